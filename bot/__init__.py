@@ -1,0 +1,1 @@
+"""Noonstone, the bot: words in, a structured reply out, in a console or on Discord."""

@@ -1,0 +1,1 @@
+"""What people type: words, names and quantities; nothing here knows an answer."""
