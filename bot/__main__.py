@@ -1,0 +1,127 @@
+"""The command line, and the only place where settings are read and fronts are put together."""
+
+import argparse
+import json
+import logging
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from pydantic import ValidationError
+
+from bot.language.quantities import Units
+from bot.preferences import Preferences
+from bot.settings import Settings
+
+__all__ = ["main"]
+
+_REFUSED = 2
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command of the command line and return its exit code."""
+    parsed = _parser().parse_args(arguments)
+    try:
+        settings = Settings()
+    except ValidationError as error:
+        first = error.errors()[0]
+        print(f"NOONSTONE_{str(first['loc'][0]).upper()}: {first['msg']}.", file=sys.stderr)
+        return _REFUSED
+    logging.basicConfig(level=settings.log.upper(), format="%(asctime)s %(levelname)s %(message)s")
+    code: int = parsed.run(parsed, settings)
+    return code
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="python -m bot", description="Reptile lighting and heat, worked out from a tape measure."
+    )
+    doors = parser.add_subparsers(required=True, metavar="command")
+    asking = doors.add_parser("ask", help="answer one question and leave")
+    asking.add_argument("question", nargs="+", help='such as "convert 14in"')
+    asking.add_argument("--json", action="store_true", help="print the reply as JSON, in SI units")
+    asking.set_defaults(run=_ask)
+    console = doors.add_parser("console", help="answer questions line by line")
+    console.set_defaults(run=_console)
+    demo = doors.add_parser("demo", help="an invented scenario through every question")
+    demo.add_argument("--out", type=Path, help="a folder for the answers as files")
+    demo.set_defaults(run=_demo)
+    commands = doors.add_parser("commands", help="list every question")
+    commands.add_argument("--json", action="store_true", help="with options and examples, as JSON")
+    commands.set_defaults(run=_commands)
+    discord = doors.add_parser("discord", help="run the Discord bot (NOONSTONE_TOKEN)")
+    discord.set_defaults(run=_discord)
+    for door in (asking, console, demo):
+        door.add_argument("--units", choices=[u.value for u in Units], help="the unit shown first")
+    return parser
+
+
+def _preferences(parsed: argparse.Namespace, settings: Settings) -> Preferences:
+    forced = Units(parsed.units) if parsed.units else None
+    return Preferences(
+        units=forced or settings.units, forced_units=forced, guide_url=settings.guide_url
+    )
+
+
+def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
+    from bot.ask import ask
+    from bot.fronts.console import show
+    from bot.render.text import render_text
+
+    reply = ask(" ".join(parsed.question), _preferences(parsed, settings))
+    refused = reply.status == "problem"
+    if parsed.json:
+        print(reply.model_dump_json(indent=2))
+    elif refused:
+        print(render_text(reply), end="", file=sys.stderr)
+    elif sys.stdout.isatty():
+        show(reply)
+    else:
+        print(render_text(reply), end="")
+    return _REFUSED if refused else 0
+
+
+def _console(parsed: argparse.Namespace, settings: Settings) -> int:
+    from bot.fronts.console import converse, converse_on_terminal
+
+    preferences = _preferences(parsed, settings)
+    if sys.stdin.isatty() and sys.stdout.isatty():
+        converse_on_terminal(preferences, settings.data_folder() / "history")
+    else:
+        converse(sys.stdin, sys.stdout.write, preferences)
+    return 0
+
+
+def _demo(parsed: argparse.Namespace, settings: Settings) -> int:
+    from bot.fronts.demo import play
+
+    play(sys.stdout.write, _preferences(parsed, settings), parsed.out)
+    return 0
+
+
+def _commands(parsed: argparse.Namespace, _: Settings) -> int:
+    from bot.commands import COMMANDS, described
+
+    if parsed.json:
+        print(json.dumps([described(c) for c in COMMANDS], indent=2, ensure_ascii=False))
+    else:
+        width = max(len(command.name) for command in COMMANDS)
+        for command in COMMANDS:
+            print(f"{command.name:<{width}}  {command.summary}")
+    return 0
+
+
+def _discord(_: argparse.Namespace, settings: Settings) -> int:
+    from bot.fronts.discord.client import run
+
+    if settings.token is None:
+        print(
+            "NOONSTONE_TOKEN is not set: put the bot's token there, then start again.",
+            file=sys.stderr,
+        )
+        return _REFUSED
+    return run(settings)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

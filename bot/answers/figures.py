@@ -1,0 +1,134 @@
+"""How figures are shown: rounding and both units, chosen here once for every renderer.
+
+The asker's unit comes first, the other follows in brackets. Lengths are shown to half an
+inch and to a centimetre, temperatures to a degree F and half a degree C: finer digits would
+promise what no tape measure or lamp keeps.
+"""
+
+from collections.abc import Callable
+
+from bot.language.quantities import Units, convert
+from calc.uncertainty import Estimate
+
+__all__ = [
+    "difference",
+    "hours",
+    "length",
+    "length_range",
+    "number",
+    "percent",
+    "temperature",
+    "temperature_range",
+    "uvi",
+    "uvi_estimate",
+    "uvi_range",
+    "watts",
+    "watts_range",
+]
+
+# unit shown, unit of the conversion, step of the rounding
+_LENGTHS = {Units.IN: ("in", "in", 0.5), Units.CM: ("cm", "cm", 1.0)}
+_TEMPERATURES = {Units.IN: ("°F", "degF", 1.0), Units.CM: ("°C", "degC", 0.5)}
+_DIFFERENCES = {Units.IN: ("°F", "delta_degF", 1.0), Units.CM: ("°C", "delta_degC", 0.5)}
+
+
+def number(value: float, step: float = 1.0) -> str:
+    """Return a value rounded to a step, without trailing zeros or a minus before zero."""
+    rounded = round(value / step) * step + 0.0
+    text = f"{rounded:.3f}".rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
+
+
+def _both(units: Units, show: Callable[[Units], str]) -> str:
+    other = Units.CM if units is Units.IN else Units.IN
+    return f"{show(units)} ({show(other)})"
+
+
+def length(value_m: float, units: Units) -> str:
+    """Return a length in both units, such as ``16 in (41 cm)``."""
+
+    def show(system: Units) -> str:
+        sign, unit, step = _LENGTHS[system]
+        return f"{number(convert(value_m, 'm', unit), step)} {sign}"
+
+    return _both(units, show)
+
+
+def length_range(low_m: float, high_m: float, units: Units) -> str:
+    """Return a range of lengths in both units, such as ``15 to 20 in (38 to 51 cm)``."""
+
+    def show(system: Units) -> str:
+        sign, unit, step = _LENGTHS[system]
+        low, high = (number(convert(v, "m", unit), step) for v in (low_m, high_m))
+        return f"{low} {sign}" if low == high else f"{low} to {high} {sign}"
+
+    return _both(units, show)
+
+
+def temperature(value_c: float, units: Units) -> str:
+    """Return a temperature in both units, such as ``103 °F (39.5 °C)``."""
+
+    def show(system: Units) -> str:
+        sign, unit, step = _TEMPERATURES[system]
+        return f"{number(convert(value_c, 'degC', unit), step)} {sign}"
+
+    return _both(units, show)
+
+
+def temperature_range(low_c: float, high_c: float, units: Units) -> str:
+    """Return a range of temperatures in both units."""
+
+    def show(system: Units) -> str:
+        sign, unit, step = _TEMPERATURES[system]
+        low, high = (number(convert(v, "degC", unit), step) for v in (low_c, high_c))
+        return f"{low} {sign}" if low == high else f"{low} to {high} {sign}"
+
+    return _both(units, show)
+
+
+def difference(value_k: float, units: Units) -> str:
+    """Return a temperature difference in both units, such as ``10 °F (5.5 °C)``."""
+
+    def show(system: Units) -> str:
+        sign, unit, step = _DIFFERENCES[system]
+        return f"{number(convert(value_k, 'delta_degC', unit), step)} {sign}"
+
+    return _both(units, show)
+
+
+def uvi(value: float) -> str:
+    """Return a UV index to one decimal, as meters show it."""
+    return f"{value:.1f}"
+
+
+def uvi_range(low: float, high: float) -> str:
+    """Return a range of UV indices, such as ``3 to 5``."""
+    return f"{number(low, 0.1)} to {number(high, 0.1)}"
+
+
+def uvi_estimate(estimate: Estimate) -> str:
+    """Return a UV index with its doubt, such as ``4.0 (2.9 to 5.5)``."""
+    return f"{uvi(estimate.best)} ({uvi(estimate.low)} to {uvi(estimate.high)})"
+
+
+def percent(fraction: float) -> str:
+    """Return a fraction as a whole percentage, such as ``45 %``."""
+    return f"{round(fraction * 100)} %"
+
+
+def watts(value_w: float) -> str:
+    """Return a power in whole watts."""
+    return f"{round(value_w)} W"
+
+
+def watts_range(low_w: float, high_w: float) -> str:
+    """Return a range of powers in whole watts."""
+    low, high = round(low_w), round(high_w)
+    return f"{low} W" if low == high else f"{low} to {high} W"
+
+
+def hours(value_h: float) -> str:
+    """Return a duration as hours and minutes, such as ``13 h 20 min``."""
+    minutes = round(value_h * 60)
+    whole, rest = divmod(minutes, 60)
+    return f"{whole} h {rest:02d} min" if rest else f"{whole} h"

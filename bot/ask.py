@@ -1,0 +1,160 @@
+"""The door: a line of text, or a command with typed options, becomes a Reply.
+
+Everything an asker can get wrong becomes a Reply of status ``problem`` here and nowhere else.
+What is our own fault (a bug) is raised: the front logs it with an id and says so.
+"""
+
+from collections.abc import Mapping
+
+from pydantic import ValidationError
+
+from bot.answers.linking import page_links
+from bot.answers.outside import outside_sentence
+from bot.command import Command
+from bot.commands import COMMANDS, command_named
+from bot.language.errors import NotUnderstoodError
+from bot.language.names import closest
+from bot.language.quantities import Measure, Units
+from bot.language.shown import shown
+from bot.language.words import split_line
+from bot.preferences import Context, Preferences
+from bot.queries.options import Query
+from bot.reply import Reply, Row
+from calc.validity import OutsideModelError
+
+__all__ = ["ask", "ask_options", "problem"]
+
+_MOST_CHARACTERS = 2000
+
+
+def ask(line: str, preferences: Preferences) -> Reply:
+    """Answer one line such as ``distance tube:12% reflector:polished screen:none``."""
+    command: Command | None = None
+    try:
+        if len(line) > _MOST_CHARACTERS:
+            raise NotUnderstoodError(
+                shown(line), f"at most {_MOST_CHARACTERS} characters", COMMANDS[0].examples[0]
+            )
+        command, rest = _command_of(line)
+        names = [option.name for option in command.query.options()]
+        if command.positional and rest and not _starts_with_option(rest, names):
+            rest = f"{command.positional}:{rest}"
+        _, given = split_line(f"{command.name} {rest}", names)
+    except NotUnderstoodError as error:
+        return problem(command.name if command else "help", str(error), preferences)
+    return ask_options(command.name, given, preferences)
+
+
+def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -> Reply:
+    """Answer a command whose options come already apart, as Discord sends them."""
+    command = command_named(name)
+    if command is None:
+        return problem("help", _no_such_command(name), preferences)
+    asked = _asked(command, given)
+    try:
+        query = command.query.model_validate(dict(given), context={"units": preferences.bare})
+        context = _context(query, given, preferences)
+        reply = command.answer(query, context)
+    except ValidationError as error:
+        return problem(name, _sentence(error, command, given), preferences, asked)
+    except NotUnderstoodError as error:
+        return problem(name, str(error), preferences, asked)
+    except OutsideModelError as error:
+        sentence = outside_sentence(error, preferences.bare or Units.IN)
+        return problem(name, sentence, preferences, asked)
+    return reply.model_copy(
+        update={"asked": asked, "rows": reply.rows + _taken_rows(query, preferences)}
+    )
+
+
+def problem(name: str, sentence: str, preferences: Preferences, asked: str = "") -> Reply:
+    """Return the Reply that tells one plain sentence of what went wrong."""
+    command = command_named(name)
+    example = command.examples[0] if command else "help"
+    return Reply(
+        command=name,
+        status="problem",
+        title="That did not work",
+        answer=sentence,
+        steps=(f"Try: {example}",),
+        guide=page_links(command.guide[:1] if command else (), preferences.guide_url),
+        asked=asked,
+    )
+
+
+def _command_of(line: str) -> tuple[Command, str]:
+    words = line.strip().removeprefix("/").split(maxsplit=1)
+    if not words:
+        raise NotUnderstoodError("nothing", "a question", COMMANDS[0].examples[0])
+    command = command_named(words[0].lower())
+    if command is None:
+        raise NotUnderstoodError(
+            shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0]
+        )
+    return command, words[1] if len(words) > 1 else ""
+
+
+def _accepted_commands(word: str) -> str:
+    names = [command.name for command in COMMANDS]
+    near = closest(word.lower(), names)
+    wish = f"perhaps {near}, or " if near else ""
+    return f"one of the questions I know ({wish}{', '.join(names)})"
+
+
+def _no_such_command(name: str) -> str:
+    return str(NotUnderstoodError(shown(name), _accepted_commands(name), COMMANDS[0].examples[0]))
+
+
+def _starts_with_option(rest: str, names: list[str]) -> bool:
+    head = rest.split(":", 1)[0].split("=", 1)[0].strip().lower()
+    return head in names and head != rest.strip().lower()
+
+
+def _asked(command: Command, given: Mapping[str, str]) -> str:
+    names = [option.name for option in command.query.options() if option.name in given]
+    return " ".join([command.name, *(f"{name}:{given[name]}" for name in names)])
+
+
+def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -> Context:
+    typed = (getattr(query, name, None) for name in given)
+    systems = (m.system for m in typed if isinstance(m, Measure) and not m.assumed)
+    first = next((system for system in systems if system is not None), None)
+    units = preferences.forced_units or first or preferences.units or Units.IN
+    return Context(units, preferences.guide_url, preferences.default_animal)
+
+
+def _taken_rows(query: Query, preferences: Preferences) -> tuple[Row, ...]:
+    measures = ((name, getattr(query, name)) for name in type(query).model_fields)
+    return tuple(
+        Row(
+            label="Taken as",
+            text=f"{name} {measure.text} has no unit, so I took it as {measure.unit}",
+        )
+        for name, measure in measures
+        if isinstance(measure, Measure) and measure.assumed
+    )
+
+
+def _sentence(error: ValidationError, command: Command, given: Mapping[str, str]) -> str:
+    """Return one sentence for the first thing that is wrong; what is missing comes last."""
+    problems = sorted(error.errors(), key=lambda e: e["type"] == "missing")
+    first = problems[0]
+    name = str(first["loc"][0]) if first["loc"] else ""
+    if first["type"] == "missing":
+        return _missing(error, command, given)
+    cause = first.get("ctx", {}).get("error")
+    if isinstance(cause, NotUnderstoodError):
+        return NotUnderstoodError(cause.read, cause.accepted, cause.example, name).sentence()
+    known = [option.name for option in command.query.options()]
+    near = closest(name, known)
+    wish = f"did you mean {near}? " if near else ""
+    return f"“{shown(name)}” is not an option of {command.name}: {wish}It takes {', '.join(known)}."
+
+
+def _missing(error: ValidationError, command: Command, given: Mapping[str, str]) -> str:
+    missing = [str(e["loc"][0]) for e in error.errors() if e["type"] == "missing"]
+    options = {option.name: option for option in command.query.options()}
+    wanted = "; ".join(f"{name} ({options[name].description})" for name in missing)
+    filled = dict(given) | {name: options[name].example for name in missing}
+    read = ", ".join(f"{name}:{shown(text)}" for name, text in given.items()) or "no option"
+    return f"I read {read}, but I still need {wanted}. For example: {_asked(command, filled)}"

@@ -1,0 +1,29 @@
+"""What a question is to the fronts: its name, its model, its answer, its examples."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, Literal
+
+from bot.preferences import Context
+from bot.queries.options import Query
+from bot.reply import Reply
+
+__all__ = ["Command"]
+
+
+@dataclass(frozen=True, slots=True)
+class Command:
+    """One question as data.
+
+    ``positional`` names the option that takes the words before the first ``name:``, so that
+    ``convert 14in`` and ``guide screens`` work as people type them.
+    """
+
+    name: str
+    summary: str
+    query: type[Query]
+    answer: Callable[[Any, Context], Reply]
+    examples: tuple[str, ...]
+    guide: tuple[str, ...] = ()
+    who: Literal["anyone", "moderator"] = "anyone"
+    positional: str = ""

@@ -1,0 +1,64 @@
+"""An invented scenario through every question: three keepers, one afternoon, real answers."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.render.text import render_text
+
+__all__ = ["SCENES", "Scene", "play"]
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """One moment of the scenario: who says what, and the question that is typed for it."""
+
+    speaker: str
+    words: str
+    line: str
+
+
+SCENES: tuple[Scene, ...] = (
+    Scene("Odalys", "New here. My dragon Pebble arrives on Saturday. What can I ask?", "help"),
+    Scene(
+        "Odalys",
+        "I have a 12 % tube in a polished hood, hung inside, nothing in between. How high?",
+        "distance tube:12% reflector:polished screen:none animal:bearded dragon",
+    ),
+    Scene(
+        "Tibor",
+        "Mine lies on a mesh lid, the shop said it blocks 45 %. I measure in centimetres.",
+        "uvi distance:35cm tube:12% reflector:polished screen:blocks 45% animal:bearded dragon",
+    ),
+    Scene(
+        "Tibor",
+        "And a 6 % in a plain fixture over the same lid, would that do?",
+        "distance tube:6% reflector:plain screen:blocks 45% animal:bearded dragon",
+    ),
+    Scene(
+        "Wren",
+        "My shelf fixes the tube at 14 inches, four-foot enclosure. Which tube do I buy?",
+        "tube distance:14in screen:none animal:bearded dragon enclosure:4ft",
+    ),
+    Scene("Wren", "What is 14 and a half inches in centimetres?", "convert 14 1/2 in"),
+    Scene("Tibor", "And if it should be 10 °F warmer?", "convert difference 10F"),
+    Scene("Odalys", "From where to where do I measure?", "guide measuring-the-distance"),
+    Scene("Wren", "fourteen something, no unit", "convert 14"),
+    Scene("Odalys", "Who keeps what I type?", "about"),
+)
+
+
+def play(write: Callable[[str], object], preferences: Preferences, out: Path | None) -> None:
+    """Play the scenario; with a folder, keep each answer there as text and as JSON."""
+    if out is not None:
+        out.mkdir(parents=True, exist_ok=True)
+    for number, scene in enumerate(SCENES, 1):
+        reply = ask(scene.line, preferences)
+        text = render_text(reply)
+        write(f"{scene.speaker}: {scene.words}\n> {scene.line}\n\n{text}\n{'=' * 72}\n\n")
+        if out is not None:
+            stem = out / f"{number:02d}-{reply.command}"
+            stem.with_suffix(".txt").write_text(text, encoding="utf-8")
+            stem.with_suffix(".json").write_text(reply.model_dump_json(indent=2), encoding="utf-8")

@@ -1,0 +1,35 @@
+"""How an asker wants to be answered: a plain value, made at the fronts and passed in."""
+
+from dataclasses import dataclass
+
+from bot.language.quantities import Units
+
+__all__ = ["Context", "Preferences"]
+
+
+@dataclass(frozen=True, slots=True)
+class Preferences:
+    """What a front knows of the asker before the question is read.
+
+    ``units`` gives bare numbers their unit and is shown first where the question names none;
+    ``forced_units`` is shown first whatever the question says (a button, a command-line option).
+    """
+
+    units: Units | None = None
+    forced_units: Units | None = None
+    guide_url: str = ""
+    default_animal: str = ""
+
+    @property
+    def bare(self) -> Units | None:
+        """Return the system in which a number without a unit is read, if there is one."""
+        return self.forced_units or self.units
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """What an answer needs beside the query: decided, nothing optional."""
+
+    units: Units
+    guide_url: str = ""
+    default_animal: str = ""

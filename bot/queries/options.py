@@ -1,0 +1,120 @@
+"""The kinds of option a question may have, each read by the language.
+
+An option is ``Annotated[type, BeforeValidator(reader), Option(...)]``: the reader turns the
+asker's text into a value, ``Option`` tells the fronts what may be chosen or completed.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Annotated, Any
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, ValidationInfo
+
+from bot.language.lamps import Fixture, TubeStrength, read_fixture, read_tube_strength
+from bot.language.quantities import (
+    Measure,
+    Units,
+    read_convertible,
+    read_duration,
+    read_length,
+    read_number_range,
+    read_temperature,
+    single,
+)
+from bot.language.screens import Screen, read_screen
+
+__all__ = [
+    "AnimalName",
+    "CommandName",
+    "Convertible",
+    "Duration",
+    "FixtureOption",
+    "Length",
+    "Option",
+    "PageName",
+    "Query",
+    "QueryOption",
+    "ScreenOption",
+    "Temperature",
+    "Text",
+    "Tube",
+    "UviRange",
+    "reading",
+]
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """What a front may offer for an option: fixed choices, or a list that completes it."""
+
+    choices: tuple[str, ...] = ()
+    completes: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class QueryOption:
+    """An option of a question as the fronts and the help see it."""
+
+    name: str
+    description: str
+    required: bool
+    example: str
+    choices: tuple[str, ...]
+    completes: str
+
+
+class Query(BaseModel):
+    """A question that was understood."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True)
+
+    @classmethod
+    def options(cls) -> tuple[QueryOption, ...]:
+        """Return the options in the order of the model."""
+        found = []
+        for name, field in cls.model_fields.items():
+            facts = next((m for m in field.metadata if isinstance(m, Option)), Option())
+            found.append(
+                QueryOption(
+                    name=name,
+                    description=field.description or "",
+                    required=field.is_required(),
+                    example=str((field.examples or [""])[0]),
+                    choices=facts.choices,
+                    completes=facts.completes,
+                )
+            )
+        return tuple(found)
+
+
+def reading(read: Callable[[str], Any]) -> BeforeValidator:
+    """Return a validator that reads text with ``read`` and passes what is read already."""
+
+    def validate(value: object) -> object:
+        return read(value) if isinstance(value, str) else value
+
+    return BeforeValidator(validate)
+
+
+def _measured(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
+    def validate(value: object, info: ValidationInfo) -> object:
+        if not isinstance(value, str):
+            return value
+        bare: Units | None = (info.context or {}).get("units")
+        return single(read(value, bare))
+
+    return BeforeValidator(validate)
+
+
+Text = Annotated[str, Option()]
+AnimalName = Annotated[str, Option(completes="animal")]
+CommandName = Annotated[str, Option(completes="command")]
+PageName = Annotated[str, Option(completes="page")]
+Convertible = Annotated[Measure, _measured(read_convertible), Option()]
+Duration = Annotated[Measure, reading(lambda text: single(read_duration(text))), Option()]
+Length = Annotated[Measure, _measured(read_length), Option()]
+Temperature = Annotated[Measure, _measured(read_temperature), Option()]
+Tube = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
+FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]
+ScreenOption = Annotated[Screen, reading(read_screen), Option(completes="screen")]
+UviRange = Annotated[tuple[float, float], reading(read_number_range), Option()]

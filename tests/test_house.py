@@ -1,0 +1,201 @@
+"""The rules of the house, held by reading the code itself.
+
+Who trips here: the arrows of DEVELOPERS.md say which room may import which; a module that has
+grown past the size is a room to redesign, not a limit to raise.
+"""
+
+import ast
+import re
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from bot.ask import ask
+from bot.command import Command
+from bot.commands import COMMANDS
+from bot.preferences import Preferences
+from bot.render.terminal import render_terminal
+from bot.render.text import render_text
+from bot.reply import Reply
+from calc.sources import Kind, bibliography
+
+ROOT = Path(__file__).parent.parent
+TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "bot", "calc", "tests"}
+MOST_LINES = 320
+MOST_FUNCTION_LINES = 45
+
+# room → what it may import of the project; a longer prefix wins over a shorter one.
+ARROWS: dict[str, tuple[str, ...]] = {
+    "calc": ("calc",),
+    "bot.language": ("bot.language",),
+    "bot.reply": ("calc.uncertainty",),
+    "bot.preferences": ("bot.language",),
+    "bot.settings": ("bot.language",),
+    "bot.queries": ("bot.language", "bot.queries"),
+    "bot.guide": ("calc.sources",),
+    "bot.command": ("bot.queries", "bot.preferences", "bot.reply"),
+    "bot.answers": (
+        "bot.answers",
+        "bot.queries",
+        "bot.language",
+        "bot.reply",
+        "bot.preferences",
+        "bot.command",
+        "bot.guide",
+        "calc",
+    ),
+    "bot.commands": (
+        "bot.answers",
+        "bot.command",
+        "bot.preferences",
+        "bot.queries",
+        "bot.reply",
+    ),
+    "bot.completion": ("bot.commands", "bot.guide", "bot.language", "bot.queries", "calc.animals"),
+    "bot.ask": (
+        "bot.answers",
+        "bot.command",
+        "bot.commands",
+        "bot.language",
+        "bot.preferences",
+        "bot.queries",
+        "bot.reply",
+        "calc.validity",
+    ),
+    "bot.render": ("bot.render", "bot.reply"),
+    "bot.fronts": ("bot", "calc.sources", "calc.animals"),
+    "bot.__main__": ("bot",),
+}
+# third-party package → the rooms that may import it.
+KEEPERS: dict[str, tuple[str, ...]] = {
+    "discord": ("bot.fronts.discord", "bot.render.embeds"),
+    "pint": ("bot.language", "bot.answers"),
+    "pydantic": ("bot",),
+    "matplotlib": ("bot.render.picture",),
+    "scipy": ("calc",),
+}
+
+
+def modules() -> Iterator[tuple[str, Path]]:
+    for room in ("bot", "calc"):
+        for path in sorted((ROOT / room).rglob("*.py")):
+            parts = path.relative_to(ROOT).with_suffix("").parts
+            yield ".".join(parts[:-1] if parts[-1] == "__init__" else parts), path
+
+
+def imported(tree: ast.AST) -> Iterator[str]:
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom) and node.module:
+            yield from (f"{node.module}.{alias.name}" for alias in node.names)
+
+
+def within(name: str, prefix: str) -> bool:
+    return name == prefix or name.startswith(prefix + ".")
+
+
+def longest(name: str, prefixes: dict[str, tuple[str, ...]]) -> str | None:
+    fitting = [prefix for prefix in prefixes if within(name, prefix)]
+    return max(fitting, key=len, default=None)
+
+
+MODULES = dict(modules())
+
+
+@pytest.mark.parametrize("name", MODULES)
+def test_a_room_imports_only_along_the_arrows(name: str) -> None:
+    tree = ast.parse(MODULES[name].read_text(encoding="utf-8"))
+    room = longest(name, ARROWS)
+    for wanted in imported(tree):
+        if within(wanted, "bot") or within(wanted, "calc"):
+            assert room is not None or name == "bot", f"{name} belongs to no room"
+            allowed = ARROWS.get(room or "", ())
+            assert any(within(wanted, a) for a in allowed), f"{name} may not import {wanted}"
+        keepers = KEEPERS.get(wanted.split(".")[0])
+        if keepers is not None:
+            assert any(within(name, k) for k in keepers), f"{name} may not import {wanted}"
+
+
+def files_of_size() -> list[Path]:
+    tests = sorted((ROOT / "tests").rglob("*.py"))
+    return [*MODULES.values(), *tests]
+
+
+@pytest.mark.parametrize("path", files_of_size(), ids=lambda p: str(p.relative_to(ROOT)))
+def test_no_module_and_no_function_is_too_long(path: Path) -> None:
+    text = path.read_text(encoding="utf-8")
+    assert len(text.splitlines()) <= MOST_LINES
+    for node in ast.walk(ast.parse(text)):
+        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
+            start = node.body[1].lineno if ast.get_docstring(node) and node.body[1:] else node.lineno
+            length = (node.end_lineno or start) - start + 1
+            assert length <= MOST_FUNCTION_LINES, f"{node.name} has {length} lines"
+
+
+def test_the_top_level_is_as_designed() -> None:
+    listed = subprocess.run(
+        ["git", "ls-files"], cwd=ROOT, capture_output=True, text=True, check=True
+    ).stdout
+    tops = {line.split("/")[0] for line in listed.splitlines()}
+    assert {top for top in tops if not top.startswith(".")} == TOP
+
+
+def test_nothing_heavy_is_imported_by_the_door() -> None:
+    heavy = ("discord", "matplotlib", "scipy", "sqlalchemy", "prompt_toolkit", "rich", "aiohttp")
+    code = f"import sys, bot.ask; print([m for m in {heavy!r} if m in sys.modules])"
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=True
+    )
+    assert done.stdout.strip() == "[]"
+
+
+def test_question_names_are_unique_and_documented() -> None:
+    names = [command.name for command in COMMANDS]
+    assert len(set(names)) == len(names)
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    for name in names:
+        assert f"`{name}`" in readme, f"README.md does not tell of {name}"
+
+
+@pytest.mark.parametrize("command", COMMANDS, ids=lambda c: c.name)
+def test_every_option_is_described_and_has_an_example(command: Command) -> None:
+    assert 1 <= len(command.summary) <= 100
+    assert command.examples
+    for option in command.query.options():
+        assert 1 <= len(option.description) <= 100, option.name
+        assert option.example or not option.required, option.name
+
+
+def digits(text: str) -> list[str]:
+    return sorted(re.findall(r"\d+(?:[.,]\d+)?", text))
+
+
+def terminal_text(reply: Reply) -> str:
+    from rich.console import Console
+
+    console = Console(width=500, no_color=True)
+    with console.capture() as capture:
+        console.print(render_terminal(reply))
+    return capture.get()
+
+
+EXAMPLES = [example for command in COMMANDS for example in command.examples]
+
+
+@pytest.mark.parametrize("line", EXAMPLES)
+def test_every_example_is_answered_with_the_same_digits_by_every_renderer(line: str) -> None:
+    reply = ask(line, Preferences())
+    assert reply.status == "ok", reply.answer
+    assert reply.command == line.split()[0]
+    plain = digits(render_text(reply, width=10_000))
+    assert digits(terminal_text(reply)) == plain
+
+
+def test_every_source_is_told_in_full() -> None:
+    for entry in bibliography().values():
+        assert len(entry.citation) > 10, entry.key
+        assert entry.kind in Kind
