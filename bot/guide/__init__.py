@@ -1,0 +1,20 @@
+"""The beginner guide: Markdown pages with front matter, a glossary, and what checks them.
+
+A page is a file ``<slug>.md`` in this folder. Pages hold words only: every figure in them is a
+range, given in both units, and labelled with how it is known.
+"""
+
+from bot.guide.loader import GuideError, Page, Topic, page, pages
+from bot.guide.plain import sections
+from bot.guide.terms import Term, glossary
+
+__all__ = [
+    "GuideError",
+    "Page",
+    "Term",
+    "Topic",
+    "glossary",
+    "page",
+    "pages",
+    "sections",
+]

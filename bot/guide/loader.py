@@ -1,0 +1,166 @@
+"""Reads the guide's pages and refuses a page that would mislead or break a link."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from functools import cache
+from importlib.resources import files
+from typing import Annotated
+
+from pydantic import (
+    BaseModel,
+    ConfigDict,
+    StrictBool,
+    StrictInt,
+    StringConstraints,
+    ValidationError,
+)
+
+from calc.sources import bibliography
+
+__all__ = ["MOST_WORDS", "GuideError", "Page", "Topic", "arrange", "page", "pages", "read_page"]
+
+MOST_WORDS = 499
+
+
+class GuideError(ValueError):
+    """A guide page is not as it must be; the message names the page and what is wrong."""
+
+
+class Topic(StrEnum):
+    """The part of the guide that a page belongs to, in reading order."""
+
+    START = "start"
+    UV = "uv"
+    HEAT = "heat"
+    DAY = "day"
+    SAFETY = "safety"
+
+    @property
+    def heading(self) -> str:
+        """Return the part's name as readers see it."""
+        return _HEADINGS[self]
+
+
+_HEADINGS = {
+    Topic.START: "Start here",
+    Topic.UV: "UV light",
+    Topic.HEAT: "Heat",
+    Topic.DAY: "Day and night",
+    Topic.SAFETY: "Staying safe",
+}
+
+
+_Text = Annotated[str, StringConstraints(strict=True, strip_whitespace=True, min_length=1)]
+
+
+class _FrontMatter(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    title: _Text
+    summary: _Text
+    order: StrictInt
+    topic: Topic
+    example: _Text
+    related: tuple[_Text, ...]
+    sources: tuple[_Text, ...]
+    ready: StrictBool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page: its front matter and its Markdown body, whose headings start at ``##``."""
+
+    slug: str
+    title: str
+    summary: str
+    order: int
+    topic: Topic
+    body: str
+    example: str
+    related: tuple[str, ...]
+    sources: tuple[str, ...]
+    ready: bool = True
+
+
+@cache
+def pages() -> tuple[Page, ...]:
+    """Return the pages in reading order; a page with ``ready: false`` is left out."""
+    found = (p for p in files("bot.guide").iterdir() if p.name.endswith(".md"))
+    return arrange(
+        read_page(p.name.removesuffix(".md"), p.read_text(encoding="utf-8")) for p in found
+    )
+
+
+def page(slug: str) -> Page:
+    """Return the page with this slug; an unknown slug raises KeyError."""
+    return _by_slug()[slug]
+
+
+@cache
+def _by_slug() -> dict[str, Page]:
+    return {entry.slug: entry for entry in pages()}
+
+
+def read_page(slug: str, text: str) -> Page:
+    """Return the page of a file's text, or raise GuideError with the first thing wrong."""
+    import frontmatter
+    from yaml import YAMLError
+
+    try:
+        given, body = frontmatter.parse(text)
+    except YAMLError as error:
+        raise GuideError(f"guide page {slug}: its front matter is not YAML") from error
+    try:
+        fields = _FrontMatter.model_validate(given)
+    except ValidationError as error:
+        raise GuideError(f"guide page {slug}: {_first_problem(error)}") from error
+    entry = Page(slug=slug, body=body, **dict(fields))
+    _check_body(entry)
+    _check_sources(entry)
+    return entry
+
+
+def arrange(entries: Iterable[Page]) -> tuple[Page, ...]:
+    """Return the ready pages in reading order, once slugs, orders and links are found sound."""
+    ordered = sorted(entries, key=lambda entry: entry.order)
+    by_slug: dict[str, Page] = {}
+    orders: dict[int, str] = {}
+    for entry in ordered:
+        if by_slug.setdefault(entry.slug, entry) is not entry:
+            raise GuideError(f"guide page {entry.slug}: there are two pages of this name")
+        other = orders.setdefault(entry.order, entry.slug)
+        if other != entry.slug:
+            raise GuideError(f"guide page {entry.slug}: order {entry.order} is taken by {other}")
+    for entry in ordered:
+        for slug in entry.related:
+            if slug not in by_slug or slug == entry.slug:
+                raise GuideError(f"guide page {entry.slug}: related page {slug!r} does not exist")
+    ready = [entry for entry in ordered if entry.ready]
+    return tuple(
+        replace(entry, related=tuple(s for s in entry.related if by_slug[s].ready))
+        for entry in ready
+    )
+
+
+def _first_problem(error: ValidationError) -> str:
+    first = error.errors()[0]
+    key = ".".join(str(part) for part in first["loc"])
+    return f"front matter key {key}: {first['msg'].lower()}"
+
+
+def _check_body(entry: Page) -> None:
+    words = len(entry.body.split())
+    if not 0 < words <= MOST_WORDS:
+        raise GuideError(f"guide page {entry.slug}: {words} words, not 1 to {MOST_WORDS}")
+    for line in entry.body.splitlines():
+        if line.startswith("#") and not line.startswith(("## ", "### ")):
+            raise GuideError(f"guide page {entry.slug}: headings start at ##, not {line!r}")
+
+
+def _check_sources(entry: Page) -> None:
+    if not entry.sources:
+        raise GuideError(f"guide page {entry.slug}: front matter key sources: names no source")
+    for key in entry.sources:
+        if key not in bibliography():
+            raise GuideError(f"guide page {entry.slug}: source {key!r} is not in the bibliography")

@@ -1,0 +1,69 @@
+"""A page without its Markdown: headings and plain text, for replies that hold no markup."""
+
+from functools import cache
+from typing import TYPE_CHECKING
+
+from bot.guide.loader import Page
+
+if TYPE_CHECKING:
+    from markdown_it.token import Token
+
+__all__ = ["INTRODUCTION", "sections"]
+
+INTRODUCTION = "To begin with"
+
+
+@cache
+def sections(page: Page) -> tuple[tuple[str, str], ...]:
+    """Return (heading, plain text) for each part; the text before the first heading comes first.
+
+    Paragraphs are a blank line apart, list items a line; code is put in quotation marks.
+    """
+    from markdown_it import MarkdownIt
+
+    parts: list[tuple[str, list[str]]] = [(INTRODUCTION, [])]
+    lists: list[int | None] = []
+    mark, heading = "", False
+    for token in MarkdownIt().parse(page.body):
+        match token.type:
+            case "heading_open":
+                heading = True
+            case "bullet_list_open":
+                lists.append(None)
+            case "ordered_list_open":
+                lists.append(0)
+            case "bullet_list_close" | "ordered_list_close":
+                lists.pop()
+                parts[-1][1].append("")
+            case "list_item_open":
+                mark = _next_mark(lists)
+            case "inline" if heading:
+                parts.append((_plain(token), []))
+                heading = False
+            case "inline":
+                parts[-1][1].append(mark + _plain(token))
+                if not lists:
+                    parts[-1][1].append("")
+                mark = ""
+            case _:
+                pass
+    return tuple((title, "\n".join(lines).strip()) for title, lines in parts if lines)
+
+
+def _next_mark(lists: list[int | None]) -> str:
+    count = lists[-1]
+    if count is None:
+        return "- "
+    lists[-1] = count + 1
+    return f"{count + 1}. "
+
+
+def _plain(token: "Token") -> str:
+    return "".join(
+        f"“{child.content}”" if child.type == "code_inline" else child.content or _space(child.type)
+        for child in token.children or ()
+    )
+
+
+def _space(kind: str) -> str:
+    return " " if kind in ("softbreak", "hardbreak") else ""

@@ -1,0 +1,32 @@
+"""The glossary: one name for one thing, in plain words."""
+
+import tomllib
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+
+__all__ = ["Term", "glossary"]
+
+
+@dataclass(frozen=True, slots=True)
+class Term:
+    """A word of the guide, what it means, what else keepers call it, and where it is explained.
+
+    ``page`` is the slug of a guide page.
+    """
+
+    name: str
+    meaning: str
+    also: tuple[str, ...]
+    page: str
+
+
+@cache
+def glossary() -> tuple[Term, ...]:
+    """Return every term in alphabetical order."""
+    text = (files("bot.guide") / "glossary.toml").read_text(encoding="utf-8")
+    rows = tomllib.loads(text)
+    return tuple(
+        Term(name, row["meaning"], tuple(row.get("also", ())), row["page"])
+        for name, row in sorted(rows.items(), key=lambda pair: pair[0].casefold())
+    )
