@@ -1,0 +1,108 @@
+"""Tube strengths and fixtures as people name them."""
+
+import re
+from dataclasses import dataclass
+from enum import StrEnum
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.names import closest
+from bot.language.normal import normalise
+from bot.language.numerals import NUMERAL, numeral
+from bot.language.sides import LONGEST
+
+__all__ = ["Fixture", "TubeStrength", "read_fixture", "read_tube_strength"]
+
+# Beyond this no label is known; whether a class can be answered for is the answer's affair.
+_STRONGEST = 20
+# The older scale printed on labels: the number is not a percentage, the class is (common practice).
+_OLDER_SCALE = {5: 6.0, 10: 12.0}
+_ACCEPTED = "the strength on the label of a T5 HO tube, from 1% to 20%"
+_EXAMPLE = "12%"
+_STRENGTH = re.compile(rf"({NUMERAL})\s*(%|percent(?:age)?|per cent|pct)?", re.I | re.A)
+_KIND = re.compile(
+    r"(?<![a-z0-9])(?:t5|h\.?o\.?|high[ -]?output|uv-?b|uv|linear|straight|fluorescent|tube|lamp"
+    r"|bulb|light|strip|old(?:er)? scale|desert|\d{2} ?w(?:atts?)?)(?![a-z0-9%])",
+    re.I | re.A,
+)
+_T5HO = re.compile(r"(?<![a-z0-9])t5 ?ho(?![a-z0-9])", re.I | re.A)
+_REFUSED = (
+    (
+        re.compile(r"compact|coil|spiral|cfl|curly|screw", re.I),
+        "a straight T5 HO tube: a compact lamp is not for this, because its strong patch is small",
+    ),
+    (
+        re.compile(r"mercury|mvb|merc(?![a-z])|(?:3|three|all)[ -]?in[ -]?(?:1|one)", re.I),
+        "a straight T5 HO tube: a mercury-vapour lamp is not for this, its heat and UV go together",
+    ),
+    (
+        re.compile(r"(?<![a-z0-9])t(?:8|10|12)(?![0-9])", re.I),
+        "a T5 HO tube: a T8 tube is weaker and needs a UV index meter, not this table",
+    ),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class TubeStrength:
+    """The label strength in percent; ``older_scale`` where 10 or 5 was taken as a class."""
+
+    percent: float
+    older_scale: bool
+    text: str
+
+
+class Fixture(StrEnum):
+    """What is behind the tube."""
+
+    POLISHED = "polished"
+    PLAIN = "plain"
+
+
+def read_tube_strength(text: str) -> TubeStrength:
+    """Read a label strength; a bare 10 or 5 (10.0, 5.0) is the older scale of 12 % and 6 %.
+
+    >>> read_tube_strength("T5 HO 12%").percent, read_tube_strength("10.0").percent
+    (12.0, 12.0)
+    """
+    if len(text) > LONGEST:
+        raise NotUnderstoodError(text, _ACCEPTED, _EXAMPLE)
+    plain = normalise(text)
+    for word, accepted in _REFUSED:
+        if word.search(plain):
+            raise NotUnderstoodError(text, accepted, _EXAMPLE)
+    bare = " ".join(_KIND.sub(" ", _T5HO.sub(" ", plain)).split())
+    match = _STRENGTH.fullmatch(bare)
+    number = numeral(match[1]) if match else None
+    if match is None or number is None or number.doubtful or not 1 <= number.value <= _STRONGEST:
+        raise NotUnderstoodError(text, _ACCEPTED, _EXAMPLE)
+    words = " ".join(text.split())
+    older = None if match[2] else _OLDER_SCALE.get(int(number.value))
+    if older is not None and number.value.denominator == 1:
+        return TubeStrength(older, True, words)
+    return TubeStrength(float(number.value), False, words)
+
+
+_POLISHED = (
+    "polished|polished reflector|shiny|shiny reflector|mirror|mirrored|mirror reflector|reflector"
+    "|with reflector|with a reflector|specular|reflective|yes|polished aluminium"
+    "|polished aluminum|aluminium reflector|aluminum reflector"
+)
+_PLAIN = (
+    "plain|plain fixture|no reflector|without reflector|without a reflector|none|no|white"
+    "|white reflector|white fixture|bare|matte|matt|not polished|unpolished|painted"
+)
+_FIXTURES = {
+    **dict.fromkeys(_POLISHED.split("|"), Fixture.POLISHED),
+    **dict.fromkeys(_PLAIN.split("|"), Fixture.PLAIN),
+}
+
+
+def read_fixture(text: str) -> Fixture:
+    """Read what is behind the tube: a polished reflector, or a plain or white fixture."""
+    words = " ".join(normalise(text[:LONGEST]).lower().replace("-", " ").split())
+    if len(text) > LONGEST or words not in _FIXTURES:
+        near = closest(words, _FIXTURES) if len(text) <= LONGEST else None
+        wish = f" (did you mean {near}?)" if near else ""
+        raise NotUnderstoodError(
+            text, f"polished (a shiny reflector) or plain (white or no reflector){wish}", "polished"
+        )
+    return _FIXTURES[words]

@@ -1,0 +1,126 @@
+"""Lists of UV index readings: at distances, or on dates."""
+
+import re
+from dataclasses import dataclass
+from datetime import date
+from functools import cache
+
+from bot.language.dates import DATE, MONTH, read_date
+from bot.language.errors import NotUnderstoodError
+from bot.language.normal import normalise
+from bot.language.numerals import NUMERAL
+from bot.language.quantities import Measure, Units, read_length, read_number, single
+
+__all__ = ["DatedReading", "PlacedReading", "read_dated_readings", "read_placed_readings"]
+
+# Forty readings are more than any meter session; the limit keeps the work bounded.
+_LONGEST_LIST = 1000
+_PLACED = ("readings with their distances", "4.2 at 12 in, 2.9 at 15 in")
+_DATED = ("readings with their dates", "2026-01-03 4.2, 2026-03-01 3.9")
+_NEXT = re.compile(r"\s*(?:[;\n]+|,(?=\s)|(?:,\s*)?\band\b)\s*", re.I)
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedReading:
+    """A UV index read at a distance."""
+
+    value: float
+    distance: Measure
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class DatedReading:
+    """A value read on a day."""
+
+    value: float
+    day: date
+    text: str
+
+
+def read_placed_readings(text: str, bare: Units | None = None) -> tuple[PlacedReading, ...]:
+    """Read ``4.2 at 12 in, 2.9 at 15 in`` or ``12in 4.2; 15in 2.9``, one reading or more.
+
+    >>> [(r.value, r.distance.low) for r in read_placed_readings("4.2 at 12 in; 12cm: 2,9")]
+    [(4.2, 0.3048), (2.9, 0.12)]
+    """
+    found = []
+    for piece in _pieces(text, *_PLACED):
+        after = _value_first().fullmatch(piece)
+        before = None if after else _distance_first().fullmatch(piece)
+        match = after or before
+        if match is None:
+            raise NotUnderstoodError(piece, *_PLACED)
+        distance = single(read_length(match["distance"], bare))
+        found.append(PlacedReading(_value(match["value"], *_PLACED), distance, piece))
+    return tuple(found)
+
+
+def read_dated_readings(text: str, today: date | None = None) -> tuple[DatedReading, ...]:
+    """Read ``2026-01-03 4.2, 2026-03-01 3.9``, oldest first in the result.
+
+    >>> [r.value for r in read_dated_readings("1 Mar 2026: 3.9; 2026-01-03 4.2")]
+    [4.2, 3.9]
+    """
+    found = []
+    for piece in _pieces(text, *_DATED):
+        match = _dated().fullmatch(piece)
+        if match is None:
+            raise NotUnderstoodError(piece, *_DATED)
+        day = read_date(match["day"] or match["day2"], today)
+        value = _value(match["value"] or match["value2"], *_DATED)
+        found.append(DatedReading(value, day, piece))
+    return tuple(sorted(found, key=lambda reading: reading.day))
+
+
+def _pieces(text: str, accepted: str, example: str) -> list[str]:
+    if len(text) > _LONGEST_LIST:
+        raise NotUnderstoodError(text, f"{accepted}, at most {_LONGEST_LIST} characters", example)
+    plain = re.sub(r"[^\S\n]+", " ", normalise(text).strip())
+    plain = _comma_of_year().sub(r"\1", plain)
+    pieces = [piece for piece in _NEXT.split(plain) if piece]
+    if not pieces:
+        raise NotUnderstoodError(text, accepted, example)
+    return pieces
+
+
+def _value(text: str, accepted: str, example: str) -> float:
+    value = read_number(text, accepted, example)
+    if value < 0:
+        raise NotUnderstoodError(text, f"{accepted}, none of them negative", example)
+    return value
+
+
+_UVI = r"(?:\s*(?:uvi|uv index|uv))?"
+
+
+@cache
+def _value_first() -> re.Pattern[str]:
+    return re.compile(
+        rf"(?:uvi?\s*)?(?P<value>{NUMERAL}){_UVI}\s*(?:at|@|from)\s*(?P<distance>.+)",
+        re.I | re.A,
+    )
+
+
+@cache
+def _distance_first() -> re.Pattern[str]:
+    return re.compile(
+        rf"(?:at\s+)?(?P<distance>.+?)\s*[:=]?\s*(?:uvi?\s*)?(?<![0-9.,])(?P<value>{NUMERAL}){_UVI}",
+        re.I | re.A,
+    )
+
+
+@cache
+def _comma_of_year() -> re.Pattern[str]:
+    # The comma inside "January 3, 2026" is no border between two readings.
+    return re.compile(rf"({MONTH} ?[0-9]{{1,2}}(?:st|nd|rd|th)?),(?=\s*[0-9]{{4}})", re.I | re.A)
+
+
+@cache
+def _dated() -> re.Pattern[str]:
+    day = rf"{DATE}|today|yesterday|now"
+    return re.compile(
+        rf"(?:on\s+)?(?P<day>{day})\s*[:=]?\s*(?:uvi?\s*)?(?P<value>{NUMERAL}){_UVI}"
+        rf"|(?P<value2>{NUMERAL}){_UVI}\s*(?:on|at|@)?\s*(?P<day2>{day})",
+        re.I | re.A,
+    )

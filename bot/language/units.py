@@ -1,0 +1,157 @@
+"""The units people write, a closed table, and their conversion by pint.
+
+Text never reaches pint: it would read 25C as coulombs, 2 ft 6 in as a product, and 9**9**9 as
+work for the rest of the day. Pint gets a number and a unit of its own small registry, which
+holds these units and no others and counts in exact fractions.
+"""
+
+import re
+from enum import StrEnum
+from fractions import Fraction
+from functools import cache
+from typing import Any
+
+__all__ = ["Dimension", "Units", "alias_pattern", "convert", "exact", "system_of", "unit_named"]
+
+
+class Units(StrEnum):
+    """The asker's system: inches go with °F, centimetres with °C."""
+
+    IN = "in"
+    CM = "cm"
+
+
+class Dimension(StrEnum):
+    """What kind of quantity a text is read as; a difference of temperatures is its own kind."""
+
+    LENGTH = "length"
+    TEMPERATURE = "temperature"
+    TEMPERATURE_DIFFERENCE = "temperature difference"
+    POWER = "power"
+    DURATION = "duration"
+    VOLUME = "volume"
+
+
+_DEFINITIONS = """
+meter = [length] = m
+centimeter = 1/100 * meter = cm
+millimeter = 1/1000 * meter = mm
+inch = 254/10000 * meter = in
+foot = 12 * inch = ft
+kelvin = [temperature] = K
+degree_Celsius = kelvin; offset: 273.15 = °C = degC
+degree_Fahrenheit = 5/9 * kelvin; offset: 233.15 + 200/9 = °F = degF
+second = [time] = s
+minute = 60 * second = min
+hour = 60 * minute = h
+day = 24 * hour
+week = 7 * day
+year = 36525/100 * day
+month = 1/12 * year
+watt = [power] = W
+liter = 1/1000 * meter ** 3 = l
+gallon = 231 * inch ** 3 = gal
+"""
+
+_F = (
+    "f|° f|deg f|degree f|degrees f|fahrenheit|fahr|fahrenhiet|farenheit|farenheight"
+    "|degree fahrenheit|degrees fahrenheit"
+)
+_C = (
+    "c|° c|deg c|degree c|degrees c|celsius|centigrade|celcius"
+    "|degree celsius|degrees celsius|degrees celcius"
+)
+
+_ALIASES = {
+    Dimension.LENGTH: {
+        "in": "in|\"|''|inch|inches|ins|inchs|inche",
+        "ft": "ft|'|foot|feet|fts",
+        "cm": "cm|cms|centimeter|centimeters|centimetre|centimetres",
+        "mm": "mm|mms|millimeter|millimeters|millimetre|millimetres",
+        "m": "m|meter|meters|metre|metres",
+    },
+    Dimension.TEMPERATURE: {"degF": _F, "degC": _C},
+    Dimension.TEMPERATURE_DIFFERENCE: {
+        "delta_degF": _F,
+        "delta_degC": f"{_C}|k|kelvin|kelvins",
+    },
+    Dimension.POWER: {"W": "w|watt|watts|wt|wts"},
+    Dimension.DURATION: {
+        "s": "s|sec|secs|second|seconds",
+        "min": "min|mins|minute|minutes",
+        "h": "h|hr|hrs|hour|hours",
+        "day": "d|day|days",
+        "week": "wk|wks|week|weeks",
+        "month": "mo|mos|mth|mths|month|months",
+        "year": "y|yr|yrs|year|years",
+    },
+    Dimension.VOLUME: {
+        "gal": "gal|gals|gallon|gallons|gallan",
+        "l": "l|liter|liters|litre|litres",
+    },
+}
+_ENDS = "(?![a-z°])"
+
+_SYSTEMS = {
+    **dict.fromkeys(("in", "ft", "degF", "delta_degF", "gal"), Units.IN),
+    **dict.fromkeys(("cm", "mm", "m", "degC", "delta_degC", "l"), Units.CM),
+}
+
+
+def system_of(unit: str) -> Units | None:
+    """Return the system a unit belongs to, or None for one that all share."""
+    return _SYSTEMS.get(unit)
+
+
+@cache
+def _names(dimension: Dimension) -> dict[str, str]:
+    return {a: unit for unit, aliases in _ALIASES[dimension].items() for a in aliases.split("|")}
+
+
+def unit_named(alias: str, dimension: Dimension) -> str:
+    """Return the canonical unit of an alias that ``alias_pattern`` matched."""
+    spaced = " ".join(alias.lower().replace("°", "° ").split())
+    return _names(dimension).get(spaced) or _names(dimension)[spaced.replace(" ", "")]
+
+
+@cache
+def alias_pattern(dimension: Dimension) -> str:
+    """Return a pattern for every alias of the dimension, longest first."""
+    longest_first = sorted(_names(dimension), key=len, reverse=True)
+    spelt = (re.escape(a).replace(r"\ ", " *") + _ENDS * a[-1].isalpha() for a in longest_first)
+    return f"(?:{'|'.join(spelt)})"
+
+
+@cache
+def _registry() -> Any:
+    import pint
+
+    registry: Any = pint.UnitRegistry(None, non_int_type=Fraction)
+    registry.load_definitions(_DEFINITIONS.strip().splitlines())
+    return registry
+
+
+@cache
+def _line(from_unit: str, to_unit: str) -> tuple[Fraction, Fraction]:
+    """Return scale and offset between two units: pint is asked once for each pair."""
+    registry = _registry()
+    at_zero, at_one = (
+        Fraction(registry.Quantity(Fraction(value), from_unit).to(to_unit).magnitude)
+        for value in (0, 1)
+    )
+    return at_one - at_zero, at_zero
+
+
+def exact(value: Fraction, from_unit: str, to_unit: str) -> Fraction:
+    """Return ``value`` in another unit of the same dimension, exactly."""
+    scale, offset = _line(from_unit, to_unit)
+    return value * scale + offset
+
+
+def convert(value: float, from_unit: str, to_unit: str) -> float:
+    """Return ``value`` in another unit, rounded once; the float is taken as it prints.
+
+    >>> convert(104, "degF", "degC"), convert(14, "in", "mm"), convert(0.3556, "m", "in")
+    (40.0, 355.6, 14.0)
+    """
+    return float(exact(Fraction(str(float(value))), from_unit, to_unit))

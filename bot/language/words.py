@@ -1,0 +1,129 @@
+"""A line of text taken apart: the command, and its options as name:value or name=value.
+
+Only a known name directly before the colon starts an option, so 1:2 and an address stay inside
+a value. Nothing is lost: what belongs to no option is named in the error.
+"""
+
+import re
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.names import closest
+
+__all__ = ["split_line"]
+
+_LONGEST_LINE = 2000
+_CLOSING = {'"': '"”“', "“": '"”“', "”": '"”', "„": "“”", "'": "'’", "‘": "'’", "«": "»"}
+_NAMED = re.compile(r"(?<!\S)([A-Za-z][A-Za-z0-9_-]{1,31})[:=](?!//)")
+
+
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    """The text of one option; ``name`` is empty for what stands before the first one."""
+
+    name: str
+    text: str
+    quoted: bool = False
+    after_quotes: str = ""
+
+
+def split_line(line: str, options: Collection[str], free: str = "") -> tuple[str, dict[str, str]]:
+    """Return the command and the text of each option.
+
+    ``options`` are the known names; as a mapping, each with an example value for the errors.
+    ``free`` names the option that takes the words before the first name, if there is one;
+    an unknown name with a colon is then a word like any other.
+
+    >>> split_line("/distance tube:12% animal:bearded dragon", ["tube", "animal"])
+    ('distance', {'tube': '12%', 'animal': 'bearded dragon'})
+    """
+    examples = _examples(options)
+    if len(line) > _LONGEST_LINE:
+        raise NotUnderstoodError(line, f"at most {_LONGEST_LINE} characters", _usage(examples))
+    words = line.strip().removeprefix("/").split(maxsplit=1)
+    if not words:
+        raise NotUnderstoodError("", "a question", _usage(examples))
+    given: dict[str, str] = {}
+    for piece in _pieces(words[1] if len(words) > 1 else "", examples):
+        _check(piece, examples, free)
+        name = piece.name or free
+        if name in given:
+            raise NotUnderstoodError(
+                piece.text, f"{name} once, and it is given twice", _usage(examples, name), name
+            )
+        if name:
+            given[name] = piece.text
+    return words[0].lower(), given
+
+
+def _check(piece: _Piece, examples: Mapping[str, str], free: str) -> None:
+    """Refuse what no option owns, and an option without a value."""
+    loose = piece.quoted or (free and not piece.name)
+    unknown = None if loose else _NAMED.search(piece.text)
+    lost = piece.after_quotes or (piece.text if not piece.name and not free else "")
+    unknown = unknown or _NAMED.match(piece.after_quotes)
+    if unknown:
+        raise NotUnderstoodError(unknown[0], *_known_names(unknown[1], examples))
+    if lost:
+        raise NotUnderstoodError(lost, *_known_names(lost, examples))
+    if not piece.text:
+        name = piece.name or free
+        raise NotUnderstoodError("", f"a value after {name}:", _usage(examples, name), name)
+
+
+def _pieces(rest: str, examples: Mapping[str, str]) -> Iterator[_Piece]:
+    starts = _starts(examples)
+    name, at = "", 0
+    while True:
+        inside, after = _quoted(rest, at)
+        following = starts.search(rest, after)
+        end = following.start() if following else len(rest)
+        beyond = rest[after:end].strip()
+        if inside is not None:
+            yield _Piece(name, inside.strip(), True, beyond)
+        elif name or beyond:
+            yield _Piece(name, beyond)
+        if following is None:
+            return
+        name, at = _canonical(following[1], examples), following.end()
+
+
+def _quoted(rest: str, at: int) -> tuple[str | None, int]:
+    """Return what stands in quotes right at ``at`` and the place after it."""
+    start = at + len(rest[at:]) - len(rest[at:].lstrip())
+    closing = _CLOSING.get(rest[start : start + 1])
+    if closing is None or at == 0:
+        return None, at
+    end = re.compile(f"[{closing}](?!\\S)").search(rest, start + 1)
+    return (rest[start + 1 : end.start()], end.end()) if end else (None, at)
+
+
+def _starts(examples: Mapping[str, str]) -> re.Pattern[str]:
+    if not examples:
+        return re.compile(r"(?!)")
+    longest_first = sorted(examples, key=len, reverse=True)
+    names = "|".join(re.escape(name).replace("_", "[_ -]?") for name in longest_first)
+    return re.compile(rf"(?<!\S)({names})[:=](?!//)", re.I)
+
+
+def _canonical(name: str, examples: Mapping[str, str]) -> str:
+    bare = re.sub(r"[_ -]", "", name.lower())
+    return next(known for known in examples if known.replace("_", "").lower() == bare)
+
+
+def _examples(options: Collection[str]) -> Mapping[str, str]:
+    return options if isinstance(options, Mapping) else dict.fromkeys(options, "")
+
+
+def _usage(examples: Mapping[str, str], name: str = "") -> str:
+    shown = name or next(iter(examples), "")
+    return f"{shown}:{examples.get(shown) or '…'}" if shown else "help"
+
+
+def _known_names(word: str, examples: Mapping[str, str]) -> tuple[str, str]:
+    if not examples:
+        return "nothing more here", "help"
+    near = closest(word, examples) or ""
+    wish = f"did you mean {near}? " if near else ""
+    return f"options written as name:value ({wish}{', '.join(examples)})", _usage(examples, near)
