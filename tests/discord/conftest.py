@@ -1,0 +1,35 @@
+"""The world of the end-to-end tests, with discord.py pointed at it and no way out of the host."""
+
+import socket
+from collections.abc import AsyncIterator
+from typing import Any
+
+import discord
+import pytest
+from discord.gateway import DiscordWebSocket
+
+from tests.discord.world import World
+
+
+@pytest.fixture
+async def world(monkeypatch: pytest.MonkeyPatch) -> AsyncIterator[World]:
+    """Return a stand-in of Discord that discord.py takes for the real one."""
+    world = World()
+    await world.open()
+    monkeypatch.setattr(discord.http.Route, "BASE", world.url)
+    monkeypatch.setattr(DiscordWebSocket, "DEFAULT_GATEWAY", world.gateway_address)
+    yield world
+    await world.close()
+    assert world.platform.broken == []
+
+
+@pytest.fixture(autouse=True)
+def _loopback_only(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Refuse every connection that leaves this host."""
+    connect = socket.socket.connect
+
+    def guarded(self: socket.socket, address: Any) -> None:
+        assert not isinstance(address, tuple) or address[0] in ("127.0.0.1", "::1"), address
+        connect(self, address)
+
+    monkeypatch.setattr(socket.socket, "connect", guarded)
