@@ -1,0 +1,149 @@
+"""Which tube suits: the strength for a fixed place, the length for an enclosure."""
+
+from dataclasses import dataclass
+from enum import Enum
+
+from calc.uncertainty import Estimate
+from calc.uv.doubts import uvi_estimate
+from calc.uv.lamp import Fixture, Lamp
+from calc.uv.placement import Standing, check_range, standing_of
+from calc.uv.screen import Screen
+from calc.uv.tube import STANDARD_T5_HO, StandardTube
+from calc.validity import OutsideModelError
+
+__all__ = [
+    "CLASS_STRENGTHS_PERCENT",
+    "LengthFit",
+    "SuitRow",
+    "TubeChoice",
+    "suits",
+    "tube_length_for",
+]
+
+CLASS_STRENGTHS_PERCENT = (2.0, 6.0, 12.0, 14.0)
+"""Strengths in which T5 HO tubes are sold as classes. Source: uv_class_strengths."""
+
+_SHARE_LOW, _SHARE_HIGH = 0.5, 2.0 / 3.0
+_ABOUT = 1.15
+"""How far beyond half to two thirds still counts as about that."""
+
+
+class LengthFit(Enum):
+    """How a standard tube meets the wanted length."""
+
+    WITHIN = "half to two thirds of the enclosure"
+    NEAR = "a little more or less than half to two thirds"
+    NONE = "no standard tube comes near"
+
+
+@dataclass(frozen=True, slots=True)
+class SuitRow:
+    """One class of tube in one fixture at a fixed place."""
+
+    strength_percent: float
+    fixture: Fixture
+    uvi: Estimate
+    standing: Standing
+
+
+@dataclass(frozen=True, slots=True)
+class TubeChoice:
+    """The tube for an enclosure; ``shorter`` and ``longer`` are the neighbours to choose from.
+
+    ``middle_from_warm_end_m``: where the tube's middle goes when it starts at the warm end.
+    """
+
+    wanted_low_m: float
+    wanted_high_m: float
+    fit: LengthFit
+    tube: StandardTube | None
+    share: float | None
+    middle_from_warm_end_m: float | None
+    shorter: StandardTube | None
+    longer: StandardTube | None
+
+
+def suits(
+    distance_m: float,
+    screen: Screen,
+    low_uvi: float,
+    high_uvi: float,
+    lit_length_m: float = STANDARD_T5_HO[0].lit_length_m,
+) -> tuple[SuitRow, ...]:
+    """List every class of tube in both fixtures at a fixed place.
+
+    Parameters
+    ----------
+    distance_m : tube to back [m], 0.05 to 3
+    screen : what lies between
+    low_uvi : low end of the range [1], 0 or more
+    high_uvi : high end of the range [1], from the low one to 20
+    lit_length_m : lit length [m], 0.1 to 1.6
+
+    Returns
+    -------
+    tuple of SuitRow
+        UVI [1] with its doubt and standing, strongest first.
+
+    Notes
+    -----
+    2 % and 14 % lie outside the fit and carry a wider doubt.
+    Source: uv_class_strengths; uv_distance_rows.
+
+    Examples
+    --------
+    >>> from calc.uv.screen import NoScreen
+    >>> rows = suits(0.4572, NoScreen(), 3.0, 5.0)
+    >>> [(r.strength_percent, r.fixture.name) for r in rows if r.standing is Standing.WITHIN]
+    [(14.0, 'POLISHED'), (14.0, 'PLAIN'), (12.0, 'POLISHED')]
+    """
+    check_range(low_uvi, high_uvi)
+    rows = []
+    for strength in sorted(CLASS_STRENGTHS_PERCENT, reverse=True):
+        for fixture in Fixture:
+            uvi = uvi_estimate(Lamp(strength, fixture, lit_length_m), distance_m, screen)
+            rows.append(SuitRow(strength, fixture, uvi, standing_of(uvi.best, low_uvi, high_uvi)))
+    return tuple(rows)
+
+
+def tube_length_for(enclosure_length_m: float) -> TubeChoice:
+    """Pick the standard T5 HO tube of half to two thirds of an enclosure.
+
+    L/2 <= tube <= 2L/3, else the nearest within 15 % of that
+
+    Parameters
+    ----------
+    enclosure_length_m : inner length of the enclosure, L [m], 0.3 to 4
+
+    Returns
+    -------
+    TubeChoice
+        Tube, its share [1] of the length, and where it goes [m].
+
+    Notes
+    -----
+    The tube starts at the warm end, so that ultraviolet and heat lie together and the other
+    end stays in shade. Of two that fit, the longer.
+    Source: half_to_two_thirds; t5_lengths.
+
+    Examples
+    --------
+    >>> tube_length_for(1.2192).tube.face_to_face_m
+    0.849
+    """
+    if not 0.3 <= enclosure_length_m <= 4.0:
+        raise OutsideModelError("enclosure length", enclosure_length_m, 0.3, 4.0, "m")
+    low, high = _SHARE_LOW * enclosure_length_m, _SHARE_HIGH * enclosure_length_m
+
+    def miss(tube: StandardTube) -> float:
+        return max(low / tube.face_to_face_m, tube.face_to_face_m / high, 1.0)
+
+    best = min(reversed(STANDARD_T5_HO), key=miss)
+    fit = LengthFit.WITHIN if miss(best) == 1.0 else LengthFit.NEAR
+    shorter = [t for t in STANDARD_T5_HO if t.face_to_face_m < low]
+    longer = [t for t in STANDARD_T5_HO if high < t.face_to_face_m <= enclosure_length_m]
+    neighbours = (shorter[-1] if shorter else None, longer[0] if longer else None)
+    if miss(best) > _ABOUT:
+        return TubeChoice(low, high, LengthFit.NONE, None, None, None, *neighbours)
+    length = best.face_to_face_m
+    return TubeChoice(low, high, fit, best, length / enclosure_length_m, length / 2.0, *neighbours)

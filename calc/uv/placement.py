@@ -1,0 +1,292 @@
+"""Where a tube goes: the distances for a UVI range, and whether a given distance is right.
+
+Answers are fields and enums; the wording is the bot's. Which tube suits is in ``choice``.
+"""
+
+from dataclasses import dataclass
+from enum import Enum
+from math import log, sqrt
+
+from calc.uncertainty import Estimate
+from calc.uv.doubts import uvi_estimate
+from calc.uv.lamp import NEAREST_M, Lamp, uvi_at
+from calc.uv.screen import Screen, tube_transmission
+from calc.validity import OutsideModelError
+
+__all__ = [
+    "COMFORTABLE_MINIMUM_M",
+    "FARTHEST_PLACE_M",
+    "HIGHEST_UVI",
+    "SAFE_MINIMUM_M",
+    "PlaceCheck",
+    "Placement",
+    "Reason",
+    "Spot",
+    "Standing",
+    "Verdict",
+    "check_place",
+    "check_range",
+    "distance_for",
+    "place",
+    "spot",
+    "standing_of",
+]
+
+SAFE_MINIMUM_M = 0.15
+"""No tube nearer than this to an animal's back. Source: nearest_distance."""
+
+COMFORTABLE_MINIMUM_M = 0.20
+"""The nearest distance of the trade, 8 in, to the nearest centimetre. Source: nearest_distance."""
+
+FARTHEST_PLACE_M = 1.5
+"""The farthest place that is answered; no enclosure is higher."""
+
+HIGHEST_UVI = 20.0
+"""The strongest UVI that is placed; the sun hardly gives more."""
+
+_TOLERANCE_M = 1e-6
+
+
+class Verdict(Enum):
+    """Whether a lamp can serve a UVI range from a sensible distance."""
+
+    FITS = "fits"
+    TOO_WEAK = "too weak even at the safe minimum"
+    TOO_CLOSE = "would hang nearer than the comfortable minimum"
+    OUT_OF_RANGE = "would hang farther than is answered"
+
+
+class Reason(Enum):
+    """What bounded a placement."""
+
+    NEAR_END_HELD_FOR_COMFORT = "near end held at the comfortable minimum"
+    NEAR_END_HELD_FOR_SAFETY = "near end held at the safe minimum"
+    START_HELD_FOR_SAFETY = "start held at the safe minimum"
+    FAR_END_HELD_AT_LIMIT = "far end held at the farthest place answered"
+    TOO_STRONG_AT_LIMIT = "still above the wanted UVI at the farthest place answered"
+    TOO_WEAK_AT_SAFE_MINIMUM = "below the range at the safe minimum"
+    START_NEARER_THAN_COMFORT = "the start lies nearer than the comfortable minimum"
+
+
+class Standing(Enum):
+    """Where a UVI stands against a range."""
+
+    BELOW = "below"
+    WITHIN = "within"
+    ABOVE = "above"
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A distance [m] under a tube with its UVI [1] and the share [1] that a screen passes."""
+
+    distance_m: float
+    uvi: Estimate
+    screen_transmission: float
+
+
+@dataclass(frozen=True, slots=True)
+class Placement:
+    """The distances at which a lamp gives a UVI range; no spots where it cannot."""
+
+    verdict: Verdict
+    reasons: tuple[Reason, ...]
+    low_uvi: float
+    high_uvi: float
+    target_uvi: float
+    near: Spot | None
+    start: Spot | None
+    far: Spot | None
+    at_safe_minimum: Spot
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceCheck:
+    """A given distance against a range; moves [m] are positive away from the tube.
+
+    ``sure``: the whole range of the UVI stands the same way. ``placement`` is what would fit.
+    """
+
+    here: Spot
+    standing: Standing
+    sure: bool
+    placement: Placement
+    move_into_range_m: float | None
+    move_to_start_m: float | None
+
+
+def distance_for(lamp: Lamp, screen: Screen, uvi: float) -> float:
+    """Find the distance at which a lamp gives a UVI.
+
+    uvi_at(d) = UVI, solved by Brent's method on the logarithm
+
+    Parameters
+    ----------
+    lamp : the tube
+    screen : what lies between
+    uvi : wanted UV index [1], above 0
+
+    Returns
+    -------
+    float
+        Distance [m], 0.05 to 1.5.
+
+    Notes
+    -----
+    Raises OutsideModelError where the lamp gives that UVI nearer or farther only.
+    Source: keitz1971; line_through_weave.
+
+    Examples
+    --------
+    >>> from calc.uv.lamp import Fixture
+    >>> from calc.uv.screen import NoScreen
+    >>> round(distance_for(Lamp(12.0, Fixture.POLISHED), NoScreen(), 4.5), 2)
+    0.41
+    """
+    from scipy.optimize import brentq
+
+    most = uvi_at(lamp, NEAREST_M, screen)
+    least = uvi_at(lamp, FARTHEST_PLACE_M, screen)
+    if not least <= uvi <= most:
+        raise OutsideModelError("UV index", uvi, least, most, "")
+
+    def excess(distance_m: float) -> float:
+        return log(uvi_at(lamp, distance_m, screen) / uvi)
+
+    return float(brentq(excess, NEAREST_M, FARTHEST_PLACE_M, xtol=_TOLERANCE_M))
+
+
+def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placement:
+    """Find the distances from tube to back at which a lamp gives a UVI range.
+
+    near = d(high), far = d(low), start = d(√(low high)); low 0: start = d(high/2)
+
+    Parameters
+    ----------
+    lamp : the tube
+    screen : what lies between
+    low_uvi : low end of the range [1], 0 or more
+    high_uvi : high end of the range [1], from the low one to 20
+
+    Returns
+    -------
+    Placement
+        Spots [m, UVI], verdict and what bounded them.
+
+    Notes
+    -----
+    Nearer than 0.15 m nothing is placed, farther than 1.5 m nothing is answered.
+    Source: uv_distance_rows; nearest_distance.
+
+    Examples
+    --------
+    >>> from calc.uv.lamp import Fixture
+    >>> from calc.uv.screen import FlatScreen
+    >>> place(Lamp(6.0, Fixture.POLISHED), FlatScreen(0.55), 3.0, 5.0).verdict.name
+    'TOO_CLOSE'
+    """
+    check_range(low_uvi, high_uvi)
+    target = sqrt(low_uvi * high_uvi) if low_uvi > 0.0 else high_uvi / 2.0
+    safe = spot(lamp, SAFE_MINIMUM_M, screen)
+    limit_uvi = uvi_at(lamp, FARTHEST_PLACE_M, screen)
+
+    def nothing(verdict: Verdict, reason: Reason) -> Placement:
+        return Placement(
+            verdict, (reason,), low_uvi, high_uvi, target, None, None, None, at_safe_minimum=safe
+        )
+
+    if safe.uvi.best < low_uvi:
+        return nothing(Verdict.TOO_WEAK, Reason.TOO_WEAK_AT_SAFE_MINIMUM)
+    if limit_uvi >= target:
+        return nothing(Verdict.OUT_OF_RANGE, Reason.TOO_STRONG_AT_LIMIT)
+    reasons: list[Reason] = []
+    near_m = _held(lamp, screen, high_uvi, safe, reasons, Reason.NEAR_END_HELD_FOR_SAFETY)
+    start_m = _held(lamp, screen, target, safe, reasons, Reason.START_HELD_FOR_SAFETY)
+    far_m = FARTHEST_PLACE_M
+    if limit_uvi < low_uvi:
+        far_m = distance_for(lamp, screen, low_uvi)
+    else:
+        reasons.append(Reason.FAR_END_HELD_AT_LIMIT)
+    verdict = Verdict.FITS
+    if start_m < COMFORTABLE_MINIMUM_M:
+        verdict = Verdict.TOO_CLOSE
+        reasons.append(Reason.START_NEARER_THAN_COMFORT)
+    elif near_m < COMFORTABLE_MINIMUM_M:
+        near_m = COMFORTABLE_MINIMUM_M
+        reasons = [r for r in reasons if r is not Reason.NEAR_END_HELD_FOR_SAFETY]
+        reasons.append(Reason.NEAR_END_HELD_FOR_COMFORT)
+    near, start, far = (spot(lamp, d, screen) for d in (near_m, start_m, far_m))
+    return Placement(verdict, tuple(reasons), low_uvi, high_uvi, target, near, start, far, safe)
+
+
+def check_place(
+    lamp: Lamp, screen: Screen, distance_m: float, low_uvi: float, high_uvi: float
+) -> PlaceCheck:
+    """Judge a given distance against a UVI range, and say how far to move.
+
+    Parameters
+    ----------
+    lamp : the tube
+    screen : what lies between
+    distance_m : tube to back [m], 0.05 to 3
+    low_uvi : low end of the range [1], 0 or more
+    high_uvi : high end of the range [1], from the low one to 20
+
+    Returns
+    -------
+    PlaceCheck
+        Standing and moves [m], positive away from the tube; None where no distance fits.
+
+    Notes
+    -----
+    Moves end inside the placement, so never nearer than the safe minimum.
+    Source: uv_distance_rows.
+
+    Examples
+    --------
+    >>> from calc.uv.lamp import Fixture
+    >>> from calc.uv.screen import NoScreen
+    >>> check_place(Lamp(12.0, Fixture.POLISHED), NoScreen(), 0.9, 3.0, 5.0).standing.name
+    'BELOW'
+    """
+    placement = place(lamp, screen, low_uvi, high_uvi)
+    here = spot(lamp, distance_m, screen)
+    into = to_start = None
+    if placement.near and placement.start and placement.far:
+        nearest = min(max(distance_m, placement.near.distance_m), placement.far.distance_m)
+        into, to_start = nearest - distance_m, placement.start.distance_m - distance_m
+    standing = standing_of(here.uvi.best, low_uvi, high_uvi)
+    ends = (here.uvi.low, here.uvi.high)
+    sure = all(standing_of(end, low_uvi, high_uvi) is standing for end in ends)
+    return PlaceCheck(here, standing, sure, placement, into, to_start)
+
+
+def spot(lamp: Lamp, distance_m: float, screen: Screen) -> Spot:
+    """Return the spot at a distance [m], 0.05 to 3, under a lamp."""
+    passed = float(tube_transmission(screen, distance_m, lamp.lit_length_m))
+    return Spot(distance_m, uvi_estimate(lamp, distance_m, screen), passed)
+
+
+def standing_of(uvi: float, low_uvi: float, high_uvi: float) -> Standing:
+    """Return where a UVI [1] stands against a range; the ends belong to it."""
+    if uvi < low_uvi:
+        return Standing.BELOW
+    return Standing.ABOVE if uvi > high_uvi else Standing.WITHIN
+
+
+def _held(
+    lamp: Lamp, screen: Screen, uvi: float, safe: Spot, reasons: list[Reason], reason: Reason
+) -> float:
+    """Return the distance of a UVI, held at the safe minimum; a hold adds its reason."""
+    if safe.uvi.best <= uvi:
+        reasons.append(reason)
+        return SAFE_MINIMUM_M
+    return distance_for(lamp, screen, uvi)
+
+
+def check_range(low_uvi: float, high_uvi: float) -> None:
+    """Refuse a UVI range [1] that is not in order, empty of light, or above 20."""
+    if not 0.0 <= low_uvi <= high_uvi:
+        raise OutsideModelError("low end of the UV index", low_uvi, 0.0, high_uvi, "")
+    if not 0.0 < high_uvi <= HIGHEST_UVI:
+        raise OutsideModelError("high end of the UV index", high_uvi, 0.0, HIGHEST_UVI, "")
