@@ -4,7 +4,7 @@ import argparse
 import json
 import logging
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from pydantic import ValidationError
@@ -28,13 +28,14 @@ def main(arguments: Sequence[str] | None = None) -> int:
         print(f"NOONSTONE_{str(first['loc'][0]).upper()}: {first['msg']}.", file=sys.stderr)
         return _REFUSED
     logging.basicConfig(level=settings.log.upper(), format="%(asctime)s %(levelname)s %(message)s")
-    code: int = parsed.run(parsed, settings)
-    return code
+    run: Callable[[argparse.Namespace, Settings], int] = parsed.run
+    return run(parsed, settings)
 
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m bot", description="Reptile lighting and heat, worked out from a tape measure."
+        prog="python -m bot",
+        description="Reptile lighting and heat, worked out from a tape measure.",
     )
     doors = parser.add_subparsers(required=True, metavar="command")
     asking = doors.add_parser("ask", help="answer one question and leave")

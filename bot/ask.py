@@ -36,10 +36,8 @@ def ask(line: str, preferences: Preferences) -> Reply:
                 shown(line), f"at most {_MOST_CHARACTERS} characters", COMMANDS[0].examples[0]
             )
         command, rest = _command_of(line)
-        names = [option.name for option in command.query.options()]
-        if command.positional and rest and not _starts_with_option(rest, names):
-            rest = f"{command.positional}:{rest}"
-        _, given = split_line(f"{command.name} {rest}", names)
+        examples = {option.name: option.example for option in command.query.options()}
+        _, given = split_line(f"{command.name} {rest}", examples, command.positional)
     except NotUnderstoodError as error:
         return problem(command.name if command else "help", str(error), preferences)
     return ask_options(command.name, given, preferences)
@@ -62,21 +60,24 @@ def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -
     except OutsideModelError as error:
         sentence = outside_sentence(error, preferences.bare or Units.IN)
         return problem(name, sentence, preferences, asked)
-    return reply.model_copy(
-        update={"asked": asked, "rows": reply.rows + _taken_rows(query, preferences)}
+    taken = _taken(query)
+    named = dict(given) | {name: f"{m.text} {m.unit}" for name, m in taken.items()}
+    rows = reply.rows + tuple(
+        Row(label="Taken as", text=f"{name} {m.text} has no unit, so I took it as {m.unit}")
+        for name, m in taken.items()
     )
+    return reply.model_copy(update={"asked": _asked(command, named), "rows": rows})
 
 
 def problem(name: str, sentence: str, preferences: Preferences, asked: str = "") -> Reply:
     """Return the Reply that tells one plain sentence of what went wrong."""
     command = command_named(name)
-    example = command.examples[0] if command else "help"
     return Reply(
         command=name,
         status="problem",
         title="That did not work",
         answer=sentence,
-        steps=(f"Try: {example}",),
+        steps=(f"More about this question: help {name}" if command else "All questions: help",),
         guide=page_links(command.guide[:1] if command else (), preferences.guide_url),
         asked=asked,
     )
@@ -97,17 +98,12 @@ def _command_of(line: str) -> tuple[Command, str]:
 def _accepted_commands(word: str) -> str:
     names = [command.name for command in COMMANDS]
     near = closest(word.lower(), names)
-    wish = f"perhaps {near}, or " if near else ""
-    return f"one of the questions I know ({wish}{', '.join(names)})"
+    wish = f"perhaps {near}; " if near else ""
+    return f"one of the questions I know ({wish}all are {', '.join(names)})"
 
 
 def _no_such_command(name: str) -> str:
     return str(NotUnderstoodError(shown(name), _accepted_commands(name), COMMANDS[0].examples[0]))
-
-
-def _starts_with_option(rest: str, names: list[str]) -> bool:
-    head = rest.split(":", 1)[0].split("=", 1)[0].strip().lower()
-    return head in names and head != rest.strip().lower()
 
 
 def _asked(command: Command, given: Mapping[str, str]) -> str:
@@ -123,16 +119,10 @@ def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -
     return Context(units, preferences.guide_url, preferences.default_animal)
 
 
-def _taken_rows(query: Query, preferences: Preferences) -> tuple[Row, ...]:
+def _taken(query: Query) -> dict[str, Measure]:
+    """Return the measures whose unit came from the setting and not from the asker."""
     measures = ((name, getattr(query, name)) for name in type(query).model_fields)
-    return tuple(
-        Row(
-            label="Taken as",
-            text=f"{name} {measure.text} has no unit, so I took it as {measure.unit}",
-        )
-        for name, measure in measures
-        if isinstance(measure, Measure) and measure.assumed
-    )
+    return {name: m for name, m in measures if isinstance(m, Measure) and m.assumed}
 
 
 def _sentence(error: ValidationError, command: Command, given: Mapping[str, str]) -> str:
@@ -155,6 +145,7 @@ def _missing(error: ValidationError, command: Command, given: Mapping[str, str])
     missing = [str(e["loc"][0]) for e in error.errors() if e["type"] == "missing"]
     options = {option.name: option for option in command.query.options()}
     wanted = "; ".join(f"{name} ({options[name].description})" for name in missing)
-    filled = dict(given) | {name: options[name].example for name in missing}
+    _, example = split_line(command.examples[0], options, command.positional)
+    filled = example | {name: options[name].example for name in missing} | dict(given)
     read = ", ".join(f"{name}:{shown(text)}" for name, text in given.items()) or "no option"
     return f"I read {read}, but I still need {wanted}. For example: {_asked(command, filled)}"

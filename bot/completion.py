@@ -1,5 +1,6 @@
 """What could be typed next: values of an option, and the rest of a console line."""
 
+import re
 from collections.abc import Callable
 
 from bot import guide
@@ -35,33 +36,33 @@ def complete(command: str, option: str, typed: str) -> list[str]:
     """Return up to 25 values that could complete an option; an empty list when none is known."""
     found = command_named(command)
     facts = next((o for o in found.query.options() if o.name == option), None) if found else None
-    if facts is None:
-        return []
-    return ranked(typed, _values(facts), _MOST)
+    return ranked(typed, _values(facts), _MOST) if facts else []
 
 
 def complete_line(line: str) -> tuple[int, list[str]]:
-    """Return where the unfinished word of a console line starts and what could stand there."""
-    head, _, _ = line.lstrip("/").partition(" ")
-    if " " not in line:
-        return 0, [c.name for c in COMMANDS if c.name.startswith(head)]
-    command = command_named(head)
+    """Return where the unfinished part of a console line starts, and what could stand there."""
+    bare = line.removeprefix("/")
+    head, space, rest = bare.partition(" ")
+    if not space:
+        return len(line) - len(bare), [c.name for c in COMMANDS if c.name.startswith(head.lower())]
+    command = command_named(head.lower())
     if command is None:
         return len(line), []
     options = {option.name: option for option in command.query.options()}
-    start = max((line.rfind(f" {name}:") + len(name) + 2 for name in options
-                 if f" {name}:" in line), default=-1)
-    word_start = line.rfind(" ") + 1
-    names = [f"{name}:" for name in options
-             if f" {name}:" not in line and name.startswith(line[word_start:])]
-    if start < 0 or not _values(options[_option_at(line, start)]):
-        return word_start, names
-    values = ranked(line[start:], _values(options[_option_at(line, start)]), _MOST)
-    return (start, values) if not line.endswith(" ") else (word_start, names)
-
-
-def _option_at(line: str, start: int) -> str:
-    return line[:start].rsplit(" ", 1)[1].rstrip(":")
+    named = list(re.finditer(rf"(?<!\S)({'|'.join(options) or '(?!)'})[:=]", rest))
+    if named and not line.endswith(" "):
+        values = _values(options[named[-1][1]])
+        typed = rest[named[-1].end() :]
+        if values:
+            return len(line) - len(typed), ranked(typed, values, _MOST)
+    word = re.split(r"\s", line)[-1]
+    used = {match[1] for match in named}
+    names = [f"{name}:" for name in options if name not in used and name.startswith(word)]
+    free = options.get(command.positional)
+    if free is not None and not named:
+        names = ranked(rest, _values(free), _MOST) or names
+        word = rest
+    return len(line) - len(word), names
 
 
 def _values(facts: QueryOption) -> tuple[str, ...]:

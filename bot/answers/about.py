@@ -12,8 +12,10 @@ __all__ = ["SAFETY", "answer_about"]
 
 SAFETY = (
     "Do not look into a lit UV tube, and switch it off before you work near it.",
-    "Heat lamps burn skin and start fires: guard them, keep what can burn away, "
-    "use a holder rated for the lamp.",
+    (
+        "Heat lamps burn skin and start fires: guard them, keep what can burn away, "
+        "use a holder rated for the lamp."
+    ),
     "Mains wiring follows your local electrical code; leave it to an electrician when in doubt.",
     "A broken mercury lamp: people and pets out, air the room, do not use a vacuum cleaner.",
     "For an animal that is weak, shaking, swollen, burnt or not eating, see a reptile vet now.",
@@ -45,8 +47,7 @@ def answer_about(query: AboutQuery, context: Context) -> Reply:
             ),
             Row(
                 label="What it will not do",
-                text="name products, judge a sick animal, replace a meter, "
-                "a thermometer or a vet",
+                text="name products, judge a sick animal, replace a meter, a thermometer or a vet",
             ),
         ),
         cautions=SAFETY,

@@ -9,13 +9,13 @@ from bot.reply import Reply, Row, Value
 
 __all__ = ["answer_convert"]
 
-# dimension → SI unit of the reply, and the units shown with their signs and steps
+# dimension → SI unit of the conversion, and as the reply names it
 _SI = {
     Dimension.LENGTH: ("m", "m"),
     Dimension.TEMPERATURE: ("degC", "degC"),
     Dimension.TEMPERATURE_DIFFERENCE: ("delta_degC", "K"),
 }
-_SHOWN = {
+_SHOWN: dict[Dimension, dict[Units, tuple[tuple[str, str, float], ...]]] = {
     Dimension.LENGTH: {
         Units.IN: (("in", "in", 0.01), ("ft", "ft", 0.001)),
         Units.CM: (("cm", "cm", 0.01), ("mm", "mm", 0.1)),
@@ -48,9 +48,7 @@ def answer_convert(query: ConvertQuery, context: Context) -> Reply:
         title="Conversion",
         answer=f"{shown[0][0]} is {shown[1][0]}.",
         values=(
-            Value(
-                name="value", low=measure.low, best=middle, high=measure.high, unit=si_unit
-            ),
+            Value(name="value", low=measure.low, best=middle, high=measure.high, unit=si_unit),
         ),
         rows=tuple(rows),
         sources=source_lines(["nist_sp811"]),

@@ -26,8 +26,8 @@ __all__ = [
     "watts_range",
 ]
 
-# unit shown, unit of the conversion, step of the rounding
-_LENGTHS = {Units.IN: ("in", "in", 0.5), Units.CM: ("cm", "cm", 1.0)}
+# unit shown, unit of the conversion, step of the rounding, finer step below 10 of it
+_LENGTHS = {Units.IN: ("in", "in", 0.5, 0.5), Units.CM: ("cm", "cm", 1.0, 0.5)}
 _TEMPERATURES = {Units.IN: ("°F", "degF", 1.0), Units.CM: ("°C", "degC", 0.5)}
 _DIFFERENCES = {Units.IN: ("°F", "delta_degF", 1.0), Units.CM: ("°C", "delta_degC", 0.5)}
 
@@ -47,22 +47,20 @@ def _both(units: Units, show: Callable[[Units], str]) -> str:
 def length(value_m: float, units: Units) -> str:
     """Return a length in both units, such as ``16 in (41 cm)``."""
 
-    def show(system: Units) -> str:
-        sign, unit, step = _LENGTHS[system]
-        return f"{number(convert(value_m, 'm', unit), step)} {sign}"
-
-    return _both(units, show)
+    return _both(units, lambda system: _lengths((value_m,), system))
 
 
 def length_range(low_m: float, high_m: float, units: Units) -> str:
     """Return a range of lengths in both units, such as ``15 to 20 in (38 to 51 cm)``."""
 
-    def show(system: Units) -> str:
-        sign, unit, step = _LENGTHS[system]
-        low, high = (number(convert(v, "m", unit), step) for v in (low_m, high_m))
-        return f"{low} {sign}" if low == high else f"{low} to {high} {sign}"
+    return _both(units, lambda system: _lengths((low_m, high_m), system))
 
-    return _both(units, show)
+
+def _lengths(values_m: tuple[float, ...], system: Units) -> str:
+    sign, unit, step, finer = _LENGTHS[system]
+    shown = [convert(value, "m", unit) for value in values_m]
+    texts = [number(value, finer if abs(value) < 10.0 else step) for value in shown]
+    return f"{' to '.join(dict.fromkeys(texts))} {sign}"
 
 
 def temperature(value_c: float, units: Units) -> str:

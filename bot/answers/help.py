@@ -46,8 +46,10 @@ def _all(commands: Sequence[Command]) -> Reply:
             f"More about one question: help {commands[0].name}",
         ),
         cautions=(
-            "I compute from what you tell me and cannot see your animal: "
-            "for a sick animal ask a reptile vet.",
+            (
+                "I compute from what you tell me and cannot see your animal: "
+                "for a sick animal ask a reptile vet."
+            ),
         ),
     )
 

@@ -19,7 +19,9 @@ _GREETING = (
 _LEAVING = frozenset({"quit", "exit", "bye"})
 
 
-def converse(lines: Iterable[str], write: Callable[[str], None], preferences: Preferences) -> None:
+def converse(
+    lines: Iterable[str], write: Callable[[str], object], preferences: Preferences
+) -> None:
     """Answer each line in turn until they end or one says quit."""
     for line in lines:
         wish = line.strip()

@@ -19,14 +19,18 @@ class ConvertQuery(Query):
 class GuideQuery(Query):
     """A page of the beginner guide, or the list of pages."""
 
-    page: PageName = Field("", description="the page to open; nothing lists them all", examples=[""])
+    page: PageName = Field(
+        "", description="the page to open; nothing lists them all", examples=[""]
+    )
 
 
 class HelpQuery(Query):
     """What can be asked, with examples."""
 
     command: CommandName = Field(
-        "", description="the question you want explained; nothing lists them all", examples=["distance"]
+        "",
+        description="the question you want explained; nothing lists them all",
+        examples=["distance"],
     )
 
 

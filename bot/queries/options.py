@@ -97,13 +97,19 @@ def reading(read: Callable[[str], Any]) -> BeforeValidator:
 
 
 def _measured(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
+    """Return a validator that gives a bare number the unit of the validation context."""
+
     def validate(value: object, info: ValidationInfo) -> object:
         if not isinstance(value, str):
             return value
         bare: Units | None = (info.context or {}).get("units")
-        return single(read(value, bare))
+        return read(value, bare)
 
     return BeforeValidator(validate)
+
+
+def _one(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
+    return _measured(lambda text, bare: single(read(text, bare)))
 
 
 Text = Annotated[str, Option()]
@@ -112,8 +118,8 @@ CommandName = Annotated[str, Option(completes="command")]
 PageName = Annotated[str, Option(completes="page")]
 Convertible = Annotated[Measure, _measured(read_convertible), Option()]
 Duration = Annotated[Measure, reading(lambda text: single(read_duration(text))), Option()]
-Length = Annotated[Measure, _measured(read_length), Option()]
-Temperature = Annotated[Measure, _measured(read_temperature), Option()]
+Length = Annotated[Measure, _one(read_length), Option()]
+Temperature = Annotated[Measure, _one(read_temperature), Option()]
 Tube = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]
 ScreenOption = Annotated[Screen, reading(read_screen), Option(completes="screen")]

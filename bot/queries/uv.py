@@ -34,7 +34,9 @@ class DistanceQuery(Query):
         None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
     )
     age: Duration | None = Field(
-        None, description="how long the tube has been in use, such as 6 months", examples=["6 months"]
+        None,
+        description="how long the tube has been in use, such as 6 months",
+        examples=["6 months"],
     )
 
 

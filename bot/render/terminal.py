@@ -32,7 +32,9 @@ def render_terminal(reply: Reply) -> RenderableType:
 
 
 def _table(table: Table) -> RenderableType:
-    grid = Grid(*(Text(column) for column in table.columns))
+    grid = Grid()
+    for column in table.columns:
+        grid.add_column(Text(column))
     for row in table.rows:
         grid.add_row(*(Text(cell) for cell in row))
     return grid

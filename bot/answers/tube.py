@@ -1,0 +1,184 @@
+"""Which tube suits a place that is fixed: strengths at a distance, a length for an enclosure."""
+
+from bot.answers.figures import length, length_range, percent, uvi_estimate, uvi_range
+from bot.answers.linking import page_links, source_lines
+from bot.answers.uv_parts import (
+    UV_CAUTIONS,
+    Wish,
+    fixture_name,
+    lit_length,
+    screen_asked,
+    screen_phrase,
+    screen_row,
+    wish_asked,
+)
+from bot.language.quantities import Units
+from bot.preferences import Context
+from bot.queries.uv import TubeQuery
+from bot.reply import Reply, Row, Table, Value
+from calc.uncertainty import Estimate
+from calc.uv.choice import LengthFit, SuitRow, TubeChoice, suits, tube_length_for
+from calc.uv.lamp import Fixture, Lamp
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, Standing, spot
+
+__all__ = ["answer_tube"]
+
+_GUIDE = ("uv-and-heat-together", "screens", "measuring-the-distance")
+_SOURCES = ("keitz1971", "uv_distance_rows", "uv_class_strengths")
+_VERDICTS = {
+    Standing.BELOW: "too weak here",
+    Standing.WITHIN: "suits",
+    Standing.ABOVE: "too strong here",
+}
+_FITTED = (6.0, 12.0)
+
+
+def answer_tube(query: TubeQuery, context: Context) -> Reply:
+    """Answer with a table of strengths, a pick, and a length for the enclosure."""
+    wish = wish_asked(query.animal, query.uvi, context)
+    screen = screen_asked(query.screen)
+    units = context.units
+    choice = tube_length_for(query.enclosure.low) if query.enclosure else None
+    lit_m = lit_length(query.length)
+    if query.length is None and choice and choice.tube:
+        lit_m = choice.tube.lit_length_m
+    rows = suits(query.distance.low, screen, wish.low, wish.high, lit_m)
+    picks = _picks(rows, wish)
+    here = spot(Lamp(12.0, Fixture.POLISHED, lit_m), query.distance.low, screen)
+    place_row = Row(
+        label="Place",
+        text=f"{length(query.distance.low, units)} from tube to back, {screen_phrase(screen)}, "
+        f"lit part {length(lit_m, units)}",
+    )
+    return Reply(
+        command="tube",
+        status="ok",
+        title=f"Which tube for {wish.whom}",
+        answer=_answer(picks, choice, wish, query.distance.low, units),
+        values=_values(rows, choice),
+        rows=(
+            wish.row,
+            place_row,
+            screen_row(screen, here.screen_transmission),
+            *_length_rows(choice, units),
+        ),
+        table=Table(
+            columns=("Tube", "Fixture", "UVI there", "Verdict"),
+            rows=tuple(
+                (
+                    f"{row.strength_percent:.0f} %",
+                    fixture_name(row.fixture),
+                    uvi_estimate(row.uvi),
+                    _VERDICTS[row.standing],
+                )
+                for row in rows
+            ),
+        ),
+        steps=_steps(picks, wish, query.distance.low, units),
+        cautions=UV_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines(
+            (*wish.sources, *_SOURCES, *(("half_to_two_thirds", "t5_lengths") if choice else ()))
+        ),
+    )
+
+
+def _picks(rows: tuple[SuitRow, ...], wish: Wish) -> tuple[SuitRow, ...]:
+    """Return what suits: the fitted classes first, then the nearest to the middle."""
+    middle = (wish.low + wish.high) / 2.0
+    within = (row for row in rows if row.standing is Standing.WITHIN)
+    return tuple(
+        sorted(
+            within,
+            key=lambda r: (r.strength_percent not in _FITTED, abs(r.uvi.best - middle)),
+        )
+    )
+
+
+def _answer(
+    picks: tuple[SuitRow, ...],
+    choice: TubeChoice | None,
+    wish: Wish,
+    distance_m: float,
+    units: Units,
+) -> str:
+    if picks:
+        best = picks[0]
+        first = (
+            f"Take a T5 HO, {best.strength_percent:.0f} % in a {fixture_name(best.fixture)}: "
+            f"about UVI {uvi_estimate(best.uvi)} at {length(distance_m, units)}, "
+            f"wanted {uvi_range(wish.low, wish.high)}."
+        )
+    else:
+        first = (
+            f"No usual tube gives UVI {uvi_range(wish.low, wish.high)} at "
+            f"{length(distance_m, units)}: change the distance or the screen."
+        )
+    if choice is None:
+        return first
+    if choice.tube is None:
+        return f"{first} No standard tube has the right length for this enclosure."
+    return (
+        f"{first} For the length, buy the {choice.tube.power_w:.0f} W tube, "
+        f"{length(choice.tube.face_to_face_m, units)} long."
+    )
+
+
+def _values(rows: tuple[SuitRow, ...], choice: TubeChoice | None) -> tuple[Value, ...]:
+    values = [
+        Value.of(f"uvi_{row.strength_percent:.0f}_{row.fixture.name.lower()}", row.uvi, "1")
+        for row in rows
+    ]
+    if choice and choice.tube:
+        wanted = Estimate(
+            min(choice.wanted_low_m, choice.tube.face_to_face_m),
+            choice.tube.face_to_face_m,
+            max(choice.wanted_high_m, choice.tube.face_to_face_m),
+        )
+        values.append(Value.of("tube_length", wanted, "m"))
+    return tuple(values)
+
+
+def _length_rows(choice: TubeChoice | None, units: Units) -> tuple[Row, ...]:
+    if choice is None:
+        return ()
+    wanted = length_range(choice.wanted_low_m, choice.wanted_high_m, units)
+    rows = [Row(label="Length wanted", text=f"{wanted}, half to two thirds of the enclosure")]
+    if choice.tube and choice.share and choice.middle_from_warm_end_m:
+        about = "" if choice.fit is LengthFit.WITHIN else ", a little off but the nearest"
+        rows.append(
+            Row(
+                label="Where it goes",
+                text=f"start it at the warm end, its middle about "
+                f"{length(choice.middle_from_warm_end_m, units)} from that wall, so that UV and "
+                f"heat lie together; it covers {percent(choice.share)} of the length{about}",
+            )
+        )
+    other = [t for t in (choice.shorter, choice.longer) if t is not None]
+    if other and choice.tube is None:
+        told = " or ".join(f"{length(t.face_to_face_m, units)} ({t.power_w:.0f} W)" for t in other)
+        rows.append(Row(label="Nearest lengths", text=told))
+    return tuple(rows)
+
+
+def _steps(
+    picks: tuple[SuitRow, ...], wish: Wish, distance_m: float, units: Units
+) -> tuple[str, ...]:
+    steps = []
+    if not picks:
+        steps.append(
+            "Ask distance with a 12 % and a 6 % tube to see where each would have to hang."
+        )
+    if distance_m < COMFORTABLE_MINIMUM_M:
+        steps.append(
+            f"{length(distance_m, units)} is too close for comfort: make it at least "
+            f"{length(COMFORTABLE_MINIMUM_M, units)}."
+        )
+    steps += [
+        "Measure from the underside of the lit tube to the animal's back where it basks.",
+        (
+            "Check with a UV index meter at back height: "
+            f"{uvi_range(wish.low, wish.high)} is right. Measure again after every change."
+        ),
+    ]
+    return tuple(steps)

@@ -1,0 +1,200 @@
+"""What every answer about UV shares: whose range, which lamp, what is between, how sure."""
+
+from dataclasses import dataclass
+
+from bot.answers.animals import animal_asked, doubtful_rows, known_by, of_animal
+from bot.answers.figures import length, number, percent, uvi_range
+from bot.language import screens as typed
+from bot.language.errors import NotUnderstoodError
+from bot.language.lamps import Fixture as TypedFixture
+from bot.language.lamps import TubeStrength
+from bot.language.quantities import Measure, Units
+from bot.preferences import Context
+from bot.reply import Row
+from calc.animals import Subject
+from calc.uncertainty import Estimate
+from calc.uv.doubts import Cause, LampDoubts
+from calc.uv.lamp import Fixture, Lamp
+from calc.uv.placement import Spot
+from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
+from calc.uv.tube import STANDARD_T5_HO
+
+__all__ = [
+    "UV_CAUTIONS",
+    "Wish",
+    "doubt_row",
+    "fixture_name",
+    "lamp_asked",
+    "lamp_name",
+    "lamp_row",
+    "lit_length",
+    "passing_estimate",
+    "screen_asked",
+    "screen_phrase",
+    "screen_row",
+    "wish_asked",
+]
+
+UV_CAUTIONS = (
+    "Do not look into the lit tube, and switch it off before you reach in.",
+    "Give shade: the animal must be able to leave the UV.",
+    "A tube that is unknown, older than a year or stronger than 12 % needs a UV index meter.",
+)
+# A single wanted UVI is met within this much either way.
+_ABOUT_UVI = 0.5
+_DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
+_WORDS = {
+    Cause.LAMP: "lamps of one class differ",
+    Cause.LABEL: "this strength lies outside the classes the model was fitted to",
+    Cause.FIXTURE: "fixtures differ",
+    Cause.AGE: "tubes fade with age",
+    Cause.BURN_IN: "a new tube is stronger for its first 100 hours",
+    Cause.TEMPERATURE: "warmth changes the output",
+    Cause.TAPE: "a tape measure is off by a centimetre",
+    Cause.SCREEN: "screens differ in wire, dirt and shine",
+    Cause.READINGS: "your readings scatter",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """The UVI range wanted, for whom, and how it is known."""
+
+    low: float
+    high: float
+    whom: str
+    row: Row
+    sources: tuple[str, ...]
+
+
+def wish_asked(animal: str, uvi: tuple[float, float] | None, context: Context) -> Wish:
+    """Return the range that was given, or else the animal's own."""
+    if uvi is not None:
+        return _wish_given(uvi)
+    kept = animal_asked(animal, context)
+    if kept.uvi is None:
+        raise NotUnderstoodError(
+            kept.name,
+            "a UV index range, because none is known here for that animal: "
+            "give one that a keeper or reptile vet you trust named",
+            "uvi:1-2",
+            "animal",
+        )
+    wanted = f"UVI {uvi_range(kept.uvi.low, kept.uvi.high)} ({known_by(kept.uvi)})"
+    against = doubtful_rows(kept, Subject.ZONE, Subject.UVI)
+    return Wish(
+        kept.uvi.low,
+        kept.uvi.high,
+        of_animal(kept),
+        Row(label="Wanted", text=" ".join([f"{wanted}.", *against]) if against else wanted),
+        (kept.uvi.source, *(d.source for d in kept.disagreements_about(Subject.ZONE, Subject.UVI))),
+    )
+
+
+def _wish_given(uvi: tuple[float, float]) -> Wish:
+    low, high = uvi
+    told = f"UVI {uvi_range(low, high)}, as you gave it"
+    if low == high:
+        low, high = max(0.0, low - _ABOUT_UVI), high + _ABOUT_UVI
+        told = f"about UVI {number(uvi[0], 0.1)}, taken as {uvi_range(low, high)}"
+    return Wish(low, high, "the animal", Row(label="Wanted", text=told), ())
+
+
+def lit_length(tube_length: Measure | None) -> float:
+    """Return the lit length [m] of a tube; without a length, of the shortest standard tube."""
+    if tube_length is None:
+        return STANDARD_T5_HO[0].lit_length_m
+    return tube_length.low - _DARK_ENDS_M
+
+
+def lamp_asked(
+    tube: TubeStrength, reflector: TypedFixture, tube_length: Measure | None, age: Measure | None
+) -> Lamp:
+    """Return the lamp that the options describe."""
+    return Lamp(
+        tube.percent,
+        Fixture.POLISHED if reflector is TypedFixture.POLISHED else Fixture.PLAIN,
+        lit_length(tube_length),
+        None if age is None else age.low,
+    )
+
+
+def fixture_name(fixture: Fixture) -> str:
+    """Return a fixture as a sentence needs it."""
+    return "polished reflector" if fixture is Fixture.POLISHED else "plain fixture"
+
+
+def lamp_name(lamp: Lamp) -> str:
+    """Return a lamp as a sentence needs it."""
+    return f"T5 HO, {number(lamp.strength_percent, 0.1)} %, {fixture_name(lamp.fixture)}"
+
+
+def lamp_row(lamp: Lamp, tube: TubeStrength, tube_length: Measure | None, units: Units) -> Row:
+    """Return how the tube was taken."""
+    told = [lamp_name(lamp)]
+    if tube.older_scale:
+        told.append(f"“{tube.text}” read as the older scale, the {number(tube.percent)} % class")
+    lit = length(lamp.lit_length_m, units)
+    own = "as you gave it" if tube_length else "no length given, so the shortest standard tube"
+    told.append(f"lit part {lit} ({own})")
+    if lamp.age_s is None:
+        told.append("age unknown")
+    return Row(label="Tube", text="; ".join(told))
+
+
+def screen_asked(screen: typed.Screen) -> Screen:
+    """Return the screen of the engine for a typed one."""
+    match screen:
+        case typed.NoScreen():
+            return NoScreen()
+        case typed.Blocks(fraction):
+            return FlatScreen(1.0 - fraction)
+        case typed.Passes(fraction):
+            return FlatScreen(fraction)
+        case typed.Weave(mesh_x, mesh_y, wire):
+            return Weave(mesh_x, mesh_y, wire)
+
+
+def screen_phrase(screen: Screen) -> str:
+    """Return what is between, as a sentence needs it."""
+    match screen:
+        case NoScreen():
+            return "with nothing between"
+        case FlatScreen(transmission):
+            return f"through a screen that blocks {percent(1.0 - transmission)}"
+        case Weave():
+            return f"through a mesh with {percent(open_area(screen))} open area"
+
+
+def screen_row(screen: Screen, transmission: float) -> Row:
+    """Return what the screen takes at this place, and why a weave takes more than its wires."""
+    match screen:
+        case NoScreen():
+            text = "nothing is between, nothing is taken"
+        case FlatScreen():
+            text = (
+                f"takes {percent(1.0 - transmission)} of the UV, as you gave it; give or take 10 %"
+            )
+        case Weave():
+            text = (
+                f"takes about {percent(1.0 - transmission)} of the UV here, give or take 15 % of "
+                f"what passes: {percent(1.0 - open_area(screen))} is wire seen straight on, "
+                "the rest is lost because most light comes through at a slant"
+            )
+    return Row(label="Screen", text=text)
+
+
+def doubt_row(doubts: LampDoubts) -> Row:
+    """Return why the UVI is a range, the largest doubt first."""
+    sized = [(d, d.factor - 1.0) for d in (*doubts.both, *doubts.upper)]
+    sized += [(d, 1.0 - 1.0 / d.factor) for d in doubts.lower]
+    ordered = sorted(sized, key=lambda pair: -pair[1])
+    told = "; ".join(f"{_WORDS[Cause(d.name)]} (by about {percent(x)})" for d, x in ordered)
+    return Row(label="Why a range", text=f"{told}. A UV index meter takes most of this away.")
+
+
+def passing_estimate(spot: Spot, doubts: LampDoubts) -> Estimate:
+    """Return the share [1] that the screen passes at a spot, with the doubt of the screen."""
+    factor = max((d.factor for d in doubts if d.name == Cause.SCREEN), default=1.0)
+    best = spot.screen_transmission
+    return Estimate(best / factor, best, min(1.0, best * factor))

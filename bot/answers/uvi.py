@@ -1,0 +1,119 @@
+"""What UV index to expect at a distance, and which way to move."""
+
+from bot.answers.figures import length, uvi_estimate, uvi_range
+from bot.answers.linking import page_links, source_lines
+from bot.answers.uv_parts import (
+    UV_CAUTIONS,
+    Wish,
+    doubt_row,
+    lamp_asked,
+    lamp_name,
+    lamp_row,
+    passing_estimate,
+    screen_asked,
+    screen_phrase,
+    screen_row,
+    wish_asked,
+)
+from bot.language.quantities import Units
+from bot.preferences import Context
+from bot.queries.uv import UviQuery
+from bot.reply import Reply, Row, Value
+from calc.uncertainty import Estimate
+from calc.uv.doubts import doubts_for
+from calc.uv.placement import (
+    COMFORTABLE_MINIMUM_M,
+    SAFE_MINIMUM_M,
+    PlaceCheck,
+    Standing,
+    Verdict,
+    check_place,
+)
+
+__all__ = ["answer_uvi"]
+
+_GUIDE = ("reading-a-uv-meter", "measuring-the-distance", "screens")
+_SOURCES = ("cie_17_26_073", "keitz1971", "uv_distance_rows")
+_WORDS = {
+    Standing.BELOW: "below",
+    Standing.WITHIN: "inside",
+    Standing.ABOVE: "above",
+}
+
+
+def answer_uvi(query: UviQuery, context: Context) -> Reply:
+    """Answer with the UVI at a distance, against the wanted range."""
+    wish = wish_asked(query.animal, query.uvi, context)
+    lamp = lamp_asked(query.tube, query.reflector, query.length, query.age)
+    screen = screen_asked(query.screen)
+    check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
+    here, units = check.here, context.units
+    doubts = doubts_for(lamp, here.distance_m, screen)
+    values = [
+        Value.of("uvi", here.uvi, "1"),
+        Value.of("distance", Estimate.exact(here.distance_m), "m"),
+        Value.of("screen_transmission", passing_estimate(here, doubts), "1"),
+    ]
+    near, start, far = check.placement.near, check.placement.start, check.placement.far
+    if near and start and far:
+        spots = Estimate(near.distance_m, start.distance_m, far.distance_m)
+        values.append(Value.of("distance_wanted", spots, "m"))
+    sure = "" if check.sure else " The doubt is wide enough that only a meter can be sure."
+    return Reply(
+        command="uvi",
+        status="ok",
+        title=f"UV index at {length(here.distance_m, units)}",
+        answer=(
+            f"Expect about UVI {uvi_estimate(here.uvi)} at {length(here.distance_m, units)}: "
+            f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{sure}"
+        ),
+        values=tuple(values),
+        rows=(
+            Row(label="Set-up", text=f"{lamp_name(lamp)} {screen_phrase(screen)}"),
+            wish.row,
+            lamp_row(lamp, query.tube, query.length, units),
+            screen_row(screen, here.screen_transmission),
+            doubt_row(doubts),
+        ),
+        steps=(*_moves(check, wish, units), *_afterwards(wish)),
+        cautions=UV_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
+    )
+
+
+def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
+    placement = check.placement
+    if check.here.distance_m < SAFE_MINIMUM_M:
+        return (
+            f"Whatever the UVI, {length(check.here.distance_m, units)} is too near to be safe: "
+            f"give the animal at least {length(COMFORTABLE_MINIMUM_M, units)}, then ask distance.",
+        )
+    if placement.verdict is not Verdict.FITS or not (placement.start and placement.near):
+        return (
+            (
+                f"No sensible distance gives {uvi_range(wish.low, wish.high)} with this set-up: "
+                "ask distance with the same words to see why and what to use instead."
+            ),
+        )
+    start = length(placement.start.distance_m, units)
+    if check.standing is Standing.WITHIN and not check.move_into_range_m:
+        return (f"Leave it. The middle of the range would be at {start}.",)
+    move = check.move_to_start_m or 0.0
+    way = "farther from" if move > 0 else "nearer to"
+    return (
+        (
+            f"Move the tube {length(abs(move), units)} {way} the animal's back, to {start}; "
+            "raising or lowering the platform does the same."
+        ),
+    )
+
+
+def _afterwards(wish: Wish) -> tuple[str, ...]:
+    return (
+        "Measure from the underside of the lit tube to the animal's back where it basks.",
+        (
+            "With a UV index meter at back height, trust the meter: "
+            f"{uvi_range(wish.low, wish.high)} is right. Measure again after every change."
+        ),
+    )
