@@ -1,0 +1,48 @@
+"""How long reading takes, beside pint's own parser on the nearest text it can read."""
+
+import pint
+import pytest
+from pytest_benchmark.fixture import BenchmarkFixture
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import read_length, read_temperature
+from bot.language.words import split_line
+
+LINE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
+OPTIONS = ("tube", "reflector", "screen", "animal", "uvi", "length", "age")
+
+
+@pytest.mark.parametrize("text", ["14in", "1 ft 2 in", "35,5 cm", '10–12"'])
+def test_read_a_length(benchmark: BenchmarkFixture, text: str) -> None:
+    measure = benchmark(read_length, text)
+    assert 0.2 < measure.low < 0.5
+
+
+def test_read_a_temperature(benchmark: BenchmarkFixture) -> None:
+    assert benchmark(read_temperature, "39,5 °C").low == 39.5
+
+
+def test_plain_pint_reads_a_length(benchmark: BenchmarkFixture) -> None:
+    registry: pint.UnitRegistry[float] = pint.UnitRegistry()
+    quantity = benchmark(lambda: registry.Quantity("14 in").to("m"))
+    assert round(quantity.magnitude, 6) == 0.3556
+
+
+def test_plain_pint_makes_its_registry(benchmark: BenchmarkFixture) -> None:
+    assert benchmark(pint.UnitRegistry) is not None
+
+
+def test_take_a_line_apart(benchmark: BenchmarkFixture) -> None:
+    assert len(benchmark(split_line, LINE, OPTIONS)[1]) == 4
+
+
+@pytest.mark.parametrize("text", ["1" * 10_000, "½" * 10_000, "9**9**9", "@everyone **14** in"])
+def test_refuse_hostile_text(benchmark: BenchmarkFixture, text: str) -> None:
+    def refused() -> bool:
+        try:
+            read_length(text)
+        except NotUnderstoodError:
+            return True
+        return False
+
+    assert benchmark(refused)
