@@ -5,10 +5,11 @@ range, given in both units, and labelled with how it is known.
 """
 
 from bot.guide.loader import GuideError, Page, Topic, page, pages
-from bot.guide.plain import sections
+from bot.guide.plain import INTRODUCTION, sections
 from bot.guide.terms import Term, glossary
 
 __all__ = [
+    "INTRODUCTION",
     "GuideError",
     "Page",
     "Term",
