@@ -23,7 +23,8 @@ class Preferences:
     @property
     def bare(self) -> Units | None:
         """Return the system in which a number without a unit is read, if there is one."""
-        return self.forced_units or self.units
+        # Never the forced one: showing centimetres first must not turn a typed 14 into 14 cm.
+        return self.units
 
 
 @dataclass(frozen=True, slots=True)

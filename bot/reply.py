@@ -84,3 +84,5 @@ class Reply(_Part):
     picture: Picture | None = None
     # The query as it was understood, so that a button can ask it again; not part of the JSON.
     asked: str = Field(default="", exclude=True)
+    # The system whose unit stands first, so that a button can offer the other.
+    units: Literal["", "in", "cm"] = Field(default="", exclude=True)
