@@ -71,8 +71,7 @@ class LampPlace(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Enclosure:
-    """A box on a shelf: inside sizes [m], walls, front and lid. Other walls than glass are
-    taken to have a glass front."""
+    """A box on a shelf: inside sizes [m], 0.15 to 3, walls and lid; the front is glass."""
 
     length_m: float
     depth_m: float
@@ -276,7 +275,7 @@ def air_held(enclosure: Enclosure, watts: float, room_c: float) -> Estimate:
     --------
     >>> box = Enclosure(1.2, 0.6, 0.6, Material.WOOD, Lid.SOLID)
     >>> round(air_held(box, 60.0, 22.0).best, 1)
-    27.3
+    27.5
     """
     from scipy.optimize import brentq
 
