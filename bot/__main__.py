@@ -46,6 +46,7 @@ def _parser() -> argparse.ArgumentParser:
     console.set_defaults(run=_console)
     demo = doors.add_parser("demo", help="an invented scenario through every question")
     demo.add_argument("--out", type=Path, help="a folder for the answers as files")
+    demo.add_argument("--sample", action="store_true", help="the README's sample session only")
     demo.set_defaults(run=_demo)
     commands = doors.add_parser("commands", help="list every question")
     commands.add_argument("--json", action="store_true", help="with options and examples, as JSON")
@@ -94,8 +95,11 @@ def _console(parsed: argparse.Namespace, settings: Settings) -> int:
 
 
 def _demo(parsed: argparse.Namespace, settings: Settings) -> int:
-    from bot.fronts.demo import play
+    from bot.fronts.demo import play, sample_session
 
+    if parsed.sample:
+        print(sample_session(), end="")
+        return 0
     play(sys.stdout.write, _preferences(parsed, settings), parsed.out)
     return 0
 

@@ -58,7 +58,8 @@ def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -
     except NotUnderstoodError as error:
         return problem(name, str(error), preferences, asked)
     except OutsideModelError as error:
-        sentence = outside_sentence(error, preferences.bare or Units.IN)
+        first = preferences.forced_units or preferences.bare or Units.IN
+        sentence = outside_sentence(error, first)
         return problem(name, sentence, preferences, asked)
     taken = _taken(query)
     named = dict(given) | {name: f"{m.text} {m.unit}" for name, m in taken.items()}
@@ -66,7 +67,9 @@ def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -
         Row(label="Taken as", text=f"{name} {m.text} has no unit, so I took it as {m.unit}")
         for name, m in taken.items()
     )
-    return reply.model_copy(update={"asked": _asked(command, named), "rows": rows})
+    return reply.model_copy(
+        update={"asked": _asked(command, named), "units": context.units.value, "rows": rows}
+    )
 
 
 def problem(name: str, sentence: str, preferences: Preferences, asked: str = "") -> Reply:
@@ -77,7 +80,9 @@ def problem(name: str, sentence: str, preferences: Preferences, asked: str = "")
         status="problem",
         title="That did not work",
         answer=sentence,
-        steps=(f"More about this question: help {name}" if command else "All questions: help",),
+        steps=("All questions: help",)
+        if name == "help" or command is None
+        else (f"More about this question: help {name}",),
         guide=page_links(command.guide[:1] if command else (), preferences.guide_url),
         asked=asked,
     )

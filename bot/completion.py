@@ -49,15 +49,15 @@ def complete_line(line: str) -> tuple[int, list[str]]:
     if command is None:
         return len(line), []
     options = {option.name: option for option in command.query.options()}
-    named = list(re.finditer(rf"(?<!\S)({'|'.join(options) or '(?!)'})[:=]", rest))
-    if named and not line.endswith(" "):
-        values = _values(options[named[-1][1]])
-        typed = rest[named[-1].end() :]
-        if values:
-            return len(line) - len(typed), ranked(typed, values, _MOST)
     word = re.split(r"\s", line)[-1]
+    named = list(re.finditer(rf"(?<!\S)({'|'.join(options) or '(?!)'})[:=]", rest))
     used = {match[1] for match in named}
     names = [f"{name}:" for name in options if name not in used and name.startswith(word)]
+    if named and not line.endswith(" "):
+        typed = rest[named[-1].end() :]
+        values = ranked(typed, _values(options[named[-1][1]]), _MOST)
+        if values and not (names and " " in typed):
+            return len(line) - len(typed), values
     free = options.get(command.positional)
     if free is not None and not named:
         names = ranked(rest, _values(free), _MOST) or names

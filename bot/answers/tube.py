@@ -62,23 +62,27 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
             screen_row(screen, here.screen_transmission),
             *_length_rows(choice, units),
         ),
-        table=Table(
-            columns=("Tube", "Fixture", "UVI there", "Verdict"),
-            rows=tuple(
-                (
-                    f"{row.strength_percent:.0f} %",
-                    fixture_name(row.fixture),
-                    uvi_estimate(row.uvi),
-                    _VERDICTS[row.standing],
-                )
-                for row in rows
-            ),
-        ),
+        table=_table(rows),
         steps=_steps(picks, wish, query.distance.low, units),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(
             (*wish.sources, *_SOURCES, *(("half_to_two_thirds", "t5_lengths") if choice else ()))
+        ),
+    )
+
+
+def _table(rows: tuple[SuitRow, ...]) -> Table:
+    return Table(
+        columns=("Tube", "Fixture", "UVI there", "Verdict"),
+        rows=tuple(
+            (
+                f"{row.strength_percent:.0f} %",
+                fixture_name(row.fixture),
+                uvi_estimate(row.uvi),
+                _VERDICTS[row.standing],
+            )
+            for row in rows
         ),
     )
 

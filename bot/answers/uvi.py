@@ -86,8 +86,11 @@ def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
     placement = check.placement
     if check.here.distance_m < SAFE_MINIMUM_M:
         return (
-            f"Whatever the UVI, {length(check.here.distance_m, units)} is too near to be safe: "
-            f"give the animal at least {length(COMFORTABLE_MINIMUM_M, units)}, then ask distance.",
+            (
+                f"Whatever the UVI, {length(check.here.distance_m, units)} is too near to be "
+                f"safe: give the animal at least {length(COMFORTABLE_MINIMUM_M, units)}, "
+                "then ask distance."
+            ),
         )
     if placement.verdict is not Verdict.FITS or not (placement.start and placement.near):
         return (

@@ -8,7 +8,7 @@ from bot.ask import ask
 from bot.preferences import Preferences
 from bot.render.text import render_text
 
-__all__ = ["SCENES", "Scene", "play"]
+__all__ = ["SCENES", "Scene", "play", "sample_session"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,3 +62,16 @@ def play(write: Callable[[str], object], preferences: Preferences, out: Path | N
             stem = out / f"{number:02d}-{reply.command}"
             stem.with_suffix(".txt").write_text(text, encoding="utf-8")
             stem.with_suffix(".json").write_text(reply.model_dump_json(indent=2), encoding="utf-8")
+
+
+_SAMPLE = (
+    "distance tube:12% reflector:plain screen:blocks 45% animal:bearded dragon",
+    "distance tube:6% reflector:plain screen:blocks 45% animal:bearded dragon",
+    "convert 14 1/2 in",
+)
+
+
+def sample_session() -> str:
+    """Return a short session as Markdown, as the README shows it."""
+    blocks = [f"> {line}\n\n{render_text(ask(line, Preferences()))}" for line in _SAMPLE]
+    return "```text\n" + "\n".join(blocks) + "```\n"

@@ -1,0 +1,147 @@
+"""The console and the command line, run as a person runs them."""
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from bot.completion import complete, complete_line
+from bot.fronts.console import converse
+from bot.fronts.demo import SCENES, play
+from bot.preferences import Preferences
+
+ROOT = Path(__file__).parent.parent.parent
+DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
+KEYS = [
+    "command",
+    "status",
+    "title",
+    "answer",
+    "values",
+    "rows",
+    "table",
+    "steps",
+    "cautions",
+    "guide",
+    "sources",
+    "picture",
+]
+
+
+def run(*arguments: str, typed: str = "", **settings: str) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(
+        [sys.executable, "-m", "bot", *arguments],
+        cwd=ROOT,
+        input=typed,
+        capture_output=True,
+        text=True,
+        check=False,
+        env={"PATH": "/usr/bin:/bin", "HOME": "/nonexistent", "PYTHONUTF8": "1"} | settings,
+    )
+
+
+def test_a_question_is_answered_and_the_exit_code_is_0() -> None:
+    done = run("ask", DISTANCE)
+    assert done.returncode == 0
+    assert "start at" in done.stdout
+    assert done.stderr == ""
+
+
+def test_a_refused_question_goes_to_stderr_with_exit_code_2() -> None:
+    done = run("ask", "distance tube:banana")
+    assert done.returncode == 2
+    assert done.stdout == ""
+    assert "banana" in done.stderr
+
+
+def test_json_is_the_reply_with_the_agreed_keys() -> None:
+    done = run("ask", "--json", DISTANCE)
+    reply = json.loads(done.stdout)
+    assert list(reply) == KEYS
+    assert reply["status"] == "ok"
+    assert {"name", "low", "best", "high", "unit"} == set(reply["values"][0])
+    assert {"slug", "title", "url"} == set(reply["guide"][0])
+    assert {"key", "citation", "kind"} == set(reply["sources"][0])
+
+
+def test_json_of_a_refused_question_is_a_problem_on_stdout() -> None:
+    done = run("ask", "--json", "distance")
+    assert done.returncode == 2
+    assert json.loads(done.stdout)["status"] == "problem"
+
+
+def test_units_asked_for_come_first() -> None:
+    assert "cm (" in run("ask", "--units", "cm", DISTANCE).stdout
+    assert "cm (" in run("ask", DISTANCE, NOONSTONE_UNITS="cm").stdout
+
+
+def test_a_bad_setting_is_one_sentence() -> None:
+    done = run("ask", DISTANCE, NOONSTONE_UNITS="furlongs")
+    assert done.returncode == 2
+    assert "NOONSTONE_UNITS" in done.stderr
+    assert "Traceback" not in done.stderr
+
+
+def test_a_piped_console_answers_line_by_line() -> None:
+    done = run("console", typed=f"{DISTANCE}\n\nconvert 14in\nquit\nconvert 15in\n")
+    assert done.returncode == 0
+    assert "35.56 cm" in done.stdout
+    assert "38.1 cm" not in done.stdout
+
+
+def test_the_commands_are_told_as_data() -> None:
+    entries = json.loads(run("commands", "--json").stdout)
+    distance = next(entry for entry in entries if entry["name"] == "distance")
+    assert {"name", "summary", "who", "options", "examples"} == set(distance)
+    reflector = next(o for o in distance["options"] if o["name"] == "reflector")
+    assert reflector["required"] is True
+    assert reflector["choices"] == ["polished", "plain"]
+
+
+def test_the_bot_without_a_token_says_what_is_missing() -> None:
+    done = run("discord")
+    assert done.returncode == 2
+    assert "NOONSTONE_TOKEN" in done.stderr
+
+
+def test_conversing_needs_only_lines_and_a_writer(anyone: Preferences) -> None:
+    written: list[str] = []
+    converse(["convert 14in", "  ", "QUIT", "convert 1in"], written.append, anyone)
+    assert len(written) == 1
+    assert "35.56 cm" in written[0]
+
+
+def test_the_demo_plays_every_scene_and_keeps_the_answers(
+    tmp_path: Path, anyone: Preferences
+) -> None:
+    written: list[str] = []
+    play(written.append, anyone, tmp_path / "out")
+    assert len(written) == len(SCENES)
+    assert len(list((tmp_path / "out").glob("*.json"))) == len(SCENES)
+
+
+@pytest.mark.parametrize(
+    ("line", "start", "choice"),
+    [
+        ("dis", 0, "distance"),
+        ("distance ", 9, "tube:"),
+        ("distance tube:12% re", 18, "reflector:"),
+        ("distance reflector:po", 19, "polished"),
+        ("distance animal:bearded d", 16, "bearded dragon"),
+        ("/distance animal:leop", 17, "leopard gecko"),
+        ("guide scr", 6, "screens"),
+    ],
+)
+def test_a_line_is_completed_where_it_stops(line: str, start: int, choice: str) -> None:
+    at, choices = complete_line(line)
+    assert at == start
+    assert choice in choices
+
+
+def test_completion_never_gives_more_than_25_and_knows_nothing_of_strangers() -> None:
+    assert 0 < len(complete("distance", "animal", "")) <= 25
+    assert complete("distance", "animal", "beard")[0] == "bearded dragon"
+    assert complete("nonsense", "animal", "") == []
+    assert complete("distance", "uvi", "3") == []

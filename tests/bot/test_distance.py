@@ -1,0 +1,123 @@
+"""The distance question and its reverse, as keepers ask them."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.reply import Reply, Value
+
+INCH = 0.0254
+# Common practice, no source: tube-to-back distances in inches for a bearded dragon.
+ROWS = [
+    ("12%", "polished", "none", 16, 20),
+    ("12%", "plain", "none", 12, 16),
+    ("6%", "polished", "none", 10, 12),
+    ("6%", "plain", "none", 8, 10),
+    ("12%", "polished", "blocks 45%", 10, 14),
+    ("12%", "plain", "45%", 8, 10),
+]
+
+
+def value(reply: Reply, name: str) -> Value:
+    return next(v for v in reply.values if v.name == name)
+
+
+@pytest.mark.parametrize(("tube", "reflector", "screen", "near", "far"), ROWS)
+def test_the_range_agrees_with_common_practice_within_two_inches(
+    tube: str, reflector: str, screen: str, near: float, far: float, anyone: Preferences
+) -> None:
+    line = f"distance tube:{tube} reflector:{reflector} screen:{screen} animal:bearded dragon"
+    distance = value(ask(line, anyone), "distance")
+    assert distance.low / INCH == pytest.approx(near, abs=2.0)
+    assert distance.high / INCH == pytest.approx(far, abs=2.0)
+    assert distance.low < far * INCH
+    assert distance.high > near * INCH
+
+
+@pytest.mark.parametrize(("older", "label"), [("10", "12%"), ("5", "6%"), ("10.0", "12%")])
+def test_the_older_scale_means_the_same_class(older: str, label: str, anyone: Preferences) -> None:
+    tail = "reflector:plain screen:none animal:bearded dragon"
+    assert (
+        ask(f"distance tube:{older} {tail}", anyone).values
+        == ask(f"distance tube:{label} {tail}", anyone).values
+    )
+
+
+@pytest.mark.parametrize("reflector", ["polished", "plain"])
+def test_a_six_percent_tube_over_a_screen_is_refused_with_something_better(
+    reflector: str, anyone: Preferences
+) -> None:
+    line = f"distance tube:6% reflector:{reflector} screen:45% animal:bearded dragon"
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert "too close for comfort" in reply.answer
+    assert any("12 %" in step for step in reply.steps)
+
+
+def test_what_is_too_weak_is_refused(anyone: Preferences) -> None:
+    reply = ask("distance tube:2% reflector:plain screen:45% animal:bearded dragon", anyone)
+    assert reply.status == "problem"
+    assert "nearest that is safe" in reply.answer
+
+
+def test_what_is_too_strong_everywhere_is_refused(anyone: Preferences) -> None:
+    reply = ask("distance tube:14% reflector:polished screen:none uvi:0.05-0.1", anyone)
+    assert reply.status == "problem"
+    assert "too strong" in reply.answer
+
+
+@pytest.mark.parametrize("length", ["22in", "55.88cm", "558.8 mm", "1 ft 10 in"])
+def test_any_unit_gives_the_same_figures(length: str, anyone: Preferences) -> None:
+    tail = "tube:12% reflector:polished screen:none animal:bearded dragon"
+    first = ask(f"distance {tail} length:22in", anyone)
+    other = ask(f"distance {tail} length:{length}", anyone)
+    for a, b in zip(first.values, other.values, strict=True):
+        assert b.low == pytest.approx(a.low, rel=1e-12)
+        assert b.high == pytest.approx(a.high, rel=1e-12)
+
+
+def test_the_reverse_question_finds_the_wanted_range_at_the_answered_distances(
+    anyone: Preferences,
+) -> None:
+    tail = "tube:12% reflector:polished screen:18x16 0.011in animal:bearded dragon"
+    distance = value(ask(f"distance {tail}", anyone), "distance")
+    for metres, wanted in ((distance.low, 5.0), (distance.high, 3.0)):
+        reply = ask(f"uvi distance:{metres:.6f} m {tail}", anyone)
+        assert value(reply, "uvi").best == pytest.approx(wanted, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("distance", "told", "way"),
+    [("10in", "above", "farther"), ("30in", "below", "nearer"), ("17in", "inside", "Leave it")],
+)
+def test_the_reverse_question_says_which_way_to_move(
+    distance: str, told: str, way: str, anyone: Preferences
+) -> None:
+    tail = "tube:12% reflector:polished screen:none animal:bearded dragon"
+    reply = ask(f"uvi distance:{distance} {tail}", anyone)
+    assert told in reply.answer
+    assert way in reply.steps[0]
+
+
+def test_a_place_too_near_is_never_called_right(anyone: Preferences) -> None:
+    reply = ask("uvi distance:4in tube:2% reflector:plain screen:none uvi:1-20", anyone)
+    assert "too near to be safe" in reply.steps[0]
+
+
+def test_an_animal_without_a_known_range_is_not_given_one(anyone: Preferences) -> None:
+    reply = ask("distance tube:12% reflector:plain screen:none", anyone)
+    assert reply.status == "problem"
+    assert "animal" in reply.answer
+
+
+def test_a_tube_is_picked_for_a_fixed_place_with_its_length(anyone: Preferences) -> None:
+    reply = ask("tube distance:17in screen:none animal:bearded dragon enclosure:4ft", anyone)
+    assert reply.table is not None
+    assert "suits" in {row[3] for row in reply.table.rows}
+    assert value(reply, "tube_length").best == pytest.approx(0.849)
+
+
+def test_every_figure_shown_has_a_range_or_a_doubt(anyone: Preferences) -> None:
+    reply = ask("distance tube:12% reflector:polished screen:45% animal:bearded dragon", anyone)
+    for entry in reply.values:
+        assert entry.low < entry.best < entry.high, entry.name
