@@ -1,0 +1,136 @@
+"""Does the night need heat: from the coldest the room gets and what the animal stands."""
+
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from calc.animals import Animal, Target
+from calc.heat.enclosure import Enclosure, HeatNeed, watts_to_hold
+from calc.heat.wattages import Family, next_step_up
+from calc.validity import OutsideModelError
+
+__all__ = ["Emitter", "NightDecision", "NightPlan", "emitter_for", "night_plan"]
+
+_COLDEST_C, _HOTTEST_C = -10.0, 45.0
+_OVER_FLOOR_K = 3.0
+_EDGE_K = 0.05
+
+
+class NightDecision(Enum):
+    """What the night asks for."""
+
+    NOTHING = auto()
+    KEEPERS_DIFFER = auto()
+    HEAT = auto()
+    TOO_WARM = auto()
+    FLOOR_UNKNOWN = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class NightPlan:
+    """The decision for one room and animal.
+
+    ``heat_off_c`` is where a simple on/off thermostat turns the heat off [degC];
+    ``heat_off_source`` is the key of where that comes from.
+    """
+
+    decision: NightDecision
+    floor_c: Target | None
+    heat_off_c: float | None
+    heat_off_source: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Emitter:
+    """Watts to carry the enclosure through the coldest hour, and the step sold that covers it."""
+
+    need: HeatNeed
+    step_w: float | None
+
+
+def night_plan(animal: Animal, room_low_c: float) -> NightPlan:
+    """Decide whether the night needs heat.
+
+    below the low end of the floor: heat; between its ends: keepers differ; above: nothing
+
+    Parameters
+    ----------
+    animal : whose floor and thermostat point count
+    room_low_c : coldest the room gets at night [degC], -10 to 45
+
+    Returns
+    -------
+    NightPlan
+
+    Notes
+    -----
+    An unheated enclosure is taken to fall to the room by morning. A night warmer than the warm
+    edge of the cool end's day is too warm. Where no thermostat point is known, 3 K above the
+    floor, but not above the cool end's day.
+    Source: the animal's own rows; enclosure_model for the 3 K.
+
+    Examples
+    --------
+    >>> from calc.animals import animals
+    >>> night_plan(animals()["bearded-dragon"], 18.0).decision
+    <NightDecision.NOTHING: 1>
+    """
+    if not _COLDEST_C <= room_low_c <= _HOTTEST_C:
+        raise OutsideModelError("room at night", room_low_c, _COLDEST_C, _HOTTEST_C, "degC")
+    floor, cool = animal.night_floor_c, animal.cool_air_c
+    if cool is not None and room_low_c > cool.high + _EDGE_K:
+        decision = NightDecision.TOO_WARM
+    elif floor is None:
+        decision = NightDecision.FLOOR_UNKNOWN
+    elif room_low_c < floor.low - _EDGE_K:
+        decision = NightDecision.HEAT
+    elif room_low_c < floor.high - _EDGE_K:
+        decision = NightDecision.KEEPERS_DIFFER
+    else:
+        decision = NightDecision.NOTHING
+    heat_off_c, source = _heat_off(animal)
+    return NightPlan(decision, floor, heat_off_c, source)
+
+
+def emitter_for(enclosure: Enclosure, plan: NightPlan, room_low_c: float) -> Emitter | None:
+    """Return the watts that hold the floor in the coldest hour, or None where it is not known.
+
+    watts_to_hold(floor, room low), and the step sold at or above it
+
+    Parameters
+    ----------
+    enclosure : size, walls and lid
+    plan : the decision for this room and animal
+    room_low_c : coldest the room gets at night [degC], 0 to 45
+
+    Returns
+    -------
+    Emitter or None
+        Heat [W].
+
+    Notes
+    -----
+    The thermostat takes off what is too much, so too large a step is safe and too small is not.
+    Source: enclosure_model; lamp_steps.
+
+    Examples
+    --------
+    >>> from calc.animals import animals
+    >>> plan = night_plan(animals()["bearded-dragon"], 12.0)
+    >>> emitter_for(Enclosure(1.2, 0.6, 0.6), plan, 12.0).step_w
+    100.0
+    """
+    if plan.floor_c is None:
+        return None
+    need = watts_to_hold(enclosure, max(plan.floor_c.high, room_low_c), room_low_c)
+    return Emitter(need, next_step_up(need.total_w.best, Family.DARK_EMITTER))
+
+
+def _heat_off(animal: Animal) -> tuple[float | None, str | None]:
+    if animal.night_heat_off_c is not None:
+        return animal.night_heat_off_c.aim, animal.night_heat_off_c.source
+    if animal.night_floor_c is None:
+        return None, None
+    highest = animal.night_floor_c.high + _OVER_FLOOR_K
+    if animal.cool_air_c is not None:
+        highest = min(highest, animal.cool_air_c.high)
+    return highest, "enclosure_model"
