@@ -1,0 +1,36 @@
+"""How long a question takes, warm: beside it the plain parse of one quantity by pint.
+
+Run on request: python -m pytest tests/bench
+"""
+
+import pint
+import pytest
+from pytest_benchmark.fixture import BenchmarkFixture
+
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.render.text import render_text
+
+LINES = {
+    "ask distance": "distance tube:12% reflector:polished screen:none animal:bearded dragon",
+    "ask distance, weave": "distance tube:12% reflector:plain screen:18x16 0.011in uvi:3-5",
+    "ask uvi": "uvi distance:14in tube:12% reflector:polished screen:45% animal:bearded dragon",
+    "ask convert": "convert 14 1/2 in",
+    "ask, refused": "distance tube:banana reflector:plain screen:none",
+}
+
+
+@pytest.mark.parametrize("line", LINES.values(), ids=LINES.keys())
+def test_ask(line: str, benchmark: BenchmarkFixture) -> None:
+    preferences = Preferences()
+    assert benchmark(lambda: ask(line, preferences)).answer
+
+
+def test_render_text(benchmark: BenchmarkFixture) -> None:
+    reply = ask(LINES["ask distance"], Preferences())
+    assert benchmark(lambda: render_text(reply))
+
+
+def test_plain_pint_parse(benchmark: BenchmarkFixture) -> None:
+    registry: pint.UnitRegistry[float] = pint.UnitRegistry()
+    assert benchmark(lambda: registry.Quantity("14 in").to("cm"))
