@@ -1,0 +1,183 @@
+"""A reply as embeds: within every limit, nothing said that was not said, no caution cut."""
+
+import re
+from typing import Any
+
+import discord
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bot.ask import ask
+from bot.commands import COMMANDS
+from bot.preferences import Preferences
+from bot.render.embeds import ASKED, render_embeds
+from bot.render.escaping import escape
+from bot.render.text import render_text
+from bot.reply import PageLink, Reply, Row, SourceLine, Table
+from tests.discord.message_limits import message_breaches
+
+EXAMPLES = [example for command in COMMANDS for example in command.examples]
+HOSTILE = (
+    "**bold** __under__ ~~gone~~ ||spoiler|| `code` ```block``` # big\n# heading\n-# small\n> quote"
+    " [name](http://evil.invalid) <@1> <@&2> <#3> @everyone @here <:emoji:4> <t:5:R> </cmd:6>"
+)
+
+
+def reply(**parts: Any) -> Reply:
+    return Reply(**{"command": "distance", "status": "ok", "title": "T", "answer": "A.", **parts})
+
+
+def shown(embeds: list[discord.Embed]) -> str:
+    return "\n".join(f"{embed.title or ''}\n{embed.description}" for embed in embeds)
+
+
+def unescaped(text: str) -> str:
+    """Return what a reader sees: Discord drops a backslash before any sign."""
+    return re.sub(r"\\([^0-9A-Za-z\s])", r"\1", text)
+
+
+def breaches(embeds: list[discord.Embed]) -> list[Any]:
+    return message_breaches({"embeds": [embed.to_dict() for embed in embeds]})
+
+
+def digits(text: str) -> list[str]:
+    return sorted(re.findall(r"\d+(?:[.,]\d+)?", text))
+
+
+words = st.text(max_size=600)
+labelled = st.builds(Row, label=st.text(max_size=80), text=words)
+tables = st.integers(1, 4).flatmap(
+    lambda n: st.builds(
+        Table,
+        columns=st.tuples(*[st.text(max_size=20)] * n),
+        rows=st.lists(st.tuples(*[st.text(max_size=60)] * n), max_size=30).map(tuple),
+    )
+)
+replies = st.builds(
+    Reply,
+    command=st.just("distance"),
+    status=st.just("ok"),
+    title=st.text(min_size=1, max_size=400),
+    answer=st.text(min_size=1, max_size=3000),
+    rows=st.lists(labelled, max_size=20).map(tuple),
+    table=st.none() | tables,
+    steps=st.lists(words, max_size=10).map(tuple),
+    cautions=st.lists(st.text(max_size=150), max_size=6).map(tuple),
+    guide=st.lists(
+        st.builds(PageLink, slug=st.just("a"), title=st.text(max_size=80), url=st.just("")),
+        max_size=5,
+    ).map(tuple),
+    sources=st.lists(
+        st.builds(SourceLine, key=st.just("k"), citation=words, kind=st.just("paper")),
+        max_size=12,
+    ).map(tuple),
+    asked=words,
+)
+
+
+@settings(max_examples=150, deadline=None)
+@given(replies)
+def test_any_reply_keeps_every_limit_and_every_caution(any_reply: Reply) -> None:
+    embeds = render_embeds(any_reply)
+    assert breaches(embeds) == []
+    for caution in any_reply.cautions:
+        assert escape(caution) in shown(embeds)
+
+
+@given(words)
+def test_escaped_text_reads_as_typed_and_formats_nothing(text: str) -> None:
+    safe = escape(text)
+    assert unescaped(safe) == unescaped(escape(unescaped(safe)))
+    assert not re.search(r"(?<!\\)(?:\\\\)*[*_~`|\[\]<]", safe)
+    assert "://" not in safe
+
+
+@pytest.mark.parametrize("sign", ["*", "_", "~", "`", "|", "[", "<", "\\"])
+def test_a_sign_of_markup_is_shown_and_not_obeyed(sign: str) -> None:
+    assert escape(f"a{sign}b") == f"a\\{sign}b"
+    assert unescaped(escape(f"a{sign}b")) == f"a{sign}b"
+
+
+def test_hostile_text_stays_text_in_every_part() -> None:
+    embeds = render_embeds(
+        reply(
+            title=HOSTILE,
+            answer=HOSTILE,
+            rows=(Row(label=HOSTILE, text=HOSTILE),),
+            table=Table(columns=("a",), rows=(("`" * 3 + "@",),)),
+            steps=(HOSTILE,),
+            cautions=(HOSTILE,),
+        )
+    )
+    text = shown(embeds)
+    assert not re.search(r"(?<!\\)@(everyone|here)|(?<!\\)<[@#:t/]|http://", text)
+    assert not re.search(r"^(#|-#|>)", text, re.MULTILINE)
+    assert text.count("```") == 2
+    assert unescaped(text).count("**bold**") == 6
+
+
+def test_the_worst_reply_is_cut_honestly_and_sources_go_first() -> None:
+    line = "word " * 120
+    embeds = render_embeds(
+        reply(
+            rows=tuple(Row(label=f"row {n}", text=line) for n in range(40)),
+            steps=(line,) * 3,
+            cautions=(line,) * 3,
+            sources=(SourceLine(key="k", citation=line, kind="paper"),) * 40,
+            asked="distance " + "x" * 5000,
+        )
+    )
+    text = shown(embeds)
+    assert breaches(embeds) == []
+    assert text.count("- word") == 3
+    assert re.search(r"… \d+ more do not fit here", text)
+    assert "(paper)" not in text
+    assert embeds[-1].footer.text is not None
+    assert embeds[-1].footer.text.endswith("…")
+
+
+def test_cautions_that_no_message_holds_are_an_error_and_not_a_cut() -> None:
+    with pytest.raises(ValueError, match="cautions"):
+        render_embeds(reply(cautions=("x" * 1000,) * 6))
+
+
+def test_a_long_reply_goes_on_in_a_second_embed() -> None:
+    rows = tuple(Row(label=f"row {n}", text="x" * 400) for n in range(12))
+    embeds = render_embeds(reply(rows=rows, cautions=("take care",)))
+    assert len(embeds) == 2
+    assert embeds[0].title == "T"
+    assert embeds[1].title is None
+    assert "take care" in (embeds[1].description or "")
+
+
+def test_a_narrow_table_is_a_block_and_a_wide_one_is_lines() -> None:
+    narrow = Table(columns=("in", "UVI"), rows=(("14", "4.2"), ("15", "3.9")))
+    wide = Table(columns=("Question", "What it answers"), rows=(("distance", "how far " * 4),))
+    [one] = render_embeds(reply(table=narrow))
+    [two] = render_embeds(reply(table=wide))
+    assert "```\nin  UVI\n14  4.2\n15  3.9\n```" in (one.description or "")
+    assert "**Question** · **What it answers**\n- distance · how far" in (two.description or "")
+
+
+def test_a_page_with_an_address_is_a_link_and_one_without_is_a_name() -> None:
+    pages = (
+        PageLink(slug="screens", title="Screens", url="https://guide.invalid/screens.html"),
+        PageLink(slug="nights", title="Nights", url=""),
+    )
+    [embed] = render_embeds(reply(guide=pages))
+    assert "- [Screens](https://guide.invalid/screens.html)\n- Nights" in (embed.description or "")
+
+
+def test_the_answer_comes_first_and_the_question_stands_in_the_footer() -> None:
+    line = EXAMPLES[0]
+    answered = ask(line, Preferences())
+    embeds = render_embeds(answered)
+    assert (embeds[0].description or "").startswith(escape(answered.answer))
+    assert embeds[-1].footer.text == ASKED + line
+
+
+@pytest.mark.parametrize("line", EXAMPLES)
+def test_the_digits_are_those_of_the_plain_text(line: str) -> None:
+    answered = ask(line, Preferences())
+    assert digits(shown(render_embeds(answered))) == digits(render_text(answered, width=10_000))
