@@ -1,0 +1,197 @@
+"""From a keeper's readings to the one thing to do first, and then the next.
+
+Order of importance: basking surface, cool-end air, warm-end air (mostly an early warning),
+night. No words here: findings, doubts and steps are enums and figures.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from calc.animals import Animal
+from calc.heat.readings import (
+    Doubtful,
+    Finding,
+    Place,
+    Readings,
+    Verdict,
+    doubts_about,
+    finding_for,
+)
+
+__all__ = ["DANGER_OVER_SURFACE_K", "Judgement", "Step", "judge"]
+
+DANGER_OVER_SURFACE_K = 8.0
+"""A basking surface this far over its target can burn. Source: memory, our own caution."""
+
+
+class Step(Enum):
+    """One thing for the keeper to do."""
+
+    SWITCH_LAMP_OFF = auto()
+    WAIT_AND_READ_AGAIN = auto()
+    USE_TRUSTED_THERMOMETER = auto()
+    MEASURE_SURFACE_WITH_GUN = auto()
+    MEASURE_AIR_WITH_PROBE = auto()
+    CHECK_PROBE_PLACES = auto()
+    MOVE_PROBE_OUT_OF_BEAM = auto()
+    MEASURE_SURFACE = auto()
+    MEASURE_COOL_END = auto()
+    LOWER_LAMP = auto()
+    RAISE_LAMP = auto()
+    MORE_POWER = auto()
+    LESS_POWER = auto()
+    MOVE_LAMP_INWARD = auto()
+    SECOND_WEAKER_LAMP = auto()
+    MORE_AIR = auto()
+    LONGER_ENCLOSURE = auto()
+    CHECK_WARM_PROBE = auto()
+    WATCH_WARM_END = auto()
+    HEAT_THE_NIGHT = auto()
+    CONSIDER_NIGHT_HEAT = auto()
+    COOLER_NIGHT = auto()
+    LEAVE_AS_IT_IS = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class Judgement:
+    """What the readings say: findings and missing readings in order of importance, then steps."""
+
+    findings: tuple[Finding, ...]
+    doubts: tuple[Doubtful, ...]
+    missing: tuple[Place, ...]
+    steps: tuple[Step, ...]
+
+    @property
+    def first(self) -> Step:
+        """The one thing to do first."""
+        return self.steps[0]
+
+
+_LOW, _FINE, _HIGH = Verdict.TOO_LOW, Verdict.IN_RANGE, Verdict.TOO_HIGH
+
+_LAMP_STEPS: dict[tuple[Verdict | None, Verdict | None], tuple[Step, ...]] = {
+    (_LOW, _LOW): (Step.MORE_POWER, Step.SECOND_WEAKER_LAMP),
+    (_LOW, _FINE): (Step.LOWER_LAMP, Step.MORE_POWER),
+    (_LOW, _HIGH): (Step.LOWER_LAMP, Step.MORE_AIR, Step.LONGER_ENCLOSURE),
+    (_LOW, None): (Step.LOWER_LAMP, Step.MEASURE_COOL_END),
+    (_FINE, _LOW): (Step.MOVE_LAMP_INWARD, Step.SECOND_WEAKER_LAMP),
+    (_FINE, _FINE): (),
+    (_FINE, _HIGH): (Step.LESS_POWER, Step.MORE_AIR, Step.LONGER_ENCLOSURE),
+    (_FINE, None): (Step.MEASURE_COOL_END,),
+    (_HIGH, _LOW): (Step.RAISE_LAMP, Step.SECOND_WEAKER_LAMP),
+    (_HIGH, _FINE): (Step.RAISE_LAMP, Step.LESS_POWER),
+    (_HIGH, _HIGH): (Step.LESS_POWER, Step.MORE_AIR, Step.LONGER_ENCLOSURE),
+    (_HIGH, None): (Step.RAISE_LAMP, Step.MEASURE_COOL_END),
+    (None, _LOW): (Step.SECOND_WEAKER_LAMP,),
+    (None, _FINE): (),
+    (None, _HIGH): (Step.LESS_POWER, Step.MORE_AIR),
+    (None, None): (Step.MEASURE_COOL_END,),
+}
+
+_DOUBT_STEPS = {
+    Doubtful.COOL_END_ABOVE_SURFACE: Step.CHECK_PROBE_PLACES,
+    Doubtful.COOL_END_ABOVE_WARM_END: Step.CHECK_PROBE_PLACES,
+    Doubtful.DIAL_NOT_TRUSTED: Step.USE_TRUSTED_THERMOMETER,
+    Doubtful.PROBE_FOR_SURFACE: Step.MEASURE_SURFACE_WITH_GUN,
+    Doubtful.GUN_FOR_AIR: Step.MEASURE_AIR_WITH_PROBE,
+    Doubtful.WARM_PROBE_IN_BEAM: Step.MOVE_PROBE_OUT_OF_BEAM,
+}
+
+
+def judge(readings: Readings, animal: Animal) -> Judgement:
+    """Judge a keeper's readings for an animal.
+
+    Parameters
+    ----------
+    readings : what was measured [degC]; with none, the steps say what to measure
+    animal : whose targets count
+
+    Returns
+    -------
+    Judgement
+        Findings, doubts, missing readings, and the steps in order; never without a step.
+
+    Notes
+    -----
+    A reading that is too high before two hours of lamp time stands: it will only rise.
+    Source: the animal's own rows; common_practice for the order and the steps.
+
+    Examples
+    --------
+    >>> from calc.animals import animals
+    >>> dragon = animals()["bearded-dragon"]
+    >>> judge(Readings(basking_surface_c=36.7, cool_air_c=23.9, lamp_on_h=3.0), dragon).first
+    <Step.MOVE_LAMP_INWARD: 14>
+    """
+    given = readings.by_place()
+    findings = tuple(
+        finding_for(place, reading, animal)
+        for place, reading in given.items()
+        if reading is not None
+    )
+    doubts = doubts_about(readings)
+    missing = tuple(place for place, reading in given.items() if reading is None)
+    steps = tuple(dict.fromkeys(_steps(readings, animal, findings, doubts)))
+    return Judgement(findings, doubts, missing, steps or (Step.LEAVE_AS_IT_IS,))
+
+
+def _steps(
+    readings: Readings,
+    animal: Animal,
+    findings: tuple[Finding, ...],
+    doubts: tuple[Doubtful, ...],
+) -> Iterator[Step]:
+    verdicts = {finding.place: finding.verdict for finding in findings}
+    if _is_dangerous(readings, animal) and Doubtful.COOL_END_ABOVE_SURFACE not in doubts:
+        yield Step.SWITCH_LAMP_OFF
+    yield from (step for doubt, step in _DOUBT_STEPS.items() if doubt in doubts)
+    by_day = {place: verdict for place, verdict in verdicts.items() if place is not Place.NIGHT}
+    if readings.is_too_soon and by_day:
+        yield from _early_steps(by_day, animal)
+    elif by_day or not verdicts:
+        yield from _day_steps(by_day, animal)
+    yield from _night_steps(verdicts.get(Place.NIGHT))
+
+
+def _early_steps(by_day: dict[Place, Verdict], animal: Animal) -> Iterator[Step]:
+    """What is too high so soon stands; what is too low or in range does not count yet."""
+    if _HIGH in by_day.values():
+        so_far = {place: _HIGH if v is _HIGH else _FINE for place, v in by_day.items()}
+        yield from _day_steps(so_far, animal)
+    yield Step.WAIT_AND_READ_AGAIN
+
+
+def _day_steps(by_day: dict[Place, Verdict], animal: Animal) -> Iterator[Step]:
+    surface, cool = by_day.get(Place.BASKING_SURFACE), by_day.get(Place.COOL_AIR)
+    if surface is None and animal.basking_surface_c is not None:
+        yield Step.MEASURE_SURFACE
+    yield from _LAMP_STEPS[_known(surface), _known(cool)]
+    warm = by_day.get(Place.WARM_AIR)
+    ends_fine = all(verdict not in (_LOW, _HIGH) for verdict in (surface, cool))
+    if ends_fine and warm in (_LOW, _HIGH):
+        yield Step.CHECK_WARM_PROBE
+        yield Step.MORE_AIR if warm is _HIGH else Step.WATCH_WARM_END
+
+
+def _night_steps(night: Verdict | None) -> Iterator[Step]:
+    if night is _LOW:
+        yield Step.HEAT_THE_NIGHT
+    elif night is Verdict.KEEPERS_DIFFER:
+        yield Step.CONSIDER_NIGHT_HEAT
+    elif night is _HIGH:
+        yield Step.COOLER_NIGHT
+
+
+def _known(verdict: Verdict | None) -> Verdict | None:
+    return None if verdict is Verdict.NO_TARGET else verdict
+
+
+def _is_dangerous(readings: Readings, animal: Animal) -> bool:
+    """Whether the surface can burn, or the cool end is as hot as the basking spot should be."""
+    target = animal.basking_surface_c
+    if target is None:
+        return False
+    surface, cool = readings.basking_surface_c, readings.cool_air_c
+    can_burn = surface is not None and surface > target.high + DANGER_OVER_SURFACE_K
+    return can_burn or (cool is not None and cool >= target.low)
