@@ -69,7 +69,7 @@ def combined_factor(doubts: Iterable[Doubt]) -> float:
     >>> combined_factor([])
     1.0
     >>> round(combined_factor([Doubt("lamp", 1.3, "memory"), Doubt("tape", 1.1, "memory")]), 3)
-    1.319
+    1.322
     """
     return exp(sqrt(sum(log(doubt.factor) ** 2 for doubt in doubts)))
 
