@@ -12,7 +12,7 @@ from calc.uncertainty import Doubt, Estimate, combined_factor
 from calc.uv.lamp import FITTED_STRENGTHS_PERCENT, NEAREST_M, AgeBand, Lamp, age_band, uvi_at
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 
-__all__ = ["Cause", "LampDoubts", "doubts_for", "uvi_estimate"]
+__all__ = ["Cause", "LampDoubts", "doubts_for", "screen_doubts", "uvi_estimate"]
 
 _TAPE_M = 0.01
 
@@ -99,7 +99,7 @@ def doubts_for(lamp: Lamp, distance_m: float, screen: Screen) -> LampDoubts:
     >>> print(*names, sep=", ")
     lamp, fixture, temperature, tape, age, burn-in
     """
-    place = (_tape_doubt(lamp, distance_m, screen), *_screen_doubts(screen))
+    place = (_tape_doubt(lamp, distance_m, screen), *screen_doubts(screen))
     if lamp.own is not None:
         return LampDoubts((lamp.own.doubt, *place))
     labels = () if lamp.strength_percent in FITTED_STRENGTHS_PERCENT else (_LABEL_DOUBT,)
@@ -117,7 +117,8 @@ def _tape_doubt(lamp: Lamp, distance_m: float, screen: Screen) -> Doubt:
     return Doubt(Cause.TAPE, max(1.0, factor), "tape_measure")
 
 
-def _screen_doubts(screen: Screen) -> tuple[Doubt, ...]:
+def screen_doubts(screen: Screen) -> tuple[Doubt, ...]:
+    """Return the doubt of what a screen passes; none without a screen."""
     match screen:
         case NoScreen():
             return ()

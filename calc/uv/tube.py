@@ -161,7 +161,7 @@ def tilted_per_flux(
         raise OutsideModelError("tilt", float(tilt.flat[0]), -np.pi / 2, np.pi / 2, "rad")
     facing, along = np.cos(tilt), np.sin(tilt)
     first, last = (-length / 2.0 - offset) / distance, (length / 2.0 - offset) / distance
-    with np.errstate(divide="ignore"):
+    with np.errstate(divide="ignore", over="ignore"):
         horizon = -facing / along
     first = np.where(along > 0.0, np.maximum(first, horizon), first)
     last = np.where(along < 0.0, np.minimum(last, horizon), last)
