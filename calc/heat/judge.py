@@ -146,12 +146,12 @@ def _steps(
     if _is_dangerous(readings, animal) and Doubtful.COOL_END_ABOVE_SURFACE not in doubts:
         yield Step.SWITCH_LAMP_OFF
     yield from (step for doubt, step in _DOUBT_STEPS.items() if doubt in doubts)
-    by_day = {place: verdict for place, verdict in verdicts.items() if place is not Place.NIGHT}
-    if readings.is_too_soon and by_day:
-        yield from _early_steps(by_day, animal)
-    elif by_day or not verdicts:
-        yield from _day_steps(by_day, animal)
-    yield from _night_steps(verdicts.get(Place.NIGHT))
+    night = verdicts.pop(Place.NIGHT, None)
+    if readings.is_too_soon and verdicts:
+        yield from _early_steps(verdicts, animal)
+    elif verdicts or night is None:
+        yield from _day_steps(verdicts, animal)
+    yield from _night_steps(night)
 
 
 def _early_steps(by_day: dict[Place, Verdict], animal: Animal) -> Iterator[Step]:
