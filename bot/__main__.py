@@ -2,7 +2,6 @@
 
 import argparse
 import json
-import logging
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
@@ -10,6 +9,8 @@ from pathlib import Path
 from pydantic import ValidationError
 
 from bot.language.quantities import Units
+from bot.operating.deploy import Kind, deployment
+from bot.operating.logs import start_logging
 from bot.preferences import Preferences
 from bot.settings import Settings
 
@@ -27,7 +28,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         first = error.errors()[0]
         print(f"NOONSTONE_{str(first['loc'][0]).upper()}: {first['msg']}.", file=sys.stderr)
         return _REFUSED
-    logging.basicConfig(level=settings.log.upper(), format="%(asctime)s %(levelname)s %(message)s")
+    start_logging(settings.log, settings.secrets())
     run: Callable[[argparse.Namespace, Settings], int] = parsed.run
     return run(parsed, settings)
 
@@ -53,6 +54,9 @@ def _parser() -> argparse.ArgumentParser:
     commands.set_defaults(run=_commands)
     discord = doors.add_parser("discord", help="run the Discord bot (NOONSTONE_TOKEN)")
     discord.set_defaults(run=_discord)
+    deploy = doors.add_parser("deploy", help="print a file to install the bot with")
+    deploy.add_argument("kind", choices=[kind.value for kind in Kind])
+    deploy.set_defaults(run=_deploy)
     for door in (asking, console, demo):
         door.add_argument("--units", choices=[u.value for u in Units], help="the unit shown first")
     return parser
@@ -113,6 +117,12 @@ def _commands(parsed: argparse.Namespace, _: Settings) -> int:
         width = max(len(command.name) for command in COMMANDS)
         for command in COMMANDS:
             print(f"{command.name:<{width}}  {command.summary}")
+    return 0
+
+
+def _deploy(parsed: argparse.Namespace, _: Settings) -> int:
+    folder = Path(__file__).resolve().parent.parent
+    print(deployment(Kind(parsed.kind), Path(sys.executable), folder), end="")
     return 0
 
 

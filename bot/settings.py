@@ -3,7 +3,7 @@
 from pathlib import Path
 from typing import Literal
 
-from pydantic import SecretStr
+from pydantic import Field, SecretStr
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 from bot.language.quantities import Units
@@ -22,6 +22,7 @@ class Settings(BaseSettings):
     data_dir: Path | None = None
     guide_url: str = ""
     units: Units | None = None
+    health_port: int | None = Field(None, ge=1, le=65535)
     log: Literal["debug", "info", "warning", "error"] = "info"
 
     def data_folder(self) -> Path:
@@ -31,3 +32,7 @@ class Settings(BaseSettings):
         from platformdirs import user_data_path
 
         return user_data_path("noonstone", appauthor=False)
+
+    def secrets(self) -> tuple[str, ...]:
+        """Return what must never be shown in a log."""
+        return (self.token.get_secret_value(),) if self.token else ()

@@ -66,6 +66,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "calc.validity",
     ),
     "bot.render": ("bot.render", "bot.reply"),
+    "bot.operating": ("bot.operating",),
     "bot.fronts": ("bot", "calc.sources", "calc.animals"),
     "bot.__main__": ("bot",),
 }

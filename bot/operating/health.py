@@ -1,0 +1,38 @@
+"""For machines on localhost: ``/healthz`` says whether the bot works, ``/metrics`` counts."""
+
+from collections.abc import Callable, Mapping
+
+from aiohttp import web
+from prometheus_client import CONTENT_TYPE_LATEST, generate_latest
+
+from bot.operating.metrics import Metrics
+
+__all__ = ["health_app", "serve_health"]
+
+Checks = Callable[[], Mapping[str, bool]]
+
+
+def health_app(checks: Checks, metrics: Metrics) -> web.Application:
+    """Return the application; ``checks`` names each part and whether it works."""
+
+    async def healthz(_: web.Request) -> web.Response:
+        found = dict(checks())
+        status = 200 if all(found.values()) else 503
+        return web.json_response({"healthy": status == 200, "parts": found}, status=status)
+
+    async def counts(_: web.Request) -> web.Response:
+        return web.Response(
+            body=generate_latest(metrics.registry), headers={"Content-Type": CONTENT_TYPE_LATEST}
+        )
+
+    app = web.Application()
+    app.add_routes([web.get("/healthz", healthz), web.get("/metrics", counts)])
+    return app
+
+
+async def serve_health(port: int, checks: Checks, metrics: Metrics) -> web.AppRunner:
+    """Serve on 127.0.0.1 only, until the runner is cleaned up."""
+    runner = web.AppRunner(health_app(checks, metrics), access_log=None)
+    await runner.setup()
+    await web.TCPSite(runner, "127.0.0.1", port).start()
+    return runner

@@ -1,0 +1,52 @@
+"""One line of JSON for each event on stderr, without personal text and without secrets.
+
+What people type is never logged; a failure is logged with an id that the asker is shown too.
+"""
+
+import logging
+import sys
+from collections.abc import Iterable
+
+__all__ = ["HideSecrets", "start_logging"]
+
+_HIDDEN = "[hidden]"
+_SHORTEST = 6
+
+
+class HideSecrets(logging.Filter):
+    """Takes secrets out of every record, also out of a traceback's text."""
+
+    def __init__(self, secrets: Iterable[str]) -> None:
+        super().__init__()
+        self._secrets = sorted({s for s in secrets if len(s) >= _SHORTEST}, key=len, reverse=True)
+
+    def filter(self, record: logging.LogRecord) -> bool:
+        """Rewrite the record's texts; never drop it."""
+        if record.exc_info and not record.exc_text:
+            record.exc_text = logging.Formatter().formatException(record.exc_info)
+        record.msg, record.args = self._cleaned(record.getMessage()), None
+        if record.exc_text:
+            # Without exc_info every formatter uses the cleaned text.
+            record.exc_text, record.exc_info = self._cleaned(record.exc_text), None
+        return True
+
+    def _cleaned(self, text: str) -> str:
+        for secret in self._secrets:
+            text = text.replace(secret, _HIDDEN)
+        return text
+
+
+def start_logging(level: str, secrets: Iterable[str]) -> None:
+    """Send every log record to stderr as a line of JSON, secrets hidden."""
+    from pythonjsonlogger.json import JsonFormatter
+
+    handler = logging.StreamHandler(sys.stderr)
+    handler.addFilter(HideSecrets(secrets))
+    handler.setFormatter(
+        JsonFormatter(
+            "{asctime}{levelname}{name}{message}",
+            style="{",
+            rename_fields={"asctime": "time", "levelname": "level", "name": "from"},
+        )
+    )
+    logging.basicConfig(level=level.upper(), handlers=[handler], force=True)

@@ -1,0 +1,82 @@
+"""Logs without secrets, health on localhost, files to install the bot with."""
+
+import configparser
+import io
+import json
+import logging
+from pathlib import Path
+
+import pytest
+from aiohttp.test_utils import TestClient, TestServer
+
+from bot.operating.deploy import Kind, deployment
+from bot.operating.health import health_app
+from bot.operating.logs import HideSecrets, start_logging
+from bot.operating.metrics import Metrics
+
+SECRET = "abc.def.ghi-secret-token"
+
+
+@pytest.fixture
+def logged(monkeypatch: pytest.MonkeyPatch) -> io.StringIO:
+    stream = io.StringIO()
+    monkeypatch.setattr("sys.stderr", stream)
+    start_logging("info", [SECRET, "x"])
+    return stream
+
+
+def test_a_record_is_one_line_of_json(logged: io.StringIO) -> None:
+    logging.getLogger("bot.test").info("answered %s", "distance")
+    entry = json.loads(logged.getvalue())
+    assert entry["message"] == "answered distance"
+    assert entry["level"] == "INFO"
+    assert entry["from"] == "bot.test"
+
+
+def test_a_secret_is_hidden_in_message_arguments_and_traceback(logged: io.StringIO) -> None:
+    log = logging.getLogger("bot.test")
+    log.warning("login with %s failed", SECRET)
+    try:
+        raise ValueError(f"bad {SECRET}")
+    except ValueError:
+        log.exception("again")
+    assert SECRET not in logged.getvalue()
+    assert logged.getvalue().count("[hidden]") >= 2
+    assert "Traceback" in logged.getvalue()
+
+
+def test_hiding_never_drops_a_record() -> None:
+    record = logging.LogRecord("n", logging.INFO, "p", 1, "%s", (SECRET,), None)
+    assert HideSecrets([SECRET]).filter(record)
+    assert record.getMessage() == "[hidden]"
+
+
+async def test_health_tells_each_part_and_metrics_count_without_names() -> None:
+    metrics = Metrics()
+    metrics.questions.labels("distance", "ok").inc()
+    parts = {"gateway": True, "database": True}
+    async with TestClient(TestServer(health_app(lambda: parts, metrics))) as client:
+        assert (await client.get("/healthz")).status == 200
+        text = await (await client.get("/metrics")).text()
+        assert 'noonstone_questions_total{outcome="ok",question="distance"} 1.0' in text
+        parts["database"] = False
+        answer = await client.get("/healthz")
+        assert answer.status == 503
+        assert (await answer.json())["parts"] == {"gateway": True, "database": False}
+
+
+def test_the_systemd_unit_is_readable_and_starts_this_bot() -> None:
+    text = deployment(Kind.SYSTEMD, Path("/opt/n/.venv/bin/python"), Path("/opt/n"))
+    unit = configparser.ConfigParser(strict=False, interpolation=None)
+    unit.read_string(text)
+    assert unit["Service"]["ExecStart"] == "/opt/n/.venv/bin/python -m bot discord"
+    assert int(unit["Service"]["TimeoutStopSec"]) > 10
+
+
+def test_the_container_file_copies_only_what_exists() -> None:
+    root = Path(__file__).parent.parent.parent
+    text = deployment(Kind.CONTAINER, Path("python"), root)
+    copied = [line.split()[1:-1] for line in text.splitlines() if line.startswith("COPY")]
+    assert copied
+    for name in (name for names in copied for name in names):
+        assert (root / name).exists(), name
