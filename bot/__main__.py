@@ -54,6 +54,14 @@ def _parser() -> argparse.ArgumentParser:
     commands.set_defaults(run=_commands)
     discord = doors.add_parser("discord", help="run the Discord bot (NOONSTONE_TOKEN)")
     discord.set_defaults(run=_discord)
+    pages = doors.add_parser("pages", help="the guide as a site: written to a folder, or served")
+    target = pages.add_mutually_exclusive_group(required=True)
+    target.add_argument("--out", type=Path, help="write the site into this folder")
+    target.add_argument(
+        "--serve", action="store_true", help="serve it with a page to try questions"
+    )
+    pages.add_argument("--port", type=int, default=8040, help="the port on 127.0.0.1 (8040)")
+    pages.set_defaults(run=_pages)
     deploy = doors.add_parser("deploy", help="print a file to install the bot with")
     deploy.add_argument("kind", choices=[kind.value for kind in Kind])
     deploy.set_defaults(run=_deploy)
@@ -117,6 +125,18 @@ def _commands(parsed: argparse.Namespace, _: Settings) -> int:
         width = max(len(command.name) for command in COMMANDS)
         for command in COMMANDS:
             print(f"{command.name:<{width}}  {command.summary}")
+    return 0
+
+
+def _pages(parsed: argparse.Namespace, _: Settings) -> int:
+    if parsed.serve:
+        from bot.fronts.pages.server import serve
+
+        serve(parsed.port)
+        return 0
+    from bot.fronts.pages.site import build
+
+    print(f"{build(parsed.out)} files written to {parsed.out}")
     return 0
 
 
