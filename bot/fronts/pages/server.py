@@ -23,14 +23,22 @@ from bot.preferences import Preferences
 from bot.render.html import render_html
 from bot.reply import Reply
 
-__all__ = ["HOST", "MOST_CHARACTERS", "PER_MINUTE", "Allowance", "application", "serve"]
+__all__ = [
+    "HOST",
+    "LONGEST_LINE",
+    "MOST_CHARACTERS",
+    "PER_MINUTE",
+    "Allowance",
+    "application",
+    "serve",
+]
 
 HOST = "127.0.0.1"
 MOST_CHARACTERS = 2000
 PER_MINUTE = 30
 _MOST_ADDRESSES = 1000
 # Room for the longest question with every character written as nine (%E2%82%AC).
-_LONGEST_LINE = MOST_CHARACTERS * 12 + 1024
+LONGEST_LINE = MOST_CHARACTERS * 12 + 1024
 _HEADERS = {
     "Content-Security-Policy": (
         "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; "
@@ -128,8 +136,8 @@ def serve(port: int = 8040, say: Callable[[str], object] = print) -> None:
         port=port,
         access_log=None,
         print=started,
-        max_line_size=_LONGEST_LINE,
-        max_field_size=_LONGEST_LINE,
+        max_line_size=LONGEST_LINE,
+        max_field_size=LONGEST_LINE,
     )
 
 

@@ -1,0 +1,206 @@
+"""The site and the try-it page in a real browser, read by axe-core at phone and desktop width."""
+
+import shutil
+from collections.abc import AsyncIterator
+
+import pytest
+import pytest_asyncio
+from aiohttp import web
+from axe_playwright_python.async_playwright import Axe
+from playwright.async_api import Browser, BrowserContext, Page, async_playwright, expect
+
+from bot.fronts.pages import server
+from bot.fronts.pages.site import render_site
+
+CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
+pytestmark = [
+    pytest.mark.skipif(CHROMIUM is None, reason="no chromium on this machine"),
+    pytest.mark.asyncio(loop_scope="module"),
+]
+FLAGS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
+PHONE, DESKTOP = (390, 844), (1280, 900)
+PAGES = sorted(name for name in render_site() if name.endswith(".html"))
+# One page of each kind: what a colour scheme or a width can break, it breaks for the kind.
+KINDS = [
+    "index.html",
+    "screens.html",
+    "animals.html",
+    "animal-bearded-dragon.html",
+    "glossary.html",
+    "sources.html",
+    "search.html?q=uv",
+    "try.html?q=distance tube:12%25 reflector:polished screen:none animal:bearded dragon",
+    "try.html?q=pony",
+    "none.html",
+]
+DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
+
+
+@pytest_asyncio.fixture(scope="module", loop_scope="module")
+async def address() -> AsyncIterator[str]:
+    runner = web.AppRunner(server.application(per_minute=1000))
+    await runner.setup()
+    await web.TCPSite(runner, server.HOST, 0).start()
+    yield f"http://{server.HOST}:{runner.addresses[0][1]}"
+    await runner.cleanup()
+
+
+@pytest_asyncio.fixture(scope="module", loop_scope="module")
+async def browser() -> AsyncIterator[Browser]:
+    async with async_playwright() as playwright:
+        opened = await playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
+        yield opened
+        await opened.close()
+
+
+async def context(browser: Browser, size: tuple[int, int], **more: object) -> BrowserContext:
+    width, height = size
+    return await browser.new_context(viewport={"width": width, "height": height}, **more)  # type: ignore[arg-type]
+
+
+@pytest_asyncio.fixture(loop_scope="module")
+async def page(browser: Browser) -> AsyncIterator[Page]:
+    opened = await context(browser, DESKTOP)
+    yield await opened.new_page()
+    await opened.close()
+
+
+async def serious(page: Page) -> list[str]:
+    found = await Axe().run(page)
+    return [
+        f"{v['id']}: {node['html'][:120]}"
+        for v in found.response["violations"]
+        if v["impact"] in ("serious", "critical")
+        for node in v["nodes"]
+    ]
+
+
+async def test_a_page_with_faults_has_serious_findings(page: Page) -> None:
+    await page.set_content('<html><p style="color:#ccc">pale</p><img src="data:,"><a href="/"></a>')
+    found = " ".join(await serious(page))
+    for rule in ("color-contrast", "image-alt", "link-name", "html-has-lang"):
+        assert f"{rule}:" in found
+
+
+async def test_no_page_has_a_serious_finding(page: Page, address: str) -> None:
+    for name in PAGES:
+        await page.goto(f"{address}/{name}")
+        assert await serious(page) == [], name
+
+
+@pytest.mark.parametrize(
+    ("size", "scheme"),
+    [(PHONE, "light"), (PHONE, "dark"), (DESKTOP, "dark")],
+    ids=["phone, light", "phone, dark", "desktop, dark"],
+)
+async def test_no_kind_of_page_has_a_serious_finding_at_any_width_by_day_or_night(
+    browser: Browser, address: str, size: tuple[int, int], scheme: str
+) -> None:
+    opened = await context(browser, size, color_scheme=scheme)
+    page = await opened.new_page()
+    for name in KINDS:
+        await page.goto(f"{address}/{name}")
+        assert await serious(page) == [], name
+    await opened.close()
+
+
+async def test_no_page_scrolls_sideways_or_complains(browser: Browser, address: str) -> None:
+    opened = await context(browser, (320, 640))
+    page = await opened.new_page()
+    told: list[str] = []
+    page.on("console", lambda message: told.append(message.text))
+    page.on("pageerror", lambda error: told.append(str(error)))
+    for name in [*PAGES, *KINDS[:-1]]:
+        await page.goto(f"{address}/{name}")
+        assert await page.evaluate("document.documentElement.scrollWidth") <= 320, name
+    assert told == []
+    await opened.close()
+
+
+async def test_a_page_is_read_without_javascript(browser: Browser, address: str) -> None:
+    opened = await context(browser, PHONE, java_script_enabled=False)
+    page = await opened.new_page()
+    await page.goto(f"{address}/search.html?q=screens")
+    await page.get_by_role("main").get_by_role("link", name="What a screen does").click()
+    await expect(page.get_by_role("heading", level=1)).to_have_text("What a screen does")
+    await page.goto(f"{address}/try.html")
+    await page.get_by_label("Your question").fill("convert 14in")
+    await page.get_by_role("button", name="Ask").click()
+    await expect(page.locator(".answer")).to_contain_text("35.5")
+    await opened.close()
+
+
+async def test_nothing_is_asked_of_any_other_machine(page: Page, address: str) -> None:
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(request.url))
+    for name in ("index.html", "screens.html", "search.html?q=uv", "try.html?q=help"):
+        await page.goto(f"{address}/{name}")
+    assert len(asked) > 8
+    assert [url for url in asked if not url.startswith(address)] == []
+
+
+async def test_a_question_is_typed_and_answered(page: Page, address: str) -> None:
+    await page.goto(f"{address}/measuring-the-distance.html")
+    await page.get_by_role("link", name="Try it with your numbers").click()
+    await expect(page.get_by_label("Your question")).to_have_value(DISTANCE)
+    await expect(page.locator(".reply-ok .answer")).to_contain_text(" in (")
+    await page.get_by_label("Show first").select_option("cm")
+    await page.get_by_role("button", name="Ask").click()
+    await expect(page.locator(".reply-ok .answer")).to_contain_text(" cm (")
+    await page.get_by_label("Your question").fill("distance tube:pony")
+    await page.get_by_role("button", name="Ask").click()
+    await expect(page.locator(".reply-problem .answer")).to_contain_text("pony")
+
+
+async def test_a_typed_script_is_shown_and_never_run(page: Page, address: str) -> None:
+    dialogs: list[str] = []
+    page.on("dialog", lambda dialog: dialogs.append(dialog.message))
+    await page.goto(f"{address}/try.html")
+    hostile = "</textarea><script>alert(1)</script><img src=x onerror=alert(2)>"
+    await page.get_by_label("Your question").fill(hostile)
+    await page.get_by_role("button", name="Ask").click()
+    await expect(page.get_by_label("Your question")).to_have_value(hostile)
+    assert await page.locator("main img, main script").count() == 0
+    assert dialogs == []
+
+
+async def test_the_search_finds_a_part_of_a_page_and_leads_there(page: Page, address: str) -> None:
+    await page.goto(f"{address}/search.html")
+    await page.get_by_label("What are you looking for?").fill("reflector foil")
+    found = page.locator("#found a")
+    await expect(found.first).to_contain_text("Reflectors")
+    await expect(page.get_by_role("status")).to_contain_text("found")
+    await found.first.click()
+    await expect(page).to_have_url(f"{address}/reflectors.html#what-goes-wrong")
+    await page.goto(f"{address}/search.html?q=zzzz")
+    await expect(page.get_by_role("status")).to_contain_text("Nothing found")
+
+
+async def test_the_page_is_used_with_the_keyboard_alone(page: Page, address: str) -> None:
+    await page.goto(f"{address}/try.html")
+    await page.keyboard.press("Tab")
+    await expect(page.get_by_role("link", name="Skip to the page")).to_be_focused()
+    await page.keyboard.press("Enter")
+    await page.keyboard.press("Tab")
+    await expect(page.get_by_label("Your question")).to_be_focused()
+    await page.keyboard.type("convert 14in")
+    await page.keyboard.press("Tab")
+    await page.keyboard.press("Tab")
+    await page.keyboard.press("Enter")
+    await expect(page.locator(".reply-ok")).to_be_visible()
+
+
+async def test_print_leaves_out_the_ways_around(page: Page, address: str) -> None:
+    await page.goto(f"{address}/screens.html")
+    await page.emulate_media(media="print")
+    for way in ("nav.pages", "nav.short", "nav.turn"):
+        await expect(page.locator(way)).to_be_hidden()
+    await expect(page.get_by_role("heading", level=1)).to_be_visible()

@@ -1,0 +1,216 @@
+"""The small server: pages, answers, limits and headers, over a real socket on this computer."""
+
+import logging
+from collections.abc import AsyncIterator
+from urllib.parse import quote
+
+import aiohttp
+import pytest
+import pytest_asyncio
+from aiohttp import web
+from aiohttp.test_utils import TestClient, TestServer
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.fronts.pages import server
+from bot.fronts.pages.server import MOST_CHARACTERS, Allowance, application
+
+Client = TestClient[web.Request, web.Application]
+DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
+
+
+class Clock:
+    """A clock that is set by hand."""
+
+    now = 0.0
+
+    def __call__(self) -> float:
+        return self.now
+
+
+@pytest.fixture
+def clock() -> Clock:
+    return Clock()
+
+
+@pytest_asyncio.fixture
+async def client(clock: Clock) -> AsyncIterator[Client]:
+    async with TestClient(TestServer(application(per_minute=6, clock=clock))) as opened:
+        yield opened
+
+
+async def asked(client: Client, question: str, units: str = "") -> tuple[int, str]:
+    response = await client.get("/try.html", params={"q": question, "units": units})
+    return response.status, await response.text()
+
+
+async def test_the_first_page_and_the_assets_are_served_with_their_types(client: Client) -> None:
+    for path, kind in (
+        ("/", "text/html"),
+        ("/index.html", "text/html"),
+        ("/screens.html", "text/html"),
+        ("/style.css", "text/css"),
+        ("/search.js", "text/javascript"),
+        ("/icon.svg", "image/svg+xml"),
+    ):
+        response = await client.get(path)
+        assert response.status == 200
+        assert response.content_type == kind
+
+
+@pytest.mark.parametrize("path", ["/", "/try.html", "/try.html?q=help", "/style.css", "/none"])
+async def test_every_response_carries_the_security_headers(client: Client, path: str) -> None:
+    headers = (await client.get(path)).headers
+    policy = headers["Content-Security-Policy"]
+    assert "default-src 'none'" in policy
+    assert "unsafe" not in policy
+    assert "http" not in policy
+    assert headers["X-Content-Type-Options"] == "nosniff"
+    assert headers["Referrer-Policy"] == "no-referrer"
+    assert "Set-Cookie" not in headers
+
+
+async def test_a_question_is_answered_and_stays_in_the_field(client: Client) -> None:
+    status, html = await asked(client, DISTANCE)
+    assert status == 200
+    assert '<article class="reply reply-ok">' in html
+    assert f">{DISTANCE}</textarea>" in html
+
+
+async def test_the_unit_shown_first_can_be_chosen(client: Client) -> None:
+    _, inches = await asked(client, "convert 14in", "in")
+    _, centimetres = await asked(client, DISTANCE, "cm")
+    assert "14 in" in inches
+    assert '<option value="cm" selected>' in centimetres
+    answer = centimetres.split('class="answer">')[1].split("</p>")[0]
+    assert answer.index(" cm") < answer.index(" in)")
+
+
+async def test_a_question_that_is_not_understood_gets_its_sentence(client: Client) -> None:
+    status, html = await asked(client, "distance tube:pony")
+    assert status == 200
+    assert '<article class="reply reply-problem">' in html
+
+
+@pytest.mark.parametrize(
+    "hostile",
+    [
+        "<script>alert(1)</script>",
+        '"><img src=x onerror=alert(1)>',
+        "</textarea><b>",
+        "\x00\x1b[31m",
+    ],
+)
+async def test_what_is_typed_is_shown_as_text(client: Client, hostile: str) -> None:
+    for question in (hostile, f"distance tube:{hostile}", f"convert {hostile}"):
+        _, html = await asked(client, question)
+        assert hostile not in html or "<" not in hostile
+        assert "<script>alert" not in html
+        assert "<img src=x" not in html
+
+
+async def test_a_unit_that_does_not_exist_is_ignored(client: Client) -> None:
+    status, html = await asked(client, "convert 14in", '"><b>')
+    assert status == 200
+    assert '"><b>' not in html
+
+
+async def test_the_longest_question_fits_and_one_more_character_does_not(client: Client) -> None:
+    status, html = await asked(client, "x" * MOST_CHARACTERS)
+    assert status == 200
+    assert "reply-problem" in html
+    status, html = await asked(client, "x" * (MOST_CHARACTERS + 1))
+    assert status == 413
+    assert f"That is {MOST_CHARACTERS + 1} characters; at most {MOST_CHARACTERS} fit." in html
+
+
+async def test_too_many_questions_are_told_when_to_try_again(client: Client, clock: Clock) -> None:
+    for _ in range(6):
+        assert (await asked(client, "help"))[0] == 200
+    response = await client.get("/try.html", params={"q": "help"})
+    assert response.status == 429
+    assert response.headers["Retry-After"] == "10"
+    assert "Please try again in 10 s." in await response.text()
+    assert (await client.get("/screens.html")).status == 200
+    assert (await client.get("/try.html")).status == 200
+    clock.now += 10
+    assert (await asked(client, "help"))[0] == 200
+    assert (await asked(client, "help"))[0] == 429
+
+
+@pytest.mark.parametrize(
+    "path", ["/nothing.html", "/server.py", "/..%2f..%2fpyproject.toml", "/a/b.html", "/%00"]
+)
+async def test_a_page_that_does_not_exist_is_a_plain_404(client: Client, path: str) -> None:
+    response = await client.get(path)
+    assert response.status == 404
+    assert "There is no such page here." in await response.text()
+
+
+async def test_the_site_can_only_be_read(client: Client) -> None:
+    for method in ("POST", "PUT", "DELETE"):
+        response = await client.request(method, "/try.html", data=b"x" * 10_000)
+        assert response.status == 405
+        assert "This page can only be read." in await response.text()
+
+
+async def test_a_fault_of_ours_is_told_by_a_number_that_the_log_knows(
+    client: Client, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    def broken(*_: object) -> None:
+        raise ZeroDivisionError("a secret of the house")
+
+    monkeypatch.setattr(server, "ask", broken)
+    with caplog.at_level(logging.ERROR):
+        status, html = await asked(client, "help")
+    assert status == 500
+    assert "a secret of the house" not in html
+    number = html.split("Its number is ")[1].split(".")[0]
+    assert f"fault {number}" in caplog.text
+
+
+async def test_the_longest_question_fits_the_request_line_in_any_alphabet() -> None:
+    runner = web.AppRunner(application(), max_line_size=server.LONGEST_LINE)
+    await runner.setup()
+    site = web.TCPSite(runner, server.HOST, 0)
+    await site.start()
+    port = runner.addresses[0][1]
+    question = quote("€" * MOST_CHARACTERS)
+    async with aiohttp.ClientSession() as session:
+        address = f"http://{server.HOST}:{port}/try.html?q={question}"
+        response = await session.get(address, max_line_size=server.LONGEST_LINE)
+        assert response.status == 200
+    await runner.cleanup()
+
+
+@given(st.integers(1, 100), st.lists(st.floats(0, 100), max_size=60))
+def test_no_address_ever_gets_more_than_its_share(per_minute: int, pauses: list[float]) -> None:
+    clock = Clock()
+    allowance = Allowance(per_minute, clock)
+    taken = 0
+    for pause in pauses:
+        clock.now += pause
+        wait = allowance.take("a")
+        taken += wait == 0
+        assert taken <= per_minute + clock.now * per_minute / 60 + 1e-6
+        assert 0 <= wait <= 60 / per_minute
+    assert allowance.take("b") == 0
+
+
+def test_waiting_as_long_as_told_is_enough() -> None:
+    clock = Clock()
+    allowance = Allowance(7, clock)
+    waits = [allowance.take("a") for _ in range(8)]
+    assert waits[:7] == [0] * 7
+    clock.now += waits[7]
+    assert allowance.take("a") == 0
+
+
+def test_addresses_are_forgotten_oldest_first() -> None:
+    clock = Clock()
+    allowance = Allowance(1, clock)
+    assert allowance.take("first") == 0
+    assert allowance.take("first") > 0
+    for number in range(1000):
+        allowance.take(str(number))
+    assert allowance.take("first") == 0

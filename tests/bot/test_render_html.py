@@ -1,0 +1,120 @@
+"""Replies and guide pages as HTML: nothing typed becomes markup, no figure is lost."""
+
+import re
+from xml.etree.ElementTree import Element
+
+import html5lib
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from markupsafe import Markup
+
+from bot import guide
+from bot.ask import ask
+from bot.commands import COMMANDS
+from bot.preferences import Preferences
+from bot.render.html import heading_id, render_html, render_markdown
+from bot.render.text import render_text
+from bot.reply import PageLink, Picture, Reply, Row, SourceLine, Table
+
+EXAMPLES = [example for command in COMMANDS for example in command.examples]
+# HTML5 cannot hold these; a browser replaces them, so does the parser.
+NOT_IN_HTML = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ufdd0-\ufdef\ufffe\uffff]")
+
+
+def tree(html: str) -> Element:
+    parser = html5lib.HTMLParser(strict=True, namespaceHTMLElements=False)
+    parsed: Element = parser.parseFragment(html)
+    return parsed
+
+
+def words(html: str) -> list[str]:
+    return " ".join(tree(html).itertext()).split()
+
+
+def everywhere(text: str) -> Reply:
+    return Reply(
+        command="convert",
+        status="ok",
+        title=text,
+        answer=text,
+        rows=(Row(label=text, text=text),),
+        table=Table(columns=(text,), rows=((text,),)),
+        steps=(text,),
+        cautions=(text,),
+        guide=(PageLink(slug="screens", title=text, url=text),),
+        sources=(SourceLine(key=text, citation=text, kind=text),),
+        picture=Picture(alt=text),
+    )
+
+
+@given(st.text(max_size=60) | st.text(alphabet="<>&\"'/=! ab\n-[]()`*_", max_size=60))
+def test_no_text_of_a_reply_becomes_markup(text: str) -> None:
+    harmless = tree(render_html(everywhere("x"), picture="x.png"))
+    shown = tree(render_html(everywhere(NOT_IN_HTML.sub("?", text)), picture="x.png"))
+    kinds = sorted(e.tag for e in shown.iter() if e.tag != "br")
+    assert kinds == sorted(e.tag for e in harmless.iter())
+    assert all(set(e.attrib) <= ALLOWED for e in shown.iter())
+
+
+ALLOWED = {"class", "href", "src", "alt", "scope", "tabindex", "role", "aria-label"}
+
+
+@pytest.mark.parametrize("line", EXAMPLES)
+def test_an_answer_keeps_every_figure(line: str) -> None:
+    reply = ask(line, Preferences())
+    figures = re.compile(r"\d+(?:[.,]\d+)?")
+    html = figures.findall(" ".join(words(render_html(reply))))
+    # Plain text numbers its steps and names a page where HTML links to it.
+    plain = render_text(reply.model_copy(update={"steps": ()}), width=10_000)
+    steps = figures.findall(" ".join(reply.steps))
+    assert sorted(html) == sorted(figures.findall(plain) + steps)
+
+
+def test_the_headings_step_down_from_the_level_asked_for() -> None:
+    for level in (1, 2, 3):
+        html = render_html(everywhere("x"), level=level)
+        found = [e.tag for e in tree(html).iter() if re.fullmatch(r"h\d", str(e.tag))]
+        assert found == [f"h{level}", *[f"h{level + 1}"] * 3]
+
+
+def test_a_picture_is_shown_only_where_there_is_one() -> None:
+    assert "<img" not in render_html(everywhere("x"))
+    bare = everywhere("x").model_copy(update={"picture": None})
+    assert "<img" not in render_html(bare, picture="x.png")
+    assert 'src="x.png" alt="x"' in render_html(everywhere("x"), picture="x.png")
+
+
+def test_an_empty_reply_has_no_empty_parts() -> None:
+    html = render_html(Reply(command="help", status="problem", title="T", answer="A"))
+    assert html == (
+        '<article class="reply reply-problem"><h2>T</h2><p class="answer">A</p></article>'
+    )
+
+
+@pytest.mark.parametrize(
+    "hostile",
+    [
+        "<script>alert(1)</script>",
+        "[a](javascript:alert(1))",
+        "![a](http://evil.example/x.png)",
+        "<http://evil.example>",
+        "a <img src=x onerror=alert(1)>",
+        "[a]: http://evil.example\n[a]",
+        "&lt;b&gt; <b>",
+    ],
+)
+def test_markdown_lets_no_html_link_or_image_through(hostile: str) -> None:
+    found = {str(e.tag) for e in tree(render_markdown(hostile)).iter()}
+    assert found <= {"DOCUMENT_FRAGMENT", "p"}
+
+
+@pytest.mark.parametrize("page", guide.pages(), ids=lambda page: page.slug)
+def test_a_guide_page_keeps_every_word_and_can_be_linked_to(page: guide.Page) -> None:
+    html = render_markdown(page.body)
+    assert isinstance(html, Markup)
+    body = re.sub(r"^(#+|-|\d+\.) |\*\*|`", "", page.body, flags=re.M)
+    assert "".join(words(html)) == "".join(body.split())
+    ids = [e.attrib["id"] for e in tree(html).iter() if "id" in e.attrib]
+    assert ids == [heading_id(heading) for heading, _ in guide.sections(page)[1:]]
+    assert len(set(ids)) == len(ids)
