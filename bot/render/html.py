@@ -3,6 +3,7 @@
 No script, no style, no address of its own: the classes are for a style sheet elsewhere.
 """
 
+import re
 from collections.abc import Iterable
 from functools import cache
 from itertools import pairwise
@@ -14,6 +15,8 @@ from markupsafe import Markup
 from bot.reply import PageLink, Reply, Row, SourceLine, Table
 
 __all__ = ["heading_id", "render_html", "render_markdown"]
+
+_BEFORE_UNIT = re.compile(r"(?<=\d) (?=(?:in|ft|cm|mm|m|°F|°C|W|h|min)\b|%)")
 
 
 def render_html(reply: Reply, level: int = 2, picture: str = "") -> Markup:
@@ -44,6 +47,9 @@ def render_markdown(text: str) -> Markup:
     for opening, inline in pairwise(tokens):
         if opening.type == "heading_open":
             opening.attrSet("id", heading_id(_plain(inline)))
+        for child in inline.children or ():
+            if child.type == "text":
+                child.content = _together(child.content)
     # The renderer escapes every text; with html off nothing else gets through.
     return Markup(reader.renderer.render(tokens, reader.options, {}))
 
@@ -75,7 +81,12 @@ def _element(name: str, text: str, css: str = "") -> Markup:
 
 
 def _lines(text: str) -> Markup:
-    return Markup("<br>").join(text.split("\n"))
+    return Markup("<br>").join(_together(text).split("\n"))
+
+
+def _together(text: str) -> str:
+    """Return the text with no line break between a number and its unit."""
+    return _BEFORE_UNIT.sub("\u00a0", text)
 
 
 def _items(name: str, items: Iterable[Markup]) -> Markup:

@@ -41,7 +41,7 @@ async def client(clock: Clock) -> AsyncIterator[Client]:
 
 async def asked(client: Client, question: str, units: str = "") -> tuple[int, str]:
     response = await client.get("/try.html", params={"q": question, "units": units})
-    return response.status, await response.text()
+    return response.status, (await response.text()).replace("\u00a0", " ")
 
 
 async def test_the_first_page_and_the_assets_are_served_with_their_types(client: Client) -> None:
