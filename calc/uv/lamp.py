@@ -12,7 +12,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from calc.uncertainty import Doubt
-from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, tube_transmission
+from calc.uv.screen import (
+    FlatScreen,
+    NoScreen,
+    Screen,
+    Weave,
+    middle_transmission,
+    tube_transmission,
+)
 from calc.uv.tube import STANDARD_T5_HO, Real, line_shape
 from calc.validity import OutsideModelError
 
@@ -182,8 +189,9 @@ def uvi_at(lamp: Lamp, distance_m: Real, screen: Screen) -> Real:
         case FlatScreen(transmission):
             return bare * transmission
         case Weave():
-            passed = tube_transmission(screen, distance_m, lamp.lit_length_m)
-            return bare * (float(passed) if isinstance(distance_m, float) else passed)
+            if isinstance(distance_m, float):
+                return bare * middle_transmission(screen, distance_m, lamp.lit_length_m)
+            return bare * tube_transmission(screen, distance_m, lamp.lit_length_m)
 
 
 def _check_distance(distance_m: float | NDArray[np.float64]) -> None:

@@ -13,6 +13,7 @@ from calc.uv.screen import (
     FlatScreen,
     NoScreen,
     Weave,
+    middle_transmission,
     open_area,
     ray_transmission,
     tube_transmission,
@@ -57,6 +58,15 @@ def test_the_closed_form_is_the_sum_of_the_rays(
 ) -> None:
     got = float(tube_transmission(weave, height, length, offset, lateral))
     assert got == pytest.approx(summed(weave, height, length, offset, lateral), abs=2e-6)
+
+
+@given(weaves, st.floats(0.02, 1.5), st.floats(0.1, 1.5))
+@settings(max_examples=60, deadline=None)
+def test_under_the_middle_the_short_form_is_the_long_one(
+    weave: Weave, height: float, length: float
+) -> None:
+    long = float(tube_transmission(weave, height, length))
+    assert middle_transmission(weave, height, length) == pytest.approx(long, rel=1e-9)
 
 
 @given(weaves, st.floats(0.05, 1.5), st.floats(0.1, 1.5))
@@ -111,3 +121,5 @@ def test_wire_as_thick_as_its_pitch_is_refused(wire: float) -> None:
 def test_a_receiver_level_with_the_tube_is_refused() -> None:
     with pytest.raises(OutsideModelError):
         tube_transmission(INSECT, 0.0, 0.5)
+    with pytest.raises(OutsideModelError):
+        middle_transmission(INSECT, 0.0, 0.5)
