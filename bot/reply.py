@@ -7,6 +7,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from bot.drawing import Drawing
 from calc.uncertainty import Estimate
 
 __all__ = ["PageLink", "Picture", "Reply", "Row", "SourceLine", "Table", "Value"]
@@ -65,6 +66,8 @@ class Picture(_Part):
     """A picture that can be drawn for this reply, told in words."""
 
     alt: str
+    # What a renderer draws; not part of the JSON, and None in a reply that was read from it.
+    drawing: Drawing | None = Field(default=None, exclude=True)
 
 
 class Reply(_Part):

@@ -31,7 +31,8 @@ MOST_FUNCTION_LINES = 45
 ARROWS: dict[str, tuple[str, ...]] = {
     "calc": ("calc",),
     "bot.language": ("bot.language",),
-    "bot.reply": ("calc.uncertainty",),
+    "bot.drawing": (),
+    "bot.reply": ("bot.drawing", "calc.uncertainty"),
     "bot.preferences": ("bot.language",),
     "bot.settings": ("bot.language",),
     "bot.queries": ("bot.language", "bot.queries"),
@@ -42,6 +43,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.queries",
         "bot.language",
         "bot.reply",
+        "bot.drawing",
         "bot.preferences",
         "bot.command",
         "bot.guide",
@@ -65,7 +67,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
         "calc.validity",
     ),
-    "bot.render": ("bot.render", "bot.reply"),
+    "bot.render": ("bot.render", "bot.reply", "bot.drawing"),
     "bot.operating": ("bot.operating",),
     "bot.fronts": ("bot", "calc.sources", "calc.animals"),
     "bot.__main__": ("bot",),
@@ -76,6 +78,7 @@ KEEPERS: dict[str, tuple[str, ...]] = {
     "pint": ("bot.language", "bot.answers"),
     "pydantic": ("bot",),
     "matplotlib": ("bot.render.picture",),
+    "PIL": ("bot.render.picture",),
     "scipy": ("calc",),
 }
 

@@ -1,5 +1,6 @@
 """How far from the animal's back the tube should hang, or why it cannot."""
 
+from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import (
@@ -16,6 +17,7 @@ from bot.answers.uv_parts import (
     screen_row,
     wish_asked,
 )
+from bot.drawing import PointKind
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery
@@ -86,6 +88,16 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
+        picture=uvi_picture(
+            title=f"How far the tube hangs for {wish.whom}",
+            subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}",
+            lamp=lamp,
+            screen=screen,
+            wanted=(wish.low, wish.high),
+            units=units,
+            advised_m=(near.distance_m, far.distance_m),
+            spots=((f"start at {length(start.distance_m, units)}", start, PointKind.START),),
+        ),
     )
 
 

@@ -1,0 +1,240 @@
+"""Curves: best line, doubt as a shaded band, what is wanted, what is advised, readings."""
+
+from typing import TYPE_CHECKING, Any
+
+from bot.drawing import Chart, Line, Mark, Point, PointKind, Range, Stroke, Tone
+from bot.render.picture import inks
+from bot.render.picture.axes import Shown, dress_x, dress_y
+from bot.render.picture.frame import WIDTH_IN, Frame
+from bot.render.picture.lettering import DPI, line_height_in, spread, width_in, wrapped
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+    from matplotlib.figure import Figure
+
+__all__ = ["draw_chart"]
+
+_BODY_IN = 4.0
+_LEFT_IN, _RIGHT_IN = 0.88, 0.34
+_TOP_IN, _TOP_TWO_IN, _BOTTOM_IN = 0.08, 0.52, 0.62
+_SMALL = 10.5
+_LABEL_ROOM_IN = 1.25
+_STROKES: dict[Stroke, dict[str, Any]] = {
+    Stroke.MAIN: {"linewidth": 3.0, "color": inks.BLUE},
+    Stroke.SOLID: {"linewidth": 1.8, "color": inks.INK},
+    Stroke.DASHED: {"linewidth": 1.8, "color": inks.INK, "dashes": (5, 2)},
+    Stroke.DOTTED: {"linewidth": 2.0, "color": inks.MUTED, "dashes": (1, 1.4)},
+}
+_POINTS: dict[PointKind, dict[str, Any]] = {
+    PointKind.START: {"marker": "o", "markersize": 11, "markerfacecolor": inks.AMBER},
+    PointKind.READING: {"marker": "D", "markersize": 8, "markerfacecolor": inks.PAPER},
+    PointKind.SET_ASIDE: {"marker": "X", "markersize": 9, "markerfacecolor": inks.PAPER},
+}
+
+
+def draw_chart(chart: Chart) -> "Figure":
+    """Return the chart as a figure."""
+    frame = Frame(chart.title, chart.subtitle, chart.note, _BODY_IN)
+    labelled = [line for line in chart.lines if line.label]
+    side = max(
+        (width_in(part, _SMALL) for line in labelled for part in _broken(line.label)), default=0.0
+    )
+    right = _RIGHT_IN + (side + 0.06 if labelled else 0.0)
+    top = _TOP_TWO_IN if len(chart.x.scales) > 1 else _TOP_IN
+    axes = frame.axes(
+        _LEFT_IN,
+        frame.body_bottom_in + _BOTTOM_IN,
+        WIDTH_IN - _LEFT_IN - right,
+        _BODY_IN - _BOTTOM_IN - top,
+    )
+    for name in ("top", "right"):
+        axes.spines[name].set_visible(False)
+    x, y = dress_x(axes, chart.x), dress_y(axes, chart.y)
+    for band in chart.bands:
+        _band(axes, band, y)
+    for span in chart.spans:
+        _span(axes, span, x)
+    for line in chart.lines:
+        _line(axes, line, x, y)
+    _line_labels(axes, labelled, x, y)
+    for mark in chart.marks:
+        _mark(axes, mark, x)
+    for point in chart.points:
+        _point(axes, point, x, y)
+    return frame.figure
+
+
+def _broken(label: str) -> list[str]:
+    return wrapped(label, _LABEL_ROOM_IN, _SMALL)
+
+
+def _halo() -> list[Any]:
+    from matplotlib.patheffects import withStroke
+
+    return [withStroke(linewidth=3.5, foreground=inks.PAPER)]
+
+
+def _band(axes: "Axes", band: Range, y: Shown) -> None:
+    low, high = y.one(band.low), y.one(band.high)
+    axes.axhspan(low, high, facecolor=inks.PALE_AMBER, edgecolor="none", zorder=0.4)
+    for end in (low, high):
+        axes.axhline(end, color=inks.AMBER, linewidth=1.4, zorder=0.5)
+    if band.label:
+        axes.annotate(
+            band.label,
+            (1.0, (low + high) / 2.0),
+            xycoords=("axes fraction", "data"),
+            xytext=(-6, 0),
+            textcoords="offset points",
+            ha="right",
+            va="center",
+            fontsize=_SMALL,
+            weight="bold",
+            path_effects=_halo(),
+            zorder=6,
+        )
+
+
+def _span(axes: "Axes", span: Range, x: Shown) -> None:
+    """Draw an advised stretch as a bar along the foot, one to avoid as hatching all the way up."""
+    low, high = x.one(span.low), x.one(span.high)
+    if span.tone is Tone.BAD:
+        axes.axvspan(low, high, facecolor="#EFEAE0", edgecolor=inks.STONE, hatch="////", zorder=0.6)
+        axes.annotate(
+            span.label,
+            ((low + high) / 2.0, 0.06),
+            xycoords=("data", "axes fraction"),
+            rotation=90,
+            ha="center",
+            va="bottom",
+            fontsize=_SMALL,
+            path_effects=_halo(),
+            zorder=6,
+        )
+        return
+    for end in (low, high):
+        axes.axvline(end, color=inks.INK, linewidth=1.0, dashes=(2, 2), zorder=1.5)
+    axes.plot(
+        [low, high],
+        [0.012, 0.012],
+        transform=axes.get_xaxis_transform(),
+        color=inks.INK,
+        linewidth=6.0,
+        solid_capstyle="butt",
+        zorder=5,
+    )
+    axes.annotate(
+        span.label,
+        ((low + high) / 2.0, 0.035),
+        xycoords=("data", "axes fraction"),
+        ha="center",
+        va="bottom",
+        fontsize=_SMALL,
+        weight="bold",
+        path_effects=_halo(),
+        zorder=6,
+    )
+
+
+def _line(axes: "Axes", line: Line, x: Shown, y: Shown) -> None:
+    if line.low and line.high:
+        axes.fill_between(
+            x(line.x),
+            y(line.low),
+            y(line.high),
+            step="post" if line.stepped else None,
+            facecolor=inks.PALE_BLUE,
+            alpha=0.55,
+            edgecolor="none",
+            zorder=1.0,
+        )
+        for edge in (line.low, line.high):
+            axes.plot(x(line.x), y(edge), color=inks.BLUE, linewidth=0.7, alpha=0.7, zorder=1.1)
+    style = "steps-post" if line.stepped else "default"
+    axes.plot(
+        x(line.x), y(line.y), drawstyle=style, label=line.label, zorder=3, **_STROKES[line.stroke]
+    )
+
+
+def _line_labels(axes: "Axes", lines: list[Line], x: Shown, y: Shown) -> None:
+    """Write each line's name beside its end, all clear of each other."""
+    if not lines:
+        return
+    low, high = axes.get_ylim()
+    left, right = axes.get_xlim()
+    tall_in = axes.bbox.height / DPI
+    most = max(len(_broken(line.label)) for line in lines)
+    apart = line_height_in(_SMALL) * most / tall_in * (high - low)
+    ends = [min(max(y.one(line.y[-1]), low), high) for line in lines]
+    for line, end, place in zip(
+        lines, ends, spread(ends, apart, low + apart / 2, high - apart / 2), strict=True
+    ):
+        at = min(x.one(line.x[-1]), right)
+        axes.annotate(
+            "\n".join(_broken(line.label)),
+            (at, end),
+            xytext=(right + (right - left) * 0.035, place),
+            va="center",
+            fontsize=_SMALL,
+            annotation_clip=False,
+            arrowprops={"arrowstyle": "-", "color": inks.STONE, "shrinkA": 0, "shrinkB": 0},
+        )
+
+
+def _mark(axes: "Axes", mark: Mark, x: Shown) -> None:
+    at = x.one(mark.x)
+    low, high = axes.get_xlim()
+    late = (at - low) / (high - low) > 0.55
+    axes.axvline(at, color=inks.RUST, linewidth=1.6, dashes=(6, 2), zorder=2)
+    axes.annotate(
+        mark.label,
+        (at, 0.985),
+        xycoords=("data", "axes fraction"),
+        xytext=(-5 if late else 5, 0),
+        textcoords="offset points",
+        ha="right" if late else "left",
+        va="top",
+        fontsize=_SMALL,
+        color=inks.RUST,
+        weight="bold",
+        path_effects=_halo(),
+        zorder=6,
+    )
+
+
+def _point(axes: "Axes", point: Point, x: Shown, y: Shown) -> None:
+    at, value = x.one(point.x), y.one(point.y)
+    if point.low < point.high:
+        axes.plot(
+            [at, at],
+            [y.one(point.low), y.one(point.high)],
+            color=inks.INK,
+            linewidth=1.8,
+            marker="_",
+            markersize=9,
+            zorder=4,
+        )
+    look = _POINTS[point.kind]
+    axes.plot([at], [value], markeredgecolor=inks.INK, markeredgewidth=1.8, zorder=5, **look)
+    if point.label:
+        _point_label(axes, point, at, y.one(point.high))
+
+
+def _point_label(axes: "Axes", point: Point, at: float, top: float) -> None:
+    """Write a point's words above it and to the right, where a falling curve leaves room."""
+    weight = "bold" if point.kind is PointKind.START else "normal"
+    low, high = axes.get_xlim()
+    per_in = (high - low) / (axes.bbox.width / DPI)
+    wide = (width_in(point.label, _SMALL, weight) + 0.05) * per_in
+    axes.annotate(
+        point.label,
+        (at, top),
+        xytext=(max(low, min(at, high - wide)), 14),
+        textcoords=("data", "offset points"),
+        ha="left",
+        va="bottom",
+        fontsize=_SMALL,
+        weight=weight,
+        path_effects=_halo(),
+        zorder=7,
+    )

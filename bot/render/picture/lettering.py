@@ -1,0 +1,61 @@
+"""Setting words: how wide they are, where lines break, how labels keep clear of each other."""
+
+from collections.abc import Sequence
+
+__all__ = ["DPI", "line_height_in", "spread", "width_in", "wrapped"]
+
+DPI = 200
+_LEADING = 1.32
+_POINTS_IN = 72.0
+
+
+def width_in(text: str, size: float, weight: str = "normal") -> float:
+    """Return the width [in] of one line of text at a size in points."""
+    from matplotlib.font_manager import FontProperties
+    from matplotlib.textpath import text_to_path
+
+    properties = FontProperties(family="DejaVu Sans", size=size, weight=weight)
+    points, _, _ = text_to_path.get_text_width_height_descent(text, properties, False)
+    return float(points) / _POINTS_IN
+
+
+def line_height_in(size: float) -> float:
+    """Return how far apart [in] lines of a size in points are set."""
+    return size * _LEADING / _POINTS_IN
+
+
+def wrapped(text: str, room_in: float, size: float, weight: str = "normal") -> list[str]:
+    """Return the text in lines no wider than the room; a longer word stands alone."""
+    lines: list[str] = []
+    for paragraph in text.splitlines():
+        line = ""
+        for word in paragraph.split():
+            longer = f"{line} {word}" if line else word
+            if line and width_in(longer, size, weight) > room_in:
+                lines.append(line)
+                line = word
+            else:
+                line = longer
+        lines.append(line)
+    return lines
+
+
+def spread(wished: Sequence[float], apart: float, low: float, high: float) -> list[float]:
+    """Return places near the wished ones, in their order, apart from each other, within bounds.
+
+    Where there is no room for all, they are set evenly over the bounds.
+    """
+    if not wished:
+        return []
+    apart = min(apart, (high - low) / max(1, len(wished) - 1))
+    order = sorted(range(len(wished)), key=lambda index: wished[index])
+    placed = [0.0] * len(wished)
+    floor = low
+    for index in order:
+        placed[index] = max(wished[index], floor)
+        floor = placed[index] + apart
+    ceiling = high
+    for index in reversed(order):
+        placed[index] = min(placed[index], ceiling)
+        ceiling = placed[index] - apart
+    return placed
