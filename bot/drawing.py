@@ -59,6 +59,7 @@ class PointKind(Enum):
     """What a point stands for."""
 
     START = "where to start"
+    HERE = "the place asked about"
     READING = "a reading"
     SET_ASIDE = "a reading that was not used"
 

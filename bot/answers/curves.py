@@ -10,11 +10,21 @@ from bot.language.quantities import Units, convert
 from bot.reply import Picture
 from calc.uncertainty import Estimate
 from calc.uv.doubts import uvi_estimate as estimate_at
-from calc.uv.lamp import Lamp
-from calc.uv.placement import FARTHEST_PLACE_M, SAFE_MINIMUM_M, Spot
+from calc.uv.lamp import FARTHEST_M, NEAREST_M, Lamp
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, Spot
 from calc.uv.screen import Screen
 
-__all__ = ["MOST_ALT", "curve_of", "length_axis", "lengths", "shortened", "uvi_axis", "uvi_picture"]
+__all__ = [
+    "MOST_ALT",
+    "curve_of",
+    "length_axis",
+    "lengths",
+    "shortened",
+    "shown_distances",
+    "too_near",
+    "uvi_axis",
+    "uvi_picture",
+]
 
 MOST_ALT = 1024
 _POINTS = 49
@@ -76,8 +86,7 @@ def uvi_picture(
     low, high = wanted
     shown = [spot.distance_m for _, spot, _ in spots] + [p.x for p in readings]
     shown += [mark.x for mark in marks] + list(advised_m or ())
-    far = min(max([*shown, 2 * SAFE_MINIMUM_M]) * _BEYOND, FARTHEST_PLACE_M * _BEYOND)
-    near = min([_NEAREST_SHOWN_M, *(0.9 * d for d in shown)])
+    near, far = shown_distances(shown)
     line = curve_of(lamp, screen, np.linspace(near, far, _POINTS))
     tops = [spot.uvi.high for _, spot, _ in spots] + [p.high for p in readings]
     top = max([_HEADROOM * high, *(1.15 * t for t in tops)])
@@ -85,7 +94,7 @@ def uvi_picture(
         Point(s.distance_m, s.uvi.best, s.uvi.low, s.uvi.high, label, kind)
         for label, s, kind in spots
     )
-    spans = [Range(near, SAFE_MINIMUM_M, "too near", Tone.BAD)]
+    spans = [too_near(near)]
     if advised_m:
         spans.append(Range(*advised_m, f"keep {length_range(*advised_m, units)}"))
     drawing = Chart(
@@ -101,6 +110,19 @@ def uvi_picture(
         note=_NOTE,
     )
     return Picture(alt=_told(drawing, line, advised_m, units), drawing=drawing)
+
+
+def shown_distances(met_m: Iterable[float]) -> tuple[float, float]:
+    """Return the nearest and farthest distance [m] of a chart that shows all that is met."""
+    met = list(met_m)
+    far = max([*met, 2 * COMFORTABLE_MINIMUM_M]) * _BEYOND
+    near = min([_NEAREST_SHOWN_M, *(0.9 * distance for distance in met)])
+    return max(near, NEAREST_M), min(far, FARTHEST_M)
+
+
+def too_near(from_m: float) -> Range:
+    """Return the stretch in which no tube should hang, whatever its UVI."""
+    return Range(from_m, COMFORTABLE_MINIMUM_M, "too near", Tone.BAD)
 
 
 def _told(drawing: Chart, line: Line, advised_m: tuple[float, float] | None, units: Units) -> str:
@@ -119,10 +141,10 @@ def _told(drawing: Chart, line: Line, advised_m: tuple[float, float] | None, uni
         told.append(f"The advised distance is {length_range(*advised_m, units)}.")
     told += [f"A line marks {mark.label}." for mark in drawing.marks]
     told += [
-        f"{point.label}: UVI {uvi(point.y)} at {length(point.x, units)}."
+        f"Point at {length(point.x, units)}, UVI {uvi(point.y)}: {point.label}."
         for point in drawing.points
     ]
-    told.append(f"Nearer than {length(SAFE_MINIMUM_M, units)} is hatched as too near.")
+    told.append(f"Nearer than {length(COMFORTABLE_MINIMUM_M, units)} is hatched as too near.")
     return shortened(told)
 
 

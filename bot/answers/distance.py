@@ -21,7 +21,7 @@ from bot.drawing import PointKind
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery
-from bot.reply import Reply, Row, Value
+from bot.reply import Picture, Reply, Row, Value
 from calc.uv.doubts import doubts_for
 from calc.uv.lamp import Fixture, Lamp, uvi_at
 from calc.uv.placement import (
@@ -33,6 +33,7 @@ from calc.uv.placement import (
     Spot,
     Verdict,
     place,
+    spot,
 )
 from calc.uv.screen import NoScreen, Screen
 
@@ -73,7 +74,7 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
                 high=far.distance_m,
                 unit="m",
             ),
-            *(Value.of(f"uvi_{name}", spot.uvi, "1") for name, spot in _ends(near, start, far)),
+            *(Value.of(f"uvi_{name}", s.uvi, "1") for name, s in _ends(near, start, far)),
             Value.of("screen_transmission", passing_estimate(start, doubts), "1"),
         ),
         rows=(
@@ -88,16 +89,7 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
-        picture=uvi_picture(
-            title=f"How far the tube hangs for {wish.whom}",
-            subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}",
-            lamp=lamp,
-            screen=screen,
-            wanted=(wish.low, wish.high),
-            units=units,
-            advised_m=(near.distance_m, far.distance_m),
-            spots=((f"start at {length(start.distance_m, units)}", start, PointKind.START),),
-        ),
+        picture=_picture(lamp, screen, wish, placement, units),
     )
 
 
@@ -106,9 +98,7 @@ def _ends(near: Spot, start: Spot, far: Spot) -> tuple[tuple[str, Spot], ...]:
 
 
 def _expected(spots: tuple[Spot, ...], units: Units) -> str:
-    return "; ".join(
-        f"{uvi_estimate(spot.uvi)} at {length(spot.distance_m, units)}" for spot in spots
-    )
+    return "; ".join(f"{uvi_estimate(s.uvi)} at {length(s.distance_m, units)}" for s in spots)
 
 
 def _held_rows(placement: Placement, units: Units) -> tuple[Row, ...]:
@@ -177,6 +167,32 @@ def _refusal(
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "nearest_distance")),
+        picture=_picture(lamp, screen, wish, placement, units),
+    )
+
+
+def _picture(lamp: Lamp, screen: Screen, wish: Wish, placement: Placement, units: Units) -> Picture:
+    near, start, far = placement.near, placement.start, placement.far
+    fits = placement.verdict is Verdict.FITS
+    at, kind = start or placement.at_safe_minimum, PointKind.START if fits else PointKind.HERE
+    if placement.verdict is Verdict.OUT_OF_RANGE:
+        at = spot(lamp, FARTHEST_PLACE_M, screen)
+    told = length(at.distance_m, units)
+    if start:
+        told = f"start at {told}" if fits else f"would hang at {told}"
+    else:
+        told = f"UVI {uvi_estimate(at.uvi)} at {told}"
+    return uvi_picture(
+        title=f"How far the tube hangs for {wish.whom}"
+        if fits
+        else f"Why this tube will not do for {wish.whom}",
+        subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}",
+        lamp=lamp,
+        screen=screen,
+        wanted=(wish.low, wish.high),
+        units=units,
+        advised_m=(near.distance_m, far.distance_m) if fits and near and far else None,
+        spots=((told, at, kind),),
     )
 
 

@@ -1,5 +1,15 @@
 """Which tube suits a place that is fixed: strengths at a distance, a length for an enclosure."""
 
+import numpy as np
+
+from bot.answers.curves import (
+    curve_of,
+    length_axis,
+    shortened,
+    shown_distances,
+    too_near,
+    uvi_axis,
+)
 from bot.answers.figures import length, length_range, percent, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import (
@@ -12,14 +22,16 @@ from bot.answers.uv_parts import (
     screen_row,
     wish_asked,
 )
+from bot.drawing import Chart, Mark, Range, Stroke
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.uv import TubeQuery
-from bot.reply import Reply, Row, Table, Value
+from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
 from calc.uv.choice import LengthFit, SuitRow, TubeChoice, suits, tube_length_for
 from calc.uv.lamp import Fixture, Lamp
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Standing, spot
+from calc.uv.screen import Screen
 
 __all__ = ["answer_tube"]
 
@@ -31,6 +43,8 @@ _VERDICTS = {
     Standing.ABOVE: "too strong here",
 }
 _FITTED = (6.0, 12.0)
+_STROKES = {Fixture.POLISHED: Stroke.SOLID, Fixture.PLAIN: Stroke.DASHED}
+_CURVE_POINTS = 41
 
 
 def answer_tube(query: TubeQuery, context: Context) -> Reply:
@@ -69,7 +83,58 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
         sources=source_lines(
             (*wish.sources, *_SOURCES, *(("half_to_two_thirds", "t5_lengths") if choice else ()))
         ),
+        picture=_picture(rows, picks, query.distance.low, screen, lit_m, wish, units),
     )
+
+
+def _picture(
+    rows: tuple[SuitRow, ...],
+    picks: tuple[SuitRow, ...],
+    distance_m: float,
+    screen: Screen,
+    lit_m: float,
+    wish: Wish,
+    units: Units,
+) -> Picture:
+    """Return every class's curve, and the doubt of the one that is picked."""
+    near, far = shown_distances((distance_m,))
+    over = np.linspace(near, far, _CURVE_POINTS)
+    pick = picks[0] if picks else None
+    lines = tuple(
+        curve_of(
+            Lamp(row.strength_percent, row.fixture, lit_m),
+            screen,
+            over,
+            f"{row.strength_percent:.0f} % {row.fixture.name.lower()}",
+            _STROKES[row.fixture] if row is not pick else Stroke.MAIN,
+            doubt=row is pick,
+        )
+        for row in rows
+    )
+    told = ", ".join(
+        f"{row.strength_percent:.0f} % in a {fixture_name(row.fixture)} {uvi_estimate(row.uvi)}, "
+        f"{_VERDICTS[row.standing]}"
+        for row in rows
+    )
+    drawing = Chart(
+        title=f"Which tube for {wish.whom}",
+        subtitle=f"{length(distance_m, units)} from tube to back, {screen_phrase(screen)}",
+        x=length_axis("From the tube to the animal's back", near, far, units),
+        y=uvi_axis(2.0 * wish.high),
+        lines=lines,
+        bands=(Range(wish.low, wish.high, f"wanted {uvi_range(wish.low, wish.high)}"),),
+        spans=(too_near(near),),
+        marks=(Mark(distance_m, length(distance_m, units)),),
+        note="Dashed: plain fixture. Heavy line with its doubt in blue: the tube to take."
+        if pick
+        else "Dashed: plain fixture. None of these suits the place.",
+    )
+    alt = (
+        f"Chart: {drawing.title}, {drawing.subtitle}.",
+        f"UVI falls with distance for every tube; wanted is {uvi_range(wish.low, wish.high)}.",
+        f"At that place: {told}.",
+    )
+    return Picture(alt=shortened(alt), drawing=drawing)
 
 
 def _table(rows: tuple[SuitRow, ...]) -> Table:

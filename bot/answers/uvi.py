@@ -1,5 +1,6 @@
 """What UV index to expect at a distance, and which way to move."""
 
+from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import (
@@ -15,12 +16,14 @@ from bot.answers.uv_parts import (
     screen_row,
     wish_asked,
 )
+from bot.drawing import PointKind
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.uv import UviQuery
-from bot.reply import Reply, Row, Value
+from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.doubts import doubts_for
+from calc.uv.lamp import Lamp
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
@@ -29,6 +32,7 @@ from calc.uv.placement import (
     Verdict,
     check_place,
 )
+from calc.uv.screen import Screen
 
 __all__ = ["answer_uvi"]
 
@@ -79,6 +83,26 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
+        picture=_picture(lamp, screen, check, wish, units),
+    )
+
+
+def _picture(lamp: Lamp, screen: Screen, check: PlaceCheck, wish: Wish, units: Units) -> Picture:
+    here, placement = check.here, check.placement
+    near, start, far = placement.near, placement.start, placement.far
+    fits = placement.verdict is Verdict.FITS
+    spots = [(f"you: UVI {uvi_estimate(here.uvi)}", here, PointKind.HERE)]
+    if fits and start:
+        spots.append((f"middle: {length(start.distance_m, units)}", start, PointKind.START))
+    return uvi_picture(
+        title=f"UV index at {length(here.distance_m, units)}",
+        subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}",
+        lamp=lamp,
+        screen=screen,
+        wanted=(wish.low, wish.high),
+        units=units,
+        advised_m=(near.distance_m, far.distance_m) if fits and near and far else None,
+        spots=spots,
     )
 
 

@@ -87,7 +87,7 @@ def _title(axis: Axis, scale: Scale) -> str:
 def _locator() -> "Locator":
     from matplotlib.ticker import MaxNLocator
 
-    return MaxNLocator(nbins=7, steps=[1, 2, 2.5, 5, 10], min_n_ticks=3)
+    return MaxNLocator(nbins=7, steps=[1, 2, 5, 10], min_n_ticks=3)
 
 
 def _tick(axes: "Axes", axis: Axis) -> None:

@@ -27,6 +27,7 @@ _STROKES: dict[Stroke, dict[str, Any]] = {
 }
 _POINTS: dict[PointKind, dict[str, Any]] = {
     PointKind.START: {"marker": "o", "markersize": 11, "markerfacecolor": inks.AMBER},
+    PointKind.HERE: {"marker": "s", "markersize": 10, "markerfacecolor": inks.RUST},
     PointKind.READING: {"marker": "D", "markersize": 8, "markerfacecolor": inks.PAPER},
     PointKind.SET_ASIDE: {"marker": "X", "markersize": 9, "markerfacecolor": inks.PAPER},
 }
@@ -61,6 +62,7 @@ def draw_chart(chart: Chart) -> "Figure":
         _mark(axes, mark, x)
     for point in chart.points:
         _point(axes, point, x, y)
+    _point_labels(axes, [point for point in chart.points if point.label], x, y)
     return frame.figure
 
 
@@ -102,10 +104,12 @@ def _span(axes: "Axes", span: Range, x: Shown) -> None:
         axes.axvspan(low, high, facecolor="#EFEAE0", edgecolor=inks.STONE, hatch="////", zorder=0.6)
         axes.annotate(
             span.label,
-            ((low + high) / 2.0, 0.06),
+            (low, 0.06),
             xycoords=("data", "axes fraction"),
+            xytext=(5, 0),
+            textcoords="offset points",
             rotation=90,
-            ha="center",
+            ha="left",
             va="bottom",
             fontsize=_SMALL,
             path_effects=_halo(),
@@ -216,25 +220,33 @@ def _point(axes: "Axes", point: Point, x: Shown, y: Shown) -> None:
         )
     look = _POINTS[point.kind]
     axes.plot([at], [value], markeredgecolor=inks.INK, markeredgewidth=1.8, zorder=5, **look)
-    if point.label:
-        _point_label(axes, point, at, y.one(point.high))
 
 
-def _point_label(axes: "Axes", point: Point, at: float, top: float) -> None:
-    """Write a point's words above it and to the right, where a falling curve leaves room."""
-    weight = "bold" if point.kind is PointKind.START else "normal"
+def _point_labels(axes: "Axes", points: list[Point], x: Shown, y: Shown) -> None:
+    """Write the points' words above them and to the right, where a falling curve leaves room."""
     low, high = axes.get_xlim()
     per_in = (high - low) / (axes.bbox.width / DPI)
-    wide = (width_in(point.label, _SMALL, weight) + 0.05) * per_in
-    axes.annotate(
-        point.label,
-        (at, top),
-        xytext=(max(low, min(at, high - wide)), 14),
-        textcoords=("data", "offset points"),
-        ha="left",
-        va="bottom",
-        fontsize=_SMALL,
-        weight=weight,
-        path_effects=_halo(),
-        zorder=7,
-    )
+    floor, ceiling = axes.get_ylim()
+    tall = line_height_in(_SMALL) * (ceiling - floor) / (axes.bbox.height / DPI)
+    taken: list[tuple[float, float, float]] = []
+    for point in sorted(points, key=lambda p: -p.x):
+        weight = "bold" if point.kind is not PointKind.READING else "normal"
+        at, wide = x.one(point.x), (width_in(point.label, _SMALL, weight) + 0.08) * per_in
+        left = max(low, min(at, high - wide))
+        foot = min(y.one(point.high) + 0.6 * tall, ceiling - 1.2 * tall)
+        for start, end, level in sorted(taken, key=lambda t: t[2]):
+            if start < left + wide and left < end and abs(level - foot) < tall:
+                foot = level + tall
+        taken.append((left, left + wide, foot))
+        axes.annotate(
+            point.label,
+            (at, y.one(point.high)),
+            xytext=(left, foot),
+            textcoords="data",
+            ha="left",
+            va="bottom",
+            fontsize=_SMALL,
+            weight=weight,
+            path_effects=_halo(),
+            zorder=7,
+        )
