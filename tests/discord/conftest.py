@@ -1,14 +1,19 @@
 """The world of the end-to-end tests, with discord.py pointed at it and no way out of the host."""
 
 import socket
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
+from pathlib import Path
 from typing import Any
 
 import discord
 import pytest
 from discord.gateway import DiscordWebSocket
 
+from bot.fronts.discord.client import Noonstone
+from bot.preferences import Preferences
 from tests.discord.world import World
+
+Maker = Callable[[], Noonstone]
 
 
 @pytest.fixture
@@ -21,6 +26,12 @@ async def world(monkeypatch: pytest.MonkeyPatch) -> AsyncIterator[World]:
     yield world
     await world.close()
     assert world.platform.broken == []
+
+
+@pytest.fixture
+def bot(tmp_path: Path) -> Maker:
+    """Return a maker of bots that share one data folder, as one bot does over restarts."""
+    return lambda: Noonstone(Preferences(), tmp_path)
 
 
 @pytest.fixture(autouse=True)

@@ -71,6 +71,8 @@ class Gateway:
         self.platform = platform
         self.url = url
         self.privileged_allowed = False
+        # A code to close every newcomer with, such as 4011 for a bot that must be sharded.
+        self.refuse_with: int | None = None
         self.sessions: dict[str, Session] = {}
         self.identifies = 0
         self.resumes = 0
@@ -109,6 +111,9 @@ class Gateway:
             return
         if wanted["intents"] & PRIVILEGED and not self.privileged_allowed:
             await connection.socket.close(code=DISALLOWED_INTENTS)
+            return
+        if self.refuse_with is not None:
+            await connection.socket.close(code=self.refuse_with)
             return
         shard, shards = wanted.get("shard", (0, 1))
         identifier = f"session-{self.identifies}"

@@ -9,18 +9,17 @@ import yarl
 from aiohttp import web
 
 from tests.discord.answers import Answer, post_buttons
+from tests.discord.app import MESSAGE_MENU, form_data, leaf_options, registered, slash_data
 from tests.discord.cast import FERN, GARDEN, Person, Place, Server, in_server
 from tests.discord.exchanges import AUTOCOMPLETE, COMMAND, COMPONENT, MODAL
 from tests.discord.gateway import Gateway
 from tests.discord.http import BASE, Api
 from tests.discord.limits import Json
-from tests.discord.payloads import interaction, member, message, snowflake, user
+from tests.discord.payloads import interaction, message, snowflake, user
 from tests.discord.platform import Exchange, Platform, Post
 
 __all__ = ["World"]
 
-STRING, USER = 3, 6
-CHAT_INPUT, MESSAGE_MENU = 1, 3
 DEFERRED = {5}
 
 
@@ -88,7 +87,7 @@ class World:
         locale: str = "en-GB",
     ) -> Answer:
         """Use a slash command and wait for what the asker gets to see."""
-        data = self._slash_data(name, given or {})
+        data = slash_data(self.platform.commands[None], name, given or {})
         return await self._ask(COMMAND, data, user, where, locale)
 
     async def begin(
@@ -101,7 +100,7 @@ class World:
         locale: str = "en-GB",
     ) -> Exchange:
         """Use a slash command without waiting for an answer."""
-        data = self._slash_data(name, given or {})
+        data = slash_data(self.platform.commands[None], name, given or {})
         return await self._send(COMMAND, data, user, where or in_server(), locale)
 
     async def type(
@@ -116,8 +115,10 @@ class World:
         locale: str = "en-GB",
     ) -> Answer:
         """Type into an option of a slash command and wait for what is offered."""
-        data = self._slash_data(name, {**(given or {}), option: typed}, partial=True)
-        for part in _leaf_options(data):
+        data = slash_data(
+            self.platform.commands[None], name, {**(given or {}), option: typed}, partial=True
+        )
+        for part in leaf_options(data):
             if part["name"] == option:
                 part["focused"] = True
         return await self._ask(AUTOCOMPLETE, data, user, where, locale)
@@ -132,7 +133,7 @@ class World:
         locale: str = "en-GB",
     ) -> Answer:
         """Use a message's context menu."""
-        command = self._registered(name, MESSAGE_MENU)
+        command = registered(self.platform.commands[None], name, MESSAGE_MENU)
         resolved = {"messages": {target.payload["id"]: target.payload}}
         data = {"id": command["id"], "name": name, "type": MESSAGE_MENU}
         data |= {"target_id": target.payload["id"], "resolved": resolved}
@@ -156,6 +157,19 @@ class World:
         data = {"custom_id": button["custom_id"], "component_type": 2}
         return await self._ask(COMPONENT, data, user, place, locale, source=post)
 
+    async def pick(
+        self, source: Answer, value: str, *, user: Person = FERN, locale: str = "en-GB"
+    ) -> Answer:
+        """Pick a value from the list of a message."""
+        post = source.post
+        assert post.seen_by in (None, user.id), "nobody else sees an ephemeral message"
+        parts = [part for row in post.payload["components"] for part in row["components"]]
+        select = next(part for part in parts if part["type"] == 3)
+        assert value in [option["value"] for option in select["options"]]
+        data = {"custom_id": select["custom_id"], "component_type": 3, "values": [value]}
+        place = source.exchange.place
+        return await self._ask(COMPONENT, data, user, place, locale, source=post)
+
     async def submit(
         self,
         form: Answer,
@@ -165,16 +179,15 @@ class World:
         locale: str = "en-GB",
     ) -> Answer:
         """Fill in a form by custom id, keep what is pre-filled, and send it."""
-        parts = []
-        assert values.keys() <= form.fields.keys()
-        for custom_id, field in form.fields.items():
-            value = values.get(custom_id, field.get("value") or "")
-            assert value or not field.get("required", True), f"{custom_id} must be filled in"
-            filled = {"type": field["type"], "custom_id": custom_id, "value": value}
-            parts.append({"type": 18, "component": filled})
-        data = {"custom_id": form.modal["custom_id"], "components": parts}
+        data = form_data(form, values)
         place, source = form.exchange.place, form.exchange.source
         return await self._ask(MODAL, data, user, place, locale, source=source)
+
+    async def begin_form(self, form: Answer, *, user: Person = FERN) -> Exchange:
+        """Send a form as it is without waiting for an answer."""
+        data = form_data(form, {})
+        place, source = form.exchange.place, form.exchange.source
+        return await self._send(MODAL, data, user, place, "en-GB", source)
 
     def says(self, person: Person, text: str, where: Place | None = None) -> Post:
         """Let a person write a message in a channel."""
@@ -224,58 +237,3 @@ class World:
         guild_id = place.server.id if place.server is not None and joined else None
         await self.gateway.dispatch("INTERACTION_CREATE", payload, guild_id)
         return exchange
-
-    def _registered(self, name: str, kind: int) -> Json:
-        for command in self.platform.commands[None]:
-            if command["name"] == name and command.get("type", CHAT_INPUT) == kind:
-                return command
-        raise AssertionError(f"there is no command {name}")
-
-    def _slash_data(
-        self, name: str, given: Mapping[str, str | Person], *, partial: bool = False
-    ) -> Json:
-        """Return a slash command's data, as far as Discord's own client would let it be sent."""
-        first, *path = name.split()
-        command = self._registered(first, CHAT_INPUT)
-        declared: list[Json] = command.get("options") or []
-        steps = []
-        for step in path:
-            found = next(o for o in declared if o["name"] == step and o["type"] in (1, 2))
-            steps.append({"name": step, "type": found["type"]})
-            declared = found.get("options") or []
-        options = [_filled(declared, key, value, partial) for key, value in given.items()]
-        missing = {o["name"] for o in declared if o.get("required")} - given.keys()
-        assert partial or not missing, f"{name} needs {missing}"
-        for step in reversed(steps):
-            options = [{**step, "options": options}]
-        data: Json = {"id": command["id"], "name": first, "type": CHAT_INPUT, "options": options}
-        people = [value for value in given.values() if isinstance(value, Person)]
-        if people:
-            users = {str(p.id): user(p) for p in people}
-            members = {str(p.id): _without_user(member(p)) for p in people}
-            data["resolved"] = {"users": users, "members": members}
-        return data
-
-
-def _filled(declared: list[Json], name: str, value: str | Person, partial: bool) -> Json:
-    option = next((o for o in declared if o["name"] == name), None)
-    assert option is not None, f"there is no option {name}"
-    if isinstance(value, Person):
-        assert option["type"] == USER
-        return {"name": name, "type": USER, "value": str(value.id)}
-    assert option["type"] == STRING, f"{name} is not a text"
-    choices = [choice["value"] for choice in option.get("choices") or []]
-    assert partial or not choices or value in choices, f"{name} offers only {choices}"
-    assert len(value) <= option.get("max_length", 6000)
-    return {"name": name, "type": STRING, "value": value}
-
-
-def _leaf_options(data: Json) -> list[Json]:
-    options: list[Json] = data["options"]
-    while options and options[0]["type"] in (1, 2):
-        options = options[0].get("options") or []
-    return options
-
-
-def _without_user(body: Json) -> Json:
-    return {key: value for key, value in body.items() if key != "user"}

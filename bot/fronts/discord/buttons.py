@@ -1,0 +1,138 @@
+"""The buttons under an answer. Their state lies in their custom ids, so they outlive a restart."""
+
+import re
+from typing import TYPE_CHECKING, Any, Final, Self
+
+import discord
+
+from bot.fronts.discord.forms import EditButton
+from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import (
+    ASK_AGAIN,
+    Message,
+    edit_in_place,
+    guarded,
+    is_own,
+    send,
+)
+from bot.language.quantities import Units
+from bot.reply import PageLink, Reply
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = ["BUTTONS", "ShareButton", "SwapButton", "view_for"]
+
+_SHARE = "share"
+_SWAP_LABELS = {Units.IN: "Inches first", Units.CM: "Centimetres first"}
+_MOST_PAGES = 5
+_LONGEST_LABEL = 80
+_LONGEST_ADDRESS = 512
+
+
+class SwapButton(
+    discord.ui.DynamicItem[discord.ui.Button[Any]], template=r"u:(?P<units>in|cm):(?P<asked>.+)"
+):
+    """Shows the same answer with the other unit first."""
+
+    def __init__(self, units: Units, custom_id: str) -> None:
+        super().__init__(discord.ui.Button(label=_SWAP_LABELS[units], custom_id=custom_id))
+        self.units = units
+
+    @classmethod
+    def to(cls, units: Units, question: Question) -> Self:
+        """Return the button that shows ``units`` first."""
+        return cls(units, question.custom_id(f"u:{units.value}:"))
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls(Units(match["units"]), match[0])
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Answer again, in place where the message is the presser's own."""
+        async with guarded(interaction, "swapping the unit"):
+            packed = self.custom_id.split(":", 2)[2]
+            question = Question.unpacked(packed, interaction.message)
+            if question is None:
+                await send(interaction, Message(ASK_AGAIN), private=True)
+                return
+            client: Noonstone = interaction.client
+            await client.answer(
+                interaction, question, first=self.units, in_place=is_own(interaction)
+            )
+
+
+class ShareButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHARE):
+    """Posts a private answer in the channel, exactly as it was seen."""
+
+    def __init__(self) -> None:
+        super().__init__(discord.ui.Button(label="Share in the channel", custom_id=_SHARE))
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls()
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Take the button away, so that it is shared once, then post the answer."""
+        async with guarded(interaction, "sharing an answer"):
+            shared = interaction.message
+            assert shared is not None
+            kept = _without(shared, ShareButton)
+            await edit_in_place(interaction, Message(embeds=shared.embeds, view=kept))
+            public = _without(shared, ShareButton, EditButton)
+            who = f"{interaction.user.mention} asked:"
+            await send(interaction, Message(who, shared.embeds, public), private=False)
+
+
+BUTTONS: Final = (SwapButton, ShareButton, EditButton, PageButton, PageSelect)
+
+
+def view_for(
+    reply: Reply, question: Question, *, private: bool, own: bool, swap_to: Units | None
+) -> discord.ui.View:
+    """Return the buttons of a reply.
+
+    ``private``: only the asker sees it, in a place where others are, so it can be shared.
+    ``own``: nobody else presses its buttons. ``swap_to``: the unit that could stand first.
+    """
+    view = discord.ui.View(timeout=None)
+    if private and reply.status == "ok":
+        view.add_item(ShareButton())
+    if swap_to is not None:
+        view.add_item(SwapButton.to(swap_to, question))
+    if own and EditButton.fits(question):
+        view.add_item(EditButton.of(question))
+    if reply.command == "guide" and reply.status == "ok":
+        add_page_turners(view, reply)
+    else:
+        for page in reply.guide[:_MOST_PAGES]:
+            view.add_item(_page_item(page))
+    return view
+
+
+def _page_item(page: PageLink) -> discord.ui.Item[Any]:
+    """Return a link to the page on the site, or the button that opens it here."""
+    if not page.url or len(page.url) > _LONGEST_ADDRESS:
+        return PageButton.opening(page.slug, page.title, row=1)
+    label = f"Guide: {page.title}"[:_LONGEST_LABEL]
+    return discord.ui.Button(style=discord.ButtonStyle.link, label=label, url=page.url, row=1)
+
+
+def _without(
+    message: discord.Message, *kinds: type[discord.ui.DynamicItem[Any]]
+) -> discord.ui.View:
+    """Return the message's buttons but for some kinds."""
+    view = discord.ui.View.from_message(message, timeout=None)
+    patterns = [kind.__discord_ui_compiled_template__ for kind in kinds]
+    for item in list(view.children):
+        custom_id = getattr(item, "custom_id", None) or ""
+        if any(pattern.fullmatch(custom_id) for pattern in patterns):
+            view.remove_item(item)
+    return view

@@ -1,0 +1,194 @@
+"""The bot on Discord: one client, one tree, no privileged intent, nobody pinged by accident."""
+
+import asyncio
+import logging
+import signal
+import sys
+import time
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+import aiohttp
+import discord
+
+from bot.ask import ask
+from bot.commands import COMMANDS
+from bot.completion import complete
+from bot.fronts.discord.buttons import BUTTONS, view_for
+from bot.fronts.discord.forms import take_form
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import (
+    Message,
+    edit_in_place,
+    guarded,
+    in_direct_messages,
+    note_failure,
+    send,
+)
+from bot.fronts.discord.slash import build_tree
+from bot.fronts.discord.sync import sync_when_changed
+from bot.language.quantities import Units
+from bot.preferences import Preferences
+from bot.render.embeds import render_embeds
+from bot.reply import Reply
+from bot.settings import Settings
+
+__all__ = ["Noonstone", "run"]
+
+_log = logging.getLogger(__name__)
+
+# Longer waits for Discord's rate limits end in an error instead of a hung answer.
+_LONGEST_RATE_LIMIT_S = 30.0
+_REFUSED, _FAILED = 2, 1
+_CLOSE_SENTENCES = {
+    4004: "Discord refused the token. Put a fresh one into NOONSTONE_TOKEN.",
+    4010: "Discord refused the shard number. Start one process, or give each its own shard.",
+    4011: "The bot is in too many servers for one connection: it must be sharded.",
+    4012: "Discord no longer speaks this version of its protocol: update discord.py.",
+    4013: "Discord refused the intents: update the bot.",
+    4014: "Discord refused a privileged intent, which this bot never needs: update the bot.",
+}
+
+
+class Noonstone(discord.Client):
+    """The client: it answers questions, buttons and forms, and keeps no message."""
+
+    def __init__(self, preferences: Preferences, folder: Path) -> None:
+        super().__init__(
+            intents=discord.Intents(guilds=True),
+            allowed_mentions=discord.AllowedMentions.none(),
+            max_ratelimit_timeout=_LONGEST_RATE_LIMIT_S,
+            max_messages=None,
+            member_cache_flags=discord.MemberCacheFlags.none(),
+            chunk_guilds_at_startup=False,
+        )
+        self._preferences = preferences
+        self._folder = folder
+        self.tree = build_tree(self)
+
+    async def setup_hook(self) -> None:
+        """Warm up before the first question, then register the commands if they changed."""
+        self.add_dynamic_items(*BUTTONS)
+        await asyncio.to_thread(_warm_up)
+        await sync_when_changed(self.tree, self._folder)
+
+    async def on_ready(self) -> None:
+        """Say in the log that questions are answered from now on."""
+        _log.info("ready in %d servers", len(self.guilds))
+
+    async def on_error(self, event: str, /, *args: Any, **kwargs: Any) -> None:
+        """Log what no other place caught."""
+        error = sys.exc_info()[1]
+        if error is not None:
+            note_failure(error, f"handling {event}")
+
+    async def on_interaction(self, interaction: discord.Interaction["Noonstone"]) -> None:
+        """Take the forms; commands and buttons find their own way."""
+        if interaction.type is discord.InteractionType.modal_submit:
+            await take_form(interaction)
+
+    async def answer(
+        self,
+        interaction: discord.Interaction["Noonstone"],
+        question: Question,
+        *,
+        addressee: discord.Member | discord.User | None = None,
+        first: Units | None = None,
+        in_place: bool = False,
+    ) -> None:
+        """Answer a question: to the asker alone in a server, or to an addressee in public.
+
+        ``first`` is the unit shown first whatever was typed; ``in_place`` changes the message
+        whose button was pressed instead of sending another.
+        """
+        async with guarded(interaction, f"answering {question.command}"):
+            started = time.perf_counter()
+            preferences = replace(self._preferences, forced_units=first)
+            reply = question.answered(preferences)
+            taken_s = time.perf_counter() - started
+            _log.info("%s: %s in %.1f ms", reply.command, reply.status, taken_s * 1000)
+            public = addressee is not None and reply.status == "ok"
+            alone = in_direct_messages(interaction)
+            asked = Question.read(reply.asked) or question
+            message = Message(
+                embeds=render_embeds(reply),
+                view=view_for(
+                    reply,
+                    asked,
+                    private=not (public or alone),
+                    own=not public,
+                    swap_to=_swap(asked, reply, preferences),
+                ),
+            )
+            if public and addressee is not None:
+                message = _addressed(message, addressee, interaction.user)
+            if in_place:
+                await edit_in_place(interaction, message)
+            else:
+                await send(interaction, message, private=not (public or alone))
+
+
+def _addressed(
+    message: Message,
+    addressee: discord.Member | discord.User,
+    asker: discord.Member | discord.User,
+) -> Message:
+    """Return the message for a member, who is the only one it pings."""
+    words = f"{addressee.mention}, {asker.mention} asked this for you:"
+    pings = discord.AllowedMentions(
+        everyone=False, users=[addressee], roles=False, replied_user=False
+    )
+    return replace(message, content=words, pings=pings)
+
+
+def _swap(asked: Question, reply: Reply, preferences: Preferences) -> Units | None:
+    """Return the unit that could stand first instead, if that changes anything."""
+    if reply.status != "ok" or not reply.units:
+        return None
+    other = Units.CM if Units(reply.units) is Units.IN else Units.IN
+    turned = asked.answered(replace(preferences, forced_units=other))
+    return None if turned.model_copy(update={"units": reply.units}) == reply else other
+
+
+def _warm_up() -> None:
+    """Load what the first question would otherwise wait for while the heart beats."""
+    for command in COMMANDS:
+        reply = ask(command.examples[0], Preferences())
+        render_embeds(reply)
+        for option in command.query.options():
+            complete(command.name, option.name, "")
+
+
+def run(settings: Settings) -> int:
+    """Run the bot until it is stopped; return the exit code."""
+    assert settings.token is not None
+    token = settings.token.get_secret_value()
+    preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
+    try:
+        asyncio.run(_run(Noonstone(preferences, settings.data_folder()), token))
+    except discord.LoginFailure:
+        return _told(_CLOSE_SENTENCES[4004], _REFUSED)
+    except discord.PrivilegedIntentsRequired:
+        return _told(_CLOSE_SENTENCES[4014], _REFUSED)
+    except discord.ConnectionClosed as error:
+        unknown = f"Discord closed the connection for good (code {error.code})."
+        return _told(_CLOSE_SENTENCES.get(error.code, unknown), _FAILED)
+    except (discord.HTTPException, discord.GatewayNotFound) as error:
+        return _told(f"Discord does not answer as it should: {error}. Try again later.", _FAILED)
+    except (aiohttp.ClientError, OSError) as error:
+        return _told(f"Discord cannot be reached: {error}. Check the network.", _FAILED)
+    return 0
+
+
+async def _run(client: Noonstone, token: str) -> None:
+    loop = asyncio.get_running_loop()
+    async with client:
+        for number in (signal.SIGINT, signal.SIGTERM):
+            loop.add_signal_handler(number, lambda: asyncio.ensure_future(client.close()))
+        await client.start(token)
+
+
+def _told(sentence: str, code: int) -> int:
+    print(sentence, file=sys.stderr)
+    return code

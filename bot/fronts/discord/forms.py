@@ -1,0 +1,125 @@
+"""A question as a form: opened pre-filled by a button, and again when a field was not understood.
+
+A form is known by its custom id alone, so one opened before a restart is answered after it.
+"""
+
+import re
+from typing import TYPE_CHECKING, Any, Final, Self
+
+import discord
+
+from bot.commands import command_named
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, is_own, send
+from bot.queries.options import QueryOption
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = ["EditButton", "form_for", "take_form"]
+
+_FORM: Final = "f:"
+_MOST_FIELDS = 5
+_LONGEST_TITLE = 45
+_LONGEST_FIELD_NAME = 45
+_LONGEST_VALUE = 200
+_LONGEST_SENTENCE = 2000
+
+
+class EditButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=r"e:(?P<asked>.+)"):
+    """Opens the question as a form, filled in as it was asked."""
+
+    def __init__(self, custom_id: str) -> None:
+        super().__init__(discord.ui.Button(label="Change and ask again", custom_id=custom_id))
+
+    @staticmethod
+    def fits(question: Question) -> bool:
+        """Say whether the question has anything to fill in."""
+        return bool(_options(question)) and question.command not in ("guide", "help")
+
+    @classmethod
+    def of(cls, question: Question) -> Self:
+        """Return the button for a question."""
+        return cls(question.custom_id("e:"))
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls(match[0])
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Open the form."""
+        async with guarded(interaction, "opening a form"):
+            packed = self.custom_id.split(":", 1)[1]
+            question = Question.unpacked(packed, interaction.message)
+            if question is None:
+                await send(interaction, Message(ASK_AGAIN), private=True)
+                return
+            await interaction.response.send_modal(form_for(question))
+
+
+def form_for(question: Question) -> discord.ui.Modal:
+    """Return the form of a question: what it needs, what was given, then what else it takes."""
+    form = discord.ui.Modal(
+        title=f"Ask again: {question.command}"[:_LONGEST_TITLE],
+        custom_id=question.custom_id(_FORM),
+    )
+    for option in _chosen(question):
+        form.add_item(_field(option, question.given.get(option.name, "")))
+    # A form that is closed unsent would be kept for ever; its id is enough to know it again.
+    form.stop()
+    return form
+
+
+def _options(question: Question) -> tuple[QueryOption, ...]:
+    command = command_named(question.command)
+    return command.query.options() if command else ()
+
+
+def _chosen(question: Question) -> list[QueryOption]:
+    options = _options(question)
+    ranked = sorted(options, key=lambda o: (not o.required, o.name not in question.given))
+    chosen = ranked[:_MOST_FIELDS]
+    return [option for option in options if option in chosen]
+
+
+def _field(option: QueryOption, value: str) -> discord.ui.Label[Any]:
+    sentence = "\n" in value or len(value) > _LONGEST_VALUE
+    longest = _LONGEST_SENTENCE if sentence else _LONGEST_VALUE
+    style = discord.TextStyle.paragraph if sentence else discord.TextStyle.short
+    return discord.ui.Label(
+        text=option.name[:_LONGEST_FIELD_NAME],
+        description=option.description,
+        component=discord.ui.TextInput(
+            custom_id=option.name,
+            style=style,
+            default=value[:longest] or None,
+            placeholder=(" or ".join(option.choices) or option.example)[:100] or None,
+            required=option.required,
+            max_length=longest,
+        ),
+    )
+
+
+async def take_form(interaction: discord.Interaction[Any]) -> None:
+    """Answer a form that was sent; what it did not show stays as it was asked."""
+    custom_id = interaction.custom_id or ""
+    if not custom_id.startswith(_FORM):
+        return
+    async with guarded(interaction, "taking a form"):
+        question = Question.unpacked(custom_id.removeprefix(_FORM), interaction.message)
+        if question is None:
+            await send(interaction, Message(ASK_AGAIN), private=True)
+            return
+        given = {**question.given, **_filled_in(interaction.data)}
+        given = {name: value for name, value in given.items() if value}
+        changed = Question(question.command, given)
+        client: Noonstone = interaction.client
+        await client.answer(interaction, changed, in_place=is_own(interaction))
+
+
+def _filled_in(data: Any) -> dict[str, str]:
+    fields = [part["component"] for part in data["components"] if "component" in part]
+    return {field["custom_id"]: field["value"].strip() for field in fields}

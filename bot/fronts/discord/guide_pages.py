@@ -1,0 +1,119 @@
+"""The guide inside the chat: a page opened from an answer, turned, or picked from the list."""
+
+import re
+from typing import TYPE_CHECKING, Any, Self
+
+import discord
+
+from bot import guide
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import guarded, is_own
+from bot.reply import Reply
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = ["PageButton", "PageSelect", "add_page_turners"]
+
+_PICK = "g:pick"
+_LONGEST_LABEL = 80
+_LONGEST_CHOICE = 100
+_MOST_CHOICES = 25
+
+
+class PageButton(
+    discord.ui.DynamicItem[discord.ui.Button[Any]],
+    template=r"g:(?P<how>open|back|on):(?P<slug>[a-z0-9-]+)",
+):
+    """Opens a page as a new message, or turns the page that is open."""
+
+    def __init__(self, how: str, slug: str, label: str, row: int | None = None) -> None:
+        button: discord.ui.Button[Any] = discord.ui.Button(
+            label=_cut(label, _LONGEST_LABEL), custom_id=f"g:{how}:{slug}", row=row
+        )
+        super().__init__(button)
+        self.how = how
+        self.slug = slug
+
+    @classmethod
+    def opening(cls, slug: str, title: str, row: int | None = None) -> Self:
+        """Return the button that opens a page from an answer."""
+        return cls("open", slug, f"Guide: {title}", row)
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls(match["how"], match["slug"], item.label)
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Show the page."""
+        await _show(interaction, self.slug, in_place=self.how != "open")
+
+
+class PageSelect(discord.ui.DynamicItem[discord.ui.Select[Any]], template=_PICK):
+    """A list of pages to pick from."""
+
+    def __init__(self, slugs: tuple[str, ...] = ()) -> None:
+        pages = [page for page in guide.pages() if page.slug in slugs]
+        super().__init__(
+            discord.ui.Select(
+                custom_id=_PICK,
+                placeholder="Another page of the guide",
+                options=[
+                    discord.SelectOption(
+                        label=_cut(page.title, _LONGEST_CHOICE),
+                        value=page.slug,
+                        description=_cut(page.summary, _LONGEST_CHOICE),
+                    )
+                    for page in pages
+                ],
+            )
+        )
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the list that was used."""
+        return cls()
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Show the page that was picked."""
+        await _show(interaction, self.item.values[0], in_place=True)
+
+
+async def _show(interaction: discord.Interaction[Any], slug: str, *, in_place: bool) -> None:
+    async with guarded(interaction, "opening a guide page"):
+        question = Question("guide", {"page": slug})
+        in_place = in_place and is_own(interaction)
+        client: Noonstone = interaction.client
+        await client.answer(interaction, question, in_place=in_place)
+
+
+def add_page_turners(view: discord.ui.View, reply: Reply) -> None:
+    """Add the pages before and after the one shown, and the list of the others."""
+    slugs = [page.slug for page in guide.pages()]
+    here = slugs.index(reply.guide[0].slug) if reply.guide else -1
+    if here > 0:
+        before = guide.page(slugs[here - 1])
+        view.add_item(PageButton("back", before.slug, f"Back: {before.title}"))
+    if here + 1 < len(slugs):
+        after = guide.page(slugs[here + 1])
+        view.add_item(PageButton("on", after.slug, f"Next: {after.title}"))
+    near = _around(slugs, here)
+    if near:
+        view.add_item(PageSelect(tuple(near)))
+
+
+def _around(slugs: list[str], here: int) -> list[str]:
+    """Return the other pages, the nearest where there are more than a list may hold."""
+    start = max(0, min(here - _MOST_CHOICES // 2, len(slugs) - _MOST_CHOICES - 1))
+    window = slugs[start : start + _MOST_CHOICES + 1]
+    others = [slug for slug in window if here < 0 or slug != slugs[here]]
+    return others[:_MOST_CHOICES]
+
+
+def _cut(text: str, most: int) -> str:
+    return text if len(text) <= most else f"{text[: most - 1]}…"

@@ -1,0 +1,97 @@
+"""A question as a button carries it: short enough for a custom id, or read back from a message."""
+
+import hashlib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Self
+
+import discord
+
+from bot.ask import ask_options
+from bot.commands import command_named
+from bot.language.errors import NotUnderstoodError
+from bot.language.words import split_line
+from bot.preferences import Preferences
+from bot.render.embeds import ASKED
+from bot.render.escaping import units_long
+from bot.reply import Reply
+
+__all__ = ["IN_MESSAGE", "Question"]
+
+# Stands in a custom id for a question too long for it; the message then tells the question.
+IN_MESSAGE = "?"
+_MOST = 100
+_BETWEEN = "|"
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A command and the texts of its options."""
+
+    command: str
+    given: Mapping[str, str]
+
+    def answered(self, preferences: Preferences) -> Reply:
+        """Return the answer."""
+        return ask_options(self.command, self.given, preferences)
+
+    def custom_id(self, prefix: str) -> str:
+        """Return ``prefix`` and the question, or ``prefix`` and a hint to look in the message.
+
+        The values stand in the order of the options. The order's fingerprint goes with them, so
+        that a button of an older version is never read as another question.
+        """
+        names = _option_names(self.command)
+        values = [_quoted(self.given.get(name, "")) for name in names]
+        while values and not values[-1]:
+            values.pop()
+        packed = _BETWEEN.join((f"{self.command}.{_fingerprint(names)}", *values))
+        whole = prefix + packed
+        return whole if units_long(whole) <= _MOST else prefix + IN_MESSAGE
+
+    @classmethod
+    def unpacked(cls, packed: str, message: discord.Message | None) -> Self | None:
+        """Return the question of a custom id, or the one that its message tells, if any."""
+        head, *values = packed.split(_BETWEEN)
+        command, _, fingerprint = head.partition(".")
+        names = _option_names(command)
+        if not names or fingerprint != _fingerprint(names) or len(values) > len(names):
+            return cls._told_by(message) if message is not None else None
+        given = zip(names, map(_unquoted, values), strict=False)
+        return cls(command, {name: value for name, value in given if value})
+
+    @classmethod
+    def read(cls, asked: str) -> Self | None:
+        """Return the question of a reply's ``asked`` line, if it is whole and still known."""
+        command = command_named(asked.partition(" ")[0])
+        if command is None or asked.endswith("…"):
+            return None
+        try:
+            _, given = split_line(asked, _option_names(command.name), command.positional)
+        except NotUnderstoodError:
+            return None
+        return cls(command.name, given)
+
+    @classmethod
+    def _told_by(cls, message: discord.Message) -> Self | None:
+        for embed in reversed(message.embeds):
+            if embed.footer.text and embed.footer.text.startswith(ASKED):
+                return cls.read(embed.footer.text.removeprefix(ASKED))
+        return None
+
+
+def _option_names(command: str) -> tuple[str, ...]:
+    found = command_named(command)
+    return tuple(option.name for option in found.query.options()) if found else ()
+
+
+def _fingerprint(names: tuple[str, ...]) -> str:
+    return hashlib.sha256(" ".join(names).encode()).hexdigest()[:4]
+
+
+def _quoted(value: str) -> str:
+    return value.replace("~", "~t").replace(_BETWEEN, "~p")
+
+
+def _unquoted(value: str) -> str:
+    return value.replace("~p", _BETWEEN).replace("~t", "~")

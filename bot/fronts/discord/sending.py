@@ -1,0 +1,143 @@
+"""How words reach the asker through an interaction, and what happens when they cannot.
+
+Every path ends in a message or a log line: never a traceback to the asker, never silence in the
+log. The rules are Discord's: one callback, within three seconds, then edits for fifteen minutes.
+"""
+
+import logging
+import secrets
+from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
+from contextlib import asynccontextmanager
+from dataclasses import dataclass, field
+from typing import Any, Final
+
+import aiohttp
+import discord
+
+__all__ = [
+    "ASK_AGAIN",
+    "Message",
+    "edit_in_place",
+    "guarded",
+    "in_direct_messages",
+    "is_own",
+    "note_failure",
+    "send",
+]
+
+ASK_AGAIN: Final = "I no longer know which question this was. Please ask it again."
+
+_log = logging.getLogger(__name__)
+
+_UNKNOWN_INTERACTION: Final = 10062
+_ALREADY_ACKNOWLEDGED: Final = 40060
+# An unknown webhook, message or interaction, or a token past its fifteen minutes.
+_TOO_LATE: Final = frozenset({_UNKNOWN_INTERACTION, 10008, 10015, 50027})
+
+_Any = discord.Interaction[Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Message:
+    """What is sent; nobody is pinged unless ``pings`` says so."""
+
+    content: str = ""
+    embeds: Sequence[discord.Embed] = ()
+    view: discord.ui.View | None = None
+    pings: discord.AllowedMentions = field(default_factory=discord.AllowedMentions.none)
+
+
+def in_direct_messages(interaction: _Any) -> bool:
+    """Say whether only the asker and the bot are there."""
+    return interaction.context.dm_channel
+
+
+def is_own(interaction: _Any) -> bool:
+    """Say whether the pressed message is the presser's alone, so that it may be changed."""
+    message = interaction.message
+    seen_by_one = message is not None and message.flags.ephemeral
+    return seen_by_one or in_direct_messages(interaction)
+
+
+async def send(interaction: _Any, message: Message, *, private: bool) -> None:
+    """Answer with a new message: the callback, or a follow-up where one was given already."""
+    view = _silenced(message.view)
+    first = not interaction.response.is_done()
+    how = interaction.response.send_message if first else interaction.followup.send
+    await _arrive(
+        lambda: how(
+            content=message.content or discord.utils.MISSING,
+            embeds=list(message.embeds),
+            view=view,
+            ephemeral=private,
+            allowed_mentions=message.pings,
+        )
+    )
+
+
+async def edit_in_place(interaction: _Any, message: Message) -> None:
+    """Answer by changing the message whose button was pressed."""
+    view = _silenced(message.view)
+    await _arrive(
+        lambda: interaction.response.edit_message(
+            content=message.content or None,
+            embeds=list(message.embeds),
+            view=view if view is not discord.utils.MISSING else None,
+            allowed_mentions=message.pings,
+        )
+    )
+
+
+def _silenced(view: discord.ui.View | None) -> Any:
+    """Stop the view from listening: its buttons are found by their custom ids, for ever."""
+    if view is None:
+        return discord.utils.MISSING
+    view.stop()
+    return view
+
+
+async def _arrive(request: Callable[[], Awaitable[Any]]) -> None:
+    """Make a request, once more after a lost connection; it may have arrived the first time."""
+    try:
+        await request()
+    except aiohttp.ClientConnectionError:
+        _log.info("the connection was lost while answering; trying once more")
+        try:
+            await request()
+        except discord.HTTPException as error:
+            if error.code != _ALREADY_ACKNOWLEDGED:
+                raise
+
+
+def note_failure(error: BaseException, doing: str) -> str:
+    """Log an unexpected error and return the id under which it stands in the log."""
+    number = secrets.token_hex(3)
+    _log.error("failure %s while %s", number, doing, exc_info=error)
+    return number
+
+
+@asynccontextmanager
+async def guarded(interaction: _Any, doing: str) -> AsyncIterator[None]:
+    """Turn whatever goes wrong inside into a plain sentence for the asker and a log line."""
+    try:
+        yield
+    except discord.HTTPException as error:
+        if error.code in _TOO_LATE:
+            _log.warning("too late to answer while %s (%s)", doing, error.code)
+        elif error.code == _ALREADY_ACKNOWLEDGED:
+            _log.info("answered already while %s", doing)
+        else:
+            await _apologise(interaction, note_failure(error, doing))
+    except Exception as error:
+        await _apologise(interaction, note_failure(error, doing))
+
+
+async def _apologise(interaction: _Any, number: str) -> None:
+    sentence = (
+        f"Something went wrong on my side; it is noted as {number}. Please try again, "
+        "or tell that number to the people who run this bot."
+    )
+    try:
+        await send(interaction, Message(sentence), private=not in_direct_messages(interaction))
+    except (discord.DiscordException, aiohttp.ClientError) as error:
+        _log.warning("could not tell the asker of failure %s: %s", number, error)

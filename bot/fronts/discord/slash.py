@@ -1,0 +1,172 @@
+"""The slash commands, made from the questions' own models: no second list to keep."""
+
+import inspect
+import keyword
+import logging
+from collections.abc import Callable, Coroutine
+from typing import TYPE_CHECKING, Any
+
+import discord
+from discord import app_commands
+
+from bot.command import Command
+from bot.commands import COMMANDS
+from bot.completion import complete
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import Message, guarded, send
+from bot.queries.options import QueryOption
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = ["Tree", "build_tree", "slash_command"]
+
+_log = logging.getLogger(__name__)
+
+_FOR = "for"
+_FOR_WORDS = "a member to answer: posted in the channel, and only they are told"
+_LONGEST_OPTION = 200
+_LONGEST_SENTENCE = 2000
+_MOST_CHOICES = 25
+_LONGEST_CHOICE = 100
+
+_Completer = Callable[
+    [discord.Interaction[Any], str], Coroutine[Any, Any, list[app_commands.Choice[str]]]
+]
+
+
+class Tree(app_commands.CommandTree["Noonstone"]):
+    """The command tree; what fails before a question is asked is told in a sentence."""
+
+    async def on_error(
+        self,
+        interaction: discord.Interaction["Noonstone"],
+        error: app_commands.AppCommandError,
+        /,
+    ) -> None:
+        """Tell the asker what to do about a command that Discord and the bot disagree on."""
+        async with guarded(interaction, "telling of a command error"):
+            if isinstance(
+                error, app_commands.CommandNotFound | app_commands.CommandSignatureMismatch
+            ):
+                sentence = "This question has changed. Restart Discord, then ask it again."
+            elif isinstance(error, app_commands.CheckFailure):
+                sentence = "This is for the moderators of this server."
+            else:
+                raise error
+            await send(interaction, Message(sentence), private=True)
+
+
+def build_tree(client: "Noonstone") -> Tree:
+    """Return the tree of every question, usable in servers, in direct messages and elsewhere."""
+    tree = Tree(
+        client,
+        allowed_contexts=app_commands.AppCommandContext(
+            guild=True, dm_channel=True, private_channel=True
+        ),
+        allowed_installs=app_commands.AppInstallationType(guild=True, user=True),
+    )
+    for command in COMMANDS:
+        tree.add_command(slash_command(command))
+    return tree
+
+
+def slash_command(command: Command) -> app_commands.Command[Any, ..., None]:
+    """Return a question as a slash command whose form is its model."""
+    options = sorted(command.query.options(), key=lambda option: not option.required)
+    parameters = {_parameter_name(option.name): option for option in options}
+
+    async def callback(interaction: discord.Interaction["Noonstone"], **filled: Any) -> None:
+        addressee = filled.pop(_parameter_name(_FOR))
+        given = {option.name: filled[name] for name, option in parameters.items()}
+        question = Question(command.name, {name: text for name, text in given.items() if text})
+        await interaction.client.answer(interaction, question, addressee=addressee)
+
+    _declare(callback, command, parameters)
+    slash: app_commands.Command[Any, ..., None] = app_commands.Command(
+        name=command.name, description=command.summary, callback=callback
+    )
+    if command.who == "moderator":
+        slash.guild_only = True
+        slash.default_permissions = discord.Permissions(manage_messages=True)
+        slash.add_check(_is_moderator)
+    return slash
+
+
+def _declare(
+    callback: Callable[..., Any], command: Command, parameters: dict[str, QueryOption]
+) -> None:
+    """Give the callback the signature, the words and the choices of the model."""
+    signature = [_parameter("interaction", discord.Interaction)]
+    signature += [
+        _parameter(name, _text_type(command, option), required=option.required)
+        for name, option in parameters.items()
+    ]
+    who = discord.Member | discord.User
+    signature.append(_parameter(_parameter_name(_FOR), who, required=False))
+    callback.__signature__ = inspect.Signature(signature)  # type: ignore[attr-defined]
+    app_commands.describe(
+        **{name: option.description for name, option in parameters.items()},
+        **{_parameter_name(_FOR): _FOR_WORDS},
+    )(callback)
+    names = {name: option.name for name, option in parameters.items()}
+    names[_parameter_name(_FOR)] = _FOR
+    app_commands.rename(**{n: shown for n, shown in names.items() if n != shown})(callback)
+    app_commands.choices(
+        **{
+            name: [app_commands.Choice(name=c, value=c) for c in option.choices]
+            for name, option in parameters.items()
+            if 0 < len(option.choices) <= _MOST_CHOICES
+        }
+    )(callback)
+    app_commands.autocomplete(
+        **{
+            name: _completer(command.name, option.name)
+            for name, option in parameters.items()
+            if option.completes or len(option.choices) > _MOST_CHOICES
+        }
+    )(callback)
+
+
+def _parameter_name(option: str) -> str:
+    return f"{option}_" if keyword.iskeyword(option) else option
+
+
+def _parameter(name: str, kind: Any, *, required: bool = True) -> inspect.Parameter:
+    default = inspect.Parameter.empty if required else None
+    place = inspect.Parameter.POSITIONAL_OR_KEYWORD
+    return inspect.Parameter(name, place, annotation=kind, default=default)
+
+
+def _text_type(command: Command, option: QueryOption) -> Any:
+    if option.choices:
+        return str
+    longest = _LONGEST_SENTENCE if option.name == command.positional else _LONGEST_OPTION
+    return app_commands.Range[str, 1, longest]
+
+
+def _completer(command: str, option: str) -> _Completer:
+    async def completer(
+        interaction: discord.Interaction[Any], typed: str
+    ) -> list[app_commands.Choice[str]]:
+        try:
+            values = complete(command, option, typed)
+        except Exception:
+            # An autocomplete that fails shows an error in the asker's face for every key.
+            _log.exception("failure while completing %s of %s", option, command)
+            values = []
+        own = typed.strip()
+        # What was typed is offered too: most options take more than the list shows.
+        if own and own.lower() not in (value.lower() for value in values):
+            values = [*values[: _MOST_CHOICES - 1], own]
+        return [
+            app_commands.Choice(name=value, value=value)
+            for value in values[:_MOST_CHOICES]
+            if len(value) <= _LONGEST_CHOICE
+        ]
+
+    return completer
+
+
+def _is_moderator(interaction: discord.Interaction[Any]) -> bool:
+    return interaction.permissions.manage_messages

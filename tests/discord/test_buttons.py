@@ -1,0 +1,170 @@
+"""The buttons under an answer: pressed at once, by others, and after the bot was restarted."""
+
+from pathlib import Path
+
+import pytest
+
+from bot.command import Command
+from bot.commands import COMMANDS
+from bot.fronts.discord.client import Noonstone
+from bot.fronts.discord.question import Question
+from bot.language.quantities import Units
+from bot.preferences import Preferences
+from tests.discord.answers import Answer, post_buttons, post_text
+from tests.discord.cast import FERN, MOSS, direct, in_server
+from tests.discord.conftest import Maker
+from tests.discord.world import World
+
+TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
+# Too long for a custom id, so that its buttons must find the question in the message.
+LONG = {
+    "tube": "T5 HO 12%",
+    "reflector": "polished",
+    "screen": "18x16 0.011in",
+    "animal": "bearded dragon",
+    "uvi": "1.5 to 2.5",
+    "length": "2 feet 9.5 inches",
+    "age": "11 months",
+    "distance": "1 foot 2 inches",
+}
+
+
+def embeds(answer: Answer) -> list[object]:
+    return list(answer.post.payload["embeds"])
+
+
+async def test_swapping_the_unit_changes_the_own_message_and_swaps_back(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        first = await world.slash("distance", TUBE)
+        before = first.text
+        swapped = await world.press(first, "Centimetres first")
+        assert swapped.post is first.post
+        assert "38 to 52 cm (15 to 20.5 in)" in swapped.text
+        back = await world.press(swapped, "Inches first")
+    assert back.text == before
+
+
+async def test_swapping_works_after_a_restart(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        first = await world.slash("distance", TUBE)
+    async with world.running(bot()):
+        swapped = await world.press(first, "Centimetres first")
+    assert "38 to 52 cm (15 to 20.5 in)" in swapped.text
+
+
+async def test_a_question_too_long_for_a_button_is_read_from_the_message_after_a_restart(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        first = await world.slash("uvi", LONG, where=direct(FERN))
+        button = post_buttons(first.post)["Centimetres first"]
+    assert button["custom_id"] == "u:cm:?"
+    async with world.running(bot()):
+        swapped = await world.press(first, "Centimetres first")
+    assert "36 cm (14 in)" in swapped.text
+    assert first.text.rsplit("\n", 1)[1] == swapped.text.rsplit("\n", 1)[1]
+
+
+async def test_swapping_somebody_elses_public_answer_leaves_it_as_it_is(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        shared = await world.slash("distance", {**TUBE, "for": MOSS})
+        before = shared.text
+        swapped = await world.press(shared, "Centimetres first", user=MOSS)
+    assert shared.text == before
+    assert swapped.post is not shared.post
+    assert swapped.ephemeral
+    assert "38 to 52 cm (15 to 20.5 in)" in swapped.text
+
+
+async def test_a_bare_number_keeps_its_unit_when_the_other_is_shown_first(
+    world: World, tmp_path: Path
+) -> None:
+    async with world.running(Noonstone(Preferences(units=Units.IN), tmp_path)):
+        first = await world.slash("uvi", {**TUBE, "distance": "14"})
+        before = first.text
+        swapped = await world.press(first, "Centimetres first")
+    assert "14 in (36 cm)" in before
+    assert "36 cm (14 in)" in swapped.text
+
+
+async def test_a_conversion_has_no_unit_to_swap(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        answer = await world.slash("convert", {"value": "14in"})
+    assert "Centimetres first" not in answer.buttons
+    assert "Inches first" not in answer.buttons
+
+
+@pytest.mark.parametrize("restart", [False, True], ids=["at once", "after a restart"])
+async def test_sharing_posts_what_was_seen_once_and_pings_nobody(
+    world: World, bot: Maker, restart: bool
+) -> None:
+    client = bot()
+    async with world.running(client):
+        answer = await world.slash("distance", TUBE)
+        seen = embeds(answer)
+        if not restart:
+            shared = await share(world, answer)
+    if restart:
+        async with world.running(bot()):
+            shared = await share(world, answer)
+    [public] = shared.further
+    assert not public.ephemeral
+    assert public.pings == frozenset()
+    assert post_text(public).startswith(f"<@{FERN.id}> asked:")
+    assert [strip(e) for e in public.payload["embeds"]] == [strip(e) for e in seen]
+    assert "Share in the channel" not in answer.buttons
+    assert "Centimetres first" in answer.buttons
+    assert next(iter(post_buttons(public))) == "Centimetres first"
+    assert "Change and ask again" not in post_buttons(public)
+
+
+async def share(world: World, answer: Answer) -> Answer:
+    shared = await world.press(answer, "Share in the channel")
+    await world.platform.until(lambda: shared.further, "the shared message")
+    return shared
+
+
+def strip(embed: object) -> object:
+    assert isinstance(embed, dict)
+    return {key: embed[key] for key in ("title", "description", "footer") if key in embed}
+
+
+async def test_a_shared_answer_still_swaps_for_whoever_presses(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        shared = await share(world, await world.slash("distance", TUBE))
+        [public] = shared.further
+        swapped = await world.press(public, "Centimetres first", user=MOSS, where=in_server())
+    assert swapped.ephemeral
+    assert "38 to 52 cm" in swapped.text
+
+
+async def test_a_button_of_an_older_version_is_not_read_as_another_question(
+    world: World, bot: Maker
+) -> None:
+    old = "u:cm:distance.0000|none|12%|polished"
+    async with world.running(bot()):
+        answer = await world.slash("distance", TUBE)
+        post_buttons(answer.post)["Centimetres first"]["custom_id"] = old
+        swapped = await world.press(answer, "Centimetres first")
+        post_buttons(answer.post)["Inches first"]["custom_id"] = old
+        answer.post.payload["embeds"][-1].pop("footer")
+        lost = await world.press(answer, "Inches first")
+    assert "38 to 52 cm" in swapped.text
+    assert lost.text == "I no longer know which question this was. Please ask it again."
+    assert lost.ephemeral
+
+
+@pytest.mark.parametrize("command", COMMANDS, ids=lambda c: c.name)
+async def test_every_example_has_buttons_that_discord_takes(
+    world: World, bot: Maker, command: Command
+) -> None:
+    async with world.running(bot()):
+        for example in command.examples:
+            question = Question.read(example)
+            assert question is not None
+            answer = await world.slash(command.name, question.given)
+            assert answer.post.payload["embeds"]

@@ -1,0 +1,82 @@
+"""A question changed in a form: pre-filled, sent, refused, opened again."""
+
+from tests.discord.cast import FERN, direct
+from tests.discord.conftest import Maker
+from tests.discord.world import World
+
+TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
+
+
+async def test_a_wrong_field_is_corrected_in_a_form_that_kept_the_rest(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        wrong = await world.slash("distance", {**TUBE, "tube": "strong"})
+        form = await world.press(wrong, "Change and ask again")
+        assert form.fields["tube"]["value"] == "strong"
+        assert form.fields["animal"]["value"] == "bearded dragon"
+        right = await world.submit(form, {"tube": "12%"})
+    assert right.post is wrong.post
+    assert "start at" in right.text
+
+
+async def test_a_field_wrong_again_opens_pre_filled_again(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        wrong = await world.slash("distance", {**TUBE, "tube": "strong"})
+        form = await world.press(wrong, "Change and ask again")
+        still = await world.submit(form, {"tube": "stronger", "screen": "mesh of sorts"})
+        again = await world.press(still, "Change and ask again")
+    assert "I read" in still.text
+    assert again.fields["tube"]["value"] == "stronger"
+    assert again.fields["screen"]["value"] == "mesh of sorts"
+
+
+async def test_what_the_form_has_no_room_for_is_kept(world: World, bot: Maker) -> None:
+    given = {**TUBE, "length": "33.5 in", "age": "11 months", "distance": "14 in"}
+    async with world.running(bot()):
+        answer = await world.slash("uvi", given)
+        form = await world.press(answer, "Change and ask again")
+        changed = await world.submit(form, {"distance": "12 in"})
+    assert len(form.fields) == 5
+    assert "age:11 months" in changed.text
+    assert "distance:12 in" in changed.text
+
+
+async def test_a_form_emptied_of_an_option_forgets_it(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        answer = await world.slash("distance", {**TUBE, "uvi": "2-3"})
+        form = await world.press(answer, "Change and ask again")
+        changed = await world.submit(form, {"uvi": ""})
+    assert "uvi:" not in changed.text
+
+
+async def test_a_form_opened_before_a_restart_is_answered_after_it(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        answer = await world.slash("distance", TUBE, where=direct(FERN))
+        form = await world.press(answer, "Change and ask again")
+    async with world.running(bot()):
+        changed = await world.submit(form, {"screen": "blocks 45%"})
+    assert changed.post is answer.post
+    assert "screen:blocks 45%" in changed.text
+
+
+async def test_a_form_whose_question_is_lost_says_so(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        answer = await world.slash("distance", TUBE)
+        form = await world.press(answer, "Change and ask again")
+        form.modal["custom_id"] = "f:distance.0000|12%"
+        answer.post.payload["embeds"][-1].pop("footer")
+        lost = await world.submit(form, {})
+    assert "Please ask it again" in lost.text
+
+
+async def test_a_form_of_another_kind_is_left_alone(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        answer = await world.slash("distance", TUBE)
+        form = await world.press(answer, "Change and ask again")
+        form.modal["custom_id"] = "somebody-elses"
+        exchange = await world.begin_form(form)
+        await world.slash("help")
+    assert exchange.callback is None

@@ -1,0 +1,84 @@
+"""The bot as a process: how it ends, with which words and which exit code."""
+
+import asyncio
+import os
+import signal
+import sys
+from pathlib import Path
+
+import pytest
+
+from tests.discord.world import World
+
+# Points discord.py at the stand-in, then starts the bot as `python -m bot discord` does.
+LAUNCH = """
+import sys, discord, yarl
+from discord.gateway import DiscordWebSocket
+discord.http.Route.BASE, DiscordWebSocket.DEFAULT_GATEWAY = sys.argv[1], yarl.URL(sys.argv[2])
+from bot.__main__ import main
+sys.exit(main(["discord"]))
+"""
+
+
+async def started(
+    world: World, folder: Path, token: str = "loopback"
+) -> asyncio.subprocess.Process:
+    environment = {**os.environ, "NOONSTONE_TOKEN": token, "NOONSTONE_DATA_DIR": str(folder)}
+    return await asyncio.create_subprocess_exec(
+        sys.executable,
+        "-c",
+        LAUNCH,
+        world.url,
+        world.gateway.url,
+        stdout=asyncio.subprocess.PIPE,
+        stderr=asyncio.subprocess.PIPE,
+        env=environment,
+    )
+
+
+async def ended(process: Process) -> tuple[int, str]:
+    async with asyncio.timeout(20):
+        _, told = await process.communicate()
+    assert process.returncode is not None
+    return process.returncode, told.decode()
+
+
+async def test_a_wrong_token_ends_with_a_sentence(world: World, tmp_path: Path) -> None:
+    code, told = await ended(await started(world, tmp_path, token="wrong"))
+    assert code == 2
+    assert told.endswith("Discord refused the token. Put a fresh one into NOONSTONE_TOKEN.\n")
+    assert "Traceback" not in told
+    assert "wrong" not in told
+
+
+@pytest.mark.parametrize(
+    ("close_code", "exit_code", "words"),
+    [(4014, 2, "privileged intent"), (4011, 1, "must be sharded"), (4010, 1, "shard number")],
+)
+async def test_a_refusal_by_the_gateway_ends_with_a_sentence(
+    world: World, tmp_path: Path, close_code: int, exit_code: int, words: str
+) -> None:
+    world.gateway.refuse_with = close_code
+    code, told = await ended(await started(world, tmp_path))
+    assert code == exit_code
+    assert words in told.splitlines()[-1]
+    assert "Traceback" not in told
+
+
+async def test_a_stop_signal_ends_it_cleanly(world: World, tmp_path: Path) -> None:
+    process = await started(world, tmp_path)
+    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=20)
+    answer = await world.slash("help")
+    process.send_signal(signal.SIGTERM)
+    code, told = await ended(process)
+    assert answer.text
+    assert code == 0
+    assert "Traceback" not in told
+
+
+async def test_an_unreachable_discord_ends_with_a_sentence(world: World, tmp_path: Path) -> None:
+    world.url = "http://127.0.0.1:9/api/v10"
+    code, told = await ended(await started(world, tmp_path))
+    assert code == 1
+    assert "Discord cannot be reached" in told.splitlines()[-1]
+    assert "Traceback" not in told

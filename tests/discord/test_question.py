@@ -1,0 +1,49 @@
+"""A question packed into a custom id and back."""
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.fronts.discord.question import IN_MESSAGE, Question
+
+NAMES = ("tube", "reflector", "screen", "animal", "uvi", "length", "age")
+texts = st.text(st.characters(exclude_categories=["Cs"]), min_size=1, max_size=30)
+
+
+@given(st.dictionaries(st.sampled_from(NAMES), texts))
+def test_a_question_comes_back_from_its_custom_id_or_says_that_it_does_not_fit(
+    options: dict[str, str],
+) -> None:
+    question = Question("distance", options)
+    custom_id = question.custom_id("u:cm:")
+    assert len(custom_id.encode("utf-16-le")) <= 200
+    packed = custom_id.removeprefix("u:cm:")
+    if packed != IN_MESSAGE:
+        assert Question.unpacked(packed, None) == question
+
+
+def test_the_usual_question_fits() -> None:
+    given_ = {
+        "tube": "12%",
+        "reflector": "polished",
+        "screen": "18x16 0.011in",
+        "animal": "bearded dragon",
+        "length": "33.5 in",
+        "age": "11 months",
+    }
+    assert not Question("distance", given_).custom_id("u:cm:").endswith(IN_MESSAGE)
+
+
+def test_a_line_is_read_back_and_a_cut_one_is_not() -> None:
+    line = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
+    question = Question.read(line)
+    assert question is not None
+    assert question.given["animal"] == "bearded dragon"
+    assert Question.read(f"{line} …") is None
+    assert Question.read("nothing of the kind") is None
+
+
+def test_an_unknown_command_or_another_order_of_options_is_not_guessed() -> None:
+    packed = Question("distance", {"tube": "12%"}).custom_id("")
+    assert Question.unpacked(packed.replace("distance", "gone"), None) is None
+    assert Question.unpacked("distance.0000|12%", None) is None
+    assert Question.unpacked(f"{packed}|||||||||", None) is None
