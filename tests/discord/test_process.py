@@ -19,10 +19,10 @@ from bot.__main__ import main
 sys.exit(main(["discord"]))
 """
 
+Process = asyncio.subprocess.Process
 
-async def started(
-    world: World, folder: Path, token: str = "loopback"
-) -> asyncio.subprocess.Process:
+
+async def started(world: World, folder: Path, token: str = "loopback") -> Process:
     environment = {**os.environ, "NOONSTONE_TOKEN": token, "NOONSTONE_DATA_DIR": str(folder)}
     return await asyncio.create_subprocess_exec(
         sys.executable,
