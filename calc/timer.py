@@ -206,11 +206,11 @@ def _around(noon: datetime, hours: float) -> LightTimes:
 
 
 def _clock_change(year: int, month: int, zone: ZoneInfo) -> date | None:
-    offsets = [
-        datetime(year, month, number, 12, tzinfo=zone).utcoffset()
-        for number in range(1, monthrange(year, month)[1] + 1)
-    ]
-    for number, (before, after) in enumerate(pairwise(offsets), start=2):
+    first = datetime(year, month, 1, 12, tzinfo=zone)
+    days = range(monthrange(year, month)[1] + 1)
+    # From the day before the month, so that a change on its first day is seen.
+    offsets = [(first + timedelta(days=number - 1)).utcoffset() for number in days]
+    for number, (before, after) in enumerate(pairwise(offsets), start=1):
         if before != after:
             return date(year, month, number)
     return None
