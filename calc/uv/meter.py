@@ -148,15 +148,17 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     )
 
 
-def screen_from_readings(bare: Reading, screened: Reading, lamp: Lamp) -> Estimate:
-    """Find what a screen passes from a reading without and one with it.
+def screen_from_readings(
+    bare: Sequence[Reading], screened: Sequence[Reading], lamp: Lamp
+) -> Estimate:
+    """Find what a screen passes from readings without and with it.
 
-    T = (U₂/g(d₂)) / (U₁/g(d₁))
+    T = C₂/C₁, the constants fitted to the readings with and without it
 
     Parameters
     ----------
-    bare : reading without the screen; its own ``screen`` field is not looked at
-    screened : reading with it; its own ``screen`` field is not looked at
+    bare : readings without the screen; their own ``screen`` field is not looked at
+    screened : readings with it; their own ``screen`` field is not looked at
     lamp : the lit length [m] counts
 
     Returns
@@ -166,7 +168,7 @@ def screen_from_readings(bare: Reading, screened: Reading, lamp: Lamp) -> Estima
 
     Notes
     -----
-    At one distance the tube drops out, and so does the meter's own error. A result above 1
+    The meter's own error drops out; at one distance the tube does too. A result clearly above 1
     raises OutsideModelError: a screen cannot add, so the two were not alike.
     Source: keitz1971; uv_meter_judgement.
 
@@ -174,18 +176,19 @@ def screen_from_readings(bare: Reading, screened: Reading, lamp: Lamp) -> Estima
     --------
     >>> from calc.uv.lamp import Fixture
     >>> lamp = Lamp(12.0, Fixture.POLISHED)
-    >>> passed = screen_from_readings(Reading(0.3, 6.0), Reading(0.3, 3.3), lamp)
+    >>> passed = screen_from_readings([Reading(0.3, 6.0)], [Reading(0.3, 3.3)], lamp)
     >>> round(passed.best, 2)
     0.55
     """
-    unit = _of_constant(lamp, 1.0)
-    with_it, without = (r.uvi / uvi_at(unit, r.distance_m, NoScreen()) for r in (screened, bare))
-    passed = with_it / without
-    variance = _variance(unit, bare) + _variance(unit, screened)
-    factor = exp(_NINE_IN_TEN * variance**0.5)
+    without, with_it = (
+        fit_readings([Reading(r.distance_m, r.uvi) for r in readings], lamp)
+        for readings in (bare, screened)
+    )
+    passed = with_it.own.constant_uvi_m / without.own.constant_uvi_m
+    factor = combined_factor((without.fit, with_it.fit))
     if passed > factor:
         raise OutsideModelError("screen transmission", passed, 0.0, 1.0, "")
-    return Estimate(passed / factor, min(passed, 1.0), min(passed * factor, 1.0))
+    return Estimate(min(passed / factor, 1.0), min(passed, 1.0), min(passed * factor, 1.0))
 
 
 def _of_constant(lamp: Lamp, constant_uvi_m: float) -> Lamp:

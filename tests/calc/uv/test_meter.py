@@ -153,22 +153,31 @@ def test_readings_through_a_screen_keep_the_doubt_of_the_screen() -> None:
 @pytest.mark.parametrize("distance", [0.2, 0.3, 0.5])
 def test_a_pair_at_one_distance_gives_the_screen(distance: float) -> None:
     bare, screened = (read(LAMP, np.array([distance]), s)[0] for s in (NoScreen(), INSECT))
-    passed = screen_from_readings(bare, screened, LAMP)
+    passed = screen_from_readings([bare], [screened], LAMP)
     assert passed.best == pytest.approx(float(tube_transmission(INSECT, distance, 0.519)))
     assert passed.low < passed.best < passed.high <= 1.0
 
 
+def test_several_readings_each_way_narrow_the_screen() -> None:
+    few, many = (
+        screen_from_readings(read(LAMP, d), read(LAMP, d, FlatScreen(0.55)), LAMP)
+        for d in (FIVE[:1], FIVE)
+    )
+    assert many.best == pytest.approx(few.best) == pytest.approx(0.55)
+    assert many.high / many.low < few.high / few.low
+
+
 def test_a_pair_at_two_distances_gives_the_screen_too() -> None:
     passed = screen_from_readings(
-        read(LAMP, np.array([0.3]))[0], read(LAMP, np.array([0.4]), FlatScreen(0.55))[0], LAMP
+        read(LAMP, np.array([0.3])), read(LAMP, np.array([0.4]), FlatScreen(0.55)), LAMP
     )
     assert passed.best == pytest.approx(0.55)
 
 
 def test_a_screen_that_adds_light_is_refused_but_noise_is_not() -> None:
     with pytest.raises(OutsideModelError):
-        screen_from_readings(Reading(0.3, 3.0), Reading(0.3, 6.0), LAMP)
-    assert screen_from_readings(Reading(0.3, 5.0), Reading(0.3, 5.1), LAMP).best == 1.0
+        screen_from_readings([Reading(0.3, 3.0)], [Reading(0.3, 6.0)], LAMP)
+    assert screen_from_readings([Reading(0.3, 5.0)], [Reading(0.3, 5.1)], LAMP).best == 1.0
 
 
 @pytest.mark.parametrize(("distance", "uvi"), [(0.01, 3.0), (4.0, 3.0), (0.3, 0.0), (0.3, -1.0)])
