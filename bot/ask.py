@@ -14,11 +14,12 @@ from bot.command import Command
 from bot.commands import COMMANDS, command_named
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
-from bot.language.quantities import Measure, Units
+from bot.language.quantities import Units
 from bot.language.shown import shown
 from bot.language.words import split_line
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
+from bot.queries.units import system_of, taken_units
 from bot.reply import Reply, Row
 from calc.validity import OutsideModelError
 
@@ -61,14 +62,17 @@ def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -
         first = preferences.forced_units or preferences.bare or Units.IN
         sentence = outside_sentence(error, first)
         return problem(name, sentence, preferences, asked)
-    taken = _taken(query)
-    named = dict(given) | {name: f"{m.text} {m.unit}" for name, m in taken.items()}
+    taken, named = taken_units(query)
     rows = reply.rows + tuple(
-        Row(label="Taken as", text=f"{name} {m.text} has no unit, so I took it as {m.unit}")
-        for name, m in taken.items()
+        Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {unit}")
+        for name, text, unit in taken
     )
     return reply.model_copy(
-        update={"asked": _asked(command, named), "units": context.units.value, "rows": rows}
+        update={
+            "asked": _asked(command, dict(given) | named),
+            "units": context.units.value,
+            "rows": rows,
+        }
     )
 
 
@@ -118,16 +122,9 @@ def _asked(command: Command, given: Mapping[str, str]) -> str:
 
 def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -> Context:
     typed = (getattr(query, name, None) for name in given)
-    systems = (m.system for m in typed if isinstance(m, Measure) and not m.assumed)
-    first = next((system for system in systems if system is not None), None)
+    first = next((system for value in typed if (system := system_of(value))), None)
     units = preferences.forced_units or first or preferences.units or Units.IN
     return Context(units, preferences.guide_url, preferences.default_animal)
-
-
-def _taken(query: Query) -> dict[str, Measure]:
-    """Return the measures whose unit came from the setting and not from the asker."""
-    measures = ((name, getattr(query, name)) for name in type(query).model_fields)
-    return {name: m for name, m in measures if isinstance(m, Measure) and m.assumed}
 
 
 def _sentence(error: ValidationError, command: Command, given: Mapping[str, str]) -> str:

@@ -21,19 +21,33 @@ from bot.language.quantities import (
     read_temperature,
     single,
 )
+from bot.language.readings import (
+    DatedReading,
+    PlacedReading,
+    read_dated_readings,
+    read_placed_readings,
+)
 from bot.language.screens import Screen, read_screen
+from bot.language.sizes import Size, read_size
+from bot.language.skies import read_latitude, read_month
 
 __all__ = [
     "AnimalName",
     "CommandName",
     "Convertible",
+    "DatedReadings",
     "Duration",
+    "EnclosureSize",
     "FixtureOption",
+    "Hours",
+    "Latitude",
     "Length",
+    "Month",
     "Option",
     "PageName",
     "Query",
     "QueryOption",
+    "Readings",
     "ScreenOption",
     "Temperature",
     "Text",
@@ -96,7 +110,7 @@ def reading(read: Callable[[str], Any]) -> BeforeValidator:
     return BeforeValidator(validate)
 
 
-def _measured(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
+def _measured(read: Callable[[str, Units | None], Any]) -> BeforeValidator:
     """Return a validator that gives a bare number the unit of the validation context."""
 
     def validate(value: object, info: ValidationInfo) -> object:
@@ -118,7 +132,13 @@ CommandName = Annotated[str, Option(completes="command")]
 PageName = Annotated[str, Option(completes="page")]
 Convertible = Annotated[Measure, _measured(read_convertible), Option()]
 Duration = Annotated[Measure, reading(lambda text: single(read_duration(text))), Option()]
+EnclosureSize = Annotated[Size, _measured(read_size), Option()]
+Hours = Annotated[Measure, reading(lambda text: single(read_duration(text, "h"))), Option()]
+Latitude = Annotated[float, reading(read_latitude), Option()]
 Length = Annotated[Measure, _one(read_length), Option()]
+Month = Annotated[int, reading(read_month), Option()]
+Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]
+DatedReadings = Annotated[tuple[DatedReading, ...], reading(read_dated_readings), Option()]
 Temperature = Annotated[Measure, _one(read_temperature), Option()]
 Tube = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]

@@ -1,0 +1,59 @@
+"""Which units an asker wrote, and which were taken from the setting, over any kind of option."""
+
+from collections.abc import Iterator
+
+from bot.language.quantities import Measure, Units
+from bot.language.readings import PlacedReading
+from bot.language.sizes import Size
+from bot.queries.options import Query
+
+__all__ = ["system_of", "taken_units"]
+
+_METRIC = ("cm", "mm", "m")
+
+
+def system_of(value: object) -> Units | None:
+    """Return the system that the asker wrote in a value, if any."""
+    for _, unit, assumed, system in _parts(value):
+        if not assumed and unit:
+            return system
+    return None
+
+
+def taken_units(query: Query) -> tuple[list[tuple[str, str, str]], dict[str, str]]:
+    """Return what had no unit as (option, text, unit taken), and such options with their unit."""
+    taken, named = [], {}
+    for name in type(query).model_fields:
+        value = getattr(query, name)
+        bare = [(text, unit) for text, unit, assumed, _ in _parts(value) if assumed]
+        if bare:
+            taken += [(name, text, unit) for text, unit in bare]
+            named[name] = _named(value)
+    return taken, named
+
+
+def _parts(value: object) -> Iterator[tuple[str, str, bool, Units | None]]:
+    """Yield text, unit, whether it was assumed, and system of every length or alike in a value."""
+    match value:
+        case Measure():
+            yield value.text, value.unit, value.assumed, value.system
+        case Size():
+            system = Units.CM if value.unit in _METRIC else Units.IN
+            yield value.text, value.unit, value.assumed, system
+        case PlacedReading():
+            yield from _parts(value.distance)
+        case tuple():
+            for part in value:
+                yield from _parts(part)
+
+
+def _named(value: object) -> str:
+    """Return an option's text with every unit written out."""
+    match value:
+        case Measure() | Size():
+            return f"{value.text} {value.unit}" if value.assumed else value.text
+        case PlacedReading():
+            return f"{value.value:g} at {_named(value.distance)}"
+        case tuple():
+            return ", ".join(_named(part) for part in value)
+    return str(value)
