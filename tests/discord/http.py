@@ -133,11 +133,11 @@ class Api:
         """Overwrite the commands of a scope after checking every limit."""
         body = cast(list[Json], request[BODY])
         refuse_breaches(command_breaches(body))
-        fixed = {"application_id": APPLICATION_ID, "default_member_permissions": None}
+        fixed: Json = {"application_id": APPLICATION_ID, "default_member_permissions": None}
+        fixed |= {"type": 1, "description": ""}
         guild = _guild(request)
         self.platform.commands[guild] = [
-            {**fixed, "type": 1, **command, "id": snowflake(), "version": snowflake()}
-            for command in body
+            {**fixed, **command, "id": snowflake(), "version": snowflake()} for command in body
         ]
         self.platform.syncs.append(guild)
         return _ok(self.platform.commands[guild])

@@ -11,20 +11,19 @@ from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
     ASK_AGAIN,
     Message,
-    edit_in_place,
     guarded,
     is_own,
     send,
 )
+from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
 from bot.language.quantities import Units
 from bot.reply import PageLink, Reply
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["BUTTONS", "ShareButton", "SwapButton", "view_for"]
+__all__ = ["BUTTONS", "SwapButton", "view_for"]
 
-_SHARE = "share"
 _SWAP_LABELS = {Units.IN: "Inches first", Units.CM: "Centimetres first"}
 _MOST_PAGES = 5
 _LONGEST_LABEL = 80
@@ -66,44 +65,28 @@ class SwapButton(
             )
 
 
-class ShareButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHARE):
-    """Posts a private answer in the channel, exactly as it was seen."""
-
-    def __init__(self) -> None:
-        super().__init__(discord.ui.Button(label="Share in the channel", custom_id=_SHARE))
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls()
-
-    async def callback(self, interaction: discord.Interaction[Any]) -> None:
-        """Take the button away, so that it is shared once, then post the answer."""
-        async with guarded(interaction, "sharing an answer"):
-            shared = interaction.message
-            assert shared is not None
-            kept = _without(shared, ShareButton)
-            await edit_in_place(interaction, Message(embeds=shared.embeds, view=kept))
-            public = _without(shared, ShareButton, EditButton)
-            who = f"{interaction.user.mention} asked:"
-            await send(interaction, Message(who, shared.embeds, public), private=False)
-
-
-BUTTONS: Final = (SwapButton, ShareButton, EditButton, PageButton, PageSelect)
+BUTTONS: Final = (SwapButton, ShareButton, ReplyButton, EditButton, PageButton, PageSelect)
 
 
 def view_for(
-    reply: Reply, question: Question, *, private: bool, own: bool, swap_to: Units | None
+    reply: Reply,
+    question: Question,
+    *,
+    private: bool,
+    own: bool,
+    swap_to: Units | None,
+    about: Target | None = None,
 ) -> discord.ui.View:
     """Return the buttons of a reply.
 
     ``private``: only the asker sees it, in a place where others are, so it can be shared.
     ``own``: nobody else presses its buttons. ``swap_to``: the unit that could stand first.
+    ``about``: the message the question was taken from, whose writer can be answered.
     """
     view = discord.ui.View(timeout=None)
-    if private and reply.status == "ok":
+    if private and about is not None:
+        view.add_item(ReplyButton(about, ready=reply.status == "ok"))
+    elif private and reply.status == "ok":
         view.add_item(ShareButton())
     if swap_to is not None:
         view.add_item(SwapButton.to(swap_to, question))
@@ -123,16 +106,3 @@ def _page_item(page: PageLink) -> discord.ui.Item[Any]:
         return PageButton.opening(page.slug, page.title, row=1)
     label = f"Guide: {page.title}"[:_LONGEST_LABEL]
     return discord.ui.Button(style=discord.ButtonStyle.link, label=label, url=page.url, row=1)
-
-
-def _without(
-    message: discord.Message, *kinds: type[discord.ui.DynamicItem[Any]]
-) -> discord.ui.View:
-    """Return the message's buttons but for some kinds."""
-    view = discord.ui.View.from_message(message, timeout=None)
-    patterns = [kind.__discord_ui_compiled_template__ for kind in kinds]
-    for item in list(view.children):
-        custom_id = getattr(item, "custom_id", None) or ""
-        if any(pattern.fullmatch(custom_id) for pattern in patterns):
-            view.remove_item(item)
-    return view

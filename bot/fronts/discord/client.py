@@ -26,6 +26,7 @@ from bot.fronts.discord.sending import (
     note_failure,
     send,
 )
+from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import sync_when_changed
 from bot.language.quantities import Units
@@ -96,11 +97,13 @@ class Noonstone(discord.Client):
         addressee: discord.Member | discord.User | None = None,
         first: Units | None = None,
         in_place: bool = False,
+        about: Target | None = None,
     ) -> None:
         """Answer a question: to the asker alone in a server, or to an addressee in public.
 
         ``first`` is the unit shown first whatever was typed; ``in_place`` changes the message
-        whose button was pressed instead of sending another.
+        whose button was pressed instead of sending another; ``about`` is the message that the
+        question was taken from.
         """
         async with guarded(interaction, f"answering {question.command}"):
             started = time.perf_counter()
@@ -119,6 +122,7 @@ class Noonstone(discord.Client):
                     private=not (public or alone),
                     own=not public,
                     swap_to=_swap(asked, reply, preferences),
+                    about=about or (target_of(interaction.message) if in_place else None),
                 ),
             )
             if public and addressee is not None:

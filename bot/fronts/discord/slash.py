@@ -12,6 +12,7 @@ from discord import app_commands
 from bot.command import Command
 from bot.commands import COMMANDS
 from bot.completion import complete
+from bot.fronts.discord.menus import message_menus
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, guarded, send
 from bot.queries.options import QueryOption
@@ -58,7 +59,7 @@ class Tree(app_commands.CommandTree["Noonstone"]):
 
 
 def build_tree(client: "Noonstone") -> Tree:
-    """Return the tree of every question, usable in servers, in direct messages and elsewhere."""
+    """Return the tree of every question, for servers, direct messages and elsewhere."""
     tree = Tree(
         client,
         allowed_contexts=app_commands.AppCommandContext(
@@ -68,6 +69,8 @@ def build_tree(client: "Noonstone") -> Tree:
     )
     for command in COMMANDS:
         tree.add_command(slash_command(command))
+    for menu in message_menus():
+        tree.add_command(menu)
     return tree
 
 

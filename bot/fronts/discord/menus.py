@@ -1,0 +1,53 @@
+"""Questions asked about somebody's message, from the message's own menu."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any, Final
+
+import discord
+from discord import app_commands
+
+from bot.command import Command
+from bot.commands import command_named
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import Message, guarded, send
+from bot.fronts.discord.sharing import Target
+
+__all__ = ["MENUS", "Menu", "message_menus"]
+
+_NO_WORDS = "I can only read words, and this message has none."
+
+
+@dataclass(frozen=True, slots=True)
+class Menu:
+    """An entry of the message menu; the message's words go where the command takes free words."""
+
+    label: str
+    command: str
+
+
+MENUS: Final = (Menu("Check this set-up", "check"),)
+
+
+def message_menus() -> Iterator[app_commands.ContextMenu]:
+    """Yield the entries whose question this bot answers."""
+    for menu in MENUS:
+        command = command_named(menu.command)
+        if command is not None:
+            yield _context_menu(menu.label, command)
+
+
+def _context_menu(label: str, command: Command) -> app_commands.ContextMenu:
+    async def callback(interaction: discord.Interaction[Any], message: discord.Message) -> None:
+        async with guarded(interaction, f"reading a message for {command.name}"):
+            words = message.content.strip()
+            if not words:
+                await send(interaction, Message(_NO_WORDS), private=True)
+                return
+            await interaction.client.answer(
+                interaction,
+                Question(command.name, {command.positional: words}),
+                about=Target(message.author.id, message.id),
+            )
+
+    return app_commands.ContextMenu(name=label, callback=callback)

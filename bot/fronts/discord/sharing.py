@@ -1,0 +1,119 @@
+"""A private answer made public: shared in the channel, or given to the one it is about."""
+
+import re
+from dataclasses import dataclass
+from typing import Any, Self
+
+import discord
+
+from bot.fronts.discord.forms import EditButton
+from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
+
+__all__ = ["ReplyButton", "ShareButton", "Target", "target_of"]
+
+_SHARE = "share"
+_REPLY = re.compile(r"r:(?P<author>\d{1,20}):(?P<message>\d{1,20})")
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """Somebody's message that an answer is about."""
+
+    author_id: int
+    message_id: int
+
+
+class ShareButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHARE):
+    """Posts a private answer in the channel, exactly as it was seen."""
+
+    def __init__(self) -> None:
+        super().__init__(discord.ui.Button(label="Share in the channel", custom_id=_SHARE))
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls()
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Post the answer, once."""
+        async with guarded(interaction, "sharing an answer"):
+            words = f"{interaction.user.mention} asked:"
+            await _post(interaction, words, discord.AllowedMentions.none())
+
+
+class ReplyButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=_REPLY):
+    """Posts a private answer for the writer of the message it is about, who alone is pinged.
+
+    It cannot be pressed under an answer that failed, but it is there: it remembers the message
+    until the question is put right.
+    """
+
+    def __init__(self, about: Target, *, ready: bool = True) -> None:
+        button: discord.ui.Button[Any] = discord.ui.Button(
+            label="Reply in the channel",
+            custom_id=f"r:{about.author_id}:{about.message_id}",
+            disabled=not ready,
+        )
+        super().__init__(button)
+        self.about = about
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls(_target(match))
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Post the answer, once, with a link to the message."""
+        async with guarded(interaction, "replying in the channel"):
+            writer = discord.Object(self.about.author_id)
+            place = interaction.guild_id or "@me"
+            link = f"https://discord.com/channels/{place}/{interaction.channel_id}/{self.about.message_id}"
+            words = f"<@{writer.id}>, {interaction.user.mention} asked me about {link}:"
+            pings = discord.AllowedMentions(
+                everyone=False, users=[writer], roles=False, replied_user=False
+            )
+            await _post(interaction, words, pings)
+
+
+def target_of(message: discord.Message | None) -> Target | None:
+    """Return whose message an answer is about, told by its reply button."""
+    rows = message.components if message is not None else []
+    for row in rows:
+        for part in getattr(row, "children", []):
+            match = _REPLY.fullmatch(getattr(part, "custom_id", None) or "")
+            if match:
+                return _target(match)
+    return None
+
+
+def _target(match: re.Match[str]) -> Target:
+    return Target(int(match["author"]), int(match["message"]))
+
+
+async def _post(
+    interaction: discord.Interaction[Any], words: str, pings: discord.AllowedMentions
+) -> None:
+    """Take the button away, so that it is pressed once, then post what the presser sees."""
+    seen = interaction.message
+    assert seen is not None
+    kept = _without(seen, ShareButton, ReplyButton)
+    await edit_in_place(interaction, Message(embeds=seen.embeds, view=kept))
+    public = _without(seen, ShareButton, ReplyButton, EditButton)
+    await send(interaction, Message(words, seen.embeds, public, pings), private=False)
+
+
+def _without(
+    message: discord.Message, *kinds: type[discord.ui.DynamicItem[Any]]
+) -> discord.ui.View:
+    """Return the message's buttons but for some kinds."""
+    view = discord.ui.View.from_message(message, timeout=None)
+    patterns = [kind.__discord_ui_compiled_template__ for kind in kinds]
+    for item in list(view.children):
+        custom_id = getattr(item, "custom_id", None) or ""
+        if any(pattern.fullmatch(custom_id) for pattern in patterns):
+            view.remove_item(item)
+    return view

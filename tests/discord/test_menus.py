@@ -1,0 +1,96 @@
+"""A question about somebody's message: private to the helper, then given to that person."""
+
+import re
+
+import pytest
+
+from bot.fronts.discord.menus import Menu
+from tests.discord.answers import Answer, post_buttons, post_text
+from tests.discord.cast import FERN, MOSS, between_friends
+from tests.discord.conftest import Maker
+from tests.discord.world import World
+
+LABEL = "Convert this"
+
+
+@pytest.fixture(autouse=True)
+def _menu(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("bot.fronts.discord.menus.MENUS", (Menu(LABEL, "convert"),))
+
+
+async def replied(world: World, answer: Answer) -> Answer:
+    pressed = await world.press(answer, "Reply in the channel")
+    await world.platform.until(lambda: pressed.further, "the public reply")
+    return pressed
+
+
+async def test_a_message_is_answered_to_the_helper_alone(world: World, bot: Maker) -> None:
+    asked = world.says(MOSS, "14in")
+    async with world.running(bot()):
+        answer = await world.menu(LABEL, asked)
+    assert answer.ephemeral
+    assert "35.56 cm" in answer.text
+    assert "Reply in the channel" in answer.buttons
+    assert "Share in the channel" not in answer.buttons
+
+
+async def test_the_writer_is_answered_in_the_channel_and_is_the_only_one_pinged(
+    world: World, bot: Maker
+) -> None:
+    asked = world.says(MOSS, "14in")
+    async with world.running(bot()):
+        answer = await world.menu(LABEL, asked)
+    async with world.running(bot()):
+        pressed = await replied(world, answer)
+    [public] = pressed.further
+    assert not public.ephemeral
+    assert public.pings == {f"@{MOSS.id}"}
+    assert f"<@{FERN.id}>" in post_text(public)
+    assert re.search(rf"/channels/\d+/\d+/{asked.id}:", post_text(public))
+    assert "35.56 cm" in post_text(public)
+    assert "Reply in the channel" not in answer.buttons
+    assert "Change and ask again" not in post_buttons(public)
+
+
+async def test_a_correction_keeps_whom_the_answer_is_for(world: World, bot: Maker) -> None:
+    asked = world.says(MOSS, "fourteen of something")
+    async with world.running(bot()):
+        wrong = await world.menu(LABEL, asked)
+        assert post_buttons(wrong.post)["Reply in the channel"]["disabled"]
+        form = await world.press(wrong, "Change and ask again")
+        assert form.fields["value"]["value"] == "fourteen of something"
+        right = await world.submit(form, {"value": "14in"})
+        pressed = await replied(world, right)
+    assert "Reply in the channel" not in wrong.buttons
+    assert pressed.further[0].pings == {f"@{MOSS.id}"}
+
+
+async def test_a_message_without_words_is_told_so(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        answer = await world.menu(LABEL, world.says(MOSS, ""))
+    assert answer.text == "I can only read words, and this message has none."
+
+
+async def test_it_works_between_friends_too(world: World, bot: Maker) -> None:
+    place = between_friends()
+    async with world.running(bot()):
+        answer = await world.menu(LABEL, world.says(MOSS, "14in", place), where=place)
+        pressed = await replied(world, answer)
+    assert f"/channels/@me/{place.channel_id}/" in post_text(pressed.further[0])
+
+
+async def test_a_hostile_message_pings_nobody_in_the_reply(world: World, bot: Maker) -> None:
+    asked = world.says(MOSS, f"14in @everyone <@{FERN.id}>")
+    async with world.running(bot()):
+        answer = await world.menu(LABEL, asked)
+    assert answer.post.pings == frozenset()
+    assert "<@" not in re.sub(r"\\<@", "", answer.post.payload["embeds"][0]["description"])
+
+
+async def test_the_entry_is_registered_only_with_its_question(
+    world: World, bot: Maker, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("bot.fronts.discord.menus.MENUS", (Menu(LABEL, "no-such-question"),))
+    async with world.running(bot()):
+        kinds = [command["type"] for command in world.platform.commands[None]]
+    assert set(kinds) == {1}
