@@ -189,12 +189,16 @@ class Dimension:
 
 @dataclass(frozen=True, slots=True)
 class Grid:
-    """Values over a plane [m]; ``values`` holds a row for each y. Contours lie at ``levels``."""
+    """Values over a plane [m]; ``values`` holds a row for each y.
+
+    Contours lie at ``levels``, the two of ``wanted`` are drawn heavier.
+    """
 
     x: tuple[float, ...]
     y: tuple[float, ...]
     values: tuple[tuple[float, ...], ...]
     levels: tuple[float, ...]
+    wanted: tuple[float, float] | None = None
     name: str = "UVI"
 
 

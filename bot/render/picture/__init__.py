@@ -7,8 +7,11 @@ and no window can open. Imported where a picture is wanted and nowhere else: it 
 from io import BytesIO
 from typing import TYPE_CHECKING
 
-from bot.drawing import Chart, Drawing
+from bot.drawing import Card, Chart, Drawing, Sheet, Side
 from bot.render.picture.chart import draw_chart
+from bot.render.picture.sheet import draw_sheet
+from bot.render.picture.side import draw_side
+from bot.render.picture.table import draw_card
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
@@ -25,7 +28,7 @@ def draw(drawing: Drawing) -> bytes:
 
     figure, raw = figure_of(drawing), BytesIO()
     figure.savefig(raw, format="raw")
-    size = (round(figure.bbox.width), round(figure.bbox.height))
+    size = figure.canvas.get_width_height()
     drawn = Image.frombytes("RGBA", size, raw.getvalue()).convert("RGB")
     # Line art needs few colours; a palette makes the file a third of the size.
     few = drawn.quantize(_COLOURS, Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE)
@@ -39,5 +42,9 @@ def figure_of(drawing: Drawing) -> "Figure":
     match drawing:
         case Chart():
             return draw_chart(drawing)
-        case _:
-            raise NotImplementedError(type(drawing).__name__)
+        case Side():
+            return draw_side(drawing)
+        case Sheet():
+            return draw_sheet(drawing)
+        case Card():
+            return draw_card(drawing)

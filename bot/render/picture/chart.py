@@ -166,13 +166,10 @@ def _line_labels(axes: "Axes", lines: list[Line], x: Shown, y: Shown) -> None:
         return
     low, high = axes.get_ylim()
     left, right = axes.get_xlim()
-    tall_in = axes.bbox.height / DPI
-    most = max(len(_broken(line.label)) for line in lines)
-    apart = line_height_in(_SMALL) * most / tall_in * (high - low)
+    per_line = line_height_in(_SMALL) * (high - low) / (axes.bbox.height / DPI)
+    sizes = [per_line * len(_broken(line.label)) for line in lines]
     ends = [min(max(y.one(line.y[-1]), low), high) for line in lines]
-    for line, end, place in zip(
-        lines, ends, spread(ends, apart, low + apart / 2, high - apart / 2), strict=True
-    ):
+    for line, end, place in zip(lines, ends, spread(ends, sizes, low, high), strict=True):
         at = min(x.one(line.x[-1]), right)
         axes.annotate(
             "\n".join(_broken(line.label)),

@@ -12,10 +12,10 @@ from bot.render.picture.lettering import DPI, line_height_in, wrapped
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
-__all__ = ["WIDTH_IN", "Frame", "bare"]
+__all__ = ["MARGIN_IN", "WIDTH_IN", "Frame", "bare"]
 
 WIDTH_IN = 6.0
-_MARGIN_IN = 0.26
+MARGIN_IN = 0.26
 _TITLE, _SUBTITLE, _NOTE = 14.0, 11.0, 10.0
 _GAP_IN = 0.08
 _MARK_IN = 0.17
@@ -52,25 +52,25 @@ class Frame:
         from matplotlib.backends.backend_agg import FigureCanvasAgg
         from matplotlib.figure import Figure
 
-        room = WIDTH_IN - 2 * _MARGIN_IN
+        room = WIDTH_IN - 2 * MARGIN_IN
         heads = wrapped(title, room - 3 * _MARK_IN, _TITLE, "bold")
         subs = wrapped(subtitle, room, _SUBTITLE) if subtitle else []
         notes = wrapped(note, room, _NOTE) if note else []
         above = sum(line_height_in(_TITLE) for _ in heads)
         above += sum(line_height_in(_SUBTITLE) for _ in subs)
         below = sum(line_height_in(_NOTE) for _ in notes)
-        self.height_in = 2 * _MARGIN_IN + above + body_in + below
+        self.height_in = 2 * MARGIN_IN + above + body_in + below
         self.height_in += _GAP_IN * (2 if notes else 1)
         self.figure: Figure = Figure(
             figsize=(WIDTH_IN, self.height_in), dpi=DPI, facecolor=inks.PAPER
         )
         FigureCanvasAgg(self.figure)
-        self.body_top_in = self.height_in - _MARGIN_IN - above - _GAP_IN
+        self.body_top_in = self.height_in - MARGIN_IN - above - _GAP_IN
         self.body_bottom_in = self.body_top_in - body_in
         self._heading(heads, subs)
         top = self.body_bottom_in - _GAP_IN
         for number, line in enumerate(notes):
-            self.text(_MARGIN_IN, top - number * line_height_in(_NOTE), line, _NOTE, inks.MUTED)
+            self.text(MARGIN_IN, top - number * line_height_in(_NOTE), line, _NOTE, inks.MUTED)
         self._mark()
 
     @property
@@ -100,12 +100,12 @@ class Frame:
         )
 
     def _heading(self, heads: list[str], subs: list[str]) -> None:
-        top = self.height_in - _MARGIN_IN
+        top = self.height_in - MARGIN_IN
         for line in heads:
-            self.text(_MARGIN_IN, top, line, _TITLE, inks.INK, weight="bold")
+            self.text(MARGIN_IN, top, line, _TITLE, inks.INK, weight="bold")
             top -= line_height_in(_TITLE)
         for line in subs:
-            self.text(_MARGIN_IN, top, line, _SUBTITLE, inks.MUTED)
+            self.text(MARGIN_IN, top, line, _SUBTITLE, inks.MUTED)
             top -= line_height_in(_SUBTITLE)
 
     def _mark(self) -> None:
@@ -114,7 +114,7 @@ class Frame:
 
         side = 2 * _MARK_IN
         axes = self.axes(
-            WIDTH_IN - _MARGIN_IN - side, self.height_in - _MARGIN_IN - side + 0.04, side, side
+            WIDTH_IN - MARGIN_IN - side, self.height_in - MARGIN_IN - side + 0.04, side, side
         )
         bare(axes)
         axes.set(xlim=(-1, 1), ylim=(-1, 1))

@@ -29,7 +29,7 @@ def wrapped(text: str, room_in: float, size: float, weight: str = "normal") -> l
     lines: list[str] = []
     for paragraph in text.splitlines():
         line = ""
-        for word in paragraph.split():
+        for word in paragraph.split(" "):
             longer = f"{line} {word}" if line else word
             if line and width_in(longer, size, weight) > room_in:
                 lines.append(line)
@@ -40,22 +40,21 @@ def wrapped(text: str, room_in: float, size: float, weight: str = "normal") -> l
     return lines
 
 
-def spread(wished: Sequence[float], apart: float, low: float, high: float) -> list[float]:
-    """Return places near the wished ones, in their order, apart from each other, within bounds.
+def spread(wished: Sequence[float], sizes: Sequence[float], low: float, high: float) -> list[float]:
+    """Return middles near the wished ones, in their order, so that no size overlaps another.
 
-    Where there is no room for all, they are set evenly over the bounds.
+    All stay within the bounds; where there is no room for all, they overlap evenly.
     """
-    if not wished:
-        return []
-    apart = min(apart, (high - low) / max(1, len(wished) - 1))
+    room = sum(sizes) or 1.0
+    fitted = [size * min(1.0, (high - low) / room) for size in sizes]
     order = sorted(range(len(wished)), key=lambda index: wished[index])
     placed = [0.0] * len(wished)
     floor = low
     for index in order:
-        placed[index] = max(wished[index], floor)
-        floor = placed[index] + apart
+        placed[index] = max(wished[index], floor + fitted[index] / 2.0)
+        floor = placed[index] + fitted[index] / 2.0
     ceiling = high
     for index in reversed(order):
-        placed[index] = min(placed[index], ceiling)
-        ceiling = placed[index] - apart
+        placed[index] = min(placed[index], ceiling - fitted[index] / 2.0)
+        ceiling = placed[index] - fitted[index] / 2.0
     return placed
