@@ -18,6 +18,8 @@ from bot.language.quantities import (
     read_duration,
     read_length,
     read_number_range,
+    read_percent,
+    read_power,
     read_temperature,
     single,
 )
@@ -45,6 +47,8 @@ __all__ = [
     "Month",
     "Option",
     "PageName",
+    "Percent",
+    "Power",
     "Query",
     "QueryOption",
     "Readings",
@@ -136,6 +140,8 @@ EnclosureSize = Annotated[Size, _measured(read_size), Option()]
 Hours = Annotated[Measure, reading(lambda text: single(read_duration(text, "h"))), Option()]
 Latitude = Annotated[float, reading(read_latitude), Option()]
 Length = Annotated[Measure, _one(read_length), Option()]
+Percent = Annotated[float, reading(read_percent), Option()]
+Power = Annotated[Measure, reading(lambda text: single(read_power(text))), Option()]
 Month = Annotated[int, reading(read_month), Option()]
 Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]
 DatedReadings = Annotated[tuple[DatedReading, ...], reading(read_dated_readings), Option()]

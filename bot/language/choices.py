@@ -1,0 +1,130 @@
+"""Words that stand for one of a few things: materials, lids, lamp shapes, thermometers.
+
+Readers return the first name of the thing; the answer knows what it means to the engine.
+"""
+
+import re
+from collections.abc import Collection, Mapping
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.names import closest
+from bot.language.normal import normalise
+from bot.language.sides import LONGEST
+
+__all__ = [
+    "LAMP_PLACES",
+    "LAMP_SHAPES",
+    "LIDS",
+    "MATERIALS",
+    "MONTHS",
+    "SURFACES",
+    "THERMOMETERS",
+    "YES_NO",
+    "read_choice",
+    "read_thermometers",
+]
+
+MATERIALS: Mapping[str, Collection[str]] = {
+    "glass": ("glass tank", "tank", "aquarium", "all glass", "terrarium"),
+    "wood": ("wooden", "plywood", "ply", "osb", "mdf", "timber", "pine", "oak"),
+    "pvc": ("plastic", "pvc board", "foamed pvc", "expanded pvc", "acrylic", "polycarbonate"),
+    "melamine": ("chipboard", "particleboard", "laminate", "coated chipboard", "particle board"),
+}
+LIDS: Mapping[str, Collection[str]] = {
+    "solid": ("closed", "wood", "glass", "pvc", "wooden", "none", "no mesh", "front opening"),
+    "part mesh": (
+        "partly mesh",
+        "half mesh",
+        "some mesh",
+        "part screen",
+        "partial",
+        "part",
+        "half",
+    ),
+    "full mesh": ("mesh", "screen", "all mesh", "wire", "screen top", "mesh top", "full", "open"),
+}
+LAMP_SHAPES: Mapping[str, Collection[str]] = {
+    "wide dome": ("dome", "wide", "bulb in a dome", "household bulb", "bulb", "wide reflector"),
+    "flood": (
+        "flood lamp",
+        "flood light",
+        "floodlight",
+        "halogen flood",
+        "par38",
+        "par30",
+        "halogen",
+    ),
+    "narrow": ("spot", "narrow spot", "spotlight", "spot lamp", "narrow beam"),
+}
+LAMP_PLACES: Mapping[str, Collection[str]] = {
+    "inside": ("in", "inside the enclosure", "under the lid", "below the mesh", "under the mesh"),
+    "above": ("outside", "on top", "above the mesh", "over the mesh", "on the mesh", "over"),
+}
+SURFACES: Mapping[str, Collection[str]] = {
+    "slate": ("slate tile", "natural slate"),
+    "tile": ("ceramic", "ceramic tile", "porcelain", "tiles"),
+    "wood": ("branch", "log", "timber", "plywood", "wooden"),
+    "brick": ("clay", "terracotta", "fired clay", "bricks", "paver"),
+    "concrete": ("cement", "mortar"),
+    "granite": ("stone", "rock", "rough stone", "flagstone", "basalt", "sandstone"),
+    "sand": ("loose sand",),
+    "soil": ("earth", "dirt", "substrate"),
+    "painted": ("paint", "painted wood", "varnished", "lacquer", "coated", "grout"),
+    "plastic": ("resin", "vinyl", "rubber", "acrylic"),
+    "glass": ("pane", "glass pane"),
+    "metal": ("bare metal", "aluminium", "aluminum", "steel", "foil", "galvanised", "galvanized"),
+}
+THERMOMETERS: Mapping[str, Collection[str]] = {
+    "infrared gun": ("gun", "ir gun", "temp gun", "temperature gun", "infrared", "laser", "ir"),
+    "digital probe": ("probe", "digital", "digital thermometer", "thermometer with a probe"),
+    "dial or strip": ("dial", "strip", "analog", "analogue", "stick on", "gauge", "sticker"),
+}
+MONTHS: Mapping[str, Collection[str]] = {
+    "own": ("theirs", "natural", "as they are", "same"),
+    "turned": ("mine", "flipped", "reversed", "half a year later", "shifted"),
+}
+YES_NO: Mapping[str, Collection[str]] = {
+    "yes": ("y", "true", "can", "it can"),
+    "no": ("n", "false", "cannot", "it cannot"),
+}
+_BETWEEN = re.compile(r"\s*(?:,|;|/|&|\+|\band\b)\s*", re.I)
+
+
+def read_choice(text: str, names: Mapping[str, Collection[str]]) -> str:
+    """Return the first name of what is meant; case and hyphens do not count.
+
+    >>> read_choice("Plywood", MATERIALS), read_choice("mesh", LIDS)
+    ('wood', 'full mesh')
+    """
+    words = _plain(text) if len(text) <= LONGEST else ""
+    for name, aliases in names.items():
+        if words == name or words in aliases:
+            return name
+    every = [word for name, aliases in names.items() for word in (name, *aliases)]
+    near = closest(words, every) if words else None
+    wish = f" (did you mean {near}?)" if near else ""
+    first, *others = names
+    raise NotUnderstoodError(text, f"{_listed((first, *others))}{wish}", near or first)
+
+
+def read_thermometers(text: str) -> frozenset[str]:
+    """Return what measured; more than one may be named.
+
+    >>> sorted(read_thermometers("IR gun and a probe"))
+    ['digital probe', 'infrared gun']
+    """
+    if len(text) > LONGEST:
+        raise NotUnderstoodError(text, _listed(tuple(THERMOMETERS)), "infrared gun")
+    whole = _plain(text)
+    if any(whole == name or whole in aliases for name, aliases in THERMOMETERS.items()):
+        return frozenset((read_choice(text, THERMOMETERS),))
+    pieces = [re.sub(r"^\s*(?:an?|the|my)\s+", "", piece) for piece in _BETWEEN.split(text)]
+    return frozenset(read_choice(piece, THERMOMETERS) for piece in pieces if piece.strip())
+
+
+def _plain(text: str) -> str:
+    return " ".join(normalise(text).lower().replace("-", " ").split())
+
+
+def _listed(names: tuple[str, ...]) -> str:
+    return " or ".join([", ".join(names[:-1]), names[-1]])

@@ -1,0 +1,62 @@
+"""The question about the timer: a flat day, or the seasons of a latitude."""
+
+from datetime import time
+from functools import partial
+from typing import Annotated
+from zoneinfo import ZoneInfo
+
+from pydantic import Field
+
+from bot.language.choices import MONTHS, read_choice
+from bot.language.skies import read_latitude
+from bot.language.zones import read_clock, read_year, read_zone
+from bot.queries.options import AnimalName, Option, Query, reading
+
+__all__ = ["HOME", "Home", "HoursQuery"]
+
+
+class Home:
+    """Stands for the latitude that an animal comes from."""
+
+
+HOME = Home()
+
+
+def _latitude_or_home(text: str) -> float | Home:
+    if text.strip().lower() in ("home", "its home", "animal", "native", "the animal's"):
+        return HOME
+    return read_latitude(text)
+
+
+Latitude = Annotated[float | Home, reading(_latitude_or_home), Option(completes="latitude")]
+Zone = Annotated[ZoneInfo, reading(read_zone), Option(completes="zone")]
+Clock = Annotated[time, reading(read_clock), Option()]
+Year = Annotated[int, reading(read_year), Option()]
+Months = Annotated[str, reading(partial(read_choice, names=MONTHS)), Option(choices=tuple(MONTHS))]
+
+
+class HoursQuery(Query):
+    """When the lights go on and off."""
+
+    animal: AnimalName = Field(
+        "", description="the animal, such as bearded dragon", examples=["bearded dragon"]
+    )
+    on: Clock | None = Field(
+        None, description="when you want the lights to go on, such as 8:00", examples=["8:00"]
+    )
+    latitude: Latitude | None = Field(
+        None,
+        description="whose seasons to follow: 35N, 30S, or home for the animal's own",
+        examples=["home"],
+    )
+    zone: Zone | None = Field(
+        None, description="your time zone, such as America/Chicago", examples=["America/Chicago"]
+    )
+    months: Months = Field(
+        "own",
+        description="own, or turned by half a year so that its summer falls in yours",
+        examples=["turned"],
+    )
+    year: Year | None = Field(
+        None, description="the year of the clock changes; this year if not given", examples=["2026"]
+    )

@@ -1,0 +1,200 @@
+"""The questions about heat: readings, the basking lamp, the air, the night, heat sources."""
+
+from functools import partial
+from typing import Annotated
+
+from pydantic import Field
+
+from bot.language.choices import (
+    LAMP_PLACES,
+    LAMP_SHAPES,
+    LIDS,
+    MATERIALS,
+    SURFACES,
+    YES_NO,
+    read_choice,
+    read_thermometers,
+)
+from bot.queries.options import (
+    AnimalName,
+    Duration,
+    EnclosureSize,
+    Length,
+    Option,
+    Percent,
+    Power,
+    Query,
+    Temperature,
+    reading,
+)
+
+__all__ = [
+    "AirQuery",
+    "BaskingQuery",
+    "LampQuery",
+    "NightQuery",
+    "SurfaceQuery",
+    "TempsQuery",
+    "WattsQuery",
+]
+
+LampPlaceName = Annotated[
+    str, reading(partial(read_choice, names=LAMP_PLACES)), Option(choices=tuple(LAMP_PLACES))
+]
+LampShapeName = Annotated[
+    str, reading(partial(read_choice, names=LAMP_SHAPES)), Option(choices=tuple(LAMP_SHAPES))
+]
+LidName = Annotated[str, reading(partial(read_choice, names=LIDS)), Option(choices=tuple(LIDS))]
+MaterialName = Annotated[
+    str, reading(partial(read_choice, names=MATERIALS)), Option(choices=tuple(MATERIALS))
+]
+SurfaceName = Annotated[
+    str, reading(partial(read_choice, names=SURFACES)), Option(choices=tuple(SURFACES))
+]
+Thermometers = Annotated[
+    frozenset[str], reading(read_thermometers), Option(completes="thermometer")
+]
+YesNo = Annotated[str, reading(partial(read_choice, names=YES_NO)), Option(choices=tuple(YES_NO))]
+HeatSourceName = Annotated[str, Option(completes="heat_source")]
+
+_ANIMAL = "the animal, such as bearded dragon"
+_ENCLOSURE = "inside length, depth and height, such as 48x24x24in or 120x60x60cm"
+_LID = "the lid: solid, part mesh or full mesh"
+_MATERIAL = "the walls: glass, wood, pvc or melamine"
+_WANT = "the temperature you want instead of the animal's own"
+_DISTANCE = "from the lamp's face to the surface, such as 10in or 25cm"
+
+
+class TempsQuery(Query):
+    """What the keeper's readings say, and what to do first."""
+
+    basking: Temperature | None = Field(
+        None, description="basking surface, by infrared gun, such as 98F", examples=["98F"]
+    )
+    cool: Temperature | None = Field(
+        None, description="air at the cool end, by digital probe, such as 75F", examples=["75F"]
+    )
+    warm: Temperature | None = Field(
+        None, description="air at the warm end, out of the beam, such as 83F", examples=["83F"]
+    )
+    night: Temperature | None = Field(
+        None, description="the lowest at night, such as 64F", examples=["64F"]
+    )
+    lamp_on: Duration | None = Field(
+        None, description="how long the lamp had been on, such as 3 hours", examples=["3 hours"]
+    )
+    measured: Thermometers = Field(
+        frozenset(),
+        description="what you measured with: infrared gun, digital probe, dial or strip",
+        examples=["infrared gun and digital probe"],
+    )
+    animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
+
+
+class BaskingQuery(Query):
+    """From one reading to the wanted surface: move the lamp, change it, or dim it."""
+
+    surface: Temperature = Field(
+        description="the basking surface now, by infrared gun, such as 92F", examples=["92F"]
+    )
+    air: Temperature = Field(
+        description="the air beside the spot, out of the beam, such as 80F", examples=["80F"]
+    )
+    distance: Length = Field(description=_DISTANCE, examples=["10in"])
+    want: Temperature | None = Field(None, description=_WANT, examples=["103F"])
+    animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
+    watts: Power | None = Field(
+        None, description="the lamp's wattage, such as 75W", examples=["75W"]
+    )
+    dimmer: Percent | None = Field(
+        None, description="how far up the dimmer is: 100% is full", examples=["90%"]
+    )
+    safe: Length | None = Field(
+        None, description="the nearest distance that the lamp's label allows", examples=["8in"]
+    )
+    holder: Power | None = Field(
+        None, description="the most watts marked on the lamp holder", examples=["100W"]
+    )
+    reach: YesNo | None = Field(
+        None, description="can the animal touch the lamp: yes or no", examples=["no"]
+    )
+    wood: Temperature | None = Field(
+        None, description="the hottest wood near the lamp, if there is any", examples=["120F"]
+    )
+
+
+class WattsQuery(Query):
+    """A first wattage for a lamp that has not been bought yet."""
+
+    room: Temperature = Field(description="the air of the room, such as 70F", examples=["70F"])
+    distance: Length = Field(description=_DISTANCE, examples=["10in"])
+    lamp: LampShapeName = Field(
+        "flood",
+        description="the lamp's shape: wide dome, flood or narrow",
+        examples=["flood"],
+    )
+    want: Temperature | None = Field(None, description=_WANT, examples=["103F"])
+    animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
+    holder: Power | None = Field(
+        None, description="the most watts marked on the lamp holder", examples=["100W"]
+    )
+
+
+class AirQuery(Query):
+    """Watts to hold the air, and where the warmth goes."""
+
+    enclosure: EnclosureSize = Field(description=_ENCLOSURE, examples=["48x24x24in"])
+    material: MaterialName = Field(description=_MATERIAL, examples=["wood"])
+    lid: LidName = Field(description=_LID, examples=["solid"])
+    room: Temperature = Field(description="the air of the room, such as 68F", examples=["68F"])
+    want: Temperature | None = Field(None, description=_WANT, examples=["80F"])
+    animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
+    watts: Power | None = Field(
+        None, description="the basking lamp's wattage, to see if it is enough", examples=["75W"]
+    )
+    place: LampPlaceName = Field(
+        "inside", description="the lamp is inside, or above a mesh lid", examples=["inside"]
+    )
+
+
+class NightQuery(Query):
+    """Whether the night needs heat, and how much."""
+
+    room: Temperature = Field(
+        description="the coldest the room gets at night, such as 58F", examples=["58F"]
+    )
+    animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
+    enclosure: EnclosureSize | None = Field(None, description=_ENCLOSURE, examples=["48x24x24in"])
+    material: MaterialName = Field("glass", description=_MATERIAL, examples=["wood"])
+    lid: LidName = Field("full mesh", description=_LID, examples=["solid"])
+
+
+class SurfaceQuery(Query):
+    """What a surface really is, from what the infrared gun shows."""
+
+    shown: Temperature = Field(
+        description="what the infrared gun shows, such as 98F", examples=["98F"]
+    )
+    material: SurfaceName = Field(
+        description="what you shot at, such as slate, tile, wood, brick or metal",
+        examples=["slate"],
+    )
+    air: Temperature | None = Field(
+        None, description="the air around, which the surface mirrors", examples=["80F"]
+    )
+    setting: Percent | None = Field(
+        None, description="the gun's emissivity setting in percent; most are 95%", examples=["95%"]
+    )
+    glass: YesNo = Field(
+        "no", description="did you shoot through glass: yes or no", examples=["no"]
+    )
+
+
+class LampQuery(Query):
+    """What a kind of heat source is good for."""
+
+    kind: HeatSourceName = Field(
+        "",
+        description="the kind of lamp or heater; nothing lists them all",
+        examples=["radiant panel"],
+    )
