@@ -27,6 +27,33 @@ BOT_ID = APPLICATION_ID
 DISCORD_EPOCH_MS = 1_420_070_400_000
 TIMESTAMP = "2026-01-01T00:00:00.000000+00:00"
 
+# What every guild of the stand-in has in common.
+QUIET_GUILD: Json = {
+    "owner_id": "1000000000000001",
+    "threads": [],
+    "member_count": 3,
+    "features": [],
+    "large": False,
+    "unavailable": False,
+    "emojis": [],
+    "stickers": [],
+    "voice_states": [],
+    "presences": [],
+    "stage_instances": [],
+    "guild_scheduled_events": [],
+    "soundboard_sounds": [],
+    "verification_level": 0,
+    "default_message_notifications": 0,
+    "explicit_content_filter": 0,
+    "mfa_level": 0,
+    "nsfw_level": 0,
+    "premium_tier": 0,
+    "system_channel_flags": 0,
+    "afk_timeout": 60,
+    "icon": None,
+    "joined_at": TIMESTAMP,
+}
+
 _steps = count(1)
 
 
@@ -115,7 +142,20 @@ def _text_channel(server: Server) -> Json:
 
 def guild(server: Server) -> Json:
     """Return the guild object of a GUILD_CREATE."""
-    everyone = {
+    bot = {"user": bot_user(), "roles": [], "joined_at": TIMESTAMP, "flags": 0}
+    return {
+        **QUIET_GUILD,
+        "id": str(server.id),
+        "name": server.name,
+        "preferred_locale": server.locale,
+        "roles": [_everyone(server)],
+        "channels": [_text_channel(server)],
+        "members": [{**bot, "deaf": False, "mute": False}],
+    }
+
+
+def _everyone(server: Server) -> Json:
+    return {
         "id": str(server.id),
         "name": "@everyone",
         "permissions": str(server.bot_rights),
@@ -126,45 +166,6 @@ def guild(server: Server) -> Json:
         "managed": False,
         "mentionable": False,
         "flags": 0,
-    }
-    bot = {
-        "user": bot_user(),
-        "roles": [],
-        "joined_at": TIMESTAMP,
-        "deaf": False,
-        "mute": False,
-        "flags": 0,
-    }
-    return {
-        "id": str(server.id),
-        "name": server.name,
-        "owner_id": "1000000000000001",
-        "preferred_locale": server.locale,
-        "roles": [everyone],
-        "channels": [_text_channel(server)],
-        "members": [bot],
-        "threads": [],
-        "member_count": 3,
-        "features": [],
-        "large": False,
-        "unavailable": False,
-        "emojis": [],
-        "stickers": [],
-        "voice_states": [],
-        "presences": [],
-        "stage_instances": [],
-        "guild_scheduled_events": [],
-        "soundboard_sounds": [],
-        "verification_level": 0,
-        "default_message_notifications": 0,
-        "explicit_content_filter": 0,
-        "mfa_level": 0,
-        "nsfw_level": 0,
-        "premium_tier": 0,
-        "system_channel_flags": 0,
-        "afk_timeout": 60,
-        "icon": None,
-        "joined_at": TIMESTAMP,
     }
 
 

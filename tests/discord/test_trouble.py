@@ -6,7 +6,7 @@ from typing import Any
 import discord
 import pytest
 
-from bot.fronts.discord.client import Noonstone
+from bot.reply import Reply
 from tests.discord.answers import Answer
 from tests.discord.cast import FERN, MOSS
 from tests.discord.conftest import Maker
@@ -122,9 +122,8 @@ async def test_an_answer_past_three_seconds_is_logged_and_not_tried_again(
     async with world.running(bot()):
         await world.slash("help")
 
-        def slow(self: Noonstone, *_: Any, **__: Any) -> Any:
+        def slow(_: Reply) -> None:
             world.platform.ahead_s = 3.1
-            return None
 
         monkeypatch.setattr("bot.fronts.discord.client._swap", slow)
         await world.begin("distance", TUBE)

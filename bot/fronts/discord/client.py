@@ -6,6 +6,7 @@ import signal
 import sys
 import time
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -13,7 +14,7 @@ import aiohttp
 import discord
 
 from bot.ask import ask
-from bot.commands import COMMANDS
+from bot.commands import COMMANDS, command_named
 from bot.completion import complete
 from bot.fronts.discord.buttons import BUTTONS, view_for
 from bot.fronts.discord.forms import take_form
@@ -121,7 +122,7 @@ class Noonstone(discord.Client):
                     asked,
                     private=not (public or alone),
                     own=not public,
-                    swap_to=_swap(asked, reply, preferences),
+                    swap_to=_swap(reply),
                     about=about or (target_of(interaction.message) if in_place else None),
                 ),
             )
@@ -146,20 +147,29 @@ def _addressed(
     return replace(message, content=words, pings=pings)
 
 
-def _swap(asked: Question, reply: Reply, preferences: Preferences) -> Units | None:
-    """Return the unit that could stand first instead, if that changes anything."""
-    if reply.status != "ok" or not reply.units:
+def _swap(reply: Reply) -> Units | None:
+    """Return the unit that could stand first instead, if that changes such answers."""
+    if reply.status != "ok" or not reply.units or not _has_two_faces(reply.command):
         return None
-    other = Units.CM if Units(reply.units) is Units.IN else Units.IN
-    turned = asked.answered(replace(preferences, forced_units=other))
-    return None if turned.model_copy(update={"units": reply.units}) == reply else other
+    return Units.CM if Units(reply.units) is Units.IN else Units.IN
+
+
+@cache
+def _has_two_faces(name: str) -> bool:
+    """Say whether a question's answers differ by the unit shown first, told by its examples."""
+    command = command_named(name)
+    for example in command.examples if command else ():
+        inches, centimetres = (ask(example, Preferences(forced_units=u)) for u in Units)
+        if inches.model_copy(update={"units": centimetres.units}) != centimetres:
+            return True
+    return False
 
 
 def _warm_up() -> None:
     """Load what the first question would otherwise wait for while the heart beats."""
     for command in COMMANDS:
-        reply = ask(command.examples[0], Preferences())
-        render_embeds(reply)
+        render_embeds(ask(command.examples[0], Preferences()))
+        _has_two_faces(command.name)
         for option in command.query.options():
             complete(command.name, option.name, "")
 
