@@ -36,6 +36,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.preferences": ("bot.language",),
     "bot.settings": ("bot.language",),
     "bot.queries": ("bot.language", "bot.queries"),
+    "bot.kept": ("bot.kept", "bot.language", "calc.animals"),
+    "bot.store": ("bot.store", "bot.kept"),
     "bot.guide": ("bot.guide", "calc.sources"),
     "bot.command": ("bot.queries", "bot.preferences", "bot.reply"),
     "bot.answers": (
@@ -80,6 +82,8 @@ KEEPERS: dict[str, tuple[str, ...]] = {
     "matplotlib": ("bot.render.picture",),
     "PIL": ("bot.render.picture",),
     "scipy": ("calc",),
+    "sqlalchemy": ("bot.store",),
+    "alembic": ("bot.store",),
 }
 
 

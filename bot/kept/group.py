@@ -1,0 +1,201 @@
+"""What a group keeps: its settings, and its own figures for lamps, screens and animals."""
+
+from dataclasses import dataclass
+from datetime import date, datetime
+from enum import StrEnum
+from typing import Annotated, Literal, Self
+from urllib.parse import urlsplit
+
+from pydantic import AfterValidator, Field, model_validator
+
+from bot.kept.values import Kept, Name, Zone, name_key
+from bot.language.quantities import Units
+from calc.animals import Subject, animals
+
+__all__ = [
+    "NOTHING_OWN",
+    "AnimalSlug",
+    "By",
+    "Change",
+    "GuideUrl",
+    "Own",
+    "OwnLamp",
+    "OwnScreen",
+    "OwnSubject",
+    "OwnTarget",
+    "ServerExport",
+    "ServerSettings",
+    "Shown",
+    "url_of",
+]
+
+MOST_LAMPS = 50
+MOST_SCREENS = 50
+MOST_TARGETS = 200
+MOST_CHANNELS = 500
+_LONGEST_URL = 200
+
+
+class Shown(StrEnum):
+    """Who sees the answers of a channel."""
+
+    PRIVATE = "private"
+    PUBLIC = "public"
+
+
+OwnSubject = Literal[
+    Subject.UVI,
+    Subject.BASKING_SURFACE,
+    Subject.WARM_AIR,
+    Subject.COOL_AIR,
+    Subject.NIGHT_FLOOR,
+    Subject.NIGHT_HEAT_OFF,
+    Subject.LIGHT_HOURS,
+]
+_BOUNDS: dict[Subject, tuple[float, float]] = {
+    Subject.UVI: (0.0, 20.0),
+    Subject.BASKING_SURFACE: (10.0, 70.0),
+    Subject.WARM_AIR: (5.0, 50.0),
+    Subject.COOL_AIR: (5.0, 45.0),
+    Subject.NIGHT_FLOOR: (-5.0, 40.0),
+    Subject.NIGHT_HEAT_OFF: (-5.0, 40.0),
+    Subject.LIGHT_HOURS: (0.0, 24.0),
+}
+
+
+def _slug(text: str) -> str:
+    if text not in animals():
+        raise ValueError("no animal of this name is known here")
+    return text
+
+
+def url_of(text: str) -> str:
+    """Return the address of a site, or raise ValueError."""
+    address = text.strip()
+    parts = urlsplit(address) if len(address) <= _LONGEST_URL else urlsplit("")
+    plain = address.isascii() and address.isprintable() and not set(address) & set(' <>()[]"`\\')
+    if not (plain and parts.scheme in ("http", "https") and parts.hostname and not parts.username):
+        raise ValueError(
+            f"an address starts with https:// and has at most {_LONGEST_URL} characters"
+        )
+    return address.rstrip("/")
+
+
+AnimalSlug = Annotated[str, AfterValidator(_slug)]
+GuideUrl = Annotated[str, AfterValidator(url_of)]
+
+
+class ServerSettings(Kept):
+    """How a group wants to be answered; None leaves it to the asker."""
+
+    units: Units | None = None
+    animal: AnimalSlug | None = None
+    guide_url: GuideUrl | None = None
+    zone: Zone | None = None
+
+
+class OwnLamp(Kept):
+    """A lamp class of the group's own: its constant [UVI m] from meter readings."""
+
+    name: Name
+    constant_uvi_m: float = Field(gt=0.01, lt=20.0)
+    doubt_factor: float = Field(ge=1.0, le=3.0)
+    readings: int = Field(ge=1, le=50)
+    lit_length_m: float = Field(ge=0.1, le=1.6)
+    set_on: date
+
+
+class OwnScreen(Kept):
+    """A screen of the group's own: the share [1] that it passes."""
+
+    name: Name
+    passes: float = Field(gt=0.0, le=1.0)
+    set_on: date
+
+
+class OwnTarget(Kept):
+    """A target of the group's own for an animal: UVI [1], temperatures [degC] or hours [h]."""
+
+    animal: AnimalSlug
+    subject: OwnSubject
+    low: float
+    best: float | None = None
+    high: float
+    set_on: date
+
+    @model_validator(mode="after")
+    def _in_order_and_in_bounds(self) -> Self:
+        least, most = _BOUNDS[self.subject]
+        middle = self.low if self.best is None else self.best
+        if not least <= self.low <= middle <= self.high <= most:
+            raise ValueError(f"low, best and high are in order, from {least:g} to {most:g}")
+        return self
+
+
+class Own(Kept):
+    """All of a group's own figures, as the answers consult them."""
+
+    lamps: tuple[OwnLamp, ...] = ()
+    screens: tuple[OwnScreen, ...] = ()
+    targets: tuple[OwnTarget, ...] = ()
+
+    def lamp(self, name: str) -> OwnLamp | None:
+        """Return the group's lamp of this name."""
+        return next((x for x in self.lamps if name_key(x.name) == name_key(name)), None)
+
+    def screen(self, name: str) -> OwnScreen | None:
+        """Return the group's screen of this name."""
+        return next((x for x in self.screens if name_key(x.name) == name_key(name)), None)
+
+    def targets_of(self, animal: str) -> tuple[OwnTarget, ...]:
+        """Return the group's targets for the animal of this slug."""
+        return tuple(x for x in self.targets if x.animal == animal)
+
+
+NOTHING_OWN = Own()
+
+
+@dataclass(frozen=True, slots=True)
+class By:
+    """The moderator who changes something, and when."""
+
+    who: int
+    at: datetime
+
+
+class Change(Kept):
+    """One line of the log: what a moderator changed, from what to what, and when.
+
+    ``who`` is the moderator's number, or None once that person asked to be forgotten.
+    """
+
+    at: datetime
+    who: int | None
+    what: str
+    name: str
+    before: str
+    after: str
+
+
+class ServerExport(Kept):
+    """A group's data as a file: everything that moderators can set."""
+
+    noonstone: Literal["server"] = "server"
+    version: Literal[1] = 1
+    settings: ServerSettings = ServerSettings()
+    channels: dict[int, Shown] = Field(default_factory=dict, max_length=MOST_CHANNELS)
+    lamps: tuple[OwnLamp, ...] = Field(default=(), max_length=MOST_LAMPS)
+    screens: tuple[OwnScreen, ...] = Field(default=(), max_length=MOST_SCREENS)
+    targets: tuple[OwnTarget, ...] = Field(default=(), max_length=MOST_TARGETS)
+
+    @model_validator(mode="after")
+    def _each_once(self) -> Self:
+        for kind, keys in (
+            ("lamp", [name_key(x.name) for x in self.lamps]),
+            ("screen", [name_key(x.name) for x in self.screens]),
+            ("target", [f"{x.animal} {x.subject}" for x in self.targets]),
+        ):
+            twice = next((key for key in keys if keys.count(key) > 1), None)
+            if twice is not None:
+                raise ValueError(f"the {kind} {twice} is given twice")
+        return self

@@ -1,0 +1,62 @@
+"""What every kept value is made of: a frozen model, and a name that is safe to show anywhere."""
+
+import unicodedata
+from typing import Annotated
+from zoneinfo import ZoneInfo
+
+from pydantic import AfterValidator, BaseModel, ConfigDict
+
+__all__ = ["LONGEST_NAME", "Kept", "Name", "Zone", "name_key", "name_of", "zone_of"]
+
+LONGEST_NAME = 40
+_BESIDE_LETTERS = frozenset(" '’-.")
+
+
+class Kept(BaseModel):
+    """A value that is kept: frozen, with no field beside its own, every number finite."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+def name_of(text: str) -> str:
+    """Return a name with single spaces, or raise ValueError with what a name may be.
+
+    >>> name_of("  Pebble's   box ")
+    "Pebble's box"
+    """
+    name = " ".join(unicodedata.normalize("NFC", text).split())
+    letters = bool(name) and unicodedata.category(name[0])[0] == "L"
+    plain = all(unicodedata.category(c)[0] in "LMN" or c in _BESIDE_LETTERS for c in name)
+    if not (letters and plain and len(name) <= LONGEST_NAME):
+        raise ValueError(
+            f"a name has 1 to {LONGEST_NAME} characters: a letter first, "
+            "then letters, digits, spaces, hyphens, dots or apostrophes"
+        )
+    return name
+
+
+def name_key(name: str) -> str:
+    """Return the form under which two spellings of a name are one.
+
+    >>> name_key("Pebble’s Box") == name_key("pebble's  box")
+    True
+    """
+    folded = unicodedata.normalize("NFKC", name.replace("’", "'")).casefold()
+    return " ".join(folded.split())
+
+
+def zone_of(text: str) -> str:
+    """Return the name of a time zone, or raise ValueError."""
+    name = text.strip().replace(" ", "_")
+    try:
+        # A path or a NUL would make zoneinfo look at files that are not zones.
+        if not all(c.isalnum() or c in "/_+-" for c in name) or not name.isascii():
+            raise ValueError
+        ZoneInfo(name)
+    except (ValueError, OSError, KeyError) as error:
+        raise ValueError("a time zone is a name such as Europe/Berlin or UTC") from error
+    return name
+
+
+Name = Annotated[str, AfterValidator(name_of)]
+Zone = Annotated[str, AfterValidator(zone_of)]

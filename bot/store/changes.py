@@ -1,0 +1,63 @@
+"""The log of a group: which moderator changed what, from what to what, and when."""
+
+from sqlalchemy import delete, select
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.kept.group import By, Change
+from bot.store.database import Database
+from bot.store.tables import ChangeRow
+
+__all__ = ["MOST_CHANGES", "Changes", "note_change"]
+
+MOST_CHANGES = 500
+
+
+async def note_change(
+    session: AsyncSession,
+    server: int,
+    by: By,
+    what: str,
+    name: str,
+    *,
+    before: str,
+    after: str,
+) -> None:
+    """Add a line to a group's log; one that changes nothing is left out, as are the oldest."""
+    if before == after:
+        return
+    row = ChangeRow(
+        server_id=server, at=by.at, who=by.who, what=what, name=name, before=before, after=after
+    )
+    session.add(row)
+    await session.flush()
+    newest = select(ChangeRow.id).where(ChangeRow.server_id == server)
+    oldest_kept = newest.order_by(ChangeRow.id.desc()).offset(MOST_CHANGES - 1).limit(1)
+    await session.execute(
+        delete(ChangeRow).where(
+            ChangeRow.server_id == server, ChangeRow.id < oldest_kept.scalar_subquery()
+        )
+    )
+
+
+class Changes:
+    """The logs of all groups."""
+
+    def __init__(self, database: Database) -> None:
+        self._database = database
+
+    async def newest(self, server: int, most: int) -> tuple[Change, ...]:
+        """Return the newest lines of a group's log, newest first."""
+        wanted = select(ChangeRow).where(ChangeRow.server_id == server)
+        async with self._database.reading() as session:
+            rows = await session.scalars(wanted.order_by(ChangeRow.id.desc()).limit(most))
+            return tuple(
+                Change(
+                    at=row.at,
+                    who=row.who,
+                    what=row.what,
+                    name=row.name,
+                    before=row.before,
+                    after=row.after,
+                )
+                for row in rows
+            )

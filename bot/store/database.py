@@ -1,0 +1,120 @@
+"""One database behind both drivers: transactions, pragmas, and trouble as one plain error."""
+
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import URL, Connection, event
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.exc import DBAPIError, InterfaceError, OperationalError
+from sqlalchemy.exc import TimeoutError as PoolTimeoutError
+from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession, create_async_engine
+
+from bot.store.errors import StoreUnavailableError
+from bot.store.tables import Table
+
+__all__ = ["Database", "connect", "telling_trouble"]
+
+BUSY_S = 5.0
+_PRAGMAS = (
+    f"PRAGMA busy_timeout = {round(BUSY_S * 1000)}",
+    "PRAGMA foreign_keys = ON",
+    "PRAGMA journal_mode = WAL",
+    # A write that was confirmed outlives a power cut too; the writes here are few and small.
+    "PRAGMA synchronous = FULL",
+    # What is deleted is overwritten.
+    "PRAGMA secure_delete = ON",
+)
+_WRITING = "noonstone_writing"
+
+
+class Database:
+    """A database that is open; a transaction is taken for reading or for writing."""
+
+    def __init__(self, engine: AsyncEngine) -> None:
+        self.engine = engine
+        self.for_writing = engine.execution_options(**{_WRITING: True})
+
+    @property
+    def is_postgresql(self) -> bool:
+        """Say which of the two kinds it is."""
+        return self.engine.dialect.name == "postgresql"
+
+    @asynccontextmanager
+    async def reading(self) -> AsyncIterator[AsyncSession]:
+        """Give a transaction that only reads, and sees one state."""
+        async with (
+            telling_trouble(),
+            AsyncSession(self.engine, expire_on_commit=False, autoflush=False) as session,
+            session.begin(),
+        ):
+            yield session
+
+    @asynccontextmanager
+    async def writing(self) -> AsyncIterator[AsyncSession]:
+        """Give a transaction that writes: all of it is kept, or nothing."""
+        async with (
+            telling_trouble(),
+            AsyncSession(self.for_writing, expire_on_commit=False) as session,
+            session.begin(),
+        ):
+            yield session
+
+    def insert(self, table: type[Table]) -> "sqlite.Insert | postgresql.Insert":
+        """Return an insert that can say what happens where the row is there already."""
+        return postgresql.insert(table) if self.is_postgresql else sqlite.insert(table)
+
+    async def close(self) -> None:
+        """Close every connection."""
+        await self.engine.dispose()
+
+
+def connect(url: URL) -> Database:
+    """Return a database at an address; a missing SQLite file is created, for its owner alone."""
+    if url.get_backend_name() == "postgresql":
+        engine = create_async_engine(
+            url,
+            pool_pre_ping=True,
+            pool_timeout=BUSY_S,
+            connect_args={"timeout": BUSY_S, "command_timeout": 2 * BUSY_S},
+        )
+        return Database(engine)
+    file = Path(url.database or "")
+    try:
+        file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+        file.touch(mode=0o600, exist_ok=True)
+    except OSError as error:
+        raise StoreUnavailableError from error
+    engine = create_async_engine(url, pool_timeout=BUSY_S)
+    event.listen(engine.sync_engine, "connect", _set_pragmas)
+    event.listen(engine.sync_engine, "begin", _begin)
+    return Database(engine)
+
+
+@asynccontextmanager
+async def telling_trouble() -> AsyncIterator[None]:
+    """Turn a database that cannot be reached or written into StoreUnavailableError."""
+    try:
+        yield
+    except (OperationalError, InterfaceError, PoolTimeoutError, OSError) as error:
+        raise StoreUnavailableError from error
+    except DBAPIError as error:
+        if error.connection_invalidated:
+            raise StoreUnavailableError from error
+        raise
+
+
+def _set_pragmas(connection: Any, _: object) -> None:
+    # The driver's own way of beginning transactions would begin them too late: see _begin.
+    connection.isolation_level = None
+    cursor = connection.cursor()
+    for pragma in _PRAGMAS:
+        cursor.execute(pragma)
+    cursor.close()
+
+
+def _begin(connection: Connection) -> None:
+    # A transaction that reads first and writes later could not wait for its turn.
+    writes = connection.get_execution_options().get(_WRITING, False)
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")

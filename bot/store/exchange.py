@@ -1,0 +1,105 @@
+"""Exports and imports: everything of a keeper or of a group as one checked value.
+
+An import adds and replaces by name and leaves the rest; it is kept whole or not at all.
+"""
+
+from datetime import datetime
+
+from bot.kept.group import By, ServerExport
+from bot.kept.keeper import KeeperExport
+from bot.kept.reminders import ReminderExport, State, next_due
+from bot.store.database import Database
+from bot.store.enclosures import put_enclosure, put_readings, read_enclosures
+from bot.store.figures import Figure, put_figure, read_own
+from bot.store.keepers import hold_keeper, read_keeper
+from bot.store.reminders import add_reminder, read_reminders
+from bot.store.servers import (
+    hold_server,
+    put_channel,
+    put_settings,
+    read_channels,
+    read_settings,
+)
+from bot.store.tables import KeeperRow
+
+__all__ = ["Exchange"]
+
+
+class Exchange:
+    """What goes out as a file and comes back."""
+
+    def __init__(self, database: Database) -> None:
+        self._database = database
+
+    async def keeper(self, keeper: int) -> KeeperExport:
+        """Return everything that is kept of a person."""
+        async with self._database.reading() as session:
+            reminders = await read_reminders(session, keeper)
+            return KeeperExport(
+                settings=await read_keeper(session, keeper),
+                enclosures=await read_enclosures(session, keeper),
+                reminders=tuple(
+                    ReminderExport(
+                        about=r.about,
+                        enclosure=r.enclosure,
+                        due=r.due,
+                        zone=r.zone,
+                        every_days=r.every_days,
+                    )
+                    for r in reminders
+                    if r.state is not State.STOPPED
+                ),
+            )
+
+    async def take_keeper(self, keeper: int, given: KeeperExport, now: datetime) -> None:
+        """Keep what a file says of a person; reminders that are past are left out."""
+        async with self._database.writing() as session:
+            row = await hold_keeper(session, self._database, keeper)
+            _take_settings(row, given)
+            for enclosure in given.enclosures:
+                kept, _ = await put_enclosure(session, keeper, enclosure.name, enclosure.setup)
+                await put_readings(session, kept.id, enclosure.readings)
+            present = {(r.about, r.enclosure, r.due) for r in await read_reminders(session, keeper)}
+            for reminder in filter(None, (_still_due(r, now) for r in given.reminders)):
+                if (reminder.about, reminder.enclosure, reminder.due) not in present:
+                    await add_reminder(session, keeper, reminder)
+
+    async def server(self, server: int) -> ServerExport:
+        """Return everything that moderators set for a group."""
+        async with self._database.reading() as session:
+            own = await read_own(session, server)
+            return ServerExport(
+                settings=await read_settings(session, server),
+                channels=await read_channels(session, server),
+                lamps=own.lamps,
+                screens=own.screens,
+                targets=own.targets,
+            )
+
+    async def take_server(self, server: int, given: ServerExport, by: By) -> None:
+        """Keep what a file says of a group, each change logged."""
+        async with self._database.writing() as session:
+            row = await hold_server(session, self._database, server)
+            before = await read_settings(session, server)
+            wanted = before.model_dump() | given.settings.model_dump(exclude_none=True)
+            await put_settings(session, row, before.model_validate(wanted), by)
+            for channel, shown in given.channels.items():
+                await put_channel(session, row, channel, shown, by)
+            figures: tuple[Figure, ...] = (*given.lamps, *given.screens, *given.targets)
+            for figure in figures:
+                await put_figure(session, server, figure, by)
+
+
+def _take_settings(row: KeeperRow, given: KeeperExport) -> None:
+    for name, value in given.settings.model_dump(mode="json", exclude_none=True).items():
+        setattr(row, name, value)
+
+
+def _still_due(reminder: ReminderExport, now: datetime) -> ReminderExport | None:
+    """Return a reminder as it is due from now on; None where it is past."""
+    if reminder.due > now:
+        return reminder
+    if reminder.every_days is None:
+        return None
+    due = next_due(reminder.due, reminder.zone, reminder.every_days, now)
+    return reminder.model_copy(update={"due": due})

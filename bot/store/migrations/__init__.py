@@ -1,0 +1,1 @@
+"""The versions of the database, each a step from the one before."""

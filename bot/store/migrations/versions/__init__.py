@@ -1,0 +1,1 @@
+"""One module a version; a version that was released is never edited."""

@@ -1,0 +1,149 @@
+"""Servers: how a group wants to be answered, which channels are public, who left."""
+
+from datetime import datetime, timedelta
+
+from sqlalchemy import delete, func, select, update
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.kept.group import MOST_CHANNELS, By, ServerSettings, Shown
+from bot.store.changes import note_change
+from bot.store.database import Database
+from bot.store.errors import LimitError
+from bot.store.tables import ChannelRow, ServerRow
+
+__all__ = [
+    "GRACE",
+    "Servers",
+    "hold_server",
+    "put_channel",
+    "put_settings",
+    "read_channels",
+    "read_settings",
+]
+
+GRACE = timedelta(days=30)
+"""How long a group's data is kept after it removed the bot."""
+
+
+async def hold_server(session: AsyncSession, database: Database, server: int) -> ServerRow:
+    """Return the row of a server, made if it is missing, held until the transaction ends."""
+    new = database.insert(ServerRow).values(id=server).on_conflict_do_nothing()
+    await session.execute(new)
+    held = select(ServerRow).where(ServerRow.id == server).with_for_update()
+    return (await session.scalars(held)).one()
+
+
+async def read_settings(session: AsyncSession, server: int) -> ServerSettings:
+    """Return a group's settings, all open where nothing is kept."""
+    row = await session.get(ServerRow, server)
+    return ServerSettings() if row is None else _settings(row)
+
+
+async def read_channels(session: AsyncSession, server: int) -> dict[int, Shown]:
+    """Return the channels of a group for which something was said."""
+    rows = await session.execute(
+        select(ChannelRow.id, ChannelRow.shown)
+        .where(ChannelRow.server_id == server)
+        .order_by(ChannelRow.id)
+    )
+    return {channel: Shown(shown) for channel, shown in rows}
+
+
+async def put_settings(
+    session: AsyncSession, row: ServerRow, settings: ServerSettings, by: By
+) -> None:
+    """Write a group's settings and log what changed."""
+    before = _settings(row).model_dump(mode="json")
+    for name, value in settings.model_dump(mode="json").items():
+        setattr(row, name, value)
+        await note_change(
+            session, row.id, by, "setting", name, before=before[name] or "", after=value or ""
+        )
+
+
+async def put_channel(
+    session: AsyncSession, row: ServerRow, channel: int, shown: Shown | None, by: By
+) -> None:
+    """Write who sees the answers of a channel, or nothing for None, and log it."""
+    kept = await session.get(ChannelRow, (row.id, channel))
+    before = kept.shown if kept else ""
+    if shown is None:
+        if kept is not None:
+            await session.delete(kept)
+    elif kept is not None:
+        kept.shown = shown.value
+    else:
+        counted = select(func.count()).where(ChannelRow.server_id == row.id)
+        if (await session.scalars(counted)).one() >= MOST_CHANNELS:
+            raise LimitError(MOST_CHANNELS, "channels with a setting")
+        session.add(ChannelRow(server_id=row.id, id=channel, shown=shown.value))
+    after = shown.value if shown else ""
+    await note_change(session, row.id, by, "channel", str(channel), before=before, after=after)
+
+
+class Servers:
+    """The settings of all groups."""
+
+    def __init__(self, database: Database) -> None:
+        self._database = database
+
+    async def settings(self, server: int) -> ServerSettings:
+        """Return a group's settings."""
+        async with self._database.reading() as session:
+            return await read_settings(session, server)
+
+    async def change(self, server: int, by: By, **changed: object) -> None:
+        """Change some of a group's settings by name, and log it."""
+        async with self._database.writing() as session:
+            row = await hold_server(session, self._database, server)
+            wanted = _settings(row).model_dump() | changed
+            await put_settings(session, row, ServerSettings.model_validate(wanted), by)
+
+    async def channels(self, server: int) -> dict[int, Shown]:
+        """Return the channels of a group for which something was said."""
+        async with self._database.reading() as session:
+            return await read_channels(session, server)
+
+    async def show(self, server: int, channel: int, shown: Shown | None, by: By) -> None:
+        """Set who sees the answers of a channel; None leaves it to what is usual."""
+        async with self._database.writing() as session:
+            row = await hold_server(session, self._database, server)
+            await put_channel(session, row, channel, shown, by)
+
+    async def left(self, server: int, now: datetime) -> None:
+        """Note that the bot was removed from a server; the grace begins once."""
+        async with self._database.writing() as session:
+            await session.execute(
+                update(ServerRow)
+                .where(ServerRow.id == server, ServerRow.left_at.is_(None))
+                .values(left_at=now)
+            )
+
+    async def came(self, server: int) -> None:
+        """Note that the bot is in a server (again)."""
+        async with self._database.writing() as session:
+            await session.execute(
+                update(ServerRow)
+                .where(ServerRow.id == server, ServerRow.left_at.is_not(None))
+                .values(left_at=None)
+            )
+
+    async def known(self) -> frozenset[int]:
+        """Return the servers of which something is kept and which have not left."""
+        async with self._database.reading() as session:
+            rows = await session.scalars(select(ServerRow.id).where(ServerRow.left_at.is_(None)))
+            return frozenset(rows)
+
+    async def sweep(self, now: datetime) -> int:
+        """Delete everything of the servers whose grace is over, and return how many."""
+        async with self._database.writing() as session:
+            gone = await session.scalars(
+                delete(ServerRow).where(ServerRow.left_at <= now - GRACE).returning(ServerRow.id)
+            )
+            return len(gone.all())
+
+
+def _settings(row: ServerRow) -> ServerSettings:
+    return ServerSettings.model_validate(
+        {"units": row.units, "animal": row.animal, "guide_url": row.guide_url, "zone": row.zone}
+    )

@@ -1,0 +1,80 @@
+"""The store: one database, one repository a topic, opened at start and closed at the end."""
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Self
+
+from sqlalchemy import URL
+
+from bot.store.address import address_of
+from bot.store.boards import Boards
+from bot.store.changes import Changes
+from bot.store.counts import Counts
+from bot.store.database import Database, connect
+from bot.store.enclosures import Enclosures
+from bot.store.exchange import Exchange
+from bot.store.figures import Figures
+from bot.store.forgetting import Forgetting
+from bot.store.keepers import Keepers
+from bot.store.reminders import Reminders
+from bot.store.servers import Servers
+from bot.store.upgrade import upgrade
+
+__all__ = ["Store", "open_store", "open_store_at"]
+
+
+@dataclass(frozen=True, slots=True)
+class Store:
+    """An open store."""
+
+    database: Database
+    servers: Servers
+    figures: Figures
+    changes: Changes
+    keepers: Keepers
+    enclosures: Enclosures
+    reminders: Reminders
+    boards: Boards
+    counts: Counts
+    exchange: Exchange
+    forgetting: Forgetting
+
+    @classmethod
+    def over(cls, database: Database) -> Self:
+        """Return the repositories over a database that is up to date."""
+        return cls(
+            database,
+            Servers(database),
+            Figures(database),
+            Changes(database),
+            Keepers(database),
+            Enclosures(database),
+            Reminders(database),
+            Boards(database),
+            Counts(database),
+            Exchange(database),
+            Forgetting(database),
+        )
+
+    async def close(self) -> None:
+        """Close every connection."""
+        await self.database.close()
+
+
+async def open_store(database_url: str, data_folder: Path) -> Store:
+    """Open the database that the settings name, made or brought up to date first.
+
+    Raises a StoreError with one sentence where that cannot be.
+    """
+    return await open_store_at(address_of(database_url, data_folder))
+
+
+async def open_store_at(url: URL) -> Store:
+    """Open the database at an address, made or brought up to date first."""
+    database = connect(url)
+    try:
+        await upgrade(database)
+    except BaseException:
+        await database.close()
+        raise
+    return Store.over(database)
