@@ -12,6 +12,7 @@ from bot.language.quantities import Units
 from bot.operating.deploy import Kind, deployment
 from bot.operating.logs import start_logging
 from bot.preferences import Preferences
+from bot.reply import Reply
 from bot.settings import Settings
 
 __all__ = ["main"]
@@ -42,6 +43,7 @@ def _parser() -> argparse.ArgumentParser:
     asking = doors.add_parser("ask", help="answer one question and leave")
     asking.add_argument("question", nargs="+", help='such as "convert 14in"')
     asking.add_argument("--json", action="store_true", help="print the reply as JSON, in SI units")
+    asking.add_argument("--out", type=Path, help="a folder for the picture, where there is one")
     asking.set_defaults(run=_ask)
     console = doors.add_parser("console", help="answer questions line by line")
     console.set_defaults(run=_console)
@@ -92,7 +94,17 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
         show(reply)
     else:
         print(render_text(reply), end="")
+    if parsed.out is not None:
+        _keep_picture(reply, parsed.out)
     return _REFUSED if refused else 0
+
+
+def _keep_picture(reply: Reply, folder: Path) -> None:
+    from bot.fronts.gallery import keep_picture
+
+    kept = keep_picture(reply, folder)
+    told = f"Picture: {kept}" if kept else "There is no picture of this answer."
+    print(told, file=sys.stderr)
 
 
 def _console(parsed: argparse.Namespace, settings: Settings) -> int:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from bot.ask import ask
+from bot.fronts.gallery import keep_picture
 from bot.preferences import Preferences
 from bot.render.text import render_text
 
@@ -51,7 +52,7 @@ SCENES: tuple[Scene, ...] = (
 
 
 def play(write: Callable[[str], object], preferences: Preferences, out: Path | None) -> None:
-    """Play the scenario; with a folder, keep each answer there as text and as JSON."""
+    """Play the scenario; with a folder, keep each answer there as text, JSON and picture."""
     if out is not None:
         out.mkdir(parents=True, exist_ok=True)
     for number, scene in enumerate(SCENES, 1):
@@ -62,6 +63,7 @@ def play(write: Callable[[str], object], preferences: Preferences, out: Path | N
             stem = out / f"{number:02d}-{reply.command}"
             stem.with_suffix(".txt").write_text(text, encoding="utf-8")
             stem.with_suffix(".json").write_text(reply.model_dump_json(indent=2), encoding="utf-8")
+            keep_picture(reply, out, stem.name)
 
 
 _SAMPLE = (

@@ -1,0 +1,32 @@
+"""Pictures as files: drawn here and now, for the command line and the demo."""
+
+import logging
+from pathlib import Path
+
+from bot.drawing import fingerprint
+from bot.reply import Reply
+
+__all__ = ["keep_picture"]
+
+log = logging.getLogger(__name__)
+
+
+def keep_picture(reply: Reply, folder: Path, stem: str = "") -> Path | None:
+    """Write the reply's picture into a folder and return the file; None where there is none.
+
+    Without a stem the file is named after the question and the picture itself, so that no
+    picture takes the place of another. A picture that fails is logged: it never costs the answer.
+    """
+    if reply.picture is None or reply.picture.drawing is None:
+        return None
+    from bot.render.picture import draw
+
+    drawing = reply.picture.drawing
+    path = folder / f"{stem or f'{reply.command}-{fingerprint(drawing)[:8]}'}.png"
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(draw(drawing))
+    except Exception:
+        log.exception("the picture could not be kept in %s", folder)
+        return None
+    return path
