@@ -76,6 +76,21 @@ async def test_a_stop_signal_ends_it_cleanly(world: World, tmp_path: Path) -> No
     assert "Traceback" not in told
 
 
+async def test_even_a_talkative_log_holds_no_word_of_the_asker(
+    world: World, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("NOONSTONE_LOG", "debug")
+    process = await started(world, tmp_path)
+    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=20)
+    await world.slash("convert", {"value": "17in"})
+    process.send_signal(signal.SIGTERM)
+    _, told = await ended(process)
+    assert "convert: ok" in told
+    assert "17in" not in told
+    assert "loopback" not in told
+    assert "PyNaCl" not in told
+
+
 async def test_an_unreachable_discord_ends_with_a_sentence(world: World, tmp_path: Path) -> None:
     world.url = "http://127.0.0.1:9/api/v10"
     code, told = await ended(await started(world, tmp_path))

@@ -172,6 +172,16 @@ async def test_an_unexpected_error_behind_a_button_is_told_too(
     assert "start at" in answer.text
 
 
+async def test_a_question_broken_at_the_start_does_not_stop_the_others(
+    world: World, bot: Maker, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    monkeypatch.setattr("bot.fronts.discord.client.ask", lambda *_: 1 / 0)
+    async with world.running(bot()):
+        answer = await world.slash("distance", TUBE)
+    assert "start at" in answer.text
+    assert "while warming up distance" in caplog.text
+
+
 async def test_fifty_people_at_once_are_each_answered(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         people = [FERN, MOSS] * 25

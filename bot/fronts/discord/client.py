@@ -149,9 +149,16 @@ def _addressed(
 
 def _swap(reply: Reply) -> Units | None:
     """Return the unit that could stand first instead, if that changes such answers."""
-    if reply.status != "ok" or not reply.units or not _has_two_faces(reply.command):
+    if reply.status != "ok" or not reply.units:
         return None
-    return Units.CM if Units(reply.units) is Units.IN else Units.IN
+    try:
+        two_faces = _has_two_faces(reply.command)
+    except Exception as error:
+        # An answer must not be lost because the example beside it is broken.
+        note_failure(error, f"trying the examples of {reply.command}")
+        return None
+    other = Units.CM if Units(reply.units) is Units.IN else Units.IN
+    return other if two_faces else None
 
 
 @cache
@@ -168,10 +175,14 @@ def _has_two_faces(name: str) -> bool:
 def _warm_up() -> None:
     """Load what the first question would otherwise wait for while the heart beats."""
     for command in COMMANDS:
-        render_embeds(ask(command.examples[0], Preferences()))
-        _has_two_faces(command.name)
-        for option in command.query.options():
-            complete(command.name, option.name, "")
+        try:
+            render_embeds(ask(command.examples[0], Preferences()))
+            _has_two_faces(command.name)
+            for option in command.query.options():
+                complete(command.name, option.name, "")
+        except Exception as error:
+            # One broken question must not keep the others from being answered.
+            note_failure(error, f"warming up {command.name}")
 
 
 def run(settings: Settings) -> int:
@@ -179,6 +190,7 @@ def run(settings: Settings) -> int:
     assert settings.token is not None
     token = settings.token.get_secret_value()
     preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
+    _keep_the_library_quiet()
     try:
         asyncio.run(_run(Noonstone(preferences, settings.data_folder()), token))
     except discord.LoginFailure:
@@ -193,6 +205,13 @@ def run(settings: Settings) -> int:
     except (aiohttp.ClientError, OSError) as error:
         return _told(f"Discord cannot be reached: {error}. Check the network.", _FAILED)
     return 0
+
+
+def _keep_the_library_quiet() -> None:
+    """Keep what people type out of the log, whatever its level, and voice, which is not used."""
+    library = logging.getLogger("discord")
+    library.setLevel(max(logging.INFO, logging.getLogger().level))
+    discord.VoiceClient.warn_nacl = discord.VoiceClient.warn_dave = False
 
 
 async def _run(client: Noonstone, token: str) -> None:
