@@ -7,6 +7,7 @@ import discord
 
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
+from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
     ASK_AGAIN,
@@ -65,7 +66,15 @@ class SwapButton(
             )
 
 
-BUTTONS: Final = (SwapButton, ShareButton, ReplyButton, EditButton, PageButton, PageSelect)
+BUTTONS: Final = (
+    SwapButton,
+    ShareButton,
+    ReplyButton,
+    PictureButton,
+    EditButton,
+    PageButton,
+    PageSelect,
+)
 
 
 def view_for(
@@ -76,12 +85,14 @@ def view_for(
     own: bool,
     swap_to: Units | None,
     about: Target | None = None,
+    pictures: bool = False,
 ) -> discord.ui.View:
     """Return the buttons of a reply.
 
     ``private``: only the asker sees it, in a place where others are, so it can be shared.
     ``own``: nobody else presses its buttons. ``swap_to``: the unit that could stand first.
     ``about``: the message the question was taken from, whose writer can be answered.
+    ``pictures``: there is somebody to draw them.
     """
     view = discord.ui.View(timeout=None)
     if private and about is not None:
@@ -90,6 +101,8 @@ def view_for(
         view.add_item(ShareButton())
     if swap_to is not None:
         view.add_item(SwapButton.to(swap_to, question))
+    if pictures and reply.picture is not None and reply.units:
+        view.add_item(PictureButton.of(question, Units(reply.units)))
     if own and EditButton.fits(question):
         view.add_item(EditButton.of(question))
     if reply.command == "guide" and reply.status == "ok":

@@ -30,6 +30,7 @@ from bot.fronts.discord.sending import (
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import sync_when_changed
+from bot.fronts.studio import Studio
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
@@ -56,7 +57,9 @@ _CLOSE_SENTENCES = {
 class Noonstone(discord.Client):
     """The client: it answers questions, buttons and forms, and keeps no message."""
 
-    def __init__(self, preferences: Preferences, folder: Path) -> None:
+    def __init__(
+        self, preferences: Preferences, folder: Path, studio: Studio | None = None
+    ) -> None:
         super().__init__(
             intents=discord.Intents(guilds=True),
             allowed_mentions=discord.AllowedMentions.none(),
@@ -65,6 +68,7 @@ class Noonstone(discord.Client):
             member_cache_flags=discord.MemberCacheFlags.none(),
             chunk_guilds_at_startup=False,
         )
+        self.studio = studio
         self._preferences = preferences
         self._folder = folder
         self.tree = build_tree(self)
@@ -74,6 +78,12 @@ class Noonstone(discord.Client):
         self.add_dynamic_items(*BUTTONS)
         await asyncio.to_thread(_warm_up)
         await sync_when_changed(self.tree, self._folder)
+
+    async def close(self) -> None:
+        """Leave Discord, then end the processes that draw."""
+        await super().close()
+        if self.studio is not None:
+            await self.studio.close()
 
     async def on_ready(self) -> None:
         """Say in the log that questions are answered from now on."""
@@ -89,6 +99,10 @@ class Noonstone(discord.Client):
         """Take the forms; commands and buttons find their own way."""
         if interaction.type is discord.InteractionType.modal_submit:
             await take_form(interaction)
+
+    def preferences(self, first: Units | None = None) -> Preferences:
+        """Return how to answer, with this unit first whatever was typed."""
+        return replace(self._preferences, forced_units=first)
 
     async def answer(
         self,
@@ -108,7 +122,7 @@ class Noonstone(discord.Client):
         """
         async with guarded(interaction, f"answering {question.command}"):
             started = time.perf_counter()
-            preferences = replace(self._preferences, forced_units=first)
+            preferences = self.preferences(first)
             reply = question.answered(preferences)
             taken_s = time.perf_counter() - started
             _log.info("%s: %s in %.1f ms", reply.command, reply.status, taken_s * 1000)
@@ -124,6 +138,7 @@ class Noonstone(discord.Client):
                     own=not public,
                     swap_to=_swap(reply),
                     about=about or (target_of(interaction.message) if in_place else None),
+                    pictures=self.studio is not None,
                 ),
             )
             if public and addressee is not None:
@@ -192,7 +207,7 @@ def run(settings: Settings) -> int:
     preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
     _keep_the_library_quiet()
     try:
-        asyncio.run(_run(Noonstone(preferences, settings.data_folder()), token))
+        asyncio.run(_run(preferences, settings.data_folder(), token))
     except discord.LoginFailure:
         return _told(_CLOSE_SENTENCES[4004], _REFUSED)
     except discord.PrivilegedIntentsRequired:
@@ -214,9 +229,9 @@ def _keep_the_library_quiet() -> None:
     discord.VoiceClient.warn_nacl = discord.VoiceClient.warn_dave = False
 
 
-async def _run(client: Noonstone, token: str) -> None:
+async def _run(preferences: Preferences, folder: Path, token: str) -> None:
     loop = asyncio.get_running_loop()
-    async with client:
+    async with Noonstone(preferences, folder, Studio()) as client:
         for number in (signal.SIGINT, signal.SIGTERM):
             loop.add_signal_handler(number, lambda: asyncio.ensure_future(client.close()))
         await client.start(token)

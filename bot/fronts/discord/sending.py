@@ -9,6 +9,7 @@ import secrets
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
+from io import BytesIO
 from typing import Any, Final
 
 import aiohttp
@@ -16,6 +17,7 @@ import discord
 
 __all__ = [
     "ASK_AGAIN",
+    "Attached",
     "Message",
     "edit_in_place",
     "guarded",
@@ -23,6 +25,7 @@ __all__ = [
     "is_own",
     "note_failure",
     "send",
+    "think",
 ]
 
 ASK_AGAIN: Final = "I no longer know which question this was. Please ask it again."
@@ -38,11 +41,25 @@ _Any = discord.Interaction[Any]
 
 
 @dataclass(frozen=True, slots=True)
+class Attached:
+    """A picture to send, with the words for those who do not see it."""
+
+    name: str
+    content: bytes
+    words: str
+
+    def file(self) -> discord.File:
+        """Return it as a file, a new one for every try, since sending one closes it."""
+        return discord.File(BytesIO(self.content), self.name, description=self.words)
+
+
+@dataclass(frozen=True, slots=True)
 class Message:
     """What is sent; nobody is pinged unless ``pings`` says so."""
 
     content: str = ""
     embeds: Sequence[discord.Embed] = ()
+    attached: Sequence[Attached] = ()
     view: discord.ui.View | None = None
     pings: discord.AllowedMentions = field(default_factory=discord.AllowedMentions.none)
 
@@ -68,6 +85,7 @@ async def send(interaction: _Any, message: Message, *, private: bool) -> None:
         lambda: how(
             content=message.content or discord.utils.MISSING,
             embeds=list(message.embeds),
+            files=[attached.file() for attached in message.attached],
             view=view,
             ephemeral=private,
             allowed_mentions=message.pings,
@@ -94,6 +112,11 @@ def _silenced(view: discord.ui.View | None) -> Any:
         return discord.utils.MISSING
     view.stop()
     return view
+
+
+async def think(interaction: _Any, *, private: bool) -> None:
+    """Tell the asker that an answer is coming; what is sent next takes its place."""
+    await _arrive(lambda: interaction.response.defer(ephemeral=private, thinking=True))
 
 
 async def _arrive(request: Callable[[], Awaitable[Any]]) -> None:

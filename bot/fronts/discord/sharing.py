@@ -103,7 +103,7 @@ async def _post(
     kept = _without(seen, ShareButton, ReplyButton)
     await edit_in_place(interaction, Message(embeds=seen.embeds, view=kept))
     public = _without(seen, ShareButton, ReplyButton, EditButton)
-    await send(interaction, Message(words, seen.embeds, public, pings), private=False)
+    await send(interaction, Message(words, seen.embeds, view=public, pings=pings), private=False)
 
 
 def _without(

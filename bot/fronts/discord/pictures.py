@@ -1,0 +1,103 @@
+"""The picture of an answer: drawn when somebody asks for it, with its words for those who listen.
+
+The answer stands without it, so whatever goes wrong here costs only the picture.
+"""
+
+import re
+from typing import TYPE_CHECKING, Any, Self
+
+import discord
+
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import (
+    ASK_AGAIN,
+    Attached,
+    Message,
+    edit_in_place,
+    guarded,
+    in_direct_messages,
+    send,
+    think,
+)
+from bot.fronts.studio import Missing
+from bot.language.quantities import Units
+from bot.render.escaping import escape
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = ["PictureButton"]
+
+_LONGEST_WORDS = 1024
+_LABELS = {"see": "Show the picture", "share": "Share the picture"}
+
+
+class PictureButton(
+    discord.ui.DynamicItem[discord.ui.Button[Any]],
+    template=r"p:(?P<how>see|share):(?P<units>in|cm):(?P<asked>.+)",
+):
+    """Draws the picture for the presser, or, under a private picture, for the channel."""
+
+    def __init__(self, how: str, units: Units, custom_id: str) -> None:
+        super().__init__(discord.ui.Button(label=_LABELS[how], custom_id=custom_id))
+        self.how = how
+        self.units = units
+
+    @classmethod
+    def of(cls, question: Question, units: Units, how: str = "see") -> Self:
+        """Return the button for a question's picture with ``units`` first."""
+        return cls(how, units, question.custom_id(f"p:{how}:{units.value}:"))
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls(match["how"], Units(match["units"]), match[0])
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Say that it is being drawn, draw it, send it."""
+        async with guarded(interaction, "showing a picture"):
+            packed = self.custom_id.split(":", 3)[3]
+            question = Question.unpacked(packed, interaction.message)
+            if question is None:
+                await send(interaction, Message(ASK_AGAIN), private=True)
+                return
+            alone = in_direct_messages(interaction)
+            shared = self.how == "share"
+            if shared:
+                await edit_in_place(interaction, Message(_content(interaction)))
+            else:
+                await think(interaction, private=not alone)
+            picture = await _drawn(
+                interaction.client, question, self.units, share=not (shared or alone)
+            )
+            public = alone or (shared and picture.attached)
+            await send(interaction, picture, private=not public)
+
+
+def _content(interaction: discord.Interaction[Any]) -> str:
+    return interaction.message.content if interaction.message is not None else ""
+
+
+async def _drawn(client: "Noonstone", question: Question, units: Units, *, share: bool) -> Message:
+    """Return the picture as a message, or a sentence why there is none."""
+    reply = question.answered(client.preferences(units))
+    picture = reply.picture
+    if client.studio is None or picture is None or picture.drawing is None:
+        return Message("There is no picture of this answer.")
+    png = await client.studio.png(picture.drawing)
+    if isinstance(png, Missing):
+        return Message(f"There is no picture just now ({png.value}); the answer stands without it.")
+    words = picture.alt
+    if len(words) > _LONGEST_WORDS:
+        words = f"{words[: _LONGEST_WORDS - 1]}…"
+    view = discord.ui.View(timeout=None)
+    button = PictureButton.of(question, units, "share")
+    if share and not button.custom_id.endswith(":?"):
+        view.add_item(button)
+    return Message(
+        escape(reply.title),
+        attached=(Attached(f"{reply.command}.png", png, words),),
+        view=view if view.children else None,
+    )
