@@ -1,6 +1,7 @@
 """Every question Noonstone answers: the one list that the fronts, the help and the tests read."""
 
 from bot.answers.about import answer_about
+from bot.answers.card import answer_card
 from bot.answers.convert import answer_convert
 from bot.answers.distance import answer_distance
 from bot.answers.guide import answer_guide
@@ -9,6 +10,7 @@ from bot.answers.tube import answer_tube
 from bot.answers.uvi import answer_uvi
 from bot.command import Command
 from bot.preferences import Context
+from bot.queries.card import CardQuery
 from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.reply import Reply
@@ -54,6 +56,17 @@ COMMANDS: tuple[Command, ...] = (
             "tube distance:30cm screen:passes 55% animal:bearded dragon enclosure:120cm",
         ),
         guide=("uv-and-heat-together", "screens"),
+    ),
+    Command(
+        name="card",
+        summary="A table of distances for every usual tube and screen, to pin in the group",
+        query=CardQuery,
+        answer=answer_card,
+        examples=(
+            "card animal:bearded dragon",
+            "card animal:leopard gecko screens:none; 45% tubes:2%; 6%",
+        ),
+        guide=("measuring-the-distance", "screens"),
     ),
     Command(
         name="convert",

@@ -43,6 +43,11 @@ SCENES: tuple[Scene, ...] = (
         "My shelf fixes the tube at 14 inches, four-foot enclosure. Which tube do I buy?",
         "tube distance:14in screen:none animal:bearded dragon enclosure:4ft",
     ),
+    Scene(
+        "Tibor",
+        "People ask that every day. Is there one table for the group?",
+        "card animal:bearded dragon",
+    ),
     Scene("Wren", "What is 14 and a half inches in centimetres?", "convert 14 1/2 in"),
     Scene("Tibor", "And if it should be 10 °F warmer?", "convert difference 10F"),
     Scene("Odalys", "From where to where do I measure?", "guide measuring-the-distance"),

@@ -7,6 +7,8 @@ __all__ = ["DPI", "line_height_in", "spread", "width_in", "wrapped"]
 DPI = 200
 _LEADING = 1.32
 _POINTS_IN = 72.0
+# Letters are set on whole pixels, which makes a line a little longer than its outlines are.
+_SET_WIDER = 1.03
 
 
 def width_in(text: str, size: float, weight: str = "normal") -> float:
@@ -16,7 +18,7 @@ def width_in(text: str, size: float, weight: str = "normal") -> float:
 
     properties = FontProperties(family="DejaVu Sans", size=size, weight=weight)
     points, _, _ = text_to_path.get_text_width_height_descent(text, properties, False)
-    return float(points) / _POINTS_IN
+    return float(points) / _POINTS_IN * _SET_WIDER
 
 
 def line_height_in(size: float) -> float:

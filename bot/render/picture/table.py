@@ -13,9 +13,11 @@ if TYPE_CHECKING:
 
 __all__ = ["draw_card"]
 
-_HEAD, _CELL, _NOTE = 10.5, 11.0, 10.0
+_HEAD = 10.5
+# The largest of these in which no figure of the table is broken over lines.
+_CELLS = (11.5, 11.0, 10.5, 10.0, 9.5)
 _ROOM_IN = WIDTH_IN - 2 * MARGIN_IN
-_PAD_IN = 0.08
+_PAD_IN = 0.06
 _LABEL_SHARE = 0.34
 
 
@@ -26,20 +28,21 @@ def draw_card(card: Card) -> "Figure":
         + 2 * _PAD_IN,
         _LABEL_SHARE * _ROOM_IN,
     )
-    cell_in = (_ROOM_IN - label_in) / len(card.columns)
+    cell_in = (_ROOM_IN - label_in) / max(1, len(card.columns))
+    size = _size(card, cell_in - 2 * _PAD_IN)
     heads = [wrapped(text, cell_in - 2 * _PAD_IN, _HEAD, "bold") for text in card.columns]
     corner = wrapped(card.corner, label_in - _PAD_IN, _HEAD, "bold")
     head_in = max(len(lines) for lines in (*heads, corner)) * line_height_in(_HEAD) + 2 * _PAD_IN
     rows = [
         (
             wrapped(row.label, label_in - _PAD_IN, _HEAD, "bold"),
-            [_cell_lines(cell, cell_in - 2 * _PAD_IN) for cell in row.cells],
+            [_cell_lines(cell, cell_in - 2 * _PAD_IN, size) for cell in row.cells],
             row.cells,
         )
         for row in card.rows
     ]
     talls = [
-        max(len(lines) for lines in (label, *cells)) * line_height_in(_CELL) + 2 * _PAD_IN
+        max(len(lines) for lines in (label, *cells)) * line_height_in(size) + 2 * _PAD_IN
         for label, cells, _ in rows
     ]
     frame = Frame(card.title, card.subtitle, "\n".join(card.notes), head_in + sum(talls))
@@ -57,16 +60,27 @@ def draw_card(card: Card) -> "Figure":
         _lines(axes, label, 0.0, top, tall, _HEAD, "bold")
         for left, lines, cell in zip(lefts, cells, told, strict=True):
             _tint(axes, left, top, cell_in, tall, cell.tone)
-            _lines(axes, lines, left + cell_in / 2.0, top, tall, _CELL, "normal", "center")
+            _lines(axes, lines, left + cell_in / 2.0, top, tall, size, "normal", "center")
         top -= tall
     axes.axhline(top, color=inks.INK, linewidth=1.0)
     return frame.figure
 
 
-def _cell_lines(cell: Cell, room_in: float) -> list[str]:
+def _cell_lines(cell: Cell, room_in: float, size: float) -> list[str]:
+    return [line for text in _texts(cell) for line in wrapped(text, room_in, size)]
+
+
+def _texts(cell: Cell) -> list[str]:
     _, _, sign = inks.TONES[cell.tone]
-    first = wrapped(f"{sign} {cell.first}".strip(), room_in, _CELL)
-    return first + (wrapped(cell.second, room_in, _CELL) if cell.second else [])
+    # What is as wanted needs no sign: the figure itself says that it can be had.
+    first = cell.first if cell.tone is Tone.GOOD else f"{sign} {cell.first}".strip()
+    return [text for text in (first, cell.second) if text]
+
+
+def _size(card: Card, room_in: float) -> float:
+    texts = [text for row in card.rows for cell in row.cells for text in _texts(cell)]
+    fitting = (s for s in _CELLS if all(width_in(text, s) <= room_in for text in texts))
+    return next(fitting, _CELLS[-1])
 
 
 def _tint(axes: "Axes", left: float, top: float, wide: float, tall: float, tone: Tone) -> None:

@@ -1,0 +1,206 @@
+"""One table of distances for a group to pin: tubes and fixtures down, screens across."""
+
+from dataclasses import dataclass
+
+from bot.answers.curves import shortened
+from bot.answers.figures import length, length_range, percent, uvi, uvi_range
+from bot.answers.linking import page_links, source_lines
+from bot.answers.uv_parts import (
+    UV_CAUTIONS,
+    Wish,
+    fixture_name,
+    lit_length,
+    screen_asked,
+    wish_asked,
+)
+from bot.drawing import Card, CardRow, Cell, Tone
+from bot.language.quantities import Units
+from bot.preferences import Context
+from bot.queries.card import CardQuery
+from bot.reply import Picture, Reply, Row, Table, Value
+from calc.uv.lamp import Fixture, Lamp
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, Placement, Spot, Verdict, place
+from calc.uv.screen import FlatScreen, NoScreen, Screen, open_area
+
+__all__ = ["answer_card"]
+
+_GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter")
+_SOURCES = ("keitz1971", "uv_distance_rows", "nearest_distance")
+_REFUSED = {
+    Verdict.TOO_WEAK: "too weak",
+    Verdict.TOO_CLOSE: "too close",
+    Verdict.OUT_OF_RANGE: "too strong",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class _Entry:
+    """A lamp under one screen: where it goes, if it can."""
+
+    lamp: Lamp
+    screen: Screen
+    placement: Placement
+
+    @property
+    def ends(self) -> tuple[Spot, Spot, Spot] | None:
+        """The near end, the start and the far end, where the lamp fits."""
+        found = self.placement
+        if found.verdict is not Verdict.FITS or not (found.near and found.start and found.far):
+            return None
+        return found.near, found.start, found.far
+
+
+def answer_card(query: CardQuery, context: Context) -> Reply:
+    """Answer with the distance of every lamp under every screen, or why there is none."""
+    wish = wish_asked(query.animal, query.uvi, context)
+    screens = tuple(dict.fromkeys(screen_asked(screen) for screen in query.screens))
+    strengths = sorted({tube.percent for tube in query.tubes}, reverse=True)
+    lit_m = lit_length(query.length)
+    lamps = [Lamp(percent, fixture, lit_m) for percent in strengths for fixture in Fixture]
+    entries = [
+        [_Entry(lamp, screen, place(lamp, screen, wish.low, wish.high)) for screen in screens]
+        for lamp in lamps
+    ]
+    fitting = [entry.ends for row in entries for entry in row if entry.ends]
+    units = context.units
+    lit = length(lit_m, units)
+    return Reply(
+        command="card",
+        status="ok",
+        title=f"Tube distances for {wish.whom}",
+        answer=_answer(len(fitting), len(lamps) * len(screens), wish),
+        values=tuple(value for row in entries for entry in row for value in _values(entry)),
+        rows=(
+            wish.row,
+            *_doubt(fitting),
+            Row(label="Tube", text=f"T5 HO; lit part {lit}; a longer one hangs a little farther"),
+        ),
+        table=_table(entries, screens, units),
+        steps=(
+            "Measure from the underside of the lit tube straight down to the animal's back.",
+            "Start in the middle of the range; in doubt, a little farther.",
+            f"With a UV index meter, go by {uvi_range(wish.low, wish.high)} at back height.",
+            "Measure again whenever tube, fixture, screen or platform change.",
+        ),
+        cautions=UV_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines((*wish.sources, *_SOURCES)),
+        picture=_picture(entries, screens, wish, fitting, units),
+    )
+
+
+def _answer(fits: int, asked: int, wish: Wish) -> str:
+    wanted = f"UVI {uvi_range(wish.low, wish.high)}"
+    if not fits:
+        return f"None of these tubes gives {wanted} from a sensible distance: ask distance for one."
+    return (
+        f"{fits} of these {asked} set-ups can give {wanted}; the table says from where to where, "
+        "tube to back."
+    )
+
+
+def _values(entry: _Entry) -> tuple[Value, ...]:
+    if entry.ends is None:
+        return ()
+    near, start, far = entry.ends
+    strength, fixture = entry.lamp.strength_percent, entry.lamp.fixture.name.lower()
+    return (
+        Value(
+            name=f"distance_{strength:g}_{fixture}_{_screen_key(entry.screen)}",
+            low=near.distance_m,
+            best=start.distance_m,
+            high=far.distance_m,
+            unit="m",
+        ),
+    )
+
+
+def _screen_key(screen: Screen) -> str:
+    match screen:
+        case NoScreen():
+            return "bare"
+        case FlatScreen(passed):
+            return f"blocks_{round(100 * (1.0 - passed))}"
+        case _:
+            return f"mesh_{round(100 * open_area(screen))}_open"
+
+
+def _screen_head(screen: Screen) -> str:
+    match screen:
+        case NoScreen():
+            return "nothing between"
+        case FlatScreen(passed):
+            return f"screen blocks {percent(1.0 - passed)}"
+        case _:
+            return f"mesh, {percent(open_area(screen))} open"
+
+
+def _lamp_head(lamp: Lamp) -> str:
+    return f"{lamp.strength_percent:g} %, {fixture_name(lamp.fixture)}"
+
+
+def _short_head(lamp: Lamp) -> str:
+    return f"{lamp.strength_percent:g} %, {lamp.fixture.name.lower()}"
+
+
+def _doubt(fitting: list[tuple[Spot, Spot, Spot]]) -> tuple[Row, ...]:
+    if not fitting:
+        return ()
+    return (Row(label="How sure", text=f"{_sure(fitting)}. A UV index meter tells."),)
+
+
+def _sure(fitting: list[tuple[Spot, Spot, Spot]]) -> str:
+    starts = [start.uvi for _, start, _ in fitting]
+    low, high = min(e.low for e in starts), max(e.high for e in starts)
+    return f"in the middle of a range the UVI may be {uvi(low)} to {uvi(high)}, for lamps differ"
+
+
+def _table(entries: list[list[_Entry]], screens: tuple[Screen, ...], units: Units) -> Table:
+    def told(entry: _Entry) -> str:
+        if entry.ends is None:
+            return f"{_REFUSED[entry.placement.verdict]}: do not use"
+        near, _, far = entry.ends
+        return length_range(near.distance_m, far.distance_m, units)
+
+    return Table(
+        columns=("Tube and fixture", *map(_screen_head, screens)),
+        rows=tuple((_lamp_head(row[0].lamp), *map(told, row)) for row in entries),
+    )
+
+
+def _picture(
+    entries: list[list[_Entry]],
+    screens: tuple[Screen, ...],
+    wish: Wish,
+    fitting: list[tuple[Spot, Spot, Spot]],
+    units: Units,
+) -> Picture:
+    def cell(entry: _Entry) -> Cell:
+        if entry.ends is None:
+            return Cell(_REFUSED[entry.placement.verdict], "do not use", Tone.BAD)
+        near, _, far = entry.ends
+        first, _, second = length_range(near.distance_m, far.distance_m, units).partition(" (")
+        return Cell(first, second.rstrip(")"), Tone.GOOD)
+
+    drawing = Card(
+        title=f"Tube distances for {wish.whom}",
+        subtitle=f"For UVI {uvi_range(wish.low, wish.high)}, from the lit tube to the back",
+        corner="T5 HO tube",
+        columns=tuple(map(_screen_head, screens)),
+        rows=tuple(CardRow(_short_head(r[0].lamp), tuple(map(cell, r))) for r in entries),
+        notes=(
+            "Start in the middle of the range; in doubt, a little farther.",
+            f"Never nearer than {length(COMFORTABLE_MINIMUM_M, units)}. Measure after any change.",
+            *((f"How sure: {_sure(fitting)}.",) if fitting else ()),
+        ),
+    )
+    table = _table(entries, screens, units)
+    told = (
+        f"{row[0]}: "
+        + "; ".join(f"{c}, {t}" for c, t in zip(table.columns[1:], row[1:], strict=True))
+        + "."
+        for row in table.rows
+    )
+    return Picture(
+        alt=shortened([f"Table: {drawing.title}. {drawing.subtitle}.", *told]), drawing=drawing
+    )

@@ -1,0 +1,45 @@
+"""The question of a moderator: one table of distances for the whole group."""
+
+from typing import Annotated
+
+from pydantic import Field
+
+from bot.language.lamps import TubeStrength, read_tube_strength
+from bot.language.lists import read_list
+from bot.language.screens import Screen, read_screen
+from bot.queries.options import AnimalName, Length, Option, Query, UviRange, reading
+from bot.queries.uv import ANIMAL, UVI
+
+__all__ = ["CardQuery"]
+
+_MOST = 4
+_Tubes = Annotated[
+    tuple[TubeStrength, ...],
+    reading(lambda text: read_list(text, read_tube_strength, _MOST, "strengths", "6%; 12%")),
+    Option(),
+]
+_Screens = Annotated[
+    tuple[Screen, ...],
+    reading(lambda text: read_list(text, read_screen, _MOST, "screens", "none; 45%")),
+    Option(),
+]
+
+
+class CardQuery(Query):
+    """A table of distances for every usual tube, fixture and screen."""
+
+    animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
+    uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
+    screens: _Screens = Field(
+        default_factory=lambda: tuple(map(read_screen, ("none", "30%", "45%"))),
+        description="what may be between, one to four: none; 30%; 45%",
+        examples=["none; 45%"],
+    )
+    tubes: _Tubes = Field(
+        default_factory=lambda: tuple(map(read_tube_strength, ("12%", "6%"))),
+        description="tube strengths, one to four: 6%; 12%",
+        examples=["6%; 12%"],
+    )
+    length: Length | None = Field(
+        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    )
