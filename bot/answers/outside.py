@@ -2,7 +2,7 @@
 
 from math import isfinite
 
-from bot.answers.figures import length, number, temperature
+from bot.answers.figures import difference, length, number, temperature
 from bot.language.quantities import Units
 from calc.validity import OutsideModelError
 
@@ -17,6 +17,8 @@ def outside_sentence(error: OutsideModelError, units: Units) -> str:
             return length(value, units)
         if error.unit in ("degC", "C"):
             return temperature(value, units)
+        if error.unit == "K":
+            return difference(value, units)
         return f"{number(value, 0.01)} {error.unit}".strip()
 
     held = [
