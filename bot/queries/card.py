@@ -8,7 +8,6 @@ from bot.language.lamps import TubeStrength, read_tube_strength
 from bot.language.lists import read_list
 from bot.language.screens import Screen, read_screen
 from bot.queries.options import AnimalName, Length, Option, Query, UviRange, reading
-from bot.queries.uv import ANIMAL, UVI
 
 __all__ = ["CardQuery"]
 
@@ -28,8 +27,14 @@ _Screens = Annotated[
 class CardQuery(Query):
     """A table of distances for every usual tube, fixture and screen."""
 
-    animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
-    uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
+    animal: AnimalName = Field(
+        "", description="the animal, such as bearded dragon", examples=["bearded dragon"]
+    )
+    uvi: UviRange | None = Field(
+        None,
+        description="the UV index you want instead of the animal's own range, such as 3-5",
+        examples=["3-5"],
+    )
     screens: _Screens = Field(
         default_factory=lambda: tuple(map(read_screen, ("none", "30%", "45%"))),
         description="what may be between, one to four: none; 30%; 45%",
