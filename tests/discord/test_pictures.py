@@ -11,6 +11,7 @@ from bot.fronts.discord.client import Noonstone
 from bot.fronts.studio import Studio
 from bot.preferences import Preferences
 from tests.discord.answers import post_buttons
+from tests.discord.artists import hopeless, told
 from tests.discord.cast import FERN, MOSS, direct
 from tests.discord.conftest import Maker
 from tests.discord.platform import Fault
@@ -19,15 +20,6 @@ from tests.discord.world import World
 TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
 LINE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
 SHOW, SHARE = "Show the picture", "Share the picture"
-
-
-def told(drawing: Drawing) -> bytes:
-    """Stand for the drawing: what it is of is enough here."""
-    return drawing.title.encode()
-
-
-def hopeless(_: Drawing) -> bytes:
-    raise ValueError("this one never works")
 
 
 Artist = Callable[[Callable[[Drawing], bytes]], Noonstone]

@@ -85,9 +85,9 @@ class Noonstone(discord.Client):
         if self.studio is not None:
             await self.studio.close()
 
-    async def on_ready(self) -> None:
+    async def on_connect(self) -> None:
         """Say in the log that questions are answered from now on."""
-        _log.info("ready in %d servers", len(self.guilds))
+        _log.info("connected to Discord, in %d servers", len(self.guilds))
 
     async def on_error(self, event: str, /, *args: Any, **kwargs: Any) -> None:
         """Log what no other place caught."""
