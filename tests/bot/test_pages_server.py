@@ -1,5 +1,6 @@
 """The small server: pages, answers, limits and headers, over a real socket on this computer."""
 
+import asyncio
 import logging
 from collections.abc import AsyncIterator
 from urllib.parse import quote
@@ -9,11 +10,9 @@ import pytest
 import pytest_asyncio
 from aiohttp import web
 from aiohttp.test_utils import TestClient, TestServer
-from hypothesis import given
-from hypothesis import strategies as st
 
 from bot.fronts.pages import server
-from bot.fronts.pages.server import MOST_CHARACTERS, Allowance, application
+from bot.fronts.pages.server import MOST_CHARACTERS, application
 
 Client = TestClient[web.Request, web.Application]
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
@@ -170,47 +169,38 @@ async def test_a_fault_of_ours_is_told_by_a_number_that_the_log_knows(
 
 
 async def test_the_longest_question_fits_the_request_line_in_any_alphabet() -> None:
-    runner = web.AppRunner(application(), max_line_size=server.LONGEST_LINE)
-    await runner.setup()
-    site = web.TCPSite(runner, server.HOST, 0)
-    await site.start()
-    port = runner.addresses[0][1]
     question = quote("€" * MOST_CHARACTERS)
-    async with aiohttp.ClientSession() as session:
+    async with server.listening(application()) as port, aiohttp.ClientSession() as session:
         address = f"http://{server.HOST}:{port}/try.html?q={question}"
         response = await session.get(address, max_line_size=server.LONGEST_LINE)
         assert response.status == 200
-    await runner.cleanup()
 
 
-@given(st.integers(1, 100), st.lists(st.floats(0, 100), max_size=60))
-def test_no_address_ever_gets_more_than_its_share(per_minute: int, pauses: list[float]) -> None:
-    clock = Clock()
-    allowance = Allowance(per_minute, clock)
-    taken = 0
-    for pause in pauses:
-        clock.now += pause
-        wait = allowance.take("a")
-        taken += wait == 0
-        assert taken <= per_minute + clock.now * per_minute / 60 + 1e-6
-        assert 0 <= wait <= 60 / per_minute
-    assert allowance.take("b") == 0
+UNREADABLE = {
+    "a line that is too long": b"GET /try.html?q=" + b"mywords" * 5000 + b" HTTP/1.1\r\n\r\n",
+    "a header that is too long": b"GET / HTTP/1.1\r\nX: " + b"mywords" * 5000 + b"\r\n\r\n",
+    "a wrong length": b"GET / HTTP/1.1\r\nContent-Length: mywords\r\n\r\n",
+    "no address": b"GET http://[mywords HTTP/1.1\r\n\r\n",
+    "no HTTP": b"mywords\r\n\r\n",
+    "another protocol": b"\x16\x03\x01mywords\r\n\r\n",
+}
 
 
-def test_waiting_as_long_as_told_is_enough() -> None:
-    clock = Clock()
-    allowance = Allowance(7, clock)
-    waits = [allowance.take("a") for _ in range(8)]
-    assert waits[:7] == [0] * 7
-    clock.now += waits[7]
-    assert allowance.take("a") == 0
-
-
-def test_addresses_are_forgotten_oldest_first() -> None:
-    clock = Clock()
-    allowance = Allowance(1, clock)
-    assert allowance.take("first") == 0
-    assert allowance.take("first") > 0
-    for number in range(1000):
-        allowance.take(str(number))
-    assert allowance.take("first") == 0
+@pytest.mark.parametrize("sent", UNREADABLE.values(), ids=UNREADABLE.keys())
+async def test_what_cannot_be_read_gets_a_plain_page_and_leaves_no_word_in_the_log(
+    sent: bytes, caplog: pytest.LogCaptureFixture
+) -> None:
+    async with server.listening(application()) as port:
+        reader, writer = await asyncio.open_connection(server.HOST, port)
+        with caplog.at_level(logging.INFO):
+            writer.write(sent)
+            answer = (await reader.read()).decode()
+        writer.close()
+        await writer.wait_closed()
+    head, _, page = answer.partition("\r\n\r\n")
+    assert head.startswith("HTTP/1.0 400 ")
+    assert "default-src 'none'" in head
+    assert "That could not be read." in page
+    assert "mywords" not in answer
+    assert "mywords" not in caplog.text
+    assert "Traceback" not in caplog.text

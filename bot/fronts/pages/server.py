@@ -6,11 +6,12 @@ internet: it listens on 127.0.0.1.
 
 import asyncio
 import logging
+import signal
 import time
 import uuid
-from collections import OrderedDict
-from collections.abc import Awaitable, Callable
+from collections.abc import AsyncIterator, Awaitable, Callable
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import asynccontextmanager
 from math import ceil
 
 from aiohttp import web
@@ -19,6 +20,7 @@ from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.fronts.pages.site import render_page, render_site
 from bot.language.quantities import Units
+from bot.operating.allowance import Allowance
 from bot.preferences import Preferences
 from bot.render.html import render_html
 from bot.reply import Reply
@@ -28,15 +30,14 @@ __all__ = [
     "LONGEST_LINE",
     "MOST_CHARACTERS",
     "PER_MINUTE",
-    "Allowance",
     "application",
+    "listening",
     "serve",
 ]
 
 HOST = "127.0.0.1"
 MOST_CHARACTERS = 2000
 PER_MINUTE = 30
-_MOST_ADDRESSES = 1000
 # Room for the longest question with every character written as nine (%E2%82%AC).
 LONGEST_LINE = MOST_CHARACTERS * 12 + 1024
 _HEADERS = {
@@ -50,27 +51,6 @@ _HEADERS = {
 _TYPES = {"html": "text/html", "css": "text/css", "js": "text/javascript", "svg": "image/svg+xml"}
 
 log = logging.getLogger(__name__)
-
-
-class Allowance:
-    """A number of questions per minute for each address: a bucket that refills steadily."""
-
-    def __init__(self, per_minute: int, clock: Callable[[], float] = time.monotonic) -> None:
-        self._most = float(per_minute)
-        self._per_second = per_minute / 60.0
-        self._clock = clock
-        self._left: OrderedDict[str, tuple[float, float]] = OrderedDict()
-
-    def take(self, address: str) -> float:
-        """Take one question; return 0 when allowed, otherwise the seconds to wait."""
-        now = self._clock()
-        left, then = self._left.pop(address, (self._most, now))
-        left = min(self._most, left + (now - then) * self._per_second)
-        wait = 0.0 if left >= 1.0 else (1.0 - left) / self._per_second
-        self._left[address] = (left if wait else left - 1.0, now)
-        if len(self._left) > _MOST_ADDRESSES:
-            self._left.popitem(last=False)
-        return wait
 
 
 class _Site:
@@ -126,19 +106,66 @@ def application(
 
 def serve(port: int = 8040, say: Callable[[str], object] = print) -> None:
     """Serve the site and the try-it page on this computer until interrupted."""
+    asyncio.run(_serve(port, say))
 
-    def started(*_: object) -> None:
+
+async def _serve(port: int, say: Callable[[str], object]) -> None:
+    stopped = asyncio.Event()
+    for number in (signal.SIGINT, signal.SIGTERM):
+        asyncio.get_running_loop().add_signal_handler(number, stopped.set)
+    async with listening(application(), port):
         say(f"The guide is at http://{HOST}:{port}/ (stop with Ctrl+C).")
+        await stopped.wait()
 
-    web.run_app(
-        application(),
-        host=HOST,
-        port=port,
-        access_log=None,
-        print=started,
-        max_line_size=LONGEST_LINE,
-        max_field_size=LONGEST_LINE,
-    )
+
+@asynccontextmanager
+async def listening(app: web.Application, port: int = 0) -> AsyncIterator[int]:
+    """Serve an application on this computer until the block ends; give its port."""
+    runner = web.AppRunner(app)
+    await runner.setup()
+    manager = runner.server
+    assert manager is not None
+    loop = asyncio.get_running_loop()
+    try:
+        server = await loop.create_server(lambda: _Connection(manager, loop), HOST, port)
+        try:
+            yield server.sockets[0].getsockname()[1]
+        finally:
+            server.close()
+    finally:
+        await runner.cleanup()
+
+
+class _Connection(web.RequestHandler):
+    """A connection on which even what is not HTTP gets a plain page, and no word of it a log."""
+
+    __slots__ = ()
+
+    def __init__(self, manager: web.Server, loop: asyncio.AbstractEventLoop) -> None:
+        super().__init__(
+            manager,
+            loop=loop,
+            access_log=None,  # type: ignore[arg-type]  # none is allowed; the type is too narrow
+            max_line_size=LONGEST_LINE,
+            max_field_size=LONGEST_LINE,
+        )
+
+    def handle_error(
+        self,
+        request: web.BaseRequest,
+        status: int = 500,
+        exc: BaseException | None = None,
+        message: str | None = None,
+    ) -> web.StreamResponse:
+        """Return the page for a request that could not be read."""
+        if status >= 500:
+            return super().handle_error(request, status, exc, message)
+        log.info("a request could not be read (%s)", type(exc).__name__)
+        told = f"That could not be read. A question has at most {MOST_CHARACTERS} characters."
+        response = _sorry(told, status)
+        response.headers.update(_HEADERS)
+        response.force_close()
+        return response
 
 
 def _try_page(
