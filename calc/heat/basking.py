@@ -31,6 +31,7 @@ __all__ = [
 
 SMALLEST_RISE_K = 2.0
 LARGEST_RISE_K = 80.0
+MOST_POWER = 4.0
 MOST_DIMMING = 0.20
 """Most that a dimmer should take off [1]. Source: common_practice."""
 _NEAREST_M, _FARTHEST_M = 0.05, 2.0
@@ -58,9 +59,11 @@ class Scaling:
         stretch = (reading.rise_k / rise_k) ** (1.0 / (2.0 * self.exponent))
         return float(before * stretch - self.offset_m)
 
-    def power(self, reading: "Reading", rise_k: float) -> float:
+    def power(self, reading: "Reading", rise_k: float, distance_m: float | None = None) -> float:
         """Return the power that gives a rise, as a factor on the present one."""
-        return float((rise_k / reading.rise_k) ** (1.0 / self.exponent))
+        away = reading.distance_m if distance_m is None else distance_m
+        farther = (away + self.offset_m) / (reading.distance_m + self.offset_m)
+        return float(farther**2 * (rise_k / reading.rise_k) ** (1.0 / self.exponent))
 
 
 SCALINGS = (Scaling(1.0, 0.0), Scaling(0.85, 0.05), Scaling(0.83, 0.10))
@@ -159,22 +162,25 @@ def surface_at(reading: Reading, distance_m: float, power: float = 1.0) -> Estim
     """
     if not _NEAREST_M <= distance_m <= _FARTHEST_M:
         raise OutsideModelError("lamp distance", distance_m, _NEAREST_M, _FARTHEST_M, "m")
-    if not 0.0 < power <= 4.0:
-        raise OutsideModelError("change of power", power, 0.0, 4.0, "")
+    if not 0.0 < power <= MOST_POWER:
+        raise OutsideModelError("change of power", power, 0.0, MOST_POWER, "")
     rises = (scaling.rise_k(reading, distance_m, power) for scaling in SCALINGS)
     return _ordered(reading.air_c + rise for rise in rises)
 
 
-def watts_for(reading: Reading, watts: float, wanted_c: float) -> Estimate:
-    """Return the wattage that gives the wanted surface from the same place.
+def watts_for(
+    reading: Reading, watts: float, wanted_c: float, distance_m: float | None = None
+) -> Estimate:
+    """Return the wattage that gives the wanted surface, from the same place or another.
 
-    P2 = P1 (rise2 / rise1)^(1/p)
+    P2 = P1 (rise2 / rise1)^(1/p) ((d2 + d0) / (d1 + d0))²
 
     Parameters
     ----------
     reading : what was measured
-    watts : wattage of the lamp in use [W], above 0
+    watts : power of the lamp as it was measured, dimmed or not [W], above 0
     wanted_c : wanted surface [degC], 2 to 80 K above the local air
+    distance_m : new distance [m], 0.05 to 2; the present one where not given
 
     Returns
     -------
@@ -192,7 +198,7 @@ def watts_for(reading: Reading, watts: float, wanted_c: float) -> Estimate:
     60
     """
     rise = reading.wanted_rise_k(wanted_c)
-    return _ordered(watts * scaling.power(reading, rise) for scaling in SCALINGS)
+    return _ordered(watts * scaling.power(reading, rise, distance_m) for scaling in SCALINGS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -203,18 +209,22 @@ class WattageStep:
     surface_c: Estimate
 
 
-def wattage_steps(reading: Reading, watts: float, wanted_c: float) -> tuple[WattageStep, ...]:
+def wattage_steps(
+    reading: Reading, watts: float, wanted_c: float, distance_m: float | None = None
+) -> tuple[WattageStep, ...]:
     """Return the steps sold just below and just above the wanted wattage, cooler first.
 
+    As for ``watts_for``; a step of more than four times the present power is left out.
     Source: lamp_steps; rise_scaling.
     """
-    wanted_w = watts_for(reading, watts, wanted_c).best
+    away_m = reading.distance_m if distance_m is None else distance_m
+    wanted_w = watts_for(reading, watts, wanted_c, away_m).best
     below = [step for step in steps_sold() if step <= wanted_w][-1:]
     above = [step for step in steps_sold() if step > wanted_w][:1]
     return tuple(
-        WattageStep(step, surface_at(reading, reading.distance_m, step / watts))
+        WattageStep(step, surface_at(reading, away_m, step / watts))
         for step in (*below, *above)
-        if step / watts <= 4.0
+        if step / watts <= MOST_POWER
     )
 
 

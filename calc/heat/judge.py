@@ -146,6 +146,9 @@ def _steps(
     if _is_dangerous(readings, animal) and Doubtful.COOL_END_ABOVE_SURFACE not in doubts:
         yield Step.SWITCH_LAMP_OFF
     yield from (step for doubt, step in _DOUBT_STEPS.items() if doubt in doubts)
+    if Step.CHECK_PROBE_PLACES in (_DOUBT_STEPS.get(doubt) for doubt in doubts):
+        # Readings that contradict each other are no ground for moving a lamp.
+        return
     night = verdicts.pop(Place.NIGHT, None)
     if readings.is_too_soon and verdicts:
         yield from _early_steps(verdicts, animal)
