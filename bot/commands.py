@@ -3,16 +3,22 @@
 from bot.answers.about import answer_about
 from bot.answers.card import answer_card
 from bot.answers.convert import answer_convert
+from bot.answers.decline import answer_decline
 from bot.answers.distance import answer_distance
+from bot.answers.dose import answer_dose
 from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
+from bot.answers.meter import answer_meter
+from bot.answers.section import answer_section
 from bot.answers.tube import answer_tube
 from bot.answers.uvi import answer_uvi
 from bot.command import Command
+from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
+from bot.queries.uv_depth import DeclineQuery, DoseQuery, MeterQuery, SectionQuery
 from bot.reply import Reply
 
 __all__ = ["COMMANDS", "command_named", "described"]
@@ -58,6 +64,56 @@ COMMANDS: tuple[Command, ...] = (
         guide=("uv-and-heat-together", "screens"),
     ),
     Command(
+        name="meter",
+        summary="Your own UV meter readings: the distances for your very lamp, and what looks odd",
+        query=MeterQuery,
+        answer=answer_meter,
+        examples=(
+            "meter readings:4.2 at 12 in, 2.9 at 15 in animal:bearded dragon",
+            "meter readings:3.1 at 30cm, 2.3 at 36cm without:5.6 at 30cm, 4.3 at 36cm uvi:1-2",
+        ),
+        guide=("how-to-take-a-reading", "reading-a-uv-meter"),
+    ),
+    Command(
+        name="decline",
+        summary="How your tube fades by dated readings, and when to replace it or read again",
+        query=DeclineQuery,
+        answer=answer_decline,
+        examples=(
+            "decline readings:2026-01-03 5.2, 2026-03-01 4.6, 2026-05-02 4.1 animal:bearded dragon",
+            "decline age:8 months",
+        ),
+        guide=("when-a-lamp-is-worn-out", "how-to-take-a-reading"),
+    ),
+    Command(
+        name="section",
+        summary="A map of the UV in your enclosure: platform, shade, and whether heat and UV meet",
+        query=SectionQuery,
+        answer=answer_section,
+        examples=(
+            (
+                "section tube:12% reflector:polished screen:none distance:16in "
+                "enclosure:48x24x24in animal:bearded dragon"
+            ),
+            (
+                "section tube:6% reflector:plain screen:passes 60% distance:25cm "
+                "enclosure:90x45x45 cm uvi:1-2 length:55cm platform:25cm heat:15cm"
+            ),
+        ),
+        guide=("sun-and-shade", "uv-and-heat-together"),
+    ),
+    Command(
+        name="dose",
+        summary="A day under the tube beside a day of sun, and how long people may stay in it",
+        query=DoseQuery,
+        answer=answer_dose,
+        examples=(
+            "dose uvi:4 hours:4",
+            "dose uvi:4 hours:10 distance:14in latitude:27S month:June",
+        ),
+        guide=("uv-and-your-eyes", "sun-and-shade"),
+    ),
+    Command(
         name="card",
         summary="A table of distances for every usual tube and screen, to pin in the group",
         query=CardQuery,
@@ -68,6 +124,7 @@ COMMANDS: tuple[Command, ...] = (
         ),
         guide=("measuring-the-distance", "screens"),
     ),
+    *HEAT_COMMANDS,
     Command(
         name="convert",
         summary="Inches to centimetres, °F to °C, and back; differences kept apart",

@@ -3,6 +3,7 @@
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.readings import read_lamp
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -49,8 +50,9 @@ _AN_INCH_M = 0.0254
 def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     """Answer with a range of distances, or refuse and say what would work."""
     wish = wish_asked(query.animal, query.uvi, context)
-    lamp = lamp_asked(query.tube, query.reflector, query.length, query.age)
     screen = screen_asked(query.screen)
+    named = lamp_asked(query.tube, query.reflector, query.length, query.age)
+    lamp = read_lamp(named, query.readings, screen)
     placement = place(lamp, screen, wish.low, wish.high)
     tube_row = lamp_row(lamp, query.tube, query.length, context.units)
     near, start, far = placement.near, placement.start, placement.far

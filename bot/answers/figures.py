@@ -6,15 +6,18 @@ promise what no tape measure or lamp keeps.
 """
 
 from collections.abc import Callable
+from datetime import date
 
 from bot.language.quantities import Units, convert
 from calc.uncertainty import Estimate
 
 __all__ = [
+    "calendar_day",
     "difference",
     "hours",
     "length",
     "length_range",
+    "month_name",
     "number",
     "percent",
     "temperature",
@@ -130,3 +133,16 @@ def hours(value_h: float) -> str:
     minutes = round(value_h * 60)
     whole, rest = divmod(minutes, 60)
     return f"{whole} h {rest:02d} min" if rest else f"{whole} h"
+
+
+_MONTHS = "January February March April May June July August September October November December"
+
+
+def calendar_day(day: date) -> str:
+    """Return a day that no country reads in two ways, such as ``3 January 2026``."""
+    return f"{day.day} {month_name(day.month)} {day.year}"
+
+
+def month_name(month: int) -> str:
+    """Return the name of a month, 1 to 12."""
+    return _MONTHS.split()[month - 1]

@@ -12,6 +12,7 @@ from bot.answers.curves import (
 )
 from bot.answers.figures import length, length_range, percent, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.readings import read_lamp
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -29,8 +30,9 @@ from bot.queries.uv import TubeQuery
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
 from calc.uv.choice import LengthFit, SuitRow, TubeChoice, suits, tube_length_for
+from calc.uv.doubts import uvi_estimate as estimate_at
 from calc.uv.lamp import Fixture, Lamp
-from calc.uv.placement import COMFORTABLE_MINIMUM_M, Standing, spot
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, Standing, spot, standing_of
 from calc.uv.screen import Screen
 
 __all__ = ["answer_tube"]
@@ -57,6 +59,7 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     if query.length is None and choice and choice.tube:
         lit_m = choice.tube.lit_length_m
     rows = suits(query.distance.low, screen, wish.low, wish.high, lit_m)
+    own = _own_lamp(query, screen, lit_m)
     picks = _picks(rows, wish)
     here = spot(Lamp(12.0, Fixture.POLISHED, lit_m), query.distance.low, screen)
     place_row = Row(
@@ -68,20 +71,25 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
         command="tube",
         status="ok",
         title=f"Which tube for {wish.whom}",
-        answer=_answer(picks, choice, wish, query.distance.low, units),
-        values=_values(rows, choice),
+        answer=_answer(picks, choice, wish, query.distance.low, own, units),
+        values=_values(rows, choice, own),
         rows=(
             wish.row,
             place_row,
             screen_row(screen, here.screen_transmission),
             *_length_rows(choice, units),
         ),
-        table=_table(rows),
+        table=_table(rows, own, wish),
         steps=_steps(picks, wish, query.distance.low, units),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(
-            (*wish.sources, *_SOURCES, *(("half_to_two_thirds", "t5_lengths") if choice else ()))
+            (
+                *wish.sources,
+                *_SOURCES,
+                *(("half_to_two_thirds", "t5_lengths") if choice else ()),
+                *(("birge1932", "uv_meter_judgement") if own else ()),
+            )
         ),
         picture=_picture(rows, picks, query.distance.low, screen, lit_m, wish, units),
     )
@@ -137,19 +145,31 @@ def _picture(
     return Picture(alt=shortened(alt), drawing=drawing)
 
 
-def _table(rows: tuple[SuitRow, ...]) -> Table:
-    return Table(
-        columns=("Tube", "Fixture", "UVI there", "Verdict"),
-        rows=tuple(
-            (
-                f"{row.strength_percent:.0f} %",
-                fixture_name(row.fixture),
-                uvi_estimate(row.uvi),
-                _VERDICTS[row.standing],
-            )
-            for row in rows
-        ),
-    )
+def _own_lamp(query: TubeQuery, screen: Screen, lit_m: float) -> Estimate | None:
+    """Return the UVI that the asker's own lamp gives there by its readings, if there are any."""
+    if not query.readings:
+        return None
+    lamp = read_lamp(Lamp(12.0, Fixture.POLISHED, lit_m), query.readings, screen)
+    return estimate_at(lamp, query.distance.low, screen)
+
+
+def _table(rows: tuple[SuitRow, ...], own: Estimate | None, wish: Wish) -> Table:
+    told = [
+        (
+            f"{row.strength_percent:.0f} %",
+            fixture_name(row.fixture),
+            uvi_estimate(row.uvi),
+            _VERDICTS[row.standing],
+        )
+        for row in rows
+    ]
+    if own:
+        told.insert(0, ("your own lamp", "as you read it", uvi_estimate(own), _verdict(own, wish)))
+    return Table(columns=("Tube", "Fixture", "UVI there", "Verdict"), rows=tuple(told))
+
+
+def _verdict(own: Estimate, wish: Wish) -> str:
+    return _VERDICTS[standing_of(own.best, wish.low, wish.high)]
 
 
 def _picks(rows: tuple[SuitRow, ...], wish: Wish) -> tuple[SuitRow, ...]:
@@ -169,9 +189,15 @@ def _answer(
     choice: TubeChoice | None,
     wish: Wish,
     distance_m: float,
+    own: Estimate | None,
     units: Units,
 ) -> str:
-    if picks:
+    if own and standing_of(own.best, wish.low, wish.high) is Standing.WITHIN:
+        first = (
+            f"Keep your own lamp: by your readings it gives about UVI {uvi_estimate(own)} at "
+            f"{length(distance_m, units)}, wanted {uvi_range(wish.low, wish.high)}."
+        )
+    elif picks:
         best = picks[0]
         first = (
             f"Take a T5 HO, {best.strength_percent:.0f} % in a {fixture_name(best.fixture)}: "
@@ -193,8 +219,11 @@ def _answer(
     )
 
 
-def _values(rows: tuple[SuitRow, ...], choice: TubeChoice | None) -> tuple[Value, ...]:
-    values = [
+def _values(
+    rows: tuple[SuitRow, ...], choice: TubeChoice | None, own: Estimate | None
+) -> tuple[Value, ...]:
+    values = [Value.of("uvi_own_lamp", own, "1")] if own else []
+    values += [
         Value.of(f"uvi_{row.strength_percent:.0f}_{row.fixture.name.lower()}", row.uvi, "1")
         for row in rows
     ]

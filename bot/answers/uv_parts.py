@@ -24,6 +24,7 @@ __all__ = [
     "Wish",
     "doubt_row",
     "fixture_name",
+    "fixture_of",
     "lamp_asked",
     "lamp_name",
     "lamp_row",
@@ -52,7 +53,8 @@ _WORDS = {
     Cause.TEMPERATURE: "warmth changes the output",
     Cause.TAPE: "a tape measure is off by a centimetre",
     Cause.SCREEN: "screens differ in wire, dirt and shine",
-    Cause.READINGS: "your readings scatter",
+    Cause.READINGS: "your readings scatter and a hand meter may be off",
+    Cause.SPREAD: "reflectors spread UV sideways in their own way",
 }
 
 
@@ -113,10 +115,15 @@ def lamp_asked(
     """Return the lamp that the options describe."""
     return Lamp(
         tube.percent,
-        Fixture.POLISHED if reflector is TypedFixture.POLISHED else Fixture.PLAIN,
+        fixture_of(reflector),
         lit_length(tube_length),
         None if age is None else age.low,
     )
+
+
+def fixture_of(typed_fixture: TypedFixture) -> Fixture:
+    """Return the fixture of the engine for a typed one."""
+    return Fixture.POLISHED if typed_fixture is TypedFixture.POLISHED else Fixture.PLAIN
 
 
 def fixture_name(fixture: Fixture) -> str:
@@ -126,18 +133,22 @@ def fixture_name(fixture: Fixture) -> str:
 
 def lamp_name(lamp: Lamp) -> str:
     """Return a lamp as a sentence needs it."""
+    if lamp.own is not None:
+        return "your own lamp, as you read it"
     return f"T5 HO, {number(lamp.strength_percent, 0.1)} %, {fixture_name(lamp.fixture)}"
 
 
 def lamp_row(lamp: Lamp, tube: TubeStrength, tube_length: Measure | None, units: Units) -> Row:
     """Return how the tube was taken."""
     told = [lamp_name(lamp)]
+    if lamp.own is not None:
+        told.append("its strength, fixture and age do not count, your readings hold them")
     if tube.older_scale:
         told.append(f"“{tube.text}” read as the older scale, the {number(tube.percent)} % class")
     lit = length(lamp.lit_length_m, units)
     own = "as you gave it" if tube_length else "no length given, so the shortest standard tube"
     told.append(f"lit part {lit} ({own})")
-    if lamp.age_s is None:
+    if lamp.age_s is None and lamp.own is None:
         told.append("age unknown")
     return Row(label="Tube", text="; ".join(told))
 
@@ -190,7 +201,10 @@ def doubt_row(doubts: LampDoubts) -> Row:
     sized += [(d, 1.0 - 1.0 / d.factor) for d in doubts.lower]
     ordered = sorted(sized, key=lambda pair: -pair[1])
     told = "; ".join(f"{_WORDS[Cause(d.name)]} (by about {percent(x)})" for d, x in ordered)
-    return Row(label="Why a range", text=f"{told}. A UV index meter takes most of this away.")
+    read = any(d.name == Cause.READINGS for d in doubts)
+    more = "took most of it" if read else "takes most of this"
+    whose = "Your own readings" if read else "A UV index meter"
+    return Row(label="Why a range", text=f"{told}. {whose} {more} away.")
 
 
 def passing_estimate(spot: Spot, doubts: LampDoubts) -> Estimate:

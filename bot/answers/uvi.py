@@ -3,6 +3,7 @@
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.readings import read_lamp
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -48,8 +49,9 @@ _WORDS = {
 def answer_uvi(query: UviQuery, context: Context) -> Reply:
     """Answer with the UVI at a distance, against the wanted range."""
     wish = wish_asked(query.animal, query.uvi, context)
-    lamp = lamp_asked(query.tube, query.reflector, query.length, query.age)
     screen = screen_asked(query.screen)
+    named = lamp_asked(query.tube, query.reflector, query.length, query.age)
+    lamp = read_lamp(named, query.readings, screen)
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
     here, units = check.here, context.units
     doubts = doubts_for(lamp, here.distance_m, screen)

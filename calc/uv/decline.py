@@ -22,6 +22,7 @@ __all__ = [
     "Decline",
     "Trend",
     "decline_of",
+    "trend_at",
 ]
 
 REPLACE_AFTER_DAYS = (182.6, 365.25)
@@ -148,6 +149,12 @@ def decline_of(readings: Sequence[DatedReading], low_uvi: float) -> Decline:
     )
 
 
+def trend_at(readings: Sequence[DatedReading], days: Sequence[float]) -> tuple[Estimate, ...]:
+    """Return the UVI [1] of the line through dated readings on days [d]; none without a line."""
+    line = _line_through(sorted(readings, key=lambda r: r.day))
+    return tuple(line.at(day) for day in days) if line else ()
+
+
 @dataclass(frozen=True, slots=True)
 class _Line:
     """A straight line through logarithms, with the deviation of one reading."""
@@ -231,7 +238,7 @@ def _without_line(
         earliest_day=None,
         latest_day=None,
         horizon_day=last.day,
-        read_again_day=_read_again(last.day, None),
+        read_again_day=_read_again(last.day, last.day if last.uvi / factor < low_uvi else None),
     )
 
 

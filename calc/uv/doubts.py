@@ -29,6 +29,7 @@ class Cause(StrEnum):
     TAPE = "tape"
     SCREEN = "screen"
     READINGS = "readings"
+    SPREAD = "spread"
 
 
 @dataclass(frozen=True, slots=True)

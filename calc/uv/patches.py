@@ -4,7 +4,7 @@ An animal is a level back at one height over what it stands on: the basking plat
 floor beside it. Decor, hides and walls are not modelled: they add shade.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from typing import NamedTuple
@@ -33,7 +33,7 @@ __all__ = [
 SHADE_UVI = 0.5
 """Under this an animal is in the shade. Source: uv_shade."""
 
-_SIDEWAYS_DOUBT = Doubt(Cause.FIXTURE, 1.3, "uv_sideways_judgement")
+_SIDEWAYS_DOUBT = Doubt(Cause.SPREAD, 1.3, "uv_sideways_judgement")
 _TOGETHER, _APART = 0.5, 0.05
 _CELLS = 60
 
@@ -160,9 +160,13 @@ def patches(
     check_range(low_uvi, high_uvi)
     _check(box, platform, back_m)
     doubts = field_doubts(tubes, platform.top_m + back_m)
-    grids = (_over_platform(platform, back_m), _over_box(box, platform, back_m))
-    on_top, everywhere = (_Lit.of(tubes, *grid) for grid in grids)
-    lit = _Lit(*(np.concatenate(pair) for pair in zip(on_top, everywhere, strict=True)))
+    # Shares count the middles of equal cells; the extremes lie on edges and corners.
+    on_top, everywhere = (
+        _Lit.of(tubes, *grid)
+        for grid in (_over_platform(platform, back_m), _over_box(box, platform, back_m))
+    )
+    edges = (_over_platform(platform, back_m, _nodes), _over_box(box, platform, back_m, _nodes))
+    lit = _Lit.of(tubes, *(np.concatenate(pair) for pair in zip(*edges, strict=True)))
     if np.any(np.isnan(lit.uvi)):
         raise OutsideModelError("distance from a tube to the back", 0.0, NEAREST_M, FARTHEST_M, "m")
     strong, weak = (lit.place(int(i), doubts) for i in (np.argmax(lit.uvi), np.argmin(lit.uvi)))
@@ -220,8 +224,15 @@ class _Lit(NamedTuple):
 _Points = tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]
 
 
+_Spacing = Callable[[float, float, int], NDArray[np.float64]]
+
+
 def _cells(low: float, high: float, count: int) -> NDArray[np.float64]:
     return low + (np.arange(count) + 0.5) / count * (high - low)
+
+
+def _nodes(low: float, high: float, count: int) -> NDArray[np.float64]:
+    return np.linspace(low, high, count + 1)
 
 
 def _standing(
@@ -230,15 +241,15 @@ def _standing(
     return np.where(platform.holds(x, y), platform.top_m, 0.0)
 
 
-def _over_platform(platform: Platform, back_m: float) -> _Points:
+def _over_platform(platform: Platform, back_m: float, spaced: _Spacing = _cells) -> _Points:
     x, y = np.meshgrid(
-        _cells(platform.x0_m, platform.x1_m, _CELLS), _cells(platform.y0_m, platform.y1_m, _CELLS)
+        spaced(platform.x0_m, platform.x1_m, _CELLS), spaced(platform.y0_m, platform.y1_m, _CELLS)
     )
     return x.ravel(), y.ravel(), np.full(x.size, platform.top_m + back_m)
 
 
-def _over_box(box: Box, platform: Platform, back_m: float) -> _Points:
-    x, y = np.meshgrid(_cells(0.0, box.length_m, 2 * _CELLS), _cells(0.0, box.depth_m, _CELLS))
+def _over_box(box: Box, platform: Platform, back_m: float, spaced: _Spacing = _cells) -> _Points:
+    x, y = np.meshgrid(spaced(0.0, box.length_m, 2 * _CELLS), spaced(0.0, box.depth_m, _CELLS))
     return x.ravel(), y.ravel(), (_standing(platform, x, y) + back_m).ravel()
 
 

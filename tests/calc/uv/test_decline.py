@@ -14,6 +14,7 @@ from calc.uv.decline import (
     Decline,
     Trend,
     decline_of,
+    trend_at,
 )
 from calc.validity import OutsideModelError
 
@@ -50,6 +51,17 @@ def test_the_line_and_its_error_are_those_of_scipy() -> None:
     assert log(found.month_factor.best) / 30.0 == pytest.approx(line.slope)
     scatter = log(found.month_factor.high / found.month_factor.best) / 30.0 / 1.645
     assert scatter == pytest.approx(line.stderr, rel=1e-9)
+
+
+def test_the_line_is_told_day_by_day() -> None:
+    readings = fading(0.003, [0.0, 50.0, 100.0])
+    now, later = trend_at(readings, [100.0, 130.0])
+    found = decline_of(readings, 3.0)
+    assert now == found.now
+    assert found.month_factor is not None
+    assert later.best == pytest.approx(now.best * found.month_factor.best)
+    assert later.high / later.low > now.high / now.low
+    assert trend_at(readings[:2], [0.0]) == ()
 
 
 def test_the_order_of_readings_does_not_matter() -> None:

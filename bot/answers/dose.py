@@ -1,0 +1,205 @@
+"""A day under the tube beside a day of sun, and how long people may stay in its light."""
+
+from bot.answers.figures import (
+    hours,
+    length,
+    month_name,
+    number,
+    percent,
+    uvi,
+    uvi_estimate,
+    uvi_range,
+)
+from bot.answers.linking import page_links, source_lines
+from bot.answers.uv_parts import UV_CAUTIONS, lit_length
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Units
+from bot.preferences import Context
+from bot.queries.uv_depth import DoseQuery
+from bot.reply import Reply, Row, Value
+from calc.uncertainty import Estimate
+from calc.uv.dose import SUN_DOUBTS, SunDay, dose_sed, safe_time, sun_day
+from calc.uv.tube import line_shape
+
+__all__ = ["answer_dose"]
+
+_GUIDE = ("uv-and-your-eyes", "sun-and-shade", "reading-a-uv-meter")
+_SOURCES = ("cie125", "cie_17_26_073", "directive_2006_25", "acgih1992")
+_STEPS = (
+    (
+        "Let the animal choose: shade it can go to matters more than any dose, and nobody knows "
+        "the dose a reptile needs."
+    ),
+    "Switch the tube off while you work inside; sleeves and glasses that stop UV if not.",
+)
+_CAUTIONS = (
+    "Never look into the lit tube: the time above is not for that.",
+    UV_CAUTIONS[1],
+    (
+        "The limit is for healthy grown people at work, not for children or for skin or eyes that "
+        "react to light."
+    ),
+)
+_DAY_H = 24.0
+_MINUTE_S = 60.0
+_HOUR_S = 3600.0
+_ARM_M = 0.60
+
+
+def answer_dose(query: DoseQuery, context: Context) -> Reply:
+    """Answer with the day's dose, the sun's, and the time that people have."""
+    alight = query.hours.low / _HOUR_S
+    _check(query, alight)
+    low, high = query.uvi
+    lamp = Estimate(
+        dose_sed(low, alight), dose_sed((low + high) / 2, alight), dose_sed(high, alight)
+    )
+    sun = None
+    if query.latitude is not None and query.month is not None:
+        sun = sun_day(query.latitude, query.month)
+    return Reply(
+        command="dose",
+        status="ok",
+        title="The day's UV dose, and yours",
+        answer=_answer(query, lamp, sun, alight),
+        values=_values(query, lamp, sun),
+        rows=(
+            Row(label="Under the tube", text=_under(query, lamp, alight)),
+            *_sun_rows(query, lamp, sun),
+            Row(label="You, at that spot", text=_people(high)),
+            *_arm_rows(query, context.units),
+            Row(
+                label="What is assumed",
+                text="the tube gives nothing under 290 nm; its true spectrum may allow you "
+                "several times as long, and a lamp with shorter waves allows less",
+            ),
+        ),
+        steps=_STEPS,
+        cautions=_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines(_sources(query, sun)),
+    )
+
+
+def _sources(query: DoseQuery, sun: SunDay | None) -> tuple[str, ...]:
+    shown = ("cooper1969", "klein1977", *(d.source for d in SUN_DOUBTS)) if sun else ()
+    return (*_SOURCES, *shown, *(("keitz1971",) if query.distance else ()))
+
+
+def _check(query: DoseQuery, alight: float) -> None:
+    if not 0.0 < alight <= _DAY_H:
+        raise NotUnderstoodError(query.hours.text, "hours of a day, up to 24", "hours:10", "hours")
+    if not 0.0 < query.uvi[0] <= query.uvi[1] <= 20.0:
+        raise NotUnderstoodError(
+            uvi_range(*query.uvi), "a UV index above 0 and up to 20", "uvi:4", "uvi"
+        )
+    if (query.latitude is None) is not (query.month is None):
+        missing, example = (
+            ("month", "month:June") if query.month is None else ("latitude", "latitude:27S")
+        )
+        raise NotUnderstoodError(
+            "only one of latitude and month",
+            "both, to compare with the sun",
+            example,
+            missing,
+        )
+
+
+def _answer(query: DoseQuery, lamp: Estimate, sun: SunDay | None, alight: float) -> str:
+    told = (
+        f"An animal that stayed in it for all {hours(alight)} would take "
+        f"{_range(lamp)} standard erythema doses (SED)."
+    )
+    if sun and sun.dose.best > 0.0:
+        told += (
+            f" That is about {percent(lamp.best / sun.dose.best)} of a clear day at that latitude "
+            f"in {month_name(query.month or 1)}, out in the open from dawn to dusk."
+        )
+    return f"{told} {_people(query.uvi[1])}"
+
+
+def _range(estimate: Estimate) -> str:
+    if estimate.low == estimate.high:
+        return number(estimate.best)
+    return f"{number(estimate.low)} to {number(estimate.high)}"
+
+
+def _under(query: DoseQuery, lamp: Estimate, alight: float) -> str:
+    low, high = query.uvi
+    at = uvi(low) if low == high else uvi_range(low, high)
+    return (
+        f"UVI {at} for {hours(alight)}: {_range(lamp)} SED, the most it can be; an animal that "
+        "comes and goes takes less. 1 SED is 100 J/m² as human skin reddens"
+    )
+
+
+def _sun_rows(query: DoseQuery, lamp: Estimate, sun: SunDay | None) -> tuple[Row, ...]:
+    if sun is None or query.latitude is None or query.month is None:
+        return ()
+    side = "S" if query.latitude < 0 else "N"
+    where = f"{number(abs(query.latitude), 0.1)}° {side}, {month_name(query.month)}"
+    rows = [
+        Row(
+            label="The sun there",
+            text=f"{where}, clear sky at sea level: UVI {uvi_estimate(sun.noon_uvi)} at noon, "
+            f"{number(sun.dose.best)} SED ({number(sun.dose.low)} to {number(sun.dose.high)}) from "
+            f"dawn to dusk, {hours(sun.strong_hours)} over UVI 3; cloud takes much of it away",
+        )
+    ]
+    if sun.noon_uvi.best >= 0.1:
+        equal = lamp.best / dose_sed(sun.noon_uvi.best, 1.0)
+        rows.append(
+            Row(
+                label="As noon sun",
+                text=f"the tube's day is worth about {hours(equal)} of that noon sun",
+            )
+        )
+    return tuple(rows)
+
+
+def _people(at_uvi: float) -> str:
+    allowed = safe_time(at_uvi)
+    if allowed.whole_day:
+        return f"At UVI {uvi(at_uvi)} people stay under the limit for work all of 8 h."
+    minutes = allowed.seconds / _MINUTE_S
+    shown = hours(minutes / 60.0) if minutes >= 60.0 else f"{number(minutes)} min"
+    return (
+        f"At UVI {uvi(at_uvi)} people's skin and eyes reach the limit for a day at work (30 J/m²) "
+        f"after about {shown} at the strictest."
+    )
+
+
+def _arm_rows(query: DoseQuery, units: Units) -> tuple[Row, ...]:
+    if query.distance is None:
+        return ()
+    at_arm = _at_arm(query)
+    return (
+        Row(
+            label="You, at arm's length",
+            text=f"{length(_ARM_M, units)} from the tube it is about UVI {number(at_arm, 0.1)}. "
+            f"{_people(at_arm)}",
+        ),
+    )
+
+
+def _at_arm(query: DoseQuery) -> float:
+    """Return the UVI at arm's length from the tube, by its shape alone."""
+    lit, near = lit_length(query.length), query.distance.low if query.distance else _ARM_M
+    return query.uvi[1] * line_shape(_ARM_M, lit) / line_shape(near, lit)
+
+
+def _values(query: DoseQuery, lamp: Estimate, sun: SunDay | None) -> tuple[Value, ...]:
+    allowed = safe_time(query.uvi[1]).seconds / _HOUR_S
+    values = [
+        Value.of("dose_sed", lamp, "1"),
+        Value.of("people_hours_at_spot", Estimate(allowed, allowed, max(allowed, 8.0)), "h"),
+    ]
+    if query.distance:
+        at_arm = _at_arm(query)
+        arm = safe_time(at_arm).seconds / _HOUR_S
+        values.append(Value.of("uvi_at_arm", Estimate.exact(at_arm), "1"))
+        values.append(Value.of("people_hours_at_arm", Estimate(arm, arm, max(arm, 8.0)), "h"))
+    if sun:
+        values.append(Value.of("sun_noon_uvi", sun.noon_uvi, "1"))
+        values.append(Value.of("sun_dose_sed", sun.dose, "1"))
+    return tuple(values)

@@ -1,0 +1,239 @@
+"""What a keeper's own readings say of the lamp, and where it should hang by them."""
+
+from dataclasses import dataclass, replace
+
+from bot.answers.curves import uvi_picture
+from bot.answers.figures import length, length_range, number, percent, uvi_estimate, uvi_range
+from bot.answers.linking import page_links, source_lines
+from bot.answers.readings import engine_readings, fit_rows, fit_table
+from bot.answers.uv_parts import (
+    UV_CAUTIONS,
+    Wish,
+    fixture_of,
+    lamp_name,
+    lit_length,
+    screen_asked,
+    screen_phrase,
+    screen_row,
+    wish_asked,
+)
+from bot.drawing import Point, PointKind
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Units
+from bot.preferences import Context
+from bot.queries.uv_depth import MeterQuery
+from bot.reply import Picture, Reply, Row, Value
+from calc.uncertainty import Estimate
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
+from calc.uv.meter import MeterFit, fit_readings, screen_from_readings
+from calc.uv.placement import PlaceCheck, Standing, Verdict, check_place
+from calc.uv.screen import FlatScreen, NoScreen, Screen
+from calc.validity import OutsideModelError
+
+__all__ = ["answer_meter"]
+
+_GUIDE = ("how-to-take-a-reading", "reading-a-uv-meter", "measuring-the-distance")
+_SOURCES = ("keitz1971", "birge1932", "uv_meter_judgement", "nearest_distance")
+_STANDINGS = {Standing.BELOW: "below", Standing.WITHIN: "inside", Standing.ABOVE: "above"}
+_REFUSALS = {
+    Verdict.TOO_WEAK: "this lamp is too weak for that range at any safe distance",
+    Verdict.TOO_CLOSE: "this lamp would have to hang too close for comfort for that range",
+    Verdict.OUT_OF_RANGE: "this lamp is too strong for that range at any distance I answer for",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """The lamp by its readings, the screen by its readings or as given."""
+
+    lamp: Lamp
+    fit: MeterFit
+    screen: Screen
+    passes: Estimate | None
+
+
+def answer_meter(query: MeterQuery, context: Context) -> Reply:
+    """Answer with the lamp's own distances, the verdict at a place, and what looks odd."""
+    wish = wish_asked(query.animal, query.uvi, context)
+    named = _named_lamp(query)
+    known = _known(query, named)
+    place_m = query.distance.low if query.distance else query.readings[0].distance.low
+    check = check_place(known.lamp, known.screen, place_m, wish.low, wish.high)
+    units = context.units
+    return Reply(
+        command="meter",
+        status="ok",
+        title=f"Your lamp by your readings, for {wish.whom}",
+        answer=_answer(query, check, wish, units),
+        values=_values(known, check),
+        rows=(
+            Row(label="UVI there", text=_there(query, check, units)),
+            wish.row,
+            *fit_rows(known.fit, query.without or query.readings, units),
+            *_screen_rows(known, check),
+            *_class_rows(query, known.fit, named),
+        ),
+        table=fit_table(known.fit, query.without or query.readings, units),
+        steps=_steps(known, check, wish, units),
+        cautions=UV_CAUTIONS[:2],
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines((*wish.sources, *_SOURCES)),
+        picture=_picture(query, known, check, wish, units),
+    )
+
+
+def _named_lamp(query: MeterQuery) -> Lamp:
+    """Return the lamp as named; only its length and the comparison depend on the name."""
+    return Lamp(
+        query.tube.percent if query.tube else CLASS_STRENGTH_PERCENT,
+        fixture_of(query.reflector) if query.reflector else Fixture.POLISHED,
+        lit_length(query.length),
+    )
+
+
+def _known(query: MeterQuery, named: Lamp) -> _Known:
+    screen = screen_asked(query.screen)
+    if query.without is None:
+        fit = fit_readings(engine_readings(query.readings, screen), named)
+        return _Known(replace(named, own=fit.own), fit, screen, None)
+    if not isinstance(screen, NoScreen):
+        raise NotUnderstoodError(
+            query.screen.text,
+            "either the screen or readings without it, because those tell what it passes",
+            f"without:{query.without[0].text}",
+            "screen",
+        )
+    bare, screened = (
+        engine_readings(readings, NoScreen()) for readings in (query.without, query.readings)
+    )
+    try:
+        passes = screen_from_readings(bare, screened, named)
+    except OutsideModelError as error:
+        raise NotUnderstoodError(
+            query.without[0].text,
+            "readings without the screen that are higher than those with it",
+            "readings:3.3 at 12 in without:6.0 at 12 in",
+            "without",
+        ) from error
+    fit = fit_readings(bare, named)
+    return _Known(replace(named, own=fit.own), fit, FlatScreen(passes.best), passes)
+
+
+def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> str:
+    placement = check.placement
+    near, start, far = placement.near, placement.start, placement.far
+    there = _there(query, check, units)
+    if placement.verdict is not Verdict.FITS or not (near and start and far):
+        return f"By your readings, {_REFUSALS[placement.verdict]}. {there}."
+    return (
+        f"By your readings, keep {length_range(near.distance_m, far.distance_m, units)} from the "
+        f"tube to the animal's back for UVI {uvi_range(wish.low, wish.high)}; start at "
+        f"{length(start.distance_m, units)}. {there}."
+    )
+
+
+def _there(query: MeterQuery, check: PlaceCheck, units: Units) -> str:
+    which = "where it basks" if query.distance else "where you read first"
+    return (
+        f"At {length(check.here.distance_m, units)}, {which}, UVI "
+        f"{uvi_estimate(check.here.uvi)} is {_STANDINGS[check.standing]} the range"
+    )
+
+
+def _values(known: _Known, check: PlaceCheck) -> tuple[Value, ...]:
+    near, start, far = check.placement.near, check.placement.start, check.placement.far
+    values = [
+        Value.of("uvi", check.here.uvi, "1"),
+        Value.of("place", Estimate.exact(check.here.distance_m), "m"),
+        Value.of("lamp_constant_uvi_m", known.fit.estimate, "1"),
+        Value.of("against_class", _about(known.fit.against_class, known.fit), "1"),
+    ]
+    if near and start and far and check.placement.verdict is Verdict.FITS:
+        spots = Estimate(near.distance_m, start.distance_m, far.distance_m)
+        values.insert(0, Value.of("distance", spots, "m"))
+    if known.passes is not None:
+        values.append(Value.of("screen_transmission", known.passes, "1"))
+    return tuple(values)
+
+
+def _about(best: float, fit: MeterFit) -> Estimate:
+    return Estimate(best / fit.own.doubt.factor, best, best * fit.own.doubt.factor)
+
+
+def _screen_rows(known: _Known, check: PlaceCheck) -> tuple[Row, ...]:
+    if known.passes is None:
+        return (screen_row(known.screen, check.here.screen_transmission),)
+    low, best, high = (percent(v) for v in (known.passes.low, known.passes.best, known.passes.high))
+    told = f"your own screen passes about {best} ({low} to {high}), by your readings"
+    return (Row(label="Screen", text=told),)
+
+
+def _class_rows(query: MeterQuery, fit: MeterFit, named: Lamp) -> tuple[Row, ...]:
+    if query.tube is None or query.reflector is None:
+        return ()
+    told = (
+        f"about {percent(fit.against_class)} of what the class {lamp_name(named)} is taken to "
+        "give; lamps of one class differ by a third, and an old or dusty one gives less"
+    )
+    return (Row(label="Against its class", text=told),)
+
+
+def _steps(known: _Known, check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
+    steps = []
+    move, start = check.move_to_start_m, check.placement.start
+    fits = check.placement.verdict is Verdict.FITS
+    if fits and start and move and check.standing is not Standing.WITHIN:
+        way = "farther from" if move > 0 else "nearer to"
+        steps.append(
+            f"Move the tube {length(abs(move), units)} {way} the animal's back, to "
+            f"{length(start.distance_m, units)}."
+        )
+    elif fits:
+        steps.append("Leave it where it is, if that is where the animal basks.")
+    else:
+        steps.append("Ask tube for that distance, to see which class would suit.")
+    if known.fit.set_aside is not None or known.fit.suspects:
+        steps.append(
+            "Read again after 30 minutes alight: under the middle of the tube, sensor facing it, "
+            "other lamps off."
+        )
+    steps.append(
+        f"Read once more after you move it: {uvi_range(wish.low, wish.high)} is right. "
+        "Write the reading down with its date, to see the tube fade."
+    )
+    return tuple(steps)
+
+
+def _picture(
+    query: MeterQuery, known: _Known, check: PlaceCheck, wish: Wish, units: Units
+) -> Picture:
+    placement = check.placement
+    near, start, far = placement.near, placement.start, placement.far
+    fits = placement.verdict is Verdict.FITS
+    # What was read without the screen lies off the curve of what comes through it.
+    shown = query.readings
+    points = tuple(
+        Point(
+            reading.distance.low,
+            reading.value,
+            reading.value,
+            reading.value,
+            number(reading.value, 0.01),
+            PointKind.SET_ASIDE
+            if not query.without and i == known.fit.set_aside
+            else PointKind.READING,
+        )
+        for i, reading in enumerate(shown)
+    )
+    told = f"start: {length(start.distance_m, units)}" if start else ""
+    return uvi_picture(
+        title=f"Your lamp by your readings, for {wish.whom}",
+        subtitle=f"{lamp_name(known.lamp)}, {screen_phrase(known.screen)}",
+        lamp=known.lamp,
+        screen=known.screen,
+        wanted=(wish.low, wish.high),
+        units=units,
+        advised_m=(near.distance_m, far.distance_m) if fits and near and far else None,
+        spots=((told, start, PointKind.START),) if fits and start else (),
+        readings=points,
+    )

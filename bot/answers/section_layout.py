@@ -1,0 +1,123 @@
+"""The enclosure of a section question, laid out: what was given, and what was taken for it."""
+
+from dataclasses import dataclass
+
+from bot.answers.figures import length
+from bot.answers.uv_parts import fixture_of, lit_length, screen_asked
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Measure, Units
+from bot.queries.uv_depth import SectionQuery
+from calc.uv.choice import tube_length_for
+from calc.uv.lamp import Lamp
+from calc.uv.patches import HeatPatch, Platform
+from calc.uv.section import Box, HungTube
+from calc.uv.tube import STANDARD_T5_HO
+
+__all__ = ["Layout", "layout"]
+
+_BACK_M = 0.05
+_PLATFORM_M = 0.30
+_PATCH_M = 0.20
+_TUBES_APART_M = 0.10
+_DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """An enclosure with its tubes, platform and heat patch; ``taken`` is what was assumed."""
+
+    box: Box
+    tubes: tuple[HungTube, ...]
+    tube_length_m: float
+    platform: Platform
+    back_m: float
+    heat: HeatPatch
+    taken: tuple[str, ...]
+
+    @property
+    def tube_z_m(self) -> float:
+        """Height of the tubes [m]."""
+        return self.tubes[0].z_m
+
+    @property
+    def tube_x_m(self) -> float:
+        """Middle of the tubes along the enclosure [m]."""
+        return self.tubes[0].x_m
+
+    @property
+    def back_z_m(self) -> float:
+        """Height of a back on the platform [m]."""
+        return self.platform.top_m + self.back_m
+
+
+def layout(query: SectionQuery, units: Units) -> Layout:
+    """Lay out the enclosure: tubes at the lid, the platform at the given distance below."""
+    size = query.enclosure
+    box = Box(size.length_m, size.depth_m, size.height_m)
+    taken: list[str] = []
+
+    def given(measure: Measure | None, otherwise_m: float, what: str) -> float:
+        if measure is not None:
+            return measure.low
+        taken.append(f"{what} {length(otherwise_m, units)}")
+        return otherwise_m
+
+    back = given(query.back, _BACK_M, "the animal's back over what it stands on:")
+    top = box.height_m - query.distance.low - back
+    if top < 0.0:
+        raise NotUnderstoodError(
+            query.distance.text,
+            "a distance that fits under the lid: this enclosure has room for at most "
+            f"{length(max(box.height_m - back, 0.0), units)}",
+            "distance:12in",
+            "distance",
+        )
+    start = given(query.start, 0.0, "the tube begins from the warm end wall:")
+    long = _tube_length(query, box, units, taken)
+    if start + long > box.length_m + 1e-9:
+        raise NotUnderstoodError(
+            query.length.text if query.length else size.text,
+            f"a tube and a start that fit into {length(box.length_m, units)}",
+            "length:22in",
+            "length",
+        )
+    wide = given(query.platform, min(_PLATFORM_M, box.length_m / 3.0), "the platform's length:")
+    wide = min(wide, box.length_m)
+    platform = Platform(0.0, wide, box.depth_m / 4.0, 3.0 * box.depth_m / 4.0, top)
+    heat_x = given(query.heat, wide / 2.0, "the heat lamp's middle from the warm end wall:")
+    patch = given(query.patch, _PATCH_M, "the warmed patch's width:")
+    taken.append("the platform reaches over half the depth, in the middle, from the warm end")
+    taken.append("the tubes hang level with the lid, along the middle of the depth")
+    return Layout(
+        box=box,
+        tubes=_tubes(query, box, start + long / 2.0, long - _DARK_ENDS_M),
+        tube_length_m=long,
+        platform=platform,
+        back_m=back,
+        heat=HeatPatch(heat_x, box.depth_m / 2.0, patch / 2.0),
+        taken=tuple(taken),
+    )
+
+
+def _tube_length(query: SectionQuery, box: Box, units: Units, taken: list[str]) -> float:
+    if query.length is not None:
+        return lit_length(query.length) + _DARK_ENDS_M
+    choice = tube_length_for(box.length_m)
+    tube = choice.tube or choice.shorter or choice.longer
+    if tube is None:
+        raise NotUnderstoodError(
+            query.enclosure.text,
+            "the length of the tube, because no standard T5 HO tube is short enough",
+            "length:12in",
+            "length",
+        )
+    taken.append(f"the tube's length: {length(tube.face_to_face_m, units)}")
+    return tube.face_to_face_m
+
+
+def _tubes(query: SectionQuery, box: Box, x_m: float, lit_m: float) -> tuple[HungTube, ...]:
+    lamp = Lamp(query.tube.percent, fixture_of(query.reflector), lit_m)
+    screen = screen_asked(query.screen)
+    middle, count = box.depth_m / 2.0, query.tubes
+    sides = [middle + _TUBES_APART_M * (i - (count - 1) / 2.0) for i in range(count)]
+    return tuple(HungTube(lamp, x_m, y, box.height_m, screen) for y in sides)

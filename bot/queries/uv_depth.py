@@ -1,0 +1,151 @@
+"""The questions for keepers with a UV index meter, and for the whole enclosure."""
+
+from typing import Annotated
+
+from pydantic import BeforeValidator, Field
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import read_number
+from bot.language.screens import NoScreen
+from bot.queries.options import (
+    AnimalName,
+    DatedReadings,
+    Duration,
+    EnclosureSize,
+    FixtureOption,
+    Hours,
+    Latitude,
+    Length,
+    Month,
+    Option,
+    Query,
+    Readings,
+    ScreenOption,
+    Tube,
+    UviRange,
+)
+from bot.queries.uv import ANIMAL, SCREEN, UVI
+
+__all__ = ["DeclineQuery", "DoseQuery", "MeterQuery", "SectionQuery"]
+
+_MOST_TUBES = 4
+
+
+def _read_tubes(value: object) -> object:
+    if not isinstance(value, str):
+        return value
+    number = read_number(value, "how many tubes hang side by side", "2")
+    if number not in range(1, _MOST_TUBES + 1):
+        raise NotUnderstoodError(value, f"one to {_MOST_TUBES} tubes", "2")
+    return int(number)
+
+
+_Count = Annotated[int, BeforeValidator(_read_tubes), Option(choices=("1", "2", "3", "4"))]
+
+
+class MeterQuery(Query):
+    """What a keeper's own meter readings say of the lamp."""
+
+    readings: Readings = Field(
+        description="UV index read, and how far from the tube: 4.2 at 12 in, 2.9 at 15 in",
+        examples=["4.2 at 12 in, 2.9 at 15 in"],
+    )
+    animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
+    uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
+    screen: ScreenOption = Field(
+        NoScreen("none"),
+        description="what was between tube and meter, if anything: 45%, 18x16 0.011in",
+        examples=["none"],
+    )
+    without: Readings | None = Field(
+        None,
+        description="the same read with the screen taken away, to learn what it passes",
+        examples=["7.6 at 12 in"],
+    )
+    distance: Length | None = Field(
+        None, description="from the tube to the animal's back where it basks", examples=["14in"]
+    )
+    length: Length | None = Field(
+        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    )
+    tube: Tube | None = Field(
+        None, description="strength on the label, to set the lamp against it", examples=["12%"]
+    )
+    reflector: FixtureOption | None = Field(
+        None, description="the fixture behind the tube: polished or plain", examples=["polished"]
+    )
+
+
+class DeclineQuery(Query):
+    """How a tube fades, and when to replace it."""
+
+    readings: DatedReadings | None = Field(
+        None,
+        description="UV index read at one place, with dates: 2026-01-03 4.2, 2026-03-01 3.9",
+        examples=["2026-01-03 4.2, 2026-03-01 3.9"],
+    )
+    animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
+    uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
+    age: Duration | None = Field(
+        None,
+        description="how long the tube has been in use, without a meter",
+        examples=["8 months"],
+    )
+
+
+class SectionQuery(Query):
+    """Where the UV goes in the whole enclosure."""
+
+    tube: Tube = Field(description="tube strength on the label: 12%, 6%", examples=["12%"])
+    reflector: FixtureOption = Field(
+        description="the fixture behind the tube: polished or plain", examples=["polished"]
+    )
+    screen: ScreenOption = Field(description=SCREEN, examples=["none"])
+    distance: Length = Field(
+        description="from the tube to the animal's back on its platform", examples=["16in"]
+    )
+    enclosure: EnclosureSize = Field(
+        description="length, depth and height: 48x24x24in or 120x60x60 cm", examples=["48x24x24in"]
+    )
+    animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
+    uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
+    length: Length | None = Field(
+        None, description="length of the tube; else about half the enclosure", examples=["34in"]
+    )
+    tubes: _Count = Field(
+        1, description="how many such tubes hang side by side, 1 to 4", examples=["1"]
+    )
+    start: Length | None = Field(
+        None, description="from the warm end wall to the tube's near end", examples=["2in"]
+    )
+    platform: Length | None = Field(
+        None, description="length of the basking platform, from the warm end", examples=["12in"]
+    )
+    back: Length | None = Field(
+        None, description="height of the animal's back over what it stands on", examples=["2in"]
+    )
+    heat: Length | None = Field(
+        None, description="from the warm end wall to the middle of the heat lamp", examples=["8in"]
+    )
+    patch: Length | None = Field(
+        None, description="width of the patch that the heat lamp warms", examples=["8in"]
+    )
+
+
+class DoseQuery(Query):
+    """A day under the tube beside a day of sun, and how long people may stay."""
+
+    uvi: UviRange = Field(description="UV index at the basking spot, such as 4", examples=["4"])
+    hours: Hours = Field(description="hours a day that the tube is on, such as 10", examples=["10"])
+    distance: Length | None = Field(
+        None, description="from the tube to that spot, to tell how you fare", examples=["14in"]
+    )
+    length: Length | None = Field(
+        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    )
+    latitude: Latitude | None = Field(
+        None, description="latitude of the sun to compare with: 40N, 27S", examples=["27S"]
+    )
+    month: Month | None = Field(
+        None, description="month of the sun to compare with: June", examples=["December"]
+    )
