@@ -31,7 +31,8 @@ def wrapped(text: str, room_in: float, size: float, weight: str = "normal") -> l
     lines: list[str] = []
     for paragraph in text.splitlines():
         line = ""
-        for word in paragraph.split(" "):
+        # Not at every white space: a figure and its unit may be held together by a hard one.
+        for word in filter(None, paragraph.split(" ")):
             longer = f"{line} {word}" if line else word
             if line and width_in(longer, size, weight) > room_in:
                 lines.append(line)
