@@ -88,9 +88,9 @@ def test_any_reply_keeps_every_limit_and_every_caution(any_reply: Reply) -> None
 @given(words)
 def test_escaped_text_reads_as_typed_and_formats_nothing(text: str) -> None:
     safe = escape(text)
-    assert unescaped(safe) == unescaped(escape(unescaped(safe)))
+    assert unescaped(safe) == text
     assert not re.search(r"(?<!\\)(?:\\\\)*[*_~`|\[\]<]", safe)
-    assert "://" not in safe
+    assert not re.search(r"(?<!\\)://", safe)
 
 
 @pytest.mark.parametrize("sign", ["*", "_", "~", "`", "|", "[", "<", "\\"])
