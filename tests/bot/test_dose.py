@@ -1,0 +1,77 @@
+"""The dose question: the arithmetic of a day, the sun beside it, and people."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.reply import Reply, Value
+
+
+def value(reply: Reply, name: str) -> Value:
+    return next(v for v in reply.values if v.name == name)
+
+
+def test_the_dose_is_nine_tenths_of_uvi_times_hours(anyone: Preferences) -> None:
+    # 0.9 UVI t, from 0.025 W/m² a UVI and 100 J/m² a SED (CIE 17-26-073, CIE 125).
+    assert value(ask("dose uvi:4 hours:10", anyone), "dose_sed").best == pytest.approx(36.0)
+    spread = value(ask("dose uvi:3-5 hours:10", anyone), "dose_sed")
+    assert (spread.low, spread.high) == pytest.approx((27.0, 45.0))
+
+
+@pytest.mark.parametrize("hours", ["10", "10 hours", "10h", "600 min"])
+def test_hours_are_read_with_and_without_a_unit(hours: str, anyone: Preferences) -> None:
+    assert value(ask(f"dose uvi:4 hours:{hours}", anyone), "dose_sed").best == pytest.approx(36.0)
+
+
+def test_people_reach_the_limit_when_the_directive_says(anyone: Preferences) -> None:
+    # 30 J/m² over 0.64 of the erythemal irradiance: 1875 s at UVI 1.
+    reply = ask("dose uvi:3 hours:10", anyone)
+    assert value(reply, "people_hours_at_spot").best * 3600 == pytest.approx(625.0)
+    assert "10 min" in reply.answer
+    assert any("Never look" in caution for caution in reply.cautions)
+    assert "290 nm" in " ".join(row.text for row in reply.rows)
+
+
+def test_arm_s_length_is_told_where_the_distance_is_known(anyone: Preferences) -> None:
+    reply = ask("dose uvi:4 hours:10 distance:60cm", anyone)
+    assert value(reply, "uvi_at_arm").best == pytest.approx(4.0)
+    near = ask("dose uvi:4 hours:10 distance:30cm", anyone)
+    assert value(near, "uvi_at_arm").best < 2.0
+    assert not [v for v in ask("dose uvi:4 hours:10", anyone).values if v.name == "uvi_at_arm"]
+
+
+def test_the_sun_stands_beside_it(anyone: Preferences) -> None:
+    reply = ask("dose uvi:4 hours:10 latitude:27S month:December", anyone)
+    assert value(reply, "sun_noon_uvi").best == pytest.approx(12.4, abs=0.2)
+    assert "27° S, December" in " ".join(row.text for row in reply.rows)
+    assert "madronich2007" in {source.key for source in reply.sources}
+
+
+def test_the_polar_night_is_no_stumbling_block(anyone: Preferences) -> None:
+    reply = ask("dose uvi:4 hours:10 latitude:80N month:December", anyone)
+    assert reply.status == "ok"
+    assert value(reply, "sun_dose_sed").best == 0.0
+
+
+def test_a_weak_spot_gives_people_the_whole_day(anyone: Preferences) -> None:
+    assert "all of 8 h" in ask("dose uvi:0.06 hours:10", anyone).answer
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "dose uvi:4",
+        "dose hours:4",
+        "dose uvi:0 hours:4",
+        "dose uvi:40 hours:4",
+        "dose uvi:4 hours:0",
+        "dose uvi:4 hours:25",
+        "dose uvi:4 hours:3 days",
+        "dose uvi:4 hours:4 latitude:40N",
+        "dose uvi:4 hours:4 month:June",
+        "dose uvi:4 hours:4 latitude:95 month:June",
+        "dose uvi:4 hours:4 latitude:40N month:13",
+    ],
+)
+def test_what_cannot_be_answered_is_refused(line: str, anyone: Preferences) -> None:
+    assert ask(line, anyone).status == "problem"

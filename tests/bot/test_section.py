@@ -1,0 +1,120 @@
+"""The section question: the map, and what must hold in any box."""
+
+import pytest
+
+from bot.ask import ask
+from bot.drawing import Side
+from bot.preferences import Preferences
+from bot.render.picture import draw
+from bot.reply import Reply, Value
+
+LINE = "section tube:12% reflector:polished screen:none distance:16in enclosure:48x24x24in"
+DRAGON = "animal:bearded dragon"
+
+
+def value(reply: Reply, name: str) -> Value:
+    return next(v for v in reply.values if v.name == name)
+
+
+def row(reply: Reply, label: str) -> str:
+    return next(r.text for r in reply.rows if r.label == label)
+
+
+def test_the_platform_stands_where_the_distance_puts_it(anyone: Preferences) -> None:
+    reply = ask(f"{LINE} {DRAGON} back:2in", anyone)
+    # 24 in of height, 16 in to the back, a back 2 in over the platform.
+    assert value(reply, "platform_top").best == pytest.approx(6 * 0.0254)
+
+
+def test_the_strongest_place_agrees_with_the_uvi_question(anyone: Preferences) -> None:
+    where = "length:22in platform:11in"
+    reply = ask(f"{LINE} {DRAGON} {where}", anyone)
+    straight = ask(
+        f"uvi distance:16in tube:12% reflector:polished screen:none length:22in {DRAGON}", anyone
+    )
+    assert value(reply, "uvi_strongest").best == pytest.approx(
+        value(straight, "uvi").best, rel=0.005
+    )
+
+
+def test_more_tubes_give_more_everywhere(anyone: Preferences) -> None:
+    one, two, four = (ask(f"{LINE} {DRAGON} tubes:{n}", anyone) for n in (1, 2, 4))
+    for name in ("uvi_strongest", "uvi_weakest"):
+        ordered = [value(reply, name).best for reply in (one, two, four)]
+        assert ordered == sorted(ordered)
+    assert value(two, "uvi_weakest").best == pytest.approx(
+        2 * value(one, "uvi_weakest").best, rel=0.1
+    )
+
+
+def test_a_screen_and_a_weaker_tube_give_less(anyone: Preferences) -> None:
+    bare = ask(f"{LINE} {DRAGON}", anyone)
+    screened = ask(f"{LINE} {DRAGON}".replace("screen:none", "screen:45%"), anyone)
+    assert value(screened, "uvi_strongest").best == pytest.approx(
+        0.55 * value(bare, "uvi_strongest").best
+    )
+    weak = ask(f"{LINE} {DRAGON}".replace("12%", "6%"), anyone)
+    assert value(weak, "shade_share").best >= value(bare, "shade_share").best
+
+
+def test_a_heat_lamp_at_the_far_end_lies_apart(anyone: Preferences) -> None:
+    near, far = (ask(f"{LINE} {DRAGON} heat:{x}", anyone) for x in ("6in", "44in"))
+    assert "lie together" in row(near, "Heat and UV")
+    assert "apart" in row(far, "Heat and UV")
+    assert any("Move the heat lamp" in step for step in far.steps)
+
+
+def test_without_shade_it_asks_for_shade(anyone: Preferences) -> None:
+    bright = ask(f"{LINE} {DRAGON} tubes:3", anyone)
+    assert "no shade" in bright.answer
+    assert any("shade" in step for step in bright.steps)
+    long = ask(f"{LINE} {DRAGON} length:22in".replace("48x24x24in", "96x24x24in"), anyone)
+    assert "There is shade to go to" in long.answer
+
+
+def test_the_map_is_a_table_of_heights_by_places(anyone: Preferences) -> None:
+    reply = ask(f"{LINE} {DRAGON}", anyone)
+    assert reply.table is not None
+    columns = list(zip(*(line[1:] for line in reply.table.rows), strict=True))
+    for under_tube in columns[:3]:
+        falling = [float(text) for text in under_tube]
+        assert falling == sorted(falling, reverse=True)
+
+
+@pytest.mark.parametrize("size", ["4x2x2 ft", "121.92x60.96x60.96 cm", "48 x 24 x 24 in"])
+def test_any_unit_of_the_size_gives_the_same(size: str, anyone: Preferences) -> None:
+    first = ask(f"{LINE} {DRAGON}", anyone)
+    other = ask(f"{LINE} {DRAGON}".replace("48x24x24in", size), anyone)
+    for a, b in zip(first.values, other.values, strict=True):
+        assert b.best == pytest.approx(a.best, rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        ("distance:16in", "distance:30in"),
+        ("enclosure:48x24x24in", "enclosure:48x24"),
+        ("enclosure:48x24x24in", "enclosure:48x24x24"),
+        ("enclosure:48x24x24in", "enclosure:6x6x24in"),
+        ("enclosure:48x24x24in", "enclosure:48x24x24in length:60in"),
+        ("enclosure:48x24x24in", "enclosure:48x24x24in tubes:5"),
+        ("enclosure:48x24x24in", "enclosure:48x24x24in tubes:1.5"),
+        ("enclosure:48x24x24in", "enclosure:48x24x24in patch:9ft"),
+    ],
+)
+def test_what_does_not_fit_is_refused(change: tuple[str, str], anyone: Preferences) -> None:
+    assert ask(f"{LINE} {DRAGON}".replace(*change), anyone).status == "problem"
+
+
+@pytest.mark.parametrize("screen", ["none", "18x16 0.011in"])
+def test_the_picture_tells_itself_in_words_and_can_be_drawn(
+    screen: str, anyone: Preferences
+) -> None:
+    reply = ask(f"{LINE} {DRAGON}".replace("screen:none", f"screen:{screen}"), anyone)
+    assert reply.picture is not None
+    drawing = reply.picture.drawing
+    assert isinstance(drawing, Side)
+    assert drawing.grid is not None
+    assert "Map of UV index" in reply.picture.alt
+    assert len(reply.picture.alt) <= 1024
+    assert draw(drawing).startswith(b"\x89PNG")
