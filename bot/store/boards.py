@@ -125,16 +125,19 @@ class Boards:
             )
             return bool(done.all())
 
-    async def gone(self, board: Board, by: str) -> None:
-        """Forget a board that was taken down."""
+    async def gone(self, board: Board, by: str) -> bool:
+        """Forget a board that was taken down; False if it is wanted again or the claim was lost."""
         async with self._database.writing() as session:
-            await session.execute(
-                delete(BoardRow).where(
+            done = await session.scalars(
+                delete(BoardRow)
+                .where(
                     BoardRow.id == board.id,
                     BoardRow.claimed_by == by,
                     BoardRow.wish == board.wish,
                 )
+                .returning(BoardRow.id)
             )
+            return bool(done.all())
 
     async def next_look(self) -> datetime | None:
         """Return when the next board is to be looked at, if there is one."""

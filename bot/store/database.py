@@ -26,7 +26,7 @@ _PRAGMAS = (
     # What is deleted is overwritten.
     "PRAGMA secure_delete = ON",
 )
-_WRITING = "noonstone_writing"
+_HOW = "noonstone_begin"
 
 
 class Database:
@@ -34,7 +34,7 @@ class Database:
 
     def __init__(self, engine: AsyncEngine) -> None:
         self.engine = engine
-        self.for_writing = engine.execution_options(**{_WRITING: True})
+        self.for_writing = engine.execution_options(**{_HOW: "BEGIN IMMEDIATE"})
 
     @property
     def is_postgresql(self) -> bool:
@@ -64,6 +64,15 @@ class Database:
     def insert(self, table: type[Table]) -> "sqlite.Insert | postgresql.Insert":
         """Return an insert that can say what happens where the row is there already."""
         return postgresql.insert(table) if self.is_postgresql else sqlite.insert(table)
+
+    async def settle(self) -> None:
+        """Have SQLite carry its log over into its file now, and empty the log."""
+        if self.is_postgresql:
+            return
+        # Inside a transaction it could not be done.
+        bare = self.engine.execution_options(**{_HOW: ""})
+        async with telling_trouble(), bare.connect() as connection:
+            await connection.exec_driver_sql("PRAGMA wal_checkpoint(TRUNCATE)")
 
     async def close(self) -> None:
         """Close every connection."""
@@ -115,6 +124,8 @@ def _set_pragmas(connection: Any, _: object) -> None:
 
 
 def _begin(connection: Connection) -> None:
-    # A transaction that reads first and writes later could not wait for its turn.
-    writes = connection.get_execution_options().get(_WRITING, False)
-    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+    # A transaction that reads first and writes later could not wait for its turn, so one that
+    # writes says so at its beginning.
+    how = connection.get_execution_options().get(_HOW, "BEGIN")
+    if how:
+        connection.exec_driver_sql(how)

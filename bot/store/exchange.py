@@ -7,7 +7,8 @@ from datetime import datetime
 
 from bot.kept.group import By, ServerExport
 from bot.kept.keeper import KeeperExport
-from bot.kept.reminders import ReminderExport, State, next_due
+from bot.kept.reminders import About, Reminder, ReminderExport, State, next_due
+from bot.kept.values import name_key
 from bot.store.database import Database
 from bot.store.enclosures import put_enclosure, put_readings, read_enclosures
 from bot.store.figures import Figure, put_figure, read_own
@@ -93,6 +94,11 @@ class Exchange:
 def _take_settings(row: KeeperRow, given: KeeperExport) -> None:
     for name, value in given.settings.model_dump(mode="json", exclude_none=True).items():
         setattr(row, name, value)
+
+
+def _alike(reminder: Reminder | ReminderExport) -> tuple[About, str, datetime]:
+    """Return what makes two reminders one and the same."""
+    return reminder.about, name_key(reminder.enclosure or ""), reminder.due
 
 
 def _still_due(reminder: ReminderExport, now: datetime) -> ReminderExport | None:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from sqlalchemy import delete, func, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.store.database import Database, telling_trouble
+from bot.store.database import Database
 from bot.store.tables import (
     ChangeRow,
     EnclosureRow,
@@ -49,7 +49,7 @@ class Forgetting:
             )
             await session.execute(delete(KeeperRow).where(KeeperRow.id == keeper))
             await session.execute(update(ChangeRow).where(ChangeRow.who == keeper).values(who=None))
-        await self._wipe()
+        await self._database.settle()
         return found
 
     async def server(self, server: int) -> bool:
@@ -59,17 +59,8 @@ class Forgetting:
                 delete(ServerRow).where(ServerRow.id == server).returning(ServerRow.id)
             )
             found = bool(gone.all())
-        await self._wipe()
+        await self._database.settle()
         return found
-
-    async def _wipe(self) -> None:
-        """Have SQLite write the deletion into its file now, not at some later time."""
-        if self._database.is_postgresql:
-            return
-        async with telling_trouble(), self._database.engine.connect() as connection:
-            raw = await connection.get_raw_connection()
-            cursor = await raw.cursor()  # type: ignore[misc]
-            await cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
 
 
 async def _count(session: AsyncSession, table: type, condition: object) -> int:

@@ -9,6 +9,7 @@ from sqlalchemy import (
     Date,
     DateTime,
     Dialect,
+    Double,
     ForeignKey,
     Index,
     Integer,
@@ -75,6 +76,7 @@ class Table(DeclarativeBase):
     )
     type_annotation_map = {  # noqa: RUF012  SQLAlchemy reads it as a plain class attribute
         int: BigInteger,
+        float: Double,
         str: String,
         datetime: UtcTime,
         date: Date,

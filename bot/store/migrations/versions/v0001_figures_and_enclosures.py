@@ -62,8 +62,8 @@ def _figures() -> None:
         _server_id("lamp"),
         sa.Column("key", sa.String, nullable=False),
         sa.Column("name", sa.String, nullable=False),
-        sa.Column("constant_uvi_m", sa.Float, nullable=False),
-        sa.Column("doubt_factor", sa.Float, nullable=False),
+        sa.Column("constant_uvi_m", sa.Double, nullable=False),
+        sa.Column("doubt_factor", sa.Double, nullable=False),
         sa.Column("readings", sa.BigInteger, nullable=False),
         sa.Column("set_on", sa.Date, nullable=False),
         sa.PrimaryKeyConstraint("server_id", "key", name="pk_lamp"),
@@ -73,7 +73,7 @@ def _figures() -> None:
         _server_id("screen"),
         sa.Column("key", sa.String, nullable=False),
         sa.Column("name", sa.String, nullable=False),
-        sa.Column("passes", sa.Float, nullable=False),
+        sa.Column("passes", sa.Double, nullable=False),
         sa.Column("set_on", sa.Date, nullable=False),
         sa.PrimaryKeyConstraint("server_id", "key", name="pk_screen"),
     )
@@ -82,9 +82,9 @@ def _figures() -> None:
         _server_id("target"),
         sa.Column("animal", sa.String, nullable=False),
         sa.Column("subject", sa.String, nullable=False),
-        sa.Column("low", sa.Float, nullable=False),
-        sa.Column("best", sa.Float),
-        sa.Column("high", sa.Float, nullable=False),
+        sa.Column("low", sa.Double, nullable=False),
+        sa.Column("best", sa.Double),
+        sa.Column("high", sa.Double, nullable=False),
         sa.Column("set_on", sa.Date, nullable=False),
         sa.PrimaryKeyConstraint("server_id", "animal", "subject", name="pk_target"),
     )
@@ -113,11 +113,11 @@ def _keepers() -> None:
     )
     op.create_table(
         "reading",
-        sa.Column("enclosure_id", sa.BigInteger, nullable=False),
+        sa.Column("enclosure_id", _ROW_ID, nullable=False),
         sa.Column("day", sa.Date, nullable=False),
         sa.Column("of", sa.String, nullable=False),
-        sa.Column("value", sa.Float, nullable=False),
-        sa.Column("distance_m", sa.Float),
+        sa.Column("value", sa.Double, nullable=False),
+        sa.Column("distance_m", sa.Double),
         sa.PrimaryKeyConstraint("enclosure_id", "day", "of", name="pk_reading"),
         sa.ForeignKeyConstraint(
             ["enclosure_id"], ["enclosure.id"], name="fk_reading_enclosure_id", ondelete="CASCADE"

@@ -18,7 +18,7 @@ def upgrade() -> None:
     op.add_column("server", sa.Column("zone", sa.String))
     op.add_column(
         "lamp",
-        sa.Column("lit_length_m", sa.Float, nullable=False, server_default=sa.text(_LIT_LENGTH_M)),
+        sa.Column("lit_length_m", sa.Double, nullable=False, server_default=sa.text(_LIT_LENGTH_M)),
     )
     _reminders()
     _boards()
@@ -29,7 +29,7 @@ def _reminders() -> None:
         "reminder",
         sa.Column("id", _ROW_ID, autoincrement=True, nullable=False),
         sa.Column("keeper_id", sa.BigInteger, nullable=False),
-        sa.Column("enclosure_id", sa.BigInteger),
+        sa.Column("enclosure_id", _ROW_ID),
         sa.Column("server_id", sa.BigInteger),
         sa.Column("channel_id", sa.BigInteger),
         sa.Column("about", sa.String, nullable=False),
