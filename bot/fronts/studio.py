@@ -88,7 +88,7 @@ class Studio:
             loop.run_in_executor(self._threads, self._drawn_by_one, _TRIAL) for _ in self._workers
         )
         for outcome in await asyncio.gather(*trials, return_exceptions=True):
-            if isinstance(outcome, BaseException):
+            if isinstance(outcome, BaseException) and not self._closed:
                 log.warning("a picture process did not start: %r", outcome)
 
     async def close(self) -> None:
