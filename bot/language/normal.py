@@ -33,6 +33,11 @@ class Normal:
     origins: tuple[int, ...] | None
     original: str
 
+    def cut(self, most: int) -> "Normal":
+        """Return the text cut to so many normalised characters."""
+        origins = None if self.origins is None else self.origins[: most + 1]
+        return Normal(self.text[:most], origins, self.original)
+
     def span(self, start: int, end: int) -> tuple[int, int]:
         """Return the part of the original that normalised characters start to end came from."""
         if self.origins is None:

@@ -1,6 +1,7 @@
 """What is between the tube and the animal: nothing, a share taken or let through, a weave."""
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
@@ -11,7 +12,7 @@ from bot.language.numerals import NUMERAL, numeral
 from bot.language.sides import LONGEST
 from bot.language.units import Dimension, alias_pattern, exact, unit_named
 
-__all__ = ["Blocks", "NoScreen", "Passes", "Screen", "Weave", "read_screen"]
+__all__ = ["Blocks", "NoScreen", "Passes", "Screen", "Weave", "read_screen", "weaves_in"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,3 +147,15 @@ def _weave(plain: str, words: str) -> Weave:
     if min(x, y) <= 0 or wire_m <= 0 or wire_m * max(x, y) / pitch >= 1:
         raise NotUnderstoodError(words, "a wire thinner than the step of the weave", _EXAMPLE)
     return Weave(x / pitch, y / pitch, wire_m, words)
+
+
+def weaves_in(text: str) -> Iterator[tuple[Weave, int, int]]:
+    """Return the weaves told with their wire in a normalised lower-case text, and their places."""
+    for match in _weave_pattern().finditer(text):
+        touching = text[match.start() - 1 : match.start()]
+        if not match["wire"] or touching.isalnum() or touching in (".", ","):
+            continue
+        try:
+            yield _weave(match[0], match[0]), match.start(), match.end()
+        except NotUnderstoodError:
+            continue

@@ -8,7 +8,7 @@ from functools import cache
 from bot.language.numerals import NUMERAL, numeral
 from bot.language.units import Dimension, alias_pattern, unit_named
 
-__all__ = ["LONGEST", "Side", "read_side", "split_sides"]
+__all__ = ["LONGEST", "TO", "Side", "read_side", "split_sides"]
 
 # No quantity that people write is longer; what is longer is refused before it is looked at.
 LONGEST = 64
@@ -41,7 +41,7 @@ _HEDGE = re.compile(
     r"(?:~|(?:about|around|approx(?:imately|\.)?|roughly|circa|ca\.)(?![a-z]))\s*", re.I
 )
 _BETWEEN = re.compile(r"(between|from)(?![a-z])\s*", re.I)
-_TO = re.compile(r"\s*(?:-|~|\.{2,3}|(?:to|till|until)(?![a-z]))\s*", re.I)
+TO = re.compile(r"\s*(?:-|~|\.{2,3}|(?:to|till|until)(?![a-z]))\s*", re.I)
 _AND = re.compile(r"\s*(?:and|&)(?![a-z])\s*", re.I)
 
 
@@ -69,7 +69,7 @@ def split_sides(text: str, dimension: Dimension | None) -> tuple[Side, Side] | N
         return None
     if low.end == len(text) and not between:
         return low, low
-    joint = _AND if between and between[1].lower() == "between" else _TO
+    joint = _AND if between and between[1].lower() == "between" else TO
     to = joint.match(text, low.end)
     high = read_side(text, to.end(), dimension) if to else None
     return (low, high) if high and high.end == len(text) else None

@@ -11,7 +11,16 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
-__all__ = ["Dimension", "Units", "alias_pattern", "convert", "exact", "system_of", "unit_named"]
+__all__ = [
+    "Dimension",
+    "Units",
+    "alias_pattern",
+    "convert",
+    "exact",
+    "first_letters",
+    "system_of",
+    "unit_named",
+]
 
 
 class Units(StrEnum):
@@ -120,6 +129,12 @@ def alias_pattern(dimension: Dimension) -> str:
     longest_first = sorted(_names(dimension), key=len, reverse=True)
     spelt = (re.escape(a).replace(r"\ ", " *") + _ENDS * a[-1].isalpha() for a in longest_first)
     return f"(?:{'|'.join(spelt)})"
+
+
+@cache
+def first_letters(dimension: Dimension) -> frozenset[str]:
+    """Return the characters that an alias of the dimension may start with."""
+    return frozenset(alias[0] for alias in _names(dimension))
 
 
 @cache

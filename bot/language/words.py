@@ -104,7 +104,7 @@ def _starts(examples: Mapping[str, str]) -> re.Pattern[str]:
         return re.compile(r"(?!)")
     longest_first = sorted(examples, key=len, reverse=True)
     names = "|".join(re.escape(name).replace("_", "[_ -]?") for name in longest_first)
-    return re.compile(rf"(?<!\S)({names})[:=](?!//)", re.I)
+    return re.compile(rf"(?<!\S)({names})[:=]", re.I)
 
 
 def _canonical(name: str, examples: Mapping[str, str]) -> str:

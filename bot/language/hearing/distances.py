@@ -1,0 +1,177 @@
+"""Distances in a sentence: of the tube or of the heat lamp, and to what."""
+
+from bisect import bisect_left
+from collections.abc import Iterator
+from dataclasses import replace
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.figures import Figure
+from bot.language.hearing.lexicon import Mark
+from bot.language.hearing.scene import Part, Scene, Standing
+from bot.language.hearing.word_lists import word_list
+from bot.language.quantities import Measure, measured
+from bot.language.units import Dimension, system_of
+
+__all__ = ["distances", "measure_of"]
+
+_TO = {
+    "back": FactName.DISTANCE_BACK,
+    "perch": FactName.DISTANCE_PERCH,
+    "floor": FactName.DISTANCE_FLOOR,
+}
+_SOURCES = frozenset(("tube", "heat", "lamp"))
+_NOUNS = _SOURCES | {"reference", "home", "animal", "person"}
+_UV_LAMPS = frozenset(("t5", "t5 ho", "t8"))
+# Farther than this from anything is a wall or a garden, and no lamp over an animal.
+_FURTHEST_M = 3
+# How far from its figure a reference is looked for, in characters.
+_NEAR = 90
+
+
+def measure_of(figure: Figure, dimension: Dimension, bare: str | None = None) -> Measure | None:
+    """Return the measure of a figure, or None where it may be read in two ways."""
+    unit = figure.unit or bare
+    if unit is None or any(side.doubt for side in figure.sides):
+        return None
+    sides = [replace(side, unit=side.unit or unit) for side in figure.sides]
+    try:
+        measure = measured(sides[0], sides[-1], dimension, unit, figure.text)
+    except NotUnderstoodError:
+        return None
+    return replace(measure, assumed=figure.unit is None)
+
+
+def distances(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return what was heard of distances; run before temperatures and after sizes."""
+    system, told = _system(scene), _sources(scene)
+    for figure in scene.figures:
+        if figure.kind not in ("length", "plain") or not scene.free(figure):
+            continue
+        if scene.standing(figure) in (Standing.WISH, Standing.NOT) or _is_no_distance(
+            scene, figure
+        ):
+            continue
+        reference, parts = _reference(scene, figure)
+        if figure.kind == "plain" and not (reference and _says_distance(scene, figure)):
+            continue
+        source = _source(scene, figure, told)
+        if not (reference or source or _says_distance(scene, figure)):
+            continue
+        if _is_height(scene, figure, reference, source):
+            continue
+        measure = measure_of(_changed(scene, figure), Dimension.LENGTH, system)
+        name = FactName.LAMP_DISTANCE if source == "heat" else _TO.get(reference, FactName.DISTANCE)
+        if measure is None:
+            question = "Which unit is this distance in, inches or centimetres?"
+            if figure.kind == "length":
+                question = "Which number is meant here, with a point and no comma?"
+            scene.take(figure)
+            yield scene.ask(name, question, figure, *parts)
+        elif measure.high <= _FURTHEST_M:
+            scene.take(figure, *parts)
+            yield scene.fact(name, measure, figure, *parts, assumed=measure.assumed)
+
+
+def _changed(scene: Scene, figure: Figure) -> Figure:
+    """Return what holds now of a figure such as: went from 12 inches to 16 inches."""
+    said = scene.words(max(0, figure.start - 24), figure.start)[-2:]
+    moved = {"went", "moved", "raised", "lowered", "changed", "brought", "dropped"} & set(said)
+    if len(figure.sides) == 2 and moved and said[-1] == "from":
+        return replace(figure, sides=figure.sides[1:])
+    return figure
+
+
+def _system(scene: Scene) -> str | None:
+    """Return the unit of bare lengths: that of the system the rest of the text is written in."""
+    kinds = ("length", "temperature", "size")
+    systems = {system_of(f.unit) for f in scene.figures if f.unit and f.kind in kinds}
+    return systems.pop() if len(systems) == 1 else None
+
+
+def _is_no_distance(scene: Scene, figure: Figure) -> bool:
+    adjective = scene.after(figure.end, frozenset(("size",)), figure.end + 14)
+    if adjective and not scene.words(figure.end, adjective.start):
+        return True
+    corrected = scene.after(figure.end, frozenset(("corrected",)), scene.sentence(figure.start)[1])
+    return corrected is not None and len(scene.words(figure.end, corrected.start)) <= 1
+
+
+def _says_distance(scene: Scene, figure: Figure) -> bool:
+    following = scene.words(figure.end, min(figure.end + 30, scene.clause(figure.end)[1]))[:2]
+    before = scene.words(max(scene.sentence(figure.start)[0], figure.start - 30), figure.start)[-3:]
+    way = bool((word_list("ways") - {"at"}) & set(following[:1]))
+    return way or bool({"distance", "dist", "gap"} & set(before))
+
+
+def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
+    """Return what the distance goes to, and the words that say so."""
+    start, end = scene.clause(figure.start)
+    for mark in scene.marks.within(figure.end, min(end, figure.end + _NEAR)):
+        between = scene.words(figure.end, mark.start)
+        if mark.kind == "reference" and len(between) <= 6:
+            if _is_pronoun(scene, mark) and not word_list("ways") & set(between[-1:]):
+                continue
+            return mark.value, (mark,)
+        if (
+            mark.kind == "place"
+            and mark.value == "basking"
+            and word_list("ways") & set(between[-2:])
+        ):
+            return "perch", (mark,)
+        if mark.kind in ("place", "temperature") or mark.kind == "restart":
+            break
+    person = scene.before(figure.start, frozenset(("person", "animal")), start)
+    if person and "below" in scene.words(figure.end, figure.end + 8):
+        return "back", (person,)
+    for mark in scene.marks.before(figure.start, max(start, figure.start - _NEAR)):
+        if mark.kind == "reference" and not _is_pronoun(scene, mark):
+            return mark.value, (mark,)
+        if mark.kind in _SOURCES or mark.kind in ("place", "restart"):
+            break
+    return "", ()
+
+
+def _is_pronoun(scene: Scene, mark: Mark) -> bool:
+    return scene.text[mark.start : mark.end] in ("him", "her")
+
+
+def _source(scene: Scene, figure: Figure, told: list[tuple[int, str]]) -> str | None:
+    """Return "uv" or "heat" by the lamp that the distance is told of, or None."""
+    _, end = scene.clause(figure.start)
+    after = scene.after(figure.end, _SOURCES, min(end, figure.end + 60))
+    if after and word_list("ways") & set(scene.words(figure.end, after.start)[-2:]):
+        return _side_of(after)
+    before = bisect_left(told, (figure.start, ""))
+    if before:
+        at, side = told[before - 1]
+        return "uv" if side == "heat" and _shared(scene, told[:before], at) else side
+    return "uv" if any(side == "uv" for _, side in told) else None
+
+
+def _sources(scene: Scene) -> list[tuple[int, str]]:
+    """Return the places at which a lamp is spoken of, in order, each "uv" or "heat"."""
+    told = [(mark.start, _side_of(mark)) for mark in scene.marks if mark.kind in _SOURCES]
+    told += [(f.start, "heat") for f in scene.figures if f.kind == "power"]
+    told += [(f.start, "uv") for f in scene.figures if f.kind == "percent" and f.high <= 20]
+    return sorted(told)
+
+
+def _shared(scene: Scene, told: list[tuple[int, str]], at: int) -> bool:
+    """Say whether a heat lamp stands right beside the tube: 6% T5 + 60w bulb on the mesh."""
+    uv = next((start for start, side in reversed(told[-4:]) if side == "uv"), at)
+    between = scene.text[uv:at]
+    return 0 < len(between) < 30 and any(sign in between for sign in (" + ", " and ", "&"))
+
+
+def _side_of(mark: Mark) -> str:
+    return "uv" if mark.kind == "tube" or mark.value in _UV_LAMPS else "heat"
+
+
+def _is_height(scene: Scene, figure: Figure, reference: str, source: str | None) -> bool:
+    """Say whether this is the height of a perch over the floor, and no distance of a lamp."""
+    if reference != "floor":
+        return False
+    start, _ = scene.clause(figure.start)
+    noun = scene.before(figure.start, _NOUNS, start)
+    return noun is not None and noun.kind == "reference"

@@ -1,0 +1,237 @@
+"""The figures in a sentence: numbers with or without a unit, sizes, clock times, shares."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
+
+from bot.language.numerals import NUMERAL
+from bot.language.sides import TO, Side, read_side
+from bot.language.sizes import cross_pattern
+from bot.language.units import Dimension, first_letters
+
+__all__ = ["Figure", "figures_of"]
+
+_DIMENSIONS = (
+    Dimension.LENGTH,
+    Dimension.TEMPERATURE,
+    Dimension.POWER,
+    Dimension.DURATION,
+    Dimension.VOLUME,
+)
+_START = re.compile(
+    r"(?<![a-z0-9_])(?:[-+]?\.?[0-9]|(?:half an?|an?|one|two|three|four|five|six|seven|eight"
+    r"|nine|ten|eleven|twelve)(?= ))"
+)
+_DEGREES = re.compile(r"\s*(?:°|deg(?:rees?)?|grad(?:e|es|os)?)(?![a-z])")
+_PERCENT = re.compile(r"\s*(?:%|percent|per cent|pct)")
+_CLOCK = re.compile(r"([0-9]{1,2})(?::([0-9]{2}))?\s*(am|pm|a\.m\.|p\.m\.)?(?![0-9a-z])")
+_PAIR = re.compile(r"([0-9]{2,3})\s?/\s?([0-9]{2,3})(?![0-9/.,a-z%°])")
+_SKIP = re.compile(
+    r"24/7|[0-9]{1,2}/[0-9]{1,2}/[0-9]{2,4}|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]+(?:st|nd|rd|th)(?![a-z])"
+)
+_NUMBER = re.compile(rf"[-+]?\s?{NUMERAL}\s*")
+_HAS_CROSS = re.compile(r"[x*]|by")
+_TIMES = re.compile(r"[0-9]{1,2}\s?x\s?(?=[0-9]{2,3}\s?w)")
+_GALLONS = re.compile(r"([0-9]{2,3})\s?g(?=\s(?:tank|breeder|long|aquarium|tall)\b)")
+# After these words a lone "in" is the preposition: a 12 in a shiny hood.
+_IN_THE = re.compile(
+    r"\s+(?:a|an|the|my|his|her|their|our|this|that|it|one|summer|winter|there|here)\b"
+)
+# One letter alone is a unit only where it touches its number.
+_TOUCHING = frozenset("sdylkh")
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A figure in the normalised text.
+
+    ``kind`` is a dimension, or "plain", "degrees", "percent", "size", "cross", "clock", "pair".
+    ``sides`` holds what was written: one side, two of a range or a pair, two or three of a size.
+    """
+
+    kind: str
+    sides: tuple[Side, ...]
+    text: str
+    start: int
+    end: int
+
+    @property
+    def low(self) -> Fraction:
+        """Return the smaller end in its own unit."""
+        return min(side.value for side in self.sides)
+
+    @property
+    def high(self) -> Fraction:
+        """Return the larger end in its own unit."""
+        return max(side.value for side in self.sides)
+
+    @property
+    def unit(self) -> str | None:
+        """Return the unit that was written."""
+        return next((side.unit for side in reversed(self.sides) if side.unit), None)
+
+
+def figures_of(text: str, taken: Iterable[tuple[int, int]], most: int) -> list[Figure]:
+    """Return the first figures of a normalised lower-case text outside the taken spans."""
+    free = _blanked(text, taken)
+    found: list[Figure] = []
+    closing = _closing_quotes(free)
+    at = 0
+    while len(found) < most and (match := _START.search(free, at)):
+        at = match.start()
+        skip = _SKIP.match(free, at) or _TIMES.match(free, at)
+        if skip:
+            at = skip.end()
+            continue
+        figure = _figure(free, at, closing)
+        if figure is None:
+            at = _after_number(free, at)
+            continue
+        found.append(figure)
+        at = max(figure.end, at + 1)
+    return found
+
+
+def _after_number(text: str, at: int) -> int:
+    return re.compile(r"[-+]?[0-9.,_]*[0-9]|\S").match(text, at).end()  # type: ignore[union-attr]
+
+
+def _blanked(text: str, taken: Iterable[tuple[int, int]]) -> str:
+    for start, end in taken:
+        text = text[:start] + "|" * (end - start) + text[end:]
+    return text
+
+
+def _closing_quotes(text: str) -> frozenset[int]:
+    """Return the places of double quotes that close a quotation and are no inches."""
+    closing, is_open = set(), False
+    for match in re.finditer('"', text):
+        at = match.start()
+        opens = (at == 0 or text[at - 1] in " \n(") and text[at + 1 : at + 2].strip() != ""
+        if is_open and not opens:
+            closing.add(at)
+            is_open = False
+        elif opens:
+            is_open = True
+    return frozenset(closing)
+
+
+def _figure(text: str, at: int, closing: frozenset[int]) -> Figure | None:
+    size = _size(text, at, closing) if _HAS_CROSS.search(text, at, at + 24) else None
+    if size:
+        return size
+    pair = _PAIR.match(text, at)
+    if pair:
+        sides = tuple(Side(Fraction(pair[i]), None, pair.end(i)) for i in (1, 2))
+        return Figure("pair", sides, pair[0], at, pair.end())
+    gallons = _GALLONS.match(text, at)
+    if gallons:
+        side = Side(Fraction(gallons[1]), "gal", gallons.end())
+        return Figure(Dimension.VOLUME, (side,), gallons[0], at, gallons.end())
+    clock = _CLOCK.match(text, at)
+    if clock and (clock[2] or clock[3]):
+        return _clock(clock, at)
+    return _quantity(text, at, closing)
+
+
+def _clock(clock: re.Match[str], at: int) -> Figure | None:
+    hour, minute = int(clock[1]), int(clock[2] or 0)
+    half = (clock[3] or "")[:1]
+    if hour > (12 if half else 24) or minute > 59:
+        return None
+    hour = hour % 12 + (12 if half == "p" else 0) if half else hour
+    side = Side(hour + Fraction(minute, 60), None, clock.end())
+    return Figure("clock", (side,), clock[0], at, clock.end())
+
+
+def _side(text: str, at: int, closing: frozenset[int]) -> tuple[str, Side] | None:
+    """Return the side at ``at`` with the dimension whose unit reaches furthest."""
+    best: tuple[str, Side] | None = None
+    number = _NUMBER.match(text, at)
+    letter = text[number.end() : number.end() + 1] if number else ""
+    for dimension in _DIMENSIONS:
+        if letter and letter not in first_letters(dimension):
+            continue
+        side = read_side(text, at, dimension)
+        if side is None or side.unit is None or _is_no_unit(text, at, side, closing):
+            continue
+        if best is None or side.end > best[1].end:
+            best = dimension, side
+    if best:
+        return best
+    plain = read_side(text, at, None)
+    if plain is None:
+        return None
+    for kind, pattern in (("percent", _PERCENT), ("degrees", _DEGREES)):
+        unit = pattern.match(text, plain.end)
+        if unit:
+            return kind, Side(plain.value, None, unit.end(), plain.doubt)
+    return "plain", plain
+
+
+def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool:
+    written = text[at : side.end].rstrip(".")
+    last = written[-1]
+    if last == '"':
+        return side.end - 1 in closing
+    if last == "'":
+        return text[side.end : side.end + 1].isalpha() and text[side.end] != "x"
+    if re.search(r"[0-9]\s+in$", written):
+        return bool(_IN_THE.match(text, side.end))
+    if re.search(rf"[0-9]\s+[{''.join(sorted(_TOUCHING))}]$", written):
+        return True
+    return bool(re.match(r"an?\s+\w{1,2}$", written))
+
+
+def _quantity(text: str, at: int, closing: frozenset[int]) -> Figure | None:
+    first = _side(text, at, closing)
+    if first is None:
+        return None
+    kind, low = first
+    to = TO.match(text, low.end)
+    second = _side(text, to.end(), closing) if to and text[low.end : to.end()] else None
+    if to and second and second[1].value >= 0 and _same(kind, second[0]):
+        kind = second[0] if kind == "plain" else kind
+        high = second[1]
+        return Figure(kind, (low, high), text[at : high.end].strip(), at, high.end)
+    return Figure(kind, (low,), text[at : low.end].strip(), at, low.end)
+
+
+def _same(kind: str, other: str) -> bool:
+    return kind == other or kind == "plain" or (other == "plain" and kind != "clock")
+
+
+def _size(text: str, at: int, closing: frozenset[int]) -> Figure | None:
+    sides: list[Side] = []
+    end = at
+    while len(sides) < 4:
+        side = read_side(text, end, Dimension.LENGTH)
+        if side is None or side.value <= 0:
+            break
+        if side.unit and _is_no_unit(text, end, side, closing):
+            side = read_side(text, end, None)
+            if side is None:
+                break
+        sides.append(side)
+        cross = _cross().match(text, side.end)
+        if cross is None or not re.match(NUMERAL, text[cross.end() : cross.end() + 12]):
+            break
+        end = cross.end()
+    if len(sides) not in (2, 3):
+        return None
+    last = sides[-1].end
+    tail = (
+        re.compile(r"\s*(?:tank|viv|cage|enclosure)?\s*in inches\b").match(text, last)
+        if len(sides) == 3
+        else None
+    )
+    kind = "size" if len(sides) == 3 else "cross"
+    end = tail.end() if tail else last
+    return Figure(kind, tuple(sides), text[at:end].strip(), at, end)
+
+
+@cache
+def _cross() -> re.Pattern[str]:
+    return cross_pattern()

@@ -1,0 +1,78 @@
+"""Which figure belongs to which place, where a sentence names several of both.
+
+People write "basking 98, cool 75" and "98 basking, 75 cool". Looking at single neighbours mixes
+the two up, so all figures and places are matched at once: in order, as many as possible, the
+nearest first.
+"""
+
+from collections.abc import Callable, Sequence
+
+from bot.language.hearing.figures import Figure
+from bot.language.hearing.lexicon import Mark
+from bot.language.hearing.scene import Scene
+from bot.language.hearing.word_lists import word_list
+
+__all__ = ["link_cost", "linked"]
+
+# A link that costs more is no link.
+MOST_COST = 6.0
+# No more than this many of each are matched, which bounds the work; no message has more.
+_MOST_PARTS = 60
+# Ambient, left and right say little; any other place is preferred.
+_NOWHERE = 1.0
+_FURTHEST = 120
+
+_BINDING = frozenset(("on", "at", "in", "under", "for", "as"))
+
+
+def link_cost(scene: Scene, figure: Figure, place: Mark) -> float:
+    """Return how badly a figure and a place fit together; more than MOST_COST is not at all."""
+    before = place.start < figure.start
+    gap = (place.end, figure.start) if before else (figure.end, place.start)
+    if gap[1] - gap[0] > _FURTHEST:
+        return MOST_COST + 1
+    between = scene.text[gap[0] : max(gap)]
+    words = scene.words(gap[0], max(gap))
+    cost = _NOWHERE * (place.value == "ambient")
+    cost += 0.6 * sum(word not in word_list("glue") for word in words) + 0.05 * len(words)
+    cost += 1.2 * between.count(",") + 1.2 * between.count("/") + 0.5 * between.count("(")
+    cost += 0.8 * ("and" in words) + 1.5 * (" - " in between)
+    if scene.sentence(place.start) != scene.sentence(figure.start):
+        cost += 4.5 if "\n" in between else 3.2
+    if before:
+        return cost
+    return cost + (0.15 if words and words[0] in _BINDING else 0.5)
+
+
+def linked(
+    scene: Scene,
+    figures: Sequence[Figure],
+    places: Sequence[Mark],
+    limit: Callable[[Figure, Mark], float],
+) -> list[tuple[Figure, Mark]]:
+    """Return the figures with their places; ``limit`` says what a link may cost at most."""
+    rows, columns = figures[:_MOST_PARTS], places[:_MOST_PARTS]
+    gain = [
+        [
+            MOST_COST - cost
+            if (cost := link_cost(scene, figure, place)) <= limit(figure, place)
+            else 0.0
+            for place in columns
+        ]
+        for figure in rows
+    ]
+    best = [[0.0] * (len(columns) + 1) for _ in range(len(rows) + 1)]
+    for i in range(len(rows) - 1, -1, -1):
+        for j in range(len(columns) - 1, -1, -1):
+            both = best[i + 1][j + 1] + gain[i][j] if gain[i][j] > 0 else 0.0
+            best[i][j] = max(both, best[i + 1][j], best[i][j + 1])
+    found, i, j = [], 0, 0
+    while i < len(rows) and j < len(columns):
+        if gain[i][j] > 0 and best[i][j] == best[i + 1][j + 1] + gain[i][j]:
+            found.append((rows[i], columns[j]))
+            i, j = i + 1, j + 1
+        elif best[i][j] == best[i + 1][j]:
+            i += 1
+        else:
+            j += 1
+    return found

@@ -1,0 +1,54 @@
+"""Hearing a whole message: every listener in turn, then what is left contradictory."""
+
+from collections.abc import Callable, Iterator, Mapping
+
+from bot.language.hearing.animals import animals_heard
+from bot.language.hearing.distances import distances
+from bot.language.hearing.facts import Ask, Fact, FactName, Heard
+from bot.language.hearing.homes import homes
+from bot.language.hearing.lamps import fixtures, lamp_kinds, tubes
+from bot.language.hearing.meshes import meshes
+from bot.language.hearing.meters import meter_readings
+from bot.language.hearing.power import controls, thermometers, watts
+from bot.language.hearing.scene import LONGEST_MESSAGE, MOST_FIGURES, Scene, laid_out
+from bot.language.hearing.settling import settled
+from bot.language.hearing.temperatures import temperatures
+from bot.language.hearing.times import times
+from bot.language.shown import shown
+
+__all__ = ["hear"]
+
+# In this order: who comes first takes the figures that are surely its own.
+_LISTENERS: tuple[Callable[[Scene], Iterator[Fact | Ask]], ...] = (
+    animals_heard,
+    homes,
+    meter_readings,
+    controls,
+    times,
+    meshes,
+    tubes,
+    fixtures,
+    lamp_kinds,
+    watts,
+    distances,
+    thermometers,
+    temperatures,
+)
+
+_TOO_LONG = "This is more than I can read at once: can you say it shorter?"
+
+
+def hear(text: str, animals: Mapping[str, str]) -> Heard:
+    """Return the facts in a free text, and what must be asked.
+
+    ``animals`` maps every name and alias to the name to report. Nothing is guessed: what is
+    unclear becomes a question with the words it is about, and so does a text that is too long.
+    """
+    scene = laid_out(text[:LONGEST_MESSAGE], tuple(sorted(animals.items())))
+    said = [row for listen in _LISTENERS for row in listen(scene)]
+    facts = [row for row in said if isinstance(row, Fact)]
+    questions = [row for row in said if isinstance(row, Ask)]
+    if len(text) > LONGEST_MESSAGE or len(scene.figures) >= MOST_FIGURES:
+        head = shown(text)
+        questions.append(Ask(FactName.TEXT, _TOO_LONG, text[: len(head)], 0, len(head)))
+    return settled(scene, facts, questions)

@@ -1,0 +1,72 @@
+"""Readings of a UV index meter in a sentence."""
+
+from collections.abc import Iterator
+
+from bot.language.hearing.distances import measure_of
+from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.figures import Figure
+from bot.language.hearing.lexicon import Mark
+from bot.language.hearing.scene import Scene, Standing
+from bot.language.quantities import Measure
+from bot.language.readings import PlacedReading
+from bot.language.units import Dimension
+
+__all__ = ["meter_readings"]
+
+_MOST_UVI = 20
+
+
+def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return UV indices, with their distance where it is told; run before tubes and distances."""
+    if not scene.of("uvi"):
+        return
+    for figure in scene.loose("plain"):
+        if figure.high > _MOST_UVI or scene.standing(figure) in (Standing.WISH, Standing.NOT):
+            continue
+        distance = _distance_after(scene, figure)
+        if distance and len(figure.sides) == 1:
+            length, measure = distance
+            scene.take(figure, length)
+            text = scene.text[figure.start : length.end]
+            reading = PlacedReading(float(figure.low), measure, text)
+            yield scene.fact(FactName.UVI_AT, reading, figure, length)
+            continue
+        around = scene.marks.within(figure.start - 60, figure.end + 20)
+        words = (mark for mark in around if mark.kind == "uvi")
+        word = next((w for w in words if _belongs(scene, figure, w)), None)
+        if word:
+            scene.take(figure)
+            value = (float(figure.low), float(figure.high))
+            yield scene.fact(FactName.UVI, value, figure, word)
+
+
+def _belongs(scene: Scene, figure: Figure, word: Mark) -> bool:
+    if scene.sentence(word.start) != scene.sentence(figure.start):
+        return False
+    if word.end <= figure.start:
+        between = scene.words(word.end, figure.start)
+        comma = "," in scene.text[word.end : figure.start]
+        return len(between) <= 4 and not comma and not _number_between(scene, word, figure)
+    return (
+        not scene.words(figure.end, word.start) and "," not in scene.text[figure.end : word.start]
+    )
+
+
+def _number_between(scene: Scene, word: Mark, figure: Figure) -> bool:
+    return bool(scene.figures.within(word.end, figure.start))
+
+
+def _distance_after(scene: Scene, figure: Figure) -> tuple[Figure, Measure] | None:
+    for length in scene.figures.within(figure.end, figure.end + 40):
+        if length.kind != "length" or not scene.free(length):
+            return None
+        between = scene.text[figure.end : length.start].strip()
+        measure = measure_of(length, Dimension.LENGTH)
+        if (
+            between in ("at", "@", "from", "uvi at", "uvi @")
+            and measure
+            and measure.low == measure.high
+        ):
+            return length, measure
+        return None
+    return None

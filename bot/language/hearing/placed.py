@@ -1,0 +1,50 @@
+"""Parts of a text in order of their places, found again without walking the whole text."""
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterator, Sequence
+from typing import Generic, Protocol, TypeVar
+
+__all__ = ["Placed", "Spanned"]
+
+
+class Spanned(Protocol):
+    """Anything that stands from a start to an end."""
+
+    @property
+    def start(self) -> int:
+        """The place of the first character."""
+
+    @property
+    def end(self) -> int:
+        """The place after the last character."""
+
+
+Kind = TypeVar("Kind", bound=Spanned)
+
+
+class Placed(Generic[Kind]):
+    """Parts that do not overlap, in order."""
+
+    def __init__(self, parts: Sequence[Kind]) -> None:
+        self._parts = sorted(parts, key=lambda part: part.start)
+        self._starts = [part.start for part in self._parts]
+        self._ends = [part.end for part in self._parts]
+
+    def __iter__(self) -> Iterator[Kind]:
+        return iter(self._parts)
+
+    def __len__(self) -> int:
+        return len(self._parts)
+
+    def within(self, start: int, end: int) -> Sequence[Kind]:
+        """Return the parts that start at ``start`` or later and end at ``end`` or before."""
+        return self._parts[bisect_left(self._starts, start) : bisect_right(self._ends, end)]
+
+    def touching(self, start: int, end: int) -> Sequence[Kind]:
+        """Return the parts that share a character with this span."""
+        return self._parts[bisect_right(self._ends, start) : bisect_left(self._starts, end)]
+
+    def before(self, at: int, from_: int = 0) -> Iterator[Kind]:
+        """Return the parts between ``from_`` and ``at``, the nearest first."""
+        first, last = bisect_left(self._starts, from_), bisect_right(self._ends, at)
+        return (self._parts[i] for i in range(last - 1, first - 1, -1))

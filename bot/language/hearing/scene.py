@@ -1,0 +1,229 @@
+"""A text laid out for listening: its phrases, its figures, its sentences and clauses."""
+
+import re
+from bisect import bisect_right
+from dataclasses import dataclass, field
+from enum import Enum
+from typing import NamedTuple
+
+from bot.language.hearing.facts import Ask, Fact, FactName, FactValue
+from bot.language.hearing.figures import Figure, figures_of
+from bot.language.hearing.lexicon import Mark, animal_phrases, known_phrases, marks_of
+from bot.language.hearing.placed import Placed
+from bot.language.hearing.word_lists import word_list
+from bot.language.normal import Normal, normal
+
+__all__ = [
+    "LONGEST_MESSAGE",
+    "MOST_FIGURES",
+    "SPOKEN_NONE",
+    "Part",
+    "Scene",
+    "Standing",
+    "laid_out",
+]
+
+Part = Mark | Figure
+
+# A message of Discord; what is longer is not read.
+LONGEST_MESSAGE = 2000
+# No set-up has more; the limit bounds the work.
+MOST_FIGURES = 150
+# How far back in a sentence a "should" or a "not" still reaches, in characters.
+_REACH = 200
+# A denial after the thing: "reflector no", "screen: none".
+SPOKEN_NONE = re.compile(r"\s*[:=]?\s*(?:no|none|nope|nothing)\b\s*(?=[,.;\n)]|$)")
+
+_SENTENCE = re.compile(r"[.!?]+(?=\s|$)|[\n;]+")
+_CLAUSE = re.compile(r"[,()]|\s[-/+]\s|/(?=\s)")
+_WORD = re.compile(r"[a-z0-9']+")
+_ALSO = frozenset(["or", "nor", "and", "a", "an", "any", "the"])
+_CONTENT = frozenset(("mesh", "lid", "reflector", "lamp", "tube", "heat", "control", "night_heat"))
+
+
+class Word(NamedTuple):
+    """A word of the text."""
+
+    text: str
+    start: int
+    end: int
+
+
+class Standing(Enum):
+    """How something that was mentioned stands: is it there, denied, wished, asked or planned."""
+
+    HAVE = "have"
+    NOT = "not"
+    WISH = "wish"
+    ASKED = "asked"
+    INTENT = "intent"
+
+
+@dataclass(slots=True)
+class Scene:
+    """A text with everything that was found in it; ``taken`` are parts that a listener used."""
+
+    normal: Normal
+    marks: Placed[Mark]
+    figures: Placed[Figure]
+    tokens: Placed[Word]
+    sentence_ends: list[int]
+    clause_ends: list[int]
+    taken: set[int] = field(default_factory=set)
+    _standings: dict[int, Standing] = field(default_factory=dict)
+
+    @property
+    def text(self) -> str:
+        """Return the normalised lower-case text."""
+        return self.normal.text
+
+    def take(self, *parts: Part) -> None:
+        """Note that these parts have been used and stand for nothing else."""
+        self.taken.update(part.start for part in parts)
+
+    def free(self, part: Part) -> bool:
+        """Say whether nobody has used this part yet."""
+        return part.start not in self.taken
+
+    def of(self, kind: str, *values: str) -> list[Mark]:
+        """Return the marks of a kind, of certain values if any are given."""
+        return [m for m in self.marks if m.kind == kind and (not values or m.value in values)]
+
+    def loose(self, *kinds: str) -> list[Figure]:
+        """Return the figures of these kinds that nobody has used."""
+        return [f for f in self.figures if f.kind in kinds and self.free(f)]
+
+    def words(self, start: int, end: int) -> list[str]:
+        """Return the words between two places."""
+        return [word.text for word in self.tokens.within(start, end)]
+
+    def next_word(self, end: int) -> str:
+        """Return the word right after a place, with nothing but blanks between."""
+        match = re.compile(r"[ \t]*([a-z']+)").match(self.text, end)
+        return match[1] if match else ""
+
+    def sentence(self, at: int) -> tuple[int, int]:
+        """Return start and end of the sentence around a place."""
+        return _around(self.sentence_ends, at)
+
+    def clause(self, at: int) -> tuple[int, int]:
+        """Return start and end of the clause around a place."""
+        return _around(self.clause_ends, at)
+
+    def before(self, at: int, kinds: frozenset[str], from_: int) -> Mark | None:
+        """Return the nearest mark of these kinds that ends between ``from_`` and ``at``."""
+        return next((m for m in self.marks.before(at, from_) if m.kind in kinds), None)
+
+    def after(self, at: int, kinds: frozenset[str], until: int) -> Mark | None:
+        """Return the nearest mark of these kinds that starts between ``at`` and ``until``."""
+        return next((m for m in self.marks.within(at, until) if m.kind in kinds), None)
+
+    def standing(self, part: Part) -> Standing:
+        """Return how a part stands by the words before it in its sentence."""
+        if part.start not in self._standings:
+            self._standings[part.start] = self._stands(part)
+        return self._standings[part.start]
+
+    def _stands(self, part: Part) -> Standing:
+        start = max(self.sentence(part.start)[0], part.start - _REACH)
+        if self._denied(part, start):
+            return Standing.NOT
+        for mark in self.marks.before(part.start, start):
+            if mark.kind == "restart" or self._ended(mark.end, part.start):
+                return Standing.HAVE
+            if mark.kind in ("wish", "asked", "intent"):
+                how = self.before(mark.start, frozenset(("how",)), start)
+                return Standing.HAVE if how else Standing(mark.kind)
+        return Standing.HAVE
+
+    def _ended(self, end: int, start: int) -> bool:
+        return bisect_right(self.clause_ends, start) != bisect_right(self.clause_ends, end)
+
+    def _denied(self, part: Part, start: int) -> bool:
+        content = self.before(part.start, _CONTENT | {"not"}, start)
+        if content is None or self._ended(content.end, part.start):
+            return False
+        between = self.words(content.end, part.start)
+        if content.kind == "not":
+            fitting = [word for word in between if word not in word_list("articles")]
+            return content.value == "word" and len(fitting) <= 1 and "but" not in between
+        joined = bool(between) and set(between) <= _ALSO and bool({"or", "nor"} & set(between))
+        return joined and self.standing(content) is Standing.NOT
+
+    def hedged(self, part: Part) -> bool:
+        """Say whether a part is told as a guess or a plan."""
+        if self.standing(part) is Standing.INTENT:
+            return True
+        start, end = self.sentence(part.start)
+        tail = self.text[part.end : part.end + 4]
+        if tail.startswith(("ish", " ish", "-ish")):
+            return True
+        for mark in self.marks.within(max(start, part.start - 40), min(end, part.end + 16)):
+            if mark.kind != "hedge" and (mark.kind, mark.value) != ("not", "unsure"):
+                continue
+            gap = (mark.end, part.start) if mark.end <= part.start else (part.end, mark.start)
+            near = len(self.words(*gap)) <= (2 if mark.end <= part.start else 0)
+            if near and gap[0] <= gap[1] and not self._ended(*gap):
+                return True
+        return self.text[part.start - 1 : part.start] == "~"
+
+    def fact(self, name: FactName, value: FactValue, *parts: Part, assumed: bool = False) -> Fact:
+        """Return a fact with the words of its parts."""
+        start, end = min(p.start for p in parts), max(p.end for p in parts)
+        words, first, last = self._words(start, end)
+        hedged = any(self.hedged(part) for part in parts)
+        return Fact(name, value, words, first, last, hedged, assumed)
+
+    def ask(self, name: FactName, question: str, *parts: Part) -> Ask:
+        """Return a question about the words of some parts."""
+        start, end = min(p.start for p in parts), max(p.end for p in parts)
+        return Ask(name, question, *self._words(start, end))
+
+    def _words(self, start: int, end: int) -> tuple[str, int, int]:
+        first, last = self.normal.span(start, end)
+        return self.normal.original[first:last], first, last
+
+
+def _around(ends: list[int], at: int) -> tuple[int, int]:
+    place = bisect_right(ends, at)
+    return ends[place - 1], ends[place]
+
+
+def laid_out(text: str, animals: tuple[tuple[str, str], ...]) -> Scene:
+    """Return the scene of a text; ``animals`` are pairs of a name or alias and the name."""
+    plain = normal(text)
+    # Lower case letter by letter, because a whole-text fold may change the length.
+    plain = plain.cut(LONGEST_MESSAGE)
+    lower = "".join(low if len(low := c.lower()) == 1 else c for c in plain.text)
+    plain = Normal(lower, plain.origins, text)
+    phrases, named = known_phrases(), animal_phrases(animals)
+    animal_marks = marks_of(lower, named, phrases.words)
+    marks = _without_overlap([*animal_marks, *marks_of(lower, phrases, named.words)])
+    with_digits = [
+        (m.start, m.end) for m in marks if any(c.isdigit() for c in lower[m.start : m.end])
+    ]
+    figures = Placed(figures_of(lower, with_digits, MOST_FIGURES))
+    kept = Placed([mark for mark in marks if not figures.touching(mark.start, mark.end)])
+    tokens = Placed([Word(m[0], m.start(), m.end()) for m in _WORD.finditer(lower)])
+    sentences = _ends(lower, _SENTENCE)
+    clauses = sorted({*sentences, *_ends(lower, _CLAUSE, figures)})
+    return Scene(plain, kept, figures, tokens, sentences, clauses)
+
+
+def _ends(text: str, pattern: re.Pattern[str], figures: Placed[Figure] | None = None) -> list[int]:
+    found = [match.end() for match in pattern.finditer(text)]
+    if figures is not None:
+        found = [at for at in found if not figures.touching(at - 1, at)]
+    return [0, *found, len(text) + 1]
+
+
+def _without_overlap(marks: list[Mark]) -> list[Mark]:
+    """Return the marks in order of place; where two overlap, the longer one, else the first."""
+    kept: list[Mark] = []
+    for mark in sorted(marks, key=lambda m: (m.start, -m.end)):
+        if kept and mark.start < kept[-1].end:
+            if mark.end - mark.start > kept[-1].end - kept[-1].start:
+                kept[-1] = mark
+            continue
+        kept.append(mark)
+    return kept

@@ -1,0 +1,65 @@
+"""What is left when the same thing was said twice: a correction, a repetition, or a question."""
+
+from bot.language.hearing.facts import Ask, Fact, FactName, Heard
+from bot.language.hearing.scene import Scene
+
+__all__ = ["settled"]
+
+# Of these a set-up may have several.
+_MANY = frozenset(
+    (
+        FactName.ANIMAL,
+        FactName.LAMP,
+        FactName.WITHOUT,
+        FactName.UVI_AT,
+        FactName.THERMOMETER,
+        FactName.OTHER_WATTS,
+        FactName.MATERIAL,
+    )
+)
+
+# A correction follows what it corrects this closely, in characters.
+_SAME_BREATH = 60
+
+
+def settled(scene: Scene, facts: list[Fact], questions: list[Ask]) -> Heard:
+    """Return each thing once; a corrected one is dropped, two that disagree are asked about."""
+    kept: dict[tuple[FactName, object], Fact] = {}
+    last: dict[FactName, Fact] = {}
+    for fact in sorted(facts, key=lambda f: (f.start, f.end)):
+        if (fact.name, _plain(fact)) in kept:
+            continue
+        before = last.get(fact.name)
+        if before and fact.name not in _MANY and _corrected(scene, before, fact):
+            del kept[before.name, _plain(before)]
+        kept[fact.name, _plain(fact)] = last[fact.name] = fact
+    remaining = tuple(kept.values())
+    asked = list(questions)
+    for name in sorted({fact.name for fact in remaining} - _MANY):
+        rows = [fact for fact in remaining if fact.name is name]
+        if len(rows) > 1:
+            said = " or ".join(row.words.strip() for row in rows)
+            latest = rows[-1]
+            question = f"Which holds: {said}?"
+            asked.append(Ask(name, question, latest.words, latest.start, latest.end))
+    return Heard(remaining, tuple(sorted(asked, key=lambda ask: (ask.start, ask.name))))
+
+
+def _plain(fact: Fact) -> object:
+    value = fact.value
+    for field in ("low", "percent", "fraction", "length_m"):
+        if hasattr(value, field):
+            return field, getattr(value, field), getattr(value, "high", None)
+    return value
+
+
+def _corrected(scene: Scene, one: Fact, other: Fact) -> bool:
+    original = scene.normal.original
+    between = original[one.end : other.start].lower()
+    return (
+        any(
+            one.end <= scene.normal.span(mark.start, mark.end)[0] < other.start
+            for mark in scene.of("corrected")
+        )
+        and len(between) < 60
+    )

@@ -1,0 +1,228 @@
+"""Readings in a sentence: where each was taken, and in which unit where none is written.
+
+The rule for a bare number: on a basking spot up to 55 is °C and from 75 °F; anywhere else up to
+40 is °C and from 50 °F. A number between takes the unit of all the others in the message if they
+agree, and is asked about otherwise.
+"""
+
+from bisect import bisect_left
+from collections.abc import Iterator
+from dataclasses import replace
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.figures import Figure
+from bot.language.hearing.lexicon import Mark
+from bot.language.hearing.linking import MOST_COST, link_cost, linked
+from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.word_lists import word_list
+from bot.language.quantities import measured
+from bot.language.units import Dimension, exact
+
+__all__ = ["temperatures"]
+
+_Read = tuple[Figure, Mark, str]
+
+# (up to here °C, from here °F) by place; no living animal's place lies beyond.
+_BASKING_BAND = (55, 75)
+_OTHER_BAND = (40, 50)
+# "There" stands for a perch named this far back, in characters.
+_REACH = 300
+# "It" stands for the last place only this near to it.
+_SAME_BREATH = 60
+_COLDEST, _HOTTEST = 10, 160
+# A number without unit or degree sign must stand close to its place.
+_BARE_COST = 2.6
+_WEAK_COST = 1.4
+# A perch that is only named, without "on", must stand right before its temperature.
+_PERCH_COST = 0.3
+
+_NAMES = {
+    "basking": FactName.BASKING,
+    "warm": FactName.WARM,
+    "cool": FactName.COOL,
+    "night": FactName.NIGHT,
+    "room": FactName.ROOM,
+    "room_night": FactName.ROOM_NIGHT,
+}
+# A number from here on is no count of plants or crickets, if no money or time is named.
+_NO_COUNT = 60
+_COUNTED = frozenset(
+    ("bucks", "dollars", "euros", "pounds", "quid", "crickets", "roaches", "grams")
+)
+_WHERE = "Where was this temperature read: basking spot, warm end, cool end, night or room?"
+
+
+def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return what was heard of temperatures."""
+    figures = [f for f in scene.loose("temperature", "degrees", "plain") if _may_be(scene, f)]
+    figures = _without_other_unit(scene, figures)
+    places = [place for mark in scene.marks if (place := _as_place(scene, mark))]
+
+    def limit(figure: Figure, place: Mark) -> float:
+        if place.kind == "perch":
+            return _PERCH_COST if figure.kind != "plain" and place.start < figure.start else 0
+        if figure.kind != "plain":
+            return MOST_COST
+        return _WEAK_COST if place.value in ("hot", "there") else _BARE_COST
+
+    links = linked(scene, figures, places, limit)
+    read = list(_placed(scene, links))
+    read += _said_of_it(scene, figures, read)
+    scene.take(*(figure for figure, _, _ in read))
+    yield from _in_units(scene, [row for row in read if row[2] in _NAMES])
+    nowhere = [figure for figure, _, name in read if name == "ambient"]
+    nowhere += [f for f in figures if scene.free(f) and _surely(scene, f)]
+    nowhere += [f for f in scene.loose("pair") if _like_two_readings(f)]
+    for figure in nowhere:
+        scene.take(figure)
+        yield scene.ask(FactName.TEMPERATURE, _WHERE, figure)
+
+
+def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[_Read]:
+    """Return the temperatures of "now it is 104F": those of the place that was named last."""
+    starts = [figure.start for figure, _, _ in read]
+    linked_already = set(starts)
+    found = []
+    for figure in figures:
+        start = max(scene.clause(figure.start)[0], figure.start - _SAME_BREATH)
+        told = {"it", "its", "it's"} & set(scene.words(start, figure.start))
+        if figure.start in linked_already or figure.kind == "plain" or not told:
+            continue
+        last = bisect_left(starts, figure.start) - 1
+        if last >= 0 and figure.start - read[last][0].end < _SAME_BREATH:
+            name = read[last][2]
+            found.append((figure, Mark("place", name, figure.start, figure.end), name))
+    return found
+
+
+def _may_be(scene: Scene, figure: Figure) -> bool:
+    if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
+        return False
+    if figure.kind == "temperature":
+        return True
+    if not _COLDEST <= figure.low <= figure.high <= _HOTTEST:
+        return False
+    if figure.kind == "degrees":
+        return True
+    if figure.low >= _NO_COUNT and scene.next_word(figure.end) not in _COUNTED:
+        return True
+    following = scene.next_word(figure.end)
+    marked = any(m.start <= figure.end + 2 for m in scene.marks.within(figure.end, figure.end + 40))
+    return not following or following in word_list("may_follow") or marked
+
+
+def _without_other_unit(scene: Scene, figures: list[Figure]) -> list[Figure]:
+    """Return the figures without those that say the one before in the other unit (40C/104F)."""
+    kept: list[Figure] = []
+    for figure in figures:
+        if kept and figure.unit and kept[-1].unit and figure.unit != kept[-1].unit:
+            between = scene.text[kept[-1].end : figure.start].strip()
+            one, other = (exact(f.low, f.unit or "", "degC") for f in (kept[-1], figure))
+            if between in ("/", "(", "or", "=", "aka", "/ ") and abs(one - other) < 2:
+                scene.take(figure)
+                continue
+        kept.append(figure)
+    return kept
+
+
+def _as_place(scene: Scene, mark: Mark) -> Mark | None:
+    """Return a mark as the place of a temperature if it can be one."""
+    if not scene.free(mark):
+        return None
+    if mark.kind == "place":
+        if mark.value == "there":
+            earlier = scene.marks.before(mark.start, mark.start - _REACH)
+            return (
+                mark
+                if any(m.kind == "reference" or m.value == "basking" for m in earlier)
+                else None
+            )
+        return mark if mark.value != "day" else None
+    said = set(scene.words(max(0, mark.start - 16), mark.start)[-2:])
+    if mark.kind in ("heat", "lamp") and {"under", "beneath"} & said:
+        return Mark("place", "basking", mark.start, mark.end)
+    if mark.kind == "reference" and mark.value == "perch":
+        at = {"on", "at", "under"} & said or scene.text.startswith("basking", mark.start)
+        return Mark("place" if at else "perch", "basking", mark.start, mark.end)
+    return None
+
+
+def _placed(scene: Scene, links: list[tuple[Figure, Mark]]) -> Iterator[_Read]:
+    """Return the links with the name of the place, said plainly or worked out."""
+    used = {mark.start for _, mark in links}
+    side, in_room = "", -1
+    warm_said = any(mark.value == "warm" for _, mark in links)
+    for figure, mark in links:
+        name = mark.value
+        if name == "there":
+            name = "basking"
+        elif name == "hot":
+            name = "basking" if warm_said else "warm"
+        elif name == "other":
+            name = {"cool": "warm", "basking": "cool", "warm": "cool"}.get(side, "ambient")
+        elif name in ("night", "room"):
+            name = _of_room(scene, figure, mark, used, in_room)
+        if name == "room":
+            in_room = scene.sentence(mark.start)[0]
+        elif name in ("basking", "warm", "cool"):
+            side, in_room = name, -1
+        yield figure, mark, name
+
+
+def _of_room(scene: Scene, figure: Figure, mark: Mark, used: set[int], in_room: int) -> str:
+    """Return night, room or room_night by what else stands in the sentence."""
+    start, end = scene.sentence(figure.start)
+    if mark.value == "night" and start == in_room:
+        return "room_night"
+    wanted = "room" if mark.value == "night" else "night"
+    falls = {"drops", "drop", "falls", "fall", "down"} & set(scene.words(mark.end, figure.start))
+    around = scene.marks.within(max(start, figure.start - 120), min(end, figure.end + 120))
+    for other in (m for m in around if m.kind == "place" and m.value == wanted):
+        lonely = other.start not in used
+        near = link_cost(scene, figure, other) <= MOST_COST
+        between = scene.text[min(other.end, figure.end) : max(other.start, figure.start)]
+        if lonely and near and ("," not in between or falls):
+            return "room_night"
+    return mark.value
+
+
+def _surely(scene: Scene, figure: Figure) -> bool:
+    if figure.kind in ("temperature", "degrees"):
+        return True
+    word = scene.before(figure.start, frozenset(("temperature",)), scene.clause(figure.start)[0])
+    return word is not None and len(scene.words(word.end, figure.start)) <= 2
+
+
+def _like_two_readings(figure: Figure) -> bool:
+    return 60 <= figure.low <= figure.high <= 140 or 18 <= figure.low <= figure.high <= 50
+
+
+def _clear_unit(figure: Figure, name: str) -> str | None:
+    if figure.unit:
+        return figure.unit
+    most_c, least_f = _BASKING_BAND if name == "basking" else _OTHER_BAND
+    if figure.high <= most_c:
+        return "degC"
+    return "degF" if figure.low >= least_f else None
+
+
+def _in_units(scene: Scene, read: list[_Read]) -> Iterator[Fact | Ask]:
+    clear = {unit for figure, _, name in read if (unit := _clear_unit(figure, name))}
+    agreed = clear.pop() if len(clear) == 1 else None
+    for figure, mark, name in read:
+        unit = _clear_unit(figure, name) or agreed
+        doubt = next((side.doubt for side in figure.sides if side.doubt), None)
+        parts = (figure, mark) if abs(figure.start - mark.start) < 60 else (figure,)
+        if unit is None or doubt:
+            question = doubt[0] if doubt else f"Is {figure.text} in °F or in °C?"
+            yield scene.ask(_NAMES[name], question, *parts)
+            continue
+        sides = [replace(side, unit=side.unit or unit) for side in figure.sides]
+        try:
+            value = measured(sides[0], sides[-1], Dimension.TEMPERATURE, unit, figure.text)
+        except NotUnderstoodError as error:
+            yield scene.ask(_NAMES[name], f"I need {error.accepted}", *parts)
+            continue
+        assumed = not figure.unit
+        yield scene.fact(_NAMES[name], replace(value, assumed=assumed), *parts, assumed=assumed)

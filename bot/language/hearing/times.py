@@ -1,0 +1,159 @@
+"""Times in a sentence: hours of light, time before a reading, the age of a tube or an animal."""
+
+import re
+from collections.abc import Iterator
+from itertools import pairwise
+
+from bot.language.hearing.distances import measure_of
+from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.figures import Figure
+from bot.language.hearing.lexicon import Mark
+from bot.language.hearing.scene import Scene, Standing
+from bot.language.quantities import Measure, read_duration
+from bot.language.units import Dimension
+
+__all__ = ["times"]
+
+_HOUR = 3600
+# A day of light is not shorter; a shorter time is how long a lamp had been on.
+_SHORTEST_DAY_H, _LONGEST_DAY_H = 6, 20
+_AGED = frozenset(("month", "year", "week"))
+_LAMPS = frozenset(("tube", "heat", "lamp"))
+_LIVING = frozenset(("animal", "person", "kin"))
+_CHANGED = frozenset(("changed", "replaced", "bought", "installed", "swapped", "got", "new", "put"))
+_ON_OFF = re.compile(
+    r"([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*on\s*(?:and|,|/)?\s*([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*off"
+)
+
+
+def times(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return hours, times and ages."""
+    yield from _on_off(scene)
+    yield from _clocks(scene)
+    for figure in scene.loose("duration"):
+        if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
+            continue
+        measure = measure_of(figure, Dimension.DURATION)
+        if measure is None:
+            continue
+        name = _age(scene, figure) if figure.unit in _AGED else _hours(scene, figure, measure)
+        if name:
+            scene.take(figure)
+            yield scene.fact(name, measure, figure)
+            if name is FactName.HOURS:
+                yield from _also_in_season(scene, figure)
+
+
+def _on_off(scene: Scene) -> Iterator[Fact | Ask]:
+    for match in _ON_OFF.finditer(scene.text):
+        on, off = int(match[1]), int(match[2])
+        if on + off == 24:
+            scene.take(*scene.figures.within(match.start(), match.end()))
+            yield _day(scene, on, match.start(), match.end())
+    for figure in scene.loose("pair"):
+        on, off = (int(side.value) for side in figure.sides)
+        if on + off == 24 and min(on, off) >= _SHORTEST_DAY_H:
+            scene.take(figure)
+            yield _day(scene, on, figure.start, figure.end)
+
+
+def _day(scene: Scene, hours: float, start: int, end: int) -> Fact:
+    measure = read_duration(f"{hours:g} h")
+    return scene.fact(FactName.HOURS, measure, Mark("hours", "day", start, end))
+
+
+def _clocks(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return the hours between two times of the clock: 7am to 7pm, or lights on and lights off."""
+    clocks = scene.loose("clock")
+    for one, other in pairwise(clocks):
+        if scene.text[one.end : other.start].strip() in ("to", "-", "till", "until", "til"):
+            yield from _between(scene, one, other)
+    words = {m.start: m for m in scene.of("hours", "light")}
+    switched: dict[str, Figure] = {}
+    for figure in clocks:
+        near = scene.text[figure.end : figure.end + 14]
+        for way in ("on", "off"):
+            if re.match(rf"\s*:?\s*lights?\s+{way}\b", near) and words:
+                switched.setdefault(way, figure)
+    if len(switched) == 2:
+        yield from _between(scene, switched["on"], switched["off"])
+
+
+def _between(scene: Scene, on: Figure, off: Figure) -> Iterator[Fact | Ask]:
+    hours = float(off.low - on.low) % 24
+    if _SHORTEST_DAY_H <= hours <= _LONGEST_DAY_H and scene.free(on):
+        scene.take(on, off)
+        yield _day(scene, hours, on.start, off.end)
+
+
+def _hours(scene: Scene, figure: Figure, measure: Measure) -> FactName | None:
+    start, end = scene.sentence(figure.start)
+    waited = scene.before(figure.start, frozenset(("hours",)), max(start, figure.start - 30))
+    on = (
+        waited is not None
+        and waited.value == "on"
+        and len(scene.words(waited.end, figure.start)) <= 2
+    )
+    if on and measure.high <= _SHORTEST_DAY_H * _HOUR:
+        return FactName.ON_FOR
+    if figure.unit != "h" or not _SHORTEST_DAY_H * _HOUR <= measure.low <= _LONGEST_DAY_H * _HOUR:
+        return None
+    light = scene.before(figure.start, frozenset(("hours", "tube", "heat")), start)
+    following = scene.text[figure.end : min(end, figure.end + 24)]
+    said = re.match(
+        r"\s*(?:a day|per day|each day|every day|daily|of (?:light|uv|day)|on\b|/\s?day|light)",
+        following,
+    )
+    listed = _alone(scene, figure)
+    return FactName.HOURS if light or said or listed else None
+
+
+def _alone(scene: Scene, figure: Figure) -> bool:
+    """Say whether a figure is all there is in its clause, as in a list."""
+    start, end = scene.clause(figure.start)
+    around = scene.text[start : figure.start] + scene.text[figure.end : end]
+    return not re.search(r"[a-z]", around)
+
+
+def _also_in_season(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
+    _, end = scene.sentence(figure.start)
+    for other in scene.figures.within(figure.end, min(end, figure.end + 40)):
+        if other.kind == "plain" and re.match(r"\s*in (?:summer|winter)", scene.text[other.end :]):
+            scene.take(other)
+            yield _day(scene, float(other.low), other.start, other.end)
+
+
+def _age(scene: Scene, figure: Figure) -> FactName | None:
+    start, end = scene.sentence(figure.start)
+    following = scene.words(figure.end, min(end, figure.end + 12))[:2]
+    start = max(start, figure.start - 200)
+    said = set(scene.words(start, figure.start))
+    before = scene.before(figure.start, _LAMPS | _LIVING, start)
+    figures = scene.figures.within(max(start, figure.start - 60), figure.start)
+    strengths = [f for f in figures if f.kind == "percent" and f.high <= 20]
+    if strengths and (before is None or before.end < strengths[-1].start):
+        lamp, living = True, False
+    else:
+        lamp = before is not None and before.kind in _LAMPS
+        living = before is not None and before.kind in _LIVING
+    if "ago" in following:
+        object_words = {"it", "tube", "bulb", "uvb", "lamp", "light"}
+        return FactName.AGE if said & _CHANGED and said & object_words else None
+    if living:
+        baby = before is not None and scene.text[before.start : before.end] in (
+            "baby",
+            "juvenile",
+            "hatchling",
+        )
+        return FactName.ANIMAL_AGE if "old" in following or baby else None
+    if lamp:
+        near = before is None or len(scene.words(before.end, figure.start)) <= 4
+        return FactName.AGE if "old" in following or near else None
+    if "old" in following:
+        after = scene.after(figure.end, _LAMPS | _LIVING, end)
+        if after:
+            return FactName.AGE if after.kind in _LAMPS else FactName.ANIMAL_AGE
+        earlier = scene.before(start, _LAMPS | _LIVING, max(0, start - 200))
+        if earlier:
+            return FactName.AGE if earlier.kind in _LAMPS else FactName.ANIMAL_AGE
+    return None
