@@ -48,8 +48,8 @@ def answer_decline(query: DeclineQuery, context: Context) -> Reply:
         return _by_readings(query.readings, wish, context)
     if query.age is None:
         raise NotUnderstoodError(
-            "neither readings nor an age",
-            "dated readings, or the age of the tube",
+            "",
+            "dated readings, or the age of the tube (age:8 months)",
             "readings:2026-01-03 4.2, 2026-03-01 3.9",
             "readings",
         )

@@ -94,15 +94,8 @@ def _check(query: DoseQuery, alight: float) -> None:
             uvi_range(*query.uvi), "a UV index above 0 and up to 20", "uvi:4", "uvi"
         )
     if (query.latitude is None) is not (query.month is None):
-        missing, example = (
-            ("month", "month:June") if query.month is None else ("latitude", "latitude:27S")
-        )
-        raise NotUnderstoodError(
-            "only one of latitude and month",
-            "both, to compare with the sun",
-            example,
-            missing,
-        )
+        name, example = ("month", "June") if query.month is None else ("latitude", "27S")
+        raise NotUnderstoodError("", f"the {name} too, to compare with the sun", example, name)
 
 
 def _answer(query: DoseQuery, lamp: Estimate, sun: SunDay | None, alight: float) -> str:

@@ -67,7 +67,6 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
         answer=_answer(query, check, wish, units),
         values=_values(known, check),
         rows=(
-            Row(label="UVI there", text=_there(query, check, units)),
             wish.row,
             *fit_rows(known.fit, query.without or query.readings, units),
             *_screen_rows(known, check),
@@ -198,8 +197,8 @@ def _steps(known: _Known, check: PlaceCheck, wish: Wish, units: Units) -> tuple[
             "other lamps off."
         )
     steps.append(
-        f"Read once more after you move it: {uvi_range(wish.low, wish.high)} is right. "
-        "Write the reading down with its date, to see the tube fade."
+        f"Read again after every change: {uvi_range(wish.low, wish.high)} is right. "
+        "Write each reading down with its date, to see the tube fade."
     )
     return tuple(steps)
 

@@ -52,10 +52,12 @@ def read_lamp(lamp: Lamp, readings: Sequence[PlacedReading] | None, screen: Scre
 
 def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> tuple[Row, ...]:
     """Return what the readings show: how far they hold, what is odd, what was set aside."""
-    told = f"{_PATTERNS[fit.pattern]}."
+    rows = [Row(label="Your readings", text=_PATTERNS[fit.pattern])]
+    if fit.set_aside is not None:
+        rows[0] = Row(label="The others", text=_PATTERNS[fit.pattern])
     if fit.suspects:
-        told += f" Possible reasons: {'; '.join(_SUSPECTS[s] for s in fit.suspects)}."
-    rows = [Row(label="Your readings", text=told)]
+        reasons = "; ".join(_SUSPECTS[s] for s in fit.suspects)
+        rows.append(Row(label="Possible reasons", text=reasons))
     if fit.set_aside is not None:
         wild = readings[fit.set_aside]
         wanted = wild.value / fit.ratios[fit.set_aside]

@@ -7,6 +7,8 @@ import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 from scipy.integrate import quad
 
+from bot.ask import ask
+from bot.preferences import Preferences
 from calc.uv.lamp import Fixture, Lamp, lamp_constant
 from calc.uv.placement import place
 from calc.uv.screen import NoScreen, Screen, Weave, ray_transmission
@@ -65,3 +67,20 @@ def test_one_hundred_points_by_quadrature_agree(
 def test_a_placement(benchmark: BenchmarkFixture, screen: Screen) -> None:
     placement = benchmark(place, Lamp(12.0, Fixture.POLISHED), screen, 3.0, 5.0)
     assert placement.start is not None
+
+
+LINES = {
+    "meter": "meter readings:6.9 at 30cm, 4.6 at 40cm, 2.4 at 60cm animal:bearded dragon",
+    "distance by readings": "distance tube:12% reflector:polished screen:none uvi:3-5 "
+    "readings:4.2 at 12 in, 2.9 at 15 in",
+    "decline": "decline readings:2026-01-03 5.2, 2026-03-01 4.6, 2026-05-02 4.1 uvi:3-5",
+    "section": "section tube:12% reflector:polished screen:18x16 0.011in distance:16in "
+    "enclosure:48x24x24in uvi:3-5 tubes:4",
+    "dose": "dose uvi:4 hours:10 distance:14in latitude:27S month:June",
+}
+
+
+@pytest.mark.parametrize("line", LINES.values(), ids=LINES.keys())
+def test_a_warm_question(benchmark: BenchmarkFixture, line: str) -> None:
+    reply = benchmark(ask, line, Preferences())
+    assert reply.status == "ok"
