@@ -6,8 +6,10 @@ from collections.abc import Callable
 from bot import guide
 from bot.commands import COMMANDS, command_named
 from bot.language.names import ranked
+from bot.language.zones import zone_names
 from bot.queries.options import QueryOption
 from calc.animals import animals
+from calc.heat.sources_of_heat import heat_source_names
 
 __all__ = ["complete", "complete_line"]
 
@@ -22,11 +24,22 @@ _SCREENS = (
     "18 mesh 0.009in",
     "8 mesh 0.017in",
 )
+_THERMOMETERS = (
+    "infrared gun and digital probe",
+    "infrared gun",
+    "digital probe",
+    "dial or strip",
+)
+_LATITUDES = ("home", "30S", "0", "30N", "40N", "50N")
 
 _LISTS: dict[str, Callable[[], tuple[str, ...]]] = {
     "animal": lambda: tuple(animal.name for animal in animals().values()),
     "tube": lambda: _TUBES,
     "screen": lambda: _SCREENS,
+    "heat_source": heat_source_names,
+    "thermometer": lambda: _THERMOMETERS,
+    "latitude": lambda: _LATITUDES,
+    "zone": zone_names,
     "page": lambda: tuple(page.slug for page in guide.pages()),
     "command": lambda: tuple(command.name for command in COMMANDS),
 }

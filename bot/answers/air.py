@@ -1,0 +1,186 @@
+"""Watts to hold the air of an enclosure, and where the warmth goes."""
+
+from dataclasses import dataclass
+
+from bot.answers.figures import percent, temperature, temperature_range, watts, watts_range
+from bot.answers.heat_parts import (
+    AFTER_A_CHANGE,
+    HEAT_CAUTIONS,
+    box_asked,
+    box_row,
+    kept_asked,
+    target_text,
+)
+from bot.answers.linking import page_links, source_lines
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Units
+from bot.preferences import Context
+from bot.queries.heat import AirQuery
+from bot.reply import Reply, Row, Value
+from calc.heat.enclosure import Enclosure, HeatNeed, LampPlace, Lid, air_held, watts_to_hold
+from calc.uncertainty import Estimate
+from calc.validity import OutsideModelError
+
+__all__ = ["answer_air"]
+
+_GUIDE = ("the-cool-end", "warm-end-and-cool-end", "fire-and-electrical-safety")
+_SOURCES = ("enclosure_model", "ashrae_films", "en12524")
+_LID_SOURCE = {Lid.SOLID: "ashrae_stack"}
+_PLACES = {"inside": LampPlace.INSIDE, "above": LampPlace.ABOVE_MESH}
+
+
+@dataclass(frozen=True, slots=True)
+class _Wish:
+    """The air wanted [degC], how it is known, and its sources."""
+
+    air_c: float
+    rows: tuple[Row, ...]
+    sources: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Lamp:
+    """The basking lamp in use: its watts, what of them ends up inside, the air they hold."""
+
+    watts: float
+    inside_w: float
+    held_c: Estimate | None
+
+
+def answer_air(query: AirQuery, context: Context) -> Reply:
+    """Answer with the watts, the two ways the warmth leaves, and whether the lamp is enough."""
+    units = context.units
+    box = box_asked(query.enclosure, query.material, query.lid)
+    wish = _wish_asked(query, context)
+    need = watts_to_hold(box, wish.air_c, query.room.low)
+    lamp = None if query.watts is None else _lamp(query, box)
+    return Reply(
+        command="air",
+        status="ok",
+        title=f"Watts to hold {temperature(wish.air_c, units)} in the air",
+        answer=_answer(need, lamp, wish, query.room.low, units),
+        values=_values(need, lamp, box),
+        rows=(
+            box_row(query.enclosure, query.material, query.lid),
+            *wish.rows,
+            *_loss_rows(need),
+            *_lamp_rows(lamp, query, units),
+            Row(
+                label="Why a range",
+                text="floor, mesh, vents and draughts are assumed: take it give or take a third. "
+                "It is the mean air; the cool end is a little cooler and the warm end warmer",
+            ),
+        ),
+        steps=_steps(need, lamp, box),
+        cautions=HEAT_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines((*wish.sources, *_SOURCES, *_lid_and_lamp_sources(box, lamp))),
+    )
+
+
+def _wish_asked(query: AirQuery, context: Context) -> _Wish:
+    if query.want is not None:
+        middle = (query.want.low + query.want.high) / 2.0
+        told = f"{temperature(middle, context.units)}, as you gave it"
+        return _Wish(middle, (Row(label="Wanted air", text=told),), ())
+    kept = kept_asked(query.animal, context)
+    target = kept.animal.cool_air_c
+    if target is None:
+        raise NotUnderstoodError(
+            kept.animal.name,
+            "a wanted air temperature, because none is known here for that animal",
+            "want:78F",
+            "animal",
+        )
+    told = f"{target_text(target, context.units)} at the cool end for {kept.whom}"
+    rows = (*kept.rows, Row(label="Wanted air", text=told))
+    return _Wish(target.aim, rows, (target.source,))
+
+
+def _lamp(query: AirQuery, box: Enclosure) -> _Lamp:
+    assert query.watts is not None
+    inside = query.watts.low * _PLACES[query.place].value
+    try:
+        held = air_held(box, inside, query.room.low)
+    except OutsideModelError:
+        held = None
+    return _Lamp(query.watts.low, inside, held)
+
+
+def _answer(need: HeatNeed, lamp: _Lamp | None, wish: _Wish, room_c: float, units: Units) -> str:
+    total, wanted = need.total_w, temperature(wish.air_c, units)
+    if total.best == 0.0:
+        return (
+            f"None: the room is {temperature(room_c, units)} already, so the air cannot get as "
+            f"cool as {wanted} without a cooler room."
+        )
+    span = watts_range(total.low, total.high)
+    told = f"It takes about {watts(total.best)} ({span}) inside to hold {wanted} in the air"
+    if lamp is None:
+        return f"{told}, all lamps counted."
+    if lamp.inside_w >= total.high:
+        return f"{told}; your {watts(lamp.watts)} lamp gives more than that, so watch the cool end."
+    if lamp.inside_w >= total.low:
+        return f"{told}; your {watts(lamp.watts)} lamp may just cover it, so measure the cool end."
+    return f"{told}; your {watts(lamp.watts)} lamp alone does not cover it."
+
+
+def _loss_rows(need: HeatNeed) -> tuple[Row, ...]:
+    total = need.walls_w + need.air_w
+    if total == 0.0:
+        return ()
+    told = (
+        f"about {watts(need.walls_w)} ({percent(need.walls_w / total)}) through walls, floor and "
+        f"lid, {watts(need.air_w)} ({percent(need.air_w / total)}) with the air that leaves"
+    )
+    return (Row(label="Where it goes", text=told),)
+
+
+def _lamp_rows(lamp: _Lamp | None, query: AirQuery, units: Units) -> tuple[Row, ...]:
+    if lamp is None:
+        return ()
+    share = "all of it" if lamp.inside_w == lamp.watts else f"about {watts(lamp.inside_w)} of it"
+    told = f"{watts(lamp.watts)}, {query.place}: {share} warms the inside"
+    if lamp.held_c is not None:
+        span = temperature_range(lamp.held_c.low, lamp.held_c.high, units)
+        told += f"; by itself it holds about {temperature(lamp.held_c.best, units)}, within {span}"
+    return (Row(label="Basking lamp", text=told),)
+
+
+def _values(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[Value, ...]:
+    factor = 1.0 if need.total_w.best == 0.0 else need.total_w.high / need.total_w.best
+    parts = (("through_walls", need.walls_w), ("with_air", need.air_w))
+    found = [Value.of("power", need.total_w, "W")]
+    found += [
+        Value(name=name, low=part / factor, best=part, high=part * factor, unit="W")
+        for name, part in parts
+    ]
+    if lamp is not None and lamp.held_c is not None:
+        found.append(Value.of("air_held", lamp.held_c, "degC"))
+    return tuple(found)
+
+
+def _steps(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[str, ...]:
+    if need.total_w.best == 0.0:
+        return ("Cool the room, or let more of its air through; no lamp can help here.",)
+    short = lamp is not None and lamp.inside_w < need.total_w.low
+    steps = [
+        "Set the basking spot first, with one lamp. Its heat counts towards these watts.",
+        "Then read the cool end after two to three hours.",
+    ]
+    if short or lamp is None:
+        steps.append(
+            "Still too cool? Add a second, weaker heat lamp near the middle, or a radiant panel "
+            "on a thermostat; do not just fit a much stronger basking lamp."
+        )
+    if box.lid is not Lid.SOLID and need.air_w > 0.3 * need.walls_w:
+        steps.append(
+            "Much leaves through the mesh: close a part of it, away from the lamps, with "
+            "something that cannot burn."
+        )
+    return (*steps, AFTER_A_CHANGE)
+
+
+def _lid_and_lamp_sources(box: Enclosure, lamp: _Lamp | None) -> tuple[str, ...]:
+    lid = _LID_SOURCE.get(box.lid, "epstein1988")
+    return (lid,) if lamp is None else (lid, "lamp_split")

@@ -1,0 +1,205 @@
+"""When the lights go on and off: twelve hours all year, or the seasons of a latitude."""
+
+from datetime import UTC, datetime, time
+from zoneinfo import ZoneInfo
+
+from bot.answers.animals import known_by, of_animal
+from bot.answers.figures import hours, number
+from bot.answers.heat_parts import HEAT_CAUTIONS, Kept, kept_asked
+from bot.answers.linking import page_links, source_lines
+from bot.language.errors import NotUnderstoodError
+from bot.preferences import Context
+from bot.queries.day import Home, HoursQuery
+from bot.reply import Reply, Row, Table, Value
+from calc.daylight import DayKind
+from calc.timer import LONGEST_H, SHORTEST_H, LightMonth, LightTimes, flat_times, month_plan
+
+__all__ = ["answer_hours"]
+
+_GUIDE = ("day-length", "nights")
+_MONTHS = (
+    *("January", "February", "March", "April", "May", "June"),
+    *("July", "August", "September", "October", "November", "December"),
+)
+_TIMER = (
+    "Put the UV tube and the basking lamp on one timer that can bear the watts of both.",
+    "At night everything that shines is off: a dark night is part of the day.",
+)
+_CAUTIONS = (
+    "More hours do not make up for a weak tube, and lights on all night do harm.",
+    *HEAT_CAUTIONS[1:],
+)
+_HALF_QUARTER_H = 0.125
+
+
+def answer_hours(query: HoursQuery, context: Context) -> Reply:
+    """Answer with a flat day, or with a plan for each month where a latitude is given."""
+    kept = kept_asked(query.animal, context)
+    if query.latitude is None:
+        return _flat(query, kept, context)
+    return _seasons(query, kept, context)
+
+
+def _flat(query: HoursQuery, kept: Kept, context: Context) -> Reply:
+    target = kept.animal.light_hours
+    times = flat_times() if query.on is None else flat_times(on=query.on)
+    told = "12 hours on, 12 hours off, all year (common practice, no source)"
+    rows = [*kept.rows, Row(label="The simple answer", text=told)]
+    if target is not None and target.low < target.high:
+        span = f"{number(target.low, 0.25)} to {number(target.high, 0.25)} h"
+        rows.append(
+            Row(
+                label="Keepers use",
+                text=f"{span} over the year for {kept.whom} ({known_by(target)})",
+            )
+        )
+    low, high = (12.0, 12.0) if target is None else (target.low, target.high)
+    return Reply(
+        command="hours",
+        status="ok",
+        title=f"Hours of light for {kept.whom}",
+        answer=(
+            f"12 hours on and 12 hours off, all year, is a fine answer for {kept.whom}: on at "
+            f"{_clock(times.on)}, off at {_clock(times.off)}, UV and heat together."
+        ),
+        values=(
+            Value(name="light", low=min(low, 12.0), best=12.0, high=max(high, 12.0), unit="h"),
+        ),
+        rows=tuple(rows),
+        steps=(
+            "Set a timer once, at hours that suit your own day, and keep them at weekends too.",
+            *_TIMER,
+            (
+                "Want seasons? Ask hours with latitude:home and your zone, such as "
+                "zone:America/Chicago."
+            ),
+        ),
+        cautions=_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines(("common_practice", *([target.source] if target else []))),
+    )
+
+
+def _seasons(query: HoursQuery, kept: Kept, context: Context) -> Reply:
+    latitude, whose = _latitude(query, kept)
+    zone = query.zone or ZoneInfo("UTC")
+    year = query.year or datetime.now(UTC).year
+    turned = query.months == "turned"
+    plan = month_plan(latitude, zone, year, half_year_later=turned)
+    longest = max(plan, key=lambda month: month.times.hours)
+    shortest = min(plan, key=lambda month: month.times.hours)
+    return Reply(
+        command="hours",
+        status="ok",
+        title=f"The light of {whose}, month by month",
+        answer=(
+            f"From {hours(shortest.times.hours)} in {_MONTHS[shortest.month - 1]} to "
+            f"{hours(longest.times.hours)} in {_MONTHS[longest.month - 1]}, as in the table; a "
+            "steady 12 hours is just as good for a beginner."
+        ),
+        values=tuple(
+            Value(
+                name=f"light_{month.month:02d}",
+                low=month.times.hours - _HALF_QUARTER_H,
+                best=month.times.hours,
+                high=month.times.hours + _HALF_QUARTER_H,
+                unit="h",
+            )
+            for month in plan
+        ),
+        rows=(*kept.rows, *_season_rows(query, plan, zone, latitude)),
+        table=Table(
+            columns=("Month", "Lights", "On", "Off", "Day outside there"),
+            rows=tuple(_table_row(month) for month in plan),
+        ),
+        steps=(
+            "Change the timer once a month, to the row of the month.",
+            *_TIMER,
+            (
+                "Seasons can change appetite and start breeding or a winter rest. If you are not "
+                "ready for that, stay with 12 hours."
+            ),
+        ),
+        cautions=_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines(_season_sources(query, kept)),
+    )
+
+
+def _latitude(query: HoursQuery, kept: Kept) -> tuple[float, str]:
+    """Return the latitude and whose it is, in words."""
+    if not isinstance(query.latitude, Home):
+        assert query.latitude is not None
+        return query.latitude, _degrees(query.latitude)
+    home = kept.animal.home_latitude_deg
+    if home is None:
+        raise NotUnderstoodError(
+            "home", f"a latitude, because the home of {kept.whom} is not known here", "latitude:30S"
+        )
+    return (
+        home.aim,
+        f"{_degrees(home.aim)}, the middle of where {of_animal(kept.animal)} comes from",
+    )
+
+
+def _season_rows(
+    query: HoursQuery, plan: tuple[LightMonth, ...], zone: ZoneInfo, latitude: float
+) -> tuple[Row, ...]:
+    bound = f"never shorter than {number(SHORTEST_H)} h nor longer than {number(LONGEST_H)} h"
+    rows = [
+        Row(label="Bound", text=f"{bound}, whatever the sky does; that limit is our own"),
+        Row(label="Day", text="sunrise to sunset, the mean of each month; twilight not counted"),
+        Row(label="Clock", text=_clock_text(query, plan, zone)),
+    ]
+    if query.months == "turned":
+        told = "turned by half a year, so that its summer falls in the other half of the calendar"
+        rows.append(Row(label="Seasons", text=told))
+    elif latitude < 0:
+        told = "of the southern half of the earth: summer is in December. months:turned swaps them"
+        rows.append(Row(label="Seasons", text=told))
+    polar = [_MONTHS[month.month - 1] for month in plan if month.kind is not DayKind.ORDINARY]
+    if polar:
+        told = f"in {', '.join(polar)} the sun there never sets or never rises; the bound holds"
+        rows.append(Row(label="Polar", text=told))
+    return tuple(rows)
+
+
+def _clock_text(query: HoursQuery, plan: tuple[LightMonth, ...], zone: ZoneInfo) -> str:
+    if query.zone is None:
+        return (
+            "no time zone given, so these are standard times all year: move the timer by an hour "
+            "when your clocks change, or ask with zone:America/Chicago"
+        )
+    changes = [f"{month.clocks_change:%Y-%m-%d}" for month in plan if month.clocks_change]
+    if not changes:
+        return f"{zone.key}, where the clocks do not change"
+    return (
+        f"{zone.key}; the clocks change on {' and '.join(changes)}, and the times hold for the "
+        "middle of each month"
+    )
+
+
+def _table_row(month: LightMonth) -> tuple[str, ...]:
+    times: LightTimes = month.times
+    return (
+        _MONTHS[month.month - 1],
+        hours(times.hours),
+        _clock(times.on),
+        _clock(times.off),
+        hours(month.daylight_h),
+    )
+
+
+def _season_sources(query: HoursQuery, kept: Kept) -> tuple[str, ...]:
+    home = kept.animal.home_latitude_deg
+    from_home = (home.source,) if isinstance(query.latitude, Home) and home else ()
+    return (*from_home, "meeus1998", "usno1990", "iana_tz", "day_bound", "common_practice")
+
+
+def _degrees(latitude: float) -> str:
+    side = "S" if latitude < 0 else "N"
+    return f"{number(abs(latitude), 0.5)}° {side}"
+
+
+def _clock(moment: time) -> str:
+    return f"{moment:%H:%M}"

@@ -1,0 +1,167 @@
+"""What a keeper's readings say, and the one thing to do first."""
+
+from bot.answers.animals import doubtful_rows
+from bot.answers.figures import temperature
+from bot.answers.heat_parts import (
+    AFTER_A_CHANGE,
+    HEAT_CAUTIONS,
+    Kept,
+    around,
+    body_rows,
+    kept_asked,
+    target_text,
+)
+from bot.answers.linking import page_links, source_lines
+from bot.answers.temps_words import (
+    doubt_text,
+    finding_clause,
+    missing_text,
+    place_name,
+    step_text,
+    what_to_do,
+)
+from bot.language.quantities import Measure, Units
+from bot.preferences import Context
+from bot.queries.heat import TempsQuery
+from bot.reply import Reply, Row, Value
+from calc.animals import Subject
+from calc.heat.judge import Judgement, Step, judge
+from calc.heat.readings import Doubtful, Finding, Instrument, Place, Readings
+
+__all__ = ["answer_temps"]
+
+_GUIDE = ("measuring-temperatures", "warm-end-and-cool-end", "the-basking-spot", "the-cool-end")
+_HOUR_S = 3600.0
+_INSTRUMENTS = {
+    "infrared gun": Instrument.INFRARED_GUN,
+    "digital probe": Instrument.DIGITAL_PROBE,
+    "dial or strip": Instrument.DIAL_OR_STRIP,
+}
+# What a keeper's thermometers are good to; from memory, makers' labels say 1 to 2.
+_SURFACE_DOUBT_K, _AIR_DOUBT_K = 2.0, 1.0
+_NAMES = {
+    Place.BASKING_SURFACE: "basking_surface",
+    Place.COOL_AIR: "cool_air",
+    Place.WARM_AIR: "warm_air",
+    Place.NIGHT: "night_low",
+}
+_CHANGES = {
+    Step.LOWER_LAMP,
+    Step.RAISE_LAMP,
+    Step.MORE_POWER,
+    Step.LESS_POWER,
+    Step.MOVE_LAMP_INWARD,
+    Step.SECOND_WEAKER_LAMP,
+    Step.MORE_AIR,
+}
+
+
+def answer_temps(query: TempsQuery, context: Context) -> Reply:
+    """Answer with the verdict on each reading, and what to do in order."""
+    kept, units = kept_asked(query.animal, context), context.units
+    readings = Readings(
+        _value(query.basking),
+        _value(query.cool),
+        _value(query.warm),
+        _value(query.night),
+        None if query.lamp_on is None else query.lamp_on.low / _HOUR_S,
+        frozenset(_INSTRUMENTS[name] for name in query.measured),
+    )
+    judgement = judge(readings, kept.animal)
+    return Reply(
+        command="temps",
+        status="ok",
+        title=f"Temperatures for {kept.whom}",
+        answer=_answer(judgement, kept, units),
+        values=tuple(v for finding in judgement.findings for v in _values(finding)),
+        rows=(*kept.rows, *_rows(judgement, units), *_others(judgement, kept, units)),
+        steps=_steps(judgement),
+        cautions=HEAT_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines(_sources(judgement, kept)),
+    )
+
+
+def _value(measure: Measure | None) -> float | None:
+    return None if measure is None else (measure.low + measure.high) / 2.0
+
+
+def _answer(judgement: Judgement, kept: Kept, units: Units) -> str:
+    first = what_to_do(judgement.first)
+    if not judgement.findings:
+        return f"Give me a reading and I can help. First, {first}."
+    if Step.CHECK_PROBE_PLACES in judgement.steps:
+        return f"These readings contradict each other: {_read(judgement, units)}. First, {first}."
+    clauses = "; ".join(finding_clause(finding, units) for finding in judgement.findings)
+    told = f"For {kept.whom} {clauses}."
+    if Doubtful.NOT_YET_A_READING in judgement.doubts:
+        told = f"It is too soon to judge, but so far {clauses}."
+    if judgement.first is Step.LEAVE_AS_IT_IS:
+        return f"{told} Well done: {first}."
+    return f"{told} First, {first}."
+
+
+def _read(judgement: Judgement, units: Units) -> str:
+    return ", ".join(
+        f"{place_name(finding.place).lower()} {temperature(finding.reading_c, units)}"
+        for finding in judgement.findings
+    )
+
+
+def _values(finding: Finding) -> tuple[Value, ...]:
+    name = _NAMES[finding.place]
+    doubt = _SURFACE_DOUBT_K if finding.place is Place.BASKING_SURFACE else _AIR_DOUBT_K
+    read = Value.of(name, around(finding.reading_c, doubt), "degC")
+    target = finding.target
+    if target is None:
+        return (read,)
+    wanted = Value(
+        name=f"{name}_wanted", low=target.low, best=target.aim, high=target.high, unit="degC"
+    )
+    return read, wanted
+
+
+def _rows(judgement: Judgement, units: Units) -> tuple[Row, ...]:
+    rows = []
+    for finding in judgement.findings:
+        shown = temperature(finding.reading_c, units)
+        if finding.target is None:
+            told = f"{shown}; the target is not known here, ask a keeper or reptile vet you trust"
+        elif finding.place is Place.NIGHT:
+            told = f"{shown}; heat is wanted below {target_text(finding.target, units)}"
+        else:
+            told = f"{shown}; wanted {target_text(finding.target, units)}"
+        rows.append(Row(label=place_name(finding.place), text=told))
+    if judgement.doubts:
+        rows.append(Row(label="Doubtful", text=doubt_text(judgement.doubts)))
+    if judgement.missing:
+        rows.append(Row(label="Still to measure", text=missing_text(judgement.missing)))
+    return tuple(rows)
+
+
+def _others(judgement: Judgement, kept: Kept, units: Units) -> tuple[Row, ...]:
+    if not judgement.findings:
+        return ()
+    subjects = (Subject.BASKING_SURFACE, Subject.COOL_AIR, Subject.WARM_AIR, Subject.NIGHT_FLOOR)
+    others = doubtful_rows(kept.animal, *subjects)
+    return (
+        *(Row(label="Others say", text=text) for text in others),
+        *body_rows(kept.animal, units),
+    )
+
+
+def _steps(judgement: Judgement) -> tuple[str, ...]:
+    told = tuple(step_text(step) for step in judgement.steps)
+    if _CHANGES.isdisjoint(judgement.steps):
+        return told
+    return (*told, f"One change at a time. {AFTER_A_CHANGE}")
+
+
+def _sources(judgement: Judgement, kept: Kept) -> tuple[str, ...]:
+    targets = [finding.target.source for finding in judgement.findings if finding.target]
+    subjects = (Subject.BASKING_SURFACE, Subject.COOL_AIR, Subject.WARM_AIR, Subject.NIGHT_FLOOR)
+    others = [d.source for d in kept.animal.disagreements_about(*subjects)]
+    if not targets:
+        return ("common_practice",)
+    bodies = [body.source for body in kept.animal.bodies]
+    return (*targets, "common_practice", *others, *bodies)

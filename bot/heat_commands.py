@@ -1,0 +1,111 @@
+"""The questions about heat, air, nights and hours, in the order of the list."""
+
+from bot.answers.air import answer_air
+from bot.answers.basking import answer_basking
+from bot.answers.hours import answer_hours
+from bot.answers.lamp import answer_lamp
+from bot.answers.night import answer_night
+from bot.answers.surface import answer_surface
+from bot.answers.temps import answer_temps
+from bot.answers.watts import answer_watts
+from bot.command import Command
+from bot.queries.day import HoursQuery
+from bot.queries.heat import (
+    AirQuery,
+    BaskingQuery,
+    LampQuery,
+    NightQuery,
+    SurfaceQuery,
+    TempsQuery,
+    WattsQuery,
+)
+
+__all__ = ["HEAT_COMMANDS"]
+
+HEAT_COMMANDS: tuple[Command, ...] = (
+    Command(
+        name="temps",
+        summary="What your temperature readings say, and the one thing to do first",
+        query=TempsQuery,
+        answer=answer_temps,
+        examples=(
+            "temps basking:98F cool:75F animal:bearded dragon",
+            "temps basking:39C cool:29C warm:31C lamp_on:3 hours animal:bearded dragon",
+            "temps basking:31C cool:24C measured:infrared gun and probe animal:corn snake",
+        ),
+        guide=("measuring-temperatures", "warm-end-and-cool-end", "the-cool-end"),
+    ),
+    Command(
+        name="basking",
+        summary="From your reading to the wanted surface: move the lamp, change it or dim it",
+        query=BaskingQuery,
+        answer=answer_basking,
+        examples=(
+            "basking surface:92F air:80F distance:10in want:103F",
+            "basking surface:47C air:27C distance:25cm watts:75W animal:bearded dragon",
+        ),
+        guide=("the-basking-spot", "dimmers-and-wattage"),
+    ),
+    Command(
+        name="watts",
+        summary="A first wattage for a basking lamp: an honest range, and what to buy",
+        query=WattsQuery,
+        answer=answer_watts,
+        examples=(
+            "watts room:70F want:103F distance:10in lamp:flood",
+            "watts room:21C distance:30cm lamp:wide dome animal:bearded dragon",
+        ),
+        guide=("dimmers-and-wattage", "basking-lamps"),
+    ),
+    Command(
+        name="air",
+        summary="Watts to hold the air of an enclosure, and where the warmth goes",
+        query=AirQuery,
+        answer=answer_air,
+        examples=(
+            "air enclosure:48x24x24in material:wood lid:solid room:68F want:80F",
+            "air enclosure:90x45x45cm material:glass lid:full mesh room:20C watts:75W place:above",
+        ),
+        guide=("the-cool-end", "warm-end-and-cool-end"),
+    ),
+    Command(
+        name="night",
+        summary="Whether the night needs heat, and how to give it without light",
+        query=NightQuery,
+        answer=answer_night,
+        examples=(
+            "night room:64F animal:bearded dragon",
+            "night room:13C animal:bearded dragon enclosure:120x60x60cm material:wood lid:solid",
+        ),
+        guide=("nights", "heat-sources"),
+    ),
+    Command(
+        name="hours",
+        summary="When the lights go on and off: 12 hours all year, or seasons month by month",
+        query=HoursQuery,
+        answer=answer_hours,
+        examples=(
+            "hours animal:bearded dragon",
+            "hours animal:corn snake latitude:home zone:America/Chicago year:2026",
+            "hours latitude:30S zone:Europe/London months:turned",
+        ),
+        guide=("day-length", "nights"),
+    ),
+    Command(
+        name="surface",
+        summary="What a surface really is, from what an infrared gun shows",
+        query=SurfaceQuery,
+        answer=answer_surface,
+        examples=("surface shown:98F material:slate", "surface shown:40C material:tile air:27C"),
+        guide=("measuring-temperatures",),
+    ),
+    Command(
+        name="lamp",
+        summary="What a kind of lamp or heater is good for, and why",
+        query=LampQuery,
+        answer=answer_lamp,
+        examples=("lamp", "lamp kind:radiant panel", "lamp ceramic heat emitter"),
+        guide=("basking-lamps", "heat-sources"),
+        positional="kind",
+    ),
+)

@@ -1,0 +1,143 @@
+"""The basking lamp: moved, changed or dimmed from the keeper's own reading; a first wattage."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.reply import Reply, Value
+from calc.heat.basking import Reading, surface_at
+
+READING = "basking surface:42C air:22C distance:30cm"
+
+
+def value(reply: Reply, name: str) -> Value:
+    return next(v for v in reply.values if v.name == name)
+
+
+def row(reply: Reply, label: str) -> str:
+    return next(r.text for r in reply.rows if r.label == label)
+
+
+def test_the_lamp_is_raised_to_cool_and_lowered_to_warm(anyone: Preferences) -> None:
+    cooler, warmer = (ask(f"{READING} want:{want}", anyone) for want in ("37C", "50C"))
+    assert cooler.answer.startswith("Raise the lamp")
+    assert warmer.answer.startswith("Lower the lamp")
+    moved = value(cooler, "lamp_distance")
+    # By hand: 30 cm, rise 20 to 15 K: 34.6 cm by the plain law, 37.6 cm with p 0.83 and 10 cm.
+    assert moved.low == pytest.approx(0.346, abs=5e-4)
+    assert moved.high == pytest.approx(0.376, abs=5e-4)
+
+
+def test_the_careful_end_is_the_far_one_both_ways(anyone: Preferences) -> None:
+    for want in ("37C", "50C"):
+        reply = ask(f"{READING} want:{want}", anyone)
+        far_cm = f"{value(reply, 'lamp_distance').high * 100:.0f} cm"
+        assert f"start at {far_cm}" in reply.answer
+        assert "re-measure after two hours" in reply.answer
+
+
+def test_moving_as_told_and_measuring_again_lands_on_the_wanted_surface(
+    anyone: Preferences,
+) -> None:
+    # Under the model: the middle answer from the likely scaling brings exactly what was wanted.
+    moved = value(ask(f"{READING} want:37C", anyone), "lamp_distance")
+    assert surface_at(Reading(42.0, 22.0, 0.30), moved.best).best == pytest.approx(37.0)
+
+
+def test_either_unit_gives_the_same_figures(anyone: Preferences) -> None:
+    metric = ask("basking surface:35C air:25C distance:25.4cm want:40C watts:75W", anyone)
+    imperial = ask("basking surface:95F air:77F distance:10in want:104F watts:75W", anyone)
+    for a, b in zip(metric.values, imperial.values, strict=True):
+        assert b.low == pytest.approx(a.low, rel=1e-12)
+        assert b.high == pytest.approx(a.high, rel=1e-12)
+    assert "10 in (25 cm)" in imperial.answer
+    assert "25 cm (10 in)" in metric.answer
+
+
+def test_the_lamps_that_are_sold_are_offered_with_the_surface_to_expect(
+    anyone: Preferences,
+) -> None:
+    reply = ask(f"{READING} want:39C watts:75W", anyone)
+    assert reply.table is not None
+    assert [line[0].split()[0] for line in reply.table.rows[1:]] == ["60", "75"]
+
+
+def test_a_dimmed_lamp_counts_with_what_it_gives_and_not_with_its_label(
+    anyone: Preferences,
+) -> None:
+    full = value(ask(f"{READING} want:39C watts:75W", anyone), "lamp_power")
+    dimmed = value(ask(f"{READING} want:39C watts:75W dimmer:80%", anyone), "lamp_power")
+    assert dimmed.best == pytest.approx(0.8 * full.best)
+
+
+def test_more_than_a_fifth_of_dimming_means_a_smaller_lamp(anyone: Preferences) -> None:
+    much = ask(f"{READING} want:34C watts:75W dimmer:100%", anyone)
+    assert "too much" in row(much, "Dimmer")
+    assert "50 W" in row(much, "Dimmer")
+    little = ask(f"{READING} want:40C watts:75W dimmer:100%", anyone)
+    assert "small steps" in row(little, "Dimmer")
+    assert "light" in row(little, "What dimming does")
+    beyond = ask(f"{READING} want:50C watts:75W dimmer:100%", anyone)
+    assert "not enough" in row(beyond, "Dimmer")
+
+
+@pytest.mark.parametrize(
+    ("option", "told"),
+    [
+        ("safe:50cm", "label allows"),
+        ("watts:100W holder:60W", "marked for"),
+        ("wood:80C", "catch fire"),
+        ("reach:yes", "touch a lamp"),
+    ],
+)
+def test_a_guard_stops_before_the_arithmetic(option: str, told: str, anyone: Preferences) -> None:
+    reply = ask(f"{READING} want:50C {option}", anyone)
+    assert reply.answer.startswith("Stop")
+    assert told in reply.answer
+
+
+def test_a_lamp_that_may_not_come_nearer_is_replaced_from_a_safe_distance(
+    anyone: Preferences,
+) -> None:
+    reply = ask(f"{READING} want:50C watts:75W safe:28cm", anyone)
+    assert "stronger" in reply.answer or "lamp of about" in reply.answer
+    assert reply.table is not None
+    assert all("this lamp" not in line[0] for line in reply.table.rows)
+
+
+def test_a_surface_that_is_right_is_left(anyone: Preferences) -> None:
+    reply = ask("basking surface:103F air:80F distance:10in animal:bearded dragon", anyone)
+    assert reply.answer.startswith("Leave the lamp")
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("basking surface:92F air:91F distance:10in want:103F", "cooler than the surface"),
+        ("basking surface:92F air:80F distance:10in want:78F", "wanted rise"),
+        ("basking surface:92F air:80F distance:10in animal:crested gecko", "none is known here"),
+        ("basking surface:92F air:80F", "still need distance"),
+    ],
+)
+def test_what_cannot_be_answered_is_told_in_a_sentence(
+    line: str, told: str, anyone: Preferences
+) -> None:
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert told in reply.answer
+
+
+def test_a_first_wattage_is_wide_and_snapped_to_what_is_sold(anyone: Preferences) -> None:
+    reply = ask("watts room:70F want:103F distance:10in lamp:flood", anyone)
+    power = value(reply, "lamp_power")
+    assert power.high > 2.0 * power.low
+    assert "25 to 75 W" in reply.answer
+    assert "40 W" in reply.steps[0]
+    assert "no forecast" in row(reply, "Why so wide")
+
+
+def test_a_narrow_lamp_is_advised_against_and_a_weak_holder_stops(anyone: Preferences) -> None:
+    narrow = ask("watts room:21C distance:30cm lamp:spot animal:bearded dragon", anyone)
+    assert "not for basking" in narrow.cautions[0]
+    held = ask("watts room:21C distance:40cm lamp:dome want:40C holder:40W", anyone)
+    assert any("marked for" in caution for caution in held.cautions)

@@ -1,0 +1,76 @@
+"""The timer: twelve hours, or the seasons of a place in the keeper's own time."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.reply import Reply
+
+
+def row(reply: Reply, label: str) -> str:
+    return next(r.text for r in reply.rows if r.label == label)
+
+
+def lights(reply: Reply) -> list[tuple[str, str]]:
+    assert reply.table is not None
+    return [(line[2], line[3]) for line in reply.table.rows]
+
+
+def test_twelve_hours_all_year_is_the_simple_answer(anyone: Preferences) -> None:
+    reply = ask("hours animal:bearded dragon on:7:30 am", anyone)
+    assert reply.answer.startswith("12 hours on and 12 hours off")
+    assert "on at 07:30, off at 19:30" in reply.answer
+    assert "common practice" in {source.kind for source in reply.sources}
+
+
+def test_the_seasons_of_home_come_in_the_keeper_s_time_with_its_clock_changes(
+    anyone: Preferences,
+) -> None:
+    line = "hours animal:corn snake latitude:home zone:chicago year:2026"
+    reply = ask(line, anyone)
+    assert len(lights(reply)) == 12
+    assert lights(reply)[5] == ("06:00", "20:00")
+    assert "2026-03-08 and 2026-11-01" in row(reply, "Clock")
+    assert "never shorter than 10 h nor longer than 14 h" in row(reply, "Bound")
+    assert len(reply.values) == 12
+    assert all(10.0 <= v.best <= 14.0 for v in reply.values)
+
+
+def test_without_a_zone_the_times_are_standard_times_and_that_is_said(
+    anyone: Preferences,
+) -> None:
+    reply = ask("hours latitude:0 year:2026", anyone)
+    assert set(lights(reply)) == {("06:00", "18:00")}
+    assert "standard times" in row(reply, "Clock")
+
+
+def test_a_southern_year_can_be_turned_round(anyone: Preferences) -> None:
+    own = ask("hours latitude:30S zone:Europe/London year:2026", anyone)
+    turned = ask("hours latitude:30S zone:Europe/London year:2026 months:turned", anyone)
+    assert own.values[0].best > 13.0 > 11.0 > turned.values[0].best
+    assert "months:turned" in row(own, "Seasons")
+    assert "turned by half a year" in row(turned, "Seasons")
+
+
+def test_polar_months_are_named_and_bounded(anyone: Preferences) -> None:
+    reply = ask("hours latitude:75N year:2026", anyone)
+    assert "June" in row(reply, "Polar")
+    assert "December" in row(reply, "Polar")
+    assert max(v.best for v in reply.values) == 14.0
+    assert min(v.best for v in reply.values) == 10.0
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("hours latitude:home zone:Chicgo", "America/Chicago"),
+        ("hours latitude:95N", "latitude"),
+        ("hours on:25:00", "time of day"),
+        ("hours latitude:30S year:20266", "a year"),
+        ("hours latitude:30S months:sideways", "own or turned"),
+    ],
+)
+def test_a_slip_is_told_with_what_would_do(line: str, told: str, anyone: Preferences) -> None:
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert told in reply.answer

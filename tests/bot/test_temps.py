@@ -1,0 +1,131 @@
+"""Readings judged, as keepers give them: in both units, too soon, with the wrong tool, or none."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.reply import Reply, Value
+
+
+def value(reply: Reply, name: str) -> Value:
+    return next(v for v in reply.values if v.name == name)
+
+
+def row(reply: Reply, label: str) -> str:
+    return next(r.text for r in reply.rows if r.label == label)
+
+
+@pytest.mark.parametrize(
+    ("readings", "told", "first"),
+    [
+        ("basking:98F cool:75F", "cool end is 2 °F (1 °C) too cool", "towards the middle"),
+        ("basking:103F cool:88F", "cool end is 6 °F (3.5 °C) too warm", "next smaller lamp"),
+        ("basking:88F cool:79F", "basking surface is 7 °F (4 °C) too cool", "nearer"),
+        ("basking:116F cool:79F", "basking surface is 6 °F (3.5 °C) too hot", "Raise"),
+        ("basking:103F cool:80F warm:83F", "right at 103 °F (39.5 °C)", "Leave everything"),
+    ],
+)
+def test_the_answer_says_what_is_off_and_what_to_do_first(
+    readings: str, told: str, first: str, anyone: Preferences
+) -> None:
+    reply = ask(f"temps {readings} lamp_on:3 hours animal:bearded dragon", anyone)
+    assert reply.status == "ok"
+    assert told in reply.answer
+    assert first in reply.steps[0]
+
+
+def test_a_change_ends_in_measuring_again_after_two_hours(anyone: Preferences) -> None:
+    changed = ask("temps basking:88F cool:79F lamp_on:3h animal:beardie", anyone)
+    left = ask("temps basking:103F cool:79F lamp_on:3h animal:beardie", anyone)
+    assert "Re-measure after two hours" in changed.steps[-1]
+    assert not any("Re-measure" in step for step in left.steps)
+
+
+def test_either_unit_gives_the_same_figures_and_its_own_unit_first(anyone: Preferences) -> None:
+    fahrenheit = ask("temps basking:95F cool:77F warm:86F night:59F animal:beardie", anyone)
+    celsius = ask("temps basking:35C cool:25C warm:30C night:15C animal:beardie", anyone)
+    for a, b in zip(fahrenheit.values, celsius.values, strict=True):
+        assert (a.name, a.low, a.best, a.high) == (b.name, b.low, b.best, b.high)
+    assert "95 °F (35 °C)" in fahrenheit.answer
+    assert "35 °C (95 °F)" in celsius.answer
+    assert [s.split(":")[0] for s in fahrenheit.steps] == [s.split(":")[0] for s in celsius.steps]
+
+
+def test_a_reading_taken_too_soon_is_called_so(anyone: Preferences) -> None:
+    reply = ask("temps basking:85F lamp_on:30 minutes animal:bearded dragon", anyone)
+    assert reply.answer.startswith("It is too soon to judge")
+    assert "read again" in reply.steps[0]
+
+
+@pytest.mark.parametrize(
+    ("tool", "told"),
+    [
+        ("dial", "dial or strip"),
+        ("infrared gun", "with a digital probe"),
+        ("probe", "with an infrared gun"),
+    ],
+)
+def test_the_wrong_tool_is_told_first(tool: str, told: str, anyone: Preferences) -> None:
+    line = f"temps basking:90F cool:79F lamp_on:3h measured:{tool} animal:bearded dragon"
+    assert told in ask(line, anyone).steps[0]
+
+
+def test_both_tools_together_are_trusted(anyone: Preferences) -> None:
+    line = "temps basking:103F cool:79F lamp_on:3h measured:IR gun and a probe animal:beardie"
+    assert all(r.label != "Doubtful" for r in ask(line, anyone).rows)
+
+
+def test_contradictions_are_pointed_out_and_no_lamp_is_moved(anyone: Preferences) -> None:
+    reply = ask("temps basking:78F cool:103F animal:bearded dragon", anyone)
+    assert "contradict" in reply.answer
+    assert len(reply.steps) == 1
+
+
+def test_what_can_burn_is_switched_off_at_once(anyone: Preferences) -> None:
+    reply = ask("temps basking:140F cool:80F animal:bearded dragon", anyone)
+    assert "First, switch the basking lamp off now" in reply.answer
+    assert "reptile vet" in reply.steps[0]
+
+
+def test_nothing_given_asks_for_the_readings_in_order(anyone: Preferences) -> None:
+    reply = ask("temps", anyone)
+    assert reply.status == "ok"
+    assert "basking surface" in reply.steps[0]
+    assert "cool end" in reply.steps[1]
+    missing = row(reply, "Still to measure")
+    assert missing.index("basking") < missing.index("cool end") < missing.index("warm end")
+
+
+def test_an_animal_that_was_not_named_is_said_to_be_taken(anyone: Preferences) -> None:
+    reply = ask("temps basking:98F cool:75F", anyone)
+    assert "none named" in row(reply, "Animal")
+    named = ask("temps basking:98F cool:75F animal:bearded dragon", anyone)
+    assert reply.values == named.values
+    group = Preferences(default_animal="corn snake")
+    assert "corn snake" in ask("temps basking:88F cool:75F", group).title
+
+
+def test_a_target_that_is_not_known_is_not_made_up(anyone: Preferences) -> None:
+    reply = ask("temps basking:30C cool:23C lamp_on:3h animal:crested gecko", anyone)
+    assert "not known here" in row(reply, "Basking surface")
+    assert reply.steps
+
+
+def test_targets_and_bodies_are_told_apart_with_their_kind(anyone: Preferences) -> None:
+    reply = ask("temps basking:98F animal:bearded dragon", anyone)
+    assert "common practice, no source" in row(reply, "Basking surface")
+    assert "published" in row(reply, "Body, not surface")
+    assert {"common practice", "paper"} <= {source.kind for source in reply.sources}
+
+
+def test_a_bare_number_takes_the_unit_of_the_setting_and_says_so(in_inches: Preferences) -> None:
+    reply = ask("temps basking:98 cool:75 animal:bearded dragon", in_inches)
+    assert value(reply, "basking_surface").best == pytest.approx((98 - 32) / 1.8)
+    assert any(r.label == "Taken as" for r in reply.rows)
+    assert ask("temps basking:98 animal:bearded dragon", Preferences()).status == "problem"
+
+
+def test_every_figure_has_a_range(anyone: Preferences) -> None:
+    reply = ask("temps basking:98F cool:75F warm:83F animal:bearded dragon", anyone)
+    for entry in reply.values:
+        assert entry.low < entry.high, entry.name
