@@ -7,7 +7,15 @@ from prometheus_client import CONTENT_TYPE_LATEST, generate_latest
 
 from bot.operating.metrics import Metrics
 
-__all__ = ["health_app", "serve_health"]
+__all__ = ["PortTakenError", "health_app", "serve_health"]
+
+
+class PortTakenError(Exception):
+    """Something else listens on the port."""
+
+    def __init__(self, port: int) -> None:
+        super().__init__(f"port {port} cannot be listened on; choose another, or none.")
+
 
 Checks = Callable[[], Mapping[str, bool]]
 
@@ -31,8 +39,12 @@ def health_app(checks: Checks, metrics: Metrics) -> web.Application:
 
 
 async def serve_health(port: int, checks: Checks, metrics: Metrics) -> web.AppRunner:
-    """Serve on 127.0.0.1 only, until the runner is cleaned up."""
+    """Serve on 127.0.0.1 only, until the runner is cleaned up; fails with PortTakenError."""
     runner = web.AppRunner(health_app(checks, metrics), access_log=None)
     await runner.setup()
-    await web.TCPSite(runner, "127.0.0.1", port).start()
+    try:
+        await web.TCPSite(runner, "127.0.0.1", port).start()
+    except OSError as error:
+        await runner.cleanup()
+        raise PortTakenError(port) from error
     return runner

@@ -29,7 +29,7 @@ class Metrics:
         )
         self.pictures = Counter(
             "noonstone_pictures",
-            "Pictures asked for, by outcome (drawn, cached, busy, failed).",
+            "Pictures asked for, by outcome (ready, busy, failed).",
             ["outcome"],
             registry=self.registry,
         )

@@ -1,5 +1,6 @@
 """Logs without secrets, health on localhost, files to install the bot with."""
 
+import asyncio
 import configparser
 import io
 import json
@@ -13,6 +14,7 @@ from bot.operating.deploy import Kind, deployment
 from bot.operating.health import health_app
 from bot.operating.logs import HideSecrets, start_logging
 from bot.operating.metrics import Metrics
+from bot.operating.stalls import Stalls, watch_stalls
 
 SECRET = "abc.def.ghi-secret-token"
 
@@ -80,3 +82,28 @@ def test_the_container_file_copies_only_what_exists() -> None:
     assert copied
     for name in (name for names in copied for name in names):
         assert (root / name).exists(), name
+
+
+def test_the_longest_stall_of_the_last_minute_is_told() -> None:
+    stalls = Stalls()
+    assert stalls.longest_s(0.0) == 0.0
+    for now, late in ((1.0, 0.2), (2.0, 0.5), (3.0, 0.1), (50.0, 0.3), (51.0, 0.0)):
+        stalls.note(now, late)
+    assert stalls.longest_s(60.0) == 0.5
+    assert stalls.longest_s(62.5) == 0.3
+    assert stalls.longest_s(110.5) == 0.0
+    assert stalls.longest_s(1000.0) == 0.0
+
+
+async def test_a_blocked_loop_is_noticed() -> None:
+    stalls = Stalls()
+    watch = asyncio.create_task(watch_stalls(stalls))
+    loop = asyncio.get_running_loop()
+    await asyncio.sleep(0)
+    blocked_until = loop.time() + 0.3
+    while loop.time() < blocked_until:
+        pass
+    while not stalls.longest_s(loop.time()):
+        await asyncio.sleep(0)
+    watch.cancel()
+    assert stalls.longest_s(loop.time()) > 0.1

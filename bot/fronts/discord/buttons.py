@@ -7,6 +7,7 @@ import discord
 
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
+from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
@@ -32,7 +33,9 @@ _LONGEST_ADDRESS = 512
 
 
 class SwapButton(
-    discord.ui.DynamicItem[discord.ui.Button[Any]], template=r"u:(?P<units>in|cm):(?P<asked>.+)"
+    Limited,
+    discord.ui.DynamicItem[discord.ui.Button[Any]],
+    template=r"u:(?P<units>in|cm):(?P<asked>.+)",
 ):
     """Shows the same answer with the other unit first."""
 

@@ -18,6 +18,7 @@ from bot.commands import COMMANDS, command_named
 from bot.completion import complete
 from bot.fronts.discord.buttons import BUTTONS, view_for
 from bot.fronts.discord.forms import take_form
+from bot.fronts.discord.limits import Limits
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
     Message,
@@ -30,8 +31,11 @@ from bot.fronts.discord.sending import (
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import sync_when_changed
+from bot.fronts.discord.watching import watched
 from bot.fronts.studio import Studio
 from bot.language.quantities import Units
+from bot.operating.health import PortTakenError
+from bot.operating.metrics import Metrics
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
 from bot.reply import Reply
@@ -58,7 +62,11 @@ class Noonstone(discord.Client):
     """The client: it answers questions, buttons and forms, and keeps no message."""
 
     def __init__(
-        self, preferences: Preferences, folder: Path, studio: Studio | None = None
+        self,
+        preferences: Preferences,
+        folder: Path,
+        studio: Studio | None = None,
+        limits: Limits | None = None,
     ) -> None:
         super().__init__(
             intents=discord.Intents(guilds=True),
@@ -69,6 +77,9 @@ class Noonstone(discord.Client):
             chunk_guilds_at_startup=False,
         )
         self.studio = studio
+        self.limits = limits
+        self.metrics = Metrics()
+        self.connected = False
         self._preferences = preferences
         self._folder = folder
         self.tree = build_tree(self)
@@ -87,7 +98,16 @@ class Noonstone(discord.Client):
 
     async def on_connect(self) -> None:
         """Say in the log that questions are answered from now on."""
+        self.connected = True
         _log.info("connected to Discord, in %d servers", len(self.guilds))
+
+    async def on_resumed(self) -> None:
+        """Know that the connection stands again."""
+        self.connected = True
+
+    async def on_disconnect(self) -> None:
+        """Know that the connection is lost for now."""
+        self.connected = False
 
     async def on_error(self, event: str, /, *args: Any, **kwargs: Any) -> None:
         """Log what no other place caught."""
@@ -121,11 +141,7 @@ class Noonstone(discord.Client):
         question was taken from.
         """
         async with guarded(interaction, f"answering {question.command}"):
-            started = time.perf_counter()
-            preferences = self.preferences(first)
-            reply = question.answered(preferences)
-            taken_s = time.perf_counter() - started
-            _log.info("%s: %s in %.1f ms", reply.command, reply.status, taken_s * 1000)
+            reply = self._answered(question, first)
             public = addressee is not None and reply.status == "ok"
             alone = in_direct_messages(interaction)
             asked = Question.read(reply.asked) or question
@@ -147,6 +163,18 @@ class Noonstone(discord.Client):
                 await edit_in_place(interaction, message)
             else:
                 await send(interaction, message, private=not (public or alone))
+
+    def _answered(self, question: Question, first: Units | None) -> Reply:
+        """Return the answer; it is counted and logged without a word of what was typed."""
+        started, outcome = time.perf_counter(), "error"
+        try:
+            reply = question.answered(self.preferences(first))
+            outcome = reply.status
+        finally:
+            taken_s = time.perf_counter() - started
+            self.metrics.questions.labels(question.command, outcome).inc()
+            _log.info("%s: %s in %.1f ms", question.command, outcome, taken_s * 1000)
+        return reply
 
 
 def _addressed(
@@ -207,7 +235,9 @@ def run(settings: Settings) -> int:
     preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
     _keep_the_library_quiet()
     try:
-        asyncio.run(_run(preferences, settings.data_folder(), token))
+        asyncio.run(_run(preferences, settings.data_folder(), token, settings.health_port))
+    except PortTakenError as error:
+        return _told(f"NOONSTONE_HEALTH_PORT: {error}", _REFUSED)
     except discord.LoginFailure:
         return _told(_CLOSE_SENTENCES[4004], _REFUSED)
     except discord.PrivilegedIntentsRequired:
@@ -229,12 +259,16 @@ def _keep_the_library_quiet() -> None:
     discord.VoiceClient.warn_nacl = discord.VoiceClient.warn_dave = False
 
 
-async def _run(preferences: Preferences, folder: Path, token: str) -> None:
+async def _run(preferences: Preferences, folder: Path, token: str, health_port: int | None) -> None:
     loop = asyncio.get_running_loop()
-    async with Noonstone(preferences, folder, Studio()) as client:
+    studio = Studio()
+    client = Noonstone(preferences, folder, studio, Limits())
+    async with client, watched(client, health_port):
+        warming = asyncio.create_task(studio.warm())
         for number in (signal.SIGINT, signal.SIGTERM):
             loop.add_signal_handler(number, lambda: asyncio.ensure_future(client.close()))
         await client.start(token)
+    await warming
 
 
 def _told(sentence: str, code: int) -> int:

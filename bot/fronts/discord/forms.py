@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import discord
 
 from bot.commands import command_named
+from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, is_own, send
+from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, is_own, note_arrival, send
 from bot.queries.options import QueryOption
 
 if TYPE_CHECKING:
@@ -26,7 +27,9 @@ _LONGEST_VALUE = 200
 _LONGEST_SENTENCE = 2000
 
 
-class EditButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=r"e:(?P<asked>.+)"):
+class EditButton(
+    Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=r"e:(?P<asked>.+)"
+):
     """Opens the question as a form, filled in as it was asked."""
 
     def __init__(self, custom_id: str) -> None:
@@ -108,6 +111,7 @@ async def take_form(interaction: discord.Interaction[Any]) -> None:
     custom_id = interaction.custom_id or ""
     if not custom_id.startswith(_FORM):
         return
+    note_arrival(interaction)
     async with guarded(interaction, "taking a form"):
         question = Question.unpacked(custom_id.removeprefix(_FORM), interaction.message)
         if question is None:

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, Self
 import discord
 
 from bot import guide
+from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import guarded, is_own
 from bot.reply import Reply
@@ -22,6 +23,7 @@ _MOST_CHOICES = 25
 
 
 class PageButton(
+    Limited,
     discord.ui.DynamicItem[discord.ui.Button[Any]],
     template=r"g:(?P<how>open|back|on):(?P<slug>[a-z0-9-]+)",
 ):
@@ -52,7 +54,7 @@ class PageButton(
         await _show(interaction, self.slug, in_place=self.how != "open")
 
 
-class PageSelect(discord.ui.DynamicItem[discord.ui.Select[Any]], template=_PICK):
+class PageSelect(Limited, discord.ui.DynamicItem[discord.ui.Select[Any]], template=_PICK):
     """A list of pages to pick from."""
 
     def __init__(self, slugs: tuple[str, ...] = ()) -> None:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any, Self
 
 import discord
 
+from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
     ASK_AGAIN,
@@ -33,6 +34,7 @@ _LABELS = {"see": "Show the picture", "share": "Share the picture"}
 
 
 class PictureButton(
+    Limited,
     discord.ui.DynamicItem[discord.ui.Button[Any]],
     template=r"p:(?P<how>see|share):(?P<units>in|cm):(?P<asked>.+)",
 ):
@@ -87,6 +89,8 @@ async def _drawn(client: "Noonstone", question: Question, units: Units, *, share
     if client.studio is None or picture is None or picture.drawing is None:
         return Message("There is no picture of this answer.")
     png = await client.studio.png(picture.drawing)
+    outcome = png.name.lower() if isinstance(png, Missing) else "ready"
+    client.metrics.pictures.labels(outcome).inc()
     if isinstance(png, Missing):
         return Message(f"There is no picture just now ({png.value}); the answer stands without it.")
     words = picture.alt

@@ -6,6 +6,7 @@ log. The rules are Discord's: one callback, within three seconds, then edits for
 
 import logging
 import secrets
+import time
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
@@ -23,6 +24,7 @@ __all__ = [
     "guarded",
     "in_direct_messages",
     "is_own",
+    "note_arrival",
     "note_failure",
     "send",
     "think",
@@ -36,6 +38,7 @@ _UNKNOWN_INTERACTION: Final = 10062
 _ALREADY_ACKNOWLEDGED: Final = 40060
 # An unknown webhook, message or interaction, or a token past its fifteen minutes.
 _TOO_LATE: Final = frozenset({_UNKNOWN_INTERACTION, 10008, 10015, 50027})
+_ARRIVED: Final = "arrived"
 
 _Any = discord.Interaction[Any]
 
@@ -82,6 +85,7 @@ async def send(interaction: _Any, message: Message, *, private: bool) -> None:
     first = not interaction.response.is_done()
     how = interaction.response.send_message if first else interaction.followup.send
     await _arrive(
+        interaction,
         lambda: how(
             content=message.content or discord.utils.MISSING,
             embeds=list(message.embeds),
@@ -89,7 +93,7 @@ async def send(interaction: _Any, message: Message, *, private: bool) -> None:
             view=view,
             ephemeral=private,
             allowed_mentions=message.pings,
-        )
+        ),
     )
 
 
@@ -97,12 +101,13 @@ async def edit_in_place(interaction: _Any, message: Message) -> None:
     """Answer by changing the message whose button was pressed."""
     view = _silenced(message.view)
     await _arrive(
+        interaction,
         lambda: interaction.response.edit_message(
             content=message.content or None,
             embeds=list(message.embeds),
             view=view if view is not discord.utils.MISSING else None,
             allowed_mentions=message.pings,
-        )
+        ),
     )
 
 
@@ -116,10 +121,15 @@ def _silenced(view: discord.ui.View | None) -> Any:
 
 async def think(interaction: _Any, *, private: bool) -> None:
     """Tell the asker that an answer is coming; what is sent next takes its place."""
-    await _arrive(lambda: interaction.response.defer(ephemeral=private, thinking=True))
+    await _arrive(interaction, lambda: interaction.response.defer(ephemeral=private, thinking=True))
 
 
-async def _arrive(request: Callable[[], Awaitable[Any]]) -> None:
+def note_arrival(interaction: _Any) -> None:
+    """Remember when the interaction came, for the time to its first response."""
+    interaction.extras[_ARRIVED] = time.perf_counter()
+
+
+async def _arrive(interaction: _Any, request: Callable[[], Awaitable[Any]]) -> None:
     """Make a request, once more after a lost connection; it may have arrived the first time."""
     try:
         await request()
@@ -130,6 +140,9 @@ async def _arrive(request: Callable[[], Awaitable[Any]]) -> None:
         except discord.HTTPException as error:
             if error.code != _ALREADY_ACKNOWLEDGED:
                 raise
+    arrived = interaction.extras.pop(_ARRIVED, None)
+    if arrived is not None:
+        interaction.client.metrics.acknowledged.observe(time.perf_counter() - arrived)
 
 
 def note_failure(error: BaseException, doing: str) -> str:

@@ -7,6 +7,7 @@ from typing import Any, Self
 import discord
 
 from bot.fronts.discord.forms import EditButton
+from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
 
 __all__ = ["ReplyButton", "ShareButton", "Target", "target_of"]
@@ -23,7 +24,7 @@ class Target:
     message_id: int
 
 
-class ShareButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHARE):
+class ShareButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHARE):
     """Posts a private answer in the channel, exactly as it was seen."""
 
     def __init__(self) -> None:
@@ -43,7 +44,7 @@ class ShareButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHAR
             await _post(interaction, words, discord.AllowedMentions.none())
 
 
-class ReplyButton(discord.ui.DynamicItem[discord.ui.Button[Any]], template=_REPLY):
+class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_REPLY):
     """Posts a private answer for the writer of the message it is about, who alone is pinged.
 
     It cannot be pressed under an answer that failed, but it is there: it remembers the message

@@ -12,6 +12,7 @@ from discord import app_commands
 from bot.command import Command
 from bot.commands import COMMANDS
 from bot.completion import complete
+from bot.fronts.discord.limits import admitted
 from bot.fronts.discord.menus import message_menus
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, guarded, send
@@ -38,6 +39,10 @@ _Completer = Callable[
 
 class Tree(app_commands.CommandTree["Noonstone"]):
     """The command tree; what fails before a question is asked is told in a sentence."""
+
+    async def interaction_check(self, interaction: discord.Interaction["Noonstone"], /) -> bool:
+        """Let the question through, or ask to wait."""
+        return await admitted(interaction)
 
     async def on_error(
         self,
