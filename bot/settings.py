@@ -1,7 +1,8 @@
 """Settings from the environment, prefix NOONSTONE_; built by ``__main__`` and nowhere else."""
 
 from pathlib import Path
-from typing import Literal
+from typing import Annotated, Literal
+from urllib.parse import unquote, urlsplit
 
 from pydantic import Field, SecretStr
 from pydantic_settings import BaseSettings, SettingsConfigDict
@@ -19,10 +20,11 @@ class Settings(BaseSettings):
     )
 
     token: SecretStr | None = None
+    database_url: SecretStr = SecretStr("")
     data_dir: Path | None = None
     guide_url: str = ""
     units: Units | None = None
-    health_port: int | None = Field(None, ge=1, le=65535)
+    health_port: Annotated[int, Field(ge=1, le=65535)] | None = None
     log: Literal["debug", "info", "warning", "error"] = "info"
 
     def data_folder(self) -> Path:
@@ -34,5 +36,17 @@ class Settings(BaseSettings):
         return user_data_path("noonstone", appauthor=False)
 
     def secrets(self) -> tuple[str, ...]:
-        """Return what must never be shown in a log."""
-        return (self.token.get_secret_value(),) if self.token else ()
+        """Return what must never be shown in a log: also the password inside an address."""
+        address = self.database_url.get_secret_value()
+        secrets = [self.token.get_secret_value()] if self.token else []
+        if password := _password(address):
+            secrets += [address, password, unquote(password)]
+        return tuple(secrets)
+
+
+def _password(address: str) -> str:
+    try:
+        return urlsplit(address).password or ""
+    except ValueError:
+        # An address that cannot be read is refused later; all of it is a secret until then.
+        return address
