@@ -20,7 +20,7 @@ KINDS: tuple[Kind, ...] = ("sqlite", "postgresql")
 SERVER = os.environ.get(
     "NOONSTONE_TEST_POSTGRESQL", "postgresql+asyncpg://postgres@127.0.0.1:5432/test"
 )
-MUST = "NOONSTONE_TEST_NEEDS_POSTGRESQL"
+MUST = "NOONSTONE_TEST_NEVER_SKIP"
 
 
 def fresh_sqlite(folder: Path) -> URL:
