@@ -259,9 +259,9 @@ def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
     if trend:
         low, best, high = (tuple(getattr(e, n) for e in trend) for n in ("low", "best", "high"))
         lines = (Line("", tuple(days), best, low, high),)
-    marks = [Mark(found.read_again_day, "read again")]
+    mark = Mark(found.read_again_day, "read again")
     if found.falls_below_day and found.falls_below_day > found.last_day:
-        marks.append(Mark(found.falls_below_day, f"below UVI {number(wish.low, 0.1)}"))
+        mark = Mark(found.falls_below_day, f"below UVI {number(wish.low, 0.1)}")
     top = _HEADROOM * max(wish.high, *(r.uvi for r in seen))
     drawing = Chart(
         title=f"How the tube fades, for {wish.whom}",
@@ -270,7 +270,7 @@ def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
         y=Axis("UV index (UVI)", 0.0, top),
         lines=lines,
         bands=(Range(wish.low, wish.high, f"wanted {uvi_range(wish.low, wish.high)}"),),
-        marks=tuple(marks),
+        marks=(mark,),
         points=tuple(
             Point(r.day, r.uvi, r.uvi, r.uvi, number(r.uvi, 0.01), PointKind.READING) for r in seen
         ),
