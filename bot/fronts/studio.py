@@ -6,6 +6,7 @@ too much at once is told so, and the caller gets a ``Missing`` instead of bytes.
 
 import asyncio
 import logging
+import os
 import signal
 from collections import OrderedDict
 from collections.abc import Callable
@@ -25,6 +26,7 @@ Job = Callable[[Drawing], bytes]
 log = logging.getLogger(__name__)
 
 _START_LIMIT_S = 60.0
+_STEPS_BACK = 5
 _TRIAL = Chart("", "", Axis("", 0.0, 1.0), Axis("", 0.0, 1.0), (Line("", (0.0, 1.0), (0.0, 1.0)),))
 
 
@@ -210,6 +212,9 @@ def _work(pipe: Connection, job: Job) -> None:
     """Draw what comes through the pipe until the other side is gone."""
     # Ctrl+C is for the parent, which then closes the pipe.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    if hasattr(os, "nice"):
+        # Answers come first: on a busy machine a picture waits, not the event loop.
+        os.nice(_STEPS_BACK)
     pipe.send(True)
     while True:
         try:
