@@ -5,8 +5,9 @@ from collections.abc import Iterable, Sequence
 import numpy as np
 
 from bot.answers.figures import length, length_range, uvi, uvi_estimate, uvi_range
-from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Scale, Stroke, Tone
-from bot.language.quantities import Units, convert
+from bot.answers.scales import lengths
+from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Stroke, Tone
+from bot.language.quantities import Units
 from bot.reply import Picture
 from calc.uncertainty import Estimate
 from calc.uv.doubts import uvi_estimate as estimate_at
@@ -18,7 +19,6 @@ __all__ = [
     "MOST_ALT",
     "curve_of",
     "length_axis",
-    "lengths",
     "shortened",
     "shown_distances",
     "too_near",
@@ -32,13 +32,6 @@ _NEAREST_SHOWN_M = 0.10
 _BEYOND = 1.3
 _HEADROOM = 2.0
 _NOTE = "Line: best estimate. Blue band: where it may really lie; a UV index meter narrows it."
-
-
-def lengths(units: Units) -> tuple[Scale, ...]:
-    """Return inches and centimetres as scales, the asker's first."""
-    inch = Scale("in", convert(1.0, "m", "in"))
-    centimetre = Scale("cm", convert(1.0, "m", "cm"))
-    return (inch, centimetre) if units is Units.IN else (centimetre, inch)
 
 
 def length_axis(title: str, low_m: float, high_m: float, units: Units) -> Axis:

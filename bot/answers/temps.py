@@ -12,6 +12,7 @@ from bot.answers.heat_parts import (
     target_text,
 )
 from bot.answers.linking import page_links, source_lines
+from bot.answers.temps_picture import temps_picture
 from bot.answers.temps_words import (
     doubt_text,
     finding_clause,
@@ -27,6 +28,7 @@ from bot.reply import Reply, Row, Value
 from calc.animals import Subject
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.readings import Doubtful, Finding, Instrument, Place, Readings
+from calc.uncertainty import Estimate
 
 __all__ = ["answer_temps"]
 
@@ -79,6 +81,9 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(judgement, kept)),
+        picture=temps_picture(
+            judgement, {f.place: _estimate(f) for f in judgement.findings}, kept, units
+        ),
     )
 
 
@@ -108,10 +113,14 @@ def _read(judgement: Judgement, units: Units) -> str:
     )
 
 
+def _estimate(finding: Finding) -> Estimate:
+    doubt = _SURFACE_DOUBT_K if finding.place is Place.BASKING_SURFACE else _AIR_DOUBT_K
+    return around(finding.reading_c, doubt)
+
+
 def _values(finding: Finding) -> tuple[Value, ...]:
     name = _NAMES[finding.place]
-    doubt = _SURFACE_DOUBT_K if finding.place is Place.BASKING_SURFACE else _AIR_DOUBT_K
-    read = Value.of(name, around(finding.reading_c, doubt), "degC")
+    read = Value.of(name, _estimate(finding), "degC")
     target = finding.target
     if target is None:
         return (read,)
