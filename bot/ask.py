@@ -10,6 +10,7 @@ from pydantic import ValidationError
 
 from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
+from bot.answers.own import own_rows
 from bot.command import Command
 from bot.commands import COMMANDS, command_named
 from bot.language.errors import NotUnderstoodError
@@ -51,7 +52,7 @@ def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -
         return problem("help", _no_such_command(name), preferences)
     asked = _asked(command, given)
     try:
-        query = command.query.model_validate(dict(given), context={"units": preferences.bare})
+        query = command.query.model_validate(dict(given), context=_reading(preferences))
         context = _context(query, given, preferences)
         reply = command.answer(query, context)
     except ValidationError as error:
@@ -63,7 +64,8 @@ def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -
         sentence = outside_sentence(error, first)
         return problem(name, sentence, preferences, asked)
     taken, named = taken_units(query)
-    rows = reply.rows + tuple(
+    rows = reply.rows + own_rows(command, given, context)
+    rows += tuple(
         Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {unit}")
         for name, text, unit in taken
     )
@@ -120,11 +122,16 @@ def _asked(command: Command, given: Mapping[str, str]) -> str:
     return " ".join([command.name, *(f"{name}:{given[name]}" for name in names)])
 
 
+def _reading(preferences: Preferences) -> dict[str, object]:
+    """Return what the options may consult while they are read."""
+    return {"units": preferences.bare, "own": preferences.own}
+
+
 def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -> Context:
     typed = (getattr(query, name, None) for name in given)
     first = next((system for value in typed if (system := system_of(value))), None)
     units = preferences.forced_units or first or preferences.units or Units.IN
-    return Context(units, preferences.guide_url, preferences.default_animal)
+    return Context(units, preferences.guide_url, preferences.default_animal, preferences.own)
 
 
 def _sentence(error: ValidationError, command: Command, given: Mapping[str, str]) -> str:

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
 
 __all__ = ["Context", "Preferences"]
@@ -13,12 +14,14 @@ class Preferences:
 
     ``units`` gives bare numbers their unit and is shown first where the question names none;
     ``forced_units`` is shown first whatever the question says (a button, a command-line option).
+    ``own`` are the figures that the asker's group set for itself.
     """
 
     units: Units | None = None
     forced_units: Units | None = None
     guide_url: str = ""
     default_animal: str = ""
+    own: Own = NOTHING_OWN
 
     @property
     def bare(self) -> Units | None:
@@ -34,3 +37,4 @@ class Context:
     units: Units
     guide_url: str = ""
     default_animal: str = ""
+    own: Own = NOTHING_OWN

@@ -1,5 +1,10 @@
 """The animal a question is about: found by name, or asked for."""
 
+from dataclasses import replace
+from typing import Any
+
+from bot.answers.figures import calendar_day
+from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
@@ -7,11 +12,27 @@ from bot.preferences import Context
 from calc.animals import Animal, Subject, Target, animals, common_names, find
 from calc.sources import source
 
-__all__ = ["animal_asked", "doubtful_rows", "known_by", "of_animal"]
+__all__ = ["GROUPS_OWN", "animal_asked", "doubtful_rows", "known_by", "of_animal"]
+
+GROUPS_OWN = "groups_own"
+"""The source key of a figure that a group set for itself."""
+
+_FIELDS = {
+    Subject.UVI: "uvi",
+    Subject.BASKING_SURFACE: "basking_surface_c",
+    Subject.WARM_AIR: "warm_air_c",
+    Subject.COOL_AIR: "cool_air_c",
+    Subject.NIGHT_FLOOR: "night_floor_c",
+    Subject.NIGHT_HEAT_OFF: "night_heat_off_c",
+    Subject.LIGHT_HOURS: "light_hours",
+}
 
 
 def animal_asked(name: str, context: Context) -> Animal:
-    """Return the animal with this name, or the group's default where none was named."""
+    """Return the animal with this name, or the group's default where none was named.
+
+    Targets that the group set for itself stand in place of those of the list.
+    """
     wish = name.strip() or context.default_animal
     if not wish:
         raise NotUnderstoodError("no animal", "the animal", "animal:bearded dragon", "animal")
@@ -25,7 +46,17 @@ def animal_asked(name: str, context: Context) -> Animal:
             f"animal:{near or 'bearded dragon'}",
             "animal",
         )
-    return found
+    return _with_own(found, context.own)
+
+
+def _with_own(animal: Animal, own: Own) -> Animal:
+    targets: dict[str, Any] = {
+        _FIELDS[x.subject]: Target(
+            x.low, x.best, x.high, GROUPS_OWN, f"set on {calendar_day(x.set_on)}"
+        )
+        for x in own.targets_of(animal.slug)
+    }
+    return replace(animal, **targets) if targets else animal
 
 
 def of_animal(animal: Animal) -> str:
@@ -38,6 +69,8 @@ def known_by(target: Target) -> str:
     """Return how a target is known, in words for a reply."""
     entry = source(target.source)
     kind = entry.kind.value
+    if target.source == GROUPS_OWN:
+        return f"the group's own figure, {target.note}"
     told = {"common practice": "common practice, no source", "memory": "from memory"}
     text = told.get(kind, f"published: {entry.citation}")
     return f"{text}; {target.note}" if target.note else text

@@ -2,19 +2,21 @@
 
 from dataclasses import dataclass
 
-from bot.answers.animals import animal_asked, doubtful_rows, known_by, of_animal
+from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
 from bot.answers.figures import length, number, percent, uvi_range
+from bot.kept.group import OwnLamp
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import Fixture as TypedFixture
 from bot.language.lamps import TubeStrength
 from bot.language.quantities import Measure, Units
 from bot.preferences import Context
+from bot.queries.options import OwnTube
 from bot.reply import Row
 from calc.animals import Subject
-from calc.uncertainty import Estimate
+from calc.uncertainty import Doubt, Estimate
 from calc.uv.doubts import Cause, LampDoubts
-from calc.uv.lamp import Fixture, Lamp
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant
 from calc.uv.placement import Spot
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
 from calc.uv.tube import STANDARD_T5_HO
@@ -29,6 +31,7 @@ __all__ = [
     "lamp_name",
     "lamp_row",
     "lit_length",
+    "own_lamp",
     "passing_estimate",
     "screen_asked",
     "screen_phrase",
@@ -112,13 +115,22 @@ def lit_length(tube_length: Measure | None) -> float:
 def lamp_asked(
     tube: TubeStrength, reflector: TypedFixture, tube_length: Measure | None, age: Measure | None
 ) -> Lamp:
-    """Return the lamp that the options describe."""
+    """Return the lamp that the options describe, or the group's own that they name."""
+    if isinstance(tube, OwnTube):
+        return own_lamp(tube.lamp)
     return Lamp(
         tube.percent,
         fixture_of(reflector),
         lit_length(tube_length),
         None if age is None else age.low,
     )
+
+
+def own_lamp(kept: OwnLamp) -> Lamp:
+    """Return the engine's lamp for one of the group's own."""
+    doubt = Doubt(Cause.READINGS, kept.doubt_factor, GROUPS_OWN)
+    own = OwnConstant(kept.constant_uvi_m, doubt)
+    return Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, kept.lit_length_m, own=own)
 
 
 def fixture_of(typed_fixture: TypedFixture) -> Fixture:
@@ -134,6 +146,8 @@ def fixture_name(fixture: Fixture) -> str:
 def lamp_name(lamp: Lamp) -> str:
     """Return a lamp as a sentence needs it."""
     if lamp.own is not None:
+        if lamp.own.doubt.source == GROUPS_OWN:
+            return "the group's own lamp, by its readings"
         return "your own lamp, as you read it"
     return f"T5 HO, {number(lamp.strength_percent, 0.1)} %, {fixture_name(lamp.fixture)}"
 
@@ -142,11 +156,14 @@ def lamp_row(lamp: Lamp, tube: TubeStrength, tube_length: Measure | None, units:
     """Return how the tube was taken."""
     told = [lamp_name(lamp)]
     if lamp.own is not None:
-        told.append("its strength, fixture and age do not count, your readings hold them")
+        whose = "the" if isinstance(tube, OwnTube) else "your"
+        told.append(f"its strength, fixture and age do not count, {whose} readings hold them")
     if tube.older_scale:
         told.append(f"“{tube.text}” read as the older scale, the {number(tube.percent)} % class")
     lit = length(lamp.lit_length_m, units)
     own = "as you gave it" if tube_length else "no length given, so the shortest standard tube"
+    if isinstance(tube, OwnTube):
+        own = "as it was read"
     told.append(f"lit part {lit} ({own})")
     if lamp.age_s is None and lamp.own is None:
         told.append("age unknown")
@@ -203,7 +220,9 @@ def doubt_row(doubts: LampDoubts) -> Row:
     told = "; ".join(f"{_WORDS[Cause(d.name)]} (by about {percent(x)})" for d, x in ordered)
     read = any(d.name == Cause.READINGS for d in doubts)
     more = "took most of it" if read else "takes most of this"
-    whose = "Your own readings" if read else "A UV index meter"
+    groups = any(d.source == GROUPS_OWN for d in doubts)
+    whose = "The group's readings" if groups else "Your own readings"
+    whose = whose if read else "A UV index meter"
     return Row(label="Why a range", text=f"{told}. {whose} {more} away.")
 
 

@@ -10,6 +10,7 @@ from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, ValidationInfo
 
+from bot.kept.group import NOTHING_OWN, Own, OwnLamp
 from bot.language.lamps import Fixture, TubeStrength, read_fixture, read_tube_strength
 from bot.language.quantities import (
     Measure,
@@ -29,7 +30,7 @@ from bot.language.readings import (
     read_dated_readings,
     read_placed_readings,
 )
-from bot.language.screens import Screen, read_screen
+from bot.language.screens import Passes, Screen, read_screen
 from bot.language.sizes import Size, read_size
 from bot.language.skies import read_latitude, read_month
 
@@ -46,6 +47,7 @@ __all__ = [
     "Length",
     "Month",
     "Option",
+    "OwnTube",
     "PageName",
     "Percent",
     "Power",
@@ -56,9 +58,18 @@ __all__ = [
     "Temperature",
     "Text",
     "Tube",
+    "TubeClass",
     "UviRange",
     "reading",
+    "screen_named",
 ]
+
+
+@dataclass(frozen=True, slots=True)
+class OwnTube(TubeStrength):
+    """A lamp of the group's own, named where a strength stands otherwise."""
+
+    lamp: OwnLamp
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +141,29 @@ def _one(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
     return _measured(lambda text, bare: single(read(text, bare)))
 
 
+def _own(info: ValidationInfo) -> Own:
+    own: Own = (info.context or {}).get("own", NOTHING_OWN)
+    return own
+
+
+def _tube(value: object, info: ValidationInfo) -> object:
+    if not isinstance(value, str):
+        return value
+    lamp = _own(info).lamp(value)
+    if lamp is None:
+        return read_tube_strength(value)
+    # The class does not count for a lamp with a constant of its own.
+    return OwnTube(percent=12.0, older_scale=False, text=lamp.name, lamp=lamp)
+
+
+def screen_named(value: object, info: ValidationInfo) -> object:
+    """Read a screen, one of the group's own by its name."""
+    if not isinstance(value, str):
+        return value
+    screen = _own(info).screen(value)
+    return read_screen(value) if screen is None else Passes(screen.passes, screen.name)
+
+
 Text = Annotated[str, Option()]
 AnimalName = Annotated[str, Option(completes="animal")]
 CommandName = Annotated[str, Option(completes="command")]
@@ -146,7 +180,8 @@ Month = Annotated[int, reading(read_month), Option()]
 Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]
 DatedReadings = Annotated[tuple[DatedReading, ...], reading(read_dated_readings), Option()]
 Temperature = Annotated[Measure, _one(read_temperature), Option()]
-Tube = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
+Tube = Annotated[TubeStrength, BeforeValidator(_tube), Option(completes="tube")]
+TubeClass = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]
-ScreenOption = Annotated[Screen, reading(read_screen), Option(completes="screen")]
+ScreenOption = Annotated[Screen, BeforeValidator(screen_named), Option(completes="screen")]
 UviRange = Annotated[tuple[float, float], reading(read_number_range), Option()]

@@ -22,6 +22,7 @@ from bot.queries.options import (
     Readings,
     ScreenOption,
     Tube,
+    TubeClass,
     UviRange,
 )
 from bot.queries.uv import ANIMAL, SCREEN, UVI
@@ -68,7 +69,7 @@ class MeterQuery(Query):
     length: Length | None = Field(
         None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
     )
-    tube: Tube | None = Field(
+    tube: TubeClass | None = Field(
         None, description="strength on the label, to set the lamp against it", examples=["12%"]
     )
     reflector: FixtureOption | None = Field(

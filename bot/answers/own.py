@@ -1,0 +1,50 @@
+"""What an answer took from the group that asks, told in rows, so that nobody takes it for ours."""
+
+from collections.abc import Mapping
+
+from bot.answers.figures import calendar_day, length, number, percent
+from bot.command import Command
+from bot.kept.group import OwnLamp, OwnScreen
+from bot.preferences import Context
+from bot.reply import Row
+
+__all__ = ["GROUP", "lamp_told", "own_rows", "screen_told"]
+
+GROUP = "The group's own"
+
+
+def own_rows(command: Command, given: Mapping[str, str], context: Context) -> tuple[Row, ...]:
+    """Return a row for every figure of the group's own that the question named or fell back on."""
+    rows = []
+    options = command.query.options()
+    for option in options:
+        text = given.get(option.name, "")
+        lamp = context.own.lamp(text) if option.completes == "tube" else None
+        screen = context.own.screen(text) if option.completes == "screen" else None
+        if lamp is not None:
+            rows.append(Row(label=GROUP, text=f"tube “{lamp.name}”: {lamp_told(lamp, context)}"))
+        if screen is not None:
+            rows.append(Row(label=GROUP, text=f"screen “{screen.name}”: {screen_told(screen)}"))
+    wanted = any(option.completes == "animal" for option in options)
+    if wanted and context.default_animal and not {"animal", "uvi"} & given.keys():
+        told = f"no animal was named, so I took the group's: {context.default_animal}"
+        rows.append(Row(label=GROUP, text=told))
+    return tuple(rows)
+
+
+def lamp_told(lamp: OwnLamp, context: Context) -> str:
+    """Return what is known of a lamp of the group's own."""
+    readings = f"{lamp.readings} meter reading{'s' if lamp.readings > 1 else ''}"
+    return (
+        f"{number(lamp.constant_uvi_m, 0.01)} UVI·m, good to about "
+        f"{percent(lamp.doubt_factor - 1.0)}, from {readings}, lit part "
+        f"{length(lamp.lit_length_m, context.units)}; set on {calendar_day(lamp.set_on)}"
+    )
+
+
+def screen_told(screen: OwnScreen) -> str:
+    """Return what is known of a screen of the group's own."""
+    return (
+        f"passes {percent(screen.passes)} of the UV (blocks {percent(1.0 - screen.passes)}); "
+        f"set on {calendar_day(screen.set_on)}"
+    )

@@ -1,0 +1,101 @@
+"""A group's own figures: answers use them, and say that they are the group's."""
+
+from datetime import date
+
+import pytest
+
+from bot.ask import ask
+from bot.kept.group import Own, OwnLamp, OwnScreen, OwnTarget
+from bot.preferences import Preferences
+from bot.reply import Reply
+from calc.animals import Subject
+from calc.uv.lamp import CLASS_CONSTANT_UVI_M
+
+MAY = date(2026, 5, 4)
+LAMP = OwnLamp(
+    name="Hood by the door",
+    constant_uvi_m=CLASS_CONSTANT_UVI_M / 2,
+    doubt_factor=1.15,
+    readings=3,
+    lit_length_m=0.519,
+    set_on=MAY,
+)
+SCREEN = OwnScreen(name="Mesh lid", passes=0.55, set_on=MAY)
+TARGETS = (
+    OwnTarget(animal="bearded-dragon", subject=Subject.UVI, low=2.0, high=3.0, set_on=MAY),
+    OwnTarget(
+        animal="bearded-dragon",
+        subject=Subject.BASKING_SURFACE,
+        low=36.0,
+        best=38.0,
+        high=40.0,
+        set_on=MAY,
+    ),
+)
+GROUP = Preferences(own=Own(lamps=(LAMP,), screens=(SCREEN,), targets=TARGETS))
+ANYONE = Preferences()
+REST = "reflector:polished screen:none animal:bearded dragon uvi:3-5"
+
+
+def rows(reply: Reply, label: str) -> list[str]:
+    return [row.text for row in reply.rows if row.label == label]
+
+
+def figures(reply: Reply) -> dict[str, float]:
+    return {value.name: value.best for value in reply.values}
+
+
+def test_a_lamp_of_the_groups_own_answers_from_its_constant_and_says_so() -> None:
+    own = ask(f"distance tube:HOOD by the door {REST}", GROUP)
+    class_alike = ask(f"distance tube:6% {REST}", ANYONE)
+    assert own.status == "ok", own.answer
+    # Half the constant of a 12 % tube is what a 6 % tube of the class has.
+    assert figures(own)["distance"] == pytest.approx(figures(class_alike)["distance"])
+    (told,) = rows(own, "The group's own")
+    assert "Hood by the door" in told
+    assert "4 May 2026" in told
+    assert "3 meter readings" in told
+    assert "the group's own lamp" in rows(own, "Tube")[0]
+
+
+def test_a_lamp_of_another_group_is_not_known() -> None:
+    assert ask(f"distance tube:hood by the door {REST}", ANYONE).status == "problem"
+
+
+def test_a_screen_of_the_groups_own_is_taken_by_its_name() -> None:
+    line = "distance tube:12% reflector:polished screen:{} animal:bearded dragon uvi:3-5"
+    own, given = ask(line.format("mesh lid"), GROUP), ask(line.format("passes 55%"), ANYONE)
+    assert own.values == given.values
+    (told,) = rows(own, "The group's own")
+    assert told == "screen “Mesh lid”: passes 55 % of the UV (blocks 45 %); set on 4 May 2026"
+
+
+def test_a_target_of_the_groups_own_stands_in_place_of_ours() -> None:
+    own = ask("distance tube:12% reflector:polished screen:none animal:beardie", GROUP)
+    given = ask("distance tube:12% reflector:polished screen:none uvi:2-3", ANYONE)
+    assert own.values == given.values
+    assert "the group's own figure, set on 4 May 2026" in rows(own, "Wanted")[0]
+    assert "groups_own" in {line.key for line in own.sources}
+    other = ask("distance tube:12% reflector:polished screen:none animal:leopard gecko", GROUP)
+    assert "groups_own" not in {line.key for line in other.sources}
+
+
+def test_a_temperature_of_the_groups_own_is_what_readings_are_judged_by() -> None:
+    line = "temps animal:bearded dragon basking:100F cool:79F lamp_on:3h measured:infrared gun"
+    own, ours = ask(line, GROUP), ask(line, ANYONE)
+    assert own.status == "ok", own.answer
+    assert "the group's own figure" in own.model_dump_json()
+    assert "the group's own figure" not in ours.model_dump_json()
+
+
+def test_the_groups_animal_is_taken_where_none_is_named_and_said() -> None:
+    preferences = Preferences(default_animal="leopard gecko")
+    fallen_back = ask("distance tube:6% reflector:plain screen:none", preferences)
+    assert rows(fallen_back, "The group's own") == [
+        "no animal was named, so I took the group's: leopard gecko"
+    ]
+    for line in (
+        "distance tube:6% reflector:plain screen:none uvi:1-2",
+        "distance tube:6% reflector:plain screen:none animal:crested gecko",
+    ):
+        assert rows(ask(line, preferences), "The group's own") == []
