@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import URL, Connection, event
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlalchemy.exc import DBAPIError, InterfaceError, OperationalError
+from sqlalchemy.exc import DatabaseError, DBAPIError, InterfaceError, OperationalError
 from sqlalchemy.exc import TimeoutError as PoolTimeoutError
 from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession, create_async_engine
 
@@ -109,7 +109,8 @@ async def telling_trouble() -> AsyncIterator[None]:
     except (OperationalError, InterfaceError, PoolTimeoutError, OSError) as error:
         raise StoreUnavailableError from error
     except DBAPIError as error:
-        if error.connection_invalidated:
+        # A plain DatabaseError is SQLite's word for a file that is damaged or no database.
+        if error.connection_invalidated or type(error) is DatabaseError:
             raise StoreUnavailableError from error
         raise
 

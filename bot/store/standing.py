@@ -1,0 +1,45 @@
+"""How a database stands, without changing it: there or not, and of which version."""
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from alembic.migration import MigrationContext
+from sqlalchemy import URL, Connection
+
+from bot.store.database import connect, telling_trouble
+from bot.store.errors import StoreTooNewError
+from bot.store.upgrade import versions
+
+__all__ = ["Standing", "standing_of"]
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """The version that was found, none in a new database, and the one this program uses."""
+
+    version: str | None
+    newest: str
+
+
+async def standing_of(url: URL) -> Standing:
+    """Return how the database at an address stands; it must be there to be written, but is not.
+
+    Raises StoreUnavailableError or StoreTooNewError. A missing SQLite file is no trouble.
+    """
+    known = versions()
+    if url.get_backend_name() == "sqlite" and not Path(url.database or "").exists():
+        return Standing(None, known[-1])
+    database = connect(url)
+    try:
+        async with telling_trouble(), database.for_writing.begin() as connection:
+            version = await connection.run_sync(_version)
+            await connection.rollback()
+    finally:
+        await database.close()
+    if version is not None and version not in known:
+        raise StoreTooNewError(version, known[-1])
+    return Standing(version, known[-1])
+
+
+def _version(connection: Connection) -> str | None:
+    return MigrationContext.configure(connection).get_current_revision()
