@@ -6,6 +6,7 @@ from zoneinfo import ZoneInfo
 from bot.answers.animals import known_by, of_animal
 from bot.answers.figures import hours, number
 from bot.answers.heat_parts import HEAT_CAUTIONS, Kept, kept_asked
+from bot.answers.hours_picture import year_picture
 from bot.answers.linking import page_links, source_lines
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
@@ -123,6 +124,7 @@ def _seasons(query: HoursQuery, kept: Kept, context: Context) -> Reply:
         cautions=_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_season_sources(query, kept)),
+        picture=year_picture(f"The light of {whose}", latitude, year, plan, turned),
     )
 
 

@@ -54,7 +54,9 @@ def dress_x(axes: "Axes", axis: Axis) -> Shown:
     axes.set_xlim(shown.one(axis.low), shown.one(axis.high))
     axes.tick_params(labelsize=TICK, length=4)
     _tick(axes, axis)
-    axes.set_xlabel(_title(axis, axis.scales[0]), fontsize=LABEL, labelpad=4)
+    if axis.ticks is Ticks.NUMBERS:
+        # Days and months name themselves.
+        axes.set_xlabel(_title(axis, axis.scales[0]), fontsize=LABEL, labelpad=4)
     for scale in axis.scales[1:2]:
         top = axes.secondary_xaxis("top", functions=shown.to(scale))
         top.tick_params(labelsize=TICK, length=4)

@@ -225,15 +225,23 @@ def _point_labels(axes: "Axes", points: list[Point], x: Shown, y: Shown) -> None
     per_in = (high - low) / (axes.bbox.width / DPI)
     floor, ceiling = axes.get_ylim()
     tall = line_height_in(_SMALL) * (ceiling - floor) / (axes.bbox.height / DPI)
+    gap = 8 / 72.0 * per_in
     taken: list[tuple[float, float, float]] = []
+
+    def is_free(left: float, wide: float, foot: float) -> bool:
+        return all(
+            left + wide <= start or end <= left or abs(level - foot) >= tall
+            for start, end, level in taken
+        )
+
     for point in sorted(points, key=lambda p: -p.x):
         weight = "bold" if point.kind is not PointKind.READING else "normal"
         at, wide = x.one(point.x), (width_in(point.label, _SMALL, weight) + 0.08) * per_in
-        left = max(low, min(at, high - wide))
         foot = min(y.one(point.high) + 0.6 * tall, ceiling - 1.2 * tall)
-        for start, end, level in sorted(taken, key=lambda t: t[2]):
-            if start < left + wide and left < end and abs(level - foot) < tall:
-                foot = level + tall
+        sides = [max(low, min(at, high - wide)), max(low, at - wide + gap)]
+        left = next((side for side in sides if is_free(side, wide, foot)), sides[0])
+        while not is_free(left, wide, foot):
+            foot += tall
         taken.append((left, left + wide, foot))
         axes.annotate(
             point.label,
