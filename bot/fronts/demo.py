@@ -48,6 +48,43 @@ SCENES: tuple[Scene, ...] = (
         "People ask that every day. Is there one table for the group?",
         "card animal:bearded dragon",
     ),
+    Scene(
+        "Odalys",
+        "Two hours in. The stone reads 98 and the far end 75. Is that all right?",
+        "temps basking:98F cool:75F lamp_on:3 hours animal:bearded dragon",
+    ),
+    Scene(
+        "Tibor",
+        "My stone is at 47 °C, the air beside it at 27, the 75 W lamp hangs 25 cm above. Too hot?",
+        "basking surface:47C air:27C distance:25cm watts:75W animal:bearded dragon",
+    ),
+    Scene(
+        "Wren",
+        "I have no lamp yet. Room at 70, lamp ten inches up. How many watts?",
+        "watts room:70F distance:10in lamp:flood animal:bearded dragon",
+    ),
+    Scene(
+        "Wren",
+        "Will one 75 W lamp warm a wooden four-by-two-by-two in a cool room?",
+        "air enclosure:48x24x24in material:wood lid:solid room:68F watts:75W animal:bearded dragon",
+    ),
+    Scene(
+        "Odalys",
+        "It is 58 in here before sunrise. Do I have to heat all night?",
+        "night room:58F enclosure:48x24x24in material:wood lid:solid animal:bearded dragon",
+    ),
+    Scene(
+        "Tibor",
+        "My gun says 37 °C on slate. Can I believe it?",
+        "surface shown:37C material:slate",
+    ),
+    Scene("Odalys", "Somebody gave me a red lamp. Any use?", "lamp red lamp"),
+    Scene("Odalys", "And when do the lights go on?", "hours on:7:30 animal:bearded dragon"),
+    Scene(
+        "Wren",
+        "I would like its own seasons, in my time.",
+        "hours latitude:home months:turned zone:America/Chicago year:2026 animal:bearded dragon",
+    ),
     Scene("Wren", "What is 14 and a half inches in centimetres?", "convert 14 1/2 in"),
     Scene("Tibor", "And if it should be 10 °F warmer?", "convert difference 10F"),
     Scene("Odalys", "From where to where do I measure?", "guide measuring-the-distance"),
@@ -74,6 +111,7 @@ def play(write: Callable[[str], object], preferences: Preferences, out: Path | N
 _SAMPLE = (
     "distance tube:12% reflector:plain screen:blocks 45% animal:bearded dragon",
     "distance tube:6% reflector:plain screen:blocks 45% animal:bearded dragon",
+    "temps basking:98F cool:75F lamp_on:3 hours animal:bearded dragon",
     "convert 14 1/2 in",
 )
 
