@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING, Any
 
-from bot.drawing import Chart, Line, Mark, Point, PointKind, Range, Stroke, Tone
+from bot.drawing import Chart, Line, Mark, Point, PointKind, Range, Stroke, Ticks, Tone
 from bot.render.picture import inks
 from bot.render.picture.axes import Shown, dress_x, dress_y
 from bot.render.picture.frame import WIDTH_IN, Frame
@@ -16,7 +16,9 @@ __all__ = ["draw_chart"]
 
 _BODY_IN = 4.0
 _LEFT_IN, _RIGHT_IN = 0.88, 0.34
-_TOP_IN, _TOP_TWO_IN, _BOTTOM_IN = 0.08, 0.52, 0.62
+_TOP_IN, _TOP_TWO_IN = 0.08, 0.52
+# Numbers have a title below them, days may have their year.
+_BOTTOM_IN = {Ticks.NUMBERS: 0.62, Ticks.DATES: 0.52, Ticks.MONTHS: 0.34}
 _SMALL = 10.5
 _LABEL_ROOM_IN = 1.25
 _STROKES: dict[Stroke, dict[str, Any]] = {
@@ -42,11 +44,12 @@ def draw_chart(chart: Chart) -> "Figure":
     )
     right = _RIGHT_IN + (side + 0.06 if labelled else 0.0)
     top = _TOP_TWO_IN if len(chart.x.scales) > 1 else _TOP_IN
+    bottom = _BOTTOM_IN[chart.x.ticks]
     axes = frame.axes(
         _LEFT_IN,
-        frame.body_bottom_in + _BOTTOM_IN,
+        frame.body_bottom_in + bottom,
         WIDTH_IN - _LEFT_IN - right,
-        _BODY_IN - _BOTTOM_IN - top,
+        _BODY_IN - bottom - top,
     )
     for name in ("top", "right"):
         axes.spines[name].set_visible(False)
