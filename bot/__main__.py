@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import logging
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
@@ -67,6 +68,8 @@ def _parser() -> argparse.ArgumentParser:
     deploy = doors.add_parser("deploy", help="print a file to install the bot with")
     deploy.add_argument("kind", choices=[kind.value for kind in Kind])
     deploy.set_defaults(run=_deploy)
+    doctor = doors.add_parser("doctor", help="look whether everything the bot needs is there")
+    doctor.set_defaults(run=_doctor)
     for door in (asking, console, demo):
         door.add_argument("--units", choices=[u.value for u in Units], help="the unit shown first")
     return parser
@@ -156,6 +159,17 @@ def _deploy(parsed: argparse.Namespace, _: Settings) -> int:
     folder = Path(__file__).resolve().parent.parent
     print(deployment(Kind(parsed.kind), Path(sys.executable), folder), end="")
     return 0
+
+
+def _doctor(_: argparse.Namespace, settings: Settings) -> int:
+    from bot.fronts.doctor import examined, report
+    from bot.operating.checkup import State
+
+    # What libraries tell of themselves would stand between the findings.
+    logging.getLogger().setLevel(logging.WARNING)
+    findings = examined(settings)
+    print("\n".join(report(findings)))
+    return _REFUSED if any(finding.state is State.TO_DO for finding in findings) else 0
 
 
 def _discord(_: argparse.Namespace, settings: Settings) -> int:

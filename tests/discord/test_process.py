@@ -10,19 +10,21 @@ import pytest
 
 from tests.discord.world import World
 
-# Points discord.py at the stand-in, then starts the bot as `python -m bot discord` does.
+# Points discord.py at the stand-in, then starts the bot as `python -m bot …` does.
 LAUNCH = """
 import sys, discord, yarl
 from discord.gateway import DiscordWebSocket
 discord.http.Route.BASE, DiscordWebSocket.DEFAULT_GATEWAY = sys.argv[1], yarl.URL(sys.argv[2])
 from bot.__main__ import main
-sys.exit(main(["discord"]))
+sys.exit(main([sys.argv[3]]))
 """
 
 Process = asyncio.subprocess.Process
 
 
-async def started(world: World, folder: Path, token: str = "loopback") -> Process:
+async def started(
+    world: World, folder: Path, token: str = "loopback", door: str = "discord"
+) -> Process:
     environment = {**os.environ, "NOONSTONE_TOKEN": token, "NOONSTONE_DATA_DIR": str(folder)}
     return await asyncio.create_subprocess_exec(
         sys.executable,
@@ -30,6 +32,7 @@ async def started(world: World, folder: Path, token: str = "loopback") -> Proces
         LAUNCH,
         world.url,
         world.gateway.url,
+        door,
         stdout=asyncio.subprocess.PIPE,
         stderr=asyncio.subprocess.PIPE,
         env=environment,

@@ -41,7 +41,7 @@ from bot.render.embeds import render_embeds
 from bot.reply import Reply
 from bot.settings import Settings
 
-__all__ = ["Noonstone", "run"]
+__all__ = ["Noonstone", "keep_the_library_quiet", "run"]
 
 _log = logging.getLogger(__name__)
 
@@ -233,7 +233,7 @@ def run(settings: Settings) -> int:
     assert settings.token is not None
     token = settings.token.get_secret_value()
     preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
-    _keep_the_library_quiet()
+    keep_the_library_quiet()
     try:
         asyncio.run(_run(preferences, settings.data_folder(), token, settings.health_port))
     except PortTakenError as error:
@@ -252,7 +252,7 @@ def run(settings: Settings) -> int:
     return 0
 
 
-def _keep_the_library_quiet() -> None:
+def keep_the_library_quiet() -> None:
     """Keep what people type out of the log, whatever its level, and voice, which is not used."""
     library = logging.getLogger("discord")
     library.setLevel(max(logging.INFO, logging.getLogger().level))
