@@ -37,7 +37,7 @@ def callbacks(world: World) -> list[int]:
 
 async def log_line(world: World, caplog: pytest.LogCaptureFixture, words: str) -> None:
     """Wait until the log says something; the log wakes nobody, so a question keeps time."""
-    async with asyncio.timeout(5):
+    async with asyncio.timeout(30):
         while words not in caplog.text:
             await asyncio.sleep(0)
 

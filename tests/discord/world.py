@@ -59,10 +59,10 @@ class World:
         before = self.gateway.identifies
         task = asyncio.create_task(client.start(self.platform.token))
         task.add_done_callback(lambda _: self.platform.changed())
-        await self.platform.until(
-            lambda: task.done() or self.gateway.identifies > before, "the client to identify"
-        )
         try:
+            await self.platform.until(
+                lambda: task.done() or self.gateway.identifies > before, "the client to identify"
+            )
             if task.done():
                 await task
             yield task
