@@ -1,34 +1,42 @@
 """One side of a quantity (14 1/2 in, 1 ft 2 in, 39,5 °C) and the two sides of a range."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 
 from bot.language.numerals import NUMERAL, numeral
 from bot.language.units import Dimension, alias_pattern, unit_named
 
-__all__ = ["LONGEST", "TO", "Side", "read_side", "split_sides"]
+__all__ = ["LONGEST", "TO", "WORDED", "Side", "read_side", "split_sides"]
 
 # No quantity that people write is longer; what is longer is refused before it is looked at.
 LONGEST = 64
 
+_ONES = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
+_TEENS = (
+    *("ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen"),
+    *("sixteen", "seventeen", "eighteen", "nineteen"),
+)
+_TENS = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
 _WORDS = {
     "half an": Fraction(1, 2),
     "half a": Fraction(1, 2),
-    **dict.fromkeys(("one", "an", "a"), Fraction(1)),
-    "two": Fraction(2),
-    "three": Fraction(3),
-    "four": Fraction(4),
-    "five": Fraction(5),
-    "six": Fraction(6),
-    "seven": Fraction(7),
-    "eight": Fraction(8),
-    "nine": Fraction(9),
-    "ten": Fraction(10),
-    "eleven": Fraction(11),
-    "twelve": Fraction(12),
+    **{
+        f"{ten} {one}": Fraction(10 * tens + ones)
+        for tens, ten in enumerate(_TENS, 2)
+        for ones, one in enumerate(_ONES, 1)
+    },
+    **{ten: Fraction(10 * tens) for tens, ten in enumerate(_TENS, 2)},
+    **{word: Fraction(value) for value, word in enumerate((*_ONES, *_TEENS), 1)},
+    **dict.fromkeys(("an", "a"), Fraction(1)),
 }
+# A pattern for every number that is written in words.
+WORDED = (
+    rf"half\s+an?|(?:{'|'.join(_TENS)})(?:[\s-]+(?:{'|'.join(_ONES)}))?"
+    rf"|{'|'.join(_TEENS)}|{'|'.join(_ONES)}|an?"
+)
+_HALF_MORE = re.compile(r"\s+and\s+an?\s+half(?![a-z])", re.I)
 # What follows a larger unit inside one quantity, and below which number.
 _SMALLER = {
     "ft": ("in", 12),
@@ -84,7 +92,8 @@ def read_side(text: str, at: int, dimension: Dimension | None) -> Side | None:
     if word:
         if alias is None:
             return None
-        side = Side(_WORDS[" ".join(word.lower().split())], None, match.end())
+        value = _WORDS[" ".join(re.split(r"[\s-]+", word.lower()))]
+        side = Side(value, None, match.end())
     else:
         number = numeral(match["number"])
         if number is None:
@@ -93,10 +102,15 @@ def read_side(text: str, at: int, dimension: Dimension | None) -> Side | None:
         side = Side(
             sign * number.value, None, match.end(), _doubt(match["number"], number.doubtful, alias)
         )
+    if match["half"]:
+        side = replace(side, value=side.value + Fraction(1, 2))
     if alias is None or dimension is None:
         return side
-    unit = unit_named(alias, dimension)
-    return _compound(text, Side(side.value, unit, side.end, side.doubt), alias, dimension)
+    side = replace(side, unit=unit_named(alias, dimension))
+    half = _HALF_MORE.match(text, side.end)
+    if half and side.value.denominator == 1:
+        return replace(side, value=side.value + Fraction(1, 2), end=half.end())
+    return _compound(text, side, alias, dimension)
 
 
 def _compound(text: str, side: Side, alias: str, dimension: Dimension) -> Side:
@@ -126,8 +140,8 @@ def _doubt(number: str, doubtful: bool, alias: str | None) -> tuple[str, str] | 
 
 @cache
 def _side(dimension: Dimension | None) -> re.Pattern[str]:
-    words = "|".join(word.replace(" ", r"\s+") for word in _WORDS)
-    number = rf"(?:(?P<sign>[+-])?\s?(?P<number>{NUMERAL})|(?P<word>{words})(?=\s))"
+    number = rf"(?:(?P<sign>[+-])?\s?(?P<number>{NUMERAL})|(?P<word>{WORDED})(?=\s))"
+    number += rf"(?P<half>{_HALF_MORE.pattern})?"
     if dimension is None:
         return re.compile(rf"{number}(?P<unit>(?!))?", re.I | re.A)
     unit = rf"(?P<unit>{alias_pattern(dimension)})\.?"

@@ -7,6 +7,13 @@ from pytest_benchmark.fixture import BenchmarkFixture
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length, read_temperature
 from bot.language.words import split_line
+from tests.bot.language.hearing_score import (
+    HELD_ASIDE,
+    TUNED_ON,
+    heard_in,
+    score,
+    sentences,
+)
 
 LINE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
 OPTIONS = ("tube", "reflector", "screen", "animal", "uvi", "length", "age")
@@ -46,3 +53,23 @@ def test_refuse_hostile_text(benchmark: BenchmarkFixture, text: str) -> None:
         return False
 
     assert benchmark(refused)
+
+
+def test_hear_a_long_message(benchmark: BenchmarkFixture) -> None:
+    longest = max((row["text"] for row in sentences(TUNED_ON)), key=len)
+    assert len(benchmark(heard_in, longest).facts) > 10
+
+
+def test_hear_the_worst_message(benchmark: BenchmarkFixture) -> None:
+    assert benchmark(heard_in, "18 mesh " * 250).questions
+
+
+def test_how_much_is_heard(benchmark: BenchmarkFixture, capsys: pytest.CaptureFixture[str]) -> None:
+    """Print precision and recall by fact, of the tuned sentences and of those held aside."""
+    tuned = benchmark(score, TUNED_ON)
+    aside = score(HELD_ASIDE)
+    with capsys.disabled():
+        for title, result in (("tuned on", tuned), ("held aside", aside)):
+            print(f"\n\nHearing, sentences {title}\n{result.table()}")
+            print("\n".join(result.slips))
+    assert tuned.recall > 0.9

@@ -22,7 +22,7 @@ _TO = {
 }
 _SOURCES = frozenset(("tube", "heat", "lamp"))
 _NOUNS = _SOURCES | {"reference", "home", "animal", "person"}
-_UV_LAMPS = frozenset(("t5", "t5 ho", "t8"))
+_UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.
 _FURTHEST_M = 3
 # How far from its figure a reference is looked for, in characters.
@@ -60,7 +60,7 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
             continue
         if _is_height(scene, figure, reference, source):
             continue
-        measure = measure_of(_changed(scene, figure), Dimension.LENGTH, system)
+        measure = measure_of(scene.latest(figure), Dimension.LENGTH, system)
         name = FactName.LAMP_DISTANCE if source == "heat" else _TO.get(reference, FactName.DISTANCE)
         if measure is None:
             question = "Which unit is this distance in, inches or centimetres?"
@@ -71,15 +71,6 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
         elif measure.high <= _FURTHEST_M:
             scene.take(figure, *parts)
             yield scene.fact(name, measure, figure, *parts, assumed=measure.assumed)
-
-
-def _changed(scene: Scene, figure: Figure) -> Figure:
-    """Return what holds now of a figure such as: went from 12 inches to 16 inches."""
-    said = scene.words(max(0, figure.start - 24), figure.start)[-2:]
-    moved = {"went", "moved", "raised", "lowered", "changed", "brought", "dropped"} & set(said)
-    if len(figure.sides) == 2 and moved and said[-1] == "from":
-        return replace(figure, sides=figure.sides[1:])
-    return figure
 
 
 def _system(scene: Scene) -> str | None:
@@ -127,7 +118,8 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
     for mark in scene.marks.before(figure.start, max(start, figure.start - _NEAR)):
         if mark.kind == "reference" and not _is_pronoun(scene, mark):
             return mark.value, (mark,)
-        if mark.kind in _SOURCES or mark.kind in ("place", "restart"):
+        joined = {"to", "from", "and"} & set(scene.words(mark.start - 10, mark.start)[-1:])
+        if mark.kind in ("place", "restart") or (mark.kind in _SOURCES and not joined):
             break
     return "", ()
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 from functools import cache
 
 from bot.language.numerals import NUMERAL
-from bot.language.sides import TO, Side, read_side
+from bot.language.sides import TO, WORDED, Side, read_side
 from bot.language.sizes import cross_pattern
 from bot.language.units import Dimension, first_letters
 
@@ -20,10 +20,7 @@ _DIMENSIONS = (
     Dimension.DURATION,
     Dimension.VOLUME,
 )
-_START = re.compile(
-    r"(?<![a-z0-9_])(?:[-+]?\.?[0-9]|(?:half an?|an?|one|two|three|four|five|six|seven|eight"
-    r"|nine|ten|eleven|twelve)(?= ))"
-)
+_START = re.compile(rf"(?<![a-z0-9_])(?:[-+]?\.?[0-9]|(?:{WORDED})(?= ))")
 _DEGREES = re.compile(r"\s*(?:°|deg(?:rees?)?|grad(?:e|es|os)?)(?![a-z])")
 _PERCENT = re.compile(r"\s*(?:%|percent|per cent|pct)")
 _CLOCK = re.compile(r"([0-9]{1,2})(?::([0-9]{2}))?\s*(am|pm|a\.m\.|p\.m\.)?(?![0-9a-z])")
@@ -178,7 +175,7 @@ def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool
         return side.end - 1 in closing
     if last == "'":
         return text[side.end : side.end + 1].isalpha() and text[side.end] != "x"
-    if re.search(r"[0-9]\s+in$", written):
+    if re.search(r"\s+in$", written):
         return bool(_IN_THE.match(text, side.end))
     if re.search(rf"[0-9]\s+[{''.join(sorted(_TOUCHING))}]$", written):
         return True

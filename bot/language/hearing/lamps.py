@@ -14,6 +14,8 @@ __all__ = ["fixtures", "lamp_kinds", "tubes"]
 
 _NO_TUBE = frozenset(("compact", "mercury vapour", "led"))
 _TUBE_NOUNS = frozenset(("tube", "lamp"))
+# The figures of the older labels, written with their point: 5.0, 10.0.
+_LABELS = frozenset((2, 5, 6, 7, 8, 10, 12, 14))
 # Label figures that stand without a percent sign.
 _BARE_STRENGTHS = frozenset((5, 6, 10, 12, 14))
 _STRONGEST = 20
@@ -71,7 +73,7 @@ def _percent(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
 
 def _label(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
     """Return the words that go with a bare label figure: 10.0, or 12 right beside the tube."""
-    decimal = figure.text.endswith((".0", ",0")) and figure.low <= _STRONGEST
+    decimal = figure.text.endswith((".0", ",0")) and figure.low in _LABELS
     beside = _beside(scene, figure)
     if len(figure.sides) != 1 or _of_other_lamp(scene, figure):
         return None

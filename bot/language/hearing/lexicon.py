@@ -121,4 +121,7 @@ def _forms(name: str) -> tuple[str, ...]:
         forms.append(f"{name[:-1]}ies")
     if name.endswith("ie"):
         forms += [f"{name[:-2]}y", f"{name[:-2]}ys"]
+    if "ck" in name:
+        # A slip that leaves four letters, which spelling does not touch: geko.
+        forms.append(name.replace("ck", "k"))
     return tuple(forms)

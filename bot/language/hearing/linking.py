@@ -17,7 +17,7 @@ __all__ = ["link_cost", "linked"]
 # A link that costs more is no link.
 MOST_COST = 6.0
 # No more than this many of each are matched, which bounds the work; no message has more.
-_MOST_PARTS = 60
+_MOST_PARTS = 40
 # Ambient, left and right say little; any other place is preferred.
 _NOWHERE = 1.0
 _FURTHEST = 120

@@ -2,7 +2,7 @@
 
 import re
 from bisect import bisect_right
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import Enum
 from typing import NamedTuple
 
@@ -28,7 +28,7 @@ Part = Mark | Figure
 # A message of Discord; what is longer is not read.
 LONGEST_MESSAGE = 2000
 # No set-up has more; the limit bounds the work.
-MOST_FIGURES = 150
+MOST_FIGURES = 100
 # How far back in a sentence a "should" or a "not" still reaches, in characters.
 _REACH = 200
 # A denial after the thing: "reflector no", "screen: none".
@@ -149,6 +149,12 @@ class Scene:
             return content.value == "word" and len(fitting) <= 1 and "but" not in between
         joined = bool(between) and set(between) <= _ALSO and bool({"or", "nor"} & set(between))
         return joined and self.standing(content) is Standing.NOT
+
+    def latest(self, figure: Figure) -> Figure:
+        """Return what holds now of a figure such as: raised it from 12 inches to 16 inches."""
+        said = self.words(max(0, figure.start - 50), figure.start)[-7:]
+        moved = len(figure.sides) == 2 and said[-1:] == ["from"] and word_list("moved") & set(said)
+        return replace(figure, sides=figure.sides[1:]) if moved else figure
 
     def hedged(self, part: Part) -> bool:
         """Say whether a part is told as a guess or a plan."""

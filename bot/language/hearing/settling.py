@@ -1,6 +1,6 @@
 """What is left when the same thing was said twice: a correction, a repetition, or a question."""
 
-from bot.language.hearing.facts import Ask, Fact, FactName, Heard
+from bot.language.hearing.facts import Ask, Fact, FactName, Heard, LampKind
 from bot.language.hearing.scene import Scene
 
 __all__ = ["settled"]
@@ -33,6 +33,8 @@ def settled(scene: Scene, facts: list[Fact], questions: list[Ask]) -> Heard:
         if before and fact.name not in _MANY and _corrected(scene, before, fact):
             del kept[before.name, _plain(before)]
         kept[fact.name, _plain(fact)] = last[fact.name] = fact
+    if (FactName.LAMP, LampKind.T5_HO) in kept:
+        kept.pop((FactName.LAMP, LampKind.T5), None)
     remaining = tuple(kept.values())
     asked = list(questions)
     for name in sorted({fact.name for fact in remaining} - _MANY):

@@ -8,7 +8,6 @@ from bot.language.hearing.word_lists import word_list
 __all__ = ["Spelt", "corrected"]
 
 # Shorter words are too like each other: cool and cold, warm and worm, log and lag.
-# A word may lack one letter of the shortest.
 _SHORTEST = 5
 _LONG = 9
 _LONGEST = 24
@@ -24,21 +23,26 @@ class Spelt(NamedTuple):
 def corrected(word: str, known: frozenset[str], also: frozenset[str] = frozenset()) -> Spelt:
     """Return the known word that ``word`` was meant to be, or the word itself."""
     right = word in known or word in also or word in word_list("right")
-    if right or not _SHORTEST - 1 <= len(word) <= _LONGEST or not word.isalpha():
+    if right or not _SHORTEST <= len(word) <= _LONGEST or not word.isalpha():
         return Spelt(word, False)
     from rapidfuzz import process
     from rapidfuzz.distance import OSA
 
-    near = _by_letter(known).get(word[0], ())
+    near = _by_ends(known).get((word[0], word[-1]), ())
     most = 2 if len(word) >= _LONG else 1
     found = process.extractOne(word, near, scorer=OSA.distance, score_cutoff=most)
     return Spelt(str(found[0]), True) if found else Spelt(word, False)
 
 
 @cache
-def _by_letter(known: frozenset[str]) -> dict[str, tuple[str, ...]]:
-    letters: dict[str, list[str]] = {}
+def _by_ends(known: frozenset[str]) -> dict[tuple[str, str], tuple[str, ...]]:
+    """Return the words by their first and last letter.
+
+    Slips are made inside a word. Another first letter makes another word (night and light), and
+    so does another ending (replace and replaced, slide and slider).
+    """
+    ends: dict[tuple[str, str], list[str]] = {}
     for word in sorted(known):
         if len(word.removesuffix("s")) >= _SHORTEST and word.isalpha():
-            letters.setdefault(word[0], []).append(word)
-    return {letter: tuple(words) for letter, words in letters.items()}
+            ends.setdefault((word[0], word[-1]), []).append(word)
+    return {pair: tuple(words) for pair, words in ends.items()}

@@ -55,7 +55,8 @@ _WHERE = "Where was this temperature read: basking spot, warm end, cool end, nig
 
 def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
     """Return what was heard of temperatures."""
-    figures = [f for f in scene.loose("temperature", "degrees", "plain") if _may_be(scene, f)]
+    loose = scene.loose("temperature", "degrees", "plain")
+    figures = [scene.latest(f) for f in loose if _may_be(scene, f)]
     figures = _without_other_unit(scene, figures)
     places = [place for mark in scene.marks if (place := _as_place(scene, mark))]
 
@@ -131,14 +132,7 @@ def _as_place(scene: Scene, mark: Mark) -> Mark | None:
     if not scene.free(mark):
         return None
     if mark.kind == "place":
-        if mark.value == "there":
-            earlier = scene.marks.before(mark.start, mark.start - _REACH)
-            return (
-                mark
-                if any(m.kind == "reference" or m.value == "basking" for m in earlier)
-                else None
-            )
-        return mark if mark.value != "day" else None
+        return mark if _is_meant(scene, mark) else None
     said = set(scene.words(max(0, mark.start - 16), mark.start)[-2:])
     if mark.kind in ("heat", "lamp") and {"under", "beneath"} & said:
         return Mark("place", "basking", mark.start, mark.end)
@@ -148,6 +142,17 @@ def _as_place(scene: Scene, mark: Mark) -> Mark | None:
     return None
 
 
+def _is_meant(scene: Scene, mark: Mark) -> bool:
+    """Say whether a word of a place means one here: "there" and "surface" need company."""
+    if mark.value == "there":
+        earlier = scene.marks.before(mark.start, mark.start - _REACH)
+        return any(m.kind == "reference" or m.value == "basking" for m in earlier)
+    if mark.value == "surface":
+        others = scene.marks.within(*scene.clause(mark.start))
+        return all(m is mark for m in others if m.kind == "place")
+    return mark.value != "day"
+
+
 def _placed(scene: Scene, links: list[tuple[Figure, Mark]]) -> Iterator[_Read]:
     """Return the links with the name of the place, said plainly or worked out."""
     used = {mark.start for _, mark in links}
@@ -155,7 +160,7 @@ def _placed(scene: Scene, links: list[tuple[Figure, Mark]]) -> Iterator[_Read]:
     warm_said = any(mark.value == "warm" for _, mark in links)
     for figure, mark in links:
         name = mark.value
-        if name == "there":
+        if name in ("there", "surface"):
             name = "basking"
         elif name == "hot":
             name = "basking" if warm_said else "warm"

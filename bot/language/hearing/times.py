@@ -71,9 +71,12 @@ def _clocks(scene: Scene) -> Iterator[Fact | Ask]:
     words = {m.start: m for m in scene.of("hours", "light")}
     switched: dict[str, Figure] = {}
     for figure in clocks:
+        before = scene.text[max(0, figure.start - 14) : figure.start]
         near = scene.text[figure.end : figure.end + 14]
         for way in ("on", "off"):
-            if re.match(rf"\s*:?\s*lights?\s+{way}\b", near) and words:
+            after = re.match(rf"\s*:?\s*lights?\s+{way}\b", near)
+            said = re.search(rf"\b{way}\b\s*:?\s*(?:at )?$", before)
+            if (after or said) and words:
                 switched.setdefault(way, figure)
     if len(switched) == 2:
         yield from _between(scene, switched["on"], switched["off"])
@@ -111,8 +114,8 @@ def _hours(scene: Scene, figure: Figure, measure: Measure) -> FactName | None:
 def _alone(scene: Scene, figure: Figure) -> bool:
     """Say whether a figure is all there is in its clause, as in a list."""
     start, end = scene.clause(figure.start)
-    around = scene.text[start : figure.start] + scene.text[figure.end : end]
-    return not re.search(r"[a-z]", around)
+    around = [*scene.words(start, figure.start), *scene.words(figure.end, end)]
+    return set(around) <= {"currently", "now", "about", "around", "its", "for", "is", "at"}
 
 
 def _also_in_season(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:

@@ -1,6 +1,5 @@
 """Hostile text: one plain, harmless sentence, never another error, never much work."""
 
-import sys
 from collections.abc import Callable
 from typing import Any
 
@@ -29,6 +28,7 @@ from bot.language.screens import read_screen
 from bot.language.shown import shown
 from bot.language.sizes import read_size
 from bot.language.words import split_line
+from tests.bot.language.steps import steps_of
 
 Reader = Callable[[str], Any]
 
@@ -133,24 +133,6 @@ def test_shown_text_keeps_what_people_need_to_recognise() -> None:
     assert shown("9**9") == "9 9"
     assert shown("@everyone see https://example.org/x") == "everyone see https: example.org x"
     assert shown("x" * 41) == "x" * 39 + "…"
-
-
-def steps_of(work: Callable[[], object]) -> int:
-    """Count the lines of Python that ``work`` runs."""
-    count = 0
-
-    def trace(_frame: object, event: str, _argument: object) -> Any:
-        nonlocal count
-        count += event == "line"
-        return trace
-
-    before = sys.gettrace()
-    sys.settrace(trace)
-    try:
-        work()
-    finally:
-        sys.settrace(before)
-    return count
 
 
 @pytest.mark.parametrize("name", READERS)

@@ -1,0 +1,109 @@
+"""Any text of any kind: hearing never raises, never invents, and its work is bounded."""
+
+import re
+import tomllib
+from importlib.resources import files
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bot.language.hearing import Ask, Fact, Heard
+from bot.language.normal import normalise
+from bot.language.quantities import Measure
+from tests.bot.language.hearing_score import KNOWN, heard_in
+from tests.bot.language.steps import steps_of
+
+LEXICON = tomllib.loads(
+    (files("bot.language.hearing") / "lexicon.toml").read_text(encoding="utf-8")
+)
+PHRASES = [phrase for values in LEXICON.values() for rows in values.values() for phrase in rows]
+FIGURES = ["98", "12%", "14in", "38 C", "4x2x2", "10.0", "75w", "6 months", "12h", "98/75", "7am"]
+FIGURES += ["40 gallon", "1'2\"", "1,200 mm", "10-12 in", "18x16 0.011in", "½", "0", "9999999", "3"]
+JOINTS = [" ", ", ", ". ", "\n", " and ", " or ", " to ", " is ", " at ", "", "(", ") ", " - ", "?"]
+PIECES = st.sampled_from([*PHRASES, *FIGURES, *KNOWN, "not", "maybe", "should be"])
+SALADS = st.lists(st.tuples(PIECES, st.sampled_from(JOINTS)), max_size=40).map(
+    lambda rows: "".join(piece + joint for piece, joint in rows)
+)
+# A text of this many characters that repeats one thing is the worst that can be sent.
+LONG = 2000
+# Lines of Python, about 30 ms of them; the longest sentence of the collection takes 16,000.
+MOST_STEPS = 300_000
+
+
+def holds_its_words(text: str, heard: Heard) -> None:
+    rows: list[Fact | Ask] = [*heard.facts, *heard.questions]
+    for said in rows:
+        assert 0 <= said.start < said.end <= len(text)
+        assert said.words == text[said.start : said.end]
+        assert said.words.strip()
+
+
+def number_words_in(words: str) -> bool:
+    return bool(
+        re.search(r"[0-9]|\b(?:half|an?|one|two|three|ten|teen|ty|x)\w*\b", normalise(words), re.I)
+    )
+
+
+@settings(max_examples=300)
+@given(st.text(max_size=400))
+def test_any_text_is_heard_without_an_error(text: str) -> None:
+    holds_its_words(text, heard_in(text))
+
+
+@settings(max_examples=400)
+@given(SALADS)
+def test_any_salad_of_the_trades_words_is_heard_without_an_error(text: str) -> None:
+    heard = heard_in(text)
+    holds_its_words(text, heard)
+    for fact in heard.facts:
+        if isinstance(fact.value, Measure):
+            assert number_words_in(fact.words)
+            assert fact.value.text.strip()
+
+
+@given(st.text(alphabet=st.characters(blacklist_categories=["L", "N"]), max_size=200))
+def test_a_text_without_letters_and_digits_says_nothing(text: str) -> None:
+    assert heard_in(text).facts == ()
+
+
+@given(SALADS)
+def test_a_text_is_heard_the_same_way_every_time(text: str) -> None:
+    assert heard_in(text) == heard_in(text)
+
+
+@settings(max_examples=50)
+@given(st.lists(st.sampled_from(PHRASES), max_size=25).map(" ".join))
+def test_words_without_a_figure_give_no_measure(text: str) -> None:
+    if not number_words_in(text):
+        assert not any(isinstance(fact.value, Measure) for fact in heard_in(text).facts)
+
+
+WORST = [
+    *("98 ", "basking 98 ", "12% uvb ", "14 in from the log ", "4x2x2 ", "18 mesh ", "½", "1/2 "),
+    *(
+        "on the mesh ",
+        "no mesh or ",
+        "a ",
+        "reflecter ",
+        "12 on 12 off ",
+        "should i get ",
+        '"',
+        "\n",
+    ),
+    *("my beardie 12% on mesh, 14in to log; basking 98F cool 75 ", "gecko ", "1", "1x", "98 and "),
+    *("75w halogen ", "6 months old tube ", "uvi 3 at 12in ", "😀é", "is it 98F ", "not maybe "),
+]
+
+
+@pytest.mark.parametrize("unit", WORST, ids=ascii)
+def test_the_work_is_bounded_whatever_is_repeated(unit: str) -> None:
+    text = unit * (LONG // len(unit))
+    heard_in(text)
+    assert steps_of(lambda: heard_in(text)) < MOST_STEPS
+
+
+def test_what_is_beyond_the_limit_costs_nothing() -> None:
+    text = "basking 98 cool 75, " * 100
+    heard_in(text)
+    assert steps_of(lambda: heard_in(text * 50)) <= steps_of(lambda: heard_in(text)) + 100
