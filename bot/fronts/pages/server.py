@@ -13,12 +13,14 @@ from collections.abc import AsyncIterator, Awaitable, Callable
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import asynccontextmanager
 from math import ceil
+from urllib.parse import urlencode
 
 from aiohttp import web
 
 from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.fronts.pages.site import render_page, render_site
+from bot.fronts.studio import Missing, Studio
 from bot.language.quantities import Units
 from bot.operating.allowance import Allowance
 from bot.preferences import Preferences
@@ -48,7 +50,7 @@ _HEADERS = {
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
 }
-_TYPES = {"html": "text/html", "css": "text/css", "js": "text/javascript", "svg": "image/svg+xml"}
+_TEXTS = {"html": "text/html", "css": "text/css", "js": "text/javascript", "svg": "image/svg+xml"}
 
 log = logging.getLogger(__name__)
 
@@ -59,6 +61,8 @@ class _Site:
     def __init__(self, per_minute: int, clock: Callable[[], float]) -> None:
         self._files = render_site(try_it=True)
         self._allowance = Allowance(per_minute, clock)
+        self._drawings = Allowance(per_minute, clock)
+        self._studio = Studio()
         self._thread = ThreadPoolExecutor(1, thread_name_prefix="ask")
 
     async def file(self, request: web.Request) -> web.Response:
@@ -66,7 +70,9 @@ class _Site:
         content = self._files.get(name)
         if content is None:
             raise web.HTTPNotFound
-        kind = _TYPES[name.rpartition(".")[2]]
+        kind = _TEXTS.get(name.rpartition(".")[2])
+        if kind is None:
+            return web.Response(body=content, content_type="image/png")
         return web.Response(body=content, content_type=kind, charset="utf-8")
 
     async def try_it(self, request: web.Request) -> web.Response:
@@ -81,14 +87,32 @@ class _Site:
         if wait:
             told = f"That was a lot of questions at once. Please try again in {ceil(wait)} s."
             return _try_page(question, units, told, status=429, retry_after=ceil(wait))
+        return _try_page(question, units, reply=await self._answer(question, units))
+
+    async def picture(self, request: web.Request) -> web.Response:
+        """Return the picture of an answer, drawn beside the loop; the page stands without it."""
+        question = request.query.get("q", "").strip()[:MOST_CHARACTERS]
+        if self._drawings.take(request.remote or ""):
+            return web.Response(status=429)
+        reply = await self._answer(question, request.query.get("units", ""))
+        if reply.picture is None or reply.picture.drawing is None:
+            raise web.HTTPNotFound
+        png = await self._studio.png(reply.picture.drawing)
+        if isinstance(png, Missing):
+            return web.Response(status=503, text=f"{png.value}\n")
+        return web.Response(
+            body=png, content_type="image/png", headers={"Cache-Control": "no-store"}
+        )
+
+    async def _answer(self, question: str, units: str) -> Reply:
         chosen = Units(units) if units in set(Units) else None
         preferences = Preferences(units=chosen, forced_units=chosen)
         loop = asyncio.get_running_loop()
-        reply = await loop.run_in_executor(self._thread, ask, question, preferences)
-        return _try_page(question, units, reply=reply)
+        return await loop.run_in_executor(self._thread, ask, question, preferences)
 
     async def close(self, _: web.Application) -> None:
         self._thread.shutdown(wait=False, cancel_futures=True)
+        await self._studio.close()
 
 
 def application(
@@ -98,6 +122,7 @@ def application(
     site = _Site(per_minute, clock)
     app = web.Application(middlewares=[_told_plainly])
     app.router.add_get("/try.html", site.try_it)
+    app.router.add_get("/picture.png", site.picture)
     app.router.add_get("/{name:[^/]*}", site.file)
     app.on_response_prepare.append(_add_headers)
     app.on_cleanup.append(site.close)
@@ -182,7 +207,7 @@ def _try_page(
         question=question,
         units=units,
         told=told,
-        answer=render_html(reply) if reply else None,
+        answer=render_html(reply, picture=_picture_address(question, units)) if reply else None,
         commands=COMMANDS,
         most=MOST_CHARACTERS,
     )
@@ -190,6 +215,10 @@ def _try_page(
     if retry_after:
         headers["Retry-After"] = str(retry_after)
     return web.Response(text=html, content_type="text/html", status=status, headers=headers)
+
+
+def _picture_address(question: str, units: str) -> str:
+    return f"picture.png?{urlencode({'q': question, 'units': units})}"
 
 
 async def _add_headers(_: web.Request, response: web.StreamResponse) -> None:

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Any
 from bot import guide
 from bot.ask import ask
 from bot.fronts.pages.animals import sheet
+from bot.fronts.pages.pictures import picture_file
 from bot.fronts.pages.search import search_script
 from bot.preferences import Preferences
 from bot.render.html import heading_id, render_html, render_markdown
@@ -49,7 +50,8 @@ def render_site(try_it: bool = False) -> dict[str, bytes]:
 
     With ``try_it`` the pages link to the try-it page, which only the small server has.
     """
-    site = {name: html.encode() for name, html in _pages(try_it)}
+    pictures: dict[str, bytes] = {}
+    site = {name: html.encode() for name, html in _pages(try_it, pictures)} | pictures
     for asset in (files("bot.fronts.pages") / "assets").iterdir():
         site[asset.name] = asset.read_bytes()
     site["search-index.js"] = search_script().encode()
@@ -65,7 +67,8 @@ def render_page(template: str, try_it: bool, **values: Any) -> str:
     return shown.render(parts=[part for part in parts if part[1]], try_it=try_it, **values)
 
 
-def _pages(try_it: bool) -> Iterator[tuple[str, str]]:
+def _pages(try_it: bool, pictures: dict[str, bytes]) -> Iterator[tuple[str, str]]:
+    """Give every page; the pictures that they show are put into ``pictures``."""
     sheets = [sheet(animal) for animal in animals().values()]
     yield "index.html", render_page("index.html", try_it, sheets=sheets)
     pages = guide.pages()
@@ -77,7 +80,7 @@ def _pages(try_it: bool) -> Iterator[tuple[str, str]]:
                 try_it,
                 page=page,
                 body=render_markdown(page.body),
-                answer=_answer(page),
+                answer=_answer(page, pictures),
                 related=[guide.page(slug) for slug in page.related],
                 sources=[bibliography()[key] for key in page.sources],
                 before=pages[number - 1] if number else None,
@@ -94,13 +97,17 @@ def _pages(try_it: bool) -> Iterator[tuple[str, str]]:
     yield "search.html", render_page("search.html", try_it, sheets=sheets, terms=terms)
 
 
-def _answer(page: guide.Page) -> "Markup | None":
+def _answer(page: guide.Page, pictures: dict[str, bytes]) -> "Markup | None":
     """Return the answer to the page's example, unless it is a page of the guide itself."""
     reply = ask(page.example, Preferences())
     if reply.command == "guide":
         return None
+    drawn = picture_file(reply)
+    if drawn:
+        pictures[drawn[0]] = drawn[1]
     # The page lists its own related pages right below.
-    return render_html(reply.model_copy(update={"guide": ()}), level=3)
+    alone = reply.model_copy(update={"guide": ()})
+    return render_html(alone, level=3, picture=drawn[0] if drawn else "")
 
 
 def _sources_by_kind() -> list[tuple[str, list[Source]]]:
