@@ -96,7 +96,7 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         summary="What a surface really is, from what an infrared gun shows",
         query=SurfaceQuery,
         answer=answer_surface,
-        examples=("surface shown:98F material:slate", "surface shown:40C material:tile air:27C"),
+        examples=("surface reading:98F material:slate", "surface reading:40C material:tile air:27C"),
         guide=("measuring-temperatures",),
     ),
     Command(

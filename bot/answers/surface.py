@@ -47,7 +47,7 @@ _REFUSALS = {
 def answer_surface(query: SurfaceQuery, context: Context) -> Reply:
     """Answer with the corrected temperature, or refuse and say how to read it instead."""
     units = context.units
-    surface, shown_c = Surface(query.material), query.shown.low
+    surface, shown_c = Surface(query.material), query.reading.low
     air_c, setting = _air_and_setting(query)
     found = corrected_reading(shown_c, surface, air_c, setting, query.glass == "yes")
     known = emissivity_of(surface)
@@ -78,7 +78,7 @@ def _rows(query: SurfaceQuery, found: Estimate, known: Emissivity, units: Units)
     guessed = ", taken as a room because you gave no air" if query.air is None else ""
     share = known.share
     return (
-        Row(label="Shown", text=temperature(query.shown.low, units)),
+        Row(label="Shown", text=temperature(query.reading.low, units)),
         Row(
             label="Really",
             text=f"{temperature_range(found.low, found.high, units)}, before the gun's own doubt "

@@ -76,7 +76,7 @@ SCENES: tuple[Scene, ...] = (
     Scene(
         "Tibor",
         "My gun says 37 °C on slate. Can I believe it?",
-        "surface shown:37C material:slate",
+        "surface reading:37C material:slate",
     ),
     Scene("Odalys", "Somebody gave me a red lamp. Any use?", "lamp red lamp"),
     Scene("Odalys", "And when do the lights go on?", "hours on:7:30 animal:bearded dragon"),

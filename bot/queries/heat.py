@@ -172,7 +172,7 @@ class NightQuery(Query):
 class SurfaceQuery(Query):
     """What a surface really is, from what the infrared gun shows."""
 
-    shown: Temperature = Field(
+    reading: Temperature = Field(
         description="what the infrared gun shows, such as 98F", examples=["98F"]
     )
     material: SurfaceName = Field(

@@ -84,18 +84,18 @@ def test_a_disputed_and_an_unknown_night_are_said_to_be(anyone: Preferences) -> 
 
 
 def test_an_infrared_reading_is_corrected_for_its_surface(anyone: Preferences) -> None:
-    reply = ask("surface shown:40C material:slate air:22C", anyone)
+    reply = ask("surface reading:40C material:slate air:22C", anyone)
     # By hand from the fourth power: emissivity 0.85 gives 41.92 °C.
     assert value(reply, "surface").best == pytest.approx(41.92, abs=0.005)
     assert "hotter than shown" in reply.answer
-    assert "about right" in ask("surface shown:40C material:brick air:27C", anyone).answer
+    assert "about right" in ask("surface reading:40C material:brick air:27C", anyone).answer
 
 
 @pytest.mark.parametrize(
     ("line", "told", "instead"),
     [
-        ("surface shown:40C material:aluminium", "bare metal", "tape"),
-        ("surface shown:40C material:slate glass:yes", "through glass", "Open the door"),
+        ("surface reading:40C material:aluminium", "bare metal", "tape"),
+        ("surface reading:40C material:slate glass:yes", "through glass", "Open the door"),
     ],
 )
 def test_a_reading_of_metal_or_through_glass_is_refused(
@@ -140,7 +140,7 @@ def test_all_heat_sources_are_listed_and_a_slip_is_helped(anyone: Preferences) -
     [
         f"air {BOX} room:68F want:80F watts:75W",
         f"night room:55F animal:bearded dragon {BOX}",
-        "surface shown:98F material:slate",
+        "surface reading:98F material:slate",
         "watts room:70F want:103F distance:10in lamp:flood",
         "basking surface:92F air:80F distance:10in want:103F watts:75W",
         "hours latitude:home zone:Europe/London animal:corn snake",
