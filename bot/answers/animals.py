@@ -35,7 +35,7 @@ def animal_asked(name: str, context: Context) -> Animal:
     """
     wish = name.strip() or context.default_animal
     if not wish:
-        raise NotUnderstoodError("no animal", "the animal", "animal:bearded dragon", "animal")
+        raise NotUnderstoodError("", "the animal", "animal:bearded dragon", "animal")
     found = find(wish)
     if found is None:
         near = closest(wish.lower(), common_names())

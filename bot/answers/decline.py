@@ -122,7 +122,7 @@ def _answer(found: Decline, wish: Wish) -> str:
             "meter or the tube was not the same each time."
         )
     return (
-        f"These readings are too few to tell when the tube is worn out. {_change(found)}. Read "
+        f"These readings are too few to tell when the tube is worn out: {_change(found)}. Read "
         f"again on {_day(found.read_again_day)}: three or more on different days make a trend."
     )
 
