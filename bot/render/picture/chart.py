@@ -5,8 +5,8 @@ from typing import TYPE_CHECKING, Any
 from bot.drawing import Chart, Line, Mark, Point, PointKind, Range, Stroke, Ticks, Tone
 from bot.render.picture import inks
 from bot.render.picture.axes import Shown, dress_x, dress_y
-from bot.render.picture.frame import WIDTH_IN, Frame
-from bot.render.picture.lettering import DPI, line_height_in, spread, width_in, wrapped
+from bot.render.picture.frame import Frame
+from bot.render.picture.lettering import DPI, WIDTH_IN, line_height_in, spread, width_in, wrapped
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -107,7 +107,7 @@ def _span(axes: "Axes", span: Range, x: Shown) -> None:
         axes.axvspan(low, high, facecolor="#EFEAE0", edgecolor=inks.STONE, hatch="////", zorder=0.6)
         axes.annotate(
             span.label,
-            (low, 0.06),
+            (low, 0.16),
             xycoords=("data", "axes fraction"),
             xytext=(5, 0),
             textcoords="offset points",

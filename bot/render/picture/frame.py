@@ -8,15 +8,14 @@ from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from bot.render.picture import inks
-from bot.render.picture.lettering import DPI, line_height_in, wrapped
+from bot.render.picture.lettering import DPI, WIDTH_IN, line_height_in, wrapped
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
-__all__ = ["MARGIN_IN", "WIDTH_IN", "Frame", "bare"]
+__all__ = ["MARGIN_IN", "Frame", "bare"]
 
-WIDTH_IN = 6.0
-MARGIN_IN = 0.26
+MARGIN_IN = 0.22
 _TITLE, _SUBTITLE, _NOTE = 14.0, 11.0, 10.0
 _GAP_IN = 0.08
 _MARK_IN = 0.17

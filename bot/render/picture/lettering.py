@@ -1,12 +1,18 @@
 """Setting words: how wide they are, where lines break, how labels keep clear of each other."""
 
+import re
 from collections.abc import Sequence
 
-__all__ = ["DPI", "line_height_in", "spread", "width_in", "wrapped"]
+__all__ = ["DPI", "WIDTH_IN", "line_height_in", "spread", "width_in", "wrapped"]
 
-DPI = 200
+WIDTH_IN = 5.2
+"""The width of a sheet [in]: the narrower, the larger its letters on a phone."""
+
+DPI = 1200 / WIDTH_IN
 _LEADING = 1.32
 _POINTS_IN = 72.0
+# A figure and its unit stay on one line.
+_BETWEEN_WORDS = re.compile(r" (?!(?:%|in|cm|m|ft|W|h|min|°[CF])(?:\W|$))|(?<!\d) ")
 # Letters are set on whole pixels, which makes a line a little longer than its outlines are.
 _SET_WIDER = 1.03
 
@@ -31,8 +37,7 @@ def wrapped(text: str, room_in: float, size: float, weight: str = "normal") -> l
     lines: list[str] = []
     for paragraph in text.splitlines():
         line = ""
-        # Not at every white space: a figure and its unit may be held together by a hard one.
-        for word in filter(None, paragraph.split(" ")):
+        for word in filter(None, _BETWEEN_WORDS.split(paragraph)):
             longer = f"{line} {word}" if line else word
             if line and width_in(longer, size, weight) > room_in:
                 lines.append(line)

@@ -5,8 +5,8 @@ from typing import TYPE_CHECKING
 from bot.drawing import Gauge, Sheet, Tone
 from bot.render.picture import inks
 from bot.render.picture.axes import Shown, dress_x
-from bot.render.picture.frame import MARGIN_IN, WIDTH_IN, Frame
-from bot.render.picture.lettering import line_height_in, width_in, wrapped
+from bot.render.picture.frame import MARGIN_IN, Frame
+from bot.render.picture.lettering import WIDTH_IN, line_height_in, width_in, wrapped
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes

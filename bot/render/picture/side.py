@@ -6,8 +6,8 @@ import numpy as np
 
 from bot.drawing import Bar, Block, Dimension, Grid, Place, Side
 from bot.render.picture import inks
-from bot.render.picture.frame import MARGIN_IN, WIDTH_IN, Frame, bare
-from bot.render.picture.lettering import line_height_in, spread, width_in, wrapped
+from bot.render.picture.frame import MARGIN_IN, Frame, bare
+from bot.render.picture.lettering import WIDTH_IN, line_height_in, spread, width_in, wrapped
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes

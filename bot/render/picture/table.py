@@ -4,8 +4,8 @@ from typing import TYPE_CHECKING
 
 from bot.drawing import Card, Cell, Tone
 from bot.render.picture import inks
-from bot.render.picture.frame import MARGIN_IN, WIDTH_IN, Frame, bare
-from bot.render.picture.lettering import line_height_in, width_in, wrapped
+from bot.render.picture.frame import MARGIN_IN, Frame, bare
+from bot.render.picture.lettering import WIDTH_IN, line_height_in, width_in, wrapped
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
