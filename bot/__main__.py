@@ -47,6 +47,7 @@ def _parser() -> argparse.ArgumentParser:
     asking.add_argument("--out", type=Path, help="a folder for the picture, where there is one")
     asking.set_defaults(run=_ask)
     console = doors.add_parser("console", help="answer questions line by line")
+    console.add_argument("--out", type=Path, help="a folder for the pictures of the answers")
     console.set_defaults(run=_console)
     demo = doors.add_parser("demo", help="an invented scenario through every question")
     demo.add_argument("--out", type=Path, help="a folder for the answers as files")
@@ -115,9 +116,9 @@ def _console(parsed: argparse.Namespace, settings: Settings) -> int:
 
     preferences = _preferences(parsed, settings)
     if sys.stdin.isatty() and sys.stdout.isatty():
-        converse_on_terminal(preferences, settings.data_folder() / "history")
+        converse_on_terminal(preferences, settings.data_folder() / "history", parsed.out)
     else:
-        converse(sys.stdin, sys.stdout.write, preferences)
+        converse(sys.stdin, sys.stdout.write, preferences, parsed.out)
     return 0
 
 

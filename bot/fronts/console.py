@@ -5,6 +5,7 @@ from pathlib import Path
 
 from bot.ask import ask
 from bot.completion import complete_line
+from bot.fronts.gallery import keep_picture
 from bot.preferences import Preferences
 from bot.render.text import render_text
 from bot.reply import Reply
@@ -20,18 +21,24 @@ _LEAVING = frozenset({"quit", "exit", "bye"})
 
 
 def converse(
-    lines: Iterable[str], write: Callable[[str], object], preferences: Preferences
+    lines: Iterable[str],
+    write: Callable[[str], object],
+    preferences: Preferences,
+    out: Path | None = None,
 ) -> None:
-    """Answer each line in turn until they end or one says quit."""
+    """Answer each line in turn until they end or one says quit; keep pictures in ``out``."""
     for line in lines:
         wish = line.strip()
         if wish.lower() in _LEAVING:
             return
         if wish:
-            write(render_text(ask(wish, preferences)) + "\n")
+            reply = ask(wish, preferences)
+            write(render_text(reply) + "\n")
+            if kept := out and keep_picture(reply, out):
+                write(f"Picture: {kept}\n\n")
 
 
-def converse_on_terminal(preferences: Preferences, history: Path) -> None:
+def converse_on_terminal(preferences: Preferences, history: Path, out: Path | None = None) -> None:
     """Answer a person at a terminal, with history kept in a file and Tab completion."""
     from prompt_toolkit import PromptSession
     from prompt_toolkit.completion import CompleteEvent, Completer, Completion
@@ -64,7 +71,10 @@ def converse_on_terminal(preferences: Preferences, history: Path) -> None:
         if wish.lower() in _LEAVING:
             return
         if wish:
-            show(ask(wish, preferences))
+            reply = ask(wish, preferences)
+            show(reply)
+            if kept := out and keep_picture(reply, out):
+                print(f"Picture: {kept}")
 
 
 def show(reply: Reply) -> None:

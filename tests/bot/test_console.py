@@ -113,6 +113,17 @@ def test_conversing_needs_only_lines_and_a_writer(anyone: Preferences) -> None:
     assert "35.56 cm" in written[0]
 
 
+def test_pictures_are_kept_where_the_asker_wants_them(tmp_path: Path) -> None:
+    out = str(tmp_path / "pictures")
+    assert "Picture: " in run("ask", "--out", out, DISTANCE).stderr
+    done = run("ask", "--json", "--out", out, DISTANCE)
+    assert json.loads(done.stdout)["picture"]["alt"]
+    typed = f"{DISTANCE.replace('polished', 'plain')}\nconvert 14in\n"
+    assert run("console", "--out", out, typed=typed).stdout.count("Picture: ") == 1
+    assert len(list((tmp_path / "pictures").glob("distance-*.png"))) == 2
+    assert "no picture" in run("ask", "--out", out, "convert 14in").stderr
+
+
 def test_the_demo_plays_every_scene_and_keeps_the_answers(
     tmp_path: Path, anyone: Preferences
 ) -> None:
@@ -120,6 +131,7 @@ def test_the_demo_plays_every_scene_and_keeps_the_answers(
     play(written.append, anyone, tmp_path / "out")
     assert len(written) == len(SCENES)
     assert len(list((tmp_path / "out").glob("*.json"))) == len(SCENES)
+    assert list((tmp_path / "out").glob("*-distance.png"))
 
 
 @pytest.mark.parametrize(
