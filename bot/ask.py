@@ -5,6 +5,7 @@ What is our own fault (a bug) is raised: the front logs it with an id and says s
 """
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 
 from pydantic import ValidationError
 
@@ -12,7 +13,7 @@ from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
 from bot.command import Command
-from bot.commands import COMMANDS, command_named
+from bot.commands import ALL_COMMANDS, COMMANDS, command_named
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.quantities import Units
@@ -24,13 +25,74 @@ from bot.queries.units import system_of, taken_units
 from bot.reply import Reply, Row
 from calc.validity import OutsideModelError
 
-__all__ = ["ask", "ask_options", "problem"]
+__all__ = [
+    "Understood",
+    "answered",
+    "ask",
+    "ask_options",
+    "problem",
+    "understand",
+    "understand_options",
+]
 
 _MOST_CHARACTERS = 2000
+# Stands for the name, which may be of two words, where a line is taken apart.
+_ONE_WORD = "question"
+_NEEDS_STORE = (
+    "This question reads or changes saved data, and none can be reached from here: "
+    "ask it on Discord or at the console."
+)
 
 
 def ask(line: str, preferences: Preferences) -> Reply:
     """Answer one line such as ``distance tube:12% reflector:polished screen:none``."""
+    return answered(understand(line, preferences))
+
+
+def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -> Reply:
+    """Answer a command whose options come already apart, as Discord sends them."""
+    return answered(understand_options(name, given, preferences))
+
+
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """A question that was read and checked, before it is answered."""
+
+    command: Command
+    query: Query
+    context: Context
+    given: Mapping[str, str]
+    preferences: Preferences
+
+    def finished(self, reply: Reply) -> Reply:
+        """Return the reply with what was taken for granted and the question as understood."""
+        taken, named = taken_units(self.query)
+        rows = reply.rows + own_rows(self.command, self.given, self.context)
+        rows += tuple(
+            Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {unit}")
+            for name, text, unit in taken
+        )
+        return reply.model_copy(
+            update={
+                "asked": _asked(self.command, dict(self.given) | named),
+                "units": self.context.units.value,
+                "rows": rows,
+            }
+        )
+
+    def refused(self, sentence: str) -> Reply:
+        """Return the reply that says why there is no answer."""
+        asked = _asked(self.command, self.given)
+        return problem(self.command.name, sentence, self.preferences, asked)
+
+    def outside(self, error: OutsideModelError) -> Reply:
+        """Return the reply for what the model does not reach."""
+        first = self.preferences.forced_units or self.preferences.bare or Units.IN
+        return self.refused(outside_sentence(error, first))
+
+
+def understand(line: str, preferences: Preferences) -> Understood | Reply:
+    """Read one line; the reply says what was not understood."""
     command: Command | None = None
     try:
         if len(line) > _MOST_CHARACTERS:
@@ -39,43 +101,40 @@ def ask(line: str, preferences: Preferences) -> Reply:
             )
         command, rest = _command_of(line)
         examples = {option.name: option.example for option in command.query.options()}
-        _, given = split_line(f"{command.name} {rest}", examples, command.positional)
+        _, given = split_line(f"{_ONE_WORD} {rest}", examples, command.positional)
     except NotUnderstoodError as error:
         return problem(command.name if command else "help", str(error), preferences)
-    return ask_options(command.name, given, preferences)
+    return understand_options(command.name, given, preferences)
 
 
-def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -> Reply:
-    """Answer a command whose options come already apart, as Discord sends them."""
+def understand_options(
+    name: str, given: Mapping[str, str], preferences: Preferences
+) -> Understood | Reply:
+    """Read the options of a command; the reply says what was not understood."""
     command = command_named(name)
     if command is None:
         return problem("help", _no_such_command(name), preferences)
-    asked = _asked(command, given)
     try:
         query = command.query.model_validate(dict(given), context=_reading(preferences))
-        context = _context(query, given, preferences)
-        reply = command.answer(query, context)
     except ValidationError as error:
-        return problem(name, _sentence(error, command, given), preferences, asked)
+        sentence = _sentence(error, command, given)
+        return problem(name, sentence, preferences, _asked(command, given))
+    return Understood(command, query, _context(query, given, preferences), given, preferences)
+
+
+def answered(understood: Understood | Reply) -> Reply:
+    """Return the answer to a question that needs no saved data."""
+    if isinstance(understood, Reply):
+        return understood
+    answer = understood.command.answer
+    if answer is None:
+        return understood.refused(_NEEDS_STORE)
+    try:
+        return understood.finished(answer(understood.query, understood.context))
     except NotUnderstoodError as error:
-        return problem(name, str(error), preferences, asked)
+        return understood.refused(str(error))
     except OutsideModelError as error:
-        first = preferences.forced_units or preferences.bare or Units.IN
-        sentence = outside_sentence(error, first)
-        return problem(name, sentence, preferences, asked)
-    taken, named = taken_units(query)
-    rows = reply.rows + own_rows(command, given, context)
-    rows += tuple(
-        Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {unit}")
-        for name, text, unit in taken
-    )
-    return reply.model_copy(
-        update={
-            "asked": _asked(command, dict(given) | named),
-            "units": context.units.value,
-            "rows": rows,
-        }
-    )
+        return understood.outside(error)
 
 
 def problem(name: str, sentence: str, preferences: Preferences, asked: str = "") -> Reply:
@@ -95,19 +154,24 @@ def problem(name: str, sentence: str, preferences: Preferences, asked: str = "")
 
 
 def _command_of(line: str) -> tuple[Command, str]:
-    words = line.strip().removeprefix("/").split(maxsplit=1)
+    words = line.strip().removeprefix("/").split(maxsplit=2)
     if not words:
         raise NotUnderstoodError("nothing", "a question", COMMANDS[0].examples[0])
-    command = command_named(words[0].lower())
-    if command is None:
-        raise NotUnderstoodError(
-            shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0]
-        )
-    return command, words[1] if len(words) > 1 else ""
+    for count in (2, 1):
+        command = command_named(" ".join(words[:count]).lower())
+        if command is not None:
+            return command, " ".join(words[count:])
+    group = [c for c in ALL_COMMANDS if c.name.partition(" ")[0] == words[0].lower()]
+    if group:
+        second = [command.name.partition(" ")[2] for command in group]
+        accepted = f"one of {', '.join(second)} after {words[0].lower()}"
+        read = shown(words[1]) if len(words) > 1 else "nothing"
+        raise NotUnderstoodError(read, accepted, group[0].examples[0])
+    raise NotUnderstoodError(shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0])
 
 
 def _accepted_commands(word: str) -> str:
-    names = [command.name for command in COMMANDS]
+    names = list(dict.fromkeys(command.name.partition(" ")[0] for command in ALL_COMMANDS))
     near = closest(word.lower(), names)
     wish = f"perhaps {near}; " if near else ""
     return f"one of the questions I know ({wish}all are {', '.join(names)})"
@@ -150,11 +214,17 @@ def _sentence(error: ValidationError, command: Command, given: Mapping[str, str]
     return f"“{shown(name)}” is not an option of {command.name}: {wish}It takes {', '.join(known)}."
 
 
+def _plain(given: Mapping[str, str]) -> dict[str, str]:
+    """Return what may be shown word for word; the example is to be copied, so the rest is not."""
+    return {name: text for name, text in given.items() if shown(text) == text}
+
+
 def _missing(error: ValidationError, command: Command, given: Mapping[str, str]) -> str:
     missing = [str(e["loc"][0]) for e in error.errors() if e["type"] == "missing"]
     options = {option.name: option for option in command.query.options()}
     wanted = "; ".join(f"{name} ({options[name].description})" for name in missing)
-    _, example = split_line(command.examples[0], options, command.positional)
-    filled = example | {name: options[name].example for name in missing} | dict(given)
+    shown_rest = command.examples[0].removeprefix(command.name)
+    _, example = split_line(f"{_ONE_WORD}{shown_rest}", options, command.positional)
+    filled = example | {name: options[name].example for name in missing} | _plain(given)
     read = ", ".join(f"{name}:{shown(text)}" for name, text in given.items()) or "no option"
     return f"I read {read}, but I still need {wanted}. For example: {_asked(command, filled)}"

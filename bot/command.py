@@ -1,9 +1,10 @@
 """What a question is to the fronts: its name, its model, its answer, its examples."""
 
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from bot.desk import Desk
 from bot.preferences import Context
 from bot.queries.options import Query
 from bot.reply import Reply
@@ -16,14 +17,16 @@ class Command:
     """One question as data.
 
     ``positional`` names the option that takes the words before the first ``name:``, so that
-    ``convert 14in`` and ``guide screens`` work as people type them.
+    ``convert 14in`` and ``guide screens`` work as people type them. A question about saved data
+    has ``stored`` in place of ``answer``, and a name of two words.
     """
 
     name: str
     summary: str
     query: type[Query]
-    answer: Callable[[Any, Context], Reply]
     examples: tuple[str, ...]
+    answer: Callable[[Any, Context], Reply] | None = None
+    stored: Callable[[Any, Context, Desk], Awaitable[Reply]] | None = None
     guide: tuple[str, ...] = ()
     who: Literal["anyone", "moderator"] = "anyone"
     positional: str = ""

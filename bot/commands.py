@@ -20,12 +20,13 @@ from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import DeclineQuery, DoseQuery, MeterQuery, SectionQuery
 from bot.reply import Reply
+from bot.stored_commands import STORED_COMMANDS
 
-__all__ = ["COMMANDS", "command_named", "described"]
+__all__ = ["ALL_COMMANDS", "COMMANDS", "command_named", "described"]
 
 
 def _answer_help(query: HelpQuery, context: Context) -> Reply:
-    return answer_help(query, context, COMMANDS)
+    return answer_help(query, context, ALL_COMMANDS)
 
 
 COMMANDS: tuple[Command, ...] = (
@@ -160,9 +161,13 @@ COMMANDS: tuple[Command, ...] = (
 )
 
 
+ALL_COMMANDS: tuple[Command, ...] = (*COMMANDS, *STORED_COMMANDS)
+"""Every question: those that the pure door answers, then those about saved data."""
+
+
 def command_named(name: str) -> Command | None:
     """Return the question with this name, if there is one."""
-    return next((command for command in COMMANDS if command.name == name), None)
+    return next((command for command in ALL_COMMANDS if command.name == name), None)
 
 
 def described(command: Command) -> dict[str, object]:

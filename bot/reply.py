@@ -10,7 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from bot.drawing import Drawing
 from calc.uncertainty import Estimate
 
-__all__ = ["PageLink", "Picture", "Reply", "Row", "SourceLine", "Table", "Value"]
+__all__ = ["Document", "PageLink", "Picture", "Reply", "Row", "SourceLine", "Table", "Value"]
 
 
 class _Part(BaseModel):
@@ -70,6 +70,13 @@ class Picture(_Part):
     drawing: Drawing | None = Field(default=None, exclude=True)
 
 
+class Document(_Part):
+    """A file that goes with the reply, such as an export."""
+
+    name: str
+    text: str
+
+
 class Reply(_Part):
     """One answer, or one problem, ready to be laid out."""
 
@@ -85,6 +92,8 @@ class Reply(_Part):
     guide: tuple[PageLink, ...] = ()
     sources: tuple[SourceLine, ...] = ()
     picture: Picture | None = None
+    # Handed over as a file or printed as it is; not part of the JSON.
+    document: Document | None = Field(default=None, exclude=True)
     # The query as it was understood, so that a button can ask it again; not part of the JSON.
     asked: str = Field(default="", exclude=True)
     # The system whose unit stands first, so that a button can offer the other.

@@ -17,6 +17,7 @@ __all__ = [
     "AnimalSlug",
     "By",
     "Change",
+    "Figure",
     "GuideUrl",
     "Own",
     "OwnLamp",
@@ -130,6 +131,9 @@ class OwnTarget(Kept):
         if not least <= self.low <= middle <= self.high <= most:
             raise ValueError(f"low, best and high are in order, from {least:g} to {most:g}")
         return self
+
+
+Figure = OwnLamp | OwnScreen | OwnTarget
 
 
 class Own(Kept):

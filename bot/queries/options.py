@@ -74,10 +74,14 @@ class OwnTube(TubeStrength):
 
 @dataclass(frozen=True, slots=True)
 class Option:
-    """What a front may offer for an option: fixed choices, or a list that completes it."""
+    """What a front may offer for an option: fixed choices, a list that completes it, or a file.
+
+    For a ``document`` the front hands over the text of a file that the asker names or attaches.
+    """
 
     choices: tuple[str, ...] = ()
     completes: str = ""
+    document: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +94,7 @@ class QueryOption:
     example: str
     choices: tuple[str, ...]
     completes: str
+    document: bool
 
 
 class Query(BaseModel):
@@ -111,6 +116,7 @@ class Query(BaseModel):
                     example=str((field.examples or [""])[0]),
                     choices=facts.choices,
                     completes=facts.completes,
+                    document=facts.document,
                 )
             )
         return tuple(found)

@@ -5,13 +5,13 @@ An import adds and replaces by name and leaves the rest; it is kept whole or not
 
 from datetime import datetime
 
-from bot.kept.group import By, ServerExport
+from bot.kept.group import By, Figure, ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.kept.reminders import About, Reminder, ReminderExport, State, next_due
 from bot.kept.values import name_key
 from bot.store.database import Database
 from bot.store.enclosures import put_enclosure, put_readings, read_enclosures
-from bot.store.figures import Figure, put_figure, read_own
+from bot.store.figures import put_figure, read_own
 from bot.store.keepers import hold_keeper, read_keeper
 from bot.store.reminders import add_reminder, read_reminders
 from bot.store.servers import (

@@ -10,6 +10,7 @@ from bot.kept.group import (
     MOST_SCREENS,
     MOST_TARGETS,
     By,
+    Figure,
     Own,
     OwnLamp,
     OwnScreen,
@@ -22,9 +23,8 @@ from bot.store.errors import LimitError
 from bot.store.servers import hold_server
 from bot.store.tables import LampRow, ScreenRow, TargetRow
 
-__all__ = ["Figure", "Figures", "put_figure", "read_own"]
+__all__ = ["Figures", "put_figure", "read_own"]
 
-Figure = OwnLamp | OwnScreen | OwnTarget
 _Row = LampRow | ScreenRow | TargetRow
 _KINDS: dict[type[Figure], tuple[type[_Row], str, int]] = {
     OwnLamp: (LampRow, "lamp", MOST_LAMPS),

@@ -1,0 +1,56 @@
+"""The door with saved data: like ``bot.ask``, and questions about what is kept are answered too.
+
+The asker's and the group's settings are consulted first. Where the store cannot be reached, every
+other question is answered all the same, as it would be without one.
+"""
+
+from collections.abc import Mapping
+
+from bot.ask import Understood, answered, understand, understand_options
+from bot.desk import Desk
+from bot.keeping.asker import preferred
+from bot.language.errors import NotUnderstoodError
+from bot.preferences import Preferences
+from bot.reply import Reply
+from bot.store.errors import StoreError
+from calc.validity import OutsideModelError
+
+__all__ = ["ask_stored", "ask_stored_options"]
+
+_NOT_A_MODERATOR = (
+    "This is for the moderators of this server: those who may manage messages, or whom the "
+    "server's settings allow it."
+)
+
+
+async def ask_stored(line: str, preferences: Preferences, desk: Desk) -> Reply:
+    """Answer one line at a desk."""
+    return await _answered(understand(line, await _known(preferences, desk)), desk)
+
+
+async def ask_stored_options(
+    name: str, given: Mapping[str, str], preferences: Preferences, desk: Desk
+) -> Reply:
+    """Answer a command at a desk whose options come already apart."""
+    return await _answered(understand_options(name, given, await _known(preferences, desk)), desk)
+
+
+async def _known(preferences: Preferences, desk: Desk) -> Preferences:
+    try:
+        return await preferred(preferences, desk)
+    except StoreError:
+        return preferences
+
+
+async def _answered(understood: Understood | Reply, desk: Desk) -> Reply:
+    if isinstance(understood, Reply) or understood.command.stored is None:
+        return answered(understood)
+    if understood.command.who == "moderator" and not desk.moderator:
+        return understood.refused(_NOT_A_MODERATOR)
+    try:
+        reply = await understood.command.stored(understood.query, understood.context, desk)
+    except (NotUnderstoodError, StoreError) as error:
+        return understood.refused(str(error))
+    except OutsideModelError as error:
+        return understood.outside(error)
+    return understood.finished(reply)

@@ -1,0 +1,36 @@
+"""Where a question about saved data is asked: by whom, where, with what right, and of which store."""
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import TYPE_CHECKING
+
+from bot.kept.group import By
+
+if TYPE_CHECKING:
+    from bot.store.store import Store
+
+__all__ = ["LOCAL", "Desk"]
+
+LOCAL = 0
+"""The number of the keeper and of the group at a console."""
+
+
+@dataclass(frozen=True, slots=True)
+class Desk:
+    """Who asks, and where.
+
+    ``server`` and ``channel`` are None in direct messages; at a console the server is LOCAL and
+    there is no channel. ``moderator`` is decided by the front, question by question.
+    """
+
+    store: "Store"
+    keeper: int
+    server: int | None
+    channel: int | None
+    moderator: bool
+    now: datetime
+
+    @property
+    def by(self) -> By:
+        """The one who changes something, and when."""
+        return By(self.keeper, self.now)

@@ -1,0 +1,54 @@
+"""Who asks: how they want to be answered, what day it is where they live, what can be offered."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import date, datetime
+from zoneinfo import ZoneInfo
+
+from bot.desk import Desk
+from bot.preferences import Preferences
+from calc.animals import animals
+
+__all__ = ["local_now", "offered", "preferred", "today"]
+
+
+async def preferred(base: Preferences, desk: Desk) -> Preferences:
+    """Return how to answer at this desk: the keeper's wish first, then the group's, then ours."""
+    keeper = await desk.store.keepers.settings(desk.keeper)
+    if desk.server is None:
+        return replace(base, units=keeper.units or base.units)
+    group = await desk.store.servers.settings(desk.server)
+    return replace(
+        base,
+        units=keeper.units or group.units or base.units,
+        guide_url=group.guide_url or base.guide_url,
+        default_animal=animals()[group.animal].name if group.animal else base.default_animal,
+        own=await desk.store.figures.own(desk.server),
+    )
+
+
+async def local_now(desk: Desk) -> datetime:
+    """Return the time at the keeper's place, as far as a zone is known; else in UTC."""
+    zone = (await desk.store.keepers.settings(desk.keeper)).zone
+    if zone is None and desk.server is not None:
+        zone = (await desk.store.servers.settings(desk.server)).zone
+    return desk.now.astimezone(ZoneInfo(zone or "UTC"))
+
+
+async def today(desk: Desk) -> date:
+    """Return the day at the keeper's place."""
+    return (await local_now(desk)).date()
+
+
+async def offered(desk: Desk) -> Mapping[str, tuple[str, ...]]:
+    """Return what can complete an option at this desk, by the kind of the option."""
+    reminders = await desk.store.reminders.all(desk.keeper)
+    lists = {
+        "enclosure": await desk.store.enclosures.names(desk.keeper),
+        "reminder": tuple(str(reminder.id) for reminder in reminders),
+    }
+    if desk.server is not None:
+        own = await desk.store.figures.own(desk.server)
+        lists["own_lamp"] = lists["tube"] = tuple(lamp.name for lamp in own.lamps)
+        lists["own_screen"] = lists["screen"] = tuple(screen.name for screen in own.screens)
+    return lists

@@ -1,0 +1,256 @@
+"""A group's own lamps, screens and targets: kept from readings, changed, taken away."""
+
+from pydantic import ValidationError
+
+from bot.answers.animals import animal_asked
+from bot.answers.figures import (
+    calendar_day,
+    hours,
+    number,
+    temperature,
+    temperature_range,
+    uvi_range,
+)
+from bot.answers.own import lamp_told, screen_told
+from bot.answers.readings import engine_readings, fit_rows, fit_table
+from bot.answers.uv_parts import lit_length, screen_asked
+from bot.desk import Desk
+from bot.keeping.places import server_of
+from bot.kept.group import Figure, Own, OwnLamp, OwnScreen, OwnSubject, OwnTarget
+from bot.language.errors import NotUnderstoodError
+from bot.language.lamps import read_tube_strength
+from bot.language.quantities import (
+    read_duration,
+    read_number,
+    read_number_range,
+    read_temperature,
+    single,
+)
+from bot.language.screens import Blocks, Passes, read_screen
+from bot.preferences import Context
+from bot.queries.server import DropQuery, LampQuery, ScreenQuery, TargetQuery
+from bot.reply import Reply, Row
+from calc.animals import Subject, animals
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
+from calc.uv.meter import fit_readings, screen_from_readings
+from calc.uv.screen import NoScreen
+
+__all__ = ["drop", "lamp", "screen", "target", "target_told"]
+
+_SUBJECTS: dict[str, OwnSubject] = {
+    "uvi": Subject.UVI,
+    "basking": Subject.BASKING_SURFACE,
+    "warm": Subject.WARM_AIR,
+    "cool": Subject.COOL_AIR,
+    "night floor": Subject.NIGHT_FLOOR,
+    "night off": Subject.NIGHT_HEAT_OFF,
+    "hours": Subject.LIGHT_HOURS,
+}
+_WORDS = {
+    Subject.UVI: "UV index",
+    Subject.BASKING_SURFACE: "basking surface",
+    Subject.WARM_AIR: "warm-end air",
+    Subject.COOL_AIR: "cool-end air",
+    Subject.NIGHT_FLOOR: "night floor",
+    Subject.NIGHT_HEAT_OFF: "night heat off at",
+    Subject.LIGHT_HOURS: "light",
+}
+_UVI = ("a range of the UV index", "3-5")
+_DAY_S = 3600.0
+_NEXT = ("Look at all of them: server show", "Who changed what: server changes")
+
+
+async def lamp(query: LampQuery, context: Context, desk: Desk) -> Reply:
+    """Keep a lamp of the group's own by the constant that its readings give it."""
+    server = server_of(desk)
+    _check_free(query.name)
+    between = screen_asked(query.screen) if query.screen else NoScreen()
+    named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, lit_length(query.length))
+    fit = fit_readings(engine_readings(query.readings, between), named)
+    kept = OwnLamp(
+        name=query.name,
+        constant_uvi_m=fit.own.constant_uvi_m,
+        doubt_factor=min(fit.own.doubt.factor, 3.0),
+        readings=len(query.readings),
+        lit_length_m=named.lit_length_m,
+        set_on=desk.now.date(),
+    )
+    replaced = await desk.store.figures.put(server, kept, desk.by)
+    await desk.store.boards.look_again(desk.now, server)
+    return Reply(
+        command="server lamp",
+        status="ok",
+        title=f"Lamp “{kept.name}” is {'changed' if replaced else 'kept'}",
+        answer=(
+            f"Everybody here can now ask with tube:{kept.name}. By its readings it has "
+            f"{lamp_told(kept, context)}."
+        ),
+        rows=fit_rows(fit, query.readings, context.units),
+        table=fit_table(fit, query.readings, context.units),
+        steps=(f"Try: distance tube:{kept.name} reflector:polished screen:none", *_NEXT),
+    )
+
+
+async def screen(query: ScreenQuery, context: Context, desk: Desk) -> Reply:
+    """Keep a screen of the group's own, by its share or by readings with and without it."""
+    server = server_of(desk)
+    _check_free(query.name)
+    kept = OwnScreen(name=query.name, passes=_passes(query), set_on=desk.now.date())
+    replaced = await desk.store.figures.put(server, kept, desk.by)
+    await desk.store.boards.look_again(desk.now, server)
+    return Reply(
+        command="server screen",
+        status="ok",
+        title=f"Screen “{kept.name}” is {'changed' if replaced else 'kept'}",
+        answer=f"Everybody here can now ask with screen:{kept.name}. It {screen_told(kept)}.",
+        steps=(f"Try: distance tube:12% reflector:polished screen:{kept.name}", *_NEXT),
+    )
+
+
+def _passes(query: ScreenQuery) -> float:
+    match query.screen:
+        case Passes(share) if share > 0.0:
+            return share
+        case Blocks(share) if share < 1.0:
+            return 1.0 - share
+        case None if query.readings and query.without:
+            named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED)
+            bare = engine_readings(query.without, NoScreen())
+            screened = engine_readings(query.readings, NoScreen())
+            return screen_from_readings(bare, screened, named).best
+    read = query.screen.text if query.screen else "no share and no readings"
+    raise NotUnderstoodError(
+        read,
+        "the share that passes, or readings through the screen and without it",
+        "server screen name:Mesh lid screen:passes 55%",
+        "screen",
+    )
+
+
+def _check_free(name: str) -> None:
+    """Refuse a name that already means a strength or a screen to everybody."""
+    for read in (read_tube_strength, read_screen):
+        try:
+            read(name)
+        except NotUnderstoodError:
+            continue
+        raise NotUnderstoodError(
+            name, "a name that does not mean a strength or a screen already", "Hood A", "name"
+        )
+
+
+async def target(query: TargetQuery, context: Context, desk: Desk) -> Reply:
+    """Keep a target of the group's own for an animal."""
+    server = server_of(desk)
+    animal = animal_asked(query.animal, context)
+    subject = _SUBJECTS[query.of]
+    low, high = _range(subject, query.range)
+    best = _best(subject, query.best) if query.best else None
+    try:
+        kept = OwnTarget(
+            animal=animal.slug,
+            subject=subject,
+            low=low,
+            best=best,
+            high=high,
+            set_on=desk.now.date(),
+        )
+    except ValidationError as error:
+        reason = error.errors()[0]["msg"].removeprefix("Value error, ")
+        read = f"{query.range} {query.best}"
+        raise NotUnderstoodError(
+            read, f"a range that can be: {reason}", "95-110F", "range"
+        ) from error
+    replaced = await desk.store.figures.put(server, kept, desk.by)
+    await desk.store.boards.look_again(desk.now, server)
+    return Reply(
+        command="server target",
+        status="ok",
+        title=f"The group's target for {animal.name} is {'changed' if replaced else 'kept'}",
+        answer=f"Every answer here now goes by it: {target_told(kept, context)}.",
+        rows=(
+            Row(
+                label="Take care",
+                text="an own target replaces the one with a source; answers say that it is yours",
+            ),
+        ),
+        steps=(
+            f"Take it away again: server remove animal:{animal.name} of:{query.of}",
+            *_NEXT,
+        ),
+    )
+
+
+def _range(subject: Subject, text: str) -> tuple[float, float]:
+    if subject is Subject.UVI:
+        return read_number_range(text, *_UVI)
+    if subject is Subject.LIGHT_HOURS:
+        light = read_duration(text, "h")
+        return light.low / _DAY_S, light.high / _DAY_S
+    measure = read_temperature(text, None)
+    return measure.low, measure.high
+
+
+def _best(subject: Subject, text: str) -> float:
+    if subject is Subject.UVI:
+        return read_number(text, "a UV index", "4")
+    if subject is Subject.LIGHT_HOURS:
+        return single(read_duration(text, "h")).low / _DAY_S
+    return single(read_temperature(text, None)).low
+
+
+def target_told(kept: OwnTarget, context: Context) -> str:
+    """Return a target of the group's own in words."""
+    best = kept.best
+    if kept.subject is Subject.UVI:
+        told = f"UV index {uvi_range(kept.low, kept.high)}"
+        aim = "" if best is None else number(best, 0.1)
+    elif kept.subject is Subject.LIGHT_HOURS:
+        told = f"light {hours(kept.low)} to {hours(kept.high)}"
+        aim = "" if best is None else hours(best)
+    else:
+        span = temperature_range(kept.low, kept.high, context.units)
+        told = f"{_WORDS[kept.subject]} {span}"
+        aim = "" if best is None else temperature(best, context.units)
+    return f"{told}{f', best {aim}' if aim else ''}; set on {calendar_day(kept.set_on)}"
+
+
+async def drop(query: DropQuery, context: Context, desk: Desk) -> Reply:
+    """Take a figure of the group's own away."""
+    server = server_of(desk)
+    own = await desk.store.figures.own(server)
+    found, name = _asked(query, own, context)
+    if found is None or not await desk.store.figures.remove(server, found, desk.by):
+        known = [*(x.name for x in own.lamps), *(x.name for x in own.screens)]
+        known += [f"{animals()[x.animal].name} {_WORDS[x.subject]}" for x in own.targets]
+        raise NotUnderstoodError(
+            name,
+            f"a figure that the group has ({', '.join(known) or 'none so far'})",
+            "server show",
+        )
+    await desk.store.boards.look_again(desk.now, server)
+    return Reply(
+        command="server remove",
+        status="ok",
+        title="Taken away",
+        answer=f"The group's own {name} is gone; answers here go by ours again.",
+        steps=_NEXT,
+    )
+
+
+def _asked(query: DropQuery, own: Own, context: Context) -> tuple[Figure | None, str]:
+    """Return the figure that is asked for, if the group has it, and its name in words."""
+    if query.lamp:
+        return own.lamp(query.lamp), f"lamp “{query.lamp}”"
+    if query.screen:
+        return own.screen(query.screen), f"screen “{query.screen}”"
+    if query.animal and query.of:
+        animal = animal_asked(query.animal, context)
+        subject, name = _SUBJECTS[query.of], f"target for {animal.name}, {query.of}"
+        ours = own.targets_of(animal.slug)
+        return next((x for x in ours if x.subject is subject), None), name
+    raise NotUnderstoodError(
+        "nothing to take away",
+        "a lamp, a screen, or an animal and which of its targets",
+        "server remove lamp:Hood by the door",
+    )

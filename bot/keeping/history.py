@@ -1,0 +1,245 @@
+"""Readings of an enclosure: written down, taken away, shown with their trend, compared."""
+
+from collections import defaultdict
+from datetime import date, timedelta
+
+from pydantic import ValidationError
+
+from bot.answers.decline import answer_decline
+from bot.answers.figures import calendar_day, difference, number, percent
+from bot.desk import Desk
+from bot.keeping.asker import today
+from bot.keeping.places import enclosure_asked
+from bot.keeping.words import day_of, measured_name, question_of, reading_told, setup_rows
+from bot.kept.keeper import Enclosure, Measured, Reading
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Units
+from bot.language.readings import DatedReading
+from bot.preferences import Context
+from bot.queries.mine import CompareQuery, NamedQuery, ReadingQuery, UnreadQuery
+from bot.queries.uv_depth import DeclineQuery
+from bot.reply import Reply, Row, Table
+from calc.animals import animals
+from calc.uv.decline import MOST_READINGS
+
+__all__ = ["compare", "next_reading_day", "read", "show", "unread"]
+
+# Readings at two places are one when the distances differ by no more than a tape measure errs.
+_SAME_PLACE_M = 0.01
+_LEAST_UVI = 0.05
+_MOST_ROWS = 20
+
+
+async def read(query: ReadingQuery, context: Context, desk: Desk) -> Reply:
+    """Write the readings of one day down."""
+    kept = await enclosure_asked(desk, query.name, "mine reading")
+    day = day_of(query.day, await today(desk), "day")
+    readings = _readings(query, kept, day)
+    replaced = await desk.store.enclosures.read(desk.keeper, kept.name, readings)
+    rows = [
+        Row(label=measured_name(r.of).capitalize(), text=reading_told(r, context.units))
+        for r in readings
+    ]
+    rows += [
+        Row(label="Replaced", text=f"{measured_name(r.of)}: {reading_told(r, context.units)}")
+        for r in replaced or ()
+    ]
+    return Reply(
+        command="mine reading",
+        status="ok",
+        title=f"Readings of “{kept.name}” on {calendar_day(day)}",
+        answer=f"{len(readings)} reading{'' if len(readings) == 1 else 's'} written down.",
+        rows=tuple(rows),
+        steps=(
+            f"See the history: mine show name:{kept.name}",
+            f"Take them away again: mine unread name:{kept.name} day:{day}",
+        ),
+    )
+
+
+def _readings(query: ReadingQuery, kept: Enclosure, day: date) -> tuple[Reading, ...]:
+    typed: list[tuple[Measured, float, float | None]] = []
+    if query.uvi is not None:
+        at = query.distance.low if query.distance else kept.setup.distance_m
+        typed.append((Measured.UVI, query.uvi, at))
+    for of in (Measured.BASKING, Measured.WARM, Measured.COOL, Measured.NIGHT):
+        measure = getattr(query, of.value)
+        if measure is not None:
+            typed.append((of, measure.low, None))
+    if not typed:
+        raise NotUnderstoodError(
+            "no reading", "one at least: uvi, basking, warm, cool or night", "mine reading uvi:4.2"
+        )
+    readings = []
+    for of, value, at in typed:
+        try:
+            readings.append(Reading(day=day, of=of, value=value, distance_m=at))
+        except ValidationError as error:
+            example = "4.2" if of is Measured.UVI else "103F"
+            raise NotUnderstoodError(
+                "a value that cannot be", f"a believable {measured_name(of)}", example, of.value
+            ) from error
+    return tuple(readings)
+
+
+async def unread(query: UnreadQuery, context: Context, desk: Desk) -> Reply:
+    """Take the readings of a day away."""
+    kept = await enclosure_asked(desk, query.name, "mine unread")
+    day = day_of(query.day, await today(desk), "day")
+    of = Measured(query.of) if query.of else None
+    gone = await desk.store.enclosures.unread(desk.keeper, kept.name, day, of)
+    return Reply(
+        command="mine unread",
+        status="ok",
+        title=f"Readings of “{kept.name}” on {calendar_day(day)}",
+        answer=f"{gone} taken away." if gone else "There were none on that day.",
+        steps=(f"See the history: mine show name:{kept.name}",),
+    )
+
+
+async def show(query: NamedQuery, context: Context, desk: Desk) -> Reply:
+    """Show an enclosure: its set-up, its history, the trend of its UV, the next measuring day."""
+    kept = await enclosure_asked(desk, query.name, "mine show")
+    trend = _trend(kept, context)
+    ask = question_of(kept.setup)
+    steps = [f"Ask about it: {ask}"] if ask else []
+    steps += trend.steps if trend else ()
+    when = next_reading_day(kept, context)
+    if when is not None:
+        steps.append(
+            f"Be reminded of the next reading: remind me about:meter name:{kept.name} when:{when}"
+        )
+    days = len({r.day for r in kept.readings})
+    answer = (
+        f"{len(kept.readings)} readings on {days} days. {trend.answer}"
+        if trend
+        else f"{len(kept.readings)} readings on {days} days; no trend of the UV yet."
+    )
+    return Reply(
+        command="mine show",
+        status="ok",
+        title=f"“{kept.name}”",
+        answer=answer,
+        values=trend.values if trend else (),
+        rows=(*setup_rows(kept.setup, context.units), *(trend.rows if trend else ())),
+        table=_history(kept, context.units),
+        steps=tuple(steps)
+        or (f"Write a reading down: mine reading name:{kept.name} uvi:4.2 basking:103F",),
+        guide=trend.guide if trend else (),
+        sources=trend.sources if trend else (),
+        picture=trend.picture if trend else None,
+    )
+
+
+def next_reading_day(kept: Enclosure, context: Context) -> date | None:
+    """Return the day on which the UV should be read again, by the trend so far."""
+    trend = _trend(kept, context)
+    value = next((v for v in trend.values if v.name == "read_again_in"), None) if trend else None
+    last = max((r.day for r in _of_one_place(kept)), default=None)
+    if value is None or last is None:
+        return None
+    return last + timedelta(hours=value.best)
+
+
+def _of_one_place(kept: Enclosure) -> list[Reading]:
+    """Return the UV readings taken where the last one was."""
+    uvi = [r for r in kept.readings if r.of is Measured.UVI and r.value >= _LEAST_UVI]
+    if not uvi:
+        return []
+    at = max(uvi, key=lambda r: r.day).distance_m
+    return [
+        r
+        for r in uvi
+        if at is None or r.distance_m is None or abs(r.distance_m - at) <= _SAME_PLACE_M
+    ]
+
+
+def _trend(kept: Enclosure, context: Context) -> Reply | None:
+    """Return what the UV readings of one place show, where the wanted range is known."""
+    seen = sorted(_of_one_place(kept), key=lambda r: r.day)[-MOST_READINGS:]
+    if not seen:
+        return None
+    readings = tuple(DatedReading(r.value, r.day, number(r.value, 0.01)) for r in seen)
+    animal = animals()[kept.setup.animal].name if kept.setup.animal else ""
+    query = DeclineQuery.model_validate({"readings": readings, "animal": animal})
+    try:
+        return answer_decline(query, context)
+    except NotUnderstoodError:
+        # No range is wanted: no animal is told, or none is known for it.
+        return None
+
+
+def _history(kept: Enclosure, units: Units) -> Table | None:
+    by_day: dict[date, dict[Measured, Reading]] = defaultdict(dict)
+    for reading in kept.readings:
+        by_day[reading.day][reading.of] = reading
+    kinds = [of for of in Measured if any(of in day for day in by_day.values())]
+    if not by_day:
+        return None
+    newest = sorted(by_day, reverse=True)[:_MOST_ROWS]
+    return Table(
+        columns=("Day", *(measured_name(of) for of in kinds)),
+        rows=tuple(
+            (
+                str(day),
+                *(
+                    reading_told(by_day[day][of], units) if of in by_day[day] else "–"
+                    for of in kinds
+                ),
+            )
+            for day in newest
+        ),
+    )
+
+
+async def compare(query: CompareQuery, context: Context, desk: Desk) -> Reply:
+    """Compare two days of an enclosure, the first and the last where none are named."""
+    kept = await enclosure_asked(desk, query.name, "mine compare")
+    days = sorted({r.day for r in kept.readings})
+    if len(days) < 2:
+        raise NotUnderstoodError(
+            f"{len(days)} day with readings", "two days with readings", "mine reading uvi:4.2"
+        )
+    now = await today(desk)
+    first = day_of(query.first, now, "first") if query.first else days[0]
+    second = day_of(query.second, now, "second") if query.second else days[-1]
+    for day, option in ((first, "first"), (second, "second")):
+        if day not in days:
+            known = ", ".join(map(str, days[-10:]))
+            raise NotUnderstoodError(
+                str(day), f"a day with readings ({known})", str(days[0]), option
+            )
+    one, other = ({r.of: r for r in kept.readings if r.day == day} for day in (first, second))
+    both = [of for of in Measured if of in one and of in other]
+    return Reply(
+        command="mine compare",
+        status="ok",
+        title=f"“{kept.name}”: {calendar_day(first)} and {calendar_day(second)}",
+        answer=f"{len(both)} kinds of reading were taken on both days."
+        if both
+        else "No kind of reading was taken on both days.",
+        table=Table(
+            columns=("What", str(first), str(second), "Change"),
+            rows=tuple(
+                (
+                    measured_name(of),
+                    reading_told(one[of], context.units),
+                    reading_told(other[of], context.units),
+                    _change(one[of], other[of], context.units),
+                )
+                for of in both
+            ),
+        )
+        if both
+        else None,
+        steps=(f"See the whole history: mine show name:{kept.name}",),
+    )
+
+
+def _change(one: Reading, other: Reading, units: Units) -> str:
+    change = other.value - one.value
+    if one.of is not Measured.UVI:
+        return f"{'+' if change >= 0 else '−'}{difference(abs(change), units)}"
+    if one.value <= 0.0:
+        return f"+{number(change, 0.01)}"
+    return f"{'+' if change >= 0 else '−'}{percent(abs(change) / one.value)}"

@@ -1,0 +1,157 @@
+"""A keeper's enclosures: kept, listed, taken away."""
+
+from datetime import timedelta
+from typing import Any
+
+from pydantic import ValidationError
+
+from bot.answers.animals import animal_asked
+from bot.desk import Desk
+from bot.keeping.asker import today
+from bot.keeping.words import moment_told, question_of, setup_rows
+from bot.kept.reminders import Reminder, State
+from bot.language import screens as typed
+from bot.language.errors import NotUnderstoodError
+from bot.preferences import Context
+from bot.queries.mine import ListQuery, RemoveQuery, SaveQuery
+from bot.reply import Reply, Row, Table
+from calc.animals import animals
+
+__all__ = ["list_", "remove", "save"]
+
+_DAY_S = 86_400.0
+_BOUNDS = {
+    "distance_m": ("distance", "a distance from 2 in to 10 ft (5 cm to 3 m)", "14in"),
+    "tube_length_m": ("length", "a tube from 4 in to 6 ft (10 cm to 2 m)", "22in"),
+    "length_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),
+    "depth_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),
+    "height_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),
+    "screen": ("screen", "a screen that lets something through", "passes 55%"),
+}
+
+
+async def save(query: SaveQuery, context: Context, desk: Desk) -> Reply:
+    """Keep an enclosure, or change the facts that were named of one."""
+    changed = await _facts(query, context, desk)
+    try:
+        setup, known = await desk.store.enclosures.put(desk.keeper, query.name, changed)
+    except ValidationError as error:
+        field = str(error.errors()[0]["loc"][0])
+        option, accepted, example = _BOUNDS[field]
+        raise NotUnderstoodError(getattr(query, option).text, accepted, example, option) from error
+    ask = question_of(setup)
+    return Reply(
+        command="mine save",
+        status="ok",
+        title=f"“{query.name}” is {'changed' if known else 'kept'}",
+        answer="Only you can see it. What you did not name stays as it was."
+        if known
+        else "Only you can see it.",
+        rows=setup_rows(setup, context.units),
+        steps=(
+            *((f"Ask about it: {ask}",) if ask else ()),
+            f"Write a reading down: mine reading name:{query.name} uvi:4.2 basking:103F",
+            f"Be reminded to read again: remind me about:meter name:{query.name}",
+        ),
+    )
+
+
+async def _facts(query: SaveQuery, context: Context, desk: Desk) -> dict[str, Any]:
+    facts: dict[str, Any] = {}
+    if query.animal:
+        facts["animal"] = animal_asked(query.animal, context).slug
+    if query.tube:
+        facts["tube_percent"] = query.tube.percent
+    if query.reflector:
+        facts["reflector"] = query.reflector.value
+    if query.screen:
+        facts["screen"] = _screen(query.screen)
+    if query.distance:
+        facts["distance_m"] = query.distance.low
+    if query.length:
+        facts["tube_length_m"] = query.length.low
+    if query.age:
+        facts["tube_since"] = await today(desk) - timedelta(days=query.age.low / _DAY_S)
+    if query.enclosure:
+        size = query.enclosure
+        facts |= {"length_m": size.length_m, "depth_m": size.depth_m, "height_m": size.height_m}
+    return facts
+
+
+def _screen(screen: typed.Screen) -> dict[str, float]:
+    match screen:
+        case typed.NoScreen():
+            return {}
+        case typed.Blocks(share):
+            return {"passes": 1.0 - share}
+        case typed.Passes(share):
+            return {"passes": share}
+        case typed.Weave(mesh_x, mesh_y, wire):
+            return {"mesh_x_per_m": mesh_x, "mesh_y_per_m": mesh_y, "wire_m": wire}
+
+
+async def list_(query: ListQuery, context: Context, desk: Desk) -> Reply:
+    """List a keeper's enclosures and reminders; the query has no options."""
+    enclosures = await desk.store.enclosures.all(desk.keeper)
+    reminders = await desk.store.reminders.all(desk.keeper)
+    waiting = [r for r in reminders if r.state is not State.STOPPED]
+    table = Table(
+        columns=("Enclosure", "Animal", "Readings", "Last read"),
+        rows=tuple(
+            (
+                e.name,
+                animals()[e.setup.animal].name if e.setup.animal else "not told",
+                str(len(e.readings)),
+                str(max(r.day for r in e.readings)) if e.readings else "never",
+            )
+            for e in enclosures
+        ),
+    )
+    return Reply(
+        command="mine list",
+        status="ok",
+        title="What I keep for you",
+        answer=(
+            f"{len(enclosures)} enclosure{'' if len(enclosures) == 1 else 's'} and "
+            f"{len(waiting)} reminder{'' if len(waiting) == 1 else 's'}. Only you can see them."
+        ),
+        rows=tuple(_reminder_row(r) for r in waiting),
+        table=table if enclosures else None,
+        steps=(
+            "Look at one: mine show"
+            if enclosures
+            else "Keep one: mine save name:Pebble's box animal:bearded dragon",
+            "Have all of it as a file: mine export",
+            "Delete all of it: mine forget",
+        ),
+    )
+
+
+def _reminder_row(reminder: Reminder) -> Row:
+    about = f"{reminder.about.value}{f', {reminder.enclosure}' if reminder.enclosure else ''}"
+    return Row(
+        label=f"Reminder {reminder.id}",
+        text=f"{about}: {moment_told(reminder.due, reminder.zone)}",
+    )
+
+
+async def remove(query: RemoveQuery, context: Context, desk: Desk) -> Reply:
+    """Take an enclosure away with all that hangs on it."""
+    found = await desk.store.enclosures.named(desk.keeper, query.name)
+    if found is None or not await desk.store.enclosures.remove(desk.keeper, query.name):
+        names = await desk.store.enclosures.names(desk.keeper)
+        raise NotUnderstoodError(
+            query.name,
+            f"one of your enclosures ({', '.join(names) or 'you keep none'})",
+            "mine list",
+            "name",
+        )
+    return Reply(
+        command="mine remove",
+        status="ok",
+        title=f"“{found.name}” is gone",
+        answer=(
+            f"The enclosure, its {len(found.readings)} readings and its reminders are deleted."
+        ),
+        steps=("What is left: mine list",),
+    )

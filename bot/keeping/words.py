@@ -1,0 +1,144 @@
+"""What the questions about saved data say alike: a set-up in words, a moment, a file taken back."""
+
+from datetime import date, datetime
+from typing import TypeVar
+from zoneinfo import ZoneInfo
+
+from pydantic import ValidationError
+
+from bot.answers.figures import calendar_day, length, number, percent, temperature
+from bot.kept.keeper import KeptScreen, Measured, Reading, Setup
+from bot.kept.values import Kept
+from bot.language.dates import read_date
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Units
+from bot.reply import Document, Reply, Row
+from calc.animals import animals
+
+__all__ = [
+    "MOST_IMPORT",
+    "day_of",
+    "exported",
+    "measured_name",
+    "moment_told",
+    "question_of",
+    "read_file",
+    "reading_told",
+    "screen_words",
+    "setup_rows",
+]
+
+MOST_IMPORT = 500_000
+_NAMES = {
+    Measured.UVI: "UV index",
+    Measured.BASKING: "basking surface",
+    Measured.WARM: "warm-end air",
+    Measured.COOL: "cool-end air",
+    Measured.NIGHT: "night low",
+}
+_Kept = TypeVar("_Kept", bound=Kept)
+
+
+def day_of(text: str, today: date, option: str) -> date:
+    """Return a day as typed, today where nothing was; a day that is not here yet is refused."""
+    try:
+        day = read_date(text or "today", today)
+    except NotUnderstoodError as error:
+        raise NotUnderstoodError(error.read, error.accepted, error.example, option) from error
+    if day > today:
+        raise NotUnderstoodError(text, "a day that has been", str(today), option)
+    return day
+
+
+def moment_told(moment: datetime, zone: str) -> str:
+    """Return a moment on the clock of a zone."""
+    local = moment.astimezone(ZoneInfo(zone))
+    return f"{calendar_day(local.date())} at {local:%H:%M} ({zone})"
+
+
+def reading_told(reading: Reading, units: Units) -> str:
+    """Return the value of a reading in both units, and where it was taken."""
+    if reading.of is not Measured.UVI:
+        return temperature(reading.value, units)
+    at = f" at {length(reading.distance_m, units)}" if reading.distance_m else ""
+    return f"UVI {number(reading.value, 0.01)}{at}"
+
+
+def measured_name(of: Measured) -> str:
+    """Return what a reading is of, in words."""
+    return _NAMES[of]
+
+
+def setup_rows(setup: Setup, units: Units) -> tuple[Row, ...]:
+    """Return what is told of a set-up, a row a fact."""
+    told = [("Animal", animals()[setup.animal].name if setup.animal else "")]
+    tube = [f"T5 HO, {number(setup.tube_percent, 0.1)} %" if setup.tube_percent else ""]
+    tube.append({"polished": "polished reflector", "plain": "plain fixture"}.get(_of(setup), ""))
+    tube.append(f"length {length(setup.tube_length_m, units)}" if setup.tube_length_m else "")
+    tube.append(f"in use since {calendar_day(setup.tube_since)}" if setup.tube_since else "")
+    told.append(("Tube", ", ".join(filter(None, tube))))
+    told.append(("Screen", screen_words(setup.screen, units) if setup.screen else ""))
+    told.append(("Tube to back", length(setup.distance_m, units) if setup.distance_m else ""))
+    sides = (setup.length_m, setup.depth_m, setup.height_m)
+    told.append(("Enclosure", " × ".join(length(side, units) for side in sides if side)))
+    return tuple(Row(label=label, text=text) for label, text in told if text)
+
+
+def _of(setup: Setup) -> str:
+    return setup.reflector or ""
+
+
+def screen_words(screen: KeptScreen, units: Units) -> str:
+    """Return what is between, in words."""
+    if screen.passes is not None:
+        return f"blocks {percent(1.0 - screen.passes)} of the UV"
+    if screen.wire_m is None:
+        return "nothing between"
+    return f"a weave of {length(screen.wire_m, units)} wire"
+
+
+def question_of(setup: Setup) -> str:
+    """Return the question that a set-up can be asked about, empty if too little is known."""
+    if not (setup.tube_percent and setup.reflector and setup.screen):
+        return ""
+    screen = setup.screen
+    if screen.wire_m is not None and screen.mesh_x_per_m and screen.mesh_y_per_m:
+        per_inch = [f"{x * 0.0254:.3g}" for x in (screen.mesh_x_per_m, screen.mesh_y_per_m)]
+        between = f"{'x'.join(per_inch)} {screen.wire_m * 1000:.3g}mm"
+    else:
+        between = "none" if screen.passes is None else f"passes {screen.passes * 100:.3g}%"
+    parts = [f"tube:{setup.tube_percent:g}%", f"reflector:{setup.reflector}", f"screen:{between}"]
+    if setup.animal:
+        parts.append(f"animal:{animals()[setup.animal].name}")
+    if setup.tube_length_m:
+        parts.append(f"length:{setup.tube_length_m * 100:.4g}cm")
+    if setup.distance_m:
+        return " ".join([f"uvi distance:{setup.distance_m * 100:.4g}cm", *parts])
+    return " ".join(["distance", *parts])
+
+
+def exported(command: str, title: str, name: str, value: Kept) -> Reply:
+    """Return the reply that hands a file over."""
+    return Reply(
+        command=command,
+        status="ok",
+        title=title,
+        answer=f"Here is the file, {name}. Keep it where only you can read it.",
+        document=Document(name=name, text=value.model_dump_json(indent=2) + "\n"),
+        steps=(f"Take it back with: {command.split()[0]} import file:{name}",),
+    )
+
+
+def read_file(kind: type[_Kept], text: str, command: str) -> _Kept:
+    """Return the checked value of a file, or refuse it with the first thing that is wrong."""
+    wanted = "a JSON file that an export made, not changed by hand into something else"
+    example = f"{command} file:export.json"
+    if len(text) > MOST_IMPORT:
+        raise NotUnderstoodError("a huge file", f"{wanted}, of half a megabyte at most", example)
+    try:
+        return kind.model_validate_json(text)
+    except ValidationError as error:
+        first = error.errors()[0]
+        where = " → ".join(str(part) for part in first["loc"]) or "the file"
+        reason = first["msg"].removeprefix("Value error, ")
+        raise NotUnderstoodError(where, f"{wanted} ({reason})", example, "file") from error

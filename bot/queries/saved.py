@@ -1,0 +1,114 @@
+"""The kinds of option that only questions about saved data have."""
+
+from collections.abc import Mapping
+from functools import partial
+from typing import Annotated
+
+from bot.kept.boards import Topic
+from bot.kept.group import url_of
+from bot.kept.reminders import About
+from bot.kept.values import name_of
+from bot.language.choices import read_choice
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Units, read_duration, single
+from bot.queries.options import Option, reading
+
+__all__ = [
+    "CLEARED",
+    "NONE",
+    "AboutOption",
+    "BoardTopic",
+    "Cleared",
+    "Days",
+    "Document",
+    "EnclosureName",
+    "LampName",
+    "MaybeUnits",
+    "NewName",
+    "ScreenName",
+    "Site",
+    "Sure",
+    "Where",
+]
+
+NONE = "none"
+
+
+class Cleared:
+    """Stands for a setting that is taken away."""
+
+
+CLEARED = Cleared()
+
+
+def read_name(text: str) -> str:
+    """Read a name that something is kept under."""
+    try:
+        return name_of(text)
+    except ValueError as error:
+        raise NotUnderstoodError(text, str(error), "Pebble's box") from error
+
+
+def _read_units(text: str) -> Units | Cleared:
+    names = {"in": ("inch", "inches", "f", "fahrenheit"), "cm": ("c", "celsius", "metric")}
+    chosen = read_choice(text, {**names, NONE: ("off", "nothing", "default")})
+    return CLEARED if chosen == NONE else Units(chosen)
+
+
+def _read_site(text: str) -> str | Cleared:
+    if text.strip().lower() == NONE:
+        return CLEARED
+    try:
+        return url_of(text)
+    except ValueError as error:
+        raise NotUnderstoodError(text, str(error), "https://example.org/guide") from error
+
+
+def _read_days(text: str) -> int:
+    days = round(single(read_duration(text)).low / 86_400.0)
+    if not 1 <= days <= 1098:
+        raise NotUnderstoodError(text, "how often, from every day to every 3 years", "3 months")
+    return days
+
+
+_ABOUT: Mapping[str, tuple[str, ...]] = {
+    About.METER.value: ("read the meter", "meter reading", "uv", "uvi", "reading", "measure"),
+    About.TUBE.value: ("replace the tube", "lamp", "replace", "new tube", "bulb"),
+    About.SEASON.value: ("season change", "seasons", "winter", "summer", "timer"),
+    About.CHECK.value: ("check the set up", "temperatures", "temps", "check up"),
+}
+_TOPICS: Mapping[str, tuple[str, ...]] = {
+    Topic.DISTANCES.value: ("distance", "tubes", "uv"),
+    Topic.TEMPERATURES.value: ("temperature", "temps", "heat"),
+    Topic.FIRST_DAY.value.replace("-", " "): ("first", "checklist", "day one", "start"),
+    Topic.GUIDE.value: ("pages", "links", "guide links"),
+}
+_YES: Mapping[str, tuple[str, ...]] = {"yes": ("y", "sure", "true"), "no": ("n", "false")}
+_WHERE: Mapping[str, tuple[str, ...]] = {
+    "message": ("dm", "direct message", "private", "pm"),
+    "here": ("channel", "this channel", "in the channel", "public"),
+}
+
+
+def _read_topic(text: str) -> Topic:
+    return Topic(read_choice(text, _TOPICS).replace(" ", "-"))
+
+
+def _choices(names: Mapping[str, object]) -> Option:
+    return Option(choices=tuple(names))
+
+
+NewName = Annotated[str, reading(read_name), Option()]
+EnclosureName = Annotated[str, reading(read_name), Option(completes="enclosure")]
+LampName = Annotated[str, reading(read_name), Option(completes="own_lamp")]
+ScreenName = Annotated[str, reading(read_name), Option(completes="own_screen")]
+MaybeUnits = Annotated[Units | Cleared, reading(_read_units), Option(choices=("in", "cm", NONE))]
+Site = Annotated[str | Cleared, reading(_read_site), Option()]
+Days = Annotated[int, reading(_read_days), Option()]
+AboutOption = Annotated[
+    About, reading(lambda text: About(read_choice(text, _ABOUT))), _choices(_ABOUT)
+]
+BoardTopic = Annotated[Topic, reading(_read_topic), _choices(_TOPICS)]
+Sure = Annotated[str, reading(partial(read_choice, names=_YES)), _choices(_YES)]
+Where = Annotated[str, reading(partial(read_choice, names=_WHERE)), _choices(_WHERE)]
+Document = Annotated[str, Option(document=True)]

@@ -1,0 +1,165 @@
+"""The questions of a group's moderators: settings, own figures, log, counts, boards."""
+
+from typing import Annotated
+
+from pydantic import Field
+
+from bot.language.choices import read_choice
+from bot.language.quantities import read_number
+from bot.queries.options import (
+    AnimalName,
+    Length,
+    Option,
+    Query,
+    Readings,
+    ScreenOption,
+    Text,
+    reading,
+)
+from bot.queries.saved import BoardTopic, LampName, MaybeUnits, NewName, ScreenName, Site
+
+__all__ = [
+    "SUBJECTS",
+    "AnswersQuery",
+    "BoardQuery",
+    "DropQuery",
+    "LampQuery",
+    "ScreenQuery",
+    "SettingsQuery",
+    "ShowQuery",
+    "StatsQuery",
+    "TargetQuery",
+    "TopicQuery",
+]
+
+SUBJECTS = {
+    "uvi": ("uv", "uv index"),
+    "basking": ("basking surface", "surface", "hot spot"),
+    "warm": ("warm air", "warm end"),
+    "cool": ("cool air", "cool end"),
+    "night floor": ("night", "night low", "floor"),
+    "night off": ("night heat off", "thermostat", "off"),
+    "hours": ("light", "light hours", "day length"),
+}
+_SHOWN = {
+    "private": ("alone", "hidden", "ephemeral"),
+    "public": ("open", "shown", "everyone"),
+    "usual": ("default", "none", "normal"),
+}
+_Subject = Annotated[
+    str, reading(lambda text: read_choice(text, SUBJECTS)), Option(choices=tuple(SUBJECTS))
+]
+_Shown = Annotated[
+    str, reading(lambda text: read_choice(text, _SHOWN)), Option(choices=tuple(_SHOWN))
+]
+_Weeks = Annotated[
+    int,
+    reading(lambda text: round(read_number(text, "a number of weeks from 1 to 104", "8"))),
+    Field(ge=1, le=104),
+    Option(choices=("4", "8", "26", "52", "104")),
+]
+
+
+class ShowQuery(Query):
+    """What the group has set."""
+
+
+class SettingsQuery(Query):
+    """How the group wants to be answered; none takes a setting away."""
+
+    units: MaybeUnits | None = Field(
+        None, description="shown first: in (with °F), cm (with °C), or none", examples=["cm"]
+    )
+    animal: AnimalName = Field(
+        "", description="taken where none is named, or none", examples=["bearded dragon"]
+    )
+    site: Site | None = Field(
+        None,
+        description="where the guide is published, or none",
+        examples=["https://guide.example"],
+    )
+    zone: Annotated[str, Option(completes="zone")] = Field(
+        "", description="the group's time zone, or none", examples=["Europe/Berlin"]
+    )
+
+
+class AnswersQuery(Query):
+    """Who sees the answers in this channel."""
+
+    show: _Shown = Field(
+        description="private: the asker alone; public: the channel; usual", examples=["public"]
+    )
+
+
+class LampQuery(Query):
+    """Keep a lamp class of the group's own, from meter readings."""
+
+    name: NewName = Field(description="a name for the lamp", examples=["Hood by the door"])
+    readings: Readings = Field(
+        description="UV index read, and how far from the tube: 4.2 at 12 in, 2.9 at 15 in",
+        examples=["4.2 at 12 in, 2.9 at 15 in"],
+    )
+    length: Length | None = Field(
+        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    )
+    screen: ScreenOption | None = Field(
+        None, description="what was between tube and meter, if anything", examples=["none"]
+    )
+
+
+class ScreenQuery(Query):
+    """Keep a screen of the group's own."""
+
+    name: NewName = Field(description="a name for the screen", examples=["Mesh lid"])
+    screen: ScreenOption | None = Field(
+        None, description="the share: blocks 45% or passes 55%", examples=["passes 55%"]
+    )
+    readings: Readings | None = Field(
+        None, description="UV index read through it: 3.3 at 12 in", examples=["3.3 at 12 in"]
+    )
+    without: Readings | None = Field(
+        None, description="the same read with the screen taken away", examples=["6.0 at 12 in"]
+    )
+
+
+class TargetQuery(Query):
+    """Keep a target of the group's own for an animal."""
+
+    animal: AnimalName = Field(description="the animal", examples=["bearded dragon"])
+    of: _Subject = Field(description="what the target is of", examples=["basking"])
+    range: Text = Field(
+        description="from where to where: 95-110F, 3-5 for UV, 10-14h for light",
+        examples=["95-110F"],
+    )
+    best: Text = Field("", description="what to aim for, if known: 103F", examples=["103F"])
+
+
+class DropQuery(Query):
+    """Take a figure of the group's own away."""
+
+    lamp: LampName = Field("", description="the lamp that goes", examples=["Hood by the door"])
+    screen: ScreenName = Field("", description="the screen that goes", examples=["Mesh lid"])
+    animal: AnimalName = Field(
+        "", description="the animal whose target goes", examples=["bearded dragon"]
+    )
+    of: _Subject | None = Field(None, description="which target goes", examples=["basking"])
+
+
+class StatsQuery(Query):
+    """What was asked in the last weeks."""
+
+    weeks: _Weeks = Field(8, description="how many weeks back, 1 to 104", examples=["8"])
+
+
+class TopicQuery(Query):
+    """A board by its topic."""
+
+    topic: BoardTopic = Field(description="what the board is about", examples=["distances"])
+
+
+class BoardQuery(TopicQuery):
+    """A board by its topic, for an animal."""
+
+    animal: AnimalName = Field(
+        "", description="the animal; else the group's", examples=["bearded dragon"]
+    )
