@@ -1,5 +1,7 @@
 """A question packed into a custom id and back."""
 
+import re
+
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -47,3 +49,16 @@ def test_an_unknown_command_or_another_order_of_options_is_not_guessed() -> None
     assert Question.unpacked(packed.replace("distance", "gone"), None) is None
     assert Question.unpacked("distance.0000|12%", None) is None
     assert Question.unpacked(f"{packed}|||||||||", None) is None
+
+
+def test_a_value_of_several_lines_stays_a_button_that_works() -> None:
+    question = Question("distance", {"tube": "12%\n~n", "animal": "a|b\r\n"})
+    custom_id = question.custom_id("u:cm:")
+    assert re.fullmatch(r"u:(in|cm):.+", custom_id)
+    assert Question.unpacked(custom_id.removeprefix("u:cm:"), None) == question
+
+
+def test_a_question_without_options_is_known_by_its_button() -> None:
+    question = Question("about", {})
+    assert Question.unpacked(question.custom_id(""), None) == question
+    assert Question.unpacked("nothing.1234", None) is None

@@ -55,7 +55,8 @@ class Question:
         head, *values = packed.split(_BETWEEN)
         command, _, fingerprint = head.partition(".")
         names = _option_names(command)
-        if not names or fingerprint != _fingerprint(names) or len(values) > len(names):
+        known = command_named(command) is not None
+        if not known or fingerprint != _fingerprint(names) or len(values) > len(names):
             return cls._told_by(message) if message is not None else None
         given = zip(names, map(_unquoted, values), strict=False)
         return cls(command, {name: value for name, value in given if value})
@@ -90,8 +91,9 @@ def _fingerprint(names: tuple[str, ...]) -> str:
 
 
 def _quoted(value: str) -> str:
-    return value.replace("~", "~t").replace(_BETWEEN, "~p")
+    # A line break would not be matched by the patterns of the buttons.
+    return value.replace("~", "~t").replace(_BETWEEN, "~p").replace("\n", "~n")
 
 
 def _unquoted(value: str) -> str:
-    return value.replace("~p", _BETWEEN).replace("~t", "~")
+    return value.replace("~n", "\n").replace("~p", _BETWEEN).replace("~t", "~")

@@ -2,6 +2,7 @@
 
 from bot.language.hearing.facts import Ask, Fact, FactName, Heard, LampKind
 from bot.language.hearing.scene import Scene
+from bot.language.shown import shown
 
 __all__ = ["settled"]
 
@@ -40,7 +41,7 @@ def settled(scene: Scene, facts: list[Fact], questions: list[Ask]) -> Heard:
     for name in sorted({fact.name for fact in remaining} - _MANY):
         rows = [fact for fact in remaining if fact.name is name]
         if len(rows) > 1:
-            said = " or ".join(row.words.strip() for row in rows)
+            said = " or ".join(shown(row.words) for row in rows)
             latest = rows[-1]
             question = f"Which holds: {said}?"
             asked.append(Ask(name, question, latest.words, latest.start, latest.end))

@@ -1,0 +1,46 @@
+"""Minutes of coverage-guided fuzzing by atheris: ``python -m tests.fuzz TARGET [SECONDS]``.
+
+Needs the extra ``fuzz``. What it finds is printed with the text that did it; the inputs that
+reached something new are kept in a folder of the system's temporary files for the next run.
+"""
+
+import sys
+from pathlib import Path
+from tempfile import gettempdir
+
+import atheris
+
+_SECONDS = 300
+# A text takes at most 50 ms by itself; watching every branch makes that slower by far.
+_HANGS_S = 5
+_LONGEST_BYTES = 4000
+
+
+def main(arguments: list[str]) -> None:
+    """Fuzz one target until the time is over or something was found."""
+    with atheris.instrument_imports(include=["bot", "calc"]):
+        from tests.fuzz.targets import TARGETS
+        from tests.fuzz.test_strangers import WORDS
+    if not arguments or arguments[0] not in TARGETS:
+        sys.exit(f"python -m tests.fuzz TARGET [SECONDS]; targets: {', '.join(TARGETS)}")
+    target = TARGETS[arguments[0]]
+    seconds = int(arguments[1]) if len(arguments) > 1 else _SECONDS
+    corpus = Path(gettempdir()) / "noonstone-fuzz" / arguments[0]
+    corpus.mkdir(parents=True, exist_ok=True)
+    for index, word in enumerate(WORDS):
+        seed = index.to_bytes(2, "little") + word.encode("utf-8", "surrogatepass")
+        (corpus / f"seed-{index}").write_bytes(seed)
+
+    def one_input(data: bytes) -> None:
+        number = int.from_bytes(data[:2], "little")
+        target(number, data[2:].decode("utf-8", "replace"))
+
+    limits = [f"-max_total_time={seconds}", f"-timeout={_HANGS_S}", f"-max_len={_LONGEST_BYTES}"]
+    atheris.Setup(
+        [sys.argv[0], *limits, f"-artifact_prefix={corpus.parent}/", str(corpus)], one_input
+    )
+    atheris.Fuzz()
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:])

@@ -1,0 +1,81 @@
+"""What must hold of every answer, whatever was typed: no limit broken, no markup let through."""
+
+import re
+import unicodedata
+from html.parser import HTMLParser
+
+from bot.ask import ask_options
+from bot.fronts.discord.question import Question
+from bot.preferences import Preferences
+from bot.render.embeds import render_embeds
+from bot.render.html import render_html
+from bot.render.text import render_text
+from bot.reply import Reply
+from tests.discord.message_limits import message_breaches
+
+__all__ = ["assert_harmless", "assert_plain", "assert_same_when_asked_again"]
+
+# What Discord would format, ping or link if it stood there without a backslash before it.
+_ACTIVE = re.compile(r"<[@#:/a]|@everyone|@here|\]\(|~~|\|\||```|__|://")
+_ESCAPED = re.compile(r"\\.", re.DOTALL)
+# Links to guide pages are the renderer's own, and only made when a site is set.
+_TAGS = {
+    *("article", "section", "div", "h2", "h3", "p", "br", "span", "a", "ol", "ul", "li"),
+    *("dl", "dt", "dd", "details", "summary", "table", "thead", "tbody", "tr", "th", "td"),
+}
+_ATTRIBUTES = {"class", "href", "scope", "tabindex", "role", "aria-label"}
+
+
+def assert_harmless(reply: Reply) -> None:
+    """Assert that every renderer shows the reply within limits and as plain text."""
+    for text in _texts(reply):
+        assert_plain(text)
+    _assert_plain_lines(render_text(reply))
+    _Reader().read(str(render_html(reply)))
+    embeds = [embed.to_dict() for embed in render_embeds(reply)]
+    assert message_breaches({"embeds": embeds}) == []
+    for embed in embeds:
+        words = f"{embed.get('title', '')}\n{embed.get('description', '')}"
+        bare = _ESCAPED.sub("", re.sub(r"^```$.*?^```$", "", words, flags=re.M | re.S))
+        found = _ACTIVE.search(bare)
+        assert not found, found
+    assert Reply.model_validate_json(reply.model_dump_json()).answer == reply.answer
+
+
+def assert_same_when_asked_again(reply: Reply, given: dict[str, str]) -> None:
+    """Assert that the button under an answer asks what was asked, or does not know the question."""
+    again = Question.read(reply.asked)
+    if reply.status == "ok" and again is not None:
+        repeated = ask_options(again.command, again.given, Preferences())
+        assert repeated.model_copy(update={"asked": reply.asked}) == reply, (again, given)
+
+
+def assert_plain(text: str) -> None:
+    """Assert that a text holds no markup of Discord, HTML or terminals, and no address."""
+    assert not re.search(r"[<>`|\\]|@|://|\*\*|__|~~", text), text
+    _assert_plain_lines(text)
+
+
+def _assert_plain_lines(text: str) -> None:
+    odd = [c for c in text if c != "\n" and unicodedata.category(c) in ("Cc", "Cf", "Cs", "Co")]
+    assert not odd, (odd, text)
+
+
+def _texts(reply: Reply) -> list[str]:
+    rows = [part for row in reply.rows for part in (row.label, row.text)]
+    return [reply.title, reply.answer, *rows, *reply.steps, *reply.cautions]
+
+
+class _Reader(HTMLParser):
+    """Reads the fragment as a browser would, and knows every tag that may be there."""
+
+    def read(self, html: str) -> None:
+        self.feed(html)
+        self.close()
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        assert tag in _TAGS, tag
+        for name, value in attrs:
+            assert name in _ATTRIBUTES, (tag, name)
+            if name == "href":
+                assert re.fullmatch(r"[a-z0-9-]+\.html", value or ""), value
