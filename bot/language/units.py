@@ -119,8 +119,17 @@ def _names(dimension: Dimension) -> dict[str, str]:
 
 def unit_named(alias: str, dimension: Dimension) -> str:
     """Return the canonical unit of an alias that ``alias_pattern`` matched."""
-    spaced = " ".join(alias.lower().replace("°", "° ").split())
-    return _names(dimension).get(spaced) or _names(dimension)[spaced.replace(" ", "")]
+    return _squeezed(dimension)[_squeeze(alias)]
+
+
+@cache
+def _squeezed(dimension: Dimension) -> dict[str, str]:
+    # Every space of an alias may be left out: 10degC, 38° C.
+    return {_squeeze(alias): unit for alias, unit in _names(dimension).items()}
+
+
+def _squeeze(alias: str) -> str:
+    return "".join(alias.casefold().split())
 
 
 @cache
