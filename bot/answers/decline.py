@@ -38,6 +38,7 @@ _AGES = {
 _DAY_S, _DAY_H = 86_400.0, 24.0
 _MONTH_DAYS = 30.44
 _CURVE_DAYS = 41
+_NOTE = "Line: straight on a logarithm through your readings, nothing else assumed."
 _HEADROOM = 1.3
 
 
@@ -274,7 +275,7 @@ def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
         points=tuple(
             Point(r.day, r.uvi, r.uvi, r.uvi, number(r.uvi, 0.01), PointKind.READING) for r in seen
         ),
-        note="Line: straight on a logarithm through your readings, nothing else assumed.",
+        note=_NOTE if lines else "No line: these readings do not tell a trend yet.",
     )
     told = ", ".join(f"UVI {number(r.uvi, 0.01)} on {_day(r.day)}" for r in seen[:20])
     now = uvi(found.now.best)

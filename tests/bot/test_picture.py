@@ -13,7 +13,7 @@ from PIL import Image
 from bot.answers.curves import MOST_ALT, shortened
 from bot.ask import ask
 from bot.commands import COMMANDS
-from bot.drawing import Chart, Drawing, Scale, fingerprint
+from bot.drawing import Chart, Drawing, Grid, Scale, Side, fingerprint
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.render.picture import MOST_BYTES, draw, figure_of
@@ -31,7 +31,20 @@ REFUSED = (
     "distance tube:2% reflector:plain screen:45% animal:bearded dragon",
     "distance tube:14% reflector:polished screen:none uvi:0.05-0.1",
 )
-LINES = [*(line for command in COMMANDS for line in command.examples), *REFUSED]
+# Far from what people ask, and where labels, levels and axes have little room.
+STRANGE = (
+    "section tube:1% reflector:plain screen:blocks 95% distance:50in enclosure:48x24x60in uvi:3-5",
+    "temps basking:150C cool:-10C warm:60C night:50C animal:bearded dragon",
+    "hours latitude:90N",
+    "uvi distance:3m tube:14% reflector:polished screen:none uvi:0.1-0.2",
+    "uvi distance:2in tube:1% reflector:plain screen:95% uvi:19-20",
+    "tube distance:3m screen:none uvi:0.01-0.02",
+    "card uvi:0.5-1 tubes:1%;20%;3%;4% screens:none;95%;18x16 0.011in;passes 1%",
+    "decline readings:2001-01-03 5.2, 2024-01-04 0.3 animal:bearded dragon",
+    "meter readings:0.05 at 3m uvi:3-5",
+    "meter readings:4 at 12in, 4.1 at 12in, 4.2 at 12in, 4 at 12in, 3.9 at 12in uvi:3-5",
+)
+LINES = [*(line for command in COMMANDS for line in command.examples), *REFUSED, *STRANGE]
 
 
 def picture_of(line: str, preferences: Preferences | None = None) -> tuple[Reply, Picture, Drawing]:
@@ -65,6 +78,16 @@ def test_a_picture_is_a_png_that_fits_a_phone_and_a_message(line: str) -> None:
     assert len(png) < MOST_BYTES
     assert image.info == {}
     assert 60 < len(picture.alt) <= MOST_ALT
+
+
+@pytest.mark.parametrize("line", STRANGE)
+def test_strange_questions_have_a_picture_too(line: str) -> None:
+    assert line in ILLUSTRATED
+
+
+def test_a_map_without_a_single_contour_is_drawn() -> None:
+    dark = Grid((0.0, 1.0), (0.0, 1.0), ((0.0, 0.0), (0.0, 0.1)), (0.5, 1.0), wanted=(3.0, 5.0))
+    assert draw(Side("dark", "", 1.0, 1.0, "", "", grid=dark)).startswith(b"\x89PNG")
 
 
 @pytest.mark.parametrize("line", ILLUSTRATED)

@@ -2,11 +2,20 @@
 
 from typing import TYPE_CHECKING, Any
 
-from bot.drawing import Chart, Line, Mark, Point, PointKind, Range, Stroke, Ticks, Tone
+from bot.drawing import Chart, Line, Mark, Range, Stroke, Ticks, Tone
 from bot.render.picture import inks
 from bot.render.picture.axes import Shown, dress_x, dress_y
 from bot.render.picture.frame import Frame
-from bot.render.picture.lettering import DPI, WIDTH_IN, line_height_in, spread, width_in, wrapped
+from bot.render.picture.lettering import (
+    DPI,
+    WIDTH_IN,
+    halo,
+    line_height_in,
+    spread,
+    width_in,
+    wrapped,
+)
+from bot.render.picture.points import SMALL, SPAN_LABEL, points, span_label_ends
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -19,19 +28,12 @@ _LEFT_IN, _RIGHT_IN = 0.88, 0.34
 _TOP_IN, _TOP_TWO_IN = 0.08, 0.52
 # Numbers have a title below them, days may have their year.
 _BOTTOM_IN = {Ticks.NUMBERS: 0.62, Ticks.DATES: 0.52, Ticks.MONTHS: 0.34}
-_SMALL = 10.5
 _LABEL_ROOM_IN = 1.25
 _STROKES: dict[Stroke, dict[str, Any]] = {
     Stroke.MAIN: {"linewidth": 3.0, "color": inks.BLUE},
     Stroke.SOLID: {"linewidth": 1.8, "color": inks.INK},
     Stroke.DASHED: {"linewidth": 1.8, "color": inks.INK, "dashes": (5, 2)},
     Stroke.DOTTED: {"linewidth": 2.0, "color": inks.MUTED, "dashes": (1, 1.4)},
-}
-_POINTS: dict[PointKind, dict[str, Any]] = {
-    PointKind.START: {"marker": "o", "markersize": 11, "markerfacecolor": inks.AMBER},
-    PointKind.HERE: {"marker": "s", "markersize": 10, "markerfacecolor": inks.RUST},
-    PointKind.READING: {"marker": "D", "markersize": 8, "markerfacecolor": inks.PAPER},
-    PointKind.SET_ASIDE: {"marker": "X", "markersize": 9, "markerfacecolor": inks.PAPER},
 }
 
 
@@ -40,7 +42,7 @@ def draw_chart(chart: Chart) -> "Figure":
     frame = Frame(chart.title, chart.subtitle, chart.note, _BODY_IN)
     labelled = [line for line in chart.lines if line.label]
     side = max(
-        (width_in(part, _SMALL) for line in labelled for part in _broken(line.label)), default=0.0
+        (width_in(part, SMALL) for line in labelled for part in _broken(line.label)), default=0.0
     )
     right = _RIGHT_IN + (side + 0.06 if labelled else 0.0)
     top = _TOP_TWO_IN if len(chart.x.scales) > 1 else _TOP_IN
@@ -63,20 +65,12 @@ def draw_chart(chart: Chart) -> "Figure":
     _line_labels(axes, labelled, x, y)
     for mark in chart.marks:
         _mark(axes, mark, x)
-    for point in chart.points:
-        _point(axes, point, x, y)
-    _point_labels(axes, [point for point in chart.points if point.label], x, y)
+    points(axes, chart, x, y)
     return frame.figure
 
 
 def _broken(label: str) -> list[str]:
-    return wrapped(label, _LABEL_ROOM_IN, _SMALL)
-
-
-def _halo() -> list[Any]:
-    from matplotlib.patheffects import withStroke
-
-    return [withStroke(linewidth=3.5, foreground=inks.PAPER)]
+    return wrapped(label, _LABEL_ROOM_IN, SMALL)
 
 
 def _band(axes: "Axes", band: Range, y: Shown) -> None:
@@ -93,9 +87,9 @@ def _band(axes: "Axes", band: Range, y: Shown) -> None:
             textcoords="offset points",
             ha="right",
             va="center",
-            fontsize=_SMALL,
+            fontsize=SMALL,
             weight="bold",
-            path_effects=_halo(),
+            path_effects=halo(),
             zorder=6,
         )
 
@@ -114,8 +108,8 @@ def _span(axes: "Axes", span: Range, x: Shown) -> None:
             rotation=90,
             ha="left",
             va="bottom",
-            fontsize=_SMALL,
-            path_effects=_halo(),
+            fontsize=SMALL,
+            path_effects=halo(),
             zorder=6,
         )
         return
@@ -130,15 +124,16 @@ def _span(axes: "Axes", span: Range, x: Shown) -> None:
         solid_capstyle="butt",
         zorder=5,
     )
+    start, end = span_label_ends(axes, span, x)
     axes.annotate(
         span.label,
-        ((low + high) / 2.0, 0.035),
+        ((start + end) / 2.0, SPAN_LABEL),
         xycoords=("data", "axes fraction"),
         ha="center",
         va="bottom",
-        fontsize=_SMALL,
+        fontsize=SMALL,
         weight="bold",
-        path_effects=_halo(),
+        path_effects=halo(),
         zorder=6,
     )
 
@@ -169,7 +164,7 @@ def _line_labels(axes: "Axes", lines: list[Line], x: Shown, y: Shown) -> None:
         return
     low, high = axes.get_ylim()
     left, right = axes.get_xlim()
-    per_line = line_height_in(_SMALL) * (high - low) / (axes.bbox.height / DPI)
+    per_line = line_height_in(SMALL) * (high - low) / (axes.bbox.height / DPI)
     sizes = [per_line * len(_broken(line.label)) for line in lines]
     ends = [min(max(y.one(line.y[-1]), low), high) for line in lines]
     for line, end, place in zip(lines, ends, spread(ends, sizes, low, high), strict=True):
@@ -179,7 +174,7 @@ def _line_labels(axes: "Axes", lines: list[Line], x: Shown, y: Shown) -> None:
             (at, end),
             xytext=(right + (right - left) * 0.035, place),
             va="center",
-            fontsize=_SMALL,
+            fontsize=SMALL,
             annotation_clip=False,
             arrowprops={"arrowstyle": "-", "color": inks.STONE, "shrinkA": 0, "shrinkB": 0},
         )
@@ -198,63 +193,9 @@ def _mark(axes: "Axes", mark: Mark, x: Shown) -> None:
         textcoords="offset points",
         ha="right" if late else "left",
         va="top",
-        fontsize=_SMALL,
+        fontsize=SMALL,
         color=inks.RUST,
         weight="bold",
-        path_effects=_halo(),
+        path_effects=halo(),
         zorder=6,
     )
-
-
-def _point(axes: "Axes", point: Point, x: Shown, y: Shown) -> None:
-    at, value = x.one(point.x), y.one(point.y)
-    if point.low < point.high:
-        axes.plot(
-            [at, at],
-            [y.one(point.low), y.one(point.high)],
-            color=inks.INK,
-            linewidth=1.8,
-            marker="_",
-            markersize=9,
-            zorder=4,
-        )
-    look = _POINTS[point.kind]
-    axes.plot([at], [value], markeredgecolor=inks.INK, markeredgewidth=1.8, zorder=5, **look)
-
-
-def _point_labels(axes: "Axes", points: list[Point], x: Shown, y: Shown) -> None:
-    """Write the points' words above them and to the right, where a falling curve leaves room."""
-    low, high = axes.get_xlim()
-    per_in = (high - low) / (axes.bbox.width / DPI)
-    floor, ceiling = axes.get_ylim()
-    tall = line_height_in(_SMALL) * (ceiling - floor) / (axes.bbox.height / DPI)
-    gap = 8 / 72.0 * per_in
-    taken: list[tuple[float, float, float]] = []
-
-    def is_free(left: float, wide: float, foot: float) -> bool:
-        return all(
-            left + wide <= start or end <= left or abs(level - foot) >= tall
-            for start, end, level in taken
-        )
-
-    for point in sorted(points, key=lambda p: -p.x):
-        weight = "bold" if point.kind is not PointKind.READING else "normal"
-        at, wide = x.one(point.x), (width_in(point.label, _SMALL, weight) + 0.08) * per_in
-        foot = min(y.one(point.high) + 0.6 * tall, ceiling - 1.2 * tall)
-        sides = [max(low, min(at, high - wide)), max(low, at - wide + gap)]
-        left = next((side for side in sides if is_free(side, wide, foot)), sides[0])
-        while not is_free(left, wide, foot):
-            foot += tall
-        taken.append((left, left + wide, foot))
-        axes.annotate(
-            point.label,
-            (at, y.one(point.high)),
-            xytext=(left, foot),
-            textcoords="data",
-            ha="left",
-            va="bottom",
-            fontsize=_SMALL,
-            weight=weight,
-            path_effects=_halo(),
-            zorder=7,
-        )

@@ -2,8 +2,11 @@
 
 import re
 from collections.abc import Sequence
+from typing import Any
 
-__all__ = ["DPI", "WIDTH_IN", "line_height_in", "spread", "width_in", "wrapped"]
+from bot.render.picture import inks
+
+__all__ = ["DPI", "WIDTH_IN", "halo", "line_height_in", "spread", "width_in", "wrapped"]
 
 WIDTH_IN = 5.2
 """The width of a sheet [in]: the narrower, the larger its letters on a phone."""
@@ -25,6 +28,13 @@ def width_in(text: str, size: float, weight: str = "normal") -> float:
     properties = FontProperties(family="DejaVu Sans", size=size, weight=weight)
     points, _, _ = text_to_path.get_text_width_height_descent(text, properties, False)
     return float(points) / _POINTS_IN * _SET_WIDER
+
+
+def halo() -> list[Any]:
+    """Return the paper-coloured edge that keeps words readable over lines."""
+    from matplotlib.patheffects import withStroke
+
+    return [withStroke(linewidth=3.4, foreground=inks.PAPER)]
 
 
 def line_height_in(size: float) -> float:

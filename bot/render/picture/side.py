@@ -4,10 +4,19 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from bot.drawing import Bar, Block, Dimension, Grid, Place, Side
+from bot.drawing import Dimension, Grid, Side
 from bot.render.picture import inks
 from bot.render.picture.frame import MARGIN_IN, Frame, bare
-from bot.render.picture.lettering import WIDTH_IN, line_height_in, spread, width_in, wrapped
+from bot.render.picture.glyphs import (
+    DOME_IN,
+    SMALL,
+    draw_animal,
+    draw_block,
+    draw_box,
+    draw_heat_lamp,
+    draw_tube,
+)
+from bot.render.picture.lettering import WIDTH_IN, halo, line_height_in, spread, width_in, wrapped
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -15,12 +24,12 @@ if TYPE_CHECKING:
 
 __all__ = ["draw_side"]
 
-_SMALL = 10.5
+
 _ROOM_IN = WIDTH_IN - 2 * MARGIN_IN
 _TALLEST_IN = 4.6
 # Around the box: lamps and their names above, its length below, its height at the left.
 _ABOVE_IN, _BELOW_IN, _LEFT_IN, _RIGHT_IN = 0.66, 0.34, 0.32, 0.08
-_BADGE_IN, _DOME_IN = 0.13, 0.22
+_BADGE_IN = 0.13
 _DOT: dict[str, Any] = {"boxstyle": "circle,pad=0.22", "edgecolor": inks.PAPER, "linewidth": 1.2}
 
 
@@ -32,8 +41,8 @@ def draw_side(side: Side) -> "Figure":
     )
     view_in = side.height_m * scale + _ABOVE_IN + _BELOW_IN
     ends = _ends_in(side)
-    places = [wrapped(place.text, _ROOM_IN - 0.36, _SMALL) for place in side.places]
-    listed_in = sum(len(lines) * line_height_in(_SMALL) + 0.04 for lines in places)
+    places = [wrapped(place.text, _ROOM_IN - 0.36, SMALL) for place in side.places]
+    listed_in = sum(len(lines) * line_height_in(SMALL) + 0.04 for lines in places)
     frame = Frame(side.title, side.subtitle, side.note, view_in + ends + listed_in)
     spare = (_ROOM_IN - _LEFT_IN - _RIGHT_IN - side.width_m * scale) / 2.0
     axes = frame.axes(MARGIN_IN, frame.body_top_in - view_in, _ROOM_IN, view_in)
@@ -42,15 +51,15 @@ def draw_side(side: Side) -> "Figure":
     axes.set_ylim(-_BELOW_IN / scale, side.height_m + _ABOVE_IN / scale)
     if side.grid:
         _map(axes, side.grid)
-    _box(axes, side, scale)
+    draw_box(axes, side, scale)
     for block in side.blocks:
-        _block(axes, block)
+        draw_block(axes, block)
     if side.back:
-        _animal(axes, side.back, 0.42 / scale)
+        draw_animal(axes, side.back, 0.42 / scale)
     for tube in side.tubes:
-        _tube(axes, tube)
+        draw_tube(axes, tube)
     if side.heat_lamp:
-        _heat_lamp(axes, side.heat_lamp, scale)
+        draw_heat_lamp(axes, side.heat_lamp, scale)
     _names(axes, side, scale)
     for dimension in side.dimensions:
         _dimension(axes, dimension)
@@ -59,12 +68,6 @@ def draw_side(side: Side) -> "Figure":
     _ends(frame, side, frame.body_top_in - view_in)
     _list(frame, places, frame.body_top_in - view_in - ends)
     return frame.figure
-
-
-def _halo() -> list[Any]:
-    from matplotlib.patheffects import withStroke
-
-    return [withStroke(linewidth=3.2, foreground=inks.PAPER)]
 
 
 def _map(axes: "Axes", grid: Grid) -> None:
@@ -77,129 +80,19 @@ def _map(axes: "Axes", grid: Grid) -> None:
     edges = [*grid.levels, max(grid.levels[-1] * 1.5, float(np.max(values)) + 1e-9)]
     norm = BoundaryNorm([min(0.0, edges[0]), *edges] if edges[0] > 0.0 else edges, scale.N)
     axes.contourf(grid.x, grid.y, values, levels=norm.boundaries, cmap=scale, norm=norm, zorder=0.5)
-    thin = axes.contour(
-        grid.x, grid.y, values, levels=grid.levels, colors=inks.INK, linewidths=0.9, zorder=1.0
-    )
-    if grid.wanted:
-        axes.contour(
-            grid.x, grid.y, values, levels=grid.wanted, colors=inks.INK, linewidths=2.6, zorder=1.1
-        )
+    thin = [level for level in grid.levels if values.min() < level < values.max()]
+    heavy = [level for level in grid.wanted or () if values.min() < level < values.max()]
+    how: dict[str, Any] = {"colors": inks.INK, "zorder": 1.0}
+    if heavy:
+        axes.contour(grid.x, grid.y, values, levels=heavy, linewidths=2.6, **how)
+    if not thin:
+        return
+    lines = axes.contour(grid.x, grid.y, values, levels=thin, linewidths=0.9, **how)
     labels = axes.clabel(
-        thin, fmt=lambda level: f"{level:g}", fontsize=10.0, colors=inks.INK, zorder=1.5
+        lines, fmt=lambda level: f"{level:g}", fontsize=10.0, colors=inks.INK, zorder=1.5
     )
     for label in labels:
-        label.set_path_effects(_halo())
-
-
-def _box(axes: "Axes", side: Side, scale: float) -> None:
-    from matplotlib.patches import Rectangle
-
-    wide, high = side.width_m, side.height_m
-    axes.add_patch(
-        Rectangle((0, 0), wide, high, fill=False, edgecolor=inks.INK, linewidth=2.4, zorder=3)
-    )
-    if side.lid:
-        thick = 0.06 / scale
-        lid = Rectangle(
-            (0, high),
-            wide,
-            thick,
-            facecolor=inks.PAPER,
-            edgecolor=inks.INK,
-            hatch="xxxx",
-            linewidth=1.0,
-            zorder=3,
-        )
-        axes.add_patch(lid)
-    small: dict[str, Any] = {"fontsize": _SMALL, "color": inks.MUTED}
-    axes.text(wide / 2, -0.1 / scale, side.width_label, ha="center", va="top", **small)
-    axes.text(
-        -0.1 / scale, high / 2, side.height_label, ha="right", va="center", rotation=90, **small
-    )
-
-
-def _block(axes: "Axes", block: Block) -> None:
-    from matplotlib.patches import Rectangle
-
-    axes.add_patch(
-        Rectangle(
-            (block.x0, block.y0),
-            block.x1 - block.x0,
-            block.y1 - block.y0,
-            facecolor="#C9BFAE",
-            edgecolor=inks.INK,
-            hatch="..",
-            linewidth=1.4,
-            zorder=2,
-        )
-    )
-    if block.label:
-        axes.text(
-            (block.x0 + block.x1) / 2,
-            (block.y0 + block.y1) / 2,
-            block.label,
-            ha="center",
-            va="center",
-            fontsize=_SMALL,
-            path_effects=_halo(),
-            zorder=6,
-        )
-
-
-def _animal(axes: "Axes", back: Place, long_m: float) -> None:
-    """Draw a reptile lying flat, the top of its back at the place itself."""
-    from matplotlib.patches import Polygon
-
-    # A lizard seen from its side, head to the left; 1 long, its back at height 0.
-    shape = np.array(
-        [
-            (-0.5, -0.1), (-0.42, -0.02), (-0.3, -0.03), (-0.2, 0.0), (0.0, 0.0), (0.14, -0.03),
-            (0.3, -0.1), (0.62, -0.17), (0.3, -0.16), (0.18, -0.16), (0.2, -0.21), (0.1, -0.21),
-            (0.06, -0.17), (-0.18, -0.17), (-0.2, -0.21), (-0.3, -0.21), (-0.28, -0.14),
-            (-0.42, -0.13),
-        ]
-    )  # fmt: skip
-    at = np.array([back.x, back.y])
-    axes.add_patch(
-        Polygon(
-            at + shape * long_m, facecolor=inks.INK, edgecolor=inks.PAPER, linewidth=1.2, zorder=4
-        )
-    )
-    if back.text:
-        axes.annotate(
-            back.text,
-            (back.x, back.y),
-            xytext=(0.62 * long_m + back.x, back.y),
-            fontsize=_SMALL,
-            va="bottom",
-            path_effects=_halo(),
-            zorder=6,
-        )
-
-
-def _tube(axes: "Axes", tube: Bar) -> None:
-    if tube.x1 > tube.x0:
-        ends = [tube.x0, tube.x1]
-        axes.plot(ends, [tube.y] * 2, color=inks.INK, linewidth=9, solid_capstyle="butt", zorder=4)
-        axes.plot(
-            ends, [tube.y] * 2, color="#FFF3C4", linewidth=5.4, solid_capstyle="butt", zorder=5
-        )
-    else:
-        axes.plot(
-            [tube.x0], [tube.y], marker="o", markersize=11, markerfacecolor="#FFF3C4",
-            markeredgecolor=inks.INK, markeredgewidth=2.0, zorder=5,
-        )  # fmt: skip
-
-
-def _heat_lamp(axes: "Axes", lamp: Place, scale: float) -> None:
-    from matplotlib.patches import Polygon
-
-    wide, high = 0.3 / scale, _DOME_IN / scale
-    shape = [(-0.5 * wide, 0), (-0.2 * wide, high), (0.2 * wide, high), (0.5 * wide, 0)]
-    dome = [(lamp.x + x, lamp.y + y) for x, y in shape]
-    axes.add_patch(
-        Polygon(dome, facecolor=inks.RUST, edgecolor=inks.INK, linewidth=1.6, zorder=5.5)
-    )
+        label.set_path_effects(halo())
 
 
 def _names(axes: "Axes", side: Side, scale: float) -> None:
@@ -207,8 +100,8 @@ def _names(axes: "Axes", side: Side, scale: float) -> None:
     named = [(t.label, t.x0 + 0.7 * (t.x1 - t.x0), t.y) for t in side.tubes if t.label]
     if side.heat_lamp and side.heat_lamp.text:
         lamp = side.heat_lamp
-        named.append((lamp.text, lamp.x, lamp.y + _DOME_IN / scale))
-    wide = [(width_in(text, _SMALL) + 0.12) / scale for text, _, _ in named]
+        named.append((lamp.text, lamp.x, lamp.y + DOME_IN / scale))
+    wide = [(width_in(text, SMALL) + 0.12) / scale for text, _, _ in named]
     places = spread([x for _, x, _ in named], wide, *axes.get_xlim())
     for (text, x, y), place in zip(named, places, strict=True):
         axes.annotate(
@@ -217,9 +110,9 @@ def _names(axes: "Axes", side: Side, scale: float) -> None:
             xytext=(place, side.height_m + (_ABOVE_IN - 0.2) / scale),
             ha="center",
             va="bottom",
-            fontsize=_SMALL,
+            fontsize=SMALL,
             arrowprops={"arrowstyle": "-", "color": inks.INK, "shrinkA": 0, "shrinkB": 3},
-            path_effects=_halo(),
+            path_effects=halo(),
             zorder=6,
         )
 
@@ -236,7 +129,7 @@ def _dimension(axes: "Axes", dimension: Dimension) -> None:
             "shrinkA": 0,
             "shrinkB": 0,
             "mutation_scale": 12,
-            "path_effects": _halo(),
+            "path_effects": halo(),
         },
         zorder=6,
     )
@@ -248,9 +141,9 @@ def _dimension(axes: "Axes", dimension: Dimension) -> None:
         textcoords="offset points",
         ha="center" if level else "left",
         va="bottom" if level else "center",
-        fontsize=_SMALL,
+        fontsize=SMALL,
         weight="bold",
-        path_effects=_halo(),
+        path_effects=halo(),
         zorder=7,
     )
 
@@ -262,7 +155,7 @@ def _badge(axes: "Axes", x: float, y: float, number: int) -> None:
         str(number),
         ha="center",
         va="center",
-        fontsize=_SMALL,
+        fontsize=SMALL,
         weight="bold",
         color=inks.PAPER,
         bbox=_DOT | {"facecolor": inks.BLUE},
@@ -271,33 +164,33 @@ def _badge(axes: "Axes", x: float, y: float, number: int) -> None:
 
 
 def _end_lines(side: Side) -> list[list[str]]:
-    return [wrapped(end.text, _ROOM_IN / 2 - 0.1, _SMALL) for end in side.ends]
+    return [wrapped(end.text, _ROOM_IN / 2 - 0.1, SMALL) for end in side.ends]
 
 
 def _ends_in(side: Side) -> float:
     if not side.ends:
         return 0.0
-    return (1 + max(len(lines) for lines in _end_lines(side))) * line_height_in(_SMALL) + 0.08
+    return (1 + max(len(lines) for lines in _end_lines(side))) * line_height_in(SMALL) + 0.08
 
 
 def _ends(frame: Frame, side: Side, top_in: float) -> None:
     for end, lines in zip(side.ends, _end_lines(side), strict=True):
         x = MARGIN_IN if end.on_the_left else WIDTH_IN - MARGIN_IN
         align = "left" if end.on_the_left else "right"
-        frame.text(x, top_in, end.name, _SMALL, inks.INK, weight="bold", ha=align)
+        frame.text(x, top_in, end.name, SMALL, inks.INK, weight="bold", ha=align)
         for number, line in enumerate(lines, 1):
-            at = top_in - number * line_height_in(_SMALL)
-            frame.text(x, at, line, _SMALL, inks.INK, ha=align)
+            at = top_in - number * line_height_in(SMALL)
+            frame.text(x, at, line, SMALL, inks.INK, ha=align)
 
 
 def _list(frame: Frame, places: list[list[str]], top_in: float) -> None:
     for number, lines in enumerate(places, 1):
-        middle = top_in - 0.5 * line_height_in(_SMALL) + 0.02
+        middle = top_in - 0.5 * line_height_in(SMALL) + 0.02
         frame.text(
             MARGIN_IN + _BADGE_IN,
             middle,
             str(number),
-            _SMALL,
+            SMALL,
             inks.PAPER,
             ha="center",
             va="center",
@@ -305,6 +198,6 @@ def _list(frame: Frame, places: list[list[str]], top_in: float) -> None:
             bbox=_DOT | {"facecolor": inks.BLUE},
         )
         for line in lines:
-            frame.text(MARGIN_IN + 0.36, top_in, line, _SMALL, inks.INK)
-            top_in -= line_height_in(_SMALL)
+            frame.text(MARGIN_IN + 0.36, top_in, line, SMALL, inks.INK)
+            top_in -= line_height_in(SMALL)
         top_in -= 0.04
