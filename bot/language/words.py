@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 
-__all__ = ["split_line"]
+__all__ = ["join_line", "split_line"]
 
 _LONGEST_LINE = 2000
 _CLOSING = {'"': '"”“', "“": '"”“', "”": '"”', "„": "“”", "'": "'’", "‘": "'’", "«": "»"}
@@ -33,7 +33,8 @@ def split_line(line: str, options: Collection[str], free: str = "") -> tuple[str
 
     ``options`` are the known names; as a mapping, each with an example value for the errors.
     ``free`` names the option that takes the words before the first name, if there is one;
-    an unknown name with a colon is then a word like any other.
+    an unknown name with a colon is then a word like any other, and so is a known one that is
+    followed by a space, because people write "Tube: 12%" in their own words.
 
     >>> split_line("/distance tube:12% animal:bearded dragon", ["tube", "animal"])
     ('distance', {'tube': '12%', 'animal': 'bearded dragon'})
@@ -45,7 +46,7 @@ def split_line(line: str, options: Collection[str], free: str = "") -> tuple[str
     if not words:
         raise NotUnderstoodError("", "a question", _usage(examples))
     given: dict[str, str] = {}
-    for piece in _pieces(words[1] if len(words) > 1 else "", examples):
+    for piece in _pieces(words[1] if len(words) > 1 else "", examples, free):
         _check(piece, examples, free)
         name = piece.name or free
         if name in given:
@@ -55,6 +56,25 @@ def split_line(line: str, options: Collection[str], free: str = "") -> tuple[str
         if name:
             given[name] = piece.text
     return words[0].lower(), given
+
+
+def join_line(command: str, given: Mapping[str, str]) -> str:
+    """Return the line that ``split_line`` takes apart into this command and these options.
+
+    >>> join_line("check", {"setup": "tube: 12% over mesh", "distance": "16in"})
+    'check setup:“tube: 12% over mesh” distance:16in'
+    """
+    return " ".join([command, *(f"{name}:{_in_quotes(text)}" for name, text in given.items())])
+
+
+def _in_quotes(text: str) -> str:
+    """Return a value in quotes if anything in it could be taken for another option."""
+    if not re.search(r"[:=\n]", text) and text[:1] not in _CLOSING:
+        return text
+    for opening, closing in (("“", "”"), ("«", "»"), ("‘", "’")):
+        if not re.search(f"[{_CLOSING[opening]}](?!\\S)", text):
+            return f"{opening}{text}{closing}"
+    return text
 
 
 def _check(piece: _Piece, examples: Mapping[str, str], free: str) -> None:
@@ -72,8 +92,9 @@ def _check(piece: _Piece, examples: Mapping[str, str], free: str) -> None:
         raise NotUnderstoodError("", f"a value after {name}:", _usage(examples, name), name)
 
 
-def _pieces(rest: str, examples: Mapping[str, str]) -> Iterator[_Piece]:
-    starts = _starts(examples)
+def _pieces(rest: str, examples: Mapping[str, str], free: str) -> Iterator[_Piece]:
+    told_freely = bool(free) and not rest.lower().startswith((f"{free}:", f"{free}="))
+    starts = _starts(examples, r"(?=\S)" if told_freely else "")
     name, at = "", 0
     while True:
         inside, after = _quoted(rest, at)
@@ -99,12 +120,12 @@ def _quoted(rest: str, at: int) -> tuple[str | None, int]:
     return (rest[start + 1 : end.start()], end.end()) if end else (None, at)
 
 
-def _starts(examples: Mapping[str, str]) -> re.Pattern[str]:
+def _starts(examples: Mapping[str, str], followed: str) -> re.Pattern[str]:
     if not examples:
         return re.compile(r"(?!)")
     longest_first = sorted(examples, key=len, reverse=True)
     names = "|".join(re.escape(name).replace("_", "[_ -]?") for name in longest_first)
-    return re.compile(rf"(?<!\S)({names})[:=]", re.I)
+    return re.compile(rf"(?<!\S)({names})[:=]{followed}", re.I)
 
 
 def _canonical(name: str, examples: Mapping[str, str]) -> str:

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
-from bot.language.words import split_line
+from bot.language.words import join_line, split_line
 
 OPTIONS = {
     "tube": "12%",
@@ -124,3 +124,36 @@ def test_quotes_around_a_value_change_nothing(given: dict[str, str]) -> None:
 )
 def test_a_misspelt_name_gets_the_likely_one(word: str, meant: str | None) -> None:
     assert closest(word, ("bearded dragon", "leopard gecko", "corn snake", "ball python")) == meant
+
+
+def test_free_words_keep_known_names_that_a_space_follows() -> None:
+    told = "Tube: 12%\nReflector: polished, distance: 38cm to the log"
+    assert split_line(f"check {told}", OPTIONS, free="text") == ("check", {"text": told})
+    assert split_line(f"check {told} distance:16in", OPTIONS, free="text") == (
+        "check",
+        {"text": told, "distance": "16in"},
+    )
+    assert split_line("convert value: 14in", ["value"], free="value") == (
+        "convert",
+        {"value": "14in"},
+    )
+
+
+ANY_VALUES = st.text(max_size=60).map(lambda text: " ".join(text.split()))
+
+
+@given(st.dictionaries(st.sampled_from(sorted(OPTIONS)), ANY_VALUES.filter(bool)))
+def test_a_joined_line_comes_apart_into_the_same_options(given: dict[str, str]) -> None:
+    marks = "“”\"«»‘’„'"
+    if any(sum(mark in text for mark in marks) for text in given.values()):
+        return
+    assert split_line(join_line("distance", given), OPTIONS) == ("distance", given)
+
+
+def test_a_joined_line_keeps_quotes_and_lines_of_free_words() -> None:
+    told = "Tube: 12%\nhe said “ok”, 14” to his back"
+    line = join_line("check", {"text": told, "distance": "16in"})
+    assert split_line(line, (*OPTIONS, "text"), free="text") == (
+        "check",
+        {"text": told, "distance": "16in"},
+    )
