@@ -26,5 +26,6 @@ def animals_heard(scene: Scene) -> Iterator[Fact | Ask]:
         break
     yield from first.values()
     if len(first) > 1:
-        last = scene.of("animal")[-1]
+        named = [*scene.of("animal"), *scene.of("kin")]
+        last = max(named, key=lambda mark: mark.start)
         yield scene.ask(FactName.ANIMAL, f"Which animal is this for: {' or '.join(first)}?", last)
