@@ -3,14 +3,18 @@
 Every text is plain. Answers choose unit and rounding once; renderers only lay out.
 """
 
-from typing import Literal
+from collections.abc import Callable
+from functools import partial
+from typing import Annotated, Literal, ParamSpec
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, PlainSerializer
 
 from bot.drawing import Drawing
 from calc.uncertainty import Estimate
 
 __all__ = ["Document", "PageLink", "Picture", "Reply", "Row", "SourceLine", "Table", "Value"]
+
+_Given = ParamSpec("_Given")
 
 
 class _Part(BaseModel):
@@ -62,12 +66,70 @@ class SourceLine(_Part):
     kind: str
 
 
-class Picture(_Part):
-    """A picture that can be drawn for this reply, told in words."""
+class Picture:
+    """A picture that can be drawn for this reply, told in words.
 
-    alt: str
-    # What a renderer draws; not part of the JSON, and None in a reply that was read from it.
-    drawing: Drawing | None = Field(default=None, exclude=True)
+    ``alt`` are the words, ``drawing`` is what a renderer draws: not part of the JSON, and None in
+    a reply that was read from it.
+    """
+
+    __slots__ = ("_told", "_work")
+
+    def __init__(self, alt: str, drawing: Drawing | None = None) -> None:
+        self._told = alt, drawing
+        self._work: Callable[[], Picture] | None = None
+
+    @classmethod
+    def later(
+        cls, work: Callable[_Given, "Picture"], *given: _Given.args, **named: _Given.kwargs
+    ) -> "Picture":
+        """Return the picture that ``work`` makes of what is given, once somebody looks at it.
+
+        Most answers are read without their picture, which takes longer than all the rest.
+        """
+        picture = cls("")
+        picture._work = partial(work, *given, **named)
+        return picture
+
+    @property
+    def alt(self) -> str:
+        """Return the picture in words."""
+        return self._looked_at()[0]
+
+    @property
+    def drawing(self) -> Drawing | None:
+        """Return what a renderer draws."""
+        return self._looked_at()[1]
+
+    def _looked_at(self) -> tuple[str, Drawing | None]:
+        work = self._work
+        if work is not None:
+            self._told = work()._looked_at()
+            self._work = None
+        return self._told
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Picture) and self._looked_at() == other._looked_at()
+
+    def __hash__(self) -> int:
+        return hash(self._looked_at())
+
+    def __repr__(self) -> str:
+        return f"Picture(alt={self.alt!r})"
+
+    def __reduce__(self) -> tuple[type["Picture"], tuple[str, Drawing | None]]:
+        return Picture, self._looked_at()
+
+
+def _read_picture(value: object) -> object:
+    return Picture(**value) if isinstance(value, dict) else value
+
+
+def _picture_told(picture: Picture) -> dict[str, str]:
+    return {"alt": picture.alt}
+
+
+_Pictured = Annotated[Picture, BeforeValidator(_read_picture), PlainSerializer(_picture_told)]
 
 
 class Document(_Part):
@@ -80,6 +142,8 @@ class Document(_Part):
 class Reply(_Part):
     """One answer, or one problem, ready to be laid out."""
 
+    model_config = ConfigDict(arbitrary_types_allowed=True)
+
     command: str
     status: Literal["ok", "problem"]
     title: str
@@ -91,7 +155,7 @@ class Reply(_Part):
     cautions: tuple[str, ...] = ()
     guide: tuple[PageLink, ...] = ()
     sources: tuple[SourceLine, ...] = ()
-    picture: Picture | None = None
+    picture: _Pictured | None = None
     # Handed over as a file or printed as it is; not part of the JSON.
     document: Document | None = Field(default=None, exclude=True)
     # The query as it was understood, so that a button can ask it again; not part of the JSON.

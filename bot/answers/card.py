@@ -85,7 +85,7 @@ def answer_card(query: CardQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES)),
-        picture=_picture(entries, screens, wish, fitting, units),
+        picture=Picture.later(_picture, entries, screens, wish, fitting, units),
     )
 
 

@@ -91,7 +91,7 @@ def _by_readings(readings: Sequence[TypedReading], wish: Wish, context: Context)
         cautions=UV_CAUTIONS[:2],
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_READ)),
-        picture=_picture(seen, found, wish),
+        picture=Picture.later(_picture, seen, found, wish),
     )
 
 

@@ -91,7 +91,7 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
-        picture=_picture(lamp, screen, wish, placement, units),
+        picture=Picture.later(_picture, lamp, screen, wish, placement, units),
     )
 
 
@@ -169,7 +169,7 @@ def _refusal(
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "nearest_distance")),
-        picture=_picture(lamp, screen, wish, placement, units),
+        picture=Picture.later(_picture, lamp, screen, wish, placement, units),
     )
 
 

@@ -11,7 +11,7 @@ from bot.answers.linking import page_links, source_lines
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.day import Home, HoursQuery
-from bot.reply import Reply, Row, Table, Value
+from bot.reply import Picture, Reply, Row, Table, Value
 from calc.daylight import DayKind
 from calc.timer import LONGEST_H, SHORTEST_H, LightMonth, LightTimes, flat_times, month_plan
 
@@ -124,7 +124,7 @@ def _seasons(query: HoursQuery, kept: Kept, context: Context) -> Reply:
         cautions=_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_season_sources(query, kept)),
-        picture=year_picture(f"The light of {whose}", latitude, year, plan, turned),
+        picture=Picture.later(year_picture, f"The light of {whose}", latitude, year, plan, turned),
     )
 
 

@@ -77,7 +77,7 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS[:2],
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES)),
-        picture=_picture(query, known, check, wish, units),
+        picture=Picture.later(_picture, query, known, check, wish, units),
     )
 
 

@@ -18,7 +18,7 @@ from bot.answers.uv_parts import (
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.uv_depth import SectionQuery
-from bot.reply import Reply, Row, Table, Value
+from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
 from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, field_doubts, patches
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
@@ -72,8 +72,12 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
         ),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
-        picture=section_picture(room, found, wish, _alt(table, found, wish), units),
+        picture=Picture.later(_picture, room, found, wish, table, units),
     )
+
+
+def _picture(room: Layout, found: Patches, wish: Wish, table: Table, units: Units) -> Picture:
+    return section_picture(room, found, wish, _alt(table, found, wish), units)
 
 
 def _answer(found: Patches, wish: Wish) -> str:

@@ -24,7 +24,7 @@ from bot.answers.temps_words import (
 from bot.language.quantities import Measure, Units
 from bot.preferences import Context
 from bot.queries.heat import TempsQuery
-from bot.reply import Reply, Row, Value
+from bot.reply import Picture, Reply, Row, Value
 from calc.animals import Subject
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.readings import Doubtful, Finding, Instrument, Place, Readings
@@ -81,10 +81,13 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(judgement, kept)),
-        picture=temps_picture(
-            judgement, {f.place: _estimate(f) for f in judgement.findings}, kept, units
-        ),
+        picture=Picture.later(_picture, judgement, kept, units),
     )
+
+
+def _picture(judgement: Judgement, kept: Kept, units: Units) -> Picture:
+    read = {finding.place: _estimate(finding) for finding in judgement.findings}
+    return temps_picture(judgement, read, kept, units)
 
 
 def _value(measure: Measure | None) -> float | None:

@@ -91,7 +91,9 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
                 *(("birge1932", "uv_meter_judgement") if own else ()),
             )
         ),
-        picture=_picture(rows, picks, query.distance.low, screen, lit_m, wish, units),
+        picture=Picture.later(
+            _picture, rows, picks, query.distance.low, screen, lit_m, wish, units
+        ),
     )
 
 

@@ -85,7 +85,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
-        picture=_picture(lamp, screen, check, wish, units),
+        picture=Picture.later(_picture, lamp, screen, check, wish, units),
     )
 
 
