@@ -6,9 +6,11 @@ holds these units and no others and counts in exact fractions.
 """
 
 import re
+from decimal import Decimal
 from enum import StrEnum
 from fractions import Fraction
 from functools import cache
+from math import isfinite, lcm
 from typing import Any
 
 __all__ = [
@@ -166,6 +168,14 @@ def _line(from_unit: str, to_unit: str) -> tuple[Fraction, Fraction]:
     return at_one - at_zero, at_zero
 
 
+@cache
+def _whole_line(from_unit: str, to_unit: str) -> tuple[int, int, int]:
+    """Return scale and offset in whole numbers over a third: every answer converts some forty."""
+    scale, offset = _line(from_unit, to_unit)
+    parts = lcm(scale.denominator, offset.denominator)
+    return int(scale * parts), int(offset * parts), parts
+
+
 def exact(value: Fraction, from_unit: str, to_unit: str) -> Fraction:
     """Return ``value`` in another unit of the same dimension, exactly."""
     scale, offset = _line(from_unit, to_unit)
@@ -178,4 +188,9 @@ def convert(value: float, from_unit: str, to_unit: str) -> float:
     >>> convert(104, "degF", "degC"), convert(14, "in", "mm"), convert(0.3556, "m", "in")
     (40.0, 355.6, 14.0)
     """
-    return float(exact(Fraction(str(float(value))), from_unit, to_unit))
+    amount = float(value)
+    if not isfinite(amount):
+        raise ValueError(f"{amount} is no amount of {from_unit}")
+    times, plus, parts = _whole_line(from_unit, to_unit)
+    over, under = Decimal(str(amount)).as_integer_ratio()
+    return (over * times + under * plus) / (under * parts)

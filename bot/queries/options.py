@@ -6,6 +6,7 @@ asker's text into a value, ``Option`` tells the fronts what may be chosen or com
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, ValidationInfo
@@ -103,6 +104,7 @@ class Query(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True)
 
     @classmethod
+    @cache
     def options(cls) -> tuple[QueryOption, ...]:
         """Return the options in the order of the model."""
         found = []
