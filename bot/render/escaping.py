@@ -4,7 +4,7 @@ import re
 
 __all__ = ["escape", "escape_code", "units_long"]
 
-_ANYWHERE = re.compile(r"[\\*_~`|\[\]<]")
+_ANYWHERE = str.maketrans({sign: f"\\{sign}" for sign in "\\*_~`|[]<"})
 # A heading, small text or a quote, which Discord sees only at the start of a line.
 _LINE_START = re.compile(r"^(\s*)(-?#|>)", re.MULTILINE)
 _EVERYBODY = re.compile(r"@(everyone|here)", re.IGNORECASE)
@@ -16,9 +16,12 @@ def escape(text: str) -> str:
     >>> print(escape("**bold** <@1> @here http://x.invalid"))
     \*\*bold\*\* \<@1> \@here http\://x.invalid
     """
-    safe = _ANYWHERE.sub(r"\\\g<0>", text)
-    safe = _LINE_START.sub(r"\1\\\2", safe)
-    safe = _EVERYBODY.sub(r"\\@\1", safe)
+    safe = text.translate(_ANYWHERE)
+    # An answer is some forty texts, of which hardly any needs more than this.
+    if "#" in safe or ">" in safe:
+        safe = _LINE_START.sub(r"\1\\\2", safe)
+    if "@" in safe:
+        safe = _EVERYBODY.sub(r"\\@\1", safe)
     return safe.replace("://", "\\://")
 
 
