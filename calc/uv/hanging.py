@@ -80,8 +80,9 @@ def hangings(
 
     Notes
     -----
-    Best is what needs the least departure from the start distance, then a platform at about a
-    third of the height. A tube inside hangs 0.05 m under the lid, one on mesh 0.02 m over it.
+    Best is what needs the least departure from the start distance, then a tube out of the
+    animal's reach, then a platform at about a third of the height. A tube inside hangs 0.05 m
+    under the lid, one on mesh 0.02 m over it.
     Source: uv_distance_rows; nearest_distance.
 
     Examples
@@ -106,10 +107,11 @@ def hangings(
             here = spot(lamp, distance_m, screen)
             found.append(Hanging(lamp, mount, screen, tube_m, platform_m, here, placement))
 
-    def unease(way: Hanging) -> tuple[float, float]:
+    def unease(way: Hanging) -> tuple[float, bool, float]:
         start = way.placement.start
         moved = abs(way.distance_m - start.distance_m) if start else 0.0
-        return round(moved, 3), abs(way.platform_m / height_m - _LIKED_SHARE)
+        in_reach = mesh is not None and way.mount is Mount.INSIDE
+        return round(moved, 2), in_reach, abs(way.platform_m / height_m - _LIKED_SHARE)
 
     return tuple(sorted(found, key=unease))
 
