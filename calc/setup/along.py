@@ -1,0 +1,121 @@
+"""Where tube, platform and heat lamp go along and across the enclosure, so that both meet."""
+
+from dataclasses import dataclass
+
+from calc.heat.enclosure import Enclosure
+from calc.setup.light import LightPlan
+from calc.uv.choice import tube_length_for
+from calc.uv.patches import HeatPatch, Patches, Platform, patches
+from calc.uv.section import Box, HungTube
+from calc.uv.tube import STANDARD_T5_HO
+from calc.validity import OutsideModelError
+
+__all__ = ["DARK_ENDS_M", "MOST_COVERED", "Along", "TubeFit", "along", "tube_in"]
+
+DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
+"""What the caps of a tube take from its lit length. Source: t5_lengths."""
+
+MOST_COVERED = 1.15 * 2.0 / 3.0
+"""A tube that covers more leaves no end for shade and cool. Source: gradient_length."""
+
+_PATCH_RADIUS_M = 0.10
+_SHORTEST_PLATFORM_M, _LONGEST_PLATFORM_M, _DEEPEST_PLATFORM_M = 0.20, 0.60, 0.40
+_LAMPS_APART_M = 0.15
+
+
+@dataclass(frozen=True, slots=True)
+class TubeFit:
+    """A tube's length [m], its power [W] where it is a standard one, and the share it covers."""
+
+    length_m: float
+    power_w: float | None
+    covers: float
+
+    @property
+    def lit_m(self) -> float:
+        """The part that shines [m]."""
+        return self.length_m - DARK_ENDS_M
+
+
+@dataclass(frozen=True, slots=True)
+class Along:
+    """The places of everything [m] and what the animal meets there."""
+
+    tube: HungTube
+    platform: Platform
+    heat: HeatPatch
+    met: Patches
+
+
+def tube_in(length_m: float, owned_m: float | None = None) -> TubeFit | None:
+    """Return the tube for an enclosure, or the one that is owned; None where none is short enough.
+
+    Parameters
+    ----------
+    length_m : inside length of the enclosure [m], 0.3 to 4
+    owned_m : length of a tube that is owned [m], above the caps
+
+    Returns
+    -------
+    TubeFit or None
+        Half to two thirds of the length where a standard tube allows it, else the nearest that
+        fits in. Source: half_to_two_thirds; t5_lengths.
+
+    Examples
+    --------
+    >>> tube_in(1.2).length_m, tube_in(0.5)
+    (0.849, None)
+    """
+    if owned_m is not None:
+        shortest = DARK_ENDS_M + 0.1
+        if owned_m < shortest:
+            raise OutsideModelError("length of the tube", owned_m, shortest, 1.63, "m")
+        return None if owned_m > length_m else TubeFit(owned_m, None, owned_m / length_m)
+    choice = tube_length_for(length_m)
+    tube = choice.tube or choice.longer or choice.shorter
+    if tube is None or tube.face_to_face_m > length_m:
+        return None
+    return TubeFit(tube.face_to_face_m, tube.power_w, tube.face_to_face_m / length_m)
+
+
+def along(
+    box: Enclosure, fit: TubeFit, light: LightPlan, back_m: float, low_uvi: float, high_uvi: float
+) -> Along:
+    """Lay out tube, platform and heat lamp, and tell what the animal meets.
+
+    Parameters
+    ----------
+    box : the enclosure
+    fit : the tube's length
+    light : the tube in its height
+    back_m : height of the back over what it lies on [m]
+    low_uvi, high_uvi : the range wanted [1]
+
+    Returns
+    -------
+    Along
+        The tube starts at the warm end wall; heat lamp and tube hang side by side over the
+        middle of the platform, the tube behind.
+
+    Notes
+    -----
+    Source: half_to_two_thirds; platform_size; line_source.
+    """
+    middle = fit.length_m / 2.0
+    wide = max(box.length_m / 4.0, min(_SHORTEST_PLATFORM_M, box.length_m / 3.0))
+    wide = min(wide, 2.0 * middle, _LONGEST_PLATFORM_M)
+    deep = min(box.depth_m / 2.0, _DEEPEST_PLATFORM_M)
+    across, apart = box.depth_m / 2.0, min(_LAMPS_APART_M, box.depth_m / 3.0)
+    platform = Platform(
+        middle - wide / 2.0,
+        middle + wide / 2.0,
+        across - deep / 2.0,
+        across + deep / 2.0,
+        light.platform_top_m,
+    )
+    screen = light.hanging.screen
+    tube = HungTube(light.lamp, middle, across - apart / 2.0, light.tube_z_m, screen)
+    heat = HeatPatch(middle, across + apart / 2.0, min(_PATCH_RADIUS_M, box.depth_m / 4.0))
+    room = Box(box.length_m, box.depth_m, box.height_m)
+    met = patches([tube], room, platform, back_m, low_uvi, high_uvi, heat)
+    return Along(tube, platform, heat, met)

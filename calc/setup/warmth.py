@@ -1,0 +1,197 @@
+"""What heats the set-up by day and by night: lamp, air, and whether the night needs any."""
+
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from calc.animals import Animal, Target
+from calc.heat.enclosure import (
+    Enclosure,
+    HeatNeed,
+    LampPlace,
+    Lid,
+    air_held,
+    watts_to_hold,
+)
+from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
+from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
+from calc.heat.wattages import Family, next_step_up
+from calc.setup.light import HEAT_FIXTURE_M
+from calc.uncertainty import Estimate
+from calc.validity import OutsideModelError
+
+__all__ = ["Air", "HeatKind", "WarmthPlan", "plan_warmth"]
+
+_FARTHEST_ON_MESH_M = 0.60
+_FARTHEST_INSIDE_M = 0.40
+_NEAREST_LAMP_M = 0.10
+_LEAST_RISE_K = 8.0
+
+
+class HeatKind(Enum):
+    """What kind of heat the day needs."""
+
+    BASKING_LAMP = auto()
+    GENTLE = auto()
+    ROOM_IS_NEARLY_ENOUGH = auto()
+    UNKNOWN = auto()
+
+
+class Air(Enum):
+    """How the air that the lamp holds stands against the cool end's range."""
+
+    FINE = auto()
+    MAY_BE_COLD = auto()
+    TOO_COLD = auto()
+    MAY_BE_WARM = auto()
+    TOO_WARM = auto()
+    UNKNOWN = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class WarmthPlan:
+    """The heat of a set-up.
+
+    ``first`` is the range to buy from, None where a lamp is owned or none is needed;
+    ``watts`` what is reckoned with [W]; ``extra_w`` a second, dark heater [W] that may be needed.
+    """
+
+    kind: HeatKind
+    lamp_distance_m: float | None
+    lamp_place: LampPlace
+    first: FirstWattage | None
+    watts: Estimate | None
+    need: HeatNeed | None
+    held_c: Estimate | None
+    air: Air
+    extra_w: float | None
+    night: NightPlan | None
+    emitter: Emitter | None
+
+
+def plan_warmth(
+    animal: Animal,
+    box: Enclosure,
+    platform_top_m: float,
+    room_c: float,
+    night_c: float | None = None,
+    shape: LampShape = LampShape.FLOOD,
+    owned_w: float | None = None,
+) -> WarmthPlan:
+    """Plan the heat of a set-up.
+
+    Parameters
+    ----------
+    animal : whose targets count
+    box : the enclosure
+    platform_top_m : height of the basking place over the floor [m]
+    room_c : air of the room by day [degC], 10 to 35
+    night_c : coldest of the room at night [degC], -10 to 45
+    shape : the heat lamp's shape
+    owned_w : wattage of a heat lamp that is owned [W]
+
+    Returns
+    -------
+    WarmthPlan
+
+    Notes
+    -----
+    The lamp stands on a mesh up to 0.6 m over the platform, else hangs inside, at most 0.4 m.
+    Source: lamp_beams; enclosure_model; lamp_split; platform_size.
+    """
+    if not 10.0 <= room_c <= 35.0:
+        raise OutsideModelError("room air", room_c, 10.0, 35.0, "degC")
+    kind = _kind(animal, room_c)
+    distance, place = _lamp_distance(box, platform_top_m)
+    first = None
+    if kind is HeatKind.BASKING_LAMP and animal.basking_surface_c and owned_w is None:
+        first = first_wattage(shape, room_c, animal.basking_surface_c.aim, distance)
+    watts = _watts(first, owned_w)
+    need = _need(animal, box, room_c)
+    held = None if watts is None else _held(box, watts, place, room_c)
+    air = _air(animal.cool_air_c, watts, held)
+    night = None if night_c is None else night_plan(animal, night_c)
+    return WarmthPlan(
+        kind=kind,
+        lamp_distance_m=distance if kind is HeatKind.BASKING_LAMP or watts else None,
+        lamp_place=place,
+        first=first,
+        watts=watts,
+        need=need,
+        held_c=held,
+        air=air,
+        extra_w=_extra(need, watts, place, air, kind),
+        night=night,
+        emitter=_emitter(box, night, night_c),
+    )
+
+
+def _kind(animal: Animal, room_c: float) -> HeatKind:
+    if animal.basking_surface_c is None:
+        return HeatKind.UNKNOWN if animal.warm_air_c is None else HeatKind.GENTLE
+    if animal.basking_surface_c.aim < room_c + _LEAST_RISE_K:
+        return HeatKind.ROOM_IS_NEARLY_ENOUGH
+    return HeatKind.BASKING_LAMP
+
+
+def _lamp_distance(box: Enclosure, top_m: float) -> tuple[float, LampPlace]:
+    to_lid = box.height_m - top_m
+    if box.lid is not Lid.SOLID and to_lid <= _FARTHEST_ON_MESH_M:
+        return max(to_lid, _NEAREST_LAMP_M), LampPlace.ABOVE_MESH
+    free = to_lid - HEAT_FIXTURE_M
+    return min(max(free, _NEAREST_LAMP_M), _FARTHEST_INSIDE_M), LampPlace.INSIDE
+
+
+def _watts(first: FirstWattage | None, owned_w: float | None) -> Estimate | None:
+    if owned_w is not None:
+        return Estimate.exact(owned_w)
+    return first.watts if first else None
+
+
+def _need(animal: Animal, box: Enclosure, room_c: float) -> HeatNeed | None:
+    gentle = animal.basking_surface_c is None and animal.warm_air_c is not None
+    target = animal.warm_air_c if gentle else animal.cool_air_c
+    return None if target is None else watts_to_hold(box, target.aim, room_c)
+
+
+def _held(box: Enclosure, watts: Estimate, place: LampPlace, room_c: float) -> Estimate | None:
+    """Return the mean air held [degC], from the least lamp to the strongest, or None: too hot."""
+    try:
+        low, best, high = (
+            air_held(box, w * place.value, room_c) for w in (watts.low, watts.best, watts.high)
+        )
+    except OutsideModelError:
+        return None
+    return Estimate(min(low.best, best.low), best.best, max(high.best, best.high))
+
+
+def _air(cool: Target | None, watts: Estimate | None, held: Estimate | None) -> Air:
+    if cool is None or watts is None:
+        return Air.UNKNOWN
+    if held is None or held.low > cool.high:
+        return Air.TOO_WARM
+    if held.high < cool.low:
+        return Air.TOO_COLD
+    if held.best < cool.low:
+        return Air.MAY_BE_COLD
+    return Air.MAY_BE_WARM if held.best > cool.high else Air.FINE
+
+
+def _extra(
+    need: HeatNeed | None, watts: Estimate | None, place: LampPlace, air: Air, kind: HeatKind
+) -> float | None:
+    if need is None or need.total_w.best <= 0.0:
+        return None
+    if watts is None:
+        short = need.total_w.best if kind is not HeatKind.BASKING_LAMP else 0.0
+    elif air in (Air.TOO_COLD, Air.MAY_BE_COLD):
+        short = need.total_w.best - watts.best * place.value
+    else:
+        short = 0.0
+    return next_step_up(short, Family.DARK_EMITTER) if short > 0.0 else None
+
+
+def _emitter(box: Enclosure, night: NightPlan | None, night_c: float | None) -> Emitter | None:
+    heats = (NightDecision.HEAT, NightDecision.KEEPERS_DIFFER)
+    if night is None or night_c is None or night.decision not in heats:
+        return None
+    return emitter_for(box, night, night_c)
