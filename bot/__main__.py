@@ -5,7 +5,9 @@ import json
 import logging
 import sys
 from collections.abc import Callable, Sequence
+from contextlib import AbstractContextManager, closing
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from pydantic import ValidationError
 
@@ -15,6 +17,9 @@ from bot.operating.logs import start_logging
 from bot.preferences import Preferences
 from bot.reply import Reply
 from bot.settings import Settings
+
+if TYPE_CHECKING:
+    from bot.fronts.local import LocalDesk
 
 __all__ = ["main"]
 
@@ -66,6 +71,7 @@ def _parser() -> argparse.ArgumentParser:
     )
     pages.add_argument("--port", type=int, default=8040, help="the port on 127.0.0.1 (8040)")
     pages.set_defaults(run=_pages)
+    _backup_doors(doors)
     deploy = doors.add_parser("deploy", help="print a file to install the bot with")
     deploy.add_argument("kind", choices=[kind.value for kind in Kind])
     deploy.set_defaults(run=_deploy)
@@ -76,6 +82,18 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
+def _backup_doors(doors: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
+    backup = doors.add_parser("backup", help="write all saved data into a new file")
+    backup.add_argument("file", type=Path)
+    backup.set_defaults(run=_backup)
+    restore = doors.add_parser("restore", help="put the saved data of a backup back")
+    restore.add_argument("file", type=Path)
+    restore.add_argument(
+        "--replace", action="store_true", help="also where there is saved data, which is lost"
+    )
+    restore.set_defaults(run=_restore)
+
+
 def _preferences(parsed: argparse.Namespace, settings: Settings) -> Preferences:
     forced = Units(parsed.units) if parsed.units else None
     return Preferences(
@@ -84,11 +102,11 @@ def _preferences(parsed: argparse.Namespace, settings: Settings) -> Preferences:
 
 
 def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
-    from bot.ask import ask
     from bot.fronts.console import show
     from bot.render.text import render_text
 
-    reply = ask(" ".join(parsed.question), _preferences(parsed, settings))
+    with _desk(settings) as desk:
+        reply = desk.ask(" ".join(parsed.question), _preferences(parsed, settings))
     refused = reply.status == "problem"
     if parsed.json:
         print(reply.model_dump_json(indent=2))
@@ -115,11 +133,39 @@ def _console(parsed: argparse.Namespace, settings: Settings) -> int:
     from bot.fronts.console import converse, converse_on_terminal
 
     preferences = _preferences(parsed, settings)
-    if sys.stdin.isatty() and sys.stdout.isatty():
-        converse_on_terminal(preferences, settings.data_folder() / "history", parsed.out)
-    else:
-        converse(sys.stdin, sys.stdout.write, preferences, parsed.out)
+    with _desk(settings) as desk:
+        if sys.stdin.isatty() and sys.stdout.isatty():
+            history = settings.data_folder() / "history"
+            converse_on_terminal(preferences, history, parsed.out, desk.ask, desk.offers)
+        else:
+            converse(sys.stdin, sys.stdout.write, preferences, parsed.out, desk.ask)
     return 0
+
+
+def _desk(settings: Settings) -> AbstractContextManager["LocalDesk"]:
+    from bot.fronts.local import LocalDesk
+
+    address = settings.database_url.get_secret_value()
+    return closing(LocalDesk(address, settings.data_folder()))
+
+
+def _backup(parsed: argparse.Namespace, settings: Settings) -> int:
+    from bot.fronts.backups import back_up_now
+
+    return back_up_now(
+        settings.database_url.get_secret_value(), settings.data_folder(), parsed.file
+    )
+
+
+def _restore(parsed: argparse.Namespace, settings: Settings) -> int:
+    from bot.fronts.backups import restore_now
+
+    return restore_now(
+        settings.database_url.get_secret_value(),
+        settings.data_folder(),
+        parsed.file,
+        replace=parsed.replace,
+    )
 
 
 def _demo(parsed: argparse.Namespace, settings: Settings) -> int:
@@ -133,13 +179,13 @@ def _demo(parsed: argparse.Namespace, settings: Settings) -> int:
 
 
 def _commands(parsed: argparse.Namespace, _: Settings) -> int:
-    from bot.commands import COMMANDS, described
+    from bot.commands import ALL_COMMANDS, described
 
     if parsed.json:
-        print(json.dumps([described(c) for c in COMMANDS], indent=2, ensure_ascii=False))
+        print(json.dumps([described(c) for c in ALL_COMMANDS], indent=2, ensure_ascii=False))
     else:
-        width = max(len(command.name) for command in COMMANDS)
-        for command in COMMANDS:
+        width = max(len(command.name) for command in ALL_COMMANDS)
+        for command in ALL_COMMANDS:
             print(f"{command.name:<{width}}  {command.summary}")
     return 0
 

@@ -13,7 +13,7 @@ from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
 from bot.command import Command
-from bot.commands import ALL_COMMANDS, COMMANDS, command_named
+from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.quantities import Units
@@ -31,6 +31,7 @@ __all__ = [
     "ask",
     "ask_options",
     "problem",
+    "take_apart",
     "understand",
     "understand_options",
 ]
@@ -93,6 +94,15 @@ class Understood:
 
 def understand(line: str, preferences: Preferences) -> Understood | Reply:
     """Read one line; the reply says what was not understood."""
+    apart = take_apart(line, preferences)
+    if isinstance(apart, Reply):
+        return apart
+    command, given = apart
+    return understand_options(command.name, given, preferences)
+
+
+def take_apart(line: str, preferences: Preferences) -> tuple[Command, dict[str, str]] | Reply:
+    """Return the command and the texts of its options; the reply says what was not understood."""
     command: Command | None = None
     try:
         if len(line) > _MOST_CHARACTERS:
@@ -104,7 +114,7 @@ def understand(line: str, preferences: Preferences) -> Understood | Reply:
         _, given = split_line(f"{_ONE_WORD} {rest}", examples, command.positional)
     except NotUnderstoodError as error:
         return problem(command.name if command else "help", str(error), preferences)
-    return understand_options(command.name, given, preferences)
+    return command, given
 
 
 def understand_options(
@@ -154,19 +164,19 @@ def problem(name: str, sentence: str, preferences: Preferences, asked: str = "")
 
 
 def _command_of(line: str) -> tuple[Command, str]:
+    found = command_at(line)
+    if found is not None:
+        return found
     words = line.strip().removeprefix("/").split(maxsplit=2)
     if not words:
         raise NotUnderstoodError("nothing", "a question", COMMANDS[0].examples[0])
-    for count in (2, 1):
-        command = command_named(" ".join(words[:count]).lower())
-        if command is not None:
-            return command, " ".join(words[count:])
     group = [c for c in ALL_COMMANDS if c.name.partition(" ")[0] == words[0].lower()]
     if group:
-        second = [command.name.partition(" ")[2] for command in group]
-        accepted = f"one of {', '.join(second)} after {words[0].lower()}"
-        read = shown(words[1]) if len(words) > 1 else "nothing"
-        raise NotUnderstoodError(read, accepted, group[0].examples[0])
+        second = ", ".join(command.name.partition(" ")[2] for command in group)
+        read = shown(words[1]) if len(words) > 1 else "nothing more"
+        raise NotUnderstoodError(
+            read, f"one of {second} after {words[0].lower()}", group[0].examples[0]
+        )
     raise NotUnderstoodError(shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0])
 
 
@@ -182,7 +192,8 @@ def _no_such_command(name: str) -> str:
 
 
 def _asked(command: Command, given: Mapping[str, str]) -> str:
-    names = [option.name for option in command.query.options() if option.name in given]
+    options = command.query.options()
+    names = [o.name for o in options if o.name in given and not o.document]
     return " ".join([command.name, *(f"{name}:{given[name]}" for name in names)])
 
 

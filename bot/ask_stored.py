@@ -4,9 +4,9 @@ The asker's and the group's settings are consulted first. Where the store cannot
 other question is answered all the same, as it would be without one.
 """
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 
-from bot.ask import Understood, answered, understand, understand_options
+from bot.ask import Understood, answered, problem, take_apart, understand_options
 from bot.desk import Desk
 from bot.keeping.asker import preferred
 from bot.language.errors import NotUnderstoodError
@@ -23,9 +23,25 @@ _NOT_A_MODERATOR = (
 )
 
 
-async def ask_stored(line: str, preferences: Preferences, desk: Desk) -> Reply:
-    """Answer one line at a desk."""
-    return await _answered(understand(line, await _known(preferences, desk)), desk)
+async def ask_stored(
+    line: str,
+    preferences: Preferences,
+    desk: Desk,
+    files: Callable[[str], str] | None = None,
+) -> Reply:
+    """Answer one line at a desk; ``files`` gives the text of a file that the line names."""
+    known = await _known(preferences, desk)
+    apart = take_apart(line, known)
+    if isinstance(apart, Reply):
+        return apart
+    command, given = apart
+    try:
+        for option in command.query.options():
+            if option.document and files is not None and option.name in given:
+                given[option.name] = files(given[option.name])
+    except NotUnderstoodError as error:
+        return problem(command.name, str(error), known)
+    return await _answered(understand_options(command.name, given, known), desk)
 
 
 async def ask_stored_options(

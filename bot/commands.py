@@ -20,13 +20,13 @@ from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import DeclineQuery, DoseQuery, MeterQuery, SectionQuery
 from bot.reply import Reply
-from bot.stored_commands import STORED_COMMANDS
+from bot.stored_commands import GROUPS, STORED_COMMANDS
 
-__all__ = ["ALL_COMMANDS", "COMMANDS", "command_named", "described"]
+__all__ = ["ALL_COMMANDS", "COMMANDS", "command_at", "command_named", "described"]
 
 
 def _answer_help(query: HelpQuery, context: Context) -> Reply:
-    return answer_help(query, context, ALL_COMMANDS)
+    return answer_help(query, context, ALL_COMMANDS, GROUPS)
 
 
 COMMANDS: tuple[Command, ...] = (
@@ -168,6 +168,20 @@ ALL_COMMANDS: tuple[Command, ...] = (*COMMANDS, *STORED_COMMANDS)
 def command_named(name: str) -> Command | None:
     """Return the question with this name, if there is one."""
     return next((command for command in ALL_COMMANDS if command.name == name), None)
+
+
+def command_at(line: str) -> tuple[Command, str] | None:
+    """Return the question that a line begins with, and the rest of the line."""
+    bare = line.strip().removeprefix("/").lstrip()
+    first = bare.split(maxsplit=2)
+    for count in (2, 1):
+        command = command_named(" ".join(first[:count]).lower()) if len(first) >= count else None
+        if command is not None:
+            rest = bare
+            for word in first[:count]:
+                rest = rest.removeprefix(word).lstrip()
+            return command, rest
+    return None
 
 
 def described(command: Command) -> dict[str, object]:

@@ -1,13 +1,15 @@
 """What could be typed next: values of an option, and the rest of a console line."""
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
+from types import MappingProxyType
 
 from bot import guide
-from bot.commands import COMMANDS, command_named
+from bot.commands import ALL_COMMANDS, command_at, command_named
 from bot.language.names import ranked
 from bot.language.zones import zone_names
 from bot.queries.options import QueryOption
+from bot.stored_commands import GROUPS
 from calc.animals import animals
 from calc.heat.sources_of_heat import heat_source_names
 
@@ -32,6 +34,7 @@ _THERMOMETERS = (
 )
 _LATITUDES = ("home", "30S", "0", "30N", "40N", "50N")
 
+_NOTHING: Mapping[str, Sequence[str]] = MappingProxyType({})
 _LISTS: dict[str, Callable[[], tuple[str, ...]]] = {
     "animal": lambda: tuple(animal.name for animal in animals().values()),
     "tube": lambda: _TUBES,
@@ -41,26 +44,33 @@ _LISTS: dict[str, Callable[[], tuple[str, ...]]] = {
     "latitude": lambda: _LATITUDES,
     "zone": zone_names,
     "page": lambda: tuple(page.slug for page in guide.pages()),
-    "command": lambda: tuple(command.name for command in COMMANDS),
+    "command": lambda: (*(command.name for command in ALL_COMMANDS), *GROUPS),
 }
 
 
-def complete(command: str, option: str, typed: str) -> list[str]:
-    """Return up to 25 values that could complete an option; an empty list when none is known."""
+def complete(
+    command: str, option: str, typed: str, offers: Mapping[str, Sequence[str]] = _NOTHING
+) -> list[str]:
+    """Return up to 25 values that could complete an option; an empty list when none is known.
+
+    ``offers`` are the asker's and the group's own values by kind, which come first.
+    """
     found = command_named(command)
     facts = next((o for o in found.query.options() if o.name == option), None) if found else None
-    return ranked(typed, _values(facts), _MOST) if facts else []
+    return ranked(typed, _values(facts, offers), _MOST) if facts else []
 
 
-def complete_line(line: str) -> tuple[int, list[str]]:
+def complete_line(
+    line: str, offers: Mapping[str, Sequence[str]] = _NOTHING
+) -> tuple[int, list[str]]:
     """Return where the unfinished part of a console line starts, and what could stand there."""
     bare = line.removeprefix("/")
-    head, space, rest = bare.partition(" ")
-    if not space:
-        return len(line) - len(bare), [c.name for c in COMMANDS if c.name.startswith(head.lower())]
-    command = command_named(head.lower())
-    if command is None:
-        return len(line), []
+    found = command_at(bare)
+    if found is None or not bare.lower().startswith(f"{found[0].name} "):
+        known = [c.name for c in ALL_COMMANDS if c.name.startswith(bare.lower())]
+        return len(line) - len(bare), known
+    command = found[0]
+    rest = bare[len(command.name) + 1 :]
     options = {option.name: option for option in command.query.options()}
     word = re.split(r"\s", line)[-1]
     named = list(re.finditer(rf"(?<!\S)({'|'.join(options) or '(?!)'})[:=]", rest))
@@ -68,15 +78,18 @@ def complete_line(line: str) -> tuple[int, list[str]]:
     names = [f"{name}:" for name in options if name not in used and name.startswith(word)]
     if named and not line.endswith(" "):
         typed = rest[named[-1].end() :]
-        values = ranked(typed, _values(options[named[-1][1]]), _MOST)
+        values = ranked(typed, _values(options[named[-1][1]], offers), _MOST)
         if values and not (names and " " in typed):
             return len(line) - len(typed), values
     free = options.get(command.positional)
     if free is not None and not named:
-        names = ranked(rest, _values(free), _MOST) or names
+        names = ranked(rest, _values(free, offers), _MOST) or names
         word = rest
     return len(line) - len(word), names
 
 
-def _values(facts: QueryOption) -> tuple[str, ...]:
-    return facts.choices or (_LISTS[facts.completes]() if facts.completes else ())
+def _values(facts: QueryOption, offers: Mapping[str, Sequence[str]]) -> tuple[str, ...]:
+    if facts.choices:
+        return facts.choices
+    listed = _LISTS.get(facts.completes, tuple)()
+    return (*offers.get(facts.completes, ()), *listed)

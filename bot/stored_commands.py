@@ -1,7 +1,158 @@
-"""The questions about saved data, in the order of the list."""
+"""The questions about saved data, in the order of the list.
+
+Their examples work one after the other, beginning with a store in which there is nothing.
+"""
 
 from bot.command import Command
+from bot.keeping import history, mine, person, reminding
+from bot.moderator_commands import MODERATOR_COMMANDS
+from bot.queries.mine import (
+    CompareQuery,
+    ExportQuery,
+    ForgetQuery,
+    ImportQuery,
+    ListQuery,
+    NamedQuery,
+    PreferQuery,
+    ReadingQuery,
+    RemoveQuery,
+    SaveQuery,
+    UnreadQuery,
+)
+from bot.queries.remind import NumberQuery, RemindQuery, SnoozeQuery
 
-__all__ = ["STORED_COMMANDS"]
+__all__ = ["GROUPS", "STORED_COMMANDS"]
 
-STORED_COMMANDS: tuple[Command, ...] = ()
+_MINE = (
+    Command(
+        name="mine save",
+        summary="Keep an enclosure of yours, or change what is told of it; only you see it",
+        query=SaveQuery,
+        stored=mine.save,
+        examples=(
+            (
+                "mine save name:Pebble's box animal:bearded dragon tube:12% reflector:polished "
+                "screen:none distance:16in age:new"
+            ),
+            "mine save name:Spare box enclosure:120x60x60cm",
+        ),
+        guide=("keeping-notes",),
+    ),
+    Command(
+        name="mine reading",
+        summary="Write down what you read today: UV index and temperatures",
+        query=ReadingQuery,
+        stored=history.read,
+        examples=(
+            "mine reading name:Pebble's box uvi:4.2 distance:16in basking:103F cool:79F",
+            "mine reading name:Pebble's box uvi:4.4 distance:16in day:2026-01-10",
+        ),
+        guide=("keeping-notes", "how-to-take-a-reading"),
+    ),
+    Command(
+        name="mine show",
+        summary="An enclosure of yours: set-up, history, how the tube fades, when to read again",
+        query=NamedQuery,
+        stored=history.show,
+        examples=("mine show name:Pebble's box",),
+        guide=("keeping-notes", "when-a-lamp-is-worn-out"),
+    ),
+    Command(
+        name="mine compare",
+        summary="Two days of an enclosure beside each other",
+        query=CompareQuery,
+        stored=history.compare,
+        examples=("mine compare name:Pebble's box",),
+        guide=("keeping-notes",),
+    ),
+    Command(
+        name="mine unread",
+        summary="Take the readings of a day away again",
+        query=UnreadQuery,
+        stored=history.unread,
+        examples=("mine unread name:Pebble's box day:today of:cool",),
+    ),
+    Command(
+        name="mine list",
+        summary="All that is kept for you: enclosures and reminders",
+        query=ListQuery,
+        stored=mine.list_,
+        examples=("mine list",),
+        guide=("keeping-notes",),
+    ),
+    Command(
+        name="mine remove",
+        summary="Take an enclosure of yours away, with its readings and reminders",
+        query=RemoveQuery,
+        stored=mine.remove,
+        examples=("mine remove name:Spare box",),
+    ),
+    Command(
+        name="mine prefer",
+        summary="Your first unit and your time zone, everywhere",
+        query=PreferQuery,
+        stored=person.prefer,
+        examples=("mine prefer units:cm zone:Europe/Berlin", "mine prefer units:none"),
+    ),
+    Command(
+        name="mine export",
+        summary="All that is kept for you, as a file",
+        query=ExportQuery,
+        stored=person.export,
+        examples=("mine export",),
+    ),
+    Command(
+        name="mine import",
+        summary="Take a file back that mine export made",
+        query=ImportQuery,
+        stored=person.import_,
+        examples=('mine import file:{"noonstone": "keeper"}',),
+    ),
+    Command(
+        name="mine forget",
+        summary="Delete all that is kept for you, for good",
+        query=ForgetQuery,
+        stored=person.forget,
+        examples=("mine forget", "mine forget sure:yes"),
+    ),
+)
+_REMIND = (
+    Command(
+        name="remind me",
+        summary="A reminder to read the meter, replace the tube, or re-check, in your time zone",
+        query=RemindQuery,
+        stored=reminding.remind,
+        examples=("remind me about:meter when:in 3 months", "remind me about:season"),
+        guide=("keeping-notes",),
+    ),
+    Command(
+        name="remind list",
+        summary="Your reminders, and why one could not be delivered",
+        query=ListQuery,
+        stored=reminding.list_,
+        examples=("remind list",),
+    ),
+    Command(
+        name="remind snooze",
+        summary="Put a reminder off",
+        query=SnoozeQuery,
+        stored=reminding.snooze,
+        examples=("remind snooze number:1 until:in 2 days",),
+    ),
+    Command(
+        name="remind off",
+        summary="Take a reminder away",
+        query=NumberQuery,
+        stored=reminding.off,
+        examples=("remind off number:1",),
+    ),
+)
+GROUPS = {
+    "mine": "Your own enclosures and readings, kept for you alone",
+    "remind": "Reminders to read, replace or re-check",
+    "server": "For moderators: the group's settings and its own figures",
+    "board": "For moderators: pinned boards, kept up to date",
+}
+"""The first words of these questions, and what they are about."""
+
+STORED_COMMANDS: tuple[Command, ...] = (*_MINE, *_REMIND, *MODERATOR_COMMANDS)

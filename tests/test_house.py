@@ -15,7 +15,7 @@ import pytest
 
 from bot.ask import ask
 from bot.command import Command
-from bot.commands import COMMANDS
+from bot.commands import ALL_COMMANDS, COMMANDS
 from bot.preferences import Preferences
 from bot.render.terminal import render_terminal
 from bot.render.text import render_text
@@ -63,7 +63,13 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
         "bot.stored_commands",
     ),
-    "bot.stored_commands": ("bot.command", "bot.keeping", "bot.queries"),
+    "bot.moderator_commands": ("bot.command", "bot.keeping", "bot.queries"),
+    "bot.stored_commands": (
+        "bot.command",
+        "bot.keeping",
+        "bot.moderator_commands",
+        "bot.queries",
+    ),
     "bot.keeping": (
         "bot.keeping",
         "bot.answers",
@@ -89,6 +95,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.completion": (
         "bot.commands",
+        "bot.stored_commands",
         "bot.guide",
         "bot.language",
         "bot.queries",
@@ -200,14 +207,14 @@ def test_nothing_heavy_is_imported_by_the_door() -> None:
 
 
 def test_question_names_are_unique_and_documented() -> None:
-    names = [command.name for command in COMMANDS]
+    names = [command.name for command in ALL_COMMANDS]
     assert len(set(names)) == len(names)
     readme = (ROOT / "README.md").read_text(encoding="utf-8")
     for name in names:
         assert f"`{name}`" in readme, f"README.md does not tell of {name}"
 
 
-@pytest.mark.parametrize("command", COMMANDS, ids=lambda c: c.name)
+@pytest.mark.parametrize("command", ALL_COMMANDS, ids=lambda c: c.name)
 def test_every_option_is_described_and_has_an_example(command: Command) -> None:
     assert 1 <= len(command.summary) <= 100
     assert command.examples

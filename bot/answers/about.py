@@ -38,7 +38,14 @@ def answer_about(query: AboutQuery, context: Context) -> Reply:
             Row(
                 label="What is stored",
                 text="nothing you type: a question is answered and forgotten; "
-                "buttons carry their own question",
+                "buttons carry their own question. Kept is what you ask me to keep (enclosures, "
+                "readings, reminders, your unit and time zone) and what moderators set, with "
+                "the number of who changed it. Counts of what is asked hold no text and no person",
+            ),
+            Row(
+                label="Yours to take and delete",
+                text="mine export hands you all of it, mine forget deletes it at once; a server's "
+                "data are deleted 30 days after it removes me, or at once by server forget",
             ),
             Row(
                 label="Where numbers come from",

@@ -1,6 +1,6 @@
 """What can be asked: the list of questions, or one of them with its options."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from bot.answers.linking import page_links
 from bot.command import Command
@@ -14,14 +14,21 @@ from bot.reply import Reply, Row, Table
 __all__ = ["answer_help"]
 
 
-def answer_help(query: HelpQuery, context: Context, commands: Sequence[Command]) -> Reply:
-    """Answer with every question, or with the options and examples of one."""
-    wish = query.command.strip().lower().removeprefix("/")
+def answer_help(
+    query: HelpQuery,
+    context: Context,
+    commands: Sequence[Command],
+    groups: Mapping[str, str],
+) -> Reply:
+    """Answer with every question, those of a group, or the options and examples of one."""
+    wish = " ".join(query.command.lower().removeprefix("/").split())
     if not wish:
-        return _all(commands)
+        return _all(commands, groups)
+    if wish in groups:
+        return _group(wish, groups[wish], commands)
     by_name = {command.name: command for command in commands}
     if wish not in by_name:
-        near = closest(wish, by_name)
+        near = closest(wish, (*by_name, *groups))
         raise NotUnderstoodError(
             shown(wish),
             f"the name of a question{f', perhaps {near}' if near else ''}",
@@ -31,7 +38,23 @@ def answer_help(query: HelpQuery, context: Context, commands: Sequence[Command])
     return _one(by_name[wish], context)
 
 
-def _all(commands: Sequence[Command]) -> Reply:
+def _group(name: str, about: str, commands: Sequence[Command]) -> Reply:
+    within = [command for command in commands if command.name.startswith(f"{name} ")]
+    return Reply(
+        command="help",
+        status="ok",
+        title=f"What you can ask with {name}",
+        answer=f"{about}.",
+        table=Table(
+            columns=("Question", "What it answers"),
+            rows=tuple((command.name, command.summary) for command in within),
+        ),
+        steps=(f"Try: {within[0].examples[0]}", f"More about one: help {within[0].name}"),
+    )
+
+
+def _all(commands: Sequence[Command], groups: Mapping[str, str]) -> Reply:
+    alone = [(c.name, c.summary) for c in commands if c.name.partition(" ")[0] not in groups]
     return Reply(
         command="help",
         status="ok",
@@ -39,11 +62,11 @@ def _all(commands: Sequence[Command]) -> Reply:
         answer="Ask in inches or centimetres, °F or °C; every answer shows both.",
         table=Table(
             columns=("Question", "What it answers"),
-            rows=tuple((command.name, command.summary) for command in commands),
+            rows=(*alone, *((f"{name} …", about) for name, about in groups.items())),
         ),
         steps=(
             f"Try: {commands[0].examples[0]}",
-            f"More about one question: help {commands[0].name}",
+            f"More about one question: help {commands[0].name}, or help {next(iter(groups))}",
         ),
         cautions=(
             (

@@ -1,6 +1,6 @@
 """The console: a line in, an answer out; with history and completion on a terminal."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from pathlib import Path
 
 from bot.ask import ask
@@ -10,13 +10,14 @@ from bot.preferences import Preferences
 from bot.render.text import render_text
 from bot.reply import Reply
 
-__all__ = ["converse", "converse_on_terminal", "show"]
+__all__ = ["Answerer", "converse", "converse_on_terminal", "show"]
 
 _GREETING = (
     "Noonstone. Type a question, for example:\n"
     "  distance tube:12% reflector:polished screen:none animal:bearded dragon\n"
     "help lists what I can answer; leave with quit.\n"
 )
+Answerer = Callable[[str, Preferences], Reply]
 _LEAVING = frozenset({"quit", "exit", "bye"})
 
 
@@ -25,6 +26,7 @@ def converse(
     write: Callable[[str], object],
     preferences: Preferences,
     out: Path | None = None,
+    answer: Answerer = ask,
 ) -> None:
     """Answer each line in turn until they end or one says quit; keep pictures in ``out``."""
     for line in lines:
@@ -32,13 +34,19 @@ def converse(
         if wish.lower() in _LEAVING:
             return
         if wish:
-            reply = ask(wish, preferences)
+            reply = answer(wish, preferences)
             write(render_text(reply) + "\n")
             if kept := out and keep_picture(reply, out):
                 write(f"Picture: {kept}\n\n")
 
 
-def converse_on_terminal(preferences: Preferences, history: Path, out: Path | None = None) -> None:
+def converse_on_terminal(
+    preferences: Preferences,
+    history: Path,
+    out: Path | None = None,
+    answer: Answerer = ask,
+    offers: Callable[[], Mapping[str, Sequence[str]]] = dict,
+) -> None:
     """Answer a person at a terminal, with history kept in a file and Tab completion."""
     from prompt_toolkit import PromptSession
     from prompt_toolkit.completion import CompleteEvent, Completer, Completion
@@ -47,7 +55,7 @@ def converse_on_terminal(preferences: Preferences, history: Path, out: Path | No
 
     class LineCompleter(Completer):
         def get_completions(self, document: Document, _: CompleteEvent) -> Iterable[Completion]:
-            start, choices = complete_line(document.text_before_cursor)
+            start, choices = complete_line(document.text_before_cursor, offers())
             for choice in choices:
                 yield Completion(choice, start_position=start - len(document.text_before_cursor))
 
@@ -71,7 +79,7 @@ def converse_on_terminal(preferences: Preferences, history: Path, out: Path | No
         if wish.lower() in _LEAVING:
             return
         if wish:
-            reply = ask(wish, preferences)
+            reply = answer(wish, preferences)
             show(reply)
             if kept := out and keep_picture(reply, out):
                 print(f"Picture: {kept}")

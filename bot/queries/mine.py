@@ -5,10 +5,10 @@ from typing import Annotated
 from pydantic import Field
 
 from bot.language.choices import read_choice
-from bot.language.quantities import read_number
+from bot.language.dates import read_age
+from bot.language.quantities import Measure, read_number
 from bot.queries.options import (
     AnimalName,
-    Duration,
     EnclosureSize,
     FixtureOption,
     Length,
@@ -48,6 +48,7 @@ _KINDS = {
 _Uvi = Annotated[
     float, reading(lambda text: read_number(text, "a UV index such as 4.2", "4.2")), Option()
 ]
+_Age = Annotated[Measure, reading(read_age), Option()]
 _Kind = Annotated[
     str, reading(lambda text: read_choice(text, _KINDS)), Option(choices=tuple(_KINDS))
 ]
@@ -75,7 +76,7 @@ class SaveQuery(Query):
     length: Length | None = Field(
         None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
     )
-    age: Duration | None = Field(
+    age: _Age | None = Field(
         None, description="how long the tube has been in use, such as 6 months", examples=["new"]
     )
     enclosure: EnclosureSize | None = Field(

@@ -28,6 +28,8 @@ def render_terminal(reply: Reply) -> RenderableType:
     parts += _list("Take care", list(reply.cautions))
     parts += _list("Read more", [f"{p.title}: {p.url or f'guide {p.slug}'}" for p in reply.guide])
     parts += _list("Sources", [f"{s.citation} [{s.kind}]" for s in reply.sources], "dim")
+    if reply.document:
+        parts += [Text(reply.document.name, style="bold underline"), Text(reply.document.text)]
     return Group(*parts)
 
 

@@ -29,6 +29,8 @@ def render_text(reply: Reply, width: int = _WIDTH) -> str:
     if reply.sources:
         lines = (_wrap(f"{s.citation} [{s.kind}]", width, "- ") for s in reply.sources)
         blocks.append("Sources:\n" + "\n".join(lines))
+    if reply.document:
+        blocks.append(f"{reply.document.name}:\n\n{reply.document.text.rstrip()}")
     return "\n\n".join(blocks) + "\n"
 
 

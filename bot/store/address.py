@@ -5,11 +5,11 @@ from pathlib import Path
 from sqlalchemy import URL, make_url
 from sqlalchemy.exc import ArgumentError
 
+from bot.store import FILE_NAME
 from bot.store.errors import StoreAddressError
 
-__all__ = ["FILE_NAME", "address_of", "sqlite_address"]
+__all__ = ["address_of", "sqlite_address"]
 
-FILE_NAME = "noonstone.sqlite3"
 _DRIVERS = {"postgres": "asyncpg", "postgresql": "asyncpg", "sqlite": "aiosqlite"}
 
 

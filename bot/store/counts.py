@@ -2,45 +2,17 @@
 
 from collections.abc import Mapping
 from datetime import date, timedelta
-from enum import StrEnum
 
 from sqlalchemy import delete, select
 
-from bot.kept.values import Kept
+from bot.kept.counts import Asked, Count, week_of
 from bot.store.database import Database
 from bot.store.servers import hold_server
 from bot.store.tables import CountRow
 
-__all__ = ["Asked", "Count", "Counts", "week_of"]
+__all__ = ["Counts"]
 
 WEEKS_KEPT = 104
-
-
-class Asked(StrEnum):
-    """What is counted."""
-
-    QUESTION = "question"
-    ANIMAL = "animal"
-    PAGE = "page"
-
-
-class Count(Kept):
-    """How often something was asked for in one week."""
-
-    week: str
-    kind: Asked
-    name: str
-    times: int
-
-
-def week_of(day: date) -> str:
-    """Return a week as ISO 8601 names it.
-
-    >>> week_of(date(2027, 1, 1))
-    '2026-W53'
-    """
-    year, week, _ = day.isocalendar()
-    return f"{year}-W{week:02d}"
 
 
 class Counts:

@@ -13,11 +13,11 @@ import pytest
 from sqlalchemy import select
 
 from bot.kept.boards import Topic
+from bot.kept.counts import Asked
 from bot.kept.group import By, OwnLamp
 from bot.kept.keeper import Measured, Reading
 from bot.kept.reminders import About, ReminderExport
 from bot.store.backup import back_up, is_empty, restore
-from bot.store.counts import Asked
 from bot.store.errors import BackupError, StoreTooNewError
 from bot.store.store import Store, open_store_at
 from bot.store.tables import Table

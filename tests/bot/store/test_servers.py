@@ -4,6 +4,7 @@ from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
+from bot.kept.counts import Asked, week_of
 from bot.kept.group import (
     MOST_LAMPS,
     By,
@@ -15,7 +16,6 @@ from bot.kept.group import (
 )
 from bot.language.quantities import Units
 from bot.store.changes import MOST_CHANGES
-from bot.store.counts import Asked, week_of
 from bot.store.errors import LimitError
 from bot.store.servers import GRACE
 from bot.store.store import Store

@@ -1,0 +1,90 @@
+"""The desk at a console: one keeper and one group, kept on this computer."""
+
+import asyncio
+from collections.abc import Mapping
+from datetime import UTC, datetime
+from pathlib import Path
+
+from bot.ask import ask, problem
+from bot.ask_stored import ask_stored
+from bot.commands import command_at
+from bot.desk import LOCAL, Desk
+from bot.keeping.asker import offered
+from bot.keeping.words import MOST_IMPORT
+from bot.language.errors import NotUnderstoodError
+from bot.preferences import Preferences
+from bot.reply import Reply
+from bot.store import FILE_NAME
+from bot.store.errors import StoreError
+
+__all__ = ["LocalDesk"]
+
+
+class LocalDesk:
+    """Answers lines as the keeper and the moderator of this computer.
+
+    The store is opened when a question first needs it, or at once where there is one already,
+    because its settings and own figures count for every question.
+    """
+
+    def __init__(self, database_url: str, folder: Path) -> None:
+        self._url = database_url
+        self._folder = folder
+        self._desk: Desk | None = None
+        self._runner = asyncio.Runner()
+
+    def ask(self, line: str, preferences: Preferences) -> Reply:
+        """Answer one line."""
+        found = command_at(line)
+        stored = found is not None and found[0].stored is not None
+        try:
+            desk = self._opened() if stored or self._exists() else None
+        except StoreError as error:
+            if stored and found is not None:
+                return problem(found[0].name, str(error), preferences)
+            desk = None
+        if desk is None:
+            return ask(line, preferences)
+        return self._runner.run(ask_stored(line, preferences, desk, _read))
+
+    def offers(self) -> Mapping[str, tuple[str, ...]]:
+        """Return what can complete an option, as far as something is kept."""
+        try:
+            return self._runner.run(offered(self._opened())) if self._exists() else {}
+        except StoreError:
+            return {}
+
+    def close(self) -> None:
+        """Close the store."""
+        if self._desk is not None:
+            self._runner.run(self._desk.store.close())
+        self._runner.close()
+
+    def _exists(self) -> bool:
+        return bool(self._desk or self._url or (self._folder / FILE_NAME).exists())
+
+    def _opened(self) -> Desk:
+        from bot.store.store import open_store
+
+        now = datetime.now(UTC)
+        if self._desk is None:
+            store = self._runner.run(open_store(self._url, self._folder))
+        else:
+            store = self._desk.store
+        self._desk = Desk(store, LOCAL, LOCAL, None, moderator=True, now=now)
+        return self._desk
+
+
+def _read(name: str) -> str:
+    """Return the text of a file of this computer, or what was typed where it is JSON itself."""
+    if name.lstrip().startswith("{"):
+        return name
+    try:
+        path = Path(name).expanduser()
+        if path.stat().st_size > MOST_IMPORT:
+            raise NotUnderstoodError(name, "a file of half a megabyte at most", "file:mine.json")
+        return path.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError) as error:
+        raise NotUnderstoodError(
+            name, "a file on this computer that can be read", "file:mine.json", "file"
+        ) from error

@@ -1,0 +1,35 @@
+"""Counts as values: how often something was asked for in a week."""
+
+from datetime import date
+from enum import StrEnum
+
+from bot.kept.values import Kept
+
+__all__ = ["Asked", "Count", "week_of"]
+
+
+class Asked(StrEnum):
+    """What is counted."""
+
+    QUESTION = "question"
+    ANIMAL = "animal"
+    PAGE = "page"
+
+
+class Count(Kept):
+    """How often something was asked for in one week."""
+
+    week: str
+    kind: Asked
+    name: str
+    times: int
+
+
+def week_of(day: date) -> str:
+    """Return a week as ISO 8601 names it.
+
+    >>> week_of(date(2027, 1, 1))
+    '2026-W53'
+    """
+    year, week, _ = day.isocalendar()
+    return f"{year}-W{week:02d}"

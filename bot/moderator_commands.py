@@ -1,0 +1,181 @@
+"""The questions of a group's moderators, in the order of the list; the examples work in turn."""
+
+from bot.command import Command
+from bot.keeping import boards, counting, figures, server
+from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
+from bot.queries.server import (
+    AnswersQuery,
+    BoardQuery,
+    DropQuery,
+    LampQuery,
+    ScreenQuery,
+    SettingsQuery,
+    ShowQuery,
+    StatsQuery,
+    TargetQuery,
+    TopicQuery,
+)
+
+__all__ = ["MODERATOR_COMMANDS"]
+
+_SERVER = (
+    Command(
+        name="server show",
+        summary="What this group has set: settings, own lamps, screens and targets",
+        query=ShowQuery,
+        stored=server.show,
+        examples=("server show",),
+        who="moderator",
+        guide=("for-moderators",),
+    ),
+    Command(
+        name="server set",
+        summary="The group's first unit, animal, guide address and time zone",
+        query=SettingsQuery,
+        stored=server.settings,
+        examples=("server set units:in animal:bearded dragon", "server set units:none"),
+        who="moderator",
+        guide=("for-moderators",),
+    ),
+    Command(
+        name="server answers",
+        summary="Whether answers in this channel are for the asker alone or for everybody",
+        query=AnswersQuery,
+        stored=server.answers,
+        examples=("server answers show:public",),
+        who="moderator",
+        guide=("for-moderators",),
+    ),
+    Command(
+        name="server lamp",
+        summary="Keep a lamp class of the group's own, from meter readings",
+        query=LampQuery,
+        stored=figures.lamp,
+        examples=("server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in",),
+        who="moderator",
+        guide=("for-moderators", "how-to-take-a-reading"),
+    ),
+    Command(
+        name="server screen",
+        summary="Keep a screen of the group's own",
+        query=ScreenQuery,
+        stored=figures.screen,
+        examples=(
+            "server screen name:Mesh lid screen:passes 55%",
+            "server screen name:Fine mesh readings:3.3 at 12 in without:6.0 at 12 in",
+        ),
+        who="moderator",
+        guide=("for-moderators", "screens"),
+    ),
+    Command(
+        name="server target",
+        summary="Keep a target of the group's own for an animal",
+        query=TargetQuery,
+        stored=figures.target,
+        examples=(
+            "server target animal:bearded dragon of:basking range:98-106F best:103F",
+            "server target animal:bearded dragon of:uvi range:3-4",
+        ),
+        who="moderator",
+        guide=("for-moderators",),
+    ),
+    Command(
+        name="server remove",
+        summary="Take a lamp, a screen or a target of the group's own away",
+        query=DropQuery,
+        stored=figures.drop,
+        examples=(
+            "server remove screen:Fine mesh",
+            "server remove animal:bearded dragon of:uvi",
+        ),
+        who="moderator",
+    ),
+    Command(
+        name="server changes",
+        summary="Which moderator changed what, and when",
+        query=ShowQuery,
+        stored=server.changes,
+        examples=("server changes",),
+        who="moderator",
+    ),
+    Command(
+        name="server stats",
+        summary="What was asked here by week: questions, animals, guide pages; no text, no person",
+        query=StatsQuery,
+        stored=counting.stats,
+        examples=("server stats", "server stats weeks:26"),
+        who="moderator",
+    ),
+    Command(
+        name="server export",
+        summary="All that this group has set, as a file",
+        query=ExportQuery,
+        stored=server.export,
+        examples=("server export",),
+        who="moderator",
+    ),
+    Command(
+        name="server import",
+        summary="Take a file back that server export made",
+        query=ImportQuery,
+        stored=server.import_,
+        examples=('server import file:{"noonstone": "server"}',),
+        who="moderator",
+    ),
+    Command(
+        name="server forget",
+        summary="Delete all that is kept of this group, for good",
+        query=ForgetQuery,
+        stored=server.forget,
+        examples=("server forget", "server forget sure:yes"),
+        who="moderator",
+    ),
+)
+_BOARD = (
+    Command(
+        name="board preview",
+        summary="What a pinned board would say, shown to you alone",
+        query=BoardQuery,
+        stored=boards.preview,
+        examples=(
+            "board preview topic:distances animal:bearded dragon",
+            "board preview topic:first day",
+        ),
+        who="moderator",
+        guide=("for-moderators",),
+    ),
+    Command(
+        name="board post",
+        summary="Post and pin a board in this channel, kept up to date from then on",
+        query=BoardQuery,
+        stored=boards.post,
+        examples=("board post topic:temperatures animal:bearded dragon",),
+        who="moderator",
+        guide=("for-moderators",),
+    ),
+    Command(
+        name="board list",
+        summary="The group's boards and how they stand",
+        query=ShowQuery,
+        stored=boards.list_,
+        examples=("board list",),
+        who="moderator",
+    ),
+    Command(
+        name="board refresh",
+        summary="Have all boards looked at again now",
+        query=ShowQuery,
+        stored=boards.refresh,
+        examples=("board refresh",),
+        who="moderator",
+    ),
+    Command(
+        name="board remove",
+        summary="Unpin and delete a board of this channel",
+        query=TopicQuery,
+        stored=boards.remove,
+        examples=("board remove topic:temperatures",),
+        who="moderator",
+    ),
+)
+MODERATOR_COMMANDS: tuple[Command, ...] = (*_SERVER, *_BOARD)
