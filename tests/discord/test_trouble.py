@@ -125,7 +125,7 @@ async def test_an_answer_past_three_seconds_is_logged_and_not_tried_again(
         def slow(_: Reply) -> None:
             world.platform.ahead_s = 3.1
 
-        monkeypatch.setattr("bot.fronts.discord.client._swap", slow)
+        monkeypatch.setattr("bot.fronts.discord.answering._swap", slow)
         await world.begin("distance", TUBE)
         await world.platform.until(lambda: len(callbacks(world)) == 2, "the late callback")
         await log_line(world, caplog, "too late to answer")
@@ -165,7 +165,7 @@ async def test_an_unexpected_error_behind_a_button_is_told_too(
 ) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-        monkeypatch.setattr("bot.fronts.discord.client.render_embeds", lambda _: 1 / 0)
+        monkeypatch.setattr("bot.fronts.discord.answering.render_embeds", lambda _: 1 / 0)
         pressed = await world.press(answer, "Centimetres first")
     assert "noted as" in pressed.text
     assert pressed.ephemeral

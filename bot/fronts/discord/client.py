@@ -5,8 +5,9 @@ import logging
 import signal
 import sys
 import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import replace
-from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -14,9 +15,10 @@ import aiohttp
 import discord
 
 from bot.ask import ask
-from bot.commands import COMMANDS, command_named
+from bot.commands import COMMANDS
 from bot.completion import complete
-from bot.fronts.discord.buttons import BUTTONS, view_for
+from bot.fronts.discord.answering import Answers, Finished, Way, has_two_faces, laid_out
+from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.limits import Limits
 from bot.fronts.discord.question import Question
@@ -38,7 +40,6 @@ from bot.operating.health import PortTakenError
 from bot.operating.metrics import Metrics
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
-from bot.reply import Reply
 from bot.settings import Settings
 
 __all__ = ["Noonstone", "keep_the_library_quiet", "run"]
@@ -80,6 +81,7 @@ class Noonstone(discord.Client):
         self.limits = limits
         self.metrics = Metrics()
         self.connected = False
+        self._answers = Answers()
         self._preferences = preferences
         self._folder = folder
         self.tree = build_tree(self)
@@ -141,40 +143,42 @@ class Noonstone(discord.Client):
         question was taken from.
         """
         async with guarded(interaction, f"answering {question.command}"):
-            reply = self._answered(question, first)
-            public = addressee is not None and reply.status == "ok"
+            about = about or (target_of(interaction.message) if in_place else None)
             alone = in_direct_messages(interaction)
-            asked = Question.read(reply.asked) or question
-            message = Message(
-                embeds=render_embeds(reply),
-                view=view_for(
-                    reply,
-                    asked,
-                    private=not (public or alone),
-                    own=not public,
-                    swap_to=_swap(reply),
-                    about=about or (target_of(interaction.message) if in_place else None),
-                    pictures=self.studio is not None,
-                ),
-            )
-            if public and addressee is not None:
-                message = _addressed(message, addressee, interaction.user)
-            if in_place:
-                await edit_in_place(interaction, message)
-            else:
-                await send(interaction, message, private=not (public or alone))
+            way = Way(addressee is not None, alone, self.studio is not None)
+            with self._noted(question.command) as note:
+                finished = self._finished(question, self.preferences(first), way, about)
+                note(finished.status)
+                message = finished.message
+                if finished.public and addressee is not None:
+                    message = _addressed(message, addressee, interaction.user)
+                if in_place:
+                    await edit_in_place(interaction, message)
+                else:
+                    await send(interaction, message, private=not (finished.public or alone))
 
-    def _answered(self, question: Question, first: Units | None) -> Reply:
-        """Return the answer; it is counted and logged without a word of what was typed."""
-        started, outcome = time.perf_counter(), "error"
+    def _finished(
+        self, question: Question, preferences: Preferences, way: Way, about: Target | None
+    ) -> Finished:
+        if about is None:
+            return self._answers.finished(question, preferences, way)
+        return laid_out(question.answered(preferences), question, way, about)
+
+    @contextmanager
+    def _noted(self, command: str) -> Iterator[Callable[[str], None]]:
+        """Count and log an answer once it is sent, without a word of what was typed."""
+        started = time.perf_counter()
+        outcome, taken_s = "error", 0.0
+
+        def note(status: str) -> None:
+            nonlocal outcome, taken_s
+            outcome, taken_s = status, time.perf_counter() - started
+
         try:
-            reply = question.answered(self.preferences(first))
-            outcome = reply.status
+            yield note
         finally:
-            taken_s = time.perf_counter() - started
-            self.metrics.questions.labels(question.command, outcome).inc()
-            _log.info("%s: %s in %.1f ms", question.command, outcome, taken_s * 1000)
-        return reply
+            self.metrics.questions.labels(command, outcome).inc()
+            _log.info("%s: %s in %.1f ms", command, outcome, taken_s * 1000)
 
 
 def _addressed(
@@ -190,37 +194,12 @@ def _addressed(
     return replace(message, content=words, pings=pings)
 
 
-def _swap(reply: Reply) -> Units | None:
-    """Return the unit that could stand first instead, if that changes such answers."""
-    if reply.status != "ok" or not reply.units:
-        return None
-    try:
-        two_faces = _has_two_faces(reply.command)
-    except Exception as error:
-        # An answer must not be lost because the example beside it is broken.
-        note_failure(error, f"trying the examples of {reply.command}")
-        return None
-    other = Units.CM if Units(reply.units) is Units.IN else Units.IN
-    return other if two_faces else None
-
-
-@cache
-def _has_two_faces(name: str) -> bool:
-    """Say whether a question's answers differ by the unit shown first, told by its examples."""
-    command = command_named(name)
-    for example in command.examples if command else ():
-        inches, centimetres = (ask(example, Preferences(forced_units=u)) for u in Units)
-        if inches.model_copy(update={"units": centimetres.units}) != centimetres:
-            return True
-    return False
-
-
 def _warm_up() -> None:
     """Load what the first question would otherwise wait for while the heart beats."""
     for command in COMMANDS:
         try:
             render_embeds(ask(command.examples[0], Preferences()))
-            _has_two_faces(command.name)
+            has_two_faces(command.name)
             for option in command.query.options():
                 complete(command.name, option.name, "")
         except Exception as error:

@@ -1,0 +1,129 @@
+"""An answer ready to be sent: worked out, laid out, with its buttons, and kept for the next asker.
+
+The same few questions are asked all day. What is kept holds for one day, since an answer may tell
+of dates, and never an answer from saved data.
+"""
+
+from dataclasses import dataclass
+from datetime import UTC, date, datetime
+from functools import cache, lru_cache
+from typing import Any, Final, Literal
+
+import discord
+
+from bot.ask import ask
+from bot.commands import command_named
+from bot.fronts.discord.buttons import view_for
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import Message, note_failure
+from bot.fronts.discord.sharing import Target
+from bot.language.quantities import Units
+from bot.preferences import Preferences
+from bot.render.embeds import render_embeds
+from bot.reply import Reply
+
+__all__ = ["Answers", "Finished", "Way", "has_two_faces", "laid_out"]
+
+# About 15 kB each.
+_MOST_KEPT: Final = 1024
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """How an answer will be seen.
+
+    ``public``: by everybody, if it is one. ``alone``: nobody else is there. ``pictures``: there
+    is somebody to draw them.
+    """
+
+    public: bool
+    alone: bool
+    pictures: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Finished:
+    """An answer as it is sent, and whether everybody may see it."""
+
+    status: Literal["ok", "problem"]
+    public: bool
+    message: Message
+
+
+class _Settled(discord.ui.View):
+    """Buttons that do not change any more: laid out once, and found by their custom ids."""
+
+    def __init__(self, view: discord.ui.View) -> None:
+        super().__init__(timeout=None)
+        self._parts = view.to_components()
+        self.stop()
+
+    def to_components(self) -> list[dict[str, Any]]:
+        """Return the buttons as they are sent."""
+        return self._parts
+
+
+class Answers:
+    """Answers questions that need no saved data, and keeps the latest answers."""
+
+    def __init__(self, most: int = _MOST_KEPT) -> None:
+        self._kept = lru_cache(maxsize=most)(_finished)
+
+    def finished(self, question: Question, preferences: Preferences, way: Way) -> Finished:
+        """Return the answer; what fails is raised and not kept."""
+        given = tuple(question.given.items())
+        return self._kept(question.command, given, preferences, way, datetime.now(UTC).date())
+
+
+def _finished(
+    command: str,
+    given: tuple[tuple[str, str], ...],
+    preferences: Preferences,
+    way: Way,
+    _: date,
+) -> Finished:
+    question = Question(command, dict(given))
+    return laid_out(question.answered(preferences), question, way)
+
+
+def laid_out(reply: Reply, question: Question, way: Way, about: Target | None = None) -> Finished:
+    """Return the reply to a question as it is sent.
+
+    ``about`` is the message that the question was taken from, whose writer can be answered.
+    """
+    public = way.public and reply.status == "ok"
+    view = view_for(
+        reply,
+        Question.read(reply.asked) or question,
+        private=not (public or way.alone),
+        own=not public,
+        swap_to=_swap(reply),
+        about=about,
+        pictures=way.pictures,
+    )
+    return Finished(reply.status, public, Message(embeds=render_embeds(reply), view=_Settled(view)))
+
+
+def _swap(reply: Reply) -> Units | None:
+    """Return the unit that could stand first instead, if that changes such answers."""
+    if reply.status != "ok" or not reply.units:
+        return None
+    try:
+        two_faces = has_two_faces(reply.command)
+    except Exception as error:
+        # An answer must not be lost because the example beside it is broken.
+        note_failure(error, f"trying the examples of {reply.command}")
+        return None
+    other = Units.CM if Units(reply.units) is Units.IN else Units.IN
+    return other if two_faces else None
+
+
+@cache
+def has_two_faces(name: str) -> bool:
+    """Say whether a question's answers differ by the unit shown first, told by its examples."""
+    command = command_named(name)
+    for example in command.examples if command else ():
+        inches, centimetres = (ask(example, Preferences(forced_units=u)) for u in Units)
+        if inches.model_copy(update={"units": centimetres.units}) != centimetres:
+            return True
+    return False
