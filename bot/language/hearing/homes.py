@@ -39,7 +39,7 @@ def homes(scene: Scene) -> Iterator[Fact | Ask]:
 
 
 def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
-    if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
+    if scene.standing(figure) in (Standing.WISH, Standing.NOT):
         return
     doubt = next((side.doubt for side in figure.sides if side.doubt), None)
     inches = "in" if figure.text.endswith("in inches") else None
@@ -54,7 +54,7 @@ def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
 
 def _length(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     """Return a length that is said of the enclosure or of the tube itself."""
-    if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT) or not figure.unit:
+    if scene.standing(figure) in (Standing.WISH, Standing.NOT) or not figure.unit:
         return
     metres = exact(figure.low, figure.sides[0].unit or figure.unit, "m")
     doubtful = any(side.doubt for side in figure.sides)
@@ -80,6 +80,9 @@ def _of_home(scene: Scene, figure: Figure) -> bool:
     if after <= {"long", "wooden", "glass", "pvc", "big", "large"}:
         return True
     before = scene.before(figure.start, _HOME, start)
+    if before and scene.figures.within(before.start - 12, before.start):
+        # A 4 foot tank 14 inches: the length before is the tank's own.
+        return False
     between = scene.words(before.end, figure.start) if before else ["no"]
     tall = scene.next_word(figure.end) in ("tall", "high", "wide", "deep")
     return set(between) <= {"is", "about", "around", "of", "its", "a"} and not tall

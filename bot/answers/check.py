@@ -1,0 +1,89 @@
+"""A whole set-up judged: a verdict on each part, the first three things to do, what is missing."""
+
+from collections.abc import Iterator
+
+from bot.answers.check_heat import HEATED, heat_parts
+from bot.answers.check_parts import Mark, Part, in_order
+from bot.answers.check_uv import uv_part
+from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, kept_asked
+from bot.answers.linking import page_links, source_lines
+from bot.answers.setup_rows import read_rows
+from bot.answers.setup_told import Told, told_by
+from bot.answers.uv_parts import UV_CAUTIONS
+from bot.language.errors import NotUnderstoodError
+from bot.language.shown import shown
+from bot.preferences import Context
+from bot.queries.setup import CheckQuery
+from bot.reply import Reply, Row, Table
+
+__all__ = ["answer_check"]
+
+_GUIDE = (
+    "uv-and-heat-together",
+    "measuring-the-distance",
+    "measuring-temperatures",
+)
+_FIRST_THINGS = 3
+_NOTHING = "nothing of a set-up"
+_EXAMPLE = "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool side 75"
+
+
+def answer_check(query: CheckQuery, context: Context) -> Reply:
+    """Answer with a verdict on each part of a set-up, and what to do first."""
+    told, units = told_by(query.setup, query), context.units
+    if not told.facts and not told.unclear:
+        read = shown(query.setup) or "nothing"
+        accepted = "something about your set-up: the animal, the tube, its distance, temperatures"
+        raise NotUnderstoodError(read, accepted, _EXAMPLE, "setup")
+    kept = kept_asked(told.animal, context)
+    parts = (uv_part(told, kept, units), *heat_parts(told, kept, units))
+    todo = in_order(parts)
+    warmed = any(part.mark is Mark.CHANGE and part.name in HEATED for part in parts)
+    return Reply(
+        command="check",
+        status="ok",
+        title=f"Your set-up for {kept.whom}, checked",
+        answer=_answer(parts, todo),
+        values=tuple(value for part in parts for value in part.values),
+        rows=(*kept.rows, *_missing_rows(parts), *read_rows(told, units), *_correct_row(told)),
+        table=Table(
+            columns=("Part", "Verdict", "Why"),
+            rows=tuple((part.name, part.mark.value, part.why) for part in parts),
+        ),
+        steps=(*todo[:_FIRST_THINGS], *((AFTER_A_CHANGE,) if warmed else ())),
+        cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),
+    )
+
+
+def _sources(parts: tuple[Part, ...]) -> Iterator[str]:
+    for part in parts:
+        yield from part.sources
+
+
+def _answer(parts: tuple[Part, ...], todo: tuple[str, ...]) -> str:
+    said = [f"{mark.value}: {', '.join(names)}" for mark in Mark if (names := _named(parts, mark))]
+    told = "; ".join(said)
+    if not todo:
+        return f"{told[0].upper()}{told[1:]}. Nothing to do."
+    do = todo[0].partition(": ")[0].rstrip(".")
+    return f"{told[0].upper()}{told[1:]}. First, {do[0].lower()}{do[1:]}."
+
+
+def _named(parts: tuple[Part, ...], mark: Mark) -> list[str]:
+    return [
+        part.name if part.name == "UV" else part.name.lower() for part in parts if part.mark is mark
+    ]
+
+
+def _missing_rows(parts: tuple[Part, ...]) -> tuple[Row, ...]:
+    missing = dict.fromkeys(text for part in parts for text in part.missing)
+    if not missing:
+        return ()
+    return (Row(label="Missing", text="; ".join(missing)),)
+
+
+def _correct_row(told: Told) -> tuple[Row, ...]:
+    text = "did I read something wrongly? Ask again and add it, such as distance:16in or cool:78F"
+    return (Row(label="Correct me", text=text),) if told.facts else ()

@@ -1,0 +1,312 @@
+"""The UV of a set-up: by the keeper's meter where there is one, else by tube and distance.
+
+What was not said is not guessed: every usual fixture and screen is tried, and there is a verdict
+only where all of them agree.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import product
+
+from bot.answers.animals import known_by
+from bot.answers.check_parts import Mark, Part, Todo, Urgency
+from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
+from bot.answers.heat_parts import Kept
+from bot.answers.setup_told import Said, Told
+from bot.answers.uv_parts import (
+    fixture_name,
+    fixture_of,
+    lamp_asked,
+    screen_asked,
+    screen_phrase,
+)
+from bot.language.hearing import FactName
+from bot.language.hearing.facts import LampKind
+from bot.language.lamps import Fixture
+from bot.language.quantities import Measure, Units
+from bot.language.readings import PlacedReading
+from bot.language.screens import Blocks, NoScreen, Screen
+from bot.reply import Value
+from calc.animals import Target
+from calc.uv.placement import (
+    COMFORTABLE_MINIMUM_M,
+    SAFE_MINIMUM_M,
+    PlaceCheck,
+    Standing,
+    Verdict,
+    check_place,
+    standing_of,
+)
+
+__all__ = ["uv_part"]
+
+_NAME = "UV"
+_NEAREST_M, _FARTHEST_M = 0.05, 3.0
+_YEAR_S = 31_557_600.0
+# Without a word about the screen, nothing between and the common insect screen are both tried.
+_MESHES: tuple[Screen, ...] = (Blocks(0.30, "30%"), Blocks(0.45, "45%"), Blocks(0.60, "60%"))
+_HOW = {
+    FactName.TUBE: "the strength printed on the tube",
+    FactName.REFLECTOR: "whether the fixture has a polished (shiny) reflector or is plain",
+    FactName.SCREEN: "what is between tube and animal: nothing, or a mesh and how much it blocks",
+    FactName.DISTANCE_BACK: (
+        "the distance from the underside of the tube to the animal's back, with a tape measure"
+    ),
+}
+_DISTANCES = (
+    FactName.DISTANCE_BACK,
+    FactName.DISTANCE,
+    FactName.DISTANCE_PERCH,
+)
+_WORDS = {Standing.BELOW: "too weak", Standing.WITHIN: "right", Standing.ABOVE: "too strong"}
+
+
+@dataclass(frozen=True, slots=True)
+class _Case:
+    """One way the set-up may be, with what follows."""
+
+    fixture: Fixture
+    screen: Screen
+    check: PlaceCheck
+
+
+def uv_part(told: Told, kept: Kept, units: Units) -> Part:
+    """Judge the UV of a set-up for an animal."""
+    wanted = kept.animal.uvi
+    if wanted is None:
+        why = f"the UV index {kept.whom} wants is not known here; ask a reptile vet or keeper"
+        return Part(_NAME, Mark.CANNOT_TELL, why)
+    meter = told.one(FactName.UVI, tuple)
+    if meter is not None:
+        return _by_meter(meter.value, wanted)
+    placed = [x.value for x in told.all(FactName.UVI_AT) if isinstance(x.value, PlacedReading)]
+    if len(placed) == 1:
+        return _by_meter((placed[0].value,), wanted)
+    if placed or _is_t8(told):
+        return _for_the_meter(bool(placed), wanted)
+    if _has_no_tube(told):
+        return _without_tube(told, wanted)
+    distance = _distance(told)
+    if told.tube is None or distance is None:
+        return _untold(told, wanted, distance)
+    if not _NEAREST_M <= distance[1].value.low <= _FARTHEST_M:
+        shown = length(distance[1].value.low, units)
+        return Part(_NAME, Mark.CANNOT_TELL, f"{shown} is no distance I can work out a UVI for")
+    return _by_distance(told, distance, wanted, units)
+
+
+def _wanted(target: Target) -> str:
+    return f"wanted UVI {uvi_range(target.low, target.high)} ({known_by(target)})"
+
+
+def _by_meter(read: tuple[float, ...], wanted: Target) -> Part:
+    middle = (read[0] + read[-1]) / 2.0
+    standing = standing_of(middle, wanted.low, wanted.high)
+    values = (Value(name="uvi", low=read[0], best=middle, high=read[-1], unit="1"),)
+    why = f"your meter shows {uvi(middle)}: {_WORDS[standing]}, {_wanted(wanted)}"
+    if standing is Standing.WITHIN:
+        return Part(_NAME, Mark.FINE, why, values=values, sources=(wanted.source,))
+    way = "nearer to" if standing is Standing.BELOW else "farther from"
+    urgency = Urgency.TOO_LITTLE_UV if standing is Standing.BELOW else Urgency.TOO_MUCH_UV
+    text = (
+        f"Move the tube {way} the animal's back, or the platform, until the meter shows "
+        f"{uvi_range(wanted.low, wanted.high)}."
+    )
+    return Part(
+        _NAME, Mark.CHANGE, why, (Todo(urgency, text),), values=values, sources=(wanted.source,)
+    )
+
+
+def _is_t8(told: Told) -> bool:
+    return any(lamp.value is LampKind.T8 for lamp in told.lamps)
+
+
+def _for_the_meter(read: bool, wanted: Target) -> Part:
+    if read:
+        why = f"several meter readings: the question meter fits them together; {_wanted(wanted)}"
+        text = "Ask meter with your readings, such as: meter readings:4.2 at 12 in, 2.9 at 15 in."
+    else:
+        why = f"a T8 tube is weaker than the T5 HO tubes I know; {_wanted(wanted)}"
+        text = "Read the UV index at the animal's back with a meter, or plan a T5 HO tube."
+    return Part(
+        _NAME,
+        Mark.CANNOT_TELL,
+        why,
+        (Todo(Urgency.MEASURE, text),),
+        sources=(wanted.source, "common_practice"),
+    )
+
+
+def _has_no_tube(told: Told) -> bool:
+    kinds = {lamp.value for lamp in told.lamps}
+    others = kinds & {LampKind.COMPACT, LampKind.MERCURY_VAPOUR}
+    straight = told.tube or kinds & {LampKind.T5, LampKind.T5_HO}
+    return not straight and (told.lacks("uvb") or bool(others))
+
+
+def _without_tube(told: Told, wanted: Target) -> Part:
+    why = f"there is no T5 HO tube; {_wanted(wanted)}"
+    if not told.lacks("uvb"):
+        why = f"its UV does not come from a T5 HO tube, so no distance holds; {_wanted(wanted)}"
+    text = "Plan a T5 HO tube for the UV: the question plan, or tube, says which one and where."
+    return Part(
+        _NAME,
+        Mark.CHANGE,
+        why,
+        (Todo(Urgency.TOO_LITTLE_UV, text),),
+        sources=(wanted.source, "common_practice"),
+    )
+
+
+def _distance(told: Told) -> tuple[FactName, Said[Measure]] | None:
+    for name in _DISTANCES:
+        said = told.measure(name)
+        if said is not None:
+            return name, said
+    return None
+
+
+def _missing(told: Told, distance: tuple[FactName, Said[Measure]] | None) -> tuple[str, ...]:
+    lacking = []
+    if told.tube is None:
+        lacking.append(FactName.TUBE)
+    if distance is None:
+        lacking.append(FactName.DISTANCE_BACK)
+    if told.reflector is None:
+        lacking.append(FactName.REFLECTOR)
+    if told.screen is None:
+        lacking.append(FactName.SCREEN)
+    return tuple(_HOW[name] for name in lacking)
+
+
+def _untold(told: Told, wanted: Target, distance: tuple[FactName, Said[Measure]] | None) -> Part:
+    missing = _missing(told, distance)
+    text = f"Find out {missing[0]}."
+    return Part(
+        _NAME,
+        Mark.CANNOT_TELL,
+        f"too little is known of the tube; {_wanted(wanted)}",
+        (Todo(Urgency.MEASURE, text),),
+        missing,
+        sources=(wanted.source,),
+    )
+
+
+def _cases(told: Told, distance_m: float, wanted: Target) -> Iterator[_Case]:
+    """Return every way the set-up may be that was not ruled out by what was said."""
+    assert told.tube is not None
+    fixtures = (told.reflector.value,) if told.reflector else tuple(Fixture)
+    if told.screen:
+        screens: tuple[Screen, ...] = (told.screen.value,)
+    else:
+        screens = _MESHES if told.is_over else (NoScreen("none"), *_MESHES)
+    length_said, age = told.measure(FactName.TUBE_LENGTH), told.measure(FactName.AGE)
+    for fixture, screen in product(fixtures, screens):
+        lamp = lamp_asked(
+            told.tube.value,
+            fixture,
+            length_said.value if length_said else None,
+            age.value if age else None,
+        )
+        between = screen_asked(screen)
+        check = check_place(lamp, between, distance_m, wanted.low, wanted.high)
+        yield _Case(fixture, screen, check)
+
+
+def _by_distance(
+    told: Told, distance: tuple[FactName, Said[Measure]], wanted: Target, units: Units
+) -> Part:
+    name, said = distance
+    middle_m = (said.value.low + said.value.high) / 2.0
+    cases = tuple(_cases(told, middle_m, wanted))
+    standings = {case.check.standing for case in cases}
+    here = cases[0].check.here
+    low = min(case.check.here.uvi.low for case in cases)
+    high = max(case.check.here.uvi.high for case in cases)
+    best = here.uvi.best if len(cases) == 1 else (low * high) ** 0.5
+    values = (Value(name="uvi", low=low, best=best, high=high, unit="1"),)
+    sources = (wanted.source, "keitz1971", "uv_distance_rows")
+    missing = _missing(told, distance)
+    at = f"at {length(middle_m, units)}{_to(name)}"
+    if len(standings) > 1:
+        why = (
+            f"UVI {uvi_range(low, high)} {at}, which depends on what was not said; "
+            f"{_wanted(wanted)}"
+        )
+        find_out = (Todo(Urgency.MEASURE, f"Find out {missing[0]}."),)
+        return Part(_NAME, Mark.CANNOT_TELL, why, find_out, missing, values, sources)
+    standing = standings.pop()
+    told_uvi = uvi_estimate(here.uvi) if len(cases) == 1 else uvi_range(low, high)
+    why = f"about UVI {told_uvi} {at}: {_WORDS[standing]}, {_wanted(wanted)}{_age(told)}"
+    mark = Mark.FINE if standing is Standing.WITHIN and not _too_near(middle_m) else Mark.CHANGE
+    todo = tuple(_todo(cases, standing, middle_m, name, units))
+    return Part(_NAME, mark, why, todo, missing, values, sources)
+
+
+def _to(name: FactName) -> str:
+    return {
+        FactName.DISTANCE_BACK: " from the back",
+        FactName.DISTANCE_PERCH: " from the perch, so a little more at the back",
+    }.get(name, ", taken as to the back")
+
+
+def _age(told: Told) -> str:
+    age = told.measure(FactName.AGE)
+    if age is None or age.value.low <= _YEAR_S:
+        return ""
+    return "; the tube is older than a year, so only a meter tells"
+
+
+def _too_near(distance_m: float) -> bool:
+    return distance_m < SAFE_MINIMUM_M
+
+
+def _todo(
+    cases: tuple[_Case, ...], standing: Standing, distance_m: float, name: FactName, units: Units
+) -> Iterator[Todo]:
+    if _too_near(distance_m):
+        yield Todo(
+            Urgency.DANGER,
+            f"Give the animal more room: {length(distance_m, units)} from the tube is too near "
+            f"to be safe, at least {length(COMFORTABLE_MINIMUM_M, units)} is wanted.",
+        )
+    elif standing is not Standing.WITHIN:
+        yield from _moves(cases, standing, units)
+    if name is not FactName.DISTANCE_BACK:
+        yield Todo(
+            Urgency.MEASURE,
+            "Measure again from the underside of the tube to the animal's back, where it basks.",
+        )
+
+
+def _moves(cases: tuple[_Case, ...], standing: Standing, units: Units) -> Iterator[Todo]:
+    above = standing is Standing.ABOVE
+    urgency = Urgency.TOO_MUCH_UV if above else Urgency.TOO_LITTLE_UV
+    way = "farther from" if above else "nearer to"
+    fitting = [
+        case.check.placement.start.distance_m
+        for case in cases
+        if case.check.placement.verdict is Verdict.FITS and case.check.placement.start
+    ]
+    if not fitting:
+        case = cases[0]
+        what = (
+            f"{fixture_name(fixture_of(case.fixture))} {screen_phrase(screen_asked(case.screen))}"
+        )
+        yield Todo(
+            urgency,
+            f"No sensible distance gives the wanted UV with this tube in a {what}: the question "
+            "distance, with the same words, says why and what to use instead.",
+        )
+    elif len(fitting) == 1 and len(cases) == 1:
+        yield Todo(
+            urgency,
+            f"Bring the tube {way} the animal's back, to {length(fitting[0], units)}; moving the "
+            "platform does the same.",
+        )
+    else:
+        yield Todo(
+            urgency,
+            f"Bring the tube {way} the animal's back; tell me the fixture and the screen, and I "
+            "can say how far.",
+        )

@@ -1,0 +1,220 @@
+"""From a free question to one of the questions that are answered, with its options filled in.
+
+Nothing is answered here: the words choose the question, hearing fills its options, and what is
+still missing is asked for by that question as usual.
+"""
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from bot.answers.setup_told import Told, told_by
+from bot.language.errors import NotUnderstoodError
+from bot.language.hearing import FactName, hear
+from bot.language.hearing.facts import LampKind
+from bot.language.normal import normalise
+from bot.language.quantities import Dimension, Measure, convert
+from bot.language.screens import Blocks, NoScreen, Passes
+from bot.queries.setup import AskQuery
+
+__all__ = ["Routed", "route"]
+
+
+@dataclass(frozen=True, slots=True)
+class Routed:
+    """A question of the list with the options that the words filled."""
+
+    command: str
+    given: Mapping[str, str]
+
+
+# Words that choose a question, the surest first.
+_ASKED: tuple[tuple[str, str], ...] = (
+    (
+        "convert",
+        r"\bconvert\b|\b(?:in|to|into) (?:inches|inch|cm|centimet\w+|fahrenheit|celsius)\b",
+    ),
+    (
+        "plan",
+        r"\bplan\b|\bshopping list\b|\bwhat (?:do|will|would) i need\b|\bset(?:ting)? (?:it )?up\b",
+    ),
+    ("plan", r"\bwant to (?:get|buy|keep)\b|\bthinking (?:of|about) getting\b|\bnew set-?up\b"),
+    ("hours", r"\bhow (?:many hours|long should (?:the |my )?lights?)\b|\btimer\b|\bday ?length\b"),
+    (
+        "watts",
+        r"\b(?:what|which|how many|how much) watt|\bwhat (?:size|strength) (?:heat )?bulb\b",
+    ),
+    ("tube", r"\b(?:which|what) (?:uvb? ?)?(?:tube|uvb|strength|percent)"),
+    ("tube", r"\bshould i (?:get|use|buy)\b.*(?:%|\btube\b|\buvb?\b)"),
+    ("distance", r"\bhow (?:far|high|close|low)\b|\bwhat distance\b|\bwhat height\b"),
+    ("uvi", r"\b(?:what|which|how much) (?:is the )?uv(?:i| index)?\b|\bhow strong\b"),
+    (
+        "lamp",
+        r"\b(?:what is|is|are|can i use|should i use)\b.*\b(?:good|ok|okay|fine|safe|bad)\b",
+    ),
+    (
+        "night",
+        r"\b(?:need|heat|lamp|bulb|cold|warm)\w*\b.*\bnight\b|\bnight\b.*\b(?:need|heat|cold)\b",
+    ),
+)
+_SI = {
+    Dimension.LENGTH: "m",
+    Dimension.TEMPERATURE: "degC",
+    Dimension.POWER: "W",
+    Dimension.DURATION: "s",
+}
+_UNITS = {"degF": "F", "degC": "C"}
+_UV = (FactName.TUBE, FactName.REFLECTOR, FactName.SCREEN, FactName.PLACEMENT, FactName.UVI)
+_WARMTH = (FactName.BASKING, FactName.COOL, FactName.WARM)
+_DISTANCES = (FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH)
+_FEWEST_FACTS = 2
+_ACCEPTED = "a question about UV, heat, nights or a whole set-up, with what you know of yours"
+_EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen, bearded dragon"
+
+
+def route(query: AskQuery) -> Routed:
+    """Return the question that free words ask, or say that none was found in them."""
+    words = query.question
+    told = told_by(words, query)
+    name = _chosen(normalise(words.lower()), told)
+    if name is None:
+        raise NotUnderstoodError(words, _ACCEPTED, _EXAMPLE, "question")
+    if name == "check":
+        return Routed("check", {"setup": words})
+    if name == "plan":
+        return Routed("plan", {"wish": words})
+    return Routed(name, dict(_options(name, told, words)))
+
+
+def _chosen(words: str, told: Told) -> str | None:
+    asked = [name for name, pattern in _ASKED if re.search(pattern, words)]
+    for name in asked:
+        if name == "lamp" and not _lamp(told):
+            continue
+        if name == "convert" and not _amount(words):
+            continue
+        if name == "watts" and told.size is not None:
+            return "plan"
+        return name
+    uv = any(told.all(fact) for fact in _UV)
+    warmth = [fact for fact in _WARMTH if told.all(fact)]
+    if told.all(FactName.ROOM_NIGHT) and not (uv or warmth or told.lamps):
+        return "night"
+    if len(told.facts) < _FEWEST_FACTS and not warmth:
+        return None
+    if warmth and not uv and not told.lamps and not told.lacks("uvb"):
+        return "temps"
+    return "check" if uv or warmth or told.lamps else None
+
+
+def _options(name: str, told: Told, words: str) -> Iterator[tuple[str, str]]:
+    """Return the options of a question as somebody would type them."""
+    if name == "convert":
+        yield "value", _amount(normalise(words.lower()))
+        return
+    if name == "lamp":
+        yield "kind", _lamp(told)
+        return
+    if told.animal:
+        yield "animal", told.animal
+    yield from {
+        "distance": _of_tube,
+        "uvi": _of_tube,
+        "tube": _of_place,
+        "watts": _of_watts,
+        "night": _of_night,
+        "temps": _of_warmth,
+    }.get(name, _nothing)(told, name)
+
+
+def _nothing(_told: Told, _name: str) -> Iterator[tuple[str, str]]:
+    return iter(())
+
+
+def _of_tube(told: Told, name: str) -> Iterator[tuple[str, str]]:
+    if told.tube:
+        yield "tube", told.tube.value.text
+    if told.reflector:
+        yield "reflector", told.reflector.value.value
+    yield from _screen(told)
+    yield from _typed(told, "length", FactName.TUBE_LENGTH)
+    yield from _typed(told, "age", FactName.AGE)
+    if name == "uvi":
+        yield from _typed(told, "distance", *_DISTANCES)
+
+
+def _of_place(told: Told, _name: str) -> Iterator[tuple[str, str]]:
+    yield from _typed(told, "distance", *_DISTANCES)
+    yield from _screen(told)
+    if told.size:
+        size = told.size.value
+        yield "enclosure", f"{size.length_m:.4g} m"
+    else:
+        yield from _typed(told, "enclosure", FactName.ENCLOSURE_LENGTH)
+
+
+def _of_watts(told: Told, _name: str) -> Iterator[tuple[str, str]]:
+    yield from _typed(told, "room", FactName.ROOM)
+    yield from _typed(told, "distance", FactName.LAMP_DISTANCE, *_DISTANCES)
+
+
+def _of_night(told: Told, _name: str) -> Iterator[tuple[str, str]]:
+    yield from _typed(told, "room", FactName.ROOM_NIGHT, FactName.NIGHT, FactName.ROOM)
+
+
+def _of_warmth(told: Told, _name: str) -> Iterator[tuple[str, str]]:
+    for fact in (*_WARMTH, FactName.NIGHT):
+        yield from _typed(told, fact.value, fact)
+    yield from _typed(told, "lamp_on", FactName.ON_FOR)
+    if told.thermometers:
+        names = sorted(x.value for x in told.thermometers)
+        yield "measured", " and ".join(names)
+
+
+def _screen(told: Told) -> Iterator[tuple[str, str]]:
+    if told.screen is None:
+        return
+    match told.screen.value:
+        case NoScreen():
+            yield "screen", "none"
+        case Blocks(fraction):
+            yield "screen", f"{100 * fraction:.4g}%"
+        case Passes(fraction):
+            yield "screen", f"passes {100 * fraction:.4g}%"
+        case weave:
+            yield "screen", weave.text
+
+
+def _typed(told: Told, option: str, *names: FactName) -> Iterator[tuple[str, str]]:
+    """Return the first of these measures as text with its unit, if one was told."""
+    for name in names:
+        said = told.measure(name)
+        if said is not None:
+            yield option, _text(said.value)
+            return
+
+
+def _text(measure: Measure) -> str:
+    middle = (measure.low + measure.high) / 2.0
+    value = convert(middle, _SI[measure.dimension], measure.unit)
+    return f"{value:.6g} {_UNITS.get(measure.unit, measure.unit)}"
+
+
+def _lamp(told: Told) -> str:
+    """Return the kind of lamp that is there or asked about."""
+    asked = [ask.words for ask in told.unclear if ask.name is FactName.LAMP]
+    kinds = [lamp.value for lamp in told.lamps]
+    kinds += [fact.value for words in asked for fact in hear(words, {}).all(FactName.LAMP)]
+    # The question lamp knows these two by another name.
+    names = {LampKind.FLOOD: "halogen flood", LampKind.COLOURED: "night lamp"}
+    return next((names.get(k, k.value) for k in kinds if isinstance(k, LampKind)), "")
+
+
+def _amount(words: str) -> str:
+    """Return the first amount with a unit, as the question convert reads it."""
+    pattern = (
+        r"[-+]?\d[\d.,]*(?:\s*\d/\d+)?\s*"
+        r"(?:inch(?:es)?|in|feet|foot|ft|cm|mm|m|°\s*[fc]|degrees? [fc]|[fc]|fahrenheit|celsius)\b"
+    )
+    found = re.search(pattern, words)
+    return found[0] if found else ""

@@ -1,0 +1,183 @@
+"""A set-up as it was told: each thing with the words it came from, options before words."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from functools import cache
+from typing import Generic, TypeVar
+
+from bot.language.hearing import Ask, Fact, FactName, Heard, hear
+from bot.language.hearing.facts import LampKind, Placement, Thermometer
+from bot.language.lamps import Fixture, TubeStrength
+from bot.language.quantities import Measure
+from bot.language.screens import NoScreen, Screen
+from bot.language.sizes import Size
+from bot.queries.options import Query
+from calc.animals import animals
+
+__all__ = ["Said", "Told", "told_by"]
+
+Kind = TypeVar("Kind")
+
+
+@dataclass(frozen=True, slots=True)
+class Said(Generic[Kind]):
+    """A value with the asker's words; ``option`` is set where an option gave it."""
+
+    value: Kind
+    words: str
+    option: bool = False
+    hedged: bool = False
+    assumed: bool = False
+
+
+# option of the question → the fact it speaks of
+_OPTIONS = {
+    "animal": FactName.ANIMAL,
+    "tube": FactName.TUBE,
+    "reflector": FactName.REFLECTOR,
+    "screen": FactName.SCREEN,
+    "distance": FactName.DISTANCE_BACK,
+    "length": FactName.TUBE_LENGTH,
+    "age": FactName.AGE,
+    "meter": FactName.UVI,
+    "basking": FactName.BASKING,
+    "cool": FactName.COOL,
+    "warm": FactName.WARM,
+    "night": FactName.NIGHT,
+    "room": FactName.ROOM,
+    "lamp_on": FactName.ON_FOR,
+    "hours": FactName.HOURS,
+    "enclosure": FactName.ENCLOSURE,
+    "material": FactName.MATERIAL,
+    "lid": FactName.LID,
+}
+# What a correction of one thing also settles.
+_SETTLES = {
+    FactName.DISTANCE_BACK: (
+        FactName.DISTANCE,
+        FactName.DISTANCE_PERCH,
+        FactName.DISTANCE_FLOOR,
+    ),
+    FactName.SCREEN: (FactName.PLACEMENT,),
+    FactName.NIGHT: (FactName.ROOM_NIGHT,),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """Everything that was said of a set-up, by name of the fact, and what is still unclear."""
+
+    facts: dict[FactName, tuple[Said[object], ...]]
+    unclear: tuple[Ask, ...]
+    order: tuple[FactName, ...] = field(default=())
+
+    def all(self, name: FactName) -> tuple[Said[object], ...]:
+        """Return all that was said under a name."""
+        return self.facts.get(name, ())
+
+    def one(self, name: FactName, kind: type[Kind]) -> Said[Kind] | None:
+        """Return what was said under a name if it was said once and clearly."""
+        rows = self.all(name)
+        asked = any(ask.name is name for ask in self.unclear)
+        if len(rows) != 1 or asked:
+            return None
+        only, value = rows[0], rows[0].value
+        if not isinstance(value, kind):
+            return None
+        return Said(value, only.words, only.option, only.hedged, only.assumed)
+
+    def measure(self, name: FactName) -> Said[Measure] | None:
+        """Return the measure said under a name, if it was said once and clearly."""
+        return self.one(name, Measure)
+
+    @property
+    def animal(self) -> str:
+        """The animal: the option, else the first one named, else nothing."""
+        rows = self.all(FactName.ANIMAL)
+        return str(rows[0].value) if rows else ""
+
+    @property
+    def tube(self) -> Said[TubeStrength] | None:
+        """The tube's strength."""
+        return self.one(FactName.TUBE, TubeStrength)
+
+    @property
+    def reflector(self) -> Said[Fixture] | None:
+        """What is behind the tube."""
+        return self.one(FactName.REFLECTOR, Fixture)
+
+    @property
+    def screen(self) -> Said[Screen] | None:
+        """What is between; a tube inside has nothing between."""
+        rows = self.all(FactName.SCREEN)
+        asked = any(ask.name is FactName.SCREEN for ask in self.unclear)
+        value = rows[0].value if len(rows) == 1 and not asked else None
+        if isinstance(value, Screen):
+            return Said(value, rows[0].words, rows[0].option)
+        inside = [x for x in self.all(FactName.PLACEMENT) if x.value is Placement.INSIDE]
+        if inside and not self.is_over and not rows:
+            return Said(NoScreen("inside"), inside[0].words)
+        return None
+
+    @property
+    def is_over(self) -> bool:
+        """Whether the tube is said to lie over the mesh."""
+        return any(x.value is Placement.OVER for x in self.all(FactName.PLACEMENT))
+
+    @property
+    def size(self) -> Said[Size] | None:
+        """The enclosure."""
+        return self.one(FactName.ENCLOSURE, Size)
+
+    @property
+    def lamps(self) -> tuple[Said[object], ...]:
+        """The kinds of lamp and heater that are there."""
+        return tuple(x for x in self.all(FactName.LAMP) if isinstance(x.value, LampKind))
+
+    @property
+    def thermometers(self) -> frozenset[Thermometer]:
+        """What was measured with."""
+        rows = self.all(FactName.THERMOMETER)
+        return frozenset(x.value for x in rows if isinstance(x.value, Thermometer))
+
+    def lacks(self, what: str) -> bool:
+        """Say whether something is said not to be there."""
+        return any(str(x.value) == what for x in self.all(FactName.WITHOUT))
+
+
+def told_by(words: str, query: Query) -> Told:
+    """Return what free words and the options of a question tell together."""
+    heard = hear(words, known_animals()) if words.strip() else Heard((), ())
+    given = {
+        fact: value
+        for option, fact in _OPTIONS.items()
+        if (value := getattr(query, option, None)) not in (None, "")
+    }
+    settled = {*given, *(other for fact in given for other in _SETTLES.get(fact, ()))}
+    facts: dict[FactName, tuple[Said[object], ...]] = {}
+    for fact, value in given.items():
+        facts[fact] = (Said(value, _typed(value), option=True),)
+    for said in heard.facts:
+        if said.name not in settled:
+            facts[said.name] = (*facts.get(said.name, ()), _said(said))
+    unclear = tuple(ask for ask in heard.questions if ask.name not in settled)
+    return Told(facts, unclear, tuple(facts))
+
+
+def _said(fact: Fact) -> Said[object]:
+    return Said(fact.value, fact.words, hedged=fact.hedged, assumed=fact.assumed)
+
+
+def _typed(value: object) -> str:
+    return str(getattr(value, "text", value))
+
+
+@cache
+def known_animals() -> dict[str, str]:
+    """Return every name and alias with the name to report."""
+    rows: Iterable[tuple[str, str]] = (
+        (alias, animal.name)
+        for animal in animals().values()
+        for alias in (animal.name, animal.scientific, *animal.aliases)
+    )
+    return dict(rows)

@@ -1,0 +1,123 @@
+"""The questions about a whole set-up, told in the asker's own words: check it, plan it."""
+
+from pydantic import Field
+
+from bot.queries.heat import LidName, MaterialName, Thermometers
+from bot.queries.options import (
+    AnimalName,
+    Duration,
+    EnclosureSize,
+    FixtureOption,
+    Hours,
+    Length,
+    Query,
+    ScreenOption,
+    Temperature,
+    Text,
+    Tube,
+    UviRange,
+)
+
+__all__ = ["AskQuery", "CheckQuery", "PlanQuery"]
+
+_ANIMAL = "the animal, such as bearded dragon"
+
+
+class CheckQuery(Query):
+    """A whole set-up, told freely; an option says better what the words said wrongly."""
+
+    setup: Text = Field(
+        "",
+        description="your set-up in your own words, as you would tell a friend",
+        examples=["beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool 75"],
+    )
+    animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
+    tube: Tube | None = Field(None, description="tube strength on the label", examples=["12%"])
+    reflector: FixtureOption | None = Field(
+        None, description="the fixture behind the tube: polished or plain", examples=["polished"]
+    )
+    screen: ScreenOption | None = Field(
+        None, description="what is between: none, 45% (blocked), passes 55%", examples=["none"]
+    )
+    distance: Length | None = Field(
+        None, description="from the tube to the animal's back", examples=["16in"]
+    )
+    length: Length | None = Field(None, description="length of the tube", examples=["34in"])
+    age: Duration | None = Field(
+        None, description="how long the tube has been in use", examples=["6 months"]
+    )
+    meter: UviRange | None = Field(
+        None, description="UV index that a meter shows at the animal's back", examples=["4.2"]
+    )
+    basking: Temperature | None = Field(
+        None, description="basking surface, by infrared gun", examples=["98F"]
+    )
+    cool: Temperature | None = Field(
+        None, description="air at the cool end, by digital probe", examples=["75F"]
+    )
+    warm: Temperature | None = Field(
+        None, description="air at the warm end, out of the beam", examples=["83F"]
+    )
+    night: Temperature | None = Field(
+        None, description="the lowest at night in the enclosure or its room", examples=["64F"]
+    )
+    lamp_on: Duration | None = Field(
+        None, description="how long the lamp had been on when you read", examples=["3 hours"]
+    )
+    measured: Thermometers | None = Field(
+        None,
+        description="what you measured with: infrared gun, digital probe, dial or strip",
+        examples=["infrared gun and digital probe"],
+    )
+    hours: Hours | None = Field(
+        None, description="how long the lights are on each day", examples=["12 hours"]
+    )
+
+
+class PlanQuery(Query):
+    """What somebody owns or wants, from which a starting set-up is worked out."""
+
+    wish: Text = Field(
+        "",
+        description="what you have or want, in your own words",
+        examples=["a beardie in a 4x2x2 wooden viv with a mesh lid, room 70F, 62F at night"],
+    )
+    animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
+    enclosure: EnclosureSize | None = Field(
+        None,
+        description="inside length, depth and height, such as 48x24x24in or 120x60x60cm",
+        examples=["48x24x24in"],
+    )
+    material: MaterialName | None = Field(
+        None, description="the walls: glass, wood, pvc or melamine", examples=["wood"]
+    )
+    lid: LidName | None = Field(
+        None, description="the lid: solid, part mesh or full mesh", examples=["solid"]
+    )
+    screen: ScreenOption | None = Field(
+        None, description="what the mesh of the lid takes, such as 45%", examples=["45%"]
+    )
+    room: Temperature | None = Field(
+        None, description="the air of the room by day", examples=["70F"]
+    )
+    night: Temperature | None = Field(
+        None, description="the coldest the room gets at night", examples=["62F"]
+    )
+    tube: Tube | None = Field(None, description="a tube you own already", examples=["12%"])
+    reflector: FixtureOption | None = Field(
+        None, description="the fixture you own: polished or plain", examples=["polished"]
+    )
+    back: Length | None = Field(
+        None,
+        description="how high the animal's back is above what it lies on",
+        examples=["2in"],
+    )
+
+
+class AskQuery(Query):
+    """Any question in the asker's own words."""
+
+    question: Text = Field(
+        description="your question in your own words",
+        examples=["how far should a 12% tube be with a polished reflector and no screen"],
+    )

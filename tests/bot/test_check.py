@@ -1,0 +1,133 @@
+"""A whole set-up checked: verdicts, order, what is missing, and the words of every fact."""
+
+import pytest
+
+from bot.answers.check import answer_check
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Units
+from bot.preferences import Context
+from bot.queries.setup import CheckQuery
+from bot.reply import Reply
+from tests.bot.language.hearing_score import TUNED_ON, heard_in, sentences
+
+TOLD = (
+    "hi my beardie has a 12% in a shiny hood on top of the mesh, its 14 inches to the log, "
+    "basking 98, other side 75, what am i doing wrong"
+)
+RIGHT = (
+    "bearded dragon, 12% T5 HO, polished reflector, no screen, 17 in to his back, basking 103F, "
+    "cool end 79F, lamp was on for 3 hours, 66F at night, lights 12 hours a day, halogen flood"
+)
+
+
+def checked(words: str, units: Units = Units.IN, **options: str) -> Reply:
+    query = CheckQuery.model_validate({"setup": words, **options}, context={"units": units})
+    return answer_check(query, Context(units))
+
+
+def verdicts(reply: Reply) -> dict[str, str]:
+    assert reply.table is not None
+    return {part: verdict for part, verdict, _ in reply.table.rows}
+
+
+def rows(reply: Reply, label: str) -> str:
+    return "; ".join(row.text for row in reply.rows if row.label == label)
+
+
+def test_a_right_set_up_is_fine_in_every_part() -> None:
+    reply = checked(RIGHT)
+    assert set(verdicts(reply).values()) == {"fine"}
+    assert reply.answer.endswith("Nothing to do.")
+    assert rows(reply, "Missing") == ""
+
+
+def test_a_newcomers_words_are_judged_part_by_part() -> None:
+    reply = checked(TOLD)
+    assert verdicts(reply) == {
+        "UV": "cannot tell",
+        "Basking spot": "fine",
+        "Cool end": "change",
+        "Gradient": "fine",
+        "Hours of light": "cannot tell",
+        "Night": "cannot tell",
+        "Lamps": "cannot tell",
+    }
+    assert "what is between tube and animal" in rows(reply, "Missing")
+    assert 0 < len(reply.steps) <= 4
+
+
+def test_every_fact_shows_the_words_it_was_read_from() -> None:
+    reply = checked(TOLD)
+    for words in ("beardie", "12%", "shiny hood", "on top of the mesh", "14 inches to the log"):
+        assert f"from “{words}”" in "; ".join(row.text for row in reply.rows), words
+
+
+def test_a_correction_replaces_what_was_read() -> None:
+    reply = checked(TOLD, distance="16in", screen="none", cool="79F")
+    assert verdicts(reply)["UV"] == "fine"
+    assert verdicts(reply)["Cool end"] == "fine"
+    assert "as you corrected it" in rows(reply, "Read of the UV")
+    assert "14 inches" not in rows(reply, "Read of the UV")
+
+
+def test_the_same_set_up_in_the_other_units_gets_the_same_verdicts() -> None:
+    inches = checked("beardie 12% polished no screen 18in to his back, basking 104F, cool 77F")
+    metric = checked(
+        "beardie 12% polished no screen 45.72cm to his back, basking 40C, cool 25C", Units.CM
+    )
+    assert verdicts(inches) == verdicts(metric)
+    for one, other in zip(inches.values, metric.values, strict=True):
+        assert (one.name, one.unit) == (other.name, other.unit)
+        assert one.best == pytest.approx(other.best, abs=1e-9)
+
+
+def test_danger_comes_first_and_wrong_lamps_before_fine_tuning() -> None:
+    reply = checked("beardie, mercury vapor bulb, red bulb, basking 140F, cool 90F, no uvb")
+    assert "switch the basking lamp off" in reply.answer
+    assert "mercury-vapour" in reply.steps[1]
+    assert verdicts(reply)["Lamps"] == "change"
+    assert verdicts(reply)["UV"] == "change"
+
+
+def test_a_meter_beats_the_model() -> None:
+    words = "beardie, 12% polished no screen, 17in to his back, uvi 1.5 on my meter"
+    reply = checked(words)
+    assert verdicts(reply)["UV"] == "change"
+    assert verdicts(checked(words, meter="4")) | {} == verdicts(reply) | {"UV": "fine"}
+
+
+def test_what_was_not_said_is_tried_both_ways_and_only_agreement_is_a_verdict() -> None:
+    far = checked("beardie, 6% tube, 40 inches from the tube to his back")
+    assert verdicts(far)["UV"] == "change"
+    close_call = checked("beardie, 12% tube, 16 inches from the tube to his back")
+    assert verdicts(close_call)["UV"] == "cannot tell"
+
+
+def test_a_tube_too_near_is_never_fine() -> None:
+    reply = checked("leopard gecko, 2% tube, plain fixture, no screen, 4 inches to her back")
+    assert verdicts(reply)["UV"] == "change"
+    assert "too near" in reply.steps[0]
+
+
+def test_two_animals_are_said_to_be_unclear_and_one_is_judged() -> None:
+    reply = checked("a corn snake and a bearded dragon, basking 98F, cool 78F")
+    assert "Which animal" in rows(reply, "Unclear")
+    assert "corn snake" in reply.title
+    assert "bearded dragon" in checked("a corn snake", animal="bearded dragon").title
+
+
+@pytest.mark.parametrize("words", ["", "hello there", "what is love"])
+def test_nothing_of_a_set_up_is_asked_for(words: str) -> None:
+    with pytest.raises(NotUnderstoodError, match="your set-up"):
+        checked(words)
+
+
+def test_every_sentence_of_the_collection_that_tells_something_is_checked() -> None:
+    for row in sentences(TUNED_ON):
+        heard = heard_in(row["text"])
+        if not heard.facts and not heard.questions:
+            continue
+        reply = checked(row["text"])
+        assert reply.table is not None
+        assert reply.answer.count("First, ") + reply.answer.count("Nothing to do") == 1
+        assert "<" not in reply.answer + "".join(row.text for row in reply.rows)
