@@ -17,6 +17,7 @@ from calc.validity import OutsideModelError
 __all__ = [
     "INDOOR_FILM_W_M2K",
     "MODEL_DOUBT",
+    "MOST_RISE_K",
     "Enclosure",
     "HeatNeed",
     "LampPlace",
@@ -39,7 +40,9 @@ _VENT_M2 = 0.005
 _DISCHARGE = 0.65
 _SMALLEST_M, _LARGEST_M = 0.15, 3.0
 _COLDEST_ROOM_C, _HOTTEST_AIR_C = 0.0, 50.0
-_MOST_RISE_K = 40.0
+
+MOST_RISE_K = 40.0
+"""How far over the room the air is answered."""
 
 
 class Material(StrEnum):
@@ -241,8 +244,8 @@ def watts_to_hold(enclosure: Enclosure, inside_c: float, room_c: float) -> HeatN
     48
     """
     _check_room(room_c)
-    if not inside_c <= min(_HOTTEST_AIR_C, room_c + _MOST_RISE_K):
-        highest = min(_HOTTEST_AIR_C, room_c + _MOST_RISE_K)
+    if not inside_c <= min(_HOTTEST_AIR_C, room_c + MOST_RISE_K):
+        highest = min(_HOTTEST_AIR_C, room_c + MOST_RISE_K)
         raise OutsideModelError("air inside", inside_c, room_c, highest, "degC")
     rise_k = max(inside_c - room_c, 0.0)
     walls_w = enclosure.conductance_w_k() * rise_k
@@ -286,10 +289,10 @@ def air_held(enclosure: Enclosure, watts: float, room_c: float) -> Estimate:
         def unbalanced(rise_k: float) -> float:
             return conductance * rise_k + enclosure.air_loss_w(rise_k, room_c) - heat_w
 
-        most_w = unbalanced(_MOST_RISE_K) + heat_w
+        most_w = unbalanced(MOST_RISE_K) + heat_w
         if not 0.0 <= heat_w <= most_w:
             raise OutsideModelError("heat inside", heat_w, 0.0, most_w, "W")
-        return float(brentq(unbalanced, 0.0, _MOST_RISE_K, xtol=1e-12))
+        return float(brentq(unbalanced, 0.0, MOST_RISE_K, xtol=1e-12))
 
     heats = spread(watts, [MODEL_DOUBT])
     return Estimate(*(room_c + rise_for(heat) for heat in (heats.low, heats.best, heats.high)))

@@ -17,6 +17,7 @@ _OPENER_SCREENS = (FlatScreen(0.70), FlatScreen(0.85))
 _COOLEST_ROOM_C = 16.0
 _TALLEST_M, _LONGEST_M = 3.0, 3.0
 _ROUNDING_M = 0.005
+_ROUND_LENGTHS_M = (0.8, 0.9, 1.0, 1.2, 1.5, 1.8)
 
 
 class ChangeKind(Enum):
@@ -180,10 +181,12 @@ def _longer(request: Request, refused: Refused) -> Iterator[_Step]:
     if refused.obstacle not in lengths:
         return
     tube_m = request.owned.length_m or STANDARD_T5_HO[0].face_to_face_m
-    for least in (tube_m + _ROUNDING_M, tube_m / MOST_COVERED + _ROUNDING_M):
+    shortest = tube_m / MOST_COVERED + _ROUNDING_M
+    lengths_m = [tube_m + _ROUNDING_M, shortest, *(x for x in _ROUND_LENGTHS_M if x > shortest)]
+    for least in lengths_m:
         if request.box.length_m < least <= _LONGEST_M:
             longer = replace(request, box=replace(request.box, length_m=least))
-            if isinstance(set_up(longer), Setup) or least > tube_m + _ROUNDING_M:
+            if isinstance(set_up(longer), Setup):
                 yield Change(ChangeKind.LONGER_BOX, least), longer
                 return
 

@@ -5,6 +5,7 @@ from enum import Enum, auto
 
 from calc.animals import Animal, Target
 from calc.heat.enclosure import (
+    MOST_RISE_K,
     Enclosure,
     HeatNeed,
     LampPlace,
@@ -108,7 +109,7 @@ def plan_warmth(
     watts = _watts(first, owned_w)
     need = _need(animal, box, room_c)
     held = None if watts is None else _held(box, watts, place, room_c)
-    air = _air(animal.cool_air_c, watts, held)
+    air = _air(animal.cool_air_c, held)
     night = None if night_c is None else night_plan(animal, night_c)
     return WarmthPlan(
         kind=kind,
@@ -153,21 +154,26 @@ def _need(animal: Animal, box: Enclosure, room_c: float) -> HeatNeed | None:
     return None if target is None else watts_to_hold(box, target.aim, room_c)
 
 
-def _held(box: Enclosure, watts: Estimate, place: LampPlace, room_c: float) -> Estimate | None:
-    """Return the mean air held [degC], from the least lamp to the strongest, or None: too hot."""
-    try:
-        low, best, high = (
-            air_held(box, w * place.value, room_c) for w in (watts.low, watts.best, watts.high)
-        )
-    except OutsideModelError:
-        return None
+def _held(box: Enclosure, watts: Estimate, place: LampPlace, room_c: float) -> Estimate:
+    """Return the mean air held [degC], from the least lamp to the strongest."""
+    low, best, high = (
+        _air_by(box, w * place.value, room_c) for w in (watts.low, watts.best, watts.high)
+    )
     return Estimate(min(low.best, best.low), best.best, max(high.best, best.high))
 
 
-def _air(cool: Target | None, watts: Estimate | None, held: Estimate | None) -> Air:
-    if cool is None or watts is None:
+def _air_by(box: Enclosure, inside_w: float, room_c: float) -> Estimate:
+    """Return the mean air by given watts; where that is more than is answered, the most."""
+    try:
+        return air_held(box, inside_w, room_c)
+    except OutsideModelError:
+        return Estimate.exact(room_c + MOST_RISE_K)
+
+
+def _air(cool: Target | None, held: Estimate | None) -> Air:
+    if cool is None or held is None:
         return Air.UNKNOWN
-    if held is None or held.low > cool.high:
+    if held.low > cool.high:
         return Air.TOO_WARM
     if held.high < cool.low:
         return Air.TOO_COLD
