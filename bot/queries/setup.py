@@ -1,12 +1,11 @@
-"""The questions about a whole set-up, told in the asker's own words: check it, plan it."""
+"""The questions in the asker's own words: any question, and a whole set-up to check."""
 
 from pydantic import Field
 
-from bot.queries.heat import LidName, MaterialName, Thermometers
+from bot.queries.heat import Thermometers
 from bot.queries.options import (
     AnimalName,
     Duration,
-    EnclosureSize,
     FixtureOption,
     Hours,
     Length,
@@ -18,7 +17,7 @@ from bot.queries.options import (
     UviRange,
 )
 
-__all__ = ["AskQuery", "CheckQuery", "PlanQuery"]
+__all__ = ["AskQuery", "CheckQuery"]
 
 _ANIMAL = "the animal, such as bearded dragon"
 
@@ -71,46 +70,6 @@ class CheckQuery(Query):
     )
     hours: Hours | None = Field(
         None, description="how long the lights are on each day", examples=["12 hours"]
-    )
-
-
-class PlanQuery(Query):
-    """What somebody owns or wants, from which a starting set-up is worked out."""
-
-    wish: Text = Field(
-        "",
-        description="what you have or want, in your own words",
-        examples=["a beardie in a 4x2x2 wooden viv with a mesh lid, room 70F, 62F at night"],
-    )
-    animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
-    enclosure: EnclosureSize | None = Field(
-        None,
-        description="inside length, depth and height, such as 48x24x24in or 120x60x60cm",
-        examples=["48x24x24in"],
-    )
-    material: MaterialName | None = Field(
-        None, description="the walls: glass, wood, pvc or melamine", examples=["wood"]
-    )
-    lid: LidName | None = Field(
-        None, description="the lid: solid, part mesh or full mesh", examples=["solid"]
-    )
-    screen: ScreenOption | None = Field(
-        None, description="what the mesh of the lid takes, such as 45%", examples=["45%"]
-    )
-    room: Temperature | None = Field(
-        None, description="the air of the room by day", examples=["70F"]
-    )
-    night: Temperature | None = Field(
-        None, description="the coldest the room gets at night", examples=["62F"]
-    )
-    tube: Tube | None = Field(None, description="a tube you own already", examples=["12%"])
-    reflector: FixtureOption | None = Field(
-        None, description="the fixture you own: polished or plain", examples=["polished"]
-    )
-    back: Length | None = Field(
-        None,
-        description="how high the animal's back is above what it lies on",
-        examples=["2in"],
     )
 
 
