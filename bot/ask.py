@@ -4,8 +4,9 @@ Everything an asker can get wrong becomes a Reply of status ``problem`` here and
 What is our own fault (a bug) is raised: the front logs it with an id and says so.
 """
 
+import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
 
@@ -18,7 +19,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.quantities import Units
 from bot.language.shown import shown
-from bot.language.words import split_line
+from bot.language.words import join_line, split_line
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import system_of, taken_units
@@ -39,6 +40,9 @@ __all__ = [
 _MOST_CHARACTERS = 2000
 # Stands for the name, which may be of two words, where a line is taken apart.
 _ONE_WORD = "question"
+# Fewer words are a mistyped name rather than a question in free words.
+_FEWEST_WORDS = 3
+_OPTION = re.compile(r"(?<!\S)[A-Za-z_-]+[:=]\S")
 _NEEDS_STORE = (
     "This question reads or changes saved data, and none can be reached from here: "
     "ask it on Discord or at the console."
@@ -64,6 +68,7 @@ class Understood:
     context: Context
     given: Mapping[str, str]
     preferences: Preferences
+    in_free_words: bool = False
 
     def finished(self, reply: Reply) -> Reply:
         """Return the reply with what was taken for granted and the question as understood."""
@@ -73,9 +78,13 @@ class Understood:
             Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {unit}")
             for name, text, unit in taken
         )
+        asked = _asked(self.command, dict(self.given) | named)
+        if self.in_free_words:
+            told = " ".join(f"{name}:{shown(text)}" for name, text in self.given.items())
+            rows = (Row(label="Understood as", text=f"{self.command.name} {told}"), *rows)
         return reply.model_copy(
             update={
-                "asked": _asked(self.command, dict(self.given) | named),
+                "asked": asked,
                 "units": self.context.units.value,
                 "rows": rows,
             }
@@ -129,7 +138,24 @@ def understand_options(
     except ValidationError as error:
         sentence = _sentence(error, command, given)
         return problem(name, sentence, preferences, _asked(command, given))
+    if command.route is not None:
+        return _routed(command, query, given, preferences)
     return Understood(command, query, _context(query, given, preferences), given, preferences)
+
+
+def _routed(
+    command: Command, query: Query, given: Mapping[str, str], preferences: Preferences
+) -> Understood | Reply:
+    """Read the question that free words meant; the reply says that none was found."""
+    assert command.route is not None
+    try:
+        meant = command.route(query)
+    except NotUnderstoodError as error:
+        return problem(command.name, str(error), preferences, _asked(command, given))
+    understood = understand_options(meant.command, meant.given, preferences)
+    if isinstance(understood, Reply):
+        return understood
+    return replace(understood, in_free_words=True)
 
 
 def answered(understood: Understood | Reply) -> Reply:
@@ -164,9 +190,11 @@ def problem(name: str, sentence: str, preferences: Preferences, asked: str = "")
 
 
 def _command_of(line: str) -> tuple[Command, str]:
+    free = command_named("ask")
     found = command_at(line)
     if found is not None:
-        return found
+        told_freely = not found[0].positional and found[0].stored is None and _is_sentence(found[1])
+        return (free, line.strip()) if free and told_freely else found
     words = line.strip().removeprefix("/").split(maxsplit=2)
     if not words:
         raise NotUnderstoodError("nothing", "a question", COMMANDS[0].examples[0])
@@ -177,7 +205,14 @@ def _command_of(line: str) -> tuple[Command, str]:
         raise NotUnderstoodError(
             read, f"one of {second} after {words[0].lower()}", group[0].examples[0]
         )
+    if free is not None and _is_sentence(line):
+        return free, line.strip()
     raise NotUnderstoodError(shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0])
+
+
+def _is_sentence(line: str) -> bool:
+    """Say whether a line is told in free words, and is no mistyped question with options."""
+    return len(line.split()) >= _FEWEST_WORDS and not _OPTION.search(line)
 
 
 def _accepted_commands(word: str) -> str:
@@ -194,7 +229,7 @@ def _no_such_command(name: str) -> str:
 def _asked(command: Command, given: Mapping[str, str]) -> str:
     options = command.query.options()
     names = [o.name for o in options if o.name in given and not o.document]
-    return " ".join([command.name, *(f"{name}:{given[name]}" for name in names)])
+    return join_line(command.name, {name: given[name] for name in names})
 
 
 def _reading(preferences: Preferences) -> dict[str, object]:

@@ -1,6 +1,6 @@
 """What a question is to the fronts: its name, its model, its answer, its examples."""
 
-from collections.abc import Awaitable, Callable
+from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
@@ -9,7 +9,15 @@ from bot.preferences import Context
 from bot.queries.options import Query
 from bot.reply import Reply
 
-__all__ = ["Command"]
+__all__ = ["Command", "Routed"]
+
+
+@dataclass(frozen=True, slots=True)
+class Routed:
+    """Another question that was meant, with the texts of its options."""
+
+    command: str
+    given: Mapping[str, str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,7 +26,8 @@ class Command:
 
     ``positional`` names the option that takes the words before the first ``name:``, so that
     ``convert 14in`` and ``guide screens`` work as people type them. A question about saved data
-    has ``stored`` in place of ``answer``, and a name of two words.
+    has ``stored`` in place of ``answer``, and a name of two words; one in free words has
+    ``route``, which says what question was meant.
     """
 
     name: str
@@ -26,6 +35,7 @@ class Command:
     query: type[Query]
     examples: tuple[str, ...]
     answer: Callable[[Any, Context], Reply] | None = None
+    route: Callable[[Any], Routed] | None = None
     stored: Callable[[Any, Context, Desk], Awaitable[Reply]] | None = None
     guide: tuple[str, ...] = ()
     who: Literal["anyone", "moderator"] = "anyone"

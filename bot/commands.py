@@ -20,6 +20,7 @@ from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import DeclineQuery, DoseQuery, MeterQuery, SectionQuery
 from bot.reply import Reply
+from bot.setup_commands import SETUP_COMMANDS
 from bot.stored_commands import GROUPS, STORED_COMMANDS
 
 __all__ = ["ALL_COMMANDS", "COMMANDS", "command_at", "command_named", "described"]
@@ -126,6 +127,7 @@ COMMANDS: tuple[Command, ...] = (
         guide=("measuring-the-distance", "screens"),
     ),
     *HEAT_COMMANDS,
+    *SETUP_COMMANDS,
     Command(
         name="convert",
         summary="Inches to centimetres, °F to °C, and back; differences kept apart",

@@ -61,8 +61,10 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.preferences",
         "bot.queries",
         "bot.reply",
+        "bot.setup_commands",
         "bot.stored_commands",
     ),
+    "bot.setup_commands": ("bot.answers", "bot.command", "bot.queries"),
     "bot.moderator_commands": ("bot.command", "bot.keeping", "bot.queries"),
     "bot.stored_commands": (
         "bot.command",
@@ -243,7 +245,7 @@ EXAMPLES = [example for command in COMMANDS for example in command.examples]
 def test_every_example_is_answered_with_the_same_digits_by_every_renderer(line: str) -> None:
     reply = ask(line, Preferences())
     assert reply.status == "ok", reply.answer
-    assert reply.command == line.split()[0]
+    assert line.startswith("ask ") or reply.command == line.split()[0]
     plain = digits(render_text(reply, width=10_000))
     assert digits(terminal_text(reply)) == plain
 

@@ -19,6 +19,7 @@ from bot.reply import Reply, Row, Table
 __all__ = ["answer_check"]
 
 _GUIDE = (
+    "how-to-ask",
     "uv-and-heat-together",
     "measuring-the-distance",
     "measuring-temperatures",

@@ -5,10 +5,10 @@ still missing is asked for by that question as usual.
 """
 
 import re
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator
 
 from bot.answers.setup_told import Told, told_by
+from bot.command import Routed
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import FactName, hear
 from bot.language.hearing.facts import LampKind
@@ -17,15 +17,7 @@ from bot.language.quantities import Dimension, Measure, convert
 from bot.language.screens import Blocks, NoScreen, Passes
 from bot.queries.setup import AskQuery
 
-__all__ = ["Routed", "route"]
-
-
-@dataclass(frozen=True, slots=True)
-class Routed:
-    """A question of the list with the options that the words filled."""
-
-    command: str
-    given: Mapping[str, str]
+__all__ = ["route"]
 
 
 # Words that choose a question, the surest first.
@@ -63,6 +55,7 @@ _SI = {
     Dimension.POWER: "W",
     Dimension.DURATION: "s",
 }
+_LIDS = {"mesh": "full mesh", "glass": "solid"}
 _UNITS = {"degF": "F", "degC": "C"}
 _UV = (FactName.TUBE, FactName.REFLECTOR, FactName.SCREEN, FactName.PLACEMENT, FactName.UVI)
 _WARMTH = (FactName.BASKING, FactName.COOL, FactName.WARM)
@@ -76,14 +69,18 @@ def route(query: AskQuery) -> Routed:
     """Return the question that free words ask, or say that none was found in them."""
     words = query.question
     told = told_by(words, query)
-    name = _chosen(normalise(words.lower()), told)
+    name = _named(words) or _chosen(normalise(words.lower()), told)
     if name is None:
         raise NotUnderstoodError(words, _ACCEPTED, _EXAMPLE, "question")
     if name == "check":
         return Routed("check", {"setup": words})
-    if name == "plan":
-        return Routed("plan", {"wish": words})
     return Routed(name, dict(_options(name, told, words)))
+
+
+def _named(words: str) -> str | None:
+    """Return the question whose name the words start with."""
+    first = words.split(maxsplit=1)[:1]
+    return first[0].lower() if first and first[0].lower() in _FILLED else None
 
 
 def _chosen(words: str, told: Told) -> str | None:
@@ -117,18 +114,9 @@ def _options(name: str, told: Told, words: str) -> Iterator[tuple[str, str]]:
         return
     if told.animal:
         yield "animal", told.animal
-    yield from {
-        "distance": _of_tube,
-        "uvi": _of_tube,
-        "tube": _of_place,
-        "watts": _of_watts,
-        "night": _of_night,
-        "temps": _of_warmth,
-    }.get(name, _nothing)(told, name)
-
-
-def _nothing(_told: Told, _name: str) -> Iterator[tuple[str, str]]:
-    return iter(())
+    fill = _FILLED.get(name)
+    if fill is not None:
+        yield from fill(told, name)
 
 
 def _of_tube(told: Told, name: str) -> Iterator[tuple[str, str]]:
@@ -148,7 +136,7 @@ def _of_place(told: Told, _name: str) -> Iterator[tuple[str, str]]:
     yield from _screen(told)
     if told.size:
         size = told.size.value
-        yield "enclosure", f"{size.length_m:.4g} m"
+        yield "enclosure", f"{convert(size.length_m, 'm', size.unit):.6g} {size.unit}"
     else:
         yield from _typed(told, "enclosure", FactName.ENCLOSURE_LENGTH)
 
@@ -169,6 +157,39 @@ def _of_warmth(told: Told, _name: str) -> Iterator[tuple[str, str]]:
     if told.thermometers:
         names = sorted(x.value for x in told.thermometers)
         yield "measured", " and ".join(names)
+
+
+def _of_plan(told: Told, _name: str) -> Iterator[tuple[str, str]]:
+    if told.size:
+        size = told.size.value
+        sides = (size.length_m, size.depth_m, size.height_m)
+        shown = "x".join(f"{convert(side, 'm', size.unit):.6g}" for side in sides)
+        yield "enclosure", f"{shown} {size.unit}"
+    for option, fact in (("material", FactName.MATERIAL), ("lid", FactName.LID)):
+        said = told.one(fact, str)
+        if said:
+            yield option, _LIDS.get(said.value, said.value)
+    yield from _typed(told, "room", FactName.ROOM)
+    yield from _typed(told, "night", FactName.ROOM_NIGHT, FactName.NIGHT)
+    yield from _typed(told, "watts", FactName.WATTS)
+    if told.screen and not isinstance(told.screen.value, NoScreen):
+        yield from _screen(told)
+    if told.tube:
+        yield "tube", told.tube.value.text
+    if told.reflector:
+        yield "reflector", told.reflector.value.value
+    yield from _typed(told, "length", FactName.TUBE_LENGTH)
+
+
+_FILLED: dict[str, Callable[[Told, str], Iterator[tuple[str, str]]]] = {
+    "distance": _of_tube,
+    "uvi": _of_tube,
+    "tube": _of_place,
+    "watts": _of_watts,
+    "night": _of_night,
+    "temps": _of_warmth,
+    "plan": _of_plan,
+}
 
 
 def _screen(told: Told) -> Iterator[tuple[str, str]]:

@@ -73,9 +73,19 @@ def test_a_whole_set_up_is_checked_and_a_wish_is_planned() -> None:
     told = "my beardie has 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool 75, ok?"
     routed = route(AskQuery(question=told))
     assert (routed.command, dict(routed.given)) == ("check", {"setup": told})
-    wish = "want to get a bearded dragon, 4x2x2 wooden, mesh lid"
+    wish = "want to get a bearded dragon, 4x2x2 wooden, mesh lid, room 70F, 60F at night"
     routed = route(AskQuery(question=wish))
-    assert (routed.command, dict(routed.given)) == ("plan", {"wish": wish})
+    assert (routed.command, dict(routed.given)) == (
+        "plan",
+        {
+            "animal": "bearded dragon",
+            "enclosure": "4x2x2 ft",
+            "material": "wood",
+            "lid": "full mesh",
+            "room": "70 F",
+            "night": "60 F",
+        },
+    )
 
 
 @pytest.mark.parametrize("words", ["hello", "how are you", "my lizard is sad", "<@1> **hi**"])

@@ -1,6 +1,7 @@
 """The bot on Discord: one client, one tree, no privileged intent, nobody pinged by accident."""
 
 import asyncio
+import gc
 import logging
 import signal
 import sys
@@ -82,6 +83,7 @@ class Noonstone(discord.Client):
         self.metrics = Metrics()
         self.connected = False
         self._answers = Answers()
+        self._turn = asyncio.Lock()
         self._preferences = preferences
         self._folder = folder
         self.tree = build_tree(self)
@@ -147,7 +149,9 @@ class Noonstone(discord.Client):
             alone = in_direct_messages(interaction)
             way = Way(addressee is not None, alone, self.studio is not None)
             with self._noted(question.command) as note:
-                finished = self._finished(question, self.preferences(first), way, about)
+                # One at a time, so that a crowd's first answer leaves before its last is begun.
+                async with self._turn:
+                    finished = self._finished(question, self.preferences(first), way, about)
                 note(finished.status)
                 message = finished.message
                 if finished.public and addressee is not None:
@@ -246,7 +250,11 @@ async def _run(preferences: Preferences, folder: Path, token: str, health_port: 
         warming = asyncio.create_task(studio.warm())
         for number in (signal.SIGINT, signal.SIGTERM):
             loop.add_signal_handler(number, lambda: asyncio.ensure_future(client.close()))
-        await client.start(token)
+        await client.login(token)
+        # What is there by now stays: walking through it would stall every asker for 50 ms.
+        gc.collect()
+        gc.freeze()
+        await client.connect()
     await warming
 
 
