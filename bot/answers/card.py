@@ -2,14 +2,17 @@
 
 from dataclasses import dataclass
 
+from bot.answers.animals import GROUPS_OWN
 from bot.answers.curves import shortened
 from bot.answers.figures import length, length_range, percent, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.own import GROUP, lamp_told
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
     fixture_name,
     lit_length,
+    own_lamp,
     screen_asked,
     wish_asked,
 )
@@ -26,6 +29,7 @@ __all__ = ["answer_card"]
 
 _GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter")
 _SOURCES = ("keitz1971", "uv_distance_rows", "nearest_distance")
+_MOST_OWN = 6
 _REFUSED = {
     Verdict.TOO_WEAK: "too weak",
     Verdict.TOO_CLOSE: "too close",
@@ -40,6 +44,8 @@ class _Entry:
     lamp: Lamp
     screen: Screen
     placement: Placement
+    # What the group calls a lamp of its own; empty for a class.
+    name: str = ""
 
     @property
     def ends(self) -> tuple[Spot, Spot, Spot] | None:
@@ -56,10 +62,12 @@ def answer_card(query: CardQuery, context: Context) -> Reply:
     screens = tuple(dict.fromkeys(screen_asked(screen) for screen in query.screens))
     strengths = sorted({tube.percent for tube in query.tubes}, reverse=True)
     lit_m = lit_length(query.length)
-    lamps = [Lamp(percent, fixture, lit_m) for percent in strengths for fixture in Fixture]
+    lamps = [(Lamp(percent, fixture, lit_m), "") for percent in strengths for fixture in Fixture]
+    own = context.own.lamps[:_MOST_OWN]
+    lamps += [(own_lamp(kept), kept.name) for kept in own]
     entries = [
-        [_Entry(lamp, screen, place(lamp, screen, wish.low, wish.high)) for screen in screens]
-        for lamp in lamps
+        [_Entry(lamp, screen, place(lamp, screen, wish.low, wish.high), name) for screen in screens]
+        for lamp, name in lamps
     ]
     fitting = [entry.ends for row in entries for entry in row if entry.ends]
     units = context.units
@@ -74,6 +82,7 @@ def answer_card(query: CardQuery, context: Context) -> Reply:
             wish.row,
             *_doubt(fitting),
             Row(label="Tube", text=f"T5 HO; lit part {lit}; a longer one hangs a little farther"),
+            *(Row(label=GROUP, text=f"{x.name}: {lamp_told(x, context)}") for x in own),
         ),
         table=_table(entries, screens, units),
         steps=(
@@ -84,7 +93,7 @@ def answer_card(query: CardQuery, context: Context) -> Reply:
         ),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines((*wish.sources, *_SOURCES)),
+        sources=source_lines((*wish.sources, *_SOURCES, *((GROUPS_OWN,) if own else ()))),
         picture=Picture.later(_picture, entries, screens, wish, fitting, units),
     )
 
@@ -103,10 +112,9 @@ def _values(entry: _Entry) -> tuple[Value, ...]:
     if entry.ends is None:
         return ()
     near, start, far = entry.ends
-    strength, fixture = entry.lamp.strength_percent, entry.lamp.fixture.name.lower()
     return (
         Value(
-            name=f"distance_{strength:g}_{fixture}_{_screen_key(entry.screen)}",
+            name=f"distance_{_lamp_key(entry)}_{_screen_key(entry.screen)}",
             low=near.distance_m,
             best=start.distance_m,
             high=far.distance_m,
@@ -135,12 +143,20 @@ def _screen_head(screen: Screen) -> str:
             return f"mesh, {percent(open_area(screen))} open"
 
 
-def _lamp_head(lamp: Lamp) -> str:
-    return f"{lamp.strength_percent:g} %, {fixture_name(lamp.fixture)}"
+def _lamp_key(entry: _Entry) -> str:
+    if entry.name:
+        return "own_" + "_".join(entry.name.lower().split())
+    return f"{entry.lamp.strength_percent:g}_{entry.lamp.fixture.name.lower()}"
 
 
-def _short_head(lamp: Lamp) -> str:
-    return f"{lamp.strength_percent:g} %, {lamp.fixture.name.lower()}"
+def _lamp_head(entry: _Entry) -> str:
+    lamp = entry.lamp
+    return entry.name or f"{lamp.strength_percent:g} %, {fixture_name(lamp.fixture)}"
+
+
+def _short_head(entry: _Entry) -> str:
+    lamp = entry.lamp
+    return entry.name or f"{lamp.strength_percent:g} %, {lamp.fixture.name.lower()}"
 
 
 def _doubt(fitting: list[tuple[Spot, Spot, Spot]]) -> tuple[Row, ...]:
@@ -164,7 +180,7 @@ def _table(entries: list[list[_Entry]], screens: tuple[Screen, ...], units: Unit
 
     return Table(
         columns=("Tube and fixture", *map(_screen_head, screens)),
-        rows=tuple((_lamp_head(row[0].lamp), *map(told, row)) for row in entries),
+        rows=tuple((_lamp_head(row[0]), *map(told, row)) for row in entries),
     )
 
 
@@ -187,7 +203,7 @@ def _picture(
         subtitle=f"For UVI {uvi_range(wish.low, wish.high)}, from the lit tube to the back",
         corner="T5 HO tube",
         columns=tuple(map(_screen_head, screens)),
-        rows=tuple(CardRow(_short_head(r[0].lamp), tuple(map(cell, r))) for r in entries),
+        rows=tuple(CardRow(_short_head(r[0]), tuple(map(cell, r))) for r in entries),
         notes=(
             "Start in the middle of the range; in doubt, a little farther.",
             f"Never nearer than {length(COMFORTABLE_MINIMUM_M, units)}. Measure after any change.",

@@ -110,8 +110,7 @@ async def test_without_its_database_saved_data_are_said_to_be_unreachable_and_th
 ) -> None:
     await desk.store.close()
     for file in (tmp_path / "kept").iterdir():
-        file.unlink()
-    (tmp_path / "kept" / "noonstone.sqlite3").mkdir()
+        file.write_bytes(b"no database any more " * 100)
     kept = await ask_stored("mine list", Preferences(), desk)
     assert kept.status == "problem"
     assert "cannot be reached" in kept.answer
