@@ -11,16 +11,16 @@ from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
 from calc.heat.guards import guards
 from calc.uncertainty import Estimate
 
-__all__ = ["answer_watts"]
+__all__ = ["SHAPES", "SHAPE_WORDS", "answer_watts"]
 
 _GUIDE = ("dimmers-and-wattage", "basking-lamps", "the-basking-spot")
 _SOURCES = ("lamp_beams", "davis2008", "lamp_steps", "holder_mark", "fire_service_lamps")
-_SHAPES = {
+SHAPES = {
     "wide dome": LampShape.WIDE_DOME,
     "flood": LampShape.FLOOD,
     "narrow": LampShape.NARROW,
 }
-_SHAPE_WORDS = {
+SHAPE_WORDS = {
     LampShape.WIDE_DOME: "a bulb in a wide dome",
     LampShape.FLOOD: "a flood lamp",
     LampShape.NARROW: "a narrow spot",
@@ -37,7 +37,7 @@ _NARROW = (
 
 def answer_watts(query: WattsQuery, context: Context) -> Reply:
     """Answer with a range of wattages, snapped to what is sold, and what to buy."""
-    units, shape = context.units, _SHAPES[query.lamp]
+    units, shape = context.units, SHAPES[query.lamp]
     wanted = wanted_surface(query.want, query.animal, context)
     found = first_wattage(shape, query.room.low, wanted.aim_c, query.distance.low)
     holder = None if query.holder is None else query.holder.low
@@ -48,7 +48,7 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
         status="ok",
         title=f"A first wattage for {temperature(wanted.aim_c, units)} on the surface",
         answer=(
-            f"For {_SHAPE_WORDS[shape]} {where}, expect somewhere from {_steps_range(found)}: buy "
+            f"For {SHAPE_WORDS[shape]} {where}, expect somewhere from {_steps_range(found)}: buy "
             f"{_to_buy(found)}, start {_start(found)}, and let the thermometer decide."
         ),
         values=(

@@ -9,7 +9,7 @@ from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.uncertainty import Estimate
 from calc.uv.choice import CLASS_STRENGTHS_PERCENT
 from calc.uv.lamp import FITTED_STRENGTHS_PERCENT, Fixture, Lamp
-from calc.uv.placement import Placement, Verdict, place, spot
+from calc.uv.placement import Verdict, place, spot
 from calc.uv.screen import NoScreen, Screen
 from calc.validity import OutsideModelError
 
@@ -134,13 +134,15 @@ class LightWish:
 class LightPlan:
     """A tube in its place, and the platform that puts the back at its distance [m].
 
-    ``low_m`` and ``high_m`` are the platform heights at which the UVI stays in the range.
+    ``near_m`` and ``far_m`` are the distances, ``low_m`` and ``high_m`` the platform heights at
+    which the UVI stays in the range.
     """
 
     lamp: Lamp
     hanging: Hanging
-    placement: Placement
+    near_m: float
     distance_m: float
+    far_m: float
     uvi: Estimate
     tube_z_m: float
     platform_top_m: float
@@ -160,10 +162,14 @@ class Refused:
 def candidates(
     lit_length_m: float, strength_percent: float | None = None, fixture: Fixture | None = None
 ) -> tuple[Lamp, ...]:
-    """Return the lamps to choose from: every class in both fixtures, or what is owned."""
+    """Return the lamps to choose from: every class in both fixtures, or what is owned.
+
+    What is not owned is bought new; the age of what is owned is not known.
+    """
     strengths = CLASS_STRENGTHS_PERCENT if strength_percent is None else (strength_percent,)
     fixtures = tuple(Fixture) if fixture is None else (fixture,)
-    return tuple(Lamp(s, f, lit_length_m) for s in strengths for f in fixtures)
+    age_s = 0.0 if strength_percent is None else None
+    return tuple(Lamp(s, f, lit_length_m, age_s) for s in strengths for f in fixtures)
 
 
 def plan_light(lamps: Sequence[Lamp], hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
@@ -245,8 +251,9 @@ def _fit(lamp: Lamp, hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
     return LightPlan(
         lamp=lamp,
         hanging=hanging,
-        placement=placement,
+        near_m=near.distance_m,
         distance_m=distance,
+        far_m=far.distance_m,
         uvi=spot(lamp, distance, hanging.screen).uvi,
         tube_z_m=tube_z,
         platform_top_m=top,
