@@ -56,7 +56,7 @@ class Frame:
 
         room = WIDTH_IN - 2 * MARGIN_IN
         heads = wrapped(title, room - 3 * _MARK_IN, _TITLE, "bold")
-        subs = wrapped(subtitle, room, _SUBTITLE) if subtitle else []
+        subs = wrapped(subtitle, room - 3 * _MARK_IN, _SUBTITLE) if subtitle else []
         notes = wrapped(note, room, _NOTE) if note else []
         above = sum(line_height_in(_TITLE) for _ in heads)
         above += sum(line_height_in(_SUBTITLE) for _ in subs)

@@ -50,7 +50,7 @@ def draw_side(side: Side) -> "Figure":
     axes.set_xlim(-(_LEFT_IN + spare) / scale, side.width_m + (_RIGHT_IN + spare) / scale)
     axes.set_ylim(-_BELOW_IN / scale, side.height_m + _ABOVE_IN / scale)
     if side.grid:
-        _map(axes, side.grid)
+        _map(axes, side.grid, min((tube.y for tube in side.tubes), default=side.height_m))
     draw_box(axes, side, scale)
     for block in side.blocks:
         draw_block(axes, block)
@@ -70,24 +70,31 @@ def draw_side(side: Side) -> "Figure":
     return frame.figure
 
 
-def _map(axes: "Axes", grid: Grid) -> None:
+def _map(axes: "Axes", grid: Grid, up_to: float) -> None:
+    """Draw the map up to the lowest tube: above it there is only what holds it."""
     from matplotlib.colors import BoundaryNorm
 
-    values = np.array(grid.values)
+    shown = [number for number, y in enumerate(grid.y) if y <= up_to]
+    if len(shown) < 2:
+        return
+    heights = [grid.y[number] for number in shown]
+    values = np.array(grid.values)[shown]
     # Closest to a tube there is no figure: it is the brightest there is.
     values = np.where(np.isnan(values), np.nanmax(values), values)
     scale = inks.sun_scale()
     edges = [*grid.levels, max(grid.levels[-1] * 1.5, float(np.max(values)) + 1e-9)]
     norm = BoundaryNorm([min(0.0, edges[0]), *edges] if edges[0] > 0.0 else edges, scale.N)
-    axes.contourf(grid.x, grid.y, values, levels=norm.boundaries, cmap=scale, norm=norm, zorder=0.5)
+    axes.contourf(
+        grid.x, heights, values, levels=norm.boundaries, cmap=scale, norm=norm, zorder=0.5
+    )
     thin = [level for level in grid.levels if values.min() < level < values.max()]
     heavy = [level for level in grid.wanted or () if values.min() < level < values.max()]
     how: dict[str, Any] = {"colors": inks.INK, "zorder": 1.0}
     if heavy:
-        axes.contour(grid.x, grid.y, values, levels=heavy, linewidths=2.6, **how)
+        axes.contour(grid.x, heights, values, levels=heavy, linewidths=2.6, **how)
     if not thin:
         return
-    lines = axes.contour(grid.x, grid.y, values, levels=thin, linewidths=0.9, **how)
+    lines = axes.contour(grid.x, heights, values, levels=thin, linewidths=0.9, **how)
     labels = axes.clabel(
         lines, fmt=lambda level: f"{level:g}", fontsize=10.0, colors=inks.INK, zorder=1.5
     )
