@@ -9,6 +9,7 @@ from bot.answers.dose import answer_dose
 from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
 from bot.answers.meter import answer_meter
+from bot.answers.plan import answer_plan
 from bot.answers.section import answer_section
 from bot.answers.tube import answer_tube
 from bot.answers.uvi import answer_uvi
@@ -17,6 +18,7 @@ from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
+from bot.queries.plan import PlanQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import DeclineQuery, DoseQuery, MeterQuery, SectionQuery
 from bot.reply import Reply
@@ -114,6 +116,21 @@ COMMANDS: tuple[Command, ...] = (
             "dose uvi:4 hours:10 distance:14in latitude:27S month:June",
         ),
         guide=("uv-and-your-eyes", "sun-and-shade"),
+    ),
+    Command(
+        name="plan",
+        summary="A whole set-up from an empty box: what to buy, where it goes, what to measure",
+        query=PlanQuery,
+        answer=answer_plan,
+        examples=(
+            "plan animal:bearded dragon enclosure:48x24x24in lid:full mesh room:70F night:62F",
+            (
+                "plan animal:leopard gecko enclosure:90x45x45cm lid:solid material:wood room:21C "
+                "night:15C"
+            ),
+            "plan animal:corn snake enclosure:36x18x18in lid:full mesh tube:6% watts:40W",
+        ),
+        guide=("planning-a-set-up", "uv-and-heat-together"),
     ),
     Command(
         name="card",

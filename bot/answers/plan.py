@@ -29,6 +29,10 @@ _SOURCES = (
     *("uv_distance_rows", "keitz1971", "half_to_two_thirds", "t5_lengths", "fixture_depth"),
     *("platform_size", "preferred_distance", "lamp_beams", "lamp_steps", "enclosure_model"),
 )
+_WATER = (
+    "Water near mains power: give every cable a drip loop, keep sockets above the water, and "
+    "follow your local electrical codes."
+)
 _CAUTIONS = (
     *UV_CAUTIONS[:2],
     *HEAT_CAUTIONS,
@@ -55,7 +59,7 @@ def answer_plan(query: PlanQuery, context: Context) -> Reply:
         rows=plan_rows(found, what, units),
         table=shopping_list(found, what, units),
         steps=plan_steps(found, what, units),
-        cautions=_CAUTIONS,
+        cautions=(*((_WATER,) if what.in_water else ()), *_CAUTIONS),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(found, what)),
         picture=plan_picture(found, what, units),
@@ -70,9 +74,9 @@ def _answer(found: Setup, what: Asked, units: Units) -> str:
     long = length(found.fit.length_m, units)
     return (
         f"It can be done. {where} {_a(lamp_name(light.lamp))}, {long} long. Put the top of the "
-        f"{what.place_name} {length(light.platform_top_m, units)} over the floor: then tube and back are "
-        f"{length(light.distance_m, units)} apart, for UVI {uvi_estimate(light.uvi)}, wanted "
-        f"{uvi_range(what.wish.low, what.wish.high)}. {_heat(found, what)}"
+        f"{what.place_name} {length(light.platform_top_m, units)} over the floor: then tube and "
+        f"back are {length(light.distance_m, units)} apart, for UVI {uvi_estimate(light.uvi)}, "
+        f"wanted {uvi_range(what.wish.low, what.wish.high)}. {_heat(found, what)}"
     )
 
 

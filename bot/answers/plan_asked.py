@@ -94,6 +94,8 @@ def asked(query: PlanQuery, context: Context) -> Asked:
         assumed.append(f"the mesh takes {takes} of the UV, as a common one does")
         sources.append("uv_distance_rows")
     in_water = body is not None and body.in_water
+    if query.tube is not None and query.length is None and not isinstance(query.tube, OwnTube):
+        assumed.append("a tube of the length for this box; if yours is another, add length")
     return Asked(request, animal, wish, back, in_water, tuple(assumed), tuple(sources))
 
 

@@ -66,7 +66,7 @@ def plan_picture(found: Setup, what: Asked, units: Units) -> Picture:
     alt = (
         f"Side view to scale: {drawing.title}, {drawing.subtitle}.",
         f"From the warm end, on the left, the tube reaches {length(found.fit.length_m, units)}.",
-        f"The {what.place_name}'s top is {top} over the floor, its middle {from_wall} from the warm end.",
+        f"The {what.place_name}: top {top} over the floor, middle {from_wall} from the warm end.",
         f"From tube to back {distance}: UVI {uvi_estimate(light.uvi)}.",
         *(f"{end.name}: {end.text}." for end in drawing.ends),
     )

@@ -44,6 +44,19 @@ SCENES: tuple[Scene, ...] = (
         "tube distance:14in screen:none animal:bearded dragon enclosure:4ft",
     ),
     Scene(
+        "Odalys",
+        "My cousin starts from an empty wooden box. What does he buy, and where does it all go?",
+        (
+            "plan animal:bearded dragon enclosure:48x24x24in lid:solid material:wood room:70F "
+            "night:58F"
+        ),
+    ),
+    Scene(
+        "Tibor",
+        "Mine is only 25 cm high, with a mesh lid. Can that be done at all?",
+        "plan animal:bearded dragon enclosure:120x60x25cm lid:full mesh room:21C",
+    ),
+    Scene(
         "Tibor",
         "People ask that every day. Is there one table for the group?",
         "card animal:bearded dragon",
