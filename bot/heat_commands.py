@@ -96,7 +96,10 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         summary="What a surface really is, from what an infrared gun shows",
         query=SurfaceQuery,
         answer=answer_surface,
-        examples=("surface reading:98F material:slate", "surface reading:40C material:tile air:27C"),
+        examples=(
+            "surface reading:98F material:slate",
+            "surface reading:40C material:tile air:27C",
+        ),
         guide=("measuring-temperatures",),
     ),
     Command(
