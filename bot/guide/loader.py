@@ -1,24 +1,35 @@
 """Reads the guide's pages and refuses a page that would mislead or break a link."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 from importlib.resources import files
-from typing import Annotated
+from typing import Annotated, Self
 
 from pydantic import (
     BaseModel,
     ConfigDict,
-    StrictBool,
     StrictInt,
     StringConstraints,
     ValidationError,
+    model_validator,
 )
 
 from calc.sources import bibliography
 
-__all__ = ["MOST_WORDS", "GuideError", "Page", "Topic", "arrange", "page", "pages", "read_page"]
+__all__ = [
+    "MOST_WORDS",
+    "Figure",
+    "GuideError",
+    "Page",
+    "Sketch",
+    "Topic",
+    "arrange",
+    "page",
+    "pages",
+    "read_page",
+]
 
 MOST_WORDS = 499
 
@@ -51,7 +62,36 @@ _HEADINGS = {
 }
 
 
+class Sketch(StrEnum):
+    """A figure that no question draws: whoever shows the page knows how to draw it."""
+
+    LAYOUT = "layout"
+    DISTANCE = "distance"
+    PLACES = "places"
+    THERMOMETERS = "thermometers"
+
+
 _Text = Annotated[str, StringConstraints(strict=True, strip_whitespace=True, min_length=1)]
+
+
+class Figure(BaseModel):
+    """A picture of a page: the part that it closes, and what draws it.
+
+    ``ask`` is a question whose answer has a picture; a ``sketch`` stands in its place.
+    """
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    under: _Text
+    caption: _Text
+    ask: _Text | None = None
+    sketch: Sketch | None = None
+
+    @model_validator(mode="after")
+    def _has_one_maker(self) -> Self:
+        if (self.ask is None) is (self.sketch is None):
+            raise ValueError("a figure names either a question to ask or a sketch")
+        return self
 
 
 class _FrontMatter(BaseModel):
@@ -64,7 +104,7 @@ class _FrontMatter(BaseModel):
     example: _Text
     related: tuple[_Text, ...]
     sources: tuple[_Text, ...]
-    ready: StrictBool = True
+    figures: tuple[Figure, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,12 +120,12 @@ class Page:
     example: str
     related: tuple[str, ...]
     sources: tuple[str, ...]
-    ready: bool = True
+    figures: tuple[Figure, ...] = ()
 
 
 @cache
 def pages() -> tuple[Page, ...]:
-    """Return the pages in reading order; a page with ``ready: false`` is left out."""
+    """Return the pages in reading order."""
     found = (p for p in files("bot.guide").iterdir() if p.name.endswith(".md"))
     return arrange(
         read_page(p.name.removesuffix(".md"), p.read_text(encoding="utf-8")) for p in found
@@ -117,12 +157,13 @@ def read_page(slug: str, text: str) -> Page:
         raise GuideError(f"guide page {slug}: {_first_problem(error)}") from error
     entry = Page(slug=slug, body=body, **dict(fields))
     _check_body(entry)
+    _check_figures(entry)
     _check_sources(entry)
     return entry
 
 
 def arrange(entries: Iterable[Page]) -> tuple[Page, ...]:
-    """Return the ready pages in reading order, once slugs, orders and links are found sound."""
+    """Return the pages in reading order, once slugs, orders and links are found sound."""
     ordered = sorted(entries, key=lambda entry: entry.order)
     by_slug: dict[str, Page] = {}
     orders: dict[int, str] = {}
@@ -136,11 +177,7 @@ def arrange(entries: Iterable[Page]) -> tuple[Page, ...]:
         for slug in entry.related:
             if slug not in by_slug or slug == entry.slug:
                 raise GuideError(f"guide page {entry.slug}: related page {slug!r} does not exist")
-    ready = [entry for entry in ordered if entry.ready]
-    return tuple(
-        replace(entry, related=tuple(s for s in entry.related if by_slug[s].ready))
-        for entry in ready
-    )
+    return tuple(ordered)
 
 
 def _first_problem(error: ValidationError) -> str:
@@ -156,6 +193,17 @@ def _check_body(entry: Page) -> None:
     for line in entry.body.splitlines():
         if line.startswith("#") and not line.startswith(("## ", "### ")):
             raise GuideError(f"guide page {entry.slug}: headings start at ##, not {line!r}")
+
+
+def _check_figures(entry: Page) -> None:
+    lines = entry.body.splitlines()
+    headings = {line.removeprefix("## ") for line in lines if line.startswith("## ")}
+    under = [figure.under for figure in entry.figures]
+    for heading in under:
+        if heading not in headings:
+            raise GuideError(f"guide page {entry.slug}: no heading {heading!r} for its figure")
+        if under.count(heading) > 1:
+            raise GuideError(f"guide page {entry.slug}: two figures under {heading!r}")
 
 
 def _check_sources(entry: Page) -> None:

@@ -1,7 +1,6 @@
 """The guide's pages: whole, linked, short, easy to read, in both units, with their cautions."""
 
 import re
-from importlib.resources import files
 from itertools import pairwise
 
 import pytest
@@ -12,9 +11,7 @@ from markdown_it import MarkdownIt
 from bot import guide
 from bot.guide.loader import MOST_WORDS, GuideError, arrange, read_page
 
-FILES = [p for p in files("bot.guide").iterdir() if p.name.endswith(".md")]
-EVERY = [read_page(p.name.removesuffix(".md"), p.read_text(encoding="utf-8")) for p in FILES]
-PAGES = pytest.mark.parametrize("page", EVERY, ids=lambda page: page.slug)
+PAGES = pytest.mark.parametrize("page", guide.pages(), ids=lambda page: page.slug)
 FRONT = """---
 title: A page
 summary: What it says.
@@ -25,6 +22,13 @@ related: [other]
 sources: [common_practice]
 ---
 """
+
+
+def _with_figure(*figures: str) -> str:
+    front = FRONT.replace("topic: uv", f"topic: uv\nfigures: [{', '.join(figures)}]")
+    return front + "Text.\n\n## One\n\nMore."
+
+
 OTHER = FRONT.replace("order: 1", "order: 2").replace("[other]", "[first]")
 
 
@@ -82,12 +86,12 @@ def test_numbered_and_nested_lists_read_as_lists() -> None:
 
 # --- units ---------------------------------------------------------------------------------
 
-QUOTED = re.compile(r'"[^"]*"')
+QUOTED = re.compile(r'"[^"]*"|`[^`]*`')
 NUMBER = r"(\d+(?:\.\d+)?)(?: to (\d+(?:\.\d+)?))?"
 INCHES = re.compile(NUMBER + r" in\b(?: \(" + NUMBER + r" cm\))?")
 FEET = re.compile(NUMBER + r" ft\b(?: \(" + NUMBER + r" c?m\))?")
 FAHRENHEIT = re.compile(NUMBER + r" °F(?: \(" + NUMBER + r" °C\))?")
-DIFFERENCES = {"the-basking-spot": {"12", "23"}, "measuring-temperatures": {"2", "2 to 5"}}
+DIFFERENCES = {"the-basking-spot": {"12", "23"}, "measuring-temperatures": {"2", "6"}}
 
 
 @PAGES
@@ -225,6 +229,12 @@ def test_a_page_uses_the_name_of_the_glossary_and_no_other(page: guide.Page) -> 
         (FRONT, "0 words, not 1 to"),
         (FRONT + "word " * (MOST_WORDS + 1), f"{MOST_WORDS + 1} words, not 1 to {MOST_WORDS}"),
         (FRONT + "# Too high\n\nText.", "headings start at ##"),
+        (_with_figure("{under: Two, caption: C, ask: about}"), "no heading 'Two' for its figure"),
+        (_with_figure(*["{under: One, caption: C, ask: about}"] * 2), "two figures under 'One'"),
+        (_with_figure("{under: One, caption: C}"), "either a question to ask or a sketch"),
+        (_with_figure("{under: One, caption: C, ask: a, sketch: layout}"), "or a sketch"),
+        (_with_figure("{under: One, caption: C, sketch: cats}"), "sketch: input should be"),
+        (_with_figure("{under: One, ask: about}"), "caption: field required"),
     ],
 )
 def test_a_page_that_is_not_whole_is_refused_in_one_sentence(text: str, told: str) -> None:
@@ -240,6 +250,11 @@ def test_a_page_of_the_most_words_is_taken() -> None:
     assert read_page("first", FRONT + "word " * MOST_WORDS).slug == "first"
 
 
+def test_a_page_names_its_figures_with_the_part_that_they_close() -> None:
+    entry = read_page("first", _with_figure("{under: One, caption: C, sketch: layout}"))
+    assert entry.figures == (guide.Figure(under="One", caption="C", sketch=guide.Sketch.LAYOUT),)
+
+
 def test_pages_that_clash_or_point_nowhere_are_refused() -> None:
     first, other = read_page("first", FRONT + "One."), read_page("other", OTHER + "Two.")
     assert [page.slug for page in arrange([other, first])] == ["first", "other"]
@@ -251,12 +266,6 @@ def test_pages_that_clash_or_point_nowhere_are_refused() -> None:
         arrange([first, read_page("other", FRONT.replace("[other]", "[first]") + "Two.")])
     with pytest.raises(GuideError, match="'first' does not exist"):
         arrange([read_page("first", FRONT.replace("[other]", "[first]") + "Itself.")])
-
-
-def test_a_page_that_is_not_ready_is_left_out_with_the_links_to_it() -> None:
-    waiting = read_page("other", OTHER.replace("topic: uv", "topic: uv\nready: false") + "Two.")
-    pages = arrange([read_page("first", FRONT + "One."), waiting])
-    assert [(page.slug, page.related) for page in pages] == [("first", ())]
 
 
 @given(st.text(max_size=400))
