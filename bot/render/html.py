@@ -4,9 +4,11 @@ No script, no style, no address of its own: the classes are for a style sheet el
 """
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 from functools import cache
-from itertools import pairwise
+from itertools import zip_longest
+from types import MappingProxyType
 
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
@@ -14,20 +16,31 @@ from markupsafe import Markup
 
 from bot.reply import PageLink, Reply, Row, SourceLine, Table
 
-__all__ = ["heading_id", "render_html", "render_markdown"]
+__all__ = ["Image", "heading_id", "render_figure", "render_html", "render_markdown"]
 
+_NOTHING = Markup("")
+_NO_FIGURES: Mapping[str, Markup] = MappingProxyType({})
 _BEFORE_UNIT = re.compile(r"(?<=\d) (?=(?:in|ft|cm|mm|m|°F|°C|W|h|min)\b|%)")
 
 
-def render_html(reply: Reply, level: int = 2, picture: str = "") -> Markup:
+@dataclass(frozen=True, slots=True)
+class Image:
+    """Where a picture is fetched, and its size in pixels where that is known."""
+
+    address: str
+    width: int = 0
+    height: int = 0
+
+
+def render_html(reply: Reply, level: int = 2, image: Image | None = None) -> Markup:
     """Return the reply as one article whose title is a heading of this level.
 
-    ``picture`` is the address of the reply's picture, where there is one to show.
+    ``image`` is the reply's picture, where there is one to show.
     """
     parts = [
         _element(f"h{level}", reply.title),
         _element("p", reply.answer, "answer"),
-        _picture(reply, picture),
+        render_figure(image, reply.picture.alt) if reply.picture and image else _NOTHING,
         _rows(reply.rows),
         _table(reply.table, reply.title),
         _part("Do this", "steps", level, _list("ol", reply.steps)),
@@ -36,22 +49,48 @@ def render_html(reply: Reply, level: int = 2, picture: str = "") -> Markup:
         _sources(reply.sources),
     ]
     return Markup('<article class="reply reply-{}">{}</article>').format(
-        reply.status, Markup("").join(parts)
+        reply.status, _NOTHING.join(parts)
     )
 
 
-def render_markdown(text: str) -> Markup:
-    """Return Markdown as HTML: HTML inside it is shown as text, headings can be linked to."""
+def render_figure(image: Image, alt: str, caption: Markup = _NOTHING) -> Markup:
+    """Return a picture with its caption and the way to its full size."""
+    size = _NOTHING
+    if image.width and image.height:
+        size = Markup(' width="{}" height="{}"').format(image.width, image.height)
+    return Markup(
+        '<figure class="picture"><img src="{0}" alt="{1}"{2}>'
+        '<figcaption>{3} <a href="{0}">Open the picture</a></figcaption></figure>'
+    ).format(image.address, alt, size, caption)
+
+
+def render_markdown(text: str, figures: Mapping[str, Markup] = _NO_FIGURES) -> Markup:
+    """Return Markdown as HTML: HTML inside it is shown as text, headings can be linked to.
+
+    ``figures`` holds what is put below the part with a heading.
+    """
     reader = _reader()
     tokens = reader.parse(text)
-    for opening, inline in pairwise(tokens):
-        if opening.type == "heading_open":
-            opening.attrSet("id", heading_id(_plain(inline)))
-        for child in inline.children or ():
+    shown: list[Token] = []
+    waiting = _NOTHING
+    for token, following in zip_longest(tokens, tokens[1:]):
+        if token.type == "heading_open":
+            heading = _plain(following)
+            token.attrSet("id", heading_id(heading))
+            if token.tag == "h2":
+                shown.append(_ready_made(waiting))
+                waiting = figures.get(heading, _NOTHING)
+        for child in token.children or ():
             if child.type == "text":
                 child.content = _together(child.content)
+        shown.append(token)
+    shown.append(_ready_made(waiting))
     # The renderer escapes every text; with html off nothing else gets through.
-    return Markup(reader.renderer.render(tokens, reader.options, {}))
+    return Markup(reader.renderer.render(shown, reader.options, {}))
+
+
+def _ready_made(markup: Markup) -> Token:
+    return Token("html_block", "", 0, content=markup)
 
 
 def heading_id(heading: str) -> str:
@@ -90,8 +129,8 @@ def _together(text: str) -> str:
 
 
 def _items(name: str, items: Iterable[Markup]) -> Markup:
-    inner = Markup("").join(Markup("<li>{}</li>").format(item) for item in items)
-    return Markup("<{0}>{1}</{0}>").format(name, inner) if inner else Markup("")
+    inner = _NOTHING.join(Markup("<li>{}</li>").format(item) for item in items)
+    return Markup("<{0}>{1}</{0}>").format(name, inner) if inner else _NOTHING
 
 
 def _list(name: str, texts: Iterable[str]) -> Markup:
@@ -108,21 +147,21 @@ def _part(title: str, css: str, level: int, inner: Markup) -> Markup:
 
 def _rows(rows: tuple[Row, ...]) -> Markup:
     if not rows:
-        return Markup("")
+        return _NOTHING
     pairs = (
         Markup("<div><dt>{}</dt><dd>{}</dd></div>").format(row.label, _lines(row.text))
         for row in rows
     )
-    return Markup('<dl class="rows">{}</dl>').format(Markup("").join(pairs))
+    return Markup('<dl class="rows">{}</dl>').format(_NOTHING.join(pairs))
 
 
 def _table(table: Table | None, name: str) -> Markup:
     if table is None:
-        return Markup("")
-    heads = Markup("").join(Markup('<th scope="col">{}</th>').format(c) for c in table.columns)
-    lines = Markup("").join(
+        return _NOTHING
+    heads = _NOTHING.join(Markup('<th scope="col">{}</th>').format(c) for c in table.columns)
+    lines = _NOTHING.join(
         Markup("<tr>{}</tr>").format(
-            Markup("").join(Markup("<td>{}</td>").format(_lines(cell)) for cell in row)
+            _NOTHING.join(Markup("<td>{}</td>").format(_lines(cell)) for cell in row)
         )
         for row in table.rows
     )
@@ -133,19 +172,13 @@ def _table(table: Table | None, name: str) -> Markup:
     ).format(name, heads, lines)
 
 
-def _picture(reply: Reply, address: str) -> Markup:
-    if reply.picture is None or not address:
-        return Markup("")
-    return Markup('<img class="picture" src="{}" alt="{}">').format(address, reply.picture.alt)
-
-
 def _page_link(page: PageLink) -> Markup:
     return Markup('<a href="{}">{}</a>').format(page.url or f"{page.slug}.html", page.title)
 
 
 def _sources(lines: tuple[SourceLine, ...]) -> Markup:
     if not lines:
-        return Markup("")
+        return _NOTHING
     return Markup(
         '<details class="sources"><summary>Where the numbers come from</summary>{}</details>'
     ).format(_items("ul", map(_source, lines)))

@@ -13,10 +13,11 @@ from bot import guide
 from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.preferences import Preferences
-from bot.render.html import heading_id, render_html, render_markdown
+from bot.render.html import Image, heading_id, render_figure, render_html, render_markdown
 from bot.render.text import render_text
 from bot.reply import PageLink, Picture, Reply, Row, SourceLine, Table
 
+IMAGE = Image("x.png")
 EXAMPLES = [example for command in COMMANDS for example in command.examples]
 # HTML5 cannot hold these; a browser replaces them, so does the parser.
 NOT_IN_HTML = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ufdd0-\ufdef\ufffe\uffff]")
@@ -50,8 +51,8 @@ def everywhere(text: str) -> Reply:
 
 @given(st.text(max_size=60) | st.text(alphabet="<>&\"'/=! ab\n-[]()`*_", max_size=60))
 def test_no_text_of_a_reply_becomes_markup(text: str) -> None:
-    harmless = tree(render_html(everywhere("x"), picture="x.png"))
-    shown = tree(render_html(everywhere(NOT_IN_HTML.sub("?", text)), picture="x.png"))
+    harmless = tree(render_html(everywhere("x"), image=IMAGE))
+    shown = tree(render_html(everywhere(NOT_IN_HTML.sub("?", text)), image=IMAGE))
     kinds = sorted(e.tag for e in shown.iter() if e.tag != "br")
     assert kinds == sorted(e.tag for e in harmless.iter())
     assert all(set(e.attrib) <= ALLOWED for e in shown.iter())
@@ -81,8 +82,23 @@ def test_the_headings_step_down_from_the_level_asked_for() -> None:
 def test_a_picture_is_shown_only_where_there_is_one() -> None:
     assert "<img" not in render_html(everywhere("x"))
     bare = everywhere("x").model_copy(update={"picture": None})
-    assert "<img" not in render_html(bare, picture="x.png")
-    assert 'src="x.png" alt="x"' in render_html(everywhere("x"), picture="x.png")
+    assert "<img" not in render_html(bare, image=IMAGE)
+    html = render_html(everywhere("x"), image=IMAGE)
+    assert '<img src="x.png" alt="x">' in html
+    assert '<a href="x.png">Open the picture</a>' in html
+
+
+def test_a_picture_whose_size_is_known_keeps_its_place_free() -> None:
+    html = render_figure(Image("x.png", 1200, 900), "A & B", Markup("told"))
+    assert '<img src="x.png" alt="A &amp; B" width="1200" height="900">' in html
+    assert "<figcaption>told " in html
+
+
+def test_a_figure_stands_at_the_end_of_its_part_and_an_unknown_one_nowhere() -> None:
+    text = "First.\n\n## One\n\nA.\n\n### Deeper\n\nB.\n\n## Two\n\nC.\n"
+    figures = {"One": Markup("<hr>"), "Two": Markup("<br>"), "Three": Markup("<img>")}
+    found = [e.tag for e in tree(render_markdown(text, figures)).iter()][1:]
+    assert found == ["p", "h2", "p", "h3", "p", "hr", "h2", "p", "br"]
 
 
 def test_an_empty_reply_has_no_empty_parts() -> None:

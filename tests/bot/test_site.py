@@ -6,13 +6,18 @@ import re
 from functools import cache
 from html import unescape
 from pathlib import Path
+from urllib.parse import quote
 from xml.etree.ElementTree import Element
 
 import html5lib
 import pytest
 
 from bot import guide
+from bot.ask import ask
+from bot.commands import ALL_COMMANDS, COMMANDS
 from bot.fronts.pages.site import KINDS, build, render_site
+from bot.preferences import Preferences
+from bot.render.html import heading_id
 from calc.animals import animals
 from calc.sources import Kind, bibliography
 
@@ -37,6 +42,7 @@ def text(name: str) -> str:
 
 def test_the_site_has_a_page_for_each_guide_page_and_each_animal() -> None:
     wanted = {"index.html", "animals.html", "glossary.html", "sources.html", "search.html"}
+    wanted.add("questions.html")
     wanted |= {f"{page.slug}.html" for page in guide.pages()}
     wanted |= {f"animal-{slug}.html" for slug in animals()}
     assert set(PAGES) == wanted
@@ -119,8 +125,9 @@ def test_an_animal_shows_each_figure_with_its_source_or_says_it_is_not_known(slu
     animal = animals()[slug]
     told = text(f"animal-{slug}.html")
     assert animal.scientific in told
-    rows = tree(f"animal-{slug}.html").findall(".//dl[1]/div")
-    for row in rows:
+    rows = tree(f"animal-{slug}.html").find(".//article/dl")
+    assert rows
+    for row in rows.findall("div"):
         known = row.find("dd/a[@class='kind']") is not None
         assert known != ("not known here" in "".join(row.itertext()))
     for target in (animal.uvi, animal.basking_surface_c, animal.cool_air_c):
@@ -156,6 +163,32 @@ def test_the_glossary_shows_every_term() -> None:
         assert f"{term.name} {term.meaning}" in text("glossary.html")
 
 
+def test_the_overview_shows_every_question_with_its_options_and_examples() -> None:
+    told = text("questions.html")
+    for command in ALL_COMMANDS:
+        assert heading_id(command.name) in ids("questions.html")
+        assert f"{command.name} {command.summary}." in told
+        assert all(" ".join(example.split()) in told for example in command.examples)
+        assert all(option.description in told for option in command.query.options())
+
+
+def test_an_animal_whose_uv_is_known_has_the_distances_of_its_tubes() -> None:
+    for slug, animal in animals().items():
+        name = f"animal-{slug}.html"
+        shown = [e.text or "" for e in tree(name).findall(".//article/h2")]
+        assert any(h.startswith("Tube distances for") for h in shown) == (animal.uvi is not None)
+
+
+def test_the_address_that_a_reply_gives_is_that_of_a_page_of_the_site() -> None:
+    preferences = Preferences(guide_url="https://guide.invalid/pages/")
+    for command in COMMANDS:
+        for line in command.examples:
+            for link in ask(line, preferences).guide:
+                folder, _, name = link.url.rpartition("/")
+                assert folder == "https://guide.invalid/pages"
+                assert name in SITE
+
+
 def test_the_search_index_leads_to_places_that_exist() -> None:
     script = SITE["search-index.js"].decode()
     entries = json.loads(script.removeprefix("window.noonstoneIndex = ").rstrip(";\n"))
@@ -172,6 +205,10 @@ def test_only_the_served_site_links_to_the_try_it_page() -> None:
     served = render_site(try_it=True)
     assert set(served) == set(SITE)
     assert not any(b"try.html" in content for content in SITE.values())
+    told = served["questions.html"].decode()
+    for command in ALL_COMMANDS:
+        linked = f'href="try.html?q={quote(command.examples[0])}"' in told
+        assert linked == (command.stored is None), command.name
     page = guide.page("measuring-the-distance")
     link = re.search(r'href="(try\.html\?q=[^"]*)"', served[f"{page.slug}.html"].decode())
     assert link

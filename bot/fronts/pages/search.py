@@ -7,6 +7,7 @@ import json
 from collections.abc import Iterator
 
 from bot import guide
+from bot.commands import ALL_COMMANDS
 from bot.fronts.pages.animals import sheet
 from bot.render.html import heading_id
 from calc.animals import animals
@@ -18,7 +19,7 @@ Entry = dict[str, str]
 
 def search_entries() -> tuple[Entry, ...]:
     """Return what can be found: page, part, address and text."""
-    return (*_guide(), *_terms(), *_animals())
+    return (*_guide(), *_terms(), *_animals(), *_questions())
 
 
 def search_script() -> str:
@@ -49,6 +50,13 @@ def _animals() -> Iterator[Entry]:
         rows = "; ".join(f"{row.label}: {row.text}" for row in entry.targets)
         text = f"{animal.scientific}, {', '.join(animal.aliases)}. {rows}"
         yield _entry(entry.name, "Animal", f"animal-{animal.slug}.html", text)
+
+
+def _questions() -> Iterator[Entry]:
+    for command in ALL_COMMANDS:
+        options = ", ".join(option.name for option in command.query.options())
+        text = f"{command.summary}. {options}"
+        yield _entry(command.name, "Question", f"questions.html#{heading_id(command.name)}", text)
 
 
 def _entry(title: str, part: str, address: str, text: str) -> Entry:

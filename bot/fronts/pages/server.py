@@ -13,12 +13,13 @@ from collections.abc import AsyncIterator, Awaitable, Callable
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import asynccontextmanager
 from math import ceil
-from urllib.parse import urlencode
 
 from aiohttp import web
+from markupsafe import Markup
 
 from bot.ask import ask
 from bot.commands import COMMANDS
+from bot.fronts.pages.pictures import Drawn
 from bot.fronts.pages.site import render_page, render_site
 from bot.fronts.studio import Missing, Studio
 from bot.language.quantities import Units
@@ -50,6 +51,7 @@ _HEADERS = {
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
 }
+_NOT_KEPT = {"Cache-Control": "no-store"}
 _TEXTS = {"html": "text/html", "css": "text/css", "js": "text/javascript", "svg": "image/svg+xml"}
 
 log = logging.getLogger(__name__)
@@ -61,19 +63,27 @@ class _Site:
     def __init__(self, per_minute: int, clock: Callable[[], float]) -> None:
         self._files = render_site(try_it=True)
         self._allowance = Allowance(per_minute, clock)
-        self._drawings = Allowance(per_minute, clock)
-        self._studio = Studio()
+        self._drawn = Drawn(Studio())
         self._thread = ThreadPoolExecutor(1, thread_name_prefix="ask")
 
     async def file(self, request: web.Request) -> web.Response:
         name = request.match_info["name"] or "index.html"
         content = self._files.get(name)
         if content is None:
-            raise web.HTTPNotFound
+            return await self._picture(name)
         kind = _TEXTS.get(name.rpartition(".")[2])
         if kind is None:
             return web.Response(body=content, content_type="image/png")
         return web.Response(body=content, content_type=kind, charset="utf-8")
+
+    async def _picture(self, name: str) -> web.Response:
+        """Return the picture of an answer given a while ago; the page stands without it."""
+        found = await self._drawn.png(name)
+        if found is None:
+            raise web.HTTPNotFound
+        if isinstance(found, Missing):
+            return web.Response(status=503, text=f"{found.value}\n")
+        return web.Response(body=found, content_type="image/png", headers=_NOT_KEPT)
 
     async def try_it(self, request: web.Request) -> web.Response:
         question = request.query.get("q", "").strip()
@@ -87,22 +97,9 @@ class _Site:
         if wait:
             told = f"That was a lot of questions at once. Please try again in {ceil(wait)} s."
             return _try_page(question, units, told, status=429, retry_after=ceil(wait))
-        return _try_page(question, units, reply=await self._answer(question, units))
-
-    async def picture(self, request: web.Request) -> web.Response:
-        """Return the picture of an answer, drawn beside the loop; the page stands without it."""
-        question = request.query.get("q", "").strip()[:MOST_CHARACTERS]
-        if self._drawings.take(request.remote or ""):
-            return web.Response(status=429)
-        reply = await self._answer(question, request.query.get("units", ""))
-        if reply.picture is None or reply.picture.drawing is None:
-            raise web.HTTPNotFound
-        png = await self._studio.png(reply.picture.drawing)
-        if isinstance(png, Missing):
-            return web.Response(status=503, text=f"{png.value}\n")
-        return web.Response(
-            body=png, content_type="image/png", headers={"Cache-Control": "no-store"}
-        )
+        reply = await self._answer(question, units)
+        image = self._drawn.put(reply.picture)
+        return _try_page(question, units, answer=render_html(reply, image=image))
 
     async def _answer(self, question: str, units: str) -> Reply:
         chosen = Units(units) if units in set(Units) else None
@@ -112,7 +109,7 @@ class _Site:
 
     async def close(self, _: web.Application) -> None:
         self._thread.shutdown(wait=False, cancel_futures=True)
-        await self._studio.close()
+        await self._drawn.close()
 
 
 def application(
@@ -122,7 +119,6 @@ def application(
     site = _Site(per_minute, clock)
     app = web.Application(middlewares=[_told_plainly])
     app.router.add_get("/try.html", site.try_it)
-    app.router.add_get("/picture.png", site.picture)
     app.router.add_get("/{name:[^/]*}", site.file)
     app.on_response_prepare.append(_add_headers)
     app.on_cleanup.append(site.close)
@@ -199,7 +195,7 @@ def _try_page(
     told: str = "",
     status: int = 200,
     retry_after: int = 0,
-    reply: Reply | None = None,
+    answer: Markup | None = None,
 ) -> web.Response:
     html = render_page(
         "try.html",
@@ -207,18 +203,14 @@ def _try_page(
         question=question,
         units=units,
         told=told,
-        answer=render_html(reply, picture=_picture_address(question, units)) if reply else None,
+        answer=answer,
         commands=COMMANDS,
         most=MOST_CHARACTERS,
     )
-    headers = {"Cache-Control": "no-store"}
+    headers = dict(_NOT_KEPT)
     if retry_after:
         headers["Retry-After"] = str(retry_after)
     return web.Response(text=html, content_type="text/html", status=status, headers=headers)
-
-
-def _picture_address(question: str, units: str) -> str:
-    return f"picture.png?{urlencode({'q': question, 'units': units})}"
 
 
 async def _add_headers(_: web.Request, response: web.StreamResponse) -> None:

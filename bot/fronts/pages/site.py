@@ -11,12 +11,17 @@ from typing import TYPE_CHECKING, Any
 
 from bot import guide
 from bot.ask import ask
+from bot.command import Command
+from bot.commands import ALL_COMMANDS, COMMANDS
 from bot.fronts.pages.animals import sheet
-from bot.fronts.pages.pictures import picture_file
+from bot.fronts.pages.pictures import Album
 from bot.fronts.pages.search import search_script
+from bot.fronts.pages.sketches import sketch
 from bot.preferences import Preferences
-from bot.render.html import heading_id, render_html, render_markdown
-from calc.animals import animals
+from bot.render.html import heading_id, render_figure, render_html, render_markdown
+from bot.reply import Picture
+from bot.stored_commands import STORED_COMMANDS
+from calc.animals import Animal, animals
 from calc.sources import Kind, Source, bibliography
 
 if TYPE_CHECKING:
@@ -50,8 +55,8 @@ def render_site(try_it: bool = False) -> dict[str, bytes]:
 
     With ``try_it`` the pages link to the try-it page, which only the small server has.
     """
-    pictures: dict[str, bytes] = {}
-    site = {name: html.encode() for name, html in _pages(try_it, pictures)} | pictures
+    album = Album()
+    site = {name: html.encode() for name, html in _pages(try_it, album)} | album.files
     for asset in (files("bot.fronts.pages") / "assets").iterdir():
         site[asset.name] = asset.read_bytes()
     site["search-index.js"] = search_script().encode()
@@ -67,8 +72,8 @@ def render_page(template: str, try_it: bool, **values: Any) -> str:
     return shown.render(parts=[part for part in parts if part[1]], try_it=try_it, **values)
 
 
-def _pages(try_it: bool, pictures: dict[str, bytes]) -> Iterator[tuple[str, str]]:
-    """Give every page; the pictures that they show are put into ``pictures``."""
+def _pages(try_it: bool, album: Album) -> Iterator[tuple[str, str]]:
+    """Give every page; the pictures that they show are put into the album."""
     sheets = [sheet(animal) for animal in animals().values()]
     yield "index.html", render_page("index.html", try_it, sheets=sheets)
     pages = guide.pages()
@@ -79,41 +84,84 @@ def _pages(try_it: bool, pictures: dict[str, bytes]) -> Iterator[tuple[str, str]
                 "guide.html",
                 try_it,
                 page=page,
-                body=render_markdown(page.body),
-                answer=_answer(page, pictures),
+                body=render_markdown(page.body, _figures(page, album, try_it)),
+                answer=_answer(page, album),
                 related=[guide.page(slug) for slug in page.related],
                 sources=[bibliography()[key] for key in page.sources],
                 before=pages[number - 1] if number else None,
                 after=pages[number + 1] if number + 1 < len(pages) else None,
             ),
         )
+    yield "questions.html", render_page("questions.html", try_it, asked_about=_questions())
     yield "animals.html", render_page("animals.html", try_it, sheets=sheets)
     for entry in sheets:
         name = f"animal-{entry.animal.slug}.html"
-        yield name, render_page("animal.html", try_it, sheet=entry)
+        distances = _distances(entry.animal)
+        yield name, render_page("animal.html", try_it, sheet=entry, distances=distances)
     terms = [(term, guide.page(term.page)) for term in guide.glossary()]
     yield "glossary.html", render_page("glossary.html", try_it, terms=terms)
     yield "sources.html", render_page("sources.html", try_it, kinds=_sources_by_kind())
     yield "search.html", render_page("search.html", try_it, sheets=sheets, terms=terms)
 
 
-def _answer(page: guide.Page, pictures: dict[str, bytes]) -> "Markup | None":
+def _figures(page: guide.Page, album: Album, try_it: bool) -> dict[str, "Markup"]:
+    """Return the figures of a page by the heading that they stand under."""
+    shown: dict[str, Markup] = {}
+    for figure in page.figures:
+        made = _picture(figure)
+        image = album.put(made)
+        if made and image:
+            caption = _macros().caption(figure, try_it)
+            shown[figure.under] = render_figure(image, made.alt, caption)
+    return shown
+
+
+def _picture(figure: guide.Figure) -> Picture | None:
+    if figure.sketch:
+        return sketch(figure.sketch)
+    return ask(figure.ask or "", Preferences()).picture
+
+
+def _answer(page: guide.Page, album: Album) -> "Markup | None":
     """Return the answer to the page's example, unless it is a page of the guide itself."""
     reply = ask(page.example, Preferences())
     if reply.command == "guide":
         return None
-    drawn = picture_file(reply)
-    if drawn:
-        pictures[drawn[0]] = drawn[1]
+    shown_above = page.example in [figure.ask for figure in page.figures]
+    image = None if shown_above else album.put(reply.picture)
     # The page lists its own related pages right below.
-    alone = reply.model_copy(update={"guide": ()})
-    return render_html(alone, level=3, picture=drawn[0] if drawn else "")
+    return render_html(reply.model_copy(update={"guide": ()}), level=3, image=image)
+
+
+def _distances(animal: Animal) -> "Markup | None":
+    """Return the distances of the usual tubes for an animal whose UV index is known."""
+    if animal.uvi is None:
+        return None
+    reply = ask(f"card animal:{animal.name}", Preferences())
+    return render_html(reply.model_copy(update={"guide": ()}))
+
+
+def _questions() -> list[tuple[str, list[tuple[Command, list[guide.Page]]]]]:
+    """Return the questions in parts, each question with the guide pages that go with it."""
+    parts = {
+        "Ask right away": [c for c in COMMANDS if c.who == "anyone"],
+        "What is kept for you": [c for c in STORED_COMMANDS if c.who == "anyone"],
+        "For moderators": [c for c in ALL_COMMANDS if c.who == "moderator"],
+    }
+    return [
+        (heading, [(command, [guide.page(slug) for slug in command.guide]) for command in listed])
+        for heading, listed in parts.items()
+    ]
 
 
 def _sources_by_kind() -> list[tuple[str, list[Source]]]:
     entries = sorted(bibliography().values(), key=lambda entry: entry.citation.casefold())
     grouped = [(told, [e for e in entries if e.kind is kind]) for kind, told in KINDS.items()]
     return [group for group in grouped if group[1]]
+
+
+def _macros() -> Any:
+    return _environment().get_template("macros.html").module
 
 
 @cache
