@@ -9,6 +9,7 @@ import re
 import subprocess
 import sys
 from collections.abc import Iterator
+from html import unescape
 from pathlib import Path
 
 import pytest
@@ -17,6 +18,7 @@ from bot.ask import ask
 from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS
 from bot.preferences import Preferences
+from bot.render.html import render_html
 from bot.render.terminal import render_terminal
 from bot.render.text import render_text
 from bot.reply import Reply
@@ -238,6 +240,12 @@ def terminal_text(reply: Reply) -> str:
     return capture.get()
 
 
+def html_text(reply: Reply) -> str:
+    """Return what a browser shows: the text, and the numbers it puts before the steps."""
+    text = unescape(re.sub(r"<[^>]*>", " ", render_html(reply)))
+    return " ".join([text, *(str(number) for number, _ in enumerate(reply.steps, 1))])
+
+
 EXAMPLES = [example for command in COMMANDS for example in command.examples]
 
 
@@ -248,6 +256,7 @@ def test_every_example_is_answered_with_the_same_digits_by_every_renderer(line: 
     assert line.startswith("ask ") or reply.command == line.split()[0]
     plain = digits(render_text(reply, width=10_000))
     assert digits(terminal_text(reply)) == plain
+    assert digits(html_text(reply)) == plain
 
 
 def test_every_source_is_told_in_full() -> None:

@@ -10,15 +10,10 @@ from hypothesis import strategies as st
 from markupsafe import Markup
 
 from bot import guide
-from bot.ask import ask
-from bot.commands import COMMANDS
-from bot.preferences import Preferences
 from bot.render.html import Image, heading_id, render_figure, render_html, render_markdown
-from bot.render.text import render_text
 from bot.reply import PageLink, Picture, Reply, Row, SourceLine, Table
 
 IMAGE = Image("x.png")
-EXAMPLES = [example for command in COMMANDS for example in command.examples]
 # HTML5 cannot hold these; a browser replaces them, so does the parser.
 NOT_IN_HTML = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ufdd0-\ufdef\ufffe\uffff]")
 
@@ -59,17 +54,6 @@ def test_no_text_of_a_reply_becomes_markup(text: str) -> None:
 
 
 ALLOWED = {"class", "href", "src", "alt", "scope", "tabindex", "role", "aria-label"}
-
-
-@pytest.mark.parametrize("line", EXAMPLES)
-def test_an_answer_keeps_every_figure(line: str) -> None:
-    reply = ask(line, Preferences())
-    figures = re.compile(r"\d+(?:[.,]\d+)?")
-    html = figures.findall(" ".join(words(render_html(reply))))
-    # Plain text numbers its steps and names a page where HTML links to it.
-    plain = render_text(reply.model_copy(update={"steps": ()}), width=10_000)
-    steps = figures.findall(" ".join(reply.steps))
-    assert sorted(html) == sorted(figures.findall(plain) + steps)
 
 
 def test_the_headings_step_down_from_the_level_asked_for() -> None:
