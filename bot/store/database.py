@@ -79,14 +79,17 @@ class Database:
         await self.engine.dispose()
 
 
-def connect(url: URL) -> Database:
-    """Return a database at an address; a missing SQLite file is created, for its owner alone."""
+def connect(url: URL, statement_s: float = 2 * BUSY_S) -> Database:
+    """Return a database at an address; a missing SQLite file is created, for its owner alone.
+
+    ``statement_s`` is how long PostgreSQL may take over one statement.
+    """
     if url.get_backend_name() == "postgresql":
         engine = create_async_engine(
             url,
             pool_pre_ping=True,
             pool_timeout=BUSY_S,
-            connect_args={"timeout": BUSY_S, "command_timeout": 2 * BUSY_S},
+            connect_args={"timeout": BUSY_S, "command_timeout": statement_s},
         )
         return Database(engine)
     file = Path(url.database or "")

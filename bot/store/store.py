@@ -23,6 +23,10 @@ from bot.store.upgrade import upgrade
 __all__ = ["Store", "open_store", "open_store_at"]
 
 
+# A process that starts waits for another that is upgrading a large database.
+_UPGRADE_S = 600.0
+
+
 @dataclass(frozen=True, slots=True)
 class Store:
     """An open store."""
@@ -71,10 +75,9 @@ async def open_store(database_url: str, data_folder: Path) -> Store:
 
 async def open_store_at(url: URL) -> Store:
     """Open the database at an address, made or brought up to date first."""
-    database = connect(url)
+    upgrading = connect(url, _UPGRADE_S)
     try:
-        await upgrade(database)
-    except BaseException:
-        await database.close()
-        raise
-    return Store.over(database)
+        await upgrade(upgrading)
+    finally:
+        await upgrading.close()
+    return Store.over(connect(url))

@@ -35,7 +35,7 @@ async def fresh_postgresql(name: str) -> AsyncIterator[URL]:
         make_url(SERVER),
         isolation_level="AUTOCOMMIT",
         poolclass=NullPool,
-        connect_args={"timeout": 5},
+        connect_args={"timeout": 30},
     )
     own = f"noonstone_{os.getpid()}_{name}"
     try:
