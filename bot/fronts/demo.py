@@ -1,11 +1,14 @@
 """An invented scenario through every question: three keepers, one afternoon, real answers."""
 
 from collections.abc import Callable
+from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from bot.ask import ask
 from bot.fronts.gallery import keep_picture
+from bot.fronts.local import LocalDesk
 from bot.preferences import Preferences
 from bot.render.text import render_text
 
@@ -102,6 +105,31 @@ SCENES: tuple[Scene, ...] = (
     Scene("Tibor", "And if it should be 10 °F warmer?", "convert difference 10F"),
     Scene("Odalys", "From where to where do I measure?", "guide measuring-the-distance"),
     Scene("Wren", "fourteen something, no unit", "convert 14"),
+    Scene(
+        "Wren",
+        "I look after this group. Our workshop hood was read twice, so keep it for everybody.",
+        "server lamp name:Workshop hood readings:4.2 at 12 in, 2.9 at 15 in",
+    ),
+    Scene(
+        "Tibor",
+        "Good, mine is one of those.",
+        "distance tube:workshop hood reflector:plain screen:none animal:bearded dragon",
+    ),
+    Scene(
+        "Odalys",
+        "I would like to keep notes from now on.",
+        "mine save name:Pebble's box animal:bearded dragon tube:12% reflector:polished "
+        "screen:none distance:16in",
+    ),
+    Scene("Odalys", "Today's numbers.", "mine reading uvi:4.3 basking:102F cool:79F"),
+    Scene("Odalys", "And how is it doing?", "mine show"),
+    Scene("Odalys", "Wake me when I should read again.", "remind me about:meter"),
+    Scene(
+        "Wren",
+        "What would a pinned board say?",
+        "board preview topic:temperatures animal:bearded dragon",
+    ),
+    Scene("Odalys", "Give me all you keep of mine.", "mine export"),
     Scene("Odalys", "Who keeps what I type?", "about"),
 )
 
@@ -110,12 +138,19 @@ def play(write: Callable[[str], object], preferences: Preferences, out: Path | N
     """Play the scenario; with a folder, keep each answer there as text, JSON and picture."""
     if out is not None:
         out.mkdir(parents=True, exist_ok=True)
+    with TemporaryDirectory() as kept, closing(LocalDesk("", Path(kept))) as desk:
+        _play(write, preferences, out, desk)
+
+
+def _play(
+    write: Callable[[str], object], preferences: Preferences, out: Path | None, desk: LocalDesk
+) -> None:
     for number, scene in enumerate(SCENES, 1):
-        reply = ask(scene.line, preferences)
+        reply = desk.ask(scene.line, preferences)
         text = render_text(reply)
         write(f"{scene.speaker}: {scene.words}\n> {scene.line}\n\n{text}\n{'=' * 72}\n\n")
         if out is not None:
-            stem = out / f"{number:02d}-{reply.command}"
+            stem = out / f"{number:02d}-{reply.command.replace(' ', '-')}"
             stem.with_suffix(".txt").write_text(text, encoding="utf-8")
             stem.with_suffix(".json").write_text(reply.model_dump_json(indent=2), encoding="utf-8")
             keep_picture(reply, out, stem.name)
