@@ -20,15 +20,15 @@ from calc.heat.enclosure import LampPlace
 from calc.setup.changes import Refusal, plan_setup
 from calc.setup.plan import Setup
 from calc.uncertainty import Estimate
-from calc.uv.doubts import doubts_for
 
 __all__ = ["answer_plan"]
 
 _GUIDE = ("planning-a-set-up", "uv-and-heat-together", "measuring-temperatures")
 _SOURCES = (
-    *("uv_distance_rows", "keitz1971", "half_to_two_thirds", "t5_lengths", "fixture_depth"),
-    *("platform_size", "preferred_distance", "lamp_beams", "lamp_steps", "enclosure_model"),
+    *("plan_judgement", "uv_distance_rows", "keitz1971", "uv_lamp_judgement"),
+    *("half_to_two_thirds", "t5_lengths"),
 )
+_LAMP_SOURCES = ("lamp_beams", "lamp_steps", "enclosure_model")
 _WATER = (
     "Water near mains power: give every cable a drip loop, keep sockets above the water, and "
     "follow your local electrical codes."
@@ -151,16 +151,12 @@ def _sources(found: Setup, what: Asked) -> tuple[str, ...]:
         animal.night_floor_c,
         animal.light_hours,
     )
-    light = found.light
-    doubts = doubts_for(light.lamp, light.distance_m, light.hanging.screen)
-    lid = () if found.warmth.held_c is None else ("lamp_split",)
     off = (night.heat_off_source,) if night and night.heat_off_source else ()
     return (
         *what.wish.sources,
         *(target.source for target in targets if target),
         *what.sources,
         *_SOURCES,
-        *lid,
+        *_LAMP_SOURCES,
         *off,
-        *(d.source for d in doubts),
     )

@@ -17,8 +17,8 @@ from calc.uv.placement import COMFORTABLE_MINIMUM_M
 __all__ = ["plan_refused"]
 
 _GUIDE = ("planning-a-set-up", "measuring-the-distance", "warm-end-and-cool-end")
-_SOURCES = ("uv_distance_rows", "nearest_distance", "half_to_two_thirds", "gradient_length")
-_MORE = ("fixture_depth", "platform_size", "enclosure_model")
+_SOURCES = ("plan_judgement", "uv_distance_rows", "nearest_distance", "half_to_two_thirds")
+_MORE = ("enclosure_model",)
 _AGAIN = "Then ask plan again, and measure before the animal moves in."
 _GENTLE = (
     "Or no lamp at all: a panel or mat without light, on a thermostat. Ask lamp radiant panel, or "

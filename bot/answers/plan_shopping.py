@@ -44,10 +44,9 @@ def shopping_list(found: Setup, what: Asked, units: Units) -> Table:
 
 def _heat_rows(warmth: WarmthPlan, what: Asked) -> list[tuple[str, str]]:
     if warmth.watts is None:
-        if warmth.kind is HeatKind.ROOM_IS_NEARLY_ENOUGH or warmth.extra_w is None:
+        if warmth.kind is HeatKind.ROOM_IS_NEARLY_ENOUGH or warmth.short_w is None:
             return []
-        heater = f"only if the warm end reads too cool: {watts(warmth.extra_w)} without light"
-        return [("Day heater", f"{heater}, with thermostat")]
+        return [("Day heater", f"only if the warm end reads too cool: {_heater(warmth)}")]
     shape = _SHAPES[what.request.shape.value]
     if warmth.first is None:
         lamp, most = f"{_HAVE}: {shape}, {watts(warmth.watts.best)}", warmth.watts.best
@@ -61,11 +60,16 @@ def _heat_rows(warmth: WarmthPlan, what: Asked) -> list[tuple[str, str]]:
         ("Lamp holder", f"ceramic, marked {watts(most)} or more, two supports{guard}"),
         ("Dimmer", "made for that kind of lamp and its watts"),
     ]
-    if warmth.extra_w is not None and warmth.air in (Air.TOO_COLD, Air.MAY_BE_COLD):
+    if warmth.short_w is not None:
         when = "" if warmth.air is Air.TOO_COLD else "only if the cool end reads too cool: "
-        heater = f"{when}{watts(warmth.extra_w)} without light, with thermostat"
-        rows.append(("Second heater", heater))
+        rows.append(("Second heater", f"{when}{_heater(warmth)}"))
     return rows
+
+
+def _heater(warmth: WarmthPlan) -> str:
+    if warmth.extra_w is None:
+        return f"about {watts(warmth.short_w or 0.0)} without light in all; less mesh needs less"
+    return f"{watts(warmth.extra_w)} without light, with thermostat"
 
 
 def _platform(found: Setup, what: Asked, units: Units) -> str:

@@ -16,7 +16,7 @@ DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
 """What the caps of a tube take from its lit length. Source: t5_lengths."""
 
 MOST_COVERED = 1.15 * 2.0 / 3.0
-"""A tube that covers more leaves no end for shade and cool. Source: gradient_length."""
+"""A tube that covers more leaves no end for shade and cool. Source: plan_judgement."""
 
 _PATCH_RADIUS_M = 0.10
 _SHORTEST_PLATFORM_M, _LONGEST_PLATFORM_M, _DEEPEST_PLATFORM_M = 0.20, 0.60, 0.40
@@ -99,7 +99,7 @@ def along(
 
     Notes
     -----
-    Source: half_to_two_thirds; platform_size; line_source.
+    Source: half_to_two_thirds; plan_judgement; line_source.
     """
     middle = fit.length_m / 2.0
     wide = max(box.length_m / 4.0, min(_SHORTEST_PLATFORM_M, box.length_m / 3.0))

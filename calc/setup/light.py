@@ -31,24 +31,24 @@ __all__ = [
 ]
 
 FIXTURE_DEPTH_M = 0.05
-"""How far under a lid a tube in its fixture hangs. Source: fixture_depth."""
+"""How far under a lid a tube in its fixture hangs. Source: plan_judgement."""
 
 MESH_RISE_M = 0.02
-"""How far over a mesh the tube of a fixture that lies on it is. Source: fixture_depth."""
+"""How far over a mesh the tube of a fixture that lies on it is. Source: plan_judgement."""
 
 HEAT_FIXTURE_M = 0.15
-"""How far under a lid the face of a heat lamp in its holder is. Source: fixture_depth."""
+"""How far under a lid the face of a heat lamp in its holder is. Source: plan_judgement."""
 
 LEAST_LAMP_M = 0.20
-"""No heat lamp nearer than this to the platform. Source: platform_size."""
+"""No heat lamp nearer than this to the platform. Source: plan_judgement."""
 
 LEAST_PLATFORM_M = 0.02
-"""The lowest platform: a flat stone. Source: platform_size."""
+"""The lowest platform: a flat stone. Source: plan_judgement."""
 
 # A beginner has no meter: 14 % is far from what the model was fitted to, and on the strong side.
 _LAST_RESORT_PERCENT = 14.0
 # Much nearer, an inch counts for a lot; much farther, far stronger light lies within reach.
-# Source: preferred_distance.
+# Source: plan_judgement.
 _PREFERRED_M = 0.40
 _UNFITTED_COSTS = log(1.35)
 
@@ -192,7 +192,7 @@ def plan_light(lamps: Sequence[Lamp], hanging: Hanging, wish: LightWish) -> Ligh
     Notes
     -----
     Inside, a tube is hung lower where the animal is not given so high a platform; on a lid it
-    cannot be. Source: uv_distance_rows; fixture_depth; platform_size; preferred_distance.
+    cannot be. Source: uv_distance_rows; plan_judgement.
 
     Examples
     --------

@@ -120,7 +120,7 @@ def set_up(request: Request) -> Setup | Refused:
     -----
     The cool end cannot be cooler than the room, a box must be longer than its tube, a back must
     have its distance, and the air must not get too warm by the lamp: each alone refuses.
-    Source: uv_distance_rows; half_to_two_thirds; gradient_length; platform_size.
+    Source: uv_distance_rows; half_to_two_thirds; plan_judgement.
     """
     cool = request.animal.cool_air_c
     if cool is not None and request.room_c > cool.high:

@@ -53,7 +53,8 @@ class WarmthPlan:
     """The heat of a set-up.
 
     ``first`` is the range to buy from, None where a lamp is owned or none is needed;
-    ``watts`` what is reckoned with [W]; ``extra_w`` a second, dark heater [W] that may be needed.
+    ``watts`` what is reckoned with [W]; ``short_w`` what the air lacks [W], and ``extra_w`` the
+    dark heater that covers it [W], None where no single one does.
     """
 
     kind: HeatKind
@@ -64,6 +65,7 @@ class WarmthPlan:
     need: HeatNeed | None
     held_c: Estimate | None
     air: Air
+    short_w: float | None
     extra_w: float | None
     night: NightPlan | None
     emitter: Emitter | None
@@ -97,7 +99,7 @@ def plan_warmth(
     Notes
     -----
     The lamp stands on a mesh up to 0.6 m over the platform, else hangs inside, at most 0.4 m.
-    Source: lamp_beams; enclosure_model; lamp_split; platform_size.
+    Source: lamp_beams; enclosure_model; lamp_split; plan_judgement.
     """
     if not 10.0 <= room_c <= 35.0:
         raise OutsideModelError("room air", room_c, 10.0, 35.0, "degC")
@@ -111,6 +113,7 @@ def plan_warmth(
     held = None if watts is None else _held(box, watts, place, room_c)
     air = _air(animal.cool_air_c, held)
     night = None if night_c is None else night_plan(animal, night_c)
+    short = _short(need, watts, place, air, kind)
     return WarmthPlan(
         kind=kind,
         lamp_distance_m=distance if kind is HeatKind.BASKING_LAMP or watts else None,
@@ -120,7 +123,8 @@ def plan_warmth(
         need=need,
         held_c=held,
         air=air,
-        extra_w=_extra(need, watts, place, air, kind),
+        short_w=short,
+        extra_w=None if short is None else next_step_up(short, Family.DARK_EMITTER),
         night=night,
         emitter=_emitter(box, night, night_c),
     )
@@ -182,18 +186,18 @@ def _air(cool: Target | None, held: Estimate | None) -> Air:
     return Air.MAY_BE_WARM if held.best > cool.high else Air.FINE
 
 
-def _extra(
+def _short(
     need: HeatNeed | None, watts: Estimate | None, place: LampPlace, air: Air, kind: HeatKind
 ) -> float | None:
+    """Return what the air lacks [W], or None where it lacks nothing."""
     if need is None or need.total_w.best <= 0.0:
         return None
-    if watts is None:
-        short = need.total_w.best if kind is not HeatKind.BASKING_LAMP else 0.0
-    elif air in (Air.TOO_COLD, Air.MAY_BE_COLD):
+    short = 0.0
+    if watts is None and kind is not HeatKind.BASKING_LAMP:
+        short = need.total_w.best
+    elif watts is not None and air in (Air.TOO_COLD, Air.MAY_BE_COLD):
         short = need.total_w.best - watts.best * place.value
-    else:
-        short = 0.0
-    return next_step_up(short, Family.DARK_EMITTER) if short > 0.0 else None
+    return short if short > 0.0 else None
 
 
 def _emitter(box: Enclosure, night: NightPlan | None, night_c: float | None) -> Emitter | None:
