@@ -14,7 +14,7 @@ SETUP_COMMANDS: tuple[Command, ...] = (
         query=AskQuery,
         route=route,
         examples=(
-            "ask how far should a 12% tube be with a polished reflector, no screen, beardie",
+            "ask how far should a 6% tube be with a shiny hood and no screen, leopard gecko",
             "ask do i need heat at night for my corn snake if the room drops to 58F",
         ),
         guide=("how-to-ask",),

@@ -8,6 +8,7 @@ import pytest
 from bot.ask import ask
 from bot.command import Command
 from bot.commands import COMMANDS
+from bot.fronts.discord.menus import MENUS
 from bot.preferences import Preferences
 from bot.render.escaping import escape
 from tests.discord.cast import FERN, MOSS, Place, between_friends, direct, foreign_server
@@ -166,7 +167,8 @@ async def test_the_commands_keep_discords_limits_and_need_no_privilege(
         session = world.gateway.session()
     registered = world.platform.commands[None]
     assert command_breaches(registered) == []
-    assert {c["name"] for c in registered} == {c.name for c in COMMANDS}
+    menus = {menu.label for menu in MENUS}
+    assert {c["name"] for c in registered} == {c.name for c in COMMANDS} | menus
     assert all(c["contexts"] == [0, 1, 2] for c in registered)
     assert session is not None
     assert discord.Intents._from_value(session.intents) == discord.Intents(guilds=True)

@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 
 from bot.commands import COMMANDS
+from bot.fronts.discord.menus import MENUS
 from tests.discord.conftest import Maker
 from tests.discord.world import World
 
@@ -26,7 +27,7 @@ async def test_a_changed_command_is_registered_once_more(
         async with world.running(bot()):
             await world.slash("help")
     assert world.platform.syncs == [None, None]
-    assert len(world.platform.commands[None]) == len(COMMANDS) - 1
+    assert len(world.platform.commands[None]) == len(COMMANDS) - 1 + len(MENUS)
 
 
 async def test_another_application_is_registered_although_the_commands_are_the_same(
