@@ -4,9 +4,11 @@ import pint
 import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
+from bot.ask import ask
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length, read_temperature
 from bot.language.words import split_line
+from bot.preferences import Preferences
 from tests.bot.language.hearing_score import (
     HELD_ASIDE,
     TUNED_ON,
@@ -73,3 +75,13 @@ def test_how_much_is_heard(benchmark: BenchmarkFixture, capsys: pytest.CaptureFi
             print(f"\n\nHearing, sentences {title}\n{result.table()}")
             print("\n".join(result.slips))
     assert tuned.recall > 0.9
+
+
+def test_check_a_set_up_through_the_door(benchmark: BenchmarkFixture) -> None:
+    line = "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool 75"
+    assert benchmark(ask, line, Preferences()).status == "ok"
+
+
+def test_find_the_question_of_a_sentence(benchmark: BenchmarkFixture) -> None:
+    words = "how far should a 12% tube be with a polished reflector and no screen, beardie"
+    assert benchmark(ask, words, Preferences()).command == "distance"
