@@ -20,6 +20,7 @@ _LONG_M, _WIDE_M, _HIGH_M = 48 * _INCH_M, 36 * _INCH_M, 24 * _INCH_M
 _STONE = Block(0.06, 0.40, 0.0, 0.11, "stone")
 _LAMP_X_M = 0.23
 _HIDE = Block(0.8, 0.98, 0.0, 0.13, "hide")
+_SURFACE, _WARM, _COOL = (_LAMP_X_M + 0.1, _STONE.y1), (0.56, 0.17), (1.1, 0.07)
 # The animal is drawn at one size on paper: this much above the stone its feet rest on it.
 _BACK_M = 0.028
 _ANIMAL = "bearded-dragon"
@@ -88,13 +89,13 @@ def _distance() -> Picture:
 def _places() -> Picture:
     animal = animals()[_ANIMAL]
     told = []
-    for name, target in (
-        ("basking surface", animal.basking_surface_c),
-        ("warm-end air", animal.warm_air_c),
-        ("cool-end air", animal.cool_air_c),
+    for spot, name, target in (
+        (_SURFACE, "basking surface", animal.basking_surface_c),
+        (_WARM, "warm-end air", animal.warm_air_c),
+        (_COOL, "cool-end air", animal.cool_air_c),
     ):
-        range_ = temperature_range(target.low, target.high, _UNITS) if target else "not known here"
-        told.append(f"{name}: {range_}")
+        wanted = temperature_range(target.low, target.high, _UNITS) if target else "not known here"
+        told.append(Place(*spot, f"{name}: {wanted}"))
     return _numbered(
         "Three places, three numbers", f"for a {animal.name}; common practice", tuple(told)
     )
@@ -106,15 +107,14 @@ def _thermometers() -> Picture:
         "Where each thermometer goes",
         "after two to three hours of light",
         (
-            f"infrared gun: the surface where the animal lies, from about {away} away",
-            "digital probe: the air near the basking spot, out of the beam",
-            "digital probe: the air at the far end, in the shade, at the animal's height",
+            Place(*_SURFACE, f"infrared gun: where the animal lies, from about {away} away"),
+            Place(*_COOL, "digital probe: the far end, in the shade, at the animal's height"),
+            Place(*_WARM, "digital probe: the air near the basking spot, out of the beam"),
         ),
     )
 
 
-def _numbered(title: str, subtitle: str, texts: tuple[str, ...]) -> Picture:
-    spots = ((_LAMP_X_M + 0.1, _STONE.y1), (0.56, 0.17), (1.1, 0.07))
+def _numbered(title: str, subtitle: str, places: tuple[Place, ...]) -> Picture:
     drawing = Side(
         title=title,
         subtitle=subtitle,
@@ -125,10 +125,10 @@ def _numbered(title: str, subtitle: str, texts: tuple[str, ...]) -> Picture:
         heat_lamp=Place(_LAMP_X_M, _HIGH_M, "basking lamp"),
         blocks=(_STONE, _HIDE),
         back=Place(_LAMP_X_M, _STONE.y1 + _BACK_M, ""),
-        places=tuple(Place(x, y, text) for (x, y), text in zip(spots, texts, strict=True)),
+        places=places,
         ends=(End("warm end", "", True), End("cool end", "", False)),
     )
-    told = "; ".join(f"{number}, {text}" for number, text in enumerate(texts, 1))
+    told = "; ".join(f"{number}, {place.text}" for number, place in enumerate(places, 1))
     return Picture(
         alt=(
             "Sketch of an enclosure from the front, the basking lamp over a stone at the warm end, "
