@@ -20,14 +20,14 @@ def main(arguments: list[str]) -> None:
     """Fuzz one target until the time is over or something was found."""
     with atheris.instrument_imports(include=["bot", "calc"]):
         from tests.fuzz.targets import TARGETS
-        from tests.fuzz.test_strangers import WORDS
+        from tests.fuzz.test_strangers import FILES, WORDS
     if not arguments or arguments[0] not in TARGETS:
         sys.exit(f"python -m tests.fuzz TARGET [SECONDS]; targets: {', '.join(TARGETS)}")
     target = TARGETS[arguments[0]]
     seconds = int(arguments[1]) if len(arguments) > 1 else _SECONDS
     corpus = Path(gettempdir()) / "noonstone-fuzz" / arguments[0]
     corpus.mkdir(parents=True, exist_ok=True)
-    for index, word in enumerate(WORDS):
+    for index, word in enumerate([*FILES, *WORDS]):
         seed = index.to_bytes(2, "little") + word.encode("utf-8", "surrogatepass")
         (corpus / f"seed-{index}").write_bytes(seed)
 

@@ -26,6 +26,7 @@ from calc.animals import animals
 from tests.discord.limits import autocomplete_breaches
 from tests.discord.message_limits import modal_breaches
 from tests.fuzz.harmless import assert_harmless, assert_plain, assert_same_when_asked_again
+from tests.fuzz.pages import asked_on_the_page, sent_to_the_server
 
 __all__ = ["TARGETS", "Target"]
 
@@ -138,4 +139,6 @@ TARGETS: dict[str, Target] = {
     "press": pressed,
     "button": kept_in_buttons,
     "import": imported,
+    "page": asked_on_the_page,
+    "wire": sent_to_the_server,
 }

@@ -6,6 +6,8 @@ from hypothesis import strategies as st
 
 from bot.ask import ask
 from bot.commands import COMMANDS
+from bot.kept.group import ServerExport
+from bot.kept.keeper import KeeperExport
 from bot.preferences import Preferences
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE
 from tests.fuzz.harmless import assert_harmless
@@ -18,6 +20,24 @@ WORDS = [
     *(option.example for option in OPTIONS if option.example),
     *(f"{option.name}:" for option in OPTIONS),
     *('"', "'", "=", ":", "|", "~", "~n", "\\", "\n", "\x1f", "\u200b", "\u202e", "𝟙", "😀", "é"),
+]
+FILES = [
+    (
+        '{"noonstone": "keeper", "version": 1, "settings": {"units": "in", "zone": "UTC"},'
+        '"enclosures": [{"name": "Pebble’s box", "setup": {"animal": "bearded-dragon",'
+        '"tube_percent": 12, "screen": {"passes": 0.6}, "distance_m": 0.3},'
+        '"readings": [{"day": "2026-05-01", "of": "uvi", "value": 3.5, "distance_m": 0.3}]}],'
+        '"reminders": [{"about": "meter", "enclosure": "pebble\'s box",'
+        '"due": "2026-06-01T08:00:00Z", "zone": "UTC", "every_days": 30}]}'
+    ),
+    (
+        '{"noonstone": "server", "version": 1, "settings": {"guide_url": "https://x.invalid/a"},'
+        '"channels": {"123": "private"}, "lamps": [{"name": "Our tube", "constant_uvi_m": 1.7,'
+        '"doubt_factor": 1.2, "readings": 3, "lit_length_m": 0.5, "set_on": "2026-05-01"}],'
+        '"screens": [{"name": "Fly mesh", "passes": 0.6, "set_on": "2026-05-01"}],'
+        '"targets": [{"animal": "bearded-dragon", "subject": "uvi", "low": 3, "high": 5,'
+        '"set_on": "2026-05-01"}]}'
+    ),
 ]
 SALADS = st.lists(st.sampled_from(WORDS) | st.text(max_size=8), max_size=8).map("".join)
 NUMBERS = st.integers(0, 10_000)
@@ -35,6 +55,25 @@ def test_any_text_is_taken(name: str, number: int, text: str) -> None:
 @given(number=NUMBERS, text=SALADS)
 def test_any_salad_of_what_is_known_is_taken(name: str, number: int, text: str) -> None:
     TARGETS[name](number, text)
+
+
+@settings(max_examples=200)
+@given(
+    file=st.sampled_from(FILES),
+    places=st.lists(st.tuples(st.integers(0, 600), st.sampled_from(WORDS)), max_size=3),
+)
+def test_a_file_with_anything_put_into_it_is_taken(
+    file: str, places: list[tuple[int, str]]
+) -> None:
+    for place, word in places:
+        file = file[:place] + word + file[place + len(word) :]
+    for number in range(2):
+        TARGETS["import"](number, file)
+
+
+def test_the_files_themselves_are_taken() -> None:
+    assert KeeperExport.model_validate_json(FILES[0]).enclosures[0].readings
+    assert ServerExport.model_validate_json(FILES[1]).targets
 
 
 @pytest.mark.parametrize("name", TARGETS)
