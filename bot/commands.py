@@ -77,6 +77,7 @@ COMMANDS: tuple[Command, ...] = (
             "meter readings:3.1 at 30cm, 2.3 at 36cm without:5.6 at 30cm, 4.3 at 36cm uvi:1-2",
         ),
         guide=("how-to-take-a-reading", "reading-a-uv-meter"),
+        positional="readings",
     ),
     Command(
         name="decline",
@@ -88,6 +89,7 @@ COMMANDS: tuple[Command, ...] = (
             "decline age:8 months",
         ),
         guide=("when-a-lamp-is-worn-out", "how-to-take-a-reading"),
+        positional="readings",
     ),
     Command(
         name="section",

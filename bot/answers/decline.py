@@ -35,7 +35,7 @@ _AGES = {
     AgeBand.AGEING: "It is at the age at which many keepers replace it, unread.",
     AgeBand.OLD: "It is past the age at which keepers replace it, unread: replace it or read it.",
 }
-_DAY_S, _DAY_H = 86_400.0, 24.0
+_DAY_S, _DAY_H, _HOUR_S = 86_400.0, 24.0, 3_600.0
 _MONTH_DAYS = 30.44
 _CURVE_DAYS = 41
 _NOTE = "Line: straight on a logarithm through your readings, nothing else assumed."
@@ -43,18 +43,11 @@ _HEADROOM = 1.3
 
 
 def answer_decline(query: DeclineQuery, context: Context) -> Reply:
-    """Answer from dated readings, or without them from the age."""
+    """Answer from dated readings, or without them by what is common practice."""
     if query.readings:
         wish = wish_asked(query.animal, query.uvi, context)
         return _by_readings(query.readings, wish, context)
-    if query.age is None:
-        raise NotUnderstoodError(
-            "",
-            "dated readings, or the age of the tube (age:8 months)",
-            "readings:2026-01-03 4.2, 2026-03-01 3.9",
-            "readings",
-        )
-    return _by_age(query.age.low, context)
+    return _by_age(query.age.low if query.age else None, context)
 
 
 def _by_readings(readings: Sequence[TypedReading], wish: Wish, context: Context) -> Reply:
@@ -80,7 +73,8 @@ def _by_readings(readings: Sequence[TypedReading], wish: Wish, context: Context)
             *_date_rows(found, wish),
             Row(
                 label="Read again",
-                text=f"on {_day(found.read_again_day)}, at the same place, after 30 minutes alight",
+                text=f"on {_day(found.read_again_day)}, or now if that is past, at the same place, "
+                "after 30 minutes alight",
             ),
         ),
         table=Table(
@@ -96,6 +90,19 @@ def _by_readings(readings: Sequence[TypedReading], wish: Wish, context: Context)
 
 
 def _answer(found: Decline, wish: Wish) -> str:
+    if not _is_above(found, wish):
+        return _trend_told(found, wish)
+    return (
+        f"It is above the wanted {uvi_range(wish.low, wish.high)} where you read: UVI "
+        f"{uvi_estimate(found.now)}. Hang it farther away first. {_trend_told(found, wish)}"
+    )
+
+
+def _is_above(found: Decline, wish: Wish) -> bool:
+    return found.now.best > wish.high
+
+
+def _trend_told(found: Decline, wish: Wish) -> str:
     month = found.month_factor
     if found.below_already:
         return (
@@ -193,6 +200,8 @@ def _steps(found: Decline, wish: Wish) -> tuple[str, ...]:
             "Read once more to be sure. Then ask distance with readings: to see whether nearer is "
             "still safe, or fit a new tube."
         )
+    if _is_above(found, wish):
+        steps.append("Ask distance with readings: to see how far away it should hang.")
     if found.trend is Trend.RISING:
         steps.append("Measure the place again, and note it, so that every reading is taken there.")
     steps.append(
@@ -206,19 +215,18 @@ def _steps(found: Decline, wish: Wish) -> tuple[str, ...]:
     return tuple(steps)
 
 
-def _by_age(age_s: float, context: Context) -> Reply:
-    days = age_s / _DAY_S
+def _by_age(age_s: float | None, context: Context) -> Reply:
     soon, late = (round(day / _MONTH_DAYS) for day in REPLACE_AFTER_DAYS)
     return Reply(
         command="decline",
         status="ok",
         title="When to replace the tube, by its age",
         answer=(
-            f"{_AGES[age_band(age_s)]} Common practice is to replace a T5 HO tube after {soon} to "
-            f"{late} months; only a UV index meter can tell how yours does."
+            f"{_age_told(age_s)}Common practice is to replace a T5 HO tube after {soon} to {late} "
+            "months; only a UV index meter can tell how yours does."
         ),
         values=(
-            Value.of("age", Estimate.exact(days * _DAY_H), "h"),
+            *([] if age_s is None else [Value.of("age", Estimate.exact(age_s / _HOUR_S), "h")]),
             Value(
                 name="replace_after",
                 low=REPLACE_AFTER_DAYS[0] * _DAY_H,
@@ -228,9 +236,7 @@ def _by_age(age_s: float, context: Context) -> Reply:
             ),
         ),
         rows=(
-            Row(
-                label="Age", text=f"about {number(days / _MONTH_DAYS, 0.5)} months, as you gave it"
-            ),
+            Row(label="Age", text=_age_given(age_s)),
             Row(
                 label="Why a range",
                 text="nobody has published how these tubes fade; other UV lamps held for hundreds "
@@ -251,6 +257,16 @@ def _by_age(age_s: float, context: Context) -> Reply:
     )
 
 
+def _age_told(age_s: float | None) -> str:
+    return "" if age_s is None else f"{_AGES[age_band(age_s)]} "
+
+
+def _age_given(age_s: float | None) -> str:
+    if age_s is None:
+        return "not given; with it (age:8 months) or with dated readings the answer is yours"
+    return f"about {number(age_s / _DAY_S / _MONTH_DAYS, 0.5)} months, as you gave it"
+
+
 def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
     ends = [d for d in (found.falls_below_day, found.latest_day, found.read_again_day) if d]
     first, last = found.first_day - 5.0, max(found.last_day, *ends) + 10.0
@@ -260,9 +276,10 @@ def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
     if trend:
         low, best, high = (tuple(getattr(e, n) for e in trend) for n in ("low", "best", "high"))
         lines = (Line("", tuple(days), best, low, high),)
-    mark = Mark(found.read_again_day, "read again")
+    mark = Mark(found.read_again_day, f"read again: {_day(found.read_again_day)}")
     if found.falls_below_day and found.falls_below_day > found.last_day:
-        mark = Mark(found.falls_below_day, f"below UVI {number(wish.low, 0.1)}")
+        told = f"below UVI {number(wish.low, 0.1)}: {_day(found.falls_below_day)}"
+        mark = Mark(found.falls_below_day, told)
     top = _HEADROOM * max(wish.high, *(r.uvi for r in seen))
     drawing = Chart(
         title=f"How the tube fades, for {wish.whom}",

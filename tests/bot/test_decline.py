@@ -87,11 +87,40 @@ def test_without_a_meter_the_age_is_common_practice(
     assert kinds["uv_replace_ages"] == "common practice"
 
 
+@pytest.mark.parametrize("line", ["decline", f"decline {DRAGON}"])
+def test_without_meter_and_age_it_still_tells_the_common_practice(
+    line: str, anyone: Preferences
+) -> None:
+    reply = ask(line, anyone)
+    assert reply.status == "ok"
+    assert "6 to 12 months" in reply.answer
+    assert not [v for v in reply.values if v.name == "age"]
+
+
+def test_readings_need_no_name_before_them(anyone: Preferences) -> None:
+    named = ask(f"decline readings:{FADING} {DRAGON}", anyone)
+    assert ask(f"decline {FADING} {DRAGON}", anyone) == named
+
+
+def test_a_tube_above_the_range_is_told_first_however_it_fades(anyone: Preferences) -> None:
+    reply = ask(f"decline readings:2026-01-03 9, 2026-03-01 8.6, 2026-05-02 8.1 {DRAGON}", anyone)
+    assert reply.answer.startswith("It is above the wanted 3 to 5")
+    assert "how far away" in reply.steps[0]
+
+
+def test_the_picture_names_the_day_it_is_below(anyone: Preferences) -> None:
+    reply = ask(f"decline readings:{FADING} {DRAGON}", anyone)
+    assert reply.picture is not None
+    assert isinstance(reply.picture.drawing, Chart)
+    (mark,) = reply.picture.drawing.marks
+    assert mark.label.startswith("below UVI 3: ")
+    assert mark.label.endswith(" 2026")
+    assert mark.label.removeprefix("below UVI 3: ") in reply.answer
+
+
 @pytest.mark.parametrize(
     "line",
     [
-        "decline",
-        "decline animal:bearded dragon",
         f"decline readings:{FADING}",
         f"decline readings:{FADING} uvi:0-1",
         "decline readings:03/04/2026 4.2 animal:bearded dragon",

@@ -154,3 +154,11 @@ def test_the_picture_can_be_drawn(anyone: Preferences) -> None:
     assert reply.picture is not None
     assert reply.picture.drawing is not None
     assert draw(reply.picture.drawing).startswith(b"\x89PNG")
+
+
+def test_meter_readings_need_no_name_before_them(anyone: Preferences) -> None:
+    named = ask(f"meter readings:4.2 at 12 in, 2.9 at 15 in {DRAGON}", anyone)
+    assert ask(f"meter 4.2 at 12 in, 2.9 at 15 in {DRAGON}", anyone) == named
+    bare = ask("meter 4.2 at 12 in, 2.9 at 15 in", anyone)
+    assert bare.command == "meter"
+    assert "animal" in bare.answer
