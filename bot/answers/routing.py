@@ -55,6 +55,7 @@ _SI = {
     Dimension.POWER: "W",
     Dimension.DURATION: "s",
 }
+_TUBES = frozenset((LampKind.T5, LampKind.T5_HO, LampKind.T8))
 _LIDS = {"mesh": "full mesh", "glass": "solid"}
 _UNITS = {"degF": "F", "degC": "C"}
 _UV = (FactName.TUBE, FactName.REFLECTOR, FactName.SCREEN, FactName.PLACEMENT, FactName.UVI)
@@ -228,7 +229,8 @@ def _lamp(told: Told) -> str:
     kinds += [fact.value for words in asked for fact in hear(words, {}).all(FactName.LAMP)]
     # The question lamp knows these two by another name.
     names = {LampKind.FLOOD: "halogen flood", LampKind.COLOURED: "night lamp"}
-    return next((names.get(k, k.value) for k in kinds if isinstance(k, LampKind)), "")
+    heat = (k for k in kinds if isinstance(k, LampKind) and k not in _TUBES)
+    return next((names.get(k, k.value) for k in heat), "")
 
 
 def _amount(words: str) -> str:
