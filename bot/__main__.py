@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 __all__ = ["main"]
 
 _REFUSED = 2
+# What pydantic puts before the sentences of our own.
+_RAISED = "Value error, "
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -33,7 +35,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
         settings = Settings()
     except ValidationError as error:
         first = error.errors()[0]
-        print(f"NOONSTONE_{str(first['loc'][0]).upper()}: {first['msg']}.", file=sys.stderr)
+        print(
+            f"NOONSTONE_{str(first['loc'][0]).upper()}: {first['msg'].removeprefix(_RAISED)}.",
+            file=sys.stderr,
+        )
         return _REFUSED
     start_logging(settings.log, settings.secrets())
     run: Callable[[argparse.Namespace, Settings], int] = parsed.run
@@ -220,7 +225,7 @@ def _doctor(_: argparse.Namespace, settings: Settings) -> int:
 
 
 def _discord(_: argparse.Namespace, settings: Settings) -> int:
-    from bot.fronts.discord.client import run
+    from bot.fronts.discord.running import run
 
     if settings.token is None:
         print(

@@ -1,15 +1,53 @@
 """Settings from the environment, prefix NOONSTONE_; built by ``__main__`` and nowhere else."""
 
+import re
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Annotated, Literal
 from urllib.parse import unquote, urlsplit
 
-from pydantic import Field, SecretStr
-from pydantic_settings import BaseSettings, SettingsConfigDict
+from pydantic import BeforeValidator, Field, SecretStr
+from pydantic_settings import BaseSettings, NoDecode, SettingsConfigDict
 
 from bot.language.quantities import Units
 
-__all__ = ["Settings"]
+__all__ = ["Settings", "Shards"]
+
+_MOST_SHARDS = 10_000
+
+
+@dataclass(frozen=True, slots=True)
+class Shards:
+    """The connections to Discord that this process takes, of how many in all."""
+
+    ids: tuple[int, ...]
+    count: int
+
+
+def _read_shards(text: object) -> object:
+    """Read ``0,1/4``: shards 0 and 1 of 4; ``0-3/16`` works too."""
+    if not isinstance(text, str):
+        return text
+    match = re.fullmatch(r"(\d+(?:-\d+)?(?:,\d+(?:-\d+)?)*)/(\d+)", "".join(text.split()))
+    if match is None:
+        raise ValueError("write this process's shards and how many there are, such as 0,1/4")
+    count = int(match[2])
+    if not 1 <= count <= _MOST_SHARDS:
+        raise ValueError(f"there are at least 1 and at most {_MOST_SHARDS} shards")
+    ids = tuple(i for part in match[1].split(",") for i in _span(part, count))
+    if len(set(ids)) < len(ids):
+        raise ValueError("a shard is named twice")
+    return Shards(ids, count)
+
+
+def _span(part: str, count: int) -> range:
+    first, _, last = part.partition("-")
+    span = range(int(first), int(last or first) + 1)
+    if not span:
+        raise ValueError("write a span from the lower to the higher, such as 0-3/16")
+    if span.stop > count:
+        raise ValueError(f"of {count} shards the first is 0 and the last is {count - 1}")
+    return span
 
 
 class Settings(BaseSettings):
@@ -25,6 +63,7 @@ class Settings(BaseSettings):
     guide_url: str = ""
     units: Units | None = None
     health_port: Annotated[int, Field(ge=1, le=65535)] | None = None
+    shards: Annotated[Shards | None, NoDecode, BeforeValidator(_read_shards)] = None
     log: Literal["debug", "info", "warning", "error"] = "info"
 
     def data_folder(self) -> Path:

@@ -4,7 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from bot.settings import Settings
+from bot.__main__ import main
+from bot.settings import Settings, Shards
 
 TOKEN = "abc.def.ghi-token"
 
@@ -50,3 +51,44 @@ def test_every_writing_of_a_password_is_a_secret(
     assert {TOKEN, *hidden} <= set(settings.secrets())
     assert TOKEN not in repr(settings)
     assert not hidden or address not in repr(settings)
+
+
+@pytest.mark.parametrize(
+    ("text", "ids", "count"),
+    [
+        ("0/1", (0,), 1),
+        ("0,1/4", (0, 1), 4),
+        (" 2 , 3 / 4 ", (2, 3), 4),
+        ("0-3,8/16", (0, 1, 2, 3, 8), 16),
+    ],
+)
+def test_a_process_may_be_given_its_shards(
+    monkeypatch: pytest.MonkeyPatch, text: str, ids: tuple[int, ...], count: int
+) -> None:
+    monkeypatch.setenv("NOONSTONE_SHARDS", text)
+    assert Settings().shards == Shards(ids, count)
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("4", "such as 0,1/4"),
+        ("0,1", "such as 0,1/4"),
+        ("a/4", "such as 0,1/4"),
+        ("4/4", "the last is 3"),
+        ("0/0", "at least 1"),
+        ("3-1/4", "from the lower to the higher"),
+        ("1,0-2/4", "named twice"),
+        (f"0-{10**12}/{10**12}", "at most"),
+        ("0/100000000", "at most"),
+    ],
+)
+def test_shards_that_cannot_be_are_refused_in_a_sentence(
+    monkeypatch: pytest.MonkeyPatch, text: str, words: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setenv("NOONSTONE_SHARDS", text)
+    assert main(["commands"]) == 2
+    told = capsys.readouterr().err
+    assert told.startswith("NOONSTONE_SHARDS: ")
+    assert words in told
+    assert "Value error" not in told

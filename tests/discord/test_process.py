@@ -56,7 +56,7 @@ async def test_a_wrong_token_ends_with_a_sentence(world: World, tmp_path: Path) 
 
 @pytest.mark.parametrize(
     ("close_code", "exit_code", "words"),
-    [(4014, 2, "privileged intent"), (4011, 1, "must be sharded"), (4010, 1, "shard number")],
+    [(4014, 2, "privileged intent"), (4011, 1, "so few connections"), (4010, 1, "shard number")],
 )
 async def test_a_refusal_by_the_gateway_ends_with_a_sentence(
     world: World, tmp_path: Path, close_code: int, exit_code: int, words: str

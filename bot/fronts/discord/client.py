@@ -1,9 +1,7 @@
 """The bot on Discord: one client, one tree, no privileged intent, nobody pinged by accident."""
 
 import asyncio
-import gc
 import logging
-import signal
 import sys
 import time
 from collections.abc import Callable, Iterator
@@ -12,7 +10,6 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-import aiohttp
 import discord
 
 from bot.ask import ask
@@ -20,6 +17,7 @@ from bot.commands import COMMANDS
 from bot.completion import complete
 from bot.fronts.discord.answering import Answers, Finished, Way, has_two_faces, laid_out
 from bot.fronts.discord.buttons import BUTTONS
+from bot.fronts.discord.flight import InFlight
 from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.limits import Limits
 from bot.fronts.discord.question import Question
@@ -34,34 +32,28 @@ from bot.fronts.discord.sending import (
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import sync_when_changed
-from bot.fronts.discord.watching import watched
 from bot.fronts.studio import Studio
 from bot.language.quantities import Units
-from bot.operating.health import PortTakenError
 from bot.operating.metrics import Metrics
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
-from bot.settings import Settings
+from bot.settings import Shards
 
-__all__ = ["Noonstone", "keep_the_library_quiet", "run"]
+__all__ = ["Noonstone", "keep_the_library_quiet"]
 
 _log = logging.getLogger(__name__)
 
 # Longer waits for Discord's rate limits end in an error instead of a hung answer.
 _LONGEST_RATE_LIMIT_S = 30.0
-_REFUSED, _FAILED = 2, 1
-_CLOSE_SENTENCES = {
-    4004: "Discord refused the token. Put a fresh one into NOONSTONE_TOKEN.",
-    4010: "Discord refused the shard number. Start one process, or give each its own shard.",
-    4011: "The bot is in too many servers for one connection: it must be sharded.",
-    4012: "Discord no longer speaks this version of its protocol: update discord.py.",
-    4013: "Discord refused the intents: update the bot.",
-    4014: "Discord refused a privileged intent, which this bot never needs: update the bot.",
-}
+# Stopping takes ten seconds at most, with what comes after these.
+_FINISH_WITHIN_S, _TELL_WITHIN_S, _CLOSE_WITHIN_S = 6.0, 1.0, 2.0
 
 
-class Noonstone(discord.Client):
-    """The client: it answers questions, buttons and forms, and keeps no message."""
+class Noonstone(discord.AutoShardedClient):
+    """The client: it answers questions, buttons and forms, and keeps no message.
+
+    It takes as many connections (shards) as Discord asks for, or those that it is given.
+    """
 
     def __init__(
         self,
@@ -69,8 +61,10 @@ class Noonstone(discord.Client):
         folder: Path,
         studio: Studio | None = None,
         limits: Limits | None = None,
+        shards: Shards | None = None,
     ) -> None:
         super().__init__(
+            shard_count=shards.count if shards else None,
             intents=discord.Intents(guilds=True),
             allowed_mentions=discord.AllowedMentions.none(),
             max_ratelimit_timeout=_LONGEST_RATE_LIMIT_S,
@@ -78,40 +72,64 @@ class Noonstone(discord.Client):
             member_cache_flags=discord.MemberCacheFlags.none(),
             chunk_guilds_at_startup=False,
         )
+        self.shard_ids = list(shards.ids) if shards else None
         self.studio = studio
         self.limits = limits
         self.metrics = Metrics()
-        self.connected = False
+        self.in_flight = InFlight()
+        self._here: set[int] = set()
         self._answers = Answers()
         self._turn = asyncio.Lock()
         self._preferences = preferences
         self._folder = folder
         self.tree = build_tree(self)
 
+    @property
+    def connected(self) -> bool:
+        """Say whether every connection stands."""
+        return bool(self._here) and self._here >= set(self.shards) and not self.is_closed()
+
     async def setup_hook(self) -> None:
         """Warm up before the first question, then register the commands if they changed."""
         self.add_dynamic_items(*BUTTONS)
         await asyncio.to_thread(_warm_up)
-        await sync_when_changed(self.tree, self._folder)
+        # Of several processes one registers the commands of all.
+        if self.shard_ids is None or 0 in self.shard_ids:
+            await sync_when_changed(self.tree, self._folder)
+
+    async def leave(self) -> None:
+        """Take no more questions, finish those in flight, then leave Discord."""
+        self.in_flight.leaving = True
+        if not await self.in_flight.ended(_FINISH_WITHIN_S) and self.studio is not None:
+            # Who still waits for a picture is told that there is none.
+            await self.studio.close()
+            await self.in_flight.ended(_TELL_WITHIN_S)
+        try:
+            async with asyncio.timeout(_CLOSE_WITHIN_S):
+                await self.close()
+        except TimeoutError:
+            _log.warning("Discord did not say good-bye")
 
     async def close(self) -> None:
         """Leave Discord, then end the processes that draw."""
-        await super().close()
-        if self.studio is not None:
-            await self.studio.close()
+        try:
+            await super().close()
+        finally:
+            if self.studio is not None:
+                await self.studio.close()
 
-    async def on_connect(self) -> None:
+    async def on_shard_connect(self, shard: int) -> None:
         """Say in the log that questions are answered from now on."""
-        self.connected = True
-        _log.info("connected to Discord, in %d servers", len(self.guilds))
+        self._here.add(shard)
+        _log.info("connected to Discord: shard %d of %d", shard, self.shard_count or 1)
 
-    async def on_resumed(self) -> None:
+    async def on_shard_resumed(self, shard: int) -> None:
         """Know that the connection stands again."""
-        self.connected = True
+        self._here.add(shard)
 
-    async def on_disconnect(self) -> None:
+    async def on_shard_disconnect(self, shard: int) -> None:
         """Know that the connection is lost for now."""
-        self.connected = False
+        self._here.discard(shard)
 
     async def on_error(self, event: str, /, *args: Any, **kwargs: Any) -> None:
         """Log what no other place caught."""
@@ -211,53 +229,8 @@ def _warm_up() -> None:
             note_failure(error, f"warming up {command.name}")
 
 
-def run(settings: Settings) -> int:
-    """Run the bot until it is stopped; return the exit code."""
-    assert settings.token is not None
-    token = settings.token.get_secret_value()
-    preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
-    keep_the_library_quiet()
-    try:
-        asyncio.run(_run(preferences, settings.data_folder(), token, settings.health_port))
-    except PortTakenError as error:
-        return _told(f"NOONSTONE_HEALTH_PORT: {error}", _REFUSED)
-    except discord.LoginFailure:
-        return _told(_CLOSE_SENTENCES[4004], _REFUSED)
-    except discord.PrivilegedIntentsRequired:
-        return _told(_CLOSE_SENTENCES[4014], _REFUSED)
-    except discord.ConnectionClosed as error:
-        unknown = f"Discord closed the connection for good (code {error.code})."
-        return _told(_CLOSE_SENTENCES.get(error.code, unknown), _FAILED)
-    except (discord.HTTPException, discord.GatewayNotFound) as error:
-        return _told(f"Discord does not answer as it should: {error}. Try again later.", _FAILED)
-    except (aiohttp.ClientError, OSError) as error:
-        return _told(f"Discord cannot be reached: {error}. Check the network.", _FAILED)
-    return 0
-
-
 def keep_the_library_quiet() -> None:
     """Keep what people type out of the log, whatever its level, and voice, which is not used."""
     library = logging.getLogger("discord")
     library.setLevel(max(logging.INFO, logging.getLogger().level))
     discord.VoiceClient.warn_nacl = discord.VoiceClient.warn_dave = False
-
-
-async def _run(preferences: Preferences, folder: Path, token: str, health_port: int | None) -> None:
-    loop = asyncio.get_running_loop()
-    studio = Studio()
-    client = Noonstone(preferences, folder, studio, Limits())
-    async with client, watched(client, health_port):
-        warming = asyncio.create_task(studio.warm())
-        for number in (signal.SIGINT, signal.SIGTERM):
-            loop.add_signal_handler(number, lambda: asyncio.ensure_future(client.close()))
-        await client.login(token)
-        # What is there by now stays: walking through it would stall every asker for 50 ms.
-        gc.collect()
-        gc.freeze()
-        await client.connect()
-    await warming
-
-
-def _told(sentence: str, code: int) -> int:
-    print(sentence, file=sys.stderr)
-    return code

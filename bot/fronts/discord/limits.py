@@ -25,6 +25,7 @@ _log = logging.getLogger(__name__)
 # Many times what anybody types, and an answer costs milliseconds.
 _PERSON_PER_MINUTE: Final = 20
 _SERVER_PER_MINUTE: Final = 240
+_LEAVING: Final = "I am being restarted. Please ask again in a minute."
 
 
 class Limits:
@@ -51,17 +52,23 @@ async def admitted(interaction: discord.Interaction[Any]) -> bool:
     """Say whether this may go on; the one who must wait is told until when."""
     note_arrival(interaction)
     client: Noonstone = interaction.client
-    if client.limits is None or interaction.type is discord.InteractionType.autocomplete:
+    if interaction.type is discord.InteractionType.autocomplete:
         return True
-    wait_s = client.limits.take(interaction.user.id, interaction.guild_id)
-    if not wait_s:
+    words = _LEAVING if client.in_flight.leaving else _too_many(client.limits, interaction)
+    if not words:
         return True
     async with guarded(interaction, "asking to wait"):
-        _log.info("asked to wait %.0f s", wait_s)
-        when = ceil(time.time() + wait_s)
-        words = f"Many questions came at once. Please try again <t:{when}:R>."
         await send(interaction, Message(words), private=not in_direct_messages(interaction))
     return False
+
+
+def _too_many(limits: Limits | None, interaction: discord.Interaction[Any]) -> str:
+    """Take a question of the asker's share; the words say until when to wait."""
+    wait_s = limits.take(interaction.user.id, interaction.guild_id) if limits else 0.0
+    if not wait_s:
+        return ""
+    _log.info("asked to wait %.0f s", wait_s)
+    return f"Many questions came at once. Please try again <t:{ceil(time.time() + wait_s)}:R>."
 
 
 class Limited:

@@ -155,17 +155,18 @@ def note_failure(error: BaseException, doing: str) -> str:
 @asynccontextmanager
 async def guarded(interaction: _Any, doing: str) -> AsyncIterator[None]:
     """Turn whatever goes wrong inside into a plain sentence for the asker and a log line."""
-    try:
-        yield
-    except discord.HTTPException as error:
-        if error.code in _TOO_LATE:
-            _log.warning("too late to answer while %s (%s)", doing, error.code)
-        elif error.code == _ALREADY_ACKNOWLEDGED:
-            _log.info("answered already while %s", doing)
-        else:
+    with interaction.client.in_flight.one():
+        try:
+            yield
+        except discord.HTTPException as error:
+            if error.code in _TOO_LATE:
+                _log.warning("too late to answer while %s (%s)", doing, error.code)
+            elif error.code == _ALREADY_ACKNOWLEDGED:
+                _log.info("answered already while %s", doing)
+            else:
+                await _apologise(interaction, note_failure(error, doing))
+        except Exception as error:
             await _apologise(interaction, note_failure(error, doing))
-    except Exception as error:
-        await _apologise(interaction, note_failure(error, doing))
 
 
 async def _apologise(interaction: _Any, number: str) -> None:

@@ -1,0 +1,103 @@
+"""The bot as a process: how it starts and ends, with which words and which exit code."""
+
+import asyncio
+import gc
+import logging
+import signal
+import sys
+from typing import Final
+
+import aiohttp
+import discord
+
+from bot.fronts.discord.client import Noonstone, keep_the_library_quiet
+from bot.fronts.discord.limits import Limits
+from bot.fronts.discord.watching import watched
+from bot.fronts.studio import Studio
+from bot.operating.health import PortTakenError
+from bot.preferences import Preferences
+from bot.settings import Settings
+
+__all__ = ["run"]
+
+_log = logging.getLogger(__name__)
+
+_REFUSED, _FAILED = 2, 1
+_TOO_FEW_SHARDS: Final = 4011
+_CLOSE_SENTENCES = {
+    4004: "Discord refused the token. Put a fresh one into NOONSTONE_TOKEN.",
+    4010: "Discord refused the shard number: look at NOONSTONE_SHARDS.",
+    _TOO_FEW_SHARDS: (
+        "The bot is in too many servers for so few connections: raise the number of shards in "
+        "NOONSTONE_SHARDS, or leave it out."
+    ),
+    4012: "Discord no longer speaks this version of its protocol: update discord.py.",
+    4013: "Discord refused the intents: update the bot.",
+    4014: "Discord refused a privileged intent, which this bot never needs: update the bot.",
+}
+
+
+def run(settings: Settings) -> int:
+    """Run the bot until it is stopped; return the exit code."""
+    keep_the_library_quiet()
+    try:
+        try:
+            asyncio.run(_run(settings))
+        except discord.ConnectionClosed as error:
+            if error.code != _TOO_FEW_SHARDS or settings.shards is not None:
+                raise
+            # It grew while it ran; a new start asks Discord for the number of shards.
+            _log.warning("Discord wants more shards; starting anew")
+            asyncio.run(_run(settings))
+    except PortTakenError as error:
+        return _told(f"NOONSTONE_HEALTH_PORT: {error}", _REFUSED)
+    except discord.LoginFailure:
+        return _told(_CLOSE_SENTENCES[4004], _REFUSED)
+    except discord.PrivilegedIntentsRequired:
+        return _told(_CLOSE_SENTENCES[4014], _REFUSED)
+    except discord.ConnectionClosed as error:
+        unknown = f"Discord closed the connection for good (code {error.code})."
+        return _told(_CLOSE_SENTENCES.get(error.code, unknown), _FAILED)
+    except (discord.HTTPException, discord.GatewayNotFound) as error:
+        return _told(f"Discord does not answer as it should: {error}. Try again later.", _FAILED)
+    except (aiohttp.ClientError, OSError) as error:
+        return _told(f"Discord cannot be reached: {error}. Check the network.", _FAILED)
+    return 0
+
+
+async def _run(settings: Settings) -> None:
+    loop = asyncio.get_running_loop()
+    stop = asyncio.Event()
+    for number in (signal.SIGINT, signal.SIGTERM):
+        loop.add_signal_handler(number, stop.set)
+    preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
+    studio = Studio()
+    client = Noonstone(preferences, settings.data_folder(), studio, Limits(), settings.shards)
+    async with client, watched(client, settings.health_port):
+        warming = asyncio.create_task(studio.warm())
+        serving = asyncio.create_task(_serve(client, settings))
+        stopping = asyncio.create_task(stop.wait())
+        await asyncio.wait((serving, stopping), return_when=asyncio.FIRST_COMPLETED)
+        if stop.is_set():
+            _log.info("asked to stop")
+            await client.leave()
+            serving.cancel()
+        stopping.cancel()
+        _, outcome = await asyncio.gather(stopping, serving, return_exceptions=True)
+    await warming
+    if isinstance(outcome, Exception) and not stop.is_set():
+        raise outcome
+
+
+async def _serve(client: Noonstone, settings: Settings) -> None:
+    assert settings.token is not None
+    await client.login(settings.token.get_secret_value())
+    # What is there by now stays: walking through it would stall every asker for 50 ms.
+    gc.collect()
+    gc.freeze()
+    await client.connect()
+
+
+def _told(sentence: str, code: int) -> int:
+    print(sentence, file=sys.stderr)
+    return code
