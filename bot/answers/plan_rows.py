@@ -89,8 +89,8 @@ def _platform(found: Setup, what: Asked, units: Units) -> str:
     wide, deep = platform.x1_m - platform.x0_m, platform.y1_m - platform.y0_m
     return (
         f"top {length(light.platform_top_m, units)} over the floor "
-        f"({length_range(light.low_m, light.high_m, units)} keeps it in the range), about "
-        f"{length(wide, units)} long and {length(deep, units)} deep, and as long as the body{water}"
+        f"({length_range(light.low_m, light.high_m, units)} keeps it in the range); about "
+        f"{length(wide, units)} long, {length(deep, units)} deep, no shorter than the body{water}"
     )
 
 

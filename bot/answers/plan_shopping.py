@@ -54,7 +54,7 @@ def _heat_rows(warmth: WarmthPlan, what: Asked) -> list[tuple[str, str]]:
         sizes = " and ".join(watts(w) for w in sorted(warmth.first.buy_w))
         lamp, most = f"{shape}, {sizes}", max(warmth.first.buy_w)
     inside = warmth.lamp_place is LampPlace.INSIDE
-    guard = ", with a guard that cannot be touched hot" if inside else ""
+    guard = ", guard that it cannot get behind" if inside else ""
     rows = [
         ("Heat lamp", lamp),
         ("Lamp holder", f"ceramic, marked {watts(most)} or more, two supports{guard}"),

@@ -44,10 +44,10 @@ def _tape(found: Setup, what: Asked, units: Units) -> str:
 
 def _meter(found: Setup, what: Asked, units: Units) -> str:
     wanted = uvi_range(what.wish.low, what.wish.high)
-    new = "A new tube is stronger for its first 100 hours" if what.new_tube else "In doubt"
+    new = "A new tube is stronger for its first 100 hours, so go" if what.new_tube else "Go"
     return (
         f"First day: a UV index meter at back height, facing the tube, should show {wanted}. "
-        f"No meter? {new}: rather a little farther, up to {length(found.light.far_m, units)}."
+        f"No meter? {new} a little farther, up to {length(found.light.far_m, units)}."
     )
 
 

@@ -15,6 +15,8 @@ LINES = {
     "ask distance": "distance tube:12% reflector:polished screen:none animal:bearded dragon",
     "ask distance, weave": "distance tube:12% reflector:plain screen:18x16 0.011in uvi:3-5",
     "ask uvi": "uvi distance:14in tube:12% reflector:polished screen:45% animal:bearded dragon",
+    "ask plan": "plan animal:bearded dragon enclosure:48x24x24in lid:solid room:70F night:58F",
+    "ask plan, refused": "plan animal:bearded dragon enclosure:48x24x10in lid:full mesh room:70F",
     "ask convert": "convert 14 1/2 in",
     "ask, refused": "distance tube:banana reflector:plain screen:none",
 }
