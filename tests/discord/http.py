@@ -91,8 +91,12 @@ class Api:
     async def _answer(
         self, request: web.Request, handler: Handler, fault: Fault | None
     ) -> web.StreamResponse | None:
+        if fault is not None:
+            self.platform.changed()
         if fault is not None and fault.kind == "drop":
             return None
+        if fault is not None and fault.kind == "hold":
+            await fault.released.wait()
         if fault is not None and fault.kind == "status":
             return _faulty(fault)
         try:
@@ -103,7 +107,7 @@ class Api:
         except Exception as error:
             self.platform.broken.append(error)
             raise
-        return None if fault is not None else response
+        return None if fault is not None and fault.kind == "lose" else response
 
     def _check_token(self, request: web.Request) -> None:
         by_token = "/interactions/" in request.path or "/webhooks/" in request.path

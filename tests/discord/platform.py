@@ -76,16 +76,17 @@ class Fault:
     """A fault for the next requests that match.
 
     ``status`` answers with that status before anything happens; ``drop`` cuts the connection
-    before, ``lose`` after the request has taken effect.
+    before, ``lose`` after the request has taken effect; ``hold`` takes it up once ``released``.
     """
 
     path: str
-    kind: Literal["status", "drop", "lose"] = "status"
+    kind: Literal["status", "drop", "lose", "hold"] = "status"
     method: str = "POST"
     status: int = 500
     retry_after: float = 0.0
     through_proxy: bool = True
     times: int = 1
+    released: asyncio.Event = field(default_factory=asyncio.Event)
 
     def strikes(self, method: str, path: str) -> bool:
         """Say whether the fault takes this request, and count it."""
