@@ -7,6 +7,7 @@ import re
 from typing import TYPE_CHECKING, Any, Final, Self
 
 import discord
+from pydantic import ValidationError
 
 from bot.commands import command_named
 from bot.fronts.discord.limits import Limited
@@ -82,10 +83,25 @@ def _options(question: Question) -> tuple[QueryOption, ...]:
 
 
 def _chosen(question: Question) -> list[QueryOption]:
-    options = _options(question)
-    ranked = sorted(options, key=lambda o: (not o.required, o.name not in question.given))
+    options, wrong = _options(question), _not_understood(question)
+    ranked = sorted(
+        options,
+        key=lambda o: (o.name not in wrong, not o.required, o.name not in question.given),
+    )
     chosen = ranked[:_MOST_FIELDS]
     return [option for option in options if option in chosen]
+
+
+def _not_understood(question: Question) -> set[str]:
+    """Return the options that hold something unreadable: a form without them is of no use."""
+    command = command_named(question.command)
+    if command is None:
+        return set()
+    try:
+        command.query.model_validate(dict(question.given))
+    except ValidationError as error:
+        return {str(part) for found in error.errors() for part in found["loc"]}
+    return set()
 
 
 def _field(option: QueryOption, value: str) -> discord.ui.Label[Any]:

@@ -1,0 +1,54 @@
+"""A plan in a form: five fields at most, the wrong one among them, pre-filled again."""
+
+from tests.discord.conftest import Maker
+from tests.discord.world import World
+
+BOX = {"enclosure": "48x24x24in", "lid": "full mesh", "animal": "bearded dragon"}
+FULL = {**BOX, "material": "glass", "room": "70F", "night": "62F", "tube": "12%"}
+
+
+async def test_a_plan_answers_with_a_shopping_list(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        answer = await world.slash("plan", BOX)
+    assert "It can be done" in answer.text
+    assert "UV fixture" in answer.text
+    assert "First week" in answer.text
+
+
+async def test_a_size_without_a_unit_is_mended_in_a_form_that_kept_the_rest(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        wrong = await world.slash("plan", {**BOX, "enclosure": "48x24x24"})
+        form = await world.press(wrong, "Change and ask again")
+        assert len(form.fields) == 5
+        assert form.fields["enclosure"]["value"] == "48x24x24"
+        assert form.fields["animal"]["value"] == "bearded dragon"
+        right = await world.submit(form, {"enclosure": "48x24x24in"})
+    assert right.post is wrong.post
+    assert "It can be done" in right.text
+
+
+async def test_a_field_that_was_wrong_is_in_the_form_even_where_much_was_given(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        wrong = await world.slash("plan", {**FULL, "watts": "warm"})
+        form = await world.press(wrong, "Change and ask again")
+        assert len(form.fields) == 5
+        assert form.fields["watts"]["value"] == "warm"
+        still = await world.submit(form, {"watts": "hot"})
+        again = await world.press(still, "Change and ask again")
+        assert again.fields["watts"]["value"] == "hot"
+        right = await world.submit(again, {"watts": "75W"})
+    assert "you have it: flood, 75 W" in right.text
+    assert "night:62F" in right.text
+
+
+async def test_a_box_that_cannot_be_used_is_changed_in_the_form(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        low = await world.slash("plan", {**BOX, "enclosure": "48x24x10in"})
+        assert "too low" in low.text
+        form = await world.press(low, "Change and ask again")
+        right = await world.submit(form, {"enclosure": "48x24x24in"})
+    assert "It can be done" in right.text
