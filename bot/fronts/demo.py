@@ -95,6 +95,27 @@ SCENES: tuple[Scene, ...] = (
         "surface reading:37C material:slate",
     ),
     Scene("Odalys", "Somebody gave me a red lamp. Any use?", "lamp red lamp"),
+    Scene(
+        "Ines",
+        "I do not know what to ask. I just tell you what I have.",
+        (
+            "check hi my beardie has a 12% in a shiny hood on top of the mesh, its 14 inches to "
+            "the log, basking 98, other side 75, what am i doing wrong"
+        ),
+    ),
+    Scene(
+        "Ines",
+        "The mesh blocks 45 %, I looked it up, and it is 13 inches to his back.",
+        (
+            "check hi my beardie has a 12% in a shiny hood on top of the mesh, basking 98, other "
+            "side 75, what am i doing wrong screen:45% distance:13in"
+        ),
+    ),
+    Scene(
+        "Ines",
+        "And my corn snake?",
+        "do i need heat at night for my corn snake if the room drops to 58F",
+    ),
     Scene("Odalys", "And when do the lights go on?", "hours on:7:30 animal:bearded dragon"),
     Scene(
         "Wren",
