@@ -4,6 +4,7 @@ The same few questions are asked all day. What is kept holds for one day, since 
 of dates, and never an answer from saved data.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import cache, lru_cache
@@ -63,16 +64,21 @@ class _Settled(discord.ui.View):
         return self._parts
 
 
+def _today() -> date:
+    return datetime.now(UTC).date()
+
+
 class Answers:
     """Answers questions that need no saved data, and keeps the latest answers."""
 
-    def __init__(self, most: int = _MOST_KEPT) -> None:
+    def __init__(self, most: int = _MOST_KEPT, today: Callable[[], date] = _today) -> None:
         self._kept = lru_cache(maxsize=most)(_finished)
+        self._today = today
 
     def finished(self, question: Question, preferences: Preferences, way: Way) -> Finished:
         """Return the answer; what fails is raised and not kept."""
         given = tuple(question.given.items())
-        return self._kept(question.command, given, preferences, way, datetime.now(UTC).date())
+        return self._kept(question.command, given, preferences, way, self._today())
 
 
 def _finished(
