@@ -1,8 +1,8 @@
 """From one reading under the lamp to the wanted surface: move it, change it or dim it."""
 
-from dataclasses import dataclass
-
+from bot.answers.basking_change import Change, change_for
 from bot.answers.basking_words import (
+    FIRST_PUT_RIGHT,
     GUARD_WORDS,
     dimmer_row,
     dimming_row,
@@ -13,78 +13,29 @@ from bot.answers.figures import difference, length, length_range, temperature, w
 from bot.answers.heat_parts import (
     AFTER_A_CHANGE,
     HEAT_CAUTIONS,
-    WantedHeat,
     around,
     wanted_surface,
 )
 from bot.answers.linking import page_links, source_lines
-from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.heat import BaskingQuery
 from bot.reply import Reply, Row, Table, Value
-from calc.heat.basking import (
-    SMALLEST_RISE_K,
-    DimmerChange,
-    DimmerVerdict,
-    Reading,
-    WattageStep,
-    dimmer_for,
-    distance_for,
-    surface_at,
-    wattage_steps,
-    watts_for,
-)
-from calc.heat.guards import Guard, guards
-from calc.uncertainty import Estimate
-from calc.validity import OutsideModelError
+from calc.heat.basking import DimmerVerdict, surface_at
 
 __all__ = ["answer_basking"]
 
 _GUIDE = ("the-basking-spot", "dimmers-and-wattage", "fire-and-electrical-safety")
 _SOURCES = ("rise_scaling", "common_practice", "holder_mark", "fire_service_lamps")
-# A gun is good to about 2 K: nearer to the aim than this there is nothing to gain.
-_CLOSE_ENOUGH_K = 1.0
 _GUN_K = 2.0
-
-
-@dataclass(frozen=True, slots=True)
-class _Change:
-    """What could be done: a move, other lamps, a dimmer setting; and what trips a guard.
-
-    ``lamps`` are for ``lamp_distance_m``: the present distance, or the least that is safe.
-    """
-
-    reading: Reading
-    wanted: WantedHeat
-    move: Estimate | None
-    watts: Estimate | None
-    lamps: tuple[WattageStep, ...]
-    lamp_distance_m: float
-    holder_w: float | None
-    dimmer: DimmerChange | None
-    guards: tuple[Guard, ...]
-
-    @property
-    def is_right(self) -> bool:
-        """Whether the surface is as wanted already."""
-        return abs(self.reading.surface_c - self.wanted.aim_c) <= _CLOSE_ENOUGH_K
-
-    @property
-    def may_move(self) -> bool:
-        """Whether the lamp can be moved without coming nearer than its label allows."""
-        return self.move is not None and Guard.NEARER_THAN_SAFE_DISTANCE not in self.guards
-
-    @property
-    def is_cooling(self) -> bool:
-        """Whether the surface has to become cooler."""
-        return self.wanted.aim_c < self.reading.surface_c
 
 
 def answer_basking(query: BaskingQuery, context: Context) -> Reply:
     """Answer with the new distance, the lamps and the dimmer setting, each with its range."""
     wanted, units = wanted_surface(query.want, query.animal, context), context.units
-    change = _worked_out(query, wanted)
+    change = change_for(query, wanted)
+    if change.is_stopped:
+        return _stopped(change, context)
     rows = [
         Row(label="Rise over the air", text=_rises(change, units)),
         *wanted.rows,
@@ -114,60 +65,40 @@ def answer_basking(query: BaskingQuery, context: Context) -> Reply:
     )
 
 
-def _worked_out(query: BaskingQuery, wanted: WantedHeat) -> _Change:
-    if query.surface.low - query.air.low < SMALLEST_RISE_K:
-        raise NotUnderstoodError(
-            query.air.text,
-            "air that is cooler than the surface under the lamp (check that the lamp is on and "
-            "the air probe out of its beam)",
-            "surface:92F air:80F",
-            "air",
-        )
-    reading = Reading(query.surface.low, query.air.low, query.distance.low)
-    reading.wanted_rise_k(wanted.aim_c)
-    move = _move(reading, wanted)
-    setting = 1.0 if query.dimmer is None else query.dimmer
-    full = None if query.watts is None else query.watts.low
-    now = None if full is None else full * setting
-    safe = None if query.safe is None else query.safe.low
-    holder = None if query.holder is None else query.holder.low
-    away = max(reading.distance_m, safe or 0.0)
-    cooling = wanted.aim_c < reading.surface_c
-    dims = query.dimmer is not None or (full is not None and cooling)
-    return _Change(
-        reading,
-        wanted,
-        move,
-        None if now is None else watts_for(reading, now, wanted.aim_c, away),
-        () if now is None else wattage_steps(reading, now, wanted.aim_c, away),
-        away,
-        holder,
-        dimmer_for(reading, wanted.aim_c, setting, full) if dims else None,
-        guards(
-            distance_m=reading.distance_m if move is None else move.high,
-            safe_distance_m=safe,
-            watts=full,
-            holder_mark_w=holder,
-            wood_surface_c=None if query.wood is None else query.wood.low,
-            within_reach=query.reach == "yes",
+def _stopped(change: Change, context: Context) -> Reply:
+    """Return what has to be put right first; no move and no lamp is told before that."""
+    units = context.units
+    tripped = [guard for guard in change.guards if guard in FIRST_PUT_RIGHT]
+    told = " ".join(GUARD_WORDS[guard] for guard in tripped)
+    return Reply(
+        command="basking",
+        status="problem",
+        title="Put this right before you change the basking spot",
+        answer=f"{told} Then measure again and ask again: I tell no move before that.",
+        values=(
+            Value.of("basking_surface", around(change.reading.surface_c, _GUN_K), "degC"),
+            change.wanted.value("basking_surface_wanted"),
         ),
+        rows=(Row(label="Rise over the air", text=_rises(change, units)), *change.wanted.rows),
+        steps=(
+            *(FIRST_PUT_RIGHT[guard] for guard in tripped),
+            (
+                "Let the lamp run for two to three hours, measure the surface and the air beside "
+                "it again, and ask basking again."
+            ),
+        ),
+        cautions=HEAT_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines((*change.wanted.sources, *_SOURCES, "babrauskas2007")),
     )
 
 
-def _move(reading: Reading, wanted: WantedHeat) -> Estimate | None:
-    """Return the new distance, or None where none that the model knows would do."""
-    try:
-        return distance_for(reading, wanted.aim_c)
-    except OutsideModelError:
-        return None
-
-
-def _stops(change: _Change) -> tuple[str, ...]:
+def _stops(change: Change) -> tuple[str, ...]:
     """Return what has to be put right before anything else."""
     return tuple(GUARD_WORDS[guard] for guard in change.guards)
 
 
-def _answer(change: _Change, units: Units) -> str:
+def _answer(change: Change, units: Units) -> str:
     reading, wanted, move = change.reading, change.wanted, change.move
     aim = temperature(wanted.aim_c, units)
     if change.is_right:
@@ -190,7 +121,7 @@ def _answer(change: _Change, units: Units) -> str:
     )
 
 
-def _other_lamp(change: _Change, way: str) -> str:
+def _other_lamp(change: Change, way: str) -> str:
     if not change.lamps:
         return f"a {way} lamp"
     fitting = min(change.lamps, key=lambda lamp: abs(lamp.surface_c.best - change.wanted.aim_c))
@@ -199,7 +130,7 @@ def _other_lamp(change: _Change, way: str) -> str:
     return f"{named} in a holder that is marked for it" if beyond else named
 
 
-def _rises(change: _Change, units: Units) -> str:
+def _rises(change: Change, units: Units) -> str:
     now, then = change.reading.rise_k, change.wanted.aim_c - change.reading.air_c
     return (
         f"now {difference(now, units)}, wanted {difference(then, units)}: the lamp makes the "
@@ -207,7 +138,7 @@ def _rises(change: _Change, units: Units) -> str:
     )
 
 
-def _values(change: _Change) -> tuple[Value, ...]:
+def _values(change: Change) -> tuple[Value, ...]:
     found = [
         Value.of("basking_surface", around(change.reading.surface_c, _GUN_K), "degC"),
         change.wanted.value("basking_surface_wanted"),
@@ -221,7 +152,7 @@ def _values(change: _Change) -> tuple[Value, ...]:
     return tuple(found)
 
 
-def _table(change: _Change, units: Units) -> Table | None:
+def _table(change: Change, units: Units) -> Table | None:
     if change.is_right:
         return None
     rows = list(
@@ -236,7 +167,7 @@ def _table(change: _Change, units: Units) -> Table | None:
     return Table(columns=("Change", "Surface to expect", "So"), rows=tuple(rows))
 
 
-def _steps(change: _Change, units: Units) -> tuple[str, ...]:
+def _steps(change: Change, units: Units) -> tuple[str, ...]:
     if change.is_right:
         return ("Read it again when the season or the room changes.",)
     steps = []
@@ -249,7 +180,12 @@ def _steps(change: _Change, units: Units) -> tuple[str, ...]:
         )
     if change.dimmer is not None and change.dimmer.verdict is DimmerVerdict.WITHIN:
         steps.append("Or leave the lamp in its place and turn the dimmer. Do one, not both.")
-    elif change.lamps:
+    elif change.fitting:
         one = "Or change the lamp, as in the table. Do one, not both."
         steps.append(one if steps else "Change the lamp, as in the table.")
+    if not steps:
+        steps.append(
+            f"Fit {_other_lamp(change, 'smaller' if change.is_cooling else 'stronger')}, and hang "
+            f"it no nearer than {length(change.lamp_distance_m, units)} or what its label says."
+        )
     return (*steps, AFTER_A_CHANGE)

@@ -9,7 +9,14 @@ from calc.heat.dimming import rerated_by_power
 from calc.heat.guards import Guard
 from calc.uncertainty import Estimate
 
-__all__ = ["GUARD_WORDS", "dimmer_row", "dimming_row", "lamp_rows", "move_text"]
+__all__ = [
+    "FIRST_PUT_RIGHT",
+    "GUARD_WORDS",
+    "dimmer_row",
+    "dimming_row",
+    "lamp_rows",
+    "move_text",
+]
 
 GUARD_WORDS = {
     Guard.NEARER_THAN_SAFE_DISTANCE: ("Stop: it would be nearer than the lamp's label allows."),
@@ -23,6 +30,19 @@ GUARD_WORDS = {
     Guard.LAMP_WITHIN_REACH: (
         "Stop: an animal that can touch a lamp will be burnt one day. Guard it or hang it out of "
         "reach first."
+    ),
+}
+FIRST_PUT_RIGHT = {
+    Guard.ABOVE_HOLDER_MARK: (
+        "Switch the lamp off, let it cool, and fit one of no more watts than the mark on its "
+        "holder; or a holder marked for it."
+    ),
+    Guard.WOOD_TOO_HOT: (
+        "Switch the lamp off, and put lamp and wood so far apart that no wood gets near "
+        "170 °F (77 °C)."
+    ),
+    Guard.LAMP_WITHIN_REACH: (
+        "Leave the lamp off until a guard is round it or the animal can no longer reach it."
     ),
 }
 

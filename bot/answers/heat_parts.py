@@ -11,6 +11,7 @@ from bot.preferences import Context
 from bot.reply import Row, Value
 from calc.animals import Animal, Subject, Target
 from calc.heat.enclosure import Enclosure, Lid, Material
+from calc.heat.judge import DANGER_OVER_SURFACE_K
 from calc.uncertainty import Estimate
 
 __all__ = [
@@ -92,6 +93,7 @@ def wanted_surface(want: Measure | None, animal: str, context: Context) -> Wante
     """Return the surface that was asked for, or else the animal's own."""
     if want is not None:
         middle = (want.low + want.high) / 2.0
+        _check_it_cannot_burn(want, middle, animal, context)
         low, high = min(want.low, middle - _ABOUT_K), max(want.high, middle + _ABOUT_K)
         told = f"{temperature(middle, context.units)}, as you gave it"
         row = Row(label="Wanted surface", text=told)
@@ -113,6 +115,24 @@ def wanted_surface(want: Measure | None, animal: str, context: Context) -> Wante
     others = kept.animal.disagreements_about(Subject.BASKING_SURFACE)
     keys = (target.source, *(d.source for d in others))
     return WantedHeat(target.low, target.aim, target.high, tuple(rows), keys)
+
+
+def _check_it_cannot_burn(want: Measure, aim_c: float, animal: str, context: Context) -> None:
+    """Refuse to work towards a surface that would burn the animal."""
+    kept = kept_asked(animal, context)
+    target = (
+        kept.animal.basking_surface_c or kept_asked(_NO_ANIMAL, context).animal.basking_surface_c
+    )
+    if target is None or aim_c <= target.high + DANGER_OVER_SURFACE_K:
+        return
+    raise NotUnderstoodError(
+        want.text,
+        f"a surface that does not burn {kept.whom}, for which "
+        f"{temperature(target.high, context.units)} is the most (if yours is another animal that "
+        "wants it hotter, name it with animal:)",
+        f"want:{temperature(target.aim, context.units).split(' (')[0].replace(' °', '')}",
+        "want",
+    )
 
 
 def target_text(target: Target, units: Units) -> str:

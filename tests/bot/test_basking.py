@@ -96,6 +96,42 @@ def test_a_guard_stops_before_the_arithmetic(option: str, told: str, anyone: Pre
     assert told in reply.answer
 
 
+@pytest.mark.parametrize("option", ["watts:100W holder:60W", "wood:80C", "reach:yes"])
+@pytest.mark.parametrize("want", ["50C", "42C", "37C"])
+def test_what_is_dangerous_is_put_right_before_any_move_or_lamp_is_told(
+    option: str, want: str, anyone: Preferences
+) -> None:
+    reply = ask(f"{READING} want:{want} {option}", anyone)
+    assert reply.status == "problem"
+    assert reply.table is None
+    assert "lamp_distance" not in {v.name for v in reply.values}
+    assert not any("Set the lamp" in step or "as in the table" in step for step in reply.steps)
+    assert "measure" in reply.steps[-1]
+
+
+def test_no_part_of_a_move_is_nearer_than_the_label_allows(anyone: Preferences) -> None:
+    reply = ask("basking surface:92F air:80F distance:10in want:103F safe:6.5in", anyone)
+    moved = value(reply, "lamp_distance")
+    assert moved.low == pytest.approx(6.5 * 0.0254)
+    assert moved.low < moved.best < moved.high
+    none = ask("basking surface:92F air:80F distance:10in want:103F safe:9in", anyone)
+    assert none.answer.startswith("Stop")
+    assert "lamp_distance" not in {v.name for v in none.values}
+
+
+def test_without_a_label_no_lamp_is_sent_nearer_than_a_hand_is_long(anyone: Preferences) -> None:
+    near = ask("basking surface:92F air:80F distance:2in want:103F", anyone)
+    assert "6 in (15 cm)" in near.answer
+    far = ask("basking surface:85F air:80F distance:20in want:110F", anyone)
+    assert value(far, "lamp_distance").low >= 0.15
+
+
+def test_a_right_surface_under_a_lamp_too_near_is_not_left(anyone: Preferences) -> None:
+    reply = ask("basking surface:103F air:82F distance:10in safe:12in", anyone)
+    assert "Leave the lamp" not in reply.answer
+    assert "12 in (30 cm)" in reply.answer
+
+
 def test_a_lamp_that_may_not_come_nearer_is_replaced_from_a_safe_distance(
     anyone: Preferences,
 ) -> None:
@@ -114,7 +150,9 @@ def test_a_surface_that_is_right_is_left(anyone: Preferences) -> None:
     ("line", "told"),
     [
         ("basking surface:92F air:91F distance:10in want:103F", "cooler than the surface"),
-        ("basking surface:92F air:80F distance:10in want:78F", "wanted rise"),
+        ("basking surface:92F air:80F distance:10in want:78F", "can only warm"),
+        ("basking surface:92F air:80F distance:10in want:160F", "burn a bearded dragon"),
+        ("watts room:70F want:160F distance:10in", "burn a bearded dragon"),
         ("basking surface:92F air:80F distance:10in animal:crested gecko", "none is known here"),
         ("basking surface:92F air:80F", "still need distance"),
     ],

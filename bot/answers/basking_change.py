@@ -1,0 +1,155 @@
+"""What could be done about a basking spot: a move, other lamps, a dimmer; and what forbids it."""
+
+from dataclasses import dataclass
+
+from bot.answers.basking_words import FIRST_PUT_RIGHT
+from bot.answers.heat_parts import WantedHeat
+from bot.language.errors import NotUnderstoodError
+from bot.queries.heat import BaskingQuery
+from calc.heat.basking import (
+    SMALLEST_RISE_K,
+    DimmerChange,
+    Reading,
+    WattageStep,
+    dimmer_for,
+    distance_for,
+    wattage_steps,
+    watts_for,
+)
+from calc.heat.guards import Guard, guards
+from calc.uncertainty import Estimate
+from calc.validity import OutsideModelError
+
+__all__ = ["Change", "change_for"]
+
+# A gun is good to about 2 K: nearer to the aim than this there is nothing to gain.
+_CLOSE_ENOUGH_K = 1.0
+# Where no label is told, no lamp is sent nearer than this; our own caution.
+_NEAREST_UNTOLD_M = 0.15
+# A span shorter than this is no room to work in: a tape measure does not tell it.
+_LEAST_SPAN_M = 0.01
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """What could be done: a move, other lamps, a dimmer setting; and what trips a guard.
+
+    ``lamps`` are for ``lamp_distance_m``: the present distance, or the least that is safe.
+    """
+
+    reading: Reading
+    wanted: WantedHeat
+    move: Estimate | None
+    watts: Estimate | None
+    lamps: tuple[WattageStep, ...]
+    lamp_distance_m: float
+    holder_w: float | None
+    dimmer: DimmerChange | None
+    guards: tuple[Guard, ...]
+
+    @property
+    def is_right(self) -> bool:
+        """Whether the surface is as wanted already, from a distance that the label allows."""
+        if Guard.NEARER_THAN_SAFE_DISTANCE in self.guards:
+            return False
+        return abs(self.reading.surface_c - self.wanted.aim_c) <= _CLOSE_ENOUGH_K
+
+    @property
+    def is_stopped(self) -> bool:
+        """Whether something has to be put right before the surface matters."""
+        return not FIRST_PUT_RIGHT.keys().isdisjoint(self.guards)
+
+    @property
+    def may_move(self) -> bool:
+        """Whether the lamp can be moved without coming nearer than its label allows."""
+        return self.move is not None and Guard.NEARER_THAN_SAFE_DISTANCE not in self.guards
+
+    @property
+    def fitting(self) -> tuple[WattageStep, ...]:
+        """The lamps that help and that the holder may bear, as far as its mark is told."""
+        aim_c = self.wanted.aim_c
+        off_k = abs(self.reading.surface_c - aim_c)
+        return tuple(
+            lamp
+            for lamp in self.lamps
+            if abs(lamp.surface_c.best - aim_c) < off_k / 2.0
+            and (self.holder_w is None or lamp.watts <= self.holder_w)
+        )
+
+    @property
+    def is_cooling(self) -> bool:
+        """Whether the surface has to become cooler."""
+        return self.wanted.aim_c < self.reading.surface_c
+
+
+def change_for(query: BaskingQuery, wanted: WantedHeat) -> Change:
+    """Return the change from what was measured and what is wanted."""
+    _check_the_lamp_warms(query, wanted)
+    reading = Reading(query.surface.low, query.air.low, query.distance.low)
+    reading.wanted_rise_k(wanted.aim_c)
+    nearest = _NEAREST_UNTOLD_M if query.safe is None else query.safe.low
+    found = _move(reading, wanted)
+    setting = 1.0 if query.dimmer is None else query.dimmer
+    full = None if query.watts is None else query.watts.low
+    now = None if full is None else full * setting
+    safe = None if query.safe is None else query.safe.low
+    holder = None if query.holder is None else query.holder.low
+    away = max(reading.distance_m, nearest)
+    cooling = wanted.aim_c < reading.surface_c
+    dims = query.dimmer is not None or (full is not None and cooling)
+    return Change(
+        reading,
+        wanted,
+        _held(found, nearest),
+        None if now is None else watts_for(reading, now, wanted.aim_c, away),
+        () if now is None else wattage_steps(reading, now, wanted.aim_c, away),
+        away,
+        holder,
+        dimmer_for(reading, wanted.aim_c, setting, full) if dims else None,
+        guards(
+            distance_m=reading.distance_m if found is None else found.high,
+            safe_distance_m=safe,
+            watts=full,
+            holder_mark_w=holder,
+            wood_surface_c=None if query.wood is None else query.wood.low,
+            within_reach=query.reach == "yes",
+        ),
+    )
+
+
+def _check_the_lamp_warms(query: BaskingQuery, wanted: WantedHeat) -> None:
+    """Refuse air that is no cooler than the surface, or than what is wanted of it."""
+    if query.surface.low - query.air.low < SMALLEST_RISE_K:
+        raise NotUnderstoodError(
+            query.air.text,
+            "air that is cooler than the surface under the lamp (check that the lamp is on and "
+            "the air probe out of its beam)",
+            "surface:92F air:80F",
+            "air",
+        )
+    if wanted.aim_c - query.air.low < SMALLEST_RISE_K:
+        raise NotUnderstoodError(
+            query.air.text,
+            "air that is cooler than the wanted surface, because a lamp can only warm (cool the "
+            "room or let more air through first)",
+            "surface:92F air:80F want:103F",
+            "air",
+        )
+
+
+def _move(reading: Reading, wanted: WantedHeat) -> Estimate | None:
+    """Return the new distance, or None where none that the model knows would do."""
+    try:
+        return distance_for(reading, wanted.aim_c)
+    except OutsideModelError:
+        return None
+
+
+def _held(found: Estimate | None, nearest_m: float) -> Estimate | None:
+    """Return what of the new distances is not too near, or None where there is no room."""
+    if found is None or found.low >= nearest_m:
+        return found
+    if found.high < nearest_m + _LEAST_SPAN_M:
+        return None
+    best = found.best if found.best > nearest_m else (nearest_m + found.high) / 2.0
+    return Estimate(nearest_m, best, found.high)
