@@ -71,8 +71,9 @@ class Gateway:
         self.platform = platform
         self.url = url
         self.privileged_allowed = False
-        # A code to close every newcomer with, such as 4011 for a bot that must be sharded.
+        # A code to close newcomers with, such as 4011 for a bot that must be sharded, and how many.
         self.refuse_with: int | None = None
+        self.refusals = 1_000
         self.sessions: dict[str, Session] = {}
         self.identifies = 0
         self.resumes = 0
@@ -112,7 +113,8 @@ class Gateway:
         if wanted["intents"] & PRIVILEGED and not self.privileged_allowed:
             await connection.socket.close(code=DISALLOWED_INTENTS)
             return
-        if self.refuse_with is not None:
+        if self.refuse_with is not None and self.refusals > 0:
+            self.refusals -= 1
             await connection.socket.close(code=self.refuse_with)
             return
         shard, shards = wanted.get("shard", (0, 1))

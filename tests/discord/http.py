@@ -127,7 +127,8 @@ class Api:
     async def gateway(self, request: web.Request) -> web.Response:
         """Answer where the gateway is."""
         limit = {"total": 1000, "remaining": 999, "reset_after": 1, "max_concurrency": 1}
-        return _ok({"url": self.gateway_url(), "shards": 1, "session_start_limit": limit})
+        wanted = self.platform.shards_wanted
+        return _ok({"url": self.gateway_url(), "shards": wanted, "session_start_limit": limit})
 
     async def list_commands(self, request: web.Request) -> web.Response:
         """Answer the registered commands."""

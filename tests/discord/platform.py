@@ -112,6 +112,8 @@ class Platform:
         self.servers = list(servers)
         self.token = token
         self.ahead_s = 0.0
+        # How many connections the bot is told to make.
+        self.shards_wanted = 1
         self.posts: dict[int, Post] = {}
         self.commands: dict[int | None, list[Json]] = {None: []}
         self.syncs: list[int | None] = []
