@@ -7,6 +7,8 @@ from bot.reply import Reply, Table
 __all__ = ["render_text"]
 
 _WIDTH = 88
+# A column folded tighter than this is harder to read than one that runs over.
+_NARROWEST = 24
 
 
 def render_text(reply: Reply, width: int = _WIDTH) -> str:
@@ -15,7 +17,7 @@ def render_text(reply: Reply, width: int = _WIDTH) -> str:
     if reply.rows:
         blocks.append("\n".join(_labelled(r.label, r.text, width) for r in reply.rows))
     if reply.table:
-        blocks.append(_table(reply.table))
+        blocks.append(_table(reply.table, width))
     if reply.steps:
         lines = (_wrap(s, width, f"{n}. ") for n, s in enumerate(reply.steps, 1))
         blocks.append("Do this:\n" + "\n".join(lines))
@@ -45,11 +47,19 @@ def _labelled(label: str, text: str, width: int) -> str:
     return _wrap(text, width, f"{label}: ")
 
 
-def _table(table: Table) -> str:
+def _table(table: Table, width: int) -> str:
+    """Lay a table out in columns; where it is too wide, the last column is folded."""
     lines = [table.columns, *table.rows]
     widths = [max(len(line[i]) for line in lines) for i in range(len(table.columns))]
+    beside = sum(widths[:-1]) + 2 * (len(widths) - 1)
+    widths[-1] = min(widths[-1], max(width - beside, _NARROWEST))
+    folder = TextWrapper(widths[-1], break_on_hyphens=False)
 
     def laid(line: tuple[str, ...]) -> str:
-        return "  ".join(cell.ljust(w) for cell, w in zip(line, widths, strict=True)).rstrip()
+        first, *others = folder.wrap(line[-1]) or [""]
+        cells = [cell.ljust(w) for cell, w in zip(line[:-1], widths, strict=False)]
+        return "\n".join(
+            ["  ".join([*cells, first]).rstrip(), *(" " * beside + other for other in others)]
+        )
 
     return "\n".join([laid(lines[0]), "  ".join("-" * w for w in widths), *map(laid, lines[1:])])
