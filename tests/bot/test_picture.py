@@ -204,3 +204,16 @@ def test_a_description_that_is_too_long_ends_after_a_whole_sentence() -> None:
     text = shortened(sentences)
     assert len(text) <= MOST_ALT
     assert text.endswith("much.")
+
+
+def test_no_word_of_a_point_covers_another_point() -> None:
+    seen = "5.6 at 30cm, 4.3 at 36cm, 3.4 at 42cm, 9.9 at 36cm"
+    chart = chart_of(f"meter readings:{seen} animal:bearded dragon")
+    figure = figure_of(chart)
+    figure.canvas.draw()
+    [axes] = (a for a in figure.axes if a.get_xlabel())
+    words = [text for text in axes.texts if text.get_text() in {p.label for p in chart.points}]
+    assert len(words) == len(chart.points)
+    for point in chart.points:
+        at = axes.transData.transform((point.x * 100.0, point.y))
+        assert not [t.get_text() for t in words if t.get_window_extent().contains(*at)]

@@ -17,6 +17,7 @@ SPAN_LABEL = 0.035
 """How high above the foot an advised stretch's label stands, as a share of the axes."""
 
 _MOST_BUMPS = 1
+_MARKER_IN = 0.16
 _KINDS: dict[PointKind, dict[str, Any]] = {
     PointKind.START: {"marker": "o", "markersize": 11, "markerfacecolor": inks.AMBER},
     PointKind.HERE: {"marker": "s", "markersize": 10, "markerfacecolor": inks.RUST},
@@ -88,6 +89,10 @@ class _Labels:
             wide = width_in(band.label, SMALL, "bold") * self._per_in + self._gap
             level = y.one((band.low + band.high) / 2.0) - self._tall / 2.0
             self._taken.append((self._high - wide, self._high, level))
+        half = _MARKER_IN / 2.0 * self._per_in
+        for point in chart.points:
+            at, level = x.one(point.x), y.one(point.y) - self._tall / 2.0
+            self._taken.append((at - half, at + half, level))
 
     def write(self, point: Point) -> None:
         """Write one point's words; a reading's are left out where readings crowd."""
