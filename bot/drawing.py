@@ -222,7 +222,11 @@ class End:
 
 @dataclass(frozen=True, slots=True)
 class Side:
-    """An enclosure to scale, cut open: x along the floor, y up from it [m]."""
+    """An enclosure to scale, cut open: x along the floor, y up from it [m].
+
+    ``end`` is the same box cut across, drawn below to the same scale; of its words only the
+    title is set, above it.
+    """
 
     title: str
     subtitle: str
@@ -240,6 +244,7 @@ class Side:
     places: tuple[Place, ...] = ()
     ends: tuple[End, ...] = ()
     note: str = ""
+    end: "Side | None" = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -77,7 +77,8 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
 
 
 def _picture(room: Layout, found: Patches, wish: Wish, table: Table, units: Units) -> Picture:
-    return section_picture(room, found, wish, _alt(table, found, wish), units)
+    alt = _alt(table, found, wish, _end_view(room, units))
+    return section_picture(room, found, wish, alt, units)
 
 
 def _answer(found: Patches, wish: Wish) -> str:
@@ -157,12 +158,12 @@ def _side_view(room: Layout, units: Units) -> Table:
 
 def _end_view(room: Layout, units: Units) -> str:
     across = np.linspace(0.0, room.box.depth_m, _ACROSS)
-    line = uvi_field(room.tubes, room.tube_x_m, across, room.back_z_m)
+    line = uvi_field(room.tubes, room.basking_x_m, across, room.back_z_m)
     told = ", ".join(
         f"{uvi(float(value))} at {length(float(y), units)}"
         for y, value in zip(across, line, strict=True)
     )
-    return f"from the back wall, under the tube's middle at the platform's back height: UVI {told}"
+    return f"from the back wall, across the platform's middle at the back's height: UVI {told}"
 
 
 def _steps(found: Patches, wish: Wish, units: Units) -> tuple[str, ...]:
@@ -195,7 +196,7 @@ def _steps(found: Patches, wish: Wish, units: Units) -> tuple[str, ...]:
     return tuple(steps)
 
 
-def _alt(table: Table, found: Patches, wish: Wish) -> str:
+def _alt(table: Table, found: Patches, wish: Wish, end_view: str) -> str:
     heads = table.columns[1:]
     lines = [
         f"At {row[0]} over the floor, from the warm end: "
@@ -203,4 +204,11 @@ def _alt(table: Table, found: Patches, wish: Wish) -> str:
         + "."
         for row in table.rows
     ]
-    return shortened(("Map of UV index, seen from the side.", _answer(found, wish), *lines))
+    return shortened(
+        (
+            "Map of UV index, seen from the side.",
+            _answer(found, wish),
+            f"Below it the end view, {end_view}.",
+            *lines,
+        )
+    )

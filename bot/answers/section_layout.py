@@ -45,6 +45,11 @@ class Layout:
         return self.tubes[0].x_m
 
     @property
+    def basking_x_m(self) -> float:
+        """Middle of the platform along the enclosure [m]."""
+        return (self.platform.x0_m + self.platform.x1_m) / 2.0
+
+    @property
     def back_z_m(self) -> float:
         """Height of a back on the platform [m]."""
         return self.platform.top_m + self.back_m

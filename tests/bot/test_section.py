@@ -1,5 +1,6 @@
 """The section question: the map, and what must hold in any box."""
 
+import numpy as np
 import pytest
 
 from bot.ask import ask
@@ -7,6 +8,11 @@ from bot.drawing import Side
 from bot.preferences import Preferences
 from bot.render.picture import draw
 from bot.reply import Reply, Value
+from calc.uv.lamp import Fixture, Lamp
+from calc.uv.screen import NoScreen
+from calc.uv.section import HungTube, uvi_field
+
+INCH = 0.0254
 
 LINE = "section tube:12% reflector:polished screen:none distance:16in enclosure:48x24x24in"
 DRAGON = "animal:bearded dragon"
@@ -118,3 +124,22 @@ def test_the_picture_tells_itself_in_words_and_can_be_drawn(
     assert "Map of UV index" in reply.picture.alt
     assert len(reply.picture.alt) <= 1024
     assert draw(drawing).startswith(b"\x89PNG")
+
+
+def test_the_end_view_is_the_engine_s_map_across_the_platform(anyone: Preferences) -> None:
+    picture = ask(f"{LINE} {DRAGON} tubes:2 platform:12in", anyone).picture
+    assert picture is not None
+    assert isinstance(picture.drawing, Side)
+    end = picture.drawing.end
+    assert end is not None
+    assert end.grid is not None
+    assert (end.width_m, end.height_m) == pytest.approx((24 * INCH, 24 * INCH))
+    assert len(end.tubes) == 2
+    lamp = Lamp(12.0, Fixture.POLISHED, 0.8185)
+    tubes = [
+        HungTube(lamp, 0.4245, 12 * INCH + side, 24 * INCH, NoScreen()) for side in (-0.05, 0.05)
+    ]
+    found = uvi_field(tubes, 6 * INCH, np.array(end.grid.x), np.array(end.grid.y)[:, None])
+    told = ~np.isnan(found)
+    assert np.array(end.grid.values)[told] == pytest.approx(found[told], rel=1e-3)
+    assert "end view" in picture.alt

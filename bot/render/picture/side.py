@@ -20,37 +20,61 @@ from bot.render.picture.lettering import WIDTH_IN, halo, line_height_in, spread,
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
+    from matplotlib.contour import ContourSet
     from matplotlib.figure import Figure
 
 __all__ = ["draw_side"]
 
 
 _ROOM_IN = WIDTH_IN - 2 * MARGIN_IN
-_TALLEST_IN = 4.6
+# A box much higher than wide is held to this, and lower where two views go on one sheet.
+_TALLEST_IN = {1: 4.6, 2: 3.6}
 # Around the box: lamps and their names above, its length below, its height at the left.
 _ABOVE_IN, _BELOW_IN, _LEFT_IN, _RIGHT_IN = 0.66, 0.34, 0.32, 0.08
 _BADGE_IN = 0.13
+_GAP_IN = 0.14
+# A level's name keeps this far from walls and from other names.
+_EDGE_IN = 0.15
 _DOT: dict[str, Any] = {"boxstyle": "circle,pad=0.22", "edgecolor": inks.PAPER, "linewidth": 1.2}
 
 
 def draw_side(side: Side) -> "Figure":
     """Return the enclosure as a figure, with its list of places below."""
+    views = [side, side.end] if side.end else [side]
     scale = min(
-        (_ROOM_IN - _LEFT_IN - _RIGHT_IN) / side.width_m,
-        (_TALLEST_IN - _ABOVE_IN - _BELOW_IN) / side.height_m,
+        (_ROOM_IN - _LEFT_IN - _RIGHT_IN) / max(view.width_m for view in views),
+        (_TALLEST_IN[len(views)] - _ABOVE_IN - _BELOW_IN) / side.height_m,
     )
-    view_in = side.height_m * scale + _ABOVE_IN + _BELOW_IN
+    heights = [view.height_m * scale + _ABOVE_IN + _BELOW_IN for view in views]
     ends = _ends_in(side)
     places = [wrapped(place.text, _ROOM_IN - 0.36, SMALL) for place in side.places]
     listed_in = sum(len(lines) * line_height_in(SMALL) + 0.04 for lines in places)
-    frame = Frame(side.title, side.subtitle, side.note, view_in + ends + listed_in)
+    heads = wrapped(side.end.title, _ROOM_IN, SMALL, "bold") if side.end else []
+    headed_in = len(heads) * line_height_in(SMALL) + (_GAP_IN if heads else 0.0)
+    frame = Frame(side.title, side.subtitle, side.note, sum(heights) + ends + listed_in + headed_in)
+    top = frame.body_top_in - heights[0]
+    _view(frame, side, top, scale)
+    _ends(frame, side, top)
+    _list(frame, places, top - ends)
+    if side.end:
+        top -= ends + listed_in + _GAP_IN
+        for number, line in enumerate(heads):
+            at = top - number * line_height_in(SMALL)
+            frame.text(MARGIN_IN, at, line, SMALL, inks.INK, weight="bold")
+        _view(frame, side.end, frame.body_bottom_in, scale)
+    return frame.figure
+
+
+def _view(frame: Frame, side: Side, bottom_in: float, scale: float) -> None:
+    """Draw one view of the box, its lowest words at a height of the sheet [in]."""
     spare = (_ROOM_IN - _LEFT_IN - _RIGHT_IN - side.width_m * scale) / 2.0
-    axes = frame.axes(MARGIN_IN, frame.body_top_in - view_in, _ROOM_IN, view_in)
+    tall = side.height_m * scale + _ABOVE_IN + _BELOW_IN
+    axes = frame.axes(MARGIN_IN, bottom_in, _ROOM_IN, tall)
     bare(axes)
     axes.set_xlim(-(_LEFT_IN + spare) / scale, side.width_m + (_RIGHT_IN + spare) / scale)
     axes.set_ylim(-_BELOW_IN / scale, side.height_m + _ABOVE_IN / scale)
     if side.grid:
-        _map(axes, side.grid, min((tube.y for tube in side.tubes), default=side.height_m))
+        _map(axes, side, side.grid, scale)
     draw_box(axes, side, scale)
     for block in side.blocks:
         draw_block(axes, block)
@@ -65,15 +89,13 @@ def draw_side(side: Side) -> "Figure":
         _dimension(axes, dimension)
     for number, place in enumerate(side.places, 1):
         _badge(axes, place.x, place.y, number)
-    _ends(frame, side, frame.body_top_in - view_in)
-    _list(frame, places, frame.body_top_in - view_in - ends)
-    return frame.figure
 
 
-def _map(axes: "Axes", grid: Grid, up_to: float) -> None:
+def _map(axes: "Axes", side: Side, grid: Grid, scale: float) -> None:
     """Draw the map up to the lowest tube: above it there is only what holds it."""
     from matplotlib.colors import BoundaryNorm
 
+    up_to = min((tube.y for tube in side.tubes), default=side.height_m)
     shown = [number for number, y in enumerate(grid.y) if y <= up_to]
     if len(shown) < 2:
         return
@@ -81,11 +103,11 @@ def _map(axes: "Axes", grid: Grid, up_to: float) -> None:
     values = np.array(grid.values)[shown]
     # Closest to a tube there is no figure: it is the brightest there is.
     values = np.where(np.isnan(values), np.nanmax(values), values)
-    scale = inks.sun_scale()
+    colours = inks.sun_scale()
     edges = [*grid.levels, max(grid.levels[-1] * 1.5, float(np.max(values)) + 1e-9)]
-    norm = BoundaryNorm([min(0.0, edges[0]), *edges] if edges[0] > 0.0 else edges, scale.N)
+    norm = BoundaryNorm([min(0.0, edges[0]), *edges] if edges[0] > 0.0 else edges, colours.N)
     axes.contourf(
-        grid.x, heights, values, levels=norm.boundaries, cmap=scale, norm=norm, zorder=0.5
+        grid.x, heights, values, levels=norm.boundaries, cmap=colours, norm=norm, zorder=0.5
     )
     thin = [level for level in grid.levels if values.min() < level < values.max()]
     heavy = [level for level in grid.wanted or () if values.min() < level < values.max()]
@@ -95,11 +117,38 @@ def _map(axes: "Axes", grid: Grid, up_to: float) -> None:
     if not thin:
         return
     lines = axes.contour(grid.x, heights, values, levels=thin, linewidths=0.9, **how)
+    _levels(axes, lines, side, scale)
+
+
+def _levels(axes: "Axes", lines: "ContourSet", side: Side, scale: float) -> None:
+    """Name the levels where there is room: not in a corner, on each other or on a distance."""
+    taken = [
+        ((d.x0 + d.x1) / 2.0 + width_in(d.label, SMALL, "bold") / 2.0 / scale, (d.y0 + d.y1) / 2.0)
+        for d in side.dimensions
+    ]
+    apart = [width_in(d.label, SMALL, "bold") / 2.0 / scale for d in side.dimensions]
+    edge, tall = _EDGE_IN / scale, line_height_in(SMALL) / scale
     labels = axes.clabel(
-        lines, fmt=lambda level: f"{level:g}", fontsize=10.0, colors=inks.INK, zorder=1.5
+        lines,
+        fmt=lambda level: f"{level:g}",
+        fontsize=10.0,
+        colors=inks.INK,
+        zorder=1.5,
+        inline=False,
     )
     for label in labels:
-        label.set_path_effects(halo())
+        x, y = label.get_position()
+        inside = edge < x < side.width_m - edge and edge < y < side.height_m - edge
+        free = all(
+            abs(x - left) > wide + edge or abs(y - low) > tall
+            for (left, low), wide in zip(taken, apart, strict=True)
+        )
+        if inside and free:
+            label.set_path_effects(halo())
+            taken.append((x, y))
+            apart.append(edge)
+        else:
+            label.remove()
 
 
 def _names(axes: "Axes", side: Side, scale: float) -> None:
