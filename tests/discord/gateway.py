@@ -3,6 +3,7 @@
 import asyncio
 import json
 import zlib
+from collections import deque
 from dataclasses import dataclass, field
 from typing import Any, Final
 
@@ -21,6 +22,7 @@ PRIVILEGED: Final = 1 << 1 | 1 << 8 | 1 << 15
 AUTHENTICATION_FAILED, DISALLOWED_INTENTS = 4004, 4014
 MOST_BYTES_SENT = 4096
 GUILDS_A_SHARD = 2500
+MOST_KEPT = 1000
 
 
 class Connection:
@@ -61,7 +63,9 @@ class Session:
     shard: int
     shards: int
     connection: Connection | None
-    sent: list[Json] = field(default_factory=list)
+    events: int = 0
+    # What a client that was away can still get.
+    sent: deque[Json] = field(default_factory=lambda: deque(maxlen=MOST_KEPT))
 
 
 class Gateway:
@@ -148,7 +152,8 @@ class Gateway:
         await self._dispatch(session, "RESUMED", {})
 
     async def _dispatch(self, session: Session, event: str, data: Any) -> None:
-        payload = {"op": DISPATCH, "t": event, "s": len(session.sent) + 1, "d": data}
+        session.events += 1
+        payload = {"op": DISPATCH, "t": event, "s": session.events, "d": data}
         session.sent.append(payload)
         if session.connection is not None:
             await session.connection.send(payload)

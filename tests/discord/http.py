@@ -75,6 +75,7 @@ class Api:
     async def front(self, request: web.Request, handler: Handler) -> web.StreamResponse:
         """Record the request, apply a fault if one waits, and shape the errors."""
         path = request.path.removeprefix(BASE)
+        self._note_answer(path)
         body, files = await _read(request)
         request[BODY], request[FILES] = body or {}, files
         fault = next((f for f in self.platform.faults if f.strikes(request.method, path)), None)
@@ -87,6 +88,12 @@ class Api:
             request.transport.abort()
             return web.Response(status=500)
         return response
+
+    def _note_answer(self, path: str) -> None:
+        token = path.removesuffix("/callback").rpartition("/")[2]
+        exchange = self.platform.exchanges.get(token)
+        if exchange is not None and exchange.answered is None:
+            exchange.answered = self.platform.now()
 
     async def _answer(
         self, request: web.Request, handler: Handler, fault: Fault | None

@@ -60,6 +60,8 @@ class Exchange:
     person: Person
     place: Place
     born: float
+    # When the first request to answer it came in.
+    answered: float | None = None
     source: Post | None = None
     callback: Json | None = None
     original: Post | None = None
@@ -130,6 +132,11 @@ class Platform:
     def now(self) -> float:
         """Return the platform's time in seconds, which a test may move ahead."""
         return asyncio.get_running_loop().time() + self.ahead_s
+
+    def forget(self) -> None:
+        """Forget what was said and asked so far, as a long run must."""
+        for known in (self.posts, self.exchanges, self.pins, self.people, self.seen):
+            known.clear()
 
     def changed(self) -> None:
         """Wake everybody who waits for something to happen."""

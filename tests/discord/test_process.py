@@ -23,7 +23,11 @@ Process = asyncio.subprocess.Process
 
 
 async def started(
-    world: World, folder: Path, token: str = "loopback", door: str = "discord"
+    world: World,
+    folder: Path,
+    token: str = "loopback",
+    door: str = "discord",
+    stderr: int = asyncio.subprocess.PIPE,
 ) -> Process:
     environment = {**os.environ, "NOONSTONE_TOKEN": token, "NOONSTONE_DATA_DIR": str(folder)}
     return await asyncio.create_subprocess_exec(
@@ -34,7 +38,7 @@ async def started(
         world.gateway.url,
         door,
         stdout=asyncio.subprocess.PIPE,
-        stderr=asyncio.subprocess.PIPE,
+        stderr=stderr,
         env=environment,
     )
 

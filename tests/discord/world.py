@@ -228,7 +228,7 @@ class World:
         payload = interaction(kind, person, place, locale=locale, data=data, token=token)
         if source is not None:
             payload["message"] = source.payload
-        exchange = Exchange(payload, person, place, self.platform.now(), source)
+        exchange = Exchange(payload, person, place, self.platform.now(), source=source)
         self.platform.exchanges[token] = exchange
         self.platform.people[person.id] = person
         if place.context == 1:
