@@ -20,6 +20,7 @@ from calc.heat.enclosure import LampPlace
 from calc.setup.changes import Refusal, plan_setup
 from calc.setup.plan import Setup
 from calc.uncertainty import Estimate
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT
 
 __all__ = ["answer_plan"]
 
@@ -33,13 +34,9 @@ _WATER = (
     "Water near mains power: give every cable a drip loop, keep sockets above the water, and "
     "follow your local electrical codes."
 )
-_CAUTIONS = (
-    *UV_CAUTIONS[:2],
-    *HEAT_CAUTIONS,
-    (
-        "This plans light and heat. Whether the box is big enough for a grown animal, and what it "
-        "eats and drinks, ask a keeper you trust."
-    ),
+_SIZE = (
+    "This plans light and heat. Whether the box is big enough for a grown animal, and what it "
+    "eats and drinks, ask a keeper you trust."
 )
 
 
@@ -59,11 +56,17 @@ def answer_plan(query: PlanQuery, context: Context) -> Reply:
         rows=plan_rows(found, what, units),
         table=shopping_list(found, what, units),
         steps=plan_steps(found, what, units),
-        cautions=(*((_WATER,) if what.in_water else ()), *_CAUTIONS),
+        cautions=_cautions(found, what),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(found, what)),
         picture=plan_picture(found, what, units),
     )
+
+
+def _cautions(found: Setup, what: Asked) -> tuple[str, ...]:
+    sure = what.new_tube and found.light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT
+    water = (_WATER,) if what.in_water else ()
+    return (*water, *UV_CAUTIONS[: 2 if sure else None], *HEAT_CAUTIONS, _SIZE)
 
 
 def _answer(found: Setup, what: Asked, units: Units) -> str:
