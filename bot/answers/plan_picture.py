@@ -106,7 +106,7 @@ def _places(found: Setup, what: Asked, units: Units) -> tuple[Place, ...]:
     if surface is not None:
         span = temperature_range(surface.low, surface.high, units)
         at = platform.x0_m + 0.12 * wide
-        told.append(Place(at, top, f"Infrared gun on the {what.place_name}: {span}"))
+        told.append(Place(at, top, f"Infrared gun where it basks: {span}"))
     if air is not None:
         span = temperature_range(air.low, air.high, units)
         told.append(Place(0.93 * box.length_m, 0.12 * box.height_m, f"Probe in the shade: {span}"))
