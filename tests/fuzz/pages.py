@@ -38,15 +38,15 @@ class _Server:
         assert head.split()[1] in ((b"413", b"400") if too_long else (b"200",)), head
         return body.decode()
 
-    def sent(self, sent: bytes) -> tuple[bytes, bytes, bytes]:
+    def sent(self, sent: bytes, patience_s: float = 60.0) -> tuple[bytes, bytes, bytes]:
         """Return head, separator and body of what comes back."""
-        return self.loop.run_until_complete(self._exchange(sent))
+        return self.loop.run_until_complete(self._exchange(sent, patience_s))
 
-    async def _exchange(self, sent: bytes) -> tuple[bytes, bytes, bytes]:
+    async def _exchange(self, sent: bytes, patience_s: float) -> tuple[bytes, bytes, bytes]:
         reader, writer = await asyncio.open_connection(server.HOST, self.port)
         try:
             writer.write(sent)
-            async with asyncio.timeout(_PATIENCE_S):
+            async with asyncio.timeout(patience_s):
                 return (await reader.read()).partition(b"\r\n\r\n")
         except (ConnectionError, TimeoutError):
             # It hung up, or it waits for the rest of what was promised.
@@ -67,7 +67,8 @@ def sent_to_the_server(number: int, text: str) -> None:
     beginnings = (b"", b"GET /", b"GET /try.html?q=", b"GET / HTTP/1.1\r\nHost: x\r\n")
     ends = (_CLOSING, b"\r\n\r\nGET /" + _CLOSING)
     beginning, end = beginnings[number % 4], ends[number // 4 % 2]
-    head, _, _ = _served().sent(beginning + text.encode("utf-8", "surrogatepass") + end)
+    sent = beginning + text.encode("utf-8", "surrogatepass") + end
+    head, _, _ = _served().sent(sent, _PATIENCE_S)
     assert not head or head.startswith((b"HTTP/1.0 ", b"HTTP/1.1 ")), head
     assert head.split(maxsplit=2)[1:2] != [b"500"], head
     assert _served().complaints == []
