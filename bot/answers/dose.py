@@ -19,7 +19,7 @@ from bot.queries.uv_depth import DoseQuery
 from bot.reply import Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.dose import SUN_DOUBTS, SunDay, dose_sed, safe_time, sun_day
-from calc.uv.tube import line_shape
+from calc.uv.tube import STANDARD_T5_HO, line_shape
 
 __all__ = ["answer_dose"]
 
@@ -71,7 +71,8 @@ def answer_dose(query: DoseQuery, context: Context) -> Reply:
             Row(
                 label="What is assumed",
                 text="the tube gives nothing under 290 nm; its true spectrum may allow you "
-                "several times as long, and a lamp with shorter waves allows less",
+                "several times as long, and a lamp with shorter waves allows less"
+                + _length_taken(query),
             ),
         ),
         steps=_STEPS,
@@ -175,10 +176,20 @@ def _arm_rows(query: DoseQuery, units: Units) -> tuple[Row, ...]:
     )
 
 
+def _length_taken(query: DoseQuery) -> str:
+    if query.distance is None or query.length is not None:
+        return ""
+    return "; no length was given, so arm's length counts for the standard tube that gives most"
+
+
 def _at_arm(query: DoseQuery) -> float:
-    """Return the UVI at arm's length from the tube, by its shape alone."""
-    lit, near = lit_length(query.length), query.distance.low if query.distance else _ARM_M
-    return query.uvi[1] * line_shape(_ARM_M, lit) / line_shape(near, lit)
+    """Return the UVI at arm's length from the tube, by its shape alone.
+
+    Without a length it is the most that any standard tube gives there, because people ask.
+    """
+    near = query.distance.low if query.distance else _ARM_M
+    lit = [lit_length(query.length)] if query.length else [t.lit_length_m for t in STANDARD_T5_HO]
+    return query.uvi[1] * max(line_shape(_ARM_M, long) / line_shape(near, long) for long in lit)
 
 
 def _values(query: DoseQuery, lamp: Estimate, sun: SunDay | None) -> tuple[Value, ...]:

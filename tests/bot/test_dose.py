@@ -75,3 +75,14 @@ def test_a_weak_spot_gives_people_the_whole_day(anyone: Preferences) -> None:
 )
 def test_what_cannot_be_answered_is_refused(line: str, anyone: Preferences) -> None:
     assert ask(line, anyone).status == "problem"
+
+
+def test_without_a_length_arm_s_length_counts_for_the_worst_tube(anyone: Preferences) -> None:
+    unknown = value(ask("dose uvi:4 hours:10 distance:14in", anyone), "uvi_at_arm").best
+    lengths = ("549mm", "849mm", "1149mm", "1449mm")
+    known = [
+        value(ask(f"dose uvi:4 hours:10 distance:14in length:{each}", anyone), "uvi_at_arm").best
+        for each in lengths
+    ]
+    assert unknown == pytest.approx(max(known))
+    assert max(known) > 1.1 * min(known)
