@@ -14,7 +14,7 @@ from bot.answers.watts import SHAPE_WORDS
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.plan import PlanQuery
-from bot.reply import Reply, Value
+from bot.reply import Picture, Reply, Value
 from calc.animals import Target
 from calc.heat.enclosure import LampPlace
 from calc.setup.changes import Refusal, plan_setup
@@ -59,7 +59,7 @@ def answer_plan(query: PlanQuery, context: Context) -> Reply:
         cautions=_cautions(found, what),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(found, what)),
-        picture=plan_picture(found, what, units),
+        picture=Picture.later(plan_picture, found, what, units),
     )
 
 
