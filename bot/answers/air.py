@@ -162,7 +162,10 @@ def _values(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[Value, 
 
 def _steps(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[str, ...]:
     if need.total_w.best == 0.0:
-        return ("Cool the room, or let more of its air through; no lamp can help here.",)
+        return (
+            "Cool the room, or let more of its air through; no lamp can help here.",
+            "Then read the cool end again in the hottest hour of the day.",
+        )
     short = lamp is not None and lamp.inside_w < need.total_w.low
     steps = [
         "Set the basking spot first, with one lamp. Its heat counts towards these watts.",

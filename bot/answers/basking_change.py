@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from bot.answers.basking_words import FIRST_PUT_RIGHT
-from bot.answers.heat_parts import WantedHeat
+from bot.answers.heat_parts import WantedHeat, check_unit
 from bot.language.errors import NotUnderstoodError
 from bot.queries.heat import BaskingQuery
 from calc.heat.basking import (
@@ -28,6 +28,8 @@ _CLOSE_ENOUGH_K = 1.0
 _NEAREST_UNTOLD_M = 0.15
 # A span shorter than this is no room to work in: a tape measure does not tell it.
 _LEAST_SPAN_M = 0.01
+# Under a lamp that is on no surface stays colder: the unit was mistaken.
+_COLDEST_SURFACE_C = 13.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,6 +121,7 @@ def change_for(query: BaskingQuery, wanted: WantedHeat) -> Change:
 
 def _check_the_lamp_warms(query: BaskingQuery, wanted: WantedHeat) -> None:
     """Refuse air that is no cooler than the surface, or than what is wanted of it."""
+    check_unit(query.surface, _COLDEST_SURFACE_C, "surface")
     if query.surface.low - query.air.low < SMALLEST_RISE_K:
         raise NotUnderstoodError(
             query.air.text,

@@ -23,6 +23,7 @@ __all__ = [
     "body_rows",
     "box_asked",
     "box_row",
+    "check_unit",
     "kept_asked",
     "target_text",
     "wanted_surface",
@@ -158,6 +159,20 @@ def body_rows(animal: Animal, units: Units) -> tuple[Row, ...]:
 def around(value_c: float, doubt_k: float) -> Estimate:
     """Return a reading with the doubt of its thermometer."""
     return Estimate(value_c - doubt_k, value_c, value_c + doubt_k)
+
+
+def check_unit(reading: Measure | None, coldest_c: float, option: str) -> None:
+    """Ask about a reading in °F that is too cold for a box with its lamp on."""
+    if reading is None or reading.unit != "degF" or reading.high >= coldest_c:
+        return
+    number = temperature(reading.high, Units.IN).partition(" ")[0]
+    raise NotUnderstoodError(
+        reading.text,
+        f"the right unit, because a lit enclosure is hardly ever so cold: {number}C if your "
+        "thermometer shows °C",
+        f"{option}:{number}C",
+        option,
+    )
 
 
 def box_asked(size: Size, material: str, lid: str) -> Enclosure:

@@ -68,6 +68,13 @@ def _steps(kind: HeatSource) -> tuple[str, ...]:
         return (
             "Ask watts for a first size, then basking to set its distance from your own reading.",
         )
+    if kind.basking is Basking.NOT_AT_ALL and not kind.gives_light:
+        return (
+            (
+                "If you have one: unplug it and take it out today, and look at the animal's belly. "
+                "A burn needs a reptile vet. A flat stone under a white flood lamp does the job."
+            ),
+        )
     if kind.basking is Basking.NOT_AT_ALL:
         return (
             (

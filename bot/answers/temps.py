@@ -8,6 +8,7 @@ from bot.answers.heat_parts import (
     Kept,
     around,
     body_rows,
+    check_unit,
     kept_asked,
     target_text,
 )
@@ -27,7 +28,7 @@ from bot.queries.heat import TempsQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.animals import Subject
 from calc.heat.judge import Judgement, Step, judge
-from calc.heat.readings import Doubtful, Finding, Instrument, Place, Readings
+from calc.heat.readings import Doubtful, Finding, Instrument, Place, Readings, Verdict
 from calc.uncertainty import Estimate
 
 __all__ = ["answer_temps"]
@@ -56,10 +57,24 @@ _CHANGES = {
     Step.SECOND_WEAKER_LAMP,
     Step.MORE_AIR,
 }
+_NIGHTS = {Step.HEAT_THE_NIGHT, Step.CONSIDER_NIGHT_HEAT, Step.COOLER_NIGHT}
+# These end in reading again by themselves.
+_READINGS = {Step.WAIT_AND_READ_AGAIN, Step.LEAVE_AS_IT_IS}
+_AFTER_A_NIGHT = "Measure the lowest of the night again the next morning."
+_OPEN = (
+    "Leave what is right as it is. Ask a keeper or reptile vet you trust about the reading for "
+    "which I know no target, before you change it or rely on it."
+)
+_READ_AND_ASK = "Then measure again, with the lamp on for 2 to 3 hours, and ask again."
+# A box with its lamp on is never so cold; a bare lamp seldom so hot: the unit was mistaken.
+_COLDEST_SURFACE_C, _COLDEST_AIR_C, _HOTTEST_C = 13.0, 5.0, 80.0
 
 
 def answer_temps(query: TempsQuery, context: Context) -> Reply:
     """Answer with the verdict on each reading, and what to do in order."""
+    check_unit(query.basking, _COLDEST_SURFACE_C, "basking")
+    check_unit(query.cool, _COLDEST_AIR_C, "cool")
+    check_unit(query.warm, _COLDEST_AIR_C, "warm")
     kept, units = kept_asked(query.animal, context), context.units
     readings = Readings(
         _value(query.basking),
@@ -76,7 +91,12 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         title=f"Temperatures for {kept.whom}",
         answer=_answer(judgement, kept, units),
         values=tuple(v for finding in judgement.findings for v in _values(finding)),
-        rows=(*kept.rows, *_rows(judgement, units), *_others(judgement, kept, units)),
+        rows=(
+            *kept.rows,
+            *_rows(judgement, units),
+            *_unit_rows(judgement, units),
+            *_others(judgement, kept, units),
+        ),
         steps=_steps(judgement),
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
@@ -104,9 +124,17 @@ def _answer(judgement: Judgement, kept: Kept, units: Units) -> str:
     told = f"For {kept.whom} {clauses}."
     if Doubtful.NOT_YET_A_READING in judgement.doubts:
         told = f"It is too soon to judge, but so far {clauses}."
+    if _leaves_open(judgement):
+        return f"{told} What I know a target for is right; ask a keeper or reptile vet of the rest."
     if judgement.first is Step.LEAVE_AS_IT_IS:
         return f"{told} Well done: {first}."
     return f"{told} First, {first}."
+
+
+def _leaves_open(judgement: Judgement) -> bool:
+    """Whether nothing is wrong, and a reading was given for which no target is known."""
+    unknown = any(finding.verdict is Verdict.NO_TARGET for finding in judgement.findings)
+    return unknown and judgement.first is Step.LEAVE_AS_IT_IS
 
 
 def _read(judgement: Judgement, units: Units) -> str:
@@ -151,6 +179,17 @@ def _rows(judgement: Judgement, units: Units) -> tuple[Row, ...]:
     return tuple(rows)
 
 
+def _unit_rows(judgement: Judgement, units: Units) -> tuple[Row, ...]:
+    hottest = max((finding.reading_c for finding in judgement.findings), default=0.0)
+    if hottest < _HOTTEST_C:
+        return ()
+    told = (
+        f"{temperature(hottest, units)} is more than a basking lamp brings: if your thermometer "
+        "shows °F, ask again with F"
+    )
+    return (Row(label="Mistaken unit?", text=told),)
+
+
 def _others(judgement: Judgement, kept: Kept, units: Units) -> tuple[Row, ...]:
     if not judgement.findings:
         return ()
@@ -163,10 +202,14 @@ def _others(judgement: Judgement, kept: Kept, units: Units) -> tuple[Row, ...]:
 
 
 def _steps(judgement: Judgement) -> tuple[str, ...]:
+    if _leaves_open(judgement):
+        return (_OPEN, _READ_AND_ASK)
     told = tuple(step_text(step) for step in judgement.steps)
-    if _CHANGES.isdisjoint(judgement.steps):
-        return told
-    return (*told, f"One change at a time. {AFTER_A_CHANGE}")
+    if not _CHANGES.isdisjoint(judgement.steps):
+        return (*told, f"One change at a time. {AFTER_A_CHANGE}")
+    if judgement.steps[-1] in _NIGHTS:
+        return (*told, _AFTER_A_NIGHT)
+    return told if judgement.steps[-1] in _READINGS else (*told, _READ_AND_ASK)
 
 
 def _sources(judgement: Judgement, kept: Kept) -> tuple[str, ...]:

@@ -183,4 +183,4 @@ def finding_clause(finding: Finding, units: Units) -> str:
         case Verdict.KEEPERS_DIFFER:
             return f"keepers differ about a {what} of {shown}"
         case Verdict.NO_TARGET:
-            return f"for the {what} ({shown}) I know no target"
+            return f"the {what} is {shown}, for which I know no target"

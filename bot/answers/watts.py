@@ -1,14 +1,17 @@
 """A first wattage: an honest, wide range, and what to buy."""
 
+from math import sqrt
+
 from bot.answers.basking_words import GUARD_WORDS
 from bot.answers.figures import length, temperature, watts, watts_range
-from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, wanted_surface
+from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, WantedHeat, wanted_surface
 from bot.answers.linking import page_links, source_lines
 from bot.preferences import Context
 from bot.queries.heat import WattsQuery
 from bot.reply import Reply, Row, Value
 from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
 from calc.heat.guards import guards
+from calc.heat.wattages import steps_sold
 from calc.uncertainty import Estimate
 
 __all__ = ["SHAPES", "SHAPE_WORDS", "answer_watts"]
@@ -40,6 +43,8 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
     units, shape = context.units, SHAPES[query.lamp]
     wanted = wanted_surface(query.want, query.animal, context)
     found = first_wattage(shape, query.room.low, wanted.aim_c, query.distance.low)
+    if found.watts.best > steps_sold()[-1]:
+        return _too_far(query, wanted, found, context)
     holder = None if query.holder is None else query.holder.low
     tripped = guards(watts=max(found.buy_w), holder_mark_w=holder)
     where = f"{length(query.distance.low, units)} from the surface"
@@ -48,7 +53,8 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
         status="ok",
         title=f"A first wattage for {temperature(wanted.aim_c, units)} on the surface",
         answer=(
-            f"For {SHAPE_WORDS[shape]} {where}, expect somewhere from {_steps_range(found)}: buy "
+            f"{_short_holder(found, holder)}For {SHAPE_WORDS[shape]} {where}, expect "
+            f"{_steps_range(found)}: buy "
             f"{_to_buy(found)}, start {_start(found)}, and let the thermometer decide."
         ),
         values=(
@@ -62,23 +68,74 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
             Row(label="Reckoned", text=f"about {_reckoned(found)} in nine cases of ten"),
             Row(label="Why so wide", text=_WHY_WIDE),
         ),
-        steps=(
-            f"Buy {_to_buy(found)}, {_or_dimmer(found)}.",
-            (
-                "Hang it, or the smaller of two, farther away than you think you need, and let it "
-                "run for two to three hours."
-            ),
-            (
-                "Read the surface with an infrared gun and the air beside it with a probe, then "
-                "ask basking with both: that answer is much better than this one."
-            ),
-            AFTER_A_CHANGE,
-        ),
+        steps=_steps(found, holder),
         cautions=(
             *((_NARROW,) if shape is LampShape.NARROW else ()),
             *(GUARD_WORDS[guard] for guard in tripped),
             *HEAT_CAUTIONS,
         ),
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines((*wanted.sources, *_SOURCES)),
+    )
+
+
+def _short_holder(found: FirstWattage, holder_w: float | None) -> str:
+    """Return what comes before anything is bought: a holder that may bear it."""
+    if holder_w is None or max(found.buy_w) <= holder_w:
+        return ""
+    return (
+        f"Your holder, marked for {watts(holder_w)}, must not bear what this takes: first get one "
+        f"marked for {watts(max(found.buy_w))} or more, or bring lamp and surface nearer together "
+        "and ask again. "
+    )
+
+
+def _steps(found: FirstWattage, holder_w: float | None) -> tuple[str, ...]:
+    short = _short_holder(found, holder_w).strip()
+    return (
+        *((short,) if short else ()),
+        f"Buy {_to_buy(found)}, {_or_dimmer(found)}.",
+        (
+            "Hang it, or the smaller of two, farther away than you think you need, and let it "
+            "run for two to three hours."
+        ),
+        (
+            "Read the surface with an infrared gun and the air beside it with a probe, then "
+            "ask basking with both: that answer is much better than this one."
+        ),
+        AFTER_A_CHANGE,
+    )
+
+
+def _too_far(query: WattsQuery, wanted: WantedHeat, found: FirstWattage, context: Context) -> Reply:
+    """Refuse a distance from which no lamp that is sold is likely to be enough."""
+    units, strongest = context.units, steps_sold()[-1]
+    # Heat falls about with the square of the distance: from here most lamps sold would do.
+    near_m = query.distance.low * sqrt(strongest / found.watts.high)
+    return Reply(
+        command="watts",
+        status="problem",
+        title=f"Too far away for {temperature(wanted.aim_c, units)} on the surface",
+        answer=(
+            f"No lamp brings {temperature(wanted.aim_c, units)} from "
+            f"{length(query.distance.low, units)} with any certainty: it would take "
+            f"{_reckoned(found)}, and {watts(strongest)} is the most that is sold. Bring lamp and "
+            f"surface to about {length(near_m, units)} of each other, then ask again."
+        ),
+        values=(
+            Value.of("lamp_power", found.watts, "W"),
+            wanted.value("basking_surface_wanted"),
+        ),
+        rows=(*wanted.rows, Row(label="Why so wide", text=_WHY_WIDE)),
+        steps=(
+            (
+                "Build the basking spot higher, or hang the lamp lower, but never nearer than its "
+                "label allows or where the animal can touch it."
+            ),
+            f"Ask watts again with that distance, such as {length(near_m, units)}.",
+            AFTER_A_CHANGE,
+        ),
+        cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wanted.sources, *_SOURCES)),
     )
@@ -95,7 +152,8 @@ def _or_dimmer(found: FirstWattage) -> str:
 
 
 def _steps_range(found: FirstWattage) -> str:
-    return watts_range(found.steps_w[0], found.steps_w[-1])
+    span = watts_range(found.steps_w[0], found.steps_w[-1])
+    return f"somewhere from {span}" if len(found.steps_w) > 1 else f"about {span}"
 
 
 def _to_buy(found: FirstWattage) -> str:

@@ -178,4 +178,24 @@ def test_a_narrow_lamp_is_advised_against_and_a_weak_holder_stops(anyone: Prefer
     narrow = ask("watts room:21C distance:30cm lamp:spot animal:bearded dragon", anyone)
     assert "not for basking" in narrow.cautions[0]
     held = ask("watts room:21C distance:40cm lamp:dome want:40C holder:40W", anyone)
+    assert held.answer.startswith("Your holder, marked for 40 W")
+    assert "or more" in held.steps[0]
     assert any("marked for" in caution for caution in held.cautions)
+
+
+def test_a_distance_that_no_lamp_sold_can_warm_is_refused_with_a_nearer_one(
+    anyone: Preferences,
+) -> None:
+    far = ask("watts room:70F distance:30in lamp:dome animal:bearded dragon", anyone)
+    assert far.status == "problem"
+    assert "250 W" in far.answer
+    assert "label" in far.steps[0]
+    nearer = ask("watts room:70F distance:15.5in lamp:dome animal:bearded dragon", anyone)
+    assert nearer.status == "ok"
+    assert value(nearer, "lamp_power").best < 250.0
+
+
+def test_celsius_typed_as_fahrenheit_lowers_no_lamp(anyone: Preferences) -> None:
+    reply = ask("basking surface:39F air:27F distance:10in animal:bearded dragon", anyone)
+    assert reply.status == "problem"
+    assert "39C" in reply.answer
