@@ -45,6 +45,7 @@ _SOURCES = ("keitz1971", "uv_distance_rows")
 # Classes a beginner can buy and the model was fitted to, the milder first.
 _ALTERNATIVES = tuple(Lamp(s, f) for s in (6.0, 12.0) for f in (Fixture.PLAIN, Fixture.POLISHED))
 _AN_INCH_M = 0.0254
+_WEAK_PERCENT = 6.0
 
 
 def answer_distance(query: DistanceQuery, context: Context) -> Reply:
@@ -87,7 +88,7 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
             *_held_rows(placement, units),
             doubt_row(doubts),
         ),
-        steps=_steps(wish, start, units),
+        steps=_weak_over_screen(lamp, screen, placement, wish, units) + _steps(wish, start, units),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
@@ -111,6 +112,29 @@ def _held_rows(placement: Placement, units: Units) -> tuple[Row, ...]:
         f"{length(FARTHEST_PLACE_M, units)}, the farthest I answer for",
     }
     return tuple(Row(label="Held", text=told[r]) for r in placement.reasons if r in told)
+
+
+def _weak_over_screen(
+    lamp: Lamp, screen: Screen, placement: Placement, wish: Wish, units: Units
+) -> tuple[str, ...]:
+    """Advise a stronger tube where a weak one over a screen has hardly any room to be wrong."""
+    if not _is_tight(lamp, screen, placement):
+        return ()
+    stronger = [text for text in _alternatives(screen, wish, units) if " 6 %" not in text]
+    if not stronger:
+        return ()
+    return (
+        (
+            f"Better for a beginner: {stronger[0]}. A weak tube over a screen has to hang so near "
+            "that an inch more or less matters."
+        ),
+    )
+
+
+def _is_tight(lamp: Lamp, screen: Screen, placement: Placement) -> bool:
+    held = Reason.NEAR_END_HELD_FOR_COMFORT in placement.reasons
+    weak = lamp.strength_percent <= _WEAK_PERCENT and lamp.own is None
+    return weak and held and not isinstance(screen, NoScreen)
 
 
 def _steps(wish: Wish, start: Spot, units: Units) -> tuple[str, ...]:
@@ -222,6 +246,8 @@ def _alternatives(screen: Screen, wish: Wish, units: Units) -> tuple[str, ...]:
     found = []
     for lamp in _ALTERNATIVES:
         placement = place(lamp, screen, wish.low, wish.high)
+        if _is_tight(lamp, screen, placement):
+            continue
         if placement.verdict is Verdict.FITS and placement.near and placement.far:
             span = length_range(placement.near.distance_m, placement.far.distance_m, units)
             found.append(

@@ -60,7 +60,8 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
         lit_m = choice.tube.lit_length_m
     rows = suits(query.distance.low, screen, wish.low, wish.high, lit_m)
     own = _own_lamp(query, screen, lit_m)
-    picks = _picks(rows, wish)
+    too_close = query.distance.low < COMFORTABLE_MINIMUM_M
+    picks = () if too_close else _picks(rows, wish)
     here = spot(Lamp(12.0, Fixture.POLISHED, lit_m), query.distance.low, screen)
     place_row = Row(
         label="Place",
@@ -69,7 +70,7 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     )
     return Reply(
         command="tube",
-        status="ok",
+        status="problem" if too_close else "ok",
         title=f"Which tube for {wish.whom}",
         answer=_answer(picks, choice, wish, query.distance.low, own, units),
         values=_values(rows, choice, own),
@@ -79,7 +80,7 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
             screen_row(screen, here.screen_transmission),
             *_length_rows(choice, units),
         ),
-        table=_table(rows, own, wish),
+        table=_table(rows, own, wish, too_close),
         steps=_steps(picks, wish, query.distance.low, units),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
@@ -155,18 +156,19 @@ def _own_lamp(query: TubeQuery, screen: Screen, lit_m: float) -> Estimate | None
     return estimate_at(lamp, query.distance.low, screen)
 
 
-def _table(rows: tuple[SuitRow, ...], own: Estimate | None, wish: Wish) -> Table:
+def _table(rows: tuple[SuitRow, ...], own: Estimate | None, wish: Wish, too_close: bool) -> Table:
     told = [
         (
             f"{row.strength_percent:.0f} %",
             fixture_name(row.fixture),
             uvi_estimate(row.uvi),
-            _VERDICTS[row.standing],
+            "too near" if too_close else _VERDICTS[row.standing],
         )
         for row in rows
     ]
     if own:
-        told.insert(0, ("your own lamp", "as you read it", uvi_estimate(own), _verdict(own, wish)))
+        verdict = "too near" if too_close else _verdict(own, wish)
+        told.insert(0, ("your own lamp", "as you read it", uvi_estimate(own), verdict))
     return Table(columns=("Tube", "Fixture", "UVI there", "Verdict"), rows=tuple(told))
 
 
@@ -194,6 +196,12 @@ def _answer(
     own: Estimate | None,
     units: Units,
 ) -> str:
+    if distance_m < COMFORTABLE_MINIMUM_M:
+        return (
+            f"Take none at {length(distance_m, units)}: that is too near for any tube, because an "
+            "animal that lifts itself gets far more UV and can touch the fixture. Make it at least "
+            f"{length(COMFORTABLE_MINIMUM_M, units)}, then ask again."
+        )
     if own and standing_of(own.best, wish.low, wish.high) is Standing.WITHIN:
         first = (
             f"Keep your own lamp: by your readings it gives about UVI {uvi_estimate(own)} at "
@@ -265,14 +273,14 @@ def _steps(
     picks: tuple[SuitRow, ...], wish: Wish, distance_m: float, units: Units
 ) -> tuple[str, ...]:
     steps = []
+    if distance_m < COMFORTABLE_MINIMUM_M:
+        steps.append(
+            "Hang the tube higher or lower the platform, until it is at least "
+            f"{length(COMFORTABLE_MINIMUM_M, units)} from the animal's back."
+        )
     if not picks:
         steps.append(
             "Ask distance with a 12 % and a 6 % tube to see where each would have to hang."
-        )
-    if distance_m < COMFORTABLE_MINIMUM_M:
-        steps.append(
-            f"{length(distance_m, units)} is too close for comfort: make it at least "
-            f"{length(COMFORTABLE_MINIMUM_M, units)}."
         )
     steps += [
         "Measure from the underside of the lit tube to the animal's back where it basks.",

@@ -29,6 +29,7 @@ from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
     PlaceCheck,
+    Placement,
     Standing,
     Verdict,
     check_place,
@@ -111,13 +112,7 @@ def _picture(lamp: Lamp, screen: Screen, check: PlaceCheck, wish: Wish, units: U
 def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
     placement = check.placement
     if check.here.distance_m < SAFE_MINIMUM_M:
-        return (
-            (
-                f"Whatever the UVI, {length(check.here.distance_m, units)} is too near to be "
-                f"safe: give the animal at least {length(COMFORTABLE_MINIMUM_M, units)}, "
-                "then ask distance."
-            ),
-        )
+        return (_too_near(placement, length(check.here.distance_m, units), units),)
     if placement.verdict is not Verdict.FITS or not (placement.start and placement.near):
         return (
             (
@@ -136,6 +131,15 @@ def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
             "raising or lowering the platform does the same."
         ),
     )
+
+
+def _too_near(placement: Placement, here: str, units: Units) -> str:
+    told = f"Whatever the UVI, {here} is too near to be safe. Switch the tube off"
+    start = placement.start if placement.verdict is Verdict.FITS else None
+    if start is None:
+        return f"{told}, and ask distance with the same words to see what to use instead."
+    away = length(max(start.distance_m, COMFORTABLE_MINIMUM_M), units)
+    return f"{told} and hang it {away} from the animal's back."
 
 
 def _afterwards(wish: Wish) -> tuple[str, ...]:

@@ -38,6 +38,15 @@ _REFUSED = (
         re.compile(r"(?<![a-z0-9])t(?:8|10|12)(?![0-9])", re.I),
         "a T5 HO tube: a T8 tube is weaker and needs a UV index meter, not this table",
     ),
+    (
+        re.compile(
+            r"^\W*(?:unknown|unmarked|unlabell?ed|no (?:label|idea|name)|not sure|none|\?+)"
+        ),
+        (
+            "the strength on the label of a T5 HO tube; one that nobody knows needs a UV index "
+            "meter before an animal sits under it, or buy a new 6% or 12% tube"
+        ),
+    ),
 )
 
 

@@ -66,6 +66,11 @@ _SOME = (
     "|fine mesh|insect screen|fly screen|through the screen|on the screen|on the mesh|on top"
     "|on top of the screen|on top of the mesh|above the screen|above the mesh|over the screen"
 )
+_PANE = re.compile(r"\b(?:glass|pane|window|acrylic|plastic|polycarbonate)\b")
+_NO_PANE = (
+    "nothing between, or a mesh; glass and most clear plastic take nearly all of the UV, so the "
+    "tube has to hang where it does not shine through them"
+)
 _PERCENT = r"\s*(?:%|percent|per cent|pct)"
 _BLOCKS = r"(?:block(?:s|ed|ing)?|takes?|cuts?|stops?|absorbs?)"
 _PASSES = r"(?:pass(?:es|ed|ing)?|lets? through|through|transmit(?:s|ted|ting)?|open(?: area)?)"
@@ -83,6 +88,8 @@ def read_screen(text: str) -> Screen:
     plain = normalise(words).lower().strip(" .")
     if plain in _NONE.split("|"):
         return NoScreen(words)
+    if _PANE.search(plain):
+        raise NotUnderstoodError(text, _NO_PANE, "none")
     if plain in _SOME.split("|"):
         raise NotUnderstoodError(text, _GO_ON, "45%")
     return _share(plain, words) or _weave(plain, words)

@@ -5,9 +5,9 @@ from typing import Annotated
 from pydantic import Field
 
 from bot.language.choices import read_choice
-from bot.language.dates import read_age
-from bot.language.quantities import Measure, read_number
+from bot.language.quantities import read_number
 from bot.queries.options import (
+    Age,
     AnimalName,
     EnclosureSize,
     FixtureOption,
@@ -48,7 +48,6 @@ _KINDS = {
 _Uvi = Annotated[
     float, reading(lambda text: read_number(text, "a UV index such as 4.2", "4.2")), Option()
 ]
-_Age = Annotated[Measure, reading(read_age), Option()]
 _Kind = Annotated[
     str, reading(lambda text: read_choice(text, _KINDS)), Option(choices=tuple(_KINDS))
 ]
@@ -76,7 +75,7 @@ class SaveQuery(Query):
     length: Length | None = Field(
         None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
     )
-    age: _Age | None = Field(
+    age: Age | None = Field(
         None, description="how long the tube has been in use, such as 6 months", examples=["new"]
     )
     enclosure: EnclosureSize | None = Field(

@@ -12,6 +12,7 @@ from typing import Annotated, Any
 from pydantic import BaseModel, BeforeValidator, ConfigDict, ValidationInfo
 
 from bot.kept.group import NOTHING_OWN, Own, OwnLamp
+from bot.language.dates import read_age
 from bot.language.lamps import Fixture, TubeStrength, read_fixture, read_tube_strength
 from bot.language.quantities import (
     Measure,
@@ -36,6 +37,7 @@ from bot.language.sizes import Size, read_size
 from bot.language.skies import read_latitude, read_month
 
 __all__ = [
+    "Age",
     "AnimalName",
     "CommandName",
     "Convertible",
@@ -177,6 +179,7 @@ AnimalName = Annotated[str, Option(completes="animal")]
 CommandName = Annotated[str, Option(completes="command")]
 PageName = Annotated[str, Option(completes="page")]
 Convertible = Annotated[Measure, _measured(read_convertible), Option()]
+Age = Annotated[Measure, reading(lambda text: single(read_age(text))), Option()]
 Duration = Annotated[Measure, reading(lambda text: single(read_duration(text))), Option()]
 EnclosureSize = Annotated[Size, _measured(read_size), Option()]
 Hours = Annotated[Measure, reading(lambda text: single(read_duration(text, "h"))), Option()]

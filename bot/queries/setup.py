@@ -4,6 +4,7 @@ from pydantic import Field
 
 from bot.queries.heat import Thermometers
 from bot.queries.options import (
+    Age,
     AnimalName,
     Duration,
     FixtureOption,
@@ -42,7 +43,7 @@ class CheckQuery(Query):
         None, description="from the tube to the animal's back", examples=["16in"]
     )
     length: Length | None = Field(None, description="length of the tube", examples=["34in"])
-    age: Duration | None = Field(
+    age: Age | None = Field(
         None, description="how long the tube has been in use", examples=["6 months"]
     )
     meter: UviRange | None = Field(

@@ -3,8 +3,8 @@
 from pydantic import Field
 
 from bot.queries.options import (
+    Age,
     AnimalName,
-    Duration,
     FixtureOption,
     Length,
     Query,
@@ -35,7 +35,7 @@ class DistanceQuery(Query):
     length: Length | None = Field(
         None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
     )
-    age: Duration | None = Field(
+    age: Age | None = Field(
         None,
         description="how long the tube has been in use, such as 6 months",
         examples=["6 months"],

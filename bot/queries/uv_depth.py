@@ -8,9 +8,9 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
 from bot.language.screens import NoScreen
 from bot.queries.options import (
+    Age,
     AnimalName,
     DatedReadings,
-    Duration,
     EnclosureSize,
     FixtureOption,
     Hours,
@@ -87,7 +87,7 @@ class DeclineQuery(Query):
     )
     animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
     uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
-    age: Duration | None = Field(
+    age: Age | None = Field(
         None,
         description="how long the tube has been in use, without a meter",
         examples=["8 months"],

@@ -121,3 +121,49 @@ def test_every_figure_shown_has_a_range_or_a_doubt(anyone: Preferences) -> None:
     reply = ask("distance tube:12% reflector:polished screen:45% animal:bearded dragon", anyone)
     for entry in reply.values:
         assert entry.low < entry.best < entry.high, entry.name
+
+
+def test_a_tube_too_near_is_sent_to_its_right_distance_and_no_nearer(anyone: Preferences) -> None:
+    reply = ask(
+        "uvi distance:4in tube:12% reflector:polished screen:none animal:bearded dragon", anyone
+    )
+    assert "too near to be safe" in reply.steps[0]
+    assert "17.5 in (44 cm)" in reply.steps[0]
+
+
+def test_no_tube_is_picked_for_a_place_that_is_too_near(anyone: Preferences) -> None:
+    reply = ask("tube distance:5in screen:none animal:bearded dragon", anyone)
+    assert reply.status == "problem"
+    assert "8 in (20 cm)" in reply.answer
+    assert reply.table is not None
+    assert {line[3] for line in reply.table.rows} == {"too near"}
+
+
+def test_a_beginner_is_led_away_from_a_weak_tube_over_a_screen(anyone: Preferences) -> None:
+    tight = ask("distance tube:6% reflector:polished screen:30% animal:bearded dragon", anyone)
+    assert tight.steps[0].startswith("Better for a beginner: T5 HO, 12 %")
+    refused = ask("distance tube:6% reflector:plain screen:30% animal:bearded dragon", anyone)
+    assert refused.status == "problem"
+    assert not any("6 %" in step and "screen" in step for step in refused.steps)
+    row_of_the_trade = "distance tube:12% reflector:plain screen:45% animal:bearded dragon"
+    assert not any("beginner" in step for step in ask(row_of_the_trade, anyone).steps)
+
+
+@pytest.mark.parametrize(
+    ("option", "told"),
+    [("tube:unknown", "UV index meter"), ("screen:glass lid", "nearly all of the UV")],
+)
+def test_what_nobody_can_reckon_with_is_explained(
+    option: str, told: str, anyone: Preferences
+) -> None:
+    given = {"tube": "12%", "reflector": "plain", "screen": "none", "animal": "bearded dragon"}
+    name, text = option.split(":")
+    line = "distance " + " ".join(f"{n}:{t}" for n, t in (given | {name: text}).items())
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert told in reply.answer
+
+
+def test_a_new_tube_may_be_told_in_one_word(anyone: Preferences) -> None:
+    tail = "tube:12% reflector:plain screen:none animal:bearded dragon"
+    assert ask(f"distance {tail} age:new", anyone).status == "ok"

@@ -138,7 +138,7 @@ def test_a_screen_without_a_figure_is_asked_about_with_a_way_to_go_on(text: str)
         ("passes 0%", "lets something through"),
         ("150%", "from 0% to 100%"),
         ("45", "how much it blocks"),
-        ("glass", "how much it blocks"),
+        ("glass", "nearly all of the UV"),
     ],
 )
 def test_what_is_no_screen_is_refused(text: str, wanted: str) -> None:
