@@ -36,8 +36,8 @@ def work(monkeypatch: pytest.MonkeyPatch) -> list[str]:
 
 async def test_a_question_asked_again_is_not_worked_out_again(work: list[str]) -> None:
     answers = Answers()
-    first = answers.finished(LENGTH, ANYONE, PRIVATE)
-    again = answers.finished(Question("convert", {"value": "14in"}), ANYONE, PRIVATE)
+    first = await answers.finished(LENGTH, ANYONE, PRIVATE)
+    again = await answers.finished(Question("convert", {"value": "14in"}), ANYONE, PRIVATE)
     assert again is first
     assert work == ["convert"]
 
@@ -45,11 +45,11 @@ async def test_a_question_asked_again_is_not_worked_out_again(work: list[str]) -
 async def test_another_unit_place_or_text_is_another_answer(work: list[str]) -> None:
     answers = Answers()
     found = [
-        answers.finished(LENGTH, ANYONE, PRIVATE),
-        answers.finished(LENGTH, METRIC, PRIVATE),
-        answers.finished(LENGTH, ANYONE, PUBLIC),
-        answers.finished(LENGTH, ANYONE, ALONE),
-        answers.finished(Question("convert", {"value": "14 in"}), ANYONE, PRIVATE),
+        await answers.finished(LENGTH, ANYONE, PRIVATE),
+        await answers.finished(LENGTH, METRIC, PRIVATE),
+        await answers.finished(LENGTH, ANYONE, PUBLIC),
+        await answers.finished(LENGTH, ANYONE, ALONE),
+        await answers.finished(Question("convert", {"value": "14 in"}), ANYONE, PRIVATE),
     ]
     assert len(work) == 5
     assert [finished.public for finished in found] == [False, False, True, False, False]
@@ -60,14 +60,14 @@ async def test_an_answer_is_kept_for_its_day_only(work: list[str]) -> None:
     answers = Answers(today=lambda: days.pop(0))
     question = Question("hours", {"animal": "bearded dragon", "latitude": "52N"})
     for _ in range(3):
-        answers.finished(question, ANYONE, PRIVATE)
+        await answers.finished(question, ANYONE, PRIVATE)
     assert work == ["hours", "hours"]
 
 
 async def test_no_more_than_so_many_are_kept_and_the_oldest_goes(work: list[str]) -> None:
     answers = Answers(most=2)
     for length in ("1in", "2in", "3in", "3in", "1in"):
-        answers.finished(Question("convert", {"value": length}), ANYONE, PRIVATE)
+        await answers.finished(Question("convert", {"value": length}), ANYONE, PRIVATE)
     assert len(work) == 4
 
 
@@ -76,8 +76,8 @@ async def test_what_failed_is_tried_again(monkeypatch: pytest.MonkeyPatch) -> No
     with monkeypatch.context() as broken:
         broken.setattr(answering, "render_embeds", lambda _: 1 / 0)
         with pytest.raises(ZeroDivisionError):
-            answers.finished(LENGTH, ANYONE, PRIVATE)
-    assert answers.finished(LENGTH, ANYONE, PRIVATE).status == "ok"
+            await answers.finished(LENGTH, ANYONE, PRIVATE)
+    assert (await answers.finished(LENGTH, ANYONE, PRIVATE)).status == "ok"
 
 
 @pytest.mark.parametrize("way", [PRIVATE, PUBLIC, ALONE])
@@ -88,7 +88,7 @@ async def test_a_kept_answer_is_sent_as_a_new_one_would_be(way: Way) -> None:
         return [e.to_dict() for e in finished.message.embeds], view.to_components()
 
     question = Question("distance", TUBE)
-    kept = Answers().finished(question, ANYONE, way)
+    kept = await Answers().finished(question, ANYONE, way)
     assert sent(kept) == sent(laid_out(question.answered(ANYONE), question, way))
 
 

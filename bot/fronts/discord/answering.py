@@ -4,10 +4,11 @@ The same few questions are asked all day. What is kept holds for one day, since 
 of dates, and never an answer from saved data.
 """
 
-from collections.abc import Callable
+from collections import OrderedDict
+from collections.abc import Callable, Hashable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
-from functools import cache, lru_cache
+from functools import cache
 from typing import Any, Final, Literal
 
 import discord
@@ -15,6 +16,7 @@ import discord
 from bot.ask import ask
 from bot.commands import command_named
 from bot.fronts.discord.buttons import view_for
+from bot.fronts.discord.flight import Turns
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, note_failure
 from bot.fronts.discord.sharing import Target
@@ -72,31 +74,39 @@ class Answers:
     """Answers questions that need no saved data, and keeps the latest answers."""
 
     def __init__(self, most: int = _MOST_KEPT, today: Callable[[], date] = _today) -> None:
-        self._kept = lru_cache(maxsize=most)(_finished)
+        self._most = most
         self._today = today
+        self._turns = Turns()
+        self._kept: OrderedDict[Hashable, Finished] = OrderedDict()
 
-    def finished(self, question: Question, preferences: Preferences, way: Way) -> Finished:
-        """Return the answer; what fails is raised and not kept."""
+    async def finished(
+        self,
+        question: Question,
+        preferences: Preferences,
+        way: Way,
+        about: Target | None = None,
+    ) -> Finished:
+        """Return the answer; what fails is raised and not kept.
+
+        ``about`` is the message that the question was taken from, whose writer can be answered.
+        """
         given = tuple(question.given.items())
-        return self._kept(question.command, given, preferences, way, self._today())
-
-
-def _finished(
-    command: str,
-    given: tuple[tuple[str, str], ...],
-    preferences: Preferences,
-    way: Way,
-    _: date,
-) -> Finished:
-    question = Question(command, dict(given))
-    return laid_out(question.answered(preferences), question, way)
+        key = question.command, given, preferences, way, about, self._today()
+        kept = self._kept.get(key)
+        if kept is not None:
+            self._kept.move_to_end(key)
+            return kept
+        # A crowd's first answer leaves before its last is begun.
+        async with self._turns:
+            finished = laid_out(question.answered(preferences), question, way, about)
+        self._kept[key] = finished
+        if len(self._kept) > self._most:
+            self._kept.popitem(last=False)
+        return finished
 
 
 def laid_out(reply: Reply, question: Question, way: Way, about: Target | None = None) -> Finished:
-    """Return the reply to a question as it is sent.
-
-    ``about`` is the message that the question was taken from, whose writer can be answered.
-    """
+    """Return the reply to a question as it is sent."""
     public = way.public and reply.status == "ok"
     view = view_for(
         reply,

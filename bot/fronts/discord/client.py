@@ -15,7 +15,7 @@ import discord
 from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.completion import complete
-from bot.fronts.discord.answering import Answers, Finished, Way, has_two_faces, laid_out
+from bot.fronts.discord.answering import Answers, Way, has_two_faces
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.flight import InFlight
 from bot.fronts.discord.forms import take_form
@@ -79,7 +79,6 @@ class Noonstone(discord.AutoShardedClient):
         self.in_flight = InFlight()
         self._here: set[int] = set()
         self._answers = Answers()
-        self._turn = asyncio.Lock()
         self._preferences = preferences
         self._folder = folder
         self.tree = build_tree(self)
@@ -167,9 +166,7 @@ class Noonstone(discord.AutoShardedClient):
             alone = in_direct_messages(interaction)
             way = Way(addressee is not None, alone, self.studio is not None)
             with self._noted(question.command) as note:
-                # One at a time, so that a crowd's first answer leaves before its last is begun.
-                async with self._turn:
-                    finished = self._finished(question, self.preferences(first), way, about)
+                finished = await self._answers.finished(question, self.preferences(first), way, about)
                 note(finished.status)
                 message = finished.message
                 if finished.public and addressee is not None:
@@ -178,13 +175,6 @@ class Noonstone(discord.AutoShardedClient):
                     await edit_in_place(interaction, message)
                 else:
                     await send(interaction, message, private=not (finished.public or alone))
-
-    def _finished(
-        self, question: Question, preferences: Preferences, way: Way, about: Target | None
-    ) -> Finished:
-        if about is None:
-            return self._answers.finished(question, preferences, way)
-        return laid_out(question.answered(preferences), question, way, about)
 
     @contextmanager
     def _noted(self, command: str) -> Iterator[Callable[[str], None]]:

@@ -1,10 +1,10 @@
-"""What is being answered just now, so that the bot can leave without dropping any of it."""
+"""What is being answered just now: one after the other, and finished before the bot leaves."""
 
 import asyncio
 from collections.abc import Iterator
 from contextlib import contextmanager
 
-__all__ = ["InFlight"]
+__all__ = ["InFlight", "Turns"]
 
 _TURNS = 3
 
@@ -41,3 +41,17 @@ class InFlight:
         except TimeoutError:
             return False
         return True
+
+
+class Turns:
+    """Work that is done in turns: between two of them the loop sends, receives and keeps time."""
+
+    def __init__(self) -> None:
+        self._lock = asyncio.Lock()
+
+    async def __aenter__(self) -> None:
+        await self._lock.acquire()
+
+    async def __aexit__(self, *_: object) -> None:
+        # Released at once, the next would begin before the loop had looked around.
+        asyncio.get_running_loop().call_soon(self._lock.release)
