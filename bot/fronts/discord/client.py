@@ -166,7 +166,9 @@ class Noonstone(discord.AutoShardedClient):
             alone = in_direct_messages(interaction)
             way = Way(addressee is not None, alone, self.studio is not None)
             with self._noted(question.command) as note:
-                finished = await self._answers.finished(question, self.preferences(first), way, about)
+                finished = await self._answers.finished(
+                    question, self.preferences(first), way, about
+                )
                 note(finished.status)
                 message = finished.message
                 if finished.public and addressee is not None:
