@@ -35,7 +35,7 @@ BROKEN = Card("a", "", "", ("one", "two"), (CardRow("row", (Cell("x"),)),))
 
 @pytest_asyncio.fixture
 async def client() -> AsyncIterator[Client]:
-    async with TestClient(TestServer(application())) as opened:
+    async with TestClient(TestServer(application(files=SITE))) as opened:
         yield opened
 
 

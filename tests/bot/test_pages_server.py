@@ -13,8 +13,10 @@ from aiohttp.test_utils import TestClient, TestServer
 
 from bot.fronts.pages import server
 from bot.fronts.pages.server import MOST_CHARACTERS, application
+from bot.fronts.pages.site import render_site
 
 Client = TestClient[web.Request, web.Application]
+SITE = render_site(try_it=True)
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
 
 
@@ -34,7 +36,7 @@ def clock() -> Clock:
 
 @pytest_asyncio.fixture
 async def client(clock: Clock) -> AsyncIterator[Client]:
-    async with TestClient(TestServer(application(per_minute=6, clock=clock))) as opened:
+    async with TestClient(TestServer(application(6, clock, SITE))) as opened:
         yield opened
 
 
@@ -170,7 +172,10 @@ async def test_a_fault_of_ours_is_told_by_a_number_that_the_log_knows(
 
 async def test_the_longest_question_fits_the_request_line_in_any_alphabet() -> None:
     question = quote("€" * MOST_CHARACTERS)
-    async with server.listening(application()) as port, aiohttp.ClientSession() as session:
+    async with (
+        server.listening(application(files=SITE)) as port,
+        aiohttp.ClientSession() as session,
+    ):
         address = f"http://{server.HOST}:{port}/try.html?q={question}"
         response = await session.get(address, max_line_size=server.LONGEST_LINE)
         assert response.status == 200
@@ -190,7 +195,7 @@ UNREADABLE = {
 async def test_what_cannot_be_read_gets_a_plain_page_and_leaves_no_word_in_the_log(
     sent: bytes, caplog: pytest.LogCaptureFixture
 ) -> None:
-    async with server.listening(application()) as port:
+    async with server.listening(application(files=SITE)) as port:
         reader, writer = await asyncio.open_connection(server.HOST, port)
         with caplog.at_level(logging.INFO):
             writer.write(sent)

@@ -9,7 +9,7 @@ import logging
 import signal
 import time
 import uuid
-from collections.abc import AsyncIterator, Awaitable, Callable
+from collections.abc import AsyncIterator, Awaitable, Callable, Mapping
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import asynccontextmanager
 from math import ceil
@@ -58,10 +58,12 @@ log = logging.getLogger(__name__)
 
 
 class _Site:
-    """The handlers, with the site rendered once and one thread that answers."""
+    """The handlers, with the site rendered beforehand and one thread that answers."""
 
-    def __init__(self, per_minute: int, clock: Callable[[], float]) -> None:
-        self._files = render_site(try_it=True)
+    def __init__(
+        self, files: Mapping[str, bytes], per_minute: int, clock: Callable[[], float]
+    ) -> None:
+        self._files = files
         self._allowance = Allowance(per_minute, clock)
         self._drawn = Drawn(Studio())
         self._thread = ThreadPoolExecutor(1, thread_name_prefix="ask")
@@ -113,10 +115,16 @@ class _Site:
 
 
 def application(
-    per_minute: int = PER_MINUTE, clock: Callable[[], float] = time.monotonic
+    per_minute: int = PER_MINUTE,
+    clock: Callable[[], float] = time.monotonic,
+    files: Mapping[str, bytes] | None = None,
 ) -> web.Application:
-    """Return the server's application; ``clock`` counts seconds for the rate limit."""
-    site = _Site(per_minute, clock)
+    """Return the server's application.
+
+    ``clock`` counts seconds for the rate limit; ``files`` is the site where it was rendered
+    before.
+    """
+    site = _Site(files or render_site(try_it=True), per_minute, clock)
     app = web.Application(middlewares=[_told_plainly])
     app.router.add_get("/try.html", site.try_it)
     app.router.add_get("/{name:[^/]*}", site.file)
