@@ -34,6 +34,8 @@ __all__ = ["answer_meter"]
 
 _GUIDE = ("how-to-take-a-reading", "reading-a-uv-meter", "measuring-the-distance")
 _SOURCES = ("keitz1971", "birge1932", "uv_meter_judgement", "nearest_distance")
+# Readings that fix the lamp no better than this are no ground to move it.
+_LOOSE = 1.25
 _STANDINGS = {Standing.BELOW: "below", Standing.WITHIN: "inside", Standing.ABOVE: "above"}
 _REFUSALS = {
     Verdict.TOO_WEAK: "this lamp is too weak for that range at any safe distance",
@@ -64,7 +66,7 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
         command="meter",
         status="ok",
         title=f"Your lamp by your readings, for {wish.whom}",
-        answer=_answer(query, check, wish, units),
+        answer=_warned(known.fit) + _answer(query, check, wish, units),
         values=_values(known, check),
         rows=(
             wish.row,
@@ -116,6 +118,13 @@ def _known(query: MeterQuery, named: Lamp) -> _Known:
         ) from error
     fit = fit_readings(bare, named)
     return _Known(replace(named, own=fit.own), fit, FlatScreen(passes.best), passes)
+
+
+def _warned(fit: MeterFit) -> str:
+    """Return what stands before the answer where the readings contradict each other."""
+    if fit.fit.factor <= _LOOSE:
+        return ""
+    return "Your readings do not fit one tube: read again before you move anything. "
 
 
 def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> str:
@@ -191,11 +200,12 @@ def _steps(known: _Known, check: PlaceCheck, wish: Wish, units: Units) -> tuple[
         steps.append("Leave it where it is, if that is where the animal basks.")
     else:
         steps.append("Ask tube for that distance, to see which class would suit.")
-    if known.fit.set_aside is not None or known.fit.suspects:
-        steps.append(
+    if known.fit.set_aside is not None or known.fit.suspects or known.fit.fit.factor > _LOOSE:
+        again = (
             "Read again after 30 minutes alight: under the middle of the tube, sensor facing it, "
             "other lamps off."
         )
+        steps.insert(0 if known.fit.fit.factor > _LOOSE else len(steps), again)
     steps.append(
         f"Read again after every change: {uvi_range(wish.low, wish.high)} is right. "
         "Write each reading down with its date, to see the tube fade."

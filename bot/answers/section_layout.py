@@ -79,13 +79,7 @@ def layout(query: SectionQuery, units: Units) -> Layout:
         )
     start = given(query.start, 0.0, "the tube begins from the warm end wall:")
     long = _tube_length(query, box, units, taken)
-    if start + long > box.length_m + 1e-9:
-        raise NotUnderstoodError(
-            query.length.text if query.length else size.text,
-            f"a tube and a start that fit into {length(box.length_m, units)}",
-            "length:22in",
-            "length",
-        )
+    _check_start(query, start, long, box, units)
     wide = given(query.platform, min(_PLATFORM_M, box.length_m / 3.0), "the platform's length:")
     wide = min(wide, box.length_m)
     platform = Platform(0.0, wide, box.depth_m / 4.0, 3.0 * box.depth_m / 4.0, top)
@@ -101,6 +95,25 @@ def layout(query: SectionQuery, units: Units) -> Layout:
         back_m=back,
         heat=HeatPatch(heat_x, box.depth_m / 2.0, patch / 2.0),
         taken=tuple(taken),
+    )
+
+
+def _check_start(query: SectionQuery, start: float, long: float, box: Box, units: Units) -> None:
+    if start + long <= box.length_m + 1e-9:
+        return
+    if query.start and not query.length and long <= box.length_m:
+        raise NotUnderstoodError(
+            query.start.text,
+            f"a start that leaves room for a tube {length(long, units)} long (at most "
+            f"{length(box.length_m - long, units)}), or a shorter tube",
+            "length:22in",
+            "start",
+        )
+    raise NotUnderstoodError(
+        query.length.text if query.length else query.enclosure.text,
+        f"a tube and a start that fit into {length(box.length_m, units)}",
+        "length:22in",
+        "length",
     )
 
 

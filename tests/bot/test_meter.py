@@ -162,3 +162,14 @@ def test_meter_readings_need_no_name_before_them(anyone: Preferences) -> None:
     bare = ask("meter 4.2 at 12 in, 2.9 at 15 in", anyone)
     assert bare.command == "meter"
     assert "animal" in bare.answer
+
+
+@pytest.mark.parametrize("readings", ["6 at 10in, 6.2 at 15in, 7 at 20in", "2 at 12in, 8 at 12in"])
+def test_readings_that_contradict_each_other_move_nothing(
+    readings: str, anyone: Preferences
+) -> None:
+    reply = ask(f"meter {readings} {DRAGON}", anyone)
+    assert reply.answer.startswith("Your readings do not fit one tube")
+    assert reply.steps[0].startswith("Read again after 30 minutes")
+    steady = ask(f"meter 4.2 at 12 in, 2.9 at 15 in {DRAGON}", anyone)
+    assert "do not fit" not in steady.answer

@@ -143,3 +143,10 @@ def test_the_end_view_is_the_engine_s_map_across_the_platform(anyone: Preference
     told = ~np.isnan(found)
     assert np.array(end.grid.values)[told] == pytest.approx(found[told], rel=1e-3)
     assert "end view" in picture.alt
+
+
+def test_a_start_too_far_along_is_what_gets_refused(anyone: Preferences) -> None:
+    reply = ask(f"{LINE} {DRAGON} start:20in", anyone)
+    assert reply.status == "problem"
+    assert "“20in” for start" in reply.answer
+    assert "14.5 in (37 cm)" in reply.answer
