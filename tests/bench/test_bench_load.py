@@ -28,7 +28,7 @@ QUESTIONS: dict[str, tuple[str, Callable[[], Given]]] = {
     "convert, asked before": ("convert", lambda: {"value": "14in"}),
     "help": ("help", dict),
 }
-_WARM_UP, _IN_TURN, _AT_ONCE, _BATCHES = 50, 500, 50, 10
+_WARM_UP, _IN_TURN, _AT_ONCE, _BATCHES = 50, 1000, 50, 40
 
 
 async def _compared(
@@ -43,7 +43,7 @@ async def _compared(
         return list(await asyncio.gather(*each))
 
     async with crowd(bare_bot) as bare, crowd(noonstone(folder)) as ours:
-        for _ in range(_WARM_UP):
+        for _ in range(_WARM_UP // at_once + 5):
             await batch(bare, "nothing", dict)
             await batch(ours, name, given)
         for _ in range(rounds):
