@@ -118,7 +118,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.render": ("bot.render", "bot.reply", "bot.drawing"),
     "bot.operating": ("bot.operating",),
-    "bot.fronts": ("bot", "calc.sources", "calc.animals"),
+    "bot.fronts": ("bot", "calc.sources", "calc.animals", "calc.setup.bodies"),
     "bot.__main__": ("bot",),
 }
 # third-party package → the rooms that may import it.

@@ -114,6 +114,16 @@ def test_a_picture_that_fails_does_not_cost_the_page(caplog: pytest.LogCaptureFi
     assert len(caplog.records) == 1
 
 
+def fails() -> Picture:
+    raise ZeroDivisionError
+
+
+def test_a_picture_that_cannot_be_worked_out_is_left_out(caplog: pytest.LogCaptureFixture) -> None:
+    assert Album().put(Picture.later(fails)) is None
+    assert Drawn(studio_of(PNG)).put(Picture.later(fails)) is None
+    assert len(caplog.records) == 2
+
+
 # --- the try-it page -------------------------------------------------------------------------
 
 

@@ -3,9 +3,11 @@
 import asyncio
 import logging
 from collections.abc import AsyncIterator
+from itertools import pairwise
 from urllib.parse import quote
 
 import aiohttp
+import html5lib
 import pytest
 import pytest_asyncio
 from aiohttp import web
@@ -16,6 +18,7 @@ from bot.fronts.pages.server import MOST_CHARACTERS, application
 from bot.fronts.pages.site import render_site
 
 Client = TestClient[web.Request, web.Application]
+HEADINGS = {f"h{level}" for level in range(1, 7)}
 SITE = render_site(try_it=True)
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
 
@@ -76,6 +79,20 @@ async def test_a_question_is_answered_and_stays_in_the_field(client: Client) -> 
     assert status == 200
     assert '<article class="reply reply-ok">' in html
     assert f">{DISTANCE}</textarea>" in html
+
+
+@pytest.mark.parametrize("question", ["", DISTANCE, "distance tube:pony", "card animal:boa"])
+async def test_the_page_of_an_answer_is_valid_and_its_links_lead_somewhere(
+    client: Client, question: str
+) -> None:
+    _, html = await asked(client, question)
+    parsed = html5lib.HTMLParser(strict=True, namespaceHTMLElements=False).parse(html)
+    levels = [int(e.tag[1]) for e in parsed.find("body/div/main").iter() if e.tag in HEADINGS]
+    assert levels[0] == 1
+    assert all(after <= before + 1 for before, after in pairwise(levels))
+    for element in parsed.iter("a"):
+        name = element.attrib["href"].partition("#")[0].partition("?")[0]
+        assert name in ("", "try.html") or name in SITE or name.startswith("drawn-")
 
 
 async def test_the_unit_shown_first_can_be_chosen(client: Client) -> None:

@@ -3,9 +3,16 @@
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from bot.answers.figures import number, temperature, temperature_range, uvi_range
+from bot.answers.figures import (
+    length_range,
+    number,
+    temperature,
+    temperature_range,
+    uvi_range,
+)
 from bot.language.quantities import Units
 from calc.animals import Animal, Target
+from calc.setup.bodies import body_of
 from calc.sources import Source, source
 
 __all__ = ["Sheet", "SheetRow", "sheet"]
@@ -67,6 +74,11 @@ def _targets(animal: Animal) -> Iterator[SheetRow]:
     if animal.night_heat_off_c is not None:
         yield _row("Night heat off at", animal.night_heat_off_c, _temperature)
     yield _row("Hours of light", animal.light_hours, _hours)
+    yield _row("Latitude of its home", animal.home_latitude_deg, _latitudes)
+    body = body_of(animal.slug)
+    if body is not None:
+        back = length_range(body.back_m.low, body.back_m.high, Units.IN)
+        yield SheetRow("Height of its back", back, "over what it lies on", source("back_heights"))
     if animal.zone is not None:
         zone = animal.zone
         text = f"zone {zone.number}: {zone.description}"
@@ -94,6 +106,13 @@ def _hours(target: Target) -> str:
     if target.low == target.high:
         return f"{number(target.low)} h a day"
     return f"{number(target.low)} to {number(target.high)} h a day"
+
+
+def _latitudes(target: Target) -> str:
+    """Return a span of latitudes, its end nearer to the pole of its half first."""
+    low, high = target.low, target.high
+    ends = (low, high) if abs(low) >= abs(high) else (high, low)
+    return " to ".join(f"{number(abs(end))}° {'N' if end >= 0 else 'S'}" for end in ends)
 
 
 def _subject(value: str) -> str:

@@ -28,10 +28,11 @@ class Album:
 
         A picture that fails is logged; the page is then built without it.
         """
-        if picture is None or picture.drawing is None:
+        drawing = _shown(picture)
+        if drawing is None:
             return None
         try:
-            png = _drawn(picture.drawing)
+            png = _drawn(drawing)
         except Exception:
             log.exception("a picture of the site could not be drawn")
             return None
@@ -52,11 +53,15 @@ class Drawn:
         self._drawings: OrderedDict[str, Drawing] = OrderedDict()
 
     def put(self, picture: Picture | None) -> Image | None:
-        """Remember what to draw and return where it can be fetched for a while."""
-        if picture is None or picture.drawing is None:
+        """Remember what to draw and return where it can be fetched for a while.
+
+        May be called beside the event loop: what a picture shows is worked out here.
+        """
+        drawing = _shown(picture)
+        if drawing is None:
             return None
-        name = f"drawn-{fingerprint(picture.drawing)}.png"
-        self._drawings[name] = picture.drawing
+        name = f"drawn-{fingerprint(drawing)}.png"
+        self._drawings[name] = drawing
         self._drawings.move_to_end(name)
         if len(self._drawings) > _MOST_WAITING:
             self._drawings.popitem(last=False)
@@ -76,6 +81,15 @@ class Drawn:
     async def close(self) -> None:
         """End the drawing."""
         await self._studio.close()
+
+
+def _shown(picture: Picture | None) -> Drawing | None:
+    """Return what a picture shows; None also where working it out fails, which is logged."""
+    try:
+        return None if picture is None else picture.drawing
+    except Exception:
+        log.exception("a picture could not be worked out")
+        return None
 
 
 @lru_cache(maxsize=64)

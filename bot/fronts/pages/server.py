@@ -26,7 +26,6 @@ from bot.language.quantities import Units
 from bot.operating.allowance import Allowance
 from bot.preferences import Preferences
 from bot.render.html import render_html
-from bot.reply import Reply
 
 __all__ = [
     "HOST",
@@ -99,15 +98,15 @@ class _Site:
         if wait:
             told = f"That was a lot of questions at once. Please try again in {ceil(wait)} s."
             return _try_page(question, units, told, status=429, retry_after=ceil(wait))
-        reply = await self._answer(question, units)
-        image = self._drawn.put(reply.picture)
-        return _try_page(question, units, answer=render_html(reply, image=image))
-
-    async def _answer(self, question: str, units: str) -> Reply:
         chosen = Units(units) if units in set(Units) else None
         preferences = Preferences(units=chosen, forced_units=chosen)
         loop = asyncio.get_running_loop()
-        return await loop.run_in_executor(self._thread, ask, question, preferences)
+        answer = await loop.run_in_executor(self._thread, self._answer, question, preferences)
+        return _try_page(question, units, answer=answer)
+
+    def _answer(self, question: str, preferences: Preferences) -> Markup:
+        reply = ask(question, preferences)
+        return render_html(reply, image=self._drawn.put(reply.picture))
 
     async def close(self, _: web.Application) -> None:
         self._thread.shutdown(wait=False, cancel_futures=True)
