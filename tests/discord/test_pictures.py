@@ -113,7 +113,7 @@ async def test_a_picture_whose_sending_was_cut_off_is_sent_again(
 ) -> None:
     async with world.running(artist(told)):
         answer = await world.slash("distance", TUBE)
-        world.platform.faults.append(Fault("/webhooks/", "drop"))
+        world.platform.faults.append(Fault("/webhooks/", "drop", method="PATCH"))
         shown = await world.press(answer, SHOW)
     assert shown.post.files
 

@@ -80,10 +80,13 @@ def is_own(interaction: _Any) -> bool:
 
 
 async def send(interaction: _Any, message: Message, *, private: bool) -> None:
-    """Answer with a new message: the callback, or a follow-up where one was given already."""
+    """Answer with a new message, or fill in the one that was promised by ``think``."""
+    response = interaction.response
+    if response.type is discord.InteractionResponseType.deferred_channel_message:
+        await _arrive(interaction, lambda: _filled_in(interaction, message))
+        return
     view = _silenced(message.view)
-    first = not interaction.response.is_done()
-    how = interaction.response.send_message if first else interaction.followup.send
+    how = interaction.followup.send if response.is_done() else response.send_message
     await _arrive(
         interaction,
         lambda: how(
@@ -94,6 +97,17 @@ async def send(interaction: _Any, message: Message, *, private: bool) -> None:
             ephemeral=private,
             allowed_mentions=message.pings,
         ),
+    )
+
+
+async def _filled_in(interaction: _Any, message: Message) -> None:
+    # A follow-up would do the same once, but twice it would be two messages.
+    await interaction.edit_original_response(
+        content=message.content or None,
+        embeds=list(message.embeds),
+        attachments=[attached.file() for attached in message.attached],
+        view=_silenced(message.view),
+        allowed_mentions=message.pings,
     )
 
 

@@ -6,6 +6,7 @@ import logging
 from pathlib import Path
 from typing import Any
 
+import discord
 from discord import app_commands
 
 __all__ = ["sync_when_changed"]
@@ -18,12 +19,17 @@ async def sync_when_changed(tree: app_commands.CommandTree[Any], folder: Path) -
     """Register the commands unless the same ones were registered before; say whether it was done.
 
     What was registered is remembered as a hash in ``folder``; without that file it is done again.
+    Where Discord will not have it now, the bot answers what is registered already.
     """
     digest = _digest(tree)
     path = folder / _FILE
     if _remembered(path) == digest:
         return False
-    synced = await tree.sync()
+    try:
+        synced = await tree.sync()
+    except discord.HTTPException as error:
+        _log.error("cannot register the commands, so the next start tries again: %s", error)
+        return False
     _log.info("registered %d commands", len(synced))
     try:
         folder.mkdir(parents=True, exist_ok=True)
