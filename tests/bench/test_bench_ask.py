@@ -9,6 +9,7 @@ from pytest_benchmark.fixture import BenchmarkFixture
 
 from bot.ask import ask
 from bot.preferences import Preferences
+from bot.render.embeds import render_embeds
 from bot.render.text import render_text
 
 LINES = {
@@ -31,6 +32,11 @@ def test_ask(line: str, benchmark: BenchmarkFixture) -> None:
 def test_render_text(benchmark: BenchmarkFixture) -> None:
     reply = ask(LINES["ask distance"], Preferences())
     assert benchmark(lambda: render_text(reply))
+
+
+def test_render_embeds(benchmark: BenchmarkFixture) -> None:
+    reply = ask(LINES["ask distance"], Preferences())
+    assert benchmark(lambda: render_embeds(reply))
 
 
 def test_plain_pint_parse(benchmark: BenchmarkFixture) -> None:
