@@ -11,7 +11,7 @@ from statistics import quantiles
 
 from tests.discord.cast import Person, direct
 from tests.discord.platform import Exchange
-from tests.discord.test_process import Process, started
+from tests.discord.test_process import LAUNCH, Process, started
 from tests.discord.world import World
 
 __all__ = ["Crowd", "Given", "bare_bot", "crowd", "noonstone", "percentiles", "resident_bytes"]
@@ -45,9 +45,11 @@ class Crowd:
 
 
 @asynccontextmanager
-async def crowd(start: Callable[[World], Awaitable[Process]]) -> AsyncIterator[Crowd]:
+async def crowd(
+    start: Callable[[World], Awaitable[Process]], world: World | None = None
+) -> AsyncIterator[Crowd]:
     """Give a crowd before a bot that runs until the block ends."""
-    world = World()
+    world = world or World()
     await world.open()
     process = await start(world)
     try:
@@ -79,9 +81,9 @@ async def bare_bot(world: World) -> Process:
     )
 
 
-def noonstone(folder: Path) -> Callable[[World], Awaitable[Process]]:
+def noonstone(folder: Path, launch: str = LAUNCH) -> Callable[[World], Awaitable[Process]]:
     """Return how our bot is started, as it is for real."""
-    return lambda world: started(world, folder, stderr=asyncio.subprocess.DEVNULL)
+    return lambda world: started(world, folder, stderr=asyncio.subprocess.DEVNULL, launch=launch)
 
 
 def percentiles(values: list[float]) -> tuple[float, float]:

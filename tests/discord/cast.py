@@ -48,7 +48,10 @@ class Person:
 
 @dataclass(frozen=True)
 class Server:
-    """A guild with one text channel; ``bot_rights`` are the bot's permissions there."""
+    """A guild with one text channel; ``bot_rights`` are the bot's permissions there.
+
+    ``more_channels`` and ``more_roles`` are there only to be carried.
+    """
 
     id: int
     name: str
@@ -56,6 +59,8 @@ class Server:
     locale: str = "en-US"
     bot_rights: int = BOT_RIGHTS
     has_bot: bool = True
+    more_channels: int = 0
+    more_roles: int = 0
 
 
 @dataclass(frozen=True)

@@ -148,8 +148,8 @@ def guild(server: Server) -> Json:
         "id": str(server.id),
         "name": server.name,
         "preferred_locale": server.locale,
-        "roles": [_everyone(server)],
-        "channels": [_text_channel(server)],
+        "roles": [_everyone(server), *_more_roles(server)],
+        "channels": [_text_channel(server), *_more_channels(server)],
         "members": [{**bot, "deaf": False, "mute": False}],
     }
 
@@ -167,6 +167,32 @@ def _everyone(server: Server) -> Json:
         "mentionable": False,
         "flags": 0,
     }
+
+
+def _more_roles(server: Server) -> list[Json]:
+    everyone = _everyone(server)
+    return [
+        {**everyone, "id": str(server.id + n), "name": f"role {n}", "position": n}
+        for n in range(1, server.more_roles + 1)
+    ]
+
+
+def _more_channels(server: Server) -> list[Json]:
+    """Return further channels, each closed to everybody but one role."""
+    first = _text_channel(server)
+    closed = {"id": str(server.id), "type": 0, "allow": "0", "deny": "1024"}
+    opened = {"id": str(server.id + 1), "type": 0, "allow": "1024", "deny": "0"}
+    return [
+        {
+            **first,
+            "id": str(server.channel_id + n),
+            "name": f"channel-{n}",
+            "position": n,
+            "topic": "What is said here, in a few words of the group's own",
+            "permission_overwrites": [closed, opened],
+        }
+        for n in range(1, server.more_channels + 1)
+    ]
 
 
 def message(channel_id: int, author: Json, **parts: Any) -> Json:

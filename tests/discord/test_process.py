@@ -28,12 +28,13 @@ async def started(
     token: str = "loopback",
     door: str = "discord",
     stderr: int = asyncio.subprocess.PIPE,
+    launch: str = LAUNCH,
 ) -> Process:
     environment = {**os.environ, "NOONSTONE_TOKEN": token, "NOONSTONE_DATA_DIR": str(folder)}
     return await asyncio.create_subprocess_exec(
         sys.executable,
         "-c",
-        LAUNCH,
+        launch,
         world.url,
         world.gateway.url,
         door,

@@ -19,6 +19,7 @@ from bot.fronts.discord.answering import Answers, Way, has_two_faces
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.flight import InFlight
 from bot.fronts.discord.forms import take_form
+from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.limits import Limits
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
@@ -82,6 +83,15 @@ class Noonstone(discord.AutoShardedClient):
         self._preferences = preferences
         self._folder = folder
         self.tree = build_tree(self)
+
+    def _get_state(self, **options: Any) -> LeanState:
+        return LeanState(
+            dispatch=self.dispatch,
+            handlers=self._handlers,
+            hooks=self._hooks,
+            http=self.http,
+            **options,
+        )
 
     @property
     def connected(self) -> bool:
