@@ -17,10 +17,7 @@ from calc.validity import OutsideModelError
 
 __all__ = ["ask_stored", "ask_stored_options"]
 
-_NOT_A_MODERATOR = (
-    "This is for the moderators of this server: those who may manage messages, or whom the "
-    "server's settings allow it."
-)
+_NOT_A_MODERATOR = "This is for the moderators of a server: those who may manage messages there."
 
 
 async def ask_stored(

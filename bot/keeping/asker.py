@@ -6,24 +6,38 @@ from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 from bot.desk import Desk
+from bot.kept.group import NOTHING_OWN, Own, ServerSettings
+from bot.kept.keeper import KeeperSettings
 from bot.preferences import Preferences
 from calc.animals import animals
 
-__all__ = ["local_now", "offered", "preferred", "today"]
+__all__ = ["local_now", "merged", "offered", "preferred", "today"]
 
 
 async def preferred(base: Preferences, desk: Desk) -> Preferences:
-    """Return how to answer at this desk: the keeper's wish first, then the group's, then ours."""
+    """Return how to answer at this desk."""
     keeper = await desk.store.keepers.settings(desk.keeper)
     if desk.server is None:
-        return replace(base, units=keeper.units or base.units)
+        return merged(base, keeper)
     group = await desk.store.servers.settings(desk.server)
+    return merged(base, keeper, group, await desk.store.figures.own(desk.server))
+
+
+def merged(
+    base: Preferences,
+    keeper: KeeperSettings,
+    group: ServerSettings | None = None,
+    own: Own = NOTHING_OWN,
+) -> Preferences:
+    """Return how to answer: the keeper's wish first, then the group's, then ours."""
+    if group is None:
+        return replace(base, units=keeper.units or base.units)
     return replace(
         base,
         units=keeper.units or group.units or base.units,
         guide_url=group.guide_url or base.guide_url,
         default_animal=animals()[group.animal].name if group.animal else base.default_animal,
-        own=await desk.store.figures.own(desk.server),
+        own=own,
     )
 
 

@@ -4,6 +4,7 @@ from collections import Counter
 from collections.abc import Mapping
 from datetime import timedelta
 
+from bot import guide
 from bot.desk import Desk
 from bot.keeping.places import server_of
 from bot.kept.counts import Asked
@@ -17,18 +18,24 @@ __all__ = ["asked_for", "stats"]
 _MOST = 10
 
 
-def asked_for(reply: Reply, given: Mapping[str, str]) -> tuple[tuple[Asked, str], ...]:
+def asked_for(command: str, given: Mapping[str, str]) -> tuple[tuple[Asked, str], ...]:
     """Return what an answered question counts as: itself, its animal, its page.
 
     Only names of ours are counted, never what was typed.
     """
-    found = [(Asked.QUESTION, reply.command)]
+    found = [(Asked.QUESTION, command)]
     animal = find(given.get("animal", ""))
     if animal is not None:
         found.append((Asked.ANIMAL, animal.slug))
-    if reply.command == "guide" and given.get("page") and reply.guide:
-        found.append((Asked.PAGE, reply.guide[0].slug))
+    if command == "guide":
+        wish = "-".join(given.get("page", "").lower().split())
+        pages = (p.slug for p in guide.pages() if wish in (p.slug, _dashed(p.title)))
+        found += [(Asked.PAGE, slug) for slug in pages]
     return tuple(found)
+
+
+def _dashed(title: str) -> str:
+    return "-".join(title.lower().split())
 
 
 async def stats(query: StatsQuery, context: Context, desk: Desk) -> Reply:

@@ -139,6 +139,13 @@ class Boards:
             )
             return bool(done.all())
 
+    async def lost(self, board: Board, by: str) -> None:
+        """Forget a board whose channel is gone."""
+        async with self._database.writing() as session:
+            await session.execute(
+                delete(BoardRow).where(BoardRow.id == board.id, BoardRow.claimed_by == by)
+            )
+
     async def next_look(self) -> datetime | None:
         """Return when the next board is to be looked at, if there is one."""
         async with self._database.reading() as session:

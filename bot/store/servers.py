@@ -134,6 +134,12 @@ class Servers:
             rows = await session.scalars(select(ServerRow.id).where(ServerRow.left_at.is_(None)))
             return frozenset(rows)
 
+    async def away(self) -> frozenset[int]:
+        """Return the servers that removed the bot and are not deleted yet."""
+        async with self._database.reading() as session:
+            rows = await session.scalars(select(ServerRow.id).where(ServerRow.left_at.is_not(None)))
+            return frozenset(rows)
+
     async def sweep(self, now: datetime) -> int:
         """Delete everything of the servers whose grace is over, and return how many."""
         async with self._database.writing() as session:

@@ -5,11 +5,13 @@ from typing import TYPE_CHECKING, Any, Final, Self
 
 import discord
 
+from bot.fronts.discord.boards import BoardButton
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.reminders import DoneButton, SnoozeButton
 from bot.fronts.discord.sending import (
     ASK_AGAIN,
     Message,
@@ -77,6 +79,9 @@ BUTTONS: Final = (
     EditButton,
     PageButton,
     PageSelect,
+    SnoozeButton,
+    DoneButton,
+    BoardButton,
 )
 
 

@@ -21,6 +21,7 @@ from bot.fronts.discord.flight import InFlight
 from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.limits import Limits
+from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
     Message,
@@ -33,12 +34,15 @@ from bot.fronts.discord.sending import (
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import sync_when_changed
+from bot.fronts.discord.upkeep import Upkeep
 from bot.fronts.studio import Studio
+from bot.kept.group import Shown
 from bot.language.quantities import Units
 from bot.operating.metrics import Metrics
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
 from bot.settings import Shards
+from bot.store.store import Store
 
 __all__ = ["Noonstone", "keep_the_library_quiet"]
 
@@ -63,6 +67,7 @@ class Noonstone(discord.AutoShardedClient):
         studio: Studio | None = None,
         limits: Limits | None = None,
         shards: Shards | None = None,
+        store: Store | None = None,
     ) -> None:
         super().__init__(
             shard_count=shards.count if shards else None,
@@ -78,6 +83,8 @@ class Noonstone(discord.AutoShardedClient):
         self.limits = limits
         self.metrics = Metrics()
         self.in_flight = InFlight()
+        self.memory = Memory(store) if store is not None else None
+        self._upkeep = Upkeep(self, self.memory) if self.memory is not None else None
         self._here: set[int] = set()
         self._answers = Answers()
         self._preferences = preferences
@@ -105,6 +112,13 @@ class Noonstone(discord.AutoShardedClient):
         # Of several processes one registers the commands of all.
         if self.shard_ids is None or 0 in self.shard_ids:
             await sync_when_changed(self.tree, self._folder)
+        if self._upkeep is not None:
+            await self._upkeep.start()
+
+    def wake(self) -> None:
+        """Do at once what was just asked for: a reminder, a board."""
+        if self._upkeep is not None:
+            self._upkeep.wake()
 
     async def leave(self) -> None:
         """Take no more questions, finish those in flight, then leave Discord."""
@@ -120,8 +134,10 @@ class Noonstone(discord.AutoShardedClient):
             _log.warning("Discord did not say good-bye")
 
     async def close(self) -> None:
-        """Leave Discord, then end the processes that draw."""
+        """End what runs by itself, leave Discord, then end the processes that draw."""
         try:
+            if self._upkeep is not None:
+                await self._upkeep.stop()
             await super().close()
         finally:
             if self.studio is not None:
@@ -140,6 +156,22 @@ class Noonstone(discord.AutoShardedClient):
         """Know that the connection is lost for now."""
         self._here.discard(shard)
 
+    async def on_ready(self) -> None:
+        """Note which servers left while the bot was away; this may come again and again."""
+        if self._upkeep is not None:
+            servers = [guild.id for guild in self.guilds]
+            await self._upkeep.present(servers, list(self.shards), self.shard_count or 1)
+
+    async def on_guild_join(self, guild: discord.Guild) -> None:
+        """Keep what is saved of a server that came back."""
+        if self._upkeep is not None:
+            await self._upkeep.came(guild.id)
+
+    async def on_guild_remove(self, guild: discord.Guild) -> None:
+        """Let the time begin after which the data of a server are deleted."""
+        if self._upkeep is not None:
+            await self._upkeep.left(guild.id)
+
     async def on_error(self, event: str, /, *args: Any, **kwargs: Any) -> None:
         """Log what no other place caught."""
         error = sys.exc_info()[1]
@@ -154,6 +186,16 @@ class Noonstone(discord.AutoShardedClient):
     def preferences(self, first: Units | None = None) -> Preferences:
         """Return how to answer, with this unit first whatever was typed."""
         return replace(self._preferences, forced_units=first)
+
+    async def preferences_of(
+        self, interaction: discord.Interaction["Noonstone"], first: Units | None = None
+    ) -> Preferences:
+        """Return how to answer an asker, by what is saved of the asker and the group."""
+        base = self.preferences(first)
+        return base if self.memory is None else await self.memory.preferences(interaction, base)
+
+    async def _is_public(self, interaction: discord.Interaction["Noonstone"]) -> bool:
+        return self.memory is not None and await self.memory.shown(interaction) is Shown.PUBLIC
 
     async def answer(
         self,
@@ -174,12 +216,15 @@ class Noonstone(discord.AutoShardedClient):
         async with guarded(interaction, f"answering {question.command}"):
             about = about or (target_of(interaction.message) if in_place else None)
             alone = in_direct_messages(interaction)
-            way = Way(addressee is not None, alone, self.studio is not None)
-            with self._noted(question.command) as note:
-                finished = await self._answers.finished(
-                    question, self.preferences(first), way, about
-                )
+            preferences = await self.preferences_of(interaction, first)
+            # What is asked about somebody's message stays with the one who asks.
+            public = addressee is not None or (about is None and await self._is_public(interaction))
+            way = Way(public, alone, self.studio is not None)
+            with self.noted(question.command) as note:
+                finished = await self._answers.finished(question, preferences, way, about)
                 note(finished.status)
+                if self.memory is not None and finished.status == "ok" and not in_place:
+                    self.memory.count(interaction, question.command, question.given)
                 message = finished.message
                 if finished.public and addressee is not None:
                     message = _addressed(message, addressee, interaction.user)
@@ -189,7 +234,7 @@ class Noonstone(discord.AutoShardedClient):
                     await send(interaction, message, private=not (finished.public or alone))
 
     @contextmanager
-    def _noted(self, command: str) -> Iterator[Callable[[str], None]]:
+    def noted(self, command: str) -> Iterator[Callable[[str], None]]:
         """Count and log an answer once it is sent, without a word of what was typed."""
         started = time.perf_counter()
         outcome, taken_s = "error", 0.0

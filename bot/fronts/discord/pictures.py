@@ -71,9 +71,7 @@ class PictureButton(
                 await edit_in_place(interaction, Message(_content(interaction)))
             else:
                 await think(interaction, private=not alone)
-            picture = await _drawn(
-                interaction.client, question, self.units, share=not (shared or alone)
-            )
+            picture = await _drawn(interaction, question, self.units, share=not (shared or alone))
             public = alone or (shared and picture.attached)
             await send(interaction, picture, private=not public)
 
@@ -82,9 +80,12 @@ def _content(interaction: discord.Interaction[Any]) -> str:
     return interaction.message.content if interaction.message is not None else ""
 
 
-async def _drawn(client: "Noonstone", question: Question, units: Units, *, share: bool) -> Message:
+async def _drawn(
+    interaction: discord.Interaction["Noonstone"], question: Question, units: Units, *, share: bool
+) -> Message:
     """Return the picture as a message, or a sentence why there is none."""
-    reply = question.answered(client.preferences(units))
+    client = interaction.client
+    reply = question.answered(await client.preferences_of(interaction, units))
     picture = reply.picture
     if client.studio is None or picture is None or picture.drawing is None:
         return Message("There is no picture of this answer.")

@@ -5,6 +5,8 @@ import gc
 import logging
 import signal
 import sys
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
 from typing import Final
 
 import aiohttp
@@ -17,6 +19,8 @@ from bot.fronts.studio import Studio
 from bot.operating.health import PortTakenError
 from bot.preferences import Preferences
 from bot.settings import Settings
+from bot.store.errors import StoreError
+from bot.store.store import Store, open_store
 
 __all__ = ["run"]
 
@@ -49,6 +53,8 @@ def run(settings: Settings) -> int:
             # It grew while it ran; a new start asks Discord for the number of shards.
             _log.warning("Discord wants more shards; starting anew")
             asyncio.run(_run(settings))
+    except StoreError as error:
+        return _told(str(error), _REFUSED)
     except PortTakenError as error:
         return _told(f"NOONSTONE_HEALTH_PORT: {error}", _REFUSED)
     except discord.LoginFailure:
@@ -72,7 +78,15 @@ async def _run(settings: Settings) -> None:
         loop.add_signal_handler(number, stop.set)
     preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
     studio = Studio()
-    client = Noonstone(preferences, settings.data_folder(), studio, Limits(), settings.shards)
+    async with _opened(settings) as store:
+        folder = settings.data_folder()
+        client = Noonstone(preferences, folder, studio, Limits(), settings.shards, store)
+        await _until(stop, client, settings)
+
+
+async def _until(stop: asyncio.Event, client: Noonstone, settings: Settings) -> None:
+    studio = client.studio
+    assert studio is not None
     async with client, watched(client, settings.health_port):
         warming = asyncio.create_task(studio.warm())
         serving = asyncio.create_task(_serve(client, settings))
@@ -87,6 +101,16 @@ async def _run(settings: Settings) -> None:
     await warming
     if isinstance(outcome, Exception) and not stop.is_set():
         raise outcome
+
+
+@asynccontextmanager
+async def _opened(settings: Settings) -> AsyncIterator[Store]:
+    address = settings.database_url.get_secret_value()
+    store = await open_store(address, settings.data_folder())
+    try:
+        yield store
+    finally:
+        await store.close()
 
 
 async def _serve(client: Noonstone, settings: Settings) -> None:

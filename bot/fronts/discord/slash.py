@@ -3,7 +3,7 @@
 import inspect
 import keyword
 import logging
-from collections.abc import Callable, Coroutine
+from collections.abc import Awaitable, Callable, Coroutine, Mapping
 from typing import TYPE_CHECKING, Any
 
 import discord
@@ -13,8 +13,10 @@ from bot.command import Command
 from bot.commands import COMMANDS
 from bot.completion import complete
 from bot.fronts.discord.limits import admitted
+from bot.fronts.discord.memory import is_moderator
 from bot.fronts.discord.menus import message_menus
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.saved import saved_groups
 from bot.fronts.discord.sending import Message, guarded, send
 from bot.queries.options import QueryOption
 
@@ -32,6 +34,8 @@ _LONGEST_SENTENCE = 2000
 _MOST_CHOICES = 25
 _LONGEST_CHOICE = 100
 
+_Interaction = discord.Interaction["Noonstone"]
+_Answer = Callable[[_Interaction, Mapping[str, Any]], Awaitable[None]]
 _Completer = Callable[
     [discord.Interaction[Any], str], Coroutine[Any, Any, list[app_commands.Choice[str]]]
 ]
@@ -76,33 +80,57 @@ def build_tree(client: "Noonstone") -> Tree:
         tree.add_command(slash_command(command))
     for menu in message_menus():
         tree.add_command(menu)
+    if client.memory is not None:
+        for group in saved_groups(slash_form):
+            tree.add_command(group)
     return tree
 
 
 def slash_command(command: Command) -> app_commands.Command[Any, ..., None]:
     """Return a question as a slash command whose form is its model."""
-    options = sorted(command.query.options(), key=lambda option: not option.required)
-    parameters = {_parameter_name(option.name): option for option in options}
 
-    async def callback(interaction: discord.Interaction["Noonstone"], **filled: Any) -> None:
-        addressee = filled.pop(_parameter_name(_FOR))
-        given = {option.name: filled[name] for name, option in parameters.items()}
-        question = Question(command.name, {name: text for name, text in given.items() if text})
-        await interaction.client.answer(interaction, question, addressee=addressee)
+    async def answer(interaction: _Interaction, filled: Mapping[str, Any]) -> None:
+        given = {name: text for name, text in filled.items() if name != _FOR}
+        question = Question(command.name, given)
+        await interaction.client.answer(interaction, question, addressee=filled.get(_FOR))
 
-    _declare(callback, command, parameters)
-    slash: app_commands.Command[Any, ..., None] = app_commands.Command(
-        name=command.name, description=command.summary, callback=callback
-    )
+    slash = slash_form(command, answer, addressed=True)
     if command.who == "moderator":
         slash.guild_only = True
         slash.default_permissions = discord.Permissions(manage_messages=True)
-        slash.add_check(_is_moderator)
+        slash.add_check(is_moderator)
     return slash
 
 
+def slash_form(
+    command: Command, answer: _Answer, *, addressed: bool = False
+) -> app_commands.Command[Any, ..., None]:
+    """Return a slash command whose form is a question's model, answered by ``answer``.
+
+    ``answer`` gets what was filled in by the names of the options; ``addressed`` adds the member
+    for whom it is asked.
+    """
+    options = sorted(command.query.options(), key=lambda option: not option.required)
+    names = {_parameter_name(option.name): option.name for option in options}
+    if addressed:
+        names[_parameter_name(_FOR)] = _FOR
+
+    async def callback(interaction: _Interaction, **filled: Any) -> None:
+        await answer(interaction, {names[key]: value for key, value in filled.items() if value})
+
+    parameters = {_parameter_name(option.name): option for option in options}
+    _declare(callback, command, parameters, addressed=addressed)
+    # Only the last word names it: the first one, if there are two, is the group's.
+    name = command.name.rpartition(" ")[2]
+    return app_commands.Command(name=name, description=command.summary, callback=callback)
+
+
 def _declare(
-    callback: Callable[..., Any], command: Command, parameters: dict[str, QueryOption]
+    callback: Callable[..., Any],
+    command: Command,
+    parameters: dict[str, QueryOption],
+    *,
+    addressed: bool,
 ) -> None:
     """Give the callback the signature, the words and the choices of the model."""
     signature = [_parameter("interaction", discord.Interaction)]
@@ -110,15 +138,15 @@ def _declare(
         _parameter(name, _text_type(command, option), required=option.required)
         for name, option in parameters.items()
     ]
-    who = discord.Member | discord.User
-    signature.append(_parameter(_parameter_name(_FOR), who, required=False))
-    callback.__signature__ = inspect.Signature(signature)  # type: ignore[attr-defined]
-    app_commands.describe(
-        **{name: option.description for name, option in parameters.items()},
-        **{_parameter_name(_FOR): _FOR_WORDS},
-    )(callback)
+    described = {name: option.description for name, option in parameters.items()}
     names = {name: option.name for name, option in parameters.items()}
-    names[_parameter_name(_FOR)] = _FOR
+    if addressed:
+        who = discord.Member | discord.User
+        signature.append(_parameter(_parameter_name(_FOR), who, required=False))
+        described[_parameter_name(_FOR)] = _FOR_WORDS
+        names[_parameter_name(_FOR)] = _FOR
+    callback.__signature__ = inspect.Signature(signature)  # type: ignore[attr-defined]
+    app_commands.describe(**described)(callback)
     app_commands.rename(**{n: shown for n, shown in names.items() if n != shown})(callback)
     app_commands.choices(
         **{
@@ -147,6 +175,8 @@ def _parameter(name: str, kind: Any, *, required: bool = True) -> inspect.Parame
 
 
 def _text_type(command: Command, option: QueryOption) -> Any:
+    if option.document:
+        return discord.Attachment
     if option.choices:
         return str
     longest = _LONGEST_SENTENCE if option.name == command.positional else _LONGEST_OPTION
@@ -158,7 +188,9 @@ def _completer(command: str, option: str) -> _Completer:
         interaction: discord.Interaction[Any], typed: str
     ) -> list[app_commands.Choice[str]]:
         try:
-            values = complete(command, option, typed)
+            memory = interaction.client.memory
+            offers = await memory.offers(interaction) if memory is not None else {}
+            values = complete(command, option, typed, offers)
         except Exception:
             # An autocomplete that fails shows an error in the asker's face for every key.
             _log.exception("failure while completing %s of %s", option, command)
@@ -174,7 +206,3 @@ def _completer(command: str, option: str) -> _Completer:
         ]
 
     return completer
-
-
-def _is_moderator(interaction: discord.Interaction[Any]) -> bool:
-    return interaction.permissions.manage_messages

@@ -142,6 +142,7 @@ async def test_a_server_that_removed_the_bot_is_deleted_after_the_grace(
     # A second notice does not begin the grace anew.
     await store.servers.left(GARDEN, by.at + timedelta(days=9))
     assert await store.servers.known() == {BURROW}
+    assert await store.servers.away() == {GARDEN}
     assert await store.servers.sweep(by.at + GRACE - timedelta(seconds=1)) == 0
     assert (await store.figures.own(GARDEN)).lamps
     assert await store.servers.sweep(by.at + GRACE) == 1

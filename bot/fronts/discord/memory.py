@@ -1,0 +1,195 @@
+"""What the bot remembers of who asks and where, at hand for every question.
+
+Settings and own figures are read from the store once a while and kept; a change made through this
+process counts at once, one made through another within a minute. Without its store the bot
+answers as if nothing were saved.
+"""
+
+import asyncio
+import logging
+import time
+from collections import Counter, OrderedDict
+from collections.abc import Callable, Coroutine, Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from typing import Any, Final, Generic, TypeVar
+
+import discord
+
+from bot.desk import Desk
+from bot.keeping.asker import merged, offered
+from bot.keeping.counting import asked_for
+from bot.kept.counts import Asked
+from bot.kept.group import NOTHING_OWN, Own, ServerSettings, Shown
+from bot.kept.keeper import KeeperSettings
+from bot.preferences import Preferences
+from bot.store.errors import StoreError
+from bot.store.store import Store
+
+__all__ = ["Memory", "is_moderator"]
+
+_log = logging.getLogger(__name__)
+
+_Interaction = discord.Interaction[Any]
+_Value = TypeVar("_Value")
+_FRESH_S: Final = 60.0
+_MOST: Final = 5_000
+# An answer must leave within three seconds, with or without what is saved.
+_PATIENCE_S: Final = 1.0
+_PAUSE_S: Final = 10.0
+
+
+def is_moderator(interaction: _Interaction) -> bool:
+    """Say whether the asker may manage messages where this is asked."""
+    return interaction.guild_id is not None and interaction.permissions.manage_messages
+
+
+@dataclass(frozen=True, slots=True)
+class _Group:
+    settings: ServerSettings
+    own: Own
+    channels: Mapping[int, Shown]
+
+
+class _Latest(Generic[_Value]):
+    """The values read last, each for a minute, and no more of them than a limit."""
+
+    def __init__(self) -> None:
+        self._kept: OrderedDict[int, tuple[float, _Value]] = OrderedDict()
+
+    def get(self, key: int) -> _Value | None:
+        until, value = self._kept.get(key, (0.0, None))
+        return value if time.monotonic() < until else None
+
+    def put(self, key: int, value: _Value) -> None:
+        self._kept[key] = (time.monotonic() + _FRESH_S, value)
+        self._kept.move_to_end(key)
+        if len(self._kept) > _MOST:
+            self._kept.popitem(last=False)
+
+    def drop(self, key: int) -> None:
+        self._kept.pop(key, None)
+
+
+class Memory:
+    """The store as the front uses it."""
+
+    def __init__(self, store: Store, clock: Callable[[], datetime] = lambda: datetime.now(UTC)):
+        self.store = store
+        self.clock = clock
+        self._groups: _Latest[_Group] = _Latest()
+        self._keepers: _Latest[KeeperSettings] = _Latest()
+        self._counts: Counter[tuple[int, Asked, str]] = Counter()
+        self._paused_until = 0.0
+
+    def desk(self, interaction: _Interaction) -> Desk:
+        """Return the desk at which an interaction asks."""
+        return Desk(
+            self.store,
+            keeper=interaction.user.id,
+            server=_server(interaction),
+            channel=interaction.channel_id,
+            moderator=is_moderator(interaction),
+            now=self.clock(),
+        )
+
+    async def preferences(self, interaction: _Interaction, base: Preferences) -> Preferences:
+        """Return how to answer: by the asker's and the group's settings, as far as known."""
+        keeper, group = await self._known(interaction)
+        if group is None:
+            return merged(base, keeper)
+        return merged(base, keeper, group.settings, group.own)
+
+    async def shown(self, interaction: _Interaction) -> Shown | None:
+        """Return who sees the answers of this channel, where the group has said so."""
+        _, group = await self._known(interaction)
+        channel = interaction.channel_id
+        return group.channels.get(channel) if group and channel is not None else None
+
+    async def offers(self, interaction: _Interaction) -> Mapping[str, tuple[str, ...]]:
+        """Return what of the asker's and the group's own can complete an option."""
+        try:
+            return await _in_time(offered(self.desk(interaction)))
+        except (StoreError, TimeoutError):
+            return {}
+
+    def changed(self, interaction: _Interaction) -> None:
+        """Read anew what a question may have changed."""
+        self._keepers.drop(interaction.user.id)
+        if interaction.guild_id is not None:
+            self._groups.drop(interaction.guild_id)
+
+    async def group(self, server: int) -> tuple[ServerSettings, Own]:
+        """Return a group's settings and own figures from the store."""
+        group = await self._read_group(server)
+        return group.settings, group.own
+
+    # --- counts ------------------------------------------------------------------------------
+
+    def count(self, interaction: _Interaction, command: str, given: Mapping[str, str]) -> None:
+        """Count an answered question of a server, to be kept with the next round."""
+        server = _server(interaction)
+        if server is not None:
+            for kind, name in asked_for(command, given):
+                self._counts[server, kind, name] += 1
+
+    async def keep_counts(self) -> None:
+        """Keep what was counted; what cannot be kept now is kept later."""
+        counted, self._counts = self._counts, Counter()
+        by_server: dict[int, dict[tuple[Asked, str], int]] = {}
+        for (server, kind, name), times in counted.items():
+            by_server.setdefault(server, {})[kind, name] = times
+        today = self.clock().date()
+        for server, asked in by_server.items():
+            try:
+                await self.store.counts.add(server, today, asked)
+            except StoreError:
+                self._counts.update({(server, *key): times for key, times in asked.items()})
+                raise
+
+    # --- reading -----------------------------------------------------------------------------
+
+    async def _known(self, interaction: _Interaction) -> tuple[KeeperSettings, _Group | None]:
+        person, server = interaction.user.id, _server(interaction)
+        keeper = self._keepers.get(person)
+        group = None if server is None else self._groups.get(server)
+        if keeper is not None and (group is not None or server is None):
+            return keeper, group
+        if time.monotonic() < self._paused_until:
+            return keeper or KeeperSettings(), group
+        try:
+            keeper = keeper or await _in_time(self._read_keeper(person))
+            if server is not None:
+                group = group or await _in_time(self._read_group(server))
+        except (StoreError, TimeoutError) as error:
+            # The next askers are not kept waiting for the same.
+            self._paused_until = time.monotonic() + _PAUSE_S
+            _log.warning("answering without what is saved: %s", str(error) or "the store is slow")
+        return keeper or KeeperSettings(), group
+
+    async def _read_keeper(self, person: int) -> KeeperSettings:
+        keeper = await self.store.keepers.settings(person)
+        self._keepers.put(person, keeper)
+        return keeper
+
+    async def _read_group(self, server: int) -> _Group:
+        kept = await self.store.exchange.server(server)
+        own = Own(lamps=kept.lamps, screens=kept.screens, targets=kept.targets)
+        group = _Group(kept.settings, own if own != NOTHING_OWN else NOTHING_OWN, kept.channels)
+        self._groups.put(server, group)
+        return group
+
+
+async def _in_time(reading: Coroutine[Any, Any, _Value]) -> _Value:
+    """Return what is read, or stop waiting; the reading itself goes on and is not cut off."""
+    task = asyncio.create_task(reading)
+    done, _ = await asyncio.wait({task}, timeout=_PATIENCE_S)
+    if not done:
+        task.add_done_callback(lambda ended: ended.cancelled() or ended.exception())
+        raise TimeoutError
+    return task.result()
+
+
+def _server(interaction: _Interaction) -> int | None:
+    """Return the server, unless a person brought the bot along into one that did not add it."""
+    return interaction.guild_id if interaction.is_guild_integration() else None

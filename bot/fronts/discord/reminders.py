@@ -1,0 +1,227 @@
+"""Reminders delivered: once each, by direct message or in a channel, with buttons to answer them.
+
+A message carries its reminder and which delivery it is in the ids of its buttons. Where a claim
+was left by another process, those ids are looked for before anything is sent; and Discord takes
+one number (nonce) once.
+"""
+
+import logging
+import re
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING, Any, Final, Self
+
+import aiohttp
+import discord
+
+from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
+from bot.keeping.reminding import ABOUT_TOLD
+from bot.kept.reminders import About, Due, Reminder, Trouble
+from bot.render.escaping import escape
+from bot.store.errors import StoreError
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+    from bot.fronts.discord.memory import Memory
+
+__all__ = ["DoneButton", "SnoozeButton", "deliver_due"]
+
+_log = logging.getLogger(__name__)
+
+_AT_ONCE: Final = 20
+_LONGEST_WAIT_S: Final = 60.0
+_LATE: Final = timedelta(minutes=10)
+_RETRY: Final = timedelta(minutes=5)
+_LOOKED_AT: Final = 50
+_DM_CLOSED: Final = 50007
+_SNOOZES: Final = {"1": "Tomorrow", "7": "In a week", "30": "In a month"}
+_HOW_TO = {
+    About.METER: "Write it down with /mine reading.",
+    About.TUBE: "Note the day: /mine save with age:new.",
+    About.SEASON: "Ask /hours for the times.",
+    About.CHECK: "Ask /temps with what you read.",
+}
+
+
+async def deliver_due(client: "Noonstone", memory: "Memory", by: str) -> float:
+    """Deliver what is due, and return how many seconds the next round may wait."""
+    while claimed := await memory.store.reminders.claim(by, memory.clock(), _AT_ONCE):
+        for due in claimed:
+            await _deliver(client, memory, by, due)
+    following = await memory.store.reminders.next_try()
+    if following is None:
+        return _LONGEST_WAIT_S
+    wait_s = (following - memory.clock()).total_seconds()
+    return min(max(wait_s, 0.5), _LONGEST_WAIT_S)
+
+
+async def _deliver(client: "Noonstone", memory: "Memory", by: str, due: Due) -> None:
+    reminder, reminders = due.reminder, memory.store.reminders
+    now = memory.clock()
+    try:
+        channel = await _channel(client, reminder)
+        if not (due.unsure and await _was_sent(channel, reminder)):
+            await _send(channel, reminder, now)
+        await reminders.delivered(reminder, by, now)
+    except (discord.NotFound, discord.Forbidden) as error:
+        if reminder.channel is not None:
+            _log.info("a channel takes no reminder any more (%s)", error.code)
+            await reminders.by_message(reminder, by, now)
+        else:
+            trouble = Trouble.DM_CLOSED if error.code == _DM_CLOSED else Trouble.NO_RIGHT
+            _log.info("a person takes no direct message (%s)", error.code)
+            await reminders.stop(reminder, by, trouble)
+    except discord.RateLimited as error:
+        await reminders.failed(reminder, by, now + timedelta(seconds=error.retry_after))
+    except (discord.DiscordServerError, aiohttp.ClientError, TimeoutError) as error:
+        # It may have arrived: the claim runs out, and the next one looks first.
+        _log.warning("not sure whether a reminder arrived: %s", type(error).__name__)
+    except discord.HTTPException as error:
+        _log.warning("a reminder was refused (%s %s)", error.status, error.code)
+        await reminders.failed(reminder, by, now + _RETRY)
+
+
+async def _channel(client: "Noonstone", reminder: Reminder) -> discord.abc.Messageable:
+    if reminder.channel is not None:
+        return client.get_partial_messageable(reminder.channel)
+    return await client.create_dm(discord.Object(reminder.keeper))
+
+
+async def _was_sent(channel: discord.abc.Messageable, reminder: Reminder) -> bool:
+    wanted = f"rem:{reminder.id}:{reminder.occurrence}:"
+    async for message in channel.history(limit=_LOOKED_AT):
+        for row in message.components:
+            for part in getattr(row, "children", ()):
+                if (getattr(part, "custom_id", None) or "").startswith(wanted):
+                    return True
+    return False
+
+
+async def _send(channel: discord.abc.Messageable, reminder: Reminder, now: datetime) -> None:
+    keeper = discord.Object(reminder.keeper, type=discord.User)
+    to_channel = reminder.channel is not None
+    lead = f"<@{reminder.keeper}>, " if to_channel else ""
+    view = discord.ui.View(timeout=None)
+    for days in _SNOOZES:
+        view.add_item(SnoozeButton.of(reminder, days))
+    view.add_item(DoneButton.of(reminder))
+    view.stop()
+    await channel.send(
+        lead + _words(reminder, now),
+        view=view,
+        nonce=f"r{reminder.id}.{reminder.occurrence}",
+        allowed_mentions=discord.AllowedMentions(
+            everyone=False, roles=False, users=[keeper] if to_channel else False
+        ),
+    )
+
+
+def _words(reminder: Reminder, now: datetime) -> str:
+    of = f" of {escape(reminder.enclosure)}" if reminder.enclosure else ""
+    told = [f"a reminder to {ABOUT_TOLD[reminder.about]}{of}. {_HOW_TO[reminder.about]}"]
+    if now - reminder.due > _LATE:
+        told.append(f"It is late: it was due <t:{int(reminder.due.timestamp())}:R>.")
+    if reminder.trouble is Trouble.CHANNEL_GONE:
+        told.append("I may no longer write in the channel that you chose, so it comes here.")
+    if reminder.every_days is not None:
+        told.append(f"It comes again every {reminder.every_days} days.")
+    first, *rest = told
+    return "\n".join([first[:1].upper() + first[1:] if reminder.channel is None else first, *rest])
+
+
+class _ReminderButton(Limited):
+    """What the buttons of a reminder share: it is the keeper's alone."""
+
+    @staticmethod
+    async def told(interaction: discord.Interaction[Any], words: str) -> None:
+        """Change the reminder's message, which loses its buttons."""
+        content = interaction.message.content if interaction.message else ""
+        await edit_in_place(interaction, Message(f"{content}\n{words}"))
+
+
+class SnoozeButton(
+    _ReminderButton,
+    discord.ui.DynamicItem[discord.ui.Button[Any]],
+    template=r"rem:(?P<number>\d{1,19}):(?P<occurrence>\d{1,19}):s(?P<days>\d{1,3})",
+):
+    """Puts a reminder off."""
+
+    def __init__(self, number: int, days: str, custom_id: str) -> None:
+        label = _SNOOZES.get(days, f"In {days} days")
+        super().__init__(discord.ui.Button(label=label, custom_id=custom_id))
+        self.number, self.days = number, int(days)
+
+    @classmethod
+    def of(cls, reminder: Reminder, days: str) -> Self:
+        """Return the button that puts a reminder off by so many days."""
+        return cls(reminder.id, days, f"rem:{reminder.id}:{reminder.occurrence}:s{days}")
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls(int(match["number"]), match["days"], match[0])
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Put it off, if it is the presser's own."""
+        async with guarded(interaction, "putting a reminder off"):
+            client: Noonstone = interaction.client
+            memory = client.memory
+            if memory is None:
+                return
+            until = memory.clock() + timedelta(days=self.days)
+            try:
+                kept = await memory.store.reminders.snooze(interaction.user.id, self.number, until)
+            except StoreError as error:
+                await send(interaction, Message(str(error)), private=True)
+                return
+            if kept is None:
+                await send(interaction, Message(_NOT_YOURS), private=True)
+                return
+            client.wake()
+            await self.told(interaction, f"Put off until <t:{int(until.timestamp())}:F>.")
+
+
+class DoneButton(
+    _ReminderButton,
+    discord.ui.DynamicItem[discord.ui.Button[Any]],
+    template=r"rem:(?P<number>\d{1,19}):(?P<occurrence>\d{1,19}):off",
+):
+    """Ends a reminder for good."""
+
+    def __init__(self, number: int, custom_id: str) -> None:
+        super().__init__(discord.ui.Button(label="Remind me no more", custom_id=custom_id))
+        self.number = number
+
+    @classmethod
+    def of(cls, reminder: Reminder) -> Self:
+        """Return the button that ends a reminder."""
+        return cls(reminder.id, f"rem:{reminder.id}:{reminder.occurrence}:off")
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        return cls(int(match["number"]), match[0])
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """End it, if it is the presser's own."""
+        async with guarded(interaction, "ending a reminder"):
+            client: Noonstone = interaction.client
+            memory = client.memory
+            if memory is None:
+                return
+            try:
+                gone = await memory.store.reminders.off(interaction.user.id, self.number)
+            except StoreError as error:
+                await send(interaction, Message(str(error)), private=True)
+                return
+            if not gone:
+                await send(interaction, Message(_NOT_YOURS), private=True)
+                return
+            await self.told(interaction, "It will not come any more.")
+
+
+_NOT_YOURS = "This is not a reminder of yours, or it is gone already: see /remind list."

@@ -1,0 +1,154 @@
+"""The questions about saved data as groups of slash commands, answered for the asker alone."""
+
+import asyncio
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING, Any, Final
+
+import discord
+from discord import app_commands
+
+from bot.ask import problem
+from bot.ask_stored import ask_stored_options
+from bot.command import Command
+from bot.fronts.discord.buttons import view_for
+from bot.fronts.discord.memory import Memory, is_moderator
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import (
+    Attached,
+    Message,
+    guarded,
+    in_direct_messages,
+    send,
+    think,
+)
+from bot.keeping.words import MOST_IMPORT
+from bot.preferences import Preferences
+from bot.render.embeds import render_embeds
+from bot.reply import Reply
+from bot.stored_commands import GROUPS, STORED_COMMANDS
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = ["saved_groups"]
+
+_Interaction = discord.Interaction["Noonstone"]
+Slash = Callable[[Command, Any], app_commands.Command[Any, ..., None]]
+# After this long the asker is told that an answer is coming.
+_SOON_S: Final = 1.5
+# These may be shown to others, if the asker wants to.
+_SHAREABLE: Final = frozenset({"mine show", "mine compare"})
+_LONGEST_WORDS: Final = 1024
+
+
+def saved_groups(slash: Slash) -> list[app_commands.Group]:
+    """Return the groups; ``slash`` makes a slash command of a question and a callback."""
+    groups = []
+    for name, about in GROUPS.items():
+        within = [c for c in STORED_COMMANDS if c.name.partition(" ")[0] == name]
+        for_moderators = all(command.who == "moderator" for command in within)
+        group = _group(name, about, for_moderators=for_moderators)
+        for command in within:
+            sub = slash(command, _answering(command))
+            if for_moderators:
+                sub.add_check(is_moderator)
+            group.add_command(sub)
+        groups.append(group)
+    return groups
+
+
+def _group(name: str, about: str, *, for_moderators: bool) -> app_commands.Group:
+    if not for_moderators:
+        return app_commands.Group(name=name, description=about)
+    return app_commands.Group(
+        name=name,
+        description=about,
+        allowed_contexts=app_commands.AppCommandContext(
+            guild=True, dm_channel=False, private_channel=False
+        ),
+        allowed_installs=app_commands.AppInstallationType(guild=True, user=False),
+        default_permissions=discord.Permissions(manage_messages=True),
+    )
+
+
+def _answering(command: Command) -> Any:
+    async def answer(interaction: _Interaction, filled: Mapping[str, Any]) -> None:
+        async with guarded(interaction, f"answering {command.name}"):
+            client, memory = interaction.client, interaction.client.memory
+            if memory is None:
+                return
+            with client.noted(command.name) as note:
+                reply = await _soon(
+                    interaction, _reply(client, memory, interaction, command, filled)
+                )
+                note(reply.status)
+                message = await _message(interaction, command, reply)
+                await send(interaction, message, private=not in_direct_messages(interaction))
+            if reply.status == "ok":
+                memory.changed(interaction)
+                memory.count(interaction, command.name, {})
+                client.wake()
+
+    return answer
+
+
+async def _soon(interaction: _Interaction, asked: Any) -> Reply:
+    """Wait for a reply; once it takes long, tell the asker that it is coming."""
+    asking = asyncio.ensure_future(asked)
+    done, _ = await asyncio.wait({asking}, timeout=_SOON_S)
+    if not done:
+        await think(interaction, private=not in_direct_messages(interaction))
+    reply: Reply = await asking
+    return reply
+
+
+async def _reply(
+    client: "Noonstone",
+    memory: Memory,
+    interaction: _Interaction,
+    command: Command,
+    filled: Mapping[str, Any],
+) -> Reply:
+    given = {}
+    for name, value in filled.items():
+        if isinstance(value, discord.Attachment):
+            if value.size > MOST_IMPORT:
+                sentence = "The file is larger than half a megabyte, which no export is."
+                return problem(command.name, sentence, Preferences())
+            given[name] = (await value.read()).decode("utf-8", errors="replace")
+        else:
+            given[name] = value
+    desk = memory.desk(interaction)
+    return await ask_stored_options(command.name, given, client.preferences(), desk)
+
+
+async def _message(interaction: _Interaction, command: Command, reply: Reply) -> Message:
+    private = not in_direct_messages(interaction)
+    attached = []
+    if reply.document is not None:
+        content = reply.document.text.encode()
+        attached.append(Attached(reply.document.name, content, reply.title))
+    if reply.picture is not None:
+        attached += await _picture(interaction, reply)
+    view = view_for(
+        reply,
+        Question(command.name, {}),
+        private=private and command.name in _SHAREABLE,
+        own=False,
+        swap_to=None,
+    )
+    return Message(embeds=render_embeds(reply), attached=attached, view=view)
+
+
+async def _picture(interaction: _Interaction, reply: Reply) -> list[Attached]:
+    """Return the picture of a reply; without one the answer stands by itself."""
+    studio, picture = interaction.client.studio, reply.picture
+    if studio is None or picture is None or picture.drawing is None:
+        return []
+    if not interaction.response.is_done():
+        await think(interaction, private=not in_direct_messages(interaction))
+    png = await studio.png(picture.drawing)
+    if not isinstance(png, bytes):
+        return []
+    name = f"{reply.command.replace(' ', '-')}.png"
+    return [Attached(name, png, picture.alt[:_LONGEST_WORDS])]
