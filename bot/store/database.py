@@ -122,8 +122,13 @@ def _set_pragmas(connection: Any, _: object) -> None:
     # The driver's own way of beginning transactions would begin them too late: see _begin.
     connection.isolation_level = None
     cursor = connection.cursor()
-    for pragma in _PRAGMAS:
-        cursor.execute(pragma)
+    try:
+        for pragma in _PRAGMAS:
+            cursor.execute(pragma)
+    except BaseException:
+        # Nobody else knows of the connection yet.
+        connection.close()
+        raise
     cursor.close()
 
 

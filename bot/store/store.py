@@ -19,6 +19,7 @@ from bot.store.keepers import Keepers
 from bot.store.reminders import Reminders
 from bot.store.servers import Servers
 from bot.store.upgrade import upgrade
+from bot.store.wishes import Wishes
 
 __all__ = ["Store", "open_store", "open_store_at"]
 
@@ -42,6 +43,7 @@ class Store:
     counts: Counts
     exchange: Exchange
     forgetting: Forgetting
+    wishes: Wishes
 
     @classmethod
     def over(cls, database: Database) -> Self:
@@ -58,6 +60,7 @@ class Store:
             Counts(database),
             Exchange(database),
             Forgetting(database),
+            Wishes(database),
         )
 
     async def close(self) -> None:

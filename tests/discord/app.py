@@ -3,13 +3,22 @@
 from collections.abc import Mapping
 
 from tests.discord.answers import Answer
-from tests.discord.cast import Person
+from tests.discord.cast import Person, Upload
 from tests.discord.limits import Json
 from tests.discord.payloads import member, user
 
-__all__ = ["CHAT_INPUT", "MESSAGE_MENU", "form_data", "leaf_options", "registered", "slash_data"]
+__all__ = [
+    "CHAT_INPUT",
+    "MESSAGE_MENU",
+    "Filled",
+    "form_data",
+    "leaf_options",
+    "registered",
+    "slash_data",
+]
 
-STRING, USER = 3, 6
+STRING, USER, ATTACHMENT = 3, 6, 11
+Filled = str | Person | Upload
 CHAT_INPUT, MESSAGE_MENU = 1, 3
 
 
@@ -22,7 +31,7 @@ def registered(commands: list[Json], name: str, kind: int) -> Json:
 
 
 def slash_data(
-    commands: list[Json], name: str, given: Mapping[str, str | Person], *, partial: bool = False
+    commands: list[Json], name: str, given: Mapping[str, Filled], *, partial: bool = False
 ) -> Json:
     """Return a slash command's data; ``partial`` while it is still being typed."""
     first, *path = name.split()
@@ -44,15 +53,36 @@ def slash_data(
         users = {str(p.id): user(p) for p in people}
         members = {str(p.id): _without_user(member(p)) for p in people}
         data["resolved"] = {"users": users, "members": members}
+    uploads = [value for value in given.values() if isinstance(value, Upload)]
+    if uploads:
+        data["resolved"] = {"attachments": {_upload_id(u): _attachment(u) for u in uploads}}
     return data
 
 
-def _filled(declared: list[Json], name: str, value: str | Person, partial: bool) -> Json:
+def _upload_id(upload: Upload) -> str:
+    return str(8_000 + len(upload.name))
+
+
+def _attachment(upload: Upload) -> Json:
+    return {
+        "id": _upload_id(upload),
+        "filename": upload.name,
+        "size": upload.size,
+        "url": upload.url,
+        "proxy_url": upload.url,
+        "content_type": "application/json",
+    }
+
+
+def _filled(declared: list[Json], name: str, value: Filled, partial: bool) -> Json:
     option = next((o for o in declared if o["name"] == name), None)
     assert option is not None, f"there is no option {name}"
     if isinstance(value, Person):
         assert option["type"] == USER
         return {"name": name, "type": USER, "value": str(value.id)}
+    if isinstance(value, Upload):
+        assert option["type"] == ATTACHMENT
+        return {"name": name, "type": ATTACHMENT, "value": _upload_id(value)}
     assert option["type"] == STRING, f"{name} is not a text"
     choices = [choice["value"] for choice in option.get("choices") or []]
     assert partial or not choices or value in choices, f"{name} offers only {choices}"

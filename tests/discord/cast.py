@@ -14,6 +14,7 @@ __all__ = [
     "Person",
     "Place",
     "Server",
+    "Upload",
     "between_friends",
     "direct",
     "foreign_server",
@@ -44,6 +45,15 @@ class Person:
     name: str
     rights: int = VIEW_CHANNEL | SEND_MESSAGES | USE_EXTERNAL_APPS
     takes_dms: bool = True
+
+
+@dataclass(frozen=True)
+class Upload:
+    """A file that somebody attaches, kept where the app may fetch it."""
+
+    name: str
+    url: str
+    size: int
 
 
 @dataclass(frozen=True)

@@ -64,6 +64,7 @@ class Api:
             put(f"{channel}/pins/{{message}}", self.pin),
             delete(f"{channel}/pins/{{message}}", self.unpin),
             post(channel, self.send),
+            get(channel, self.list_messages),
             get(f"{channel}/{{message}}", self.get_message),
             patch(f"{channel}/{{message}}", self.edit_message),
             delete(f"{channel}/{{message}}", self.delete_message),
@@ -205,6 +206,11 @@ class Api:
         channel_id = _number(request, "channel")
         return _ok(messages.post_in_channel(self.platform, channel_id, body, files).payload)
 
+    async def list_messages(self, request: web.Request) -> web.Response:
+        """Answer the messages of a channel, newest first."""
+        channel_id, most = _number(request, "channel"), int(request.query.get("limit", 50))
+        return _ok([p.payload for p in messages.newest(self.platform, channel_id, most)])
+
     async def get_message(self, request: web.Request) -> web.Response:
         """Answer a message of a channel."""
         return _ok(self._post(request).payload)
@@ -215,8 +221,8 @@ class Api:
         return _ok(messages.edit(self.platform, post, request[BODY], request[FILES]).payload)
 
     async def delete_message(self, request: web.Request) -> web.Response:
-        """Delete a message of a channel."""
-        self._post(request).deleted = True
+        """Delete a message of a channel, which unpins it."""
+        messages.remove(self.platform, self._post(request))
         return web.Response(status=204, headers=RATE_HEADERS)
 
     async def list_pins(self, request: web.Request) -> web.Response:

@@ -9,12 +9,24 @@ from tests.discord.message_limits import message_breaches
 from tests.discord.payloads import TIMESTAMP, bot_user, message
 from tests.discord.platform import ApiError, Platform, Post, refuse_breaches
 
-__all__ = ["EPHEMERAL", "Files", "edit", "pin", "pings_of", "post_in_channel", "store", "unpin"]
+__all__ = [
+    "EPHEMERAL",
+    "Files",
+    "edit",
+    "newest",
+    "pin",
+    "pings_of",
+    "post_in_channel",
+    "remove",
+    "store",
+    "unpin",
+]
 
 Files = dict[str, bytes]
 EPHEMERAL = 1 << 6
 LOADING = 1 << 7
 MOST_PINS = 250
+MOST_NONCE = 25
 CHOSEN = ("content", "embeds", "components", "tts")
 
 
@@ -121,7 +133,31 @@ def post_in_channel(platform: Platform, channel_id: int, body: Json, files: File
         raise ApiError(403, 50013, "Missing Permissions")
     if person is not None and not person.takes_dms:
         raise ApiError(403, 50007, "Cannot send messages to this user")
-    return store(platform, channel_id, body, files)
+    nonce = body.get("nonce") if body.get("enforce_nonce") else None
+    if nonce is not None and (channel_id, nonce) in platform.nonces:
+        return platform.nonces[channel_id, nonce]
+    post = store(platform, channel_id, body, files)
+    if nonce is not None:
+        assert len(str(nonce)) <= MOST_NONCE
+        platform.nonces[channel_id, nonce] = post
+    return post
+
+
+def newest(platform: Platform, channel_id: int, most: int) -> list[Post]:
+    """Return the messages of a channel that are still there, newest first."""
+    if platform.server_of(channel_id) is None and channel_id not in platform.direct_channels:
+        raise ApiError(404, 10003, "Unknown Channel")
+    there = (p for p in reversed(platform.posts.values()) if not (p.deleted or p.ephemeral))
+    return [p for p in there if int(p.payload["channel_id"]) == channel_id][:most]
+
+
+def remove(platform: Platform, post: Post) -> None:
+    """Delete a message."""
+    post.deleted = True
+    pins = platform.pins.get(int(post.payload["channel_id"]), [])
+    if post.id in pins:
+        pins.remove(post.id)
+    platform.changed()
 
 
 def pin(platform: Platform, channel_id: int, message_id: int) -> None:

@@ -122,6 +122,8 @@ class Platform:
         self.exchanges: dict[str, Exchange] = {}
         self.pins: dict[int, list[int]] = {}
         self.direct_channels: dict[int, Person] = {}
+        # What was sent under a number that is taken once; Discord forgets it after minutes.
+        self.nonces: dict[tuple[int, str], Post] = {}
         self.people: dict[int, Person] = {}
         self.faults: list[Fault] = []
         self.seen: list[Seen] = []

@@ -9,8 +9,8 @@ import yarl
 from aiohttp import web
 
 from tests.discord.answers import Answer, post_buttons
-from tests.discord.app import MESSAGE_MENU, form_data, leaf_options, registered, slash_data
-from tests.discord.cast import FERN, GARDEN, Person, Place, Server, in_server
+from tests.discord.app import MESSAGE_MENU, Filled, form_data, leaf_options, registered, slash_data
+from tests.discord.cast import FERN, GARDEN, Person, Place, Server, Upload, in_server
 from tests.discord.exchanges import AUTOCOMPLETE, COMMAND, COMPONENT, MODAL
 from tests.discord.gateway import Gateway
 from tests.discord.http import BASE, Api
@@ -31,6 +31,7 @@ class World:
         self.gateway = Gateway(self.platform)
         self.url = ""
         self._runner: web.AppRunner | None = None
+        self._uploads: dict[str, bytes] = {}
 
     async def open(self) -> None:
         """Listen on a free port of 127.0.0.1."""
@@ -39,6 +40,7 @@ class World:
         app.add_routes(api.routes())
         root = web.Application()
         root.router.add_get("/gateway/", self.gateway.handle)
+        root.router.add_get("/uploads/{name}", self._uploaded)
         root.add_subapp(BASE, app)
         self._runner = web.AppRunner(root, shutdown_timeout=1.0)
         await self._runner.setup()
@@ -80,7 +82,7 @@ class World:
     async def slash(
         self,
         name: str,
-        given: Mapping[str, str | Person] | None = None,
+        given: Mapping[str, Filled] | None = None,
         *,
         user: Person = FERN,
         where: Place | None = None,
@@ -93,7 +95,7 @@ class World:
     async def begin(
         self,
         name: str,
-        given: Mapping[str, str | Person] | None = None,
+        given: Mapping[str, Filled] | None = None,
         *,
         user: Person = FERN,
         where: Place | None = None,
@@ -108,7 +110,7 @@ class World:
         name: str,
         option: str,
         typed: str,
-        given: Mapping[str, str | Person] | None = None,
+        given: Mapping[str, Filled] | None = None,
         *,
         user: Person = FERN,
         where: Place | None = None,
@@ -196,6 +198,20 @@ class World:
         post = Post(payload, None, frozenset())
         self.platform.posts[post.id] = post
         return post
+
+    def attaches(self, name: str, content: bytes) -> Upload:
+        """Let a person choose a file to attach."""
+        self._uploads[name] = content
+        address = self.url.removesuffix(BASE)
+        return Upload(name, f"{address}/uploads/{name}", len(content))
+
+    async def _uploaded(self, request: web.Request) -> web.Response:
+        return web.Response(body=self._uploads[request.match_info["name"]])
+
+    def posted(self, channel_id: int) -> list[Post]:
+        """Return the messages of a channel that are still there, oldest first."""
+        posts = (p for p in self.platform.posts.values() if not (p.deleted or p.ephemeral))
+        return [p for p in posts if int(p.payload["channel_id"]) == channel_id]
 
     # --- how it is sent ----------------------------------------------------------------------
 

@@ -1,0 +1,41 @@
+"""Fixtures of bots that remember: a store of their own, and what is looked for in channels."""
+
+from collections.abc import AsyncIterator, Callable
+from pathlib import Path
+
+import pytest
+
+from bot.fronts.discord.client import Noonstone
+from bot.preferences import Preferences
+from bot.store.store import Store, open_store
+from tests.discord.cast import GARDEN, Person, direct
+from tests.discord.platform import Post
+from tests.discord.world import World
+
+__all__ = ["Keeper", "board_posts", "keeper", "messages_to", "store"]
+
+Keeper = Callable[[], Noonstone]
+
+
+@pytest.fixture
+async def store(tmp_path: Path) -> AsyncIterator[Store]:
+    """Return an empty store."""
+    store = await open_store("", tmp_path / "kept")
+    yield store
+    await store.close()
+
+
+@pytest.fixture
+def keeper(tmp_path: Path, store: Store) -> Keeper:
+    """Return a maker of bots that remember, over one store, as over restarts."""
+    return lambda: Noonstone(Preferences(), tmp_path, store=store)
+
+
+def messages_to(world: World, person: Person) -> list[Post]:
+    """Return the direct messages that a person got from the bot."""
+    return world.posted(direct(person).channel_id)
+
+
+def board_posts(world: World) -> list[Post]:
+    """Return the boards that are up in the garden's channel."""
+    return [p for p in world.posted(GARDEN.channel_id) if "board:" in str(p.payload["components"])]

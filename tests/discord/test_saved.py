@@ -1,0 +1,231 @@
+"""Saved data on Discord: groups of commands, for the asker alone, by right, with files."""
+
+import asyncio
+import json
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from dataclasses import replace
+from datetime import UTC, datetime
+
+import pytest
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.kept.counts import Asked
+from bot.kept.group import By, Shown
+from bot.language.quantities import Units
+from bot.store.database import Database
+from bot.store.errors import StoreUnavailableError
+from bot.store.store import Store
+from bot.stored_commands import GROUPS, STORED_COMMANDS
+from tests.discord.cast import (
+    FERN,
+    GARDEN,
+    MOSS,
+    PEBBLE,
+    direct,
+    foreign_server,
+)
+from tests.discord.command_limits import command_breaches
+from tests.discord.conftest import Maker
+from tests.discord.saving import Keeper, keeper, store
+from tests.discord.world import World
+
+__all__ = ["keeper", "store"]
+
+NOW = datetime.now(UTC)
+SAVE = {"name": "Pebble's box", "animal": "bearded dragon", "distance": "40cm"}
+TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "uvi": "3-5"}
+
+
+async def test_the_groups_keep_discords_limits_and_ask_for_their_rights(
+    world: World, keeper: Keeper
+) -> None:
+    async with world.running(keeper()):
+        pass
+    registered = {c["name"]: c for c in world.platform.commands[None]}
+    assert command_breaches(list(registered.values())) == []
+    assert registered.keys() >= GROUPS.keys()
+    for name in ("server", "board"):
+        assert registered[name]["contexts"] == [0]
+        assert registered[name]["integration_types"] == [0]
+        assert int(registered[name]["default_member_permissions"]) == 1 << 13
+    for name in ("mine", "remind"):
+        assert registered[name]["contexts"] == [0, 1, 2]
+    within = {f"{g} {sub['name']}" for g in GROUPS for sub in registered[g]["options"]}
+    assert within == {command.name for command in STORED_COMMANDS}
+
+
+async def test_a_bot_without_a_store_has_none_of_them(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        pass
+    assert not GROUPS.keys() & {c["name"] for c in world.platform.commands[None]}
+
+
+async def test_what_is_saved_is_seen_by_the_asker_alone_and_there_after_a_restart(
+    world: World, keeper: Keeper
+) -> None:
+    async with world.running(keeper()):
+        saved = await world.slash("mine save", SAVE)
+        read = await world.slash("mine reading", {"uvi": "4.2", "basking": "103F"})
+    async with world.running(keeper()):
+        shown = await world.slash("mine show", {})
+        of_moss = await world.slash("mine show", {"name": "Pebble's box"}, user=MOSS)
+        at_home = await world.slash("mine list", {}, where=direct(FERN))
+    assert saved.ephemeral
+    assert read.ephemeral
+    assert "15.5 in (40 cm)" in shown.text
+    assert "Share in the channel" in shown.buttons
+    assert "Share in the channel" not in saved.buttons
+    assert "keep none yet" in of_moss.text
+    assert not at_home.ephemeral
+    assert "Pebble's box" in at_home.text
+
+
+async def test_who_may_not_manage_messages_is_refused_even_if_discord_lets_them(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    async with world.running(keeper()):
+        refused = await world.slash("server set", {"units": "cm"}, user=FERN)
+        done = await world.slash("server set", {"units": "cm"}, user=PEBBLE)
+    assert "moderators" in refused.text
+    assert refused.ephemeral
+    assert "changed" in done.text
+    assert done.ephemeral
+    (line,) = await store.changes.newest(GARDEN.id, 9)
+    assert (line.who, line.name, line.after) == (PEBBLE.id, "units", "cm")
+
+
+async def test_the_groups_settings_count_from_the_next_question_on(
+    world: World, keeper: Keeper
+) -> None:
+    async with world.running(keeper()):
+        before = await world.slash("distance", TUBE)
+        await world.slash("server set", {"units": "cm"}, user=PEBBLE)
+        lamp = {"name": "Hood by the door", "readings": "4.2 at 12 in, 2.9 at 15 in"}
+        await world.slash("server lamp", lamp, user=PEBBLE)
+        after = await world.slash("distance", TUBE)
+        own = await world.slash("distance", {**TUBE, "tube": "hood by the door"})
+        offered = await world.type("distance", "tube", "hoo")
+        elsewhere = await world.slash("distance", TUBE, where=direct(FERN))
+    assert "Centimetres first" in before.buttons
+    assert "Inches first" in after.buttons
+    assert "The group's own" in own.text
+    assert offered.choices[0] == "Hood by the door"
+    assert "Centimetres first" in elsewhere.buttons
+
+
+async def test_a_server_that_did_not_add_the_bot_has_no_settings(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    where = foreign_server()
+    assert where.server is not None
+    await store.servers.change(where.server.id, By(1, NOW), units=Units.CM)
+    async with world.running(keeper()):
+        answer = await world.slash("distance", TUBE, where=where)
+    assert "Centimetres first" in answer.buttons
+
+
+async def test_a_public_channel_shows_answers_to_all_and_keeps_saved_data_private(
+    world: World, keeper: Keeper
+) -> None:
+    async with world.running(keeper()):
+        await world.slash("server answers", {"show": "public"}, user=PEBBLE)
+        answer = await world.slash("distance", TUBE)
+        refused = await world.slash("distance", {**TUBE, "tube": "banana"})
+        saved = await world.slash("mine save", SAVE)
+        await world.slash("server answers", {"show": "usual"}, user=PEBBLE)
+        again = await world.slash("distance", TUBE)
+    assert not answer.ephemeral
+    assert answer.post.pings == frozenset()
+    assert refused.ephemeral
+    assert saved.ephemeral
+    assert again.ephemeral
+
+
+async def test_an_export_is_a_file_and_an_attached_one_is_taken_back(
+    world: World, keeper: Keeper
+) -> None:
+    async with world.running(keeper()):
+        await world.slash("mine save", SAVE)
+        out = await world.slash("mine export", {})
+        content = out.post.files["mine.json"]
+        await world.slash("mine forget", {"sure": "yes"})
+        empty = await world.slash("mine list", {})
+        upload = world.attaches("mine.json", content)
+        back = await world.slash("mine import", {"file": upload})
+        shown = await world.slash("mine show", {})
+        huge = await world.slash("mine import", {"file": replace(upload, size=900_000)})
+        wrong = world.attaches("wrong.json", b"\xff\xfe nonsense")
+        refused = await world.slash("mine import", {"file": wrong})
+    assert json.loads(content)["noonstone"] == "keeper"
+    assert out.ephemeral
+    assert "0 enclosures" in empty.text
+    assert "taken back" in back.text
+    assert "40 cm" in shown.text
+    assert "half a megabyte" in huge.text
+    assert "JSON file" in refused.text
+    assert "nonsense" not in refused.text
+
+
+async def test_names_and_numbers_of_the_asker_are_offered(world: World, keeper: Keeper) -> None:
+    async with world.running(keeper()):
+        await world.slash("mine save", SAVE)
+        await world.slash("remind me", {"about": "meter"})
+        names = await world.type("mine show", "name", "")
+        of_moss = await world.type("mine show", "name", "", user=MOSS)
+        numbers = await world.type("remind off", "number", "")
+        zones = await world.type("mine prefer", "zone", "berl")
+    assert names.choices == ["Pebble's box"]
+    assert of_moss.choices == []
+    assert numbers.choices == ["1"]
+    assert "Europe/Berlin" in zones.choices
+
+
+async def test_questions_are_counted_without_text_and_kept_when_the_bot_leaves(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    async with world.running(keeper()):
+        await world.slash("distance", {**TUBE, "animal": "beardie"})
+        await world.slash("distance", {**TUBE, "tube": "my secret words"})
+        await world.slash("distance", TUBE, where=direct(FERN))
+        await world.slash("guide", {"page": "screens"})
+    counts = await store.counts.since(GARDEN.id, NOW.date())
+    assert {(c.kind, c.name): c.times for c in counts} == {
+        (Asked.QUESTION, "distance"): 1,
+        (Asked.QUESTION, "guide"): 1,
+        (Asked.ANIMAL, "bearded-dragon"): 1,
+        (Asked.PAGE, "screens"): 1,
+    }
+
+
+async def test_a_server_that_removed_the_bot_while_it_was_away_is_noted(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    gone = 5_999_999_999_999_999
+    for server in (gone, GARDEN.id):
+        await store.servers.show(server, 61, Shown.PUBLIC, By(1, NOW))
+    await store.servers.left(GARDEN.id, NOW)
+    async with world.running(keeper()) as running:
+        async with asyncio.timeout(10):
+            while await store.servers.away() != {gone}:
+                assert not running.done()
+    assert await store.servers.known() == {GARDEN.id}
+
+
+async def test_without_its_store_everything_else_is_answered(
+    world: World, keeper: Keeper, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    @asynccontextmanager
+    async def vanished(_: Database) -> AsyncIterator[AsyncSession]:
+        raise StoreUnavailableError
+        yield AsyncSession()
+
+    async with world.running(keeper()):
+        monkeypatch.setattr(Database, "reading", vanished)
+        monkeypatch.setattr(Database, "writing", vanished)
+        answer = await world.slash("distance", TUBE)
+        saved = await world.slash("mine list", {})
+        offered = await world.type("distance", "animal", "beard")
+    assert "Centimetres first" in answer.buttons
+    assert "cannot be reached" in saved.text
+    assert offered.choices[0] == "bearded dragon"
