@@ -1,8 +1,8 @@
 """What the bot remembers of who asks and where, at hand for every question.
 
-Settings and own figures are read from the store once a while and kept; a change made through this
-process counts at once, one made through another within a minute. Without its store the bot
-answers as if nothing were saved.
+Settings and own figures are read from the store once a while and kept, and only of those who have
+any; a change made through this process counts at once, one made through another within a minute
+or two. Without its store the bot answers as if nothing were saved.
 """
 
 import asyncio
@@ -51,6 +51,10 @@ class _Group:
     channels: Mapping[int, Shown]
 
 
+_NO_WISH: Final = KeeperSettings()
+_NOTHING_SET: Final = _Group(ServerSettings(), NOTHING_OWN, {})
+
+
 class _Latest(Generic[_Value]):
     """The values read last, each for a minute, and no more of them than a limit."""
 
@@ -79,6 +83,9 @@ class Memory:
         self.clock = clock
         self._groups: _Latest[_Group] = _Latest()
         self._keepers: _Latest[KeeperSettings] = _Latest()
+        # Who has set anything, once that is known, and whoever changed something since.
+        self._with_wishes: tuple[frozenset[int], frozenset[int]] | None = None
+        self._changed: set[int] = set()
         self._counts: Counter[tuple[int, Asked, str]] = Counter()
         self._paused_until = 0.0
 
@@ -115,9 +122,21 @@ class Memory:
 
     def changed(self, interaction: _Interaction) -> None:
         """Read anew what a question may have changed."""
+        self._changed.add(interaction.user.id)
         self._keepers.drop(interaction.user.id)
         if interaction.guild_id is not None:
+            self._changed.add(interaction.guild_id)
             self._groups.drop(interaction.guild_id)
+
+    async def look_around(self) -> None:
+        """Learn anew who has set anything."""
+        changed, self._changed = self._changed, set()
+        try:
+            keepers, groups = await self.store.wishes.keepers(), await self.store.wishes.groups()
+        except StoreError:
+            self._changed |= changed
+            raise
+        self._with_wishes = keepers, groups
 
     async def group(self, server: int) -> tuple[ServerSettings, Own]:
         """Return a group's settings and own figures from the store."""
@@ -153,10 +172,16 @@ class Memory:
         person, server = interaction.user.id, _server(interaction)
         keeper = self._keepers.get(person)
         group = None if server is None else self._groups.get(server)
+        if self._with_wishes is not None:
+            keepers, groups = self._with_wishes
+            if person not in keepers and person not in self._changed:
+                keeper = _NO_WISH
+            if server is not None and server not in groups and server not in self._changed:
+                group = _NOTHING_SET
         if keeper is not None and (group is not None or server is None):
             return keeper, group
         if time.monotonic() < self._paused_until:
-            return keeper or KeeperSettings(), group
+            return keeper or _NO_WISH, group
         try:
             keeper = keeper or await _in_time(self._read_keeper(person))
             if server is not None:
@@ -165,7 +190,7 @@ class Memory:
             # The next askers are not kept waiting for the same.
             self._paused_until = time.monotonic() + _PAUSE_S
             _log.warning("answering without what is saved: %s", str(error) or "the store is slow")
-        return keeper or KeeperSettings(), group
+        return keeper or _NO_WISH, group
 
     async def _read_keeper(self, person: int) -> KeeperSettings:
         keeper = await self.store.keepers.settings(person)

@@ -20,6 +20,7 @@ __all__ = ["Upkeep"]
 _log = logging.getLogger(__name__)
 
 _COUNTS_S: Final = 30.0
+_WISHES_S: Final = 60.0
 _SWEEP_S: Final = 3600.0
 
 
@@ -33,6 +34,7 @@ class Upkeep:
             Rounds("delivering reminders", lambda: deliver_due(client, memory, by)),
             Rounds("showing boards", lambda: show_boards(client, memory, by)),
             Rounds("keeping counts", self._keep_counts),
+            Rounds("learning who has set anything", self._look_around),
             Rounds("sweeping", self._sweep),
         )
 
@@ -89,6 +91,10 @@ class Upkeep:
     async def _keep_counts(self) -> float:
         await self._memory.keep_counts()
         return _COUNTS_S
+
+    async def _look_around(self) -> float:
+        await self._memory.look_around()
+        return _WISHES_S
 
     async def _sweep(self) -> float:
         now, store = self._memory.clock(), self._memory.store

@@ -1,0 +1,84 @@
+"""Settings at hand for every question, without a look into the store for those who have none."""
+
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+
+import pytest
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.language.quantities import Units
+from bot.store.database import Database
+from bot.store.store import Store
+from tests.discord.cast import FERN, MOSS
+from tests.discord.saving import Keeper, keeper, store
+from tests.discord.world import World
+
+__all__ = ["keeper", "store"]
+
+TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "uvi": "3-5"}
+IN_INCHES, IN_CENTIMETRES = "15 to 20.5 in (38", "38 to 52 cm (15"
+
+
+@pytest.fixture
+def reads(monkeypatch: pytest.MonkeyPatch) -> list[str]:
+    """Return a list that grows with every look into the store."""
+    seen: list[str] = []
+    reading = Database.reading
+
+    @asynccontextmanager
+    async def noted(self: Database) -> AsyncIterator[AsyncSession]:
+        seen.append("read")
+        async with reading(self) as session:
+            yield session
+
+    monkeypatch.setattr(Database, "reading", noted)
+    return seen
+
+
+async def test_who_has_set_nothing_is_answered_without_the_store(
+    world: World, keeper: Keeper, reads: list[str]
+) -> None:
+    client = keeper()
+    async with world.running(client):
+        assert client.memory is not None
+        await client.memory.look_around()
+        before = len(reads)
+        answers = [await world.slash("distance", TUBE, user=who) for who in (FERN, MOSS)]
+        assert len(reads) == before
+    assert all(IN_INCHES in answer.text for answer in answers)
+
+
+async def test_a_setting_counts_at_once_and_for_its_keeper_only(
+    world: World, keeper: Keeper
+) -> None:
+    client = keeper()
+    async with world.running(client):
+        assert client.memory is not None
+        await client.memory.look_around()
+        before = await world.slash("distance", TUBE)
+        await world.slash("mine prefer", {"units": "cm"})
+        after = await world.slash("distance", TUBE)
+        await client.memory.look_around()
+        later = await world.slash("distance", TUBE)
+        other = await world.slash("distance", TUBE, user=MOSS)
+    assert [IN_INCHES in answer.text for answer in (before, after, later, other)] == [
+        True,
+        False,
+        False,
+        True,
+    ]
+
+
+async def test_a_setting_made_through_another_process_counts_after_a_look_around(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    client = keeper()
+    async with world.running(client):
+        assert client.memory is not None
+        await client.memory.look_around()
+        before = await world.slash("distance", TUBE)
+        await store.keepers.change(FERN.id, units=Units.CM)
+        await client.memory.look_around()
+        after = await world.slash("distance", TUBE)
+    assert IN_INCHES in before.text
+    assert IN_CENTIMETRES in after.text
