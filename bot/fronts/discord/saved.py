@@ -82,10 +82,12 @@ def _answering(command: Command) -> Any:
                     interaction, _reply(client, memory, interaction, command, filled)
                 )
                 note(reply.status)
+                if reply.status == "ok":
+                    # Before it is confirmed, so that the very next question knows of it.
+                    memory.changed(interaction)
                 message = await _message(interaction, command, reply)
                 await send(interaction, message, private=not in_direct_messages(interaction))
             if reply.status == "ok":
-                memory.changed(interaction)
                 memory.count(interaction, command.name, {})
                 client.wake()
 
