@@ -12,6 +12,7 @@ from bot.kept.values import Kept
 from bot.language.dates import read_date
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
+from bot.language.shown import shown
 from bot.reply import Document, Reply, Row
 from calc.animals import animals
 
@@ -139,6 +140,9 @@ def read_file(kind: type[_Kept], text: str, command: str) -> _Kept:
         return kind.model_validate_json(text)
     except ValidationError as error:
         first = error.errors()[0]
-        where = " → ".join(str(part) for part in first["loc"]) or "the file"
-        reason = first["msg"].removeprefix("Value error, ")
+        where = " → ".join(shown(str(part)) for part in first["loc"]) or "the file"
+        reason = first["msg"].removeprefix("Value error, ").replace("`", "'")
+        if first["type"] == "json_invalid":
+            # What the parser says of it is for programmers.
+            reason = "it is no JSON, or its end is missing"
         raise NotUnderstoodError(where, f"{wanted} ({reason})", example, "file") from error

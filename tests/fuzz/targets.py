@@ -27,6 +27,7 @@ from tests.discord.limits import autocomplete_breaches
 from tests.discord.message_limits import modal_breaches
 from tests.fuzz.harmless import assert_harmless, assert_plain, assert_same_when_asked_again
 from tests.fuzz.pages import asked_on_the_page, sent_to_the_server
+from tests.fuzz.stored import asked_at_a_desk, taken_back
 
 __all__ = ["TARGETS", "Target"]
 
@@ -138,7 +139,9 @@ TARGETS: dict[str, Target] = {
     "completion": completed,
     "press": pressed,
     "button": kept_in_buttons,
-    "import": imported,
+    "file": imported,
+    "import": taken_back,
+    "desk": asked_at_a_desk,
     "page": asked_on_the_page,
     "wire": sent_to_the_server,
 }

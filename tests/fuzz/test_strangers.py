@@ -70,6 +70,7 @@ def test_a_file_with_anything_put_into_it_is_taken(
     for place, word in places:
         file = file[:place] + word + file[place + len(word) :]
     for number in range(2):
+        TARGETS["file"](number, file)
         TARGETS["import"](number, file)
 
 
