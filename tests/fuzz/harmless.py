@@ -58,8 +58,8 @@ def _said(reply: Reply) -> Reply:
 
 
 def assert_plain(text: str) -> None:
-    """Assert that a text holds no markup of Discord, HTML or terminals, and no address."""
-    assert not re.search(r"[<>`|\\]|@|://|\*\*|__|~~", text), text
+    """Assert that a text holds no markup of Discord, HTML or terminals."""
+    assert not re.search(r"[<>`|\\]|@|\*\*|__|~~", text), text
     _assert_plain_lines(text)
 
 
