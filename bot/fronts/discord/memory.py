@@ -83,9 +83,10 @@ class Memory:
         self.clock = clock
         self._groups: _Latest[_Group] = _Latest()
         self._keepers: _Latest[KeeperSettings] = _Latest()
-        # Who has set anything, once that is known, and whoever changed something since.
+        # Who has set anything, once that is known, and who changed something since, and when.
         self._with_wishes: tuple[frozenset[int], frozenset[int]] | None = None
-        self._changed: set[int] = set()
+        self._changed: dict[int, float] = {}
+        self._looking = asyncio.Lock()
         self._counts: Counter[tuple[int, Asked, str]] = Counter()
         self._paused_until = 0.0
 
@@ -122,21 +123,22 @@ class Memory:
 
     def changed(self, interaction: _Interaction) -> None:
         """Read anew what a question may have changed."""
-        self._changed.add(interaction.user.id)
+        now = time.monotonic()
+        self._changed[interaction.user.id] = now
         self._keepers.drop(interaction.user.id)
         if interaction.guild_id is not None:
-            self._changed.add(interaction.guild_id)
+            self._changed[interaction.guild_id] = now
             self._groups.drop(interaction.guild_id)
 
     async def look_around(self) -> None:
         """Learn anew who has set anything."""
-        changed, self._changed = self._changed, set()
-        try:
-            keepers, groups = await self.store.wishes.keepers(), await self.store.wishes.groups()
-        except StoreError:
-            self._changed |= changed
-            raise
-        self._with_wishes = keepers, groups
+        async with self._looking:
+            began = time.monotonic()
+            self._with_wishes = (
+                await self.store.wishes.keepers(),
+                await self.store.wishes.groups(),
+            )
+            self._changed = {who: at for who, at in self._changed.items() if at >= began}
 
     async def group(self, server: int) -> tuple[ServerSettings, Own]:
         """Return a group's settings and own figures from the store."""
