@@ -35,6 +35,10 @@ _MINE = (
                 "screen:none distance:16in age:new"
             ),
             "mine save name:Spare box enclosure:120x60x60cm",
+            (
+                "mine save name:Fern's box words:beardie with a 12% in a shiny hood, no screen, "
+                "18 inches above his back, 4x2x2"
+            ),
         ),
         guide=("keeping-notes",),
     ),

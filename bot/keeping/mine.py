@@ -1,17 +1,19 @@
 """A keeper's enclosures: kept, listed, taken away."""
 
-from datetime import timedelta
+from datetime import date, timedelta
 from typing import Any
 
 from pydantic import ValidationError
 
 from bot.answers.animals import animal_asked
+from bot.answers.setup_told import Told, told_by
 from bot.desk import Desk
 from bot.keeping.asker import today
 from bot.keeping.words import moment_told, question_of, setup_rows
 from bot.kept.reminders import Reminder, State
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
+from bot.language.hearing import FactName
 from bot.preferences import Context
 from bot.queries.mine import ListQuery, RemoveQuery, SaveQuery
 from bot.reply import Reply, Row, Table
@@ -21,6 +23,7 @@ __all__ = ["list_", "remove", "save"]
 
 _DAY_S = 86_400.0
 _BOUNDS = {
+    "tube_percent": ("tube", "a tube from 1% to 20%", "12%"),
     "distance_m": ("distance", "a distance from 2 in to 10 ft (5 cm to 3 m)", "14in"),
     "tube_length_m": ("length", "a tube from 4 in to 6 ft (10 cm to 2 m)", "22in"),
     "length_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),
@@ -32,13 +35,15 @@ _BOUNDS = {
 
 async def save(query: SaveQuery, context: Context, desk: Desk) -> Reply:
     """Keep an enclosure, or change the facts that were named of one."""
-    changed = await _facts(query, context, desk)
+    told = told_by(query.words, query)
+    changed = _facts(query, told, await today(desk), context)
     try:
         setup, known = await desk.store.enclosures.put(desk.keeper, query.name, changed)
     except ValidationError as error:
-        field = str(error.errors()[0]["loc"][0])
-        option, accepted, example = _BOUNDS[field]
-        raise NotUnderstoodError(getattr(query, option).text, accepted, example, option) from error
+        option, accepted, example = _BOUNDS[str(error.errors()[0]["loc"][0])]
+        given = getattr(query, option)
+        read = given.text if given is not None else "a value that cannot be"
+        raise NotUnderstoodError(read, accepted, example, option) from error
     ask = question_of(setup)
     return Reply(
         command="mine save",
@@ -47,7 +52,10 @@ async def save(query: SaveQuery, context: Context, desk: Desk) -> Reply:
         answer="Only you can see it. What you did not name stays as it was."
         if known
         else "Only you can see it.",
-        rows=setup_rows(setup, context.units),
+        rows=(
+            *setup_rows(setup, context.units),
+            *(Row(label="Not kept", text=asked.question) for asked in told.unclear),
+        ),
         steps=(
             *((f"Ask about it: {ask}",) if ask else ()),
             f"Write a reading down: mine reading name:{query.name} uvi:4.2 basking:103F",
@@ -56,24 +64,27 @@ async def save(query: SaveQuery, context: Context, desk: Desk) -> Reply:
     )
 
 
-async def _facts(query: SaveQuery, context: Context, desk: Desk) -> dict[str, Any]:
+def _facts(query: SaveQuery, told: Told, now: date, context: Context) -> dict[str, Any]:
     facts: dict[str, Any] = {}
-    if query.animal:
-        facts["animal"] = animal_asked(query.animal, context).slug
-    if query.tube:
-        facts["tube_percent"] = query.tube.percent
-    if query.reflector:
-        facts["reflector"] = query.reflector.value
-    if query.screen:
-        facts["screen"] = _screen(query.screen)
-    if query.distance:
-        facts["distance_m"] = query.distance.low
-    if query.length:
-        facts["tube_length_m"] = query.length.low
-    if query.age:
-        facts["tube_since"] = await today(desk) - timedelta(days=query.age.low / _DAY_S)
-    if query.enclosure:
-        size = query.enclosure
+    if told.animal:
+        facts["animal"] = animal_asked(told.animal, context).slug
+    if told.tube:
+        facts["tube_percent"] = told.tube.value.percent
+    if told.reflector:
+        facts["reflector"] = told.reflector.value.value
+    if told.screen:
+        facts["screen"] = _screen(told.screen.value)
+    # A distance without a word of where to is taken as it is mostly meant: to the back.
+    distance = told.measure(FactName.DISTANCE_BACK) or told.measure(FactName.DISTANCE)
+    length = told.measure(FactName.TUBE_LENGTH)
+    for field, said in (("distance_m", distance), ("tube_length_m", length)):
+        if said:
+            facts[field] = said.value.low
+    age = told.measure(FactName.AGE)
+    if age:
+        facts["tube_since"] = now - timedelta(days=age.value.low / _DAY_S)
+    if told.size:
+        size = told.size.value
         facts |= {"length_m": size.length_m, "depth_m": size.depth_m, "height_m": size.height_m}
     return facts
 

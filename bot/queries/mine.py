@@ -57,6 +57,11 @@ class SaveQuery(Query):
     """Keep an enclosure, or change what is told of it."""
 
     name: NewName = Field(description="a name for the enclosure", examples=["Pebble's box"])
+    words: Text = Field(
+        "",
+        description="the set-up in your own words; the facts are kept, the words are not",
+        examples=["beardie, 12% tube in a polished hood, no screen"],
+    )
     animal: AnimalName = Field(
         "", description="who lives in it, such as bearded dragon", examples=["bearded dragon"]
     )

@@ -38,6 +38,24 @@ async def test_a_fact_is_changed_and_the_rest_stays(ok: Ask) -> None:
     assert row(reply, "Screen") == "blocks 45 % of the UV"
 
 
+async def test_a_set_up_told_in_free_words_is_kept_as_facts_and_not_as_words(ok: Ask) -> None:
+    told = (
+        "hi my beardie has a 12% in a shiny hood, no screen, tube is 16in above his back, "
+        "4x2x2 enclosure, basking 98, please help"
+    )
+    reply = await ok(f"mine save name:Box words:{told}")
+    assert row(reply, "Animal") == "bearded dragon"
+    assert row(reply, "Tube") == "T5 HO, 12 %, polished reflector"
+    assert row(reply, "Screen") == "nothing between"
+    assert row(reply, "Tube to back") == "16 in (41 cm)"
+    document = (await ok("mine export")).document
+    assert document is not None
+    assert "please" not in document.text
+    assert "hood" not in document.text
+    corrected = await ok(f"mine save name:Box distance:14in words:{told}")
+    assert row(corrected, "Tube to back") == "14 in (36 cm)"
+
+
 @pytest.mark.parametrize(
     ("line", "told"),
     [
