@@ -11,7 +11,7 @@ from bot.kept.keeper import KeeperSettings
 from bot.preferences import Preferences
 from calc.animals import animals
 
-__all__ = ["local_now", "merged", "offered", "preferred", "today"]
+__all__ = ["local_now", "merged", "names_of", "offered", "preferred", "today"]
 
 
 async def preferred(base: Preferences, desk: Desk) -> Preferences:
@@ -62,7 +62,12 @@ async def offered(desk: Desk) -> Mapping[str, tuple[str, ...]]:
         "reminder": tuple(str(reminder.id) for reminder in reminders),
     }
     if desk.server is not None:
-        own = await desk.store.figures.own(desk.server)
-        lists["own_lamp"] = lists["tube"] = tuple(lamp.name for lamp in own.lamps)
-        lists["own_screen"] = lists["screen"] = tuple(screen.name for screen in own.screens)
+        lists |= names_of(await desk.store.figures.own(desk.server))
     return lists
+
+
+def names_of(own: Own) -> dict[str, tuple[str, ...]]:
+    """Return what of a group's own can complete an option, by the kind of the option."""
+    lamps = tuple(lamp.name for lamp in own.lamps)
+    screens = tuple(screen.name for screen in own.screens)
+    return {"own_lamp": lamps, "tube": lamps, "own_screen": screens, "screen": screens}

@@ -82,3 +82,18 @@ async def test_a_setting_made_through_another_process_counts_after_a_look_around
         after = await world.slash("distance", TUBE)
     assert IN_INCHES in before.text
     assert IN_CENTIMETRES in after.text
+
+
+async def test_typing_looks_into_the_store_only_for_what_the_keeper_saved(
+    world: World, keeper: Keeper, reads: list[str]
+) -> None:
+    client = keeper()
+    async with world.running(client):
+        assert client.memory is not None
+        await client.memory.look_around()
+        before = len(reads)
+        await world.type("distance", "animal", "bea")
+        await world.type("distance", "tube", "12")
+        assert len(reads) == before
+        await world.type("mine show", "name", "x")
+        assert len(reads) > before

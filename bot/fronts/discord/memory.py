@@ -17,7 +17,7 @@ from typing import Any, Final, Generic, TypeVar
 import discord
 
 from bot.desk import Desk
-from bot.keeping.asker import merged, offered
+from bot.keeping.asker import merged, names_of, offered
 from bot.keeping.counting import asked_for
 from bot.kept.counts import Asked
 from bot.kept.group import NOTHING_OWN, Own, ServerSettings, Shown
@@ -37,6 +37,8 @@ _MOST: Final = 5_000
 # An answer must leave within three seconds, with or without what is saved.
 _PATIENCE_S: Final = 1.0
 _PAUSE_S: Final = 10.0
+# The kinds of option that what a keeper saved can complete.
+_OF_KEEPERS: Final = frozenset({"enclosure", "reminder"})
 
 
 def is_moderator(interaction: _Interaction) -> bool:
@@ -114,8 +116,11 @@ class Memory:
         channel = interaction.channel_id
         return group.channels.get(channel) if group and channel is not None else None
 
-    async def offers(self, interaction: _Interaction) -> Mapping[str, tuple[str, ...]]:
-        """Return what of the asker's and the group's own can complete an option."""
+    async def offers(self, interaction: _Interaction, kind: str) -> Mapping[str, tuple[str, ...]]:
+        """Return what of the asker's and the group's own can complete an option of a kind."""
+        if kind not in _OF_KEEPERS:
+            _, group = await self._known(interaction)
+            return names_of(group.own) if group else {}
         try:
             return await _in_time(offered(self.desk(interaction)))
         except (StoreError, TimeoutError):

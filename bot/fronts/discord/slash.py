@@ -157,7 +157,7 @@ def _declare(
     )(callback)
     app_commands.autocomplete(
         **{
-            name: _completer(command.name, option.name)
+            name: _completer(command.name, option)
             for name, option in parameters.items()
             if option.completes or len(option.choices) > _MOST_CHOICES
         }
@@ -183,17 +183,17 @@ def _text_type(command: Command, option: QueryOption) -> Any:
     return app_commands.Range[str, 1, longest]
 
 
-def _completer(command: str, option: str) -> _Completer:
+def _completer(command: str, option: QueryOption) -> _Completer:
     async def completer(
         interaction: discord.Interaction[Any], typed: str
     ) -> list[app_commands.Choice[str]]:
         try:
             memory = interaction.client.memory
-            offers = await memory.offers(interaction) if memory is not None else {}
-            values = complete(command, option, typed, offers)
+            offers = {} if memory is None else await memory.offers(interaction, option.completes)
+            values = complete(command, option.name, typed, offers)
         except Exception:
             # An autocomplete that fails shows an error in the asker's face for every key.
-            _log.exception("failure while completing %s of %s", option, command)
+            _log.exception("failure while completing %s of %s", option.name, command)
             values = []
         own = typed.strip()
         # What was typed is offered too: most options take more than the list shows.
