@@ -1,6 +1,6 @@
 """For machines on localhost: ``/healthz`` says whether the bot works, ``/metrics`` counts."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Awaitable, Callable, Mapping
 
 from aiohttp import web
 from prometheus_client import CONTENT_TYPE_LATEST, generate_latest
@@ -17,14 +17,14 @@ class PortTakenError(Exception):
         super().__init__(f"port {port} cannot be listened on; choose another, or none.")
 
 
-Checks = Callable[[], Mapping[str, bool]]
+Checks = Callable[[], Awaitable[Mapping[str, bool]]]
 
 
 def health_app(checks: Checks, metrics: Metrics) -> web.Application:
     """Return the application; ``checks`` names each part and whether it works."""
 
     async def healthz(_: web.Request) -> web.Response:
-        found = dict(checks())
+        found = dict(await checks())
         status = 200 if all(found.values()) else 503
         return web.json_response({"healthy": status == 200, "parts": found}, status=status)
 

@@ -1,16 +1,19 @@
 """How a database stands, without changing it: there or not, and of which version."""
 
+import asyncio
 from dataclasses import dataclass
 from pathlib import Path
 
 from alembic.migration import MigrationContext
-from sqlalchemy import URL, Connection
+from sqlalchemy import URL, Connection, text
 
-from bot.store.database import connect, telling_trouble
-from bot.store.errors import StoreTooNewError
+from bot.store.database import Database, connect, telling_trouble
+from bot.store.errors import StoreError, StoreTooNewError
 from bot.store.upgrade import versions
 
-__all__ = ["Standing", "standing_of"]
+__all__ = ["Standing", "is_reachable", "standing_of"]
+
+_PATIENCE_S = 2.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +42,16 @@ async def standing_of(url: URL) -> Standing:
     if version is not None and version not in known:
         raise StoreTooNewError(version, known[-1])
     return Standing(version, known[-1])
+
+
+async def is_reachable(database: Database) -> bool:
+    """Say whether an open database answers, soon."""
+    try:
+        async with asyncio.timeout(_PATIENCE_S), database.reading() as session:
+            await session.execute(text("SELECT 1"))
+    except (StoreError, TimeoutError):
+        return False
+    return True
 
 
 def _version(connection: Connection) -> str | None:

@@ -57,7 +57,11 @@ async def test_health_tells_each_part_and_metrics_count_without_names() -> None:
     metrics = Metrics()
     metrics.questions.labels("distance", "ok").inc()
     parts = {"gateway": True, "database": True}
-    async with TestClient(TestServer(health_app(lambda: parts, metrics))) as client:
+
+    async def checks() -> dict[str, bool]:
+        return parts
+
+    async with TestClient(TestServer(health_app(checks, metrics))) as client:
         assert (await client.get("/healthz")).status == 200
         text = await (await client.get("/metrics")).text()
         assert 'noonstone_questions_total{outcome="ok",question="distance"} 1.0' in text

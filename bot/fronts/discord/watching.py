@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from bot.operating.health import serve_health
 from bot.operating.stalls import Stalls, watch_stalls
+from bot.store.standing import is_reachable
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
@@ -36,5 +37,8 @@ async def watched(client: "Noonstone", port: int | None) -> AsyncIterator[None]:
         await runner.cleanup()
 
 
-def _parts(client: "Noonstone") -> Mapping[str, bool]:
-    return {"gateway": client.connected}
+async def _parts(client: "Noonstone") -> Mapping[str, bool]:
+    parts = {"gateway": client.connected}
+    if client.memory is not None:
+        parts["database"] = await is_reachable(client.memory.store.database)
+    return parts

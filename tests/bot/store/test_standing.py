@@ -1,5 +1,8 @@
 """How a database stands: told without changing it."""
 
+import asyncio
+import threading
+from collections.abc import AsyncIterator
 from pathlib import Path
 
 import pytest
@@ -7,8 +10,8 @@ from sqlalchemy import URL, make_url, text
 
 from bot.store.database import connect
 from bot.store.errors import StoreTooNewError, StoreUnavailableError
-from bot.store.standing import standing_of
-from bot.store.store import Store
+from bot.store.standing import is_reachable, standing_of
+from bot.store.store import Store, open_store_at
 from bot.store.upgrade import upgrade, versions
 from tests.bot.store.databases import fresh_sqlite
 
@@ -45,6 +48,7 @@ async def test_a_database_of_a_newer_program_is_told(tmp_path: Path) -> None:
         await standing_of(address)
 
 
+@pytest.mark.usefixtures("_drivers_end")
 async def test_what_is_no_database_or_not_there_is_unavailable(tmp_path: Path) -> None:
     file = tmp_path / "noonstone.sqlite3"
     file.write_bytes(b"no database at all, but long enough to look at" * 50)
@@ -54,3 +58,26 @@ async def test_what_is_no_database_or_not_there_is_unavailable(tmp_path: Path) -
     ):
         with pytest.raises(StoreUnavailableError):
             await standing_of(address)
+
+
+@pytest.fixture
+async def _drivers_end() -> AsyncIterator[None]:
+    """Wait for the driver's threads: where a connection fails, it does not wait for its own."""
+    yield
+    for thread in threading.enumerate():
+        if "_connection_worker_thread" in thread.name:
+            await asyncio.to_thread(thread.join)
+
+
+@pytest.mark.usefixtures("_drivers_end")
+async def test_an_open_database_is_reachable_until_it_is_gone(tmp_path: Path) -> None:
+    address = fresh_sqlite(tmp_path)
+    store = await open_store_at(address)
+    assert await is_reachable(store.database)
+    await store.close()
+    file = Path(address.database or "")
+    for part in file.parent.iterdir():
+        part.unlink()
+    file.parent.rmdir()
+    assert not await is_reachable(store.database)
+    await store.close()
