@@ -27,7 +27,8 @@ class Command:
     ``positional`` names the option that takes the words before the first ``name:``, so that
     ``convert 14in`` and ``guide screens`` work as people type them. A question about saved data
     has ``stored`` in place of ``answer``, and a name of two words; one in free words has
-    ``route``, which says what question was meant.
+    ``route``, which says what question was meant. ``form``: where a front has forms, the question
+    asked with nothing opens one.
     """
 
     name: str
@@ -40,3 +41,4 @@ class Command:
     guide: tuple[str, ...] = ()
     who: Literal["anyone", "moderator"] = "anyone"
     positional: str = ""
+    form: bool = False

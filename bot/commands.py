@@ -133,6 +133,7 @@ COMMANDS: tuple[Command, ...] = (
             "plan animal:corn snake enclosure:36x18x18in lid:full mesh tube:6% watts:40W",
         ),
         guide=("planning-a-set-up", "uv-and-heat-together"),
+        form=True,
     ),
     Command(
         name="card",

@@ -52,3 +52,25 @@ async def test_a_box_that_cannot_be_used_is_changed_in_the_form(world: World, bo
         form = await world.press(low, "Change and ask again")
         right = await world.submit(form, {"enclosure": "48x24x24in"})
     assert "It can be done" in right.text
+
+
+async def test_a_plan_asked_with_nothing_opens_its_form(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        form = await world.slash("plan")
+        assert {"animal", "enclosure", "lid"} <= set(form.fields)
+        answer = await world.submit(form, BOX)
+    assert answer.ephemeral
+    assert "It can be done" in answer.text
+
+
+async def test_a_form_sent_with_a_field_nobody_understands_opens_again_with_it(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        form = await world.slash("plan")
+        wrong = await world.submit(form, {**BOX, "enclosure": "big"})
+        assert "big" in wrong.text
+        again = await world.press(wrong, "Change and ask again")
+        assert again.fields["enclosure"]["value"] == "big"
+        right = await world.submit(again, {"enclosure": "120x60x60cm"})
+    assert "It can be done" in right.text

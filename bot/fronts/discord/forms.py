@@ -67,7 +67,7 @@ class EditButton(
 def form_for(question: Question) -> discord.ui.Modal:
     """Return the form of a question: what it needs, what was given, then what else it takes."""
     form = discord.ui.Modal(
-        title=f"Ask again: {question.command}"[:_LONGEST_TITLE],
+        title=f"{'Ask again' if question.given else 'Ask'}: {question.command}"[:_LONGEST_TITLE],
         custom_id=question.custom_id(_FORM),
     )
     for option in _chosen(question):

@@ -12,6 +12,7 @@ from discord import app_commands
 from bot.command import Command
 from bot.commands import COMMANDS
 from bot.completion import complete
+from bot.fronts.discord.forms import form_for
 from bot.fronts.discord.limits import admitted
 from bot.fronts.discord.memory import is_moderator
 from bot.fronts.discord.menus import message_menus
@@ -92,6 +93,10 @@ def slash_command(command: Command) -> app_commands.Command[Any, ..., None]:
     async def answer(interaction: _Interaction, filled: Mapping[str, Any]) -> None:
         given = {name: text for name, text in filled.items() if name != _FOR}
         question = Question(command.name, given)
+        if command.form and not filled:
+            async with guarded(interaction, "opening a form"):
+                await interaction.response.send_modal(form_for(question))
+            return
         await interaction.client.answer(interaction, question, addressee=filled.get(_FOR))
 
     slash = slash_form(command, answer, addressed=True)
@@ -134,8 +139,9 @@ def _declare(
 ) -> None:
     """Give the callback the signature, the words and the choices of the model."""
     signature = [_parameter("interaction", discord.Interaction)]
+    # Discord lets nobody send a command without its required options, so nobody could open a form.
     signature += [
-        _parameter(name, _text_type(command, option), required=option.required)
+        _parameter(name, _text_type(command, option), required=option.required and not command.form)
         for name, option in parameters.items()
     ]
     described = {name: option.description for name, option in parameters.items()}
