@@ -2,21 +2,27 @@
 
 import asyncio
 import json
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from dataclasses import replace
 from datetime import UTC, datetime
+from pathlib import Path
 
 import pytest
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from bot.drawing import Drawing
+from bot.fronts.discord.client import Noonstone
+from bot.fronts.studio import Studio
 from bot.kept.counts import Asked
 from bot.kept.group import By, Shown
 from bot.language.quantities import Units
+from bot.preferences import Preferences
 from bot.store.database import Database
 from bot.store.errors import StoreUnavailableError
 from bot.store.store import Store
 from bot.stored_commands import GROUPS, STORED_COMMANDS
+from tests.discord.artists import hopeless, told
 from tests.discord.cast import (
     FERN,
     GARDEN,
@@ -165,6 +171,22 @@ async def test_an_export_is_a_file_and_an_attached_one_is_taken_back(
     assert "half a megabyte" in huge.text
     assert "JSON file" in refused.text
     assert "nonsense" not in refused.text
+
+
+@pytest.mark.parametrize(("job", "files"), [(told, ["mine-show.png"]), (hopeless, [])])
+async def test_the_history_comes_with_its_picture_or_without_one(
+    world: World, store: Store, tmp_path: Path, job: Callable[[Drawing], bytes], files: list[str]
+) -> None:
+    studio = Studio(job=job)
+    async with world.running(Noonstone(Preferences(), tmp_path, studio, store=store)):
+        await world.slash("mine save", SAVE)
+        await world.slash("mine reading", {"uvi": "4.2"})
+        shown = await world.slash("mine show", {})
+    await studio.close()
+    assert shown.kind == 5
+    assert list(shown.post.files) == files
+    assert "UV index" in shown.text
+    assert shown.ephemeral
 
 
 async def test_names_and_numbers_of_the_asker_are_offered(world: World, keeper: Keeper) -> None:
