@@ -178,9 +178,12 @@ def _play(
 
 
 _SAMPLE = (
+    (
+        "hi my beardie has a 12% in a shiny hood over a mesh that blocks 45%, its 12 inches to "
+        "the log, basking 98, other side 75, what am i doing wrong"
+    ),
     "distance tube:12% reflector:plain screen:blocks 45% animal:bearded dragon",
     "distance tube:6% reflector:plain screen:blocks 45% animal:bearded dragon",
-    "temps basking:98F cool:75F lamp_on:3 hours animal:bearded dragon",
     "convert 14 1/2 in",
 )
 
