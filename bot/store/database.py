@@ -1,6 +1,8 @@
 """One database behind both drivers: transactions, pragmas, and trouble as one plain error."""
 
-from collections.abc import AsyncIterator
+import asyncio
+import time
+from collections.abc import AsyncIterator, Awaitable, Callable
 from contextlib import asynccontextmanager
 from pathlib import Path
 from typing import Any
@@ -17,6 +19,7 @@ from bot.store.tables import Table
 __all__ = ["Database", "connect", "telling_trouble"]
 
 BUSY_S = 5.0
+_AGAIN_S = 10.0
 _PRAGMAS = (
     f"PRAGMA busy_timeout = {round(BUSY_S * 1000)}",
     "PRAGMA foreign_keys = ON",
@@ -30,20 +33,45 @@ _HOW = "noonstone_begin"
 
 
 class Database:
-    """A database that is open; a transaction is taken for reading or for writing."""
+    """A database that is open; a transaction is taken for reading or for writing.
 
-    def __init__(self, engine: AsyncEngine) -> None:
+    ``first`` is what must be done before the first transaction; as long as that fails with
+    StoreUnavailableError, so does every transaction, and it is tried again now and then.
+    """
+
+    def __init__(
+        self, engine: AsyncEngine, first: Callable[[], Awaitable[None]] | None = None
+    ) -> None:
         self.engine = engine
         self.for_writing = engine.execution_options(**{_HOW: "BEGIN IMMEDIATE"})
+        self._first = first
+        self._again_at = 0.0
+        self._trying = asyncio.Lock()
 
     @property
     def is_postgresql(self) -> bool:
         """Say which of the two kinds it is."""
         return self.engine.dialect.name == "postgresql"
 
+    async def _begun(self) -> None:
+        if self._first is None:
+            return
+        async with self._trying:
+            if self._first is None:
+                return
+            if time.monotonic() < self._again_at:
+                raise StoreUnavailableError
+            try:
+                await self._first()
+            except StoreUnavailableError:
+                self._again_at = time.monotonic() + _AGAIN_S
+                raise
+            self._first = None
+
     @asynccontextmanager
     async def reading(self) -> AsyncIterator[AsyncSession]:
         """Give a transaction that only reads, and sees one state."""
+        await self._begun()
         async with (
             telling_trouble(),
             AsyncSession(self.engine, expire_on_commit=False, autoflush=False) as session,
@@ -54,6 +82,7 @@ class Database:
     @asynccontextmanager
     async def writing(self) -> AsyncIterator[AsyncSession]:
         """Give a transaction that writes: all of it is kept, or nothing."""
+        await self._begun()
         async with (
             telling_trouble(),
             AsyncSession(self.for_writing, expire_on_commit=False) as session,
@@ -79,10 +108,15 @@ class Database:
         await self.engine.dispose()
 
 
-def connect(url: URL, statement_s: float = 2 * BUSY_S) -> Database:
+def connect(
+    url: URL,
+    statement_s: float = 2 * BUSY_S,
+    first: Callable[[], Awaitable[None]] | None = None,
+) -> Database:
     """Return a database at an address; a missing SQLite file is created, for its owner alone.
 
-    ``statement_s`` is how long PostgreSQL may take over one statement.
+    ``statement_s`` is how long PostgreSQL may take over one statement. With a ``first`` step, which
+    then makes the file too, nothing is done yet.
     """
     if url.get_backend_name() == "postgresql":
         engine = create_async_engine(
@@ -91,17 +125,21 @@ def connect(url: URL, statement_s: float = 2 * BUSY_S) -> Database:
             pool_timeout=BUSY_S,
             connect_args={"timeout": BUSY_S, "command_timeout": statement_s},
         )
-        return Database(engine)
-    file = Path(url.database or "")
+        return Database(engine, first)
+    if first is None:
+        _make(Path(url.database or ""))
+    engine = create_async_engine(url, pool_timeout=BUSY_S)
+    event.listen(engine.sync_engine, "connect", _set_pragmas)
+    event.listen(engine.sync_engine, "begin", _begin)
+    return Database(engine, first)
+
+
+def _make(file: Path) -> None:
     try:
         file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
         file.touch(mode=0o600, exist_ok=True)
     except OSError as error:
         raise StoreUnavailableError from error
-    engine = create_async_engine(url, pool_timeout=BUSY_S)
-    event.listen(engine.sync_engine, "connect", _set_pragmas)
-    event.listen(engine.sync_engine, "begin", _begin)
-    return Database(engine)
 
 
 @asynccontextmanager

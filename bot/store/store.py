@@ -1,5 +1,6 @@
 """The store: one database, one repository a topic, opened at start and closed at the end."""
 
+import logging
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Self
@@ -12,6 +13,7 @@ from bot.store.changes import Changes
 from bot.store.counts import Counts
 from bot.store.database import Database, connect
 from bot.store.enclosures import Enclosures
+from bot.store.errors import StoreUnavailableError
 from bot.store.exchange import Exchange
 from bot.store.figures import Figures
 from bot.store.forgetting import Forgetting
@@ -21,7 +23,9 @@ from bot.store.servers import Servers
 from bot.store.upgrade import upgrade
 from bot.store.wishes import Wishes
 
-__all__ = ["Store", "open_store", "open_store_at"]
+__all__ = ["Store", "open_store", "open_store_at", "open_store_soon"]
+
+_log = logging.getLogger(__name__)
 
 
 # A process that starts waits for another that is upgrading a large database.
@@ -76,11 +80,29 @@ async def open_store(database_url: str, data_folder: Path) -> Store:
     return await open_store_at(address_of(database_url, data_folder))
 
 
+async def open_store_soon(database_url: str, data_folder: Path) -> Store:
+    """Open the database that the settings name; one that is away is opened once it is there.
+
+    Until then whatever needs it fails with StoreUnavailableError, as it does whenever the database
+    goes away. What waiting does not mend is raised as by ``open_store``.
+    """
+    url = address_of(database_url, data_folder)
+    try:
+        return await open_store_at(url)
+    except StoreUnavailableError:
+        _log.warning("the database cannot be reached; saved data are there once it can")
+        return Store.over(connect(url, first=lambda: _bring_up_to_date(url)))
+
+
 async def open_store_at(url: URL) -> Store:
     """Open the database at an address, made or brought up to date first."""
+    await _bring_up_to_date(url)
+    return Store.over(connect(url))
+
+
+async def _bring_up_to_date(url: URL) -> None:
     upgrading = connect(url, _UPGRADE_S)
     try:
         await upgrade(upgrading)
     finally:
         await upgrading.close()
-    return Store.over(connect(url))

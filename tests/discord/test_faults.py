@@ -2,6 +2,7 @@
 
 import asyncio
 import errno
+import signal
 from pathlib import Path
 from typing import Any
 
@@ -236,4 +237,22 @@ async def test_discord_out_of_order_at_the_start_ends_with_a_sentence(
     code, told_ = await ended(await started(world, tmp_path))
     assert code == 1
     assert told_.splitlines()[-1].startswith("Discord does not answer as it should")
+    assert "Traceback" not in told_
+
+
+async def test_without_a_place_to_keep_anything_questions_are_answered(
+    world: World, tmp_path: Path
+) -> None:
+    folder = tmp_path / "kept"
+    folder.write_text("in the way", encoding="ascii")
+    process = await started(world, folder)
+    await world.platform.until(lambda: world.gateway.session(), "the bot")
+    answer = await world.slash("distance", TUBE)
+    saved = await world.slash("mine list", {})
+    process.send_signal(signal.SIGTERM)
+    code, told_ = await ended(process)
+    assert "start at" in answer.text
+    assert "Saved data cannot be reached just now" in saved.text
+    assert code == 0
+    assert "the database cannot be reached" in told_
     assert "Traceback" not in told_

@@ -20,7 +20,7 @@ from bot.operating.health import PortTakenError
 from bot.preferences import Preferences
 from bot.settings import Settings
 from bot.store.errors import StoreError
-from bot.store.store import Store, open_store
+from bot.store.store import Store, open_store_soon
 
 __all__ = ["run"]
 
@@ -106,7 +106,7 @@ async def _until(stop: asyncio.Event, client: Noonstone, settings: Settings) -> 
 @asynccontextmanager
 async def _opened(settings: Settings) -> AsyncIterator[Store]:
     address = settings.database_url.get_secret_value()
-    store = await open_store(address, settings.data_folder())
+    store = await open_store_soon(address, settings.data_folder())
     try:
         yield store
     finally:
