@@ -112,7 +112,7 @@ def steady_surface(
         return float(heat_lost(slab, surface_c, air_c, seen_c)) - absorbed_w_m2
 
     hottest_c = min(air_c + HOTTEST_RISE_K, 2.0 * HOTTEST_C - air_c)
-    least, most = unbalanced(air_c) + absorbed_w_m2, unbalanced(hottest_c) + absorbed_w_m2
+    least, most = (float(heat_lost(slab, end, air_c, seen_c)) for end in (air_c, hottest_c))
     if not least <= absorbed_w_m2 <= most or not np.isfinite(absorbed_w_m2):
         raise OutsideModelError("absorbed heat", absorbed_w_m2, least, most, "W/m2")
     return float(brentq(unbalanced, air_c, hottest_c, xtol=1e-13, rtol=8.9e-16))
