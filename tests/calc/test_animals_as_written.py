@@ -1,0 +1,73 @@
+"""Every animal is told as its table says it, field by field; degrees go through pint here."""
+
+import tomllib
+from importlib.resources import files
+from typing import Any
+
+import pint
+import pytest
+
+from calc.animals import Subject, Target, animals, find, zones
+
+FIELDS = {
+    Subject.UVI: "uvi",
+    Subject.BASKING_SURFACE: "basking_surface_c",
+    Subject.WARM_AIR: "warm_air_c",
+    Subject.COOL_AIR: "cool_air_c",
+    Subject.NIGHT_FLOOR: "night_floor_c",
+    Subject.NIGHT_HEAT_OFF: "night_heat_off_c",
+    Subject.LIGHT_HOURS: "light_hours",
+    Subject.HOME_LATITUDE: "home_latitude_deg",
+}
+OTHER = {"name", "scientific", "aliases", "basking", "zone", "bodies", "disagreements"}
+ROWS: dict[str, dict[str, Any]] = {
+    slug: row
+    for table in (files("calc.data") / "animals").iterdir()
+    if table.name.endswith(".toml")
+    for slug, row in tomllib.loads(table.read_text(encoding="utf-8")).items()
+}
+REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
+
+
+def in_si(value: float | None, unit: str) -> float | None:
+    if value is None or unit != "degF":
+        return value
+    return float(REGISTRY.Quantity(value, "degF").to("degC").magnitude)
+
+
+@pytest.mark.parametrize("slug", sorted(ROWS))
+def test_an_animal_is_told_as_written(slug: str) -> None:
+    row, animal = ROWS[slug], animals()[slug]
+    assert set(row) <= OTHER | {subject.value for subject in FIELDS}
+    assert (animal.name, animal.scientific) == (row["name"], row["scientific"])
+    assert (animal.aliases, animal.basking) == (tuple(row["aliases"]), row["basking"])
+    assert animal.zone is (zones()[row["zone"]] if "zone" in row else None)
+    bodies = [(b.taxon, b.low_c, b.high_c, b.what, b.source) for b in animal.bodies]
+    wanted = ("taxon", "low", "high", "what", "source")
+    assert bodies == [tuple(b[key] for key in wanted) for b in row.get("bodies", [])]
+    others = [(d.about.value, d.text, d.source) for d in animal.disagreements]
+    told = [(d["about"], d["text"], d["source"]) for d in row.get("disagreements", [])]
+    assert others == told
+
+
+@pytest.mark.parametrize("slug", sorted(ROWS))
+@pytest.mark.parametrize("subject", FIELDS)
+def test_a_target_is_told_as_written(slug: str, subject: Subject) -> None:
+    written = ROWS[slug].get(subject.value)
+    target: Target | None = getattr(animals()[slug], FIELDS[subject])
+    assert (target is None) == (written is None)
+    if target is None or written is None:
+        return
+    unit = written.get("unit", "")
+    for told, key in ((target.low, "low"), (target.best, "best"), (target.high, "high")):
+        assert told == pytest.approx(in_si(written.get(key), unit))
+    assert (target.source, target.note) == (written["source"], written.get("note", ""))
+
+
+def test_an_animal_whose_name_ends_in_y_is_found_in_the_plural() -> None:
+    names = [(slug, n) for slug, row in ROWS.items() for n in row["aliases"] if n.endswith("y")]
+    assert names
+    for slug, name in names:
+        found = find(f"{name[:-1]}ies")
+        assert found is not None
+        assert found.slug == slug
