@@ -47,6 +47,29 @@ SCENES: tuple[Scene, ...] = (
         "tube distance:14in screen:none animal:bearded dragon enclosure:4ft",
     ),
     Scene(
+        "Wren",
+        "I borrowed a UV meter. What does it say of my own tube?",
+        "meter readings:4.2 at 12 in, 3.4 at 13.5 in, 2.9 at 15 in animal:bearded dragon",
+    ),
+    Scene(
+        "Wren",
+        "Here is what I wrote down since spring, always at the same place.",
+        "decline readings:2026-03-07 4.6, 2026-06-06 4.2, 2026-09-05 3.7 animal:bearded dragon",
+    ),
+    Scene(
+        "Tibor",
+        "Where in my box is the UV, and where is shade?",
+        (
+            "section tube:12% reflector:polished screen:none distance:40cm "
+            "enclosure:120x60x60cm animal:bearded dragon"
+        ),
+    ),
+    Scene(
+        "Tibor",
+        "Is that too much for her, and for me when I clean?",
+        "dose uvi:4 hours:4 latitude:27S month:December",
+    ),
+    Scene(
         "Odalys",
         "My cousin starts from an empty wooden box. What does he buy, and where does it all go?",
         (

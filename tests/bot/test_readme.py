@@ -3,7 +3,10 @@
 import re
 from pathlib import Path
 
-from bot.fronts.demo import sample_session
+from bot.ask import ask
+from bot.commands import COMMANDS
+from bot.fronts.demo import SCENES, sample_session
+from bot.preferences import Preferences
 
 ROOT = Path(__file__).parent.parent.parent
 README = (ROOT / "README.md").read_text(encoding="utf-8")
@@ -19,3 +22,9 @@ def test_the_job_comes_first_in_one_paragraph() -> None:
     first = README.split("\n\n")[0]
     assert first.startswith("Noonstone is the Discord bot")
     assert "\n" not in first
+
+
+def test_the_demo_plays_every_question_a_keeper_may_ask() -> None:
+    played = {ask(scene.line, Preferences()).command for scene in SCENES}
+    played |= {scene.line.split()[0] for scene in SCENES}
+    assert {command.name for command in COMMANDS} - {"ask"} <= played
