@@ -1,4 +1,4 @@
-"""Where a question about saved data is asked: by whom, where, with what right, and of which store."""
+"""Where a question about saved data is asked: by whom, where, with what right, of which store."""
 
 from dataclasses import dataclass
 from datetime import datetime
