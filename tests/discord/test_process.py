@@ -41,6 +41,8 @@ async def started(
         stdout=asyncio.subprocess.PIPE,
         stderr=stderr,
         env=environment,
+        # Read a talkative log at once: a full pipe would hold the bot up.
+        limit=2**24,
     )
 
 
@@ -90,11 +92,18 @@ async def test_even_a_talkative_log_holds_no_word_of_the_asker(
     monkeypatch.setenv("NOONSTONE_LOG", "debug")
     process = await started(world, tmp_path)
     await world.platform.until(lambda: world.gateway.session(), "the bot")
+    # So much is told that it must be read meanwhile.
+    ending = asyncio.create_task(ended(process))
     await world.slash("convert", {"value": "17in"})
+    saved = await world.slash("mine save", {"name": "Willow", "distance": "41cm"})
     process.send_signal(signal.SIGTERM)
-    _, told = await ended(process)
+    _, told = await ending
+    assert "Willow" in saved.text
     assert "convert: ok" in told
+    assert "mine save: ok" in told
     assert "17in" not in told
+    assert "Willow" not in told
+    assert "0.41" not in told
     assert "loopback" not in told
     assert "PyNaCl" not in told
 
