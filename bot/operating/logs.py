@@ -50,3 +50,5 @@ def start_logging(level: str, secrets: Iterable[str]) -> None:
         )
     )
     logging.basicConfig(level=level.upper(), handlers=[handler], force=True)
+    # Its debug records hold every statement with its values: what people keep.
+    logging.getLogger("aiosqlite").setLevel(max(logging.INFO, logging.getLogger().level))
