@@ -1,6 +1,8 @@
 """Lists of UV index readings: at distances, or on dates."""
 
 import re
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date
 from functools import cache
@@ -51,7 +53,8 @@ def read_placed_readings(text: str, bare: Units | None = None) -> tuple[PlacedRe
         match = after or before
         if match is None:
             raise NotUnderstoodError(piece, *_PLACED)
-        distance = single(read_length(match["distance"], bare))
+        with _part(match["distance"], _PLACED[1]):
+            distance = single(read_length(match["distance"], bare))
         found.append(PlacedReading(_value(match["value"], *_PLACED), distance, piece))
     return tuple(found)
 
@@ -67,10 +70,21 @@ def read_dated_readings(text: str, today: date | None = None) -> tuple[DatedRead
         match = _dated().fullmatch(piece)
         if match is None:
             raise NotUnderstoodError(piece, *_DATED)
-        day = read_date(match["day"] or match["day2"], today)
+        written = match["day"] or match["day2"]
+        with _part(written, _DATED[1]):
+            day = read_date(written, today)
         value = _value(match["value"] or match["value2"], *_DATED)
         found.append(DatedReading(value, day, piece))
     return tuple(sorted(found, key=lambda reading: reading.day))
+
+
+@contextmanager
+def _part(text: str, example: str) -> Iterator[None]:
+    """Have the refusal of a part give the example of the whole list."""
+    try:
+        yield
+    except NotUnderstoodError as error:
+        raise NotUnderstoodError(text, error.accepted, example) from error
 
 
 def _pieces(text: str, accepted: str, example: str) -> list[str]:

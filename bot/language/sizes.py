@@ -53,7 +53,7 @@ def read_size(text: str, bare: Units | None = None) -> Size:
         raise NotUnderstoodError(text, _ACCEPTED, _EXAMPLE)
     doubt = next((side.doubt for side in whole if side.doubt), None)
     if doubt:
-        raise NotUnderstoodError(text, *doubt)
+        raise NotUnderstoodError(text, doubt[0], _EXAMPLE)
     size = size_of(whole, bare and bare.value, " ".join(text.split()))
     if size is None:
         raise NotUnderstoodError(
