@@ -1,0 +1,116 @@
+"""Fine points of the heat engine, each worked out in another way than the engine does."""
+
+from itertools import pairwise
+
+import pytest
+
+from calc.animals import animals
+from calc.heat.dimming import rerated_by_power, rerated_by_voltage
+from calc.heat.first_wattage import LampShape, first_wattage
+from calc.heat.night import night_plan
+from calc.heat.readings import Doubtful, Place, Readings, Verdict, doubts_about, finding_for
+from calc.heat.sources_of_heat import find_heat_source, heat_source_names, heat_sources
+from calc.heat.thermometer import Surface, emissivity_of
+from calc.heat.wattages import Family, steps_between, steps_sold
+
+DRAGON = animals()["bearded-dragon"]
+CHAMELEON = animals()["veiled-chameleon"]
+
+
+@pytest.mark.parametrize("family", Family)
+def test_a_range_of_watts_holds_its_own_ends(family: Family) -> None:
+    sold = steps_sold(family)
+    for low, high in pairwise(sold):
+        assert steps_between(low, high, family) == (low, high)
+        assert steps_between(low, low, family) == (low,)
+        between = low + 0.4 * (high - low)
+        assert steps_between(between, between, family) == (low,)
+
+
+def test_the_smallest_lamp_that_is_enough_has_no_smaller_one_beside_it() -> None:
+    smallest = steps_sold()[0]
+    offers = [
+        first_wattage(LampShape.FLOOD, room / 2.0, 36.0, distance / 100.0).buy_w
+        for room in range(40, 56)
+        for distance in range(10, 40, 3)
+    ]
+    assert any(offer == (smallest,) for offer in offers)
+    for offer in offers:
+        assert all(watts in steps_sold() for watts in offer)
+        assert list(offer) == sorted(offer, reverse=True)
+
+
+def test_every_name_of_a_kind_of_heater_finds_it_also_in_the_plural() -> None:
+    for kind in heat_sources().values():
+        for name in (kind.slug, kind.name, *kind.aliases):
+            assert find_heat_source(name) is kind
+            assert find_heat_source(f"{name}s") is kind
+    assert set(heat_source_names()) == {kind.name for kind in heat_sources().values()}
+    assert find_heat_source("") is None
+
+
+@pytest.mark.parametrize("voltage", [0.31, 0.75, 1.0, 1.09])
+def test_a_lamp_dimmed_by_voltage_or_by_its_power_is_the_same_lamp(voltage: float) -> None:
+    dimmed = rerated_by_voltage(voltage)
+    assert dimmed.voltage == voltage
+    again = rerated_by_power(dimmed.power)
+    assert again.voltage == pytest.approx(voltage)
+    assert again.light == pytest.approx(dimmed.light)
+
+
+@pytest.mark.parametrize("surface", Surface)
+def test_a_material_is_told_by_its_name(surface: Surface) -> None:
+    told = emissivity_of(surface)
+    assert told.name.strip()
+    assert told.share.low <= told.share.best <= told.share.high <= 1.0
+
+
+def test_the_thermostat_point_has_a_source_where_it_is_known() -> None:
+    for animal in animals().values():
+        plan = night_plan(animal, 20.0)
+        assert (plan.heat_off_c is None) == (plan.heat_off_source is None)
+        if animal.night_heat_off_c is not None:
+            assert plan.heat_off_source == animal.night_heat_off_c.source
+        elif plan.heat_off_c is not None:
+            assert plan.heat_off_source == "enclosure_model"
+            assert animal.night_floor_c is not None
+            assert plan.heat_off_c <= animal.night_floor_c.high + 3.0
+
+
+def test_a_finding_keeps_the_reading_and_its_target() -> None:
+    targets = {
+        Place.BASKING_SURFACE: CHAMELEON.basking_surface_c,
+        Place.COOL_AIR: CHAMELEON.cool_air_c,
+        Place.NIGHT: CHAMELEON.night_floor_c,
+    }
+    seen = set()
+    for place, target in targets.items():
+        assert target is not None
+        for tenths in range(600):
+            found = finding_for(place, tenths / 10.0, CHAMELEON)
+            assert (found.place, found.reading_c, found.target) == (place, tenths / 10.0, target)
+            assert (found.off_by_k > 0.0) == (found.verdict in (Verdict.TOO_LOW, Verdict.TOO_HIGH))
+            seen.add(found.verdict)
+    assert seen == {Verdict.TOO_LOW, Verdict.TOO_HIGH, Verdict.IN_RANGE, Verdict.KEEPERS_DIFFER}
+
+
+def test_ends_count_as_inside_up_to_a_twentieth_of_a_degree() -> None:
+    target = DRAGON.cool_air_c
+    assert target is not None
+    for reading, verdict in (
+        (target.low - 0.04, Verdict.IN_RANGE),
+        (target.low - 0.06, Verdict.TOO_LOW),
+        (target.high + 0.04, Verdict.IN_RANGE),
+        (target.high + 0.06, Verdict.TOO_HIGH),
+    ):
+        assert finding_for(Place.COOL_AIR, reading, DRAGON).verdict is verdict
+
+
+def test_a_cool_end_a_little_above_the_warm_end_is_no_contradiction_yet() -> None:
+    def told(cool: float) -> bool:
+        readings = Readings(cool_air_c=cool, warm_air_c=28.0)
+        return Doubtful.COOL_END_ABOVE_WARM_END in doubts_about(readings)
+
+    first = next(tenths for tenths in range(200, 500) if told(tenths / 10.0)) / 10.0
+    assert 28.0 < first <= 30.0
+    assert all(told(tenths / 10.0) for tenths in range(round(first * 10), 500))
