@@ -17,22 +17,31 @@ from bot.answers.heat_parts import (
     wanted_surface,
 )
 from bot.answers.linking import page_links, source_lines
+from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.heat import BaskingQuery
 from bot.reply import Reply, Row, Table, Value
-from calc.heat.basking import DimmerVerdict, surface_at
+from calc.heat.basking import MOST_DIMMING, DimmerVerdict, surface_at
 
 __all__ = ["answer_basking"]
 
 _GUIDE = ("the-basking-spot", "dimmers-and-wattage", "fire-and-electrical-safety")
 _SOURCES = ("rise_scaling", "common_practice", "holder_mark", "fire_service_lamps")
 _GUN_K = 2.0
+_TURN_UP = (
+    "First turn the dimmer up, a little at a time, and measure after each turn: what follows is "
+    "for a lamp that is not enough at full power."
+)
 
 
 def answer_basking(query: BaskingQuery, context: Context) -> Reply:
     """Answer with the new distance, the lamps and the dimmer setting, each with its range."""
     wanted, units = wanted_surface(query.want, query.animal, context), context.units
+    if query.dimmer == 0.0:
+        raise NotUnderstoodError(
+            "0%", "a dimmer that is on: turn it up first and measure again", "80%", "dimmer"
+        )
     change = change_for(query, wanted)
     if change.is_stopped:
         return _stopped(change, context)
@@ -52,11 +61,11 @@ def answer_basking(query: BaskingQuery, context: Context) -> Reply:
         status="ok",
         title=f"From {temperature(change.reading.surface_c, units)} to "
         f"{temperature(wanted.aim_c, units)} on the basking surface",
-        answer=" ".join((*_stops(change), _answer(change, units))),
+        answer=" ".join((*_stops(change), *_turns_up(query, change), _answer(change, units))),
         values=_values(change),
         rows=tuple(rows),
         table=_table(change, units),
-        steps=_steps(change, units),
+        steps=(*_turns_up(query, change), *_steps(change, units)),
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(
@@ -96,6 +105,12 @@ def _stopped(change: Change, context: Context) -> Reply:
 def _stops(change: Change) -> tuple[str, ...]:
     """Return what has to be put right before anything else."""
     return tuple(GUARD_WORDS[guard] for guard in change.guards)
+
+
+def _turns_up(query: BaskingQuery, change: Change) -> tuple[str, ...]:
+    """Return what comes before any move where a dimmed lamp has heat to spare."""
+    dimmed = query.dimmer is not None and query.dimmer < 1.0 - MOST_DIMMING
+    return (_TURN_UP,) if dimmed and not (change.is_right or change.is_cooling) else ()
 
 
 def _answer(change: Change, units: Units) -> str:

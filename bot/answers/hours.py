@@ -149,6 +149,10 @@ def _season_rows(
 ) -> tuple[Row, ...]:
     bound = f"never shorter than {number(SHORTEST_H)} h nor longer than {number(LONGEST_H)} h"
     rows = [
+        Row(
+            label="Latitude",
+            text=f"{_degrees(latitude)}; south of the equator write it with S, such as 30S",
+        ),
         Row(label="Bound", text=f"{bound}, whatever the sky does; that limit is our own"),
         Row(label="Day", text="sunrise to sunset, the mean of each month; twilight not counted"),
         Row(label="Clock", text=_clock_text(query, plan, zone)),

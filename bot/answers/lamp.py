@@ -63,6 +63,13 @@ def _one_kind(kind: HeatSource, context: Context) -> Reply:
     )
 
 
+_NIGHT_LAMPS = ("night-lamp", "red-lamp")
+_OFF_TONIGHT = (
+    "Leave it off tonight: the night should be dark. Ask night with your room's temperature to "
+    "learn whether any heat is needed."
+)
+
+
 def _steps(kind: HeatSource) -> tuple[str, ...]:
     if kind.basking is Basking.GOOD:
         return (
@@ -77,6 +84,7 @@ def _steps(kind: HeatSource) -> tuple[str, ...]:
         )
     if kind.basking is Basking.NOT_AT_ALL:
         return (
+            *((_OFF_TONIGHT,) if kind.slug in _NIGHT_LAMPS else ()),
             (
                 "If you have one: do not panic. Keep the animal warm today, and plan the change to "
                 "a white flood lamp for the basking spot and a T5 HO tube for the UV."

@@ -27,6 +27,12 @@ _HEATED = (NightDecision.HEAT, NightDecision.KEEPERS_DIFFER)
 _NO_NIGHT_LAMPS = (
     "No red, blue or purple night lamps: animals see their light. The night should be dark."
 )
+# Our judgement: a room that near to freezing is no place for a reptile, heated box or not.
+_TOO_COLD_ROOM_C = 5.0
+_MOVE_OUT = (
+    "First move the animal to a warmer room: this one is too cold for a heater in the enclosure "
+    "to be relied on (our judgement, no source)."
+)
 _GOOD_DROP = "A cooler, dark night is good: it is how nights are, and it gives rest."
 
 
@@ -43,14 +49,18 @@ def answer_night(query: NightQuery, context: Context) -> Reply:
         command="night",
         status="ok",
         title=f"The night of {kept.whom} in a room of {temperature(room_c, units)}",
-        answer=_answer(plan, kept, room_c, units),
+        answer=" ".join((*_moves_out(room_c), _answer(plan, kept, room_c, units))),
         values=_values(plan, emitter, room_c),
         rows=(*kept.rows, *_rows(query, plan, kept, emitter, units)),
-        steps=_steps(plan, emitter, units),
+        steps=(*_moves_out(room_c), *_steps(plan, emitter, units)),
         cautions=(_NO_NIGHT_LAMPS, *(HEAT_CAUTIONS if heats else HEAT_CAUTIONS[2:])),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(plan, kept, emitter)),
     )
+
+
+def _moves_out(room_c: float) -> tuple[str, ...]:
+    return (_MOVE_OUT,) if room_c < _TOO_COLD_ROOM_C else ()
 
 
 def _answer(plan: NightPlan, kept: Kept, room_c: float, units: Units) -> str:

@@ -283,7 +283,7 @@ def dimmer_for(
     found = _ordered(setting * scaling.power(reading, rise) for scaling in SCALINGS)
     if found.best > 1.0:
         verdict = DimmerVerdict.BEYOND_FULL
-    elif found.best < 1.0 - MOST_DIMMING:
+    elif found.best < min(setting, 1.0 - MOST_DIMMING):
         verdict = DimmerVerdict.TOO_MUCH
     else:
         verdict = DimmerVerdict.WITHIN

@@ -143,7 +143,8 @@ def _steps(
     doubts: tuple[Doubtful, ...],
 ) -> Iterator[Step]:
     verdicts = {finding.place: finding.verdict for finding in findings}
-    if _is_dangerous(readings, animal) and Doubtful.COOL_END_ABOVE_SURFACE not in doubts:
+    off = _is_dangerous(readings, animal) and Doubtful.COOL_END_ABOVE_SURFACE not in doubts
+    if off:
         yield Step.SWITCH_LAMP_OFF
     yield from (step for doubt, step in _DOUBT_STEPS.items() if doubt in doubts)
     if Step.CHECK_PROBE_PLACES in (_DOUBT_STEPS.get(doubt) for doubt in doubts):
@@ -152,6 +153,9 @@ def _steps(
     night = verdicts.pop(Place.NIGHT, None)
     if readings.is_too_soon and verdicts:
         yield from _early_steps(verdicts, animal)
+        if not off:
+            # A lamp that is switched off is not left as it is for two hours.
+            yield Step.WAIT_AND_READ_AGAIN
     elif verdicts or night is None:
         yield from _day_steps(verdicts, animal)
     yield from _night_steps(night)
@@ -162,7 +166,6 @@ def _early_steps(by_day: dict[Place, Verdict], animal: Animal) -> Iterator[Step]
     if _HIGH in by_day.values():
         so_far = {place: _HIGH if v is _HIGH else _FINE for place, v in by_day.items()}
         yield from _day_steps(so_far, animal)
-    yield Step.WAIT_AND_READ_AGAIN
 
 
 def _day_steps(by_day: dict[Place, Verdict], animal: Animal) -> Iterator[Step]:

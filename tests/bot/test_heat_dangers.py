@@ -1,0 +1,51 @@
+"""Heat questions where a wrong first step could hurt."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+
+
+def test_a_lamp_to_be_switched_off_is_not_left_as_it_is(anyone: Preferences) -> None:
+    reply = ask("temps basking:130F lamp_on:10 minutes animal:bearded dragon", anyone)
+    steps = " ".join(reply.steps)
+    assert "off" in reply.steps[0].lower()
+    assert "leave everything as it is" not in steps.lower()
+
+
+def test_a_freezing_room_is_left_before_anything_is_heated(anyone: Preferences) -> None:
+    cold = ask("night room:-10C animal:bearded dragon", anyone)
+    assert "warmer room" in cold.answer
+    assert "warmer room" in cold.steps[0]
+    assert "warmer room" not in ask("night room:13C animal:bearded dragon", anyone).answer
+
+
+def test_a_dimmed_lamp_is_turned_up_before_it_is_lowered(anyone: Preferences) -> None:
+    line = "basking surface:85F air:75F distance:12in want:100F watts:75W animal:bearded dragon"
+    dimmed = ask(f"{line} dimmer:50%", anyone)
+    assert "dimmer up" in dimmed.steps[0]
+    assert "dimmer up" in dimmed.answer
+    assert "dimmer up" not in ask(line, anyone).answer
+
+
+def test_a_dimmer_turned_up_is_never_called_turned_down(anyone: Preferences) -> None:
+    line = "basking surface:92F air:75F distance:12in want:96F watts:75W dimmer:60%"
+    told = " ".join(row.text for row in ask(f"{line} animal:bearded dragon", anyone).rows)
+    assert "go down" not in told
+
+
+def test_a_dimmer_at_nothing_is_to_be_turned_up_first(anyone: Preferences) -> None:
+    reply = ask("basking surface:85F air:75F distance:12in want:100F dimmer:0%", anyone)
+    assert reply.status == "problem"
+    assert "turn it up first" in reply.answer
+
+
+@pytest.mark.parametrize("latitude", ["35", "35N"])
+def test_a_latitude_without_a_side_is_said_to_be_north(latitude: str, anyone: Preferences) -> None:
+    reply = ask(f"hours latitude:{latitude} zone:UTC animal:bearded dragon", anyone)
+    assert any("35° N" in row.text and "30S" in row.text for row in reply.rows)
+
+
+@pytest.mark.parametrize("kind", ["red", "blue bulb"])
+def test_a_night_lamp_stays_off_tonight(kind: str, anyone: Preferences) -> None:
+    assert "off tonight" in ask(f"lamp kind:{kind}", anyone).steps[0]
