@@ -72,11 +72,14 @@ async def spent(start: Callable[[World], Awaitable[Process]]) -> tuple[float, fl
 
 @pytest.mark.parametrize("which", ["a bare bot", "noonstone"])
 def test_start_of_a_bot(which: str, benchmark: BenchmarkFixture, tmp_path: Path) -> None:
-    start = bare_bot if which == "a bare bot" else noonstone(tmp_path)
     costs: list[tuple[float, float]] = []
-    benchmark.pedantic(  # type: ignore[no-untyped-call]
-        lambda: costs.append(asyncio.run(spent(start))), rounds=3
-    )
+
+    def once() -> None:
+        # In a folder of its own every bot registers its commands, as at the first start.
+        own = noonstone(tmp_path / str(len(costs)))
+        costs.append(asyncio.run(spent(bare_bot if which == "a bare bot" else own)))
+
+    benchmark.pedantic(once, rounds=3)  # type: ignore[no-untyped-call]
     cpu_s, held_bytes = (median(values) for values in zip(*costs, strict=True))
     benchmark.extra_info |= {"cpu_ms": 1000 * cpu_s, "held_mb": held_bytes / 1e6}
     print(f"\n{which}: {1000 * cpu_s:.0f} ms of processor time, {held_bytes / 1e6:.0f} MB held")
