@@ -7,6 +7,7 @@ from bot.answers.readings import read_lamp
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
+    contradicted,
     doubt_row,
     fixture_name,
     lamp_asked,
@@ -66,7 +67,8 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
         status="ok",
         title=f"Distance from tube to back for {wish.whom}",
         answer=(
-            f"Keep {length_range(near.distance_m, far.distance_m, units)} from the tube to the "
+            f"{contradicted(lamp)}Keep {length_range(near.distance_m, far.distance_m, units)} "
+            "from the tube to the "
             f"animal's back; start at {length(start.distance_m, units)}."
         ),
         values=(

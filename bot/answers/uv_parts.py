@@ -24,6 +24,7 @@ from calc.uv.tube import STANDARD_T5_HO
 __all__ = [
     "UV_CAUTIONS",
     "Wish",
+    "contradicted",
     "doubt_row",
     "fixture_name",
     "fixture_of",
@@ -44,6 +45,8 @@ UV_CAUTIONS = (
     "Give shade: the animal must be able to leave the UV.",
     "A tube that is unknown, older than a year or stronger than 12 % needs a UV index meter.",
 )
+# Readings that leave a wider doubt than this, their meter's own included, do not fit one tube.
+_LOOSE = 1.35
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
 _DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
@@ -212,6 +215,13 @@ def screen_row(screen: Screen, transmission: float) -> Row:
     return Row(label="Screen", text=text)
 
 
+def contradicted(lamp: Lamp) -> str:
+    """Return what stands before the answer where a lamp's readings contradict each other."""
+    if lamp.own is None or lamp.own.doubt.factor <= _LOOSE:
+        return ""
+    return "The readings do not fit one tube: read again before you move anything. "
+
+
 def doubt_row(doubts: LampDoubts) -> Row:
     """Return why the UVI is a range, the largest doubt first."""
     sized = [(d, d.factor - 1.0) for d in (*doubts.both, *doubts.upper)]
@@ -223,7 +233,9 @@ def doubt_row(doubts: LampDoubts) -> Row:
     groups = any(d.source == GROUPS_OWN for d in doubts)
     whose = "The group's readings" if groups else "Your own readings"
     whose = whose if read else "A UV index meter"
-    return Row(label="Why a range", text=f"{told}. {whose} {more} away.")
+    loose = any(d.name == Cause.READINGS and d.factor > _LOOSE for d in doubts)
+    end = "They contradict each other: read again." if loose else f"{whose} {more} away."
+    return Row(label="Why a range", text=f"{told}. {end}")
 
 
 def passing_estimate(spot: Spot, doubts: LampDoubts) -> Estimate:

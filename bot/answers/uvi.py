@@ -7,6 +7,7 @@ from bot.answers.readings import read_lamp
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
+    contradicted,
     doubt_row,
     lamp_asked,
     lamp_name,
@@ -71,7 +72,8 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         status="ok",
         title=f"UV index at {length(here.distance_m, units)}",
         answer=(
-            f"Expect about UVI {uvi_estimate(here.uvi)} at {length(here.distance_m, units)}: "
+            f"{contradicted(lamp)}Expect about UVI {uvi_estimate(here.uvi)} at "
+            f"{length(here.distance_m, units)}: "
             f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{sure}"
         ),
         values=tuple(values),

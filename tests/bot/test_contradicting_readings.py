@@ -1,0 +1,24 @@
+"""Readings that do not fit one tube are told before any distance."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+
+REST = "tube:12% reflector:polished screen:none animal:bearded dragon"
+
+
+@pytest.mark.parametrize("question", ["distance", "uvi distance:12in"])
+def test_readings_that_contradict_each_other_are_told_first(
+    question: str, anyone: Preferences
+) -> None:
+    reply = ask(f"{question} {REST} readings:2 at 12in, 8 at 12in", anyone)
+    assert reply.answer.startswith("The readings do not fit one tube")
+    assert "took most" not in " ".join(row.text for row in reply.rows)
+
+
+@pytest.mark.parametrize("readings", ["4.2 at 12in", "4.2 at 12in, 2.9 at 15in"])
+def test_careful_readings_bring_no_warning(readings: str, anyone: Preferences) -> None:
+    reply = ask(f"distance {REST} readings:{readings}", anyone)
+    assert not reply.answer.startswith("The readings")
+    assert "took most" in " ".join(row.text for row in reply.rows)
