@@ -67,8 +67,8 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
         status="ok",
         title=f"Distance from tube to back for {wish.whom}",
         answer=(
-            f"{contradicted(lamp)}Keep {length_range(near.distance_m, far.distance_m, units)} "
-            "from the tube to the "
+            f"{contradicted(lamp, query.readings)}"
+            f"Keep {length_range(near.distance_m, far.distance_m, units)} from the tube to the "
             f"animal's back; start at {length(start.distance_m, units)}."
         ),
         values=(

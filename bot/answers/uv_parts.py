@@ -1,5 +1,6 @@
 """What every answer about UV shares: whose range, which lamp, what is between, how sure."""
 
+from collections.abc import Sized
 from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
@@ -215,9 +216,10 @@ def screen_row(screen: Screen, transmission: float) -> Row:
     return Row(label="Screen", text=text)
 
 
-def contradicted(lamp: Lamp) -> str:
+def contradicted(lamp: Lamp, readings: Sized | None) -> str:
     """Return what stands before the answer where a lamp's readings contradict each other."""
-    if lamp.own is None or lamp.own.doubt.factor <= _LOOSE:
+    # One reading contradicts nothing, however doubtful it is.
+    if readings is None or len(readings) < 2 or lamp.own is None or lamp.own.doubt.factor <= _LOOSE:
         return ""
     return "The readings do not fit one tube: read again before you move anything. "
 

@@ -72,7 +72,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         status="ok",
         title=f"UV index at {length(here.distance_m, units)}",
         answer=(
-            f"{contradicted(lamp)}Expect about UVI {uvi_estimate(here.uvi)} at "
+            f"{contradicted(lamp, query.readings)}Expect about UVI {uvi_estimate(here.uvi)} at "
             f"{length(here.distance_m, units)}: "
             f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{sure}"
         ),

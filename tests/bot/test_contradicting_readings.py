@@ -22,3 +22,10 @@ def test_careful_readings_bring_no_warning(readings: str, anyone: Preferences) -
     reply = ask(f"distance {REST} readings:{readings}", anyone)
     assert not reply.answer.startswith("The readings")
     assert "took most" in " ".join(row.text for row in reply.rows)
+
+
+def test_one_reading_cannot_contradict_itself(anyone: Preferences) -> None:
+    reply = ask(
+        f"distance {REST.replace('bearded dragon', 'corn snake')} readings:0.9 at 20in", anyone
+    )
+    assert not reply.answer.startswith("The readings")
