@@ -5,6 +5,7 @@ from typing import TypeVar
 from zoneinfo import ZoneInfo
 
 from pydantic import ValidationError
+from pydantic_core import ErrorDetails
 
 from bot.answers.figures import calendar_day, length, number, percent, temperature
 from bot.kept.keeper import KeptScreen, Measured, Reading, Setup
@@ -38,6 +39,13 @@ _NAMES = {
     Measured.NIGHT: "night low",
 }
 _Kept = TypeVar("_Kept", bound=Kept)
+_REASONS = {
+    "json_invalid": "it is no JSON, or its end is missing",
+    "missing": "it is missing",
+    "extra_forbidden": "it is not known here",
+    "enum": "it is none of the words that it may be",
+    "literal_error": "it is none of the words that it may be",
+}
 
 
 def day_of(text: str, today: date, option: str) -> date:
@@ -141,8 +149,10 @@ def read_file(kind: type[_Kept], text: str, command: str) -> _Kept:
     except ValidationError as error:
         first = error.errors()[0]
         where = " → ".join(shown(str(part)) for part in first["loc"]) or "the file"
-        reason = first["msg"].removeprefix("Value error, ").replace("`", "'")
-        if first["type"] == "json_invalid":
-            # What the parser says of it is for programmers.
-            reason = "it is no JSON, or its end is missing"
-        raise NotUnderstoodError(where, f"{wanted} ({reason})", example, "file") from error
+        raise NotUnderstoodError(where, f"{wanted} ({_reason(first)})", example, "file") from error
+
+
+def _reason(error: ErrorDetails) -> str:
+    """Return what is wrong with a part of a file, in words that are not for programmers."""
+    plain = _REASONS.get(error["type"], "") or error["msg"].removeprefix("Value error, ")
+    return "".join(character for character in plain if character not in "<>`|*_~@")

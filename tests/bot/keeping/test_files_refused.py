@@ -1,0 +1,49 @@
+"""A file that cannot be taken back: where it is wrong and why, in plain words."""
+
+import json
+from typing import Any
+
+import pytest
+
+from bot.keeping.words import read_file
+from bot.kept.group import ServerExport
+from bot.kept.keeper import KeeperExport
+from bot.language.errors import NotUnderstoodError
+from tests.fuzz.harmless import assert_plain
+from tests.fuzz.test_strangers import FILES
+
+
+def changed(text: str, path: list[Any], value: Any) -> str:
+    file = json.loads(text)
+    place = file
+    for step in path[:-1]:
+        place = place[step]
+    place[path[-1]] = value
+    return json.dumps(file)
+
+
+@pytest.mark.parametrize(
+    ("file", "where", "why"),
+    [
+        ("", "the file", "it is no JSON, or its end is missing"),
+        (FILES[1][:-3], "the file", "it is no JSON, or its end is missing"),
+        (changed(FILES[1], ["targets", 0, "subject"], "bask"), "targets → 0 → subject", "words"),
+        (changed(FILES[1], ["noonstone"], "keeper"), "noonstone", "none of the words"),
+        (changed(FILES[1], ["<@5>"], 1), "5", "it is not known here"),
+        (changed(FILES[1], ["lamps", 0], {"name": "A"}), "lamps → 0 → constant uvi m", "missing"),
+        (changed(FILES[1], ["lamps", 0, "set_on"], "1*1"), "lamps → 0 → set on", "valid date"),
+        (changed(FILES[1], ["lamps", 0, "name"], "[x]"), "lamps → 0 → name", "a letter first"),
+        (changed(FILES[1], ["lamps", 0, "readings"], 99), "lamps → 0 → readings", "50"),
+    ],
+)
+def test_a_server_file_is_refused_in_plain_words(file: str, where: str, why: str) -> None:
+    with pytest.raises(NotUnderstoodError) as caught:
+        read_file(ServerExport, file, "server import")
+    assert caught.value.read == where
+    assert why in caught.value.accepted
+    assert_plain(str(caught.value))
+
+
+def test_a_whole_file_is_taken() -> None:
+    assert read_file(ServerExport, FILES[1], "server import").lamps
+    assert read_file(KeeperExport, FILES[0], "mine import").enclosures
