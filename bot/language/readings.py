@@ -55,7 +55,7 @@ def read_placed_readings(text: str, bare: Units | None = None) -> tuple[PlacedRe
             raise NotUnderstoodError(piece, *_PLACED)
         with _part(match["distance"], _PLACED[1]):
             distance = single(read_length(match["distance"], bare))
-        found.append(PlacedReading(_value(match["value"], *_PLACED), distance, piece))
+        found.append(PlacedReading(read_number(match["value"], *_PLACED), distance, piece))
     return tuple(found)
 
 
@@ -73,7 +73,7 @@ def read_dated_readings(text: str, today: date | None = None) -> tuple[DatedRead
         written = match["day"] or match["day2"]
         with _part(written, _DATED[1]):
             day = read_date(written, today)
-        value = _value(match["value"] or match["value2"], *_DATED)
+        value = read_number(match["value"] or match["value2"], *_DATED)
         found.append(DatedReading(value, day, piece))
     return tuple(sorted(found, key=lambda reading: reading.day))
 
@@ -96,13 +96,6 @@ def _pieces(text: str, accepted: str, example: str) -> list[str]:
     if not pieces:
         raise NotUnderstoodError(text, accepted, example)
     return pieces
-
-
-def _value(text: str, accepted: str, example: str) -> float:
-    value = read_number(text, accepted, example)
-    if value < 0:
-        raise NotUnderstoodError(text, f"{accepted}, none of them negative", example)
-    return value
 
 
 _UVI = r"(?:\s*(?:uvi|uv index|uv))?"

@@ -1,0 +1,85 @@
+"""One rule of the hearing each: what is heard, and whether a unit or a name was assumed."""
+
+from itertools import pairwise
+
+import pytest
+
+from tests.bot.language.hearing_score import heard_in, told
+
+HEARD: dict[str, set[tuple[str, str, bool]]] = {
+    # A meter reading with its distance, however they are joined.
+    "uvi 4 from 12in": {("uvi_at", "4 from 12in", False)},
+    "uvi 4.2 @ 12in": {("uvi_at", "4.2 @ 12in", False)},
+    "4.2 uvi at 12in": {("uvi_at", "4.2 uvi at 12in", False)},
+    # Hours of light, from the shortest day to the longest that anybody means.
+    "lights 12/12": {("hours", "12 h", False)},
+    "lights on 7am off 7pm": {("hours", "12 h", False)},
+    "light 14/10": {("hours", "14 h", False)},
+    # Whose age it is.
+    "tube is 8 months old and the dragon is 2 years old": {
+        ("age", "8 months", False),
+        ("animal", "bearded dragon", True),
+        ("animal_age", "2 years", False),
+    },
+    "a 3 year old beardie": {("animal_age", "3 years", False), ("animal", "bearded dragon", False)},
+    # A percentage beside a tube, a mesh or a dimmer.
+    "12% t5 ho": {("tube", "12", False), ("lamp", "t5 ho", False)},
+    "mesh blocks 20%": {("screen", "20%", False)},
+    "the mesh takes 35%": {("screen", "35%", False)},
+    "dimmer at 60%": {("dimmer", "60%", False)},
+    # Volumes, sizes, lids, controls.
+    "40 gallon tank": {("volume", "40 gal", False)},
+    "55 gal": {("volume", "55 gal", False)},
+    "glass lid": {("lid", "glass", False)},
+    "mesh lid with the tube over it": {("lid", "mesh", False)},
+    "thermostat on the mat": {("thermostat", "yes", False)},
+    "4x2x2 with basking 98": {("enclosure", "4x2x2 ft", True), ("basking", "98 F", True)},
+    # From where a distance is meant.
+    "tube 14in above the basking spot": {("distance_perch", "14 in", False)},
+    "the tube is 12in over the branch": {("distance_perch", "12 in", False)},
+    "12in from him": {("distance_back", "12 in", False)},
+    "12in from her": {("distance_back", "12 in", False)},
+    "10-12in from her back": {("distance_back", "10-12 in", False)},
+    "100w flood lamp 12in away": {
+        ("watts", "100 W", False),
+        ("lamp", "flood", False),
+        ("lamp_distance", "12 in", False),
+    },
+    # One unit that was written serves the others; without one, what can be true.
+    "basking 98F, cool 75, warm 85": {
+        ("basking", "98 F", False),
+        ("cool", "75 F", True),
+        ("warm", "85 F", True),
+    },
+    "basking 40, cool 25, warm 30": {
+        ("basking", "40 C", True),
+        ("cool", "25 C", True),
+        ("warm", "30 C", True),
+    },
+    # The night of the animal and that of the room.
+    "drops to 19C at night": {("night", "19 C", False)},
+    "room drops to 18C at night": {("room_night", "18 C", False)},
+}
+
+
+@pytest.mark.parametrize("text", HEARD)
+def test_it_is_heard_so(text: str) -> None:
+    heard = heard_in(text)
+    assert {(fact.name.value, told(fact), fact.assumed) for fact in heard.facts} == HEARD[text]
+    assert heard.questions == ()
+
+
+@pytest.mark.parametrize("text", HEARD)
+def test_a_fact_is_told_with_its_own_words_and_no_others(text: str) -> None:
+    facts = sorted(heard_in(text).facts, key=lambda fact: fact.start)
+    for one, other in pairwise(facts):
+        assert one.words != other.words or one.name is other.name
+    for fact in facts:
+        assert fact.words == text[fact.start : fact.end] == fact.words.strip()
+
+
+@pytest.mark.parametrize(
+    ("text", "hedged"), [("maybe 12% tube", True), ("12% tube", False), ("about 14in away", True)]
+)
+def test_a_guess_is_marked(text: str, hedged: bool) -> None:
+    assert {fact.hedged for fact in heard_in(text).facts} <= {hedged}

@@ -1,0 +1,89 @@
+"""Small print of the readers: zones kept, today known, messages whole."""
+
+from datetime import UTC, date, datetime, timedelta, timezone
+
+import pytest
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.moments import read_moment
+from bot.language.names import ranked
+from bot.language.quantities import read_length, read_number_range, single
+from bot.language.readings import read_dated_readings
+from bot.language.screens import read_screen, weaves_in
+from bot.language.shown import shown
+from bot.language.skies import read_latitude, read_month
+from bot.language.words import split_line
+
+FAR_EAST = timezone(timedelta(hours=11))
+OPTIONS = {"tube": "12%", "screen": "45%"}
+
+
+def test_a_time_from_now_is_told_in_the_askers_zone() -> None:
+    now = datetime(2026, 5, 4, 12, tzinfo=FAR_EAST)
+    for words, hours in (("in 3 hours", 3), ("in 2 days", 48)):
+        moment = read_moment(words, now)
+        assert moment.tzinfo is FAR_EAST
+        assert moment == datetime(2026, 5, 4, 1, tzinfo=UTC) + timedelta(hours=hours)
+
+
+def test_today_and_yesterday_are_days_of_readings_where_the_day_is_known() -> None:
+    found = read_dated_readings("4.2 today, yesterday 4.4", date(2026, 5, 4))
+    assert [(r.day.day, r.value) for r in found] == [(3, 4.4), (4, 4.2)]
+    with pytest.raises(NotUnderstoodError):
+        read_dated_readings("4.2 today")
+
+
+def test_a_share_over_a_hundred_per_cent_is_refused() -> None:
+    for text in ("101%", "100.5%", "passes 101%"):
+        with pytest.raises(NotUnderstoodError, match="a share from 0% to 100%"):
+            read_screen(text)
+
+
+def test_a_range_of_numbers_begins_at_nothing_and_not_below() -> None:
+    assert read_number_range("0-1") == (0.0, 1.0)
+    assert read_number_range("0.5") == (0.5, 0.5)
+    with pytest.raises(NotUnderstoodError):
+        read_number_range("-1 to 3")
+
+
+def test_a_weave_inside_another_number_is_none() -> None:
+    found = [weave for weave, _, _ in weaves_in("18x16 0.011in")]
+    assert len(found) == 1
+    for text in ("118x16 0.011in", "a18x16 0.011in"):
+        assert all(weave.text != "18x16 0.011in" for weave, _, _ in weaves_in(text))
+
+
+def test_what_is_refused_is_told_with_what_would_do() -> None:
+    for read, text, wanted in (
+        (lambda t: single(read_length(t)), "10-12in", "one value and not a range"),
+        (read_latitude, "-40S", "either a minus or north or south"),
+        (lambda t: split_line(t, OPTIONS), "distance tube:1 tube:2", "tube once"),
+        (lambda t: split_line(t, {}), "about x:1", "nothing more here"),
+    ):
+        with pytest.raises(NotUnderstoodError) as caught:
+            read(text)
+        assert wanted in str(caught.value)
+
+
+def test_an_option_is_named_where_it_is_known() -> None:
+    error = NotUnderstoodError("x", "a number", "4", "uvi")
+    assert error.option == "uvi"
+    assert str(error) == "I read “x” for uvi, but I need a number, for example 4."
+    assert str(NotUnderstoodError(" ", "a number", "4")).startswith("I read nothing, but")
+
+
+def test_a_long_text_is_cut_at_its_end() -> None:
+    cut = shown(f"  {'ab ' * 30}")
+    assert cut.startswith("ab ab")
+    assert cut.endswith("ab…")
+    assert len(cut) <= 40
+
+
+def test_a_list_of_suggestions_is_as_long_as_asked_for() -> None:
+    names = [f"screen {n}" for n in range(40)]
+    assert len(ranked("screen", names, 25)) == 25
+    assert len(ranked("screen", names, 3)) == 3
+
+
+def test_months_by_name_and_number() -> None:
+    assert [read_month(text) for text in ("jan", "DECEMBER", "6", "Sept")] == [1, 12, 6, 9]
