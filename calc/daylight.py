@@ -190,9 +190,9 @@ def _mean_noon(dates: NDArray[np.datetime64], longitude_deg: float) -> Array:
     if not -180.0 <= longitude_deg <= 180.0:
         raise OutsideModelError("longitude", longitude_deg, -180.0, 180.0, "degrees")
     midday = (dates.astype("datetime64[D]") - np.datetime64(_J2000)).astype(np.float64)
-    years = midday / 365.25 + 2000.0
+    years = dates.astype("datetime64[Y]").astype(int) + 1970
     if np.any((years < _FIRST_YEAR) | (years > _LAST_YEAR)):
-        worst = float(years[np.argmax(np.abs(years - 2000.0))])
+        worst = float(years[np.argmax(np.abs(years - 2000))])
         raise OutsideModelError("year", worst, _FIRST_YEAR, _LAST_YEAR, "")
     return midday - longitude_deg / 360.0
 

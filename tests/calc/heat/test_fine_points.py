@@ -5,6 +5,7 @@ from itertools import pairwise
 import pytest
 
 from calc.animals import animals
+from calc.heat.basking import Reading, watts_for
 from calc.heat.dimming import rerated_by_power, rerated_by_voltage
 from calc.heat.first_wattage import LampShape, first_wattage
 from calc.heat.night import night_plan
@@ -114,3 +115,23 @@ def test_a_cool_end_a_little_above_the_warm_end_is_no_contradiction_yet() -> Non
     first = next(tenths for tenths in range(200, 500) if told(tenths / 10.0)) / 10.0
     assert 28.0 < first <= 30.0
     assert all(told(tenths / 10.0) for tenths in range(round(first * 10), 500))
+
+
+@pytest.mark.parametrize("distance", [0.1, 0.3, 0.45, 1.2])
+def test_another_distance_takes_the_power_of_its_square(distance: float) -> None:
+    before = Reading(42.0, 22.0, 0.30)
+    # The three views of the softening: how far behind the lamp's face the beam begins.
+    factors = [((distance + behind) / (0.30 + behind)) ** 2 for behind in (0.0, 0.05, 0.10)]
+    found = watts_for(before, 60.0, 42.0, distance)
+    assert found.best == pytest.approx(60.0 * sorted(factors)[1])
+    assert (found.low, found.high) == pytest.approx((60.0 * min(factors), 60.0 * max(factors)))
+    assert watts_for(before, 60.0, 42.0, 0.30).best == pytest.approx(60.0)
+
+
+def test_how_far_a_reading_is_off_is_the_way_to_the_nearest_end() -> None:
+    target = DRAGON.cool_air_c
+    assert target is not None
+    for off in (0.5, 1.0, 7.0):
+        low = finding_for(Place.COOL_AIR, target.low - off, DRAGON)
+        high = finding_for(Place.COOL_AIR, target.high + off, DRAGON)
+        assert (low.off_by_k, high.off_by_k) == pytest.approx((off, off))
