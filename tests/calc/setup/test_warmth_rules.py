@@ -1,0 +1,76 @@
+"""The rules of a planned set-up's heat, each against the sentence that states it."""
+
+import pytest
+
+from calc.animals import Target, animals
+from calc.heat.enclosure import Enclosure, Lid, Material, watts_to_hold
+from calc.heat.night import NightDecision, night_plan
+from calc.setup.warmth import Air, HeatKind, plan_warmth
+from calc.uncertainty import Estimate
+
+BOX = Enclosure(1.2, 0.6, 0.6, Material.WOOD, Lid.SOLID)
+DRAGON = animals()["bearded-dragon"]
+GENTLE = [a for a in animals().values() if a.basking_surface_c is None and a.warm_air_c is not None]
+ROOMS_C = range(12, 31, 2)
+
+
+def test_who_does_not_bask_is_warmed_to_the_warm_end_and_who_does_to_the_cool_end() -> None:
+    assert GENTLE
+    for animal in (*GENTLE, DRAGON):
+        target = animal.warm_air_c if animal in GENTLE else animal.cool_air_c
+        assert target is not None
+        found = plan_warmth(animal, BOX, 0.2, 18.0)
+        assert found.need == watts_to_hold(BOX, target.aim, 18.0)
+
+
+def test_who_does_not_bask_and_has_no_lamp_lacks_all_that_holds_the_air() -> None:
+    for animal in GENTLE:
+        found = plan_warmth(animal, BOX, 0.2, 18.0)
+        assert found.kind is HeatKind.GENTLE
+        assert found.need is not None
+        assert found.short_w == found.need.total_w.best
+        assert found.extra_w is None or found.extra_w >= found.short_w
+
+
+def test_what_the_air_lacks_is_the_need_less_what_the_lamp_leaves_inside() -> None:
+    seen = set()
+    for room_c in ROOMS_C:
+        for watts in (5.0, 25.0, 50.0, 75.0, 100.0, 150.0):
+            found = plan_warmth(DRAGON, BOX, 0.2, float(room_c), owned_w=watts)
+            assert found.need is not None
+            lacks = found.need.total_w.best - watts * found.lamp_place.value
+            cold = found.air in (Air.TOO_COLD, Air.MAY_BE_COLD)
+            assert found.short_w == (pytest.approx(lacks) if cold and lacks > 0.0 else None)
+            seen.add(found.air)
+    assert seen == {Air.TOO_COLD, Air.MAY_BE_COLD, Air.FINE, Air.MAY_BE_WARM, Air.TOO_WARM}
+
+
+def judged(held: Estimate, cool: Target) -> Air:
+    if held.low > cool.high or held.high < cool.low:
+        return Air.TOO_WARM if held.low > cool.high else Air.TOO_COLD
+    if cool.low <= held.best <= cool.high:
+        return Air.FINE
+    return Air.MAY_BE_COLD if held.best < cool.low else Air.MAY_BE_WARM
+
+
+def test_the_air_is_judged_by_where_its_range_lies() -> None:
+    assert DRAGON.cool_air_c is not None
+    for room_c in ROOMS_C:
+        for watts in (5.0, 25.0, 50.0, 75.0, 100.0, 150.0):
+            found = plan_warmth(DRAGON, BOX, 0.2, float(room_c), owned_w=watts)
+            assert found.held_c is not None
+            assert found.air is judged(found.held_c, DRAGON.cool_air_c)
+
+
+def test_a_night_gets_an_emitter_where_heat_is_needed_or_keepers_differ_and_nowhere_else() -> None:
+    decisions = set()
+    for animal in animals().values():
+        for night_c in range(0, 31, 2):
+            found = plan_warmth(animal, BOX, 0.2, 22.0, float(night_c))
+            plan = night_plan(animal, float(night_c))
+            assert found.night == plan
+            heats = plan.decision in (NightDecision.HEAT, NightDecision.KEEPERS_DIFFER)
+            assert (found.emitter is not None) == heats
+            decisions.add(plan.decision)
+        assert plan_warmth(animal, BOX, 0.2, 22.0).emitter is None
+    assert {NightDecision.HEAT, NightDecision.KEEPERS_DIFFER, NightDecision.NOTHING} <= decisions
