@@ -63,8 +63,9 @@ async def test_what_is_no_database_or_not_there_is_unavailable(tmp_path: Path) -
 @pytest.fixture
 async def _drivers_end() -> AsyncIterator[None]:
     """Wait for the driver's threads: where a connection fails, it does not wait for its own."""
+    before = set(threading.enumerate())
     yield
-    for thread in threading.enumerate():
+    for thread in set(threading.enumerate()) - before:
         if "_connection_worker_thread" in thread.name:
             await asyncio.to_thread(thread.join)
 
