@@ -203,7 +203,7 @@ def _view(board: Board, content: Reply) -> discord.ui.View:
 class BoardButton(
     Limited,
     discord.ui.DynamicItem[discord.ui.Button[Any]],
-    template=r"board:(?P<number>\d{1,19})",
+    template=r"board:(?P<number>\d{1,18})",
 ):
     """Says what a board is; its id is how the bot knows its own board again."""
 

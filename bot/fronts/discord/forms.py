@@ -58,7 +58,7 @@ class EditButton(
         async with guarded(interaction, "opening a form"):
             packed = self.custom_id.split(":", 1)[1]
             question = Question.unpacked(packed, interaction.message)
-            if question is None:
+            if question is None or not self.fits(question):
                 await send(interaction, Message(ASK_AGAIN), private=True)
                 return
             await interaction.response.send_modal(form_for(question))

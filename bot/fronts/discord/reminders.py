@@ -142,7 +142,7 @@ class _ReminderButton(Limited):
 class SnoozeButton(
     _ReminderButton,
     discord.ui.DynamicItem[discord.ui.Button[Any]],
-    template=r"rem:(?P<number>\d{1,19}):(?P<occurrence>\d{1,19}):s(?P<days>\d{1,3})",
+    template=r"rem:(?P<number>\d{1,18}):(?P<occurrence>\d{1,18}):s(?P<days>\d{1,3})",
 ):
     """Puts a reminder off."""
 
@@ -186,7 +186,7 @@ class SnoozeButton(
 class DoneButton(
     _ReminderButton,
     discord.ui.DynamicItem[discord.ui.Button[Any]],
-    template=r"rem:(?P<number>\d{1,19}):(?P<occurrence>\d{1,19}):off",
+    template=r"rem:(?P<number>\d{1,18}):(?P<occurrence>\d{1,18}):off",
 ):
     """Ends a reminder for good."""
 

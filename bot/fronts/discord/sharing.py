@@ -13,7 +13,7 @@ from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
 __all__ = ["ReplyButton", "ShareButton", "Target", "target_of"]
 
 _SHARE = "share"
-_REPLY = re.compile(r"r:(?P<author>\d{1,20}):(?P<message>\d{1,20})")
+_REPLY = re.compile(r"r:(?P<author>\d{1,19}):(?P<message>\d{1,19})")
 
 
 @dataclass(frozen=True, slots=True)
