@@ -133,6 +133,8 @@ def understand_options(
     command = command_named(name)
     if command is None:
         return problem("help", _no_such_command(name), preferences)
+    # An option left blank is one that was not filled in.
+    given = {option: text for option, text in given.items() if text.strip()}
     try:
         query = command.query.model_validate(dict(given), context=_reading(preferences))
     except ValidationError as error:

@@ -107,3 +107,12 @@ def test_any_text_at_all_gets_a_reply(text: str) -> None:
 @settings(max_examples=200, deadline=None)
 def test_any_text_behind_a_command_gets_a_reply(name: str, text: str) -> None:
     assert ask(f"{name} {text}", Preferences(units=Units.CM)).answer
+
+
+@pytest.mark.parametrize("blank", ["", " ", "\n", "\x0b", "\u00a0"])
+def test_an_option_left_blank_is_one_that_was_not_filled_in(blank: str) -> None:
+    told = {"tube": "12%", "reflector": "polished", "screen": "none"}
+    bare = ask_options("distance", told, Preferences())
+    assert ask_options("distance", {**told, "animal": blank}, Preferences()) == bare
+    missing = ask_options("distance", {**told, "tube": blank}, Preferences())
+    assert "I still need tube" in missing.answer

@@ -8,11 +8,13 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.moments import read_moment
 from bot.language.names import ranked
 from bot.language.quantities import read_length, read_number_range, single
-from bot.language.readings import read_dated_readings
+from bot.language.readings import read_dated_readings, read_placed_readings
 from bot.language.screens import read_screen, weaves_in
 from bot.language.shown import shown
+from bot.language.sizes import read_size
 from bot.language.skies import read_latitude, read_month
 from bot.language.words import split_line
+from bot.language.zones import read_clock
 
 FAR_EAST = timezone(timedelta(hours=11))
 OPTIONS = {"tube": "12%", "screen": "45%"}
@@ -87,3 +89,42 @@ def test_a_list_of_suggestions_is_as_long_as_asked_for() -> None:
 
 def test_months_by_name_and_number() -> None:
     assert [read_month(text) for text in ("jan", "DECEMBER", "6", "Sept")] == [1, 12, 6, 9]
+
+
+def test_the_unit_of_the_last_side_serves_those_without_one() -> None:
+    size = read_size("1.2m x 60 x 60cm")
+    assert (size.length_m, size.depth_m, size.height_m) == (1.2, 0.6, 0.6)
+    assert read_size("48 x 24in x 60cm").length_m == pytest.approx(0.48)
+
+
+def test_the_hours_of_both_halves_of_the_day() -> None:
+    told = ["12 am", "1 am", "11:59 am", "12 pm", "1 pm", "11 pm"]
+    assert [read_clock(text).hour for text in told] == [0, 1, 11, 12, 13, 23]
+    for text in ("0 pm", "13 am", "24:00"):
+        with pytest.raises(NotUnderstoodError):
+            read_clock(text)
+
+
+def test_a_number_after_feet_needs_its_unit_unless_the_sign_touches_it() -> None:
+    assert read_length("1'2").low == pytest.approx(14 * 0.0254)
+    for text in ("1 ft 2", "1ft2", "1' 2 3"):
+        with pytest.raises(NotUnderstoodError):
+            read_length(text)
+
+
+def test_quotes_of_every_kind_hold_a_value_together() -> None:
+    for line in ('a animal:"corn snake"', "a animal:“corn snake”", "a animal:‘corn snake’"):
+        assert split_line(line, {"animal": "x"})[1] == {"animal": "corn snake"}
+
+
+def test_a_wire_as_thick_as_its_step_is_no_weave() -> None:
+    with pytest.raises(NotUnderstoodError, match="a wire thinner than the step"):
+        read_screen("10x10 0.1in")
+    assert read_screen("10x10 0.099in")
+
+
+def test_a_reading_keeps_its_words() -> None:
+    assert [r.text for r in read_placed_readings("4.2 at 12 in; 12cm: 2,9")] == [
+        "4.2 at 12 in",
+        "12cm: 2,9",
+    ]
