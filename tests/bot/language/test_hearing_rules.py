@@ -56,6 +56,17 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
         ("cool", "25 C", True),
         ("warm", "30 C", True),
     },
+    # A bare distance takes the system of a size or a temperature beside it.
+    "tube is 30 over the branch, tank 120x60x60cm": {
+        ("distance_perch", "30 cm", True),
+        ("enclosure", "120x60x60 cm", False),
+    },
+    "tube is 14 over the branch, 98F basking": {
+        ("distance_perch", "14 in", True),
+        ("basking", "98 F", False),
+    },
+    "moved from 10 to 12in from the tube": {("distance", "12 in", False)},
+    "the tube is half a year old": {("age", "0.5 year", False)},
     # The night of the animal and that of the room.
     "drops to 19C at night": {("night", "19 C", False)},
     "room drops to 18C at night": {("room_night", "18 C", False)},
@@ -83,3 +94,17 @@ def test_a_fact_is_told_with_its_own_words_and_no_others(text: str) -> None:
 )
 def test_a_guess_is_marked(text: str, hedged: bool) -> None:
     assert {fact.hedged for fact in heard_in(text).facts} <= {hedged}
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [("tube is 14 from him", "distance_back"), ("tube 14 above the branch", "distance_perch")],
+)
+def test_a_distance_that_nothing_gives_a_unit_is_asked_about(text: str, name: str) -> None:
+    heard = heard_in(text)
+    assert heard.facts == ()
+    (question,) = heard.questions
+    assert question.name.value == name
+    assert question.question == "Which unit is this distance in, inches or centimetres?"
+    assert question.words == text[question.start : question.end]
+    assert "14" in question.words
