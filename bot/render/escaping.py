@@ -1,6 +1,7 @@
 """Plain text made safe for Discord: it shows as typed, formats nothing, pings and links nothing."""
 
 import re
+from functools import lru_cache
 
 __all__ = ["escape", "escape_code", "units_long"]
 
@@ -10,6 +11,8 @@ _LINE_START = re.compile(r"^(\s*)(-?#|>)", re.MULTILINE)
 _EVERYBODY = re.compile(r"@(everyone|here)", re.IGNORECASE)
 
 
+# Most of an answer's forty texts (labels, cautions, sources) are the same in every answer.
+@lru_cache(maxsize=4096)
 def escape(text: str) -> str:
     r"""Return text in which Discord sees no markup, no mention and no address.
 

@@ -13,10 +13,7 @@ from numpy.typing import NDArray
 
 from calc.uncertainty import Doubt
 from calc.uv.screen import (
-    FlatScreen,
-    NoScreen,
     Screen,
-    Weave,
     middle_transmission,
     tube_transmission,
 )
@@ -183,15 +180,9 @@ def uvi_at(lamp: Lamp, distance_m: Real, screen: Screen) -> Real:
     """
     _check_distance(distance_m)
     bare = lamp_constant(lamp) * line_shape(distance_m, lamp.lit_length_m)
-    match screen:
-        case NoScreen():
-            return bare
-        case FlatScreen(transmission):
-            return bare * transmission
-        case Weave():
-            if isinstance(distance_m, float):
-                return bare * middle_transmission(screen, distance_m, lamp.lit_length_m)
-            return bare * tube_transmission(screen, distance_m, lamp.lit_length_m)
+    if isinstance(distance_m, float):
+        return bare * middle_transmission(screen, distance_m, lamp.lit_length_m)
+    return bare * tube_transmission(screen, distance_m, lamp.lit_length_m)
 
 
 def _check_distance(distance_m: float | NDArray[np.float64]) -> None:

@@ -10,7 +10,7 @@ from math import log, sqrt
 from calc.uncertainty import Estimate
 from calc.uv.doubts import uvi_estimate
 from calc.uv.lamp import NEAREST_M, Lamp, uvi_at
-from calc.uv.screen import Screen, tube_transmission
+from calc.uv.screen import Screen, middle_transmission
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -263,7 +263,7 @@ def check_place(
 
 def spot(lamp: Lamp, distance_m: float, screen: Screen) -> Spot:
     """Return the spot at a distance [m], 0.05 to 3, under a lamp."""
-    passed = float(tube_transmission(screen, distance_m, lamp.lit_length_m))
+    passed = middle_transmission(screen, distance_m, lamp.lit_length_m)
     return Spot(distance_m, uvi_estimate(lamp, distance_m, screen), passed)
 
 

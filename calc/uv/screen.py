@@ -183,15 +183,15 @@ def tube_transmission(
     return np.asarray(passed_by_weave(screen, height, length_m, offset, lateral) / whole)
 
 
-def middle_transmission(weave: Weave, height_m: float, length_m: float) -> float:
-    """Share of a tube's irradiance that passes a weave straight under its middle.
+def middle_transmission(screen: Screen, height_m: float, length_m: float) -> float:
+    """Share of a tube's irradiance that passes a screen straight under its middle.
 
     ``tube_transmission`` with no offset, for the many single values of root finding:
     T = (1 - γy) (1 - γx ∫√(1 + u²/h²) du/(h² + u²)² / ∫ du/(h² + u²)²), cut where |u| > reach
 
     Parameters
     ----------
-    weave : the screen
+    screen : none, a flat share [1], or a weave
     height_m : height of the tube over the receiver, h [m], above 0
     length_m : lit length [m], above 0
 
@@ -213,13 +213,18 @@ def middle_transmission(weave: Weave, height_m: float, length_m: float) -> float
     """
     if not (height_m > 0.0 and length_m > 0.0):
         raise OutsideModelError("tube height", height_m, 0.0, inf, "m")
-    gamma = weave.gamma_x
+    match screen:
+        case NoScreen():
+            return 1.0
+        case FlatScreen(transmission):
+            return transmission
+    gamma = screen.gamma_x
     whole = length_m / 2.0 / height_m
     # Rays flatter than this meet a closed wall of wires.
     seen = min(whole, sqrt(1.0 / gamma**2 - 1.0))
     lost = 2.0 * gamma * seen / sqrt(1.0 + seen * seen)
     passed = seen / (1.0 + seen * seen) + atan(seen) - lost
-    return (1.0 - weave.gamma_y) * passed / (whole / (1.0 + whole * whole) + atan(whole))
+    return (1.0 - screen.gamma_y) * passed / (whole / (1.0 + whole * whole) + atan(whole))
 
 
 def passed_by_weave(

@@ -3,6 +3,7 @@
 import hashlib
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Self
 
 import discord
@@ -81,11 +82,13 @@ class Question:
         return None
 
 
+@lru_cache(maxsize=256)
 def _option_names(command: str) -> tuple[str, ...]:
     found = command_named(command)
     return tuple(option.name for option in found.query.options()) if found else ()
 
 
+@lru_cache(maxsize=256)
 def _fingerprint(names: tuple[str, ...]) -> str:
     return hashlib.sha256(" ".join(names).encode()).hexdigest()[:4]
 
