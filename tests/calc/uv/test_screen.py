@@ -12,6 +12,7 @@ from numpy.polynomial.legendre import leggauss
 from calc.uv.screen import (
     FlatScreen,
     NoScreen,
+    Screen,
     Weave,
     middle_transmission,
     open_area,
