@@ -33,7 +33,7 @@ MOST_FUNCTION_LINES = 45
 ARROWS: dict[str, tuple[str, ...]] = {
     "calc": ("calc",),
     "bot.language": ("bot.language",),
-    "bot.drawing": (),
+    "bot.drawing": ("bot.drawing",),
     "bot.reply": ("bot.drawing", "calc.uncertainty"),
     "bot.preferences": ("bot.language", "bot.kept"),
     "bot.settings": ("bot.language",),

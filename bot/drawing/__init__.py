@@ -1,0 +1,60 @@
+"""What a picture shows, as plain data: made by the answers, drawn by the renderer.
+
+Figures are in SI; how an axis shows them stands in its scales. Words are ready to be set.
+Everything is frozen, hashable and small, so that it can be sent to another process and a
+picture once drawn can be found again by ``fingerprint``.
+"""
+
+from hashlib import sha256
+
+from bot.drawing.card import Card, CardRow, Cell
+from bot.drawing.chart import (
+    Axis,
+    Chart,
+    Line,
+    Mark,
+    Point,
+    PointKind,
+    Range,
+    Scale,
+    Stroke,
+    Ticks,
+)
+from bot.drawing.sheet import Gauge, Sheet
+from bot.drawing.side import Bar, Block, Dimension, End, Grid, Place, Side
+from bot.drawing.tone import Tone
+
+__all__ = [
+    "Axis",
+    "Bar",
+    "Block",
+    "Card",
+    "CardRow",
+    "Cell",
+    "Chart",
+    "Dimension",
+    "Drawing",
+    "End",
+    "Gauge",
+    "Grid",
+    "Line",
+    "Mark",
+    "Place",
+    "Point",
+    "PointKind",
+    "Range",
+    "Scale",
+    "Sheet",
+    "Side",
+    "Stroke",
+    "Ticks",
+    "Tone",
+    "fingerprint",
+]
+
+Drawing = Chart | Side | Sheet | Card
+
+
+def fingerprint(drawing: Drawing) -> str:
+    """Return a short name that only an equal drawing has, the same in every process."""
+    return sha256(repr(drawing).encode()).hexdigest()[:32]

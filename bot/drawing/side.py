@@ -1,0 +1,105 @@
+"""An enclosure from its side, and what hangs and stands in it."""
+
+from dataclasses import dataclass
+
+__all__ = [
+    "Bar",
+    "Block",
+    "Dimension",
+    "End",
+    "Grid",
+    "Place",
+    "Side",
+]
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """A tube [m]: seen from the side a bar, from its end (x0 = x1) a dot."""
+
+    x0: float
+    x1: float
+    y: float
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """Something solid in the enclosure [m], such as a platform."""
+
+    x0: float
+    x1: float
+    y0: float
+    y1: float
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Dimension:
+    """A distance from one point to another [m], written in both units."""
+
+    x0: float
+    y0: float
+    x1: float
+    y1: float
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """Values over a plane [m]; ``values`` holds a row for each y.
+
+    Contours lie at ``levels``, the two of ``wanted`` are drawn heavier.
+    """
+
+    x: tuple[float, ...]
+    y: tuple[float, ...]
+    values: tuple[tuple[float, ...], ...]
+    levels: tuple[float, ...]
+    wanted: tuple[float, float] | None = None
+    name: str = "UVI"
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A numbered place to measure at [m], explained in the list below the picture."""
+
+    x: float
+    y: float
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class End:
+    """An end of the enclosure: its name, and what it should be."""
+
+    name: str
+    text: str
+    on_the_left: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """An enclosure to scale, cut open: x along the floor, y up from it [m].
+
+    ``end`` is the same box cut across, drawn below to the same scale; of its words only the
+    title is set, above it.
+    """
+
+    title: str
+    subtitle: str
+    width_m: float
+    height_m: float
+    width_label: str
+    height_label: str
+    lid: str = ""
+    tubes: tuple[Bar, ...] = ()
+    heat_lamp: Place | None = None
+    blocks: tuple[Block, ...] = ()
+    back: Place | None = None
+    dimensions: tuple[Dimension, ...] = ()
+    grid: Grid | None = None
+    places: tuple[Place, ...] = ()
+    ends: tuple[End, ...] = ()
+    note: str = ""
+    end: "Side | None" = None
