@@ -9,6 +9,7 @@ from bot.answers.dose import answer_dose
 from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
 from bot.answers.meter import answer_meter
+from bot.answers.needs import answer_needs
 from bot.answers.plan import answer_plan
 from bot.answers.section import answer_section
 from bot.answers.tube import answer_tube
@@ -18,6 +19,7 @@ from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
+from bot.queries.needs import NeedsQuery
 from bot.queries.plan import PlanQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import DeclineQuery, DoseQuery, MeterQuery, SectionQuery
@@ -145,6 +147,15 @@ COMMANDS: tuple[Command, ...] = (
             "card animal:leopard gecko screens:none; 45% tubes:2%; 6%",
         ),
         guide=("measuring-the-distance", "screens"),
+    ),
+    Command(
+        name="needs",
+        summary="What an animal needs: UV, basking spot, cool end, night, hours, and who says so",
+        query=NeedsQuery,
+        answer=answer_needs,
+        examples=("needs bearded dragon", "needs animal:leopard gecko"),
+        guide=("planning-a-set-up", "uv-and-heat-together"),
+        positional="animal",
     ),
     *HEAT_COMMANDS,
     *SETUP_COMMANDS,

@@ -17,6 +17,7 @@ __all__ = ["GROUPS_OWN", "animal_asked", "doubtful_rows", "known_by", "of_animal
 GROUPS_OWN = "groups_own"
 """The source key of a figure that a group set for itself."""
 
+_MOST_MEANT = 4
 _FIELDS = {
     Subject.UVI: "uvi",
     Subject.BASKING_SURFACE: "basking_surface_c",
@@ -38,15 +39,31 @@ def animal_asked(name: str, context: Context) -> Animal:
         raise NotUnderstoodError("", "the animal", "animal:bearded dragon", "animal")
     found = find(wish)
     if found is None:
-        near = closest(wish.lower(), common_names())
-        known = ", ".join(animal.name for animal in animals().values())
+        near = _perhaps_meant(wish)
+        known = f"perhaps {' or '.join(near)}" if near else ", ".join(common_names())
         raise NotUnderstoodError(
             shown(wish),
-            f"an animal I know ({f'perhaps {near}; ' if near else ''}{known})",
-            f"animal:{near or 'bearded dragon'}",
+            f"an animal I know ({known})",
+            f"animal:{near[0] if near else 'bearded dragon'}",
             "animal",
         )
     return _with_own(found, context.own)
+
+
+def _perhaps_meant(wish: str) -> list[str]:
+    """Return the animals whose names, by-names included, are most like what was typed."""
+    typed = wish.lower()
+    names = {
+        form.lower(): animal.name
+        for animal in animals().values()
+        for form in (animal.name, animal.scientific, *animal.aliases)
+    }
+    found = [form for form in names if typed in form.split()]
+    if not found and (near := closest(typed, names)):
+        found = [near]
+    if not found and (word := closest(typed, dict.fromkeys(" ".join(names).split()))):
+        found = [form for form in names if word in form.split()]
+    return list(dict.fromkeys(names[form] for form in found))[:_MOST_MEANT]
 
 
 def _with_own(animal: Animal, own: Own) -> Animal:

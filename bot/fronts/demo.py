@@ -26,6 +26,7 @@ class Scene:
 
 SCENES: tuple[Scene, ...] = (
     Scene("Odalys", "New here. My dragon Pebble arrives on Saturday. What can I ask?", "help"),
+    Scene("Odalys", "What does a bearded dragon need at all?", "needs bearded dragon"),
     Scene(
         "Odalys",
         "I have a 12 % tube in a polished hood, hung inside, nothing in between. How high?",

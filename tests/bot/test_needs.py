@@ -1,0 +1,102 @@
+"""What an animal needs: its whole table, nothing filled in, and next questions that work."""
+
+import pytest
+
+from bot.ask import ask, ask_options
+from bot.drawing import Sheet
+from bot.language.quantities import Units
+from bot.preferences import Preferences
+from calc.animals import animals
+
+ANIMALS = sorted(animals())
+TARGETS = {
+    "uvi": "uvi",
+    "basking_surface": "basking_surface_c",
+    "warm_air": "warm_air_c",
+    "cool_air": "cool_air_c",
+    "night_floor": "night_floor_c",
+    "night_heat_off": "night_heat_off_c",
+    "light": "light_hours",
+}
+
+
+@pytest.mark.parametrize("slug", ANIMALS)
+def test_every_known_target_is_told_and_no_other(slug: str, anyone: Preferences) -> None:
+    animal = animals()[slug]
+    reply = ask_options("needs", {"animal": animal.name}, anyone)
+    assert reply.status == "ok"
+    told = {value.name: (value.low, value.high) for value in reply.values}
+    known = {name: getattr(animal, field) for name, field in TARGETS.items()}
+    assert told == {name: (t.low, t.high) for name, t in known.items() if t is not None}
+    unknown = sum(t is None for name, t in known.items() if name != "night_heat_off")
+    assert sum("not known here" in row.text for row in reply.rows) == unknown
+
+
+@pytest.mark.parametrize("units", Units)
+@pytest.mark.parametrize("slug", ANIMALS)
+def test_the_questions_it_offers_are_answered(slug: str, units: Units) -> None:
+    preferences = Preferences(forced_units=units)
+    reply = ask_options("needs", {"animal": animals()[slug].name}, preferences)
+    offered = [
+        f"{command}{step.partition(f': {command}')[2]}"
+        for step in reply.steps
+        for command in ("temps", "tube", "plan")
+        if f": {command} " in step
+    ]
+    assert len(offered) == 3
+    for line in offered:
+        answer = ask(line, preferences)
+        assert "That did not work" not in answer.title, line
+
+
+def test_the_first_sentence_has_what_a_newcomer_needs_first(anyone: Preferences) -> None:
+    answer = ask("needs beardie", anyone).answer
+    for part in (
+        "UVI 3 to 5",
+        "basking surface of 95 to 110 °F (35 to 43.5 °C)",
+        "cool end of 77 to 82 °F (25 to 28 °C)",
+        "above 60 °F (15.5 °C)",
+        "12 hours of light",
+    ):
+        assert part in answer
+
+
+def test_an_animal_that_does_not_bask_is_not_said_to(anyone: Preferences) -> None:
+    reply = ask("needs crested gecko", anyone)
+    assert "bask" not in reply.answer
+    assert reply.rows[0].label == "UV index at its brightest place"
+
+
+def test_other_views_stand_beside_the_figure(anyone: Preferences) -> None:
+    labels = [row.label for row in ask("needs panther chameleon", anyone).rows]
+    assert labels.count("Others say of the UV zone") == 2
+
+
+def test_the_picture_has_the_thermometers_still_to_be_read(anyone: Preferences) -> None:
+    picture = ask("needs bearded dragon", anyone).picture
+    assert picture is not None
+    assert isinstance(picture.drawing, Sheet)
+    assert [gauge.verdict for gauge in picture.drawing.gauges] == ["not read yet"] * 4
+
+
+@pytest.mark.parametrize(
+    ("typed", "meant"),
+    [
+        ("gecko", "perhaps crested gecko or giant day gecko or leopard gecko"),
+        ("bal pyton", "perhaps royal python"),
+        ("dragn", "perhaps bearded dragon"),
+        ("tortise", "perhaps Hermann's tortoise or Horsfield's tortoise"),
+    ],
+)
+def test_a_part_of_a_name_or_a_slip_offers_who_may_be_meant(
+    typed: str, meant: str, anyone: Preferences
+) -> None:
+    reply = ask_options("needs", {"animal": typed}, anyone)
+    assert reply.status == "problem"
+    assert meant in reply.answer
+
+
+def test_nothing_is_asked_for_and_the_groups_animal_is_taken(anyone: Preferences) -> None:
+    assert ask("needs", anyone).status == "problem"
+    ours = Preferences(default_animal="corn snake")
+    assert ask("needs", ours).title == "What a corn snake needs"
