@@ -20,6 +20,7 @@ __all__ = [
     "Measure",
     "Units",
     "convert",
+    "read_air_temperature",
     "read_convertible",
     "read_duration",
     "read_length",
@@ -27,6 +28,7 @@ __all__ = [
     "read_number_range",
     "read_percent",
     "read_power",
+    "read_surface_temperature",
     "read_temperature",
     "read_temperature_difference",
     "read_volume",
@@ -49,6 +51,8 @@ _ACCEPTED = {
     Dimension.DURATION: ("a time with its unit (hours, days, months or years)", "6 months"),
     Dimension.VOLUME: ("a volume with its unit (gallons or litres)", "40 gallons"),
 }
+_ASKED_FOR = {Dimension.LENGTH: "in", Dimension.TEMPERATURE: "F"}
+_MOST_SHOWN = 1000.0
 _ABSOLUTE_ZERO_C = Fraction("-273.15")
 _DIFFERENCE = re.compile(
     r"^(?:difference|diff|delta|interval)(?: of)?\b|\b(?:difference|diff)$", re.I
@@ -102,12 +106,20 @@ def _read(text: str, dimension: Dimension, bare: str | None) -> Measure:
             raise NotUnderstoodError(text, *side.doubt)
     unit = low.unit or high.unit or bare
     if unit is None:
-        raise refusal
+        raise NotUnderstoodError(text, *_with_unit(dimension, sides))
     if low.unit is None:
         low = replace(low, unit=high.unit)
     if high.unit is None:
         high = replace(high, unit=low.unit)
     return measured(low, high, dimension, unit, " ".join(text.split()))
+
+
+def _with_unit(dimension: Dimension, sides: tuple[Side, Side]) -> tuple[str, str]:
+    """Return what is accepted in place of a number without its unit, in the asker's own number."""
+    accepted, example = _ACCEPTED[dimension]
+    unit, number = _ASKED_FOR.get(dimension), float(sides[0].value)
+    own = unit is not None and sides[0] == sides[1] and 0.0 < number < _MOST_SHOWN
+    return accepted, f"{number:g}{unit}" if own else example
 
 
 def read_length(text: str, bare: Units | None = None) -> Measure:
@@ -126,6 +138,33 @@ def read_temperature(text: str, bare: Units | None = None) -> Measure:
     (35.0, 39.5)
     """
     return _read(text, Dimension.TEMPERATURE, _degrees(bare))
+
+
+def read_surface_temperature(text: str, bare: Units | None = None) -> Measure:
+    """Read the temperature of a lit surface; a bare number may tell its unit by itself.
+
+    >>> read_surface_temperature("98").unit, read_surface_temperature("38").unit
+    ('degF', 'degC')
+    """
+    return _read(text, Dimension.TEMPERATURE, _degrees(bare) or _told_by_size(text, 44.0, 66.0))
+
+
+def read_air_temperature(text: str, bare: Units | None = None) -> Measure:
+    """Read the temperature of air around animals; a bare number may tell its unit by itself.
+
+    >>> read_air_temperature("62").unit, read_air_temperature("24").unit
+    ('degF', 'degC')
+    """
+    return _read(text, Dimension.TEMPERATURE, _degrees(bare) or _told_by_size(text, 34.0, 45.0))
+
+
+def _told_by_size(text: str, highest_c: float, lowest_f: float) -> str | None:
+    """Return the only unit in which a bare number can be meant, or None where both can."""
+    sides = split_sides(normalise(text), Dimension.TEMPERATURE) if len(text) <= LONGEST else None
+    ends = [float(side.value) for side in sides or ()]
+    if ends and min(ends) >= lowest_f:
+        return "degF"
+    return "degC" if ends and min(ends) >= 0.0 and max(ends) <= highest_c else None
 
 
 def read_temperature_difference(text: str, bare: Units | None = None) -> Measure:

@@ -12,6 +12,8 @@ def animals_heard(scene: Scene) -> Iterator[Fact | Ask]:
     """Return every animal once, and a question where only its kin was named, or two were."""
     first: dict[str, Fact] = {}
     for mark in scene.of("animal"):
+        if scene.denial(mark):
+            continue
         fact = scene.fact(FactName.ANIMAL, mark.value, mark, assumed=mark.slip)
         first.setdefault(mark.value, fact)
     for mark in scene.of("kin"):

@@ -7,18 +7,16 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.hearing.facts import Ask, Fact, FactName, LampKind
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import SPOKEN_NONE, Part, Scene, Standing
+from bot.language.hearing.scene import Part, Scene, Standing
+from bot.language.hearing.strengths import LABELS, NO_TUBE, STRONGEST_TUBE, tube_beside
 from bot.language.lamps import Fixture, TubeStrength, read_tube_strength
 
 __all__ = ["fixtures", "lamp_kinds", "tubes"]
 
-_NO_TUBE = frozenset(("compact", "mercury vapour", "led"))
-_TUBE_NOUNS = frozenset(("tube", "lamp"))
-# The figures of the older labels, written with their point: 5.0, 10.0.
-_LABELS = frozenset((2, 5, 6, 7, 8, 10, 12, 14))
 # Label figures that stand without a percent sign.
 _BARE_STRENGTHS = frozenset((5, 6, 10, 12, 14))
-_STRONGEST = 20
+# What a percentage may be of, if it is not of the tube.
+_SHARES = frozenset(("humidity", "share", "control"))
 _WHICH_TUBE = "Which strength is on the label of the tube that hangs there?"
 
 
@@ -61,20 +59,35 @@ def _strength(figure: Figure) -> TubeStrength | None:
 
 def _percent(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
     """Return the words that go with a percentage if it is the strength of a tube."""
-    if figure.high > _STRONGEST:
+    if figure.high > STRONGEST_TUBE:
         return None
+    beside = tube_beside(scene, figure)
+    if _of_other_lamp(scene, figure) or (not beside and _of_other_share(scene, figure)):
+        return None
+    return beside
+
+
+def _of_other_share(scene: Scene, figure: Figure) -> bool:
+    """Say whether a percentage is told of the air, of a mesh or of a dimmer."""
     start, end = scene.clause(figure.start)
-    before = scene.before(figure.start, frozenset(("humidity", "share", "control")), start)
-    after = scene.after(figure.end, frozenset(("humidity", "share")), min(end, figure.end + 20))
-    if before or after or _of_other_lamp(scene, figure):
-        return None
-    return _beside(scene, figure)
+    before = scene.before(figure.start, _SHARES, start)
+    if before and not _another_between(scene, before.end, figure.start):
+        return True
+    after = scene.after(figure.end, _SHARES - {"control"}, min(end, figure.end + 20))
+    if after is None or _another_between(scene, figure.end, after.start):
+        return False
+    # In "12% humidity 40%" the second figure is that of the humidity.
+    return not any(f.kind == "percent" for f in scene.figures.within(after.end, after.end + 8))
+
+
+def _another_between(scene: Scene, start: int, end: int) -> bool:
+    return any(figure.kind == "percent" for figure in scene.figures.within(start, end))
 
 
 def _label(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
     """Return the words that go with a bare label figure: 10.0, or 12 right beside the tube."""
-    decimal = figure.text.endswith((".0", ",0")) and figure.low in _LABELS
-    beside = _beside(scene, figure)
+    decimal = figure.text.endswith((".0", ",0")) and figure.low in LABELS
+    beside = tube_beside(scene, figure)
     if len(figure.sides) != 1 or _of_other_lamp(scene, figure):
         return None
     if decimal:
@@ -91,23 +104,10 @@ def _label(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
     return None
 
 
-def _beside(scene: Scene, figure: Figure) -> tuple[Part, ...]:
-    """Return the tube word right before or right after a figure."""
-    for mark in scene.marks.within(figure.start - 20, figure.end + 24):
-        if mark.kind not in _TUBE_NOUNS or mark.value in _NO_TUBE:
-            continue
-        if mark.kind == "lamp" and mark.value not in ("t5", "t5 ho", "t8"):
-            continue
-        gap = (mark.end, figure.start) if mark.end <= figure.start else (figure.end, mark.start)
-        if 0 <= gap[1] - gap[0] <= 3 and not scene.words(*gap):
-            return (mark,)
-    return ()
-
-
 def _of_other_lamp(scene: Scene, figure: Figure) -> bool:
     """Say whether a figure is the label of a compact or mercury lamp right beside it."""
     for mark in scene.marks.within(figure.start - 40, figure.end + 40):
-        if mark.kind != "lamp" or mark.value not in _NO_TUBE:
+        if mark.kind != "lamp" or mark.value not in NO_TUBE:
             continue
         gap = (mark.end, figure.start) if mark.end <= figure.start else (figure.end, mark.start)
         near = gap[0] <= gap[1] and gap[1] - gap[0] <= 14 and len(scene.words(*gap)) <= 1
@@ -122,7 +122,8 @@ def fixtures(scene: Scene) -> Iterator[Fact | Ask]:
         standing = scene.standing(mark)
         if standing in (Standing.WISH, Standing.ASKED):
             continue
-        denied = standing is Standing.NOT or bool(SPOKEN_NONE.match(scene.text, mark.end))
+        word = scene.denial(mark)
+        denied = scene.absent(mark) or (word is not None and word.value == "other")
         denied = denied and mark.value == "polished"
         if standing is Standing.NOT and not denied:
             continue
@@ -131,8 +132,7 @@ def fixtures(scene: Scene) -> Iterator[Fact | Ask]:
 
 
 def _with_denial(scene: Scene, mark: Mark, denied: bool) -> tuple[Part, ...]:
-    start, _ = scene.sentence(mark.start)
-    word = scene.before(mark.start, frozenset(("not",)), start) if denied else None
+    word = scene.denial(mark) if denied else None
     return (word, mark) if word else (mark,)
 
 
@@ -150,6 +150,6 @@ def lamp_kinds(scene: Scene) -> Iterator[Fact | Ask]:
             yield scene.fact(FactName.LAMP, LampKind(mark.value), mark)
     for kind, value in (("tube", "uvb"), ("night_heat", "night heat")):
         for mark in scene.of(kind):
-            if scene.standing(mark) is Standing.NOT:
-                parts = _with_denial(scene, mark, denied=True)
-                yield scene.fact(FactName.WITHOUT, value, *parts)
+            word = scene.denial(mark)
+            if word and word.value == "absent":
+                yield scene.fact(FactName.WITHOUT, value, word, mark)

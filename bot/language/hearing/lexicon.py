@@ -12,6 +12,7 @@ from bot.language.hearing.spelling import Spelt, corrected
 
 __all__ = ["Mark", "Phrases", "animal_phrases", "known_phrases", "marks_of"]
 
+_THINGS = frozenset(("lamp", "heat", "tube", "mesh", "lid", "thermometer", "control"))
 _TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)*[0-9]{0,2}|[0-9]+")
 # What may stand between two words of one phrase.
 _JOINT = re.compile(r"[ \t]*[-:=/]?[ \t]*\Z")
@@ -55,11 +56,17 @@ def known_phrases() -> Phrases:
     text = (files("bot.language.hearing") / "lexicon.toml").read_text(encoding="utf-8")
     table = tomllib.loads(text)
     return _phrases(
-        (phrase, kind, value)
+        (form, kind, value)
         for kind, values in table.items()
         for value, phrases in values.items()
-        for phrase in phrases
+        for form in dict.fromkeys(f for phrase in phrases for f in _numbers(phrase, kind))
     )
+
+
+def _numbers(phrase: str, kind: str) -> tuple[str, ...]:
+    """Return a phrase, and its plural where it names a thing that there may be several of."""
+    single = kind not in _THINGS or phrase.endswith("s") or not phrase[-2:].isalpha()
+    return (phrase,) if single else (phrase, f"{phrase}s")
 
 
 @lru_cache(maxsize=8)

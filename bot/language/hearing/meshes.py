@@ -5,7 +5,9 @@ from collections.abc import Iterator
 from bot.language.hearing.facts import Ask, Fact, FactName, Lid, Placement
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import SPOKEN_NONE, Part, Scene, Standing
+from bot.language.hearing.scene import Part, Scene, Standing
+from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, tube_beside
+from bot.language.hearing.word_lists import word_list
 from bot.language.screens import Blocks, NoScreen, Passes, weaves_in
 
 __all__ = ["meshes"]
@@ -13,9 +15,12 @@ __all__ = ["meshes"]
 _MESHY = frozenset(("mesh", "lid"))
 _SOURCES = frozenset(("tube", "heat", "lamp"))
 _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
-_STRONGEST = 20
 # How far around a mesh the lamp is looked for that stands on it, in characters.
 _REACH = 300
+_WHAT_THEN = (
+    "What is between tube and animal, then: nothing, or a mesh and how much it blocks (45%)?"
+)
+_WHOSE = "Is {} the strength on the tube, or how much the mesh blocks (then: mesh blocks 45%)?"
 _HOW_MUCH = (
     "What is this mesh: how much does it block (45%), or its weave and wire (18x16 0.011in), and"
     " is the tube over it or inside?"
@@ -34,28 +39,88 @@ def meshes(scene: Scene) -> Iterator[Fact | Ask]:
     told = list(_weaves(scene))
     told += _shares(scene)
     told += _nothing_between(scene)
+    denied = [mark for mark in _meshes_and_lids(scene) if scene.free(mark) and scene.denial(mark)]
+    scene.take(*denied)
     told += _placements(scene)
     told += _lids(scene)
     yield from told
-    settled = {fact.name for fact in told if isinstance(fact, Fact)}
-    if not settled & {FactName.SCREEN, FactName.PLACEMENT, FactName.LID}:
+    settled = {fact.name for fact in told}
+    inside = any(isinstance(row, Fact) and row.value is Placement.INSIDE for row in told)
+    if denied and not inside and FactName.SCREEN not in settled:
+        yield scene.ask(FactName.SCREEN, _WHAT_THEN, *_with_denial(scene, denied[0]))
+    elif not settled & {FactName.SCREEN, FactName.PLACEMENT, FactName.LID}:
         for mark in scene.of("mesh", "noun"):
             if scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
                 yield scene.ask(FactName.SCREEN, _HOW_MUCH, mark)
                 return
 
 
+def _meshes_and_lids(scene: Scene) -> list[Mark]:
+    """Return the words for what may lie between tube and animal, in order."""
+    marks = [*scene.of("mesh", "noun"), *scene.of("lid", "mesh")]
+    return sorted(marks, key=lambda mark: mark.start)
+
+
 def _shares(scene: Scene) -> Iterator[Fact | Ask]:
     for figure in scene.loose("percent"):
-        mark = _share_word(scene, figure)
+        told = _share_word(scene, figure)
+        mark = told or _mesh_beside(scene, figure)
         if mark is None or not 0 < figure.low <= figure.high < 100:
             continue
-        if scene.standing(figure) in (Standing.WISH, Standing.ASKED):
+        if scene.standing(figure) is Standing.WISH or (told and _is_asked(scene, figure)):
             continue
         scene.take(figure)
-        kind = Passes if mark.value == "passes" else Blocks
+        if told is None and figure.low in LABELS and not _another_tube(scene, figure):
+            scene.take(mark)
+            yield scene.ask(FactName.SCREEN, _WHOSE.format(figure.text), figure, mark)
+            continue
+        passes = mark.value == "passes" or (told is None and _is_open(scene, figure))
+        kind = Passes if passes else Blocks
         screen = kind(float((figure.low + figure.high) / 200), figure.text)
-        yield scene.fact(FactName.SCREEN, screen, figure, mark)
+        taken = told is None and not passes
+        yield scene.fact(FactName.SCREEN, screen, figure, mark, assumed=taken)
+
+
+def _is_asked(scene: Scene, figure: Figure) -> bool:
+    return scene.standing(figure) is Standing.ASKED
+
+
+def _is_open(scene: Scene, figure: Figure) -> bool:
+    return scene.next_word(figure.end) == "open"
+
+
+def _mesh_beside(scene: Scene, figure: Figure) -> Mark | None:
+    """Return the mesh right before or after a percentage that says no more of it."""
+    start, end = scene.clause(figure.start)
+    small = figure.high <= STRONGEST_TUBE
+    before = scene.before(figure.start, _MESHY, start)
+    if before and set(scene.words(before.end, figure.start)) <= word_list("equals"):
+        over = scene.before(before.start, frozenset(("over", "inside", "not")), start)
+        stands_on = over is not None and len(scene.words(over.end, before.start)) <= 1
+        of_tube = small and (stands_on or before.kind == "lid" or _tube_after(scene, figure))
+        if before.value in ("noun", "mesh") and not of_tube and not scene.denial(before):
+            return before
+    after = scene.after(figure.end, _MESHY, min(end, figure.end + 16))
+    if after and set(scene.words(figure.end, after.start)) <= {"open", "blocking"}:
+        # In "12% tube, 20% screen" the comma parts the second figure from the tube.
+        parts = (scene.text[mark.end : figure.start] for mark in tube_beside(scene, figure))
+        tube = small and any("," not in part for part in parts)
+        if after.value in ("noun", "mesh") and not tube and not scene.denial(after):
+            return after
+    return None
+
+
+def _tube_after(scene: Scene, figure: Figure) -> bool:
+    return any(mark.start >= figure.end for mark in tube_beside(scene, figure))
+
+
+def _another_tube(scene: Scene, figure: Figure) -> bool:
+    """Say whether another figure is the strength of the tube, so that this one is not."""
+    others = (f for f in scene.loose("percent", "plain") if f is not figure)
+    return any(
+        f.high <= STRONGEST_TUBE and (tube_beside(scene, f) or f.text.endswith((".0", ",0")))
+        for f in others
+    )
 
 
 def _share_word(scene: Scene, figure: Figure) -> Mark | None:
@@ -66,33 +131,22 @@ def _share_word(scene: Scene, figure: Figure) -> Mark | None:
     if word:
         mesh = scene.before(word.start, _MESHY, start) or scene.after(figure.end, _MESHY, end)
         return word if mesh else None
-    mesh = scene.before(figure.start, frozenset(("mesh",)), scene.clause(figure.start)[0])
-    if mesh and not scene.words(mesh.end, figure.start) and figure.low > 20:
-        return mesh
     return None
 
 
 def _nothing_between(scene: Scene) -> Iterator[Fact | Ask]:
-    for mark in scene.of("mesh"):
-        if mark.value == "nothing":
-            yield scene.fact(FactName.SCREEN, NoScreen(mark.value), mark)
-        elif mark.value == "noun" and _is_denied(scene, mark):
+    for mark in scene.of("mesh", "nothing"):
+        yield scene.fact(FactName.SCREEN, NoScreen(mark.value), mark)
+    for mark in _meshes_and_lids(scene):
+        if scene.absent(mark):
             scene.take(mark)
             yield scene.fact(FactName.SCREEN, NoScreen("none"), *_with_denial(scene, mark))
-    for mark in scene.of("lid", "mesh"):
-        if scene.standing(mark) is Standing.NOT:
-            scene.take(mark)
-            yield scene.fact(FactName.SCREEN, NoScreen("none"), *_with_denial(scene, mark))
-
-
-def _is_denied(scene: Scene, mark: Mark) -> bool:
-    return scene.standing(mark) is Standing.NOT or bool(SPOKEN_NONE.match(scene.text, mark.end))
 
 
 def _with_denial(scene: Scene, mark: Mark) -> tuple[Part, ...]:
-    start, end = scene.sentence(mark.start)
-    word = scene.before(mark.start, frozenset(("not",)), start)
-    word = word or scene.after(mark.end, frozenset(("not",)), end)
+    word = scene.denial(mark)
+    if word is None and scene.absent(mark):
+        word = scene.after(mark.end, frozenset(("not",)), scene.sentence(mark.start)[1])
     return (word, mark) if word else (mark,)
 
 
@@ -102,6 +156,9 @@ def _placements(scene: Scene) -> Iterator[Fact | Ask]:
             continue
         standing = scene.standing(mark)
         if standing in (Standing.NOT, Standing.WISH, Standing.ASKED):
+            continue
+        lamp = scene.before(mark.start, _SOURCES, scene.clause(mark.start)[0])
+        if lamp and scene.denial(lamp):
             continue
         subject = _subject(scene, mark)
         if mark.kind == "inside":
@@ -150,7 +207,7 @@ def _is_uv(mark: Mark) -> bool:
 
 def _is_strength(figure: Figure) -> bool:
     label = figure.text.endswith((".0", ",0"))
-    return label or (figure.kind == "percent" and figure.high <= _STRONGEST)
+    return label or (figure.kind == "percent" and figure.high <= STRONGEST_TUBE)
 
 
 def _lids(scene: Scene) -> Iterator[Fact | Ask]:

@@ -71,6 +71,7 @@ class Scene:
     clause_ends: list[int]
     taken: set[int] = field(default_factory=set)
     _standings: dict[int, Standing] = field(default_factory=dict)
+    _denials: dict[int, Mark | None] = field(default_factory=dict)
 
     @property
     def text(self) -> str:
@@ -126,7 +127,7 @@ class Scene:
 
     def _stands(self, part: Part) -> Standing:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
-        if self._denied(part, start):
+        if self.denial(part):
             return Standing.NOT
         for mark in self.marks.before(part.start, start):
             if mark.kind == "restart" or self._ended(mark.end, part.start):
@@ -139,16 +140,32 @@ class Scene:
     def _ended(self, end: int, start: int) -> bool:
         return bisect_right(self.clause_ends, start) != bisect_right(self.clause_ends, end)
 
-    def _denied(self, part: Part, start: int) -> bool:
+    def denial(self, part: Part) -> Mark | None:
+        """Return the word that denies a part; its value says how: absent, other, moot or from."""
+        if part.start not in self._denials:
+            start = max(self.sentence(part.start)[0], part.start - _REACH)
+            self._denials[part.start] = self._denied_by(part, start)
+        return self._denials[part.start]
+
+    def absent(self, part: Part) -> bool:
+        """Say whether a part is said not to be there, before it or right after it."""
+        word = self.denial(part)
+        return (word is not None and word.value == "absent") or bool(
+            SPOKEN_NONE.match(self.text, part.end)
+        )
+
+    def _denied_by(self, part: Part, start: int) -> Mark | None:
         content = self.before(part.start, _CONTENT | {"not"}, start)
         if content is None or self._ended(content.end, part.start):
-            return False
+            return None
         between = self.words(content.end, part.start)
         if content.kind == "not":
             fitting = [word for word in between if word not in word_list("articles")]
-            return content.value == "word" and len(fitting) <= 1 and "but" not in between
+            told_by_others = content.value == "from" and isinstance(part, Figure)
+            denies = content.value != "unsure" and not told_by_others
+            return content if denies and len(fitting) <= 1 and "but" not in between else None
         joined = bool(between) and set(between) <= _ALSO and bool({"or", "nor"} & set(between))
-        return joined and self.standing(content) is Standing.NOT
+        return self.denial(content) if joined else None
 
     def latest(self, figure: Figure) -> Figure:
         """Return what holds now of a figure such as: raised it from 12 inches to 16 inches."""
