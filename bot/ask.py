@@ -75,7 +75,7 @@ class Understood:
         taken, named = taken_units(self.query)
         rows = reply.rows + own_rows(self.command, self.given, self.context)
         rows += tuple(
-            Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {unit}")
+            Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {_sign(unit)}")
             for name, text, unit in taken
         )
         asked = _asked(self.command, dict(self.given) | named)
@@ -239,9 +239,15 @@ def _reading(preferences: Preferences) -> dict[str, object]:
     return {"units": preferences.bare, "own": preferences.own}
 
 
+def _sign(unit: str) -> str:
+    return {"degF": "°F", "degC": "°C"}.get(unit, unit)
+
+
 def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -> Context:
     typed = (getattr(query, name, None) for name in given)
-    first = next((system for value in typed if (system := system_of(value))), None)
+    # Without a setting, a bare number has a unit only where it tells its own.
+    own = preferences.bare is None
+    first = next((s for value in typed if (s := system_of(value, bare=own))), None)
     units = preferences.forced_units or first or preferences.units or Units.IN
     return Context(units, preferences.guide_url, preferences.default_animal, preferences.own)
 

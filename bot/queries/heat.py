@@ -16,6 +16,7 @@ from bot.language.choices import (
     read_thermometers,
 )
 from bot.queries.options import (
+    AirTemperature,
     AnimalName,
     Duration,
     EnclosureSize,
@@ -24,7 +25,7 @@ from bot.queries.options import (
     Percent,
     Power,
     Query,
-    Temperature,
+    SurfaceTemperature,
     reading,
 )
 
@@ -68,16 +69,16 @@ _DISTANCE = "from the lamp's face to the surface, such as 10in or 25cm"
 class TempsQuery(Query):
     """What the keeper's readings say, and what to do first."""
 
-    basking: Temperature | None = Field(
+    basking: SurfaceTemperature | None = Field(
         None, description="basking surface, by infrared gun, such as 98F", examples=["98F"]
     )
-    cool: Temperature | None = Field(
+    cool: AirTemperature | None = Field(
         None, description="air at the cool end, by digital probe, such as 75F", examples=["75F"]
     )
-    warm: Temperature | None = Field(
+    warm: AirTemperature | None = Field(
         None, description="air at the warm end, out of the beam, such as 83F", examples=["83F"]
     )
-    night: Temperature | None = Field(
+    night: AirTemperature | None = Field(
         None, description="the lowest at night, such as 64F", examples=["64F"]
     )
     lamp_on: Duration | None = Field(
@@ -94,14 +95,14 @@ class TempsQuery(Query):
 class BaskingQuery(Query):
     """From one reading to the wanted surface: move the lamp, change it, or dim it."""
 
-    surface: Temperature = Field(
+    surface: SurfaceTemperature = Field(
         description="the basking surface now, by infrared gun, such as 92F", examples=["92F"]
     )
-    air: Temperature = Field(
+    air: AirTemperature = Field(
         description="the air beside the spot, out of the beam, such as 80F", examples=["80F"]
     )
     distance: Length = Field(description=_DISTANCE, examples=["10in"])
-    want: Temperature | None = Field(None, description=_WANT, examples=["103F"])
+    want: SurfaceTemperature | None = Field(None, description=_WANT, examples=["103F"])
     animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
     watts: Power | None = Field(
         None, description="the lamp's wattage, such as 75W", examples=["75W"]
@@ -118,7 +119,7 @@ class BaskingQuery(Query):
     reach: YesNo | None = Field(
         None, description="can the animal touch the lamp: yes or no", examples=["no"]
     )
-    wood: Temperature | None = Field(
+    wood: SurfaceTemperature | None = Field(
         None, description="the hottest wood near the lamp, if there is any", examples=["120F"]
     )
 
@@ -126,14 +127,14 @@ class BaskingQuery(Query):
 class WattsQuery(Query):
     """A first wattage for a lamp that has not been bought yet."""
 
-    room: Temperature = Field(description="the air of the room, such as 70F", examples=["70F"])
+    room: AirTemperature = Field(description="the air of the room, such as 70F", examples=["70F"])
     distance: Length = Field(description=_DISTANCE, examples=["10in"])
     lamp: LampShapeName = Field(
         "flood",
         description="the lamp's shape: wide dome, flood or narrow",
         examples=["flood"],
     )
-    want: Temperature | None = Field(None, description=_WANT, examples=["103F"])
+    want: SurfaceTemperature | None = Field(None, description=_WANT, examples=["103F"])
     animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
     holder: Power | None = Field(
         None, description="the most watts marked on the lamp holder", examples=["100W"]
@@ -146,8 +147,8 @@ class AirQuery(Query):
     enclosure: EnclosureSize = Field(description=_ENCLOSURE, examples=["48x24x24in"])
     material: MaterialName = Field(description=_MATERIAL, examples=["wood"])
     lid: LidName = Field(description=_LID, examples=["solid"])
-    room: Temperature = Field(description="the air of the room, such as 68F", examples=["68F"])
-    want: Temperature | None = Field(None, description=_WANT, examples=["80F"])
+    room: AirTemperature = Field(description="the air of the room, such as 68F", examples=["68F"])
+    want: AirTemperature | None = Field(None, description=_WANT, examples=["80F"])
     animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
     watts: Power | None = Field(
         None, description="the basking lamp's wattage, to see if it is enough", examples=["75W"]
@@ -160,7 +161,7 @@ class AirQuery(Query):
 class NightQuery(Query):
     """Whether the night needs heat, and how much."""
 
-    room: Temperature = Field(
+    room: AirTemperature = Field(
         description="the coldest the room gets at night, such as 58F", examples=["58F"]
     )
     animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
@@ -172,14 +173,14 @@ class NightQuery(Query):
 class SurfaceQuery(Query):
     """What a surface really is, from what the infrared gun shows."""
 
-    reading: Temperature = Field(
+    reading: SurfaceTemperature = Field(
         description="what the infrared gun shows, such as 98F", examples=["98F"]
     )
     material: SurfaceName = Field(
         description="what you shot at, such as slate, tile, wood, brick or metal",
         examples=["slate"],
     )
-    air: Temperature | None = Field(
+    air: AirTemperature | None = Field(
         None, description="the air around, which the surface mirrors", examples=["80F"]
     )
     setting: Percent | None = Field(

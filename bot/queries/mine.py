@@ -8,6 +8,7 @@ from bot.language.choices import read_choice
 from bot.language.quantities import read_number
 from bot.queries.options import (
     Age,
+    AirTemperature,
     AnimalName,
     EnclosureSize,
     FixtureOption,
@@ -15,7 +16,7 @@ from bot.queries.options import (
     Option,
     Query,
     ScreenOption,
-    Temperature,
+    SurfaceTemperature,
     Text,
     TubeClass,
     reading,
@@ -107,16 +108,16 @@ class ReadingQuery(NamedQuery):
     distance: Length | None = Field(
         None, description="how far from the tube the UV was read", examples=["14in"]
     )
-    basking: Temperature | None = Field(
+    basking: SurfaceTemperature | None = Field(
         None, description="the basking surface, such as 103F", examples=["103F"]
     )
-    warm: Temperature | None = Field(
+    warm: AirTemperature | None = Field(
         None, description="the air at the warm end, such as 84F", examples=["84F"]
     )
-    cool: Temperature | None = Field(
+    cool: AirTemperature | None = Field(
         None, description="the air at the cool end, such as 79F", examples=["79F"]
     )
-    night: Temperature | None = Field(
+    night: AirTemperature | None = Field(
         None, description="the lowest of the night, such as 68F", examples=["68F"]
     )
     day: Text = Field("", description=_DAY, examples=["yesterday"])

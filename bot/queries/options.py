@@ -17,13 +17,14 @@ from bot.language.lamps import Fixture, TubeStrength, read_fixture, read_tube_st
 from bot.language.quantities import (
     Measure,
     Units,
+    read_air_temperature,
     read_convertible,
     read_duration,
     read_length,
     read_number_range,
     read_percent,
     read_power,
-    read_temperature,
+    read_surface_temperature,
     single,
 )
 from bot.language.readings import (
@@ -38,6 +39,7 @@ from bot.language.skies import read_latitude, read_month
 
 __all__ = [
     "Age",
+    "AirTemperature",
     "AnimalName",
     "CommandName",
     "Convertible",
@@ -58,7 +60,7 @@ __all__ = [
     "QueryOption",
     "Readings",
     "ScreenOption",
-    "Temperature",
+    "SurfaceTemperature",
     "Text",
     "Tube",
     "TubeClass",
@@ -190,7 +192,8 @@ Power = Annotated[Measure, reading(lambda text: single(read_power(text))), Optio
 Month = Annotated[int, reading(read_month), Option()]
 Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]
 DatedReadings = Annotated[tuple[DatedReading, ...], reading(read_dated_readings), Option()]
-Temperature = Annotated[Measure, _one(read_temperature), Option()]
+AirTemperature = Annotated[Measure, _one(read_air_temperature), Option()]
+SurfaceTemperature = Annotated[Measure, _one(read_surface_temperature), Option()]
 Tube = Annotated[TubeStrength, BeforeValidator(_tube), Option(completes="tube")]
 TubeClass = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]

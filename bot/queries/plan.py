@@ -4,6 +4,7 @@ from pydantic import Field
 
 from bot.queries.heat import LampPlaceName, LampShapeName, LidName, MaterialName
 from bot.queries.options import (
+    AirTemperature,
     AnimalName,
     EnclosureSize,
     FixtureOption,
@@ -11,7 +12,6 @@ from bot.queries.options import (
     Power,
     Query,
     ScreenOption,
-    Temperature,
     Tube,
     UviRange,
 )
@@ -34,10 +34,10 @@ class PlanQuery(Query):
     material: MaterialName = Field(
         "glass", description="the walls: glass, wood, pvc or melamine", examples=["wood"]
     )
-    room: Temperature | None = Field(
+    room: AirTemperature | None = Field(
         None, description="the air of the room by day, such as 70F", examples=["70F"]
     )
-    night: Temperature | None = Field(
+    night: AirTemperature | None = Field(
         None, description="the coldest the room gets at night, such as 62F", examples=["62F"]
     )
     place: LampPlaceName | None = Field(

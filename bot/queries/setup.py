@@ -5,6 +5,7 @@ from pydantic import Field
 from bot.queries.heat import Thermometers
 from bot.queries.options import (
     Age,
+    AirTemperature,
     AnimalName,
     Duration,
     FixtureOption,
@@ -12,7 +13,7 @@ from bot.queries.options import (
     Length,
     Query,
     ScreenOption,
-    Temperature,
+    SurfaceTemperature,
     Text,
     Tube,
     UviRange,
@@ -49,16 +50,16 @@ class CheckQuery(Query):
     meter: UviRange | None = Field(
         None, description="UV index that a meter shows at the animal's back", examples=["4.2"]
     )
-    basking: Temperature | None = Field(
+    basking: SurfaceTemperature | None = Field(
         None, description="basking surface, by infrared gun", examples=["98F"]
     )
-    cool: Temperature | None = Field(
+    cool: AirTemperature | None = Field(
         None, description="air at the cool end, by digital probe", examples=["75F"]
     )
-    warm: Temperature | None = Field(
+    warm: AirTemperature | None = Field(
         None, description="air at the warm end, out of the beam", examples=["83F"]
     )
-    night: Temperature | None = Field(
+    night: AirTemperature | None = Field(
         None, description="the lowest at night in the enclosure or its room", examples=["64F"]
     )
     lamp_on: Duration | None = Field(

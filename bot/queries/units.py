@@ -12,10 +12,10 @@ __all__ = ["system_of", "taken_units"]
 _METRIC = ("cm", "mm", "m")
 
 
-def system_of(value: object) -> Units | None:
-    """Return the system that the asker wrote in a value, if any."""
+def system_of(value: object, *, bare: bool = False) -> Units | None:
+    """Return the system that the asker wrote in a value, if any; ``bare`` numbers count too."""
     for _, unit, assumed, system in _parts(value):
-        if not assumed and unit:
+        if unit and (bare or not assumed):
             return system
     return None
 

@@ -122,7 +122,27 @@ def test_a_bare_number_takes_the_unit_of_the_setting_and_says_so(in_inches: Pref
     reply = ask("temps basking:98 cool:75 animal:bearded dragon", in_inches)
     assert value(reply, "basking_surface").best == pytest.approx((98 - 32) / 1.8)
     assert any(r.label == "Taken as" for r in reply.rows)
-    assert ask("temps basking:98 animal:bearded dragon", Preferences()).status == "problem"
+
+
+@pytest.mark.parametrize(
+    ("typed", "taken"),
+    [("basking:98 cool:75", "degF"), ("basking:39 cool:24", "degC"), ("night:62", "degF")],
+)
+def test_a_bare_number_that_only_one_unit_makes_possible_takes_it_and_says_so(
+    typed: str, taken: str
+) -> None:
+    reply = ask(f"temps {typed} animal:bearded dragon", Preferences())
+    assert reply.status == "ok"
+    told = [row.text for row in reply.rows if row.label == "Taken as"]
+    assert len(told) == len(typed.split())
+    assert all({"degF": "°F", "degC": "°C"}[taken] in text for text in told)
+
+
+@pytest.mark.parametrize("typed", ["basking:50", "cool:40"])
+def test_a_bare_number_that_two_units_make_possible_is_asked_about(typed: str) -> None:
+    reply = ask(f"temps {typed} animal:bearded dragon", Preferences())
+    assert reply.status == "problem"
+    assert f"for example {typed.partition(':')[2]}F" in reply.answer
 
 
 def test_every_figure_has_a_range(anyone: Preferences) -> None:
