@@ -6,7 +6,7 @@ from bot.answers.animals import animal_asked, known_by, of_animal
 from bot.answers.figures import length, number, temperature, temperature_range, uvi_range
 from bot.answers.heat_parts import HEAT_CAUTIONS, Kept, body_rows
 from bot.answers.linking import page_links, source_lines
-from bot.answers.targets import Wanted, subject_name, wanted_by
+from bot.answers.targets import Wanted, own_readings, subject_name, wanted_by
 from bot.answers.temps_picture import temps_picture
 from bot.answers.uv_parts import UV_CAUTIONS
 from bot.language.quantities import Units
@@ -94,9 +94,6 @@ def _steps(animal: Animal, units: Units) -> tuple[str, ...]:
     """Return what to measure and what to ask next, each with a question that works."""
     name = animal.name
     shelf = length(_SHELF_M, units).partition(" (")[0].replace(" ", "")
-    readings = {"basking": animal.basking_surface_c, "cool": animal.cool_air_c}
-    read = {key: _typed(target, units) for key, target in readings.items() if target is not None}
-    temps = join_line("temps", {**read, "animal": name})
     tube = join_line("tube", {"distance": shelf, "screen": "none", "animal": name})
     box = "48x24x24in" if units is Units.IN else "120x60x60cm"
     air = ("70F", "62F") if units is Units.IN else ("21C", "17C")
@@ -104,7 +101,7 @@ def _steps(animal: Animal, units: Units) -> tuple[str, ...]:
     return (
         (
             "Measure the surface where it lies with an infrared gun, and the cool end with a "
-            f"digital probe. Then ask, with your own readings: {temps}"
+            f"digital probe. Then ask, with your own readings: {own_readings(animal, units)}"
         ),
         f"For the UV ask, with your own distance and screen: {tube}",
         f"Nothing bought yet? Ask, with your own box and room: {join_line('plan', plan)}",
@@ -113,10 +110,6 @@ def _steps(animal: Animal, units: Units) -> tuple[str, ...]:
             "and your animal decide."
         ),
     )
-
-
-def _typed(target: Target, units: Units) -> str:
-    return temperature(target.aim, units).partition(" (")[0].replace(" °", "")
 
 
 def _sources(animal: Animal, wanted: tuple[Wanted, ...]) -> Iterator[str]:

@@ -5,14 +5,14 @@ import hashlib
 from bot import guide
 from bot.answers.animals import animal_asked, known_by, of_animal
 from bot.answers.card import answer_card
-from bot.answers.figures import hours, temperature, temperature_range, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.targets import own_readings, wanted_by
 from bot.kept.boards import Topic
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.reply import Reply, Table
-from calc.animals import Animal, Target, animals
+from calc.animals import Animal, animals
 
 __all__ = ["board_reply", "fingerprint"]
 
@@ -62,43 +62,27 @@ def fingerprint(reply: Reply) -> str:
 
 
 def _temperatures(animal: Animal, context: Context) -> Reply:
-    units = context.units
-
-    def degrees(target: Target) -> str:
-        span = temperature_range(target.low, target.high, units)
-        inside = target.best is not None and target.low < target.best < target.high
-        return f"{span}, best {temperature(target.best, units)}" if inside and target.best else span
-
-    kinds = (
-        ("Basking surface", animal.basking_surface_c, degrees),
-        ("Warm-end air", animal.warm_air_c, degrees),
-        ("Cool-end air", animal.cool_air_c, degrees),
-        ("Night floor", animal.night_floor_c, degrees),
-        ("Night heat off at", animal.night_heat_off_c, degrees),
-        ("UV index", animal.uvi, lambda t: uvi_range(t.low, t.high)),
-        ("Light", animal.light_hours, lambda t: f"{hours(t.low)} to {hours(t.high)}"),
-    )
-    told = [(label, target, show(target)) for label, target, show in kinds if target is not None]
-    if not told:
-        raise NotUnderstoodError(
-            animal.name, "an animal with targets that are known here", "animal:bearded dragon"
-        )
+    told = [
+        (wanted, wanted.target)
+        for wanted in wanted_by(animal, context.units)
+        if wanted.target is not None
+    ]
     return Reply(
         command="board preview",
         status="ok",
-        title=f"Temperatures for {of_animal(animal)}",
+        title=f"What {of_animal(animal)} needs",
         answer="What to aim for, and how each figure is known.",
         table=Table(
             columns=("What", "From where to where", "How it is known"),
-            rows=tuple((label, span, known_by(target)) for label, target, span in told),
+            rows=tuple((wanted.label, wanted.text, known_by(target)) for wanted, target in told),
         ),
         steps=(
             "Read the basking surface first, then the cool end, then the warm end.",
-            "Not right? Ask: temps basking:98F cool:75F",
+            f"Not right? Ask, with your own readings: {own_readings(animal, context.units)}",
         ),
         cautions=(_CARE,),
         guide=page_links(("measuring-temperatures", "the-basking-spot"), context.guide_url),
-        sources=source_lines(target.source for _, target, _ in told),
+        sources=source_lines(target.source for _, target in told),
     )
 
 

@@ -154,7 +154,10 @@ class StatsQuery(Query):
 class TopicQuery(Query):
     """A board by its topic."""
 
-    topic: BoardTopic = Field(description="what the board is about", examples=["distances"])
+    topic: BoardTopic = Field(
+        description="what it is about: distances, temperatures, first-day or guide",
+        examples=["distances"],
+    )
 
 
 class BoardQuery(TopicQuery):
