@@ -11,7 +11,7 @@ from enum import Enum, auto
 import numpy as np
 from numpy.typing import NDArray
 
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = ["Day", "DayDefinition", "DayKind", "day", "day_hours", "kind_of", "solar_noon"]
 
@@ -172,8 +172,7 @@ def _rise_and_set(
     definition: DayDefinition,
 ) -> tuple[Array, Array, Array]:
     """Return rise and set [days since 2000-01-01 12:00 UTC], and +1, -1 or 0 for never."""
-    if not -90.0 <= latitude_deg <= 90.0:
-        raise OutsideModelError("latitude", latitude_deg, -90.0, 90.0, "degrees")
+    check("latitude", latitude_deg, -90.0, 90.0, "degrees")
     mean_noon = _mean_noon(dates, longitude_deg)
     noon = mean_noon - _sun(mean_noon)[1]
     at_noon = _half_day_cosine(latitude_deg, _sun(noon)[0], definition)
@@ -187,13 +186,10 @@ def _rise_and_set(
 
 def _mean_noon(dates: NDArray[np.datetime64], longitude_deg: float) -> Array:
     """Return noon by the mean Sun [days since 2000-01-01 12:00 UTC]."""
-    if not -180.0 <= longitude_deg <= 180.0:
-        raise OutsideModelError("longitude", longitude_deg, -180.0, 180.0, "degrees")
+    check("longitude", longitude_deg, -180.0, 180.0, "degrees")
     midday = (dates.astype("datetime64[D]") - np.datetime64(_J2000)).astype(np.float64)
     years = dates.astype("datetime64[Y]").astype(int) + 1970
-    if np.any((years < _FIRST_YEAR) | (years > _LAST_YEAR)):
-        worst = float(years[np.argmax(np.abs(years - 2000))])
-        raise OutsideModelError("year", worst, _FIRST_YEAR, _LAST_YEAR, "")
+    check("year", years, _FIRST_YEAR, _LAST_YEAR)
     return midday - longitude_deg / 360.0
 
 

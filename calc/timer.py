@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 import numpy as np
 
 from calc.daylight import DayKind, day_hours, kind_of, solar_noon
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = [
     "LONGEST_H",
@@ -28,6 +28,7 @@ __all__ = [
 SHORTEST_H, LONGEST_H = 10.0, 14.0
 """Bounds of the planned lights [h]. Source: day_bound."""
 
+_LEAST_LIGHT_H, _MOST_LIGHT_H = 1.0, 23.0
 _STEP_H = 0.25
 _ROUND_S = 300.0
 _HALF_YEAR = 6
@@ -116,8 +117,7 @@ def flat_times(hours: float = 12.0, on: time = time(8)) -> LightTimes:
     >>> flat_times().off
     datetime.time(20, 0)
     """
-    if not 1.0 <= hours <= 23.0:
-        raise OutsideModelError("hours of light", hours, 1.0, 23.0, "h")
+    check("hours of light", hours, _LEAST_LIGHT_H, _MOST_LIGHT_H, "h")
     starts = datetime.combine(date(2000, 1, 1), on)
     return LightTimes(on, (starts + timedelta(hours=hours)).time(), hours)
 
@@ -140,7 +140,7 @@ def month_plan(
     ----------
     latitude_deg : whose seasons [degree], -90 to 90, north positive
     zone : the keeper's time zone
-    year : year of the clock changes, 1900 to 2099
+    year : year of the clock changes, 1900 to 2100
     longitude_deg : the keeper's longitude [degree], east positive; without it noon is taken at
         12:00 standard time
     shortest_h, longest_h : bounds [h], 1 to 23
@@ -162,8 +162,8 @@ def month_plan(
     >>> june.times.hours, june.times.on
     (14.0, datetime.time(6, 0))
     """
-    if not 1.0 <= shortest_h <= longest_h <= 23.0:
-        raise OutsideModelError("shortest lights", shortest_h, 1.0, min(longest_h, 23.0), "h")
+    check("longest lights", longest_h, _LEAST_LIGHT_H, _MOST_LIGHT_H, "h")
+    check("shortest lights", shortest_h, _LEAST_LIGHT_H, longest_h, "h")
     means = monthly_mean_hours(latitude_deg, year)
     middle_days = np.array([date(year, month, 15) for month in range(1, 13)], dtype="datetime64[D]")
     middles = day_hours(latitude_deg, middle_days).tolist()

@@ -23,7 +23,10 @@ def outside_sentence(error: OutsideModelError, units: Units) -> str:
 
     held = [
         f"{word} {shown(bound)}"
-        for word, bound in (("from", error.low), ("up to", error.high))
+        for word, bound in (
+            ("above" if error.is_open_low else "from", error.low),
+            ("up to", error.high),
+        )
         if isfinite(bound)
     ]
     return (

@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from calc.heat.tables import table
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = ["COLDEST_C", "HOTTEST_C", "KELVIN", "Air", "Real", "dry_air"]
 
@@ -55,9 +55,7 @@ def dry_air(air_c: Real) -> Air[Real]:
     >>> round(float(dry_air(31.0).conductivity_w_mk), 6)
     0.026692
     """
-    if not np.all((air_c >= COLDEST_C) & (air_c <= HOTTEST_C)):
-        worst = float(np.min(air_c)) if np.min(air_c) < COLDEST_C else float(np.max(air_c))
-        raise OutsideModelError("air temperature", worst, COLDEST_C, HOTTEST_C, "degC")
+    check("air temperature", air_c, COLDEST_C, HOTTEST_C, "degC")
     density, capacity, conductivity, viscosity, prandtl = (
         constant + air_c * (slope + air_c * bend) for constant, slope, bend in _parabolas()
     )

@@ -11,7 +11,7 @@ from enum import Enum, auto
 
 from calc.heat.wattages import next_step_up, steps_sold
 from calc.uncertainty import Estimate
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = [
     "MOST_DIMMING",
@@ -82,12 +82,8 @@ class Reading:
     distance_m: float
 
     def __post_init__(self) -> None:
-        if not SMALLEST_RISE_K <= self.rise_k <= LARGEST_RISE_K:
-            low, high = SMALLEST_RISE_K, LARGEST_RISE_K
-            raise OutsideModelError("rise over the air", self.rise_k, low, high, "K")
-        if not _NEAREST_M <= self.distance_m <= _FARTHEST_M:
-            low, high = _NEAREST_M, _FARTHEST_M
-            raise OutsideModelError("lamp distance", self.distance_m, low, high, "m")
+        check("rise over the air", self.rise_k, SMALLEST_RISE_K, LARGEST_RISE_K, "K")
+        _check_distance(self.distance_m)
 
     @property
     def rise_k(self) -> float:
@@ -97,8 +93,7 @@ class Reading:
     def wanted_rise_k(self, wanted_c: float) -> float:
         """Return the wanted rise [K]; too small a one is outside the model."""
         rise = wanted_c - self.air_c
-        if not SMALLEST_RISE_K <= rise <= LARGEST_RISE_K:
-            raise OutsideModelError("wanted rise", rise, SMALLEST_RISE_K, LARGEST_RISE_K, "K")
+        check("wanted rise", rise, SMALLEST_RISE_K, LARGEST_RISE_K, "K")
         return rise
 
 
@@ -130,8 +125,7 @@ def distance_for(reading: Reading, wanted_c: float) -> Estimate:
     """
     rise = reading.wanted_rise_k(wanted_c)
     found = _ordered(scaling.distance_m(reading, rise) for scaling in SCALINGS)
-    if not found.best >= _NEAREST_M or not found.best <= _FARTHEST_M:
-        raise OutsideModelError("lamp distance", found.best, _NEAREST_M, _FARTHEST_M, "m")
+    _check_distance(found.best)
     return Estimate(max(found.low, _NEAREST_M), found.best, found.high)
 
 
@@ -160,10 +154,8 @@ def surface_at(reading: Reading, distance_m: float, power: float = 1.0) -> Estim
     >>> round(surface_at(Reading(42.0, 22.0, 0.30), 0.30, power=60 / 75).best, 1)
     38.5
     """
-    if not _NEAREST_M <= distance_m <= _FARTHEST_M:
-        raise OutsideModelError("lamp distance", distance_m, _NEAREST_M, _FARTHEST_M, "m")
-    if not 0.0 < power <= MOST_POWER:
-        raise OutsideModelError("change of power", power, 0.0, MOST_POWER, "")
+    _check_distance(distance_m)
+    check("change of power", power, 0.0, MOST_POWER, is_open_low=True)
     rises = (scaling.rise_k(reading, distance_m, power) for scaling in SCALINGS)
     return _ordered(reading.air_c + rise for rise in rises)
 
@@ -277,8 +269,7 @@ def dimmer_for(
     >>> dimmer_for(Reading(42.0, 22.0, 0.30), 34.0, watts=75.0).smaller_w
     50.0
     """
-    if not 0.0 < setting <= 1.0:
-        raise OutsideModelError("dimmer setting", setting, 0.0, 1.0, "")
+    check("dimmer setting", setting, 0.0, 1.0, is_open_low=True)
     rise = reading.wanted_rise_k(wanted_c)
     found = _ordered(setting * scaling.power(reading, rise) for scaling in SCALINGS)
     if found.best > 1.0:
@@ -290,6 +281,10 @@ def dimmer_for(
     enough_w = None if watts is None else next_step_up(found.best * watts)
     is_smaller = enough_w is not None and watts is not None and enough_w < watts
     return DimmerChange(found, verdict, enough_w if is_smaller else None)
+
+
+def _check_distance(distance_m: float) -> None:
+    check("lamp distance", distance_m, _NEAREST_M, _FARTHEST_M, "m")
 
 
 def _ordered(values: Iterable[float]) -> Estimate:

@@ -5,7 +5,7 @@ from enum import Enum, auto
 import numpy as np
 
 from calc.heat.air import Real, dry_air
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = [
     "GRAVITY_M_S2",
@@ -230,5 +230,4 @@ def film_coefficient(
 
 
 def _check_rayleigh(rayleigh_number: Real, highest: float = _HIGHEST_RAYLEIGH) -> None:
-    if not np.all((rayleigh_number >= 0.0) & (rayleigh_number <= highest)):
-        raise OutsideModelError("Rayleigh number", float(np.max(rayleigh_number)), 0, highest, "")
+    check("Rayleigh number", rayleigh_number, 0.0, highest)

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from calc.uncertainty import Estimate
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = ["Rerated", "rerated_by_power", "rerated_by_voltage"]
 
@@ -49,9 +49,7 @@ def rerated_by_voltage(voltage: float) -> Rerated:
     >>> round(lamp.light, 3), round(lamp.power, 3), round(lamp.colour_temperature, 3)
     (0.744, 0.87, 0.964)
     """
-    if not _LOWEST_VOLTAGE <= voltage <= _HIGHEST_VOLTAGE:
-        low, high = _LOWEST_VOLTAGE, _HIGHEST_VOLTAGE
-        raise OutsideModelError("share of rated voltage", voltage, low, high, "")
+    check("share of rated voltage", voltage, _LOWEST_VOLTAGE, _HIGHEST_VOLTAGE)
     lives = [voltage**-exponent for exponent in (_LIFE_LEAST, _LIFE_LIKELY, _LIFE_MOST)]
     return Rerated(
         voltage=voltage,
@@ -69,7 +67,7 @@ def rerated_by_power(power: float) -> Rerated:
 
     Parameters
     ----------
-    power : share of the rated power [1], 0.15 to 1.16
+    power : share of the rated power [1], 0.146 to 1.165, the ends of the voltage
 
     Returns
     -------
@@ -85,6 +83,7 @@ def rerated_by_power(power: float) -> Rerated:
     >>> round(rerated_by_power(0.8).light, 2)
     0.62
     """
-    if not power > 0.0:
-        raise OutsideModelError("share of rated power", power, 0.15, 1.16, "")
-    return rerated_by_voltage(power ** (1.0 / _POWER))
+    check("share of rated power", power, _LOWEST_VOLTAGE**_POWER, _HIGHEST_VOLTAGE**_POWER)
+    voltage = power ** (1.0 / _POWER)
+    # There and back again is not exact: the ends of the power stay the ends of the voltage.
+    return rerated_by_voltage(min(max(voltage, _LOWEST_VOLTAGE), _HIGHEST_VOLTAGE))

@@ -6,13 +6,13 @@ about a third less than glass. A mesh lid lets warm air out by itself. Doubt: 35
 
 from dataclasses import dataclass
 from enum import Enum, StrEnum
-from math import pi, sqrt
+from math import inf, pi, sqrt
 
 from calc.heat.air import KELVIN, dry_air
 from calc.heat.convection import GRAVITY_M_S2
 from calc.heat.tables import table
 from calc.uncertainty import Doubt, Estimate, spread
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = [
     "INDOOR_FILM_W_M2K",
@@ -85,9 +85,7 @@ class Enclosure:
     def __post_init__(self) -> None:
         for name in ("length_m", "depth_m", "height_m"):
             size = getattr(self, name)
-            if not _SMALLEST_M <= size <= _LARGEST_M:
-                label = "enclosure " + name.removesuffix("_m")
-                raise OutsideModelError(label, size, _SMALLEST_M, _LARGEST_M, "m")
+            check("enclosure " + name.removesuffix("_m"), size, _SMALLEST_M, _LARGEST_M, "m")
 
     @property
     def open_lid_m2(self) -> float:
@@ -244,9 +242,7 @@ def watts_to_hold(enclosure: Enclosure, inside_c: float, room_c: float) -> HeatN
     48
     """
     _check_room(room_c)
-    if not inside_c <= min(_HOTTEST_AIR_C, room_c + MOST_RISE_K):
-        highest = min(_HOTTEST_AIR_C, room_c + MOST_RISE_K)
-        raise OutsideModelError("air inside", inside_c, room_c, highest, "degC")
+    check("air inside", inside_c, -inf, min(_HOTTEST_AIR_C, room_c + MOST_RISE_K), "degC")
     rise_k = max(inside_c - room_c, 0.0)
     walls_w = enclosure.conductance_w_k() * rise_k
     air_w = enclosure.air_loss_w(rise_k, room_c)
@@ -290,8 +286,7 @@ def air_held(enclosure: Enclosure, watts: float, room_c: float) -> Estimate:
             return conductance * rise_k + enclosure.air_loss_w(rise_k, room_c) - heat_w
 
         most_w = unbalanced(MOST_RISE_K) + heat_w
-        if not 0.0 <= heat_w <= most_w:
-            raise OutsideModelError("heat inside", heat_w, 0.0, most_w, "W")
+        check("heat inside", heat_w, 0.0, most_w, "W")
         return float(brentq(unbalanced, 0.0, MOST_RISE_K, xtol=1e-12))
 
     heats = spread(watts, [MODEL_DOUBT])
@@ -299,5 +294,4 @@ def air_held(enclosure: Enclosure, watts: float, room_c: float) -> Estimate:
 
 
 def _check_room(room_c: float) -> None:
-    if not _COLDEST_ROOM_C <= room_c <= _HOTTEST_AIR_C:
-        raise OutsideModelError("room air", room_c, _COLDEST_ROOM_C, _HOTTEST_AIR_C, "degC")
+    check("room air", room_c, _COLDEST_ROOM_C, _HOTTEST_AIR_C, "degC")

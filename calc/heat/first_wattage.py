@@ -18,7 +18,7 @@ from calc.heat.radiation import net_exchange
 from calc.heat.tables import table
 from calc.heat.wattages import next_smaller, steps_between, steps_sold
 from calc.uncertainty import Estimate
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = ["FirstWattage", "LampShape", "beam_irradiance", "first_wattage"]
 
@@ -109,9 +109,9 @@ def first_wattage(
     >>> first_wattage(LampShape.WIDE_DOME, 22.0, 39.4, 0.25).buy_w
     (75.0, 60.0)
     """
-    _check("room air", room_c, 10.0, 35.0, "degC")
-    _check("wanted surface", wanted_c, room_c + _LEAST_RISE_K, 65.0, "degC")
-    _check("lamp distance", distance_m, _NEAREST_M, _FARTHEST_M, "m")
+    check("room air", room_c, 10.0, 35.0, "degC")
+    check("wanted surface", wanted_c, room_c + _LEAST_RISE_K, 65.0, "degC")
+    check("lamp distance", distance_m, _NEAREST_M, _FARTHEST_M, "m")
     draws = _draws(shape)
     needed_w = draws.flux_to_hold(room_c, wanted_c) / draws.flux_per_watt(distance_m)
     low, best, high = np.quantile(needed_w, [0.05, 0.5, 0.95]).tolist()
@@ -173,8 +173,3 @@ def _draws(shape: LampShape) -> _Draws:
     # A fixed seed, so that the same question always gets the same answer.
     random = np.random.default_rng(1)
     return _Draws(*(random.uniform(low, high, _DRAWS) for low, high in ranges))
-
-
-def _check(name: str, value: float, low: float, high: float, unit: str) -> None:
-    if not low <= value <= high:
-        raise OutsideModelError(name, value, low, high, unit)

@@ -6,7 +6,7 @@ from enum import Enum, auto
 from calc.animals import Animal, Target
 from calc.heat.enclosure import Enclosure, HeatNeed, watts_to_hold
 from calc.heat.wattages import Family, next_step_up
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = ["Emitter", "NightDecision", "NightPlan", "emitter_for", "night_plan"]
 
@@ -74,8 +74,7 @@ def night_plan(animal: Animal, room_low_c: float) -> NightPlan:
     >>> night_plan(animals()["bearded-dragon"], 18.0).decision
     <NightDecision.NOTHING: 1>
     """
-    if not _COLDEST_C <= room_low_c <= _HOTTEST_C:
-        raise OutsideModelError("room at night", room_low_c, _COLDEST_C, _HOTTEST_C, "degC")
+    check("room at night", room_low_c, _COLDEST_C, _HOTTEST_C, "degC")
     floor, cool = animal.night_floor_c, animal.cool_air_c
     if cool is not None and room_low_c > cool.high + _EDGE_K:
         decision = NightDecision.TOO_WARM

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import Enum, StrEnum, auto
 
 from calc.animals import Animal, Target
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = [
     "SOON_H",
@@ -23,6 +23,7 @@ SOON_H = 2.0
 """Lamp time before a reading counts [h]; three are better. Source: common_practice."""
 
 _COLDEST_C, _HOTTEST_C = -10.0, 150.0
+_LONGEST_ON_H = 24.0
 _EDGE_K = 0.05
 _BEAM_SPREAD_K = 10.0
 _NEAR_SURFACE_K = 1.0
@@ -71,9 +72,10 @@ class Doubtful(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Readings:
-    """What the keeper measured [degC]; None where nothing was given.
+    """What the keeper measured [degC], -10 to 150; None where nothing was given.
 
-    ``lamp_on_h`` is how long the lamp had been on [h]; ``instruments`` is empty where not said.
+    ``lamp_on_h`` is how long the lamp had been on [h], 0 to 24; ``instruments`` is empty where
+    not said.
     """
 
     basking_surface_c: float | None = None
@@ -85,10 +87,10 @@ class Readings:
 
     def __post_init__(self) -> None:
         for place, reading in self.by_place().items():
-            if reading is not None and not _COLDEST_C <= reading <= _HOTTEST_C:
-                raise OutsideModelError(place.value, reading, _COLDEST_C, _HOTTEST_C, "degC")
-        if self.lamp_on_h is not None and not self.lamp_on_h >= 0.0:
-            raise OutsideModelError("lamp time", self.lamp_on_h, 0.0, 24.0, "h")
+            if reading is not None:
+                check(place.value, reading, _COLDEST_C, _HOTTEST_C, "degC")
+        if self.lamp_on_h is not None:
+            check("lamp time", self.lamp_on_h, 0.0, _LONGEST_ON_H, "h")
 
     def by_place(self) -> dict[Place, float | None]:
         """Return the readings in order of importance."""

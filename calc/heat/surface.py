@@ -6,12 +6,10 @@ only as good as the beam it is given, which is poor; see ``first_wattage``.
 
 from dataclasses import dataclass
 
-import numpy as np
-
 from calc.heat.air import HOTTEST_C, Real
 from calc.heat.convection import Correlation, film_coefficient, level_plate_length
 from calc.heat.radiation import net_exchange
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = ["HOTTEST_RISE_K", "Slab", "heat_lost", "steady_surface"]
 
@@ -32,12 +30,9 @@ class Slab:
     below_w_m2k: float = 0.0
 
     def __post_init__(self) -> None:
-        if not _SMALLEST_M <= self.side_m <= _LARGEST_M:
-            raise OutsideModelError("slab side", self.side_m, _SMALLEST_M, _LARGEST_M, "m")
-        if not 0.0 <= self.emissivity <= 1.0:
-            raise OutsideModelError("emissivity", self.emissivity, 0.0, 1.0, "")
-        if not 0.0 <= self.below_w_m2k <= 20.0:
-            raise OutsideModelError("loss below", self.below_w_m2k, 0.0, 20.0, "W/m2K")
+        check("slab side", self.side_m, _SMALLEST_M, _LARGEST_M, "m")
+        check("emissivity", self.emissivity, 0.0, 1.0)
+        check("loss below", self.below_w_m2k, 0.0, 20.0, "W/m2K")
 
 
 def heat_lost(slab: Slab, surface_c: Real, air_c: Real, surroundings_c: Real) -> Real:
@@ -113,6 +108,5 @@ def steady_surface(
 
     hottest_c = min(air_c + HOTTEST_RISE_K, 2.0 * HOTTEST_C - air_c)
     least, most = (float(heat_lost(slab, end, air_c, seen_c)) for end in (air_c, hottest_c))
-    if not least <= absorbed_w_m2 <= most or not np.isfinite(absorbed_w_m2):
-        raise OutsideModelError("absorbed heat", absorbed_w_m2, least, most, "W/m2")
+    check("absorbed heat", absorbed_w_m2, least, most, "W/m2")
     return float(brentq(unbalanced, air_c, hottest_c, xtol=1e-13, rtol=8.9e-16))

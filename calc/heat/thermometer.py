@@ -3,12 +3,10 @@
 from dataclasses import dataclass
 from enum import Enum, StrEnum, auto
 
-import numpy as np
-
 from calc.heat.air import KELVIN, Real
 from calc.heat.tables import table
 from calc.uncertainty import Estimate
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = [
     "USUAL_SETTING",
@@ -102,7 +100,7 @@ def surface_behind(
     41.92
     """
     for name, share in (("thermometer setting", setting), ("emissivity", emissivity)):
-        _check_share(name, share)
+        check(name, share, _LEAST_SENSIBLE, 1.0)
     seen, mirrored = (shown_c + KELVIN) ** 4, (reflected_c + KELVIN) ** 4
     true_c: Real = ((setting * seen + (emissivity - setting) * mirrored) / emissivity) ** 0.25
     return true_c - KELVIN
@@ -173,8 +171,7 @@ def corrected_reading(
     <Unreadable.BARE_METAL: 1>
     """
     for name, value in (("reading", shown_c), ("mirrored temperature", reflected_c)):
-        if not _COLDEST_C <= value <= _HOTTEST_C:
-            raise OutsideModelError(name, value, _COLDEST_C, _HOTTEST_C, "degC")
+        check(name, value, _COLDEST_C, _HOTTEST_C, "degC")
     if through_glass:
         return Unreadable.THROUGH_GLASS
     share = emissivity_of(surface).share
@@ -185,8 +182,3 @@ def corrected_reading(
         for emissivity in (share.low, share.best, share.high)
     ]
     return Estimate(min(ends), ends[1], max(ends))
-
-
-def _check_share(name: str, share: Real | float) -> None:
-    if not np.all((share >= _LEAST_SENSIBLE) & (share <= 1.0)):
-        raise OutsideModelError(name, float(np.min(share)), _LEAST_SENSIBLE, 1.0, "")

@@ -21,6 +21,8 @@ RANGES = [
     Range(lambda x: day(x, MAY), "latitude", -90.0, 90.0, "degrees"),
     Range(lambda x: day(40.0, MAY, x), "longitude", -180.0, 180.0, "degrees"),
     Range(lambda x: day(40.0, date(int(x), 6, 1)), "year", 1900, 2100, "", step=1),
+    Range(lambda x: month_plan(40.0, LONDON, int(x)), "year", 1900, 2100, "", step=1),
+    Range(lambda x: month_plan(x, LONDON, 2026), "latitude", -90.0, 90.0, "degrees"),
     Range(
         lambda x: plan_warmth(DRAGON, Enclosure(1.2, 0.6, 0.6), 0.2, x),
         "room air",
@@ -42,16 +44,22 @@ def test_beyond_the_ends_the_refusal_tells_quantity_value_range_and_unit(given: 
 
 
 @pytest.mark.parametrize(
-    ("shortest", "longest", "high"), [(0.9, 14.0, 14.0), (12.0, 11.0, 11.0), (1.0, 23.5, 23.0)]
+    ("shortest", "longest", "name", "value", "low", "high"),
+    [
+        (0.9, 14.0, "shortest lights", 0.9, 1.0, 14.0),
+        (12.0, 11.0, "shortest lights", 12.0, 1.0, 11.0),
+        (1.0, 23.5, "longest lights", 23.5, 1.0, 23.0),
+        (0.5, 0.9, "longest lights", 0.9, 1.0, 23.0),
+    ],
 )
 def test_shortest_and_longest_lights_are_in_order_and_within_a_day(
-    shortest: float, longest: float, high: float
+    shortest: float, longest: float, name: str, value: float, low: float, high: float
 ) -> None:
     with pytest.raises(OutsideModelError) as caught:
         month_plan(51.5, LONDON, 2026, shortest_h=shortest, longest_h=longest)
     error = caught.value
-    assert (error.name, error.value, error.unit) == ("shortest lights", shortest, "h")
-    assert (error.low, error.high) == (1.0, high)
+    assert (error.name, error.value, error.unit) == (name, value, "h")
+    assert (error.low, error.high) == (low, high)
 
 
 def test_the_year_farthest_away_is_the_one_told() -> None:
@@ -63,4 +71,4 @@ def test_the_year_farthest_away_is_the_one_told() -> None:
 
 def test_a_refusal_is_told_in_one_line() -> None:
     error = OutsideModelError("distance", 0.01, 0.05, 3.0, "m")
-    assert str(error) == "distance is 0.01 m; the model holds from 0.05 to 3"
+    assert str(error) == "distance is 0.01 m; the model holds from 0.05 up to 3"
