@@ -280,5 +280,8 @@ def _missing(error: ValidationError, command: Command, given: Mapping[str, str])
     shown_rest = command.examples[0].removeprefix(command.name)
     _, example = split_line(f"{_ONE_WORD}{shown_rest}", options, command.positional)
     filled = example | {name: options[name].example for name in missing} | _plain(given)
-    read = ", ".join(f"{name}:{shown(text)}" for name, text in given.items()) or "no option"
+    read = (
+        ", ".join(f"{name}:{shown(text)}" for name, text in given.items())
+        or f"nothing after {command.name}"
+    )
     return f"I read {read}, but I still need {wanted}. For example: {_asked(command, filled)}"
