@@ -7,6 +7,7 @@ multiple of SI, so nothing is lost on the way and 95 °F is 35 °C, not 35.00000
 import re
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 __all__ = ["NUMERAL", "Numeral", "numeral"]
 
@@ -30,6 +31,7 @@ class Numeral:
     doubtful: bool
 
 
+@lru_cache(maxsize=1024)
 def numeral(text: str) -> Numeral | None:
     """Return the number a match of NUMERAL stands for, or None where it is no proper number.
 

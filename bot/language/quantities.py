@@ -83,7 +83,9 @@ class Measure:
 def measured(low: Side, high: Side, dimension: Dimension, unit: str, text: str) -> Measure:
     """Return the measure of one or two sides; a side without a unit takes ``unit``."""
     si = SI[dimension]
-    ends = sorted(exact(side.value, side.unit or unit, si) for side in (low, high))
+    one = exact(low.value, low.unit or unit, si)
+    other = one if high is low else exact(high.value, high.unit or unit, si)
+    ends = sorted((one, other))
     assumed = not (low.unit or high.unit)
     if dimension is Dimension.TEMPERATURE and ends[0] < _ABSOLUTE_ZERO_C:
         raise NotUnderstoodError(text, "a temperature above absolute zero (−273.15 °C)", "103F")

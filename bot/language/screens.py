@@ -160,7 +160,9 @@ def weaves_in(text: str) -> Iterator[tuple[Weave, int, int]]:
     """Return the weaves told with their wire in a normalised lower-case text, and their places."""
     for match in _weave_pattern().finditer(text):
         touching = text[match.start() - 1 : match.start()]
-        if not match["wire"] or touching.isalnum() or touching in (".", ","):
+        if not (match["wire"] and match["unit"]) or touching.isalnum() or touching in (".", ","):
+            continue
+        if not (match["y"] or match["mesh"] or match["mesh2"] or match["per"]):
             continue
         try:
             yield _weave(match[0], match[0]), match.start(), match.end()

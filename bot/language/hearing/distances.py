@@ -34,12 +34,12 @@ def measure_of(figure: Figure, dimension: Dimension, bare: str | None = None) ->
     unit = figure.unit or bare
     if unit is None or any(side.doubt for side in figure.sides):
         return None
-    sides = [replace(side, unit=side.unit or unit) for side in figure.sides]
+    sides = [side if side.unit else replace(side, unit=unit) for side in figure.sides]
     try:
         measure = measured(sides[0], sides[-1], dimension, unit, figure.text)
     except NotUnderstoodError:
         return None
-    return replace(measure, assumed=figure.unit is None)
+    return measure if figure.unit else replace(measure, assumed=True)
 
 
 def distances(scene: Scene) -> Iterator[Fact | Ask]:
@@ -143,10 +143,21 @@ def _source(scene: Scene, figure: Figure, told: list[tuple[int, str]]) -> str | 
 
 def _sources(scene: Scene) -> list[tuple[int, str]]:
     """Return the places at which a lamp is spoken of, in order, each "uv" or "heat"."""
-    told = [(mark.start, _side_of(mark)) for mark in scene.marks if mark.kind in _SOURCES]
+    lamps = [mark for mark in scene.marks if mark.kind in _SOURCES]
+    # A dome is the holder of the lamp that was named right before it in the sentence.
+    named = zip((None, *lamps), lamps, strict=False)
+    told = [
+        (mark.start, _side_of(lamp if lamp and _is_holder(scene, lamp, mark) else mark))
+        for lamp, mark in named
+    ]
     told += [(f.start, "heat") for f in scene.figures if f.kind == "power"]
     told += [(f.start, "uv") for f in scene.figures if f.kind == "percent" and f.high <= 20]
     return sorted(told)
+
+
+def _is_holder(scene: Scene, lamp: Mark, mark: Mark) -> bool:
+    dome = scene.text[mark.start : mark.end] in ("dome", "domes")
+    return dome and scene.sentence(lamp.start) == scene.sentence(mark.start)
 
 
 def _shared(scene: Scene, told: list[tuple[int, str]], at: int) -> bool:

@@ -29,6 +29,7 @@ _SKIP = re.compile(
     r"24/7|[0-9]{1,2}/[0-9]{1,2}/[0-9]{2,4}|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]+(?:st|nd|rd|th)(?![a-z])"
 )
 _NUMBER = re.compile(rf"[-+]?\s?{NUMERAL}\s*")
+_WORDED = re.compile(rf"(?:{WORDED})(?:\s+and\s+an?\s+half)?\s+")
 _HAS_CROSS = re.compile(r"[x*]|by")
 _TIMES = re.compile(r"[0-9]{1,2}\s?x\s?(?=[0-9]{2,3}\s?w)")
 _GALLONS = re.compile(r"([0-9]{2,3})\s?g(?=\s(?:tank|breeder|long|aquarium|tall)\b)")
@@ -146,7 +147,7 @@ def _clock(clock: re.Match[str], at: int) -> Figure | None:
 def _side(text: str, at: int, closing: frozenset[int]) -> tuple[str, Side] | None:
     """Return the side at ``at`` with the dimension whose unit reaches furthest."""
     best: tuple[str, Side] | None = None
-    number = _NUMBER.match(text, at)
+    number = _NUMBER.match(text, at) or _WORDED.match(text, at)
     letter = text[number.end() : number.end() + 1] if number else ""
     for dimension in _DIMENSIONS:
         if letter and letter not in first_letters(dimension):

@@ -1,6 +1,8 @@
 """The UV tube, its fixture and the kinds of lamp in a sentence."""
 
+import re
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import pairwise
 
 from bot.language.errors import NotUnderstoodError
@@ -17,6 +19,8 @@ __all__ = ["fixtures", "lamp_kinds", "tubes"]
 _BARE_STRENGTHS = frozenset((5, 6, 10, 12, 14))
 # What a percentage may be of, if it is not of the tube.
 _SHARES = frozenset(("humidity", "share", "control"))
+# The strength may stand between the two parts of the name: T5 12% HO.
+_HIGH_OUTPUT = re.compile(r"[ ,]*[0-9.]{1,4} ?(?:%|percent|pct)?,? (?:ho|high output)(?![a-z])")
 _WHICH_TUBE = "Which strength is on the label of the tube that hangs there?"
 
 
@@ -147,7 +151,10 @@ def lamp_kinds(scene: Scene) -> Iterator[Fact | Ask]:
             parts = _with_denial(scene, mark, denied=True)
             yield scene.fact(FactName.WITHOUT, LampKind(mark.value), *parts)
         elif standing is not Standing.WISH:
-            yield scene.fact(FactName.LAMP, LampKind(mark.value), mark)
+            later = _HIGH_OUTPUT.match(scene.text, mark.end) if mark.value == "t5" else None
+            kind = LampKind.T5_HO if later else LampKind(mark.value)
+            end = later.end() if later else mark.end
+            yield scene.fact(FactName.LAMP, kind, replace(mark, end=end))
     for kind, value in (("tube", "uvb"), ("night_heat", "night heat")):
         for mark in scene.of(kind):
             word = scene.denial(mark)

@@ -8,14 +8,22 @@ from functools import cache, lru_cache
 from importlib.resources import files
 from itertools import pairwise
 
-from bot.language.hearing.spelling import Spelt, corrected
+from bot.language.hearing.spelling import corrected
 
-__all__ = ["Mark", "Phrases", "animal_phrases", "known_phrases", "marks_of"]
+__all__ = ["Mark", "Phrases", "animal_phrases", "known_phrases", "marks_of", "tokens_of"]
 
 _THINGS = frozenset(("lamp", "heat", "tube", "mesh", "lid", "thermometer", "control"))
 _TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)*[0-9]{0,2}|[0-9]+")
 # What may stand between two words of one phrase.
 _JOINT = re.compile(r"[ \t]*[-:=/]?[ \t]*\Z")
+
+
+# A name may be turned round: chameleon (veiled); python, carpet.
+_JOINT_OF_NAMES = re.compile(r"[ \t]*[-:=/(,]?[ \t]*\Z")
+# Words of names that mean something else after an animal: turtle, box 4 ft; gecko, day 80.
+_NO_NAMES = frozenset(("box", "day"))
+# What people cut short in a name.
+_SHORT = {"tortoise": "tort", "chameleon": "cham"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,32 +98,50 @@ def animal_phrases(animals: tuple[tuple[str, str], ...]) -> Phrases:
     return _phrases((form, kind, value) for form, (kind, value) in forms.items())
 
 
-def marks_of(text: str, phrases: Phrases, also: frozenset[str] = frozenset()) -> list[Mark]:
-    """Return the phrases in a normalised lower-case text, leftmost and longest, none twice.
+def tokens_of(text: str) -> list[tuple[str, int, int]]:
+    """Return the words and numbers of a text with their places."""
+    return [(match[0], match.start(), match.end()) for match in _TOKEN.finditer(text)]
 
-    Words of ``also`` are spelt right too, though they belong to other phrases.
+
+def marks_of(
+    text: str,
+    places: Sequence[tuple[str, int, int]],
+    phrases: Phrases,
+    also: frozenset[str],
+    most: int,
+) -> list[Mark]:
+    """Return the first phrases in a normalised lower-case text, leftmost and longest, none twice.
+
+    ``places`` are the text's tokens. Words of ``also`` are spelt right too, though they belong to
+    other phrases.
     """
-    tokens = [
-        (corrected(match[0].replace("'", ""), phrases.words, also), match.start(), match.end())
-        for match in _TOKEN.finditer(text)
-    ]
+    # Each word is looked up once, however often it is repeated.
+    known = {
+        word: corrected(word.replace("'", ""), phrases.words, also)
+        for word in {token[0] for token in places}
+    }
+    words = [known[word].word for word, _, _ in places]
     found = []
     at = 0
-    while at < len(tokens):
+    while at < len(places) and len(found) < most:
         step = 1
-        for words, kind, value in phrases.by_first.get(tokens[at][0].word, ()):
-            run = tokens[at : at + len(words)]
-            if tuple(token[0].word for token in run) == words and _joined(text, run):
-                slip = any(token[0].slip for token in run)
-                found.append(Mark(kind, value, run[0][1], run[-1][2], slip))
-                step = len(words)
+        for phrase, kind, value in phrases.by_first.get(words[at], ()):
+            end = at + len(phrase)
+            joint = _JOINT if kind != "animal" else _JOINT_OF_NAMES
+            if tuple(words[at:end]) == phrase and _joined(text, places[at:end], joint):
+                run = places[at:end]
+                slip = any(known[word].slip for word, _, _ in run)
+                start, last = run[0][1], run[-1][2]
+                closed = text[last : last + 1] == ")" and "(" in text[start:last]
+                found.append(Mark(kind, value, start, last + closed, slip))
+                step = len(phrase)
                 break
         at += step
     return found
 
 
-def _joined(text: str, run: Sequence[tuple[Spelt, int, int]]) -> bool:
-    return all(_JOINT.match(text, one[2], other[1]) for one, other in pairwise(run))
+def _joined(text: str, run: Sequence[tuple[str, int, int]], joint: re.Pattern[str]) -> bool:
+    return len(run) == 1 or all(joint.match(text, one[2], other[1]) for one, other in pairwise(run))
 
 
 def _plain(name: str) -> str:
@@ -124,6 +150,11 @@ def _plain(name: str) -> str:
 
 def _forms(name: str) -> tuple[str, ...]:
     forms = [name, f"{name}s", f"{name}es"]
+    first, _, last = name.rpartition(" ")
+    if first and last in _SHORT:
+        forms += [f"{first} {_SHORT[last]}", f"{first} {_SHORT[last]}s"]
+    if first and first not in _NO_NAMES:
+        forms.append(f"{last} {first}")
     if name.endswith("y"):
         forms.append(f"{name[:-1]}ies")
     if name.endswith("ie"):

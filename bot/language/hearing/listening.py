@@ -10,7 +10,7 @@ from bot.language.hearing.lamps import fixtures, lamp_kinds, tubes
 from bot.language.hearing.meshes import meshes
 from bot.language.hearing.meters import meter_readings
 from bot.language.hearing.power import controls, thermometers, watts
-from bot.language.hearing.scene import LONGEST_MESSAGE, MOST_FIGURES, Scene, laid_out
+from bot.language.hearing.scene import LONGEST_MESSAGE, MOST_FIGURES, MOST_MARKS, Scene, laid_out
 from bot.language.hearing.settling import settled
 from bot.language.hearing.temperatures import temperatures
 from bot.language.hearing.times import times
@@ -48,7 +48,8 @@ def hear(text: str, animals: Mapping[str, str]) -> Heard:
     said = [row for listen in _LISTENERS for row in listen(scene)]
     facts = [row for row in said if isinstance(row, Fact)]
     questions = [row for row in said if isinstance(row, Ask)]
-    if len(text) > LONGEST_MESSAGE or len(scene.figures) >= MOST_FIGURES:
+    too_many = len(scene.figures) >= MOST_FIGURES or len(scene.marks) >= MOST_MARKS
+    if len(text) > LONGEST_MESSAGE or too_many:
         head = shown(text)
         questions.append(Ask(FactName.TEXT, _TOO_LONG, text[: len(head)], 0, len(head)))
     return settled(scene, facts, questions)

@@ -40,6 +40,18 @@ class Placed(Generic[Kind]):
         """Return the parts that start at ``start`` or later and end at ``end`` or before."""
         return self._parts[bisect_left(self._starts, start) : bisect_right(self._ends, end)]
 
+    def first(self, at: int, until: int) -> Kind | None:
+        """Return the first part that starts at ``at`` or later, if it ends by ``until``."""
+        place = bisect_left(self._starts, at)
+        found = self._parts[place] if place < len(self._parts) else None
+        return found if found and found.end <= until else None
+
+    def last(self, at: int, from_: int) -> Kind | None:
+        """Return the last part that ends at ``at`` or before, if it starts from ``from_`` on."""
+        place = bisect_right(self._ends, at) - 1
+        found = self._parts[place] if place >= 0 else None
+        return found if found and found.start >= from_ else None
+
     def touching(self, start: int, end: int) -> Sequence[Kind]:
         """Return the parts that share a character with this span."""
         return self._parts[bisect_right(self._ends, start) : bisect_left(self._starts, end)]

@@ -46,11 +46,16 @@ def _lamp_of(scene: Scene, figure: Figure) -> Mark | None:
 
 
 def controls(scene: Scene) -> Iterator[Fact | Ask]:
-    """Return dimmers, with their setting where it is said, and thermostats."""
+    """Return dimmers, with their setting where it is said, and thermostats, also a missing one."""
     for mark in scene.of("control"):
+        thermostat = mark.value == "thermostat"
+        if thermostat and scene.absent(mark):
+            denial = scene.denial(mark)
+            yield scene.fact(FactName.THERMOSTAT, False, *((denial,) if denial else ()), mark)
+            continue
         if scene.standing(mark) in (Standing.WISH, Standing.ASKED, Standing.NOT):
             continue
-        if mark.value == "thermostat":
+        if thermostat:
             yield scene.fact(FactName.THERMOSTAT, True, mark)
             continue
         setting = _setting(scene, mark)

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from bot.language.hearing.facts import Ask, Fact, FactName, FactValue
 from bot.language.hearing.figures import Figure, figures_of
-from bot.language.hearing.lexicon import Mark, animal_phrases, known_phrases, marks_of
+from bot.language.hearing.lexicon import Mark, animal_phrases, known_phrases, marks_of, tokens_of
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.word_lists import word_list
 from bot.language.normal import Normal, normal
@@ -16,6 +16,7 @@ from bot.language.normal import Normal, normal
 __all__ = [
     "LONGEST_MESSAGE",
     "MOST_FIGURES",
+    "MOST_MARKS",
     "SPOKEN_NONE",
     "Part",
     "Scene",
@@ -29,6 +30,10 @@ Part = Mark | Figure
 LONGEST_MESSAGE = 2000
 # No set-up has more; the limit bounds the work.
 MOST_FIGURES = 100
+# The message of the collection with the most has 30 phrases; the limit bounds the work as well.
+MOST_MARKS = 300
+# Some overlap, so that more are looked at before the rest is left.
+_MOST_LOOKED_AT = 400
 # How far back in a sentence a "should" or a "not" still reaches, in characters.
 _REACH = 200
 # A denial after the thing: "reflector no", "screen: none".
@@ -36,8 +41,13 @@ SPOKEN_NONE = re.compile(r"\s*[:=]?\s*(?:no|none|nope|nothing)\b\s*(?=[,.;\n)]|$
 
 _SENTENCE = re.compile(r"[.!?]+(?=\s|$)|[\n;]+")
 _CLAUSE = re.compile(r"[,()]|\s[-/+]\s|/(?=\s)")
+_DIGIT = re.compile(r"[0-9]")
 _WORD = re.compile(r"[a-z0-9']+")
 _ALSO = frozenset(["or", "nor", "and", "a", "an", "any", "the"])
+_GUESSES = frozenset(("hedge", "not"))
+_HOW = frozenset(("how",))
+# What turns the rest of a clause into a wish, a question, a plan, or back into what is.
+_TURNS = frozenset(("restart", "wish", "asked", "intent"))
 _CONTENT = frozenset(("mesh", "lid", "reflector", "lamp", "tube", "heat", "control", "night_heat"))
 
 
@@ -72,6 +82,7 @@ class Scene:
     taken: set[int] = field(default_factory=set)
     _standings: dict[int, Standing] = field(default_factory=dict)
     _denials: dict[int, Mark | None] = field(default_factory=dict)
+    _kinds: dict[frozenset[str], Placed[Mark]] = field(default_factory=dict)
 
     @property
     def text(self) -> str:
@@ -88,7 +99,8 @@ class Scene:
 
     def of(self, kind: str, *values: str) -> list[Mark]:
         """Return the marks of a kind, of certain values if any are given."""
-        return [m for m in self.marks if m.kind == kind and (not values or m.value in values)]
+        marks = self._of_kinds(frozenset((kind,)))
+        return [mark for mark in marks if not values or mark.value in values]
 
     def loose(self, *kinds: str) -> list[Figure]:
         """Return the figures of these kinds that nobody has used."""
@@ -113,11 +125,17 @@ class Scene:
 
     def before(self, at: int, kinds: frozenset[str], from_: int) -> Mark | None:
         """Return the nearest mark of these kinds that ends between ``from_`` and ``at``."""
-        return next((m for m in self.marks.before(at, from_) if m.kind in kinds), None)
+        return self._of_kinds(kinds).last(at, from_)
 
     def after(self, at: int, kinds: frozenset[str], until: int) -> Mark | None:
         """Return the nearest mark of these kinds that starts between ``at`` and ``until``."""
-        return next((m for m in self.marks.within(at, until) if m.kind in kinds), None)
+        return self._of_kinds(kinds).first(at, until)
+
+    def _of_kinds(self, kinds: frozenset[str]) -> Placed[Mark]:
+        """Return the marks of some kinds, which are looked for again and again."""
+        if kinds not in self._kinds:
+            self._kinds[kinds] = Placed([mark for mark in self.marks if mark.kind in kinds])
+        return self._kinds[kinds]
 
     def standing(self, part: Part) -> Standing:
         """Return how a part stands by the words before it in its sentence."""
@@ -129,13 +147,11 @@ class Scene:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
         if self.denial(part):
             return Standing.NOT
-        for mark in self.marks.before(part.start, start):
-            if mark.kind == "restart" or self._ended(mark.end, part.start):
-                return Standing.HAVE
-            if mark.kind in ("wish", "asked", "intent"):
-                how = self.before(mark.start, frozenset(("how",)), start)
-                return Standing.HAVE if how else Standing(mark.kind)
-        return Standing.HAVE
+        turn = self.before(part.start, _TURNS, start)
+        if turn is None or turn.kind == "restart" or self._ended(turn.end, part.start):
+            return Standing.HAVE
+        how = self.before(turn.start, _HOW, start)
+        return Standing.HAVE if how else Standing(turn.kind)
 
     def _ended(self, end: int, start: int) -> bool:
         return bisect_right(self.clause_ends, start) != bisect_right(self.clause_ends, end)
@@ -181,8 +197,9 @@ class Scene:
         tail = self.text[part.end : part.end + 4]
         if tail.startswith(("ish", " ish", "-ish")):
             return True
-        for mark in self.marks.within(max(start, part.start - 40), min(end, part.end + 16)):
-            if mark.kind != "hedge" and (mark.kind, mark.value) != ("not", "unsure"):
+        guesses = self._of_kinds(_GUESSES)
+        for mark in guesses.within(max(start, part.start - 40), min(end, part.end + 16)):
+            if mark.kind == "not" and mark.value != "unsure":
                 continue
             gap = (mark.end, part.start) if mark.end <= part.start else (part.end, mark.start)
             near = len(self.words(*gap)) <= (2 if mark.end <= part.start else 0)
@@ -215,22 +232,24 @@ def _around(ends: list[int], at: int) -> tuple[int, int]:
 def laid_out(text: str, animals: tuple[tuple[str, str], ...]) -> Scene:
     """Return the scene of a text; ``animals`` are pairs of a name or alias and the name."""
     plain = normal(text)
-    # Lower case letter by letter, because a whole-text fold may change the length.
     plain = plain.cut(LONGEST_MESSAGE)
-    lower = "".join(low if len(low := c.lower()) == 1 else c for c in plain.text)
+    # Letter by letter where the fold of the whole text changes its length.
+    lower = plain.text.lower()
+    if len(lower) != len(plain.text):
+        lower = "".join(low if len(low := c.lower()) == 1 else c for c in plain.text)
     plain = Normal(lower, plain.origins, text)
     phrases, named = known_phrases(), animal_phrases(animals)
-    animal_marks = marks_of(lower, named, phrases.words)
-    marks = _without_overlap([*animal_marks, *marks_of(lower, phrases, named.words)])
-    with_digits = [
-        (m.start, m.end) for m in marks if any(c.isdigit() for c in lower[m.start : m.end])
-    ]
+    places = tokens_of(lower)
+    animal_marks = marks_of(lower, places, named, phrases.words, _MOST_LOOKED_AT)
+    other_marks = marks_of(lower, places, phrases, named.words, _MOST_LOOKED_AT)
+    marks = _without_overlap([*animal_marks, *other_marks])
+    with_digits = [(m.start, m.end) for m in marks if _DIGIT.search(lower, m.start, m.end)]
     figures = Placed(figures_of(lower, with_digits, MOST_FIGURES))
-    kept = Placed([mark for mark in marks if not figures.touching(mark.start, mark.end)])
+    kept = [mark for mark in marks if not figures.touching(mark.start, mark.end)]
     tokens = Placed([Word(m[0], m.start(), m.end()) for m in _WORD.finditer(lower)])
     sentences = _ends(lower, _SENTENCE)
     clauses = sorted({*sentences, *_ends(lower, _CLAUSE, figures)})
-    return Scene(plain, kept, figures, tokens, sentences, clauses)
+    return Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses)
 
 
 def _ends(text: str, pattern: re.Pattern[str], figures: Placed[Figure] | None = None) -> list[int]:

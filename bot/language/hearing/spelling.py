@@ -22,16 +22,22 @@ class Spelt(NamedTuple):
 
 def corrected(word: str, known: frozenset[str], also: frozenset[str] = frozenset()) -> Spelt:
     """Return the known word that ``word`` was meant to be, or the word itself."""
-    right = word in known or word in also or word in word_list("right")
-    if right or not _SHORTEST <= len(word) <= _LONGEST or not word.isalpha():
+    if not _SHORTEST <= len(word) <= _LONGEST or not word.isalpha():
         return Spelt(word, False)
+    if word in known or word in also or word in word_list("right"):
+        return Spelt(word, False)
+    near = _by_ends(known).get((word[0], word[-1]))
+    found = _nearest(word, near, 2 if len(word) >= _LONG else 1) if near else None
+    return Spelt(found, True) if found else Spelt(word, False)
+
+
+def _nearest(word: str, near: tuple[str, ...], most: int) -> str | None:
+    """Return the word that is at most so many slips away, the nearest one."""
     from rapidfuzz import process
     from rapidfuzz.distance import OSA
 
-    near = _by_ends(known).get((word[0], word[-1]), ())
-    most = 2 if len(word) >= _LONG else 1
     found = process.extractOne(word, near, scorer=OSA.distance, score_cutoff=most)
-    return Spelt(str(found[0]), True) if found else Spelt(word, False)
+    return str(found[0]) if found else None
 
 
 @cache

@@ -17,6 +17,8 @@ __all__ = ["times"]
 _HOUR = 3600
 # A day of light is not shorter; a shorter time is how long a lamp had been on.
 _SHORTEST_DAY_H, _LONGEST_DAY_H = 6, 20
+# An entry of a list has no more characters than this on either side of its figure.
+_LIST_ENTRY = 60
 _AGED = frozenset(("month", "year", "week"))
 _LAMPS = frozenset(("tube", "heat", "lamp"))
 _LIVING = frozenset(("animal", "person", "kin"))
@@ -114,6 +116,8 @@ def _hours(scene: Scene, figure: Figure, measure: Measure) -> FactName | None:
 def _alone(scene: Scene, figure: Figure) -> bool:
     """Say whether a figure is all there is in its clause, as in a list."""
     start, end = scene.clause(figure.start)
+    if figure.start - start > _LIST_ENTRY or end - figure.end > _LIST_ENTRY:
+        return False
     around = [*scene.words(start, figure.start), *scene.words(figure.end, end)]
     return set(around) <= {"currently", "now", "about", "around", "its", "for", "is", "at"}
 

@@ -27,8 +27,8 @@ SALADS = st.lists(st.tuples(PIECES, st.sampled_from(JOINTS)), max_size=40).map(
 )
 # A text of this many characters that repeats one thing is the worst that can be sent.
 LONG = 2000
-# Lines of Python, about 30 ms of them; the longest sentence of the collection takes 16,000.
-MOST_STEPS = 300_000
+# Lines of Python, about 5 ms of them; the longest sentence of the collection takes 16,000.
+MOST_STEPS = 180_000
 
 
 def holds_its_words(text: str, heard: Heard) -> None:
@@ -93,6 +93,18 @@ WORST = [
     ),
     *("my beardie 12% on mesh, 14in to log; basking 98F cool 75 ", "gecko ", "1", "1x", "98 and "),
     *("75w halogen ", "6 months old tube ", "uvi 3 at 12in ", "😀é", "is it 98F ", "not maybe "),
+    *(
+        "t5",
+        "t5 ",
+        "12h ",
+        "1,200 mm ",
+        "1'2\"",
+        "18x16 0.011in ",
+        "wood ",
+        "dials ",
+        "screen 20% ",
+    ),
+    *("mesh (", "not a mesh lid ", "tortoise russian ", "no no no mesh ", "should i should i "),
 ]
 
 
@@ -101,6 +113,12 @@ def test_the_work_is_bounded_whatever_is_repeated(unit: str) -> None:
     text = unit * (LONG // len(unit))
     heard_in(text)
     assert steps_of(lambda: heard_in(text)) < MOST_STEPS
+
+
+@pytest.mark.parametrize("unit", ["t5 ", "wood ", "no mesh or "])
+def test_more_words_of_the_trade_than_any_message_has_are_said_to_be_too_many(unit: str) -> None:
+    text = unit * (LONG // len(unit))
+    assert "say it shorter" in heard_in(text).questions[0].question
 
 
 def test_what_is_beyond_the_limit_costs_nothing() -> None:

@@ -11,6 +11,25 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
     "uvi 4 from 12in": {("uvi_at", "4 from 12in", False)},
     "uvi 4.2 @ 12in": {("uvi_at", "4.2 @ 12in", False)},
     "4.2 uvi at 12in": {("uvi_at", "4.2 uvi at 12in", False)},
+    # A lamp's holder and its high output belong to the lamp named before them.
+    "a coil uvb in a dome, 6in to the log": {
+        ("lamp", "compact", False),
+        ("distance_perch", "6 in", False),
+    },
+    "halogen in a dome, 9in to the log": {
+        ("lamp", "halogen", False),
+        ("lamp_distance", "9 in", False),
+    },
+    "T5 12% HO": {("tube", "12", False), ("lamp", "t5 ho", False)},
+    # A name cut short, in brackets, or turned round.
+    "russian tort": {("animal", "Horsfield's tortoise", False)},
+    "chameleon (veiled)": {("animal", "veiled chameleon", False)},
+    "python, carpet": {("animal", "carpet python", False)},
+    "slider turtle, box 4 ft": {
+        ("animal", "slider turtle", False),
+        ("enclosure_length", "4 ft", False),
+    },
+    "tortoise: russian": {("animal", "Horsfield's tortoise", False)},
     # Hours of light, from the shortest day to the longest that anybody means.
     "lights 12/12": {("hours", "12 h", False)},
     "lights on 7am off 7pm": {("hours", "12 h", False)},
