@@ -98,7 +98,7 @@ class Understood:
     def outside(self, error: OutsideModelError) -> Reply:
         """Return the reply for what the model does not reach."""
         first = self.preferences.forced_units or self.preferences.bare or Units.IN
-        return self.refused(outside_sentence(error, first))
+        return self.refused(outside_sentence(error, first, self.command.examples[0]))
 
 
 def understand(line: str, preferences: Preferences) -> Understood | Reply:

@@ -1,35 +1,60 @@
-"""One plain sentence for a figure beyond what the model may be believed for."""
+"""One plain sentence for a figure beyond what the model may be believed for.
 
-from math import isfinite
+The ends are rounded inwards and the figure outwards, so that whoever types a printed end is
+answered, and no figure is shown as if it were inside.
+"""
 
-from bot.answers.figures import difference, length, number, temperature
-from bot.language.quantities import Units
+from math import ceil, floor, isfinite
+
+from bot.answers.figures import number
+from bot.language.quantities import Units, convert
 from calc.validity import OutsideModelError
 
 __all__ = ["outside_sentence"]
 
+# unit of the engine: for each system the sign, the unit of the conversion and the step shown
+_BOTH = {
+    "m": {Units.IN: ("in", "in", 0.5), Units.CM: ("cm", "cm", 0.5)},
+    "degC": {Units.IN: ("°F", "degF", 1.0), Units.CM: ("°C", "degC", 0.5)},
+    "K": {Units.IN: ("°F", "delta_degF", 1.0), Units.CM: ("°C", "delta_degC", 0.5)},
+}
+_FROM = {"degC": "degC", "K": "delta_degC", "m": "m"}
+# Less than this of a step is a slip of the conversion and no reason to go to the next one.
+_SLIP = 1e-6
 
-def outside_sentence(error: OutsideModelError, units: Units) -> str:
-    """Return what was out of range, and the range, in the asker's units."""
 
-    def shown(value: float) -> str:
-        if error.unit == "m":
-            return length(value, units)
-        if error.unit in ("degC", "C"):
-            return temperature(value, units)
-        if error.unit == "K":
-            return difference(value, units)
-        return f"{number(value, 0.01)} {error.unit}".strip()
-
-    held = [
-        f"{word} {shown(bound)}"
-        for word, bound in (
-            ("above" if error.is_open_low else "from", error.low),
-            ("up to", error.high),
-        )
-        if isfinite(bound)
-    ]
+def outside_sentence(error: OutsideModelError, units: Units, example: str) -> str:
+    """Return what was out of range, the range in the asker's units, and what works."""
+    is_above = error.value > error.high
+    value = _shown(error.value, error.unit, units, is_up=is_above)
+    word = "above" if error.is_open_low else "from"
+    held = []
+    if isfinite(error.low):
+        held.append(f"{word} {_shown(error.low, error.unit, units, is_up=True)}")
+    if isfinite(error.high):
+        held.append(f"up to {_shown(error.high, error.unit, units, is_up=False)}")
     return (
-        f"I cannot answer that: {error.name} is {shown(error.value)}, and I can only be trusted "
-        f"{' '.join(held)}. Check the figure and ask again."
+        f"I cannot answer that: {error.name} is {value}, and I can only be trusted "
+        f"{' '.join(held)}. Check the figure and ask again, for example: {example}"
     )
+
+
+def _shown(value: float, unit: str, units: Units, *, is_up: bool) -> str:
+    """Return a figure in both units, each rounded up or down."""
+    systems = _BOTH.get(unit)
+    if systems is None:
+        return f"{_stepped(value, 0.01, is_up=is_up)} {unit}".strip()
+    other = Units.CM if units is Units.IN else Units.IN
+    first, second = (
+        f"{_stepped(convert(value, _FROM[unit], to), step, is_up=is_up)} {sign}"
+        for sign, to, step in (systems[units], systems[other])
+    )
+    return f"{first} ({second})"
+
+
+def _stepped(value: float, step: float, *, is_up: bool) -> str:
+    if not isfinite(value):
+        return "no number"
+    steps = value / step
+    whole = ceil(steps - _SLIP) if is_up else floor(steps + _SLIP)
+    return number(whole * step, step)

@@ -32,6 +32,7 @@ __all__ = [
 SMALLEST_RISE_K = 2.0
 LARGEST_RISE_K = 80.0
 MOST_POWER = 4.0
+_MOST_W = 1000.0
 MOST_DIMMING = 0.20
 """Most that a dimmer should take off [1]. Source: common_practice."""
 _NEAREST_M, _FARTHEST_M = 0.05, 2.0
@@ -170,7 +171,7 @@ def watts_for(
     Parameters
     ----------
     reading : what was measured
-    watts : power of the lamp as it was measured, dimmed or not [W], above 0
+    watts : power of the lamp as it was measured, dimmed or not [W], above 0 to 1000
     wanted_c : wanted surface [degC], 2 to 80 K above the local air
     distance_m : new distance [m], 0.05 to 2; the present one where not given
 
@@ -189,6 +190,7 @@ def watts_for(
     >>> round(watts_for(Reading(42.0, 22.0, 0.30), 75.0, 38.5).best)
     60
     """
+    check("lamp power", watts, 0.0, _MOST_W, "W", is_open_low=True)
     rise = reading.wanted_rise_k(wanted_c)
     return _ordered(watts * scaling.power(reading, rise, distance_m) for scaling in SCALINGS)
 
@@ -252,7 +254,7 @@ def dimmer_for(
     reading : what was measured
     wanted_c : wanted surface [degC], 2 to 80 K above the local air
     setting : present share of full power [1], above 0 to 1
-    watts : lamp's full wattage [W], to name a smaller one
+    watts : lamp's full wattage [W], above 0 to 1000, to name a smaller one
 
     Returns
     -------
@@ -270,6 +272,8 @@ def dimmer_for(
     50.0
     """
     check("dimmer setting", setting, 0.0, 1.0, is_open_low=True)
+    if watts is not None:
+        check("lamp power", watts, 0.0, _MOST_W, "W", is_open_low=True)
     rise = reading.wanted_rise_k(wanted_c)
     found = _ordered(setting * scaling.power(reading, rise) for scaling in SCALINGS)
     if found.best > 1.0:

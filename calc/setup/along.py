@@ -8,16 +8,19 @@ from calc.uv.choice import tube_length_for
 from calc.uv.patches import HeatPatch, Patches, Platform, patches
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
-from calc.validity import OutsideModelError
+from calc.validity import check
 
 __all__ = ["DARK_ENDS_M", "MOST_COVERED", "Along", "TubeFit", "along", "tube_in"]
 
-DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
+# To a tenth of a millimetre: the difference of two floats is not quite the caps.
+DARK_ENDS_M = round(STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m, 4)
 """What the caps of a tube take from its lit length. Source: t5_lengths."""
 
 MOST_COVERED = 1.15 * 2.0 / 3.0
 """A tube that covers more leaves no end for shade and cool. Source: plan_judgement."""
 
+# The caps, and the least light that the model of a tube knows.
+_SHORTEST_OWNED_M = round(DARK_ENDS_M + 0.1, 4)
 _PATCH_RADIUS_M = 0.10
 _SHORTEST_PLATFORM_M, _LONGEST_PLATFORM_M, _DEEPEST_PLATFORM_M = 0.20, 0.60, 0.40
 _LAMPS_APART_M = 0.15
@@ -53,7 +56,7 @@ def tube_in(length_m: float, owned_m: float | None = None) -> TubeFit | None:
     Parameters
     ----------
     length_m : inside length of the enclosure [m], 0.3 to 4
-    owned_m : length of a tube that is owned [m], above the caps
+    owned_m : length of a tube that is owned [m], 0.13 or more, caps included
 
     Returns
     -------
@@ -67,9 +70,7 @@ def tube_in(length_m: float, owned_m: float | None = None) -> TubeFit | None:
     (0.849, None)
     """
     if owned_m is not None:
-        shortest = DARK_ENDS_M + 0.1
-        if owned_m < shortest:
-            raise OutsideModelError("length of the tube", owned_m, shortest, 1.63, "m")
+        check("length of the tube", owned_m, _SHORTEST_OWNED_M, unit="m")
         return None if owned_m > length_m else TubeFit(owned_m, None, owned_m / length_m)
     choice = tube_length_for(length_m)
     tube = choice.tube or choice.longer or choice.shorter

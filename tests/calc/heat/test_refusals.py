@@ -7,7 +7,14 @@ import pytest
 
 from calc.animals import animals
 from calc.heat.air import dry_air
-from calc.heat.basking import Reading, dimmer_for, distance_for, surface_at
+from calc.heat.basking import (
+    Reading,
+    dimmer_for,
+    distance_for,
+    surface_at,
+    wattage_steps,
+    watts_for,
+)
 from calc.heat.convection import (
     nusselt_mcadams_cold,
     nusselt_mcadams_hot,
@@ -36,6 +43,9 @@ RANGES = [
     Range(lambda x: surface_at(READ, x), "lamp distance", 0.05, 2.0, "m"),
     Range(lambda x: surface_at(READ, 0.3, x), "change of power", 0.0, 4.0, "", open_low=True),
     Range(lambda x: dimmer_for(READ, 40.0, x), "dimmer setting", 0.0, 1.0, "", open_low=True),
+    Range(lambda x: watts_for(READ, x, 40.0), "lamp power", 0.0, 1000.0, "W", open_low=True),
+    Range(lambda x: wattage_steps(READ, x, 40.0), "lamp power", 0.0, 1000.0, "W", open_low=True),
+    Range(lambda x: dimmer_for(READ, 40.0, 1.0, x), "lamp power", 0.0, 1000.0, "W", open_low=True),
     Range(lambda x: nusselt_mcadams_cold(x), "Rayleigh number", 0.0, 1e10, "", step=1.0),
     Range(lambda x: nusselt_mcadams_hot(x), "Rayleigh number", 0.0, 1e11, "", step=1.0),
     Range(lambda x: nusselt_vertical_churchill(x, 0.7), "Rayleigh number", 0.0, 1e11, "", step=1.0),

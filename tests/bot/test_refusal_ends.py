@@ -1,0 +1,135 @@
+"""Every refusal that prints a range prints the rule: its ends are taken, one step on is not.
+
+The ends are read out of the sentence as an asker would read them, in both units, and asked again.
+"""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+import pytest
+
+from bot.ask import ask, take_apart
+from bot.commands import COMMANDS
+from bot.language.words import join_line
+from bot.preferences import Preferences
+from bot.reply import Reply
+
+NOBODY = Preferences()
+# What is typed, how the refusal shows it where it is about the option itself.
+EXTREMES = {
+    "-200C": "-200 °C",
+    "1000C": "1000 °C",
+    "0.5cm": "0.5 cm",
+    "50m": "5000 cm",
+    "500 hours": "500 h",
+    "0W": "0 W",
+    "100000W": "100000 W",
+}
+ABOVE = {"1000C", "50m", "500 hours", "100000W"}
+STEPS = {"°F": 1.0, "°C": 0.5, "in": 0.5, "cm": 1.0, "h": 0.1, "W": 1.0}
+REFUSED = re.compile(
+    r"I cannot answer that: (?P<name>.+?) is (?P<value>.+?), and I can only be trusted "
+    r"(?P<ends>.+?)\. Check"
+)
+END = re.compile(r"(from|above|up to) (-?[\d.]+ [^ (]+)(?: \((-?[\d.]+ [^)]+)\))?")
+
+
+@dataclass(frozen=True)
+class Case:
+    """A question with an option driven beyond its range, and the refusal that came of it."""
+
+    command: str
+    given: tuple[tuple[str, str], ...]
+    option: str
+    typed: str
+    refusal: str
+
+    def __str__(self) -> str:
+        return f"{self.command} {self.option} {self.typed} {self.ends()}"
+
+    def ends(self) -> list[tuple[str, str, str]]:
+        """Return word, and end in the one and the other unit, as they are printed."""
+        return END.findall(of(self.refusal)["ends"])
+
+    def answered(self, typed: str) -> Reply:
+        """Return the reply when this is typed for the option."""
+        return ask(join_line(self.command, {**dict(self.given), self.option: typed}), NOBODY)
+
+    def is_outside(self, typed: str) -> bool:
+        """Say whether the option is refused as outside when this is typed for it."""
+        found = REFUSED.match(self.answered(typed).answer)
+        return found is not None and found["name"] == of(self.refusal)["name"]
+
+
+def of(refusal: str) -> re.Match[str]:
+    found = REFUSED.match(refusal)
+    assert found is not None, refusal
+    return found
+
+
+def driven_out() -> Iterator[Case]:
+    for command in COMMANDS:
+        for example in command.examples:
+            apart = take_apart(example, NOBODY)
+            assert isinstance(apart, tuple)
+            given = tuple(apart[1].items())
+            for option in command.query.options():
+                for typed, shown in EXTREMES.items():
+                    case = Case(command.name, given, option.name, typed, "")
+                    answer = case.answered(typed).answer
+                    found = REFUSED.match(answer)
+                    if found is not None and shown in found["value"]:
+                        yield replace(case, refusal=answer)
+
+
+CASES = tuple({str(case): case for case in driven_out()}.values())
+
+
+def test_questions_are_driven_beyond_what_they_take() -> None:
+    driven = {(case.command, case.option) for case in CASES}
+    assert {("temps", "basking"), ("temps", "lamp_on"), ("basking", "distance")} <= driven
+    assert {("basking", "watts"), ("watts", "distance"), ("night", "room")} <= driven
+
+
+@pytest.mark.parametrize("case", CASES, ids=str)
+def test_a_printed_end_is_no_longer_outside(case: Case) -> None:
+    assert case.ends()
+    for word, *both in case.ends():
+        for amount, unit in map(str.split, filter(None, both)):
+            outside = case.is_outside(f"{amount}{unit.removeprefix('°')}")
+            assert outside is (word == "above"), (word, amount, unit)
+
+
+@pytest.mark.parametrize("case", CASES, ids=str)
+def test_one_step_beyond_a_printed_end_is_not_answered(case: Case) -> None:
+    is_above = case.typed in ABOVE
+    for word, *both in case.ends():
+        # An option may be bounded on one side by itself and on the other by another.
+        if (word == "up to") is not is_above:
+            continue
+        for amount, unit in map(str.split, filter(None, both)):
+            step = STEPS[unit] if is_above else -STEPS[unit]
+            beyond = f"{float(amount) + step:g}{unit.removeprefix('°')}"
+            assert case.answered(beyond).status == "problem", (beyond, case.refusal)
+
+
+@pytest.mark.parametrize("case", CASES, ids=str)
+def test_a_refusal_ends_in_a_question_that_works(case: Case) -> None:
+    assert ask(case.refusal.partition("for example: ")[2], NOBODY).status == "ok"
+
+
+def test_ends_in_the_text_of_a_reader_are_its_rule() -> None:
+    """A share, a year and a tube's strength: what the sentence says is taken, beyond it not."""
+    for line, least, most, step in (
+        ("hours latitude:30S year:{:g}", 1950, 2090, 1),
+        ("basking surface:92F air:80F distance:10in want:103F dimmer:{:g}%", 1, 100, 1),
+        ("surface reading:98F material:slate setting:{:g}%", 50, 100, 1),
+    ):
+        for value, status in (
+            (least, "ok"),
+            (most, "ok"),
+            (least - step, "problem"),
+            (most + step, "problem"),
+        ):
+            assert ask(line.format(value), NOBODY).status == status, line.format(value)
