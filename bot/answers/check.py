@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bot.answers.check_heat import HEATED, heat_parts
 from bot.answers.check_parts import Mark, Part, in_order
+from bot.answers.check_safety import safety_parts
 from bot.answers.check_uv import uv_part
 from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, kept_asked
 from bot.answers.linking import page_links, source_lines
@@ -12,6 +13,7 @@ from bot.answers.setup_told import Told, told_by
 from bot.answers.uv_parts import UV_CAUTIONS
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
+from bot.language.signs import signs_in
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
 from bot.reply import Reply, Row, Table
@@ -24,6 +26,7 @@ _GUIDE = (
     "measuring-the-distance",
     "measuring-temperatures",
 )
+_VET = ("when-to-call-a-vet",)
 _FIRST_THINGS = 3
 _NOTHING = "nothing of a set-up"
 _EXAMPLE = "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool side 75"
@@ -32,12 +35,15 @@ _EXAMPLE = "check beardie, 12% in a shiny hood, no mesh, 16in to his back, baski
 def answer_check(query: CheckQuery, context: Context) -> Reply:
     """Answer with a verdict on each part of a set-up, and what to do first."""
     told, units = told_by(query.setup, query), context.units
-    if not told.facts and not told.unclear:
+    sick = bool(signs_in(query.setup))
+    if not (told.facts or told.unclear or sick):
         read = shown(query.setup) or "nothing"
         accepted = "something about your set-up: the animal, the tube, its distance, temperatures"
         raise NotUnderstoodError(read, accepted, _EXAMPLE, "setup")
     kept = kept_asked(told.animal, context)
-    parts = (uv_part(told, kept, units), *heat_parts(told, kept, units))
+    uv = uv_part(told, kept, units)
+    safety = safety_parts(query.setup, told, uv, kept)
+    parts = (*safety, uv, *heat_parts(told, kept, units))
     todo = in_order(parts)
     warmed = any(part.mark is Mark.CHANGE and part.name in HEATED for part in parts)
     return Reply(
@@ -53,7 +59,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         ),
         steps=(*todo[:_FIRST_THINGS], *((AFTER_A_CHANGE,) if warmed else ())),
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
-        guide=page_links(_GUIDE, context.guide_url),
+        guide=page_links((*_VET, *_GUIDE) if sick else _GUIDE, context.guide_url),
         sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),
     )
 
@@ -73,9 +79,8 @@ def _answer(parts: tuple[Part, ...], todo: tuple[str, ...]) -> str:
 
 
 def _named(parts: tuple[Part, ...], mark: Mark) -> list[str]:
-    return [
-        part.name if part.name == "UV" else part.name.lower() for part in parts if part.mark is mark
-    ]
+    names = dict.fromkeys(part.name for part in parts if part.mark is mark)
+    return [name if name == "UV" else name.lower() for name in names]
 
 
 def _missing_rows(parts: tuple[Part, ...]) -> tuple[Row, ...]:

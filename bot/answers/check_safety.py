@@ -1,0 +1,69 @@
+"""What cannot wait in a set-up: a sick animal, far too much UV, a heater that runs unwatched."""
+
+from collections.abc import Iterator
+
+from bot.answers.check_parts import Mark, Part, Todo, Urgency
+from bot.answers.figures import number
+from bot.answers.heat_parts import Kept
+from bot.answers.setup_told import Told
+from bot.language.hearing import FactName
+from bot.language.hearing.facts import LampKind
+from bot.language.shown import shown
+from bot.language.signs import Sign, signs_in
+
+__all__ = ["safety_parts"]
+
+_NAME = "Safety"
+# Our judgement, no source: from here on one does not wait for the tube to be moved. Seven is about
+# the most that an open basker seeks out for a while (zone 3, from memory).
+_FAR_TOO_STRONG, _STRONG_UVI = 2.0, 7.0
+_WATCHED = {
+    LampKind.HEAT_MAT: "heat mat",
+    LampKind.HEAT_ROCK: "heat rock",
+    LampKind.CERAMIC: "ceramic heater",
+    LampKind.RADIANT_PANEL: "radiant panel",
+    LampKind.INFRARED_PROJECTOR: "infrared projector",
+}
+
+
+def safety_parts(text: str, told: Told, uv: Part, kept: Kept) -> Iterator[Part]:
+    """Judge what cannot wait, from the words of a set-up, its facts and its UV."""
+    yield from _strong_uv(uv, kept)
+    yield from _unwatched(told)
+    signs = signs_in(text)
+    if signs:
+        yield _signs(signs)
+
+
+def _signs(signs: tuple[Sign, ...]) -> Part:
+    words = ", ".join(f"“{shown(sign.words)}”" for sign in signs)
+    text = f"Call a reptile vet {signs[0].soon}: you wrote {words}, and no lamp mends that."
+    kinds = " and ".join(sign.told for sign in signs)
+    why = f"{words}: {kinds} can mean illness or injury, which I cannot judge"
+    return Part("The animal", Mark.CANNOT_TELL, why, (Todo(Urgency.DANGER, text),))
+
+
+def _strong_uv(uv: Part, kept: Kept) -> Iterator[Part]:
+    """Judge a UV that is far above the range, by a reading or by every fixture it may be."""
+    wanted = kept.animal.uvi
+    read = next((value.best for value in uv.values if value.name == "uvi"), 0.0)
+    if wanted is None or read < max(_FAR_TOO_STRONG * wanted.high, _STRONG_UVI):
+        return
+    why = (
+        f"the UV is about {number(read / wanted.high, 0.5)} times the most that {kept.whom} is "
+        "given: it can hurt eyes and skin"
+    )
+    text = "Switch the UV tube off now, until it hangs right; leave the warmth on."
+    yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, text),))
+
+
+def _unwatched(told: Told) -> Iterator[Part]:
+    """Judge heaters that run by themselves and are said to have no thermostat."""
+    without = any(fact.value is False for fact in told.all(FactName.THERMOSTAT))
+    kinds = [name for kind, name in _WATCHED.items() if any(x.value is kind for x in told.lamps)]
+    if not (without and kinds):
+        return
+    names = " and ".join(kinds)
+    why = f"a {names} without a thermostat can overheat and burn (common practice, no source)"
+    text = f"Unplug the {names} until it runs on a thermostat; then check it with a thermometer."
+    yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, text),))

@@ -1,0 +1,82 @@
+"""What cannot wait in a set-up comes before everything else."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.reply import Reply
+
+STRONG = "check my dragon sits 8 inches under a 14% tube no screen polished"
+
+
+def row(reply: Reply, part: str) -> tuple[str, ...] | None:
+    assert reply.table is not None
+    return next((r for r in reply.table.rows if r[0] == part), None)
+
+
+def test_a_sign_of_illness_sends_to_a_vet_with_the_keepers_words(anyone: Preferences) -> None:
+    reply = ask("check beardie is not eating, basking 98F, cool 78F", anyone)
+    assert reply.steps[0].startswith("Call a reptile vet this week: you wrote “not eating”")
+    assert reply.guide[0].slug == "when-to-call-a-vet"
+    assert row(reply, "The animal") is not None
+    assert "call a reptile vet this week" in reply.answer
+
+
+def test_a_sign_alone_is_answered_too(anyone: Preferences) -> None:
+    reply = ask("check he keeps his eyes closed", anyone)
+    assert reply.status == "ok"
+    assert "Call a reptile vet" in reply.steps[0]
+
+
+def test_without_a_sign_nobody_is_sent_to_a_vet(anyone: Preferences) -> None:
+    reply = ask("check beardie eats well and never squints, basking 98F, cool 78F", anyone)
+    assert row(reply, "The animal") is None
+    assert not any("vet" in step for step in reply.steps)
+
+
+def test_far_too_much_uv_is_switched_off_first(anyone: Preferences) -> None:
+    reply = ask(STRONG, anyone)
+    assert reply.steps[0].startswith("Switch the UV tube off now")
+    safety = row(reply, "Safety")
+    assert safety is not None
+    assert "about 3 times" in safety[2]
+    assert "safety" in reply.answer
+
+
+@pytest.mark.parametrize(
+    ("animal", "reading", "off"),
+    [
+        ("beardie", "4", False),
+        ("beardie", "9.9", False),
+        ("beardie", "10", True),
+        ("leopard gecko", "6.9", False),
+        ("leopard gecko", "7", True),
+    ],
+)
+def test_a_meter_that_shows_far_too_much_switches_off_too(
+    animal: str, reading: str, off: bool, anyone: Preferences
+) -> None:
+    reply = ask(f"check {animal}, uvi {reading} at his back", anyone)
+    assert (row(reply, "Safety") is not None) is off
+
+
+@pytest.mark.parametrize(
+    ("told", "heater"),
+    [
+        ("heat mat without a thermostat", "heat mat"),
+        ("ceramic heater, no thermostat", "ceramic heater"),
+        ("radiant panel and a heat mat, thermostat: none", "heat mat and radiant panel"),
+    ],
+)
+def test_a_heater_without_a_thermostat_is_unplugged(
+    told: str, heater: str, anyone: Preferences
+) -> None:
+    reply = ask(f"check leopard gecko, {told}", anyone)
+    assert f"Unplug the {heater}" in reply.steps[0]
+
+
+@pytest.mark.parametrize(
+    "told", ["heat mat on a thermostat", "heat mat", "no thermostat, halogen flood"]
+)
+def test_a_watched_heater_and_a_lamp_are_left_alone(told: str, anyone: Preferences) -> None:
+    assert row(ask(f"check leopard gecko, {told}", anyone), "Safety") is None
