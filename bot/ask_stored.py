@@ -5,8 +5,11 @@ other question is answered all the same, as it would be without one.
 """
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
+from functools import cache
 
 from bot.ask import Understood, answered, problem, take_apart, understand_options
+from bot.commands import COMMANDS
 from bot.desk import Desk
 from bot.keeping.asker import preferred
 from bot.language.errors import NotUnderstoodError
@@ -61,9 +64,17 @@ async def _answered(understood: Understood | Reply, desk: Desk) -> Reply:
     if understood.command.who == "moderator" and not desk.moderator:
         return understood.refused(_NOT_A_MODERATOR)
     try:
-        reply = await understood.command.stored(understood.query, understood.context, desk)
+        reply = await understood.command.stored(
+            understood.query, understood.context, replace(desk, pages_of=_pages_of())
+        )
     except (NotUnderstoodError, StoreError) as error:
         return understood.refused(str(error))
     except OutsideModelError as error:
         return understood.outside(error)
     return understood.finished(reply)
+
+
+@cache
+def _pages_of() -> dict[str, tuple[str, ...]]:
+    """Return the guide pages that the answers of each question point to."""
+    return {command.name: command.guide for command in COMMANDS if command.answer}

@@ -154,7 +154,7 @@ COMMANDS: tuple[Command, ...] = (
         query=NeedsQuery,
         answer=answer_needs,
         examples=("needs bearded dragon", "needs animal:leopard gecko"),
-        guide=("planning-a-set-up", "uv-and-heat-together"),
+        guide=("planning-a-set-up", "measuring-temperatures", "reading-a-uv-meter", "nights"),
         positional="animal",
     ),
     *HEAT_COMMANDS,

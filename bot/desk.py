@@ -1,6 +1,7 @@
 """Where a question about saved data is asked: by whom, where, with what right, of which store."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from datetime import datetime
 from typing import TYPE_CHECKING
 
@@ -20,7 +21,8 @@ class Desk:
     """Who asks, and where.
 
     ``server`` and ``channel`` are None in direct messages; at a console the server is LOCAL and
-    there is no channel. ``moderator`` is decided by the front, question by question.
+    there is no channel. ``moderator`` is decided by the front, question by question. ``pages_of``
+    are the guide pages that the answers of each question point to; the door fills them in.
     """
 
     store: "Store"
@@ -29,6 +31,7 @@ class Desk:
     channel: int | None
     moderator: bool
     now: datetime
+    pages_of: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
     @property
     def by(self) -> By:

@@ -105,6 +105,7 @@ _SERVER = (
         stored=counting.stats,
         examples=("server stats", "server stats weeks:26"),
         who="moderator",
+        guide=("for-moderators",),
     ),
     Command(
         name="server export",

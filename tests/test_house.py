@@ -78,6 +78,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.keeping",
         "bot.answers",
         "bot.desk",
+        "bot.drawing",
         "bot.guide",
         "bot.kept",
         "bot.language",
@@ -89,6 +90,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.ask_stored": (
         "bot.ask",
+        "bot.commands",
         "bot.desk",
         "bot.keeping",
         "bot.language",

@@ -22,6 +22,7 @@ from bot.drawing.chart import (
 )
 from bot.drawing.sheet import Gauge, Sheet
 from bot.drawing.side import Bar, Block, Dimension, End, Grid, Place, Side
+from bot.drawing.tally import Course, Tally, TallyGroup, TallyRow
 from bot.drawing.tone import Tone
 
 __all__ = [
@@ -32,6 +33,7 @@ __all__ = [
     "CardRow",
     "Cell",
     "Chart",
+    "Course",
     "Dimension",
     "Drawing",
     "End",
@@ -47,12 +49,15 @@ __all__ = [
     "Sheet",
     "Side",
     "Stroke",
+    "Tally",
+    "TallyGroup",
+    "TallyRow",
     "Ticks",
     "Tone",
     "fingerprint",
 ]
 
-Drawing = Chart | Side | Sheet | Card
+Drawing = Chart | Side | Sheet | Card | Tally
 
 
 def fingerprint(drawing: Drawing) -> str:

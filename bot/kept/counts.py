@@ -5,7 +5,7 @@ from enum import StrEnum
 
 from bot.kept.values import Kept
 
-__all__ = ["Asked", "Count", "week_of"]
+__all__ = ["Asked", "Count", "monday_of", "week_of"]
 
 
 class Asked(StrEnum):
@@ -33,3 +33,13 @@ def week_of(day: date) -> str:
     """
     year, week, _ = day.isocalendar()
     return f"{year}-W{week:02d}"
+
+
+def monday_of(week: str) -> date:
+    """Return the first day of a week that ``week_of`` named.
+
+    >>> monday_of("2026-W53")
+    datetime.date(2026, 12, 28)
+    """
+    year, _, number = week.partition("-W")
+    return date.fromisocalendar(int(year), int(number), 1)

@@ -7,11 +7,12 @@ and no window can open. Imported where a picture is wanted and nowhere else: it 
 from io import BytesIO
 from typing import TYPE_CHECKING
 
-from bot.drawing import Card, Chart, Drawing, Sheet, Side
+from bot.drawing import Card, Chart, Drawing, Sheet, Side, Tally
 from bot.render.picture.chart import draw_chart
 from bot.render.picture.sheet import draw_sheet
 from bot.render.picture.side import draw_side
 from bot.render.picture.table import draw_card
+from bot.render.picture.tally import draw_tally
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
@@ -48,3 +49,5 @@ def figure_of(drawing: Drawing) -> "Figure":
             return draw_sheet(drawing)
         case Card():
             return draw_card(drawing)
+        case Tally():
+            return draw_tally(drawing)
