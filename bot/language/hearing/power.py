@@ -50,8 +50,10 @@ def controls(scene: Scene) -> Iterator[Fact | Ask]:
     for mark in scene.of("control"):
         thermostat = mark.value == "thermostat"
         if thermostat and scene.absent(mark):
-            denial = scene.denial(mark)
-            yield scene.fact(FactName.THERMOSTAT, False, *((denial,) if denial else ()), mark)
+            denial = scene.denial(mark) or mark
+            # "He had a mat with no thermostat" tells of another keeper.
+            if denial is mark or scene.standing(denial) is Standing.HAVE:
+                yield scene.fact(FactName.THERMOSTAT, False, denial, mark)
             continue
         if scene.standing(mark) in (Standing.WISH, Standing.ASKED, Standing.NOT):
             continue
