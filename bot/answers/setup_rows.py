@@ -73,7 +73,7 @@ def _read(name: FactName, said: Said[object], units: Units) -> str:
     label = _LABELS.get(name, name.value.replace("_", " "))
     value = _value(said.value, units)
     told = label if value == "" else f"{label} {value}"
-    doubt = ", a guess of yours" if said.hedged else ""
+    doubt = ", you were not sure" if said.hedged else ""
     taken = ", the unit is my reading" if said.assumed and isinstance(said.value, Measure) else ""
     source = "as you corrected it" if said.option else f"from “{shown(said.words)}”"
     return f"{told} ({source}{doubt}{taken})"
