@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from bot.answers.animals import known_by
+from bot.answers.check_beyond import set_aside
 from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.figures import difference, hours, temperature
 from bot.answers.heat_parts import Kept, target_text
@@ -68,11 +69,15 @@ _SOURCES_OF_HEAT = {
 
 def heat_parts(told: Told, kept: Kept, units: Units) -> Iterator[Part]:
     """Judge everything of a set-up that is not UV."""
+    told, beyond = set_aside(told, kept, units)
     judgement = judge(_readings(told), kept.animal)
-    yield from _places(told, judgement, units)
+    if FactName.ON_FOR in beyond:
+        yield beyond[FactName.ON_FOR]
+    yield from _places(told, judgement, beyond, units)
     yield from _gradient(judgement, kept, units)
     yield _hours(told, kept)
-    yield _night(told, kept, units)
+    nights = [beyond[name] for name in (FactName.NIGHT, FactName.ROOM_NIGHT) if name in beyond]
+    yield nights[0] if nights else _night(told, kept, units)
     yield _lamps(told)
 
 
@@ -91,7 +96,9 @@ def _readings(told: Told) -> Readings:
     )
 
 
-def _places(told: Told, judgement: Judgement, units: Units) -> Iterator[Part]:
+def _places(
+    told: Told, judgement: Judgement, beyond: dict[FactName, Part], units: Units
+) -> Iterator[Part]:
     found = {finding.place: finding for finding in judgement.findings}
     steps = _steps(judgement)
     if Step.SWITCH_LAMP_OFF in judgement.steps:
@@ -99,6 +106,9 @@ def _places(told: Told, judgement: Judgement, units: Units) -> Iterator[Part]:
         yield Part("Safety", Mark.CHANGE, "a surface this hot burns", (Todo(Urgency.DANGER, text),))
     for place, (label, name, urgency) in _PLACES.items():
         finding = found.get(place)
+        if name in beyond:
+            yield beyond[name]
+            continue
         if finding is None:
             if place is Place.WARM_AIR:
                 continue

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from itertools import product
 
 from bot.answers.animals import known_by
+from bot.answers.check_beyond import beyond_part
 from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.heat_parts import Kept
@@ -37,6 +38,7 @@ from calc.uv.placement import (
     check_place,
     standing_of,
 )
+from calc.validity import OutsideModelError, check
 
 __all__ = ["uv_part"]
 
@@ -89,10 +91,15 @@ def uv_part(told: Told, kept: Kept, units: Units) -> Part:
     distance = _distance(told)
     if told.tube is None or distance is None:
         return _untold(told, wanted, distance)
-    if not _NEAREST_M <= distance[1].value.low <= _FARTHEST_M:
-        shown = length(distance[1].value.low, units)
-        return Part(_NAME, Mark.CANNOT_TELL, f"{shown} is no distance I can work out a UVI for")
-    return _by_distance(told, distance, wanted, units)
+    name, said = distance
+    try:
+        check("tube distance", said.value.low, _NEAREST_M, _FARTHEST_M, "m")
+        check("tube distance", said.value.high, _NEAREST_M, _FARTHEST_M, "m")
+        return _by_distance(told, name, said, wanted, units)
+    except OutsideModelError as error:
+        # Another figure of the tube may be meant, and then its name is in the sentence.
+        example = "distance:16in" if error.name.endswith("distance") else "tube:12%"
+        return beyond_part(_NAME, error, example, units)
 
 
 def _wanted(target: Target) -> str:
@@ -214,9 +221,8 @@ def _cases(told: Told, distance_m: float, wanted: Target) -> Iterator[_Case]:
 
 
 def _by_distance(
-    told: Told, distance: tuple[FactName, Said[Measure]], wanted: Target, units: Units
+    told: Told, name: FactName, said: Said[Measure], wanted: Target, units: Units
 ) -> Part:
-    name, said = distance
     middle_m = (said.value.low + said.value.high) / 2.0
     cases = tuple(_cases(told, middle_m, wanted))
     standings = {case.check.standing for case in cases}
@@ -226,7 +232,7 @@ def _by_distance(
     best = here.uvi.best if len(cases) == 1 else (low * high) ** 0.5
     values = (Value(name="uvi", low=low, best=best, high=high, unit="1"),)
     sources = (wanted.source, "keitz1971", "uv_distance_rows")
-    missing = _missing(told, distance)
+    missing = _missing(told, (name, said))
     at = f"at {length(middle_m, units)}{_to(name)}"
     if len(standings) > 1:
         why = (

@@ -10,7 +10,7 @@ from bot.answers.figures import number
 from bot.language.quantities import Units, convert
 from calc.validity import OutsideModelError
 
-__all__ = ["outside_sentence"]
+__all__ = ["outside_clause", "outside_sentence"]
 
 # unit of the engine: for each system the sign, the unit of the conversion and the step shown
 _BOTH = {
@@ -25,6 +25,12 @@ _SLIP = 1e-6
 
 def outside_sentence(error: OutsideModelError, units: Units, example: str) -> str:
     """Return what was out of range, the range in the asker's units, and what works."""
+    clause = outside_clause(error, units)
+    return f"I cannot answer that: {clause}. Check the figure and ask again, for example: {example}"
+
+
+def outside_clause(error: OutsideModelError, units: Units) -> str:
+    """Return what was out of range and the range in the asker's units, as part of a sentence."""
     is_above = error.value > error.high
     value = _shown(error.value, error.unit, units, is_up=is_above)
     word = "above" if error.is_open_low else "from"
@@ -33,10 +39,7 @@ def outside_sentence(error: OutsideModelError, units: Units, example: str) -> st
         held.append(f"{word} {_shown(error.low, error.unit, units, is_up=True)}")
     if isfinite(error.high):
         held.append(f"up to {_shown(error.high, error.unit, units, is_up=False)}")
-    return (
-        f"I cannot answer that: {error.name} is {value}, and I can only be trusted "
-        f"{' '.join(held)}. Check the figure and ask again, for example: {example}"
-    )
+    return f"{error.name} is {value}, and I can only be trusted {' '.join(held)}"
 
 
 def _shown(value: float, unit: str, units: Units, *, is_up: bool) -> str:

@@ -22,6 +22,7 @@ _TO = {
 }
 _SOURCES = frozenset(("tube", "heat", "lamp"))
 _NOUNS = _SOURCES | {"reference", "home", "animal", "person"}
+_TOO_FAR = "No lamp over an animal hangs farther than 3 m (10 ft): what is it, such as 16in?"
 _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.
 _FURTHEST_M = 3
@@ -71,6 +72,9 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
         elif measure.high <= _FURTHEST_M:
             scene.take(figure, *parts)
             yield scene.fact(name, measure, figure, *parts, assumed=measure.assumed)
+        elif reference and source:
+            scene.take(figure)
+            yield scene.ask(name, _TOO_FAR, figure, *parts)
 
 
 def _system(scene: Scene) -> str | None:

@@ -155,8 +155,8 @@ def lamp_kinds(scene: Scene) -> Iterator[Fact | Ask]:
             kind = LampKind.T5_HO if later else LampKind(mark.value)
             end = later.end() if later else mark.end
             yield scene.fact(FactName.LAMP, kind, replace(mark, end=end))
-    for kind, value in (("tube", "uvb"), ("night_heat", "night heat")):
-        for mark in scene.of(kind):
+    for name, value in (("tube", "uvb"), ("night_heat", "night heat")):
+        for mark in scene.of(name):
             word = scene.denial(mark)
             if word and word.value == "absent":
                 yield scene.fact(FactName.WITHOUT, value, word, mark)

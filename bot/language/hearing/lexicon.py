@@ -121,7 +121,7 @@ def marks_of(
         for word in {token[0] for token in places}
     }
     words = [known[word].word for word, _, _ in places]
-    found = []
+    found: list[Mark] = []
     at = 0
     while at < len(places) and len(found) < most:
         step = 1

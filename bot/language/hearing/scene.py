@@ -147,11 +147,16 @@ class Scene:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
         if self.denial(part):
             return Standing.NOT
+        turn = self._turned(part, start)
+        return Standing(turn.kind) if turn else Standing.HAVE
+
+    def _turned(self, part: Part, start: int) -> Mark | None:
+        """Return the word that makes a wish, a question or a plan of a part, if there is one."""
         turn = self.before(part.start, _TURNS, start)
         if turn is None or turn.kind == "restart" or self._ended(turn.end, part.start):
-            return Standing.HAVE
-        how = self.before(turn.start, _HOW, start)
-        return Standing.HAVE if how else Standing(turn.kind)
+            return None
+        # "How far should a 6% tube be" tells of a tube that is there.
+        return None if self.before(turn.start, _HOW, start) else turn
 
     def _ended(self, end: int, start: int) -> bool:
         return bisect_right(self.clause_ends, start) != bisect_right(self.clause_ends, end)
@@ -173,6 +178,10 @@ class Scene:
     def _denied_by(self, part: Part, start: int) -> Mark | None:
         content = self.before(part.start, _CONTENT | {"not"}, start)
         if content is None or self._ended(content.end, part.start):
+            return None
+        turn = self._turned(part, start)
+        if turn and turn.kind == "wish":
+            # What others have not, or what one should not have, denies nothing here.
             return None
         between = self.words(content.end, part.start)
         if content.kind == "not":

@@ -120,8 +120,8 @@ def told(fact: Fact) -> str:
         return value.text
     if isinstance(value, tuple):
         return "-".join(number(end) for end in sorted(set(value)))
-    if value is True:
-        return "yes"
+    if isinstance(value, bool):
+        return "yes" if value else "no"
     if isinstance(value, float):
         return f"{number(value * 100)}%"
     return str(value)
