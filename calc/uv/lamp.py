@@ -175,6 +175,7 @@ def uvi_at(lamp: Lamp, distance_m: Real, screen: Screen) -> Real:
 
     Examples
     --------
+    >>> from calc.uv.screen import NoScreen
     >>> round(uvi_at(Lamp(12.0, Fixture.POLISHED), 0.4064, NoScreen()), 2)
     4.48
     """

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from math import exp, log
 
 import numpy as np
+from numpy.typing import NDArray
 
 from calc.uncertainty import Doubt, Estimate, combined_factor
 from calc.uv.doubts import Cause, screen_doubts
@@ -16,6 +17,7 @@ from calc.uv.lamp import FARTHEST_M, NEAREST_M, Lamp, OwnConstant, lamp_constant
 from calc.uv.residuals import (
     Pattern,
     Suspect,
+    contradicting,
     deviation_of_mean,
     pattern_of,
     suspects_of,
@@ -39,7 +41,8 @@ MOST_READINGS = 50
 REPEATABILITY = log(1.05)
 """One standard deviation of a careful reading's logarithm. Source: uv_meter_judgement."""
 
-_DISPLAY_UVI = 0.03
+# A meter shows one decimal: half of it is rounding, and the last digit flickers.
+_DISPLAY_UVI = 0.06
 _TAPE_M = 0.005
 _NINE_IN_TEN = 1.645
 
@@ -65,13 +68,15 @@ class MeterFit:
 
     ``fit`` is the doubt of the constant from the readings alone, without the meter's own;
     ``ratios`` are read over computed, in the order given; ``set_aside`` the index of a wild
-    one; ``against_class`` the constant over that of the class named.
+    one; ``contradicts``: the others are so far apart that no tube gives them; ``against_class``
+    the constant over that of the class named.
     """
 
     own: OwnConstant
     fit: Doubt
     ratios: tuple[float, ...]
     set_aside: int | None
+    contradicts: bool
     pattern: Pattern
     suspects: tuple[Suspect, ...]
     against_class: float
@@ -101,7 +106,8 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
 
     Notes
     -----
-    With three or more, one reading that is off by 25 % and stands clear of the others is set
+    The display is one digit of a meter with one decimal, at the UVI of the fit's median. With
+    three or more, one reading that is off by 25 % and stands clear of the others is set
     aside; two that disagree cannot be told apart, and only widen the doubt. A fault common to
     all readings (tilt, tape, meter) is not seen. The widening by χ² is common practice in
     metrology (Birge ratio), from memory.
@@ -120,9 +126,9 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     unit = _of_constant(lamp, 1.0)
     apart = np.log([r.distance_m for r in readings])
     logs = np.array([log(r.uvi / uvi_at(unit, r.distance_m, r.screen)) for r in readings])
-    weights = np.array([1.0 / _variance(unit, r) for r in readings])
-    set_aside = wild_one(logs, weights, apart)
+    set_aside = wild_one(logs, _weights(unit, readings, logs), apart)
     kept = np.array([i for i in range(len(readings)) if i != set_aside])
+    weights = _weights(unit, readings, logs[kept])
     best = float(np.average(logs[kept], weights=weights[kept]))
     residuals = logs - best
     fit = Doubt(
@@ -142,6 +148,7 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
         fit=fit,
         ratios=tuple(float(r) for r in np.exp(residuals)),
         set_aside=set_aside,
+        contradicts=contradicting(residuals[kept], weights[kept]),
         pattern=pattern,
         suspects=suspects_of(pattern, wild),
         against_class=constant / lamp_constant(_of_class(lamp)),
@@ -200,8 +207,21 @@ def _of_class(lamp: Lamp) -> Lamp:
     return Lamp(lamp.strength_percent, lamp.fixture, lamp.lit_length_m)
 
 
-def _variance(unit: Lamp, reading: Reading) -> float:
-    """Return the variance of a careful reading's logarithm: repeat, display and tape."""
+def _weights(
+    unit: Lamp, readings: Sequence[Reading], logs: NDArray[np.float64]
+) -> NDArray[np.float64]:
+    """Return the weights of readings whose lamp is near the median of ``logs``."""
+    level = exp(float(np.median(logs)))
+    return np.array([1.0 / _variance(unit, r, level) for r in readings])
+
+
+def _variance(unit: Lamp, reading: Reading, level: float) -> float:
+    """Return the variance of a careful reading's logarithm: repeat, display and tape.
+
+    The display counts at what a lamp of that ``level`` gives there: a reading that is wrong
+    because it is low must not excuse itself by being low.
+    """
     nearer = max(reading.distance_m - _TAPE_M, NEAREST_M)
     at, near = (uvi_at(unit, d, NoScreen()) for d in (reading.distance_m, nearer))
-    return REPEATABILITY**2 + (_DISPLAY_UVI / reading.uvi) ** 2 + log(near / at) ** 2
+    expected = level * uvi_at(unit, reading.distance_m, reading.screen)
+    return REPEATABILITY**2 + (_DISPLAY_UVI / expected) ** 2 + log(near / at) ** 2

@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 __all__ = [
     "Pattern",
     "Suspect",
+    "contradicting",
     "deviation_of_mean",
     "pattern_of",
     "suspects_of",
@@ -21,6 +22,7 @@ __all__ = [
 _WILD = log(1.25)
 _DISTINCT = 2.0
 _TREND = 0.15
+_NO_TUBE = 3.5
 _CONFUSED = 0.8
 _LEVEL = 1e-6
 
@@ -76,6 +78,16 @@ def suspects_of(pattern: Pattern, wild_residual: float | None) -> tuple[Suspect,
     if wild_residual is not None:
         suspects += _WILD_LOW if wild_residual < 0.0 else _WILD_HIGH
     return tuple(dict.fromkeys(suspects))
+
+
+def contradicting(residuals: NDArray[np.float64], weights: NDArray[np.float64]) -> bool:
+    """Say whether readings lie so far apart that no tube gives them all.
+
+    That is, over three and a half times what careful readings repeat to, however many there are.
+    """
+    if residuals.size < 2:
+        return False
+    return float(np.sum(weights * residuals**2)) / (residuals.size - 1) > _NO_TUBE**2
 
 
 def deviation_of_mean(residuals: NDArray[np.float64], weights: NDArray[np.float64]) -> float:
