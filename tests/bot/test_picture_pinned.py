@@ -22,6 +22,7 @@ from bot.drawing import (
     CardRow,
     Cell,
     Chart,
+    Course,
     Dimension,
     Drawing,
     End,
@@ -37,6 +38,9 @@ from bot.drawing import (
     Sheet,
     Side,
     Stroke,
+    Tally,
+    TallyGroup,
+    TallyRow,
     Ticks,
     Tone,
 )
@@ -135,6 +139,26 @@ PINNED: dict[str, Drawing] = {
             CardRow("another", (Cell("plain"), Cell("with care", "", Tone.DOUBTFUL))),
         ),
         ("A note.",),
+    ),
+    "tally": Tally(
+        "What was counted",
+        "week by week",
+        ("20 Apr", "27 Apr", "4 May"),
+        True,
+        (Course("Apples", (3, 0, 2)), Course("Pears", (1, 4, 1))),
+        (
+            TallyGroup(
+                "Apples: 5",
+                (TallyRow("a name that is far too long for one line of a bar", 4, "4"),),
+                shown="1 of 2 shown",
+            ),
+            TallyGroup(
+                "Pears: 6",
+                (TallyRow("green", 1, "1 / 9", 9), TallyRow("none", 0, "0 / 5", 5)),
+                "Filled / outline",
+            ),
+        ),
+        "A note.",
     ),
 }
 

@@ -143,7 +143,7 @@ class _Laid:
         self.label_in = min(widest, _MOST_LABEL_IN)
         self.labels = [_label_lines(row, self.label_in) for row in group.rows]
         self.explained = wrapped(group.explained, _ROOM_IN, _SMALL) if group.explained else []
-        self.rows_in = [len(lines) * line_height_in(_SMALL) + _ROW_PAD_IN for lines in self.labels]
+        self.rows_in = [len(x) * (line_height_in(_SMALL) + _ROW_PAD_IN) for x in self.labels]
         self.tall_in = line_height_in(_HEAD) + len(self.explained) * line_height_in(_SMALL)
         self.tall_in += sum(self.rows_in) + 2 * _EDGE_IN
 
