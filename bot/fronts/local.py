@@ -1,16 +1,19 @@
 """The desk at a console: one keeper and one group, kept on this computer."""
 
 import asyncio
+from collections import Counter
 from collections.abc import Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 
-from bot.ask import ask, problem
+from bot.ask import ask, problem, take_apart
 from bot.ask_stored import ask_stored
 from bot.commands import command_at
 from bot.desk import LOCAL, Desk
 from bot.keeping.asker import offered
+from bot.keeping.counting import asked_for
 from bot.keeping.words import MOST_IMPORT
+from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.reply import Reply
@@ -32,6 +35,7 @@ class LocalDesk:
         self._folder = folder
         self._desk: Desk | None = None
         self._runner = asyncio.Runner()
+        self._counts: Counter[tuple[Asked, str]] = Counter()
 
     def ask(self, line: str, preferences: Preferences) -> Reply:
         """Answer one line."""
@@ -44,8 +48,12 @@ class LocalDesk:
                 return problem(found[0].name, str(error), preferences)
             desk = None
         if desk is None:
-            return ask(line, preferences)
-        return self._runner.run(ask_stored(line, preferences, desk, _read))
+            reply = ask(line, preferences)
+        else:
+            self._runner.run(self._keep_counts(desk))
+            reply = self._runner.run(ask_stored(line, preferences, desk, _read))
+        self._count(reply)
+        return reply
 
     def offers(self) -> Mapping[str, tuple[str, ...]]:
         """Return what can complete an option, as far as something is kept."""
@@ -55,10 +63,26 @@ class LocalDesk:
             return {}
 
     def close(self) -> None:
-        """Close the store."""
+        """Keep what was counted and close the store; for counts alone none is opened."""
         if self._desk is not None:
+            self._runner.run(self._keep_counts(self._desk))
             self._runner.run(self._desk.store.close())
         self._runner.close()
+
+    def _count(self, reply: Reply) -> None:
+        """Count an answered question as on a server, to be kept with the next one."""
+        apart = take_apart(reply.asked, Preferences()) if reply.status == "ok" else reply
+        if not isinstance(apart, Reply):
+            command, given = apart
+            self._counts.update(asked_for(command.name, {} if command.stored else given))
+
+    async def _keep_counts(self, desk: Desk) -> None:
+        counted, self._counts = self._counts, Counter()
+        try:
+            await desk.store.counts.add(LOCAL, desk.now.date(), counted)
+        except StoreError:
+            # A count never costs an answer.
+            self._counts.update(counted)
 
     def _exists(self) -> bool:
         return bool(self._desk or self._url or (self._folder / FILE_NAME).exists())

@@ -46,11 +46,15 @@ class Way:
 
 @dataclass(frozen=True, slots=True)
 class Finished:
-    """An answer as it is sent, and whether everybody may see it."""
+    """An answer as it is sent, and whether everybody may see it.
+
+    ``meant`` is the question that was answered: of free words, the one that they meant.
+    """
 
     status: Literal["ok", "problem"]
     public: bool
     message: Message
+    meant: Question
 
 
 class _Settled(discord.ui.View):
@@ -108,16 +112,18 @@ class Answers:
 def laid_out(reply: Reply, question: Question, way: Way, about: Target | None = None) -> Finished:
     """Return the reply to a question as it is sent."""
     public = way.public and reply.status == "ok"
+    meant = Question.read(reply.asked) or question
     view = view_for(
         reply,
-        Question.read(reply.asked) or question,
+        meant,
         private=not (public or way.alone),
         own=not public,
         swap_to=_swap(reply),
         about=about,
         pictures=way.pictures,
     )
-    return Finished(reply.status, public, Message(embeds=render_embeds(reply), view=_Settled(view)))
+    message = Message(embeds=render_embeds(reply), view=_Settled(view))
+    return Finished(reply.status, public, message, meant)
 
 
 def _swap(reply: Reply) -> Units | None:

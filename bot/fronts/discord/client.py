@@ -223,8 +223,9 @@ class Noonstone(discord.AutoShardedClient):
             with self.noted(question.command) as note:
                 finished = await self._answers.finished(question, preferences, way, about)
                 note(finished.status)
-                if self.memory is not None and finished.status == "ok" and not in_place:
-                    self.memory.count(interaction, question.command, question.given)
+                if self.memory is not None and finished.status == "ok":
+                    meant = finished.meant
+                    self.memory.count(interaction, meant.command, meant.given, again=in_place)
                 message = finished.message
                 if finished.public and addressee is not None:
                     message = _addressed(message, addressee, interaction.user)

@@ -152,12 +152,24 @@ class Memory:
 
     # --- counts ------------------------------------------------------------------------------
 
-    def count(self, interaction: _Interaction, command: str, given: Mapping[str, str]) -> None:
-        """Count an answered question of a server, to be kept with the next round."""
+    def count(
+        self,
+        interaction: _Interaction,
+        command: str,
+        given: Mapping[str, str],
+        *,
+        again: bool = False,
+    ) -> None:
+        """Count an answered question of a server, to be kept with the next round.
+
+        What is shown ``again`` in the place of another answer is no new question, but a page that
+        is turned to is one more page that is opened.
+        """
         server = _server(interaction)
         if server is not None:
             for kind, name in asked_for(command, given):
-                self._counts[server, kind, name] += 1
+                if kind is Asked.PAGE or not again:
+                    self._counts[server, kind, name] += 1
 
     async def keep_counts(self) -> None:
         """Keep what was counted; what cannot be kept now is kept later."""

@@ -15,6 +15,8 @@ from bot.fronts.demo import SCENES
 from bot.fronts.local import LocalDesk
 from bot.preferences import Preferences
 from bot.reply import Reply
+from bot.store.counts import Counts
+from bot.store.errors import StoreUnavailableError
 from bot.stored_commands import STORED_COMMANDS
 
 ROOT = Path(__file__).parent.parent.parent.parent
@@ -157,3 +159,45 @@ def test_the_demo_shows_saved_data_without_touching_any(kept: Path) -> None:
     assert not kept.exists()
     firsts = {scene.line.split()[0] for scene in SCENES}
     assert {"mine", "remind", "server", "board"} <= firsts
+
+
+def test_what_is_asked_at_the_console_is_counted_and_shown_with_a_picture(
+    kept: Path, tmp_path: Path
+) -> None:
+    typed = "convert 14in\nguide screens\nconvert banana\nserver stats\n"
+    done = run(kept, "console", "--out", str(tmp_path / "pictures"), typed=typed)
+    assert done.stderr == ""
+    assert "2 questions asked, 0 animals named and 1 guide page opened" in done.stdout
+    [picture] = (tmp_path / "pictures").iterdir()
+    assert picture.name.startswith("server-stats-")
+    assert f"Picture: {picture}" in done.stdout
+    # Whoever asks one question at a time finds it there too: the last one was the counts.
+    asked = run(kept, "ask", "--out", str(tmp_path / "pictures"), "server stats")
+    assert "3 questions asked" in asked.stdout
+    assert "Picture: " in asked.stderr
+
+
+def test_what_cannot_be_counted_is_answered_and_counted_later(
+    kept: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    async def unreachable(*_: object) -> None:
+        raise StoreUnavailableError
+
+    said(kept, "mine list")
+    with closing(LocalDesk("", kept)) as desk:
+        with monkeypatch.context() as broken:
+            broken.setattr(Counts, "add", unreachable)
+            answers = [desk.ask("convert 14in", Preferences()) for _ in range(3)]
+        shown = desk.ask("server stats", Preferences())
+    assert {answer.status for answer in answers} == {"ok"}
+    assert "Questions" in [row.label for row in shown.rows]
+    assert next(row.text for row in shown.rows if row.label == "Questions").startswith("convert 3")
+
+
+def test_a_question_in_free_words_is_counted_as_the_one_it_meant(kept: Path) -> None:
+    with closing(LocalDesk("", kept)) as desk:
+        desk.ask("how far should a 12% tube be, polished, no screen, beardie", Preferences())
+        shown = desk.ask("server stats", Preferences())
+    told = next(row.text for row in shown.rows if row.label == "Questions")
+    assert "distance 1" in told
+    assert "ask" not in told
