@@ -22,7 +22,8 @@ def keep_picture(reply: Reply, folder: Path, stem: str = "") -> Path | None:
     from bot.render.picture import draw
 
     drawing = reply.picture.drawing
-    path = folder / f"{stem or f'{reply.command}-{fingerprint(drawing)[:8]}'}.png"
+    own = f"{reply.command.replace(' ', '-')}-{fingerprint(drawing)[:8]}"
+    path = folder / f"{stem or own}.png"
     try:
         folder.mkdir(parents=True, exist_ok=True)
         path.write_bytes(draw(drawing))

@@ -42,3 +42,12 @@ def test_two_pictures_in_one_folder_do_not_take_each_others_place(
     kept = {keep_picture(ask(line, anyone), tmp_path / "new") for line in lines}
     assert len(kept) == 2
     assert {path.name for path in (tmp_path / "new").iterdir()} == {p.name for p in kept if p}
+
+
+def test_the_file_of_a_question_of_two_words_is_named_without_a_space(
+    tmp_path: Path, anyone: Preferences
+) -> None:
+    reply = ask(DISTANCE, anyone).model_copy(update={"command": "mine show"})
+    path = keep_picture(reply, tmp_path)
+    assert path is not None
+    assert path.name.startswith("mine-show-")
