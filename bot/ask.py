@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
 
+from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
@@ -169,6 +170,8 @@ def answered(understood: Understood | Reply) -> Reply:
         return understood.refused(_NEEDS_STORE)
     try:
         return understood.finished(answer(understood.query, understood.context))
+    except AnimalNotNamedError as error:
+        return understood.refused(_unnamed(error, understood.command, understood.given))
     except NotUnderstoodError as error:
         return understood.refused(str(error))
     except OutsideModelError as error:
@@ -280,8 +283,19 @@ def _missing(error: ValidationError, command: Command, given: Mapping[str, str])
     shown_rest = command.examples[0].removeprefix(command.name)
     _, example = split_line(f"{_ONE_WORD}{shown_rest}", options, command.positional)
     filled = example | {name: options[name].example for name in missing} | _plain(given)
+    return _still_needed(wanted, command, given, _asked(command, filled))
+
+
+def _unnamed(error: AnimalNotNamedError, command: Command, given: Mapping[str, str]) -> str:
+    filled = _asked(command, _plain(given) | {"animal": ANY_ANIMAL})
+    example = filled if given else command.examples[0]
+    wanted = error.accepted.replace("the animal", "animal", 1)
+    return f"{error.first}{_still_needed(wanted, command, given, example)}"
+
+
+def _still_needed(wanted: str, command: Command, given: Mapping[str, str], example: str) -> str:
     read = (
         ", ".join(f"{name}:{shown(text)}" for name, text in given.items())
         or f"nothing after {command.name}"
     )
-    return f"I read {read}, but I still need {wanted}. For example: {_asked(command, filled)}"
+    return f"I read {read}, but I still need {wanted}. For example: {example}"

@@ -8,7 +8,7 @@ from bot.answers.heat_parts import (
     HEAT_CAUTIONS,
     box_asked,
     box_row,
-    kept_asked,
+    kept_named,
     target_text,
 )
 from bot.answers.linking import page_links, source_lines
@@ -83,7 +83,7 @@ def _wish_asked(query: AirQuery, context: Context) -> _Wish:
         middle = (query.want.low + query.want.high) / 2.0
         told = f"{temperature(middle, context.units)}, as you gave it"
         return _Wish(middle, (Row(label="Wanted air", text=told),), ())
-    kept = kept_asked(query.animal, context)
+    kept = kept_named(query.animal, context)
     target = kept.animal.cool_air_c
     if target is None:
         raise NotUnderstoodError(
@@ -93,8 +93,7 @@ def _wish_asked(query: AirQuery, context: Context) -> _Wish:
             "animal",
         )
     told = f"{target_text(target, context.units)} at the cool end for {kept.whom}"
-    rows = (*kept.rows, Row(label="Wanted air", text=told))
-    return _Wish(target.aim, rows, (target.source,))
+    return _Wish(target.aim, (Row(label="Wanted air", text=told),), (target.source,))
 
 
 def _lamp(query: AirQuery, box: Enclosure) -> _Lamp:

@@ -12,11 +12,23 @@ from bot.preferences import Context
 from calc.animals import Animal, Subject, Target, animals, common_names, find
 from calc.sources import source
 
-__all__ = ["GROUPS_OWN", "animal_asked", "doubtful_rows", "known_by", "of_animal"]
+__all__ = [
+    "ANY_ANIMAL",
+    "GROUPS_OWN",
+    "AnimalNotNamedError",
+    "animal_asked",
+    "doubtful_rows",
+    "known_by",
+    "of_animal",
+]
 
 GROUPS_OWN = "groups_own"
 """The source key of a figure that a group set for itself."""
 
+ANY_ANIMAL = "bearded dragon"
+"""Stands in examples for the animal that the asker keeps; never in an answer."""
+
+_ITS_OWN = "every animal needs its own light and warmth"
 _MOST_MEANT = 4
 _FIELDS = {
     Subject.UVI: "uvi",
@@ -29,6 +41,18 @@ _FIELDS = {
 }
 
 
+class AnimalNotNamedError(NotUnderstoodError):
+    """No animal was named, none is usual here, and the answer depends on it.
+
+    ``first`` is what must not wait until the animal is named.
+    """
+
+    def __init__(self, first: str = "") -> None:
+        self.first = first
+        accepted = f"the animal ({_ITS_OWN})"
+        super().__init__("", accepted, f"animal:{ANY_ANIMAL}", "animal")
+
+
 def animal_asked(name: str, context: Context) -> Animal:
     """Return the animal with this name, or the group's default where none was named.
 
@@ -36,7 +60,7 @@ def animal_asked(name: str, context: Context) -> Animal:
     """
     wish = name.strip() or context.default_animal
     if not wish:
-        raise NotUnderstoodError("", "the animal", "animal:bearded dragon", "animal")
+        raise AnimalNotNamedError
     found = find(wish)
     if found is None:
         near = _perhaps_meant(wish)
@@ -44,7 +68,7 @@ def animal_asked(name: str, context: Context) -> Animal:
         raise NotUnderstoodError(
             shown(wish),
             f"an animal I know ({known})",
-            f"animal:{near[0] if near else 'bearded dragon'}",
+            f"animal:{near[0] if near else ANY_ANIMAL}",
             "animal",
         )
     return _with_own(found, context.own)

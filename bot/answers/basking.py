@@ -10,12 +10,8 @@ from bot.answers.basking_words import (
     move_text,
 )
 from bot.answers.figures import difference, length, length_range, temperature, watts
-from bot.answers.heat_parts import (
-    AFTER_A_CHANGE,
-    HEAT_CAUTIONS,
-    around,
-    wanted_surface,
-)
+from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, around
+from bot.answers.heat_wanted import wanted_surface
 from bot.answers.linking import page_links, source_lines
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
@@ -37,7 +33,8 @@ _TURN_UP = (
 
 def answer_basking(query: BaskingQuery, context: Context) -> Reply:
     """Answer with the new distance, the lamps and the dimmer setting, each with its range."""
-    wanted, units = wanted_surface(query.want, query.animal, context), context.units
+    wanted = wanted_surface(query.want, query.animal, query.surface, context)
+    units = context.units
     if query.dimmer == 0.0:
         raise NotUnderstoodError(
             "0%", "a dimmer that is on: turn it up first and measure again", "80%", "dimmer"
@@ -61,11 +58,13 @@ def answer_basking(query: BaskingQuery, context: Context) -> Reply:
         status="ok",
         title=f"From {temperature(change.reading.surface_c, units)} to "
         f"{temperature(wanted.aim_c, units)} on the basking surface",
-        answer=" ".join((*_stops(change), *_turns_up(query, change), _answer(change, units))),
+        answer=" ".join(
+            (*_cools(change), *_stops(change), *_turns_up(query, change), _answer(change, units))
+        ),
         values=_values(change),
         rows=tuple(rows),
         table=_table(change, units),
-        steps=(*_turns_up(query, change), *_steps(change, units)),
+        steps=(*_first_off(change), *_turns_up(query, change), *_steps(change, units)),
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(
@@ -100,6 +99,24 @@ def _stopped(change: Change, context: Context) -> Reply:
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*change.wanted.sources, *_SOURCES, "babrauskas2007")),
     )
+
+
+def _burns(change: Change) -> bool:
+    return change.reading.surface_c > change.wanted.burning_above_c
+
+
+def _cools(change: Change) -> tuple[str, ...]:
+    """Return what comes before all else under a lamp that burns."""
+    told = "Switch the lamp off now and let everything cool down: a surface this hot can burn."
+    return (told,) if _burns(change) else ()
+
+
+def _first_off(change: Change) -> tuple[str, ...]:
+    told = (
+        "Leave the lamp off until it hangs in its new place or a smaller one is fitted. If your "
+        "animal gapes, lies limp or has a burn, call a reptile vet at once."
+    )
+    return (told,) if _burns(change) else ()
 
 
 def _stops(change: Change) -> tuple[str, ...]:

@@ -3,7 +3,8 @@
 from dataclasses import dataclass
 
 from bot.answers.basking_words import FIRST_PUT_RIGHT
-from bot.answers.heat_parts import WantedHeat, check_unit
+from bot.answers.heat_parts import check_unit
+from bot.answers.heat_wanted import WantedHeat
 from bot.language.errors import NotUnderstoodError
 from bot.queries.heat import BaskingQuery
 from calc.heat.basking import (

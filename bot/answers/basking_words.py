@@ -1,7 +1,7 @@
 """The changes to a basking lamp in words: moves, other lamps, dimmers, guards."""
 
 from bot.answers.figures import length, length_range, percent, temperature_range, watts
-from bot.answers.heat_parts import WantedHeat
+from bot.answers.heat_wanted import WantedHeat
 from bot.language.quantities import Units
 from bot.reply import Row
 from calc.heat.basking import MOST_DIMMING, DimmerChange, DimmerVerdict, WattageStep

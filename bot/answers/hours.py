@@ -1,11 +1,12 @@
 """When the lights go on and off: twelve hours all year, or the seasons of a latitude."""
 
+from dataclasses import dataclass
 from datetime import UTC, datetime, time
 from zoneinfo import ZoneInfo
 
-from bot.answers.animals import known_by, of_animal
+from bot.answers.animals import known_by
 from bot.answers.figures import hours, number
-from bot.answers.heat_parts import HEAT_CAUTIONS, Kept, kept_asked
+from bot.answers.heat_parts import HEAT_CAUTIONS, Kept, kept_named
 from bot.answers.hours_picture import year_picture
 from bot.answers.linking import page_links, source_lines
 from bot.language.errors import NotUnderstoodError
@@ -30,22 +31,25 @@ _CAUTIONS = (
     "More hours do not make up for a weak tube, and lights on all night do harm.",
     *HEAT_CAUTIONS[1:],
 )
+_SEASON_SOURCES = ("meeus1998", "usno1990", "iana_tz", "day_bound", "common_practice")
 _HALF_QUARTER_H = 0.125
 
 
 def answer_hours(query: HoursQuery, context: Context) -> Reply:
     """Answer with a flat day, or with a plan for each month where a latitude is given."""
-    kept = kept_asked(query.animal, context)
     if query.latitude is None:
-        return _flat(query, kept, context)
-    return _seasons(query, kept, context)
+        return _flat(query, kept_named(query.animal, context), context)
+    if not isinstance(query.latitude, Home):
+        # A place has its seasons whoever lives there: the animal is not asked for.
+        return _seasons(_Sky(query.latitude, _degrees(query.latitude), ()), query, context)
+    return _seasons(_home_sky(kept_named(query.animal, context)), query, context)
 
 
 def _flat(query: HoursQuery, kept: Kept, context: Context) -> Reply:
     target = kept.animal.light_hours
     times = flat_times() if query.on is None else flat_times(on=query.on)
     told = "12 hours on, 12 hours off, all year (common practice, no source)"
-    rows = [*kept.rows, Row(label="The simple answer", text=told)]
+    rows = [Row(label="The simple answer", text=told)]
     if target is not None and target.low < target.high:
         span = f"{number(target.low, 0.25)} to {number(target.high, 0.25)} h"
         rows.append(
@@ -81,8 +85,27 @@ def _flat(query: HoursQuery, kept: Kept, context: Context) -> Reply:
     )
 
 
-def _seasons(query: HoursQuery, kept: Kept, context: Context) -> Reply:
-    latitude, whose = _latitude(query, kept)
+@dataclass(frozen=True, slots=True)
+class _Sky:
+    """Whose seasons: the latitude [degree], in words, and where it is from."""
+
+    latitude_deg: float
+    whose: str
+    sources: tuple[str, ...]
+
+
+def _home_sky(kept: Kept) -> _Sky:
+    home = kept.animal.home_latitude_deg
+    if home is None:
+        raise NotUnderstoodError(
+            "home", f"a latitude, because the home of {kept.whom} is not known here", "latitude:30S"
+        )
+    whose = f"{_degrees(home.aim)}, the middle of where {kept.whom} comes from"
+    return _Sky(home.aim, whose, (home.source,))
+
+
+def _seasons(sky: _Sky, query: HoursQuery, context: Context) -> Reply:
+    latitude, whose = sky.latitude_deg, sky.whose
     zone = query.zone or ZoneInfo("UTC")
     year = query.year or datetime.now(UTC).year
     turned = query.months == "turned"
@@ -108,7 +131,7 @@ def _seasons(query: HoursQuery, kept: Kept, context: Context) -> Reply:
             )
             for month in plan
         ),
-        rows=(*kept.rows, *_season_rows(query, plan, zone, latitude)),
+        rows=_season_rows(query, plan, zone, latitude),
         table=Table(
             columns=("Month", "Lights", "On", "Off", "Day outside there"),
             rows=tuple(_table_row(month) for month in plan),
@@ -123,24 +146,8 @@ def _seasons(query: HoursQuery, kept: Kept, context: Context) -> Reply:
         ),
         cautions=_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines(_season_sources(query, kept)),
+        sources=source_lines((*sky.sources, *_SEASON_SOURCES)),
         picture=Picture.later(year_picture, f"The light of {whose}", latitude, year, plan, turned),
-    )
-
-
-def _latitude(query: HoursQuery, kept: Kept) -> tuple[float, str]:
-    """Return the latitude and whose it is, in words."""
-    if not isinstance(query.latitude, Home):
-        assert query.latitude is not None
-        return query.latitude, _degrees(query.latitude)
-    home = kept.animal.home_latitude_deg
-    if home is None:
-        raise NotUnderstoodError(
-            "home", f"a latitude, because the home of {kept.whom} is not known here", "latitude:30S"
-        )
-    return (
-        home.aim,
-        f"{_degrees(home.aim)}, the middle of where {of_animal(kept.animal)} comes from",
     )
 
 
@@ -194,12 +201,6 @@ def _table_row(month: LightMonth) -> tuple[str, ...]:
         _clock(times.off),
         hours(month.daylight_h),
     )
-
-
-def _season_sources(query: HoursQuery, kept: Kept) -> tuple[str, ...]:
-    home = kept.animal.home_latitude_deg
-    from_home = (home.source,) if isinstance(query.latitude, Home) and home else ()
-    return (*from_home, "meeus1998", "usno1990", "iana_tz", "day_bound", "common_practice")
 
 
 def _degrees(latitude: float) -> str:

@@ -8,7 +8,7 @@ from bot.answers.heat_parts import (
     around,
     box_asked,
     box_row,
-    kept_asked,
+    kept_named,
     target_text,
 )
 from bot.answers.linking import page_links, source_lines
@@ -38,7 +38,7 @@ _GOOD_DROP = "A cooler, dark night is good: it is how nights are, and it gives r
 
 def answer_night(query: NightQuery, context: Context) -> Reply:
     """Answer with the decision, and with thermostat and watts where heat is needed."""
-    kept, units, room_c = kept_asked(query.animal, context), context.units, query.room.low
+    kept, units, room_c = kept_named(query.animal, context), context.units, query.room.low
     plan = night_plan(kept.animal, room_c)
     heats = plan.decision in _HEATED
     emitter = None
@@ -51,7 +51,7 @@ def answer_night(query: NightQuery, context: Context) -> Reply:
         title=f"The night of {kept.whom} in a room of {temperature(room_c, units)}",
         answer=" ".join((*_moves_out(room_c), _answer(plan, kept, room_c, units))),
         values=_values(plan, emitter, room_c),
-        rows=(*kept.rows, *_rows(query, plan, kept, emitter, units)),
+        rows=_rows(query, plan, kept, emitter, units),
         steps=(*_moves_out(room_c), *_steps(plan, emitter, units)),
         cautions=(_NO_NIGHT_LAMPS, *(HEAT_CAUTIONS if heats else HEAT_CAUTIONS[2:])),
         guide=page_links(_GUIDE, context.guide_url),

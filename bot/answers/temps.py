@@ -9,9 +9,9 @@ from bot.answers.heat_parts import (
     around,
     body_rows,
     check_unit,
-    kept_asked,
     target_text,
 )
+from bot.answers.heat_wanted import kept_under_lamp
 from bot.answers.linking import page_links, source_lines
 from bot.answers.temps_picture import temps_picture
 from bot.answers.temps_words import (
@@ -75,7 +75,7 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
     check_unit(query.basking, _COLDEST_SURFACE_C, "basking")
     check_unit(query.cool, _COLDEST_AIR_C, "cool")
     check_unit(query.warm, _COLDEST_AIR_C, "warm")
-    kept, units = kept_asked(query.animal, context), context.units
+    kept, units = kept_under_lamp(query.animal, query.basking, context), context.units
     readings = Readings(
         _value(query.basking),
         _value(query.cool),
@@ -92,7 +92,6 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         answer=_answer(judgement, kept, units),
         values=tuple(v for finding in judgement.findings for v in _values(finding)),
         rows=(
-            *kept.rows,
             *_rows(judgement, units),
             *_unit_rows(judgement, units),
             *_others(judgement, kept, units),

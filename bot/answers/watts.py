@@ -4,7 +4,8 @@ from math import sqrt
 
 from bot.answers.basking_words import GUARD_WORDS
 from bot.answers.figures import length, temperature, watts, watts_range
-from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, WantedHeat, wanted_surface
+from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS
+from bot.answers.heat_wanted import WantedHeat, wanted_surface
 from bot.answers.linking import page_links, source_lines
 from bot.preferences import Context
 from bot.queries.heat import WattsQuery
@@ -41,7 +42,7 @@ _NARROW = (
 def answer_watts(query: WattsQuery, context: Context) -> Reply:
     """Answer with a range of wattages, snapped to what is sold, and what to buy."""
     units, shape = context.units, SHAPES[query.lamp]
-    wanted = wanted_surface(query.want, query.animal, context)
+    wanted = wanted_surface(query.want, query.animal, None, context)
     found = first_wattage(shape, query.room.low, wanted.aim_c, query.distance.low)
     if found.watts.best > steps_sold()[-1]:
         return _too_far(query, wanted, found, context)

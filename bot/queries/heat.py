@@ -58,11 +58,11 @@ Thermometers = Annotated[
 YesNo = Annotated[str, reading(partial(read_choice, names=YES_NO)), Option(choices=tuple(YES_NO))]
 HeatSourceName = Annotated[str, Option(completes="heat_source")]
 
-_ANIMAL = "the animal, such as bearded dragon"
+_ANIMAL = "your animal, such as bearded dragon; every animal needs its own"
 _ENCLOSURE = "inside length, depth and height, such as 48x24x24in or 120x60x60cm"
 _LID = "the lid: solid, part mesh or full mesh"
 _MATERIAL = "the walls: glass, wood, pvc or melamine"
-_WANT = "the temperature you want instead of the animal's own"
+_WANT = "the temperature you want; without it, name the animal, whose own is taken"
 _DISTANCE = "from the lamp's face to the surface, such as 10in or 25cm"
 
 

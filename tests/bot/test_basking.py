@@ -7,7 +7,7 @@ from bot.preferences import Preferences
 from bot.reply import Reply, Value
 from calc.heat.basking import Reading, surface_at
 
-READING = "basking surface:42C air:22C distance:30cm"
+READING = "basking surface:42C air:22C distance:30cm animal:bearded dragon"
 
 
 def value(reply: Reply, name: str) -> Value:
@@ -127,7 +127,7 @@ def test_without_a_label_no_lamp_is_sent_nearer_than_a_hand_is_long(anyone: Pref
 
 
 def test_a_right_surface_under_a_lamp_too_near_is_not_left(anyone: Preferences) -> None:
-    reply = ask("basking surface:103F air:82F distance:10in safe:12in", anyone)
+    reply = ask("basking surface:103F air:82F distance:10in safe:12in animal:beardie", anyone)
     assert "Leave the lamp" not in reply.answer
     assert "12 in (30 cm)" in reply.answer
 
@@ -151,8 +151,11 @@ def test_a_surface_that_is_right_is_left(anyone: Preferences) -> None:
     [
         ("basking surface:92F air:91F distance:10in want:103F", "cooler than the surface"),
         ("basking surface:92F air:80F distance:10in want:78F", "can only warm"),
-        ("basking surface:92F air:80F distance:10in want:160F", "burn a bearded dragon"),
-        ("watts room:70F want:160F distance:10in", "burn a bearded dragon"),
+        (
+            "basking surface:92F air:80F distance:10in want:160F animal:beardie",
+            "burn a bearded dragon",
+        ),
+        ("watts room:70F want:160F distance:10in animal:beardie", "burn a bearded dragon"),
         ("basking surface:92F air:80F distance:10in animal:crested gecko", "none is known here"),
         ("basking surface:92F air:80F", "still need distance"),
     ],

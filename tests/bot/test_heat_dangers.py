@@ -49,3 +49,27 @@ def test_a_latitude_without_a_side_is_said_to_be_north(latitude: str, anyone: Pr
 @pytest.mark.parametrize("kind", ["red", "blue bulb"])
 def test_a_night_lamp_stays_off_tonight(kind: str, anyone: Preferences) -> None:
     assert "off tonight" in ask(f"lamp kind:{kind}", anyone).steps[0]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "basking surface:150F air:80F distance:10in animal:bearded dragon",
+        "basking surface:150F air:80F distance:10in watts:75W animal:bearded dragon",
+        "basking surface:130F air:80F distance:10in want:103F",
+        "basking surface:110F air:80F distance:10in animal:corn snake",
+        "basking surface:60C air:27C distance:25cm safe:50cm animal:bearded dragon",
+    ],
+)
+def test_a_surface_that_burns_is_switched_off_before_the_lamp_is_moved(
+    line: str, anyone: Preferences
+) -> None:
+    reply = ask(line, anyone)
+    assert reply.answer.startswith("Switch the lamp off now")
+    assert "off" in reply.steps[0]
+    assert "reptile vet" in reply.steps[0]
+
+
+def test_a_surface_that_is_a_little_too_hot_is_no_alarm(anyone: Preferences) -> None:
+    reply = ask("basking surface:118F air:80F distance:10in animal:bearded dragon", anyone)
+    assert "Switch the lamp off now" not in reply.answer

@@ -235,7 +235,7 @@ def test_a_low_box_for_a_snake_also_names_gentle_heat(anyone: Preferences) -> No
     ("line", "told"),
     [
         ("plan", "I still need enclosure"),
-        ("plan enclosure:4x2x2ft lid:mesh", "I need the animal"),
+        ("plan enclosure:4x2x2ft lid:mesh", "I still need animal"),
         ("plan animal:beardie enclosure:48x24x24 lid:mesh", "inches or centimetres"),
         ("plan animl:beardie enclosure:4x2x2ft lid:mesh", "did you mean animal?"),
         ("plan animal:beerded dragon enclosure:4x2x2ft lid:mesh", "perhaps bearded dragon"),

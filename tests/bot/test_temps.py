@@ -88,21 +88,12 @@ def test_what_can_burn_is_switched_off_at_once(anyone: Preferences) -> None:
 
 
 def test_nothing_given_asks_for_the_readings_in_order(anyone: Preferences) -> None:
-    reply = ask("temps", anyone)
+    reply = ask("temps animal:bearded dragon", anyone)
     assert reply.status == "ok"
     assert "basking surface" in reply.steps[0]
     assert "cool end" in reply.steps[1]
     missing = row(reply, "Still to measure")
     assert missing.index("basking") < missing.index("cool end") < missing.index("warm end")
-
-
-def test_an_animal_that_was_not_named_is_said_to_be_taken(anyone: Preferences) -> None:
-    reply = ask("temps basking:98F cool:75F", anyone)
-    assert "none named" in row(reply, "Animal")
-    named = ask("temps basking:98F cool:75F animal:bearded dragon", anyone)
-    assert reply.values == named.values
-    group = Preferences(default_animal="corn snake")
-    assert "corn snake" in ask("temps basking:88F cool:75F", group).title
 
 
 def test_a_target_that_is_not_known_is_not_made_up(anyone: Preferences) -> None:
@@ -165,7 +156,7 @@ def test_every_figure_has_a_range(anyone: Preferences) -> None:
     ],
 )
 def test_every_answer_ends_in_measuring_again(readings: str, anyone: Preferences) -> None:
-    last = ask(f"temps {readings}", anyone).steps[-1].lower()
+    last = ask(f"temps animal:bearded dragon {readings}", anyone).steps[-1].lower()
     assert "measure" in last or "read" in last
 
 

@@ -154,5 +154,5 @@ def test_the_worst_of_many_is_the_one_told() -> None:
         nusselt_mcadams_cold(np.array([-1.0, 5.0]))
     assert caught.value.value == -1.0
     with pytest.raises(OutsideModelError) as caught:
-        surface_behind(40.0, np.array([0.9, 1.2]), 0.9, 22.0)
+        surface_behind(np.full(2, 40.0), 0.95, np.array([0.9, 1.2]), np.full(2, 22.0))
     assert caught.value.value == 1.2

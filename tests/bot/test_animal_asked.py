@@ -1,0 +1,93 @@
+"""No animal is guessed: where what is right depends on it, it is asked for, and else it is not."""
+
+import pytest
+
+from bot.ask import ask, take_apart
+from bot.preferences import Preferences
+
+BOX = "enclosure:48x24x24in material:wood lid:solid"
+NEEDS_AN_ANIMAL = [
+    "temps",
+    "temps basking:98F cool:75F",
+    "temps basking:39C night:18C lamp_on:3 hours",
+    "basking surface:92F air:80F distance:10in",
+    "watts room:70F distance:10in lamp:flood",
+    f"air {BOX} room:68F",
+    "night room:64F",
+    f"night room:13C {BOX}",
+    "hours",
+    "hours on:7:30",
+    "hours latitude:home zone:chicago",
+]
+NEEDS_NONE = [
+    "basking surface:92F air:80F distance:10in want:103F",
+    "watts room:70F want:103F distance:10in lamp:flood",
+    f"air {BOX} room:68F want:80F",
+    "hours latitude:30S zone:Europe/London",
+    "surface reading:98F material:slate",
+    "lamp",
+    "lamp kind:radiant panel",
+    "convert 98F",
+]
+
+
+@pytest.mark.parametrize("line", NEEDS_AN_ANIMAL)
+def test_an_animal_that_matters_is_asked_for_with_the_whole_question(
+    line: str, anyone: Preferences
+) -> None:
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert reply.values == ()
+    assert "I still need animal" in reply.answer
+    assert "every animal needs its own" in reply.answer
+    example = reply.answer.partition("For example: ")[2]
+    assert "animal:bearded dragon" in example
+    if ":" in line:
+        assert take_apart(example, anyone) == take_apart(f"{line} animal:bearded dragon", anyone)
+    assert ask(example, anyone).status == "ok"
+
+
+@pytest.mark.parametrize("line", NEEDS_AN_ANIMAL)
+def test_the_usual_animal_of_the_group_is_taken_and_said(line: str) -> None:
+    reply = ask(line, Preferences(default_animal="corn snake"))
+    assert reply.status == "ok"
+    assert any("no animal was named" in row.text and "corn snake" in row.text for row in reply.rows)
+
+
+@pytest.mark.parametrize("line", NEEDS_NONE)
+def test_nothing_is_asked_where_the_animal_does_not_matter(line: str, anyone: Preferences) -> None:
+    reply = ask(line, anyone)
+    assert reply.status == "ok"
+    assert "bearded dragon" not in reply.model_dump_json()
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["basking surface:92F air:80F distance:10in", "watts room:70F distance:10in lamp:flood"],
+)
+def test_a_wish_that_no_animal_was_named_for_is_said_to_be_unchecked(
+    line: str, anyone: Preferences
+) -> None:
+    told = [row.text for row in ask(f"{line} want:103F", anyone).rows]
+    assert any("not checked" in text and "animal:" in text for text in told)
+    checked = ask(f"{line} want:103F animal:bearded dragon", anyone).rows
+    assert not any("not checked" in row.text for row in checked)
+
+
+def test_a_wish_that_would_burn_most_animals_needs_the_animal_that_wants_it(
+    anyone: Preferences,
+) -> None:
+    line = "watts room:70F want:125F distance:10in lamp:flood"
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert "burn 17 of the 20 animals I know" in reply.answer
+    assert ask(f"{line} animal:uromastyx", anyone).status == "ok"
+    assert ask(f"{line} animal:bearded dragon", anyone).status == "problem"
+
+
+def test_a_surface_that_burns_nearly_all_is_not_left_on_while_the_animal_is_asked_for(
+    anyone: Preferences,
+) -> None:
+    for line in ("temps basking:140F", "basking surface:140F air:80F distance:10in"):
+        assert "switch the lamp off" in ask(line, anyone).answer
+    assert "switch the lamp off" not in ask("temps basking:100F", anyone).answer
