@@ -174,6 +174,7 @@ SCENES: tuple[Scene, ...] = (
         "What would a pinned board say?",
         "board preview topic:temperatures animal:bearded dragon",
     ),
+    Scene("Wren", "What is asked here, and which page does nobody open?", "server stats"),
     Scene("Odalys", "Give me all you keep of mine.", "mine export"),
     Scene("Odalys", "Who keeps what I type?", "about"),
 )

@@ -185,6 +185,6 @@ def _guide_rows(passed: tuple[Passed, ...], *, on_a_site: bool) -> Iterator[Row]
 def _steps(passed: tuple[Passed, ...], weeks: int) -> Iterator[str]:
     if passed:
         page = passed[0].page
-        yield f"Read the page first, and share it with the button below it: guide {page}"
+        yield f"Read the page, and share it in the channel if it helps: guide {page}"
         yield "Pin links to all pages where newcomers read first: board post topic:guide"
     yield f"Look at another span: server stats weeks:{8 if weeks == 26 else 26}"
