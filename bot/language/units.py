@@ -94,14 +94,15 @@ _ALIASES = {
         "day": "d|day|days",
         "week": "wk|wks|week|weeks",
         "month": "mo|mos|mth|mths|month|months",
-        "year": "y|yr|yrs|year|years",
+        "year": "y|yr|yrs|year|years|yo|y/o",
     },
     Dimension.VOLUME: {
         "gal": "gal|gals|gallon|gallons|gallan",
         "l": "l|liter|liters|litre|litres",
     },
 }
-_ENDS = "(?![a-z°])"
+# Another side of a size may follow at once: 6ftx2ftx2ft.
+_ENDS = r"(?![a-wyz°]|x(?![0-9]))"
 
 _SYSTEMS = {
     **dict.fromkeys(("in", "ft", "degF", "delta_degF", "gal"), Units.IN),

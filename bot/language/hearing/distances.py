@@ -1,5 +1,6 @@
 """Distances in a sentence: of the tube or of the heat lamp, and to what."""
 
+import re
 from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import replace
@@ -22,6 +23,11 @@ _TO = {
 }
 _SOURCES = frozenset(("tube", "heat", "lamp"))
 _NOUNS = _SOURCES | {"reference", "home", "animal", "person"}
+# An animal basks on its hide as on a rock, but a hide alone is a place of the warm or cool end.
+_HIDE = re.compile(
+    r"\s*(?:to|above|over|from|off)\s+((?:the\s+|her\s+|his\s+|its\s+|my\s+)?(?:top\s+of\s+the\s+)?"
+    r"(?:warm\s+)?hide(?:\s+top)?)\b"
+)
 _TOO_FAR = "No lamp over an animal hangs farther than 3 m (10 ft): what is it, such as 16in?"
 _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.
@@ -102,6 +108,9 @@ def _says_distance(scene: Scene, figure: Figure) -> bool:
 def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
     """Return what the distance goes to, and the words that say so."""
     start, end = scene.clause(figure.start)
+    hide = _HIDE.match(scene.text, figure.end)
+    if hide:
+        return "perch", (Mark("reference", "perch", hide.start(1), hide.end(1)),)
     for mark in scene.marks.within(figure.end, min(end, figure.end + _NEAR)):
         between = scene.words(figure.end, mark.start)
         if mark.kind == "reference" and len(between) <= 6:
@@ -181,4 +190,8 @@ def _is_height(scene: Scene, figure: Figure, reference: str, source: str | None)
         return False
     start, _ = scene.clause(figure.start)
     noun = scene.before(figure.start, _NOUNS, start)
+    floor = scene.after(figure.end, frozenset(("reference",)), figure.end + 40)
+    if floor and scene.after(figure.end, _SOURCES, floor.start):
+        # In "10 inches uvb to floor" the lamp stands between.
+        return False
     return noun is not None and noun.kind == "reference"

@@ -31,7 +31,7 @@ _SKIP = re.compile(
 _NUMBER = re.compile(rf"[-+]?\s?{NUMERAL}\s*")
 _WORDED = re.compile(rf"(?:{WORDED})(?:\s+and\s+an?\s+half)?\s+")
 _HAS_CROSS = re.compile(r"[x*]|by")
-_TIMES = re.compile(r"[0-9]{1,2}\s?x\s?(?=[0-9]{2,3}\s?w)")
+_TIMES = re.compile(r"[0-9]{1,2}\s?x\s?(?=[0-9]{2,3}\s?w|[0-9]{1,2}(?:\.0(?![0-9])|\s?%))")
 _GALLONS = re.compile(r"([0-9]{2,3})\s?g(?=\s(?:tank|breeder|long|aquarium|tall)\b)")
 # After these words a lone "in" is the preposition: a 12 in a shiny hood.
 _IN_THE = re.compile(

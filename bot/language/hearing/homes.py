@@ -1,12 +1,14 @@
 """The enclosure in a sentence: its size, its volume, its material; and the length of a tube."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 
 from bot.language.hearing.distances import measure_of
 from bot.language.hearing.facts import Ask, Fact, FactName, Material
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.word_lists import word_list
 from bot.language.sizes import size_of
 from bot.language.units import Dimension, exact
 
@@ -33,6 +35,8 @@ def homes(scene: Scene) -> Iterator[Fact | Ask]:
             yield scene.fact(FactName.VOLUME, measure, figure)
     for figure in scene.loose("length"):
         yield from _length(scene, figure)
+    for figure in scene.loose("cross"):
+        yield from _two_sides(scene, figure)
     for mark in scene.of("material"):
         if mark.value != "nothing" and scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
             yield scene.fact(FactName.MATERIAL, Material(mark.value), mark)
@@ -52,6 +56,17 @@ def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
         yield scene.fact(FactName.ENCLOSURE, size, figure, assumed=size.assumed and not inches)
 
 
+def _two_sides(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
+    """Return the longer of two sides of an enclosure: a table 120cm x 60cm."""
+    if scene.standing(figure) in (Standing.WISH, Standing.NOT) or not figure.unit:
+        return
+    longer = max(figure.sides, key=lambda side: side.value)
+    measure = measure_of(replace(figure, sides=(longer,)), Dimension.LENGTH, figure.unit)
+    if measure and measure.low >= _SHORTEST_HOME_M and _of_home(scene, figure):
+        scene.take(figure)
+        yield scene.fact(FactName.ENCLOSURE_LENGTH, replace(measure, assumed=False), figure)
+
+
 def _length(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     """Return a length that is said of the enclosure or of the tube itself."""
     if scene.standing(figure) in (Standing.WISH, Standing.NOT) or not figure.unit:
@@ -61,7 +76,7 @@ def _length(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     name = None
     if _of_home(scene, figure) and (metres >= _SHORTEST_HOME_M or doubtful):
         name = FactName.ENCLOSURE_LENGTH
-    elif _of_tube(scene, figure) and metres >= _SHORTEST_TUBE_M:
+    elif metres >= _SHORTEST_TUBE_M and (_of_tube(scene, figure) or _behind_tube(scene, figure)):
         name = FactName.TUBE_LENGTH
     if name is None:
         return
@@ -80,12 +95,33 @@ def _of_home(scene: Scene, figure: Figure) -> bool:
     if after <= {"long", "wooden", "glass", "pvc", "big", "large"}:
         return True
     before = scene.before(figure.start, _HOME, start)
-    if before and scene.figures.within(before.start - 12, before.start):
+    if before and scene.figures.within(max(start, before.start - 12), before.start):
         # A 4 foot tank 14 inches: the length before is the tank's own.
         return False
     between = scene.words(before.end, figure.start) if before else ["no"]
     tall = scene.next_word(figure.end) in ("tall", "high", "wide", "deep")
     return set(between) <= {"is", "about", "around", "of", "its", "a"} and not tall
+
+
+def _behind_tube(scene: Scene, figure: Figure) -> bool:
+    """Say whether a length right behind a tube or its strength is the tube's own.
+
+    It is where "long" follows (12% 4ft long), or where the distance is told by another length.
+    """
+    around = [*scene.marks.within(figure.start - 20, figure.start)]
+    parts = [m for m in around if m.kind == "tube" or m.value in ("t5", "t5 ho", "t8")]
+    strong = [f for f in scene.figures.within(figure.start - 14, figure.start) if f.high <= 20]
+    ends = [part.end for part in (*parts, *(f for f in strong if f.kind == "percent"))]
+    if not ends or scene.words(max(ends), figure.start) or not figure.unit:
+        return False
+    following = scene.words(figure.end, figure.end + 16)[:1]
+    if following == ["long"]:
+        return True
+    if word_list("ways") & set(following):
+        return False
+    others = scene.figures.within(figure.end, min(scene.sentence(figure.start)[1], figure.end + 60))
+    lengths = (other for other in others if other.kind == "length")
+    return any(word_list("ways") & set(scene.words(f.end, f.end + 12)[:1]) for f in lengths)
 
 
 def _of_tube(scene: Scene, figure: Figure) -> bool:

@@ -158,7 +158,7 @@ def _placements(scene: Scene) -> Iterator[Fact | Ask]:
         if standing in (Standing.NOT, Standing.WISH, Standing.ASKED):
             continue
         lamp = scene.before(mark.start, _SOURCES, scene.clause(mark.start)[0])
-        if lamp and scene.denial(lamp):
+        if (lamp and scene.denial(lamp)) or (lamp is None and _behind_reading(scene, mark)):
             continue
         subject = _subject(scene, mark)
         if mark.kind == "inside":
@@ -173,6 +173,12 @@ def _placements(scene: Scene) -> Iterator[Fact | Ask]:
             yield scene.fact(FactName.LID, Lid.MESH, *parts)
         if subject == "uv" or (subject is None and mesh):
             yield scene.fact(FactName.PLACEMENT, Placement.OVER, *parts)
+
+
+def _behind_reading(scene: Scene, mark: Mark) -> bool:
+    """Say whether a word stands behind a temperature that it tells of: 90f inside."""
+    figures = scene.figures.within(mark.start - 12, mark.start)
+    return any(f.kind in ("temperature", "degrees") for f in figures) and mark.kind == "inside"
 
 
 def _mesh_after(scene: Scene, over: Mark) -> Mark | None:

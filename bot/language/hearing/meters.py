@@ -14,6 +14,7 @@ from bot.language.units import Dimension
 __all__ = ["meter_readings"]
 
 _MOST_UVI = 20
+_SHOWS = frozenset(("reads", "shows", "says", "read"))
 
 
 def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
@@ -31,6 +32,11 @@ def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
             reading = PlacedReading(float(figure.low), measure, text)
             yield scene.fact(FactName.UVI_AT, reading, figure, length)
             continue
+        if _shown_by_meter(scene, figure):
+            scene.take(figure)
+            value = (float(figure.low), float(figure.high))
+            yield scene.fact(FactName.UVI, value, figure)
+            continue
         around = scene.marks.within(figure.start - 60, figure.end + 20)
         words = (mark for mark in around if mark.kind == "uvi")
         word = next((w for w in words if _belongs(scene, figure, w)), None)
@@ -38,6 +44,14 @@ def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
             scene.take(figure)
             value = (float(figure.low), float(figure.high))
             yield scene.fact(FactName.UVI, value, figure, word)
+
+
+def _shown_by_meter(scene: Scene, figure: Figure) -> bool:
+    """Say whether a figure is told after a sentence about the UV index: mine reads 6.2."""
+    start, _ = scene.sentence(figure.start)
+    asked = scene.before(start, frozenset(("uvi",)), start - 60)
+    verb = scene.words(max(start, figure.start - 12), figure.start)[-1:]
+    return asked is not None and "." in figure.text and bool(set(verb) & _SHOWS)
 
 
 def _belongs(scene: Scene, figure: Figure, word: Mark) -> bool:

@@ -14,7 +14,8 @@ __all__ = ["controls", "thermometers", "watts"]
 _WITHOUT_LIGHT = frozenset(
     ("ceramic", "infrared projector", "radiant panel", "heat mat", "heat rock")
 )
-_TUBES = frozenset(("t5", "t5 ho", "t8"))
+# Their watts are no heat that anybody reckons with.
+_TUBES = frozenset(("t5", "t5 ho", "t8", "compact"))
 _LAMPS = frozenset(("lamp", "tube", "heat"))
 
 

@@ -46,6 +46,9 @@ _WORD = re.compile(r"[a-z0-9']+")
 _ALSO = frozenset(["or", "nor", "and", "a", "an", "any", "the"])
 _GUESSES = frozenset(("hedge", "not"))
 _HOW = frozenset(("how",))
+_OWN = re.compile(r"\s+(?:the|my|this|it)\b")
+# A figure that comes with a thing which may only be thought of: a 12% tube, a 40w mat.
+_ASKED_FOR = frozenset(("percent", "power"))
 # What turns the rest of a clause into a wish, a question, a plan, or back into what is.
 _TURNS = frozenset(("restart", "wish", "asked", "intent"))
 _CONTENT = frozenset(("mesh", "lid", "reflector", "lamp", "tube", "heat", "control", "night_heat"))
@@ -155,8 +158,14 @@ class Scene:
         turn = self.before(part.start, _TURNS, start)
         if turn is None or turn.kind == "restart" or self._ended(turn.end, part.start):
             return None
-        # "How far should a 6% tube be" tells of a tube that is there.
-        return None if self.before(turn.start, _HOW, start) else turn
+        # "How far should a 6% tube be" tells of a tube that is there, "know if 95F is fine" of
+        # 95 F, and "can i put the tube inside" of the asker's own tube.
+        if self.before(turn.start, _HOW, start):
+            return None
+        if turn.value == "whether" and isinstance(part, Figure) and part.kind not in _ASKED_FOR:
+            return None
+        own = _OWN.match(self.text, turn.end) and self.text[: turn.end].endswith("put")
+        return None if own else turn
 
     def _ended(self, end: int, start: int) -> bool:
         return bisect_right(self.clause_ends, start) != bisect_right(self.clause_ends, end)

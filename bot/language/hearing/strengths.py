@@ -26,6 +26,7 @@ def tube_beside(scene: Scene, figure: Figure) -> tuple[Mark, ...]:
         if mark.kind == "lamp" and mark.value not in ("t5", "t5 ho", "t8"):
             continue
         gap = (mark.end, figure.start) if mark.end <= figure.start else (figure.end, mark.start)
-        if 0 <= gap[1] - gap[0] <= 3 and not scene.words(*gap):
+        near = 0 <= gap[1] - gap[0] <= 3 and not scene.words(*gap)
+        if near and scene.sentence(mark.start) == scene.sentence(figure.start):
             return (mark,)
     return ()

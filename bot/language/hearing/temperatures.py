@@ -50,6 +50,7 @@ _NO_COUNT = 60
 _COUNTED = frozenset(
     ("bucks", "dollars", "euros", "pounds", "quid", "crickets", "roaches", "grams")
 )
+_NOW = frozenset(("its", "it's", "only", "now", "just"))
 _WHERE = "Where was this temperature read: basking spot, warm end, cool end, night or room?"
 
 
@@ -62,7 +63,8 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
 
     def limit(figure: Figure, place: Mark) -> float:
         if place.kind == "perch":
-            return _PERCH_COST if figure.kind != "plain" and place.start < figure.start else 0
+            told = figure.kind != "plain" or _says_reading(scene, place, figure)
+            return _PERCH_COST if told and place.start < figure.start else 0
         if figure.kind != "plain":
             return MOST_COST
         return _WEAK_COST if place.value in ("hot", "there") else _BARE_COST
@@ -80,6 +82,14 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
         yield scene.ask(FactName.TEMPERATURE, _WHERE, figure)
 
 
+def _says_reading(scene: Scene, perch: Mark, figure: Figure) -> bool:
+    """Say whether a bare number is told as the temperature of a perch: dock is at 92."""
+    said = set(scene.words(perch.end, figure.start))
+    distance = word_list("ways") - {"at"}
+    plain = bool(said) and said <= word_list("reads") and figure.low >= _NO_COUNT
+    return plain and scene.next_word(figure.end) not in distance
+
+
 def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[_Read]:
     """Return the temperatures of "now it is 104F": those of the place that was named last."""
     starts = [figure.start for figure, _, _ in read]
@@ -87,18 +97,34 @@ def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[
     found = []
     for figure in figures:
         start = max(scene.clause(figure.start)[0], figure.start - _SAME_BREATH)
-        told = {"it", "its", "it's"} & set(scene.words(start, figure.start))
-        if figure.start in linked_already or figure.kind == "plain" or not told:
+        said = scene.words(start, figure.start)
+        told = {"it", "its", "it's"} & set(said)
+        now = figure.kind != "plain" or (figure.low >= _NO_COUNT and _NOW & set(said[-2:]))
+        if figure.start in linked_already or not (told and now):
             continue
         last = bisect_left(starts, figure.start) - 1
         if last >= 0 and figure.start - read[last][0].end < _SAME_BREATH:
             name = read[last][2]
-            found.append((figure, Mark("place", name, figure.start, figure.end), name))
+        else:
+            place = _place_spoken_of(scene, figure)
+            if place is None:
+                continue
+            name = place.value
+        found.append((figure, Mark("place", name, figure.start, figure.end), name))
     return found
+
+
+def _place_spoken_of(scene: Scene, figure: Figure) -> Mark | None:
+    """Return the place that "it" stands for where no temperature of it was told before."""
+    start = max(scene.sentence(figure.start)[0], figure.start - _SAME_BREATH)
+    place = scene.before(figure.start, frozenset(("place", "temperature")), start)
+    return place if place and place.value in ("basking", "warm", "cool", "room") else None
 
 
 def _may_be(scene: Scene, figure: Figure) -> bool:
     if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
+        return False
+    if _is_setting(scene, figure):
         return False
     if figure.kind == "temperature":
         return True
@@ -111,6 +137,14 @@ def _may_be(scene: Scene, figure: Figure) -> bool:
     following = scene.next_word(figure.end)
     marked = any(m.start <= figure.end + 2 for m in scene.marks.within(figure.end, figure.end + 40))
     return not following or following in word_list("may_follow") or marked
+
+
+def _is_setting(scene: Scene, figure: Figure) -> bool:
+    """Say whether a figure is what a thermostat is set to, and no reading."""
+    control = scene.before(figure.start, frozenset(("control",)), scene.clause(figure.start)[0])
+    if control is None or control.value != "thermostat":
+        return False
+    return set(scene.words(control.end, figure.start)) <= word_list("set_to")
 
 
 def _without_other_unit(scene: Scene, figures: list[Figure]) -> list[Figure]:

@@ -9,6 +9,7 @@ from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, read_duration
 from bot.language.units import Dimension
 
@@ -23,6 +24,10 @@ _AGED = frozenset(("month", "year", "week"))
 _LAMPS = frozenset(("tube", "heat", "lamp"))
 _LIVING = frozenset(("animal", "person", "kin"))
 _CHANGED = frozenset(("changed", "replaced", "bought", "installed", "swapped", "got", "new", "put"))
+# A child or somebody else whose age is told.
+_SOMEBODY = re.compile(
+    r"(?: old)? (?:sons?|daughters?|kids?|child|children|boys?|girls?|brother|sister)\b"
+)
 _ON_OFF = re.compile(
     r"([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*on\s*(?:and|,|/)?\s*([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*off"
 )
@@ -109,7 +114,7 @@ def _hours(scene: Scene, figure: Figure, measure: Measure) -> FactName | None:
         r"\s*(?:a day|per day|each day|every day|daily|of (?:light|uv|day)|on\b|/\s?day|light)",
         following,
     )
-    listed = _alone(scene, figure)
+    listed = _alone(scene, figure) or _in_a_row(scene, figure)
     return FactName.HOURS if light or said or listed else None
 
 
@@ -122,12 +127,26 @@ def _alone(scene: Scene, figure: Figure) -> bool:
     return set(around) <= {"currently", "now", "about", "around", "its", "for", "is", "at"}
 
 
+def _in_a_row(scene: Scene, figure: Figure) -> bool:
+    """Say whether a figure follows a place in a list without commas: 78 cool 67 night 12h."""
+    place = scene.before(figure.start, frozenset(("place", "temperature")), figure.start - 20)
+    told = place is not None and not scene.text[place.end : figure.start].strip()
+    return told and not scene.next_word(figure.end)
+
+
 def _also_in_season(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     _, end = scene.sentence(figure.start)
     for other in scene.figures.within(figure.end, min(end, figure.end + 40)):
         if other.kind == "plain" and re.match(r"\s*in (?:summer|winter)", scene.text[other.end :]):
             scene.take(other)
             yield _day(scene, float(other.low), other.start, other.end)
+
+
+def _is_bare_age(scene: Scene, living: Mark, figure: Figure, said: set[str]) -> bool:
+    """Say whether the age stands right behind the animal: iguana 4 years; shes abt 3 yrs."""
+    between = set(scene.words(living.end, figure.start))
+    kept = living.kind != "person" and said & word_list("kept_for")
+    return between <= word_list("before_age") and not kept
 
 
 def _age(scene: Scene, figure: Figure) -> FactName | None:
@@ -145,18 +164,23 @@ def _age(scene: Scene, figure: Figure) -> FactName | None:
         living = before is not None and before.kind in _LIVING
     if "ago" in following:
         object_words = {"it", "tube", "bulb", "uvb", "lamp", "light"}
-        return FactName.AGE if said & _CHANGED and said & object_words else None
+        own = bool(said & object_words) or lamp
+        return FactName.AGE if said & _CHANGED and own else None
+    if _SOMEBODY.match(scene.text, figure.end):
+        return None
     if living:
         baby = before is not None and scene.text[before.start : before.end] in (
             "baby",
             "juvenile",
             "hatchling",
         )
-        return FactName.ANIMAL_AGE if "old" in following or baby else None
+        bare = before is not None and _is_bare_age(scene, before, figure, said)
+        aged = "old" in following or figure.text.endswith("o")
+        return FactName.ANIMAL_AGE if aged or baby or bare else None
     if lamp:
         near = before is None or len(scene.words(before.end, figure.start)) <= 4
         return FactName.AGE if "old" in following or near else None
-    if "old" in following:
+    if "old" in following or figure.text.endswith(("yo", "y/o")):
         after = scene.after(figure.end, _LAMPS | _LIVING, end)
         if after:
             return FactName.AGE if after.kind in _LAMPS else FactName.ANIMAL_AGE
