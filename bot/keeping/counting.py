@@ -18,6 +18,7 @@ from calc.animals import find
 
 __all__ = ["asked_for", "stats"]
 
+_FORGETTING = "server forget"
 _GUIDE = ("for-moderators",)
 _MOST_NAMES = 10
 _MOST_PASSED = 3
@@ -29,8 +30,7 @@ _LABELS = {
 _NOUNS = {Asked.QUESTION: "question", Asked.ANIMAL: "animal", Asked.PAGE: "page"}
 _KEPT = (
     "what kind of question was answered, the animal it named and the guide page that was opened, "
-    "here in this server; no text and no person. New ones come in within a minute and go after "
-    "two years"
+    "in this server alone; no text and no person. Counts are deleted after two years"
 )
 _WEEK = "runs from Monday to Sunday, by UTC"
 
@@ -40,6 +40,9 @@ def asked_for(command: str, given: Mapping[str, str]) -> tuple[tuple[Asked, str]
 
     Only names of ours are counted, never what was typed.
     """
+    if command == _FORGETTING:
+        # Else the counts would begin anew with the question that deleted them.
+        return ()
     found = [(Asked.QUESTION, command)]
     animal = find(given.get("animal", ""))
     if animal is not None:
@@ -84,7 +87,7 @@ async def stats(query: StatsQuery, context: Context, desk: Desk) -> Reply:
 
 
 def _nothing(span: str, weeks: int, context: Context) -> Reply:
-    steps = ["Ask anything here and look again in a minute: convert 14in"]
+    steps = ["Ask anything here, then look again: convert 14in"]
     if weeks < 104:
         steps.append("Look further back: server stats weeks:104")
     return Reply(

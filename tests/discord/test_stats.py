@@ -142,3 +142,23 @@ async def test_the_other_unit_of_an_answer_is_not_counted_again(
         (Asked.QUESTION, "distance"): 1,
         (Asked.ANIMAL, "bearded-dragon"): 1,
     }
+
+
+async def test_what_was_asked_a_moment_ago_is_in_the_counts(world: World, keeper: Keeper) -> None:
+    async with world.running(keeper()):
+        await world.slash("distance", TUBE)
+        shown = await world.slash("server stats", user=PEBBLE)
+    assert "1 question asked, 1 animal named" in shown.text
+
+
+async def test_what_is_forgotten_does_not_come_back_with_the_next_round(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    async with world.running(keeper()):
+        await world.slash("distance", TUBE)
+        asked = await world.slash("server forget", user=PEBBLE)
+        done = await world.slash("server forget", {"sure": "yes"}, user=PEBBLE)
+    assert "for good" in asked.text
+    assert "deleted for good" in done.text
+    assert await counts(store) == {}
+    assert GARDEN.id not in await store.servers.known()

@@ -171,14 +171,15 @@ class Memory:
                 if kind is Asked.PAGE or not again:
                     self._counts[server, kind, name] += 1
 
-    async def keep_counts(self) -> None:
-        """Keep what was counted; what cannot be kept now is kept later."""
-        counted, self._counts = self._counts, Counter()
-        by_server: dict[int, dict[tuple[Asked, str], int]] = {}
-        for (server, kind, name), times in counted.items():
-            by_server.setdefault(server, {})[kind, name] = times
+    async def keep_counts(self, only: int | None = None) -> None:
+        """Keep what was counted, of all servers or of one; what cannot be kept is kept later."""
         today = self.clock().date()
-        for server, asked in by_server.items():
+        servers = {server for server, _, _ in self._counts} if only is None else {only}
+        for server in servers:
+            # Taken one by one, so that what fails for one is not lost for the others.
+            asked = {key[1:]: n for key, n in self._counts.items() if key[0] == server}
+            for key in asked:
+                del self._counts[server, *key]
             try:
                 await self.store.counts.add(server, today, asked)
             except StoreError:

@@ -25,6 +25,7 @@ from bot.keeping.words import MOST_IMPORT
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
 from bot.reply import Reply
+from bot.store.errors import StoreError
 from bot.stored_commands import GROUPS, STORED_COMMANDS
 
 if TYPE_CHECKING:
@@ -111,6 +112,9 @@ async def _reply(
     command: Command,
     filled: Mapping[str, Any],
 ) -> Reply:
+    if command.who == "moderator":
+        # So that the newest are shown, and none outlives what a moderator deletes.
+        await _keep_counts(memory, interaction)
     given = {}
     for name, value in filled.items():
         if isinstance(value, discord.Attachment):
@@ -122,6 +126,14 @@ async def _reply(
             given[name] = value
     desk = memory.desk(interaction)
     return await ask_stored_options(command.name, given, client.preferences(), desk)
+
+
+async def _keep_counts(memory: Memory, interaction: _Interaction) -> None:
+    try:
+        await memory.keep_counts(interaction.guild_id)
+    except StoreError:
+        # They are kept later; what the moderator asked tells of the trouble itself.
+        return
 
 
 async def _message(interaction: _Interaction, command: Command, reply: Reply) -> Message:
