@@ -1,7 +1,7 @@
 """What a server asks, counted as it is meant and shown to its moderators alone, with a picture."""
 
-from collections.abc import AsyncIterator, Callable
-from datetime import UTC, datetime, timedelta
+from collections.abc import AsyncIterator, Callable, Mapping
+from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -12,9 +12,11 @@ from bot.fronts.discord.client import Noonstone
 from bot.fronts.studio import Studio
 from bot.kept.counts import Asked
 from bot.preferences import Preferences
+from bot.store.counts import Counts
+from bot.store.errors import StoreUnavailableError
 from bot.store.store import Store
 from tests.discord.artists import hopeless, told
-from tests.discord.cast import FERN, GARDEN, PEBBLE, direct
+from tests.discord.cast import BURROW, FERN, GARDEN, PEBBLE, direct, in_server
 from tests.discord.message_limits import message_breaches
 from tests.discord.saving import Keeper, keeper, store
 from tests.discord.world import World
@@ -162,3 +164,30 @@ async def test_what_is_forgotten_does_not_come_back_with_the_next_round(
     assert "deleted for good" in done.text
     assert await counts(store) == {}
     assert GARDEN.id not in await store.servers.known()
+
+
+async def test_counts_that_cannot_be_kept_for_one_server_are_not_lost_for_another(
+    world: World, keeper: Keeper, store: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    kept = Counts.add
+    refused: list[int] = []
+
+    async def refusing_once(
+        self: Counts, server: int, day: date, asked: Mapping[tuple[Asked, str], int]
+    ) -> None:
+        if not refused:
+            refused.append(server)
+            raise StoreUnavailableError
+        await kept(self, server, day, asked)
+
+    bot = keeper()
+    async with world.running(bot):
+        for where in (in_server(GARDEN), in_server(BURROW)):
+            await world.slash("convert", {"value": "14in"}, where=where)
+        monkeypatch.setattr(Counts, "add", refusing_once)
+        assert bot.memory is not None
+        with pytest.raises(StoreUnavailableError):
+            await bot.memory.keep_counts()
+        await bot.memory.keep_counts()
+    for server in (GARDEN, BURROW):
+        assert [c.times for c in await store.counts.since(server.id, NOW.date())] == [1]
