@@ -12,7 +12,7 @@ def animals_heard(scene: Scene) -> Iterator[Fact | Ask]:
     """Return every animal once, and a question where only its kin was named, or two were."""
     first: dict[str, Fact] = {}
     for mark in scene.of("animal"):
-        if scene.denial(mark):
+        if scene.denial(mark) or scene.of_others(mark):
             continue
         fact = scene.fact(FactName.ANIMAL, mark.value, mark, assumed=mark.slip)
         first.setdefault(mark.value, fact)

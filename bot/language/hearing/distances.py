@@ -94,6 +94,17 @@ def _is_no_distance(scene: Scene, figure: Figure) -> bool:
     adjective = scene.after(figure.end, frozenset(("size",)), figure.end + 14)
     if adjective and not scene.words(figure.end, adjective.start):
         return True
+    if scene.next_word(figure.end) in word_list("things_with_a_size"):
+        return True
+    living = scene.before(figure.start, frozenset(("person", "animal")), figure.start - 24)
+    between = scene.words(living.end, figure.start) if living else []
+    told = living is not None and (living.kind == "person" or bool({"is"} & set(between)))
+    if living and told and set(between) <= word_list("before_age"):
+        # "She's 12 cm" tells her length, "him 12 cm from the tube" a distance.
+        following = scene.words(figure.end, figure.end + 12)[:1]
+        pronoun = _is_pronoun(scene, living)
+        if not pronoun and not word_list("ways") & set(following):
+            return not scene.text[living.end : figure.start].count(",")
     corrected = scene.after(figure.end, frozenset(("corrected",)), scene.sentence(figure.start)[1])
     return corrected is not None and len(scene.words(figure.end, corrected.start)) <= 1
 
@@ -146,6 +157,8 @@ def _source(scene: Scene, figure: Figure, told: list[tuple[int, str]]) -> str | 
     _, end = scene.clause(figure.start)
     after = scene.after(figure.end, _SOURCES, min(end, figure.end + 60))
     if after and word_list("ways") & set(scene.words(figure.end, after.start)[-2:]):
+        return _side_of(after)
+    if after and not scene.words(figure.end, after.start) and scene.next_word(after.end) == "to":
         return _side_of(after)
     before = bisect_left(told, (figure.start, ""))
     if before:

@@ -22,7 +22,7 @@ _DIMENSIONS = (
 )
 _START = re.compile(rf"(?<![a-z0-9_])(?:[-+]?\.?[0-9]|(?:{WORDED})(?= ))")
 _DEGREES = re.compile(r"\s*(?:°|deg(?:rees?)?|grad(?:e|es|os)?)(?![a-z])")
-_PERCENT = re.compile(r"\s*(?:%|percent|per cent|pct)")
+_PERCENT = re.compile(r"\s*(?:%|percent|per cent|pct|perc(?![a-z]))")
 _CLOCK = re.compile(r"([0-9]{1,2})(?::([0-9]{2}))?\s*(am|pm|a\.m\.|p\.m\.)?(?![0-9a-z])")
 _PAIR = re.compile(r"([0-9]{2,3})\s?/\s?([0-9]{2,3})(?![0-9/.,a-z%°])")
 _SKIP = re.compile(
@@ -37,6 +37,8 @@ _GALLONS = re.compile(r"([0-9]{2,3})\s?g(?=\s(?:tank|breeder|long|aquarium|tall)
 _IN_THE = re.compile(
     r"\s+(?:a|an|the|my|his|her|their|our|this|that|it|one|summer|winter|there|here)\b"
 )
+# After these a "w" is short for "with": 88 w a 60w bulb, 10.0 w/ reflector.
+_WITH = re.compile(r"/|(?<=\sw)\s+(?:a|an|the|my|his|her|no|both|only|some|this|it)\b")
 # One letter alone is a unit only where it touches its number.
 _TOUCHING = frozenset("sdylkh")
 
@@ -174,6 +176,8 @@ def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool
     last = written[-1]
     if last == '"':
         return side.end - 1 in closing
+    if last == "w" and _WITH.match(text, side.end):
+        return True
     if last == "'":
         return text[side.end : side.end + 1].isalpha() and text[side.end] != "x"
     if re.search(r"\s+in$", written):

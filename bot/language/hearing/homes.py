@@ -1,5 +1,6 @@
 """The enclosure in a sentence: its size, its volume, its material; and the length of a tube."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
@@ -20,6 +21,8 @@ _TUBE = frozenset(("tube", "lamp"))
 _SURELY_CM = 100
 # The shortest tube that is sold, and the shortest box somebody calls a tank.
 _SHORTEST_TUBE_M, _SHORTEST_HOME_M = Fraction(1, 4), Fraction(1, 4)
+# Between its length and a tube there may stand its watts.
+_UP_TO_TUBE = re.compile(r"[ -]*(?:[0-9]{2} ?w(?:atts?)? )?(?:long )?")
 _INCHES_OR_CM = "Are these inches or centimetres?"
 
 
@@ -90,6 +93,11 @@ def _length(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
 
 def _of_home(scene: Scene, figure: Figure) -> bool:
     start, end = scene.clause(figure.start)
+    if scene.next_word(figure.end) == "long":
+        # "She lives on a wooden table, 2 m long."
+        near = scene.before(figure.start, _HOME | {"animal", "tube"}, figure.start - 16)
+        if near and near.kind == "home" and not scene.words(near.end, figure.start):
+            return True
     home = scene.after(figure.end, _HOME | {"material"}, min(end, figure.end + 24))
     after = set(scene.words(figure.end, home.start)) if home else {"no"}
     if after <= {"long", "wooden", "glass", "pvc", "big", "large"}:
@@ -125,8 +133,14 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
 
 
 def _of_tube(scene: Scene, figure: Figure) -> bool:
-    tube = scene.after(figure.end, _TUBE, figure.end + 8)
-    if tube is None or scene.words(figure.end, tube.start) not in ([], ["long"]):
+    tube = scene.after(figure.end, _TUBE, figure.end + 20)
+    if tube is None or not _UP_TO_TUBE.fullmatch(scene.text, figure.end, tube.start):
+        return False
+    lamp = scene.before(figure.start, _TUBE | {"heat"}, figure.start - 20)
+    length = scene.figures.within(tube.end, tube.end + 10)
+    listed = lamp and not scene.words(lamp.end, figure.start) and length
+    if listed and length[0].kind == "length":
+        # "Heat lamp 14in uvb 11in": each length stands behind its own lamp.
         return False
     if tube.kind == "lamp" and tube.value not in ("t5", "t5 ho", "t8"):
         return False

@@ -19,6 +19,7 @@ __all__ = ["fixtures", "lamp_kinds", "tubes"]
 _BARE_STRENGTHS = frozenset((5, 6, 10, 12, 14))
 # What a percentage may be of, if it is not of the tube.
 _SHARES = frozenset(("humidity", "share", "control"))
+_SHORT_PERCENT = re.compile(r"(?:pct|perc)\Z")
 # The strength may stand between the two parts of the name: T5 12% HO.
 _HIGH_OUTPUT = re.compile(r"[ ,]*[0-9.]{1,4} ?(?:%|percent|pct)?,? (?:ho|high output)(?![a-z])")
 _WHICH_TUBE = "Which strength is on the label of the tube that hangs there?"
@@ -56,7 +57,7 @@ def _strength(figure: Figure) -> TubeStrength | None:
     if len(figure.sides) != 1:
         return None
     try:
-        return read_tube_strength(figure.text.replace("pct", "%"))
+        return read_tube_strength(_SHORT_PERCENT.sub("%", figure.text))
     except NotUnderstoodError:
         return None
 

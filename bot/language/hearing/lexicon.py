@@ -14,6 +14,8 @@ __all__ = ["Mark", "Phrases", "animal_phrases", "known_phrases", "marks_of", "to
 
 _THINGS = frozenset(("lamp", "heat", "tube", "mesh", "lid", "thermometer", "control"))
 _TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)*[0-9]{0,2}|[0-9]+")
+# A letter held down: coool, sooo.
+_DRAWN_OUT = re.compile(r"([a-z])\1{2,}")
 # What may stand between two words of one phrase.
 _JOINT = re.compile(r"[ \t]*[-:=/]?[ \t]*\Z")
 
@@ -117,7 +119,7 @@ def marks_of(
     """
     # Each word is looked up once, however often it is repeated.
     known = {
-        word: corrected(word.replace("'", ""), phrases.words, also)
+        word: corrected(_DRAWN_OUT.sub(r"\1\1", word.replace("'", "")), phrases.words, also)
         for word in {token[0] for token in places}
     }
     words = [known[word].word for word, _, _ in places]

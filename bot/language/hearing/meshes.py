@@ -1,5 +1,6 @@
 """What is between tube and animal: mesh over or under the tube, its share or weave, the lid."""
 
+import re
 from collections.abc import Iterator
 
 from bot.language.hearing.facts import Ask, Fact, FactName, Lid, Placement
@@ -17,6 +18,8 @@ _SOURCES = frozenset(("tube", "heat", "lamp"))
 _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 # How far around a mesh the lamp is looked for that stands on it, in characters.
 _REACH = 300
+_OTHERS = frozenset(("cat", "cats", "dog", "he", "she", "kid", "kids"))
+_IT = re.compile(r" (?:it|that)\b")
 _WHAT_THEN = (
     "What is between tube and animal, then: nothing, or a mesh and how much it blocks (45%)?"
 )
@@ -171,8 +174,15 @@ def _placements(scene: Scene) -> Iterator[Fact | Ask]:
         parts = (mark, mesh) if mesh else (mark,)
         if mesh and scene.free(mesh) and mesh.kind == "mesh":
             yield scene.fact(FactName.LID, Lid.MESH, *parts)
-        if subject == "uv" or (subject is None and mesh):
+        if subject == "uv" or (subject is None and mesh and not _somebody_is(scene, mark)):
             yield scene.fact(FactName.PLACEMENT, Placement.OVER, *parts)
+
+
+def _somebody_is(scene: Scene, over: Mark) -> bool:
+    """Say whether it is an animal that is on the mesh, and no lamp."""
+    start, _ = scene.clause(over.start)
+    living = scene.before(over.start, frozenset(("animal", "person", "kin")), start)
+    return living is not None or bool(_OTHERS & set(scene.words(start, over.start)))
 
 
 def _behind_reading(scene: Scene, mark: Mark) -> bool:
@@ -185,6 +195,10 @@ def _mesh_after(scene: Scene, over: Mark) -> Mark | None:
     """Return the mesh that something is said to be over."""
     _, end = scene.clause(over.start)
     mesh = scene.after(over.end, _MESHY, end)
+    if _IT.match(scene.text, over.end):
+        # "The lid is mesh, the tube lies on it."
+        mesh = scene.before(over.start, _MESHY | {"reference", "home"}, over.start - 80)
+        return mesh if mesh and mesh.kind in _MESHY and mesh.value in ("noun", "mesh") else None
     if mesh is None or not scene.free(mesh) or mesh.value in ("side", "nothing", "solid", "glass"):
         return None
     fillers = {"the", "a", "my", "his", "her", "this", "its", "of", "tank", "top"}

@@ -38,12 +38,24 @@ def _lamp_of(scene: Scene, figure: Figure) -> Mark | None:
     """Return the lamp that a wattage belongs to: the next word, else the one before."""
     start, end = scene.clause(figure.start)
     after = scene.after(figure.end, _LAMPS, end)
-    if after and len(scene.words(figure.end, after.start)) <= 2:
-        return after
     before = scene.before(figure.start, _LAMPS, start)
+    between = scene.words(figure.end, after.start) if after else ["no"] * 3
+    touches = before is not None and not scene.words(before.end, figure.start)
+    if touches and (between or (after and _has_its_own(scene, after))):
+        return before
+    if after and len(between) <= 2 and "and" not in between:
+        return after
     if before and len(scene.words(before.end, figure.start)) <= 3:
         return before
-    return None
+    dark = scene.before(figure.start, _LAMPS, max(scene.sentence(figure.start)[0], start - 30))
+    listed = dark is not None and not scene.words(dark.end, figure.start)
+    return dark if dark and listed and dark.value in _WITHOUT_LIGHT else None
+
+
+def _has_its_own(scene: Scene, lamp: Mark) -> bool:
+    """Say whether a lamp is followed by its own watts: halogen 50w ceramic 60w."""
+    figures = scene.figures.within(lamp.end, lamp.end + 8)
+    return any(f.kind == "power" and not scene.words(lamp.end, f.start) for f in figures)
 
 
 def controls(scene: Scene) -> Iterator[Fact | Ask]:
@@ -60,6 +72,10 @@ def controls(scene: Scene) -> Iterator[Fact | Ask]:
             continue
         if thermostat:
             yield scene.fact(FactName.THERMOSTAT, True, mark)
+            continue
+        lamp = scene.after(mark.end, _LAMPS, mark.end + 16)
+        if scene.text[mark.start : mark.end] == "dim" and lamp:
+            # A dim red bulb is no dimmer.
             continue
         setting = _setting(scene, mark)
         if setting:

@@ -153,6 +153,11 @@ class Scene:
         turn = self._turned(part, start)
         return Standing(turn.kind) if turn else Standing.HAVE
 
+    def of_others(self, part: Part) -> bool:
+        """Say whether a part is told of somebody else's animal or set-up."""
+        turn = self._turned(part, max(self.sentence(part.start)[0], part.start - _REACH))
+        return turn is not None and turn.value == "others"
+
     def _turned(self, part: Part, start: int) -> Mark | None:
         """Return the word that makes a wish, a question or a plan of a part, if there is one."""
         turn = self.before(part.start, _TURNS, start)
@@ -194,7 +199,8 @@ class Scene:
             return None
         between = self.words(content.end, part.start)
         if content.kind == "not":
-            fitting = [word for word in between if word not in word_list("articles")]
+            passed_over = word_list("articles") | {"or", "nor"}
+            fitting = [word for word in between if word not in passed_over]
             told_by_others = content.value == "from" and isinstance(part, Figure)
             denies = content.value != "unsure" and not told_by_others
             return content if denies and len(fitting) <= 1 and "but" not in between else None

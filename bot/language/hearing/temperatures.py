@@ -5,6 +5,7 @@ The rule for a bare number: on a basking spot up to 55 is °C and from 75 °F; a
 agree, and is asked about otherwise.
 """
 
+import re
 from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import replace
@@ -50,7 +51,9 @@ _NO_COUNT = 60
 _COUNTED = frozenset(
     ("bucks", "dollars", "euros", "pounds", "quid", "crickets", "roaches", "grams")
 )
-_NOW = frozenset(("its", "it's", "only", "now", "just"))
+_ENDS = re.compile(r"\s*(?:[,.;!?)\n/]|and\b|\Z)")
+_MINE = frozenset(("mine", "mines", "mine's"))
+_NOW = frozenset(("its", "it's", "only", "now", "just")) | _MINE
 _WHERE = "Where was this temperature read: basking spot, warm end, cool end, night or room?"
 
 
@@ -63,8 +66,11 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
 
     def limit(figure: Figure, place: Mark) -> float:
         if place.kind == "perch":
-            told = figure.kind != "plain" or _says_reading(scene, place, figure)
-            return _PERCH_COST if told and place.start < figure.start else 0
+            if place.start > figure.start:
+                return 0
+            if _says_reading(scene, place, figure):
+                return _WEAK_COST
+            return _PERCH_COST if figure.kind != "plain" else 0
         if figure.kind != "plain":
             return MOST_COST
         return _WEAK_COST if place.value in ("hot", "there") else _BARE_COST
@@ -86,7 +92,8 @@ def _says_reading(scene: Scene, perch: Mark, figure: Figure) -> bool:
     """Say whether a bare number is told as the temperature of a perch: dock is at 92."""
     said = set(scene.words(perch.end, figure.start))
     distance = word_list("ways") - {"at"}
-    plain = bool(said) and said <= word_list("reads") and figure.low >= _NO_COUNT
+    hot = figure.kind != "plain" or figure.low >= _NO_COUNT
+    plain = bool(said) and said <= word_list("reads") and hot
     return plain and scene.next_word(figure.end) not in distance
 
 
@@ -98,7 +105,7 @@ def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[
     for figure in figures:
         start = max(scene.clause(figure.start)[0], figure.start - _SAME_BREATH)
         said = scene.words(start, figure.start)
-        told = {"it", "its", "it's"} & set(said)
+        told = ({"it", "its", "it's"} | _MINE) & set(said)
         now = figure.kind != "plain" or (figure.low >= _NO_COUNT and _NOW & set(said[-2:]))
         if figure.start in linked_already or not (told and now):
             continue
@@ -117,6 +124,9 @@ def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[
 def _place_spoken_of(scene: Scene, figure: Figure) -> Mark | None:
     """Return the place that "it" stands for where no temperature of it was told before."""
     start = max(scene.sentence(figure.start)[0], figure.start - _SAME_BREATH)
+    if _MINE & set(scene.words(start, figure.start)):
+        # "Good hot spot for an iguana? Mine is at 90."
+        start = max(0, figure.start - _SAME_BREATH)
     place = scene.before(figure.start, frozenset(("place", "temperature")), start)
     return place if place and place.value in ("basking", "warm", "cool", "room") else None
 
@@ -135,6 +145,9 @@ def _may_be(scene: Scene, figure: Figure) -> bool:
     if figure.low >= _NO_COUNT and scene.next_word(figure.end) not in _COUNTED:
         return True
     following = scene.next_word(figure.end)
+    place = scene.before(figure.start, frozenset(("place",)), figure.start - 16)
+    if place and not scene.words(place.end, figure.start) and not following.endswith("s"):
+        return following not in _COUNTED
     marked = any(m.start <= figure.end + 2 for m in scene.marks.within(figure.end, figure.end + 40))
     return not following or following in word_list("may_follow") or marked
 
@@ -167,6 +180,8 @@ def _as_place(scene: Scene, mark: Mark) -> Mark | None:
         return None
     if mark.kind == "place":
         return mark if _is_meant(scene, mark) else None
+    if mark.kind == "away" and _is_under(scene, mark):
+        return Mark("place", "basking", mark.start, mark.end)
     said = set(scene.words(max(0, mark.start - 16), mark.start)[-2:])
     if mark.kind in ("heat", "lamp") and {"under", "beneath"} & said:
         return Mark("place", "basking", mark.start, mark.end)
@@ -174,6 +189,12 @@ def _as_place(scene: Scene, mark: Mark) -> Mark | None:
         at = {"on", "at", "under"} & said or scene.text.startswith("basking", mark.start)
         return Mark("place" if at else "perch", "basking", mark.start, mark.end)
     return None
+
+
+def _is_under(scene: Scene, mark: Mark) -> bool:
+    """Say whether "under" ends a clause behind a temperature: 98 under, 75 other end."""
+    word = scene.text[mark.start : mark.end] in ("under", "underneath", "beneath")
+    return word and _ENDS.match(scene.text, mark.end) is not None
 
 
 def _is_meant(scene: Scene, mark: Mark) -> bool:

@@ -28,6 +28,10 @@ _CHANGED = frozenset(("changed", "replaced", "bought", "installed", "swapped", "
 _SOMEBODY = re.compile(
     r"(?: old)? (?:sons?|daughters?|kids?|child|children|boys?|girls?|brother|sister)\b"
 )
+_DOTTED = re.compile(
+    r"\bon (?:at )?([0-9]{1,2})[.h]([0-5][0-9])\b[^0-9\n]{0,20}"
+    r"off (?:at )?([0-9]{1,2})[.h]([0-5][0-9])\b"
+)
 _ON_OFF = re.compile(
     r"([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*on\s*(?:and|,|/)?\s*([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*off"
 )
@@ -57,6 +61,12 @@ def _on_off(scene: Scene) -> Iterator[Fact | Ask]:
         if on + off == 24:
             scene.take(*scene.figures.within(match.start(), match.end()))
             yield _day(scene, on, match.start(), match.end())
+    for match in _DOTTED.finditer(scene.text):
+        on, off = (int(match[i]) + int(match[i + 1]) / 60 for i in (1, 3))
+        hours = (off - on) % 24
+        if _SHORTEST_DAY_H <= hours <= _LONGEST_DAY_H:
+            scene.take(*scene.figures.touching(match.start(), match.end()))
+            yield _day(scene, hours, match.start(), match.end())
     for figure in scene.loose("pair"):
         on, off = (int(side.value) for side in figure.sides)
         if on + off == 24 and min(on, off) >= _SHORTEST_DAY_H:

@@ -50,7 +50,7 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
     "40 gallon tank": {("volume", "40 gal", False)},
     "55 gal": {("volume", "55 gal", False)},
     "glass lid": {("lid", "glass", False)},
-    "mesh lid with the tube over it": {("lid", "mesh", False)},
+    "mesh lid with the tube over it": {("lid", "mesh", False), ("placement", "over", False)},
     "thermostat on the mat": {("thermostat", "yes", False), ("lamp", "heat mat", False)},
     "4x2x2 with basking 98": {("enclosure", "4x2x2 ft", True), ("basking", "98 F", True)},
     # From where a distance is meant.
