@@ -4,6 +4,6 @@ Rooms: ``uv`` (tube, screen, lamp, placement), ``heat`` (surface, air, night), `
 set-up in one box), ``daylight`` (day length), ``animals`` (what each animal wants),
 ``uncertainty`` (how doubts combine), ``sources`` (where every number comes from). Units are in
 the names: ``distance_m``, ``surface_c``. Nothing here imports ``bot``. A new formula goes into
-the room of its topic, with its source in ``data/sources*.toml`` and a row in
-``tests/published``.
+the room of its topic, with its source in ``data/sources*.toml`` and something that
+proves it in ``tests/published`` or ``tests/reference``.
 """

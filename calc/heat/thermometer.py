@@ -90,7 +90,8 @@ def surface_behind(
     Notes
     -----
     For a thermometer that allows for reflection at its own setting, as calibrated ones do. The
-    fourth power stands for the band of 8 to 14 µm: good to 0.1 K down to 0.67. What is mirrored
+    fourth power stands for the band of 8 to 14 µm: good to 0.3 K down to 0.67 and up to 50 °C
+    shown. What is mirrored
     is the hot lamp, not the room, if shot from beside it. Below 0.5 nonsense: refused.
     Source: ir_thermography.
 

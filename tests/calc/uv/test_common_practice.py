@@ -1,4 +1,4 @@
-"""One fitted constant against the trade's six distance rows (uv_distances.toml)."""
+"""One fitted constant against the six distance rows of keepers: common practice, no source."""
 
 from typing import Any
 
@@ -9,9 +9,19 @@ from calc.uv.lamp import CLASS_CONSTANT_UVI_M, Fixture, Lamp, uvi_at
 from calc.uv.placement import Verdict, place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.tube import line_shape
-from tests.published.printed import printed_table
 
-ROWS = printed_table("uv_distances")["rows"]
+# Strength, fixture, share that the screen passes, tube to back for UVI 5 (nearer) and 3 [in].
+ROWS: list[dict[str, Any]] = [
+    {"strength": strength, "fixture": fixture, "passes": passes, "near_in": near, "far_in": far}
+    for strength, fixture, passes, near, far in (
+        (12.0, "POLISHED", 1.00, 16.0, 20.0),
+        (12.0, "PLAIN", 1.00, 12.0, 16.0),
+        (6.0, "POLISHED", 1.00, 10.0, 12.0),
+        (6.0, "PLAIN", 1.00, 8.0, 10.0),
+        (12.0, "POLISHED", 0.55, 10.0, 14.0),
+        (12.0, "PLAIN", 0.55, 8.0, 10.0),
+    )
+]
 INCH_M = 0.0254
 FITTED_LENGTH_M = 0.52
 
