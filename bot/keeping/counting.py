@@ -7,7 +7,7 @@ from bot import guide
 from bot.answers.figures import calendar_day
 from bot.answers.linking import page_links
 from bot.desk import Desk
-from bot.keeping.counts_told import counted, name_of, page_title, picture_of
+from bot.keeping.counts_told import counted, listed, page_title, picture_of
 from bot.keeping.places import server_of
 from bot.keeping.weekly import LEAST_POINTED, OPENED_ONCE_IN, Passed, Tallied, passed_by, tallied
 from bot.kept.counts import Asked
@@ -128,7 +128,7 @@ def _week(found: Tallied) -> str:
 
 def _most(found: Tallied, kind: Asked) -> str:
     names = found.names[kind]
-    shown = ", ".join(f"{name_of(kind, name)} {times}" for name, times in names[:_MOST_NAMES])
+    shown = listed(kind, names[:_MOST_NAMES])
     rest = names[_MOST_NAMES:]
     times = sum(times for _, times in rest)
     return f"{shown}; {len(rest)} more, {times} together" if rest else shown
@@ -175,11 +175,11 @@ def _guide_rows(passed: tuple[Passed, ...], *, on_a_site: bool) -> Iterator[Row]
             f"({by}), and it was opened {counted(page.opened, 'time')}",
         )
     if passed:
-        more = len(passed) - _MOST_PASSED
-        others = f"{counted(more, 'page')} more like this. " if more > 0 else ""
+        more = len(passed) > _MOST_PASSED
+        first = f"It has {len(passed)} pages, {_MOST_PASSED} are shown. " if more else ""
         yield Row(
             label="How a page gets on this list",
-            text=f"{others}At least {LEAST_POINTED} answers pointed to it, and it was opened at "
+            text=f"{first}At least {LEAST_POINTED} answers pointed to it, and it was opened at "
             f"most once for every {OPENED_ONCE_IN} of them. The counts cannot say why: the "
             "answer may have been enough, or nobody sees the button",
         )

@@ -12,7 +12,7 @@ from bot.kept.counts import Asked
 from bot.reply import Picture
 from calc.animals import animals
 
-__all__ = ["counted", "name_of", "page_title", "picture_of"]
+__all__ = ["counted", "listed", "page_title", "picture_of"]
 
 _MOST_ROWS = {Asked.QUESTION: 6, Asked.ANIMAL: 6, Asked.PAGE: 4}
 _MOST_PASSED = 3
@@ -34,12 +34,18 @@ def counted(times: int, noun: str) -> str:
     return f"{times} {noun}{'' if times == 1 else 's'}"
 
 
-def name_of(kind: Asked, name: str) -> str:
+def _name_of(kind: Asked, name: str) -> str:
     """Return what was counted by its name; one that is no longer known keeps its short name."""
     if kind is Asked.ANIMAL:
         known = animals().get(name)
         return known.name if known else name
     return page_title(name) if kind is Asked.PAGE else name
+
+
+def listed(kind: Asked, names: Sequence[tuple[str, int]]) -> str:
+    """Return names with how often each; titles of pages, which hold commas, stand in quotes."""
+    quote = "“{}”" if kind is Asked.PAGE else "{}"
+    return ", ".join(f"{quote.format(_name_of(kind, name))} {times}" for name, times in names)
 
 
 def page_title(slug: str) -> str:
@@ -88,7 +94,7 @@ def _group(found: Tallied, kind: Asked) -> TallyGroup:
     return TallyGroup(
         heading=f"{_HEADINGS[kind]}: {found.total(kind)}",
         rows=tuple(
-            TallyRow(name_of(kind, name), times, str(times)) for name, times in names[:most]
+            TallyRow(_name_of(kind, name), times, str(times)) for name, times in names[:most]
         ),
         shown=_shown(most, len(names)),
     )
@@ -115,9 +121,8 @@ def _alt(drawing: Tally, found: Tallied, passed: Sequence[Passed]) -> str:
     told = [f"Columns and bars. {drawing.title}. {drawing.subtitle}."]
     told += [_course(found, kind) for kind in Asked if found.names[kind]]
     for kind in Asked:
-        top = ", ".join(f"{name_of(kind, n)} {times}" for n, times in found.names[kind][:3])
-        if top:
-            told.append(f"{_HEADINGS[kind]} most often: {top}.")
+        if found.names[kind]:
+            told.append(f"{_HEADINGS[kind]} most often: {listed(kind, found.names[kind][:3])}.")
     told += [
         f"Hardly opened: “{page_title(p.page)}”, {counted(p.opened, 'time')}, while "
         f"{counted(p.pointed, 'answer')} pointed to it."

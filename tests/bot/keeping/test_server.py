@@ -146,7 +146,7 @@ async def test_counts_hold_names_of_ours_and_never_what_was_typed(ok: Ask, store
     reply = await ok("server stats weeks:8")
     assert row(reply, "Questions") == "guide 4, convert 2, distance 2"
     assert row(reply, "Animals named") == "bearded dragon 2"
-    assert row(reply, "Guide pages opened") == "What a screen does 2"
+    assert row(reply, "Guide pages opened") == "“What a screen does” 2"
     assert "uvi 5" in row(await ok("server stats weeks:26"), "Questions")
 
 

@@ -123,7 +123,7 @@ async def test_a_page_that_nobody_opens_is_shown_with_what_can_be_done(
         "“Measuring the distance”: 40 answers pointed to it (distance 30, uvi 10), and it was "
         "opened 0 times"
     )
-    assert "“Reflectors”" not in whole(reply)
+    assert "“Reflectors”:" not in whole(reply)
     assert "cannot say why" in row(reply, "How a page gets on this list")
     told = " ".join(reply.steps)
     assert "guide measuring-the-distance" in told
@@ -156,7 +156,7 @@ async def test_where_the_guide_is_on_a_site_nothing_is_said_of_pages_not_seen(
 async def test_a_page_or_an_animal_of_long_ago_keeps_its_short_name(ok: Ask, store: Store) -> None:
     await counted(store, {(Asked.PAGE, "a-page-gone"): 2, (Asked.ANIMAL, "an-animal-gone"): 1})
     reply = await ok("server stats")
-    assert row(reply, "Guide pages opened") == "a-page-gone 2"
+    assert row(reply, "Guide pages opened") == "“a-page-gone” 2"
     assert row(reply, "Animals named") == "an-animal-gone 1"
 
 
