@@ -30,6 +30,7 @@ _HIDE = re.compile(
 )
 _TOO_FAR = "No lamp over an animal hangs farther than 3 m (10 ft): what is it, such as 16in?"
 _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
+_BELOW = frozenset(("below", "under", "beneath", "underneath"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.
 _FURTHEST_M = 3
 # How far from its figure a reference is looked for, in characters.
@@ -137,15 +138,24 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
         if mark.kind in ("place", "temperature") or mark.kind == "restart":
             break
     person = scene.before(figure.start, frozenset(("person", "animal")), start)
-    if person and "below" in scene.words(figure.end, figure.end + 8):
+    if person and _BELOW & set(scene.words(figure.end, figure.end + 11)[:1]):
         return "back", (person,)
     for mark in scene.marks.before(figure.start, max(start, figure.start - _NEAR)):
+        if mark.kind == "reference" and _has_temperature(scene, mark):
+            break
         if mark.kind == "reference" and not _is_pronoun(scene, mark):
             return mark.value, (mark,)
         joined = {"to", "from", "and"} & set(scene.words(mark.start - 10, mark.start)[-1:])
         if mark.kind in ("place", "restart") or (mark.kind in _SOURCES and not joined):
             break
     return "", ()
+
+
+def _has_temperature(scene: Scene, mark: Mark) -> bool:
+    """Say whether a perch is told with its temperature: 36C at the slate."""
+    at = {"at", "on"} & set(scene.words(mark.start - 8, mark.start))
+    figures = scene.figures.within(mark.start - 18, mark.start)
+    return bool(at) and any(f.kind in ("temperature", "degrees") for f in figures)
 
 
 def _is_pronoun(scene: Scene, mark: Mark) -> bool:

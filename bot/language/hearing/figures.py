@@ -2,16 +2,16 @@
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 
 from bot.language.numerals import NUMERAL
 from bot.language.sides import TO, WORDED, Side, read_side
 from bot.language.sizes import cross_pattern
-from bot.language.units import Dimension, first_letters
+from bot.language.units import Dimension, exact, first_letters
 
-__all__ = ["Figure", "figures_of"]
+__all__ = ["Figure", "figures_of", "told_once"]
 
 _DIMENSIONS = (
     Dimension.LENGTH,
@@ -39,6 +39,9 @@ _IN_THE = re.compile(
 )
 # After these a "w" is short for "with": 88 w a 60w bulb, 10.0 w/ reflector.
 _WITH = re.compile(r"/|(?<=\sw)\s+(?:a|an|the|my|his|her|no|both|only|some|this|it)\b")
+# What stands between a figure and the same in the other unit, and how far the two may be apart.
+_BOTH_UNITS = re.compile(r"\s*(?:/|\(|=|or|aka|,? ?i\.?e\.?)\s*")
+_SI = {Dimension.LENGTH: ("m", Fraction(1, 20)), Dimension.TEMPERATURE: ("degC", Fraction(2))}
 # One letter alone is a unit only where it touches its number.
 _TOUCHING = frozenset("sdylkh")
 
@@ -92,6 +95,32 @@ def figures_of(text: str, taken: Iterable[tuple[int, int]], most: int) -> list[F
         found.append(figure)
         at = max(figure.end, at + 1)
     return found
+
+
+def told_once(figures: list[Figure], text: str) -> list[Figure]:
+    """Return the figures with those made one that say the same in two units: 15 in (38 cm)."""
+    kept: list[Figure] = []
+    for figure in figures:
+        before = kept[-1] if kept else None
+        if (
+            before
+            and _BOTH_UNITS.fullmatch(text, before.end, figure.start)
+            and _equal(before, figure)
+        ):
+            closed = "(" in text[before.end : figure.start] and text.startswith(")", figure.end)
+            kept[-1] = replace(before, end=figure.end + closed)
+        else:
+            kept.append(figure)
+    return kept
+
+
+def _equal(one: Figure, other: Figure) -> bool:
+    units = {one.unit, other.unit}
+    if None in units or len(units) == 1 or one.kind != other.kind or one.kind not in _SI:
+        return False
+    si, near = _SI[one.kind]
+    a, b = (exact(figure.low, figure.unit or "", si) for figure in (one, other))
+    return abs(a - b) <= (near if si == "degC" else near * max(abs(a), abs(b)))
 
 
 def _after_number(text: str, at: int) -> int:

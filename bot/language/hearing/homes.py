@@ -33,7 +33,8 @@ def homes(scene: Scene) -> Iterator[Fact | Ask]:
         yield from _size(scene, figure)
     for figure in scene.loose("volume"):
         measure = measure_of(figure, Dimension.VOLUME)
-        if measure and scene.standing(figure) in (Standing.HAVE, Standing.INTENT):
+        there = scene.standing(figure) in (Standing.HAVE, Standing.INTENT)
+        if measure and there and not scene.left_behind(figure):
             scene.take(figure)
             yield scene.fact(FactName.VOLUME, measure, figure)
     for figure in scene.loose("length"):
@@ -46,7 +47,7 @@ def homes(scene: Scene) -> Iterator[Fact | Ask]:
 
 
 def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
-    if scene.standing(figure) in (Standing.WISH, Standing.NOT):
+    if scene.standing(figure) in (Standing.WISH, Standing.NOT) or scene.left_behind(figure):
         return
     doubt = next((side.doubt for side in figure.sides if side.doubt), None)
     inches = "in" if figure.text.endswith("in inches") else None

@@ -19,6 +19,7 @@ __all__ = ["fixtures", "lamp_kinds", "tubes"]
 _BARE_STRENGTHS = frozenset((5, 6, 10, 12, 14))
 # What a percentage may be of, if it is not of the tube.
 _SHARES = frozenset(("humidity", "share", "control"))
+_WHETHER_GOOD = re.compile(r"\s+(?:ok|okay|fine|good|bad|safe|better|enough|needed|necessary)\b")
 _SHORT_PERCENT = re.compile(r"(?:pct|perc)\Z")
 # The strength may stand between the two parts of the name: T5 12% HO.
 _HIGH_OUTPUT = re.compile(r"[ ,]*[0-9.]{1,4} ?(?:%|percent|pct)?,? (?:ho|high output)(?![a-z])")
@@ -141,11 +142,17 @@ def _with_denial(scene: Scene, mark: Mark, denied: bool) -> tuple[Part, ...]:
     return (word, mark) if word else (mark,)
 
 
+def _is_questioned(scene: Scene, mark: Mark) -> bool:
+    """Say whether a lamp is only asked about: is a heat mat ok for a python?"""
+    asked = scene.words(mark.start - 8, mark.start)[-2:] in (["is", "a"], ["is", "an"])
+    return asked and _WHETHER_GOOD.match(scene.text, mark.end) is not None
+
+
 def lamp_kinds(scene: Scene) -> Iterator[Fact | Ask]:
     """Return the kinds of lamp and heater that are there, and those that are said not to be."""
     for mark in scene.of("lamp"):
         standing = scene.standing(mark)
-        if standing is Standing.ASKED:
+        if standing is Standing.ASKED or _is_questioned(scene, mark):
             question = f"Is there such a lamp ({mark.value}) in use already?"
             yield scene.ask(FactName.LAMP, question, mark)
         elif standing is Standing.NOT:

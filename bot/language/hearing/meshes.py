@@ -20,6 +20,7 @@ _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 _REACH = 300
 _OTHERS = frozenset(("cat", "cats", "dog", "he", "she", "kid", "kids"))
 _IT = re.compile(r" (?:it|that)\b")
+_THE_LID = re.compile(r" (?:the|its|my|that) (?:lid|top|roof)\b")
 _WHAT_THEN = (
     "What is between tube and animal, then: nothing, or a mesh and how much it blocks (45%)?"
 )
@@ -195,6 +196,10 @@ def _mesh_after(scene: Scene, over: Mark) -> Mark | None:
     """Return the mesh that something is said to be over."""
     _, end = scene.clause(over.start)
     mesh = scene.after(over.end, _MESHY, end)
+    if _THE_LID.match(scene.text, over.end):
+        # "Mesh lid, and the tube lies on the lid."
+        mesh = scene.before(over.start, _MESHY, 0)
+        return mesh if mesh and mesh.value in ("noun", "mesh") and not scene.denial(mesh) else None
     if _IT.match(scene.text, over.end):
         # "The lid is mesh, the tube lies on it."
         mesh = scene.before(over.start, _MESHY | {"reference", "home"}, over.start - 80)

@@ -7,7 +7,7 @@ from enum import Enum
 from typing import NamedTuple
 
 from bot.language.hearing.facts import Ask, Fact, FactName, FactValue
-from bot.language.hearing.figures import Figure, figures_of
+from bot.language.hearing.figures import Figure, figures_of, told_once
 from bot.language.hearing.lexicon import Mark, animal_phrases, known_phrases, marks_of, tokens_of
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.word_lists import word_list
@@ -45,6 +45,7 @@ _DIGIT = re.compile(r"[0-9]")
 _WORD = re.compile(r"[a-z0-9']+")
 _ALSO = frozenset(["or", "nor", "and", "a", "an", "any", "the"])
 _GUESSES = frozenset(("hedge", "not"))
+_NOT = frozenset(("not",))
 _HOW = frozenset(("how",))
 _OWN = re.compile(r"\s+(?:the|my|this|it)\b")
 # A figure that comes with a thing which may only be thought of: a 12% tube, a 40w mat.
@@ -150,6 +151,8 @@ class Scene:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
         if self.denial(part):
             return Standing.NOT
+        if isinstance(part, Mark) and self._unsure(part, start):
+            return Standing.ASKED
         turn = self._turned(part, start)
         return Standing(turn.kind) if turn else Standing.HAVE
 
@@ -157,6 +160,20 @@ class Scene:
         """Say whether a part is told of somebody else's animal or set-up."""
         turn = self._turned(part, max(self.sentence(part.start)[0], part.start - _REACH))
         return turn is not None and turn.value == "others"
+
+    def _unsure(self, part: Mark, start: int) -> bool:
+        """Say whether the asker does not know of a thing: no idea about the reflector."""
+        guess = self.before(part.start, _NOT, start)
+        if guess is None or guess.value != "unsure" or self._ended(guess.end, part.start):
+            return False
+        between = set(self.words(guess.end, part.start))
+        return between <= word_list("unsure_of") and bool(between)
+
+    def left_behind(self, figure: Figure) -> bool:
+        """Say whether a figure is what was before a change: moved him from a 4x2x2."""
+        said = self.words(max(0, figure.start - 60), figure.start)
+        came = "from" in said[-3:] and bool(word_list("moved") & set(said[-9:]))
+        return came and len(figure.sides) != 2
 
     def _turned(self, part: Part, start: int) -> Mark | None:
         """Return the word that makes a wish, a question or a plan of a part, if there is one."""
@@ -268,7 +285,7 @@ def laid_out(text: str, animals: tuple[tuple[str, str], ...]) -> Scene:
     other_marks = marks_of(lower, places, phrases, named.words, _MOST_LOOKED_AT)
     marks = _without_overlap([*animal_marks, *other_marks])
     with_digits = [(m.start, m.end) for m in marks if _DIGIT.search(lower, m.start, m.end)]
-    figures = Placed(figures_of(lower, with_digits, MOST_FIGURES))
+    figures = Placed(told_once(figures_of(lower, with_digits, MOST_FIGURES), lower))
     kept = [mark for mark in marks if not figures.touching(mark.start, mark.end)]
     tokens = Placed([Word(m[0], m.start(), m.end()) for m in _WORD.finditer(lower)])
     sentences = _ends(lower, _SENTENCE)

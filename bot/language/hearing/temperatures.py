@@ -18,7 +18,7 @@ from bot.language.hearing.linking import MOST_COST, link_cost, linked
 from bot.language.hearing.scene import Scene, Standing
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import measured
-from bot.language.units import Dimension, exact
+from bot.language.units import Dimension
 
 __all__ = ["temperatures"]
 
@@ -61,7 +61,6 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
     """Return what was heard of temperatures."""
     loose = scene.loose("temperature", "degrees", "plain")
     figures = [scene.latest(f) for f in loose if _may_be(scene, f)]
-    figures = _without_other_unit(scene, figures)
     places = [place for mark in scene.marks if (place := _as_place(scene, mark))]
 
     def limit(figure: Figure, place: Mark) -> float:
@@ -157,21 +156,8 @@ def _is_setting(scene: Scene, figure: Figure) -> bool:
     control = scene.before(figure.start, frozenset(("control",)), scene.clause(figure.start)[0])
     if control is None or control.value != "thermostat":
         return False
-    return set(scene.words(control.end, figure.start)) <= word_list("set_to")
-
-
-def _without_other_unit(scene: Scene, figures: list[Figure]) -> list[Figure]:
-    """Return the figures without those that say the one before in the other unit (40C/104F)."""
-    kept: list[Figure] = []
-    for figure in figures:
-        if kept and figure.unit and kept[-1].unit and figure.unit != kept[-1].unit:
-            between = scene.text[kept[-1].end : figure.start].strip()
-            one, other = (exact(f.low, f.unit or "", "degC") for f in (kept[-1], figure))
-            if between in ("/", "(", "or", "=", "aka", "/ ") and abs(one - other) < 2:
-                scene.take(figure)
-                continue
-        kept.append(figure)
-    return kept
+    between = scene.words(control.end, figure.start)
+    return "set" in between[-3:] or set(between) <= word_list("set_to")
 
 
 def _as_place(scene: Scene, mark: Mark) -> Mark | None:

@@ -32,6 +32,7 @@ _DOTTED = re.compile(
     r"\bon (?:at )?([0-9]{1,2})[.h]([0-5][0-9])\b[^0-9\n]{0,20}"
     r"off (?:at )?([0-9]{1,2})[.h]([0-5][0-9])\b"
 )
+_RUNS = frozenset(("do", "run", "have", "doing", "running", "give", "currently", "mine", "mines"))
 _ON_OFF = re.compile(
     r"([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*on\s*(?:and|,|/)?\s*([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*off"
 )
@@ -119,6 +120,9 @@ def _hours(scene: Scene, figure: Figure, measure: Measure) -> FactName | None:
     if figure.unit != "h" or not _SHORTEST_DAY_H * _HOUR <= measure.low <= _LONGEST_DAY_H * _HOUR:
         return None
     light = scene.before(figure.start, frozenset(("hours", "tube", "heat")), start)
+    if light is None and _RUNS & set(scene.words(max(start, figure.start - 12), figure.start)[-2:]):
+        # "How long should the lights be on? I do 10 hours."
+        light = scene.before(start, frozenset(("hours",)), start - 60)
     following = scene.text[figure.end : min(end, figure.end + 24)]
     said = re.match(
         r"\s*(?:a day|per day|each day|every day|daily|of (?:light|uv|day)|on\b|/\s?day|light)",
