@@ -20,12 +20,16 @@ class TallyRow:
 
 @dataclass(frozen=True, slots=True)
 class TallyGroup:
-    """What was counted of one kind, under a heading; ``shown`` says how much of it has a row."""
+    """What was counted of one kind, under a heading; ``shown`` says how much of it has a row.
+
+    ``fill`` is the number of its fill, the same wherever the kind is drawn.
+    """
 
     heading: str
     rows: tuple[TallyRow, ...]
     explained: str = ""
     shown: str = ""
+    fill: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,14 +38,14 @@ class Course:
 
     label: str
     times: tuple[int, ...]
+    fill: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class Tally:
     """Groups of bars below a course with a column for each of the ``weeks``, the oldest first.
 
-    ``unfinished`` says that the last of the weeks is not over. Groups and courses of the same
-    place in their tuples belong together.
+    ``unfinished`` says that the last of the weeks is not over.
     """
 
     title: str

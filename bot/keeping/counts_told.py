@@ -22,6 +22,7 @@ _HEADINGS = {
     Asked.ANIMAL: "Animals named",
     Asked.PAGE: "Guide pages opened",
 }
+_FILLS = {kind: number for number, kind in enumerate(Asked)}
 _COURSES = {Asked.QUESTION: "Questions", Asked.ANIMAL: "Animals", Asked.PAGE: "Pages"}
 
 
@@ -66,7 +67,7 @@ def picture_of(found: Tallied, passed: Sequence[Passed]) -> Picture:
         weeks=tuple(_short(week.monday) for week in found.weeks),
         unfinished=not last.over,
         courses=tuple(
-            Course(_COURSES[kind], tuple(week.times[kind] for week in found.weeks))
+            Course(_COURSES[kind], tuple(week.times[kind] for week in found.weeks), _FILLS[kind])
             for kind in shown
         ),
         groups=tuple(groups),
@@ -97,6 +98,7 @@ def _group(found: Tallied, kind: Asked) -> TallyGroup:
             TallyRow(_name_of(kind, name), times, str(times)) for name, times in names[:most]
         ),
         shown=_shown(most, len(names)),
+        fill=_FILLS[kind],
     )
 
 
@@ -110,6 +112,7 @@ def _overlooked(passed: Sequence[Passed]) -> TallyGroup:
         ),
         explained="Filled: opened / outline: answers pointing to it",
         shown=_shown(_MOST_PASSED, len(passed)),
+        fill=len(_FILLS),
     )
 
 

@@ -145,7 +145,7 @@ PINNED: dict[str, Drawing] = {
         "week by week",
         ("20 Apr", "27 Apr", "4 May"),
         True,
-        (Course("Apples", (3, 0, 2)), Course("Pears", (1, 4, 1))),
+        (Course("Apples", (3, 0, 2)), Course("Pears", (1, 4, 1), fill=1)),
         (
             TallyGroup(
                 "Apples: 5",
@@ -156,6 +156,7 @@ PINNED: dict[str, Drawing] = {
                 "Pears: 6",
                 (TallyRow("green", 1, "1 / 9", 9), TallyRow("none", 0, "0 / 5", 5)),
                 "Filled / outline",
+                fill=1,
             ),
         ),
         "A note.",

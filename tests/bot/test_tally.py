@@ -115,3 +115,16 @@ def test_nothing_counted_at_all_in_a_group_is_drawn_as_nothing() -> None:
         (TallyGroup("Q: 0", (TallyRow("x", 0, "0"),)),),
     )
     assert [bars_of(axes) for axes in columns_and_bars(figure_of(none))] == [[], []]
+
+
+def test_a_kind_has_its_own_fill_whatever_stands_beside_it() -> None:
+    pages = TallyGroup("P: 9", (TallyRow("screens", 3, "3"),), fill=2)
+    alone = Tally("t", "", ("a", "b"), False, (Course("P", (1, 2), fill=2),), (pages,))
+    animals = TallyGroup("A: 9", (TallyRow("gecko", 3, "3"),), fill=1)
+    beside = Tally("t", "", ("a",), False, (), (animals, pages))
+    colours = [
+        {bar.get_facecolor() for bar in bars_of(axes)}
+        for drawing in (alone, beside)
+        for axes in columns_and_bars(figure_of(drawing))
+    ]
+    assert colours[0] == colours[1] == colours[3] != colours[2]

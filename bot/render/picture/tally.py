@@ -44,14 +44,14 @@ def draw_tally(tally: Tally) -> "Figure":
     frame = Frame(tally.title, tally.subtitle, tally.note, body_in)
     top = frame.body_top_in
     label_in = max((width_in(c.label, _HEAD, "bold") for c in courses), default=0.0) + _BESIDE_IN
-    for course, fill in zip(courses, _FILLS, strict=False):
+    for course in courses:
         top -= _COURSE_IN
-        _course(frame, course, fill, (label_in, top), unfinished=tally.unfinished)
+        _course(frame, course, (label_in, top), unfinished=tally.unfinished)
     if courses:
         _dates(frame, tally.weeks, (label_in, top))
         top -= dates_in
-    for one, fill in zip(laid, _FILLS, strict=False):
-        _group(frame, one, fill, top)
+    for one in laid:
+        _group(frame, one, top)
         top -= one.tall_in + _GAP_IN
     return frame.figure
 
@@ -66,7 +66,6 @@ def _pitch_in(weeks: int, room_in: float) -> float:
 def _course(
     frame: Frame,
     course: Course,
-    fill: dict[str, Any],
     at_in: tuple[float, float],
     *,
     unfinished: bool,
@@ -83,6 +82,7 @@ def _course(
     heights = [times / highest * _COLUMN_IN for times in course.times]
     for number, height in enumerate(heights):
         last = number == len(heights) - 1
+        fill = _fill(course.fill)
         how = _unfinished(fill) if last and unfinished else fill
         edge = _EDGE_PT if pitch > _NARROW_IN else _THIN_PT
         _box(axes, (number + 0.1) * pitch, 0.0, 0.8 * pitch, height, how, edge)
@@ -110,6 +110,10 @@ def _figures(axes: "Axes", times: tuple[int, ...], heights: list[float], pitch: 
             middle, under + 0.03, str(times[number]), ha="center", va="bottom", fontsize=_SMALL
         )
         taken = middle - half
+
+
+def _fill(number: int) -> dict[str, Any]:
+    return _FILLS[number % len(_FILLS)]
 
 
 def _unfinished(fill: dict[str, Any]) -> dict[str, Any]:
@@ -155,7 +159,7 @@ def _label_lines(row: TallyRow, room_in: float) -> list[str]:
     return [*lines[: _MOST_LABEL_LINES - 1], f"{lines[_MOST_LABEL_LINES - 1]} …"]
 
 
-def _group(frame: Frame, laid: _Laid, fill: dict[str, Any], top_in: float) -> None:
+def _group(frame: Frame, laid: _Laid, top_in: float) -> None:
     group = laid.group
     frame.text(MARGIN_IN, top_in, group.heading, _HEAD, inks.INK, weight="bold")
     right = WIDTH_IN - MARGIN_IN
@@ -176,7 +180,7 @@ def _group(frame: Frame, laid: _Laid, fill: dict[str, Any], top_in: float) -> No
     axes.plot([left, left], [0.0, tall], color=inks.MUTED, linewidth=1.6, zorder=3)
     middle = tall
     for row, lines, row_in in zip(group.rows, laid.labels, laid.rows_in, strict=True):
-        _row(axes, row, lines, fill, (left, middle - row_in / 2.0), per_time)
+        _row(axes, row, lines, _fill(group.fill), (left, middle - row_in / 2.0), per_time)
         middle -= row_in
 
 
