@@ -24,7 +24,7 @@ GUARD_WORDS = {
         "Stop: the lamp has more watts than its holder is marked for. Never exceed the mark."
     ),
     Guard.WOOD_TOO_HOT: (
-        "Stop: wood that stays at 170 °F (77 °C) or more can catch fire in time. Switch off and "
+        "Stop: wood that stays at 170 °F (76.5 °C) or more can catch fire in time. Switch off and "
         "give it more distance."
     ),
     Guard.LAMP_WITHIN_REACH: (
@@ -39,7 +39,7 @@ FIRST_PUT_RIGHT = {
     ),
     Guard.WOOD_TOO_HOT: (
         "Switch the lamp off, and put lamp and wood so far apart that no wood gets near "
-        "170 °F (77 °C)."
+        "170 °F (76.5 °C)."
     ),
     Guard.LAMP_WITHIN_REACH: (
         "Leave the lamp off until a guard is round it or the animal can no longer reach it."

@@ -4,8 +4,8 @@ from enum import Enum, auto
 
 __all__ = ["WOOD_LIMIT_C", "Guard", "guards"]
 
-WOOD_LIMIT_C = 77.0
-"""Source: babrauskas2007."""
+WOOD_LIMIT_C = (170.0 - 32.0) / 1.8
+"""77 °C in whole degrees, taken at its 170 °F so that either is refused. Source: babrauskas2007."""
 
 
 class Guard(Enum):

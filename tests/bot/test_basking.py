@@ -2,10 +2,13 @@
 
 import pytest
 
+from bot.answers.figures import temperature
 from bot.ask import ask
+from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.reply import Reply, Value
 from calc.heat.basking import Reading, surface_at
+from calc.heat.guards import WOOD_LIMIT_C
 
 READING = "basking surface:42C air:22C distance:30cm animal:bearded dragon"
 
@@ -202,3 +205,15 @@ def test_celsius_typed_as_fahrenheit_lowers_no_lamp(anyone: Preferences) -> None
     reply = ask("basking surface:39F air:27F distance:10in animal:bearded dragon", anyone)
     assert reply.status == "problem"
     assert "39C" in reply.answer
+
+
+@pytest.mark.parametrize(
+    ("wood", "stops"), [("169F", False), ("170F", True), ("76C", False), ("77C", True)]
+)
+def test_wood_is_too_hot_from_the_temperature_that_is_told(
+    wood: str, stops: bool, anyone: Preferences
+) -> None:
+    reply = ask(f"{READING} want:39C wood:{wood}", anyone)
+    assert ("catch fire" in reply.answer) is stops
+    if stops:
+        assert temperature(WOOD_LIMIT_C, Units.IN) in reply.answer
