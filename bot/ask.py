@@ -139,7 +139,10 @@ def understand_options(
     try:
         query = command.query.model_validate(dict(given), context=_reading(preferences))
     except ValidationError as error:
-        sentence = _sentence(error, command, given)
+        sentence = _sentence(error, command, given, preferences)
+        return problem(name, sentence, preferences, _asked(command, given))
+    if command.query.lacking(given, preferences.own):
+        sentence = _missing(command, given, preferences)
         return problem(name, sentence, preferences, _asked(command, given))
     if command.route is not None:
         return _routed(command, query, given, preferences)
@@ -255,13 +258,15 @@ def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -
     return Context(units, preferences.guide_url, preferences.default_animal, preferences.own)
 
 
-def _sentence(error: ValidationError, command: Command, given: Mapping[str, str]) -> str:
+def _sentence(
+    error: ValidationError, command: Command, given: Mapping[str, str], preferences: Preferences
+) -> str:
     """Return one sentence for the first thing that is wrong; what is missing comes last."""
     problems = sorted(error.errors(), key=lambda e: e["type"] == "missing")
     first = problems[0]
     name = str(first["loc"][0]) if first["loc"] else ""
     if first["type"] == "missing":
-        return _missing(error, command, given)
+        return _missing(command, given, preferences)
     cause = first.get("ctx", {}).get("error")
     if isinstance(cause, NotUnderstoodError):
         return NotUnderstoodError(cause.read, cause.accepted, cause.example, name).sentence()
@@ -276,8 +281,8 @@ def _plain(given: Mapping[str, str]) -> dict[str, str]:
     return {name: text for name, text in given.items() if shown(text) == text}
 
 
-def _missing(error: ValidationError, command: Command, given: Mapping[str, str]) -> str:
-    missing = [str(e["loc"][0]) for e in error.errors() if e["type"] == "missing"]
+def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> str:
+    missing = command.query.lacking(given, preferences.own)
     options = {option.name: option for option in command.query.options()}
     wanted = "; ".join(f"{name} ({options[name].description})" for name in missing)
     shown_rest = command.examples[0].removeprefix(command.name)

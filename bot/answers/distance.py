@@ -1,13 +1,14 @@
 """How far from the animal's back the tube should hang, or why it cannot."""
 
+from dataclasses import dataclass
+
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.readings import read_lamp
+from bot.answers.readings import LampRead, read_lamp
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
-    contradicted,
     doubt_row,
     fixture_name,
     lamp_asked,
@@ -16,7 +17,8 @@ from bot.answers.uv_parts import (
     passing_estimate,
     screen_asked,
     screen_phrase,
-    screen_row,
+    screen_row_asked,
+    set_up_phrase,
     wish_asked,
 )
 from bot.drawing import PointKind
@@ -24,6 +26,7 @@ from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery
 from bot.reply import Picture, Reply, Row, Value
+from calc.uncertainty import Estimate
 from calc.uv.doubts import doubts_for
 from calc.uv.lamp import Fixture, Lamp, uvi_at
 from calc.uv.placement import (
@@ -54,47 +57,77 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(query.screen)
     named = lamp_asked(query.tube, query.reflector, query.length, query.age)
-    lamp = read_lamp(named, query.readings, screen)
-    placement = place(lamp, screen, wish.low, wish.high)
-    tube_row = lamp_row(lamp, query.tube, query.length, context.units)
-    near, start, far = placement.near, placement.start, placement.far
-    if placement.verdict is not Verdict.FITS or not (near and start and far):
-        return _refusal(lamp, screen, wish, placement, tube_row, context)
-    units = context.units
-    doubts = doubts_for(lamp, start.distance_m, screen)
+    is_named = bool(query.tube and query.reflector)
+    read = read_lamp(named, query.readings, screen, is_named=is_named)
+    placement = place(read.lamp, screen, wish.low, wish.high)
+    what = _Asked(query, read, screen, wish, placement, context.units)
+    if placement.verdict is Verdict.FITS and placement.near and placement.start and placement.far:
+        return _answered(what, placement.near, placement.start, placement.far, context)
+    return _refusal(what, context)
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What was asked, and where the tube can go."""
+
+    query: DistanceQuery
+    read: LampRead
+    screen: Screen
+    wish: Wish
+    placement: Placement
+    units: Units
+
+    @property
+    def lamp(self) -> Lamp:
+        return self.read.lamp
+
+    @property
+    def set_up(self) -> str:
+        told = set_up_phrase(self.lamp, self.screen, self.query.screen)
+        return told if self.lamp.own else f"a {told}"
+
+    def rows(self, transmission: float) -> tuple[Row, ...]:
+        """Return how the question was taken."""
+        return (
+            self.wish.row,
+            lamp_row(self.lamp, self.query.tube, self.query.length, self.units),
+            screen_row_asked(self.query.screen, self.screen, transmission),
+            *self.read.set_aside_rows(self.units),
+        )
+
+
+def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context) -> Reply:
+    units, wish = what.units, what.wish
+    doubts = doubts_for(what.lamp, start.distance_m, what.screen)
+    passes = Value.of("screen_transmission", passing_estimate(start, doubts), "1")
     return Reply(
         command="distance",
         status="ok",
         title=f"Distance from tube to back for {wish.whom}",
-        answer=(
-            f"{contradicted(lamp, query.readings)}"
+        answer=what.read.told(
             f"Keep {length_range(near.distance_m, far.distance_m, units)} from the tube to the "
             f"animal's back; start at {length(start.distance_m, units)}."
         ),
         values=(
-            Value(
-                name="distance",
-                low=near.distance_m,
-                best=start.distance_m,
-                high=far.distance_m,
-                unit="m",
-            ),
+            Value.of("distance", Estimate(near.distance_m, start.distance_m, far.distance_m), "m"),
             *(Value.of(f"uvi_{name}", s.uvi, "1") for name, s in _ends(near, start, far)),
-            Value.of("screen_transmission", passing_estimate(start, doubts), "1"),
+            *((passes,) if what.query.screen else ()),
         ),
         rows=(
             Row(label="UVI to expect", text=_expected((near, start, far), units)),
-            wish.row,
-            tube_row,
-            screen_row(screen, start.screen_transmission),
-            *_held_rows(placement, units),
-            doubt_row(doubts),
+            *what.rows(start.screen_transmission),
+            *_held_rows(what.placement, units),
+            doubt_row(doubts, contradict=what.read.contradicts),
         ),
-        steps=_weak_over_screen(lamp, screen, placement, wish, units) + _steps(wish, start, units),
+        steps=(
+            *what.read.first_steps,
+            *_weak_over_screen(what.lamp, what.screen, what.placement, wish, units),
+            *_steps(wish, start, units),
+        ),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
-        picture=Picture.later(_picture, lamp, screen, wish, placement, units),
+        picture=Picture.later(_picture, what),
     )
 
 
@@ -154,11 +187,9 @@ def _steps(wish: Wish, start: Spot, units: Units) -> tuple[str, ...]:
     )
 
 
-def _refusal(
-    lamp: Lamp, screen: Screen, wish: Wish, placement: Placement, tube_row: Row, context: Context
-) -> Reply:
-    units = context.units
-    what = f"a {lamp_name(lamp)} {screen_phrase(screen)}"
+def _refusal(asked: _Asked, context: Context) -> Reply:
+    lamp, screen, wish, placement = asked.lamp, asked.screen, asked.wish, asked.placement
+    units, what = asked.units, asked.set_up
     range_told = f"UVI {uvi_range(wish.low, wish.high)}"
     match placement.verdict:
         case Verdict.TOO_WEAK:
@@ -174,32 +205,37 @@ def _refusal(
             )
         case _:
             answer = _too_close(what, range_told, lamp, screen, placement, units)
-    better = _alternatives(screen, wish, units)
-    if not isinstance(screen, NoScreen):
-        better += _alternatives(NoScreen(), wish, units)[:2]
-    steps = tuple(f"Use instead: {text}." for text in better[:3]) or (
-        "Ask a keeper with a UV index meter: none of the usual 6 % and 12 % tubes fits here.",
-    )
     return Reply(
         command="distance",
         status="problem",
         title=f"This tube will not do for {wish.whom}",
-        answer=answer,
+        answer=asked.read.told(answer),
         values=(Value.of("uvi_at_safe_minimum", placement.at_safe_minimum.uvi, "1"),),
-        rows=(
-            wish.row,
-            tube_row,
-            screen_row(screen, placement.at_safe_minimum.screen_transmission),
+        rows=asked.rows(placement.at_safe_minimum.screen_transmission),
+        steps=(
+            *asked.read.first_steps,
+            *_instead(screen, wish, units),
+            "Then measure again, with a UV index meter if you can.",
         ),
-        steps=(*steps, "Then measure again, with a UV index meter if you can."),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "nearest_distance")),
-        picture=Picture.later(_picture, lamp, screen, wish, placement, units),
+        picture=Picture.later(_picture, asked),
     )
 
 
-def _picture(lamp: Lamp, screen: Screen, wish: Wish, placement: Placement, units: Units) -> Picture:
+def _instead(screen: Screen, wish: Wish, units: Units) -> tuple[str, ...]:
+    better = _alternatives(screen, wish, units)
+    if not isinstance(screen, NoScreen):
+        better += _alternatives(NoScreen(), wish, units)[:2]
+    return tuple(f"Use instead: {text}." for text in better[:3]) or (
+        "Ask a keeper with a UV index meter: none of the usual 6 % and 12 % tubes fits here.",
+    )
+
+
+def _picture(asked: _Asked) -> Picture:
+    lamp, screen, wish, placement = asked.lamp, asked.screen, asked.wish, asked.placement
+    units = asked.units
     near, start, far = placement.near, placement.start, placement.far
     fits = placement.verdict is Verdict.FITS
     at, kind = start or placement.at_safe_minimum, PointKind.START if fits else PointKind.HERE
@@ -214,7 +250,9 @@ def _picture(lamp: Lamp, screen: Screen, wish: Wish, placement: Placement, units
         title=f"How far the tube hangs for {wish.whom}"
         if fits
         else f"Why this tube will not do for {wish.whom}",
-        subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}",
+        subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}"
+        if asked.query.screen
+        else lamp_name(lamp),
         lamp=lamp,
         screen=screen,
         wanted=(wish.low, wish.high),

@@ -25,6 +25,7 @@ __all__ = [
     "uvi",
     "uvi_estimate",
     "uvi_range",
+    "uvi_wanted",
     "watts",
     "watts_range",
 ]
@@ -32,6 +33,9 @@ __all__ = [
 # unit shown, unit of the conversion, step of the rounding, finer step below 10 of it
 _LENGTHS = {Units.IN: ("in", "in", 0.5, 0.5), Units.CM: ("cm", "cm", 1.0, 0.5)}
 _TEMPERATURES = {Units.IN: ("°F", "degF", 1.0), Units.CM: ("°C", "degC", 0.5)}
+# A UV index is shown as it was given to within this share; below this it would be rounded away.
+_NEARLY = 0.02
+_WEAK_UVI = 0.05
 _DIFFERENCES = {Units.IN: ("°F", "delta_degF", 1.0), Units.CM: ("°C", "delta_degC", 0.5)}
 
 
@@ -102,14 +106,22 @@ def uvi(value: float) -> str:
     return f"{value:.1f}"
 
 
+def uvi_wanted(value: float) -> str:
+    """Return a UV index as it was given, such as ``0.75``: rounding never hides it."""
+    enough = (s for s in (0.1, 0.01) if abs(round(value / s) * s - value) <= _NEARLY * abs(value))
+    return number(value, next(enough, 0.001))
+
+
 def uvi_range(low: float, high: float) -> str:
-    """Return a range of UV indices, such as ``3 to 5``."""
-    return f"{number(low, 0.1)} to {number(high, 0.1)}"
+    """Return a range of UV indices, such as ``3 to 5`` or ``0.05 to 0.1``."""
+    return f"{uvi_wanted(low)} to {uvi_wanted(high)}"
 
 
 def uvi_estimate(estimate: Estimate) -> str:
-    """Return a UV index with its doubt, such as ``4.0 (2.9 to 5.5)``."""
-    return f"{uvi(estimate.best)} ({uvi(estimate.low)} to {uvi(estimate.high)})"
+    """Return a UV index with its doubt, such as ``4.0 (2.9 to 5.5)``; a weak one finer."""
+    digits = 2 if 0.0 < estimate.low < _WEAK_UVI else 1
+    low, best, high = (f"{v:.{digits}f}" for v in (estimate.low, estimate.best, estimate.high))
+    return f"{best} ({low} to {high})"
 
 
 def percent(fraction: float) -> str:

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, number, percent, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.readings import engine_readings, fit_rows, fit_table
+from bot.answers.readings import AGAIN, LampRead, engine_readings, fit_rows, fit_table
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -20,6 +20,7 @@ from bot.answers.uv_parts import (
 from bot.drawing import Point, PointKind
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
+from bot.language.readings import PlacedReading
 from bot.preferences import Context
 from bot.queries.uv_depth import MeterQuery
 from bot.reply import Picture, Reply, Row, Value
@@ -34,8 +35,6 @@ __all__ = ["answer_meter"]
 
 _GUIDE = ("how-to-take-a-reading", "reading-a-uv-meter", "measuring-the-distance")
 _SOURCES = ("keitz1971", "birge1932", "uv_meter_judgement", "nearest_distance")
-# Readings that fix the lamp no better than this are no ground to move it.
-_LOOSE = 1.25
 _STANDINGS = {Standing.BELOW: "below", Standing.WITHIN: "inside", Standing.ABOVE: "above"}
 _REFUSALS = {
     Verdict.TOO_WEAK: "this lamp is too weak for that range at any safe distance",
@@ -48,10 +47,14 @@ _REFUSALS = {
 class _Known:
     """The lamp by its readings, the screen by its readings or as given."""
 
-    lamp: Lamp
+    read: LampRead
     fit: MeterFit
     screen: Screen
     passes: Estimate | None
+
+    @property
+    def lamp(self) -> Lamp:
+        return self.read.lamp
 
 
 def answer_meter(query: MeterQuery, context: Context) -> Reply:
@@ -66,7 +69,7 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
         command="meter",
         status="ok",
         title=f"Your lamp by your readings, for {wish.whom}",
-        answer=_warned(known.fit) + _answer(query, check, wish, units),
+        answer=known.read.told(_answer(query, check, wish, units)),
         values=_values(known, check),
         rows=(
             wish.row,
@@ -96,7 +99,7 @@ def _known(query: MeterQuery, named: Lamp) -> _Known:
     screen = screen_asked(query.screen)
     if query.without is None:
         fit = fit_readings(engine_readings(query.readings, screen), named)
-        return _Known(replace(named, own=fit.own), fit, screen, None)
+        return _Known(_read(query, query.readings, fit, named), fit, screen, None)
     if not isinstance(screen, NoScreen):
         raise NotUnderstoodError(
             query.screen.text,
@@ -117,14 +120,15 @@ def _known(query: MeterQuery, named: Lamp) -> _Known:
             "without",
         ) from error
     fit = fit_readings(bare, named)
-    return _Known(replace(named, own=fit.own), fit, FlatScreen(passes.best), passes)
+    read = _read(query, query.without, fit, named)
+    return _Known(read, fit, FlatScreen(passes.best), passes)
 
 
-def _warned(fit: MeterFit) -> str:
-    """Return what stands before the answer where the readings contradict each other."""
-    if fit.fit.factor <= _LOOSE:
-        return ""
-    return "Your readings do not fit one tube: read again before you move anything. "
+def _read(
+    query: MeterQuery, readings: tuple[PlacedReading, ...], fit: MeterFit, named: Lamp
+) -> LampRead:
+    like = named if query.tube and query.reflector else None
+    return LampRead(replace(named, own=fit.own), fit, readings, like)
 
 
 def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> str:
@@ -200,17 +204,14 @@ def _steps(known: _Known, check: PlaceCheck, wish: Wish, units: Units) -> tuple[
         steps.append("Leave it where it is, if that is where the animal basks.")
     else:
         steps.append("Ask tube for that distance, to see which class would suit.")
-    if known.fit.set_aside is not None or known.fit.suspects or known.fit.fit.factor > _LOOSE:
-        again = (
-            "Read again after 30 minutes alight: under the middle of the tube, sensor facing it, "
-            "other lamps off."
-        )
-        steps.insert(0 if known.fit.fit.factor > _LOOSE else len(steps), again)
+    first = known.read.first_steps
+    if not first and (known.fit.set_aside is not None or known.fit.suspects):
+        steps.append(AGAIN)
     steps.append(
         f"Read again after every change: {uvi_range(wish.low, wish.high)} is right. "
         "Write each reading down with its date, to see the tube fade."
     )
-    return tuple(steps)
+    return (*first, *steps)
 
 
 def _picture(

@@ -1,18 +1,21 @@
 """A lamp as its keeper read it: typed readings into the engine's lamp, and what they show."""
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
-from bot.answers.figures import length, number, percent, uvi
+from bot.answers.figures import length, number, percent, uvi, uvi_wanted
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
 from bot.reply import Row, Table
-from calc.uv.lamp import Lamp
+from calc.uv.choice import CLASS_STRENGTHS_PERCENT
+from calc.uv.lamp import Fixture, Lamp, lamp_constant
 from calc.uv.meter import METER_DOUBT, MeterFit, Reading, fit_readings
 from calc.uv.residuals import Pattern, Suspect
 from calc.uv.screen import Screen
 
 __all__ = [
+    "AGAIN",
+    "LampRead",
     "engine_readings",
     "fit_rows",
     "fit_table",
@@ -27,6 +30,22 @@ _PATTERNS = {
     Pattern.RISING: "they rise in the order you took them",
     Pattern.SCATTERED: "they scatter more than careful readings do",
 }
+AGAIN = (
+    "Read again after 30 minutes alight: under the middle of the tube, sensor facing it, other "
+    "lamps off."
+)
+_WEAK = (
+    "Read again nearer to the tube, where the meter shows 1 or more: so weak a reading is rounded "
+    "too much to go by."
+)
+# Readings that fix the lamp no better than this are too weak to go by.
+_LOOSE = 1.25
+_STRONGEST = Lamp(max(CLASS_STRENGTHS_PERCENT), Fixture.POLISHED)
+# Lamps of one class differ by a third: a lamp three times its class, or twice the strongest
+# class there is, was not read as it was meant.
+_MOST, _MOST_OF_STRONGEST = 3.0, 2.0
+# A lost point makes ten times as much; beyond twice that it explains nothing.
+_SLIP = 10.0
 _SUSPECTS = {
     Suspect.OFF_AXIS: "taken beside the middle of the tube",
     Suspect.NOT_FACING: "the sensor not facing the tube",
@@ -43,11 +62,81 @@ def engine_readings(readings: Sequence[PlacedReading], screen: Screen) -> list[R
     return [Reading(r.distance.low, r.value, screen) for r in readings]
 
 
-def read_lamp(lamp: Lamp, readings: Sequence[PlacedReading] | None, screen: Screen) -> Lamp:
+@dataclass(frozen=True, slots=True)
+class LampRead:
+    """A lamp with what its readings say of it; without readings it warns of nothing.
+
+    ``like`` is the class it was named as; without a name, the strongest that is sold.
+    """
+
+    lamp: Lamp
+    fit: MeterFit | None = None
+    readings: tuple[PlacedReading, ...] = ()
+    like: Lamp | None = None
+
+    @property
+    def contradicts(self) -> bool:
+        """Whether the readings do not fit one tube."""
+        return self.fit is not None and self.fit.contradicts
+
+    def told(self, answer: str) -> str:
+        """Return an answer behind what must be known first: readings that cannot be."""
+        if self.contradicts:
+            return (
+                "Your readings do not fit one tube: read again before you move anything. "
+                f"By what you read now: {answer[0].lower()}{answer[1:]}"
+            )
+        doubted = self._far_too_strong()
+        return f"{doubted} If it is right: {answer[0].lower()}{answer[1:]}" if doubted else answer
+
+    @property
+    def first_steps(self) -> tuple[str, ...]:
+        """What to do before anything else."""
+        if self.fit is None:
+            return ()
+        if self.contradicts:
+            return (AGAIN,)
+        if self._far_too_strong():
+            told = "Check that the meter shows a UV index and not µW/cm², and that you measured "
+            return (f"{AGAIN} {told}from the lit tube to the sensor.",)
+        if self.fit.fit.factor > _LOOSE:
+            return (_WEAK,)
+        return ()
+
+    def set_aside_rows(self, units: Units) -> tuple[Row, ...]:
+        """Return the reading that does not count, if there is one."""
+        if self.fit is None or self.fit.set_aside is None:
+            return ()
+        return (_set_aside_row(self.fit, self.fit.set_aside, self.readings, units),)
+
+    def _far_too_strong(self) -> str:
+        if self.fit is None:
+            return ""
+        like, most = (_STRONGEST, _MOST_OF_STRONGEST) if self.like is None else (self.like, _MOST)
+        times = lamp_constant(self.lamp) / lamp_constant(like)
+        if times <= most:
+            return ""
+        what = f"T5 HO, {number(like.strength_percent, 0.1)} %"
+        kind = f"the strongest tube sold ({what})" if self.like is None else f"a {what} tube"
+        tenth = self.readings[0].value / 10.0
+        slip = (
+            f" Was it {tenth:.1f}, not {uvi_wanted(10.0 * tenth)}?" if times < _SLIP * most else ""
+        )
+        return (
+            f"You read far more than {kind} gives, about {round(times)} times as much: do not let "
+            f"the animal under it, and read again.{slip}"
+        )
+
+
+def read_lamp(
+    lamp: Lamp, readings: Sequence[PlacedReading] | None, screen: Screen, *, is_named: bool
+) -> LampRead:
     """Return the lamp with the constant its readings give it, or as it is without readings."""
     if not readings:
-        return lamp
-    return replace(lamp, own=fit_readings(engine_readings(readings, screen), lamp).own)
+        return LampRead(lamp)
+    fit = fit_readings(engine_readings(readings, screen), lamp)
+    like = replace(lamp, own=None, age_s=None) if is_named else None
+    return LampRead(replace(lamp, own=fit.own), fit, tuple(readings), like)
 
 
 def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> tuple[Row, ...]:
@@ -59,16 +148,7 @@ def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> 
         reasons = "; ".join(_SUSPECTS[s] for s in fit.suspects)
         rows.append(Row(label="Possible reasons", text=reasons))
     if fit.set_aside is not None:
-        wild = readings[fit.set_aside]
-        wanted = wild.value / fit.ratios[fit.set_aside]
-        rows.insert(
-            0,
-            Row(
-                label="Set aside",
-                text=f"UVI {number(wild.value, 0.01)} at {length(wild.distance.low, units)}: "
-                f"by the others it should be about {uvi(wanted)}. Read it again",
-            ),
-        )
+        rows.insert(0, _set_aside_row(fit, fit.set_aside, readings, units))
     rows.append(
         Row(
             label="How sure",
@@ -77,6 +157,17 @@ def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> 
         )
     )
     return tuple(rows)
+
+
+def _set_aside_row(
+    fit: MeterFit, index: int, readings: Sequence[PlacedReading], units: Units
+) -> Row:
+    wild = readings[index]
+    return Row(
+        label="Set aside",
+        text=f"UVI {number(wild.value, 0.01)} at {length(wild.distance.low, units)}: by the "
+        f"others it should be about {uvi(wild.value / fit.ratios[index])}. Read it again",
+    )
 
 
 def fit_table(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> Table:

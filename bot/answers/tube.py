@@ -10,9 +10,17 @@ from bot.answers.curves import (
     too_near,
     uvi_axis,
 )
-from bot.answers.figures import length, length_range, percent, uvi_estimate, uvi_range
+from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.readings import read_lamp
+from bot.answers.tube_length import (
+    enclosure_rows,
+    length_choice,
+    length_rows,
+    length_told,
+    no_tube_fits,
+    without_tube_steps,
+)
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -29,7 +37,7 @@ from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
-from calc.uv.choice import LengthFit, SuitRow, TubeChoice, suits, tube_length_for
+from calc.uv.choice import SuitRow, TubeChoice, suits
 from calc.uv.doubts import uvi_estimate as estimate_at
 from calc.uv.lamp import Fixture, Lamp
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Standing, spot, standing_of
@@ -54,48 +62,57 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(query.screen)
     units = context.units
-    choice = tube_length_for(query.enclosure.low) if query.enclosure else None
+    choice = length_choice(query.enclosure)
     lit_m = lit_length(query.length)
     if query.length is None and choice and choice.tube:
         lit_m = choice.tube.lit_length_m
     rows = suits(query.distance.low, screen, wish.low, wish.high, lit_m)
-    own = _own_lamp(query, screen, lit_m)
+    read = read_lamp(Lamp(12.0, Fixture.POLISHED, lit_m), query.readings, screen, is_named=False)
+    own = estimate_at(read.lamp, query.distance.low, screen) if query.readings else None
     too_close = query.distance.low < COMFORTABLE_MINIMUM_M
+    none_fits = no_tube_fits(query.enclosure)
     picks = () if too_close else _picks(rows, wish)
-    here = spot(Lamp(12.0, Fixture.POLISHED, lit_m), query.distance.low, screen)
-    place_row = Row(
-        label="Place",
-        text=f"{length(query.distance.low, units)} from tube to back, {screen_phrase(screen)}, "
-        f"lit part {length(lit_m, units)}",
-    )
+    first = _answer(picks, wish, query.distance.low, own, units)
     return Reply(
         command="tube",
-        status="problem" if too_close else "ok",
+        status="problem" if too_close or none_fits else "ok",
         title=f"Which tube for {wish.whom}",
-        answer=_answer(picks, choice, wish, query.distance.low, own, units),
+        answer=read.told(length_told(first, choice, query.enclosure, units)),
         values=_values(rows, choice, own),
         rows=(
             wish.row,
-            place_row,
-            screen_row(screen, here.screen_transmission),
-            *_length_rows(choice, units),
+            *_place_rows(query, screen, lit_m, units),
+            *enclosure_rows(query.enclosure, units),
+            *length_rows(choice, units),
+            *read.set_aside_rows(units),
         ),
         table=_table(rows, own, wish, too_close),
-        steps=_steps(picks, wish, query.distance.low, units),
+        steps=(
+            *read.first_steps,
+            *(without_tube_steps(units) if none_fits else ()),
+            *_steps(picks, wish, query.distance.low, units),
+        ),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines(
-            (
-                *wish.sources,
-                *_SOURCES,
-                *(("half_to_two_thirds", "t5_lengths") if choice else ()),
-                *(("birge1932", "uv_meter_judgement") if own else ()),
-            )
-        ),
+        sources=source_lines((*wish.sources, *_SOURCES, *_more_sources(query))),
         picture=Picture.later(
             _picture, rows, picks, query.distance.low, screen, lit_m, wish, units
         ),
     )
+
+
+def _place_rows(query: TubeQuery, screen: Screen, lit_m: float, units: Units) -> tuple[Row, ...]:
+    here = spot(Lamp(12.0, Fixture.POLISHED, lit_m), query.distance.low, screen)
+    told = (
+        f"{length(query.distance.low, units)} from tube to back, {screen_phrase(screen)}, "
+        f"lit part {length(lit_m, units)}"
+    )
+    return Row(label="Place", text=told), screen_row(screen, here.screen_transmission)
+
+
+def _more_sources(query: TubeQuery) -> tuple[str, ...]:
+    of_length = ("half_to_two_thirds", "t5_lengths") if query.enclosure else ()
+    return (*of_length, *(("birge1932", "uv_meter_judgement") if query.readings else ()))
 
 
 def _picture(
@@ -148,14 +165,6 @@ def _picture(
     return Picture(alt=shortened(alt), drawing=drawing)
 
 
-def _own_lamp(query: TubeQuery, screen: Screen, lit_m: float) -> Estimate | None:
-    """Return the UVI that the asker's own lamp gives there by its readings, if there are any."""
-    if not query.readings:
-        return None
-    lamp = read_lamp(Lamp(12.0, Fixture.POLISHED, lit_m), query.readings, screen)
-    return estimate_at(lamp, query.distance.low, screen)
-
-
 def _table(rows: tuple[SuitRow, ...], own: Estimate | None, wish: Wish, too_close: bool) -> Table:
     told = [
         (
@@ -190,7 +199,6 @@ def _picks(rows: tuple[SuitRow, ...], wish: Wish) -> tuple[SuitRow, ...]:
 
 def _answer(
     picks: tuple[SuitRow, ...],
-    choice: TubeChoice | None,
     wish: Wish,
     distance_m: float,
     own: Estimate | None,
@@ -203,29 +211,20 @@ def _answer(
             f"{length(COMFORTABLE_MINIMUM_M, units)}, then ask again."
         )
     if own and standing_of(own.best, wish.low, wish.high) is Standing.WITHIN:
-        first = (
+        return (
             f"Keep your own lamp: by your readings it gives about UVI {uvi_estimate(own)} at "
             f"{length(distance_m, units)}, wanted {uvi_range(wish.low, wish.high)}."
         )
-    elif picks:
+    if picks:
         best = picks[0]
-        first = (
+        return (
             f"Take a T5 HO, {best.strength_percent:.0f} % in a {fixture_name(best.fixture)}: "
             f"about UVI {uvi_estimate(best.uvi)} at {length(distance_m, units)}, "
             f"wanted {uvi_range(wish.low, wish.high)}."
         )
-    else:
-        first = (
-            f"No usual tube gives UVI {uvi_range(wish.low, wish.high)} at "
-            f"{length(distance_m, units)}: change the distance or the screen."
-        )
-    if choice is None:
-        return first
-    if choice.tube is None:
-        return f"{first} No standard tube has the right length for this enclosure."
     return (
-        f"{first} For the length, buy the {choice.tube.power_w:.0f} W tube, "
-        f"{length(choice.tube.face_to_face_m, units)} long."
+        f"No usual tube gives UVI {uvi_range(wish.low, wish.high)} at "
+        f"{length(distance_m, units)}: change the distance or the screen."
     )
 
 
@@ -245,28 +244,6 @@ def _values(
         )
         values.append(Value.of("tube_length", wanted, "m"))
     return tuple(values)
-
-
-def _length_rows(choice: TubeChoice | None, units: Units) -> tuple[Row, ...]:
-    if choice is None:
-        return ()
-    wanted = length_range(choice.wanted_low_m, choice.wanted_high_m, units)
-    rows = [Row(label="Length wanted", text=f"{wanted}, half to two thirds of the enclosure")]
-    if choice.tube and choice.share and choice.middle_from_warm_end_m:
-        about = "" if choice.fit is LengthFit.WITHIN else ", a little off but the nearest"
-        rows.append(
-            Row(
-                label="Where it goes",
-                text=f"start it at the warm end, its middle about "
-                f"{length(choice.middle_from_warm_end_m, units)} from that wall, so that UV and "
-                f"heat lie together; it covers {percent(choice.share)} of the length{about}",
-            )
-        )
-    other = [t for t in (choice.shorter, choice.longer) if t is not None]
-    if other and choice.tube is None:
-        told = " or ".join(f"{length(t.face_to_face_m, units)} ({t.power_w:.0f} W)" for t in other)
-        rows.append(Row(label="Nearest lengths", text=told))
-    return tuple(rows)
 
 
 def _steps(

@@ -1,6 +1,5 @@
 """What every answer about UV shares: whose range, which lamp, what is between, how sure."""
 
-from collections.abc import Sized
 from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
@@ -25,7 +24,6 @@ from calc.uv.tube import STANDARD_T5_HO
 __all__ = [
     "UV_CAUTIONS",
     "Wish",
-    "contradicted",
     "doubt_row",
     "fixture_name",
     "fixture_of",
@@ -38,6 +36,9 @@ __all__ = [
     "screen_asked",
     "screen_phrase",
     "screen_row",
+    "screen_row_asked",
+    "set_up_phrase",
+    "shortest_told",
     "wish_asked",
 ]
 
@@ -46,8 +47,6 @@ UV_CAUTIONS = (
     "Give shade: the animal must be able to leave the UV.",
     "A tube that is unknown, older than a year or stronger than 12 % needs a UV index meter.",
 )
-# Readings that leave a wider doubt than this, their meter's own included, do not fit one tube.
-_LOOSE = 1.35
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
 _DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
@@ -117,14 +116,20 @@ def lit_length(tube_length: Measure | None) -> float:
 
 
 def lamp_asked(
-    tube: TubeStrength, reflector: TypedFixture, tube_length: Measure | None, age: Measure | None
+    tube: TubeStrength | None,
+    reflector: TypedFixture | None,
+    tube_length: Measure | None,
+    age: Measure | None,
 ) -> Lamp:
-    """Return the lamp that the options describe, or the group's own that they name."""
+    """Return the lamp that the options describe, or the group's own that they name.
+
+    Where a strength or a fixture was not told, readings take their place, and neither counts.
+    """
     if isinstance(tube, OwnTube):
         return own_lamp(tube.lamp)
     return Lamp(
-        tube.percent,
-        fixture_of(reflector),
+        tube.percent if tube else CLASS_STRENGTH_PERCENT,
+        fixture_of(reflector) if reflector else Fixture.POLISHED,
         lit_length(tube_length),
         None if age is None else age.low,
     )
@@ -156,28 +161,48 @@ def lamp_name(lamp: Lamp) -> str:
     return f"T5 HO, {number(lamp.strength_percent, 0.1)} %, {fixture_name(lamp.fixture)}"
 
 
-def lamp_row(lamp: Lamp, tube: TubeStrength, tube_length: Measure | None, units: Units) -> Row:
+def set_up_phrase(lamp: Lamp, screen: Screen, asked: typed.Screen | None) -> str:
+    """Return a lamp and what is between, as a sentence needs them.
+
+    ``asked`` is the screen as it was told; None where the readings were taken through it.
+    """
+    between = screen_phrase(screen) if asked is not None else "with whatever is between now"
+    return f"{lamp_name(lamp)}{'' if lamp.own is None else ','} {between}"
+
+
+def lamp_row(
+    lamp: Lamp, tube: TubeStrength | None, tube_length: Measure | None, units: Units
+) -> Row:
     """Return how the tube was taken."""
     told = [lamp_name(lamp)]
+    kept = isinstance(tube, OwnTube)
     if lamp.own is not None:
-        whose = "the" if isinstance(tube, OwnTube) else "your"
+        whose = "the" if kept else "your"
         told.append(f"its strength, fixture and age do not count, {whose} readings hold them")
-    if tube.older_scale:
+    if tube and tube.older_scale:
         told.append(f"“{tube.text}” read as the older scale, the {number(tube.percent)} % class")
     lit = length(lamp.lit_length_m, units)
     own = "as you gave it" if tube_length else "no length given, so the shortest standard tube"
-    if isinstance(tube, OwnTube):
-        own = "as it was read"
-    told.append(f"lit part {lit} ({own})")
+    told.append(f"lit part {lit} ({'as it was read' if kept else own})")
     if lamp.age_s is None and lamp.own is None:
         told.append("age unknown")
+    if tube_length and not kept and lamp.lit_length_m < STANDARD_T5_HO[0].lit_length_m:
+        told.append(f"{shortest_told(units)}, so look whether yours is one")
     return Row(label="Tube", text="; ".join(told))
 
 
-def screen_asked(screen: typed.Screen) -> Screen:
-    """Return the screen of the engine for a typed one."""
+def shortest_told(units: Units) -> str:
+    """Return how long the shortest standard tube is, as part of a sentence."""
+    return f"the shortest standard T5 HO tube is {length(STANDARD_T5_HO[0].face_to_face_m, units)}"
+
+
+def screen_asked(screen: typed.Screen | None) -> Screen:
+    """Return the screen of the engine for a typed one.
+
+    One that was not told is in the readings already, and nothing more is taken off.
+    """
     match screen:
-        case typed.NoScreen():
+        case typed.NoScreen() | None:
             return NoScreen()
         case typed.Blocks(fraction):
             return FlatScreen(1.0 - fraction)
@@ -216,16 +241,11 @@ def screen_row(screen: Screen, transmission: float) -> Row:
     return Row(label="Screen", text=text)
 
 
-def contradicted(lamp: Lamp, readings: Sized | None) -> str:
-    """Return what stands before the answer where a lamp's readings contradict each other."""
-    # One reading contradicts nothing, however doubtful it is.
-    if readings is None or len(readings) < 2 or lamp.own is None or lamp.own.doubt.factor <= _LOOSE:
-        return ""
-    return "The readings do not fit one tube: read again before you move anything. "
+def doubt_row(doubts: LampDoubts, *, contradict: bool = False) -> Row:
+    """Return why the UVI is a range, the largest doubt first.
 
-
-def doubt_row(doubts: LampDoubts) -> Row:
-    """Return why the UVI is a range, the largest doubt first."""
+    ``contradict``: the lamp's own readings do not fit one tube.
+    """
     sized = [(d, d.factor - 1.0) for d in (*doubts.both, *doubts.upper)]
     sized += [(d, 1.0 - 1.0 / d.factor) for d in doubts.lower]
     ordered = sorted(sized, key=lambda pair: -pair[1])
@@ -235,9 +255,19 @@ def doubt_row(doubts: LampDoubts) -> Row:
     groups = any(d.source == GROUPS_OWN for d in doubts)
     whose = "The group's readings" if groups else "Your own readings"
     whose = whose if read else "A UV index meter"
-    loose = any(d.name == Cause.READINGS and d.factor > _LOOSE for d in doubts)
-    end = "They contradict each other: read again." if loose else f"{whose} {more} away."
+    end = "They contradict each other: read again." if contradict else f"{whose} {more} away."
     return Row(label="Why a range", text=f"{told}. {end}")
+
+
+def screen_row_asked(asked: typed.Screen | None, screen: Screen, transmission: float) -> Row:
+    """Return what the screen takes, or that the readings hold it."""
+    if asked is not None:
+        return screen_row(screen, transmission)
+    return Row(
+        label="Screen",
+        text="not told, so taken as it was when you read: what is between now stays there. Where "
+        "a screen is added or taken away, read again",
+    )
 
 
 def passing_estimate(spot: Spot, doubts: LampDoubts) -> Estimate:

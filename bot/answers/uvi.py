@@ -7,7 +7,6 @@ from bot.answers.readings import read_lamp
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
-    contradicted,
     doubt_row,
     lamp_asked,
     lamp_name,
@@ -15,7 +14,8 @@ from bot.answers.uv_parts import (
     passing_estimate,
     screen_asked,
     screen_phrase,
-    screen_row,
+    screen_row_asked,
+    set_up_phrase,
     wish_asked,
 )
 from bot.drawing import PointKind
@@ -53,15 +53,18 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(query.screen)
     named = lamp_asked(query.tube, query.reflector, query.length, query.age)
-    lamp = read_lamp(named, query.readings, screen)
+    is_named = bool(query.tube and query.reflector)
+    read = read_lamp(named, query.readings, screen, is_named=is_named)
+    lamp = read.lamp
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
     here, units = check.here, context.units
     doubts = doubts_for(lamp, here.distance_m, screen)
     values = [
         Value.of("uvi", here.uvi, "1"),
         Value.of("distance", Estimate.exact(here.distance_m), "m"),
-        Value.of("screen_transmission", passing_estimate(here, doubts), "1"),
     ]
+    if query.screen:
+        values.append(Value.of("screen_transmission", passing_estimate(here, doubts), "1"))
     near, start, far = check.placement.near, check.placement.start, check.placement.far
     if near and start and far:
         spots = Estimate(near.distance_m, start.distance_m, far.distance_m)
@@ -71,28 +74,31 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         command="uvi",
         status="ok",
         title=f"UV index at {length(here.distance_m, units)}",
-        answer=(
-            f"{contradicted(lamp, query.readings)}Expect about UVI {uvi_estimate(here.uvi)} at "
+        answer=read.told(
+            f"Expect about UVI {uvi_estimate(here.uvi)} at "
             f"{length(here.distance_m, units)}: "
             f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{sure}"
         ),
         values=tuple(values),
         rows=(
-            Row(label="Set-up", text=f"{lamp_name(lamp)} {screen_phrase(screen)}"),
+            Row(label="Set-up", text=set_up_phrase(lamp, screen, query.screen)),
             wish.row,
             lamp_row(lamp, query.tube, query.length, units),
-            screen_row(screen, here.screen_transmission),
-            doubt_row(doubts),
+            screen_row_asked(query.screen, screen, here.screen_transmission),
+            *read.set_aside_rows(units),
+            doubt_row(doubts, contradict=read.contradicts),
         ),
-        steps=(*_moves(check, wish, units), *_afterwards(wish)),
+        steps=(*read.first_steps, *_moves(check, wish, units), *_afterwards(wish)),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
-        picture=Picture.later(_picture, lamp, screen, check, wish, units),
+        picture=Picture.later(_picture, lamp, screen, query.screen is None, check, wish, units),
     )
 
 
-def _picture(lamp: Lamp, screen: Screen, check: PlaceCheck, wish: Wish, units: Units) -> Picture:
+def _picture(
+    lamp: Lamp, screen: Screen, as_read: bool, check: PlaceCheck, wish: Wish, units: Units
+) -> Picture:
     here, placement = check.here, check.placement
     near, start, far = placement.near, placement.start, placement.far
     fits = placement.verdict is Verdict.FITS
@@ -101,7 +107,7 @@ def _picture(lamp: Lamp, screen: Screen, check: PlaceCheck, wish: Wish, units: U
         spots.append((f"middle: {length(start.distance_m, units)}", start, PointKind.START))
     return uvi_picture(
         title=f"UV index at {length(here.distance_m, units)}",
-        subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}",
+        subtitle=lamp_name(lamp) if as_read else f"{lamp_name(lamp)}, {screen_phrase(screen)}",
         lamp=lamp,
         screen=screen,
         wanted=(wish.low, wish.high),

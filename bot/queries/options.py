@@ -4,12 +4,13 @@ An option is ``Annotated[type, BeforeValidator(reader), Option(...)]``: the read
 asker's text into a value, ``Option`` tells the fronts what may be chosen or completed.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
-from typing import Annotated, Any
+from typing import Annotated, Any, get_args
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, ValidationInfo
+from pydantic.fields import FieldInfo
 
 from bot.kept.group import NOTHING_OWN, Own, OwnLamp
 from bot.language.dates import read_age
@@ -34,7 +35,8 @@ from bot.language.readings import (
     read_placed_readings,
 )
 from bot.language.screens import Passes, Screen, read_screen
-from bot.language.sizes import Size, read_size
+from bot.language.sides import LONGEST
+from bot.language.sizes import Size, cross_pattern, read_size
 from bot.language.skies import read_latitude, read_month
 
 __all__ = [
@@ -45,6 +47,7 @@ __all__ = [
     "Convertible",
     "DatedReadings",
     "Duration",
+    "EnclosureLength",
     "EnclosureSize",
     "FixtureOption",
     "Hours",
@@ -113,7 +116,7 @@ class Query(BaseModel):
         """Return the options in the order of the model."""
         found = []
         for name, field in cls.model_fields.items():
-            facts = next((m for m in field.metadata if isinstance(m, Option)), Option())
+            facts = next((m for m in _facts_of(field) if isinstance(m, Option)), Option())
             found.append(
                 QueryOption(
                     name=name,
@@ -126,6 +129,18 @@ class Query(BaseModel):
                 )
             )
         return tuple(found)
+
+    @classmethod
+    def lacking(cls, given: Mapping[str, str], _own: Own = NOTHING_OWN) -> tuple[str, ...]:
+        """Return the options that are not given and that this question cannot do without."""
+        return tuple(o.name for o in cls.options() if o.required and o.name not in given)
+
+
+def _facts_of(field: FieldInfo) -> Iterator[object]:
+    """Yield what is noted of a field's kind, also where the field may stay empty."""
+    yield from field.metadata
+    for kind in get_args(field.annotation):
+        yield from getattr(kind, "__metadata__", ())
 
 
 def reading(read: Callable[[str], Any]) -> BeforeValidator:
@@ -151,6 +166,13 @@ def _measured(read: Callable[[str, Units | None], Any]) -> BeforeValidator:
 
 def _one(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
     return _measured(lambda text, bare: single(read(text, bare)))
+
+
+def _read_enclosure_length(text: str, bare: Units | None) -> Measure | Size:
+    """Read the length of an enclosure, alone or in a whole size."""
+    if len(cross_pattern().split(text[:LONGEST])) > 1:
+        return read_size(text, bare)
+    return single(read_length(text, bare))
 
 
 def _own(info: ValidationInfo) -> Own:
@@ -183,6 +205,7 @@ PageName = Annotated[str, Option(completes="page")]
 Convertible = Annotated[Measure, _measured(read_convertible), Option()]
 Age = Annotated[Measure, reading(lambda text: single(read_age(text))), Option()]
 Duration = Annotated[Measure, reading(lambda text: single(read_duration(text))), Option()]
+EnclosureLength = Annotated[Measure | Size, _measured(_read_enclosure_length), Option()]
 EnclosureSize = Annotated[Size, _measured(read_size), Option()]
 Hours = Annotated[Measure, reading(lambda text: single(read_duration(text, "h"))), Option()]
 Latitude = Annotated[float, reading(read_latitude), Option()]

@@ -1,10 +1,14 @@
 """The questions about the UV tube: how far, how strong there, which tube."""
 
+from collections.abc import Mapping
+
 from pydantic import Field
 
+from bot.kept.group import NOTHING_OWN, Own
 from bot.queries.options import (
     Age,
     AnimalName,
+    EnclosureLength,
     FixtureOption,
     Length,
     Query,
@@ -25,11 +29,19 @@ SCREEN = "what is between: none, 45% (blocked), passes 55%, or 18x16 0.011in"
 class DistanceQuery(Query):
     """How far from the animal's back the tube should hang."""
 
-    tube: Tube = Field(description="tube strength on the label: 12%, 6%", examples=["12%"])
-    reflector: FixtureOption = Field(
-        description="the fixture behind the tube: polished or plain", examples=["polished"]
+    tube: Tube | None = Field(
+        None,
+        description="tube strength on the label: 12%, 6%; not needed with readings",
+        examples=["12%"],
     )
-    screen: ScreenOption = Field(description=SCREEN, examples=["none"])
+    reflector: FixtureOption | None = Field(
+        None,
+        description="the fixture behind the tube: polished or plain; not needed with readings",
+        examples=["polished"],
+    )
+    screen: ScreenOption | None = Field(
+        None, description=f"{SCREEN}; not needed with readings", examples=["none"]
+    )
     animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
     uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
     length: Length | None = Field(
@@ -41,6 +53,17 @@ class DistanceQuery(Query):
         examples=["6 months"],
     )
     readings: Readings | None = Field(None, description=_READINGS, examples=["4.2 at 12 in"])
+
+    @classmethod
+    def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
+        """Return what is missing; readings through the screen hold tube, fixture and screen."""
+        wanted = ["tube", "reflector", "screen"]
+        if "readings" in given:
+            wanted = []
+        elif own.lamp(given.get("tube", "")) is not None:
+            wanted.remove("reflector")
+        wanted += [option.name for option in cls.options() if option.required]
+        return tuple(name for name in wanted if name not in given)
 
 
 class UviQuery(DistanceQuery):
@@ -60,8 +83,10 @@ class TubeQuery(Query):
     screen: ScreenOption = Field(description=SCREEN, examples=["none"])
     animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
     uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
-    enclosure: Length | None = Field(
-        None, description="length of the enclosure, such as 4ft or 120cm", examples=["4ft"]
+    enclosure: EnclosureLength | None = Field(
+        None,
+        description="the enclosure's length, or its whole size: 4ft, 120cm, 48x24x24in",
+        examples=["4ft"],
     )
     length: Length | None = Field(
         None, description="length of the tube, if that is fixed too", examples=["34in"]

@@ -95,7 +95,8 @@ def test_the_commands_are_told_as_data() -> None:
     entries = json.loads(run("commands", "--json").stdout)
     distance = next(entry for entry in entries if entry["name"] == "distance")
     assert {"name", "summary", "who", "options", "examples"} == set(distance)
-    reflector = next(o for o in distance["options"] if o["name"] == "reflector")
+    section = next(entry for entry in entries if entry["name"] == "section")
+    reflector = next(o for o in section["options"] if o["name"] == "reflector")
     assert reflector["required"] is True
     assert reflector["choices"] == ["polished", "plain"]
 

@@ -13,14 +13,14 @@ def test_readings_that_contradict_each_other_are_told_first(
     question: str, anyone: Preferences
 ) -> None:
     reply = ask(f"{question} {REST} readings:2 at 12in, 8 at 12in", anyone)
-    assert reply.answer.startswith("The readings do not fit one tube")
+    assert reply.answer.startswith("Your readings do not fit one tube")
     assert "took most" not in " ".join(row.text for row in reply.rows)
 
 
 @pytest.mark.parametrize("readings", ["4.2 at 12in", "4.2 at 12in, 2.9 at 15in"])
 def test_careful_readings_bring_no_warning(readings: str, anyone: Preferences) -> None:
     reply = ask(f"distance {REST} readings:{readings}", anyone)
-    assert not reply.answer.startswith("The readings")
+    assert not reply.answer.startswith("Your readings")
     assert "took most" in " ".join(row.text for row in reply.rows)
 
 
@@ -28,4 +28,4 @@ def test_one_reading_cannot_contradict_itself(anyone: Preferences) -> None:
     reply = ask(
         f"distance {REST.replace('bearded dragon', 'corn snake')} readings:0.9 at 20in", anyone
     )
-    assert not reply.answer.startswith("The readings")
+    assert not reply.answer.startswith("Your readings")

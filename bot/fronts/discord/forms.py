@@ -101,7 +101,7 @@ def _not_understood(question: Question) -> set[str]:
         command.query.model_validate(dict(question.given))
     except ValidationError as error:
         return {str(part) for found in error.errors() for part in found["loc"]}
-    return set()
+    return set(command.query.lacking(question.given))
 
 
 def _field(option: QueryOption, value: str) -> discord.ui.Label[Any]:
