@@ -1,9 +1,18 @@
 """How a tube fades by dated readings, when it leaves the wanted range, when to read again."""
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import UTC, date, datetime, timedelta
 
-from bot.answers.figures import calendar_day, number, percent, uvi, uvi_estimate, uvi_range
+from bot.answers.decline_age import by_age
+from bot.answers.figures import (
+    calendar_day,
+    number,
+    percent,
+    uvi,
+    uvi_estimate,
+    uvi_range,
+    uvi_wanted,
+)
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
 from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Ticks
@@ -14,29 +23,18 @@ from bot.queries.uv_depth import DeclineQuery
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
 from calc.uv.decline import (
-    READ_AGAIN_DAYS,
-    REPLACE_AFTER_DAYS,
     DatedReading,
     Decline,
     Trend,
     decline_of,
     trend_at,
 )
-from calc.uv.lamp import AgeBand, age_band
 
 __all__ = ["answer_decline"]
 
 _GUIDE = ("when-a-lamp-is-worn-out", "how-to-take-a-reading")
 _READ = ("birge1932", "uv_meter_judgement", "uv_read_again", "adamse_britz1992", "burn_in")
-_UNREAD = ("uv_replace_ages", "sunbed_end_of_life", "mcginley1998", "burn_in")
-_AGES = {
-    AgeBand.BURNING_IN: "It is new: for its first 100 hours it may give more than later.",
-    AgeBand.SETTLED: "It need not be replaced by its age.",
-    AgeBand.AGEING: "It is at the age at which many keepers replace it, unread.",
-    AgeBand.OLD: "It is past the age at which keepers replace it, unread: replace it or read it.",
-}
-_DAY_S, _DAY_H, _HOUR_S = 86_400.0, 24.0, 3_600.0
-_MONTH_DAYS = 30.44
+_DAY_H = 24.0
 _CURVE_DAYS = 41
 _NOTE = "Line: straight on a logarithm through your readings, nothing else assumed."
 _HEADROOM = 1.3
@@ -47,10 +45,24 @@ def answer_decline(query: DeclineQuery, context: Context) -> Reply:
     if query.readings:
         wish = wish_asked(query.animal, query.uvi, context)
         return _by_readings(query.readings, wish, context)
-    return _by_age(query.age.low if query.age else None, context)
+    return by_age(query.lamp, query.age.low if query.age else None, context)
+
+
+def _refuse_tomorrow(readings: Sequence[TypedReading]) -> None:
+    """Refuse a day that is not here yet; somewhere it may be a day later than in Greenwich."""
+    last = readings[-1]
+    today = datetime.now(UTC).date()
+    if last.day > today + timedelta(days=1):
+        raise NotUnderstoodError(
+            last.text,
+            f"readings of days that have been, and today is {calendar_day(today)}",
+            f"readings:{today} {number(last.value, 0.01)}",
+            "readings",
+        )
 
 
 def _by_readings(readings: Sequence[TypedReading], wish: Wish, context: Context) -> Reply:
+    _refuse_tomorrow(readings)
     if wish.low <= 0.0:
         raise NotUnderstoodError(
             uvi_range(wish.low, wish.high), "a range that does not start at 0", "uvi:1-2", "uvi"
@@ -115,7 +127,7 @@ def _trend_told(found: Decline, wish: Wish) -> str:
             f"It leaves the wanted {uvi_range(wish.low, wish.high)} about "
             f"{_day(found.falls_below_day)}{_between(found)}."
             if found.falls_below_day
-            else f"It stays above UVI {number(wish.low, 0.1)} until {_day(found.horizon_day)} "
+            else f"It stays above UVI {uvi_wanted(wish.low)} until {_day(found.horizon_day)} "
             "at least; farther ahead these readings say nothing."
         )
         return f"The tube is fading by about {percent(1.0 - month.best)} a month. {falls}"
@@ -167,7 +179,7 @@ def _date_rows(found: Decline, wish: Wish) -> tuple[Row, ...]:
     if found.falls_below_day and not found.below_already:
         rows.append(
             Row(
-                label=f"Below UVI {number(wish.low, 0.1)}",
+                label=f"Below UVI {uvi_wanted(wish.low)}",
                 text=f"about {_day(found.falls_below_day)}{_between(found)}",
             )
         )
@@ -215,58 +227,6 @@ def _steps(found: Decline, wish: Wish) -> tuple[str, ...]:
     return tuple(steps)
 
 
-def _by_age(age_s: float | None, context: Context) -> Reply:
-    soon, late = (round(day / _MONTH_DAYS) for day in REPLACE_AFTER_DAYS)
-    return Reply(
-        command="decline",
-        status="ok",
-        title="When to replace the tube, by its age",
-        answer=(
-            f"{_age_told(age_s)}Common practice is to replace a T5 HO tube after {soon} to {late} "
-            "months; only a UV index meter can tell how yours does."
-        ),
-        values=(
-            *([] if age_s is None else [Value.of("age", Estimate.exact(age_s / _HOUR_S), "h")]),
-            Value(
-                name="replace_after",
-                low=REPLACE_AFTER_DAYS[0] * _DAY_H,
-                best=REPLACE_AFTER_DAYS[1] * _DAY_H,
-                high=REPLACE_AFTER_DAYS[1] * _DAY_H,
-                unit="h",
-            ),
-        ),
-        rows=(
-            Row(label="Age", text=_age_given(age_s)),
-            Row(
-                label="Why a range",
-                text="nobody has published how these tubes fade; other UV lamps held for hundreds "
-                "of hours in one study and differed two- to threefold by age in another",
-            ),
-        ),
-        steps=(
-            "Write the day it was fitted on its end cap.",
-            (
-                "Borrow a UV index meter: read it now, and again in "
-                f"{round(READ_AGAIN_DAYS[1] / _MONTH_DAYS)} months at the same place, "
-                "then ask decline with both."
-            ),
-        ),
-        cautions=UV_CAUTIONS[:2],
-        guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines(_UNREAD),
-    )
-
-
-def _age_told(age_s: float | None) -> str:
-    return "" if age_s is None else f"{_AGES[age_band(age_s)]} "
-
-
-def _age_given(age_s: float | None) -> str:
-    if age_s is None:
-        return "not given; with it (age:8 months) or with dated readings the answer is yours"
-    return f"about {number(age_s / _DAY_S / _MONTH_DAYS, 0.5)} months, as you gave it"
-
-
 def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
     ends = [d for d in (found.falls_below_day, found.latest_day, found.read_again_day) if d]
     first, last = found.first_day - 5.0, max(found.last_day, *ends) + 10.0
@@ -278,7 +238,7 @@ def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
         lines = (Line("", tuple(days), best, low, high),)
     mark = Mark(found.read_again_day, f"read again: {_day(found.read_again_day)}")
     if found.falls_below_day and found.falls_below_day > found.last_day:
-        told = f"below UVI {number(wish.low, 0.1)}: {_day(found.falls_below_day)}"
+        told = f"below UVI {uvi_wanted(wish.low)}: {_day(found.falls_below_day)}"
         mark = Mark(found.falls_below_day, told)
     top = _HEADROOM * max(wish.high, *(r.uvi for r in seen))
     drawing = Chart(

@@ -8,7 +8,7 @@ from bot.language.normal import normalise
 from bot.language.quantities import Measure, read_duration
 from bot.language.sides import LONGEST
 
-__all__ = ["DATE", "MONTH", "read_age", "read_date"]
+__all__ = ["DATE", "MONTH", "read_age", "read_date", "refuse_short_year"]
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 MONTH = (
@@ -19,6 +19,13 @@ DATE = (
     r"(?:[0-9]{4}[-/.][0-9]{1,2}[-/.][0-9]{1,2}|[0-9]{1,2}[-/.][0-9]{1,2}[-/.][0-9]{4}"
     rf"|[0-9]{{1,2}}(?:st|nd|rd|th|\.)?(?: of)?[ -]?{MONTH},?[ -]?[0-9]{{4}}"
     rf"|{MONTH} ?[0-9]{{1,2}}(?:st|nd|rd|th)?,? ?[0-9]{{4}})(?![0-9])"
+)
+# A date whose year has two digits: 03/01/26, 3 Jan 26, Jan 3, '26.
+_SHORT = re.compile(
+    r"(?<![0-9.,/-])(?:[0-9]{1,2}[-/.][0-9]{1,2}[-/.]'?[0-9]{2}"
+    rf"|[0-9]{{1,2}}(?:st|nd|rd|th|\.)?(?: of)?[ -]?{MONTH},?[ -]?'?[0-9]{{2}}"
+    rf"|{MONTH} ?[0-9]{{1,2}}(?:st|nd|rd|th)?(?:, ?| )'?[0-9]{{2}})(?![0-9/-]|[,.][0-9])",
+    re.I | re.A,
 )
 _WORDED = re.compile(
     rf"(?:(?P<day>[0-9]{{1,2}})\D*?(?P<month>{MONTH})"
@@ -42,6 +49,7 @@ def read_date(text: str, today: date | None = None) -> date:
     if today is not None and ago is not None:
         return today - timedelta(days=ago)
     if len(text) > LONGEST or not re.fullmatch(DATE, plain, re.A):
+        refuse_short_year(plain, _EXAMPLE)
         raise NotUnderstoodError(text, _ACCEPTED, _EXAMPLE)
     year, month, day = _parts(plain, text)
     if _EARLIEST <= year <= _LATEST:
@@ -50,6 +58,14 @@ def read_date(text: str, today: date | None = None) -> date:
         except ValueError:
             pass
     raise NotUnderstoodError(text, f"{_ACCEPTED}, that is in the calendar", _EXAMPLE)
+
+
+def refuse_short_year(plain: str, example: str) -> None:
+    """Refuse a text that holds a date with a year of two digits, which may be any part of it."""
+    short = _SHORT.search(plain)
+    if short:
+        wanted = "the date as year-month-day with four digits for the year"
+        raise NotUnderstoodError(short[0], wanted, example)
 
 
 def _parts(plain: str, text: str) -> tuple[int, int, int]:

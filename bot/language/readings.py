@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cache
 
-from bot.language.dates import DATE, MONTH, read_date
+from bot.language.dates import DATE, MONTH, read_date, refuse_short_year
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
 from bot.language.numerals import NUMERAL
@@ -69,6 +69,7 @@ def read_dated_readings(text: str, today: date | None = None) -> tuple[DatedRead
     for piece in _pieces(text, *_DATED):
         match = _dated().fullmatch(piece)
         if match is None:
+            refuse_short_year(piece, _DATED[1])
             raise NotUnderstoodError(piece, *_DATED)
         written = match["day"] or match["day2"]
         with _part(written, _DATED[1]):

@@ -1,9 +1,11 @@
 """The questions for keepers with a UV index meter, and for the whole enclosure."""
 
+from functools import partial
 from typing import Annotated
 
 from pydantic import BeforeValidator, Field
 
+from bot.language.choices import UV_LAMPS, read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
 from bot.language.screens import NoScreen
@@ -24,6 +26,7 @@ from bot.queries.options import (
     Tube,
     TubeClass,
     UviRange,
+    reading,
 )
 from bot.queries.uv import ANIMAL, SCREEN, UVI
 
@@ -41,6 +44,9 @@ def _read_tubes(value: object) -> object:
     return int(number)
 
 
+_UvLamp = Annotated[
+    str, reading(partial(read_choice, names=UV_LAMPS)), Option(choices=tuple(UV_LAMPS))
+]
 _Count = Annotated[int, BeforeValidator(_read_tubes), Option(choices=("1", "2", "3", "4"))]
 
 
@@ -91,6 +97,9 @@ class DeclineQuery(Query):
         None,
         description="how long the tube has been in use, without a meter",
         examples=["8 months"],
+    )
+    lamp: _UvLamp = Field(
+        "T5 HO tube", description="which kind of UV lamp it is", examples=["T5 HO tube"]
     )
 
 

@@ -18,6 +18,7 @@ from calc.validity import OutsideModelError
 __all__ = [
     "READ_AGAIN_DAYS",
     "REPLACE_AFTER_DAYS",
+    "REPLACE_OTHERS_AFTER_DAYS",
     "DatedReading",
     "Decline",
     "Trend",
@@ -27,6 +28,17 @@ __all__ = [
 
 REPLACE_AFTER_DAYS = (182.6, 365.25)
 """The ages [d] between which T5 HO tubes are replaced unread. Source: uv_replace_ages."""
+
+REPLACE_OTHERS_AFTER_DAYS = {
+    "T8 tube": (182.6, 182.6),
+    "compact lamp": (182.6, 182.6),
+    "mercury vapour lamp": (182.6, 365.25),
+    "metal halide lamp": (365.25, 365.25),
+}
+"""The same [d] of other UV lamps; of one that is not here nothing is known.
+
+Source: uv_replace_ages_others.
+"""
 
 READ_AGAIN_DAYS = (14.0, 90.0)
 """The soonest and the latest next reading [d]. Source: uv_read_again."""

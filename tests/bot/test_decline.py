@@ -87,6 +87,40 @@ def test_without_a_meter_the_age_is_common_practice(
     assert kinds["uv_replace_ages"] == "common practice"
 
 
+@pytest.mark.parametrize(
+    ("lamp", "told"),
+    [
+        ("T8", "a T8 tube after about 6 months"),
+        ("coil", "a compact lamp after about 6 months"),
+        ("mvb", "a mercury vapour lamp after 6 to 12 months"),
+        ("metal halide", "a metal halide lamp after about 12 months"),
+        ("LED", "its age tells nothing"),
+    ],
+)
+def test_other_lamps_are_told_what_is_known_of_them(
+    lamp: str, told: str, anyone: Preferences
+) -> None:
+    reply = ask(f"decline lamp:{lamp} age:8 months", anyone)
+    assert told in reply.answer
+    kinds = {source.key: source.kind for source in reply.sources}
+    assert kinds["uv_replace_ages_others"] == "memory"
+    assert "uv_replace_ages" not in kinds
+
+
+def test_a_t8_tube_of_eight_months_is_past_its_age(anyone: Preferences) -> None:
+    assert "past the age" in ask("decline lamp:T8 age:8 months", anyone).answer
+
+
+@pytest.mark.parametrize("readings", ["2099-01-01 4.2", "2026-01-03 4.2, 2098-12-31 4"])
+def test_a_day_that_is_not_here_yet_is_refused(readings: str, anyone: Preferences) -> None:
+    reply = ask(f"decline readings:{readings} {DRAGON}", anyone)
+    assert reply.status == "problem"
+    assert "days that have been" in reply.answer
+    assert "209" in reply.answer
+    example = reply.answer.rpartition("for example ")[2].removesuffix(".")
+    assert ask(f"decline {example} {DRAGON}", anyone).status == "ok"
+
+
 @pytest.mark.parametrize("line", ["decline", f"decline {DRAGON}"])
 def test_without_meter_and_age_it_still_tells_the_common_practice(
     line: str, anyone: Preferences
