@@ -209,10 +209,13 @@ def _side_of(mark: Mark) -> str:
 
 def _is_height(scene: Scene, figure: Figure, reference: str, source: str | None) -> bool:
     """Say whether this is the height of a perch over the floor, and no distance of a lamp."""
-    if reference != "floor":
-        return False
     start, _ = scene.clause(figure.start)
     noun = scene.before(figure.start, _NOUNS, start)
+    if reference == "perch" and noun and noun.value == "back" and not _is_pronoun(scene, noun):
+        # "His back is 3 in off the log."
+        return scene.words(noun.end, figure.start) in (["is"], ["is", "about"], ["is", "like"])
+    if reference != "floor":
+        return False
     floor = scene.after(figure.end, frozenset(("reference",)), figure.end + 40)
     if floor and scene.after(figure.end, _SOURCES, floor.start):
         # In "10 inches uvb to floor" the lamp stands between.

@@ -41,7 +41,11 @@ _IN_THE = re.compile(
 _WITH = re.compile(r"/|(?<=\sw)\s+(?:a|an|the|my|his|her|no|both|only|some|this|it)\b")
 # What stands between a figure and the same in the other unit, and how far the two may be apart.
 _BOTH_UNITS = re.compile(r"\s*(?:/|\(|=|or|aka|,? ?i\.?e\.?)\s*")
-_SI = {Dimension.LENGTH: ("m", Fraction(1, 20)), Dimension.TEMPERATURE: ("degC", Fraction(2))}
+_INSTEAD = re.compile(r"\s*(?:now )?(?:instead of|rather than) ")
+_SI: dict[str, tuple[str, Fraction]] = {
+    Dimension.LENGTH: ("m", Fraction(1, 20)),
+    Dimension.TEMPERATURE: ("degC", Fraction(2)),
+}
 # One letter alone is a unit only where it touches its number.
 _TOUCHING = frozenset("sdylkh")
 
@@ -102,6 +106,12 @@ def told_once(figures: list[Figure], text: str) -> list[Figure]:
     kept: list[Figure] = []
     for figure in figures:
         before = kept[-1] if kept else None
+        if before and _INSTEAD.fullmatch(text, before.end, figure.start) and figure.unit:
+            # "13 now instead of 18 inches": the first holds, in the unit of the second.
+            held = tuple(replace(s, unit=s.unit or figure.unit) for s in before.sides)
+            if before.kind in ("plain", figure.kind):
+                kept[-1] = replace(before, kind=figure.kind, sides=held, end=figure.end)
+                continue
         if (
             before
             and _BOTH_UNITS.fullmatch(text, before.end, figure.start)

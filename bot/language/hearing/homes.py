@@ -9,6 +9,7 @@ from bot.language.hearing.distances import measure_of
 from bot.language.hearing.facts import Ask, Fact, FactName, Material
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.strengths import STRONGEST_TUBE
 from bot.language.hearing.word_lists import word_list
 from bot.language.sizes import size_of
 from bot.language.units import Dimension, exact
@@ -119,8 +120,9 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
     """
     around = [*scene.marks.within(figure.start - 20, figure.start)]
     parts = [m for m in around if m.kind == "tube" or m.value in ("t5", "t5 ho", "t8")]
-    strong = [f for f in scene.figures.within(figure.start - 14, figure.start) if f.high <= 20]
-    ends = [part.end for part in (*parts, *(f for f in strong if f.kind == "percent"))]
+    near = scene.figures.within(figure.start - 14, figure.start)
+    ends = [part.end for part in parts]
+    ends += [f.end for f in near if f.kind == "percent" and f.high <= STRONGEST_TUBE]
     if not ends or scene.words(max(ends), figure.start) or not figure.unit:
         return False
     following = scene.words(figure.end, figure.end + 16)[:1]

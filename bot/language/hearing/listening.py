@@ -7,10 +7,16 @@ from bot.language.hearing.distances import distances
 from bot.language.hearing.facts import Ask, Fact, FactName, Heard
 from bot.language.hearing.homes import homes
 from bot.language.hearing.lamps import fixtures, lamp_kinds, tubes
+from bot.language.hearing.laying_out import (
+    LONGEST_MESSAGE,
+    MOST_FIGURES,
+    MOST_MARKS,
+    laid_out,
+)
 from bot.language.hearing.meshes import meshes
 from bot.language.hearing.meters import meter_readings
 from bot.language.hearing.power import controls, thermometers, watts
-from bot.language.hearing.scene import LONGEST_MESSAGE, MOST_FIGURES, MOST_MARKS, Scene, laid_out
+from bot.language.hearing.scene import Scene
 from bot.language.hearing.settling import settled
 from bot.language.hearing.temperatures import temperatures
 from bot.language.hearing.times import times

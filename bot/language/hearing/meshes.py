@@ -198,7 +198,8 @@ def _mesh_after(scene: Scene, over: Mark) -> Mark | None:
     mesh = scene.after(over.end, _MESHY, end)
     if _THE_LID.match(scene.text, over.end):
         # "Mesh lid, and the tube lies on the lid."
-        mesh = scene.before(over.start, _MESHY, 0)
+        told = scene.after(over.end, _MESHY, over.end + 16)
+        mesh = told or scene.before(over.start, _MESHY, 0)
         return mesh if mesh and mesh.value in ("noun", "mesh") and not scene.denial(mesh) else None
     if _IT.match(scene.text, over.end):
         # "The lid is mesh, the tube lies on it."

@@ -49,7 +49,7 @@ def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
 def _shown_by_meter(scene: Scene, figure: Figure) -> bool:
     """Say whether a figure is told after a sentence about the UV index: mine reads 6.2."""
     start, _ = scene.sentence(figure.start)
-    asked = scene.before(start, frozenset(("uvi",)), start - 60)
+    asked = scene.before(figure.start, frozenset(("uvi",)), min(start, figure.start) - 60)
     verb = scene.words(max(start, figure.start - 12), figure.start)[-1:]
     return asked is not None and "." in figure.text and bool(set(verb) & _SHOWS)
 

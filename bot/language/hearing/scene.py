@@ -1,4 +1,4 @@
-"""A text laid out for listening: its phrases, its figures, its sentences and clauses."""
+"""A text with everything found in it, and how each part stands: there, denied, wished, asked."""
 
 import re
 from bisect import bisect_right
@@ -7,44 +7,26 @@ from enum import Enum
 from typing import NamedTuple
 
 from bot.language.hearing.facts import Ask, Fact, FactName, FactValue
-from bot.language.hearing.figures import Figure, figures_of, told_once
-from bot.language.hearing.lexicon import Mark, animal_phrases, known_phrases, marks_of, tokens_of
+from bot.language.hearing.figures import Figure
+from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.word_lists import word_list
-from bot.language.normal import Normal, normal
+from bot.language.normal import Normal
 
-__all__ = [
-    "LONGEST_MESSAGE",
-    "MOST_FIGURES",
-    "MOST_MARKS",
-    "SPOKEN_NONE",
-    "Part",
-    "Scene",
-    "Standing",
-    "laid_out",
-]
+__all__ = ["SPOKEN_NONE", "Part", "Scene", "Standing", "Word"]
 
 Part = Mark | Figure
 
-# A message of Discord; what is longer is not read.
-LONGEST_MESSAGE = 2000
-# No set-up has more; the limit bounds the work.
-MOST_FIGURES = 100
-# The message of the collection with the most has 30 phrases; the limit bounds the work as well.
-MOST_MARKS = 300
-# Some overlap, so that more are looked at before the rest is left.
-_MOST_LOOKED_AT = 400
 # How far back in a sentence a "should" or a "not" still reaches, in characters.
 _REACH = 200
 # A denial after the thing: "reflector no", "screen: none".
 SPOKEN_NONE = re.compile(r"\s*[:=]?\s*(?:no|none|nope|nothing)\b\s*(?=[,.;\n)]|$)")
 
-_SENTENCE = re.compile(r"[.!?]+(?=\s|$)|[\n;]+")
-_CLAUSE = re.compile(r"[,()]|\s[-/+]\s|/(?=\s)")
-_DIGIT = re.compile(r"[0-9]")
-_WORD = re.compile(r"[a-z0-9']+")
 _ALSO = frozenset(["or", "nor", "and", "a", "an", "any", "the"])
 _GUESSES = frozenset(("hedge", "not"))
+# A figure of before, beside the one of now: 16in away (was 22in).
+_WAS = re.compile(r"(?:\(|,\s|\bnow )(?:it )?was (?:at )?\Z")
+_FIGURE = re.compile(r" [0-9]")
 _NOT = frozenset(("not",))
 _HOW = frozenset(("how",))
 _OWN = re.compile(r"\s+(?:the|my|this|it)\b")
@@ -151,6 +133,8 @@ class Scene:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
         if self.denial(part):
             return Standing.NOT
+        if isinstance(part, Figure) and _WAS.search(self.text, max(0, part.start - 14), part.start):
+            return Standing.NOT
         if isinstance(part, Mark) and self._unsure(part, start):
             return Standing.ASKED
         turn = self._turned(part, start)
@@ -184,9 +168,14 @@ class Scene:
         # 95 F, and "can i put the tube inside" of the asker's own tube.
         if self.before(turn.start, _HOW, start):
             return None
+        # "I read 52C" is a reading, "i read that it should be 52C" is none; "want 105F" is a
+        # wish, "i just want to check my 4x2x2" is none.
+        word, figure = self.text[turn.start : turn.end], _FIGURE.match(self.text, turn.end)
+        if word == ("i read" if figure else "want"):
+            return None
         if turn.value == "whether" and isinstance(part, Figure) and part.kind not in _ASKED_FOR:
             return None
-        own = _OWN.match(self.text, turn.end) and self.text[: turn.end].endswith("put")
+        own = _OWN.match(self.text, turn.end) and word.endswith("put")
         return None if own else turn
 
     def _ended(self, end: int, start: int) -> bool:
@@ -268,45 +257,3 @@ class Scene:
 def _around(ends: list[int], at: int) -> tuple[int, int]:
     place = bisect_right(ends, at)
     return ends[place - 1], ends[place]
-
-
-def laid_out(text: str, animals: tuple[tuple[str, str], ...]) -> Scene:
-    """Return the scene of a text; ``animals`` are pairs of a name or alias and the name."""
-    plain = normal(text)
-    plain = plain.cut(LONGEST_MESSAGE)
-    # Letter by letter where the fold of the whole text changes its length.
-    lower = plain.text.lower()
-    if len(lower) != len(plain.text):
-        lower = "".join(low if len(low := c.lower()) == 1 else c for c in plain.text)
-    plain = Normal(lower, plain.origins, text)
-    phrases, named = known_phrases(), animal_phrases(animals)
-    places = tokens_of(lower)
-    animal_marks = marks_of(lower, places, named, phrases.words, _MOST_LOOKED_AT)
-    other_marks = marks_of(lower, places, phrases, named.words, _MOST_LOOKED_AT)
-    marks = _without_overlap([*animal_marks, *other_marks])
-    with_digits = [(m.start, m.end) for m in marks if _DIGIT.search(lower, m.start, m.end)]
-    figures = Placed(told_once(figures_of(lower, with_digits, MOST_FIGURES), lower))
-    kept = [mark for mark in marks if not figures.touching(mark.start, mark.end)]
-    tokens = Placed([Word(m[0], m.start(), m.end()) for m in _WORD.finditer(lower)])
-    sentences = _ends(lower, _SENTENCE)
-    clauses = sorted({*sentences, *_ends(lower, _CLAUSE, figures)})
-    return Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses)
-
-
-def _ends(text: str, pattern: re.Pattern[str], figures: Placed[Figure] | None = None) -> list[int]:
-    found = [match.end() for match in pattern.finditer(text)]
-    if figures is not None:
-        found = [at for at in found if not figures.touching(at - 1, at)]
-    return [0, *found, len(text) + 1]
-
-
-def _without_overlap(marks: list[Mark]) -> list[Mark]:
-    """Return the marks in order of place; where two overlap, the longer one, else the first."""
-    kept: list[Mark] = []
-    for mark in sorted(marks, key=lambda m: (m.start, -m.end)):
-        if kept and mark.start < kept[-1].end:
-            if mark.end - mark.start > kept[-1].end - kept[-1].start:
-                kept[-1] = mark
-            continue
-        kept.append(mark)
-    return kept

@@ -48,6 +48,8 @@ _NAMES = {
 }
 # A number from here on is no count of plants or crickets, if no money or time is named.
 _NO_COUNT = 60
+# From here on a bare number that ends a clause may be the surface of a perch in °C.
+_LIKE_A_SPOT_C = 25
 _COUNTED = frozenset(
     ("bucks", "dollars", "euros", "pounds", "quid", "crickets", "roaches", "grams")
 )
@@ -91,7 +93,8 @@ def _says_reading(scene: Scene, perch: Mark, figure: Figure) -> bool:
     """Say whether a bare number is told as the temperature of a perch: dock is at 92."""
     said = set(scene.words(perch.end, figure.start))
     distance = word_list("ways") - {"at"}
-    hot = figure.kind != "plain" or figure.low >= _NO_COUNT
+    last = figure.low >= _LIKE_A_SPOT_C and _ENDS.match(scene.text, figure.end) is not None
+    hot = figure.kind != "plain" or figure.low >= _NO_COUNT or last
     plain = bool(said) and said <= word_list("reads") and hot
     return plain and scene.next_word(figure.end) not in distance
 

@@ -9,6 +9,7 @@ from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.strengths import STRONGEST_TUBE
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, read_duration
 from bot.language.units import Dimension
@@ -63,8 +64,8 @@ def _on_off(scene: Scene) -> Iterator[Fact | Ask]:
             scene.take(*scene.figures.within(match.start(), match.end()))
             yield _day(scene, on, match.start(), match.end())
     for match in _DOTTED.finditer(scene.text):
-        on, off = (int(match[i]) + int(match[i + 1]) / 60 for i in (1, 3))
-        hours = (off - on) % 24
+        first, last = (int(match[i]) + int(match[i + 1]) / 60 for i in (1, 3))
+        hours = (last - first) % 24
         if _SHORTEST_DAY_H <= hours <= _LONGEST_DAY_H:
             scene.take(*scene.figures.touching(match.start(), match.end()))
             yield _day(scene, hours, match.start(), match.end())
@@ -128,7 +129,9 @@ def _hours(scene: Scene, figure: Figure, measure: Measure) -> FactName | None:
         r"\s*(?:a day|per day|each day|every day|daily|of (?:light|uv|day)|on\b|/\s?day|light)",
         following,
     )
-    listed = _alone(scene, figure) or _in_a_row(scene, figure)
+    asked = scene.words(figure.start - 4, figure.start) == ["is"]
+    asked = asked and scene.next_word(figure.end) in ("fine", "ok", "okay", "enough", "too")
+    listed = asked or _alone(scene, figure) or _in_a_row(scene, figure)
     return FactName.HOURS if light or said or listed else None
 
 
@@ -163,6 +166,11 @@ def _is_bare_age(scene: Scene, living: Mark, figure: Figure, said: set[str]) -> 
     return between <= word_list("before_age") and not kept
 
 
+def _is_strength(figure: Figure) -> bool:
+    label = figure.kind == "plain" and figure.text.endswith((".0", ",0"))
+    return label or (figure.kind == "percent" and figure.high <= STRONGEST_TUBE)
+
+
 def _age(scene: Scene, figure: Figure) -> FactName | None:
     start, end = scene.sentence(figure.start)
     following = scene.words(figure.end, min(end, figure.end + 12))[:2]
@@ -170,7 +178,7 @@ def _age(scene: Scene, figure: Figure) -> FactName | None:
     said = set(scene.words(start, figure.start))
     before = scene.before(figure.start, _LAMPS | _LIVING, start)
     figures = scene.figures.within(max(start, figure.start - 60), figure.start)
-    strengths = [f for f in figures if f.kind == "percent" and f.high <= 20]
+    strengths = [f for f in figures if _is_strength(f)]
     if strengths and (before is None or before.end < strengths[-1].start):
         lamp, living = True, False
     else:

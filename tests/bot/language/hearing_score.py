@@ -15,9 +15,7 @@ from bot.language.screens import Blocks, NoScreen, Passes, Weave
 from bot.language.sizes import Size
 
 SENTENCES = Path(__file__).parent / "sentences"
-TUNED_ON = (
-    *("plain.toml", "curt.toml", "tricky.toml", "rambling.toml", "later.toml"),
-)
+TUNED_ON = (*("plain.toml", "curt.toml", "tricky.toml", "rambling.toml", "later.toml"),)
 HELD_ASIDE = ("held_aside.toml",)
 
 ANIMALS = {

@@ -30,8 +30,57 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
         ("enclosure_length", "4 ft", False),
     },
     "tortoise: russian": {("animal", "Horsfield's tortoise", False)},
+    # The same in two units is one thing, and so is a figure with the one it replaces.
+    "tube 12in (30 cm) from his back": {("distance_back", "12 in", False)},
+    "basking 100F/38C": {("basking", "100 F", False)},
+    "uvb 14 instead of 10 inches from her": {("distance_back", "14 in", False)},
+    "tube 14in away (was 20in)": {("distance", "14 in", False)},
+    # What belongs to somebody else, to before, or is only asked about.
+    "my cousin has a leopard gecko with a 12% tube": set(),
+    "moved her from a 20 gallon to a 4x2x2": {("enclosure", "4x2x2 ft", True)},
+    "basking used to be 110": set(),
+    "i read 104F on the basking spot": {("basking", "104 F", False)},
+    "want 104F on the basking spot": set(),
+    "does anyone know if 80F cool side is ok": {("cool", "80 F", False)},
+    # What is set, and what has a size of its own.
+    "thermostat set to 90F": {("thermostat", "yes", False)},
+    "stat at 31c, warm hide 30c": {("thermostat", "yes", False), ("warm", "30 C", False)},
+    "tube in an 8 inch dome": set(),
+    "she's 40 cm": set(),
+    "a dim red bulb at night": {("lamp", "red", False)},
+    # Ages without "old", and of whom.
+    "corn snake, 3 yrs": {("animal", "corn snake", False), ("animal_age", "3 years", False)},
+    "hes about 8 months": {("animal_age", "8 months", False)},
+    "we had our boa 4 years": {("animal", "boa constrictor", False)},
+    "my 6 year old son's anole": {("animal", "green anole", False)},
+    "the 5.0 is 9 months old": {("tube", "6 older", False), ("age", "9 months", False)},
+    # The tube's own length beside its distance, and each lamp's own watts.
+    "12% 4ft long": {("tube", "12", False), ("tube_length", "4 ft", False)},
+    "t5 12% 36in 15in above the log": {
+        ("lamp", "t5", False),
+        ("tube", "12", False),
+        ("tube_length", "36 in", False),
+        ("distance_perch", "15 in", False),
+    },
+    "halogen 50w ceramic 60w": {
+        ("lamp", "halogen", False),
+        ("watts", "50 W", False),
+        ("lamp", "ceramic", False),
+        ("other_watts", "60 W", False),
+    },
+    "90 w a 75w halogen": {("watts", "75 W", False), ("lamp", "halogen", False)},
+    "6ftx2ftx2ft": {("enclosure", "6x2x2 ft", False)},
+    "viv 4ft x 2ft": {("enclosure_length", "4 ft", False)},
+    # Over a lid that was named before; an animal on it is no lamp.
+    "lid is mesh, uvb lies on it": {("lid", "mesh", False), ("placement", "over", False)},
+    "screen top and the tube sits on the lid": {
+        ("lid", "mesh", False),
+        ("placement", "over", False),
+    },
+    "my cat sleeps on the mesh": {("lid", "mesh", False)},
     # Hours of light, from the shortest day to the longest that anybody means.
     "lights 12/12": {("hours", "12 h", False)},
+    "lights on at 7.30 off at 19.30": {("hours", "12 h", False)},
     "lights on 7am off 7pm": {("hours", "12 h", False)},
     "light 14/10": {("hours", "14 h", False)},
     # Whose age it is.

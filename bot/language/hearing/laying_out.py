@@ -1,0 +1,67 @@
+"""Laying a text out for listening: its phrases, its figures, its sentences and clauses."""
+
+import re
+
+from bot.language.hearing.figures import Figure, figures_of, told_once
+from bot.language.hearing.lexicon import Mark, animal_phrases, known_phrases, marks_of, tokens_of
+from bot.language.hearing.placed import Placed
+from bot.language.hearing.scene import Scene, Word
+from bot.language.normal import Normal, normal
+
+__all__ = ["LONGEST_MESSAGE", "MOST_FIGURES", "MOST_MARKS", "laid_out"]
+
+# A message of Discord; what is longer is not read.
+LONGEST_MESSAGE = 2000
+# No set-up has more; the limit bounds the work.
+MOST_FIGURES = 100
+# The message of the collection with the most has 30 phrases; the limit bounds the work as well.
+MOST_MARKS = 300
+# Some overlap, so that more are looked at before the rest is left.
+_MOST_LOOKED_AT = 400
+
+_SENTENCE = re.compile(r"[.!?]+(?=\s|$)|[\n;]+")
+_CLAUSE = re.compile(r"[,()]|\s[-/+]\s|/(?=\s)")
+_DIGIT = re.compile(r"[0-9]")
+_WORD = re.compile(r"[a-z0-9']+")
+
+
+def laid_out(text: str, animals: tuple[tuple[str, str], ...]) -> Scene:
+    """Return the scene of a text; ``animals`` are pairs of a name or alias and the name."""
+    plain = normal(text)
+    plain = plain.cut(LONGEST_MESSAGE)
+    # Letter by letter where the fold of the whole text changes its length.
+    lower = plain.text.lower()
+    if len(lower) != len(plain.text):
+        lower = "".join(low if len(low := c.lower()) == 1 else c for c in plain.text)
+    plain = Normal(lower, plain.origins, text)
+    phrases, named = known_phrases(), animal_phrases(animals)
+    places = tokens_of(lower)
+    animal_marks = marks_of(lower, places, named, phrases.words, _MOST_LOOKED_AT)
+    other_marks = marks_of(lower, places, phrases, named.words, _MOST_LOOKED_AT)
+    marks = _without_overlap([*animal_marks, *other_marks])
+    with_digits = [(m.start, m.end) for m in marks if _DIGIT.search(lower, m.start, m.end)]
+    figures = Placed(told_once(figures_of(lower, with_digits, MOST_FIGURES), lower))
+    kept = [mark for mark in marks if not figures.touching(mark.start, mark.end)]
+    tokens = Placed([Word(m[0], m.start(), m.end()) for m in _WORD.finditer(lower)])
+    sentences = _ends(lower, _SENTENCE)
+    clauses = sorted({*sentences, *_ends(lower, _CLAUSE, figures)})
+    return Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses)
+
+
+def _ends(text: str, pattern: re.Pattern[str], figures: Placed[Figure] | None = None) -> list[int]:
+    found = [match.end() for match in pattern.finditer(text)]
+    if figures is not None:
+        found = [at for at in found if not figures.touching(at - 1, at)]
+    return [0, *found, len(text) + 1]
+
+
+def _without_overlap(marks: list[Mark]) -> list[Mark]:
+    """Return the marks in order of place; where two overlap, the longer one, else the first."""
+    kept: list[Mark] = []
+    for mark in sorted(marks, key=lambda m: (m.start, -m.end)):
+        if kept and mark.start < kept[-1].end:
+            if mark.end - mark.start > kept[-1].end - kept[-1].start:
+                kept[-1] = mark
+            continue
+        kept.append(mark)
+    return kept
