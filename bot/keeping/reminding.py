@@ -32,6 +32,7 @@ TROUBLE_TOLD = {
     Trouble.DM_CLOSED: "stopped: your direct messages are closed",
     Trouble.CHANNEL_GONE: "the channel is gone, so it comes by direct message",
     Trouble.NO_RIGHT: "stopped: I may not write there",
+    Trouble.REFUSED: "stopped: Discord refused it again and again",
 }
 _MORNING = time(9, 0)
 _CHECK_DAYS = 30

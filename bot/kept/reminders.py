@@ -49,6 +49,7 @@ class Trouble(StrEnum):
     DM_CLOSED = "dm closed"
     CHANNEL_GONE = "channel gone"
     NO_RIGHT = "no right"
+    REFUSED = "refused"
     PINS_FULL = "pins full"
     NO_PIN_RIGHT = "no pin right"
 
@@ -76,11 +77,13 @@ class Reminder(Kept):
 class Due(Kept):
     """A reminder claimed for delivery.
 
-    ``unsure`` says that another process claimed it before and may have delivered it.
+    ``unsure`` says that another process claimed it before and may have delivered it; ``failures``
+    is how often it could not be sent.
     """
 
     reminder: Reminder
     unsure: bool
+    failures: int = 0
 
 
 class ReminderExport(Kept):

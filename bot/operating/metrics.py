@@ -7,6 +7,8 @@ from prometheus_client import CollectorRegistry, Counter, Gauge, Histogram
 
 __all__ = ["Metrics"]
 
+REMINDERS = ("delivered", "late", "put off", "unsure", "undeliverable", "snoozed", "off")
+BOARDS = ("shown", "troubled", "put off", "unsure", "removed", "lost")
 _SECONDS = (0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1.0, 3.0)
 
 
@@ -33,11 +35,14 @@ class Metrics:
             ["outcome"],
             registry=self.registry,
         )
-        self.reminders = Counter(
+        self.reminders = _by_outcome(
+            self.registry,
             "noonstone_reminders",
-            "Reminders, by outcome (delivered, late, undeliverable).",
-            ["outcome"],
-            registry=self.registry,
+            "Reminders sent, tried again, given up, or answered by their buttons",
+            REMINDERS,
+        )
+        self.boards = _by_outcome(
+            self.registry, "noonstone_boards", "Looks at boards, by what came of them", BOARDS
         )
         self.servers = Gauge(
             "noonstone_servers", "Servers the bot is in, in this process.", registry=self.registry
@@ -47,3 +52,14 @@ class Metrics:
             "The longest stall of the event loop in the last minute.",
             registry=self.registry,
         )
+
+
+def _by_outcome(
+    registry: CollectorRegistry, name: str, what: str, outcomes: tuple[str, ...]
+) -> Counter:
+    """Return a counter whose outcomes are all there from the beginning, at none."""
+    told = f"{what} ({', '.join(outcomes)})."
+    counter = Counter(name, told, ["outcome"], registry=registry)
+    for outcome in outcomes:
+        counter.labels(outcome)
+    return counter

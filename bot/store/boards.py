@@ -146,6 +146,20 @@ class Boards:
                 delete(BoardRow).where(BoardRow.id == board.id, BoardRow.claimed_by == by)
             )
 
+    async def released(self, board: Board, by: str, now: datetime) -> None:
+        """Give back a board whose look was broken off: the next one is unsure, and looks first."""
+        async with self._database.writing() as session:
+            await session.execute(
+                update(BoardRow)
+                .where(BoardRow.id == board.id, BoardRow.claimed_by == by)
+                .values(look_at=now)
+            )
+
+    async def channel_gone(self, channel: int) -> None:
+        """Forget the boards of a channel that was deleted."""
+        async with self._database.writing() as session:
+            await session.execute(delete(BoardRow).where(BoardRow.channel_id == channel))
+
     async def next_look(self) -> datetime | None:
         """Return when the next board is to be looked at, if there is one."""
         async with self._database.reading() as session:

@@ -6,7 +6,7 @@ it is unsure whether the reminder was sent, and whoever delivers has to look bef
 
 from datetime import datetime, timedelta
 
-from sqlalchemy import delete, func, or_, select
+from sqlalchemy import delete, func, or_, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.kept.reminders import (
@@ -142,13 +142,16 @@ class Reminders:
                 )
             ).all()
             unsure = {row.id: row.attempt > 0 for row in rows}
+            failures = {row.id: row.failures for row in rows}
             for row in rows:
                 row.state, row.claimed_by = State.SENDING.value, by
                 row.attempt += 1
                 row.try_at = now + LEASE
             await session.flush()
             claimed = await _read(session, ReminderRow.id.in_(unsure))
-            return tuple(Due(reminder=r, unsure=unsure[r.id]) for r in claimed)
+            return tuple(
+                Due(reminder=r, unsure=unsure[r.id], failures=failures[r.id]) for r in claimed
+            )
 
     async def delivered(self, reminder: Reminder, by: str, now: datetime) -> bool:
         """Note a delivery: done, or waiting for the next time; False if the claim was lost."""
@@ -176,6 +179,14 @@ class Reminders:
             row.failures += 1
             return row.failures
 
+    async def released(self, due: Due, by: str, now: datetime) -> None:
+        """Give back what was claimed and not sent, so that it is claimed again at once."""
+        async with self._database.writing() as session:
+            row = await _claimed(session, due.reminder, by)
+            if row is not None:
+                # What an earlier claim left unsure stays so.
+                row.state, row.try_at, row.attempt = State.WAITING.value, now, int(due.unsure)
+
     async def by_message(self, reminder: Reminder, by: str, now: datetime) -> None:
         """Turn to direct messages, because the channel cannot be written to any more."""
         async with self._database.writing() as session:
@@ -183,7 +194,21 @@ class Reminders:
             if row is not None:
                 row.channel_id = row.server_id = None
                 row.trouble = Trouble.CHANNEL_GONE.value
-                row.state, row.attempt, row.try_at = State.WAITING.value, 0, now
+                row.state, row.try_at = State.WAITING.value, now
+                row.attempt = row.failures = 0
+
+    async def channel_gone(self, channel: int) -> None:
+        """Turn what would go into a deleted channel to direct messages, each at its own time."""
+        async with self._database.writing() as session:
+            # What is claimed just now learns of it from Discord.
+            await session.execute(
+                update(ReminderRow)
+                .where(
+                    ReminderRow.channel_id == channel,
+                    ReminderRow.state == State.WAITING.value,
+                )
+                .values(channel_id=None, server_id=None, trouble=Trouble.CHANNEL_GONE.value)
+            )
 
     async def stop(self, reminder: Reminder, by: str, trouble: Trouble) -> None:
         """Give up on a reminder, and keep why."""

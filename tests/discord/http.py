@@ -1,5 +1,6 @@
 """The HTTP half of the stand-in: routes, rate-limit headers, multipart, faults."""
 
+import asyncio
 import json
 from collections.abc import Awaitable, Callable, Mapping
 from typing import Any, cast
@@ -109,6 +110,8 @@ class Api:
             return _faulty(fault)
         try:
             self._check_token(request)
+            if self.platform.answer_delay_s and "/channels" in request.path:
+                await asyncio.sleep(self.platform.answer_delay_s)
             response = await handler(request)
         except ApiError as error:
             response = _json(error.body, error.status, RATE_HEADERS)

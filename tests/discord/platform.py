@@ -114,6 +114,8 @@ class Platform:
         self.servers = list(servers)
         self.token = token
         self.ahead_s = 0.0
+        # How long a request about channels takes, for what is measured.
+        self.answer_delay_s = 0.0
         # How many connections the bot is told to make.
         self.shards_wanted = 1
         self.posts: dict[int, Post] = {}

@@ -4,6 +4,7 @@ What is wanted lies in the store; a round makes the channel so. A board carries 
 id of its button, by which a message is found again whose sending was not noted.
 """
 
+import asyncio
 import logging
 import re
 from datetime import timedelta
@@ -12,6 +13,7 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import aiohttp
 import discord
 
+from bot.fronts.discord.hands import EACH_WITHIN_S, Hands
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, guarded, send
 from bot.keeping.board_content import board_reply, fingerprint
@@ -31,57 +33,85 @@ __all__ = ["BoardButton", "show_boards"]
 
 _log = logging.getLogger(__name__)
 
-_AT_ONCE: Final = 5
 _LONGEST_WAIT_S: Final = 60.0
 _ALL_WELL: Final = timedelta(days=1)
 _TROUBLED: Final = timedelta(hours=1)
 _SOON: Final = timedelta(minutes=5)
+_TOO_MANY_REQUESTS: Final = 429
 _LOOKED_AT: Final = 50
 _UNKNOWN_CHANNEL, _UNKNOWN_MESSAGE, _PINS_FULL, _TOO_MANY_EDITS = 10003, 10008, 30003, 30046
 _PINNED_BY: Final = "Noonstone board"
 
 
-async def show_boards(client: "Noonstone", memory: "Memory", by: str) -> float:
+async def show_boards(client: "Noonstone", memory: "Memory", hands: Hands) -> float:
     """Look at the boards that are to be looked at; return how long the next round may wait."""
-    while looks := await memory.store.boards.claim(by, memory.clock(), _AT_ONCE):
-        for look in looks:
-            await _look(client, memory, by, look)
-    following = await memory.store.boards.next_look()
+    boards = memory.store.boards
+    await hands.work_off(
+        lambda most: boards.claim(hands.by, memory.clock(), most),
+        lambda look: _look(client, memory, hands, look),
+    )
+    following = await boards.next_look()
     if following is None:
         return _LONGEST_WAIT_S
     wait_s = (following - memory.clock()).total_seconds()
     return min(max(wait_s, 0.5), _LONGEST_WAIT_S)
 
 
-async def _look(client: "Noonstone", memory: "Memory", by: str, look: Look) -> None:
-    board, boards = look.board, memory.store.boards
-    channel = client.get_partial_messageable(board.channel)
+async def _look(client: "Noonstone", memory: "Memory", hands: Hands, look: Look) -> None:
+    board, boards, by = look.board, memory.store.boards, hands.by
     now = memory.clock()
     try:
-        if board.state is BoardState.LEAVING:
-            await _take_down(channel, board)
-            if not await boards.gone(board, by):
-                bare = board.model_copy(update={"message": None, "pinned": False})
-                await boards.shown(bare, by, now, now)
-            return
-        shown = await _shown(channel, board, await _content(memory, board), unsure=look.unsure)
-        again = _ALL_WELL if shown.trouble is Trouble.NONE else _TROUBLED
-        await boards.shown(shown, by, now, now + again)
+        outcome = await _put_right(client, memory, hands, look)
     except discord.NotFound as error:
         # Also what was only hidden is told as missing; then it is looked for again for a while.
+        outcome = "lost"
         _log.info("a board's channel is gone (%s)", error.code)
         await boards.lost(board, by)
     except discord.Forbidden as error:
+        outcome = "troubled"
+        hands.pace.refused()
         _log.info("a board may not be shown (%s)", error.code)
         troubled = board.model_copy(update={"trouble": Trouble.NO_RIGHT})
         await boards.shown(troubled, by, now, now + _TROUBLED)
     except discord.RateLimited as error:
+        outcome = "put off"
         await boards.shown(board, by, now, now + timedelta(seconds=error.retry_after))
     except (discord.DiscordServerError, aiohttp.ClientError, TimeoutError) as error:
+        outcome = "unsure"
         _log.warning("not sure how a board stands: %s", type(error).__name__)
     except (discord.HTTPException, NotUnderstoodError) as error:
+        outcome = "put off"
         _log.warning("a board cannot be shown: %s", error)
-        await boards.shown(board, by, now, now + _TROUBLED)
+        soon = isinstance(error, discord.HTTPException) and error.status == _TOO_MANY_REQUESTS
+        await boards.shown(board, by, now, now + (_SOON if soon else _TROUBLED))
+    client.metrics.boards.labels(outcome).inc()
+
+
+async def _put_right(client: "Noonstone", memory: "Memory", hands: Hands, look: Look) -> str:
+    """Make the channel so as the board is wanted, and say how it stands."""
+    board, boards, now = look.board, memory.store.boards, memory.clock()
+    channel = client.get_partial_messageable(board.channel)
+    shown: Board | None = None
+    try:
+        await hands.pace.turn()
+        content = None if board.state is BoardState.LEAVING else await _content(memory, board)
+        async with asyncio.timeout(EACH_WITHIN_S):
+            if content is None:
+                await _take_down(channel, board)
+            else:
+                shown = await _shown(channel, board, content, unsure=look.unsure)
+    except asyncio.CancelledError:
+        if hands.resting:
+            await boards.released(board, hands.by, now)
+        raise
+    if shown is not None:
+        again = _ALL_WELL if shown.trouble is Trouble.NONE else _TROUBLED
+        await boards.shown(shown, hands.by, now, now + again)
+        return "shown" if shown.trouble is Trouble.NONE else "troubled"
+    if not await boards.gone(board, hands.by):
+        bare = board.model_copy(update={"message": None, "pinned": False})
+        await boards.shown(bare, hands.by, now, now)
+    return "removed"
 
 
 async def _content(memory: "Memory", board: Board) -> Reply:

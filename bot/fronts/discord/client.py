@@ -84,7 +84,8 @@ class Noonstone(discord.AutoShardedClient):
         self.metrics = Metrics()
         self.in_flight = InFlight()
         self.memory = Memory(store) if store is not None else None
-        self._upkeep = Upkeep(self, self.memory) if self.memory is not None else None
+        share = len(shards.ids) / shards.count if shards else 1.0
+        self._upkeep = Upkeep(self, self.memory, share) if self.memory is not None else None
         self._here: set[int] = set()
         self._answers = Answers()
         self._preferences = preferences
@@ -123,6 +124,8 @@ class Noonstone(discord.AutoShardedClient):
     async def leave(self) -> None:
         """Take no more questions, finish those in flight, then leave Discord."""
         self.in_flight.leaving = True
+        if self._upkeep is not None:
+            self._upkeep.rest()
         if not await self.in_flight.ended(_FINISH_WITHIN_S) and self.studio is not None:
             # Who still waits for a picture is told that there is none.
             await self.studio.close()
@@ -171,6 +174,11 @@ class Noonstone(discord.AutoShardedClient):
         """Let the time begin after which the data of a server are deleted."""
         if self._upkeep is not None:
             await self._upkeep.left(guild.id)
+
+    async def on_channel_gone(self, channel: int) -> None:
+        """Let no board and no reminder be meant for a channel or a thread that was deleted."""
+        if self._upkeep is not None:
+            await self._upkeep.channel_gone(channel)
 
     async def on_error(self, event: str, /, *args: Any, **kwargs: Any) -> None:
         """Log what no other place caught."""

@@ -1,7 +1,8 @@
 """Only what the bot reads of a server: that it is there.
 
 Discord tells every channel, role and emoji of every server. A question brings what it needs of
-them along, so they are not kept, and what changes them is not listened to.
+them along, so they are not kept, and what changes them is not listened to; only that a channel
+is gone, since a board or a reminder may be meant for it.
 """
 
 from typing import Any, Final
@@ -11,7 +12,15 @@ from discord.state import AutoShardedConnectionState
 __all__ = ["LeanState"]
 
 _HEARD: Final = frozenset(
-    {"READY", "RESUMED", "GUILD_CREATE", "GUILD_DELETE", "INTERACTION_CREATE"}
+    {
+        "READY",
+        "RESUMED",
+        "GUILD_CREATE",
+        "GUILD_DELETE",
+        "CHANNEL_DELETE",
+        "THREAD_DELETE",
+        "INTERACTION_CREATE",
+    }
 )
 _UNREAD: Final = (
     "channels",
@@ -40,3 +49,11 @@ class LeanState(AutoShardedConnectionState[Any]):
         # The role of everybody, which bears the server's own id, is taken for granted.
         kept["roles"] = [role for role in data.get("roles", ()) if role["id"] == data["id"]]
         super().parse_guild_create(kept)
+
+    def parse_channel_delete(self, data: Any) -> None:
+        """Tell of a channel that was deleted, by its number: it was never kept."""
+        self.dispatch("channel_gone", int(data["id"]))
+
+    def parse_thread_delete(self, data: Any) -> None:
+        """Tell of a thread that was deleted."""
+        self.dispatch("channel_gone", int(data["id"]))

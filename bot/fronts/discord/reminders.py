@@ -5,6 +5,7 @@ was left by another process, those ids are looked for before anything is sent; a
 one number (nonce) once.
 """
 
+import asyncio
 import logging
 import re
 from datetime import datetime, timedelta
@@ -13,6 +14,7 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import aiohttp
 import discord
 
+from bot.fronts.discord.hands import EACH_WITHIN_S, Hands
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
 from bot.keeping.reminding import ABOUT_TOLD
@@ -28,10 +30,10 @@ __all__ = ["DoneButton", "SnoozeButton", "deliver_due"]
 
 _log = logging.getLogger(__name__)
 
-_AT_ONCE: Final = 20
 _LONGEST_WAIT_S: Final = 60.0
 _LATE: Final = timedelta(minutes=10)
 _RETRY: Final = timedelta(minutes=5)
+_TRIES: Final = 12
 _LOOKED_AT: Final = 50
 _DM_CLOSED: Final = 50007
 _SNOOZES: Final = {"1": "Tomorrow", "7": "In a week", "30": "In a month"}
@@ -43,42 +45,88 @@ _HOW_TO = {
 }
 
 
-async def deliver_due(client: "Noonstone", memory: "Memory", by: str) -> float:
+async def deliver_due(client: "Noonstone", memory: "Memory", hands: Hands) -> float:
     """Deliver what is due, and return how many seconds the next round may wait."""
-    while claimed := await memory.store.reminders.claim(by, memory.clock(), _AT_ONCE):
-        for due in claimed:
-            await _deliver(client, memory, by, due)
-    following = await memory.store.reminders.next_try()
+    reminders = memory.store.reminders
+    await hands.work_off(
+        lambda most: reminders.claim(hands.by, memory.clock(), most),
+        lambda due: _deliver(client, memory, hands, due),
+    )
+    following = await reminders.next_try()
     if following is None:
         return _LONGEST_WAIT_S
     wait_s = (following - memory.clock()).total_seconds()
     return min(max(wait_s, 0.5), _LONGEST_WAIT_S)
 
 
-async def _deliver(client: "Noonstone", memory: "Memory", by: str, due: Due) -> None:
-    reminder, reminders = due.reminder, memory.store.reminders
+async def _deliver(client: "Noonstone", memory: "Memory", hands: Hands, due: Due) -> None:
+    reminder, reminders, by = due.reminder, memory.store.reminders, hands.by
     now = memory.clock()
+    outcome = "late" if now - reminder.due > _LATE else "delivered"
     try:
-        channel = await _channel(client, reminder)
-        if not (due.unsure and await _was_sent(channel, reminder)):
-            await _send(channel, reminder, now)
-        await reminders.delivered(reminder, by, now)
+        async with asyncio.timeout(EACH_WITHIN_S):
+            channel = await _where_to(client, memory, hands, due)
+            if channel is not None:
+                await _send(channel, reminder, now)
+        if not await reminders.delivered(reminder, by, now):
+            return
     except (discord.NotFound, discord.Forbidden) as error:
-        if reminder.channel is not None:
-            _log.info("a channel takes no reminder any more (%s)", error.code)
-            await reminders.by_message(reminder, by, now)
-        else:
-            trouble = Trouble.DM_CLOSED if error.code == _DM_CLOSED else Trouble.NO_RIGHT
-            _log.info("a person takes no direct message (%s)", error.code)
-            await reminders.stop(reminder, by, trouble)
+        hands.pace.refused()
+        outcome = await _closed(memory, hands, reminder, error)
     except discord.RateLimited as error:
+        outcome = "put off"
         await reminders.failed(reminder, by, now + timedelta(seconds=error.retry_after))
     except (discord.DiscordServerError, aiohttp.ClientError, TimeoutError) as error:
         # It may have arrived: the claim runs out, and the next one looks first.
+        outcome = "unsure"
         _log.warning("not sure whether a reminder arrived: %s", type(error).__name__)
     except discord.HTTPException as error:
         _log.warning("a reminder was refused (%s %s)", error.status, error.code)
-        await reminders.failed(reminder, by, now + _RETRY)
+        outcome = await _refused(memory, hands, due)
+    client.metrics.reminders.labels(outcome).inc()
+
+
+async def _closed(
+    memory: "Memory", hands: Hands, reminder: Reminder, error: discord.HTTPException
+) -> str:
+    """Turn a reminder whose channel is closed to a direct message, or give up; say which."""
+    if reminder.channel is not None:
+        _log.info("a channel takes no reminder any more (%s)", error.code)
+        await memory.store.reminders.by_message(reminder, hands.by, memory.clock())
+        return "put off"
+    trouble = Trouble.DM_CLOSED if error.code == _DM_CLOSED else Trouble.NO_RIGHT
+    _log.info("a person takes no direct message (%s)", error.code)
+    await memory.store.reminders.stop(reminder, hands.by, trouble)
+    return "undeliverable"
+
+
+async def _refused(memory: "Memory", hands: Hands, due: Due) -> str:
+    """Try again later what Discord did not take; what it never takes goes another way, or ends."""
+    reminder, reminders, now = due.reminder, memory.store.reminders, memory.clock()
+    if due.failures + 1 < _TRIES:
+        await reminders.failed(reminder, hands.by, now + _RETRY)
+        return "put off"
+    if reminder.channel is not None:
+        await reminders.by_message(reminder, hands.by, now)
+        return "put off"
+    await reminders.stop(reminder, hands.by, Trouble.REFUSED)
+    return "undeliverable"
+
+
+async def _where_to(
+    client: "Noonstone", memory: "Memory", hands: Hands, due: Due
+) -> discord.abc.Messageable | None:
+    """Return where a reminder is to be sent, or None where it was sent already."""
+    try:
+        await hands.pace.turn()
+        channel = await _channel(client, due.reminder)
+        sent = due.unsure and await _was_sent(channel, due.reminder)
+    except asyncio.CancelledError:
+        if hands.resting:
+            # Nothing was sent yet, so the next process need not wait until the claim runs out.
+            await memory.store.reminders.released(due, hands.by, memory.clock())
+        raise
+    return None if sent else channel
 
 
 async def _channel(client: "Noonstone", reminder: Reminder) -> discord.abc.Messageable:
@@ -179,6 +227,7 @@ class SnoozeButton(
             if kept is None:
                 await send(interaction, Message(_NOT_YOURS), private=True)
                 return
+            client.metrics.reminders.labels("snoozed").inc()
             client.wake()
             await self.told(interaction, f"Put off until <t:{int(until.timestamp())}:F>.")
 
@@ -221,6 +270,7 @@ class DoneButton(
             if not gone:
                 await send(interaction, Message(_NOT_YOURS), private=True)
                 return
+            client.metrics.reminders.labels("off").inc()
             await self.told(interaction, "It will not come any more.")
 
 

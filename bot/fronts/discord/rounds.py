@@ -35,7 +35,7 @@ class Rounds:
         self._woken.set()
 
     async def stop(self) -> None:
-        """End after this round, or in the middle of a long one: its claims run out."""
+        """End after this round, or in the middle of a long one."""
         if self._task is None:
             return
         self._stopping = True

@@ -7,6 +7,7 @@ from collections.abc import Collection
 from typing import TYPE_CHECKING, Final
 
 from bot.fronts.discord.boards import show_boards
+from bot.fronts.discord.hands import Hands, Pace
 from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.reminders import deliver_due
 from bot.fronts.discord.rounds import Rounds
@@ -19,6 +20,9 @@ __all__ = ["Upkeep"]
 
 _log = logging.getLogger(__name__)
 
+# How many reminders and boards at once.
+_REMINDING: Final = 6
+_BOARDING: Final = 2
 _COUNTS_S: Final = 30.0
 _WISHES_S: Final = 60.0
 _SWEEP_S: Final = 3600.0
@@ -27,12 +31,14 @@ _SWEEP_S: Final = 3600.0
 class Upkeep:
     """The rounds of one process; the store's claims keep several processes apart."""
 
-    def __init__(self, client: "Noonstone", memory: Memory) -> None:
+    def __init__(self, client: "Noonstone", memory: Memory, share: float = 1.0) -> None:
         self._memory = memory
-        by = f"process {secrets.token_hex(8)}"
+        by, pace = f"process {secrets.token_hex(8)}", Pace(share)
+        reminding, boarding = Hands(by, _REMINDING, pace), Hands(by, _BOARDING, pace)
+        self._hands = (reminding, boarding)
         self._rounds = (
-            Rounds("delivering reminders", lambda: deliver_due(client, memory, by)),
-            Rounds("showing boards", lambda: show_boards(client, memory, by)),
+            Rounds("delivering reminders", lambda: deliver_due(client, memory, reminding)),
+            Rounds("showing boards", lambda: show_boards(client, memory, boarding)),
             Rounds("keeping counts", self._keep_counts),
             Rounds("learning who has set anything", self._look_around),
             Rounds("sweeping", self._sweep),
@@ -52,8 +58,14 @@ class Upkeep:
         for rounds in self._rounds:
             rounds.wake()
 
+    def rest(self) -> None:
+        """Begin nothing more for Discord; what was begun is finished."""
+        for hands in self._hands:
+            hands.resting = True
+
     async def stop(self) -> None:
         """End the rounds and keep what was counted."""
+        self.rest()
         await asyncio.gather(*(rounds.stop() for rounds in self._rounds))
         try:
             await self._memory.keep_counts()
@@ -73,6 +85,14 @@ class Upkeep:
                 await servers_store.came(server)
         except StoreError as error:
             _log.warning("servers are noted later: %s", error)
+
+    async def channel_gone(self, channel: int) -> None:
+        """Forget the boards of a deleted channel, and send its reminders another way."""
+        try:
+            await self._memory.store.boards.channel_gone(channel)
+            await self._memory.store.reminders.channel_gone(channel)
+        except StoreError as error:
+            _log.warning("a deleted channel is noted later: %s", error)
 
     async def left(self, server: int) -> None:
         """Note that a server removed the bot."""
