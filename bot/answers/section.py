@@ -110,7 +110,8 @@ def _setup(room: Layout, count: int, units: Units) -> str:
     many = "" if count == 1 else f"{count} tubes, each "
     return (
         f"{many}{lamp_name(tube.lamp)}, {length(room.tube_length_m, units)} long, "
-        f"{screen_phrase(tube.screen)}; the platform's top {length(room.platform.top_m, units)} "
+        f"{length(room.tube_y_m, units)} from the back wall, {screen_phrase(tube.screen)}; the "
+        f"platform's top {length(room.platform.top_m, units)} "
         "over the floor puts the back at your distance"
     )
 

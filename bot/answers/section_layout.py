@@ -1,14 +1,14 @@
 """The enclosure of a section question, laid out: what was given, and what was taken for it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.answers.figures import length
-from bot.answers.uv_parts import fixture_of, lit_length, screen_asked
+from bot.answers.uv_parts import lamp_asked, lit_length, screen_asked
 from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import Measure, Units
+from bot.language.quantities import Measure, Units, convert
+from bot.queries.options import OwnTube
 from bot.queries.uv_depth import SectionQuery
 from calc.uv.choice import tube_length_for
-from calc.uv.lamp import Lamp
 from calc.uv.patches import HeatPatch, Platform
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
@@ -43,6 +43,11 @@ class Layout:
     def tube_x_m(self) -> float:
         """Middle of the tubes along the enclosure [m]."""
         return self.tubes[0].x_m
+
+    @property
+    def tube_y_m(self) -> float:
+        """Middle of the tubes from the back wall [m]."""
+        return (self.tubes[0].y_m + self.tubes[-1].y_m) / 2.0
 
     @property
     def basking_x_m(self) -> float:
@@ -86,10 +91,11 @@ def layout(query: SectionQuery, units: Units) -> Layout:
     heat_x = given(query.heat, wide / 2.0, "the heat lamp's middle from the warm end wall:")
     patch = given(query.patch, _PATCH_M, "the warmed patch's width:")
     taken.append("the platform reaches over half the depth, in the middle, from the warm end")
-    taken.append("the tubes hang level with the lid, along the middle of the depth")
+    taken.append("the tubes hang level with the lid, along its length (across it I cannot tell)")
+    across = given(query.across, box.depth_m / 2.0, "the tubes' middle from the back wall:")
     return Layout(
         box=box,
-        tubes=_tubes(query, box, start + long / 2.0, long - _DARK_ENDS_M),
+        tubes=_tubes(query, box, start + long / 2.0, across, long - _DARK_ENDS_M),
         tube_length_m=long,
         platform=platform,
         back_m=back,
@@ -118,6 +124,8 @@ def _check_start(query: SectionQuery, start: float, long: float, box: Box, units
 
 
 def _tube_length(query: SectionQuery, box: Box, units: Units, taken: list[str]) -> float:
+    if isinstance(query.tube, OwnTube):
+        return query.tube.lamp.lit_length_m + _DARK_ENDS_M
     if query.length is not None:
         return lit_length(query.length) + _DARK_ENDS_M
     choice = tube_length_for(box.length_m)
@@ -133,9 +141,21 @@ def _tube_length(query: SectionQuery, box: Box, units: Units, taken: list[str]) 
     return tube.face_to_face_m
 
 
-def _tubes(query: SectionQuery, box: Box, x_m: float, lit_m: float) -> tuple[HungTube, ...]:
-    lamp = Lamp(query.tube.percent, fixture_of(query.reflector), lit_m)
-    screen = screen_asked(query.screen)
-    middle, count = box.depth_m / 2.0, query.tubes
-    sides = [middle + _TUBES_APART_M * (i - (count - 1) / 2.0) for i in range(count)]
+def _tubes(
+    query: SectionQuery, box: Box, x_m: float, across_m: float, lit_m: float
+) -> tuple[HungTube, ...]:
+    named = lamp_asked(query.tube, query.reflector, query.length, None)
+    lamp, screen, count = (
+        replace(named, lit_length_m=lit_m),
+        screen_asked(query.screen),
+        query.tubes,
+    )
+    sides = [across_m + _TUBES_APART_M * (i - (count - 1) / 2.0) for i in range(count)]
+    if query.across and not (sides[0] >= 0.0 and sides[-1] <= box.depth_m):
+        raise NotUnderstoodError(
+            query.across.text,
+            "a place for the tubes inside the depth of the enclosure, from the back wall",
+            f"across:{convert(box.depth_m / 2.0, 'm', 'cm'):.0f}cm",
+            "across",
+        )
     return tuple(HungTube(lamp, x_m, y, box.height_m, screen) for y in sides)

@@ -128,6 +128,11 @@ class SectionQuery(Query):
     start: Length | None = Field(
         None, description="from the warm end wall to the tube's near end", examples=["2in"]
     )
+    across: Length | None = Field(
+        None,
+        description="from the back wall to the middle of the tubes; else the middle of the depth",
+        examples=["8in"],
+    )
     platform: Length | None = Field(
         None, description="length of the basking platform, from the warm end", examples=["12in"]
     )
