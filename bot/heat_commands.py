@@ -64,8 +64,10 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         answer=answer_air,
         examples=(
             "air enclosure:48x24x24in material:wood lid:solid room:68F want:80F",
-            "air enclosure:90x45x45cm material:glass lid:full mesh room:20C watts:75W place:above "
-            "animal:corn snake",
+            (
+                "air enclosure:90x45x45cm material:glass lid:full mesh room:20C watts:75W "
+                "place:above animal:corn snake"
+            ),
         ),
         guide=("the-cool-end", "warm-end-and-cool-end"),
     ),

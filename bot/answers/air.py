@@ -6,6 +6,7 @@ from bot.answers.figures import percent, temperature, temperature_range, watts, 
 from bot.answers.heat_parts import (
     AFTER_A_CHANGE,
     HEAT_CAUTIONS,
+    WARM_THE_ROOM,
     box_asked,
     box_row,
     kept_named,
@@ -17,9 +18,11 @@ from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.heat import AirQuery
 from bot.reply import Reply, Row, Value
+from calc.heat.basking import MOST_W
 from calc.heat.enclosure import Enclosure, HeatNeed, LampPlace, Lid, air_held, watts_to_hold
+from calc.heat.wattages import steps_sold
 from calc.uncertainty import Estimate
-from calc.validity import OutsideModelError
+from calc.validity import OutsideModelError, check
 
 __all__ = ["answer_air"]
 
@@ -98,6 +101,7 @@ def _wish_asked(query: AirQuery, context: Context) -> _Wish:
 
 def _lamp(query: AirQuery, box: Enclosure) -> _Lamp:
     assert query.watts is not None
+    check("lamp power", query.watts.low, 0.0, MOST_W, "W", is_open_low=True)
     inside = query.watts.low * _PLACES[query.place].value
     try:
         held = air_held(box, inside, query.room.low)
@@ -165,6 +169,12 @@ def _steps(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[str, ...
             "Cool the room, or let more of its air through; no lamp can help here.",
             "Then read the cool end again in the hottest hour of the day.",
         )
+    if need.total_w.best > steps_sold()[-1]:
+        return (WARM_THE_ROOM, *_after(need, lamp, box))
+    return _after(need, lamp, box)
+
+
+def _after(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[str, ...]:
     short = lamp is not None and lamp.inside_w < need.total_w.low
     steps = [
         "Set the basking spot first, with one lamp. Its heat counts towards these watts.",

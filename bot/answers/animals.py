@@ -102,7 +102,8 @@ def _with_own(animal: Animal, own: Own) -> Animal:
 
 def of_animal(animal: Animal) -> str:
     """Return the animal as a sentence needs it, such as ``a bearded dragon``."""
-    article = "an" if animal.name[0].lower() in "aeiou" else "a"
+    # The one name with a u begins like "you".
+    article = "an" if animal.name[0].lower() in "aeio" else "a"
     return f"{article} {animal.name}"
 
 

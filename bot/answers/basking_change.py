@@ -30,7 +30,7 @@ _NEAREST_UNTOLD_M = 0.15
 # A span shorter than this is no room to work in: a tape measure does not tell it.
 _LEAST_SPAN_M = 0.01
 # Under a lamp that is on no surface stays colder: the unit was mistaken.
-_COLDEST_SURFACE_C = 13.0
+_COLDEST_SURFACE_C, _COLDEST_AIR_C = 13.0, 5.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,6 +123,7 @@ def change_for(query: BaskingQuery, wanted: WantedHeat) -> Change:
 def _check_the_lamp_warms(query: BaskingQuery, wanted: WantedHeat) -> None:
     """Refuse air that is no cooler than the surface, or than what is wanted of it."""
     check_unit(query.surface, _COLDEST_SURFACE_C, "surface")
+    check_unit(query.air, _COLDEST_AIR_C, "air")
     if query.surface.low - query.air.low < SMALLEST_RISE_K:
         raise NotUnderstoodError(
             query.air.text,

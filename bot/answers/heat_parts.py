@@ -16,6 +16,7 @@ from calc.uncertainty import Estimate
 __all__ = [
     "AFTER_A_CHANGE",
     "HEAT_CAUTIONS",
+    "WARM_THE_ROOM",
     "Kept",
     "around",
     "body_rows",
@@ -44,6 +45,10 @@ HEAT_CAUTIONS = (
 AFTER_A_CHANGE = (
     "Re-measure after two hours, and go on in small steps: the numbers here are a start, your "
     "thermometer decides."
+)
+WARM_THE_ROOM = (
+    "That is more than one lamp gives, and many lamps on one box are a fire risk. Warm the room "
+    "first, or close more of the lid with something that cannot burn."
 )
 _LIDS = {"solid": Lid.SOLID, "part mesh": Lid.PART_MESH, "full mesh": Lid.FULL_MESH}
 

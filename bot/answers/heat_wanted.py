@@ -76,9 +76,18 @@ def _wanted_by_asker(want: Measure, animal: str, context: Context) -> WantedHeat
     low, high = min(want.low, middle - _ABOUT_K), max(want.high, middle + _ABOUT_K)
     unchecked = "" if is_named else f"; {_UNCHECKED}"
     told = f"{temperature(middle, context.units)}, as you gave it{unchecked}"
-    row = Row(label="Wanted surface", text=told)
+    rows = (Row(label="Wanted surface", text=told), *_usual_rows(middle, kept, context))
     burning_c = burning_above(None if kept is None else kept.animal)
-    return WantedHeat(low, middle, high, burning_c, (row,), ())
+    return WantedHeat(low, middle, high, burning_c, rows, ())
+
+
+def _usual_rows(aim_c: float, kept: Kept | None, context: Context) -> tuple[Row, ...]:
+    """Return what the animal is said to want, where the asker wants something else."""
+    target = None if kept is None else kept.animal.basking_surface_c
+    if kept is None or target is None or target.low <= aim_c <= target.high:
+        return ()
+    told = f"not what is usual for {kept.whom}: {target_text(target, context.units)}"
+    return (Row(label="Look again", text=told),)
 
 
 def kept_under_lamp(animal: str, surface: Measure | None, context: Context) -> Kept:

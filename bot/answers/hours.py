@@ -1,5 +1,6 @@
 """When the lights go on and off: twelve hours all year, or the seasons of a latitude."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, datetime, time
 from zoneinfo import ZoneInfo
@@ -33,6 +34,8 @@ _CAUTIONS = (
 )
 _SEASON_SOURCES = ("meeus1998", "usno1990", "iana_tz", "day_bound", "common_practice")
 _HALF_QUARTER_H = 0.125
+# Lights that go on earlier or later than this are hardly meant for the day.
+_EARLIEST, _LATEST = time(4), time(13)
 
 
 def answer_hours(query: HoursQuery, context: Context) -> Reply:
@@ -70,7 +73,7 @@ def _flat(query: HoursQuery, kept: Kept, context: Context) -> Reply:
         values=(
             Value(name="light", low=min(low, 12.0), best=12.0, high=max(high, 12.0), unit="h"),
         ),
-        rows=tuple(rows),
+        rows=(*rows, *_flat_rows(query, times)),
         steps=(
             "Set a timer once, at hours that suit your own day, and keep them at weekends too.",
             *_TIMER,
@@ -117,9 +120,8 @@ def _seasons(sky: _Sky, query: HoursQuery, context: Context) -> Reply:
         status="ok",
         title=f"The light of {whose}, month by month",
         answer=(
-            f"From {hours(shortest.times.hours)} in {_MONTHS[shortest.month - 1]} to "
-            f"{hours(longest.times.hours)} in {_MONTHS[longest.month - 1]}, as in the table; a "
-            "steady 12 hours is just as good for a beginner."
+            f"{_from_to(shortest, longest)}, as in the table; a steady 12 hours is just as good "
+            "for a beginner."
         ),
         values=tuple(
             Value(
@@ -151,6 +153,29 @@ def _seasons(sky: _Sky, query: HoursQuery, context: Context) -> Reply:
     )
 
 
+def _from_to(shortest: LightMonth, longest: LightMonth) -> str:
+    if shortest.times.hours == longest.times.hours:
+        return f"{hours(longest.times.hours)} in every month"
+    return (
+        f"From {hours(shortest.times.hours)} in {_MONTHS[shortest.month - 1]} to "
+        f"{hours(longest.times.hours)} in {_MONTHS[longest.month - 1]}"
+    )
+
+
+def _flat_rows(query: HoursQuery, times: LightTimes) -> Iterator[Row]:
+    """Return what was typed and changes nothing, and lights that burn through the night."""
+    unused = [name for name in ("zone", "months", "year") if name in query.model_fields_set]
+    if unused:
+        told = f"{' and '.join(unused)}: it counts only with a latitude, such as latitude:home"
+        yield Row(label="Not used", text=told)
+    if not _EARLIEST <= times.on <= _LATEST:
+        told = (
+            f"lights from {_clock(times.on)} to {_clock(times.off)} burn through the night, and "
+            "most animals that bask sleep then; for the morning ask with on:7:00"
+        )
+        yield Row(label="Night hours?", text=told)
+
+
 def _season_rows(
     query: HoursQuery, plan: tuple[LightMonth, ...], zone: ZoneInfo, latitude: float
 ) -> tuple[Row, ...]:
@@ -170,9 +195,13 @@ def _season_rows(
     elif latitude < 0:
         told = "of the southern half of the earth: summer is in December. months:turned swaps them"
         rows.append(Row(label="Seasons", text=told))
+    if query.on is not None:
+        told = "on: the lights of the seasons are centred on noon, so that they follow the sun"
+        rows.append(Row(label="Not used", text=told))
     polar = [_MONTHS[month.month - 1] for month in plan if month.kind is not DayKind.ORDINARY]
     if polar:
-        told = f"in {', '.join(polar)} the sun there never sets or never rises; the bound holds"
+        when = "all year" if len(polar) == len(_MONTHS) else f"in {', '.join(polar)}"
+        told = f"{when} the sun there never sets or never rises; the bound holds"
         rows.append(Row(label="Polar", text=told))
     return tuple(rows)
 

@@ -4,6 +4,7 @@ from bot.answers.animals import doubtful_rows
 from bot.answers.figures import temperature, watts, watts_range
 from bot.answers.heat_parts import (
     HEAT_CAUTIONS,
+    WARM_THE_ROOM,
     Kept,
     around,
     box_asked,
@@ -17,7 +18,9 @@ from bot.preferences import Context
 from bot.queries.heat import NightQuery
 from bot.reply import Reply, Row, Value
 from calc.animals import Subject
+from calc.heat.judge import FREEZING_NIGHT_C
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
+from calc.heat.wattages import Family, steps_sold
 
 __all__ = ["answer_night"]
 
@@ -27,8 +30,12 @@ _HEATED = (NightDecision.HEAT, NightDecision.KEEPERS_DIFFER)
 _NO_NIGHT_LAMPS = (
     "No red, blue or purple night lamps: animals see their light. The night should be dark."
 )
-# Our judgement: a room that near to freezing is no place for a reptile, heated box or not.
-_TOO_COLD_ROOM_C = 5.0
+# Below it the balance of a box is not reckoned, and the animal must not stay there anyway.
+_COLDEST_RECKONED_C = 0.0
+_COOL_IT = (
+    "Cool the room today: shade the window, let night air in, move the box to a cooler room. An "
+    "animal that gapes or lies limp is too hot: call a reptile vet at once."
+)
 _MOVE_OUT = (
     "First move the animal to a warmer room: this one is too cold for a heater in the enclosure "
     "to be relied on (our judgement, no source)."
@@ -42,7 +49,7 @@ def answer_night(query: NightQuery, context: Context) -> Reply:
     plan = night_plan(kept.animal, room_c)
     heats = plan.decision in _HEATED
     emitter = None
-    if heats and query.enclosure is not None:
+    if heats and query.enclosure is not None and room_c >= _COLDEST_RECKONED_C:
         box = box_asked(query.enclosure, query.material, query.lid)
         emitter = emitter_for(box, plan, room_c)
     return Reply(
@@ -60,7 +67,7 @@ def answer_night(query: NightQuery, context: Context) -> Reply:
 
 
 def _moves_out(room_c: float) -> tuple[str, ...]:
-    return (_MOVE_OUT,) if room_c < _TOO_COLD_ROOM_C else ()
+    return (_MOVE_OUT,) if room_c < FREEZING_NIGHT_C else ()
 
 
 def _answer(plan: NightPlan, kept: Kept, room_c: float, units: Units) -> str:
@@ -128,6 +135,8 @@ def _rows(
 def _emitter_text(emitter: Emitter) -> str:
     need = emitter.need.total_w
     told = f"about {watts(need.best)} ({watts_range(need.low, need.high)}) in the coldest hour"
+    if emitter.step_w is None and need.best > 2.0 * steps_sold(Family.DARK_EMITTER)[-1]:
+        return f"{told}. {WARM_THE_ROOM}"
     if emitter.step_w is None:
         return f"{told}, more than one emitter gives: share it between two, or close the lid more"
     return f"{told}, so one of {watts(emitter.step_w)}; the thermostat takes off what is too much"
@@ -139,11 +148,11 @@ def _steps(plan: NightPlan, emitter: Emitter | None, units: Units) -> tuple[str,
         "coldest hour is just before sunrise, and most people guess wrong."
     )
     if plan.decision not in _HEATED:
-        return (measure,)
+        return (*((_COOL_IT,) if plan.decision is NightDecision.TOO_WARM else ()), measure)
     watts_step = (
         "Ask again with enclosure, material and lid to learn the watts."
         if emitter is None
-        else f"It takes {_emitter_text(emitter)}."
+        else f"It takes {_emitter_text(emitter).removesuffix('.')}."
     )
     return (
         "Use a ceramic emitter or a radiant panel: heat without any light, guarded, out of reach.",

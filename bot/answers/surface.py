@@ -2,12 +2,15 @@
 
 from bot.answers.figures import length, temperature, temperature_range
 from bot.answers.heat_parts import HEAT_CAUTIONS
+from bot.answers.heat_wanted import burning_above
 from bot.answers.linking import page_links, source_lines
+from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.heat import SurfaceQuery
 from bot.reply import Reply, Row, Value
 from calc.heat.thermometer import (
+    LEAST_SETTING,
     USUAL_SETTING,
     Emissivity,
     Surface,
@@ -23,6 +26,11 @@ _GUIDE = ("measuring-temperatures", "the-basking-spot")
 _ROOM_C = 24.0
 _AWAY_M = 0.30
 _SMALL_K = 0.6
+_ONE_PERCENT = 0.01
+_IT_BURNS = (
+    "Switch the lamp off first and let it cool: a surface this hot can burn nearly every animal. "
+    "If yours has lain there, look at its belly, and call a reptile vet if you see a burn."
+)
 _REFUSALS = {
     Unreadable.BARE_METAL: (
         (
@@ -63,7 +71,7 @@ def answer_surface(query: SurfaceQuery, context: Context) -> Reply:
             Value.of("emissivity", known.share, "1"),
         ),
         rows=_rows(query, found, known, units),
-        steps=_steps(units),
+        steps=(*((_IT_BURNS,) if found.best > burning_above(None) else ()), *_steps(units)),
         cautions=(
             "Never through glass, never on bare metal, and keep the laser out of eyes.",
             *HEAT_CAUTIONS,
@@ -96,7 +104,20 @@ def _rows(query: SurfaceQuery, found: Estimate, known: Emissivity, units: Units)
 def _air_and_setting(query: SurfaceQuery) -> tuple[float, float]:
     """Return what the surface mirrors [degC] and the gun's emissivity setting [1]."""
     air_c = _ROOM_C if query.air is None else query.air.low
-    return air_c, USUAL_SETTING if query.setting is None else query.setting
+    return air_c, USUAL_SETTING if query.setting is None else _setting(query.setting)
+
+
+def _setting(typed: float) -> float:
+    """Return the setting [1]; a gun shows 0.95, which a percentage takes for less than one."""
+    setting = typed * 100.0 if typed <= _ONE_PERCENT else typed
+    if setting < LEAST_SETTING:
+        raise NotUnderstoodError(
+            f"{setting:.0%}",
+            f"the gun's own setting, from {LEAST_SETTING:.0%} to 100%, as it shows it",
+            "setting:95%",
+            "setting",
+        )
+    return setting
 
 
 def _steps(units: Units) -> tuple[str, ...]:

@@ -3,14 +3,15 @@
 from math import sqrt
 
 from bot.answers.basking_words import GUARD_WORDS
-from bot.answers.figures import length, temperature, watts, watts_range
+from bot.answers.figures import difference, length, temperature, watts, watts_range
 from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS
 from bot.answers.heat_wanted import WantedHeat, wanted_surface
 from bot.answers.linking import page_links, source_lines
+from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.heat import WattsQuery
 from bot.reply import Reply, Row, Value
-from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
+from calc.heat.first_wattage import LEAST_RISE_K, FirstWattage, LampShape, first_wattage
 from calc.heat.guards import guards
 from calc.heat.wattages import steps_sold
 from calc.uncertainty import Estimate
@@ -43,6 +44,7 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
     """Answer with a range of wattages, snapped to what is sold, and what to buy."""
     units, shape = context.units, SHAPES[query.lamp]
     wanted = wanted_surface(query.want, query.animal, None, context)
+    _check_the_room_is_cooler(query, wanted, context)
     found = first_wattage(shape, query.room.low, wanted.aim_c, query.distance.low)
     if found.watts.best > steps_sold()[-1]:
         return _too_far(query, wanted, found, context)
@@ -54,9 +56,9 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
         status="ok",
         title=f"A first wattage for {temperature(wanted.aim_c, units)} on the surface",
         answer=(
-            f"{_short_holder(found, holder)}For {SHAPE_WORDS[shape]} {where}, expect "
-            f"{_steps_range(found)}: buy "
-            f"{_to_buy(found)}, start {_start(found)}, and let the thermometer decide."
+            f"{_narrow(shape)}{_short_holder(found, holder)}For {SHAPE_WORDS[shape]} {where}, "
+            f"expect {_steps_range(found)}: buy {_to_buy(found)}, start {_start(found)}, and let "
+            "the thermometer decide."
         ),
         values=(
             Value.of("lamp_power", found.watts, "W"),
@@ -69,7 +71,7 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
             Row(label="Reckoned", text=f"about {_reckoned(found)} in nine cases of ten"),
             Row(label="Why so wide", text=_WHY_WIDE),
         ),
-        steps=_steps(found, holder),
+        steps=(*_instead(shape), *_steps(found, holder)),
         cautions=(
             *((_NARROW,) if shape is LampShape.NARROW else ()),
             *(GUARD_WORDS[guard] for guard in tripped),
@@ -78,6 +80,30 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wanted.sources, *_SOURCES)),
     )
+
+
+def _check_the_room_is_cooler(query: WattsQuery, wanted: WantedHeat, context: Context) -> None:
+    """Refuse a room that is nearly as warm as what is wanted of the surface."""
+    if wanted.aim_c - query.room.low >= LEAST_RISE_K:
+        return
+    room = temperature(wanted.aim_c - LEAST_RISE_K - 1.0, context.units)
+    raise NotUnderstoodError(
+        query.room.text,
+        f"a room at least {difference(LEAST_RISE_K, context.units)} cooler than the wanted "
+        f"{temperature(wanted.aim_c, context.units)}, because a lamp can only warm (cool the room "
+        "first, or leave the lamp out)",
+        f"room:{room.partition(' (')[0].replace(' °', '')}",
+        "room",
+    )
+
+
+def _narrow(shape: LampShape) -> str:
+    return f"{_NARROW} " if shape is LampShape.NARROW else ""
+
+
+def _instead(shape: LampShape) -> tuple[str, ...]:
+    told = "Better take a flood, and ask again with lamp:flood. If you must use a narrow spot:"
+    return (told,) if shape is LampShape.NARROW else ()
 
 
 def _short_holder(found: FirstWattage, holder_w: float | None) -> str:

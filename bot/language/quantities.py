@@ -237,7 +237,9 @@ def read_number_range(
     return low, high
 
 
-def read_percent(text: str, accepted: str = "a percentage", example: str = "80%") -> float:
+def read_percent(
+    text: str, accepted: str = "a percentage from 0% to 100%", example: str = "80%"
+) -> float:
     """Read a percentage, with or without its sign, as a fraction from 0 to 1."""
     match = _percent().fullmatch(normalise(text)) if len(text) <= LONGEST else None
     number = numeral(match[1]) if match else None

@@ -1,8 +1,16 @@
 """The questions that need no engine: conversion, guide, help and about."""
 
-from pydantic import Field
+import re
+
+from pydantic import Field, field_validator
 
 from bot.queries.options import CommandName, Convertible, PageName, Query
+
+_WHERE_TO = re.compile(
+    r"\s+(?:to|into)\s+(?:in|inch(?:es)?|ft|feet|cm|mm|m|met(?:er|re)s?|°?\s?[CF]|celsius|fahrenheit)"
+    r"\.?\s*$",
+    re.I,
+)
 
 __all__ = ["AboutQuery", "ConvertQuery", "GuideQuery", "HelpQuery"]
 
@@ -14,6 +22,12 @@ class ConvertQuery(Query):
         description="a length, a temperature, or a difference: 14in, 35 C, difference 10F",
         examples=["14in"],
     )
+
+    @field_validator("value", mode="before")
+    @classmethod
+    def _without_where_to(cls, value: object) -> object:
+        """Take off where it should go, as in ``30cm to inches``: the answer gives it anyway."""
+        return _WHERE_TO.sub("", value) if isinstance(value, str) else value
 
 
 class GuideQuery(Query):

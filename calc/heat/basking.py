@@ -15,6 +15,7 @@ from calc.validity import check
 
 __all__ = [
     "MOST_DIMMING",
+    "MOST_W",
     "SCALINGS",
     "SMALLEST_RISE_K",
     "DimmerChange",
@@ -32,10 +33,12 @@ __all__ = [
 SMALLEST_RISE_K = 2.0
 LARGEST_RISE_K = 80.0
 MOST_POWER = 4.0
-_MOST_W = 1000.0
+MOST_W = 1000.0
+"""Most watts that one lamp is taken for [W]: our own bound, far beyond what is sold."""
 MOST_DIMMING = 0.20
 """Most that a dimmer should take off [1]. Source: common_practice."""
 _NEAREST_M, _FARTHEST_M = 0.05, 2.0
+_COLDEST_AIR_C, _HOTTEST_AIR_C = 0.0, 60.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +78,7 @@ SCALINGS = (Scaling(1.0, 0.0), Scaling(0.85, 0.05), Scaling(0.83, 0.10))
 class Reading:
     """What a keeper measured after the lamp had been on for two hours or more.
 
-    Surface and the air beside it [degC], lamp face to surface [m], 0.05 to 2.
+    Surface and the air beside it [degC], air 0 to 60; lamp face to surface [m], 0.05 to 2.
     """
 
     surface_c: float
@@ -83,6 +86,7 @@ class Reading:
     distance_m: float
 
     def __post_init__(self) -> None:
+        check("air beside the spot", self.air_c, _COLDEST_AIR_C, _HOTTEST_AIR_C, "degC")
         check("rise over the air", self.rise_k, SMALLEST_RISE_K, LARGEST_RISE_K, "K")
         _check_distance(self.distance_m)
 
@@ -190,7 +194,7 @@ def watts_for(
     >>> round(watts_for(Reading(42.0, 22.0, 0.30), 75.0, 38.5).best)
     60
     """
-    check("lamp power", watts, 0.0, _MOST_W, "W", is_open_low=True)
+    check("lamp power", watts, 0.0, MOST_W, "W", is_open_low=True)
     rise = reading.wanted_rise_k(wanted_c)
     return _ordered(watts * scaling.power(reading, rise, distance_m) for scaling in SCALINGS)
 
@@ -273,7 +277,7 @@ def dimmer_for(
     """
     check("dimmer setting", setting, 0.0, 1.0, is_open_low=True)
     if watts is not None:
-        check("lamp power", watts, 0.0, _MOST_W, "W", is_open_low=True)
+        check("lamp power", watts, 0.0, MOST_W, "W", is_open_low=True)
     rise = reading.wanted_rise_k(wanted_c)
     found = _ordered(setting * scaling.power(reading, rise) for scaling in SCALINGS)
     if found.best > 1.0:

@@ -20,11 +20,12 @@ from calc.heat.wattages import next_smaller, steps_between, steps_sold
 from calc.uncertainty import Estimate
 from calc.validity import check
 
-__all__ = ["FirstWattage", "LampShape", "beam_irradiance", "first_wattage"]
+__all__ = ["LEAST_RISE_K", "FirstWattage", "LampShape", "beam_irradiance", "first_wattage"]
 
 _DRAWS = 512
 _STONE_LENGTH_M = 0.05
-_LEAST_RISE_K = 8.0
+LEAST_RISE_K = 8.0
+"""Least that a surface is wanted over the room [K]: a lamp for less would be none."""
 _NEAREST_M, _FARTHEST_M = 0.10, 1.0
 
 
@@ -110,7 +111,7 @@ def first_wattage(
     (75.0, 60.0)
     """
     check("room air", room_c, 10.0, 35.0, "degC")
-    check("wanted surface", wanted_c, room_c + _LEAST_RISE_K, 65.0, "degC")
+    check("wanted surface", wanted_c, room_c + LEAST_RISE_K, 65.0, "degC")
     check("lamp distance", distance_m, _NEAREST_M, _FARTHEST_M, "m")
     draws = _draws(shape)
     needed_w = draws.flux_to_hold(room_c, wanted_c) / draws.flux_per_watt(distance_m)

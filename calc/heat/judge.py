@@ -19,21 +19,26 @@ from calc.heat.readings import (
     finding_for,
 )
 
-__all__ = ["DANGER_OVER_SURFACE_K", "Judgement", "Step", "judge"]
+__all__ = ["DANGER_OVER_SURFACE_K", "FREEZING_NIGHT_C", "Judgement", "Step", "judge"]
 
 DANGER_OVER_SURFACE_K = 8.0
 """A basking surface this far over its target can burn. Source: memory, our own caution."""
+
+FREEZING_NIGHT_C = 5.0
+"""A night colder than this is no place for a reptile. Source: memory, our own caution."""
 
 
 class Step(Enum):
     """One thing for the keeper to do."""
 
     SWITCH_LAMP_OFF = auto()
+    WARM_IT_TONIGHT = auto()
     WAIT_AND_READ_AGAIN = auto()
     USE_TRUSTED_THERMOMETER = auto()
     MEASURE_SURFACE_WITH_GUN = auto()
     MEASURE_AIR_WITH_PROBE = auto()
     CHECK_PROBE_PLACES = auto()
+    COOL_DOWN_IF_TRUE = auto()
     MOVE_PROBE_OUT_OF_BEAM = auto()
     MEASURE_SURFACE = auto()
     MEASURE_COOL_END = auto()
@@ -122,7 +127,7 @@ def judge(readings: Readings, animal: Animal) -> Judgement:
     >>> from calc.animals import animals
     >>> dragon = animals()["bearded-dragon"]
     >>> judge(Readings(basking_surface_c=36.7, cool_air_c=23.9, lamp_on_h=3.0), dragon).first
-    <Step.MOVE_LAMP_INWARD: 14>
+    <Step.MOVE_LAMP_INWARD: 16>
     """
     given = readings.by_place()
     findings = tuple(
@@ -143,12 +148,17 @@ def _steps(
     doubts: tuple[Doubtful, ...],
 ) -> Iterator[Step]:
     verdicts = {finding.place: finding.verdict for finding in findings}
-    off = _is_dangerous(readings, animal) and Doubtful.COOL_END_ABOVE_SURFACE not in doubts
+    dangerous = _is_dangerous(readings, animal)
+    off = dangerous and Doubtful.COOL_END_ABOVE_SURFACE not in doubts
     if off:
         yield Step.SWITCH_LAMP_OFF
+    if readings.night_low_c is not None and readings.night_low_c < FREEZING_NIGHT_C:
+        yield Step.WARM_IT_TONIGHT
     yield from (step for doubt, step in _DOUBT_STEPS.items() if doubt in doubts)
     if Step.CHECK_PROBE_PLACES in (_DOUBT_STEPS.get(doubt) for doubt in doubts):
         # Readings that contradict each other are no ground for moving a lamp.
+        if dangerous and not off:
+            yield Step.COOL_DOWN_IF_TRUE
         return
     night = verdicts.pop(Place.NIGHT, None)
     if readings.is_too_soon and verdicts:

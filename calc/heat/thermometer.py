@@ -9,6 +9,7 @@ from calc.uncertainty import Estimate
 from calc.validity import check
 
 __all__ = [
+    "LEAST_SETTING",
     "USUAL_SETTING",
     "Emissivity",
     "Surface",
@@ -22,7 +23,7 @@ __all__ = [
 USUAL_SETTING = 0.95
 """What fixed thermometers are set to. Source: ir_thermography."""
 
-_LEAST_SENSIBLE = 0.5
+LEAST_SETTING = 0.5
 _COLDEST_C, _HOTTEST_C = -20.0, 150.0
 
 
@@ -101,7 +102,7 @@ def surface_behind(
     41.92
     """
     for name, share in (("thermometer setting", setting), ("emissivity", emissivity)):
-        check(name, share, _LEAST_SENSIBLE, 1.0)
+        check(name, share, LEAST_SETTING, 1.0)
     seen, mirrored = (shown_c + KELVIN) ** 4, (reflected_c + KELVIN) ** 4
     true_c: Real = ((setting * seen + (emissivity - setting) * mirrored) / emissivity) ** 0.25
     return true_c - KELVIN
@@ -176,7 +177,7 @@ def corrected_reading(
     if through_glass:
         return Unreadable.THROUGH_GLASS
     share = emissivity_of(surface).share
-    if share.low < _LEAST_SENSIBLE:
+    if share.low < LEAST_SETTING:
         return Unreadable.BARE_METAL
     ends = [
         float(surface_behind(shown_c, setting, emissivity, reflected_c))

@@ -99,8 +99,8 @@ CLAIMS: list[tuple[str, str]] = [
         "dimmers-and-wattage",
         (
             "with 8 % less voltage the lamp uses about "
-            f"{dimmed(lambda v: rerated_by_voltage(v).power, 0.92)} % less power, but the light drops "
-            f"by about {dimmed(lambda v: rerated_by_voltage(v).light, 0.92)} %"
+            f"{dimmed(lambda v: rerated_by_voltage(v).power, 0.92)} % less power, but the light "
+            f"drops by about {dimmed(lambda v: rerated_by_voltage(v).light, 0.92)} %"
         ),
     ),
     ("uv-and-your-eyes", f"in about {number(safe_time(4.0).seconds / 60.0)} minutes"),

@@ -38,6 +38,7 @@ BOX = Enclosure(1.2, 0.6, 0.6)
 RANGES = [
     Range(dry_air, "air temperature", 0.0, 100.0, "degC"),
     Range(lambda x: Reading(22.0 + x, 22.0, 0.3), "rise over the air", 2.0, 80.0, "K"),
+    Range(lambda x: Reading(x + 20.0, x, 0.3), "air beside the spot", 0.0, 60.0, "degC"),
     Range(lambda x: Reading(42.0, 22.0, x), "lamp distance", 0.05, 2.0, "m"),
     Range(lambda x: READ.wanted_rise_k(22.0 + x), "wanted rise", 2.0, 80.0, "K"),
     Range(lambda x: surface_at(READ, x), "lamp distance", 0.05, 2.0, "m"),
