@@ -42,8 +42,14 @@ _OF_KEEPERS: Final = frozenset({"enclosure", "reminder"})
 
 
 def is_moderator(interaction: _Interaction) -> bool:
-    """Say whether the asker may manage messages where this is asked."""
-    return interaction.guild_id is not None and interaction.permissions.manage_messages
+    """Say whether the asker may manage messages where this is asked.
+
+    Administrators may do everything, whatever else is set for them; so may the owner, for whom
+    Discord sends every right.
+    """
+    rights = interaction.permissions
+    may = rights.manage_messages or rights.administrator
+    return interaction.guild_id is not None and may
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,6 +28,11 @@ __all__ = ["Tree", "build_tree", "slash_command"]
 
 _log = logging.getLogger(__name__)
 
+# Also heard by those whom an administrator let see the command in the server's settings.
+_NEEDS_RIGHT = (
+    "This is for moderators: you need the right Manage Messages in this channel, which an "
+    "administrator of the server can give you."
+)
 _FOR = "for"
 _FOR_WORDS = "a member to answer: posted in the channel, and only they are told"
 _LONGEST_OPTION = 200
@@ -62,7 +67,7 @@ class Tree(app_commands.CommandTree["Noonstone"]):
             ):
                 sentence = "This question has changed. Restart Discord, then ask it again."
             elif isinstance(error, app_commands.CheckFailure):
-                sentence = "This is for the moderators of this server."
+                sentence = _NEEDS_RIGHT
             else:
                 raise error
             await send(interaction, Message(sentence), private=True)

@@ -108,3 +108,22 @@ async def test_a_group_has_no_more_boards_than_the_limit(store: Store, by: By) -
         await store.boards.put(GARDEN, number, Topic.GUIDE, None, by)
     with pytest.raises(LimitError, match=str(MOST_BOARDS)):
         await store.boards.put(GARDEN, 99, Topic.GUIDE, None, by)
+
+
+async def test_a_look_that_was_broken_off_is_taken_up_at_once_and_unsure(
+    store: Store, by: By
+) -> None:
+    await store.boards.put(GARDEN, CHANNEL, Topic.GUIDE, None, by)
+    (look,) = await store.boards.claim(ONE, by.at, 10)
+    await store.boards.released(look.board, OTHER, by.at)
+    assert await store.boards.claim(OTHER, by.at, 10) == ()
+    await store.boards.released(look.board, ONE, by.at)
+    (again,) = await store.boards.claim(OTHER, by.at, 10)
+    assert again.unsure
+
+
+async def test_a_deleted_channel_takes_its_boards_along_and_no_others(store: Store, by: By) -> None:
+    for channel in (CHANNEL, CHANNEL + 1):
+        await store.boards.put(GARDEN, channel, Topic.GUIDE, None, by)
+    await store.boards.channel_gone(CHANNEL)
+    assert [board.channel for board in await store.boards.all(GARDEN)] == [CHANNEL + 1]

@@ -188,3 +188,31 @@ def test_the_next_time_is_the_first_one_after_now(late_days: int) -> None:
     now = DUE + timedelta(days=late_days)
     following = next_due(DUE, "Australia/Sydney", 7, now)
     assert now < following <= now + timedelta(days=7, hours=1)
+
+
+async def test_one_given_back_is_claimed_again_at_once_and_stays_as_sure_as_it_was(
+    store: Store,
+) -> None:
+    await added(store)
+    (due,) = await store.reminders.claim(ONE, DUE, 10)
+    await store.reminders.released(due, OTHER, DUE)
+    assert await store.reminders.claim(OTHER, DUE, 10) == ()
+    await store.reminders.released(due, ONE, DUE)
+    (sure,) = await store.reminders.claim(OTHER, DUE, 10)
+    (unsure,) = await store.reminders.claim(ONE, DUE + LEASE, 10)
+    await store.reminders.released(unsure, ONE, DUE + LEASE)
+    (still,) = await store.reminders.claim(OTHER, DUE + LEASE, 10)
+    assert (sure.unsure, unsure.unsure, still.unsure) == (False, True, True)
+
+
+async def test_a_deleted_channel_turns_what_waits_for_it_to_messages_at_its_own_time(
+    store: Store,
+) -> None:
+    gone, other = 61, 62
+    for channel in (gone, other):
+        await store.reminders.add(FERN, wish(), 51, channel)
+    await store.reminders.channel_gone(gone)
+    first, second = await store.reminders.all(FERN)
+    assert (first.channel, first.server, first.trouble) == (None, None, Trouble.CHANNEL_GONE)
+    assert (second.channel, second.trouble) == (other, Trouble.NONE)
+    assert await store.reminders.next_try() == DUE
