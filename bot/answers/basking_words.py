@@ -32,6 +32,10 @@ GUARD_WORDS = {
         "reach first."
     ),
 }
+_ONLY_FILAMENTS = (
+    "Only an incandescent or halogen lamp can be dimmed: never dim a mercury-vapour lamp or a UV "
+    "tube"
+)
 FIRST_PUT_RIGHT = {
     Guard.ABOVE_HOLDER_MARK: (
         "Switch the lamp off, let it cool, and fit one of no more watts than the mark on its "
@@ -97,7 +101,7 @@ def dimmer_row(dimmer: DimmerChange, present: float) -> Row:
                 f"({span}). A dimmer's own marks are not power: turn it in small steps and go by "
                 "the thermometer"
             )
-    return Row(label="Dimmer", text=told)
+    return Row(label="Dimmer", text=f"{told}. {_ONLY_FILAMENTS}")
 
 
 def dimming_row(dimmer: DimmerChange) -> tuple[Row, ...]:

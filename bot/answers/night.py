@@ -48,6 +48,8 @@ def answer_night(query: NightQuery, context: Context) -> Reply:
     kept, units, room_c = kept_named(query.animal, context), context.units, query.room.low
     plan = night_plan(kept.animal, room_c)
     heats = plan.decision in _HEATED
+    # Where the floor is not known somebody may heat all the same, and must know how.
+    is_left = not heats and plan.decision is not NightDecision.FLOOR_UNKNOWN
     emitter = None
     if heats and query.enclosure is not None and room_c >= _COLDEST_RECKONED_C:
         box = box_asked(query.enclosure, query.material, query.lid)
@@ -60,7 +62,7 @@ def answer_night(query: NightQuery, context: Context) -> Reply:
         values=_values(plan, emitter, room_c),
         rows=_rows(query, plan, kept, emitter, units),
         steps=(*_moves_out(room_c), *_steps(plan, emitter, units)),
-        cautions=(_NO_NIGHT_LAMPS, *(HEAT_CAUTIONS if heats else HEAT_CAUTIONS[2:])),
+        cautions=(_NO_NIGHT_LAMPS, *(HEAT_CAUTIONS[2:] if is_left else HEAT_CAUTIONS)),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(plan, kept, emitter)),
     )

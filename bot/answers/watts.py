@@ -123,8 +123,8 @@ def _steps(found: FirstWattage, holder_w: float | None) -> tuple[str, ...]:
         *((short,) if short else ()),
         f"Buy {_to_buy(found)}, {_or_dimmer(found)}.",
         (
-            "Hang it, or the smaller of two, farther away than you think you need, and let it "
-            "run for two to three hours."
+            "Hang it, or the smaller of two, farther away than you think you need and never nearer "
+            "than its label allows, and let it run for two to three hours."
         ),
         (
             "Read the surface with an infrared gun and the air beside it with a probe, then "
