@@ -4,7 +4,8 @@ from bot.answers.figures import length, percent, temperature, uvi_range
 from bot.answers.heat_parts import HEAT_CAUTIONS
 from bot.answers.linking import page_links, source_lines
 from bot.answers.plan_asked import Asked
-from bot.answers.uv_parts import UV_CAUTIONS, lamp_name, screen_phrase
+from bot.answers.tube_length import OTHER_KINDS
+from bot.answers.uv_parts import UV_CAUTIONS, lamp_name, screen_phrase, shortest_told
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.reply import Reply, Row, Value
@@ -30,6 +31,7 @@ def plan_refused(found: Refusal, what: Asked, context: Context) -> Reply:
     """Return the refusal: the reason in one sentence, and the ways out that were tried."""
     units = context.units
     ways = tuple(_way(way, what, units) for way in found.ways)
+    others = (OTHER_KINDS,) if found.obstacle is Obstacle.NO_TUBE_SHORT_ENOUGH else ()
     gentle = found.obstacle is Obstacle.NO_ROOM_FOR_HEAT and not what.animal.basking
     none = ("No single change that I know makes it work: choose a longer and taller box.",)
     size = what.request.box
@@ -50,7 +52,7 @@ def plan_refused(found: Refusal, what: Asked, context: Context) -> Reply:
         answer=_why(found, what, units),
         values=_values(found),
         rows=tuple(rows),
-        steps=(*(ways or none), *((_GENTLE,) if gentle else ()), _AGAIN),
+        steps=(*(ways or none), *others, *((_GENTLE,) if gentle else ()), _AGAIN),
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS[1:]),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*what.wish.sources, *what.sources, *_SOURCES, *_MORE)),
@@ -122,8 +124,8 @@ def _why_not_light(found: Refusal, what: Asked, units: Units) -> str:
             return f"It cannot be done: your tube of {owned} is longer than the box of {long}."
         case Obstacle.NO_TUBE_SHORT_ENOUGH:
             return (
-                f"It cannot be done with a T5 HO tube: every standard one is longer than {long}, "
-                "and shorter kinds are not in what I can work out."
+                f"It cannot be done with a T5 HO tube: every standard one is longer than {long} "
+                f"({shortest_told(units)} long), and shorter kinds are not in what I can work out."
             )
         case Obstacle.TOO_SHORT:
             return (

@@ -8,6 +8,7 @@ from calc.uv.choice import LengthFit, TubeChoice, tube_length_for
 from calc.uv.tube import STANDARD_T5_HO
 
 __all__ = [
+    "OTHER_KINDS",
     "enclosure_rows",
     "length_choice",
     "length_rows",
@@ -18,6 +19,12 @@ __all__ = [
 
 # No tube should take more of the length, or no shade is left. Source: plan_judgement.
 _MOST_OF_BOX = 0.75
+
+OTHER_KINDS = (
+    "Other kinds, such as a compact lamp, are short enough, but I cannot work out their UV: use "
+    "one only where you can read it with a UV index meter at the animal's back."
+)
+"""What there is for a box that is too short for every standard tube."""
 
 
 def _along(enclosure: Measure | Size) -> float:
@@ -78,10 +85,7 @@ def without_tube_steps(units: Units) -> tuple[str, ...]:
             f"Best: a longer box. From about {least} the shortest tube leaves a shady end; ask "
             "plan for the whole set-up."
         ),
-        (
-            "Other kinds, such as a compact lamp, are short enough, but I cannot work out their "
-            "UV: use one only where you can read it with a UV index meter at the animal's back."
-        ),
+        OTHER_KINDS,
     )
 
 

@@ -47,3 +47,10 @@ def test_a_tube_shorter_than_any_standard_one_is_pointed_out(anyone: Preferences
     line = "distance tube:12% reflector:plain screen:none animal:bearded dragon length:"
     assert "shortest standard" in row(ask(f"{line}12in", anyone), "Tube")
     assert "shortest standard T5" not in row(ask(f"{line}22in", anyone), "Tube")
+
+
+def test_a_plan_for_such_a_box_says_the_same(anyone: Preferences) -> None:
+    reply = ask("plan animal:bearded dragon enclosure:12x12x12in lid:full mesh room:70F", anyone)
+    assert reply.status == "problem"
+    assert "the shortest standard T5 HO tube is 21.5 in (55 cm) long" in reply.answer
+    assert any("compact lamp" in step and "UV index meter" in step for step in reply.steps)
