@@ -30,6 +30,10 @@ _HIDE = re.compile(
 )
 _TOO_FAR = "No lamp over an animal hangs farther than 3 m (10 ft): what is it, such as 16in?"
 _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
+# "My beardie is under it at 14 inches."
+_UNDER_IT = re.compile(
+    r"(?:under|below|beneath) (?:it|the (?:tube|uvb|light)) (?:at |by |about )*\Z"
+)
 _BELOW = frozenset(("below", "under", "beneath", "underneath"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.
 _FURTHEST_M = 3
@@ -126,6 +130,9 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
     for mark in scene.marks.within(figure.end, min(end, figure.end + _NEAR)):
         between = scene.words(figure.end, mark.start)
         if mark.kind == "reference" and len(between) <= 6:
+            if _is_pronoun(scene, mark) and _owns(scene, mark):
+                # "Above her basking rock" is above the rock.
+                continue
             if _is_pronoun(scene, mark) and not word_list("ways") & set(between[-1:]):
                 continue
             return mark.value, (mark,)
@@ -138,6 +145,8 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
         if mark.kind in ("place", "temperature") or mark.kind == "restart":
             break
     person = scene.before(figure.start, frozenset(("person", "animal")), start)
+    if person and _UNDER_IT.search(scene.text, max(0, figure.start - 24), figure.start):
+        return "back", (person,)
     if person and _BELOW & set(scene.words(figure.end, figure.end + 11)[:1]):
         return "back", (person,)
     for mark in scene.marks.before(figure.start, max(start, figure.start - _NEAR)):
@@ -149,6 +158,13 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
         if mark.kind in ("place", "restart") or (mark.kind in _SOURCES and not joined):
             break
     return "", ()
+
+
+def _owns(scene: Scene, pronoun: Mark) -> bool:
+    """Say whether "her" is whose the next thing is."""
+    following = scene.marks.within(pronoun.end, pronoun.end + 20)[:1]
+    kinds = {mark.kind for mark in following if not scene.words(pronoun.end, mark.start)}
+    return bool(kinds & {"reference", "place"})
 
 
 def _has_temperature(scene: Scene, mark: Mark) -> bool:
@@ -192,8 +208,10 @@ def _sources(scene: Scene) -> list[tuple[int, str]]:
 
 
 def _is_holder(scene: Scene, lamp: Mark, mark: Mark) -> bool:
-    dome = scene.text[mark.start : mark.end] in ("dome", "domes")
-    return dome and scene.sentence(lamp.start) == scene.sentence(mark.start)
+    word = scene.text[mark.start : mark.end]
+    sized = any(f.kind == "length" for f in scene.figures.within(mark.start - 10, mark.start))
+    holder = word in ("dome", "domes") or (word == "bulb" and sized)
+    return holder and scene.sentence(lamp.start) == scene.sentence(mark.start)
 
 
 def _shared(scene: Scene, told: list[tuple[int, str]], at: int) -> bool:

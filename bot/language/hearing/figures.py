@@ -215,6 +215,9 @@ def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool
     last = written[-1]
     if last == '"':
         return side.end - 1 in closing
+    if written.endswith("day") and side.value > 1:
+        # "Room is 73 day 67 night" tells of no 73 days.
+        return True
     if last == "w" and _WITH.match(text, side.end):
         return True
     if last == "'":

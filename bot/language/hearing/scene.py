@@ -20,14 +20,17 @@ Part = Mark | Figure
 # How far back in a sentence a "should" or a "not" still reaches, in characters.
 _REACH = 200
 # A denial after the thing: "reflector no", "screen: none".
-SPOKEN_NONE = re.compile(r"\s*[:=]?\s*(?:no|none|nope|nothing)\b\s*(?=[,.;\n)]|$)")
+SPOKEN_NONE = re.compile(r"\s*[:=?]?\s*(?:no|none|nope|nothing)\b\s*(?=[,.;\n)]|$)")
 
 _ALSO = frozenset(["or", "nor", "and", "a", "an", "any", "the"])
 _GUESSES = frozenset(("hedge", "not"))
 # A figure of before, beside the one of now: 16in away (was 22in).
 _WAS = re.compile(r"(?:\(|,\s|\bnow )(?:it )?was (?:at )?\Z")
+_IT_WAS = re.compile(r"\b(?:was|were) (?:at )?\Z")
+_NOW_ITS = re.compile(r"\bnow\b[^0-9.]{0,30}[0-9]")
 _FIGURE = re.compile(r" [0-9]")
 _NOT = frozenset(("not",))
+_DIALS = frozenset(("thermometer",))
 _HOW = frozenset(("how",))
 _OWN = re.compile(r"\s+(?:the|my|this|it)\b")
 # A figure that comes with a thing which may only be thought of: a 12% tube, a 40w mat.
@@ -133,7 +136,7 @@ class Scene:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
         if self.denial(part):
             return Standing.NOT
-        if isinstance(part, Figure) and _WAS.search(self.text, max(0, part.start - 14), part.start):
+        if isinstance(part, Figure) and self._is_past(part):
             return Standing.NOT
         if isinstance(part, Mark) and self._unsure(part, start):
             return Standing.ASKED
@@ -144,6 +147,15 @@ class Scene:
         """Say whether a part is told of somebody else's animal or set-up."""
         turn = self._turned(part, max(self.sentence(part.start)[0], part.start - _REACH))
         return turn is not None and turn.value == "others"
+
+    def _is_past(self, figure: Figure) -> bool:
+        """Say whether a figure is of before: (was 22in); it was 125, now its back to 104."""
+        if _WAS.search(self.text, max(0, figure.start - 14), figure.start):
+            return True
+        until = min(self.sentence(figure.start)[1], figure.end + 80)
+        return _IT_WAS.search(self.text, max(0, figure.start - 8), figure.start) is not None and (
+            _NOW_ITS.search(self.text, figure.end, until) is not None
+        )
 
     def _unsure(self, part: Mark, start: int) -> bool:
         """Say whether the asker does not know of a thing: no idea about the reflector."""
@@ -172,6 +184,9 @@ class Scene:
         # wish, "i just want to check my 4x2x2" is none.
         word, figure = self.text[turn.start : turn.end], _FIGURE.match(self.text, turn.end)
         if word == ("i read" if figure else "want"):
+            return None
+        if word == "they say" and figure and self.before(turn.start, _DIALS, turn.start - 120):
+            # "They" are the thermometers.
             return None
         if turn.value == "whether" and isinstance(part, Figure) and part.kind not in _ASKED_FOR:
             return None

@@ -50,10 +50,12 @@ _NAMES = {
 _NO_COUNT = 60
 # From here on a bare number that ends a clause may be the surface of a perch in °C.
 _LIKE_A_SPOT_C = 25
-_COUNTED = frozenset(
-    ("bucks", "dollars", "euros", "pounds", "quid", "crickets", "roaches", "grams")
-)
 _ENDS = re.compile(r"\s*(?:[,.;!?)\n/]|and\b|\Z)")
+# What follows a perch that is told with its temperature: 12in above slate gets 90F.
+_READS = re.compile(
+    r" (?:which |that |and )?(?:gets|is|reads|hits|gives|says|shows)"
+    r"(?: (?:at|to|up to|about|around|like))? [0-9]"
+)
 _MINE = frozenset(("mine", "mines", "mine's"))
 _NOW = frozenset(("its", "it's", "only", "now", "just")) | _MINE
 _WHERE = "Where was this temperature read: basking spot, warm end, cool end, night or room?"
@@ -108,7 +110,9 @@ def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[
         start = max(scene.clause(figure.start)[0], figure.start - _SAME_BREATH)
         said = scene.words(start, figure.start)
         told = ({"it", "its", "it's"} | _MINE) & set(said)
-        now = figure.kind != "plain" or (figure.low >= _NO_COUNT and _NOW & set(said[-2:]))
+        back = "its" in said[-3:] and set(said[-2:]) <= word_list("back_to")
+        near = back or _NOW & set(said[-2:])
+        now = figure.kind != "plain" or (figure.low >= _NO_COUNT and near)
         if figure.start in linked_already or not (told and now):
             continue
         last = bisect_left(starts, figure.start) - 1
@@ -140,16 +144,18 @@ def _may_be(scene: Scene, figure: Figure) -> bool:
         return False
     if figure.kind == "temperature":
         return True
+    if figure.kind == "plain" and scene.next_word(figure.end) in word_list("counted"):
+        return False
     if not _COLDEST <= figure.low <= figure.high <= _HOTTEST:
         return False
     if figure.kind == "degrees":
         return True
-    if figure.low >= _NO_COUNT and scene.next_word(figure.end) not in _COUNTED:
+    if figure.low >= _NO_COUNT and scene.next_word(figure.end) not in word_list("counted"):
         return True
     following = scene.next_word(figure.end)
     place = scene.before(figure.start, frozenset(("place",)), figure.start - 16)
     if place and not scene.words(place.end, figure.start) and not following.endswith("s"):
-        return following not in _COUNTED
+        return following not in word_list("counted")
     marked = any(m.start <= figure.end + 2 for m in scene.marks.within(figure.end, figure.end + 40))
     return not following or following in word_list("may_follow") or marked
 
@@ -165,7 +171,9 @@ def _is_setting(scene: Scene, figure: Figure) -> bool:
 
 def _as_place(scene: Scene, mark: Mark) -> Mark | None:
     """Return a mark as the place of a temperature if it can be one."""
-    if not scene.free(mark):
+    if not scene.free(mark) and not (
+        mark.kind == "reference" and _READS.match(scene.text, mark.end)
+    ):
         return None
     if mark.kind == "place":
         return mark if _is_meant(scene, mark) else None
@@ -194,7 +202,9 @@ def _is_meant(scene: Scene, mark: Mark) -> bool:
     if mark.value == "surface":
         others = scene.marks.within(*scene.clause(mark.start))
         return all(m is mark for m in others if m.kind == "place")
-    return mark.value != "day"
+    if mark.value != "day":
+        return True
+    return any(m.value == "room" for m in scene.marks.within(*scene.sentence(mark.start)))
 
 
 def _placed(scene: Scene, links: list[tuple[Figure, Mark]]) -> Iterator[_Read]:
@@ -210,6 +220,9 @@ def _placed(scene: Scene, links: list[tuple[Figure, Mark]]) -> Iterator[_Read]:
             name = "basking" if warm_said else "warm"
         elif name == "other":
             name = {"cool": "warm", "basking": "cool", "warm": "cool"}.get(side, "ambient")
+        elif name == "day":
+            # Only the room has a day of its own: 66 at night and 70 in the day.
+            name = "room"
         elif name in ("night", "room"):
             name = _of_room(scene, figure, mark, used, in_room)
         if name == "room":

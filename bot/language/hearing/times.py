@@ -163,7 +163,9 @@ def _is_bare_age(scene: Scene, living: Mark, figure: Figure, said: set[str]) -> 
     """Say whether the age stands right behind the animal: iguana 4 years; shes abt 3 yrs."""
     between = set(scene.words(living.end, figure.start))
     kept = living.kind != "person" and said & word_list("kept_for")
-    return between <= word_list("before_age") and not kept
+    # "My beardie Pepper is 7 months": one more word, the name.
+    named = len(between - word_list("before_age")) == 1 and "is" in between
+    return (named or between <= word_list("before_age")) and not kept
 
 
 def _is_strength(figure: Figure) -> bool:

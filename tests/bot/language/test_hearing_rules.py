@@ -42,6 +42,26 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
     "i read 104F on the basking spot": {("basking", "104 F", False)},
     "want 104F on the basking spot": set(),
     "does anyone know if 80F cool side is ok": {("cool", "80 F", False)},
+    "it was 120 on the basking spot, now its back to 101": {("basking", "101 F", True)},
+    "everyone else has 80 cool": set(),
+    "it would be 9 in from the branch": set(),
+    # Grams and names of days are no temperatures.
+    "90 g, warm hide 88F cool hide 73F": {("warm", "88 F", False), ("cool", "73 F", False)},
+    "room is 72 day 66 night": {("room", "72 F", True), ("room_night", "66 F", True)},
+    "my dragon Rex is 5 months": {
+        ("animal", "bearded dragon", True),
+        ("animal_age", "5 months", False),
+    },
+    "tube is 14 inches above her basking log": {("distance_perch", "14 in", False)},
+    "60w bulb 10in above the rock gets 91F": {
+        ("watts", "60 W", False),
+        ("lamp_distance", "10 in", False),
+        ("basking", "91 F", False),
+    },
+    "stick on thermometers, they say 90 basking": {
+        ("thermometer", "dial", False),
+        ("basking", "90 F", True),
+    },
     # What is set, and what has a size of its own.
     "thermostat set to 90F": {("thermostat", "yes", False)},
     "stat at 31c, warm hide 30c": {("thermostat", "yes", False), ("warm", "30 C", False)},
