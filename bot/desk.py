@@ -23,6 +23,7 @@ class Desk:
     ``server`` and ``channel`` are None in direct messages; at a console the server is LOCAL and
     there is no channel. ``moderator`` is decided by the front, question by question. ``pages_of``
     are the guide pages that the answers of each question point to; the door fills them in.
+    ``lacking`` names the rights that the bot lacks in the channel to write there by itself.
     """
 
     store: "Store"
@@ -31,6 +32,7 @@ class Desk:
     channel: int | None
     moderator: bool
     now: datetime
+    lacking: tuple[str, ...] = ()
     pages_of: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
     @property

@@ -14,11 +14,14 @@ from calc.animals import animals
 
 __all__ = ["BOARD_TROUBLE", "list_", "post", "preview", "refresh", "remove"]
 
+_PINNING = "Pin Messages"
 BOARD_TROUBLE = {
     Trouble.NONE: "",
     Trouble.CHANNEL_GONE: "the channel is gone",
     Trouble.NO_RIGHT: "I may not see or write in that channel: give me View Channel, Send "
-    "Messages and Embed Links there",
+    "Messages, Embed Links and Read Message History there",
+    Trouble.REFUSED: "Discord refuses it (an archived thread must be opened again); I try again "
+    "every hour",
     Trouble.NO_PIN_RIGHT: "posted, not pinned: I need the right Pin Messages there",
     Trouble.PINS_FULL: "posted, not pinned: the channel has 250 pins, unpin one first",
 }
@@ -61,14 +64,31 @@ async def post(query: BoardQuery, context: Context, desk: Desk) -> Reply:
         command="board post",
         status="ok",
         title=f"Board: {query.topic.value}",
-        answer="It is changed in place in a moment; there is one board a topic and channel."
-        if known
-        else "It is posted and pinned here in a moment, and kept up to date from then on.",
+        answer=_promised(desk.lacking, known=known),
+        cautions=(f"I lack rights in this channel: {', '.join(desk.lacking)}.",)
+        if desk.lacking
+        else (),
         steps=(
+            *(
+                ("Have an administrator give me what I lack here, then: board refresh",)
+                if desk.lacking
+                else ()
+            ),
             "See whether it is up: board list",
             f"Take it down: board remove topic:{query.topic.value}",
         ),
     )
+
+
+def _promised(lacking: tuple[str, ...], *, known: bool) -> str:
+    """Say what becomes of a wish, and promise no more than the bot's rights allow."""
+    if known:
+        return "It is changed in place in a moment; there is one board a topic and channel."
+    if lacking == (_PINNING,):
+        return "It is posted here in a moment and kept up to date, but I may not pin it."
+    if lacking:
+        return "It is noted, but I may not post it here yet."
+    return "It is posted and pinned here in a moment, and kept up to date from then on."
 
 
 async def list_(query: ShowQuery, context: Context, desk: Desk) -> Reply:

@@ -34,6 +34,8 @@ TROUBLE_TOLD = {
     Trouble.NO_RIGHT: "stopped: I may not write there",
     Trouble.REFUSED: "stopped: Discord refused it again and again",
 }
+# Without one of these nothing can be written into a channel.
+_WRITING = frozenset({"View Channel", "Send Messages", "Send Messages in Threads"})
 _MORNING = time(9, 0)
 _CHECK_DAYS = 30
 # The timer is looked at when the seasons turn.
@@ -52,6 +54,10 @@ async def remind(query: RemindQuery, context: Context, desk: Desk) -> Reply:
     if here and (desk.channel is None or desk.server is None):
         raise NotUnderstoodError(
             "here", "message, because this is no channel of a server", "where:message", "where"
+        )
+    if here and _WRITING & set(desk.lacking):
+        raise NotUnderstoodError(
+            "here", "message, because I may not write in this channel", "where:message", "where"
         )
     wanted = ReminderExport(
         about=query.about,

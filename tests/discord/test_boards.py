@@ -251,6 +251,34 @@ async def test_a_rate_limit_and_an_outage_only_delay_it(
     assert len(board_posts(world)) == 1
 
 
+@pytest.mark.parametrize(("status", "told"), [(400, "refuses it"), (429, "waiting to be posted")])
+async def test_a_refusal_is_listed_and_tried_again_and_a_ban_by_the_edge_sooner(
+    world: World, keeper: Keeper, store: Store, status: int, told: str
+) -> None:
+    refused = Fault(r"/messages$", "status", status=status, times=1, through_proxy=False)
+    world.platform.faults.append(refused)
+    client = keeper()
+    assert client.memory is not None
+    ahead = timedelta(0)
+    client.memory.clock = lambda: datetime.now(UTC) + ahead
+    async with world.running(client):
+        await world.slash("board post", DISTANCES, user=PEBBLE)
+        async with asyncio.timeout(10):
+            while not await given_back(store):
+                pass
+        listed = await world.slash("board list", {}, user=PEBBLE)
+        ahead = timedelta(minutes=6 if status == 429 else 61)
+        client.wake()
+        await standing(store, up)
+    assert told in listed.text
+
+
+async def given_back(store: Store) -> bool:
+    """Say whether nobody looks at the board just now, and nobody will for two minutes."""
+    soon = datetime.now(UTC) + LEASE + timedelta(seconds=30)
+    return (await store.boards.next_look() or NOW) > soon
+
+
 async def test_a_board_sent_without_being_noted_is_found_again_and_not_posted_twice(
     world: World, keeper: Keeper, store: Store
 ) -> None:

@@ -79,11 +79,18 @@ async def _look(client: "Noonstone", memory: "Memory", hands: Hands, look: Look)
     except (discord.DiscordServerError, aiohttp.ClientError, TimeoutError) as error:
         outcome = "unsure"
         _log.warning("not sure how a board stands: %s", type(error).__name__)
-    except (discord.HTTPException, NotUnderstoodError) as error:
+    except discord.HTTPException as error:
+        outcome = "put off"
+        _log.warning("a board was refused (%s %s)", error.status, error.code)
+        if error.status == _TOO_MANY_REQUESTS:
+            await boards.shown(board, by, now, now + _SOON)
+        else:
+            refused = board.model_copy(update={"trouble": Trouble.REFUSED})
+            await boards.shown(refused, by, now, now + _TROUBLED)
+    except NotUnderstoodError as error:
         outcome = "put off"
         _log.warning("a board cannot be shown: %s", error)
-        soon = isinstance(error, discord.HTTPException) and error.status == _TOO_MANY_REQUESTS
-        await boards.shown(board, by, now, now + (_SOON if soon else _TROUBLED))
+        await boards.shown(board, by, now, now + _TROUBLED)
     client.metrics.boards.labels(outcome).inc()
 
 

@@ -17,6 +17,7 @@ from typing import Any, Final, Generic, TypeVar
 import discord
 
 from bot.desk import Desk
+from bot.fronts.discord.rights import is_moderator, lacking
 from bot.keeping.asker import merged, names_of, offered
 from bot.keeping.counting import asked_for
 from bot.kept.counts import Asked
@@ -26,7 +27,7 @@ from bot.preferences import Preferences
 from bot.store.errors import StoreError
 from bot.store.store import Store
 
-__all__ = ["Memory", "is_moderator"]
+__all__ = ["Memory"]
 
 _log = logging.getLogger(__name__)
 
@@ -39,17 +40,6 @@ _PATIENCE_S: Final = 1.0
 _PAUSE_S: Final = 10.0
 # The kinds of option that what a keeper saved can complete.
 _OF_KEEPERS: Final = frozenset({"enclosure", "reminder"})
-
-
-def is_moderator(interaction: _Interaction) -> bool:
-    """Say whether the asker may manage messages where this is asked.
-
-    Administrators may do everything, whatever else is set for them; so may the owner, for whom
-    Discord sends every right.
-    """
-    rights = interaction.permissions
-    may = rights.manage_messages or rights.administrator
-    return interaction.guild_id is not None and may
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +97,7 @@ class Memory:
             channel=interaction.channel_id,
             moderator=is_moderator(interaction),
             now=self.clock(),
+            lacking=lacking(interaction),
         )
 
     async def preferences(self, interaction: _Interaction, base: Preferences) -> Preferences:

@@ -11,8 +11,9 @@ from bot.ask import problem
 from bot.ask_stored import ask_stored_options
 from bot.command import Command
 from bot.fronts.discord.buttons import view_for
-from bot.fronts.discord.memory import Memory, is_moderator
+from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.rights import is_moderator
 from bot.fronts.discord.sending import (
     Attached,
     Message,

@@ -14,9 +14,9 @@ from bot.commands import COMMANDS
 from bot.completion import complete
 from bot.fronts.discord.forms import form_for
 from bot.fronts.discord.limits import admitted
-from bot.fronts.discord.memory import is_moderator
 from bot.fronts.discord.menus import message_menus
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.rights import is_moderator
 from bot.fronts.discord.saved import saved_groups
 from bot.fronts.discord.sending import Message, guarded, send
 from bot.queries.options import QueryOption
