@@ -6,9 +6,9 @@ from bot.answers.figures import (
     month_name,
     number,
     percent,
-    uvi,
     uvi_estimate,
     uvi_range,
+    uvi_wanted,
 )
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import UV_CAUTIONS, lit_length
@@ -44,6 +44,7 @@ _DAY_H = 24.0
 _MINUTE_S = 60.0
 _HOUR_S = 3600.0
 _ARM_M = 0.60
+_WHOLE_SED = 3.0
 
 
 def answer_dose(query: DoseQuery, context: Context) -> Reply:
@@ -89,7 +90,9 @@ def _sources(query: DoseQuery, sun: SunDay | None) -> tuple[str, ...]:
 
 def _check(query: DoseQuery, alight: float) -> None:
     if not 0.0 < alight <= _DAY_H:
-        raise NotUnderstoodError(query.hours.text, "hours of a day, up to 24", "hours:10", "hours")
+        raise NotUnderstoodError(
+            query.hours.text, "hours of a day, above 0 and up to 24", "hours:10", "hours"
+        )
     if not 0.0 < query.uvi[0] <= query.uvi[1] <= 20.0:
         raise NotUnderstoodError(
             uvi_range(*query.uvi), "a UV index above 0 and up to 20", "uvi:4", "uvi"
@@ -113,14 +116,15 @@ def _answer(query: DoseQuery, lamp: Estimate, sun: SunDay | None, alight: float)
 
 
 def _range(estimate: Estimate) -> str:
+    step = 1.0 if estimate.low >= _WHOLE_SED else 0.01
     if estimate.low == estimate.high:
-        return number(estimate.best)
-    return f"{number(estimate.low)} to {number(estimate.high)}"
+        return number(estimate.best, step)
+    return f"{number(estimate.low, step)} to {number(estimate.high, step)}"
 
 
 def _under(query: DoseQuery, lamp: Estimate, alight: float) -> str:
     low, high = query.uvi
-    at = uvi(low) if low == high else uvi_range(low, high)
+    at = uvi_wanted(low) if low == high else uvi_range(low, high)
     return (
         f"UVI {at} for {hours(alight)}: {_range(lamp)} SED, the most it can be; an animal that "
         "comes and goes takes less. 1 SED is 100 J/m² as human skin reddens"
@@ -154,12 +158,12 @@ def _sun_rows(query: DoseQuery, lamp: Estimate, sun: SunDay | None) -> tuple[Row
 def _people(at_uvi: float) -> str:
     allowed = safe_time(at_uvi)
     if allowed.whole_day:
-        return f"At UVI {uvi(at_uvi)} people stay under the limit for work all of 8 h."
+        return f"At UVI {uvi_wanted(at_uvi)} people stay under the limit for work all of 8 h."
     minutes = allowed.seconds / _MINUTE_S
     shown = hours(minutes / 60.0) if minutes >= 60.0 else f"{number(minutes)} min"
     return (
-        f"At UVI {uvi(at_uvi)} people's skin and eyes reach the limit for a day at work (30 J/m²) "
-        f"after about {shown} at the strictest."
+        f"At UVI {uvi_wanted(at_uvi)} people's skin and eyes reach the limit for a day at work "
+        f"(30 J/m²) after about {shown} at the strictest."
     )
 
 

@@ -35,7 +35,7 @@ _LENGTHS = {Units.IN: ("in", "in", 0.5, 0.5), Units.CM: ("cm", "cm", 1.0, 0.5)}
 _TEMPERATURES = {Units.IN: ("°F", "degF", 1.0), Units.CM: ("°C", "degC", 0.5)}
 # A UV index is shown as it was given to within this share; below this it would be rounded away.
 _NEARLY = 0.02
-_WEAK_UVI = 0.05
+_WEAK_UVI, _FAINT_UVI = 0.05, 0.3
 _DIFFERENCES = {Units.IN: ("°F", "delta_degF", 1.0), Units.CM: ("°C", "delta_degC", 0.5)}
 
 
@@ -119,7 +119,8 @@ def uvi_range(low: float, high: float) -> str:
 
 def uvi_estimate(estimate: Estimate) -> str:
     """Return a UV index with its doubt, such as ``4.0 (2.9 to 5.5)``; a weak one finer."""
-    digits = 2 if 0.0 < estimate.low < _WEAK_UVI else 1
+    hidden = 0.0 < estimate.low < _WEAK_UVI or 0.0 < estimate.best < _FAINT_UVI
+    digits = 2 if hidden else 1
     low, best, high = (f"{v:.{digits}f}" for v in (estimate.low, estimate.best, estimate.high))
     return f"{best} ({low} to {high})"
 

@@ -4,12 +4,20 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from bot.answers.figures import length, number, percent, uvi, uvi_wanted
+from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
 from bot.reply import Row, Table
 from calc.uv.choice import CLASS_STRENGTHS_PERCENT
 from calc.uv.lamp import Fixture, Lamp, lamp_constant
-from calc.uv.meter import METER_DOUBT, MeterFit, Reading, fit_readings
+from calc.uv.meter import (
+    HIGHEST_UVI_READ,
+    LOWEST_UVI_READ,
+    METER_DOUBT,
+    MeterFit,
+    Reading,
+    fit_readings,
+)
 from calc.uv.residuals import Pattern, Suspect
 from calc.uv.screen import Screen
 
@@ -30,6 +38,7 @@ _PATTERNS = {
     Pattern.RISING: "they rise in the order you took them",
     Pattern.SCATTERED: "they scatter more than careful readings do",
 }
+_EXAMPLE = "readings:4.2 at 12 in"
 AGAIN = (
     "Read again after 30 minutes alight: under the middle of the tube, sensor facing it, other "
     "lamps off."
@@ -59,6 +68,23 @@ _SUSPECTS = {
 
 def engine_readings(readings: Sequence[PlacedReading], screen: Screen) -> list[Reading]:
     """Return typed readings as the engine's, all through one screen."""
+    for reading in readings:
+        if reading.value > HIGHEST_UVI_READ:
+            raise NotUnderstoodError(
+                reading.text,
+                f"a UV index of {number(HIGHEST_UVI_READ)} at most: the meter may show µW/cm², "
+                "which is another figure",
+                _EXAMPLE,
+                "readings",
+            )
+        if reading.value < LOWEST_UVI_READ:
+            raise NotUnderstoodError(
+                reading.text,
+                "a reading that tells something: read nearer to the tube, where the meter shows 1 "
+                "or more",
+                _EXAMPLE,
+                "readings",
+            )
     return [Reading(r.distance.low, r.value, screen) for r in readings]
 
 

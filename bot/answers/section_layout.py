@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from bot.answers.figures import length
-from bot.answers.uv_parts import lamp_asked, lit_length, screen_asked
+from bot.answers.uv_parts import lamp_asked, lit_length, screen_asked, shortest_told
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units, convert
 from bot.queries.options import OwnTube
@@ -19,6 +19,7 @@ _BACK_M = 0.05
 _PLATFORM_M = 0.30
 _PATCH_M = 0.20
 _TUBES_APART_M = 0.10
+_LEAST_M = 0.02
 _DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
 
 
@@ -72,6 +73,7 @@ def layout(query: SectionQuery, units: Units) -> Layout:
         taken.append(f"{what} {length(otherwise_m, units)}")
         return otherwise_m
 
+    _check_inside(query, box, units)
     back = given(query.back, _BACK_M, "the animal's back over what it stands on:")
     top = box.height_m - query.distance.low - back
     if top < 0.0:
@@ -86,7 +88,6 @@ def layout(query: SectionQuery, units: Units) -> Layout:
     long = _tube_length(query, box, units, taken)
     _check_start(query, start, long, box, units)
     wide = given(query.platform, min(_PLATFORM_M, box.length_m / 3.0), "the platform's length:")
-    wide = min(wide, box.length_m)
     platform = Platform(0.0, wide, box.depth_m / 4.0, 3.0 * box.depth_m / 4.0, top)
     heat_x = given(query.heat, wide / 2.0, "the heat lamp's middle from the warm end wall:")
     patch = given(query.patch, _PATCH_M, "the warmed patch's width:")
@@ -102,6 +103,24 @@ def layout(query: SectionQuery, units: Units) -> Layout:
         heat=HeatPatch(heat_x, box.depth_m / 2.0, patch / 2.0),
         taken=tuple(taken),
     )
+
+
+def _check_inside(query: SectionQuery, box: Box, units: Units) -> None:
+    """Refuse what was given for the platform, the back or the heat lamp and is not in the box."""
+    for name, given, least, most, example in (
+        ("back", query.back, 0.0, box.height_m, "back:2in"),
+        ("platform", query.platform, _LEAST_M, box.length_m, "platform:12in"),
+        ("heat", query.heat, 0.0, box.length_m, "heat:8in"),
+        ("patch", query.patch, _LEAST_M, 2.0 * box.length_m, "patch:8in"),
+    ):
+        if given is not None and not least <= given.low <= most:
+            told = f"from {length(least, units)} " if least else ""
+            raise NotUnderstoodError(
+                given.text,
+                f"a length {told}up to {length(most, units)}, so that it is in the enclosure",
+                example,
+                name,
+            )
 
 
 def _check_start(query: SectionQuery, start: float, long: float, box: Box, units: Units) -> None:
@@ -133,9 +152,10 @@ def _tube_length(query: SectionQuery, box: Box, units: Units, taken: list[str]) 
     if tube is None:
         raise NotUnderstoodError(
             query.enclosure.text,
-            "the length of the tube, because no standard T5 HO tube is short enough",
-            "length:12in",
-            "length",
+            f"a longer enclosure, or the length of your own tube, because {shortest_told(units)} "
+            "long",
+            "enclosure:36x18x18in",
+            "enclosure",
         )
     taken.append(f"the tube's length: {length(tube.face_to_face_m, units)}")
     return tube.face_to_face_m

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
-from bot.answers.figures import length, number, percent, uvi_range
+from bot.answers.figures import length, number, percent, uvi_range, uvi_wanted
 from bot.kept.group import OwnLamp
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
@@ -16,10 +16,18 @@ from bot.reply import Row
 from calc.animals import Subject
 from calc.uncertainty import Doubt, Estimate
 from calc.uv.doubts import Cause, LampDoubts
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant
-from calc.uv.placement import Spot
+from calc.uv.lamp import (
+    CLASS_STRENGTH_PERCENT,
+    LONGEST_LIT_M,
+    SHORTEST_LIT_M,
+    Fixture,
+    Lamp,
+    OwnConstant,
+)
+from calc.uv.placement import HIGHEST_UVI, Spot
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
 from calc.uv.tube import STANDARD_T5_HO
+from calc.validity import OutsideModelError
 
 __all__ = [
     "UV_CAUTIONS",
@@ -50,6 +58,8 @@ UV_CAUTIONS = (
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
 _DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
+# A printed end of a range is taken, whatever the last bit of its conversion.
+_SLIP_M = 1e-9
 _WORDS = {
     Cause.LAMP: "lamps of one class differ",
     Cause.LABEL: "this strength lies outside the classes the model was fitted to",
@@ -101,10 +111,17 @@ def wish_asked(animal: str, uvi: tuple[float, float] | None, context: Context) -
 
 def _wish_given(uvi: tuple[float, float]) -> Wish:
     low, high = uvi
+    if not 0.0 < high <= HIGHEST_UVI:
+        raise NotUnderstoodError(
+            uvi_wanted(low) if low == high else uvi_range(low, high),
+            f"a UV index above 0 and up to {number(HIGHEST_UVI)}",
+            "uvi:3-5",
+            "uvi",
+        )
     told = f"UVI {uvi_range(low, high)}, as you gave it"
     if low == high:
-        low, high = max(0.0, low - _ABOUT_UVI), high + _ABOUT_UVI
-        told = f"about UVI {number(uvi[0], 0.1)}, taken as {uvi_range(low, high)}"
+        low, high = max(0.0, low - _ABOUT_UVI), min(high + _ABOUT_UVI, HIGHEST_UVI)
+        told = f"about UVI {uvi_wanted(uvi[0])}, taken as {uvi_range(low, high)}"
     return Wish(low, high, "the animal", Row(label="Wanted", text=told), ())
 
 
@@ -112,7 +129,10 @@ def lit_length(tube_length: Measure | None) -> float:
     """Return the lit length [m] of a tube; without a length, of the shortest standard tube."""
     if tube_length is None:
         return STANDARD_T5_HO[0].lit_length_m
-    return tube_length.low - _DARK_ENDS_M
+    low, high = (end + _DARK_ENDS_M for end in (SHORTEST_LIT_M, LONGEST_LIT_M))
+    if not low - _SLIP_M <= tube_length.low <= high + _SLIP_M:
+        raise OutsideModelError("length of the tube", tube_length.low, low, high, "m")
+    return min(max(tube_length.low - _DARK_ENDS_M, SHORTEST_LIT_M), LONGEST_LIT_M)
 
 
 def lamp_asked(

@@ -47,6 +47,8 @@ _WORDS = {
     Standing.ABOVE: "above",
 }
 
+_NEAR = " That is too near for any tube, whatever the UVI: switch it off first."
+
 
 def answer_uvi(query: UviQuery, context: Context) -> Reply:
     """Answer with the UVI at a distance, against the wanted range."""
@@ -69,7 +71,8 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     if near and start and far:
         spots = Estimate(near.distance_m, start.distance_m, far.distance_m)
         values.append(Value.of("distance_wanted", spots, "m"))
-    sure = "" if check.sure else " The doubt is wide enough that only a meter can be sure."
+    more = _NEAR if here.distance_m < SAFE_MINIMUM_M else ""
+    more += "" if check.sure else " The doubt is wide enough that only a meter can be sure."
     return Reply(
         command="uvi",
         status="ok",
@@ -77,7 +80,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         answer=read.told(
             f"Expect about UVI {uvi_estimate(here.uvi)} at "
             f"{length(here.distance_m, units)}: "
-            f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{sure}"
+            f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
         ),
         values=tuple(values),
         rows=(

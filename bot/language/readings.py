@@ -11,14 +11,33 @@ from bot.language.dates import DATE, MONTH, read_date, refuse_short_year
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
 from bot.language.numerals import NUMERAL
-from bot.language.quantities import Measure, Units, read_length, read_number, single
+from bot.language.quantities import (
+    Measure,
+    Units,
+    read_length,
+    read_number,
+    read_number_range,
+    single,
+)
+from bot.language.sides import LONGEST
 
-__all__ = ["DatedReading", "PlacedReading", "read_dated_readings", "read_placed_readings"]
+__all__ = [
+    "DatedReading",
+    "PlacedReading",
+    "read_dated_readings",
+    "read_placed_readings",
+    "read_uvi_range",
+]
 
 # Forty readings are more than any meter session; the limit keeps the work bounded.
 _LONGEST_LIST = 1000
 _PLACED = ("readings with their distances", "4.2 at 12 in, 2.9 at 15 in")
 _DATED = ("readings with their dates", "2026-01-03 4.2, 2026-03-01 3.9")
+_NOT_UVI = re.compile(r"[µμu]\s?w\b|m\s?w\b|watt", re.I)
+_UVI_WANTED = (
+    "a UV index, because µW/cm² or mW is what another kind of meter shows and no fixed number "
+    "turns it into a UV index"
+)
 _NEXT = re.compile(r"\s*(?:[;\n]+|,(?=\s)|(?:,\s*)?\band\b)\s*", re.I)
 
 
@@ -51,6 +70,7 @@ def read_placed_readings(text: str, bare: Units | None = None) -> tuple[PlacedRe
         after = _value_first().fullmatch(piece)
         before = None if after else _distance_first().fullmatch(piece)
         match = after or before
+        _refuse_other_meters(piece, _PLACED[1])
         if match is None:
             raise NotUnderstoodError(piece, *_PLACED)
         with _part(match["distance"], _PLACED[1]):
@@ -68,6 +88,7 @@ def read_dated_readings(text: str, today: date | None = None) -> tuple[DatedRead
     found = []
     for piece in _pieces(text, *_DATED):
         match = _dated().fullmatch(piece)
+        _refuse_other_meters(piece, _DATED[1])
         if match is None:
             refuse_short_year(piece, _DATED[1])
             raise NotUnderstoodError(piece, *_DATED)
@@ -77,6 +98,21 @@ def read_dated_readings(text: str, today: date | None = None) -> tuple[DatedRead
         value = read_number(match["value"] or match["value2"], *_DATED)
         found.append(DatedReading(value, day, piece))
     return tuple(sorted(found, key=lambda reading: reading.day))
+
+
+def _refuse_other_meters(piece: str, example: str) -> None:
+    if _NOT_UVI.search(piece):
+        raise NotUnderstoodError(piece, _UVI_WANTED, example)
+
+
+def read_uvi_range(text: str) -> tuple[float, float]:
+    """Read a UV index that is wanted, or a range of it.
+
+    >>> read_uvi_range("3-5")
+    (3.0, 5.0)
+    """
+    _refuse_other_meters(text[:LONGEST], "3-5")
+    return read_number_range(text)
 
 
 @contextmanager

@@ -14,6 +14,7 @@ from pydantic.fields import FieldInfo
 
 from bot.kept.group import NOTHING_OWN, Own, OwnLamp
 from bot.language.dates import read_age
+from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import Fixture, TubeStrength, read_fixture, read_tube_strength
 from bot.language.quantities import (
     Measure,
@@ -22,7 +23,6 @@ from bot.language.quantities import (
     read_convertible,
     read_duration,
     read_length,
-    read_number_range,
     read_percent,
     read_power,
     read_surface_temperature,
@@ -33,6 +33,7 @@ from bot.language.readings import (
     PlacedReading,
     read_dated_readings,
     read_placed_readings,
+    read_uvi_range,
 )
 from bot.language.screens import Passes, Screen, read_screen
 from bot.language.sides import LONGEST
@@ -71,6 +72,8 @@ __all__ = [
     "reading",
     "screen_named",
 ]
+
+_MOST_FEET = 10
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,7 +175,21 @@ def _read_enclosure_length(text: str, bare: Units | None) -> Measure | Size:
     """Read the length of an enclosure, alone or in a whole size."""
     if len(cross_pattern().split(text[:LONGEST])) > 1:
         return read_size(text, bare)
-    return single(read_length(text, bare))
+    try:
+        return single(read_length(text, bare))
+    except NotUnderstoodError as error:
+        # No home is ten inches long: a bare number up to ten was meant in feet.
+        number = text.strip() if text.strip().isdecimal() else "4"
+        unit = "ft" if int(number[:9]) <= _MOST_FEET else "in"
+        raise NotUnderstoodError(text, error.accepted, f"{number}{unit}") from error
+
+
+def _read_hours(text: str) -> Measure:
+    """Read hours of a day; a bare number is hours."""
+    try:
+        return single(read_duration(text, "h"))
+    except NotUnderstoodError as error:
+        raise NotUnderstoodError(text, error.accepted, "10 hours") from error
 
 
 def _own(info: ValidationInfo) -> Own:
@@ -207,7 +224,7 @@ Age = Annotated[Measure, reading(lambda text: single(read_age(text))), Option()]
 Duration = Annotated[Measure, reading(lambda text: single(read_duration(text))), Option()]
 EnclosureLength = Annotated[Measure | Size, _measured(_read_enclosure_length), Option()]
 EnclosureSize = Annotated[Size, _measured(read_size), Option()]
-Hours = Annotated[Measure, reading(lambda text: single(read_duration(text, "h"))), Option()]
+Hours = Annotated[Measure, reading(_read_hours), Option()]
 Latitude = Annotated[float, reading(read_latitude), Option()]
 Length = Annotated[Measure, _one(read_length), Option()]
 Percent = Annotated[float, reading(read_percent), Option()]
@@ -221,4 +238,4 @@ Tube = Annotated[TubeStrength, BeforeValidator(_tube), Option(completes="tube")]
 TubeClass = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]
 ScreenOption = Annotated[Screen, BeforeValidator(screen_named), Option(completes="screen")]
-UviRange = Annotated[tuple[float, float], reading(read_number_range), Option()]
+UviRange = Annotated[tuple[float, float], reading(read_uvi_range), Option()]

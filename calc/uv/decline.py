@@ -12,7 +12,7 @@ from math import exp, log, sqrt
 import numpy as np
 
 from calc.uncertainty import Estimate
-from calc.uv.meter import REPEATABILITY
+from calc.uv.meter import DISPLAY_UVI, REPEATABILITY
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -100,7 +100,7 @@ def decline_of(readings: Sequence[DatedReading], low_uvi: float) -> Decline:
     """Find how a lamp fades at one place, and when it leaves the wanted range.
 
     ln UVI = a + b t, least squares; its band 1.645 s √(1/n + (t - t̄)²/Sxx) crosses ln low at
-    the earliest and the latest day; s is 7 % or, where wider, the scatter
+    the earliest and the latest day; s is 7 %, more where the display is coarse, or the scatter
 
     Parameters
     ----------
@@ -131,7 +131,7 @@ def decline_of(readings: Sequence[DatedReading], low_uvi: float) -> Decline:
         raise OutsideModelError("low end of the UV index", low_uvi, 0.0, 20.0, "")
     ordered = sorted(readings, key=lambda r: r.day)
     changed = ordered[-1].uvi / ordered[0].uvi
-    real = abs(log(changed)) > _NINE_IN_TEN * _PLACED * sqrt(2.0)
+    real = abs(log(changed)) > _NINE_IN_TEN * _placed(ordered) * sqrt(2.0)
     last, span = ordered[-1].day, ordered[-1].day - ordered[0].day
     line = _line_through(ordered)
     if line is None:
@@ -228,15 +228,22 @@ def _line_through(ordered: Sequence[DatedReading]) -> _Line | None:
         return None
     slope = float(np.sum((days - days.mean()) * logs)) / spread
     residuals = logs - logs.mean() - slope * (days - days.mean())
-    birge = max(1.0, float(np.sum(residuals**2)) / (days.size - 2) / _PLACED**2)
-    deviation = _PLACED * sqrt(birge)
+    placed = _placed(ordered)
+    birge = max(1.0, float(np.sum(residuals**2)) / (days.size - 2) / placed**2)
+    deviation = placed * sqrt(birge)
     return _Line(days.size, float(days.mean()), float(logs.mean()), slope, deviation, spread)
+
+
+def _placed(ordered: Sequence[DatedReading]) -> float:
+    """Return one deviation of such a reading's logarithm: place, repeat, and a weak one's digit."""
+    digit = float(np.mean([(DISPLAY_UVI / r.uvi) ** 2 for r in ordered]))
+    return sqrt(_PLACED**2 + digit)
 
 
 def _without_line(
     ordered: Sequence[DatedReading], low_uvi: float, changed: float, real: bool
 ) -> Decline:
-    last, factor = ordered[-1], exp(_NINE_IN_TEN * _PLACED)
+    last, factor = ordered[-1], exp(_NINE_IN_TEN * _placed(ordered))
     return Decline(
         trend=Trend.TOO_FEW,
         first_day=ordered[0].day,

@@ -23,7 +23,9 @@ from calc.validity import OutsideModelError
 __all__ = [
     "CLASS_CONSTANT_UVI_M",
     "FARTHEST_M",
+    "LONGEST_LIT_M",
     "NEAREST_M",
+    "SHORTEST_LIT_M",
     "AgeBand",
     "Fixture",
     "Lamp",
@@ -57,7 +59,7 @@ FITTED_STRENGTHS_PERCENT = (6.0, 12.0)
 NEAREST_M = 0.05
 FARTHEST_M = 3.0
 _WEAKEST_PERCENT, _STRONGEST_PERCENT = 1.0, 20.0
-_SHORTEST_M, _LONGEST_M = 0.1, 1.6
+SHORTEST_LIT_M, LONGEST_LIT_M = 0.1, 1.6
 _HOURS_A_DAY = 12.0
 _DAY_S = 86_400.0
 _BURN_IN_H = 100.0
@@ -113,7 +115,7 @@ class Lamp:
     def __post_init__(self) -> None:
         for name, value, low, high, unit in (
             ("tube strength", self.strength_percent, _WEAKEST_PERCENT, _STRONGEST_PERCENT, "%"),
-            ("lit length", self.lit_length_m, _SHORTEST_M, _LONGEST_M, "m"),
+            ("lit length", self.lit_length_m, SHORTEST_LIT_M, LONGEST_LIT_M, "m"),
             ("age", self.age_s or 0.0, 0.0, 100.0 * _YEAR_S, "s"),
         ):
             if not low <= value <= high:

@@ -27,6 +27,9 @@ from calc.uv.screen import NoScreen, Screen
 from calc.validity import OutsideModelError
 
 __all__ = [
+    "DISPLAY_UVI",
+    "HIGHEST_UVI_READ",
+    "LOWEST_UVI_READ",
     "METER_DOUBT",
     "MeterFit",
     "Reading",
@@ -37,12 +40,18 @@ __all__ = [
 METER_DOUBT = Doubt(Cause.READINGS, 1.15, "uv_meter_judgement")
 """A hand meter against the true UVI of a tube; common to all its readings."""
 
+LOWEST_UVI_READ, HIGHEST_UVI_READ = 0.05, 100.0
+"""Between these a UVI read [1] says something of a lamp; no lamp for animals gives more."""
+
 MOST_READINGS = 50
 REPEATABILITY = log(1.05)
 """One standard deviation of a careful reading's logarithm. Source: uv_meter_judgement."""
 
-# A meter shows one decimal: half of it is rounding, and the last digit flickers.
-_DISPLAY_UVI = 0.06
+DISPLAY_UVI = 0.06
+"""One standard deviation [1] of a meter with one decimal: rounding, and a digit that flickers.
+
+Source: uv_meter_judgement.
+"""
 _TAPE_M = 0.005
 _NINE_IN_TEN = 1.645
 
@@ -58,8 +67,10 @@ class Reading:
     def __post_init__(self) -> None:
         if not NEAREST_M <= self.distance_m <= FARTHEST_M:
             raise OutsideModelError("distance", self.distance_m, NEAREST_M, FARTHEST_M, "m")
-        if not 0.05 <= self.uvi <= 100.0:
-            raise OutsideModelError("UV index read", self.uvi, 0.05, 100.0, "")
+        if not LOWEST_UVI_READ <= self.uvi <= HIGHEST_UVI_READ:
+            raise OutsideModelError(
+                "UV index read", self.uvi, LOWEST_UVI_READ, HIGHEST_UVI_READ, ""
+            )
 
 
 @dataclass(frozen=True, slots=True)
@@ -224,4 +235,4 @@ def _variance(unit: Lamp, reading: Reading, level: float) -> float:
     nearer = max(reading.distance_m - _TAPE_M, NEAREST_M)
     at, near = (uvi_at(unit, d, NoScreen()) for d in (reading.distance_m, nearer))
     expected = level * uvi_at(unit, reading.distance_m, reading.screen)
-    return REPEATABILITY**2 + (_DISPLAY_UVI / expected) ** 2 + log(near / at) ** 2
+    return REPEATABILITY**2 + (DISPLAY_UVI / expected) ** 2 + log(near / at) ** 2
