@@ -34,6 +34,8 @@ _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 _UNDER_IT = re.compile(
     r"(?:under|below|beneath) (?:it|the (?:tube|uvb|light)) (?:at |by |about )*\Z"
 )
+# "14 in above the dragon", whatever the animal's name is.
+_TO_THE = re.compile(r" (?:away )?(?:from|above|over|to) (?:the |my |our |his |her |a )?")
 _BELOW = frozenset(("below", "under", "beneath", "underneath"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.
 _FURTHEST_M = 3
@@ -101,8 +103,11 @@ def _is_no_distance(scene: Scene, figure: Figure) -> bool:
         return True
     if scene.next_word(figure.end) in word_list("things_with_a_size"):
         return True
-    living = scene.before(figure.start, frozenset(("person", "animal")), figure.start - 24)
+    living = scene.before(figure.start, frozenset(("person", "animal", "kin")), figure.start - 24)
     between = scene.words(living.end, figure.start) if living else []
+    if living and living.kind != "person" and not between and figure.unit == "ft":
+        # A python of 7 ft.
+        return not word_list("ways") & set(scene.words(figure.end, figure.end + 12)[:1])
     told = living is not None and (living.kind == "person" or bool({"is"} & set(between)))
     if living and told and set(between) <= word_list("before_age"):
         # "She's 12 cm" tells her length, "him 12 cm from the tube" a distance.
@@ -128,6 +133,8 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
     if hide:
         return "perch", (Mark("reference", "perch", hide.start(1), hide.end(1)),)
     for mark in scene.marks.within(figure.end, min(end, figure.end + _NEAR)):
+        if mark.kind in ("animal", "kin") and _TO_THE.fullmatch(scene.text, figure.end, mark.start):
+            return "back", (mark,)
         between = scene.words(figure.end, mark.start)
         if mark.kind == "reference" and len(between) <= 6:
             if _is_pronoun(scene, mark) and _owns(scene, mark):
@@ -144,7 +151,7 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
             return "perch", (mark,)
         if mark.kind in ("place", "temperature") or mark.kind == "restart":
             break
-    person = scene.before(figure.start, frozenset(("person", "animal")), start)
+    person = scene.before(figure.start, frozenset(("person", "animal", "kin")), start)
     if person and _UNDER_IT.search(scene.text, max(0, figure.start - 24), figure.start):
         return "back", (person,)
     if person and _BELOW & set(scene.words(figure.end, figure.end + 11)[:1]):

@@ -137,6 +137,8 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
 
 def _of_tube(scene: Scene, figure: Figure) -> bool:
     tube = scene.after(figure.end, _TUBE, figure.end + 20)
+    if tube and scene.sentence(tube.start) != scene.sentence(figure.start):
+        return False
     if tube is None or not _UP_TO_TUBE.fullmatch(scene.text, figure.end, tube.start):
         return False
     lamp = scene.before(figure.start, _TUBE | {"heat"}, figure.start - 20)

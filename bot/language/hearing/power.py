@@ -62,11 +62,10 @@ def controls(scene: Scene) -> Iterator[Fact | Ask]:
     """Return dimmers, with their setting where it is said, and thermostats, also a missing one."""
     for mark in scene.of("control"):
         thermostat = mark.value == "thermostat"
-        if thermostat and scene.absent(mark):
-            denial = scene.denial(mark) or mark
-            # "He had a mat with no thermostat" tells of another keeper.
-            if denial is mark or scene.standing(denial) is Standing.HAVE:
-                yield scene.fact(FactName.THERMOSTAT, False, denial, mark)
+        word = scene.denial(mark)
+        if thermostat and (scene.absent(mark) or (word and word.value == "other")):
+            # "The mat is not on a thermostat" denies it as well as "no thermostat".
+            yield scene.fact(FactName.THERMOSTAT, False, word or mark, mark)
             continue
         if scene.standing(mark) in (Standing.WISH, Standing.ASKED, Standing.NOT):
             continue

@@ -22,6 +22,7 @@ _REACH = 200
 # A denial after the thing: "reflector no", "screen: none".
 SPOKEN_NONE = re.compile(r"\s*[:=?]?\s*(?:no|none|nope|nothing)\b\s*(?=[,.;\n)]|$)")
 
+_WHOSE = frozenset(("the", "my", "his", "her", "its", "it", "i", "we", "this", "that"))
 _ALSO = frozenset(["or", "nor", "and", "a", "an", "any", "the"])
 _GUESSES = frozenset(("hedge", "not"))
 # A figure of before, beside the one of now: 16in away (was 22in).
@@ -223,6 +224,9 @@ class Scene:
             passed_over = word_list("articles") | {"or", "nor"}
             fitting = [word for word in between if word not in passed_over]
             told_by_others = content.value == "from" and isinstance(part, Figure)
+            if self.text[content.start : content.end] == "no" and set(between[:1]) & _WHOSE:
+                # "No, the mat has no stat", without its comma, denies no mat.
+                return None
             denies = content.value != "unsure" and not told_by_others
             return content if denies and len(fitting) <= 1 and "but" not in between else None
         joined = bool(between) and set(between) <= _ALSO and bool({"or", "nor"} & set(between))

@@ -186,6 +186,9 @@ def _age(scene: Scene, figure: Figure) -> FactName | None:
     else:
         lamp = before is not None and before.kind in _LAMPS
         living = before is not None and before.kind in _LIVING
+    if following in (["in", "use"], ["of", "use"]):
+        any_lamp = scene.before(figure.start, _LAMPS, start)
+        return FactName.AGE if any_lamp else None
     if "ago" in following:
         object_words = {"it", "tube", "bulb", "uvb", "lamp", "light"}
         own = bool(said & object_words) or lamp

@@ -62,6 +62,24 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
         ("thermometer", "dial", False),
         ("basking", "90 F", True),
     },
+    "do i need to change a 6 month old 12% tube": {
+        ("tube", "12", False),
+        ("age", "6 months", False),
+    },
+    "changed the 60w to a 100w": {("watts", "100 W", False)},
+    "ceramic isn't on a thermostat": {("lamp", "ceramic", False), ("thermostat", "no", False)},
+    "no the mat has a thermostat": {("lamp", "heat mat", False), ("thermostat", "yes", False)},
+    # The animal itself is where a distance goes to, and may have a length.
+    "tube 12in above my dragon": {
+        ("distance_back", "12 in", False),
+        ("animal", "bearded dragon", True),
+    },
+    "corn snake 4ft, basking 86": {("animal", "corn snake", False), ("basking", "86 F", True)},
+    "tube 12% polished, 5 months in use": {
+        ("tube", "12", False),
+        ("reflector", "polished", False),
+        ("age", "5 months", False),
+    },
     # What is set, and what has a size of its own.
     "thermostat set to 90F": {("thermostat", "yes", False)},
     "stat at 31c, warm hide 30c": {("thermostat", "yes", False), ("warm", "30 C", False)},
