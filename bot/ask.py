@@ -74,7 +74,7 @@ class Understood:
     def finished(self, reply: Reply) -> Reply:
         """Return the reply with what was taken for granted and the question as understood."""
         taken, named = taken_units(self.query)
-        rows = reply.rows + own_rows(self.command, self.given, self.context)
+        rows = reply.rows + own_rows(self.command, self.query, self.given, self.context)
         rows += tuple(
             Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {_sign(unit)}")
             for name, text, unit in taken

@@ -6,6 +6,7 @@ from bot.answers.figures import calendar_day, length, number, percent
 from bot.command import Command
 from bot.kept.group import OwnLamp, OwnScreen
 from bot.preferences import Context
+from bot.queries.options import Query
 from bot.reply import Row
 
 __all__ = ["GROUP", "lamp_told", "own_rows", "screen_told"]
@@ -13,7 +14,9 @@ __all__ = ["GROUP", "lamp_told", "own_rows", "screen_told"]
 GROUP = "The group's own"
 
 
-def own_rows(command: Command, given: Mapping[str, str], context: Context) -> tuple[Row, ...]:
+def own_rows(
+    command: Command, query: Query, given: Mapping[str, str], context: Context
+) -> tuple[Row, ...]:
     """Return a row for every figure of the group's own that the question named or fell back on."""
     rows = []
     options = command.query.options()
@@ -25,7 +28,7 @@ def own_rows(command: Command, given: Mapping[str, str], context: Context) -> tu
             rows.append(Row(label=GROUP, text=f"tube “{lamp.name}”: {lamp_told(lamp, context)}"))
         if screen is not None:
             rows.append(Row(label=GROUP, text=f"screen “{screen.name}”: {screen_told(screen)}"))
-    wanted = any(option.completes == "animal" for option in options)
+    wanted = any(option.completes == "animal" for option in options) and query.asks_of_an_animal()
     if wanted and context.default_animal and not {"animal", "uvi"} & given.keys():
         told = f"no animal was named, so I took the group's: {context.default_animal}"
         rows.append(Row(label=GROUP, text=told))

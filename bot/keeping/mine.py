@@ -24,7 +24,7 @@ __all__ = ["list_", "remove", "save"]
 _DAY_S = 86_400.0
 _BOUNDS = {
     "tube_percent": ("tube", "a tube from 1% to 20%", "12%"),
-    "distance_m": ("distance", "a distance from 2 in to 10 ft (5 cm to 3 m)", "14in"),
+    "distance_m": ("distance", "a distance from 2 in to 9.8 ft (5 cm to 3 m)", "14in"),
     "tube_length_m": ("length", "a tube from 4 in to 6 ft (10 cm to 2 m)", "22in"),
     "length_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),
     "depth_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),

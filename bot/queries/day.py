@@ -60,3 +60,7 @@ class HoursQuery(Query):
     year: Year | None = Field(
         None, description="the year of the clock changes; this year if not given", examples=["2026"]
     )
+
+    def asks_of_an_animal(self) -> bool:
+        """Say whether the hours are the animal's own: a place has its seasons for everybody."""
+        return self.latitude is None or isinstance(self.latitude, Home)

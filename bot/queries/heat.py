@@ -157,6 +157,10 @@ class AirQuery(Query):
         "inside", description="the lamp is inside, or above a mesh lid", examples=["inside"]
     )
 
+    def asks_of_an_animal(self) -> bool:
+        """Say whether the wanted air is the animal's."""
+        return self.want is None
+
 
 class NightQuery(Query):
     """Whether the night needs heat, and how much."""

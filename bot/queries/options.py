@@ -39,6 +39,7 @@ from bot.language.screens import Passes, Screen, read_screen
 from bot.language.sides import LONGEST
 from bot.language.sizes import Size, cross_pattern, read_size
 from bot.language.skies import read_latitude, read_month
+from bot.language.unsure import NOT_SURE, Unsure, read_some_mesh, read_unsure
 
 __all__ = [
     "Age",
@@ -50,6 +51,7 @@ __all__ = [
     "Duration",
     "EnclosureLength",
     "EnclosureSize",
+    "FixtureIfKnown",
     "FixtureOption",
     "Hours",
     "Latitude",
@@ -63,6 +65,7 @@ __all__ = [
     "Query",
     "QueryOption",
     "Readings",
+    "ScreenIfKnown",
     "ScreenOption",
     "SurfaceTemperature",
     "Text",
@@ -112,6 +115,10 @@ class Query(BaseModel):
     """A question that was understood."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True)
+
+    def asks_of_an_animal(self) -> bool:
+        """Say whether the answer depends on the animal, where the question has such an option."""
+        return True
 
     @classmethod
     @cache
@@ -215,6 +222,12 @@ def screen_named(value: object, info: ValidationInfo) -> object:
     return read_screen(value) if screen is None else Passes(screen.passes, screen.name)
 
 
+def _screen_if_known(value: object, info: ValidationInfo) -> object:
+    """Read a screen, or that no more is known of it than that it is there."""
+    unsure = read_some_mesh(value) if isinstance(value, str) else None
+    return screen_named(value, info) if unsure is None else unsure
+
+
 Text = Annotated[str, Option()]
 AnimalName = Annotated[str, Option(completes="animal")]
 CommandName = Annotated[str, Option(completes="command")]
@@ -238,4 +251,12 @@ Tube = Annotated[TubeStrength, BeforeValidator(_tube), Option(completes="tube")]
 TubeClass = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]
 ScreenOption = Annotated[Screen, BeforeValidator(screen_named), Option(completes="screen")]
+FixtureIfKnown = Annotated[
+    Fixture | Unsure,
+    reading(lambda text: read_unsure(text) or read_fixture(text)),
+    Option(choices=("polished", "plain", NOT_SURE)),
+]
+ScreenIfKnown = Annotated[
+    Screen | Unsure, BeforeValidator(_screen_if_known), Option(completes="screen")
+]
 UviRange = Annotated[tuple[float, float], reading(read_uvi_range), Option()]

@@ -54,6 +54,14 @@ def test_the_usual_animal_of_the_group_is_taken_and_said(line: str) -> None:
     assert any("no animal was named" in row.text and "corn snake" in row.text for row in reply.rows)
 
 
+@pytest.mark.parametrize(
+    "line", [line for line in NEEDS_NONE if line.startswith(("air", "hours", "surface", "convert"))]
+)
+def test_the_usual_animal_is_not_said_to_be_taken_where_it_does_not_matter(line: str) -> None:
+    reply = ask(line, Preferences(default_animal="corn snake"))
+    assert "corn snake" not in reply.model_dump_json()
+
+
 @pytest.mark.parametrize("line", NEEDS_NONE)
 def test_nothing_is_asked_where_the_animal_does_not_matter(line: str, anyone: Preferences) -> None:
     reply = ask(line, anyone)

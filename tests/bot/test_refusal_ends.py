@@ -11,6 +11,9 @@ import pytest
 
 from bot.ask import ask, take_apart
 from bot.commands import COMMANDS
+from bot.keeping.mine import _BOUNDS as BOUNDS
+from bot.kept.keeper import Setup
+from bot.language.quantities import read_length
 from bot.language.words import join_line
 from bot.preferences import Preferences
 from bot.reply import Reply
@@ -133,3 +136,18 @@ def test_ends_in_the_text_of_a_reader_are_its_rule() -> None:
             (most + step, "problem"),
         ):
             assert ask(line.format(value), NOBODY).status == status, line.format(value)
+
+
+@pytest.mark.parametrize("field", [name for name in BOUNDS if name.endswith("_m")])
+def test_the_ends_of_what_is_kept_are_those_that_are_told(field: str) -> None:
+    _, told, example = BOUNDS[field]
+    kept = {type(m).__name__: m for m in Setup.model_fields[field].metadata}
+    low_m, high_m = kept["Ge"].ge, kept["Le"].le
+    pattern = r"from ([\d.]+ \w+) to ([\d.]+ \w+) \(([\d.]+ \w+) to ([\d.]+ \w+)\)"
+    ends = re.search(pattern, told)
+    assert ends is not None
+    for text in ends.groups():
+        assert low_m <= read_length(text).low <= high_m, text
+    for text, end_m in zip(ends.groups(), (low_m, high_m, low_m, high_m), strict=True):
+        assert read_length(text).low == pytest.approx(end_m, rel=0.1)
+    assert example

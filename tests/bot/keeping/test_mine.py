@@ -60,7 +60,7 @@ async def test_a_set_up_told_in_free_words_is_kept_as_facts_and_not_as_words(ok:
     ("line", "told"),
     [
         ("mine save name:@everyone", "@everyone"),
-        ("mine save name:Box distance:90ft", "from 2 in to 10 ft"),
+        ("mine save name:Box distance:90ft", "from 2 in to 9.8 ft"),
         ("mine save name:Box screen:blocks 100%", "lets something through"),
         ("mine save name:Box enclosure:90x90x90m", "from 4 in to 65 ft"),
         ("mine reading uvi:4", "keep none yet"),
