@@ -7,11 +7,18 @@ from contextlib import asynccontextmanager
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import URL, Connection, event
+from sqlalchemy import URL, Connection, Engine, event
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlalchemy.exc import DatabaseError, DBAPIError, InterfaceError, OperationalError
+from sqlalchemy.exc import (
+    DatabaseError,
+    DBAPIError,
+    DisconnectionError,
+    InterfaceError,
+    OperationalError,
+)
 from sqlalchemy.exc import TimeoutError as PoolTimeoutError
 from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession, create_async_engine
+from sqlalchemy.pool import ConnectionPoolEntry
 
 from bot.store.errors import StoreUnavailableError
 from bot.store.tables import Table
@@ -29,7 +36,7 @@ _PRAGMAS = (
     # What is deleted is overwritten.
     "PRAGMA secure_delete = ON",
 )
-_HOW = "noonstone_begin"
+_HOW, _FILE = "noonstone_begin", "noonstone_file"
 
 
 class Database:
@@ -129,6 +136,7 @@ def connect(
     if first is None:
         _make(Path(url.database or ""))
     engine = create_async_engine(url, pool_timeout=BUSY_S)
+    _hold_to(engine.sync_engine, Path(url.database or ""))
     event.listen(engine.sync_engine, "connect", _set_pragmas)
     event.listen(engine.sync_engine, "begin", _begin)
     return Database(engine, first)
@@ -140,6 +148,33 @@ def _make(file: Path) -> None:
         file.touch(mode=0o600, exist_ok=True)
     except OSError as error:
         raise StoreUnavailableError from error
+
+
+def _hold_to(engine: Engine, file: Path) -> None:
+    """Have every connection be one to the file that lies there now.
+
+    One that was opened earlier would go on writing into a file that was deleted since, and what
+    it confirms would be lost; a new one would make an empty file in its place.
+    """
+
+    def is_there(*_: object) -> None:
+        file.stat()
+
+    def opened(_: object, record: ConnectionPoolEntry) -> None:
+        record.info[_FILE] = _identity(file)
+
+    def taken(_: object, record: ConnectionPoolEntry, __: object) -> None:
+        if record.info.get(_FILE) != _identity(file):
+            raise DisconnectionError
+
+    event.listen(engine, "do_connect", is_there)
+    event.listen(engine, "connect", opened)
+    event.listen(engine, "checkout", taken)
+
+
+def _identity(file: Path) -> tuple[int, int]:
+    found = file.stat()
+    return found.st_dev, found.st_ino
 
 
 @asynccontextmanager
