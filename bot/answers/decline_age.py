@@ -42,12 +42,12 @@ def by_age(kind: str, age_s: float | None, context: Context) -> Reply:
             *_other_rows(kind),
             Row(
                 label="Why a range",
-                text="nobody has published how these tubes fade; other UV lamps held for hundreds "
+                text="nobody has published how these lamps fade; other UV lamps held for hundreds "
                 "of hours in one study and differed two- to threefold by age in another",
             ),
         ),
         steps=(
-            "Write the day it was fitted on its end cap.",
+            "Write the day it was fitted on its end cap or base.",
             (
                 "Borrow a UV index meter: read it now, and again in "
                 f"{round(READ_AGAIN_DAYS[1] / _MONTH_DAYS)} months at the same place, "

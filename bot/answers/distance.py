@@ -122,7 +122,7 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         steps=(
             *what.read.first_steps,
             *_weak_over_screen(what.lamp, what.screen, what.placement, wish, units),
-            *_steps(wish, start, units),
+            *_steps(what.read, wish, start, units),
         ),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
@@ -172,13 +172,16 @@ def _is_tight(lamp: Lamp, screen: Screen, placement: Placement) -> bool:
     return weak and held and not isinstance(screen, NoScreen)
 
 
-def _steps(wish: Wish, start: Spot, units: Units) -> tuple[str, ...]:
+def _steps(read: LampRead, wish: Wish, start: Spot, units: Units) -> tuple[str, ...]:
+    hang = f"Hang the tube at {length(start.distance_m, units)}. In doubt, a little farther."
+    doubted = read.moves(())
     return (
+        *doubted,
         (
             "Measure from the underside of the lit tube straight down to the animal's back "
             "where it basks, not to the platform or the floor."
         ),
-        f"Hang the tube at {length(start.distance_m, units)}. In doubt, a little farther.",
+        *(() if doubted else (hang,)),
         (
             "If you can borrow a UV index meter, hold it at back height facing the tube and move "
             f"the tube until it shows {uvi_range(wish.low, wish.high)}."
@@ -214,6 +217,7 @@ def _refusal(asked: _Asked, context: Context) -> Reply:
         rows=asked.rows(placement.at_safe_minimum.screen_transmission),
         steps=(
             *asked.read.first_steps,
+            *asked.read.moves(()),
             *_instead(screen, wish, units),
             "Then measure again, with a UV index meter if you can.",
         ),

@@ -204,6 +204,7 @@ def _steps(known: _Known, check: PlaceCheck, wish: Wish, units: Units) -> tuple[
         steps.append("Leave it where it is, if that is where the animal basks.")
     else:
         steps.append("Ask tube for that distance, to see which class would suit.")
+    steps = list(known.read.moves(tuple(steps)))
     first = known.read.first_steps
     if not first and (known.fit.set_aside is not None or known.fit.suspects):
         steps.append(AGAIN)

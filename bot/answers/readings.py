@@ -55,6 +55,7 @@ _STRONGEST = Lamp(max(CLASS_STRENGTHS_PERCENT), Fixture.POLISHED)
 _MOST, _MOST_OF_STRONGEST = 3.0, 2.0
 # A lost point makes ten times as much; beyond twice that it explains nothing.
 _SLIP = 10.0
+_NO_TUBE = "no tube gives them both, so at least one of them is off"
 _SUSPECTS = {
     Suspect.OFF_AXIS: "taken beside the middle of the tube",
     Suspect.NOT_FACING: "the sensor not facing the tube",
@@ -105,15 +106,26 @@ class LampRead:
         """Whether the readings do not fit one tube."""
         return self.fit is not None and self.fit.contradicts
 
-    def told(self, answer: str) -> str:
-        """Return an answer behind what must be known first: readings that cannot be."""
+    def told(self, answer: str, *, by_readings: bool = True) -> str:
+        """Return an answer behind what must be known first: readings that cannot be.
+
+        ``by_readings``: the answer itself hangs on them.
+        """
+        warning, lead = self._far_too_strong(), "If it is right:"
         if self.contradicts:
-            return (
-                "Your readings do not fit one tube: read again before you move anything. "
-                f"By what you read now: {answer[0].lower()}{answer[1:]}"
-            )
-        doubted = self._far_too_strong()
-        return f"{doubted} If it is right: {answer[0].lower()}{answer[1:]}" if doubted else answer
+            warning = "Your readings do not fit one tube: read again before you move anything."
+            lead = "By what you read now:"
+        if not warning:
+            return answer
+        if not by_readings or answer.startswith("By your readings"):
+            return f"{warning} {answer}"
+        return f"{warning} {lead} {answer[0].lower()}{answer[1:]}"
+
+    def moves(self, steps: tuple[str, ...]) -> tuple[str, ...]:
+        """Return the steps that move something, or what to do instead where nothing may move."""
+        if self.contradicts or self._far_too_strong():
+            return ("Then ask again with the new readings, and move nothing before.",)
+        return steps
 
     @property
     def first_steps(self) -> tuple[str, ...]:
@@ -167,7 +179,8 @@ def read_lamp(
 
 def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> tuple[Row, ...]:
     """Return what the readings show: how far they hold, what is odd, what was set aside."""
-    rows = [Row(label="Your readings", text=_PATTERNS[fit.pattern])]
+    few = fit.contradicts and fit.pattern is Pattern.TOO_FEW
+    rows = [Row(label="Your readings", text=_NO_TUBE if few else _PATTERNS[fit.pattern])]
     if fit.set_aside is not None:
         rows[0] = Row(label="The others", text=_PATTERNS[fit.pattern])
     if fit.suspects:

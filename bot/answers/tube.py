@@ -77,12 +77,15 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
         command="tube",
         status="problem" if too_close or none_fits else "ok",
         title=f"Which tube for {wish.whom}",
-        answer=read.told(length_told(first, choice, query.enclosure, units)),
+        answer=read.told(
+            length_told(first, choice, query.enclosure, units),
+            by_readings=first.startswith("Keep"),
+        ),
         values=_values(rows, choice, own),
         rows=(
             wish.row,
             *_place_rows(query, screen, lit_m, units),
-            *enclosure_rows(query.enclosure, units),
+            *enclosure_rows(query.enclosure, query.distance.low, units),
             *length_rows(choice, units),
             *read.set_aside_rows(units),
         ),

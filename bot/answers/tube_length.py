@@ -43,7 +43,9 @@ def length_choice(enclosure: Measure | Size | None) -> TubeChoice | None:
     return tube_length_for(_along(enclosure))
 
 
-def enclosure_rows(enclosure: Measure | Size | None, units: Units) -> tuple[Row, ...]:
+def enclosure_rows(
+    enclosure: Measure | Size | None, distance_m: float, units: Units
+) -> tuple[Row, ...]:
     """Return how the enclosure was read: of a whole box its length counts."""
     if enclosure is None:
         return ()
@@ -53,6 +55,8 @@ def enclosure_rows(enclosure: Measure | Size | None, units: Units) -> tuple[Row,
             f", {length(enclosure.depth_m, units)} deep, {length(enclosure.height_m, units)} high, "
             "read in this order; the tube goes along the length"
         )
+        if distance_m > enclosure.height_m:
+            told += "; at your distance the tube hangs above the box"
     return (Row(label="Enclosure", text=told),)
 
 

@@ -3,7 +3,7 @@
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.readings import read_lamp
+from bot.answers.readings import LampRead, read_lamp
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -91,7 +91,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
             *read.set_aside_rows(units),
             doubt_row(doubts, contradict=read.contradicts),
         ),
-        steps=(*read.first_steps, *_moves(check, wish, units), *_afterwards(wish)),
+        steps=(*_first(read, check, wish, units), *_afterwards(wish)),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
@@ -118,6 +118,13 @@ def _picture(
         advised_m=(near.distance_m, far.distance_m) if fits and near and far else None,
         spots=spots,
     )
+
+
+def _first(read: LampRead, check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
+    moves = _moves(check, wish, units)
+    if check.here.distance_m < SAFE_MINIMUM_M:
+        return (*moves, *read.first_steps)
+    return (*read.first_steps, *read.moves(moves))
 
 
 def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:

@@ -130,3 +130,29 @@ def test_a_single_weak_reading_is_to_be_taken_nearer(anyone: Preferences) -> Non
     assert "do not fit" not in reply.answer
     assert any("nearer to the tube" in step for step in reply.steps)
     assert "contradict" not in str(reply.rows)
+
+
+@pytest.mark.parametrize("readings", [ODD, "readings:40 at 12in", "readings:9 at 8in, 9 at 16in"])
+@pytest.mark.parametrize("question", [f"distance {NAMED}", f"uvi {NAMED} distance:12in", "meter"])
+def test_nothing_is_moved_by_readings_that_cannot_be(
+    question: str, readings: str, anyone: Preferences
+) -> None:
+    reply = ask(f"{question} {readings} {DRAGON}", anyone)
+    assert reply.steps[1].startswith("Then ask again with the new readings")
+    told = " ".join(reply.steps)
+    for move in ("Move the tube", "Hang the tube at", "Leave it"):
+        assert move not in told
+
+
+def test_two_readings_that_contradict_each_other_are_not_called_too_few(
+    anyone: Preferences,
+) -> None:
+    reply = ask(f"meter {ODD} {DRAGON}", anyone)
+    assert "at least one" in row(reply, "Your readings")
+    assert "By what you read now: by your readings" not in reply.answer
+
+
+def test_a_tube_over_the_box_is_told(anyone: Preferences) -> None:
+    line = f"tube distance:14in screen:none {DRAGON} enclosure:48x24x"
+    assert "above the box" in row(ask(f"{line}10in", anyone), "Enclosure")
+    assert "above the box" not in row(ask(f"{line}24in", anyone), "Enclosure")
