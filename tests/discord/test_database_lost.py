@@ -8,8 +8,7 @@ from pathlib import Path
 import pytest
 
 from bot.fronts.discord.watching import watched
-from bot.store import database
-from bot.store.address import FILE_NAME
+from bot.store import FILE_NAME, database
 from bot.store.store import Store
 from tests.discord.answers import Answer
 from tests.discord.saving import Keeper, keeper, store
