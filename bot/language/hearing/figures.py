@@ -24,7 +24,7 @@ _START = re.compile(rf"(?<![a-z0-9_])(?:[-+]?\.?[0-9]|(?:{WORDED})(?= ))")
 _DEGREES = re.compile(r"\s*(?:°|deg(?:rees?)?|grad(?:e|es|os)?)(?![a-z])")
 _PERCENT = re.compile(r"\s*(?:%|percent|per cent|pct|perc(?![a-z]))")
 _CLOCK = re.compile(r"([0-9]{1,2})(?::([0-9]{2}))?\s*(am|pm|a\.m\.|p\.m\.)?(?![0-9a-z])")
-_PAIR = re.compile(r"([0-9]{2,3})\s?/\s?([0-9]{2,3})(?![0-9/.,a-z%°])")
+_PAIR = re.compile(r"([0-9]{2,3})\s?/\s?([0-9]{2,3})(?![0-9/a-z%°]|[.,][0-9])")
 _SKIP = re.compile(
     r"24/7|[0-9]{1,2}/[0-9]{1,2}/[0-9]{2,4}|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]+(?:st|nd|rd|th)(?![a-z])"
 )

@@ -22,8 +22,8 @@ _TUBE = frozenset(("tube", "lamp"))
 _SURELY_CM = 100
 # The shortest tube that is sold, and the shortest box somebody calls a tank.
 _SHORTEST_TUBE_M, _SHORTEST_HOME_M = Fraction(1, 4), Fraction(1, 4)
-# Between its length and a tube there may stand its watts.
-_UP_TO_TUBE = re.compile(r"[ -]*(?:[0-9]{2} ?w(?:atts?)? )?(?:long )?")
+# Between its length and a tube there may stand its watts or its strength.
+_UP_TO_TUBE = re.compile(r"[ -]*(?:[0-9]{2} ?w(?:atts?)? )?(?:[0-9]{1,2}(?:\.0)? ?%? )?(?:long )?")
 _INCHES_OR_CM = "Are these inches or centimetres?"
 
 
@@ -38,8 +38,18 @@ def homes(scene: Scene) -> Iterator[Fact | Ask]:
         if measure and there and not scene.left_behind(figure):
             scene.take(figure)
             yield scene.fact(FactName.VOLUME, measure, figure)
+    before: Fact | Ask | None = None
     for figure in scene.loose("length"):
-        yield from _length(scene, figure)
+        corrects = isinstance(before, Fact) and _corrects(scene, before, figure)
+        if corrects and isinstance(before, Fact):
+            measure = measure_of(figure, Dimension.LENGTH)
+            if measure:
+                scene.take(figure)
+                yield scene.fact(before.name, measure, figure)
+                continue
+        for row in _length(scene, figure):
+            before = row
+            yield row
     for figure in scene.loose("cross"):
         yield from _two_sides(scene, figure)
     for mark in scene.of("material"):
@@ -59,6 +69,15 @@ def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
         yield scene.ask(FactName.ENCLOSURE, question, figure)
     else:
         yield scene.fact(FactName.ENCLOSURE, size, figure, assumed=size.assumed and not inches)
+
+
+def _corrects(scene: Scene, said: Fact, figure: Figure) -> bool:
+    """Say whether a length corrects the one said before: 4 foot, no wait its 3.5 foot."""
+    mark = scene.before(figure.start, frozenset(("corrected",)), figure.start - 24)
+    if mark is None or figure.unit is None:
+        return False
+    start = scene.normal.span(mark.start, mark.end)[0]
+    return 0 <= start - said.end < 16 and len(scene.words(mark.end, figure.start)) <= 1
 
 
 def _two_sides(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:

@@ -19,6 +19,7 @@ _UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 # How far around a mesh the lamp is looked for that stands on it, in characters.
 _REACH = 300
 _OTHERS = frozenset(("cat", "cats", "dog", "he", "she", "kid", "kids"))
+_MINE = frozenset(("mine", "it", "ours"))
 _IT = re.compile(r" (?:it|that)\b")
 _THE_LID = re.compile(r" (?:the|its|my|that) (?:lid|top|roof)\b")
 _WHAT_THEN = (
@@ -134,6 +135,9 @@ def _share_word(scene: Scene, figure: Figure) -> Mark | None:
     word = word or scene.after(figure.end, frozenset(("share",)), min(end, figure.end + 14))
     if word:
         mesh = scene.before(word.start, _MESHY, start) or scene.after(figure.end, _MESHY, end)
+        if mesh is None and _MINE & set(scene.words(start, word.start)[-2:]):
+            # "Mesh takes a lot of it. Mine blocks 38%."
+            mesh = scene.before(start, _MESHY, start - 80)
         return word if mesh else None
     return None
 

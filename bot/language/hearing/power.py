@@ -69,6 +69,8 @@ def controls(scene: Scene) -> Iterator[Fact | Ask]:
             continue
         if scene.standing(mark) in (Standing.WISH, Standing.ASKED, Standing.NOT):
             continue
+        if thermostat and scene.standing(mark) is Standing.INTENT:
+            continue
         if thermostat:
             yield scene.fact(FactName.THERMOSTAT, True, mark)
             continue

@@ -28,8 +28,13 @@ _GUESSES = frozenset(("hedge", "not"))
 # A figure of before, beside the one of now: 16in away (was 22in).
 _WAS = re.compile(r"(?:\(|,\s|\bnow )(?:it )?was (?:at )?\Z")
 _IT_WAS = re.compile(r"\b(?:was|were) (?:at )?\Z")
-_NOW_ITS = re.compile(r"\bnow\b[^0-9.]{0,30}[0-9]")
+_NOW_ITS = re.compile(r"\b(?:now|lowered|raised|moved|dropped|turned)\b[^0-9.]{0,30}[0-9]")
 _FIGURE = re.compile(r" [0-9]")
+# "The thermostat broke" and "a thermostat comes tomorrow".
+_NOT_THERE = re.compile(
+    r" (?:just |is |has |has just )?(?:(?P<later>coming|comes|arrives|arriving|on the way|on order)"
+    r"|broke|broken|died|blew|burnt out|burned out)\b"
+)
 _NOT = frozenset(("not",))
 _DIALS = frozenset(("thermometer",))
 _HOW = frozenset(("how",))
@@ -139,6 +144,8 @@ class Scene:
             return Standing.NOT
         if isinstance(part, Figure) and self._is_past(part):
             return Standing.NOT
+        if isinstance(part, Mark) and (gone := _NOT_THERE.match(self.text, part.end)):
+            return Standing.INTENT if gone["later"] else Standing.NOT
         if isinstance(part, Mark) and self._unsure(part, start):
             return Standing.ASKED
         turn = self._turned(part, start)

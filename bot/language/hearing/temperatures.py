@@ -140,6 +140,9 @@ def _place_spoken_of(scene: Scene, figure: Figure) -> Mark | None:
 def _may_be(scene: Scene, figure: Figure) -> bool:
     if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
         return False
+    if scene.words(figure.start - 10, figure.start)[-2:] == ["get", "from"]:
+        # "To get from 92 to 100" tells of a plan.
+        return False
     if _is_setting(scene, figure):
         return False
     if figure.kind == "temperature":

@@ -121,6 +121,9 @@ def _hours(scene: Scene, figure: Figure, measure: Measure) -> FactName | None:
     if figure.unit != "h" or not _SHORTEST_DAY_H * _HOUR <= measure.low <= _LONGEST_DAY_H * _HOUR:
         return None
     light = scene.before(figure.start, frozenset(("hours", "tube", "heat")), start)
+    lamp = scene.before(figure.start, frozenset(("lamp",)), max(start, figure.start - 20))
+    if lamp and not scene.words(lamp.end, figure.start):
+        light = lamp
     if light is None and _RUNS & set(scene.words(max(start, figure.start - 12), figure.start)[-2:]):
         # "How long should the lights be on? I do 10 hours."
         light = scene.before(start, frozenset(("hours",)), start - 60)
@@ -164,7 +167,8 @@ def _is_bare_age(scene: Scene, living: Mark, figure: Figure, said: set[str]) -> 
     between = set(scene.words(living.end, figure.start))
     kept = living.kind != "person" and said & word_list("kept_for")
     # "My beardie Pepper is 7 months": one more word, the name.
-    named = len(between - word_list("before_age")) == 1 and "is" in between
+    told = "is" in between or scene.text[figure.start - 1 : figure.start] == "("
+    named = len(between - word_list("before_age")) == 1 and told
     return (named or between <= word_list("before_age")) and not kept
 
 

@@ -80,6 +80,18 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
         ("reflector", "polished", False),
         ("age", "5 months", False),
     },
+    "the thermostat broke": set(),
+    "a thermostat comes tomorrow": set(),
+    "dimming stat": {("thermostat", "yes", False)},
+    "uvb was 18 inches away, lowered it to 12 inches": {("distance", "12 in", False)},
+    "to get from 90 to 100 on the basking spot": set(),
+    "4 foot tank, no wait its 5 foot": {("enclosure_length", "5 ft", False)},
+    "a 34 inch 12% t5": {
+        ("tube_length", "34 in", False),
+        ("tube", "12", False),
+        ("lamp", "t5", False),
+    },
+    "mesh takes a lot. mine blocks 40%": {("screen", "40%", False)},
     # What is set, and what has a size of its own.
     "thermostat set to 90F": {("thermostat", "yes", False)},
     "stat at 31c, warm hide 30c": {("thermostat", "yes", False), ("warm", "30 C", False)},
