@@ -13,7 +13,7 @@ from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind, Thermometer
 from bot.language.quantities import Measure, Units
 from bot.reply import Value
-from calc.heat.judge import Judgement, Step, judge
+from calc.heat.judge import FREEZING_NIGHT_C, Judgement, Step, judge
 from calc.heat.night import NightDecision, night_plan
 from calc.heat.readings import Finding, Instrument, Place, Readings, Verdict
 from calc.heat.sources_of_heat import Basking, HeatSource, find_heat_source
@@ -218,7 +218,9 @@ def _night(told: Told, kept: Kept, units: Units) -> Part:
         Step.CONSIDER_NIGHT_HEAT: "is where keepers differ",
         Step.COOLER_NIGHT: "is too warm",
     }[step]
-    todo = (Todo(Urgency.REST, step_text(step)),)
+    todo: tuple[Todo, ...] = (Todo(Urgency.REST, step_text(step)),)
+    if low < FREEZING_NIGHT_C:
+        todo = (Todo(Urgency.DANGER, step_text(Step.WARM_IT_TONIGHT)), *todo)
     return Part("Night", mark, f"{shown} {verdict}{floor}", todo, values=value, sources=sources)
 
 

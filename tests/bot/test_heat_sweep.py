@@ -192,3 +192,9 @@ def test_a_heat_source_is_known_by_what_people_call_it(
 
 def test_a_uromastyx_is_not_an(anyone: Preferences) -> None:
     assert "an uromastyx" not in everything(ask("watts room:50F distance:10in animal:uro", anyone))
+
+
+def test_a_whole_set_up_with_a_freezing_night_is_told_that_first(anyone: Preferences) -> None:
+    told = "check beardie, basking 103F, cool 80F, night"
+    assert "warmer room" in ask(f"{told} 36F", anyone).steps[0]
+    assert "warmer room" not in everything(ask(f"{told} 62F", anyone))
