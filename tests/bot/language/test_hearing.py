@@ -5,6 +5,7 @@ import pytest
 from bot.language.hearing import Ask, Fact, FactName
 from bot.language.quantities import Measure
 from tests.bot.language.hearing_score import (
+    CHATS,
     HELD_ASIDE,
     TUNED_ON,
     heard_in,
@@ -31,7 +32,13 @@ def test_the_collection_is_heard_with_few_slips() -> None:
     result = score(TUNED_ON)
     assert result.precision >= 0.98, result.slips
     assert result.recall >= 0.95, result.slips
-    assert len(list(sentences((*TUNED_ON, *HELD_ASIDE)))) >= 150
+    assert len(list(sentences((*TUNED_ON, *CHATS, *HELD_ASIDE)))) >= 400
+
+
+def test_the_messages_of_a_chat_group_are_heard_with_few_slips() -> None:
+    result = score(CHATS)
+    assert result.precision >= 0.985, result.slips
+    assert result.recall >= 0.98, result.slips
 
 
 def test_the_sentences_held_aside_are_heard_well_enough() -> None:
@@ -50,7 +57,7 @@ def test_what_must_be_asked_and_what_is_hedged_is_so_in_the_collection() -> None
 
 
 def test_every_fact_and_every_question_shows_the_askers_own_words() -> None:
-    for row in sentences((*TUNED_ON, *HELD_ASIDE)):
+    for row in sentences((*TUNED_ON, *CHATS, *HELD_ASIDE)):
         heard = heard_in(row["text"])
         rows: list[Fact | Ask] = [*heard.facts, *heard.questions]
         for said in rows:
