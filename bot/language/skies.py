@@ -11,7 +11,7 @@ from bot.language.numerals import NUMERAL, numeral
 __all__ = ["read_latitude", "read_month"]
 
 _LONGEST = 40
-_LATITUDE = ("a latitude in degrees, north or south", "40N")
+_LATITUDE = ("a latitude from 0 to 90 degrees, north or south", "40N")
 _MONTH = ("a month by its name or its number", "June")
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 

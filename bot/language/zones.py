@@ -13,7 +13,7 @@ from bot.language.sides import LONGEST
 __all__ = ["read_clock", "read_year", "read_zone", "zone_names"]
 
 _ZONE = ("a time zone by continent and city", "America/Chicago")
-_CLOCK = ("a time of day", "8:00")
+_CLOCK = ("a time of day from 0:00 to 23:59", "8:00")
 _YEAR = ("a year from 1950 to 2090", "2026")
 # What people write for the zone they live in; each is the largest city of its zone.
 _SHORT = {

@@ -122,20 +122,40 @@ def test_a_refusal_ends_in_a_question_that_works(case: Case) -> None:
     assert ask(case.refusal.partition("for example: ")[2], NOBODY).status == "ok"
 
 
-def test_ends_in_the_text_of_a_reader_are_its_rule() -> None:
-    """A share, a year and a tube's strength: what the sentence says is taken, beyond it not."""
-    for line, least, most, step in (
-        ("hours latitude:30S year:{:g}", 1950, 2090, 1),
-        ("basking surface:92F air:80F distance:10in want:103F dimmer:{:g}%", 1, 100, 1),
-        ("surface reading:98F material:slate setting:{:g}%", 50, 100, 1),
-    ):
-        for value, status in (
-            (least, "ok"),
-            (most, "ok"),
-            (least - step, "problem"),
-            (most + step, "problem"),
-        ):
-            assert ask(line.format(value), NOBODY).status == status, line.format(value)
+@pytest.mark.parametrize(
+    ("line", "taken", "refused", "told"),
+    [
+        ("hours latitude:30S year:{}", ("1950", "2090"), ("1949", "2091"), "from 1950 to 2090"),
+        ("hours latitude:{}", ("0", "90N", "90S"), ("91N", "90.5S"), "from 0 to 90 degrees"),
+        (
+            "hours animal:beardie on:{}",
+            ("0:00", "23:59"),
+            ("24:00", "23:60"),
+            "from 0:00 to 23:59",
+        ),
+        (
+            "basking surface:92F air:80F distance:10in want:103F dimmer:{}",
+            ("1%", "100%"),
+            ("101%", "100.5%"),
+            "from 0% to 100%",
+        ),
+        (
+            "surface reading:98F material:slate setting:{}",
+            ("50%", "100%"),
+            ("49%",),
+            "from 50% to 100%",
+        ),
+    ],
+)
+def test_ends_in_the_words_of_a_reader_are_its_rule(
+    line: str, taken: tuple[str, ...], refused: tuple[str, ...], told: str
+) -> None:
+    for typed in taken:
+        assert ask(line.format(typed), NOBODY).status == "ok", typed
+    for typed in refused:
+        reply = ask(line.format(typed), NOBODY)
+        assert reply.status == "problem", typed
+        assert told in reply.answer
 
 
 @pytest.mark.parametrize("field", [name for name in BOUNDS if name.endswith("_m")])
