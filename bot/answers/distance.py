@@ -6,6 +6,7 @@ from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.readings import LampRead, read_lamp
+from bot.answers.unsure import Told, answer_unsure, told_surely
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -54,13 +55,16 @@ _WEAK_PERCENT = 6.0
 
 def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     """Answer with a range of distances, or refuse and say what would work."""
+    told = told_surely(query)
+    if told is None:
+        return answer_unsure(query, context)
     wish = wish_asked(query.animal, query.uvi, context)
-    screen = screen_asked(query.screen)
-    named = lamp_asked(query.tube, query.reflector, query.length, query.age)
-    is_named = bool(query.tube and query.reflector)
+    screen = screen_asked(told.screen)
+    named = lamp_asked(query.tube, told.reflector, query.length, query.age)
+    is_named = bool(query.tube and told.reflector)
     read = read_lamp(named, query.readings, screen, is_named=is_named)
     placement = place(read.lamp, screen, wish.low, wish.high)
-    what = _Asked(query, read, screen, wish, placement, context.units)
+    what = _Asked(query, told, read, screen, wish, placement, context.units)
     if placement.verdict is Verdict.FITS and placement.near and placement.start and placement.far:
         return _answered(what, placement.near, placement.start, placement.far, context)
     return _refusal(what, context)
@@ -71,6 +75,7 @@ class _Asked:
     """What was asked, and where the tube can go."""
 
     query: DistanceQuery
+    told: Told
     read: LampRead
     screen: Screen
     wish: Wish
@@ -83,7 +88,7 @@ class _Asked:
 
     @property
     def set_up(self) -> str:
-        told = set_up_phrase(self.lamp, self.screen, self.query.screen)
+        told = set_up_phrase(self.lamp, self.screen, self.told.screen)
         return told if self.lamp.own else f"a {told}"
 
     def rows(self, transmission: float) -> tuple[Row, ...]:
@@ -91,7 +96,7 @@ class _Asked:
         return (
             self.wish.row,
             lamp_row(self.lamp, self.query.tube, self.query.length, self.units),
-            screen_row_asked(self.query.screen, self.screen, transmission),
+            screen_row_asked(self.told.screen, self.screen, transmission),
             *self.read.set_aside_rows(self.units),
         )
 
@@ -111,7 +116,7 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         values=(
             Value.of("distance", Estimate(near.distance_m, start.distance_m, far.distance_m), "m"),
             *(Value.of(f"uvi_{name}", s.uvi, "1") for name, s in _ends(near, start, far)),
-            *((passes,) if what.query.screen else ()),
+            *((passes,) if what.told.screen else ()),
         ),
         rows=(
             Row(label="UVI to expect", text=_expected((near, start, far), units)),
@@ -255,7 +260,7 @@ def _picture(asked: _Asked) -> Picture:
         if fits
         else f"Why this tube will not do for {wish.whom}",
         subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}"
-        if asked.query.screen
+        if asked.told.screen
         else lamp_name(lamp),
         lamp=lamp,
         screen=screen,

@@ -1,9 +1,12 @@
 """What UV index to expect at a distance, and which way to move."""
 
+from collections.abc import Iterator
+
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.readings import LampRead, read_lamp
+from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -19,12 +22,13 @@ from bot.answers.uv_parts import (
     wish_asked,
 )
 from bot.drawing import PointKind
+from bot.language import screens as typed
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.uv import UviQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
-from calc.uv.doubts import doubts_for
+from calc.uv.doubts import LampDoubts, doubts_for
 from calc.uv.lamp import Lamp
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
@@ -52,25 +56,18 @@ _NEAR = " That is too near for any tube, whatever the UVI: switch it off first."
 
 def answer_uvi(query: UviQuery, context: Context) -> Reply:
     """Answer with the UVI at a distance, against the wanted range."""
+    told = told_surely(query)
+    if told is None:
+        return answer_unsure(query, context)
     wish = wish_asked(query.animal, query.uvi, context)
-    screen = screen_asked(query.screen)
-    named = lamp_asked(query.tube, query.reflector, query.length, query.age)
-    is_named = bool(query.tube and query.reflector)
+    screen = screen_asked(told.screen)
+    named = lamp_asked(query.tube, told.reflector, query.length, query.age)
+    is_named = bool(query.tube and told.reflector)
     read = read_lamp(named, query.readings, screen, is_named=is_named)
     lamp = read.lamp
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
     here, units = check.here, context.units
     doubts = doubts_for(lamp, here.distance_m, screen)
-    values = [
-        Value.of("uvi", here.uvi, "1"),
-        Value.of("distance", Estimate.exact(here.distance_m), "m"),
-    ]
-    if query.screen:
-        values.append(Value.of("screen_transmission", passing_estimate(here, doubts), "1"))
-    near, start, far = check.placement.near, check.placement.start, check.placement.far
-    if near and start and far:
-        spots = Estimate(near.distance_m, start.distance_m, far.distance_m)
-        values.append(Value.of("distance_wanted", spots, "m"))
     more = _NEAR if here.distance_m < SAFE_MINIMUM_M else ""
     more += "" if check.sure else " The doubt is wide enough that only a meter can be sure."
     return Reply(
@@ -82,12 +79,12 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
             f"{length(here.distance_m, units)}: "
             f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
         ),
-        values=tuple(values),
+        values=tuple(_values(check, told.screen, doubts)),
         rows=(
-            Row(label="Set-up", text=set_up_phrase(lamp, screen, query.screen)),
+            Row(label="Set-up", text=set_up_phrase(lamp, screen, told.screen)),
             wish.row,
             lamp_row(lamp, query.tube, query.length, units),
-            screen_row_asked(query.screen, screen, here.screen_transmission),
+            screen_row_asked(told.screen, screen, here.screen_transmission),
             *read.set_aside_rows(units),
             doubt_row(doubts, contradict=read.contradicts),
         ),
@@ -95,8 +92,20 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
-        picture=Picture.later(_picture, lamp, screen, query.screen is None, check, wish, units),
+        picture=Picture.later(_picture, lamp, screen, told.screen is None, check, wish, units),
     )
+
+
+def _values(check: PlaceCheck, screen: typed.Screen | None, doubts: LampDoubts) -> Iterator[Value]:
+    here, placement = check.here, check.placement
+    yield Value.of("uvi", here.uvi, "1")
+    yield Value.of("distance", Estimate.exact(here.distance_m), "m")
+    if screen:
+        yield Value.of("screen_transmission", passing_estimate(here, doubts), "1")
+    near, start, far = placement.near, placement.start, placement.far
+    if near and start and far:
+        spots = Estimate(near.distance_m, start.distance_m, far.distance_m)
+        yield Value.of("distance_wanted", spots, "m")
 
 
 def _picture(

@@ -12,7 +12,16 @@ from bot.language.numerals import NUMERAL, numeral
 from bot.language.sides import LONGEST
 from bot.language.units import Dimension, alias_pattern, exact, unit_named
 
-__all__ = ["Blocks", "NoScreen", "Passes", "Screen", "Weave", "read_screen", "weaves_in"]
+__all__ = [
+    "Blocks",
+    "NoScreen",
+    "Passes",
+    "Screen",
+    "Weave",
+    "is_some_mesh",
+    "read_screen",
+    "weaves_in",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +73,7 @@ _NONE = (
 _SOME = (
     "screen|mesh|yes|lid|screen top|mesh top|screen lid|mesh lid|a screen|a mesh|wire|net|over"
     "|fine mesh|insect screen|fly screen|through the screen|on the screen|on the mesh|on top"
-    "|on top of the screen|on top of the mesh|above the screen|above the mesh|over the screen"
+    "|on top of the screen|on top of the mesh|above the screen|above the mesh|over the screen|over the mesh|over a mesh|over mesh"
 )
 _PANE = re.compile(r"\b(?:glass|pane|window|acrylic|plastic|polycarbonate)\b")
 _NO_PANE = (
@@ -85,14 +94,23 @@ def read_screen(text: str) -> Screen:
     if len(text) > LONGEST:
         raise NotUnderstoodError(text, _ACCEPTED, _EXAMPLE)
     words = " ".join(text.split())
-    plain = normalise(words).lower().strip(" .")
+    plain = _plain(words)
     if plain in _NONE.split("|"):
         return NoScreen(words)
     if _PANE.search(plain):
         raise NotUnderstoodError(text, _NO_PANE, "none")
-    if plain in _SOME.split("|"):
+    if is_some_mesh(words):
         raise NotUnderstoodError(text, _GO_ON, "45%")
     return _share(plain, words) or _weave(plain, words)
+
+
+def is_some_mesh(words: str) -> bool:
+    """Say whether the words tell of a mesh and of nothing that it takes."""
+    return _plain(words) in _SOME.split("|")
+
+
+def _plain(words: str) -> str:
+    return normalise(words).lower().strip(" .")
 
 
 def _share(plain: str, words: str) -> Blocks | Passes | None:

@@ -9,10 +9,11 @@ from bot.queries.options import (
     Age,
     AnimalName,
     EnclosureLength,
-    FixtureOption,
+    FixtureIfKnown,
     Length,
     Query,
     Readings,
+    ScreenIfKnown,
     ScreenOption,
     Tube,
     UviRange,
@@ -34,13 +35,13 @@ class DistanceQuery(Query):
         description="tube strength on the label: 12%, 6%; not needed with readings",
         examples=["12%"],
     )
-    reflector: FixtureOption | None = Field(
+    reflector: FixtureIfKnown | None = Field(
         None,
-        description="the fixture behind the tube: polished or plain; not needed with readings",
+        description="behind the tube: polished, plain or not sure; not needed with readings",
         examples=["polished"],
     )
-    screen: ScreenOption | None = Field(
-        None, description=f"{SCREEN}; not needed with readings", examples=["none"]
+    screen: ScreenIfKnown | None = Field(
+        None, description=f"{SCREEN}; mesh or not sure will do", examples=["none"]
     )
     animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
     uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])

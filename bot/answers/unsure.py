@@ -1,0 +1,261 @@
+"""What can be said of a tube while its fixture or its screen is not known: every case at once."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import product
+
+from bot.answers.figures import length, length_range, uvi, uvi_range
+from bot.answers.linking import page_links, source_lines
+from bot.answers.uv_parts import (
+    UV_CAUTIONS,
+    Wish,
+    fixture_name,
+    lamp_asked,
+    screen_asked,
+    screen_phrase,
+    wish_asked,
+)
+from bot.language import screens as typed
+from bot.language.lamps import Fixture
+from bot.language.quantities import Units
+from bot.language.unsure import SomeMesh, Unsure
+from bot.language.words import join_line
+from bot.preferences import Context
+from bot.queries.uv import DistanceQuery, UviQuery
+from bot.reply import Reply, Row, Table, Value
+from calc.uv.lamp import Lamp, uvi_at
+from calc.uv.placement import (
+    SAFE_MINIMUM_M,
+    Placement,
+    Spot,
+    Standing,
+    Verdict,
+    place,
+    spot,
+    standing_of,
+)
+from calc.uv.screen import Screen
+
+__all__ = ["Told", "answer_unsure", "told_surely"]
+
+_GUIDE = ("screens", "reflectors", "measuring-the-distance", "how-to-take-a-reading")
+_SOURCES = ("keitz1971", "uv_distance_rows")
+# From a coarse mesh to a fine one; the middle one is the common insect screen.
+_MESHES = (
+    typed.Blocks(0.30, "blocks 30%"),
+    typed.Blocks(0.45, "blocks 45%"),
+    typed.Blocks(0.60, "blocks 60%"),
+)
+_WORDS = {
+    Standing.BELOW: "below",
+    Standing.WITHIN: "inside",
+    Standing.ABOVE: "above",
+}
+_NOTHING = typed.NoScreen("none")
+_FIND_REFLECTOR = (
+    "Switch the tube off, let it cool and look up into the fixture: if you see yourself as in a "
+    "mirror, it is polished; if it is white or plastic, it is plain."
+)
+_FIND_SCREEN = (
+    "Find out what the mesh takes: with a UV index meter, read below the tube with the mesh and "
+    "without it (the question meter works it out). Without a meter, count its wires to the inch "
+    "and measure one: the guide page screens shows how."
+)
+_TOO_NEAR = " And it is too near for any tube: switch it off first."
+_IS_THERE_ONE = "Look whether anything is between the tube and the animal: a mesh, a lid, glass."
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """Fixture and screen as far as they were told; None where readings hold them."""
+
+    reflector: Fixture | None
+    screen: typed.Screen | None
+
+
+@dataclass(frozen=True, slots=True)
+class _Case:
+    """One way the set-up may be, with where the tube goes."""
+
+    lamp: Lamp
+    screen: Screen
+    placement: Placement
+
+    @property
+    def ends(self) -> tuple[Spot, Spot, Spot] | None:
+        found = self.placement
+        if found.verdict is not Verdict.FITS or not (found.near and found.start and found.far):
+            return None
+        return found.near, found.start, found.far
+
+    @property
+    def name(self) -> str:
+        fixture = "" if self.lamp.own else f"{fixture_name(self.lamp.fixture)}, "
+        return f"{fixture}{screen_phrase(self.screen)}"
+
+
+def told_surely(query: DistanceQuery) -> Told | None:
+    """Return what was told of fixture and screen, or None where the asker does not know it.
+
+    Readings of the tube through its screen hold both, known or not.
+    """
+    reflector, screen = query.reflector, query.screen
+    unsure = isinstance(reflector, Unsure) or isinstance(screen, Unsure)
+    if unsure and query.readings is None:
+        return None
+    return Told(
+        None if isinstance(reflector, Unsure) else reflector,
+        None if isinstance(screen, Unsure) else screen,
+    )
+
+
+def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
+    """Answer with every way the set-up may be, and where none of them is too strong."""
+    wish, units = wish_asked(query.animal, query.uvi, context), context.units
+    cases = [_case(query, *way, wish) for way in product(_reflectors(query), _screens(query))]
+    asked = query.distance.low if isinstance(query, UviQuery) else None
+    start = _start_m(cases)
+    return Reply(
+        command="distance" if asked is None else "uvi",
+        status="ok",
+        title=f"Until you know more: the tube for {wish.whom}",
+        answer=_answer(cases, start, asked, wish, units),
+        values=tuple(_values(cases, start, asked)),
+        rows=(
+            wish.row,
+            Row(label="You do not know", text=" and ".join(_unknown(query))),
+            Row(
+                label="Why so wide",
+                text="fixture and screen change the UV more than anything else; on top of the "
+                "table, lamps of one class differ by about a third",
+            ),
+        ),
+        table=_table(cases, asked, units),
+        steps=tuple(_steps(query)),
+        cautions=UV_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines((*wish.sources, *_SOURCES, "common_practice")),
+    )
+
+
+def _reflectors(query: DistanceQuery) -> tuple[Fixture | None, ...]:
+    found = query.reflector
+    return tuple(Fixture) if isinstance(found, Unsure) else (found,)
+
+
+def _screens(query: DistanceQuery) -> tuple[typed.Screen, ...]:
+    match query.screen:
+        case SomeMesh():
+            return _MESHES
+        case Unsure() | None:
+            return (_NOTHING, *_MESHES)
+        case screen:
+            return (screen,)
+
+
+def _case(
+    query: DistanceQuery, reflector: Fixture | None, screen: typed.Screen, wish: Wish
+) -> _Case:
+    lamp = lamp_asked(query.tube, reflector, query.length, query.age)
+    between = screen_asked(screen)
+    return _Case(lamp, between, place(lamp, between, wish.low, wish.high))
+
+
+def _start_m(cases: list[_Case]) -> float | None:
+    """Return the start of the strongest way, where it fits: there none is too strong."""
+    if any(case.placement.verdict is Verdict.OUT_OF_RANGE for case in cases):
+        return None
+    starts = [ends[1].distance_m for case in cases if (ends := case.ends)]
+    return max(starts, default=None)
+
+
+def _answer(
+    cases: list[_Case], start: float | None, asked: float | None, wish: Wish, units: Units
+) -> str:
+    wanted = f"UVI {uvi_range(wish.low, wish.high)}"
+    if asked is not None:
+        low, high = _uvi_ends(cases, asked)
+        told = f"At {length(asked, units)} expect anything from UVI {uvi(low)} to {uvi(high)}"
+        near = _TOO_NEAR if asked < SAFE_MINIMUM_M else ""
+        return f"{told}: {_standing(cases, asked, wish)}.{near}"
+    if start is None:
+        return f"Not every way this may be gives {wanted} from a safe distance: find out first."
+    low, high = _uvi_ends(cases, start)
+    return (
+        f"Until you know more, hang it {length(start, units)} from the animal's back: the "
+        f"strongest way it may be gives the wanted {wanted} there, every other way less (UVI "
+        f"{uvi(low)} to {uvi(high)} in all). Rather too mild than too strong; find out in the next "
+        "days."
+    )
+
+
+def _standing(cases: list[_Case], asked: float, wish: Wish) -> str:
+    found = {
+        standing_of(uvi_at(case.lamp, asked, case.screen), wish.low, wish.high) for case in cases
+    }
+    wanted = f"the wanted {uvi_range(wish.low, wish.high)}"
+    if len(found) == 1:
+        return f"{_WORDS[found.pop()]} {wanted}, whichever way it is"
+    if Standing.ABOVE in found:
+        return (
+            f"it may be above {wanted}, so hang it farther or find out before anything basks there"
+        )
+    return f"it may be below {wanted}, so find out soon"
+
+
+def _uvi_ends(cases: list[_Case], distance_m: float) -> tuple[float, float]:
+    found = [spot(case.lamp, distance_m, case.screen).uvi for case in cases]
+    return min(e.low for e in found), max(e.high for e in found)
+
+
+def _values(cases: list[_Case], start: float | None, asked: float | None) -> Iterator[Value]:
+    place_m = start if asked is None else asked
+    if asked is None and start is not None:
+        fitting = [ends for case in cases if (ends := case.ends)]
+        low, high = min(e[0].distance_m for e in fitting), max(e[2].distance_m for e in fitting)
+        yield Value(name="distance", low=low, best=start, high=high, unit="m")
+    if place_m is not None:
+        low, high = _uvi_ends(cases, place_m)
+        yield Value(name="uvi", low=low, best=(low * high) ** 0.5, high=high, unit="1")
+
+
+def _table(cases: list[_Case], asked: float | None, units: Units) -> Table:
+    def told(case: _Case) -> str:
+        if asked is not None:
+            here = spot(case.lamp, asked, case.screen).uvi
+            return f"{uvi(here.best)} ({uvi(here.low)} to {uvi(here.high)})"
+        if case.ends is None:
+            return "will not do"
+        near, _, far = case.ends
+        return length_range(near.distance_m, far.distance_m, units)
+
+    head = "Tube to back" if asked is None else "UVI there"
+    return Table(columns=("If it is", head), rows=tuple((c.name, told(c)) for c in cases))
+
+
+def _unknown(query: DistanceQuery) -> Iterator[str]:
+    if isinstance(query.reflector, Unsure):
+        yield "what is behind the tube"
+    if isinstance(query.screen, SomeMesh):
+        yield "how much the mesh takes"
+    elif isinstance(query.screen, Unsure):
+        yield "what is between tube and animal"
+
+
+def _steps(query: DistanceQuery) -> Iterator[str]:
+    """Return how to find out, and what to ask then."""
+    if isinstance(query.reflector, Unsure):
+        yield _FIND_REFLECTOR
+    if isinstance(query.screen, Unsure):
+        if not isinstance(query.screen, SomeMesh):
+            yield _IS_THERE_ONE
+        yield _FIND_SCREEN
+    given = {
+        "tube": query.tube.text if query.tube else "",
+        "reflector": "polished" if isinstance(query.reflector, Unsure) else query.reflector,
+        "screen": "45%" if isinstance(query.screen, Unsure) else query.screen and query.screen.text,
+        "animal": query.animal,
+    }
+    known = {name: str(text) for name, text in given.items() if text}
+    yield f"Then ask again with what you found, such as: {join_line('distance', known)}"
+    yield "Measure again whenever tube, fixture, screen or platform change."
