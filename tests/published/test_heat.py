@@ -74,12 +74,10 @@ def test_a_square_of_the_same_edge_ratio_settles_there_too() -> None:
     assert found == printed(row["surface_c"])
 
 
-@pytest.mark.parametrize("row", TABLE["indoor_film"], ids=lambda row: row["source"])
-def test_the_indoor_film_is_about_that_of_the_standards(row: dict[str, Any]) -> None:
-    # 1 Btu/(h ft² °F) is 5.678263 W/m²K. The standards differ from each other by 8 %.
-    printed_film = (
-        1.0 / float(row["resistance_m2k_w"])
-        if "resistance_m2k_w" in row
-        else 5.678263 / float(row["resistance_ip"])
-    )
-    assert pytest.approx(printed_film, rel=0.08) == INDOOR_FILM_W_M2K
+def test_the_indoor_film_is_that_of_an_energy_code_and_near_that_of_iso() -> None:
+    by_code = next(row for row in TABLE["indoor_film"] if "resistance_ip" in row)
+    by_iso = next(row for row in TABLE["indoor_film"] if "resistance_m2k_w" in row)
+    # 1 Btu/(h ft² °F) is 5.678263 W/m²K.
+    assert 5.678263 / INDOOR_FILM_W_M2K == printed(by_code["resistance_ip"])
+    # The two standards are themselves 8 % apart.
+    assert pytest.approx(1.0 / float(by_iso["resistance_m2k_w"]), rel=0.08) == INDOOR_FILM_W_M2K
