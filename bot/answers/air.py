@@ -10,6 +10,7 @@ from bot.answers.heat_parts import (
     box_asked,
     box_row,
     kept_named,
+    taken_text,
     target_text,
 )
 from bot.answers.linking import page_links, source_lines
@@ -143,7 +144,8 @@ def _lamp_rows(lamp: _Lamp | None, query: AirQuery, units: Units) -> tuple[Row, 
     if lamp is None:
         return ()
     share = "all of it" if lamp.inside_w == lamp.watts else f"about {watts(lamp.inside_w)} of it"
-    told = f"{watts(lamp.watts)}, {query.place}: {share} warms the inside"
+    unsaid = () if "place" in query.model_fields_set else ("place:above if it is above the mesh",)
+    told = f"{watts(lamp.watts)}, {query.place}{taken_text(*unsaid)}: {share} warms the inside"
     if lamp.held_c is not None:
         span = temperature_range(lamp.held_c.low, lamp.held_c.high, units)
         told += f"; by itself it holds about {temperature(lamp.held_c.best, units)}, within {span}"

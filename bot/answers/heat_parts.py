@@ -25,6 +25,7 @@ __all__ = [
     "check_unit",
     "kept_asked",
     "kept_named",
+    "taken_text",
     "target_text",
 ]
 
@@ -127,7 +128,13 @@ def box_asked(size: Size, material: str, lid: str) -> Enclosure:
     return Enclosure(size.length_m, size.depth_m, size.height_m, Material(material), _LIDS[lid])
 
 
-def box_row(size: Size, material: str, lid: str) -> Row:
-    """Return how the enclosure was taken."""
+def box_row(size: Size, material: str, lid: str, unsaid: tuple[str, ...] = ()) -> Row:
+    """Return how the enclosure was taken; ``unsaid`` are the options that nobody gave."""
     front = "" if material == "glass" else " with a glass front"
-    return Row(label="Enclosure", text=f"{size.text}, {material}{front}, {lid} lid")
+    taken = taken_text(*(f"{name}:" for name in unsaid))
+    return Row(label="Enclosure", text=f"{size.text}, {material}{front}, {lid} lid{taken}")
+
+
+def taken_text(*options: str) -> str:
+    """Return that something was taken because it was not said, and how to say it."""
+    return f" (not said, so I took it: give {' and '.join(options)})" if options else ""

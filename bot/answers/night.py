@@ -127,7 +127,8 @@ def _rows(
             Row(label="Thermostat off at", text=f"{temperature(plan.heat_off_c, units)} ({how})")
         )
     if query.enclosure is not None:
-        rows.append(box_row(query.enclosure, query.material, query.lid))
+        unsaid = tuple(x for x in ("material", "lid") if x not in query.model_fields_set)
+        rows.append(box_row(query.enclosure, query.material, query.lid, unsaid))
     if emitter is not None:
         rows.append(Row(label="Emitter", text=_emitter_text(emitter)))
     others = doubtful_rows(kept.animal, Subject.NIGHT_FLOOR, Subject.NIGHT_HEAT_OFF)

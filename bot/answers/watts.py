@@ -4,7 +4,7 @@ from math import sqrt
 
 from bot.answers.basking_words import GUARD_WORDS
 from bot.answers.figures import difference, length, temperature, watts, watts_range
-from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS
+from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, taken_text
 from bot.answers.heat_wanted import WantedHeat, wanted_surface
 from bot.answers.linking import page_links, source_lines
 from bot.language.errors import NotUnderstoodError
@@ -68,6 +68,7 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
         rows=(
             Row(label="Sizes sold in that range", text=", ".join(map(watts, found.steps_w))),
             *wanted.rows,
+            *_shape_rows(query),
             Row(label="Reckoned", text=f"about {_reckoned(found)} in nine cases of ten"),
             Row(label="Why so wide", text=_WHY_WIDE),
         ),
@@ -94,6 +95,17 @@ def _check_the_room_is_cooler(query: WattsQuery, wanted: WantedHeat, context: Co
         "first, or leave the lamp out)",
         f"room:{room.partition(' (')[0].replace(' °', '')}",
         "room",
+    )
+
+
+def _shape_rows(query: WattsQuery) -> tuple[Row, ...]:
+    if "lamp" in query.model_fields_set:
+        return ()
+    return (
+        Row(
+            label="Lamp",
+            text=f"{query.lamp}{taken_text('lamp:flood, lamp:wide dome or lamp:narrow')}",
+        ),
     )
 
 
@@ -153,7 +165,7 @@ def _too_far(query: WattsQuery, wanted: WantedHeat, found: FirstWattage, context
             Value.of("lamp_power", found.watts, "W"),
             wanted.value("basking_surface_wanted"),
         ),
-        rows=(*wanted.rows, Row(label="Why so wide", text=_WHY_WIDE)),
+        rows=(*wanted.rows, *_shape_rows(query), Row(label="Why so wide", text=_WHY_WIDE)),
         steps=(
             (
                 "Build the basking spot higher, or hang the lamp lower, but never nearer than its "

@@ -198,3 +198,22 @@ def test_a_whole_set_up_with_a_freezing_night_is_told_that_first(anyone: Prefere
     told = "check beardie, basking 103F, cool 80F, night"
     assert "warmer room" in ask(f"{told} 36F", anyone).steps[0]
     assert "warmer room" not in everything(ask(f"{told} 62F", anyone))
+
+
+@pytest.mark.parametrize(
+    ("line", "option", "given"),
+    [
+        ("night room:55F animal:bearded dragon enclosure:48x24x24in", "material:", "material:wood"),
+        ("night room:55F animal:bearded dragon enclosure:48x24x24in", "lid:", "lid:solid"),
+        ("watts room:70F distance:10in animal:bearded dragon", "lamp:", "lamp:flood"),
+        (f"air {BOX} room:68F want:80F watts:75W", "place:", "place:inside"),
+    ],
+)
+def test_what_was_not_said_is_said_to_be_taken(
+    line: str, option: str, given: str, anyone: Preferences
+) -> None:
+    def told(reply: Reply) -> bool:
+        return any("not said" in row.text and option in row.text for row in reply.rows)
+
+    assert told(ask(line, anyone))
+    assert not told(ask(f"{line} {given}", anyone))
