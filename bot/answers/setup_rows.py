@@ -74,7 +74,11 @@ def _read(name: FactName, said: Said[object], units: Units) -> str:
     value = _value(said.value, units)
     told = label if value == "" else f"{label} {value}"
     doubt = ", you were not sure" if said.hedged else ""
-    taken = ", the unit is my reading" if said.assumed and isinstance(said.value, Measure) else ""
+    taken = ""
+    if said.assumed and isinstance(said.value, Measure):
+        taken = ", the unit is my reading"
+    elif said.assumed and isinstance(said.value, Blocks):
+        taken = ", taken as what it blocks"
     source = "as you corrected it" if said.option else f"from “{shown(said.words)}”"
     return f"{told} ({source}{doubt}{taken})"
 

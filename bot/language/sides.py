@@ -98,10 +98,8 @@ def read_side(text: str, at: int, dimension: Dimension | None) -> Side | None:
         number = numeral(match["number"])
         if number is None:
             return None
-        sign = -1 if match["sign"] == "-" else 1
-        side = Side(
-            sign * number.value, None, match.end(), _doubt(match["number"], number.doubtful, alias)
-        )
+        value = -number.value if match["sign"] == "-" else number.value
+        side = Side(value, None, match.end(), _doubt(match["number"], number.doubtful, alias))
     if match["half"]:
         side = replace(side, value=side.value + Fraction(1, 2))
     if alias is None or dimension is None:

@@ -62,6 +62,11 @@ def test_every_fact_shows_the_words_it_was_read_from() -> None:
         assert f"from “{words}”" in "; ".join(row.text for row in reply.rows), words
 
 
+def test_a_share_beside_a_screen_is_shown_as_taken_for_what_it_blocks() -> None:
+    assert "taken as what it blocks" in rows(checked("12% tube, screen 20%"), "Read of the UV")
+    assert "taken as" not in rows(checked("12% tube, screen blocks 20%"), "Read of the UV")
+
+
 def test_a_correction_replaces_what_was_read() -> None:
     reply = checked(TOLD, distance="16in", screen="none", cool="79F")
     assert verdicts(reply)["UV"] == "fine"

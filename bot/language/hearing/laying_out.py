@@ -5,7 +5,7 @@ import re
 from bot.language.hearing.figures import Figure, figures_of, told_once
 from bot.language.hearing.lexicon import Mark, animal_phrases, known_phrases, marks_of, tokens_of
 from bot.language.hearing.placed import Placed
-from bot.language.hearing.scene import Scene, Word
+from bot.language.hearing.scene import Scene, Words
 from bot.language.normal import Normal, normal
 
 __all__ = ["LONGEST_MESSAGE", "MOST_FIGURES", "MOST_MARKS", "laid_out"]
@@ -42,7 +42,7 @@ def laid_out(text: str, animals: tuple[tuple[str, str], ...]) -> Scene:
     with_digits = [(m.start, m.end) for m in marks if _DIGIT.search(lower, m.start, m.end)]
     figures = Placed(told_once(figures_of(lower, with_digits, MOST_FIGURES), lower))
     kept = [mark for mark in marks if not figures.touching(mark.start, mark.end)]
-    tokens = Placed([Word(m[0], m.start(), m.end()) for m in _WORD.finditer(lower)])
+    tokens = Words(_WORD.finditer(lower))
     sentences = _ends(lower, _SENTENCE)
     clauses = sorted({*sentences, *_ends(lower, _CLAUSE, figures)})
     return Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses)

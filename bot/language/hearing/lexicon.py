@@ -8,12 +8,14 @@ from functools import cache, lru_cache
 from importlib.resources import files
 from itertools import pairwise
 
-from bot.language.hearing.spelling import corrected
+from bot.language.hearing.spelling import Spelt, corrected
 
 __all__ = ["Mark", "Phrases", "animal_phrases", "known_phrases", "marks_of", "tokens_of"]
 
 _THINGS = frozenset(("lamp", "heat", "tube", "mesh", "lid", "thermometer", "control"))
 _TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)*[0-9]{0,2}|[0-9]+")
+# Shorter words are taken as they are.
+_SHORTEST = 4
 # A letter held down: coool, sooo.
 _DRAWN_OUT = re.compile(r"([a-z])\1{2,}")
 # What may stand between two words of one phrase.
@@ -117,28 +119,40 @@ def marks_of(
     ``places`` are the text's tokens. Words of ``also`` are spelt right too, though they belong to
     other phrases.
     """
-    # Each word is looked up once, however often it is repeated.
-    known = {
-        word: corrected(_DRAWN_OUT.sub(r"\1\1", word.replace("'", "")), phrases.words, also)
-        for word in {token[0] for token in places}
-    }
-    words = [known[word].word for word, _, _ in places]
+    meant = _meant({token[0] for token in places}, phrases, also)
+    words = [meant[word].word if word in meant else word for word, _, _ in places]
     found: list[Mark] = []
-    at = 0
-    while at < len(places) and len(found) < most:
-        step = 1
-        for phrase, kind, value in phrases.by_first.get(words[at], ()):
-            end = at + len(phrase)
+    after = 0
+    for at, word in enumerate(words):
+        if at < after or word not in phrases.by_first:
+            continue
+        for phrase, kind, value in phrases.by_first[word]:
+            run = places[at : at + len(phrase)]
             joint = _JOINT if kind != "animal" else _JOINT_OF_NAMES
-            if tuple(words[at:end]) == phrase and _joined(text, places[at:end], joint):
-                run = places[at:end]
-                slip = any(known[word].slip for word, _, _ in run)
+            if tuple(words[at : at + len(phrase)]) == phrase and _joined(text, run, joint):
+                slip = any(word in meant and meant[word].slip for word, _, _ in run)
                 start, last = run[0][1], run[-1][2]
                 closed = text[last : last + 1] == ")" and "(" in text[start:last]
                 found.append(Mark(kind, value, start, last + closed, slip))
-                step = len(phrase)
+                after = at + len(phrase)
                 break
-        at += step
+        if len(found) >= most:
+            break
+    return found
+
+
+def _meant(words: set[str], phrases: Phrases, also: frozenset[str]) -> dict[str, Spelt]:
+    """Return what is meant by the words that are no known ones, each looked up once."""
+    found = {}
+    for word in words:
+        if word in phrases.words or (len(word) < _SHORTEST and "'" not in word):
+            continue
+        plain = word.replace("'", "")
+        if len(plain) - len(set(plain)) > 1:
+            plain = _DRAWN_OUT.sub(r"\1\1", plain)
+        spelt = corrected(plain, phrases.words, also)
+        if spelt.word != word:
+            found[word] = spelt
     return found
 
 

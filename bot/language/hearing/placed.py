@@ -2,6 +2,7 @@
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
+from operator import attrgetter
 from typing import Generic, Protocol, TypeVar
 
 __all__ = ["Placed", "Spanned"]
@@ -19,6 +20,7 @@ class Spanned(Protocol):
         """The place after the last character."""
 
 
+_START = attrgetter("start")
 Kind = TypeVar("Kind", bound=Spanned)
 
 
@@ -26,7 +28,7 @@ class Placed(Generic[Kind]):
     """Parts that do not overlap, in order."""
 
     def __init__(self, parts: Sequence[Kind]) -> None:
-        self._parts = sorted(parts, key=lambda part: part.start)
+        self._parts = sorted(parts, key=_START)
         self._starts = [part.start for part in self._parts]
         self._ends = [part.end for part in self._parts]
 

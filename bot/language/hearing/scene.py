@@ -1,10 +1,10 @@
 """A text with everything found in it, and how each part stands: there, denied, wished, asked."""
 
 import re
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from enum import Enum
-from typing import NamedTuple
 
 from bot.language.hearing.facts import Ask, Fact, FactName, FactValue
 from bot.language.hearing.figures import Figure
@@ -13,7 +13,7 @@ from bot.language.hearing.placed import Placed
 from bot.language.hearing.word_lists import word_list
 from bot.language.normal import Normal
 
-__all__ = ["SPOKEN_NONE", "Part", "Scene", "Standing", "Word"]
+__all__ = ["SPOKEN_NONE", "Part", "Scene", "Standing", "Words"]
 
 Part = Mark | Figure
 
@@ -46,12 +46,18 @@ _TURNS = frozenset(("restart", "wish", "asked", "intent"))
 _CONTENT = frozenset(("mesh", "lid", "reflector", "lamp", "tube", "heat", "control", "night_heat"))
 
 
-class Word(NamedTuple):
-    """A word of the text."""
+class Words:
+    """The words of a text in order, found again by their places."""
 
-    text: str
-    start: int
-    end: int
+    def __init__(self, matches: Iterable[re.Match[str]]) -> None:
+        spans = [(match[0], *match.span()) for match in matches]
+        self._texts = [text for text, _, _ in spans]
+        self._starts = [start for _, start, _ in spans]
+        self._ends = [end for _, _, end in spans]
+
+    def within(self, start: int, end: int) -> list[str]:
+        """Return the words from ``start`` to ``end``."""
+        return self._texts[bisect_left(self._starts, start) : bisect_right(self._ends, end)]
 
 
 class Standing(Enum):
@@ -71,7 +77,7 @@ class Scene:
     normal: Normal
     marks: Placed[Mark]
     figures: Placed[Figure]
-    tokens: Placed[Word]
+    tokens: Words
     sentence_ends: list[int]
     clause_ends: list[int]
     taken: set[int] = field(default_factory=set)
@@ -103,7 +109,7 @@ class Scene:
 
     def words(self, start: int, end: int) -> list[str]:
         """Return the words between two places."""
-        return [word.text for word in self.tokens.within(start, end)]
+        return self.tokens.within(start, end)
 
     def next_word(self, end: int) -> str:
         """Return the word right after a place, with nothing but blanks between."""
