@@ -1,5 +1,8 @@
 """Animals heard by their kin's name alone."""
 
+import pytest
+
+from bot.answers.setup_told import known_animals
 from bot.language.hearing import FactName, hear
 
 KNOWN = {
@@ -31,3 +34,33 @@ def test_a_kin_of_several_animals_is_asked_about() -> None:
     heard = hear("my gecko is cold", KNOWN)
     assert heard.facts == ()
     assert heard.questions[0].question == "Which one is it: crested gecko, leopard gecko?"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "his abdomen is swollen",
+        "bdrm is cold",
+        "we live in a 2 bd apartment",
+        "a high res photo",
+        "the slider door of the viv",
+        "a russian tortilla",
+        "he eats sweet corn",
+    ],
+)
+def test_a_short_name_in_other_words_is_no_animal(text: str) -> None:
+    assert hear(text, known_animals()).all(FactName.ANIMAL) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("my bd", "bearded dragon"),
+        ("BD, 12% tube", "bearded dragon"),
+        ("russian tort", "Horsfield's tortoise"),
+        ("my russian torts", "Horsfield's tortoise"),
+    ],
+)
+def test_a_name_cut_short_is_the_animal(text: str, name: str) -> None:
+    (fact,) = hear(text, known_animals()).all(FactName.ANIMAL)
+    assert fact.value == name
