@@ -77,6 +77,7 @@ __all__ = [
 ]
 
 _MOST_FEET = 10
+_LONGEST_NUMBER = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -186,8 +187,9 @@ def _read_enclosure_length(text: str, bare: Units | None) -> Measure | Size:
         return single(read_length(text, bare))
     except NotUnderstoodError as error:
         # No home is ten inches long: a bare number up to ten was meant in feet.
-        number = text.strip() if text.strip().isdecimal() else "4"
-        unit = "ft" if int(number[:9]) <= _MOST_FEET else "in"
+        number = text.strip().lstrip("0")[:_LONGEST_NUMBER]
+        number = number if number.isascii() and number.isdecimal() else "4"
+        unit = "ft" if int(number) <= _MOST_FEET else "in"
         raise NotUnderstoodError(text, error.accepted, f"{number}{unit}") from error
 
 
@@ -224,7 +226,9 @@ def screen_named(value: object, info: ValidationInfo) -> object:
 
 def _screen_if_known(value: object, info: ValidationInfo) -> object:
     """Read a screen, or that no more is known of it than that it is there."""
-    unsure = read_some_mesh(value) if isinstance(value, str) else None
+    if not isinstance(value, str) or _own(info).screen(value) is not None:
+        return screen_named(value, info)
+    unsure = read_some_mesh(value)
     return screen_named(value, info) if unsure is None else unsure
 
 

@@ -4,6 +4,9 @@ import pytest
 
 from bot.ask import ask
 from bot.preferences import Preferences
+from bot.queries.options import Query
+from bot.queries.uv import DistanceQuery
+from bot.queries.uv_depth import MeterQuery
 from bot.reply import Reply
 
 DRAGON = "animal:bearded dragon"
@@ -156,3 +159,10 @@ def test_a_tube_over_the_box_is_told(anyone: Preferences) -> None:
     line = f"tube distance:14in screen:none {DRAGON} enclosure:48x24x"
     assert "above the box" in row(ask(f"{line}10in", anyone), "Enclosure")
     assert "above the box" not in row(ask(f"{line}24in", anyone), "Enclosure")
+
+
+@pytest.mark.parametrize("query", [DistanceQuery, MeterQuery])
+def test_an_option_that_may_stay_empty_is_completed_all_the_same(query: type[Query]) -> None:
+    options = {option.name: option for option in query.options()}
+    assert options["tube"].completes == "tube"
+    assert options["reflector"].choices[:2] == ("polished", "plain")

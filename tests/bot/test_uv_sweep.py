@@ -57,7 +57,9 @@ def test_a_place_too_near_is_told_in_the_answer(distance: str, anyone: Preferenc
     assert "too near" in section.answer
 
 
-@pytest.mark.parametrize(("text", "example"), [("4", "4ft"), ("48", "48in"), ("abc", "4ft")])
+@pytest.mark.parametrize(
+    ("text", "example"), [("4", "4ft"), ("48", "48in"), ("abc", "4ft"), ("0", "4ft")]
+)
 def test_an_enclosure_without_a_unit_gets_a_likely_example(
     text: str, example: str, anyone: Preferences
 ) -> None:
