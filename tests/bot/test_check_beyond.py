@@ -55,6 +55,15 @@ def test_several_figures_beyond_the_model_are_each_told() -> None:
         assert "trusted" in found[part][1]
 
 
+def test_a_strength_that_no_tube_has_is_asked_about_and_not_lost() -> None:
+    reply = ask("check beardie 90% tube, humidity 40%, basking 103F", Preferences())
+    unclear = "; ".join(row.text for row in reply.rows if row.label == "Unclear")
+    assert "90% tube" in unclear
+    assert "from 1% to 20%" in unclear
+    assert "40%" not in unclear
+    assert parts(reply)["Basking spot"][0] == "fine"
+
+
 def test_a_distance_farther_than_any_lamp_hangs_is_asked_about_and_not_lost() -> None:
     reply = ask("check beardie 12% polished no screen, tube 200in to his back", Preferences())
     unclear = "; ".join(row.text for row in reply.rows if row.label == "Unclear")

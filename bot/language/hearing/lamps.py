@@ -23,6 +23,7 @@ _WHETHER_GOOD = re.compile(r"\s+(?:ok|okay|fine|good|bad|safe|better|enough|need
 _SHORT_PERCENT = re.compile(r"(?:pct|perc)\Z")
 # The strength may stand between the two parts of the name: T5 12% HO.
 _HIGH_OUTPUT = re.compile(r"[ ,]*[0-9.]{1,4} ?(?:%|percent|pct)?,? (?:ho|high output)(?![a-z])")
+_NO_LABEL = "Labels of tubes go from 1% to 20%: which one is on yours, such as 12%?"
 _WHICH_TUBE = "Which strength is on the label of the tube that hangs there?"
 
 
@@ -33,6 +34,8 @@ def tubes(scene: Scene) -> Iterator[Fact | Ask]:
         parts = _percent(scene, figure) if figure.kind == "percent" else _label(scene, figure)
         if parts is not None:
             found.append((figure, parts))
+    if not found:
+        yield from _too_strong(scene)
     for one, other in pairwise(found):
         if set(scene.words(one[0].end, other[0].start)) & {"or"} and _close(one[0], other[0]):
             scene.take(one[0], other[0])
@@ -48,6 +51,16 @@ def tubes(scene: Scene) -> Iterator[Fact | Ask]:
             strength = _strength(figure)
             if strength:
                 yield scene.fact(FactName.TUBE, strength, figure, *parts)
+
+
+def _too_strong(scene: Scene) -> Iterator[Ask]:
+    """Return a question about a percentage beside a tube that no label bears."""
+    for figure in scene.loose("percent"):
+        beside = tube_beside(scene, figure)
+        if figure.high > STRONGEST_TUBE and beside and not _of_other_share(scene, figure):
+            scene.take(figure)
+            yield scene.ask(FactName.TUBE, _NO_LABEL, figure, *beside)
+            return
 
 
 def _close(one: Figure, other: Figure) -> bool:
