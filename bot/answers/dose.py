@@ -94,8 +94,12 @@ def _check(query: DoseQuery, alight: float) -> None:
             query.hours.text, "hours of a day, above 0 and up to 24", "hours:10", "hours"
         )
     if not 0.0 < query.uvi[0] <= query.uvi[1] <= 20.0:
+        low, high = query.uvi
         raise NotUnderstoodError(
-            uvi_range(*query.uvi), "a UV index above 0 and up to 20", "uvi:4", "uvi"
+            uvi_wanted(low) if low == high else uvi_range(low, high),
+            "a UV index above 0 and up to 20",
+            "uvi:4",
+            "uvi",
         )
     if (query.latitude is None) is not (query.month is None):
         name, example = ("month", "June") if query.month is None else ("latitude", "27S")

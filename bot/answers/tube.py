@@ -14,6 +14,7 @@ from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.readings import read_lamp
 from bot.answers.tube_length import (
+    check_fits,
     enclosure_rows,
     length_choice,
     length_rows,
@@ -62,6 +63,7 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(query.screen)
     units = context.units
+    check_fits(query.length, query.enclosure, units)
     choice = length_choice(query.enclosure)
     lit_m = lit_length(query.length)
     if query.length is None and choice and choice.tube:
@@ -70,7 +72,7 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     read = read_lamp(Lamp(12.0, Fixture.POLISHED, lit_m), query.readings, screen, is_named=False)
     own = estimate_at(read.lamp, query.distance.low, screen) if query.readings else None
     too_close = query.distance.low < COMFORTABLE_MINIMUM_M
-    none_fits = no_tube_fits(query.enclosure)
+    none_fits = no_tube_fits(query.enclosure) and query.length is None
     picks = () if too_close else _picks(rows, wish)
     first = _answer(picks, wish, query.distance.low, own, units)
     return Reply(
@@ -78,7 +80,7 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
         status="problem" if too_close or none_fits else "ok",
         title=f"Which tube for {wish.whom}",
         answer=read.told(
-            length_told(first, choice, query.enclosure, units),
+            first if query.length else length_told(first, choice, query.enclosure, units),
             by_readings=first.startswith("Keep"),
         ),
         values=_values(rows, choice, own),

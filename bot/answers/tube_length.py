@@ -1,6 +1,7 @@
 """Which standard length suits an enclosure, or that none does and what there is instead."""
 
 from bot.answers.figures import length, length_range, percent
+from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units
 from bot.language.sizes import Size
 from bot.reply import Row
@@ -9,6 +10,7 @@ from calc.uv.tube import STANDARD_T5_HO
 
 __all__ = [
     "OTHER_KINDS",
+    "check_fits",
     "enclosure_rows",
     "length_choice",
     "length_rows",
@@ -29,6 +31,18 @@ OTHER_KINDS = (
 
 def _along(enclosure: Measure | Size) -> float:
     return enclosure.length_m if isinstance(enclosure, Size) else enclosure.low
+
+
+def check_fits(tube: Measure | None, enclosure: Measure | Size | None, units: Units) -> None:
+    """Refuse a tube that is longer than its enclosure."""
+    if tube is None or enclosure is None or tube.low <= _along(enclosure):
+        return
+    raise NotUnderstoodError(
+        tube.text,
+        f"a tube that fits into the enclosure, {length(_along(enclosure), units)} long",
+        "length:22in",
+        "length",
+    )
 
 
 def no_tube_fits(enclosure: Measure | Size | None) -> bool:

@@ -54,3 +54,12 @@ def test_a_plan_for_such_a_box_says_the_same(anyone: Preferences) -> None:
     assert reply.status == "problem"
     assert "the shortest standard T5 HO tube is 21.5 in (55 cm) long" in reply.answer
     assert any("compact lamp" in step and "UV index meter" in step for step in reply.steps)
+
+
+def test_a_tube_that_is_fixed_is_not_bought_again_and_has_to_fit(anyone: Preferences) -> None:
+    fixed = ask(f"{TUBE} enclosure:48in length:22in", anyone)
+    assert "buy the" not in fixed.answer
+    long = ask(f"{TUBE} enclosure:48x24x24in length:60in", anyone)
+    assert long.status == "problem"
+    assert "for length" in long.answer
+    assert "48 in (122 cm)" in long.answer
