@@ -73,7 +73,8 @@ _NONE = (
 _SOME = (
     "screen|mesh|yes|lid|screen top|mesh top|screen lid|mesh lid|a screen|a mesh|wire|net|over"
     "|fine mesh|insect screen|fly screen|through the screen|on the screen|on the mesh|on top"
-    "|on top of the screen|on top of the mesh|above the screen|above the mesh|over the screen|over the mesh|over a mesh|over mesh"
+    "|on top of the screen|on top of the mesh|above the screen|above the mesh|over the screen"
+    "|over the mesh|over a mesh|over mesh"
 )
 _PANE = re.compile(r"\b(?:glass|pane|window|acrylic|plastic|polycarbonate)\b")
 _NO_PANE = (
