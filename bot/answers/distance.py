@@ -188,8 +188,8 @@ def _steps(read: LampRead, wish: Wish, start: Spot, units: Units) -> tuple[str, 
         ),
         *(() if doubted else (hang,)),
         (
-            "If you can borrow a UV index meter, hold it at back height facing the tube and move "
-            f"the tube until it shows {uvi_range(wish.low, wish.high)}."
+            f"{meter}, {hold} at back height facing the tube, and move the tube until it shows "
+            f"{uvi_range(wish.low, wish.high)}."
         ),
         "Measure again whenever tube, fixture, screen or platform change.",
     )
