@@ -49,6 +49,7 @@ _GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter
 _SOURCES = ("keitz1971", "uv_distance_rows")
 # Classes a beginner can buy and the model was fitted to, the milder first.
 _ALTERNATIVES = tuple(Lamp(s, f) for s in (6.0, 12.0) for f in (Fixture.PLAIN, Fixture.POLISHED))
+_BORROWED = "If you can borrow a UV index meter, hold it"
 _AN_INCH_M = 0.0254
 _WEAK_PERCENT = 6.0
 
@@ -180,6 +181,7 @@ def _is_tight(lamp: Lamp, screen: Screen, placement: Placement) -> bool:
 def _steps(read: LampRead, wish: Wish, start: Spot, units: Units) -> tuple[str, ...]:
     hang = f"Hang the tube at {length(start.distance_m, units)}. In doubt, a little farther."
     doubted = read.moves(())
+    meter = "With your UV index meter, read" if read.lamp.own else _BORROWED
     return (
         *doubted,
         (
@@ -188,7 +190,7 @@ def _steps(read: LampRead, wish: Wish, start: Spot, units: Units) -> tuple[str, 
         ),
         *(() if doubted else (hang,)),
         (
-            f"{meter}, {hold} at back height facing the tube, and move the tube until it shows "
+            f"{meter} at back height facing the tube, and move the tube until it shows "
             f"{uvi_range(wish.low, wish.high)}."
         ),
         "Measure again whenever tube, fixture, screen or platform change.",
