@@ -5,22 +5,23 @@ What is our own fault (a bug) is raised: the front logs it with an id and says s
 """
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
 
-from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
+from bot.answers.animals import AnimalNotNamedError
 from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
-from bot.command import Command
+from bot.answers.unread import asked_line, missing_sentence, refusal, unnamed_sentence
+from bot.command import Command, Routed
 from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.quantities import Units
 from bot.language.shown import shown
-from bot.language.words import join_line, split_line
+from bot.language.words import split_line
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import system_of, taken_units
@@ -61,6 +62,20 @@ def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -
 
 
 @dataclass(frozen=True, slots=True)
+class FreeWords:
+    """The question in free words that another one was found in."""
+
+    command: Command
+    query: Query
+    routed: Routed
+
+    def lacking(self, missing: Sequence[str], context: Context, first: str = "") -> Reply:
+        """Return the reply that asks for what is missing in plain words."""
+        assert self.command.lacks is not None
+        return self.command.lacks(self.query, self.routed, missing, context, first)
+
+
+@dataclass(frozen=True, slots=True)
 class Understood:
     """A question that was read and checked, before it is answered."""
 
@@ -69,7 +84,7 @@ class Understood:
     context: Context
     given: Mapping[str, str]
     preferences: Preferences
-    in_free_words: bool = False
+    free: FreeWords | None = None
 
     def finished(self, reply: Reply) -> Reply:
         """Return the reply with what was taken for granted and the question as understood."""
@@ -79,8 +94,8 @@ class Understood:
             Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {_sign(unit)}")
             for name, text, unit in taken
         )
-        asked = _asked(self.command, dict(self.given) | named)
-        if self.in_free_words:
+        asked = asked_line(self.command, dict(self.given) | named)
+        if self.free:
             told = " ".join(f"{name}:{shown(text)}" for name, text in self.given.items())
             rows = (Row(label="Understood as", text=f"{self.command.name} {told}"), *rows)
         return reply.model_copy(
@@ -93,8 +108,15 @@ class Understood:
 
     def refused(self, sentence: str) -> Reply:
         """Return the reply that says why there is no answer."""
-        asked = _asked(self.command, self.given)
+        asked = asked_line(self.command, self.given)
         return problem(self.command.name, sentence, self.preferences, asked)
+
+    def without_animal(self, error: AnimalNotNamedError) -> Reply:
+        """Return the reply that asks which animal it is for."""
+        if self.free is None:
+            return self.refused(unnamed_sentence(error, self.command, self.given))
+        reply = self.free.lacking(("animal",), self.context, error.first)
+        return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
     def outside(self, error: OutsideModelError) -> Reply:
         """Return the reply for what the model does not reach."""
@@ -139,11 +161,11 @@ def understand_options(
     try:
         query = command.query.model_validate(dict(given), context=_reading(preferences))
     except ValidationError as error:
-        sentence = _sentence(error, command, given, preferences)
-        return problem(name, sentence, preferences, _asked(command, given))
+        sentence = refusal(error, command, given, preferences.own)
+        return problem(name, sentence, preferences, asked_line(command, given))
     if command.query.lacking(given, preferences.own):
-        sentence = _missing(command, given, preferences)
-        return problem(name, sentence, preferences, _asked(command, given))
+        sentence = missing_sentence(command, given, preferences.own)
+        return problem(name, sentence, preferences, asked_line(command, given))
     if command.route is not None:
         return _routed(command, query, given, preferences)
     return Understood(command, query, _context(query, given, preferences), given, preferences)
@@ -154,14 +176,36 @@ def _routed(
 ) -> Understood | Reply:
     """Read the question that free words meant; the reply says that none was found."""
     assert command.route is not None
+    context = _context(query, given, preferences)
     try:
-        meant = command.route(query)
+        meant = command.route(query, context)
     except NotUnderstoodError as error:
-        return problem(command.name, str(error), preferences, _asked(command, given))
+        return problem(command.name, str(error), preferences, asked_line(command, given))
+    if isinstance(meant, Reply):
+        return meant.model_copy(update={"asked": asked_line(command, given)})
+    free = FreeWords(command, query, meant)
     understood = understand_options(meant.command, meant.given, preferences)
-    if isinstance(understood, Reply):
+    if isinstance(understood, Understood):
+        return replace(understood, free=free)
+    missing = _only_missing(meant, preferences)
+    if not missing:
         return understood
-    return replace(understood, in_free_words=True)
+    return free.lacking(missing, context).model_copy(update={"asked": understood.asked})
+
+
+def _only_missing(meant: Routed, preferences: Preferences) -> tuple[str, ...]:
+    """Return the options that a question lacks, if nothing else is wrong with it."""
+    command = command_named(meant.command)
+    assert command is not None
+    query = command.query
+    missing = query.lacking(meant.given, preferences.own)
+    examples = {option.name: option.example for option in query.options()}
+    whole = dict(meant.given) | {name: examples[name] for name in missing}
+    try:
+        query.model_validate(whole, context=_reading(preferences))
+    except ValidationError:
+        return ()
+    return missing
 
 
 def answered(understood: Understood | Reply) -> Reply:
@@ -174,7 +218,7 @@ def answered(understood: Understood | Reply) -> Reply:
     try:
         return understood.finished(answer(understood.query, understood.context))
     except AnimalNotNamedError as error:
-        return understood.refused(_unnamed(error, understood.command, understood.given))
+        return understood.without_animal(error)
     except NotUnderstoodError as error:
         return understood.refused(str(error))
     except OutsideModelError as error:
@@ -234,12 +278,6 @@ def _no_such_command(name: str) -> str:
     return str(NotUnderstoodError(shown(name), _accepted_commands(name), COMMANDS[0].examples[0]))
 
 
-def _asked(command: Command, given: Mapping[str, str]) -> str:
-    options = command.query.options()
-    names = [o.name for o in options if o.name in given and not o.document]
-    return join_line(command.name, {name: given[name] for name in names})
-
-
 def _reading(preferences: Preferences) -> dict[str, object]:
     """Return what the options may consult while they are read."""
     return {"units": preferences.bare, "own": preferences.own}
@@ -256,51 +294,3 @@ def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -
     first = next((s for value in typed if (s := system_of(value, bare=own))), None)
     units = preferences.forced_units or first or preferences.units or Units.IN
     return Context(units, preferences.guide_url, preferences.default_animal, preferences.own)
-
-
-def _sentence(
-    error: ValidationError, command: Command, given: Mapping[str, str], preferences: Preferences
-) -> str:
-    """Return one sentence for the first thing that is wrong; what is missing comes last."""
-    problems = sorted(error.errors(), key=lambda e: e["type"] == "missing")
-    first = problems[0]
-    name = str(first["loc"][0]) if first["loc"] else ""
-    if first["type"] == "missing":
-        return _missing(command, given, preferences)
-    cause = first.get("ctx", {}).get("error")
-    if isinstance(cause, NotUnderstoodError):
-        return NotUnderstoodError(cause.read, cause.accepted, cause.example, name).sentence()
-    known = [option.name for option in command.query.options()]
-    near = closest(name, known)
-    wish = f"did you mean {near}? " if near else ""
-    return f"“{shown(name)}” is not an option of {command.name}: {wish}It takes {', '.join(known)}."
-
-
-def _plain(given: Mapping[str, str]) -> dict[str, str]:
-    """Return what may be shown word for word; the example is to be copied, so the rest is not."""
-    return {name: text for name, text in given.items() if shown(text) == text}
-
-
-def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> str:
-    missing = command.query.lacking(given, preferences.own)
-    options = {option.name: option for option in command.query.options()}
-    wanted = "; ".join(f"{name} ({options[name].description})" for name in missing)
-    shown_rest = command.examples[0].removeprefix(command.name)
-    _, example = split_line(f"{_ONE_WORD}{shown_rest}", options, command.positional)
-    filled = example | {name: options[name].example for name in missing} | _plain(given)
-    return _still_needed(wanted, command, given, _asked(command, filled))
-
-
-def _unnamed(error: AnimalNotNamedError, command: Command, given: Mapping[str, str]) -> str:
-    filled = _asked(command, _plain(given) | {"animal": ANY_ANIMAL})
-    example = filled if given else command.examples[0]
-    wanted = error.accepted.replace("the animal", "animal", 1)
-    return f"{error.first}{_still_needed(wanted, command, given, example)}"
-
-
-def _still_needed(wanted: str, command: Command, given: Mapping[str, str], example: str) -> str:
-    read = (
-        ", ".join(f"{name}:{shown(text)}" for name, text in given.items())
-        or f"nothing after {command.name}"
-    )
-    return f"I read {read}, but I still need {wanted}. For example: {example}"

@@ -1,6 +1,6 @@
 """What a question is to the fronts: its name, its model, its answer, its examples."""
 
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Awaitable, Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
@@ -27,7 +27,8 @@ class Command:
     ``positional`` names the option that takes the words before the first ``name:``, so that
     ``convert 14in`` and ``guide screens`` work as people type them. A question about saved data
     has ``stored`` in place of ``answer``, and a name of two words; one in free words has
-    ``route``, which says what question was meant. ``form``: where a front has forms, the question
+    ``route``, which says what question was meant or replies at once, and ``lacks``, which asks for
+    what that question still needs. ``form``: where a front has forms, the question
     asked with nothing opens one.
     """
 
@@ -36,7 +37,8 @@ class Command:
     query: type[Query]
     examples: tuple[str, ...]
     answer: Callable[[Any, Context], Reply] | None = None
-    route: Callable[[Any], Routed] | None = None
+    route: Callable[[Any, Context], Routed | Reply] | None = None
+    lacks: Callable[[Any, Routed, Sequence[str], Context, str], Reply] | None = None
     stored: Callable[[Any, Context, Desk], Awaitable[Reply]] | None = None
     guide: tuple[str, ...] = ()
     who: Literal["anyone", "moderator"] = "anyone"

@@ -1,7 +1,7 @@
 """The questions in the asker's own words: any question, and a set-up to check."""
 
 from bot.answers.check import answer_check
-from bot.answers.routing import route
+from bot.answers.routing import lacking_reply, route
 from bot.command import Command
 from bot.queries.setup import AskQuery, CheckQuery
 
@@ -13,6 +13,7 @@ SETUP_COMMANDS: tuple[Command, ...] = (
         summary="Any question in your own words; I find out which one it is",
         query=AskQuery,
         route=route,
+        lacks=lacking_reply,
         examples=(
             "ask how far should a 6% tube be with a shiny hood and no screen, leopard gecko",
             "ask do i need heat at night for my corn snake if the room drops to 58F",

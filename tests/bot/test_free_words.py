@@ -34,7 +34,8 @@ def test_the_name_of_a_question_may_begin_a_free_sentence() -> None:
 def test_what_is_missing_is_asked_for_by_the_question_that_was_meant() -> None:
     reply = ask("which tube for a bearded dragon please", anyone())
     assert (reply.command, reply.status) == ("tube", "problem")
-    assert "I still need distance" in reply.answer
+    assert "how far it is from the tube to your animal's back" in reply.answer
+    assert reply.asked == "tube animal:bearded dragon"
 
 
 @pytest.mark.parametrize("line", ["distnace tube:12%", "hello", "distnace 12%", "polished hood"])

@@ -1,10 +1,73 @@
 """Free questions find their question, with options that it can read."""
 
+import string
+import tomllib
+from collections.abc import Mapping
+from pathlib import Path
+
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from bot.answers.routing import route
+from bot.ask import ask
+from bot.command import Routed
+from bot.commands import command_named
+from bot.guide import pages
 from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Units
+from bot.preferences import Context, Preferences
 from bot.queries.setup import AskQuery
+from bot.reply import Reply
+from calc.heat.sources_of_heat import find_heat_source
+
+CONTEXT = Context(Units.IN)
+ASKED = tomllib.loads((Path(__file__).parent / "free_questions.toml").read_text(encoding="utf-8"))
+EVERY = [row for rows in ASKED.values() for row in rows]
+VET, OFF = "Please call a reptile vet", "Not a question for me"
+
+
+def meant(words: str) -> Routed | Reply:
+    return route(AskQuery(question=words), CONTEXT)
+
+
+def routed(words: str) -> Routed:
+    found = meant(words)
+    assert isinstance(found, Routed), found
+    return found
+
+
+def copied(reply: Reply) -> list[str]:
+    """Return the lines that a reply gives to be copied."""
+    steps = [step for step in reply.steps if not step.startswith("Until you are there")]
+    return [step.partition(": ")[2] for step in steps if step.partition(": ")[2]]
+
+
+def outcome(row: Mapping[str, object]) -> str:
+    """Return right, offered, nothing or wrong for a question of the list."""
+    wants = str(row["want"]).split("|")
+    try:
+        found = meant(str(row["say"]))
+    except NotUnderstoodError:
+        return "nothing"
+    if isinstance(found, Reply):
+        if found.title in (VET, OFF):
+            return "right" if {VET: "vet", OFF: "off"}[found.title] in wants else "wrong"
+        names = {line.split()[0] for line in copied(found)}
+        return "offered" if names & set(wants) else "wrong"
+    page = found.given.get("page", "") if found.command == "guide" else ""
+    name = f"guide:{page}" if page else found.command
+    wanted = row["given"]
+    assert isinstance(wanted, dict)
+    heard = all(same(option, text, found.given.get(option, "")) for option, text in wanted.items())
+    return "right" if name in wants and heard else "wrong"
+
+
+def same(option: str, one: str, other: str) -> bool:
+    if option == "kind":
+        return find_heat_source(one) is find_heat_source(other)
+    return one == other
+
 
 ROUTES = [
     (
@@ -49,7 +112,7 @@ ROUTES = [
         {"animal": "bearded dragon", "room": "58 F"},
     ),
     ("how many hours should the lights be on for a corn snake", "hours", {"animal": "corn snake"}),
-    ("is a red bulb ok at night?", "lamp", {"kind": "red"}),
+    ("is a red bulb ok at night?", "lamp", {"kind": "red heat lamp"}),
     ("is a heat mat good for a leopard gecko", "lamp", {"kind": "heat mat"}),
     ("what is 14 inches in cm", "convert", {"value": "14 inches"}),
     (
@@ -61,21 +124,21 @@ ROUTES = [
 ]
 
 
-@pytest.mark.parametrize(("words", "command", "given"), ROUTES)
+@pytest.mark.parametrize(("words", "command", "options"), ROUTES)
 def test_a_free_question_finds_its_question(
-    words: str, command: str, given: dict[str, str]
+    words: str, command: str, options: dict[str, str]
 ) -> None:
-    routed = route(AskQuery(question=words))
-    assert (routed.command, dict(routed.given)) == (command, given)
+    found = routed(words)
+    assert (found.command, dict(found.given)) == (command, options)
 
 
 def test_a_whole_set_up_is_checked_and_a_wish_is_planned() -> None:
     told = "my beardie has 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool 75, ok?"
-    routed = route(AskQuery(question=told))
-    assert (routed.command, dict(routed.given)) == ("check", {"setup": told})
+    found = routed(told)
+    assert (found.command, dict(found.given)) == ("check", {"setup": told})
     wish = "want to get a bearded dragon, 4x2x2 wooden, mesh lid, room 70F, 60F at night"
-    routed = route(AskQuery(question=wish))
-    assert (routed.command, dict(routed.given)) == (
+    found = routed(wish)
+    assert (found.command, dict(found.given)) == (
         "plan",
         {
             "animal": "bearded dragon",
@@ -91,5 +154,107 @@ def test_a_whole_set_up_is_checked_and_a_wish_is_planned() -> None:
 @pytest.mark.parametrize("words", ["hello", "how are you", "my lizard is sad", "<@1> **hi**"])
 def test_what_asks_nothing_is_asked_about_in_one_plain_sentence(words: str) -> None:
     with pytest.raises(NotUnderstoodError) as caught:
-        route(AskQuery(question=words))
+        meant(words)
     assert not set("*<>@") & set(str(caught.value))
+
+
+@pytest.mark.parametrize("part", list(ASKED))
+def test_what_newcomers_ask_finds_its_question_and_never_another(part: str) -> None:
+    outcomes = {str(row["say"]): outcome(row) for row in ASKED[part]}
+    wrong = [say for say, how in outcomes.items() if how == "wrong"]
+    right = sum(how in ("right", "offered") for how in outcomes.values())
+    assert not wrong
+    assert right >= 0.95 * len(outcomes)
+
+
+@pytest.mark.parametrize("say", [str(row["say"]) for row in EVERY])
+def test_every_line_that_a_free_question_gets_to_copy_is_answered(say: str) -> None:
+    reply = ask(f"ask {say}", Preferences())
+    lines = copied(reply) if reply.status == "problem" or reply.title == VET else []
+    assert reply.status == "ok" or lines
+    for line in lines:
+        assert ask(line, Preferences()).status == "ok", line
+
+
+def test_a_question_about_an_ill_animal_is_sent_to_a_vet_first() -> None:
+    reply = ask("my beardie isn't eating, 12% tube no mesh 16in basking 98", Preferences())
+    assert "reptile vet" in reply.answer
+    assert reply.guide[0].slug == "when-to-call-a-vet"
+    assert [line.split()[0] for line in copied(reply)] == ["needs", "check"]
+
+
+def test_a_lamp_that_is_weak_or_dead_is_no_ill_animal() -> None:
+    for words in ("is my uvb tube weak after 14 months", "my heat lamp is dead what now"):
+        try:
+            found = meant(words)
+        except NotUnderstoodError:
+            continue
+        assert not isinstance(found, Reply) or found.title != VET
+
+
+def test_two_kinds_of_lamp_are_each_offered() -> None:
+    reply = ask("what is better a heat mat or a ceramic", Preferences())
+    assert copied(reply) == ["lamp kind:heat mat", "lamp kind:ceramic heat emitter"]
+
+
+def test_what_is_missing_is_told_in_plain_words_with_the_own_sentence_made_whole() -> None:
+    reply = ask("which uvb bulb do i need for my ball python?", Preferences())
+    assert reply.answer.startswith("Tell me two more things: how far it is from the tube")
+    assert copied(reply)[0] == (
+        "ask which uvb bulb do i need for my ball python, 14 inches from the tube to its back, "
+        "no mesh"
+    )
+    assert [link.slug for link in reply.guide] == ["measuring-the-distance", "screens"]
+
+
+def test_the_example_is_in_the_units_of_the_asker() -> None:
+    reply = ask("which uvb bulb for a ball python", Preferences(units=Units.CM))
+    assert "35 cm from the tube" in copied(reply)[0]
+
+
+def test_a_fixture_and_a_mesh_not_told_are_not_known_and_every_way_is_looked_at() -> None:
+    words = "how high should i hang my 5.0 over mesh for a crested gecko"
+    assert dict(routed(words).given) == {
+        "animal": "crested gecko",
+        "tube": "5.0",
+        "reflector": "not sure",
+        "screen": "mesh",
+    }
+    assert ask(words, Preferences()).status == "ok"
+
+
+WORDS = sorted({word for row in EVERY for word in str(row["say"]).split()})
+SENTENCES = st.one_of(
+    st.text(min_size=1, max_size=200),
+    st.text(alphabet=string.printable, min_size=1, max_size=200),
+    st.lists(st.sampled_from(WORDS), min_size=1, max_size=14).map(" ".join),
+)
+
+
+@settings(max_examples=200, deadline=None)
+@given(SENTENCES)
+def test_any_text_is_routed_to_what_its_question_reads_or_is_asked_about(words: str) -> None:
+    try:
+        found = meant(words)
+    except NotUnderstoodError:
+        return
+    reply = ask(f"ask {words}", Preferences())
+    if isinstance(found, Reply):
+        assert found.guide
+        return
+    if found.command == "guide":
+        assert found.given["page"] in {page.slug for page in pages()}
+        return
+    command = command_named(found.command)
+    assert command is not None
+    assert set(found.given) <= {option.name for option in command.query.options()}
+    assert reply.status == "ok" or reply.answer
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.lists(st.sampled_from(WORDS), min_size=3, max_size=12).map(" ".join))
+def test_every_offer_and_every_example_of_any_words_is_answered(words: str) -> None:
+    reply = ask(f"ask {words}", Preferences())
+    if reply.status == "problem" and reply.title.startswith(("Which one", "Do you mean")):
+        for line in copied(reply):
+            assert ask(line, Preferences()).status == "ok", line

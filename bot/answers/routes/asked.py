@@ -1,0 +1,149 @@
+"""A question in free words as the rules look at it: its plain words and what was told in them."""
+
+import re
+from dataclasses import dataclass
+from functools import cache, cached_property
+
+from bot.answers.setup_told import Told
+from bot.language.choices import SURFACES
+from bot.language.hearing import FactName
+from bot.language.hearing.facts import Lid, Placement
+from bot.language.readings import PlacedReading
+from calc.heat.sources_of_heat import HeatSource, heat_sources
+
+__all__ = ["Asked"]
+
+_UV = (FactName.TUBE, FactName.REFLECTOR, FactName.SCREEN, FactName.PLACEMENT, FactName.UVI)
+_WARMTH = (FactName.BASKING, FactName.COOL, FactName.WARM)
+_TUBE_DISTANCES = (FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH)
+_AMOUNT = re.compile(
+    r"[-+]?\d[\d.,]*(?:\s*\d/\d+)?\s*(?:°\s*[fc]|degrees? (?:fahrenheit|celsius|[fc])"
+    r"|inch(?:es)?|in|feet|foot|ft|cm|mm|m|[fc]|fahrenheit|celsius|centigrade)\b"
+)
+_DEGREES = re.compile(r"(?<![\d.])-?\d{1,3}(?:\.\d+)?\s*(?:°|degrees?|deg)?\s*(?:[fc]\b|°)")
+_WATTS = re.compile(r"(?<![\d.])(\d{1,4}) ?w(?:atts?)?\b")
+_WALLS = re.compile(
+    r"\b(wood(?:en)?|glass|pvc|melamine) (?:viv\w*|tank|enclosure|box|cage|terrarium)"
+)
+_ANY_OF_MINE = re.compile(
+    r"\b(?:my|the|our|a) (?:pet |baby )?(?:lizard|gecko|snake|python|tortoise|turtle|reptile"
+    r"|dragon|skink|monitor|chameleon|iguana)s?\b"
+)
+# Names of a kind that mean something else in a sentence: basking spot, a red stone, any UV bulb.
+_TOO_SHORT = frozenset(
+    ("spot", "red", "blue", "rock", "coil", "uv bulb", "basking bulb", "basking lamp", "projector")
+)
+# What people call a kind beside the names of its table.
+_ALSO_CALLED = {
+    "red-lamp": ("red light", "red heat", "red bulb", "red night"),
+    "night-lamp": ("black light", "black bulb", "moonlight", "coloured bulb", "colored bulb"),
+    "heat-mat": ("heat mats", "heater mat"),
+    "heat-rock": ("heated rock", "heating rock"),
+    "compact-uv": ("coil bulb", "spiral bulb", "curly bulb", "screw in uvb"),
+    "mercury-vapour": ("merc vapor", "mercury bulb"),
+    "infrared-projector": ("dhp", "deep heat"),
+}
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What is asked: ``said`` as typed, ``words`` normalised in small letters, and ``told``."""
+
+    said: str
+    words: str
+    told: Told
+
+    def says(self, pattern: str) -> bool:
+        """Say whether the words match a pattern."""
+        return re.search(pattern, self.words) is not None
+
+    @cached_property
+    def amount(self) -> str:
+        """The first length or temperature with its unit, as the question convert reads it."""
+        found = _AMOUNT.search(self.words)
+        return found[0] if found else ""
+
+    @cached_property
+    def degrees(self) -> str:
+        """The one temperature with its sign; nothing where there are several."""
+        found = {match[0] for match in _DEGREES.finditer(self.words)}
+        return found.pop() if len(found) == 1 else ""
+
+    @cached_property
+    def wattage(self) -> str:
+        """The one wattage that is asked about; nothing where there are several."""
+        found = {match[1] for match in _WATTS.finditer(self.words)}
+        return f"{found.pop()} W" if len(found) == 1 else ""
+
+    @cached_property
+    def walls(self) -> str:
+        """What the walls are made of, where a word for the enclosure follows it."""
+        found = _WALLS.search(self.words)
+        return {"wooden": "wood"}.get(found[1], found[1]) if found else ""
+
+    @property
+    def uv(self) -> bool:
+        """Whether anything of the UV side was told."""
+        return any(self.told.all(fact) for fact in _UV)
+
+    @property
+    def warmth(self) -> bool:
+        """Whether a temperature of the enclosure was told."""
+        return any(self.told.all(fact) for fact in _WARMTH)
+
+    @property
+    def at_a_distance(self) -> bool:
+        """Whether a distance from the tube was told."""
+        return any(self.told.all(fact) for fact in _TUBE_DISTANCES)
+
+    @property
+    def readings(self) -> tuple[PlacedReading, ...]:
+        """The meter readings with their distances."""
+        rows = (said.value for said in self.told.all(FactName.UVI_AT))
+        return tuple(row for row in rows if isinstance(row, PlacedReading))
+
+    @property
+    def about_an_animal(self) -> bool:
+        """Whether an animal is named, or one of no kind is meant."""
+        return bool(self.told.animal) or _ANY_OF_MINE.search(self.words) is not None
+
+    @property
+    def under_mesh(self) -> bool:
+        """Whether mesh is said to be there, of a kind that was not told."""
+        lids = {said.value for said in self.told.all(FactName.LID)}
+        places = {said.value for said in self.told.all(FactName.PLACEMENT)}
+        asked = any(ask.name is FactName.SCREEN for ask in self.told.unclear)
+        return self.told.screen is None and (Lid.MESH in lids or Placement.OVER in places or asked)
+
+    @cached_property
+    def lamps(self) -> tuple[str, ...]:
+        """The kinds of heat source that are named, as the question lamp knows them."""
+        found: dict[str, int] = {}
+        for name, form in _lamp_forms():
+            match = form.search(self.words)
+            if match:
+                found.setdefault(name, match.start())
+        return tuple(sorted(found, key=lambda name: found[name]))
+
+    @cached_property
+    def surface(self) -> str:
+        """What an infrared gun was pointed at."""
+        forms = ((name, form) for name, others in SURFACES.items() for form in (name, *others))
+        spans = (
+            (match.start(), name)
+            for name, form in forms
+            if (match := re.search(rf"\b{re.escape(form)}s?\b", self.words))
+        )
+        return min(spans, default=(0, ""))[1]
+
+
+@cache
+def _lamp_forms() -> tuple[tuple[str, re.Pattern[str]], ...]:
+    return tuple((kind.name, _form_of(slug, kind)) for slug, kind in heat_sources().items())
+
+
+def _form_of(slug: str, kind: HeatSource) -> re.Pattern[str]:
+    names = {kind.name, *kind.aliases, *_ALSO_CALLED.get(slug, ())} - _TOO_SHORT
+    longest_first = sorted((name.lower() for name in names), key=len, reverse=True)
+    forms = "|".join(re.escape(name).replace(r"\ ", "[ -]?") for name in longest_first)
+    return re.compile(rf"(?<![a-z0-9])(?:{forms})s?(?![a-z])")

@@ -1,0 +1,203 @@
+"""What a question in free words still lacks: in plain words, with where to find it out.
+
+The example is the asker's own sentence with the missing words, if it is then surely understood;
+else the question as a line with options, which always is.
+"""
+
+import re
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+
+from bot.answers.linking import page_links
+from bot.answers.routes.offered import complete, example_of
+from bot.answers.routes.questions import QUESTIONS
+from bot.language.quantities import Units
+from bot.language.unsure import NOT_SURE
+from bot.language.words import join_line
+from bot.preferences import Context
+from bot.reply import Reply, Row
+
+__all__ = ["Lacking", "still_needed"]
+
+
+@dataclass(frozen=True, slots=True)
+class _Thing:
+    """One thing that is missing: what it is, where to find it out, words that tell it."""
+
+    what: str
+    page: str
+    inches: str
+    cm: str = ""
+
+    def told(self, units: Units) -> str:
+        """Return words that tell it, in the asker's units."""
+        return self.cm if self.cm and units is Units.CM else self.inches
+
+
+_TUBE_DISTANCE = _Thing(
+    "how far it is from the tube to your animal's back",
+    "measuring-the-distance",
+    "14 inches from the tube to its back",
+    "35 cm from the tube to its back",
+)
+_LAMP_DISTANCE = _Thing(
+    "how far it is from the front of the lamp to the basking surface",
+    "the-basking-spot",
+    "lamp 10 inches from the basking surface",
+    "lamp 25 cm from the basking surface",
+)
+_THINGS = {
+    "animal": _Thing("which animal it is", "planning-a-set-up", "bearded dragon"),
+    "tube": _Thing(
+        "how strong the tube is: it is printed on one end, such as 12% or 5.0",
+        "measuring-the-distance",
+        "12% tube",
+    ),
+    "reflector": _Thing(
+        "what is behind the tube: shiny metal like a mirror (polished), or something white or "
+        "dull (plain)",
+        "reflectors",
+        "polished reflector",
+    ),
+    "screen": _Thing(
+        "whether there is mesh between the tube and your animal, and how much it blocks",
+        "screens",
+        "no mesh",
+    ),
+    "enclosure": _Thing(
+        "how big the box is inside: length, depth and height",
+        "planning-a-set-up",
+        "enclosure 48x24x24 in",
+        "enclosure 120x60x60 cm",
+    ),
+    "material": _Thing(
+        "what the walls are made of: glass, wood, PVC or melamine", "the-cool-end", "glass tank"
+    ),
+    "lid": _Thing("whether the lid is mesh or solid", "the-cool-end", "mesh lid"),
+    "room": _Thing("how warm the room is", "measuring-temperatures", "room 70F", "room 21C"),
+    "surface": _Thing(
+        "how hot the basking surface is now, read with an infrared gun",
+        "measuring-temperatures",
+        "basking surface 92F",
+        "basking surface 33C",
+    ),
+    "air": _Thing(
+        "how warm the air beside the basking spot is, out of the beam",
+        "measuring-temperatures",
+        "warm side air 80F",
+        "warm side air 27C",
+    ),
+    "reading": _Thing(
+        "what the infrared gun shows", "measuring-temperatures", "gun shows 98F", "gun shows 37C"
+    ),
+    "readings": _Thing(
+        "what the meter shows, and at what distance",
+        "how-to-take-a-reading",
+        "UVI 4.2 at 12 in",
+        "UVI 4.2 at 30 cm",
+    ),
+}
+_OF_ONE = {
+    ("distance", "watts"): _LAMP_DISTANCE,
+    ("distance", "basking"): _LAMP_DISTANCE,
+    ("distance", "tube"): _TUBE_DISTANCE,
+    ("distance", "uvi"): _TUBE_DISTANCE,
+    ("room", "night"): _Thing(
+        "how cold the room gets at night",
+        "nights",
+        "room drops to 62F at night",
+        "room drops to 17C at night",
+    ),
+    ("material", "surface"): _Thing(
+        "what you pointed the gun at: slate, tile, wood, brick",
+        "measuring-temperatures",
+        "on slate",
+    ),
+}
+_NUMBERS = (
+    "",
+    "one more thing",
+    "two more things",
+    "three more things",
+    "four more things",
+    "five more things",
+)
+_PLAIN = re.compile(r"[A-Za-z0-9 .,%'°/+-]{3,160}")
+
+
+@dataclass(frozen=True, slots=True)
+class Lacking:
+    """A question that was found in free words, and the options it lacks.
+
+    ``said`` is the sentence, ``mesh`` says that mesh of an unknown kind was heard in it.
+    """
+
+    name: str
+    said: str
+    given: Mapping[str, str]
+    missing: Sequence[str]
+    mesh: bool = False
+    other: str = ""
+
+
+def still_needed(
+    lacking: Lacking, understands: Callable[[str], bool], context: Context, first: str = ""
+) -> Reply:
+    """Return what is missing and an example; ``understands`` says whether a sentence is whole."""
+    things = [_thing(name, lacking) for name in lacking.missing]
+    many = _NUMBERS[len(things)] if len(things) < len(_NUMBERS) else "a few more things"
+    wanted = "; ".join(thing.what for thing in things)
+    example = _example(lacking, things, understands, context.units)
+    steps = [f"For example: {example}"]
+    if lacking.other:
+        steps.append(f"Or did you mean: {example_of(lacking.other, _animal(lacking.given))}")
+    return Reply(
+        command=lacking.name,
+        status="problem",
+        title=QUESTIONS[lacking.name].purpose,
+        answer=f"{first}Tell me {many}: {wanted}. Then ask again with {_it(things)} in your words.",
+        rows=_heard(lacking.given),
+        steps=tuple(steps),
+        guide=page_links(dict.fromkeys(thing.page for thing in things), context.guide_url),
+    )
+
+
+def _it(things: Sequence[_Thing]) -> str:
+    return "it" if len(things) == 1 else "them"
+
+
+def _animal(given: Mapping[str, str]) -> dict[str, str]:
+    return {name: text for name, text in given.items() if name == "animal"}
+
+
+def _heard(given: Mapping[str, str]) -> tuple[Row, ...]:
+    told = ", ".join(
+        text if name == "animal" else f"{name.replace('_', ' ')} {text}"
+        for name, text in given.items()
+        if text != NOT_SURE
+    )
+    return (Row(label="I understood", text=told),) if told else ()
+
+
+def _thing(name: str, lacking: Lacking) -> _Thing:
+    if name == "screen" and lacking.mesh:
+        return _Thing(
+            "how much UV your mesh blocks (the page tells how to find out; if you do not know, "
+            "try 45%)",
+            "screens",
+            "mesh blocks 45%",
+        )
+    return _OF_ONE.get((name, lacking.name)) or _THINGS[name]
+
+
+def _example(
+    lacking: Lacking,
+    things: Sequence[_Thing],
+    understands: Callable[[str], bool],
+    units: Units,
+) -> str:
+    said = " ".join(lacking.said.rstrip("?!. ").split())
+    sentence = ", ".join((said, *(thing.told(units) for thing in things)))
+    if _PLAIN.fullmatch(sentence) and understands(sentence):
+        return join_line("ask", {"question": sentence}).replace("question:", "", 1)
+    return join_line(lacking.name, complete(lacking.name, lacking.given))

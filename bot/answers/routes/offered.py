@@ -1,0 +1,76 @@
+"""Several questions that words may mean, each as a line that works when it is copied."""
+
+from collections.abc import Mapping
+
+from pydantic import ValidationError
+
+from bot.answers.linking import page_links
+from bot.answers.routes.asked import Asked
+from bot.answers.routes.filled import filled
+from bot.answers.routes.questions import QUESTIONS
+from bot.language.words import join_line
+from bot.preferences import Context
+from bot.reply import Reply
+
+__all__ = ["complete", "example_of", "offer", "offer_lamps"]
+
+_MOST = 3
+
+
+def offer(names: tuple[str, ...], asked: Asked, context: Context) -> Reply:
+    """Return the questions that may be meant, filled with what was heard and with examples."""
+    lines = tuple(
+        f"{QUESTIONS[name].purpose}: {example_of(name, filled(name, asked))}"
+        for name in names[:_MOST]
+    )
+    return _choice(lines, [QUESTIONS[name].page for name in names[:_MOST]], context)
+
+
+def offer_lamps(asked: Asked, context: Context) -> Reply:
+    """Return one question for each kind of lamp that is set against another."""
+    lines = tuple(
+        f"About a {kind}: {join_line('lamp', {'kind': kind})}" for kind in asked.lamps[:_MOST]
+    )
+    return _choice(lines, [QUESTIONS["lamp"].page, "heat-sources"], context)
+
+
+def _choice(lines: tuple[str, ...], pages: list[str], context: Context) -> Reply:
+    several = len(lines) > 1
+    return Reply(
+        command="ask",
+        status="problem",
+        title="Which one do you mean?" if several else "Do you mean this?",
+        answer=(
+            "I am not sure what you want to know. "
+            f"{'Copy the line that fits' if several else 'If it is this, copy the line'} and put "
+            "in your own animal and figures."
+        ),
+        steps=lines,
+        guide=page_links(dict.fromkeys(pages), context.guide_url),
+    )
+
+
+def example_of(name: str, given: Mapping[str, str]) -> str:
+    """Return the question as a line that is answered, with what was given where it is readable."""
+    return join_line(name, complete(name, given))
+
+
+def complete(name: str, given: Mapping[str, str]) -> dict[str, str]:
+    """Return the options of a question that is answered: the given ones and examples."""
+    question = QUESTIONS[name]
+    safe = {option: text for option, text in given.items() if not set(text) & _MARKUP}
+    examples = {option.name: option.example for option in question.query.options()}
+    whole = {option: examples[option] for option in question.query.lacking(safe)} | safe
+    if "animal" in examples and "animal" not in whole:
+        whole["animal"] = "bearded dragon"
+    whole = dict(question.least) | whole
+    try:
+        question.query.model_validate(whole)
+    except ValidationError:
+        return dict(question.least) | {
+            option.name: option.example for option in question.query.options() if option.required
+        }
+    return whole
+
+
+_MARKUP = frozenset("*_~`|<>@#[]{}\\\n\r\"'")

@@ -1,0 +1,157 @@
+"""Which page of the guide explains what free words ask about."""
+
+import re
+from functools import cache
+
+from bot import guide
+from bot.answers.routes.asked import Asked
+from bot.guide import glossary
+
+__all__ = ["page_asked", "page_explaining", "page_near"]
+
+_UV_GOES = (
+    r"\b(?:block\w*|through|takes?|reduce\w*|stops?|filter\w*|pass\w*|between|lose|cuts?|affect\w*"
+    r"|absorb\w*|in the way|under|behind)\b"
+)
+# Pages for a whole question, the surest first: all of the patterns must be found.
+_ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
+    (
+        "uv-and-your-eyes",
+        (
+            r"\b(?:uv\w*|tubes?)\b|\b(?:lamp|light)s?\b",
+            (
+                r"\b(?:my|our|your|human|kids?) (?:own )?(?:eyes?|skin)\b"
+                r"|\b(?:hurt|harm|burn|tan|bad for|dangerous|safe|sunburn\w*)\b.*"
+                r"\b(?:me|us|people|humans?|kids?|child\w*|cats?|dogs?|i)\b"
+            ),
+        ),
+    ),
+    (
+        "when-a-lamp-is-worn-out",
+        (
+            r"\b(?:uv\w*|tubes?|bulbs?|lamps?|t5)\b",
+            (
+                r"\bburn(?:ing|ed)?[ -]?in\b|\bbreak[ -]?in\b"
+                r"|\bnew\b.*\b(?:burn|run|settle|on for)\b.*\b(?:before|until|first)\b"
+            ),
+        ),
+    ),
+    (
+        "when-a-lamp-is-worn-out",
+        (
+            r"\b(?:uv\w*|tubes?|t5)\b",
+            (
+                r"\b(?:replac\w+|renew|wear\w* out|worn|expire\w*|go(?:es)? bad|lasts?|lifespan|old"
+                r"|fad(?:e|es|ing)|still (?:good|works?|working)|run out)\b"
+                r"|\b(?:how often|when)\b.*\b(?:chang\w+|swap\w*|new)\b"
+            ),
+        ),
+    ),
+    (
+        "measuring-the-distance",
+        (
+            r"\b(?:measure|measuring)\b|\bfrom where\b|\bwhere (?:do|should) \w+ measure\b",
+            r"\b(?:distance|height|far|high)\b|\bto (?:the )?back\b|\bfrom where\b",
+        ),
+    ),
+    (
+        "how-to-take-a-reading",
+        (
+            r"\b(?:measure|measuring|read|test|use|check|tell)\b.*\b(?:uv\w*)\b",
+            r"\b(?:how|where)\b",
+        ),
+    ),
+    (
+        "measuring-temperatures",
+        (
+            (
+                r"\b(?:measure|measuring|read|check|take|test|know|find out)\b"
+                r"|\b(?:where|which|what)\b.*\bthermometers?\b|\bprobes?\b.*\bgo\b"
+            ),
+            r"\b(?:how|where|which|what)\b",
+            r"\b(?:temp\w*|hot|warm\w*|heat\w*|cool\w*|bask\w*|thermometers?|probes?|guns?)\b",
+        ),
+    ),
+    (
+        "screens",
+        (
+            r"\b(?:mesh|screens?|glass|plastic|plexi\w*|acrylic|perspex|polycarbonate|windows?)\b",
+            rf"\b(?:uv\w*|lights?|tubes?|sun\w*)\b|{_UV_GOES}",
+            rf"{_UV_GOES}|\b(?:bad|ok\w*|why|does|how much)\b",
+        ),
+    ),
+    ("reflectors", (r"\breflectors?\b", r"\b(?:what|do|does|is|are|why|need|worth|matter)\b")),
+    ("nights", (r"\bnights?\b", r"\b(?:lights?|lamps?|uv\w*|bulbs?)\b.*\b(?:on|off)\b")),
+    (
+        "the-cool-end",
+        (
+            r"\b(?:how|can'?t|won'?t|get|make|bring)\b",
+            r"\b(?:warm\w*|heat\w*|cool|lower|raise|hot|cold|up|down)\b",
+            r"\b(?:cool|cold) (?:side|end)\b",
+        ),
+    ),
+)
+_EXPLAIN = (
+    r"\b(?:what(?:'?s| is| are| does| do)|why|explain|meaning of|mean\w*|define|definition"
+    r"|tell me about|how does|difference between|what'?s)\b"
+)
+# Words that people say for a page and that neither its name nor the glossary has.
+_ALSO = {
+    "uvi": "reading-a-uv-meter",
+    "uvb": "uv-and-heat-together",
+    "uva": "uv-and-heat-together",
+    "vet": "when-to-call-a-vet",
+    "fire": "fire-and-electrical-safety",
+    "gradient": "warm-end-and-cool-end",
+    "wattage": "dimmers-and-wattage",
+    "watts": "dimmers-and-wattage",
+    "mesh": "screens",
+    "winter": "day-length",
+    "size": "planning-a-set-up",
+    "tank": "planning-a-set-up",
+    "buy": "planning-a-set-up",
+}
+_MOST_WORDS = 14
+
+
+def page_asked(asked: Asked) -> str:
+    """Return the page that answers the words by itself, or nothing."""
+    tells_much = asked.told.tube is not None and (asked.at_a_distance or asked.told.animal)
+    if tells_much or asked.warmth:
+        return ""
+    for slug, patterns in _ASKED:
+        if all(asked.says(pattern) for pattern in patterns):
+            return slug
+    return ""
+
+
+def page_explaining(asked: Asked) -> str:
+    """Return the page of a word whose meaning or reason is asked, or nothing."""
+    if not asked.says(_EXPLAIN) or len(asked.words.split()) > _MOST_WORDS:
+        return ""
+    return page_near(asked)
+
+
+def page_near(asked: Asked) -> str:
+    """Return the page of the longest known word that is said, or nothing."""
+    return next((slug for form, slug in _forms() if form.search(asked.words)), "")
+
+
+@cache
+def _forms() -> tuple[tuple[re.Pattern[str], str], ...]:
+    words = {page.slug.replace("-", " ").removeprefix("the "): page.slug for page in guide.pages()}
+    for term in glossary():
+        for name in (term.name, *term.also):
+            words.setdefault(name.lower(), term.page)
+    for word, slug in _ALSO.items():
+        words[word] = slug
+    longest_first = sorted(words, key=len, reverse=True)
+    return tuple(
+        (re.compile(rf"\b{re.escape(w).replace('-', '[ -]?')}s?\b"), words[w])
+        for w in longest_first
+        if w not in _EVERYDAY
+    )
+
+
+# Terms that are everyday words too, and so say nothing of what is asked.
+_EVERYDAY = frozenset(("range", "rise", "doubt", "reading", "hide", "strength", "dose", "lid"))

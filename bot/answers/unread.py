@@ -1,0 +1,70 @@
+"""The sentences for a question that could not be read: what is wrong or missing, and what works."""
+
+from collections.abc import Mapping
+
+from pydantic import ValidationError
+
+from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
+from bot.command import Command
+from bot.kept.group import Own
+from bot.language.errors import NotUnderstoodError
+from bot.language.names import closest
+from bot.language.shown import shown
+from bot.language.words import join_line, split_line
+
+__all__ = ["asked_line", "missing_sentence", "refusal", "unnamed_sentence"]
+
+
+def asked_line(command: Command, given: Mapping[str, str]) -> str:
+    """Return the question as a line that can be asked again."""
+    options = command.query.options()
+    names = [o.name for o in options if o.name in given and not o.document]
+    return join_line(command.name, {name: given[name] for name in names})
+
+
+def refusal(error: ValidationError, command: Command, given: Mapping[str, str], own: Own) -> str:
+    """Return one sentence for the first thing that is wrong; what is missing comes last."""
+    problems = sorted(error.errors(), key=lambda e: e["type"] == "missing")
+    first = problems[0]
+    name = str(first["loc"][0]) if first["loc"] else ""
+    if first["type"] == "missing":
+        return missing_sentence(command, given, own)
+    cause = first.get("ctx", {}).get("error")
+    if isinstance(cause, NotUnderstoodError):
+        return NotUnderstoodError(cause.read, cause.accepted, cause.example, name).sentence()
+    known = [option.name for option in command.query.options()]
+    near = closest(name, known)
+    wish = f"did you mean {near}? " if near else ""
+    return f"“{shown(name)}” is not an option of {command.name}: {wish}It takes {', '.join(known)}."
+
+
+def _plain(given: Mapping[str, str]) -> dict[str, str]:
+    """Return what may be shown word for word; the example is to be copied, so the rest is not."""
+    return {name: text for name, text in given.items() if shown(text) == text}
+
+
+def missing_sentence(command: Command, given: Mapping[str, str], own: Own) -> str:
+    """Return what the question still needs, with an example."""
+    missing = command.query.lacking(given, own)
+    options = {option.name: option for option in command.query.options()}
+    wanted = "; ".join(f"{name} ({options[name].description})" for name in missing)
+    shown_rest = command.examples[0].removeprefix(command.name)
+    _, example = split_line(f"question{shown_rest}", options, command.positional)
+    filled = example | {name: options[name].example for name in missing} | _plain(given)
+    return _still_needed(wanted, command, given, asked_line(command, filled))
+
+
+def unnamed_sentence(error: AnimalNotNamedError, command: Command, given: Mapping[str, str]) -> str:
+    """Return that the animal is needed, with an example."""
+    filled = asked_line(command, _plain(given) | {"animal": ANY_ANIMAL})
+    example = filled if given else command.examples[0]
+    wanted = error.accepted.replace("the animal", "animal", 1)
+    return f"{error.first}{_still_needed(wanted, command, given, example)}"
+
+
+def _still_needed(wanted: str, command: Command, given: Mapping[str, str], example: str) -> str:
+    read = (
+        ", ".join(f"{name}:{shown(text)}" for name, text in given.items())
+        or f"nothing after {command.name}"
+    )
+    return f"I read {read}, but I still need {wanted}. For example: {example}"
