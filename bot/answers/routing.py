@@ -13,7 +13,8 @@ from bot.answers.routes.filled import FILLED, filled
 from bot.answers.routes.missing import Lacking, still_needed
 from bot.answers.routes.offered import offer, offer_lamps
 from bot.answers.routes.pages import page_asked, page_explaining
-from bot.answers.routes.rules import fitting, possible
+from bot.answers.routes.perhaps import possible
+from bot.answers.routes.rules import fitting
 from bot.answers.setup_told import told_by
 from bot.command import Routed
 from bot.language.errors import NotUnderstoodError
@@ -53,11 +54,12 @@ def _found(asked: Asked, context: Context) -> Routed | Reply:
         return _to(name, asked)
     if page := page_explaining(asked):
         return Routed("guide", {"page": page})
-    if names := possible(asked):
+    if names := possible(asked) or _OF_ANY_ANIMAL * asked.about_an_animal:
         return offer(names, asked, context)
     raise NotUnderstoodError(asked.said, _ACCEPTED, _EXAMPLE, "question")
 
 
+_OF_ANY_ANIMAL = ("needs", "check")
 # Questions that a page answers better where it is asked why, or how something is measured.
 _PAGES_BEFORE = frozenset(("surface", "needs", "night", "air"))
 
@@ -118,6 +120,6 @@ def _to(name: str, asked: Asked) -> Routed:
 def _told_much(asked: Asked) -> str:
     """Return ``check`` where no question was asked but a set-up was told."""
     told = asked.told
-    if len(told.facts) < _FEWEST_FACTS and not asked.warmth:
+    if len(told.facts) - bool(told.animal) < _FEWEST_FACTS and not asked.warmth:
         return ""
     return "check" if asked.uv or asked.warmth or told.lamps else ""

@@ -49,12 +49,12 @@ def outcome(row: Mapping[str, object]) -> str:
     try:
         found = meant(str(row["say"]))
     except NotUnderstoodError:
-        return "nothing"
+        return "right" if "none" in wants else "nothing"
     if isinstance(found, Reply):
         if found.title in (VET, OFF):
             return "right" if {VET: "vet", OFF: "off"}[found.title] in wants else "wrong"
         names = {line.split()[0] for line in copied(found)}
-        return "offered" if names & set(wants) else "wrong"
+        return "offered" if "none" in wants or names & set(wants) else "wrong"
     page = found.given.get("page", "") if found.command == "guide" else ""
     name = f"guide:{page}" if page else found.command
     wanted = row["given"]
@@ -151,7 +151,7 @@ def test_a_whole_set_up_is_checked_and_a_wish_is_planned() -> None:
     )
 
 
-@pytest.mark.parametrize("words", ["hello", "how are you", "my lizard is sad", "<@1> **hi**"])
+@pytest.mark.parametrize("words", ["hello", "how are you", "lol nice pic", "<@1> **hi**"])
 def test_what_asks_nothing_is_asked_about_in_one_plain_sentence(words: str) -> None:
     with pytest.raises(NotUnderstoodError) as caught:
         meant(words)
@@ -171,7 +171,8 @@ def test_what_newcomers_ask_finds_its_question_and_never_another(part: str) -> N
 def test_every_line_that_a_free_question_gets_to_copy_is_answered(say: str) -> None:
     reply = ask(f"ask {say}", Preferences())
     lines = copied(reply) if reply.status == "problem" or reply.title == VET else []
-    assert reply.status == "ok" or lines
+    # Neither an answer nor a line to copy: the sentence itself names an example.
+    assert reply.status == "ok" or lines or "for example how far" in reply.answer
     for line in lines:
         assert ask(line, Preferences()).status == "ok", line
 

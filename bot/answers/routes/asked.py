@@ -21,6 +21,7 @@ _AMOUNT = re.compile(
     r"|inch(?:es)?|in|feet|foot|ft|cm|mm|m|[fc]|fahrenheit|celsius|centigrade)\b"
 )
 _DEGREES = re.compile(r"(?<![\d.])-?\d{1,3}(?:\.\d+)?\s*(?:°|degrees?|deg)?\s*(?:[fc]\b|°)")
+_LENGTH = re.compile(r"(?<![\d.])\d+(?:\.\d+)? ?(?:inch(?:es)?|in|cm|ft|feet)\b")
 _WATTS = re.compile(r"(?<![\d.])(\d{1,4}) ?w(?:atts?)?\b")
 _WALLS = re.compile(
     r"\b(wood(?:en)?|glass|pvc|melamine) (?:viv\w*|tank|enclosure|box|cage|terrarium)"
@@ -68,6 +69,14 @@ class Asked:
         """The one temperature with its sign; nothing where there are several."""
         found = {match[0] for match in _DEGREES.finditer(self.words)}
         return found.pop() if len(found) == 1 else ""
+
+    @cached_property
+    def so_close(self) -> str:
+        """The one length that is asked to be too close or too far; else nothing."""
+        if not self.says(r"\btoo (?:close|far|near|high|low)\b"):
+            return ""
+        found = [match[0] for match in _LENGTH.finditer(self.words)]
+        return found[0] if len(found) == 1 else ""
 
     @cached_property
     def wattage(self) -> str:

@@ -22,7 +22,8 @@ _ILL = (
         r"|twitch\w*|tremors?|shaking|paraly\w+|prolapse\w*|vomit\w*|regurg\w*|throw\w* up|diarr\w+"
         r"|runny poop|mouth rot|scale rot|mbd|metabolic bone|rubbery|soft (?:jaw|bones?|shell)"
         r"|egg ?bound|dying|dead|sick|ill|unwell|injur\w+|wounds?|hurt itself|infect\w*"
-        r"|parasites?|mites|sunken|skinny|los(?:t|ing) weight|weight loss|abscess|lumps?|paraly\w*"
+        r"|parasites?|mites|sunken|skinny|thin|runny nose|stuck eye\w*|los(?:t|ing) weight"
+        r"|weight loss|abscess|lumps?"
         r"|got burn(?:t|ed)|burn(?:t|ed)? (?:his|her|its|on (?:his|her|its))|burns? on)\b"
     ),
     r"\b(?:bubbles?|foam|discharge)\b.*\b(?:nose|mouth|eyes?)\b",
@@ -59,8 +60,12 @@ _OTHER = (
         r"\b(?:substrate|sand|bedding|soil|paper towels?|humid\w*|mist\w*|fogger|hygrometer"
         r"|clean\w*|disinfect\w*|plants?|decor\w*|bioactive)\b"
     ),
-    r"\b(?:live together|same tank|cohab\w*|tank ?mates?|roommates?|two in one)\b",
-    r"\bhow (?:old|big|long do|heavy)\b|\b(?:lifespan|live for|full grown|grow\w*)\b",
+    (
+        r"\b(?:live together|same tank|cohab\w*|tank ?mates?|roommates?|two in one|get along)\b"
+        r"|\b(?:shar(?:e|ing)|together in)\b.*\b(?:tank|viv\w*|enclosure|cage)"
+    ),
+    r"\bhow (?:old|big|long do|heavy)\b",
+    r"\b(?:lifespan|live for|full grown|grow\w*|fat|obese|overweight)\b",
     r"\b(?:what|how|which) (?:size|big|large)\b.*\b(?:tank|viv\w*|enclosure|cage|terrarium)\b",
 )
 _ON_TOPIC = (

@@ -44,7 +44,9 @@ def _of_tube(asked: Asked, name: str) -> _Options:
     yield from _typed(told, "length", FactName.TUBE_LENGTH)
     yield from _typed(told, "age", FactName.AGE)
     if name == "uvi":
-        yield from _typed(told, "distance", *_DISTANCES)
+        heard = dict(_typed(told, "distance", *_DISTANCES))
+        if distance := heard.get("distance") or asked.so_close:
+            yield "distance", distance
 
 
 def _some_screen(asked: Asked) -> str:

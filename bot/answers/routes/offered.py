@@ -8,6 +8,8 @@ from bot.answers.linking import page_links
 from bot.answers.routes.asked import Asked
 from bot.answers.routes.filled import filled
 from bot.answers.routes.questions import QUESTIONS
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import read_length
 from bot.language.words import join_line
 from bot.preferences import Context
 from bot.reply import Reply
@@ -58,7 +60,11 @@ def example_of(name: str, given: Mapping[str, str]) -> str:
 def complete(name: str, given: Mapping[str, str]) -> dict[str, str]:
     """Return the options of a question that is answered: the given ones and examples."""
     question = QUESTIONS[name]
-    safe = {option: text for option, text in given.items() if not set(text) & _MARKUP}
+    safe = {
+        option: text
+        for option, text in given.items()
+        if not set(text) & _MARKUP and not (option == "distance" and _is_a_slip(text))
+    }
     examples = {option.name: option.example for option in question.query.options()}
     whole = {option: examples[option] for option in question.query.lacking(safe)} | safe
     if "animal" in examples and "animal" not in whole:
@@ -73,4 +79,14 @@ def complete(name: str, given: Mapping[str, str]) -> dict[str, str]:
     return whole
 
 
+def _is_a_slip(distance: str) -> bool:
+    """Say whether no lamp hangs so near or so far: the words then meant something else."""
+    try:
+        measure = read_length(distance)
+    except NotUnderstoodError:
+        return True
+    return not _NEAREST_M <= measure.low <= measure.high <= _FARTHEST_M
+
+
+_NEAREST_M, _FARTHEST_M = 0.15, 1.2
 _MARKUP = frozenset("*_~`|<>@#[]{}\\\n\r\"'")

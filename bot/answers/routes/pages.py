@@ -16,13 +16,44 @@ _UV_GOES = (
 # Pages for a whole question, the surest first: all of the patterns must be found.
 _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
+        "fire-and-electrical-safety",
+        (r"\b(?:fires?|electric\w*|plugs?|sockets?|outlets?|extension cords?|short circuit)\b",),
+    ),
+    (
+        "uv-and-heat-together",
+        (
+            r"\b(?:uv\w*|tubes?)\b",
+            r"\b(?:heat\w*|bask\w*|warm|hot)\b",
+            (
+                r"\b(?:same (?:side|end|spot|place|corner)|side by side|next to|opposite|together"
+                r"|both)\b"
+            ),
+        ),
+    ),
+    (
+        "measuring-the-distance",
+        (
+            r"\b(?:mean\w*|stands? for|difference|what (?:is|are|does))\b",
+            r"\b(?:numbers?|labels?|printed|percent\w*|5\.0|10\.0)(?!\w)|\d ?%",
+            r"\b(?:uv\w*|tubes?|box|bulbs?|5\.0|10\.0)(?!\w)",
+        ),
+    ),
+    (
+        "measuring-temperatures",
+        (
+            r"\b(?:guns?|probes?|thermometers?|gauges?|dials?)\b",
+            r"\b(?:which|who|trust|differ\w*|wrong|accurate|right|believe|reliable|better)\b",
+        ),
+    ),
+    (
         "uv-and-your-eyes",
         (
-            r"\b(?:uv\w*|tubes?)\b|\b(?:lamp|light)s?\b",
+            r"\b(?:uv\w*|tubes?|t5|t8|lamps?|lights?|bulbs?)\b",
             (
                 r"\b(?:my|our|your|human|kids?) (?:own )?(?:eyes?|skin)\b"
                 r"|\b(?:hurt|harm|burn|tan|bad for|dangerous|safe|sunburn\w*)\b.*"
-                r"\b(?:me|us|people|humans?|kids?|child\w*|cats?|dogs?|i)\b"
+                r"\b(?:me|us|people|humans?|kids?|child\w*|cats?|dogs?)\b"
+                r"|\b(?:i|we|people|kids?)\b.*\b(?:sunburn\w*|burnt|burned|tan|tanned)\b"
             ),
         ),
     ),
@@ -81,7 +112,16 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
         ),
     ),
     ("reflectors", (r"\breflectors?\b", r"\b(?:what|do|does|is|are|why|need|worth|matter)\b")),
-    ("nights", (r"\bnights?\b", r"\b(?:lights?|lamps?|uv\w*|bulbs?)\b.*\b(?:on|off)\b")),
+    (
+        "nights",
+        (
+            r"\b(?:nights?|sleep\w*|24/7|24 hours|dark)\b",
+            (
+                r"\b(?:lights?|lamps?|uv\w*|bulbs?)\b.*\b(?:on|off)\b"
+                r"|\b(?:leave|turn|switch|keep)\b.*\b(?:on|off)\b"
+            ),
+        ),
+    ),
     (
         "the-cool-end",
         (
@@ -91,9 +131,12 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
         ),
     ),
 )
+# A distance or a temperature with its unit wants an answer with figures.
+_SO_FAR = r"\b\d+ ?(?:in|inch(?:es)?|cm|ft|feet)\b|\b\d+ ?(?:°|degrees)? ?[cf]\b"
 _EXPLAIN = (
     r"\b(?:what(?:'?s| is| are| does| do)|why|explain|meaning of|mean\w*|define|definition"
-    r"|tell me about|how does|difference between|what'?s)\b"
+    r"|tell me about|how does"
+    r"|how (?:do|can|should) i|where (?:do|should) i|difference between|what'?s)\b"
 )
 # Words that people say for a page and that neither its name nor the glossary has.
 _ALSO = {
@@ -117,7 +160,7 @@ _MOST_WORDS = 14
 def page_asked(asked: Asked) -> str:
     """Return the page that answers the words by itself, or nothing."""
     tells_much = asked.told.tube is not None and (asked.at_a_distance or asked.told.animal)
-    if tells_much or asked.warmth:
+    if tells_much or asked.warmth or asked.says(_SO_FAR):
         return ""
     for slug, patterns in _ASKED:
         if all(asked.says(pattern) for pattern in patterns):

@@ -1,0 +1,42 @@
+"""Which questions free words may mean where they surely mean none: each is offered."""
+
+from bot.answers.routes.asked import Asked
+from bot.answers.routes.rule import CHANGE, HEAT, HEAT_LAMP, LIGHT, UV, Rule
+
+__all__ = ["possible"]
+
+
+_SINCE = (
+    r"\b(?:january|february|march|april|june|july|august|september|october|november|december"
+    r"|ago|last (?:week|month|year)|used to|since|months?|years?)\b"
+)
+_ADVICE = r"\b(?:help|new|beginner|first|advice|care|info|keep|tips?)\b"
+_POSSIBLE = (
+    Rule("basking", (r"\bbask\w*|\bhot ?spot\b", CHANGE)),
+    Rule("decline", (UV, _SINCE)),
+    Rule("meter", (r"\bmeters?\b|\breadings?\b",)),
+    Rule("check", (r"\bmeters?\b|\bset-?up\b",)),
+    Rule("night", (r"\b(?:night\w*|overnight|sleep\w*|chilly|power|freez\w*|getting cold)\b",)),
+    Rule("air", (r"\b(?:cool|cold) (?:side|end)\b|\b(?:whole|entire) (?:tank|viv)|\bambient",)),
+    Rule("distance", (UV,)),
+    Rule("tube", (UV,)),
+    Rule("temps", (HEAT,), when=lambda a: a.warmth),
+    Rule("watts", (rf"{HEAT_LAMP}|\bwatt\w*|\b(?:heat|warm)\b",), r"\bnight"),
+    Rule("hours", (r"\blight(?:s|ing)?\b",)),
+    Rule(
+        "needs",
+        (rf"{HEAT}|{UV}|{LIGHT}|\b(?:help|new|advice|care|info|keep)\b",),
+        when=lambda a: a.about_an_animal,
+    ),
+    Rule("lamp", (r"\b(?:heat|basking|night) ?(?:lamps?|bulbs?|lights?)\b|\bheaters?\b",)),
+    Rule(
+        "plan",
+        (r"\b(?:help|new|beginner|first|advice|care|keep)\b",),
+        when=lambda a: bool(a.told.animal),
+    ),
+)
+
+
+def possible(asked: Asked) -> tuple[str, ...]:
+    """Return the questions that the words may mean, the likeliest first."""
+    return tuple(dict.fromkeys(rule.name for rule in _POSSIBLE if rule.fits(asked)))

@@ -1,0 +1,115 @@
+"""A rule that tells which question free words mean, and the words that rules share."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from bot.answers.routes.asked import Asked
+from bot.language.hearing import FactName
+
+__all__ = [
+    "ASKS",
+    "CHANGE",
+    "FIT",
+    "HEAT",
+    "HEAT_LAMP",
+    "HOME",
+    "IN_UNITS",
+    "LIGHT",
+    "NO_PLAN",
+    "ONE_OR_OTHER",
+    "ONLY_A_FIGURE",
+    "SHOULD",
+    "UV",
+    "Rule",
+    "always",
+    "few",
+    "only_an_animal",
+    "only_the_night",
+    "tells_a_set_up",
+    "tells_anything",
+    "tube_at_a_place",
+]
+
+UV = r"\b(?:uv\w*|tubes?|t5s?|t8s?|5\.0|10\.0|\d+ ?(?:%|percent))"
+LIGHT = r"\b(?:lights?|lamps?|bulbs?|uv\w*|tubes?)\b"
+HEAT = r"\b(?:temp\w*|hot\w*|warm\w*|heat\w*|cold\w*|cool\w*|bask\w*|degrees|chilly)\b"
+HEAT_LAMP = r"\b(?:heat|basking|halogen|flood|spot) ?(?:lamps?|bulbs?|lights?)\b"
+ASKS = (
+    r"\b(?:is|are|can|could|should|shall|do|does|what|whats|which|why|how|or|vs|yes or no|better"
+    r"|good|ok\w*|safe|bad|instead|recommend\w*|need|enough|any good)\b|\?"
+)
+FIT = r"\b(?:ok\w*|alright|all right|fine|good|safe|right|enough|too \w+|correct)\b"
+SHOULD = (
+    r"\b(?:should|needs?|right|normal|required?|requirements?|ideal|best|recommended|supposed"
+    r"|proper|care|parameters|does an?|do they (?:like|want))\b"
+)
+CHANGE = (
+    r"\b(?:bring|get\w*|lower|raise|drop|increase|reduce|too (?:hot|cold|high|low|warm)|can'?t"
+    r"|won'?t|only|stuck|hotter|cooler|warmer|down|up)\b"
+)
+
+
+def always(_asked: Asked) -> bool:
+    """Say yes: the words alone decide."""
+    return True
+
+
+NO_PLAN = r"\bwatt|\bgetting an? (?:new )?(?:uv|bulb|tube|lamp)"
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """A question, the words that ask it (all patterns), those that rule it out, and what else."""
+
+    name: str
+    asks: tuple[str, ...]
+    unless: str = ""
+    when: Callable[[Asked], bool] = always
+
+    def fits(self, asked: Asked) -> bool:
+        """Say whether the words ask this."""
+        if self.unless and asked.says(self.unless):
+            return False
+        return all(asked.says(pattern) for pattern in self.asks) and self.when(asked)
+
+
+def few(asked: Asked) -> bool:
+    """Say whether nothing of a set-up was told that an answer would have to look at."""
+    return not (asked.uv or asked.warmth or asked.at_a_distance)
+
+
+def tells_a_set_up(asked: Asked) -> bool:
+    """Say whether something of the UV and of the warmth was told."""
+    return asked.uv and asked.warmth
+
+
+def tube_at_a_place(asked: Asked) -> bool:
+    """Say whether a tube was told and how far away it is."""
+    return asked.told.tube is not None and (asked.at_a_distance or bool(asked.so_close))
+
+
+def only_the_night(asked: Asked) -> bool:
+    """Say whether a room's night was told, and no lamp."""
+    return bool(asked.told.all(FactName.ROOM_NIGHT)) and few(asked) and not asked.lamps
+
+
+def tells_anything(asked: Asked) -> bool:
+    """Say whether more was told than the animal."""
+    return len(asked.told.facts) > bool(asked.told.animal)
+
+
+def only_an_animal(asked: Asked) -> bool:
+    """Say whether an animal was named, and no figure that would have to be looked at."""
+    return bool(asked.told.animal) and few(asked) and not asked.lamps and not asked.says(r"\d")
+
+
+HOME = r"\b(?:set[- ]?up|tank|viv\w*|enclosure|cage)\b"
+ONLY_A_FIGURE = (
+    r"^(?:so |and )?(?:how (?:hot|cold|warm|big|long|far|much|high) is|what(?:'?s| is)) "
+    r"[-+]?\d[\d.,]* ?(?:°|degrees?)? ?(?:inch(?:es)?|in|cm|mm|ft|feet|fahrenheit|celsius|[cf])\W*$"
+)
+ONE_OR_OTHER = r"\b\d+(?:\.0)? ?%? or (?:an? )?\d+(?:\.0)? ?%?"
+IN_UNITS = (
+    r"\bconvert\b|\b(?:in|to|into|as) (?:an? )?(?:°?[cf]|inch(?:es)?|cm|mm|met(?:er|re)s?|feet|ft"
+    r"|centi\w+|fahrenheit|celsius)\b|\bhow many (?:inches|cm|centim\w+|feet|mm)\b"
+)
