@@ -54,8 +54,10 @@ def _found(asked: Asked, context: Context) -> Routed | Reply:
         return _to(name, asked)
     if page := page_explaining(asked):
         return Routed("guide", {"page": page})
-    if names := possible(asked) or _OF_ANY_ANIMAL * asked.about_an_animal:
+    if names := possible(asked):
         return offer(names, asked, context)
+    if asked.about_an_animal:
+        return offer(_OF_ANY_ANIMAL, asked, context, "when-to-call-a-vet")
     raise NotUnderstoodError(asked.said, _ACCEPTED, _EXAMPLE, "question")
 
 
@@ -92,6 +94,7 @@ def lacking_reply(
         missing,
         mesh=asked.under_mesh,
         other=other if routed.command != other else "",
+        of_other=filled(other, asked) if other else {},
     )
 
     def understands(sentence: str) -> bool:

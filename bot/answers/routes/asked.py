@@ -73,7 +73,13 @@ class Asked:
     @cached_property
     def so_close(self) -> str:
         """The one length that is asked to be too close or too far; else nothing."""
-        if not self.says(r"\btoo (?:close|far|near|high|low)\b"):
+        asks = (
+            r"\btoo (?:close|far|near|high|low)\b"
+            r"|\b\d+ ?(?:in|inch(?:es)?|cm) (?:\w+ ){0,2}"
+            r"(?:ok\w*|fine|good|enough|away|right|safe)\b"
+        )
+        taken = (FactName.TUBE_LENGTH, FactName.ENCLOSURE, FactName.ENCLOSURE_LENGTH)
+        if not self.says(asks) or any(self.told.all(fact) for fact in taken):
             return ""
         found = [match[0] for match in _LENGTH.finditer(self.words)]
         return found[0] if len(found) == 1 else ""
@@ -110,6 +116,13 @@ class Asked:
         """The meter readings with their distances."""
         rows = (said.value for said in self.told.all(FactName.UVI_AT))
         return tuple(row for row in rows if isinstance(row, PlacedReading))
+
+    @property
+    def reading_here(self) -> float | None:
+        """The one UV index that was read at the one distance told apart from it."""
+        rows = [said.value for said in self.told.all(FactName.UVI)]
+        value = rows[0] if len(rows) == 1 and self.at_a_distance else None
+        return value[0] if isinstance(value, tuple) and value[0] == value[1] else None
 
     @property
     def about_an_animal(self) -> bool:

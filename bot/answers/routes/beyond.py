@@ -32,7 +32,8 @@ _ILL = (
         r"|\b(?:clos\w+|shut\w*|keeps?) (?:his|her|its|their|both|one) eyes?\b"
     ),
     (
-        r"\b(?:drag\w*|can'?t|cannot|won'?t) (?:\w+ )?(?:back |hind )?"
+        r"\bfell\b|\b(?:can'?t|cannot|won'?t|not) (?:\w+ )?us(?:e|ing) (?:his|her|its|the)\b"
+        r"|\b(?:drag\w*|can'?t|cannot|won'?t) (?:\w+ )?(?:back |hind )?"
         r"(?:legs?|walk|move|climb|breathe)\b"
     ),
 )
@@ -64,7 +65,8 @@ _OTHER = (
         r"\b(?:live together|same tank|cohab\w*|tank ?mates?|roommates?|two in one|get along)\b"
         r"|\b(?:shar(?:e|ing)|together in)\b.*\b(?:tank|viv\w*|enclosure|cage)"
     ),
-    r"\bhow (?:old|big|long do|heavy)\b",
+    r"\bhow (?:old|big|long do|heavy|much (?:is|are|for))\b",
+    r"\b(?:banana|apple|grape|lettuce|kale|carrot|tomato|strawberr|blueberr|honey|cheese)\w*\b",
     r"\b(?:lifespan|live for|full grown|grow\w*|fat|obese|overweight)\b",
     r"\b(?:what|how|which) (?:size|big|large)\b.*\b(?:tank|viv\w*|enclosure|cage|terrarium)\b",
 )

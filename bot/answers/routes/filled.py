@@ -67,6 +67,9 @@ def _of_place(asked: Asked, _name: str) -> _Options:
 def _of_meter(asked: Asked, _name: str) -> _Options:
     rows = (f"{row.value:g} at {_text(row.distance)}" for row in asked.readings)
     readings = ", ".join(rows)
+    if not readings and asked.reading_here is not None:
+        distance = dict(_typed(asked.told, "distance", *_DISTANCES)).get("distance")
+        readings = f"{asked.reading_here:g} at {distance}" if distance else ""
     if readings:
         yield "readings", readings
     yield from _screen(asked.told)
@@ -159,7 +162,11 @@ def _of_lamp(asked: Asked, _name: str) -> _Options:
 
 
 def _of_words(asked: Asked, _name: str) -> _Options:
-    yield "setup", asked.said
+    # Words that tell nothing of a set-up are none.
+    if len(asked.told.facts) > bool(asked.told.animal):
+        yield "setup", asked.said
+    elif asked.told.animal:
+        yield "animal", asked.told.animal
 
 
 def _nothing(_asked: Asked, _name: str) -> _Options:

@@ -6,7 +6,7 @@ else the question as a line with options, which always is.
 
 import re
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from bot.answers.linking import page_links
 from bot.answers.routes.offered import complete, example_of
@@ -114,6 +114,17 @@ _OF_ONE = {
         "on slate",
     ),
 }
+_CALLED = {
+    "surface": "basking surface",
+    "watts": "lamp of",
+    "lid": "lid:",
+    "material": "walls of",
+    "reading": "the gun shows",
+    "lamp_on": "lamp on for",
+    "setup": "your set-up:",
+    "screen": "screen:",
+    "reflector": "fixture:",
+}
 _NUMBERS = (
     "",
     "one more thing",
@@ -129,7 +140,8 @@ _PLAIN = re.compile(r"[A-Za-z0-9 .,%'°/+-]{3,160}")
 class Lacking:
     """A question that was found in free words, and the options it lacks.
 
-    ``said`` is the sentence, ``mesh`` says that mesh of an unknown kind was heard in it.
+    ``said`` is the sentence, ``mesh`` says that mesh of an unknown kind was heard in it,
+    ``other`` is what else may have been meant, with its options.
     """
 
     name: str
@@ -138,6 +150,7 @@ class Lacking:
     missing: Sequence[str]
     mesh: bool = False
     other: str = ""
+    of_other: Mapping[str, str] = field(default_factory=dict)
 
 
 def still_needed(
@@ -150,12 +163,12 @@ def still_needed(
     example = _example(lacking, things, understands, context.units)
     steps = [f"For example: {example}"]
     if lacking.other:
-        steps.append(f"Or did you mean: {example_of(lacking.other, _animal(lacking.given))}")
+        steps.append(f"Or did you mean: {example_of(lacking.other, lacking.of_other)}")
     return Reply(
         command=lacking.name,
         status="problem",
         title=QUESTIONS[lacking.name].purpose,
-        answer=f"{first}Tell me {many}: {wanted}. Then ask again with {_it(things)} in your words.",
+        answer=f"{first}Tell me {many}: {wanted}. Then ask again and add {_it(things)}.",
         rows=_heard(lacking.given),
         steps=tuple(steps),
         guide=page_links(dict.fromkeys(thing.page for thing in things), context.guide_url),
@@ -166,13 +179,9 @@ def _it(things: Sequence[_Thing]) -> str:
     return "it" if len(things) == 1 else "them"
 
 
-def _animal(given: Mapping[str, str]) -> dict[str, str]:
-    return {name: text for name, text in given.items() if name == "animal"}
-
-
 def _heard(given: Mapping[str, str]) -> tuple[Row, ...]:
     told = ", ".join(
-        text if name == "animal" else f"{name.replace('_', ' ')} {text}"
+        text if name == "animal" else f"{_CALLED.get(name, name)} {text}"
         for name, text in given.items()
         if text != NOT_SURE
     )

@@ -19,19 +19,23 @@ __all__ = ["complete", "example_of", "offer", "offer_lamps"]
 _MOST = 3
 
 
-def offer(names: tuple[str, ...], asked: Asked, context: Context) -> Reply:
-    """Return the questions that may be meant, filled with what was heard and with examples."""
+def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -> Reply:
+    """Return the questions that may be meant, filled with what was heard and with examples.
+
+    ``pages`` are guide pages that help beside those of the questions.
+    """
     lines = tuple(
         f"{QUESTIONS[name].purpose}: {example_of(name, filled(name, asked))}"
         for name in names[:_MOST]
     )
-    return _choice(lines, [QUESTIONS[name].page for name in names[:_MOST]], context)
+    return _choice(lines, [*pages, *(QUESTIONS[name].page for name in names[:_MOST])], context)
 
 
 def offer_lamps(asked: Asked, context: Context) -> Reply:
     """Return one question for each kind of lamp that is set against another."""
     lines = tuple(
-        f"About a {kind}: {join_line('lamp', {'kind': kind})}" for kind in asked.lamps[:_MOST]
+        f"About {'an' if kind[0] in 'aeiou' else 'a'} {kind}: {join_line('lamp', {'kind': kind})}"
+        for kind in asked.lamps[:_MOST]
     )
     return _choice(lines, [QUESTIONS["lamp"].page, "heat-sources"], context)
 

@@ -15,6 +15,11 @@ _UV_GOES = (
 )
 # Pages for a whole question, the surest first: all of the patterns must be found.
 _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("sun-and-shade", (r"\b(?:ferguson|uvb?|uvi) zones?\b",)),
+    (
+        "measuring-temperatures",
+        (r"\bthermometers?\b", r"\b(?:don'?t have|have no|no|without|need|buy|get)\b"),
+    ),
     (
         "fire-and-electrical-safety",
         (r"\b(?:fires?|electric\w*|plugs?|sockets?|outlets?|extension cords?|short circuit)\b",),
@@ -73,7 +78,8 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
             r"\b(?:uv\w*|tubes?|t5)\b",
             (
                 r"\b(?:replac\w+|renew|wear\w* out|worn|expire\w*|go(?:es)? bad|lasts?|lifespan|old"
-                r"|fad(?:e|es|ing)|still (?:good|works?|working)|run out)\b"
+                r"|fad(?:e|es|ing)|still (?:good|works?|working)|run out"
+                r"|flicker\w*|dim|dark ends?|black ends?|broken|used|second ?hand|how old)\b"
                 r"|\b(?:how often|when)\b.*\b(?:chang\w+|swap\w*|new)\b"
             ),
         ),

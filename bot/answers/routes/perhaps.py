@@ -21,7 +21,7 @@ _POSSIBLE = (
     Rule("distance", (UV,)),
     Rule("tube", (UV,)),
     Rule("temps", (HEAT,), when=lambda a: a.warmth),
-    Rule("watts", (rf"{HEAT_LAMP}|\bwatt\w*|\b(?:heat|warm)\b",), r"\bnight"),
+    Rule("watts", (rf"{HEAT_LAMP}|\bbulbs?\b|\bwatt\w*|\b(?:heat|warm)\b",), r"\bnight"),
     Rule("hours", (r"\blight(?:s|ing)?\b",)),
     Rule(
         "needs",

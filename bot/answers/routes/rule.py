@@ -23,6 +23,7 @@ __all__ = [
     "Rule",
     "always",
     "few",
+    "only_a_reading",
     "only_an_animal",
     "only_the_night",
     "tells_a_set_up",
@@ -96,6 +97,11 @@ def only_the_night(asked: Asked) -> bool:
 def tells_anything(asked: Asked) -> bool:
     """Say whether more was told than the animal."""
     return len(asked.told.facts) > bool(asked.told.animal)
+
+
+def only_a_reading(asked: Asked) -> bool:
+    """Say whether a meter reading at a distance was told, and nothing that it is checked with."""
+    return asked.reading_here is not None and not (asked.warmth or asked.told.tube)
 
 
 def only_an_animal(asked: Asked) -> bool:

@@ -18,6 +18,7 @@ from bot.answers.routes.rule import (
     UV,
     Rule,
     few,
+    only_a_reading,
     only_an_animal,
     tells_a_set_up,
     tells_anything,
@@ -39,6 +40,7 @@ _RULES = (
     ),
     Rule("check", (), when=lambda a: bool(a.readings) and a.warmth),
     Rule("meter", (), when=lambda a: bool(a.readings)),
+    Rule("meter", (), when=only_a_reading),
     Rule("check", (), when=lambda a: bool(a.told.all(FactName.UVI)) and a.about_an_animal),
     Rule(
         "decline",
@@ -79,7 +81,10 @@ _RULES = (
     ),
     Rule(
         "air",
-        (r"\bwatt\w*\b|\b\d+ ?w\b|\b(?:heat|warm)\b", r"\b(?:enough|heat|warm|hold|keep)\b"),
+        (
+            r"\bwatt\w*\b|\b\d+ ?w\b|\b(?:heat|warm|bulb|lamp)\b",
+            r"\b(?:enough|heat|warm|hold|keep|gets?|reach)\b",
+        ),
         r"\b(?:mat|rock|night)\b|\bwhat watt|\bhow many watt|\bbasking\b",
         lambda a: a.told.size is not None and not a.uv,
     ),
@@ -190,7 +195,10 @@ _RULES = (
     ),
     Rule(
         "needs",
-        (SHOULD, rf"{HEAT}|{UV}|\bneeds?\b|\bhumid\w*|\b(?:lights?|lighting|care)\b"),
+        (
+            SHOULD,
+            rf"{HEAT}|{UV}|\bneeds?\b|\bhumid\w*|\b(?:lights?|lighting|care|requirements|parameters)\b",
+        ),
         r"\b(?:reflector|need to know|thermostat|dimmer|meter)\b|\bwhy\b|\bhow (?:do|can) i\b"
         r"|\bwhat (?:do|should) i (?:do|feed)\b",
         lambda a: bool(a.told.animal) and few(a),
