@@ -80,3 +80,40 @@ async def test_a_form_of_another_kind_is_left_alone(world: World, bot: Maker) ->
         exchange = await world.begin_form(form)
         await world.slash("help")
     assert exchange.callback is None
+
+
+async def test_what_was_heard_in_free_words_fills_the_form_of_the_question_they_meant(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        asked = await world.slash("ask", {"question": "which uvb for my ball python in a 4ft viv"})
+        assert "Tell me two more things" in asked.text
+        form = await world.press(asked, "Change and ask again")
+        whole = await world.submit(form, {"distance": "14 in", "screen": "none"})
+    assert form.fields["animal"]["value"] == "royal python"
+    assert form.fields["enclosure"]["value"] == "4 ft"
+    assert {"distance", "screen"} <= set(form.fields)
+    assert "tube distance:14 in screen:none animal:royal python enclosure:4 ft" in whole.text
+
+
+async def test_the_form_has_room_for_the_animal_where_only_that_was_missing(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        asked = await world.slash("ask", {"question": "my basking is 118f, too hot?"})
+        assert "which animal it is" in asked.text
+        form = await world.press(asked, "Change and ask again")
+        whole = await world.submit(form, {"animal": "bearded dragon"})
+    assert form.fields["basking"]["value"] == "118 F"
+    assert "temps basking:118 F animal:bearded dragon" in whole.text
+
+
+async def test_free_words_that_may_mean_several_things_come_back_in_their_form(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        asked = await world.slash("ask", {"question": "beardie help please"})
+        form = await world.press(asked, "Change and ask again")
+        whole = await world.submit(form, {"question": "what does a beardie need"})
+    assert form.fields["question"]["value"] == "beardie help please"
+    assert "What a bearded dragon needs" in whole.text

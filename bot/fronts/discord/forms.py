@@ -86,7 +86,13 @@ def _chosen(question: Question) -> list[QueryOption]:
     options, wrong = _options(question), _not_understood(question)
     ranked = sorted(
         options,
-        key=lambda o: (o.name not in wrong, not o.required, o.name not in question.given),
+        key=lambda o: (
+            o.name not in wrong,
+            not o.required,
+            o.name not in question.given,
+            # Not required, yet most answers want it.
+            o.completes != "animal",
+        ),
     )
     chosen = ranked[:_MOST_FIELDS]
     return [option for option in options if option in chosen]
