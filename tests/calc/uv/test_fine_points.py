@@ -1,17 +1,28 @@
 """Fine points of the ultraviolet engine, each worked out in another way than the engine does."""
 
-from math import exp, hypot, log
+from datetime import date, timedelta
+from math import degrees, exp, hypot, log
 
 import numpy as np
 import pytest
 
+from calc.sources import bibliography
 from calc.uv.choice import LengthFit, tube_length_for
 from calc.uv.decline import DatedReading, Trend, decline_of, trend_at
-from calc.uv.dose import safe_time
+from calc.uv.dose import clear_sky_uvi, declination_rad, safe_time, sun_day
 from calc.uv.lamp import AgeBand, Fixture, Lamp, age_band, lamp_constant, uvi_at
 from calc.uv.meter import Reading, fit_readings, screen_from_readings
 from calc.uv.patches import Platform, patches
-from calc.uv.placement import SAFE_MINIMUM_M, check_place, place, spot
+from calc.uv.placement import (
+    COMFORTABLE_MINIMUM_M,
+    SAFE_MINIMUM_M,
+    Placement,
+    Reason,
+    check_place,
+    place,
+    spot,
+)
+from calc.uv.residuals import Pattern, pattern_of
 from calc.uv.screen import NoScreen, Weave
 from calc.uv.section import Box, HungTube, uvi_field
 
@@ -32,6 +43,15 @@ def test_a_tube_outside_the_half_and_two_thirds_is_near_or_none() -> None:
     assert fits == set(LengthFit)
 
 
+@pytest.mark.parametrize("length", [0.549, 0.849])
+def test_a_tube_exactly_as_long_as_the_box_still_goes_in(length: float) -> None:
+    longer = tube_length_for(length).longer
+    assert longer is not None
+    assert longer.face_to_face_m == length
+    shorter_box = tube_length_for(length - 1e-6).longer
+    assert shorter_box is None or shorter_box.face_to_face_m < length
+
+
 def on_each_side_of_the_tube(y_m: float) -> tuple[float, bool]:
     """Return the least way from the tube to a platform's back, and what is said of it."""
     tube = HungTube(LAMP, 0.6, 0.3, 0.5, NoScreen())
@@ -45,6 +65,15 @@ def test_how_near_a_back_is_goes_by_the_way_to_the_side_too() -> None:
     told = [on_each_side_of_the_tube(y / 100.0) for y in range(12, 48)]
     assert {near for way, near in told if way < SAFE_MINIMUM_M} == {True}
     assert {near for way, near in told if way > SAFE_MINIMUM_M} == {False}
+
+
+def test_how_near_a_back_is_goes_by_the_way_past_the_end_too() -> None:
+    tube = HungTube(LAMP, 0.6, 0.3, 0.5, NoScreen())
+    end = 0.6 + LAMP.lit_length_m / 2.0
+    for past in (-0.05, 0.02, 0.06, 0.09, 0.11, 0.13, 0.14, 0.2):
+        platform = Platform(end + past, end + past + 0.02, 0.29, 0.31, 0.42)
+        found = patches([tube], BOX, platform, 0.0, 3.0, 5.0)
+        assert found.too_near is (hypot(max(past, 0.0), 0.08) < SAFE_MINIMUM_M)
 
 
 def test_a_place_too_near_to_answer_is_one_within_five_centimetres_of_the_lit_part() -> None:
@@ -131,3 +160,82 @@ def test_a_tube_that_falls_has_a_first_a_likely_and_a_last_day_where_its_band_cr
 def test_a_very_strong_sun_still_has_a_safe_time() -> None:
     assert safe_time(100.0).seconds > 0.0
     assert not safe_time(100.0).whole_day
+
+
+@pytest.mark.parametrize("day_of_year", [47, 135, 258, 288, 318])
+def test_a_sun_straight_overhead_is_answered(day_of_year: int) -> None:
+    # The days of klein1977 for these months; there rounding lifts a cosine over 1.
+    month = (date(2025, 12, 31) + timedelta(days=day_of_year)).month
+    straight = float(clear_sky_uvi(1.0))
+    overhead = degrees(declination_rad(day_of_year))
+    for step in range(-200, 200):
+        noon = sun_day(overhead + step * 1e-10, month).noon_uvi
+        assert noon.best == pytest.approx(straight)
+
+
+def read_once(uvi: float, low: float = 3.0) -> tuple[float, float, float]:
+    """Return what one reading may be wrong by, and when it was taken and is to be taken again."""
+    found = decline_of([DatedReading(40.0, uvi)], low)
+    assert found.now.best == uvi
+    assert found.now.high / uvi == pytest.approx(uvi / found.now.low)
+    return found.now.high / uvi, found.first_day, found.read_again_day
+
+
+@pytest.mark.parametrize("uvi", [0.2, 0.6, 4.0, 12.0])
+def test_a_weak_reading_is_doubted_by_its_last_digit_too(uvi: float) -> None:
+    # Two readings repeat to 5 % each; a digit of 0.1 stands at 0.06.
+    factor, first, _ = read_once(uvi)
+    assert log(factor) == pytest.approx(1.645 * hypot(log(1.05), log(1.05), 0.06 / uvi))
+    assert first == 40.0
+
+
+def test_a_reading_that_may_be_too_low_already_is_repeated_soon() -> None:
+    assert read_once(3.1)[2] == 40.0 + 14.0
+    assert read_once(2.0)[2] == 40.0 + 14.0
+    assert read_once(6.0)[2] == 40.0 + 90.0
+
+
+def test_a_line_begins_on_the_first_day_and_a_lamp_surely_too_weak_has_no_day_to_come() -> None:
+    readings = [DatedReading(float(day), 6.0 * exp(-day / 100.0)) for day in (130, 10, 50, 90)]
+    found = decline_of(readings, 4.0)
+    assert (found.first_day, found.last_day) == (10.0, 130.0)
+    assert found.now.high < 4.0
+    assert found.earliest_day == found.latest_day == 130.0
+
+
+@pytest.mark.parametrize(("wide", "pattern"), [(1.97, "CONSISTENT"), (2.03, "SCATTERED")])
+def test_readings_scatter_where_chi_squared_is_four_for_each_degree(
+    wide: float, pattern: str
+) -> None:
+    off = np.array([wide, -wide, 0.0])
+    same = np.full(3, 0.3)
+    assert pattern_of(off, np.ones(3), same, np.arange(3)) is Pattern[pattern]
+
+
+def test_the_doubt_of_a_fit_has_its_source() -> None:
+    fit = fit_readings([Reading(0.3, 5.0), Reading(0.4, 3.5)], LAMP)
+    assert fit.fit.source in bibliography()
+
+
+def told(found: Placement) -> tuple[float, float, float]:
+    return found.low_uvi, found.high_uvi, found.target_uvi
+
+
+@pytest.mark.parametrize(("low", "high"), [(3.0, 5.0), (0.0, 1.0), (16.0, 20.0), (0.02, 0.08)])
+def test_a_placement_tells_the_range_it_went_by_whether_it_fits_or_not(
+    low: float, high: float
+) -> None:
+    wanted = (low * high) ** 0.5 if low else high / 2.0
+    assert told(place(LAMP, NoScreen(), low, high)) == pytest.approx((low, high, wanted))
+
+
+def test_each_end_held_for_safety_is_told_as_that_end() -> None:
+    safe = spot(LAMP, SAFE_MINIMUM_M, NoScreen()).uvi.best
+    start = spot(LAMP, COMFORTABLE_MINIMUM_M, NoScreen()).uvi.best
+    target = (safe + start) / 2.0
+    high = 1.1 * safe
+    found = place(LAMP, NoScreen(), target**2 / high, high)
+    assert found.reasons == (
+        Reason.NEAR_END_HELD_FOR_SAFETY,
+        Reason.START_NEARER_THAN_COMFORT,
+    )

@@ -119,6 +119,18 @@ def test_a_platform_must_lie_in_the_box(
     assert (caught.value.low, caught.value.high, caught.value.unit) == (0.0, high, "m")
 
 
+@pytest.mark.parametrize(
+    ("ends", "name"),
+    [((0.4, 0.3, 0.1, 0.2), "platform length"), ((0.1, 0.2, 0.5, 0.4), "platform depth")],
+)
+def test_a_platform_must_have_an_extent(ends: tuple[float, float, float, float], name: str) -> None:
+    with pytest.raises(OutsideModelError) as caught:
+        Platform(*ends, 0.3)
+    assert (caught.value.name, caught.value.unit) == (name, "m")
+    assert caught.value.value == pytest.approx(-0.1)
+    assert (caught.value.low, caught.value.high) == (0.0, inf)
+
+
 def test_a_back_in_the_tube_is_refused() -> None:
     with pytest.raises(OutsideModelError) as caught:
         over(Platform(0.15, 0.45, 0.1, 0.4, 0.8))
@@ -137,6 +149,7 @@ def test_the_range_wanted_must_be_in_order_and_below_twenty() -> None:
         with pytest.raises(OutsideModelError) as caught:
             check_range(low, high)
         assert (caught.value.name, caught.value.low, caught.value.high) == (name, *ends)
+        assert caught.value.unit == ""
 
 
 def test_there_are_limits_to_how_many() -> None:
