@@ -14,6 +14,7 @@ from bot.answers.animals import AnimalNotNamedError
 from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
+from bot.answers.setup_told import names_an_animal
 from bot.answers.unread import asked_line, missing_sentence, refusal, unnamed_sentence
 from bot.command import Command, Routed
 from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
@@ -264,7 +265,9 @@ def _command_of(line: str) -> tuple[Command, str]:
 
 def _is_sentence(line: str) -> bool:
     """Say whether a line is told in free words, and is no mistyped question with options."""
-    return len(line.split()) >= _FEWEST_WORDS and not _OPTION.search(line)
+    if _OPTION.search(line):
+        return False
+    return len(line.split()) >= _FEWEST_WORDS or names_an_animal(line)
 
 
 def _accepted_commands(word: str) -> str:

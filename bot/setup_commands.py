@@ -10,11 +10,12 @@ __all__ = ["SETUP_COMMANDS"]
 SETUP_COMMANDS: tuple[Command, ...] = (
     Command(
         name="ask",
-        summary="Any question in your own words; I find out which one it is",
+        summary="Any question in your own words; I tell what I still need, in plain words",
         query=AskQuery,
         route=route,
         lacks=lacking_reply,
         examples=(
+            "ask does my leopard gecko need uvb",
             "ask how far should a 6% tube be with a shiny hood and no screen, leopard gecko",
             "ask do i need heat at night for my corn snake if the room drops to 58F",
         ),

@@ -13,6 +13,8 @@ from bot.reply import Reply, Row, Table
 
 __all__ = ["answer_help"]
 
+_OWN_WORDS = "ask what temperature does a bearded dragon need"
+
 
 def answer_help(
     query: HelpQuery,
@@ -65,6 +67,7 @@ def _all(commands: Sequence[Command], groups: Mapping[str, str]) -> Reply:
             rows=(*alone, *((f"{name} …", about) for name, about in groups.items())),
         ),
         steps=(
+            f"Not sure which one? Say it in your own words: {_OWN_WORDS}",
             f"Try: {commands[0].examples[0]}",
             f"More about one question: help {commands[0].name}, or help {next(iter(groups))}",
         ),

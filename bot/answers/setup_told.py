@@ -14,7 +14,7 @@ from bot.language.sizes import Size
 from bot.queries.options import Query
 from calc.animals import animals
 
-__all__ = ["Said", "Told", "told_by"]
+__all__ = ["Said", "Told", "names_an_animal", "told_by"]
 
 Kind = TypeVar("Kind")
 
@@ -162,6 +162,11 @@ def told_by(words: str, query: Query) -> Told:
             facts[said.name] = (*facts.get(said.name, ()), _said(said))
     unclear = tuple(ask for ask in heard.questions if ask.name not in settled)
     return Told(facts, unclear, tuple(facts))
+
+
+def names_an_animal(words: str) -> bool:
+    """Say whether free words name an animal, by any of its names."""
+    return bool(hear(words, known_animals()).all(FactName.ANIMAL))
 
 
 def _said(fact: Fact) -> Said[object]:

@@ -21,6 +21,11 @@ def test_a_sentence_without_a_command_is_understood_and_says_how() -> None:
     assert ask(f"ask {TOLD}", anyone()).command == ask(TOLD, anyone()).command == "check"
 
 
+@pytest.mark.parametrize("line", ["beardie", "leopard gecko?", "corn snake temps"])
+def test_the_name_of_an_animal_is_asked_what_it_needs(line: str) -> None:
+    assert (ask(line, anyone()).command, ask(line, anyone()).status) == ("needs", "ok")
+
+
 def anyone() -> Preferences:
     return Preferences()
 

@@ -26,6 +26,7 @@ __all__ = [
     "only_a_reading",
     "only_an_animal",
     "only_the_night",
+    "says_just_an_animal",
     "tells_a_set_up",
     "tells_anything",
     "tube_at_a_place",
@@ -77,6 +78,11 @@ class Rule:
 def few(asked: Asked) -> bool:
     """Say whether nothing of a set-up was told that an answer would have to look at."""
     return not (asked.uv or asked.warmth or asked.at_a_distance)
+
+
+def says_just_an_animal(asked: Asked) -> bool:
+    """Say whether the name of an animal is all that was said."""
+    return any(said.words == asked.said.strip(" ?!.") for said in asked.told.all(FactName.ANIMAL))
 
 
 def tells_a_set_up(asked: Asked) -> bool:

@@ -13,6 +13,8 @@ from bot.answers.routes.rule import (
     HEAT_LAMP,
     HOME,
     IN_UNITS,
+    NO_PLAN,
+    ONE_OR_OTHER,
     ONLY_A_FIGURE,
     SHOULD,
     UV,
@@ -20,6 +22,8 @@ from bot.answers.routes.rule import (
     few,
     only_a_reading,
     only_an_animal,
+    only_the_night,
+    says_just_an_animal,
     tells_a_set_up,
     tells_anything,
     tube_at_a_place,
@@ -30,6 +34,7 @@ __all__ = ["fitting"]
 
 
 _RULES = (
+    Rule("needs", (), when=says_just_an_animal),
     Rule("convert", (ONLY_A_FIGURE,), when=lambda a: bool(a.amount)),
     Rule("convert", (IN_UNITS,), when=lambda a: bool(a.amount) and not a.told.animal),
     Rule("surface", (r"\bguns?\b|\binfra ?red\b",), when=lambda a: bool(a.degrees and a.surface)),
@@ -58,10 +63,7 @@ _RULES = (
             ),
         ),
         r"\bcheck\b|\bneed (?:at night|uv\w*)\b",
-        lambda a: (
-            not tells_a_set_up(a)
-            and not a.says(r"\bwatt|\bgetting (?:an?) (?:new )?(?:uv|bulb|tube|lamp)")
-        ),
+        lambda a: not tells_a_set_up(a) and not a.says(NO_PLAN),
     ),
     Rule(
         "hours",
@@ -125,7 +127,7 @@ _RULES = (
     Rule(
         "night",
         (),
-        when=lambda a: bool(a.told.all(FactName.ROOM_NIGHT)) and few(a) and not a.lamps,
+        when=only_the_night,
     ),
     Rule("check", (r"\b(?:check|rate|review|critique|look at)\b", HOME), when=tells_anything),
     Rule("check", (r"\bset[- ]?up\b", FIT), when=tells_anything),
@@ -135,9 +137,7 @@ _RULES = (
         r"\bhow (?:far|high|close|many)\b",
         lambda a: bool(a.lamps) and not a.warmth and not a.told.tube and not a.readings,
     ),
-    Rule(
-        "tube", (UV, r"\b\d+(?:\.0)? ?%? or (?:an? )?\d+(?:\.0)? ?%?"), when=lambda a: not a.warmth
-    ),
+    Rule("tube", (UV, ONE_OR_OTHER), when=lambda a: not a.warmth),
     Rule(
         "tube",
         (
