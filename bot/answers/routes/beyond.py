@@ -22,10 +22,11 @@ _ILL = (
         r"|twitch\w*|tremors?|shaking|paraly\w+|prolapse\w*|vomit\w*|regurg\w*|throw\w* up|diarr\w+"
         r"|runny poop|mouth rot|scale rot|mbd|metabolic bone|rubbery|soft (?:jaw|bones?|shell)"
         r"|egg ?bound|dying|dead|sick|ill|unwell|injur\w+|wounds?|hurt itself|infect\w*"
-        r"|parasites?|mites|sunken|skinny|thin|runny nose|stuck eye\w*|los(?:t|ing) weight"
+        r"|parasites?|mites|sunken|skinny|thin|runny nose|panting|stuck eye\w*|los(?:t|ing) weight"
         r"|weight loss|abscess|lumps?"
         r"|got burn(?:t|ed)|burn(?:t|ed)? (?:his|her|its|on (?:his|her|its))|burns? on)\b"
     ),
+    r"\b(?:shell|jaw|bones?) (?:is|are|feels?|seems?|got) (?:\w+ )?(?:soft|rubbery)\b",
     r"\b(?:bubbles?|foam|discharge)\b.*\b(?:nose|mouth|eyes?)\b",
     (
         r"\beyes?\b.*\b(?:closed|shut|swollen|sunken|won'?t open)\b"

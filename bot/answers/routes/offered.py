@@ -7,6 +7,7 @@ from pydantic import ValidationError
 from bot.answers.linking import page_links
 from bot.answers.routes.asked import Asked
 from bot.answers.routes.filled import filled
+from bot.answers.routes.pages import page_near
 from bot.answers.routes.questions import QUESTIONS
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length
@@ -28,6 +29,8 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
         f"{QUESTIONS[name].purpose}: {example_of(name, filled(name, asked))}"
         for name in names[:_MOST]
     )
+    if near := page_near(asked):
+        lines += (f"Read about it: {join_line('guide', {'page': near})}",)
     return _choice(lines, [*pages, *(QUESTIONS[name].page for name in names[:_MOST])], context)
 
 

@@ -15,6 +15,8 @@ _UV_GOES = (
 )
 # Pages for a whole question, the surest first: all of the patterns must be found.
 _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("reflectors", (r"\b(?:dust\w*|dirty|wipe|clean\w*)\b", r"\b(?:uv\w*|tubes?|lamps?|bulbs?)\b")),
+    ("dimmers-and-wattage", (r"\bdim(?:med|ming|mers?)?\b", r"\b(?:heat|bask\w*|lamps?|bulbs?)\b")),
     ("sun-and-shade", (r"\b(?:ferguson|uvb?|uvi) zones?\b",)),
     (
         "measuring-temperatures",
@@ -114,7 +116,7 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
         (
             r"\b(?:mesh|screens?|glass|plastic|plexi\w*|acrylic|perspex|polycarbonate|windows?)\b",
             rf"\b(?:uv\w*|lights?|tubes?|sun\w*)\b|{_UV_GOES}",
-            rf"{_UV_GOES}|\b(?:bad|ok\w*|why|does|how much)\b",
+            rf"{_UV_GOES}|\b(?:bad|ok\w*|why|does|how (?:much|thick|fine)|useless|worth)\b",
         ),
     ),
     ("reflectors", (r"\breflectors?\b", r"\b(?:what|do|does|is|are|why|need|worth|matter)\b")),

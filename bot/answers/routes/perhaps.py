@@ -1,7 +1,7 @@
 """Which questions free words may mean where they surely mean none: each is offered."""
 
 from bot.answers.routes.asked import Asked
-from bot.answers.routes.rule import CHANGE, HEAT, HEAT_LAMP, LIGHT, UV, Rule
+from bot.answers.routes.rule import CHANGE, HEAT, HEAT_LAMP, LIGHT, UV, Rule, only_an_animal
 
 __all__ = ["possible"]
 
@@ -12,6 +12,9 @@ _SINCE = (
 )
 _ADVICE = r"\b(?:help|new|beginner|first|advice|care|info|keep|tips?)\b"
 _POSSIBLE = (
+    Rule("check", (r"\b(?:uvi|uv index)\b.*\d",)),
+    Rule("surface", (r"\bguns?\b|\b(?:ir|infra ?red|laser) thermometers?\b",)),
+    Rule("needs", (rf"{HEAT}|{UV}",), when=only_an_animal),
     Rule("basking", (r"\bbask\w*|\bhot ?spot\b", CHANGE)),
     Rule("decline", (UV, _SINCE)),
     Rule("meter", (r"\bmeters?\b|\breadings?\b",)),

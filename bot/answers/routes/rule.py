@@ -112,7 +112,9 @@ def only_a_reading(asked: Asked) -> bool:
 
 def only_an_animal(asked: Asked) -> bool:
     """Say whether an animal was named, and no figure that would have to be looked at."""
-    return bool(asked.told.animal) and few(asked) and not asked.lamps and not asked.says(r"\d")
+    # Gallons say nothing that an answer has to look at.
+    figures = r"\b\d+(?![\d.]* ?gal)"
+    return bool(asked.told.animal) and few(asked) and not asked.lamps and not asked.says(figures)
 
 
 HOME = r"\b(?:set[- ]?up|tank|viv\w*|enclosure|cage)\b"

@@ -72,7 +72,7 @@ _RULES = (
                 r"\bhow (?:many hours|long)\b.*\b(?:lights?|uv\w*|lamps?|bulbs?|on|day)\b|\btimer\b"
                 r"|\b(?:day ?length|photoperiod|(?:light|night) cycle)\b"
                 r"|\bhours of (?:\w+ )?(?:light|uv\w*|day\w*)\b"
-                r"|\bwhen\b.*\blights?\b.*\b(?:on|off)\b"
+                r"|\b(?:whole|all|entire|every) day\b|\bwhen\b.*\blights?\b.*\b(?:on|off)\b"
                 r"|\bwhat time\b.*\b(?:lights?|uv\w*|lamps?)\b|\bhow long is (?:the|a) day\b"
                 r"|\b(?:lights?|day|days|hours)\b.*\b(?:winter|summer|seasons?|all year)\b"
                 r"|\b(?:winter|summer|seasons?)\b.*\b(?:lights?|days?|hours)\b"
