@@ -26,6 +26,8 @@ from bot.reply import Reply
 __all__ = ["lacking_reply", "route"]
 
 _FEWEST_FACTS = 2
+# A question stands at the beginning or the end of what is told; the rules look at no more of it.
+_MOST_AN_END = 300
 _ACCEPTED = "a question about UV, heat, nights or a whole set-up, with what you know of yours"
 _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen, bearded dragon"
 
@@ -112,8 +114,11 @@ def lacking_reply(
 
 
 def _asked(query: AskQuery) -> Asked:
-    words = query.question
-    return Asked(words, normalise(words).lower(), told_by(words, query))
+    said = query.question
+    words = normalise(said).lower()
+    if len(words) > 2 * _MOST_AN_END:
+        words = f"{words[:_MOST_AN_END]} {words[-_MOST_AN_END:]}"
+    return Asked(said, words, told_by(said, query))
 
 
 def _to(name: str, asked: Asked) -> Routed:

@@ -224,6 +224,13 @@ def test_a_fixture_and_a_mesh_not_told_are_not_known_and_every_way_is_looked_at(
     assert ask(words, Preferences()).status == "ok"
 
 
+@pytest.mark.parametrize("at_the_end", [False, True])
+def test_a_question_at_either_end_of_a_long_tale_is_found(at_the_end: bool) -> None:
+    tale, question = "we like her very much and " * 60, "how many hours of light for a corn snake"
+    found = routed(f"{tale}{question}" if at_the_end else f"{question}, {tale}")
+    assert (found.command, dict(found.given)) == ("hours", {"animal": "corn snake"})
+
+
 WORDS = sorted({word for row in EVERY for word in str(row["say"]).split()})
 SENTENCES = st.one_of(
     st.text(min_size=1, max_size=200),
