@@ -1,14 +1,18 @@
 """Fine points of the heat engine, each worked out in another way than the engine does."""
 
+from dataclasses import replace
 from itertools import pairwise
+from math import sqrt
 
 import pytest
 
 from calc.animals import animals
 from calc.heat.basking import Reading, watts_for
 from calc.heat.dimming import rerated_by_power, rerated_by_voltage
+from calc.heat.enclosure import Enclosure, Lid
 from calc.heat.first_wattage import LampShape, first_wattage
-from calc.heat.night import night_plan
+from calc.heat.judge import Step, judge
+from calc.heat.night import emitter_for, night_plan
 from calc.heat.readings import Doubtful, Place, Readings, Verdict, doubts_about, finding_for
 from calc.heat.sources_of_heat import find_heat_source, heat_source_names, heat_sources
 from calc.heat.thermometer import Surface, emissivity_of
@@ -135,3 +139,60 @@ def test_how_far_a_reading_is_off_is_the_way_to_the_nearest_end() -> None:
         low = finding_for(Place.COOL_AIR, target.low - off, DRAGON)
         high = finding_for(Place.COOL_AIR, target.high + off, DRAGON)
         assert (low.off_by_k, high.off_by_k) == pytest.approx((off, off))
+
+
+def test_a_closed_box_loses_air_by_its_vents_as_its_height_and_its_warmth_tell() -> None:
+    low, high = (Enclosure(1.2, 0.6, height, lid=Lid.SOLID) for height in (0.5, 1.0))
+    assert low.air_loss_w(10.0, 20.0) > 0.0
+    assert high.air_loss_w(10.0, 20.0) == pytest.approx(sqrt(2.0) * low.air_loss_w(10.0, 20.0))
+    # Four times the rise is eight times the loss, but for the thinner air inside.
+    warmer = low.air_loss_w(20.0, 20.0) / low.air_loss_w(5.0, 20.0)
+    assert warmer == pytest.approx(8.0 * sqrt((25.0 + 273.15) / (40.0 + 273.15)))
+
+
+@pytest.mark.parametrize("room", [0.0, 6.0, 12.0, 15.0])
+def test_an_emitter_is_one_that_emitters_are_sold_as(room: float) -> None:
+    plan = night_plan(DRAGON, room)
+    for size in (0.4, 0.6, 0.9, 1.2, 1.8):
+        found = emitter_for(Enclosure(size, size / 2.0, size / 2.0), plan, room)
+        assert found is not None
+        assert found.step_w is None or found.step_w in steps_sold(Family.DARK_EMITTER)
+        enough = [w for w in steps_sold(Family.DARK_EMITTER) if w >= found.need.total_w.best]
+        assert found.step_w == min(enough, default=None)
+
+
+def test_the_lamp_time_counts_for_what_is_read_by_day_and_not_at_night() -> None:
+    day = Readings(basking_surface_c=40.0, cool_air_c=25.0, warm_air_c=30.0)
+    for reading in (
+        day,
+        replace(day, warm_air_c=None),
+        replace(day, cool_air_c=None),
+        replace(day, basking_surface_c=None),
+    ):
+        assert doubts_about(replace(reading, lamp_on_h=1.0)) == (Doubtful.NOT_YET_A_READING,)
+        assert doubts_about(reading) == (Doubtful.LAMP_TIME_NOT_SAID,)
+        assert doubts_about(replace(reading, lamp_on_h=3.0)) == ()
+    assert doubts_about(Readings(night_low_c=18.0)) == ()
+
+
+@pytest.mark.parametrize(
+    ("readings", "is_in_beam"),
+    [
+        (Readings(basking_surface_c=40.0, warm_air_c=39.5, lamp_on_h=3.0), True),
+        (Readings(basking_surface_c=40.0, warm_air_c=39.0, lamp_on_h=3.0), False),
+        (Readings(cool_air_c=22.0, warm_air_c=32.5, lamp_on_h=3.0), True),
+        (Readings(cool_air_c=22.0, warm_air_c=32.0, lamp_on_h=3.0), False),
+    ],
+)
+def test_a_warm_probe_is_in_the_beam_within_a_degree_of_the_surface_or_ten_over_the_cool_end(
+    readings: Readings, is_in_beam: bool
+) -> None:
+    assert (Doubtful.WARM_PROBE_IN_BEAM in doubts_about(readings)) is is_in_beam
+
+
+def test_a_cool_end_as_hot_as_the_basking_spot_should_be_switches_the_lamp_off() -> None:
+    target = DRAGON.basking_surface_c
+    assert target is not None
+    for cool, is_off in ((target.low - 0.1, False), (target.low, True), (target.low + 1.0, True)):
+        steps = judge(Readings(cool_air_c=cool, lamp_on_h=3.0), DRAGON).steps
+        assert (Step.SWITCH_LAMP_OFF in steps) is is_off
