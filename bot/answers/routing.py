@@ -14,6 +14,7 @@ from bot.answers.routes.missing import Lacking, still_needed
 from bot.answers.routes.offered import offer, offer_lamps
 from bot.answers.routes.pages import page_asked, page_explaining
 from bot.answers.routes.perhaps import possible
+from bot.answers.routes.rule import tube_at_a_place
 from bot.answers.routes.rules import fitting
 from bot.answers.setup_told import told_by
 from bot.command import Routed
@@ -94,6 +95,8 @@ def lacking_reply(
         asked.said,
         routed.given,
         missing,
+        asked.animal_for_examples(context),
+        asked.kin,
         mesh=asked.under_mesh,
         other=other if routed.command != other else "",
         of_other=filled(other, asked) if other else {},
@@ -126,8 +129,10 @@ def _to(name: str, asked: Asked) -> Routed:
 
 
 def _told_much(asked: Asked) -> str:
-    """Return ``check`` where no question was asked but a set-up was told."""
+    """Return the question of who asked none but told a tube and its place, or a set-up."""
     told = asked.told
+    if tube_at_a_place(asked) and not (asked.warmth or told.reflector or told.screen):
+        return "uvi"
     if len(told.facts) - bool(told.animal) < _FEWEST_FACTS and not asked.warmth:
         return ""
     return "check" if asked.uv or asked.warmth or told.lamps else ""

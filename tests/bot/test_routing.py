@@ -213,6 +213,23 @@ def test_the_example_is_in_the_units_of_the_asker() -> None:
     assert "35 cm from the tube" in copied(reply)[0]
 
 
+def test_an_example_is_for_the_usual_animal_of_the_group() -> None:
+    preferences = Preferences(default_animal="corn snake")
+    reply = ask("what should i do about my heat lamp", preferences)
+    assert reply.title.startswith(("Which one", "Do you mean"))
+    assert any("animal:corn snake" in line for line in copied(reply))
+
+
+def test_an_example_is_for_one_of_the_kind_that_was_named() -> None:
+    reply = ask("how many hours of light do chameleons get", Preferences())
+    assert "which one it is: panther chameleon or veiled chameleon" in reply.answer
+    assert copied(reply) == ["ask how many hours of light do chameleons get, panther chameleon"]
+
+
+def test_a_tube_and_its_place_told_without_a_question_is_asked_how_strong_it_is_there() -> None:
+    assert routed("beardie 12% 14 inches").command == "uvi"
+
+
 def test_a_fixture_and_a_mesh_not_told_are_not_known_and_every_way_is_looked_at() -> None:
     words = "how high should i hang my 5.0 over mesh for a crested gecko"
     assert dict(routed(words).given) == {

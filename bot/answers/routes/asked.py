@@ -4,11 +4,13 @@ import re
 from dataclasses import dataclass
 from functools import cache, cached_property
 
-from bot.answers.setup_told import Told
+from bot.answers.animals import ANY_ANIMAL
+from bot.answers.setup_told import Told, known_animals
 from bot.language.choices import SURFACES
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import Lid, Placement
 from bot.language.readings import PlacedReading
+from bot.preferences import Context
 from calc.heat.sources_of_heat import HeatSource, heat_sources
 
 __all__ = ["Asked"]
@@ -128,6 +130,21 @@ class Asked:
     def about_an_animal(self) -> bool:
         """Whether an animal is named, or one of no kind is meant."""
         return bool(self.told.animal) or _ANY_OF_MINE.search(self.words) is not None
+
+    @cached_property
+    def kin(self) -> tuple[str, ...]:
+        """The animals of a kind that was named, as in my gecko, where none was named itself."""
+        if self.told.animal:
+            return ()
+        asks = (ask.question for ask in self.told.unclear if ask.name is FactName.ANIMAL)
+        named = (name.strip(" ?") for ask in asks for name in ask.partition(":")[2].split(","))
+        found = tuple(name for name in named if name in known_animals())
+        return found or (("corn snake",) if self.says(r"\bsnakes?\b") else ())
+
+    def animal_for_examples(self, context: Context) -> str:
+        """Return the animal that an example is made for: the asker's own, if any is known."""
+        kin = self.kin[0] if self.kin else ""
+        return self.told.animal or kin or context.default_animal or ANY_ANIMAL
 
     @property
     def under_mesh(self) -> bool:

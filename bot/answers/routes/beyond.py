@@ -102,7 +102,7 @@ def vet_reply(asked: Asked, context: Context) -> Reply:
     if asked.uv or asked.warmth:
         lines.append(f"Check the set-up you told me: {join_line('check', filled('check', asked))}")
     else:
-        kind = asked.told.animal or "bearded dragon"
+        kind = asked.animal_for_examples(context)
         told = f"{kind}, 12% tube, no mesh, 16in to his back, basking 98F, cool 75F"
         lines.append(
             f"Check your lamps and warmth beside it: {join_line('check', {'setup': told})}"
@@ -128,9 +128,9 @@ def is_beyond(asked: Asked) -> bool:
 
 def other_reply(asked: Asked, context: Context) -> Reply:
     """Return what the bot is for, with the nearest page and a question it can answer."""
-    animal = asked.told.animal
+    animal = asked.animal_for_examples(context)
     near = page_near(asked) or "how-to-ask"
-    example = join_line("needs", {"animal": animal or "bearded dragon"})
+    example = join_line("needs", {"animal": animal})
     return Reply(
         command="ask",
         status="problem",

@@ -9,7 +9,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from bot.answers.linking import page_links
-from bot.answers.routes.offered import complete, example_of
+from bot.answers.routes.offered import example_of
 from bot.answers.routes.questions import QUESTIONS
 from bot.language.quantities import Units
 from bot.language.unsure import NOT_SURE
@@ -47,7 +47,6 @@ _LAMP_DISTANCE = _Thing(
     "lamp 25 cm from the basking surface",
 )
 _THINGS = {
-    "animal": _Thing("which animal it is", "planning-a-set-up", "bearded dragon"),
     "tube": _Thing(
         "how strong the tube is: it is printed on one end, such as 12% or 5.0",
         "measuring-the-distance",
@@ -125,6 +124,7 @@ _CALLED = {
     "screen": "screen:",
     "reflector": "fixture:",
 }
+_ANIMAL = "which animal it is"
 _NUMBERS = (
     "",
     "one more thing",
@@ -141,6 +141,7 @@ class Lacking:
     """A question that was found in free words, and the options it lacks.
 
     ``said`` is the sentence, ``mesh`` says that mesh of an unknown kind was heard in it,
+    ``animal`` is the one of the example, ``kin`` are those that may be meant,
     ``other`` is what else may have been meant, with its options.
     """
 
@@ -148,6 +149,8 @@ class Lacking:
     said: str
     given: Mapping[str, str]
     missing: Sequence[str]
+    animal: str
+    kin: tuple[str, ...] = ()
     mesh: bool = False
     other: str = ""
     of_other: Mapping[str, str] = field(default_factory=dict)
@@ -160,10 +163,12 @@ def still_needed(
     things = [_thing(name, lacking) for name in lacking.missing]
     many = _NUMBERS[len(things)] if len(things) < len(_NUMBERS) else "a few more things"
     wanted = "; ".join(thing.what for thing in things)
-    example = _example(lacking, things, understands, context.units)
+    example = _example(lacking, things, understands, context)
     steps = [f"For example: {example}"]
     if lacking.other:
-        steps.append(f"Or did you mean: {example_of(lacking.other, lacking.of_other)}")
+        steps.append(
+            f"Or did you mean: {example_of(lacking.other, lacking.of_other, lacking.animal)}"
+        )
     return Reply(
         command=lacking.name,
         status="problem",
@@ -189,6 +194,9 @@ def _heard(given: Mapping[str, str]) -> tuple[Row, ...]:
 
 
 def _thing(name: str, lacking: Lacking) -> _Thing:
+    if name == "animal":
+        which = f"which one it is: {' or '.join(lacking.kin)}" if lacking.kin else _ANIMAL
+        return _Thing(which, "planning-a-set-up", lacking.animal)
     if name == "screen" and lacking.mesh:
         return _Thing(
             "how much UV your mesh blocks (the page tells how to find out; if you do not know, "
@@ -203,10 +211,10 @@ def _example(
     lacking: Lacking,
     things: Sequence[_Thing],
     understands: Callable[[str], bool],
-    units: Units,
+    context: Context,
 ) -> str:
     said = " ".join(lacking.said.rstrip("?!. ").split())
-    sentence = ", ".join((said, *(thing.told(units) for thing in things)))
+    sentence = ", ".join((said, *(thing.told(context.units) for thing in things)))
     if _PLAIN.fullmatch(sentence) and understands(sentence):
         return join_line("ask", {"question": sentence}).replace("question:", "", 1)
-    return join_line(lacking.name, complete(lacking.name, lacking.given))
+    return example_of(lacking.name, lacking.given, lacking.animal)

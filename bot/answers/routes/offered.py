@@ -15,7 +15,7 @@ from bot.language.words import join_line
 from bot.preferences import Context
 from bot.reply import Reply
 
-__all__ = ["complete", "example_of", "offer", "offer_lamps"]
+__all__ = ["example_of", "offer", "offer_lamps"]
 
 _MOST = 3
 
@@ -25,8 +25,9 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
 
     ``pages`` are guide pages that help beside those of the questions.
     """
+    animal = asked.animal_for_examples(context)
     lines = tuple(
-        f"{QUESTIONS[name].purpose}: {example_of(name, filled(name, asked))}"
+        f"{QUESTIONS[name].purpose}: {example_of(name, filled(name, asked), animal)}"
         for name in names[:_MOST]
     )
     if near := page_near(asked):
@@ -59,12 +60,12 @@ def _choice(lines: tuple[str, ...], pages: list[str], context: Context) -> Reply
     )
 
 
-def example_of(name: str, given: Mapping[str, str]) -> str:
-    """Return the question as a line that is answered, with what was given where it is readable."""
-    return join_line(name, complete(name, given))
+def example_of(name: str, given: Mapping[str, str], animal: str) -> str:
+    """Return the question as a line that is answered: as given, for this animal if for none."""
+    return join_line(name, _complete(name, given, animal))
 
 
-def complete(name: str, given: Mapping[str, str]) -> dict[str, str]:
+def _complete(name: str, given: Mapping[str, str], animal: str) -> dict[str, str]:
     """Return the options of a question that is answered: the given ones and examples."""
     question = QUESTIONS[name]
     safe = {
@@ -75,7 +76,7 @@ def complete(name: str, given: Mapping[str, str]) -> dict[str, str]:
     examples = {option.name: option.example for option in question.query.options()}
     whole = {option: examples[option] for option in question.query.lacking(safe)} | safe
     if "animal" in examples and "animal" not in whole:
-        whole["animal"] = "bearded dragon"
+        whole["animal"] = animal
     whole = dict(question.least) | whole
     try:
         question.query.model_validate(whole)

@@ -224,7 +224,7 @@ _RULES = (
             r"\b(?:which|what|best|good)\b.*\b(?:bulbs?|lamps?|heaters?|heat source)\b",
             rf"{HEAT}|\bheaters?\b",
         ),
-        r"\buv\w*|\btubes?\b|\bwatt\w*|\b(?:dimmer|thermostat|timer)\b",
+        r"\buv\w*|\btubes?\b|\bwatt\w*|\b(?:dimmer|thermostat|timer)\b|\bdo about\b",
         lambda a: not a.uv and not a.warmth,
     ),
     Rule(
