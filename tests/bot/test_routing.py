@@ -184,13 +184,41 @@ def test_a_question_about_an_ill_animal_is_sent_to_a_vet_first() -> None:
     assert [line.split()[0] for line in copied(reply)] == ["needs", "check"]
 
 
-def test_a_lamp_that_is_weak_or_dead_is_no_ill_animal() -> None:
-    for words in ("is my uvb tube weak after 14 months", "my heat lamp is dead what now"):
-        try:
-            found = meant(words)
-        except NotUnderstoodError:
-            continue
-        assert not isinstance(found, Reply) or found.title != VET
+@pytest.mark.parametrize(
+    "words",
+    [
+        "is my uvb tube weak after 14 months",
+        "my heat lamp is dead what now",
+        "which tube fits a 4ft viv",
+        "is a 2% too weak for a crestie",
+        "i'll get a 12% tube for my beardie how far away",
+        "the temp fell to 60 at night is my corn snake ok",
+        "does thin mesh block uvb",
+        "does my 2 year old beardie need uvb",
+        "can a used fish tank hold heat",
+        "my beardie sits 14 inches from a 12% with no mesh and looks right",
+    ],
+)
+def test_words_of_lamps_and_rooms_tell_of_no_ill_animal(words: str) -> None:
+    assert ask(words, Preferences()).title != VET
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "my gecko looks weak",
+        "my beardie is dead tired and thin",
+        "corn snake seems ill",
+        "my chameleon fell off his branch",
+        "my skink is getting very thin",
+    ],
+)
+def test_an_ill_animal_is_heard_in_few_words(words: str) -> None:
+    assert ask(words, Preferences()).title == VET
+
+
+def test_the_age_of_an_animal_is_not_that_of_its_tube() -> None:
+    assert routed("does my 2 year old beardie need uvb").command == "needs"
 
 
 def test_two_kinds_of_lamp_are_each_offered() -> None:

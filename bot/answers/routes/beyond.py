@@ -17,36 +17,43 @@ _ILL = (
         r"|poop\w*|open\w*)\b"
     ),
     (
-        r"\b(?:no appetite|off (?:his|her|its|their) food|lethargi\w+|listless|letharg\w*|weak\w*"
-        r"|swollen|swelling|limp(?:ing|s)?|wheez\w+|gasping|mucus|bleed\w*|blood\w*|seizures?|fits"
+        r"\b(?:no appetite|off (?:his|her|its|their) food|lethargi\w+|listless|letharg\w*"
+        r"|swollen|swelling|limp(?:ing|s)?|wheez\w+|gasping|mucus|bleed\w*|blood|bloody|seizures?"
         r"|twitch\w*|tremors?|shaking|paraly\w+|prolapse\w*|vomit\w*|regurg\w*|throw\w* up|diarr\w+"
         r"|runny poop|mouth rot|scale rot|mbd|metabolic bone|rubbery|soft (?:jaw|bones?|shell)"
-        r"|egg ?bound|dying|dead|sick|ill|unwell|injur\w+|wounds?|hurt itself|infect\w*"
-        r"|parasites?|mites|sunken|skinny|thin|runny nose|panting|stuck eye\w*|los(?:t|ing) weight"
+        r"|egg ?bound|dying|sick|unwell|injur\w+|wounds?|hurt itself|infect\w*"
+        r"|parasites?|mites|sunken|skinny|runny nose|panting|stuck eye\w*|los(?:t|ing) weight"
         r"|weight loss|abscess|lumps?"
         r"|got burn(?:t|ed)|burn(?:t|ed)? (?:his|her|its|on (?:his|her|its))|burns? on)\b"
     ),
     r"\b(?:shell|jaw|bones?) (?:is|are|feels?|seems?|got) (?:\w+ )?(?:soft|rubbery)\b",
+    (
+        r"(?<!i')\b(?:is|are|looks?|seems?|feels?|gets?|getting|got|acts?|became|so|very|really)"
+        r" (?:\w+ )?(?:ill|weak|dead|thin|limp)\b(?! (?:mesh|wire|screen|uv|tube|bulb|lamp|light))"
+    ),
+    r"\b(?:fell (?:off|down|from|over|out)|fell and)\b|\bhaving (?:a )?fits?\b",
     r"\b(?:bubbles?|foam|discharge)\b.*\b(?:nose|mouth|eyes?)\b",
     (
         r"\beyes?\b.*\b(?:closed|shut|swollen|sunken|won'?t open)\b"
         r"|\b(?:clos\w+|shut\w*|keeps?) (?:his|her|its|their|both|one) eyes?\b"
     ),
     (
-        r"\bfell\b|\b(?:can'?t|cannot|won'?t|not) (?:\w+ )?us(?:e|ing) (?:his|her|its|the)\b"
+        r"\b(?:can'?t|cannot|won'?t|not) (?:\w+ )?us(?:e|ing) (?:his|her|its|the)\b"
         r"|\b(?:drag\w*|can'?t|cannot|won'?t) (?:\w+ )?(?:back |hind )?"
         r"(?:legs?|walk|move|climb|breathe)\b"
     ),
 )
 # Words of a lamp that is ill, so to speak, and of what somebody fears for later.
 _NOT_ILL = (
+    r"\b(?:temps?|temperatures?|room|house|heat|it) fell\b|\b(?:thin|weak) (?:mesh|wire|screen)"
+    r"|\btoo weak\b|\b\d+ ?% (?:\w+ )*weak\b|"
     r"\b(?:weak\w*|dead|dying) (?:uv\w*|tube|bulb|lamp|light)"
     r"|\b(?:uv\w*|tube|bulb|lamp|light|meter)"
     r" (?:is |are |looks |getting |seems )*(?:too )?(?:weak\w*|dead|dying)\b"
 )
 _WHERE_TO_BUY = (
     r"\b(?:price|prices|cheap\w*|cost|costs|brands?|amazon|shop|shops|store|stores|discount)\b"
-    r"|\bwhere (?:can|do|did|to|should)\b.*\b(?:buy|get|order|find)\b"
+    r"|\bwhere (?:can|do|did|to|should)\b.*\b(?:buy|order|get an?|get one)\b"
 )
 _OTHER = (
     (

@@ -79,9 +79,11 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
         (
             r"\b(?:uv\w*|tubes?|t5)\b",
             (
-                r"\b(?:replac\w+|renew|wear\w* out|worn|expire\w*|go(?:es)? bad|lasts?|lifespan|old"
+                r"\b(?:replac\w+|renew|wear\w* out|worn|expire\w*|go(?:es)? bad|lasts?|lifespan"
                 r"|fad(?:e|es|ing)|still (?:good|works?|working)|run out"
-                r"|flicker\w*|dim|dark ends?|black ends?|broken|used|second ?hand|how old)\b"
+                r"|flicker\w*|dim|dark ends?|black ends?|broken|bought used|second ?hand)\b"
+                r"|\bhow old\b|\b(?:uv\w*|tubes?|bulbs?|lamps?|t5)\b.{0,24}\bold\b"
+                r"|\b(?:old|used) (?:uv\w*|tubes?|bulbs?|lamps?|t5)\b"
                 r"|\b(?:how often|when)\b.*\b(?:chang\w+|swap\w*|new)\b"
             ),
         ),
