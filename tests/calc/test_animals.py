@@ -46,6 +46,15 @@ def test_every_animal_is_found_by_each_of_its_names(animal: Animal) -> None:
 
 
 @pytest.mark.parametrize("animal", EVERY_ANIMAL, ids=lambda a: a.slug)
+@pytest.mark.parametrize("between", ["-", " ", "_", "\t", " - "])
+def test_what_stands_between_the_words_of_a_name_does_not_count(
+    animal: Animal, between: str
+) -> None:
+    for name in (animal.name, animal.scientific, *animal.aliases):
+        assert find(between.join(name.replace("-", " ").split())) is animal
+
+
+@pytest.mark.parametrize("animal", EVERY_ANIMAL, ids=lambda a: a.slug)
 def test_heat_falls_from_the_surface_to_the_cool_end_to_the_night(animal: Animal) -> None:
     ladder = [animal.night_floor_c, animal.cool_air_c, animal.warm_air_c, animal.basking_surface_c]
     known = [target for target in ladder if target is not None]

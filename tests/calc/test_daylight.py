@@ -60,6 +60,13 @@ def test_the_sun_never_sets_or_never_rises_beyond_the_circles() -> None:
     assert day(90.0, date(2025, 6, 21)).hours == 24.0
 
 
+@pytest.mark.parametrize("latitude", [-90.0, -75.0, -66.5, 0.0, 52.0, 66.0, 68.0, 80.0])
+def test_many_days_at_once_are_the_single_days(latitude: float) -> None:
+    days = np.arange("2025-01-01", "2026-01-01", dtype="datetime64[D]")
+    many = day_hours(latitude, days)
+    assert many.tolist() == [day(latitude, d).hours for d in days.tolist()]
+
+
 def test_days_grow_to_midsummer_and_shrink_after_it() -> None:
     days = np.arange("2025-01-01", "2026-01-01", dtype="datetime64[D]")
     hours = day_hours(50.0, days)
