@@ -77,7 +77,7 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
         "when-a-lamp-is-worn-out",
         (
-            r"\b(?:uv\w*|tubes?|t5)\b",
+            r"\b(?:uv\w*|tubes?|t5|t8)\b|\breplac\w+ (?:\w+ )?(?:bulb|lamp)",
             (
                 r"\b(?:replac\w+|renew|wear\w* out|worn|expire\w*|go(?:es)? bad|lasts?|lifespan"
                 r"|fad(?:e|es|ing)|still (?:good|works?|working)|run out"

@@ -102,6 +102,7 @@ _RULES = (
         (
             (
                 r"\b(?:what|which|how many|how much|right|best|more|higher|lower)\b.*\bwatt"
+                r"|\bwattage for\b"
                 r"|\bwhat (?:size|strength) (?:of )?(?:heat |basking )?(?:bulb|lamp)\b"
                 r"|\b\d+ ?w(?:atts?)?\b.*\b(?:enough|too (?:much|little|strong|weak)|ok\w*)\b"
                 r"|\benough\b.*\b\d+ ?w\b|\b\d+ ?w?\w* or \d+ ?w(?:atts?)?\b"
