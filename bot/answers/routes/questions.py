@@ -37,7 +37,7 @@ class Question:
     least: Mapping[str, str] = field(default_factory=dict)
 
 
-_TOLD = "bearded dragon, 12% tube, no mesh, 16in to his back, basking 98F, cool 75F"
+_TOLD = "12% tube, no mesh, 16in to its back, basking 98F, cool 75F"
 _TUBE = {"tube": "12%", "reflector": "polished", "screen": "none"}
 
 QUESTIONS: Mapping[str, Question] = {
