@@ -3,15 +3,19 @@
 import asyncio
 import signal
 import time
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 
 from bot.fronts.discord.client import Noonstone
 from bot.fronts.studio import Studio
+from bot.kept.reminders import About, ReminderExport, State
 from bot.preferences import Preferences
+from bot.store.store import open_store
 from tests.discord.answers import Answer
 from tests.discord.artists import never
+from tests.discord.cast import FERN
 from tests.discord.conftest import Maker
 from tests.discord.platform import Fault
 from tests.discord.test_process import Process, ended, started
@@ -98,3 +102,26 @@ async def test_who_waits_for_a_picture_is_told_that_there_is_none(
         await client.leave()
         shown = await pressed
     assert shown.text.startswith("There is no picture just now")
+
+
+async def test_a_reminder_that_hangs_does_not_keep_it(world: World, tmp_path: Path) -> None:
+    world.platform.people[FERN.id] = FERN
+    store = await open_store("", tmp_path)
+    wanted = ReminderExport(about=About.METER, due=datetime.now(UTC), zone="UTC")
+    kept = await store.reminders.add(FERN.id, wanted, None, None)
+    held = Fault(r"/users/@me/channels$", "hold")
+    world.platform.faults.append(held)
+    process = await started(world, tmp_path)
+    await world.platform.until(lambda: held.times == 0, "the reminder")
+    since = time.monotonic()
+    process.send_signal(signal.SIGTERM)
+    code, told = await ended(process)
+    after = await store.reminders.named(FERN.id, kept.id)
+    await store.close()
+    held.released.set()
+    assert time.monotonic() - since < MOST_S
+    assert code == 0
+    assert "Traceback" not in told
+    # It is given back, and so comes with the next start.
+    assert after is not None
+    assert after.state is State.WAITING
