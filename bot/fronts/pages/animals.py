@@ -43,8 +43,7 @@ def sheet(animal: Animal) -> Sheet:
         for b in animal.bodies
     )
     views = tuple(
-        SheetRow(subject_name(d.about), d.text, "", source(d.source))
-        for d in animal.disagreements
+        SheetRow(subject_name(d.about), d.text, "", source(d.source)) for d in animal.disagreements
     )
     met = [row.source for row in (*targets, *bodies, *views) if row.source is not None]
     return Sheet(
@@ -83,4 +82,3 @@ def _latitudes(target: Target) -> str:
     low, high = target.low, target.high
     ends = (low, high) if abs(low) >= abs(high) else (high, low)
     return " to ".join(f"{number(abs(end))}° {'N' if end >= 0 else 'S'}" for end in ends)
-
