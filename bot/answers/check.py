@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from bot.answers.check_heat import HEATED, heat_parts
-from bot.answers.check_parts import Mark, Part, in_order
+from bot.answers.check_parts import Mark, Part, Todo, first_of, in_order
 from bot.answers.check_safety import safety_parts
 from bot.answers.check_uv import uv_part
 from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, kept_asked
@@ -13,7 +13,7 @@ from bot.answers.setup_told import Told, told_by
 from bot.answers.uv_parts import UV_CAUTIONS
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
-from bot.language.signs import signs_in
+from bot.language.signs import fire_in, signs_in
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
 from bot.reply import Reply, Row, Table
@@ -27,7 +27,6 @@ _GUIDE = (
     "measuring-temperatures",
 )
 _VET = ("when-to-call-a-vet",)
-_FIRST_THINGS = 3
 _NOTHING = "nothing of a set-up"
 _EXAMPLE = "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool side 75"
 
@@ -36,7 +35,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
     """Answer with a verdict on each part of a set-up, and what to do first."""
     told, units = told_by(query.setup, query), context.units
     sick = bool(signs_in(query.setup))
-    if not (told.facts or told.unclear or sick):
+    if not (told.facts or told.unclear or sick or fire_in(query.setup)):
         read = shown(query.setup) or "nothing"
         accepted = "something about your set-up: the animal, the tube, its distance, temperatures"
         raise NotUnderstoodError(read, accepted, _EXAMPLE, "setup")
@@ -44,7 +43,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
     uv = uv_part(told, kept, units)
     safety = safety_parts(query.setup, told, uv, kept)
     parts = (*safety, uv, *heat_parts(told, kept, units))
-    todo = in_order(parts)
+    todo = first_of(in_order(parts))
     warmed = any(part.mark is Mark.CHANGE and part.name in HEATED for part in parts)
     return Reply(
         command="check",
@@ -57,7 +56,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
             columns=("Part", "Verdict", "Why"),
             rows=tuple((part.name, part.mark.value, part.why) for part in parts),
         ),
-        steps=(*todo[:_FIRST_THINGS], *((AFTER_A_CHANGE,) if warmed else ())),
+        steps=(*(item.text for item in todo), *((AFTER_A_CHANGE,) if warmed else ())),
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
         guide=page_links((*_VET, *_GUIDE) if sick else _GUIDE, context.guide_url),
         sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),
@@ -69,13 +68,14 @@ def _sources(parts: tuple[Part, ...]) -> Iterator[str]:
         yield from part.sources
 
 
-def _answer(parts: tuple[Part, ...], todo: tuple[str, ...]) -> str:
+def _answer(parts: tuple[Part, ...], todo: tuple[Todo, ...]) -> str:
     said = [f"{mark.value}: {', '.join(names)}" for mark in Mark if (names := _named(parts, mark))]
     told = "; ".join(said)
-    if not todo:
-        return f"{told[0].upper()}{told[1:]}. Nothing to do."
-    do = todo[0].partition(": ")[0].rstrip(".")
-    return f"{told[0].upper()}{told[1:]}. First, {do[0].lower()}{do[1:]}."
+    told = f"{told[0].upper()}{told[1:]}."
+    urgent = [item.short for item in todo if item.cannot_wait]
+    if urgent:
+        return f"First, {', then '.join(urgent)}. {told}"
+    return f"{told} First, {todo[0].short}." if todo else f"{told} Nothing to do."
 
 
 def _named(parts: tuple[Part, ...], mark: Mark) -> list[str]:

@@ -6,7 +6,9 @@ from enum import IntEnum, StrEnum
 
 from bot.reply import Value
 
-__all__ = ["Mark", "Part", "Todo", "Urgency", "in_order"]
+__all__ = ["Mark", "Part", "Todo", "Urgency", "first_of", "in_order"]
+
+_FIRST_THINGS = 3
 
 
 class Mark(StrEnum):
@@ -18,16 +20,18 @@ class Mark(StrEnum):
 
 
 class Urgency(IntEnum):
-    """What is done first: danger, then what burns or blinds, then what warms, then the rest."""
+    """What is done first: fire, danger, the vet, then what burns or blinds, warms, and the rest."""
 
-    DANGER = 0
-    WRONG_LAMP = 1
-    TOO_MUCH_UV = 2
-    BASKING = 3
-    COOL_END = 4
-    TOO_LITTLE_UV = 5
-    REST = 6
-    MEASURE = 7
+    FIRE = 0
+    DANGER = 1
+    VET = 2
+    WRONG_LAMP = 3
+    TOO_MUCH_UV = 4
+    BASKING = 5
+    COOL_END = 6
+    TOO_LITTLE_UV = 7
+    REST = 8
+    MEASURE = 9
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +40,17 @@ class Todo:
 
     urgency: Urgency
     text: str
+
+    @property
+    def cannot_wait(self) -> bool:
+        """Say whether this comes before everything about light and warmth."""
+        return self.urgency <= Urgency.VET
+
+    @property
+    def short(self) -> str:
+        """Return what to do without its reason, to go on with in a sentence."""
+        text = self.text.partition(": ")[0].partition(". ")[0].rstrip(".")
+        return f"{text[0].lower()}{text[1:]}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +66,12 @@ class Part:
     sources: tuple[str, ...] = ()
 
 
-def in_order(parts: Iterable[Part]) -> tuple[str, ...]:
+def in_order(parts: Iterable[Part]) -> tuple[Todo, ...]:
     """Return what to do, the most urgent first, each once."""
-    todo = [item for part in parts for item in part.todo]
-    return tuple(dict.fromkeys(item.text for item in sorted(todo, key=lambda item: item.urgency)))
+    todo = sorted((item for part in parts for item in part.todo), key=lambda item: item.urgency)
+    return tuple({item.text: item for item in reversed(todo)}.values())[::-1]
+
+
+def first_of(todo: tuple[Todo, ...]) -> tuple[Todo, ...]:
+    """Return the first three things to do, and all that cannot wait, however many."""
+    return todo[: max(_FIRST_THINGS, sum(item.cannot_wait for item in todo))]

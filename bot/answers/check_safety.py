@@ -1,4 +1,4 @@
-"""What cannot wait in a set-up: a sick animal, far too much UV, a heater that runs unwatched."""
+"""What cannot wait in a set-up: fire, a sick animal, far too much UV, an unwatched heater."""
 
 from collections.abc import Iterator
 
@@ -9,11 +9,16 @@ from bot.answers.setup_told import Told
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
 from bot.language.shown import shown
-from bot.language.signs import Sign, signs_in
+from bot.language.signs import Sign, fire_in, signs_in
 
 __all__ = ["safety_parts"]
 
 _NAME = "Safety"
+_PULL_THE_PLUG = (
+    "Pull the plug now and get a grown-up: do not touch the lamp or heater and use no water. If "
+    "it goes on smoking or you see flames, everybody goes out and calls the fire brigade. Do not "
+    "use that lamp or heater again."
+)
 # Our judgement, no source: from here on one does not wait for the tube to be moved. Seven is about
 # the most that an open basker seeks out for a while (zone 3, from memory).
 _FAR_TOO_STRONG, _STRONG_UVI = 2.0, 7.0
@@ -28,6 +33,9 @@ _WATCHED = {
 
 def safety_parts(text: str, told: Told, uv: Part, kept: Kept) -> Iterator[Part]:
     """Judge what cannot wait, from the words of a set-up, its facts and its UV."""
+    fire = fire_in(text)
+    if fire:
+        yield _fire(fire)
     yield from _strong_uv(uv, kept)
     yield from _unwatched(told)
     signs = signs_in(text)
@@ -35,12 +43,17 @@ def safety_parts(text: str, told: Told, uv: Part, kept: Kept) -> Iterator[Part]:
         yield _signs(signs)
 
 
+def _fire(words: str) -> Part:
+    why = f"“{shown(words)}”: this can become a fire or a bad shock (common practice, no source)"
+    return Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.FIRE, _PULL_THE_PLUG),))
+
+
 def _signs(signs: tuple[Sign, ...]) -> Part:
     words = ", ".join(f"“{shown(sign.words)}”" for sign in signs)
     text = f"Call a reptile vet {signs[0].soon}: you wrote {words}, and no lamp mends that."
     kinds = " and ".join(sign.told for sign in signs)
     why = f"{words}: {kinds} can mean illness or injury, which I cannot judge"
-    return Part("The animal", Mark.CANNOT_TELL, why, (Todo(Urgency.DANGER, text),))
+    return Part("The animal", Mark.CANNOT_TELL, why, (Todo(Urgency.VET, text),))
 
 
 def _strong_uv(uv: Part, kept: Kept) -> Iterator[Part]:

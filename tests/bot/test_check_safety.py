@@ -80,3 +80,27 @@ def test_a_heater_without_a_thermostat_is_unplugged(
 )
 def test_a_watched_heater_and_a_lamp_are_left_alone(told: str, anyone: Preferences) -> None:
     assert row(ask(f"check leopard gecko, {told}", anyone), "Safety") is None
+
+
+def test_what_burns_is_unplugged_before_anything_else(anyone: Preferences) -> None:
+    reply = ask("check the mesh is smoking, my beardie is limp, basking 125F", anyone)
+    assert reply.steps[0].startswith("Pull the plug")
+    assert "grown-up" in reply.steps[0]
+    assert reply.answer.startswith("First, pull the plug")
+
+
+def test_fire_alone_is_answered_too(anyone: Preferences) -> None:
+    assert ask("check sparks", anyone).steps[0].startswith("Pull the plug")
+
+
+def test_the_urgent_stands_in_the_first_sentence(anyone: Preferences) -> None:
+    reply = ask("check my beardie is limp, basking 98F, cool 78F", anyone)
+    assert reply.answer.startswith("First, call a reptile vet today.")
+
+
+def test_a_burning_lamp_goes_off_before_the_call_and_neither_is_lost(anyone: Preferences) -> None:
+    told = "check my beardie is limp, basking 125F, 14% tube 6in to his back no mesh polished"
+    reply = ask(f"{told}, heat mat no thermostat", anyone)
+    starts = [step.split()[0] for step in reply.steps]
+    assert starts[:4] == ["Switch", "Unplug", "Switch", "Call"]
+    assert "then" in reply.answer.partition(".")[0]
