@@ -177,7 +177,7 @@ def _answer(
         low, high = _uvi_ends(cases, asked)
         told = f"At {length(asked, units)} expect anything from UVI {uvi(low)} to {uvi(high)}"
         near = _TOO_NEAR if asked < SAFE_MINIMUM_M else ""
-        return f"{told}: {_standing(cases, asked, wish)}.{near}"
+        return f"{told}: {_standing(cases, asked, wish)}.{near}{_until_then(start, asked, units)}"
     if start is None:
         return f"Not every way this may be gives {wanted} from a safe distance: find out first."
     low, high = _uvi_ends(cases, start)
@@ -197,10 +197,19 @@ def _standing(cases: list[_Case], asked: float, wish: Wish) -> str:
     if len(found) == 1:
         return f"{_WORDS[found.pop()]} {wanted}, whichever way it is"
     if Standing.ABOVE in found:
-        return (
-            f"it may be above {wanted}, so hang it farther or find out before anything basks there"
-        )
-    return f"it may be below {wanted}, so find out soon"
+        return f"it may be above {wanted}"
+    strong = ", or above it with a strong lamp" if _uvi_ends(cases, asked)[1] > wish.high else ""
+    return f"it may be below {wanted}{strong}"
+
+
+def _until_then(start: float | None, asked: float, units: Units) -> str:
+    """Return where to hang it until more is known, as a question for the distance says."""
+    if start is None:
+        return " Find out before anything basks there."
+    told = length(start, units)
+    if told == length(asked, units):
+        return " Leave it there until you know more."
+    return f" Until you know more, hang it {told} from the animal's back."
 
 
 def _uvi_ends(cases: list[_Case], distance_m: float) -> tuple[float, float]:

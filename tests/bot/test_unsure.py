@@ -99,6 +99,21 @@ def test_a_given_distance_is_judged_as_far_as_every_way_agrees(
     assert told in ask(line, anyone).answer
 
 
+def test_a_given_distance_is_told_where_to_hang_it_as_distance_does(anyone: Preferences) -> None:
+    start = ask(UNSURE, anyone).answer.partition("hang it ")[2].partition(" from")[0]
+    line = "uvi tube:12% reflector:not sure screen:mesh animal:bearded dragon distance:{}"
+    for distance in ("4in", "12in", "60in"):
+        assert f"hang it {start} from" in ask(line.format(distance), anyone).answer
+    assert "hang it" not in ask(line.format(start.partition(" (")[0]), anyone).answer
+
+
+def test_what_may_be_too_much_by_the_lamps_doubt_is_said(anyone: Preferences) -> None:
+    line = "uvi tube:12% reflector:not sure screen:mesh animal:bearded dragon distance:12in"
+    answer = ask(line, anyone).answer
+    assert "UVI 1.2 to 7.0" in answer
+    assert "it may be below the wanted 3 to 5, or above it with a strong lamp" in answer
+
+
 def test_a_place_too_near_for_any_tube_is_said_to_be(anyone: Preferences) -> None:
     line = "uvi tube:12% reflector:idk screen:mesh animal:beardie distance:4in"
     assert "too near for any tube" in ask(line, anyone).answer
