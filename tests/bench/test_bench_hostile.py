@@ -14,8 +14,9 @@ from pytest_benchmark.fixture import BenchmarkFixture
 
 from tests.bot.language.test_hearing_any_text import FIGURES, JOINTS, PHRASES
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE
+from tests.fuzz.files import FILES
 from tests.fuzz.targets import TARGETS
-from tests.fuzz.test_strangers import FILES, WORDS
+from tests.fuzz.test_strangers import WORDS
 
 _LONGEST = 2000
 _SALADS = 400
@@ -45,7 +46,7 @@ def least_s(name: str, number: int, text: str) -> float:
     return min(times)
 
 
-@pytest.mark.parametrize("name", [name for name in TARGETS if name not in ("page", "wire")])
+@pytest.mark.parametrize("name", [name for name in TARGETS if name not in ("page", "wire", "pool")])
 def test_hostile_text(name: str, benchmark: BenchmarkFixture) -> None:
     inputs = list(enumerate(hostile_inputs()))
     for number, text in inputs[:50]:

@@ -20,14 +20,18 @@ from bot.fronts.discord.question import IN_MESSAGE, Question
 from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.language.hearing import hear
+from bot.language.normal import normalise
+from bot.language.signs import signs_in
 from bot.preferences import Preferences
 from bot.render.escaping import units_long
 from calc.animals import animals
 from tests.discord.limits import autocomplete_breaches
 from tests.discord.message_limits import modal_breaches
+from tests.fuzz.grammar import asked_from_the_pool
 from tests.fuzz.harmless import assert_harmless, assert_plain, assert_same_when_asked_again
 from tests.fuzz.pages import asked_on_the_page, sent_to_the_server
-from tests.fuzz.stored import asked_at_a_desk, taken_back
+from tests.fuzz.pool import given_of
+from tests.fuzz.stored import asked_at_a_desk, file_of, taken_back
 
 __all__ = ["TARGETS", "Target"]
 
@@ -44,9 +48,7 @@ def asked_line(number: int, text: str) -> None:
 def asked_options(number: int, text: str) -> None:
     """Ask a question with the text, line by line, as its options."""
     command = COMMANDS[number % len(COMMANDS)]
-    names = [option.name for option in command.query.options()]
-    given = dict(zip(names, text.split("\x1f"), strict=False))
-    given = {name: value for name, value in given.items() if value}
+    given = given_of(command, text)
     reply = ask_options(command.name, given, Preferences())
     assert_harmless(reply)
     assert_same_when_asked_again(reply, given)
@@ -60,6 +62,15 @@ def heard(_: int, text: str) -> None:
     for question in said.questions:
         assert question.words == text[question.start : question.end]
         assert_plain(question.question)
+
+
+def told_signs(_: int, text: str) -> None:
+    """Look for signs of illness: each in words that the text holds, an urgent one first."""
+    signs = signs_in(text)
+    plain = normalise(text).lower()
+    for sign in signs:
+        assert sign.words in plain
+    assert [sign.soon for sign in signs] == sorted(sign.soon for sign in signs)
 
 
 def completed(number: int, text: str) -> None:
@@ -91,9 +102,7 @@ def pressed(number: int, text: str) -> None:
 def kept_in_buttons(number: int, text: str) -> None:
     """Carry a question in a button and a form, and know it again."""
     command = COMMANDS[number % len(COMMANDS)]
-    names = [option.name for option in command.query.options()]
-    given = dict(zip(names, text.split("\x1f"), strict=False))
-    _assert_known_again(Question(command.name, {n: value for n, value in given.items() if value}))
+    _assert_known_again(Question(command.name, given_of(command, text)))
 
 
 def _assert_known_again(question: Question) -> None:
@@ -112,7 +121,7 @@ def imported(number: int, text: str) -> None:
     """Read a file of a keeper or of a server."""
     kind = (KeeperExport, ServerExport)[number % 2]
     try:
-        given = kind.model_validate_json(text.encode("utf-8", "surrogatepass"))
+        given = kind.model_validate_json(file_of(number, text).encode("utf-8", "surrogatepass"))
     except ValidationError:
         return
     again = kind.model_validate_json(given.model_dump_json())
@@ -135,6 +144,8 @@ def _loop() -> asyncio.AbstractEventLoop:
 TARGETS: dict[str, Target] = {
     "ask": asked_line,
     "options": asked_options,
+    "pool": asked_from_the_pool,
+    "signs": told_signs,
     "hearing": heard,
     "completion": completed,
     "press": pressed,

@@ -11,6 +11,7 @@ from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.preferences import Preferences
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE
+from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_harmless
 from tests.fuzz.targets import TARGETS
 
@@ -22,27 +23,10 @@ WORDS = [
     *(f"{option.name}:" for option in OPTIONS),
     *('"', "'", "=", ":", "|", "~", "~n", "\\", "\n", "\x1f", "\u200b", "\u202e", "𝟙", "😀", "é"),
 ]
-FILES = [
-    (
-        '{"noonstone": "keeper", "version": 1, "settings": {"units": "in", "zone": "UTC"},'
-        '"enclosures": [{"name": "Pebble’s box", "setup": {"animal": "bearded-dragon",'
-        '"tube_percent": 12, "screen": {"passes": 0.6}, "distance_m": 0.3},'
-        '"readings": [{"day": "2026-05-01", "of": "uvi", "value": 3.5, "distance_m": 0.3}]}],'
-        '"reminders": [{"about": "meter", "enclosure": "pebble\'s box",'
-        '"due": "2026-06-01T08:00:00Z", "zone": "UTC", "every_days": 30}]}'
-    ),
-    (
-        '{"noonstone": "server", "version": 1, "settings": {"guide_url": "https://x.invalid/a"},'
-        '"channels": {"123": "private"}, "lamps": [{"name": "Our tube", "constant_uvi_m": 1.7,'
-        '"doubt_factor": 1.2, "readings": 3, "lit_length_m": 0.5, "set_on": "2026-05-01"}],'
-        '"screens": [{"name": "Fly mesh", "passes": 0.6, "set_on": "2026-05-01"}],'
-        '"targets": [{"animal": "bearded-dragon", "subject": "uvi", "low": 3, "high": 5,'
-        '"set_on": "2026-05-01"}]}'
-    ),
-]
 SALADS = st.lists(st.sampled_from(WORDS) | st.text(max_size=8), max_size=8).map("".join)
 NUMBERS = st.integers(0, 10_000)
-QUICK = [name for name in TARGETS if name not in ("page", "wire")]
+# The pool has its own test in test_grammar.py.
+QUICK = [name for name in TARGETS if name not in ("page", "wire", "pool")]
 
 
 @pytest.mark.parametrize("name", QUICK)

@@ -9,8 +9,8 @@ from bot.keeping.words import read_file
 from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.language.errors import NotUnderstoodError
+from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_plain
-from tests.fuzz.test_strangers import FILES
 
 
 def changed(text: str, path: list[Any], value: Any) -> str:
