@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from bot.answers.figures import calendar_day, length, number, percent
+from bot.answers.setup_told import names_an_animal
 from bot.command import Command
 from bot.kept.group import OwnLamp, OwnScreen
 from bot.preferences import Context
@@ -29,7 +30,8 @@ def own_rows(
         if screen is not None:
             rows.append(Row(label=GROUP, text=f"screen “{screen.name}”: {screen_told(screen)}"))
     wanted = any(option.completes == "animal" for option in options) and query.asks_of_an_animal()
-    if wanted and context.default_animal and not {"animal", "uvi"} & given.keys():
+    wanted = wanted and bool(context.default_animal) and not {"animal", "uvi"} & given.keys()
+    if wanted and not names_an_animal(given.get("setup", "")):
         told = f"no animal was named, so I took the group's: {context.default_animal}"
         rows.append(Row(label=GROUP, text=told))
     return tuple(rows)

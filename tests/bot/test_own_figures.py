@@ -97,5 +97,6 @@ def test_the_groups_animal_is_taken_where_none_is_named_and_said() -> None:
     for line in (
         "distance tube:6% reflector:plain screen:none uvi:1-2",
         "distance tube:6% reflector:plain screen:none animal:crested gecko",
+        "check beardie, 12% tube, plain, no mesh, 14in to his back",
     ):
         assert rows(ask(line, preferences), "The group's own") == []
