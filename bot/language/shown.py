@@ -2,13 +2,22 @@
 
 import unicodedata
 
-__all__ = ["shown"]
+__all__ = ["copies_well", "shown"]
 
 _MOST = 40
 # Looked at before anything is thrown away, so that a huge text costs nothing.
 _LOOKED_AT = 200
 # Markup of Discord, of HTML and of terminals; quotes and hyphens stay, they are units and words.
 _MARKUP = frozenset("*_~`|<>@#[]{}\\")
+
+
+def copies_well(text: str) -> bool:
+    """Say whether a text may be shown word for word in a line that is to be copied.
+
+    >>> copies_well("12% tube, 16in to his back"), copies_well("<@123> 12% tube")
+    (True, False)
+    """
+    return text.isprintable() and not _MARKUP & set(text) and "://" not in text
 
 
 def shown(text: str) -> str:

@@ -87,3 +87,8 @@ def test_a_bad_correction_names_its_field() -> None:
 def test_the_first_unit_follows_the_asker() -> None:
     reply = ask(f"check {TOLD}", Preferences(units=Units.CM))
     assert "41 cm (16 in)" in labelled(reply, "Read of the UV")
+
+
+def test_every_option_that_a_question_lacks_is_asked_for_in_plain_words() -> None:
+    reply = ask("ask convert 39,5 C75", Preferences())
+    assert "which length or temperature" in reply.answer

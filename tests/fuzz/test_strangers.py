@@ -75,3 +75,19 @@ def test_the_example_beside_a_refusal_repeats_no_markup(command: Command) -> Non
     for text in ("[x](http://a.invalid)", "<@&5>", "\u202egnp.exe", "**b**"):
         for option in command.query.options():
             assert_harmless(ask(f"{command.name} {option.name}:{text}", Preferences()))
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "setting up a tank with a 12% tube, how do i use a dimmer for my veiled chameleon",
+        "my bearded dragon squints under his 12% uv tube with no mesh 12 in away",
+        "beardie 12% no mesh",
+    ],
+)
+@pytest.mark.parametrize(
+    "odd", ["<@1>", "@everyone", "**b**", "\x00", "\u202e", "http://a.invalid", "[x](http://a.b)"]
+)
+def test_a_question_that_is_offered_repeats_no_markup(words: str, odd: str) -> None:
+    for line in (f"{words} {odd}", f"{odd} {words}"):
+        assert_harmless(ask(line, Preferences()))

@@ -4,6 +4,7 @@ from bot.answers.linking import page_links
 from bot.answers.routes.asked import Asked
 from bot.answers.routes.filled import filled
 from bot.answers.routes.pages import page_near
+from bot.language.shown import copies_well
 from bot.language.words import join_line
 from bot.preferences import Context
 from bot.reply import Reply
@@ -106,8 +107,9 @@ def vet_reply(asked: Asked, context: Context) -> Reply:
     lines = []
     if asked.told.animal:
         lines.append(f"What it should have: {join_line('needs', filled('needs', asked))}")
-    if asked.uv or asked.warmth:
-        lines.append(f"Check the set-up you told me: {join_line('check', filled('check', asked))}")
+    heard = filled("check", asked)
+    if (asked.uv or asked.warmth) and all(map(copies_well, heard.values())):
+        lines.append(f"Check the set-up you told me: {join_line('check', heard)}")
     else:
         kind = asked.animal_for_examples(context)
         told = f"{kind}, 12% tube, no mesh, 16in to his back, basking 98F, cool 75F"

@@ -89,6 +89,9 @@ _THINGS = {
     "reading": _Thing(
         "what the infrared gun shows", "measuring-temperatures", "gun shows 98F", "gun shows 37C"
     ),
+    "value": _Thing(
+        "which length or temperature, with its unit", "how-to-ask", "convert 14 in", "convert 35 cm"
+    ),
     "readings": _Thing(
         "what the meter shows, and at what distance",
         "how-to-take-a-reading",

@@ -11,6 +11,7 @@ from bot.answers.routes.pages import page_near
 from bot.answers.routes.questions import QUESTIONS
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length
+from bot.language.shown import copies_well
 from bot.language.words import join_line
 from bot.preferences import Context
 from bot.reply import Reply
@@ -71,7 +72,9 @@ def _complete(name: str, given: Mapping[str, str], animal: str) -> dict[str, str
     safe = {
         option: text
         for option, text in given.items()
-        if not set(text) & _MARKUP and not (option == "distance" and _is_a_slip(text))
+        if copies_well(text)
+        and not _QUOTES & set(text)
+        and not (option == "distance" and _is_a_slip(text))
     }
     examples = {option.name: option.example for option in question.query.options()}
     whole = {option: examples[option] for option in question.query.lacking(safe)} | safe
@@ -97,4 +100,4 @@ def _is_a_slip(distance: str) -> bool:
 
 
 _NEAREST_M, _FARTHEST_M = 0.15, 1.2
-_MARKUP = frozenset("*_~`|<>@#[]{}\\\n\r\"'")
+_QUOTES = frozenset("\"'")
