@@ -1,5 +1,7 @@
 """Day length: symmetry, poles, definitions; and the timer in the keeper's time."""
 
+import time as clock
+from collections.abc import Iterator
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
@@ -124,6 +126,23 @@ def test_a_plan_follows_the_clocks_and_names_the_day_they_change() -> None:
     }
     assert (plan[0].times.on, plan[0].times.off) == (time(6), time(18))
     assert (plan[6].times.on, plan[6].times.off) == (time(7), time(19))
+
+
+@pytest.fixture(params=["UTC", "America/Chicago", "Australia/Sydney"])
+def computers_zone(request: pytest.FixtureRequest) -> Iterator[None]:
+    """Let the computer itself live in a zone while the test runs."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("TZ", request.param)
+        clock.tzset()
+        yield
+    clock.tzset()
+
+
+@pytest.mark.usefixtures("computers_zone")
+def test_a_plan_does_not_know_where_the_computer_stands() -> None:
+    january, july = (month_plan(0.0, LONDON, 2026)[i].times for i in (0, 6))
+    assert (january.on, january.off) == (time(6), time(18))
+    assert (july.on, july.off) == (time(7), time(19))
 
 
 def test_a_plan_turned_round_has_summer_in_the_other_half_of_the_year() -> None:
