@@ -6,6 +6,7 @@ from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.figures import number
 from bot.answers.heat_parts import Kept
 from bot.answers.setup_told import Told
+from bot.answers.uv_danger import SWITCH_OFF, is_far_too_strong
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
 from bot.language.shown import shown
@@ -19,9 +20,6 @@ _PULL_THE_PLUG = (
     "it goes on smoking or you see flames, everybody goes out and calls the fire brigade. Do not "
     "use that lamp or heater again."
 )
-# Our judgement, no source: from here on one does not wait for the tube to be moved. Seven is about
-# the most that an open basker seeks out for a while (zone 3, from memory).
-_FAR_TOO_STRONG, _STRONG_UVI = 2.0, 7.0
 _WATCHED = {
     LampKind.HEAT_MAT: "heat mat",
     LampKind.HEAT_ROCK: "heat rock",
@@ -60,14 +58,13 @@ def _strong_uv(uv: Part, kept: Kept) -> Iterator[Part]:
     """Judge a UV that is far above the range, by a reading or by every fixture it may be."""
     wanted = kept.animal.uvi
     read = next((value.best for value in uv.values if value.name == "uvi"), 0.0)
-    if wanted is None or read < max(_FAR_TOO_STRONG * wanted.high, _STRONG_UVI):
+    if wanted is None or not is_far_too_strong(read, wanted.high):
         return
     why = (
         f"the UV is about {number(read / wanted.high, 0.5)} times the most that {kept.whom} is "
         "given: it can hurt eyes and skin"
     )
-    text = "Switch the UV tube off now, until it hangs right; leave the warmth on."
-    yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, text),))
+    yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, SWITCH_OFF),))
 
 
 def _unwatched(told: Told) -> Iterator[Part]:

@@ -6,6 +6,7 @@ from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, number, percent, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.readings import AGAIN, LampRead, engine_readings, fit_rows, fit_table
+from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -15,7 +16,6 @@ from bot.answers.uv_parts import (
     screen_asked,
     screen_phrase,
     screen_row,
-    wish_asked,
 )
 from bot.drawing import Point, PointKind
 from bot.language.errors import NotUnderstoodError
@@ -25,7 +25,7 @@ from bot.preferences import Context
 from bot.queries.uv_depth import MeterQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, uvi_at
 from calc.uv.meter import MeterFit, fit_readings, screen_from_readings
 from calc.uv.placement import PlaceCheck, Standing, Verdict, check_place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
@@ -59,17 +59,21 @@ class _Known:
 
 def answer_meter(query: MeterQuery, context: Context) -> Reply:
     """Answer with the lamp's own distances, the verdict at a place, and what looks odd."""
-    wish = wish_asked(query.animal, query.uvi, context)
     named = _named_lamp(query)
     known = _known(query, named)
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
+    there = uvi_at(known.lamp, place_m, known.screen)
+    wish = wish_under(query.animal, query.uvi, there, context)
     check = check_place(known.lamp, known.screen, place_m, wish.low, wish.high)
     units = context.units
+    told = known.read.told(_answer(query, check, wish, units))
+    strong = 0.0 if known.read.cannot_be else check.here.uvi.best
+    answer, off = off_before(told, strong, wish.high)
     return Reply(
         command="meter",
         status="ok",
         title=f"Your lamp by your readings, for {wish.whom}",
-        answer=known.read.told(_answer(query, check, wish, units)),
+        answer=answer,
         values=_values(known, check),
         rows=(
             wish.row,
@@ -78,7 +82,7 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
             *_class_rows(query, known.fit, named),
         ),
         table=fit_table(known.fit, query.without or query.readings, units),
-        steps=_steps(known, check, wish, units),
+        steps=(*off, *_steps(known, check, wish, units)),
         cautions=UV_CAUTIONS[:2],
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES)),

@@ -106,6 +106,11 @@ class LampRead:
         """Whether the readings do not fit one tube."""
         return self.fit is not None and self.fit.contradicts
 
+    @property
+    def cannot_be(self) -> bool:
+        """Whether no tube gives what was read, so that nothing is moved by it."""
+        return self.contradicts or bool(self._far_too_strong())
+
     def told(self, answer: str, *, by_readings: bool = True) -> str:
         """Return an answer behind what must be known first: readings that cannot be.
 
@@ -123,7 +128,7 @@ class LampRead:
 
     def moves(self, steps: tuple[str, ...]) -> tuple[str, ...]:
         """Return the steps that move something, or what to do instead where nothing may move."""
-        if self.contradicts or self._far_too_strong():
+        if self.cannot_be:
             return ("Then ask again with the new readings, and move nothing before.",)
         return steps
 

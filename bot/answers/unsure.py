@@ -6,6 +6,7 @@ from itertools import product
 
 from bot.answers.figures import length, length_range, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.uv_danger import off_before
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -115,11 +116,13 @@ def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
     cases = [_case(query, *way, wish) for way in product(_reflectors(query), _screens(query))]
     asked = query.distance.low if isinstance(query, UviQuery) else None
     start = _start_m(cases)
+    weakest = _weakest(cases, asked)
+    answer, off = off_before(_answer(cases, start, asked, wish, units), weakest, wish.high)
     return Reply(
         command="distance" if asked is None else "uvi",
         status="ok",
         title=f"Until you know more: the tube for {wish.whom}",
-        answer=_answer(cases, start, asked, wish, units),
+        answer=answer,
         values=tuple(_values(cases, start, asked)),
         rows=(
             wish.row,
@@ -131,7 +134,7 @@ def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
             ),
         ),
         table=_table(cases, asked, units),
-        steps=tuple(_steps(query)),
+        steps=(*off, *_steps(query)),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "common_practice")),
@@ -215,6 +218,13 @@ def _until_then(start: float | None, asked: float, units: Units) -> str:
 def _uvi_ends(cases: list[_Case], distance_m: float) -> tuple[float, float]:
     found = [spot(case.lamp, distance_m, case.screen).uvi for case in cases]
     return min(e.low for e in found), max(e.high for e in found)
+
+
+def _weakest(cases: list[_Case], asked: float | None) -> float:
+    """Return the UV index of the weakest way at a place that is not too near by itself."""
+    if asked is None or asked < SAFE_MINIMUM_M:
+        return 0.0
+    return min(uvi_at(case.lamp, asked, case.screen) for case in cases)
 
 
 def _values(cases: list[_Case], start: float | None, asked: float | None) -> Iterator[Value]:

@@ -7,6 +7,7 @@ from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.readings import LampRead, read_lamp
 from bot.answers.unsure import answer_unsure, told_surely
+from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -19,7 +20,6 @@ from bot.answers.uv_parts import (
     screen_phrase,
     screen_row_asked,
     set_up_phrase,
-    wish_asked,
 )
 from bot.drawing import PointKind
 from bot.language import screens as typed
@@ -29,7 +29,7 @@ from bot.queries.uv import UviQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.doubts import LampDoubts, doubts_for
-from calc.uv.lamp import Lamp
+from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
@@ -59,26 +59,31 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     told = told_surely(query)
     if told is None:
         return answer_unsure(query, context)
-    wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(told.screen)
     named = lamp_asked(query.tube, told.reflector, query.length, query.age)
     is_named = bool(query.tube and told.reflector)
     read = read_lamp(named, query.readings, screen, is_named=is_named)
     lamp = read.lamp
+    there = uvi_at(lamp, query.distance.low, screen)
+    wish = wish_under(query.animal, query.uvi, there, context)
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
     here, units = check.here, context.units
     doubts = doubts_for(lamp, here.distance_m, screen)
     more = _NEAR if here.distance_m < SAFE_MINIMUM_M else ""
     more += "" if check.sure else " The doubt is wide enough that only a meter can be sure."
+    expected = (
+        f"Expect about UVI {uvi_estimate(here.uvi)} at {length(here.distance_m, units)}: "
+        f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
+    )
+    # Too near, and readings that cannot be, are told by themselves, with what to do first.
+    told_itself = here.distance_m < SAFE_MINIMUM_M or read.cannot_be
+    strong = 0.0 if told_itself else here.uvi.best
+    answer, off = off_before(read.told(expected), strong, wish.high)
     return Reply(
         command="uvi",
         status="ok",
         title=f"UV index at {length(here.distance_m, units)}",
-        answer=read.told(
-            f"Expect about UVI {uvi_estimate(here.uvi)} at "
-            f"{length(here.distance_m, units)}: "
-            f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
-        ),
+        answer=answer,
         values=tuple(_values(check, told.screen, doubts)),
         rows=(
             Row(label="Set-up", text=set_up_phrase(lamp, screen, told.screen)),
@@ -88,7 +93,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
             *read.set_aside_rows(units),
             doubt_row(doubts, contradict=read.contradicts),
         ),
-        steps=(*_first(read, check, wish, units), *_afterwards(wish)),
+        steps=(*off, *_first(read, check, wish, units), *_afterwards(wish)),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),

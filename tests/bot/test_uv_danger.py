@@ -1,0 +1,48 @@
+"""A UV far above the range is switched off first, through whichever question it is told."""
+
+import pytest
+
+from bot.ask import ask
+from bot.preferences import Preferences
+
+OFF = "Switch the UV tube off now, until it hangs right; leave the warmth on."
+SAME = (
+    "uvi tube:12% reflector:polished screen:none distance:6in animal:beardie",
+    "uvi tube:14% reflector:not sure screen:none distance:6in animal:beardie",
+    "check beardie, 12% tube, polished, no mesh, 6in to his back",
+    "meter readings:14 at 6in animal:beardie",
+    "meter readings:7.5 at 12in animal:leopard gecko",
+    "uvi readings:7.5 at 12in distance:12in animal:leopard gecko",
+)
+
+
+@pytest.mark.parametrize("line", SAME)
+def test_every_question_switches_it_off_first(line: str, anyone: Preferences) -> None:
+    reply = ask(line, anyone)
+    assert reply.steps[0] == OFF
+    assert "witch the UV tube off now" in reply.answer
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "uvi tube:12% reflector:polished screen:none distance:14in animal:beardie",
+        "meter readings:6 at 12in animal:leopard gecko",
+        "meter readings:9 at 12in animal:beardie",
+    ],
+)
+def test_what_is_only_too_strong_is_moved(line: str, anyone: Preferences) -> None:
+    assert OFF not in ask(line, anyone).steps
+
+
+@pytest.mark.parametrize(
+    "line", ["meter readings:16 at 8in", "uvi tube:12% reflector:polished screen:none distance:6in"]
+)
+def test_it_does_not_wait_for_the_animals_name(line: str, anyone: Preferences) -> None:
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert reply.answer.startswith("First switch the UV tube off")
+
+
+def test_a_mild_place_only_asks_for_the_animal(anyone: Preferences) -> None:
+    assert not ask("meter readings:4 at 12in", anyone).answer.startswith("First")
