@@ -104,3 +104,11 @@ def test_a_burning_lamp_goes_off_before_the_call_and_neither_is_lost(anyone: Pre
     starts = [step.split()[0] for step in reply.steps]
     assert starts[:4] == ["Switch", "Unplug", "Switch", "Call"]
     assert "then" in reply.answer.partition(".")[0]
+
+
+def test_a_bare_night_that_may_be_deadly_cold_is_asked_about(anyone: Preferences) -> None:
+    reply = ask("check beardie, night 40", anyone)
+    assert any("Is 40 in °F or in °C?" in text.text for text in reply.rows)
+    night = row(reply, "Night")
+    assert night is not None
+    assert night[1] == "cannot tell"

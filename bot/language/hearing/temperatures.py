@@ -1,8 +1,8 @@
 """Readings in a sentence: where each was taken, and in which unit where none is written.
 
 The rule for a bare number: on a basking spot up to 55 is °C and from 75 °F; anywhere else up to
-40 is °C and from 50 °F. A number between takes the unit of all the others in the message if they
-agree, and is asked about otherwise.
+34 is °C, as in an option, and from 50 °F. A number between takes the unit of all the others in the
+message if they agree, and is asked about otherwise: a night of 40 may be hot or deadly cold.
 """
 
 import re
@@ -26,7 +26,7 @@ _Read = tuple[Figure, Mark, str]
 
 # (up to here °C, from here °F) by place; no living animal's place lies beyond.
 _BASKING_BAND = (55, 75)
-_OTHER_BAND = (40, 50)
+_OTHER_BAND = (34, 50)
 # "There" stands for a perch named this far back, in characters.
 _REACH = 300
 # "It" stands for the last place only this near to it.
