@@ -6,7 +6,7 @@ from bot.answers.check_heat import HEATED, heat_parts
 from bot.answers.check_parts import Mark, Part, Todo, first_of, in_order
 from bot.answers.check_safety import safety_parts
 from bot.answers.check_uv import uv_part
-from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, kept_asked
+from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, Kept, kept_asked
 from bot.answers.linking import page_links, source_lines
 from bot.answers.setup_rows import read_rows
 from bot.answers.setup_told import Told, told_by
@@ -49,7 +49,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         command="check",
         status="ok",
         title=f"Your set-up for {kept.whom}, checked",
-        answer=_answer(parts, todo),
+        answer=_answer(parts, todo, kept),
         values=tuple(value for part in parts for value in part.values),
         rows=(*kept.rows, *_missing_rows(parts), *read_rows(told, units), *_correct_row(told)),
         table=Table(
@@ -68,10 +68,12 @@ def _sources(parts: tuple[Part, ...]) -> Iterator[str]:
         yield from part.sources
 
 
-def _answer(parts: tuple[Part, ...], todo: tuple[Todo, ...]) -> str:
+def _answer(parts: tuple[Part, ...], todo: tuple[Todo, ...], kept: Kept) -> str:
     said = [f"{mark.value}: {', '.join(names)}" for mark in Mark if (names := _named(parts, mark))]
     told = "; ".join(said)
     told = f"{told[0].upper()}{told[1:]}."
+    if kept.rows:
+        told = f"You named no animal, so this is for {kept.whom}. {told}"
     urgent = [item.short for item in todo if item.cannot_wait]
     if urgent:
         return f"First, {', then '.join(urgent)}. {told}"

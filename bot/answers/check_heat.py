@@ -1,6 +1,6 @@
 """The heat, the gradient, the night, the hours and the lamps of a set-up."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from bot.answers.animals import known_by
 from bot.answers.check_beyond import set_aside
@@ -103,7 +103,7 @@ def _places(
     steps = _steps(judgement)
     if Step.SWITCH_LAMP_OFF in judgement.steps:
         text = step_text(Step.SWITCH_LAMP_OFF)
-        yield Part("Safety", Mark.CHANGE, "a surface this hot burns", (Todo(Urgency.DANGER, text),))
+        yield Part("Safety", Mark.CHANGE, _why_off(found), (Todo(Urgency.DANGER, text),))
     for place, (label, name, urgency) in _PLACES.items():
         finding = found.get(place)
         if name in beyond:
@@ -123,6 +123,14 @@ def _places(
         todo = tuple(_todo(steps, urgency)) if mark is Mark.CHANGE else ()
         source = (finding.target.source,) if finding.target else ()
         yield Part(label, mark, why, todo, values=(_value(finding),), sources=source)
+
+
+def _why_off(found: Mapping[Place, Finding]) -> str:
+    """Return why the lamp goes off: the spot burns, or there is no cool place to go to."""
+    spot = found.get(Place.BASKING_SURFACE)
+    if spot is not None and spot.verdict is Verdict.TOO_HIGH:
+        return "a surface this hot burns"
+    return "with a cool end this hot the animal has no cool place to go to"
 
 
 def _doubted(judgement: Judgement, place: Place) -> bool:
@@ -157,6 +165,10 @@ def _gradient(judgement: Judgement, kept: Kept, units: Units) -> Iterator[Part]:
     apart = spot.reading_c - cool.reading_c
     least = spot.target.low - cool.target.high
     most = spot.target.high - cool.target.low
+    if apart < 0.0:
+        why = "the cool end is said to be hotter than the basking spot: find out which is which"
+        yield Part("Gradient", Mark.CANNOT_TELL, why)
+        return
     shown = difference(apart, units)
     told = f"basking spot and cool end are {shown} apart"
     if apart < least:

@@ -112,3 +112,26 @@ def test_a_bare_night_that_may_be_deadly_cold_is_asked_about(anyone: Preferences
     night = row(reply, "Night")
     assert night is not None
     assert night[1] == "cannot tell"
+
+
+def test_an_animal_that_nobody_named_is_said_in_the_answer(anyone: Preferences) -> None:
+    told = "You named no animal, so this is for a bearded dragon"
+    assert told in ask("check basking 98F, cool 78F", anyone).answer
+    assert told in ask("check basking 130F", anyone).answer
+    assert "named no animal" not in ask("check beardie, basking 98F, cool 78F", anyone).answer
+
+
+def test_a_cool_end_hotter_than_the_spot_is_no_gradient(anyone: Preferences) -> None:
+    gradient = row(ask("check beardie, basking 90F, cool 95F", anyone), "Gradient")
+    assert gradient is not None
+    assert gradient[1] == "cannot tell"
+    assert "-" not in gradient[2]
+
+
+def test_a_hot_cool_end_is_not_said_to_burn(anyone: Preferences) -> None:
+    safety = row(ask("check beardie, cool end 100F", anyone), "Safety")
+    assert safety is not None
+    assert "no cool place" in safety[2]
+    safety = row(ask("check beardie, basking 130F", anyone), "Safety")
+    assert safety is not None
+    assert "burns" in safety[2]
