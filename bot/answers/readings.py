@@ -39,6 +39,7 @@ _PATTERNS = {
     Pattern.SCATTERED: "they scatter more than careful readings do",
 }
 _EXAMPLE = "readings:4.2 at 12 in"
+_BY_READINGS = "By your readings, "
 AGAIN = (
     "Read again after 30 minutes alight: under the middle of the tube, sensor facing it, other "
     "lamps off."
@@ -122,8 +123,11 @@ class LampRead:
             lead = "By what you read now:"
         if not warning:
             return answer
-        if not by_readings or answer.startswith("By your readings"):
+        if not by_readings or (answer.startswith(_BY_READINGS) and not self.contradicts):
             return f"{warning} {answer}"
+        if answer.startswith(_BY_READINGS):
+            guess = answer.removeprefix(_BY_READINGS)
+            return f"{warning} Do not hang it by them yet. All taken together they say: {guess}"
         return f"{warning} {lead} {answer[0].lower()}{answer[1:]}"
 
     def moves(self, steps: tuple[str, ...]) -> tuple[str, ...]:
@@ -196,11 +200,18 @@ def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> 
     rows.append(
         Row(
             label="How sure",
-            text=f"the readings fix the lamp to about {percent(fit.fit.factor - 1.0)}; "
-            f"a hand meter itself may be off by about {percent(METER_DOUBT.factor - 1.0)}",
+            text=f"{_fixed(fit)}; a hand meter itself may be off by about "
+            f"{percent(METER_DOUBT.factor - 1.0)}",
         )
     )
     return tuple(rows)
+
+
+def _fixed(fit: MeterFit) -> str:
+    if fit.contradicts:
+        times = number(fit.fit.factor, 0.1)
+        return f"hardly at all: the lamp may be {times} times as strong or as weak"
+    return f"the readings fix the lamp to about {percent(fit.fit.factor - 1.0)}"
 
 
 def _set_aside_row(

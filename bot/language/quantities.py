@@ -121,6 +121,11 @@ def _with_unit(dimension: Dimension, sides: tuple[Side, Side]) -> tuple[str, str
     accepted, example = _ACCEPTED[dimension]
     unit, number = _ASKED_FOR.get(dimension), float(sides[0].value)
     own = unit is not None and sides[0] == sides[1] and 0.0 < number < _MOST_SHOWN
+    if own and dimension is Dimension.TEMPERATURE:
+        accepted = (
+            f"a temperature with its unit, {number:g}F or {number:g}C, whichever your thermometer "
+            "shows"
+        )
     return accepted, f"{number:g}{unit}" if own else example
 
 

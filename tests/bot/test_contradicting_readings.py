@@ -17,6 +17,18 @@ def test_readings_that_contradict_each_other_are_told_first(
     assert "took most" not in " ".join(row.text for row in reply.rows)
 
 
+@pytest.mark.parametrize("readings", ["2 at 12in, 8 at 12in", "4 at 12in, 4 at 24in, 4 at 36in"])
+def test_no_distance_is_to_be_kept_by_readings_that_cannot_be(
+    readings: str, anyone: Preferences
+) -> None:
+    reply = ask(f"meter readings:{readings} animal:bearded dragon", anyone)
+    assert "Do not hang it by them" in reply.answer
+    assert "By your readings, keep" not in reply.answer
+    sure = next(row.text for row in reply.rows if row.label == "How sure")
+    assert "times" in sure
+    assert "%" not in sure.partition(";")[0]
+
+
 @pytest.mark.parametrize("readings", ["4.2 at 12in", "4.2 at 12in, 2.9 at 15in"])
 def test_careful_readings_bring_no_warning(readings: str, anyone: Preferences) -> None:
     reply = ask(f"distance {REST} readings:{readings}", anyone)

@@ -14,6 +14,7 @@ from bot.language.quantities import (
     read_number_range,
     read_percent,
     read_power,
+    read_surface_temperature,
     read_temperature,
     read_temperature_difference,
     read_volume,
@@ -141,6 +142,11 @@ def test_a_bare_number_takes_a_unit_only_from_the_caller() -> None:
     assert read_temperature("104°", Units.IN).low == 40.0
     assert read_temperature_difference("9", Units.IN).low == 5.0
     assert not read_length("14 cm", Units.IN).assumed
+
+
+def test_a_temperature_that_could_be_either_is_asked_for_in_both_units() -> None:
+    with pytest.raises(NotUnderstoodError, match="45F or 45C, whichever your thermometer shows"):
+        read_surface_temperature("45")
 
 
 def test_a_bare_number_to_convert_is_asked_about_even_with_a_setting() -> None:
