@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.figures import number
+from bot.answers.fire import PULL_THE_PLUG
 from bot.answers.heat_parts import Kept
 from bot.answers.setup_told import Told
 from bot.answers.uv_danger import SWITCH_OFF, is_far_too_strong
@@ -15,11 +16,6 @@ from bot.language.signs import Sign, fire_in, signs_in
 __all__ = ["safety_parts"]
 
 _NAME = "Safety"
-_PULL_THE_PLUG = (
-    "Pull the plug now and get a grown-up: do not touch the lamp or heater and use no water. If "
-    "it goes on smoking or you see flames, everybody goes out and calls the fire brigade. Do not "
-    "use that lamp or heater again."
-)
 _WATCHED = {
     LampKind.HEAT_MAT: "heat mat",
     LampKind.HEAT_ROCK: "heat rock",
@@ -43,7 +39,7 @@ def safety_parts(text: str, told: Told, uv: Part, kept: Kept) -> Iterator[Part]:
 
 def _fire(words: str) -> Part:
     why = f"“{shown(words)}”: this can become a fire or a bad shock (common practice, no source)"
-    return Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.FIRE, _PULL_THE_PLUG),))
+    return Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.FIRE, PULL_THE_PLUG),))
 
 
 def _signs(signs: tuple[Sign, ...]) -> Part:

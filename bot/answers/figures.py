@@ -7,6 +7,7 @@ promise what no tape measure or lamp keeps.
 
 from collections.abc import Callable
 from datetime import date
+from math import floor
 
 from bot.language.quantities import Units, convert
 from calc.uncertainty import Estimate
@@ -17,6 +18,7 @@ __all__ = [
     "hours",
     "length",
     "length_range",
+    "length_typed",
     "month_name",
     "number",
     "percent",
@@ -35,6 +37,8 @@ _LENGTHS = {Units.IN: ("in", "in", 0.5, 0.5), Units.CM: ("cm", "cm", 1.0, 0.5)}
 _TEMPERATURES = {Units.IN: ("°F", "degF", 1.0), Units.CM: ("°C", "degC", 0.5)}
 # A UV index is shown as it was given to within this share; below this it would be rounded away.
 _NEARLY = 0.02
+# Less than this of a step is a slip of the conversion.
+_SLIP = 1e-6
 _WEAK_UVI, _FAINT_UVI = 0.05, 0.3
 _DIFFERENCES = {Units.IN: ("°F", "delta_degF", 1.0), Units.CM: ("°C", "delta_degC", 0.5)}
 
@@ -55,6 +59,13 @@ def length(value_m: float, units: Units) -> str:
     """Return a length in both units, such as ``16 in (41 cm)``."""
 
     return _both(units, lambda system: _lengths((value_m,), system))
+
+
+def length_typed(value_m: float, units: Units) -> str:
+    """Return a length as one types it, rounded down, such as ``9.5in``."""
+    sign, unit, step, _ = _LENGTHS[units]
+    steps = floor(convert(value_m, "m", unit) / step + _SLIP)
+    return f"{number(steps * step, step)}{sign}"
 
 
 def length_range(low_m: float, high_m: float, units: Units) -> str:

@@ -108,7 +108,7 @@ def _known(query: MeterQuery, named: Lamp) -> _Known:
         raise NotUnderstoodError(
             query.screen.text,
             "either the screen or readings without it, because those tell what it passes",
-            f"without:{query.without[0].text}",
+            f"screen:none without:{query.without[0].text}",
             "screen",
         )
     bare, screened = (

@@ -7,6 +7,7 @@ animal, or nothing that is answered here, the reply says so at once.
 
 from collections.abc import Sequence
 
+from bot.answers.fire import fire_reply
 from bot.answers.routes.asked import Asked
 from bot.answers.routes.beyond import is_beyond, looks_ill, other_reply, vet_reply
 from bot.answers.routes.filled import FILLED, filled
@@ -20,6 +21,7 @@ from bot.answers.setup_told import told_by
 from bot.command import Routed
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
+from bot.language.signs import fire_in
 from bot.preferences import Context
 from bot.queries.setup import AskQuery
 from bot.reply import Reply
@@ -36,6 +38,8 @@ _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen
 def route(query: AskQuery, context: Context) -> Routed | Reply:
     """Return the question that free words ask, the reply where none is asked, or raise."""
     asked = _asked(query)
+    if fire := fire_in(asked.said):
+        return fire_reply(fire, context)
     if looks_ill(asked):
         return vet_reply(asked, context)
     if is_beyond(asked):

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, replace
 
-from bot.answers.figures import length
+from bot.answers.figures import length, length_typed
 from bot.answers.uv_parts import lamp_asked, lit_length, screen_asked, shortest_told
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units, convert
@@ -75,13 +75,14 @@ def layout(query: SectionQuery, units: Units) -> Layout:
 
     _check_inside(query, box, units)
     back = given(query.back, _BACK_M, "the animal's back over what it stands on:")
-    top = box.height_m - query.distance.low - back
+    room = box.height_m - back
+    top = room - query.distance.low
     if top < 0.0:
         raise NotUnderstoodError(
             query.distance.text,
             "a distance that fits under the lid: this enclosure has room for at most "
-            f"{length(max(box.height_m - back, 0.0), units)}",
-            "distance:12in",
+            f"{length(room, units)}",
+            f"distance:{length_typed(room, units)}" if room > _LEAST_M else "back:2in",
             "distance",
         )
     start = given(query.start, 0.0, "the tube begins from the warm end wall:")
@@ -134,10 +135,12 @@ def _check_start(query: SectionQuery, start: float, long: float, box: Box, units
             "length:22in",
             "start",
         )
+    shortest = STANDARD_T5_HO[0].face_to_face_m
+    fits = shortest <= box.length_m and not isinstance(query.tube, OwnTube)
     raise NotUnderstoodError(
         query.length.text if query.length else query.enclosure.text,
         f"a tube and a start that fit into {length(box.length_m, units)}",
-        "length:22in",
+        "start:0in length:22in" if fits else "start:0in enclosure:48x24x24in",
         "length",
     )
 

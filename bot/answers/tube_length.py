@@ -1,6 +1,6 @@
 """Which standard length suits an enclosure, or that none does and what there is instead."""
 
-from bot.answers.figures import length, length_range, percent
+from bot.answers.figures import length, length_range, length_typed, percent
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units
 from bot.language.sizes import Size
@@ -37,10 +37,13 @@ def check_fits(tube: Measure | None, enclosure: Measure | Size | None, units: Un
     """Refuse a tube that is longer than its enclosure."""
     if tube is None or enclosure is None or tube.low <= _along(enclosure):
         return
+    most = _along(enclosure)
+    fitting = [kind.face_to_face_m for kind in STANDARD_T5_HO if kind.face_to_face_m <= most]
+    example = f"length:{length_typed(max(fitting), units)}" if fitting else "enclosure:4ft"
     raise NotUnderstoodError(
         tube.text,
-        f"a tube that fits into the enclosure, {length(_along(enclosure), units)} long",
-        "length:22in",
+        f"a tube that fits into the enclosure, {length(most, units)} long",
+        example,
         "length",
     )
 

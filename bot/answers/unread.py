@@ -51,7 +51,8 @@ def missing_sentence(command: Command, given: Mapping[str, str], own: Own) -> st
     shown_rest = command.examples[0].removeprefix(command.name)
     _, example = split_line(f"question{shown_rest}", options, command.positional)
     filled = example | {name: options[name].example for name in missing} | _plain(given)
-    return _still_needed(wanted, command, given, asked_line(command, filled))
+    whole = join_line(command.name, {name: filled[name] for name in options if name in filled})
+    return _still_needed(wanted, command, given, whole)
 
 
 def unnamed_sentence(error: AnimalNotNamedError, command: Command, given: Mapping[str, str]) -> str:

@@ -1,5 +1,8 @@
 """A group's own lamps, screens and targets: kept from readings, changed, taken away."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
+
 from pydantic import ValidationError
 
 from bot.answers.animals import animal_asked
@@ -54,6 +57,10 @@ _WORDS = {
     Subject.NIGHT_FLOOR: "night floor",
     Subject.NIGHT_HEAT_OFF: "night heat off at",
     Subject.LIGHT_HOURS: "light",
+}
+_RANGES = {
+    Subject.UVI: "range:3-5 best:4",
+    Subject.LIGHT_HOURS: "range:10-14 hours best:12 hours",
 }
 _UVI = ("a range of the UV index", "3-5")
 _DAY_S = 3600.0
@@ -144,8 +151,10 @@ async def target(query: TargetQuery, context: Context, desk: Desk) -> Reply:
     server = server_of(desk)
     animal = animal_asked(query.animal, context)
     subject = _SUBJECTS[query.of]
-    low, high = _range(subject, query.range)
-    best = _best(subject, query.best) if query.best else None
+    with _of_option("range"):
+        low, high = _range(subject, query.range)
+    with _of_option("best"):
+        best = _best(subject, query.best) if query.best else None
     try:
         kept = OwnTarget(
             animal=animal.slug,
@@ -159,7 +168,10 @@ async def target(query: TargetQuery, context: Context, desk: Desk) -> Reply:
         reason = error.errors()[0]["msg"].removeprefix("Value error, ")
         read = f"{query.range} {query.best}"
         raise NotUnderstoodError(
-            read, f"a range that can be: {reason}", "95-110F", "range"
+            read,
+            f"a range that can be: {reason}",
+            _RANGES.get(subject, "range:95-110F best:103F"),
+            "range",
         ) from error
     replaced = await desk.store.figures.put(server, kept, desk.by)
     await desk.store.boards.look_again(desk.now, server)
@@ -179,6 +191,15 @@ async def target(query: TargetQuery, context: Context, desk: Desk) -> Reply:
             *_NEXT,
         ),
     )
+
+
+@contextmanager
+def _of_option(name: str) -> Iterator[None]:
+    """Name the option in a refusal of what was put into it."""
+    try:
+        yield
+    except NotUnderstoodError as error:
+        raise NotUnderstoodError(error.read, error.accepted, error.example, name) from error
 
 
 def _range(subject: Subject, text: str) -> tuple[float, float]:

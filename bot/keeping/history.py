@@ -68,7 +68,9 @@ def _readings(query: ReadingQuery, kept: Enclosure, day: date) -> tuple[Reading,
             typed.append((of, measure.low, None))
     if not typed:
         raise NotUnderstoodError(
-            "no reading", "one at least: uvi, basking, warm, cool or night", "mine reading uvi:4.2"
+            "no reading",
+            "one at least: uvi, basking, warm, cool or night",
+            f"mine reading name:{kept.name} uvi:4.2",
         )
     readings = []
     for of, value, at in typed:
@@ -198,7 +200,9 @@ async def compare(query: CompareQuery, context: Context, desk: Desk) -> Reply:
     days = sorted({r.day for r in kept.readings})
     if len(days) < 2:
         raise NotUnderstoodError(
-            f"{len(days)} day with readings", "two days with readings", "mine reading uvi:4.2"
+            f"{len(days)} day{'' if len(days) == 1 else 's'} with readings",
+            "two days with readings",
+            f"mine reading name:{kept.name} uvi:4.2",
         )
     now = await today(desk)
     first = day_of(query.first, now, "first") if query.first else days[0]

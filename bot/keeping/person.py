@@ -4,7 +4,6 @@ from bot.answers.figures import calendar_day
 from bot.desk import Desk
 from bot.keeping.words import exported, read_file
 from bot.kept.keeper import KeeperExport
-from bot.language.zones import read_zone
 from bot.preferences import Context
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery, PreferQuery
 from bot.queries.saved import NONE, Cleared
@@ -19,8 +18,7 @@ async def prefer(query: PreferQuery, context: Context, desk: Desk) -> Reply:
     if query.units is not None:
         changed["units"] = None if isinstance(query.units, Cleared) else query.units
     if query.zone:
-        cleared = query.zone.strip().lower() == NONE
-        changed["zone"] = None if cleared else read_zone(query.zone).key
+        changed["zone"] = None if query.zone == NONE else query.zone
     kept = (
         await desk.store.keepers.change(desk.keeper, **changed)
         if changed

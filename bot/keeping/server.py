@@ -11,7 +11,6 @@ from bot.keeping.places import server_of
 from bot.keeping.words import exported, read_file
 from bot.kept.group import Change, ServerExport, Shown
 from bot.language.errors import NotUnderstoodError
-from bot.language.zones import read_zone
 from bot.preferences import Context
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.queries.saved import NONE, Cleared
@@ -86,8 +85,7 @@ async def settings(query: SettingsQuery, context: Context, desk: Desk) -> Reply:
     if query.site is not None:
         changed["guide_url"] = None if isinstance(query.site, Cleared) else query.site
     if query.zone:
-        cleared = query.zone.strip().lower() == NONE
-        changed["zone"] = None if cleared else read_zone(query.zone).key
+        changed["zone"] = None if query.zone == NONE else query.zone
     if not changed:
         raise NotUnderstoodError(
             "no setting", "one to change: units, animal, site or zone", "server set units:cm"

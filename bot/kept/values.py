@@ -29,7 +29,7 @@ def name_of(text: str) -> str:
     plain = all(unicodedata.category(c)[0] in "LMN" or c in _BESIDE_LETTERS for c in name)
     if not (letters and plain and len(name) <= LONGEST_NAME):
         raise ValueError(
-            f"a name has 1 to {LONGEST_NAME} characters: a letter first, "
+            f"a name of 1 to {LONGEST_NAME} characters: a letter first, "
             "then letters, digits, spaces, hyphens, dots or apostrophes"
         )
     return name

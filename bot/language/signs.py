@@ -33,7 +33,7 @@ _SMELL = r"(?:burnt|burning|burned|smoke|plastic)"
 _FIRE = re.compile(
     rf"\b(?:smok(?:es?|ing|ey|y)(?! (?:detector|alarm|glass))|spark(?:s|ed|ing)?|"
     rf"smell(?:s|ing|ed)?(?: like| of)? {_SMELL}|(?:burning|burnt|smoky) (?:smell|plastic)|"
-    rf"melt(?:s|ed|ing)|scorch(?:es|ed|ing)?|(?:on|caught|catch(?:es|ing)?) fire|flames?|"
+    rf"melt(?:s|ed|ing)|scorch(?:es|ed|ing)?|(?:on|caught|catching) fire|flames?|"
     rf"(?:get|got|gives?|gave)(?: me)?(?: an?)?(?: electric| small| little)? shocks?)\b"
 )
 

@@ -21,7 +21,7 @@ from bot.queries.options import (
     TubeClass,
     reading,
 )
-from bot.queries.saved import Document, EnclosureName, MaybeUnits, NewName, Sure
+from bot.queries.saved import Document, EnclosureName, MaybeUnits, NewName, Sure, ZoneName
 
 __all__ = [
     "CompareQuery",
@@ -151,7 +151,7 @@ class PreferQuery(Query):
     units: MaybeUnits | None = Field(
         None, description="in (with °F), cm (with °C), or none", examples=["cm"]
     )
-    zone: Annotated[str, Option(completes="zone")] = Field(
+    zone: ZoneName = Field(
         "", description="your time zone, such as Europe/Berlin, or none", examples=["Europe/Berlin"]
     )
 

@@ -6,7 +6,7 @@ from pydantic import Field
 
 from bot.language.quantities import read_number
 from bot.queries.options import Option, Query, Text, reading
-from bot.queries.saved import AboutOption, Days, EnclosureName, Where
+from bot.queries.saved import AboutOption, Days, EnclosureName, Where, ZoneName
 
 __all__ = ["NumberQuery", "RemindQuery", "SnoozeQuery"]
 
@@ -34,7 +34,7 @@ class RemindQuery(Query):
     where: Where = Field(
         "message", description="by direct message, or here in this channel", examples=["message"]
     )
-    zone: Annotated[str, Option(completes="zone")] = Field(
+    zone: ZoneName = Field(
         "", description="your time zone, such as Europe/Berlin", examples=["Europe/Berlin"]
     )
 

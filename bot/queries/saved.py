@@ -11,6 +11,7 @@ from bot.kept.values import name_of
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units, read_duration, single
+from bot.language.zones import read_zone
 from bot.queries.options import Option, reading
 
 __all__ = [
@@ -29,6 +30,7 @@ __all__ = [
     "Site",
     "Sure",
     "Where",
+    "ZoneName",
 ]
 
 NONE = "none"
@@ -62,6 +64,10 @@ def _read_site(text: str) -> str | Cleared:
         return url_of(text)
     except ValueError as error:
         raise NotUnderstoodError(text, str(error), "https://example.org/guide") from error
+
+
+def _read_zone(text: str) -> str:
+    return NONE if text.strip().lower() == NONE else read_zone(text).key
 
 
 def _read_days(text: str) -> int:
@@ -104,6 +110,7 @@ LampName = Annotated[str, reading(read_name), Option(completes="own_lamp")]
 ScreenName = Annotated[str, reading(read_name), Option(completes="own_screen")]
 MaybeUnits = Annotated[Units | Cleared, reading(_read_units), Option(choices=("in", "cm", NONE))]
 Site = Annotated[str | Cleared, reading(_read_site), Option()]
+ZoneName = Annotated[str, reading(_read_zone), Option(completes="zone")]
 Days = Annotated[int, reading(_read_days), Option()]
 AboutOption = Annotated[
     About, reading(lambda text: About(read_choice(text, _ABOUT))), _choices(_ABOUT)

@@ -5,6 +5,7 @@ from typing import Annotated
 from pydantic import Field
 
 from bot.language.choices import read_choice
+from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
 from bot.queries.options import (
     AnimalName,
@@ -16,7 +17,7 @@ from bot.queries.options import (
     Text,
     reading,
 )
-from bot.queries.saved import BoardTopic, LampName, MaybeUnits, NewName, ScreenName, Site
+from bot.queries.saved import BoardTopic, LampName, MaybeUnits, NewName, ScreenName, Site, ZoneName
 
 __all__ = [
     "SUBJECTS",
@@ -41,6 +42,7 @@ SUBJECTS = {
     "night off": ("night heat off", "thermostat", "off"),
     "hours": ("light", "light hours", "day length"),
 }
+_MOST_WEEKS = 104
 _SHOWN = {
     "private": ("alone", "hidden", "ephemeral"),
     "public": ("open", "shown", "everyone"),
@@ -52,10 +54,19 @@ _Subject = Annotated[
 _Shown = Annotated[
     str, reading(lambda text: read_choice(text, _SHOWN)), Option(choices=tuple(_SHOWN))
 ]
+
+
+def _read_weeks(text: str) -> int:
+    accepted, example = f"a number of weeks from 1 to {_MOST_WEEKS}", "8"
+    weeks = round(read_number(text, accepted, example))
+    if not 1 <= weeks <= _MOST_WEEKS:
+        raise NotUnderstoodError(text, accepted, example)
+    return weeks
+
+
 _Weeks = Annotated[
     int,
-    reading(lambda text: round(read_number(text, "a number of weeks from 1 to 104", "8"))),
-    Field(ge=1, le=104),
+    reading(_read_weeks),
     Option(choices=("4", "8", "26", "52", "104")),
 ]
 
@@ -78,7 +89,7 @@ class SettingsQuery(Query):
         description="where the guide is published, or none",
         examples=["https://guide.example"],
     )
-    zone: Annotated[str, Option(completes="zone")] = Field(
+    zone: ZoneName = Field(
         "", description="the group's time zone, or none", examples=["Europe/Berlin"]
     )
 
