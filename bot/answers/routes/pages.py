@@ -200,7 +200,7 @@ def _forms() -> tuple[tuple[re.Pattern[str], str], ...]:
         words[word] = slug
     longest_first = sorted(words, key=len, reverse=True)
     return tuple(
-        (re.compile(rf"\b{re.escape(w).replace('-', '[ -]?')}s?\b"), words[w])
+        (re.compile(rf"\b{re.escape(w.removesuffix('s')).replace('-', '[ -]?')}s?\b"), words[w])
         for w in longest_first
         if w not in _EVERYDAY
     )
