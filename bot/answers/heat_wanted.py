@@ -90,10 +90,12 @@ def _usual_rows(aim_c: float, kept: Kept | None, context: Context) -> tuple[Row,
     return (Row(label="Look again", text=told),)
 
 
-def kept_under_lamp(animal: str, surface: Measure | None, context: Context) -> Kept:
+def kept_under_lamp(
+    animal: str, surface: Measure | None, context: Context, *, night_c: float | None = None
+) -> Kept:
     """Return the animal named; where none was, ask for it, a burning lamp off first."""
     try:
-        return kept_named(animal, context)
+        return kept_named(animal, context, night_c=night_c)
     except AnimalNotNamedError:
         burnt = 0 if surface is None else _burnt_by(surface.high)
         if not burnt or burnt < _NEARLY_ALL * len(_limits()):

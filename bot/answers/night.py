@@ -45,7 +45,8 @@ _GOOD_DROP = "A cooler, dark night is good: it is how nights are, and it gives r
 
 def answer_night(query: NightQuery, context: Context) -> Reply:
     """Answer with the decision, and with thermostat and watts where heat is needed."""
-    kept, units, room_c = kept_named(query.animal, context), context.units, query.room.low
+    units, room_c = context.units, query.room.low
+    kept = kept_named(query.animal, context, night_c=room_c)
     plan = night_plan(kept.animal, room_c)
     heats = plan.decision in _HEATED
     # Where the floor is not known somebody may heat all the same, and must know how.

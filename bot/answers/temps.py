@@ -75,12 +75,13 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
     check_unit(query.basking, _COLDEST_SURFACE_C, "basking")
     check_unit(query.cool, _COLDEST_AIR_C, "cool")
     check_unit(query.warm, _COLDEST_AIR_C, "warm")
-    kept, units = kept_under_lamp(query.animal, query.basking, context), context.units
+    night_c, units = _value(query.night), context.units
+    kept = kept_under_lamp(query.animal, query.basking, context, night_c=night_c)
     readings = Readings(
         _value(query.basking),
         _value(query.cool),
         _value(query.warm),
-        _value(query.night),
+        night_c,
         None if query.lamp_on is None else query.lamp_on.low / _HOUR_S,
         frozenset(_INSTRUMENTS[name] for name in query.measured),
     )

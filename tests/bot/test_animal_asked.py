@@ -99,3 +99,15 @@ def test_a_surface_that_burns_nearly_all_is_not_left_on_while_the_animal_is_aske
     for line in ("temps basking:140F", "basking surface:140F air:80F distance:10in"):
         assert "switch the lamp off" in ask(line, anyone).answer
     assert "switch the lamp off" not in ask("temps basking:100F", anyone).answer
+
+
+@pytest.mark.parametrize("line", ["night room:40F", "temps night:40F", "temps night:40F cool:75F"])
+def test_a_deadly_cold_night_does_not_wait_for_the_name(line: str, anyone: Preferences) -> None:
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert reply.answer.startswith("First move the animal to a warmer room")
+
+
+@pytest.mark.parametrize("line", ["night room:50F", "temps night:50F"])
+def test_a_cool_night_only_asks_for_the_name(line: str, anyone: Preferences) -> None:
+    assert not ask(line, anyone).answer.startswith("First")
