@@ -10,7 +10,7 @@ from calc.animals import animals
 from calc.daylight import day, day_hours
 from calc.heat.enclosure import Enclosure
 from calc.setup.warmth import plan_warmth
-from calc.timer import month_plan
+from calc.timer import flat_times, month_plan
 from calc.validity import OutsideModelError
 from tests.calc.refused import Range, assert_ends_hold, assert_refused_beyond
 
@@ -23,6 +23,7 @@ RANGES = [
     Range(lambda x: day(40.0, date(int(x), 6, 1)), "year", 1900, 2100, "", step=1),
     Range(lambda x: month_plan(40.0, LONDON, int(x)), "year", 1900, 2100, "", step=1),
     Range(lambda x: month_plan(x, LONDON, 2026), "latitude", -90.0, 90.0, "degrees"),
+    Range(flat_times, "hours of light", 1.0, 23.0, "h"),
     Range(
         lambda x: plan_warmth(DRAGON, Enclosure(1.2, 0.6, 0.6), 0.2, x),
         "room air",

@@ -7,13 +7,22 @@ import pytest
 from bot.language.errors import NotUnderstoodError
 from bot.language.moments import read_moment
 from bot.language.names import ranked
-from bot.language.quantities import read_length, read_number_range, single
-from bot.language.readings import read_dated_readings, read_placed_readings
+from bot.language.normal import normal, normalise
+from bot.language.quantities import (
+    Units,
+    read_convertible,
+    read_length,
+    read_number_range,
+    read_surface_temperature,
+    single,
+)
+from bot.language.readings import read_dated_readings, read_placed_readings, read_uvi_range
 from bot.language.screens import read_screen, weaves_in
 from bot.language.shown import shown
 from bot.language.sizes import read_size
 from bot.language.skies import read_latitude, read_month
-from bot.language.words import split_line
+from bot.language.unsure import SomeMesh, read_some_mesh
+from bot.language.words import join_line, split_line
 from bot.language.zones import read_clock
 
 FAR_EAST = timezone(timedelta(hours=11))
@@ -128,3 +137,109 @@ def test_a_reading_keeps_its_words() -> None:
         "4.2 at 12 in",
         "12cm: 2,9",
     ]
+
+
+def test_a_line_has_quotes_only_where_they_are_needed() -> None:
+    for text, written in (
+        ("12%", "12%"),
+        ("18x16 mesh", "18x16 mesh"),
+        ("a: b", "“a: b”"),
+        ("“12%”", "«“12%”»"),
+    ):
+        assert join_line("distance", {"tube": text}) == f"distance tube:{written}"
+        assert split_line(f"distance tube:{written}", OPTIONS)[1] == {"tube": text}
+
+
+def test_a_misspelt_option_is_answered_with_an_example_of_the_one_meant() -> None:
+    with pytest.raises(NotUnderstoodError) as caught:
+        split_line("distance scren:45%", OPTIONS)
+    assert caught.value.example == "screen:45%"
+    with pytest.raises(NotUnderstoodError) as caught:
+        split_line("distance scren:45%", ["tube", "screen"])
+    assert caught.value.example == "screen:…"
+
+
+def test_a_reading_of_another_meter_is_told_what_a_uv_index_is_not() -> None:
+    for read, text in (
+        (read_placed_readings, "42 µW/cm² at 12 in"),
+        (read_dated_readings, "2026-01-03 42 µW/cm²"),
+        (read_uvi_range, "42 µW/cm²"),
+    ):
+        with pytest.raises(NotUnderstoodError) as caught:
+            read(text)
+        assert "another kind of meter" in caught.value.accepted
+        assert read(caught.value.example)
+
+
+def test_the_longest_list_of_readings_is_read_and_a_longer_one_is_not() -> None:
+    piece = "4.2 at 12 in"
+    longest = f"{piece};{' ' * (999 - 2 * len(piece))}{piece}"
+    assert len(longest) == 1000
+    assert len(read_placed_readings(longest)) == 2
+    with pytest.raises(NotUnderstoodError, match="at most 1000 characters"):
+        read_placed_readings(f"{longest} ")
+
+
+def test_a_mesh_that_is_only_named_is_told_in_the_words_used() -> None:
+    assert read_some_mesh("  mesh   lid ") == SomeMesh("mesh lid")
+
+
+def test_a_long_text_is_shown_with_forty_characters() -> None:
+    assert shown("a" * 40) == "a" * 40
+    assert shown("a" * 41) == "a" * 39 + "…"
+
+
+def test_a_bare_number_is_asked_for_its_unit_in_that_number_and_a_range_by_an_example() -> None:
+    for text, example in (("13", "13in"), ("12-13", "14in")):
+        with pytest.raises(NotUnderstoodError) as caught:
+            read_length(text)
+        assert caught.value.example == example
+
+
+def test_no_range_and_no_light_are_named() -> None:
+    with pytest.raises(NotUnderstoodError) as caught:
+        read_number_range("many")
+    assert caught.value.accepted == "a number or a range"
+    for text in ("passes 0%", "blocks 100%"):
+        with pytest.raises(NotUnderstoodError) as caught:
+            read_screen(text)
+        assert caught.value.accepted == "a screen that lets something through"
+
+
+def test_a_difference_without_a_unit_is_one_of_the_askers_degrees() -> None:
+    assert read_convertible("difference 9", Units.IN).low == pytest.approx(5.0)
+    assert read_convertible("difference 9", Units.CM).low == pytest.approx(9.0)
+
+
+@pytest.mark.parametrize(
+    ("text", "unit"), [("44", "degC"), ("44.5", None), ("65.5", None), ("66", "degF")]
+)
+def test_a_bare_surface_tells_its_unit_only_where_the_other_cannot_be(
+    text: str, unit: str | None
+) -> None:
+    if unit is None:
+        with pytest.raises(NotUnderstoodError):
+            read_surface_temperature(text)
+    else:
+        assert read_surface_temperature(text).unit == unit
+
+
+def test_names_are_offered_by_their_beginning_then_by_what_they_hold_then_by_likeness() -> None:
+    known = ["Corn Snake", "Bearded Dragon", "Snapping Turtle", "Water Dragon", "Dragon Lizard"]
+    assert ranked("", known, 3) == known[:3]
+    assert ranked("drag", known, 5)[:3] == ["Dragon Lizard", "Bearded Dragon", "Water Dragon"]
+    assert ranked("DRAG", known, 1) == ["Dragon Lizard"]
+    assert ranked("corm snaek", known, 5)[0] == "Corn Snake"
+    assert ranked("zzzz", known, 5) == []
+
+
+def test_each_place_of_a_folded_text_leads_back_to_what_was_typed() -> None:
+    typed = "１４½\u200b in…"
+    folded = normal(typed)
+    assert folded.text == "14 1/2 in..."
+    for place in range(len(folded.text)):
+        assert folded.span(place, place)[0] == folded.span(place, place)[1]
+        first, last = folded.span(place, place + 1)
+        assert normalise(typed[first:last]).find(folded.text[place]) >= 0
+    assert folded.span(0, len(folded.text)) == (0, len(typed))
+    assert folded.span(2, 6) == (2, 3)
