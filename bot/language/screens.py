@@ -160,6 +160,8 @@ def _weave_pattern() -> re.Pattern[str]:
 def _weave(plain: str, words: str) -> Weave:
     match = _weave_pattern().fullmatch(plain)
     if match is None or not (match["y"] or match["mesh"] or match["mesh2"] or match["per"]):
+        if not any(sign.isdigit() for sign in plain):
+            raise NotUnderstoodError(words, _GO_ON, "45%")
         raise NotUnderstoodError(words, _ACCEPTED, _EXAMPLE)
     wire = numeral(match["wire"]) if match["wire"] else None
     if wire is None or wire.doubtful or not match["unit"]:

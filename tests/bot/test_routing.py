@@ -313,13 +313,3 @@ def test_every_line_offered_for_any_words_is_a_whole_question(words: str) -> Non
         for line in copied(reply):
             # The figures are the asker's own, and may be beyond what can be answered.
             assert isinstance(understand(line, Preferences()), Understood), line
-
-
-@pytest.mark.parametrize(
-    ("words", "page"),
-    [("whats a reflector?", "reflectors"), ("whats a screen", "screens")],
-)
-def test_a_page_is_found_by_one_of_what_it_tells_of(words: str, page: str) -> None:
-    found = meant(words)
-    assert isinstance(found, Routed)
-    assert (found.command, found.given["page"]) == ("guide", page)

@@ -144,3 +144,9 @@ def test_a_screen_without_a_figure_is_asked_about_with_a_way_to_go_on(text: str)
 def test_what_is_no_screen_is_refused(text: str, wanted: str) -> None:
     with pytest.raises(NotUnderstoodError, match=wanted):
         read_screen(text)
+
+
+@pytest.mark.parametrize("text", ["not sure", "idk", "a black one"])
+def test_who_does_not_know_the_screen_is_told_how_to_go_on(text: str) -> None:
+    with pytest.raises(NotUnderstoodError, match="if you cannot tell, a common insect screen"):
+        read_screen(text)

@@ -1,0 +1,19 @@
+"""Free words find the guide page of what they ask about."""
+
+import pytest
+
+from bot.answers.routing import route
+from bot.command import Routed
+from bot.language.quantities import Units
+from bot.preferences import Context
+from bot.queries.setup import AskQuery
+
+
+@pytest.mark.parametrize(
+    ("words", "page"),
+    [("whats a reflector?", "reflectors"), ("whats a screen", "screens")],
+)
+def test_a_page_is_found_by_one_of_what_it_tells_of(words: str, page: str) -> None:
+    found = route(AskQuery(question=words), Context(Units.IN))
+    assert isinstance(found, Routed)
+    assert (found.command, found.given["page"]) == ("guide", page)
