@@ -35,6 +35,13 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
     "basking 100F/38C": {("basking", "100 F", False)},
     "uvb 14 instead of 10 inches from her": {("distance_back", "14 in", False)},
     "tube 14in away (was 20in)": {("distance", "14 in", False)},
+    # An answer to a question that was only thought of, and a word that tells when, not where.
+    "How long should the lights be on? I do 10 hours.": {("hours", "10 h", False)},
+    "How long should the lights stay on? I run 10 hours now.": {("hours", "10 h", False)},
+    "the room stays 30C in the day and 20C at night": {
+        ("room", "30 C", False),
+        ("room_night", "20 C", False),
+    },
     # What belongs to somebody else, to before, or is only asked about.
     "my cousin has a leopard gecko with a 12% tube": set(),
     "moved her from a 20 gallon to a 4x2x2": {("enclosure", "4x2x2 ft", True)},
@@ -226,3 +233,10 @@ def test_a_distance_that_nothing_gives_a_unit_is_asked_about(text: str, name: st
     assert question.question == "Which unit is this distance in, inches or centimetres?"
     assert question.words == text[question.start : question.end]
     assert "14" in question.words
+
+
+def test_which_of_two_strengths_it_is_is_asked_for_by_the_label() -> None:
+    (question,) = heard_in("not sure if its 6% or 12%").questions
+    assert question.name.value == "tube"
+    assert question.question == "Which strength is on the label of the tube that hangs there?"
+    assert question.words == "6% or 12%"
