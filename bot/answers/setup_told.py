@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from functools import cache
+from functools import cache, lru_cache
 from typing import Generic, TypeVar
 
 from bot.language.hearing import Ask, Fact, FactName, Heard, hear
@@ -14,7 +14,7 @@ from bot.language.sizes import Size
 from bot.queries.options import Query
 from calc.animals import animals
 
-__all__ = ["Said", "Told", "names_an_animal", "told_by"]
+__all__ = ["Said", "Told", "heard_in", "names_an_animal", "told_by"]
 
 Kind = TypeVar("Kind")
 
@@ -145,9 +145,15 @@ class Told:
         return any(str(x.value) == what for x in self.all(FactName.WITHOUT))
 
 
+@lru_cache(maxsize=1)
+def heard_in(words: str) -> Heard:
+    """Return what free words tell; they are heard to find their question, and to answer it."""
+    return hear(words, known_animals())
+
+
 def told_by(words: str, query: Query) -> Told:
     """Return what free words and the options of a question tell together."""
-    heard = hear(words, known_animals()) if words.strip() else Heard((), ())
+    heard = heard_in(words) if words.strip() else Heard((), ())
     given = {
         fact: value
         for option, fact in _OPTIONS.items()

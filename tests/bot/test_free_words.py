@@ -2,6 +2,7 @@
 
 import pytest
 
+from bot.answers.setup_told import heard_in
 from bot.ask import ask, ask_options
 from bot.language.quantities import Units
 from bot.preferences import Preferences
@@ -92,3 +93,10 @@ def test_the_first_unit_follows_the_asker() -> None:
 def test_every_option_that_a_question_lacks_is_asked_for_in_plain_words() -> None:
     reply = ask("ask convert 39,5 C75", Preferences())
     assert "which length or temperature" in reply.answer
+
+
+def test_words_that_are_found_to_be_a_set_up_are_heard_once() -> None:
+    heard_in.cache_clear()
+    reply = ask("rate my setup: beardie 4x2x2, 12% t5, no mesh, basking 105f", Preferences())
+    assert reply.command == "check"
+    assert (heard_in.cache_info().misses, heard_in.cache_info().hits) == (1, 1)
