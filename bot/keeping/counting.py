@@ -131,7 +131,8 @@ def _most(found: Tallied, kind: Asked) -> str:
     shown = listed(kind, names[:_MOST_NAMES])
     rest = names[_MOST_NAMES:]
     times = sum(times for _, times in rest)
-    return f"{shown}; {len(rest)} more, {times} together" if rest else shown
+    others = "1 other" if len(rest) == 1 else f"{len(rest)} others"
+    return f"{shown}; {others}, {times} times in all" if rest else shown
 
 
 def _trend(found: Tallied) -> str:

@@ -1,11 +1,10 @@
 """A group's settings: shown, changed, exported, taken back, forgotten; the log of changes."""
 
-import json
-
 from bot.answers.animals import animal_asked
 from bot.answers.figures import calendar_day
 from bot.answers.own import lamp_told, screen_told
 from bot.desk import LOCAL, Desk
+from bot.keeping.changes_told import value_told, what_told
 from bot.keeping.figures import target_told
 from bot.keeping.places import server_of
 from bot.keeping.words import exported, read_file
@@ -139,30 +138,18 @@ async def changes(query: ShowQuery, context: Context, desk: Desk) -> Reply:
         answer=f"The newest {len(lines)} changes." if lines else "Nothing was changed so far.",
         table=Table(
             columns=("When (UTC)", "What", "From", "To", "By"),
-            rows=tuple(_line(line) for line in lines),
+            rows=tuple(_line(line, context) for line in lines),
         )
         if lines
         else None,
     )
 
 
-def _line(line: Change) -> tuple[str, ...]:
+def _line(line: Change, context: Context) -> tuple[str, ...]:
     who = "forgotten" if line.who is None else "local" if line.who == LOCAL else str(line.who)
     at = f"{calendar_day(line.at.date())}, {line.at:%H:%M}"
-    what = f"{line.what} {line.name}"
-    return at, what, _plain(line.before), _plain(line.after), who
-
-
-def _plain(text: str) -> str:
-    """Return a logged value without the marks of JSON."""
-    if not text.startswith("{"):
-        return text or "nothing"
-    values = {key: value for key, value in json.loads(text).items() if value is not None}
-    return ", ".join(f"{key} {_rounded(value)}" for key, value in values.items())
-
-
-def _rounded(value: object) -> str:
-    return f"{value:.4g}" if isinstance(value, float) else str(value)
+    values = (value_told(line, text, context) for text in (line.before, line.after))
+    return at, what_told(line), *values, who
 
 
 async def export(query: ExportQuery, context: Context, desk: Desk) -> Reply:

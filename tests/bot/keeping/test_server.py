@@ -100,7 +100,17 @@ async def test_every_change_is_in_the_log_with_its_moderator(ok: Ask) -> None:
     ]
     assert {line[4] for line in table.rows} == {str(FERN)}
     assert table.rows[-1][2:4] == ("nothing", "cm")
-    assert "constant_uvi_m" in table.rows[0][2]
+    assert "UVI·m, good to about" in table.rows[0][2]
+
+
+async def test_the_log_tells_figures_as_they_are_shown(ok: Ask) -> None:
+    await ok("server target animal:bearded dragon of:basking range:98-106F best:103F")
+    await ok("server screen name:Mesh screen:passes 55%")
+    table = (await ok("server changes")).table
+    assert table is not None
+    assert table.rows[0][3] == "passes 55 % of the UV (blocks 45 %)"
+    assert table.rows[1][1] == "target bearded dragon basking surface"
+    assert table.rows[1][3].startswith("basking surface 98 to 106 °F (36.5 to 41 °C), best 103 °F")
 
 
 async def test_an_export_comes_back_as_it_was_and_forgetting_leaves_nothing(ok: Ask) -> None:
