@@ -21,7 +21,7 @@ from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.language.hearing import hear
 from bot.language.normal import normalise
-from bot.language.signs import signs_in
+from bot.language.signs import fire_in, signs_in
 from bot.preferences import Preferences
 from bot.render.escaping import units_long
 from calc.animals import animals
@@ -70,7 +70,9 @@ def told_signs(_: int, text: str) -> None:
     plain = normalise(text).lower()
     for sign in signs:
         assert sign.words in plain
-    assert [sign.soon for sign in signs] == sorted(sign.soon for sign in signs)
+    can_wait = [sign.soon != "today" for sign in signs]
+    assert can_wait == sorted(can_wait)
+    fire_in(text)
 
 
 def completed(number: int, text: str) -> None:
