@@ -240,3 +240,10 @@ def test_which_of_two_strengths_it_is_is_asked_for_by_the_label() -> None:
     assert question.name.value == "tube"
     assert question.question == "Which strength is on the label of the tube that hangs there?"
     assert question.words == "6% or 12%"
+
+
+def test_a_mesh_that_is_only_there_is_asked_how_much_it_takes() -> None:
+    (question,) = heard_in("i have a mesh").questions
+    assert question.name.value == "screen"
+    assert "how much does it block" in question.question
+    assert question.words == "mesh"
