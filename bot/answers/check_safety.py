@@ -71,5 +71,5 @@ def _unwatched(told: Told) -> Iterator[Part]:
         return
     names = " and ".join(kinds)
     why = f"a {names} without a thermostat can overheat and burn (common practice, no source)"
-    text = f"Unplug the {names} until it runs on a thermostat; then check it with a thermometer."
+    text = f"Unplug the {names} until it runs on a thermostat: then check it with a thermometer."
     yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, text),))

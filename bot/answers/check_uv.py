@@ -49,7 +49,8 @@ _YEAR_S = 31_557_600.0
 _MESHES: tuple[Screen, ...] = (Blocks(0.30, "30%"), Blocks(0.45, "45%"), Blocks(0.60, "60%"))
 _HOW = {
     FactName.TUBE: "the strength printed on the tube",
-    FactName.REFLECTOR: "whether the fixture has a polished (shiny) reflector or is plain",
+    FactName.REFLECTOR: "whether the fixture behind the tube is like a mirror when the tube is off "
+    "and cold (polished), or white or plastic (plain)",
     FactName.SCREEN: "what is between tube and animal: nothing, or a mesh and how much it blocks",
     FactName.DISTANCE_BACK: (
         "the distance from the underside of the tube to the animal's back, with a tape measure"
