@@ -12,7 +12,7 @@ from bot.reply import Row, Value
 from calc.animals import Animal, Subject, animals
 from calc.heat.judge import DANGER_OVER_SURFACE_K
 
-__all__ = ["WantedHeat", "burning_above", "kept_under_lamp", "wanted_surface"]
+__all__ = ["WantedHeat", "burning_above", "kept_under_lamp", "lamp_off_first", "wanted_surface"]
 
 # A single wanted surface is met within this much: no infrared gun tells finer.
 _ABOUT_K = 1.5
@@ -97,12 +97,18 @@ def kept_under_lamp(
     try:
         return kept_named(animal, context, night_c=night_c)
     except AnimalNotNamedError:
-        burnt = 0 if surface is None else _burnt_by(surface.high)
-        if not burnt or burnt < _NEARLY_ALL * len(_limits()):
+        first = "" if surface is None else lamp_off_first(surface)
+        if not first:
             raise
-        raise AnimalNotNamedError(
-            f"First switch the lamp off and let it cool: that surface can burn {_share(burnt)}. "
-        ) from None
+        raise AnimalNotNamedError(first) from None
+
+
+def lamp_off_first(surface: Measure) -> str:
+    """Return the call to switch off, where a surface can burn nearly every animal."""
+    burnt = _burnt_by(surface.high)
+    if not burnt or burnt < _NEARLY_ALL * len(_limits()):
+        return ""
+    return f"First switch the lamp off and let it cool: that surface can burn {_share(burnt)}. "
 
 
 def burning_above(animal: Animal | None) -> float:

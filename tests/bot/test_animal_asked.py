@@ -111,3 +111,18 @@ def test_a_deadly_cold_night_does_not_wait_for_the_name(line: str, anyone: Prefe
 @pytest.mark.parametrize("line", ["night room:50F", "temps night:50F"])
 def test_a_cool_night_only_asks_for_the_name(line: str, anyone: Preferences) -> None:
     assert not ask(line, anyone).answer.startswith("First")
+
+
+@pytest.mark.parametrize(
+    ("line", "off"),
+    [
+        ("basking surface:130F air:80F animal:bearded dragon", True),
+        ("basking surface:130F", True),
+        ("basking surface:98F", False),
+        ("basking air:80F", False),
+    ],
+)
+def test_a_burning_surface_does_not_wait_for_what_else_is_missing(
+    line: str, off: bool, anyone: Preferences
+) -> None:
+    assert ask(line, anyone).answer.startswith("First switch the lamp off") is off
