@@ -12,6 +12,7 @@ from bot.answers.setup_rows import read_rows
 from bot.answers.setup_told import Told, told_by
 from bot.answers.uv_parts import UV_CAUTIONS
 from bot.language.errors import NotUnderstoodError
+from bot.language.hearing import FactName
 from bot.language.shown import shown
 from bot.language.signs import fire_in, signs_in
 from bot.preferences import Context
@@ -49,7 +50,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         command="check",
         status="ok",
         title=f"Your set-up for {kept.whom}, checked",
-        answer=_answer(parts, todo, kept),
+        answer=_answer(parts, todo, kept, told),
         values=tuple(value for part in parts for value in part.values),
         rows=(*kept.rows, *_missing_rows(parts), *read_rows(told, units), *_correct_row(told)),
         table=Table(
@@ -68,16 +69,24 @@ def _sources(parts: tuple[Part, ...]) -> Iterator[str]:
         yield from part.sources
 
 
-def _answer(parts: tuple[Part, ...], todo: tuple[Todo, ...], kept: Kept) -> str:
+def _answer(parts: tuple[Part, ...], todo: tuple[Todo, ...], kept: Kept, named: Told) -> str:
     said = [f"{mark.value}: {', '.join(names)}" for mark in Mark if (names := _named(parts, mark))]
     told = "; ".join(said)
     told = f"{told[0].upper()}{told[1:]}."
     if kept.rows:
-        told = f"You named no animal, so this is for {kept.whom}. {told}"
+        told = f"{_taken(named)}, so this goes by {kept.whom}. {told}"
     urgent = [item.short for item in todo if item.cannot_wait]
     if urgent:
         return f"First, {', then '.join(urgent)}. {told}"
     return f"{told} First, {todo[0].short}." if todo else f"{told} Nothing to do."
+
+
+def _taken(told: Told) -> str:
+    """Return why another animal was taken."""
+    asks = [ask for ask in told.unclear if ask.name is FactName.ANIMAL]
+    if not asks:
+        return "You named no animal"
+    return f"I cannot tell which animal “{shown(asks[0].words)}” is"
 
 
 def _named(parts: tuple[Part, ...], mark: Mark) -> list[str]:

@@ -237,13 +237,13 @@ def _by_distance(
     at = f"at {length(middle_m, units)}{_to(name)}"
     if len(standings) > 1:
         why = (
-            f"UVI {uvi_range(low, high)} {at}, which depends on what was not said; "
+            f"UVI {uvi(low)} to {uvi(high)} {at}, which depends on what was not said; "
             f"{_wanted(wanted)}"
         )
         find_out = (Todo(Urgency.MEASURE, f"Find out {missing[0]}."),)
         return Part(_NAME, Mark.CANNOT_TELL, why, find_out, missing, values, sources)
     standing = standings.pop()
-    told_uvi = uvi_estimate(here.uvi) if len(cases) == 1 else uvi_range(low, high)
+    told_uvi = uvi_estimate(here.uvi) if len(cases) == 1 else f"{uvi(low)} to {uvi(high)}"
     why = f"about UVI {told_uvi} {at}: {_WORDS[standing]}, {_wanted(wanted)}{_age(told)}"
     mark = Mark.FINE if standing is Standing.WITHIN and not _too_near(middle_m) else Mark.CHANGE
     todo = tuple(_todo(cases, standing, middle_m, name, units))

@@ -115,9 +115,11 @@ def test_a_bare_night_that_may_be_deadly_cold_is_asked_about(anyone: Preferences
 
 
 def test_an_animal_that_nobody_named_is_said_in_the_answer(anyone: Preferences) -> None:
-    told = "You named no animal, so this is for a bearded dragon"
+    told = "You named no animal, so this goes by a bearded dragon"
     assert told in ask("check basking 98F, cool 78F", anyone).answer
     assert told in ask("check basking 130F", anyone).answer
+    unclear = ask("check tortoise, basking 95F", anyone).answer
+    assert "I cannot tell which animal “tortoise” is, so this goes by" in unclear
     assert "named no animal" not in ask("check beardie, basking 98F, cool 78F", anyone).answer
 
 
