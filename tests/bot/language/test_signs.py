@@ -31,6 +31,7 @@ HEARD = [
     ("gaping in the coolest corner", "gaping in the coolest corner", "today"),
     ("he cant breath", "cant breath", "today"),
     ("hes breathing heavy", "breathing heavy", "today"),
+    ("hes got bubles on his nose", "bubles on his nose", "today"),
     ("bubbles in nose", "bubbles in nose", "today"),
     ("hes limp", "hes limp", "today"),
     ("he wont wake up", "he wont wake up", "today"),
