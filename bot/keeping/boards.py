@@ -7,6 +7,7 @@ from bot.keeping.places import server_of
 from bot.kept.boards import Board, BoardState
 from bot.kept.reminders import Trouble
 from bot.language.errors import NotUnderstoodError
+from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.server import BoardQuery, ShowQuery, TopicQuery
 from bot.reply import Reply, Table
@@ -31,12 +32,13 @@ async def preview(query: BoardQuery, context: Context, desk: Desk) -> Reply:
     """Show what a board would say, to the asker alone."""
     server_of(desk)
     shown = board_reply(query.topic, _slug(query, context), context)
+    asked = {"topic": query.topic.value} | ({"animal": query.animal} if query.animal else {})
     return shown.model_copy(
         update={
             "command": "board preview",
             "steps": (
                 *shown.steps,
-                f"Pin it in this channel: board post topic:{query.topic.value}",
+                f"Pin it in this channel: {join_line('board post', asked)}",
             ),
         }
     )

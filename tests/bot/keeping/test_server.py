@@ -167,7 +167,9 @@ async def test_counts_hold_names_of_ours_and_never_what_was_typed(ok: Ask, store
 async def test_every_board_can_be_looked_at_before_it_is_posted(ok: Ask, topic: str) -> None:
     reply = await ok(f"board preview topic:{topic} animal:bearded dragon")
     assert reply.title
-    assert "board post" in reply.steps[-1]
+    assert reply.steps[-1].endswith(
+        f"board post topic:{topic.replace(' ', '-')} animal:bearded dragon"
+    )
     line = f"board post topic:{topic} animal:bearded dragon"
     assert "posted and pinned" in (await ok(line)).answer
     assert "changed in place" in (await ok(line)).answer
