@@ -17,12 +17,16 @@ def answer_guide(query: GuideQuery, context: Context) -> Reply:
     if not query.page.strip():
         return _list()
     page = _page(query.page)
+    parts = guide.sections(page)
+    first = _part(query.part, page) if query.part.strip() else ""
+    begun = [text for heading, text in parts if heading == first]
+    rest = [(heading, text) for heading, text in parts if heading != first]
     return Reply(
         command="guide",
         status="ok",
-        title=page.title,
-        answer=page.summary,
-        rows=tuple(Row(label=heading, text=text) for heading, text in guide.sections(page)),
+        title=f"{page.title}: {first}" if first else page.title,
+        answer="\n".join(begun) or page.summary,
+        rows=tuple(Row(label=heading, text=text) for heading, text in rest),
         steps=(f"Try it: {page.example}",),
         guide=page_links((page.slug, *page.related), context.guide_url),
         sources=source_lines(page.sources),
@@ -42,6 +46,21 @@ def _list() -> Reply:
         ),
         steps=(f"Open one: guide {pages[0].slug}",),
     )
+
+
+def _part(wish: str, page: guide.Page) -> str:
+    """Return the heading of a part of the page."""
+    headings = {heading.lower(): heading for heading, _ in guide.sections(page)}
+    name = " ".join(wish.lower().split())
+    found = headings.get(name) or headings.get(closest(name, headings) or "")
+    if found is None:
+        raise NotUnderstoodError(
+            shown(wish),
+            f"a heading of that page ({'; '.join(headings.values())})",
+            f"guide page:{page.slug}",
+            "part",
+        )
+    return found
 
 
 def _page(wish: str) -> guide.Page:

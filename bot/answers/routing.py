@@ -14,6 +14,7 @@ from bot.answers.routes.filled import FILLED, filled
 from bot.answers.routes.missing import Lacking, still_needed
 from bot.answers.routes.offered import offer, offer_lamps
 from bot.answers.routes.pages import page_asked, page_explaining
+from bot.answers.routes.part import part_asked
 from bot.answers.routes.perhaps import possible
 from bot.answers.routes.rule import tube_at_a_place
 from bot.answers.routes.rules import fitting
@@ -54,13 +55,13 @@ def _found(asked: Asked, context: Context) -> Routed | Reply:
         return _to(named[0], asked)
     page = page_asked(asked)
     if page and (not names or names[0] in _PAGES_BEFORE):
-        return Routed("guide", {"page": page})
+        return _to_page(page, asked)
     if names[:1] == ("lamp",) and len(asked.lamps) > 1:
         return offer_lamps(asked, context)
     if name := (names[0] if names else _told_much(asked)):
         return _to(name, asked)
     if page := page_explaining(asked):
-        return Routed("guide", {"page": page})
+        return _to_page(page, asked)
     if names := possible(asked):
         return offer(names, asked, context)
     if asked.about_an_animal:
@@ -130,6 +131,11 @@ def _asked(query: AskQuery) -> Asked:
 
 def _to(name: str, asked: Asked) -> Routed:
     return Routed(name, filled(name, asked))
+
+
+def _to_page(slug: str, asked: Asked) -> Routed:
+    part = part_asked(slug, asked)
+    return Routed("guide", {"page": slug, "part": part} if part else {"page": slug})
 
 
 def _told_much(asked: Asked) -> str:

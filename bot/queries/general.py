@@ -4,7 +4,7 @@ import re
 
 from pydantic import Field, field_validator
 
-from bot.queries.options import CommandName, Convertible, PageName, Query
+from bot.queries.options import CommandName, Convertible, PageName, Query, Text
 
 _WHERE_TO = re.compile(
     r"\s+(?:to|into)\s+(?:in|inch(?:es)?|ft|feet|cm|mm|m|met(?:er|re)s?|°?\s?[CF]|celsius|fahrenheit)"
@@ -35,6 +35,11 @@ class GuideQuery(Query):
 
     page: PageName = Field(
         "", description="the page to open; nothing lists them all", examples=[""]
+    )
+    part: Text = Field(
+        "",
+        description="the part of the page to begin with, by its heading",
+        examples=["Glass and plastic"],
     )
 
 

@@ -5,6 +5,7 @@ from bot.answers.routes.asked import Asked
 from bot.answers.routes.filled import filled
 from bot.answers.routes.pages import page_near
 from bot.language.shown import copies_well
+from bot.language.signs import signs_in
 from bot.language.words import join_line
 from bot.preferences import Context
 from bot.reply import Reply
@@ -84,8 +85,8 @@ _ON_TOPIC = (
     r"|cool\w*|hot\w*|watt\w*|mesh|reflectors?|thermo\w*|nights?|timer|degrees|t5|t8)\b"
 )
 _SEE_A_VET = (
-    "That sounds like a question for a reptile vet: please call one today, and do not wait for the "
-    "lamps to be put right. I cannot see your animal and cannot say what is wrong with it."
+    "That sounds like a question for a reptile vet: please call one {soon}, and do not wait for "
+    "the lamps to be put right. I cannot see your animal and cannot say what is wrong with it."
 )
 _MEANWHILE = (
     "Until you are there: keep it at its usual warmth, do not force food or water, and write down "
@@ -99,12 +100,14 @@ _NOT_MINE = (
 
 def looks_ill(asked: Asked) -> bool:
     """Say whether the words tell of an animal that may be ill."""
+    if signs_in(asked.said):
+        return True
     return any(asked.says(pattern) for pattern in _ILL) and not asked.says(_NOT_ILL)
 
 
 def vet_reply(asked: Asked, context: Context) -> Reply:
     """Return the way to a vet, and what can be looked at here on the side."""
-    lines = []
+    signs, lines = signs_in(asked.said), []
     if asked.told.animal:
         lines.append(f"What it should have: {join_line('needs', filled('needs', asked))}")
     heard = filled("check", asked)
@@ -120,7 +123,7 @@ def vet_reply(asked: Asked, context: Context) -> Reply:
         command="ask",
         status="ok",
         title="Please call a reptile vet",
-        answer=_SEE_A_VET,
+        answer=_SEE_A_VET.format(soon=signs[0].soon if signs else "today"),
         steps=(_MEANWHILE, *lines),
         guide=page_links(("when-to-call-a-vet", "what-this-bot-cannot-know"), context.guide_url),
     )

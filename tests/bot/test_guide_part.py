@@ -1,0 +1,48 @@
+"""A page opened at the part that answers, and free words that find it."""
+
+import pytest
+
+from bot import guide
+from bot.ask import ask, ask_options
+from bot.preferences import Preferences
+
+
+def test_a_part_comes_first_and_the_rest_of_the_page_after_it(anyone: Preferences) -> None:
+    whole = ask("guide page:screens", anyone)
+    reply = ask_options("guide", {"page": "screens", "part": "glass and plastic"}, anyone)
+    assert reply.title == "What a screen does: Glass and plastic"
+    assert reply.answer.startswith("Do not put window glass")
+    told = [(row.label, row.text) for row in whole.rows]
+    rest = [(row.label, row.text) for row in reply.rows]
+    assert rest == [row for row in told if row[0] != "Glass and plastic"]
+
+
+@pytest.mark.parametrize("page", guide.pages(), ids=lambda page: page.slug)
+def test_every_part_of_every_page_can_be_opened(page: guide.Page, anyone: Preferences) -> None:
+    for heading in dict.fromkeys(heading for heading, _ in guide.sections(page)):
+        reply = ask_options("guide", {"page": page.slug, "part": heading}, anyone)
+        assert reply.status == "ok"
+        assert reply.title.endswith(heading)
+
+
+def test_a_part_that_is_not_there_is_asked_for_by_the_headings(anyone: Preferences) -> None:
+    reply = ask_options("guide", {"page": "screens", "part": "qqqq"}, anyone)
+    assert reply.status == "problem"
+    assert "Glass and plastic" in reply.answer
+
+
+@pytest.mark.parametrize(
+    ("words", "part"),
+    [
+        ("does uvb go through glass", "Glass and plastic"),
+        ("does the tube go inside or on top of the mesh", "Inside or on top?"),
+        ("can i dim a basking bulb", "What a dimmer is for"),
+        ("is mesh bad for uvb", ""),
+    ],
+)
+def test_free_words_open_the_page_at_the_part_they_are_about(
+    words: str, part: str, anyone: Preferences
+) -> None:
+    reply = ask(f"ask {words}", anyone)
+    assert reply.command == "guide"
+    assert reply.title.partition(": ")[2] == part
