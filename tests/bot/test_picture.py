@@ -101,8 +101,10 @@ def test_a_drawing_can_travel_and_be_found_again(line: str) -> None:
 
 
 def test_different_drawings_have_different_fingerprints() -> None:
-    named = {fingerprint(picture_of(line)[2]) for line in ILLUSTRATED}
-    assert len(named) == len(ILLUSTRATED)
+    # Two examples may ask the same question, one of them in free words.
+    drawings = {picture_of(line)[2] for line in ILLUSTRATED}
+    assert len(drawings) > len(ILLUSTRATED) / 2
+    assert len({fingerprint(drawing) for drawing in drawings}) == len(drawings)
 
 
 def test_the_drawing_is_not_part_of_the_json() -> None:
