@@ -47,14 +47,6 @@ class _Entry:
     # What the group calls a lamp of its own; empty for a class.
     name: str = ""
 
-    @property
-    def ends(self) -> tuple[Spot, Spot, Spot] | None:
-        """The near end, the start and the far end, where the lamp fits."""
-        found = self.placement
-        if found.verdict is not Verdict.FITS or not (found.near and found.start and found.far):
-            return None
-        return found.near, found.start, found.far
-
 
 def answer_card(query: CardQuery, context: Context) -> Reply:
     """Answer with the distance of every lamp under every screen, or why there is none."""
@@ -69,7 +61,7 @@ def answer_card(query: CardQuery, context: Context) -> Reply:
         [_Entry(lamp, screen, place(lamp, screen, wish.low, wish.high), name) for screen in screens]
         for lamp, name in lamps
     ]
-    fitting = [entry.ends for row in entries for entry in row if entry.ends]
+    fitting = [entry.placement.ends for row in entries for entry in row if entry.placement.ends]
     units = context.units
     lit = length(lit_m, units)
     return Reply(
@@ -109,9 +101,9 @@ def _answer(fits: int, asked: int, wish: Wish) -> str:
 
 
 def _values(entry: _Entry) -> tuple[Value, ...]:
-    if entry.ends is None:
+    if entry.placement.ends is None:
         return ()
-    near, start, far = entry.ends
+    near, start, far = entry.placement.ends
     return (
         Value(
             name=f"distance_{_lamp_key(entry)}_{_screen_key(entry.screen)}",
@@ -173,9 +165,9 @@ def _sure(fitting: list[tuple[Spot, Spot, Spot]]) -> str:
 
 def _table(entries: list[list[_Entry]], screens: tuple[Screen, ...], units: Units) -> Table:
     def told(entry: _Entry) -> str:
-        if entry.ends is None:
+        if entry.placement.ends is None:
             return f"{_REFUSED[entry.placement.verdict]}: do not use"
-        near, _, far = entry.ends
+        near, _, far = entry.placement.ends
         return length_range(near.distance_m, far.distance_m, units)
 
     return Table(
@@ -192,9 +184,9 @@ def _picture(
     units: Units,
 ) -> Picture:
     def cell(entry: _Entry) -> Cell:
-        if entry.ends is None:
+        if entry.placement.ends is None:
             return Cell(_REFUSED[entry.placement.verdict], "do not use", Tone.BAD)
-        near, _, far = entry.ends
+        near, _, far = entry.placement.ends
         first, _, second = length_range(near.distance_m, far.distance_m, units).partition(" (")
         return Cell(first, second.rstrip(")"), Tone.GOOD)
 

@@ -28,21 +28,20 @@ _GUIDE = (
     "measuring-temperatures",
 )
 _VET = ("when-to-call-a-vet",)
-_NOTHING = "nothing of a set-up"
 _EXAMPLE = "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool side 75"
 
 
 def answer_check(query: CheckQuery, context: Context) -> Reply:
     """Answer with a verdict on each part of a set-up, and what to do first."""
     told, units = told_by(query.setup, query), context.units
-    sick = bool(signs_in(query.setup))
-    if not (told.facts or told.unclear or sick or fire_in(query.setup)):
+    signs, fire = signs_in(query.setup), fire_in(query.setup)
+    if not (told.facts or told.unclear or signs or fire):
         read = shown(query.setup) or "nothing"
         accepted = "something about your set-up: the animal, the tube, its distance, temperatures"
         raise NotUnderstoodError(read, accepted, _EXAMPLE, "setup")
     kept = kept_asked(told.animal, context)
     uv = uv_part(told, kept, units)
-    safety = safety_parts(query.setup, told, uv, kept)
+    safety = safety_parts(signs, fire, told, uv, kept)
     parts = (*safety, uv, *heat_parts(told, kept, units))
     todo = first_of(in_order(parts))
     warmed = any(part.mark is Mark.CHANGE and part.name in HEATED for part in parts)
@@ -59,7 +58,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         ),
         steps=(*(item.text for item in todo), *((AFTER_A_CHANGE,) if warmed else ())),
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
-        guide=page_links((*_VET, *_GUIDE) if sick else _GUIDE, context.guide_url),
+        guide=page_links((*_VET, *_GUIDE) if signs else _GUIDE, context.guide_url),
         sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),
     )
 

@@ -11,7 +11,7 @@ from bot.answers.uv_danger import SWITCH_OFF, is_far_too_strong
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
 from bot.language.shown import shown
-from bot.language.signs import Sign, fire_in, signs_in
+from bot.language.signs import Sign
 
 __all__ = ["safety_parts"]
 
@@ -25,14 +25,14 @@ _WATCHED = {
 }
 
 
-def safety_parts(text: str, told: Told, uv: Part, kept: Kept) -> Iterator[Part]:
-    """Judge what cannot wait, from the words of a set-up, its facts and its UV."""
-    fire = fire_in(text)
+def safety_parts(
+    signs: tuple[Sign, ...], fire: str, told: Told, uv: Part, kept: Kept
+) -> Iterator[Part]:
+    """Judge what cannot wait, from the signs, the words for fire, the facts and the UV."""
     if fire:
         yield _fire(fire)
     yield from _strong_uv(uv, kept)
     yield from _unwatched(told)
-    signs = signs_in(text)
     if signs:
         yield _signs(signs)
 

@@ -66,8 +66,8 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     read = read_lamp(named, query.readings, screen, is_named=is_named)
     placement = place(read.lamp, screen, wish.low, wish.high)
     what = _Asked(query, told, read, screen, wish, placement, context.units)
-    if placement.verdict is Verdict.FITS and placement.near and placement.start and placement.far:
-        return _answered(what, placement.near, placement.start, placement.far, context)
+    if placement.ends:
+        return _answered(what, *placement.ends, context)
     return _refusal(what, context)
 
 
@@ -299,8 +299,9 @@ def _alternatives(screen: Screen, wish: Wish, units: Units) -> tuple[str, ...]:
         placement = place(lamp, screen, wish.low, wish.high)
         if _is_tight(lamp, screen, placement):
             continue
-        if placement.verdict is Verdict.FITS and placement.near and placement.far:
-            span = length_range(placement.near.distance_m, placement.far.distance_m, units)
+        if placement.ends:
+            near, _, far = placement.ends
+            span = length_range(near.distance_m, far.distance_m, units)
             found.append(
                 f"T5 HO, {lamp.strength_percent:.0f} %, {fixture_name(lamp.fixture)} "
                 f"{screen_phrase(screen)}, {span} from the back"

@@ -8,6 +8,7 @@ from bot.answers.linking import page_links, source_lines
 from bot.answers.readings import AGAIN, LampRead, engine_readings, fit_rows, fit_table
 from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
+    STANDINGS,
     UV_CAUTIONS,
     Wish,
     fixture_of,
@@ -35,7 +36,6 @@ __all__ = ["answer_meter"]
 
 _GUIDE = ("how-to-take-a-reading", "reading-a-uv-meter", "measuring-the-distance")
 _SOURCES = ("keitz1971", "birge1932", "uv_meter_judgement", "nearest_distance")
-_STANDINGS = {Standing.BELOW: "below", Standing.WITHIN: "inside", Standing.ABOVE: "above"}
 _REFUSALS = {
     Verdict.TOO_WEAK: "this lamp is too weak for that range at any safe distance",
     Verdict.TOO_CLOSE: "this lamp would have to hang too close for comfort for that range",
@@ -137,10 +137,10 @@ def _read(
 
 def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> str:
     placement = check.placement
-    near, start, far = placement.near, placement.start, placement.far
     there = _there(query, check, units)
-    if placement.verdict is not Verdict.FITS or not (near and start and far):
+    if placement.ends is None:
         return f"By your readings, {_REFUSALS[placement.verdict]}. {there}."
+    near, start, far = placement.ends
     return (
         f"By your readings, keep {length_range(near.distance_m, far.distance_m, units)} from the "
         f"tube to the animal's back for UVI {uvi_range(wish.low, wish.high)}; start at "
@@ -152,19 +152,19 @@ def _there(query: MeterQuery, check: PlaceCheck, units: Units) -> str:
     which = "where it basks" if query.distance else "where you read first"
     return (
         f"At {length(check.here.distance_m, units)}, {which}, UVI "
-        f"{uvi_estimate(check.here.uvi)} is {_STANDINGS[check.standing]} the range"
+        f"{uvi_estimate(check.here.uvi)} is {STANDINGS[check.standing]} the range"
     )
 
 
 def _values(known: _Known, check: PlaceCheck) -> tuple[Value, ...]:
-    near, start, far = check.placement.near, check.placement.start, check.placement.far
     values = [
         Value.of("uvi", check.here.uvi, "1"),
         Value.of("place", Estimate.exact(check.here.distance_m), "m"),
         Value.of("lamp_constant_uvi_m", known.fit.estimate, "1"),
         Value.of("against_class", _about(known.fit.against_class, known.fit), "1"),
     ]
-    if near and start and far and check.placement.verdict is Verdict.FITS:
+    if check.placement.ends:
+        near, start, far = check.placement.ends
         spots = Estimate(near.distance_m, start.distance_m, far.distance_m)
         values.insert(0, Value.of("distance", spots, "m"))
     if known.passes is not None:

@@ -8,6 +8,7 @@ from bot.answers.figures import length, length_range, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_danger import off_before
 from bot.answers.uv_parts import (
+    STANDINGS,
     UV_CAUTIONS,
     Wish,
     fixture_name,
@@ -28,7 +29,6 @@ from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.placement import (
     SAFE_MINIMUM_M,
     Placement,
-    Spot,
     Standing,
     Verdict,
     place,
@@ -47,11 +47,6 @@ _MESHES = (
     typed.Blocks(0.45, "blocks 45%"),
     typed.Blocks(0.60, "blocks 60%"),
 )
-_WORDS = {
-    Standing.BELOW: "below",
-    Standing.WITHIN: "inside",
-    Standing.ABOVE: "above",
-}
 _NOTHING = typed.NoScreen("none")
 _FIND_REFLECTOR = (
     "Switch the tube off, let it cool and look up into the fixture: if you see yourself as in a "
@@ -81,13 +76,6 @@ class _Case:
     lamp: Lamp
     screen: Screen
     placement: Placement
-
-    @property
-    def ends(self) -> tuple[Spot, Spot, Spot] | None:
-        found = self.placement
-        if found.verdict is not Verdict.FITS or not (found.near and found.start and found.far):
-            return None
-        return found.near, found.start, found.far
 
     @property
     def name(self) -> str:
@@ -168,7 +156,7 @@ def _start_m(cases: list[_Case]) -> float | None:
     """Return the start of the strongest way, where it fits: there none is too strong."""
     if any(case.placement.verdict is Verdict.OUT_OF_RANGE for case in cases):
         return None
-    starts = [ends[1].distance_m for case in cases if (ends := case.ends)]
+    starts = [ends[1].distance_m for case in cases if (ends := case.placement.ends)]
     return max(starts, default=None)
 
 
@@ -198,7 +186,7 @@ def _standing(cases: list[_Case], asked: float, wish: Wish) -> str:
     }
     wanted = f"the wanted {uvi_range(wish.low, wish.high)}"
     if len(found) == 1:
-        return f"{_WORDS[found.pop()]} {wanted}, whichever way it is"
+        return f"{STANDINGS[found.pop()]} {wanted}, whichever way it is"
     if Standing.ABOVE in found:
         return f"it may be above {wanted}"
     strong = ", or above it with a strong lamp" if _uvi_ends(cases, asked)[1] > wish.high else ""
@@ -230,7 +218,7 @@ def _weakest(cases: list[_Case], asked: float | None) -> float:
 def _values(cases: list[_Case], start: float | None, asked: float | None) -> Iterator[Value]:
     place_m = start if asked is None else asked
     if asked is None and start is not None:
-        fitting = [ends for case in cases if (ends := case.ends)]
+        fitting = [ends for case in cases if (ends := case.placement.ends)]
         low, high = min(e[0].distance_m for e in fitting), max(e[2].distance_m for e in fitting)
         yield Value(name="distance", low=low, best=start, high=high, unit="m")
     if place_m is not None:
@@ -243,9 +231,9 @@ def _table(cases: list[_Case], asked: float | None, units: Units) -> Table:
         if asked is not None:
             here = spot(case.lamp, asked, case.screen).uvi
             return f"{uvi(here.best)} ({uvi(here.low)} to {uvi(here.high)})"
-        if case.ends is None:
+        if case.placement.ends is None:
             return "will not do"
-        near, _, far = case.ends
+        near, _, far = case.placement.ends
         return length_range(near.distance_m, far.distance_m, units)
 
     head = "Tube to back" if asked is None else "UVI there"

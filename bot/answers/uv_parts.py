@@ -24,12 +24,13 @@ from calc.uv.lamp import (
     Lamp,
     OwnConstant,
 )
-from calc.uv.placement import HIGHEST_UVI, Spot
+from calc.uv.placement import HIGHEST_UVI, Spot, Standing
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
 
 __all__ = [
+    "STANDINGS",
     "UV_CAUTIONS",
     "Wish",
     "doubt_row",
@@ -50,6 +51,7 @@ __all__ = [
     "wish_asked",
 ]
 
+STANDINGS = {Standing.BELOW: "below", Standing.WITHIN: "inside", Standing.ABOVE: "above"}
 UV_CAUTIONS = (
     "Do not look into the lit tube, and switch it off before you reach in.",
     "Give shade: the animal must be able to leave the UV.",

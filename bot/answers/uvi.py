@@ -9,6 +9,7 @@ from bot.answers.readings import LampRead, read_lamp
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
+    STANDINGS,
     UV_CAUTIONS,
     Wish,
     doubt_row,
@@ -45,11 +46,6 @@ __all__ = ["answer_uvi"]
 
 _GUIDE = ("reading-a-uv-meter", "measuring-the-distance", "screens")
 _SOURCES = ("cie_17_26_073", "keitz1971", "uv_distance_rows")
-_WORDS = {
-    Standing.BELOW: "below",
-    Standing.WITHIN: "inside",
-    Standing.ABOVE: "above",
-}
 
 _NEAR = " That is too near for any tube, whatever the UVI: switch it off first."
 
@@ -73,7 +69,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     more += "" if check.sure else " The doubt is wide enough that only a meter can be sure."
     expected = (
         f"Expect about UVI {uvi_estimate(here.uvi)} at {length(here.distance_m, units)}: "
-        f"{_WORDS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
+        f"{STANDINGS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
     )
     # Too near, and readings that cannot be, are told by themselves, with what to do first.
     told_itself = here.distance_m < SAFE_MINIMUM_M or read.cannot_be

@@ -225,9 +225,9 @@ def rank(plan: LightPlan, handicap: float = 1.0) -> tuple[bool, bool, float]:
 
 def _fit(lamp: Lamp, hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
     placement = place(lamp, hanging.screen, wish.low_uvi, wish.high_uvi)
-    near, start, far = placement.near, placement.start, placement.far
-    if placement.verdict is not Verdict.FITS or not (near and start and far):
+    if placement.ends is None:
         return Refused(_OBSTACLES[placement.verdict])
+    near, start, far = placement.ends
     lift = wish.box.height_m - hanging.tube_z_m(wish.box)
     needed = LEAST_PLATFORM_M + wish.back_m + start.distance_m + lift
     if wish.most_m < LEAST_PLATFORM_M:

@@ -99,6 +99,14 @@ class Placement:
     far: Spot | None
     at_safe_minimum: Spot
 
+    @property
+    def ends(self) -> tuple[Spot, Spot, Spot] | None:
+        """The near end, the start and the far end, where the lamp fits."""
+        fits = self.verdict is Verdict.FITS
+        if not fits or self.near is None or self.start is None or self.far is None:
+            return None
+        return self.near, self.start, self.far
+
 
 @dataclass(frozen=True, slots=True)
 class PlaceCheck:

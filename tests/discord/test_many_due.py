@@ -52,6 +52,13 @@ async def standing(store: Store, kept: list[Reminder], state: State) -> int:
     return sum(row is not None and row.state is state for row in rows)
 
 
+async def until_done(store: Store, kept: list[Reminder], many: int) -> None:
+    """Wait until so many are delivered."""
+    async with asyncio.timeout(20):
+        while await standing(store, kept, State.DONE) < many:
+            pass
+
+
 async def test_so_many_are_under_way_at_once_and_no_more_are_claimed(
     world: World, keeper: Keeper, store: Store, crowd: Iterator[list[Person]]
 ) -> None:
@@ -77,14 +84,10 @@ async def test_one_that_hangs_keeps_no_other_waiting(
     held = Fault(SEND, "hold")
     world.platform.faults.append(held)
     async with world.running(keeper()):
-        async with asyncio.timeout(20):
-            while await standing(store, kept, State.DONE) < MANY - 1:
-                pass
+        await until_done(store, kept, MANY - 1)
         assert await standing(store, kept, State.SENDING) == 1
         held.released.set()
-        async with asyncio.timeout(20):
-            while await standing(store, kept, State.DONE) < MANY:
-                pass
+        await until_done(store, kept, MANY)
     assert [len(messages_to(world, person)) for person in people] == [1] * MANY
 
 

@@ -5,7 +5,6 @@ from bot.answers.routes.asked import Asked
 from bot.answers.routes.filled import filled
 from bot.answers.routes.pages import page_near
 from bot.language.shown import copies_well
-from bot.language.signs import signs_in
 from bot.language.words import join_line
 from bot.preferences import Context
 from bot.reply import Reply
@@ -100,14 +99,14 @@ _NOT_MINE = (
 
 def looks_ill(asked: Asked) -> bool:
     """Say whether the words tell of an animal that may be ill."""
-    if signs_in(asked.said):
+    if asked.signs:
         return True
     return any(asked.says(pattern) for pattern in _ILL) and not asked.says(_NOT_ILL)
 
 
 def vet_reply(asked: Asked, context: Context) -> Reply:
     """Return the way to a vet, and what can be looked at here on the side."""
-    signs, lines = signs_in(asked.said), []
+    lines = []
     if asked.told.animal:
         lines.append(f"What it should have: {join_line('needs', filled('needs', asked))}")
     heard = filled("check", asked)
@@ -123,7 +122,7 @@ def vet_reply(asked: Asked, context: Context) -> Reply:
         command="ask",
         status="ok",
         title="Please call a reptile vet",
-        answer=_SEE_A_VET.format(soon=signs[0].soon if signs else "today"),
+        answer=_SEE_A_VET.format(soon=asked.signs[0].soon if asked.signs else "today"),
         steps=(_MEANWHILE, *lines),
         guide=page_links(("when-to-call-a-vet", "what-this-bot-cannot-know"), context.guide_url),
     )

@@ -2,6 +2,7 @@
 
 import re
 from collections import Counter
+from functools import cache
 
 from bot import guide
 from bot.answers.routes.asked import Asked
@@ -28,12 +29,7 @@ _LEAST = 1.0
 
 def part_asked(slug: str, asked: Asked) -> str:
     """Return the heading of the page's part that the words are about, or nothing."""
-    parts: dict[str, set[str]] = {}
-    for heading, text in guide.sections(guide.page(slug)):
-        parts.setdefault(heading, set()).update(_stems(text))
-    for never in (guide.INTRODUCTION, _AT_THE_END):
-        parts.pop(never, None)
-    often = Counter(stem for stems in parts.values() for stem in stems)
+    parts, often = _parts(slug)
     # What the whole page is about tells no part from another.
     wanted = _stems(asked.words) - _stems(f"{guide.page(slug).title} {slug}")
     scores = {
@@ -45,6 +41,17 @@ def part_asked(slug: str, asked: Asked) -> str:
     }
     best = max(scores, key=lambda heading: scores[heading])
     return best if scores[best] >= _LEAST else ""
+
+
+@cache
+def _parts(slug: str) -> tuple[dict[str, set[str]], Counter[str]]:
+    """Return the word stems of each part of a page, and in how many parts each stands."""
+    parts: dict[str, set[str]] = {}
+    for heading, text in guide.sections(guide.page(slug)):
+        parts.setdefault(heading, set()).update(_stems(text))
+    for never in (guide.INTRODUCTION, _AT_THE_END):
+        parts.pop(never, None)
+    return parts, Counter(stem for stems in parts.values() for stem in stems)
 
 
 def _stems(text: str) -> set[str]:
