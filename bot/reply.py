@@ -12,7 +12,7 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, PlainSeriali
 from bot.drawing import Drawing
 from calc.uncertainty import Estimate
 
-__all__ = ["Document", "PageLink", "Picture", "Reply", "Row", "SourceLine", "Table", "Value"]
+__all__ = ["Alarm", "Danger", "Document", "PageLink", "Picture", "Reply", "Row", "SourceLine", "Table", "Value"]
 
 _Given = ParamSpec("_Given")
 
@@ -132,6 +132,28 @@ def _picture_told(picture: Picture) -> dict[str, str]:
 _Pictured = Annotated[Picture, BeforeValidator(_read_picture), PlainSerializer(_picture_told)]
 
 
+class Alarm(_Part):
+    """A hazard that was heard in words or worked out of readings, by its key in the table.
+
+    ``words`` are the asker's own, to be quoted back; ``asked`` is true where it is only planned or
+    asked about, so that a calm rule is due and no order; ``urgency`` stands in place of the
+    hazard's own.
+    """
+
+    key: str
+    words: str = ""
+    asked: bool = False
+    urgency: Literal["", "now", "today", "this week", "change"] = ""
+
+
+class Danger(_Part):
+    """A hazard as the reply tells it: when the first act is due, and whom to call."""
+
+    key: str
+    urgency: Literal["now", "today", "this week", "change"]
+    call: dict[str, str]
+
+
 class Document(_Part):
     """A file that goes with the reply, such as an export."""
 
@@ -156,6 +178,9 @@ class Reply(_Part):
     guide: tuple[PageLink, ...] = ()
     sources: tuple[SourceLine, ...] = ()
     picture: _Pictured | None = None
+    dangers: tuple[Danger, ...] = ()
+    # What an answer found that cannot wait; the door says it first. Not part of the JSON.
+    alarms: tuple[Alarm, ...] = Field(default=(), exclude=True)
     # Handed over as a file or printed as it is; not part of the JSON.
     document: Document | None = Field(default=None, exclude=True)
     # The query as it was understood, so that a button can ask it again; not part of the JSON.

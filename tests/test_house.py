@@ -33,6 +33,7 @@ MOST_FUNCTION_LINES = 45
 ARROWS: dict[str, tuple[str, ...]] = {
     "calc": ("calc",),
     "bot.language": ("bot.language",),
+    "bot.dangers": ("bot.dangers", "bot.language", "bot.reply", "calc"),
     "bot.drawing": ("bot.drawing",),
     "bot.reply": ("bot.drawing", "calc.uncertainty"),
     "bot.preferences": ("bot.language", "bot.kept"),
@@ -45,6 +46,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.command": ("bot.desk", "bot.queries", "bot.preferences", "bot.reply"),
     "bot.answers": (
         "bot.answers",
+        "bot.dangers",
         "bot.queries",
         "bot.kept",
         "bot.language",
@@ -110,6 +112,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.ask": (
         "bot.answers",
+        "bot.dangers",
         "bot.command",
         "bot.commands",
         "bot.language",

@@ -1,0 +1,96 @@
+"""The table of hazards: what to do now, whom to call and how soon, where to read on."""
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cache
+from importlib.resources import files
+from typing import Any
+
+__all__ = ["Call", "Hazard", "HazardKind", "Urgency", "hazard", "hazards"]
+
+
+class HazardKind(StrEnum):
+    """What a hazard threatens: a person, the animal by a running cause, the animal itself."""
+
+    PEOPLE = "people"
+    STOP = "stop"
+    VET = "vet"
+    WRONG = "wrong"
+    NEVER = "never"
+
+
+class Urgency(StrEnum):
+    """When the first act is due, the soonest first."""
+
+    NOW = "now"
+    TODAY = "today"
+    THIS_WEEK = "this week"
+    CHANGE = "change"
+
+
+@dataclass(frozen=True, slots=True)
+class Call:
+    """Who is called and how soon; ``only_if`` and the ``else_`` pair say on what it depends."""
+
+    who: str
+    soon: str
+    only_if: str = ""
+    else_who: str = ""
+    else_soon: str = ""
+    else_if: str = ""
+    also_who: str = ""
+    also_if: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Hazard:
+    """One row of the table."""
+
+    key: str
+    rank: int
+    kind: HazardKind
+    urgency: Urgency
+    title: str
+    do_now: str
+    asked: str
+    call: Call
+    then: tuple[str, ...]
+    why: str
+    page: str
+    part: str
+
+
+@cache
+def hazards() -> Mapping[str, Hazard]:
+    """Return every hazard by its key, the one that speaks first before the others."""
+    text = (files("bot.dangers") / "table.toml").read_text(encoding="utf-8")
+    rows = [_hazard(key, row) for key, row in tomllib.loads(text).items()]
+    return {row.key: row for row in sorted(rows, key=lambda row: row.rank)}
+
+
+def hazard(key: str) -> Hazard:
+    """Return one hazard.
+
+    >>> hazard("fire").kind
+    <HazardKind.PEOPLE: 'people'>
+    """
+    return hazards()[key]
+
+
+def _hazard(key: str, row: Mapping[str, Any]) -> Hazard:
+    return Hazard(
+        key=key,
+        rank=row["rank"],
+        kind=HazardKind(row["kind"]),
+        urgency=Urgency(row["urgency"]),
+        title=row["title"],
+        do_now=row["do_now"],
+        asked=row["asked"],
+        call=Call(**row["call"]),
+        then=tuple(row.get("then", ())),
+        why=row["why"],
+        page=row["page"],
+        part=row["part"],
+    )
