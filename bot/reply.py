@@ -12,7 +12,18 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, PlainSeriali
 from bot.drawing import Drawing
 from calc.uncertainty import Estimate
 
-__all__ = ["Alarm", "Danger", "Document", "PageLink", "Picture", "Reply", "Row", "SourceLine", "Table", "Value"]
+__all__ = [
+    "Alarm",
+    "Danger",
+    "Document",
+    "PageLink",
+    "Picture",
+    "Reply",
+    "Row",
+    "SourceLine",
+    "Table",
+    "Value",
+]
 
 _Given = ParamSpec("_Given")
 
