@@ -40,7 +40,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
             file=sys.stderr,
         )
         return _REFUSED
-    start_logging(settings.log, settings.secrets())
+    serves = parsed.run is _discord or getattr(parsed, "serve", False)
+    start_logging(settings.log, settings.secrets(), for_a_person=not serves)
     run: Callable[[argparse.Namespace, Settings], int] = parsed.run
     return run(parsed, settings)
 

@@ -212,6 +212,8 @@ def _work(pipe: Connection, job: Job) -> None:
     """Draw what comes through the pipe until the other side is gone."""
     # Ctrl+C is for the parent, which then closes the pipe.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    # What fails is told through the pipe; what libraries do for the first time is no news.
+    logging.disable(logging.WARNING)
     if hasattr(os, "nice"):
         # Answers come first: on a busy machine a picture waits, not the event loop.
         os.nice(_STEPS_BACK)

@@ -11,6 +11,7 @@ __all__ = ["HideSecrets", "start_logging"]
 
 _HIDDEN = "[hidden]"
 _SHORTEST = 6
+_OURS = "bot"
 
 
 class HideSecrets(logging.Filter):
@@ -36,8 +37,12 @@ class HideSecrets(logging.Filter):
         return text
 
 
-def start_logging(level: str, secrets: Iterable[str]) -> None:
-    """Send every log record to stderr as a line of JSON, secrets hidden."""
+def start_logging(level: str, secrets: Iterable[str], *, for_a_person: bool = False) -> None:
+    """Send every log record to stderr as a line of JSON, secrets hidden.
+
+    The level is for the program's own records. Libraries are heard from a warning on, and where a
+    person reads the answers on a screen from an error on; ``debug`` lets everything through.
+    """
     from pythonjsonlogger.json import JsonFormatter
 
     handler = logging.StreamHandler(sys.stderr)
@@ -49,6 +54,10 @@ def start_logging(level: str, secrets: Iterable[str]) -> None:
             rename_fields={"asctime": "time", "levelname": "level", "name": "from"},
         )
     )
-    logging.basicConfig(level=level.upper(), handlers=[handler], force=True)
+    wanted = logging.getLevelNamesMapping()[level.upper()]
+    floor = logging.ERROR if for_a_person else logging.WARNING
+    libraries = wanted if wanted <= logging.DEBUG else max(wanted, floor)
+    logging.basicConfig(level=libraries, handlers=[handler], force=True)
+    logging.getLogger(_OURS).setLevel(wanted)
     # Its debug records hold every statement with its values: what people keep.
     logging.getLogger("aiosqlite").setLevel(max(logging.INFO, logging.getLogger().level))

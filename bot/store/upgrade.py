@@ -1,6 +1,5 @@
 """Bringing a database to today's version, by one process at a time."""
 
-import logging
 from pathlib import Path
 
 from sqlalchemy import Connection, inspect, text
@@ -39,8 +38,7 @@ def _upgrade(connection: Connection, to: str) -> None:
         raise StoreTooNewError(present, versions()[-1])
     if present == to:
         return
-    # Alembic tells of its plugins when it is imported, and is needed only for a new version.
-    logging.getLogger("alembic").setLevel(logging.WARNING)
+    # Needed only for a new version.
     from alembic.migration import MigrationContext
     from alembic.operations import Operations
     from alembic.script import ScriptDirectory

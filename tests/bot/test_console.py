@@ -125,6 +125,23 @@ def test_pictures_are_kept_where_the_asker_wants_them(tmp_path: Path) -> None:
     assert "no picture" in run("ask", "--out", out, "convert 14in").stderr
 
 
+@pytest.mark.parametrize("door", ["ask", "console"])
+@pytest.mark.parametrize("home", ["empty", "none to write in"])
+def test_the_first_picture_of_a_fresh_machine_brings_no_word_of_a_library(
+    tmp_path: Path, door: str, home: str
+) -> None:
+    out, place = tmp_path / "pictures", tmp_path / "home"
+    place.mkdir() if home == "empty" else place.write_text("not a folder")
+    card = "card animal:bearded dragon"
+    asked = [card] if door == "ask" else []
+    done = run(door, "--out", str(out), *asked, typed=f"{card}\n", HOME=str(place))
+    (kept,) = out.glob("card-*.png")
+    told = f"Picture: {kept}\n"
+    assert done.returncode == 0
+    assert done.stderr == (told if door == "ask" else "")
+    assert told in done.stderr + done.stdout
+
+
 def test_the_demo_plays_every_scene_and_keeps_the_answers(
     tmp_path: Path, anyone: Preferences
 ) -> None:

@@ -47,6 +47,29 @@ def test_a_secret_is_hidden_in_message_arguments_and_traceback(logged: io.String
     assert "Traceback" in logged.getvalue()
 
 
+@pytest.mark.parametrize(
+    ("level", "for_a_person", "heard"),
+    [
+        ("debug", True, ["bot DEBUG", "lib DEBUG", "lib INFO", "lib WARNING", "lib ERROR"]),
+        ("info", False, ["bot INFO", "lib WARNING", "lib ERROR"]),
+        ("info", True, ["bot INFO", "lib ERROR"]),
+        ("error", False, ["lib ERROR"]),
+    ],
+)
+def test_libraries_are_heard_only_of_trouble(
+    monkeypatch: pytest.MonkeyPatch, level: str, for_a_person: bool, heard: list[str]
+) -> None:
+    stream = io.StringIO()
+    monkeypatch.setattr("sys.stderr", stream)
+    start_logging(level, [], for_a_person=for_a_person)
+    own = logging.DEBUG if level == "debug" else logging.INFO
+    logging.getLogger("bot.test").log(own, "told")
+    for at in (logging.DEBUG, logging.INFO, logging.WARNING, logging.ERROR):
+        logging.getLogger("lib.test").log(at, "told")
+    entries = [json.loads(line) for line in stream.getvalue().splitlines()]
+    assert [f"{e['from'].split('.')[0]} {e['level']}" for e in entries] == heard
+
+
 def test_hiding_never_drops_a_record() -> None:
     record = logging.LogRecord("n", logging.INFO, "p", 1, "%s", (SECRET,), None)
     assert HideSecrets([SECRET]).filter(record)

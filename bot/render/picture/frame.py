@@ -3,7 +3,6 @@
 Its own opaque background, so that it reads the same on a dark and on a light one.
 """
 
-import logging
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
@@ -24,8 +23,6 @@ _MARK_IN = 0.17
 @cache
 def _prepare() -> None:
     """Put aside whatever style this computer has set: a picture looks the same everywhere."""
-    # That fonts were looked through for the first time is no news to anyone.
-    logging.getLogger("matplotlib").setLevel(logging.WARNING)
     import matplotlib as mpl
 
     mpl.rcdefaults()
