@@ -1,0 +1,167 @@
+"""The figures of the limits: ``data/limits.toml``, where a vet can review them at one look.
+
+Where an animal has none of its own they follow by one rule from its targets.
+"""
+
+import tomllib
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, fields, replace
+from functools import cache
+from importlib.resources import files
+from typing import Any
+
+from calc.animals import Animal
+from calc.sources import Kind, source
+
+__all__ = ["JUDGEMENT", "Limit", "Limits", "by_rule", "filled", "rows", "rules"]
+
+JUDGEMENT = "limits_judgement"
+"""The source key of a figure that is our own judgement."""
+
+_MEMORY = "limits_memory"
+_CAUTION_UNDER_K = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """One limit with the key of its source."""
+
+    value: float
+    source: str
+
+    @property
+    def kind(self) -> Kind:
+        """How far the figure may be trusted."""
+        return source(self.source).kind
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """The limits of an animal [degC, UV index 1]; None where none applies or is known.
+
+    ``coolest_air_c`` is the danger and ``caution_c`` the caution of the coolest place in reach;
+    ``room_c`` is where a room keeps the box too warm; ``uvi_high`` is the highest that is wanted.
+    """
+
+    surface_c: Limit | None
+    caution_c: Limit | None
+    coolest_air_c: Limit | None
+    room_c: Limit | None
+    night_c: Limit | None
+    water_caution_c: Limit | None
+    water_c: Limit | None
+    cold_water_c: Limit | None
+    contact_c: Limit
+    uvi_high: Limit | None
+    uvi_now: Limit
+
+
+def by_rule(animal: Animal) -> Limits:
+    """Return the limits that follow from an animal's targets, where it has none of its own."""
+    rule = rules()
+    spot, warm, cool = animal.basking_surface_c, animal.warm_air_c, animal.cool_air_c
+    surface = danger = None
+    if spot is not None:
+        surface = spot.high + rule["over_surface"]
+        danger = min(spot.low, rule["hot_anywhere"])
+    elif warm is not None:
+        surface = danger = min(warm.high + rule["over_warm_air"], rule["hot_anywhere"])
+    caution = None
+    if danger is not None:
+        caution = danger - _CAUTION_UNDER_K if cool is None else (cool.high + danger) / 2.0
+    room = None if cool is None else cool.high + rule["over_cool_end"]
+    return Limits(
+        surface_c=_judged(surface),
+        caution_c=_judged(caution),
+        coolest_air_c=_judged(danger),
+        room_c=_judged(room),
+        night_c=None,
+        water_caution_c=None,
+        water_c=None,
+        cold_water_c=None,
+        contact_c=_lain_on(_judged(surface)),
+        uvi_high=None,
+        uvi_now=Limit(rule["uvi_most"], JUDGEMENT),
+    )
+
+
+def _lain_on(surface: Limit | None) -> Limit:
+    """Return what a heater that is lain on may have: its own limit, and never over the ceiling."""
+    own = Limit(rules()["contact"], JUDGEMENT)
+    return surface if surface is not None and surface.value < own.value else own
+
+
+def _judged(value: float | None) -> Limit | None:
+    return None if value is None else Limit(value, JUDGEMENT)
+
+
+def filled(own: Limits, ruled: Limits) -> Limits:
+    """Return an animal's own limits, with those by rule where it has none."""
+    given = {f.name: getattr(own, f.name) or getattr(ruled, f.name) for f in fields(Limits)}
+    whole = Limits(**given)
+    room, danger = whole.room_c or whole.caution_c, whole.coolest_air_c
+    if room is not None and danger is not None and room.value > danger.value:
+        room = danger
+    # Its water follows the room by morning.
+    return replace(whole, room_c=room, night_c=whole.night_c or whole.cold_water_c)
+
+
+@cache
+def rules() -> Mapping[str, float]:
+    """Return the figures that are one rule for every animal.
+
+    Source: limits_judgement; babrauskas2007; nearest_distance.
+    """
+    found: dict[str, float] = _data()["rules"]
+    return found
+
+
+@cache
+def _data() -> dict[str, Any]:
+    return tomllib.loads((files("calc.data") / "limits.toml").read_text(encoding="utf-8"))
+
+
+@cache
+def rows() -> Mapping[str, Limits]:
+    """Return the limits in the file by slug; what is not in its line is the group's careful one."""
+    groups = {name: lines for name, lines in _data().items() if name != "rules"}
+    found: dict[str, Limits] = {}
+    for lines in groups.values():
+        careful = _careful(lines.values())
+        for slug, row in lines.items():
+            if slug in found:
+                raise ValueError(f"the limits of {slug!r} are given twice")
+            found[slug] = _row(row, careful)
+    return found
+
+
+def _careful(lines: Iterable[Mapping[str, Any]]) -> Mapping[str, Any]:
+    """Return the most careful figure of a group; only the surface is borrowed from kin."""
+    surfaces = [row["surface"] for row in lines if "surface" in row]
+    return {"surface": min(surfaces)} if surfaces else {}
+
+
+def _row(row: Mapping[str, Any], careful: Mapping[str, Any]) -> Limits:
+    known = row.get("known", {})
+
+    def limit(name: str, end: int | None = None) -> Limit | None:
+        if name not in row:
+            borrowed = careful.get(name)
+            return None if borrowed is None else Limit(float(borrowed), JUDGEMENT)
+        value = row[name] if end is None else row[name][end]
+        return Limit(float(value), known.get(name, _MEMORY))
+
+    surface = limit("surface")
+    return Limits(
+        surface_c=surface,
+        caution_c=limit("air", 0),
+        coolest_air_c=limit("air", 1),
+        room_c=None,
+        night_c=limit("night"),
+        water_caution_c=limit("water", 0),
+        water_c=limit("water", 1),
+        cold_water_c=limit("cold_water"),
+        contact_c=_lain_on(surface),
+        uvi_high=None,
+        uvi_now=Limit(rules()["uvi_most"], JUDGEMENT),
+    )

@@ -1,0 +1,241 @@
+"""What no animal may be given: limits apart from targets, and whether a figure passes one.
+
+A target is what to aim for, a limit is where harm begins; a group's own target never moves one.
+"""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from enum import Enum, StrEnum
+
+from calc.animals import Animal, animals
+from calc.limit_figures import JUDGEMENT, Limit, Limits, by_rule, filled, rows, rules
+from calc.uncertainty import Estimate
+
+__all__ = [
+    "Due",
+    "Limit",
+    "LimitName",
+    "Limits",
+    "Met",
+    "Passed",
+    "any_limits",
+    "limits_of",
+    "passed",
+    "soonest",
+]
+
+
+class LimitName(StrEnum):
+    """What a limit is about; each name is also the field of ``Met`` that it judges."""
+
+    SURFACE = "surface_c"
+    WARM_AIR = "warm_air_c"
+    COOLEST_AIR = "coolest_air_c"
+    ROOM = "room_c"
+    NIGHT = "night_c"
+    WATER = "water_c"
+    CONTACT = "contact_c"
+    WOOD = "wood_c"
+    UVI = "uvi"
+    TUBE = "tube_m"
+
+
+class Due(Enum):
+    """When something has to be done about a passed limit, the soonest first."""
+
+    NOW = 0
+    TODAY = 1
+    CHANGE = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Met:
+    """What was read, worked out or wished for; None is not judged.
+
+    Temperatures [degC] of the hottest surface, the warm end, the coolest place, the room by day,
+    the coldest of the night, the water, a heater that is lain on, the hottest wood; the UV index
+    [1] with its doubt; the distance from tube to back [m].
+    """
+
+    surface_c: float | None = None
+    warm_air_c: float | None = None
+    coolest_air_c: float | None = None
+    room_c: float | None = None
+    night_c: float | None = None
+    water_c: float | None = None
+    contact_c: float | None = None
+    wood_c: float | None = None
+    uvi: Estimate | None = None
+    tube_m: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Passed:
+    """A limit that was passed: what was met, by how much (0 or more), and how soon it is due."""
+
+    name: LimitName
+    met: float
+    limit: Limit
+    by: float
+    due: Due
+
+
+def limits_of(animal: Animal, *, is_pale_or_young: bool = False) -> Limits:
+    """Return the limits of an animal.
+
+    its own; else by rule from its targets, no milder than the most careful of its group
+    UV index now = min(max(2 highest, 4), 11); half the highest where skin has little pigment
+
+    Parameters
+    ----------
+    animal : whose; a group's own targets of an animal of the list are not looked at
+    is_pale_or_young : albino, hypomelanistic or hatchling
+
+    Returns
+    -------
+    Limits
+
+    Notes
+    -----
+    Nearly all figures are from memory. Source: limits_memory; limits_judgement.
+
+    Examples
+    --------
+    >>> from calc.animals import animals
+    >>> limits_of(animals()["crested-gecko"]).surface_c.value
+    30.0
+    """
+    usual = animals().get(animal.slug, animal)
+    own = rows().get(animal.slug)
+    limits = by_rule(usual) if own is None else filled(own, by_rule(usual))
+    return _with_uvi(limits, _highest_uvi(usual, is_pale_or_young))
+
+
+def any_limits() -> Limits:
+    """Return what holds for an animal that was not named: where nearly every animal is harmed.
+
+    Source: limits_judgement.
+    """
+    high = Limit(rules()["uvi_anyone"], JUDGEMENT)
+    return _with_uvi(filled(rows()["any"], rows()["any"]), high)
+
+
+def passed(limits: Limits, met: Met) -> tuple[Passed, ...]:
+    """Return every limit that is passed, the soonest due first.
+
+    surface: over its ceiling today, 5 K over it now; coolest place: at caution today, at danger
+    now; UV index: over the highest by more than its doubt today, at ``uvi_now`` now
+
+    Parameters
+    ----------
+    limits : whose
+    met : temperatures [degC], UV index [1], distance [m]
+
+    Returns
+    -------
+    tuple of Passed
+
+    Notes
+    -----
+    An empty answer is no promise of safety. Source: limits_judgement; babrauskas2007;
+    nearest_distance.
+
+    Examples
+    --------
+    >>> from calc.animals import animals
+    >>> crested = limits_of(animals()["crested-gecko"])
+    >>> [(p.name.name, p.due.name) for p in passed(crested, Met(surface_c=48.9))]
+    [('SURFACE', 'NOW')]
+    """
+    found = (*_heat(limits, met), *_cold(limits, met), *_things(limits, met), *_light(limits, met))
+    return tuple(sorted(found, key=lambda p: p.due.value))
+
+
+def soonest(found: Iterable[Passed]) -> Due | None:
+    """Return when the first of these is due, or None where nothing was passed."""
+    return min((p.due for p in found), key=lambda due: due.value, default=None)
+
+
+def _heat(limits: Limits, met: Met) -> Iterator[Passed]:
+    rule = rules()
+    for name in (LimitName.SURFACE, LimitName.WARM_AIR):
+        # Air that is hotter than any surface may be is no better for being air.
+        yield from _over(name, _met(met, name), limits.surface_c, rule["well_over"])
+    pairs = (
+        (LimitName.COOLEST_AIR, limits.caution_c, limits.coolest_air_c),
+        (LimitName.ROOM, limits.room_c, limits.coolest_air_c),
+        (LimitName.WATER, limits.water_caution_c, limits.water_c),
+    )
+    for name, caution, danger in pairs:
+        read = _met(met, name)
+        if read is None:
+            continue
+        if danger is not None and read >= danger.value:
+            yield Passed(name, read, danger, read - danger.value, Due.NOW)
+        elif caution is not None and read >= caution.value:
+            yield Passed(name, read, caution, read - caution.value, Due.TODAY)
+
+
+def _over(
+    name: LimitName, read: float | None, limit: Limit | None, well_over: float
+) -> Iterator[Passed]:
+    if read is None or limit is None or read <= limit.value:
+        return
+    by = read - limit.value
+    yield Passed(name, read, limit, by, Due.NOW if by >= well_over else Due.TODAY)
+
+
+def _cold(limits: Limits, met: Met) -> Iterator[Passed]:
+    pairs = (
+        (LimitName.NIGHT, met.night_c, limits.night_c),
+        (LimitName.WATER, met.water_c, limits.cold_water_c),
+    )
+    for name, read, limit in pairs:
+        if read is not None and limit is not None and read < limit.value:
+            yield Passed(name, read, limit, limit.value - read, Due.TODAY)
+
+
+def _things(limits: Limits, met: Met) -> Iterator[Passed]:
+    rule = rules()
+    yield from _over(LimitName.CONTACT, met.contact_c, limits.contact_c, 0.0)
+    if met.wood_c is not None and met.wood_c >= rule["wood_margin"]:
+        is_over = met.wood_c >= rule["wood"]
+        limit = Limit(rule["wood" if is_over else "wood_margin"], "babrauskas2007")
+        due = Due.NOW if is_over else Due.CHANGE
+        yield Passed(LimitName.WOOD, met.wood_c, limit, met.wood_c - limit.value, due)
+    if met.tube_m is not None and met.tube_m < rule["tube_today"]:
+        is_near = met.tube_m < rule["tube_now"]
+        limit = Limit(rule["tube_now" if is_near else "tube_today"], "nearest_distance")
+        due = Due.NOW if is_near else Due.TODAY
+        yield Passed(LimitName.TUBE, met.tube_m, limit, limit.value - met.tube_m, due)
+
+
+def _light(limits: Limits, met: Met) -> Iterator[Passed]:
+    uvi, high = met.uvi, limits.uvi_high
+    if uvi is None:
+        return
+    if uvi.best >= limits.uvi_now.value:
+        by = uvi.best - limits.uvi_now.value
+        yield Passed(LimitName.UVI, uvi.best, limits.uvi_now, by, Due.NOW)
+    elif high is not None and uvi.low > high.value:
+        yield Passed(LimitName.UVI, uvi.best, high, uvi.best - high.value, Due.TODAY)
+
+
+def _met(met: Met, name: LimitName) -> float | None:
+    read: float | None = getattr(met, name.value)
+    return read
+
+
+def _highest_uvi(animal: Animal, is_pale_or_young: bool) -> Limit | None:
+    if animal.uvi is None:
+        return None
+    if is_pale_or_young:
+        return Limit(animal.uvi.high * rules()["uvi_pale"], JUDGEMENT)
+    return Limit(animal.uvi.high, animal.uvi.source)
+
+
+def _with_uvi(limits: Limits, high: Limit | None) -> Limits:
+    rule = rules()
+    highest = rule["uvi_most"] if high is None else rule["uvi_times"] * high.value
+    now = min(max(highest, rule["uvi_least"]), rule["uvi_most"])
+    return replace(limits, uvi_high=high, uvi_now=Limit(now, JUDGEMENT))
