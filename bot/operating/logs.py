@@ -40,8 +40,8 @@ class HideSecrets(logging.Filter):
 def start_logging(level: str, secrets: Iterable[str], *, for_a_person: bool = False) -> None:
     """Send every log record to stderr as a line of JSON, secrets hidden.
 
-    The level is for the program's own records. Libraries are heard from a warning on, and where a
-    person reads the answers on a screen from an error on; ``debug`` lets everything through.
+    The level is for the program's own records; libraries are heard from a warning on. Where a
+    person reads the answers on a screen, only errors are. ``debug`` lets everything through.
     """
     from pythonjsonlogger.json import JsonFormatter
 
@@ -55,9 +55,11 @@ def start_logging(level: str, secrets: Iterable[str], *, for_a_person: bool = Fa
         )
     )
     wanted = logging.getLevelNamesMapping()[level.upper()]
-    floor = logging.ERROR if for_a_person else logging.WARNING
-    libraries = wanted if wanted <= logging.DEBUG else max(wanted, floor)
+    own = libraries = wanted
+    if wanted > logging.DEBUG:
+        own = max(wanted, logging.ERROR if for_a_person else wanted)
+        libraries = max(own, logging.WARNING)
     logging.basicConfig(level=libraries, handlers=[handler], force=True)
-    logging.getLogger(_OURS).setLevel(wanted)
+    logging.getLogger(_OURS).setLevel(own)
     # Its debug records hold every statement with its values: what people keep.
     logging.getLogger("aiosqlite").setLevel(max(logging.INFO, logging.getLogger().level))

@@ -10,6 +10,7 @@ from bot.store.errors import StoreAddressError
 
 __all__ = ["address_of", "sqlite_address"]
 
+_LAST_PORT = 65_535
 _DRIVERS = {"postgres": "asyncpg", "postgresql": "asyncpg", "sqlite": "aiosqlite"}
 
 
@@ -25,8 +26,10 @@ def address_of(database_url: str, data_folder: Path) -> URL:
         return sqlite_address(data_folder / FILE_NAME)
     try:
         url = make_url(database_url.strip())
-    except ArgumentError as error:
+    except (ArgumentError, ValueError) as error:
         raise StoreAddressError from error
+    if url.port is not None and not 0 < url.port <= _LAST_PORT:
+        raise StoreAddressError
     kind = url.get_backend_name()
     if kind not in _DRIVERS or not url.database or url.database == ":memory:":
         raise StoreAddressError

@@ -1,6 +1,7 @@
 """One database behind both drivers: transactions, pragmas, and trouble as one plain error."""
 
 import asyncio
+import logging
 import time
 from collections.abc import AsyncIterator, Awaitable, Callable
 from contextlib import asynccontextmanager
@@ -9,13 +10,7 @@ from typing import Any
 
 from sqlalchemy import URL, Connection, Engine, event
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlalchemy.exc import (
-    DatabaseError,
-    DBAPIError,
-    DisconnectionError,
-    InterfaceError,
-    OperationalError,
-)
+from sqlalchemy.exc import DataError, DBAPIError, DisconnectionError, IntegrityError
 from sqlalchemy.exc import TimeoutError as PoolTimeoutError
 from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession, create_async_engine
 from sqlalchemy.pool import ConnectionPoolEntry
@@ -24,6 +19,8 @@ from bot.store.errors import StoreUnavailableError
 from bot.store.tables import Table
 
 __all__ = ["Database", "connect", "telling_trouble"]
+
+_log = logging.getLogger(__name__)
 
 BUSY_S = 5.0
 _AGAIN_S = 10.0
@@ -36,6 +33,8 @@ _PRAGMAS = (
     # What is deleted is overwritten.
     "PRAGMA secure_delete = ON",
 )
+# PostgreSQL's class of a value that does not fit; others are named by their kind.
+_WRONG_VALUE = "22"
 _HOW, _FILE = "noonstone_begin", "noonstone_file"
 
 
@@ -179,16 +178,33 @@ def _identity(file: Path) -> tuple[int, int]:
 
 @asynccontextmanager
 async def telling_trouble() -> AsyncIterator[None]:
-    """Turn a database that cannot be reached or written into StoreUnavailableError."""
+    """Turn whatever a database refuses into StoreUnavailableError, and say in the log what it was.
+
+    Only a value or a rule of ours that it faults is our own mistake, and stays one.
+    """
     try:
         yield
-    except (OperationalError, InterfaceError, PoolTimeoutError, OSError) as error:
+    except (DBAPIError, PoolTimeoutError, OSError) as error:
+        if _is_our_mistake(error):
+            raise
+        _log.warning("the database refused: %s", _named(error))
         raise StoreUnavailableError from error
-    except DBAPIError as error:
-        # A plain DatabaseError is SQLite's word for a file that is damaged or no database.
-        if error.connection_invalidated or type(error) is DatabaseError:
-            raise StoreUnavailableError from error
-        raise
+
+
+def _is_our_mistake(error: BaseException) -> bool:
+    return isinstance(error, IntegrityError | DataError) or _state(error)[:2] == _WRONG_VALUE
+
+
+def _named(error: BaseException) -> str:
+    """Return what went wrong without its text, which may hold a statement and its values."""
+    cause = error.orig if isinstance(error, DBAPIError) and error.orig is not None else error
+    root = cause.__cause__ or cause
+    return " ".join(part for part in (type(root).__name__, _state(error)) if part)
+
+
+def _state(error: BaseException) -> str:
+    """Return the five signs by which PostgreSQL names an error, where it told them."""
+    return str(getattr(getattr(error, "orig", None), "sqlstate", None) or "")
 
 
 def _set_pragmas(connection: Any, _: object) -> None:

@@ -15,7 +15,7 @@ class StoreError(Exception):
 
 
 class StoreUnavailableError(StoreError):
-    """The database cannot be reached, is locked, or cannot write."""
+    """The database cannot be reached, refuses, is locked, or cannot write."""
 
     def __init__(self) -> None:
         super().__init__(

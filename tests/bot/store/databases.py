@@ -50,4 +50,4 @@ async def fresh_postgresql(name: str) -> AsyncIterator[URL]:
         yield server.url.set(database=own)
     finally:
         async with server.connect() as connection:
-            await connection.execute(text(f'DROP DATABASE "{own}" WITH (FORCE)'))
+            await connection.execute(text(f'DROP DATABASE IF EXISTS "{own}" WITH (FORCE)'))

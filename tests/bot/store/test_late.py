@@ -82,8 +82,9 @@ async def test_a_server_that_is_away_is_waited_for_too(tmp_path: Path) -> None:
 
 
 async def test_what_waiting_does_not_mend_is_told_at_once(tmp_path: Path) -> None:
-    with pytest.raises(StoreAddressError):
-        await open_store_soon("mysql://nothing/here", tmp_path)
+    for address in ("mysql://nothing/here", "postgresql://moss@db:70000/x", "postgresql://db:y/x"):
+        with pytest.raises(StoreAddressError):
+            await open_store_soon(address, tmp_path)
     store = await open_store("", tmp_path)
     async with store.database.writing() as session:
         await session.execute(text("UPDATE alembic_version SET version_num = '9999'"))

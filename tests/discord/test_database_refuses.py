@@ -1,0 +1,34 @@
+"""A PostgreSQL that refuses while the bot runs: questions in a server are answered as before."""
+
+from pathlib import Path
+
+import pytest
+
+from bot.fronts.discord.client import Noonstone
+from bot.preferences import Preferences
+from bot.store.store import open_store_at
+from tests.bot.store.refusing import REFUSALS, Refusal, refusing
+from tests.discord.cast import MOSS, PEBBLE
+from tests.discord.test_database_lost import BOX, NOT_JUST_NOW, TUBE
+from tests.discord.world import World
+
+
+@pytest.mark.parametrize("refusal", REFUSALS.values(), ids=list(REFUSALS))
+async def test_a_question_in_a_server_is_answered_whatever_the_database_refuses(
+    world: World, tmp_path: Path, refusal: Refusal, caplog: pytest.LogCaptureFixture
+) -> None:
+    async with refusing() as server:
+        store = await open_store_at(server.url)
+        async with world.running(Noonstone(Preferences(), tmp_path, store=store)):
+            # So that the group is one whose settings are looked up for every question.
+            await world.slash("server set", {"units": "cm"}, user=PEBBLE)
+            await server.refuse(refusal)
+            await store.close()
+            answer = await world.slash("distance", TUBE, user=MOSS)
+            saved = await world.slash("mine save", BOX, user=MOSS)
+        await store.close()
+    assert "start at" in answer.text
+    assert answer.ephemeral
+    assert NOT_JUST_NOW in saved.text
+    assert "noted as" not in answer.text + saved.text
+    assert "failure" not in caplog.text
