@@ -59,10 +59,11 @@ _MEASURING = {
     Step.WATCH_WARM_END,
     Step.MOVE_PROBE_OUT_OF_BEAM,
 }
+_HEAT_AND_UV = ("mercury-vapour", "metal-halide")
+_ONLY_UV = (LampKind.T5, LampKind.T5_HO, LampKind.T8, LampKind.UV_LED, LampKind.COMPACT)
 _SOURCES_OF_HEAT = {
     LampKind.FLOOD: "incandescent flood",
     LampKind.COLOURED: "night lamp",
-    LampKind.COMPACT: "compact uv",
     LampKind.HEAT_ROCK: "heat rock",
 }
 
@@ -237,16 +238,28 @@ def _night(told: Told, kept: Kept, units: Units) -> Part:
 
 
 def _lamps(told: Told) -> Part:
-    kinds = [kind for lamp in told.lamps if (kind := _source_of_heat(lamp.value))]
+    kinds = [
+        kind
+        for lamp in told.lamps
+        if lamp.value not in _ONLY_UV and (kind := _source_of_heat(lamp.value))
+    ]
     if not kinds:
         missing = ("the kind of every lamp and heater",)
         return Part("Lamps", Mark.CANNOT_TELL, "no kind of heat lamp was named", missing=missing)
-    bad = [kind for kind in kinds if kind.basking is Basking.NOT_AT_ALL]
+    read = bool(told.all(FactName.UVI) or told.all(FactName.UVI_AT))
+    bad = [
+        kind
+        for kind in kinds
+        if kind.basking is Basking.NOT_AT_ALL and not (read and kind.slug in _HEAT_AND_UV)
+    ]
     sources = tuple(kind.source for kind in kinds)
     if bad:
         why = "; ".join(f"{kind.name}: not for this. {kind.why}".rstrip(".") for kind in bad)
         todo = tuple(Todo(Urgency.WRONG_LAMP, _replace(kind)) for kind in bad)
         return Part("Lamps", Mark.CHANGE, why, todo, sources=sources)
+    metered = [kind for kind in kinds if kind.slug in _HEAT_AND_UV]
+    if metered:
+        return _by_meter(metered, sources, read=read)
     elsewhere = [kind for kind in kinds if kind.basking is Basking.NOT_FOR_BASKING]
     if elsewhere:
         why = "; ".join(
@@ -257,6 +270,16 @@ def _lamps(told: Told) -> Part:
         return Part("Lamps", Mark.CANNOT_TELL, why.rstrip("."), sources=sources)
     why = "; ".join(f"{kind.name}: good for the basking spot" for kind in kinds)
     return Part("Lamps", Mark.FINE, why, sources=sources)
+
+
+def _by_meter(kinds: list[HeatSource], sources: tuple[str, ...], *, read: bool) -> Part:
+    """Judge lamps that give heat and strong UV together: what was read decides."""
+    names = " and ".join(kind.name for kind in kinds)
+    if read:
+        why = f"{names}: what your meter and the basking spot show decides"
+        return Part("Lamps", Mark.FINE, why, sources=sources)
+    why = f"{names}: its UV and heat come together, so both have to be read"
+    return Part("Lamps", Mark.CANNOT_TELL, why, sources=sources)
 
 
 def _source_of_heat(kind: object) -> HeatSource | None:

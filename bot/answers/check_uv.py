@@ -8,9 +8,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import product
 
-from bot.answers.animals import known_by
 from bot.answers.check_beyond import beyond_part
 from bot.answers.check_parts import Mark, Part, Todo, Urgency
+from bot.answers.check_uv_lamps import for_the_meter, of_other_lamp, wanted_told, without_tube
 from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.heat_parts import Kept
 from bot.answers.setup_told import Said, Told
@@ -22,7 +22,6 @@ from bot.answers.uv_parts import (
     screen_phrase,
 )
 from bot.language.hearing import FactName
-from bot.language.hearing.facts import LampKind
 from bot.language.lamps import Fixture
 from bot.language.quantities import Measure, Units
 from bot.language.readings import PlacedReading
@@ -85,10 +84,12 @@ def uv_part(told: Told, kept: Kept, units: Units) -> Part:
     placed = [x.value for x in told.all(FactName.UVI_AT) if isinstance(x.value, PlacedReading)]
     if len(placed) == 1:
         return _by_meter((placed[0].value,), wanted)
-    if placed or _is_t8(told):
-        return _for_the_meter(bool(placed), wanted)
-    if _has_no_tube(told):
-        return _without_tube(told, wanted)
+    if placed:
+        return for_the_meter(wanted)
+    if told.lacks("uvb") and told.tube is None:
+        return without_tube(wanted)
+    if told.uv_lamp is not None:
+        return of_other_lamp(told.uv_lamp, wanted, units)
     distance = _distance(told)
     if told.tube is None or distance is None:
         return _untold(told, wanted, distance)
@@ -103,15 +104,11 @@ def uv_part(told: Told, kept: Kept, units: Units) -> Part:
         return beyond_part(_NAME, error, example, units)
 
 
-def _wanted(target: Target) -> str:
-    return f"wanted UVI {uvi_range(target.low, target.high)} ({known_by(target)})"
-
-
 def _by_meter(read: tuple[float, ...], wanted: Target) -> Part:
     middle = (read[0] + read[-1]) / 2.0
     standing = standing_of(middle, wanted.low, wanted.high)
     values = (Value(name="uvi", low=read[0], best=middle, high=read[-1], unit="1"),)
-    why = f"your meter shows {uvi(middle)}: {_WORDS[standing]}, {_wanted(wanted)}"
+    why = f"your meter shows {uvi(middle)}: {_WORDS[standing]}, {wanted_told(wanted)}"
     if standing is Standing.WITHIN:
         return Part(_NAME, Mark.FINE, why, values=values, sources=(wanted.source,))
     way = "nearer to" if standing is Standing.BELOW else "farther from"
@@ -122,47 +119,6 @@ def _by_meter(read: tuple[float, ...], wanted: Target) -> Part:
     )
     return Part(
         _NAME, Mark.CHANGE, why, (Todo(urgency, text),), values=values, sources=(wanted.source,)
-    )
-
-
-def _is_t8(told: Told) -> bool:
-    return any(lamp.value is LampKind.T8 for lamp in told.lamps)
-
-
-def _for_the_meter(read: bool, wanted: Target) -> Part:
-    if read:
-        why = f"several meter readings: the question meter fits them together; {_wanted(wanted)}"
-        text = "Ask meter with your readings, such as: meter readings:4.2 at 12 in, 2.9 at 15 in."
-    else:
-        why = f"a T8 tube is weaker than the T5 HO tubes I know; {_wanted(wanted)}"
-        text = "Read the UV index at the animal's back with a meter, or plan a T5 HO tube."
-    return Part(
-        _NAME,
-        Mark.CANNOT_TELL,
-        why,
-        (Todo(Urgency.MEASURE, text),),
-        sources=(wanted.source, "common_practice"),
-    )
-
-
-def _has_no_tube(told: Told) -> bool:
-    kinds = {lamp.value for lamp in told.lamps}
-    others = kinds & {LampKind.COMPACT, LampKind.MERCURY_VAPOUR}
-    straight = told.tube or kinds & {LampKind.T5, LampKind.T5_HO}
-    return not straight and (told.lacks("uvb") or bool(others))
-
-
-def _without_tube(told: Told, wanted: Target) -> Part:
-    why = f"there is no T5 HO tube; {_wanted(wanted)}"
-    if not told.lacks("uvb"):
-        why = f"its UV does not come from a T5 HO tube, so no distance holds; {_wanted(wanted)}"
-    text = "Plan a T5 HO tube for the UV: the question plan, or tube, says which one and where."
-    return Part(
-        _NAME,
-        Mark.CHANGE,
-        why,
-        (Todo(Urgency.TOO_LITTLE_UV, text),),
-        sources=(wanted.source, "common_practice"),
     )
 
 
@@ -193,7 +149,7 @@ def _untold(told: Told, wanted: Target, distance: tuple[FactName, Said[Measure]]
     return Part(
         _NAME,
         Mark.CANNOT_TELL,
-        f"too little is known of the tube; {_wanted(wanted)}",
+        f"too little is known of the tube; {wanted_told(wanted)}",
         (Todo(Urgency.MEASURE, text),),
         missing,
         sources=(wanted.source,),
@@ -238,13 +194,13 @@ def _by_distance(
     if len(standings) > 1:
         why = (
             f"UVI {uvi(low)} to {uvi(high)} {at}, which depends on what was not said; "
-            f"{_wanted(wanted)}"
+            f"{wanted_told(wanted)}"
         )
         find_out = (Todo(Urgency.MEASURE, f"Find out {missing[0]}."),)
         return Part(_NAME, Mark.CANNOT_TELL, why, find_out, missing, values, sources)
     standing = standings.pop()
     told_uvi = uvi_estimate(here.uvi) if len(cases) == 1 else f"{uvi(low)} to {uvi(high)}"
-    why = f"about UVI {told_uvi} {at}: {_WORDS[standing]}, {_wanted(wanted)}{_age(told)}"
+    why = f"about UVI {told_uvi} {at}: {_WORDS[standing]}, {wanted_told(wanted)}{_age(told)}"
     mark = Mark.FINE if standing is Standing.WITHIN and not _too_near(middle_m) else Mark.CHANGE
     todo = tuple(_todo(cases, standing, middle_m, name, units))
     return Part(_NAME, mark, why, todo, missing, values, sources)

@@ -6,6 +6,7 @@ A lamp with dated readings is answered from those, whatever its kind.
 from bot.answers.figures import number
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import UV_CAUTIONS
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.reply import Reply, Row, Value
 from calc.uncertainty import Estimate
@@ -16,7 +17,7 @@ __all__ = ["by_age"]
 
 _GUIDE = ("when-a-lamp-is-worn-out", "how-to-take-a-reading")
 _UNREAD = ("sunbed_end_of_life", "mcginley1998", "burn_in")
-_T5_HO = "T5 HO tube"
+_T5_HO = UvLamp.T5_HO
 _DAY_S, _DAY_H, _HOUR_S = 86_400.0, 24.0, 3_600.0
 _MONTH_DAYS = 30.44
 _AGES = {
@@ -27,9 +28,9 @@ _AGES = {
 }
 
 
-def by_age(kind: str, age_s: float | None, context: Context) -> Reply:
+def by_age(kind: UvLamp, age_s: float | None, context: Context) -> Reply:
     """Answer by what is common practice for that kind of lamp."""
-    ages = REPLACE_AFTER_DAYS if kind == _T5_HO else REPLACE_OTHERS_AFTER_DAYS.get(kind)
+    ages = REPLACE_AFTER_DAYS if kind == _T5_HO else REPLACE_OTHERS_AFTER_DAYS.get(kind.value)
     source = "uv_replace_ages" if kind == _T5_HO else "uv_replace_ages_others"
     return Reply(
         command="decline",
@@ -60,14 +61,14 @@ def by_age(kind: str, age_s: float | None, context: Context) -> Reply:
     )
 
 
-def _answer(kind: str, ages: tuple[float, float] | None, age_s: float | None) -> str:
+def _answer(kind: UvLamp, ages: tuple[float, float] | None, age_s: float | None) -> str:
     if ages is None:
         return (
-            f"Nobody I know of says when a {kind} is worn out, so its age tells nothing: only a UV "
+            f"Nobody I know of says when {kind.a} is worn out, so its age tells nothing: only a UV "
             "index meter can. Without one, use a T5 HO tube."
         )
     return (
-        f"{_age_told(ages, age_s)}Common practice is to replace a {kind} after {_months(ages)}; "
+        f"{_age_told(ages, age_s)}Common practice is to replace {kind.a} after {_months(ages)}; "
         "only a UV index meter can tell how yours does."
     )
 
@@ -96,14 +97,14 @@ def _values(ages: tuple[float, float] | None, age_s: float | None) -> tuple[Valu
     return tuple(values)
 
 
-def _other_rows(kind: str) -> tuple[Row, ...]:
+def _other_rows(kind: UvLamp) -> tuple[Row, ...]:
     if kind != _T5_HO:
         return ()
     told = ", ".join(f"{name} {_months(ages)}" for name, ages in REPLACE_OTHERS_AFTER_DAYS.items())
     return (
         Row(
             label="Other lamps",
-            text=f"{told}, all from memory, no source; of a UV LED nothing is known. Ask with "
+            text=f"{told}, all from memory, no source; of LED bars nothing is known. Ask with "
             "lamp: and its kind",
         ),
     )

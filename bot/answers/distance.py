@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.other_lamp import answer_other_lamp
 from bot.answers.readings import LampRead, read_lamp
 from bot.answers.unsure import Told, answer_unsure, told_surely
 from bot.answers.uv_parts import (
@@ -24,6 +25,7 @@ from bot.answers.uv_parts import (
 )
 from bot.drawing import PointKind
 from bot.language.quantities import Units
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery
 from bot.reply import Picture, Reply, Row, Value
@@ -56,13 +58,15 @@ _WEAK_PERCENT = 6.0
 
 def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     """Answer with a range of distances, or refuse and say what would work."""
+    if query.kind is not UvLamp.T5_HO and not query.readings:
+        return answer_other_lamp("distance", query.kind, query.animal, query.uvi, context)
     told = told_surely(query)
     if told is None:
         return answer_unsure(query, context)
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(told.screen)
     named = lamp_asked(query.tube, told.reflector, query.length, query.age)
-    is_named = bool(query.tube and told.reflector)
+    is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, is_named=is_named)
     placement = place(read.lamp, screen, wish.low, wish.high)
     what = _Asked(query, told, read, screen, wish, placement, context.units)
@@ -96,7 +100,7 @@ class _Asked:
         """Return how the question was taken."""
         return (
             self.wish.row,
-            lamp_row(self.lamp, self.query.tube, self.query.length, self.units),
+            lamp_row(self.lamp, self.query.tube, self.query.length, self.units, self.query.lamp),
             screen_row_asked(self.told.screen, self.screen, transmission),
             *self.read.set_aside_rows(self.units),
         )

@@ -5,6 +5,7 @@ from bot.answers.linking import page_links, source_lines
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.heat import LampQuery
 from bot.reply import Reply, Row, Table
@@ -22,6 +23,7 @@ _GUIDE = ("basking-lamps", "heat-sources", "fire-and-electrical-safety")
 _VERDICTS = {
     Basking.GOOD: "good for the basking spot",
     Basking.NOT_FOR_BASKING: "not for the basking spot",
+    Basking.BY_METER: "only for who has a UV index meter",
     Basking.NOT_AT_ALL: "not for this set-up at all",
 }
 _SCOPE = "for an animal that basks under a lamp, with its UV from a separate tube"
@@ -37,7 +39,7 @@ def answer_lamp(query: LampQuery, context: Context) -> Reply:
         wish = f"perhaps {near}; " if near else ""
         raise NotUnderstoodError(
             shown(query.kind),
-            f"a kind of heat source ({wish}{', '.join(heat_source_names())})",
+            f"a kind of lamp or heater ({wish}{', '.join(heat_source_names())})",
             f"lamp kind:{near or 'halogen flood'}",
             "kind",
         )
@@ -53,6 +55,8 @@ def _one_kind(kind: HeatSource, context: Context) -> Reply:
         answer=f"{article} {kind.name} is {_VERDICTS[kind.basking]}. {kind.why}",
         rows=(
             Row(label="Its place", text=kind.place),
+            Row(label="UV", text=kind.uv),
+            Row(label="Heat", text=kind.heat),
             Row(label="Light", text="yes" if kind.gives_light else "none"),
             Row(label="Said of", text=_SCOPE),
         ),
@@ -63,6 +67,13 @@ def _one_kind(kind: HeatSource, context: Context) -> Reply:
     )
 
 
+_UV_LAMPS = {
+    "t8-tube": UvLamp.OTHER_TUBE,
+    "compact-uv": UvLamp.COMPACT,
+    "metal-halide": UvLamp.METAL_HALIDE,
+    "mercury-vapour": UvLamp.MERCURY,
+    "uv-led": UvLamp.LED,
+}
 _NIGHT_LAMPS = ("night-lamp", "red-lamp")
 _OFF_TONIGHT = (
     "Leave it off tonight: the night should be dark. Ask night with your room's temperature to "
@@ -71,6 +82,10 @@ _OFF_TONIGHT = (
 
 
 def _steps(kind: HeatSource) -> tuple[str, ...]:
+    if kind.slug == "t5-ho-tube":
+        return ("Ask distance with its strength, fixture and screen to learn where it hangs.",)
+    if uv_lamp := _UV_LAMPS.get(kind.slug):
+        return (f"If you have one, ask: distance lamp:{uv_lamp.value} animal:bearded dragon",)
     if kind.basking is Basking.GOOD:
         return (
             "Ask watts for a first size, then basking to set its distance from your own reading.",

@@ -20,9 +20,12 @@ from bot.answers.uv_parts import (
 )
 from bot.drawing import Point, PointKind
 from bot.language.errors import NotUnderstoodError
+from bot.language.lamps import TubeStrength
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
+from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
@@ -93,7 +96,7 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
 def _named_lamp(query: MeterQuery) -> Lamp:
     """Return the lamp as named; only its length and the comparison depend on the name."""
     return Lamp(
-        query.tube.percent if query.tube else CLASS_STRENGTH_PERCENT,
+        query.tube.percent if isinstance(query.tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
         fixture_of(query.reflector) if query.reflector else Fixture.POLISHED,
         lit_length(query.length),
     )
@@ -131,7 +134,7 @@ def _known(query: MeterQuery, named: Lamp) -> _Known:
 def _read(
     query: MeterQuery, readings: tuple[PlacedReading, ...], fit: MeterFit, named: Lamp
 ) -> LampRead:
-    like = named if query.tube and query.reflector else None
+    like = named if _is_of_class(query) else None
     return LampRead(replace(named, own=fit.own), fit, readings, like)
 
 
@@ -184,8 +187,14 @@ def _screen_rows(known: _Known, check: PlaceCheck) -> tuple[Row, ...]:
     return (Row(label="Screen", text=told),)
 
 
+def _is_of_class(query: MeterQuery) -> bool:
+    """Say whether strength and fixture of a T5 HO tube were told, to set the lamp against."""
+    kind = kind_of(query.tube, query.lamp)
+    return query.tube is not None and query.reflector is not None and kind is UvLamp.T5_HO
+
+
 def _class_rows(query: MeterQuery, fit: MeterFit, named: Lamp) -> tuple[Row, ...]:
-    if query.tube is None or query.reflector is None:
+    if not _is_of_class(query):
         return ()
     told = (
         f"about {percent(fit.against_class)} of what the class {lamp_name(named)} is taken to "

@@ -3,6 +3,7 @@
 from bot.answers.figures import length, uvi_estimate, uvi_range, watts
 from bot.answers.heat_parts import HEAT_CAUTIONS
 from bot.answers.linking import page_links, source_lines
+from bot.answers.other_lamp import answer_other_lamp
 from bot.answers.plan_asked import Asked, asked
 from bot.answers.plan_picture import plan_picture
 from bot.answers.plan_refusal import plan_refused
@@ -11,6 +12,7 @@ from bot.answers.plan_shopping import shopping_list
 from bot.answers.plan_steps import plan_steps
 from bot.answers.uv_parts import UV_CAUTIONS, lamp_name
 from bot.answers.watts import SHAPE_WORDS
+from bot.language.lamps import OtherLamp
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.plan import PlanQuery
@@ -42,6 +44,8 @@ _SIZE = (
 
 def answer_plan(query: PlanQuery, context: Context) -> Reply:
     """Answer with a set-up to buy and build, or say why not in that box and what would help."""
+    if isinstance(query.tube, OtherLamp):
+        return answer_other_lamp("plan", query.tube.kind, query.animal, query.uvi, context)
     what = asked(query, context)
     found = plan_setup(what.request)
     if isinstance(found, Refusal):

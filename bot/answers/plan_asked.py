@@ -8,6 +8,7 @@ from bot.answers.heat_parts import box_asked
 from bot.answers.uv_parts import Wish, fixture_of, own_lamp, screen_asked, wish_asked
 from bot.answers.watts import SHAPES
 from bot.language.errors import NotUnderstoodError
+from bot.language.lamps import TubeStrength
 from bot.preferences import Context
 from bot.queries.options import OwnTube
 from bot.queries.plan import PlanQuery
@@ -126,4 +127,5 @@ def _owned(query: PlanQuery) -> OwnedTube:
     if isinstance(tube, OwnTube):
         kept = own_lamp(tube.lamp)
         return OwnedTube(length_m=owned_m or kept.lit_length_m + DARK_ENDS_M, lamp=kept)
-    return OwnedTube(None if tube is None else tube.percent, fixture, owned_m)
+    strength = tube.percent if isinstance(tube, TubeStrength) else None
+    return OwnedTube(strength, fixture, owned_m)

@@ -3,7 +3,7 @@
 from bot.answers.figures import length, percent, temperature, uvi_range
 from bot.answers.setup_told import Said, Told
 from bot.language.hearing import FactName
-from bot.language.lamps import TubeStrength
+from bot.language.lamps import OtherLamp, TubeStrength
 from bot.language.quantities import Dimension, Measure, Units
 from bot.language.readings import PlacedReading
 from bot.language.screens import Blocks, NoScreen, Passes, Weave
@@ -90,6 +90,8 @@ def _value(value: object, units: Units) -> str:
         case TubeStrength():
             older = " (older scale)" if value.older_scale else ""
             return f"{value.percent:g} %{older}"
+        case OtherLamp():
+            return value.kind.value
         case NoScreen():
             return "none"
         case Blocks():

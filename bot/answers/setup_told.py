@@ -7,10 +7,11 @@ from typing import Generic, TypeVar
 
 from bot.language.hearing import Ask, Fact, FactName, Heard, hear
 from bot.language.hearing.facts import LampKind, Placement, Thermometer
-from bot.language.lamps import Fixture, TubeStrength
+from bot.language.lamps import Fixture, OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.screens import NoScreen, Screen
 from bot.language.sizes import Size
+from bot.language.uv_lamps import UvLamp
 from bot.queries.options import Query
 from calc.animals import animals
 
@@ -50,6 +51,14 @@ _OPTIONS = {
     "enclosure": FactName.ENCLOSURE,
     "material": FactName.MATERIAL,
     "lid": FactName.LID,
+    "lamp": FactName.UV_LAMP,
+}
+_UV_LAMPS = {
+    LampKind.T8: UvLamp.OTHER_TUBE,
+    LampKind.COMPACT: UvLamp.COMPACT,
+    LampKind.METAL_HALIDE: UvLamp.METAL_HALIDE,
+    LampKind.MERCURY_VAPOUR: UvLamp.MERCURY,
+    LampKind.UV_LED: UvLamp.LED,
 }
 # What a correction of one thing also settles.
 _SETTLES = {
@@ -102,6 +111,18 @@ class Told:
         return self.one(FactName.TUBE, TubeStrength)
 
     @property
+    def uv_lamp(self) -> UvLamp | None:
+        """The kind of UV lamp where it is no T5 HO tube, so that no figures hold."""
+        for said in (*self.all(FactName.UV_LAMP), *self.all(FactName.TUBE)):
+            kind = said.value.kind if isinstance(said.value, OtherLamp) else said.value
+            if isinstance(kind, UvLamp) and kind is not UvLamp.T5_HO:
+                return kind
+        if any(said.option for said in self.all(FactName.TUBE)):
+            return None
+        kinds = (_UV_LAMPS.get(said.value) for said in self.lamps if not said.hedged)
+        return next((kind for kind in kinds if kind), None)
+
+    @property
     def reflector(self) -> Said[Fixture] | None:
         """What is behind the tube."""
         return self.one(FactName.REFLECTOR, Fixture)
@@ -130,9 +151,13 @@ class Told:
         return self.one(FactName.ENCLOSURE, Size)
 
     @property
-    def lamps(self) -> tuple[Said[object], ...]:
+    def lamps(self) -> tuple[Said[LampKind], ...]:
         """The kinds of lamp and heater that are there."""
-        return tuple(x for x in self.all(FactName.LAMP) if isinstance(x.value, LampKind))
+        return tuple(
+            Said(x.value, x.words, x.option, x.hedged, x.assumed)
+            for x in self.all(FactName.LAMP)
+            if isinstance(x.value, LampKind)
+        )
 
     @property
     def thermometers(self) -> frozenset[Thermometer]:

@@ -8,8 +8,9 @@ from bot.kept.group import OwnLamp
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import Fixture as TypedFixture
-from bot.language.lamps import TubeStrength
+from bot.language.lamps import OtherLamp, TubeStrength
 from bot.language.quantities import Measure, Units
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.options import OwnTube
 from bot.reply import Row
@@ -31,6 +32,7 @@ from calc.validity import OutsideModelError
 
 __all__ = [
     "STANDINGS",
+    "TAKEN_AS_T5_HO",
     "UV_CAUTIONS",
     "Wish",
     "doubt_row",
@@ -59,6 +61,7 @@ UV_CAUTIONS = (
 )
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
+TAKEN_AS_T5_HO = "taken as a T5 HO tube, as no kind was told"
 _DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
 # A printed end of a range is taken, whatever the last bit of its conversion.
 _SLIP_M = 1e-9
@@ -138,19 +141,20 @@ def lit_length(tube_length: Measure | None) -> float:
 
 
 def lamp_asked(
-    tube: TubeStrength | None,
+    tube: TubeStrength | OtherLamp | None,
     reflector: TypedFixture | None,
     tube_length: Measure | None,
     age: Measure | None,
 ) -> Lamp:
     """Return the lamp that the options describe, or the group's own that they name.
 
-    Where a strength or a fixture was not told, readings take their place, and neither counts.
+    Where a strength or a fixture was not told, readings take their place, and neither counts; so
+    it is with a lamp that is no T5 HO tube, which has no figures without them.
     """
     if isinstance(tube, OwnTube):
         return own_lamp(tube.lamp)
     return Lamp(
-        tube.percent if tube else CLASS_STRENGTH_PERCENT,
+        tube.percent if isinstance(tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
         fixture_of(reflector) if reflector else Fixture.POLISHED,
         lit_length(tube_length),
         None if age is None else age.low,
@@ -193,15 +197,21 @@ def set_up_phrase(lamp: Lamp, screen: Screen, asked: typed.Screen | None) -> str
 
 
 def lamp_row(
-    lamp: Lamp, tube: TubeStrength | None, tube_length: Measure | None, units: Units
+    lamp: Lamp,
+    tube: TubeStrength | OtherLamp | None,
+    tube_length: Measure | None,
+    units: Units,
+    kind: UvLamp | None = None,
 ) -> Row:
-    """Return how the tube was taken."""
+    """Return how the tube was taken; ``kind`` is what it was told to be, if it was."""
     told = [lamp_name(lamp)]
+    if lamp.own is None and not (kind or (isinstance(tube, TubeStrength) and tube.is_told)):
+        told.append(TAKEN_AS_T5_HO)
     kept = isinstance(tube, OwnTube)
     if lamp.own is not None:
         whose = "the" if kept else "your"
         told.append(f"its strength, fixture and age do not count, {whose} readings hold them")
-    if tube and tube.older_scale:
+    if isinstance(tube, TubeStrength) and tube.older_scale:
         told.append(f"“{tube.text}” read as the older scale, the {number(tube.percent)} % class")
     lit = length(lamp.lit_length_m, units)
     own = "as you gave it" if tube_length else "no length given, so the shortest standard tube"

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.other_lamp import answer_other_lamp
 from bot.answers.readings import LampRead, read_lamp
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_danger import off_before, wish_under
@@ -25,6 +26,7 @@ from bot.answers.uv_parts import (
 from bot.drawing import PointKind
 from bot.language import screens as typed
 from bot.language.quantities import Units
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import UviQuery
 from bot.reply import Picture, Reply, Row, Value
@@ -52,12 +54,14 @@ _NEAR = " That is too near for any tube, whatever the UVI: switch it off first."
 
 def answer_uvi(query: UviQuery, context: Context) -> Reply:
     """Answer with the UVI at a distance, against the wanted range."""
+    if query.kind is not UvLamp.T5_HO and not query.readings:
+        return answer_other_lamp("uvi", query.kind, query.animal, query.uvi, context)
     told = told_surely(query)
     if told is None:
         return answer_unsure(query, context)
     screen = screen_asked(told.screen)
     named = lamp_asked(query.tube, told.reflector, query.length, query.age)
-    is_named = bool(query.tube and told.reflector)
+    is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, is_named=is_named)
     lamp = read.lamp
     there = uvi_at(lamp, query.distance.low, screen)
@@ -84,7 +88,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         rows=(
             Row(label="Set-up", text=set_up_phrase(lamp, screen, told.screen)),
             wish.row,
-            lamp_row(lamp, query.tube, query.length, units),
+            lamp_row(lamp, query.tube, query.length, units, query.lamp),
             screen_row_asked(told.screen, screen, here.screen_transmission),
             *read.set_aside_rows(units),
             doubt_row(doubts, contradict=read.contradicts),

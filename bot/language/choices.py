@@ -19,7 +19,6 @@ __all__ = [
     "MONTHS",
     "SURFACES",
     "THERMOMETERS",
-    "UV_LAMPS",
     "YES_NO",
     "read_choice",
     "read_thermometers",
@@ -83,14 +82,6 @@ THERMOMETERS: Mapping[str, Collection[str]] = {
 MONTHS: Mapping[str, Collection[str]] = {
     "own": ("theirs", "natural", "as they are", "same"),
     "turned": ("mine", "flipped", "reversed", "half a year later", "shifted"),
-}
-UV_LAMPS: Mapping[str, Collection[str]] = {
-    "T5 HO tube": ("t5", "t5ho", "t5 ho", "t5 ho tube", "tube", "linear", "high output"),
-    "T8 tube": ("t8", "t8 tube", "t10", "t12"),
-    "compact lamp": ("compact", "coil", "spiral", "cfl", "compact bulb", "coil bulb"),
-    "mercury vapour lamp": ("mvb", "mercury vapor", "mercury", "mercury vapour", "all in one"),
-    "metal halide lamp": ("halide", "hid", "metal halide", "metal halid"),
-    "UV LED": ("led", "uv led", "uvb led", "led bar"),
 }
 YES_NO: Mapping[str, Collection[str]] = {
     "yes": ("y", "true", "can", "it can"),

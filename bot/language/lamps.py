@@ -9,8 +9,16 @@ from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.numerals import NUMERAL, numeral
 from bot.language.sides import LONGEST
+from bot.language.uv_lamps import UvLamp, find_uv_lamp
 
-__all__ = ["Fixture", "TubeStrength", "read_fixture", "read_tube_strength"]
+__all__ = [
+    "Fixture",
+    "OtherLamp",
+    "TubeStrength",
+    "read_fixture",
+    "read_tube",
+    "read_tube_strength",
+]
 
 # Beyond this no label is known; whether a class can be answered for is the answer's affair.
 _STRONGEST = 20
@@ -18,44 +26,34 @@ _STRONGEST = 20
 _OLDER_SCALE = {5: 6.0, 10: 12.0}
 _ACCEPTED = "the strength on the label of a T5 HO tube, from 1% to 20%"
 _EXAMPLE = "12%"
+_NO_FIGURES = "has no figures here and needs a UV index meter"
 _STRENGTH = re.compile(rf"({NUMERAL})\s*(%|percent(?:age)?|per cent|pct)?", re.I | re.A)
 _KIND = re.compile(
     r"(?<![a-z0-9])(?:t5|h\.?o\.?|high[ -]?output|uv-?b|uv|linear|straight|fluorescent|tube|lamp"
     r"|bulb|light|strip|old(?:er)? scale|desert|\d{2} ?w(?:atts?)?)(?![a-z0-9%])",
     re.I | re.A,
 )
-_T5HO = re.compile(r"(?<![a-z0-9])t5 ?ho(?![a-z0-9])", re.I | re.A)
-_REFUSED = (
-    (
-        re.compile(r"compact|coil|spiral|cfl|curly|screw", re.I),
-        "a straight T5 HO tube: a compact lamp is not for this, because its strong patch is small",
-    ),
-    (
-        re.compile(r"mercury|mvb|merc(?![a-z])|(?:3|three|all)[ -]?in[ -]?(?:1|one)", re.I),
-        "a straight T5 HO tube: a mercury-vapour lamp is not for this, its heat and UV go together",
-    ),
-    (
-        re.compile(r"(?<![a-z0-9])t(?:8|10|12)(?![0-9])", re.I),
-        "a T5 HO tube: a T8 tube is weaker and needs a UV index meter, not this table",
-    ),
-    (
-        re.compile(
-            r"^\W*(?:unknown|unmarked|unlabell?ed|no (?:label|idea|name)|not sure|none|\?+)"
-        ),
-        (
-            "the strength on the label of a T5 HO tube; one that nobody knows needs a UV index "
-            "meter before an animal sits under it, or buy a new 6% or 12% tube"
-        ),
-    ),
-)
+_T5HO = re.compile(r"(?<![a-z0-9])(?:t5[ -]?ho|ho[ -]t5)(?![a-z0-9])", re.I | re.A)
 
 
 @dataclass(frozen=True, slots=True)
 class TubeStrength:
-    """The label strength in percent; ``older_scale`` where 10 or 5 was taken as a class."""
+    """The label strength in percent; ``older_scale`` where 10 or 5 was taken as a class.
+
+    ``is_told``: that it is a T5 HO tube was said and not taken for granted.
+    """
 
     percent: float
     older_scale: bool
+    text: str
+    is_told: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class OtherLamp:
+    """A UV lamp that is no T5 HO tube: its label says nothing that holds for the class."""
+
+    kind: UvLamp
     text: str
 
 
@@ -66,19 +64,34 @@ class Fixture(StrEnum):
     PLAIN = "plain"
 
 
+def read_tube(text: str) -> TubeStrength | OtherLamp:
+    """Read a label strength, or that the lamp is of another kind than a T5 HO tube.
+
+    >>> read_tube("T5 HO 12%").percent, read_tube("t8 10.0").kind.value
+    (12.0, 'T8 or other tube')
+    """
+    kind = find_uv_lamp(text) if len(text) <= LONGEST else None
+    if kind is not None and kind is not UvLamp.T5_HO:
+        return OtherLamp(kind, " ".join(text.split()))
+    return _strength(text, is_told=kind is UvLamp.T5_HO)
+
+
 def read_tube_strength(text: str) -> TubeStrength:
     """Read a label strength; a bare 10 or 5 (10.0, 5.0) is the older scale of 12 % and 6 %.
 
     >>> read_tube_strength("T5 HO 12%").percent, read_tube_strength("10.0").percent
     (12.0, 12.0)
     """
+    tube = read_tube(text)
+    if isinstance(tube, OtherLamp):
+        raise NotUnderstoodError(text, f"{_ACCEPTED}; {tube.kind.a} {_NO_FIGURES}", _EXAMPLE)
+    return tube
+
+
+def _strength(text: str, *, is_told: bool) -> TubeStrength:
     if len(text) > LONGEST:
         raise NotUnderstoodError(text, _ACCEPTED, _EXAMPLE)
-    plain = normalise(text)
-    for word, accepted in _REFUSED:
-        if word.search(plain):
-            raise NotUnderstoodError(text, accepted, _EXAMPLE)
-    bare = " ".join(_KIND.sub(" ", _T5HO.sub(" ", plain)).split())
+    bare = " ".join(_KIND.sub(" ", _T5HO.sub(" ", normalise(text))).split())
     match = _STRENGTH.fullmatch(bare)
     number = numeral(match[1]) if match else None
     if match is None or number is None or number.doubtful or not 1 <= number.value <= _STRONGEST:
@@ -86,8 +99,8 @@ def read_tube_strength(text: str) -> TubeStrength:
     words = " ".join(text.split())
     older = None if match[2] else _OLDER_SCALE.get(int(number.value))
     if older is not None and number.value.denominator == 1:
-        return TubeStrength(older, True, words)
-    return TubeStrength(float(number.value), False, words)
+        return TubeStrength(older, True, words, is_told)
+    return TubeStrength(float(number.value), False, words, is_told)
 
 
 _POLISHED = (

@@ -15,7 +15,13 @@ from pydantic.fields import FieldInfo
 from bot.kept.group import NOTHING_OWN, Own, OwnLamp
 from bot.language.dates import read_age
 from bot.language.errors import NotUnderstoodError
-from bot.language.lamps import Fixture, TubeStrength, read_fixture, read_tube_strength
+from bot.language.lamps import (
+    Fixture,
+    OtherLamp,
+    TubeStrength,
+    read_fixture,
+    read_tube,
+)
 from bot.language.quantities import (
     Measure,
     Units,
@@ -40,6 +46,7 @@ from bot.language.sides import LONGEST
 from bot.language.sizes import Size, cross_pattern, read_size
 from bot.language.skies import read_latitude, read_month
 from bot.language.unsure import NOT_SURE, Unsure, read_some_mesh, read_unsure
+from bot.language.uv_lamps import UvLamp, read_uv_lamp
 
 __all__ = [
     "Age",
@@ -71,7 +78,9 @@ __all__ = [
     "Text",
     "Tube",
     "TubeClass",
+    "UvLampKind",
     "UviRange",
+    "kind_of",
     "reading",
     "screen_named",
 ]
@@ -80,7 +89,7 @@ _MOST_FEET = 10
 _LONGEST_NUMBER = 4
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class OwnTube(TubeStrength):
     """A lamp of the group's own, named where a strength stands otherwise."""
 
@@ -211,9 +220,16 @@ def _tube(value: object, info: ValidationInfo) -> object:
         return value
     lamp = _own(info).lamp(value)
     if lamp is None:
-        return read_tube_strength(value)
+        return read_tube(value)
     # The class does not count for a lamp with a constant of its own.
     return OwnTube(percent=12.0, older_scale=False, text=lamp.name, lamp=lamp)
+
+
+def kind_of(tube: TubeStrength | OtherLamp | None, lamp: UvLamp | None) -> UvLamp:
+    """Return the kind of UV lamp that is meant; what is not told to be another is a T5 HO tube."""
+    if isinstance(tube, OtherLamp) and lamp in (None, UvLamp.T5_HO):
+        return tube.kind
+    return UvLamp.T5_HO if lamp is None or isinstance(tube, OwnTube) else lamp
 
 
 def screen_named(value: object, info: ValidationInfo) -> object:
@@ -251,8 +267,11 @@ Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings),
 DatedReadings = Annotated[tuple[DatedReading, ...], reading(read_dated_readings), Option()]
 AirTemperature = Annotated[Measure, _one(read_air_temperature), Option()]
 SurfaceTemperature = Annotated[Measure, _one(read_surface_temperature), Option()]
-Tube = Annotated[TubeStrength, BeforeValidator(_tube), Option(completes="tube")]
-TubeClass = Annotated[TubeStrength, reading(read_tube_strength), Option(completes="tube")]
+Tube = Annotated[TubeStrength | OtherLamp, BeforeValidator(_tube), Option(completes="tube")]
+TubeClass = Annotated[TubeStrength | OtherLamp, reading(read_tube), Option(completes="tube")]
+UvLampKind = Annotated[
+    UvLamp, reading(read_uv_lamp), Option(choices=tuple(kind.value for kind in UvLamp))
+]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]
 ScreenOption = Annotated[Screen, BeforeValidator(screen_named), Option(completes="screen")]
 FixtureIfKnown = Annotated[

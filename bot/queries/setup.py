@@ -17,7 +17,9 @@ from bot.queries.options import (
     Text,
     Tube,
     UviRange,
+    UvLampKind,
 )
+from bot.queries.uv import LAMP
 
 __all__ = ["AskQuery", "CheckQuery"]
 
@@ -73,6 +75,7 @@ class CheckQuery(Query):
     hours: Hours | None = Field(
         None, description="how long the lights are on each day", examples=["12 hours"]
     )
+    lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
 
 
 class AskQuery(Query):

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from pydantic import Field
 
 from bot.kept.group import NOTHING_OWN, Own
+from bot.language.uv_lamps import UvLamp, find_uv_lamp
 from bot.queries.options import (
     Age,
     AnimalName,
@@ -17,13 +18,16 @@ from bot.queries.options import (
     ScreenOption,
     Tube,
     UviRange,
+    UvLampKind,
+    kind_of,
 )
 
-__all__ = ["ANIMAL", "SCREEN", "UVI", "DistanceQuery", "TubeQuery", "UviQuery"]
+__all__ = ["ANIMAL", "LAMP", "SCREEN", "UVI", "DistanceQuery", "TubeQuery", "UviQuery"]
 
 ANIMAL = "the animal, such as bearded dragon"
 UVI = "the UV index you want instead of the animal's own range, such as 3-5"
 _READINGS = "your own meter readings of this tube, through this screen: 4.2 at 12 in"
+LAMP = "the kind of UV lamp, such as T5 HO tube, T8 or compact; of most I know no figures"
 SCREEN = "what is between: none, 45% (blocked), passes 55%, or 18x16 0.011in"
 
 
@@ -54,12 +58,21 @@ class DistanceQuery(Query):
         examples=["6 months"],
     )
     readings: Readings | None = Field(None, description=_READINGS, examples=["4.2 at 12 in"])
+    lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
+
+    @property
+    def kind(self) -> UvLamp:
+        """The kind of UV lamp that is meant."""
+        return kind_of(self.tube, self.lamp)
 
     @classmethod
     def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
-        """Return what is missing; readings through the screen hold tube, fixture and screen."""
+        """Return what is missing; readings through the screen hold tube, fixture and screen.
+
+        A lamp of another kind than a T5 HO tube has no figures, whatever else is told of it.
+        """
         wanted = ["tube", "reflector", "screen"]
-        if "readings" in given:
+        if "readings" in given or _names_another_kind(given):
             wanted = []
         elif own.lamp(given.get("tube", "")) is not None:
             wanted.remove("reflector")
@@ -93,3 +106,9 @@ class TubeQuery(Query):
         None, description="length of the tube, if that is fixed too", examples=["34in"]
     )
     readings: Readings | None = Field(None, description=_READINGS, examples=["4.2 at 12 in"])
+    lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
+
+
+def _names_another_kind(given: Mapping[str, str]) -> bool:
+    named = (find_uv_lamp(given.get(option, "")) for option in ("tube", "lamp"))
+    return any(kind not in (None, UvLamp.T5_HO) for kind in named)

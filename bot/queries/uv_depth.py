@@ -1,14 +1,13 @@
 """The questions for keepers with a UV index meter, and for the whole enclosure."""
 
-from functools import partial
 from typing import Annotated
 
 from pydantic import BeforeValidator, Field
 
-from bot.language.choices import UV_LAMPS, read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
 from bot.language.screens import NoScreen
+from bot.language.uv_lamps import UvLamp
 from bot.queries.options import (
     Age,
     AnimalName,
@@ -26,9 +25,9 @@ from bot.queries.options import (
     Tube,
     TubeClass,
     UviRange,
-    reading,
+    UvLampKind,
 )
-from bot.queries.uv import ANIMAL, SCREEN, UVI
+from bot.queries.uv import ANIMAL, LAMP, SCREEN, UVI
 
 __all__ = ["DeclineQuery", "DoseQuery", "MeterQuery", "SectionQuery"]
 
@@ -44,9 +43,6 @@ def _read_tubes(value: object) -> object:
     return int(number)
 
 
-_UvLamp = Annotated[
-    str, reading(partial(read_choice, names=UV_LAMPS)), Option(choices=tuple(UV_LAMPS))
-]
 _Count = Annotated[int, BeforeValidator(_read_tubes), Option(choices=("1", "2", "3", "4"))]
 
 
@@ -81,6 +77,7 @@ class MeterQuery(Query):
     reflector: FixtureOption | None = Field(
         None, description="the fixture behind the tube: polished or plain", examples=["polished"]
     )
+    lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
 
 
 class DeclineQuery(Query):
@@ -98,8 +95,8 @@ class DeclineQuery(Query):
         description="how long the tube has been in use, without a meter",
         examples=["8 months"],
     )
-    lamp: _UvLamp = Field(
-        "T5 HO tube", description="which kind of UV lamp it is", examples=["T5 HO tube"]
+    lamp: UvLampKind = Field(
+        UvLamp.T5_HO, description="which kind of UV lamp it is", examples=["T5 HO tube"]
     )
 
 
@@ -145,6 +142,7 @@ class SectionQuery(Query):
     patch: Length | None = Field(
         None, description="width of the patch that the heat lamp warms", examples=["8in"]
     )
+    lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
 
 
 class DoseQuery(Query):

@@ -15,6 +15,7 @@ class Basking(StrEnum):
 
     GOOD = "good"
     NOT_FOR_BASKING = "not_for_basking"
+    BY_METER = "by_meter"
     NOT_AT_ALL = "not_at_all"
 
 
@@ -27,6 +28,8 @@ class HeatSource:
     aliases: tuple[str, ...]
     basking: Basking
     gives_light: bool
+    uv: str
+    heat: str
     why: str
     place: str
     caution: str
@@ -43,6 +46,8 @@ def heat_sources() -> dict[str, HeatSource]:
             aliases=tuple(row["aliases"]),
             basking=Basking(row["basking"]),
             gives_light=row["light"],
+            uv=row["uv"],
+            heat=row["heat"],
             why=row["why"],
             place=row["place"],
             caution=row["caution"],

@@ -30,7 +30,7 @@ REPLACE_AFTER_DAYS = (182.6, 365.25)
 """The ages [d] between which T5 HO tubes are replaced unread. Source: uv_replace_ages."""
 
 REPLACE_OTHERS_AFTER_DAYS = {
-    "T8 tube": (182.6, 182.6),
+    "T8 or other tube": (182.6, 182.6),
     "compact lamp": (182.6, 182.6),
     "mercury vapour lamp": (182.6, 365.25),
     "metal halide lamp": (365.25, 365.25),

@@ -90,7 +90,7 @@ def test_without_a_meter_the_age_is_common_practice(
 @pytest.mark.parametrize(
     ("lamp", "told"),
     [
-        ("T8", "a T8 tube after about 6 months"),
+        ("T8", "a T8 or other tube after about 6 months"),
         ("coil", "a compact lamp after about 6 months"),
         ("mvb", "a mercury vapour lamp after 6 to 12 months"),
         ("metal halide", "a metal halide lamp after about 12 months"),

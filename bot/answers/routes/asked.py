@@ -35,7 +35,20 @@ _ANY_OF_MINE = re.compile(
 )
 # Names of a kind that mean something else in a sentence: basking spot, a red stone, any UV bulb.
 _TOO_SHORT = frozenset(
-    ("spot", "red", "blue", "rock", "coil", "uv bulb", "basking bulb", "basking lamp", "projector")
+    (
+        *(
+            "spot",
+            "red",
+            "blue",
+            "rock",
+            "coil",
+            "uv bulb",
+            "basking bulb",
+            "basking lamp",
+            "projector",
+        ),
+        *("fluorescent", "spiral"),
+    )
 )
 # What people call a kind beside the names of its table.
 _ALSO_CALLED = {
@@ -45,7 +58,6 @@ _ALSO_CALLED = {
     "heat-rock": ("heated rock", "heating rock"),
     "compact-uv": ("coil bulb", "spiral bulb", "curly bulb", "screw in uvb"),
     "mercury-vapour": ("merc vapor", "mercury bulb"),
-    "infrared-projector": ("dhp", "deep heat"),
 }
 
 
@@ -184,7 +196,11 @@ class Asked:
 
 @cache
 def _lamp_forms() -> tuple[tuple[str, re.Pattern[str]], ...]:
-    return tuple((kind.name, _form_of(slug, kind)) for slug, kind in heat_sources().items())
+    return tuple(
+        (kind.name, _form_of(slug, kind))
+        for slug, kind in heat_sources().items()
+        if slug != "t5-ho-tube"
+    )
 
 
 def _form_of(slug: str, kind: HeatSource) -> re.Pattern[str]:

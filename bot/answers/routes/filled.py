@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterator
 from bot.answers.routes.asked import Asked
 from bot.answers.setup_told import Told
 from bot.language.hearing import FactName
+from bot.language.hearing.facts import LampKind
 from bot.language.quantities import Dimension, Measure, convert
 from bot.language.screens import Blocks, NoScreen, Passes
 from bot.language.unsure import NOT_SURE
@@ -36,8 +37,13 @@ def filled(name: str, asked: Asked) -> dict[str, str]:
 
 def _of_tube(asked: Asked, name: str) -> _Options:
     told = asked.told
+    if told.uv_lamp:
+        yield from _kind(told)
+        if name == "uvi":
+            yield from _typed(told, "distance", *_DISTANCES)
+        return
     if told.tube:
-        yield "tube", told.tube.value.text
+        yield "tube", _tube_text(told)
     # Not told is not known: the answer then looks at every way it may be.
     yield "reflector", told.reflector.value.value if told.reflector else NOT_SURE
     yield from _screen(told) if told.screen else [("screen", _some_screen(asked))]
@@ -47,6 +53,14 @@ def _of_tube(asked: Asked, name: str) -> _Options:
         heard = dict(_typed(told, "distance", *_DISTANCES))
         if distance := heard.get("distance") or asked.so_close:
             yield "distance", distance
+
+
+def _tube_text(told: Told) -> str:
+    """Return the strength, with the kind where it was said too."""
+    assert told.tube is not None
+    said = told.tube.value.text
+    of_kind = any(lamp.value is LampKind.T5_HO for lamp in told.lamps)
+    return f"T5 HO {said}" if of_kind and not told.tube.value.is_told else said
 
 
 def _some_screen(asked: Asked) -> str:
@@ -73,10 +87,17 @@ def _of_meter(asked: Asked, _name: str) -> _Options:
     if readings:
         yield "readings", readings
     yield from _screen(asked.told)
+    yield from _kind(asked.told)
+
+
+def _kind(told: Told) -> _Options:
+    if told.uv_lamp:
+        yield "lamp", told.uv_lamp.value
 
 
 def _of_age(asked: Asked, _name: str) -> _Options:
     yield from _typed(asked.told, "age", FactName.AGE)
+    yield from _kind(asked.told)
 
 
 def _of_watts(asked: Asked, _name: str) -> _Options:

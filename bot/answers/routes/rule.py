@@ -13,6 +13,7 @@ __all__ = [
     "HEAT",
     "HEAT_LAMP",
     "HOME",
+    "HOW_FAR",
     "IN_UNITS",
     "LIGHT",
     "NO_PLAN",
@@ -117,6 +118,10 @@ def only_an_animal(asked: Asked) -> bool:
     return bool(asked.told.animal) and few(asked) and not asked.lamps and not asked.says(figures)
 
 
+HOW_FAR = (
+    r"\bhow (?:far|high|close|low|near|many (?:inches|cm|feet))\b|\bwhat (?:distance|height)\b"
+    r"|\b(?:distance|height)\b|\bwhere\b.*\b(?:mount|hang|put|place|position|fit)\b"
+)
 HOME = r"\b(?:set[- ]?up|tank|viv\w*|enclosure|cage)\b"
 ONLY_A_FIGURE = (
     r"^(?:so |and )?(?:how (?:hot|cold|warm|big|long|far|much|high) is|what(?:'?s| is)) "

@@ -12,6 +12,7 @@ from bot.answers.routes.rule import (
     HEAT,
     HEAT_LAMP,
     HOME,
+    HOW_FAR,
     IN_UNITS,
     NO_PLAN,
     ONE_OR_OTHER,
@@ -133,9 +134,15 @@ _RULES = (
     Rule("check", (r"\b(?:check|rate|review|critique|look at)\b", HOME), when=tells_anything),
     Rule("check", (r"\bset[- ]?up\b", FIT), when=tells_anything),
     Rule(
+        "distance",
+        (HOW_FAR,),
+        r"\bmeasure\b",
+        lambda a: a.told.uv_lamp is not None and not a.warmth and not a.at_a_distance,
+    ),
+    Rule(
         "lamp",
         (ASKS,),
-        r"\bhow (?:far|high|close|many)\b",
+        r"\bhow (?:far|high|close|many)\b|\b(?:expires?|lasts?|lifespan|worn|wears?)\b",
         lambda a: bool(a.lamps) and not a.warmth and not a.told.tube and not a.readings,
     ),
     Rule("tube", (UV, ONE_OR_OTHER), when=lambda a: not a.warmth),
@@ -179,11 +186,7 @@ _RULES = (
     Rule(
         "distance",
         (
-            (
-                r"\bhow (?:far|high|close|low|near|many (?:inches|cm|feet))\b"
-                r"|\bwhat (?:distance|height)\b"
-                r"|\b(?:distance|height)\b|\bwhere\b.*\b(?:mount|hang|put|place|position|fit)\b"
-            ),
+            HOW_FAR,
             rf"{UV}|\bit\b|\blights?\b",
         ),
         r"\bmeasure\b",

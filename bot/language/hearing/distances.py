@@ -10,6 +10,7 @@ from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Part, Scene, Standing
+from bot.language.hearing.strengths import UV_LAMPS
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, measured
 from bot.language.units import Dimension, system_of
@@ -29,7 +30,6 @@ _HIDE = re.compile(
     r"(?:warm\s+)?hide(?:\s+top)?)\b"
 )
 _TOO_FAR = "No lamp over an animal hangs farther than 3 m (10 ft): what is it, such as 16in?"
-_UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 # "My beardie is under it at 14 inches."
 _UNDER_IT = re.compile(
     r"(?:under|below|beneath) (?:it|the (?:tube|uvb|light)) (?:at |by |about )*\Z"
@@ -229,7 +229,7 @@ def _shared(scene: Scene, told: list[tuple[int, str]], at: int) -> bool:
 
 
 def _side_of(mark: Mark) -> str:
-    return "uv" if mark.kind == "tube" or mark.value in _UV_LAMPS else "heat"
+    return "uv" if mark.kind == "tube" or mark.value in UV_LAMPS else "heat"
 
 
 def _is_height(scene: Scene, figure: Figure, reference: str, source: str | None) -> bool:

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
-from bot.language.lamps import Fixture, TubeStrength
+from bot.language.lamps import Fixture, OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
 from bot.language.screens import Screen
@@ -32,6 +32,7 @@ class FactName(StrEnum):
     TUBE_LENGTH = "tube_length"
     AGE = "age"
     LAMP = "lamp"
+    UV_LAMP = "uv_lamp"
     WITHOUT = "without"
     REFLECTOR = "reflector"
     SCREEN = "screen"
@@ -73,6 +74,8 @@ class LampKind(StrEnum):
     T8 = "t8"
     COMPACT = "compact"
     MERCURY_VAPOUR = "mercury vapour"
+    METAL_HALIDE = "metal halide"
+    UV_LED = "uv led"
     HALOGEN = "halogen"
     FLOOD = "flood"
     INCANDESCENT = "incandescent"
@@ -125,6 +128,7 @@ FactValue = (
     | tuple[float, float]
     | Measure
     | TubeStrength
+    | OtherLamp
     | Fixture
     | Screen
     | Size

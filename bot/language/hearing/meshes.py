@@ -7,7 +7,7 @@ from bot.language.hearing.facts import Ask, Fact, FactName, Lid, Placement
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Part, Scene, Standing
-from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, tube_beside
+from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, UV_LAMPS, tube_beside
 from bot.language.hearing.word_lists import word_list
 from bot.language.screens import Blocks, NoScreen, Passes, weaves_in
 
@@ -15,7 +15,6 @@ __all__ = ["meshes"]
 
 _MESHY = frozenset(("mesh", "lid"))
 _SOURCES = frozenset(("tube", "heat", "lamp"))
-_UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact"))
 # How far around a mesh the lamp is looked for that stands on it, in characters.
 _REACH = 300
 _OTHERS = frozenset(("cat", "cats", "dog", "he", "she", "kid", "kids"))
@@ -232,7 +231,7 @@ def _subject(scene: Scene, part: Mark) -> str | None:
 
 
 def _is_uv(mark: Mark) -> bool:
-    return mark.kind == "tube" or mark.value in _UV_LAMPS
+    return mark.kind == "tube" or mark.value in UV_LAMPS
 
 
 def _is_strength(figure: Figure) -> bool:

@@ -4,10 +4,13 @@ from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Scene
 
-__all__ = ["LABELS", "NO_TUBE", "STRONGEST_TUBE", "tube_beside"]
+__all__ = ["LABELS", "NO_TUBE", "STRONGEST_TUBE", "UV_LAMPS", "tube_beside"]
 
-NO_TUBE = frozenset(("compact", "mercury vapour", "led"))
+NO_TUBE = frozenset(("compact", "mercury vapour", "metal halide", "uv led", "led"))
 """Kinds of lamp that give UV, or light, and are no tube."""
+
+UV_LAMPS = frozenset(("t5", "t5 ho", "t8", "compact", "metal halide", "uv led"))
+"""Kinds of lamp that hang for their UV; a mercury lamp hangs for its heat as well."""
 
 LABELS = frozenset((2, 5, 6, 7, 8, 10, 12, 14))
 """The figures on labels; those of the older scale are written with their point: 5.0, 10.0."""

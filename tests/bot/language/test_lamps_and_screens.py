@@ -3,8 +3,16 @@
 import pytest
 
 from bot.language.errors import NotUnderstoodError
-from bot.language.lamps import Fixture, read_fixture, read_tube_strength
+from bot.language.lamps import (
+    Fixture,
+    OtherLamp,
+    TubeStrength,
+    read_fixture,
+    read_tube,
+    read_tube_strength,
+)
 from bot.language.screens import Blocks, NoScreen, Passes, Weave, read_screen
+from bot.language.uv_lamps import UvLamp, read_uv_lamp
 
 
 @pytest.mark.parametrize(
@@ -32,12 +40,12 @@ def test_the_older_scale_means_a_class(text: str, percent: float) -> None:
 @pytest.mark.parametrize(
     ("text", "reason"),
     [
-        ("compact 10.0", "compact lamp is not for this"),
-        ("10.0 coil bulb", "compact lamp is not for this"),
-        ("mercury vapour", "mercury-vapour lamp is not for this"),
-        ("MVB 100W", "mercury-vapour lamp is not for this"),
-        ("3-in-1 bulb", "mercury-vapour lamp is not for this"),
-        ("T8 10.0", "T8 tube is weaker"),
+        ("compact 10.0", "a compact lamp has no figures here and needs a UV index meter"),
+        ("10.0 coil bulb", "a compact lamp has no figures"),
+        ("mercury vapour", "a mercury vapour lamp has no figures"),
+        ("MVB 100W", "a mercury vapour lamp has no figures"),
+        ("3-in-1 bulb", "a mercury vapour lamp has no figures"),
+        ("T8 10.0", "a T8 or other tube has no figures"),
         ("25%", "from 1% to 20%"),
         ("0.5%", "from 1% to 20%"),
         ("ten", "from 1% to 20%"),
@@ -48,6 +56,50 @@ def test_the_older_scale_means_a_class(text: str, percent: float) -> None:
 def test_what_is_no_tube_for_this_is_refused_with_its_reason(text: str, reason: str) -> None:
     with pytest.raises(NotUnderstoodError, match=reason):
         read_tube_strength(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("t8", UvLamp.OTHER_TUBE),
+        ("T8 5.0", UvLamp.OTHER_TUBE),
+        ("T-12 10.0", UvLamp.OTHER_TUBE),
+        ("normal fluorescent", UvLamp.OTHER_TUBE),
+        ("T5 HE 28W", UvLamp.OTHER_TUBE),
+        ("plain T5", UvLamp.OTHER_TUBE),
+        ("uvb 100 compact", UvLamp.COMPACT),
+        ("Spiral bulb 26W", UvLamp.COMPACT),
+        ("CFL 10.0", UvLamp.COMPACT),
+        ("screw-in UVB", UvLamp.COMPACT),
+        ("mvb", UvLamp.MERCURY),
+        ("Mercury bulb 160W", UvLamp.MERCURY),
+        ("self ballasted", UvLamp.MERCURY),
+        ("halide", UvLamp.METAL_HALIDE),
+        ("HID 70W", UvLamp.METAL_HALIDE),
+        ("led uvb bar", UvLamp.LED),
+        ("UVB LED", UvLamp.LED),
+        ("unknown", UvLamp.UNKNOWN),
+        ("no label", UvLamp.UNKNOWN),
+    ],
+)
+def test_another_kind_of_lamp_is_no_strength(text: str, kind: UvLamp) -> None:
+    tube = read_tube(text)
+    assert isinstance(tube, OtherLamp)
+    assert tube.kind is kind
+    assert read_uv_lamp(text) is kind
+
+
+@pytest.mark.parametrize("text", ["12%", "T5 12%", "10.0", "T5 HO 12%", "12% high output tube"])
+def test_a_strength_is_that_of_a_t5_ho_tube_and_says_whether_it_was_told(text: str) -> None:
+    tube = read_tube(text)
+    assert isinstance(tube, TubeStrength)
+    assert tube.is_told is ("ho" in text.lower() or "high output" in text)
+
+
+@pytest.mark.parametrize(("text", "wish"), [("compct", "compact"), ("halid", "halide")])
+def test_a_misspelt_kind_is_asked_about(text: str, wish: str) -> None:
+    with pytest.raises(NotUnderstoodError, match=f"did you mean {wish}"):
+        read_uv_lamp(text)
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,96 @@
+"""The kinds of UV lamp, as people name them. Only one of them, the T5 HO tube, has figures."""
+
+import re
+import tomllib
+from collections.abc import Mapping
+from enum import StrEnum
+from functools import cache
+from importlib.resources import files
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.names import closest
+from bot.language.normal import normalise
+from bot.language.sides import LONGEST
+
+__all__ = ["TUBES", "UvLamp", "find_uv_lamp", "read_uv_lamp"]
+
+
+class UvLamp(StrEnum):
+    """A kind of UV lamp by class."""
+
+    T5_HO = "T5 HO tube"
+    OTHER_TUBE = "T8 or other tube"
+    COMPACT = "compact lamp"
+    METAL_HALIDE = "metal halide lamp"
+    MERCURY = "mercury vapour lamp"
+    LED = "LED bar"
+    UNKNOWN = "not sure"
+
+    @property
+    def a(self) -> str:
+        """The kind with its article, as a sentence needs it."""
+        if self is UvLamp.UNKNOWN:
+            return "a UV lamp that nobody can name"
+        return f"{'an' if self is UvLamp.LED else 'a'} {self.value}"
+
+
+TUBES = frozenset((UvLamp.T5_HO, UvLamp.OTHER_TUBE, UvLamp.LED))
+"""Kinds that are as long as a tube, so that their UV falls as under a line."""
+
+
+@cache
+def _words() -> Mapping[str, UvLamp]:
+    text = (files("bot.language") / "uv_lamps.toml").read_text(encoding="utf-8")
+    return {
+        word: UvLamp(kind) for kind, row in tomllib.loads(text).items() for word in row["words"]
+    }
+
+
+@cache
+def _pattern() -> re.Pattern[str]:
+    longest_first = sorted(_words(), key=len, reverse=True)
+    forms = "|".join(re.escape(word).replace(r"\ ", "[ -]?") for word in longest_first)
+    return re.compile(rf"(?<![a-z0-9])(?:{forms})(?![a-z0-9])")
+
+
+@cache
+def _closed_up() -> Mapping[str, UvLamp]:
+    return {word.replace(" ", ""): kind for word, kind in _words().items()}
+
+
+def find_uv_lamp(text: str) -> UvLamp | None:
+    """Return the kind of UV lamp that is named in a text, if any; the first one counts.
+
+    >>> find_uv_lamp("T8 5.0"), find_uv_lamp("12%")
+    (<UvLamp.OTHER_TUBE: 'T8 or other tube'>, None)
+    """
+    match = _pattern().search(_plain(text))
+    return _closed_up()[re.sub(r"[ -]", "", match[0])] if match else None
+
+
+def read_uv_lamp(text: str) -> UvLamp:
+    """Read a kind of UV lamp; a bare T5 or tube is taken as a T5 HO tube.
+
+    >>> read_uv_lamp("spiral bulb"), read_uv_lamp("T5")
+    (<UvLamp.COMPACT: 'compact lamp'>, <UvLamp.T5_HO: 'T5 HO tube'>)
+    """
+    plain = _plain(text) if len(text) <= LONGEST else ""
+    found = find_uv_lamp(plain)
+    if found is not None:
+        return found
+    if plain in _BARE:
+        return UvLamp.T5_HO
+    near = closest(plain, (*_words(), *_BARE)) if plain else None
+    wish = f" (did you mean {near}?)" if near else ""
+    names = [kind.value for kind in UvLamp]
+    raise NotUnderstoodError(
+        text, f"{', '.join(names[:-1])} or {names[-1]}{wish}", near or names[0], "lamp"
+    )
+
+
+_BARE = ("t5", "t5 tube", "tube", "linear", "linear tube", "high output", "ho")
+
+
+def _plain(text: str) -> str:
+    words = normalise(text[: 2 * LONGEST]).lower().replace("'", "").replace(".", " ")
+    return " ".join(re.sub(r"[-_/,]", " ", words).split())
