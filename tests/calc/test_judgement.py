@@ -99,7 +99,7 @@ def test_less_doubt_never_turns_a_verdict_round(
 @given(uvi=st.floats(0.1, 20.0), factor=st.floats(1.05, 3.0), low=st.floats(0.5, 8.0))
 def test_the_uv_index_is_judged_by_factors(uvi: float, factor: float, low: float) -> None:
     judged = judge_value(Quantity.UVI, Estimate(uvi / factor, uvi, uvi * factor), low, 2.0 * low)
-    below = log(uvi / low) < -row_of(Quantity.UVI).far
+    below = log(uvi / low) <= 1e-9 - row_of(Quantity.UVI).far
     if judged.verdict is Verdict.FAR_TOO_LOW:
         assert below
     assert (judged.below >= SURE) == (judged.verdict in (Verdict.LOW, Verdict.FAR_TOO_LOW))
