@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from pydantic import ValidationError
 
 from bot.answers.animals import AnimalNotNamedError
+from bot.answers.limits_told import told_alarms
 from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
@@ -18,6 +19,7 @@ from bot.answers.setup_told import names_an_animal
 from bot.answers.unread import asked_line, missing_sentence, refusal, unnamed_sentence
 from bot.command import Command, Routed
 from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
+from bot.dangers.past_limits import merged
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.quantities import Units
@@ -163,13 +165,22 @@ def understand_options(
         query = command.query.model_validate(dict(given), context=_reading(preferences))
     except ValidationError as error:
         sentence = refusal(error, command, given, preferences.own)
-        return problem(name, sentence, preferences, asked_line(command, given))
+        return _unread(command, sentence, given, preferences)
     if command.query.lacking(given, preferences.own):
         sentence = missing_sentence(command, given, preferences.own)
-        return problem(name, sentence, preferences, asked_line(command, given))
+        return _unread(command, sentence, given, preferences)
     if command.route is not None:
         return _routed(command, query, given, preferences)
     return Understood(command, query, _context(query, given, preferences), given, preferences)
+
+
+def _unread(
+    command: Command, sentence: str, given: Mapping[str, str], preferences: Preferences
+) -> Reply:
+    """Return the problem, with what cannot wait among the options that could be read."""
+    reply = problem(command.name, sentence, preferences, asked_line(command, given))
+    alarms = told_alarms(command, given, preferences)
+    return reply.model_copy(update={"alarms": alarms})
 
 
 def _routed(
@@ -191,7 +202,8 @@ def _routed(
     missing = _only_missing(meant, preferences)
     if not missing:
         return understood
-    return free.lacking(missing, context).model_copy(update={"asked": understood.asked})
+    kept = {"asked": understood.asked, "alarms": understood.alarms}
+    return free.lacking(missing, context).model_copy(update=kept)
 
 
 def _only_missing(meant: Routed, preferences: Preferences) -> tuple[str, ...]:
@@ -213,6 +225,12 @@ def answered(understood: Understood | Reply) -> Reply:
     """Return the answer to a question that needs no saved data."""
     if isinstance(understood, Reply):
         return understood
+    reply = _answered(understood)
+    told = told_alarms(understood.command, understood.given, understood.preferences)
+    return reply.model_copy(update={"alarms": merged((*told, *reply.alarms))})
+
+
+def _answered(understood: Understood) -> Reply:
     answer = understood.command.answer
     if answer is None:
         return understood.refused(_NEEDS_STORE)

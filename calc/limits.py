@@ -5,7 +5,7 @@ A target is what to aim for, a limit is where harm begins; a group's own target 
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from enum import Enum, StrEnum
+from enum import Enum, auto
 
 from calc.animals import Animal, animals
 from calc.limit_figures import JUDGEMENT, Limit, Limits, by_rule, filled, rows, rules
@@ -25,19 +25,21 @@ __all__ = [
 ]
 
 
-class LimitName(StrEnum):
-    """What a limit is about; each name is also the field of ``Met`` that it judges."""
+class LimitName(Enum):
+    """What a limit is about."""
 
-    SURFACE = "surface_c"
-    WARM_AIR = "warm_air_c"
-    COOLEST_AIR = "coolest_air_c"
-    ROOM = "room_c"
-    NIGHT = "night_c"
-    WATER = "water_c"
-    CONTACT = "contact_c"
-    WOOD = "wood_c"
-    UVI = "uvi"
-    TUBE = "tube_m"
+    SURFACE = auto()
+    WARM_AIR = auto()
+    COOLEST_AIR = auto()
+    ROOM = auto()
+    WATER = auto()
+    NIGHT = auto()
+    COLD_DAY = auto()
+    COLD_WATER = auto()
+    CONTACT = auto()
+    WOOD = auto()
+    UVI = auto()
+    TUBE = auto()
 
 
 class Due(Enum):
@@ -45,7 +47,6 @@ class Due(Enum):
 
     NOW = 0
     TODAY = 1
-    CHANGE = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,16 +159,15 @@ def soonest(found: Iterable[Passed]) -> Due | None:
 
 def _heat(limits: Limits, met: Met) -> Iterator[Passed]:
     rule = rules()
-    for name in (LimitName.SURFACE, LimitName.WARM_AIR):
-        # Air that is hotter than any surface may be is no better for being air.
-        yield from _over(name, _met(met, name), limits.surface_c, rule["well_over"])
-    pairs = (
-        (LimitName.COOLEST_AIR, limits.caution_c, limits.coolest_air_c),
-        (LimitName.ROOM, limits.room_c, limits.coolest_air_c),
-        (LimitName.WATER, limits.water_caution_c, limits.water_c),
+    yield from _over(LimitName.SURFACE, met.surface_c, limits.surface_c, rule["well_over"])
+    # Air that is hotter than any surface may be is no better for being air.
+    yield from _over(LimitName.WARM_AIR, met.warm_air_c, limits.surface_c, rule["well_over"])
+    ladders = (
+        (LimitName.COOLEST_AIR, met.coolest_air_c, limits.caution_c, limits.coolest_air_c),
+        (LimitName.ROOM, met.room_c, limits.room_c, limits.coolest_air_c),
+        (LimitName.WATER, met.water_c, limits.water_caution_c, limits.water_c),
     )
-    for name, caution, danger in pairs:
-        read = _met(met, name)
+    for name, read, caution, danger in ladders:
         if read is None:
             continue
         if danger is not None and read >= danger.value:
@@ -188,7 +188,9 @@ def _over(
 def _cold(limits: Limits, met: Met) -> Iterator[Passed]:
     pairs = (
         (LimitName.NIGHT, met.night_c, limits.night_c),
-        (LimitName.WATER, met.water_c, limits.cold_water_c),
+        # What no night may have, no day may either.
+        (LimitName.COLD_DAY, met.coolest_air_c, limits.night_c),
+        (LimitName.COLD_WATER, met.water_c, limits.cold_water_c),
     )
     for name, read, limit in pairs:
         if read is not None and limit is not None and read < limit.value:
@@ -201,7 +203,7 @@ def _things(limits: Limits, met: Met) -> Iterator[Passed]:
     if met.wood_c is not None and met.wood_c >= rule["wood_margin"]:
         is_over = met.wood_c >= rule["wood"]
         limit = Limit(rule["wood" if is_over else "wood_margin"], "babrauskas2007")
-        due = Due.NOW if is_over else Due.CHANGE
+        due = Due.NOW if is_over else Due.TODAY
         yield Passed(LimitName.WOOD, met.wood_c, limit, met.wood_c - limit.value, due)
     if met.tube_m is not None and met.tube_m < rule["tube_today"]:
         is_near = met.tube_m < rule["tube_now"]
@@ -219,11 +221,6 @@ def _light(limits: Limits, met: Met) -> Iterator[Passed]:
         yield Passed(LimitName.UVI, uvi.best, limits.uvi_now, by, Due.NOW)
     elif high is not None and uvi.low > high.value:
         yield Passed(LimitName.UVI, uvi.best, high, uvi.best - high.value, Due.TODAY)
-
-
-def _met(met: Met, name: LimitName) -> float | None:
-    read: float | None = getattr(met, name.value)
-    return read
 
 
 def _highest_uvi(animal: Animal, is_pale_or_young: bool) -> Limit | None:

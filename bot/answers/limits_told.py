@@ -1,0 +1,140 @@
+"""Whose limits count, and what of a question's own figures passes them.
+
+Every option of every question that tells a temperature, a distance or a UV index is looked at
+here, before it is answered and also where it cannot be.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cache
+from typing import Annotated, Any
+
+from pydantic import TypeAdapter, ValidationError
+
+from bot.answers.animals import animal_asked
+from bot.command import Command
+from bot.dangers.past_limits import alarms_past, merged
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Measure, Units
+from bot.language.shown import shown
+from bot.preferences import Context, Preferences
+from bot.queries.options import Query
+from bot.reply import Alarm
+from calc.limits import Limits, Met, any_limits, limits_of
+from calc.uncertainty import Estimate
+
+__all__ = ["limits_for", "told_alarms"]
+
+# A lit box is never so cold in °F: the unit was mistaken, and that is asked first.
+_COLDEST_LIT_C = 5.0
+
+
+@dataclass(frozen=True, slots=True)
+class _Tells:
+    """What an option tells; ``planned``: of a place where nothing lies yet."""
+
+    fields: tuple[str, ...]
+    planned: bool = False
+
+
+_TUBE = {"distance": _Tells(("tube_m",))}
+_TELLS: Mapping[str, Mapping[str, _Tells]] = {
+    "temps": {
+        "basking": _Tells(("surface_c",)),
+        "cool": _Tells(("coolest_air_c",)),
+        "warm": _Tells(("warm_air_c",)),
+        "night": _Tells(("night_c",)),
+    },
+    "basking": {
+        "surface": _Tells(("surface_c",)),
+        "air": _Tells(("warm_air_c",)),
+        "wood": _Tells(("wood_c",)),
+    },
+    "surface": {"reading": _Tells(("surface_c",))},
+    "air": {"room": _Tells(("room_c",))},
+    "watts": {"room": _Tells(("room_c",))},
+    "night": {"room": _Tells(("night_c", "room_c"))},
+    "plan": {"room": _Tells(("room_c",)), "night": _Tells(("night_c",))},
+    "uvi": _TUBE,
+    "meter": _TUBE,
+    "section": _TUBE,
+    "tube": {"distance": _Tells(("tube_m",), planned=True)},
+    "dose": {"uvi": _Tells(("uvi",))},
+}
+
+
+def limits_for(name: str, context: Context) -> Limits:
+    """Return the limits of the animal named or usual here; else those that hold for any animal."""
+    wish = name.strip() or context.default_animal
+    if not wish:
+        return any_limits()
+    try:
+        return limits_of(animal_asked(wish, context))
+    except NotUnderstoodError:
+        return any_limits()
+
+
+def told_alarms(
+    command: Command, given: Mapping[str, str], preferences: Preferences
+) -> tuple[Alarm, ...]:
+    """Return the hazards of the limits that a question's own figures pass.
+
+    Each figure is read by itself, so that one that cannot be read hides no other.
+    """
+    tells = _TELLS.get(command.name)
+    if tells is None:
+        return ()
+    default, own = preferences.default_animal, preferences.own
+    context = Context(Units.IN, default_animal=default, own=own)
+    limits = limits_for(given.get("animal", ""), context)
+    return merged(_alarms(command.query, given, tells, limits, preferences))
+
+
+def _alarms(
+    query: type[Query],
+    given: Mapping[str, str],
+    tells: Mapping[str, _Tells],
+    limits: Limits,
+    preferences: Preferences,
+) -> Iterator[Alarm]:
+    for option, told in tells.items():
+        value = _read(query, option, given.get(option, ""), preferences)
+        met = None if value is None else _met(told.fields, value)
+        if met is not None:
+            words = f"{option} {shown(given[option])}"
+            yield from alarms_past(limits, met, words, asked=told.planned)
+
+
+def _read(query: type[Query], option: str, text: str, preferences: Preferences) -> object:
+    """Return what one option says, or None where it says nothing that can be read."""
+    if not text.strip():
+        return None
+    try:
+        reader = _reader(query, option)
+        return reader.validate_python(text, context={"units": preferences.bare})
+    except ValidationError:
+        return None
+
+
+@cache
+def _reader(query: type[Query], option: str) -> TypeAdapter[Any]:
+    field = query.model_fields[option]
+    kind: Any = field.annotation
+    for note in field.metadata:
+        kind = Annotated[kind, note]
+    return TypeAdapter(kind)
+
+
+def _met(names: tuple[str, ...], value: object) -> Met | None:
+    if isinstance(value, tuple):
+        low, high = value
+        return Met(uvi=Estimate(low, (low + high) / 2.0, high))
+    if not isinstance(value, Measure):
+        return None
+    mistaken = value.unit == "degF" and value.high < _COLDEST_LIT_C
+    found: dict[str, Any] = {
+        name: value.low if name in ("night_c", "tube_m") else value.high
+        for name in names
+        if not (mistaken and name == "coolest_air_c")
+    }
+    return Met(**found) if found else None
