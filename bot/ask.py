@@ -15,6 +15,7 @@ from bot.answers.limits_told import told_alarms
 from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
+from bot.answers.past_limit import alarms_of
 from bot.answers.setup_told import names_an_animal
 from bot.answers.unread import asked_line, missing_sentence, refusal, unnamed_sentence
 from bot.command import Command, Routed
@@ -239,7 +240,8 @@ def _answered(understood: Understood) -> Reply:
     except AnimalNotNamedError as error:
         return understood.without_animal(error)
     except NotUnderstoodError as error:
-        return understood.refused(str(error))
+        reply = understood.refused(str(error))
+        return reply.model_copy(update={"alarms": alarms_of(error)})
     except OutsideModelError as error:
         return understood.outside(error)
 

@@ -13,15 +13,28 @@ from bot.answers.heat_parts import (
     taken_text,
     target_text,
 )
+from bot.answers.heat_wanted import typed
+from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
+from bot.answers.past_limit import PastLimitError
+from bot.dangers.past_limits import alarms_past
 from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import Units
+from bot.language.quantities import Measure, Units
 from bot.preferences import Context
 from bot.queries.heat import AirQuery
-from bot.reply import Reply, Row, Value
+from bot.reply import Alarm, Reply, Row, Value
 from calc.heat.basking import MOST_W
-from calc.heat.enclosure import Enclosure, HeatNeed, LampPlace, Lid, air_held, watts_to_hold
+from calc.heat.enclosure import (
+    MOST_RISE_K,
+    Enclosure,
+    HeatNeed,
+    LampPlace,
+    Lid,
+    air_held,
+    watts_to_hold,
+)
 from calc.heat.wattages import steps_sold
+from calc.limits import Limits, Met
 from calc.uncertainty import Estimate
 from calc.validity import OutsideModelError, check
 
@@ -30,6 +43,10 @@ __all__ = ["answer_air"]
 _GUIDE = ("the-cool-end", "warm-end-and-cool-end", "fire-and-electrical-safety")
 _SOURCES = ("enclosure_model", "ashrae_films", "en12524")
 _LID_SOURCE = {Lid.SOLID: "ashrae_stack"}
+_WEAKER = (
+    "Leave that lamp off. Take a weaker one, nearer to the basking spot, or let more air through "
+    "the lid; then ask again with its watts."
+)
 _PLACES = {"inside": LampPlace.INSIDE, "above": LampPlace.ABOVE_MESH}
 
 
@@ -48,21 +65,25 @@ class _Lamp:
 
     watts: float
     inside_w: float
-    held_c: Estimate | None
+    held_c: Estimate
 
 
 def answer_air(query: AirQuery, context: Context) -> Reply:
     """Answer with the watts, the two ways the warmth leaves, and whether the lamp is enough."""
     units = context.units
     box = box_asked(query.enclosure, query.material, query.lid)
-    wish = _wish_asked(query, context)
+    limits = limits_for(query.animal, context)
+    wish = _wish_asked(query, limits, context)
     need = watts_to_hold(box, wish.air_c, query.room.low)
     lamp = None if query.watts is None else _lamp(query, box)
+    alarms = () if lamp is None else _overheats(lamp, limits)
     return Reply(
         command="air",
         status="ok",
         title=f"Watts to hold {temperature(wish.air_c, units)} in the air",
-        answer=_answer(need, lamp, wish, query.room.low, units),
+        answer=_overheated(lamp, units)
+        if lamp is not None and alarms
+        else _answer(need, lamp, wish, query.room.low, units),
         values=_values(need, lamp, box),
         rows=(
             box_row(query.enclosure, query.material, query.lid),
@@ -75,15 +96,53 @@ def answer_air(query: AirQuery, context: Context) -> Reply:
                 "It is the mean air; the cool end is a little cooler and the warm end warmer",
             ),
         ),
-        steps=_steps(need, lamp, box),
+        steps=(_WEAKER,) if alarms else _steps(need, lamp, box),
+        alarms=alarms,
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *_lid_and_lamp_sources(box, lamp))),
     )
 
 
-def _wish_asked(query: AirQuery, context: Context) -> _Wish:
+def _overheats(lamp: _Lamp, limits: Limits) -> tuple[Alarm, ...]:
+    """Return the hazard of the air that a lamp holds by itself, where it passes a limit."""
+    caution = limits.caution_c
+    if caution is None or lamp.held_c.best < caution.value:
+        return ()
+    return alarms_past(limits, Met(coolest_air_c=lamp.held_c.best))
+
+
+def _overheated(lamp: _Lamp, units: Units) -> str:
+    held = temperature(lamp.held_c.best, units)
+    return (
+        f"Do not use your {watts(lamp.watts)} lamp in this box: it holds the air at about {held}, "
+        "and nothing in it stays cool enough."
+    )
+
+
+def _check_it_stays_cool(want: Measure, limits: Limits, query: AirQuery, context: Context) -> None:
+    """Refuse to work towards air in which nothing can cool down."""
+    caution = limits.caution_c
+    if caution is None or want.high <= caution.value:
+        return
+    most = temperature(caution.value, context.units)
+    is_named = bool(query.animal.strip() or context.default_animal)
+    kept = kept_named(query.animal, context) if is_named else None
+    cool = None if kept is None else kept.animal.cool_air_c
+    whom = "nearly any animal I know" if kept is None else kept.whom
+    usual = "" if cool is None else f", {target_text(cool, context.units)} is right,"
+    raise PastLimitError(
+        want.text,
+        f"air in which {whom} can cool down:{usual} and at {most} at the cool end it gets too hot",
+        "want:78F" if cool is None else f"want:{typed(cool)}",
+        "want",
+        (Alarm(key="too_hot_wish", words=want.text),),
+    )
+
+
+def _wish_asked(query: AirQuery, limits: Limits, context: Context) -> _Wish:
     if query.want is not None:
+        _check_it_stays_cool(query.want, limits, query, context)
         middle = (query.want.low + query.want.high) / 2.0
         told = f"{temperature(middle, context.units)}, as you gave it"
         return _Wish(middle, (Row(label="Wanted air", text=told),), ())
@@ -107,7 +166,8 @@ def _lamp(query: AirQuery, box: Enclosure) -> _Lamp:
     try:
         held = air_held(box, inside, query.room.low)
     except OutsideModelError:
-        held = None
+        # Hotter than is answered, and hotter than any animal may have it.
+        held = Estimate.exact(query.room.low + MOST_RISE_K)
     return _Lamp(query.watts.low, inside, held)
 
 
@@ -146,9 +206,8 @@ def _lamp_rows(lamp: _Lamp | None, query: AirQuery, units: Units) -> tuple[Row, 
     share = "all of it" if lamp.inside_w == lamp.watts else f"about {watts(lamp.inside_w)} of it"
     unsaid = () if "place" in query.model_fields_set else ("place:above if it is above the mesh",)
     told = f"{watts(lamp.watts)}, {query.place}{taken_text(*unsaid)}: {share} warms the inside"
-    if lamp.held_c is not None:
-        span = temperature_range(lamp.held_c.low, lamp.held_c.high, units)
-        told += f"; by itself it holds about {temperature(lamp.held_c.best, units)}, within {span}"
+    span = temperature_range(lamp.held_c.low, lamp.held_c.high, units)
+    told += f"; by itself it holds about {temperature(lamp.held_c.best, units)}, within {span}"
     return (Row(label="Basking lamp", text=told),)
 
 
@@ -160,7 +219,7 @@ def _values(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[Value, 
         Value(name=name, low=part / factor, best=part, high=part * factor, unit="W")
         for name, part in parts
     ]
-    if lamp is not None and lamp.held_c is not None:
+    if lamp is not None:
         found.append(Value.of("air_held", lamp.held_c, "degC"))
     return tuple(found)
 

@@ -17,14 +17,20 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.heat import BaskingQuery
-from bot.reply import Reply, Row, Table, Value
+from bot.reply import Alarm, Reply, Row, Table, Value
 from calc.heat.basking import MOST_DIMMING, DimmerVerdict, surface_at
+from calc.heat.guards import Guard
 
 __all__ = ["answer_basking"]
 
 _GUIDE = ("the-basking-spot", "dimmers-and-wattage", "fire-and-electrical-safety")
 _SOURCES = ("rise_scaling", "common_practice", "holder_mark", "fire_service_lamps")
 _GUN_K = 2.0
+# What has to be put right, as hazards of the table; wood is among the figures that are told.
+_HAZARDS = {
+    Guard.ABOVE_HOLDER_MARK: "wrong_holder",
+    Guard.LAMP_WITHIN_REACH: "no_guard",
+}
 _TURN_UP = (
     "First turn the dimmer up, a little at a time, and measure after each turn: what follows is "
     "for a lamp that is not enough at full power."
@@ -33,7 +39,7 @@ _TURN_UP = (
 
 def answer_basking(query: BaskingQuery, context: Context) -> Reply:
     """Answer with the new distance, the lamps and the dimmer setting, each with its range."""
-    wanted = wanted_surface(query.want, query.animal, query.surface, context)
+    wanted = wanted_surface(query.want, query.animal, context)
     units = context.units
     if query.dimmer == 0.0:
         raise NotUnderstoodError(
@@ -58,13 +64,12 @@ def answer_basking(query: BaskingQuery, context: Context) -> Reply:
         status="ok",
         title=f"From {temperature(change.reading.surface_c, units)} to "
         f"{temperature(wanted.aim_c, units)} on the basking surface",
-        answer=" ".join(
-            (*_cools(change), *_stops(change), *_turns_up(query, change), _answer(change, units))
-        ),
+        answer=" ".join((*_stops(change), *_turns_up(query, change), _answer(change, units))),
         values=_values(change),
         rows=tuple(rows),
         table=_table(change, units),
-        steps=(*_first_off(change), *_turns_up(query, change), *_steps(change, units)),
+        steps=(*_turns_up(query, change), *_steps(change, units)),
+        alarms=_alarms(change),
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(
@@ -95,28 +100,15 @@ def _stopped(change: Change, context: Context) -> Reply:
                 "it again, and ask basking again."
             ),
         ),
+        alarms=_alarms(change),
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*change.wanted.sources, *_SOURCES, "babrauskas2007")),
     )
 
 
-def _burns(change: Change) -> bool:
-    return change.reading.surface_c > change.wanted.burning_above_c
-
-
-def _cools(change: Change) -> tuple[str, ...]:
-    """Return what comes before all else under a lamp that burns."""
-    told = "Switch the lamp off now and let everything cool down: a surface this hot can burn."
-    return (told,) if _burns(change) else ()
-
-
-def _first_off(change: Change) -> tuple[str, ...]:
-    told = (
-        "Leave the lamp off until it hangs in its new place or a smaller one is fitted. If your "
-        "animal gapes, lies limp or has a burn, call a reptile vet at once."
-    )
-    return (told,) if _burns(change) else ()
+def _alarms(change: Change) -> tuple[Alarm, ...]:
+    return tuple(Alarm(key=_HAZARDS[guard]) for guard in change.guards if guard in _HAZARDS)
 
 
 def _stops(change: Change) -> tuple[str, ...]:

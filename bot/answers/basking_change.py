@@ -1,6 +1,6 @@
 """What could be done about a basking spot: a move, other lamps, a dimmer; and what forbids it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.answers.basking_words import FIRST_PUT_RIGHT
 from bot.answers.heat_parts import check_unit
@@ -103,12 +103,12 @@ def change_for(query: BaskingQuery, wanted: WantedHeat) -> Change:
     return Change(
         reading,
         wanted,
-        _held(found, nearest),
+        _held(found, max(nearest, _nearest_cool_enough(reading, wanted))),
         None if now is None else watts_for(reading, now, wanted.aim_c, away),
-        () if now is None else wattage_steps(reading, now, wanted.aim_c, away),
+        () if now is None else _lamps(reading, now, wanted, away),
         away,
         holder,
-        dimmer_for(reading, wanted.aim_c, setting, full) if dims else None,
+        _dimmer(reading, wanted, setting, full) if dims else None,
         guards(
             distance_m=reading.distance_m if found is None else found.high,
             safe_distance_m=safe,
@@ -148,6 +148,36 @@ def _move(reading: Reading, wanted: WantedHeat) -> Estimate | None:
         return distance_for(reading, wanted.aim_c)
     except OutsideModelError:
         return None
+
+
+def _nearest_cool_enough(reading: Reading, wanted: WantedHeat) -> float:
+    """Return the distance [m] nearer than which the surface may pass its ceiling."""
+    try:
+        return distance_for(reading, wanted.ceiling_c).high
+    except OutsideModelError:
+        return 0.0
+
+
+def _lamps(
+    reading: Reading, watts: float, wanted: WantedHeat, away_m: float
+) -> tuple[WattageStep, ...]:
+    """Return the lamps sold next to the wanted one; none that would pass the ceiling."""
+    steps = wattage_steps(reading, watts, wanted.aim_c, away_m)
+    return tuple(step for step in steps if step.surface_c.best <= wanted.ceiling_c)
+
+
+def _dimmer(
+    reading: Reading, wanted: WantedHeat, setting: float, watts: float | None
+) -> DimmerChange:
+    """Return the dimmer's change, turned up no further than the ceiling surely allows."""
+    found = dimmer_for(reading, wanted.aim_c, setting, watts)
+    try:
+        most = dimmer_for(reading, wanted.ceiling_c, setting, watts).setting.low
+    except OutsideModelError:
+        return found
+    kept = found.setting
+    high = max(kept.best, min(kept.high, most))
+    return replace(found, setting=Estimate(kept.low, kept.best, high))
 
 
 def _held(found: Estimate | None, nearest_m: float) -> Estimate | None:

@@ -13,10 +13,11 @@ from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind, Thermometer
 from bot.language.quantities import Measure, Units
 from bot.reply import Value
-from calc.heat.judge import FREEZING_NIGHT_C, Judgement, Step, judge
+from calc.heat.judge import Judgement, Step, judge
 from calc.heat.night import NightDecision, night_plan
 from calc.heat.readings import Finding, Instrument, Place, Readings, Verdict
 from calc.heat.sources_of_heat import Basking, HeatSource, find_heat_source
+from calc.limits import Met, limits_of, passed
 
 __all__ = ["HEATED", "heat_parts"]
 
@@ -232,7 +233,7 @@ def _night(told: Told, kept: Kept, units: Units) -> Part:
         Step.COOLER_NIGHT: "is too warm",
     }[step]
     todo: tuple[Todo, ...] = (Todo(Urgency.REST, step_text(step)),)
-    if low < FREEZING_NIGHT_C:
+    if passed(limits_of(kept.animal), Met(night_c=low)):
         todo = (Todo(Urgency.DANGER, step_text(Step.WARM_IT_TONIGHT)), *todo)
     return Part("Night", mark, f"{shown} {verdict}{floor}", todo, values=value, sources=sources)
 

@@ -4,7 +4,6 @@ from dataclasses import dataclass
 
 from bot.answers.animals import (
     ANY_ANIMAL,
-    AnimalNotNamedError,
     animal_asked,
     known_by,
     of_animal,
@@ -17,7 +16,6 @@ from bot.preferences import Context
 from bot.reply import Row
 from calc.animals import Animal, Target
 from calc.heat.enclosure import Enclosure, Lid, Material
-from calc.heat.judge import FREEZING_NIGHT_C
 from calc.uncertainty import Estimate
 
 __all__ = [
@@ -74,19 +72,9 @@ class Kept:
         return of_animal(self.animal)
 
 
-def kept_named(name: str, context: Context, *, night_c: float | None = None) -> Kept:
-    """Return the animal named, or the group's usual one; without either it is asked for.
-
-    A night in which any animal may die is told before that.
-    """
-    try:
-        return Kept(animal_asked(name, context), ())
-    except AnimalNotNamedError:
-        if night_c is None or night_c >= FREEZING_NIGHT_C:
-            raise
-        raise AnimalNotNamedError(
-            "First move the animal to a warmer room for the night: so cold a night can kill it. "
-        ) from None
+def kept_named(name: str, context: Context) -> Kept:
+    """Return the animal named, or the group's usual one; without either it is asked for."""
+    return Kept(animal_asked(name, context), ())
 
 
 def kept_asked(name: str, context: Context) -> Kept:

@@ -18,9 +18,9 @@ from bot.preferences import Context
 from bot.queries.heat import NightQuery
 from bot.reply import Reply, Row, Value
 from calc.animals import Subject
-from calc.heat.judge import FREEZING_NIGHT_C
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
 from calc.heat.wattages import Family, steps_sold
+from calc.limits import Met, limits_of, passed
 
 __all__ = ["answer_night"]
 
@@ -46,7 +46,7 @@ _GOOD_DROP = "A cooler, dark night is good: it is how nights are, and it gives r
 def answer_night(query: NightQuery, context: Context) -> Reply:
     """Answer with the decision, and with thermostat and watts where heat is needed."""
     units, room_c = context.units, query.room.low
-    kept = kept_named(query.animal, context, night_c=room_c)
+    kept = kept_named(query.animal, context)
     plan = night_plan(kept.animal, room_c)
     heats = plan.decision in _HEATED
     # Where the floor is not known somebody may heat all the same, and must know how.
@@ -59,18 +59,18 @@ def answer_night(query: NightQuery, context: Context) -> Reply:
         command="night",
         status="ok",
         title=f"The night of {kept.whom} in a room of {temperature(room_c, units)}",
-        answer=" ".join((*_moves_out(room_c), _answer(plan, kept, room_c, units))),
+        answer=_answer(plan, kept, room_c, units),
         values=_values(plan, emitter, room_c),
         rows=_rows(query, plan, kept, emitter, units),
-        steps=(*_moves_out(room_c), *_steps(plan, emitter, units)),
+        steps=(*_moves_out(kept, room_c), *_steps(plan, emitter, units)),
         cautions=(_NO_NIGHT_LAMPS, *(HEAT_CAUTIONS[2:] if is_left else HEAT_CAUTIONS)),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(plan, kept, emitter)),
     )
 
 
-def _moves_out(room_c: float) -> tuple[str, ...]:
-    return (_MOVE_OUT,) if room_c < FREEZING_NIGHT_C else ()
+def _moves_out(kept: Kept, room_c: float) -> tuple[str, ...]:
+    return (_MOVE_OUT,) if passed(limits_of(kept.animal), Met(night_c=room_c)) else ()
 
 
 def _answer(plan: NightPlan, kept: Kept, room_c: float, units: Units) -> str:

@@ -2,8 +2,9 @@
 
 from bot.answers.figures import length, temperature, temperature_range
 from bot.answers.heat_parts import HEAT_CAUTIONS
-from bot.answers.heat_wanted import burning_above
+from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
+from bot.dangers.past_limits import alarms_past
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.preferences import Context
@@ -18,6 +19,7 @@ from calc.heat.thermometer import (
     corrected_reading,
     emissivity_of,
 )
+from calc.limits import Met
 from calc.uncertainty import Estimate
 
 __all__ = ["answer_surface"]
@@ -27,10 +29,6 @@ _ROOM_C = 24.0
 _AWAY_M = 0.30
 _SMALL_K = 0.6
 _ONE_PERCENT = 0.01
-_IT_BURNS = (
-    "Switch the lamp off first and let it cool: a surface this hot can burn nearly every animal. "
-    "If yours has lain there, look at its belly, and call a reptile vet if you see a burn."
-)
 _REFUSALS = {
     Unreadable.BARE_METAL: (
         (
@@ -71,7 +69,8 @@ def answer_surface(query: SurfaceQuery, context: Context) -> Reply:
             Value.of("emissivity", known.share, "1"),
         ),
         rows=_rows(query, found, known, units),
-        steps=(*((_IT_BURNS,) if found.best > burning_above(None) else ()), *_steps(units)),
+        steps=_steps(units),
+        alarms=alarms_past(limits_for("", context), Met(surface_c=found.best)),
         cautions=(
             "Never through glass, never on bare metal, and keep the laser out of eyes.",
             *HEAT_CAUTIONS,

@@ -1,5 +1,7 @@
 """What a keeper's readings say, and the one thing to do first."""
 
+from typing import Any
+
 from bot.answers.animals import doubtful_rows
 from bot.answers.figures import temperature
 from bot.answers.heat_parts import (
@@ -9,9 +11,9 @@ from bot.answers.heat_parts import (
     around,
     body_rows,
     check_unit,
+    kept_named,
     target_text,
 )
-from bot.answers.heat_wanted import kept_under_lamp
 from bot.answers.linking import page_links, source_lines
 from bot.answers.temps_picture import temps_picture
 from bot.answers.temps_words import (
@@ -23,12 +25,14 @@ from bot.answers.temps_words import (
     what_to_do,
 )
 from bot.language.quantities import Measure, Units
+from bot.language.shown import shown
 from bot.preferences import Context
 from bot.queries.heat import TempsQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.animals import Subject
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.readings import Doubtful, Finding, Instrument, Place, Readings, Verdict
+from calc.limits import Due, Met, limits_of, passed, soonest
 from calc.uncertainty import Estimate
 
 __all__ = ["answer_temps"]
@@ -66,8 +70,8 @@ _OPEN = (
     "which I know no target, before you change it or rely on it."
 )
 _READ_AND_ASK = "Then measure again, with the lamp on for 2 to 3 hours, and ask again."
-# A box with its lamp on is never so cold; a bare lamp seldom so hot: the unit was mistaken.
-_COLDEST_SURFACE_C, _COLDEST_AIR_C, _HOTTEST_C = 13.0, 5.0, 80.0
+# A box with its lamp on is never so cold: the unit was mistaken.
+_COLDEST_SURFACE_C, _COLDEST_AIR_C = 13.0, 5.0
 
 
 def answer_temps(query: TempsQuery, context: Context) -> Reply:
@@ -76,7 +80,7 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
     check_unit(query.cool, _COLDEST_AIR_C, "cool")
     check_unit(query.warm, _COLDEST_AIR_C, "warm")
     night_c, units = _value(query.night), context.units
-    kept = kept_under_lamp(query.animal, query.basking, context, night_c=night_c)
+    kept = kept_named(query.animal, context)
     readings = Readings(
         _value(query.basking),
         _value(query.cool),
@@ -94,7 +98,7 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         values=tuple(v for finding in judgement.findings for v in _values(finding)),
         rows=(
             *_rows(judgement, units),
-            *_unit_rows(judgement, units),
+            *_unit_rows(query, kept),
             *_others(judgement, kept, units),
         ),
         steps=_steps(judgement),
@@ -179,15 +183,23 @@ def _rows(judgement: Judgement, units: Units) -> tuple[Row, ...]:
     return tuple(rows)
 
 
-def _unit_rows(judgement: Judgement, units: Units) -> tuple[Row, ...]:
-    hottest = max((finding.reading_c for finding in judgement.findings), default=0.0)
-    if hottest < _HOTTEST_C:
-        return ()
-    told = (
-        f"{temperature(hottest, units)} is more than a basking lamp brings: if your thermometer "
-        "shows °F, ask again with F"
-    )
-    return (Row(label="Mistaken unit?", text=told),)
+def _unit_rows(query: TempsQuery, kept: Kept) -> tuple[Row, ...]:
+    """Return that °F may have been meant, where a number passes a limit in °C and none in °F."""
+    limits = limits_of(kept.animal)
+    read = {"surface_c": query.basking, "warm_air_c": query.warm, "coolest_air_c": query.cool}
+    for field, measure in read.items():
+        if measure is None or measure.unit != "degC":
+            continue
+        in_c: dict[str, Any] = {field: measure.high}
+        in_f: dict[str, Any] = {field: (measure.high - 32.0) / 1.8}
+        past, past_f = passed(limits, Met(**in_c)), passed(limits, Met(**in_f))
+        if soonest(past) is Due.NOW and not past_f:
+            told = (
+                f"{shown(measure.text)} is far too hot in °C: if your thermometer shows °F, ask "
+                "again with F"
+            )
+            return (Row(label="Mistaken unit?", text=told),)
+    return ()
 
 
 def _others(judgement: Judgement, kept: Kept, units: Units) -> tuple[Row, ...]:

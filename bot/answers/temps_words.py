@@ -18,12 +18,12 @@ _DO_AND_WHY: dict[Step, tuple[str, str]] = {
     Step.WARM_IT_TONIGHT: (
         "move the animal to a warmer room for the nights",
         (
-            "a night this cold can kill it, and a heater in the box may not be enough. If it is "
+            "a night this cold harms it, and a heater in the box may not be enough. If it is "
             "limp or does not move, warm it slowly and call a reptile vet at once"
         ),
     ),
     Step.COOL_DOWN_IF_TRUE: (
-        "if the cool end really is so hot, switch the lamp off, shade the box and cool the room",
+        "if it really is so hot, switch the lamp off, shade the box and cool the room",
         "without a cool place an animal cannot save itself",
     ),
     Step.WAIT_AND_READ_AGAIN: (

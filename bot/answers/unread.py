@@ -5,12 +5,10 @@ from collections.abc import Mapping
 from pydantic import ValidationError
 
 from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
-from bot.answers.heat_wanted import lamp_off_first
 from bot.command import Command
 from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
-from bot.language.quantities import read_surface_temperature
 from bot.language.shown import shown
 from bot.language.words import join_line, split_line
 
@@ -54,17 +52,7 @@ def missing_sentence(command: Command, given: Mapping[str, str], own: Own) -> st
     _, example = split_line(f"question{shown_rest}", options, command.positional)
     filled = example | {name: options[name].example for name in missing} | _plain(given)
     whole = join_line(command.name, {name: filled[name] for name in options if name in filled})
-    return f"{_first(command, given)}{_still_needed(wanted, command, given, whole)}"
-
-
-def _first(command: Command, given: Mapping[str, str]) -> str:
-    """Return what must not wait for the rest: a surface that burns."""
-    if command.name != "basking" or "surface" not in given:
-        return ""
-    try:
-        return lamp_off_first(read_surface_temperature(given["surface"]))
-    except NotUnderstoodError:
-        return ""
+    return _still_needed(wanted, command, given, whole)
 
 
 def unnamed_sentence(error: AnimalNotNamedError, command: Command, given: Mapping[str, str]) -> str:

@@ -43,7 +43,7 @@ _NARROW = (
 def answer_watts(query: WattsQuery, context: Context) -> Reply:
     """Answer with a range of wattages, snapped to what is sold, and what to buy."""
     units, shape = context.units, SHAPES[query.lamp]
-    wanted = wanted_surface(query.want, query.animal, None, context)
+    wanted = wanted_surface(query.want, query.animal, context)
     _check_the_room_is_cooler(query, wanted, context)
     found = first_wattage(shape, query.room.low, wanted.aim_c, query.distance.low)
     if found.watts.best > steps_sold()[-1]:

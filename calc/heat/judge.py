@@ -18,14 +18,9 @@ from calc.heat.readings import (
     doubts_about,
     finding_for,
 )
+from calc.limits import Due, LimitName, Met, Passed, limits_of, passed, soonest
 
-__all__ = ["DANGER_OVER_SURFACE_K", "FREEZING_NIGHT_C", "Judgement", "Step", "judge"]
-
-DANGER_OVER_SURFACE_K = 8.0
-"""A basking surface this far over its target can burn. Source: memory, our own caution."""
-
-FREEZING_NIGHT_C = 5.0
-"""A night colder than this is no place for a reptile. Source: memory, our own caution."""
+__all__ = ["Judgement", "Step", "judge"]
 
 
 class Step(Enum):
@@ -73,6 +68,15 @@ class Judgement:
         return self.steps[0]
 
 
+_HEAT = {LimitName.SURFACE, LimitName.WARM_AIR, LimitName.COOLEST_AIR}
+_WARMING = {
+    Step.LOWER_LAMP,
+    Step.MORE_POWER,
+    Step.SECOND_WEAKER_LAMP,
+    Step.MOVE_LAMP_INWARD,
+    Step.WATCH_WARM_END,
+}
+_COOLING = {Step.RAISE_LAMP, Step.LESS_POWER}
 _LOW, _FINE, _HIGH = Verdict.TOO_LOW, Verdict.IN_RANGE, Verdict.TOO_HIGH
 
 _LAMP_STEPS: dict[tuple[Verdict | None, Verdict | None], tuple[Step, ...]] = {
@@ -119,8 +123,9 @@ def judge(readings: Readings, animal: Animal) -> Judgement:
 
     Notes
     -----
-    A reading that is too high before two hours of lamp time stands: it will only rise.
-    Source: the animal's own rows; common_practice for the order and the steps.
+    A reading that is too high before two hours of lamp time stands: it will only rise. Past a
+    limit of heat no step warms anything.
+    Source: the animal's own rows; limits_memory; common_practice for the order and the steps.
 
     Examples
     --------
@@ -148,27 +153,52 @@ def _steps(
     doubts: tuple[Doubtful, ...],
 ) -> Iterator[Step]:
     verdicts = {finding.place: finding.verdict for finding in findings}
-    dangerous = _is_dangerous(readings, animal)
-    off = dangerous and Doubtful.COOL_END_ABOVE_SURFACE not in doubts
+    past = _passed(readings, animal)
+    too_hot = tuple(p for p in past if p.name in _HEAT)
+    contradict = Step.CHECK_PROBE_PLACES in (_DOUBT_STEPS.get(doubt) for doubt in doubts)
+    off = soonest(too_hot) is Due.NOW and not contradict
+    if too_hot and contradict:
+        # The act does not wait for the doubt.
+        yield Step.COOL_DOWN_IF_TRUE
     if off:
         yield Step.SWITCH_LAMP_OFF
-    if readings.night_low_c is not None and readings.night_low_c < FREEZING_NIGHT_C:
+    if any(p.name is LimitName.NIGHT for p in past):
         yield Step.WARM_IT_TONIGHT
     yield from (step for doubt, step in _DOUBT_STEPS.items() if doubt in doubts)
-    if Step.CHECK_PROBE_PLACES in (_DOUBT_STEPS.get(doubt) for doubt in doubts):
+    if contradict:
         # Readings that contradict each other are no ground for moving a lamp.
-        if dangerous and not off:
-            yield Step.COOL_DOWN_IF_TRUE
         return
     night = verdicts.pop(Place.NIGHT, None)
     if readings.is_too_soon and verdicts:
-        yield from _early_steps(verdicts, animal)
+        yield from _held_cool(_early_steps(verdicts, animal), too_hot)
         if not off:
             # A lamp that is switched off is not left as it is for two hours.
             yield Step.WAIT_AND_READ_AGAIN
     elif verdicts or night is None:
-        yield from _day_steps(verdicts, animal)
+        yield from _held_cool(_day_steps(verdicts, animal), too_hot)
     yield from _night_steps(night)
+
+
+def _passed(readings: Readings, animal: Animal) -> tuple[Passed, ...]:
+    met = Met(
+        surface_c=readings.basking_surface_c,
+        warm_air_c=readings.warm_air_c,
+        coolest_air_c=readings.cool_air_c,
+        night_c=readings.night_low_c,
+    )
+    return passed(limits_of(animal), met)
+
+
+def _held_cool(steps: Iterator[Step], too_hot: tuple[Passed, ...]) -> Iterator[Step]:
+    """Return the steps; past a limit of heat none that warms, and one at least that cools."""
+    told = tuple(steps)
+    if not too_hot:
+        yield from told
+        return
+    kept = tuple(step for step in told if step not in _WARMING)
+    if _COOLING.isdisjoint(kept):
+        yield Step.LESS_POWER
+    yield from kept
 
 
 def _early_steps(by_day: dict[Place, Verdict], animal: Animal) -> Iterator[Step]:
@@ -201,13 +231,3 @@ def _night_steps(night: Verdict | None) -> Iterator[Step]:
 
 def _known(verdict: Verdict | None) -> Verdict | None:
     return None if verdict is Verdict.NO_TARGET else verdict
-
-
-def _is_dangerous(readings: Readings, animal: Animal) -> bool:
-    """Whether the surface can burn, or the cool end is as hot as the basking spot should be."""
-    target = animal.basking_surface_c
-    if target is None:
-        return False
-    surface, cool = readings.basking_surface_c, readings.cool_air_c
-    can_burn = surface is not None and surface > target.high + DANGER_OVER_SURFACE_K
-    return can_burn or (cool is not None and cool >= target.low)

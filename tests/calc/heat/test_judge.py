@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from calc.animals import Animal, animals
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.readings import Doubtful, Instrument, Place, Readings, Verdict
+from calc.limits import Due, LimitName, Met, limits_of, passed
 from calc.validity import OutsideModelError
 
 DRAGON = animals()["bearded-dragon"]
@@ -114,11 +115,16 @@ def test_a_gun_for_the_surface_and_a_probe_for_the_air_are_trusted() -> None:
     assert dragon(103, 80, 83, None, 3.0, *both).doubts == ()
 
 
-def test_a_cool_end_above_the_basking_spot_is_a_contradiction_and_no_emergency() -> None:
+def test_a_contradiction_past_a_limit_is_acted_on_before_it_is_looked_into() -> None:
     judgement = dragon(78, 103)
     assert Doubtful.COOL_END_ABOVE_SURFACE in judgement.doubts
-    assert judgement.first is Step.CHECK_PROBE_PLACES
-    assert Step.SWITCH_LAMP_OFF not in judgement.steps
+    assert judgement.steps == (Step.COOL_DOWN_IF_TRUE, Step.CHECK_PROBE_PLACES)
+
+
+def test_a_contradiction_within_the_limits_is_only_looked_into() -> None:
+    judgement = dragon(78, 84)
+    assert Doubtful.COOL_END_ABOVE_SURFACE in judgement.doubts
+    assert judgement.steps == (Step.CHECK_PROBE_PLACES,)
 
 
 def test_a_cool_end_above_the_warm_end_is_a_contradiction() -> None:
@@ -149,7 +155,12 @@ def test_a_surface_that_burns_or_no_cool_place_switches_the_lamp_off_first(
 
 @pytest.mark.parametrize(
     ("night_f", "step"),
-    [(55, Step.HEAT_THE_NIGHT), (65, Step.LEAVE_AS_IT_IS), (88, Step.COOLER_NIGHT)],
+    [
+        (59.5, Step.HEAT_THE_NIGHT),
+        (55, Step.WARM_IT_TONIGHT),
+        (65, Step.LEAVE_AS_IT_IS),
+        (88, Step.COOLER_NIGHT),
+    ],
 )
 def test_a_night_by_itself_is_judged_by_itself(night_f: float, step: Step) -> None:
     assert dragon(None, None, None, night_f).first is step
@@ -174,9 +185,49 @@ def test_the_edges_of_a_target_are_inside_it() -> None:
 
 def test_an_animal_without_a_surface_target_is_judged_by_its_air() -> None:
     gecko = animals()["crested-gecko"]
-    judgement = judge(Readings(basking_surface_c=32.0, cool_air_c=29.0, lamp_on_h=4.0), gecko)
+    judgement = judge(Readings(basking_surface_c=29.0, cool_air_c=26.0, lamp_on_h=4.0), gecko)
     assert verdicts(judgement)[0] is Verdict.NO_TARGET
     assert judgement.first is Step.LESS_POWER
+
+
+def test_an_animal_without_a_surface_target_has_a_limit_all_the_same() -> None:
+    gecko = animals()["crested-gecko"]
+    for readings in (Readings(basking_surface_c=48.9), Readings(cool_air_c=28.0)):
+        assert judge(readings, gecko).first is Step.SWITCH_LAMP_OFF
+
+
+@pytest.mark.parametrize("slug", ["ackie-monitor", "uromastyx"])
+def test_an_animal_of_hot_spots_has_a_limit_for_its_cool_end(slug: str) -> None:
+    # Far under its lowest basking surface, and past all that it can live in for a day.
+    assert judge(Readings(cool_air_c=38.5), animals()[slug]).first is Step.SWITCH_LAMP_OFF
+
+
+@given(
+    st.sampled_from(list(animals().values())),
+    *(st.none() | st.floats(-5.0, 90.0) for _ in range(4)),
+    st.none() | st.floats(0.0, 24.0),
+)
+def test_past_a_limit_of_heat_no_step_warms_the_day(
+    animal: Animal,
+    surface: float | None,
+    cool: float | None,
+    warm: float | None,
+    night: float | None,
+    lamp_on_h: float | None,
+) -> None:
+    readings = Readings(surface, cool, warm, night, lamp_on_h)
+    met = Met(surface_c=surface, coolest_air_c=cool, warm_air_c=warm)
+    hot = (LimitName.SURFACE, LimitName.COOLEST_AIR, LimitName.WARM_AIR)
+    past = [p for p in passed(limits_of(animal), met) if p.name in hot]
+    judgement = judge(readings, animal)
+    warming = {Step.LOWER_LAMP, Step.MORE_POWER, Step.MOVE_LAMP_INWARD, Step.SECOND_WEAKER_LAMP}
+    cooling = {Step.SWITCH_LAMP_OFF, Step.COOL_DOWN_IF_TRUE, Step.LESS_POWER, Step.RAISE_LAMP}
+    if past:
+        assert warming.isdisjoint(judgement.steps)
+        assert cooling & set(judgement.steps)
+        assert Step.LEAVE_AS_IT_IS not in judgement.steps
+    if any(p.due is Due.NOW for p in past):
+        assert judgement.first in (Step.SWITCH_LAMP_OFF, Step.COOL_DOWN_IF_TRUE)
 
 
 @pytest.mark.parametrize("reading", [-40.0, 400.0])
