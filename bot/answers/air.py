@@ -130,10 +130,10 @@ def _check_it_stays_cool(want: Measure, limits: Limits, query: AirQuery, context
     kept = kept_named(query.animal, context) if is_named else None
     cool = None if kept is None else kept.animal.cool_air_c
     whom = "nearly any animal I know" if kept is None else kept.whom
-    usual = "" if cool is None else f", {target_text(cool, context.units)} is right,"
+    usual = "" if cool is None else f" {target_text(cool, context.units)} is right, and"
     raise PastLimitError(
         want.text,
-        f"air in which {whom} can cool down:{usual} and at {most} at the cool end it gets too hot",
+        f"air in which {whom} can cool down:{usual} {most} at the cool end is too hot",
         "want:78F" if cool is None else f"want:{typed(cool)}",
         "want",
         (Alarm(key="too_hot_wish", words=want.text),),

@@ -103,7 +103,7 @@ def change_for(query: BaskingQuery, wanted: WantedHeat) -> Change:
     return Change(
         reading,
         wanted,
-        _held(found, max(nearest, _nearest_cool_enough(reading, wanted))),
+        _held(_cool_enough(found, reading, wanted), nearest),
         None if now is None else watts_for(reading, now, wanted.aim_c, away),
         () if now is None else _lamps(reading, now, wanted, away),
         away,
@@ -150,12 +150,15 @@ def _move(reading: Reading, wanted: WantedHeat) -> Estimate | None:
         return None
 
 
-def _nearest_cool_enough(reading: Reading, wanted: WantedHeat) -> float:
-    """Return the distance [m] nearer than which the surface may pass its ceiling."""
+def _cool_enough(found: Estimate | None, reading: Reading, wanted: WantedHeat) -> Estimate | None:
+    """Return of the new distances those from which the surface surely stays under its ceiling."""
+    if found is None:
+        return None
     try:
-        return distance_for(reading, wanted.ceiling_c).high
+        nearest = min(distance_for(reading, wanted.ceiling_c).high, found.high)
     except OutsideModelError:
-        return 0.0
+        return found
+    return Estimate(max(found.low, nearest), max(found.best, nearest), found.high)
 
 
 def _lamps(

@@ -103,7 +103,7 @@ def _check_it_cannot_burn(want: Measure, ceiling_c: float, kept: Kept | None, un
     own = kept.animal.basking_surface_c
     usual = "" if own is None else f" {temperature_range(own.low, own.high, units)} is right, and"
     accepted = (
-        f"a surface that does not burn {kept.whom}:{usual} and nothing over {most} may be in its "
+        f"a surface that does not burn {kept.whom}:{usual} nothing over {most} may be in its "
         "reach (if yours is another animal that wants it hotter, name it with animal:)"
     )
     raise PastLimitError(want.text, accepted, _gentle(kept.animal), "want", _too_hot(want))

@@ -22,7 +22,7 @@ def row(reply: Reply, label: str) -> str:
 
 
 def test_the_lamp_is_raised_to_cool_and_lowered_to_warm(anyone: Preferences) -> None:
-    cooler, warmer = (ask(f"{READING} want:{want}", anyone) for want in ("37C", "50C"))
+    cooler, warmer = (ask(f"{READING} want:{want}", anyone) for want in ("37C", "44C"))
     assert cooler.answer.startswith("Raise the lamp")
     assert warmer.answer.startswith("Lower the lamp")
     moved = value(cooler, "lamp_distance")
@@ -32,7 +32,7 @@ def test_the_lamp_is_raised_to_cool_and_lowered_to_warm(anyone: Preferences) -> 
 
 
 def test_the_careful_end_is_the_far_one_both_ways(anyone: Preferences) -> None:
-    for want in ("37C", "50C"):
+    for want in ("37C", "44C"):
         reply = ask(f"{READING} want:{want}", anyone)
         far_cm = f"{value(reply, 'lamp_distance').high * 100:.0f} cm"
         assert f"start at {far_cm}" in reply.answer
@@ -80,7 +80,7 @@ def test_more_than_a_fifth_of_dimming_means_a_smaller_lamp(anyone: Preferences) 
     little = ask(f"{READING} want:40C watts:75W dimmer:100%", anyone)
     assert "small steps" in row(little, "Dimmer")
     assert "light" in row(little, "What dimming does")
-    beyond = ask(f"{READING} want:50C watts:75W dimmer:100%", anyone)
+    beyond = ask(f"{READING} want:44C watts:75W dimmer:100%", anyone)
     assert "not enough" in row(beyond, "Dimmer")
 
 
@@ -94,13 +94,13 @@ def test_more_than_a_fifth_of_dimming_means_a_smaller_lamp(anyone: Preferences) 
     ],
 )
 def test_a_guard_stops_before_the_arithmetic(option: str, told: str, anyone: Preferences) -> None:
-    reply = ask(f"{READING} want:50C {option}", anyone)
+    reply = ask(f"{READING} want:44C {option}", anyone)
     assert reply.answer.startswith("Stop")
     assert told in reply.answer
 
 
 @pytest.mark.parametrize("option", ["watts:100W holder:60W", "wood:80C", "reach:yes"])
-@pytest.mark.parametrize("want", ["50C", "42C", "37C"])
+@pytest.mark.parametrize("want", ["44C", "42C", "37C"])
 def test_what_is_dangerous_is_put_right_before_any_move_or_lamp_is_told(
     option: str, want: str, anyone: Preferences
 ) -> None:
@@ -138,7 +138,7 @@ def test_a_right_surface_under_a_lamp_too_near_is_not_left(anyone: Preferences) 
 def test_a_lamp_that_may_not_come_nearer_is_replaced_from_a_safe_distance(
     anyone: Preferences,
 ) -> None:
-    reply = ask(f"{READING} want:50C watts:75W safe:28cm", anyone)
+    reply = ask(f"{READING} want:44C watts:75W safe:28cm", anyone)
     assert "stronger" in reply.answer or "lamp of about" in reply.answer
     assert reply.table is not None
     assert all("this lamp" not in line[0] for line in reply.table.rows)

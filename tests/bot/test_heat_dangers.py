@@ -4,6 +4,7 @@ import pytest
 
 from bot.ask import ask
 from bot.preferences import Preferences
+from bot.reply import Reply
 
 
 def test_a_lamp_to_be_switched_off_is_not_left_as_it_is(anyone: Preferences) -> None:
@@ -14,10 +15,14 @@ def test_a_lamp_to_be_switched_off_is_not_left_as_it_is(anyone: Preferences) -> 
 
 
 def test_a_freezing_room_is_left_before_anything_is_heated(anyone: Preferences) -> None:
-    cold = ask("night room:-10C animal:bearded dragon", anyone)
-    assert "warmer room" in cold.answer
-    assert "warmer room" in cold.steps[0]
-    assert "warmer room" not in ask("night room:13C animal:bearded dragon", anyone).answer
+    for room in ("-10C", "13C"):
+        cold = ask(f"night room:{room} animal:bearded dragon", anyone)
+        assert keys(cold) == ["night_too_cold"]
+        assert "warmer room" in cold.steps[0]
+    # Under its floor, and over its limit: heat is the answer, and no alarm.
+    cool = ask("night room:15.2C animal:bearded dragon", anyone)
+    assert keys(cool) == []
+    assert "Yes, give some heat" in cool.answer
 
 
 def test_a_dimmed_lamp_is_turned_up_before_it_is_lowered(anyone: Preferences) -> None:
@@ -61,15 +66,15 @@ def test_a_night_lamp_stays_off_tonight(kind: str, anyone: Preferences) -> None:
         "basking surface:60C air:27C distance:25cm safe:50cm animal:bearded dragon",
     ],
 )
-def test_a_surface_that_burns_is_switched_off_before_the_lamp_is_moved(
-    line: str, anyone: Preferences
-) -> None:
-    reply = ask(line, anyone)
-    assert reply.answer.startswith("Switch the lamp off now")
-    assert "off" in reply.steps[0]
-    assert "reptile vet" in reply.steps[0]
+def test_a_surface_that_burns_is_an_alarm_whatever_is_asked(line: str, anyone: Preferences) -> None:
+    alarms = ask(line, anyone).alarms
+    assert [(alarm.key, alarm.urgency) for alarm in alarms] == [("box_too_hot", "now")]
 
 
-def test_a_surface_that_is_a_little_too_hot_is_no_alarm(anyone: Preferences) -> None:
+def test_a_surface_that_is_a_little_too_hot_is_changed_today(anyone: Preferences) -> None:
     reply = ask("basking surface:118F air:80F distance:10in animal:bearded dragon", anyone)
-    assert "Switch the lamp off now" not in reply.answer
+    assert [(alarm.key, alarm.urgency) for alarm in reply.alarms] == [("box_too_hot", "today")]
+
+
+def keys(reply: Reply) -> list[str]:
+    return [alarm.key for alarm in reply.alarms]

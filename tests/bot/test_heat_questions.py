@@ -28,7 +28,7 @@ def test_the_watts_are_told_with_where_they_go(anyone: Preferences) -> None:
 
 
 @pytest.mark.parametrize(
-    ("watts", "told"), [("40W", "does not cover"), ("80W", "may just"), ("200W", "more than that")]
+    ("watts", "told"), [("40W", "does not cover"), ("80W", "may just"), ("115W", "more than that")]
 )
 def test_whether_the_lamp_alone_is_enough(watts: str, told: str, anyone: Preferences) -> None:
     assert told in ask(f"air {BOX} room:68F want:80F watts:{watts}", anyone).answer

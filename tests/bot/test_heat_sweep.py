@@ -21,7 +21,7 @@ def test_an_animal_that_was_nearly_frozen_comes_before_any_heater(
     assert "warmer room" in reply.answer
     assert "warmer room" in reply.steps[0]
     assert "reptile vet" in reply.steps[0]
-    cool = ask("temps night:57F animal:bearded dragon", anyone)
+    cool = ask("temps night:59.5F animal:bearded dragon", anyone)
     assert "warmer room" not in everything(cool)
 
 
@@ -159,11 +159,8 @@ def test_a_surface_that_burns_is_said_to_whatever_it_is_made_of(
     reading: str, anyone: Preferences
 ) -> None:
     reply = ask(f"surface reading:{reading} material:slate", anyone)
-    assert "switch the lamp off" in reply.steps[0].lower()
-    assert (
-        "switch the lamp off"
-        not in everything(ask("surface reading:98F material:slate", anyone)).lower()
-    )
+    assert [alarm.key for alarm in reply.alarms] == ["box_too_hot"]
+    assert ask("surface reading:98F material:slate", anyone).alarms == ()
 
 
 @pytest.mark.parametrize(
