@@ -63,7 +63,7 @@ _RANGES = {
     Subject.LIGHT_HOURS: "range:10-14 hours best:12 hours",
 }
 _UVI = ("a range of the UV index", "3-5")
-_DAY_S = 3600.0
+_HOUR_S = 3600.0
 _NEXT = ("Look at all of them: server show", "Who changed what: server changes")
 
 
@@ -207,7 +207,7 @@ def _range(subject: Subject, text: str) -> tuple[float, float]:
         return read_number_range(text, *_UVI)
     if subject is Subject.LIGHT_HOURS:
         light = read_duration(text, "h")
-        return light.low / _DAY_S, light.high / _DAY_S
+        return light.low / _HOUR_S, light.high / _HOUR_S
     measure = read_temperature(text, None)
     return measure.low, measure.high
 
@@ -216,7 +216,7 @@ def _best(subject: Subject, text: str) -> float:
     if subject is Subject.UVI:
         return read_number(text, "a UV index", "4")
     if subject is Subject.LIGHT_HOURS:
-        return single(read_duration(text, "h")).low / _DAY_S
+        return single(read_duration(text, "h")).low / _HOUR_S
     return single(read_temperature(text, None)).low
 
 

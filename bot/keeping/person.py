@@ -1,5 +1,7 @@
 """A keeper's settings; everything kept of a person as a file, taken back, or deleted."""
 
+import asyncio
+
 from bot.answers.figures import calendar_day
 from bot.desk import Desk
 from bot.keeping.words import exported, read_file
@@ -48,7 +50,8 @@ async def export(query: ExportQuery, context: Context, desk: Desk) -> Reply:
 
 async def import_(query: ImportQuery, context: Context, desk: Desk) -> Reply:
     """Take an export back: it adds and replaces by name, and leaves the rest."""
-    given = read_file(KeeperExport, query.file, "mine import")
+    # A large file takes long to check: beside the event loop, so that others are answered.
+    given = await asyncio.to_thread(read_file, KeeperExport, query.file, "mine import")
     await desk.store.exchange.take_keeper(desk.keeper, given, desk.now)
     readings = sum(len(enclosure.readings) for enclosure in given.enclosures)
     return Reply(

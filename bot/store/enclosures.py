@@ -1,20 +1,21 @@
 """Enclosures of a keeper with their dated readings; nobody reaches another's."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Any
 
-from sqlalchemy import delete, func, select
+from sqlalchemy import delete, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.kept.keeper import MOST_ENCLOSURES, MOST_READINGS, Enclosure, Measured, Reading, Setup
+from bot.kept.keeper import MOST_ENCLOSURES, Enclosure, Measured, Reading, Setup
 from bot.kept.values import name_key, name_of
 from bot.store.database import Database
 from bot.store.errors import LimitError
 from bot.store.keepers import hold_keeper
+from bot.store.readings import put_readings, read_readings
 from bot.store.tables import EnclosureRow, ReadingRow
 
-__all__ = ["Enclosures", "enclosure_row", "put_enclosure", "put_readings", "read_enclosures"]
+__all__ = ["Enclosures", "enclosure_row", "put_enclosures", "read_enclosures"]
 
 
 async def enclosure_row(session: AsyncSession, keeper: int, name: str) -> EnclosureRow | None:
@@ -27,48 +28,40 @@ async def enclosure_row(session: AsyncSession, keeper: int, name: str) -> Enclos
 
 async def read_enclosures(session: AsyncSession, keeper: int) -> tuple[Enclosure, ...]:
     """Return all of a keeper's enclosures, in the order in which they were made."""
-    rows = await session.scalars(
-        select(EnclosureRow).where(EnclosureRow.keeper_id == keeper).order_by(EnclosureRow.id)
+    wanted = select(EnclosureRow).where(EnclosureRow.keeper_id == keeper)
+    rows = (await session.scalars(wanted.order_by(EnclosureRow.id))).all()
+    readings = await read_readings(session, [row.id for row in rows])
+    return tuple(_enclosure(row, readings[row.id]) for row in rows)
+
+
+async def put_enclosures(
+    session: AsyncSession, database: Database, keeper: int, given: Mapping[str, Setup]
+) -> dict[str, int]:
+    """Write enclosures of a held keeper over those of their names; return the row of each key."""
+    if not given:
+        return {}
+    new = database.insert(EnclosureRow).values(
+        [
+            {
+                "keeper_id": keeper,
+                "key": name_key(name),
+                "name": name_of(name),
+                "setup": setup.model_dump(mode="json", exclude_none=True),
+            }
+            for name, setup in given.items()
+        ]
     )
-    return tuple([await _enclosure(session, row) for row in rows.all()])
-
-
-async def put_enclosure(
-    session: AsyncSession, keeper: int, name: str, setup: Setup
-) -> tuple[EnclosureRow, bool]:
-    """Write an enclosure of a held keeper; say whether it replaced one of its name."""
-    row = await enclosure_row(session, keeper, name)
-    known = row is not None
-    if row is None:
-        counted = select(func.count()).where(EnclosureRow.keeper_id == keeper)
-        if (await session.scalars(counted)).one() >= MOST_ENCLOSURES:
-            raise LimitError(MOST_ENCLOSURES, "enclosures of yours")
-        row = EnclosureRow(keeper_id=keeper, key=name_key(name))
-        session.add(row)
-    row.name = name_of(name)
-    row.setup = setup.model_dump(mode="json", exclude_none=True)
-    await session.flush()
-    return row, known
-
-
-async def put_readings(
-    session: AsyncSession, enclosure: int, readings: Iterable[Reading]
-) -> tuple[Reading, ...]:
-    """Write readings, one a day and kind; return those that were replaced."""
-    replaced = []
-    for reading in readings:
-        row = await session.get(ReadingRow, (enclosure, reading.day, reading.of.value))
-        if row is None:
-            row = ReadingRow(enclosure_id=enclosure, day=reading.day, of=reading.of.value)
-            session.add(row)
-        else:
-            replaced.append(_reading(row))
-        row.value, row.distance_m = reading.value, reading.distance_m
-    await session.flush()
-    counted = select(func.count()).where(ReadingRow.enclosure_id == enclosure)
-    if (await session.scalars(counted)).one() > MOST_READINGS:
-        raise LimitError(MOST_READINGS, "readings of this enclosure")
-    return tuple(replaced)
+    written = {"name": new.excluded.name, "setup": new.excluded.setup}
+    await session.execute(
+        new.on_conflict_do_update(index_elements=["keeper_id", "key"], set_=written)
+    )
+    found = await session.execute(
+        select(EnclosureRow.key, EnclosureRow.id).where(EnclosureRow.keeper_id == keeper)
+    )
+    ids = {row.key: row.id for row in found}
+    if len(ids) > MOST_ENCLOSURES:
+        raise LimitError(MOST_ENCLOSURES, "enclosures of yours")
+    return ids
 
 
 class Enclosures:
@@ -92,7 +85,9 @@ class Enclosures:
         """Return a keeper's enclosure of this name, with its readings."""
         async with self._database.reading() as session:
             row = await enclosure_row(session, keeper, name)
-            return None if row is None else await _enclosure(session, row)
+            if row is None:
+                return None
+            return _enclosure(row, (await read_readings(session, [row.id]))[row.id])
 
     async def put(self, keeper: int, name: str, changed: dict[str, Any]) -> tuple[Setup, bool]:
         """Keep an enclosure, or change the facts named of the one that is there.
@@ -104,8 +99,8 @@ class Enclosures:
             row = await enclosure_row(session, keeper, name)
             before = Setup.model_validate(row.setup) if row else Setup()
             setup = Setup.model_validate(before.model_dump() | changed)
-            _, known = await put_enclosure(session, keeper, name, setup)
-            return setup, known
+            await put_enclosures(session, self._database, keeper, {name: setup})
+            return setup, row is not None
 
     async def remove(self, keeper: int, name: str) -> bool:
         """Remove an enclosure with all that hangs on it, and say whether it was there."""
@@ -123,7 +118,12 @@ class Enclosures:
         async with self._database.writing() as session:
             await hold_keeper(session, self._database, keeper)
             row = await enclosure_row(session, keeper, name)
-            return None if row is None else await put_readings(session, row.id, readings)
+            if row is None:
+                return None
+            before = (await read_readings(session, [row.id]))[row.id]
+            await put_readings(session, self._database, {row.id: readings})
+            new = {(reading.day, reading.of) for reading in readings}
+            return tuple(reading for reading in before if (reading.day, reading.of) in new)
 
     async def unread(
         self, keeper: int, name: str, day: date, of: Measured | None = None
@@ -142,18 +142,6 @@ class Enclosures:
             return len(gone.all())
 
 
-async def _enclosure(session: AsyncSession, row: EnclosureRow) -> Enclosure:
-    readings = await session.scalars(
-        select(ReadingRow)
-        .where(ReadingRow.enclosure_id == row.id)
-        .order_by(ReadingRow.day, ReadingRow.of)
-    )
-    return Enclosure(
-        name=row.name,
-        setup=Setup.model_validate(row.setup),
-        readings=tuple(_reading(r) for r in readings),
-    )
-
-
-def _reading(row: ReadingRow) -> Reading:
-    return Reading(day=row.day, of=Measured(row.of), value=row.value, distance_m=row.distance_m)
+def _enclosure(row: EnclosureRow, readings: Sequence[Reading]) -> Enclosure:
+    setup = Setup.model_validate(row.setup)
+    return Enclosure(name=row.name, setup=setup, readings=tuple(readings))

@@ -10,9 +10,10 @@ from bot.kept.keeper import KeeperExport
 from bot.kept.reminders import About, Reminder, ReminderExport, State, next_due
 from bot.kept.values import name_key
 from bot.store.database import Database
-from bot.store.enclosures import put_enclosure, put_readings, read_enclosures
+from bot.store.enclosures import put_enclosures, read_enclosures
 from bot.store.figures import put_figure, read_own
 from bot.store.keepers import hold_keeper, read_keeper
+from bot.store.readings import put_readings
 from bot.store.reminders import add_reminder, read_reminders
 from bot.store.servers import (
     hold_server,
@@ -57,9 +58,10 @@ class Exchange:
         async with self._database.writing() as session:
             row = await hold_keeper(session, self._database, keeper)
             _take_settings(row, given)
-            for enclosure in given.enclosures:
-                kept, _ = await put_enclosure(session, keeper, enclosure.name, enclosure.setup)
-                await put_readings(session, kept.id, enclosure.readings)
+            setups = {enclosure.name: enclosure.setup for enclosure in given.enclosures}
+            ids = await put_enclosures(session, self._database, keeper, setups)
+            readings = {ids[name_key(e.name)]: e.readings for e in given.enclosures}
+            await put_readings(session, self._database, readings)
             present = {(r.about, r.enclosure, r.due) for r in await read_reminders(session, keeper)}
             for reminder in filter(None, (_still_due(r, now) for r in given.reminders)):
                 if (reminder.about, reminder.enclosure, reminder.due) not in present:

@@ -1,0 +1,72 @@
+"""Dated readings of enclosures, written many at once: one statement a table, in pieces."""
+
+from collections.abc import Mapping, Sequence
+
+from sqlalchemy import func, select
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.kept.keeper import MOST_READINGS, Measured, Reading
+from bot.store.database import Database
+from bot.store.errors import LimitError
+from bot.store.tables import ReadingRow
+
+__all__ = ["put_readings", "read_readings"]
+
+# So many take a few milliseconds to prepare; in between, others are answered.
+_AT_ONCE = 500
+
+
+async def read_readings(
+    session: AsyncSession, enclosures: Sequence[int]
+) -> dict[int, list[Reading]]:
+    """Return the readings of enclosures by the enclosure, each in the order of their days."""
+    found: dict[int, list[Reading]] = {enclosure: [] for enclosure in enclosures}
+    wanted = (
+        select(
+            ReadingRow.enclosure_id,
+            ReadingRow.day,
+            ReadingRow.of,
+            ReadingRow.value,
+            ReadingRow.distance_m,
+        )
+        .where(ReadingRow.enclosure_id.in_(enclosures))
+        .order_by(ReadingRow.enclosure_id, ReadingRow.day, ReadingRow.of)
+    )
+    rows = await session.stream(wanted)
+    async for part in rows.partitions(_AT_ONCE):
+        for enclosure, day, of, value, distance_m in part:
+            reading = Reading(day=day, of=Measured(of), value=value, distance_m=distance_m)
+            found[enclosure].append(reading)
+    return found
+
+
+async def put_readings(
+    session: AsyncSession, database: Database, given: Mapping[int, Sequence[Reading]]
+) -> None:
+    """Write readings of enclosures of a held keeper, one a day and kind: the last one counts."""
+    new = database.insert(ReadingRow)
+    written = {"value": new.excluded.value, "distance_m": new.excluded.distance_m}
+    put = new.on_conflict_do_update(index_elements=["enclosure_id", "day", "of"], set_=written)
+    connection = await session.connection()
+    every = [(enclosure, reading) for enclosure, some in given.items() for reading in some]
+    for start in range(0, len(every), _AT_ONCE):
+        part = every[start : start + _AT_ONCE]
+        await connection.execute(put, [_row(enclosure, reading) for enclosure, reading in part])
+    counted = (
+        select(ReadingRow.enclosure_id)
+        .where(ReadingRow.enclosure_id.in_(given))
+        .group_by(ReadingRow.enclosure_id)
+        .having(func.count() > MOST_READINGS)
+    )
+    if (await session.scalars(counted)).first() is not None:
+        raise LimitError(MOST_READINGS, "readings of this enclosure")
+
+
+def _row(enclosure: int, reading: Reading) -> dict[str, object]:
+    return {
+        "enclosure_id": enclosure,
+        "day": reading.day,
+        "of": reading.of.value,
+        "value": reading.value,
+        "distance_m": reading.distance_m,
+    }
