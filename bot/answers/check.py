@@ -7,6 +7,7 @@ from bot.answers.check_parts import Mark, Part, Todo, first_of, in_order
 from bot.answers.check_safety import safety_parts
 from bot.answers.check_uv import uv_part
 from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, Kept, kept_asked
+from bot.answers.lamp_alarms import lamp_alarms
 from bot.answers.linking import page_links, source_lines
 from bot.answers.setup_rows import read_rows
 from bot.answers.setup_told import Told, told_by
@@ -60,6 +61,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
         guide=page_links((*_VET, *_GUIDE) if signs else _GUIDE, context.guide_url),
         sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),
+        alarms=tuple(lamp_alarms(told)),
     )
 
 

@@ -10,7 +10,13 @@ from itertools import product
 
 from bot.answers.check_beyond import beyond_part
 from bot.answers.check_parts import Mark, Part, Todo, Urgency
-from bot.answers.check_uv_lamps import for_the_meter, of_other_lamp, wanted_told, without_tube
+from bot.answers.check_uv_lamps import (
+    behind_pane,
+    for_the_meter,
+    of_other_lamp,
+    wanted_told,
+    without_tube,
+)
 from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.heat_parts import Kept
 from bot.answers.setup_told import Said, Told
@@ -88,6 +94,8 @@ def uv_part(told: Told, kept: Kept, units: Units) -> Part:
         return for_the_meter(wanted)
     if told.lacks("uvb") and told.tube is None:
         return without_tube(wanted)
+    if told.pane is not None:
+        return behind_pane(told.pane.value, wanted)
     if told.uv_lamp is not None:
         return of_other_lamp(told.uv_lamp, wanted, units)
     distance = _distance(told)

@@ -5,11 +5,12 @@ from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.figures import length, uvi_range
 from bot.answers.other_lamp import METER_FIRST
 from bot.language.quantities import Units
+from bot.language.screens import Pane
 from bot.language.uv_lamps import UvLamp
 from calc.animals import Target
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
-__all__ = ["UV", "for_the_meter", "of_other_lamp", "wanted_told", "without_tube"]
+__all__ = ["UV", "behind_pane", "for_the_meter", "of_other_lamp", "wanted_told", "without_tube"]
 
 UV = "UV"
 """The name of this part."""
@@ -18,6 +19,22 @@ UV = "UV"
 def wanted_told(target: Target) -> str:
     """Return the range that is wanted, and how it is known."""
     return f"wanted UVI {uvi_range(target.low, target.high)} ({known_by(target)})"
+
+
+def behind_pane(pane: Pane, wanted: Target) -> Part:
+    """Judge a tube over glass or plastic: nothing useful comes through, at any distance."""
+    why = f"no useful UV comes through {pane.material}; {wanted_told(wanted)}"
+    text = (
+        "Put the tube inside, or over open metal mesh: then ask distance again, and start at the "
+        "far end of the range."
+    )
+    return Part(
+        UV,
+        Mark.CHANGE,
+        why,
+        (Todo(Urgency.TOO_LITTLE_UV, text),),
+        sources=(wanted.source, "float_glass_uv"),
+    )
 
 
 def for_the_meter(wanted: Target) -> Part:

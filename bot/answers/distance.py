@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.other_lamp import answer_other_lamp
+from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp
 from bot.answers.unsure import Told, answer_unsure, told_surely
 from bot.answers.uv_parts import (
@@ -58,8 +58,10 @@ _WEAK_PERCENT = 6.0
 
 def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     """Answer with a range of distances, or refuse and say what would work."""
-    if query.kind is not UvLamp.T5_HO and not query.readings:
-        return answer_other_lamp("distance", query.kind, query.animal, query.uvi, context)
+    if none := answer_without_figures(
+        "distance", query, query.kind, context, read=bool(query.readings)
+    ):
+        return none
     told = told_surely(query)
     if told is None:
         return answer_unsure(query, context)

@@ -3,7 +3,7 @@
 from bot.answers.figures import length, uvi_estimate, uvi_range, watts
 from bot.answers.heat_parts import HEAT_CAUTIONS
 from bot.answers.linking import page_links, source_lines
-from bot.answers.other_lamp import answer_other_lamp
+from bot.answers.no_figures import answer_without_figures
 from bot.answers.plan_asked import Asked, asked
 from bot.answers.plan_picture import plan_picture
 from bot.answers.plan_refusal import plan_refused
@@ -12,9 +12,9 @@ from bot.answers.plan_shopping import shopping_list
 from bot.answers.plan_steps import plan_steps
 from bot.answers.uv_parts import UV_CAUTIONS, lamp_name
 from bot.answers.watts import SHAPE_WORDS
-from bot.language.lamps import OtherLamp
 from bot.language.quantities import Units
 from bot.preferences import Context
+from bot.queries.options import kind_of
 from bot.queries.plan import PlanQuery
 from bot.reply import Picture, Reply, Value
 from calc.animals import Target
@@ -44,8 +44,8 @@ _SIZE = (
 
 def answer_plan(query: PlanQuery, context: Context) -> Reply:
     """Answer with a set-up to buy and build, or say why not in that box and what would help."""
-    if isinstance(query.tube, OtherLamp):
-        return answer_other_lamp("plan", query.tube.kind, query.animal, query.uvi, context)
+    if none := answer_without_figures("plan", query, kind_of(query.tube, None), context):
+        return none
     what = asked(query, context)
     found = plan_setup(what.request)
     if isinstance(found, Refusal):

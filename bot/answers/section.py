@@ -5,7 +5,7 @@ import numpy as np
 from bot.answers.curves import shortened
 from bot.answers.figures import length, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.other_lamp import answer_other_lamp
+from bot.answers.no_figures import answer_without_figures
 from bot.answers.section_layout import Layout, layout
 from bot.answers.section_picture import section_picture
 from bot.answers.uv_parts import (
@@ -17,7 +17,6 @@ from bot.answers.uv_parts import (
     wish_asked,
 )
 from bot.language.quantities import Units
-from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import SectionQuery
@@ -42,10 +41,9 @@ _ENOUGH = 0.5
 
 def answer_section(query: SectionQuery, context: Context) -> Reply:
     """Answer with the share of the platform in range, the extremes, shade, and a map."""
+    if none := answer_without_figures("section", query, kind_of(query.tube, query.lamp), context):
+        return none
     units = context.units
-    kind = kind_of(query.tube, query.lamp)
-    if kind is not UvLamp.T5_HO:
-        return answer_other_lamp("section", kind, query.animal, query.uvi, context)
     wish = wish_asked(query.animal, query.uvi, context)
     room = layout(query, units)
     found = patches(

@@ -6,10 +6,10 @@ from functools import cache, lru_cache
 from typing import Generic, TypeVar
 
 from bot.language.hearing import Ask, Fact, FactName, Heard, hear
-from bot.language.hearing.facts import LampKind, Placement, Thermometer
+from bot.language.hearing.facts import LampKind, Lid, Placement, Thermometer
 from bot.language.lamps import Fixture, OtherLamp, TubeStrength
 from bot.language.quantities import Measure
-from bot.language.screens import NoScreen, Screen
+from bot.language.screens import NoScreen, Pane, Screen
 from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
 from bot.queries.options import Query
@@ -139,6 +139,21 @@ class Told:
         if inside and not self.is_over and not rows:
             return Said(NoScreen("inside"), inside[0].words)
         return None
+
+    @property
+    def pane(self) -> Said[Pane] | None:
+        """Glass or plastic between, which stops the UV whatever else was said of it."""
+        for said in self.all(FactName.SCREEN):
+            if isinstance(said.value, Pane):
+                return Said(said.value, said.words, said.option)
+        return None
+
+    @property
+    def pane_lid(self) -> Said[object] | None:
+        """A lid of glass or plastic where nobody said that the tube hangs under it."""
+        inside = any(x.value is Placement.INSIDE for x in self.all(FactName.PLACEMENT))
+        lids = (x for x in self.all(FactName.LID) if x.value in (Lid.GLASS, Lid.PLASTIC))
+        return None if inside or self.screen else next(lids, None)
 
     @property
     def is_over(self) -> bool:

@@ -12,6 +12,7 @@ from bot.answers.curves import (
 )
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import read_lamp
 from bot.answers.tube_length import (
     check_fits,
@@ -34,6 +35,7 @@ from bot.answers.uv_parts import (
 )
 from bot.drawing import Chart, Mark, Range, Stroke
 from bot.language.quantities import Units
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.reply import Picture, Reply, Row, Table, Value
@@ -60,14 +62,14 @@ _CURVE_POINTS = 41
 
 def answer_tube(query: TubeQuery, context: Context) -> Reply:
     """Answer with a table of strengths, a pick, and a length for the enclosure."""
+    if none := answer_without_figures("tube", query, UvLamp.T5_HO, context):
+        return none
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(query.screen)
     units = context.units
     check_fits(query.length, query.enclosure, units)
     choice = length_choice(query.enclosure)
-    lit_m = lit_length(query.length)
-    if query.length is None and choice and choice.tube:
-        lit_m = choice.tube.lit_length_m
+    lit_m = _lit_length(query, choice)
     rows = suits(query.distance.low, screen, wish.low, wish.high, lit_m)
     read = read_lamp(Lamp(12.0, Fixture.POLISHED, lit_m), query.readings, screen, is_named=False)
     own = estimate_at(read.lamp, query.distance.low, screen) if query.readings else None
@@ -104,6 +106,12 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
             _picture, rows, picks, query.distance.low, screen, lit_m, wish, units
         ),
     )
+
+
+def _lit_length(query: TubeQuery, choice: TubeChoice | None) -> float:
+    if query.length is None and choice and choice.tube:
+        return choice.tube.lit_length_m
+    return lit_length(query.length)
 
 
 def _place_rows(query: TubeQuery, screen: Screen, lit_m: float, units: Units) -> tuple[Row, ...]:

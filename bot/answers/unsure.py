@@ -89,6 +89,7 @@ def told_surely(query: DistanceQuery) -> Told | None:
     Readings of the tube through its screen hold both, known or not.
     """
     reflector, screen = query.reflector, query.screen
+    assert not isinstance(screen, typed.Pane)
     unsure = isinstance(reflector, Unsure) or isinstance(screen, Unsure)
     if unsure and query.readings is None:
         return None
@@ -138,7 +139,7 @@ def _screens(query: DistanceQuery) -> tuple[typed.Screen, ...]:
     match query.screen:
         case SomeMesh():
             return _MESHES
-        case Unsure() | None:
+        case Unsure() | None | typed.Pane():
             return (_NOTHING, *_MESHES)
         case screen:
             return (screen,)

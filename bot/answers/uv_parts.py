@@ -228,12 +228,14 @@ def shortest_told(units: Units) -> str:
     return f"the shortest standard T5 HO tube is {length(STANDARD_T5_HO[0].face_to_face_m, units)}"
 
 
-def screen_asked(screen: typed.Screen | None) -> Screen:
+def screen_asked(screen: typed.Screen | typed.Pane | None) -> Screen:
     """Return the screen of the engine for a typed one.
 
     One that was not told is in the readings already, and nothing more is taken off.
     """
     match screen:
+        case typed.Pane(_, text):
+            raise NotUnderstoodError(text, typed.NO_PANE, "screen:none", "screen")
         case typed.NoScreen() | None:
             return NoScreen()
         case typed.Blocks(fraction):

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.other_lamp import answer_other_lamp
+from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_danger import off_before, wish_under
@@ -54,8 +54,8 @@ _NEAR = " That is too near for any tube, whatever the UVI: switch it off first."
 
 def answer_uvi(query: UviQuery, context: Context) -> Reply:
     """Answer with the UVI at a distance, against the wanted range."""
-    if query.kind is not UvLamp.T5_HO and not query.readings:
-        return answer_other_lamp("uvi", query.kind, query.animal, query.uvi, context)
+    if none := answer_without_figures("uvi", query, query.kind, context, read=bool(query.readings)):
+        return none
     told = told_surely(query)
     if told is None:
         return answer_unsure(query, context)

@@ -1,10 +1,12 @@
 """What is between the tube and the animal: nothing, a share taken or let through, a weave."""
 
 import re
-from collections.abc import Iterator
+import tomllib
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
+from importlib.resources import files
 
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
@@ -13,12 +15,16 @@ from bot.language.sides import LONGEST
 from bot.language.units import Dimension, alias_pattern, exact, unit_named
 
 __all__ = [
+    "NO_PANE",
     "Blocks",
     "NoScreen",
+    "Pane",
     "Passes",
     "Screen",
     "Weave",
     "is_some_mesh",
+    "pane_in",
+    "read_between",
     "read_screen",
     "weaves_in",
 ]
@@ -57,7 +63,16 @@ class Weave:
     text: str
 
 
+@dataclass(frozen=True, slots=True)
+class Pane:
+    """Glass or clear plastic, through which no useful UVB comes."""
+
+    material: str
+    text: str
+
+
 Screen = NoScreen | Blocks | Passes | Weave
+"""What lets UV through, or a share of it."""
 
 _ACCEPTED = "none, how much it blocks (45%), how much it passes, or its weave with the wire"
 _EXAMPLE = "18x16 0.011in"
@@ -76,11 +91,13 @@ _SOME = (
     "|on top of the screen|on top of the mesh|above the screen|above the mesh|over the screen"
     "|over the mesh|over a mesh|over mesh"
 )
-_PANE = re.compile(r"\b(?:glass|pane|window|acrylic|plastic|polycarbonate)\b")
-_NO_PANE = (
+_MESHY = re.compile(r"\b(?:mesh|screen|net|netting|wire|gauze)\b")
+NO_PANE = (
     "nothing between, or a mesh; glass and most clear plastic take nearly all of the UV, so the "
     "tube has to hang where it does not shine through them"
 )
+"""What is needed where a pane was told."""
+
 _PERCENT = r"\s*(?:%|percent|per cent|pct)"
 _BLOCKS = r"(?:block(?:s|ed|ing)?|takes?|cuts?|stops?|absorbs?)"
 _PASSES = r"(?:pass(?:es|ed|ing)?|lets? through|through|transmit(?:s|ted|ting)?|open(?: area)?)"
@@ -98,11 +115,42 @@ def read_screen(text: str) -> Screen:
     plain = _plain(words)
     if plain in _NONE.split("|"):
         return NoScreen(words)
-    if _PANE.search(plain):
-        raise NotUnderstoodError(text, _NO_PANE, "none")
+    if pane_in(words) is not None:
+        raise NotUnderstoodError(text, NO_PANE, "none")
     if is_some_mesh(words):
         raise NotUnderstoodError(text, _GO_ON, "45%")
     return _share(plain, words) or _weave(plain, words)
+
+
+def read_between(text: str) -> Screen | Pane:
+    """Read what is between: a screen, or a pane that stops the UV.
+
+    >>> read_between("glass lid").material, read_between("45%").fraction
+    ('glass', 0.45)
+    """
+    pane = pane_in(text) if len(text) <= LONGEST else None
+    return read_screen(text) if pane is None else pane
+
+
+def pane_in(words: str) -> Pane | None:
+    """Return the pane that words tell of, if they tell of no mesh beside it."""
+    plain = _plain(words)
+    found = _pane_pattern().search(plain)
+    if found is None or _MESHY.search(plain) or plain in _NONE.split("|"):
+        return None
+    return Pane(_panes()[found[0]], " ".join(words.split()))
+
+
+@cache
+def _panes() -> Mapping[str, str]:
+    text = (files("bot.language") / "panes.toml").read_text(encoding="utf-8")
+    return {word: name for name, row in tomllib.loads(text).items() for word in row["words"]}
+
+
+@cache
+def _pane_pattern() -> re.Pattern[str]:
+    longest_first = sorted(_panes(), key=len, reverse=True)
+    return re.compile(rf"(?<![a-z])(?:{'|'.join(map(re.escape, longest_first))})(?![a-z])")
 
 
 def is_some_mesh(words: str) -> bool:

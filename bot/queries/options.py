@@ -41,7 +41,7 @@ from bot.language.readings import (
     read_placed_readings,
     read_uvi_range,
 )
-from bot.language.screens import Passes, Screen, read_screen
+from bot.language.screens import Pane, Passes, Screen, read_between
 from bot.language.sides import LONGEST
 from bot.language.sizes import Size, cross_pattern, read_size
 from bot.language.skies import read_latitude, read_month
@@ -237,7 +237,7 @@ def screen_named(value: object, info: ValidationInfo) -> object:
     if not isinstance(value, str):
         return value
     screen = _own(info).screen(value)
-    return read_screen(value) if screen is None else Passes(screen.passes, screen.name)
+    return read_between(value) if screen is None else Passes(screen.passes, screen.name)
 
 
 def _screen_if_known(value: object, info: ValidationInfo) -> object:
@@ -273,13 +273,13 @@ UvLampKind = Annotated[
     UvLamp, reading(read_uv_lamp), Option(choices=tuple(kind.value for kind in UvLamp))
 ]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]
-ScreenOption = Annotated[Screen, BeforeValidator(screen_named), Option(completes="screen")]
+ScreenOption = Annotated[Screen | Pane, BeforeValidator(screen_named), Option(completes="screen")]
 FixtureIfKnown = Annotated[
     Fixture | Unsure,
     reading(lambda text: read_unsure(text) or read_fixture(text)),
     Option(choices=("polished", "plain", NOT_SURE)),
 ]
 ScreenIfKnown = Annotated[
-    Screen | Unsure, BeforeValidator(_screen_if_known), Option(completes="screen")
+    Screen | Pane | Unsure, BeforeValidator(_screen_if_known), Option(completes="screen")
 ]
 UviRange = Annotated[tuple[float, float], reading(read_uvi_range), Option()]

@@ -151,7 +151,7 @@ def test_a_beginner_is_led_away_from_a_weak_tube_over_a_screen(anyone: Preferenc
 
 @pytest.mark.parametrize(
     ("option", "told"),
-    [("tube:unknown", "UV index meter"), ("screen:glass lid", "nearly all of the UV")],
+    [("tube:unknown", "UV index meter"), ("screen:glass lid", "nearly all of the UVB")],
 )
 def test_what_nobody_can_reckon_with_is_explained(
     option: str, told: str, anyone: Preferences

@@ -18,7 +18,7 @@ _SI = {
     Dimension.POWER: "W",
     Dimension.DURATION: "s",
 }
-_LIDS = {"mesh": "full mesh", "glass": "solid"}
+_LIDS = {"mesh": "full mesh", "glass": "solid", "plastic": "solid"}
 _UNITS = {"degF": "F", "degC": "C"}
 _WARMTH = (FactName.BASKING, FactName.COOL, FactName.WARM)
 _DISTANCES = (FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH)
@@ -46,7 +46,7 @@ def _of_tube(asked: Asked, name: str) -> _Options:
         yield "tube", _tube_text(told)
     # Not told is not known: the answer then looks at every way it may be.
     yield "reflector", told.reflector.value.value if told.reflector else NOT_SURE
-    yield from _screen(told) if told.screen else [("screen", _some_screen(asked))]
+    yield from _screen(told) if told.screen or told.pane else [("screen", _some_screen(asked))]
     yield from _typed(told, "length", FactName.TUBE_LENGTH)
     yield from _typed(told, "age", FactName.AGE)
     if name == "uvi":
@@ -219,6 +219,9 @@ _WITHOUT_ANIMAL = frozenset(("check", "convert", "lamp", "surface"))
 
 
 def _screen(told: Told) -> _Options:
+    if told.pane:
+        yield "screen", told.pane.value.material
+        return
     if told.screen is None:
         return
     match told.screen.value:

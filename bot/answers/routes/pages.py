@@ -116,6 +116,17 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
         "screens",
         (
+            r"\b(?:glass|plastic|plexi\w*|acrylic|perspex|polycarbonate|windows?)\b",
+            r"\b(?:uv\w*|tubes?|t5s?|t8s?)\b",
+            (
+                r"\b(?:can|could|ok\w*|fine|should|is it|does|do|will)\b.*"
+                r"\b(?:on|over|above|top|through|behind|work)\b"
+            ),
+        ),
+    ),
+    (
+        "screens",
+        (
             r"\b(?:mesh|screens?|glass|plastic|plexi\w*|acrylic|perspex|polycarbonate|windows?)\b",
             rf"\b(?:uv\w*|lights?|tubes?|sun\w*)\b|{_UV_GOES}",
             rf"{_UV_GOES}|\b(?:bad|ok\w*|why|does|how (?:much|thick|fine)|useless|worth)\b",

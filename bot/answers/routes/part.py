@@ -6,6 +6,7 @@ from functools import cache
 
 from bot import guide
 from bot.answers.routes.asked import Asked
+from bot.language.screens import pane_in
 
 __all__ = ["part_asked"]
 
@@ -21,6 +22,7 @@ _COMMON = frozenset(
         *("animal", "animals", "tank", "viv", "dragon", "beardie", "gecko", "snake"),
     )
 )
+_OF_PANES = "Glass and plastic"
 _AT_THE_END = "One thing to do next"
 _STEM = 5
 _IN_HEADING = 3.0
@@ -29,6 +31,8 @@ _LEAST = 1.0
 
 def part_asked(slug: str, asked: Asked) -> str:
     """Return the heading of the page's part that the words are about, or nothing."""
+    if slug == "screens" and pane_in(asked.words):
+        return _OF_PANES
     parts, often = _parts(slug)
     # What the whole page is about tells no part from another.
     wanted = _stems(asked.words) - _stems(f"{guide.page(slug).title} {slug}")

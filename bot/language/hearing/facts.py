@@ -6,7 +6,7 @@ from enum import StrEnum
 from bot.language.lamps import Fixture, OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
-from bot.language.screens import Screen
+from bot.language.screens import Pane, Screen
 from bot.language.sizes import Size
 
 __all__ = [
@@ -102,6 +102,7 @@ class Lid(StrEnum):
     MESH = "mesh"
     SOLID = "solid"
     GLASS = "glass"
+    PLASTIC = "plastic"
 
 
 class Material(StrEnum):
@@ -131,6 +132,7 @@ FactValue = (
     | OtherLamp
     | Fixture
     | Screen
+    | Pane
     | Size
     | PlacedReading
 )

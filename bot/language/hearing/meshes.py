@@ -9,7 +9,7 @@ from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Part, Scene, Standing
 from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, UV_LAMPS, tube_beside
 from bot.language.hearing.word_lists import word_list
-from bot.language.screens import Blocks, NoScreen, Passes, weaves_in
+from bot.language.screens import Blocks, NoScreen, Pane, Passes, pane_in, weaves_in
 
 __all__ = ["meshes"]
 
@@ -17,6 +17,14 @@ _MESHY = frozenset(("mesh", "lid"))
 _SOURCES = frozenset(("tube", "heat", "lamp"))
 # How far around a mesh the lamp is looked for that stands on it, in characters.
 _REACH = 300
+_A_FEW = 3
+_OVER = frozenset(("over",))
+_FILLERS = frozenset(("the", "a", "my", "his", "her", "this", "its", "of", "tank", "top", "an"))
+_THROUGH = re.compile(
+    r"\b(?P<how>through|behind|above|over|on top of|on) (?:the |a |my |his |her |some )?"
+    r"(?:clear )?(?:glass|plexi(?:glass)?|perspex|acrylic|polycarbonate|plastic)"
+    r"(?! (?:tank|viv\w*|terrarium|enclosure|box|cage|door|doors|side|sides|mesh|net|dome|hood))\b"
+)
 _OTHERS = frozenset(("cat", "cats", "dog", "he", "she", "kid", "kids"))
 _MINE = frozenset(("mine", "it", "ours"))
 _IT = re.compile(r" (?:it|that)\b")
@@ -43,6 +51,7 @@ def meshes(scene: Scene) -> Iterator[Fact | Ask]:
     told = list(_weaves(scene))
     told += _shares(scene)
     told += _nothing_between(scene)
+    told += _panes(scene)
     denied = [mark for mark in _meshes_and_lids(scene) if scene.free(mark) and scene.denial(mark)]
     scene.take(*denied)
     told += _placements(scene)
@@ -150,6 +159,38 @@ def _nothing_between(scene: Scene) -> Iterator[Fact | Ask]:
             yield scene.fact(FactName.SCREEN, NoScreen("none"), *_with_denial(scene, mark))
 
 
+def _panes(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return a lid of glass or plastic that the tube shines through."""
+    for mark in scene.of("lid", "glass", "plastic"):
+        if scene.standing(mark) not in (Standing.HAVE, Standing.INTENT):
+            continue
+        over = scene.before(mark.start, _OVER, max(scene.clause(mark.start)[0], mark.start - 40))
+        if over is None or not set(scene.words(over.end, mark.start)) <= _FILLERS:
+            continue
+        if _subject(scene, over) == "uv":
+            scene.take(mark)
+            yield scene.fact(FactName.SCREEN, Pane(mark.value, mark.value), over, mark)
+            return
+    yield from _through_glass(scene)
+
+
+def _through_glass(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return a pane that is told as what the UV has to come through."""
+    for match in _THROUGH.finditer(scene.text):
+        mark = Mark("lid", "pane", *match.span())
+        pane = pane_in(match[0])
+        if pane is None or _subject(scene, mark) != "uv":
+            continue
+        lamp = scene.before(mark.start, _SOURCES, scene.clause(mark.start)[0])
+        near = lamp is not None and len(scene.words(lamp.end, mark.start)) <= _A_FEW
+        if match["how"] not in ("through", "behind") and not near:
+            # A thermometer sticks on the glass as well.
+            continue
+        if scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
+            yield scene.fact(FactName.SCREEN, Pane(pane.material, pane.material), mark)
+            return
+
+
 def _with_denial(scene: Scene, mark: Mark) -> tuple[Part, ...]:
     word = scene.denial(mark)
     if word is None and scene.absent(mark):
@@ -210,8 +251,7 @@ def _mesh_after(scene: Scene, over: Mark) -> Mark | None:
         return mesh if mesh and mesh.kind in _MESHY and mesh.value in ("noun", "mesh") else None
     if mesh is None or not scene.free(mesh) or mesh.value in ("side", "nothing", "solid", "glass"):
         return None
-    fillers = {"the", "a", "my", "his", "her", "this", "its", "of", "tank", "top"}
-    return mesh if set(scene.words(over.end, mesh.start)) <= fillers else None
+    return mesh if set(scene.words(over.end, mesh.start)) <= _FILLERS else None
 
 
 def _subject(scene: Scene, part: Mark) -> str | None:
