@@ -1,0 +1,245 @@
+"""A text taken apart: its words, sentences and clauses, and in which mood each word is told."""
+
+import re
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from enum import Flag, auto
+from operator import attrgetter
+
+from bot.dangers.figures import figure_names
+from bot.dangers.thesaurus import Meaning, end_of, listed, meaning
+from bot.dangers.watts import over_the_mark
+from bot.language.normal import normal
+
+__all__ = ["Hit", "Mood", "Told", "take_apart"]
+
+# A message of Discord; what is longer is not read.
+_LONGEST = 2000
+_WORD = re.compile(
+    r"24/7|(?<!\w)[tT](?:5|8|12)(?:[hH][oO])?(?!\w)|\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)*|(?P<end>[.!?;\n]+)|(?P<pause>[,():])"
+    r"|(?P<sign>[%°\"'$£€])"
+)
+_SAME_LETTERS = re.compile(r"(\w)\1{2,}")
+# After a comma, so short a piece with no verb goes on with the list before it.
+_SHORT = 3
+# Phrases of moods; they do not keep a negation for themselves.
+_OF_MOODS = frozenset(
+    ("question", "report", "past", "healed", "denial", "no_question", "still_now")
+)
+
+
+class Mood(Flag):
+    """How a word is told, where it is not simply so."""
+
+    PLAIN = 0
+    DENIED = auto()
+    OVER = auto()
+    REPORTED = auto()
+    ASKED = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class Hit:
+    """Something of the thesaurus, from its first word to behind its last."""
+
+    start: int
+    end: int
+
+
+@dataclass(slots=True)
+class Told:
+    """A text taken apart; lists that go by words have one place a word."""
+
+    original: str
+    words: list[Meaning]
+    spans: list[tuple[int, int]]
+    sentence: list[int]
+    clause: list[int]
+    asks: list[bool]
+    moods: list[Mood] = field(default_factory=list)
+    hits: dict[str, list[Hit]] = field(default_factory=dict)
+    in_phrase: set[int] = field(default_factory=set)
+
+    def mood(self, hit: Hit) -> Mood:
+        """Return how a hit is told; one that begins before a negation carries it in itself."""
+        moods = self.moods[hit.start]
+        for at in range(hit.start + 1, hit.end):
+            moods |= self.moods[at] & ~Mood.DENIED
+        return moods
+
+    def clause_of(self, place: int) -> range:
+        """Return the words of the clause in which a word stands."""
+        number = self.clause[place]
+        return range(bisect_left(self.clause, number), bisect_right(self.clause, number))
+
+    def quoted(self, start: int, end: int) -> str:
+        """Return the asker's own words from one word to behind another."""
+        return self.original[self.spans[start][0] : self.spans[end - 1][1]]
+
+
+def take_apart(text: str) -> Told:
+    """Return a text as words in clauses, with what was found and its moods."""
+    told = _words_of(text)
+    _find(told)
+    _group(told)
+    _split_at_words(told)
+    told.moods = [Mood.PLAIN] * len(told.words)
+    for clause in _runs(told.clause):
+        _deny(told, clause)
+    for sentence in _runs(told.sentence):
+        _set_moods(told, sentence)
+    return told
+
+
+def _words_of(text: str) -> Told:
+    plain = normal(text[:_LONGEST]).cut(_LONGEST)
+    told = Told(text, [], [], [], [], [])
+    sentence = clause = 0
+    for found in _WORD.finditer(plain.text):
+        if found["end"]:
+            if "?" in found["end"]:
+                _mark_asking(told, sentence)
+            sentence += 1
+            clause += 1
+        elif found["pause"]:
+            clause += 1
+        else:
+            word = _SAME_LETTERS.sub(r"\1\1", found[0].lower())
+            word = word.replace("'", "") or word
+            told.words.append(meaning(word))
+            told.spans.append(plain.span(*found.span()))
+            told.sentence.append(sentence)
+            told.clause.append(clause)
+            told.asks.append(False)
+    return told
+
+
+def _mark_asking(told: Told, sentence: int) -> None:
+    place = len(told.words) - 1
+    while place >= 0 and told.sentence[place] == sentence:
+        told.asks[place] = True
+        place -= 1
+
+
+def _find(told: Told) -> None:
+    """Note what stands where, and which words a phrase has taken."""
+    words, hits = told.words, told.hits
+    for place, word in enumerate(words):
+        following = words[place + 1].word if place + 1 < len(words) else ""
+        for entry in (*word.by_next.get(following, ()), *word.by_any):
+            end = end_of(entry, words, place)
+            if end and told.sentence[end - 1] == told.sentence[place]:
+                hits.setdefault(entry.name, []).append(Hit(place, end))
+                if entry.name not in _OF_MOODS and not entry.name.endswith("_fine"):
+                    told.in_phrase.update(range(place, end))
+        alone = Hit(place, place + 1)
+        for name in (*word.names, *figure_names(words, place)):
+            hits.setdefault(name, []).append(alone)
+
+
+def _group(told: Told) -> None:
+    """Note what several things are together, and what two figures of a sentence are."""
+    for name, members in listed("groups.toml").items():
+        hits = [hit for member in members.split() for hit in told.hits.get(member, ())]
+        if hits:
+            told.hits[name] = sorted(hits, key=attrgetter("start"))
+    for sentence in _runs(told.sentence):
+        over = over_the_mark(told.words, sentence)
+        if over:
+            told.hits.setdefault("over_watts", []).append(Hit(*over))
+
+
+def _split_at_words(told: Told) -> None:
+    """Begin a new clause at each and, but, because."""
+    breaks = {hit.start for hit in told.hits.get("breaks", ())}
+    shift = 0
+    for place in range(len(told.words)):
+        if place in breaks:
+            shift += 1
+        told.clause[place] += shift
+
+
+def _runs(numbers: list[int]) -> Iterator[range]:
+    start = 0
+    for place in range(1, len(numbers) + 1):
+        if place == len(numbers) or numbers[place] != numbers[start]:
+            yield range(start, place)
+            start = place
+
+
+def _starts(told: Told, name: str, part: range) -> list[int]:
+    return [hit.start for hit in told.hits.get(name, ()) if hit.start in part]
+
+
+def _inside(told: Told, name: str, places: list[int]) -> list[int]:
+    """Return the places that no phrase of that name has taken."""
+    taken = {at for hit in told.hits.get(name, ()) for at in range(hit.start, hit.end)}
+    return [place for place in places if place not in taken]
+
+
+def _deny(told: Told, clause: range) -> None:
+    """Take back what follows a negation in its clause, and the list that goes on after it."""
+    places = [
+        hit.end
+        for hit in told.hits.get("denial", ())
+        if hit.start in clause and not (hit.end == hit.start + 1 and hit.start in told.in_phrase)
+    ]
+    if not places:
+        return
+    end = clause.stop
+    while end < len(told.words) and told.sentence[end] == told.sentence[clause.start]:
+        rest = [at for at in range(end, len(told.words)) if told.clause[at] == told.clause[end]]
+        if len(rest) > _SHORT or any("verb" in told.words[at].names for at in rest):
+            break
+        if any(told.words[at].names & {"denial", "but", "good"} for at in rest):
+            break
+        if any(told.words[at].word[0].isdecimal() for at in rest):
+            break
+        end = rest[-1] + 1
+    for at in range(min(places), end):
+        told.moods[at] |= Mood.DENIED
+
+
+def _asks_at_once(told: Told, sentence: range) -> bool:
+    """Say whether a sentence asks by its first word, or by its last ones and of nothing its own."""
+    first = told.words[sentence.start].names
+    helped = _starts(told, "no_question", sentence)
+    if "asks_first" in first and not helped:
+        return True
+    after = _starts(told, "question_after", sentence)
+    return bool(after) and not any("told_now" in told.words[at].names for at in sentence)
+
+
+def _set_moods(told: Told, sentence: range) -> None:
+    clauses = [
+        range(sentence.start + part.start, sentence.start + part.stop)
+        for part in _runs(told.clause[sentence.start : sentence.stop])
+    ]
+    over = reported = False
+    asked = _asks_at_once(told, sentence)
+    healed = _starts(told, "healed", sentence)
+    for clause in clauses:
+        first = told.words[clause.start].names
+        now = bool(_starts(told, "still_now", clause))
+        past = bool(_starts(told, "past", clause))
+        own = any("subject" in told.words[at].names for at in clause)
+        over = past or (over and not now and not own)
+        new_turn = bool(first & {"but", "pause_ends"}) or not first & {"joins"}
+        if asked and new_turn and clause.start != sentence.start and own:
+            asked = False
+        if reported and "but" in first:
+            reported = False
+        places = _inside(told, "no_question", _starts(told, "question", clause))
+        begun = min(places) if places else clause.stop
+        report = min(_starts(told, "report", clause), default=clause.stop)
+        already = bool(_starts(told, "already", clause))
+        for at in clause:
+            if (over or healed) and not now:
+                told.moods[at] |= Mood.OVER
+            if reported or at >= report:
+                told.moods[at] |= Mood.REPORTED
+            if (asked or at >= begun) and not already:
+                told.moods[at] |= Mood.ASKED
+        asked = (asked or bool(places)) and not already
+        reported = reported or report < clause.stop

@@ -1,0 +1,144 @@
+"""What a figure in a text is to the listening: very hot, near freezing, too near."""
+
+from bot.dangers.thesaurus import Meaning
+
+__all__ = ["figure_names"]
+
+_CELSIUS = {"c", "celsius", "centigrade", "celcius", "centigrades"}
+_FAHRENHEIT = {"f", "fahrenheit", "farenheit", "fahrenheight", "farenheight"}
+_DEGREE = {"°", "degrees", "degree", "deg", "degs"}
+_INCH = {"in", "inch", "inches", '"', "inchs"}
+_CM = {"cm", "cms", "centimeter", "centimetre", "centimeters", "centimetres"}
+_MM = {"mm", "millimeters", "millimetres"}
+_HOUR = {"h", "hr", "hrs", "hour", "hours", "hs"}
+_PERCENT = {"%", "percent"}
+_WATT = {"w", "watt", "watts"}
+_OTHER = {
+    *("%", "percent", "gal", "gallon", "gallons", "l", "litre", "litres", "liter", "liters", "kg"),
+    *("g", "gram", "grams", "lb", "lbs", "oz", "ft", "foot", "feet", "m", "year", "years", "yr"),
+    *("yrs", "month", "months", "week", "weeks", "day", "days", "min", "mins", "minute", "minutes"),
+    *("x", "am", "pm", "st", "nd", "rd", "th", "$", "£", "€", "nm", "lux", "volt", "v", "amp"),
+    *("minutes", "seconds", "times", "k", "kelvin", "bulbs", "lamps", "tubes", "hides", "eggs"),
+    *("uw", "mw", "eur", "euro", "euros", "dollars", "pounds", "bucks", "nights", "second"),
+    *("leads", "heaters", "lights", "plugs", "extension", "fans", "long", "wide", "tall", "deep"),
+}
+# What follows "in" where it is no inch.
+_AFTER_IN = {"the", "my", "his", "her", "there", "here", "a", "our", "its", "all", "both", "every"}
+# Warm for a room, hot for a whole box, hot for a mat, hot for wood; in degrees Celsius.
+_LEVELS_C = {
+    "t_warm": 30.0,
+    "t_hot": 35.0,
+    "t_over_cool": 38.0,
+    "t_over_low": 41.0,
+    "t_contact": 41.0,
+    "t_box": 43.0,
+    "t_over_mid": 54.0,
+    "t_wood": 65.0,
+    "t_over_top": 68.0,
+}
+_COLD_C, _FREEZING_C = 8.5, 5.5
+_NEAR_M, _TOUCH_M, _WOOD_NEAR_M = 0.155, 0.045, 0.11
+_LONG_H, _STRONG_UVI, _STRONG_PERCENT, _MOST_C = 18.0, 8.6, 10.0, 150.0
+# What a figure without a unit may be at all.
+_LEAST_BARE_C, _MOST_BARE_C, _LEAST_BARE_F, _MOST_COLD_F = 28.0, 50.0, 62.0, 45.0
+
+
+def figure_names(words: list[Meaning], place: int) -> tuple[str, ...]:
+    """Return what a figure is by its unit and size; none where the word is no figure."""
+    number = _number(words, place)
+    if number is None or _is_one_of_several(words, place):
+        return ()
+    unit = words[place + 1].word if place + 1 < len(words) else ""
+    after = words[place + 2].word if place + 2 < len(words) else ""
+    if unit in _DEGREE and after in _CELSIUS | _FAHRENHEIT:
+        unit = after
+    if unit == "in" and after in _AFTER_IN:
+        unit = ""
+    if unit in _CELSIUS:
+        return _temperature(number)
+    if unit in _FAHRENHEIT:
+        return _temperature((number - 32) / 1.8)
+    for units, metre in ((_INCH, 0.0254), (_CM, 0.01), (_MM, 0.001)):
+        if unit in units:
+            return _distance(number * metre)
+    if unit in _HOUR:
+        return ("hours_long",) if _LONG_H <= number <= 24 else ("hours",)
+    if unit in _WATT:
+        return ("watts",)
+    if unit in _PERCENT and _STRONG_PERCENT <= number <= 20:
+        return ("percent_strong",)
+    if unit in _OTHER:
+        return ("uvi_strong",) if unit == "uvi" and number >= _STRONG_UVI else ()
+    return _bare(number, unit in _DEGREE, _speaks_fahrenheit(words))
+
+
+def _is_one_of_several(words: list[Meaning], place: int) -> bool:
+    """Say whether a figure belongs to the one before it: 4x2x2, 1'2", 13 3/4."""
+    if place + 2 < len(words) and words[place + 1].word in {"x", "by"}:
+        return words[place + 2].word[0].isdigit()
+    if not place:
+        return False
+    before = words[place - 1].word
+    if before in {"x", "'", "by"}:
+        return True
+    feet = before in {"ft", "foot", "feet"} and place > 1 and words[place - 2].word[0].isdigit()
+    return feet or before[0].isdigit()
+
+
+def _number(words: list[Meaning], place: int) -> float | None:
+    text = words[place].word
+    if text[0].isdecimal() and text[-1].isdecimal() and "/" not in text:
+        return float(text.replace(",", "."))
+    return 100.0 if text == "hundred" else None
+
+
+def _temperature(celsius: float) -> tuple[str, ...]:
+    names = ["degrees"]
+    for name, least in _LEVELS_C.items():
+        if least - 0.3 <= celsius <= _MOST_C:
+            names.append(name)
+    if -30 <= celsius <= _COLD_C:
+        names.append("t_cold")
+    if -30 <= celsius <= _FREEZING_C:
+        names.append("t_freezing")
+    return tuple(names)
+
+
+def _distance(metres: float) -> tuple[str, ...]:
+    names = ["distance"]
+    for name, most in (("near", _NEAR_M), ("wood_near", _WOOD_NEAR_M), ("touch_near", _TOUCH_M)):
+        if metres <= most:
+            names.append(name)
+    return tuple(names)
+
+
+def _speaks_fahrenheit(words: list[Meaning]) -> bool:
+    """Say whether a text has figures that can only be degrees Fahrenheit."""
+    return any(
+        word.word in _FAHRENHEIT
+        or (word.word.isdecimal() and word.word[:1] in "789" and len(word.word) == 2)
+        for word in words
+    )
+
+
+def _bare(number: float, degrees: bool, fahrenheit: bool) -> tuple[str, ...]:
+    """Return what a number with no unit may be; which it is, the words beside it decide."""
+    names = ["number"]
+    if 2 <= number <= 25:
+        names.append("uvi_num")
+    if _STRONG_UVI <= number <= 25:
+        names.append("uvi_strong")
+    if number > _LEAST_BARE_F:
+        names.extend(_temperature((number - 32) / 1.8))
+    elif _LEAST_BARE_C <= number <= _MOST_BARE_C:
+        if not fahrenheit:
+            names.extend(name for name in _temperature(number) if name != "degrees")
+        if number <= _MOST_COLD_F:
+            names.append("maybe_cold")
+    elif degrees and number <= _COLD_C:
+        names.extend(_temperature(number))
+    elif number <= _COLD_C:
+        names.append("maybe_cold")
+    if 15 <= number <= 500:
+        names.append("watts_bare")
+    return tuple(names)

@@ -1,0 +1,193 @@
+"""The words for things, states and moods, and how the words of a text are looked up in them."""
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache, lru_cache
+from importlib.resources import files
+from typing import Any
+
+from bot.language.hearing.spelling import corrected
+from bot.language.hearing.word_lists import word_list
+
+__all__ = ["Entry", "Meaning", "end_of", "listed", "meaning"]
+
+_FILES = ("things.toml", "bodies.toml", "states.toml", "beside.toml", "moods.toml")
+# Shorter words are too like each other to be taken for a slip.
+_SHORTEST_SLIP = 6
+_SHORTEST_STEM = 3
+_VOWELS = "aeiou"
+# How an entry is written: word+ has its endings, word* any end, <name> any word of that name,
+# _ up to two words of any kind.
+_GAP = "_"
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A phrase of the thesaurus: what it is, and the words after its first one."""
+
+    name: str
+    rest: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    """A word as it was meant, what it is by itself, and the phrases that may begin with it.
+
+    ``by_next`` are the phrases by their second word, ``by_any`` those whose second is not fixed.
+    """
+
+    word: str
+    names: frozenset[str]
+    by_next: Mapping[str, tuple[Entry, ...]]
+    by_any: tuple[Entry, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Lists:
+    words: Mapping[str, frozenset[str]]
+    stems: Mapping[str, frozenset[str]]
+    phrases: Mapping[str, tuple[Entry, ...]]
+    stem_phrases: Mapping[str, tuple[Entry, ...]]
+    known: frozenset[str]
+
+
+@lru_cache(maxsize=20_000)
+def meaning(word: str) -> Meaning:
+    """Return what a word is, with one slip of spelling forgiven in a long one.
+
+    >>> "smoke" in meaning("smokin").names
+    True
+    """
+    lists = _lists()
+    meant = word
+    if not _is_known(word, lists) and len(word) >= _SHORTEST_SLIP:
+        meant = _one_slip(word, lists.known)
+    names = _names(meant, lists)
+    first = [meant, *(f"<{name}>" for name in sorted(names))]
+    phrases = [entry for key in first for entry in lists.phrases.get(key, ())]
+    for stem in _stems(meant):
+        phrases.extend(lists.stem_phrases.get(stem, ()))
+    by_next: dict[str, tuple[Entry, ...]] = {}
+    by_any = []
+    for entry in phrases:
+        second = entry.rest[0]
+        if second == _GAP or second[0] == "<" or second[-1] in "+*":
+            by_any.append(entry)
+        else:
+            by_next[second] = (*by_next.get(second, ()), entry)
+    return Meaning(meant, names, by_next, tuple(by_any))
+
+
+def _one_slip(word: str, known: frozenset[str]) -> str:
+    """Return the known word that is one slip away, or the word itself."""
+    from rapidfuzz.distance import OSA
+
+    meant = corrected(word, known, _right()).word
+    return meant if OSA.distance(word, meant, score_cutoff=1) <= 1 else word
+
+
+def fits(pattern: str, word: Meaning) -> bool:
+    """Say whether a word is what one place of a phrase wants."""
+    if pattern.startswith("<"):
+        return pattern[1:-1] in word.names
+    if pattern.endswith("*"):
+        return word.word.startswith(pattern[:-1])
+    if pattern.endswith("+"):
+        return word.word in _forms(pattern[:-1])
+    return word.word == pattern
+
+
+def end_of(entry: Entry, words: list[Meaning], start: int) -> int:
+    """Return where a phrase that begins at ``start`` ends, or 0 where it does not stand there."""
+    place = start + 1
+    free = 0
+    for pattern in entry.rest:
+        if pattern == _GAP:
+            free += 2
+            continue
+        while place < len(words) and not fits(pattern, words[place]):
+            if not free:
+                return 0
+            free -= 1
+            place += 1
+        if place >= len(words):
+            return 0
+        place += 1
+        free = 0
+    return place
+
+
+@cache
+def listed(file: str) -> Mapping[str, Any]:
+    """Return a data file of this room, its lists by their names."""
+    return tomllib.loads((files("bot.dangers") / file).read_text(encoding="utf-8"))
+
+
+@cache
+def _lists() -> _Lists:
+    words: dict[str, set[str]] = {}
+    stems: dict[str, set[str]] = {}
+    phrases: dict[str, list[Entry]] = {}
+    stem_phrases: dict[str, list[Entry]] = {}
+    for file in _FILES:
+        for name, text in listed(file).items():
+            for line in text.replace("\n", ",").split(","):
+                parts = line.split()
+                if not parts:
+                    continue
+                first, rest = parts[0], tuple(parts[1:])
+                stem = first.endswith("*")
+                if rest:
+                    into = stem_phrases if stem else phrases
+                    for form in _forms(first[:-1]) if first.endswith("+") else (first.strip("*"),):
+                        into.setdefault(form, []).append(Entry(name, rest))
+                elif stem:
+                    stems.setdefault(first[:-1], set()).add(name)
+                else:
+                    for form in _forms(first[:-1]) if first.endswith("+") else (first,):
+                        words.setdefault(form, set()).add(name)
+    return _Lists(
+        words={word: frozenset(names) for word, names in words.items()},
+        stems={stem: frozenset(names) for stem, names in stems.items()},
+        phrases={word: tuple(entries) for word, entries in phrases.items()},
+        stem_phrases={stem: tuple(entries) for stem, entries in stem_phrases.items()},
+        known=frozenset(word for word in words if len(word) >= _SHORTEST_SLIP),
+    )
+
+
+@cache
+def _right() -> frozenset[str]:
+    return frozenset(listed("right.toml")["right"].split()) | word_list("right")
+
+
+def _is_known(word: str, lists: _Lists) -> bool:
+    return word in lists.words or word in lists.phrases or bool(_names(word, lists))
+
+
+def _names(word: str, lists: _Lists) -> frozenset[str]:
+    names = lists.words.get(word, frozenset())
+    if not names and word.endswith("s"):
+        names = lists.words.get(word[:-1], frozenset())
+    for stem in _stems(word):
+        names |= lists.stems.get(stem, frozenset())
+    return names
+
+
+def _stems(word: str) -> tuple[str, ...]:
+    return tuple(word[:length] for length in range(_SHORTEST_STEM, len(word) + 1))
+
+
+@cache
+def _forms(word: str) -> frozenset[str]:
+    """Return a word with its endings: smoke, smokes, smoked, smoking, smokin."""
+    stem = word[:-1] if word.endswith("e") else word
+    forms = {word, f"{word}s", f"{stem}ed", f"{stem}ing", f"{stem}in", f"{word}ing"}
+    if word.endswith("y"):
+        forms |= {f"{word[:-1]}ies", f"{word[:-1]}ied"}
+    if word.endswith(("s", "sh", "ch", "x", "z")):
+        forms.add(f"{word}es")
+    if word[-1] not in f"{_VOWELS}wxy" and len(word) > 2 and word[-2] in _VOWELS:
+        double = word + word[-1]
+        forms |= {f"{double}ed", f"{double}ing", f"{double}in"}
+    return frozenset(forms)

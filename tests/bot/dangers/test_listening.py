@@ -1,0 +1,100 @@
+"""Hazards are heard in words, their look-alikes are not, and no text makes the listening fail."""
+
+import tomllib
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.dangers import hazards, listen
+
+_SIGNS = tomllib.loads((Path(__file__).parent / "signs.toml").read_text(encoding="utf-8"))
+# Hazards whose first act is the same, or does the other's as well.
+_EQUAL = {
+    ("fire", "touching"),
+    ("fire", "hot_lead"),
+    ("fire", "falling_lamp"),
+    ("box_too_hot", "power_cut_hot"),
+    ("box_too_hot", "locked_in_heat"),
+    ("uv_wrong_animal", "uv_too_strong"),
+    ("uv_wrong_animal", "eyes_after_uv"),
+    ("animal_burn", "trauma"),
+    ("animal_burn", "no_guard"),
+    ("too_hot_wish", "box_too_hot"),
+    ("too_hot_wish", "uv_too_strong"),
+}
+# Sentences under "not" that tell another hazard.
+_ANOTHER = {"my beardie burned his belly": "animal_burn"}
+
+
+def _is_right(wanted: str, key: str) -> bool:
+    return wanted == key or (wanted, key) in _EQUAL or (key, wanted) in _EQUAL
+
+
+@pytest.mark.parametrize(
+    ("key", "text"), [(key, text) for key, row in _SIGNS.items() for text in row["signs"]]
+)
+def test_a_hazard_is_heard_first(key: str, text: str) -> None:
+    assert _is_right(key, listen(text)[0].key)
+
+
+@pytest.mark.parametrize("text", [text for row in _SIGNS.values() for text in row["not_signs"]])
+def test_a_look_alike_is_no_alarm(text: str) -> None:
+    alarms = [alarm.key for alarm in listen(text) if not alarm.asked]
+    assert alarms == ([_ANOTHER[text]] if text in _ANOTHER else [])
+
+
+def test_every_hazard_of_the_table_has_sentences() -> None:
+    assert set(_SIGNS) == set(hazards())
+
+
+@given(st.text(max_size=2500))
+def test_no_text_makes_it_fail_and_what_it_quotes_stands_there(text: str) -> None:
+    for alarm in listen(text):
+        assert alarm.key in hazards()
+        assert alarm.words in text
+
+
+_PIECES = """
+the lamp is not smoking 104F , . and he wont his eyes limp can i under wood 6 in t5 uvb water cool
+side no thermostat what if last year healed ? fell burn hot plug % - ' 24/7 ° my hand now since new
+"""
+_WORDS = st.sampled_from(_PIECES.split())
+
+
+@given(st.lists(_WORDS, max_size=60))
+def test_case_quotes_and_blanks_change_nothing(words: list[str]) -> None:
+    text = " ".join(words)
+    heard = [(alarm.key, alarm.asked, alarm.urgency) for alarm in listen(text)]
+    for other in (text.upper(), text.replace("'", "’"), text.replace(" ", "  "), f"  {text} "):
+        assert [(alarm.key, alarm.asked, alarm.urgency) for alarm in listen(other)] == heard
+
+
+def test_what_stands_behind_two_thousand_characters_is_not_read() -> None:
+    assert listen("x" * 2000 + " the plug is melting") == ()
+    assert listen("x" * 1970 + " the plug is melting")[0].key == "fire"
+
+
+def test_what_is_told_comes_before_what_is_asked_and_each_by_its_rank() -> None:
+    alarms = listen("can i warm him with a candle. he is limp. the plug is melting")
+    assert [(alarm.key, alarm.asked) for alarm in alarms] == [
+        ("fire", False),
+        ("not_moving", False),
+        ("open_flame", True),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "urgency"),
+    [
+        ("he is bleeding and it wont stop", "now"),
+        ("a bite wound on his tail", ""),
+        ("she is gasping for air", "now"),
+        ("she wheezes", ""),
+        ("his eye is swollen shut", "today"),
+        ("one eye stays shut in the day", ""),
+    ],
+)
+def test_what_makes_it_more_urgent_is_heard(text: str, urgency: str) -> None:
+    assert listen(text)[0].urgency == urgency
