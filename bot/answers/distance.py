@@ -6,7 +6,7 @@ from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
-from bot.answers.readings import LampRead, read_lamp
+from bot.answers.readings import LampRead, read_lamp, shape_rows
 from bot.answers.unsure import Told, answer_unsure, told_surely
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
@@ -58,9 +58,7 @@ _WEAK_PERCENT = 6.0
 
 def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     """Answer with a range of distances, or refuse and say what would work."""
-    if none := answer_without_figures(
-        "distance", query, query.kind, context, read=bool(query.readings)
-    ):
+    if none := answer_without_figures("distance", query, query.kind, context, query.readings):
         return none
     told = told_surely(query)
     if told is None:
@@ -69,7 +67,7 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     screen = screen_asked(told.screen)
     named = lamp_asked(query.tube, told.reflector, query.length, query.age)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
-    read = read_lamp(named, query.readings, screen, is_named=is_named)
+    read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     placement = place(read.lamp, screen, wish.low, wish.high)
     what = _Asked(query, told, read, screen, wish, placement, context.units)
     if placement.ends:
@@ -104,6 +102,7 @@ class _Asked:
             self.wish.row,
             lamp_row(self.lamp, self.query.tube, self.query.length, self.units, self.query.lamp),
             screen_row_asked(self.told.screen, self.screen, transmission),
+            *shape_rows(self.read.fit, self.units),
             *self.read.set_aside_rows(self.units),
         )
 

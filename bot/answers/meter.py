@@ -1,11 +1,19 @@
 """What a keeper's own readings say of the lamp, and where it should hang by them."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, number, percent, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.readings import AGAIN, LampRead, engine_readings, fit_rows, fit_table
+from bot.answers.no_figures import answer_without_figures
+from bot.answers.readings import (
+    AGAIN,
+    LampRead,
+    engine_readings,
+    expected_shape,
+    fit_rows,
+    fit_table,
+)
 from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
     STANDINGS,
@@ -30,9 +38,11 @@ from bot.queries.uv_depth import MeterQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, uvi_at
-from calc.uv.meter import MeterFit, fit_readings, screen_from_readings
+from calc.uv.meter import MeterFit, screen_from_readings
 from calc.uv.placement import PlaceCheck, Standing, Verdict, check_place
+from calc.uv.point import Shape
 from calc.uv.screen import FlatScreen, NoScreen, Screen
+from calc.uv.shapes import fit_lamp
 from calc.validity import OutsideModelError
 
 __all__ = ["answer_meter"]
@@ -62,6 +72,9 @@ class _Known:
 
 def answer_meter(query: MeterQuery, context: Context) -> Reply:
     """Answer with the lamp's own distances, the verdict at a place, and what looks odd."""
+    kind = kind_of(query.tube, query.lamp)
+    if none := answer_without_figures("meter", query, kind, context, query.readings):
+        return none
     named = _named_lamp(query)
     known = _known(query, named)
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
@@ -104,8 +117,9 @@ def _named_lamp(query: MeterQuery) -> Lamp:
 
 def _known(query: MeterQuery, named: Lamp) -> _Known:
     screen = screen_asked(query.screen)
+    shape = expected_shape(kind_of(query.tube, query.lamp))
     if query.without is None:
-        fit = fit_readings(engine_readings(query.readings, screen), named)
+        fit = fit_lamp(engine_readings(query.readings, screen), named, shape)
         return _Known(_read(query, query.readings, fit, named), fit, screen, None)
     if not isinstance(screen, NoScreen):
         raise NotUnderstoodError(
@@ -126,7 +140,7 @@ def _known(query: MeterQuery, named: Lamp) -> _Known:
             "readings:3.3 at 12 in without:6.0 at 12 in",
             "without",
         ) from error
-    fit = fit_readings(bare, named)
+    fit = fit_lamp(bare, named, shape)
     read = _read(query, query.without, fit, named)
     return _Known(read, fit, FlatScreen(passes.best), passes)
 
@@ -135,7 +149,7 @@ def _read(
     query: MeterQuery, readings: tuple[PlacedReading, ...], fit: MeterFit, named: Lamp
 ) -> LampRead:
     like = named if _is_of_class(query) else None
-    return LampRead(replace(named, own=fit.own), fit, readings, like)
+    return LampRead(fit.lamp(named), fit, readings, like, kind_of(query.tube, query.lamp))
 
 
 def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> str:
@@ -163,7 +177,7 @@ def _values(known: _Known, check: PlaceCheck) -> tuple[Value, ...]:
     values = [
         Value.of("uvi", check.here.uvi, "1"),
         Value.of("place", Estimate.exact(check.here.distance_m), "m"),
-        Value.of("lamp_constant_uvi_m", known.fit.estimate, "1"),
+        _lamp_value(known.fit),
         Value.of("against_class", _about(known.fit.against_class, known.fit), "1"),
     ]
     if check.placement.ends:
@@ -175,8 +189,14 @@ def _values(known: _Known, check: PlaceCheck) -> tuple[Value, ...]:
     return tuple(values)
 
 
+def _lamp_value(fit: MeterFit) -> Value:
+    name = "lamp_strength_uvi_m2" if fit.shape is Shape.POINT else "lamp_constant_uvi_m"
+    return Value.of(name, fit.estimate, "1")
+
+
 def _about(best: float, fit: MeterFit) -> Estimate:
-    return Estimate(best / fit.own.doubt.factor, best, best * fit.own.doubt.factor)
+    factor = fit.estimate.high / fit.estimate.best
+    return Estimate(best / factor, best, best * factor)
 
 
 def _screen_rows(known: _Known, check: PlaceCheck) -> tuple[Row, ...]:

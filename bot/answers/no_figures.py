@@ -3,7 +3,9 @@
 from typing import Protocol
 
 from bot.answers.other_lamp import answer_other_lamp
+from bot.answers.readings import enough_read
 from bot.answers.through_pane import answer_pane
+from bot.language.readings import PlacedReading
 from bot.language.screens import Pane, Screen
 from bot.language.unsure import Unsure
 from bot.language.uv_lamps import UvLamp
@@ -27,11 +29,15 @@ class _AboutUv(Protocol):
 
 
 def answer_without_figures(
-    command: str, query: _AboutUv, kind: UvLamp, context: Context, *, read: bool = False
+    command: str,
+    query: _AboutUv,
+    kind: UvLamp,
+    context: Context,
+    readings: tuple[PlacedReading, ...] | None = None,
 ) -> Reply | None:
-    """Return the answer where no figure holds; ``read``: own readings take its place."""
+    """Return the answer where no figure holds; enough readings of one's own take its place."""
     if isinstance(query.screen, Pane):
         return answer_pane(command, query.screen, context)
-    if kind is UvLamp.T5_HO or read:
+    if kind is UvLamp.T5_HO or enough_read(readings, kind):
         return None
-    return answer_other_lamp(command, kind, query.animal, query.uvi, context)
+    return answer_other_lamp(command, kind, query.animal, query.uvi, context, readings)

@@ -1,14 +1,15 @@
 """A UV lamp without figures, which is every kind but a T5 HO tube: how a meter finds its place."""
 
 from bot.answers.animals import AnimalNotNamedError
-from bot.answers.figures import length, uvi_range
+from bot.answers.figures import length, number, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
+from bot.answers.uv_parts import STANDINGS, UV_CAUTIONS, Wish, wish_asked
 from bot.language.quantities import Units
+from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.reply import Reply, Row
-from calc.uv.placement import COMFORTABLE_MINIMUM_M
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, standing_of
 
 __all__ = ["METER_FIRST", "answer_other_lamp"]
 
@@ -27,6 +28,7 @@ _WHY = {
     UvLamp.LED: "these are new, and one gives quite another UV than the next",
     UvLamp.UNKNOWN: "without its kind and its strength nothing can be worked out",
 }
+_SHOWN = ("4.2", "2.8", "2.0")
 _HOT = (UvLamp.METAL_HALIDE, UvLamp.MERCURY)
 _WARM_UP = (
     "Take the animal out of its light, leave the lamp on for 30 minutes and switch other lamps off."
@@ -47,8 +49,12 @@ def answer_other_lamp(
     animal: str,
     uvi: tuple[float, float] | None,
     context: Context,
+    readings: tuple[PlacedReading, ...] | None = None,
 ) -> Reply:
-    """Answer that there are no figures for this kind, and how to find its distance safely."""
+    """Answer that there are no figures for this kind, and how to find its distance safely.
+
+    ``readings`` are too few to say how its UV falls, but tell of the place they were taken at.
+    """
     wish, units = _wish(animal, uvi, context), context.units
     shows = f"UVI {uvi_range(wish.low, wish.high)}" if wish else "what your animal needs"
     start, nearest = length(_START_M, units), length(COMFORTABLE_MINIMUM_M, units)
@@ -62,6 +68,7 @@ def answer_other_lamp(
         ),
         rows=(
             *((wish.row,) if wish else ()),
+            *(_read_row(reading, wish, units) for reading in readings or ()),
             Row(
                 label="Why no figures",
                 text=f"{_WHY[kind]}. The distances I know are those of "
@@ -75,6 +82,19 @@ def answer_other_lamp(
     )
 
 
+def _read_row(reading: PlacedReading, wish: Wish | None, units: Units) -> Row:
+    at = f"UVI {number(reading.value, 0.01)} at {length(reading.distance.low, units)}"
+    stands = ""
+    if wish:
+        standing = STANDINGS[standing_of(reading.value, wish.low, wish.high)]
+        stands = f": {standing} the wanted {uvi_range(wish.low, wish.high)}"
+    return Row(
+        label="You read",
+        text=f"{at}{stands}, at that place and no other. Read at two more distances, and I can "
+        "say where it may hang",
+    )
+
+
 def _wish(animal: str, uvi: tuple[float, float] | None, context: Context) -> Wish | None:
     """Return the range to aim at; without an animal there is none yet, and the rest holds."""
     try:
@@ -85,7 +105,9 @@ def _wish(animal: str, uvi: tuple[float, float] | None, context: Context) -> Wis
 
 def _steps(kind: UvLamp, shows: str, animal: str, units: Units) -> list[str]:
     start, nearest = length(_START_M, units), length(COMFORTABLE_MINIMUM_M, units)
-    rows = "4.2 at 12 in, 2.9 at 15 in" if units is Units.IN else "4.2 at 30 cm, 2.9 at 38 cm"
+    inches, cm = ("12 in", "15 in", "18 in"), ("30 cm", "38 cm", "46 cm")
+    places = inches if units is Units.IN else cm
+    rows = ", ".join(f"{read} at {at}" for read, at in zip(_SHOWN, places, strict=True))
     ask = f"meter readings:{rows} lamp:{kind.value} animal:{animal or 'bearded dragon'}"
     return [
         _WARM_UP,
@@ -95,6 +117,6 @@ def _steps(kind: UvLamp, shows: str, animal: str, units: Units) -> list[str]:
             f"than that already at {start}? Switch it off: it is too strong for here."
         ),
         *((_HEAT_TOO,) if kind in _HOT else ()),
-        f"Write two or three readings down with their distances, then ask, such as: {ask}",
+        f"Write three readings down with their distances, then ask, such as: {ask}",
         _NO_METER,
     ]

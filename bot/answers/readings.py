@@ -7,27 +7,32 @@ from bot.answers.figures import length, number, percent, uvi, uvi_wanted
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
+from bot.language.uv_lamps import TUBES, UvLamp
 from bot.reply import Row, Table
 from calc.uv.choice import CLASS_STRENGTHS_PERCENT
-from calc.uv.lamp import Fixture, Lamp, lamp_constant
+from calc.uv.lamp import Fixture, Lamp, OwnPoint, lamp_constant, uvi_at
 from calc.uv.meter import (
     HIGHEST_UVI_READ,
     LOWEST_UVI_READ,
     METER_DOUBT,
     MeterFit,
     Reading,
-    fit_readings,
 )
+from calc.uv.point import Shape
 from calc.uv.residuals import Pattern, Suspect
-from calc.uv.screen import Screen
+from calc.uv.screen import NoScreen, Screen
+from calc.uv.shapes import fit_lamp
 
 __all__ = [
     "AGAIN",
     "LampRead",
     "engine_readings",
+    "enough_read",
+    "expected_shape",
     "fit_rows",
     "fit_table",
     "read_lamp",
+    "shape_rows",
 ]
 
 _PATTERNS = {
@@ -38,6 +43,14 @@ _PATTERNS = {
     Pattern.RISING: "they rise in the order you took them",
     Pattern.SCATTERED: "they scatter more than careful readings do",
 }
+_POINT_PATTERNS = {
+    Pattern.TOO_FEW: "two readings fix a small lamp, but cannot show whether one of them is off",
+    Pattern.CONSISTENT: "they agree with one small lamp, as careful readings do",
+    Pattern.NEAR_LOW: "they are low close by, or high far away, for one small lamp",
+    Pattern.NEAR_HIGH: "they are high close by, or low far away, for one small lamp",
+}
+_TO_FIT_A_POINT, _TO_NAME_A_SHAPE = 2, 3
+_AT_THE_FACE_M = 0.01
 _EXAMPLE = "readings:4.2 at 12 in"
 _BY_READINGS = "By your readings, "
 AGAIN = (
@@ -101,6 +114,7 @@ class LampRead:
     fit: MeterFit | None = None
     readings: tuple[PlacedReading, ...] = ()
     like: Lamp | None = None
+    kind: UvLamp = UvLamp.T5_HO
 
     @property
     def contradicts(self) -> bool:
@@ -119,7 +133,8 @@ class LampRead:
         """
         warning, lead = self._far_too_strong(), "If it is right:"
         if self.contradicts:
-            warning = "Your readings do not fit one tube: read again before you move anything."
+            one = "tube" if self.kind in TUBES else "lamp"
+            warning = f"Your readings do not fit one {one}: read again before you move anything."
             lead = "By what you read now:"
         if not warning:
             return answer
@@ -157,10 +172,10 @@ class LampRead:
         return (_set_aside_row(self.fit, self.fit.set_aside, self.readings, units),)
 
     def _far_too_strong(self) -> str:
-        if self.fit is None:
+        if self.fit is None or self.kind not in TUBES:
             return ""
         like, most = (_STRONGEST, _MOST_OF_STRONGEST) if self.like is None else (self.like, _MOST)
-        times = lamp_constant(self.lamp) / lamp_constant(like)
+        times = self._times(like)
         if times <= most:
             return ""
         what = f"T5 HO, {number(like.strength_percent, 0.1)} %"
@@ -174,22 +189,53 @@ class LampRead:
             f"the animal under it, and read again.{slip}"
         )
 
+    def _times(self, like: Lamp) -> float:
+        """Return how many times as strong as a class the lamp is, where it was read."""
+        if isinstance(self.lamp.own, OwnPoint):
+            around_m = self.lamp.own.source.around_m
+            return uvi_at(self.lamp, around_m, NoScreen()) / uvi_at(like, around_m, NoScreen())
+        return lamp_constant(self.lamp) / lamp_constant(like)
+
 
 def read_lamp(
-    lamp: Lamp, readings: Sequence[PlacedReading] | None, screen: Screen, *, is_named: bool
+    lamp: Lamp,
+    readings: Sequence[PlacedReading] | None,
+    screen: Screen,
+    kind: UvLamp = UvLamp.T5_HO,
+    *,
+    is_named: bool,
 ) -> LampRead:
     """Return the lamp with the constant its readings give it, or as it is without readings."""
     if not readings:
         return LampRead(lamp)
-    fit = fit_readings(engine_readings(readings, screen), lamp)
+    fit = fit_lamp(engine_readings(readings, screen), lamp, expected_shape(kind))
     like = replace(lamp, own=None, age_s=None) if is_named else None
-    return LampRead(replace(lamp, own=fit.own), fit, tuple(readings), like)
+    return LampRead(fit.lamp(lamp), fit, tuple(readings), like, kind)
+
+
+def expected_shape(kind: UvLamp) -> Shape:
+    """Return how the UV of a kind of lamp is expected to fall, until readings say otherwise."""
+    return Shape.LINE if kind in TUBES else Shape.POINT
+
+
+def enough_read(readings: Sequence[PlacedReading] | None, kind: UvLamp) -> bool:
+    """Say whether readings take the place of figures for a kind of lamp.
+
+    One place tells the law of a tube; of a small lamp two, and of one that nobody can name three.
+    """
+    places = len({reading.distance.low for reading in readings or ()})
+    if kind in TUBES:
+        return places > 0
+    return places >= (_TO_NAME_A_SHAPE if kind is UvLamp.UNKNOWN else _TO_FIT_A_POINT)
 
 
 def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> tuple[Row, ...]:
     """Return what the readings show: how far they hold, what is odd, what was set aside."""
     few = fit.contradicts and fit.pattern is Pattern.TOO_FEW
-    rows = [Row(label="Your readings", text=_NO_TUBE if few else _PATTERNS[fit.pattern])]
+    told = _NO_TUBE if few else _PATTERNS[fit.pattern]
+    if fit.shape is Shape.POINT:
+        told = _POINT_PATTERNS.get(fit.pattern, told)
+    rows = [Row(label="Your readings", text=told), *shape_rows(fit, units)]
     if fit.set_aside is not None:
         rows[0] = Row(label="The others", text=_PATTERNS[fit.pattern])
     if fit.suspects:
@@ -205,6 +251,23 @@ def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> 
         )
     )
     return tuple(rows)
+
+
+def shape_rows(fit: MeterFit | None, units: Units) -> tuple[Row, ...]:
+    """Return how the UV falls by the readings, where it is not as under the tube expected."""
+    if fit is None or not isinstance(fit.own, OwnPoint):
+        return ()
+    behind = fit.own.source.behind_m
+    where = "its face" if behind < _AT_THE_FACE_M else f"{length(behind, units)} behind its face"
+    found = "so your readings say" if fit.told_by_readings else "taken so for its kind"
+    return (
+        Row(
+            label="How it falls",
+            text=f"as from one small lamp ({found}), its light coming from {where}: a quarter at "
+            "twice that distance. That is no mistake in measuring. If it is a tube after all, "
+            "tell its length",
+        ),
+    )
 
 
 def _fixed(fit: MeterFit) -> str:

@@ -24,6 +24,7 @@ from calc.uv.lamp import (
     Fixture,
     Lamp,
     OwnConstant,
+    OwnPoint,
 )
 from calc.uv.placement import HIGHEST_UVI, Spot, Standing
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
@@ -213,6 +214,8 @@ def lamp_row(
         told.append(f"its strength, fixture and age do not count, {whose} readings hold them")
     if isinstance(tube, TubeStrength) and tube.older_scale:
         told.append(f"“{tube.text}” read as the older scale, the {number(tube.percent)} % class")
+    if isinstance(lamp.own, OwnPoint):
+        return Row(label="Lamp", text="; ".join(told))
     lit = length(lamp.lit_length_m, units)
     own = "as you gave it" if tube_length else "no length given, so the shortest standard tube"
     told.append(f"lit part {lit} ({'as it was read' if kept else own})")

@@ -6,7 +6,7 @@ from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
-from bot.answers.readings import LampRead, read_lamp
+from bot.answers.readings import LampRead, read_lamp, shape_rows
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
@@ -54,7 +54,7 @@ _NEAR = " That is too near for any tube, whatever the UVI: switch it off first."
 
 def answer_uvi(query: UviQuery, context: Context) -> Reply:
     """Answer with the UVI at a distance, against the wanted range."""
-    if none := answer_without_figures("uvi", query, query.kind, context, read=bool(query.readings)):
+    if none := answer_without_figures("uvi", query, query.kind, context, query.readings):
         return none
     told = told_surely(query)
     if told is None:
@@ -62,10 +62,9 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     screen = screen_asked(told.screen)
     named = lamp_asked(query.tube, told.reflector, query.length, query.age)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
-    read = read_lamp(named, query.readings, screen, is_named=is_named)
+    read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     lamp = read.lamp
-    there = uvi_at(lamp, query.distance.low, screen)
-    wish = wish_under(query.animal, query.uvi, there, context)
+    wish = wish_under(query.animal, query.uvi, uvi_at(lamp, query.distance.low, screen), context)
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
     here, units = check.here, context.units
     doubts = doubts_for(lamp, here.distance_m, screen)
@@ -90,6 +89,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
             wish.row,
             lamp_row(lamp, query.tube, query.length, units, query.lamp),
             screen_row_asked(told.screen, screen, here.screen_transmission),
+            *shape_rows(read.fit, units),
             *read.set_aside_rows(units),
             doubt_row(doubts, contradict=read.contradicts),
         ),

@@ -36,7 +36,9 @@ from bot.reply import Reply, Row
 from calc.animals import Subject, animals
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
 from calc.uv.meter import fit_readings, screen_from_readings
+from calc.uv.point import Shape
 from calc.uv.screen import NoScreen
+from calc.uv.shapes import fit_lamp
 
 __all__ = ["drop", "lamp", "screen", "target", "target_told"]
 
@@ -73,10 +75,19 @@ async def lamp(query: LampQuery, context: Context, desk: Desk) -> Reply:
     _check_free(query.name)
     between = screen_asked(query.screen) if query.screen else NoScreen()
     named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, lit_length(query.length))
-    fit = fit_readings(engine_readings(query.readings, between), named)
+    read = engine_readings(query.readings, between)
+    if fit_lamp(read, named, Shape.LINE).shape is Shape.POINT:
+        raise NotUnderstoodError(
+            query.readings[0].text,
+            "readings that fall as under a tube; these fall as in front of a small lamp, for which "
+            "each keeper asks with readings of their own",
+            "server lamp name:Hood A readings:4.2 at 12 in, 2.9 at 15 in",
+            "readings",
+        )
+    fit = fit_readings(read, named)
     kept = OwnLamp(
         name=query.name,
-        constant_uvi_m=fit.own.constant_uvi_m,
+        constant_uvi_m=fit.estimate.best,
         doubt_factor=min(fit.own.doubt.factor, 3.0),
         readings=len(query.readings),
         lit_length_m=named.lit_length_m,

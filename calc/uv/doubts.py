@@ -102,7 +102,7 @@ def doubts_for(lamp: Lamp, distance_m: float, screen: Screen) -> LampDoubts:
     """
     place = (_tape_doubt(lamp, distance_m, screen), *screen_doubts(screen))
     if lamp.own is not None:
-        return LampDoubts((lamp.own.doubt, *place))
+        return LampDoubts((lamp.own.doubt_at(distance_m), *place))
     labels = () if lamp.strength_percent in FITTED_STRENGTHS_PERCENT else (_LABEL_DOUBT,)
     band = age_band(lamp.age_s)
     return LampDoubts(

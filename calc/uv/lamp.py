@@ -2,22 +2,25 @@
 
 One fitted constant carries the class 'T5 HO, 12 %'; everything else scales it. A lamp with a
 constant of its own, from meter readings, answers from that. How far a UVI may be off is in
-``doubts``. Bulbs and compact lamps are not tubes and not here.
+``doubts``. The class holds for T5 HO tubes alone; a small lamp answers from readings or not at all.
 """
 
 from dataclasses import dataclass
 from enum import Enum
+from math import exp
 
 import numpy as np
 from numpy.typing import NDArray
 
-from calc.uncertainty import Doubt
+from calc.uncertainty import Doubt, combined_factor
+from calc.uv.point import PointSource, point_uvi
 from calc.uv.screen import (
     Screen,
     middle_transmission,
     tube_transmission,
 )
-from calc.uv.tube import STANDARD_T5_HO, Real, line_shape
+from calc.uv.together import FARTHEST_APART_M, MOST_TUBES, shape_together
+from calc.uv.tube import STANDARD_T5_HO, Real
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -30,6 +33,7 @@ __all__ = [
     "Fixture",
     "Lamp",
     "OwnConstant",
+    "OwnPoint",
     "age_band",
     "lamp_constant",
     "uvi_at",
@@ -63,6 +67,7 @@ SHORTEST_LIT_M, LONGEST_LIT_M = 0.1, 1.6
 _HOURS_A_DAY = 12.0
 _DAY_S = 86_400.0
 _BURN_IN_H = 100.0
+_NINE_IN_TEN = 1.645
 _HALF_YEAR_S = 182.6 * _DAY_S
 _YEAR_S = 365.25 * _DAY_S
 
@@ -98,22 +103,49 @@ class OwnConstant:
         if not 0.0 < self.constant_uvi_m < 100.0:
             raise OutsideModelError("lamp constant", self.constant_uvi_m, 0.0, 100.0, "UVI m")
 
+    def doubt_at(self, _distance_m: float) -> Doubt:
+        """Return the doubt of the UVI, the same at every distance."""
+        return self.doubt
+
+
+@dataclass(frozen=True, slots=True)
+class OwnPoint:
+    """A small lamp's own law, from readings; ``doubt`` is that of the meter and what is between."""
+
+    source: PointSource
+    doubt: Doubt
+
+    def doubt_at(self, distance_m: float) -> Doubt:
+        """Return the doubt of the UVI at a distance [m], which grows away from what was read."""
+        fit = Doubt(
+            self.doubt.name,
+            exp(_NINE_IN_TEN * self.source.deviation(distance_m)),
+            self.doubt.source,
+        )
+        return Doubt(self.doubt.name, combined_factor((fit, self.doubt)), self.doubt.source)
+
 
 @dataclass(frozen=True, slots=True)
 class Lamp:
     """A tube by label strength [%], fixture, lit length [m], age [s] and, if read, own constant.
 
-    With an own constant, strength, fixture and age no longer count: the readings hold them.
+    With an own constant, strength, fixture and age no longer count: the readings hold them. Of
+    ``count`` equal tubes side by side, ``gap_m`` [m] from middle to middle, the constant is one's;
+    a small lamp with its own point holds all that was lit.
     """
 
     strength_percent: float
     fixture: Fixture
     lit_length_m: float = STANDARD_T5_HO[0].lit_length_m
     age_s: float | None = None
-    own: OwnConstant | None = None
+    own: OwnConstant | OwnPoint | None = None
+    count: int = 1
+    gap_m: float = 0.0
 
     def __post_init__(self) -> None:
         for name, value, low, high, unit in (
+            ("number of tubes", self.count, 1.0, MOST_TUBES, ""),
+            ("gap between the tubes", self.gap_m, 0.0, FARTHEST_APART_M, "m"),
             ("tube strength", self.strength_percent, _WEAKEST_PERCENT, _STRONGEST_PERCENT, "%"),
             ("lit length", self.lit_length_m, SHORTEST_LIT_M, LONGEST_LIT_M, "m"),
             ("age", self.age_s or 0.0, 0.0, 100.0 * _YEAR_S, "s"),
@@ -146,6 +178,8 @@ def lamp_constant(lamp: Lamp) -> float:
     >>> round(lamp_constant(Lamp(6.0, Fixture.PLAIN)), 3)
     0.623
     """
+    if isinstance(lamp.own, OwnPoint):
+        raise ValueError("a small lamp has no constant of a tube")
     if lamp.own is not None:
         return lamp.own.constant_uvi_m
     return (
@@ -154,9 +188,10 @@ def lamp_constant(lamp: Lamp) -> float:
 
 
 def uvi_at(lamp: Lamp, distance_m: Real, screen: Screen) -> Real:
-    """UVI straight under the middle of a tube, facing it.
+    """UVI straight under the middle of a tube, facing it; of several, at the strongest place.
 
-    UVI = C g(d) T(d), g from ``tube.line_shape``, T from ``screen.tube_transmission``
+    UVI = C g(d) T(d), g from ``together.shape_together``, T from ``screen.tube_transmission``;
+    UVI = K/(d + d₀)² T(d) for a small lamp
 
     Parameters
     ----------
@@ -173,7 +208,7 @@ def uvi_at(lamp: Lamp, distance_m: Real, screen: Screen) -> Real:
     -----
     Off the middle it is less; a curved reflector near the tube is not modelled. Raises
     OutsideModelError outside the range.
-    Source: keitz1971; line_through_weave; uv_distance_rows.
+    Source: keitz1971; line_source; line_through_weave; uv_distance_rows; inverse_square.
 
     Examples
     --------
@@ -182,10 +217,17 @@ def uvi_at(lamp: Lamp, distance_m: Real, screen: Screen) -> Real:
     4.48
     """
     _check_distance(distance_m)
-    bare = lamp_constant(lamp) * line_shape(distance_m, lamp.lit_length_m)
+    bare = _bare(lamp, distance_m)
     if isinstance(distance_m, float):
         return bare * middle_transmission(screen, distance_m, lamp.lit_length_m)
     return bare * tube_transmission(screen, distance_m, lamp.lit_length_m)
+
+
+def _bare(lamp: Lamp, distance_m: Real) -> Real:
+    if isinstance(lamp.own, OwnPoint):
+        return point_uvi(lamp.own.source, distance_m)
+    shape = shape_together(distance_m, lamp.lit_length_m, lamp.count, lamp.gap_m)
+    return lamp_constant(lamp) * shape
 
 
 def _check_distance(distance_m: float | NDArray[np.float64]) -> None:

@@ -5,7 +5,7 @@ What a pattern in the rest may mean is listed, never corrected for.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from math import exp, log
 
 import numpy as np
@@ -13,7 +13,17 @@ from numpy.typing import NDArray
 
 from calc.uncertainty import Doubt, Estimate, combined_factor
 from calc.uv.doubts import Cause, screen_doubts
-from calc.uv.lamp import FARTHEST_M, NEAREST_M, Lamp, OwnConstant, lamp_constant, uvi_at
+from calc.uv.lamp import (
+    FARTHEST_M,
+    NEAREST_M,
+    SHORTEST_LIT_M,
+    Lamp,
+    OwnConstant,
+    OwnPoint,
+    lamp_constant,
+    uvi_at,
+)
+from calc.uv.point import Shape
 from calc.uv.residuals import (
     Pattern,
     Suspect,
@@ -31,10 +41,12 @@ __all__ = [
     "HIGHEST_UVI_READ",
     "LOWEST_UVI_READ",
     "METER_DOUBT",
+    "NINE_IN_TEN",
     "MeterFit",
     "Reading",
     "fit_readings",
     "screen_from_readings",
+    "weights_of",
 ]
 
 METER_DOUBT = Doubt(Cause.READINGS, 1.15, "uv_meter_judgement")
@@ -53,7 +65,8 @@ DISPLAY_UVI = 0.06
 Source: uv_meter_judgement.
 """
 _TAPE_M = 0.005
-_NINE_IN_TEN = 1.645
+NINE_IN_TEN = 1.645
+"""Standard deviations of a normal that hold nine cases in ten."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,12 +91,13 @@ class MeterFit:
     """A lamp's own constant and how the readings stand to it.
 
     ``fit`` is the doubt of the constant from the readings alone, without the meter's own;
-    ``ratios`` are read over computed, in the order given; ``set_aside`` the index of a wild
+    ``shape`` is the law that was fitted, ``told_by_readings`` where they chose it against the
+    other. ``ratios`` are read over computed, in the order given; ``set_aside`` the index of a wild
     one; ``contradicts``: the others are so far apart that no tube gives them; ``against_class``
     the constant over that of the class named.
     """
 
-    own: OwnConstant
+    own: OwnConstant | OwnPoint
     fit: Doubt
     ratios: tuple[float, ...]
     set_aside: int | None
@@ -91,12 +105,24 @@ class MeterFit:
     pattern: Pattern
     suspects: tuple[Suspect, ...]
     against_class: float
+    shape: Shape = Shape.LINE
+    told_by_readings: bool = False
 
     @property
     def estimate(self) -> Estimate:
-        """The constant [UVI m] with its range."""
-        best, factor = self.own.constant_uvi_m, self.own.doubt.factor
+        """The constant of a tube [UVI m], or a small lamp's strength [UVI m²], with its range."""
+        if isinstance(self.own, OwnPoint):
+            best = self.own.source.strength_uvi_m2
+            factor = self.own.doubt_at(self.own.source.around_m).factor
+        else:
+            best, factor = self.own.constant_uvi_m, self.own.doubt.factor
         return Estimate(best / factor, best, best * factor)
+
+    def lamp(self, named: Lamp) -> Lamp:
+        """Return the lamp as named with what its readings say in place of its class."""
+        if isinstance(self.own, OwnPoint):
+            return replace(named, lit_length_m=SHORTEST_LIT_M, own=self.own, count=1, gap_m=0.0)
+        return replace(named, own=self.own)
 
 
 def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
@@ -129,7 +155,7 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     >>> from calc.uv.lamp import Fixture
     >>> lamp = Lamp(12.0, Fixture.POLISHED)
     >>> fit = fit_readings([Reading(0.30, 6.9), Reading(0.40, 4.6)], lamp)
-    >>> round(fit.own.constant_uvi_m, 2), fit.set_aside
+    >>> round(fit.estimate.best, 2), fit.set_aside
     (1.75, None)
     """
     if not 1 <= len(readings) <= MOST_READINGS:
@@ -144,7 +170,7 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     residuals = logs - best
     fit = Doubt(
         Cause.READINGS,
-        exp(_NINE_IN_TEN * deviation_of_mean(residuals[kept], weights[kept])),
+        exp(NINE_IN_TEN * deviation_of_mean(residuals[kept], weights[kept])),
         "birge1932",
     )
     pattern = pattern_of(residuals[kept], weights[kept], apart[kept], kept)
@@ -202,20 +228,26 @@ def screen_from_readings(
         fit_readings([Reading(r.distance_m, r.uvi) for r in readings], lamp)
         for readings in (bare, screened)
     )
-    passed = with_it.own.constant_uvi_m / without.own.constant_uvi_m
+    passed = with_it.estimate.best / without.estimate.best
     factor = combined_factor((without.fit, with_it.fit))
     if passed > factor:
         raise OutsideModelError("screen transmission", passed, 0.0, 1.0, "")
     return Estimate(min(passed / factor, 1.0), min(passed, 1.0), min(passed * factor, 1.0))
 
 
+def weights_of(readings: Sequence[Reading], lamp: Lamp) -> NDArray[np.float64]:
+    """Return 1/variance [1] of each reading's logarithm, repeat, display and tape together."""
+    unit = _of_constant(lamp, 1.0)
+    logs = np.array([log(r.uvi / uvi_at(unit, r.distance_m, r.screen)) for r in readings])
+    return _weights(unit, readings, logs)
+
+
 def _of_constant(lamp: Lamp, constant_uvi_m: float) -> Lamp:
-    own = OwnConstant(constant_uvi_m, METER_DOUBT)
-    return Lamp(lamp.strength_percent, lamp.fixture, lamp.lit_length_m, own=own)
+    return replace(lamp, age_s=None, own=OwnConstant(constant_uvi_m, METER_DOUBT))
 
 
 def _of_class(lamp: Lamp) -> Lamp:
-    return Lamp(lamp.strength_percent, lamp.fixture, lamp.lit_length_m)
+    return replace(lamp, age_s=None, own=None)
 
 
 def _weights(

@@ -14,6 +14,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from calc.uv.lamp import NEAREST_M, Lamp, lamp_constant
 from calc.uv.screen import FlatScreen, Screen, Weave, passed_by_weave
+from calc.uv.together import MOST_TUBES
 from calc.uv.tube import parallel_per_flux
 from calc.validity import OutsideModelError
 
@@ -27,7 +28,6 @@ __all__ = [
     "uvi_field",
 ]
 
-MOST_TUBES = 4
 _TINY_M = 1e-9
 _CACHED_POINTS = 8192
 

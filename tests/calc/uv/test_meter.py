@@ -42,7 +42,7 @@ def test_perfect_readings_give_their_lamp_back(
 ) -> None:
     lamp = own_lamp(constant, length)
     fit = fit_readings(read(lamp, np.array(distances), screen), lamp)
-    assert fit.own.constant_uvi_m == pytest.approx(constant, rel=1e-9)
+    assert fit.estimate.best == pytest.approx(constant, rel=1e-9)
     assert fit.set_aside is None
     assert fit.pattern in (Pattern.CONSISTENT, Pattern.TOO_FEW)
     assert fit.ratios == pytest.approx([1.0] * len(distances))
@@ -73,7 +73,7 @@ def test_one_wild_reading_is_set_aside_and_named(
     readings[wild] = Reading(readings[wild].distance_m, readings[wild].uvi * factor)
     fit = fit_readings(readings, LAMP)
     assert fit.set_aside == wild
-    assert fit.own.constant_uvi_m == pytest.approx(lamp_constant(LAMP), rel=1e-9)
+    assert fit.estimate.best == pytest.approx(lamp_constant(LAMP), rel=1e-9)
     assert fit.ratios[wild] == pytest.approx(factor)
     assert suspect in fit.suspects
 
@@ -97,7 +97,7 @@ def test_the_fit_holds_the_truth_about_nine_times_in_ten() -> None:
             for r in read(LAMP, FIVE)
         ]
         fit = fit_readings(readings, LAMP)
-        off = fit.own.constant_uvi_m / lamp_constant(LAMP)
+        off = fit.estimate.best / lamp_constant(LAMP)
         held += 1.0 / fit.fit.factor <= off <= fit.fit.factor
     assert 0.85 <= held / 300 <= 0.99
 

@@ -24,7 +24,7 @@ def test_rounding_of_a_weak_reading_is_no_contradiction(distance_m: float, digit
     fit = fit_readings([*shown(WEAK, (0.2, 0.25, 0.3)), weak], WEAK)
     assert not fit.contradicts
     assert fit.set_aside is None
-    assert fit.own.constant_uvi_m == pytest.approx(lamp_constant(WEAK), rel=0.1)
+    assert fit.estimate.best == pytest.approx(lamp_constant(WEAK), rel=0.1)
 
 
 @pytest.mark.parametrize(
