@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
-from calc.animals import Animal, animals
+from calc.animals import Animal, Subject, animals
 from calc.limit_figures import JUDGEMENT, Limit, Limits, by_rule, filled, rows, rules
 from calc.uncertainty import Estimate
 
@@ -22,6 +22,8 @@ __all__ = [
     "limits_of",
     "passed",
     "soonest",
+    "target_past",
+    "under_uvi",
 ]
 
 
@@ -112,6 +114,17 @@ def limits_of(animal: Animal, *, is_pale_or_young: bool = False) -> Limits:
     return _with_uvi(limits, _highest_uvi(usual, is_pale_or_young))
 
 
+def under_uvi(limits: Limits, high: float, key: str = JUDGEMENT) -> Limits:
+    """Return the limits with another highest UV index [1], where that is the more careful one.
+
+    Source: limits_judgement.
+    """
+    known = limits.uvi_high
+    if known is not None and known.value <= high:
+        return limits
+    return _with_uvi(limits, Limit(high, key))
+
+
 def any_limits() -> Limits:
     """Return what holds for an animal that was not named: where nearly every animal is harmed.
 
@@ -150,6 +163,43 @@ def passed(limits: Limits, met: Met) -> tuple[Passed, ...]:
     """
     found = (*_heat(limits, met), *_cold(limits, met), *_things(limits, met), *_light(limits, met))
     return tuple(sorted(found, key=lambda p: p.due.value))
+
+
+def target_past(limits: Limits, subject: Subject, low: float, high: float) -> Limit | None:
+    """Return the limit that a target would pass, or None where it stays within.
+
+    Parameters
+    ----------
+    limits : whose
+    subject : what the target is of
+    low, high : its ends, in the target's own unit [degC, UV index 1 or h]
+
+    Returns
+    -------
+    Limit or None
+
+    Notes
+    -----
+    Source: limits_judgement.
+    """
+    coolest, warmest = limits.night_c, limits.caution_c
+    match subject:
+        case Subject.UVI:
+            return limits.uvi_now if high >= limits.uvi_now.value else None
+        case Subject.BASKING_SURFACE | Subject.WARM_AIR:
+            coolest, warmest = None, limits.surface_c
+            if warmest is not None and high <= warmest.value:
+                return None
+        case Subject.LIGHT_HOURS:
+            most = Limit(rules()["light_hours"], JUDGEMENT)
+            return most if high >= most.value else None
+        case Subject.COOL_AIR | Subject.NIGHT_FLOOR | Subject.NIGHT_HEAT_OFF:
+            pass
+        case _:
+            return None
+    if coolest is not None and low < coolest.value:
+        return coolest
+    return warmest if warmest is not None and high >= warmest.value else None
 
 
 def soonest(found: Iterable[Passed]) -> Due | None:

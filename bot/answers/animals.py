@@ -10,6 +10,7 @@ from bot.language.names import closest
 from bot.language.shown import shown
 from bot.preferences import Context
 from calc.animals import Animal, Subject, Target, animals, common_names, find
+from calc.limits import limits_of, target_past
 from calc.sources import source
 
 __all__ = [
@@ -20,6 +21,7 @@ __all__ = [
     "doubtful_rows",
     "known_by",
     "of_animal",
+    "wanted_of",
 ]
 
 GROUPS_OWN = "groups_own"
@@ -91,13 +93,22 @@ def _perhaps_meant(wish: str) -> list[str]:
 
 
 def _with_own(animal: Animal, own: Own) -> Animal:
+    limits = limits_of(animal)
     targets: dict[str, Any] = {
         _FIELDS[x.subject]: Target(
             x.low, x.best, x.high, GROUPS_OWN, f"set on {calendar_day(x.set_on)}"
         )
         for x in own.targets_of(animal.slug)
+        # One that passes a limit counts for nothing, however long it has been kept.
+        if target_past(limits, x.subject, x.low, x.high) is None
     }
     return replace(animal, **targets) if targets else animal
+
+
+def wanted_of(animal: Animal, subject: Subject) -> Target | None:
+    """Return an animal's target of a kind, or None where it is not known."""
+    target: Target | None = getattr(animal, _FIELDS[subject])
+    return target
 
 
 def of_animal(animal: Animal) -> str:

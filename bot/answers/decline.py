@@ -14,6 +14,7 @@ from bot.answers.figures import (
     uvi_wanted,
 )
 from bot.answers.linking import page_links, source_lines
+from bot.answers.uv_limits import uv_alarms
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
 from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Ticks
 from bot.language.errors import NotUnderstoodError
@@ -44,7 +45,9 @@ def answer_decline(query: DeclineQuery, context: Context) -> Reply:
     """Answer from dated readings, or without them by what is common practice."""
     if query.readings:
         wish = wish_asked(query.animal, query.uvi, context)
-        return _by_readings(query.readings, wish, context)
+        reply, now = _by_readings(query.readings, wish, context)
+        alarms = uv_alarms(now, query.animal, wish.high, context)
+        return reply.model_copy(update={"alarms": alarms})
     return by_age(query.lamp, query.age.low if query.age else None, context)
 
 
@@ -61,7 +64,10 @@ def _refuse_tomorrow(readings: Sequence[TypedReading]) -> None:
         )
 
 
-def _by_readings(readings: Sequence[TypedReading], wish: Wish, context: Context) -> Reply:
+def _by_readings(
+    readings: Sequence[TypedReading], wish: Wish, context: Context
+) -> tuple[Reply, Estimate]:
+    """Return the reply, and the UV index of the last day that was read."""
     _refuse_tomorrow(readings)
     if wish.low <= 0.0:
         raise NotUnderstoodError(
@@ -69,7 +75,7 @@ def _by_readings(readings: Sequence[TypedReading], wish: Wish, context: Context)
         )
     seen = [DatedReading(float(r.day.toordinal()), r.value) for r in readings]
     found = decline_of(seen, wish.low)
-    return Reply(
+    reply = Reply(
         command="decline",
         status="ok",
         title=f"How the tube fades, for {wish.whom}",
@@ -99,6 +105,7 @@ def _by_readings(readings: Sequence[TypedReading], wish: Wish, context: Context)
         sources=source_lines((*wish.sources, *_READ)),
         picture=Picture.later(_picture, seen, found, wish),
     )
+    return reply, found.now
 
 
 def _answer(found: Decline, wish: Wish) -> str:

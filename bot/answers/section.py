@@ -8,6 +8,7 @@ from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.section_layout import Layout, layout
 from bot.answers.section_picture import section_picture
+from bot.answers.uv_limits import uv_alarms
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -23,7 +24,7 @@ from bot.queries.uv_depth import SectionQuery
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
 from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, field_doubts, patches
-from calc.uv.placement import COMFORTABLE_MINIMUM_M, SAFE_MINIMUM_M
+from calc.uv.placement import COMFORTABLE_MINIMUM_M
 from calc.uv.section import uvi_field
 
 __all__ = ["answer_section"]
@@ -55,7 +56,7 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
         command="section",
         status="ok",
         title=f"Where the UV goes, for {wish.whom}",
-        answer=_near(query.distance.low, units) + _answer(found, wish),
+        answer=_answer(found, wish),
         values=_values(found, room),
         rows=(
             Row(label="Set-up", text=_setup(room, query.tubes, units)),
@@ -77,21 +78,13 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
         picture=Picture.later(_picture, room, found, wish, table, units),
+        alarms=uv_alarms(found.strongest.uvi, query.animal, wish.high, context),
     )
 
 
 def _picture(room: Layout, found: Patches, wish: Wish, table: Table, units: Units) -> Picture:
     alt = _alt(table, found, wish, _end_view(room, units))
     return section_picture(room, found, wish, alt, units)
-
-
-def _near(distance_m: float, units: Units) -> str:
-    if distance_m >= SAFE_MINIMUM_M:
-        return ""
-    return (
-        f"{length(distance_m, units)} is too near for any tube: switch it off, and make it at "
-        f"least {length(COMFORTABLE_MINIMUM_M, units)}. "
-    )
 
 
 def _answer(found: Patches, wish: Wish) -> str:

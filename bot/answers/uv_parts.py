@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
 from bot.answers.figures import length, number, percent, uvi_range, uvi_wanted
+from bot.answers.uv_limits import check_it_cannot_harm
 from bot.kept.group import OwnLamp
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
@@ -94,7 +95,7 @@ class Wish:
 def wish_asked(animal: str, uvi: tuple[float, float] | None, context: Context) -> Wish:
     """Return the range that was given, or else the animal's own."""
     if uvi is not None:
-        return _wish_given(uvi)
+        return _wish_given(uvi, animal, context)
     kept = animal_asked(animal, context)
     if kept.uvi is None:
         raise NotUnderstoodError(
@@ -115,7 +116,7 @@ def wish_asked(animal: str, uvi: tuple[float, float] | None, context: Context) -
     )
 
 
-def _wish_given(uvi: tuple[float, float]) -> Wish:
+def _wish_given(uvi: tuple[float, float], animal: str, context: Context) -> Wish:
     low, high = uvi
     if not 0.0 < high <= HIGHEST_UVI:
         raise NotUnderstoodError(
@@ -128,6 +129,7 @@ def _wish_given(uvi: tuple[float, float]) -> Wish:
     if low == high:
         low, high = max(0.0, low - _ABOUT_UVI), min(high + _ABOUT_UVI, HIGHEST_UVI)
         told = f"about UVI {uvi_wanted(uvi[0])}, taken as {uvi_range(low, high)}"
+    check_it_cannot_harm((low, high), animal, context)
     return Wish(low, high, "the animal", Row(label="Wanted", text=told), ())
 
 

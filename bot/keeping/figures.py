@@ -5,7 +5,7 @@ from contextlib import contextmanager
 
 from pydantic import ValidationError
 
-from bot.answers.animals import animal_asked
+from bot.answers.animals import animal_asked, of_animal, wanted_of
 from bot.answers.figures import (
     calendar_day,
     hours,
@@ -33,7 +33,8 @@ from bot.language.screens import Blocks, Passes, read_screen
 from bot.preferences import Context
 from bot.queries.server import DropQuery, LampQuery, ScreenQuery, TargetQuery
 from bot.reply import Reply, Row
-from calc.animals import Subject, animals
+from calc.animals import Animal, Subject, animals
+from calc.limits import limits_of, target_past
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
 from calc.uv.meter import fit_readings, screen_from_readings
 from calc.uv.point import Shape
@@ -184,6 +185,7 @@ async def target(query: TargetQuery, context: Context, desk: Desk) -> Reply:
             _RANGES.get(subject, "range:95-110F best:103F"),
             "range",
         ) from error
+    _check_it_cannot_harm(kept, animal, query.range, context)
     replaced = await desk.store.figures.put(server, kept, desk.by)
     await desk.store.boards.look_again(desk.now, server)
     return Reply(
@@ -202,6 +204,35 @@ async def target(query: TargetQuery, context: Context, desk: Desk) -> Reply:
             *_NEXT,
         ),
     )
+
+
+def _check_it_cannot_harm(kept: OwnTarget, animal: Animal, typed: str, context: Context) -> None:
+    """Refuse a target past a limit: a group may aim elsewhere, and nowhere that harms."""
+    limit = target_past(limits_of(animal), kept.subject, kept.low, kept.high)
+    if limit is None:
+        return
+    if kept.subject is Subject.UVI:
+        told = f"UV index {number(limit.value, 0.1)}"
+    elif kept.subject is Subject.LIGHT_HOURS:
+        told = f"{hours(limit.value)} of light"
+    else:
+        told = temperature(limit.value, context.units)
+    raise NotUnderstoodError(
+        typed,
+        f"a range that does not harm {of_animal(animal)}: {told} is its limit here, whatever the "
+        "target (from memory; a reptile vet's word is better)",
+        _own_range(kept, animal),
+        "range",
+    )
+
+
+def _own_range(kept: OwnTarget, animal: Animal) -> str:
+    """Return the animal's own range as it may be typed, else one of the kind."""
+    known = wanted_of(animal, kept.subject)
+    if known is None or kept.subject in _RANGES:
+        return _RANGES.get(kept.subject, "range:75-80F")
+    low, high = (round(c * 1.8 + 32.0) for c in (known.low, known.high))
+    return f"range:{low}-{high}F"
 
 
 @contextmanager

@@ -177,7 +177,12 @@ def _taller(request: Request, refused: Refused) -> Iterator[_Step]:
 
 
 def _longer(request: Request, refused: Refused) -> Iterator[_Step]:
-    lengths = (Obstacle.TUBE_TOO_LONG, Obstacle.NO_TUBE_SHORT_ENOUGH, Obstacle.TOO_SHORT)
+    lengths = (
+        Obstacle.TUBE_TOO_LONG,
+        Obstacle.NO_TUBE_SHORT_ENOUGH,
+        Obstacle.TOO_SHORT,
+        Obstacle.AIR_TOO_WARM,
+    )
     if refused.obstacle not in lengths:
         return
     tube_m = request.owned.length_m or STANDARD_T5_HO[0].face_to_face_m

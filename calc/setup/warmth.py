@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from calc.animals import Animal, Target
+from calc.animals import Animal
 from calc.heat.enclosure import (
     MOST_RISE_K,
     Enclosure,
@@ -16,6 +16,7 @@ from calc.heat.enclosure import (
 from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
 from calc.heat.wattages import Family, next_step_up
+from calc.limits import limits_of
 from calc.setup.light import HEAT_FIXTURE_M
 from calc.uncertainty import Estimate
 from calc.validity import OutsideModelError
@@ -111,7 +112,7 @@ def plan_warmth(
     watts = _watts(first, owned_w)
     need = _need(animal, box, room_c)
     held = None if watts is None else _held(box, watts, place, room_c)
-    air = _air(animal.cool_air_c, held)
+    air = _air(animal, held)
     night = None if night_c is None else night_plan(animal, night_c)
     short = _short(need, watts, place, air, kind)
     return WarmthPlan(
@@ -174,7 +175,11 @@ def _air_by(box: Enclosure, inside_w: float, room_c: float) -> Estimate:
         return Estimate.exact(room_c + MOST_RISE_K)
 
 
-def _air(cool: Target | None, held: Estimate | None) -> Air:
+def _air(animal: Animal, held: Estimate | None) -> Air:
+    """Return how the air held stands; what passes a limit is too warm, whatever the target."""
+    cool, caution = animal.cool_air_c, limits_of(animal).caution_c
+    if held is not None and caution is not None and held.best >= caution.value:
+        return Air.TOO_WARM
     if cool is None or held is None:
         return Air.UNKNOWN
     if held.low > cool.high:

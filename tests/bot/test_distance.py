@@ -100,7 +100,7 @@ def test_the_reverse_question_says_which_way_to_move(
 
 
 def test_a_place_too_near_is_never_called_right(anyone: Preferences) -> None:
-    reply = ask("uvi distance:4in tube:2% reflector:plain screen:none uvi:1-20", anyone)
+    reply = ask("uvi distance:4in tube:2% reflector:plain screen:none uvi:1-10", anyone)
     assert "too near to be safe" in reply.steps[0]
 
 

@@ -47,6 +47,13 @@ async def test_settings_are_shown_changed_and_taken_away(ok: Ask, ask: Ask) -> N
         "server target animal:bearded dragon of:basking range:95",
         "server target animal:bearded dragon of:basking range:900F",
         "server target animal:bearded dragon of:uvi range:3-99",
+        # Past a limit of the animal, and no further than any other may have it.
+        "server target animal:leopard gecko of:uvi range:1-5",
+        "server target animal:bearded dragon of:basking range:100-115F",
+        "server target animal:crested gecko of:warm range:85-90F",
+        "server target animal:ackie of:cool range:85-92F",
+        "server target animal:royal python of:night floor range:60-70F",
+        "server target animal:corn snake of:hours range:12-20h",
         "server target animal:bearded dragon of:basking range:95-110F best:200F",
         "server remove",
         "server remove lamp:Nothing",
