@@ -65,7 +65,7 @@ def test_a_list_that_cannot_be_read_is_refused(wrong: str, anyone: Preferences) 
 
 
 def test_where_nothing_fits_the_answer_says_so(anyone: Preferences) -> None:
-    reply = ask("card uvi:18-20 tubes:2% screens:60%", anyone)
+    reply = ask("card uvi:9.5-10.5 tubes:2% screens:60%", anyone)
     assert reply.status == "ok"
     assert "None of these" in reply.answer
     assert reply.values == ()
