@@ -5,7 +5,6 @@ A target that is ``None`` is not known here. Body temperatures from the literatu
 from surface targets: a basking surface is normally several kelvin above the body it warms.
 """
 
-import re
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -25,7 +24,6 @@ __all__ = [
     "Zone",
     "animals",
     "common_names",
-    "find",
     "zones",
 ]
 
@@ -113,7 +111,6 @@ class Animal:
     slug: str
     name: str
     scientific: str
-    aliases: tuple[str, ...]
     basking: bool
     zone: Zone | None
     uvi: Target | None
@@ -165,48 +162,9 @@ def animals() -> dict[str, Animal]:
     return dict(sorted(rows.items()))
 
 
-def find(name: str) -> Animal | None:
-    """Return the animal of this name, alias, scientific name or plural, or None.
-
-    Case, hyphens, apostrophes and spacing do not count.
-
-    Examples
-    --------
-    >>> find("Beardies").name
-    'bearded dragon'
-    >>> find("dragon") is None
-    True
-    """
-    return _index().get(_plain(name))
-
-
 def common_names() -> tuple[str, ...]:
     """Return the first name of every animal, for lists and suggestions."""
     return tuple(animal.name for animal in animals().values())
-
-
-@cache
-def _index() -> dict[str, Animal]:
-    index: dict[str, Animal] = {}
-    for animal in animals().values():
-        for name in (animal.slug, animal.name, animal.scientific, *animal.aliases):
-            for form in _forms(_plain(name)):
-                if index.setdefault(form, animal) is not animal:
-                    raise ValueError(f"{form!r} names two animals")
-    return index
-
-
-def _plain(name: str) -> str:
-    kept = re.sub(r"[^a-z ]", "", re.sub(r"[-_\s]+", " ", name.casefold()))
-    return re.sub(r"\s+", " ", kept).strip()
-
-
-def _forms(name: str) -> tuple[str, ...]:
-    """Return a plain name with its English plurals."""
-    plurals = [name + "s", name + "es"]
-    if name.endswith("y"):
-        plurals.append(name[:-1] + "ies")
-    return (name, *plurals)
 
 
 def _animal(slug: str, row: Mapping[str, Any]) -> Animal:
@@ -215,7 +173,6 @@ def _animal(slug: str, row: Mapping[str, Any]) -> Animal:
         slug=slug,
         name=row["name"],
         scientific=row["scientific"],
-        aliases=tuple(row["aliases"]),
         basking=row["basking"],
         zone=zone,
         uvi=_target(row, Subject.UVI),

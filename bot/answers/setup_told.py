@@ -1,6 +1,5 @@
 """A set-up as it was told: each thing with the words it came from, options before words."""
 
-from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from typing import Generic, TypeVar
@@ -8,14 +7,16 @@ from typing import Generic, TypeVar
 from bot.language.hearing import Ask, Fact, FactName, Heard, hear
 from bot.language.hearing.facts import LampKind, Lid, Placement, Thermometer
 from bot.language.lamps import Fixture, OtherLamp, TubeStrength
+from bot.language.hearing.lexicon import Mark, Names
 from bot.language.quantities import Measure
 from bot.language.screens import NoScreen, Pane, Screen
 from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
 from bot.queries.options import Query
-from calc.animals import animals
+from calc.name_index import word_index
+from calc.naming import Found, Known, Several, Unplaced, WithoutTargets, names_in
 
-__all__ = ["Said", "Told", "heard_in", "names_an_animal", "told_by"]
+__all__ = ["Said", "Told", "heard_in", "kept_names", "names_an_animal", "told_by"]
 
 Kind = TypeVar("Kind")
 
@@ -188,7 +189,7 @@ class Told:
 @lru_cache(maxsize=1)
 def heard_in(words: str) -> Heard:
     """Return what free words tell; they are heard to find their question, and to answer it."""
-    return hear(words, known_animals())
+    return hear(words, kept_names())
 
 
 def told_by(words: str, query: Query) -> Told:
@@ -211,8 +212,9 @@ def told_by(words: str, query: Query) -> Told:
 
 
 def names_an_animal(words: str) -> bool:
-    """Say whether free words name an animal, by any of its names."""
-    return bool(hear(words, known_animals()).all(FactName.ANIMAL))
+    """Say whether free words name an animal, of any kind, with figures here or without."""
+    heard = heard_in(words)
+    return any(row.name is FactName.ANIMAL for row in (*heard.facts, *heard.questions))
 
 
 def _said(fact: Fact) -> Said[object]:
@@ -224,11 +226,22 @@ def _typed(value: object) -> str:
 
 
 @cache
-def known_animals() -> dict[str, str]:
-    """Return every name and alias with the name to report."""
-    rows: Iterable[tuple[str, str]] = (
-        (alias, animal.name)
-        for animal in animals().values()
-        for alias in (animal.name, animal.scientific, *animal.aliases)
-    )
-    return dict(rows)
+def kept_names() -> Names:
+    """Return the names of animals as hearing wants them."""
+    return Names(_marks, word_index()[1])
+
+
+def _marks(text: str, ordinary: frozenset[str]) -> list[Mark]:
+    return [_mark(found) for found in names_in(text, ordinary)]
+
+
+def _mark(found: Found) -> Mark:
+    kind, value = "animal", ""
+    match found.what:
+        case Known(name=name) | WithoutTargets(name=name):
+            value = name
+        case Several(candidates=candidates):
+            kind, value = "kin", "|".join(candidate.name for candidate in candidates)
+        case Unplaced(words=words):
+            kind, value = "strange", words
+    return Mark(kind, value, found.start, found.end, found.slip)

@@ -157,13 +157,17 @@ class Fact:
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """One thing that was said unclearly, and the question that would settle it."""
+    """One thing that was said unclearly, and the question that would settle it.
+
+    ``among`` are the values it may have, where they can be counted.
+    """
 
     name: FactName
     question: str
     words: str
     start: int
     end: int
+    among: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 import re
 
 from bot.language.hearing.figures import Figure, figures_of, told_once
-from bot.language.hearing.lexicon import Mark, animal_phrases, known_phrases, marks_of, tokens_of
+from bot.language.hearing.lexicon import Mark, Names, known_phrases, marks_of, tokens_of
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.scene import Scene, Words
 from bot.language.normal import Normal, normal
@@ -25,8 +25,8 @@ _DIGIT = re.compile(r"[0-9]")
 _WORD = re.compile(r"[a-z0-9']+")
 
 
-def laid_out(text: str, animals: tuple[tuple[str, str], ...]) -> Scene:
-    """Return the scene of a text; ``animals`` are pairs of a name or alias and the name."""
+def laid_out(text: str, names: Names) -> Scene:
+    """Return the scene of a text; ``names`` are those of animals that the caller knows."""
     plain = normal(text)
     plain = plain.cut(LONGEST_MESSAGE)
     # Letter by letter where the fold of the whole text changes its length.
@@ -34,10 +34,10 @@ def laid_out(text: str, animals: tuple[tuple[str, str], ...]) -> Scene:
     if len(lower) != len(plain.text):
         lower = "".join(low if len(low := c.lower()) == 1 else c for c in plain.text)
     plain = Normal(lower, plain.origins, text)
-    phrases, named = known_phrases(), animal_phrases(animals)
+    phrases = known_phrases()
     places = tokens_of(lower)
-    animal_marks = marks_of(lower, places, named, phrases.words, _MOST_LOOKED_AT)
-    other_marks = marks_of(lower, places, phrases, named.words, _MOST_LOOKED_AT)
+    animal_marks = names.find(lower, phrases.words)[:_MOST_LOOKED_AT]
+    other_marks = marks_of(lower, places, phrases, names.words, _MOST_LOOKED_AT)
     marks = _without_overlap([*animal_marks, *other_marks])
     with_digits = [(m.start, m.end) for m in marks if _DIGIT.search(lower, m.start, m.end)]
     figures = Placed(told_once(figures_of(lower, with_digits, MOST_FIGURES), lower))

@@ -2,15 +2,15 @@
 
 import re
 import tomllib
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import cache
 from importlib.resources import files
 from itertools import pairwise
 
 from bot.language.hearing.spelling import Spelt, corrected
 
-__all__ = ["Mark", "Phrases", "animal_phrases", "known_phrases", "marks_of", "tokens_of"]
+__all__ = ["Mark", "Names", "Phrases", "known_phrases", "marks_of", "tokens_of"]
 
 _THINGS = frozenset(("lamp", "heat", "tube", "mesh", "lid", "thermometer", "control"))
 _TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)*[0-9]{0,2}|[0-9]+")
@@ -22,13 +22,6 @@ _DRAWN_OUT = re.compile(r"([a-z])\1{2,}")
 _JOINT = re.compile(r"[ \t]*[-:=/]?[ \t]*\Z")
 
 
-# A name may be turned round: chameleon (veiled); python, carpet.
-_JOINT_OF_NAMES = re.compile(r"[ \t]*[-:=/(,]?[ \t]*\Z")
-# Words of names that mean something else after an animal: turtle, box 4 ft; gecko, day 80.
-_NO_NAMES = frozenset(("box", "day"))
-# What people cut short in a name.
-_SHORT = {"tortoise": "tort", "chameleon": "cham"}
-
 
 @dataclass(frozen=True, slots=True)
 class Mark:
@@ -39,6 +32,18 @@ class Mark:
     start: int
     end: int
     slip: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Names:
+    """Names that the caller knows: ``find`` marks them in a text, ``words`` are spelt right.
+
+    A mark of the kind animal has the name as its value, one of the kind kin the names of those
+    that a word may mean, with | between them, and one of the kind strange names none.
+    """
+
+    find: Callable[[str, frozenset[str]], Sequence[Mark]]
+    words: frozenset[str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,27 +86,6 @@ def _numbers(phrase: str, kind: str) -> tuple[str, ...]:
     return (phrase,) if single else (phrase, f"{phrase}s")
 
 
-@lru_cache(maxsize=8)
-def animal_phrases(animals: tuple[tuple[str, str], ...]) -> Phrases:
-    """Return the phrases of animals given as (name or alias, name), with their plurals.
-
-    A last word that several names share, such as gecko, is kept as a hint that must be asked about.
-    """
-    forms: dict[str, tuple[str, str]] = {}
-    for alias, name in animals:
-        for form in _forms(_plain(alias)):
-            forms.setdefault(form, ("animal", name))
-    kin: dict[str, set[str]] = {}
-    for alias, name in animals:
-        kin.setdefault(_plain(alias).split()[-1], set()).add(name)
-    for last, names in kin.items():
-        for form in _forms(last):
-            forms.setdefault(form, ("kin", "|".join(sorted(names))))
-    for last in ("snake", "lizard", "reptile"):
-        forms.setdefault(last, ("kin", ""))
-    return _phrases((form, kind, value) for form, (kind, value) in forms.items())
-
-
 def tokens_of(text: str) -> list[tuple[str, int, int]]:
     """Return the words and numbers of a text with their places."""
     return [(match[0], match.start(), match.end()) for match in _TOKEN.finditer(text)]
@@ -128,12 +112,9 @@ def marks_of(
             continue
         for phrase, kind, value in phrases.by_first[word]:
             run = places[at : at + len(phrase)]
-            joint = _JOINT if kind != "animal" else _JOINT_OF_NAMES
-            if tuple(words[at : at + len(phrase)]) == phrase and _joined(text, run, joint):
+            if tuple(words[at : at + len(phrase)]) == phrase and _joined(text, run):
                 slip = any(word in meant and meant[word].slip for word, _, _ in run)
-                start, last = run[0][1], run[-1][2]
-                closed = text[last : last + 1] == ")" and "(" in text[start:last]
-                found.append(Mark(kind, value, start, last + closed, slip))
+                found.append(Mark(kind, value, run[0][1], run[-1][2], slip))
                 after = at + len(phrase)
                 break
         if len(found) >= most:
@@ -156,26 +137,8 @@ def _meant(words: set[str], phrases: Phrases, also: frozenset[str]) -> dict[str,
     return found
 
 
-def _joined(text: str, run: Sequence[tuple[str, int, int]], joint: re.Pattern[str]) -> bool:
-    return len(run) == 1 or all(joint.match(text, one[2], other[1]) for one, other in pairwise(run))
+def _joined(text: str, run: Sequence[tuple[str, int, int]]) -> bool:
+    return len(run) == 1 or all(
+        _JOINT.match(text, one[2], other[1]) for one, other in pairwise(run)
+    )
 
-
-def _plain(name: str) -> str:
-    return " ".join(re.sub(r"[-_]", " ", name.lower().replace("'", "").replace("’", "")).split())
-
-
-def _forms(name: str) -> tuple[str, ...]:
-    forms = [name, f"{name}s", f"{name}es"]
-    first, _, last = name.rpartition(" ")
-    if first and last in _SHORT:
-        forms += [f"{first} {_SHORT[last]}", f"{first} {_SHORT[last]}s"]
-    if first and first not in _NO_NAMES:
-        forms.append(f"{last} {first}")
-    if name.endswith("y"):
-        forms.append(f"{name[:-1]}ies")
-    if name.endswith("ie"):
-        forms += [f"{name[:-2]}y", f"{name[:-2]}ys"]
-    if "ck" in name:
-        # A slip that leaves four letters, which spelling does not touch: geko.
-        forms.append(name.replace("ck", "k"))
-    return tuple(forms)

@@ -1,6 +1,6 @@
 """Hearing a whole message: every listener in turn, then what is left contradictory."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator
 
 from bot.language.hearing.animals import animals_heard
 from bot.language.hearing.distances import distances
@@ -13,6 +13,7 @@ from bot.language.hearing.laying_out import (
     MOST_MARKS,
     laid_out,
 )
+from bot.language.hearing.lexicon import Names
 from bot.language.hearing.meshes import meshes
 from bot.language.hearing.meters import meter_readings
 from bot.language.hearing.power import controls, thermometers, watts
@@ -44,13 +45,13 @@ _LISTENERS: tuple[Callable[[Scene], Iterator[Fact | Ask]], ...] = (
 _TOO_LONG = "This is more than I can read at once: can you say it shorter?"
 
 
-def hear(text: str, animals: Mapping[str, str]) -> Heard:
+def hear(text: str, names: Names) -> Heard:
     """Return the facts in a free text, and what must be asked.
 
-    ``animals`` maps every name and alias to the name to report. Nothing is guessed: what is
-    unclear becomes a question with the words it is about, and so does a text that is too long.
+    ``names`` are those of animals. Nothing is guessed: what is unclear becomes a question with
+    the words it is about, and so does a text that is too long.
     """
-    scene = laid_out(text[:LONGEST_MESSAGE], tuple(sorted(animals.items())))
+    scene = laid_out(text[:LONGEST_MESSAGE], names)
     said = [row for listen in _LISTENERS for row in listen(scene)]
     facts = [row for row in said if isinstance(row, Fact)]
     questions = [row for row in said if isinstance(row, Ask)]

@@ -226,7 +226,7 @@ def _placements(scene: Scene) -> Iterator[Fact | Ask]:
 def _somebody_is(scene: Scene, over: Mark) -> bool:
     """Say whether it is an animal that is on the mesh, and no lamp."""
     start, _ = scene.clause(over.start)
-    living = scene.before(over.start, frozenset(("animal", "person", "kin")), start)
+    living = scene.before(over.start, frozenset(("animal", "person", "kin", "strange")), start)
     return living is not None or bool(_OTHERS & set(scene.words(start, over.start)))
 
 

@@ -23,7 +23,7 @@ _SHORTEST_DAY_H, _LONGEST_DAY_H = 6, 20
 _LIST_ENTRY = 60
 _AGED = frozenset(("month", "year", "week"))
 _LAMPS = frozenset(("tube", "heat", "lamp"))
-_LIVING = frozenset(("animal", "person", "kin"))
+_LIVING = frozenset(("animal", "person", "kin", "strange"))
 _CHANGED = frozenset(("changed", "replaced", "bought", "installed", "swapped", "got", "new", "put"))
 # A child or somebody else whose age is told.
 _SOMEBODY = re.compile(

@@ -1,0 +1,260 @@
+"""The names of kept animals folded to one spelling, with their plurals, and what each one names.
+
+The names live in ``data/animal_names.toml``, the words around them in ``data/animal_words.toml``.
+"""
+
+import tomllib
+import unicodedata
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+from typing import Any
+
+from calc.animals import animals
+
+__all__ = [
+    "Candidate",
+    "Entry",
+    "Known",
+    "Named",
+    "Several",
+    "Unplaced",
+    "WithoutTargets",
+    "Words",
+    "folded",
+    "index",
+    "word_index",
+    "words_around",
+]
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """An animal with targets here, by its key and its name."""
+
+    slug: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class WithoutTargets:
+    """An animal that is known by name and has no targets here; ``family`` is its part of the list."""
+
+    name: str
+    family: str
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One of several animals that a word may mean; ``slug`` is empty where it has no targets."""
+
+    name: str
+    slug: str
+
+
+@dataclass(frozen=True, slots=True)
+class Several:
+    """A word that several animals share."""
+
+    word: str
+    candidates: tuple[Candidate, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Unplaced:
+    """Words that name no animal of the list, though they may look like one."""
+
+    words: str
+
+
+Named = Known | WithoutTargets | Several | Unplaced
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """What a name means, of how many words it is, and where it counts within running text.
+
+    ``expected``: only where an animal is expected; ``turned``: it is a name turned round.
+    """
+
+    what: Known | WithoutTargets | Several
+    words: int
+    expected: bool = False
+    turned: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """The words around names, by what they do there."""
+
+    in_front: frozenset[str]
+    before: frozenset[str]
+    expected: frozenset[str]
+    plain_slang: frozenset[str]
+    bystanders: frozenset[str]
+    misspelt: Mapping[str, str]
+    kinds: Mapping[str, tuple[str, ...]]
+
+
+# What people cut short in a name.
+_SHORT = {"tortoise": "tort", "chameleon": "cham"}
+# Words of names that mean something else after an animal: turtle, box 4 ft; gecko, day 80.
+_NEVER_TURNED = frozenset(("box", "day"))
+# Shorter words would become others: tort and torte.
+_SHORTEST_GERMAN = 5
+
+
+@cache
+def folded(word: str) -> str:
+    """Return a word without case, accents, apostrophes and hyphens.
+
+    >>> folded("Königs-Python's")
+    'konigspythons'
+    """
+    if word.isascii() and word.isalpha():
+        return word.lower()
+    plain = unicodedata.normalize("NFKD", word.casefold())
+    return "".join(c for c in plain if c.isalnum())
+
+
+@cache
+def words_around() -> Words:
+    """Return the words that may stand around names."""
+    table = _table("animal_words")
+    expected = table["expected"]
+    return Words(
+        in_front=_folded_words(" ".join(table["in_front"].values())),
+        before=_folded_words(expected["before"]),
+        expected=_folded_words(expected["names"]),
+        plain_slang=_folded_words(expected["plain_slang"]),
+        bystanders=frozenset(table["bystanders"]["groups"]),
+        misspelt=table["misspelt"],
+        kinds={kind: tuple(last.split()) for kind, last in table["kinds"].items()},
+    )
+
+
+@cache
+def index() -> Mapping[str, Entry]:
+    """Return what each name means, by its folded words without blanks, in every plural."""
+    found: dict[str, Entry] = {}
+    for form, entry in _entries():
+        found.setdefault(form, entry)
+    return found
+
+
+@cache
+def word_index() -> tuple[frozenset[str], frozenset[str]]:
+    """Return the folded words that names begin with, and all words of names."""
+    first: set[str] = set()
+    every: set[str] = set()
+    for words, _, _ in _rows():
+        for form in (words, *_plurals(words)):
+            first.add(form[0])
+            every.update(form)
+        first.update((words[-1], f"{words[-1]}s"))
+    return frozenset(first), frozenset(every)
+
+
+@cache
+def _rows() -> tuple[tuple[tuple[str, ...], Known | WithoutTargets | Several, str], ...]:
+    """Return every name as its folded words, with what it means and its part of the list."""
+    return tuple(
+        (tuple(map(folded, name.replace("-", " ").replace("&", " ").split())), what, kind)
+        for name, what, kind in _names()
+    )
+
+
+def _entries() -> Iterator[tuple[str, Entry]]:
+    """Yield the names first, then their plurals, so that no plural hides a name."""
+    plurals = []
+    around = words_around()
+    for words, what, kind in _rows():
+        whole = "".join(words)
+        slang = kind == "slang" and words[0] not in around.plain_slang
+        entry = Entry(what, len(words), whole in around.expected or slang)
+        yield whole, entry
+        plurals += [("".join(form), entry) for form in _plurals(words)]
+    yield from plurals
+    for words, what, _ in _rows():
+        if isinstance(what, Known) and len(words) == 2 and words[0] not in _NEVER_TURNED:
+            for end in ("", "s"):
+                yield f"{words[1]}{end}{words[0]}", Entry(what, 2, turned=True)
+
+
+def _plurals(words: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
+    """Yield a folded name with every plural that people make of it."""
+    head, last = words[:-1], words[-1]
+    for end in _ends(last):
+        yield (*head, end)
+    if not head:
+        return
+    if last in _SHORT:
+        yield (*head, _SHORT[last])
+        yield (*head, f"{_SHORT[last]}s")
+    # French and Spanish change the first word, or all of them: geckos à crête, iguanas verdes.
+    for one in ("s", "es"):
+        yield (f"{head[0]}{one}", *words[1:])
+        if len(words) == 2:
+            yield f"{head[0]}{one}", f"{last}s"
+            yield f"{head[0]}{one}", f"{last}es"
+
+
+def _ends(word: str) -> Iterator[str]:
+    """Yield the plurals of a word in English, German, French and Spanish."""
+    yield from (f"{word}s", f"{word}es")
+    if len(word) < _SHORTEST_GERMAN:
+        return
+    yield from (f"{word}n", f"{word}en", f"{word}e")
+    if word.endswith("y"):
+        yield f"{word[:-1]}ies"
+    if word.endswith(("u", "l")):
+        yield f"{word}x"
+
+
+def _names() -> Iterator[tuple[str, Known | WithoutTargets | Several, str]]:
+    """Yield every name with what it means and the part of the list that it stands in."""
+    table = _table("animal_names")
+    known = animals()
+    for slug, row in table["species"].items():
+        here = known.get(slug)
+        if here is not None:
+            yield here.name, Known(slug, here.name), "en"
+            yield here.scientific, Known(slug, here.name), "latin"
+        for language, names in row.items():
+            for name in names:
+                shown = row["en"][0] if language == "slang" else name
+                what = Known(slug, here.name) if here else WithoutTargets(shown, slug)
+                yield name, what, language
+    for slug, names in _table("animal_words")["also_named"].items():
+        for name in names:
+            yield name, Known(slug, known[slug].name), "en"
+    for family, row in table["recognised"].items():
+        for name in row["names"]:
+            yield name, WithoutTargets(name, family), "en"
+    for row in table["ambiguous"]:
+        yield row["name"], Several(row["name"], _candidates(row["candidates"], table)), "en"
+    for word, slugs in _table("animal_words")["also_ambiguous"].items():
+        yield word, Several(word, _candidates(slugs, table)), "en"
+
+
+def _candidates(keys: list[str], table: Mapping[str, Any]) -> tuple[Candidate, ...]:
+    return tuple(_candidate(key, table) for key in keys)
+
+
+def _candidate(key: str, table: Mapping[str, Any]) -> Candidate:
+    part, _, family = key.rpartition(":")
+    if part:
+        return Candidate(table["recognised"][family]["names"][0], "")
+    here = animals().get(key)
+    return Candidate(here.name, key) if here else Candidate(table["species"][key]["en"][0], "")
+
+
+@cache
+def _table(name: str) -> dict[str, Any]:
+    text = (files("calc.data") / f"{name}.toml").read_text(encoding="utf-8")
+    return tomllib.loads(text)
+
+
+def _folded_words(text: str) -> frozenset[str]:
+    return frozenset(folded(word) for word in text.split())

@@ -1,0 +1,332 @@
+"""Which animal a name is: one with targets here, one known without them, one of several, or none.
+
+No name is ever taken for that of another animal: the longest known name wins, and an unknown word
+in front of one makes it a name that is not known (mountain horned dragon).
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import cache, lru_cache
+from typing import NamedTuple
+
+from calc.animals import Animal, animals
+from calc.name_index import (
+    Candidate,
+    Entry,
+    Known,
+    Named,
+    Several,
+    Unplaced,
+    WithoutTargets,
+    folded,
+    index,
+    word_index,
+    words_around,
+)
+
+__all__ = [
+    "Candidate",
+    "Found",
+    "Known",
+    "Named",
+    "Several",
+    "Unplaced",
+    "WithoutTargets",
+    "find",
+    "named",
+    "names_in",
+]
+
+_WORD = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*")
+# French l' stands before a name and is no part of it.
+_ARTICLE = re.compile(r"l['’](?=\w)", re.I)
+_MOST_WORDS = 6
+_JOINED = re.compile(r"[ \t]*[-–'’&]?[ \t]*\Z")
+# A name may be turned round: chameleon (veiled); python, carpet.
+_TURNED = re.compile(r"[ \t]*[-:=/(,]?[ \t]*\Z")
+_IN_FRONT = re.compile(r"(?:[ \t]+|[ \t]*-[ \t]*)\Z")
+_PARTED = re.compile(r"[ \t]*(?:[,.;:!?()\n/|+*=]|-[ \t]|\Z)")
+# Shorter words are too like each other.
+_SHORTEST_SLIP = 6
+_LONGEST_SLIP = 24
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A name found within a text, from ``start`` to ``end``; ``slip`` where a letter was off."""
+
+    what: Named
+    start: int
+    end: int
+    slip: bool = False
+
+
+class _Token(NamedTuple):
+    """A word of the text, folded, and as it was meant."""
+
+    plain: str
+    meant: tuple[str, ...]
+    start: int
+    end: int
+
+
+def find(name: str) -> Animal | None:
+    """Return the animal of this name if it names one with targets, and no other.
+
+    Examples
+    --------
+    >>> find("Beardies").name
+    'bearded dragon'
+    >>> find("dragon") is None
+    True
+    """
+    what = named(name).what
+    return animals()[what.slug] if isinstance(what, Known) else None
+
+
+@lru_cache(maxsize=256)
+def named(name: str) -> Found:
+    """Return what a name means that was given as one, slang and short forms included.
+
+    Examples
+    --------
+    >>> named("rainbow boa").what
+    WithoutTargets(name='rainbow boa', family='rainbow-boa')
+    >>> named("mountain dragon").what
+    Unplaced(words='mountain dragon')
+    """
+    whole = name.strip()
+    key = folded(_ARTICLE.sub("", whole))
+    entry = index().get(key) or index().get(words_around().misspelt.get(key, ""))
+    if entry is not None and not (entry.turned and " " not in whole):
+        return Found(entry.what, 0, len(name))
+    found = [one for one in names_in(name) if not isinstance(one.what, Unplaced)]
+    tokens = tuple(_tokens(name, frozenset()))
+    rest = [t for t in tokens if not any(f.start <= t.start < f.end for f in found)]
+    if len(found) == 1 and all(token.plain in words_around().in_front for token in rest):
+        return found[0]
+    return Found(Unplaced(whole), 0, len(name))
+
+
+def names_in(text: str, ordinary: frozenset[str] = frozenset()) -> tuple[Found, ...]:
+    """Return the names within running text, in order, none overlapping.
+
+    ``ordinary`` are words that are spelt right and no names, beside those of the list.
+
+    Examples
+    --------
+    >>> [one.what.name for one in names_in("tube for my emerald tree boa or a corn snake")]
+    ['emerald tree boa', 'corn snake']
+    """
+    tokens = tuple(_tokens(text, ordinary))
+    first, _ = word_index()
+    found: list[Found] = []
+    after = 0
+    for at, token in enumerate(tokens):
+        if at < after or first.isdisjoint(token.meant):
+            continue
+        hit = _longest(text, tokens, at)
+        if hit is None:
+            continue
+        after = at + hit[1]
+        bound = found[-1].end if found else 0
+        found.append(_placed(text, tokens, at, hit, bound))
+    return _settled(text, tokens, found)
+
+
+def _tokens(text: str, ordinary: frozenset[str]) -> Iterator[_Token]:
+    for match in _WORD.finditer(text):
+        raw, start = match[0], match.start()
+        article = _ARTICLE.match(raw) if raw[0] in "lL" else None
+        if article:
+            raw, start = raw[article.end() :], start + article.end()
+        plain = folded(raw)
+        meant = (plain,) if plain in ordinary else _meant(plain)
+        yield _Token(plain, meant, start, match.end())
+
+
+_Hit = tuple[Entry | None, int, bool]
+
+
+def _longest(text: str, tokens: Sequence[_Token], at: int) -> _Hit | None:
+    """Return the longest name that begins with this token, of how many tokens, and if misspelt.
+
+    Without an entry: the words may be a slip of several names.
+    """
+    for n in range(_joined_to(text, tokens, at), 0, -1):
+        run = tokens[at : at + n]
+        exact = index().get("".join(token.plain for token in run))
+        if exact is not None and _counts(text, tokens, at, n, exact, slip=False):
+            return exact, n, False
+        others = [(i, token) for i, token in enumerate(run) if token.meant != (token.plain,)]
+        if len(others) != 1:
+            continue
+        (place, slipped) = others[0]
+        plain = [token.plain for token in run]
+        near = {}
+        for word in slipped.meant:
+            entry = index().get("".join([*plain[:place], word, *plain[place + 1 :]]))
+            if entry is not None and _counts(text, tokens, at, n, entry, slip=True):
+                near[entry.what] = entry
+        if near:
+            return (next(iter(near.values())) if len(near) == 1 else None), n, True
+    return None
+
+
+def _counts(
+    text: str, tokens: Sequence[_Token], at: int, size: int, entry: Entry, *, slip: bool
+) -> bool:
+    """Say whether a name counts here as the name of an animal."""
+    if size > entry.words:
+        return False
+    if not entry.turned and not _stands_together(text, tokens[at : at + size]):
+        return False
+    if slip and (entry.expected or _is_bystander(entry.what)):
+        return False
+    return not entry.expected or _is_expected(text, tokens, at, size)
+
+
+def _joined_to(text: str, tokens: Sequence[_Token], at: int) -> int:
+    """Return how many tokens from this one on stand close enough to be one name."""
+    last = min(at + _MOST_WORDS, len(tokens))
+    for other in range(at + 1, last):
+        between = text[tokens[other - 1].end : tokens[other].start]
+        if between != " " and not (_TURNED.match(between) or _JOINED.match(between)):
+            return other - at
+    return last - at
+
+
+def _stands_together(text: str, run: Sequence[_Token]) -> bool:
+    return all(
+        _JOINED.match(text[one.end : other.start])
+        for one, other in zip(run, run[1:], strict=False)
+    )
+
+
+def _is_expected(text: str, tokens: Sequence[_Token], at: int, size: int) -> bool:
+    """Say whether an animal is expected here: after my, at the head of a list, as a whole line."""
+    before = tokens[at - 1] if at else None
+    gap = text[before.end : tokens[at].start] if before else text[: tokens[at].start]
+    if before and before.plain in words_around().before and _IN_FRONT.match(gap):
+        return True
+    after = text[tokens[at + size - 1].end :]
+    heads = not gap.strip() and before is None or bool(re.search(r"[,.;:!?()\n/|]\s*\Z", gap))
+    return heads and (_PARTED.match(after) is not None or after.lstrip()[:1].isdigit())
+
+
+def _placed(text: str, tokens: Sequence[_Token], at: int, hit: _Hit, bound: int) -> Found:
+    """Return what was found, or that an unknown word in front makes it another name."""
+    entry, size, slip = hit
+    start, end = tokens[at].start, tokens[at + size - 1].end
+    if entry is None:
+        return Found(Unplaced(text[start:end]), start, end)
+    if entry.turned and text[end : end + 1] == ")" and "(" in text[start:end]:
+        end += 1
+    front = at
+    while front and _makes_another(text, tokens[front - 1], tokens[front], bound):
+        front -= 1
+    if front == at or isinstance(entry.what, WithoutTargets):
+        return Found(entry.what, start, end, slip)
+    start = tokens[front].start
+    return Found(Unplaced(text[start:end]), start, end)
+
+
+def _makes_another(text: str, before: _Token, this: _Token, bound: int) -> bool:
+    """Say whether the word before a name may make it the name of another animal."""
+    if before.start < bound or len(before.plain) < 2:
+        return False
+    if not _IN_FRONT.match(text[before.end : this.start]):
+        return False
+    glued = before.start and text[before.start - 1].isdigit()
+    return not glued and before.plain not in words_around().in_front
+
+
+def _is_bystander(what: Named) -> bool:
+    return isinstance(what, WithoutTargets) and what.family in words_around().bystanders
+
+
+def _settled(text: str, tokens: Sequence[_Token], found: list[Found]) -> tuple[Found, ...]:
+    """Return what was found, a kind of a named animal with it, food and pets left out."""
+    joined: list[Found] = []
+    for one in found:
+        last = joined[-1] if joined else None
+        if last and isinstance(one.what, Several) and not text[last.end : one.start].strip(" -"):
+            whole = Found(last.what, last.start, one.end, last.slip)
+            if not _is_of_kind(last, one.what.word, text):
+                whole = replace(whole, what=Unplaced(text[last.start : one.end]))
+            joined[-1] = whole
+        else:
+            joined.append(one)
+    sure = [one for one in joined if not isinstance(one.what, Several)]
+    kept = [
+        one
+        for one in joined
+        if not isinstance(one.what, Several)
+        or not any(_is_of_kind(other, one.what.word, text) for other in sure)
+    ]
+    return _without_bystanders(text, tokens, kept)
+
+
+def _is_of_kind(one: Found, word: str, text: str) -> bool:
+    """Say whether an animal may be called by this word for a kind: a corn snake the snake."""
+    kinds = words_around().kinds.get(folded(word), (folded(word),))
+    if "*" in kinds or (isinstance(one.what, Known) and _is_among(one.what, word)):
+        return True
+    names = [text[one.start : one.end]]
+    if isinstance(one.what, Known | WithoutTargets):
+        names.append(one.what.name)
+    if isinstance(one.what, Several):
+        names.append(one.what.word)
+    ends = [folded(name.split()[-1].rpartition("-")[2]) for name in names if name.strip()]
+    return any(end.removesuffix("s").endswith(kinds) for end in ends)
+
+
+def _is_among(known: Known, word: str) -> bool:
+    entry = index().get(folded(word))
+    several = entry.what if entry else None
+    return isinstance(several, Several) and any(
+        known.slug == candidate.slug for candidate in several.candidates
+    )
+
+
+def _without_bystanders(
+    text: str, tokens: Sequence[_Token], found: list[Found]
+) -> tuple[Found, ...]:
+    """Leave out food and pets, unless they are all that is named and asked for."""
+    others = [one for one in found if not _is_bystander(one.what)]
+    if others or not found:
+        return tuple(others)
+    kept = []
+    for one in found:
+        before = [token.plain for token in tokens if token.end <= one.start][-2:]
+        if "for" in before or (not before and not text[one.end :].strip(" \n?.!,")):
+            kept.append(one)
+    return tuple(kept)
+
+
+@lru_cache(maxsize=4096)
+def _meant(word: str) -> tuple[str, ...]:
+    """Return the words of names that this one may have been meant to be, else itself."""
+    around = words_around()
+    if word in word_index()[1] or word in around.in_front:
+        return (word,)
+    if word in around.misspelt:
+        return (around.misspelt[word],)
+    if not _SHORTEST_SLIP <= len(word) <= _LONGEST_SLIP:
+        return (word,)
+    from rapidfuzz import process
+    from rapidfuzz.distance import OSA
+
+    words = _by_first().get(word[0], ())
+    near = process.extract(word, words, scorer=OSA.distance, score_cutoff=1, limit=None)
+    return tuple(other for other, _, _ in near) or (word,)
+
+
+@cache
+def _by_first() -> dict[str, tuple[str, ...]]:
+    rows: dict[str, list[str]] = {}
+    for word in sorted(word_index()[1]):
+        if len(word) >= _SHORTEST_SLIP - 1:
+            rows.setdefault(word[0], []).append(word)
+    return {first: tuple(words) for first, words in rows.items()}
