@@ -14,10 +14,14 @@ __all__ = ["Command", "Routed"]
 
 @dataclass(frozen=True, slots=True)
 class Routed:
-    """Another question that was meant, with the texts of its options."""
+    """Another question that was meant, with the texts of its options.
+
+    ``animal_unclear``: an animal was named that could not be told, so none may be taken for it.
+    """
 
     command: str
     given: Mapping[str, str]
+    animal_unclear: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -24,6 +24,7 @@ __all__ = [
     "Words",
     "folded",
     "index",
+    "names_with_targets",
     "word_index",
     "words_around",
 ]
@@ -39,7 +40,7 @@ class Known:
 
 @dataclass(frozen=True, slots=True)
 class WithoutTargets:
-    """An animal that is known by name and has no targets here; ``family`` is its part of the list."""
+    """An animal known by name that has no targets here; ``family`` is its part of the list."""
 
     name: str
     family: str
@@ -75,13 +76,15 @@ Named = Known | WithoutTargets | Several | Unplaced
 class Entry:
     """What a name means, of how many words it is, and where it counts within running text.
 
-    ``expected``: only where an animal is expected; ``turned``: it is a name turned round.
+    ``expected``: only where an animal is expected; ``turned``: it is a name turned round;
+    ``pet_name``: no word in front makes it another (a beardie is no part of a longer name).
     """
 
     what: Known | WithoutTargets | Several
     words: int
     expected: bool = False
     turned: bool = False
+    pet_name: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +93,7 @@ class Words:
 
     in_front: frozenset[str]
     before: frozenset[str]
+    after: frozenset[str]
     expected: frozenset[str]
     plain_slang: frozenset[str]
     bystanders: frozenset[str]
@@ -126,6 +130,7 @@ def words_around() -> Words:
     return Words(
         in_front=_folded_words(" ".join(table["in_front"].values())),
         before=_folded_words(expected["before"]),
+        after=_folded_words(expected["after"]),
         expected=_folded_words(expected["names"]),
         plain_slang=_folded_words(expected["plain_slang"]),
         bystanders=frozenset(table["bystanders"]["groups"]),
@@ -165,6 +170,16 @@ def _rows() -> tuple[tuple[tuple[str, ...], Known | WithoutTargets | Several, st
     )
 
 
+@cache
+def names_with_targets() -> Mapping[str, str]:
+    """Return every name, of any language, of an animal with targets here, and its key."""
+    return {
+        name: what.slug
+        for name, what, kind in _names()
+        if isinstance(what, Known) and kind != "slang"
+    }
+
+
 def _entries() -> Iterator[tuple[str, Entry]]:
     """Yield the names first, then their plurals, so that no plural hides a name."""
     plurals = []
@@ -172,7 +187,8 @@ def _entries() -> Iterator[tuple[str, Entry]]:
     for words, what, kind in _rows():
         whole = "".join(words)
         slang = kind == "slang" and words[0] not in around.plain_slang
-        entry = Entry(what, len(words), whole in around.expected or slang)
+        pet_name = kind == "slang" and len(words) == 1
+        entry = Entry(what, len(words), whole in around.expected or slang, pet_name=pet_name)
         yield whole, entry
         plurals += [("".join(form), entry) for form in _plurals(words)]
     yield from plurals

@@ -7,7 +7,8 @@ in front of one makes it a name that is not known (mountain horned dragon).
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import cache, lru_cache
+from functools import lru_cache
+from itertools import pairwise
 from typing import NamedTuple
 
 from calc.animals import Animal, animals
@@ -24,6 +25,7 @@ from calc.name_index import (
     word_index,
     words_around,
 )
+from calc.name_slips import meant
 
 __all__ = [
     "Candidate",
@@ -46,10 +48,9 @@ _JOINED = re.compile(r"[ \t]*[-–'’&]?[ \t]*\Z")
 # A name may be turned round: chameleon (veiled); python, carpet.
 _TURNED = re.compile(r"[ \t]*[-:=/(,]?[ \t]*\Z")
 _IN_FRONT = re.compile(r"(?:[ \t]+|[ \t]*-[ \t]*)\Z")
+_HEAD = re.compile(r"[,.;:!?()\n/|]\s*\Z")
 _PARTED = re.compile(r"[ \t]*(?:[,.;:!?()\n/|+*=]|-[ \t]|\Z)")
-# Shorter words are too like each other.
-_SHORTEST_SLIP = 6
-_LONGEST_SLIP = 24
+_SHORTEST_PIECE = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,8 +143,8 @@ def _tokens(text: str, ordinary: frozenset[str]) -> Iterator[_Token]:
         if article:
             raw, start = raw[article.end() :], start + article.end()
         plain = folded(raw)
-        meant = (plain,) if plain in ordinary else _meant(plain)
-        yield _Token(plain, meant, start, match.end())
+        words = (plain,) if plain in ordinary else meant(plain)
+        yield _Token(plain, words, start, match.end())
 
 
 _Hit = tuple[Entry | None, int, bool]
@@ -178,13 +179,18 @@ def _counts(
     text: str, tokens: Sequence[_Token], at: int, size: int, entry: Entry, *, slip: bool
 ) -> bool:
     """Say whether a name counts here as the name of an animal."""
-    if size > entry.words:
+    if size > entry.words and (size > entry.words + 1 or _has_crumbs(tokens[at : at + size])):
         return False
     if not entry.turned and not _stands_together(text, tokens[at : at + size]):
         return False
     if slip and (entry.expected or _is_bystander(entry.what)):
         return False
     return not entry.expected or _is_expected(text, tokens, at, size)
+
+
+def _has_crumbs(run: Sequence[_Token]) -> bool:
+    """Say whether pieces of a word are too short to be a name written apart: a noli."""
+    return any(len(token.plain) < _SHORTEST_PIECE for token in run)
 
 
 def _joined_to(text: str, tokens: Sequence[_Token], at: int) -> int:
@@ -198,10 +204,7 @@ def _joined_to(text: str, tokens: Sequence[_Token], at: int) -> int:
 
 
 def _stands_together(text: str, run: Sequence[_Token]) -> bool:
-    return all(
-        _JOINED.match(text[one.end : other.start])
-        for one, other in zip(run, run[1:], strict=False)
-    )
+    return all(_JOINED.match(text[one.end : other.start]) for one, other in pairwise(run))
 
 
 def _is_expected(text: str, tokens: Sequence[_Token], at: int, size: int) -> bool:
@@ -210,9 +213,14 @@ def _is_expected(text: str, tokens: Sequence[_Token], at: int, size: int) -> boo
     gap = text[before.end : tokens[at].start] if before else text[: tokens[at].start]
     if before and before.plain in words_around().before and _IN_FRONT.match(gap):
         return True
-    after = text[tokens[at + size - 1].end :]
-    heads = not gap.strip() and before is None or bool(re.search(r"[,.;:!?()\n/|]\s*\Z", gap))
-    return heads and (_PARTED.match(after) is not None or after.lstrip()[:1].isdigit())
+    if before and not _HEAD.search(gap):
+        return False
+    last = tokens[at + size - 1]
+    rest = text[last.end :]
+    if _PARTED.match(rest) or rest.lstrip()[:1].isdigit():
+        return True
+    follows = tokens[at + size] if at + size < len(tokens) else None
+    return follows is not None and before is None and follows.plain in words_around().after
 
 
 def _placed(text: str, tokens: Sequence[_Token], at: int, hit: _Hit, bound: int) -> Found:
@@ -224,9 +232,13 @@ def _placed(text: str, tokens: Sequence[_Token], at: int, hit: _Hit, bound: int)
     if entry.turned and text[end : end + 1] == ")" and "(" in text[start:end]:
         end += 1
     front = at
-    while front and _makes_another(text, tokens[front - 1], tokens[front], bound):
+    while (
+        not entry.pet_name
+        and front
+        and _makes_another(text, tokens[front - 1], tokens[front], bound)
+    ):
         front -= 1
-    if front == at or isinstance(entry.what, WithoutTargets):
+    if front == at or entry.pet_name or isinstance(entry.what, WithoutTargets):
         return Found(entry.what, start, end, slip)
     start = tokens[front].start
     return Found(Unplaced(text[start:end]), start, end)
@@ -303,30 +315,3 @@ def _without_bystanders(
         if "for" in before or (not before and not text[one.end :].strip(" \n?.!,")):
             kept.append(one)
     return tuple(kept)
-
-
-@lru_cache(maxsize=4096)
-def _meant(word: str) -> tuple[str, ...]:
-    """Return the words of names that this one may have been meant to be, else itself."""
-    around = words_around()
-    if word in word_index()[1] or word in around.in_front:
-        return (word,)
-    if word in around.misspelt:
-        return (around.misspelt[word],)
-    if not _SHORTEST_SLIP <= len(word) <= _LONGEST_SLIP:
-        return (word,)
-    from rapidfuzz import process
-    from rapidfuzz.distance import OSA
-
-    words = _by_first().get(word[0], ())
-    near = process.extract(word, words, scorer=OSA.distance, score_cutoff=1, limit=None)
-    return tuple(other for other, _, _ in near) or (word,)
-
-
-@cache
-def _by_first() -> dict[str, tuple[str, ...]]:
-    rows: dict[str, list[str]] = {}
-    for word in sorted(word_index()[1]):
-        if len(word) >= _SHORTEST_SLIP - 1:
-            rows.setdefault(word[0], []).append(word)
-    return {first: tuple(words) for first, words in rows.items()}

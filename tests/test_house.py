@@ -123,7 +123,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.render": ("bot.render", "bot.reply", "bot.drawing"),
     "bot.operating": ("bot.operating",),
-    "bot.fronts": ("bot", "calc.sources", "calc.animals", "calc.setup.bodies"),
+    "bot.fronts": ("bot", "calc.sources", "calc.animals", "calc.name_index", "calc.setup.bodies"),
     "bot.__main__": ("bot",),
 }
 # third-party package → the rooms that may import it.

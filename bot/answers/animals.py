@@ -1,5 +1,6 @@
 """The animal a question is about: found by name, or asked for."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -9,19 +10,25 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.preferences import Context
-from calc.animals import Animal, Subject, Target, animals, common_names, find
 from calc.limits import limits_of, target_past
+from calc.animals import Animal, Subject, Target, animals, common_names
+from calc.name_index import names_with_targets
+from calc.naming import Known, Several, WithoutTargets, named
 from calc.sources import source
 
 __all__ = [
     "ANY_ANIMAL",
     "GROUPS_OWN",
     "AnimalNotNamedError",
+    "WithoutFiguresError",
     "animal_asked",
     "doubtful_rows",
+    "either",
     "known_by",
     "of_animal",
     "wanted_of",
+    "perhaps_meant",
+    "with_article",
 ]
 
 GROUPS_OWN = "groups_own"
@@ -55,6 +62,15 @@ class AnimalNotNamedError(NotUnderstoodError):
         super().__init__("", accepted, f"animal:{ANY_ANIMAL}", "animal")
 
 
+class WithoutFiguresError(NotUnderstoodError):
+    """An animal was named that is known here by its name alone, as ``name``."""
+
+    def __init__(self, name: str) -> None:
+        self.name = name
+        accepted = "an animal that I have figures for: never those of another"
+        super().__init__(name, accepted, f"animal:{ANY_ANIMAL}", "animal")
+
+
 def animal_asked(name: str, context: Context) -> Animal:
     """Return the animal with this name, or the group's default where none was named.
 
@@ -63,33 +79,61 @@ def animal_asked(name: str, context: Context) -> Animal:
     wish = name.strip() or context.default_animal
     if not wish:
         raise AnimalNotNamedError
-    found = find(wish)
-    if found is None:
-        near = _perhaps_meant(wish)
-        known = f"perhaps {' or '.join(near)}" if near else ", ".join(common_names())
-        raise NotUnderstoodError(
-            shown(wish),
-            f"an animal I know ({known})",
-            f"animal:{near[0] if near else ANY_ANIMAL}",
-            "animal",
-        )
-    return _with_own(found, context.own)
+    match named(wish).what:
+        case Known(slug=slug):
+            return _with_own(animals()[slug], context.own)
+        case WithoutTargets(name=name):
+            raise WithoutFiguresError(name)
+        case Several() as several:
+            raise _which_of(several)
+    near = perhaps_meant(wish)
+    known = f"perhaps {_or(near)}" if near else ", ".join(common_names())
+    raise NotUnderstoodError(
+        shown(wish),
+        f"an animal I know ({known})",
+        f"animal:{near[0] if near else ANY_ANIMAL}",
+        "animal",
+    )
 
 
-def _perhaps_meant(wish: str) -> list[str]:
+def _which_of(several: Several) -> NotUnderstoodError:
+    """Return the question which of several animals is meant."""
+    here = [one.name for one in several.candidates if one.slug]
+    if several.candidates and not here:
+        return WithoutFiguresError(several.word)
+    wanted = f"which one it is: {either([one.name for one in several.candidates], here)}"
+    if not here:
+        wanted = f"the animal's own name ({', '.join(common_names())})"
+    example = f"animal:{here[0] if here else ANY_ANIMAL}"
+    return NotUnderstoodError(several.word, wanted, example, "animal")
+
+
+def either(names: Sequence[str], with_figures: Sequence[str]) -> str:
+    """Return animals to choose from, and those of them that have no figures here.
+
+    >>> either(["boa constrictor", "rosy boa"], ["boa constrictor"])
+    'boa constrictor (or rosy boa, of which I have no figures)'
+    """
+    here = _or([name for name in names if name in with_figures])
+    others = _or([name for name in names if name not in with_figures])
+    both = f"{here} (or {others}, of which I have no figures)"
+    return both if here and others else here or others
+
+
+def _or(names: Sequence[str]) -> str:
+    return " or ".join(filter(None, (", ".join(names[:-1]), *names[-1:])))
+
+
+def perhaps_meant(wish: str) -> list[str]:
     """Return the animals whose names, by-names included, are most like what was typed."""
     typed = wish.lower()
-    names = {
-        form.lower(): animal.name
-        for animal in animals().values()
-        for form in (animal.name, animal.scientific, *animal.aliases)
-    }
+    names = {name.lower(): slug for name, slug in names_with_targets().items()}
     found = [form for form in names if typed in form.split()]
     if not found and (near := closest(typed, names)):
         found = [near]
     if not found and (word := closest(typed, dict.fromkeys(" ".join(names).split()))):
         found = [form for form in names if word in form.split()]
-    return list(dict.fromkeys(names[form] for form in found))[:_MOST_MEANT]
+    return list(dict.fromkeys(animals()[names[form]].name for form in found))[:_MOST_MEANT]
 
 
 def _with_own(animal: Animal, own: Own) -> Animal:
@@ -113,9 +157,14 @@ def wanted_of(animal: Animal, subject: Subject) -> Target | None:
 
 def of_animal(animal: Animal) -> str:
     """Return the animal as a sentence needs it, such as ``a bearded dragon``."""
+    return with_article(animal.name)
+
+
+def with_article(name: str) -> str:
+    """Return a name as a sentence needs it, such as ``a bearded dragon``."""
     # The one name with a u begins like "you".
-    article = "an" if animal.name[0].lower() in "aeio" else "a"
-    return f"{article} {animal.name}"
+    article = "an" if name[0].lower() in "aeio" else "a"
+    return f"{article} {name}"
 
 
 def known_by(target: Target) -> str:

@@ -7,6 +7,7 @@ animal, or nothing that is answered here, the reply says so at once.
 
 from collections.abc import Sequence
 
+from bot.answers.animals import either
 from bot.answers.fire import fire_reply
 from bot.answers.routes.asked import Asked
 from bot.answers.routes.beyond import is_beyond, looks_ill, other_reply, vet_reply
@@ -18,10 +19,13 @@ from bot.answers.routes.part import part_asked
 from bot.answers.routes.perhaps import possible
 from bot.answers.routes.rule import tube_at_a_place
 from bot.answers.routes.rules import fitting
-from bot.answers.setup_told import told_by
+from bot.answers.setup_told import has_figures, told_by
+from bot.answers.unfigured import unfigured_reply, which_animal, which_reply
 from bot.command import Routed
 from bot.language.errors import NotUnderstoodError
+from bot.language.hearing import Ask
 from bot.language.normal import normalise
+from bot.language.shown import shown
 from bot.language.signs import fire_in
 from bot.preferences import Context
 from bot.queries.setup import AskQuery
@@ -45,7 +49,37 @@ def route(query: AskQuery, context: Context) -> Routed | Reply:
         return vet_reply(asked, context)
     if is_beyond(asked):
         return other_reply(asked, context)
+    if asked.without_figures:
+        return _without_figures(asked, context)
+    if asked.unclear_animal:
+        return _unclear_animal(asked, asked.unclear_animal, context)
     return _found(asked, context)
+
+
+def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Reply:
+    """Return the question that is asked, for no animal yet; else which animal is meant."""
+    try:
+        found = _found(asked.for_animal(asked.animal_for_examples(context)), context)
+    except NotUnderstoodError:
+        found = None
+    if isinstance(found, Routed):
+        given = {name: text for name, text in found.given.items() if name != "animal"}
+        return Routed(found.command, given, animal_unclear=True)
+    if isinstance(found, Reply):
+        which = which_animal(about.words, about.among)
+        return found.model_copy(update={"answer": f"{which} {found.answer}"})
+    return found or which_reply(about.words, about.among, context)
+
+
+def _without_figures(asked: Asked, context: Context) -> Routed | Reply:
+    """Return the question that an animal without figures leaves open, else that there are none."""
+    try:
+        found = _found(asked, context)
+    except NotUnderstoodError:
+        found = None
+    if isinstance(found, Routed) and ("animal" not in found.given or found.command == "check"):
+        return found
+    return unfigured_reply("ask", asked.without_figures, context, "ok")
 
 
 def _found(asked: Asked, context: Context) -> Routed | Reply:
@@ -90,7 +124,11 @@ def lacking_reply(
     """Return what the question that was found still needs; ``first`` must not wait for it."""
     asked = _asked(query)
     given = routed.given
-    unnamed = not (context.default_animal or given.keys() & {"animal", "want", "uvi"})
+    usual = context.default_animal and not routed.animal_unclear
+    unnamed = not (usual or given.keys() & {"animal", "want", "uvi"})
+    kin = either(asked.kin, [name for name in asked.kin if has_figures(name)])
+    if asked.unclear_animal and not kin:
+        first += f"I do not know the animal “{shown(asked.unclear_animal.words)}”. "
     if unnamed and routed.command in _FOR_AN_ANIMAL and "animal" not in missing:
         missing = ("animal", *missing)
     others = (name for name in fitting(asked) if name != routed.command)
@@ -101,7 +139,7 @@ def lacking_reply(
         routed.given,
         missing,
         asked.animal_for_examples(context),
-        asked.kin,
+        kin,
         mesh=asked.under_mesh,
         other=other if routed.command != other else "",
         of_other=filled(other, asked) if other else {},

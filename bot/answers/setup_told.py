@@ -14,9 +14,9 @@ from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
 from bot.queries.options import Query
 from calc.name_index import word_index
-from calc.naming import Found, Known, Several, Unplaced, WithoutTargets, names_in
+from calc.naming import Found, Known, Several, Unplaced, WithoutTargets, named, names_in
 
-__all__ = ["Said", "Told", "heard_in", "kept_names", "names_an_animal", "told_by"]
+__all__ = ["Said", "Told", "has_figures", "heard_in", "kept_names", "names_an_animal", "told_by"]
 
 Kind = TypeVar("Kind")
 
@@ -225,6 +225,11 @@ def _typed(value: object) -> str:
     return str(getattr(value, "text", value))
 
 
+def has_figures(name: str) -> bool:
+    """Say whether a name is that of an animal with targets here."""
+    return isinstance(named(name).what, Known)
+
+
 @cache
 def kept_names() -> Names:
     """Return the names of animals as hearing wants them."""
@@ -240,6 +245,11 @@ def _mark(found: Found) -> Mark:
     match found.what:
         case Known(name=name) | WithoutTargets(name=name):
             value = name
+        case Several(word=word, candidates=candidates) if candidates and not any(
+            candidate.slug for candidate in candidates
+        ):
+            # Whichever it is, there are no figures.
+            value = word
         case Several(candidates=candidates):
             kind, value = "kin", "|".join(candidate.name for candidate in candidates)
         case Unplaced(words=words):

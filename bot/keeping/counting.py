@@ -14,7 +14,7 @@ from bot.kept.counts import Asked
 from bot.preferences import Context
 from bot.queries.server import StatsQuery
 from bot.reply import Picture, Reply, Row, Table
-from calc.animals import find
+from calc.naming import find
 
 __all__ = ["asked_for", "stats"]
 

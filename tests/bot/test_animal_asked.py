@@ -89,7 +89,7 @@ def test_a_wish_that_would_burn_most_animals_needs_the_animal_that_wants_it(
     reply = ask(line, anyone)
     assert reply.status == "problem"
     assert [alarm.key for alarm in reply.alarms] == ["too_hot_wish"]
-    assert ask(f"{line} animal:uromastyx", anyone).status == "ok"
+    assert ask(f"{line} animal:Saharan uromastyx", anyone).status == "ok"
     assert ask(f"{line} animal:bearded dragon", anyone).status == "problem"
 
 

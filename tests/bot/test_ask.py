@@ -45,7 +45,7 @@ def test_a_missing_option_is_asked_for_with_an_example_that_works(anyone: Prefer
         ("distence tube:12%", "distance"),
         ("distance tube:banana reflector:plain screen:none", "12%"),
         ("distance tube:12% reflectr:plain screen:none", "reflector"),
-        ("distance tube:12% reflector:plain screen:none animal:bearded dargon", "bearded dragon"),
+        ("distance tube:12% reflector:plain screen:none animal:beerded dargon", "bearded dragon"),
         ("uvi distance:14 tube:12% reflector:plain screen:none animal:beardie", "14in"),
         ("uvi distance:1,200 mm tube:12% reflector:plain screen:none animal:beardie", "1,200"),
         ("guide scren", "screens"),

@@ -82,10 +82,10 @@ def test_the_picture_has_the_thermometers_still_to_be_read(anyone: Preferences) 
 @pytest.mark.parametrize(
     ("typed", "meant"),
     [
-        ("gecko", "perhaps crested gecko or giant day gecko or leopard gecko"),
+        ("gecko", "which one it is: leopard gecko, crested gecko or giant day gecko (or"),
         ("bal pyton", "perhaps royal python"),
-        ("dragn", "perhaps bearded dragon"),
-        ("tortise", "perhaps Hermann's tortoise or Horsfield's tortoise"),
+        ("berdy drgn", "perhaps bearded dragon"),
+        ("tortise", "which one it is: Hermann's tortoise or Horsfield's tortoise (or Greek"),
     ],
 )
 def test_a_part_of_a_name_or_a_slip_offers_who_may_be_meant(

@@ -7,7 +7,7 @@ from typing import Any
 import pint
 import pytest
 
-from calc.animals import Subject, Target, animals, find, zones
+from calc.animals import Subject, Target, animals, zones
 
 FIELDS = {
     Subject.UVI: "uvi",
@@ -19,7 +19,7 @@ FIELDS = {
     Subject.LIGHT_HOURS: "light_hours",
     Subject.HOME_LATITUDE: "home_latitude_deg",
 }
-OTHER = {"name", "scientific", "aliases", "basking", "zone", "bodies", "disagreements"}
+OTHER = {"name", "scientific", "basking", "zone", "bodies", "disagreements"}
 ROWS: dict[str, dict[str, Any]] = {
     slug: row
     for table in (files("calc.data") / "animals").iterdir()
@@ -40,7 +40,7 @@ def test_an_animal_is_told_as_written(slug: str) -> None:
     row, animal = ROWS[slug], animals()[slug]
     assert set(row) <= OTHER | {subject.value for subject in FIELDS}
     assert (animal.name, animal.scientific) == (row["name"], row["scientific"])
-    assert (animal.aliases, animal.basking) == (tuple(row["aliases"]), row["basking"])
+    assert animal.basking == row["basking"]
     assert animal.zone is (zones()[row["zone"]] if "zone" in row else None)
     bodies = [(b.taxon, b.low_c, b.high_c, b.what, b.source) for b in animal.bodies]
     wanted = ("taxon", "low", "high", "what", "source")
@@ -62,12 +62,3 @@ def test_a_target_is_told_as_written(slug: str, subject: Subject) -> None:
     for told, key in ((target.low, "low"), (target.best, "best"), (target.high, "high")):
         assert told == pytest.approx(in_si(written.get(key), unit))
     assert (target.source, target.note) == (written["source"], written.get("note", ""))
-
-
-def test_an_animal_whose_name_ends_in_y_is_found_in_the_plural() -> None:
-    names = [(slug, n) for slug, row in ROWS.items() for n in row["aliases"] if n.endswith("y")]
-    assert names
-    for slug, name in names:
-        found = find(f"{name[:-1]}ies")
-        assert found is not None
-        assert found.slug == slug

@@ -11,6 +11,7 @@ from typing import Any
 import discord
 from pydantic import ValidationError
 
+from bot.answers.setup_told import kept_names
 from bot.ask import ask, ask_options
 from bot.commands import COMMANDS
 from bot.completion import complete, complete_line
@@ -24,7 +25,6 @@ from bot.language.normal import normalise
 from bot.language.signs import fire_in, signs_in
 from bot.preferences import Preferences
 from bot.render.escaping import units_long
-from calc.animals import animals
 from tests.discord.limits import autocomplete_breaches
 from tests.discord.message_limits import modal_breaches
 from tests.fuzz.grammar import asked_from_the_pool
@@ -56,7 +56,7 @@ def asked_options(number: int, text: str) -> None:
 
 def heard(_: int, text: str) -> None:
     """Hear a message."""
-    said = hear(text, {animal.name: animal.name for animal in animals().values()})
+    said = hear(text, kept_names())
     for fact in said.facts:
         assert fact.words == text[fact.start : fact.end]
     for question in said.questions:

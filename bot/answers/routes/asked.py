@@ -1,13 +1,13 @@
 """A question in free words as the rules look at it: its plain words and what was told in them."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, cached_property
 
 from bot.answers.animals import ANY_ANIMAL
-from bot.answers.setup_told import Told, known_animals
+from bot.answers.setup_told import Said, Told, has_figures
 from bot.language.choices import SURFACES
-from bot.language.hearing import FactName
+from bot.language.hearing import Ask, FactName
 from bot.language.hearing.facts import Lid, Placement
 from bot.language.readings import PlacedReading
 from bot.language.signs import Sign, signs_in
@@ -150,18 +150,32 @@ class Asked:
         return bool(self.told.animal) or _ANY_OF_MINE.search(self.words) is not None
 
     @cached_property
-    def kin(self) -> tuple[str, ...]:
-        """The animals of a kind that was named, as in my gecko, where none was named itself."""
+    def unclear_animal(self) -> Ask | None:
+        """What was said of the animal where that names none, or several."""
         if self.told.animal:
-            return ()
-        asks = (ask.question for ask in self.told.unclear if ask.name is FactName.ANIMAL)
-        named = (name.strip(" ?") for ask in asks for name in ask.partition(":")[2].split(","))
-        found = tuple(name for name in named if name in known_animals())
-        return found or (("corn snake",) if self.says(r"\bsnakes?\b") else ())
+            return None
+        return next((ask for ask in self.told.unclear if ask.name is FactName.ANIMAL), None)
+
+    def for_animal(self, name: str) -> "Asked":
+        """Return what would be asked if the animal had this name."""
+        facts = dict(self.told.facts) | {FactName.ANIMAL: (Said(name, ""),)}
+        unclear = tuple(ask for ask in self.told.unclear if ask.name is not FactName.ANIMAL)
+        return replace(self, told=replace(self.told, facts=facts, unclear=unclear))
+
+    @property
+    def kin(self) -> tuple[str, ...]:
+        """The animals that may be meant by a word for several, as in my gecko."""
+        return self.unclear_animal.among if self.unclear_animal else ()
+
+    @property
+    def without_figures(self) -> str:
+        """The animal that is named, where it is known by its name alone."""
+        name = self.told.animal
+        return name if name and not has_figures(name) else ""
 
     def animal_for_examples(self, context: Context) -> str:
         """Return the animal that an example is made for: the asker's own, if any is known."""
-        kin = self.kin[0] if self.kin else ""
+        kin = next(filter(has_figures, self.kin), "")
         return self.told.animal or kin or context.default_animal or ANY_ANIMAL
 
     @property

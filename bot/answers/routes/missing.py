@@ -144,7 +144,7 @@ class Lacking:
     """A question that was found in free words, and the options it lacks.
 
     ``said`` is the sentence, ``mesh`` says that mesh of an unknown kind was heard in it,
-    ``animal`` is the one of the example, ``kin`` are those that may be meant,
+    ``animal`` is the one of the example, ``kin`` tells those that may be meant,
     ``other`` is what else may have been meant, with its options.
     """
 
@@ -153,7 +153,7 @@ class Lacking:
     given: Mapping[str, str]
     missing: Sequence[str]
     animal: str
-    kin: tuple[str, ...] = ()
+    kin: str = ""
     mesh: bool = False
     other: str = ""
     of_other: Mapping[str, str] = field(default_factory=dict)
@@ -198,7 +198,7 @@ def _heard(given: Mapping[str, str]) -> tuple[Row, ...]:
 
 def _thing(name: str, lacking: Lacking) -> _Thing:
     if name == "animal":
-        which = f"which one it is: {' or '.join(lacking.kin)}" if lacking.kin else _ANIMAL
+        which = f"which one it is: {lacking.kin}" if lacking.kin else _ANIMAL
         return _Thing(which, "planning-a-set-up", lacking.animal)
     if name == "screen" and lacking.mesh:
         return _Thing(

@@ -11,6 +11,7 @@ from bot.commands import ALL_COMMANDS
 from bot.fronts.pages.animals import sheet
 from bot.render.html import heading_id
 from calc.animals import animals
+from calc.name_index import names_with_targets
 
 __all__ = ["search_entries", "search_script"]
 
@@ -45,10 +46,12 @@ def _terms() -> Iterator[Entry]:
 
 
 def _animals() -> Iterator[Entry]:
+    known = names_with_targets()
     for animal in animals().values():
         entry = sheet(animal)
         rows = "; ".join(f"{row.label}: {row.text}" for row in entry.targets)
-        text = f"{animal.scientific}, {', '.join(animal.aliases)}. {rows}"
+        names = ", ".join(name for name, slug in known.items() if slug == animal.slug)
+        text = f"{names}. {rows}"
         yield _entry(entry.name, "Animal", f"animal-{animal.slug}.html", text)
 
 

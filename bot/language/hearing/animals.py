@@ -36,7 +36,5 @@ def animals_heard(scene: Scene) -> Iterator[Fact | Ask]:
     if len(first) > 1:
         named = [*scene.of("animal"), *unsure]
         last = max(named, key=lambda mark: mark.start)
-        asked = scene.ask(
-            FactName.ANIMAL, f"Which animal is this for: {' or '.join(first)}?", last
-        )
+        asked = scene.ask(FactName.ANIMAL, f"Which animal is this for: {' or '.join(first)}?", last)
         yield replace(asked, among=tuple(first))

@@ -9,7 +9,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import Part, Scene, Standing
+from bot.language.hearing.scene import ANIMALS, LIVING, Part, Scene, Standing
 from bot.language.hearing.strengths import UV_LAMPS
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, measured
@@ -103,7 +103,7 @@ def _is_no_distance(scene: Scene, figure: Figure) -> bool:
         return True
     if scene.next_word(figure.end) in word_list("things_with_a_size"):
         return True
-    living = scene.before(figure.start, frozenset(("person", "animal", "kin", "strange")), figure.start - 24)
+    living = scene.before(figure.start, LIVING, figure.start - 24)
     between = scene.words(living.end, figure.start) if living else []
     if living and living.kind != "person" and not between and figure.unit == "ft":
         # A python of 7 ft.
@@ -133,7 +133,7 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
     if hide:
         return "perch", (Mark("reference", "perch", hide.start(1), hide.end(1)),)
     for mark in scene.marks.within(figure.end, min(end, figure.end + _NEAR)):
-        if mark.kind in ("animal", "kin", "strange") and _TO_THE.fullmatch(scene.text, figure.end, mark.start):
+        if mark.kind in ANIMALS and _TO_THE.fullmatch(scene.text, figure.end, mark.start):
             return "back", (mark,)
         between = scene.words(figure.end, mark.start)
         if mark.kind == "reference" and len(between) <= 6:
@@ -151,7 +151,7 @@ def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:
             return "perch", (mark,)
         if mark.kind in ("place", "temperature") or mark.kind == "restart":
             break
-    person = scene.before(figure.start, frozenset(("person", "animal", "kin", "strange")), start)
+    person = scene.before(figure.start, LIVING, start)
     if person and _UNDER_IT.search(scene.text, max(0, figure.start - 24), figure.start):
         return "back", (person,)
     if person and _BELOW & set(scene.words(figure.end, figure.end + 11)[:1]):

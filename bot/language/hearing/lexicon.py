@@ -22,7 +22,6 @@ _DRAWN_OUT = re.compile(r"([a-z])\1{2,}")
 _JOINT = re.compile(r"[ \t]*[-:=/]?[ \t]*\Z")
 
 
-
 @dataclass(frozen=True, slots=True)
 class Mark:
     """A phrase found in the normalised text; ``slip`` where the spelling was corrected."""
@@ -141,4 +140,3 @@ def _joined(text: str, run: Sequence[tuple[str, int, int]]) -> bool:
     return len(run) == 1 or all(
         _JOINT.match(text, one[2], other[1]) for one, other in pairwise(run)
     )
-

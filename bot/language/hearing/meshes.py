@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from bot.language.hearing.facts import Ask, Fact, FactName, Lid, Placement
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import Part, Scene, Standing
+from bot.language.hearing.scene import LIVING, Part, Scene, Standing
 from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, UV_LAMPS, tube_beside
 from bot.language.hearing.word_lists import word_list
 from bot.language.screens import Blocks, NoScreen, Pane, Passes, pane_in, weaves_in
@@ -226,7 +226,7 @@ def _placements(scene: Scene) -> Iterator[Fact | Ask]:
 def _somebody_is(scene: Scene, over: Mark) -> bool:
     """Say whether it is an animal that is on the mesh, and no lamp."""
     start, _ = scene.clause(over.start)
-    living = scene.before(over.start, frozenset(("animal", "person", "kin", "strange")), start)
+    living = scene.before(over.start, LIVING, start)
     return living is not None or bool(_OTHERS & set(scene.words(start, over.start)))
 
 

@@ -13,9 +13,14 @@ from bot.language.hearing.placed import Placed
 from bot.language.hearing.word_lists import word_list
 from bot.language.normal import Normal
 
-__all__ = ["SPOKEN_NONE", "Part", "Scene", "Standing", "Words"]
+__all__ = ["ANIMALS", "LIVING", "SPOKEN_NONE", "Part", "Scene", "Standing", "Words"]
 
 Part = Mark | Figure
+
+ANIMALS = frozenset(("animal", "kin", "strange"))
+"""The marks of an animal: by its name, by one that several share, by one that is not known."""
+
+LIVING = ANIMALS | {"person"}
 
 # How far back in a sentence a "should" or a "not" still reaches, in characters.
 _REACH = 200

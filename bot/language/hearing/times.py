@@ -8,7 +8,7 @@ from bot.language.hearing.distances import measure_of
 from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.scene import LIVING, Scene, Standing
 from bot.language.hearing.strengths import STRONGEST_TUBE
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, read_duration
@@ -23,7 +23,6 @@ _SHORTEST_DAY_H, _LONGEST_DAY_H = 6, 20
 _LIST_ENTRY = 60
 _AGED = frozenset(("month", "year", "week"))
 _LAMPS = frozenset(("tube", "heat", "lamp"))
-_LIVING = frozenset(("animal", "person", "kin", "strange"))
 _CHANGED = frozenset(("changed", "replaced", "bought", "installed", "swapped", "got", "new", "put"))
 # A child or somebody else whose age is told.
 _SOMEBODY = re.compile(
@@ -182,14 +181,14 @@ def _age(scene: Scene, figure: Figure) -> FactName | None:
     following = scene.words(figure.end, min(end, figure.end + 12))[:2]
     start = max(start, figure.start - 200)
     said = set(scene.words(start, figure.start))
-    before = scene.before(figure.start, _LAMPS | _LIVING, start)
+    before = scene.before(figure.start, _LAMPS | LIVING, start)
     figures = scene.figures.within(max(start, figure.start - 60), figure.start)
     strengths = [f for f in figures if _is_strength(f)]
     if strengths and (before is None or before.end < strengths[-1].start):
         lamp, living = True, False
     else:
         lamp = before is not None and before.kind in _LAMPS
-        living = before is not None and before.kind in _LIVING
+        living = before is not None and before.kind in LIVING
     if following in (["in", "use"], ["of", "use"]):
         any_lamp = scene.before(figure.start, _LAMPS, start)
         return FactName.AGE if any_lamp else None
@@ -212,10 +211,10 @@ def _age(scene: Scene, figure: Figure) -> FactName | None:
         near = before is None or len(scene.words(before.end, figure.start)) <= 4
         return FactName.AGE if "old" in following or near else None
     if "old" in following or figure.text.endswith(("yo", "y/o")):
-        after = scene.after(figure.end, _LAMPS | _LIVING, end)
+        after = scene.after(figure.end, _LAMPS | LIVING, end)
         if after:
             return FactName.AGE if after.kind in _LAMPS else FactName.ANIMAL_AGE
-        earlier = scene.before(start, _LAMPS | _LIVING, max(0, start - 200))
+        earlier = scene.before(start, _LAMPS | LIVING, max(0, start - 200))
         if earlier:
             return FactName.AGE if earlier.kind in _LAMPS else FactName.ANIMAL_AGE
     return None

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from bot.answers.setup_told import kept_names
 from bot.language.hearing import Fact, Heard, hear
 from bot.language.lamps import TubeStrength
 from bot.language.quantities import Dimension, Measure, convert
@@ -23,31 +24,6 @@ CHATS = (
     *("chat_fifth.toml", "chat_sixth.toml", "chat_seventh.toml"),
 )
 HELD_ASIDE = ("held_aside.toml", "chat_held_aside.toml")
-
-ANIMALS = {
-    "bearded dragon": ("beardie", "pogona", "bd"),
-    "leopard gecko": ("leo",),
-    "crested gecko": ("crestie",),
-    "giant day gecko": ("day gecko",),
-    "blue-tongued skink": ("blue tongue skink", "blue tongue", "bluey"),
-    "corn snake": ("cornsnake",),
-    "royal python": ("ball python", "bp"),
-    "carpet python": (),
-    "boa constrictor": ("boa",),
-    "garter snake": (),
-    "Hermann's tortoise": ("hermann tortoise", "hermanns", "hermanns tortoise"),
-    "Horsfield's tortoise": ("russian tortoise", "horsfield tortoise"),
-    "box turtle": (),
-    "slider turtle": ("slider", "red-eared slider", "res"),
-    "ackie monitor": ("ackie",),
-    "Argentine tegu": ("tegu",),
-    "panther chameleon": ("panther cham",),
-    "veiled chameleon": ("yemen chameleon", "veiled cham"),
-    "uromastyx": ("uro",),
-    "green iguana": ("iguana",),
-    "green anole": ("anole",),
-}
-KNOWN = {alias: name for name, aliases in ANIMALS.items() for alias in (name, *aliases)}
 
 UNITS = {"degF": "F", "degC": "C", "month": "months"}
 SI = {
@@ -134,7 +110,12 @@ def told(fact: Fact) -> str:
 
 
 def heard_in(text: str) -> Heard:
-    return hear(text, KNOWN)
+    return hear(text, kept_names())
+
+
+def asked_among(heard: Heard) -> Counter[tuple[str, str]]:
+    """Return the values that a question lists: a kin was named, and which of it is asked."""
+    return Counter((ask.name.value, name) for ask in heard.questions for name in ask.among)
 
 
 def score(names: tuple[str, ...]) -> Score:
@@ -144,6 +125,7 @@ def score(names: tuple[str, ...]) -> Score:
         heard = heard_in(row["text"])
         got = Counter((fact.name.value, told(fact)) for fact in heard.facts)
         wanted = Counter((name, value) for name, values in row["hear"].items() for value in values)
+        got.update(asked_among(heard) & wanted - got)
         result.right.update(name for name, _ in (got & wanted).elements())
         result.wrong.update(name for name, _ in (got - wanted).elements())
         result.missed.update(name for name, _ in (wanted - got).elements())

@@ -2,38 +2,37 @@
 
 import pytest
 
-from bot.answers.setup_told import known_animals
+from bot.answers.setup_told import kept_names
 from bot.language.hearing import FactName, hear
 
-KNOWN = {
-    "bearded dragon": "bearded dragon",
-    "blue-tongued skink": "blue-tongued skink",
-    "leopard gecko": "leopard gecko",
-    "crested gecko": "crested gecko",
-}
+
+def test_a_word_of_kin_is_asked_about_and_none_of_it_taken() -> None:
+    heard = hear("how far from my dragon should the tube be", kept_names())
+    assert heard.facts == ()
+    assert "bearded dragon" in heard.questions[0].among
+    assert heard.questions[0].question.startswith(
+        "Which one is it: bearded dragon, Rankin's dragon"
+    )
 
 
-def test_one_animal_of_its_kin_is_taken_for_it() -> None:
-    heard = hear("how far from my dragon should the tube be", KNOWN)
-    assert [fact.value for fact in heard.facts] == ["bearded dragon"]
-    assert heard.facts[0].assumed
+def test_two_animals_are_asked_about_with_the_words_of_the_later() -> None:
+    heard = hear("a tube for my beardie and my corn snake", kept_names())
+    assert {fact.value for fact in heard.all(FactName.ANIMAL)} == {"bearded dragon", "corn snake"}
+    (question,) = heard.questions
+    assert question.words == "corn snake"
+    assert question.question == "Which animal is this for: bearded dragon or corn snake?"
+
+
+def test_an_animal_is_not_asked_about_again_by_the_word_for_its_kind() -> None:
+    heard = hear("my corn snake hides, is the snake too hot", kept_names())
+    assert [fact.value for fact in heard.facts] == ["corn snake"]
     assert heard.questions == ()
 
 
-def test_two_kins_are_asked_about_with_the_words_of_the_later() -> None:
-    heard = hear("a tube for my dragon and my skink", KNOWN)
-    assert {fact.value for fact in heard.all(FactName.ANIMAL)} == {
-        "bearded dragon",
-        "blue-tongued skink",
-    }
-    question = next(q for q in heard.questions if q.words == "skink")
-    assert question.question == "Which animal is this for: bearded dragon or blue-tongued skink?"
-
-
-def test_a_kin_of_several_animals_is_asked_about() -> None:
-    heard = hear("my gecko is cold", KNOWN)
+def test_a_name_that_is_none_of_the_list_is_asked_about_in_its_own_words() -> None:
+    heard = hear("how hot for a sunset dragon", kept_names())
     assert heard.facts == ()
-    assert heard.questions[0].question == "Which one is it: crested gecko, leopard gecko?"
+    assert heard.questions[0].words == "sunset dragon"
 
 
 @pytest.mark.parametrize(
@@ -49,7 +48,7 @@ def test_a_kin_of_several_animals_is_asked_about() -> None:
     ],
 )
 def test_a_short_name_in_other_words_is_no_animal(text: str) -> None:
-    assert hear(text, known_animals()).all(FactName.ANIMAL) == ()
+    assert hear(text, kept_names()).all(FactName.ANIMAL) == ()
 
 
 @pytest.mark.parametrize(
@@ -62,5 +61,5 @@ def test_a_short_name_in_other_words_is_no_animal(text: str) -> None:
     ],
 )
 def test_a_name_cut_short_is_the_animal(text: str, name: str) -> None:
-    (fact,) = hear(text, known_animals()).all(FactName.ANIMAL)
+    (fact,) = hear(text, kept_names()).all(FactName.ANIMAL)
     assert fact.value == name

@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 from bot.language.hearing import Ask, Fact, Heard
 from bot.language.normal import normalise
 from bot.language.quantities import Measure
-from tests.bot.language.hearing_score import KNOWN, heard_in
+from calc.name_index import names_with_targets
+from tests.bot.language.hearing_score import heard_in
 from tests.bot.language.steps import steps_of
 
 LEXICON = tomllib.loads(
@@ -21,7 +22,9 @@ PHRASES = [phrase for values in LEXICON.values() for rows in values.values() for
 FIGURES = ["98", "12%", "14in", "38 C", "4x2x2", "10.0", "75w", "6 months", "12h", "98/75", "7am"]
 FIGURES += ["40 gallon", "1'2\"", "1,200 mm", "10-12 in", "18x16 0.011in", "½", "0", "9999999", "3"]
 JOINTS = [" ", ", ", ". ", "\n", " and ", " or ", " to ", " is ", " at ", "", "(", ") ", " - ", "?"]
-PIECES = st.sampled_from([*PHRASES, *FIGURES, *KNOWN, "not", "maybe", "should be"])
+PIECES = st.sampled_from(
+    [*PHRASES, *FIGURES, *names_with_targets(), "corn", "my gecko", "not", "maybe", "should be"]
+)
 SALADS = st.lists(st.tuples(PIECES, st.sampled_from(JOINTS)), max_size=40).map(
     lambda rows: "".join(piece + joint for piece, joint in rows)
 )

@@ -55,8 +55,8 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
     # Grams and names of days are no temperatures.
     "90 g, warm hide 88F cool hide 73F": {("warm", "88 F", False), ("cool", "73 F", False)},
     "room is 72 day 66 night": {("room", "72 F", True), ("room_night", "66 F", True)},
-    "my dragon Rex is 5 months": {
-        ("animal", "bearded dragon", True),
+    "my beardie Rex is 5 months": {
+        ("animal", "bearded dragon", False),
         ("animal_age", "5 months", False),
     },
     "tube is 14 inches above her basking log": {("distance_perch", "14 in", False)},
@@ -77,9 +77,9 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
     "ceramic isn't on a thermostat": {("lamp", "ceramic", False), ("thermostat", "no", False)},
     "no the mat has a thermostat": {("lamp", "heat mat", False), ("thermostat", "yes", False)},
     # The animal itself is where a distance goes to, and may have a length.
-    "tube 12in above my dragon": {
+    "tube 12in above my beardie": {
+        ("animal", "bearded dragon", False),
         ("distance_back", "12 in", False),
-        ("animal", "bearded dragon", True),
     },
     "corn snake 4ft, basking 86": {("animal", "corn snake", False), ("basking", "86 F", True)},
     "tube 12% polished, 5 months in use": {
@@ -108,8 +108,8 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
     # Ages without "old", and of whom.
     "corn snake, 3 yrs": {("animal", "corn snake", False), ("animal_age", "3 years", False)},
     "hes about 8 months": {("animal_age", "8 months", False)},
-    "we had our boa 4 years": {("animal", "boa constrictor", False)},
-    "my 6 year old son's anole": {("animal", "green anole", False)},
+    "we had our boa constrictor 4 years": {("animal", "boa constrictor", False)},
+    "my 6 year old son's green anole": {("animal", "green anole", False)},
     "the 5.0 is 9 months old": {("tube", "6 older", False), ("age", "9 months", False)},
     # The tube's own length beside its distance, and each lamp's own watts.
     "12% 4ft long": {("tube", "12", False), ("tube_length", "4 ft", False)},
@@ -141,9 +141,9 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
     "lights on 7am off 7pm": {("hours", "12 h", False)},
     "light 14/10": {("hours", "14 h", False)},
     # Whose age it is.
-    "tube is 8 months old and the dragon is 2 years old": {
+    "tube is 8 months old and the beardie is 2 years old": {
+        ("animal", "bearded dragon", False),
         ("age", "8 months", False),
-        ("animal", "bearded dragon", True),
         ("animal_age", "2 years", False),
     },
     "a 3 year old beardie": {("animal_age", "3 years", False), ("animal", "bearded dragon", False)},
