@@ -214,7 +214,8 @@ def told_by(words: str, query: Query) -> Told:
 def names_an_animal(words: str) -> bool:
     """Say whether free words name an animal, of any kind, with figures here or without."""
     heard = heard_in(words)
-    return any(row.name is FactName.ANIMAL for row in (*heard.facts, *heard.questions))
+    names = {row.name for row in heard.facts} | {row.name for row in heard.questions}
+    return FactName.ANIMAL in names
 
 
 def _said(fact: Fact) -> Said[object]:
