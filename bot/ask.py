@@ -7,18 +7,17 @@ What is our own fault (a bug) is raised: the front logs it with an id and says s
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from typing import Literal
 
 from pydantic import ValidationError
 
-from bot.answers.animals import AnimalNotNamedError, WithoutFiguresError
+from bot.answers.animals import AnimalNotNamedError
 from bot.answers.limits_told import told_alarms
 from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
 from bot.answers.past_limit import alarms_of
 from bot.answers.setup_told import names_an_animal
-from bot.answers.unfigured import unfigured_reply
+from bot.answers.unfigured import answer_of
 from bot.answers.unread import asked_line, missing_sentence, refusal, unnamed_sentence
 from bot.command import Command, Routed
 from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
@@ -124,13 +123,6 @@ class Understood:
         reply = self.free.lacking(("animal",), self.context, error.first)
         return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
-    def without_figures(self, error: WithoutFiguresError) -> Reply:
-        """Return that an animal is known by its name alone: where it was asked, an answer."""
-        whole = self.free is not None or self.command.name == "needs"
-        status: Literal["ok", "problem"] = "ok" if whole else "problem"
-        reply = unfigured_reply(self.command.name, error.name, self.context, status)
-        return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
-
     def outside(self, error: OutsideModelError) -> Reply:
         """Return the reply for what the model does not reach."""
         first = self.preferences.forced_units or self.preferences.bare or Units.IN
@@ -206,9 +198,7 @@ def _routed(
     if isinstance(meant, Reply):
         return meant.model_copy(update={"asked": asked_line(command, given)})
     free = FreeWords(command, query, meant)
-    if meant.animal_unclear:
-        preferences = replace(preferences, default_animal="")
-    understood = understand_options(meant.command, meant.given, preferences)
+    understood = understand_options(meant.command, meant.given, meant.heeding(preferences))
     if isinstance(understood, Understood):
         return replace(understood, free=free)
     missing = _only_missing(meant, preferences)
@@ -243,15 +233,14 @@ def answered(understood: Understood | Reply) -> Reply:
 
 
 def _answered(understood: Understood) -> Reply:
-    answer = understood.command.answer
-    if answer is None:
+    if understood.command.answer is None:
         return understood.refused(_NEEDS_STORE)
     try:
-        return understood.finished(answer(understood.query, understood.context))
+        return understood.finished(
+            answer_of(understood.command, understood.query, understood.context)
+        )
     except AnimalNotNamedError as error:
         return understood.without_animal(error)
-    except WithoutFiguresError as error:
-        return understood.without_figures(error)
     except NotUnderstoodError as error:
         reply = understood.refused(str(error))
         return reply.model_copy(update={"alarms": alarms_of(error)})

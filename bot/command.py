@@ -1,11 +1,11 @@
 """What a question is to the fronts: its name, its model, its answer, its examples."""
 
 from collections.abc import Awaitable, Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 from bot.desk import Desk
-from bot.preferences import Context
+from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.reply import Reply
 
@@ -22,6 +22,10 @@ class Routed:
     command: str
     given: Mapping[str, str]
     animal_unclear: bool = False
+
+    def heeding(self, preferences: Preferences) -> Preferences:
+        """Return preferences without a usual animal where another was named."""
+        return replace(preferences, default_animal="") if self.animal_unclear else preferences
 
 
 @dataclass(frozen=True, slots=True)

@@ -79,7 +79,7 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Reply:
         found = None
     if isinstance(found, Routed) and ("animal" not in found.given or found.command == "check"):
         return found
-    return unfigured_reply("ask", asked.without_figures, context, "ok")
+    return unfigured_reply("ask", asked.without_figures, context)
 
 
 def _found(asked: Asked, context: Context) -> Routed | Reply:

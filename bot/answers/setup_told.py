@@ -6,8 +6,8 @@ from typing import Generic, TypeVar
 
 from bot.language.hearing import Ask, Fact, FactName, Heard, hear
 from bot.language.hearing.facts import LampKind, Lid, Placement, Thermometer
-from bot.language.lamps import Fixture, OtherLamp, TubeStrength
 from bot.language.hearing.lexicon import Mark, Names
+from bot.language.lamps import Fixture, OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.screens import NoScreen, Pane, Screen
 from bot.language.sizes import Size

@@ -1,29 +1,48 @@
 """An animal that is known by name alone: no figure of another, and what holds for any animal."""
 
 from collections.abc import Sequence
-from typing import Literal
 
-from bot.answers.animals import either, perhaps_meant, with_article
+from bot.answers.animals import WithoutFiguresError, either, perhaps_meant, with_article
 from bot.answers.figures import length
 from bot.answers.linking import page_links
+from bot.command import Command
 from bot.language.shown import shown
 from bot.preferences import Context
+from bot.queries.options import Query
 from bot.reply import Reply
 from calc.naming import Known, named
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
-__all__ = ["no_figures", "unfigured_reply", "whatever_it_is", "which_animal", "which_reply"]
+__all__ = [
+    "answer_of",
+    "no_figures",
+    "unfigured_reply",
+    "whatever_it_is",
+    "which_animal",
+    "which_reply",
+]
 
+_ANSWERED = frozenset(("ask", "needs"))
 _GUIDE = ("what-this-bot-cannot-know", "measuring-temperatures", "when-to-call-a-vet")
 
 
-def unfigured_reply(
-    command: str, name: str, context: Context, status: Literal["ok", "problem"]
-) -> Reply:
-    """Return that there are no figures for an animal, and what holds for any."""
+def answer_of(command: Command, query: Query, context: Context) -> Reply:
+    """Return the answer to a question, or that its animal has no figures here."""
+    assert command.answer is not None
+    try:
+        return command.answer(query, context)
+    except WithoutFiguresError as error:
+        return unfigured_reply(command.name, error.name, context)
+
+
+def unfigured_reply(command: str, name: str, context: Context) -> Reply:
+    """Return that there are no figures for an animal, and what holds for any.
+
+    That answers what an animal needs, and free words; to a question for figures it is a refusal.
+    """
     return Reply(
         command=command,
-        status=status,
+        status="ok" if command in _ANSWERED else "problem",
         title=no_figures(name),
         answer=(
             f"{no_figures(name)}, and those of another animal could hurt it. Ask a reptile vet, or "
