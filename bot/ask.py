@@ -236,9 +236,8 @@ def _answered(understood: Understood) -> Reply:
     if understood.command.answer is None:
         return understood.refused(_NEEDS_STORE)
     try:
-        return understood.finished(
-            answer_of(understood.command, understood.query, understood.context)
-        )
+        reply = answer_of(understood.command, understood.query, understood.context)
+        return understood.finished(reply)
     except AnimalNotNamedError as error:
         return understood.without_animal(error)
     except NotUnderstoodError as error:

@@ -10,8 +10,8 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.preferences import Context
-from calc.limits import limits_of, target_past
 from calc.animals import Animal, Subject, Target, animals, common_names
+from calc.limits import limits_of, target_past
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named
 from calc.sources import source
@@ -26,8 +26,8 @@ __all__ = [
     "either",
     "known_by",
     "of_animal",
-    "wanted_of",
     "perhaps_meant",
+    "wanted_of",
     "with_article",
 ]
 
