@@ -37,6 +37,7 @@ LIT_M = tuple(face - 0.03 for face in STANDARD_FACE_M)
 HOUR_S = 3600.0
 DAY_S = 86_400.0
 HOURS_A_DAY = 12.0
+_BURNT_IN_S = 100.0 * HOUR_S / HOURS_A_DAY * 24.0
 
 # Strength [%], polished, share the screen passes, distances [in] for UVI 5 and 3.
 ROWS = (
@@ -122,7 +123,9 @@ class Truth:
 
     def aged(self, age_s: float) -> float:
         """Output after an age over that after 100 hours."""
-        return exp(_faded(age_s, self.fall) - _faded(100.0 * HOUR_S / HOURS_A_DAY * 24.0, self.fall))
+        return exp(
+            _faded(age_s, self.fall) - _faded(100.0 * HOUR_S / HOURS_A_DAY * 24.0, self.fall)
+        )
 
     def uvi(self, distance_m: float, *, age_s: float | None = None, screened: bool = True) -> float:
         """The true UVI under the middle."""
