@@ -51,7 +51,9 @@ _SERVER = (
         summary="Keep a lamp class of the group's own, from meter readings",
         query=LampQuery,
         stored=figures.lamp,
-        examples=("server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in",),
+        examples=(
+            "server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in",
+        ),
         who="moderator",
         guide=("for-moderators", "how-to-take-a-reading"),
     ),

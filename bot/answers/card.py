@@ -7,11 +7,11 @@ from bot.answers.curves import shortened
 from bot.answers.figures import length, length_range, percent, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.own import GROUP, lamp_told
+from bot.answers.tube_length import length_asked, length_known, length_values
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
     fixture_name,
-    lit_length,
     own_lamp,
     screen_asked,
     wish_asked,
@@ -21,7 +21,8 @@ from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.reply import Picture, Reply, Row, Table, Value
-from calc.uv.lamp import Fixture, Lamp
+from calc.uv.lamp import Fixture, Lamp, of_length
+from calc.uv.lengths import DARK_ENDS_M
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Placement, Spot, Verdict, place
 from calc.uv.screen import FlatScreen, NoScreen, Screen, open_area
 
@@ -30,6 +31,10 @@ __all__ = ["answer_card"]
 _GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter")
 _SOURCES = ("keitz1971", "uv_distance_rows", "nearest_distance")
 _MOST_OWN = 6
+_START = {
+    False: "Start in the middle of the range; in doubt, a little farther.",
+    True: "Start at the far end: the near one is for a short tube. Tell me the length and I know.",
+}
 _REFUSED = {
     Verdict.TOO_WEAK: "too weak",
     Verdict.TOO_CLOSE: "too close",
@@ -53,8 +58,12 @@ def answer_card(query: CardQuery, context: Context) -> Reply:
     wish = wish_asked(query.animal, query.uvi, context)
     screens = tuple(dict.fromkeys(screen_asked(screen) for screen in query.screens))
     strengths = sorted({tube.percent for tube in query.tubes}, reverse=True)
-    lit_m = lit_length(query.length)
-    lamps = [(Lamp(percent, fixture, lit_m), "") for percent in strengths for fixture in Fixture]
+    long = length_asked(query.length)
+    lamps = [
+        (of_length(Lamp(percent, fixture), long), "")
+        for percent in strengths
+        for fixture in Fixture
+    ]
     own = context.own.lamps[:_MOST_OWN]
     lamps += [(own_lamp(kept), kept.name) for kept in own]
     entries = [
@@ -63,23 +72,26 @@ def answer_card(query: CardQuery, context: Context) -> Reply:
     ]
     fitting = [entry.placement.ends for row in entries for entry in row if entry.placement.ends]
     units = context.units
-    lit = length(lit_m, units)
+    first = lamps[0][0]
     return Reply(
         command="card",
         status="ok",
         title=f"Tube distances for {wish.whom}",
         answer=_answer(len(fitting), len(lamps) * len(screens), wish),
-        values=tuple(value for row in entries for entry in row for value in _values(entry)),
+        values=(
+            *(value for row in entries for entry in row for value in _values(entry)),
+            *length_values(first),
+        ),
         rows=(
             wish.row,
             *_doubt(fitting),
-            Row(label="Tube", text=f"T5 HO; lit part {lit}; a longer one hangs a little farther"),
+            Row(label="Tube", text=f"T5 HO, {length_known(first, units)}"),
             *(Row(label=GROUP, text=f"{x.name}: {lamp_told(x, context)}") for x in own),
         ),
         table=_table(entries, screens, units),
         steps=(
             "Measure from the underside of the lit tube straight down to the animal's back.",
-            "Start in the middle of the range; in doubt, a little farther.",
+            _START[bool(first.may_be)],
             f"With a UV index meter, go by {uvi_range(wish.low, wish.high)} at back height.",
             "Measure again whenever tube, fixture, screen or platform change.",
         ),
@@ -141,14 +153,20 @@ def _lamp_key(entry: _Entry) -> str:
     return f"{entry.lamp.strength_percent:g}_{entry.lamp.fixture.name.lower()}"
 
 
-def _lamp_head(entry: _Entry) -> str:
+def _lamp_head(entry: _Entry, units: Units) -> str:
     lamp = entry.lamp
-    return entry.name or f"{lamp.strength_percent:g} %, {fixture_name(lamp.fixture)}"
+    name = entry.name or f"{lamp.strength_percent:g} %, {fixture_name(lamp.fixture)}"
+    return f"{name}, {_long(lamp, units)}"
 
 
 def _short_head(entry: _Entry) -> str:
     lamp = entry.lamp
     return entry.name or f"{lamp.strength_percent:g} %, {lamp.fixture.name.lower()}"
+
+
+def _long(lamp: Lamp, units: Units) -> str:
+    """Return which length a row of the table is for."""
+    return "any length" if lamp.may_be else length(lamp.lit_length_m + DARK_ENDS_M, units)
 
 
 def _doubt(fitting: list[tuple[Spot, Spot, Spot]]) -> tuple[Row, ...]:
@@ -172,7 +190,7 @@ def _table(entries: list[list[_Entry]], screens: tuple[Screen, ...], units: Unit
 
     return Table(
         columns=("Tube and fixture", *map(_screen_head, screens)),
-        rows=tuple((_lamp_head(row[0]), *map(told, row)) for row in entries),
+        rows=tuple((_lamp_head(row[0], units), *map(told, row)) for row in entries),
     )
 
 
@@ -190,14 +208,15 @@ def _picture(
         first, _, second = length_range(near.distance_m, far.distance_m, units).partition(" (")
         return Cell(first, second.rstrip(")"), Tone.GOOD)
 
+    first = entries[0][0].lamp
     drawing = Card(
         title=f"Tube distances for {wish.whom}",
         subtitle=f"For UVI {uvi_range(wish.low, wish.high)}, from the lit tube to the back",
-        corner="T5 HO tube",
+        corner=f"T5 HO tube, {_long(first, units)}",
         columns=tuple(map(_screen_head, screens)),
         rows=tuple(CardRow(_short_head(r[0]), tuple(map(cell, r))) for r in entries),
         notes=(
-            "Start in the middle of the range; in doubt, a little farther.",
+            _START[bool(first.may_be)],
             f"Never nearer than {length(COMFORTABLE_MINIMUM_M, units)}. Measure after any change.",
             *((f"How sure: {_sure(fitting)}.",) if fitting else ()),
         ),

@@ -5,10 +5,9 @@ only where all of them agree.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
-from itertools import product
 
 from bot.answers.check_beyond import beyond_part
+from bot.answers.check_cases import Case, every_case, length_said
 from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.check_uv_lamps import (
     behind_pane,
@@ -20,27 +19,23 @@ from bot.answers.check_uv_lamps import (
 from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.heat_parts import Kept
 from bot.answers.setup_told import Said, Told
+from bot.answers.tube_length import length_values
 from bot.answers.uv_parts import (
     fixture_name,
     fixture_of,
-    lamp_asked,
     screen_asked,
     screen_phrase,
 )
 from bot.language.hearing import FactName
-from bot.language.lamps import Fixture
 from bot.language.quantities import Measure, Units
 from bot.language.readings import PlacedReading
-from bot.language.screens import Blocks, NoScreen, Screen
 from bot.reply import Value
 from calc.animals import Target
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
-    PlaceCheck,
     Standing,
     Verdict,
-    check_place,
     standing_of,
 )
 from calc.validity import OutsideModelError, check
@@ -50,13 +45,12 @@ __all__ = ["uv_part"]
 _NAME = "UV"
 _NEAREST_M, _FARTHEST_M = 0.05, 3.0
 _YEAR_S = 31_557_600.0
-# Without a word about the screen, nothing between and the common insect screen are both tried.
-_MESHES: tuple[Screen, ...] = (Blocks(0.30, "30%"), Blocks(0.45, "45%"), Blocks(0.60, "60%"))
 _HOW = {
     FactName.TUBE: "the strength printed on the tube",
     FactName.REFLECTOR: "whether the fixture behind the tube is like a mirror when the tube is off "
     "and cold (polished), or white or plastic (plain)",
     FactName.SCREEN: "what is between tube and animal: nothing, or a mesh and how much it blocks",
+    FactName.TUBE_LENGTH: "how long the tube is, or the watts printed on it",
     FactName.DISTANCE_BACK: (
         "the distance from the underside of the tube to the animal's back, with a tape measure"
     ),
@@ -67,15 +61,6 @@ _DISTANCES = (
     FactName.DISTANCE_PERCH,
 )
 _WORDS = {Standing.BELOW: "too weak", Standing.WITHIN: "right", Standing.ABOVE: "too strong"}
-
-
-@dataclass(frozen=True, slots=True)
-class _Case:
-    """One way the set-up may be, with what follows."""
-
-    fixture: Fixture
-    screen: Screen
-    check: PlaceCheck
 
 
 def uv_part(told: Told, kept: Kept, units: Units) -> Part:
@@ -148,6 +133,8 @@ def _missing(told: Told, distance: tuple[FactName, Said[Measure]] | None) -> tup
         lacking.append(FactName.REFLECTOR)
     if told.screen is None:
         lacking.append(FactName.SCREEN)
+    if told.tube and distance and length_said(told).others_m:
+        lacking.append(FactName.TUBE_LENGTH)
     return tuple(_HOW[name] for name in lacking)
 
 
@@ -164,38 +151,20 @@ def _untold(told: Told, wanted: Target, distance: tuple[FactName, Said[Measure]]
     )
 
 
-def _cases(told: Told, distance_m: float, wanted: Target) -> Iterator[_Case]:
-    """Return every way the set-up may be that was not ruled out by what was said."""
-    assert told.tube is not None
-    fixtures = (told.reflector.value,) if told.reflector else tuple(Fixture)
-    if told.screen:
-        screens: tuple[Screen, ...] = (told.screen.value,)
-    else:
-        screens = _MESHES if told.is_over else (NoScreen("none"), *_MESHES)
-    length_said, age = told.measure(FactName.TUBE_LENGTH), told.measure(FactName.AGE)
-    for fixture, screen in product(fixtures, screens):
-        lamp = lamp_asked(
-            told.tube.value,
-            fixture,
-            length_said.value if length_said else None,
-            age.value if age else None,
-        )
-        between = screen_asked(screen)
-        check = check_place(lamp, between, distance_m, wanted.low, wanted.high)
-        yield _Case(fixture, screen, check)
-
-
 def _by_distance(
     told: Told, name: FactName, said: Said[Measure], wanted: Target, units: Units
 ) -> Part:
     middle_m = (said.value.low + said.value.high) / 2.0
-    cases = tuple(_cases(told, middle_m, wanted))
-    standings = {case.check.standing for case in cases}
+    cases = tuple(every_case(told, middle_m, wanted))
+    standings = {standing for case in cases for standing in case.standings}
     here = cases[0].check.here
     low = min(case.check.here.uvi.low for case in cases)
     high = max(case.check.here.uvi.high for case in cases)
     best = here.uvi.best if len(cases) == 1 else (low * high) ** 0.5
-    values = (Value(name="uvi", low=low, best=best, high=high, unit="1"),)
+    values = (
+        Value(name="uvi", low=low, best=best, high=high, unit="1"),
+        *length_values(cases[0].lamp),
+    )
     sources = (wanted.source, "keitz1971", "uv_distance_rows")
     missing = _missing(told, (name, said))
     at = f"at {length(middle_m, units)}{_to(name)}"
@@ -233,7 +202,7 @@ def _too_near(distance_m: float) -> bool:
 
 
 def _todo(
-    cases: tuple[_Case, ...], standing: Standing, distance_m: float, name: FactName, units: Units
+    cases: tuple[Case, ...], standing: Standing, distance_m: float, name: FactName, units: Units
 ) -> Iterator[Todo]:
     if _too_near(distance_m):
         yield Todo(
@@ -250,7 +219,7 @@ def _todo(
         )
 
 
-def _moves(cases: tuple[_Case, ...], standing: Standing, units: Units) -> Iterator[Todo]:
+def _moves(cases: tuple[Case, ...], standing: Standing, units: Units) -> Iterator[Todo]:
     above = standing is Standing.ABOVE
     urgency = Urgency.TOO_MUCH_UV if above else Urgency.TOO_LITTLE_UV
     way = "farther from" if above else "nearer to"

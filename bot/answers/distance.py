@@ -4,15 +4,16 @@ from dataclasses import dataclass
 
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
+from bot.answers.instead import instead, weak_over_screen
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
+from bot.answers.tube_length import length_steps, length_values
 from bot.answers.unsure import Told, answer_unsure, told_surely
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
     doubt_row,
-    fixture_name,
     lamp_asked,
     lamp_name,
     lamp_row,
@@ -31,7 +32,7 @@ from bot.queries.uv import DistanceQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.doubts import doubts_for
-from calc.uv.lamp import Fixture, Lamp, uvi_at
+from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     FARTHEST_PLACE_M,
@@ -43,17 +44,14 @@ from calc.uv.placement import (
     place,
     spot,
 )
-from calc.uv.screen import NoScreen, Screen
+from calc.uv.screen import Screen
 
 __all__ = ["answer_distance"]
 
 _GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter")
 _SOURCES = ("keitz1971", "uv_distance_rows")
-# Classes a beginner can buy and the model was fitted to, the milder first.
-_ALTERNATIVES = tuple(Lamp(s, f) for s in (6.0, 12.0) for f in (Fixture.PLAIN, Fixture.POLISHED))
 _BORROWED = "If you can borrow a UV index meter, hold it"
 _AN_INCH_M = 0.0254
-_WEAK_PERCENT = 6.0
 
 
 def answer_distance(query: DistanceQuery, context: Context) -> Reply:
@@ -65,7 +63,7 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
         return answer_unsure(query, context)
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(told.screen)
-    named = lamp_asked(query.tube, told.reflector, query.length, query.age)
+    named = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     placement = place(read.lamp, screen, wish.low, wish.high)
@@ -100,7 +98,7 @@ class _Asked:
         """Return how the question was taken."""
         return (
             self.wish.row,
-            lamp_row(self.lamp, self.query.tube, self.query.length, self.units, self.query.lamp),
+            lamp_row(self.lamp, self.query.tube, self.units, self.query.lamp),
             screen_row_asked(self.told.screen, self.screen, transmission),
             *shape_rows(self.read.fit, self.units),
             *self.read.set_aside_rows(self.units),
@@ -117,12 +115,13 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         title=f"Distance from tube to back for {wish.whom}",
         answer=what.read.told(
             f"Keep {length_range(near.distance_m, far.distance_m, units)} from the tube to the "
-            f"animal's back; start at {length(start.distance_m, units)}."
+            f"animal's back; start at {length(start.distance_m, units)}{_because(what.placement)}."
         ),
         values=(
             Value.of("distance", Estimate(near.distance_m, start.distance_m, far.distance_m), "m"),
             *(Value.of(f"uvi_{name}", s.uvi, "1") for name, s in _ends(near, start, far)),
             *((passes,) if what.told.screen else ()),
+            *length_values(what.lamp),
         ),
         rows=(
             Row(label="UVI to expect", text=_expected((near, start, far), units)),
@@ -132,7 +131,8 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         ),
         steps=(
             *what.read.first_steps,
-            *_weak_over_screen(what.lamp, what.screen, what.placement, wish, units),
+            *(() if what.read.cannot_be else length_steps(what.lamp, units)),
+            *weak_over_screen(what.lamp, what.screen, what.placement, wish, units),
             *_steps(what.read, wish, start, units),
         ),
         cautions=UV_CAUTIONS,
@@ -140,6 +140,13 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
         picture=Picture.later(_picture, what),
     )
+
+
+def _because(placement: Placement) -> str:
+    """Return why the start lies beyond the middle of the range."""
+    if Reason.START_HELD_FOR_LENGTH not in placement.reasons:
+        return ""
+    return ", because how long the tube is was not told and a long one gives more"
 
 
 def _ends(near: Spot, start: Spot, far: Spot) -> tuple[tuple[str, Spot], ...]:
@@ -158,29 +165,6 @@ def _held_rows(placement: Placement, units: Units) -> tuple[Row, ...]:
         f"{length(FARTHEST_PLACE_M, units)}, the farthest I answer for",
     }
     return tuple(Row(label="Held", text=told[r]) for r in placement.reasons if r in told)
-
-
-def _weak_over_screen(
-    lamp: Lamp, screen: Screen, placement: Placement, wish: Wish, units: Units
-) -> tuple[str, ...]:
-    """Advise a stronger tube where a weak one over a screen has hardly any room to be wrong."""
-    if not _is_tight(lamp, screen, placement):
-        return ()
-    stronger = [text for text in _alternatives(screen, wish, units) if " 6 %" not in text]
-    if not stronger:
-        return ()
-    return (
-        (
-            f"Better for a beginner: {stronger[0]}. A weak tube over a screen has to hang so near "
-            "that an inch more or less matters."
-        ),
-    )
-
-
-def _is_tight(lamp: Lamp, screen: Screen, placement: Placement) -> bool:
-    held = Reason.NEAR_END_HELD_FOR_COMFORT in placement.reasons
-    weak = lamp.strength_percent <= _WEAK_PERCENT and lamp.own is None
-    return weak and held and not isinstance(screen, NoScreen)
 
 
 def _steps(read: LampRead, wish: Wish, start: Spot, units: Units) -> tuple[str, ...]:
@@ -225,27 +209,22 @@ def _refusal(asked: _Asked, context: Context) -> Reply:
         status="problem",
         title=f"This tube will not do for {wish.whom}",
         answer=asked.read.told(answer),
-        values=(Value.of("uvi_at_safe_minimum", placement.at_safe_minimum.uvi, "1"),),
+        values=(
+            Value.of("uvi_at_safe_minimum", placement.at_safe_minimum.uvi, "1"),
+            *length_values(lamp),
+        ),
         rows=asked.rows(placement.at_safe_minimum.screen_transmission),
         steps=(
             *asked.read.first_steps,
             *asked.read.moves(()),
-            *_instead(screen, wish, units),
+            *instead(lamp, screen, wish, units),
+            *(() if asked.read.cannot_be else length_steps(lamp, units)),
             "Then measure again, with a UV index meter if you can.",
         ),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "nearest_distance")),
         picture=Picture.later(_picture, asked),
-    )
-
-
-def _instead(screen: Screen, wish: Wish, units: Units) -> tuple[str, ...]:
-    better = _alternatives(screen, wish, units)
-    if not isinstance(screen, NoScreen):
-        better += _alternatives(NoScreen(), wish, units)[:2]
-    return tuple(f"Use instead: {text}." for text in better[:3]) or (
-        "Ask a keeper with a UV index meter: none of the usual 6 % and 12 % tubes fits here.",
     )
 
 
@@ -296,19 +275,3 @@ def _too_close(
         f"{percent(more)} more UV (UVI {uvi(uvi_at(lamp, nearer, screen))}, "
         "with the usual doubt of a third), and it can touch the fixture."
     )
-
-
-def _alternatives(screen: Screen, wish: Wish, units: Units) -> tuple[str, ...]:
-    found = []
-    for lamp in _ALTERNATIVES:
-        placement = place(lamp, screen, wish.low, wish.high)
-        if _is_tight(lamp, screen, placement):
-            continue
-        if placement.ends:
-            near, _, far = placement.ends
-            span = length_range(near.distance_m, far.distance_m, units)
-            found.append(
-                f"T5 HO, {lamp.strength_percent:.0f} %, {fixture_name(lamp.fixture)} "
-                f"{screen_phrase(screen)}, {span} from the back"
-            )
-    return tuple(found)

@@ -1,5 +1,6 @@
 """What a keeper's own readings say of the lamp, and where it should hang by them."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.answers.curves import uvi_picture
@@ -14,6 +15,7 @@ from bot.answers.readings import (
     fit_rows,
     fit_table,
 )
+from bot.answers.tube_length import length_asked, length_known, length_steps, length_values
 from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
     STANDINGS,
@@ -21,7 +23,6 @@ from bot.answers.uv_parts import (
     Wish,
     fixture_of,
     lamp_name,
-    lit_length,
     screen_asked,
     screen_phrase,
     screen_row,
@@ -37,12 +38,12 @@ from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, uvi_at
-from calc.uv.meter import MeterFit, screen_from_readings
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnPoint, of_length, uvi_at
+from calc.uv.meter import MeterFit, Reading, screen_from_readings
 from calc.uv.placement import PlaceCheck, Standing, Verdict, check_place
 from calc.uv.point import Shape
 from calc.uv.screen import FlatScreen, NoScreen, Screen
-from calc.uv.shapes import fit_lamp
+from calc.uv.shapes import fit_lamp, lamp_by_readings
 from calc.validity import OutsideModelError
 
 __all__ = ["answer_meter"]
@@ -93,12 +94,13 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
         values=_values(known, check),
         rows=(
             wish.row,
+            *_length_rows(known.lamp, units),
             *fit_rows(known.fit, query.without or query.readings, units),
             *_screen_rows(known, check),
             *_class_rows(query, known.fit, named),
         ),
         table=fit_table(known.fit, query.without or query.readings, units),
-        steps=(*off, *_steps(known, check, wish, units)),
+        steps=(*off, *_steps(known, check, wish, units), *length_steps(known.lamp, units)),
         cautions=UV_CAUTIONS[:2],
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES)),
@@ -106,21 +108,28 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
     )
 
 
+def _length_rows(lamp: Lamp, units: Units) -> tuple[Row, ...]:
+    if isinstance(lamp.own, OwnPoint):
+        return ()
+    return (Row(label="Tube", text=length_known(lamp, units)),)
+
+
 def _named_lamp(query: MeterQuery) -> Lamp:
     """Return the lamp as named; only its length and the comparison depend on the name."""
-    return Lamp(
+    lamp = Lamp(
         query.tube.percent if isinstance(query.tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
         fixture_of(query.reflector) if query.reflector else Fixture.POLISHED,
-        lit_length(query.length),
     )
+    return of_length(lamp, length_asked(query.length))
 
 
 def _known(query: MeterQuery, named: Lamp) -> _Known:
     screen = screen_asked(query.screen)
     shape = expected_shape(kind_of(query.tube, query.lamp))
     if query.without is None:
-        fit = fit_lamp(engine_readings(query.readings, screen), named, shape)
-        return _Known(_read(query, query.readings, fit, named), fit, screen, None)
+        given = engine_readings(query.readings, screen)
+        fit = fit_lamp(given, named, shape)
+        return _Known(_read(query, query.readings, given, fit, named), fit, screen, None)
     if not isinstance(screen, NoScreen):
         raise NotUnderstoodError(
             query.screen.text,
@@ -141,15 +150,20 @@ def _known(query: MeterQuery, named: Lamp) -> _Known:
             "without",
         ) from error
     fit = fit_lamp(bare, named, shape)
-    read = _read(query, query.without, fit, named)
+    read = _read(query, query.without, bare, fit, named)
     return _Known(read, fit, FlatScreen(passes.best), passes)
 
 
 def _read(
-    query: MeterQuery, readings: tuple[PlacedReading, ...], fit: MeterFit, named: Lamp
+    query: MeterQuery,
+    readings: tuple[PlacedReading, ...],
+    given: Sequence[Reading],
+    fit: MeterFit,
+    named: Lamp,
 ) -> LampRead:
     like = named if _is_of_class(query) else None
-    return LampRead(fit.lamp(named), fit, readings, like, kind_of(query.tube, query.lamp))
+    lamp = lamp_by_readings(given, named, fit)
+    return LampRead(lamp, fit, readings, like, kind_of(query.tube, query.lamp))
 
 
 def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> str:
@@ -178,6 +192,7 @@ def _values(known: _Known, check: PlaceCheck) -> tuple[Value, ...]:
         Value.of("uvi", check.here.uvi, "1"),
         Value.of("place", Estimate.exact(check.here.distance_m), "m"),
         _lamp_value(known.fit),
+        *length_values(known.lamp),
         Value.of("against_class", _about(known.fit.against_class, known.fit), "1"),
     ]
     if check.placement.ends:
@@ -227,7 +242,7 @@ def _steps(known: _Known, check: PlaceCheck, wish: Wish, units: Units) -> tuple[
     steps = []
     move, start = check.move_to_start_m, check.placement.start
     fits = check.placement.verdict is Verdict.FITS
-    if fits and start and move and check.standing is not Standing.WITHIN:
+    if fits and start and move and (check.may_be_above or check.standing is not Standing.WITHIN):
         way = "farther from" if move > 0 else "nearer to"
         steps.append(
             f"Move the tube {length(abs(move), units)} {way} the animal's back, to "

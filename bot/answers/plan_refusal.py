@@ -4,8 +4,8 @@ from bot.answers.figures import length, percent, temperature, uvi_range
 from bot.answers.heat_parts import HEAT_CAUTIONS
 from bot.answers.linking import page_links, source_lines
 from bot.answers.plan_asked import Asked
-from bot.answers.tube_length import OTHER_KINDS
-from bot.answers.uv_parts import UV_CAUTIONS, lamp_name, screen_phrase, shortest_told
+from bot.answers.tube_length import OTHER_KINDS, shortest_told
+from bot.answers.uv_parts import UV_CAUTIONS, lamp_name, screen_phrase
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.reply import Reply, Row, Value

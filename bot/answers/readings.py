@@ -21,7 +21,7 @@ from calc.uv.meter import (
 from calc.uv.point import Shape
 from calc.uv.residuals import Pattern, Suspect
 from calc.uv.screen import NoScreen, Screen
-from calc.uv.shapes import fit_lamp
+from calc.uv.shapes import fit_lamp, lamp_by_readings
 
 __all__ = [
     "AGAIN",
@@ -208,9 +208,10 @@ def read_lamp(
     """Return the lamp with the constant its readings give it, or as it is without readings."""
     if not readings:
         return LampRead(lamp)
-    fit = fit_lamp(engine_readings(readings, screen), lamp, expected_shape(kind))
+    read = engine_readings(readings, screen)
+    fit = fit_lamp(read, lamp, expected_shape(kind))
     like = replace(lamp, own=None, age_s=None) if is_named else None
-    return LampRead(fit.lamp(lamp), fit, tuple(readings), like, kind)
+    return LampRead(lamp_by_readings(read, lamp, fit), fit, tuple(readings), like, kind)
 
 
 def expected_shape(kind: UvLamp) -> Shape:

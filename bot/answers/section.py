@@ -8,6 +8,7 @@ from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.section_layout import Layout, layout
 from bot.answers.section_picture import section_picture
+from bot.answers.tube_length import length_steps, length_values
 from bot.answers.uv_limits import uv_alarms
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
@@ -70,7 +71,7 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
             doubt_row(doubts),
         ),
         table=table,
-        steps=_steps(found, wish, units),
+        steps=(*_steps(found, wish, units), *length_steps(room.tubes[0].lamp, units)),
         cautions=(
             *UV_CAUTIONS[:2],
             "Walls, branches and hides are not in this map: behind them it is darker.",
@@ -107,6 +108,7 @@ def _values(found: Patches, room: Layout) -> tuple[Value, ...]:
         Value.of("uvi_weakest", found.weakest.uvi, "1"),
         Value.of("shade_share", Estimate.exact(found.shade_share), "1"),
         Value.of("heat_in_range", Estimate.exact(heat), "1"),
+        *length_values(room.tubes[0].lamp),
         Value.of("platform_top", Estimate.exact(room.platform.top_m), "m"),
     )
 

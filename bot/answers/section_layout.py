@@ -1,14 +1,17 @@
 """The enclosure of a section question, laid out: what was given, and what was taken for it."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bot.answers.figures import length, length_typed
-from bot.answers.uv_parts import lamp_asked, lit_length, screen_asked, shortest_told
+from bot.answers.tube_length import lit_length, shortest_told
+from bot.answers.uv_parts import lamp_asked, screen_asked
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units, convert
 from bot.queries.options import OwnTube
 from bot.queries.uv_depth import SectionQuery
 from calc.uv.choice import tube_length_for
+from calc.uv.lamp import of_length
+from calc.uv.lengths import DARK_ENDS_M, length_for_box
 from calc.uv.patches import HeatPatch, Platform
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
@@ -20,7 +23,6 @@ _PLATFORM_M = 0.30
 _PATCH_M = 0.20
 _TUBES_APART_M = 0.10
 _LEAST_M = 0.02
-_DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +99,7 @@ def layout(query: SectionQuery, units: Units) -> Layout:
     across = given(query.across, box.depth_m / 2.0, "the tubes' middle from the back wall:")
     return Layout(
         box=box,
-        tubes=_tubes(query, box, start + long / 2.0, across, long - _DARK_ENDS_M),
+        tubes=_tubes(query, box, start + long / 2.0, across, long - DARK_ENDS_M),
         tube_length_m=long,
         platform=platform,
         back_m=back,
@@ -147,9 +149,9 @@ def _check_start(query: SectionQuery, start: float, long: float, box: Box, units
 
 def _tube_length(query: SectionQuery, box: Box, units: Units, taken: list[str]) -> float:
     if isinstance(query.tube, OwnTube):
-        return query.tube.lamp.lit_length_m + _DARK_ENDS_M
+        return query.tube.lamp.lit_length_m + DARK_ENDS_M
     if query.length is not None:
-        return lit_length(query.length) + _DARK_ENDS_M
+        return lit_length(query.length) + DARK_ENDS_M
     choice = tube_length_for(box.length_m)
     tube = choice.tube or choice.shorter or choice.longer
     if tube is None:
@@ -160,19 +162,17 @@ def _tube_length(query: SectionQuery, box: Box, units: Units, taken: list[str]) 
             "enclosure:36x18x18in",
             "enclosure",
         )
-    taken.append(f"the tube's length: {length(tube.face_to_face_m, units)}")
+    taken.append(f"the tube's length: {length(tube.face_to_face_m, units)}, by the enclosure's")
     return tube.face_to_face_m
 
 
 def _tubes(
     query: SectionQuery, box: Box, x_m: float, across_m: float, lit_m: float
 ) -> tuple[HungTube, ...]:
-    named = lamp_asked(query.tube, query.reflector, query.length, None)
-    lamp, screen, count = (
-        replace(named, lit_length_m=lit_m),
-        screen_asked(query.screen),
-        query.tubes,
-    )
+    lamp = lamp_asked(query.tube, query.reflector, query.length, None)
+    if query.length is None and not isinstance(query.tube, OwnTube):
+        lamp = of_length(lamp, length_for_box(lit_m, box.length_m))
+    screen, count = screen_asked(query.screen), query.tubes
     sides = [across_m + _TUBES_APART_M * (i - (count - 1) / 2.0) for i in range(count)]
     if query.across and not (sides[0] >= 0.0 and sides[-1] <= box.depth_m):
         raise NotUnderstoodError(

@@ -1,23 +1,39 @@
-"""Which standard length suits an enclosure, or that none does and what there is instead."""
+"""How long a tube is and how that is known, and which standard length suits an enclosure."""
 
 from bot.answers.figures import length, length_range, length_typed, percent
 from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import Measure, Units
+from bot.language.quantities import Dimension, Measure, Units
 from bot.language.sizes import Size
-from bot.reply import Row
+from bot.reply import Row, Value
+from calc.uncertainty import Estimate
 from calc.uv.choice import LengthFit, TubeChoice, tube_length_for
+from calc.uv.lamp import LONGEST_LIT_M, SHORTEST_LIT_M, Lamp, OwnPoint
+from calc.uv.lengths import DARK_ENDS_M, LengthKnown, TubeLength, length_of_tube, tube_of_watts
 from calc.uv.tube import STANDARD_T5_HO
+from calc.validity import OutsideModelError
 
 __all__ = [
     "OTHER_KINDS",
     "check_fits",
     "enclosure_rows",
+    "length_asked",
     "length_choice",
+    "length_known",
     "length_rows",
+    "length_steps",
     "length_told",
+    "length_values",
+    "lit_length",
     "no_tube_fits",
+    "shortest_told",
+    "tube_length_m",
     "without_tube_steps",
 ]
+
+# About as long as the 39 W tube, as somebody would measure it.
+_EXAMPLES = {Units.IN: "34in", Units.CM: "85cm"}
+# A printed end of a range is taken, whatever the last bit of its conversion.
+_SLIP_M = 1e-9
 
 # No tube should take more of the length, or no shade is left. Source: plan_judgement.
 _MOST_OF_BOX = 0.75
@@ -33,9 +49,89 @@ def _along(enclosure: Measure | Size) -> float:
     return enclosure.length_m if isinstance(enclosure, Size) else enclosure.low
 
 
+def tube_length_m(told: Measure) -> float:
+    """Return the length [m] of a tube, face to face, as told or by its printed watts."""
+    if told.dimension is not Dimension.POWER:
+        return told.low
+    tube = tube_of_watts(told.low)
+    if tube is None:
+        *most, last = (f"{kind.power_w:.0f}" for kind in STANDARD_T5_HO)
+        raise NotUnderstoodError(
+            told.text,
+            "the tube's length, or the watts printed on a T5 HO tube: "
+            f"{', '.join(most)} or {last} W",
+            "length:34in",
+            "length",
+        )
+    return tube.face_to_face_m
+
+
+def lit_length(told: Measure) -> float:
+    """Return the lit length [m] of a tube of a told length."""
+    long = tube_length_m(told)
+    low, high = (end + DARK_ENDS_M for end in (SHORTEST_LIT_M, LONGEST_LIT_M))
+    if not low - _SLIP_M <= long <= high + _SLIP_M:
+        raise OutsideModelError("length of the tube", long, low, high, "m")
+    return min(max(long - DARK_ENDS_M, SHORTEST_LIT_M), LONGEST_LIT_M)
+
+
+def length_asked(told: Measure | None, enclosure: Measure | Size | None = None) -> TubeLength:
+    """Return the length of a tube, from what was told of it or of its enclosure."""
+    if told is None:
+        return length_of_tube(box_m=None if enclosure is None else _along(enclosure))
+    if told.dimension is Dimension.POWER:
+        tube_length_m(told)
+        return length_of_tube(power_w=told.low)
+    return length_of_tube(lit_length(told))
+
+
+def length_known(lamp: Lamp, units: Units) -> str:
+    """Return how long a tube is taken to be, and how that is known."""
+    long = length(lamp.lit_length_m + DARK_ENDS_M, units)
+    match lamp.length_known:
+        case LengthKnown.TOLD:
+            return f"{long} long, as you gave it"
+        case LengthKnown.FROM_WATTS:
+            watts = [t for t in STANDARD_T5_HO if t.lit_length_m == lamp.lit_length_m]
+            return f"{long} long, inferred from {watts[0].power_w:.0f} W"
+        case LengthKnown.FROM_BOX:
+            return f"{long} long, inferred from the enclosure"
+        case LengthKnown.UNKNOWN:
+            if not lamp.may_be:
+                return f"length not told, taken as {long}, the shortest standard tube"
+            longest = lamp.may_be[-1].lit_length_m + DARK_ENDS_M
+            span = length_range(lamp.lit_length_m + DARK_ENDS_M, longest, units)
+            return f"length not told, so anything from {span} may be"
+
+
+def length_steps(lamp: Lamp, units: Units) -> tuple[str, ...]:
+    """Return what to find out where the length of the tube is not known."""
+    if not lamp.may_be:
+        return ()
+    return (
+        (
+            "How long is the tube? That narrows this most: ask again with its length, such as "
+            f"length:{_EXAMPLES[units]}, or with the watts printed on a T5 HO tube, such as "
+            "length:39W."
+        ),
+    )
+
+
+def length_values(lamp: Lamp) -> tuple[Value, ...]:
+    """Return the length of the tube, from the shortest to the longest that it may be.
+
+    A small lamp that was read has none.
+    """
+    if isinstance(lamp.own, OwnPoint):
+        return ()
+    lit = [lamp.lit_length_m, *(other.lit_length_m for other in lamp.may_be)]
+    ends = Estimate(min(lit) + DARK_ENDS_M, lit[0] + DARK_ENDS_M, max(lit) + DARK_ENDS_M)
+    return (Value.of("length", ends, "m"),)
+
+
 def check_fits(tube: Measure | None, enclosure: Measure | Size | None, units: Units) -> None:
     """Refuse a tube that is longer than its enclosure."""
-    if tube is None or enclosure is None or tube.low <= _along(enclosure):
+    if tube is None or enclosure is None or tube_length_m(tube) <= _along(enclosure):
         return
     most = _along(enclosure)
     fitting = [kind.face_to_face_m for kind in STANDARD_T5_HO if kind.face_to_face_m <= most]
@@ -96,6 +192,11 @@ def length_told(
         f"{first} For the length, buy the {choice.tube.power_w:.0f} W tube, "
         f"{length(choice.tube.face_to_face_m, units)} long."
     )
+
+
+def shortest_told(units: Units) -> str:
+    """Return how long the shortest standard tube is, as part of a sentence."""
+    return f"the shortest standard T5 HO tube is {length(STANDARD_T5_HO[0].face_to_face_m, units)}"
 
 
 def without_tube_steps(units: Units) -> tuple[str, ...]:

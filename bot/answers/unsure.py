@@ -6,6 +6,7 @@ from itertools import product
 
 from bot.answers.figures import length, length_range, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.tube_length import length_known, length_steps, length_values
 from bot.answers.uv_danger import off_before
 from bot.answers.uv_parts import (
     STANDINGS,
@@ -25,6 +26,7 @@ from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
 from bot.reply import Reply, Row, Table, Value
+from calc.uv.doubts import uvi_by_length
 from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.placement import (
     SAFE_MINIMUM_M,
@@ -112,10 +114,11 @@ def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
         status="ok",
         title=f"Until you know more: the tube for {wish.whom}",
         answer=answer,
-        values=tuple(_values(cases, start, asked)),
+        values=(*_values(cases, start, asked), *length_values(cases[0].lamp)),
         rows=(
             wish.row,
             Row(label="You do not know", text=" and ".join(_unknown(query))),
+            Row(label="Tube", text=length_known(cases[0].lamp, units)),
             Row(
                 label="Why so wide",
                 text="fixture and screen change the UV more than anything else; on top of the "
@@ -123,7 +126,7 @@ def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
             ),
         ),
         table=_table(cases, asked, units),
-        steps=(*off, *_steps(query)),
+        steps=(*off, *_steps(query), *length_steps(cases[0].lamp, units)),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "common_practice")),
@@ -148,7 +151,7 @@ def _screens(query: DistanceQuery) -> tuple[typed.Screen, ...]:
 def _case(
     query: DistanceQuery, reflector: Fixture | None, screen: typed.Screen, wish: Wish
 ) -> _Case:
-    lamp = lamp_asked(query.tube, reflector, query.length, query.age)
+    lamp = lamp_asked(query.tube, reflector, query.length, query.age, query.enclosure)
     between = screen_asked(screen)
     return _Case(lamp, between, place(lamp, between, wish.low, wish.high))
 
@@ -175,16 +178,15 @@ def _answer(
     low, high = _uvi_ends(cases, start)
     return (
         f"Until you know more, hang it {length(start, units)} from the animal's back: the "
-        f"strongest way it may be gives the wanted {wanted} there, every other way less (UVI "
-        f"{uvi(low)} to {uvi(high)} in all). Rather too mild than too strong; find out in the next "
-        "days."
+        f"strongest way it may be gives no more than the wanted {wanted} there, however long the "
+        f"tube is, and every other way less (UVI {uvi(low)} to {uvi(high)} with the doubt of the "
+        "lamp). Rather too mild than too strong; find out in the next days."
     )
 
 
 def _standing(cases: list[_Case], asked: float, wish: Wish) -> str:
-    found = {
-        standing_of(uvi_at(case.lamp, asked, case.screen), wish.low, wish.high) for case in cases
-    }
+    by_length = [uvi_by_length(case.lamp, asked, case.screen) for case in cases]
+    found = {standing_of(e, wish.low, wish.high) for by in by_length for e in (by.best, by.high)}
     wanted = f"the wanted {uvi_range(wish.low, wish.high)}"
     if len(found) == 1:
         return f"{STANDINGS[found.pop()]} {wanted}, whichever way it is"

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
 from bot.answers.figures import length, number, percent, uvi_range, uvi_wanted
+from bot.answers.tube_length import length_asked, length_known, shortest_told
 from bot.answers.uv_limits import check_it_cannot_harm
 from bot.kept.group import OwnLamp
 from bot.language import screens as typed
@@ -11,6 +12,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import Fixture as TypedFixture
 from bot.language.lamps import OtherLamp, TubeStrength
 from bot.language.quantities import Measure, Units
+from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.options import OwnTube
@@ -18,19 +20,11 @@ from bot.reply import Row
 from calc.animals import Subject
 from calc.uncertainty import Doubt, Estimate
 from calc.uv.doubts import Cause, LampDoubts
-from calc.uv.lamp import (
-    CLASS_STRENGTH_PERCENT,
-    LONGEST_LIT_M,
-    SHORTEST_LIT_M,
-    Fixture,
-    Lamp,
-    OwnConstant,
-    OwnPoint,
-)
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant, OwnPoint, of_length
+from calc.uv.lengths import LengthKnown
 from calc.uv.placement import HIGHEST_UVI, Spot, Standing
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
 from calc.uv.tube import STANDARD_T5_HO
-from calc.validity import OutsideModelError
 
 __all__ = [
     "STANDINGS",
@@ -43,7 +37,6 @@ __all__ = [
     "lamp_asked",
     "lamp_name",
     "lamp_row",
-    "lit_length",
     "own_lamp",
     "passing_estimate",
     "screen_asked",
@@ -51,7 +44,6 @@ __all__ = [
     "screen_row",
     "screen_row_asked",
     "set_up_phrase",
-    "shortest_told",
     "wish_asked",
 ]
 
@@ -64,9 +56,6 @@ UV_CAUTIONS = (
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
 TAKEN_AS_T5_HO = "taken as a T5 HO tube, as no kind was told"
-_DARK_ENDS_M = STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m
-# A printed end of a range is taken, whatever the last bit of its conversion.
-_SLIP_M = 1e-9
 _WORDS = {
     Cause.LAMP: "lamps of one class differ",
     Cause.LABEL: "this strength lies outside the classes the model was fitted to",
@@ -77,6 +66,7 @@ _WORDS = {
     Cause.TAPE: "a tape measure is off by a centimetre",
     Cause.SCREEN: "screens differ in wire, dirt and shine",
     Cause.READINGS: "your readings scatter and a hand meter may be off",
+    Cause.LENGTH: "how long the tube is was not told, and the length counts",
     Cause.SPREAD: "reflectors spread UV sideways in their own way",
 }
 
@@ -133,35 +123,27 @@ def _wish_given(uvi: tuple[float, float], animal: str, context: Context) -> Wish
     return Wish(low, high, "the animal", Row(label="Wanted", text=told), ())
 
 
-def lit_length(tube_length: Measure | None) -> float:
-    """Return the lit length [m] of a tube; without a length, of the shortest standard tube."""
-    if tube_length is None:
-        return STANDARD_T5_HO[0].lit_length_m
-    low, high = (end + _DARK_ENDS_M for end in (SHORTEST_LIT_M, LONGEST_LIT_M))
-    if not low - _SLIP_M <= tube_length.low <= high + _SLIP_M:
-        raise OutsideModelError("length of the tube", tube_length.low, low, high, "m")
-    return min(max(tube_length.low - _DARK_ENDS_M, SHORTEST_LIT_M), LONGEST_LIT_M)
-
-
 def lamp_asked(
     tube: TubeStrength | OtherLamp | None,
     reflector: TypedFixture | None,
     tube_length: Measure | None,
     age: Measure | None,
+    enclosure: Measure | Size | None = None,
 ) -> Lamp:
     """Return the lamp that the options describe, or the group's own that they name.
 
     Where a strength or a fixture was not told, readings take their place, and neither counts; so
-    it is with a lamp that is no T5 HO tube, which has no figures without them.
+    it is with a lamp that is no T5 HO tube, which has no figures without them. Where no length
+    was told, the lamp may be as long as fits the enclosure.
     """
     if isinstance(tube, OwnTube):
         return own_lamp(tube.lamp)
-    return Lamp(
+    lamp = Lamp(
         tube.percent if isinstance(tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
         fixture_of(reflector) if reflector else Fixture.POLISHED,
-        lit_length(tube_length),
-        None if age is None else age.low,
+        age_s=None if age is None else age.low,
     )
+    return of_length(lamp, length_asked(tube_length, enclosure))
 
 
 def own_lamp(kept: OwnLamp) -> Lamp:
@@ -200,11 +182,7 @@ def set_up_phrase(lamp: Lamp, screen: Screen, asked: typed.Screen | None) -> str
 
 
 def lamp_row(
-    lamp: Lamp,
-    tube: TubeStrength | OtherLamp | None,
-    tube_length: Measure | None,
-    units: Units,
-    kind: UvLamp | None = None,
+    lamp: Lamp, tube: TubeStrength | OtherLamp | None, units: Units, kind: UvLamp | None = None
 ) -> Row:
     """Return how the tube was taken; ``kind`` is what it was told to be, if it was."""
     told = [lamp_name(lamp)]
@@ -218,19 +196,14 @@ def lamp_row(
         told.append(f"“{tube.text}” read as the older scale, the {number(tube.percent)} % class")
     if isinstance(lamp.own, OwnPoint):
         return Row(label="Lamp", text="; ".join(told))
-    lit = length(lamp.lit_length_m, units)
-    own = "as you gave it" if tube_length else "no length given, so the shortest standard tube"
-    told.append(f"lit part {lit} ({'as it was read' if kept else own})")
+    lit = f"lit part {length(lamp.lit_length_m, units)}, as it was read"
+    told.append(lit if kept else length_known(lamp, units))
     if lamp.age_s is None and lamp.own is None:
         told.append("age unknown")
-    if tube_length and not kept and lamp.lit_length_m < STANDARD_T5_HO[0].lit_length_m:
+    given = lamp.length_known is LengthKnown.TOLD and not kept
+    if given and lamp.lit_length_m < STANDARD_T5_HO[0].lit_length_m:
         told.append(f"{shortest_told(units)}, so look whether yours is one")
     return Row(label="Tube", text="; ".join(told))
-
-
-def shortest_told(units: Units) -> str:
-    """Return how long the shortest standard tube is, as part of a sentence."""
-    return f"the shortest standard T5 HO tube is {length(STANDARD_T5_HO[0].face_to_face_m, units)}"
 
 
 def screen_asked(screen: typed.Screen | typed.Pane | None) -> Screen:
@@ -287,7 +260,9 @@ def doubt_row(doubts: LampDoubts, *, contradict: bool = False) -> Row:
     """
     sized = [(d, d.factor - 1.0) for d in (*doubts.both, *doubts.upper)]
     sized += [(d, 1.0 - 1.0 / d.factor) for d in doubts.lower]
-    ordered = sorted(sized, key=lambda pair: -pair[1])
+    # What goes both ways by different shares is told once, by the larger.
+    largest = {d.name: (d, x) for d, x in sorted(sized, key=lambda pair: pair[1])}
+    ordered = sorted(largest.values(), key=lambda pair: -pair[1])
     told = "; ".join(f"{_WORDS[Cause(d.name)]} (by about {percent(x)})" for d, x in ordered)
     read = any(d.name == Cause.READINGS for d in doubts)
     more = "took most of it" if read else "takes most of this"

@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 
 from bot.answers.curves import uvi_picture
-from bot.answers.figures import length, uvi_estimate, uvi_range
+from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
+from bot.answers.tube_length import length_steps, length_values
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
@@ -60,7 +61,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     if told is None:
         return answer_unsure(query, context)
     screen = screen_asked(told.screen)
-    named = lamp_asked(query.tube, told.reflector, query.length, query.age)
+    named = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     lamp = read.lamp
@@ -68,37 +69,55 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
     here, units = check.here, context.units
     doubts = doubts_for(lamp, here.distance_m, screen)
-    more = _NEAR if here.distance_m < SAFE_MINIMUM_M else ""
-    more += "" if check.sure else " The doubt is wide enough that only a meter can be sure."
-    expected = (
-        f"Expect about UVI {uvi_estimate(here.uvi)} at {length(here.distance_m, units)}: "
-        f"{STANDINGS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
-    )
     # Too near, and readings that cannot be, are told by themselves, with what to do first.
     told_itself = here.distance_m < SAFE_MINIMUM_M or read.cannot_be
     strong = 0.0 if told_itself else here.uvi.best
-    answer, off = off_before(read.told(expected), strong, wish.high)
+    answer, off = off_before(read.told(_expected(check, wish, units)), strong, wish.high)
     return Reply(
         command="uvi",
         status="ok",
         title=f"UV index at {length(here.distance_m, units)}",
         answer=answer,
-        values=tuple(_values(check, told.screen, doubts)),
+        values=(*_values(check, told.screen, doubts), *length_values(lamp)),
         rows=(
             Row(label="Set-up", text=set_up_phrase(lamp, screen, told.screen)),
             wish.row,
-            lamp_row(lamp, query.tube, query.length, units, query.lamp),
+            lamp_row(lamp, query.tube, units, query.lamp),
             screen_row_asked(told.screen, screen, here.screen_transmission),
             *shape_rows(read.fit, units),
             *read.set_aside_rows(units),
             doubt_row(doubts, contradict=read.contradicts),
         ),
-        steps=(*off, *_first(read, check, wish, units), *_afterwards(wish)),
+        steps=(
+            *off,
+            *_first(read, check, wish, units),
+            *(() if read.cannot_be else length_steps(lamp, units)),
+            *_afterwards(wish),
+        ),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
         picture=Picture.later(_picture, lamp, screen, told.screen is None, check, wish, units),
     )
+
+
+def _expected(check: PlaceCheck, wish: Wish, units: Units) -> str:
+    here = check.here
+    more = _NEAR if here.distance_m < SAFE_MINIMUM_M else ""
+    more += _if_longer(check)
+    more += "" if check.sure else " The doubt is wide enough that only a meter can be sure."
+    return (
+        f"Expect about UVI {uvi_estimate(here.uvi)} at {length(here.distance_m, units)}: "
+        f"{STANDINGS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
+    )
+
+
+def _if_longer(check: PlaceCheck) -> str:
+    """Return what a longer tube would give, where that is more than is wanted."""
+    if not check.may_be_above:
+        return ""
+    most = uvi(check.by_length.high)
+    return f" But how long the tube is was not told: a long one gives UVI {most}, above that range."
 
 
 def _values(check: PlaceCheck, screen: typed.Screen | None, doubts: LampDoubts) -> Iterator[Value]:
@@ -153,7 +172,8 @@ def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
             ),
         )
     start = length(placement.start.distance_m, units)
-    if check.standing is Standing.WITHIN and not check.move_into_range_m:
+    stays = not check.move_into_range_m and not check.may_be_above
+    if check.standing is Standing.WITHIN and stays:
         return (f"Leave it. The middle of the range would be at {start}.",)
     move = check.move_to_start_m or 0.0
     way = "farther from" if move > 0 else "nearer to"

@@ -153,7 +153,7 @@ SCENES: tuple[Scene, ...] = (
     Scene(
         "Wren",
         "I look after this group. Our workshop hood was read twice, so keep it for everybody.",
-        "server lamp name:Workshop hood readings:4.2 at 12 in, 2.9 at 15 in",
+        "server lamp name:Workshop hood readings:4.2 at 12 in, 2.9 at 15 in length:34in",
     ),
     Scene(
         "Tibor",

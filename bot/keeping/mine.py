@@ -7,6 +7,7 @@ from pydantic import ValidationError
 
 from bot.answers.animals import animal_asked
 from bot.answers.setup_told import Told, told_by
+from bot.answers.tube_length import tube_length_m
 from bot.desk import Desk
 from bot.keeping.asker import today
 from bot.keeping.words import moment_told, question_of, setup_rows
@@ -77,9 +78,10 @@ def _facts(query: SaveQuery, told: Told, now: date, context: Context) -> dict[st
     # A distance without a word of where to is taken as it is mostly meant: to the back.
     distance = told.measure(FactName.DISTANCE_BACK) or told.measure(FactName.DISTANCE)
     length = told.measure(FactName.TUBE_LENGTH)
-    for field, said in (("distance_m", distance), ("tube_length_m", length)):
-        if said:
-            facts[field] = said.value.low
+    if distance:
+        facts["distance_m"] = distance.value.low
+    if length:
+        facts["tube_length_m"] = tube_length_m(length.value)
     age = told.measure(FactName.AGE)
     if age:
         facts["tube_since"] = now - timedelta(days=age.value.low / _DAY_S)

@@ -8,6 +8,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.numerals import NUMERAL, numeral
+from bot.language.quantities import Measure, Units, read_length, read_power
 from bot.language.sides import LONGEST
 from bot.language.uv_lamps import UvLamp, find_uv_lamp
 
@@ -17,6 +18,7 @@ __all__ = [
     "TubeStrength",
     "read_fixture",
     "read_tube",
+    "read_tube_length",
     "read_tube_strength",
 ]
 
@@ -33,6 +35,7 @@ _KIND = re.compile(
     r"|bulb|light|strip|old(?:er)? scale|desert|\d{2} ?w(?:atts?)?)(?![a-z0-9%])",
     re.I | re.A,
 )
+_IN_WATTS = re.compile(r".*[0-9] ?w(?:atts?)?", re.I | re.A | re.S)
 _T5HO = re.compile(r"(?<![a-z0-9])(?:t5[ -]?ho|ho[ -]t5)(?![a-z0-9])", re.I | re.A)
 
 
@@ -101,6 +104,17 @@ def _strength(text: str, *, is_told: bool) -> TubeStrength:
     if older is not None and number.value.denominator == 1:
         return TubeStrength(older, True, words, is_told)
     return TubeStrength(float(number.value), False, words, is_told)
+
+
+def read_tube_length(text: str, bare: Units | None = None) -> Measure:
+    """Read the length of a tube, or the watts printed on it, which tell the same.
+
+    >>> read_tube_length("34in").low, read_tube_length("39W").low
+    (0.8636, 39.0)
+    """
+    if _IN_WATTS.fullmatch(text[:LONGEST].strip()):
+        return read_power(text)
+    return read_length(text, bare)
 
 
 _POLISHED = (

@@ -7,7 +7,7 @@ from pydantic import Field
 from bot.language.lamps import TubeStrength, read_tube_strength
 from bot.language.lists import read_list
 from bot.language.screens import Screen, read_screen
-from bot.queries.options import AnimalName, Length, Option, Query, UviRange, reading
+from bot.queries.options import AnimalName, Option, Query, TubeLength, UviRange, reading
 
 __all__ = ["CardQuery"]
 
@@ -45,6 +45,8 @@ class CardQuery(Query):
         description="tube strengths, one to four: 6%; 12%",
         examples=["6%; 12%"],
     )
-    length: Length | None = Field(
-        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    length: TubeLength | None = Field(
+        None,
+        description="length of the tube or the watts on it: 22in, 85cm, 39W",
+        examples=["22in"],
     )

@@ -19,6 +19,7 @@ from bot.queries.options import (
     SurfaceTemperature,
     Text,
     TubeClass,
+    TubeLength,
     reading,
 )
 from bot.queries.saved import Document, EnclosureName, MaybeUnits, NewName, Sure, ZoneName
@@ -78,8 +79,10 @@ class SaveQuery(Query):
     distance: Length | None = Field(
         None, description="from the tube to the animal's back, such as 14in", examples=["14in"]
     )
-    length: Length | None = Field(
-        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    length: TubeLength | None = Field(
+        None,
+        description="length of the tube or the watts on it: 22in, 85cm, 39W",
+        examples=["22in"],
     )
     age: Age | None = Field(
         None, description="how long the tube has been in use, such as 6 months", examples=["new"]

@@ -21,6 +21,7 @@ from bot.language.lamps import (
     TubeStrength,
     read_fixture,
     read_tube,
+    read_tube_length,
 )
 from bot.language.quantities import (
     Measure,
@@ -78,6 +79,7 @@ __all__ = [
     "Text",
     "Tube",
     "TubeClass",
+    "TubeLength",
     "UvLampKind",
     "UviRange",
     "kind_of",
@@ -272,6 +274,7 @@ TubeClass = Annotated[TubeStrength | OtherLamp, reading(read_tube), Option(compl
 UvLampKind = Annotated[
     UvLamp, reading(read_uv_lamp), Option(choices=tuple(kind.value for kind in UvLamp))
 ]
+TubeLength = Annotated[Measure, _one(read_tube_length), Option()]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]
 ScreenOption = Annotated[Screen | Pane, BeforeValidator(screen_named), Option(completes="screen")]
 FixtureIfKnown = Annotated[

@@ -13,6 +13,7 @@ from bot.queries.options import (
     Query,
     ScreenOption,
     Tube,
+    TubeLength,
     UviRange,
 )
 from bot.queries.uv import ANIMAL, SCREEN, UVI
@@ -52,8 +53,10 @@ class PlanQuery(Query):
     reflector: FixtureOption | None = Field(
         None, description="the fixture that you have: polished or plain", examples=["polished"]
     )
-    length: Length | None = Field(
-        None, description="length of the tube you have, such as 34in or 85cm", examples=["34in"]
+    length: TubeLength | None = Field(
+        None,
+        description="length of the tube you have, or the watts on it: 34in, 39W",
+        examples=["34in"],
     )
     lamp: LampShapeName = Field(
         "flood", description="the heat lamp's shape: wide dome, flood or narrow", examples=["flood"]

@@ -9,12 +9,12 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
 from bot.queries.options import (
     AnimalName,
-    Length,
     Option,
     Query,
     Readings,
     ScreenOption,
     Text,
+    TubeLength,
     reading,
 )
 from bot.queries.saved import BoardTopic, LampName, MaybeUnits, NewName, ScreenName, Site, ZoneName
@@ -110,8 +110,10 @@ class LampQuery(Query):
         description="UV index read, and how far from the tube: 4.2 at 12 in, 2.9 at 15 in",
         examples=["4.2 at 12 in, 2.9 at 15 in"],
     )
-    length: Length | None = Field(
-        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    length: TubeLength | None = Field(
+        None,
+        description="length of the tube or the watts on it: 22in, 85cm, 39W",
+        examples=["22in"],
     )
     screen: ScreenOption | None = Field(
         None, description="what was between tube and meter, if anything", examples=["none"]

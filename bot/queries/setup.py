@@ -16,6 +16,7 @@ from bot.queries.options import (
     SurfaceTemperature,
     Text,
     Tube,
+    TubeLength,
     UviRange,
     UvLampKind,
 )
@@ -45,7 +46,7 @@ class CheckQuery(Query):
     distance: Length | None = Field(
         None, description="from the tube to the animal's back", examples=["16in"]
     )
-    length: Length | None = Field(None, description="length of the tube", examples=["34in"])
+    length: TubeLength | None = Field(None, description="length of the tube", examples=["34in"])
     age: Age | None = Field(
         None, description="how long the tube has been in use", examples=["6 months"]
     )

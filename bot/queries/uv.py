@@ -17,6 +17,7 @@ from bot.queries.options import (
     ScreenIfKnown,
     ScreenOption,
     Tube,
+    TubeLength,
     UviRange,
     UvLampKind,
     kind_of,
@@ -49,8 +50,10 @@ class DistanceQuery(Query):
     )
     animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
     uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
-    length: Length | None = Field(
-        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    length: TubeLength | None = Field(
+        None,
+        description="length of the tube or the watts on it: 22in, 85cm, 39W",
+        examples=["22in"],
     )
     age: Age | None = Field(
         None,
@@ -58,6 +61,11 @@ class DistanceQuery(Query):
         examples=["6 months"],
     )
     readings: Readings | None = Field(None, description=_READINGS, examples=["4.2 at 12 in"])
+    enclosure: EnclosureLength | None = Field(
+        None,
+        description="the enclosure's length, where the tube's is not known: 4ft, 120cm",
+        examples=["4ft"],
+    )
     lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
 
     @property
@@ -102,7 +110,7 @@ class TubeQuery(Query):
         description="the enclosure's length, or its whole size: 4ft, 120cm, 48x24x24in",
         examples=["4ft"],
     )
-    length: Length | None = Field(
+    length: TubeLength | None = Field(
         None, description="length of the tube, if that is fixed too", examples=["34in"]
     )
     readings: Readings | None = Field(None, description=_READINGS, examples=["4.2 at 12 in"])

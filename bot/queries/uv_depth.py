@@ -24,6 +24,7 @@ from bot.queries.options import (
     ScreenOption,
     Tube,
     TubeClass,
+    TubeLength,
     UviRange,
     UvLampKind,
 )
@@ -68,8 +69,10 @@ class MeterQuery(Query):
     distance: Length | None = Field(
         None, description="from the tube to the animal's back where it basks", examples=["14in"]
     )
-    length: Length | None = Field(
-        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    length: TubeLength | None = Field(
+        None,
+        description="length of the tube or the watts on it: 22in, 85cm, 39W",
+        examples=["22in"],
     )
     tube: TubeClass | None = Field(
         None, description="strength on the label, to set the lamp against it", examples=["12%"]
@@ -116,7 +119,7 @@ class SectionQuery(Query):
     )
     animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
     uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
-    length: Length | None = Field(
+    length: TubeLength | None = Field(
         None, description="length of the tube; else about half the enclosure", examples=["34in"]
     )
     tubes: _Count = Field(
@@ -153,8 +156,10 @@ class DoseQuery(Query):
     distance: Length | None = Field(
         None, description="from the tube to that spot, to tell how you fare", examples=["14in"]
     )
-    length: Length | None = Field(
-        None, description="length of the tube, such as 22in or 85cm", examples=["22in"]
+    length: TubeLength | None = Field(
+        None,
+        description="length of the tube or the watts on it: 22in, 85cm, 39W",
+        examples=["22in"],
     )
     latitude: Latitude | None = Field(
         None, description="latitude of the sun to compare with: 40N, 27S", examples=["27S"]

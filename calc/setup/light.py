@@ -9,7 +9,7 @@ from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.uncertainty import Estimate
 from calc.uv.choice import CLASS_STRENGTHS_PERCENT
 from calc.uv.lamp import FITTED_STRENGTHS_PERCENT, Fixture, Lamp
-from calc.uv.placement import Verdict, place, spot
+from calc.uv.placement import Verdict, place, safe_for_length, spot
 from calc.uv.screen import NoScreen, Screen
 from calc.validity import OutsideModelError
 
@@ -228,6 +228,7 @@ def _fit(lamp: Lamp, hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
     if placement.ends is None:
         return Refused(_OBSTACLES[placement.verdict])
     near, start, far = placement.ends
+    near_m = max(near.distance_m, safe_for_length(lamp, hanging.screen, wish.high_uvi))
     lift = wish.box.height_m - hanging.tube_z_m(wish.box)
     needed = LEAST_PLATFORM_M + wish.back_m + start.distance_m + lift
     if wish.most_m < LEAST_PLATFORM_M:
@@ -246,18 +247,18 @@ def _fit(lamp: Lamp, hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
     elif top < LEAST_PLATFORM_M:
         top, held = LEAST_PLATFORM_M, Held.BY_FLOOR
         distance = tube_z - top - wish.back_m
-        if distance < near.distance_m:
+        if distance < near_m:
             return Refused(Obstacle.TOO_LOW, needed)
     return LightPlan(
         lamp=lamp,
         hanging=hanging,
-        near_m=near.distance_m,
+        near_m=near_m,
         distance_m=distance,
         far_m=far.distance_m,
         uvi=spot(lamp, distance, hanging.screen).uvi,
         tube_z_m=tube_z,
         platform_top_m=top,
         low_m=min(top, max(0.0, tube_z - far.distance_m - wish.back_m)),
-        high_m=max(top, min(wish.most_m, tube_z - near.distance_m - wish.back_m)),
+        high_m=max(top, min(wish.most_m, tube_z - near_m - wish.back_m)),
         held=held,
     )

@@ -17,7 +17,8 @@ from calc.setup.light import (
     rank,
 )
 from calc.setup.warmth import Air, WarmthPlan, plan_warmth
-from calc.uv.lamp import Fixture, Lamp
+from calc.uv.lamp import Fixture, Lamp, of_length
+from calc.uv.lengths import length_for_box
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 
 __all__ = ["USUAL_SCREEN", "OwnedTube", "Request", "Setup", "set_up"]
@@ -38,11 +39,14 @@ class OwnedTube:
     length_m: float | None = None
     lamp: Lamp | None = None
 
-    def lamps(self, lit_m: float) -> tuple[Lamp, ...]:
-        """Return what there is to choose from."""
+    def lamps(self, lit_m: float, box_m: float) -> tuple[Lamp, ...]:
+        """Return what there is to choose from; an owned tube may have any length that fits."""
         if self.lamp is not None:
             return (self.lamp,)
-        return candidates(lit_m, self.strength_percent, self.fixture)
+        found = candidates(lit_m, self.strength_percent, self.fixture)
+        if self.strength_percent is None or self.length_m is not None:
+            return found
+        return tuple(of_length(lamp, length_for_box(lit_m, box_m)) for lamp in found)
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,7 +157,7 @@ def set_up(request: Request) -> Setup | Refused:
 
 def _light(request: Request, fit: TubeFit) -> tuple[LightPlan | Refused, Refused | None]:
     """Return the best plan of all hangings, and what was in the way of a simpler one."""
-    lamps = request.owned.lamps(fit.lit_m)
+    lamps = request.owned.lamps(fit.lit_m, request.box.length_m)
     found = [plan_light(lamps, hanging, request.wish) for hanging in request.hangings]
     plans = [(i, plan) for i, plan in enumerate(found) if isinstance(plan, LightPlan)]
     refused = [r for r in found if isinstance(r, Refused)]

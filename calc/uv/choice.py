@@ -1,11 +1,12 @@
 """Which tube suits: the strength for a fixed place, the length for an enclosure."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 
 from calc.uncertainty import Estimate
-from calc.uv.doubts import uvi_estimate
-from calc.uv.lamp import Fixture, Lamp
+from calc.uv.doubts import uvi_by_length, uvi_estimate
+from calc.uv.lamp import Fixture, Lamp, of_length, uvi_at
+from calc.uv.lengths import TubeLength, length_of_tube
 from calc.uv.placement import Standing, check_range, standing_of
 from calc.uv.screen import Screen
 from calc.uv.tube import STANDARD_T5_HO, StandardTube
@@ -23,6 +24,7 @@ __all__ = [
 CLASS_STRENGTHS_PERCENT = (2.0, 6.0, 12.0, 14.0)
 """Strengths in which T5 HO tubes are sold as classes. Source: uv_class_strengths."""
 
+_SHORTEST_M = STANDARD_T5_HO[0].lit_length_m
 _SHARE_LOW, _SHARE_HIGH = 0.5, 2.0 / 3.0
 _ABOUT = 1.15
 """How far beyond half to two thirds still counts as about that."""
@@ -38,12 +40,16 @@ class LengthFit(Enum):
 
 @dataclass(frozen=True, slots=True)
 class SuitRow:
-    """One class of tube in one fixture at a fixed place."""
+    """One class of tube in one fixture at a fixed place.
+
+    ``longest``: where the length is not known, the longest tube that is not too strong there.
+    """
 
     strength_percent: float
     fixture: Fixture
     uvi: Estimate
     standing: Standing
+    longest: StandardTube | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +74,7 @@ def suits(
     screen: Screen,
     low_uvi: float,
     high_uvi: float,
-    lit_length_m: float = STANDARD_T5_HO[0].lit_length_m,
+    length: TubeLength | None = None,
 ) -> tuple[SuitRow, ...]:
     """List every class of tube in both fixtures at a fixed place.
 
@@ -78,7 +84,7 @@ def suits(
     screen : what lies between
     low_uvi : low end of the range [1], 0 or more
     high_uvi : high end of the range [1], from the low one to 20
-    lit_length_m : lit length [m], 0.1 to 1.6
+    length : lit length [m], 0.1 to 1.6; without it, that of the shortest standard tube
 
     Returns
     -------
@@ -101,9 +107,26 @@ def suits(
     rows = []
     for strength in sorted(CLASS_STRENGTHS_PERCENT, reverse=True):
         for fixture in Fixture:
-            uvi = uvi_estimate(Lamp(strength, fixture, lit_length_m), distance_m, screen)
-            rows.append(SuitRow(strength, fixture, uvi, standing_of(uvi.best, low_uvi, high_uvi)))
+            lamp = of_length(Lamp(strength, fixture), length or length_of_tube(_SHORTEST_M))
+            uvi = uvi_estimate(lamp, distance_m, screen)
+            standing = standing_of(uvi.best, low_uvi, high_uvi)
+            longest = _longest(lamp, distance_m, screen, high_uvi)
+            rows.append(SuitRow(strength, fixture, uvi, standing, longest))
     return tuple(rows)
+
+
+def _longest(lamp: Lamp, distance_m: float, screen: Screen, high_uvi: float) -> StandardTube | None:
+    """Return the longest tube that is not too strong, where a longer one that may be there is."""
+    if uvi_by_length(lamp, distance_m, screen).high <= high_uvi:
+        return None
+    lit = (lamp.lit_length_m, *(other.lit_length_m for other in lamp.may_be))
+    mild = (
+        tube
+        for tube in STANDARD_T5_HO
+        if tube.lit_length_m in lit
+        and uvi_at(replace(lamp, lit_length_m=tube.lit_length_m), distance_m, screen) <= high_uvi
+    )
+    return max(mild, key=lambda tube: tube.face_to_face_m, default=None)
 
 
 def tube_length_for(enclosure_length_m: float) -> TubeChoice:

@@ -9,10 +9,18 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from calc.uncertainty import Doubt, Estimate, combined_factor
-from calc.uv.lamp import FITTED_STRENGTHS_PERCENT, NEAREST_M, AgeBand, Lamp, age_band, uvi_at
+from calc.uv.lamp import (
+    FITTED_STRENGTHS_PERCENT,
+    NEAREST_M,
+    AgeBand,
+    Lamp,
+    age_band,
+    other_lengths,
+    uvi_at,
+)
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 
-__all__ = ["Cause", "LampDoubts", "doubts_for", "screen_doubts", "uvi_estimate"]
+__all__ = ["Cause", "LampDoubts", "doubts_for", "screen_doubts", "uvi_by_length", "uvi_estimate"]
 
 _TAPE_M = 0.01
 
@@ -30,6 +38,7 @@ class Cause(StrEnum):
     SCREEN = "screen"
     READINGS = "readings"
     SPREAD = "spread"
+    LENGTH = "length"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +83,7 @@ def doubts_for(lamp: Lamp, distance_m: float, screen: Screen) -> LampDoubts:
 
     Age only lowers a UVI and a lamp not burnt in only raises it, so the list has sides; no
     ageing curve is assumed. A lamp with its own constant keeps the doubts of its readings, the
-    tape and the screen alone.
+    tape and the screen alone. An unknown length reaches to the longest tube that may be there.
 
     Parameters
     ----------
@@ -91,7 +100,7 @@ def doubts_for(lamp: Lamp, distance_m: float, screen: Screen) -> LampDoubts:
     -----
     Sizes without a source are our judgement and say so in their source.
     Source: uv_lamp_judgement; uv_class_strengths; nlpip2002; tape_measure;
-    uv_screen_judgement; sunbed_end_of_life; mcginley1998; adamse_britz1992; burn_in.
+    uv_screen_judgement; sunbed_end_of_life; mcginley1998; adamse_britz1992; burn_in; t5_lengths.
 
     Examples
     --------
@@ -101,15 +110,37 @@ def doubts_for(lamp: Lamp, distance_m: float, screen: Screen) -> LampDoubts:
     lamp, fixture, temperature, tape, age, burn-in
     """
     place = (_tape_doubt(lamp, distance_m, screen), *screen_doubts(screen))
+    less, more = _length_doubts(lamp, distance_m, screen)
     if lamp.own is not None:
-        return LampDoubts((lamp.own.doubt_at(distance_m), *place))
+        return LampDoubts((lamp.own.doubt_at(distance_m), *place), less, more)
     labels = () if lamp.strength_percent in FITTED_STRENGTHS_PERCENT else (_LABEL_DOUBT,)
     band = age_band(lamp.age_s)
     return LampDoubts(
         both=(_LAMP_DOUBT, *labels, _FIXTURE_DOUBT, _TEMPERATURE_DOUBT, *place),
-        lower=_AGE_LOWERS.get(band, ()),
-        upper=_AGE_RAISES.get(band, ()),
+        lower=(*less, *_AGE_LOWERS.get(band, ())),
+        upper=(*more, *_AGE_RAISES.get(band, ())),
     )
+
+
+def uvi_by_length(lamp: Lamp, distance_m: float, screen: Screen) -> Estimate:
+    """Return the UVI [1] at a distance [m], its range by the length of the tube alone."""
+    best = uvi_at(lamp, distance_m, screen)
+    found = [uvi_at(other, distance_m, screen) for other in other_lengths(lamp)]
+    return Estimate(min([best, *found]), best, max([best, *found]))
+
+
+def _length_doubts(
+    lamp: Lamp, distance_m: float, screen: Screen
+) -> tuple[tuple[Doubt, ...], tuple[Doubt, ...]]:
+    """Return how much less and how much more a tube of another length may give."""
+    if not lamp.may_be:
+        return (), ()
+    found = uvi_by_length(lamp, distance_m, screen)
+    return _length_doubt(found.best / found.low), _length_doubt(found.high / found.best)
+
+
+def _length_doubt(factor: float) -> tuple[Doubt, ...]:
+    return (Doubt(Cause.LENGTH, factor, "t5_lengths"),) if factor > 1.0 else ()
 
 
 def _tape_doubt(lamp: Lamp, distance_m: float, screen: Screen) -> Doubt:

@@ -5,11 +5,12 @@ Answers are fields and enums; the wording is the bot's. Which tube suits is in `
 
 from dataclasses import dataclass
 from enum import Enum
-from math import log, sqrt
+from math import sqrt
 
 from calc.uncertainty import Estimate
-from calc.uv.doubts import uvi_estimate
-from calc.uv.lamp import NEAREST_M, Lamp, uvi_at
+from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length
+from calc.uv.doubts import uvi_by_length, uvi_estimate
+from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.screen import Screen, middle_transmission
 from calc.validity import OutsideModelError
 
@@ -28,6 +29,7 @@ __all__ = [
     "check_range",
     "distance_for",
     "place",
+    "safe_for_length",
     "spot",
     "standing_of",
 ]
@@ -38,13 +40,8 @@ SAFE_MINIMUM_M = 0.15
 COMFORTABLE_MINIMUM_M = 0.20
 """The nearest distance of the trade, 8 in, to the nearest centimetre. Source: nearest_distance."""
 
-FARTHEST_PLACE_M = 1.5
-"""The farthest place that is answered; no enclosure is higher."""
-
 HIGHEST_UVI = 20.0
 """The strongest UVI that is placed; the sun hardly gives more."""
-
-_TOLERANCE_M = 1e-6
 
 
 class Verdict(Enum):
@@ -65,6 +62,7 @@ class Reason(Enum):
     FAR_END_HELD_AT_LIMIT = "far end held at the farthest place answered"
     TOO_STRONG_AT_LIMIT = "still above the wanted UVI at the farthest place answered"
     TOO_WEAK_AT_SAFE_MINIMUM = "below the range at the safe minimum"
+    START_HELD_FOR_LENGTH = "start held where the longest tube it may be gives the upper end"
     START_NEARER_THAN_COMFORT = "the start lies nearer than the comfortable minimum"
 
 
@@ -113,6 +111,7 @@ class PlaceCheck:
     """A given distance against a range; moves [m] are positive away from the tube.
 
     ``sure``: the whole range of the UVI stands the same way. ``placement`` is what would fit.
+    ``by_length`` is the UVI [1] from the typical tube to the longest it may be.
     """
 
     here: Spot
@@ -121,53 +120,20 @@ class PlaceCheck:
     placement: Placement
     move_into_range_m: float | None
     move_to_start_m: float | None
+    by_length: Estimate
 
-
-def distance_for(lamp: Lamp, screen: Screen, uvi: float) -> float:
-    """Find the distance at which a lamp gives a UVI.
-
-    uvi_at(d) = UVI, solved by Brent's method on the logarithm
-
-    Parameters
-    ----------
-    lamp : the tube
-    screen : what lies between
-    uvi : wanted UV index [1], above 0
-
-    Returns
-    -------
-    float
-        Distance [m], 0.05 to 1.5.
-
-    Notes
-    -----
-    Raises OutsideModelError where the lamp gives that UVI nearer or farther only.
-    Source: keitz1971; line_through_weave.
-
-    Examples
-    --------
-    >>> from calc.uv.lamp import Fixture
-    >>> from calc.uv.screen import NoScreen
-    >>> round(distance_for(Lamp(12.0, Fixture.POLISHED), NoScreen(), 4.5), 2)
-    0.41
-    """
-    from scipy.optimize import brentq
-
-    most = uvi_at(lamp, NEAREST_M, screen)
-    least = uvi_at(lamp, FARTHEST_PLACE_M, screen)
-    if not least <= uvi <= most:
-        raise OutsideModelError("UV index", uvi, least, most, "")
-
-    def excess(distance_m: float) -> float:
-        return log(uvi_at(lamp, distance_m, screen) / uvi)
-
-    return float(brentq(excess, NEAREST_M, FARTHEST_PLACE_M, xtol=_TOLERANCE_M))
+    @property
+    def may_be_above(self) -> bool:
+        """Whether the tube, not above the range by itself, is above it if it is a longer one."""
+        above = self.by_length.high > self.placement.high_uvi
+        return above and self.standing is not Standing.ABOVE
 
 
 def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placement:
     """Find the distances from tube to back at which a lamp gives a UVI range.
 
-    near = d(high), far = d(low), start = d(√(low high)); low 0: start = d(high/2)
+    near = d(high), far = d(low), start = d(√(low high)); low 0: start = d(high/2); for an
+    unknown length no nearer than d(high) of the longest tube it may be
 
     Parameters
     ----------
@@ -183,8 +149,9 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
 
     Notes
     -----
-    Nearer than 0.15 m nothing is placed, farther than 1.5 m nothing is answered.
-    Source: uv_distance_rows; nearest_distance.
+    Nearer than 0.15 m nothing is placed, farther than 1.5 m nothing is answered. Of an unknown
+    length the ends are those of the typical tube, unless the start lies beyond them.
+    Source: uv_distance_rows; nearest_distance; t5_lengths.
 
     Examples
     --------
@@ -205,7 +172,8 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
 
     if safe.uvi.best < low_uvi:
         return nothing(Verdict.TOO_WEAK, Reason.TOO_WEAK_AT_SAFE_MINIMUM)
-    if limit_uvi >= target:
+    longest_uvi = uvi_by_length(lamp, FARTHEST_PLACE_M, screen).high
+    if limit_uvi >= target or longest_uvi > high_uvi:
         return nothing(Verdict.OUT_OF_RANGE, Reason.TOO_STRONG_AT_LIMIT)
     reasons: list[Reason] = []
     near_m = _held(lamp, screen, high_uvi, safe, reasons, Reason.NEAR_END_HELD_FOR_SAFETY)
@@ -223,6 +191,10 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
         near_m = COMFORTABLE_MINIMUM_M
         reasons = [r for r in reasons if r is not Reason.NEAR_END_HELD_FOR_SAFETY]
         reasons.append(Reason.NEAR_END_HELD_FOR_COMFORT)
+    safe_m = safe_for_length(lamp, screen, high_uvi)
+    if safe_m > start_m:
+        start_m, far_m = safe_m, max(safe_m, far_m)
+        reasons.append(Reason.START_HELD_FOR_LENGTH)
     near, start, far = (spot(lamp, d, screen) for d in (near_m, start_m, far_m))
     return Placement(verdict, tuple(reasons), low_uvi, high_uvi, target, near, start, far, safe)
 
@@ -266,7 +238,8 @@ def check_place(
     standing = standing_of(here.uvi.best, low_uvi, high_uvi)
     ends = (here.uvi.low, here.uvi.high)
     sure = all(standing_of(end, low_uvi, high_uvi) is standing for end in ends)
-    return PlaceCheck(here, standing, sure, placement, into, to_start)
+    by_length = uvi_by_length(lamp, distance_m, screen)
+    return PlaceCheck(here, standing, sure, placement, into, to_start, by_length)
 
 
 def spot(lamp: Lamp, distance_m: float, screen: Screen) -> Spot:

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from calc.uncertainty import Doubt, combined_factor
 from calc.uv.doubts import Cause, screen_doubts
 from calc.uv.lamp import SHORTEST_LIT_M, Lamp, OwnPoint, uvi_at
+from calc.uv.lengths import LengthKnown
 from calc.uv.meter import (
     METER_DOUBT,
     NINE_IN_TEN,
@@ -22,7 +23,7 @@ from calc.uv.point import Shape, fit_point, point_uvi
 from calc.uv.residuals import Pattern, contradicting, pattern_of, suspects_of
 from calc.uv.screen import NoScreen, middle_transmission
 
-__all__ = ["fit_lamp"]
+__all__ = ["fit_lamp", "lamp_by_readings"]
 
 # Laws are told apart at three standard deviations; careful readings leave no more than this.
 _CLEARLY, _CAREFUL = 9.0, 4.0
@@ -79,6 +80,18 @@ def fit_lamp(readings: Sequence[Reading], lamp: Lamp, expected: Shape) -> MeterF
     shape = found if clearly and fits else expected
     chosen = line if shape is Shape.LINE else point
     return replace(chosen, told_by_readings=clearly and fits and found is shape)
+
+
+def lamp_by_readings(readings: Sequence[Reading], lamp: Lamp, fit: MeterFit) -> Lamp:
+    """Return a lamp as its readings give it, at each of the lengths it may have.
+
+    A small lamp has no length.
+    """
+    found = fit.lamp(lamp)
+    if isinstance(found.own, OwnPoint):
+        return replace(found, may_be=(), length_known=LengthKnown.TOLD)
+    others = tuple(replace(other, own=fit_readings(readings, other).own) for other in lamp.may_be)
+    return replace(found, may_be=others)
 
 
 def _left(ratios: Sequence[float], weights: NDArray[np.float64]) -> float:

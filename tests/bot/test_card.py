@@ -68,4 +68,4 @@ def test_where_nothing_fits_the_answer_says_so(anyone: Preferences) -> None:
     reply = ask("card uvi:9.5-10.5 tubes:2% screens:60%", anyone)
     assert reply.status == "ok"
     assert "None of these" in reply.answer
-    assert reply.values == ()
+    assert [entry.name for entry in reply.values] == ["length"]

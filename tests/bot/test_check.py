@@ -15,8 +15,9 @@ TOLD = (
     "basking 98, other side 75, what am i doing wrong"
 )
 RIGHT = (
-    "bearded dragon, 12% T5 HO, polished reflector, no screen, 17 in to his back, basking 103F, "
-    "cool end 79F, lamp was on for 3 hours, 66F at night, lights 12 hours a day, halogen flood"
+    "bearded dragon, 24W 12% T5 HO, polished reflector, no screen, 17 in to his back, "
+    "basking 103F, cool end 79F, lamp was on for 3 hours, 66F at night, lights 12 hours a day, "
+    "halogen flood"
 )
 
 
@@ -68,7 +69,7 @@ def test_a_share_beside_a_screen_is_shown_as_taken_for_what_it_blocks() -> None:
 
 
 def test_a_correction_replaces_what_was_read() -> None:
-    reply = checked(TOLD, distance="16in", screen="none", cool="79F")
+    reply = checked(TOLD, distance="16in", screen="none", cool="79F", length="24W")
     assert verdicts(reply)["UV"] == "fine"
     assert verdicts(reply)["Cool end"] == "fine"
     assert "as you corrected it" in rows(reply, "Read of the UV")

@@ -88,7 +88,8 @@ def test_the_steps_say_how_to_find_out_and_what_to_ask_then(anyone: Preferences)
     [
         ("4in", "above the wanted 3 to 5, whichever way it is"),
         ("60in", "below the wanted 3 to 5, whichever way it is"),
-        ("14in", "it may be below"),
+        ("14in", "it may be above"),
+        ("16in", "it may be below"),
         ("10in", "it may be above"),
     ],
 )
@@ -109,6 +110,7 @@ def test_a_given_distance_is_told_where_to_hang_it_as_distance_does(anyone: Pref
 
 def test_what_may_be_too_much_by_the_lamps_doubt_is_said(anyone: Preferences) -> None:
     line = "uvi tube:12% reflector:not sure screen:mesh animal:bearded dragon distance:12in"
+    line += " length:24W"
     answer = ask(line, anyone).answer
     assert "UVI 1.2 to 7.0" in answer
     assert "it may be below the wanted 3 to 5, or above it with a strong lamp" in answer

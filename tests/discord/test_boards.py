@@ -87,7 +87,11 @@ async def test_a_new_figure_of_the_group_is_on_the_board_at_once(
 ) -> None:
     async with world.running(keeper()):
         post = await posted(world, store)
-        lamp = {"name": "Hood by the door", "readings": "4.2 at 12 in, 2.9 at 15 in"}
+        lamp = {
+            "name": "Hood by the door",
+            "readings": "4.2 at 12 in, 2.9 at 15 in",
+            "length": "34in",
+        }
         await world.slash("server lamp", lamp, user=PEBBLE)
         await world.platform.until(lambda: "Hood by the door" in post_text(post), "the lamp")
         cm = {"units": "cm"}

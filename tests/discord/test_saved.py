@@ -107,7 +107,11 @@ async def test_the_groups_settings_count_from_the_next_question_on(
     async with world.running(keeper()):
         before = await world.slash("distance", TUBE)
         await world.slash("server set", {"units": "cm"}, user=PEBBLE)
-        lamp = {"name": "Hood by the door", "readings": "4.2 at 12 in, 2.9 at 15 in"}
+        lamp = {
+            "name": "Hood by the door",
+            "readings": "4.2 at 12 in, 2.9 at 15 in",
+            "length": "34in",
+        }
         await world.slash("server lamp", lamp, user=PEBBLE)
         after = await world.slash("distance", TUBE)
         own = await world.slash("distance", {**TUBE, "tube": "hood by the door"})

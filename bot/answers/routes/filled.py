@@ -47,7 +47,7 @@ def _of_tube(asked: Asked, name: str) -> _Options:
     # Not told is not known: the answer then looks at every way it may be.
     yield "reflector", told.reflector.value.value if told.reflector else NOT_SURE
     yield from _screen(told) if told.screen or told.pane else [("screen", _some_screen(asked))]
-    yield from _typed(told, "length", FactName.TUBE_LENGTH)
+    yield from _tube_length(told)
     yield from _typed(told, "age", FactName.AGE)
     if name == "uvi":
         heard = dict(_typed(told, "distance", *_DISTANCES))
@@ -71,6 +71,17 @@ def _of_place(asked: Asked, _name: str) -> _Options:
     told = asked.told
     yield from _typed(told, "distance", *_DISTANCES)
     yield from _screen(told)
+    yield from _along(told)
+    yield from _typed(told, "length", FactName.TUBE_LENGTH)
+
+
+def _tube_length(told: Told) -> _Options:
+    """Return how long the tube is, or else the enclosure that it has to fit into."""
+    known = dict(_typed(told, "length", FactName.TUBE_LENGTH))
+    yield from known.items() or _along(told)
+
+
+def _along(told: Told) -> _Options:
     if told.size:
         size = told.size.value
         yield "enclosure", f"{convert(size.length_m, 'm', size.unit):.6g} {size.unit}"
@@ -87,6 +98,7 @@ def _of_meter(asked: Asked, _name: str) -> _Options:
     if readings:
         yield "readings", readings
     yield from _screen(asked.told)
+    yield from _typed(asked.told, "length", FactName.TUBE_LENGTH)
     yield from _kind(asked.told)
 
 

@@ -7,6 +7,7 @@ from bot.language.hearing.facts import Ask, Fact, FactName, Thermometer
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.word_lists import word_list
 from bot.language.units import Dimension
 
 __all__ = ["controls", "thermometers", "watts"]
@@ -16,6 +17,8 @@ _WITHOUT_LIGHT = frozenset(
 )
 # Their watts are no heat that anybody reckons with.
 _TUBES = frozenset(("t5", "t5 ho", "t8", "compact"))
+# Their watts tell no length of a T5 HO tube.
+_OTHER_UV = frozenset(("t8", "compact", "mercury vapour", "metal halide", "led", "uv led"))
 _LAMPS = frozenset(("lamp", "tube", "heat"))
 
 
@@ -25,13 +28,23 @@ def watts(scene: Scene) -> Iterator[Fact | Ask]:
         if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
             continue
         lamp = _lamp_of(scene, figure)
-        if lamp and (lamp.kind == "tube" or lamp.value in _TUBES):
-            continue
         measure = measure_of(figure, Dimension.POWER)
+        if lamp and (lamp.kind == "tube" or lamp.value in _TUBES):
+            if measure and _prints_its_length(scene, figure, lamp):
+                yield scene.fact(FactName.TUBE_LENGTH, measure, figure)
+            continue
         if measure:
             dark = lamp is not None and lamp.value in _WITHOUT_LIGHT
             name = FactName.OTHER_WATTS if dark else FactName.WATTS
             yield scene.fact(name, measure, figure)
+
+
+def _prints_its_length(scene: Scene, figure: Figure, lamp: Mark) -> bool:
+    """Say whether watts are those of a T5 HO tube, whose length they tell."""
+    clause = scene.marks.within(*scene.clause(figure.start))
+    other = any(mark.kind == "lamp" and mark.value in _OTHER_UV for mark in clause)
+    watts = {str(side.value) for side in figure.sides}
+    return watts <= word_list("tube_watts") and lamp.value not in _OTHER_UV and not other
 
 
 def _lamp_of(scene: Scene, figure: Figure) -> Mark | None:

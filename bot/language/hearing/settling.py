@@ -2,6 +2,7 @@
 
 from bot.language.hearing.facts import Ask, Fact, FactName, Heard, LampKind
 from bot.language.hearing.scene import Scene
+from bot.language.quantities import Dimension, Measure
 from bot.language.shown import shown
 
 __all__ = ["settled"]
@@ -36,7 +37,7 @@ def settled(scene: Scene, facts: list[Fact], questions: list[Ask]) -> Heard:
         kept[fact.name, _plain(fact)] = last[fact.name] = fact
     if (FactName.LAMP, LampKind.T5_HO) in kept:
         kept.pop((FactName.LAMP, LampKind.T5), None)
-    remaining = tuple(kept.values())
+    remaining = tuple(_measured_first(list(kept.values())))
     asked = list(questions)
     for name in sorted({fact.name for fact in remaining} - _MANY):
         rows = [fact for fact in remaining if fact.name is name]
@@ -46,6 +47,19 @@ def settled(scene: Scene, facts: list[Fact], questions: list[Ask]) -> Heard:
             question = f"Which holds: {said}?"
             asked.append(Ask(name, question, latest.words, latest.start, latest.end))
     return Heard(remaining, tuple(sorted(asked, key=lambda ask: (ask.start, ask.name))))
+
+
+def _measured_first(facts: list[Fact]) -> list[Fact]:
+    """Leave out the watts of a tube where its length itself was told."""
+
+    def is_in_watts(fact: Fact) -> bool:
+        value = fact.value
+        return isinstance(value, Measure) and value.dimension is Dimension.POWER
+
+    tubes = [fact for fact in facts if fact.name is FactName.TUBE_LENGTH]
+    if all(is_in_watts(fact) for fact in tubes):
+        return facts
+    return [f for f in facts if f.name is not FactName.TUBE_LENGTH or not is_in_watts(f)]
 
 
 def _plain(fact: Fact) -> object:

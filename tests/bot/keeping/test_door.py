@@ -89,7 +89,7 @@ async def test_a_bare_number_takes_the_unit_of_the_group_and_says_so(ok: Ask, as
 
 
 async def test_own_figures_are_the_groups_alone(ok: Ask, ask: Ask) -> None:
-    await ok("server lamp name:Hood readings:4.2 at 12 in")
+    await ok("server lamp name:Hood readings:4.2 at 12 in length:34in")
     line = "distance tube:hood reflector:plain screen:none uvi:3-5"
     assert "the group's own lamp" in whole(await ok(line))
     assert "the group's own lamp" in whole(await ok(line, keeper=MOSS, moderator=False))

@@ -39,8 +39,8 @@ async def test_settings_are_shown_changed_and_taken_away(ok: Ask, ask: Ask) -> N
         "server set animal:unicorn",
         "server set zone:Atlantis",
         "server set units:furlongs",
-        "server lamp name:12% readings:4.2 at 12 in",
-        "server lamp name:none readings:4.2 at 12 in",
+        "server lamp name:12% readings:4.2 at 12 in length:34in",
+        "server lamp name:none readings:4.2 at 12 in length:34in",
         "server screen name:Mesh",
         "server screen name:Mesh screen:none",
         "server screen name:Mesh screen:18x16 0.011in",
@@ -94,7 +94,7 @@ async def test_a_screen_is_learnt_from_readings_with_and_without_it(ok: Ask) -> 
 
 async def test_every_change_is_in_the_log_with_its_moderator(ok: Ask) -> None:
     await ok("server set units:cm")
-    await ok("server lamp name:Hood readings:4.2 at 12 in")
+    await ok("server lamp name:Hood readings:4.2 at 12 in length:34in")
     await ok("server answers show:public")
     await ok("server remove lamp:hood")
     table = (await ok("server changes")).table
@@ -123,7 +123,7 @@ async def test_the_log_tells_figures_as_they_are_shown(ok: Ask) -> None:
 async def test_an_export_comes_back_as_it_was_and_forgetting_leaves_nothing(ok: Ask) -> None:
     for line in (
         "server set units:cm animal:bearded dragon",
-        "server lamp name:Hood readings:4.2 at 12 in, 2.9 at 15 in",
+        "server lamp name:Hood readings:4.2 at 12 in, 2.9 at 15 in length:34in",
         "server screen name:Lid screen:blocks 30%",
         "server target animal:bearded dragon of:uvi range:3-4",
         "server answers show:private",
@@ -193,7 +193,7 @@ async def test_a_board_about_an_animal_needs_one_or_the_groups(ok: Ask, ask: Ask
 async def test_the_groups_lamps_are_on_its_board_of_distances(ok: Ask) -> None:
     line = "board preview topic:distances animal:bearded dragon"
     before = await ok(line)
-    await ok("server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in")
+    await ok("server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in")
     after = await ok(line)
     assert after.table is not None
     assert "Hood by the door" in [cells[0] for cells in after.table.rows]

@@ -1,0 +1,63 @@
+"""Every way a set-up may be that was not ruled out by what was said of its tube."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import product
+
+from bot.answers.setup_told import Told
+from bot.answers.tube_length import length_asked
+from bot.answers.uv_parts import lamp_asked, screen_asked
+from bot.language.hearing import FactName
+from bot.language.lamps import Fixture
+from bot.language.screens import Blocks, NoScreen, Screen
+from bot.queries.options import OwnTube
+from calc.animals import Target
+from calc.uv.lamp import Lamp, of_length
+from calc.uv.lengths import TubeLength
+from calc.uv.placement import PlaceCheck, Standing, check_place
+
+__all__ = ["Case", "every_case", "length_said"]
+
+# Without a word about the screen, nothing between and the common insect screen are both tried.
+_MESHES: tuple[Screen, ...] = (Blocks(0.30, "30%"), Blocks(0.45, "45%"), Blocks(0.60, "60%"))
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """One way the set-up may be, with what follows."""
+
+    fixture: Fixture
+    screen: Screen
+    lamp: Lamp
+    check: PlaceCheck
+
+    @property
+    def standings(self) -> tuple[Standing, ...]:
+        """How it stands, and how else if the tube is a longer one."""
+        more = (Standing.ABOVE,) if self.check.may_be_above else ()
+        return (self.check.standing, *more)
+
+
+def length_said(told: Told) -> TubeLength:
+    """Return the length of the tube, by what was said of it or of the enclosure."""
+    said, box = told.measure(FactName.TUBE_LENGTH), told.measure(FactName.ENCLOSURE_LENGTH)
+    enclosure = told.size or box
+    return length_asked(said.value if said else None, enclosure.value if enclosure else None)
+
+
+def every_case(told: Told, distance_m: float, wanted: Target) -> Iterator[Case]:
+    """Return every way the set-up may be that was not ruled out by what was said."""
+    assert told.tube is not None
+    fixtures = (told.reflector.value,) if told.reflector else tuple(Fixture)
+    if told.screen:
+        screens: tuple[Screen, ...] = (told.screen.value,)
+    else:
+        screens = _MESHES if told.is_over else (NoScreen("none"), *_MESHES)
+    age, long = told.measure(FactName.AGE), length_said(told)
+    for fixture, screen in product(fixtures, screens):
+        lamp = lamp_asked(told.tube.value, fixture, None, age.value if age else None)
+        if not isinstance(told.tube.value, OwnTube):
+            lamp = of_length(lamp, long)
+        between = screen_asked(screen)
+        check = check_place(lamp, between, distance_m, wanted.low, wanted.high)
+        yield Case(fixture, screen, lamp, check)

@@ -1,0 +1,68 @@
+"""The distance at which a tube gives a UVI, and the one that is safe whatever its length."""
+
+from math import log
+
+from calc.uv.lamp import NEAREST_M, Lamp, other_lengths, uvi_at
+from calc.uv.screen import Screen
+from calc.validity import OutsideModelError
+
+__all__ = ["FARTHEST_PLACE_M", "distance_for", "safe_for_length"]
+
+FARTHEST_PLACE_M = 1.5
+"""The farthest place that is answered; no enclosure is higher."""
+
+_TOLERANCE_M = 1e-6
+
+
+def distance_for(lamp: Lamp, screen: Screen, uvi: float) -> float:
+    """Find the distance at which a lamp gives a UVI.
+
+    uvi_at(d) = UVI, solved by Brent's method on the logarithm
+
+    Parameters
+    ----------
+    lamp : the tube
+    screen : what lies between
+    uvi : wanted UV index [1], above 0
+
+    Returns
+    -------
+    float
+        Distance [m], 0.05 to 1.5.
+
+    Notes
+    -----
+    Raises OutsideModelError where the lamp gives that UVI nearer or farther only.
+    Source: keitz1971; line_through_weave.
+
+    Examples
+    --------
+    >>> from calc.uv.lamp import Fixture
+    >>> from calc.uv.screen import NoScreen
+    >>> round(distance_for(Lamp(12.0, Fixture.POLISHED), NoScreen(), 4.5), 2)
+    0.41
+    """
+    from scipy.optimize import brentq
+
+    most = uvi_at(lamp, NEAREST_M, screen)
+    least = uvi_at(lamp, FARTHEST_PLACE_M, screen)
+    if not least <= uvi <= most:
+        raise OutsideModelError("UV index", uvi, least, most, "")
+
+    def excess(distance_m: float) -> float:
+        return log(uvi_at(lamp, distance_m, screen) / uvi)
+
+    return float(brentq(excess, NEAREST_M, FARTHEST_PLACE_M, xtol=_TOLERANCE_M))
+
+
+def safe_for_length(lamp: Lamp, screen: Screen, high_uvi: float) -> float:
+    """Return how far [m] a tube gives the upper end at most, whatever its length may be.
+
+    0 where no other length is possible, or none is too strong anywhere.
+    """
+    strong = (
+        other
+        for other in other_lengths(lamp)
+        if uvi_at(other, NEAREST_M, screen) > high_uvi >= uvi_at(other, FARTHEST_PLACE_M, screen)
+    )
+    return max((distance_for(other, screen, high_uvi) for other in strong), default=0.0)
