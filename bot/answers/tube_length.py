@@ -24,6 +24,7 @@ __all__ = [
     "length_told",
     "length_values",
     "lit_length",
+    "lit_length_to_keep",
     "no_tube_fits",
     "shortest_told",
     "tube_length_m",
@@ -73,6 +74,18 @@ def lit_length(told: Measure) -> float:
     if not low - _SLIP_M <= long <= high + _SLIP_M:
         raise OutsideModelError("length of the tube", long, low, high, "m")
     return min(max(long - DARK_ENDS_M, SHORTEST_LIT_M), LONGEST_LIT_M)
+
+
+def lit_length_to_keep(told: Measure | None) -> float:
+    """Return the lit length [m] of a tube that a group keeps; it has to be told."""
+    if told is None:
+        raise NotUnderstoodError(
+            "no length",
+            "how long the tube is as well, because the UV farther away hangs on it",
+            "length:34in",
+            "length",
+        )
+    return lit_length(told)
 
 
 def length_asked(told: Measure | None, enclosure: Measure | Size | None = None) -> TubeLength:

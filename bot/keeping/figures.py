@@ -16,7 +16,7 @@ from bot.answers.figures import (
 )
 from bot.answers.own import lamp_told, screen_told
 from bot.answers.readings import engine_readings, fit_rows, fit_table
-from bot.answers.tube_length import lit_length
+from bot.answers.tube_length import lit_length_to_keep
 from bot.answers.uv_parts import screen_asked
 from bot.desk import Desk
 from bot.keeping.places import server_of
@@ -76,14 +76,7 @@ async def lamp(query: LampQuery, context: Context, desk: Desk) -> Reply:
     server = server_of(desk)
     _check_free(query.name)
     between = screen_asked(query.screen) if query.screen else NoScreen()
-    if query.length is None:
-        raise NotUnderstoodError(
-            "no length",
-            "the length of the tube as well, because other distances hang on it",
-            f"server lamp name:{query.name} readings:{query.readings[0].text} length:34in",
-            "length",
-        )
-    named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, lit_length(query.length))
+    named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, lit_length_to_keep(query.length))
     read = engine_readings(query.readings, between)
     if fit_lamp(read, named, Shape.LINE).shape is Shape.POINT:
         raise NotUnderstoodError(

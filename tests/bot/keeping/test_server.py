@@ -196,7 +196,7 @@ async def test_the_groups_lamps_are_on_its_board_of_distances(ok: Ask) -> None:
     await ok("server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in")
     after = await ok(line)
     assert after.table is not None
-    assert "Hood by the door" in [cells[0] for cells in after.table.rows]
+    assert "Hood by the door, 34 in (86 cm)" in [cells[0] for cells in after.table.rows]
     assert fingerprint(before) != fingerprint(after)
     assert fingerprint(after) == fingerprint(await ok(line))
 
