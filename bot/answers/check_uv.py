@@ -19,7 +19,7 @@ from bot.answers.check_uv_lamps import (
 from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.heat_parts import Kept
 from bot.answers.setup_told import Said, Told
-from bot.answers.tube_length import length_values
+from bot.answers.tube_length import length_sources, length_values
 from bot.answers.uv_parts import (
     fixture_name,
     fixture_of,
@@ -165,7 +165,7 @@ def _by_distance(
         Value(name="uvi", low=low, best=best, high=high, unit="1"),
         *length_values(cases[0].lamp),
     )
-    sources = (wanted.source, "keitz1971", "uv_distance_rows")
+    sources = (wanted.source, "keitz1971", "uv_distance_rows", *length_sources(cases[0].lamp))
     missing = _missing(told, (name, said))
     at = f"at {length(middle_m, units)}{_to(name)}"
     if len(standings) > 1:

@@ -8,7 +8,7 @@ from bot.answers.instead import instead, weak_over_screen
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
-from bot.answers.tube_length import length_steps, length_values
+from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import Told, answer_unsure, told_surely
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
@@ -137,7 +137,9 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         ),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
+        sources=source_lines(
+            (*wish.sources, *_SOURCES, *length_sources(what.lamp), *(d.source for d in doubts))
+        ),
         picture=Picture.later(_picture, what),
     )
 

@@ -8,7 +8,7 @@ from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.section_layout import Layout, layout
 from bot.answers.section_picture import section_picture
-from bot.answers.tube_length import length_steps, length_values
+from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.uv_limits import uv_alarms
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
@@ -51,7 +51,7 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
     found = patches(
         room.tubes, room.box, room.platform, room.back_m, wish.low, wish.high, room.heat
     )
-    doubts = field_doubts(room.tubes, room.back_z_m)
+    lamp, doubts = room.tubes[0].lamp, field_doubts(room.tubes, room.back_z_m)
     table = _side_view(room, units)
     return Reply(
         command="section",
@@ -71,13 +71,15 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
             doubt_row(doubts),
         ),
         table=table,
-        steps=(*_steps(found, wish, units), *length_steps(room.tubes[0].lamp, units)),
+        steps=(*_steps(found, wish, units), *length_steps(lamp, units)),
         cautions=(
             *UV_CAUTIONS[:2],
             "Walls, branches and hides are not in this map: behind them it is darker.",
         ),
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
+        sources=source_lines(
+            (*wish.sources, *_SOURCES, *length_sources(lamp), *(d.source for d in doubts))
+        ),
         picture=Picture.later(_picture, room, found, wish, table, units),
         alarms=uv_alarms(found.strongest.uvi, query.animal, wish.high, context),
     )

@@ -20,6 +20,7 @@ __all__ = [
     "length_choice",
     "length_known",
     "length_rows",
+    "length_sources",
     "length_steps",
     "length_told",
     "length_values",
@@ -128,6 +129,12 @@ def length_steps(lamp: Lamp, units: Units) -> tuple[str, ...]:
             "length:39W."
         ),
     )
+
+
+def length_sources(lamp: Lamp) -> tuple[str, ...]:
+    """Return where a length comes from that was inferred from watts or from an enclosure."""
+    inferred = lamp.length_known in (LengthKnown.FROM_WATTS, LengthKnown.FROM_BOX)
+    return ("t5_lengths",) if inferred else ()
 
 
 def length_values(lamp: Lamp) -> tuple[Value, ...]:

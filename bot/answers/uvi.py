@@ -7,7 +7,7 @@ from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
-from bot.answers.tube_length import length_steps, length_values
+from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_danger import off_before, wish_under
 from bot.answers.uv_parts import (
@@ -88,15 +88,12 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
             *read.set_aside_rows(units),
             doubt_row(doubts, contradict=read.contradicts),
         ),
-        steps=(
-            *off,
-            *_first(read, check, wish, units),
-            *(() if read.cannot_be else length_steps(lamp, units)),
-            *_afterwards(wish),
-        ),
+        steps=(*off, *_first(read, check, wish, units), *_afterwards(read, wish, units)),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines((*wish.sources, *_SOURCES, *(d.source for d in doubts))),
+        sources=source_lines(
+            (*wish.sources, *_SOURCES, *length_sources(lamp), *(d.source for d in doubts))
+        ),
         picture=Picture.later(_picture, lamp, screen, told.screen is None, check, wish, units),
     )
 
@@ -194,8 +191,9 @@ def _too_near(placement: Placement, here: str, units: Units) -> str:
     return f"{told} and hang it {away} from the animal's back."
 
 
-def _afterwards(wish: Wish) -> tuple[str, ...]:
+def _afterwards(read: LampRead, wish: Wish, units: Units) -> tuple[str, ...]:
     return (
+        *(() if read.cannot_be else length_steps(read.lamp, units)),
         "Measure from the underside of the lit tube to the animal's back where it basks.",
         (
             "With a UV index meter at back height, trust the meter: "

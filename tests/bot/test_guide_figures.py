@@ -10,7 +10,14 @@ from collections.abc import Callable
 import pytest
 
 from bot import guide
-from bot.answers.figures import difference, length_range, number, temperature, temperature_range
+from bot.answers.figures import (
+    difference,
+    length,
+    length_range,
+    number,
+    temperature,
+    temperature_range,
+)
 from bot.language.quantities import Units
 from calc.animals import Target, animals
 from calc.heat.basking import MOST_DIMMING
@@ -21,13 +28,17 @@ from calc.heat.thermometer import Surface, corrected_reading
 from calc.timer import LONGEST_H, SHORTEST_H, flat_times, monthly_mean_hours
 from calc.uncertainty import Estimate
 from calc.uv.dose import dose_sed, safe_time
-from calc.uv.lamp import Fixture, Lamp, uvi_at
-from calc.uv.screen import NoScreen
+from calc.uv.lamp import Fixture, Lamp, of_length, uvi_at
+from calc.uv.lengths import length_of_tube
+from calc.uv.placement import place
+from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.tube import parallel_per_flux
 
 DRAGON = animals()["bearded-dragon"]
 LONDON_DEG = 51.5
 FT_M, IN_M = 0.3048, 0.0254
+POLISHED, PLAIN = Lamp(12.0, Fixture.POLISHED), Lamp(12.0, Fixture.PLAIN)
+BARE, COMMON_SCREEN = NoScreen(), FlatScreen(0.55)
 
 
 def known(target: Target | None) -> Target:
@@ -181,22 +192,31 @@ def test_an_hour_at_a_uv_index_of_4_is_the_dose_of_the_glossary() -> None:
 
 
 @pytest.mark.parametrize(
-    ("slug", "line"),
+    ("slug", "named", "lamp", "screen"),
     [
-        ("measuring-the-distance", "12 %, polished reflector: 16 to 20 in"),
-        ("measuring-the-distance", "12 %, plain fixture: 12 to 16 in"),
-        ("measuring-the-distance", "6 %, polished reflector: 10 to 12 in"),
-        ("measuring-the-distance", "6 %, plain fixture: 8 to 10 in"),
-        ("reflectors", "polished reflector: 16 to 20 in"),
-        ("reflectors", "plain fixture: 12 to 16 in"),
+        ("measuring-the-distance", "12 %, polished reflector", POLISHED, BARE),
+        ("measuring-the-distance", "12 %, plain fixture", PLAIN, BARE),
+        ("measuring-the-distance", "6 %, polished reflector", Lamp(6.0, Fixture.POLISHED), BARE),
+        ("measuring-the-distance", "6 %, plain fixture", Lamp(6.0, Fixture.PLAIN), BARE),
+        ("reflectors", "polished reflector", POLISHED, BARE),
+        ("reflectors", "plain fixture", PLAIN, BARE),
+        ("screens", "polished reflector, nothing between", POLISHED, BARE),
+        ("screens", "polished reflector, screen that blocks 45 %", POLISHED, COMMON_SCREEN),
+        ("screens", "plain fixture, screen that blocks 45 %", PLAIN, COMMON_SCREEN),
     ],
 )
-def test_distances_of_common_practice_are_within_what_the_animal_wants(
-    slug: str, line: str
+def test_distances_are_the_answers_own_for_a_tube_of_any_length(
+    slug: str, named: str, lamp: Lamp, screen: Screen
 ) -> None:
-    assert line in guide.page(slug).body
-    strength = 6.0 if line.startswith("6 %") else 12.0
-    lamp = Lamp(strength, Fixture.POLISHED if "polished" in line else Fixture.PLAIN)
     wanted = known(DRAGON.uvi)
-    for inches in map(float, re.findall(r"(\d+) (?:to|in)", line)):
-        assert wanted.low - 0.1 <= uvi_at(lamp, inches * IN_M, NoScreen()) <= wanted.high + 0.1
+    ends = place(of_length(lamp, length_of_tube()), screen, wanted.low, wanted.high).ends
+    assert ends is not None
+    near, start, far = (spot.distance_m for spot in ends)
+    told = f"{length_range(near, far, Units.IN)}, start at {length(start, Units.IN)}"
+    assert f"- {named}: {told}\n" in guide.page(slug).body + "\n"
+
+
+def test_no_other_distances_of_common_practice_stand_on_a_page() -> None:
+    for page in guide.pages():
+        assert "16 to 20 in" not in page.body
+        assert "8 to 10 in" not in page.body
