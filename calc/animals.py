@@ -16,6 +16,7 @@ from typing import Any
 from calc.sources import Kind, source
 
 __all__ = [
+    "ANY",
     "Animal",
     "BodyTemperature",
     "Disagreement",
@@ -23,6 +24,7 @@ __all__ = [
     "Target",
     "Zone",
     "animals",
+    "any_animal",
     "common_names",
     "zones",
 ]
@@ -127,6 +129,29 @@ class Animal:
     def disagreements_about(self, *subjects: Subject) -> tuple[Disagreement, ...]:
         """Return the other views on any of these subjects."""
         return tuple(d for d in self.disagreements if d.about in subjects)
+
+
+ANY = "any"
+"""The key of an animal of which nothing is known."""
+
+
+def any_animal(name: str = "animal") -> Animal:
+    """Return an animal of which nothing is known but, where it was told, its name."""
+    nothing = dict.fromkeys(
+        (
+            *("zone", "uvi", "basking_surface_c", "warm_air_c", "cool_air_c", "night_floor_c"),
+            *("night_heat_off_c", "light_hours", "home_latitude_deg"),
+        )
+    )
+    return Animal(
+        slug=ANY,
+        name=name,
+        scientific="",
+        basking=True,
+        bodies=(),
+        disagreements=(),
+        **nothing,
+    )
 
 
 @cache

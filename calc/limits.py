@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
-from calc.animals import Animal, Subject, animals
+from calc.animals import ANY, Animal, Subject, animals
 from calc.limit_figures import JUDGEMENT, Limit, Limits, by_rule, filled, rows, rules
 from calc.uncertainty import Estimate
 
@@ -108,6 +108,8 @@ def limits_of(animal: Animal, *, is_pale_or_young: bool = False) -> Limits:
     >>> limits_of(animals()["crested-gecko"]).surface_c.value
     30.0
     """
+    if animal.slug == ANY:
+        return any_limits()
     usual = animals().get(animal.slug, animal)
     own = rows().get(animal.slug)
     limits = by_rule(usual) if own is None else filled(own, by_rule(usual))

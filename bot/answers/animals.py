@@ -10,7 +10,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.preferences import Context
-from calc.animals import Animal, Subject, Target, animals, common_names
+from calc.animals import ANY, Animal, Subject, Target, animals, common_names
 from calc.limits import limits_of, target_past
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named
@@ -157,7 +157,7 @@ def wanted_of(animal: Animal, subject: Subject) -> Target | None:
 
 def of_animal(animal: Animal) -> str:
     """Return the animal as a sentence needs it, such as ``a bearded dragon``."""
-    return with_article(animal.name)
+    return f"your {animal.name}" if animal.slug == ANY else with_article(animal.name)
 
 
 def with_article(name: str) -> str:

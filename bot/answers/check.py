@@ -6,14 +6,14 @@ from bot.answers.check_heat import HEATED, heat_parts
 from bot.answers.check_parts import Mark, Part, Todo, first_of, in_order
 from bot.answers.check_safety import safety_parts
 from bot.answers.check_uv import uv_part
-from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, Kept, kept_asked
+from bot.answers.check_whom import kept_told
+from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, Kept
 from bot.answers.lamp_alarms import lamp_alarms
 from bot.answers.linking import page_links, source_lines
 from bot.answers.setup_rows import read_rows
 from bot.answers.setup_told import Told, told_by
 from bot.answers.uv_parts import UV_CAUTIONS
 from bot.language.errors import NotUnderstoodError
-from bot.language.hearing import FactName
 from bot.language.shown import shown
 from bot.language.signs import fire_in, signs_in
 from bot.preferences import Context
@@ -40,7 +40,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         read = shown(query.setup) or "nothing"
         accepted = "something about your set-up: the animal, the tube, its distance, temperatures"
         raise NotUnderstoodError(read, accepted, _EXAMPLE, "setup")
-    kept = kept_asked(told.animal, context)
+    kept = kept_told(told, context)
     uv = uv_part(told, kept, units)
     safety = safety_parts(signs, fire, told, uv, kept)
     parts = (*safety, uv, *heat_parts(told, kept, units))
@@ -50,7 +50,7 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         command="check",
         status="ok",
         title=f"Your set-up for {kept.whom}, checked",
-        answer=_answer(parts, todo, kept, told),
+        answer=_answer(parts, todo, kept),
         values=tuple(value for part in parts for value in part.values),
         rows=(*kept.rows, *_missing_rows(parts), *read_rows(told, units), *_correct_row(told)),
         table=Table(
@@ -70,24 +70,16 @@ def _sources(parts: tuple[Part, ...]) -> Iterator[str]:
         yield from part.sources
 
 
-def _answer(parts: tuple[Part, ...], todo: tuple[Todo, ...], kept: Kept, named: Told) -> str:
+def _answer(parts: tuple[Part, ...], todo: tuple[Todo, ...], kept: Kept) -> str:
     said = [f"{mark.value}: {', '.join(names)}" for mark in Mark if (names := _named(parts, mark))]
     told = "; ".join(said)
     told = f"{told[0].upper()}{told[1:]}."
     if kept.rows:
-        told = f"{_taken(named)}, so this goes by {kept.whom}. {told}"
+        told = f"{kept.rows[0].text} {told}"
     urgent = [item.short for item in todo if item.cannot_wait]
     if urgent:
         return f"First, {', then '.join(urgent)}. {told}"
     return f"{told} First, {todo[0].short}." if todo else f"{told} Nothing to do."
-
-
-def _taken(told: Told) -> str:
-    """Return why another animal was taken."""
-    asks = [ask for ask in told.unclear if ask.name is FactName.ANIMAL]
-    if not asks:
-        return "You named no animal"
-    return f"I cannot tell which animal “{shown(asks[0].words)}” is"
 
 
 def _named(parts: tuple[Part, ...], mark: Mark) -> list[str]:

@@ -15,8 +15,9 @@ from calc.animals import Target
 from calc.uv.lamp import Lamp, of_length
 from calc.uv.lengths import TubeLength
 from calc.uv.placement import PlaceCheck, Standing, check_place
+from calc.uv.screen import Screen as Between
 
-__all__ = ["Case", "every_case", "length_said"]
+__all__ = ["Case", "every_case", "every_way", "length_said"]
 
 # Without a word about the screen, nothing between and the common insect screen are both tried.
 _MESHES: tuple[Screen, ...] = (Blocks(0.30, "30%"), Blocks(0.45, "45%"), Blocks(0.60, "60%"))
@@ -46,6 +47,13 @@ def length_said(told: Told) -> TubeLength:
 
 
 def every_case(told: Told, distance_m: float, wanted: Target) -> Iterator[Case]:
+    """Return every way the set-up may be, each judged at a distance."""
+    for fixture, screen, lamp, between in every_way(told):
+        check = check_place(lamp, between, distance_m, wanted.low, wanted.high)
+        yield Case(fixture, screen, lamp, check)
+
+
+def every_way(told: Told) -> Iterator[tuple[Fixture, Screen, Lamp, Between]]:
     """Return every way the set-up may be that was not ruled out by what was said."""
     assert told.tube is not None
     fixtures = (told.reflector.value,) if told.reflector else tuple(Fixture)
@@ -58,6 +66,4 @@ def every_case(told: Told, distance_m: float, wanted: Target) -> Iterator[Case]:
         lamp = lamp_asked(told.tube.value, fixture, None, age.value if age else None)
         if not isinstance(told.tube.value, OwnTube):
             lamp = of_length(lamp, long)
-        between = screen_asked(screen)
-        check = check_place(lamp, between, distance_m, wanted.low, wanted.high)
-        yield Case(fixture, screen, lamp, check)
+        yield fixture, screen, lamp, screen_asked(screen)

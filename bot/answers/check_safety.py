@@ -12,6 +12,8 @@ from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
 from bot.language.shown import shown
 from bot.language.signs import Sign
+from calc.limits import Due, Met, limits_of, passed
+from calc.uncertainty import Estimate
 
 __all__ = ["safety_parts"]
 
@@ -54,12 +56,24 @@ def _strong_uv(uv: Part, kept: Kept) -> Iterator[Part]:
     """Judge a UV that is far above the range, by a reading or by every fixture it may be."""
     wanted = kept.animal.uvi
     read = next((value.best for value in uv.values if value.name == "uvi"), 0.0)
-    if wanted is None or not is_far_too_strong(read, wanted.high):
+    if wanted is None:
+        yield from _strong_for_any(read, kept)
+        return
+    if not is_far_too_strong(read, wanted.high):
         return
     why = (
         f"the UV is about {number(read / wanted.high, 0.5)} times the most that {kept.whom} is "
         "given: it can hurt eyes and skin"
     )
+    yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, SWITCH_OFF),))
+
+
+def _strong_for_any(read: float, kept: Kept) -> Iterator[Part]:
+    """Judge a UV that is too strong whatever the animal wants."""
+    limits = limits_of(kept.animal)
+    if not any(x.due is Due.NOW for x in passed(limits, Met(uvi=Estimate(read, read, read)))):
+        return
+    why = f"a UV index of about {number(read, 0.5)} hurts eyes and skin of nearly every animal"
     yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, SWITCH_OFF),))
 
 

@@ -7,7 +7,7 @@ only where all of them agree.
 from collections.abc import Iterator
 
 from bot.answers.check_beyond import beyond_part
-from bot.answers.check_cases import Case, every_case, length_said
+from bot.answers.check_cases import Case, every_case, every_way, length_said
 from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.check_uv_lamps import (
     behind_pane,
@@ -36,6 +36,7 @@ from calc.uv.placement import (
     SAFE_MINIMUM_M,
     Standing,
     Verdict,
+    spot,
     standing_of,
 )
 from calc.validity import OutsideModelError, check
@@ -67,8 +68,7 @@ def uv_part(told: Told, kept: Kept, units: Units) -> Part:
     """Judge the UV of a set-up for an animal."""
     wanted = kept.animal.uvi
     if wanted is None:
-        why = f"the UV index {kept.whom} wants is not known here; ask a reptile vet or keeper"
-        return Part(_NAME, Mark.CANNOT_TELL, why)
+        return _unjudged(told, kept, units)
     meter = told.one(FactName.UVI, tuple)
     if meter is not None:
         return _by_meter(meter.value, wanted)
@@ -95,6 +95,35 @@ def uv_part(told: Told, kept: Kept, units: Units) -> Part:
         # Another figure of the tube may be meant, and then its name is in the sentence.
         example = "distance:16in" if error.name.endswith("distance") else "tube:12%"
         return beyond_part(_NAME, error, example, units)
+
+
+def _unjudged(told: Told, kept: Kept, units: Units) -> Part:
+    """Tell the UV for an animal whose range is not known: near is too near, no more is judged."""
+    unknown = f"the UV index {kept.whom} should have is not known here"
+    read = told.one(FactName.UVI, tuple)
+    if read is not None:
+        low, high = read.value[0], read.value[-1]
+        value = Value(name="uvi", low=low, best=(low + high) / 2.0, high=high, unit="1")
+        why = f"your meter shows {uvi(value.best)}; {unknown}"
+        return Part(_NAME, Mark.CANNOT_TELL, why, values=(value,))
+    distance = _distance(told)
+    has_way = told.pane is None and told.uv_lamp is None and told.tube is not None
+    if distance is None or not has_way:
+        return Part(_NAME, Mark.CANNOT_TELL, unknown, missing=_missing(told, distance))
+    name, said = distance
+    middle_m = (said.value.low + said.value.high) / 2.0
+    if not _NEAREST_M <= middle_m <= _FARTHEST_M:
+        return Part(_NAME, Mark.CANNOT_TELL, unknown)
+    spots = [spot(lamp, middle_m, between).uvi for _, _, lamp, between in every_way(told)]
+    low, high = min(x.low for x in spots), max(x.high for x in spots)
+    best = spots[0].best if len(spots) == 1 else (low * high) ** 0.5
+    value = Value(name="uvi", low=low, best=best, high=high, unit="1")
+    why = f"about UVI {uvi(low)} to {uvi(high)} at {length(middle_m, units)}; {unknown}"
+    near = middle_m < COMFORTABLE_MINIMUM_M
+    todo = (_more_room(middle_m, units),) if near else ()
+    mark = Mark.CHANGE if near else Mark.CANNOT_TELL
+    sources = ("keitz1971", "uv_distance_rows")
+    return Part(_NAME, mark, why, todo, _missing(told, (name, said)), (value,), sources)
 
 
 def _by_meter(read: tuple[float, ...], wanted: Target) -> Part:
@@ -197,6 +226,14 @@ def _age(told: Told) -> str:
     return "; the tube is older than a year, so only a meter tells"
 
 
+def _more_room(distance_m: float, units: Units) -> Todo:
+    return Todo(
+        Urgency.DANGER,
+        f"Give the animal more room: {length(distance_m, units)} from the tube is too near "
+        f"to be safe, at least {length(COMFORTABLE_MINIMUM_M, units)} is wanted.",
+    )
+
+
 def _too_near(distance_m: float) -> bool:
     return distance_m < SAFE_MINIMUM_M
 
@@ -205,11 +242,7 @@ def _todo(
     cases: tuple[Case, ...], standing: Standing, distance_m: float, name: FactName, units: Units
 ) -> Iterator[Todo]:
     if _too_near(distance_m):
-        yield Todo(
-            Urgency.DANGER,
-            f"Give the animal more room: {length(distance_m, units)} from the tube is too near "
-            f"to be safe, at least {length(COMFORTABLE_MINIMUM_M, units)} is wanted.",
-        )
+        yield _more_room(distance_m, units)
     elif standing is not Standing.WITHIN:
         yield from _moves(cases, standing, units)
     if name is not FactName.DISTANCE_BACK:

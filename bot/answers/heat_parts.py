@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 
 from bot.answers.animals import (
-    ANY_ANIMAL,
     animal_asked,
     known_by,
     of_animal,
@@ -28,7 +27,6 @@ __all__ = [
     "box_asked",
     "box_row",
     "check_unit",
-    "kept_asked",
     "kept_named",
     "taken_text",
     "target_text",
@@ -75,18 +73,6 @@ class Kept:
 def kept_named(name: str, context: Context) -> Kept:
     """Return the animal named, or the group's usual one; without either it is asked for."""
     return Kept(animal_asked(name, context), ())
-
-
-def kept_asked(name: str, context: Context) -> Kept:
-    """Return the animal of a whole set-up; where none was named, a bearded dragon, and say so.
-
-    What is dangerous in a set-up must be told even to somebody who forgot to name the animal.
-    """
-    if name.strip() or context.default_animal:
-        return kept_named(name, context)
-    kept = kept_named(ANY_ANIMAL, context)
-    told = f"none named, so I took {kept.whom}; name yours with animal:corn snake"
-    return Kept(kept.animal, (Row(label="Animal", text=told),))
 
 
 def target_text(target: Target, units: Units) -> str:

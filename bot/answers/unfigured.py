@@ -10,10 +10,11 @@ from bot.language.shown import shown
 from bot.preferences import Context
 from bot.queries.options import Query
 from bot.reply import Reply
-from calc.naming import Known, named
+from calc.naming import Known, Several, named
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
 __all__ = [
+    "among",
     "answer_of",
     "no_figures",
     "unfigured_reply",
@@ -76,6 +77,12 @@ def which_animal(words: str, among: Sequence[str]) -> str:
     if among:
         return f"“{shown(words)}” may be several animals: {either(among, here)}."
     return f"I do not know the animal “{shown(words)}”."
+
+
+def among(words: str) -> tuple[str, ...]:
+    """Return the animals that a word for several may mean."""
+    what = named(words).what
+    return tuple(one.name for one in what.candidates) if isinstance(what, Several) else ()
 
 
 def no_figures(name: str) -> str:

@@ -115,11 +115,11 @@ def test_a_bare_night_that_may_be_deadly_cold_is_asked_about(anyone: Preferences
 
 
 def test_an_animal_that_nobody_named_is_said_in_the_answer(anyone: Preferences) -> None:
-    told = "You named no animal, so this goes by a bearded dragon"
+    told = "You named no animal, so only what holds for any animal is judged"
     assert told in ask("check basking 98F, cool 78F", anyone).answer
     assert told in ask("check basking 130F", anyone).answer
     unclear = ask("check tortoise, basking 95F", anyone).answer
-    assert "I cannot tell which animal “tortoise” is, so this goes by" in unclear
+    assert "“tortoise” may be several animals: Hermann's tortoise or Horsfield's" in unclear
     assert "named no animal" not in ask("check beardie, basking 98F, cool 78F", anyone).answer
 
 
