@@ -244,7 +244,8 @@ def _names() -> Iterator[tuple[str, Known | WithoutTargets | Several, str]]:
                 yield name, what, language
     for slug, names in _table("animal_words")["also_named"].items():
         for name in names:
-            yield name, Known(slug, known[slug].name), "en"
+            here = known.get(slug)
+            yield name, Known(slug, here.name) if here else WithoutTargets(name, slug), "en"
     for family, row in table["recognised"].items():
         for name in row["names"]:
             yield name, WithoutTargets(name, family), "en"

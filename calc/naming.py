@@ -48,6 +48,8 @@ _JOINED = re.compile(r"[ \t]*[-–'’&]?[ \t]*\Z")
 # A name may be turned round: chameleon (veiled); python, carpet.
 _TURNED = re.compile(r"[ \t]*[-:=/(,]?[ \t]*\Z")
 _IN_FRONT = re.compile(r"(?:[ \t]+|[ \t]*-[ \t]*)\Z")
+# A royal needs heat; a royal mess.
+_ARTICLES = frozenset(("a", "an"))
 _HEAD = re.compile(r"[,.;:!?()\n/|]\s*\Z")
 _PARTED = re.compile(r"[ \t]*(?:[,.;:!?()\n/|+*=]|-[ \t]|\Z)")
 _SHORTEST_PIECE = 3
@@ -211,16 +213,19 @@ def _is_expected(text: str, tokens: Sequence[_Token], at: int, size: int) -> boo
     """Say whether an animal is expected here: after my, at the head of a list, as a whole line."""
     before = tokens[at - 1] if at else None
     gap = text[before.end : tokens[at].start] if before else text[: tokens[at].start]
-    if before and before.plain in words_around().before and _IN_FRONT.match(gap):
+    called = before and before.plain in words_around().before and _IN_FRONT.match(gap)
+    if before and called and before.plain not in _ARTICLES:
         return True
-    if before and not _HEAD.search(gap):
+    if before and not (called or _HEAD.search(gap)):
         return False
     last = tokens[at + size - 1]
     rest = text[last.end :]
     if _PARTED.match(rest) or rest.lstrip()[:1].isdigit():
         return True
     follows = tokens[at + size] if at + size < len(tokens) else None
-    return follows is not None and before is None and follows.plain in words_around().after
+    if follows is None or (before and not called):
+        return False
+    return follows.plain in words_around().after
 
 
 def _placed(text: str, tokens: Sequence[_Token], at: int, hit: _Hit, bound: int) -> Found:
@@ -263,9 +268,9 @@ def _settled(text: str, tokens: Sequence[_Token], found: list[Found]) -> tuple[F
     joined: list[Found] = []
     for one in found:
         last = joined[-1] if joined else None
-        if last and isinstance(one.what, Several) and not text[last.end : one.start].strip(" -"):
+        if last and _makes_one(last, one) and not text[last.end : one.start].strip(" -"):
             whole = Found(last.what, last.start, one.end, last.slip)
-            if not _is_of_kind(last, one.what.word, text):
+            if not (isinstance(one.what, Several) and _is_of_kind(last, one.what.word, text)):
                 whole = replace(whole, what=Unplaced(text[last.start : one.end]))
             joined[-1] = whole
         else:
@@ -278,6 +283,13 @@ def _settled(text: str, tokens: Sequence[_Token], found: list[Found]) -> tuple[F
         or not any(_is_of_kind(other, one.what.word, text) for other in sure)
     ]
     return _without_bystanders(text, tokens, kept)
+
+
+def _makes_one(last: Found, one: Found) -> bool:
+    """Say whether two names side by side are one: ball python snake, crocodile skink."""
+    return isinstance(one.what, Several) or (
+        isinstance(last.what, WithoutTargets) and isinstance(one.what, Known)
+    )
 
 
 def _is_of_kind(one: Found, word: str, text: str) -> bool:

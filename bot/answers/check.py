@@ -12,6 +12,7 @@ from bot.answers.lamp_alarms import lamp_alarms
 from bot.answers.linking import page_links, source_lines
 from bot.answers.setup_rows import read_rows
 from bot.answers.setup_told import Told, told_by
+from bot.answers.unfigured import whatever_it_is
 from bot.answers.uv_parts import UV_CAUTIONS
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
@@ -19,6 +20,7 @@ from bot.language.signs import fire_in, signs_in
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
 from bot.reply import Reply, Row, Table
+from calc.animals import ANY
 
 __all__ = ["answer_check"]
 
@@ -57,7 +59,11 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
             columns=("Part", "Verdict", "Why"),
             rows=tuple((part.name, part.mark.value, part.why) for part in parts),
         ),
-        steps=(*(item.text for item in todo), *((AFTER_A_CHANGE,) if warmed else ())),
+        steps=(
+            *(item.text for item in todo),
+            *((AFTER_A_CHANGE,) if warmed else ()),
+            *(whatever_it_is(context) if kept.animal.slug == ANY else ()),
+        ),
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
         guide=page_links((*_VET, *_GUIDE) if signs else _GUIDE, context.guide_url),
         sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),

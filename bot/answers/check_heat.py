@@ -75,7 +75,7 @@ def heat_parts(told: Told, kept: Kept, units: Units) -> Iterator[Part]:
     judgement = judge(_readings(told), kept.animal)
     if FactName.ON_FOR in beyond:
         yield beyond[FactName.ON_FOR]
-    yield from _places(told, judgement, beyond, units)
+    yield from _places(told, judgement, beyond, kept, units)
     yield from _gradient(judgement, kept, units)
     yield _hours(told, kept)
     nights = [beyond[name] for name in (FactName.NIGHT, FactName.ROOM_NIGHT) if name in beyond]
@@ -99,13 +99,13 @@ def _readings(told: Told) -> Readings:
 
 
 def _places(
-    told: Told, judgement: Judgement, beyond: dict[FactName, Part], units: Units
+    told: Told, judgement: Judgement, beyond: dict[FactName, Part], kept: Kept, units: Units
 ) -> Iterator[Part]:
     found = {finding.place: finding for finding in judgement.findings}
     steps = _steps(judgement)
     if Step.SWITCH_LAMP_OFF in judgement.steps:
         text = step_text(Step.SWITCH_LAMP_OFF)
-        yield Part("Safety", Mark.CHANGE, _why_off(found), (Todo(Urgency.DANGER, text),))
+        yield Part("Safety", Mark.CHANGE, _why_off(found, kept), (Todo(Urgency.DANGER, text),))
     for place, (label, name, urgency) in _PLACES.items():
         finding = found.get(place)
         if name in beyond:
@@ -127,10 +127,11 @@ def _places(
         yield Part(label, mark, why, todo, values=(_value(finding),), sources=source)
 
 
-def _why_off(found: Mapping[Place, Finding]) -> str:
+def _why_off(found: Mapping[Place, Finding], kept: Kept) -> str:
     """Return why the lamp goes off: the spot burns, or there is no cool place to go to."""
     spot = found.get(Place.BASKING_SURFACE)
-    if spot is not None and spot.verdict is Verdict.TOO_HIGH:
+    burns = spot and passed(limits_of(kept.animal), Met(surface_c=spot.reading_c))
+    if burns or (spot is not None and spot.verdict is Verdict.TOO_HIGH):
         return "a surface this hot burns"
     return "with a cool end this hot the animal has no cool place to go to"
 
@@ -225,6 +226,9 @@ def _night(told: Told, kept: Kept, units: Units) -> Part:
         known = plan.decision is NightDecision.NOTHING
         why = f"{shown} needs no heat{floor}" if known else f"{shown}; the floor is not known here"
         mark = Mark.FINE if known else Mark.CANNOT_TELL
+        if not known and passed(limits_of(kept.animal), Met(night_c=low)):
+            todo = (Todo(Urgency.DANGER, step_text(Step.WARM_IT_TONIGHT)),)
+            return Part("Night", Mark.CHANGE, f"{shown} is too cold", todo, values=value)
         return Part("Night", mark, why, values=value, sources=sources)
     mark = Mark.CANNOT_TELL if step is Step.CONSIDER_NIGHT_HEAT else Mark.CHANGE
     verdict = {
@@ -232,7 +236,7 @@ def _night(told: Told, kept: Kept, units: Units) -> Part:
         Step.CONSIDER_NIGHT_HEAT: "is where keepers differ",
         Step.COOLER_NIGHT: "is too warm",
     }[step]
-    todo: tuple[Todo, ...] = (Todo(Urgency.REST, step_text(step)),)
+    todo = (Todo(Urgency.REST, step_text(step)),)
     if passed(limits_of(kept.animal), Met(night_c=low)):
         todo = (Todo(Urgency.DANGER, step_text(Step.WARM_IT_TONIGHT)), *todo)
     return Part("Night", mark, f"{shown} {verdict}{floor}", todo, values=value, sources=sources)

@@ -37,7 +37,7 @@ def kept_told(told: Told, context: Context) -> Kept:
 
 def _nobody(why: str, name: str = "animal") -> Kept:
     judged = "so only what holds for any animal is judged"
-    ask_again = "" if name != "animal" else ": name it, such as animal:corn snake, for the rest"
+    ask_again = "" if name != "animal" else ": name it with animal: for the rest"
     return Kept(any_animal(name), (_row(f"{why.rstrip('.')}, {judged}{ask_again}."),))
 
 

@@ -62,6 +62,8 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Repl
         found = _found(asked.for_animal(asked.animal_for_examples(context)), context)
     except NotUnderstoodError:
         found = None
+    if not about.among and (not isinstance(found, Routed) or _is_about(found)):
+        return which_reply(about.words, about.among, context)
     if isinstance(found, Routed):
         given = {name: text for name, text in found.given.items() if name != "animal"}
         return Routed(found.command, given, animal_unclear=True)
@@ -71,13 +73,18 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Repl
     return found or which_reply(about.words, about.among, context)
 
 
+def _is_about(found: Routed) -> bool:
+    """Say whether a question cannot be answered without its animal."""
+    return "animal" in found.given and found.command != "check"
+
+
 def _without_figures(asked: Asked, context: Context) -> Routed | Reply:
     """Return the question that an animal without figures leaves open, else that there are none."""
     try:
         found = _found(asked, context)
     except NotUnderstoodError:
         found = None
-    if isinstance(found, Routed) and ("animal" not in found.given or found.command == "check"):
+    if isinstance(found, Routed) and not _is_about(found):
         return found
     return unfigured_reply("ask", asked.without_figures, context)
 
