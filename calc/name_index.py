@@ -16,6 +16,7 @@ from calc.animals import animals
 __all__ = [
     "Candidate",
     "Entry",
+    "Found",
     "Known",
     "Named",
     "Several",
@@ -70,6 +71,16 @@ class Unplaced:
 
 
 Named = Known | WithoutTargets | Several | Unplaced
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A name found within a text, from ``start`` to ``end``; ``slip`` where a letter was off."""
+
+    what: Named
+    start: int
+    end: int
+    slip: bool = False
 
 
 @dataclass(frozen=True, slots=True)

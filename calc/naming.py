@@ -6,7 +6,6 @@ in front of one makes it a name that is not known (mountain horned dragon).
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import pairwise
 from typing import NamedTuple
@@ -15,6 +14,7 @@ from calc.animals import Animal, animals
 from calc.name_index import (
     Candidate,
     Entry,
+    Found,
     Known,
     Named,
     Several,
@@ -25,6 +25,7 @@ from calc.name_index import (
     word_index,
     words_around,
 )
+from calc.name_settling import is_bystander, settled
 from calc.name_slips import meant
 
 __all__ = [
@@ -53,16 +54,6 @@ _ARTICLES = frozenset(("a", "an"))
 _HEAD = re.compile(r"[,.;:!?()\n/|]\s*\Z")
 _PARTED = re.compile(r"[ \t]*(?:[,.;:!?()\n/|+*=]|-[ \t]|\Z)")
 _SHORTEST_PIECE = 3
-
-
-@dataclass(frozen=True, slots=True)
-class Found:
-    """A name found within a text, from ``start`` to ``end``; ``slip`` where a letter was off."""
-
-    what: Named
-    start: int
-    end: int
-    slip: bool = False
 
 
 class _Token(NamedTuple):
@@ -135,7 +126,7 @@ def names_in(text: str, ordinary: frozenset[str] = frozenset()) -> tuple[Found, 
         after = at + hit[1]
         bound = found[-1].end if found else 0
         found.append(_placed(text, tokens, at, hit, bound))
-    return _settled(text, tokens, found)
+    return settled(text, found)
 
 
 def _tokens(text: str, ordinary: frozenset[str]) -> Iterator[_Token]:
@@ -185,7 +176,7 @@ def _counts(
         return False
     if not entry.turned and not _stands_together(text, tokens[at : at + size]):
         return False
-    if slip and (entry.expected or _is_bystander(entry.what)):
+    if slip and (entry.expected or is_bystander(entry.what)):
         return False
     return not entry.expected or _is_expected(text, tokens, at, size)
 
@@ -257,73 +248,3 @@ def _makes_another(text: str, before: _Token, this: _Token, bound: int) -> bool:
         return False
     glued = before.start and text[before.start - 1].isdigit()
     return not glued and before.plain not in words_around().in_front
-
-
-def _is_bystander(what: Named) -> bool:
-    return isinstance(what, WithoutTargets) and what.family in words_around().bystanders
-
-
-def _settled(text: str, tokens: Sequence[_Token], found: list[Found]) -> tuple[Found, ...]:
-    """Return what was found, a kind of a named animal with it, food and pets left out."""
-    joined: list[Found] = []
-    for one in found:
-        last = joined[-1] if joined else None
-        if last and _makes_one(last, one) and not text[last.end : one.start].strip(" -"):
-            whole = Found(last.what, last.start, one.end, last.slip)
-            if not (isinstance(one.what, Several) and _is_of_kind(last, one.what.word, text)):
-                whole = replace(whole, what=Unplaced(text[last.start : one.end]))
-            joined[-1] = whole
-        else:
-            joined.append(one)
-    sure = [one for one in joined if not isinstance(one.what, Several)]
-    kept = [
-        one
-        for one in joined
-        if not isinstance(one.what, Several)
-        or not any(_is_of_kind(other, one.what.word, text) for other in sure)
-    ]
-    return _without_bystanders(text, tokens, kept)
-
-
-def _makes_one(last: Found, one: Found) -> bool:
-    """Say whether two names side by side are one: ball python snake, crocodile skink."""
-    return isinstance(one.what, Several) or (
-        isinstance(last.what, WithoutTargets) and isinstance(one.what, Known)
-    )
-
-
-def _is_of_kind(one: Found, word: str, text: str) -> bool:
-    """Say whether an animal may be called by this word for a kind: a corn snake the snake."""
-    kinds = words_around().kinds.get(folded(word), (folded(word),))
-    if "*" in kinds or (isinstance(one.what, Known) and _is_among(one.what, word)):
-        return True
-    names = [text[one.start : one.end]]
-    if isinstance(one.what, Known | WithoutTargets):
-        names.append(one.what.name)
-    if isinstance(one.what, Several):
-        names.append(one.what.word)
-    ends = [folded(name.split()[-1].rpartition("-")[2]) for name in names if name.strip()]
-    return any(end.removesuffix("s").endswith(kinds) for end in ends)
-
-
-def _is_among(known: Known, word: str) -> bool:
-    entry = index().get(folded(word))
-    several = entry.what if entry else None
-    return isinstance(several, Several) and any(
-        known.slug == candidate.slug for candidate in several.candidates
-    )
-
-
-def _without_bystanders(
-    text: str, tokens: Sequence[_Token], found: list[Found]
-) -> tuple[Found, ...]:
-    """Leave out food and pets, unless they are all that is named and asked for."""
-    others = [one for one in found if not _is_bystander(one.what)]
-    if others or not found:
-        return tuple(others)
-    kept = []
-    for one in found:
-        before = [token.plain for token in tokens if token.end <= one.start][-2:]
-        if "for" in before or (not before and not text[one.end :].strip(" \n?.!,")):
-            kept.append(one)
-    return tuple(kept)

@@ -227,8 +227,8 @@ def _night(told: Told, kept: Kept, units: Units) -> Part:
         why = f"{shown} needs no heat{floor}" if known else f"{shown}; the floor is not known here"
         mark = Mark.FINE if known else Mark.CANNOT_TELL
         if not known and passed(limits_of(kept.animal), Met(night_c=low)):
-            todo = (Todo(Urgency.DANGER, step_text(Step.WARM_IT_TONIGHT)),)
-            return Part("Night", Mark.CHANGE, f"{shown} is too cold", todo, values=value)
+            first = (Todo(Urgency.DANGER, step_text(Step.WARM_IT_TONIGHT)),)
+            return Part("Night", Mark.CHANGE, f"{shown} is too cold", first, values=value)
         return Part("Night", mark, why, values=value, sources=sources)
     mark = Mark.CANNOT_TELL if step is Step.CONSIDER_NIGHT_HEAT else Mark.CHANGE
     verdict = {
@@ -236,7 +236,7 @@ def _night(told: Told, kept: Kept, units: Units) -> Part:
         Step.CONSIDER_NIGHT_HEAT: "is where keepers differ",
         Step.COOLER_NIGHT: "is too warm",
     }[step]
-    todo = (Todo(Urgency.REST, step_text(step)),)
+    todo: tuple[Todo, ...] = (Todo(Urgency.REST, step_text(step)),)
     if passed(limits_of(kept.animal), Met(night_c=low)):
         todo = (Todo(Urgency.DANGER, step_text(Step.WARM_IT_TONIGHT)), *todo)
     return Part("Night", mark, f"{shown} {verdict}{floor}", todo, values=value, sources=sources)

@@ -6,7 +6,7 @@ from bot.ask import ask
 from bot.preferences import Preferences
 from bot.reply import Reply
 
-STRONG = "check my dragon sits 8 inches under a 14% tube no screen polished"
+STRONG = "check my beardie sits 8 inches under a 14% tube no screen polished"
 
 
 def row(reply: Reply, part: str) -> tuple[str, ...] | None:
