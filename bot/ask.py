@@ -2,9 +2,10 @@
 
 Everything an asker can get wrong becomes a Reply of status ``problem`` here and nowhere else.
 What is our own fault (a bug) is raised: the front logs it with an id and says so.
+Every text is listened to here for what cannot wait, before anything is made of it; what was heard
+is said first, whatever the question, and where nothing else was understood it is the answer.
 """
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
@@ -16,21 +17,21 @@ from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
 from bot.answers.past_limit import alarms_of
-from bot.answers.setup_told import names_an_animal
 from bot.answers.unfigured import answer_of
 from bot.answers.unread import asked_line, missing_sentence, refusal, unnamed_sentence
 from bot.command import Command, Routed
-from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
-from bot.dangers.past_limits import merged
+from bot.command_asked import command_of, no_such_command
+from bot.commands import COMMANDS, command_named
+from bot.dangers import listen
 from bot.language.errors import NotUnderstoodError
-from bot.language.names import closest
 from bot.language.quantities import Units
 from bot.language.shown import shown
 from bot.language.words import split_line
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import system_of, taken_units
-from bot.reply import Reply, Row
+from bot.reply import Alarm, Reply, Row
+from bot.said_first import heard_in, said_first
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -47,9 +48,6 @@ __all__ = [
 _MOST_CHARACTERS = 2000
 # Stands for the name, which may be of two words, where a line is taken apart.
 _ONE_WORD = "question"
-# Fewer words are a mistyped name rather than a question in free words.
-_FEWEST_WORDS = 3
-_OPTION = re.compile(r"(?<!\S)[A-Za-z_-]+[:=]\S")
 _NEEDS_STORE = (
     "This question reads or changes saved data, and none can be reached from here: "
     "ask it on Discord or at the console."
@@ -74,10 +72,10 @@ class FreeWords:
     query: Query
     routed: Routed
 
-    def lacking(self, missing: Sequence[str], context: Context, first: str = "") -> Reply:
+    def lacking(self, missing: Sequence[str], context: Context) -> Reply:
         """Return the reply that asks for what is missing in plain words."""
         assert self.command.lacks is not None
-        return self.command.lacks(self.query, self.routed, missing, context, first)
+        return self.command.lacks(self.query, self.routed, missing, context)
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +88,13 @@ class Understood:
     given: Mapping[str, str]
     preferences: Preferences
     free: FreeWords | None = None
+    heard: tuple[Alarm, ...] = ()
+
+    def told_first(self, reply: Reply) -> Reply:
+        """Return the reply behind what was heard, and what the figures told or it found itself."""
+        told = told_alarms(self.command, self.given, self.preferences)
+        found = reply.model_copy(update={"alarms": (*told, *reply.alarms)})
+        return said_first(found, self.heard, self.preferences)
 
     def finished(self, reply: Reply) -> Reply:
         """Return the reply with what was taken for granted and the question as understood."""
@@ -120,7 +125,7 @@ class Understood:
         """Return the reply that asks which animal it is for."""
         if self.free is None:
             return self.refused(unnamed_sentence(error, self.command, self.given))
-        reply = self.free.lacking(("animal",), self.context, error.first)
+        reply = self.free.lacking(("animal",), self.context)
         return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
     def outside(self, error: OutsideModelError) -> Reply:
@@ -146,11 +151,12 @@ def take_apart(line: str, preferences: Preferences) -> tuple[Command, dict[str, 
             raise NotUnderstoodError(
                 shown(line), f"at most {_MOST_CHARACTERS} characters", COMMANDS[0].examples[0]
             )
-        command, rest = _command_of(line)
+        command, rest = command_of(line)
         examples = {option.name: option.example for option in command.query.options()}
         _, given = split_line(f"{_ONE_WORD} {rest}", examples, command.positional)
     except NotUnderstoodError as error:
-        return problem(command.name if command else "help", str(error), preferences)
+        reply = problem(command.name if command else "help", str(error), preferences)
+        return said_first(reply, listen(line), preferences)
     return command, given
 
 
@@ -158,9 +164,19 @@ def understand_options(
     name: str, given: Mapping[str, str], preferences: Preferences
 ) -> Understood | Reply:
     """Read the options of a command; the reply says what was not understood."""
+    heard = heard_in(command_named(name), given)
+    understood = _understood(name, given, preferences)
+    if isinstance(understood, Reply):
+        return said_first(understood, heard, preferences)
+    return replace(understood, heard=heard)
+
+
+def _understood(
+    name: str, given: Mapping[str, str], preferences: Preferences
+) -> Understood | Reply:
     command = command_named(name)
     if command is None:
-        return problem("help", _no_such_command(name), preferences)
+        return problem("help", no_such_command(name), preferences)
     # An option left blank is one that was not filled in.
     given = {option: text for option, text in given.items() if text.strip()}
     try:
@@ -198,7 +214,7 @@ def _routed(
     if isinstance(meant, Reply):
         return meant.model_copy(update={"asked": asked_line(command, given)})
     free = FreeWords(command, query, meant)
-    understood = understand_options(meant.command, meant.given, meant.heeding(preferences))
+    understood = _understood(meant.command, meant.given, meant.heeding(preferences))
     if isinstance(understood, Understood):
         return replace(understood, free=free)
     missing = _only_missing(meant, preferences)
@@ -227,9 +243,7 @@ def answered(understood: Understood | Reply) -> Reply:
     """Return the answer to a question that needs no saved data."""
     if isinstance(understood, Reply):
         return understood
-    reply = _answered(understood)
-    told = told_alarms(understood.command, understood.given, understood.preferences)
-    return reply.model_copy(update={"alarms": merged((*told, *reply.alarms))})
+    return understood.told_first(_answered(understood))
 
 
 def _answered(understood: Understood) -> Reply:
@@ -239,7 +253,7 @@ def _answered(understood: Understood) -> Reply:
         reply = answer_of(understood.command, understood.query, understood.context)
         return understood.finished(reply)
     except AnimalNotNamedError as error:
-        return understood.without_animal(error)
+        return understood.without_animal(error).model_copy(update={"alarms": error.alarms})
     except NotUnderstoodError as error:
         reply = understood.refused(str(error))
         return reply.model_copy(update={"alarms": alarms_of(error)})
@@ -261,45 +275,6 @@ def problem(name: str, sentence: str, preferences: Preferences, asked: str = "")
         guide=page_links(command.guide[:1] if command else (), preferences.guide_url),
         asked=asked,
     )
-
-
-def _command_of(line: str) -> tuple[Command, str]:
-    free = command_named("ask")
-    found = command_at(line)
-    if found is not None:
-        told_freely = not found[0].positional and found[0].stored is None and _is_sentence(found[1])
-        return (free, line.strip()) if free and told_freely else found
-    words = line.strip().removeprefix("/").split(maxsplit=2)
-    if not words:
-        raise NotUnderstoodError("nothing", "a question", COMMANDS[0].examples[0])
-    group = [c for c in ALL_COMMANDS if c.name.partition(" ")[0] == words[0].lower()]
-    if group:
-        second = ", ".join(command.name.partition(" ")[2] for command in group)
-        read = shown(words[1]) if len(words) > 1 else "nothing more"
-        raise NotUnderstoodError(
-            read, f"one of {second} after {words[0].lower()}", group[0].examples[0]
-        )
-    if free is not None and _is_sentence(line):
-        return free, line.strip()
-    raise NotUnderstoodError(shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0])
-
-
-def _is_sentence(line: str) -> bool:
-    """Say whether a line is told in free words, and is no mistyped question with options."""
-    if _OPTION.search(line):
-        return False
-    return len(line.split()) >= _FEWEST_WORDS or names_an_animal(line)
-
-
-def _accepted_commands(word: str) -> str:
-    names = list(dict.fromkeys(command.name.partition(" ")[0] for command in ALL_COMMANDS))
-    near = closest(word.lower(), names)
-    wish = f"perhaps {near}; " if near else ""
-    return f"one of the questions I know ({wish}all are {', '.join(names)})"
-
-
-def _no_such_command(name: str) -> str:
-    return str(NotUnderstoodError(shown(name), _accepted_commands(name), COMMANDS[0].examples[0]))
 
 
 def _reading(preferences: Preferences) -> dict[str, object]:

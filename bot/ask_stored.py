@@ -10,11 +10,13 @@ from functools import cache
 
 from bot.ask import Understood, answered, problem, take_apart, understand_options
 from bot.commands import COMMANDS
+from bot.dangers import listen
 from bot.desk import Desk
 from bot.keeping.asker import preferred
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.reply import Reply
+from bot.said_first import said_first
 from bot.store.errors import StoreError
 from calc.validity import OutsideModelError
 
@@ -40,7 +42,7 @@ async def ask_stored(
             if option.document and files is not None and option.name in given:
                 given[option.name] = files(given[option.name])
     except NotUnderstoodError as error:
-        return problem(command.name, str(error), known)
+        return said_first(problem(command.name, str(error), known), listen(line), known)
     return await _answered(understand_options(command.name, given, known), desk)
 
 
@@ -61,6 +63,11 @@ async def _known(preferences: Preferences, desk: Desk) -> Preferences:
 async def _answered(understood: Understood | Reply, desk: Desk) -> Reply:
     if isinstance(understood, Reply) or understood.command.stored is None:
         return answered(understood)
+    return understood.told_first(await _stored(understood, desk))
+
+
+async def _stored(understood: Understood, desk: Desk) -> Reply:
+    assert understood.command.stored is not None
     if understood.command.who == "moderator" and not desk.moderator:
         return understood.refused(_NOT_A_MODERATOR)
     try:

@@ -46,7 +46,7 @@ class Command:
     examples: tuple[str, ...]
     answer: Callable[[Any, Context], Reply] | None = None
     route: Callable[[Any, Context], Routed | Reply] | None = None
-    lacks: Callable[[Any, Routed, Sequence[str], Context, str], Reply] | None = None
+    lacks: Callable[[Any, Routed, Sequence[str], Context], Reply] | None = None
     stored: Callable[[Any, Context, Desk], Awaitable[Reply]] | None = None
     guide: tuple[str, ...] = ()
     who: Literal["anyone", "moderator"] = "anyone"

@@ -10,6 +10,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.preferences import Context
+from bot.reply import Alarm
 from calc.animals import ANY, Animal, Subject, Target, animals, common_names
 from calc.limits import limits_of, target_past
 from calc.name_index import names_with_targets
@@ -53,11 +54,11 @@ _FIELDS = {
 class AnimalNotNamedError(NotUnderstoodError):
     """No animal was named, none is usual here, and the answer depends on it.
 
-    ``first`` is what must not wait until the animal is named.
+    ``alarms`` are what must not wait until the animal is named.
     """
 
-    def __init__(self, first: str = "") -> None:
-        self.first = first
+    def __init__(self, *alarms: Alarm) -> None:
+        self.alarms = alarms
         accepted = f"the animal ({_ITS_OWN})"
         super().__init__("", accepted, f"animal:{ANY_ANIMAL}", "animal")
 

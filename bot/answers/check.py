@@ -16,7 +16,6 @@ from bot.answers.unfigured import whatever_it_is
 from bot.answers.uv_parts import UV_CAUTIONS
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
-from bot.language.signs import fire_in, signs_in
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
 from bot.reply import Reply, Row, Table
@@ -30,22 +29,19 @@ _GUIDE = (
     "measuring-the-distance",
     "measuring-temperatures",
 )
-_VET = ("when-to-call-a-vet",)
 _EXAMPLE = "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool side 75"
 
 
 def answer_check(query: CheckQuery, context: Context) -> Reply:
     """Answer with a verdict on each part of a set-up, and what to do first."""
     told, units = told_by(query.setup, query), context.units
-    signs, fire = signs_in(query.setup), fire_in(query.setup)
-    if not (told.facts or told.unclear or signs or fire):
+    if not (told.facts or told.unclear):
         read = shown(query.setup) or "nothing"
         accepted = "something about your set-up: the animal, the tube, its distance, temperatures"
         raise NotUnderstoodError(read, accepted, _EXAMPLE, "setup")
     kept = kept_told(told, context)
     uv = uv_part(told, kept, units)
-    safety = safety_parts(signs, fire, told, uv, kept)
-    parts = (*safety, uv, *heat_parts(told, kept, units))
+    parts = (*safety_parts(told, uv, kept), uv, *heat_parts(told, kept, units))
     todo = first_of(in_order(parts))
     warmed = any(part.mark is Mark.CHANGE and part.name in HEATED for part in parts)
     return Reply(
@@ -65,9 +61,9 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
             *(whatever_it_is(context) if kept.animal.slug == ANY else ()),
         ),
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
-        guide=page_links((*_VET, *_GUIDE) if signs else _GUIDE, context.guide_url),
+        guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),
-        alarms=tuple(lamp_alarms(told)),
+        alarms=(*(alarm for part in parts for alarm in part.alarms), *lamp_alarms(told)),
     )
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
-from bot.reply import Value
+from bot.reply import Alarm, Value
 
 __all__ = ["Mark", "Part", "Todo", "Urgency", "first_of", "in_order"]
 
@@ -64,6 +64,7 @@ class Part:
     missing: tuple[str, ...] = ()
     values: tuple[Value, ...] = ()
     sources: tuple[str, ...] = ()
+    alarms: tuple[Alarm, ...] = ()
 
 
 def in_order(parts: Iterable[Part]) -> tuple[Todo, ...]:

@@ -1,17 +1,15 @@
-"""What cannot wait in a set-up: fire, a sick animal, far too much UV, an unwatched heater."""
+"""What cannot wait in the facts of a set-up: far too much UV, an unwatched heater."""
 
 from collections.abc import Iterator
 
-from bot.answers.check_parts import Mark, Part, Todo, Urgency
+from bot.answers.check_parts import Mark, Part
 from bot.answers.figures import number
-from bot.answers.fire import PULL_THE_PLUG
 from bot.answers.heat_parts import Kept
 from bot.answers.setup_told import Told
-from bot.answers.uv_danger import SWITCH_OFF, is_far_too_strong
+from bot.answers.uv_danger import uv_alarms
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
-from bot.language.shown import shown
-from bot.language.signs import Sign
+from bot.reply import Alarm
 from calc.limits import Due, Met, limits_of, passed
 from calc.uncertainty import Estimate
 
@@ -27,29 +25,10 @@ _WATCHED = {
 }
 
 
-def safety_parts(
-    signs: tuple[Sign, ...], fire: str, told: Told, uv: Part, kept: Kept
-) -> Iterator[Part]:
-    """Judge what cannot wait, from the signs, the words for fire, the facts and the UV."""
-    if fire:
-        yield _fire(fire)
+def safety_parts(told: Told, uv: Part, kept: Kept) -> Iterator[Part]:
+    """Judge what cannot wait, from the facts and the UV."""
     yield from _strong_uv(uv, kept)
     yield from _unwatched(told)
-    if signs:
-        yield _signs(signs)
-
-
-def _fire(words: str) -> Part:
-    why = f"“{shown(words)}”: this can become a fire or a bad shock (common practice, no source)"
-    return Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.FIRE, PULL_THE_PLUG),))
-
-
-def _signs(signs: tuple[Sign, ...]) -> Part:
-    words = ", ".join(f"“{shown(sign.words)}”" for sign in signs)
-    text = f"Call a reptile vet {signs[0].soon}: you wrote {words}, and no lamp mends that."
-    kinds = " and ".join(sign.told for sign in signs)
-    why = f"{words}: {kinds} can mean illness or injury, which I cannot judge"
-    return Part("The animal", Mark.CANNOT_TELL, why, (Todo(Urgency.VET, text),))
 
 
 def _strong_uv(uv: Part, kept: Kept) -> Iterator[Part]:
@@ -59,13 +38,14 @@ def _strong_uv(uv: Part, kept: Kept) -> Iterator[Part]:
     if wanted is None:
         yield from _strong_for_any(read, kept)
         return
-    if not is_far_too_strong(read, wanted.high):
+    alarms = uv_alarms(read, wanted.high)
+    if not alarms:
         return
     why = (
         f"the UV is about {number(read / wanted.high, 0.5)} times the most that {kept.whom} is "
         "given: it can hurt eyes and skin"
     )
-    yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, SWITCH_OFF),))
+    yield Part(_NAME, Mark.CHANGE, why, alarms=alarms)
 
 
 def _strong_for_any(read: float, kept: Kept) -> Iterator[Part]:
@@ -74,7 +54,7 @@ def _strong_for_any(read: float, kept: Kept) -> Iterator[Part]:
     if not any(x.due is Due.NOW for x in passed(limits, Met(uvi=Estimate(read, read, read)))):
         return
     why = f"a UV index of about {number(read, 0.5)} hurts eyes and skin of nearly every animal"
-    yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, SWITCH_OFF),))
+    yield Part(_NAME, Mark.CHANGE, why, alarms=(Alarm(key="uv_too_strong"),))
 
 
 def _unwatched(told: Told) -> Iterator[Part]:
@@ -84,6 +64,6 @@ def _unwatched(told: Told) -> Iterator[Part]:
     if not (without and kinds):
         return
     names = " and ".join(kinds)
+    said = next(fact.words for fact in told.all(FactName.THERMOSTAT) if fact.value is False)
     why = f"a {names} without a thermostat can overheat and burn (common practice, no source)"
-    text = f"Unplug the {names} until it runs on a thermostat: then check it with a thermometer."
-    yield Part(_NAME, Mark.CHANGE, why, (Todo(Urgency.DANGER, text),))
+    yield Part(_NAME, Mark.CHANGE, why, alarms=(Alarm(key="no_thermostat", words=said),))

@@ -16,7 +16,7 @@ from bot.answers.readings import (
     fit_table,
 )
 from bot.answers.tube_length import length_asked, length_known, length_steps, length_values
-from bot.answers.uv_danger import off_before, wish_under
+from bot.answers.uv_danger import uv_alarms, wish_under
 from bot.answers.uv_parts import (
     STANDINGS,
     UV_CAUTIONS,
@@ -83,14 +83,12 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
     wish = wish_under(query.animal, query.uvi, there, context)
     check = check_place(known.lamp, known.screen, place_m, wish.low, wish.high)
     units = context.units
-    told = known.read.told(_answer(query, check, wish, units))
     strong = 0.0 if known.read.cannot_be else check.here.uvi.best
-    answer, off = off_before(told, strong, wish.high)
     return Reply(
         command="meter",
         status="ok",
         title=f"Your lamp by your readings, for {wish.whom}",
-        answer=answer,
+        answer=known.read.told(_answer(query, check, wish, units)),
         values=_values(known, check),
         rows=(
             wish.row,
@@ -100,11 +98,12 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
             *_class_rows(query, known.fit, named),
         ),
         table=fit_table(known.fit, query.without or query.readings, units),
-        steps=(*off, *_steps(known, check, wish, units), *length_steps(known.lamp, units)),
+        steps=(*_steps(known, check, wish, units), *length_steps(known.lamp, units)),
         cautions=UV_CAUTIONS[:2],
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES)),
         picture=Picture.later(_picture, query, known, check, wish, units),
+        alarms=uv_alarms(strong, wish.high),
     )
 
 

@@ -1,16 +1,15 @@
 """From a free question to one of the questions that are answered, with its options filled in.
 
 Nothing is computed here: the words choose the question, hearing fills its options, and what is
-still missing is asked for in plain words. Where the words may mean several things, or an ill
-animal, or nothing that is answered here, the reply says so at once.
+still missing is asked for in plain words. Where the words may mean several things, or nothing that
+is answered here, the reply says so at once.
 """
 
 from collections.abc import Sequence
 
 from bot.answers.animals import either
-from bot.answers.fire import fire_reply
 from bot.answers.routes.asked import Asked
-from bot.answers.routes.beyond import is_beyond, looks_ill, other_reply, vet_reply
+from bot.answers.routes.beyond import is_beyond, other_reply
 from bot.answers.routes.filled import FILLED, filled
 from bot.answers.routes.missing import Lacking, still_needed
 from bot.answers.routes.offered import offer, offer_lamps
@@ -26,7 +25,6 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import Ask
 from bot.language.normal import normalise
 from bot.language.shown import shown
-from bot.language.signs import fire_in
 from bot.preferences import Context
 from bot.queries.setup import AskQuery
 from bot.reply import Reply
@@ -43,10 +41,6 @@ _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen
 def route(query: AskQuery, context: Context) -> Routed | Reply:
     """Return the question that free words ask, the reply where none is asked, or raise."""
     asked = _asked(query)
-    if fire := fire_in(asked.said):
-        return fire_reply(fire, context)
-    if looks_ill(asked):
-        return vet_reply(asked, context)
     if is_beyond(asked):
         return other_reply(asked, context)
     if asked.without_figures:
@@ -126,16 +120,16 @@ def lacking_reply(
     routed: Routed,
     missing: Sequence[str],
     context: Context,
-    first: str = "",
 ) -> Reply:
-    """Return what the question that was found still needs; ``first`` must not wait for it."""
+    """Return what the question that was found still needs."""
     asked = _asked(query)
     given = routed.given
     usual = context.default_animal and not routed.animal_unclear
     unnamed = not (usual or given.keys() & {"animal", "want", "uvi"})
     kin = either(asked.kin, [name for name in asked.kin if has_figures(name)])
+    opening = ""
     if asked.unclear_animal and not kin:
-        first += f"I do not know the animal “{shown(asked.unclear_animal.words)}”. "
+        opening = f"I do not know the animal “{shown(asked.unclear_animal.words)}”. "
     if unnamed and routed.command in _FOR_AN_ANIMAL and "animal" not in missing:
         missing = ("animal", *missing)
     others = (name for name in fitting(asked) if name != routed.command)
@@ -163,7 +157,7 @@ def lacking_reply(
             again.given.get(name) == text for name, text in routed.given.items()
         )
 
-    return still_needed(lacking, understands, context, first)
+    return still_needed(lacking, understands, context, opening)
 
 
 def _asked(query: AskQuery) -> Asked:

@@ -60,7 +60,7 @@ def unnamed_sentence(error: AnimalNotNamedError, command: Command, given: Mappin
     filled = asked_line(command, _plain(given) | {"animal": ANY_ANIMAL})
     example = filled if given else command.examples[0]
     wanted = error.accepted.replace("the animal", "animal", 1)
-    return f"{error.first}{_still_needed(wanted, command, given, example)}"
+    return _still_needed(wanted, command, given, example)
 
 
 def _still_needed(wanted: str, command: Command, given: Mapping[str, str], example: str) -> str:

@@ -7,7 +7,7 @@ from itertools import product
 from bot.answers.figures import length, length_range, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.tube_length import length_known, length_steps, length_values
-from bot.answers.uv_danger import off_before
+from bot.answers.uv_danger import uv_alarms
 from bot.answers.uv_parts import (
     STANDINGS,
     UV_CAUTIONS,
@@ -108,12 +108,11 @@ def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
     asked = query.distance.low if isinstance(query, UviQuery) else None
     start = _start_m(cases)
     weakest = _weakest(cases, asked)
-    answer, off = off_before(_answer(cases, start, asked, wish, units), weakest, wish.high)
     return Reply(
         command="distance" if asked is None else "uvi",
         status="ok",
         title=f"Until you know more: the tube for {wish.whom}",
-        answer=answer,
+        answer=_answer(cases, start, asked, wish, units),
         values=(*_values(cases, start, asked), *length_values(cases[0].lamp)),
         rows=(
             wish.row,
@@ -126,7 +125,8 @@ def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
             ),
         ),
         table=_table(cases, asked, units),
-        steps=(*off, *_steps(query), *length_steps(cases[0].lamp, units)),
+        steps=(*_steps(query), *length_steps(cases[0].lamp, units)),
+        alarms=uv_alarms(weakest, wish.high),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "common_practice")),

@@ -5,11 +5,11 @@ from functools import cache
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.uv_parts import Wish, wish_asked
 from bot.preferences import Context
+from bot.reply import Alarm
 from calc.animals import animals
 
-__all__ = ["SWITCH_OFF", "is_far_too_strong", "off_before", "wish_under"]
+__all__ = ["is_far_too_strong", "uv_alarms", "wish_under"]
 
-SWITCH_OFF = "Switch the UV tube off now, until it hangs right; leave the warmth on."
 # Our judgement, no source: from here on one does not wait for the tube to be moved. Seven is about
 # the most that an open basker seeks out for a while (zone 3, from memory).
 _FAR_TOO_STRONG, _STRONG_UVI = 2.0, 7.0
@@ -20,11 +20,9 @@ def is_far_too_strong(uvi: float, wanted_high: float) -> bool:
     return uvi >= max(_FAR_TOO_STRONG * wanted_high, _STRONG_UVI)
 
 
-def off_before(answer: str, uvi: float, wanted_high: float) -> tuple[str, tuple[str, ...]]:
-    """Return an answer behind the call to switch off, and the step, where the UV wants it."""
-    if not is_far_too_strong(uvi, wanted_high):
-        return answer, ()
-    return f"{SWITCH_OFF} {answer}", (SWITCH_OFF,)
+def uv_alarms(uvi: float, wanted_high: float) -> tuple[Alarm, ...]:
+    """Return the alarm of a UV index that is far above the wanted range."""
+    return (Alarm(key="uv_too_strong"),) if is_far_too_strong(uvi, wanted_high) else ()
 
 
 def wish_under(
@@ -36,10 +34,7 @@ def wish_under(
     except AnimalNotNamedError:
         if not is_far_too_strong(uvi, _most_wanted()):
             raise
-        raise AnimalNotNamedError(
-            "First switch the UV tube off, until it hangs right: no animal I know is given nearly "
-            "so much. "
-        ) from None
+        raise AnimalNotNamedError(*uv_alarms(uvi, _most_wanted())) from None
 
 
 @cache

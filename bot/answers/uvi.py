@@ -9,7 +9,7 @@ from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
 from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import answer_unsure, told_surely
-from bot.answers.uv_danger import off_before, wish_under
+from bot.answers.uv_danger import uv_alarms, wish_under
 from bot.answers.uv_parts import (
     STANDINGS,
     UV_CAUTIONS,
@@ -72,12 +72,11 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     # Too near, and readings that cannot be, are told by themselves, with what to do first.
     told_itself = here.distance_m < SAFE_MINIMUM_M or read.cannot_be
     strong = 0.0 if told_itself else here.uvi.best
-    answer, off = off_before(read.told(_expected(check, wish, units)), strong, wish.high)
     return Reply(
         command="uvi",
         status="ok",
         title=f"UV index at {length(here.distance_m, units)}",
-        answer=answer,
+        answer=read.told(_expected(check, wish, units)),
         values=(*_values(check, told.screen, doubts), *length_values(lamp)),
         rows=(
             Row(label="Set-up", text=set_up_phrase(lamp, screen, told.screen)),
@@ -88,13 +87,14 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
             *read.set_aside_rows(units),
             doubt_row(doubts, contradict=read.contradicts),
         ),
-        steps=(*off, *_first(read, check, wish, units), *_afterwards(read, wish, units)),
+        steps=(*_first(read, check, wish, units), *_afterwards(read, wish, units)),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(
             (*wish.sources, *_SOURCES, *length_sources(lamp), *(d.source for d in doubts))
         ),
         picture=Picture.later(_picture, lamp, screen, told.screen is None, check, wish, units),
+        alarms=uv_alarms(strong, wish.high),
     )
 
 

@@ -8,7 +8,7 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
-__all__ = ["Call", "Hazard", "HazardKind", "Urgency", "hazard", "hazards"]
+__all__ = ["Call", "Hazard", "HazardKind", "Later", "Urgency", "hazard", "hazards"]
 
 
 class HazardKind(StrEnum):
@@ -42,24 +42,40 @@ class Call:
     else_if: str = ""
     also_who: str = ""
     also_if: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """What is said in place of title and acts where a reading gives more time."""
+
+    title: str
+    do_now: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Hazard:
-    """One row of the table."""
+    """One row of the table; what its columns mean stands at the table's head."""
 
     key: str
     rank: int
     kind: HazardKind
     urgency: Urgency
     title: str
-    do_now: str
+    act: str
+    do_now: tuple[str, ...]
     asked: str
     call: Call
-    then: tuple[str, ...]
     why: str
     page: str
     part: str
+    sources: tuple[str, ...]
+    then: tuple[str, ...] = ()
+    later: Later | None = None
+    covers: frozenset[str] = frozenset()
+    silences: frozenset[str] = frozenset()
+    mutes: frozenset[str] = frozenset()
+    made_of: tuple[frozenset[str], ...] = ()
 
 
 @cache
@@ -80,17 +96,25 @@ def hazard(key: str) -> Hazard:
 
 
 def _hazard(key: str, row: Mapping[str, Any]) -> Hazard:
+    later = row.get("later")
     return Hazard(
         key=key,
         rank=row["rank"],
         kind=HazardKind(row["kind"]),
         urgency=Urgency(row["urgency"]),
         title=row["title"],
-        do_now=row["do_now"],
+        act=row["act"],
+        do_now=tuple(row["do_now"]),
         asked=row["asked"],
         call=Call(**row["call"]),
-        then=tuple(row.get("then", ())),
         why=row["why"],
         page=row["page"],
         part=row["part"],
+        sources=tuple(row["from"]),
+        then=tuple(row.get("then", ())),
+        later=Later(later["title"], tuple(later["do_now"])) if later else None,
+        covers=frozenset(row.get("covers", ())),
+        silences=frozenset(row.get("silences", ())),
+        mutes=frozenset(row.get("mutes", ())),
+        made_of=tuple(frozenset(keys) for keys in row.get("made_of", ())),
     )

@@ -9,6 +9,7 @@ from pathlib import Path
 from bot.ask import ask, problem, take_apart
 from bot.ask_stored import ask_stored
 from bot.commands import command_at
+from bot.dangers import listen
 from bot.desk import LOCAL, Desk
 from bot.keeping.asker import offered
 from bot.keeping.counting import asked_for
@@ -17,6 +18,7 @@ from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.reply import Reply
+from bot.said_first import said_first
 from bot.store import FILE_NAME
 from bot.store.errors import StoreError
 
@@ -45,7 +47,8 @@ class LocalDesk:
             desk = self._opened() if stored or self._exists() else None
         except StoreError as error:
             if stored and found is not None:
-                return problem(found[0].name, str(error), preferences)
+                reply = problem(found[0].name, str(error), preferences)
+                return said_first(reply, listen(line), preferences)
             desk = None
         if desk is None:
             reply = ask(line, preferences)

@@ -68,11 +68,15 @@ def _sections(reply: Reply) -> list[_Section]:
     cautions = [f"- {escape(caution)}" for caution in reply.cautions]
     sources = [f"-# {_line(s.citation)} ({escape(s.kind)})" for s in reply.sources]
     pages = [f"- {_page(page.title, page.url)}" for page in reply.guide]
-    return [
-        _Section(0, "", (_cut(escape(reply.answer), 2 * _LINE),)),
+    told = [
         _Section(2, "", tuple(_rows(reply.rows))),
         *([_table(reply.table)] if reply.table else []),
-        _Section(1, "Do this", tuple(steps)),
+    ]
+    acts = _Section(1, "Do this", tuple(steps))
+    return [
+        _Section(0, "", (_cut(escape(reply.answer), 2 * _LINE),)),
+        # In danger nobody reads figures before what is to be done.
+        *([acts, *told] if reply.dangers else [*told, acts]),
         _Section(0, "Take care", tuple(cautions)),
         _Section(4, "Read more", tuple(pages)),
         _Section(5, "Sources", tuple(sources)),

@@ -37,13 +37,17 @@ def render_html(reply: Reply, level: int = 2, image: Image | None = None) -> Mar
 
     ``image`` is the reply's picture, where there is one to show.
     """
-    parts = [
-        _element(f"h{level}", reply.title),
-        _element("p", reply.answer, "answer"),
+    told = [
         render_figure(image, reply.picture.alt) if reply.picture and image else _NOTHING,
         _rows(reply.rows),
         _table(reply.table, reply.title),
-        _part("Do this", "steps", level, _list("ol", reply.steps)),
+    ]
+    acts = _part("Do this", "steps", level, _list("ol", reply.steps))
+    parts = [
+        _element(f"h{level}", reply.title),
+        _element("p", reply.answer, "answer"),
+        # In danger nobody reads figures before what is to be done.
+        *([acts, *told] if reply.dangers else [*told, acts]),
         _part("Take care", "cautions", level, _list("ul", reply.cautions)),
         _part("Read more", "more", level, _items("ul", map(_page_link, reply.guide))),
         _sources(reply.sources),

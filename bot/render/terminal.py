@@ -17,6 +17,19 @@ def render_terminal(reply: Reply) -> RenderableType:
     parts: list[RenderableType] = [
         Panel(Text(reply.answer, style="bold"), title=Text(reply.title), border_style=tone)
     ]
+    acts = _list("Do this", [f"{n}. {step}" for n, step in enumerate(reply.steps, 1)])
+    # In danger nobody reads figures before what is to be done.
+    parts += [*acts, *_told(reply)] if reply.dangers else [*_told(reply), *acts]
+    parts += _list("Take care", list(reply.cautions))
+    parts += _list("Read more", [f"{p.title}: {p.url or f'guide {p.slug}'}" for p in reply.guide])
+    parts += _list("Sources", [f"{s.citation} [{s.kind}]" for s in reply.sources], "dim")
+    if reply.document:
+        parts += [Text(reply.document.name, style="bold underline"), Text(reply.document.text)]
+    return Group(*parts)
+
+
+def _told(reply: Reply) -> list[RenderableType]:
+    parts: list[RenderableType] = []
     if reply.rows:
         grid = Grid.grid(padding=(0, 2))
         for row in reply.rows:
@@ -24,13 +37,7 @@ def render_terminal(reply: Reply) -> RenderableType:
         parts.append(Padding(grid, (0, 1)))
     if reply.table:
         parts.append(_table(reply.table))
-    parts += _list("Do this", [f"{n}. {step}" for n, step in enumerate(reply.steps, 1)])
-    parts += _list("Take care", list(reply.cautions))
-    parts += _list("Read more", [f"{p.title}: {p.url or f'guide {p.slug}'}" for p in reply.guide])
-    parts += _list("Sources", [f"{s.citation} [{s.kind}]" for s in reply.sources], "dim")
-    if reply.document:
-        parts += [Text(reply.document.name, style="bold underline"), Text(reply.document.text)]
-    return Group(*parts)
+    return parts
 
 
 def _table(table: Table) -> RenderableType:

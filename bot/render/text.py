@@ -14,13 +14,15 @@ _NARROWEST = 24
 def render_text(reply: Reply, width: int = _WIDTH) -> str:
     """Return the reply as lines of plain text, the answer first."""
     blocks = [reply.title, _wrap(reply.answer, width)]
+    told = []
     if reply.rows:
-        blocks.append("\n".join(_labelled(r.label, r.text, width) for r in reply.rows))
+        told.append("\n".join(_labelled(r.label, r.text, width) for r in reply.rows))
     if reply.table:
-        blocks.append(_table(reply.table, width))
-    if reply.steps:
-        lines = (_wrap(s, width, f"{n}. ") for n, s in enumerate(reply.steps, 1))
-        blocks.append("Do this:\n" + "\n".join(lines))
+        told.append(_table(reply.table, width))
+    lines = (_wrap(s, width, f"{n}. ") for n, s in enumerate(reply.steps, 1))
+    acts = ["Do this:\n" + "\n".join(lines)] if reply.steps else []
+    # In danger nobody reads figures before what is to be done.
+    blocks += [*acts, *told] if reply.dangers else [*told, *acts]
     if reply.cautions:
         blocks.append("Take care:\n" + "\n".join(_wrap(c, width, "- ") for c in reply.cautions))
     if reply.guide:

@@ -95,7 +95,7 @@ def test_more_than_a_fifth_of_dimming_means_a_smaller_lamp(anyone: Preferences) 
 )
 def test_a_guard_stops_before_the_arithmetic(option: str, told: str, anyone: Preferences) -> None:
     reply = ask(f"{READING} want:44C {option}", anyone)
-    assert reply.answer.startswith("Stop")
+    assert "Stop: " in reply.answer
     assert told in reply.answer
 
 
@@ -105,7 +105,7 @@ def test_what_is_dangerous_is_put_right_before_any_move_or_lamp_is_told(
     option: str, want: str, anyone: Preferences
 ) -> None:
     reply = ask(f"{READING} want:{want} {option}", anyone)
-    assert reply.status == "problem"
+    assert reply.dangers
     assert reply.table is None
     assert "lamp_distance" not in {v.name for v in reply.values}
     assert not any("Set the lamp" in step or "as in the table" in step for step in reply.steps)
@@ -159,7 +159,7 @@ def test_a_surface_that_is_right_is_left(anyone: Preferences) -> None:
             "burn a bearded dragon",
         ),
         ("watts room:70F want:160F distance:10in animal:beardie", "burn a bearded dragon"),
-        ("basking surface:92F air:80F distance:10in animal:crested gecko", "none is known here"),
+        ("basking surface:82F air:78F distance:10in animal:crested gecko", "none is known here"),
         ("basking surface:92F air:80F", "still need distance"),
     ],
 )

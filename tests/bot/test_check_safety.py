@@ -16,27 +16,26 @@ def row(reply: Reply, part: str) -> tuple[str, ...] | None:
 
 def test_a_sign_of_illness_sends_to_a_vet_with_the_keepers_words(anyone: Preferences) -> None:
     reply = ask("check beardie is not eating, basking 98F, cool 78F", anyone)
-    assert reply.steps[0].startswith("Call a reptile vet this week: you wrote “not eating”")
+    assert reply.answer.startswith("Call a reptile vet this week.")
+    assert "not eating" in reply.answer
     assert reply.guide[0].slug == "when-to-call-a-vet"
-    assert row(reply, "The animal") is not None
-    assert "call a reptile vet this week" in reply.answer
 
 
 def test_a_sign_alone_is_answered_too(anyone: Preferences) -> None:
     reply = ask("check he keeps his eyes closed", anyone)
     assert reply.status == "ok"
-    assert "Call a reptile vet" in reply.steps[0]
+    assert reply.answer.startswith("Call a reptile vet")
 
 
 def test_without_a_sign_nobody_is_sent_to_a_vet(anyone: Preferences) -> None:
     reply = ask("check beardie eats well and never squints, basking 98F, cool 78F", anyone)
-    assert row(reply, "The animal") is None
+    assert reply.dangers == ()
     assert not any("vet" in step for step in reply.steps)
 
 
 def test_far_too_much_uv_is_switched_off_first(anyone: Preferences) -> None:
     reply = ask(STRONG, anyone)
-    assert reply.steps[0].startswith("Switch the UV tube off now")
+    assert reply.answer.startswith("Switch the UV tube off now")
     safety = row(reply, "Safety")
     assert safety is not None
     assert "about 3 times" in safety[2]
@@ -72,7 +71,8 @@ def test_a_heater_without_a_thermostat_is_unplugged(
     told: str, heater: str, anyone: Preferences
 ) -> None:
     reply = ask(f"check leopard gecko, {told}", anyone)
-    assert f"Unplug the {heater}" in reply.steps[0]
+    assert reply.answer.startswith("Unplug the heater now")
+    assert heater in (row(reply, "Safety") or ("",))[-1]
 
 
 @pytest.mark.parametrize(
@@ -83,27 +83,29 @@ def test_a_watched_heater_and_a_lamp_are_left_alone(told: str, anyone: Preferenc
 
 
 def test_what_burns_is_unplugged_before_anything_else(anyone: Preferences) -> None:
-    reply = ask("check the mesh is smoking, my beardie is limp, basking 125F", anyone)
-    assert reply.steps[0].startswith("Pull the plug")
+    reply = ask("check the lamp is smoking, my beardie is limp, basking 125F", anyone)
+    assert reply.answer.startswith("Pull the plug")
     assert "grown-up" in reply.steps[0]
-    assert reply.answer.startswith("First, pull the plug")
 
 
 def test_fire_alone_is_answered_too(anyone: Preferences) -> None:
-    assert ask("check sparks", anyone).steps[0].startswith("Pull the plug")
+    assert ask("check the plug sparks", anyone).answer.startswith("Pull the plug")
 
 
 def test_the_urgent_stands_in_the_first_sentence(anyone: Preferences) -> None:
     reply = ask("check my beardie is limp, basking 98F, cool 78F", anyone)
-    assert reply.answer.startswith("First, call a reptile vet today.")
+    assert reply.answer.startswith("Call a reptile vet now.")
 
 
 def test_a_burning_lamp_goes_off_before_the_call_and_neither_is_lost(anyone: Preferences) -> None:
     told = "check my beardie is limp, basking 125F, 14% tube 6in to his back no mesh polished"
     reply = ask(f"{told}, heat mat no thermostat", anyone)
-    starts = [step.split()[0] for step in reply.steps]
-    assert starts[:4] == ["Switch", "Unplug", "Switch", "Call"]
-    assert "then" in reply.answer.partition(".")[0]
+    # The lamp that is too hot and the limp animal are one: all heat off also unplugs the mat.
+    said = reply.answer.split(". ")
+    assert said[0] == "Switch all heat off now and cool it slowly"
+    assert said[1] == "Switch the UV tube off now, until it hangs right"
+    assert said[2].startswith("Call a reptile vet now")
+    assert "no_thermostat" in [danger.key for danger in reply.dangers]
 
 
 def test_a_bare_night_that_may_be_deadly_cold_is_asked_about(anyone: Preferences) -> None:

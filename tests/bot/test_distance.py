@@ -107,7 +107,7 @@ def test_the_reverse_question_says_which_way_to_move(
 
 def test_a_place_too_near_is_never_called_right(anyone: Preferences) -> None:
     reply = ask("uvi distance:4in tube:2% reflector:plain screen:none uvi:1-10", anyone)
-    assert "too near to be safe" in reply.steps[0]
+    assert any("too near to be safe" in step for step in reply.steps)
 
 
 def test_an_animal_without_a_known_range_is_not_given_one(anyone: Preferences) -> None:
@@ -134,8 +134,9 @@ def test_a_tube_too_near_is_sent_to_its_right_distance_and_no_nearer(anyone: Pre
     reply = ask(
         "uvi distance:4in tube:12% reflector:polished screen:none animal:bearded dragon", anyone
     )
-    assert "too near to be safe" in reply.steps[0]
-    assert "20 in (51 cm)" in reply.steps[0]
+    assert reply.dangers[0].key == "uv_too_strong"
+    (near,) = (step for step in reply.steps if "too near to be safe" in step)
+    assert "20 in (51 cm)" in near
 
 
 def test_no_tube_is_picked_for_a_place_that_is_too_near(anyone: Preferences) -> None:

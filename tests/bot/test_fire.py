@@ -3,6 +3,7 @@
 import pytest
 
 from bot.ask import ask
+from bot.dangers import hazard
 from bot.preferences import Preferences
 
 
@@ -18,8 +19,10 @@ from bot.preferences import Preferences
 )
 def test_free_words_of_fire_pull_the_plug(words: str, anyone: Preferences) -> None:
     reply = ask(words, anyone)
-    assert reply.answer.startswith("Pull the plug now and get a grown-up")
-    assert reply.guide[0].slug == "fire-and-electrical-safety"
+    assert reply.status == "ok"
+    assert reply.dangers[0].key in ("fire", "shock")
+    assert reply.answer.startswith(hazard(reply.dangers[0].key).do_now[0])
+    assert reply.guide[0].slug == "when-something-burns"
 
 
 @pytest.mark.parametrize("words", ["can a heat mat catch fire", "is a smoke detector needed"])

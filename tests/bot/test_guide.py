@@ -91,7 +91,11 @@ NUMBER = r"(\d+(?:\.\d+)?)(?: to (\d+(?:\.\d+)?))?"
 INCHES = re.compile(NUMBER + r" in\b(?: \(" + NUMBER + r" cm\))?")
 FEET = re.compile(NUMBER + r" ft\b(?: \(" + NUMBER + r" c?m\))?")
 FAHRENHEIT = re.compile(NUMBER + r" °F(?: \(" + NUMBER + r" °C\))?")
-DIFFERENCES = {"the-basking-spot": {"12", "23"}, "measuring-temperatures": {"2", "8"}}
+DIFFERENCES = {
+    "the-basking-spot": {"12", "23"},
+    "measuring-temperatures": {"2", "8"},
+    "too-hot-or-too-cold": {"36"},
+}
 
 
 @PAGES

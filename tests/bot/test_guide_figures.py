@@ -127,6 +127,8 @@ TALKED_ABOUT = {
     "how-to-ask": {"38"},
     "the-basking-spot": {"92", "103"},
     "measuring-temperatures": {"2", "8"},
+    # What was read of others' studies, as bot/dangers tells it too.
+    "too-hot-or-too-cold": {"99", "113", "104", "36", "50"},
 }
 
 

@@ -122,7 +122,7 @@ def test_a_reading_of_metal_or_through_glass_is_refused(
 def test_a_heat_source_is_judged_with_a_reason(kind: str, told: str, anyone: Preferences) -> None:
     reply = ask(f"lamp {kind}", anyone)
     assert told in reply.answer
-    assert reply.answer.count(". ") == 1
+    assert reply.answer.count(". ") == 1 + reply.answer.startswith("No: ")
     assert "common practice" in {source.kind for source in reply.sources}
 
 

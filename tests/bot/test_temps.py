@@ -21,7 +21,7 @@ def row(reply: Reply, label: str) -> str:
         ("basking:98F cool:75F", "cool end is 2 °F (1 °C) too cool", "towards the middle"),
         ("basking:103F cool:88F", "cool end is 6 °F (3.5 °C) too warm", "next smaller lamp"),
         ("basking:88F cool:79F", "basking surface is 7 °F (4 °C) too cool", "nearer"),
-        ("basking:116F cool:79F", "basking surface is 6 °F (3.5 °C) too hot", "Raise"),
+        ("basking:116F cool:79F", "basking surface is 6 °F (3.5 °C) too hot", "raise the lamp"),
         ("basking:103F cool:80F warm:83F", "right at 103 °F (39.5 °C)", "Leave everything"),
     ],
 )
@@ -83,8 +83,8 @@ def test_contradictions_are_pointed_out_and_no_lamp_is_moved(anyone: Preferences
 
 def test_what_can_burn_is_switched_off_at_once(anyone: Preferences) -> None:
     reply = ask("temps basking:140F cool:80F animal:bearded dragon", anyone)
-    assert "First, switch the basking lamp off now" in reply.answer
-    assert "reptile vet" in reply.steps[0]
+    assert reply.answer.startswith("Switch all heat off now")
+    assert "reptile vet" in reply.answer
 
 
 def test_nothing_given_asks_for_the_readings_in_order(anyone: Preferences) -> None:

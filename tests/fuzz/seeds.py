@@ -5,7 +5,6 @@ from collections.abc import Iterator, Sequence
 from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS
 from bot.fronts.discord.question import Question
-from tests.bot.language.test_signs import HEARD
 from tests.fuzz.files import FILES
 from tests.fuzz.pool import FREE, examples_of, packed
 from tests.fuzz.test_strangers import WORDS
@@ -19,10 +18,8 @@ def seeds_of(target: str) -> Iterator[Seed]:
     """Yield the inputs that a target begins with."""
     yield from enumerate([*FILES, *WORDS])
     match target:
-        case "ask" | "page":
+        case "ask" | "page" | "hearing" | "dangers":
             yield from ((0, text) for text in FREE)
-        case "hearing" | "signs":
-            yield from ((0, text) for text in (*FREE, *(row[0] for row in HEARD)))
         case "options" | "button":
             yield from _filled(COMMANDS)
         case "desk":

@@ -15,14 +15,13 @@ from bot.answers.setup_told import kept_names
 from bot.ask import ask, ask_options
 from bot.commands import COMMANDS
 from bot.completion import complete, complete_line
+from bot.dangers import hazards, listen
 from bot.fronts.discord.buttons import BUTTONS, SwapButton
 from bot.fronts.discord.forms import EditButton, form_for
 from bot.fronts.discord.question import IN_MESSAGE, Question
 from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.language.hearing import hear
-from bot.language.normal import normalise
-from bot.language.signs import fire_in, signs_in
 from bot.preferences import Preferences
 from bot.render.escaping import units_long
 from tests.discord.limits import autocomplete_breaches
@@ -64,15 +63,10 @@ def heard(_: int, text: str) -> None:
         assert_plain(question.question)
 
 
-def told_signs(_: int, text: str) -> None:
-    """Look for signs of illness: each in words that the text holds, an urgent one first."""
-    signs = signs_in(text)
-    plain = normalise(text).lower()
-    for sign in signs:
-        assert sign.words in plain
-    can_wait = [sign.soon != "today" for sign in signs]
-    assert can_wait == sorted(can_wait)
-    fire_in(text)
+def told_dangers(_: int, text: str) -> None:
+    """Listen for what cannot wait: each in words that the text holds, and in the table."""
+    for alarm in listen(text):
+        assert alarm.key in hazards()
 
 
 def completed(number: int, text: str) -> None:
@@ -147,7 +141,7 @@ TARGETS: dict[str, Target] = {
     "ask": asked_line,
     "options": asked_options,
     "pool": asked_from_the_pool,
-    "signs": told_signs,
+    "dangers": told_dangers,
     "hearing": heard,
     "completion": completed,
     "press": pressed,

@@ -10,7 +10,6 @@ from bot.language.choices import SURFACES
 from bot.language.hearing import Ask, FactName
 from bot.language.hearing.facts import Lid, Placement
 from bot.language.readings import PlacedReading
-from bot.language.signs import Sign, signs_in
 from bot.preferences import Context
 from calc.heat.sources_of_heat import HeatSource, heat_sources
 
@@ -72,11 +71,6 @@ class Asked:
     def says(self, pattern: str) -> bool:
         """Say whether the words match a pattern."""
         return re.search(pattern, self.words) is not None
-
-    @cached_property
-    def signs(self) -> tuple[Sign, ...]:
-        """The signs of illness, what cannot wait first."""
-        return signs_in(self.said)
 
     @cached_property
     def amount(self) -> str:

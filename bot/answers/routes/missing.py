@@ -160,9 +160,12 @@ class Lacking:
 
 
 def still_needed(
-    lacking: Lacking, understands: Callable[[str], bool], context: Context, first: str = ""
+    lacking: Lacking, understands: Callable[[str], bool], context: Context, opening: str = ""
 ) -> Reply:
-    """Return what is missing and an example; ``understands`` says whether a sentence is whole."""
+    """Return what is missing and an example, behind an opening sentence.
+
+    ``understands`` says whether a sentence is whole.
+    """
     things = [_thing(name, lacking) for name in lacking.missing]
     many = _NUMBERS[len(things)] if len(things) < len(_NUMBERS) else "a few more things"
     wanted = "; ".join(thing.what for thing in things)
@@ -176,7 +179,7 @@ def still_needed(
         command=lacking.name,
         status="problem",
         title=QUESTIONS[lacking.name].purpose,
-        answer=f"{first}Tell me {many}: {wanted}. Then ask again and add {_it(things)}.",
+        answer=f"{opening}Tell me {many}: {wanted}. Then ask again and add {_it(things)}.",
         rows=_heard(lacking.given),
         steps=tuple(steps),
         guide=page_links(dict.fromkeys(thing.page for thing in things), context.guide_url),

@@ -1,0 +1,57 @@
+"""Which command a line asks: by its name, or the one for free words."""
+
+import re
+
+from bot.answers.setup_told import names_an_animal
+from bot.command import Command
+from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
+from bot.language.errors import NotUnderstoodError
+from bot.language.names import closest
+from bot.language.shown import shown
+
+__all__ = ["command_of", "no_such_command"]
+
+# Fewer words are a mistyped name rather than a question in free words.
+_FEWEST_WORDS = 3
+_OPTION = re.compile(r"(?<!\S)[A-Za-z_-]+[:=]\S")
+
+
+def command_of(line: str) -> tuple[Command, str]:
+    """Return the command that a line begins with and the rest; free words are a question too."""
+    free = command_named("ask")
+    found = command_at(line)
+    if found is not None:
+        told_freely = not found[0].positional and found[0].stored is None and _is_sentence(found[1])
+        return (free, line.strip()) if free and told_freely else found
+    words = line.strip().removeprefix("/").split(maxsplit=2)
+    if not words:
+        raise NotUnderstoodError("nothing", "a question", COMMANDS[0].examples[0])
+    group = [c for c in ALL_COMMANDS if c.name.partition(" ")[0] == words[0].lower()]
+    if group:
+        second = ", ".join(command.name.partition(" ")[2] for command in group)
+        read = shown(words[1]) if len(words) > 1 else "nothing more"
+        raise NotUnderstoodError(
+            read, f"one of {second} after {words[0].lower()}", group[0].examples[0]
+        )
+    if free is not None and _is_sentence(line):
+        return free, line.strip()
+    raise NotUnderstoodError(shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0])
+
+
+def _is_sentence(line: str) -> bool:
+    """Say whether a line is told in free words, and is no mistyped question with options."""
+    if _OPTION.search(line):
+        return False
+    return len(line.split()) >= _FEWEST_WORDS or names_an_animal(line)
+
+
+def _accepted_commands(word: str) -> str:
+    names = list(dict.fromkeys(command.name.partition(" ")[0] for command in ALL_COMMANDS))
+    near = closest(word.lower(), names)
+    wish = f"perhaps {near}; " if near else ""
+    return f"one of the questions I know ({wish}all are {', '.join(names)})"
+
+
+def no_such_command(name: str) -> str:
+    """Return the sentence for a name that no command has."""
+    return str(NotUnderstoodError(shown(name), _accepted_commands(name), COMMANDS[0].examples[0]))
