@@ -85,7 +85,7 @@ def test_a_watched_heater_and_a_lamp_are_left_alone(told: str, anyone: Preferenc
 def test_what_burns_is_unplugged_before_anything_else(anyone: Preferences) -> None:
     reply = ask("check the lamp is smoking, my beardie is limp, basking 125F", anyone)
     assert reply.answer.startswith("Pull the plug")
-    assert "grown-up" in reply.steps[0]
+    assert "grown-up" in reply.steps[1]
 
 
 def test_fire_alone_is_answered_too(anyone: Preferences) -> None:

@@ -27,6 +27,7 @@ KEYS = [
     "guide",
     "sources",
     "picture",
+    "dangers",
 ]
 
 
