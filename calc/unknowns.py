@@ -31,6 +31,8 @@ NINE_IN_TEN = 1.645
 """So many deviations to either side hold nine in ten of a normal distribution."""
 
 _MOST_SKEW = 1.0
+# What rounding leaves of shares that cancel.
+_NO_POWER = 1e-9
 
 
 Moments = tuple[float, float, float]
@@ -149,6 +151,11 @@ class Whole:
     third: float
 
     @property
+    def sources(self) -> tuple[str, ...]:
+        """The source keys of what is not known, each once."""
+        return tuple(dict.fromkeys(effect.unknown.source for effect in self.effects))
+
+    @property
     def deviation(self) -> float:
         """One standard deviation of the logarithm [1]."""
         return sqrt(self.variance)
@@ -222,7 +229,7 @@ def combine(effects: Iterable[Effect]) -> Whole:
         before = of_thing.get(thing)
         power = effect.power + (before.power if before else 0.0)
         of_thing[thing] = Effect(effect.unknown, power) if before else effect
-    kept = tuple(effect for effect in of_thing.values() if effect.power != 0.0)
+    kept = tuple(effect for effect in of_thing.values() if abs(effect.power) > _NO_POWER)
     mean = variance = third = 0.0
     for effect in kept:
         m, v, t = effect.unknown.spread.moments

@@ -10,8 +10,8 @@ from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Stroke
 from bot.language.quantities import Units
 from bot.reply import Picture
 from calc.uncertainty import Estimate
-from calc.uv.doubts import uvi_estimate as estimate_at
 from calc.uv.lamp import FARTHEST_M, NEAREST_M, Lamp
+from calc.uv.lamp_unknowns import uvi_estimate as estimate_at
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Spot
 from calc.uv.screen import Screen
 

@@ -31,8 +31,8 @@ from bot.preferences import Context
 from bot.queries.uv import DistanceQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
-from calc.uv.doubts import doubts_for
 from calc.uv.lamp import Lamp, uvi_at
+from calc.uv.lamp_unknowns import unknowns_of
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     FARTHEST_PLACE_M,
@@ -107,8 +107,8 @@ class _Asked:
 
 def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context) -> Reply:
     units, wish = what.units, what.wish
-    doubts = doubts_for(what.lamp, start.distance_m, what.screen)
-    passes = Value.of("screen_transmission", passing_estimate(start, doubts), "1")
+    whole = unknowns_of(what.lamp, start.distance_m, what.screen)
+    passes = Value.of("screen_transmission", passing_estimate(start, what.screen), "1")
     return Reply(
         command="distance",
         status="ok",
@@ -127,7 +127,7 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
             Row(label="UVI to expect", text=_expected((near, start, far), units)),
             *what.rows(start.screen_transmission),
             *_held_rows(what.placement, units),
-            doubt_row(doubts, contradict=what.read.contradicts),
+            doubt_row(whole, contradict=what.read.contradicts),
         ),
         steps=(
             *what.read.first_steps,
@@ -138,7 +138,7 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(
-            (*wish.sources, *_SOURCES, *length_sources(what.lamp), *(d.source for d in doubts))
+            (*wish.sources, *_SOURCES, *length_sources(what.lamp), *whole.sources)
         ),
         picture=Picture.later(_picture, what),
     )

@@ -24,7 +24,8 @@ from bot.queries.options import kind_of
 from bot.queries.uv_depth import SectionQuery
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
-from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, field_doubts, patches
+from calc.uv.field_unknowns import field_unknowns
+from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, patches
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 from calc.uv.section import uvi_field
 
@@ -51,7 +52,7 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
     found = patches(
         room.tubes, room.box, room.platform, room.back_m, wish.low, wish.high, room.heat
     )
-    lamp, doubts = room.tubes[0].lamp, field_doubts(room.tubes, room.back_z_m)
+    lamp, whole = room.tubes[0].lamp, field_unknowns(room.tubes, room.back_z_m)
     table = _side_view(room, units)
     return Reply(
         command="section",
@@ -68,7 +69,7 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
             Row(label="Heat and UV", text=_heat(found, wish)),
             Row(label="End view", text=_end_view(room, units)),
             Row(label="Assumed", text="; ".join(room.taken)),
-            doubt_row(doubts),
+            doubt_row(whole),
         ),
         table=table,
         steps=(*_steps(found, wish, units), *length_steps(lamp, units)),
@@ -77,9 +78,7 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
             "Walls, branches and hides are not in this map: behind them it is darker.",
         ),
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines(
-            (*wish.sources, *_SOURCES, *length_sources(lamp), *(d.source for d in doubts))
-        ),
+        sources=source_lines((*wish.sources, *_SOURCES, *length_sources(lamp), *whole.sources)),
         picture=Picture.later(_picture, room, found, wish, table, units),
         alarms=uv_alarms(found.strongest.uvi, query.animal, wish.high, context),
     )

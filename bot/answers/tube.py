@@ -36,9 +36,9 @@ from bot.queries.uv import TubeQuery
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
 from calc.uv.choice import SuitRow, TubeChoice, suits
-from calc.uv.doubts import uvi_by_length
-from calc.uv.doubts import uvi_estimate as estimate_at
+from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import Fixture, Lamp, of_length
+from calc.uv.lamp_unknowns import uvi_estimate as estimate_at
 from calc.uv.lengths import LengthKnown, TubeLength
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Standing, spot, standing_of
 from calc.uv.screen import Screen

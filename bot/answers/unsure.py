@@ -26,7 +26,7 @@ from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
 from bot.reply import Reply, Row, Table, Value
-from calc.uv.doubts import uvi_by_length
+from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.placement import (
     SAFE_MINIMUM_M,

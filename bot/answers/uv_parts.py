@@ -19,8 +19,9 @@ from bot.queries.options import OwnTube
 from bot.reply import Row
 from calc.animals import Subject
 from calc.uncertainty import Doubt, Estimate
-from calc.uv.doubts import Cause, LampDoubts
+from calc.unknowns import Whole, combine
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant, OwnPoint, of_length
+from calc.uv.lamp_unknowns import Cause, screen_effects
 from calc.uv.lengths import LengthKnown
 from calc.uv.placement import HIGHEST_UVI, Spot, Standing
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
@@ -59,9 +60,10 @@ TAKEN_AS_T5_HO = "taken as a T5 HO tube, as no kind was told"
 _WORDS = {
     Cause.LAMP: "lamps of one class differ",
     Cause.LABEL: "this strength lies outside the classes the model was fitted to",
+    Cause.CLASS: "the distances that the class was fitted to scatter",
+    Cause.RULES: "for how long a tube those distances hold is not known",
     Cause.FIXTURE: "fixtures differ",
-    Cause.AGE: "tubes fade with age",
-    Cause.BURN_IN: "a new tube is stronger for its first 100 hours",
+    Cause.AGE: "tubes fade with age, and a new one is stronger for its first 100 hours",
     Cause.TEMPERATURE: "warmth changes the output",
     Cause.TAPE: "a tape measure is off by a centimetre",
     Cause.SCREEN: "screens differ in wire, dirt and shine",
@@ -242,7 +244,7 @@ def screen_row(screen: Screen, transmission: float) -> Row:
             text = "nothing is between, nothing is taken"
         case FlatScreen():
             text = (
-                f"takes {percent(1.0 - transmission)} of the UV, as you gave it; give or take 10 %"
+                f"takes {percent(1.0 - transmission)} of the UV, as you gave it; give or take 15 %"
             )
         case Weave():
             text = (
@@ -253,20 +255,18 @@ def screen_row(screen: Screen, transmission: float) -> Row:
     return Row(label="Screen", text=text)
 
 
-def doubt_row(doubts: LampDoubts, *, contradict: bool = False) -> Row:
+def doubt_row(whole: Whole, *, contradict: bool = False) -> Row:
     """Return why the UVI is a range, the largest doubt first.
 
     ``contradict``: the lamp's own readings do not fit one tube.
     """
-    sized = [(d, d.factor - 1.0) for d in (*doubts.both, *doubts.upper)]
-    sized += [(d, 1.0 - 1.0 / d.factor) for d in doubts.lower]
-    # What goes both ways by different shares is told once, by the larger.
-    largest = {d.name: (d, x) for d, x in sorted(sized, key=lambda pair: pair[1])}
-    ordered = sorted(largest.values(), key=lambda pair: -pair[1])
-    told = "; ".join(f"{_WORDS[Cause(d.name)]} (by about {percent(x)})" for d, x in ordered)
-    read = any(d.name == Cause.READINGS for d in doubts)
+    ends = [(e.unknown, *e.ends) for e in whole.effects]
+    sized = [(unknown, max(high - 1.0, 1.0 - low)) for unknown, low, high in ends]
+    ordered = sorted(sized, key=lambda pair: -pair[1])
+    told = "; ".join(f"{_WORDS[Cause(u.name)]} (by about {percent(x)})" for u, x in ordered)
+    read = any(unknown.name == Cause.READINGS for unknown, _ in sized)
     more = "took most of it" if read else "takes most of this"
-    groups = any(d.source == GROUPS_OWN for d in doubts)
+    groups = any(unknown.source == GROUPS_OWN for unknown, _ in sized)
     whose = "The group's readings" if groups else "Your own readings"
     whose = whose if read else "A UV index meter"
     end = "They contradict each other: read again." if contradict else f"{whose} {more} away."
@@ -284,8 +284,7 @@ def screen_row_asked(asked: typed.Screen | None, screen: Screen, transmission: f
     )
 
 
-def passing_estimate(spot: Spot, doubts: LampDoubts) -> Estimate:
+def passing_estimate(spot: Spot, screen: Screen) -> Estimate:
     """Return the share [1] that the screen passes at a spot, with the doubt of the screen."""
-    factor = max((d.factor for d in doubts if d.name == Cause.SCREEN), default=1.0)
-    best = spot.screen_transmission
-    return Estimate(best / factor, best, min(1.0, best * factor))
+    whole = combine(screen_effects(screen)).around(spot.screen_transmission)
+    return Estimate(whole.low, whole.best, min(1.0, whole.high))

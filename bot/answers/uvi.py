@@ -32,8 +32,8 @@ from bot.preferences import Context
 from bot.queries.uv import UviQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
-from calc.uv.doubts import LampDoubts, doubts_for
 from calc.uv.lamp import Lamp, uvi_at
+from calc.uv.lamp_unknowns import unknowns_of
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
@@ -68,7 +68,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     wish = wish_under(query.animal, query.uvi, uvi_at(lamp, query.distance.low, screen), context)
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
     here, units = check.here, context.units
-    doubts = doubts_for(lamp, here.distance_m, screen)
+    whole = unknowns_of(lamp, here.distance_m, screen)
     # Too near, and readings that cannot be, are told by themselves, with what to do first.
     told_itself = here.distance_m < SAFE_MINIMUM_M or read.cannot_be
     strong = 0.0 if told_itself else here.uvi.best
@@ -77,7 +77,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         status="ok",
         title=f"UV index at {length(here.distance_m, units)}",
         answer=read.told(_expected(check, wish, units)),
-        values=(*_values(check, told.screen, doubts), *length_values(lamp)),
+        values=(*_values(check, told.screen, screen), *length_values(lamp)),
         rows=(
             Row(label="Set-up", text=set_up_phrase(lamp, screen, told.screen)),
             wish.row,
@@ -85,14 +85,12 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
             screen_row_asked(told.screen, screen, here.screen_transmission),
             *shape_rows(read.fit, units),
             *read.set_aside_rows(units),
-            doubt_row(doubts, contradict=read.contradicts),
+            doubt_row(whole, contradict=read.contradicts),
         ),
         steps=(*_first(read, check, wish, units), *_afterwards(read, wish, units)),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines(
-            (*wish.sources, *_SOURCES, *length_sources(lamp), *(d.source for d in doubts))
-        ),
+        sources=source_lines((*wish.sources, *_SOURCES, *length_sources(lamp), *whole.sources)),
         picture=Picture.later(_picture, lamp, screen, told.screen is None, check, wish, units),
         alarms=uv_alarms(strong, wish.high),
     )
@@ -117,12 +115,12 @@ def _if_longer(check: PlaceCheck) -> str:
     return f" But how long the tube is was not told: a long one gives UVI {most}, above that range."
 
 
-def _values(check: PlaceCheck, screen: typed.Screen | None, doubts: LampDoubts) -> Iterator[Value]:
+def _values(check: PlaceCheck, screen: typed.Screen | None, asked: Screen) -> Iterator[Value]:
     here, placement = check.here, check.placement
     yield Value.of("uvi", here.uvi, "1")
     yield Value.of("distance", Estimate.exact(here.distance_m), "m")
     if screen:
-        yield Value.of("screen_transmission", passing_estimate(here, doubts), "1")
+        yield Value.of("screen_transmission", passing_estimate(here, asked), "1")
     near, start, far = placement.near, placement.start, placement.far
     if near and start and far:
         spots = Estimate(near.distance_m, start.distance_m, far.distance_m)

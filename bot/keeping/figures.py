@@ -90,7 +90,7 @@ async def lamp(query: LampQuery, context: Context, desk: Desk) -> Reply:
     kept = OwnLamp(
         name=query.name,
         constant_uvi_m=fit.estimate.best,
-        doubt_factor=min(fit.own.doubt.factor, 3.0),
+        doubt_factor=min(fit.estimate.high / fit.estimate.best, 3.0),
         readings=len(query.readings),
         lit_length_m=named.lit_length_m,
         set_on=desk.now.date(),

@@ -4,8 +4,9 @@ from dataclasses import dataclass, replace
 from enum import Enum
 
 from calc.uncertainty import Estimate
-from calc.uv.doubts import uvi_by_length, uvi_estimate
+from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import Fixture, Lamp, of_length, uvi_at
+from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import TubeLength, length_of_tube
 from calc.uv.placement import Standing, check_range, standing_of
 from calc.uv.screen import Screen

@@ -11,8 +11,9 @@ from math import exp, log, sqrt
 
 import numpy as np
 
-from calc.uncertainty import Estimate
-from calc.uv.meter import DISPLAY_UVI, REPEATABILITY
+from calc.uncertainty import Doubt, Estimate, combined_factor
+from calc.uv.lamp_unknowns import Cause
+from calc.uv.meter import DISPLAY_UVI, METER_DOUBT, REPEATABILITY
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -75,10 +76,10 @@ class DatedReading:
 class Decline:
     """The trend of a lamp at one place.
 
-    ``now`` is the UVI on the last day read; ``changed`` the last over the first reading;
-    ``month_factor`` what 30 days change it by. A falling lamp leaves the wanted range on
-    ``falls_below_day``, between ``earliest_day`` and ``latest_day``; None: not before
-    ``horizon_day``, beyond which nothing is said.
+    ``now`` is the true UVI on the last day read, with the meter's own doubt; ``changed`` the last
+    over the first reading; ``month_factor`` what 30 days change it by. A falling lamp leaves the
+    wanted range on ``falls_below_day``, between ``earliest_day`` and ``latest_day``; None: not
+    before ``horizon_day``, beyond which nothing is said.
     """
 
     trend: Trend
@@ -140,7 +141,7 @@ def decline_of(readings: Sequence[DatedReading], low_uvi: float) -> Decline:
     if line.slope_is_real:
         trend = Trend.FALLING if line.slope < 0.0 else Trend.RISING
     horizon = last + min(_FARTHEST_DAYS, 2.0 * span)
-    goal, now = log(low_uvi), line.at(last)
+    goal, now = log(low_uvi), _truly(line.at(last))
     earliest, latest = line.band_crossings(goal, last)
     falls = line.mean_day + (goal - line.mean_log) / line.slope if line.slope < 0.0 else None
     falling = trend is Trend.FALLING
@@ -162,7 +163,7 @@ def decline_of(readings: Sequence[DatedReading], low_uvi: float) -> Decline:
 
 
 def trend_at(readings: Sequence[DatedReading], days: Sequence[float]) -> tuple[Estimate, ...]:
-    """Return the UVI [1] of the line through dated readings on days [d]; none without a line."""
+    """Return what the meter would show [1] on days [d], by the line; none without a line."""
     line = _line_through(sorted(readings, key=lambda r: r.day))
     return tuple(line.at(day) for day in days) if line else ()
 
@@ -248,7 +249,7 @@ def _without_line(
         trend=Trend.TOO_FEW,
         first_day=ordered[0].day,
         last_day=last.day,
-        now=Estimate(last.uvi / factor, last.uvi, last.uvi * factor),
+        now=_truly(Estimate(last.uvi / factor, last.uvi, last.uvi * factor)),
         changed=changed,
         change_is_real=real,
         month_factor=None,
@@ -259,6 +260,13 @@ def _without_line(
         horizon_day=last.day,
         read_again_day=_read_again(last.day, last.day if last.uvi / factor < low_uvi else None),
     )
+
+
+def _truly(read: Estimate) -> Estimate:
+    """Widen what a meter shows by the meter's own doubt, which no row of its readings tells."""
+    band = Doubt(Cause.READINGS, read.high / read.best, "birge1932")
+    factor = combined_factor((band, METER_DOUBT))
+    return Estimate(read.best / factor, read.best, read.best * factor)
 
 
 def _within(day: float | None, horizon: float) -> float | None:

@@ -2,11 +2,12 @@
 
 from math import log
 
+from calc.uncertainty import Estimate
 from calc.uv.lamp import NEAREST_M, Lamp, other_lengths, uvi_at
 from calc.uv.screen import Screen
 from calc.validity import OutsideModelError
 
-__all__ = ["FARTHEST_PLACE_M", "distance_for", "safe_for_length"]
+__all__ = ["FARTHEST_PLACE_M", "distance_for", "safe_for_length", "uvi_by_length"]
 
 FARTHEST_PLACE_M = 1.5
 """The farthest place that is answered; no enclosure is higher."""
@@ -60,9 +61,18 @@ def safe_for_length(lamp: Lamp, screen: Screen, high_uvi: float) -> float:
 
     0 where no other length is possible, or none is too strong anywhere.
     """
+    others = other_lengths(lamp)
+    # Of a class the longest tube gives most everywhere.
     strong = (
         other
-        for other in other_lengths(lamp)
+        for other in (others[-1:] if lamp.own is None else others)
         if uvi_at(other, NEAREST_M, screen) > high_uvi >= uvi_at(other, FARTHEST_PLACE_M, screen)
     )
     return max((distance_for(other, screen, high_uvi) for other in strong), default=0.0)
+
+
+def uvi_by_length(lamp: Lamp, distance_m: float, screen: Screen) -> Estimate:
+    """Return the UVI [1] at a distance [m], its range by the length of the tube alone."""
+    best = uvi_at(lamp, distance_m, screen)
+    found = [uvi_at(other, distance_m, screen) for other in other_lengths(lamp)]
+    return Estimate(min([best, *found]), best, max([best, *found]))

@@ -2,7 +2,8 @@
 
 One fitted constant carries the class 'T5 HO, 12 %'; everything else scales it. A lamp with a
 constant of its own, from meter readings, answers from that. How far a UVI may be off is in
-``doubts``. The class holds for T5 HO tubes alone; a small lamp answers from readings or not at all.
+``lamp_unknowns``. The class holds for T5 HO tubes alone; a small lamp answers from readings or
+not at all.
 """
 
 from dataclasses import dataclass, replace
@@ -76,7 +77,6 @@ SHORTEST_LIT_M, LONGEST_LIT_M = 0.1, 1.6
 _HOURS_A_DAY = 12.0
 _DAY_S = 86_400.0
 _BURN_IN_H = 100.0
-_A_PAIR = 2
 _NINE_IN_TEN = 1.645
 _HALF_YEAR_S = 182.6 * _DAY_S
 _YEAR_S = 365.25 * _DAY_S
@@ -104,10 +104,15 @@ class AgeBand(Enum):
 
 @dataclass(frozen=True, slots=True)
 class OwnConstant:
-    """A lamp's own constant [UVI m], from readings, with the doubt of that."""
+    """A lamp's own constant [UVI m], from readings, with the doubt of that.
+
+    ``through`` is what the readings were taken through, each screen with its share [1] of them;
+    the doubt of the screens is not in ``doubt``.
+    """
 
     constant_uvi_m: float
     doubt: Doubt
+    through: tuple[tuple[Screen, float], ...] = ()
 
     def __post_init__(self) -> None:
         if not 0.0 < self.constant_uvi_m < 100.0:
@@ -120,10 +125,11 @@ class OwnConstant:
 
 @dataclass(frozen=True, slots=True)
 class OwnPoint:
-    """A small lamp's own law, from readings; ``doubt`` is that of the meter and what is between."""
+    """A small lamp's own law, from readings; ``doubt`` is the meter's, ``through`` as of a tube."""
 
     source: PointSource
     doubt: Doubt
+    through: tuple[tuple[Screen, float], ...] = ()
 
     def doubt_at(self, distance_m: float) -> Doubt:
         """Return the doubt of the UVI at a distance [m], which grows away from what was read."""
@@ -181,16 +187,10 @@ def as_long_as(lamp: Lamp, other: Lamp) -> Lamp:
 
 
 def other_lengths(lamp: Lamp) -> tuple[Lamp, ...]:
-    """Return the other lamps that bound one of unknown length.
-
-    Of a class the longest gives most and the shortest least everywhere; by readings each length
-    has its own constant.
-    """
-    others = lamp.may_be
-    if lamp.own is None and others:
-        others = (others[0], others[-1])[len(others) < _A_PAIR :]
+    """Return the lamp at the other lengths it may have; by readings each has its own constant."""
     return tuple(
-        replace(lamp, lit_length_m=other.lit_length_m, own=other.own, may_be=()) for other in others
+        replace(lamp, lit_length_m=other.lit_length_m, own=other.own, may_be=())
+        for other in lamp.may_be
     )
 
 

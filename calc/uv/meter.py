@@ -12,7 +12,6 @@ import numpy as np
 from numpy.typing import NDArray
 
 from calc.uncertainty import Doubt, Estimate, combined_factor
-from calc.uv.doubts import Cause, screen_doubts
 from calc.uv.lamp import (
     FARTHEST_M,
     NEAREST_M,
@@ -23,6 +22,7 @@ from calc.uv.lamp import (
     lamp_constant,
     uvi_at,
 )
+from calc.uv.lamp_unknowns import Cause, own_estimate
 from calc.uv.point import Shape
 from calc.uv.residuals import (
     Pattern,
@@ -45,6 +45,7 @@ __all__ = [
     "MeterFit",
     "Reading",
     "fit_readings",
+    "passed_through",
     "screen_from_readings",
     "weights_of",
 ]
@@ -111,12 +112,7 @@ class MeterFit:
     @property
     def estimate(self) -> Estimate:
         """The constant of a tube [UVI m], or a small lamp's strength [UVI m²], with its range."""
-        if isinstance(self.own, OwnPoint):
-            best = self.own.source.strength_uvi_m2
-            factor = self.own.doubt_at(self.own.source.around_m).factor
-        else:
-            best, factor = self.own.constant_uvi_m, self.own.doubt.factor
-        return Estimate(best / factor, best, best * factor)
+        return own_estimate(self.own)
 
     def lamp(self, named: Lamp) -> Lamp:
         """Return the lamp as named with what its readings say in place of its class."""
@@ -175,13 +171,13 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     )
     pattern = pattern_of(residuals[kept], weights[kept], apart[kept], kept)
     wild = None if set_aside is None else float(residuals[set_aside])
-    # A screen in the readings leaves its own doubt in the constant, once.
-    through = max((screen_doubts(readings[i].screen) for i in kept), key=combined_factor)
-    factor = combined_factor((fit, METER_DOUBT, *through))
+    factor = combined_factor((fit, METER_DOUBT))
     whole = Doubt(Cause.READINGS, factor, METER_DOUBT.source)
     constant = exp(best)
     return MeterFit(
-        own=OwnConstant(constant, whole),
+        own=OwnConstant(
+            constant, whole, passed_through([readings[i] for i in kept], weights[kept])
+        ),
         fit=fit,
         ratios=tuple(float(r) for r in np.exp(residuals)),
         set_aside=set_aside,
@@ -240,6 +236,17 @@ def weights_of(readings: Sequence[Reading], lamp: Lamp) -> NDArray[np.float64]:
     unit = _of_constant(lamp, 1.0)
     logs = np.array([log(r.uvi / uvi_at(unit, r.distance_m, r.screen)) for r in readings])
     return _weights(unit, readings, logs)
+
+
+def passed_through(
+    readings: Sequence[Reading], weights: NDArray[np.float64]
+) -> tuple[tuple[Screen, float], ...]:
+    """Return each screen that readings were taken through, with its share of their weight."""
+    shares: dict[Screen, float] = {}
+    for reading, weight in zip(readings, weights / np.sum(weights), strict=True):
+        if not isinstance(reading.screen, NoScreen):
+            shares[reading.screen] = shares.get(reading.screen, 0.0) + float(weight)
+    return tuple(shares.items())
 
 
 def _of_constant(lamp: Lamp, constant_uvi_m: float) -> Lamp:

@@ -12,8 +12,9 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from calc.uncertainty import Doubt, Estimate, combined_factor
-from calc.uv.doubts import Cause, LampDoubts, doubts_for
+from calc.uncertainty import Estimate
+from calc.unknowns import Whole
+from calc.uv.field_unknowns import field_unknowns, place_unknowns
 from calc.uv.lamp import FARTHEST_M, NEAREST_M
 from calc.uv.placement import SAFE_MINIMUM_M, check_range
 from calc.uv.section import Box, HungTube, uvi_field
@@ -26,14 +27,12 @@ __all__ = [
     "Patches",
     "Place",
     "Platform",
-    "field_doubts",
     "patches",
 ]
 
 SHADE_UVI = 0.5
 """Under this an animal is in the shade. Source: uv_shade."""
 
-_SIDEWAYS_DOUBT = Doubt(Cause.SPREAD, 1.3, "uv_sideways_judgement")
 _TOGETHER, _APART = 0.5, 0.05
 _CELLS = 60
 
@@ -159,7 +158,7 @@ def patches(
     """
     check_range(low_uvi, high_uvi)
     _check(box, platform, back_m)
-    doubts = field_doubts(tubes, platform.top_m + back_m)
+    doubts = field_unknowns(tubes, platform.top_m + back_m)
     # Shares count the middles of equal cells; the extremes lie on edges and corners.
     on_top, everywhere = (
         _Lit.of(tubes, *grid)
@@ -169,7 +168,7 @@ def patches(
     lit = _Lit.of(tubes, *(np.concatenate(pair) for pair in zip(*edges, strict=True)))
     if np.any(np.isnan(lit.uvi)):
         raise OutsideModelError("distance from a tube to the back", 0.0, NEAREST_M, FARTHEST_M, "m")
-    strong, weak = (lit.place(int(i), doubts) for i in (np.argmax(lit.uvi), np.argmin(lit.uvi)))
+    strong, weak = (lit.place(tubes, int(i)) for i in (np.argmax(lit.uvi), np.argmin(lit.uvi)))
     in_heat = None
     if heat is not None:
         x, y = _over_disc(heat)
@@ -186,16 +185,6 @@ def patches(
         overlap=None if in_heat is None else _overlap(in_heat),
         heat_in_range=in_heat,
     )
-
-
-def field_doubts(tubes: Sequence[HungTube], back_z_m: float) -> LampDoubts:
-    """Return the widest doubts of any tube, for a back at a height [m], and of its spread."""
-    found = []
-    for tube in tubes:
-        below = min(max(tube.z_m - back_z_m, SAFE_MINIMUM_M), FARTHEST_M)
-        found.append(doubts_for(tube.lamp, below, tube.screen))
-    widest = max(found, key=lambda doubts: combined_factor((*doubts.both, *doubts.lower)))
-    return LampDoubts((*widest.both, _SIDEWAYS_DOUBT), widest.lower, widest.upper)
 
 
 class _Lit(NamedTuple):
@@ -216,9 +205,9 @@ class _Lit(NamedTuple):
     ) -> "_Lit":
         return cls(x, y, z, uvi_field(tubes, x, y, z))
 
-    def place(self, i: int, doubts: LampDoubts) -> Place:
-        uvi = doubts.around(float(self.uvi[i]))
-        return Place(float(self.x[i]), float(self.y[i]), float(self.z[i]), uvi)
+    def place(self, tubes: Sequence[HungTube], i: int) -> Place:
+        x, y, z = float(self.x[i]), float(self.y[i]), float(self.z[i])
+        return Place(x, y, z, place_unknowns(tubes, x, y, z).around(float(self.uvi[i])))
 
 
 _Points = tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]
@@ -266,7 +255,7 @@ def _share(uvi: NDArray[np.float64], low_uvi: float, high_uvi: float) -> float:
 
 
 def _share_with_doubt(
-    uvi: NDArray[np.float64], low_uvi: float, high_uvi: float, doubts: LampDoubts
+    uvi: NDArray[np.float64], low_uvi: float, high_uvi: float, doubts: Whole
 ) -> Estimate:
     around = doubts.around(1.0)
     shares = [_share(k * uvi, low_uvi, high_uvi) for k in (around.low, 1.0, around.high)]

@@ -8,9 +8,9 @@ from enum import Enum
 from math import sqrt
 
 from calc.uncertainty import Estimate
-from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length
-from calc.uv.doubts import uvi_by_length, uvi_estimate
+from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length, uvi_by_length
 from calc.uv.lamp import Lamp, uvi_at
+from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.screen import Screen, middle_transmission
 from calc.validity import OutsideModelError
 

@@ -7,9 +7,9 @@ from math import exp
 import numpy as np
 from numpy.typing import NDArray
 
-from calc.uncertainty import Doubt, combined_factor
-from calc.uv.doubts import Cause, screen_doubts
+from calc.uncertainty import Doubt
 from calc.uv.lamp import SHORTEST_LIT_M, Lamp, OwnPoint, uvi_at
+from calc.uv.lamp_unknowns import Cause
 from calc.uv.lengths import LengthKnown
 from calc.uv.meter import (
     METER_DOUBT,
@@ -17,6 +17,7 @@ from calc.uv.meter import (
     MeterFit,
     Reading,
     fit_readings,
+    passed_through,
     weights_of,
 )
 from calc.uv.point import Shape, fit_point, point_uvi
@@ -110,12 +111,10 @@ def _as_point(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     source = fit_point(away.tolist(), uvis.tolist(), weights.tolist())
     residuals = np.log(uvis / point_uvi(source, away))
     pattern = pattern_of(residuals, weights, np.log(away), np.arange(away.size))
-    through = max((screen_doubts(r.screen) for r in readings), key=combined_factor)
-    whole = Doubt(Cause.READINGS, combined_factor((METER_DOUBT, *through)), METER_DOUBT.source)
     fit = Doubt(Cause.READINGS, exp(NINE_IN_TEN * source.deviation(source.around_m)), "birge1932")
     beside = uvi_at(replace(small, age_s=None, own=None), source.around_m, NoScreen())
     return MeterFit(
-        own=OwnPoint(source, whole),
+        own=OwnPoint(source, METER_DOUBT, passed_through(readings, weights)),
         fit=fit,
         ratios=tuple(float(r) for r in np.exp(residuals)),
         set_aside=None,

@@ -20,8 +20,8 @@ from bot.render.picture import MOST_BYTES, draw, figure_of
 from bot.render.picture.axes import Shown
 from bot.render.picture.lettering import spread, width_in, wrapped
 from bot.reply import Picture, Reply
-from calc.uv.doubts import uvi_estimate
 from calc.uv.lamp import Fixture, Lamp, uvi_at
+from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.screen import FlatScreen
 
 INCH = 0.0254

@@ -6,8 +6,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc.animals import animals
-from calc.uv.doubts import Cause, doubts_for, uvi_by_length, uvi_estimate
+from calc.unknowns import Known
+from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import Fixture, Lamp, as_long_as, lamp_constant, of_length, other_lengths, uvi_at
+from calc.uv.lamp_unknowns import Cause, unknowns_of, uvi_estimate
 from calc.uv.lengths import LengthKnown, length_for_box, length_of_tube, tube_of_watts
 from calc.uv.meter import Reading, fit_readings
 from calc.uv.placement import Reason, Standing, Verdict, check_place, place
@@ -169,10 +171,15 @@ def test_a_length_that_is_not_known_is_a_doubt_of_its_own() -> None:
     by_length = uvi_by_length(lamp, 0.4, NoScreen())
     longest = Lamp(12.0, Fixture.POLISHED, STANDARD_T5_HO[-1].lit_length_m)
     assert by_length.low == by_length.best == uvi_at(lamp, 0.4, NoScreen())
-    assert by_length.high == uvi_at(longest, 0.4, NoScreen()) < found.high
-    assert Cause.LENGTH in {doubt.name for doubt in doubts_for(lamp, 0.4, NoScreen())}
-    known = {doubt.name for doubt in doubts_for(longest, 0.4, NoScreen())}
-    assert Cause.LENGTH not in known
+    assert by_length.high == uvi_at(longest, 0.4, NoScreen())
+    told = uvi_estimate(of_length(lamp, length_of_tube(lamp.lit_length_m)), 0.4, NoScreen())
+    assert told.best == found.best
+    assert told.high < found.high
+    whole, known = (unknowns_of(one, 0.4, NoScreen()) for one in (lamp, longest))
+    (length,) = [e.unknown for e in whole.effects if e.unknown.name == Cause.LENGTH]
+    assert length.known is Known.UNKNOWN
+    assert length.spread.ends == pytest.approx((1.0, by_length.high / by_length.best))
+    assert Cause.LENGTH not in {effect.unknown.name for effect in known.effects}
 
 
 def test_a_place_that_is_right_for_a_short_tube_may_be_too_strong_for_a_long_one() -> None:

@@ -1,17 +1,19 @@
 """What an animal can reach: limits where the answer is known beforehand."""
 
 from dataclasses import replace
+from math import log, sqrt
 
 import pytest
 
 from calc.sources import bibliography
+from calc.uv.field_unknowns import field_unknowns, place_unknowns
 from calc.uv.lamp import Fixture, Lamp, uvi_at
+from calc.uv.lamp_unknowns import unknowns_of
 from calc.uv.patches import (
     HeatPatch,
     Overlap,
     Patches,
     Platform,
-    field_doubts,
     patches,
 )
 from calc.uv.screen import FlatScreen, NoScreen
@@ -100,12 +102,23 @@ def test_a_back_inside_the_lamp_is_refused() -> None:
 
 
 def test_the_doubts_are_those_of_the_lamp_and_of_its_spread() -> None:
-    doubts = field_doubts([TUBE], 0.15)
-    assert {doubt.source for doubt in doubts} <= set(bibliography())
-    assert "uv_sideways_judgement" in {doubt.source for doubt in doubts}
-    around = doubts.around(1.0)
-    assert around.low < 0.75
-    assert around.high > 1.4
+    whole = field_unknowns([TUBE], 0.15)
+    assert set(whole.sources) <= set(bibliography())
+    assert "uv_sideways_judgement" in whole.sources
+    lamp = unknowns_of(TUBE.lamp, TUBE.z_m - 0.15, TUBE.screen)
+    assert whole.variance == pytest.approx(lamp.variance + (log(1.3) / 1.645) ** 2)
+
+
+def test_the_spread_sideways_counts_beside_a_tube_and_not_below_it() -> None:
+    def beside(across_m: float) -> float:
+        return place_unknowns([TUBE], TUBE.x_m, TUBE.y_m + across_m, 0.2).variance
+
+    away = TUBE.z_m - 0.2
+    below = unknowns_of(TUBE.lamp, away, TUBE.screen)
+    assert beside(0.0) == pytest.approx(below.variance)
+    aslant = unknowns_of(TUBE.lamp, away * sqrt(2.0), TUBE.screen)
+    assert beside(away) == pytest.approx(aslant.variance + (log(1.3) / 1.645) ** 2)
+    assert beside(2.0 * away) > beside(away)
 
 
 @pytest.mark.parametrize(
