@@ -42,6 +42,8 @@ _LABELS = {
     FactName.DISTANCE_PERCH: "tube to perch",
     FactName.DISTANCE_FLOOR: "tube to floor",
     FactName.TUBE_LENGTH: "tube length",
+    FactName.TUBES: "tubes together",
+    FactName.GAP: "tubes apart",
     FactName.AGE: "tube age",
     FactName.UVI: "meter shows UVI",
     FactName.UVI_AT: "meter shows UVI",
@@ -102,6 +104,8 @@ def _value(value: object, units: Units) -> str:
             return shown(value.text)
         case bool():
             return "" if value else "none"
+        case int():
+            return str(value)
         case float():
             return percent(value)
         case tuple():

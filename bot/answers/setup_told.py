@@ -53,6 +53,8 @@ _OPTIONS = {
     "material": FactName.MATERIAL,
     "lid": FactName.LID,
     "lamp": FactName.UV_LAMP,
+    "tubes": FactName.TUBES,
+    "gap": FactName.GAP,
 }
 _UV_LAMPS = {
     LampKind.T8: UvLamp.OTHER_TUBE,
@@ -110,6 +112,18 @@ class Told:
     def tube(self) -> Said[TubeStrength] | None:
         """The tube's strength."""
         return self.one(FactName.TUBE, TubeStrength)
+
+    @property
+    def tubes(self) -> int:
+        """How many such tubes hang together."""
+        counts = [said.value for said in self.all(FactName.TUBES) if isinstance(said.value, int)]
+        return max(counts, default=1)
+
+    @property
+    def gap_m(self) -> float:
+        """How far apart they hang, from middle to middle [m]; 0 where that was not said."""
+        said = self.measure(FactName.GAP)
+        return said.value.low if said else 0.0
 
     @property
     def uv_lamp(self) -> UvLamp | None:

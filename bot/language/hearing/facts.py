@@ -29,6 +29,8 @@ class FactName(StrEnum):
     ANIMAL = "animal"
     ANIMAL_AGE = "animal_age"
     TUBE = "tube"
+    TUBES = "tubes"
+    GAP = "gap"
     TUBE_LENGTH = "tube_length"
     AGE = "age"
     LAMP = "lamp"
@@ -125,6 +127,7 @@ class Thermometer(StrEnum):
 FactValue = (
     str
     | bool
+    | int
     | float
     | tuple[float, float]
     | Measure

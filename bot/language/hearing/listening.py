@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator
 
 from bot.language.hearing.animals import animals_heard
+from bot.language.hearing.counts import counts
 from bot.language.hearing.distances import distances
 from bot.language.hearing.facts import Ask, Fact, FactName, Heard
 from bot.language.hearing.homes import homes
@@ -29,6 +30,7 @@ __all__ = ["hear"]
 _LISTENERS: tuple[Callable[[Scene], Iterator[Fact | Ask]], ...] = (
     animals_heard,
     homes,
+    counts,
     meter_readings,
     controls,
     times,

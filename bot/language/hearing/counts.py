@@ -1,0 +1,80 @@
+"""How many UV tubes hang together, and how far apart: two 12% tubes, a dual fixture."""
+
+import re
+import tomllib
+from collections.abc import Iterator, Mapping
+from functools import cache
+from importlib.resources import files
+from typing import Any
+
+from bot.language.hearing.distances import measure_of
+from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.lexicon import Mark
+from bot.language.hearing.scene import Scene, Standing
+from bot.language.units import Dimension
+
+__all__ = ["counts"]
+
+_A_FIGURE = r"[0-9]{1,3}(?:\.[0-9])? ?(?:%|percent|w|watts?|in|inch(?:es)?|ft|foot|cm)?"
+_MOST_BETWEEN = 5
+
+
+@cache
+def _table() -> Mapping[str, Any]:
+    text = (files("bot.language.hearing") / "counts.toml").read_text(encoding="utf-8")
+    return tomllib.loads(text)
+
+
+def _any_of(words: list[str]) -> str:
+    longest_first = sorted(words, key=len, reverse=True)
+    return "|".join(re.escape(word).replace(r"\ ", "[ -]") for word in longest_first)
+
+
+@cache
+def _counted() -> re.Pattern[str]:
+    words = _table()["words"]
+    many = _any_of(list(_table()["many"]))
+    between = rf"(?:(?:{_any_of(words['between'])}|{_A_FIGURE})[ ,-]{{1,2}}){{0,{_MOST_BETWEEN}}}"
+    percent = r"[0-9]{1,2} ?(?:%|percent)"
+    nouns = rf"(?:(?:{_any_of(words['nouns'])})(?![a-z0-9])|{percent})"
+    after = (
+        rf"(?:{percent}|(?:{_any_of(words['nouns'])})(?![a-z0-9])) ?,? ?"
+        r"(?:x ?(?P<times>[2-4])|\((?:x ?)?(?P<braced>[2-4])x?\))(?![0-9.])"
+    )
+    return re.compile(
+        rf"(?<![a-z0-9.%])(?:(?P<many>{many})[ -]x?[ -]?{between}{nouns}"
+        rf"|(?P<held>{many})[ -](?:{_any_of(words['fixtures'])})(?![a-z0-9]))|{after}"
+    )
+
+
+@cache
+def _only_one() -> re.Pattern[str]:
+    return re.compile(rf"(?<![a-z0-9])(?:{_any_of(_table()['words']['only_one'])})(?![a-z0-9])")
+
+
+@cache
+def _apart() -> re.Pattern[str]:
+    return re.compile(rf" ?(?:{_any_of(_table()['words']['apart'])})(?![a-z0-9])")
+
+
+def counts(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return how many tubes were told to hang together, where it is more than one."""
+    for match in _counted().finditer(scene.text):
+        word = match["many"] or match["held"] or match["times"] or match["braced"]
+        number = int(_table()["many"].get(word.replace("-", " "), word if word.isdigit() else 1))
+        mark = Mark("tubes", str(number), *match.span())
+        if scene.standing(mark) is Standing.NOT or _only_one().search(scene.text):
+            continue
+        yield scene.fact(FactName.TUBES, number, mark)
+        yield from _gaps(scene)
+        return
+
+
+def _gaps(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return the length that is told to lie between the tubes."""
+    for figure in scene.loose("length"):
+        measure = measure_of(figure, Dimension.LENGTH)
+        if measure and len(figure.sides) == 1 and _apart().match(scene.text, figure.end):
+            scene.take(figure)
+            yield scene.fact(FactName.GAP, measure, figure)
+            return
