@@ -12,7 +12,7 @@ from bot.language.lamps import Fixture
 from bot.language.screens import Blocks, NoScreen, Screen
 from bot.queries.options import OwnTube
 from calc.animals import Target
-from calc.uv.lamp import Lamp, of_length
+from calc.uv.lamp import Lamp, of_length, side_by_side
 from calc.uv.lengths import TubeLength
 from calc.uv.placement import PlaceCheck, Standing, check_place
 from calc.uv.screen import Screen as Between
@@ -66,4 +66,5 @@ def every_way(told: Told) -> Iterator[tuple[Fixture, Screen, Lamp, Between]]:
         lamp = lamp_asked(told.tube.value, fixture, None, age.value if age else None)
         if not isinstance(told.tube.value, OwnTube):
             lamp = of_length(lamp, long)
+        lamp = side_by_side(lamp, told.tubes, told.gap_m)
         yield fixture, screen, lamp, screen_asked(screen)

@@ -206,6 +206,7 @@ def _by_distance(
         return Part(_NAME, Mark.CANNOT_TELL, why, find_out, missing, values, sources)
     standing = standings.pop()
     told_uvi = uvi_estimate(here.uvi) if len(cases) == 1 else f"{uvi(low)} to {uvi(high)}"
+    at += f" under {told.tubes} tubes, whose UV adds" if told.tubes > 1 else ""
     why = f"about UVI {told_uvi} {at}: {_WORDS[standing]}, {wanted_told(wanted)}{_age(told)}"
     mark = Mark.FINE if standing is Standing.WITHIN and not _too_near(middle_m) else Mark.CHANGE
     todo = tuple(_todo(cases, standing, middle_m, name, units))

@@ -8,6 +8,7 @@ from bot.answers.instead import instead, weak_over_screen
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
+from bot.answers.together import all_together
 from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import Told, answer_unsure, told_surely
 from bot.answers.uv_parts import (
@@ -63,7 +64,8 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
         return answer_unsure(query, context)
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(told.screen)
-    named = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
+    one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
+    named = all_together(one, query)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     placement = place(read.lamp, screen, wish.low, wish.high)
@@ -92,7 +94,7 @@ class _Asked:
     @property
     def set_up(self) -> str:
         told = set_up_phrase(self.lamp, self.screen, self.told.screen)
-        return told if self.lamp.own else f"a {told}"
+        return told if self.lamp.own or self.lamp.count > 1 else f"a {told}"
 
     def rows(self, transmission: float) -> tuple[Row, ...]:
         """Return how the question was taken."""

@@ -15,6 +15,7 @@ from bot.answers.readings import (
     fit_rows,
     fit_table,
 )
+from bot.answers.together import all_together
 from bot.answers.tube_length import length_asked, length_known, length_steps, length_values
 from bot.answers.uv_danger import uv_alarms, wish_under
 from bot.answers.uv_parts import (
@@ -119,7 +120,7 @@ def _named_lamp(query: MeterQuery) -> Lamp:
         query.tube.percent if isinstance(query.tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
         fixture_of(query.reflector) if query.reflector else Fixture.POLISHED,
     )
-    return of_length(lamp, length_asked(query.length))
+    return all_together(of_length(lamp, length_asked(query.length)), query)
 
 
 def _known(query: MeterQuery, named: Lamp) -> _Known:

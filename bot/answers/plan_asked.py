@@ -124,8 +124,9 @@ def _owned(query: PlanQuery) -> OwnedTube:
     tube = query.tube
     owned_m = None if query.length is None else query.length.low
     fixture = None if query.reflector is None else fixture_of(query.reflector)
+    many = (query.tubes, query.gap.low if query.gap and query.tubes > 1 else 0.0)
     if isinstance(tube, OwnTube):
         kept = own_lamp(tube.lamp)
-        return OwnedTube(length_m=owned_m or kept.lit_length_m + DARK_ENDS_M, lamp=kept)
+        return OwnedTube(None, None, owned_m or kept.lit_length_m + DARK_ENDS_M, kept, *many)
     strength = tube.percent if isinstance(tube, TubeStrength) else None
-    return OwnedTube(strength, fixture, owned_m)
+    return OwnedTube(strength, fixture, owned_m, None, *many)

@@ -173,7 +173,8 @@ def _tubes(
     if query.length is None and not isinstance(query.tube, OwnTube):
         lamp = of_length(lamp, length_for_box(lit_m, box.length_m))
     screen, count = screen_asked(query.screen), query.tubes
-    sides = [across_m + _TUBES_APART_M * (i - (count - 1) / 2.0) for i in range(count)]
+    apart_m = query.gap.low if query.gap else _TUBES_APART_M
+    sides = [across_m + apart_m * (i - (count - 1) / 2.0) for i in range(count)]
     if query.across and not (sides[0] >= 0.0 and sides[-1] <= box.depth_m):
         raise NotUnderstoodError(
             query.across.text,

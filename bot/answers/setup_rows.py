@@ -18,7 +18,14 @@ _GROUPS = {
     "Read of the UV": (
         *(FactName.TUBE, FactName.REFLECTOR, FactName.SCREEN, FactName.PLACEMENT),
         *(FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH),
-        *(FactName.DISTANCE_FLOOR, FactName.TUBE_LENGTH, FactName.AGE, FactName.UVI),
+        *(
+            FactName.DISTANCE_FLOOR,
+            FactName.TUBES,
+            FactName.GAP,
+            FactName.TUBE_LENGTH,
+            FactName.AGE,
+            FactName.UVI,
+        ),
         FactName.UVI_AT,
     ),
     "Read of the heat": (

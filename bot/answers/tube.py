@@ -6,6 +6,7 @@ from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import read_lamp
+from bot.answers.together import all_together
 from bot.answers.tube_length import (
     check_fits,
     enclosure_rows,
@@ -59,9 +60,11 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     units = context.units
     check_fits(query.length, query.enclosure, units)
     choice = length_choice(query.enclosure)
-    lamp = of_length(Lamp(12.0, Fixture.POLISHED), _length(query, choice))
-    rows = suits(query.distance.low, screen, wish.low, wish.high, _length(query, choice))
-    read = read_lamp(lamp, query.readings, screen, is_named=False)
+    long = _length(query, choice)
+    lamp = all_together(of_length(Lamp(12.0, Fixture.POLISHED), long), query)
+    many = (lamp.count, lamp.gap_m)
+    rows = suits(query.distance.low, screen, wish.low, wish.high, long, *many)
+    read = read_lamp(lamp, query.readings, screen, query.lamp or UvLamp.T5_HO, is_named=False)
     own = _Own.of(read.lamp, query.distance.low, screen) if query.readings else None
     too_close = query.distance.low < COMFORTABLE_MINIMUM_M
     none_fits = no_tube_fits(query.enclosure) and query.length is None
@@ -128,6 +131,7 @@ def _length(query: TubeQuery, choice: TubeChoice | None) -> TubeLength:
 def _place_rows(query: TubeQuery, screen: Screen, lamp: Lamp, units: Units) -> tuple[Row, ...]:
     here = spot(lamp, query.distance.low, screen)
     told = f"{length(query.distance.low, units)} from tube to back, {screen_phrase(screen)}"
+    told += f"; {lamp.count} of each side by side, whose UV adds" if lamp.count > 1 else ""
     return (
         Row(label="Place", text=told),
         Row(label="Tube", text=length_known(lamp, units)),

@@ -50,7 +50,9 @@ def tube_picture(
     pick = picks[0] if picks else None
     lines = tuple(
         curve_of(
-            as_long_as(Lamp(row.strength_percent, row.fixture), lamp),
+            as_long_as(
+                Lamp(row.strength_percent, row.fixture, count=lamp.count, gap_m=lamp.gap_m), lamp
+            ),
             screen,
             over,
             f"{row.strength_percent:.0f} % {row.fixture.name.lower()}",

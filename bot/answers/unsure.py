@@ -6,6 +6,7 @@ from itertools import product
 
 from bot.answers.figures import length, length_range, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.together import all_together
 from bot.answers.tube_length import length_known, length_steps, length_values
 from bot.answers.uv_danger import uv_alarms
 from bot.answers.uv_parts import (
@@ -151,7 +152,8 @@ def _screens(query: DistanceQuery) -> tuple[typed.Screen, ...]:
 def _case(
     query: DistanceQuery, reflector: Fixture | None, screen: typed.Screen, wish: Wish
 ) -> _Case:
-    lamp = lamp_asked(query.tube, reflector, query.length, query.age, query.enclosure)
+    one = lamp_asked(query.tube, reflector, query.length, query.age, query.enclosure)
+    lamp = all_together(one, query)
     between = screen_asked(screen)
     return _Case(lamp, between, place(lamp, between, wish.low, wish.high))
 
@@ -265,6 +267,7 @@ def _steps(query: DistanceQuery) -> Iterator[str]:
         "reflector": "polished" if isinstance(query.reflector, Unsure) else query.reflector,
         "screen": "45%" if isinstance(query.screen, Unsure) else query.screen and query.screen.text,
         "animal": query.animal,
+        "tubes": str(query.tubes) if query.tubes > 1 else "",
     }
     known = {name: str(text) for name, text in given.items() if text}
     yield f"Then ask again with what you found, such as: {join_line('distance', known)}"

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
 from bot.answers.figures import length, number, percent, uvi_range, uvi_wanted
+from bot.answers.together import COUNTED, added_told
 from bot.answers.tube_length import length_asked, length_known, shortest_told
 from bot.answers.uv_limits import check_it_cannot_harm
 from bot.kept.group import OwnLamp
@@ -171,7 +172,9 @@ def lamp_name(lamp: Lamp) -> str:
         if lamp.own.doubt.source == GROUPS_OWN:
             return "the group's own lamp, by its readings"
         return "your own lamp, as you read it"
-    return f"T5 HO, {number(lamp.strength_percent, 0.1)} %, {fixture_name(lamp.fixture)}"
+    many, each = (f"{COUNTED[lamp.count]} ", " each") if lamp.count > 1 else ("", "")
+    strength = number(lamp.strength_percent, 0.1)
+    return f"{many}T5 HO, {strength} %{each}, {fixture_name(lamp.fixture)}"
 
 
 def set_up_phrase(lamp: Lamp, screen: Screen, asked: typed.Screen | None) -> str:
@@ -194,6 +197,8 @@ def lamp_row(
     if lamp.own is not None:
         whose = "the" if kept else "your"
         told.append(f"its strength, fixture and age do not count, {whose} readings hold them")
+    if lamp.count > 1:
+        told.append(added_told(lamp, units))
     if isinstance(tube, TubeStrength) and tube.older_scale:
         told.append(f"“{tube.text}” read as the older scale, the {number(tube.percent)} % class")
     if isinstance(lamp.own, OwnPoint):

@@ -7,6 +7,7 @@ from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
+from bot.answers.together import all_together
 from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_danger import uv_alarms, wish_under
@@ -61,7 +62,8 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     if told is None:
         return answer_unsure(query, context)
     screen = screen_asked(told.screen)
-    named = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
+    one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
+    named = all_together(one, query)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     lamp = read.lamp

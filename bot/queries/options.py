@@ -30,6 +30,7 @@ from bot.language.quantities import (
     read_convertible,
     read_duration,
     read_length,
+    read_number,
     read_percent,
     read_power,
     read_surface_temperature,
@@ -50,6 +51,8 @@ from bot.language.unsure import NOT_SURE, Unsure, read_some_mesh, read_unsure
 from bot.language.uv_lamps import UvLamp, read_uv_lamp
 
 __all__ = [
+    "GAP",
+    "TUBES",
     "Age",
     "AirTemperature",
     "AnimalName",
@@ -79,6 +82,7 @@ __all__ = [
     "Text",
     "Tube",
     "TubeClass",
+    "TubeCount",
     "TubeLength",
     "UvLampKind",
     "UviRange",
@@ -87,6 +91,9 @@ __all__ = [
     "screen_named",
 ]
 
+GAP = "from the middle of one tube to the middle of the next; else taken as one place"
+TUBES = "how many such tubes hang side by side, 1 to 4"
+_MOST_TUBES = 4
 _MOST_FEET = 10
 _LONGEST_NUMBER = 4
 
@@ -217,6 +224,15 @@ def _own(info: ValidationInfo) -> Own:
     return own
 
 
+def _read_tubes(value: object) -> object:
+    if not isinstance(value, str):
+        return value
+    number = read_number(value, "how many tubes hang side by side", "2")
+    if number not in range(1, _MOST_TUBES + 1):
+        raise NotUnderstoodError(value, f"one to {_MOST_TUBES} tubes", "2")
+    return int(number)
+
+
 def _tube(value: object, info: ValidationInfo) -> object:
     if not isinstance(value, str):
         return value
@@ -271,6 +287,7 @@ AirTemperature = Annotated[Measure, _one(read_air_temperature), Option()]
 SurfaceTemperature = Annotated[Measure, _one(read_surface_temperature), Option()]
 Tube = Annotated[TubeStrength | OtherLamp, BeforeValidator(_tube), Option(completes="tube")]
 TubeClass = Annotated[TubeStrength | OtherLamp, reading(read_tube), Option(completes="tube")]
+TubeCount = Annotated[int, BeforeValidator(_read_tubes), Option(choices=("1", "2", "3", "4"))]
 UvLampKind = Annotated[
     UvLamp, reading(read_uv_lamp), Option(choices=tuple(kind.value for kind in UvLamp))
 ]

@@ -4,6 +4,8 @@ from pydantic import Field
 
 from bot.queries.heat import LampPlaceName, LampShapeName, LidName, MaterialName
 from bot.queries.options import (
+    GAP,
+    TUBES,
     AirTemperature,
     AnimalName,
     EnclosureSize,
@@ -13,6 +15,7 @@ from bot.queries.options import (
     Query,
     ScreenOption,
     Tube,
+    TubeCount,
     TubeLength,
     UviRange,
 )
@@ -70,3 +73,5 @@ class PlanQuery(Query):
         examples=["2in"],
     )
     uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
+    tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
+    gap: Length | None = Field(None, description=GAP, examples=["2in"])

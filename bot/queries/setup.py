@@ -4,6 +4,8 @@ from pydantic import Field
 
 from bot.queries.heat import Thermometers
 from bot.queries.options import (
+    GAP,
+    TUBES,
     Age,
     AirTemperature,
     AnimalName,
@@ -16,6 +18,7 @@ from bot.queries.options import (
     SurfaceTemperature,
     Text,
     Tube,
+    TubeCount,
     TubeLength,
     UviRange,
     UvLampKind,
@@ -77,6 +80,8 @@ class CheckQuery(Query):
         None, description="how long the lights are on each day", examples=["12 hours"]
     )
     lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
+    tubes: TubeCount | None = Field(None, description=TUBES, examples=["1"])
+    gap: Length | None = Field(None, description=GAP, examples=["2in"])
 
 
 class AskQuery(Query):

@@ -7,6 +7,8 @@ from pydantic import Field
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.uv_lamps import UvLamp, find_uv_lamp
 from bot.queries.options import (
+    GAP,
+    TUBES,
     Age,
     AnimalName,
     EnclosureLength,
@@ -17,6 +19,7 @@ from bot.queries.options import (
     ScreenIfKnown,
     ScreenOption,
     Tube,
+    TubeCount,
     TubeLength,
     UviRange,
     UvLampKind,
@@ -67,6 +70,8 @@ class DistanceQuery(Query):
         examples=["4ft"],
     )
     lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
+    tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
+    gap: Length | None = Field(None, description=GAP, examples=["2in"])
 
     @property
     def kind(self) -> UvLamp:
@@ -115,6 +120,8 @@ class TubeQuery(Query):
     )
     readings: Readings | None = Field(None, description=_READINGS, examples=["4.2 at 12 in"])
     lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
+    tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
+    gap: Length | None = Field(None, description=GAP, examples=["2in"])
 
 
 def _names_another_kind(given: Mapping[str, str]) -> bool:

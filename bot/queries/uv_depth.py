@@ -1,14 +1,12 @@
 """The questions for keepers with a UV index meter, and for the whole enclosure."""
 
-from typing import Annotated
+from pydantic import Field
 
-from pydantic import BeforeValidator, Field
-
-from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import read_number
 from bot.language.screens import NoScreen
 from bot.language.uv_lamps import UvLamp
 from bot.queries.options import (
+    GAP,
+    TUBES,
     Age,
     AnimalName,
     DatedReadings,
@@ -18,12 +16,12 @@ from bot.queries.options import (
     Latitude,
     Length,
     Month,
-    Option,
     Query,
     Readings,
     ScreenOption,
     Tube,
     TubeClass,
+    TubeCount,
     TubeLength,
     UviRange,
     UvLampKind,
@@ -31,20 +29,6 @@ from bot.queries.options import (
 from bot.queries.uv import ANIMAL, LAMP, SCREEN, UVI
 
 __all__ = ["DeclineQuery", "DoseQuery", "MeterQuery", "SectionQuery"]
-
-_MOST_TUBES = 4
-
-
-def _read_tubes(value: object) -> object:
-    if not isinstance(value, str):
-        return value
-    number = read_number(value, "how many tubes hang side by side", "2")
-    if number not in range(1, _MOST_TUBES + 1):
-        raise NotUnderstoodError(value, f"one to {_MOST_TUBES} tubes", "2")
-    return int(number)
-
-
-_Count = Annotated[int, BeforeValidator(_read_tubes), Option(choices=("1", "2", "3", "4"))]
 
 
 class MeterQuery(Query):
@@ -81,6 +65,8 @@ class MeterQuery(Query):
         None, description="the fixture behind the tube: polished or plain", examples=["polished"]
     )
     lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
+    tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
+    gap: Length | None = Field(None, description=GAP, examples=["2in"])
 
 
 class DeclineQuery(Query):
@@ -122,9 +108,8 @@ class SectionQuery(Query):
     length: TubeLength | None = Field(
         None, description="length of the tube; else about half the enclosure", examples=["34in"]
     )
-    tubes: _Count = Field(
-        1, description="how many such tubes hang side by side, 1 to 4", examples=["1"]
-    )
+    tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
+    gap: Length | None = Field(None, description=GAP, examples=["2in"])
     start: Length | None = Field(
         None, description="from the warm end wall to the tube's near end", examples=["2in"]
     )

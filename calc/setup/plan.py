@@ -17,7 +17,7 @@ from calc.setup.light import (
     rank,
 )
 from calc.setup.warmth import Air, WarmthPlan, plan_warmth
-from calc.uv.lamp import Fixture, Lamp, of_length
+from calc.uv.lamp import Fixture, Lamp, of_length, side_by_side
 from calc.uv.lengths import length_for_box
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 
@@ -32,17 +32,24 @@ _SECOND_CHOICE = 1.3
 
 @dataclass(frozen=True, slots=True)
 class OwnedTube:
-    """What is owned of the light: class [%], fixture, length [m], or a lamp with its readings."""
+    """What is owned of the light: class [%], fixture, length [m], or a lamp with its readings.
+
+    Of ``count`` equal tubes side by side, ``gap_m`` [m] from middle to middle.
+    """
 
     strength_percent: float | None = None
     fixture: Fixture | None = None
     length_m: float | None = None
     lamp: Lamp | None = None
+    count: int = 1
+    gap_m: float = 0.0
 
     def lamps(self, lit_m: float, box_m: float) -> tuple[Lamp, ...]:
         """Return what there is to choose from; an owned tube may have any length that fits."""
-        if self.lamp is not None:
-            return (self.lamp,)
+        found = (self.lamp,) if self.lamp else self._of_class(lit_m, box_m)
+        return tuple(side_by_side(lamp, self.count, self.gap_m) for lamp in found)
+
+    def _of_class(self, lit_m: float, box_m: float) -> tuple[Lamp, ...]:
         found = candidates(lit_m, self.strength_percent, self.fixture)
         if self.strength_percent is None or self.length_m is not None:
             return found

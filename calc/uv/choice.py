@@ -76,6 +76,8 @@ def suits(
     low_uvi: float,
     high_uvi: float,
     length: TubeLength | None = None,
+    count: int = 1,
+    gap_m: float = 0.0,
 ) -> tuple[SuitRow, ...]:
     """List every class of tube in both fixtures at a fixed place.
 
@@ -86,6 +88,8 @@ def suits(
     low_uvi : low end of the range [1], 0 or more
     high_uvi : high end of the range [1], from the low one to 20
     length : lit length [m], 0.1 to 1.6; without it, that of the shortest standard tube
+    count : equal tubes side by side [1], 1 to 4
+    gap_m : from the middle of one to the middle of the next [m], 0 to 2
 
     Returns
     -------
@@ -108,7 +112,8 @@ def suits(
     rows = []
     for strength in sorted(CLASS_STRENGTHS_PERCENT, reverse=True):
         for fixture in Fixture:
-            lamp = of_length(Lamp(strength, fixture), length or length_of_tube(_SHORTEST_M))
+            many = Lamp(strength, fixture, count=count, gap_m=gap_m)
+            lamp = of_length(many, length or length_of_tube(_SHORTEST_M))
             uvi = uvi_estimate(lamp, distance_m, screen)
             standing = standing_of(uvi.best, low_uvi, high_uvi)
             longest = _longest(lamp, distance_m, screen, high_uvi)

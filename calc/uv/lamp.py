@@ -41,6 +41,7 @@ __all__ = [
     "lamp_constant",
     "of_length",
     "other_lengths",
+    "side_by_side",
     "uvi_at",
 ]
 
@@ -178,6 +179,12 @@ def of_length(lamp: Lamp, length: TubeLength) -> Lamp:
     known = replace(lamp, lit_length_m=length.lit_m, length_known=length.known, may_be=())
     others = tuple(replace(known, lit_length_m=other) for other in length.others_m)
     return replace(known, may_be=others)
+
+
+def side_by_side(lamp: Lamp, count: int, gap_m: float) -> Lamp:
+    """Return a lamp as one of ``count`` equal ones, ``gap_m`` [m] from middle to middle."""
+    others = tuple(replace(other, count=count, gap_m=gap_m) for other in lamp.may_be)
+    return replace(lamp, count=count, gap_m=gap_m, may_be=others)
 
 
 def as_long_as(lamp: Lamp, other: Lamp) -> Lamp:

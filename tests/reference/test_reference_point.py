@@ -47,7 +47,8 @@ def test_the_fit_is_scipy_s_least_squares() -> None:
             uvis: np.ndarray = uvis,
             w: np.ndarray = weights,
         ) -> np.ndarray:
-            return np.sqrt(w) * (np.log(uvis) - at[0] + 2.0 * np.log(away + at[1]))
+            left: np.ndarray = np.log(uvis) - at[0] + 2.0 * np.log(away + at[1])
+            return np.asarray(left * np.sqrt(w))
 
         other = least_squares(
             rest, [np.log(strength), depth], bounds=([-10.0, 0.0], [10.0, 0.30]), xtol=1e-14

@@ -49,6 +49,7 @@ def _of_tube(asked: Asked, name: str) -> _Options:
     yield from _screen(told) if told.screen or told.pane else [("screen", _some_screen(asked))]
     yield from _tube_length(told)
     yield from _typed(told, "age", FactName.AGE)
+    yield from _many(told)
     if name == "uvi":
         heard = dict(_typed(told, "distance", *_DISTANCES))
         if distance := heard.get("distance") or asked.so_close:
@@ -63,6 +64,12 @@ def _tube_text(told: Told) -> str:
     return f"T5 HO {said}" if of_kind and not told.tube.value.is_told else said
 
 
+def _many(told: Told) -> _Options:
+    if told.tubes > 1:
+        yield "tubes", str(told.tubes)
+        yield from _typed(told, "gap", FactName.GAP)
+
+
 def _some_screen(asked: Asked) -> str:
     return "mesh" if asked.under_mesh else NOT_SURE
 
@@ -73,6 +80,7 @@ def _of_place(asked: Asked, _name: str) -> _Options:
     yield from _screen(told)
     yield from _along(told)
     yield from _typed(told, "length", FactName.TUBE_LENGTH)
+    yield from _many(told)
 
 
 def _tube_length(told: Told) -> _Options:
@@ -100,6 +108,7 @@ def _of_meter(asked: Asked, _name: str) -> _Options:
     yield from _screen(asked.told)
     yield from _typed(asked.told, "length", FactName.TUBE_LENGTH)
     yield from _kind(asked.told)
+    yield from _many(asked.told)
 
 
 def _kind(told: Told) -> _Options:
@@ -161,6 +170,7 @@ def _of_plan(asked: Asked, _name: str) -> _Options:
     if told.reflector:
         yield "reflector", told.reflector.value.value
     yield from _typed(told, "length", FactName.TUBE_LENGTH)
+    yield from _many(told)
 
 
 def _of_air(asked: Asked, _name: str) -> _Options:
