@@ -10,6 +10,7 @@ from bot.answers.plan_refusal import plan_refused
 from bot.answers.plan_rows import plan_rows
 from bot.answers.plan_shopping import shopping_list
 from bot.answers.plan_steps import plan_steps
+from bot.answers.together import COUNTED
 from bot.answers.uv_parts import UV_CAUTIONS, lamp_name
 from bot.answers.watts import SHAPE_WORDS
 from bot.language.quantities import Units
@@ -88,7 +89,8 @@ def _answer(found: Setup, what: Asked, units: Units) -> str:
 
 
 def _a(lamp: str) -> str:
-    return lamp if lamp.startswith(("your", "the")) else f"a {lamp}"
+    counted = ("your", "the", *COUNTED.values())
+    return lamp if lamp.startswith(counted) else f"a {lamp}"
 
 
 def _heat(found: Setup, what: Asked) -> str:

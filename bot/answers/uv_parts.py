@@ -30,7 +30,6 @@ from calc.uv.tube import STANDARD_T5_HO
 
 __all__ = [
     "STANDINGS",
-    "TAKEN_AS_T5_HO",
     "UV_CAUTIONS",
     "Wish",
     "doubt_row",
@@ -57,7 +56,7 @@ UV_CAUTIONS = (
 )
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
-TAKEN_AS_T5_HO = "taken as a T5 HO tube, as no kind was told"
+_TAKEN_AS_T5_HO = "taken as a T5 HO tube, as no kind was told"
 _WORDS = {
     Cause.LAMP: "lamps of one class differ",
     Cause.LABEL: "this strength lies outside the classes the model was fitted to",
@@ -192,7 +191,7 @@ def lamp_row(
     """Return how the tube was taken; ``kind`` is what it was told to be, if it was."""
     told = [lamp_name(lamp)]
     if lamp.own is None and not (kind or (isinstance(tube, TubeStrength) and tube.is_told)):
-        told.append(TAKEN_AS_T5_HO)
+        told.append(_TAKEN_AS_T5_HO)
     kept = isinstance(tube, OwnTube)
     if lamp.own is not None:
         whose = "the" if kept else "your"
