@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
-from bot.answers.readings import read_lamp
+from bot.answers.readings import LampRead, enough_read, read_lamp
 from bot.answers.together import all_together
 from bot.answers.tube_length import (
     check_fits,
@@ -57,15 +57,14 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
         return none
     wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(query.screen)
-    units = context.units
+    units, there_m = context.units, query.distance.low
     check_fits(query.length, query.enclosure, units)
     choice = length_choice(query.enclosure)
     long = _length(query, choice)
     lamp = all_together(of_length(Lamp(12.0, Fixture.POLISHED), long), query)
-    many = (lamp.count, lamp.gap_m)
-    rows = suits(query.distance.low, screen, wish.low, wish.high, long, *many)
-    read = read_lamp(lamp, query.readings, screen, query.lamp or UvLamp.T5_HO, is_named=False)
-    own = _Own.of(read.lamp, query.distance.low, screen) if query.readings else None
+    rows = suits(there_m, screen, wish.low, wish.high, long, lamp.count, lamp.gap_m)
+    read = _read(query, lamp, screen)
+    own = _Own.of(read.lamp, there_m, screen) if read.fit else None
     too_close = query.distance.low < COMFORTABLE_MINIMUM_M
     none_fits = no_tube_fits(query.enclosure) and query.length is None
     picks = () if too_close else _picks(rows, wish)
@@ -96,10 +95,15 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *_more_sources(query))),
-        picture=Picture.later(
-            tube_picture, rows, picks, query.distance.low, screen, lamp, wish, units
-        ),
+        picture=Picture.later(tube_picture, rows, picks, there_m, screen, lamp, wish, units),
     )
+
+
+def _read(query: TubeQuery, lamp: Lamp, screen: Screen) -> LampRead:
+    """Return the asker's own lamp, where the readings are enough for its kind."""
+    kind = query.lamp or UvLamp.T5_HO
+    readings = query.readings if enough_read(query.readings, kind) else None
+    return read_lamp(lamp, readings, screen, kind, is_named=False)
 
 
 @dataclass(frozen=True, slots=True)
