@@ -102,7 +102,7 @@ def test_two_tubes_in_a_question_get_their_own_distance(anyone: Preferences) -> 
 
 
 def test_two_tubes_in_a_set_up_are_not_judged_as_one(anyone: Preferences) -> None:
-    said = "uromastyx, two 12% t5 side by side, polished, 14 in, no mesh, basking 120, cool 85"
+    said = "bearded dragon, two 12% t5 side by side, polished, 14 in, no mesh, basking 100, cool 78"
     reply = ask(f"check {said}", anyone)
     assert reply.table is not None
     (uv,) = [row for row in reply.table.rows if row[0] == "UV"]
