@@ -19,6 +19,7 @@ __all__ = [
     "direct",
     "foreign_server",
     "in_server",
+    "in_thread",
 ]
 
 VIEW_CHANNEL, SEND_MESSAGES, EMBED_LINKS = 1 << 10, 1 << 11, 1 << 14
@@ -75,7 +76,10 @@ class Server:
 
 @dataclass(frozen=True)
 class Place:
-    """Where something is asked: context 0 server, 1 DM with the bot, 2 another DM."""
+    """Where something is asked: context 0 server, 1 DM with the bot, 2 another DM.
+
+    A place of a server that is not its channel is a thread of it.
+    """
 
     channel_id: int
     context: int
@@ -94,6 +98,11 @@ BURROW: Final = Server(5_000_000_000_000_002, "Der Bau", 6_000_000_000_000_002, 
 def in_server(server: Server = GARDEN) -> Place:
     """Return the server's channel."""
     return Place(server.channel_id, 0, server)
+
+
+def in_thread(server: Server = GARDEN) -> Place:
+    """Return a thread of the server's channel."""
+    return Place(server.channel_id + 500, 0, server)
 
 
 def direct(person: Person) -> Place:

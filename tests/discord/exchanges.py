@@ -4,6 +4,7 @@ from tests.discord.cast import USE_EXTERNAL_APPS
 from tests.discord.limits import Json, autocomplete_breaches
 from tests.discord.message_limits import modal_breaches
 from tests.discord.messages import EPHEMERAL, Files, edit, placeholder, store
+from tests.discord.payloads import asked_by
 from tests.discord.platform import ApiError, Exchange, Platform, Post, refuse_breaches
 
 __all__ = ["AUTOCOMPLETE", "COMMAND", "COMPONENT", "MODAL", "follow_up", "original", "respond"]
@@ -45,9 +46,13 @@ def _take(
     channel_id = exchange.place.channel_id
     if kind == MESSAGE:
         reader = _reader(exchange, data)
-        exchange.original = store(platform, channel_id, data, files, seen_by=reader)
+        exchange.original = store(
+            platform, channel_id, data, files, seen_by=reader, **_metadata(exchange)
+        )
     elif kind == LATER:
-        exchange.original = placeholder(platform, channel_id, _reader(exchange, data))
+        exchange.original = placeholder(
+            platform, channel_id, _reader(exchange, data), **_metadata(exchange)
+        )
     elif kind == UPDATE:
         assert exchange.source is not None, "an update needs the message it updates"
         exchange.original = edit(platform, exchange.source, data, files)
@@ -66,6 +71,10 @@ def _reader(exchange: Exchange, data: Json) -> int | None:
     barred = place.user_install and place.server and not person.rights & USE_EXTERNAL_APPS
     asked = bool((data.get("flags") or 0) & EPHEMERAL)
     return person.id if asked or barred else None
+
+
+def _metadata(exchange: Exchange) -> Json:
+    return {"interaction_metadata": asked_by(exchange.payload, exchange.person)}
 
 
 def _told(exchange: Exchange, kind: int, post: Post | None) -> Json:
@@ -102,7 +111,8 @@ def follow_up(platform: Platform, token: str, body: Json, files: Files) -> Post:
     if exchange.place.user_install and len(exchange.follow_ups) >= MOST_FOLLOW_UPS_OF_USER_APP:
         raise ApiError(400, 40094, "Maximum number of follow-up messages reached")
     reader = _reader(exchange, body)
-    post = store(platform, exchange.place.channel_id, body, files, seen_by=reader)
+    channel_id = exchange.place.channel_id
+    post = store(platform, channel_id, body, files, seen_by=reader, **_metadata(exchange))
     exchange.follow_ups.append(post)
     platform.changed()
     return post

@@ -6,7 +6,7 @@ from typing import Any
 from tests.discord.cast import PIN_MESSAGES, SEND_MESSAGES
 from tests.discord.limits import Json
 from tests.discord.message_limits import message_breaches
-from tests.discord.payloads import TIMESTAMP, bot_user, message
+from tests.discord.payloads import TIMESTAMP, bot_user, message, snowflake
 from tests.discord.platform import ApiError, Platform, Post, refuse_breaches
 
 __all__ = [
@@ -68,7 +68,7 @@ def store(
     payload = message(
         channel_id,
         bot_user(),
-        **{**chosen, "flags": flags, "attachments": _attachments(body, files), **parts},
+        **{**chosen, "flags": flags, "attachments": _attachments(platform, body, files), **parts},
     )
     post = Post(payload, seen_by, pings_of(body), dict(files))
     platform.posts[post.id] = post
@@ -76,10 +76,10 @@ def store(
     return post
 
 
-def placeholder(platform: Platform, channel_id: int, seen_by: int | None) -> Post:
+def placeholder(platform: Platform, channel_id: int, seen_by: int | None, **parts: Any) -> Post:
     """Keep the 'thinking' message of a deferred answer."""
     flags = LOADING | (EPHEMERAL if seen_by is not None else 0)
-    payload = message(channel_id, bot_user(), flags=flags)
+    payload = message(channel_id, bot_user(), flags=flags, **parts)
     post = Post(payload, seen_by, frozenset(), loading=True)
     platform.posts[post.id] = post
     platform.changed()
@@ -100,7 +100,7 @@ def edit(platform: Platform, post: Post, body: Json, files: Files) -> Post:
     if "attachments" in body:
         kept = {str(a["id"]) for a in body["attachments"]}
         old = [a for a in post.payload["attachments"] if a["id"] in kept]
-        post.payload["attachments"] = old + _attachments(body, files)
+        post.payload["attachments"] = old + _attachments(platform, body, files)
     post.files.update(files)
     post.payload["edited_timestamp"] = TIMESTAMP
     post.payload["flags"] &= ~LOADING
@@ -111,12 +111,14 @@ def edit(platform: Platform, post: Post, body: Json, files: Files) -> Post:
     return post
 
 
-def _attachments(body: Json, files: Files) -> list[Json]:
+def _attachments(platform: Platform, body: Json, files: Files) -> list[Json]:
     told = {int(a["id"]): a for a in body.get("attachments") or [] if int(a["id"]) < 10}
     rows = []
     for index, (name, content) in enumerate(files.items()):
         row = {"id": str(7_000 + index), "filename": name, "size": len(content)}
-        address = f"https://cdn.invalid/{name}"
+        key = f"{snowflake()}/{name}"
+        platform.files[key] = content
+        address = f"{platform.files_at}/{key}"
         row |= {"url": address, "proxy_url": address, "content_type": "image/png"}
         description = told.get(index, {}).get("description")
         rows.append(row | ({"description": description} if description else {}))

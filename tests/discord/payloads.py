@@ -11,6 +11,7 @@ __all__ = [
     "APPLICATION_ID",
     "BOT_ID",
     "application",
+    "asked_by",
     "bot_user",
     "channel",
     "guild",
@@ -117,6 +118,8 @@ def member(person: Person) -> Json:
 
 def channel(place: Place) -> Json:
     """Return the channel object that comes with an interaction."""
+    if place.server is not None and place.channel_id != place.server.channel_id:
+        return _thread(place.channel_id, place.server)
     if place.server is not None:
         return _text_channel(place.server)
     kind = 1 if place.context == 1 else 3
@@ -137,6 +140,34 @@ def _text_channel(server: Server) -> Json:
         "flags": 0,
         "rate_limit_per_user": 0,
         "last_message_id": None,
+    }
+
+
+def _thread(number: int, server: Server) -> Json:
+    archive = {"archived": False, "auto_archive_duration": 1440, "locked": False}
+    return {
+        "id": str(number),
+        "type": 11,
+        "guild_id": str(server.id),
+        "parent_id": str(server.channel_id),
+        "owner_id": BOT_ID,
+        "name": "a lamp of mine",
+        "last_message_id": None,
+        "message_count": 1,
+        "member_count": 1,
+        "rate_limit_per_user": 0,
+        "flags": 0,
+        "thread_metadata": {**archive, "archive_timestamp": TIMESTAMP},
+    }
+
+
+def asked_by(interaction: Json, person: Person) -> Json:
+    """Return what a message tells of the interaction that it answers."""
+    return {
+        "id": interaction["id"],
+        "type": interaction["type"],
+        "user": user(person),
+        "authorizing_integration_owners": interaction["authorizing_integration_owners"],
     }
 
 

@@ -119,6 +119,9 @@ class Platform:
         # How many connections the bot is told to make.
         self.shards_wanted = 1
         self.posts: dict[int, Post] = {}
+        # What is attached to messages, and where it can be had.
+        self.files: dict[str, bytes] = {}
+        self.files_at = "https://files.invalid"
         self.commands: dict[int | None, list[Json]] = {None: []}
         self.syncs: list[int | None] = []
         self.exchanges: dict[str, Exchange] = {}
@@ -139,7 +142,7 @@ class Platform:
 
     def forget(self) -> None:
         """Forget what was said and asked so far, as a long run must."""
-        for known in (self.posts, self.exchanges, self.pins, self.people, self.seen):
+        for known in (self.posts, self.exchanges, self.pins, self.people, self.seen, self.files):
             known.clear()
 
     def changed(self) -> None:

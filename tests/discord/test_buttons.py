@@ -11,7 +11,7 @@ from bot.fronts.discord.question import Question
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from tests.discord.answers import Answer, post_buttons, post_text
-from tests.discord.cast import FERN, MOSS, direct, in_server
+from tests.discord.cast import FERN, MOSS, PEBBLE, direct, in_server
 from tests.discord.conftest import Maker
 from tests.discord.world import World
 
@@ -73,7 +73,7 @@ async def test_swapping_somebody_elses_public_answer_leaves_it_as_it_is(
     async with world.running(bot()):
         shared = await world.slash("distance", {**TUBE, "for": MOSS})
         before = shared.text
-        swapped = await world.press(shared, "Centimetres first", user=MOSS)
+        swapped = await world.press(shared, "Centimetres first", user=PEBBLE)
     assert shared.text == before
     assert swapped.post is not shared.post
     assert swapped.ephemeral

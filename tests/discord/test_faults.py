@@ -105,17 +105,6 @@ async def test_an_error_at_a_follow_up_that_stays_is_told_to_the_one_who_pressed
     assert "failure" in caplog.text
 
 
-async def test_a_shared_answer_whose_receipt_was_lost_may_come_twice_but_never_not_at_all(
-    world: World, bot: Maker
-) -> None:
-    async with world.running(bot()):
-        answer = await world.slash("distance", TUBE)
-        world.platform.faults.append(Fault("/webhooks/", "lose"))
-        pressed = await world.press(answer, SHARE)
-        await world.platform.until(lambda: len(pressed.further) == 2, "the second try")
-    assert len({post_text(post) for post in pressed.further}) == 1
-
-
 async def test_a_token_that_ran_out_costs_a_log_line_and_nothing_else(
     world: World, tmp_path: Path, caplog: pytest.LogCaptureFixture
 ) -> None:

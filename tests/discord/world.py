@@ -41,6 +41,7 @@ class World:
         root = web.Application()
         root.router.add_get("/gateway/", self.gateway.handle)
         root.router.add_get("/uploads/{name}", self._uploaded)
+        root.router.add_get("/files/{key:.+}", self._attached)
         root.add_subapp(BASE, app)
         self._runner = web.AppRunner(root, shutdown_timeout=1.0)
         await self._runner.setup()
@@ -48,6 +49,7 @@ class World:
         await site.start()
         port = self._runner.addresses[0][1]
         self.url = f"http://127.0.0.1:{port}{BASE}"
+        self.platform.files_at = f"http://127.0.0.1:{port}/files"
         self.gateway.url = f"ws://127.0.0.1:{port}/gateway/"
 
     async def close(self) -> None:
@@ -153,11 +155,13 @@ class World:
         """Press a button of a message and wait for what happens."""
         post = source if isinstance(source, Post) else source.post
         place = where or (source.exchange.place if isinstance(source, Answer) else None)
-        assert post.seen_by in (None, user.id), "nobody else sees an ephemeral message"
-        button = post_buttons(post)[label]
-        assert not button.get("disabled"), "a disabled button cannot be pressed"
-        data = {"custom_id": button["custom_id"], "component_type": 2}
+        data = _pressed(post, label, user)
         return await self._ask(COMPONENT, data, user, place, locale, source=post)
+
+    async def begin_press(self, source: Answer, label: str, *, user: Person = FERN) -> Exchange:
+        """Press a button without waiting for what happens."""
+        data, place = _pressed(source.post, label, user), source.exchange.place
+        return await self._send(COMPONENT, data, user, place, "en-GB", source.post)
 
     async def pick(
         self, source: Answer, value: str, *, user: Person = FERN, locale: str = "en-GB"
@@ -208,6 +212,9 @@ class World:
     async def _uploaded(self, request: web.Request) -> web.Response:
         return web.Response(body=self._uploads[request.match_info["name"]])
 
+    async def _attached(self, request: web.Request) -> web.Response:
+        return web.Response(body=self.platform.files[request.match_info["key"]])
+
     def posted(self, channel_id: int) -> list[Post]:
         """Return the messages of a channel that are still there, oldest first."""
         posts = (p for p in self.platform.posts.values() if not (p.deleted or p.ephemeral))
@@ -253,3 +260,10 @@ class World:
         guild_id = place.server.id if place.server is not None and joined else None
         await self.gateway.dispatch("INTERACTION_CREATE", payload, guild_id)
         return exchange
+
+
+def _pressed(post: Post, label: str, user: Person) -> Json:
+    assert post.seen_by in (None, user.id), "nobody else sees an ephemeral message"
+    button = post_buttons(post)[label]
+    assert not button.get("disabled"), "a disabled button cannot be pressed"
+    return {"custom_id": button["custom_id"], "component_type": 2}

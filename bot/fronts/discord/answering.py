@@ -36,12 +36,13 @@ class Way:
     """How an answer will be seen.
 
     ``public``: by everybody, if it is one. ``alone``: nobody else is there. ``pictures``: there
-    is somebody to draw them.
+    is somebody to draw them. ``shareable``: the asker may show it to everybody.
     """
 
     public: bool
     alone: bool
     pictures: bool
+    shareable: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +117,7 @@ def laid_out(reply: Reply, question: Question, way: Way, about: Target | None = 
     view = view_for(
         reply,
         meant,
-        private=not (public or way.alone),
+        private=way.shareable and not (public or way.alone),
         own=not public,
         swap_to=_swap(reply),
         about=about,

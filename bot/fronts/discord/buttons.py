@@ -12,13 +12,7 @@ from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.reminders import DoneButton, SnoozeButton
-from bot.fronts.discord.sending import (
-    ASK_AGAIN,
-    Message,
-    guarded,
-    is_own,
-    send,
-)
+from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, send
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
 from bot.language.quantities import Units
 from bot.reply import PageLink, Reply
@@ -58,7 +52,7 @@ class SwapButton(
         return cls(Units(match["units"]), match[0])
 
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
-        """Answer again, in place where the message is the presser's own."""
+        """Answer again, in place where the presser may change the message."""
         async with guarded(interaction, "swapping the unit"):
             packed = self.custom_id.split(":", 2)[2]
             question = Question.unpacked(packed, interaction.message)
@@ -66,9 +60,7 @@ class SwapButton(
                 await send(interaction, Message(ASK_AGAIN), private=True)
                 return
             client: Noonstone = interaction.client
-            await client.answer(
-                interaction, question, first=self.units, in_place=is_own(interaction)
-            )
+            await client.answer(interaction, question, first=self.units, in_place=True)
 
 
 BUTTONS: Final = (
@@ -97,7 +89,7 @@ def view_for(
 ) -> discord.ui.View:
     """Return the buttons of a reply.
 
-    ``private``: only the asker sees it, in a place where others are, so it can be shared.
+    ``private``: only the asker sees it, in a place where others are, and it may be shared.
     ``own``: nobody else presses its buttons. ``swap_to``: the unit that could stand first.
     ``about``: the message the question was taken from, whose writer can be answered.
     ``pictures``: there is somebody to draw them.

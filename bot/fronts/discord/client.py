@@ -22,12 +22,14 @@ from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.limits import Limits
 from bot.fronts.discord.memory import Memory
+from bot.fronts.discord.public import STAYS_PRIVATE, Pings, may_change
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
     Message,
     edit_in_place,
     guarded,
     in_direct_messages,
+    is_own,
     note_failure,
     send,
 )
@@ -38,6 +40,7 @@ from bot.fronts.discord.upkeep import Upkeep
 from bot.fronts.studio import Studio
 from bot.kept.group import Shown
 from bot.language.quantities import Units
+from bot.operating.allowance import Allowance
 from bot.operating.metrics import Metrics
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
@@ -83,6 +86,9 @@ class Noonstone(discord.AutoShardedClient):
         self.limits = limits
         self.metrics = Metrics()
         self.in_flight = InFlight()
+        self.pings = Pings()
+        # Whose answers were shared just now.
+        self.shares = Allowance(1)
         self.memory = Memory(store) if store is not None else None
         share = len(shards.ids) / shards.count if shards else 1.0
         self._upkeep = Upkeep(self, self.memory, share) if self.memory is not None else None
@@ -202,8 +208,12 @@ class Noonstone(discord.AutoShardedClient):
         base = self.preferences(first)
         return base if self.memory is None else await self.memory.preferences(interaction, base)
 
-    async def _is_public(self, interaction: discord.Interaction["Noonstone"]) -> bool:
-        return self.memory is not None and await self.memory.shown(interaction) is Shown.PUBLIC
+    async def _shown(self, interaction: discord.Interaction["Noonstone"]) -> Shown | None:
+        return None if self.memory is None else await self.memory.shown(interaction)
+
+    async def may_share(self, interaction: discord.Interaction["Noonstone"]) -> bool:
+        """Say whether an asker may show an answer to everybody here."""
+        return await self._shown(interaction) is not Shown.PRIVATE
 
     async def answer(
         self,
@@ -218,16 +228,24 @@ class Noonstone(discord.AutoShardedClient):
         """Answer a question: to the asker alone in a server, or to an addressee in public.
 
         ``first`` is the unit shown first whatever was typed; ``in_place`` changes the message
-        whose button was pressed instead of sending another; ``about`` is the message that the
-        question was taken from.
+        whose button was pressed instead of sending another, where the presser may change it;
+        ``about`` is the message that the question was taken from.
         """
         async with guarded(interaction, f"answering {question.command}"):
-            about = about or (target_of(interaction.message) if in_place else None)
-            alone = in_direct_messages(interaction)
+            shown, pressed = await self._shown(interaction), interaction.message
+            in_place = in_place and pressed is not None and may_change(interaction, shown)
+            about = about or (target_of(pressed) if in_place else None)
             preferences = await self.preferences_of(interaction, first)
-            # What is asked about somebody's message stays with the one who asks.
-            public = addressee is not None or (about is None and await self._is_public(interaction))
-            way = Way(public, alone, self.studio is not None)
+            if pressed is not None:
+                # Who presses a button posts nothing new: the others did not ask for it.
+                public = in_place and not is_own(interaction)
+            elif addressee is not None:
+                public = shown is not Shown.PRIVATE
+            else:
+                # What is asked about somebody's message stays with the one who asks.
+                public = about is None and shown is Shown.PUBLIC
+            alone = in_direct_messages(interaction)
+            way = Way(public, alone, self.studio is not None, shown is not Shown.PRIVATE)
             with self.noted(question.command) as note:
                 finished = await self._answers.finished(question, preferences, way, about)
                 note(finished.status)
@@ -235,12 +253,27 @@ class Noonstone(discord.AutoShardedClient):
                     meant = finished.meant
                     self.memory.count(interaction, meant.command, meant.given, again=in_place)
                 message = finished.message
-                if finished.public and addressee is not None:
-                    message = _addressed(message, addressee, interaction.user)
-                if in_place:
+                if addressee is not None and finished.status == "ok":
+                    message = self._addressed(message, interaction, addressee.id, finished.public)
+                elif in_place and public and pressed is not None:
+                    message = replace(message, content=pressed.content)
+                if in_place and finished.public is public:
                     await edit_in_place(interaction, message)
                 else:
                     await send(interaction, message, private=not (finished.public or alone))
+
+    def _addressed(
+        self,
+        message: Message,
+        interaction: discord.Interaction["Noonstone"],
+        member: int,
+        public: bool,
+    ) -> Message:
+        """Return the message for a member, who alone is pinged, or say that it is not shown."""
+        if not public:
+            return replace(message, content=STAYS_PRIVATE)
+        words = f"<@{member}>, {interaction.user.mention} asked this for you:"
+        return replace(message, content=words, pings=self.pings.of(interaction.user.id, member))
 
     @contextmanager
     def noted(self, command: str) -> Iterator[Callable[[str], None]]:
@@ -257,19 +290,6 @@ class Noonstone(discord.AutoShardedClient):
         finally:
             self.metrics.questions.labels(command, outcome).inc()
             _log.info("%s: %s in %.1f ms", command, outcome, taken_s * 1000)
-
-
-def _addressed(
-    message: Message,
-    addressee: discord.Member | discord.User,
-    asker: discord.Member | discord.User,
-) -> Message:
-    """Return the message for a member, who is the only one it pings."""
-    words = f"{addressee.mention}, {asker.mention} asked this for you:"
-    pings = discord.AllowedMentions(
-        everyone=False, users=[addressee], roles=False, replied_user=False
-    )
-    return replace(message, content=words, pings=pings)
 
 
 def _warm_up() -> None:

@@ -12,7 +12,7 @@ from pydantic import ValidationError
 from bot.commands import command_named
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, is_own, note_arrival, send
+from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, note_arrival, send
 from bot.queries.options import QueryOption
 
 if TYPE_CHECKING:
@@ -143,7 +143,7 @@ async def take_form(interaction: discord.Interaction[Any]) -> None:
         given = {name: value for name, value in given.items() if value}
         changed = Question(question.command, given)
         client: Noonstone = interaction.client
-        await client.answer(interaction, changed, in_place=is_own(interaction))
+        await client.answer(interaction, changed, in_place=True)
 
 
 def _filled_in(data: Any) -> dict[str, str]:

@@ -8,7 +8,7 @@ import discord
 from bot import guide
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import guarded, is_own
+from bot.fronts.discord.sending import guarded
 from bot.reply import Reply
 
 if TYPE_CHECKING:
@@ -89,7 +89,6 @@ class PageSelect(Limited, discord.ui.DynamicItem[discord.ui.Select[Any]], templa
 async def _show(interaction: discord.Interaction[Any], slug: str, *, in_place: bool) -> None:
     async with guarded(interaction, "opening a guide page"):
         question = Question("guide", {"page": slug})
-        in_place = in_place and is_own(interaction)
         client: Noonstone = interaction.client
         await client.answer(interaction, question, in_place=in_place)
 

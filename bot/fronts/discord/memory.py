@@ -108,10 +108,16 @@ class Memory:
         return merged(base, keeper, group.settings, group.own)
 
     async def shown(self, interaction: _Interaction) -> Shown | None:
-        """Return who sees the answers of this channel, where the group has said so."""
+        """Return who sees the answers here, where the group has said so.
+
+        A thread has what its channel has, unless something was said in the thread itself.
+        """
         _, group = await self._known(interaction)
         channel = interaction.channel_id
-        return group.channels.get(channel) if group and channel is not None else None
+        if group is None or channel is None:
+            return None
+        parent: int | None = getattr(interaction.channel, "parent_id", None)
+        return group.channels.get(channel) or group.channels.get(parent or channel)
 
     async def offers(self, interaction: _Interaction, kind: str) -> Mapping[str, tuple[str, ...]]:
         """Return what of the asker's and the group's own can complete an option of a kind."""

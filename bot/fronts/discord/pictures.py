@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any, Self
 import discord
 
 from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.public import STAYS_PRIVATE, post_once
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import (
     ASK_AGAIN,
@@ -67,13 +68,21 @@ class PictureButton(
                 return
             alone = in_direct_messages(interaction)
             shared = self.how == "share"
+            may_share = await interaction.client.may_share(interaction)
+            if shared and not may_share:
+                await send(interaction, Message(STAYS_PRIVATE), private=True)
+                return
             if shared:
                 await edit_in_place(interaction, Message(_content(interaction)))
             else:
                 await think(interaction, private=not alone)
-            picture = await _drawn(interaction, question, self.units, share=not (shared or alone))
-            public = alone or (shared and picture.attached)
-            await send(interaction, picture, private=not public)
+            share = may_share and not (shared or alone)
+            picture = await _drawn(interaction, question, self.units, share=share)
+            if shared and picture.attached and interaction.message is not None:
+                if not interaction.client.shares.take(interaction.message.id):
+                    await post_once(interaction, picture)
+            else:
+                await send(interaction, picture, private=not alone)
 
 
 def _content(interaction: discord.Interaction[Any]) -> str:

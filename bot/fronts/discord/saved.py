@@ -17,6 +17,7 @@ from bot.fronts.discord.rights import is_moderator
 from bot.fronts.discord.sending import (
     Attached,
     Message,
+    answered_as,
     guarded,
     in_direct_messages,
     send,
@@ -145,10 +146,11 @@ async def _message(interaction: _Interaction, command: Command, reply: Reply) ->
         attached.append(Attached(reply.document.name, content, reply.title))
     if reply.picture is not None:
         attached += await _picture(interaction, reply)
+    may_share = command.name in _SHAREABLE and await interaction.client.may_share(interaction)
     view = view_for(
         reply,
         Question(command.name, {}),
-        private=private and command.name in _SHAREABLE,
+        private=private and may_share,
         own=False,
         swap_to=None,
     )
@@ -160,7 +162,7 @@ async def _picture(interaction: _Interaction, reply: Reply) -> list[Attached]:
     studio, picture = interaction.client.studio, reply.picture
     if studio is None or picture is None or picture.drawing is None:
         return []
-    if not interaction.response.is_done():
+    if answered_as(interaction) is None:
         await think(interaction, private=not in_direct_messages(interaction))
     png = await studio.png(picture.drawing)
     if not isinstance(png, bytes):

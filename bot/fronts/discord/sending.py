@@ -20,6 +20,7 @@ __all__ = [
     "ASK_AGAIN",
     "Attached",
     "Message",
+    "answered_as",
     "edit_in_place",
     "guarded",
     "in_direct_messages",
@@ -27,6 +28,7 @@ __all__ = [
     "note_arrival",
     "note_failure",
     "send",
+    "sent",
     "think",
 ]
 
@@ -39,8 +41,10 @@ _ALREADY_ACKNOWLEDGED: Final = 40060
 # An unknown webhook, message or interaction, or a token past its fifteen minutes.
 _TOO_LATE: Final = frozenset({_UNKNOWN_INTERACTION, 10008, 10015, 50027})
 _ARRIVED: Final = "arrived"
+_ANSWERED: Final = "answered"
 
 _Any = discord.Interaction[Any]
+_Kind = discord.InteractionResponseType
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,22 +85,27 @@ def is_own(interaction: _Any) -> bool:
 
 async def send(interaction: _Any, message: Message, *, private: bool) -> None:
     """Answer with a new message, or fill in the one that was promised by ``think``."""
-    response = interaction.response
-    if response.type is discord.InteractionResponseType.deferred_channel_message:
+    if answered_as(interaction) is _Kind.deferred_channel_message:
         await _arrive(interaction, lambda: _filled_in(interaction, message))
         return
-    view = _silenced(message.view)
-    how = interaction.followup.send if response.is_done() else response.send_message
     await _arrive(
         interaction,
-        lambda: how(
-            content=message.content or discord.utils.MISSING,
-            embeds=list(message.embeds),
-            files=[attached.file() for attached in message.attached],
-            view=view,
-            ephemeral=private,
-            allowed_mentions=message.pings,
-        ),
+        lambda: sent(interaction, message, private=private),
+        _Kind.channel_message,
+    )
+
+
+async def sent(interaction: _Any, message: Message, *, private: bool) -> None:
+    """Send a new message, and once only: who loses the connection does not know what arrived."""
+    first = answered_as(interaction) is None
+    how = interaction.response.send_message if first else interaction.followup.send
+    await how(
+        content=message.content or discord.utils.MISSING,
+        embeds=list(message.embeds),
+        files=[attached.file() for attached in message.attached],
+        view=_silenced(message.view),
+        ephemeral=private,
+        allowed_mentions=message.pings,
     )
 
 
@@ -122,6 +131,7 @@ async def edit_in_place(interaction: _Any, message: Message) -> None:
             view=view if view is not discord.utils.MISSING else None,
             allowed_mentions=message.pings,
         ),
+        _Kind.message_update,
     )
 
 
@@ -135,7 +145,11 @@ def _silenced(view: discord.ui.View | None) -> Any:
 
 async def think(interaction: _Any, *, private: bool) -> None:
     """Tell the asker that an answer is coming; what is sent next takes its place."""
-    await _arrive(interaction, lambda: interaction.response.defer(ephemeral=private, thinking=True))
+    await _arrive(
+        interaction,
+        lambda: interaction.response.defer(ephemeral=private, thinking=True),
+        _Kind.deferred_channel_message,
+    )
 
 
 def note_arrival(interaction: _Any) -> None:
@@ -143,8 +157,18 @@ def note_arrival(interaction: _Any) -> None:
     interaction.extras[_ARRIVED] = time.perf_counter()
 
 
-async def _arrive(interaction: _Any, request: Callable[[], Awaitable[Any]]) -> None:
-    """Make a request, once more after a lost connection; it may have arrived the first time."""
+def answered_as(interaction: _Any) -> discord.InteractionResponseType | None:
+    """Return how the interaction was answered, also where Discord's word for it was lost."""
+    return interaction.response.type or interaction.extras.get(_ANSWERED)
+
+
+async def _arrive(
+    interaction: _Any, request: Callable[[], Awaitable[Any]], kind: _Kind | None = None
+) -> None:
+    """Make a request, once more after a lost connection; it may have arrived the first time.
+
+    ``kind`` is how it answers the interaction, if it is the first to do so.
+    """
     try:
         await request()
     except aiohttp.ClientConnectionError:
@@ -154,6 +178,7 @@ async def _arrive(interaction: _Any, request: Callable[[], Awaitable[Any]]) -> N
         except discord.HTTPException as error:
             if error.code != _ALREADY_ACKNOWLEDGED:
                 raise
+            interaction.extras[_ANSWERED] = kind
     arrived = interaction.extras.pop(_ARRIVED, None)
     if arrived is not None:
         interaction.client.metrics.acknowledged.observe(time.perf_counter() - arrived)

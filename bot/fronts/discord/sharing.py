@@ -2,13 +2,17 @@
 
 import re
 from dataclasses import dataclass
-from typing import Any, Self
+from typing import TYPE_CHECKING, Any, Self
 
 import discord
 
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.public import STAYS_PRIVATE, attached_to, post_once
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
 
 __all__ = ["ReplyButton", "ShareButton", "Target", "target_of"]
 
@@ -40,8 +44,7 @@ class ShareButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Post the answer, once."""
         async with guarded(interaction, "sharing an answer"):
-            words = f"{interaction.user.mention} asked:"
-            await _post(interaction, words, discord.AllowedMentions.none())
+            await _post(interaction, f"{interaction.user.mention} asked:")
 
 
 class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_REPLY):
@@ -70,14 +73,11 @@ class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Post the answer, once, with a link to the message."""
         async with guarded(interaction, "replying in the channel"):
-            writer = discord.Object(self.about.author_id)
             place = interaction.guild_id or "@me"
             link = f"https://discord.com/channels/{place}/{interaction.channel_id}/{self.about.message_id}"
-            words = f"<@{writer.id}>, {interaction.user.mention} asked me about {link}:"
-            pings = discord.AllowedMentions(
-                everyone=False, users=[writer], roles=False, replied_user=False
-            )
-            await _post(interaction, words, pings)
+            writer = self.about.author_id
+            words = f"<@{writer}>, {interaction.user.mention} asked me about {link}:"
+            await _post(interaction, words, writer)
 
 
 def target_of(message: discord.Message | None) -> Target | None:
@@ -96,15 +96,25 @@ def _target(match: re.Match[str]) -> Target:
 
 
 async def _post(
-    interaction: discord.Interaction[Any], words: str, pings: discord.AllowedMentions
+    interaction: discord.Interaction["Noonstone"], words: str, writer: int | None = None
 ) -> None:
     """Take the button away, so that it is pressed once, then post what the presser sees."""
-    seen = interaction.message
+    client, seen = interaction.client, interaction.message
     assert seen is not None
+    if not await client.may_share(interaction):
+        await send(interaction, Message(STAYS_PRIVATE), private=True)
+        return
     kept = _without(seen, ShareButton, ReplyButton)
-    await edit_in_place(interaction, Message(embeds=seen.embeds, view=kept))
+    await edit_in_place(interaction, Message(seen.content, seen.embeds, view=kept))
+    if client.shares.take(seen.id):
+        # Pressed twice before the button was gone.
+        return
     public = _without(seen, ShareButton, ReplyButton, EditButton)
-    await send(interaction, Message(words, seen.embeds, view=public, pings=pings), private=False)
+    pings = discord.AllowedMentions.none()
+    if writer is not None:
+        pings = client.pings.of(interaction.user.id, writer)
+    attached = await attached_to(seen)
+    await post_once(interaction, Message(words, seen.embeds, attached, public, pings))
 
 
 def _without(
