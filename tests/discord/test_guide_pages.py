@@ -6,7 +6,7 @@ from bot import guide
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
 from tests.discord.answers import post_buttons
-from tests.discord.cast import FERN, MOSS, direct
+from tests.discord.cast import FERN, MOSS, PEBBLE, direct
 from tests.discord.conftest import Maker
 from tests.discord.world import World
 
@@ -65,7 +65,7 @@ async def test_the_list_of_pages_opens_any_of_them(world: World, bot: Maker) -> 
 async def test_turning_somebody_elses_page_opens_an_own_one(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         page = await world.slash("guide", {"page": PAGES[0].slug, "for": MOSS})
-        turned = await world.press(page, f"Next: {PAGES[1].title}", user=MOSS)
+        turned = await world.press(page, f"Next: {PAGES[1].title}", user=PEBBLE)
     assert title(page.post) == PAGES[0].title
     assert title(turned.post) == PAGES[1].title
     assert turned.ephemeral
