@@ -131,8 +131,10 @@ def _in_order(alarms: Sequence[Alarm]) -> list[_Told]:
 def _placed(alarm: Alarm, keys: set[str]) -> _Told:
     row = hazard(alarm.key)
     causes = keys & row.made_of[0] if row.made_of else set()
-    # The act for the victim also stops its cause, and so it comes before the cause.
-    order = min((row.rank, *(hazard(key).rank - 0.5 for key in causes)))
+    # The act for the victim also stops its cause, and so it comes before every act it covers.
+    stopped = {key for key in keys if causes and hazard(key).kind is HazardKind.STOP}
+    covered = {key for key in stopped if hazard(key).act in row.covers | {row.act}}
+    order = min((row.rank, *(hazard(key).rank - 0.5 for key in causes | covered)))
     late = _SOONEST.index(_urgency(alarm)) > _SOONEST.index(row.urgency)
     return _Told(row, alarm, order + _LATER_BY * late)
 
