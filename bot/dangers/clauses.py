@@ -8,7 +8,7 @@ from enum import Flag, auto
 from operator import attrgetter
 
 from bot.dangers.figures import figure_names
-from bot.dangers.thesaurus import Meaning, end_of, listed, meaning
+from bot.dangers.thesaurus import Meaning, end_of, listed, meaning, phrases_at
 from bot.dangers.watts import over_the_mark
 from bot.language.normal import normal
 
@@ -126,8 +126,7 @@ def _find(told: Told) -> None:
     """Note what stands where, and which words a phrase has taken."""
     words, hits = told.words, told.hits
     for place, word in enumerate(words):
-        following = words[place + 1].word if place + 1 < len(words) else ""
-        for entry in (*word.by_next.get(following, ()), *word.by_any):
+        for entry in phrases_at(words, place):
             end = end_of(entry, words, place)
             if end and told.sentence[end - 1] == told.sentence[place]:
                 hits.setdefault(entry.name, []).append(Hit(place, end))

@@ -11,7 +11,8 @@ from bot.dangers.thesaurus import listed
 
 __all__ = ["Found", "Pair", "found", "pairs", "urgencies"]
 
-_NEAR, _BESIDE, _CLOSE, _ACROSS = 12, 6, 3, 40
+_NEAR, _BESIDE, _CLOSE, _ACROSS = 12, 8, 3, 40
+_APART = 6
 # No phrase is longer; and what is said more often says nothing new.
 _LONGEST, _MOST_HITS = 10, 8
 _START = attrgetter("start")
@@ -118,7 +119,7 @@ def _reach(told: Told, where: str, first: Hit) -> tuple[int, int]:
     if where == "=":
         return clause.start, clause.stop
     if where == "-":
-        return min(clause.start, first.start - _BESIDE), max(clause.stop, first.end + _BESIDE + 1)
+        return min(clause.start, first.start - _APART), max(clause.stop, first.end + _APART + 1)
     if where == "<":
         return first.start - _BESIDE, first.start
     if where == "+":

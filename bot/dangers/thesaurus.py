@@ -1,7 +1,7 @@
 """The words for things, states and moods, and how the words of a text are looked up in them."""
 
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from importlib.resources import files
@@ -10,7 +10,7 @@ from typing import Any
 from bot.language.hearing.spelling import corrected
 from bot.language.hearing.word_lists import word_list
 
-__all__ = ["Entry", "Meaning", "end_of", "listed", "meaning"]
+__all__ = ["Entry", "Meaning", "end_of", "listed", "meaning", "phrases_at"]
 
 _FILES = ("things.toml", "bodies.toml", "states.toml", "beside.toml", "moods.toml")
 # Shorter words are too like each other to be taken for a slip.
@@ -34,11 +34,13 @@ class Entry:
 class Meaning:
     """A word as it was meant, what it is by itself, and the phrases that may begin with it.
 
-    ``by_next`` are the phrases by their second word, ``by_any`` those whose second is not fixed.
+    ``by_next`` are the phrases by their second word, ``by_any`` those whose second is not fixed;
+    ``keys`` is what this word is as the second one of another.
     """
 
     word: str
     names: frozenset[str]
+    keys: tuple[str, ...]
     by_next: Mapping[str, tuple[Entry, ...]]
     by_any: tuple[Entry, ...]
 
@@ -49,6 +51,7 @@ class _Lists:
     stems: Mapping[str, frozenset[str]]
     phrases: Mapping[str, tuple[Entry, ...]]
     stem_phrases: Mapping[str, tuple[Entry, ...]]
+    seconds: frozenset[str]
     known: frozenset[str]
 
 
@@ -72,11 +75,13 @@ def meaning(word: str) -> Meaning:
     by_any = []
     for entry in phrases:
         second = entry.rest[0]
-        if second == _GAP or second[0] == "<" or second[-1] in "+*":
+        if second == _GAP or second[-1] == "+":
             by_any.append(entry)
         else:
             by_next[second] = (*by_next.get(second, ()), entry)
-    return Meaning(meant, names, by_next, tuple(by_any))
+    keys = (meant, *(f"<{name}>" for name in names), *(f"{stem}*" for stem in _stems(meant)))
+    used = tuple(key for key in keys if key in lists.seconds)
+    return Meaning(meant, names, used, by_next, tuple(by_any))
 
 
 def _one_slip(word: str, known: frozenset[str]) -> str:
@@ -96,6 +101,15 @@ def fits(pattern: str, word: Meaning) -> bool:
     if pattern.endswith("+"):
         return word.word in _forms(pattern[:-1])
     return word.word == pattern
+
+
+def phrases_at(words: list[Meaning], place: int) -> Iterator[Entry]:
+    """Return the phrases that may stand at a place, by the word there and the one after it."""
+    word = words[place]
+    if word.by_next and place + 1 < len(words):
+        for key in words[place + 1].keys:
+            yield from word.by_next.get(key, ())
+    yield from word.by_any
 
 
 def end_of(entry: Entry, words: list[Meaning], start: int) -> int:
@@ -152,6 +166,12 @@ def _lists() -> _Lists:
         stems={stem: frozenset(names) for stem, names in stems.items()},
         phrases={word: tuple(entries) for word, entries in phrases.items()},
         stem_phrases={stem: tuple(entries) for stem, entries in stem_phrases.items()},
+        seconds=frozenset(
+            entry.rest[0]
+            for into in (phrases, stem_phrases)
+            for entries in into.values()
+            for entry in entries
+        ),
         known=frozenset(word for word in words if len(word) >= _SHORTEST_SLIP),
     )
 
