@@ -23,10 +23,6 @@ _WORD = re.compile(
 _SAME_LETTERS = re.compile(r"(\w)\1{2,}")
 # After a comma, so short a piece with no verb goes on with the list before it.
 _SHORT = 3
-# Phrases of moods; they do not keep a negation for themselves.
-_OF_MOODS = frozenset(
-    ("question", "report", "past", "healed", "denial", "no_question", "still_now")
-)
 
 
 class Mood(Flag):
@@ -125,12 +121,13 @@ def _mark_asking(told: Told, sentence: int) -> None:
 def _find(told: Told) -> None:
     """Note what stands where, and which words a phrase has taken."""
     words, hits = told.words, told.hits
+    keeping = frozenset(listed("groups.toml")["keeps_its_no"].split())
     for place, word in enumerate(words):
         for entry in phrases_at(words, place):
             end = end_of(entry, words, place)
             if end and told.sentence[end - 1] == told.sentence[place]:
                 hits.setdefault(entry.name, []).append(Hit(place, end))
-                if entry.name not in _OF_MOODS and not entry.name.endswith("_fine"):
+                if entry.name in keeping:
                     told.in_phrase.update(range(place, end))
         alone = Hit(place, place + 1)
         for name in (*word.names, *figure_names(words, place)):
@@ -140,6 +137,8 @@ def _find(told: Told) -> None:
 def _group(told: Told) -> None:
     """Note what several things are together, and what two figures of a sentence are."""
     for name, members in listed("groups.toml").items():
+        if name == "keeps_its_no":
+            continue
         hits = [hit for member in members.split() for hit in told.hits.get(member, ())]
         if hits:
             told.hits[name] = sorted(hits, key=attrgetter("start"))

@@ -22,6 +22,7 @@ _OTHER = {
     *("uw", "mw", "eur", "euro", "euros", "dollars", "pounds", "bucks", "nights", "second"),
     *("leads", "heaters", "lights", "plugs", "extension", "fans", "long", "wide", "tall", "deep"),
 }
+_NUMBERS = {"zero": 0, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "forty": 40, "hundred": 100}
 # What follows "in" where it is no inch.
 _AFTER_IN = {"the", "my", "his", "her", "there", "here", "a", "our", "its", "all", "both", "every"}
 # Warm for a room, hot for a whole box, hot for a mat, hot for wood; in degrees Celsius.
@@ -36,7 +37,7 @@ _LEVELS_C = {
     "t_wood": 65.0,
     "t_over_top": 68.0,
 }
-_COLD_C, _FREEZING_C = 8.5, 5.5
+_COLD_C, _FREEZING_C = 9.4, 5.5
 _NEAR_M, _TOUCH_M, _WOOD_NEAR_M = 0.155, 0.045, 0.11
 _LONG_H, _STRONG_UVI, _STRONG_PERCENT, _MOST_C = 18.0, 8.6, 10.0, 150.0
 # What a figure without a unit may be at all.
@@ -89,7 +90,7 @@ def _number(words: list[Meaning], place: int) -> float | None:
     text = words[place].word
     if text[0].isdecimal() and text[-1].isdecimal() and "/" not in text:
         return float(text.replace(",", "."))
-    return 100.0 if text == "hundred" else None
+    return float(_NUMBERS[text]) if text in _NUMBERS else None
 
 
 def _temperature(celsius: float) -> tuple[str, ...]:
@@ -138,7 +139,7 @@ def _bare(number: float, degrees: bool, fahrenheit: bool) -> tuple[str, ...]:
     elif degrees and number <= _COLD_C:
         names.extend(_temperature(number))
     elif number <= _COLD_C:
-        names.append("maybe_cold")
+        names.extend(("maybe_cold", "maybe_small"))
     if 15 <= number <= 500:
         names.append("watts_bare")
     return tuple(names)

@@ -79,8 +79,8 @@ def meaning(word: str) -> Meaning:
             by_any.append(entry)
         else:
             by_next[second] = (*by_next.get(second, ()), entry)
-    keys = (meant, *(f"<{name}>" for name in names), *(f"{stem}*" for stem in _stems(meant)))
-    used = tuple(key for key in keys if key in lists.seconds)
+    keys = (meant, meant.removesuffix("s"), *(f"<{name}>" for name in names), *(f"{stem}*" for stem in _stems(meant)))
+    used = tuple(key for key in dict.fromkeys(keys) if key in lists.seconds)
     return Meaning(meant, names, used, by_next, tuple(by_any))
 
 
@@ -100,7 +100,7 @@ def fits(pattern: str, word: Meaning) -> bool:
         return word.word.startswith(pattern[:-1])
     if pattern.endswith("+"):
         return word.word in _forms(pattern[:-1])
-    return word.word == pattern
+    return word.word == pattern or word.word == f"{pattern}s"
 
 
 def phrases_at(words: list[Meaning], place: int) -> Iterator[Entry]:
