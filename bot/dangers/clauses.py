@@ -221,6 +221,7 @@ def _set_moods(told: Told, sentence: range) -> None:
         first = told.words[clause.start].names
         now = bool(_starts(told, "still_now", clause))
         past = bool(_starts(told, "past", clause))
+        again = bool(_starts(told, "again_now", clause))
         own = any("subject" in told.words[at].names for at in clause)
         over = past or (over and not now and not own)
         new_turn = bool(first & {"but", "pause_ends"}) or not first & {"joins"}
@@ -233,7 +234,7 @@ def _set_moods(told: Told, sentence: range) -> None:
         report = min(_starts(told, "report", clause), default=clause.stop)
         already = bool(_starts(told, "already", clause))
         for at in clause:
-            if (over or healed) and not now:
+            if (over and not now) or (healed and not again):
                 told.moods[at] |= Mood.OVER
             if reported or at >= report:
                 told.moods[at] |= Mood.REPORTED

@@ -22,7 +22,17 @@ _OTHER = {
     *("uw", "mw", "eur", "euro", "euros", "dollars", "pounds", "bucks", "nights", "second"),
     *("leads", "heaters", "lights", "plugs", "extension", "fans", "long", "wide", "tall", "deep"),
 }
-_NUMBERS = {"zero": 0, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "forty": 40, "hundred": 100}
+_NUMBERS = {
+    "zero": 0,
+    "three": 3,
+    "four": 4,
+    "five": 5,
+    "six": 6,
+    "seven": 7,
+    "eight": 8,
+    "forty": 40,
+    "hundred": 100,
+}
 # What follows "in" where it is no inch.
 _AFTER_IN = {"the", "my", "his", "her", "there", "here", "a", "our", "its", "all", "both", "every"}
 # Warm for a room, hot for a whole box, hot for a mat, hot for wood; in degrees Celsius.

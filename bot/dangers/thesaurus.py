@@ -79,7 +79,12 @@ def meaning(word: str) -> Meaning:
             by_any.append(entry)
         else:
             by_next[second] = (*by_next.get(second, ()), entry)
-    keys = (meant, meant.removesuffix("s"), *(f"<{name}>" for name in names), *(f"{stem}*" for stem in _stems(meant)))
+    keys = (
+        meant,
+        meant.removesuffix("s"),
+        *(f"<{name}>" for name in names),
+        *(f"{stem}*" for stem in _stems(meant)),
+    )
     used = tuple(key for key in dict.fromkeys(keys) if key in lists.seconds)
     return Meaning(meant, names, used, by_next, tuple(by_any))
 
