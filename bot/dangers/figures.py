@@ -1,42 +1,13 @@
 """What a figure in a text is to the listening: very hot, near freezing, too near."""
 
-from bot.dangers.thesaurus import Meaning
+from functools import cache
 
-__all__ = ["figure_names"]
+from bot.dangers.thesaurus import Meaning, listed
 
-_CELSIUS = {"c", "celsius", "centigrade", "celcius", "centigrades"}
-_FAHRENHEIT = {"f", "fahrenheit", "farenheit", "fahrenheight", "farenheight"}
-_DEGREE = {"°", "degrees", "degree", "deg", "degs"}
-_INCH = {"in", "inch", "inches", '"', "inchs"}
-_CM = {"cm", "cms", "centimeter", "centimetre", "centimeters", "centimetres"}
-_MM = {"mm", "millimeters", "millimetres"}
-_HOUR = {"h", "hr", "hrs", "hour", "hours", "hs"}
-_PERCENT = {"%", "percent"}
-_WATT = {"w", "watt", "watts"}
-_OTHER = {
-    *("%", "percent", "gal", "gallon", "gallons", "l", "litre", "litres", "liter", "liters", "kg"),
-    *("g", "gram", "grams", "lb", "lbs", "oz", "ft", "foot", "feet", "m", "year", "years", "yr"),
-    *("yrs", "month", "months", "week", "weeks", "day", "days", "min", "mins", "minute", "minutes"),
-    *("x", "am", "pm", "st", "nd", "rd", "th", "$", "£", "€", "nm", "lux", "volt", "v", "amp"),
-    *("minutes", "seconds", "times", "k", "kelvin", "bulbs", "lamps", "tubes", "hides", "eggs"),
-    *("uw", "mw", "eur", "euro", "euros", "dollars", "pounds", "bucks", "nights", "second"),
-    *("leads", "heaters", "lights", "plugs", "extension", "fans", "long", "wide", "tall", "deep"),
-}
-_NUMBERS = {
-    "zero": 0,
-    "three": 3,
-    "four": 4,
-    "five": 5,
-    "six": 6,
-    "seven": 7,
-    "eight": 8,
-    "forty": 40,
-    "hundred": 100,
-}
-# What follows "in" where it is no inch.
-_AFTER_IN = {"the", "my", "his", "her", "there", "here", "a", "our", "its", "all", "both", "every"}
+__all__ = ["LEVELS_C", "figure_names"]
+
 # Warm for a room, hot for a whole box, hot for a mat, hot for wood; in degrees Celsius.
-_LEVELS_C = {
+LEVELS_C = {
     "t_warm": 30.0,
     "t_hot": 35.0,
     "t_over_cool": 38.0,
@@ -54,6 +25,11 @@ _LONG_H, _STRONG_UVI, _STRONG_PERCENT, _MOST_C = 18.0, 8.6, 10.0, 150.0
 _LEAST_BARE_C, _MOST_BARE_C, _LEAST_BARE_F, _MOST_COLD_F = 28.0, 50.0, 62.0, 45.0
 
 
+@cache
+def _unit(name: str) -> frozenset[str]:
+    return frozenset(listed("figures.toml")[name].split())
+
+
 def figure_names(words: list[Meaning], place: int) -> tuple[str, ...]:
     """Return what a figure is by its unit and size; none where the word is no figure."""
     number = _number(words, place)
@@ -61,26 +37,26 @@ def figure_names(words: list[Meaning], place: int) -> tuple[str, ...]:
         return ()
     unit = words[place + 1].word if place + 1 < len(words) else ""
     after = words[place + 2].word if place + 2 < len(words) else ""
-    if unit in _DEGREE and after in _CELSIUS | _FAHRENHEIT:
+    if unit in _unit("degree") and after in (*_unit("celsius"), *_unit("fahrenheit")):
         unit = after
-    if unit == "in" and after in _AFTER_IN:
+    if unit == "in" and after in _unit("after_in"):
         unit = ""
-    if unit in _CELSIUS:
+    if unit in _unit("celsius"):
         return _temperature(number)
-    if unit in _FAHRENHEIT:
+    if unit in _unit("fahrenheit"):
         return _temperature((number - 32) / 1.8)
-    for units, metre in ((_INCH, 0.0254), (_CM, 0.01), (_MM, 0.001)):
-        if unit in units:
+    for units, metre in (("inch", 0.0254), ("cm", 0.01), ("mm", 0.001)):
+        if unit in _unit(units):
             return _distance(number * metre)
-    if unit in _HOUR:
+    if unit in _unit("hour"):
         return ("hours_long",) if _LONG_H <= number <= 24 else ("hours",)
-    if unit in _WATT:
+    if unit in _unit("watt"):
         return ("watts",)
-    if unit in _PERCENT and _STRONG_PERCENT <= number <= 20:
+    if unit in _unit("percent") and _STRONG_PERCENT <= number <= 20:
         return ("percent_strong",)
-    if unit in _OTHER:
+    if unit in _unit("other"):
         return ("uvi_strong",) if unit == "uvi" and number >= _STRONG_UVI else ()
-    return _bare(number, unit in _DEGREE, _speaks_fahrenheit(words))
+    return _bare(number, unit in _unit("degree"), _speaks_fahrenheit(words))
 
 
 def _is_one_of_several(words: list[Meaning], place: int) -> bool:
@@ -100,12 +76,13 @@ def _number(words: list[Meaning], place: int) -> float | None:
     text = words[place].word
     if text[0].isdecimal() and text[-1].isdecimal() and "/" not in text:
         return float(text.replace(",", "."))
-    return float(_NUMBERS[text]) if text in _NUMBERS else None
+    spoken = listed("figures.toml")["numbers"].get(text)
+    return None if spoken is None else float(spoken)
 
 
 def _temperature(celsius: float) -> tuple[str, ...]:
     names = ["degrees"]
-    for name, least in _LEVELS_C.items():
+    for name, least in LEVELS_C.items():
         if least - 0.3 <= celsius <= _MOST_C:
             names.append(name)
     if -30 <= celsius <= _COLD_C:
@@ -126,7 +103,7 @@ def _distance(metres: float) -> tuple[str, ...]:
 def _speaks_fahrenheit(words: list[Meaning]) -> bool:
     """Say whether a text has figures that can only be degrees Fahrenheit."""
     return any(
-        word.word in _FAHRENHEIT
+        word.word in _unit("fahrenheit")
         or (word.word.isdecimal() and word.word[:1] in "789" and len(word.word) == 2)
         for word in words
     )

@@ -8,8 +8,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.dangers import hazards, listen
+from bot.dangers.figures import LEVELS_C
+from bot.dangers.pairs import pairs
+from bot.dangers.thesaurus import listed
 
 _SIGNS = tomllib.loads((Path(__file__).parent / "signs.toml").read_text(encoding="utf-8"))
+# What figures are called besides their levels of warmth.
+_FIGURES = """
+degrees t_cold t_freezing distance near wood_near touch_near hours_long hours watts uvi_strong
+uvi_num number maybe_cold maybe_small watts_bare percent_strong over_watts
+"""
 # Hazards whose first act is the same, or does the other's as well.
 _EQUAL = {
     ("fire", "touching"),
@@ -45,8 +53,21 @@ def test_a_look_alike_is_no_alarm(text: str) -> None:
     assert alarms == ([_ANOTHER[text]] if text in _ANOTHER else [])
 
 
-def test_every_hazard_of_the_table_has_sentences() -> None:
-    assert set(_SIGNS) == set(hazards())
+def test_every_list_that_a_pair_names_is_there() -> None:
+    there = set(listed("groups.toml")) | set(LEVELS_C) | set(_FIGURES.split())
+    for file in ("things.toml", "bodies.toml", "states.toml", "beside.toml", "moods.toml"):
+        there |= set(listed(file))
+    named = {
+        name
+        for rows in pairs().values()
+        for pair in rows
+        for name in (*pair.first, *(name for place in pair.others for name in place.names))
+    }
+    assert named <= there
+
+
+def test_every_hazard_of_the_table_has_pairs_and_sentences() -> None:
+    assert set(_SIGNS) == set(pairs()) == set(hazards())
 
 
 @given(st.text(max_size=2500))

@@ -1,4 +1,4 @@
-"""What share of messages the listening was mended on it still hears; no measure of other messages."""
+"""What the listening hears of messages that it was mended on; no measure of other messages."""
 
 import tomllib
 from pathlib import Path
