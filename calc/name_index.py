@@ -137,11 +137,12 @@ def folded(word: str) -> str:
 def words_around() -> Words:
     """Return the words that may stand around names."""
     table = _table("animal_words")
-    expected = table["expected"]
+    expected, front = table["expected"], table["in_front"]
+    describing = _folded_words(f"{front['ages']} {front['sexes']} {front['morphs']}")
     return Words(
         in_front=_folded_words(" ".join(table["in_front"].values())),
-        before=_folded_words(expected["before"]),
-        after=_folded_words(expected["after"]),
+        before=_folded_words(expected["before"]) | describing,
+        after=_folded_words(expected["after"]) | describing,
         expected=_folded_words(expected["names"]),
         plain_slang=_folded_words(expected["plain_slang"]),
         bystanders=frozenset(table["bystanders"]["groups"]),
@@ -197,7 +198,7 @@ def _entries() -> Iterator[tuple[str, Entry]]:
     around = words_around()
     for words, what, kind in _rows():
         whole = "".join(words)
-        slang = kind == "slang" and words[0] not in around.plain_slang
+        slang = kind == "slang" and len(words) == 1 and words[0] not in around.plain_slang
         pet_name = kind == "slang" and len(words) == 1
         entry = Entry(what, len(words), whole in around.expected or slang, pet_name=pet_name)
         yield whole, entry

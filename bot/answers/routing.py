@@ -22,7 +22,7 @@ from bot.answers.setup_told import has_figures, told_by
 from bot.answers.unfigured import unfigured_reply, which_animal, which_reply
 from bot.command import Routed
 from bot.language.errors import NotUnderstoodError
-from bot.language.hearing import Ask
+from bot.language.hearing import Ask, FactName
 from bot.language.normal import normalise
 from bot.language.shown import shown
 from bot.preferences import Context
@@ -165,7 +165,12 @@ def _asked(query: AskQuery) -> Asked:
     words = normalise(said).lower()
     if len(words) > 2 * _MOST_AN_END:
         words = f"{words[:_MOST_AN_END]} {words[-_MOST_AN_END:]}"
-    return Asked(said, words, told_by(said, query))
+    told = told_by(said, query)
+    for animal in told.all(FactName.ANIMAL):
+        # A name is no word about a lamp or an illness: fire skink, soft-shelled turtle.
+        if not has_figures(str(animal.value)):
+            words = words.replace(normalise(animal.words).lower(), "it")
+    return Asked(said, words, told)
 
 
 def _to(name: str, asked: Asked) -> Routed:

@@ -13,7 +13,9 @@ from bot.reply import Reply
 from calc.animals import animals
 
 LINES = tomllib.loads((Path(__file__).parent / "unfigured.toml").read_text(encoding="utf-8"))
+LATER = tomllib.loads((Path(__file__).parent / "unfigured_later.toml").read_text(encoding="utf-8"))
 EVERY = [line for lines in LINES.values() for line in lines]
+OTHERS = [*LATER["known_by_name"], *LATER["kin"]]
 HERE = {animal.name.lower() for animal in animals().values()}
 TARGETS = frozenset(
     ("uvi_wanted", "wanted_uvi", "basking_surface", "warm_air", "cool_air", "night_floor", "light")
@@ -42,7 +44,7 @@ def gives_another(reply: Reply) -> str:
     return ", ".join(named) or ("wanted" if "\nwanted: uvi" in told(reply) else "")
 
 
-@pytest.mark.parametrize("line", EVERY)
+@pytest.mark.parametrize("line", [*EVERY, *OTHERS])
 def test_no_other_animals_figures_in_free_words(line: str) -> None:
     assert gives_another(ask(f"ask {line}", Preferences())) == ""
 
@@ -74,6 +76,19 @@ def test_a_set_up_is_never_judged_by_another_animal(line: str) -> None:
         marks = {row[0]: row[1] for row in reply.table.rows} if reply.table else {}
         assert marks["Basking spot"] == "cannot tell"
         assert marks["UV"] == "cannot tell"
+
+
+@pytest.mark.parametrize("line", OTHERS)
+def test_no_set_up_of_another_hand_is_judged_by_another_animal(line: str) -> None:
+    title = ask(f"check {line}", Preferences(default_animal="veiled chameleon")).title
+    assert title.startswith("Your set-up for your ") or title == "That did not work"
+
+
+@pytest.mark.parametrize(("line", "name"), LATER["figures"].items())
+def test_an_animal_with_figures_is_taken_for_no_other(line: str, name: str) -> None:
+    title = ask(f"check {line}", Preferences()).title
+    own = ("That did not work", "Your set-up for your animal, checked")
+    assert title in own or f"for a {name}" in title or f"for an {name}" in title
 
 
 NAMED = ("rainbow boa", "tokay gecko", "mountain horned dragon", "Chinese water dragon", "frog")
