@@ -21,7 +21,7 @@ TARGETS = frozenset(
     ("uvi_wanted", "wanted_uvi", "basking_surface", "warm_air", "cool_air", "night_floor", "light")
 )
 ASKS = ("Animal", "Unclear")
-PICK = re.compile(r"If it is an? [^:]+: needs|for example animal:|For example: |such as animal:")
+PICK = re.compile(r"If it is an? [^:]+: needs|for example animal:|For example: |Try it: |If you have one, ask: |such as animal:")
 
 
 def told(reply: Reply) -> str:
