@@ -164,9 +164,9 @@ def _cool_enough(found: Estimate | None, reading: Reading, wanted: WantedHeat) -
 def _lamps(
     reading: Reading, watts: float, wanted: WantedHeat, away_m: float
 ) -> tuple[WattageStep, ...]:
-    """Return the lamps sold next to the wanted one; none that would pass the ceiling."""
+    """Return the lamps sold next to the wanted one; none that may pass the ceiling."""
     steps = wattage_steps(reading, watts, wanted.aim_c, away_m)
-    return tuple(step for step in steps if step.surface_c.best <= wanted.ceiling_c)
+    return tuple(step for step in steps if step.surface_c.high <= wanted.ceiling_c)
 
 
 def _dimmer(
