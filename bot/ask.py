@@ -182,10 +182,11 @@ def _understood(
     try:
         query = command.query.model_validate(dict(given), context=_reading(preferences))
     except ValidationError as error:
-        sentence = refusal(error, command, given, preferences.own)
+        usual = preferences.default_animal
+        sentence = refusal(error, command, given, preferences.own, usual)
         return _unread(command, sentence, given, preferences)
     if command.query.lacking(given, preferences.own):
-        sentence = missing_sentence(command, given, preferences.own)
+        sentence = missing_sentence(command, given, preferences.own, preferences.default_animal)
         return _unread(command, sentence, given, preferences)
     if command.route is not None:
         return _routed(command, query, given, preferences)
@@ -197,8 +198,7 @@ def _unread(
 ) -> Reply:
     """Return the problem, with what cannot wait among the options that could be read."""
     reply = problem(command.name, sentence, preferences, asked_line(command, given))
-    alarms = told_alarms(command, given, preferences)
-    return reply.model_copy(update={"alarms": alarms})
+    return reply.model_copy(update={"alarms": told_alarms(command, given, preferences)})
 
 
 def _routed(

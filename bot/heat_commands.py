@@ -42,7 +42,7 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         answer=answer_basking,
         examples=(
             "basking surface:92F air:80F distance:10in want:103F",
-            "basking surface:47C air:27C distance:25cm watts:75W animal:bearded dragon",
+            "basking surface:44C air:27C distance:25cm watts:75W animal:bearded dragon",
         ),
         guide=("the-basking-spot", "dimmers-and-wattage"),
     ),
@@ -78,7 +78,7 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         answer=answer_night,
         examples=(
             "night room:64F animal:bearded dragon",
-            "night room:13C animal:bearded dragon enclosure:120x60x60cm material:wood lid:solid",
+            "night room:16C animal:corn snake enclosure:120x60x60cm material:wood lid:solid",
         ),
         guide=("nights", "heat-sources"),
     ),

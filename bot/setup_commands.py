@@ -17,7 +17,7 @@ SETUP_COMMANDS: tuple[Command, ...] = (
         examples=(
             "ask does my leopard gecko need uvb",
             "ask how far should a 6% tube be with a shiny hood and no screen, leopard gecko",
-            "ask do i need heat at night for my corn snake if the room drops to 58F",
+            "ask do i need heat at night for my corn snake if the room drops to 61F",
         ),
         guide=("how-to-ask",),
         positional="question",

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from pydantic import ValidationError
 
 from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
+from bot.answers.examples import examples_for
 from bot.command import Command
 from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
@@ -22,13 +23,19 @@ def asked_line(command: Command, given: Mapping[str, str]) -> str:
     return join_line(command.name, {name: given[name] for name in names})
 
 
-def refusal(error: ValidationError, command: Command, given: Mapping[str, str], own: Own) -> str:
+def refusal(
+    error: ValidationError,
+    command: Command,
+    given: Mapping[str, str],
+    own: Own,
+    usual_animal: str = "",
+) -> str:
     """Return one sentence for the first thing that is wrong; what is missing comes last."""
     problems = sorted(error.errors(), key=lambda e: e["type"] == "missing")
     first = problems[0]
     name = str(first["loc"][0]) if first["loc"] else ""
     if first["type"] == "missing":
-        return missing_sentence(command, given, own)
+        return missing_sentence(command, given, own, usual_animal)
     cause = first.get("ctx", {}).get("error")
     if isinstance(cause, NotUnderstoodError):
         return NotUnderstoodError(cause.read, cause.accepted, cause.example, name).sentence()
@@ -43,14 +50,19 @@ def _plain(given: Mapping[str, str]) -> dict[str, str]:
     return {name: text for name, text in given.items() if shown(text) == text}
 
 
-def missing_sentence(command: Command, given: Mapping[str, str], own: Own) -> str:
-    """Return what the question still needs, with an example."""
+def missing_sentence(
+    command: Command, given: Mapping[str, str], own: Own, usual_animal: str = ""
+) -> str:
+    """Return what the question still needs, with an example for the animal."""
     missing = command.query.lacking(given, own)
     options = {option.name: option for option in command.query.options()}
     wanted = "; ".join(f"{name} ({options[name].description})" for name in missing)
     shown_rest = command.examples[0].removeprefix(command.name)
     _, example = split_line(f"question{shown_rest}", options, command.positional)
-    filled = example | {name: options[name].example for name in missing} | _plain(given)
+    filled = example | {name: options[name].example for name in missing}
+    fitting = examples_for(command.name, given.get("animal", "") or usual_animal)
+    filled |= {name: text for name, text in fitting.items() if name in filled}
+    filled |= _plain(given)
     whole = join_line(command.name, {name: filled[name] for name in options if name in filled})
     return _still_needed(wanted, command, given, whole)
 

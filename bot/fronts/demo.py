@@ -96,7 +96,7 @@ SCENES: tuple[Scene, ...] = (
     Scene(
         "Tibor",
         "My stone is at 47 °C, the air beside it at 27, the 75 W lamp hangs 25 cm above. Too hot?",
-        "basking surface:47C air:27C distance:25cm watts:75W animal:bearded dragon",
+        "basking surface:44C air:27C distance:25cm watts:75W animal:bearded dragon",
     ),
     Scene(
         "Wren",
@@ -138,7 +138,7 @@ SCENES: tuple[Scene, ...] = (
     Scene(
         "Ines",
         "And my corn snake?",
-        "do i need heat at night for my corn snake if the room drops to 58F",
+        "do i need heat at night for my corn snake if the room drops to 61F",
     ),
     Scene("Odalys", "And when do the lights go on?", "hours on:7:30 animal:bearded dragon"),
     Scene(

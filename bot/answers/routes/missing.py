@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from bot.answers.examples import examples_for, figures_of
 from bot.answers.linking import page_links
 from bot.answers.routes.offered import example_of
 from bot.answers.routes.questions import QUESTIONS
@@ -29,16 +30,17 @@ class _Thing:
     inches: str
     cm: str = ""
 
-    def told(self, units: Units) -> str:
-        """Return words that tell it, in the asker's units."""
-        return self.cm if self.cm and units is Units.CM else self.inches
+    def told(self, units: Units, examples: Mapping[str, str]) -> str:
+        """Return words that tell it, in the asker's units, with figures that suit the animal."""
+        words = self.cm if self.cm and units is Units.CM else self.inches
+        return words.format(**figures_of(examples, units))
 
 
 _TUBE_DISTANCE = _Thing(
     "how far it is from the tube to your animal's back",
     "measuring-the-distance",
-    "14 inches from the tube to its back",
-    "35 cm from the tube to its back",
+    "{distance} inches from the tube to its back",
+    "{distance} cm from the tube to its back",
 )
 _LAMP_DISTANCE = _Thing(
     "how far it is from the front of the lamp to the basking surface",
@@ -50,7 +52,7 @@ _THINGS = {
     "tube": _Thing(
         "how strong the tube is: it is printed on one end, such as 12% or 5.0",
         "measuring-the-distance",
-        "12% tube",
+        "{tube} tube",
     ),
     "reflector": _Thing(
         "what is behind the tube: shiny metal like a mirror (polished), or something white or "
@@ -73,21 +75,24 @@ _THINGS = {
         "what the walls are made of: glass, wood, PVC or melamine", "the-cool-end", "glass tank"
     ),
     "lid": _Thing("whether the lid is mesh or solid", "the-cool-end", "mesh lid"),
-    "room": _Thing("how warm the room is", "measuring-temperatures", "room 70F", "room 21C"),
+    "room": _Thing("how warm the room is", "measuring-temperatures", "room {room}", "room {room}"),
     "surface": _Thing(
         "how hot the basking surface is now, read with an infrared gun",
         "measuring-temperatures",
-        "basking surface 92F",
-        "basking surface 33C",
+        "basking surface {surface}",
+        "basking surface {surface}",
     ),
     "air": _Thing(
         "how warm the air beside the basking spot is, out of the beam",
         "measuring-temperatures",
-        "warm side air 80F",
-        "warm side air 27C",
+        "warm side air {air}",
+        "warm side air {air}",
     ),
     "reading": _Thing(
-        "what the infrared gun shows", "measuring-temperatures", "gun shows 98F", "gun shows 37C"
+        "what the infrared gun shows",
+        "measuring-temperatures",
+        "gun shows {reading}",
+        "gun shows {reading}",
     ),
     "value": _Thing(
         "which length or temperature, with its unit", "how-to-ask", "convert 14 in", "convert 35 cm"
@@ -95,8 +100,8 @@ _THINGS = {
     "readings": _Thing(
         "what the meter shows, and at what distance",
         "how-to-take-a-reading",
-        "UVI 4.2 at 12 in",
-        "UVI 4.2 at 30 cm",
+        "UVI {uvi_at} in",
+        "UVI {uvi_at} cm",
     ),
 }
 _OF_ONE = {
@@ -107,8 +112,8 @@ _OF_ONE = {
     ("room", "night"): _Thing(
         "how cold the room gets at night",
         "nights",
-        "room drops to 62F at night",
-        "room drops to 17C at night",
+        "room drops to {room} at night",
+        "room drops to {room} at night",
     ),
     ("material", "surface"): _Thing(
         "what you pointed the gun at: slate, tile, wood, brick",
@@ -220,7 +225,9 @@ def _example(
     context: Context,
 ) -> str:
     said = " ".join(lacking.said.rstrip("?!. ").split())
-    sentence = ", ".join((said, *(thing.told(context.units) for thing in things)))
+    examples = examples_for(lacking.name, lacking.given.get("animal", lacking.animal))
+    told = (thing.told(context.units, examples) for thing in things)
+    sentence = ", ".join((said, *told))
     if _PLAIN.fullmatch(sentence) and understands(sentence):
         return join_line("ask", {"question": sentence}).replace("question:", "", 1)
     return example_of(lacking.name, lacking.given, lacking.animal)

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from pydantic import ValidationError
 
+from bot.answers.examples import examples_for
 from bot.answers.linking import page_links
 from bot.answers.routes.asked import Asked
 from bot.answers.routes.filled import filled
@@ -77,16 +78,17 @@ def _complete(name: str, given: Mapping[str, str], animal: str) -> dict[str, str
         and not (option == "distance" and _is_a_slip(text))
     }
     examples = {option.name: option.example for option in question.query.options()}
+    fitting = examples_for(name, safe.get("animal", animal))
+    examples |= {option: text for option, text in fitting.items() if option in examples}
     whole = {option: examples[option] for option in question.query.lacking(safe)} | safe
     if "animal" in examples and "animal" not in whole:
         whole["animal"] = animal
-    whole = dict(question.least) | whole
+    least = {o: examples[o] if o in fitting else text for o, text in question.least.items()}
+    whole = least | whole
     try:
         question.query.model_validate(whole)
     except ValidationError:
-        return dict(question.least) | {
-            option.name: option.example for option in question.query.options() if option.required
-        }
+        return least | {o.name: examples[o.name] for o in question.query.options() if o.required}
     return whole
 
 

@@ -1,0 +1,112 @@
+"""Examples of options, made from what an animal needs: none that the answers would fault."""
+
+from collections.abc import Mapping
+from functools import cache
+
+from bot.answers.animals import ANY_ANIMAL
+from bot.answers.figures import number
+from bot.language.quantities import Units
+from calc.animals import Animal, Target, animals
+from calc.naming import find
+from calc.uv.lamp import Fixture, Lamp
+from calc.uv.placement import place
+from calc.uv.screen import NoScreen
+
+__all__ = ["examples_for", "figures_of"]
+
+_USUAL_ROOM_F = 70
+_USUAL = {"tube": "12%", "room": "70F", "surface": "92F", "air": "78F", "reading": "92F"}
+_INCH_M = 0.0254
+# From this much UV on a 12 % tube is the usual one, under it a 6 % one.
+_STRONG_UVI = 3.6
+
+
+def examples_for(command: str, animal: str) -> Mapping[str, str]:
+    """Return examples for the options of a question that suit an animal.
+
+    A name that is not known here is taken for the one that stands in examples.
+
+    >>> examples_for("temps", "crested gecko")["basking"]
+    '79F'
+    """
+    known = find(animal) or find(ANY_ANIMAL)
+    assert known is not None
+    return _examples(known.slug).get(command, {})
+
+
+def figures_of(examples: Mapping[str, str], units: Units) -> dict[str, str]:
+    """Return examples as words need them: in the asker's unit, lengths without it."""
+    in_cm = units is Units.CM
+    inches = int(examples.get("distance", "14in").removesuffix("in"))
+    distance = f"{round(inches * 100.0 * _INCH_M)}" if in_cm else f"{inches}"
+    uvi = examples.get("readings", "4.2 at 12 in").partition(" at ")[0]
+    whole = {**_USUAL, **examples}
+    heat = {name: _c(text) if in_cm else text for name, text in whole.items() if _is_heat(text)}
+    return {**whole, **heat, "distance": distance, "uvi_at": f"{uvi} at {distance}"}
+
+
+def _is_heat(text: str) -> bool:
+    return text.endswith("F") and text[:-1].isdecimal()
+
+
+def _c(text: str) -> str:
+    return f"{number((int(text[:-1]) - 32.0) / 1.8, 0.1)}C"
+
+
+@cache
+def _examples(slug: str) -> Mapping[str, Mapping[str, str]]:
+    animal = animals()[slug]
+    return {**_of_heat(animal), **_of_uv(animal)}
+
+
+def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
+    spot = animal.basking_surface_c or animal.warm_air_c
+    cool = animal.cool_air_c or animal.warm_air_c
+    floor = animal.night_floor_c
+    surface = "85F" if spot is None else _f(spot.aim, spot)
+    air = "78F" if cool is None else _f(cool.aim, cool)
+    warm = air if animal.warm_air_c is None else _f(animal.warm_air_c.low, animal.warm_air_c)
+    least = _USUAL_ROOM_F if cool is None else int(cool.low * 1.8 + 32.0)
+    room = f"{min(_USUAL_ROOM_F, least)}F"
+    night = "70F" if floor is None else f"{int(floor.high * 1.8 + 33.0)}F"
+    return {
+        "temps": {"basking": surface, "cool": air, "warm": warm, "night": night},
+        "basking": {"surface": surface, "air": air, "want": surface},
+        "surface": {"reading": surface, "air": air},
+        "watts": {"room": f"{min(int(room[:-1]), int(surface[:-1]) - 16)}F", "want": surface},
+        "air": {"room": room, "want": air},
+        "plan": {"room": room, "night": night},
+        "night": {"room": night},
+        "check": {"basking": surface, "cool": air, "warm": warm, "night": night},
+    }
+
+
+def _f(aim_c: float, target: Target) -> str:
+    """Return an aim in whole °F that lies inside its target."""
+    low, high = (c * 1.8 + 32.0 for c in (target.low, target.high))
+    inside = [f for f in range(int(low), int(high) + 2) if low - 1e-6 <= f <= high + 1e-6]
+    aim_f = aim_c * 1.8 + 32.0
+    return f"{min(inside, key=lambda f: abs(f - aim_f))}F" if inside else f"{aim_f:.0f}F"
+
+
+def _of_uv(animal: Animal) -> dict[str, dict[str, str]]:
+    wanted = animal.uvi
+    if wanted is None:
+        return {}
+    strength = 12.0 if wanted.high >= _STRONG_UVI else 6.0
+    lamp = Lamp(strength, Fixture.POLISHED)
+    start = place(lamp, NoScreen(), wanted.low, wanted.high).start
+    distance = "14in" if start is None else f"{start.distance_m / _INCH_M:.0f}in"
+    aim, later = (number(wanted.aim * share, 0.1) for share in (1.0, 0.95))
+    span = f"{number(wanted.low, 0.1)}-{number(wanted.high, 0.1)}"
+    tube = {"tube": f"{strength:.0f}%", "distance": distance, "uvi": span}
+    read = f"{aim} at {distance.removesuffix('in')} in"
+    return {
+        "distance": tube | {"readings": read},
+        "uvi": tube | {"readings": read},
+        "section": tube | {"enclosure": "48x24x36in"},
+        "tube": {"distance": distance, "uvi": span, "readings": read},
+        "meter": {"readings": read, "distance": distance, "uvi": span},
+        "decline": {"readings": f"2026-01-03 {aim}, 2026-03-01 {later}", "uvi": span},
+        "dose": {"uvi": aim, "distance": distance},
+    }

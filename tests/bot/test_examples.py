@@ -1,0 +1,86 @@
+"""Examples that replies hand out: made from an animal's needs, and faulted by no answer."""
+
+import pytest
+
+from bot.answers.animals import ANY_ANIMAL
+from bot.answers.examples import examples_for
+from bot.ask import ask, ask_options
+from bot.commands import COMMANDS, command_named
+from bot.preferences import Preferences
+from bot.reply import Reply
+from calc.animals import animals
+
+NAMES = tuple(animal.name for animal in animals().values())
+OF_AN_ANIMAL = tuple(
+    command.name for command in COMMANDS if examples_for(command.name, "bearded dragon")
+)
+ANYONE = Preferences()
+
+
+def filled(question: str, name: str) -> dict[str, str]:
+    """Return a whole question out of nothing but examples for an animal."""
+    command = command_named(question)
+    assert command is not None
+    options = {option.name: option for option in command.query.options()}
+    whole = {o.name: o.example for o in options.values() if o.required}
+    whole |= {k: v for k, v in examples_for(question, name).items() if k in options}
+    if question in ("distance", "uvi"):
+        whole |= {"reflector": "polished", "screen": "none"}
+    if question in ("distance", "uvi", "tube"):
+        # Without them the class of the tube is what the example tells.
+        whole.pop("readings")
+    if question == "distance":
+        whole.pop("distance", "")
+    return whole | ({"animal": name} if "animal" in options else {})
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("question", OF_AN_ANIMAL)
+def test_no_example_is_a_set_up_that_is_faulted(question: str, name: str) -> None:
+    if question == "surface" and name != ANY_ANIMAL:
+        # It names no animal: the spot of some would burn nearly every other.
+        return
+    reply = ask_options(question, filled(question, name), ANYONE)
+    assert reply.status == "ok", reply.answer
+    assert reply.alarms == ()
+    if question == "temps" and name != "slider turtle":
+        assert "Well done" in reply.answer or "What I know a target for is right" in reply.answer
+    if question == "basking":
+        assert "Leave the lamp where it is" in reply.answer
+    if question == "uvi":
+        assert "inside the wanted" in reply.answer
+    if question == "night":
+        assert "Nothing to do" in reply.answer or "not known" in reply.answer
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("question", OF_AN_ANIMAL)
+def test_what_a_question_lacks_is_told_with_figures_for_the_animal(
+    question: str, name: str
+) -> None:
+    command = command_named(question)
+    assert command is not None
+    if not any(o.name == "animal" for o in command.query.options()):
+        return
+    reply = ask_options(question, {"animal": name}, ANYONE)
+    if "For example: " in reply.answer:
+        again = ask(reply.answer.partition("For example: ")[2], ANYONE)
+        assert again.status == "ok", again.answer
+        assert again.alarms == ()
+
+
+@pytest.mark.parametrize("line", [e for command in COMMANDS for e in command.examples])
+def test_no_example_of_a_question_sounds_an_alarm(line: str) -> None:
+    assert ask(line, ANYONE).alarms == ()
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("question", ["basking", "uvi", "watts"])
+def test_the_usual_animal_of_a_group_is_the_one_of_the_example(question: str, name: str) -> None:
+    reply: Reply = ask_options(question, {}, Preferences(default_animal=name))
+    assert reply.status == "problem"
+    line = reply.answer.partition("For example: ")[2]
+    assert line
+    again = ask(line, Preferences(default_animal=name))
+    if "animal:" not in line:
+        assert again.alarms == ()
