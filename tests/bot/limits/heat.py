@@ -68,7 +68,6 @@ def law_basking(given: Given, reply: Reply) -> None:
         assert urgency(reply, "box_too_hot") == met_hot(given, ("surface", "air"), ())
     ceiling = edge(own, "surface_c")
     if "want" in given and celsius(given["want"]) > ceiling + 1e-6:
-        assert reply.status == "problem"
         assert urgency(reply, "too_hot_wish")
         assert value(reply, "lamp_distance") is None
     wanted, move = value(reply, "basking_surface_wanted"), value(reply, "lamp_distance")
@@ -91,7 +90,7 @@ def law_watts(given: Given, reply: Reply) -> None:
     if wanted is not None:
         assert wanted.high <= ceiling + 1e-9
     if "want" in given and celsius(given["want"]) > ceiling + 1e-6:
-        assert reply.status == "problem"
+        assert urgency(reply, "too_hot_wish")
         assert value(reply, "lamp_power") is None
     law_room(given, reply)
 
@@ -109,7 +108,7 @@ def law_air(given: Given, reply: Reply) -> None:
     own = limits(given)
     law_room(given, reply)
     if "want" in given and celsius(given["want"]) > edge(own, "caution_c") + 1e-6:
-        assert reply.status == "problem"
+        assert urgency(reply, "too_hot_wish")
         assert value(reply, "power") is None
     held = value(reply, "air_held")
     if held is not None:

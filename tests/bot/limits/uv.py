@@ -21,7 +21,7 @@ def uvi_now(given: Given) -> float:
 
 def law_wished(given: Given, reply: Reply) -> None:
     if "uvi" in given and float(given["uvi"].split("-")[-1]) >= uvi_now(given):
-        assert reply.status == "problem"
+        assert urgency(reply, "uv_too_strong")
         assert not [v for v in reply.values if v.name.startswith("distance")]
 
 
