@@ -5,12 +5,13 @@ from collections.abc import Iterator
 from bot.answers.check_parts import Mark, Part
 from bot.answers.figures import number
 from bot.answers.heat_parts import Kept
+from bot.answers.limits_told import with_meter_doubt
 from bot.answers.setup_told import Told
-from bot.answers.uv_danger import uv_alarms
+from bot.dangers.past_limits import alarms_past
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
 from bot.reply import Alarm
-from calc.limits import Due, Met, limits_of, passed
+from calc.limits import Met, limits_of
 from calc.uncertainty import Estimate
 
 __all__ = ["safety_parts"]
@@ -34,27 +35,20 @@ def safety_parts(told: Told, uv: Part, kept: Kept) -> Iterator[Part]:
 def _strong_uv(uv: Part, kept: Kept) -> Iterator[Part]:
     """Judge a UV that is far above the range, by a reading or by every fixture it may be."""
     wanted = kept.animal.uvi
-    read = next((value.best for value in uv.values if value.name == "uvi"), 0.0)
-    if wanted is None:
-        yield from _strong_for_any(read, kept)
+    read = next((value for value in uv.values if value.name == "uvi"), None)
+    if read is None:
         return
-    alarms = uv_alarms(read, wanted.high)
+    told = with_meter_doubt(Estimate(read.low, read.best, read.high))
+    alarms = alarms_past(limits_of(kept.animal), Met(uvi=told))
     if not alarms:
         return
-    why = (
-        f"the UV is about {number(read / wanted.high, 0.5)} times the most that {kept.whom} is "
-        "given: it can hurt eyes and skin"
-    )
+    why = f"a UV index of about {number(read.best, 0.5)} hurts eyes and skin of nearly every animal"
+    if wanted is not None:
+        why = (
+            f"the UV is about {number(read.best / wanted.high, 0.5)} times the most that "
+            f"{kept.whom} is given: it can hurt eyes and skin"
+        )
     yield Part(_NAME, Mark.CHANGE, why, alarms=alarms)
-
-
-def _strong_for_any(read: float, kept: Kept) -> Iterator[Part]:
-    """Judge a UV that is too strong whatever the animal wants."""
-    limits = limits_of(kept.animal)
-    if not any(x.due is Due.NOW for x in passed(limits, Met(uvi=Estimate(read, read, read)))):
-        return
-    why = f"a UV index of about {number(read, 0.5)} hurts eyes and skin of nearly every animal"
-    yield Part(_NAME, Mark.CHANGE, why, alarms=(Alarm(key="uv_too_strong"),))
 
 
 def _unwatched(told: Told) -> Iterator[Part]:

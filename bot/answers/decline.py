@@ -14,7 +14,7 @@ from bot.answers.figures import (
     uvi_wanted,
 )
 from bot.answers.linking import page_links, source_lines
-from bot.answers.uv_limits import uv_alarms
+from bot.answers.uv_danger import uv_alarms
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
 from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Ticks
 from bot.language.errors import NotUnderstoodError

@@ -21,9 +21,10 @@ from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.reply import Alarm
 from calc.limits import Limits, Met, any_limits, limits_of
-from calc.uncertainty import Estimate
+from calc.uncertainty import Estimate, spread
+from calc.uv.meter import METER_DOUBT
 
-__all__ = ["limits_for", "told_alarms"]
+__all__ = ["limits_for", "told_alarms", "with_meter_doubt"]
 
 # A lit box is never so cold in °F: the unit was mistaken, and that is asked first.
 _COLDEST_LIT_C = 5.0
@@ -72,6 +73,11 @@ def limits_for(name: str, context: Context) -> Limits:
         return limits_of(animal_asked(wish, context))
     except NotUnderstoodError:
         return any_limits()
+
+
+def with_meter_doubt(uvi: Estimate) -> Estimate:
+    """Return a UV index as read; one figure alone has the doubt of the meter that showed it."""
+    return spread(uvi.best, [METER_DOUBT]) if uvi.low == uvi.high else uvi
 
 
 def told_alarms(
@@ -128,7 +134,7 @@ def _reader(query: type[Query], option: str) -> TypeAdapter[Any]:
 def _met(names: tuple[str, ...], value: object) -> Met | None:
     if isinstance(value, tuple):
         low, high = value
-        return Met(uvi=Estimate(low, (low + high) / 2.0, high))
+        return Met(uvi=with_meter_doubt(Estimate(low, (low + high) / 2.0, high)))
     if not isinstance(value, Measure):
         return None
     mistaken = value.unit == "degF" and value.high < _COLDEST_LIT_C

@@ -39,9 +39,9 @@ from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnPoint, of_length, uvi_at
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnPoint, of_length
 from calc.uv.meter import MeterFit, Reading, screen_from_readings
-from calc.uv.placement import PlaceCheck, Standing, Verdict, check_place
+from calc.uv.placement import PlaceCheck, Standing, Verdict, check_place, spot
 from calc.uv.point import Shape
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.shapes import fit_lamp, lamp_by_readings
@@ -80,11 +80,11 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
     named = _named_lamp(query)
     known = _known(query, named)
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
-    there = uvi_at(known.lamp, place_m, known.screen)
+    there = spot(known.lamp, place_m, known.screen).uvi
     wish = wish_under(query.animal, query.uvi, there, context)
     check = check_place(known.lamp, known.screen, place_m, wish.low, wish.high)
     units = context.units
-    strong = 0.0 if known.read.cannot_be else check.here.uvi.best
+    believed = None if known.read.cannot_be else check.here.uvi
     return Reply(
         command="meter",
         status="ok",
@@ -104,7 +104,7 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES)),
         picture=Picture.later(_picture, query, known, check, wish, units),
-        alarms=uv_alarms(strong, wish.high),
+        alarms=uv_alarms(believed, query.animal, wish.high, context),
     )
 
 

@@ -9,7 +9,7 @@ from bot.answers.no_figures import answer_without_figures
 from bot.answers.section_layout import Layout, layout
 from bot.answers.section_picture import section_picture
 from bot.answers.tube_length import length_sources, length_steps, length_values
-from bot.answers.uv_limits import uv_alarms
+from bot.answers.uv_danger import uv_alarms
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,

@@ -27,8 +27,9 @@ from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
 from bot.reply import Reply, Row, Table, Value
+from calc.uncertainty import Estimate
 from calc.uv.distances import uvi_by_length
-from calc.uv.lamp import Lamp, uvi_at
+from calc.uv.lamp import Lamp
 from calc.uv.placement import (
     SAFE_MINIMUM_M,
     Placement,
@@ -127,7 +128,7 @@ def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
         ),
         table=_table(cases, asked, units),
         steps=(*_steps(query), *length_steps(cases[0].lamp, units)),
-        alarms=uv_alarms(weakest, wish.high),
+        alarms=uv_alarms(weakest, query.animal, wish.high, context),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "common_practice")),
@@ -213,11 +214,12 @@ def _uvi_ends(cases: list[_Case], distance_m: float) -> tuple[float, float]:
     return min(e.low for e in found), max(e.high for e in found)
 
 
-def _weakest(cases: list[_Case], asked: float | None) -> float:
+def _weakest(cases: list[_Case], asked: float | None) -> Estimate | None:
     """Return the UV index of the weakest way at a place that is not too near by itself."""
     if asked is None or asked < SAFE_MINIMUM_M:
-        return 0.0
-    return min(uvi_at(case.lamp, asked, case.screen) for case in cases)
+        return None
+    found = (spot(case.lamp, asked, case.screen).uvi for case in cases)
+    return min(found, key=lambda uvi: uvi.best)
 
 
 def _values(cases: list[_Case], start: float | None, asked: float | None) -> Iterator[Value]:

@@ -1,42 +1,41 @@
-"""UV so far above the range that the tube goes off before it is moved, in every question alike."""
-
-from functools import cache
+"""UV past a limit, in every question alike."""
 
 from bot.answers.animals import AnimalNotNamedError
+from bot.answers.limits_told import limits_for
+from bot.answers.past_limit import PastLimitError
+from bot.answers.uv_limits import is_named
 from bot.answers.uv_parts import Wish, wish_asked
+from bot.dangers.past_limits import alarms_past
 from bot.preferences import Context
 from bot.reply import Alarm
-from calc.animals import animals
+from calc.limits import Met, any_limits, under_uvi
+from calc.uncertainty import Estimate
 
-__all__ = ["is_far_too_strong", "uv_alarms", "wish_under"]
-
-# Our judgement, no source: from here on one does not wait for the tube to be moved. Seven is about
-# the most that an open basker seeks out for a while (zone 3, from memory).
-_FAR_TOO_STRONG, _STRONG_UVI = 2.0, 7.0
+__all__ = ["uv_alarms", "wish_under"]
 
 
-def is_far_too_strong(uvi: float, wanted_high: float) -> bool:
-    """Say whether a UV index is so far above the wanted range that the tube goes off at once."""
-    return uvi >= max(_FAR_TOO_STRONG * wanted_high, _STRONG_UVI)
+def uv_alarms(
+    uvi: Estimate | None, animal: str, wanted_high: float, context: Context
+) -> tuple[Alarm, ...]:
+    """Return the hazard of a UV index where the animal can get, if it passes a limit.
 
-
-def uv_alarms(uvi: float, wanted_high: float) -> tuple[Alarm, ...]:
-    """Return the alarm of a UV index that is far above the wanted range."""
-    return (Alarm(key="uv_too_strong"),) if is_far_too_strong(uvi, wanted_high) else ()
+    None where the figure is not to be believed. Of the animal's highest and of what the asker
+    wants the lower one counts: an albino or a hatchling is asked for with less.
+    """
+    if uvi is None:
+        return ()
+    own = limits_for(animal, context) if is_named(animal, context) else any_limits()
+    return alarms_past(under_uvi(own, wanted_high), Met(uvi=uvi))
 
 
 def wish_under(
-    animal: str, wanted: tuple[float, float] | None, uvi: float, context: Context
+    animal: str, wanted: tuple[float, float] | None, uvi: Estimate, context: Context
 ) -> Wish:
-    """Return the range wanted under a UV index; where no animal is named, danger is told first."""
+    """Return the range wanted under a UV index; without one, danger is told all the same."""
     try:
         return wish_asked(animal, wanted, context)
     except AnimalNotNamedError:
-        if not is_far_too_strong(uvi, _most_wanted()):
-            raise
-        raise AnimalNotNamedError(*uv_alarms(uvi, _most_wanted())) from None
-
-
-@cache
-def _most_wanted() -> float:
-    return max(animal.uvi.high for animal in animals().values() if animal.uvi)
+        raise AnimalNotNamedError(*alarms_past(any_limits(), Met(uvi=uvi))) from None
+    except PastLimitError as error:
+        error.alarms += alarms_past(limits_for(animal, context), Met(uvi=uvi))
+        raise

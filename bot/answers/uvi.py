@@ -33,7 +33,7 @@ from bot.preferences import Context
 from bot.queries.uv import UviQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
-from calc.uv.lamp import Lamp, uvi_at
+from calc.uv.lamp import Lamp
 from calc.uv.lamp_unknowns import unknowns_of
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
@@ -43,6 +43,7 @@ from calc.uv.placement import (
     Standing,
     Verdict,
     check_place,
+    spot,
 )
 from calc.uv.screen import Screen
 
@@ -67,13 +68,14 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     lamp = read.lamp
-    wish = wish_under(query.animal, query.uvi, uvi_at(lamp, query.distance.low, screen), context)
+    there = spot(lamp, query.distance.low, screen).uvi
+    wish = wish_under(query.animal, query.uvi, there, context)
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
     here, units = check.here, context.units
     whole = unknowns_of(lamp, here.distance_m, screen)
     # Too near, and readings that cannot be, are told by themselves, with what to do first.
     told_itself = here.distance_m < SAFE_MINIMUM_M or read.cannot_be
-    strong = 0.0 if told_itself else here.uvi.best
+    believed = None if told_itself else here.uvi
     return Reply(
         command="uvi",
         status="ok",
@@ -94,7 +96,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *length_sources(lamp), *whole.sources)),
         picture=Picture.later(_picture, lamp, screen, told.screen is None, check, wish, units),
-        alarms=uv_alarms(strong, wish.high),
+        alarms=uv_alarms(believed, query.animal, wish.high, context),
     )
 
 

@@ -43,20 +43,22 @@ def test_far_too_much_uv_is_switched_off_first(anyone: Preferences) -> None:
 
 
 @pytest.mark.parametrize(
-    ("animal", "reading", "off"),
+    ("animal", "reading", "due"),
     [
-        ("beardie", "4", False),
-        ("beardie", "9.9", False),
-        ("beardie", "10", True),
-        ("leopard gecko", "6.9", False),
-        ("leopard gecko", "7", True),
+        ("beardie", "4", []),
+        ("beardie", "5.3", []),
+        ("beardie", "9.9", ["today"]),
+        ("beardie", "10", ["now"]),
+        ("leopard gecko", "3.9", ["today"]),
+        ("leopard gecko", "4", ["now"]),
     ],
 )
 def test_a_meter_that_shows_far_too_much_switches_off_too(
-    animal: str, reading: str, off: bool, anyone: Preferences
+    animal: str, reading: str, due: list[str], anyone: Preferences
 ) -> None:
     reply = ask(f"check {animal}, uvi {reading} at his back", anyone)
-    assert (row(reply, "Safety") is not None) is off
+    assert [danger.urgency for danger in reply.dangers] == due
+    assert (row(reply, "Safety") is not None) is bool(due)
 
 
 @pytest.mark.parametrize(

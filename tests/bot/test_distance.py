@@ -102,7 +102,7 @@ def test_the_reverse_question_says_which_way_to_move(
     tail = "tube:12% reflector:polished screen:none animal:bearded dragon"
     reply = ask(f"uvi distance:{distance} {tail}", anyone)
     assert told in reply.answer
-    assert way in reply.steps[0]
+    assert any(way in step for step in reply.steps)
 
 
 def test_a_place_too_near_is_never_called_right(anyone: Preferences) -> None:

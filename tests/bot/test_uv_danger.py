@@ -28,7 +28,7 @@ def test_every_question_switches_it_off_first(line: str, anyone: Preferences) ->
     "line",
     [
         "uvi tube:12% reflector:polished screen:none distance:14in animal:beardie",
-        "meter readings:6 at 12in animal:leopard gecko",
+        "meter readings:3 at 12in animal:leopard gecko",
         "meter readings:9 at 12in animal:beardie",
     ],
 )
