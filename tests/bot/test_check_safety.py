@@ -47,7 +47,7 @@ def test_far_too_much_uv_is_switched_off_first(anyone: Preferences) -> None:
     [
         ("beardie", "4", []),
         ("beardie", "5.3", []),
-        ("beardie", "9.9", ["today"]),
+        ("beardie", "8.4", ["today"]),
         ("beardie", "10", ["now"]),
         ("leopard gecko", "3.9", ["today"]),
         ("leopard gecko", "4", ["now"]),

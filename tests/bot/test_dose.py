@@ -63,7 +63,6 @@ def test_a_weak_spot_gives_people_the_whole_day(anyone: Preferences) -> None:
         "dose uvi:4",
         "dose hours:4",
         "dose uvi:0 hours:4",
-        "dose uvi:40 hours:4",
         "dose uvi:4 hours:0",
         "dose uvi:4 hours:25",
         "dose uvi:4 hours:3 days",
@@ -86,3 +85,10 @@ def test_without_a_length_arm_s_length_counts_for_the_worst_tube(anyone: Prefere
     ]
     assert unknown == pytest.approx(max(known))
     assert max(known) > 1.1 * min(known)
+
+
+def test_more_than_any_sun_gives_is_an_alarm_and_no_dose(anyone: Preferences) -> None:
+    reply = ask("dose uvi:40 hours:4", anyone)
+    assert [(danger.key, danger.urgency) for danger in reply.dangers] == [("uv_too_strong", "now")]
+    assert "up to 20" in reply.answer
+    assert reply.values == ()
