@@ -76,7 +76,7 @@ COMMANDS: tuple[Command, ...] = (
         answer=answer_meter,
         examples=(
             "meter readings:4.2 at 12 in, 2.9 at 15 in animal:bearded dragon",
-            "meter readings:3.1 at 30cm, 2.3 at 36cm without:5.6 at 30cm, 4.3 at 36cm uvi:1-2",
+            "meter readings:3.1 at 30cm, 2.3 at 36cm without:5.6 at 30cm, 4.3 at 36cm uvi:2-4",
         ),
         guide=("how-to-take-a-reading", "reading-a-uv-meter"),
         positional="readings",
