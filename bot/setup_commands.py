@@ -30,8 +30,8 @@ SETUP_COMMANDS: tuple[Command, ...] = (
         examples=(
             "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool 75",
             (
-                "check leopard gecko, 6% tube over the mesh, warm side 32C, cool side 24C, red "
-                "bulb at night distance:30cm screen:45%"
+                "check leopard gecko, 6% tube over the mesh, warm side 32C, cool side 24C, "
+                "nights 20C distance:30cm screen:45%"
             ),
         ),
         guide=("how-to-ask", "uv-and-heat-together", "measuring-temperatures"),
