@@ -12,6 +12,7 @@ from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.check_uv_lamps import (
     behind_pane,
     for_the_meter,
+    hung,
     of_other_lamp,
     wanted_told,
     without_tube,
@@ -196,7 +197,7 @@ def _by_distance(
     )
     sources = (wanted.source, "keitz1971", "uv_distance_rows", *length_sources(cases[0].lamp))
     missing = _missing(told, (name, said))
-    at = f"at {length(middle_m, units)}{_to(name)}"
+    at = f"at {length(middle_m, units)}{_to(name)}{hung(told)}"
     if len(standings) > 1:
         why = (
             f"UVI {uvi(low)} to {uvi(high)} {at}, which depends on what was not said; "
@@ -206,7 +207,6 @@ def _by_distance(
         return Part(_NAME, Mark.CANNOT_TELL, why, find_out, missing, values, sources)
     standing = standings.pop()
     told_uvi = uvi_estimate(here.uvi) if len(cases) == 1 else f"{uvi(low)} to {uvi(high)}"
-    at += f" under {told.tubes} tubes, whose UV adds" if told.tubes > 1 else ""
     why = f"about UVI {told_uvi} {at}: {_WORDS[standing]}, {wanted_told(wanted)}{_age(told)}"
     mark = Mark.FINE if standing is Standing.WITHIN and not _too_near(middle_m) else Mark.CHANGE
     todo = tuple(_todo(cases, standing, middle_m, name, units))

@@ -4,13 +4,22 @@ from bot.answers.animals import known_by
 from bot.answers.check_parts import Mark, Part, Todo, Urgency
 from bot.answers.figures import length, uvi_range
 from bot.answers.other_lamp import METER_FIRST
+from bot.answers.setup_told import Told
 from bot.language.quantities import Units
 from bot.language.screens import Pane
 from bot.language.uv_lamps import UvLamp
 from calc.animals import Target
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
-__all__ = ["UV", "behind_pane", "for_the_meter", "of_other_lamp", "wanted_told", "without_tube"]
+__all__ = [
+    "UV",
+    "behind_pane",
+    "for_the_meter",
+    "hung",
+    "of_other_lamp",
+    "wanted_told",
+    "without_tube",
+]
 
 UV = "UV"
 """The name of this part."""
@@ -19,6 +28,13 @@ UV = "UV"
 def wanted_told(target: Target) -> str:
     """Return the range that is wanted, and how it is known."""
     return f"wanted UVI {uvi_range(target.low, target.high)} ({known_by(target)})"
+
+
+def hung(told: Told) -> str:
+    """Return how the tubes hang, as far as it changes what the animal gets."""
+    many = f" under {told.tubes} tubes, whose UV adds" if told.tubes > 1 else ""
+    across = ", and only straight under it, as it lies across" if told.lies_across else ""
+    return f"{many}{across}"
 
 
 def behind_pane(pane: Pane, wanted: Target) -> Part:

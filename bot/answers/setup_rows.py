@@ -51,6 +51,7 @@ _LABELS = {
     FactName.TUBE_LENGTH: "tube length",
     FactName.TUBES: "tubes together",
     FactName.GAP: "tubes apart",
+    FactName.ACROSS: "the tube lies across",
     FactName.AGE: "tube age",
     FactName.UVI: "meter shows UVI",
     FactName.UVI_AT: "meter shows UVI",

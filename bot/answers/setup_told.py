@@ -126,6 +126,11 @@ class Told:
         return said.value.low if said else 0.0
 
     @property
+    def lies_across(self) -> bool:
+        """Whether the tube is said to lie the short way."""
+        return bool(self.all(FactName.ACROSS))
+
+    @property
     def uv_lamp(self) -> UvLamp | None:
         """The kind of UV lamp where it is no T5 HO tube, so that no figures hold."""
         for said in (*self.all(FactName.UV_LAMP), *self.all(FactName.TUBE)):

@@ -109,3 +109,30 @@ def test_two_tubes_in_a_set_up_are_not_judged_as_one(anyone: Preferences) -> Non
     assert uv[1] == "change"
     assert "2 tubes" in uv[2]
     assert _value(reply, "uvi")[1] > 9.0
+
+
+@pytest.mark.parametrize(
+    ("said", "across"),
+    [
+        ("12% tube lies across the tank the short way", True),
+        ("the uvb runs front to back", True),
+        ("my t5 12% is mounted sideways", True),
+        ("12% tube along the back, he runs across the tank", False),
+        ("he sleeps sideways, 12% tube at 16 in", False),
+        ("12% tube, 16 in to his back", False),
+    ],
+)
+def test_a_tube_that_lies_across_is_heard(said: str, across: bool) -> None:
+    found = [fact for fact in heard_in(said).facts if fact.name is FactName.ACROSS]
+    assert bool(found) is across
+
+
+def test_a_tube_that_lies_across_is_answered(anyone: Preferences) -> None:
+    reply = ask("ask my tube lies across the enclosure the short way, is that ok", anyone)
+    assert reply.command == "guide"
+    assert "together" in reply.asked
+    told = "bearded dragon, 12% t5 22in long lies across the tank, polished, no mesh, 17in to back"
+    checked = ask(f"check {told}", anyone)
+    assert checked.table is not None
+    (uv,) = [row for row in checked.table.rows if row[0] == "UV"]
+    assert "only straight under it, as it lies across" in uv[2]

@@ -114,6 +114,16 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
         ),
     ),
     (
+        "uv-and-heat-together",
+        (
+            r"\b(?:uv\w*|tubes?|t5s?|t8s?)\b",
+            (
+                r"\b(?:across|short ?ways?|sideways|width ?ways|widthwise|length ?ways|lengthwise"
+                r"|front to back)\b"
+            ),
+        ),
+    ),
+    (
         "screens",
         (
             r"\b(?:glass|plastic|plexi\w*|acrylic|perspex|polycarbonate|windows?)\b",

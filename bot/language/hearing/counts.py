@@ -11,12 +11,14 @@ from bot.language.hearing.distances import measure_of
 from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.strengths import UV_LAMPS
 from bot.language.units import Dimension
 
-__all__ = ["counts"]
+__all__ = ["counts", "lying"]
 
 _A_FIGURE = r"[0-9]{1,3}(?:\.[0-9])? ?(?:%|percent|w|watts?|in|inch(?:es)?|ft|foot|cm)?"
 _MOST_BETWEEN = 5
+_TUBES = frozenset(("tube", "lamp"))
 
 
 @cache
@@ -53,6 +55,11 @@ def _only_one() -> re.Pattern[str]:
 
 
 @cache
+def _across() -> re.Pattern[str]:
+    return re.compile(rf"(?<![a-z0-9])(?:{_any_of(_table()['words']['across'])})(?![a-z0-9])")
+
+
+@cache
 def _apart() -> re.Pattern[str]:
     return re.compile(rf" ?(?:{_any_of(_table()['words']['apart'])})(?![a-z0-9])")
 
@@ -68,6 +75,19 @@ def counts(scene: Scene) -> Iterator[Fact | Ask]:
         yield scene.fact(FactName.TUBES, number, mark)
         yield from _gaps(scene)
         return
+
+
+def lying(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return that a tube was told to lie across, the short way."""
+    for match in _across().finditer(scene.text):
+        mark = Mark("across", "across", *match.span())
+        start = scene.clause(mark.start)[0]
+        tube = scene.before(mark.start, _TUBES, start)
+        uv = tube is not None and (tube.kind == "tube" or tube.value in UV_LAMPS)
+        percent = any(f.kind == "percent" for f in scene.figures.within(start, mark.start))
+        if (uv or percent) and scene.standing(mark) is not Standing.NOT:
+            yield scene.fact(FactName.ACROSS, True, mark)
+            return
 
 
 def _gaps(scene: Scene) -> Iterator[Fact | Ask]:

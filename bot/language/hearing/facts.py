@@ -31,6 +31,7 @@ class FactName(StrEnum):
     TUBE = "tube"
     TUBES = "tubes"
     GAP = "gap"
+    ACROSS = "across"
     TUBE_LENGTH = "tube_length"
     AGE = "age"
     LAMP = "lamp"

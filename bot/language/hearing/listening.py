@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 
 from bot.language.hearing.animals import animals_heard
-from bot.language.hearing.counts import counts
+from bot.language.hearing.counts import counts, lying
 from bot.language.hearing.distances import distances
 from bot.language.hearing.facts import Ask, Fact, FactName, Heard
 from bot.language.hearing.homes import homes
@@ -31,6 +31,7 @@ _LISTENERS: tuple[Callable[[Scene], Iterator[Fact | Ask]], ...] = (
     animals_heard,
     homes,
     counts,
+    lying,
     meter_readings,
     controls,
     times,
