@@ -22,6 +22,7 @@ _GROUPS = {
             FactName.DISTANCE_FLOOR,
             FactName.TUBES,
             FactName.GAP,
+            FactName.ACROSS,
             FactName.TUBE_LENGTH,
             FactName.AGE,
             FactName.UVI,
