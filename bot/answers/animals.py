@@ -163,7 +163,6 @@ def of_animal(animal: Animal) -> str:
 
 def with_article(name: str) -> str:
     """Return a name as a sentence needs it, such as ``a bearded dragon``."""
-    # The one name with a u begins like "you".
     article = "an" if name[0].lower() in "aeio" else "a"
     return f"{article} {name}"
 

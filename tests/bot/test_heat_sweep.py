@@ -118,7 +118,8 @@ def test_more_watts_than_lamps_give_is_no_shopping_list(anyone: Preferences) -> 
     )
     assert "Warm the room" in air.steps[0]
     night = ask(
-        "night room:6C animal:boa enclosure:300x300x300cm material:glass lid:full mesh", anyone
+        "night room:6C animal:boa constrictor enclosure:300x300x300cm material:glass lid:full mesh",
+        anyone,
     )
     assert "share it between two" not in everything(night)
     assert "Warm the room" in everything(night)
@@ -188,7 +189,10 @@ def test_a_heat_source_is_known_by_what_people_call_it(
 
 
 def test_a_uromastyx_is_not_an(anyone: Preferences) -> None:
-    assert "an uromastyx" not in everything(ask("watts room:50F distance:10in animal:uro", anyone))
+    line = "watts room:50F distance:10in animal:ornate uro"
+    told = everything(ask(line, anyone))
+    assert "a Saharan uromastyx" in told
+    assert "an Saharan" not in told
 
 
 def test_a_whole_set_up_with_a_freezing_night_is_told_that_first(anyone: Preferences) -> None:
