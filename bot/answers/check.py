@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from bot.answers.check_heat import HEATED, heat_parts
+from bot.answers.check_limits import limit_alarms
 from bot.answers.check_parts import Mark, Part, Todo, first_of, in_order
 from bot.answers.check_safety import safety_parts
 from bot.answers.check_uv import uv_part
@@ -63,7 +64,11 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),
-        alarms=(*(alarm for part in parts for alarm in part.alarms), *lamp_alarms(told)),
+        alarms=(
+            *limit_alarms(told, kept.animal),
+            *(alarm for part in parts for alarm in part.alarms),
+            *lamp_alarms(told),
+        ),
     )
 
 

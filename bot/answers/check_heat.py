@@ -12,7 +12,7 @@ from bot.answers.temps_words import doubt_text, finding_clause, missing_text, st
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind, Thermometer
 from bot.language.quantities import Measure, Units
-from bot.reply import Alarm, Value
+from bot.reply import Value
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.night import NightDecision, night_plan
 from calc.heat.readings import Finding, Instrument, Place, Readings, Verdict
@@ -104,8 +104,7 @@ def _places(
     found = {finding.place: finding for finding in judgement.findings}
     steps = _steps(judgement)
     if Step.SWITCH_LAMP_OFF in judgement.steps:
-        alarms = (Alarm(key="box_too_hot"),)
-        yield Part("Safety", Mark.CHANGE, _why_off(found, kept), alarms=alarms)
+        yield Part("Safety", Mark.CHANGE, _why_off(found, kept))
     for place, (label, name, urgency) in _PLACES.items():
         finding = found.get(place)
         if name in beyond:

@@ -39,13 +39,15 @@ class _Tells:
 
 
 _TUBE = {"distance": _Tells(("tube_m",))}
+_READINGS = {
+    "basking": _Tells(("surface_c",)),
+    "cool": _Tells(("coolest_air_c",)),
+    "warm": _Tells(("warm_air_c",)),
+    "night": _Tells(("night_c",)),
+}
 _TELLS: Mapping[str, Mapping[str, _Tells]] = {
-    "temps": {
-        "basking": _Tells(("surface_c",)),
-        "cool": _Tells(("coolest_air_c",)),
-        "warm": _Tells(("warm_air_c",)),
-        "night": _Tells(("night_c",)),
-    },
+    "temps": _READINGS,
+    "check": _READINGS | _TUBE,
     "basking": {
         "surface": _Tells(("surface_c",)),
         "air": _Tells(("warm_air_c",)),

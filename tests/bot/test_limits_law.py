@@ -16,7 +16,15 @@ from bot.ask import ask_options
 from bot.preferences import Preferences
 from bot.reply import Reply
 from tests.bot.limits.figures import NAMES, Given, lengths, limits, options, temperatures
-from tests.bot.limits.heat import law_air, law_basking, law_night, law_surface, law_temps, law_watts
+from tests.bot.limits.heat import (
+    law_air,
+    law_basking,
+    law_check,
+    law_night,
+    law_surface,
+    law_temps,
+    law_watts,
+)
 from tests.bot.limits.uv import law_decline, law_distance, law_plan, law_section, law_tube, law_uvi
 
 EXAMPLES = int(os.environ.get("NOONSTONE_LAW_EXAMPLES", "40"))
@@ -58,6 +66,20 @@ _LAWS: dict[str, tuple[st.SearchStrategy[Given], Callable[[Given, Reply], None]]
             },
         ),
         law_temps,
+    ),
+    "check": (
+        options(
+            {"animal": NAME},
+            {
+                "basking": temperatures(13.5, 90.0),
+                "cool": temperatures(5.5, 60.0),
+                "warm": temperatures(5.5, 60.0),
+                "night": temperatures(-9.0, 40.0),
+                "distance": lengths(0.06, 1.4),
+                "tube": TUBE["tube"],
+            },
+        ),
+        law_check,
     ),
     "basking": (
         options(

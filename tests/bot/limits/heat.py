@@ -140,3 +140,16 @@ def law_surface(given: Given, reply: Reply) -> None:
         if abs(over) > 1e-6 and abs(over - 5.0) > 1e-6:
             due = "now" if over >= 5.0 else "today" if over > 0.0 else ""
             assert urgency(reply, "box_too_hot") == due
+
+
+def law_check(given: Given, reply: Reply) -> None:
+    if near_an_edge(given, ("basking", "cool", "warm", "night")):
+        return
+    assert urgency(reply, "box_too_hot") == met_hot(given, ("basking", "warm"), ("cool",))
+    cold = "night" in given and celsius(given["night"]) < edge(limits(given), "night_c")
+    assert urgency(reply, "night_too_cold") == ("today" if cold else "")
+    near = metres(given["distance"]) if "distance" in given else 1.0
+    if near < 0.15 - 1e-6:
+        assert urgency(reply, "uv_too_strong") == "now"
+    elif near < 0.20 - 1e-6:
+        assert urgency(reply, "uv_too_strong") in ("today", "now")
