@@ -48,7 +48,8 @@ def test_the_fit_is_scipy_s_least_squares() -> None:
             w: np.ndarray = weights,
         ) -> np.ndarray:
             left: np.ndarray = np.log(uvis) - at[0] + 2.0 * np.log(away + at[1])
-            return np.asarray(left * np.sqrt(w))
+            weighed: np.ndarray = left * np.sqrt(w)
+            return weighed
 
         other = least_squares(
             rest, [np.log(strength), depth], bounds=([-10.0, 0.0], [10.0, 0.30]), xtol=1e-14
