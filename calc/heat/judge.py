@@ -171,8 +171,8 @@ def _steps(
     night = verdicts.pop(Place.NIGHT, None)
     if readings.is_too_soon and verdicts:
         yield from _held_cool(_early_steps(verdicts, animal), too_hot)
-        if not off:
-            # A lamp that is switched off is not left as it is for two hours.
+        if not too_hot:
+            # A lamp that goes off, or is made weaker today, is not left as it is for two hours.
             yield Step.WAIT_AND_READ_AGAIN
     elif verdicts or night is None:
         yield from _held_cool(_day_steps(verdicts, animal), too_hot)

@@ -81,10 +81,12 @@ def test_a_low_reading_before_two_hours_is_not_yet_a_reading(lamp_on_h: float) -
 
 
 def test_a_reading_that_is_too_high_early_stands_because_it_only_rises() -> None:
-    judgement = dragon(115, 74, lamp_on_h=0.5)
+    judgement = dragon(112, 74, lamp_on_h=0.5)
     assert judgement.first is Step.RAISE_LAMP
     assert judgement.steps[-1] is Step.WAIT_AND_READ_AGAIN
     assert Step.SECOND_WEAKER_LAMP not in judgement.steps
+    # Past its limit it is not left as it is, however early it was read.
+    assert Step.WAIT_AND_READ_AGAIN not in dragon(115, 74, lamp_on_h=0.5).steps
 
 
 def test_lamp_time_that_was_not_said_is_a_doubt_but_no_obstacle() -> None:
