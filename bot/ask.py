@@ -292,4 +292,5 @@ def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -
     own = preferences.bare is None
     first = next((s for value in typed if (s := system_of(value, bare=own))), None)
     units = preferences.forced_units or first or preferences.units or Units.IN
-    return Context(units, preferences.guide_url, preferences.default_animal, preferences.own)
+    given_by = preferences.guide_url, preferences.default_animal, preferences.own
+    return Context(units, *given_by, preferences.today)

@@ -1,6 +1,7 @@
 """How an asker wants to be answered: a plain value, made at the fronts and passed in."""
 
 from dataclasses import dataclass
+from datetime import UTC, date, datetime
 
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
@@ -14,7 +15,8 @@ class Preferences:
 
     ``units`` gives bare numbers their unit and is shown first where the question names none;
     ``forced_units`` is shown first whatever the question says (a button, a command-line option).
-    ``own`` are the figures that the asker's group set for itself.
+    ``own`` are the figures that the asker's group set for itself. ``today`` is the day where the
+    asker lives; None is the day in Greenwich.
     """
 
     units: Units | None = None
@@ -22,6 +24,7 @@ class Preferences:
     guide_url: str = ""
     default_animal: str = ""
     own: Own = NOTHING_OWN
+    today: date | None = None
 
     @property
     def bare(self) -> Units | None:
@@ -38,3 +41,9 @@ class Context:
     guide_url: str = ""
     default_animal: str = ""
     own: Own = NOTHING_OWN
+    today: date | None = None
+
+    @property
+    def day(self) -> date:
+        """Return the day on which is asked."""
+        return self.today or datetime.now(UTC).date()

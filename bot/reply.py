@@ -5,6 +5,7 @@ Every text is plain. Answers choose unit and rounding once; renderers only lay o
 
 from collections.abc import Callable
 from functools import partial
+from math import inf
 from typing import Annotated, Literal, ParamSpec
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, PlainSerializer
@@ -32,13 +33,23 @@ class _Part(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid")
 
 
+def _read_high(value: object) -> object:
+    return inf if value is None else value
+
+
+_OpenAbove = Annotated[float, BeforeValidator(_read_high)]
+
+
 class Value(_Part):
-    """A named figure in SI units with its range (m, degC, W, h, 1 for UVI and fractions)."""
+    """A named figure in SI units with its range (m, degC, W, h, 1 for UVI and fractions).
+
+    A high end that is open is infinite, and null in JSON.
+    """
 
     name: str
     low: float
     best: float
-    high: float
+    high: _OpenAbove
     unit: str
 
     @classmethod

@@ -1,9 +1,11 @@
 """How a tube fades by dated readings, when it leaves the wanted range, when to read again."""
 
 from collections.abc import Sequence
-from datetime import UTC, date, datetime, timedelta
+from datetime import timedelta
+from math import inf
 
 from bot.answers.decline_age import by_age
+from bot.answers.decline_odd import day_told, odd_first, odd_told
 from bot.answers.figures import (
     calendar_day,
     number,
@@ -23,13 +25,8 @@ from bot.preferences import Context
 from bot.queries.uv_depth import DeclineQuery
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uncertainty import Estimate
-from calc.uv.decline import (
-    DatedReading,
-    Decline,
-    Trend,
-    decline_of,
-    trend_at,
-)
+from calc.uv.dated import DatedReading
+from calc.uv.decline import READ_AGAIN_DAYS, Decline, Trend, decline_of, trend_at
 
 __all__ = ["answer_decline"]
 
@@ -51,10 +48,10 @@ def answer_decline(query: DeclineQuery, context: Context) -> Reply:
     return by_age(query.lamp, query.age.low if query.age else None, context)
 
 
-def _refuse_tomorrow(readings: Sequence[TypedReading]) -> None:
+def _refuse_tomorrow(readings: Sequence[TypedReading], context: Context) -> None:
     """Refuse a day that is not here yet; somewhere it may be a day later than in Greenwich."""
     last = readings[-1]
-    today = datetime.now(UTC).date()
+    today = context.day
     if last.day > today + timedelta(days=1):
         raise NotUnderstoodError(
             last.text,
@@ -68,31 +65,28 @@ def _by_readings(
     readings: Sequence[TypedReading], wish: Wish, context: Context
 ) -> tuple[Reply, Estimate]:
     """Return the reply, and the UV index of the last day that was read."""
-    _refuse_tomorrow(readings)
+    _refuse_tomorrow(readings, context)
     if wish.low <= 0.0:
         raise NotUnderstoodError(
             uvi_range(wish.low, wish.high), "a range that does not start at 0", "uvi:1-2", "uvi"
         )
     seen = [DatedReading(float(r.day.toordinal()), r.value) for r in readings]
-    found = decline_of(seen, wish.low)
+    found = decline_of(seen, wish.low, float(context.day.toordinal()))
     reply = Reply(
         command="decline",
         status="ok",
         title=f"How the tube fades, for {wish.whom}",
-        answer=_answer(found, wish),
+        answer=odd_first(found, seen, _answer(found, wish)),
         values=_values(found),
         rows=(
-            Row(
-                label="Now",
-                text=f"UVI {uvi_estimate(found.now)} on {_day(found.last_day)}, the day last read",
-            ),
+            *(Row(label="Odd", text=odd_told(finding, seen)) for finding in found.found[2:]),
+            *_now_rows(found),
             wish.row,
             Row(label="Change", text=_change(found)),
             *_date_rows(found, wish),
             Row(
                 label="Read again",
-                text=f"on {_day(found.read_again_day)}, or now if that is past, at the same place, "
-                "after 30 minutes alight",
+                text=f"{_again(found)}, at the same place, after 30 minutes alight",
             ),
         ),
         table=Table(
@@ -122,42 +116,74 @@ def _is_above(found: Decline, wish: Wish) -> bool:
 
 
 def _trend_told(found: Decline, wish: Wish) -> str:
-    month = found.month_factor
-    if found.below_already:
+    if found.now.best < wish.low:
         return (
             f"It is already below: UVI {uvi_estimate(found.now)} where "
             f"{uvi_range(wish.low, wish.high)} is wanted. Hang it nearer if that is safe, or "
             "replace it."
         )
-    if found.trend is Trend.FALLING and month:
-        falls = (
-            f"It leaves the wanted {uvi_range(wish.low, wish.high)} about "
-            f"{_day(found.falls_below_day)}{_between(found)}."
-            if found.falls_below_day
-            else f"It stays above UVI {uvi_wanted(wish.low)} until {_day(found.horizon_day)} "
-            "at least; farther ahead these readings say nothing."
-        )
-        return f"The tube is fading by about {percent(1.0 - month.best)} a month. {falls}"
+    if found.trend is Trend.FALLING and found.month_factor:
+        month = percent(1.0 - found.month_factor.best)
+        return f"The tube is fading by about {month} a month. {_leaving(found, wish)}"
     if found.trend is Trend.STEADY:
         return (
             "No fading can be told from these readings: the change is no more than readings "
-            f"repeat to. Read again on {_day(found.read_again_day)}."
-        )
-    if found.trend is Trend.RISING:
-        return (
-            "The readings rise, which a tube past its first 100 hours does not do: the place, the "
-            "meter or the tube was not the same each time."
+            f"repeat to. {_old(found)}Read again {_again(found)}."
         )
     return (
-        f"These readings are too few to tell when the tube is worn out: {_change(found)}. Read "
-        f"again on {_day(found.read_again_day)}: three or more on different days make a trend."
+        f"These readings are too few to tell when the tube is worn out: {_change(found)}. "
+        f"{_old(found)}Read again {_again(found)}: three or more on different days make a trend."
     )
 
 
+def _leaving(found: Decline, wish: Wish) -> str:
+    """Return when a fading tube leaves the range, seen from today."""
+    wanted = uvi_range(wish.low, wish.high)
+    falls = found.falls_below_day
+    if falls is not None and falls <= found.today_day:
+        return (
+            f"By that it is already below the wanted {wanted}, since about {day_told(falls)}: read "
+            "it again today."
+        )
+    if found.today is None:
+        return f"{_old(found)}They say nothing of today: read again today."
+    if falls is not None:
+        return f"It leaves the wanted {wanted} about {day_told(falls)}{_between(found)}."
+    return (
+        f"It stays above UVI {uvi_wanted(wish.low)} until {day_told(found.horizon_day)} at least; "
+        "farther ahead these readings say nothing."
+    )
+
+
+def _old(found: Decline) -> str:
+    days = round(found.today_day - found.last_day)
+    return f"The last reading is {days} days old. " if days > READ_AGAIN_DAYS[1] else ""
+
+
+def _again(found: Decline) -> str:
+    if found.read_again_day <= found.today_day:
+        return "today"
+    return f"on {day_told(found.read_again_day)}"
+
+
 def _between(found: Decline) -> str:
-    first = _day(found.earliest_day) if found.earliest_day else "now"
-    last = f"and {_day(found.latest_day)}" if found.latest_day else "and a day I cannot tell"
-    return f" (between {first} {last})"
+    earliest = found.earliest_day
+    first = "now" if earliest is None or earliest <= found.today_day else day_told(earliest)
+    if found.latest_day:
+        return f" (between {first} and {day_told(found.latest_day)})"
+    return " (it may be so now)" if first == "now" else f" ({first} at the earliest)"
+
+
+def _now_rows(found: Decline) -> tuple[Row, ...]:
+    then = f"UVI {uvi_estimate(found.now)} on {day_told(found.last_day)}"
+    if found.is_unsound:
+        then = f"UVI {uvi(found.now.best)} read on {day_told(found.last_day)}"
+    if found.last_day == found.today_day:
+        return (Row(label="Now", text=f"{then}, which is today"),)
+    rows = [Row(label="Last read", text=then)]
+    if found.today is not None:
+        rows.append(Row(label="Today", text=f"about UVI {uvi_estimate(found.today)} by the trend"))
+    return tuple(rows)
 
 
 def _change(found: Decline) -> str:
@@ -187,7 +213,7 @@ def _date_rows(found: Decline, wish: Wish) -> tuple[Row, ...]:
         rows.append(
             Row(
                 label=f"Below UVI {uvi_wanted(wish.low)}",
-                text=f"about {_day(found.falls_below_day)}{_between(found)}",
+                text=f"about {day_told(found.falls_below_day)}{_between(found)}",
             )
         )
     return tuple(rows)
@@ -199,21 +225,29 @@ def _values(found: Decline) -> tuple[Value, ...]:
         Value.of("changed", Estimate.exact(found.changed), "1"),
         Value.of("read_again_in", _hours_from(found, (found.read_again_day,) * 3), "h"),
     ]
+    if found.today is not None:
+        values.append(Value.of("uvi_today", found.today, "1"))
     if found.month_factor:
         values.append(Value.of("month_factor", found.month_factor, "1"))
-    if found.falls_below_day and found.earliest_day and found.latest_day:
-        days = (found.earliest_day, found.falls_below_day, found.latest_day)
-        if days[0] <= days[1] <= days[2]:
-            values.append(Value.of("falls_below_in", _hours_from(found, days), "h"))
+    if found.falls_below_day is not None:
+        falls = found.falls_below_day
+        first = found.earliest_day if found.earliest_day is not None else found.last_day
+        # A late end that nobody can tell is open.
+        last = found.latest_day if found.latest_day is not None else inf
+        days = (min(first, falls), falls, max(last, falls))
+        values.append(Value.of("falls_below_in", _hours_from(found, days), "h"))
     return tuple(values)
 
 
 def _hours_from(found: Decline, days: tuple[float, float, float]) -> Estimate:
-    return Estimate(*(_DAY_H * (day - found.last_day) for day in days))
+    """Return days as hours from today, below 0 where they are past."""
+    return Estimate(*(_DAY_H * (day - found.today_day) for day in days))
 
 
 def _steps(found: Decline, wish: Wish) -> tuple[str, ...]:
     steps = []
+    if found.found:
+        steps.append("Wipe the sensor, and the tube while it is cold and unplugged; then read.")
     if found.below_already:
         steps.append(
             "Read once more to be sure. Then ask distance with readings: to see whether nearer is "
@@ -243,9 +277,9 @@ def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
     if trend:
         low, best, high = (tuple(getattr(e, n) for e in trend) for n in ("low", "best", "high"))
         lines = (Line("", tuple(days), best, low, high),)
-    mark = Mark(found.read_again_day, f"read again: {_day(found.read_again_day)}")
+    mark = Mark(found.read_again_day, f"read again: {day_told(found.read_again_day)}")
     if found.falls_below_day and found.falls_below_day > found.last_day:
-        told = f"below UVI {uvi_wanted(wish.low)}: {_day(found.falls_below_day)}"
+        told = f"below UVI {uvi_wanted(wish.low)}: {day_told(found.falls_below_day)}"
         mark = Mark(found.falls_below_day, told)
     top = _HEADROOM * max(wish.high, *(r.uvi for r in seen))
     drawing = Chart(
@@ -261,11 +295,7 @@ def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
         ),
         note=_NOTE if lines else "No line: these readings do not tell a trend yet.",
     )
-    told = ", ".join(f"UVI {number(r.uvi, 0.01)} on {_day(r.day)}" for r in seen[:20])
+    told = ", ".join(f"UVI {number(r.uvi, 0.01)} on {day_told(r.day)}" for r in seen[:20])
     now = uvi(found.now.best)
     alt = f"Chart of UV index against the day: {told}. Now about {now}. {_answer(found, wish)}"
     return Picture(alt=alt[:1024], drawing=drawing)
-
-
-def _day(day: float | None) -> str:
-    return calendar_day(date.fromordinal(round(day or 0.0)))

@@ -18,9 +18,14 @@ async def preferred(base: Preferences, desk: Desk) -> Preferences:
     """Return how to answer at this desk."""
     keeper = await desk.store.keepers.settings(desk.keeper)
     if desk.server is None:
-        return merged(base, keeper)
+        return merged(_on_day(base, desk, keeper.zone), keeper)
     group = await desk.store.servers.settings(desk.server)
+    base = _on_day(base, desk, keeper.zone or group.zone)
     return merged(base, keeper, group, await desk.store.figures.own(desk.server))
+
+
+def _on_day(base: Preferences, desk: Desk, zone: str | None) -> Preferences:
+    return replace(base, today=desk.now.astimezone(ZoneInfo(zone or "UTC")).date())
 
 
 def merged(

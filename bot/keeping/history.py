@@ -106,8 +106,9 @@ async def show(query: NamedQuery, context: Context, desk: Desk) -> Reply:
     ask = question_of(kept.setup)
     steps = [f"Ask about it: {ask}"] if ask else []
     steps += trend.steps if trend else ()
-    when = next_reading_day(kept, context)
-    if when is not None:
+    due = next_reading_day(kept, context)
+    if due is not None:
+        when = max(due, context.day + timedelta(days=1))
         steps.append(
             f"Be reminded of the next reading: remind me about:meter name:{kept.name} when:{when}"
         )
@@ -134,13 +135,10 @@ async def show(query: NamedQuery, context: Context, desk: Desk) -> Reply:
 
 
 def next_reading_day(kept: Enclosure, context: Context) -> date | None:
-    """Return the day on which the UV should be read again, by the trend so far."""
+    """Return the day, today or later, on which the UV should be read again by the trend so far."""
     trend = _trend(kept, context)
     value = next((v for v in trend.values if v.name == "read_again_in"), None) if trend else None
-    last = max((r.day for r in _of_one_place(kept)), default=None)
-    if value is None or last is None:
-        return None
-    return last + timedelta(hours=value.best)
+    return None if value is None else context.day + timedelta(hours=value.best)
 
 
 def _of_one_place(kept: Enclosure) -> list[Reading]:

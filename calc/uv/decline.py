@@ -12,8 +12,10 @@ from math import exp, log, sqrt
 import numpy as np
 
 from calc.uncertainty import Doubt, Estimate, combined_factor
+from calc.uv.dated import DatedReading, Finding, Odd, days_and_logs, findings_of, kept
+from calc.uv.evidence import NINE_IN_TEN, Weighed, weigh
 from calc.uv.lamp_unknowns import Cause
-from calc.uv.meter import DISPLAY_UVI, METER_DOUBT, REPEATABILITY
+from calc.uv.meter import METER_DOUBT
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -45,41 +47,28 @@ READ_AGAIN_DAYS = (14.0, 90.0)
 """The soonest and the latest next reading [d]. Source: uv_read_again."""
 
 MOST_READINGS = 200
-_NINE_IN_TEN = 1.645
 _FARTHEST_DAYS = 730.5
-_PLACED = REPEATABILITY * sqrt(2.0)
-"""One deviation of a reading taken at the same place on another day."""
 
 
 class Trend(Enum):
     """What dated readings show."""
 
-    TOO_FEW = "fewer than three readings"
+    TOO_FEW = "fewer than three readings, or some that cannot be"
     STEADY = "no more change than readings repeat to"
     FALLING = "falling"
     RISING = "rising, which a tube past its burn-in does not do"
 
 
 @dataclass(frozen=True, slots=True)
-class DatedReading:
-    """A UVI [1] read on a day [d], counted from any fixed day."""
-
-    day: float
-    uvi: float
-
-    def __post_init__(self) -> None:
-        if not 0.05 <= self.uvi <= 100.0:
-            raise OutsideModelError("UV index read", self.uvi, 0.05, 100.0, "")
-
-
-@dataclass(frozen=True, slots=True)
 class Decline:
-    """The trend of a lamp at one place.
+    """The trend of a lamp at one place, said of a day that is today.
 
-    ``now`` is the true UVI on the last day read, with the meter's own doubt; ``changed`` the last
-    over the first reading; ``month_factor`` what 30 days change it by. A falling lamp leaves the
-    wanted range on ``falls_below_day``, between ``earliest_day`` and ``latest_day``; None: not
-    before ``horizon_day``, beyond which nothing is said.
+    ``now`` is the true UVI on the last day read, ``today`` what the line makes of it since, None
+    past ``horizon_day``; both with the meter's own doubt. ``changed`` is the last over the first
+    reading; ``month_factor`` what 30 days change it by. A falling lamp leaves the wanted range on
+    ``falls_below_day``, between ``earliest_day`` and ``latest_day``; None: not before
+    ``horizon_day``, beyond which nothing is said. ``found`` is what no tube does, by the order of
+    the days; where ``is_unsound``, no day is told. ``read_again_day`` is never before today.
     """
 
     trend: Trend
@@ -95,170 +84,178 @@ class Decline:
     latest_day: float | None
     horizon_day: float
     read_again_day: float
+    today_day: float
+    today: Estimate | None
+    found: tuple[Finding, ...] = ()
+
+    @property
+    def is_unsound(self) -> bool:
+        """Whether something odd was found that setting one reading aside does not mend."""
+        return any(not finding.set_aside for finding in self.found)
 
 
-def decline_of(readings: Sequence[DatedReading], low_uvi: float) -> Decline:
+def decline_of(
+    readings: Sequence[DatedReading], low_uvi: float, today: float | None = None
+) -> Decline:
     """Find how a lamp fades at one place, and when it leaves the wanted range.
 
-    ln UVI = a + b t, least squares; its band 1.645 s √(1/n + (t - t̄)²/Sxx) crosses ln low at
-    the earliest and the latest day; s is 7 %, more where the display is coarse, or the scatter
+    ln UVI = a + b t, weighted least squares; its band t s √(1/Σw + (t - t̄)²/Sxx) crosses ln low
+    at the earliest and the latest day; s is 7 %, more where the display is coarse, or the scatter
 
     Parameters
     ----------
     readings : one to 200; day [d], UVI [1] 0.05 to 100, all at one place, any order
     low_uvi : low end of the wanted range [1], above 0
+    today : the day [d] on which this is said, the last day read or later; None is that day
 
     Returns
     -------
     Decline
-        Trend, change, dates [d]; with fewer than three readings no dates.
+        What is odd, trend, change, dates [d]; with fewer than three readings no dates.
 
     Notes
     -----
     A straight line says nothing beyond the readings; twice their span at most is looked at,
     and never more than two years. Burn-in bends the first 100 hours.
-    Source: uv_meter_judgement; birge1932; adamse_britz1992.
+    Source: uv_meter_judgement; student_posterior; uv_odd_judgement; adamse_britz1992.
 
     Examples
     --------
     >>> seen = [DatedReading(0, 4.4), DatedReading(60, 4.0), DatedReading(150, 3.3)]
-    >>> found = decline_of(seen, 3.0)
-    >>> found.trend.name, round(found.falls_below_day)
-    ('FALLING', 202)
+    >>> found = decline_of(seen, 3.0, today=240)
+    >>> found.trend.name, round(found.falls_below_day), found.read_again_day
+    ('FALLING', 202, 240)
     """
     if not 1 <= len(readings) <= MOST_READINGS:
         raise OutsideModelError("number of readings", len(readings), 1, MOST_READINGS, "")
     if not 0.0 < low_uvi <= 20.0:
         raise OutsideModelError("low end of the UV index", low_uvi, 0.0, 20.0, "")
-    ordered = sorted(readings, key=lambda r: r.day)
-    changed = ordered[-1].uvi / ordered[0].uvi
-    real = abs(log(changed)) > _NINE_IN_TEN * _placed(ordered) * sqrt(2.0)
-    last, span = ordered[-1].day, ordered[-1].day - ordered[0].day
+    everything = sorted(readings, key=lambda r: r.day)
+    odd = findings_of(everything)
+    ordered = kept(everything, odd)
+    day = max(everything[-1].day, everything[-1].day if today is None else today)
     line = _line_through(ordered)
-    if line is None:
-        return _without_line(ordered, low_uvi, changed, real)
+    if line is None or any(not finding.set_aside for finding in odd):
+        return _without_line(ordered, low_uvi, day, odd)
+    return _by_line(ordered, line, low_uvi, day, odd)
+
+
+def _by_line(
+    ordered: Sequence[DatedReading],
+    line: Weighed,
+    low_uvi: float,
+    day: float,
+    odd: tuple[Finding, ...],
+) -> Decline:
+    last, span = ordered[-1].day, ordered[-1].day - ordered[0].day
+    is_real = abs(line.slope) > line.slope_half
     trend = Trend.STEADY
-    if line.slope_is_real:
+    if is_real:
         trend = Trend.FALLING if line.slope < 0.0 else Trend.RISING
-    horizon = last + min(_FARTHEST_DAYS, 2.0 * span)
-    goal, now = log(low_uvi), _truly(line.at(last))
-    earliest, latest = line.band_crossings(goal, last)
-    falls = line.mean_day + (goal - line.mean_log) / line.slope if line.slope < 0.0 else None
     falling = trend is Trend.FALLING
+    if trend is Trend.RISING and not any(f.odd is Odd.RISE for f in odd):
+        odd += (Finding(Odd.RISE, (0, len(ordered) - 1), exp(line.slope * span)),)
+    horizon = last + min(_FARTHEST_DAYS, 2.0 * span)
+    goal, now = log(low_uvi), _truly(_told(line, last))
+    earliest, latest = _band_crossings(line, goal, last)
+    falls = line.middle + (goal - line.level) / line.slope if line.slope < 0.0 else None
+    by_now = _truly(_told(line, day)) if day <= horizon else None
+    below = now.best < low_uvi or bool(falling and by_now and by_now.best < low_uvi)
     return Decline(
         trend=trend,
         first_day=ordered[0].day,
         last_day=last,
         now=now,
-        changed=changed,
-        change_is_real=line.slope_is_real,
-        month_factor=line.factor_over(30.0),
-        below_already=now.best < low_uvi,
+        changed=ordered[-1].uvi / ordered[0].uvi,
+        change_is_real=is_real,
+        month_factor=_factor_over(line, 30.0),
+        below_already=below,
         falls_below_day=_within(falls if falling else None, horizon),
         earliest_day=_within(earliest if falling else None, horizon),
         latest_day=_within(latest if falling else None, horizon),
         horizon_day=horizon,
-        read_again_day=_read_again(last, earliest),
+        read_again_day=max(day, _read_again(last, earliest)),
+        today_day=day,
+        today=by_now,
+        found=odd,
     )
 
 
 def trend_at(readings: Sequence[DatedReading], days: Sequence[float]) -> tuple[Estimate, ...]:
     """Return what the meter would show [1] on days [d], by the line; none without a line."""
-    line = _line_through(sorted(readings, key=lambda r: r.day))
-    return tuple(line.at(day) for day in days) if line else ()
+    everything = sorted(readings, key=lambda r: r.day)
+    odd = findings_of(everything)
+    line = _line_through(kept(everything, odd))
+    if line is None or any(not finding.set_aside for finding in odd):
+        return ()
+    return tuple(_told(line, day) for day in days)
 
 
-@dataclass(frozen=True, slots=True)
-class _Line:
-    """A straight line through logarithms, with the deviation of one reading."""
-
-    count: int
-    mean_day: float
-    mean_log: float
-    slope: float
-    deviation: float
-    spread: float
-
-    @property
-    def slope_is_real(self) -> bool:
-        return abs(self.slope) * sqrt(self.spread) > _NINE_IN_TEN * self.deviation
-
-    def band(self, day: float) -> float:
-        """Half the width of the line's band, on the logarithm."""
-        away = (day - self.mean_day) ** 2 / self.spread
-        return _NINE_IN_TEN * self.deviation * sqrt(1.0 / self.count + away)
-
-    def at(self, day: float) -> Estimate:
-        best = self.mean_log + self.slope * (day - self.mean_day)
-        return Estimate(exp(best - self.band(day)), exp(best), exp(best + self.band(day)))
-
-    def factor_over(self, days: float) -> Estimate:
-        half = _NINE_IN_TEN * self.deviation / sqrt(self.spread)
-        return Estimate(*(exp(days * (self.slope + k * half)) for k in (-1.0, 0.0, 1.0)))
-
-    def band_crossings(self, goal: float, last: float) -> tuple[float | None, float | None]:
-        """Return the first days from the last reading on which each edge is below the goal."""
-        now = self.mean_log + self.slope * (last - self.mean_day)
-        reach = (_NINE_IN_TEN * self.deviation) ** 2
-        above = self.mean_log - goal
-        roots = np.roots(
-            [
-                self.slope**2 - reach / self.spread,
-                2.0 * self.slope * above,
-                above**2 - reach / self.count,
-            ]
-        )
-        days = sorted(self.mean_day + float(r.real) for r in roots if abs(r.imag) < 1e-9)
-        later = [day for day in days if day >= last]
-        low = [day for day in later if self._line(day) > goal]
-        high = [day for day in later if self._line(day) <= goal]
-        earliest = last if now - self.band(last) < goal else next(iter(low), None)
-        latest = last if now + self.band(last) < goal else next(iter(high), None)
-        return earliest, latest
-
-    def _line(self, day: float) -> float:
-        return self.mean_log + self.slope * (day - self.mean_day)
+def _told(line: Weighed, day: float) -> Estimate:
+    best, half = line.at(day), line.half(day)
+    return Estimate(exp(best - half), exp(best), exp(best + half))
 
 
-def _line_through(ordered: Sequence[DatedReading]) -> _Line | None:
+def _factor_over(line: Weighed, days: float) -> Estimate:
+    return Estimate(*(exp(days * (line.slope + k * line.slope_half)) for k in (-1.0, 0.0, 1.0)))
+
+
+def _band_crossings(line: Weighed, goal: float, last: float) -> tuple[float | None, float | None]:
+    """Return the first days from the last reading on which each edge is below the goal."""
+    reach = line.reach**2
+    above = line.level - goal
+    roots = np.roots(
+        [
+            line.slope**2 - reach / line.spread,
+            2.0 * line.slope * above,
+            above**2 - reach / line.total,
+        ]
+    )
+    days = sorted(line.middle + float(r.real) for r in roots if abs(r.imag) < 1e-9)
+    later = [day for day in days if day >= last]
+    low = [day for day in later if line.at(day) > goal]
+    high = [day for day in later if line.at(day) <= goal]
+    now, half = line.at(last), line.half(last)
+    earliest = last if now - half < goal else next(iter(low), None)
+    latest = last if now + half < goal else next(iter(high), None)
+    return earliest, latest
+
+
+def _line_through(ordered: Sequence[DatedReading]) -> Weighed | None:
     """Fit the line; None with fewer than three readings or all on one day."""
-    days = np.array([r.day for r in ordered])
-    logs = np.log([r.uvi for r in ordered])
-    spread = float(np.sum((days - days.mean()) ** 2))
-    if days.size < 3 or spread == 0.0:
+    days, logs, weights = days_and_logs(ordered)
+    if days.size < 3 or np.ptp(days) == 0.0:
         return None
-    slope = float(np.sum((days - days.mean()) * logs)) / spread
-    residuals = logs - logs.mean() - slope * (days - days.mean())
-    placed = _placed(ordered)
-    birge = max(1.0, float(np.sum(residuals**2)) / (days.size - 2) / placed**2)
-    deviation = placed * sqrt(birge)
-    return _Line(days.size, float(days.mean()), float(logs.mean()), slope, deviation, spread)
-
-
-def _placed(ordered: Sequence[DatedReading]) -> float:
-    """Return one deviation of such a reading's logarithm: place, repeat, and a weak one's digit."""
-    digit = float(np.mean([(DISPLAY_UVI / r.uvi) ** 2 for r in ordered]))
-    return sqrt(_PLACED**2 + digit)
+    return weigh(logs, weights, days)
 
 
 def _without_line(
-    ordered: Sequence[DatedReading], low_uvi: float, changed: float, real: bool
+    ordered: Sequence[DatedReading], low_uvi: float, day: float, odd: tuple[Finding, ...]
 ) -> Decline:
-    last, factor = ordered[-1], exp(_NINE_IN_TEN * _placed(ordered))
+    first, last = ordered[0], ordered[-1]
+    _, _, weights = days_and_logs(ordered)
+    one = 1.0 / sqrt(float(weights[-1]))
+    both = sqrt(1.0 / float(weights[0]) + 1.0 / float(weights[-1]))
+    factor = exp(NINE_IN_TEN * one)
+    changed = last.uvi / first.uvi
+    weak = last.uvi / factor < low_uvi
     return Decline(
-        trend=Trend.TOO_FEW,
-        first_day=ordered[0].day,
+        trend=Trend.RISING if any(f.odd is Odd.RISE for f in odd) else Trend.TOO_FEW,
+        first_day=first.day,
         last_day=last.day,
         now=_truly(Estimate(last.uvi / factor, last.uvi, last.uvi * factor)),
         changed=changed,
-        change_is_real=real,
+        change_is_real=abs(log(changed)) > NINE_IN_TEN * both,
         month_factor=None,
         below_already=last.uvi < low_uvi,
         falls_below_day=None,
         earliest_day=None,
         latest_day=None,
         horizon_day=last.day,
-        read_again_day=_read_again(last.day, last.day if last.uvi / factor < low_uvi else None),
+        read_again_day=day if odd else max(day, _read_again(last.day, last.day if weak else None)),
+        today_day=day,
+        today=None,
+        found=odd,
     )
 
 

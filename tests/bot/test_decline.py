@@ -1,8 +1,12 @@
 """The decline question: a trend and its dates, or what few readings and an age can say."""
 
-from datetime import date
+from dataclasses import replace
+from datetime import date, timedelta
+from math import inf
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from bot.ask import ask
 from bot.drawing import Chart
@@ -14,12 +18,20 @@ FADING = "2026-01-03 5.2, 2026-03-01 4.6, 2026-05-02 4.1, 2026-07-02 3.6"
 DRAGON = "animal:bearded dragon"
 
 
+LAST_READ = date(2026, 7, 2)
+
+
+def on(day: date, line: str) -> Reply:
+    """Return the answer of a day."""
+    return ask(line, replace(Preferences(), today=day))
+
+
 def value(reply: Reply, name: str) -> Value:
     return next(v for v in reply.values if v.name == name)
 
 
-def test_a_fading_tube_gets_a_date_between_two_others(anyone: Preferences) -> None:
-    reply = ask(f"decline readings:{FADING} {DRAGON}", anyone)
+def test_a_fading_tube_gets_a_date_between_two_others() -> None:
+    reply = on(LAST_READ, f"decline readings:{FADING} {DRAGON}")
     assert reply.status == "ok"
     assert "fading by about 6 % a month" in reply.answer
     falls = value(reply, "falls_below_in")
@@ -57,8 +69,9 @@ def test_few_readings_say_what_they_can(readings: str, told: str, anyone: Prefer
     assert told in reply.answer
 
 
-def test_a_tube_already_below_is_told_first(anyone: Preferences) -> None:
-    reply = ask(f"decline readings:2026-01-03 3.2, 2026-03-01 2.4, 2026-05-01 1.9 {DRAGON}", anyone)
+def test_a_tube_already_below_is_told_first() -> None:
+    below = "2026-01-03 3.2, 2026-03-01 2.4, 2026-05-01 1.9"
+    reply = on(date(2026, 5, 1), f"decline readings:{below} {DRAGON}")
     assert "already below" in reply.answer
     assert value(reply, "read_again_in").best == pytest.approx(14 * 24)
 
@@ -145,8 +158,8 @@ def test_a_tube_above_the_range_is_told_first_however_it_fades(anyone: Preferenc
     assert any("how far away" in step for step in reply.steps)
 
 
-def test_the_picture_names_the_day_it_is_below(anyone: Preferences) -> None:
-    reply = ask(f"decline readings:{FADING} {DRAGON}", anyone)
+def test_the_picture_names_the_day_it_is_below() -> None:
+    reply = on(LAST_READ, f"decline readings:{FADING} {DRAGON}")
     assert reply.picture is not None
     assert isinstance(reply.picture.drawing, Chart)
     (mark,) = reply.picture.drawing.marks
@@ -182,3 +195,93 @@ def test_the_picture_shows_every_reading_and_can_be_drawn(
     assert drawing.points[0].x == date(2026, 1, 3).toordinal()
     assert len(reply.picture.alt) <= 1024
     assert draw(drawing).startswith(b"\x89PNG")
+
+
+def test_a_day_that_is_past_is_already() -> None:
+    later = on(date(2026, 11, 28), f"decline readings:{FADING} {DRAGON}")
+    assert "already below the wanted 3 to 5, since about 1 October 2026" in later.answer
+    assert value(later, "falls_below_in").best < 0.0
+    assert value(later, "read_again_in").best == 0.0
+    assert value(later, "uvi_today").best < 3.0 < value(later, "uvi").best
+
+
+def test_the_day_moves_the_figures_and_not_the_date() -> None:
+    line = f"decline readings:{FADING} {DRAGON}"
+    then, later = on(LAST_READ, line), on(LAST_READ + timedelta(days=30), line)
+    falls = [value(reply, "falls_below_in").best / 24 for reply in (then, later)]
+    assert falls[0] - falls[1] == pytest.approx(30.0)
+    for reply in (then, later):
+        assert "October 2026" in reply.answer
+
+
+def test_readings_that_are_too_old_say_nothing_of_today() -> None:
+    reply = on(LAST_READ + timedelta(days=1000), f"decline readings:{FADING} uvi:0.5-1")
+    assert "say nothing of today" in reply.answer
+    assert not [v for v in reply.values if v.name == "uvi_today"]
+
+
+@given(
+    st.lists(
+        st.tuples(st.dates(date(2020, 1, 1), date(2026, 6, 1)), st.floats(0.1, 60.0)),
+        min_size=1,
+        max_size=6,
+    ),
+    st.integers(0, 900),
+)
+@settings(max_examples=60, deadline=None)
+def test_the_next_reading_is_never_past(seen: list[tuple[date, float]], later: int) -> None:
+    typed = ", ".join(f"{day} {uvi:.2f}" for day, uvi in seen)
+    today = max(day for day, _ in seen) + timedelta(days=later)
+    reply = on(today, f"decline readings:{typed} {DRAGON}")
+    assert reply.status == "ok"
+    assert value(reply, "read_again_in").best >= 0.0
+    again = next(r.text for r in reply.rows if r.label == "Read again")
+    assert "if that is past" not in again
+    assert again.startswith("today") == (value(reply, "read_again_in").best < 12.0)
+
+
+def test_a_late_end_that_is_open_is_a_value_and_null_in_json() -> None:
+    slow = "2026-01-03 4.4, 2026-03-01 4.0, 2026-05-02 3.7"
+    reply = on(date(2026, 5, 2), f"decline readings:{slow} {DRAGON}")
+    assert "at the earliest" in reply.answer
+    falls = value(reply, "falls_below_in")
+    assert falls.high == inf
+    told = reply.model_dump_json()
+    assert '"high":null' in told
+    assert "Infinity" not in told
+    assert value(Reply.model_validate_json(told), "falls_below_in") == falls
+
+
+@pytest.mark.parametrize(
+    ("readings", "first"),
+    [
+        ("2026-04-01 4.4, 2026-04-08 2.0", "From UVI 4.4 to UVI 2 in 7 days is faster than a tube"),
+        ("2026-03-01 3.4, 2026-05-01 4.7", "The readings rise, from UVI 3.4 to UVI 4.7"),
+        ("2026-03-01 4.4, 2026-03-01 6.1, 2026-05-01 4.2", "You read both UVI 4.4 and UVI 6.1"),
+        ("2026-03-01 4.2, 2026-05-01 0.4", "UVI 4.2 and UVI 0.4 are about ten times apart"),
+        ("2026-01-01 4.4, 2026-03-01 4.2, 2026-05-01 0.41", "UVI 0.41 on 1 May 2026 is about a"),
+    ],
+)
+def test_what_no_tube_does_is_named_before_any_figure(readings: str, first: str) -> None:
+    reply = on(LAST_READ, f"decline readings:{readings} {DRAGON}")
+    assert reply.answer.startswith(first)
+    assert "Read it again today" in reply.answer
+    assert not [v for v in reply.values if v.name in ("falls_below_in", "month_factor")]
+    assert "leaves the wanted" not in reply.answer
+    assert reply.steps[0].startswith("Wipe the sensor")
+
+
+def test_a_last_reading_that_may_have_lost_its_point_is_taken_for_a_danger_all_the_same() -> None:
+    reply = on(LAST_READ, f"decline readings:2026-03-01 4.2, 2026-05-01 42 {DRAGON}")
+    assert [danger.key for danger in reply.dangers] == ["uv_too_strong"]
+    assert "are about ten times apart" in reply.answer
+
+
+def test_a_lost_point_among_good_readings_is_named_and_left_out() -> None:
+    slipped = FADING.replace("4.6", "46")
+    reply = on(LAST_READ, f"decline readings:{slipped} {DRAGON}")
+    assert reply.answer.startswith("UVI 46 on 1 March 2026 is about ten times the others: was it 4")
+    good = ", ".join(one for one in FADING.split(", ") if "4.6" not in one)
+    without = on(LAST_READ, f"decline readings:{good} {DRAGON}")
+    assert reply.values == without.values
+    assert reply.answer.endswith(without.answer)

@@ -4,6 +4,7 @@ Flat and relative: the site works in any folder, from a file system, and without
 """
 
 from collections.abc import Iterator
+from datetime import date
 from functools import cache
 from importlib.resources import files
 from pathlib import Path
@@ -29,6 +30,9 @@ if TYPE_CHECKING:
     from markupsafe import Markup
 
 __all__ = ["build", "render_page", "render_site"]
+
+# The dated examples of the guide are asked on one day, so that its pages do not change by waiting.
+_AS_OF = Preferences(today=date(2026, 5, 2))
 
 KINDS = {
     Kind.STANDARD: "Standards: agreed by a body that sets rules.",
@@ -119,12 +123,12 @@ def _figures(page: guide.Page, album: Album, try_it: bool) -> dict[str, "Markup"
 def _picture(figure: guide.Figure) -> Picture | None:
     if figure.sketch:
         return sketch(figure.sketch)
-    return ask(figure.ask or "", Preferences()).picture
+    return ask(figure.ask or "", _AS_OF).picture
 
 
 def _answer(page: guide.Page, album: Album) -> "Markup | None":
     """Return the answer to the page's example, unless it is a page of the guide itself."""
-    reply = ask(page.example, Preferences())
+    reply = ask(page.example, _AS_OF)
     if reply.command == "guide":
         return None
     shown_above = page.example in [figure.ask for figure in page.figures]
