@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
-from bot.answers.instead import instead, weak_over_screen
+from bot.answers.instead import instead, weak_over_screen, weaker
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
@@ -46,6 +46,7 @@ from calc.uv.placement import (
     spot,
 )
 from calc.uv.screen import Screen
+from calc.uv.start import Advice
 
 __all__ = ["answer_distance"]
 
@@ -53,6 +54,7 @@ _GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter
 _SOURCES = ("keitz1971", "uv_distance_rows")
 _BORROWED = "If you can borrow a UV index meter, hold it"
 _AN_INCH_M = 0.0254
+_MEASURE = " That is a place to start from: only a UV index meter tells whether it is right."
 
 
 def answer_distance(query: DistanceQuery, context: Context) -> Reply:
@@ -116,8 +118,10 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         status="ok",
         title=f"Distance from tube to back for {wish.whom}",
         answer=what.read.told(
+            f"{_weaker_first(what)}"
             f"Keep {length_range(near.distance_m, far.distance_m, units)} from the tube to the "
             f"animal's back; start at {length(start.distance_m, units)}{_because(what.placement)}."
+            f"{_MEASURE if _is_unsure(what) else ''}"
         ),
         values=(
             Value.of("distance", Estimate(near.distance_m, start.distance_m, far.distance_m), "m"),
@@ -133,6 +137,7 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         ),
         steps=(
             *what.read.first_steps,
+            *(weaker(what.lamp, what.screen, wish, units) if _is_far(what) else ()),
             *(() if what.read.cannot_be else length_steps(what.lamp, units)),
             *weak_over_screen(what.lamp, what.screen, what.placement, wish, units),
             *_steps(what.read, wish, start, units),
@@ -144,6 +149,21 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         ),
         picture=Picture.later(_picture, what),
     )
+
+
+def _weaker_first(what: _Asked) -> str:
+    """Return what to do about a tube that would have to hang very far away."""
+    return "Choose a weaker tube. " if _is_far(what) else ""
+
+
+def _is_far(what: _Asked) -> bool:
+    doubtful = what.read.contradicts or what.read.cannot_be
+    return what.placement.advice is Advice.WEAKER_TUBE and not doubtful
+
+
+def _is_unsure(what: _Asked) -> bool:
+    told = what.read.contradicts or what.read.cannot_be
+    return what.placement.advice is Advice.MEASURE and not told
 
 
 def _because(placement: Placement) -> str:

@@ -7,15 +7,17 @@ from bot.answers.uv_parts import (
     screen_phrase,
 )
 from bot.language.quantities import Units
+from calc.uv.choice import weaker_tubes
 from calc.uv.lamp import Fixture, Lamp, as_long_as
 from calc.uv.placement import (
     Placement,
     Reason,
+    Spot,
     place,
 )
 from calc.uv.screen import NoScreen, Screen
 
-__all__ = ["instead", "weak_over_screen"]
+__all__ = ["instead", "weak_over_screen", "weaker"]
 
 # Classes a beginner can buy and the model was fitted to, the milder first.
 _ALTERNATIVES = tuple(Lamp(s, f) for s in (6.0, 12.0) for f in (Fixture.PLAIN, Fixture.POLISHED))
@@ -36,6 +38,16 @@ def weak_over_screen(
             f"Better for a beginner: {stronger[0]}. A weak tube over a screen has to hang so near "
             "that an inch more or less matters."
         ),
+    )
+
+
+def weaker(lamp: Lamp, screen: Screen, wish: Wish, units: Units) -> tuple[str, ...]:
+    """Advise a weaker tube in place of one that would have to hang very far away."""
+    found = weaker_tubes(lamp, screen, wish.low, wish.high)[:2]
+    placed = [(one, place(one, screen, wish.low, wish.high).ends) for one in found]
+    told = [_named(one, screen, ends, units) for one, ends in placed if ends]
+    return tuple(f"Use instead: {text}." for text in told) or (
+        "Use a weaker tube: this one would have to hang farther away than most boxes allow.",
     )
 
 
@@ -63,12 +75,16 @@ def _alternatives(like: Lamp, screen: Screen, wish: Wish, units: Units) -> tuple
         if _is_tight(lamp, screen, placement):
             continue
         if placement.ends:
-            near, start, far = placement.ends
-            # Where the length is not known, the near end is for a short tube alone.
-            nearest = start if lamp.may_be else near
-            span = length_range(nearest.distance_m, far.distance_m, units)
-            found.append(
-                f"T5 HO, {lamp.strength_percent:.0f} %, {fixture_name(lamp.fixture)} "
-                f"{screen_phrase(screen)}, {span} from the back"
-            )
+            found.append(_named(lamp, screen, placement.ends, units))
     return tuple(found)
+
+
+def _named(lamp: Lamp, screen: Screen, ends: tuple[Spot, Spot, Spot], units: Units) -> str:
+    near, start, far = ends
+    # Where the length is not known, the near end is for a short tube alone.
+    nearest = start if lamp.may_be else near
+    span = length_range(nearest.distance_m, far.distance_m, units)
+    return (
+        f"T5 HO, {lamp.strength_percent:.0f} %, {fixture_name(lamp.fixture)} "
+        f"{screen_phrase(screen)}, {span} from the back"
+    )

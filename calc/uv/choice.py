@@ -2,14 +2,23 @@
 
 from dataclasses import dataclass, replace
 from enum import Enum
+from math import log
 
 from calc.uncertainty import Estimate
 from calc.uv.distances import uvi_by_length
-from calc.uv.lamp import Fixture, Lamp, of_length, uvi_at
+from calc.uv.lamp import (
+    FITTED_STRENGTHS_PERCENT,
+    Fixture,
+    Lamp,
+    as_long_as,
+    of_length,
+    uvi_at,
+)
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import TubeLength, length_of_tube
-from calc.uv.placement import Standing, check_range, standing_of
+from calc.uv.placement import Standing, check_range, place, standing_of
 from calc.uv.screen import Screen
+from calc.uv.start import Advice
 from calc.uv.tube import STANDARD_T5_HO, StandardTube
 from calc.validity import OutsideModelError
 
@@ -20,12 +29,14 @@ __all__ = [
     "TubeChoice",
     "suits",
     "tube_length_for",
+    "weaker_tubes",
 ]
 
 CLASS_STRENGTHS_PERCENT = (2.0, 6.0, 12.0, 14.0)
 """Strengths in which T5 HO tubes are sold as classes. Source: uv_class_strengths."""
 
 _SHORTEST_M = STANDARD_T5_HO[0].lit_length_m
+_PREFERRED_M = 0.40
 _SHARE_LOW, _SHARE_HIGH = 0.5, 2.0 / 3.0
 _ABOUT = 1.15
 """How far beyond half to two thirds still counts as about that."""
@@ -133,6 +144,49 @@ def _longest(lamp: Lamp, distance_m: float, screen: Screen, high_uvi: float) -> 
         and uvi_at(replace(lamp, lit_length_m=tube.lit_length_m), distance_m, screen) <= high_uvi
     )
     return max(mild, key=lambda tube: tube.face_to_face_m, default=None)
+
+
+def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> tuple[Lamp, ...]:
+    """List the weaker classes of tube that serve a range from near by, where one starts far away.
+
+    those with less UVI than the lamp at its start, whose own start is no farther than
+    ``start.FAR_START_M``; the one that starts nearest to 0.4 m first
+
+    Parameters
+    ----------
+    lamp : the tube that is too strong
+    screen : what lies between
+    low_uvi : low end of the range [1], 0 or more
+    high_uvi : high end of the range [1], from the low one to 20
+
+    Returns
+    -------
+    tuple of Lamp
+        Tubes of the same length, as far as that is known; empty where none serves.
+
+    Notes
+    -----
+    2 % and 14 % lie outside the fit and are not offered.
+    Source: uv_class_strengths; uv_start_judgement; nearest_distance.
+
+    Examples
+    --------
+    >>> from calc.uv.screen import NoScreen
+    >>> found = weaker_tubes(Lamp(14.0, Fixture.POLISHED), NoScreen(), 1.0, 1.5)
+    >>> [(one.strength_percent, one.fixture.name) for one in found]
+    [(6.0, 'PLAIN'), (6.0, 'POLISHED'), (12.0, 'PLAIN')]
+    """
+    found = []
+    for strength in FITTED_STRENGTHS_PERCENT:
+        for fixture in Fixture:
+            one = as_long_as(Lamp(strength, fixture), lamp)
+            placement = place(one, screen, low_uvi, high_uvi)
+            if placement.ends is None or placement.advice is Advice.WEAKER_TUBE:
+                continue
+            start_m = placement.ends[1].distance_m
+            if uvi_at(one, start_m, screen) < uvi_at(lamp, start_m, screen):
+                found.append((abs(log(start_m / _PREFERRED_M)), one))
+    return tuple(one for _, one in sorted(found, key=lambda pair: pair[0]))
 
 
 def tube_length_for(enclosure_length_m: float) -> TubeChoice:

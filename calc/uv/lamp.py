@@ -195,10 +195,9 @@ def as_long_as(lamp: Lamp, other: Lamp) -> Lamp:
 
 def other_lengths(lamp: Lamp) -> tuple[Lamp, ...]:
     """Return the lamp at the other lengths it may have; by readings each has its own constant."""
-    return tuple(
-        replace(lamp, lit_length_m=other.lit_length_m, own=other.own, may_be=())
-        for other in lamp.may_be
-    )
+    if lamp.count == 1 and all(other.count == 1 for other in lamp.may_be):
+        return lamp.may_be
+    return tuple(replace(other, count=lamp.count, gap_m=lamp.gap_m) for other in lamp.may_be)
 
 
 def lamp_constant(lamp: Lamp) -> float:

@@ -12,6 +12,7 @@ from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length, u
 from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.screen import Screen, middle_transmission
+from calc.uv.start import Advice, Chances, advice_for, start_by_chance
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -63,6 +64,7 @@ class Reason(Enum):
     TOO_STRONG_AT_LIMIT = "still above the wanted UVI at the farthest place answered"
     TOO_WEAK_AT_SAFE_MINIMUM = "below the range at the safe minimum"
     START_HELD_FOR_LENGTH = "start held where the longest tube it may be gives the upper end"
+    START_MOVED_BY_CHANCE = "start moved from the middle by the chance of what it gives there"
     START_NEARER_THAN_COMFORT = "the start lies nearer than the comfortable minimum"
 
 
@@ -85,7 +87,11 @@ class Spot:
 
 @dataclass(frozen=True, slots=True)
 class Placement:
-    """The distances at which a lamp gives a UVI range; no spots where it cannot."""
+    """The distances at which a lamp gives a UVI range; no spots where it cannot.
+
+    ``chances`` are those at the start, ``advice`` what can honestly be said of it; both None
+    where the lamp does not fit.
+    """
 
     verdict: Verdict
     reasons: tuple[Reason, ...]
@@ -96,6 +102,8 @@ class Placement:
     start: Spot | None
     far: Spot | None
     at_safe_minimum: Spot
+    chances: Chances | None = None
+    advice: Advice | None = None
 
     @property
     def ends(self) -> tuple[Spot, Spot, Spot] | None:
@@ -133,7 +141,8 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
     """Find the distances from tube to back at which a lamp gives a UVI range.
 
     near = d(high), far = d(low), start = d(√(low high)); low 0: start = d(high/2); for an
-    unknown length no nearer than d(high) of the longest tube it may be
+    unknown length no nearer than d(high) of the longest tube it may be; moved farther by
+    ``start.start_by_chance``
 
     Parameters
     ----------
@@ -151,7 +160,7 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
     -----
     Nearer than 0.15 m nothing is placed, farther than 1.5 m nothing is answered. Of an unknown
     length the ends are those of the typical tube, unless the start lies beyond them.
-    Source: uv_distance_rows; nearest_distance; t5_lengths.
+    Source: uv_distance_rows; nearest_distance; t5_lengths; uv_start_judgement.
 
     Examples
     --------
@@ -195,8 +204,18 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
     if safe_m > start_m:
         start_m, far_m = safe_m, max(safe_m, far_m)
         reasons.append(Reason.START_HELD_FOR_LENGTH)
+    chances = advice = None
+    if verdict is Verdict.FITS:
+        middle_m = start_m
+        start_m, chances = start_by_chance(lamp, screen, (middle_m, far_m), (low_uvi, high_uvi))
+        if start_m > middle_m:
+            reasons.append(Reason.START_MOVED_BY_CHANCE)
+        advice = advice_for(start_m, chances)
     near, start, far = (spot(lamp, d, screen) for d in (near_m, start_m, far_m))
-    return Placement(verdict, tuple(reasons), low_uvi, high_uvi, target, near, start, far, safe)
+    found = tuple(reasons)
+    return Placement(
+        verdict, found, low_uvi, high_uvi, target, near, start, far, safe, chances, advice
+    )
 
 
 def check_place(

@@ -112,7 +112,7 @@ def test_what_may_be_too_much_by_the_lamps_doubt_is_said(anyone: Preferences) ->
     line = "uvi tube:12% reflector:not sure screen:mesh animal:bearded dragon distance:12in"
     line += " length:24W"
     answer = ask(line, anyone).answer
-    assert "UVI 1.2 to 7.0" in answer
+    assert "UVI 0.9 to 5.3" in answer
     assert "it may be below the wanted 3 to 5, or above it with a strong lamp" in answer
 
 

@@ -1,1 +1,29 @@
-"""Ranges that are said to hold nine in ten, asked of a world that the engine does not know."""
+"""Ranges that are said to hold nine in ten, asked in a world that the engine does not know."""
+
+import pytest
+
+from tests.reference.coverage import ASKED, misses
+from tests.reference.lamp_world import RIGHT, WRONG
+
+
+@pytest.mark.parametrize("name", ASKED)
+def test_nine_in_ten_is_nine_in_ten(name: str) -> None:
+    below, above = misses(name, RIGHT)
+    assert 0.87 <= 1.0 - below - above <= 0.93
+    # Neither side hides the other: each misses at most one in ten.
+    assert below <= 0.10
+    assert above <= 0.10
+
+
+def test_a_meter_that_reads_too_high_is_in_no_range() -> None:
+    """What all readings share cannot be seen in them; the table of coverage tells how much."""
+    (world,) = [w for w in WRONG if "hand meters" in w.name]
+    below, above = misses("meter", world, share=0.3)
+    assert below > 0.3
+    assert above < 0.02
+
+
+def test_rows_of_another_length_are_borne() -> None:
+    for world in (w for w in WRONG if w.name.startswith("rows")):
+        below, above = misses("distance", world, share=0.3)
+        assert 1.0 - below - above > 0.82

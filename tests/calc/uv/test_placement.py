@@ -57,7 +57,10 @@ def test_a_fitting_placement_keeps_its_promises(
     assert start.distance_m <= far.distance_m + 1e-5 <= FARTHEST_PLACE_M + 1e-4
     assert near.uvi.best <= low * ratio * (1 + 1e-4)
     assert far.uvi.best >= low * (1 - 1e-4)
-    assert start.uvi.best == pytest.approx(placement.target_uvi, rel=1e-4)
+    if Reason.START_MOVED_BY_CHANCE in placement.reasons:
+        assert start.uvi.best < placement.target_uvi
+    else:
+        assert start.uvi.best == pytest.approx(placement.target_uvi, rel=1e-4)
 
 
 def test_a_weak_lamp_is_too_weak_even_close_by() -> None:
