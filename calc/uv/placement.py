@@ -89,8 +89,7 @@ class Spot:
 class Placement:
     """The distances at which a lamp gives a UVI range; no spots where it cannot.
 
-    ``chances`` are those at the start, ``advice`` what can honestly be said of it; both None
-    where the lamp does not fit.
+    ``chances`` are those at the start; None where the lamp does not fit.
     """
 
     verdict: Verdict
@@ -103,7 +102,13 @@ class Placement:
     far: Spot | None
     at_safe_minimum: Spot
     chances: Chances | None = None
-    advice: Advice | None = None
+
+    @property
+    def advice(self) -> Advice | None:
+        """What can honestly be said of the start; None where the lamp does not fit."""
+        if self.start is None or self.chances is None:
+            return None
+        return advice_for(self.start.distance_m, self.chances)
 
     @property
     def ends(self) -> tuple[Spot, Spot, Spot] | None:
@@ -204,18 +209,14 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
     if safe_m > start_m:
         start_m, far_m = safe_m, max(safe_m, far_m)
         reasons.append(Reason.START_HELD_FOR_LENGTH)
-    chances = advice = None
+    chances = None
     if verdict is Verdict.FITS:
-        middle_m = start_m
-        start_m, chances = start_by_chance(lamp, screen, (middle_m, far_m), (low_uvi, high_uvi))
-        if start_m > middle_m:
-            reasons.append(Reason.START_MOVED_BY_CHANCE)
-        advice = advice_for(start_m, chances)
+        least_m, wanted = start_m, (low_uvi, high_uvi)
+        start_m, chances = start_by_chance(lamp, screen, (least_m, far_m), wanted)
+        reasons += [Reason.START_MOVED_BY_CHANCE] if start_m > least_m else []
     near, start, far = (spot(lamp, d, screen) for d in (near_m, start_m, far_m))
-    found = tuple(reasons)
-    return Placement(
-        verdict, found, low_uvi, high_uvi, target, near, start, far, safe, chances, advice
-    )
+    ends = (near, start, far, safe, chances)
+    return Placement(verdict, tuple(reasons), low_uvi, high_uvi, target, *ends)
 
 
 def check_place(

@@ -22,7 +22,7 @@ __all__ = [
     "start_by_chance",
 ]
 
-MOST_ABOVE = 0.05
+MOST_ABOVE = 0.10
 """At the start a UVI above the range is no likelier than this [1]. Source: uv_start_judgement."""
 
 SURE_ENOUGH = 0.5
@@ -95,7 +95,7 @@ def chances_of(whole: Whole, best_uvi: float, low_uvi: float, high_uvi: float) -
 def best_start_uvi(whole: Whole, most_uvi: float, low_uvi: float, high_uvi: float) -> float:
     """Find the best value of the UVI at which a tube starts.
 
-    the UVI u with the highest P(low <= u x <= high) while P(u x > high) <= 1/20 and u is no
+    the UVI u with the highest P(low <= u x <= high) while P(u x > high) <= 1/10 and u is no
     more than allowed; x the spread
 
     Parameters
@@ -122,7 +122,7 @@ def best_start_uvi(whole: Whole, most_uvi: float, low_uvi: float, high_uvi: floa
     >>> from calc.unknowns import Effect, Factor, Known, Unknown, combine
     >>> wide = combine([Effect(Unknown("lamp", Known.UNKNOWN, Factor(1.6), "memory"))])
     >>> round(best_start_uvi(wide, 4.0, 3.0, 5.0), 2)
-    3.12
+    3.47
     """
     most = min(most_uvi, high_uvi / whole.at(1.0 - MOST_ABOVE))
     if low_uvi <= 0.0 or most <= low_uvi:
@@ -166,7 +166,7 @@ def start_by_chance(
 
     Notes
     -----
-    At the farthest start a UVI above may stay likelier than one in twenty.
+    At the farthest start a UVI above may stay likelier than one in ten.
     Source: uv_start_judgement.
 
     Examples
@@ -176,7 +176,7 @@ def start_by_chance(
     >>> new = Lamp(14.0, Fixture.POLISHED, age_s=3600.0)
     >>> start_m, chances = start_by_chance(new, NoScreen(), (0.45, 0.7), (3.0, 5.0))
     >>> round(start_m, 2), round(chances.above, 2)
-    (0.51, 0.05)
+    (0.48, 0.1)
     """
     start_m, far_m = between_m
     for _ in range(_LOOKS):

@@ -20,8 +20,9 @@ from bot.render.picture import MOST_BYTES, draw, figure_of
 from bot.render.picture.axes import Shown
 from bot.render.picture.lettering import spread, width_in, wrapped
 from bot.reply import Picture, Reply
-from calc.uv.lamp import Fixture, Lamp, uvi_at
+from calc.uv.lamp import Fixture, Lamp, of_length, uvi_at
 from calc.uv.lamp_unknowns import uvi_estimate
+from calc.uv.lengths import length_of_tube
 from calc.uv.screen import FlatScreen
 
 INCH = 0.0254
@@ -115,7 +116,8 @@ def test_the_drawing_is_not_part_of_the_json() -> None:
 
 def test_the_curve_is_the_engines() -> None:
     [line] = chart_of(DISTANCE).lines
-    lamp, screen = Lamp(12.0, Fixture.PLAIN), FlatScreen(0.55)
+    lamp = of_length(Lamp(12.0, Fixture.PLAIN), length_of_tube())
+    screen = FlatScreen(0.55)
     assert line.y == pytest.approx(uvi_at(lamp, np.array(line.x), screen), rel=1e-12)
     for x, low, high in zip(line.x, line.low, line.high, strict=True):
         estimate = uvi_estimate(lamp, x, screen)

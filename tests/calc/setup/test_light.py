@@ -66,7 +66,9 @@ def test_a_back_on_the_platform_has_the_distance_and_gets_the_uvi_that_is_told(
     assert there == pytest.approx(found.uvi.best, rel=1e-9)
     assert uvi[0] * 0.999 <= there <= uvi[1] * 1.001
     if found.held is Held.NOTHING:
-        assert there == pytest.approx((uvi[0] * uvi[1]) ** 0.5, rel=1e-3)
+        middle = (uvi[0] * uvi[1]) ** 0.5
+        # A narrow range starts a little farther, where the chance of too much is small.
+        assert middle / 1.1 <= there <= middle * 1.001
 
 
 @settings(max_examples=60, deadline=None)

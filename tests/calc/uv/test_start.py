@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc.uncertainty import Doubt
-from calc.unknowns import Between, Cases, Effect, Factor, Known, Unknown, combine
+from calc.unknowns import Between, Cases, Effect, Factor, Known, Spread, Unknown, combine
 from calc.uv.choice import weaker_tubes
 from calc.uv.distances import safe_for_length
 from calc.uv.lamp import Fixture, Lamp, OwnConstant, of_length, uvi_at
@@ -105,9 +105,9 @@ def test_a_start_is_hardly_ever_above_unless_it_is_the_far_end(
 def test_no_other_start_that_is_allowed_is_likelier(
     factor: float, least: float, most: float, wanted: tuple[float, float]
 ) -> None:
+    spreads: tuple[Spread, ...] = (Factor(factor), Between(least, most), TWO_CASES)
     whole = combine(
-        Effect(Unknown(str(i), Known.UNKNOWN, spread, "memory"))
-        for i, spread in enumerate((Factor(factor), Between(least, most), TWO_CASES))
+        Effect(Unknown(str(i), Known.UNKNOWN, spread, "memory")) for i, spread in enumerate(spreads)
     )
     allowed = (wanted[0] * wanted[1]) ** 0.5
     found = best_start_uvi(whole, allowed, *wanted)
@@ -154,8 +154,9 @@ def test_wide_readings_move_the_start_away() -> None:
     found = place(replace(CLASS, own=own), NoScreen(), 3.0, 5.0)
     assert found.ends is not None
     assert Reason.START_MOVED_BY_CHANCE in found.reasons
-    # One in twenty lies above 1.6 times the best value, apart from the tape.
-    assert found.ends[1].uvi.best == pytest.approx(5.0 / 1.6, rel=0.02)
+    # One in ten lies above exp(1.2816 ln 1.6/1.645) times the best value, apart from the tape.
+    expected = 5.0 / 1.6 ** (1.2816 / 1.645)
+    assert found.ends[1].uvi.best == pytest.approx(expected, rel=0.02)
 
 
 def test_a_tube_that_starts_far_away_has_weaker_ones_beside_it() -> None:
