@@ -37,6 +37,8 @@ _FARTHEST_FACTOR = 4.0
 # A start that changes the UVI by less is the same start.
 _SAME_UVI = 0.01
 _LOOKS = 4
+# A start is not moved for less [1].
+_WORTH = 0.01
 
 
 class Advice(Enum):
@@ -141,7 +143,8 @@ def best_start_uvi(whole: Whole, most_uvi: float, low_uvi: float, high_uvi: floa
             left = a
         else:
             right = b
-    return exp((left + right) / 2.0)
+    found = (left + right) / 2.0
+    return exp(found) if inside(found) > inside(log(most)) + _WORTH else most
 
 
 def start_by_chance(

@@ -116,7 +116,8 @@ def test_no_other_start_that_is_allowed_is_likelier(
     for tried in np.geomspace(allowed / 4.0, allowed, 60):
         chances = chances_of(whole, float(tried), *wanted)
         if chances.above <= MOST_ABOVE - 1e-4:
-            assert chances.inside <= most_inside + 2e-3
+            # A start is not moved for one in a hundred.
+            assert chances.inside <= most_inside + 0.012
 
 
 def test_chances_are_those_of_many_draws() -> None:
