@@ -32,6 +32,7 @@ LIKELY = 0.70
 CANNOT_TELL_BELOW = 0.25
 """A best value inside the range says nothing where it holds with less than this chance [1]."""
 
+_EVEN = 0.5
 _NINE_IN_TEN = 1.645
 # No distribution is narrower: the exact value of a definition is judged like a careful one.
 _NARROWEST = 1e-9
@@ -81,6 +82,21 @@ class Judged:
     inside: float
     above: float
     off_by: float
+
+    @property
+    def is_fine(self) -> bool:
+        """Whether it is what is wanted."""
+        return self.verdict is Verdict.FINE
+
+    @property
+    def is_sure(self) -> bool:
+        """Whether it is in one of the three places, below, inside or above, almost surely."""
+        return max(self.below, self.inside, self.above) >= SURE
+
+    @property
+    def is_likely_above(self) -> bool:
+        """Whether it is likelier above the range than not: what can harm does not wait."""
+        return self.verdict is Verdict.DANGEROUS or self.above > _EVEN
 
     @property
     def move(self) -> Move:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN
 from bot.answers.curves import shortened
-from bot.answers.figures import length, length_range, percent, uvi, uvi_range
+from bot.answers.figures import length, length_range_away, percent, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.own import GROUP, lamp_told
 from bot.answers.tube_length import length_asked, length_known, length_values
@@ -186,7 +186,7 @@ def _table(entries: list[list[_Entry]], screens: tuple[Screen, ...], units: Unit
         if entry.placement.ends is None:
             return f"{_REFUSED[entry.placement.verdict]}: do not use"
         near, _, far = entry.placement.ends
-        return length_range(near.distance_m, far.distance_m, units)
+        return length_range_away(near.distance_m, far.distance_m, units)
 
     return Table(
         columns=("Tube and fixture", *map(_screen_head, screens)),
@@ -205,7 +205,7 @@ def _picture(
         if entry.placement.ends is None:
             return Cell(_REFUSED[entry.placement.verdict], "do not use", Tone.BAD)
         near, _, far = entry.placement.ends
-        first, _, second = length_range(near.distance_m, far.distance_m, units).partition(" (")
+        first, _, second = length_range_away(near.distance_m, far.distance_m, units).partition(" (")
         return Cell(first, second.rstrip(")"), Tone.GOOD)
 
     first = entries[0][0].lamp

@@ -14,7 +14,7 @@ from bot.queries.options import OwnTube
 from calc.animals import Target
 from calc.uv.lamp import Lamp, of_length, side_by_side
 from calc.uv.lengths import TubeLength
-from calc.uv.placement import PlaceCheck, Standing, check_place
+from calc.uv.placement import PlaceCheck, check_place
 from calc.uv.screen import Screen as Between
 
 __all__ = ["Case", "every_case", "every_way", "length_said"]
@@ -31,12 +31,6 @@ class Case:
     screen: Screen
     lamp: Lamp
     check: PlaceCheck
-
-    @property
-    def standings(self) -> tuple[Standing, ...]:
-        """How it stands, and how else if the tube is a longer one."""
-        more = (Standing.ABOVE,) if self.check.may_be_above else ()
-        return (self.check.standing, *more)
 
 
 def length_said(told: Told) -> TubeLength:

@@ -17,7 +17,7 @@ from bot.answers.check_uv_lamps import (
     wanted_told,
     without_tube,
 )
-from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
+from bot.answers.figures import length, length_away, uvi, uvi_estimate, uvi_range
 from bot.answers.heat_parts import Kept
 from bot.answers.setup_told import Said, Told
 from bot.answers.tube_length import length_sources, length_values
@@ -27,18 +27,19 @@ from bot.answers.uv_parts import (
     screen_asked,
     screen_phrase,
 )
+from bot.answers.verdicts import judged_reading, mark_of, mildest, verdict_word, wants_move
 from bot.language.hearing import FactName
 from bot.language.quantities import Measure, Units
 from bot.language.readings import PlacedReading
 from bot.reply import Value
 from calc.animals import Target
+from calc.judgement import Judged
+from calc.quantities import Quantity
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
-    Standing,
     Verdict,
     spot,
-    standing_of,
 )
 from calc.validity import OutsideModelError, check
 
@@ -62,7 +63,6 @@ _DISTANCES = (
     FactName.DISTANCE,
     FactName.DISTANCE_PERCH,
 )
-_WORDS = {Standing.BELOW: "too weak", Standing.WITHIN: "right", Standing.ABOVE: "too strong"}
 
 
 def uv_part(told: Told, kept: Kept, units: Units) -> Part:
@@ -128,21 +128,21 @@ def _unjudged(told: Told, kept: Kept, units: Units) -> Part:
 
 
 def _by_meter(read: tuple[float, ...], wanted: Target) -> Part:
-    middle = (read[0] + read[-1]) / 2.0
-    standing = standing_of(middle, wanted.low, wanted.high)
+    judged = judged_reading(Quantity.UVI, read, wanted.low, wanted.high)
+    middle = judged.value.best
     values = (Value(name="uvi", low=read[0], best=middle, high=read[-1], unit="1"),)
-    why = f"your meter shows {uvi(middle)}: {_WORDS[standing]}, {wanted_told(wanted)}"
-    if standing is Standing.WITHIN:
-        return Part(_NAME, Mark.FINE, why, values=values, sources=(wanted.source,))
-    way = "nearer to" if standing is Standing.BELOW else "farther from"
-    urgency = Urgency.TOO_LITTLE_UV if standing is Standing.BELOW else Urgency.TOO_MUCH_UV
+    why = f"your meter shows {uvi(middle)}: {verdict_word(judged)}, {wanted_told(wanted)}"
+    mark = mark_of(judged)
+    if not wants_move(judged):
+        return Part(_NAME, mark, why, values=values, sources=(wanted.source,))
+    way = "farther from" if judged.is_likely_above else "nearer to"
+    urgency = Urgency.TOO_MUCH_UV if judged.is_likely_above else Urgency.TOO_LITTLE_UV
     text = (
         f"Move the tube {way} the animal's back, or the platform, until the meter shows "
         f"{uvi_range(wanted.low, wanted.high)}."
     )
-    return Part(
-        _NAME, Mark.CHANGE, why, (Todo(urgency, text),), values=values, sources=(wanted.source,)
-    )
+    todo = (Todo(urgency, text),)
+    return Part(_NAME, mark, why, todo, values=values, sources=(wanted.source,))
 
 
 def _distance(told: Told) -> tuple[FactName, Said[Measure]] | None:
@@ -186,7 +186,7 @@ def _by_distance(
 ) -> Part:
     middle_m = (said.value.low + said.value.high) / 2.0
     cases = tuple(every_case(told, middle_m, wanted))
-    standings = {standing for case in cases for standing in case.standings}
+    judged = mildest([case.check.judged for case in cases])
     here = cases[0].check.here
     low = min(case.check.here.uvi.low for case in cases)
     high = max(case.check.here.uvi.high for case in cases)
@@ -197,19 +197,21 @@ def _by_distance(
     )
     sources = (wanted.source, "keitz1971", "uv_distance_rows", *length_sources(cases[0].lamp))
     missing = _missing(told, (name, said))
+    find_out = tuple(Todo(Urgency.MEASURE, f"Find out {what}.") for what in missing[:1])
     at = f"at {length(middle_m, units)}{_to(name)}{hung(told)}"
-    if len(standings) > 1:
+    if judged is None:
         why = (
             f"UVI {uvi(low)} to {uvi(high)} {at}, which depends on what was not said; "
             f"{wanted_told(wanted)}"
         )
-        find_out = (Todo(Urgency.MEASURE, f"Find out {missing[0]}."),)
         return Part(_NAME, Mark.CANNOT_TELL, why, find_out, missing, values, sources)
-    standing = standings.pop()
     told_uvi = uvi_estimate(here.uvi) if len(cases) == 1 else f"{uvi(low)} to {uvi(high)}"
-    why = f"about UVI {told_uvi} {at}: {_WORDS[standing]}, {wanted_told(wanted)}{_age(told)}"
-    mark = Mark.FINE if standing is Standing.WITHIN and not _too_near(middle_m) else Mark.CHANGE
-    todo = tuple(_todo(cases, standing, middle_m, name, units))
+    why = f"about UVI {told_uvi} {at}: {verdict_word(judged)}, {wanted_told(wanted)}{_age(told)}"
+    may_be_above = any(case.check.may_be_above for case in cases)
+    mark = Mark.CHANGE if _too_near(middle_m) else mark_of(judged)
+    if may_be_above and mark is Mark.FINE:
+        mark = Mark.CANNOT_TELL
+    todo = (*_todo(cases, judged, middle_m, name, units), *(find_out if may_be_above else ()))
     return Part(_NAME, mark, why, todo, missing, values, sources)
 
 
@@ -240,12 +242,12 @@ def _too_near(distance_m: float) -> bool:
 
 
 def _todo(
-    cases: tuple[Case, ...], standing: Standing, distance_m: float, name: FactName, units: Units
+    cases: tuple[Case, ...], judged: Judged, distance_m: float, name: FactName, units: Units
 ) -> Iterator[Todo]:
     if _too_near(distance_m):
         yield _more_room(distance_m, units)
-    elif standing is not Standing.WITHIN:
-        yield from _moves(cases, standing, units)
+    elif wants_move(judged):
+        yield from _moves(cases, judged, units)
     if name is not FactName.DISTANCE_BACK:
         yield Todo(
             Urgency.MEASURE,
@@ -253,8 +255,8 @@ def _todo(
         )
 
 
-def _moves(cases: tuple[Case, ...], standing: Standing, units: Units) -> Iterator[Todo]:
-    above = standing is Standing.ABOVE
+def _moves(cases: tuple[Case, ...], judged: Judged, units: Units) -> Iterator[Todo]:
+    above = judged.is_likely_above
     urgency = Urgency.TOO_MUCH_UV if above else Urgency.TOO_LITTLE_UV
     way = "farther from" if above else "nearer to"
     fitting = [
@@ -275,8 +277,8 @@ def _moves(cases: tuple[Case, ...], standing: Standing, units: Units) -> Iterato
     elif len(fitting) == 1 and len(cases) == 1:
         yield Todo(
             urgency,
-            f"Bring the tube {way} the animal's back, to {length(fitting[0], units)}; moving the "
-            "platform does the same.",
+            f"Bring the tube {way} the animal's back, to {length_away(fitting[0], units)}; moving "
+            "the platform does the same.",
         )
     else:
         yield Todo(

@@ -3,7 +3,15 @@
 from dataclasses import dataclass
 
 from bot.answers.curves import uvi_picture
-from bot.answers.figures import length, length_range, percent, uvi, uvi_estimate, uvi_range
+from bot.answers.figures import (
+    length,
+    length_away,
+    length_range_away,
+    percent,
+    uvi,
+    uvi_estimate,
+    uvi_range,
+)
 from bot.answers.instead import instead, weak_over_screen, weaker
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
@@ -119,8 +127,9 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         title=f"Distance from tube to back for {wish.whom}",
         answer=what.read.told(
             f"{_weaker_first(what)}"
-            f"Keep {length_range(near.distance_m, far.distance_m, units)} from the tube to the "
-            f"animal's back; start at {length(start.distance_m, units)}{_because(what.placement)}."
+            f"Keep {length_range_away(near.distance_m, far.distance_m, units)} from the tube to "
+            f"the animal's back; start at {length_away(start.distance_m, units)}"
+            f"{_because(what.placement)}."
             f"{_MEASURE if _is_unsure(what) else ''}"
         ),
         values=(
@@ -178,7 +187,7 @@ def _ends(near: Spot, start: Spot, far: Spot) -> tuple[tuple[str, Spot], ...]:
 
 
 def _expected(spots: tuple[Spot, ...], units: Units) -> str:
-    return "; ".join(f"{uvi_estimate(s.uvi)} at {length(s.distance_m, units)}" for s in spots)
+    return "; ".join(f"{uvi_estimate(s.uvi)} at {length_away(s.distance_m, units)}" for s in spots)
 
 
 def _held_rows(placement: Placement, units: Units) -> tuple[Row, ...]:
@@ -192,7 +201,7 @@ def _held_rows(placement: Placement, units: Units) -> tuple[Row, ...]:
 
 
 def _steps(read: LampRead, wish: Wish, start: Spot, units: Units) -> tuple[str, ...]:
-    hang = f"Hang the tube at {length(start.distance_m, units)}. In doubt, a little farther."
+    hang = f"Hang the tube at {length_away(start.distance_m, units)}. In doubt, a little farther."
     doubted = read.moves(())
     meter = "With your UV index meter, read" if read.lamp.own else _BORROWED
     return (
@@ -260,7 +269,7 @@ def _picture(asked: _Asked) -> Picture:
     at, kind = start or placement.at_safe_minimum, PointKind.START if fits else PointKind.HERE
     if placement.verdict is Verdict.OUT_OF_RANGE:
         at = spot(lamp, FARTHEST_PLACE_M, screen)
-    told = length(at.distance_m, units)
+    told = length_away(at.distance_m, units)
     if start:
         told = f"start at {told}" if fits else f"would hang at {told}"
     else:

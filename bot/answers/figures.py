@@ -7,7 +7,7 @@ promise what no tape measure or lamp keeps.
 
 from collections.abc import Callable
 from datetime import date
-from math import floor
+from math import ceil, floor
 
 from bot.language.quantities import Units, convert
 from calc.uncertainty import Estimate
@@ -17,7 +17,9 @@ __all__ = [
     "difference",
     "hours",
     "length",
+    "length_away",
     "length_range",
+    "length_range_away",
     "length_typed",
     "month_name",
     "number",
@@ -39,6 +41,7 @@ _TEMPERATURES = {Units.IN: ("°F", "degF", 1.0), Units.CM: ("°C", "degC", 0.5)}
 _NEARLY = 0.02
 # Less than this of a step is a slip of the conversion.
 _SLIP = 1e-6
+_FINEST = 0.5
 _WEAK_UVI, _FAINT_UVI = 0.05, 0.3
 _DIFFERENCES = {Units.IN: ("°F", "delta_degF", 1.0), Units.CM: ("°C", "delta_degC", 0.5)}
 
@@ -61,6 +64,21 @@ def length(value_m: float, units: Units) -> str:
     return _both(units, lambda system: _lengths((value_m,), system))
 
 
+def length_away(value_m: float, units: Units) -> str:
+    """Return how far away something is kept, rounded up: rounding never brings it nearer."""
+    return _both(units, lambda system: _shown((_up(value_m, system),), system))
+
+
+def length_range_away(low_m: float, high_m: float, units: Units) -> str:
+    """Return from where to where something is kept away; the near end is rounded up."""
+
+    def show(system: Units) -> str:
+        near, far = _up(low_m, system), _nearest(high_m, system)
+        return _shown((near, max(near, far)), system)
+
+    return _both(units, show)
+
+
 def length_typed(value_m: float, units: Units) -> str:
     """Return a length as one types it, rounded down, such as ``9.5in``."""
     sign, unit, step, _ = _LENGTHS[units]
@@ -75,10 +93,29 @@ def length_range(low_m: float, high_m: float, units: Units) -> str:
 
 
 def _lengths(values_m: tuple[float, ...], system: Units) -> str:
-    sign, unit, step, finer = _LENGTHS[system]
-    shown = [convert(value, "m", unit) for value in values_m]
-    texts = [number(value, finer if abs(value) < 10.0 else step) for value in shown]
-    return f"{' to '.join(dict.fromkeys(texts))} {sign}"
+    return _shown(tuple(_nearest(value, system) for value in values_m), system)
+
+
+def _nearest(value_m: float, system: Units) -> float:
+    value, step = _step(value_m, system)
+    return round(value / step) * step
+
+
+def _up(value_m: float, system: Units) -> float:
+    value, step = _step(value_m, system)
+    return ceil(value / step - _SLIP) * step
+
+
+def _step(value_m: float, system: Units) -> tuple[float, float]:
+    """Return a length in the unit that is shown, and the step of its rounding."""
+    _, unit, step, finer = _LENGTHS[system]
+    value = convert(value_m, "m", unit)
+    return value, finer if abs(value) < 10.0 else step
+
+
+def _shown(values: tuple[float, ...], system: Units) -> str:
+    texts = (number(value, _FINEST) for value in values)
+    return f"{' to '.join(dict.fromkeys(texts))} {_LENGTHS[system][0]}"
 
 
 def temperature(value_c: float, units: Units) -> str:

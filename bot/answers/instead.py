@@ -1,6 +1,6 @@
 """What to use in place of a tube that will not do, or that has hardly any room to be wrong."""
 
-from bot.answers.figures import length_range
+from bot.answers.figures import length_range_away
 from bot.answers.uv_parts import (
     Wish,
     fixture_name,
@@ -83,7 +83,7 @@ def _named(lamp: Lamp, screen: Screen, ends: tuple[Spot, Spot, Spot], units: Uni
     near, start, far = ends
     # Where the length is not known, the near end is for a short tube alone.
     nearest = start if lamp.may_be else near
-    span = length_range(nearest.distance_m, far.distance_m, units)
+    span = length_range_away(nearest.distance_m, far.distance_m, units)
     return (
         f"T5 HO, {lamp.strength_percent:.0f} %, {fixture_name(lamp.fixture)} "
         f"{screen_phrase(screen)}, {span} from the back"

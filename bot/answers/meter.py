@@ -4,7 +4,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.answers.curves import uvi_picture
-from bot.answers.figures import length, length_range, number, percent, uvi_estimate, uvi_range
+from bot.answers.figures import (
+    length,
+    length_away,
+    length_range_away,
+    number,
+    percent,
+    uvi_estimate,
+    uvi_range,
+)
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import (
@@ -19,7 +27,6 @@ from bot.answers.together import all_together
 from bot.answers.tube_length import length_asked, length_known, length_steps, length_values
 from bot.answers.uv_danger import uv_alarms, wish_under
 from bot.answers.uv_parts import (
-    STANDINGS,
     UV_CAUTIONS,
     Wish,
     fixture_of,
@@ -28,6 +35,7 @@ from bot.answers.uv_parts import (
     screen_phrase,
     screen_row,
 )
+from bot.answers.verdicts import move_step, verdict_word
 from bot.drawing import Point, PointKind
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import TubeStrength
@@ -41,7 +49,7 @@ from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnPoint, of_length
 from calc.uv.meter import MeterFit, Reading, screen_from_readings
-from calc.uv.placement import PlaceCheck, Standing, Verdict, check_place, spot
+from calc.uv.placement import PlaceCheck, Verdict, check_place, spot
 from calc.uv.point import Shape
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.shapes import fit_lamp, lamp_by_readings
@@ -173,9 +181,9 @@ def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> s
         return f"By your readings, {_REFUSALS[placement.verdict]}. {there}."
     near, start, far = placement.ends
     return (
-        f"By your readings, keep {length_range(near.distance_m, far.distance_m, units)} from the "
-        f"tube to the animal's back for UVI {uvi_range(wish.low, wish.high)}; start at "
-        f"{length(start.distance_m, units)}. {there}."
+        f"By your readings, keep {length_range_away(near.distance_m, far.distance_m, units)} from "
+        f"the tube to the animal's back for UVI {uvi_range(wish.low, wish.high)}; start at "
+        f"{length_away(start.distance_m, units)}. {there}."
     )
 
 
@@ -183,8 +191,13 @@ def _there(query: MeterQuery, check: PlaceCheck, units: Units) -> str:
     which = "where it basks" if query.distance else "where you read first"
     return (
         f"At {length(check.here.distance_m, units)}, {which}, UVI "
-        f"{uvi_estimate(check.here.uvi)} is {STANDINGS[check.standing]} the range"
+        f"{uvi_estimate(check.here.uvi)}: {_against(check)}"
     )
+
+
+def _against(check: PlaceCheck) -> str:
+    wanted = uvi_range(check.placement.low_uvi, check.placement.high_uvi)
+    return f"{verdict_word(check.judged)}, wanted {wanted}"
 
 
 def _values(known: _Known, check: PlaceCheck) -> tuple[Value, ...]:
@@ -240,16 +253,8 @@ def _class_rows(query: MeterQuery, fit: MeterFit, named: Lamp) -> tuple[Row, ...
 
 def _steps(known: _Known, check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
     steps = []
-    move, start = check.move_to_start_m, check.placement.start
-    fits = check.placement.verdict is Verdict.FITS
-    if fits and start and move and (check.may_be_above or check.standing is not Standing.WITHIN):
-        way = "farther from" if move > 0 else "nearer to"
-        steps.append(
-            f"Move the tube {length(abs(move), units)} {way} the animal's back, to "
-            f"{length(start.distance_m, units)}."
-        )
-    elif fits:
-        steps.append("Leave it where it is, if that is where the animal basks.")
+    if check.placement.verdict is Verdict.FITS:
+        steps.append(move_step(check, units))
     else:
         steps.append("Ask tube for that distance, to see which class would suit.")
     steps = list(known.read.moves(tuple(steps)))
@@ -284,7 +289,7 @@ def _picture(
         )
         for i, reading in enumerate(shown)
     )
-    told = f"start: {length(start.distance_m, units)}" if start else ""
+    told = f"start: {length_away(start.distance_m, units)}" if start else ""
     return uvi_picture(
         title=f"Your lamp by your readings, for {wish.whom}",
         subtitle=f"{lamp_name(known.lamp)}, {screen_phrase(known.screen)}",

@@ -3,13 +3,15 @@
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.figures import length, number, uvi_range
 from bot.answers.linking import page_links, source_lines
-from bot.answers.uv_parts import STANDINGS, UV_CAUTIONS, Wish, wish_asked
+from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
+from bot.answers.verdicts import judged_reading, verdict_word
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.reply import Reply, Row
-from calc.uv.placement import COMFORTABLE_MINIMUM_M, standing_of
+from calc.quantities import Quantity
+from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
 __all__ = ["METER_FIRST", "answer_other_lamp"]
 
@@ -86,8 +88,8 @@ def _read_row(reading: PlacedReading, wish: Wish | None, units: Units) -> Row:
     at = f"UVI {number(reading.value, 0.01)} at {length(reading.distance.low, units)}"
     stands = ""
     if wish:
-        standing = STANDINGS[standing_of(reading.value, wish.low, wish.high)]
-        stands = f": {standing} the wanted {uvi_range(wish.low, wish.high)}"
+        judged = judged_reading(Quantity.UVI, (reading.value,), wish.low, wish.high)
+        stands = f": {verdict_word(judged)}, wanted {uvi_range(wish.low, wish.high)}"
     return Row(
         label="You read",
         text=f"{at}{stands}, at that place and no other. Read at two more distances, and I can "

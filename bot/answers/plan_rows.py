@@ -3,6 +3,7 @@
 from bot.answers.figures import (
     length,
     length_range,
+    length_range_away,
     number,
     percent,
     temperature,
@@ -69,7 +70,7 @@ def plan_rows(found: Setup, what: Asked, units: Units) -> tuple[Row, ...]:
 
 
 def _distance(light: LightPlan, units: Units) -> str:
-    span = length_range(light.near_m, light.far_m, units)
+    span = length_range_away(light.near_m, light.far_m, units)
     between = screen_phrase(light.hanging.screen)
     return (
         f"{length(light.distance_m, units)}, good from {span}, {between}{_HELD.get(light.held, '')}"

@@ -20,7 +20,7 @@ from bot.answers.tube_length import (
     no_tube_fits,
     without_tube_steps,
 )
-from bot.answers.tube_picture import VERDICTS, tube_picture
+from bot.answers.tube_picture import tube_picture
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -30,18 +30,20 @@ from bot.answers.uv_parts import (
     screen_row,
     wish_asked,
 )
+from bot.answers.verdicts import verdict_word
 from bot.language.quantities import Units
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.reply import Picture, Reply, Row, Table, Value
+from calc.judgement import Judged, judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.uv.choice import SuitRow, TubeChoice, suits
-from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lamp_unknowns import uvi_estimate as estimate_at
 from calc.uv.lengths import LengthKnown, TubeLength
-from calc.uv.placement import COMFORTABLE_MINIMUM_M, Standing, spot, standing_of
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, spot
 from calc.uv.screen import Screen
 
 __all__ = ["answer_tube"]
@@ -64,7 +66,7 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     lamp = all_together(of_length(Lamp(12.0, Fixture.POLISHED), long), query)
     rows = suits(there_m, screen, wish.low, wish.high, long, lamp.count, lamp.gap_m)
     read = _read(query, lamp, screen)
-    own = _Own.of(read.lamp, there_m, screen) if read.fit else None
+    own = _Own.of(read.lamp, there_m, screen, wish) if read.fit else None
     too_close = query.distance.low < COMFORTABLE_MINIMUM_M
     none_fits = no_tube_fits(query.enclosure) and query.length is None
     picks = () if too_close else _picks(rows, wish)
@@ -108,21 +110,15 @@ def _read(query: TubeQuery, lamp: Lamp, screen: Screen) -> LampRead:
 
 @dataclass(frozen=True, slots=True)
 class _Own:
-    """What the asker's own lamp gives at the place, with all doubts and by its length alone."""
+    """What the asker's own lamp gives at the place, with all doubts, and how that is judged."""
 
     uvi: Estimate
-    by_length: Estimate
+    judged: Judged
 
     @classmethod
-    def of(cls, lamp: Lamp, distance_m: float, screen: Screen) -> "_Own":
-        by_length = uvi_by_length(lamp, distance_m, screen)
-        return cls(estimate_at(lamp, distance_m, screen), by_length)
-
-    def verdict(self, wish: Wish) -> str:
-        standing = standing_of(self.uvi.best, wish.low, wish.high)
-        if standing is Standing.WITHIN and self.by_length.high > wish.high:
-            return "depends on its length"
-        return VERDICTS[standing]
+    def of(cls, lamp: Lamp, distance_m: float, screen: Screen, wish: Wish) -> "_Own":
+        uvi = estimate_at(lamp, distance_m, screen)
+        return cls(uvi, judge_value(Quantity.UVI, uvi, wish.low, wish.high))
 
 
 def _length(query: TubeQuery, choice: TubeChoice | None) -> TubeLength:
@@ -161,21 +157,22 @@ def _table(
         for row in rows
     ]
     if own:
-        verdict = "too near" if too_close else own.verdict(wish)
+        verdict = "too near" if too_close else verdict_word(own.judged)
         told.insert(0, ("your own lamp", "as you read it", uvi_estimate(own.uvi), verdict))
     return Table(columns=("Tube", "Fixture", "UVI there", "Verdict"), rows=tuple(told))
 
 
 def _told(row: SuitRow, units: Units) -> str:
-    if row.standing is not Standing.WITHIN or row.longest is None:
-        return VERDICTS[row.standing]
-    return f"suits up to {length(row.longest.face_to_face_m, units)} long"
+    word = verdict_word(row.judged)
+    if not row.judged.is_fine or row.longest is None:
+        return word
+    return f"{word} up to {length(row.longest.face_to_face_m, units)} long"
 
 
 def _picks(rows: tuple[SuitRow, ...], wish: Wish) -> tuple[SuitRow, ...]:
     """Return what suits: the fitted classes, then any length, then the nearest to the middle."""
     middle = (wish.low + wish.high) / 2.0
-    within = (row for row in rows if row.standing is Standing.WITHIN)
+    within = (row for row in rows if row.judged.is_fine)
     return tuple(
         sorted(
             within,
@@ -201,7 +198,7 @@ def _answer(
             "animal that lifts itself gets far more UV and can touch the fixture. Make it at least "
             f"{length(COMFORTABLE_MINIMUM_M, units)}, then ask again."
         )
-    if own and own.verdict(wish) == VERDICTS[Standing.WITHIN]:
+    if own and own.judged.is_fine:
         return (
             f"Keep your own lamp: by your readings it gives about UVI {uvi_estimate(own.uvi)} at "
             f"{length(distance_m, units)}, wanted {uvi_range(wish.low, wish.high)}."

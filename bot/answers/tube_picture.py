@@ -16,21 +16,16 @@ from bot.answers.uv_parts import (
     fixture_name,
     screen_phrase,
 )
+from bot.answers.verdicts import verdict_word
 from bot.drawing import Chart, Mark, Range, Stroke
 from bot.language.quantities import Units
 from bot.reply import Picture
 from calc.uv.choice import SuitRow
 from calc.uv.lamp import Fixture, Lamp, as_long_as
-from calc.uv.placement import Standing
 from calc.uv.screen import Screen
 
-__all__ = ["VERDICTS", "tube_picture"]
+__all__ = ["tube_picture"]
 
-VERDICTS = {
-    Standing.BELOW: "too weak here",
-    Standing.WITHIN: "suits",
-    Standing.ABOVE: "too strong here",
-}
 _STROKES = {Fixture.POLISHED: Stroke.SOLID, Fixture.PLAIN: Stroke.DASHED}
 _CURVE_POINTS = 41
 
@@ -63,7 +58,7 @@ def tube_picture(
     )
     told = ", ".join(
         f"{row.strength_percent:.0f} % in a {fixture_name(row.fixture)} {uvi_estimate(row.uvi)}, "
-        f"{VERDICTS[row.standing]}"
+        f"{verdict_word(row.judged)}"
         for row in rows
     )
     drawing = Chart(

@@ -4,13 +4,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import product
 
-from bot.answers.figures import length, length_range, uvi, uvi_range
+from bot.answers.figures import length, length_away, length_range_away, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.together import all_together
 from bot.answers.tube_length import length_known, length_steps, length_values
 from bot.answers.uv_danger import uv_alarms
 from bot.answers.uv_parts import (
-    STANDINGS,
     UV_CAUTIONS,
     Wish,
     fixture_name,
@@ -19,6 +18,7 @@ from bot.answers.uv_parts import (
     screen_phrase,
     wish_asked,
 )
+from bot.answers.verdicts import mildest, verdict_word
 from bot.language import screens as typed
 from bot.language.lamps import Fixture
 from bot.language.quantities import Units
@@ -28,16 +28,14 @@ from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
 from bot.reply import Reply, Row, Table, Value
 from calc.uncertainty import Estimate
-from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import Lamp
 from calc.uv.placement import (
     SAFE_MINIMUM_M,
     Placement,
-    Standing,
     Verdict,
+    check_place,
     place,
     spot,
-    standing_of,
 )
 from calc.uv.screen import Screen
 
@@ -180,7 +178,7 @@ def _answer(
         return f"Not every way this may be gives {wanted} from a safe distance: find out first."
     low, high = _uvi_ends(cases, start)
     return (
-        f"Until you know more, hang it {length(start, units)} from the animal's back: the "
+        f"Until you know more, hang it {length_away(start, units)} from the animal's back: the "
         f"strongest way it may be gives no more than the wanted {wanted} there, however long the "
         f"tube is, and every other way less (UVI {uvi(low)} to {uvi(high)} with the doubt of the "
         "lamp). Rather too mild than too strong; find out in the next days."
@@ -188,12 +186,13 @@ def _answer(
 
 
 def _standing(cases: list[_Case], asked: float, wish: Wish) -> str:
-    by_length = [uvi_by_length(case.lamp, asked, case.screen) for case in cases]
-    found = {standing_of(e, wish.low, wish.high) for by in by_length for e in (by.best, by.high)}
+    checks = [check_place(case.lamp, case.screen, asked, wish.low, wish.high) for case in cases]
     wanted = f"the wanted {uvi_range(wish.low, wish.high)}"
-    if len(found) == 1:
-        return f"{STANDINGS[found.pop()]} {wanted}, whichever way it is"
-    if Standing.ABOVE in found:
+    one = mildest([check.judged for check in checks])
+    long = any(check.may_be_above for check in checks)
+    if one and not (long and one.is_fine):
+        return f"{verdict_word(one)} for {wanted}, whichever way it is"
+    if long or any(check.judged.is_likely_above for check in checks):
         return f"it may be above {wanted}"
     strong = ", or above it with a strong lamp" if _uvi_ends(cases, asked)[1] > wish.high else ""
     return f"it may be below {wanted}{strong}"
@@ -203,8 +202,8 @@ def _until_then(start: float | None, asked: float, units: Units) -> str:
     """Return where to hang it until more is known, as a question for the distance says."""
     if start is None:
         return " Find out before anything basks there."
-    told = length(start, units)
-    if told == length(asked, units):
+    told = length_away(start, units)
+    if told.partition(" (")[0] == length(asked, units).partition(" (")[0]:
         return " Leave it there until you know more."
     return f" Until you know more, hang it {told} from the animal's back."
 
@@ -241,7 +240,7 @@ def _table(cases: list[_Case], asked: float | None, units: Units) -> Table:
         if case.placement.ends is None:
             return "will not do"
         near, _, far = case.placement.ends
-        return length_range(near.distance_m, far.distance_m, units)
+        return length_range_away(near.distance_m, far.distance_m, units)
 
     head = "Tube to back" if asked is None else "UVI there"
     return Table(columns=("If it is", head), rows=tuple((c.name, told(c)) for c in cases))

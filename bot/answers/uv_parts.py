@@ -24,12 +24,11 @@ from calc.unknowns import Whole, combine
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant, OwnPoint, of_length
 from calc.uv.lamp_unknowns import Cause, screen_effects
 from calc.uv.lengths import LengthKnown
-from calc.uv.placement import HIGHEST_UVI, Spot, Standing
+from calc.uv.placement import HIGHEST_UVI, Spot
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
 from calc.uv.tube import STANDARD_T5_HO
 
 __all__ = [
-    "STANDINGS",
     "UV_CAUTIONS",
     "Wish",
     "doubt_row",
@@ -48,7 +47,6 @@ __all__ = [
     "wish_asked",
 ]
 
-STANDINGS = {Standing.BELOW: "below", Standing.WITHIN: "inside", Standing.ABOVE: "above"}
 UV_CAUTIONS = (
     "Do not look into the lit tube, and switch it off before you reach in.",
     "Give shade: the animal must be able to leave the UV.",

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from bot.answers.curves import uvi_picture
-from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
+from bot.answers.figures import length, length_away, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, read_lamp, shape_rows
@@ -12,7 +12,6 @@ from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_danger import uv_alarms, wish_under
 from bot.answers.uv_parts import (
-    STANDINGS,
     UV_CAUTIONS,
     Wish,
     doubt_row,
@@ -25,6 +24,7 @@ from bot.answers.uv_parts import (
     screen_row_asked,
     set_up_phrase,
 )
+from bot.answers.verdicts import move_step, verdict_word
 from bot.drawing import PointKind
 from bot.language import screens as typed
 from bot.language.quantities import Units
@@ -40,7 +40,6 @@ from calc.uv.placement import (
     SAFE_MINIMUM_M,
     PlaceCheck,
     Placement,
-    Standing,
     Verdict,
     check_place,
     spot,
@@ -104,10 +103,12 @@ def _expected(check: PlaceCheck, wish: Wish, units: Units) -> str:
     here = check.here
     more = _NEAR if here.distance_m < SAFE_MINIMUM_M else ""
     more += _if_longer(check)
-    more += "" if check.sure else " The doubt is wide enough that only a meter can be sure."
+    more += (
+        "" if check.judged.is_sure else " The doubt is wide enough that only a meter can be sure."
+    )
     return (
         f"Expect about UVI {uvi_estimate(here.uvi)} at {length(here.distance_m, units)}: "
-        f"{STANDINGS[check.standing]} the wanted {uvi_range(wish.low, wish.high)}.{more}"
+        f"{verdict_word(check.judged)}, wanted {uvi_range(wish.low, wish.high)}.{more}"
     )
 
 
@@ -139,7 +140,7 @@ def _picture(
     fits = placement.verdict is Verdict.FITS
     spots = [(f"you: UVI {uvi_estimate(here.uvi)}", here, PointKind.HERE)]
     if fits and start:
-        spots.append((f"middle: {length(start.distance_m, units)}", start, PointKind.START))
+        spots.append((f"middle: {length_away(start.distance_m, units)}", start, PointKind.START))
     return uvi_picture(
         title=f"UV index at {length(here.distance_m, units)}",
         subtitle=lamp_name(lamp) if as_read else f"{lamp_name(lamp)}, {screen_phrase(screen)}",
@@ -170,18 +171,7 @@ def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
                 "ask distance with the same words to see why and what to use instead."
             ),
         )
-    start = length(placement.start.distance_m, units)
-    stays = not check.move_into_range_m and not check.may_be_above
-    if check.standing is Standing.WITHIN and stays:
-        return (f"Leave it. The middle of the range would be at {start}.",)
-    move = check.move_to_start_m or 0.0
-    way = "farther from" if move > 0 else "nearer to"
-    return (
-        (
-            f"Move the tube {length(abs(move), units)} {way} the animal's back, to {start}; "
-            "raising or lowering the platform does the same."
-        ),
-    )
+    return (move_step(check, units),)
 
 
 def _too_near(placement: Placement, here: str, units: Units) -> str:
@@ -189,7 +179,7 @@ def _too_near(placement: Placement, here: str, units: Units) -> str:
     start = placement.start if placement.verdict is Verdict.FITS else None
     if start is None:
         return f"{told}, and ask distance with the same words to see what to use instead."
-    away = length(max(start.distance_m, COMFORTABLE_MINIMUM_M), units)
+    away = length_away(max(start.distance_m, COMFORTABLE_MINIMUM_M), units)
     return f"{told} and hang it {away} from the animal's back."
 
 

@@ -4,6 +4,8 @@ from dataclasses import dataclass, replace
 from enum import Enum
 from math import log
 
+from calc.judgement import Judged, judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import (
@@ -16,7 +18,7 @@ from calc.uv.lamp import (
 )
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import TubeLength, length_of_tube
-from calc.uv.placement import Standing, check_range, place, standing_of
+from calc.uv.placement import check_range, place
 from calc.uv.screen import Screen
 from calc.uv.start import Advice
 from calc.uv.tube import STANDARD_T5_HO, StandardTube
@@ -60,7 +62,7 @@ class SuitRow:
     strength_percent: float
     fixture: Fixture
     uvi: Estimate
-    standing: Standing
+    judged: Judged
     longest: StandardTube | None = None
 
 
@@ -105,7 +107,7 @@ def suits(
     Returns
     -------
     tuple of SuitRow
-        UVI [1] with its doubt and standing, strongest first.
+        UVI [1] with its doubt and how it is judged, strongest first.
 
     Notes
     -----
@@ -116,7 +118,7 @@ def suits(
     --------
     >>> from calc.uv.screen import NoScreen
     >>> rows = suits(0.4572, NoScreen(), 3.0, 5.0)
-    >>> [(r.strength_percent, r.fixture.name) for r in rows if r.standing is Standing.WITHIN]
+    >>> [(r.strength_percent, r.fixture.name) for r in rows if r.judged.is_fine]
     [(14.0, 'POLISHED'), (14.0, 'PLAIN'), (12.0, 'POLISHED')]
     """
     check_range(low_uvi, high_uvi)
@@ -126,9 +128,9 @@ def suits(
             many = Lamp(strength, fixture, count=count, gap_m=gap_m)
             lamp = of_length(many, length or length_of_tube(_SHORTEST_M))
             uvi = uvi_estimate(lamp, distance_m, screen)
-            standing = standing_of(uvi.best, low_uvi, high_uvi)
+            judged = judge_value(Quantity.UVI, uvi, low_uvi, high_uvi)
             longest = _longest(lamp, distance_m, screen, high_uvi)
-            rows.append(SuitRow(strength, fixture, uvi, standing, longest))
+            rows.append(SuitRow(strength, fixture, uvi, judged, longest))
     return tuple(rows)
 
 

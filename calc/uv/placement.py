@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from enum import Enum
 from math import sqrt
 
+from calc.judgement import Judged, judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length, uvi_by_length
 from calc.uv.lamp import Lamp, uvi_at
@@ -24,7 +26,6 @@ __all__ = [
     "Placement",
     "Reason",
     "Spot",
-    "Standing",
     "Verdict",
     "check_place",
     "check_range",
@@ -32,7 +33,6 @@ __all__ = [
     "place",
     "safe_for_length",
     "spot",
-    "standing_of",
 ]
 
 SAFE_MINIMUM_M = 0.15
@@ -66,14 +66,6 @@ class Reason(Enum):
     START_HELD_FOR_LENGTH = "start held where the longest tube it may be gives the upper end"
     START_MOVED_BY_CHANCE = "start moved from the middle by the chance of what it gives there"
     START_NEARER_THAN_COMFORT = "the start lies nearer than the comfortable minimum"
-
-
-class Standing(Enum):
-    """Where a UVI stands against a range."""
-
-    BELOW = "below"
-    WITHIN = "within"
-    ABOVE = "above"
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,13 +115,12 @@ class Placement:
 class PlaceCheck:
     """A given distance against a range; moves [m] are positive away from the tube.
 
-    ``sure``: the whole range of the UVI stands the same way. ``placement`` is what would fit.
+    ``judged`` is how the UVI stands with its doubt, ``placement`` what would fit.
     ``by_length`` is the UVI [1] from the typical tube to the longest it may be.
     """
 
     here: Spot
-    standing: Standing
-    sure: bool
+    judged: Judged
     placement: Placement
     move_into_range_m: float | None
     move_to_start_m: float | None
@@ -137,9 +128,10 @@ class PlaceCheck:
 
     @property
     def may_be_above(self) -> bool:
-        """Whether the tube, not above the range by itself, is above it if it is a longer one."""
-        above = self.by_length.high > self.placement.high_uvi
-        return above and self.standing is not Standing.ABOVE
+        """Whether the tube, not likely above the range, is above it if it is a longer one."""
+        ends = self.placement.low_uvi, self.placement.high_uvi
+        longest = judge_value(Quantity.UVI, Estimate.exact(self.by_length.high), *ends)
+        return longest.is_likely_above and not self.judged.is_likely_above
 
 
 def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placement:
@@ -235,7 +227,7 @@ def check_place(
     Returns
     -------
     PlaceCheck
-        Standing and moves [m], positive away from the tube; None where no distance fits.
+        Judgement and moves [m], positive away from the tube; None where no distance fits.
 
     Notes
     -----
@@ -246,8 +238,8 @@ def check_place(
     --------
     >>> from calc.uv.lamp import Fixture
     >>> from calc.uv.screen import NoScreen
-    >>> check_place(Lamp(12.0, Fixture.POLISHED), NoScreen(), 0.9, 3.0, 5.0).standing.name
-    'BELOW'
+    >>> check_place(Lamp(12.0, Fixture.POLISHED), NoScreen(), 0.9, 3.0, 5.0).judged.verdict.name
+    'LOW'
     """
     placement = place(lamp, screen, low_uvi, high_uvi)
     here = spot(lamp, distance_m, screen)
@@ -255,24 +247,15 @@ def check_place(
     if placement.near and placement.start and placement.far:
         nearest = min(max(distance_m, placement.near.distance_m), placement.far.distance_m)
         into, to_start = nearest - distance_m, placement.start.distance_m - distance_m
-    standing = standing_of(here.uvi.best, low_uvi, high_uvi)
-    ends = (here.uvi.low, here.uvi.high)
-    sure = all(standing_of(end, low_uvi, high_uvi) is standing for end in ends)
+    judged = judge_value(Quantity.UVI, here.uvi, low_uvi, high_uvi)
     by_length = uvi_by_length(lamp, distance_m, screen)
-    return PlaceCheck(here, standing, sure, placement, into, to_start, by_length)
+    return PlaceCheck(here, judged, placement, into, to_start, by_length)
 
 
 def spot(lamp: Lamp, distance_m: float, screen: Screen) -> Spot:
     """Return the spot at a distance [m], 0.05 to 3, under a lamp."""
     passed = middle_transmission(screen, distance_m, lamp.lit_length_m)
     return Spot(distance_m, uvi_estimate(lamp, distance_m, screen), passed)
-
-
-def standing_of(uvi: float, low_uvi: float, high_uvi: float) -> Standing:
-    """Return where a UVI [1] stands against a range; the ends belong to it."""
-    if uvi < low_uvi:
-        return Standing.BELOW
-    return Standing.ABOVE if uvi > high_uvi else Standing.WITHIN
 
 
 def _held(

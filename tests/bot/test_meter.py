@@ -28,7 +28,7 @@ def test_readings_give_the_distances_of_that_very_lamp(anyone: Preferences) -> N
     assert distance.low < 12 * INCH < distance.best < 15.5 * INCH
     assert 12 * INCH < distance.high == pytest.approx(15 * INCH, abs=INCH)
     assert value(reply, "uvi").best == pytest.approx(4.2, rel=0.05)
-    assert "inside the range" in reply.answer
+    assert ": fine, wanted 3 to 5" in reply.answer
 
 
 @pytest.mark.parametrize(

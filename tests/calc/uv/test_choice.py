@@ -4,9 +4,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc.judgement import judge_value
+from calc.quantities import Quantity
 from calc.uv.choice import CLASS_STRENGTHS_PERCENT, LengthFit, suits, tube_length_for
 from calc.uv.lamp import Fixture
-from calc.uv.placement import Standing
 from calc.uv.screen import FlatScreen, NoScreen
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
@@ -19,16 +20,9 @@ def test_every_class_stands_in_the_list_in_both_fixtures() -> None:
     }
 
 
-def test_standing_follows_the_uvi() -> None:
+def test_a_row_is_judged_as_anything_else() -> None:
     for row in suits(0.3, FlatScreen(0.55), 1.0, 2.6):
-        expected = (
-            Standing.BELOW
-            if row.uvi.best < 1.0
-            else Standing.ABOVE
-            if row.uvi.best > 2.6
-            else Standing.WITHIN
-        )
-        assert row.standing is expected
+        assert row.judged == judge_value(Quantity.UVI, row.uvi, 1.0, 2.6)
 
 
 def test_the_trade_puts_the_strong_polished_tube_at_18_inches() -> None:
@@ -36,7 +30,7 @@ def test_the_trade_puts_the_strong_polished_tube_at_18_inches() -> None:
     within = {
         (r.strength_percent, r.fixture)
         for r in suits(18 * 0.0254, NoScreen(), 3.0, 5.0)
-        if r.standing is Standing.WITHIN
+        if r.judged.is_fine
     }
     assert (12.0, Fixture.POLISHED) in within
     assert not any(strength <= 6.0 for strength, _ in within)

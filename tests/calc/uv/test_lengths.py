@@ -12,7 +12,7 @@ from calc.uv.lamp import Fixture, Lamp, as_long_as, lamp_constant, of_length, ot
 from calc.uv.lamp_unknowns import Cause, unknowns_of, uvi_estimate
 from calc.uv.lengths import LengthKnown, length_for_box, length_of_tube, tube_of_watts
 from calc.uv.meter import Reading, fit_readings
-from calc.uv.placement import Reason, Standing, Verdict, check_place, place
+from calc.uv.placement import Reason, Verdict, check_place, place
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 from calc.uv.tube import STANDARD_T5_HO, line_shape
 from calc.validity import OutsideModelError
@@ -184,7 +184,7 @@ def test_a_length_that_is_not_known_is_a_doubt_of_its_own() -> None:
 
 def test_a_place_that_is_right_for_a_short_tube_may_be_too_strong_for_a_long_one() -> None:
     there = check_place(unknown(12.0, Fixture.POLISHED), NoScreen(), 0.41, 3.0, 5.0)
-    assert there.standing is Standing.WITHIN
+    assert there.judged.is_fine
     assert there.may_be_above
     assert there.move_to_start_m is not None
     assert there.move_to_start_m > 0.0

@@ -4,6 +4,7 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from calc.judgement import Move
 from calc.uv.lamp import Fixture, Lamp, uvi_at
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
@@ -12,7 +13,6 @@ from calc.uv.placement import (
     Placement,
     Reason,
     Spot,
-    Standing,
     Verdict,
     check_place,
     distance_for,
@@ -110,18 +110,18 @@ def test_nothing_is_placed_nearer_than_the_safe_minimum() -> None:
 
 
 @pytest.mark.parametrize(
-    ("distance", "standing", "sign"),
-    [(0.25, Standing.ABOVE, 1.0), (0.45, Standing.WITHIN, 0.0), (0.9, Standing.BELOW, -1.0)],
+    ("distance", "move", "sign"),
+    [(0.2, Move.DOWN, 1.0), (0.45, Move.STAY, 0.0), (0.9, Move.UP, -1.0)],
 )
 def test_a_given_place_is_judged_and_moved_into_the_range(
-    distance: float, standing: Standing, sign: float
+    distance: float, move: Move, sign: float
 ) -> None:
     check = check_place(LAMP, NoScreen(), distance, 3.0, 5.0)
-    assert check.standing is standing
+    assert check.judged.move is move
     assert check.move_into_range_m is not None
     assert check.move_to_start_m is not None
     assert check.move_into_range_m * sign >= 0.0
-    assert (check.move_into_range_m == 0.0) is (standing is Standing.WITHIN)
+    assert (check.move_into_range_m == 0.0) is (move is Move.STAY)
     moved = uvi_at(LAMP, distance + check.move_into_range_m, NoScreen())
     assert 3.0 * (1 - 1e-4) <= moved <= 5.0 * (1 + 1e-4)
     start = uvi_at(LAMP, distance + check.move_to_start_m, NoScreen())
@@ -129,8 +129,8 @@ def test_a_given_place_is_judged_and_moved_into_the_range(
 
 
 def test_a_check_is_sure_only_where_its_whole_range_agrees() -> None:
-    assert check_place(LAMP, NoScreen(), 1.4, 3.0, 5.0).sure
-    assert not check_place(LAMP, NoScreen(), 0.5, 3.0, 5.0).sure
+    assert check_place(LAMP, NoScreen(), 1.4, 3.0, 5.0).judged.is_sure
+    assert not check_place(LAMP, NoScreen(), 0.5, 3.0, 5.0).judged.is_sure
 
 
 def test_a_lamp_that_cannot_reach_the_range_offers_no_move() -> None:

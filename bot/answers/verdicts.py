@@ -1,0 +1,80 @@
+"""The verdicts in words, the same in every answer, and what a UV index asks to be moved."""
+
+from collections.abc import Sequence
+
+from bot.answers.check_parts import Mark
+from bot.answers.figures import length, length_away
+from bot.language.quantities import Units
+from calc.judgement import Judged, Move, Verdict, as_read, judge_value
+from calc.quantities import Quantity
+from calc.uncertainty import Estimate
+from calc.uv.placement import PlaceCheck
+
+__all__ = ["judged_reading", "mark_of", "mildest", "move_step", "verdict_word", "wants_move"]
+
+_WORDS = {
+    Verdict.FAR_TOO_LOW: "far too low",
+    Verdict.LOW: "low",
+    Verdict.PROBABLY_LOW: "probably low",
+    Verdict.FINE: "fine",
+    Verdict.CANNOT_TELL: "cannot tell",
+    Verdict.PROBABLY_HIGH: "probably high",
+    Verdict.HIGH: "high",
+    Verdict.DANGEROUS: "dangerous",
+}
+
+
+def verdict_word(judged: Judged) -> str:
+    """Return a verdict as every answer says it."""
+    return _WORDS[judged.verdict]
+
+
+def mark_of(judged: Judged) -> Mark:
+    """Return what a part of a set-up is marked with: a change only where something is sure."""
+    if judged.is_fine:
+        return Mark.FINE
+    return Mark.CHANGE if judged.verdict.wants_change else Mark.CANNOT_TELL
+
+
+def wants_move(judged: Judged) -> bool:
+    """Whether the tube is moved: nearer only where it is surely low, farther where likely high."""
+    return judged.verdict.wants_change or judged.is_likely_above
+
+
+def mildest(several: Sequence[Judged]) -> Judged | None:
+    """Return the verdict that holds whichever case it is; None where the cases disagree."""
+    found = sorted(several, key=lambda judged: abs(judged.verdict))
+    if len({judged.verdict for judged in found}) == 1:
+        return found[0]
+    moves = {judged.move for judged in found}
+    return None if len(moves) > 1 or Move.STAY in moves else found[0]
+
+
+def judged_reading(
+    quantity: Quantity, readings: tuple[float, ...], low: float, high: float
+) -> Judged:
+    """Judge what an instrument showed, from the lowest to the highest, with its own doubt."""
+    lowest, highest = (as_read(quantity, end) for end in (min(readings), max(readings)))
+    middle = (lowest.best + highest.best) / 2.0
+    return judge_value(quantity, Estimate(lowest.low, middle, highest.high), low, high)
+
+
+def move_step(check: PlaceCheck, units: Units) -> str:
+    """Return whether the tube is moved: farther in doubt, nearer only where it is surely low."""
+    assert check.placement.start is not None
+    start, judged = length_away(check.placement.start.distance_m, units), check.judged
+    move = check.move_to_start_m or 0.0
+    if check.may_be_above and move > 0.0:
+        return (
+            f"Until you know how long the tube is, hang it {length(move, units)} farther from the "
+            f"animal's back, at {start}."
+        )
+    if judged.is_fine:
+        return f"Leave it. The middle of the range would be at {start}."
+    if not wants_move(judged):
+        return f"Leave it until a UV index meter has told: {start} would be the middle."
+    way = "farther from" if move > 0 else "nearer to"
+    return (
+        f"Move the tube {length(abs(move), units)} {way} the animal's back, to {start}; "
+        "raising or lowering the platform does the same."
+    )
