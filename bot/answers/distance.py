@@ -139,7 +139,7 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
             *length_values(what.lamp),
         ),
         rows=(
-            Row(label="UVI to expect", text=_expected((near, start, far), units)),
+            Row(label="UVI to expect", text=_expected(near, start, far, units)),
             *what.rows(start.screen_transmission),
             *_held_rows(what.placement, units),
             doubt_row(whole, contradict=what.read.contradicts),
@@ -186,8 +186,10 @@ def _ends(near: Spot, start: Spot, far: Spot) -> tuple[tuple[str, Spot], ...]:
     return ("near", near), ("start", start), ("far", far)
 
 
-def _expected(spots: tuple[Spot, ...], units: Units) -> str:
-    return "; ".join(f"{uvi_estimate(s.uvi)} at {length_away(s.distance_m, units)}" for s in spots)
+def _expected(near: Spot, start: Spot, far: Spot, units: Units) -> str:
+    told = [(spot, length_away(spot.distance_m, units)) for spot in (near, start)]
+    told.append((far, length(far.distance_m, units)))
+    return "; ".join(f"{uvi_estimate(spot.uvi)} at {at}" for spot, at in told)
 
 
 def _held_rows(placement: Placement, units: Units) -> tuple[Row, ...]:
