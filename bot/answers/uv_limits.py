@@ -17,10 +17,12 @@ def is_named(animal: str, context: Context) -> bool:
 
 def check_it_cannot_harm(uvi: tuple[float, float], animal: str, context: Context) -> None:
     """Refuse to work towards a UV index that would have to be switched off."""
-    now = limits_for(animal, context).uvi_now.value
+    limits = limits_for(animal, context)
+    now, most = limits.uvi_now.value, limits.uvi_high
     kept = animal_asked(animal, context) if is_named(animal, context) else None
     own = None if kept is None else kept.uvi
-    over = own is not None and (uvi[0] + uvi[1]) / 2.0 > own.high
+    # The list's own highest, not a group's: what a group aims for forbids nobody else.
+    over = own is not None and most is not None and (uvi[0] + uvi[1]) / 2.0 > most.value
     if uvi[1] < now and not over:
         return
     whom = "any animal I know" if kept is None else of_animal(kept)

@@ -175,15 +175,17 @@ def test_every_animal_gets_a_plan_or_a_refusal_with_a_way_out(
     assert reply.command == "plan"
     assert reply.sources
     assert name.lower() in f"{reply.title} {reply.answer}".lower()
-    if reply.status == "problem":
+    # Behind a night that is too cold for some of them, a refusal is an answer like any other.
+    if "It cannot be done" in reply.answer:
         assert any(step.startswith("Would work:") for step in reply.steps)
-        assert reply.answer.startswith("It cannot be done")
+        assert reply.table is None
         return
     assert reply.table is not None
     assert reply.picture is not None
     assert len(reply.picture.alt) <= 1024
     shown = "\n".join(e.description or "" for e in render_embeds(reply))
-    assert "do not fit here" not in shown
+    # What cannot wait takes the room of the last of a plan's many rows.
+    assert reply.dangers or "do not fit here" not in shown
 
 
 # --- what cannot be done -------------------------------------------------------------------
@@ -209,7 +211,8 @@ def test_what_cannot_be_done_says_why_and_what_would_help(
     line: str, why: str, way: str, anyone: Preferences
 ) -> None:
     reply = ask(line, anyone)
-    assert reply.status == "problem"
+    # A room that is a danger by itself is told first, as an answer.
+    assert (reply.status == "problem") is not bool(reply.dangers)
     assert why in reply.answer
     assert any(way in step for step in reply.steps), reply.steps
     assert "measure" in reply.steps[-1]
@@ -251,7 +254,7 @@ def test_what_is_not_understood_is_told_in_one_sentence(
     line: str, told: str, anyone: Preferences
 ) -> None:
     reply = ask(line, anyone)
-    assert reply.status == "problem"
+    assert (reply.status == "problem") is not bool(reply.dangers)
     assert told in reply.answer
 
 
