@@ -1,7 +1,8 @@
 """A value with its low and high, and how independent doubts combine.
 
 Doubts of this trade are factors (a lamp gives a third more or a quarter less), so they are
-log-normal: ``factor`` 1.3 means that about nine cases in ten lie between best/1.3 and best*1.3.
+log-normal. A range holds nine cases in ten everywhere (``unknowns`` says how): ``factor`` 1.3 is
+one from best/1.3 to best*1.3. What hangs together, or lies to one side, belongs in ``unknowns``.
 """
 
 from collections.abc import Iterable
