@@ -1,7 +1,7 @@
 """The questions of a group's moderators, in the order of the list; the examples work in turn."""
 
 from bot.command import Command
-from bot.keeping import boards, counting, figures, server
+from bot.keeping import boards, counting, figures, read_figures, server
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.queries.server import (
     AnswersQuery,
@@ -50,7 +50,7 @@ _SERVER = (
         name="server lamp",
         summary="Keep a lamp class of the group's own, from meter readings",
         query=LampQuery,
-        stored=figures.lamp,
+        stored=read_figures.lamp,
         examples=(
             "server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in",
         ),
@@ -61,7 +61,7 @@ _SERVER = (
         name="server screen",
         summary="Keep a screen of the group's own",
         query=ScreenQuery,
-        stored=figures.screen,
+        stored=read_figures.screen,
         examples=(
             "server screen name:Mesh lid screen:passes 55%",
             "server screen name:Fine mesh readings:3.3 at 12 in without:6.0 at 12 in",

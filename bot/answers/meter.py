@@ -23,6 +23,7 @@ from bot.answers.readings import (
     fit_rows,
     fit_table,
 )
+from bot.answers.readings_off import off_of
 from bot.answers.together import all_together
 from bot.answers.tube_length import length_asked, length_known, length_steps, length_values
 from bot.answers.uv_danger import uv_alarms, wish_under
@@ -170,8 +171,8 @@ def _read(
     named: Lamp,
 ) -> LampRead:
     like = named if _is_of_class(query) else None
-    lamp = lamp_by_readings(given, named, fit)
-    return LampRead(lamp, fit, readings, like, kind_of(query.tube, query.lamp))
+    lamp, kind = lamp_by_readings(given, named, fit), kind_of(query.tube, query.lamp)
+    return LampRead(lamp, fit, readings, off_of(fit, given, readings, (named, lamp, like), kind))
 
 
 def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> str:

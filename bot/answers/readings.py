@@ -3,14 +3,14 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from bot.answers.figures import length, number, percent, uvi, uvi_wanted
+from bot.answers.figures import length, number, percent, uvi
+from bot.answers.readings_off import NOTHING_OFF, Off, off_of
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import TUBES, UvLamp
 from bot.reply import Row, Table
-from calc.uv.choice import CLASS_STRENGTHS_PERCENT
-from calc.uv.lamp import Fixture, Lamp, OwnPoint, lamp_constant, uvi_at
+from calc.uv.lamp import Lamp, OwnPoint
 from calc.uv.meter import (
     HIGHEST_UVI_READ,
     LOWEST_UVI_READ,
@@ -20,7 +20,7 @@ from calc.uv.meter import (
 )
 from calc.uv.point import Shape
 from calc.uv.residuals import Pattern, Suspect
-from calc.uv.screen import NoScreen, Screen
+from calc.uv.screen import Screen
 from calc.uv.shapes import fit_lamp, lamp_by_readings
 
 __all__ = [
@@ -61,14 +61,10 @@ _WEAK = (
     "Read again nearer to the tube, where the meter shows 1 or more: so weak a reading is rounded "
     "too much to go by."
 )
+_WIPE = "Wipe the sensor, and the tube while it is cold and unplugged."
+_WORN = "If it shows the same again, the tube is worn out: fit a new one rather than go nearer."
 # Readings that fix the lamp no better than this are too weak to go by.
 _LOOSE = 1.25
-_STRONGEST = Lamp(max(CLASS_STRENGTHS_PERCENT), Fixture.POLISHED)
-# Lamps of one class differ by a third: a lamp three times its class, or twice the strongest
-# class there is, was not read as it was meant.
-_MOST, _MOST_OF_STRONGEST = 3.0, 2.0
-# A lost point makes ten times as much; beyond twice that it explains nothing.
-_SLIP = 10.0
 _NO_TUBE = "no tube gives them both, so at least one of them is off"
 _SUSPECTS = {
     Suspect.OFF_AXIS: "taken beside the middle of the tube",
@@ -107,35 +103,33 @@ def engine_readings(readings: Sequence[PlacedReading], screen: Screen) -> list[R
 class LampRead:
     """A lamp with what its readings say of it; without readings it warns of nothing.
 
-    ``like`` is the class it was named as; without a name, the strongest that is sold.
+    ``off`` is what must be known before any figure.
     """
 
     lamp: Lamp
     fit: MeterFit | None = None
     readings: tuple[PlacedReading, ...] = ()
-    like: Lamp | None = None
-    kind: UvLamp = UvLamp.T5_HO
+    off: Off = NOTHING_OFF
 
     @property
     def contradicts(self) -> bool:
         """Whether the readings do not fit one tube."""
-        return self.fit is not None and self.fit.contradicts
+        return self.off.contradicts
 
     @property
     def cannot_be(self) -> bool:
-        """Whether no tube gives what was read, so that nothing is moved by it."""
-        return self.contradicts or bool(self._far_too_strong())
+        """Whether no such tube gives what was read, so that nothing is moved by it."""
+        return bool(self.off.warning)
 
     def told(self, answer: str, *, by_readings: bool = True) -> str:
         """Return an answer behind what must be known first: readings that cannot be.
 
         ``by_readings``: the answer itself hangs on them.
         """
-        warning, lead = self._far_too_strong(), "If it is right:"
-        if self.contradicts:
-            one = "tube" if self.kind in TUBES else "lamp"
-            warning = f"Your readings do not fit one {one}: read again before you move anything."
-            lead = "By what you read now:"
+        if self.off.aside:
+            answer = f"{self.off.aside} {answer}" if not self.cannot_be else answer
+        warning = self.off.warning
+        lead = "By what you read now:" if self.contradicts else "If it is right:"
         if not warning:
             return answer
         if not by_readings or (answer.startswith(_BY_READINGS) and not self.contradicts):
@@ -158,7 +152,9 @@ class LampRead:
             return ()
         if self.contradicts:
             return (AGAIN,)
-        if self._far_too_strong():
+        if self.off.is_weak:
+            return (f"{_WIPE} {AGAIN}", _WORN)
+        if self.cannot_be:
             told = "Check that the meter shows a UV index and not µW/cm², and that you measured "
             return (f"{AGAIN} {told}from the lit tube to the sensor.",)
         if self.fit.fit.factor > _LOOSE:
@@ -170,31 +166,6 @@ class LampRead:
         if self.fit is None or self.fit.set_aside is None:
             return ()
         return (_set_aside_row(self.fit, self.fit.set_aside, self.readings, units),)
-
-    def _far_too_strong(self) -> str:
-        if self.fit is None or self.kind not in TUBES:
-            return ""
-        like, most = (_STRONGEST, _MOST_OF_STRONGEST) if self.like is None else (self.like, _MOST)
-        times = self._times(like)
-        if times <= most:
-            return ""
-        what = f"T5 HO, {number(like.strength_percent, 0.1)} %"
-        kind = f"the strongest tube sold ({what})" if self.like is None else f"a {what} tube"
-        tenth = self.readings[0].value / 10.0
-        slip = (
-            f" Was it {tenth:.1f}, not {uvi_wanted(10.0 * tenth)}?" if times < _SLIP * most else ""
-        )
-        return (
-            f"You read far more than {kind} gives, about {round(times)} times as much: do not let "
-            f"the animal under it, and read again.{slip}"
-        )
-
-    def _times(self, like: Lamp) -> float:
-        """Return how many times as strong as a class the lamp is, where it was read."""
-        if isinstance(self.lamp.own, OwnPoint):
-            around_m = self.lamp.own.source.around_m
-            return uvi_at(self.lamp, around_m, NoScreen()) / uvi_at(like, around_m, NoScreen())
-        return lamp_constant(self.lamp) / lamp_constant(like)
 
 
 def read_lamp(
@@ -211,7 +182,9 @@ def read_lamp(
     read = engine_readings(readings, screen)
     fit = fit_lamp(read, lamp, expected_shape(kind))
     like = replace(lamp, own=None, age_s=None) if is_named else None
-    return LampRead(lamp_by_readings(read, lamp, fit), fit, tuple(readings), like, kind)
+    found = lamp_by_readings(read, lamp, fit)
+    off = off_of(fit, read, readings, (lamp, found, like), kind)
+    return LampRead(found, fit, tuple(readings), off)
 
 
 def expected_shape(kind: UvLamp) -> Shape:

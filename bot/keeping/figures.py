@@ -1,4 +1,4 @@
-"""A group's own lamps, screens and targets: kept from readings, changed, taken away."""
+"""A group's own targets: kept, changed; its figures of any kind taken away."""
 
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -14,15 +14,10 @@ from bot.answers.figures import (
     temperature_range,
     uvi_range,
 )
-from bot.answers.own import lamp_told, screen_told
-from bot.answers.readings import engine_readings, fit_rows, fit_table
-from bot.answers.tube_length import lit_length_to_keep
-from bot.answers.uv_parts import screen_asked
 from bot.desk import Desk
 from bot.keeping.places import server_of
-from bot.kept.group import Figure, Own, OwnLamp, OwnScreen, OwnSubject, OwnTarget
+from bot.kept.group import Figure, Own, OwnSubject, OwnTarget
 from bot.language.errors import NotUnderstoodError
-from bot.language.lamps import read_tube_strength
 from bot.language.quantities import (
     read_duration,
     read_number,
@@ -30,19 +25,13 @@ from bot.language.quantities import (
     read_temperature,
     single,
 )
-from bot.language.screens import Blocks, Passes, read_screen
 from bot.preferences import Context
-from bot.queries.server import DropQuery, LampQuery, ScreenQuery, TargetQuery
+from bot.queries.server import DropQuery, TargetQuery
 from bot.reply import Reply, Row
 from calc.animals import Animal, Subject, animals
 from calc.limits import limits_of, target_past
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
-from calc.uv.meter import fit_readings, screen_from_readings
-from calc.uv.point import Shape
-from calc.uv.screen import NoScreen
-from calc.uv.shapes import fit_lamp
 
-__all__ = ["drop", "lamp", "screen", "target", "target_told"]
+__all__ = ["drop", "target", "target_told"]
 
 _SUBJECTS: dict[str, OwnSubject] = {
     "uvi": Subject.UVI,
@@ -69,94 +58,6 @@ _RANGES = {
 _UVI = ("a range of the UV index", "3-5")
 _HOUR_S = 3600.0
 _NEXT = ("Look at all of them: server show", "Who changed what: server changes")
-
-
-async def lamp(query: LampQuery, context: Context, desk: Desk) -> Reply:
-    """Keep a lamp of the group's own by the constant that its readings give it."""
-    server = server_of(desk)
-    _check_free(query.name)
-    between = screen_asked(query.screen) if query.screen else NoScreen()
-    named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, lit_length_to_keep(query.length))
-    read = engine_readings(query.readings, between)
-    if fit_lamp(read, named, Shape.LINE).shape is Shape.POINT:
-        raise NotUnderstoodError(
-            query.readings[0].text,
-            "readings that fall as under a tube; these fall as in front of a small lamp, for which "
-            "each keeper asks with readings of their own",
-            "server lamp name:Hood A readings:4.2 at 12 in, 2.9 at 15 in",
-            "readings",
-        )
-    fit = fit_readings(read, named)
-    kept = OwnLamp(
-        name=query.name,
-        constant_uvi_m=fit.estimate.best,
-        doubt_factor=min(fit.estimate.high / fit.estimate.best, 3.0),
-        readings=len(query.readings),
-        lit_length_m=named.lit_length_m,
-        set_on=desk.now.date(),
-    )
-    replaced = await desk.store.figures.put(server, kept, desk.by)
-    await desk.store.boards.look_again(desk.now, server)
-    return Reply(
-        command="server lamp",
-        status="ok",
-        title=f"Lamp “{kept.name}” is {'changed' if replaced else 'kept'}",
-        answer=(
-            f"Everybody here can now ask with tube:{kept.name}. By its readings it has "
-            f"{lamp_told(kept, context)}."
-        ),
-        rows=fit_rows(fit, query.readings, context.units),
-        table=fit_table(fit, query.readings, context.units),
-        steps=(f"Try: distance tube:{kept.name} reflector:polished screen:none", *_NEXT),
-    )
-
-
-async def screen(query: ScreenQuery, context: Context, desk: Desk) -> Reply:
-    """Keep a screen of the group's own, by its share or by readings with and without it."""
-    server = server_of(desk)
-    _check_free(query.name)
-    kept = OwnScreen(name=query.name, passes=_passes(query), set_on=desk.now.date())
-    replaced = await desk.store.figures.put(server, kept, desk.by)
-    await desk.store.boards.look_again(desk.now, server)
-    return Reply(
-        command="server screen",
-        status="ok",
-        title=f"Screen “{kept.name}” is {'changed' if replaced else 'kept'}",
-        answer=f"Everybody here can now ask with screen:{kept.name}. It {screen_told(kept)}.",
-        steps=(f"Try: distance tube:12% reflector:polished screen:{kept.name}", *_NEXT),
-    )
-
-
-def _passes(query: ScreenQuery) -> float:
-    match query.screen:
-        case Passes(share) if share > 0.0:
-            return share
-        case Blocks(share) if share < 1.0:
-            return 1.0 - share
-        case None if query.readings and query.without:
-            named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED)
-            bare = engine_readings(query.without, NoScreen())
-            screened = engine_readings(query.readings, NoScreen())
-            return screen_from_readings(bare, screened, named).best
-    read = query.screen.text if query.screen else "no share and no readings"
-    raise NotUnderstoodError(
-        read,
-        "the share that passes, or readings through the screen and without it",
-        "server screen name:Mesh lid screen:passes 55%",
-        "screen",
-    )
-
-
-def _check_free(name: str) -> None:
-    """Refuse a name that already means a strength or a screen to everybody."""
-    for read in (read_tube_strength, read_screen):
-        try:
-            read(name)
-        except NotUnderstoodError:
-            continue
-        raise NotUnderstoodError(
-            name, "a name that does not mean a strength or a screen already", "Hood A", "name"
-        )
 
 
 async def target(query: TargetQuery, context: Context, desk: Desk) -> Reply:

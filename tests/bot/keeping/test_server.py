@@ -211,3 +211,18 @@ async def test_boards_are_listed_and_taken_down_in_their_channel(ok: Ask, ask: A
     table = (await ok("board list")).table
     assert table is not None
     assert table.rows[0][3] == "is being taken down"
+
+
+@pytest.mark.parametrize("readings", ["2 at 12in, 8 at 12in", "42 at 12in, 29 at 15in"])
+async def test_a_lamp_that_cannot_be_is_not_kept_for_everybody(ask: Ask, readings: str) -> None:
+    reply = await ask(f"server lamp name:Hood readings:{readings} length:34in")
+    assert reply.status == "problem"
+    assert "read again" in reply.answer
+    shown = await ask("server show")
+    assert "Hood" not in str(shown.rows)
+
+
+async def test_a_lamp_with_one_odd_reading_is_kept_and_the_odd_one_named_first(ok: Ask) -> None:
+    read = "5.8 at 12 in, 43 at 15 in, 3.4 at 18 in"
+    reply = await ok(f"server lamp name:Hood readings:{read} length:22in")
+    assert reply.answer.startswith("UVI 43 at 15 in does not fit the others, so I left it out.")
