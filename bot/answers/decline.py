@@ -28,7 +28,7 @@ from calc.uncertainty import Estimate
 from calc.uv.dated import DatedReading
 from calc.uv.decline import READ_AGAIN_DAYS, Decline, Trend, decline_of, trend_at
 
-__all__ = ["answer_decline"]
+__all__ = ["answer_dated", "answer_decline"]
 
 _GUIDE = ("when-a-lamp-is-worn-out", "how-to-take-a-reading")
 _READ = ("birge1932", "uv_meter_judgement", "uv_read_again", "adamse_britz1992", "burn_in")
@@ -41,10 +41,9 @@ _HEADROOM = 1.3
 def answer_decline(query: DeclineQuery, context: Context) -> Reply:
     """Answer from dated readings, or without them by what is common practice."""
     if query.readings:
-        wish = wish_asked(query.animal, query.uvi, context)
-        reply, now = _by_readings(query.readings, wish, context)
-        alarms = uv_alarms(now, query.animal, wish.high, context)
-        return reply.model_copy(update={"alarms": alarms})
+        _refuse_tomorrow(query.readings, context)
+        seen = [DatedReading(float(r.day.toordinal()), r.value) for r in query.readings]
+        return answer_dated(seen, query.animal, query.uvi, context)
     return by_age(query.lamp, query.age.low if query.age else None, context)
 
 
@@ -61,18 +60,20 @@ def _refuse_tomorrow(readings: Sequence[TypedReading], context: Context) -> None
         )
 
 
-def _by_readings(
-    readings: Sequence[TypedReading], wish: Wish, context: Context
-) -> tuple[Reply, Estimate]:
-    """Return the reply, and the UV index of the last day that was read."""
-    _refuse_tomorrow(readings, context)
+def answer_dated(
+    seen: Sequence[DatedReading],
+    animal: str,
+    wanted: tuple[float, float] | None,
+    context: Context,
+) -> Reply:
+    """Answer from readings at one place, the oldest first."""
+    wish = wish_asked(animal, wanted, context)
     if wish.low <= 0.0:
         raise NotUnderstoodError(
             uvi_range(wish.low, wish.high), "a range that does not start at 0", "uvi:1-2", "uvi"
         )
-    seen = [DatedReading(float(r.day.toordinal()), r.value) for r in readings]
     found = decline_of(seen, wish.low, float(context.day.toordinal()))
-    reply = Reply(
+    return Reply(
         command="decline",
         status="ok",
         title=f"How the tube fades, for {wish.whom}",
@@ -91,15 +92,15 @@ def _by_readings(
         ),
         table=Table(
             columns=("Day", "UVI read"),
-            rows=tuple((calendar_day(r.day), number(r.value, 0.01)) for r in readings),
+            rows=tuple((day_told(r.day), number(r.uvi, 0.01)) for r in seen),
         ),
         steps=_steps(found, wish),
         cautions=UV_CAUTIONS[:2],
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_READ)),
         picture=Picture.later(_picture, seen, found, wish),
+        alarms=uv_alarms(found.now, animal, wish.high, context),
     )
-    return reply, found.now
 
 
 def _answer(found: Decline, wish: Wish) -> str:
@@ -268,7 +269,7 @@ def _steps(found: Decline, wish: Wish) -> tuple[str, ...]:
     return tuple(steps)
 
 
-def _picture(seen: list[DatedReading], found: Decline, wish: Wish) -> Picture:
+def _picture(seen: Sequence[DatedReading], found: Decline, wish: Wish) -> Picture:
     ends = [d for d in (found.falls_below_day, found.latest_day, found.read_again_day) if d]
     first, last = found.first_day - 5.0, max(found.last_day, *ends) + 10.0
     days = [first + (last - first) * i / (_CURVE_DAYS - 1) for i in range(_CURVE_DAYS)]

@@ -5,8 +5,8 @@ from datetime import date, timedelta
 
 from pydantic import ValidationError
 
-from bot.answers.decline import answer_decline
-from bot.answers.figures import calendar_day, difference, number, percent
+from bot.answers.decline import answer_dated
+from bot.answers.figures import calendar_day, difference, length, number, percent
 from bot.desk import Desk
 from bot.keeping.asker import today
 from bot.keeping.places import enclosure_asked
@@ -14,18 +14,17 @@ from bot.keeping.words import day_of, measured_name, question_of, reading_told, 
 from bot.kept.keeper import Enclosure, Measured, Reading
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
-from bot.language.readings import DatedReading
 from bot.preferences import Context
 from bot.queries.mine import CompareQuery, NamedQuery, ReadingQuery, UnreadQuery
-from bot.queries.uv_depth import DeclineQuery
 from bot.reply import Reply, Row, Table
 from calc.animals import animals
+from calc.uv.dated import DatedReading, at_one_place
 from calc.uv.decline import MOST_READINGS
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, of_length
+from calc.uv.lengths import DARK_ENDS_M, length_of_tube
 
 __all__ = ["compare", "next_reading_day", "read", "show", "unread"]
 
-# Readings at two places are one when the distances differ by no more than a tape measure errs.
-_SAME_PLACE_M = 0.01
 _LEAST_UVI = 0.05
 _MOST_ROWS = 20
 
@@ -131,6 +130,7 @@ async def show(query: NamedQuery, context: Context, desk: Desk) -> Reply:
         guide=trend.guide if trend else (),
         sources=trend.sources if trend else (),
         picture=trend.picture if trend else None,
+        alarms=trend.alarms if trend else (),
     )
 
 
@@ -141,32 +141,39 @@ def next_reading_day(kept: Enclosure, context: Context) -> date | None:
     return None if value is None else context.day + timedelta(hours=value.best)
 
 
-def _of_one_place(kept: Enclosure) -> list[Reading]:
-    """Return the UV readings taken where the last one was."""
+def _uvi_read(kept: Enclosure) -> list[Reading]:
+    """Return the newest UV readings that say something of a lamp, the oldest first."""
     uvi = [r for r in kept.readings if r.of is Measured.UVI and r.value >= _LEAST_UVI]
-    if not uvi:
-        return []
-    at = max(uvi, key=lambda r: r.day).distance_m
-    return [
-        r
-        for r in uvi
-        if at is None or r.distance_m is None or abs(r.distance_m - at) <= _SAME_PLACE_M
-    ]
+    return sorted(uvi, key=lambda r: r.day)[-MOST_READINGS:]
 
 
 def _trend(kept: Enclosure, context: Context) -> Reply | None:
-    """Return what the UV readings of one place show, where the wanted range is known."""
-    seen = sorted(_of_one_place(kept), key=lambda r: r.day)[-MOST_READINGS:]
-    if not seen:
+    """Return what the UV readings show where the last was taken, if the wanted range is known."""
+    read = _uvi_read(kept)
+    if not read:
         return None
-    readings = tuple(DatedReading(r.value, r.day, number(r.value, 0.01)) for r in seen)
+    at = read[-1].distance_m
+    seen = tuple(DatedReading(float(r.day.toordinal()), r.value, r.distance_m) for r in read)
+    if at is not None:
+        seen = at_one_place(seen, _lamp_of(kept), at)
     animal = animals()[kept.setup.animal].name if kept.setup.animal else ""
-    query = DeclineQuery.model_validate({"readings": readings, "animal": animal})
     try:
-        return answer_decline(query, context)
+        trend = answer_dated(seen, animal, None, context)
     except NotUnderstoodError:
         # No range is wanted: no animal is told, or none is known for it.
         return None
+    elsewhere = sum(new.moved > 0.0 for new in seen)
+    if at is None or not elsewhere:
+        return trend
+    told = f"{length(at, context.units)}, where you read last; {elsewhere} read elsewhere"
+    return trend.model_copy(update={"rows": (*trend.rows, Row(label="Reckoned to", text=told))})
+
+
+def _lamp_of(kept: Enclosure) -> Lamp:
+    """Return a tube as long as the set-up's; its strength does not count in a trend."""
+    setup, lamp = kept.setup, Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED)
+    lit_m = None if setup.tube_length_m is None else setup.tube_length_m - DARK_ENDS_M
+    return of_length(lamp, length_of_tube(lit_m, box_m=setup.length_m))
 
 
 def _history(kept: Enclosure, units: Units) -> Table | None:

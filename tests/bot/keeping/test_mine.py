@@ -100,20 +100,12 @@ async def test_readings_are_written_down_replaced_and_taken_away(ok: Ask, ask: A
     assert "one at least" in (await ask("mine reading")).answer
 
 
-async def test_the_history_shows_the_trend_of_one_place_and_the_next_day(ok: Ask) -> None:
+async def test_the_history_shows_the_trend_and_the_next_day(ok: Ask) -> None:
     await ok(SAVE)
-    for day, value, at in (
-        ("2025-11-04", "5.2", "14in"),
-        ("2026-01-04", "4.6", "14in"),
-        ("2026-03-04", "4.1", "14in"),
-        ("2026-03-05", "9.0", "8in"),
-        ("2026-05-01", "3.6", "14in"),
-    ):
-        await ok(f"mine reading uvi:{value} distance:{at} day:{day}")
-    by_hand = await ok(
-        "decline readings:2025-11-04 5.2, 2026-01-04 4.6, 2026-03-04 4.1, 2026-05-01 3.6 "
-        "animal:bearded dragon"
-    )
+    readings = ("2025-11-04 5.2", "2026-01-04 4.6", "2026-03-04 4.1", "2026-05-01 3.6")
+    for day, value in (one.split() for one in readings):
+        await ok(f"mine reading uvi:{value} distance:14in day:{day}")
+    by_hand = await ok(f"decline readings:{', '.join(readings)} animal:bearded dragon")
     shown = await ok("mine show")
     assert shown.values == by_hand.values
     assert by_hand.answer in shown.answer
@@ -121,6 +113,34 @@ async def test_the_history_shows_the_trend_of_one_place_and_the_next_day(ok: Ask
     assert remind.rpartition("when:")[2] > "2026-05-04"
     await ok(remind)
     assert (await ok("remind list")).answer == "1 reminder."
+
+
+async def test_readings_at_other_distances_are_reckoned_to_the_last(ok: Ask) -> None:
+    await ok(SAVE)
+    # A 22 in tube gives 2.2 times as much at 8 in as at 14 in.
+    for day, value, at in (
+        ("2025-11-04", "5.2", "14in"),
+        ("2026-01-04", "4.6", "14in"),
+        ("2026-03-05", "9.0", "8in"),
+        ("2026-05-01", "3.6", "14in"),
+    ):
+        await ok(f"mine reading uvi:{value} distance:{at} day:{day}")
+    shown = await ok("mine show")
+    assert "rise" not in shown.answer
+    month = next(v for v in shown.values if v.name == "month_factor")
+    assert month.low < 0.94 < month.high
+    assert row(shown, "Reckoned to") == "14 in (36 cm), where you read last; 1 read elsewhere"
+
+
+async def test_what_is_kept_is_doubted_before_any_figure_and_its_danger_comes_first(
+    ok: Ask,
+) -> None:
+    await ok(SAVE)
+    await ok("mine reading uvi:4.4 distance:14in day:2026-04-20")
+    await ok("mine reading uvi:1.9 distance:14in day:2026-04-27")
+    assert "faster than a tube fades" in (await ok("mine show")).answer
+    await ok("mine reading uvi:12 distance:14in day:2026-05-02")
+    assert [danger.key for danger in (await ok("mine show")).dangers] == ["uv_too_strong"]
 
 
 async def test_two_days_are_compared(ok: Ask, ask: Ask) -> None:
