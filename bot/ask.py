@@ -151,7 +151,7 @@ def take_apart(line: str, preferences: Preferences) -> tuple[Command, dict[str, 
             raise NotUnderstoodError(
                 shown(line), f"at most {_MOST_CHARACTERS} characters", COMMANDS[0].examples[0]
             )
-        command, rest = command_of(line)
+        command, rest = command_of(line, preferences.own.names)
         examples = {option.name: option.example for option in command.query.options()}
         _, given = split_line(f"{_ONE_WORD} {rest}", examples, command.positional)
     except NotUnderstoodError as error:

@@ -16,12 +16,16 @@ _FEWEST_WORDS = 3
 _OPTION = re.compile(r"(?<!\S)[A-Za-z_-]+[:=]\S")
 
 
-def command_of(line: str) -> tuple[Command, str]:
-    """Return the command that a line begins with and the rest; free words are a question too."""
+def command_of(line: str, own: tuple[str, ...] = ()) -> tuple[Command, str]:
+    """Return the command that a line begins with and the rest; free words are a question too.
+
+    ``own`` are the names of the animals that the asker's group added.
+    """
     free = command_named("ask")
     found = command_at(line)
     if found is not None:
-        told_freely = not found[0].positional and found[0].stored is None and _is_sentence(found[1])
+        takes_options = found[0].positional or found[0].stored is not None
+        told_freely = not takes_options and _is_sentence(found[1], own)
         return (free, line.strip()) if free and told_freely else found
     words = line.strip().removeprefix("/").split(maxsplit=2)
     if not words:
@@ -33,16 +37,16 @@ def command_of(line: str) -> tuple[Command, str]:
         raise NotUnderstoodError(
             read, f"one of {second} after {words[0].lower()}", group[0].examples[0]
         )
-    if free is not None and _is_sentence(line):
+    if free is not None and _is_sentence(line, own):
         return free, line.strip()
     raise NotUnderstoodError(shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0])
 
 
-def _is_sentence(line: str) -> bool:
+def _is_sentence(line: str, own: tuple[str, ...]) -> bool:
     """Say whether a line is told in free words, and is no mistyped question with options."""
     if _OPTION.search(line):
         return False
-    return len(line.split()) >= _FEWEST_WORDS or names_an_animal(line)
+    return len(line.split()) >= _FEWEST_WORDS or names_an_animal(line, own)
 
 
 def _accepted_commands(word: str) -> str:

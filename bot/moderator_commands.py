@@ -1,9 +1,10 @@
 """The questions of a group's moderators, in the order of the list; the examples work in turn."""
 
 from bot.command import Command
-from bot.keeping import boards, counting, figures, read_figures, server
+from bot.keeping import boards, counting, figures, own_animals, read_figures, server, targets
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.queries.server import (
+    AnimalQuery,
     AnswersQuery,
     BoardQuery,
     DropQuery,
@@ -21,7 +22,7 @@ __all__ = ["MODERATOR_COMMANDS"]
 _SERVER = (
     Command(
         name="server show",
-        summary="What this group has set: settings, own lamps, screens and targets",
+        summary="What this group has set: settings, own lamps, screens, targets and animals",
         query=ShowQuery,
         stored=server.show,
         examples=("server show",),
@@ -73,7 +74,7 @@ _SERVER = (
         name="server target",
         summary="Keep a target of the group's own for an animal",
         query=TargetQuery,
-        stored=figures.target,
+        stored=targets.target,
         examples=(
             "server target animal:bearded dragon of:basking range:98-106F best:103F",
             "server target animal:bearded dragon of:uvi range:3-4",
@@ -82,13 +83,29 @@ _SERVER = (
         guide=("for-moderators",),
     ),
     Command(
+        name="server animal",
+        summary="Add an animal of the group's own, with targets and limits",
+        query=AnimalQuery,
+        stored=own_animals.animal,
+        examples=(
+            "server animal name:Moss lizard uvi:2-3 basking:88-93F cool:70-76F night:58-64F",
+            (
+                "server animal name:Moss lizard basking:88-93F cool:70-76F surface_limit:104F "
+                "cool_limit:86F night_limit:52F uvi_limit:6"
+            ),
+        ),
+        who="moderator",
+        guide=("for-moderators",),
+    ),
+    Command(
         name="server remove",
-        summary="Take a lamp, a screen or a target of the group's own away",
+        summary="Take a lamp, a screen, a target or an animal of the group's own away",
         query=DropQuery,
         stored=figures.drop,
         examples=(
             "server remove screen:Fine mesh",
             "server remove animal:bearded dragon of:uvi",
+            "server remove animal:Moss lizard",
         ),
         who="moderator",
     ),

@@ -20,12 +20,16 @@ __all__ = [
     "Animal",
     "BodyTemperature",
     "Disagreement",
+    "OwnLimits",
     "Subject",
     "Target",
     "Zone",
+    "animal_name",
     "animals",
     "any_animal",
     "common_names",
+    "own_name",
+    "own_slug",
     "zones",
 ]
 
@@ -102,12 +106,23 @@ class Disagreement:
 
 
 @dataclass(frozen=True, slots=True)
+class OwnLimits:
+    """What a group said that no animal of this kind may have [degC, UV index 1]; None: nothing."""
+
+    surface_c: float | None = None
+    coolest_air_c: float | None = None
+    night_c: float | None = None
+    uvi_now: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Animal:
     """One kept reptile; ``None`` means not known here.
 
     ``basking`` is True for an animal that comes under a bright beam for its heat and False for
     one that wants gentle warmth. Below ``night_floor_c.low`` the night needs heat, above
-    ``night_floor_c.high`` it does not, between them keepers differ.
+    ``night_floor_c.high`` it does not, between them keepers differ. ``own_limits`` has only an
+    animal that a group added.
     """
 
     slug: str
@@ -125,6 +140,7 @@ class Animal:
     home_latitude_deg: Target | None
     bodies: tuple[BodyTemperature, ...]
     disagreements: tuple[Disagreement, ...]
+    own_limits: OwnLimits | None = None
 
     def disagreements_about(self, *subjects: Subject) -> tuple[Disagreement, ...]:
         """Return the other views on any of these subjects."""
@@ -152,6 +168,28 @@ def any_animal(name: str = "animal") -> Animal:
         disagreements=(),
         **nothing,
     )
+
+
+_OWN = "own:"
+
+
+def own_slug(name: str) -> str:
+    """Return the key of an animal that a group added under this name."""
+    return f"{_OWN}{name}"
+
+
+def own_name(slug: str) -> str | None:
+    """Return the name of an animal that a group added by its key; None for one of ours."""
+    return slug.removeprefix(_OWN) if slug.startswith(_OWN) else None
+
+
+def animal_name(slug: str) -> str:
+    """Return the name of an animal by its key, also of one that a group added.
+
+    >>> animal_name("boa"), animal_name(own_slug("Moss lizard"))
+    ('boa constrictor', 'Moss lizard')
+    """
+    return own_name(slug) or animals()[slug].name
 
 
 @cache

@@ -10,13 +10,26 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
-from calc.animals import Animal
+from calc.animals import Animal, OwnLimits
 from calc.sources import Kind, source
 
-__all__ = ["JUDGEMENT", "Limit", "Limits", "by_rule", "filled", "rows", "rules"]
+__all__ = [
+    "GROUPS",
+    "JUDGEMENT",
+    "Limit",
+    "Limits",
+    "by_rule",
+    "filled",
+    "rows",
+    "rules",
+    "set_by_group",
+]
 
 JUDGEMENT = "limits_judgement"
 """The source key of a figure that is our own judgement."""
+
+GROUPS = "groups_own"
+"""The source key of a figure that a group set for itself."""
 
 _MEMORY = "limits_memory"
 _CAUTION_UNDER_K = 3.0
@@ -66,9 +79,7 @@ def by_rule(animal: Animal) -> Limits:
         danger = min(spot.low, rule["hot_anywhere"])
     elif warm is not None:
         surface = danger = min(warm.high + rule["over_warm_air"], rule["hot_anywhere"])
-    caution = None
-    if danger is not None:
-        caution = danger - _CAUTION_UNDER_K if cool is None else (cool.high + danger) / 2.0
+    caution = None if danger is None else _caution(animal, danger)
     room = None if cool is None else cool.high + rule["over_cool_end"]
     return Limits(
         surface_c=_judged(surface),
@@ -83,6 +94,44 @@ def by_rule(animal: Animal) -> Limits:
         uvi_high=None,
         uvi_now=Limit(rule["uvi_most"], JUDGEMENT),
     )
+
+
+def _caution(animal: Animal, danger: float) -> float:
+    """Return where the coolest place [degC] is too warm: half-way from the usual cool end."""
+    cool = animal.cool_air_c
+    return danger - _CAUTION_UNDER_K if cool is None else (cool.high + danger) / 2.0
+
+
+def set_by_group(animal: Animal, careful: Limits) -> Limits:
+    """Return what a group set for an animal of its own; for the rest the most careful of ours.
+
+    Those are ``careful``, which hold for any animal, and what follows by rule from its targets.
+    """
+    own, ruled = animal.own_limits or OwnLimits(), by_rule(animal)
+    surface = _own(own.surface_c) or _lower(careful.surface_c, ruled.surface_c)
+    danger = _own(own.coolest_air_c)
+    if danger is None:
+        danger = _lower(surface, careful.coolest_air_c, ruled.coolest_air_c)
+    caution = None if danger is None else Limit(_caution(animal, danger.value), JUDGEMENT)
+    if own.coolest_air_c is None:
+        caution = _lower(caution, careful.caution_c)
+    found = replace(
+        ruled,
+        surface_c=surface,
+        caution_c=caution,
+        coolest_air_c=danger,
+        night_c=_own(own.night_c) or careful.night_c,
+        contact_c=_lain_on(surface),
+    )
+    return filled(found, careful)
+
+
+def _own(value: float | None) -> Limit | None:
+    return None if value is None else Limit(value, GROUPS)
+
+
+def _lower(*limits: Limit | None) -> Limit | None:
+    return min(filter(None, limits), key=lambda limit: limit.value, default=None)
 
 
 def _lain_on(surface: Limit | None) -> Limit:

@@ -8,7 +8,17 @@ from dataclasses import dataclass, replace
 from enum import Enum, auto
 
 from calc.animals import ANY, Animal, Subject, animals
-from calc.limit_figures import JUDGEMENT, Limit, Limits, by_rule, filled, rows, rules
+from calc.limit_figures import (
+    GROUPS,
+    JUDGEMENT,
+    Limit,
+    Limits,
+    by_rule,
+    filled,
+    rows,
+    rules,
+    set_by_group,
+)
 from calc.uncertainty import Estimate
 
 __all__ = [
@@ -88,6 +98,7 @@ def limits_of(animal: Animal, *, is_pale_or_young: bool = False) -> Limits:
 
     its own; else by rule from its targets, no milder than the most careful of its group
     UV index now = min(max(2 highest, 4), 11); half the highest where skin has little pigment
+    an animal that a group added: what the group set; else no milder than for any animal
 
     Parameters
     ----------
@@ -110,6 +121,8 @@ def limits_of(animal: Animal, *, is_pale_or_young: bool = False) -> Limits:
     """
     if animal.slug == ANY:
         return any_limits()
+    if animal.own_limits is not None:
+        return _of_group(animal, animal.own_limits.uvi_now, is_pale_or_young)
     usual = animals().get(animal.slug, animal)
     own = rows().get(animal.slug)
     limits = by_rule(usual) if own is None else filled(own, by_rule(usual))
@@ -281,6 +294,20 @@ def _highest_uvi(animal: Animal, is_pale_or_young: bool) -> Limit | None:
     if is_pale_or_young:
         return Limit(animal.uvi.high * rules()["uvi_pale"], JUDGEMENT)
     return Limit(animal.uvi.high, animal.uvi.source)
+
+
+def _of_group(animal: Animal, uvi_now: float | None, is_pale_or_young: bool) -> Limits:
+    careful = any_limits()
+    most = rules()["uvi_anyone"] if uvi_now is None else uvi_now
+    high = _highest_uvi(animal, is_pale_or_young) or Limit(most, JUDGEMENT)
+    limits = _with_uvi(set_by_group(animal, careful), min(high, Limit(most, JUDGEMENT), key=_value))
+    if uvi_now is None:
+        return limits
+    return replace(limits, uvi_now=Limit(uvi_now, GROUPS))
+
+
+def _value(limit: Limit) -> float:
+    return limit.value
 
 
 def _with_uvi(limits: Limits, high: Limit | None) -> Limits:

@@ -7,11 +7,11 @@ import tomllib
 import unicodedata
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 from typing import Any
 
-from calc.animals import animals
+from calc.animals import animals, own_slug
 
 __all__ = [
     "Candidate",
@@ -26,6 +26,8 @@ __all__ = [
     "folded",
     "index",
     "names_with_targets",
+    "own_index",
+    "own_words",
     "word_index",
     "words_around",
 ]
@@ -173,13 +175,37 @@ def word_index() -> tuple[frozenset[str], frozenset[str]]:
     return frozenset(first), frozenset(every)
 
 
+@lru_cache(maxsize=256)
+def own_index(names: tuple[str, ...]) -> Mapping[str, Entry]:
+    """Return what the names of a group's own animals mean, as ``index`` does for ours."""
+    found: dict[str, Entry] = {}
+    for name in names:
+        words = _words_of(name)
+        entry = Entry(Known(own_slug(name), name), len(words))
+        for form in (words, *_plurals(words)):
+            found.setdefault("".join(form), entry)
+    return found
+
+
+@lru_cache(maxsize=256)
+def own_words(names: tuple[str, ...]) -> frozenset[str]:
+    """Return all folded words of the names of a group's own animals."""
+    return frozenset(
+        word
+        for words in map(_words_of, names)
+        for form in (words, *_plurals(words))
+        for word in form
+    )
+
+
 @cache
 def _rows() -> tuple[tuple[tuple[str, ...], Known | WithoutTargets | Several, str], ...]:
     """Return every name as its folded words, with what it means and its part of the list."""
-    return tuple(
-        (tuple(map(folded, name.replace("-", " ").replace("&", " ").split())), what, kind)
-        for name, what, kind in _names()
-    )
+    return tuple((_words_of(name), what, kind) for name, what, kind in _names())
+
+
+def _words_of(name: str) -> tuple[str, ...]:
+    return tuple(map(folded, name.replace("-", " ").replace("&", " ").split()))
 
 
 @cache

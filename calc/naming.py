@@ -1,7 +1,8 @@
 """Which animal a name is: one with targets here, one known without them, one of several, or none.
 
 No name is ever taken for that of another animal: the longest known name wins, and an unknown word
-in front of one makes it a name that is not known (mountain horned dragon).
+in front of one makes it a name that is not known (mountain horned dragon). ``own`` are the names of
+animals that a group added: they win over those without targets here, and over no other.
 """
 
 import re
@@ -22,6 +23,8 @@ from calc.name_index import (
     WithoutTargets,
     folded,
     index,
+    own_index,
+    own_words,
     word_index,
     words_around,
 )
@@ -80,7 +83,7 @@ def find(name: str) -> Animal | None:
 
 
 @lru_cache(maxsize=256)
-def named(name: str) -> Found:
+def named(name: str, own: tuple[str, ...] = ()) -> Found:
     """Return what a name means that was given as one, slang and short forms included.
 
     Examples
@@ -92,18 +95,20 @@ def named(name: str) -> Found:
     """
     whole = name.strip()
     key = folded(_ARTICLE.sub("", whole))
-    entry = index().get(key) or index().get(words_around().misspelt.get(key, ""))
+    entry = _meaning(key, own) or index().get(words_around().misspelt.get(key, ""))
     if entry is not None and not (entry.turned and " " not in whole):
         return Found(entry.what, 0, len(name))
-    found = [one for one in names_in(name) if not isinstance(one.what, Unplaced)]
-    tokens = tuple(_tokens(name, frozenset()))
+    found = [one for one in names_in(name, own=own) if not isinstance(one.what, Unplaced)]
+    tokens = tuple(_tokens(name, own_words(own)))
     rest = [t for t in tokens if not any(f.start <= t.start < f.end for f in found)]
     if len(found) == 1 and all(token.plain in words_around().in_front for token in rest):
         return found[0]
     return Found(Unplaced(whole), 0, len(name))
 
 
-def names_in(text: str, ordinary: frozenset[str] = frozenset()) -> tuple[Found, ...]:
+def names_in(
+    text: str, ordinary: frozenset[str] = frozenset(), own: tuple[str, ...] = ()
+) -> tuple[Found, ...]:
     """Return the names within running text, in order, none overlapping.
 
     ``ordinary`` are words that are spelt right and no names, beside those of the list.
@@ -113,20 +118,28 @@ def names_in(text: str, ordinary: frozenset[str] = frozenset()) -> tuple[Found, 
     >>> [one.what.name for one in names_in("tube for my emerald tree boa or a corn snake")]
     ['emerald tree boa', 'corn snake']
     """
-    tokens = tuple(_tokens(text, ordinary))
-    first, _ = word_index()
+    tokens = tuple(_tokens(text, ordinary | own_words(own) if own else ordinary))
+    first = word_index()[0] | own_words(own) if own else word_index()[0]
     found: list[Found] = []
     after = 0
     for at, token in enumerate(tokens):
         if at < after or first.isdisjoint(token.meant):
             continue
-        hit = _longest(text, tokens, at)
+        hit = _longest(text, tokens, at, own)
         if hit is None:
             continue
         after = at + hit[1]
         bound = found[-1].end if found else 0
         found.append(_placed(text, tokens, at, hit, bound))
     return settled(text, found)
+
+
+def _meaning(key: str, own: tuple[str, ...]) -> Entry | None:
+    """Return what a folded name means."""
+    listed = index().get(key)
+    if not own or (listed is not None and isinstance(listed.what, Known)):
+        return listed
+    return own_index(own).get(key) or listed
 
 
 def _tokens(text: str, ordinary: frozenset[str]) -> Iterator[_Token]:
@@ -143,14 +156,14 @@ def _tokens(text: str, ordinary: frozenset[str]) -> Iterator[_Token]:
 _Hit = tuple[Entry | None, int, bool]
 
 
-def _longest(text: str, tokens: Sequence[_Token], at: int) -> _Hit | None:
+def _longest(text: str, tokens: Sequence[_Token], at: int, own: tuple[str, ...]) -> _Hit | None:
     """Return the longest name that begins with this token, of how many tokens, and if misspelt.
 
     Without an entry: the words may be a slip of several names.
     """
     for n in range(_joined_to(text, tokens, at), 0, -1):
         run = tokens[at : at + n]
-        exact = index().get("".join(token.plain for token in run))
+        exact = _meaning("".join(token.plain for token in run), own)
         if exact is not None and _counts(text, tokens, at, n, exact, slip=False):
             return exact, n, False
         others = [(i, token) for i, token in enumerate(run) if token.meant != (token.plain,)]

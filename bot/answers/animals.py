@@ -5,14 +5,26 @@ from dataclasses import replace
 from typing import Any
 
 from bot.answers.figures import calendar_day
-from bot.kept.group import Own
+from bot.kept.group import Own, OwnAnimal, OwnSubject
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.preferences import Context
 from bot.reply import Alarm
-from calc.animals import ANY, Animal, Subject, Target, animals, common_names
-from calc.limits import limits_of, target_past
+from calc.animals import (
+    ANY,
+    Animal,
+    OwnLimits,
+    Subject,
+    Target,
+    animal_name,
+    animals,
+    any_animal,
+    common_names,
+    own_name,
+    own_slug,
+)
+from calc.limits import Limit, limits_of, target_past
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named
 from calc.sources import source
@@ -23,10 +35,14 @@ __all__ = [
     "AnimalNotNamedError",
     "WithoutFiguresError",
     "animal_asked",
+    "animal_of",
     "doubtful_rows",
     "either",
     "known_by",
+    "limit_past",
     "of_animal",
+    "own_animal",
+    "past_limits",
     "perhaps_meant",
     "wanted_of",
     "with_article",
@@ -80,14 +96,14 @@ def animal_asked(name: str, context: Context) -> Animal:
     wish = name.strip() or context.default_animal
     if not wish:
         raise AnimalNotNamedError
-    match named(wish).what:
+    match named(wish, context.own.names).what:
         case Known(slug=slug):
-            return _with_own(animals()[slug], context.own)
+            return animal_of(slug, context.own)
         case WithoutTargets(name=name):
             raise WithoutFiguresError(name)
         case Several() as several:
             raise _which_of(several)
-    near = perhaps_meant(wish)
+    near = perhaps_meant(wish, context.own.names)
     known = f"perhaps {_or(near)}" if near else ", ".join(common_names())
     raise NotUnderstoodError(
         shown(wish),
@@ -125,27 +141,74 @@ def _or(names: Sequence[str]) -> str:
     return " or ".join(filter(None, (", ".join(names[:-1]), *names[-1:])))
 
 
-def perhaps_meant(wish: str) -> list[str]:
+def perhaps_meant(wish: str, own: tuple[str, ...] = ()) -> list[str]:
     """Return the animals whose names, by-names included, are most like what was typed."""
     typed = wish.lower()
     names = {name.lower(): slug for name, slug in names_with_targets().items()}
+    names |= {name.lower(): own_slug(name) for name in own}
     found = [form for form in names if typed in form.split()]
     if not found and (near := closest(typed, names)):
         found = [near]
     if not found and (word := closest(typed, dict.fromkeys(" ".join(names).split()))):
         found = [form for form in names if word in form.split()]
-    return list(dict.fromkeys(animals()[names[form]].name for form in found))[:_MOST_MEANT]
+    return list(dict.fromkeys(animal_name(names[form]) for form in found))[:_MOST_MEANT]
+
+
+def animal_of(slug: str, own: Own) -> Animal:
+    """Return an animal by its key, one that the group added included."""
+    name = own_name(slug)
+    kept = None if name is None else own.animal(name)
+    return _with_own(animals()[slug], own) if kept is None else own_animal(kept)
+
+
+def own_animal(kept: OwnAnimal) -> Animal:
+    """Return an animal that a group added; a target that passes a limit counts for nothing."""
+    past: dict[str, Any] = {_FIELDS[subject]: None for subject, _ in past_limits(kept)}
+    return replace(_as_told(kept), **past)
+
+
+def past_limits(kept: OwnAnimal) -> tuple[tuple[OwnSubject, Limit], ...]:
+    """Return what of the targets of an animal that a group added passes a limit, and which."""
+    animal = _as_told(kept)
+    limits = ((x, limit_past(animal, x, span.low, span.high)) for x, span in kept.wants.items())
+    return tuple((subject, limit) for subject, limit in limits if limit is not None)
+
+
+def _as_told(kept: OwnAnimal) -> Animal:
+    set_on = f"set on {calendar_day(kept.set_on)}"
+    wants: dict[str, Any] = {
+        _FIELDS[subject]: Target(span.low, None, span.high, GROUPS_OWN, set_on)
+        for subject, span in kept.wants.items()
+    }
+    limits = OwnLimits(
+        kept.surface_limit_c, kept.coolest_limit_c, kept.night_limit_c, kept.uvi_limit
+    )
+    return replace(
+        any_animal(kept.name),
+        slug=own_slug(kept.name),
+        scientific=kept.scientific,
+        own_limits=limits,
+        **wants,
+    )
+
+
+def limit_past(animal: Animal, subject: Subject, low: float, high: float) -> Limit | None:
+    """Return the limit that a group's own target would pass, or None where it stays within."""
+    limits = limits_of(animal)
+    highest = limits.uvi_high if animal.own_limits is not None else None
+    if subject is Subject.UVI and highest is not None and high > highest.value:
+        return highest
+    return target_past(limits, subject, low, high)
 
 
 def _with_own(animal: Animal, own: Own) -> Animal:
-    limits = limits_of(animal)
     targets: dict[str, Any] = {
         _FIELDS[x.subject]: Target(
             x.low, x.best, x.high, GROUPS_OWN, f"set on {calendar_day(x.set_on)}"
         )
         for x in own.targets_of(animal.slug)
         # One that passes a limit counts for nothing, however long it has been kept.
-        if target_past(limits, x.subject, x.low, x.high) is None
+        if limit_past(animal, x.subject, x.low, x.high) is None
     }
     return replace(animal, **targets) if targets else animal
 

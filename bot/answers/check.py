@@ -35,7 +35,7 @@ _EXAMPLE = "check beardie, 12% in a shiny hood, no mesh, 16in to his back, baski
 
 def answer_check(query: CheckQuery, context: Context) -> Reply:
     """Answer with a verdict on each part of a set-up, and what to do first."""
-    told, units = told_by(query.setup, query), context.units
+    told, units = told_by(query.setup, query, context.own.names), context.units
     if not (told.facts or told.unclear):
         read = shown(query.setup) or "nothing"
         accepted = "something about your set-up: the animal, the tube, its distance, temperatures"

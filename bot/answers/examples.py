@@ -3,11 +3,13 @@
 from collections.abc import Mapping
 from functools import cache
 
-from bot.answers.animals import ANY_ANIMAL
+from bot.answers.animals import ANY_ANIMAL, animal_of
 from bot.answers.figures import number
+from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
 from calc.animals import Animal, Target, animals
-from calc.naming import find
+from calc.limits import Limit, Limits, limits_of
+from calc.naming import Known, named
 from calc.uv.lamp import Fixture, Lamp
 from calc.uv.placement import place
 from calc.uv.screen import NoScreen
@@ -21,7 +23,7 @@ _INCH_M = 0.0254
 _STRONG_UVI = 3.6
 
 
-def examples_for(command: str, animal: str) -> Mapping[str, str]:
+def examples_for(command: str, animal: str, own: Own = NOTHING_OWN) -> Mapping[str, str]:
     """Return examples for the options of a question that suit an animal.
 
     A name that is not known here is taken for the one that stands in examples.
@@ -29,9 +31,12 @@ def examples_for(command: str, animal: str) -> Mapping[str, str]:
     >>> examples_for("temps", "crested gecko")["basking"]
     '79F'
     """
-    known = find(animal) or find(ANY_ANIMAL)
-    assert known is not None
-    return _examples(known.slug).get(command, {})
+    found = named(animal, own.names).what
+    what = found if isinstance(found, Known) else named(ANY_ANIMAL).what
+    assert isinstance(what, Known)
+    listed = what.slug in animals()
+    suiting = _examples(what.slug) if listed else _of(animal_of(what.slug, own))
+    return suiting.get(command, {})
 
 
 def figures_of(examples: Mapping[str, str], units: Units) -> dict[str, str]:
@@ -55,7 +60,10 @@ def _c(text: str) -> str:
 
 @cache
 def _examples(slug: str) -> Mapping[str, Mapping[str, str]]:
-    animal = animals()[slug]
+    return _of(animals()[slug])
+
+
+def _of(animal: Animal) -> Mapping[str, Mapping[str, str]]:
     return {**_of_heat(animal), **_of_uv(animal)}
 
 
@@ -63,12 +71,13 @@ def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
     spot = animal.basking_surface_c or animal.warm_air_c
     cool = animal.cool_air_c or animal.warm_air_c
     floor = animal.night_floor_c
-    surface = "85F" if spot is None else _f(spot.aim, spot)
-    air = "78F" if cool is None else _f(cool.aim, cool)
+    limits = limits_of(animal)
+    surface = _below(limits.surface_c, 85) if spot is None else _f(spot.aim, spot)
+    air = _below(limits.caution_c, 78) if cool is None else _f(cool.aim, cool)
     warm = air if animal.warm_air_c is None else _f(animal.warm_air_c.low, animal.warm_air_c)
     least = _USUAL_ROOM_F if cool is None else int(cool.low * 1.8 + 32.0)
-    room = f"{min(_USUAL_ROOM_F, least)}F"
-    night = "70F" if floor is None else f"{int(floor.high * 1.8 + 33.0)}F"
+    room = _below(limits.room_c, min(_USUAL_ROOM_F, least))
+    night = _usual_night(limits) if floor is None else f"{int(floor.high * 1.8 + 33.0)}F"
     return {
         "temps": {"basking": surface, "cool": air, "warm": warm, "night": night},
         "basking": {"surface": surface, "air": air, "want": surface},
@@ -79,6 +88,16 @@ def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
         "night": {"room": night},
         "check": {"basking": surface, "cool": air, "warm": warm, "night": night},
     }
+
+
+def _below(limit: Limit | None, usual_f: int) -> str:
+    """Return what is usual, or less where a limit is near."""
+    return f"{usual_f if limit is None else min(usual_f, int(limit.value * 1.8 + 30.0))}F"
+
+
+def _usual_night(limits: Limits) -> str:
+    coldest = 0 if limits.night_c is None else int(limits.night_c.value * 1.8 + 34.0)
+    return f"{max(int(_below(limits.room_c, _USUAL_ROOM_F)[:-1]), coldest)}F"
 
 
 def _f(aim_c: float, target: Target) -> str:

@@ -16,6 +16,7 @@ from bot.queries.needs import NeedsQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.animals import Animal, Target
 from calc.heat.judge import Judgement
+from calc.setup.bodies import body_of
 
 __all__ = ["answer_needs"]
 
@@ -65,6 +66,8 @@ def _sentence(animal: Animal, units: Units) -> str:
         ends = dict.fromkeys(map(number, (animal.light_hours.low, animal.light_hours.high)))
         told.append(f"{' to '.join(ends)} hours of light")
     whom = of_animal(animal)
+    if not told:
+        return f"Too little is known here of what {whom} wants: ask a reptile vet."
     return f"{whom[0].upper()}{whom[1:]} wants {'; '.join(told)}."
 
 
@@ -98,13 +101,18 @@ def _steps(animal: Animal, units: Units) -> tuple[str, ...]:
     box = "48x24x24in" if units is Units.IN else "120x60x60cm"
     air = ("70F", "62F") if units is Units.IN else ("21C", "17C")
     plan = {"animal": name, "enclosure": box, "lid": "full mesh", "room": air[0], "night": air[1]}
+    of_uv = (
+        f"For the UV ask, with your own distance and screen: {tube}",
+        f"Nothing bought yet? Ask, with your own box and room: {join_line('plan', plan)}",
+    )
+    # Of an animal that a group added neither may be known, and a plan needs its body.
+    told = 0 if animal.uvi is None else 2 if body_of(animal.slug) else 1
     return (
         (
             "Measure the surface where it lies with an infrared gun, and the cool end with a "
             f"digital probe. Then ask, with your own readings: {own_readings(animal, units)}"
         ),
-        f"For the UV ask, with your own distance and screen: {tube}",
-        f"Nothing bought yet? Ask, with your own box and room: {join_line('plan', plan)}",
+        *of_uv[:told],
         (
             "Measure again after every change: these are ranges to aim for, and your own meters "
             "and your animal decide."

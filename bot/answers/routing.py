@@ -40,7 +40,7 @@ _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen
 
 def route(query: AskQuery, context: Context) -> Routed | Reply:
     """Return the question that free words ask, the reply where none is asked, or raise."""
-    asked = _asked(query)
+    asked = _asked(query, context)
     if is_beyond(asked):
         return other_reply(asked, context)
     if asked.without_figures:
@@ -122,11 +122,11 @@ def lacking_reply(
     context: Context,
 ) -> Reply:
     """Return what the question that was found still needs."""
-    asked = _asked(query)
+    asked = _asked(query, context)
     given = routed.given
     usual = context.default_animal and not routed.animal_unclear
     unnamed = not (usual or given.keys() & {"animal", "want", "uvi"})
-    kin = either(asked.kin, [name for name in asked.kin if has_figures(name)])
+    kin = either(asked.kin, [name for name in asked.kin if has_figures(name, asked.own.names)])
     opening = ""
     if asked.unclear_animal and not kin:
         opening = f"I do not know the animal “{shown(asked.unclear_animal.words)}”. "
@@ -160,17 +160,17 @@ def lacking_reply(
     return still_needed(lacking, understands, context, opening)
 
 
-def _asked(query: AskQuery) -> Asked:
+def _asked(query: AskQuery, context: Context) -> Asked:
     said = query.question
     words = normalise(said).lower()
     if len(words) > 2 * _MOST_AN_END:
         words = f"{words[:_MOST_AN_END]} {words[-_MOST_AN_END:]}"
-    told = told_by(said, query)
+    told = told_by(said, query, context.own.names)
     for animal in told.all(FactName.ANIMAL):
         # A name is no word about a lamp or an illness: fire skink, soft-shelled turtle.
-        if not has_figures(str(animal.value)):
+        if not has_figures(str(animal.value), context.own.names):
             words = words.replace(normalise(animal.words).lower(), "it")
-    return Asked(said, words, told)
+    return Asked(said, words, told, context.own)
 
 
 def _to(name: str, asked: Asked) -> Routed:

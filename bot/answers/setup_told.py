@@ -1,7 +1,7 @@
 """A set-up as it was told: each thing with the words it came from, options before words."""
 
 from dataclasses import dataclass, field
-from functools import cache, lru_cache
+from functools import lru_cache
 from typing import Generic, TypeVar
 
 from bot.language.hearing import Ask, Fact, FactName, Heard, hear
@@ -13,7 +13,7 @@ from bot.language.screens import NoScreen, Pane, Screen
 from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
 from bot.queries.options import Query
-from calc.name_index import word_index
+from calc.name_index import own_words, word_index
 from calc.naming import Found, Known, Several, Unplaced, WithoutTargets, named, names_in
 
 __all__ = ["Said", "Told", "has_figures", "heard_in", "kept_names", "names_an_animal", "told_by"]
@@ -206,14 +206,17 @@ class Told:
 
 
 @lru_cache(maxsize=1)
-def heard_in(words: str) -> Heard:
-    """Return what free words tell; they are heard to find their question, and to answer it."""
-    return hear(words, kept_names())
+def heard_in(words: str, own: tuple[str, ...] = ()) -> Heard:
+    """Return what free words tell; they are heard to find their question, and to answer it.
+
+    ``own`` are the names of the animals that the asker's group added.
+    """
+    return hear(words, kept_names(own))
 
 
-def told_by(words: str, query: Query) -> Told:
+def told_by(words: str, query: Query, own: tuple[str, ...] = ()) -> Told:
     """Return what free words and the options of a question tell together."""
-    heard = heard_in(words) if words.strip() else Heard((), ())
+    heard = heard_in(words, own) if words.strip() else Heard((), ())
     given = {
         fact: value
         for option, fact in _OPTIONS.items()
@@ -230,9 +233,9 @@ def told_by(words: str, query: Query) -> Told:
     return Told(facts, unclear, tuple(facts))
 
 
-def names_an_animal(words: str) -> bool:
+def names_an_animal(words: str, own: tuple[str, ...] = ()) -> bool:
     """Say whether free words name an animal, of any kind, with figures here or without."""
-    heard = heard_in(words)
+    heard = heard_in(words, own)
     names = {row.name for row in heard.facts} | {row.name for row in heard.questions}
     return FactName.ANIMAL in names
 
@@ -245,19 +248,19 @@ def _typed(value: object) -> str:
     return str(getattr(value, "text", value))
 
 
-def has_figures(name: str) -> bool:
+def has_figures(name: str, own: tuple[str, ...] = ()) -> bool:
     """Say whether a name is that of an animal with targets here."""
-    return isinstance(named(name).what, Known)
+    return isinstance(named(name, own).what, Known)
 
 
-@cache
-def kept_names() -> Names:
+@lru_cache(maxsize=64)
+def kept_names(own: tuple[str, ...] = ()) -> Names:
     """Return the names of animals as hearing wants them."""
-    return Names(_marks, word_index()[1])
 
+    def marks(text: str, ordinary: frozenset[str]) -> list[Mark]:
+        return [_mark(found) for found in names_in(text, ordinary, own)]
 
-def _marks(text: str, ordinary: frozenset[str]) -> list[Mark]:
-    return [_mark(found) for found in names_in(text, ordinary)]
+    return Names(marks, word_index()[1] | own_words(own))
 
 
 def _mark(found: Found) -> Mark:

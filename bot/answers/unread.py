@@ -60,7 +60,7 @@ def missing_sentence(
     shown_rest = command.examples[0].removeprefix(command.name)
     _, example = split_line(f"question{shown_rest}", options, command.positional)
     filled = example | {name: options[name].example for name in missing}
-    fitting = examples_for(command.name, given.get("animal", "") or usual_animal)
+    fitting = examples_for(command.name, given.get("animal", "") or usual_animal, own)
     filled |= {name: text for name, text in fitting.items() if name in filled}
     filled |= _plain(given)
     whole = join_line(command.name, {name: filled[name] for name in options if name in filled})

@@ -9,7 +9,7 @@ from bot.desk import Desk
 from bot.kept.group import NOTHING_OWN, Own, ServerSettings
 from bot.kept.keeper import KeeperSettings
 from bot.preferences import Preferences
-from calc.animals import animals
+from calc.animals import animal_name
 
 __all__ = ["local_now", "merged", "names_of", "offered", "preferred", "today"]
 
@@ -41,7 +41,9 @@ def merged(
         base,
         units=keeper.units or group.units or base.units,
         guide_url=group.guide_url or base.guide_url,
-        default_animal=animals()[group.animal].name if group.animal else base.default_animal,
+        default_animal=animal_name(group.animal)
+        if group.animal and own.knows(group.animal)
+        else base.default_animal,
         own=own,
     )
 
@@ -75,4 +77,5 @@ def names_of(own: Own) -> dict[str, tuple[str, ...]]:
     """Return what of a group's own can complete an option, by the kind of the option."""
     lamps = tuple(lamp.name for lamp in own.lamps)
     screens = tuple(screen.name for screen in own.screens)
-    return {"own_lamp": lamps, "tube": lamps, "own_screen": screens, "screen": screens}
+    named = {"own_lamp": lamps, "tube": lamps, "own_screen": screens, "screen": screens}
+    return {**named, "animal": own.names}

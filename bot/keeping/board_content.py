@@ -12,7 +12,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.reply import Reply, Table
-from calc.animals import Animal, animals
+from calc.animals import Animal, animal_name
 
 __all__ = ["board_reply", "fingerprint"]
 
@@ -49,7 +49,7 @@ def board_reply(topic: Topic, animal: str | None, context: Context) -> Reply:
             f"board preview topic:{topic.value} animal:bearded dragon",
             "animal",
         )
-    name = animals()[animal].name
+    name = animal_name(animal)
     if topic is Topic.DISTANCES:
         card = answer_card(CardQuery.model_validate({"animal": name}), context)
         return card.model_copy(update={"picture": None})

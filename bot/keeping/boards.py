@@ -11,7 +11,7 @@ from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.server import BoardQuery, ShowQuery, TopicQuery
 from bot.reply import Reply, Table
-from calc.animals import animals
+from calc.animals import animal_name
 
 __all__ = ["BOARD_TROUBLE", "list_", "post", "preview", "refresh", "remove"]
 
@@ -106,7 +106,7 @@ async def list_(query: ShowQuery, context: Context, desk: Desk) -> Reply:
             rows=tuple(
                 (
                     board.topic.value,
-                    animals()[board.animal].name if board.animal else "none",
+                    animal_name(board.animal) if board.animal else "none",
                     str(board.channel),
                     _standing(board),
                 )

@@ -5,8 +5,9 @@ from datetime import date
 from typing import Any
 
 from bot.answers.own import lamp_told, screen_told
-from bot.keeping.figures import target_told
-from bot.kept.group import Change, OwnLamp, OwnScreen, OwnTarget
+from bot.keeping.own_animals import animal_told
+from bot.keeping.targets import target_told
+from bot.kept.group import Change, OwnAnimal, OwnLamp, OwnScreen, OwnTarget
 from bot.preferences import Context
 
 __all__ = ["value_told", "what_told"]
@@ -38,6 +39,9 @@ def _figure_told(line: Change, kept: dict[str, Any], context: Context) -> str:
     if line.what == "screen":
         screen = OwnScreen.model_validate({**kept, "name": line.name, "set_on": _ANY_DAY})
         return screen_told(screen)
+    if line.what == "animal":
+        own = OwnAnimal.model_validate({**kept, "name": line.name, "set_on": _ANY_DAY})
+        return animal_told(own, context)
     animal, _, subject = line.name.partition(" ")
     return target_told(
         OwnTarget.model_validate(

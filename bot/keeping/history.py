@@ -17,7 +17,7 @@ from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.mine import CompareQuery, NamedQuery, ReadingQuery, UnreadQuery
 from bot.reply import Reply, Row, Table
-from calc.animals import animals
+from calc.animals import animal_name
 from calc.uv.dated import DatedReading, at_one_place
 from calc.uv.decline import MOST_READINGS
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, of_length
@@ -156,7 +156,7 @@ def _trend(kept: Enclosure, context: Context) -> Reply | None:
     seen = tuple(DatedReading(float(r.day.toordinal()), r.value, r.distance_m) for r in read)
     if at is not None:
         seen = at_one_place(seen, _lamp_of(kept), at)
-    animal = animals()[kept.setup.animal].name if kept.setup.animal else ""
+    animal = animal_name(kept.setup.animal) if kept.setup.animal else ""
     try:
         trend = answer_dated(seen, animal, None, context)
     except NotUnderstoodError:

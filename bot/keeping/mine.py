@@ -18,7 +18,7 @@ from bot.language.hearing import FactName
 from bot.preferences import Context
 from bot.queries.mine import ListQuery, RemoveQuery, SaveQuery
 from bot.reply import Reply, Row, Table
-from calc.animals import animals
+from calc.animals import animal_name
 
 __all__ = ["list_", "remove", "save"]
 
@@ -36,7 +36,7 @@ _BOUNDS = {
 
 async def save(query: SaveQuery, context: Context, desk: Desk) -> Reply:
     """Keep an enclosure, or change the facts that were named of one."""
-    told = told_by(query.words, query)
+    told = told_by(query.words, query, context.own.names)
     changed = _facts(query, told, await today(desk), context)
     try:
         setup, known = await desk.store.enclosures.put(desk.keeper, query.name, changed)
@@ -113,7 +113,7 @@ async def list_(query: ListQuery, context: Context, desk: Desk) -> Reply:
         rows=tuple(
             (
                 e.name,
-                animals()[e.setup.animal].name if e.setup.animal else "not told",
+                animal_name(e.setup.animal) if e.setup.animal else "not told",
                 str(len(e.readings)),
                 str(max(r.day for r in e.readings)) if e.readings else "never",
             )

@@ -9,6 +9,7 @@ from bot.answers.tube_length import lit_length_to_keep
 from bot.answers.uv_parts import screen_asked
 from bot.desk import Desk
 from bot.keeping.places import server_of
+from bot.keeping.targets import NEXT
 from bot.kept.group import OwnLamp, OwnScreen
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import read_tube_strength
@@ -24,8 +25,6 @@ from calc.uv.screen import NoScreen
 from calc.uv.shapes import fit_lamp
 
 __all__ = ["lamp", "screen"]
-
-_NEXT = ("Look at all of them: server show", "Who changed what: server changes")
 
 
 async def lamp(query: LampQuery, context: Context, desk: Desk) -> Reply:
@@ -65,7 +64,7 @@ async def lamp(query: LampQuery, context: Context, desk: Desk) -> Reply:
         ),
         rows=fit_rows(fit, query.readings, context.units),
         table=fit_table(fit, query.readings, context.units),
-        steps=(f"Try: distance tube:{kept.name} reflector:polished screen:none", *_NEXT),
+        steps=(f"Try: distance tube:{kept.name} reflector:polished screen:none", *NEXT),
     )
 
 
@@ -95,7 +94,7 @@ async def screen(query: ScreenQuery, context: Context, desk: Desk) -> Reply:
         status="ok",
         title=f"Screen “{kept.name}” is {'changed' if replaced else 'kept'}",
         answer=f"Everybody here can now ask with screen:{kept.name}. It {screen_told(kept)}.",
-        steps=(f"Try: distance tube:12% reflector:polished screen:{kept.name}", *_NEXT),
+        steps=(f"Try: distance tube:12% reflector:polished screen:{kept.name}", *NEXT),
     )
 
 

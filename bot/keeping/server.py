@@ -5,8 +5,9 @@ from bot.answers.figures import calendar_day
 from bot.answers.own import lamp_told, screen_told
 from bot.desk import LOCAL, Desk
 from bot.keeping.changes_told import value_told, what_told
-from bot.keeping.figures import target_told
+from bot.keeping.own_animals import animal_told
 from bot.keeping.places import server_of
+from bot.keeping.targets import target_told
 from bot.keeping.words import exported, read_file
 from bot.kept.group import Change, ServerExport, Shown
 from bot.language.errors import NotUnderstoodError
@@ -15,7 +16,7 @@ from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.queries.saved import NONE, Cleared
 from bot.queries.server import AnswersQuery, SettingsQuery, ShowQuery
 from bot.reply import Reply, Row, Table
-from calc.animals import animals
+from calc.animals import animal_name
 
 __all__ = [
     "answers",
@@ -39,10 +40,11 @@ async def show(query: ShowQuery, context: Context, desk: Desk) -> Reply:
     rows += [Row(label=f"Lamp {x.name}", text=lamp_told(x, context)) for x in kept.lamps]
     rows += [Row(label=f"Screen {x.name}", text=screen_told(x)) for x in kept.screens]
     rows += [
-        Row(label=f"Target {animals()[x.animal].name}", text=target_told(x, context))
+        Row(label=f"Target {animal_name(x.animal)}", text=target_told(x, context))
         for x in kept.targets
     ]
-    count = len(kept.lamps) + len(kept.screens) + len(kept.targets)
+    rows += [Row(label=f"Own animal {x.name}", text=animal_told(x, context)) for x in kept.animals]
+    count = len(kept.lamps) + len(kept.screens) + len(kept.targets) + len(kept.animals)
     return Reply(
         command="server show",
         status="ok",
@@ -62,7 +64,7 @@ def _settings(kept: ServerExport) -> list[tuple[str, str]]:
         "First unit": {"in": "inches and °F", "cm": "centimetres and °C"}.get(
             settings.units or "", ""
         ),
-        "Animal": animals()[settings.animal].name if settings.animal else "",
+        "Animal": animal_name(settings.animal) if settings.animal else "",
         "Guide": settings.guide_url or "",
         "Time zone": settings.zone or "",
         "Channels": f"{public} public, {len(kept.channels) - public} private"
@@ -165,6 +167,7 @@ async def import_(query: ImportQuery, context: Context, desk: Desk) -> Reply:
     await desk.store.exchange.take_server(server, given, desk.by)
     await desk.store.boards.look_again(desk.now, server)
     figures = len(given.lamps) + len(given.screens) + len(given.targets)
+    figures += len(given.animals)
     return Reply(
         command="server import",
         status="ok",

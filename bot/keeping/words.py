@@ -15,7 +15,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.shown import shown
 from bot.reply import Document, Reply, Row
-from calc.animals import animals
+from calc.animals import animal_name
 
 __all__ = [
     "MOST_IMPORT",
@@ -80,7 +80,7 @@ def measured_name(of: Measured) -> str:
 
 def setup_rows(setup: Setup, units: Units) -> tuple[Row, ...]:
     """Return what is told of a set-up, a row a fact."""
-    told = [("Animal", animals()[setup.animal].name if setup.animal else "")]
+    told = [("Animal", animal_name(setup.animal) if setup.animal else "")]
     tube = [f"T5 HO, {number(setup.tube_percent, 0.1)} %" if setup.tube_percent else ""]
     tube.append({"polished": "polished reflector", "plain": "plain fixture"}.get(_of(setup), ""))
     tube.append(f"length {length(setup.tube_length_m, units)}" if setup.tube_length_m else "")
@@ -118,7 +118,7 @@ def question_of(setup: Setup) -> str:
         between = "none" if screen.passes is None else f"passes {screen.passes * 100:.3g}%"
     parts = [f"tube:{setup.tube_percent:g}%", f"reflector:{setup.reflector}", f"screen:{between}"]
     if setup.animal:
-        parts.append(f"animal:{animals()[setup.animal].name}")
+        parts.append(f"animal:{animal_name(setup.animal)}")
     if setup.tube_length_m:
         parts.append(f"length:{setup.tube_length_m * 100:.4g}cm")
     if setup.distance_m:

@@ -3,14 +3,15 @@
 from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
+from itertools import pairwise
 from typing import Annotated, Literal, Self
 from urllib.parse import urlsplit
 
 from pydantic import AfterValidator, Field, model_validator
 
-from bot.kept.values import Kept, Name, Zone, name_key
+from bot.kept.values import Kept, Name, ScientificName, Zone, name_key, name_of
 from bot.language.quantities import Units
-from calc.animals import Subject, animals
+from calc.animals import Subject, animals, own_name, own_slug
 
 __all__ = [
     "NOTHING_OWN",
@@ -20,7 +21,9 @@ __all__ = [
     "Figure",
     "GuideUrl",
     "Own",
+    "OwnAnimal",
     "OwnLamp",
+    "OwnRange",
     "OwnScreen",
     "OwnSubject",
     "OwnTarget",
@@ -33,8 +36,10 @@ __all__ = [
 MOST_LAMPS = 50
 MOST_SCREENS = 50
 MOST_TARGETS = 200
+MOST_ANIMALS = 50
 MOST_CHANNELS = 500
 _LONGEST_URL = 200
+_LEAST_UVI = 0.1
 
 
 class Shown(StrEnum):
@@ -64,10 +69,15 @@ _BOUNDS: dict[Subject, tuple[float, float]] = {
 }
 
 
-def _slug(text: str) -> str:
+def _listed(text: str) -> str:
     if text not in animals():
         raise ValueError("no animal of this name is known here")
     return text
+
+
+def _slug(text: str) -> str:
+    own = own_name(text)
+    return _listed(text) if own is None else own_slug(name_of(own))
 
 
 def url_of(text: str) -> str:
@@ -83,6 +93,7 @@ def url_of(text: str) -> str:
 
 
 AnimalSlug = Annotated[str, AfterValidator(_slug)]
+_ListedSlug = Annotated[str, AfterValidator(_listed)]
 GuideUrl = Annotated[str, AfterValidator(url_of)]
 
 
@@ -117,7 +128,7 @@ class OwnScreen(Kept):
 class OwnTarget(Kept):
     """A target of the group's own for an animal: UVI [1], temperatures [degC] or hours [h]."""
 
-    animal: AnimalSlug
+    animal: _ListedSlug
     subject: OwnSubject
     low: float
     best: float | None = None
@@ -126,14 +137,56 @@ class OwnTarget(Kept):
 
     @model_validator(mode="after")
     def _in_order_and_in_bounds(self) -> Self:
-        least, most = _BOUNDS[self.subject]
-        middle = self.low if self.best is None else self.best
-        if not least <= self.low <= middle <= self.high <= most:
-            raise ValueError(f"low, best and high are in order, from {least:g} to {most:g}")
+        _check_bounds(self.subject, self.low, self.best, self.high)
         return self
 
 
-Figure = OwnLamp | OwnScreen | OwnTarget
+def _check_bounds(subject: Subject, low: float, best: float | None, high: float) -> None:
+    least, most = _BOUNDS[subject]
+    if not least <= low <= (low if best is None else best) <= high <= most:
+        raise ValueError(f"low, best and high are in order, from {least:g} to {most:g}")
+
+
+class OwnRange(Kept):
+    """From where to where: UVI [1], temperatures [degC] or hours [h]."""
+
+    low: float
+    high: float
+
+
+class OwnAnimal(Kept):
+    """An animal that the group added: what it wants, and what it may not have; None: not told.
+
+    No limit may be milder than the mildest of any animal here.
+    """
+
+    name: Name
+    scientific: ScientificName = ""
+    wants: dict[OwnSubject, OwnRange] = Field(default_factory=dict)
+    surface_limit_c: float | None = Field(default=None, ge=15.0, le=65.0)
+    coolest_limit_c: float | None = Field(default=None, ge=10.0, le=38.0)
+    night_limit_c: float | None = Field(default=None, ge=2.0, le=30.0)
+    uvi_limit: float | None = Field(default=None, gt=0.0, le=11.0)
+    set_on: date
+
+    @model_validator(mode="after")
+    def _ranges_in_bounds(self) -> Self:
+        for subject, span in self.wants.items():
+            _check_bounds(subject, span.low, None, span.high)
+        uvi = self.wants.get(Subject.UVI)
+        if uvi is not None and uvi.high < _LEAST_UVI:
+            raise ValueError("a UV index to aim for is above 0; leave it out where none is wanted")
+        rising = (self.night_limit_c, self.coolest_limit_c, self.surface_limit_c)
+        told = [limit for limit in rising if limit is not None]
+        if any(lower >= higher for lower, higher in pairwise(told)):
+            raise ValueError(
+                "a limit of the night is below that of the coolest place, and both "
+                "are below that of the surface"
+            )
+        return self
+
+
+Figure = OwnLamp | OwnScreen | OwnTarget | OwnAnimal
 
 
 class Own(Kept):
@@ -142,6 +195,21 @@ class Own(Kept):
     lamps: tuple[OwnLamp, ...] = ()
     screens: tuple[OwnScreen, ...] = ()
     targets: tuple[OwnTarget, ...] = ()
+    animals: tuple[OwnAnimal, ...] = ()
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The names of the group's own animals."""
+        return tuple(x.name for x in self.animals)
+
+    def animal(self, name: str) -> OwnAnimal | None:
+        """Return the group's own animal of this name."""
+        return next((x for x in self.animals if name_key(x.name) == name_key(name)), None)
+
+    def knows(self, slug: str) -> bool:
+        """Say whether an animal of this slug is known here, to all or to this group."""
+        own = own_name(slug)
+        return own is None or self.animal(own) is not None
 
     def lamp(self, name: str) -> OwnLamp | None:
         """Return the group's lamp of this name."""
@@ -191,12 +259,22 @@ class ServerExport(Kept):
     lamps: tuple[OwnLamp, ...] = Field(default=(), max_length=MOST_LAMPS)
     screens: tuple[OwnScreen, ...] = Field(default=(), max_length=MOST_SCREENS)
     targets: tuple[OwnTarget, ...] = Field(default=(), max_length=MOST_TARGETS)
+    animals: tuple[OwnAnimal, ...] = Field(default=(), max_length=MOST_ANIMALS)
+
+    @property
+    def own(self) -> Own:
+        """The group's own figures."""
+        found = Own(
+            lamps=self.lamps, screens=self.screens, targets=self.targets, animals=self.animals
+        )
+        return found if found != NOTHING_OWN else NOTHING_OWN
 
     @model_validator(mode="after")
     def _each_once(self) -> Self:
         for kind, keys in (
             ("lamp", [name_key(x.name) for x in self.lamps]),
             ("screen", [name_key(x.name) for x in self.screens]),
+            ("animal", [name_key(x.name) for x in self.animals]),
             ("target", [f"{x.animal} {x.subject}" for x in self.targets]),
         ):
             twice = next((key for key in keys if keys.count(key) > 1), None)

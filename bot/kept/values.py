@@ -6,7 +6,17 @@ from zoneinfo import ZoneInfo
 
 from pydantic import AfterValidator, BaseModel, ConfigDict
 
-__all__ = ["LONGEST_NAME", "Kept", "Name", "Zone", "name_key", "name_of", "zone_of"]
+__all__ = [
+    "LONGEST_NAME",
+    "Kept",
+    "Name",
+    "ScientificName",
+    "Zone",
+    "name_key",
+    "name_of",
+    "scientific_of",
+    "zone_of",
+]
 
 LONGEST_NAME = 40
 _BESIDE_LETTERS = frozenset(" '’-.")
@@ -58,5 +68,18 @@ def zone_of(text: str) -> str:
     return name
 
 
+def scientific_of(text: str) -> str:
+    """Return a scientific name, which may be empty, or raise ValueError.
+
+    >>> scientific_of(" Pogona  vitticeps")
+    'Pogona vitticeps'
+    """
+    name = " ".join(text.split())
+    if name and not (name.isascii() and name.replace(" ", "").isalpha() and name[0].isupper()):
+        raise ValueError("a scientific name is of plain letters, such as Pogona vitticeps")
+    return name_of(name) if name else ""
+
+
 Name = Annotated[str, AfterValidator(name_of)]
+ScientificName = Annotated[str, AfterValidator(scientific_of)]
 Zone = Annotated[str, AfterValidator(zone_of)]

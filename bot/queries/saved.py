@@ -7,7 +7,7 @@ from typing import Annotated
 from bot.kept.boards import Topic
 from bot.kept.group import url_of
 from bot.kept.reminders import About
-from bot.kept.values import name_of
+from bot.kept.values import name_of, scientific_of
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units, read_duration, single
@@ -26,6 +26,7 @@ __all__ = [
     "LampName",
     "MaybeUnits",
     "NewName",
+    "ScientificName",
     "ScreenName",
     "Site",
     "Sure",
@@ -49,6 +50,13 @@ def read_name(text: str) -> str:
         return name_of(text)
     except ValueError as error:
         raise NotUnderstoodError(text, str(error), "Pebble's box") from error
+
+
+def _read_scientific(text: str) -> str:
+    try:
+        return scientific_of(text)
+    except ValueError as error:
+        raise NotUnderstoodError(text, str(error), "Lacerta muscosa") from error
 
 
 def _read_units(text: str) -> Units | Cleared:
@@ -107,6 +115,7 @@ def _choices(names: Mapping[str, object]) -> Option:
 NewName = Annotated[str, reading(read_name), Option()]
 EnclosureName = Annotated[str, reading(read_name), Option(completes="enclosure")]
 LampName = Annotated[str, reading(read_name), Option(completes="own_lamp")]
+ScientificName = Annotated[str, reading(_read_scientific), Option()]
 ScreenName = Annotated[str, reading(read_name), Option(completes="own_screen")]
 MaybeUnits = Annotated[Units | Cleared, reading(_read_units), Option(choices=("in", "cm", NONE))]
 Site = Annotated[str | Cleared, reading(_read_site), Option()]

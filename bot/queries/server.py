@@ -17,10 +17,20 @@ from bot.queries.options import (
     TubeLength,
     reading,
 )
-from bot.queries.saved import BoardTopic, LampName, MaybeUnits, NewName, ScreenName, Site, ZoneName
+from bot.queries.saved import (
+    BoardTopic,
+    LampName,
+    MaybeUnits,
+    NewName,
+    ScientificName,
+    ScreenName,
+    Site,
+    ZoneName,
+)
 
 __all__ = [
     "SUBJECTS",
+    "AnimalQuery",
     "AnswersQuery",
     "BoardQuery",
     "DropQuery",
@@ -147,13 +157,37 @@ class TargetQuery(Query):
     best: Text = Field("", description="what to aim for, if known: 103F", examples=["103F"])
 
 
+class AnimalQuery(Query):
+    """Add an animal of the group's own: what it wants, and what it may not have."""
+
+    name: NewName = Field(description="the animal's name", examples=["Moss lizard"])
+    scientific: ScientificName = Field(
+        "", description="its scientific name", examples=["Lacerta muscosa"]
+    )
+    uvi: Text = Field("", description="UV index where it basks: 2-3", examples=["2-3"])
+    basking: Text = Field("", description="basking surface: 88-93F", examples=["88-93F"])
+    warm: Text = Field("", description="warm-end air: 80-84F", examples=["80-84F"])
+    cool: Text = Field("", description="cool-end air: 70-76F", examples=["70-76F"])
+    night: Text = Field("", description="night heat only below: 58-64F", examples=["58-64F"])
+    night_off: Text = Field("", description="night heat off at: 64-66F", examples=["64-66F"])
+    hours: Text = Field("", description="light a day: 12-14 hours", examples=["12-14 hours"])
+    surface_limit: Text = Field("", description="no surface may be hotter: 104F", examples=["104F"])
+    cool_limit: Text = Field(
+        "", description="the coolest place may not reach this: 86F", examples=["86F"]
+    )
+    night_limit: Text = Field("", description="no night may be colder: 52F", examples=["52F"])
+    uvi_limit: Text = Field("", description="no UV index may reach this: 6", examples=["6"])
+
+
 class DropQuery(Query):
     """Take a figure of the group's own away."""
 
     lamp: LampName = Field("", description="the lamp that goes", examples=["Hood by the door"])
     screen: ScreenName = Field("", description="the screen that goes", examples=["Mesh lid"])
     animal: AnimalName = Field(
-        "", description="the animal whose target goes", examples=["bearded dragon"]
+        "",
+        description="an animal of the group's own, or the one whose target goes",
+        examples=["bearded dragon"],
     )
     of: _Subject | None = Field(None, description="which target goes", examples=["basking"])
 

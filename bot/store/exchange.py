@@ -77,6 +77,7 @@ class Exchange:
                 lamps=own.lamps,
                 screens=own.screens,
                 targets=own.targets,
+                animals=own.animals,
             )
 
     async def take_server(self, server: int, given: ServerExport, by: By) -> None:
@@ -88,7 +89,12 @@ class Exchange:
             await put_settings(session, row, before.model_validate(wanted), by)
             for channel, shown in given.channels.items():
                 await put_channel(session, row, channel, shown, by)
-            figures: tuple[Figure, ...] = (*given.lamps, *given.screens, *given.targets)
+            figures: tuple[Figure, ...] = (
+                *given.lamps,
+                *given.screens,
+                *given.targets,
+                *given.animals,
+            )
             for figure in figures:
                 await put_figure(session, server, figure, by)
 

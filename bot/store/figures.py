@@ -1,4 +1,4 @@
-"""A group's own figures: lamps, screens and targets, each change logged."""
+"""A group's own figures: lamps, screens, targets and animals, each change logged."""
 
 from typing import Any
 
@@ -6,12 +6,14 @@ from sqlalchemy import func, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.kept.group import (
+    MOST_ANIMALS,
     MOST_LAMPS,
     MOST_SCREENS,
     MOST_TARGETS,
     By,
     Figure,
     Own,
+    OwnAnimal,
     OwnLamp,
     OwnScreen,
     OwnTarget,
@@ -21,15 +23,16 @@ from bot.store.changes import note_change
 from bot.store.database import Database
 from bot.store.errors import LimitError
 from bot.store.servers import hold_server
-from bot.store.tables import LampRow, ScreenRow, TargetRow
+from bot.store.tables import AnimalRow, LampRow, ScreenRow, TargetRow
 
 __all__ = ["Figures", "put_figure", "read_own"]
 
-_Row = LampRow | ScreenRow | TargetRow
+_Row = LampRow | ScreenRow | TargetRow | AnimalRow
 _KINDS: dict[type[Figure], tuple[type[_Row], str, int]] = {
     OwnLamp: (LampRow, "lamp", MOST_LAMPS),
     OwnScreen: (ScreenRow, "screen", MOST_SCREENS),
     OwnTarget: (TargetRow, "target", MOST_TARGETS),
+    OwnAnimal: (AnimalRow, "animal", MOST_ANIMALS),
 }
 # What is a figure's name and not its value.
 _NAMING = {"name", "animal", "subject", "set_on"}
@@ -48,10 +51,14 @@ async def read_own(session: AsyncSession, server: int) -> Own:
         .where(TargetRow.server_id == server)
         .order_by(TargetRow.animal, TargetRow.subject)
     )
+    animals = await session.scalars(
+        select(AnimalRow).where(AnimalRow.server_id == server).order_by(AnimalRow.key)
+    )
     return Own(
         lamps=tuple(_value(OwnLamp, row) for row in lamps),
         screens=tuple(_value(OwnScreen, row) for row in screens),
         targets=tuple(_value(OwnTarget, row) for row in targets),
+        animals=tuple(_value(OwnAnimal, row) for row in animals),
     )
 
 

@@ -22,6 +22,7 @@ from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 
 __all__ = [
     "ROW_ID",
+    "AnimalRow",
     "BoardRow",
     "ChangeRow",
     "ChannelRow",
@@ -153,6 +154,23 @@ class TargetRow(Table):
     low: Mapped[float]
     best: Mapped[float | None]
     high: Mapped[float]
+    set_on: Mapped[date]
+
+
+class AnimalRow(Table):
+    """An animal that a group added."""
+
+    __tablename__ = "animal"
+
+    server_id: Mapped[int] = _of_server(primary_key=True)
+    key: Mapped[str] = mapped_column(primary_key=True)
+    name: Mapped[str]
+    scientific: Mapped[str]
+    wants: Mapped[dict[str, Any]]
+    surface_limit_c: Mapped[float | None]
+    coolest_limit_c: Mapped[float | None]
+    night_limit_c: Mapped[float | None]
+    uvi_limit: Mapped[float | None]
     set_on: Mapped[date]
 
 

@@ -3,7 +3,15 @@
 from sqlalchemy import or_, select, union
 
 from bot.store.database import Database
-from bot.store.tables import ChannelRow, KeeperRow, LampRow, ScreenRow, ServerRow, TargetRow
+from bot.store.tables import (
+    AnimalRow,
+    ChannelRow,
+    KeeperRow,
+    LampRow,
+    ScreenRow,
+    ServerRow,
+    TargetRow,
+)
 
 __all__ = ["Wishes"]
 
@@ -16,7 +24,7 @@ _OF_GROUPS = union(
             ServerRow.zone.is_not(None),
         )
     ),
-    *(select(table.server_id) for table in (ChannelRow, LampRow, ScreenRow, TargetRow)),
+    *(select(table.server_id) for table in (ChannelRow, LampRow, ScreenRow, TargetRow, AnimalRow)),
 )
 
 

@@ -6,6 +6,7 @@ from functools import cache, cached_property
 
 from bot.answers.animals import ANY_ANIMAL
 from bot.answers.setup_told import Said, Told, has_figures
+from bot.kept.group import NOTHING_OWN, Own
 from bot.language.choices import SURFACES
 from bot.language.hearing import Ask, FactName
 from bot.language.hearing.facts import Lid, Placement
@@ -67,6 +68,7 @@ class Asked:
     said: str
     words: str
     told: Told
+    own: Own = NOTHING_OWN
 
     def says(self, pattern: str) -> bool:
         """Say whether the words match a pattern."""
@@ -165,11 +167,11 @@ class Asked:
     def without_figures(self) -> str:
         """The animal that is named, where it is known by its name alone."""
         name = self.told.animal
-        return name if name and not has_figures(name) else ""
+        return name if name and not has_figures(name, self.own.names) else ""
 
     def animal_for_examples(self, context: Context) -> str:
         """Return the animal that an example is made for: the asker's own, if any is known."""
-        kin = next(filter(has_figures, self.kin), "")
+        kin = next((name for name in self.kin if has_figures(name, self.own.names)), "")
         return self.told.animal or kin or context.default_animal or ANY_ANIMAL
 
     @property

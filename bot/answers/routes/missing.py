@@ -177,9 +177,8 @@ def still_needed(
     example = _example(lacking, things, understands, context)
     steps = [f"For example: {example}"]
     if lacking.other:
-        steps.append(
-            f"Or did you mean: {example_of(lacking.other, lacking.of_other, lacking.animal)}"
-        )
+        other = example_of(lacking.other, lacking.of_other, lacking.animal, context.own)
+        steps.append(f"Or did you mean: {other}")
     return Reply(
         command=lacking.name,
         status="problem",
@@ -225,9 +224,9 @@ def _example(
     context: Context,
 ) -> str:
     said = " ".join(lacking.said.rstrip("?!. ").split())
-    examples = examples_for(lacking.name, lacking.given.get("animal", lacking.animal))
+    examples = examples_for(lacking.name, lacking.given.get("animal", lacking.animal), context.own)
     told = (thing.told(context.units, examples) for thing in things)
     sentence = ", ".join((said, *told))
     if _PLAIN.fullmatch(sentence) and understands(sentence):
         return join_line("ask", {"question": sentence}).replace("question:", "", 1)
-    return example_of(lacking.name, lacking.given, lacking.animal)
+    return example_of(lacking.name, lacking.given, lacking.animal, context.own)

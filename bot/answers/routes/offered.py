@@ -10,6 +10,7 @@ from bot.answers.routes.asked import Asked
 from bot.answers.routes.filled import filled
 from bot.answers.routes.pages import page_near
 from bot.answers.routes.questions import QUESTIONS
+from bot.kept.group import NOTHING_OWN, Own
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length
 from bot.language.shown import copies_well
@@ -29,7 +30,7 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
     """
     animal = asked.animal_for_examples(context)
     lines = tuple(
-        f"{QUESTIONS[name].purpose}: {example_of(name, filled(name, asked), animal)}"
+        f"{QUESTIONS[name].purpose}: {example_of(name, filled(name, asked), animal, context.own)}"
         for name in names[:_MOST]
     )
     if near := page_near(asked):
@@ -62,12 +63,12 @@ def _choice(lines: tuple[str, ...], pages: list[str], context: Context) -> Reply
     )
 
 
-def example_of(name: str, given: Mapping[str, str], animal: str) -> str:
+def example_of(name: str, given: Mapping[str, str], animal: str, own: Own = NOTHING_OWN) -> str:
     """Return the question as a line that is answered: as given, for this animal if for none."""
-    return join_line(name, _complete(name, given, animal))
+    return join_line(name, _complete(name, given, animal, own))
 
 
-def _complete(name: str, given: Mapping[str, str], animal: str) -> dict[str, str]:
+def _complete(name: str, given: Mapping[str, str], animal: str, own: Own) -> dict[str, str]:
     """Return the options of a question that is answered: the given ones and examples."""
     question = QUESTIONS[name]
     safe = {
@@ -78,7 +79,7 @@ def _complete(name: str, given: Mapping[str, str], animal: str) -> dict[str, str
         and not (option == "distance" and _is_a_slip(text))
     }
     examples = {option.name: option.example for option in question.query.options()}
-    fitting = examples_for(name, safe.get("animal", animal))
+    fitting = examples_for(name, safe.get("animal", animal), own)
     examples |= {option: text for option, text in fitting.items() if option in examples}
     whole = {option: examples[option] for option in question.query.lacking(safe)} | safe
     if "animal" in examples and "animal" not in whole:

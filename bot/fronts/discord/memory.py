@@ -222,8 +222,7 @@ class Memory:
 
     async def _read_group(self, server: int) -> _Group:
         kept = await self.store.exchange.server(server)
-        own = Own(lamps=kept.lamps, screens=kept.screens, targets=kept.targets)
-        group = _Group(kept.settings, own if own != NOTHING_OWN else NOTHING_OWN, kept.channels)
+        group = _Group(kept.settings, kept.own, kept.channels)
         self._groups.put(server, group)
         return group
 

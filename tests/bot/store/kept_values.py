@@ -5,8 +5,11 @@ from datetime import UTC, date, datetime
 from hypothesis import strategies as st
 
 from bot.kept.group import (
+    OwnAnimal,
     OwnLamp,
+    OwnRange,
     OwnScreen,
+    OwnSubject,
     OwnTarget,
     ServerExport,
     ServerSettings,
@@ -62,6 +65,24 @@ def targets(draw: st.DrawFn) -> OwnTarget:
     )
 
 
+@st.composite
+def own_animals(draw: st.DrawFn) -> OwnAnimal:
+    """Draw an animal of a group's own."""
+    low, high = sorted(draw(st.lists(exact(10.0, 20.0), min_size=2, max_size=2)))
+    subjects: tuple[OwnSubject, ...] = (Subject.UVI, Subject.WARM_AIR, Subject.LIGHT_HOURS)
+    wants = draw(st.lists(st.sampled_from(subjects), unique=True))
+    return OwnAnimal(
+        name=draw(names),
+        scientific=draw(st.sampled_from(["", "Lacerta muscosa"])),
+        wants={subject: OwnRange(low=low, high=high) for subject in wants},
+        surface_limit_c=draw(st.none() | exact(40.0, 60.0)),
+        coolest_limit_c=draw(st.none() | exact(25.0, 38.0)),
+        night_limit_c=draw(st.none() | exact(2.0, 20.0)),
+        uvi_limit=draw(st.none() | exact(0.5, 11.0)),
+        set_on=draw(days),
+    )
+
+
 server_exports = st.builds(
     ServerExport,
     settings=st.builds(
@@ -75,6 +96,7 @@ server_exports = st.builds(
     lamps=st.lists(lamps, max_size=4, unique_by=lambda x: name_key(x.name)).map(tuple),
     screens=st.lists(screens, max_size=4, unique_by=lambda x: name_key(x.name)).map(tuple),
     targets=st.lists(targets(), max_size=4, unique_by=lambda x: (x.animal, x.subject)).map(tuple),
+    animals=st.lists(own_animals(), max_size=3, unique_by=lambda x: name_key(x.name)).map(tuple),
 )
 
 kept_screens = st.builds(KeptScreen, passes=st.none() | exact(0.01, 1.0)) | st.builds(

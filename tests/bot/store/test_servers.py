@@ -6,10 +6,14 @@ import pytest
 
 from bot.kept.counts import Asked, week_of
 from bot.kept.group import (
+    MOST_ANIMALS,
     MOST_LAMPS,
     By,
+    OwnAnimal,
     OwnLamp,
+    OwnRange,
     OwnScreen,
+    OwnSubject,
     OwnTarget,
     ServerSettings,
     Shown,
@@ -34,6 +38,11 @@ def lamp(name: str = "Hood by the door", constant: float = 1.9) -> OwnLamp:
         lit_length_m=0.52,
         set_on=MAY,
     )
+
+
+def own_animal(name: str = "Moss lizard") -> OwnAnimal:
+    wants: dict[OwnSubject, OwnRange] = {Subject.COOL_AIR: OwnRange(low=18.0, high=24.0)}
+    return OwnAnimal(name=name, wants=wants, night_limit_c=9.0, set_on=MAY)
 
 
 def target(low: float = 3.0, high: float = 4.0) -> OwnTarget:
@@ -85,11 +94,12 @@ async def test_a_figure_of_the_same_name_is_replaced_whatever_its_spelling(
 
 
 async def test_figures_of_each_kind_are_kept_and_removed(store: Store, by: By) -> None:
-    figures = (lamp(), OwnScreen(name="Mesh lid", passes=0.6, set_on=MAY), target())
+    screen = OwnScreen(name="Mesh lid", passes=0.6, set_on=MAY)
+    figures = (lamp(), screen, target(), own_animal())
     for figure in figures:
         await store.figures.put(GARDEN, figure, by)
     own = await store.figures.own(GARDEN)
-    assert (*own.lamps, *own.screens, *own.targets) == figures
+    assert (*own.lamps, *own.screens, *own.targets, *own.animals) == figures
     for figure in figures:
         assert await store.figures.remove(GARDEN, figure, by)
         assert not await store.figures.remove(GARDEN, figure, by)
@@ -103,6 +113,15 @@ async def test_a_group_keeps_no_more_lamps_than_the_limit(store: Store, by: By) 
         await store.figures.put(GARDEN, lamp("One more"), by)
     assert await store.figures.put(GARDEN, lamp("Lamp 7", 1.2), by)
     assert len((await store.figures.own(GARDEN)).lamps) == MOST_LAMPS
+
+
+async def test_a_group_adds_no_more_animals_than_the_limit(store: Store, by: By) -> None:
+    for number in range(MOST_ANIMALS):
+        await store.figures.put(GARDEN, own_animal(f"Moss lizard {number}"), by)
+    with pytest.raises(LimitError, match=str(MOST_ANIMALS)):
+        await store.figures.put(GARDEN, own_animal("One more"), by)
+    assert await store.figures.put(GARDEN, own_animal("moss lizard 7"), by)
+    assert (await store.figures.own(BURROW)).animals == ()
 
 
 async def test_the_log_says_who_changed_what_from_what_to_what_and_when(

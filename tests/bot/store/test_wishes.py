@@ -5,7 +5,16 @@ from datetime import UTC, date, datetime
 import pytest
 
 from bot.kept.counts import Asked
-from bot.kept.group import By, Figure, OwnLamp, OwnScreen, OwnTarget, Shown
+from bot.kept.group import (
+    By,
+    Figure,
+    OwnAnimal,
+    OwnLamp,
+    OwnRange,
+    OwnScreen,
+    OwnTarget,
+    Shown,
+)
 from bot.language.quantities import Units
 from bot.store.store import Store
 from calc.animals import Subject
@@ -23,6 +32,7 @@ FIGURES = (
     ),
     OwnScreen(name="Mesh", passes=0.5, set_on=MAY),
     OwnTarget(animal="bearded-dragon", subject=Subject.UVI, low=3.0, high=4.0, set_on=MAY),
+    OwnAnimal(name="Moss lizard", wants={Subject.UVI: OwnRange(low=2.0, high=3.0)}, set_on=MAY),
 )
 
 
