@@ -21,6 +21,7 @@ __all__ = [
     "Verdict",
     "as_read",
     "judge_value",
+    "with_doubt",
 ]
 
 SURE = 0.95
@@ -96,11 +97,14 @@ class Judged:
     @property
     def is_likely_above(self) -> bool:
         """Whether it is likelier above the range than not: what can harm does not wait."""
-        return self.verdict is Verdict.DANGEROUS or self.above > _EVEN
+        too_much = self.verdict is Verdict.DANGEROUS and self.move is Move.DOWN
+        return too_much or self.above > _EVEN
 
     @property
     def move(self) -> Move:
         """Which way the figure has to go; it stays where nothing has to change."""
+        if self.verdict is Verdict.DANGEROUS and self.value.best < self.low:
+            return Move.UP
         if self.verdict in (Verdict.FAR_TOO_LOW, Verdict.LOW, Verdict.PROBABLY_LOW):
             return Move.UP
         if self.verdict in (Verdict.PROBABLY_HIGH, Verdict.HIGH, Verdict.DANGEROUS):
@@ -135,6 +139,12 @@ def as_read(quantity: Quantity, reading: float) -> Estimate:
     """
     row = row_of(quantity)
     check(quantity.value, reading, row.lowest, row.highest, "")
+    return with_doubt(quantity, reading)
+
+
+def with_doubt(quantity: Quantity, reading: float) -> Estimate:
+    """Return a reading with the doubt of its usual instrument, however far beyond its bounds."""
+    row = row_of(quantity)
     if row.dimension.is_ratio:
         factor = exp(row.doubt)
         return Estimate(reading / factor, reading, reading * factor)

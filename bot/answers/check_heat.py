@@ -9,15 +9,18 @@ from bot.answers.figures import difference, hours, temperature
 from bot.answers.heat_parts import Kept, target_text
 from bot.answers.setup_told import Said, Told
 from bot.answers.temps_words import doubt_text, finding_clause, missing_text, step_text
+from bot.answers.verdicts import mark_of
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind, Thermometer
 from bot.language.quantities import Measure, Units
 from bot.reply import Value
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.night import NightDecision, night_plan
-from calc.heat.readings import Finding, Instrument, Place, Readings, Verdict
+from calc.heat.readings import Finding, Instrument, Readings
 from calc.heat.sources_of_heat import Basking, HeatSource, find_heat_source
+from calc.judgement import judge_value, with_doubt
 from calc.limits import Met, limits_of, passed
+from calc.quantities import Quantity
 
 __all__ = ["HEATED", "heat_parts"]
 
@@ -31,26 +34,20 @@ _INSTRUMENTS = {
     Thermometer.DIAL: Instrument.DIAL_OR_STRIP,
 }
 _PLACES = {
-    Place.BASKING_SURFACE: (HEATED[0], FactName.BASKING, Urgency.BASKING),
-    Place.COOL_AIR: (HEATED[1], FactName.COOL, Urgency.COOL_END),
-    Place.WARM_AIR: (HEATED[2], FactName.WARM, Urgency.REST),
-}
-_MARKS = {
-    Verdict.IN_RANGE: Mark.FINE,
-    Verdict.TOO_LOW: Mark.CHANGE,
-    Verdict.TOO_HIGH: Mark.CHANGE,
-    Verdict.KEEPERS_DIFFER: Mark.CANNOT_TELL,
-    Verdict.NO_TARGET: Mark.CANNOT_TELL,
+    Quantity.BASKING_SURFACE: (HEATED[0], FactName.BASKING, Urgency.BASKING),
+    Quantity.COOL_AIR: (HEATED[1], FactName.COOL, Urgency.COOL_END),
+    Quantity.WARM_AIR: (HEATED[2], FactName.WARM, Urgency.REST),
 }
 _NAMES = {
-    Place.BASKING_SURFACE: "basking_surface",
-    Place.COOL_AIR: "cool_air",
-    Place.WARM_AIR: "warm_air",
-    Place.NIGHT: "night_low",
+    Quantity.BASKING_SURFACE: "basking_surface",
+    Quantity.COOL_AIR: "cool_air",
+    Quantity.WARM_AIR: "warm_air",
+    Quantity.NIGHT_AIR: "night_low",
 }
 # Steps that are about measuring and not about changing.
 _MEASURING = {
     Step.WAIT_AND_READ_AGAIN,
+    Step.MEASURE_AGAIN,
     Step.USE_TRUSTED_THERMOMETER,
     Step.MEASURE_SURFACE_WITH_GUN,
     Step.MEASURE_AIR_WITH_PROBE,
@@ -111,32 +108,34 @@ def _places(
             yield beyond[name]
             continue
         if finding is None:
-            if place is Place.WARM_AIR:
+            if place is Quantity.WARM_AIR:
                 continue
             missing = missing_text((place,))
             why = "was not said" if not told.all(name) else "was not said clearly"
             measure = (Todo(Urgency.MEASURE, f"Measure {missing}."),)
             yield Part(label, Mark.CANNOT_TELL, why, measure, (missing,))
             continue
-        mark = _MARKS[finding.verdict]
+        mark = mark_of(finding.judged)
         doubts = f"; but {doubt_text(judgement.doubts)}" if _doubted(judgement, place) else ""
         why = f"{finding_clause(finding, units)}{_target(finding, units)}{doubts}"
         todo = tuple(_todo(steps, urgency)) if mark is Mark.CHANGE else ()
+        if finding.is_unsure:
+            todo = tuple(x for x in _todo(steps, urgency) if x.urgency is Urgency.MEASURE)
         source = (finding.target.source,) if finding.target else ()
         yield Part(label, mark, why, todo, values=(_value(finding),), sources=source)
 
 
-def _why_off(found: Mapping[Place, Finding], kept: Kept) -> str:
+def _why_off(found: Mapping[Quantity, Finding], kept: Kept) -> str:
     """Return why the lamp goes off: the spot burns, or there is no cool place to go to."""
-    spot = found.get(Place.BASKING_SURFACE)
+    spot = found.get(Quantity.BASKING_SURFACE)
     burns = spot and passed(limits_of(kept.animal), Met(surface_c=spot.reading_c))
-    if burns or (spot is not None and spot.verdict is Verdict.TOO_HIGH):
+    if burns or (spot is not None and spot.is_high):
         return "a surface this hot burns"
     return "with a cool end this hot the animal has no cool place to go to"
 
 
-def _doubted(judgement: Judgement, place: Place) -> bool:
-    return place is Place.BASKING_SURFACE and bool(judgement.doubts)
+def _doubted(judgement: Judgement, place: Quantity) -> bool:
+    return place is Quantity.BASKING_SURFACE and bool(judgement.doubts)
 
 
 def _target(finding: Finding, units: Units) -> str:
@@ -161,7 +160,7 @@ def _todo(steps: tuple[Step, ...], urgency: Urgency) -> Iterator[Todo]:
 
 def _gradient(judgement: Judgement, kept: Kept, units: Units) -> Iterator[Part]:
     found = {finding.place: finding for finding in judgement.findings}
-    spot, cool = found.get(Place.BASKING_SURFACE), found.get(Place.COOL_AIR)
+    spot, cool = found.get(Quantity.BASKING_SURFACE), found.get(Quantity.COOL_AIR)
     if spot is None or cool is None or spot.target is None or cool.target is None:
         return
     apart = spot.reading_c - cool.reading_c
@@ -173,14 +172,16 @@ def _gradient(judgement: Judgement, kept: Kept, units: Units) -> Iterator[Part]:
         return
     shown = difference(apart, units)
     told = f"basking spot and cool end are {shown} apart"
-    if apart < least:
+    judged = judge_value(
+        Quantity.GRADIENT, with_doubt(Quantity.GRADIENT, apart), least, max(least, most)
+    )
+    if judged.is_fine:
+        why = f"{told}, so the animal can choose"
+    elif apart < least:
         why = f"{told}, too alike for the animal to choose; at least {difference(least, units)}"
-        yield Part("Gradient", Mark.CHANGE, why)
-    elif apart > most:
-        why = f"{told}, more than the {difference(most, units)} between the targets"
-        yield Part("Gradient", Mark.CHANGE, why)
     else:
-        yield Part("Gradient", Mark.FINE, f"{told}, so the animal can choose")
+        why = f"{told}, more than the {difference(most, units)} between the targets"
+    yield Part("Gradient", mark_of(judged), why)
 
 
 def _hours(told: Told, kept: Kept) -> Part:
@@ -208,7 +209,7 @@ def _hours(told: Told, kept: Kept) -> Part:
 def _night(told: Told, kept: Kept, units: Units) -> Part:
     said = told.measure(FactName.NIGHT) or told.measure(FactName.ROOM_NIGHT)
     if said is None:
-        missing = missing_text((Place.NIGHT,))
+        missing = missing_text((Quantity.NIGHT_AIR,))
         return Part("Night", Mark.CANNOT_TELL, "was not said", missing=(missing,))
     low = said.value.low
     plan = night_plan(kept.animal, low)

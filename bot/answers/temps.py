@@ -8,7 +8,6 @@ from bot.answers.heat_parts import (
     AFTER_A_CHANGE,
     HEAT_CAUTIONS,
     Kept,
-    around,
     body_rows,
     check_unit,
     kept_named,
@@ -31,8 +30,10 @@ from bot.queries.heat import TempsQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.animals import Subject
 from calc.heat.judge import Judgement, Step, judge
-from calc.heat.readings import Doubtful, Finding, Instrument, Place, Readings, Verdict
+from calc.heat.readings import Doubtful, Finding, Instrument, Readings
+from calc.judgement import with_doubt
 from calc.limits import Due, Met, limits_of, passed, soonest
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 
 __all__ = ["answer_temps"]
@@ -44,13 +45,11 @@ _INSTRUMENTS = {
     "digital probe": Instrument.DIGITAL_PROBE,
     "dial or strip": Instrument.DIAL_OR_STRIP,
 }
-# What a keeper's thermometers are good to; from memory, makers' labels say 1 to 2.
-_SURFACE_DOUBT_K, _AIR_DOUBT_K = 2.0, 1.0
 _NAMES = {
-    Place.BASKING_SURFACE: "basking_surface",
-    Place.COOL_AIR: "cool_air",
-    Place.WARM_AIR: "warm_air",
-    Place.NIGHT: "night_low",
+    Quantity.BASKING_SURFACE: "basking_surface",
+    Quantity.COOL_AIR: "cool_air",
+    Quantity.WARM_AIR: "warm_air",
+    Quantity.NIGHT_AIR: "night_low",
 }
 _CHANGES = {
     Step.LOWER_LAMP,
@@ -63,7 +62,7 @@ _CHANGES = {
 }
 _NIGHTS = {Step.HEAT_THE_NIGHT, Step.CONSIDER_NIGHT_HEAT, Step.COOLER_NIGHT}
 # These end in reading again by themselves.
-_READINGS = {Step.WAIT_AND_READ_AGAIN, Step.LEAVE_AS_IT_IS}
+_READINGS = {Step.WAIT_AND_READ_AGAIN, Step.MEASURE_AGAIN, Step.LEAVE_AS_IT_IS}
 _AFTER_A_NIGHT = "Measure the lowest of the night again the next morning."
 _OPEN = (
     "Leave what is right as it is. Ask a keeper or reptile vet you trust about the reading for "
@@ -137,7 +136,7 @@ def _answer(judgement: Judgement, kept: Kept, units: Units) -> str:
 
 def _leaves_open(judgement: Judgement) -> bool:
     """Whether nothing is wrong, and a reading was given for which no target is known."""
-    unknown = any(finding.verdict is Verdict.NO_TARGET for finding in judgement.findings)
+    unknown = any(finding.judged is None for finding in judgement.findings)
     return unknown and judgement.first is Step.LEAVE_AS_IT_IS
 
 
@@ -149,8 +148,7 @@ def _read(judgement: Judgement, units: Units) -> str:
 
 
 def _estimate(finding: Finding) -> Estimate:
-    doubt = _SURFACE_DOUBT_K if finding.place is Place.BASKING_SURFACE else _AIR_DOUBT_K
-    return around(finding.reading_c, doubt)
+    return with_doubt(finding.place, finding.reading_c)
 
 
 def _values(finding: Finding) -> tuple[Value, ...]:
@@ -171,7 +169,7 @@ def _rows(judgement: Judgement, units: Units) -> tuple[Row, ...]:
         shown = temperature(finding.reading_c, units)
         if finding.target is None:
             told = f"{shown}; the target is not known here, ask a keeper or reptile vet you trust"
-        elif finding.place is Place.NIGHT:
+        elif finding.place is Quantity.NIGHT_AIR:
             told = f"{shown}; heat is wanted below {target_text(finding.target, units)}"
         else:
             told = f"{shown}; wanted {target_text(finding.target, units)}"

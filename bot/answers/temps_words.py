@@ -1,9 +1,11 @@
 """The judgement of readings in words: one sentence a step, plain enough for a first lizard."""
 
 from bot.answers.figures import difference, temperature
+from bot.answers.verdicts import verdict_word
 from bot.language.quantities import Units
 from calc.heat.judge import Step
-from calc.heat.readings import Doubtful, Finding, Place, Verdict
+from calc.heat.readings import Doubtful, Finding
+from calc.quantities import Quantity
 
 __all__ = ["doubt_text", "finding_clause", "missing_text", "place_name", "step_text", "what_to_do"]
 
@@ -119,22 +121,26 @@ _DO_AND_WHY: dict[Step, tuple[str, str]] = {
         "let the night be cooler: every heater off with the lights",
         "a night warmer than the cool end's day gives no rest",
     ),
+    Step.MEASURE_AGAIN: (
+        "leave it and measure again",
+        "it is off by no more than a thermometer may be, so there is nothing to change yet",
+    ),
     Step.LEAVE_AS_IT_IS: (
         "leave everything as it is",
         "the readings you gave are right; read again when the season or the room changes",
     ),
 }
 _PLACES = {
-    Place.BASKING_SURFACE: "basking surface",
-    Place.COOL_AIR: "cool end",
-    Place.WARM_AIR: "warm end",
-    Place.NIGHT: "night",
+    Quantity.BASKING_SURFACE: "basking surface",
+    Quantity.COOL_AIR: "cool end",
+    Quantity.WARM_AIR: "warm end",
+    Quantity.NIGHT_AIR: "night",
 }
 _MISSING = {
-    Place.BASKING_SURFACE: "the basking surface, with an infrared gun",
-    Place.COOL_AIR: "the air at the cool end, with a digital probe at the animal's height",
-    Place.WARM_AIR: "the air at the warm end, with a digital probe out of the beam",
-    Place.NIGHT: "the lowest of the night, with a thermometer that keeps it",
+    Quantity.BASKING_SURFACE: "the basking surface, with an infrared gun",
+    Quantity.COOL_AIR: "the air at the cool end, with a digital probe at the animal's height",
+    Quantity.WARM_AIR: "the air at the warm end, with a digital probe out of the beam",
+    Quantity.NIGHT_AIR: "the lowest of the night, with a thermometer that keeps it",
 }
 _DOUBTS = {
     Doubtful.NOT_YET_A_READING: "the lamp had been on for less than two hours: what is too low or "
@@ -163,12 +169,12 @@ def step_text(step: Step) -> str:
     return f"{do[0].upper()}{do[1:]}: {why}."
 
 
-def place_name(place: Place) -> str:
+def place_name(place: Quantity) -> str:
     """Return a place as a label."""
     return _PLACES[place].capitalize()
 
 
-def missing_text(places: tuple[Place, ...]) -> str:
+def missing_text(places: tuple[Quantity, ...]) -> str:
     """Return what is still to be measured, in order of importance."""
     return "; ".join(_MISSING[place] for place in places)
 
@@ -181,17 +187,15 @@ def doubt_text(doubts: tuple[Doubtful, ...]) -> str:
 def finding_clause(finding: Finding, units: Units) -> str:
     """Return the verdict on one reading as a clause."""
     what, shown = _PLACES[finding.place], temperature(finding.reading_c, units)
-    off = difference(finding.off_by_k, units)
-    off = "a touch" if finding.off_by_k < 0.3 else off
-    match finding.verdict:
-        case Verdict.TOO_LOW:
-            return f"the {what} is {off} too cool at {shown}"
-        case Verdict.TOO_HIGH:
-            hot = "hot" if finding.place is Place.BASKING_SURFACE else "warm"
-            return f"the {what} is {off} too {hot} at {shown}"
-        case Verdict.IN_RANGE:
-            return f"the {what} is right at {shown}"
-        case Verdict.KEEPERS_DIFFER:
-            return f"keepers differ about a {what} of {shown}"
-        case Verdict.NO_TARGET:
-            return f"the {what} is {shown}, for which I know no target"
+    off = difference(finding.judged.off_by if finding.judged else 0.0, units)
+    if finding.judged is None:
+        return f"the {what} is {shown}, for which I know no target"
+    if finding.keepers_differ:
+        return f"keepers differ about a {what} of {shown}"
+    if finding.is_fine:
+        return f"the {what} is right at {shown}"
+    if finding.is_unsure:
+        word = verdict_word(finding.judged)
+        return f"the {what} at {shown}: {word} ({off} off, and a thermometer may be as much)"
+    hot = "hot" if finding.place is Quantity.BASKING_SURFACE else "warm"
+    return f"the {what} is {off} too {'cool' if finding.is_low else hot} at {shown}"

@@ -29,8 +29,10 @@ def verdict_word(judged: Judged) -> str:
     return _WORDS[judged.verdict]
 
 
-def mark_of(judged: Judged) -> Mark:
+def mark_of(judged: Judged | None) -> Mark:
     """Return what a part of a set-up is marked with: a change only where something is sure."""
+    if judged is None:
+        return Mark.CANNOT_TELL
     if judged.is_fine:
         return Mark.FINE
     return Mark.CHANGE if judged.verdict.wants_change else Mark.CANNOT_TELL

@@ -4,7 +4,7 @@ Order of importance: basking surface, cool-end air, warm-end air (mostly an earl
 night. No words here: findings, doubts and steps are enums and figures.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from enum import Enum, auto
 
@@ -12,13 +12,13 @@ from calc.animals import Animal
 from calc.heat.readings import (
     Doubtful,
     Finding,
-    Place,
     Readings,
-    Verdict,
     doubts_about,
     finding_for,
 )
+from calc.judgement import Move
 from calc.limits import Due, LimitName, Met, Passed, limits_of, passed, soonest
+from calc.quantities import Quantity
 
 __all__ = ["Judgement", "Step", "judge"]
 
@@ -50,6 +50,7 @@ class Step(Enum):
     HEAT_THE_NIGHT = auto()
     CONSIDER_NIGHT_HEAT = auto()
     COOLER_NIGHT = auto()
+    MEASURE_AGAIN = auto()
     LEAVE_AS_IT_IS = auto()
 
 
@@ -59,7 +60,7 @@ class Judgement:
 
     findings: tuple[Finding, ...]
     doubts: tuple[Doubtful, ...]
-    missing: tuple[Place, ...]
+    missing: tuple[Quantity, ...]
     steps: tuple[Step, ...]
 
     @property
@@ -76,10 +77,11 @@ _WARMING = {
     Step.MOVE_LAMP_INWARD,
     Step.WATCH_WARM_END,
 }
+_NIGHTS = {Quantity.NIGHT_AIR}
 _COOLING = {Step.RAISE_LAMP, Step.LESS_POWER}
-_LOW, _FINE, _HIGH = Verdict.TOO_LOW, Verdict.IN_RANGE, Verdict.TOO_HIGH
+_LOW, _FINE, _HIGH = Move.UP, Move.STAY, Move.DOWN
 
-_LAMP_STEPS: dict[tuple[Verdict | None, Verdict | None], tuple[Step, ...]] = {
+_LAMP_STEPS: dict[tuple[Move | None, Move | None], tuple[Step, ...]] = {
     (_LOW, _LOW): (Step.MORE_POWER, Step.SECOND_WEAKER_LAMP),
     (_LOW, _FINE): (Step.LOWER_LAMP, Step.MORE_POWER),
     (_LOW, _HIGH): (Step.LOWER_LAMP, Step.MORE_AIR, Step.LONGER_ENCLOSURE),
@@ -124,7 +126,8 @@ def judge(readings: Readings, animal: Animal) -> Judgement:
     Notes
     -----
     A reading that is too high before two hours of lamp time stands: it will only rise. Past a
-    limit of heat no step warms anything.
+    limit of heat no step warms anything. Nothing is changed for what is off by no more than a
+    thermometer may be: it is read again.
     Source: the animal's own rows; limits_memory; common_practice for the order and the steps.
 
     Examples
@@ -132,7 +135,7 @@ def judge(readings: Readings, animal: Animal) -> Judgement:
     >>> from calc.animals import animals
     >>> dragon = animals()["bearded-dragon"]
     >>> judge(Readings(basking_surface_c=36.7, cool_air_c=23.9, lamp_on_h=3.0), dragon).first
-    <Step.MOVE_LAMP_INWARD: 16>
+    <Step.MEASURE_AGAIN: 25>
     """
     given = readings.by_place()
     findings = tuple(
@@ -143,7 +146,9 @@ def judge(readings: Readings, animal: Animal) -> Judgement:
     doubts = doubts_about(readings)
     missing = tuple(place for place, reading in given.items() if reading is None)
     steps = tuple(dict.fromkeys(_steps(readings, animal, findings, doubts)))
-    return Judgement(findings, doubts, missing, steps or (Step.LEAVE_AS_IT_IS,))
+    unsure = any(finding.is_unsure for finding in findings)
+    nothing = Step.MEASURE_AGAIN if unsure else Step.LEAVE_AS_IT_IS
+    return Judgement(findings, doubts, missing, steps or (nothing,))
 
 
 def _steps(
@@ -152,7 +157,8 @@ def _steps(
     findings: tuple[Finding, ...],
     doubts: tuple[Doubtful, ...],
 ) -> Iterator[Step]:
-    verdicts = {finding.place: finding.verdict for finding in findings}
+    moves = {finding.place: _move(finding) for finding in findings if finding.place not in _NIGHTS}
+    night = next((finding for finding in findings if finding.place in _NIGHTS), None)
     past = _passed(readings, animal)
     too_hot = tuple(p for p in past if p.name in _HEAT)
     contradict = Step.CHECK_PROBE_PLACES in (_DOUBT_STEPS.get(doubt) for doubt in doubts)
@@ -168,14 +174,13 @@ def _steps(
     if contradict:
         # Readings that contradict each other are no ground for moving a lamp.
         return
-    night = verdicts.pop(Place.NIGHT, None)
-    if readings.is_too_soon and verdicts:
-        yield from _held_cool(_early_steps(verdicts, animal), too_hot)
+    if readings.is_too_soon and moves:
+        yield from _held_cool(_early_steps(findings, animal), too_hot)
         if not too_hot:
             # A lamp that goes off, or is made weaker today, is not left as it is for two hours.
             yield Step.WAIT_AND_READ_AGAIN
-    elif verdicts or night is None:
-        yield from _held_cool(_day_steps(verdicts, animal), too_hot)
+    elif moves or night is None:
+        yield from _held_cool(_day_steps(moves, animal), too_hot)
     yield from _night_steps(night)
 
 
@@ -201,33 +206,40 @@ def _held_cool(steps: Iterator[Step], too_hot: tuple[Passed, ...]) -> Iterator[S
     yield from kept
 
 
-def _early_steps(by_day: dict[Place, Verdict], animal: Animal) -> Iterator[Step]:
+def _early_steps(findings: tuple[Finding, ...], animal: Animal) -> Iterator[Step]:
     """What is too high so soon stands; what is too low or in range does not count yet."""
-    if _HIGH in by_day.values():
-        so_far = {place: _HIGH if v is _HIGH else _FINE for place, v in by_day.items()}
+    by_day = [finding for finding in findings if finding.place not in _NIGHTS]
+    if any(finding.is_likely_high for finding in by_day):
+        so_far = {found.place: _HIGH if found.is_likely_high else _FINE for found in by_day}
         yield from _day_steps(so_far, animal)
 
 
-def _day_steps(by_day: dict[Place, Verdict], animal: Animal) -> Iterator[Step]:
-    surface, cool = by_day.get(Place.BASKING_SURFACE), by_day.get(Place.COOL_AIR)
+def _day_steps(by_day: Mapping[Quantity, Move | None], animal: Animal) -> Iterator[Step]:
+    surface, cool = by_day.get(Quantity.BASKING_SURFACE), by_day.get(Quantity.COOL_AIR)
     if surface is None and animal.basking_surface_c is not None:
         yield Step.MEASURE_SURFACE
-    yield from _LAMP_STEPS[_known(surface), _known(cool)]
-    warm = by_day.get(Place.WARM_AIR)
-    ends_fine = all(verdict not in (_LOW, _HIGH) for verdict in (surface, cool))
+    yield from _LAMP_STEPS[surface, cool]
+    warm = by_day.get(Quantity.WARM_AIR)
+    ends_fine = all(move not in (_LOW, _HIGH) for move in (surface, cool))
     if ends_fine and warm in (_LOW, _HIGH):
         yield Step.CHECK_WARM_PROBE
         yield Step.MORE_AIR if warm is _HIGH else Step.WATCH_WARM_END
 
 
-def _night_steps(night: Verdict | None) -> Iterator[Step]:
-    if night is _LOW:
+def _night_steps(night: Finding | None) -> Iterator[Step]:
+    """Return what the night asks for."""
+    if night is None:
+        return
+    if night.wants_heat:
         yield Step.HEAT_THE_NIGHT
-    elif night is Verdict.KEEPERS_DIFFER:
+    elif night.keepers_differ:
         yield Step.CONSIDER_NIGHT_HEAT
-    elif night is _HIGH:
+    elif night.is_likely_high:
         yield Step.COOLER_NIGHT
 
 
-def _known(verdict: Verdict | None) -> Verdict | None:
-    return None if verdict is Verdict.NO_TARGET else verdict
+def _move(finding: Finding) -> Move | None:
+    """Return which way a place has to go; it stays where that is not sure. None: no target."""
+    if finding.judged is None:
+        return None
+    return _LOW if finding.is_low else _HIGH if finding.is_high else _FINE

@@ -2,17 +2,20 @@
 
 from dataclasses import dataclass
 from enum import Enum, auto
+from math import inf
 
 from calc.animals import Animal, Target
 from calc.heat.enclosure import Enclosure, HeatNeed, watts_to_hold
+from calc.heat.readings import finding_for
 from calc.heat.wattages import Family, next_step_up
+from calc.judgement import judge_value, with_doubt
+from calc.quantities import Quantity
 from calc.validity import check
 
 __all__ = ["Emitter", "NightDecision", "NightPlan", "emitter_for", "night_plan"]
 
 _COLDEST_C, _HOTTEST_C = -10.0, 45.0
 _OVER_FLOOR_K = 3.0
-_EDGE_K = 0.05
 
 
 class NightDecision(Enum):
@@ -76,13 +79,19 @@ def night_plan(animal: Animal, room_low_c: float) -> NightPlan:
     """
     check("room at night", room_low_c, _COLDEST_C, _HOTTEST_C, "degC")
     floor, cool = animal.night_floor_c, animal.cool_air_c
-    if cool is not None and room_low_c > cool.high + _EDGE_K:
+    found = finding_for(Quantity.NIGHT_AIR, room_low_c, animal)
+    warm = found.is_likely_high
+    if floor is None and cool is not None:
+        warm = judge_value(
+            Quantity.NIGHT_AIR, with_doubt(Quantity.NIGHT_AIR, room_low_c), -inf, cool.high
+        ).is_likely_above
+    if warm:
         decision = NightDecision.TOO_WARM
     elif floor is None:
         decision = NightDecision.FLOOR_UNKNOWN
-    elif room_low_c < floor.low - _EDGE_K:
+    elif found.wants_heat:
         decision = NightDecision.HEAT
-    elif room_low_c < floor.high - _EDGE_K:
+    elif found.keepers_differ:
         decision = NightDecision.KEEPERS_DIFFER
     else:
         decision = NightDecision.NOTHING

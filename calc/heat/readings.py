@@ -1,20 +1,23 @@
 """A keeper's readings, and what speaks against believing them."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from enum import Enum, StrEnum, auto
+from enum import Enum, auto
+from math import inf
 
 from calc.animals import Animal, Target
+from calc.judgement import Judged, Move, judge_value, with_doubt
+from calc.limits import Met, limits_of, passed
+from calc.quantities import Quantity
 from calc.validity import check
 
 __all__ = [
+    "PLACES",
     "SOON_H",
     "Doubtful",
     "Finding",
     "Instrument",
-    "Place",
     "Readings",
-    "Verdict",
     "doubts_about",
     "finding_for",
 ]
@@ -28,15 +31,20 @@ _EDGE_K = 0.05
 _BEAM_SPREAD_K = 10.0
 _NEAR_SURFACE_K = 1.0
 _SWAPPED_K = 1.0
+PLACES = (
+    Quantity.BASKING_SURFACE,
+    Quantity.COOL_AIR,
+    Quantity.WARM_AIR,
+    Quantity.NIGHT_AIR,
+)
+"""Where temperatures are read, in order of importance."""
 
-
-class Place(StrEnum):
-    """Where a reading was taken, in order of importance."""
-
-    BASKING_SURFACE = "basking surface"
-    COOL_AIR = "cool-end air"
-    WARM_AIR = "warm-end air"
-    NIGHT = "night low"
+_MET: dict[Quantity, Callable[[float], Met]] = {
+    Quantity.BASKING_SURFACE: lambda read_c: Met(surface_c=read_c),
+    Quantity.COOL_AIR: lambda read_c: Met(coolest_air_c=read_c),
+    Quantity.WARM_AIR: lambda read_c: Met(warm_air_c=read_c),
+    Quantity.NIGHT_AIR: lambda read_c: Met(night_c=read_c),
+}
 
 
 class Instrument(Enum):
@@ -45,16 +53,6 @@ class Instrument(Enum):
     INFRARED_GUN = auto()
     DIGITAL_PROBE = auto()
     DIAL_OR_STRIP = auto()
-
-
-class Verdict(Enum):
-    """A reading against its target."""
-
-    TOO_LOW = auto()
-    KEEPERS_DIFFER = auto()
-    IN_RANGE = auto()
-    TOO_HIGH = auto()
-    NO_TARGET = auto()
 
 
 class Doubtful(Enum):
@@ -88,17 +86,17 @@ class Readings:
     def __post_init__(self) -> None:
         for place, reading in self.by_place().items():
             if reading is not None:
-                check(place.value, reading, _COLDEST_C, _HOTTEST_C, "degC")
+                check(place.value.replace("_", " "), reading, _COLDEST_C, _HOTTEST_C, "degC")
         if self.lamp_on_h is not None:
             check("lamp time", self.lamp_on_h, 0.0, _LONGEST_ON_H, "h")
 
-    def by_place(self) -> dict[Place, float | None]:
+    def by_place(self) -> dict[Quantity, float | None]:
         """Return the readings in order of importance."""
         return {
-            Place.BASKING_SURFACE: self.basking_surface_c,
-            Place.COOL_AIR: self.cool_air_c,
-            Place.WARM_AIR: self.warm_air_c,
-            Place.NIGHT: self.night_low_c,
+            Quantity.BASKING_SURFACE: self.basking_surface_c,
+            Quantity.COOL_AIR: self.cool_air_c,
+            Quantity.WARM_AIR: self.warm_air_c,
+            Quantity.NIGHT_AIR: self.night_low_c,
         }
 
     @property
@@ -109,39 +107,80 @@ class Readings:
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """One reading against its target; ``off_by_k`` is how far outside it lies [K], 0 inside."""
+    """One reading against its target; not judged where no target is known.
 
-    place: Place
+    ``keepers_differ``: a night between the two ends of the floor.
+    """
+
+    place: Quantity
     reading_c: float
     target: Target | None
-    verdict: Verdict
-    off_by_k: float
+    judged: Judged | None
+    keepers_differ: bool = False
+
+    @property
+    def is_fine(self) -> bool:
+        """Whether the reading is what is wanted, and nobody says otherwise."""
+        return self.judged is not None and self.judged.is_fine and not self.keepers_differ
+
+    @property
+    def is_unsure(self) -> bool:
+        """Whether it is off, but by so little that it is read again before anything changes."""
+        judged = self.judged
+        return judged is not None and not (judged.is_fine or judged.verdict.wants_change)
+
+    @property
+    def is_low(self) -> bool:
+        """Whether the place has to be warmer."""
+        return self._has_to(Move.UP)
+
+    @property
+    def is_high(self) -> bool:
+        """Whether the place has to be cooler."""
+        return self._has_to(Move.DOWN)
+
+    @property
+    def is_likely_high(self) -> bool:
+        """Whether it is likelier too warm than not: enough for what only cools a little."""
+        return self.judged is not None and self.judged.is_likely_above
+
+    @property
+    def wants_heat(self) -> bool:
+        """Whether a night wants heat: on a thermostat it does no harm before that is sure."""
+        judged = self.judged
+        return self.is_low or (
+            self.is_unsure and judged is not None and judged.value.best < judged.low
+        )
+
+    def _has_to(self, move: Move) -> bool:
+        judged = self.judged
+        return judged is not None and judged.verdict.wants_change and judged.move is move
 
 
-def finding_for(place: Place, reading_c: float, animal: Animal) -> Finding:
-    """Return the verdict on one reading.
+def finding_for(place: Quantity, reading_c: float, animal: Animal) -> Finding:
+    """Return the verdict on one reading, with the doubt of its instrument.
 
     A night between the two ends of the floor is a matter on which keepers differ; one warmer
-    than the cool end's day is too high. Readings within 0.05 K of an end count as inside.
+    than the cool end's day is too high. What is past a limit of life is dangerous.
     """
     target = {
-        Place.BASKING_SURFACE: animal.basking_surface_c,
-        Place.COOL_AIR: animal.cool_air_c,
-        Place.WARM_AIR: animal.warm_air_c,
-        Place.NIGHT: animal.night_floor_c,
+        Quantity.BASKING_SURFACE: animal.basking_surface_c,
+        Quantity.COOL_AIR: animal.cool_air_c,
+        Quantity.WARM_AIR: animal.warm_air_c,
+        Quantity.NIGHT_AIR: animal.night_floor_c,
     }[place]
     if target is None:
-        return Finding(place, reading_c, None, Verdict.NO_TARGET, 0.0)
-    high_c: float | None = target.high
-    if place is Place.NIGHT:
-        high_c = None if animal.cool_air_c is None else animal.cool_air_c.high
-    if reading_c < target.low - _EDGE_K:
-        return Finding(place, reading_c, target, Verdict.TOO_LOW, target.low - reading_c)
-    if high_c is not None and reading_c > high_c + _EDGE_K:
-        return Finding(place, reading_c, target, Verdict.TOO_HIGH, reading_c - high_c)
-    if place is Place.NIGHT and reading_c < target.high - _EDGE_K:
-        return Finding(place, reading_c, target, Verdict.KEEPERS_DIFFER, 0.0)
-    return Finding(place, reading_c, target, Verdict.IN_RANGE, 0.0)
+        return Finding(place, reading_c, None, None)
+    high_c = target.high
+    if place is Quantity.NIGHT_AIR:
+        high_c = inf if animal.cool_air_c is None else animal.cool_air_c.high
+    met = _MET[place](reading_c)
+    past = bool(passed(limits_of(animal), met))
+    estimate = with_doubt(place, reading_c)
+    judged = judge_value(place, estimate, target.low, max(target.low, high_c), past_limit=past)
+    between = target.low < target.high and reading_c < target.high - _EDGE_K
+    differ = place is Quantity.NIGHT_AIR and judged.is_fine and between
+    return Finding(place, reading_c, target, judged, differ)
 
 
 def doubts_about(readings: Readings) -> tuple[Doubtful, ...]:

@@ -47,7 +47,7 @@ def test_a_newcomers_words_are_judged_part_by_part() -> None:
     assert verdicts(reply) == {
         "UV": "cannot tell",
         "Basking spot": "fine",
-        "Cool end": "change",
+        "Cool end": "cannot tell",
         "Gradient": "fine",
         "Hours of light": "cannot tell",
         "Night": "cannot tell",

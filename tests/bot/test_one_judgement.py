@@ -27,7 +27,7 @@ _ANIMALS = (
     "green iguana",
     "Hermann's tortoise",
     "Saharan uromastyx",
-    "blue-tongued skink",
+    "Australian blue-tongued skink",
     "royal python",
 )
 _ADVISED = re.compile(
@@ -154,3 +154,26 @@ def test_a_place_that_is_advised_is_fine_in_every_other_answer() -> None:
         if asked >= _PLACES:
             break
     assert not wrong, "\n".join([f"{len(wrong)} of {asked}", *wrong[:20]])
+
+
+_HEATED = {"Basking spot": "basking", "Cool end": "cool", "Warm end": "warm"}
+
+
+def test_readings_of_heat_are_judged_alike_by_temps_and_by_check() -> None:
+    random, compared = Random(21), 0
+    for _ in range(40):
+        animal = random.choice(_ANIMALS)
+        read = {"basking": random.randint(75, 130), "cool": random.randint(62, 95)}
+        read["warm"] = read["cool"] + random.randint(0, 12)
+        given = " ".join(f"{name}:{value}F" for name, value in read.items())
+        temps = _asked(f"temps {given} lamp_on:3 hours animal:{animal}")
+        check = _asked(f"check text:{animal} {given} lamp_on:3 hours")
+        assert check.table is not None
+        for row in (r for r in check.table.rows if r[0] in _HEATED):
+            clause = row[2].partition("; ")[0]
+            if "contradict" not in temps.answer:
+                assert clause in temps.answer, (animal, given)
+            fine = " is right at " in clause
+            assert (row[1] == "fine") is fine, row
+            compared += 1
+    assert compared >= 100

@@ -18,7 +18,8 @@ def row(reply: Reply, label: str) -> str:
 @pytest.mark.parametrize(
     ("readings", "told", "first"),
     [
-        ("basking:98F cool:75F", "cool end is 2 °F (1 °C) too cool", "towards the middle"),
+        ("basking:98F cool:75F", "probably low (2 °F (1 °C) off", "eave it and measure again"),
+        ("basking:98F cool:72F", "cool end is 5 °F (3 °C) too cool", "towards the middle"),
         ("basking:103F cool:88F", "cool end is 6 °F (3.5 °C) too warm", "next smaller lamp"),
         ("basking:88F cool:79F", "basking surface is 7 °F (4 °C) too cool", "nearer"),
         ("basking:116F cool:79F", "basking surface is 6 °F (3.5 °C) too hot", "raise the lamp"),

@@ -99,7 +99,7 @@ def test_air_beyond_the_model_is_refused() -> None:
     ("room_f", "decision"),
     [
         (50.0, NightDecision.HEAT),
-        (59.9, NightDecision.HEAT),
+        (59.0, NightDecision.HEAT),
         (60.0, NightDecision.NOTHING),
         (68.0, NightDecision.NOTHING),
         (82.0, NightDecision.NOTHING),

@@ -13,10 +13,12 @@ from calc.heat.enclosure import Enclosure, Lid
 from calc.heat.first_wattage import LampShape, first_wattage
 from calc.heat.judge import Step, judge
 from calc.heat.night import emitter_for, night_plan
-from calc.heat.readings import Doubtful, Place, Readings, Verdict, doubts_about, finding_for
+from calc.heat.readings import Doubtful, Readings, doubts_about, finding_for
 from calc.heat.sources_of_heat import find_heat_source, heat_source_names, heat_sources
 from calc.heat.thermometer import Surface, emissivity_of
 from calc.heat.wattages import Family, steps_between, steps_sold
+from calc.judgement import Verdict, judge_value, with_doubt
+from calc.quantities import Quantity
 
 DRAGON = animals()["bearded-dragon"]
 CHAMELEON = animals()["veiled-chameleon"]
@@ -84,9 +86,9 @@ def test_the_thermostat_point_has_a_source_where_it_is_known() -> None:
 
 def test_a_finding_keeps_the_reading_and_its_target() -> None:
     targets = {
-        Place.BASKING_SURFACE: CHAMELEON.basking_surface_c,
-        Place.COOL_AIR: CHAMELEON.cool_air_c,
-        Place.NIGHT: CHAMELEON.night_floor_c,
+        Quantity.BASKING_SURFACE: CHAMELEON.basking_surface_c,
+        Quantity.COOL_AIR: CHAMELEON.cool_air_c,
+        Quantity.NIGHT_AIR: CHAMELEON.night_floor_c,
     }
     seen = set()
     for place, target in targets.items():
@@ -94,21 +96,22 @@ def test_a_finding_keeps_the_reading_and_its_target() -> None:
         for tenths in range(600):
             found = finding_for(place, tenths / 10.0, CHAMELEON)
             assert (found.place, found.reading_c, found.target) == (place, tenths / 10.0, target)
-            assert (found.off_by_k > 0.0) == (found.verdict in (Verdict.TOO_LOW, Verdict.TOO_HIGH))
-            seen.add(found.verdict)
-    assert seen == {Verdict.TOO_LOW, Verdict.TOO_HIGH, Verdict.IN_RANGE, Verdict.KEEPERS_DIFFER}
+            assert found.judged is not None
+            assert not (found.keepers_differ and place is not Quantity.NIGHT_AIR)
+            seen.add(found.judged.verdict)
+    assert seen == set(Verdict)
 
 
-def test_ends_count_as_inside_up_to_a_twentieth_of_a_degree() -> None:
+def test_a_reading_is_judged_with_the_doubt_of_its_thermometer() -> None:
     target = DRAGON.cool_air_c
     assert target is not None
-    for reading, verdict in (
-        (target.low - 0.04, Verdict.IN_RANGE),
-        (target.low - 0.06, Verdict.TOO_LOW),
-        (target.high + 0.04, Verdict.IN_RANGE),
-        (target.high + 0.06, Verdict.TOO_HIGH),
-    ):
-        assert finding_for(Place.COOL_AIR, reading, DRAGON).verdict is verdict
+    for off in (-9.0, -3.0, -1.0, -0.2, 0.2, 1.0, 3.0):
+        reading = target.low + off if off < 0.0 else target.high + off
+        found = finding_for(Quantity.COOL_AIR, reading, DRAGON)
+        estimate = with_doubt(Quantity.COOL_AIR, reading)
+        assert found.judged is not None
+        if found.judged.verdict is not Verdict.DANGEROUS:
+            assert found.judged == judge_value(Quantity.COOL_AIR, estimate, target.low, target.high)
 
 
 def test_a_cool_end_a_little_above_the_warm_end_is_no_contradiction_yet() -> None:
@@ -136,9 +139,11 @@ def test_how_far_a_reading_is_off_is_the_way_to_the_nearest_end() -> None:
     target = DRAGON.cool_air_c
     assert target is not None
     for off in (0.5, 1.0, 7.0):
-        low = finding_for(Place.COOL_AIR, target.low - off, DRAGON)
-        high = finding_for(Place.COOL_AIR, target.high + off, DRAGON)
-        assert (low.off_by_k, high.off_by_k) == pytest.approx((off, off))
+        low = finding_for(Quantity.COOL_AIR, target.low - off, DRAGON)
+        high = finding_for(Quantity.COOL_AIR, target.high + off, DRAGON)
+        assert low.judged is not None
+        assert high.judged is not None
+        assert (low.judged.off_by, high.judged.off_by) == pytest.approx((off, off))
 
 
 def test_a_closed_box_loses_air_by_its_vents_as_its_height_and_its_warmth_tell() -> None:

@@ -6,8 +6,10 @@ from hypothesis import strategies as st
 
 from calc.animals import Animal, animals
 from calc.heat.judge import Judgement, Step, judge
-from calc.heat.readings import Doubtful, Instrument, Place, Readings, Verdict
+from calc.heat.readings import Doubtful, Finding, Instrument, Readings
+from calc.judgement import Verdict
 from calc.limits import Due, LimitName, Met, limits_of, passed
+from calc.quantities import Quantity
 from calc.validity import OutsideModelError
 
 DRAGON = animals()["bearded-dragon"]
@@ -28,13 +30,13 @@ def dragon(
     return judge(readings, DRAGON)
 
 
-def verdicts(judgement: Judgement) -> list[Verdict]:
-    return [finding.verdict for finding in judgement.findings]
+def verdicts(judgement: Judgement) -> list[Verdict | None]:
+    return [f.judged.verdict if f.judged else None for f in judgement.findings]
 
 
 def test_all_in_range_is_left_alone() -> None:
     judgement = dragon(103, 80, 83, 65)
-    assert verdicts(judgement) == [Verdict.IN_RANGE] * 4
+    assert verdicts(judgement) == [Verdict.FINE] * 4
     assert judgement.steps == (Step.LEAVE_AS_IT_IS,)
     assert judgement.doubts == ()
     assert judgement.missing == ()
@@ -43,10 +45,11 @@ def test_all_in_range_is_left_alone() -> None:
 @pytest.mark.parametrize(
     ("basking_f", "cool_f", "first"),
     [
-        (98, 75, Step.MOVE_LAMP_INWARD),
+        (98, 75, Step.MEASURE_AGAIN),
+        (98, 72, Step.MOVE_LAMP_INWARD),
         (103, 88, Step.LESS_POWER),
         (90, 80, Step.LOWER_LAMP),
-        (90, 74, Step.MORE_POWER),
+        (90, 72, Step.MORE_POWER),
         (90, 86, Step.LOWER_LAMP),
         (114, 80, Step.RAISE_LAMP),
         (114, 86, Step.LESS_POWER),
@@ -143,9 +146,9 @@ def test_a_warm_probe_in_the_beam_is_found(warm_f: float) -> None:
 
 
 def test_the_warm_end_alone_is_an_early_warning() -> None:
-    assert dragon(103, 80, 88).steps == (Step.CHECK_WARM_PROBE, Step.MORE_AIR)
-    assert dragon(103, 78, 78).steps == (Step.CHECK_WARM_PROBE, Step.WATCH_WARM_END)
-    assert Step.CHECK_WARM_PROBE not in dragon(90, 80, 88).steps
+    assert dragon(103, 80, 90).steps == (Step.CHECK_WARM_PROBE, Step.MORE_AIR)
+    assert dragon(103, 77, 76).steps == (Step.CHECK_WARM_PROBE, Step.WATCH_WARM_END)
+    assert Step.CHECK_WARM_PROBE not in dragon(90, 80, 90).steps
 
 
 @pytest.mark.parametrize(("basking_f", "cool_f"), [(126, 80), (140, None), (120, 97)])
@@ -158,7 +161,8 @@ def test_a_surface_that_burns_or_no_cool_place_switches_the_lamp_off_first(
 @pytest.mark.parametrize(
     ("night_f", "step"),
     [
-        (59.5, Step.HEAT_THE_NIGHT),
+        (59.1, Step.HEAT_THE_NIGHT),
+        (59.5, Step.LEAVE_AS_IT_IS),
         (55, Step.WARM_IT_TONIGHT),
         (65, Step.LEAVE_AS_IT_IS),
         (88, Step.COOLER_NIGHT),
@@ -172,23 +176,27 @@ def test_a_night_in_dispute_is_said_to_be() -> None:
     corn = animals()["corn-snake"]
     assert corn.night_floor_c is not None
     judgement = judge(Readings(night_low_c=corn.night_floor_c.aim), corn)
-    assert verdicts(judgement) == [Verdict.KEEPERS_DIFFER]
+    assert [finding.keepers_differ for finding in judgement.findings] == [True]
     assert judgement.first is Step.CONSIDER_NIGHT_HEAT
 
 
 def test_missing_readings_are_listed_in_order_of_importance() -> None:
-    assert dragon(None, 80).missing == (Place.BASKING_SURFACE, Place.WARM_AIR, Place.NIGHT)
+    assert dragon(None, 80).missing == (
+        Quantity.BASKING_SURFACE,
+        Quantity.WARM_AIR,
+        Quantity.NIGHT_AIR,
+    )
 
 
 def test_the_edges_of_a_target_are_inside_it() -> None:
-    assert verdicts(dragon(95, 77, 80, 60)) == [Verdict.IN_RANGE] * 4
-    assert verdicts(dragon(110, 82, 85, 82)) == [Verdict.IN_RANGE] * 4
+    assert verdicts(dragon(95, 77, 80, 60)) == [Verdict.FINE] * 4
+    assert verdicts(dragon(110, 82, 85, 82)) == [Verdict.FINE] * 4
 
 
 def test_an_animal_without_a_surface_target_is_judged_by_its_air() -> None:
     gecko = animals()["crested-gecko"]
-    judgement = judge(Readings(basking_surface_c=29.0, cool_air_c=26.0, lamp_on_h=4.0), gecko)
-    assert verdicts(judgement)[0] is Verdict.NO_TARGET
+    judgement = judge(Readings(basking_surface_c=29.0, cool_air_c=27.5, lamp_on_h=4.0), gecko)
+    assert verdicts(judgement)[0] is None
     assert judgement.first is Step.LESS_POWER
 
 
@@ -232,6 +240,10 @@ def test_past_a_limit_of_heat_no_step_warms_the_day(
         assert judgement.first in (Step.SWITCH_LAMP_OFF, Step.COOL_DOWN_IF_TRUE)
 
 
+def _rests(finding: Finding) -> bool:
+    return finding.judged is None or finding.judged.is_fine
+
+
 @pytest.mark.parametrize("reading", [-40.0, 400.0])
 def test_a_reading_that_no_thermometer_shows_is_refused(reading: float) -> None:
     with pytest.raises(OutsideModelError):
@@ -263,7 +275,7 @@ def test_every_set_of_readings_gets_a_first_step_and_no_step_twice(
     assert len(set(judgement.steps)) == len(judgement.steps) >= 1
     assert judgement.first is judgement.steps[0]
     for finding in judgement.findings:
-        assert (finding.off_by_k > 0.0) == (finding.verdict in (Verdict.TOO_LOW, Verdict.TOO_HIGH))
+        assert sum((finding.is_low, finding.is_high, finding.is_unsure, _rests(finding))) == 1
     raised = {Step.RAISE_LAMP, Step.LESS_POWER} & set(judgement.steps)
     lowered = {Step.LOWER_LAMP, Step.MORE_POWER} & set(judgement.steps)
     assert not (raised and lowered)

@@ -24,7 +24,7 @@ from calc.heat.dimming import rerated_by_power, rerated_by_voltage
 from calc.heat.enclosure import Enclosure, air_held, watts_to_hold
 from calc.heat.first_wattage import LampShape, first_wattage
 from calc.heat.night import night_plan
-from calc.heat.readings import Place, Readings
+from calc.heat.readings import Readings
 from calc.heat.surface import Slab, steady_surface
 from calc.heat.thermometer import Surface, corrected_reading, surface_behind
 from calc.timer import flat_times
@@ -79,12 +79,12 @@ RANGES = [
     Range(lambda x: Readings(lamp_on_h=x), "lamp time", 0.0, 24.0, "h"),
     Range(rerated_by_power, "share of rated power", 0.3**1.6, 1.1**1.6, ""),
     *(
-        Range(lambda x, name=name: Readings(**{name: x}), place.value, -10.0, 150.0, "degC")  # type: ignore[misc]
-        for name, place in (
-            ("basking_surface_c", Place.BASKING_SURFACE),
-            ("cool_air_c", Place.COOL_AIR),
-            ("warm_air_c", Place.WARM_AIR),
-            ("night_low_c", Place.NIGHT),
+        Range(lambda x, name=name: Readings(**{name: x}), told, -10.0, 150.0, "degC")  # type: ignore[misc]
+        for name, told in (
+            ("basking_surface_c", "basking surface"),
+            ("cool_air_c", "cool air"),
+            ("warm_air_c", "warm air"),
+            ("night_low_c", "night air"),
         )
     ),
 ]
