@@ -20,6 +20,8 @@ from bot.queries.heat import BaskingQuery
 from bot.reply import Alarm, Reply, Row, Table, Value
 from calc.heat.basking import MOST_DIMMING, DimmerVerdict, surface_at
 from calc.heat.guards import Guard
+from calc.judgement import judge_value, with_doubt
+from calc.quantities import Quantity
 
 __all__ = ["answer_basking"]
 
@@ -132,7 +134,9 @@ def _answer(change: Change, units: Units) -> str:
         )
     if move is not None and change.may_move:
         told = move_text(reading.distance_m, move, units)
-        if wanted.low_c <= reading.surface_c <= wanted.high_c:
+        read = with_doubt(Quantity.BASKING_SURFACE, reading.surface_c)
+        judged = judge_value(Quantity.BASKING_SURFACE, read, wanted.low_c, wanted.high_c)
+        if judged.is_fine:
             return (
                 f"The surface is inside the wanted range. If you want it nearer to {aim}: {told}."
             )

@@ -2,11 +2,14 @@
 
 from bot.answers.figures import length, length_range, percent, temperature_range, watts
 from bot.answers.heat_wanted import WantedHeat
+from bot.answers.verdicts import verdict_word
 from bot.language.quantities import Units
 from bot.reply import Row
 from calc.heat.basking import MOST_DIMMING, DimmerChange, DimmerVerdict, WattageStep
 from calc.heat.dimming import rerated_by_power
 from calc.heat.guards import Guard
+from calc.judgement import Judged, judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 
 __all__ = [
@@ -75,7 +78,7 @@ def lamp_rows(
             temperature_range(lamp.surface_c.low, lamp.surface_c.high, units),
             "more than the holder is marked for"
             if holder_w is not None and lamp.watts > holder_w
-            else _verdict(lamp.surface_c.best, wanted),
+            else verdict_word(_judged(lamp.surface_c, wanted)),
         )
         for lamp in lamps
     )
@@ -116,9 +119,5 @@ def dimming_row(dimmer: DimmerChange) -> tuple[Row, ...]:
     return (Row(label="What dimming does", text=told),)
 
 
-def _verdict(surface_c: float, wanted: WantedHeat) -> str:
-    if surface_c < wanted.low_c:
-        return "too cool"
-    if surface_c > wanted.high_c:
-        return "too hot"
-    return "inside the range"
+def _judged(surface_c: Estimate, wanted: WantedHeat) -> Judged:
+    return judge_value(Quantity.BASKING_SURFACE, surface_c, wanted.low_c, wanted.high_c)

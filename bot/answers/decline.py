@@ -24,6 +24,8 @@ from bot.language.readings import DatedReading as TypedReading
 from bot.preferences import Context
 from bot.queries.uv_depth import DeclineQuery
 from bot.reply import Picture, Reply, Row, Table, Value
+from calc.judgement import judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.uv.dated import DatedReading
 from calc.uv.decline import READ_AGAIN_DAYS, Decline, Trend, decline_of, trend_at
@@ -113,7 +115,7 @@ def _answer(found: Decline, wish: Wish) -> str:
 
 
 def _is_above(found: Decline, wish: Wish) -> bool:
-    return found.now.best > wish.high
+    return judge_value(Quantity.UVI, found.now, wish.low, wish.high).is_likely_above
 
 
 def _trend_told(found: Decline, wish: Wish) -> str:
