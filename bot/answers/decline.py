@@ -33,7 +33,7 @@ from calc.uv.decline import READ_AGAIN_DAYS, Decline, Trend, decline_of, trend_a
 __all__ = ["answer_dated", "answer_decline"]
 
 _GUIDE = ("when-a-lamp-is-worn-out", "how-to-take-a-reading")
-_READ = ("birge1932", "uv_meter_judgement", "uv_read_again", "adamse_britz1992", "burn_in")
+_READ = ("student_posterior", "uv_meter_judgement", "uv_read_again", "adamse_britz1992", "burn_in")
 _DAY_H = 24.0
 _CURVE_DAYS = 41
 _NOTE = "Line: straight on a logarithm through your readings, nothing else assumed."

@@ -59,7 +59,7 @@ from calc.validity import OutsideModelError
 __all__ = ["answer_meter"]
 
 _GUIDE = ("how-to-take-a-reading", "reading-a-uv-meter", "measuring-the-distance")
-_SOURCES = ("keitz1971", "birge1932", "uv_meter_judgement", "nearest_distance")
+_SOURCES = ("keitz1971", "student_posterior", "uv_meter_judgement", "nearest_distance")
 _REFUSALS = {
     Verdict.TOO_WEAK: "this lamp is too weak for that range at any safe distance",
     Verdict.TOO_CLOSE: "this lamp would have to hang too close for comfort for that range",

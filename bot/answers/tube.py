@@ -141,7 +141,7 @@ def _place_rows(query: TubeQuery, screen: Screen, lamp: Lamp, units: Units) -> t
 
 def _more_sources(query: TubeQuery) -> tuple[str, ...]:
     of_length = ("half_to_two_thirds", "t5_lengths") if query.enclosure else ()
-    return (*of_length, *(("birge1932", "uv_meter_judgement") if query.readings else ()))
+    return (*of_length, *(("student_posterior", "uv_meter_judgement") if query.readings else ()))
 
 
 def _table(

@@ -261,7 +261,7 @@ def _without_line(
 
 def _truly(read: Estimate) -> Estimate:
     """Widen what a meter shows by the meter's own doubt, which no row of its readings tells."""
-    band = Doubt(Cause.READINGS, read.high / read.best, "birge1932")
+    band = Doubt(Cause.READINGS, read.high / read.best, "student_posterior")
     factor = combined_factor((band, METER_DOUBT))
     return Estimate(read.best / factor, read.best, read.best * factor)
 

@@ -10,13 +10,16 @@ from math import sqrt
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["NINE_IN_TEN", "Weighed", "t_nine_in_ten", "weigh"]
+__all__ = ["NINE_IN_TEN", "Weighed", "scatter_of", "t_nine_in_ten", "weigh"]
 
 NINE_IN_TEN = 1.645
 """Standard deviations of a normal that hold nine cases in ten."""
 
 _KNOWN_AS_BY = 8.0
 """The scatter is known beforehand as well as so many readings tell it."""
+
+# No careful readings leave more χ² for each degree of freedom.
+_CAREFUL, _LEAST_FREEDOM = 4.0, 4.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +66,7 @@ def weigh(
     """Weigh logarithms of readings together.
 
     level and slope by weighted least squares; scatter² = (ν₀ s₀² + χ²)/(ν₀ + n - k), ν₀ = 8,
-    s₀ = 1.645/t(ν₀), k what is fitted
+    s₀ = 1.645/t(ν₀), k what is fitted; past χ²/(n - k) = 4 ν₀ falls by the square
 
     Parameters
     ----------
@@ -100,10 +103,21 @@ def weigh(
         fitted = 2
     line = level + (0.0 if along is None else slope * (along - middle))
     left = float(np.sum(weights * (logs - line) ** 2))
-    before = NINE_IN_TEN / t_nine_in_ten(_KNOWN_AS_BY)
-    freedom = _KNOWN_AS_BY + max(0, logs.size - fitted)
-    scatter = sqrt((_KNOWN_AS_BY * before**2 + left) / freedom)
+    scatter, freedom = scatter_of(left, logs.size - fitted)
     return Weighed(middle, level, slope, total, spread, scatter, freedom)
+
+
+def scatter_of(left: float, free: int) -> tuple[float, float]:
+    """Return the scatter [1] of readings over what their weights say, and how well it is known.
+
+    ``left`` is χ² about the law that was fitted, ``free`` the readings beyond what was fitted.
+    Where they scatter more than careful readings do, what was known beforehand loses its weight.
+    """
+    before = NINE_IN_TEN / t_nine_in_ten(_KNOWN_AS_BY)
+    ratio = left / free if free > 0 else 0.0
+    known = _KNOWN_AS_BY * min(1.0, _CAREFUL / max(ratio, _CAREFUL)) ** 2
+    freedom = known + max(0, free)
+    return sqrt((known * before**2 + left) / freedom), max(freedom, _LEAST_FREEDOM)
 
 
 def t_nine_in_ten(freedom: float) -> float:

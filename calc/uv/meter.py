@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from calc.uncertainty import Doubt, Estimate, combined_factor
+from calc.uv.evidence import weigh
 from calc.uv.lamp import (
     FARTHEST_M,
     NEAREST_M,
@@ -28,7 +29,6 @@ from calc.uv.residuals import (
     Pattern,
     Suspect,
     contradicting,
-    deviation_of_mean,
     pattern_of,
     suspects_of,
     wild_one,
@@ -41,7 +41,6 @@ __all__ = [
     "HIGHEST_UVI_READ",
     "LOWEST_UVI_READ",
     "METER_DOUBT",
-    "NINE_IN_TEN",
     "MeterFit",
     "Reading",
     "fit_readings",
@@ -66,8 +65,6 @@ DISPLAY_UVI = 0.06
 Source: uv_meter_judgement.
 """
 _TAPE_M = 0.005
-NINE_IN_TEN = 1.645
-"""Standard deviations of a normal that hold nine cases in ten."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,8 +121,8 @@ class MeterFit:
 def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     """Fit a lamp's own constant to its readings.
 
-    ln C = Σ w (ln UVI - ln g T) / Σ w; 1/w = (ln 1.05)² + display² + tape²; the doubt is
-    1.645 √(max(1, χ²/(n - 1)) / Σ w), about nine cases in ten
+    ln C = Σ w (ln UVI - ln g T) / Σ w; 1/w = (ln 1.05)² + display² + tape²; the doubt is that of
+    ``evidence.weigh``, nine cases in ten
 
     Parameters
     ----------
@@ -142,9 +139,8 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     The display is one digit of a meter with one decimal, at the UVI of the fit's median. With
     three or more, one reading that is off by 25 % and stands clear of the others is set
     aside; two that disagree cannot be told apart, and only widen the doubt. A fault common to
-    all readings (tilt, tape, meter) is not seen. The widening by χ² is common practice in
-    metrology (Birge ratio), from memory.
-    Source: keitz1971; birge1932; uv_meter_judgement.
+    all readings (tilt, tape, meter) is not seen.
+    Source: keitz1971; student_posterior; uv_meter_judgement.
 
     Examples
     --------
@@ -162,13 +158,10 @@ def fit_readings(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     set_aside = wild_one(logs, _weights(unit, readings, logs), apart)
     kept = np.array([i for i in range(len(readings)) if i != set_aside])
     weights = _weights(unit, readings, logs[kept])
-    best = float(np.average(logs[kept], weights=weights[kept]))
+    together = weigh(logs[kept], weights[kept])
+    best, half = together.level, together.half(together.middle)
     residuals = logs - best
-    fit = Doubt(
-        Cause.READINGS,
-        exp(NINE_IN_TEN * deviation_of_mean(residuals[kept], weights[kept])),
-        "birge1932",
-    )
+    fit = Doubt(Cause.READINGS, exp(half), "student_posterior")
     pattern = pattern_of(residuals[kept], weights[kept], apart[kept], kept)
     wild = None if set_aside is None else float(residuals[set_aside])
     factor = combined_factor((fit, METER_DOUBT))

@@ -12,6 +12,7 @@ from math import exp, sqrt
 import numpy as np
 from numpy.typing import NDArray
 
+from calc.uv.evidence import NINE_IN_TEN, scatter_of, t_nine_in_ten
 from calc.uv.tube import Real
 from calc.validity import OutsideModelError
 
@@ -110,12 +111,12 @@ def fit_point(
     Returns
     -------
     PointSource
-        Strength [UVI m²], depth [m], and their variances, widened by χ²/(n - 2) where above 1.
+        Strength [UVI m²], depth [m], and their variances, by the scatter as in ``evidence``.
 
     Notes
     -----
     Readings at one place cannot tell the depth, and raise OutsideModelError.
-    Source: inverse_square; birge1932; point_judgement.
+    Source: inverse_square; student_posterior; point_judgement.
 
     Examples
     --------
@@ -162,12 +163,14 @@ def _variances(
     slope = 2.0 / (around + behind) - 2.0 / (away + behind)
     rest = logs + 2.0 * np.log(away + behind)
     rest = rest - np.average(rest, weights=weights)
-    birge = max(1.0, float(np.sum(weights * rest**2)) / max(1, away.size - 2))
+    scatter, freedom = scatter_of(float(np.sum(weights * rest**2)), away.size - 2)
+    # Read again as deviations of a normal, nine in ten are those of Student's t.
+    wide = (scatter * t_nine_in_ten(freedom) / NINE_IN_TEN) ** 2
     normal = np.array(
         [
             [np.sum(weights), np.sum(weights * slope)],
             [np.sum(weights * slope), np.sum(weights * slope**2)],
         ]
     )
-    (of_level, both), (_, of_depth) = (birge * np.linalg.inv(normal)).tolist()
+    (of_level, both), (_, of_depth) = (wide * np.linalg.inv(normal)).tolist()
     return of_level, of_depth, both

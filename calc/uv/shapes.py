@@ -8,12 +8,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from calc.uncertainty import Doubt
+from calc.uv.evidence import NINE_IN_TEN
 from calc.uv.lamp import SHORTEST_LIT_M, Lamp, OwnPoint, uvi_at
 from calc.uv.lamp_unknowns import Cause
 from calc.uv.lengths import LengthKnown
 from calc.uv.meter import (
     METER_DOUBT,
-    NINE_IN_TEN,
     MeterFit,
     Reading,
     fit_readings,
@@ -52,7 +52,7 @@ def fit_lamp(readings: Sequence[Reading], lamp: Lamp, expected: Shape) -> MeterF
     -----
     Readings at two places fit either law, so the expected one holds; at one place only a tube has
     an answer. Of a small lamp no reading is set aside.
-    Source: keitz1971; inverse_square; birge1932; uv_meter_judgement.
+    Source: keitz1971; inverse_square; student_posterior; uv_meter_judgement.
 
     Examples
     --------
@@ -111,7 +111,9 @@ def _as_point(readings: Sequence[Reading], lamp: Lamp) -> MeterFit:
     source = fit_point(away.tolist(), uvis.tolist(), weights.tolist())
     residuals = np.log(uvis / point_uvi(source, away))
     pattern = pattern_of(residuals, weights, np.log(away), np.arange(away.size))
-    fit = Doubt(Cause.READINGS, exp(NINE_IN_TEN * source.deviation(source.around_m)), "birge1932")
+    fit = Doubt(
+        Cause.READINGS, exp(NINE_IN_TEN * source.deviation(source.around_m)), "student_posterior"
+    )
     beside = uvi_at(replace(small, age_s=None, own=None), source.around_m, NoScreen())
     return MeterFit(
         own=OwnPoint(source, METER_DOUBT, passed_through(readings, weights)),

@@ -35,7 +35,7 @@ def test_students_t_is_that_of_scipy(freedom: int) -> None:
     assert t_nine_in_ten(freedom) == pytest.approx(t.ppf(0.95, freedom), rel=4e-3)
 
 
-@pytest.mark.parametrize("read", [[0.0], [0.1, -0.05], [0.01, -0.01, 0.0, 0.005], [0.4, -0.3, 0.2]])
+@pytest.mark.parametrize("read", [[0.0], [0.1, -0.05], [0.01, -0.01, 0.0, 0.005], [0.09, -0.08]])
 def test_the_range_is_that_of_the_posterior_on_a_grid(read: list[float]) -> None:
     """Eight readings beforehand, whose one deviation is such that one more holds 1.645 of them."""
     y, one, before = np.array(read), 0.05, 8.0
@@ -51,6 +51,21 @@ def test_the_range_is_that_of_the_posterior_on_a_grid(read: list[float]) -> None
     found = weigh(y, np.full(y.size, one**-2.0))
     assert found.at(0.0) - found.half(0.0) == pytest.approx(low, abs=2e-3)
     assert found.at(0.0) + found.half(0.0) == pytest.approx(high, abs=2e-3)
+
+
+def test_readings_that_conflict_are_doubted_as_far_as_they_lie_apart() -> None:
+    """What was taken beforehand yields: two readings of 3 and 6 leave both of them possible."""
+    found = weigh(np.log([3.0, 6.0]), np.full(2, 300.0))
+    assert found.at(0.0) - found.half(0.0) < np.log(3.0)
+    assert found.at(0.0) + found.half(0.0) > np.log(6.0)
+
+
+def test_more_scatter_is_never_less_doubt() -> None:
+    halves = [
+        weigh(apart * np.array([1.0, -1.0, 1.0, -1.0]), np.full(4, 400.0)).half(0.0)
+        for apart in np.linspace(0.0, 0.6, 121)
+    ]
+    assert all(b >= a for a, b in zip(halves, halves[1:], strict=False))
 
 
 def test_scatter_narrows_what_was_taken_beforehand_as_well_as_it_widens_it() -> None:
