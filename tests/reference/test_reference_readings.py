@@ -1,5 +1,7 @@
 """What readings leave open, against scipy: least squares, and the posterior summed on a grid."""
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
@@ -35,7 +37,9 @@ def test_students_t_is_that_of_scipy(freedom: int) -> None:
     assert t_nine_in_ten(freedom) == pytest.approx(t.ppf(0.95, freedom), rel=4e-3)
 
 
-@pytest.mark.parametrize("read", [[0.0], [0.1, -0.05], [0.01, -0.01, 0.0, 0.005], [0.09, -0.08]])
+@pytest.mark.parametrize(
+    "read", [[0.0], [0.06, -0.05], [0.01, -0.01, 0.0, 0.005], [0.06, -0.06, 0.05, -0.05]]
+)
 def test_the_range_is_that_of_the_posterior_on_a_grid(read: list[float]) -> None:
     """Eight readings beforehand, whose one deviation is such that one more holds 1.645 of them."""
     y, one, before = np.array(read), 0.05, 8.0
@@ -65,7 +69,7 @@ def test_more_scatter_is_never_less_doubt() -> None:
         weigh(apart * np.array([1.0, -1.0, 1.0, -1.0]), np.full(4, 400.0)).half(0.0)
         for apart in np.linspace(0.0, 0.6, 121)
     ]
-    assert all(b >= a for a, b in zip(halves, halves[1:], strict=False))
+    assert all(b >= a for a, b in pairwise(halves))
 
 
 def test_scatter_narrows_what_was_taken_beforehand_as_well_as_it_widens_it() -> None:
