@@ -23,10 +23,9 @@ def row(reply: Reply, label: str) -> str:
     [
         f"distance {NAMED}",
         f"distance {NAMED} uvi:0.05-0.1",
-        f"distance {NAMED} uvi:18-20",
+        f"distance {NAMED} uvi:6-8",
         f"uvi {NAMED} distance:12in",
         "tube screen:none distance:12in",
-        "tube screen:none distance:5in",
         "meter",
     ],
 )
@@ -37,6 +36,13 @@ def test_contradicting_readings_are_told_first_and_read_again_first(
     reply = ask(f"{question} {ODD} {animal}", anyone)
     assert reply.answer.startswith("Your readings do not fit one tube: read again")
     assert reply.steps[0].startswith("Read again after 30 minutes")
+
+
+def test_what_harms_is_told_before_contradicting_readings(anyone: Preferences) -> None:
+    reply = ask(f"tube screen:none distance:5in {ODD} {DRAGON}", anyone)
+    first, _, _ = reply.answer.partition("Your readings do not fit one tube: read again")
+    assert first != reply.answer
+    assert "at least 8 in (20 cm)" in first
 
 
 @pytest.mark.parametrize("question", [f"distance {NAMED}", f"uvi {NAMED} distance:12in", "meter"])
@@ -55,7 +61,7 @@ def test_one_weak_reading_among_good_ones_is_no_contradiction(
     assert not any(r.label == "Set aside" for r in reply.rows)
 
 
-@pytest.mark.parametrize("uvi", ["0.05-0.1", "18-20", "9-20"])
+@pytest.mark.parametrize("uvi", ["0.05-0.1", "7-8"])
 def test_a_refusal_of_an_own_lamp_is_in_plain_grammar(uvi: str, anyone: Preferences) -> None:
     reply = ask(f"distance {NAMED} readings:4.2 at 12in uvi:{uvi}", anyone)
     assert reply.status == "problem"
