@@ -23,6 +23,8 @@ from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import SectionQuery
 from bot.reply import Picture, Reply, Row, Table, Value
+from calc.judgement import judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.uv.field_unknowns import field_unknowns
 from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, patches
@@ -178,12 +180,13 @@ def _end_view(room: Layout, units: Units) -> str:
 
 def _steps(found: Patches, wish: Wish, units: Units) -> tuple[str, ...]:
     steps = []
-    if found.too_near or found.strongest.uvi.best > wish.high:
+    judged = judge_value(Quantity.UVI, found.strongest.uvi, wish.low, wish.high)
+    if found.too_near or judged.is_likely_above:
         steps.append(
             "The strongest place is above the range: lower the platform or hang the tube higher; "
             "distance says by how much."
         )
-    if found.strongest.uvi.best < wish.low:
+    if judged.verdict.wants_change and not judged.is_likely_above:
         steps.append(
             "Even the strongest place is below the range: bring the platform nearer, or ask tube "
             "which class suits that distance."
