@@ -7,6 +7,7 @@ from bot.answers.figures import (
     length,
     length_away,
     length_range_away,
+    length_within,
     percent,
     uvi,
     uvi_estimate,
@@ -188,7 +189,7 @@ def _ends(near: Spot, start: Spot, far: Spot) -> tuple[tuple[str, Spot], ...]:
 
 def _expected(near: Spot, start: Spot, far: Spot, units: Units) -> str:
     told = [(spot, length_away(spot.distance_m, units)) for spot in (near, start)]
-    told.append((far, length(far.distance_m, units)))
+    told.append((far, length_within(far.distance_m, units)))
     return "; ".join(f"{uvi_estimate(spot.uvi)} at {at}" for spot, at in told)
 
 

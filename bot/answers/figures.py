@@ -21,6 +21,7 @@ __all__ = [
     "length_range",
     "length_range_away",
     "length_typed",
+    "length_within",
     "month_name",
     "number",
     "percent",
@@ -69,11 +70,16 @@ def length_away(value_m: float, units: Units) -> str:
     return _both(units, lambda system: _shown((_up(value_m, system),), system))
 
 
+def length_within(value_m: float, units: Units) -> str:
+    """Return how far away something is kept at most, rounded down."""
+    return _both(units, lambda system: _shown((_down(value_m, system),), system))
+
+
 def length_range_away(low_m: float, high_m: float, units: Units) -> str:
-    """Return from where to where something is kept away; the near end is rounded up."""
+    """Return from where to where something is kept away; both ends are rounded inward."""
 
     def show(system: Units) -> str:
-        near, far = _up(low_m, system), _nearest(high_m, system)
+        near, far = _up(low_m, system), _down(high_m, system)
         return _shown((near, max(near, far)), system)
 
     return _both(units, show)
@@ -104,6 +110,11 @@ def _nearest(value_m: float, system: Units) -> float:
 def _up(value_m: float, system: Units) -> float:
     value, step = _step(value_m, system)
     return ceil(value / step - _SLIP) * step
+
+
+def _down(value_m: float, system: Units) -> float:
+    value, step = _step(value_m, system)
+    return floor(value / step + _SLIP) * step
 
 
 def _step(value_m: float, system: Units) -> tuple[float, float]:
