@@ -8,7 +8,7 @@ from bot.language.quantities import Units
 from calc.judgement import Judged, Move, Verdict, as_read, judge_value
 from calc.quantities import Quantity
 from calc.uncertainty import Estimate
-from calc.uv.placement import PlaceCheck
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, PlaceCheck
 
 __all__ = ["judged_reading", "mark_of", "mildest", "move_step", "verdict_word", "wants_move"]
 
@@ -71,9 +71,10 @@ def move_step(check: PlaceCheck, units: Units) -> str:
             f"Until you know how long the tube is, hang it {length(move, units)} farther from the "
             f"animal's back, at {start}."
         )
-    if judged.is_fine:
+    too_near = check.here.distance_m < COMFORTABLE_MINIMUM_M
+    if judged.is_fine and not too_near:
         return f"Leave it. The middle of the range would be at {start}."
-    if not wants_move(judged):
+    if not (too_near or wants_move(judged)):
         return f"Leave it until a UV index meter has told: {start} would be the middle."
     way = "farther from" if move > 0 else "nearer to"
     return (
