@@ -30,6 +30,7 @@ def in_order(given: ServerExport) -> ServerExport:
             "lamps": tuple(sorted(given.lamps, key=lambda x: name_key(x.name))),
             "screens": tuple(sorted(given.screens, key=lambda x: name_key(x.name))),
             "targets": tuple(sorted(given.targets, key=lambda x: (x.animal, x.subject))),
+            "animals": tuple(sorted(given.animals, key=lambda x: name_key(x.name))),
         }
     )
 

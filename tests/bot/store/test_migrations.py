@@ -91,7 +91,7 @@ def as_of_today(group: ServerExport) -> ServerExport:
 
 
 def unordered(group: ServerExport) -> object:
-    figures = (*group.lamps, *group.screens, *group.targets)
+    figures = (*group.lamps, *group.screens, *group.targets, *group.animals)
     return group.settings, group.channels, {x.model_dump_json() for x in figures}
 
 
