@@ -1,7 +1,9 @@
 """What every text at the door is listened to for, and the reply behind what was heard."""
 
 from collections.abc import Iterable, Mapping
+from functools import cache
 
+from bot import guide
 from bot.answers.linking import page_links
 from bot.command import Command
 from bot.dangers import first, listen
@@ -14,15 +16,34 @@ _KIND = "kind"
 
 
 def heard_in(command: Command | None, given: Mapping[str, str]) -> tuple[Alarm, ...]:
-    """Return what cannot wait in the texts of the options, but for those of a file."""
-    files = {o.name for o in command.query.options() if o.document} if command else set()
+    """Return what cannot wait in the texts of the options.
+
+    A file is not listened to, nor the guide's own name of a page or a part: who opens the page on
+    a danger tells of none.
+    """
+    options = command.query.options() if command else ()
+    files = {option.name for option in options if option.document}
+    names = _guide_names() if any(option.completes == "page" for option in options) else ()
     return tuple(
         # The bare name of a kind is asked about, and tells of nothing that runs.
         alarm.model_copy(update={"asked": True}) if name == _KIND and alarm.words == text else alarm
         for name, text in given.items()
-        if name not in files
+        if name not in files and _plain(text) not in names
         for alarm in listen(text)
     )
+
+
+@cache
+def _guide_names() -> frozenset[str]:
+    """Return the slug and title of every page of the guide, and the headings of its parts."""
+    pages = guide.pages()
+    headings = (heading for page in pages for heading, _ in guide.sections(page))
+    titles = (name for page in pages for name in (page.slug, page.title))
+    return frozenset(_plain(name) for name in (*titles, *headings))
+
+
+def _plain(text: str) -> str:
+    return " ".join(text.lower().split())
 
 
 def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -> Reply:

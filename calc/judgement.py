@@ -120,7 +120,7 @@ def as_read(quantity: Quantity, reading: float) -> Estimate:
     Parameters
     ----------
     quantity : what was read
-    reading : in the quantity's unit (degC, K, h, 1), inside its bounds
+    reading : in the quantity's unit [degC, K, h or 1], inside its bounds
 
     Returns
     -------
@@ -169,7 +169,7 @@ def judge_value(
     ----------
     quantity : what it is
     value : the figure with its nine-in-ten range, in the quantity's unit
-    low, high : the wanted range in the same unit, low at most high; an open end is infinite
+    low, high : the wanted range [the quantity's unit], low at most high; an open end is infinite
     past_limit : whether it is past a limit of life: then it is dangerous, whatever the range
 
     Returns

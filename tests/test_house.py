@@ -95,6 +95,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.answers",
         "bot.command",
         "bot.dangers",
+        "bot.guide",
         "bot.preferences",
         "bot.reply",
     ),

@@ -89,8 +89,8 @@ def weigh(
     --------
     >>> import numpy as np
     >>> one = weigh(np.array([1.5]), np.array([400.0]))
-    >>> round(one.half(0.0) * 20.0, 2)
-    1.64
+    >>> round(one.half(0.0) * 20.0, 3)
+    1.645
     """
     total = float(np.sum(weights))
     level = float(np.sum(weights * logs)) / total

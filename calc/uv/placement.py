@@ -239,7 +239,7 @@ def check_place(
     >>> from calc.uv.lamp import Fixture
     >>> from calc.uv.screen import NoScreen
     >>> check_place(Lamp(12.0, Fixture.POLISHED), NoScreen(), 0.9, 3.0, 5.0).judged.verdict.name
-    'LOW'
+    'FAR_TOO_LOW'
     """
     placement = place(lamp, screen, low_uvi, high_uvi)
     here = spot(lamp, distance_m, screen)

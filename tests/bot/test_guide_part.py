@@ -11,7 +11,7 @@ def test_a_part_comes_first_and_the_rest_of_the_page_after_it(anyone: Preference
     whole = ask("guide page:screens", anyone)
     reply = ask_options("guide", {"page": "screens", "part": "glass and plastic"}, anyone)
     assert reply.title == "What a screen does: Glass and plastic"
-    assert reply.answer.startswith("Do not put window glass")
+    assert reply.answer.startswith("Do not put glass")
     told = [(row.label, row.text) for row in whole.rows]
     rest = [(row.label, row.text) for row in reply.rows]
     assert rest == [row for row in told if row[0] != "Glass and plastic"]
@@ -23,6 +23,30 @@ def test_every_part_of_every_page_can_be_opened(page: guide.Page, anyone: Prefer
         reply = ask_options("guide", {"page": page.slug, "part": heading}, anyone)
         assert reply.status == "ok"
         assert reply.title.endswith(heading)
+
+
+@pytest.mark.parametrize("page", guide.pages(), ids=lambda page: page.slug)
+def test_no_page_is_taken_for_a_danger_by_its_own_name(
+    page: guide.Page, anyone: Preferences
+) -> None:
+    for name in (page.slug, page.title, page.title.upper()):
+        reply = ask_options("guide", {"page": name}, anyone)
+        assert (reply.title, reply.dangers) == (page.title, ())
+
+
+@pytest.mark.parametrize(
+    ("command", "given"),
+    [
+        ("guide", {"page": "uv-and-your-eyes", "part": "i got a shock from the lamp"}),
+        ("guide", {"page": "the plug is melting"}),
+        ("ask", {"question": "Sun on the box"}),
+        ("ask", {"question": "Shock, and water near mains"}),
+    ],
+)
+def test_own_words_are_listened_to_also_where_a_page_is_asked_for(
+    command: str, given: dict[str, str], anyone: Preferences
+) -> None:
+    assert ask_options(command, given, anyone).dangers
 
 
 def test_a_part_that_is_not_there_is_asked_for_by_the_headings(anyone: Preferences) -> None:

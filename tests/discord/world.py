@@ -170,8 +170,8 @@ class World:
         post = source.post
         assert post.seen_by in (None, user.id), "nobody else sees an ephemeral message"
         parts = [part for row in post.payload["components"] for part in row["components"]]
-        select = next(part for part in parts if part["type"] == 3)
-        assert value in [option["value"] for option in select["options"]]
+        lists = [part for part in parts if part["type"] == 3]
+        select = next(p for p in lists if value in [option["value"] for option in p["options"]])
         data = {"custom_id": select["custom_id"], "component_type": 3, "values": [value]}
         place = source.exchange.place
         return await self._ask(COMPONENT, data, user, place, locale, source=post)

@@ -1,6 +1,8 @@
 """The guide inside the chat: a page opened from an answer, turned, or picked from the list."""
 
 import re
+from collections.abc import Sequence
+from math import ceil
 from typing import TYPE_CHECKING, Any, Self
 
 import discord
@@ -17,6 +19,7 @@ if TYPE_CHECKING:
 __all__ = ["PageButton", "PageSelect", "add_page_turners"]
 
 _PICK = "g:pick"
+_PLACEHOLDER = "Another page of the guide"
 _LONGEST_LABEL = 80
 _LONGEST_CHOICE = 100
 _MOST_CHOICES = 25
@@ -54,15 +57,22 @@ class PageButton(
         await _show(interaction, self.slug, in_place=self.how != "open")
 
 
-class PageSelect(Limited, discord.ui.DynamicItem[discord.ui.Select[Any]], template=_PICK):
-    """A list of pages to pick from."""
+class PageSelect(
+    Limited, discord.ui.DynamicItem[discord.ui.Select[Any]], template=rf"{_PICK}(?::[0-9]+)?"
+):
+    """A list of pages to pick from; where there are several, each has its number in its id."""
 
-    def __init__(self, slugs: tuple[str, ...] = ()) -> None:
+    def __init__(
+        self,
+        slugs: Sequence[str] = (),
+        custom_id: str = _PICK,
+        placeholder: str = _PLACEHOLDER,
+    ) -> None:
         pages = [page for page in guide.pages() if page.slug in slugs]
         super().__init__(
             discord.ui.Select(
-                custom_id=_PICK,
-                placeholder="Another page of the guide",
+                custom_id=custom_id,
+                placeholder=placeholder,
                 options=[
                     discord.SelectOption(
                         label=_cut(page.title, _LONGEST_CHOICE),
@@ -79,7 +89,7 @@ class PageSelect(Limited, discord.ui.DynamicItem[discord.ui.Select[Any]], templa
         cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
     ) -> Self:
         """Return the list that was used."""
-        return cls()
+        return cls(custom_id=match.string)
 
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Show the page that was picked."""
@@ -103,17 +113,27 @@ def add_page_turners(view: discord.ui.View, reply: Reply) -> None:
     if here + 1 < len(slugs):
         after = guide.page(slugs[here + 1])
         view.add_item(PageButton("on", after.slug, f"Next: {after.title}"))
-    near = _around(slugs, here)
-    if near:
-        view.add_item(PageSelect(tuple(near)))
+    if here < 0:
+        _add_all(view, slugs)
+    elif near := _around(slugs, here):
+        view.add_item(PageSelect(near))
+
+
+def _add_all(view: discord.ui.View, slugs: list[str]) -> None:
+    """Add all pages, in as many lists of like length as it takes."""
+    lists = ceil(len(slugs) / _MOST_CHOICES)
+    length = ceil(len(slugs) / lists)
+    for number, start in enumerate(range(0, len(slugs), length)):
+        part = slugs[start : start + length]
+        told = f"Pages {start + 1} to {start + len(part)} of the guide"
+        view.add_item(PageSelect(part, f"{_PICK}:{number}", told))
 
 
 def _around(slugs: list[str], here: int) -> list[str]:
     """Return the other pages, the nearest where there are more than a list may hold."""
     start = max(0, min(here - _MOST_CHOICES // 2, len(slugs) - _MOST_CHOICES - 1))
     window = slugs[start : start + _MOST_CHOICES + 1]
-    others = [slug for slug in window if here < 0 or slug != slugs[here]]
-    return others[:_MOST_CHOICES]
+    return [slug for slug in window if slug != slugs[here]][:_MOST_CHOICES]
 
 
 def _cut(text: str, most: int) -> str:
