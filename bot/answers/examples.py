@@ -29,7 +29,7 @@ def examples_for(command: str, animal: str, own: Own = NOTHING_OWN) -> Mapping[s
     A name that is not known here is taken for the one that stands in examples.
 
     >>> examples_for("temps", "crested gecko")["basking"]
-    '79F'
+    '78F'
     """
     found = named(animal, own.names).what
     what = found if isinstance(found, Known) else named(ANY_ANIMAL).what
@@ -101,11 +101,11 @@ def _usual_night(limits: Limits) -> str:
 
 
 def _f(aim_c: float, target: Target) -> str:
-    """Return an aim in whole °F that lies inside its target."""
+    """Return an aim in whole °F that lies inside its target, the cooler of two as near."""
     low, high = (c * 1.8 + 32.0 for c in (target.low, target.high))
     inside = [f for f in range(int(low), int(high) + 2) if low - 1e-6 <= f <= high + 1e-6]
     aim_f = aim_c * 1.8 + 32.0
-    return f"{min(inside, key=lambda f: abs(f - aim_f))}F" if inside else f"{aim_f:.0f}F"
+    return f"{min(inside, key=lambda f: round(abs(f - aim_f), 6))}F" if inside else f"{aim_f:.0f}F"
 
 
 def _of_uv(animal: Animal) -> dict[str, dict[str, str]]:

@@ -46,13 +46,18 @@ def answer_lamp(query: LampQuery, context: Context) -> Reply:
     return _one_kind(kind, context)
 
 
+def _with_article(name: str) -> str:
+    """Return the name behind the article that is said before it: an LED, but a UV lamp."""
+    is_an = name.startswith("LED") or (name[0].lower() in "aeiou" and not name.startswith("UV"))
+    return f"{'An' if is_an else 'A'} {name}"
+
+
 def _one_kind(kind: HeatSource, context: Context) -> Reply:
-    article = "An" if kind.name[0].lower() in "aeiou" or kind.name.startswith("LED") else "A"
     return Reply(
         command="lamp",
         status="ok",
         title=kind.name[0].upper() + kind.name[1:],
-        answer=f"{article} {kind.name} is {_VERDICTS[kind.basking]}. {kind.why}",
+        answer=f"{_with_article(kind.name)} is {_VERDICTS[kind.basking]}. {kind.why}",
         rows=(
             Row(label="Its place", text=kind.place),
             Row(label="UV", text=kind.uv),

@@ -46,7 +46,7 @@ _TRIED = {
     Obstacle.TOO_CLOSE: "every usual tube would have to hang too close",
 }
 _DOCK = "; keep the water below it. How warm the water should be I do not know"
-_DOUBT = "lamps and fixtures of one class differ by about a third; a UV index meter settles it"
+_DOUBT = "lamps of one class differ by about a third; a UV index meter settles it"
 
 
 def plan_rows(found: Setup, what: Asked, units: Units) -> tuple[Row, ...]:
@@ -117,8 +117,8 @@ def _lamp(warmth: WarmthPlan, what: Asked, units: Units) -> str:
     if warmth.first is None:
         return f"yours, {watts(warmth.watts.best)}, {place}"
     return (
-        f"{place}; it may take {watts_range(warmth.first.steps_w[0], warmth.first.steps_w[-1])}, "
-        f"because lamps differ twofold{_two_sizes(warmth)}"
+        f"{place}; may take {watts_range(warmth.first.steps_w[0], warmth.first.steps_w[-1])}, "
+        f"as lamps differ twofold{_two_sizes(warmth)}"
     )
 
 
@@ -173,7 +173,7 @@ def _shade(found: Setup, what: Asked) -> str:
     if met.shade_reached and not found.covers_most:
         return f"{told}, hardly under {SHADE_UVI}: add a hide at the cool end"
     low = f"{told} low down" if what.request.upright else told
-    return f"{low}; the tube covers most of the box, so leaves and hides must give the shade"
+    return f"{low}; the tube covers most of the box, so leaves and hides must shade"
 
 
 def _night(warmth: WarmthPlan, what: Asked, units: Units) -> str:

@@ -1,11 +1,12 @@
 """A wished UV index that would have to be switched off: it is not worked towards."""
 
-from bot.answers.animals import animal_asked, of_animal
+from bot.answers.animals import WithoutFiguresError, animal_asked, of_animal
 from bot.answers.figures import number, uvi_range, uvi_wanted
 from bot.answers.limits_told import limits_for
 from bot.answers.past_limit import PastLimitError
 from bot.preferences import Context
 from bot.reply import Alarm
+from calc.animals import Animal
 
 __all__ = ["check_it_cannot_harm", "is_named"]
 
@@ -15,11 +16,19 @@ def is_named(animal: str, context: Context) -> bool:
     return bool(animal.strip() or context.default_animal)
 
 
+def _kept(animal: str, context: Context) -> Animal | None:
+    """Return the animal whose figures count; one without any is held to what holds for all."""
+    try:
+        return animal_asked(animal, context) if is_named(animal, context) else None
+    except WithoutFiguresError:
+        return None
+
+
 def check_it_cannot_harm(uvi: tuple[float, float], animal: str, context: Context) -> None:
     """Refuse to work towards a UV index that would have to be switched off."""
     limits = limits_for(animal, context)
     now, most = limits.uvi_now.value, limits.uvi_high
-    kept = animal_asked(animal, context) if is_named(animal, context) else None
+    kept = _kept(animal, context)
     own = None if kept is None else kept.uvi
     # The list's own highest, not a group's: what a group aims for forbids nobody else.
     over = own is not None and most is not None and (uvi[0] + uvi[1]) / 2.0 > most.value

@@ -85,6 +85,11 @@ OWN_CAUTIONS = {
     "halogen-flood": ("ceramic holder", "more watts"),
     "incandescent-flood": ("ceramic holder", "more watts"),
     "led-lamp": (),
+    "metal-halide": ("never dimmed", "cracked outer glass", "power off at once"),
+    "t5-ho-tube": ("never dim it", "above glass or plastic"),
+    "t8-tube": ("less uv than on a t5 ho", "by a uv index meter alone"),
+    "uv-led": ("uvc or disinfecting led", "eyes and skin", "uv index meter was read"),
+    "plant-light": ("never takes the place of the uv tube", "shade", "off at night"),
 }
 
 

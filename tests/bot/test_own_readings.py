@@ -38,11 +38,27 @@ def test_contradicting_readings_are_told_first_and_read_again_first(
     assert reply.steps[0].startswith("Read again after 30 minutes")
 
 
-def test_what_harms_is_told_before_contradicting_readings(anyone: Preferences) -> None:
+def test_contradicting_readings_stand_behind_a_place_too_near_for_any_tube(
+    anyone: Preferences,
+) -> None:
     reply = ask(f"tube screen:none distance:5in {ODD} {DRAGON}", anyone)
-    first, _, _ = reply.answer.partition("Your readings do not fit one tube: read again")
-    assert first != reply.answer
-    assert "at least 8 in (20 cm)" in first
+    danger, odd, rest = reply.answer.partition("Your readings do not fit one tube: read again")
+    assert danger.startswith("Keep any tube at least 8 in (20 cm) from the back")
+    assert odd
+    assert "Take none at 5 in" in rest
+    assert reply.steps[0].startswith("Read again after 30 minutes")
+
+
+@pytest.mark.parametrize("uvi", ["18-20", "9-20"])
+@pytest.mark.parametrize("readings", [ODD, "readings:4.2 at 12in"])
+def test_a_wish_that_harms_any_animal_is_refused_whatever_was_read(
+    readings: str, uvi: str, anyone: Preferences
+) -> None:
+    reply = ask(f"distance {NAMED} uvi:{uvi} {readings}", anyone)
+    assert reply.status == "problem"
+    assert reply.answer.startswith("Keep any tube at least 8 in (20 cm) from the back")
+    assert "too strong" in reply.answer
+    assert reply.values == ()
 
 
 @pytest.mark.parametrize("question", [f"distance {NAMED}", f"uvi {NAMED} distance:12in", "meter"])

@@ -38,7 +38,7 @@ STRANGE = (
     "temps basking:150C cool:-10C warm:60C night:50C animal:bearded dragon",
     "hours latitude:90N",
     "uvi distance:3m tube:14% reflector:polished screen:none uvi:0.1-0.2",
-    "uvi distance:2in tube:1% reflector:plain screen:95% uvi:19-20",
+    "uvi distance:2in tube:1% reflector:plain screen:95% uvi:9-10",
     "tube distance:3m screen:none uvi:0.01-0.02",
     "card uvi:0.5-1 tubes:1%;20%;3%;4% screens:none;95%;18x16 0.011in;passes 1%",
     "decline readings:2001-01-03 5.2, 2024-01-04 0.3 animal:bearded dragon",
