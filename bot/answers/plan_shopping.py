@@ -76,10 +76,7 @@ def _platform(found: Setup, what: Asked, units: Units) -> str:
     platform = found.places.platform
     wide, deep = platform.x1_m - platform.x0_m, platform.y1_m - platform.y0_m
     made = "stone or wood" if what.place_name == "platform" else "firm enough to lie on"
-    return (
-        f"{made}, {length(wide, units)} by {length(deep, units)}, top at "
-        f"{length(found.light.platform_top_m, units)}"
-    )
+    return f"{made}, {length(wide, units)} by {length(deep, units)}"
 
 
 def _night_rows(warmth: WarmthPlan) -> list[tuple[str, str]]:

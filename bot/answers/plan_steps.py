@@ -37,8 +37,8 @@ def plan_steps(found: Setup, what: Asked, units: Units) -> tuple[str, ...]:
 def _tape(found: Setup, what: Asked, units: Units) -> str:
     return (
         f"First day: tape from the underside of the tube to {length(what.back.best, units)} over "
-        f"the {what.place_name}, where the back will be. It should be "
-        f"{length(found.light.distance_m, units)}; if not, build that place higher or lower."
+        f"the {what.place_name}, where the back will be: "
+        f"{length(found.light.distance_m, units)}. If not, build that place higher or lower."
     )
 
 
