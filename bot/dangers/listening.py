@@ -2,9 +2,11 @@
 
 from collections.abc import Mapping
 from functools import cache
+from math import inf
 from typing import Literal, cast
 
 from bot.dangers.clauses import Told, take_apart
+from bot.dangers.learned import Guess, guess
 from bot.dangers.pairs import Found, found, pairs, urgencies
 from bot.dangers.table import HazardKind, hazards
 from bot.dangers.thesaurus import listed
@@ -12,6 +14,18 @@ from bot.reply import Alarm
 
 __all__ = ["listen"]
 
+# Lists of words and learned sentences hear together; chances [1] of what was learned. Below the
+# first, what only the lists heard is dropped; from the second on (in a few words, the third), what
+# only it heard is taken. A list's word for a hazard weighs as the fourth; beside the likeliest, a
+# hazard that a list heard stays from the fifth part of it on, another from the sixth.
+# Set on fresh messages of another hand, which since count as mended on.
+_NOTHING_BELOW, _ALONE_ABOVE, _ALONE_IN_FEW_ABOVE = 0.30, 0.90, 0.80
+_LIST_WEIGHS, _HEARD_STAYS, _OTHER_STAYS = 0.2, 0.3, 0.5
+_FEW_WORDS = 10
+# Fewer, such as an option's text, tell nothing that no list knows.
+_FEWEST_WORDS = 3
+# A clause that by itself tells a hazard with this chance is heard in any surroundings.
+_CLAUSE_TELLS = 0.9
 _Urgency = Literal["", "now", "today", "this week", "change"]
 
 
@@ -32,6 +46,9 @@ def listen(text: str) -> tuple[Alarm, ...]:
         best = _best(told, key)
         if best is not None:
             heard[key] = best
+    guessed = guess(told)
+    if guessed is not None:
+        heard = _weighed(heard, guessed, told)
     covered = {
         other for key, best in heard.items() if not best.asked for other in _covers().get(key, ())
     }
@@ -46,6 +63,54 @@ def listen(text: str) -> tuple[Alarm, ...]:
         if key not in covered
     ]
     return tuple(sorted(alarms, key=lambda alarm: alarm.asked))
+
+
+def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, Found]:
+    """Return what the lists heard, as what was learned bears it out or adds to it."""
+    asked = {key: best for key, best in heard.items() if best.asked}
+    plain = {key: best for key, best in heard.items() if not best.asked}
+    if guessed.any_chance < _least_chance(told, heard_by_lists=bool(plain)):
+        return asked | {key: best for key, best in plain.items() if _stands_alone(told, best)}
+    votes = {
+        key: chance + (_LIST_WEIGHS if key in plain else 0.0)
+        for key, chance in guessed.chances.items()
+    }
+    first = max(votes, key=lambda key: votes[key])
+    # Beside what a list heard, another hazard must be the likelier half.
+    least = _OTHER_STAYS if plain else 0.0
+    kept = {}
+    for key, row in hazards().items():
+        chance, most = guessed.chances.get(key, 0.0), votes[first]
+        comes_later = row.rank > hazards()[first].rank
+        if key in plain and (
+            chance >= _HEARD_STAYS * most or (comes_later and _stands_alone(told, plain[key]))
+        ):
+            kept[key] = plain[key]
+        elif key in guessed.places and chance >= max(_OTHER_STAYS * most, least):
+            kept[key] = plain.get(key) or _clause_of(told, guessed.places[key])
+        elif key in asked:
+            kept[key] = asked[key]
+    return kept
+
+
+def _least_chance(told: Told, *, heard_by_lists: bool) -> float:
+    if heard_by_lists:
+        return _NOTHING_BELOW
+    if sum(word.word[0].isalpha() for word in told.words) < _FEWEST_WORDS:
+        return inf
+    return _ALONE_IN_FEW_ABOVE if len(told.words) <= _FEW_WORDS else _ALONE_ABOVE
+
+
+def _stands_alone(told: Told, best: Found) -> bool:
+    """Say whether the clause of what the lists heard tells a hazard, whatever stands around it."""
+    clause = told.clause_of(best.start)
+    by_itself = guess(take_apart(told.quoted(clause.start, max(clause.stop, best.end))))
+    return by_itself is not None and by_itself.any_chance >= _CLAUSE_TELLS
+
+
+def _clause_of(told: Told, place: int) -> Found:
+    clause = told.clause_of(place)
+    return Found(clause.start, clause.stop, asked=False)
 
 
 def _best(told: Told, key: str) -> Found | None:

@@ -98,12 +98,13 @@ def test_what_stands_behind_two_thousand_characters_is_not_read() -> None:
 
 
 def test_what_is_told_comes_before_what_is_asked_and_each_by_its_rank() -> None:
-    alarms = listen("can i warm him with a candle. he is limp. the plug is melting")
+    alarms = listen("how do i stop a plug from melting? he is limp")
     assert [(alarm.key, alarm.asked) for alarm in alarms] == [
-        ("fire", False),
         ("not_moving", False),
-        ("open_flame", True),
+        ("fire", True),
     ]
+    alarms = listen("he is limp. the plug is melting")
+    assert [alarm.key for alarm in alarms] == ["fire", "not_moving"]
 
 
 @pytest.mark.parametrize(
