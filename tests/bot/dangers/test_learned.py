@@ -1,0 +1,41 @@
+"""The learned half of the listening: made from the sentences that are here, and bounded."""
+
+import time
+from importlib.resources import as_file, files
+
+import numpy as np
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.dangers.clauses import take_apart
+from bot.dangers.learned import NOTHING, guess
+from bot.dangers.table import hazards
+from tests.bot.dangers.training import digest, sentences
+
+
+def test_the_model_was_made_from_the_sentences_that_are_here() -> None:
+    with as_file(files("bot.dangers") / "learned.npz") as path, np.load(path) as kept:
+        assert str(kept["digest"]) == digest()
+
+
+def test_every_sentence_tells_a_hazard_of_the_table_or_none() -> None:
+    known = {NOTHING, *hazards()}
+    assert {key for _, key in sentences()} == known
+
+
+@given(st.text(max_size=300))
+def test_the_chances_of_any_text_are_chances(text: str) -> None:
+    guessed = guess(take_apart(text))
+    if guessed is None:
+        return
+    assert 0.0 <= guessed.any_chance <= 1.0
+    assert abs(sum(guessed.chances.values()) - guessed.any_chance) < 1e-9
+    assert all(0 <= place < len(take_apart(text).words) for place in guessed.places.values())
+
+
+def test_a_long_text_is_guessed_at_in_bounded_time() -> None:
+    told = take_apart("the dome smells odd and my gecko hides near the hot stone all day " * 30)
+    guess(told)
+    before = time.process_time()
+    guess(told)
+    assert time.process_time() - before < 0.2
