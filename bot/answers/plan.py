@@ -22,6 +22,7 @@ from calc.animals import Target
 from calc.heat.enclosure import LampPlace
 from calc.setup.changes import Refusal, plan_setup
 from calc.setup.plan import Setup
+from calc.setup.space import SmallestFloor, too_small_by
 from calc.uncertainty import Estimate
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT
 
@@ -71,7 +72,8 @@ def answer_plan(query: PlanQuery, context: Context) -> Reply:
 def _cautions(found: Setup, what: Asked) -> tuple[str, ...]:
     sure = what.new_tube and found.light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT
     water = (_WATER,) if what.in_water else ()
-    return (*water, *UV_CAUTIONS[: 2 if sure else None], *HEAT_CAUTIONS, _SIZE)
+    size = () if _too_small(what) else (_SIZE,)
+    return (*water, *UV_CAUTIONS[: 2 if sure else None], *HEAT_CAUTIONS, *size)
 
 
 def _answer(found: Setup, what: Asked, units: Units) -> str:
@@ -81,11 +83,25 @@ def _answer(found: Setup, what: Asked, units: Units) -> str:
     where = f"Hang inside, {under} under the lid," if inside else "Lay on the mesh"
     long = length(found.fit.length_m, units)
     return (
-        f"It can be done. {where} {_a(lamp_name(light.lamp))}, {long} long. Put the top of the "
-        f"{what.place_name} {length(light.platform_top_m, units)} over the floor: then tube and "
-        f"back are {length(light.distance_m, units)} apart, for UVI {uvi_estimate(light.uvi)}, "
+        f"{_first(what, units)} {where} {_a(lamp_name(light.lamp))}, {long} long. Put the top of "
+        f"the {what.place_name} {length(light.platform_top_m, units)} over the floor: then tube "
+        f"and back are {length(light.distance_m, units)} apart, for UVI {uvi_estimate(light.uvi)}, "
         f"wanted {uvi_range(what.wish.low, what.wish.high)}. {_heat(found, what)}"
     )
+
+
+def _first(what: Asked, units: Units) -> str:
+    """Return whether the box will do; one that is too small is still where the animal lives."""
+    floor = _too_small(what)
+    if floor is None:
+        return "It can be done."
+    long, deep = (length(side_m, units) for side_m in floor.sides_m)
+    return f"Too small when grown: it needs {long} by {deep} of floor. Safest in this box for now:"
+
+
+def _too_small(what: Asked) -> SmallestFloor | None:
+    box = what.request.box
+    return too_small_by(what.animal.slug, box.length_m, box.depth_m)
 
 
 def _a(lamp: str) -> str:
@@ -161,7 +177,9 @@ def _sources(found: Setup, what: Asked) -> tuple[str, ...]:
         animal.light_hours,
     )
     off = (night.heat_off_source,) if night and night.heat_off_source else ()
+    floor = _too_small(what)
     return (
+        *((floor.source,) if floor else ()),
         *what.wish.sources,
         *(target.source for target in targets if target),
         *what.sources,

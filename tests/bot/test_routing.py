@@ -303,13 +303,11 @@ def test_any_text_is_routed_to_what_its_question_reads_or_is_asked_about(words: 
         assert found.given["page"] in {page.slug for page in pages()}
         return
     command = command_named(found.command)
-    assert command is not None
-    assert set(found.given) <= {option.name for option in command.query.options()}
+    assert command and set(found.given) <= {option.name for option in command.query.options()}
     read = understand_options("ask", {"question": words}, Preferences())
-    # Either read by that question, or asked for what is missing, or told what is unreadable.
-    # What sounds like a danger comes before that.
-    if not isinstance(read, Understood) and not read.dangers:
-        assert read.answer.startswith(("Tell me ", "I read "))
+    # Read by it, or asked for what is missing, or told what is unreadable, a danger before that.
+    first = ("Tell me ", "I read ")
+    assert isinstance(read, Understood) or read.dangers or read.answer.startswith(first)
 
 
 @settings(max_examples=60, deadline=None)
