@@ -21,6 +21,8 @@ __all__ = ["listen"]
 # Set on fresh messages of another hand, which since count as mended on.
 _NOTHING_BELOW, _ALONE_ABOVE, _ALONE_IN_FEW_ABOVE = 0.30, 0.90, 0.80
 _LIST_WEIGHS, _HEARD_STAYS, _OTHER_STAYS = 0.2, 0.3, 0.5
+# Where a person may be hurt, the lists are doubted less.
+_NOTHING_OF_PEOPLE_BELOW = 0.10
 _FEW_WORDS = 10
 # Fewer, such as an option's text, tell nothing that no list knows.
 _FEWEST_WORDS = 3
@@ -69,7 +71,7 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
     """Return what the lists heard, as what was learned bears it out or adds to it."""
     asked = {key: best for key, best in heard.items() if best.asked}
     plain = {key: best for key, best in heard.items() if not best.asked}
-    if guessed.any_chance < _least_chance(told, heard_by_lists=bool(plain)):
+    if guessed.any_chance < _least_chance(told, plain):
         return asked | {key: best for key, best in plain.items() if _stands_alone(told, best)}
     votes = {
         key: chance + (_LIST_WEIGHS if key in plain else 0.0)
@@ -81,6 +83,9 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
     kept = {}
     for key, row in hazards().items():
         chance, most = guessed.chances.get(key, 0.0), votes[first]
+        if key in asked and row.kind in (HazardKind.WRONG, HazardKind.NEVER):
+            kept[key] = asked[key]
+            continue
         comes_later = row.rank > hazards()[first].rank
         if key in plain and (
             chance >= _HEARD_STAYS * most or (comes_later and _stands_alone(told, plain[key]))
@@ -93,8 +98,10 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
     return kept
 
 
-def _least_chance(told: Told, *, heard_by_lists: bool) -> float:
-    if heard_by_lists:
+def _least_chance(told: Told, plain: Mapping[str, Found]) -> float:
+    if any(hazards()[key].kind is HazardKind.PEOPLE for key in plain):
+        return _NOTHING_OF_PEOPLE_BELOW
+    if plain:
         return _NOTHING_BELOW
     if sum(word.word[0].isalpha() for word in told.words) < _FEWEST_WORDS:
         return inf

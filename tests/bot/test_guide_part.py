@@ -40,7 +40,7 @@ def test_no_page_is_taken_for_a_danger_by_its_own_name(
         ("guide", {"page": "uv-and-your-eyes", "part": "i got a shock from the lamp"}),
         ("guide", {"page": "the plug is melting"}),
         ("ask", {"question": "Sun on the box"}),
-        ("ask", {"question": "Shock, and water near mains"}),
+        ("ask", {"question": "i get a shock when i touch the lamp"}),
     ],
 )
 def test_own_words_are_listened_to_also_where_a_page_is_asked_for(

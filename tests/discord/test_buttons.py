@@ -41,7 +41,7 @@ async def test_swapping_the_unit_changes_the_own_message_and_swaps_back(
         before = first.text
         swapped = await world.press(first, "Centimetres first")
         assert swapped.post is first.post
-        assert "38 to 52 cm (15 to 20.5 in)" in swapped.text
+        assert "38 to 51 cm (15 to 20 in)" in swapped.text
         back = await world.press(swapped, "Inches first")
     assert back.text == before
 
@@ -51,7 +51,7 @@ async def test_swapping_works_after_a_restart(world: World, bot: Maker) -> None:
         first = await world.slash("distance", TUBE)
     async with world.running(bot()):
         swapped = await world.press(first, "Centimetres first")
-    assert "38 to 52 cm (15 to 20.5 in)" in swapped.text
+    assert "38 to 51 cm (15 to 20 in)" in swapped.text
 
 
 async def test_a_question_too_long_for_a_button_is_read_from_the_message_after_a_restart(
@@ -77,7 +77,7 @@ async def test_swapping_somebody_elses_public_answer_leaves_it_as_it_is(
     assert shared.text == before
     assert swapped.post is not shared.post
     assert swapped.ephemeral
-    assert "38 to 52 cm (15 to 20.5 in)" in swapped.text
+    assert "38 to 51 cm (15 to 20 in)" in swapped.text
 
 
 async def test_a_bare_number_keeps_its_unit_when_the_other_is_shown_first(
@@ -139,7 +139,7 @@ async def test_a_shared_answer_still_swaps_for_whoever_presses(world: World, bot
         [public] = shared.further
         swapped = await world.press(public, "Centimetres first", user=MOSS, where=in_server())
     assert swapped.ephemeral
-    assert "38 to 52 cm" in swapped.text
+    assert "38 to 51 cm" in swapped.text
 
 
 async def test_a_button_of_an_older_version_is_not_read_as_another_question(
@@ -153,7 +153,7 @@ async def test_a_button_of_an_older_version_is_not_read_as_another_question(
         post_buttons(answer.post)["Inches first"]["custom_id"] = old
         answer.post.payload["embeds"][-1].pop("footer")
         lost = await world.press(answer, "Inches first")
-    assert "38 to 52 cm" in swapped.text
+    assert "38 to 51 cm" in swapped.text
     assert lost.text == "I no longer know which question this was. Please ask it again."
     assert lost.ephemeral
 

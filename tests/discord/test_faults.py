@@ -165,7 +165,7 @@ async def pressed(world: World, seen: Answer, label: str) -> Answer:
     ("path", "words"),
     [
         ((SHARE,), "asked:"),
-        (("Centimetres first",), "38 to 52 cm"),
+        (("Centimetres first",), "38 to 51 cm"),
         (("Guide: Measuring the distance",), "Measuring the distance"),
         ((SHOW,), "Distance from tube to back"),
         ((SHOW, "Share the picture"), "Distance from tube to back"),

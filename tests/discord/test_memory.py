@@ -16,7 +16,7 @@ from tests.discord.world import World
 __all__ = ["keeper", "store"]
 
 TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "uvi": "3-5"}
-IN_INCHES, IN_CENTIMETRES = "15 to 20.5 in (38", "38 to 52 cm (15"
+IN_INCHES, IN_CENTIMETRES = "15 to 20 in (38", "38 to 51 cm (15"
 
 
 @pytest.fixture

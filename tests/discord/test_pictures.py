@@ -63,7 +63,7 @@ async def test_a_picture_has_the_unit_of_its_answer(world: World, artist: Artist
         answer = await world.slash("distance", TUBE)
         swapped = await world.press(answer, "Centimetres first")
         shown = await world.press(swapped, SHOW)
-    assert "38 to 52 cm (15 to 20.5 in)" in shown.post.payload["attachments"][0]["description"]
+    assert "38 to 51 cm (15 to 20 in)" in shown.post.payload["attachments"][0]["description"]
 
 
 async def test_a_picture_is_shared_once_and_pings_nobody(world: World, artist: Artist) -> None:

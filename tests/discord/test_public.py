@@ -53,7 +53,7 @@ async def test_the_asker_changes_the_public_answer_in_place(world: World, keeper
         answer = await world.slash("distance", TUBE)
         swapped = await world.press(answer, CM)
     assert swapped.post is answer.post
-    assert "38 to 52 cm (15 to 20.5 in)" in answer.text
+    assert "38 to 51 cm (15 to 20 in)" in answer.text
     assert SHARE not in answer.buttons
     assert public_posts(world) == [answer.post]
 
@@ -67,7 +67,7 @@ async def test_an_answer_for_a_member_is_changed_by_both_and_keeps_its_words(
         swapped = await world.press(answer, CM, user=presser)
     assert swapped.post is answer.post
     assert answer.text.startswith(f"<@{MOSS.id}>, <@{FERN.id}> asked this for you:")
-    assert "38 to 52 cm" in answer.text
+    assert "38 to 51 cm" in answer.text
 
 
 async def test_a_stranger_is_answered_alone_under_an_answer_for_a_member(
