@@ -146,9 +146,8 @@ def _known(query: MeterQuery, named: Lamp) -> _Known:
             f"screen:none without:{query.without[0].text}",
             "screen",
         )
-    bare, screened = (
-        engine_readings(readings, NoScreen()) for readings in (query.without, query.readings)
-    )
+    bare = engine_readings(query.without, NoScreen(), "without")
+    screened = engine_readings(query.readings, NoScreen())
     try:
         passes = screen_from_readings(bare, screened, named)
     except OutsideModelError as error:

@@ -51,7 +51,10 @@ _POINT_PATTERNS = {
 }
 _TO_FIT_A_POINT, _TO_NAME_A_SHAPE = 2, 3
 _AT_THE_FACE_M = 0.01
-_EXAMPLE = "readings:4.2 at 12 in"
+_EXAMPLES = {
+    "readings": "readings:4.2 at 12 in",
+    "without": "readings:3.3 at 12 in without:6.0 at 12 in",
+}
 _BY_READINGS = "By your readings, "
 AGAIN = (
     "Read again after 30 minutes alight: under the middle of the tube, sensor facing it, other "
@@ -77,24 +80,26 @@ _SUSPECTS = {
 }
 
 
-def engine_readings(readings: Sequence[PlacedReading], screen: Screen) -> list[Reading]:
-    """Return typed readings as the engine's, all through one screen."""
+def engine_readings(
+    readings: Sequence[PlacedReading], screen: Screen, option: str = "readings"
+) -> list[Reading]:
+    """Return the typed readings of an option as the engine's, all through one screen."""
     for reading in readings:
         if reading.value > HIGHEST_UVI_READ:
             raise NotUnderstoodError(
                 reading.text,
                 f"a UV index of {number(HIGHEST_UVI_READ)} at most: the meter may show µW/cm², "
                 "which is another figure",
-                _EXAMPLE,
-                "readings",
+                _EXAMPLES[option],
+                option,
             )
         if reading.value < LOWEST_UVI_READ:
             raise NotUnderstoodError(
                 reading.text,
                 "a reading that tells something: read nearer to the tube, where the meter shows 1 "
                 "or more",
-                _EXAMPLE,
-                "readings",
+                _EXAMPLES[option],
+                option,
             )
     return [Reading(r.distance.low, r.value, screen) for r in readings]
 

@@ -106,7 +106,7 @@ def _passes(query: ScreenQuery) -> float:
             return 1.0 - share
         case None if query.readings and query.without:
             named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED)
-            bare = engine_readings(query.without, NoScreen())
+            bare = engine_readings(query.without, NoScreen(), "without")
             screened = engine_readings(query.readings, NoScreen())
             return screen_from_readings(bare, screened, named).best
     read = query.screen.text if query.screen else "no share and no readings"

@@ -22,6 +22,8 @@ SECTION = "section tube:12% reflector:polished screen:none animal:bearded dragon
         "tube distance:14in screen:none animal:bearded dragon enclosure:18in length:34in",
         "tube distance:14in screen:none animal:bearded dragon enclosure:1in length:34in",
         "meter readings:3.1 at 30cm without:5.6 at 30cm screen:45% animal:bearded dragon",
+        'meter readings:"4.2 at 12 in" animal:"bearded dragon" without:"0 at 12in"',
+        'server screen name:lid readings:"4.2 at 12 in" without:"900 at 12in"',
         "mine prefer zone:Mars/Base",
         "mine save name:1",
         "server set zone:1_0",
