@@ -93,8 +93,9 @@ def at_one_place(
 
     Notes
     -----
-    A tape within 1 cm at either place, and the lengths that the tube may have; what no display
-    shows any more (a UVI outside 0.05 to 100) is held at that end.
+    A tape within 1 cm at either place (a move of less than 1 mm adds no doubt), and the lengths
+    that the tube may have; what no display shows any more (a UVI outside 0.05 to 100) is held at
+    that end.
     Source: keitz1971; tape_measure.
 
     Examples
@@ -110,14 +111,20 @@ def at_one_place(
 
 def _moved(reading: DatedReading, lamp: Lamp, place_m: float) -> DatedReading:
     told_m = reading.distance_m
-    if told_m is None or abs(told_m - place_m) < _TAPE_M / 10.0:
+    if told_m is None:
         return reading
     change = _change(lamp, told_m, place_m)
+    if abs(told_m - place_m) < _TAPE_M / 10.0:
+        return replace(reading, uvi=_shown(reading.uvi * exp(change)), distance_m=place_m)
     others = [_change(other, told_m, place_m) - change for other in other_lengths(lamp)]
     tapes = [_change(lamp, d, d + _TAPE_M) / NINE_IN_TEN for d in (told_m, place_m)]
     doubt = sqrt(sum(t * t for t in tapes) + max((o * o for o in others), default=0.0))
-    uvi = min(max(reading.uvi * exp(change), 0.05), 100.0)
+    uvi = _shown(reading.uvi * exp(change))
     return replace(reading, uvi=uvi, distance_m=place_m, moved=doubt)
+
+
+def _shown(uvi: float) -> float:
+    return min(max(uvi, 0.05), 100.0)
 
 
 def _change(lamp: Lamp, from_m: float, to_m: float) -> float:

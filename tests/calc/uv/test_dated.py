@@ -4,7 +4,7 @@ from math import exp
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from calc.uv.dated import DatedReading, Odd, at_one_place, findings_of
@@ -77,6 +77,7 @@ def test_good_readings_are_seldom_called_odd() -> None:
     st.lists(st.floats(0.2, 0.8), min_size=4, max_size=8),
     st.floats(0.2, 0.8),
 )
+@example(rate=0.00390625, distances=[0.5, 0.5, 0.5, 0.4272068353056679], place=0.427734375)
 @settings(max_examples=60, deadline=None)
 def test_readings_at_many_distances_fade_as_at_one(
     rate: float, distances: list[float], place: float
