@@ -36,10 +36,10 @@ def callbacks(world: World) -> list[int]:
 
 
 async def log_line(world: World, caplog: pytest.LogCaptureFixture, words: str) -> None:
-    """Wait until the log says something; the log wakes nobody, so a question keeps time."""
+    """Wait until the log says something; the log wakes nobody, so it is looked at."""
     async with asyncio.timeout(30):
         while words not in caplog.text:
-            await asyncio.sleep(0)
+            await asyncio.sleep(0.005)
 
 
 async def test_a_callback_that_was_cut_off_is_sent_again(world: World, bot: Maker) -> None:
