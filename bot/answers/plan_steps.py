@@ -7,18 +7,9 @@ from calc.setup.plan import Setup
 
 __all__ = ["plan_steps"]
 
-_BEFORE = (
-    "Before the animal comes: build it, switch tube and lamp on, and let them run for two to three "
-    "hours."
-)
-_WRITE = (
-    "First week: each day write down surface, cool end and the lowest of the night, and where "
-    "the animal sits."
-)
-_AGAIN = (
-    "First week: change one thing at a time, and measure again two hours later. Then ask temps "
-    "with your readings."
-)
+_BEFORE = "Before the animal comes: build it, and run tube and lamp for two to three hours."
+_WRITE = "First week: each day note surface, cool end, the lowest of the night and where it sits."
+_AGAIN = "First week: change one thing at a time, measure again two hours later, then ask temps."
 
 
 def plan_steps(found: Setup, what: Asked, units: Units) -> tuple[str, ...]:
