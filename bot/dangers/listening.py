@@ -42,13 +42,17 @@ def listen(text: str) -> tuple[Alarm, ...]:
     told = take_apart(text)
     heard: dict[str, Found] = {}
     seen = "vet_seen" in told.hits
+    possible = set().union(*(_told_by().get(name, ()) for name in told.hits))
     for key, row in hazards().items():
+        if key not in possible:
+            continue
         if seen and row.kind is HazardKind.VET and "still_now" not in told.hits:
             continue
         best = _best(told, key)
         if best is not None:
             heard[key] = best
-    guessed = guess(told)
+    # What was learned adds nothing of its own to so few words.
+    guessed = guess(told) if heard or _count(told) >= _FEWEST_WORDS else None
     if guessed is not None:
         heard = _weighed(heard, guessed, told)
     covered = {
@@ -103,9 +107,13 @@ def _least_chance(told: Told, plain: Mapping[str, Found]) -> float:
         return _NOTHING_OF_PEOPLE_BELOW
     if plain:
         return _NOTHING_BELOW
-    if sum(word.word[0].isalpha() for word in told.words) < _FEWEST_WORDS:
+    if _count(told) < _FEWEST_WORDS:
         return inf
     return _ALONE_IN_FEW_ABOVE if len(told.words) <= _FEW_WORDS else _ALONE_ABOVE
+
+
+def _count(told: Told) -> int:
+    return sum(word.word[0].isalpha() for word in told.words)
 
 
 def _stands_alone(told: Told, best: Found) -> bool:
@@ -137,6 +145,16 @@ def _urgency(told: Told, key: str) -> _Urgency:
         if any(found(told, pair) for pair in rows):
             return cast(_Urgency, urgency)
     return ""
+
+
+@cache
+def _told_by() -> Mapping[str, frozenset[str]]:
+    """Return which hazards a thing may begin to tell: of the others no pair need be looked at."""
+    of_thing: dict[str, set[str]] = {}
+    for key, rows in pairs().items():
+        for name in (name for pair in rows for name in pair.first):
+            of_thing.setdefault(name, set()).add(key)
+    return {name: frozenset(keys) for name, keys in of_thing.items()}
 
 
 @cache
