@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 import discord
 
 from bot.render.escaping import escape, escape_code, units_long
-from bot.reply import Reply, Row, Table
+from bot.reply import Reply, Row, SourceLine, Table
 
 __all__ = ["ASKED", "render_embeds"]
 
@@ -66,7 +66,7 @@ def _sections(reply: Reply) -> list[_Section]:
     """Return every part of the reply in the order it is read."""
     steps = [f"{n}. {_line(step)}" for n, step in enumerate(reply.steps, 1)]
     cautions = [f"- {escape(caution)}" for caution in reply.cautions]
-    sources = [f"-# {_line(s.citation)} ({escape(s.kind)})" for s in reply.sources]
+    sources = [f"-# {_line(s.citation)}{_kind(s)}" for s in reply.sources]
     pages = [f"- {_page(page.title, page.url)}" for page in reply.guide]
     told = [
         _Section(2, "", tuple(_rows(reply.rows))),
@@ -81,6 +81,11 @@ def _sections(reply: Reply) -> list[_Section]:
         _Section(4, "Read more", tuple(pages)),
         _Section(5, "Sources", tuple(sources)),
     ]
+
+
+def _kind(source: SourceLine) -> str:
+    """Return the kind of a source, where its own words do not tell it: there is little room."""
+    return "" if source.kind in source.citation else f" ({escape(source.kind)})"
 
 
 def _rows(rows: tuple[Row, ...]) -> Iterator[str]:

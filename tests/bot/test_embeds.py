@@ -181,3 +181,12 @@ def test_the_answer_comes_first_and_the_question_stands_in_the_footer() -> None:
 def test_the_digits_are_those_of_the_plain_text(line: str) -> None:
     answered = ask(line, Preferences())
     assert digits(shown(render_embeds(answered))) == digits(render_text(answered, width=10_000))
+
+
+def test_the_kind_of_a_source_is_told_once() -> None:
+    sources = (
+        SourceLine(key="a", citation="from memory, no source read", kind="memory"),
+        SourceLine(key="b", citation="Keitz (1971)", kind="handbook"),
+    )
+    told = shown(render_embeds(reply(sources=sources)))
+    assert "-# from memory, no source read\n-# Keitz (1971) (handbook)" in told
