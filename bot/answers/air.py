@@ -6,6 +6,7 @@ from bot.answers.figures import percent, temperature, temperature_range, watts, 
 from bot.answers.heat_parts import (
     AFTER_A_CHANGE,
     HEAT_CAUTIONS,
+    LAMP_PLACES,
     WARM_THE_ROOM,
     box_asked,
     box_row,
@@ -24,15 +25,8 @@ from bot.preferences import Context
 from bot.queries.heat import AirQuery
 from bot.reply import Alarm, Reply, Row, Value
 from calc.heat.basking import MOST_W
-from calc.heat.enclosure import (
-    MOST_RISE_K,
-    Enclosure,
-    HeatNeed,
-    LampPlace,
-    Lid,
-    air_held,
-    watts_to_hold,
-)
+from calc.heat.box import MOST_RISE_K, Ends, HeatNeed, Spot, ends_held, watts_to_hold
+from calc.heat.enclosure import Enclosure, Lid
 from calc.heat.wattages import steps_sold
 from calc.limits import Limits, Met
 from calc.uncertainty import Estimate
@@ -47,7 +41,6 @@ _WEAKER = (
     "Leave that lamp off. Take a weaker one, nearer to the basking spot, or let more air through "
     "the lid; then ask again with its watts."
 )
-_PLACES = {"inside": LampPlace.INSIDE, "above": LampPlace.ABOVE_MESH}
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +58,12 @@ class _Lamp:
 
     watts: float
     inside_w: float
-    held_c: Estimate
+    held: Ends
+
+    @property
+    def held_c(self) -> Estimate:
+        """The air of the cool end, which has to stay cool [degC]."""
+        return self.held.cool_c
 
 
 def answer_air(query: AirQuery, context: Context) -> Reply:
@@ -74,7 +72,7 @@ def answer_air(query: AirQuery, context: Context) -> Reply:
     box = box_asked(query.enclosure, query.material, query.lid)
     limits = limits_for(query.animal, context)
     wish = _wish_asked(query, limits, context)
-    need = watts_to_hold(box, wish.air_c, query.room.low)
+    need = watts_to_hold(box, wish.air_c, query.room.low, Spot.WARM_END)
     lamp = None if query.watts is None else _lamp(query, box)
     alarms = () if lamp is None else _overheats(lamp, limits)
     return Reply(
@@ -93,7 +91,7 @@ def answer_air(query: AirQuery, context: Context) -> Reply:
             Row(
                 label="Why a range",
                 text="floor, mesh, vents and draughts are assumed: take it give or take a third. "
-                "It is the mean air; the cool end is a little cooler and the warm end warmer",
+                f"{_warm_end(need, units)}",
             ),
         ),
         steps=(_WEAKER,) if alarms else _steps(need, lamp, box),
@@ -102,6 +100,11 @@ def answer_air(query: AirQuery, context: Context) -> Reply:
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *_lid_and_lamp_sources(box, lamp))),
     )
+
+
+def _warm_end(need: HeatNeed, units: Units) -> str:
+    warm = temperature(need.warm_c, units)
+    return f"It is for the cool end, with the heat at the warm end, which comes to about {warm}"
 
 
 def _overheats(lamp: _Lamp, limits: Limits) -> tuple[Alarm, ...]:
@@ -162,12 +165,13 @@ def _wish_asked(query: AirQuery, limits: Limits, context: Context) -> _Wish:
 def _lamp(query: AirQuery, box: Enclosure) -> _Lamp:
     assert query.watts is not None
     check("lamp power", query.watts.low, 0.0, MOST_W, "W", is_open_low=True)
-    inside = query.watts.low * _PLACES[query.place].value
+    inside = query.watts.low * LAMP_PLACES[query.place].value
     try:
-        held = air_held(box, inside, query.room.low)
+        held = ends_held(box, inside, query.room.low, Spot.WARM_END)
     except OutsideModelError:
         # Hotter than is answered, and hotter than any animal may have it.
-        held = Estimate.exact(query.room.low + MOST_RISE_K)
+        most = Estimate.exact(query.room.low + MOST_RISE_K)
+        held = Ends(most, most)
     return _Lamp(query.watts.low, inside, held)
 
 
@@ -208,6 +212,7 @@ def _lamp_rows(lamp: _Lamp | None, query: AirQuery, units: Units) -> tuple[Row, 
     told = f"{watts(lamp.watts)}, {query.place}{taken_text(*unsaid)}: {share} warms the inside"
     span = temperature_range(lamp.held_c.low, lamp.held_c.high, units)
     told += f"; by itself it holds about {temperature(lamp.held_c.best, units)}, within {span}"
+    told += f", at the cool end and {temperature(lamp.held.warm_c.best, units)} at the warm one"
     return (Row(label="Basking lamp", text=told),)
 
 
@@ -221,6 +226,7 @@ def _values(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[Value, 
     ]
     if lamp is not None:
         found.append(Value.of("air_held", lamp.held_c, "degC"))
+        found.append(Value.of("warm_air_held", lamp.held.warm_c, "degC"))
     return tuple(found)
 
 

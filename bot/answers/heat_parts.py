@@ -14,12 +14,13 @@ from bot.language.sizes import Size
 from bot.preferences import Context
 from bot.reply import Row
 from calc.animals import Animal, Target
-from calc.heat.enclosure import Enclosure, Lid, Material
+from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.uncertainty import Estimate
 
 __all__ = [
     "AFTER_A_CHANGE",
     "HEAT_CAUTIONS",
+    "LAMP_PLACES",
     "WARM_THE_ROOM",
     "Kept",
     "around",
@@ -54,6 +55,7 @@ WARM_THE_ROOM = (
     "That is more than one lamp gives, and many lamps on one box are a fire risk. Warm the room "
     "first, or close more of the lid with something that cannot burn."
 )
+LAMP_PLACES = {"inside": LampPlace.INSIDE, "above": LampPlace.ABOVE_MESH}
 _LIDS = {"solid": Lid.SOLID, "part mesh": Lid.PART_MESH, "full mesh": Lid.FULL_MESH}
 
 

@@ -4,6 +4,7 @@ from bot.answers.animals import doubtful_rows
 from bot.answers.figures import temperature, watts, watts_range
 from bot.answers.heat_parts import (
     HEAT_CAUTIONS,
+    LAMP_PLACES,
     WARM_THE_ROOM,
     Kept,
     around,
@@ -18,6 +19,7 @@ from bot.preferences import Context
 from bot.queries.heat import NightQuery
 from bot.reply import Reply, Row, Value
 from calc.animals import Subject
+from calc.heat.enclosure import LampPlace
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
 from calc.heat.wattages import Family, steps_sold
 from calc.limits import Met, limits_of, passed
@@ -40,6 +42,10 @@ _MOVE_OUT = (
     "First move the animal to a warmer room: this one is too cold for a heater in the enclosure "
     "to be relied on (our judgement, no source)."
 )
+_WHERE = {
+    LampPlace.INSIDE: "inside",
+    LampPlace.ABOVE_MESH: "above the mesh, where a third or more of it is lost",
+}
 _GOOD_DROP = "A cooler, dark night is good: it is how nights are, and it gives rest."
 
 
@@ -54,7 +60,7 @@ def answer_night(query: NightQuery, context: Context) -> Reply:
     emitter = None
     if heats and query.enclosure is not None and room_c >= _COLDEST_RECKONED_C:
         box = box_asked(query.enclosure, query.material, query.lid)
-        emitter = emitter_for(box, plan, room_c)
+        emitter = emitter_for(box, plan, room_c, LAMP_PLACES[query.place])
     return Reply(
         command="night",
         status="ok",
@@ -137,9 +143,10 @@ def _rows(
 
 
 def _emitter_text(emitter: Emitter) -> str:
-    need = emitter.need.total_w
-    told = f"about {watts(need.best)} ({watts_range(need.low, need.high)}) in the coldest hour"
-    if emitter.step_w is None and need.best > 2.0 * steps_sold(Family.DARK_EMITTER)[-1]:
+    need, where = emitter.power_w, _WHERE[emitter.place]
+    span = watts_range(need.low, need.high)
+    told = f"{where}, about {watts(need.best)} ({span}) in the coldest hour"
+    if emitter.step_w is None and need.high > 2.0 * steps_sold(Family.DARK_EMITTER)[-1]:
         return f"{told}. {WARM_THE_ROOM}"
     if emitter.step_w is None:
         return f"{told}, more than one emitter gives: share it between two, or close the lid more"
@@ -156,7 +163,7 @@ def _steps(plan: NightPlan, emitter: Emitter | None, units: Units) -> tuple[str,
     watts_step = (
         "Ask again with enclosure, material and lid to learn the watts."
         if emitter is None
-        else f"It takes {_emitter_text(emitter).removesuffix('.')}."
+        else f"Its watts: {_emitter_text(emitter).removesuffix('.')}."
     )
     return (
         "Use a ceramic emitter or a radiant panel: heat without any light, guarded, out of reach.",
@@ -180,7 +187,7 @@ def _values(plan: NightPlan, emitter: Emitter | None, room_c: float) -> tuple[Va
     if plan.heat_off_c is not None:
         found.append(Value.of("thermostat_off", around(plan.heat_off_c, _ROOM_DOUBT_K), "degC"))
     if emitter is not None:
-        found.append(Value.of("emitter_power", emitter.need.total_w, "W"))
+        found.append(Value.of("emitter_power", emitter.power_w, "W"))
     return tuple(found)
 
 

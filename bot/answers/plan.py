@@ -152,7 +152,7 @@ def _values(found: Setup, what: Asked) -> tuple[Value, ...]:
     if warmth.held_c is not None:
         values.append(Value.of("air_held", warmth.held_c, "degC"))
     if warmth.emitter is not None:
-        values.append(Value.of("night_power", warmth.emitter.need.total_w, "W"))
+        values.append(Value.of("night_power", warmth.emitter.power_w, "W"))
     targets = (
         ("basking_surface_wanted", animal.basking_surface_c, "degC"),
         ("warm_air_wanted", animal.warm_air_c, "degC"),

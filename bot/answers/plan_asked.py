@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from bot.answers.animals import animal_asked, of_animal
 from bot.answers.figures import length, length_range, percent, temperature
-from bot.answers.heat_parts import box_asked
+from bot.answers.heat_parts import LAMP_PLACES, box_asked
 from bot.answers.uv_parts import Wish, fixture_of, own_lamp, screen_asked, wish_asked
 from bot.answers.watts import SHAPES
 from bot.language.errors import NotUnderstoodError
@@ -24,7 +24,6 @@ __all__ = ["Asked", "asked"]
 _ROOM_C = 21.0
 _UNKNOWN_PLATFORM_M = 0.40
 _BRANCHES_M = 1.0
-_PLACES = {"inside": LampPlace.INSIDE, "above": LampPlace.ABOVE_MESH}
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +82,7 @@ def asked(query: PlanQuery, context: Context) -> Asked:
         highest_platform_m=body.highest_platform_m if body else _UNKNOWN_PLATFORM_M,
         room_c=room_c,
         night_c=None if query.night is None else query.night.low,
-        place=None if query.place is None else _PLACES[query.place],
+        place=None if query.place is None else LAMP_PLACES[query.place],
         screen=None if query.screen is None else screen_asked(query.screen),
         owned=_owned(query),
         shape=SHAPES[query.lamp],

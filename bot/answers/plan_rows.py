@@ -36,7 +36,8 @@ _AIR = {
     Air.FINE: "that suits the cool end",
     Air.MAY_BE_COLD: "that may be too cool: read the cool end before you buy a second heater",
     Air.TOO_COLD: "too cool for the cool end, so plan a second heater",
-    Air.MAY_BE_WARM: "that may be too warm: read the cool end, dim, or let more air through",
+    Air.MAY_BE_WARM: "that may be too warm: read the cool end, take the smaller lamp, or let more "
+    "air through",
     Air.UNKNOWN: "no cool-end range is known here to hold it against",
 }
 _TRIED = {
@@ -159,7 +160,7 @@ def _air_row(warmth: WarmthPlan, units: Units) -> tuple[Row, ...]:
         return ()
     held = warmth.held_c
     told = (
-        f"about {temperature(held.best, units)} on average with the lamp on "
+        f"about {temperature(held.best, units)} at the cool end with the lamp on "
         f"({temperature_range(held.low, held.high, units)}); {_AIR[warmth.air]}"
     )
     return (Row(label="Air by day", text=told),)
@@ -200,7 +201,7 @@ def _night(warmth: WarmthPlan, what: Asked, units: Units) -> str:
 def _emitter(warmth: WarmthPlan) -> str:
     if warmth.emitter is None:
         return "a heater without light"
-    need, step = warmth.emitter.need.total_w, warmth.emitter.step_w
+    need, step = warmth.emitter.power_w, warmth.emitter.step_w
     span = watts_range(need.low, need.high)
     if step is None:
         return f"heaters without light, {span} in all, more than one gives"

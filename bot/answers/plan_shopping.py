@@ -68,7 +68,8 @@ def _heat_rows(warmth: WarmthPlan, what: Asked) -> list[tuple[str, str]]:
 
 def _heater(warmth: WarmthPlan) -> str:
     if warmth.extra_w is None:
-        return f"about {watts(warmth.short_w or 0.0)} without light in all; less mesh needs less"
+        most = 0.0 if warmth.short_w is None else warmth.short_w.high
+        return f"up to {watts(most)} without light in all; less mesh needs less"
     return f"{watts(warmth.extra_w)} without light, with thermostat"
 
 

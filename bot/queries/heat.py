@@ -172,6 +172,9 @@ class NightQuery(Query):
     enclosure: EnclosureSize | None = Field(None, description=_ENCLOSURE, examples=["48x24x24in"])
     material: MaterialName = Field("glass", description=_MATERIAL, examples=["wood"])
     lid: LidName = Field("full mesh", description=_LID, examples=["solid"])
+    place: LampPlaceName = Field(
+        "inside", description="the heater is inside, or above a mesh lid", examples=["inside"]
+    )
 
 
 class SurfaceQuery(Query):

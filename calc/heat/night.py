@@ -5,17 +5,21 @@ from enum import Enum, auto
 from math import inf
 
 from calc.animals import Animal, Target
-from calc.heat.enclosure import Enclosure, HeatNeed, watts_to_hold
+from calc.heat.box import HeatNeed, Spot, watts_to_hold
+from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.readings import finding_for
 from calc.heat.wattages import Family, next_step_up
 from calc.judgement import judge_value, with_doubt
 from calc.quantities import Quantity
+from calc.uncertainty import Estimate
 from calc.validity import check
 
 __all__ = ["Emitter", "NightDecision", "NightPlan", "emitter_for", "night_plan"]
 
 _COLDEST_C, _HOTTEST_C = -10.0, 45.0
 _OVER_FLOOR_K = 3.0
+# What of an emitter's heat ends up inside: it gives more to the air above a mesh than a lamp does.
+_INSIDE = {LampPlace.INSIDE: 1.0, LampPlace.ABOVE_MESH: 0.6}
 
 
 class NightDecision(Enum):
@@ -44,9 +48,15 @@ class NightPlan:
 
 @dataclass(frozen=True, slots=True)
 class Emitter:
-    """Watts to carry the enclosure through the coldest hour, and the step sold that covers it."""
+    """Watts to carry the enclosure through the coldest hour, and the step sold that covers them.
+
+    ``power_w`` is what the emitter takes where it hangs [W]: more than the need above a mesh.
+    ``step_w`` covers its high end; None where no single one does.
+    """
 
     need: HeatNeed
+    place: LampPlace
+    power_w: Estimate
     step_w: float | None
 
 
@@ -99,16 +109,23 @@ def night_plan(animal: Animal, room_low_c: float) -> NightPlan:
     return NightPlan(decision, floor, heat_off_c, source)
 
 
-def emitter_for(enclosure: Enclosure, plan: NightPlan, room_low_c: float) -> Emitter | None:
+def emitter_for(
+    enclosure: Enclosure,
+    plan: NightPlan,
+    room_low_c: float,
+    place: LampPlace = LampPlace.INSIDE,
+) -> Emitter | None:
     """Return the watts that hold the floor in the coldest hour, or None where it is not known.
 
-    watts_to_hold(floor, room low), and the step sold at or above it
+    watts_to_hold(floor, room low) at the warm end / share inside; the step sold that covers the
+    high end
 
     Parameters
     ----------
     enclosure : size, walls and lid
     plan : the decision for this room and animal
     room_low_c : coldest the room gets at night [degC], 0 to 45
+    place : inside, or above the mesh; a solid lid has it inside
 
     Returns
     -------
@@ -117,7 +134,8 @@ def emitter_for(enclosure: Enclosure, plan: NightPlan, room_low_c: float) -> Emi
 
     Notes
     -----
-    The thermostat takes off what is too much, so too large a step is safe and too small is not.
+    The cool end holds the floor. The thermostat takes off what is too much, so too large a step
+    is safe and too small is not.
     Source: enclosure_model; lamp_steps.
 
     Examples
@@ -125,12 +143,16 @@ def emitter_for(enclosure: Enclosure, plan: NightPlan, room_low_c: float) -> Emi
     >>> from calc.animals import animals
     >>> plan = night_plan(animals()["bearded-dragon"], 12.0)
     >>> emitter_for(Enclosure(1.2, 0.6, 0.6), plan, 12.0).step_w
-    100.0
+    150.0
     """
     if plan.floor_c is None:
         return None
-    need = watts_to_hold(enclosure, max(plan.floor_c.high, room_low_c), room_low_c)
-    return Emitter(need, next_step_up(need.total_w.best, Family.DARK_EMITTER))
+    where = LampPlace.INSIDE if enclosure.lid is Lid.SOLID else place
+    floor_c = max(plan.floor_c.high, room_low_c)
+    need = watts_to_hold(enclosure, floor_c, room_low_c, Spot.WARM_END)
+    total, share = need.total_w, _INSIDE[where]
+    power = Estimate(total.low / share, total.best / share, total.high / share)
+    return Emitter(need, where, power, next_step_up(power.high, Family.DARK_EMITTER))
 
 
 def _heat_off(animal: Animal) -> tuple[float | None, str | None]:

@@ -4,15 +4,8 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from calc.animals import Animal
-from calc.heat.enclosure import (
-    MOST_RISE_K,
-    Enclosure,
-    HeatNeed,
-    LampPlace,
-    Lid,
-    air_held,
-    watts_to_hold,
-)
+from calc.heat.box import MOST_RISE_K, HeatNeed, Spot, air_held, watts_to_hold
+from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
 from calc.heat.wattages import Family, next_step_up
@@ -54,8 +47,9 @@ class WarmthPlan:
     """The heat of a set-up.
 
     ``first`` is the range to buy from, None where a lamp is owned or none is needed;
-    ``watts`` what is reckoned with [W]; ``short_w`` what the air lacks [W], and ``extra_w`` the
-    dark heater that covers it [W], None where no single one does.
+    ``watts`` what is reckoned with [W]; ``held_c`` is the air of the cool end; ``short_w`` what
+    it lacks [W], and ``extra_w`` the dark heater that covers its high end [W], None where no
+    single one does.
     """
 
     kind: HeatKind
@@ -66,7 +60,7 @@ class WarmthPlan:
     need: HeatNeed | None
     held_c: Estimate | None
     air: Air
-    short_w: float | None
+    short_w: Estimate | None
     extra_w: float | None
     night: NightPlan | None
     emitter: Emitter | None
@@ -125,7 +119,7 @@ def plan_warmth(
         held_c=held,
         air=air,
         short_w=short,
-        extra_w=None if short is None else next_step_up(short, Family.DARK_EMITTER),
+        extra_w=None if short is None else next_step_up(short.high, Family.DARK_EMITTER),
         night=night,
         emitter=_emitter(box, night, night_c),
     )
@@ -156,11 +150,13 @@ def _watts(first: FirstWattage | None, owned_w: float | None) -> Estimate | None
 def _need(animal: Animal, box: Enclosure, room_c: float) -> HeatNeed | None:
     gentle = animal.basking_surface_c is None and animal.warm_air_c is not None
     target = animal.warm_air_c if gentle else animal.cool_air_c
-    return None if target is None else watts_to_hold(box, target.aim, room_c)
+    # Who does not bask has a panel over the whole box; a lamp hangs at the warm end.
+    spot = Spot.MIDDLE if gentle else Spot.WARM_END
+    return None if target is None else watts_to_hold(box, target.aim, room_c, spot)
 
 
 def _held(box: Enclosure, watts: Estimate, place: LampPlace, room_c: float) -> Estimate:
-    """Return the mean air held [degC], from the least lamp to the strongest."""
+    """Return the air held at the cool end [degC], from the least lamp to the strongest."""
     low, best, high = (
         _air_by(box, w * place.value, room_c) for w in (watts.low, watts.best, watts.high)
     )
@@ -168,9 +164,9 @@ def _held(box: Enclosure, watts: Estimate, place: LampPlace, room_c: float) -> E
 
 
 def _air_by(box: Enclosure, inside_w: float, room_c: float) -> Estimate:
-    """Return the mean air by given watts; where that is more than is answered, the most."""
+    """Return the air by given watts; where that is more than is answered, the most."""
     try:
-        return air_held(box, inside_w, room_c)
+        return air_held(box, inside_w, room_c, Spot.WARM_END)
     except OutsideModelError:
         return Estimate.exact(room_c + MOST_RISE_K)
 
@@ -193,16 +189,17 @@ def _air(animal: Animal, held: Estimate | None) -> Air:
 
 def _short(
     need: HeatNeed | None, watts: Estimate | None, place: LampPlace, air: Air, kind: HeatKind
-) -> float | None:
+) -> Estimate | None:
     """Return what the air lacks [W], or None where it lacks nothing."""
     if need is None or need.total_w.best <= 0.0:
         return None
-    short = 0.0
-    if watts is None and kind is not HeatKind.BASKING_LAMP:
-        short = need.total_w.best
-    elif watts is not None and air in (Air.TOO_COLD, Air.MAY_BE_COLD):
-        short = need.total_w.best - watts.best * place.value
-    return short if short > 0.0 else None
+    total = need.total_w
+    if watts is None:
+        return None if kind is HeatKind.BASKING_LAMP else total
+    inside = watts.best * place.value
+    if air not in (Air.TOO_COLD, Air.MAY_BE_COLD) or total.best <= inside:
+        return None
+    return Estimate(max(total.low - inside, 0.0), total.best - inside, total.high - inside)
 
 
 def _emitter(box: Enclosure, night: NightPlan | None, night_c: float | None) -> Emitter | None:

@@ -28,7 +28,7 @@ def test_the_watts_are_told_with_where_they_go(anyone: Preferences) -> None:
 
 
 @pytest.mark.parametrize(
-    ("watts", "told"), [("40W", "does not cover"), ("80W", "may just"), ("115W", "more than that")]
+    ("watts", "told"), [("40W", "does not cover"), ("80W", "may just"), ("125W", "more than that")]
 )
 def test_whether_the_lamp_alone_is_enough(watts: str, told: str, anyone: Preferences) -> None:
     assert told in ask(f"air {BOX} room:68F want:80F watts:{watts}", anyone).answer
@@ -73,7 +73,7 @@ def test_a_cold_night_gets_a_thermostat_that_turns_off_and_watts(anyone: Prefere
     assert "turns off at about 72 °F (22 °C)" in reply.answer
     assert value(reply, "thermostat_off").best == pytest.approx((72 - 32) / 1.8)
     assert value(reply, "emitter_power").low < value(reply, "emitter_power").high
-    assert "one of 40 W" in row(reply, "Emitter")
+    assert "one of 60 W" in row(reply, "Emitter")
     asked_again = ask("night room:55F animal:bearded dragon", anyone)
     assert any("Ask again with enclosure" in step for step in asked_again.steps)
 

@@ -162,7 +162,7 @@ def test_an_emitter_is_one_that_emitters_are_sold_as(room: float) -> None:
         found = emitter_for(Enclosure(size, size / 2.0, size / 2.0), plan, room)
         assert found is not None
         assert found.step_w is None or found.step_w in steps_sold(Family.DARK_EMITTER)
-        enough = [w for w in steps_sold(Family.DARK_EMITTER) if w >= found.need.total_w.best]
+        enough = [w for w in steps_sold(Family.DARK_EMITTER) if w >= found.power_w.high]
         assert found.step_w == min(enough, default=None)
 
 

@@ -15,13 +15,14 @@ from calc.heat.basking import (
     wattage_steps,
     watts_for,
 )
+from calc.heat.box import air_held, watts_to_hold
 from calc.heat.convection import (
     nusselt_mcadams_cold,
     nusselt_mcadams_hot,
     nusselt_vertical_churchill,
 )
 from calc.heat.dimming import rerated_by_power, rerated_by_voltage
-from calc.heat.enclosure import Enclosure, air_held, watts_to_hold
+from calc.heat.enclosure import Enclosure
 from calc.heat.first_wattage import LampShape, first_wattage
 from calc.heat.night import night_plan
 from calc.heat.readings import Readings
