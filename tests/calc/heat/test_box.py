@@ -1,8 +1,12 @@
 """The box of two halves: what holds whatever the box, and what was worked out another way."""
 
+from dataclasses import replace
+
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from numpy.typing import NDArray
 from scipy.optimize import fsolve
 
 from calc.animals import animals
@@ -31,8 +35,7 @@ def need(box: Enclosure, rise: float, room: float, spot: Spot) -> float:
 def test_more_mesh_never_needs_less_heat(
     box: Enclosure, rise: float, room: float, spot: Spot
 ) -> None:
-    size = (box.length_m, box.depth_m, box.height_m, box.material)
-    needs = [need(Enclosure(*size, lid), rise, room, spot) for lid in LIDS]
+    needs = [need(replace(box, lid=lid), rise, room, spot) for lid in LIDS]
     assert needs[0] < needs[1] < needs[2]
 
 
@@ -52,9 +55,9 @@ def test_a_warmer_room_never_needs_more(
 def test_a_larger_box_needs_more(
     box: Enclosure, rise: float, room: float, spot: Spot, side: int, larger: float
 ) -> None:
-    sizes = [box.length_m, box.depth_m, box.height_m]
-    sizes[side] *= larger
-    other = Enclosure(*sizes, box.material, box.lid)
+    sides = (box.length_m, box.depth_m, box.height_m)
+    longer, deeper, higher = (x * (larger if i == side else 1.0) for i, x in enumerate(sides))
+    other = Enclosure(longer, deeper, higher, box.material, box.lid)
     assert need(other, rise, room, spot) > need(box, rise, room, spot)
 
 
@@ -117,8 +120,8 @@ def test_both_balances_solved_at_once_by_another_solver(lid: Lid, spot: Spot) ->
     def lost(rise: float) -> float:
         return (box.conductance_w_k() * rise + box.air_loss_w(rise, room)) / 2.0
 
-    def balances(rises: list[float]) -> list[float]:
-        cool, warm = rises
+    def balances(rises: NDArray[np.float64], /) -> list[float]:
+        cool, warm = rises.tolist()
         over = heat * end_flow(box, warm - cool, room) * (warm - cool)
         return [
             spot.value * watts + over - lost(cool),
