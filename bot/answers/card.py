@@ -4,9 +4,10 @@ from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN
 from bot.answers.curves import shortened
-from bot.answers.figures import length, length_range_away, percent, uvi, uvi_range
+from bot.answers.figures import length, percent, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.own import GROUP, lamp_told
+from bot.answers.placed import NOT_PLACED, span_told
 from bot.answers.tube_length import length_asked, length_known, length_values
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
@@ -34,11 +35,6 @@ _MOST_OWN = 6
 _START = {
     False: "Start in the middle of the range; in doubt, a little farther.",
     True: "Start at the far end: the near one is for a short tube. Tell me the length and I know.",
-}
-_REFUSED = {
-    Verdict.TOO_WEAK: "too weak",
-    Verdict.TOO_CLOSE: "too close",
-    Verdict.OUT_OF_RANGE: "too strong",
 }
 
 
@@ -183,10 +179,7 @@ def _sure(fitting: list[tuple[Spot, Spot, Spot]]) -> str:
 
 def _table(entries: list[list[_Entry]], screens: tuple[Screen, ...], units: Units) -> Table:
     def told(entry: _Entry) -> str:
-        if entry.placement.ends is None:
-            return f"{_REFUSED[entry.placement.verdict]}: do not use"
-        near, _, far = entry.placement.ends
-        return length_range_away(near.distance_m, far.distance_m, units)
+        return span_told(entry.placement, units)
 
     return Table(
         columns=("Tube and fixture", *map(_screen_head, screens)),
@@ -202,10 +195,11 @@ def _picture(
     units: Units,
 ) -> Picture:
     def cell(entry: _Entry) -> Cell:
+        verdict = entry.placement.verdict
         if entry.placement.ends is None:
-            return Cell(_REFUSED[entry.placement.verdict], "do not use", Tone.BAD)
-        near, _, far = entry.placement.ends
-        first, _, second = length_range_away(near.distance_m, far.distance_m, units).partition(" (")
+            tone = Tone.DOUBTFUL if verdict is Verdict.BY_LENGTH else Tone.BAD
+            return Cell(*NOT_PLACED[verdict], tone)
+        first, _, second = span_told(entry.placement, units).partition(" (")
         return Cell(first, second.rstrip(")"), Tone.GOOD)
 
     first = entries[0][0].lamp

@@ -17,8 +17,9 @@ from bot.answers.check_uv_lamps import (
     wanted_told,
     without_tube,
 )
-from bot.answers.figures import length, length_away, uvi, uvi_estimate, uvi_range
+from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.heat_parts import Kept
+from bot.answers.placed import start_told
 from bot.answers.setup_told import Said, Told
 from bot.answers.tube_length import length_sources, length_values
 from bot.answers.uv_parts import (
@@ -27,7 +28,14 @@ from bot.answers.uv_parts import (
     screen_asked,
     screen_phrase,
 )
-from bot.answers.verdicts import judged_reading, mark_of, mildest, verdict_word, wants_move
+from bot.answers.verdicts import (
+    judged_reading,
+    mark_of,
+    mildest,
+    until_measured,
+    verdict_word,
+    wants_move,
+)
 from bot.language.hearing import FactName
 from bot.language.quantities import Measure, Units
 from bot.language.readings import PlacedReading
@@ -38,7 +46,6 @@ from calc.quantities import Quantity
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
-    Verdict,
     spot,
 )
 from calc.validity import OutsideModelError, check
@@ -259,12 +266,12 @@ def _moves(cases: tuple[Case, ...], judged: Judged, units: Units) -> Iterator[To
     above = judged.is_likely_above
     urgency = Urgency.TOO_MUCH_UV if above else Urgency.TOO_LITTLE_UV
     way = "farther from" if above else "nearer to"
-    fitting = [
-        case.check.placement.start.distance_m
-        for case in cases
-        if case.check.placement.verdict is Verdict.FITS and case.check.placement.start
-    ]
-    if not fitting:
+    fitting = [case.check.placement for case in cases if case.check.placement.ends]
+    lengths = [case.check for case in cases if case.check.placement.mild_m is not None]
+    if lengths and not fitting:
+        most = max(lengths, key=lambda check: check.placement.mild_m or 0.0)
+        yield Todo(urgency, until_measured(most, units))
+    elif not fitting:
         case = cases[0]
         what = (
             f"{fixture_name(fixture_of(case.fixture))} {screen_phrase(screen_asked(case.screen))}"
@@ -277,7 +284,7 @@ def _moves(cases: tuple[Case, ...], judged: Judged, units: Units) -> Iterator[To
     elif len(fitting) == 1 and len(cases) == 1:
         yield Todo(
             urgency,
-            f"Bring the tube {way} the animal's back, to {length_away(fitting[0], units)}; moving "
+            f"Bring the tube {way} the animal's back, to {start_told(fitting[0], units)}; moving "
             "the platform does the same.",
         )
     else:

@@ -2,20 +2,21 @@
 
 from dataclasses import dataclass
 
-from bot.answers.curves import uvi_picture
+from bot.answers.distance_picture import distance_picture
+from bot.answers.distance_refused import why_no_place
 from bot.answers.figures import (
     length,
     length_away,
     length_range_away,
+    length_start,
     length_within,
-    percent,
-    uvi,
     uvi_estimate,
     uvi_range,
 )
 from bot.answers.instead import instead, weak_over_screen, weaker
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
+from bot.answers.placed import by_length, start_told
 from bot.answers.readings import LampRead, read_lamp, shape_rows
 from bot.answers.together import all_together
 from bot.answers.tube_length import length_sources, length_steps, length_values
@@ -25,34 +26,29 @@ from bot.answers.uv_parts import (
     Wish,
     doubt_row,
     lamp_asked,
-    lamp_name,
     lamp_row,
     passing_estimate,
     screen_asked,
-    screen_phrase,
     screen_row_asked,
     set_up_phrase,
     wish_asked,
 )
-from bot.drawing import PointKind
 from bot.language.quantities import Units
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
-from calc.uv.lamp import Lamp, uvi_at
+from calc.uv.lamp import Lamp
 from calc.uv.lamp_unknowns import unknowns_of
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     FARTHEST_PLACE_M,
-    SAFE_MINIMUM_M,
     Placement,
     Reason,
     Spot,
     Verdict,
     place,
-    spot,
 )
 from calc.uv.screen import Screen
 from calc.uv.start import Advice
@@ -62,7 +58,6 @@ __all__ = ["answer_distance"]
 _GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter")
 _SOURCES = ("keitz1971", "uv_distance_rows")
 _BORROWED = "If you can borrow a UV index meter, hold it"
-_AN_INCH_M = 0.0254
 _MEASURE = " That is a place to start from: only a UV index meter tells whether it is right."
 
 
@@ -83,6 +78,8 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     what = _Asked(query, told, read, screen, wish, placement, context.units)
     if placement.ends:
         return _answered(what, *placement.ends, context)
+    if placement.verdict is Verdict.BY_LENGTH:
+        return _by_length(what, context)
     return _refusal(what, context)
 
 
@@ -107,6 +104,13 @@ class _Asked:
         told = set_up_phrase(self.lamp, self.screen, self.told.screen)
         return told if self.lamp.own or self.lamp.count > 1 else f"a {told}"
 
+    @property
+    def picture(self) -> Picture:
+        surely = self.told.screen is not None
+        return Picture.later(
+            distance_picture, self.lamp, self.screen, surely, self.wish, self.placement, self.units
+        )
+
     def rows(self, transmission: float) -> tuple[Row, ...]:
         """Return how the question was taken."""
         return (
@@ -129,7 +133,7 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
         answer=what.read.told(
             f"{_weaker_first(what)}"
             f"Keep {length_range_away(near.distance_m, far.distance_m, units)} from the tube to "
-            f"the animal's back; start at {length_away(start.distance_m, units)}"
+            f"the animal's back; start at {start_told(what.placement, units)}"
             f"{_because(what.placement)}."
             f"{_MEASURE if _is_unsure(what) else ''}"
         ),
@@ -150,14 +154,14 @@ def _answered(what: _Asked, near: Spot, start: Spot, far: Spot, context: Context
             *(weaker(what.lamp, what.screen, wish, units) if _is_far(what) else ()),
             *(() if what.read.cannot_be else length_steps(what.lamp, units)),
             *weak_over_screen(what.lamp, what.screen, what.placement, wish, units),
-            *_steps(what.read, wish, start, units),
+            *_steps(what, units),
         ),
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(
             (*wish.sources, *_SOURCES, *length_sources(what.lamp), *whole.sources)
         ),
-        picture=Picture.later(_picture, what),
+        picture=what.picture,
     )
 
 
@@ -188,8 +192,12 @@ def _ends(near: Spot, start: Spot, far: Spot) -> tuple[tuple[str, Spot], ...]:
 
 
 def _expected(near: Spot, start: Spot, far: Spot, units: Units) -> str:
-    told = [(spot, length_away(spot.distance_m, units)) for spot in (near, start)]
-    told.append((far, length_within(far.distance_m, units)))
+    ends = near.distance_m, far.distance_m
+    told = (
+        (near, length_away(near.distance_m, units)),
+        (start, length_start(start.distance_m, ends, units)),
+        (far, length_within(far.distance_m, units)),
+    )
     return "; ".join(f"{uvi_estimate(spot.uvi)} at {at}" for spot, at in told)
 
 
@@ -203,8 +211,9 @@ def _held_rows(placement: Placement, units: Units) -> tuple[Row, ...]:
     return tuple(Row(label="Held", text=told[r]) for r in placement.reasons if r in told)
 
 
-def _steps(read: LampRead, wish: Wish, start: Spot, units: Units) -> tuple[str, ...]:
-    hang = f"Hang the tube at {length_away(start.distance_m, units)}. In doubt, a little farther."
+def _steps(what: _Asked, units: Units) -> tuple[str, ...]:
+    read, wish = what.read, what.wish
+    hang = f"Hang the tube at {start_told(what.placement, units)}. In doubt, a little farther."
     doubted = read.moves(())
     meter = "With your UV index meter, read" if read.lamp.own else _BORROWED
     return (
@@ -222,29 +231,41 @@ def _steps(read: LampRead, wish: Wish, start: Spot, units: Units) -> tuple[str, 
     )
 
 
+def _by_length(what: _Asked, context: Context) -> Reply:
+    """Answer with a range for every length that the tube may have, as no one is right for all."""
+    lamp, screen, wish, units = what.lamp, what.screen, what.wish, what.units
+    found = by_length(lamp, screen, wish.low, wish.high)
+    return Reply(
+        command="distance",
+        status="ok" if found.good else "problem",
+        title=f"It depends on the length of the tube for {wish.whom}",
+        answer=what.read.told(found.answer(units)),
+        values=(*found.values(), *length_values(lamp)),
+        rows=what.rows(what.placement.at_safe_minimum.screen_transmission),
+        table=found.table(units),
+        steps=(
+            *what.read.first_steps,
+            *what.read.moves(()),
+            *(() if found.good else weaker(lamp, screen, wish, units)),
+            *(() if what.read.cannot_be else length_steps(lamp, units)),
+            "Then hang it, and measure with a UV index meter if you can.",
+        ),
+        cautions=UV_CAUTIONS,
+        guide=page_links(_GUIDE, context.guide_url),
+        sources=source_lines((*wish.sources, *_SOURCES, *length_sources(lamp))),
+        picture=what.picture,
+    )
+
+
 def _refusal(asked: _Asked, context: Context) -> Reply:
     lamp, screen, wish, placement = asked.lamp, asked.screen, asked.wish, asked.placement
-    units, what = asked.units, asked.set_up
-    range_told = f"UVI {uvi_range(wish.low, wish.high)}"
-    match placement.verdict:
-        case Verdict.TOO_WEAK:
-            nearest = placement.at_safe_minimum
-            answer = (
-                f"Do not use {what}: even at {length(SAFE_MINIMUM_M, units)}, the nearest that is "
-                f"safe, it gives about UVI {uvi_estimate(nearest.uvi)} and not {range_told}."
-            )
-        case Verdict.OUT_OF_RANGE:
-            answer = (
-                f"Do not use {what}: it is too strong for {range_told} even "
-                f"{length(FARTHEST_PLACE_M, units)} away."
-            )
-        case _:
-            answer = _too_close(what, range_told, lamp, screen, placement, units)
+    units, wanted = asked.units, f"UVI {uvi_range(wish.low, wish.high)}"
+    why = why_no_place(asked.set_up, wanted, lamp, screen, placement, units)
     return Reply(
         command="distance",
         status="problem",
         title=f"This tube will not do for {wish.whom}",
-        answer=asked.read.told(answer),
+        answer=asked.read.told(why),
         values=(
             Value.of("uvi_at_safe_minimum", placement.at_safe_minimum.uvi, "1"),
             *length_values(lamp),
@@ -260,54 +281,5 @@ def _refusal(asked: _Asked, context: Context) -> Reply:
         cautions=UV_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, "nearest_distance")),
-        picture=Picture.later(_picture, asked),
-    )
-
-
-def _picture(asked: _Asked) -> Picture:
-    lamp, screen, wish, placement = asked.lamp, asked.screen, asked.wish, asked.placement
-    units = asked.units
-    near, start, far = placement.near, placement.start, placement.far
-    fits = placement.verdict is Verdict.FITS
-    at, kind = start or placement.at_safe_minimum, PointKind.START if fits else PointKind.HERE
-    if placement.verdict is Verdict.OUT_OF_RANGE:
-        at = spot(lamp, FARTHEST_PLACE_M, screen)
-    told = length_away(at.distance_m, units)
-    if start:
-        told = f"start at {told}" if fits else f"would hang at {told}"
-    else:
-        told = f"UVI {uvi_estimate(at.uvi)} at {told}"
-    return uvi_picture(
-        title=f"How far the tube hangs for {wish.whom}"
-        if fits
-        else f"Why this tube will not do for {wish.whom}",
-        subtitle=f"{lamp_name(lamp)}, {screen_phrase(screen)}"
-        if asked.told.screen
-        else lamp_name(lamp),
-        lamp=lamp,
-        screen=screen,
-        wanted=(wish.low, wish.high),
-        units=units,
-        advised_m=(near.distance_m, far.distance_m) if fits and near and far else None,
-        spots=((told, at, kind),),
-    )
-
-
-def _too_close(
-    what: str,
-    range_told: str,
-    lamp: Lamp,
-    screen: Screen,
-    placement: Placement,
-    units: Units,
-) -> str:
-    start_m = placement.start.distance_m if placement.start else SAFE_MINIMUM_M
-    nearer = max(start_m - _AN_INCH_M, SAFE_MINIMUM_M / 2)
-    more = uvi_at(lamp, nearer, screen) / uvi_at(lamp, start_m, screen) - 1.0
-    return (
-        f"Do not use {what}: for {range_told} it would have to hang about "
-        f"{length(start_m, units)} from the animal's back. That is too close for comfort: "
-        f"an animal that lifts itself by {length(_AN_INCH_M, units)} gets about "
-        f"{percent(more)} more UV (UVI {uvi(uvi_at(lamp, nearer, screen))}, "
-        "with the usual doubt of a third), and it can touch the fixture."
+        picture=asked.picture,
     )

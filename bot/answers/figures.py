@@ -85,6 +85,17 @@ def length_range_away(low_m: float, high_m: float, units: Units) -> str:
     return _both(units, show)
 
 
+def length_start(start_m: float, ends_m: tuple[float, float], units: Units) -> str:
+    """Return where in a range to start, rounded up, yet never past the far end as it is shown."""
+    low_m, high_m = ends_m
+
+    def show(system: Units) -> str:
+        far = max(_up(low_m, system), _down(high_m, system))
+        return _shown((min(_up(start_m, system), far),), system)
+
+    return _both(units, show)
+
+
 def length_typed(value_m: float, units: Units) -> str:
     """Return a length as one types it, rounded down, such as ``9.5in``."""
     sign, unit, step, _ = _LENGTHS[units]

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import (
     length,
-    length_away,
     length_range_away,
     number,
     percent,
@@ -15,6 +14,7 @@ from bot.answers.figures import (
 )
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
+from bot.answers.placed import start_told
 from bot.answers.readings import (
     AGAIN,
     LampRead,
@@ -64,6 +64,7 @@ _REFUSALS = {
     Verdict.TOO_WEAK: "this lamp is too weak for that range at any safe distance",
     Verdict.TOO_CLOSE: "this lamp would have to hang too close for comfort for that range",
     Verdict.OUT_OF_RANGE: "this lamp is too strong for that range at any distance I answer for",
+    Verdict.BY_LENGTH: "where this lamp goes depends on how long it is, so measure that first",
 }
 
 
@@ -179,11 +180,11 @@ def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> s
     there = _there(query, check, units)
     if placement.ends is None:
         return f"By your readings, {_REFUSALS[placement.verdict]}. {there}."
-    near, start, far = placement.ends
+    near, _, far = placement.ends
     return (
         f"By your readings, keep {length_range_away(near.distance_m, far.distance_m, units)} from "
         f"the tube to the animal's back for UVI {uvi_range(wish.low, wish.high)}; start at "
-        f"{length_away(start.distance_m, units)}. {there}."
+        f"{start_told(placement, units)}. {there}."
     )
 
 
@@ -253,7 +254,7 @@ def _class_rows(query: MeterQuery, fit: MeterFit, named: Lamp) -> tuple[Row, ...
 
 def _steps(known: _Known, check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
     steps = []
-    if check.placement.verdict is Verdict.FITS:
+    if check.placement.verdict in (Verdict.FITS, Verdict.BY_LENGTH):
         steps.append(move_step(check, units))
     else:
         steps.append("Ask tube for that distance, to see which class would suit.")
@@ -289,7 +290,7 @@ def _picture(
         )
         for i, reading in enumerate(shown)
     )
-    told = f"start: {length_away(start.distance_m, units)}" if start else ""
+    told = f"start: {start_told(placement, units)}" if start else ""
     return uvi_picture(
         title=f"Your lamp by your readings, for {wish.whom}",
         subtitle=f"{lamp_name(known.lamp)}, {screen_phrase(known.screen)}",

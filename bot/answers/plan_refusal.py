@@ -21,6 +21,7 @@ _GUIDE = ("planning-a-set-up", "measuring-the-distance", "warm-end-and-cool-end"
 _SOURCES = ("plan_judgement", "uv_distance_rows", "nearest_distance", "half_to_two_thirds")
 _MORE = ("enclosure_model",)
 _AGAIN = "Then ask plan again, and measure before the animal moves in."
+_NO_WAY = "No single change that I know makes it work: choose a longer and taller box."
 _GENTLE = (
     "Or no lamp at all: a panel or mat without light, on a thermostat. Ask lamp radiant panel, or "
     "lamp heat mat."
@@ -33,7 +34,7 @@ def plan_refused(found: Refusal, what: Asked, context: Context) -> Reply:
     ways = tuple(_way(way, what, units) for way in found.ways)
     others = (OTHER_KINDS,) if found.obstacle is Obstacle.NO_TUBE_SHORT_ENOUGH else ()
     gentle = found.obstacle is Obstacle.NO_ROOM_FOR_HEAT and not what.animal.basking
-    none = ("No single change that I know makes it work: choose a longer and taller box.",)
+    none = () if found.obstacle is Obstacle.LENGTH_UNTOLD else (_NO_WAY,)
     size = what.request.box
     rows = [
         what.wish.row,
@@ -109,6 +110,11 @@ def _why(found: Refusal, what: Asked, units: Units) -> str:
             return f"It cannot be done with that light: {tube} {where} is too weak for {wanted}."
         case Obstacle.TOO_STRONG:
             return f"It cannot be done with that light: {tube} {where} is too strong for {wanted}."
+        case Obstacle.LENGTH_UNTOLD:
+            return (
+                f"It cannot be planned yet: how far {tube} hangs depends on how long it is. "
+                "Measure it, and ask again with its length, such as length:34in."
+            )
         case _:
             return _why_not_light(found, what, units)
 

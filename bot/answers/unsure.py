@@ -4,8 +4,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import product
 
-from bot.answers.figures import length, length_away, length_range_away, uvi, uvi_range
+from bot.answers.figures import length, length_away, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
+from bot.answers.placed import span_told
 from bot.answers.together import all_together
 from bot.answers.tube_length import length_known, length_steps, length_values
 from bot.answers.uv_danger import uv_alarms
@@ -162,6 +163,7 @@ def _start_m(cases: list[_Case]) -> float | None:
     if any(case.placement.verdict is Verdict.OUT_OF_RANGE for case in cases):
         return None
     starts = [ends[1].distance_m for case in cases if (ends := case.placement.ends)]
+    starts += [mild_m for case in cases if (mild_m := case.placement.mild_m) is not None]
     return max(starts, default=None)
 
 
@@ -225,7 +227,8 @@ def _values(cases: list[_Case], start: float | None, asked: float | None) -> Ite
     place_m = start if asked is None else asked
     if asked is None and start is not None:
         fitting = [ends for case in cases if (ends := case.placement.ends)]
-        low, high = min(e[0].distance_m for e in fitting), max(e[2].distance_m for e in fitting)
+        low = min((e[0].distance_m for e in fitting), default=start)
+        high = max((start, *(e[2].distance_m for e in fitting)))
         yield Value(name="distance", low=low, best=start, high=high, unit="m")
     if place_m is not None:
         low, high = _uvi_ends(cases, place_m)
@@ -237,10 +240,7 @@ def _table(cases: list[_Case], asked: float | None, units: Units) -> Table:
         if asked is not None:
             here = spot(case.lamp, asked, case.screen).uvi
             return f"{uvi(here.best)} ({uvi(here.low)} to {uvi(here.high)})"
-        if case.placement.ends is None:
-            return "will not do"
-        near, _, far = case.placement.ends
-        return length_range_away(near.distance_m, far.distance_m, units)
+        return span_told(case.placement, units)
 
     head = "Tube to back" if asked is None else "UVI there"
     return Table(columns=("If it is", head), rows=tuple((c.name, told(c)) for c in cases))

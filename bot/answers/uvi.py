@@ -6,6 +6,7 @@ from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_away, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
+from bot.answers.placed import start_told
 from bot.answers.readings import LampRead, read_lamp, shape_rows
 from bot.answers.together import all_together
 from bot.answers.tube_length import length_sources, length_steps, length_values
@@ -140,7 +141,7 @@ def _picture(
     fits = placement.verdict is Verdict.FITS
     spots = [(f"you: UVI {uvi_estimate(here.uvi)}", here, PointKind.HERE)]
     if fits and start:
-        spots.append((f"middle: {length_away(start.distance_m, units)}", start, PointKind.START))
+        spots.append((f"middle: {start_told(placement, units)}", start, PointKind.START))
     return uvi_picture(
         title=f"UV index at {length(here.distance_m, units)}",
         subtitle=lamp_name(lamp) if as_read else f"{lamp_name(lamp)}, {screen_phrase(screen)}",
@@ -164,6 +165,8 @@ def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
     placement = check.placement
     if check.here.distance_m < SAFE_MINIMUM_M:
         return (_too_near(placement, length(check.here.distance_m, units), units),)
+    if placement.verdict is Verdict.BY_LENGTH:
+        return (move_step(check, units),)
     if placement.verdict is not Verdict.FITS or not (placement.start and placement.near):
         return (
             (
@@ -176,10 +179,11 @@ def _moves(check: PlaceCheck, wish: Wish, units: Units) -> tuple[str, ...]:
 
 def _too_near(placement: Placement, here: str, units: Units) -> str:
     told = f"Whatever the UVI, {here} is too near to be safe. Switch the tube off"
-    start = placement.start if placement.verdict is Verdict.FITS else None
-    if start is None:
+    ends = placement.ends
+    start_m = ends[1].distance_m if ends else placement.mild_m
+    if start_m is None:
         return f"{told}, and ask distance with the same words to see what to use instead."
-    away = length_away(max(start.distance_m, COMFORTABLE_MINIMUM_M), units)
+    away = length_away(max(start_m, COMFORTABLE_MINIMUM_M), units)
     return f"{told} and hang it {away} from the animal's back."
 
 

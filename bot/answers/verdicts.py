@@ -4,13 +4,22 @@ from collections.abc import Sequence
 
 from bot.answers.check_parts import Mark
 from bot.answers.figures import length, length_away
+from bot.answers.placed import start_told
 from bot.language.quantities import Units
 from calc.judgement import Judged, Move, Verdict, as_read, judge_value
 from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, PlaceCheck
 
-__all__ = ["judged_reading", "mark_of", "mildest", "move_step", "verdict_word", "wants_move"]
+__all__ = [
+    "judged_reading",
+    "mark_of",
+    "mildest",
+    "move_step",
+    "until_measured",
+    "verdict_word",
+    "wants_move",
+]
 
 _WORDS = {
     Verdict.FAR_TOO_LOW: "far too low",
@@ -61,10 +70,24 @@ def judged_reading(
     return judge_value(quantity, Estimate(lowest.low, middle, highest.high), low, high)
 
 
+def until_measured(check: PlaceCheck, units: Units) -> str:
+    """Return what to do with a tube whose length decides where it hangs."""
+    told, mild_m = "Measure how long the tube is, from end to end", check.placement.mild_m
+    assert mild_m is not None
+    too_strong = check.may_be_above or check.judged.is_likely_above
+    if too_strong and check.here.distance_m < mild_m:
+        return (
+            f"{told}. Until then hang it {length_away(mild_m, units)} from the animal's back, "
+            "where even the longest gives no more than is wanted."
+        )
+    return f"{told}: no one distance is right for every length."
+
+
 def move_step(check: PlaceCheck, units: Units) -> str:
     """Return whether the tube is moved: farther in doubt, nearer only where it is surely low."""
-    assert check.placement.start is not None
-    start, judged = length_away(check.placement.start.distance_m, units), check.judged
+    if check.placement.mild_m is not None:
+        return until_measured(check, units)
+    start, judged = start_told(check.placement, units), check.judged
     move = check.move_to_start_m or 0.0
     if check.may_be_above and move > 0.0:
         return (

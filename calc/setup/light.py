@@ -70,6 +70,7 @@ class Obstacle(Enum):
     TOO_CLOSE = "the tube would hang nearer than the comfortable minimum"
     TOO_WEAK = "too weak even at the safe minimum"
     TOO_STRONG = "too strong even at the farthest that is answered"
+    LENGTH_UNTOLD = "no place is right for every length that the owned tube may have"
     SOLID_LID = "a tube above a solid lid gives nothing below it"
     TUBE_TOO_LONG = "the tube is longer than the box"
     NO_TUBE_SHORT_ENOUGH = "every standard tube is longer than the box"
@@ -82,6 +83,7 @@ _OBSTACLES = {
     Verdict.TOO_CLOSE: Obstacle.TOO_CLOSE,
     Verdict.TOO_WEAK: Obstacle.TOO_WEAK,
     Verdict.OUT_OF_RANGE: Obstacle.TOO_STRONG,
+    Verdict.BY_LENGTH: Obstacle.LENGTH_UNTOLD,
 }
 
 

@@ -44,6 +44,9 @@ COMFORTABLE_MINIMUM_M = 0.20
 HIGHEST_UVI = 20.0
 """The strongest UVI that is placed; the sun hardly gives more."""
 
+# A start that is moved by less is the same place.
+_SAME_PLACE_M = 1e-5
+
 
 class Verdict(Enum):
     """Whether a lamp can serve a UVI range from a sensible distance."""
@@ -52,6 +55,7 @@ class Verdict(Enum):
     TOO_WEAK = "too weak even at the safe minimum"
     TOO_CLOSE = "would hang nearer than the comfortable minimum"
     OUT_OF_RANGE = "would hang farther than is answered"
+    BY_LENGTH = "no place is right for every length that it may have"
 
 
 class Reason(Enum):
@@ -63,6 +67,7 @@ class Reason(Enum):
     FAR_END_HELD_AT_LIMIT = "far end held at the farthest place answered"
     TOO_STRONG_AT_LIMIT = "still above the wanted UVI at the farthest place answered"
     TOO_WEAK_AT_SAFE_MINIMUM = "below the range at the safe minimum"
+    LONGEST_TOO_STRONG_AT_FAR_END = "at the far end a longer tube gives more than the upper end"
     START_HELD_FOR_LENGTH = "start held where the longest tube it may be gives the upper end"
     START_MOVED_BY_CHANCE = "start moved from the middle by the chance of what it gives there"
     START_NEARER_THAN_COMFORT = "the start lies nearer than the comfortable minimum"
@@ -81,7 +86,8 @@ class Spot:
 class Placement:
     """The distances at which a lamp gives a UVI range; no spots where it cannot.
 
-    ``chances`` are those at the start; None where the lamp does not fit.
+    ``chances`` are those at the start; None where the lamp does not fit. ``mild_m``: where its
+    length decides, from this distance [m] on it is not too strong at any.
     """
 
     verdict: Verdict
@@ -94,6 +100,7 @@ class Placement:
     far: Spot | None
     at_safe_minimum: Spot
     chances: Chances | None = None
+    mild_m: float | None = None
 
     @property
     def advice(self) -> Advice | None:
@@ -156,7 +163,8 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
     Notes
     -----
     Nearer than 0.15 m nothing is placed, farther than 1.5 m nothing is answered. Of an unknown
-    length the ends are those of the typical tube, unless the start lies beyond them.
+    length the ends are those of the typical tube; where the longest gives more than the high end
+    even at the far one, no place is right until the length is known.
     Source: uv_distance_rows; nearest_distance; t5_lengths; uv_start_judgement.
 
     Examples
@@ -171,10 +179,9 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
     safe = spot(lamp, SAFE_MINIMUM_M, screen)
     limit_uvi = uvi_at(lamp, FARTHEST_PLACE_M, screen)
 
-    def nothing(verdict: Verdict, reason: Reason) -> Placement:
-        return Placement(
-            verdict, (reason,), low_uvi, high_uvi, target, None, None, None, at_safe_minimum=safe
-        )
+    def nothing(verdict: Verdict, reason: Reason, mild_m: float | None = None) -> Placement:
+        no_ends = (None, None, None, safe, None, mild_m)
+        return Placement(verdict, (reason,), low_uvi, high_uvi, target, *no_ends)
 
     if safe.uvi.best < low_uvi:
         return nothing(Verdict.TOO_WEAK, Reason.TOO_WEAK_AT_SAFE_MINIMUM)
@@ -198,14 +205,16 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
         reasons = [r for r in reasons if r is not Reason.NEAR_END_HELD_FOR_SAFETY]
         reasons.append(Reason.NEAR_END_HELD_FOR_COMFORT)
     safe_m = safe_for_length(lamp, screen, high_uvi)
+    if safe_m > far_m and verdict is Verdict.FITS:
+        return nothing(Verdict.BY_LENGTH, Reason.LONGEST_TOO_STRONG_AT_FAR_END, safe_m)
     if safe_m > start_m:
-        start_m, far_m = safe_m, max(safe_m, far_m)
+        start_m = min(safe_m, far_m)
         reasons.append(Reason.START_HELD_FOR_LENGTH)
     chances = None
     if verdict is Verdict.FITS:
         least_m, wanted = start_m, (low_uvi, high_uvi)
         start_m, chances = start_by_chance(lamp, screen, (least_m, far_m), wanted)
-        reasons += [Reason.START_MOVED_BY_CHANCE] if start_m > least_m else []
+        reasons += [Reason.START_MOVED_BY_CHANCE] if start_m > least_m + _SAME_PLACE_M else []
     near, start, far = (spot(lamp, d, screen) for d in (near_m, start_m, far_m))
     ends = (near, start, far, safe, chances)
     return Placement(verdict, tuple(reasons), low_uvi, high_uvi, target, *ends)

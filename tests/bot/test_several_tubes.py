@@ -23,7 +23,7 @@ def test_two_tubes_give_twice_the_uv_at_a_place(anyone: Preferences) -> None:
 
 def test_two_tubes_hang_farther_away_and_a_gap_brings_them_nearer(anyone: Preferences) -> None:
     one, two, apart = (
-        _value(ask(f"distance {_TOLD}{n}", anyone), "distance")
+        _value(ask(f"distance {_TOLD} length:22in{n}", anyone), "distance")
         for n in ("", " tubes:2", " tubes:2 gap:30cm")
     )
     assert one[0] < apart[0] < two[0]
@@ -95,7 +95,9 @@ def test_several_tubes_are_heard_in_words(said: str, count: int) -> None:
 def test_two_tubes_in_a_question_get_their_own_distance(anyone: Preferences) -> None:
     said = "i have two t5s, 12% each, polished reflector no mesh, how far for my bearded dragon"
     reply = ask(f"ask {said}", anyone)
-    assert _value(reply, "distance") == _value(ask(f"distance {_TOLD} tubes:2", anyone), "distance")
+    typed = ask(f"distance {_TOLD} tubes:2", anyone)
+    assert reply.values == typed.values
+    assert reply.table == typed.table
     (row,) = [row.text for row in reply.rows if row.label == "Tube"]
     assert "two T5 HO" in row
     assert "their UV adds" in row

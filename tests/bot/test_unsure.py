@@ -63,7 +63,7 @@ def test_each_row_is_what_the_single_question_answers(anyone: Preferences) -> No
 def test_a_way_that_will_not_do_is_named(anyone: Preferences) -> None:
     table = ask(UNSURE, anyone).table
     assert table is not None
-    assert table.rows[-1][1] == "will not do"
+    assert table.rows[-1][1] == "too close: do not use"
 
 
 def test_nothing_between_is_a_way_only_where_no_mesh_was_told(anyone: Preferences) -> None:

@@ -1,6 +1,8 @@
 """An untold length of the tube: no answer, step or table leads past the wanted range."""
 
+import re
 from collections.abc import Iterator
+from itertools import product
 
 import pytest
 
@@ -11,6 +13,7 @@ from bot.preferences import Preferences
 from bot.reply import Reply, Value
 from calc.animals import animals
 from calc.uv.lamp import Fixture, Lamp, uvi_at
+from calc.uv.lengths import DARK_ENDS_M
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.tube import STANDARD_T5_HO
 
@@ -19,6 +22,7 @@ BY_NAME = {animal.name: animal for animal in animals().values()}
 SCREENS: dict[str, Screen] = {"none": NoScreen(), "30%": FlatScreen(0.7), "45%": FlatScreen(0.55)}
 FIXTURES = {"polished": Fixture.POLISHED, "plain": Fixture.PLAIN}
 BOXES = {"": None, "enclosure:4ft": 1.2192, "enclosure:3ft": 0.9144, "enclosure:60cm": 0.6}
+STRONG = "tube:14% reflector:polished screen:none animal:bearded dragon"
 START = "distance tube:{}% reflector:{} screen:{} animal:{} {}"
 
 
@@ -52,10 +56,52 @@ def test_no_start_leads_past_the_range(animal: str, box: str) -> None:
                 assert "length" in {v.name for v in reply.values}
                 if reply.status == "problem":
                     continue
-                start = value(reply, "distance").best
-                for lit in fitting(BOXES[box]):
+                for lit, start in starts(reply, BOXES[box]):
                     there = uvi_at(Lamp(float(strength), behind, lit), start, between)
                     assert there <= most(animal)
+
+
+def starts(reply: Reply, box_m: float | None) -> Iterator[tuple[float, float]]:
+    """Return every length [m] with its start [m]: the same one, or where none is right for all."""
+    if reply.table is None:
+        found = value(reply, "distance")
+        assert found.low <= found.best <= found.high
+        yield from ((lit, found.best) for lit in fitting(box_m))
+        return
+    for lit in fitting(box_m):
+        long_mm = round((lit + DARK_ENDS_M) * 1000.0)
+        yield lit, value(reply, f"distance_{long_mm}_mm").best
+
+
+def test_a_start_is_never_shown_beyond_its_range() -> None:
+    shown = re.compile(r"Keep (?:[\d.]+ to )?([\d.]+) in \((?:[\d.]+ to )?([\d.]+) cm\)")
+    start = re.compile(r"start at ([\d.]+) in \(([\d.]+) cm\)")
+    wishes = ("uvi:3", "uvi:3 to 3.4", "animal:bearded dragon")
+    told = 0
+    for strength, screen, wish, tubes in product((2, 6, 12, 14), SCREENS, wishes, (1, 2, 3)):
+        line = f"distance tube:{strength}% reflector:polished screen:{screen} {wish} tubes:{tubes}"
+        reply = ask(line)
+        if reply.status == "problem" or reply.table is not None:
+            continue
+        ends, begun = shown.search(reply.answer), start.search(reply.answer)
+        assert ends is not None
+        assert begun is not None
+        for far, at in zip(ends.groups(), begun.groups(), strict=True):
+            assert float(at) <= float(far), reply.answer
+        told += 1
+    assert told >= 10
+
+
+def test_where_no_distance_is_right_for_every_length_each_has_its_own() -> None:
+    reply = ask(f"distance {STRONG}")
+    assert reply.answer.startswith("Measure the tube first")
+    assert reply.table is not None
+    assert len(reply.table.rows) == len(STANDARD_T5_HO)
+    near, *_ = ask(f"uvi distance:12in {STRONG}").steps
+    assert near.startswith("Measure how long the tube is")
+    assert "Until then hang it" in near
+    far, *_ = ask(f"uvi distance:40in {STRONG}").steps
+    assert "Until then" not in far
 
 
 @pytest.mark.parametrize("box", BOXES)
