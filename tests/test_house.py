@@ -38,6 +38,34 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.reply": ("bot.drawing", "calc.uncertainty"),
     "bot.preferences": ("bot.language", "bot.kept"),
     "bot.settings": ("bot.language",),
+    "bot.facts": ("calc.uncertainty",),
+    "bot.layered": ("bot.facts", "bot.language", "bot.reply"),
+    "bot.linking": ("bot.guide", "bot.reply", "calc.sources"),
+    "bot.words": (),
+    "bot.saying": (
+        "bot.saying",
+        "bot.facts",
+        "bot.language",
+        "bot.layered",
+        "bot.linking",
+        "bot.reply",
+    ),
+    # What a question works out and tells: no sentence, so nothing to look into.
+    "bot.questions": (
+        "bot.questions",
+        "bot.facts",
+        "bot.layered",
+        "bot.queries",
+        "bot.language",
+        "bot.preferences",
+        "bot.command",
+        "bot.drawing",
+        "bot.kept",
+        "bot.reply",
+        "calc",
+        # Animals and dangers are found there until their room has moved too.
+        "bot.answers.animals",
+    ),
     "bot.queries": ("bot.language", "bot.queries", "bot.kept"),
     "bot.kept": ("bot.kept", "bot.language", "calc.animals"),
     "bot.store": ("bot.store", "bot.kept"),
@@ -47,6 +75,9 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.answers": (
         "bot.answers",
         "bot.dangers",
+        "bot.facts",
+        "bot.linking",
+        "bot.saying.figures",
         "bot.queries",
         "bot.kept",
         "bot.language",
@@ -142,6 +173,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
 # third-party package → the rooms that may import it.
 KEEPERS: dict[str, tuple[str, ...]] = {
     "discord": ("bot.fronts.discord", "bot.render.embeds"),
+    "fluent": ("bot.saying",),
     "pint": ("bot.language", "bot.answers"),
     "pydantic": ("bot",),
     "matplotlib": ("bot.render.picture",),

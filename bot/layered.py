@@ -1,0 +1,96 @@
+"""What a question tells of its facts: messages in layers. No words, no unit, no markup.
+
+Who trips here: a ``Layered`` decides what is said and in which layer; how it is said is for
+``bot/words``, how it looks is for ``bot/render``.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Literal, Protocol
+
+from bot.facts import Figure, Say
+from bot.language.units import Units
+from bot.reply import Alarm, Picture
+
+__all__ = ["Brief", "Care", "Layered", "Row", "Table", "Teller", "Weight"]
+
+
+class Teller(Protocol):
+    """What a picture needs for its words: who says messages, and the unit that stands first."""
+
+    units: Units
+
+    def say(self, say: Say) -> str:
+        """Return a message in words."""
+
+
+class Weight(StrEnum):
+    """How much a caution matters: the heaviest one stands in the brief."""
+
+    ALWAYS = "always"
+    STEP = "step"
+
+
+@dataclass(frozen=True, slots=True)
+class Care:
+    """A caution; ``short`` is how the brief says it, and None where it never stands there."""
+
+    say: Say
+    short: Say | None = None
+    weight: Weight = Weight.ALWAYS
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One labelled line of the figures."""
+
+    label: Say
+    say: Say
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A small table; every row is as long as the columns."""
+
+    columns: tuple[Say, ...]
+    rows: tuple[tuple[Say, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Brief:
+    """The answer at a glance: at most eight lines of 38 signs in every language.
+
+    What gives way where it is longer: the later steps, the later ranges, what was assumed. The
+    dangers and whom to call are added at the door, and the heaviest caution from ``care``.
+    """
+
+    head: Say
+    range: tuple[Say, ...] = ()
+    assumed: tuple[Say, ...] = ()
+    steps: tuple[Say, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Layered:
+    """One answer as messages: the brief, and the parts that stand behind a button.
+
+    ``values`` are the figures of the facts themselves, by their name in JSON; ``guide`` are slugs
+    of pages and ``sources`` keys of the bibliography; ``alarms`` cannot wait; ``picture`` is made
+    with the voice that tells the rest.
+    """
+
+    command: str
+    title: Say
+    brief: Brief
+    status: Literal["ok", "problem"] = "ok"
+    steps: tuple[Say, ...] = ()
+    numbers: tuple[Row, ...] = ()
+    table: Table | None = None
+    why: tuple[Say, ...] = ()
+    care: tuple[Care, ...] = ()
+    values: tuple[tuple[str, Figure | None], ...] = ()
+    guide: tuple[str, ...] = ()
+    sources: tuple[str, ...] = ()
+    picture: Callable[[Teller], Picture] | None = None
+    alarms: tuple[Alarm, ...] = ()

@@ -1,0 +1,1 @@
+"""The questions: what each works out and tells, in rooms by topic."""

@@ -1,0 +1,1 @@
+"""Questions about heat, nights and hours."""

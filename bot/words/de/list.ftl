@@ -1,0 +1,6 @@
+### Wie Aufzählungen zusammengesetzt werden: die letzte Verbindung, und was davor steht.
+
+list-and = { $first } und { $second }
+list-or = { $first } oder { $second }
+list-semi = { $first }; { $second }
+list-comma = {", "}

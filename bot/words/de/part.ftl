@@ -1,0 +1,7 @@
+### Die Teile einer Antwort, wie Knöpfe und Überschriften sie zeigen.
+
+part-steps = Schritte
+part-numbers = Zahlen
+part-why = Warum
+part-care = Vorsicht
+part-sources = Quellen

@@ -1,0 +1,6 @@
+### What stands on buttons.
+
+button-picture = Picture
+button-change = Change
+button-share = Share
+button-all = Show all

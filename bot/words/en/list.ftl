@@ -1,0 +1,6 @@
+### How lists are put together: the last join, and what stands between the others.
+
+list-and = { $first } and { $second }
+list-or = { $first } or { $second }
+list-semi = { $first }; { $second }
+list-comma = {", "}

@@ -1,0 +1,7 @@
+### The parts of an answer, as buttons and headings show them.
+
+part-steps = Steps
+part-numbers = Numbers
+part-why = Why
+part-care = Care
+part-sources = Sources

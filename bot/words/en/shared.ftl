@@ -1,0 +1,22 @@
+### Facts: Known
+### What several questions say.
+
+## How a figure is known
+known = { $kind ->
+    [common_practice] common practice, no source
+    [memory] from memory
+    [own] the group's own figure
+   *[other] published: { $citation }
+  }{ $note ->
+    [none] {""}
+   *[some] ; { $note }
+  }
+
+## Cautions of lamps and heaters
+care-guard = Heat lamps burn skin and start fires. Use a guard, a ceramic holder and two supports, and keep everything that burns away.
+care-guard-short = Put a guard over every heater.
+care-off-first = Switch the lamp off and let it cool before you move or change it. Follow your local electrical rules.
+care-vet-heat = Call a reptile vet if your animal gapes and stays in the coolest corner, lies limp or has a burn.
+
+## Another language
+only-english = This answer is not there in your language yet.
