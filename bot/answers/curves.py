@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 
 import numpy as np
 
-from bot.answers.figures import length, length_range, uvi, uvi_estimate, uvi_range
+from bot.answers.figures import length, length_range_away, uvi, uvi_estimate, uvi_range
 from bot.answers.scales import lengths
 from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Stroke, Tone
 from bot.language.quantities import Units
@@ -89,7 +89,7 @@ def uvi_picture(
     )
     spans = [too_near(near)]
     if advised_m:
-        spans.append(Range(*advised_m, f"keep {length_range(*advised_m, units)}"))
+        spans.append(Range(*advised_m, f"keep {length_range_away(*advised_m, units)}"))
     drawing = Chart(
         title=title,
         subtitle=subtitle,
@@ -131,7 +131,7 @@ def _told(drawing: Chart, line: Line, advised_m: tuple[float, float] | None, uni
         f"Wanted is UVI {uvi_range(band.low, band.high)}.",
     ]
     if advised_m:
-        told.append(f"The advised distance is {length_range(*advised_m, units)}.")
+        told.append(f"The advised distance is {length_range_away(*advised_m, units)}.")
     told += [f"A line marks {mark.label}." for mark in drawing.marks]
     told += [
         f"Point at {length(point.x, units)}, UVI {uvi(point.y)}: {point.label}."

@@ -152,7 +152,7 @@ class Platform:
             if not waiter.done():
                 waiter.set_result(None)
 
-    async def until(self, look: Callable[[], T | None], what: str, within_s: float = 30.0) -> T:
+    async def until(self, look: Callable[[], T | None], what: str, within_s: float = 60.0) -> T:
         """Return what ``look`` finds as soon as it finds something."""
         try:
             async with asyncio.timeout(within_s):

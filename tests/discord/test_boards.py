@@ -28,7 +28,7 @@ NOW = datetime.now(UTC)
 
 async def standing(store: Store, wanted: Callable[[tuple[Board, ...]], bool]) -> tuple[Board, ...]:
     """Return the garden's boards once they stand as wanted."""
-    async with asyncio.timeout(10):
+    async with asyncio.timeout(60):
         while not wanted(boards := await store.boards.all(GARDEN.id)):
             pass
     return boards
@@ -125,7 +125,7 @@ def edits_of(world: World, post: Post) -> int:
 
 async def looked_at(store: Store) -> None:
     """Wait until no board is to be looked at soon, and none is being looked at."""
-    async with asyncio.timeout(10):
+    async with asyncio.timeout(60):
         while (await store.boards.next_look() or NOW) < datetime.now(UTC) + timedelta(minutes=30):
             pass
 
@@ -267,7 +267,7 @@ async def test_a_refusal_is_listed_and_tried_again_and_a_ban_by_the_edge_sooner(
     client.memory.clock = lambda: datetime.now(UTC) + ahead
     async with world.running(client):
         await world.slash("board post", DISTANCES, user=PEBBLE)
-        async with asyncio.timeout(10):
+        async with asyncio.timeout(60):
             while not await given_back(store):
                 pass
         listed = await world.slash("board list", {}, user=PEBBLE)

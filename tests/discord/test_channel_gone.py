@@ -46,7 +46,7 @@ async def test_a_reminder_for_it_is_listed_and_comes_as_a_direct_message(
     client.memory.clock = lambda: datetime.now(UTC) + ahead
     async with world.running(client):
         await world.gateway.dispatch(event, GONE, GARDEN.id)
-        async with asyncio.timeout(10):
+        async with asyncio.timeout(60):
             while (await settled(store, kept, *State)).channel is not None:
                 pass
         listed = await world.slash("remind list", {})

@@ -30,7 +30,7 @@ async def stopping(process: Process) -> None:
     """Ask the process to stop, and wait until it says that it heard."""
     process.send_signal(signal.SIGTERM)
     assert process.stderr is not None
-    async with asyncio.timeout(30):
+    async with asyncio.timeout(60):
         while b"asked to stop" not in await process.stderr.readline():
             pass
 

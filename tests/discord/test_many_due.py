@@ -54,7 +54,7 @@ async def standing(store: Store, kept: list[Reminder], state: State) -> int:
 
 async def until_done(store: Store, kept: list[Reminder], many: int) -> None:
     """Wait until so many are delivered."""
-    async with asyncio.timeout(20):
+    async with asyncio.timeout(60):
         while await standing(store, kept, State.DONE) < many:
             pass
 
@@ -127,7 +127,7 @@ async def test_what_is_under_way_is_finished_when_it_stops_and_nothing_more_begu
     async with world.running(client):
         await world.platform.until(lambda: held.times == 0, "the first ones")
         leaving = asyncio.create_task(client.leave())
-        async with asyncio.timeout(10):
+        async with asyncio.timeout(60):
             while not client.in_flight.leaving:
                 await asyncio.sleep(0)
         held.released.set()
@@ -146,7 +146,7 @@ async def test_a_reminder_that_is_refused_again_and_again_ends_and_the_list_says
     assert client.memory is not None
     ahead = timedelta(0)
     client.memory.clock = lambda: datetime.now(UTC) + ahead
-    async with world.running(client), asyncio.timeout(20):
+    async with world.running(client), asyncio.timeout(60):
         while (await settled(store, kept, *State)).state is not State.STOPPED:
             ahead += timedelta(minutes=6)
             client.wake()
@@ -168,7 +168,7 @@ async def test_one_that_a_channel_never_takes_comes_by_direct_message(
     assert client.memory is not None
     ahead = timedelta(0)
     client.memory.clock = lambda: datetime.now(UTC) + ahead
-    async with world.running(client), asyncio.timeout(20):
+    async with world.running(client), asyncio.timeout(60):
         while (await settled(store, kept, *State)).state is not State.DONE:
             ahead += timedelta(minutes=6)
             client.wake()
@@ -207,7 +207,7 @@ async def test_the_counts_tell_what_came_of_reminders_and_boards_and_name_nobody
 async def posted_board(world: World, store: Store) -> None:
     """Have a board posted in the garden."""
     await world.slash("board post", DISTANCES, user=PEBBLE)
-    async with asyncio.timeout(10):
+    async with asyncio.timeout(60):
         while not all(board.pinned for board in await store.boards.all(GARDEN.id)):
             pass
 

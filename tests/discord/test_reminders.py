@@ -23,19 +23,24 @@ HOUR = timedelta(hours=1)
 
 async def remind(
     store: Store,
-    due: datetime = NOW,
+    due: datetime | None = None,
     channel: int | None = None,
     every_days: int | None = None,
     person: Person = FERN,
 ) -> Reminder:
-    wanted = ReminderExport(about=About.METER, due=due, zone="Europe/Berlin", every_days=every_days)
+    wanted = ReminderExport(
+        about=About.METER,
+        due=due or datetime.now(UTC),
+        zone="Europe/Berlin",
+        every_days=every_days,
+    )
     server = GARDEN.id if channel else None
     return await store.reminders.add(person.id, wanted, server, channel)
 
 
 async def settled(store: Store, reminder: Reminder, *states: State) -> Reminder:
     """Return a reminder once it stands as wanted."""
-    async with asyncio.timeout(10):
+    async with asyncio.timeout(60):
         while True:
             kept = await store.reminders.named(reminder.keeper, reminder.id)
             if kept is not None and kept.state in states:
@@ -103,7 +108,7 @@ async def test_one_comes_when_its_time_has_come(world: World, keeper: Keeper, st
         ahead = timedelta(days=3, minutes=1)
         client.wake()
         await world.platform.until(lambda: messages_to(world, FERN), "the reminder")
-        async with asyncio.timeout(10):
+        async with asyncio.timeout(60):
             while await store.reminders.all(FERN.id):
                 pass
     assert "by direct message" in asked.text
@@ -176,7 +181,7 @@ async def test_a_repeated_one_waits_for_its_next_time(
     kept = await remind(store, NOW - HOUR, every_days=7)
     async with world.running(keeper()):
         await world.platform.until(lambda: messages_to(world, FERN), "the message")
-        async with asyncio.timeout(10):
+        async with asyncio.timeout(60):
             while (await store.reminders.all(FERN.id))[0].occurrence == 1:
                 pass
     (waiting,) = await store.reminders.all(FERN.id)

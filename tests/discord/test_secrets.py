@@ -44,7 +44,7 @@ async def test_a_good_token_is_never_shown_while_questions_are_answered(
 ) -> None:
     world.platform.token = TOKEN
     process = await started(world, tmp_path, token=TOKEN)
-    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=20)
+    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=90)
     answer = await world.slash("convert", {"value": "14in"})
     process.send_signal(signal.SIGTERM)
     code, told = await ended(process)

@@ -91,7 +91,7 @@ async def test_one_lost_connection_of_two_is_known(wide: World, bot: Maker) -> N
 async def test_a_bot_that_outgrew_its_connection_starts_anew(world: World, tmp_path: Path) -> None:
     world.gateway.refuse_with, world.gateway.refusals = 4011, 1
     process = await started(world, tmp_path)
-    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=40)
+    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=90)
     answer = await world.slash("convert", LENGTH)
     process.send_signal(signal.SIGTERM)
     code, told = await ended(process)

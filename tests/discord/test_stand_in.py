@@ -40,7 +40,7 @@ class Plain(discord.Client):
         await self.tree.sync()
 
     async def failure(self) -> Any:
-        async with asyncio.timeout(30):
+        async with asyncio.timeout(60):
             return await self._failed.get()
 
 
@@ -237,7 +237,7 @@ async def test_a_wrong_token_is_refused_at_login(world: World) -> None:
 async def test_a_privileged_intent_is_refused(world: World) -> None:
     client = Plain(says_hello, discord.Intents(guilds=True, message_content=True))
     with pytest.raises(discord.PrivilegedIntentsRequired):
-        async with asyncio.timeout(30), world.running(client) as task:
+        async with asyncio.timeout(60), world.running(client) as task:
             await task
 
 

@@ -37,7 +37,7 @@ def callbacks(world: World) -> list[int]:
 
 async def log_line(world: World, caplog: pytest.LogCaptureFixture, words: str) -> None:
     """Wait until the log says something; the log wakes nobody, so it is looked at."""
-    async with asyncio.timeout(30):
+    async with asyncio.timeout(60):
         while words not in caplog.text:
             await asyncio.sleep(0.005)
 
@@ -72,8 +72,8 @@ async def test_a_connection_lost_twice_is_logged_and_the_bot_goes_on(
         await world.begin("distance", TUBE)
         await world.platform.until(lambda: len(callbacks(world)) == 4, "the last try")
         answer = await world.slash("help")
+        await log_line(world, caplog, "failure")
     assert answer.text
-    assert "failure" in caplog.text
 
 
 @pytest.mark.usefixtures("_quick_retries")
@@ -96,9 +96,9 @@ async def test_an_error_of_discord_that_stays_is_logged_and_the_bot_goes_on(
         await world.begin("distance", TUBE)
         await world.platform.until(lambda: len(callbacks(world)) == 10, "the last try")
         answer = await world.slash("help")
+        await log_line(world, caplog, "could not tell the asker")
     assert answer.text
     assert "failure" in caplog.text
-    assert "could not tell the asker" in caplog.text
 
 
 async def test_a_ban_by_the_edge_is_not_hammered(

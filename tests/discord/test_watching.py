@@ -35,7 +35,7 @@ async def test_health_and_counts_are_told_on_localhost_when_a_port_is_set(
     port = free_port()
     monkeypatch.setenv("NOONSTONE_HEALTH_PORT", str(port))
     process = await started(world, tmp_path)
-    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=20)
+    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=90)
     await world.slash("convert", {"value": "14in"})
     await world.slash("convert", {"value": "banana"})
     health = await fetched(port, "/healthz")
@@ -84,7 +84,7 @@ async def test_a_port_that_is_taken_is_told_before_discord_is_asked(
 
 async def test_the_bot_as_it_is_started_has_limits(world: World, tmp_path: Path) -> None:
     process = await started(world, tmp_path)
-    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=20)
+    await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=90)
     answers = [await world.slash("convert", {"value": "14in"}) for _ in range(40)]
     process.send_signal(signal.SIGTERM)
     await ended(process)
