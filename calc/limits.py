@@ -36,6 +36,8 @@ __all__ = [
     "under_uvi",
 ]
 
+_HOUR_S = 3600.0
+
 
 class LimitName(Enum):
     """What a limit is about."""
@@ -52,6 +54,7 @@ class LimitName(Enum):
     WOOD = auto()
     UVI = auto()
     TUBE = auto()
+    LIGHT = auto()
 
 
 class Due(Enum):
@@ -67,7 +70,7 @@ class Met:
 
     Temperatures [degC] of the hottest surface, the warm end, the coolest place, the room by day,
     the coldest of the night, the water, a heater that is lain on, the hottest wood; the UV index
-    [1] with its doubt; the distance from tube to back [m].
+    [1] with its doubt; the distance from tube to back [m]; how long it is light each day [s].
     """
 
     surface_c: float | None = None
@@ -80,6 +83,7 @@ class Met:
     wood_c: float | None = None
     uvi: Estimate | None = None
     tube_m: float | None = None
+    light_s: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,12 +157,12 @@ def passed(limits: Limits, met: Met) -> tuple[Passed, ...]:
     """Return every limit that is passed, the soonest due first.
 
     surface: over its ceiling today, 5 K over it now; coolest place: at caution today, at danger
-    now; UV index: over the highest by more than its doubt today, at ``uvi_now`` now
+    now; UV index: over the highest by more than its doubt today, at ``uvi_now`` now; light: 18 h, today
 
     Parameters
     ----------
     limits : whose
-    met : temperatures [degC], UV index [1], distance [m]
+    met : temperatures [degC], UV index [1], distance [m], time [s]
 
     Returns
     -------
@@ -275,6 +279,10 @@ def _things(limits: Limits, met: Met) -> Iterator[Passed]:
         limit = Limit(rule["tube_now" if is_near else "tube_today"], "nearest_distance")
         due = Due.NOW if is_near else Due.TODAY
         yield Passed(LimitName.TUBE, met.tube_m, limit, limit.value - met.tube_m, due)
+    longest = Limit(rule["light_hours"] * _HOUR_S, JUDGEMENT)
+    if met.light_s is not None and met.light_s >= longest.value:
+        by = met.light_s - longest.value
+        yield Passed(LimitName.LIGHT, met.light_s, longest, by, Due.TODAY)
 
 
 def _light(limits: Limits, met: Met) -> Iterator[Passed]:

@@ -21,6 +21,7 @@ _TELLS = {
     FactName.ROOM_NIGHT: "night_c",
     FactName.DISTANCE_BACK: "tube_m",
     FactName.DISTANCE: "tube_m",
+    FactName.HOURS: "light_s",
 }
 _LEAST = ("night_c", "tube_m")
 

@@ -1,6 +1,7 @@
 """Length and temperature the other way; a difference is never shown as a reading."""
 
-from bot.answers.figures import number
+from math import ceil, log10
+
 from bot.answers.linking import source_lines
 from bot.language.quantities import Dimension, Measure, Units, convert
 from bot.preferences import Context
@@ -15,20 +16,24 @@ _SI = {
     Dimension.TEMPERATURE: ("degC", "degC"),
     Dimension.TEMPERATURE_DIFFERENCE: ("delta_degC", "K"),
 }
-_SHOWN: dict[Dimension, dict[Units, tuple[tuple[str, str, float], ...]]] = {
+# unit of the conversion, as it is shown, the decimals it has at least
+_SHOWN: dict[Dimension, dict[Units, tuple[tuple[str, str, int], ...]]] = {
     Dimension.LENGTH: {
-        Units.IN: (("in", "in", 0.01), ("ft", "ft", 0.001)),
-        Units.CM: (("cm", "cm", 0.01), ("mm", "mm", 0.1)),
+        Units.IN: (("in", "in", 2), ("ft", "ft", 3)),
+        Units.CM: (("cm", "cm", 2), ("mm", "mm", 1)),
     },
     Dimension.TEMPERATURE: {
-        Units.IN: (("degF", "°F", 0.1),),
-        Units.CM: (("degC", "°C", 0.1),),
+        Units.IN: (("degF", "°F", 1),),
+        Units.CM: (("degC", "°C", 1),),
     },
     Dimension.TEMPERATURE_DIFFERENCE: {
-        Units.IN: (("delta_degF", "°F of difference", 0.1),),
-        Units.CM: (("delta_degC", "°C of difference", 0.1),),
+        Units.IN: (("delta_degF", "°F of difference", 1),),
+        Units.CM: (("delta_degC", "°C of difference", 1),),
     },
 }
+_MOST_DECIMALS = 9
+# Less than this share is a slip of the conversion, and no digit that was asked about.
+_SLIP = 1e-12
 
 
 def answer_convert(query: ConvertQuery, context: Context) -> Reply:
@@ -56,12 +61,34 @@ def answer_convert(query: ConvertQuery, context: Context) -> Reply:
 
 
 def _texts(measure: Measure, units: Units) -> list[str]:
+    """Return the measure in each unit of a system, as finely as it was asked."""
     si, _ = _SI[measure.dimension]
+    finest = _asked_step(measure)
     texts = []
-    for unit, sign, step in _SHOWN[measure.dimension][units]:
-        low, high = (number(convert(v, si, unit), step) for v in (measure.low, measure.high))
+    for unit, sign, least in _SHOWN[measure.dimension][units]:
+        step = abs(convert(finest, si, unit) - convert(0.0, si, unit))
+        decimals = max(least, min(ceil(-log10(step) - _SLIP), _MOST_DECIMALS))
+        low, high = (
+            _plain(convert(end, si, unit), decimals) for end in (measure.low, measure.high)
+        )
         texts.append(f"{low} {sign}" if low == high else f"{low} to {high} {sign}")
     return texts
+
+
+def _asked_step(measure: Measure) -> float:
+    """Return the last digit that was asked about, in SI; the usual one where there is no last."""
+    si, _ = _SI[measure.dimension]
+    zero = convert(0.0, measure.unit, si)
+    ends = [convert(end, si, measure.unit) for end in (measure.low, measure.high)]
+    for decimals in range(_MOST_DECIMALS):
+        if all(abs(round(end, decimals) - end) <= _SLIP * max(abs(end), _SLIP) for end in ends):
+            return abs(convert(10.0**-decimals, measure.unit, si) - zero)
+    return abs(convert(1.0, measure.unit, si) - zero)
+
+
+def _plain(value: float, decimals: int) -> str:
+    text = f"{value:.{decimals}f}".rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
 
 
 def _kind(measure: Measure) -> str:

@@ -1,5 +1,7 @@
 """A day under the tube beside a day of sun, and how long people may stay in its light."""
 
+from math import floor
+
 from bot.answers.figures import (
     hours,
     length,
@@ -46,6 +48,12 @@ _MINUTE_S = 60.0
 _HOUR_S = 3600.0
 _ARM_M = 0.60
 _WHOLE_SED = 3.0
+_WHOLE_MINUTES, _HALF_A_DAY_MIN = 100.0, 720.0
+_SHARE_TO = 2.0
+# A midday sun that people know from a summer, to tell a dose by where no place is named.
+_STRONG_UVI = 10.0
+# A noon sun weaker than this is no measure of anything.
+_LEAST_NOON_UVI = 0.5
 
 
 def answer_dose(query: DoseQuery, context: Context) -> Reply:
@@ -112,12 +120,48 @@ def _answer(query: DoseQuery, lamp: Estimate, sun: SunDay | None, alight: float)
         f"An animal that stayed in it for all {hours(alight)} would take "
         f"{_range(lamp)} standard erythema doses (SED)."
     )
-    if sun and sun.dose.best > 0.0:
+    if sun is None:
+        same = f"{_minutes(_of_noon(lamp, Estimate.exact(_STRONG_UVI)))} of midday sun at UVI"
+        return f"{told} That is {same} {number(_STRONG_UVI)}. {_people(query.uvi[1])}"
+    month = month_name(query.month or 1)
+    if sun.noon_uvi.best < _LEAST_NOON_UVI:
+        told += f" The sun gives next to nothing there in {month}."
+    else:
         told += (
-            f" That is about {percent(lamp.best / sun.dose.best)} of a clear day at that latitude "
-            f"in {month_name(query.month or 1)}, out in the open from dawn to dusk."
+            f" That is {_minutes(_of_noon(lamp, sun.noon_uvi))} of midday sun there in {month}, or "
+            f"{_share(_over(lamp, sun.dose))} a clear day in the open from dawn to dusk."
         )
     return f"{told} {_people(query.uvi[1])}"
+
+
+def _over(lamp: Estimate, sun: Estimate) -> Estimate:
+    return Estimate(lamp.low / sun.high, lamp.best / sun.best, lamp.high / sun.low)
+
+
+def _of_noon(lamp: Estimate, noon_uvi: Estimate) -> Estimate:
+    """Return for how long [min] the noon sun gives the dose of the lamp's day [SED]."""
+    hour = (dose_sed(uvi, 1.0) for uvi in (noon_uvi.low, noon_uvi.best, noon_uvi.high))
+    in_hours = _over(lamp, Estimate(*hour))
+    return Estimate(*(60.0 * end for end in (in_hours.low, in_hours.best, in_hours.high)))
+
+
+def _minutes(estimate: Estimate) -> str:
+    if estimate.low >= _HALF_A_DAY_MIN:
+        return "more than 12 hours"
+    step = 5.0 if estimate.low >= _WHOLE_MINUTES else 1.0 if estimate.low >= 1.0 else 0.1
+    if estimate.low == estimate.high:
+        return f"about {number(estimate.best, step)} minutes"
+    span = f"{number(estimate.low, step)} to {number(estimate.high, step)}"
+    return f"about {number(estimate.best, step)} minutes ({span})"
+
+
+def _share(estimate: Estimate) -> str:
+    """Return how much of a whole it is: a share up to twice as much, beyond that how often."""
+    if estimate.best <= _SHARE_TO:
+        span = f"{percent(estimate.low)} to {percent(estimate.high)}"
+        return f"about {percent(estimate.best)} ({span}) of"
+    span = f"{number(estimate.low)} to {number(estimate.high)}"
+    return f"about {number(estimate.best)} times ({span})"
 
 
 def _range(estimate: Estimate) -> str:
@@ -141,31 +185,23 @@ def _sun_rows(query: DoseQuery, lamp: Estimate, sun: SunDay | None) -> tuple[Row
         return ()
     side = "S" if query.latitude < 0 else "N"
     where = f"{number(abs(query.latitude), 0.1)}° {side}, {month_name(query.month)}"
-    rows = [
+    return (
         Row(
             label="The sun there",
             text=f"{where}, clear sky at sea level: UVI {uvi_estimate(sun.noon_uvi)} at noon, "
-            f"{number(sun.dose.best)} SED ({number(sun.dose.low)} to {number(sun.dose.high)}) from "
+            f"{_range(sun.dose)} SED from "
             f"dawn to dusk, {hours(sun.strong_hours)} over UVI 3; cloud takes much of it away",
-        )
-    ]
-    if sun.noon_uvi.best >= 0.1:
-        equal = lamp.best / dose_sed(sun.noon_uvi.best, 1.0)
-        rows.append(
-            Row(
-                label="As noon sun",
-                text=f"the tube's day is worth about {hours(equal)} of that noon sun",
-            )
-        )
-    return tuple(rows)
+        ),
+    )
 
 
 def _people(at_uvi: float) -> str:
     allowed = safe_time(at_uvi)
     if allowed.whole_day:
         return f"At UVI {uvi_wanted(at_uvi)} people stay under the limit for work all of 8 h."
-    minutes = allowed.seconds / _MINUTE_S
-    shown = hours(minutes / 60.0) if minutes >= 60.0 else f"{number(minutes)} min"
+    # Rounded down: nobody is told to stay longer than the limit.
+    minutes = floor(allowed.seconds / _MINUTE_S)
+    shown = hours(minutes / 60.0) if minutes >= 60.0 else f"{minutes} min"
     return (
         f"At UVI {uvi_wanted(at_uvi)} people's skin and eyes reach the limit for a day at work "
         f"(30 J/m²) after about {shown} at the strictest."

@@ -8,14 +8,22 @@ from zoneinfo import ZoneInfo
 from bot.answers.animals import known_by
 from bot.answers.figures import hours, number
 from bot.answers.heat_parts import HEAT_CAUTIONS, Kept, kept_named
+from bot.answers.hours_night import at_night, burns_at_night, clock
 from bot.answers.hours_picture import year_picture
 from bot.answers.linking import page_links, source_lines
+from bot.answers.verdicts import verdict_word
+from bot.dangers.past_limits import alarms_past
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.day import Home, HoursQuery
 from bot.reply import Picture, Reply, Row, Table, Value
+from calc.animals import Target
 from calc.daylight import DayKind
+from calc.judgement import judge_value, with_doubt
+from calc.limits import Met, limits_of
+from calc.quantities import Quantity
 from calc.timer import LONGEST_H, SHORTEST_H, LightMonth, LightTimes, flat_times, month_plan
+from calc.uncertainty import Estimate
 
 __all__ = ["answer_hours"]
 
@@ -34,8 +42,9 @@ _CAUTIONS = (
 )
 _SEASON_SOURCES = ("meeus1998", "usno1990", "iana_tz", "day_bound", "common_practice")
 _HALF_QUARTER_H = 0.125
-# Lights that go on earlier or later than this are hardly meant for the day.
-_EARLIEST, _LATEST = time(4), time(13)
+_HOUR_S = 3600.0
+_SIMPLE = "12 hours on, 12 hours off, all year (common practice, no source)"
+_DAY_MIN, _HALF_DAY_MIN = 24 * 60, 12 * 60
 
 
 def answer_hours(query: HoursQuery, context: Context) -> Reply:
@@ -50,30 +59,28 @@ def answer_hours(query: HoursQuery, context: Context) -> Reply:
 
 def _flat(query: HoursQuery, kept: Kept, context: Context) -> Reply:
     target = kept.animal.light_hours
-    times = flat_times() if query.on is None else flat_times(on=query.on)
-    told = "12 hours on, 12 hours off, all year (common practice, no source)"
-    rows = [Row(label="The simple answer", text=told)]
+    told = _times_told(query)
+    times = told or (flat_times() if query.on is None else flat_times(on=query.on))
+    met = Met(light_s=times.hours * _HOUR_S)
+    alarms = alarms_past(limits_of(kept.animal), met)
+    # Where it is light all day, what is done about that comes first.
+    night = burns_at_night(times) and not alarms
+    rows = [Row(label="The simple answer", text=_SIMPLE)]
     if target is not None and target.low < target.high:
-        span = f"{number(target.low, 0.25)} to {number(target.high, 0.25)} h"
-        rows.append(
-            Row(
-                label="Keepers use",
-                text=f"{span} over the year for {kept.whom} ({known_by(target)})",
-            )
-        )
+        text = f"{_span(target)} over the year for {kept.whom} ({known_by(target)})"
+        rows.append(Row(label="Keepers use", text=text))
     low, high = (12.0, 12.0) if target is None else (target.low, target.high)
+    values = [Value(name="light", low=min(low, 12.0), best=12.0, high=max(high, 12.0), unit="h")]
+    if told:
+        values.append(Value.of("light_told", Estimate.exact(told.hours), "h"))
+    first = _judged(told, kept) if told else ""
     return Reply(
         command="hours",
         status="ok",
         title=f"Hours of light for {kept.whom}",
-        answer=(
-            f"12 hours on and 12 hours off, all year, is a fine answer for {kept.whom}: on at "
-            f"{_clock(times.on)}, off at {_clock(times.off)}, UV and heat together."
-        ),
-        values=(
-            Value(name="light", low=min(low, 12.0), best=12.0, high=max(high, 12.0), unit="h"),
-        ),
-        rows=(*rows, *_flat_rows(query, times)),
+        answer=f"{first}{at_night(times, kept) if night else _fine(told, times, kept)}",
+        values=tuple(values),
+        rows=(*rows, *_unused_rows(query)),
         steps=(
             "Set a timer once, at hours that suit your own day, and keep them at weekends too.",
             *_TIMER,
@@ -82,10 +89,44 @@ def _flat(query: HoursQuery, kept: Kept, context: Context) -> Reply:
                 "zone:America/Chicago."
             ),
         ),
+        alarms=alarms,
         cautions=_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(("common_practice", *([target.source] if target else []))),
     )
+
+
+def _fine(told: LightTimes | None, times: LightTimes, kept: Kept) -> str:
+    fine = f"12 hours on and 12 hours off, all year, is a fine answer for {kept.whom}"
+    if told:
+        return f"{fine}."
+    return f"{fine}: on at {clock(times.on)}, off at {clock(times.off)}, UV and heat together."
+
+
+def _times_told(query: HoursQuery) -> LightTimes | None:
+    """Return the keeper's own times, where it was told when the lights go off."""
+    if query.off is None:
+        return None
+    off = _minutes(query.off)
+    on = (off - _HALF_DAY_MIN) % _DAY_MIN if query.on is None else _minutes(query.on)
+    lit = (off - on) % _DAY_MIN or _DAY_MIN
+    return LightTimes(time(on // 60, on % 60), query.off, lit / 60.0)
+
+
+def _judged(told: LightTimes, kept: Kept) -> str:
+    """Return how the keeper's own hours are, by the one judgement."""
+    lit = f"{clock(told.on)} to {clock(told.off)} is {hours(told.hours)} of light"
+    target = kept.animal.light_hours
+    if target is None:
+        return f"{lit}; no target for {kept.whom} is known here. "
+    read = with_doubt(Quantity.LIGHT_HOURS, told.hours)
+    judged = judge_value(Quantity.LIGHT_HOURS, read, target.low, target.high)
+    return f"{lit}: {verdict_word(judged)}, wanted {_span(target)}. "
+
+
+def _span(target: Target) -> str:
+    ends = dict.fromkeys(number(end, 0.25) for end in (target.low, target.high))
+    return f"{' to '.join(ends)} h"
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,18 +203,12 @@ def _from_to(shortest: LightMonth, longest: LightMonth) -> str:
     )
 
 
-def _flat_rows(query: HoursQuery, times: LightTimes) -> Iterator[Row]:
-    """Return what was typed and changes nothing, and lights that burn through the night."""
+def _unused_rows(query: HoursQuery) -> Iterator[Row]:
+    """Return what was typed and changes nothing."""
     unused = [name for name in ("zone", "months", "year") if name in query.model_fields_set]
     if unused:
         told = f"{' and '.join(unused)}: it counts only with a latitude, such as latitude:home"
         yield Row(label="Not used", text=told)
-    if not _EARLIEST <= times.on <= _LATEST:
-        told = (
-            f"lights from {_clock(times.on)} to {_clock(times.off)} burn through the night, and "
-            "most animals that bask sleep then; for the morning ask with on:7:00"
-        )
-        yield Row(label="Night hours?", text=told)
 
 
 def _season_rows(
@@ -195,8 +230,10 @@ def _season_rows(
     elif latitude < 0:
         told = "of the southern half of the earth: summer is in December. months:turned swaps them"
         rows.append(Row(label="Seasons", text=told))
-    if query.on is not None:
-        told = "on: the lights of the seasons are centred on noon, so that they follow the sun"
+    clocks = [name for name in ("on", "off") if getattr(query, name) is not None]
+    if clocks:
+        named = " and ".join(clocks)
+        told = f"{named}: seasonal lights are centred on noon, so that they follow the sun"
         rows.append(Row(label="Not used", text=told))
     polar = [_MONTHS[month.month - 1] for month in plan if month.kind is not DayKind.ORDINARY]
     if polar:
@@ -226,16 +263,16 @@ def _table_row(month: LightMonth) -> tuple[str, ...]:
     return (
         _MONTHS[month.month - 1],
         hours(times.hours),
-        _clock(times.on),
-        _clock(times.off),
+        clock(times.on),
+        clock(times.off),
         hours(month.daylight_h),
     )
+
+
+def _minutes(moment: time) -> int:
+    return 60 * moment.hour + moment.minute
 
 
 def _degrees(latitude: float) -> str:
     side = "S" if latitude < 0 else "N"
     return f"{number(abs(latitude), 0.5)}° {side}"
-
-
-def _clock(moment: time) -> str:
-    return f"{moment:%H:%M}"

@@ -39,6 +39,7 @@ class _Tells:
 
 
 _TUBE = {"distance": _Tells(("tube_m",))}
+_LIGHT = {"hours": _Tells(("light_s",))}
 _READINGS = {
     "basking": _Tells(("surface_c",)),
     "cool": _Tells(("coolest_air_c",)),
@@ -47,7 +48,7 @@ _READINGS = {
 }
 _TELLS: Mapping[str, Mapping[str, _Tells]] = {
     "temps": _READINGS,
-    "check": _READINGS | _TUBE,
+    "check": _READINGS | _TUBE | _LIGHT,
     "basking": {
         "surface": _Tells(("surface_c",)),
         "air": _Tells(("warm_air_c",)),
@@ -62,7 +63,7 @@ _TELLS: Mapping[str, Mapping[str, _Tells]] = {
     "meter": _TUBE,
     "section": _TUBE,
     "tube": {"distance": _Tells(("tube_m",), planned=True)},
-    "dose": {"uvi": _Tells(("uvi",))},
+    "dose": {"uvi": _Tells(("uvi",))} | _LIGHT,
 }
 
 

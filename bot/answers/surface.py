@@ -70,7 +70,7 @@ def answer_surface(query: SurfaceQuery, context: Context) -> Reply:
         ),
         rows=_rows(query, found, known, units),
         steps=_steps(units),
-        alarms=alarms_past(limits_for("", context), Met(surface_c=found.best)),
+        alarms=alarms_past(limits_for("", context), _met(surface, found)),
         cautions=(
             "Never through glass, never on bare metal, and keep the laser out of eyes.",
             *HEAT_CAUTIONS,
@@ -78,6 +78,12 @@ def answer_surface(query: SurfaceQuery, context: Context) -> Reply:
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(("ir_thermography", known.source)),
     )
+
+
+def _met(surface: Surface, found: Estimate) -> Met:
+    # Of its range the upper end counts: wood there would go on to burn.
+    wood_c = found.high if surface is Surface.WOOD else None
+    return Met(surface_c=found.best, wood_c=wood_c)
 
 
 def _rows(query: SurfaceQuery, found: Estimate, known: Emissivity, units: Units) -> tuple[Row, ...]:

@@ -28,6 +28,8 @@ _FEW_WORDS = 10
 _FEWEST_WORDS = 3
 # A clause that by itself tells a hazard with this chance is heard in any surroundings.
 _CLAUSE_TELLS = 0.9
+# Where a figure stands without any of the others, it is too small for the hazard.
+_TOO_SMALL = {"light_all_day": ("hours", {"hours_long", "all_hours"})}
 _Urgency = Literal["", "now", "today", "this week", "change"]
 
 
@@ -95,7 +97,7 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
             chance >= _HEARD_STAYS * most or (comes_later and _stands_alone(told, plain[key]))
         ):
             kept[key] = plain[key]
-        elif key in guessed.places and chance >= max(_OTHER_STAYS * most, least):
+        elif _may_be_told(told, guessed, key) and chance >= max(_OTHER_STAYS * most, least):
             kept[key] = plain.get(key) or _clause_of(told, guessed.places[key])
         elif key in asked:
             kept[key] = asked[key]
@@ -110,6 +112,13 @@ def _least_chance(told: Told, plain: Mapping[str, Found]) -> float:
     if _count(told) < _FEWEST_WORDS:
         return inf
     return _ALONE_IN_FEW_ABOVE if len(told.words) <= _FEW_WORDS else _ALONE_ABOVE
+
+
+def _may_be_told(told: Told, guessed: Guess, key: str) -> bool:
+    """Say whether what was learned may tell a hazard: not beside a figure that is too small."""
+    figure, others = _TOO_SMALL.get(key, ("", set()))
+    too_small = figure in told.hits and others.isdisjoint(told.hits)
+    return key in guessed.places and not too_small
 
 
 def _count(told: Told) -> int:

@@ -21,6 +21,7 @@ _KEYS = {
     LimitName.WOOD: "touching",
     LimitName.UVI: "uv_too_strong",
     LimitName.TUBE: "uv_too_strong",
+    LimitName.LIGHT: "light_all_day",
 }
 # Without an urgency it is the hazard's own, which may be now.
 _SOONEST = ("now", "", "today", "this week", "change")

@@ -44,6 +44,9 @@ class HoursQuery(Query):
     on: Clock | None = Field(
         None, description="when you want the lights to go on, such as 8:00", examples=["8:00"]
     )
+    off: Clock | None = Field(
+        None, description="when they go off, to judge how long it is light", examples=["20:00"]
+    )
     latitude: Latitude | None = Field(
         None,
         description="whose seasons to follow: 35N, 30S, or home for the animal's own",

@@ -1,5 +1,7 @@
 """The dose question: the arithmetic of a day, the sun beside it, and people."""
 
+import re
+
 import pytest
 
 from bot.ask import ask
@@ -92,3 +94,36 @@ def test_more_than_any_sun_gives_is_an_alarm_and_no_dose(anyone: Preferences) ->
     assert [(danger.key, danger.urgency) for danger in reply.dangers] == [("uv_too_strong", "now")]
     assert "up to 20" in reply.answer
     assert reply.values == ()
+
+
+@pytest.mark.parametrize("month", ["December", "January", "March", "June"])
+@pytest.mark.parametrize("latitude", ["0", "45N", "60N", "66N", "70N", "89N"])
+def test_no_sun_makes_a_figure_that_says_nothing(
+    latitude: str, month: str, anyone: Preferences
+) -> None:
+    told = ask(f"dose uvi:4 hours:10 latitude:{latitude} month:{month}", anyone).answer
+    assert ("next to nothing" in told) is not ("midday sun" in told)
+    assert all(float(figure) < 1000 for figure in re.findall(r"\d+", told))
+
+
+def test_a_dose_is_told_as_minutes_of_midday_sun(anyone: Preferences) -> None:
+    # Exact: UVI 4 for 10 h is UVI 10 for 4 h.
+    assert "240 minutes of midday sun at UVI 10" in ask("dose uvi:4 hours:10", anyone).answer
+    reply = ask("dose uvi:4 hours:10 latitude:27S month:December", anyone)
+    low, noon, high = (getattr(value(reply, "sun_noon_uvi"), e) for e in ("low", "best", "high"))
+    told = re.search(r"(\d+) minutes \((\d+) to (\d+)\)", reply.answer)
+    assert told is not None
+    wanted = [2400.0 / uvi for uvi in (noon, high, low)]
+    assert [float(figure) for figure in told.groups()] == pytest.approx(wanted, abs=3.0)
+
+
+@pytest.mark.parametrize("uvi", ["0.1", "0.5", "1.1", "2.7", "3", "4", "7", "11", "19"])
+def test_no_one_is_told_to_stay_longer_than_the_limit(uvi: str, anyone: Preferences) -> None:
+    told = re.search(
+        r"after about (?:(\d+) h)? ?(?:(\d+) min)?", ask(f"dose uvi:{uvi} hours:8", anyone).answer
+    )
+    assert told is not None
+    minutes = 60 * int(told[1] or 0) + int(told[2] or 0)
+    # 30 J/m² over 0.64 of the erythemal irradiance, UVI / 40 W/m².
+    allowed = 30.0 / (0.64 * float(uvi) / 40.0) / 60.0
+    assert allowed - 1.0 < minutes <= allowed

@@ -78,3 +78,20 @@ def test_a_surface_that_is_a_little_too_hot_is_changed_today(anyone: Preferences
 
 def keys(reply: Reply) -> list[str]:
     return [alarm.key for alarm in reply.alarms]
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        # Pinned: wood from 65 °C on, and well over 45 °C for whatever lies on it.
+        ("surface reading:165F material:wood", {"box_too_hot", "touching"}),
+        ("surface reading:165F material:slate", {"box_too_hot"}),
+        ("surface reading:98F material:wood", set()),
+        ("basking surface:165F air:80F distance:10in animal:bearded dragon", {"box_too_hot"}),
+        ("basking surface:100F wood:165F air:80F distance:10in animal:beardie", {"touching"}),
+    ],
+)
+def test_wood_that_is_near_burning_is_questioned(
+    line: str, told: set[str], anyone: Preferences
+) -> None:
+    assert {danger.key for danger in ask(line, anyone).dangers} == told

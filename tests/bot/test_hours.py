@@ -1,5 +1,7 @@
 """The timer: twelve hours, or the seasons of a place in the keeper's own time."""
 
+import re
+
 import pytest
 
 from bot.ask import ask
@@ -74,3 +76,57 @@ def test_a_slip_is_told_with_what_would_do(line: str, told: str, anyone: Prefere
     reply = ask(line, anyone)
     assert reply.status == "problem"
     assert told in reply.answer
+
+
+@pytest.mark.parametrize("clocks", ["on:22:00", "on:1:00", "on:15:00 off:5:00", "off:4:00"])
+@pytest.mark.parametrize("animal", ["bearded dragon", "crested gecko"])
+def test_lights_that_burn_through_the_night_are_asked_about_first(
+    animal: str, clocks: str, anyone: Preferences
+) -> None:
+    reply = ask(f"hours animal:{animal} {clocks}", anyone)
+    told = reply.answer
+    assert "Is that meant?" in told
+    assert ("is awake by day" in told) is (animal == "bearded dragon")
+    by_day = re.search(r"ask hours with (on:[0-9:]+)", told)
+    assert by_day is not None
+    assert "meant" not in ask(f"hours animal:{animal} {by_day[1]}", anyone).answer
+
+
+@pytest.mark.parametrize(
+    ("clocks", "lit", "word"),
+    [
+        ("on:8:00 off:20:00", 12.0, "fine"),
+        ("on:7:30 off:22:00", 14.5, "high"),
+        ("on:8:00 off:14:00", 6.0, "far too low"),
+        ("off:20:00", 12.0, "fine"),
+    ],
+)
+def test_hours_that_are_told_are_judged(
+    clocks: str, lit: float, word: str, anyone: Preferences
+) -> None:
+    reply = ask(f"hours animal:bearded dragon {clocks}", anyone)
+    assert next(v.best for v in reply.values if v.name == "light_told") == lit
+    assert f"of light: {word}, wanted 12 h" in reply.answer
+    assert not reply.alarms
+
+
+@pytest.mark.parametrize(
+    ("line", "is_all_day"),
+    [
+        ("hours animal:bearded dragon on:8:00 off:8:00", True),
+        ("hours animal:bearded dragon on:4:00 off:22:00", True),
+        ("hours animal:bearded dragon on:4:15 off:22:00", False),
+        ("dose uvi:4 hours:24", True),
+        ("dose uvi:4 hours:17", False),
+        ("check animal:bearded dragon hours:20", True),
+        ("check animal:bearded dragon hours:16", False),
+        ("check bearded dragon, lights on 20 hours a day", True),
+        ("check bearded dragon, lights on 14 hours a day", False),
+        ("check bearded dragon, lights on all night, uv 12 hours", True),
+    ],
+)
+def test_light_all_day_is_a_danger_wherever_it_is_told(
+    line: str, is_all_day: bool, anyone: Preferences
+) -> None:
+    # Pinned: 18 hours or more, our judgement.
+    assert ("light_all_day" in {d.key for d in ask(line, anyone).dangers}) is is_all_day
