@@ -19,10 +19,10 @@ __all__ = ["listen"]
 # only it heard is taken. A list's word for a hazard weighs as the fourth; beside the likeliest, a
 # hazard that a list heard stays from the fifth part of it on, another from the sixth.
 # Set on fresh messages of another hand, which since count as mended on.
-_NOTHING_BELOW, _ALONE_ABOVE, _ALONE_IN_FEW_ABOVE = 0.30, 0.90, 0.80
+_NOTHING_BELOW, _ALONE_ABOVE, _ALONE_IN_FEW_ABOVE = 0.45, 0.90, 0.80
 _LIST_WEIGHS, _HEARD_STAYS, _OTHER_STAYS = 0.2, 0.3, 0.5
 # Where a person may be hurt, the lists are doubted less.
-_NOTHING_OF_PEOPLE_BELOW = 0.10
+_NOTHING_OF_PEOPLE_BELOW = 0.20
 _FEW_WORDS = 10
 # Fewer, such as an option's text, tell nothing that no list knows.
 _FEWEST_WORDS = 3
