@@ -68,6 +68,7 @@ class Bound(Enum):
     AT_LEAST = auto()
     AT_MOST = auto()
     INWARD = auto()
+    START = auto()
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,6 +19,7 @@ __all__ = [
     "length_away",
     "length_range",
     "length_range_away",
+    "length_start",
     "length_typed",
     "length_within",
     "month_name",
@@ -74,13 +75,7 @@ def length_range_away(low_m: float, high_m: float, units: Units) -> str:
 
 def length_start(start_m: float, ends_m: tuple[float, float], units: Units) -> str:
     """Return where in a range to start, rounded up, yet never past the far end as it is shown."""
-    low_m, high_m = ends_m
-
-    def show(system: Units) -> str:
-        far = max(_up(low_m, system), _down(high_m, system))
-        return _shown((min(_up(start_m, system), far),), system)
-
-    return _both(units, show)
+    return _told(Figure(Kind.LENGTH, start_m, *ends_m, Bound.START), "best", units)
 
 
 def length_typed(value_m: float, units: Units) -> str:

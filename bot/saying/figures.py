@@ -98,9 +98,12 @@ _LOW: dict[Bound, Callable[[float], int]] = {
     Bound.AT_LEAST: _up,
     Bound.AT_MOST: _down,
     Bound.INWARD: _up,
+    Bound.START: _up,
 }
-_HIGH: dict[Bound, Callable[[float], int]] = {**_LOW, Bound.INWARD: _down}
+_HIGH: dict[Bound, Callable[[float], int]] = {**_LOW, Bound.INWARD: _down, Bound.START: _down}
 _BEST: dict[Bound, Callable[[float], int]] = {**_LOW, Bound.INWARD: round}
+# Both ends of these are kept: what lies between is never shown beyond them.
+_WITHIN = (Bound.INWARD, Bound.START)
 
 
 def _rounded(value: float, scale: _Scale, rounding: Callable[[float], int]) -> float:
@@ -115,7 +118,7 @@ def _two(figure: Figure, form: Form, units: Units, manners: Manners) -> str:
     high = _rounded(figure.high, scale, _HIGH[figure.bound])
     best = _rounded(figure.best, scale, _BEST[figure.bound])
     high = max(low, high)
-    if figure.bound is Bound.INWARD:
+    if figure.bound in _WITHIN:
         best = min(max(best, low), high)
     texts = [number(value, 0.5) for value in _chosen(low, best, high, form)]
     return joined(_spanned(texts, form, manners), scale.sign)
