@@ -157,7 +157,8 @@ def passed(limits: Limits, met: Met) -> tuple[Passed, ...]:
     """Return every limit that is passed, the soonest due first.
 
     surface: over its ceiling today, 5 K over it now; coolest place: at caution today, at danger
-    now; UV index: over the highest by more than its doubt today, at ``uvi_now`` now; light: 18 h, today
+    now; UV index: over the highest by more than its doubt today, at ``uvi_now`` now; light: 18 h,
+    today
 
     Parameters
     ----------

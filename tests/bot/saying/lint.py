@@ -109,8 +109,8 @@ def faults(words: Words) -> list[str]:
             continue
         told = ONLY.search(words.comment(key))
         only = set(re.findall(r"\$(\w+)", told[1])) if told else set[str]()
-        told_of: list[list[str]] = [list(_against(words, key, hints(c), only)) for c in fit]
-        out += min(told_of, key=len)
+        told_of = sorted((list(_against(words, key, hints(c), only)) for c in fit), key=len)
+        out += told_of[0]
     return out
 
 
