@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
-from calc.animals import ANY, Animal, Subject, animals
+from calc.animals import ANY, Animal, animals
 from calc.limit_figures import (
     GROUPS,
     JUDGEMENT,
@@ -32,7 +32,6 @@ __all__ = [
     "limits_of",
     "passed",
     "soonest",
-    "target_past",
     "under_uvi",
 ]
 
@@ -183,43 +182,6 @@ def passed(limits: Limits, met: Met) -> tuple[Passed, ...]:
     """
     found = (*_heat(limits, met), *_cold(limits, met), *_things(limits, met), *_light(limits, met))
     return tuple(sorted(found, key=lambda p: p.due.value))
-
-
-def target_past(limits: Limits, subject: Subject, low: float, high: float) -> Limit | None:
-    """Return the limit that a target would pass, or None where it stays within.
-
-    Parameters
-    ----------
-    limits : whose
-    subject : what the target is of
-    low, high : its ends, in the target's own unit [degC, UV index 1 or h]
-
-    Returns
-    -------
-    Limit or None
-
-    Notes
-    -----
-    Source: limits_judgement.
-    """
-    coolest, warmest = limits.night_c, limits.caution_c
-    match subject:
-        case Subject.UVI:
-            return limits.uvi_now if high >= limits.uvi_now.value else None
-        case Subject.BASKING_SURFACE | Subject.WARM_AIR:
-            coolest, warmest = None, limits.surface_c
-            if warmest is not None and high <= warmest.value:
-                return None
-        case Subject.LIGHT_HOURS:
-            most = Limit(rules()["light_hours"], JUDGEMENT)
-            return most if high >= most.value else None
-        case Subject.COOL_AIR | Subject.NIGHT_FLOOR | Subject.NIGHT_HEAT_OFF:
-            pass
-        case _:
-            return None
-    if coolest is not None and low < coolest.value:
-        return coolest
-    return warmest if warmest is not None and high >= warmest.value else None
 
 
 def soonest(found: Iterable[Passed]) -> Due | None:

@@ -13,7 +13,7 @@ def rising_root(function: Callable[[float], float], low: float, high: float) -> 
     Parameters
     ----------
     function : rising and continuous, at most 0 at ``low`` and at least 0 at ``high``
-    low, high : the ends between which it is looked for
+    low, high : the ends between which it is looked for [the unknown's own unit]
 
     Returns
     -------

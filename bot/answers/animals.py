@@ -24,10 +24,11 @@ from calc.animals import (
     own_name,
     own_slug,
 )
-from calc.limits import Limit, limits_of, target_past
+from calc.limits import Limit, limits_of
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named
 from calc.sources import source
+from calc.target_limits import target_past
 
 __all__ = [
     "ANY_ANIMAL",

@@ -1,0 +1,43 @@
+"""Whether a target would pass a limit: nothing is aimed for where harm begins."""
+
+from calc.animals import Subject
+from calc.limit_figures import JUDGEMENT, Limit, Limits, rules
+
+__all__ = ["target_past"]
+
+
+def target_past(limits: Limits, subject: Subject, low: float, high: float) -> Limit | None:
+    """Return the limit that a target would pass, or None where it stays within.
+
+    Parameters
+    ----------
+    limits : whose
+    subject : what the target is of
+    low, high : its ends, in the target's own unit [degC, UV index 1 or h]
+
+    Returns
+    -------
+    Limit or None
+
+    Notes
+    -----
+    Source: limits_judgement.
+    """
+    coolest, warmest = limits.night_c, limits.caution_c
+    match subject:
+        case Subject.UVI:
+            return limits.uvi_now if high >= limits.uvi_now.value else None
+        case Subject.BASKING_SURFACE | Subject.WARM_AIR:
+            coolest, warmest = None, limits.surface_c
+            if warmest is not None and high <= warmest.value:
+                return None
+        case Subject.LIGHT_HOURS:
+            most = Limit(rules()["light_hours"], JUDGEMENT)
+            return most if high >= most.value else None
+        case Subject.COOL_AIR | Subject.NIGHT_FLOOR | Subject.NIGHT_HEAT_OFF:
+            pass
+        case _:
+            return None
+    if coolest is not None and low < coolest.value:
+        return coolest
+    return warmest if warmest is not None and high >= warmest.value else None
