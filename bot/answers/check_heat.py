@@ -15,6 +15,7 @@ from bot.language.hearing.facts import LampKind, Thermometer
 from bot.language.quantities import Measure, Units
 from bot.reply import Value
 from calc.heat.judge import Judgement, Step, judge
+from calc.heat.mending import Surroundings
 from calc.heat.night import NightDecision, night_plan
 from calc.heat.readings import Finding, Instrument, Readings
 from calc.heat.sources_of_heat import Basking, HeatSource, find_heat_source
@@ -69,7 +70,7 @@ _SOURCES_OF_HEAT = {
 def heat_parts(told: Told, kept: Kept, units: Units) -> Iterator[Part]:
     """Judge everything of a set-up that is not UV."""
     told, beyond = set_aside(told, kept, units)
-    judgement = judge(_readings(told), kept.animal)
+    judgement = judge(_readings(told), kept.animal, _surroundings(told))
     if FactName.ON_FOR in beyond:
         yield beyond[FactName.ON_FOR]
     yield from _places(told, judgement, beyond, kept, units)
@@ -82,6 +83,11 @@ def heat_parts(told: Told, kept: Kept, units: Units) -> Iterator[Part]:
 
 def _middle(said: Said[Measure] | None) -> float | None:
     return None if said is None else (said.value.low + said.value.high) / 2.0
+
+
+def _surroundings(told: Told) -> Surroundings | None:
+    room_c = _middle(told.measure(FactName.ROOM))
+    return None if room_c is None else Surroundings(room_c)
 
 
 def _readings(told: Told) -> Readings:

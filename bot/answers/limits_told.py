@@ -47,7 +47,7 @@ _READINGS = {
     "night": _Tells(("night_c",)),
 }
 _TELLS: Mapping[str, Mapping[str, _Tells]] = {
-    "temps": _READINGS,
+    "temps": _READINGS | {"room": _Tells(("room_c",))},
     "check": _READINGS | _TUBE | _LIGHT,
     "basking": {
         "surface": _Tells(("surface_c",)),

@@ -14,14 +14,19 @@ from bot.answers.heat_parts import (
     target_text,
 )
 from bot.answers.linking import page_links, source_lines
+from bot.answers.temps_mends import (
+    around_rows,
+    first_to_do,
+    mends_table,
+    step_lines,
+    surroundings_asked,
+)
 from bot.answers.temps_picture import temps_picture
 from bot.answers.temps_words import (
     doubt_text,
     finding_clause,
     missing_text,
     place_name,
-    step_text,
-    what_to_do,
 )
 from bot.language.quantities import Measure, Units
 from bot.language.shown import shown
@@ -59,6 +64,9 @@ _CHANGES = {
     Step.MOVE_LAMP_INWARD,
     Step.SECOND_WEAKER_LAMP,
     Step.MORE_AIR,
+    Step.LESS_AIR,
+    Step.COOLER_ROOM,
+    Step.WARMER_ROOM,
 }
 _NIGHTS = {Step.HEAT_THE_NIGHT, Step.CONSIDER_NIGHT_HEAT, Step.COOLER_NIGHT}
 # These end in reading again by themselves.
@@ -88,7 +96,7 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         None if query.lamp_on is None else query.lamp_on.low / _HOUR_S,
         frozenset(_INSTRUMENTS[name] for name in query.measured),
     )
-    judgement = judge(readings, kept.animal)
+    judgement = judge(readings, kept.animal, surroundings_asked(query))
     return Reply(
         command="temps",
         status="ok",
@@ -97,10 +105,12 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         values=tuple(v for finding in judgement.findings for v in _values(finding)),
         rows=(
             *_rows(judgement, units),
+            *around_rows(query, judgement, units),
             *_unit_rows(query, kept),
             *_others(judgement, kept, units),
         ),
-        steps=_steps(judgement),
+        table=mends_table(judgement, units),
+        steps=_steps(judgement, units),
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(judgement, kept)),
@@ -118,7 +128,7 @@ def _value(measure: Measure | None) -> float | None:
 
 
 def _answer(judgement: Judgement, kept: Kept, units: Units) -> str:
-    first = what_to_do(judgement.first)
+    first = first_to_do(judgement, units)
     if not judgement.findings:
         return f"Give me a reading and I can help. First, {first}."
     if Step.CHECK_PROBE_PLACES in judgement.steps:
@@ -211,10 +221,10 @@ def _others(judgement: Judgement, kept: Kept, units: Units) -> tuple[Row, ...]:
     )
 
 
-def _steps(judgement: Judgement) -> tuple[str, ...]:
+def _steps(judgement: Judgement, units: Units) -> tuple[str, ...]:
     if _leaves_open(judgement):
         return (_OPEN, _READ_AND_ASK)
-    told = tuple(step_text(step) for step in judgement.steps)
+    told = step_lines(judgement, units)
     if not _CHANGES.isdisjoint(judgement.steps):
         return (*told, f"One change at a time. {AFTER_A_CHANGE}")
     if judgement.steps[-1] in _NIGHTS:
@@ -229,4 +239,5 @@ def _sources(judgement: Judgement, kept: Kept) -> tuple[str, ...]:
     if not targets:
         return ("common_practice",)
     bodies = [body.source for body in kept.animal.bodies]
-    return (*targets, "common_practice", *others, *bodies)
+    reckoned = ("enclosure_model", "lamp_steps") if judgement.mends else ()
+    return (*targets, "common_practice", *reckoned, *others, *bodies)

@@ -3,8 +3,8 @@
 from bot.answers.figures import difference, temperature
 from bot.answers.verdicts import verdict_word
 from bot.language.quantities import Units
-from calc.heat.judge import Step
 from calc.heat.readings import Doubtful, Finding
+from calc.heat.steps import Step
 from calc.quantities import Quantity
 
 __all__ = ["doubt_text", "finding_clause", "missing_text", "place_name", "step_text", "what_to_do"]
@@ -97,6 +97,18 @@ _DO_AND_WHY: dict[Step, tuple[str, str]] = {
         "let more air through, by a vent or by mesh in part of a solid lid",
         "warm air leaves at the top and the far end cools first",
     ),
+    Step.LESS_AIR: (
+        "close more of the lid, away from the lamps, with something that cannot burn",
+        "much of the warmth leaves through the mesh",
+    ),
+    Step.COOLER_ROOM: (
+        "cool the room: shade the window, let cool air in, or move the box",
+        "no box is cooler than the room it stands in",
+    ),
+    Step.WARMER_ROOM: (
+        "warm the room a little",
+        "the whole box gets warmer with it, and no lamp has to do it alone",
+    ),
     Step.LONGER_ENCLOSURE: (
         "think about a longer enclosure",
         "in a short one both ends are nearly alike, whatever you do with the lamp",
@@ -163,9 +175,10 @@ def what_to_do(step: Step) -> str:
     return _DO_AND_WHY[step][0]
 
 
-def step_text(step: Step) -> str:
-    """Return the step with its reason, as a line of its own."""
+def step_text(step: Step, instead: str = "") -> str:
+    """Return the step, or what is said in its place, with its reason, as a line of its own."""
     do, why = _DO_AND_WHY[step]
+    do = instead or do
     return f"{do[0].upper()}{do[1:]}: {why}."
 
 

@@ -90,6 +90,17 @@ class TempsQuery(Query):
         examples=["infrared gun and digital probe"],
     )
     animal: AnimalName = Field("", description=_ANIMAL, examples=["bearded dragon"])
+    room: AirTemperature | None = Field(
+        None,
+        description="the air of the room by day; with it I reckon what mends the cool end",
+        examples=["72F"],
+    )
+    enclosure: EnclosureSize | None = Field(None, description=_ENCLOSURE, examples=["48x24x24in"])
+    material: MaterialName = Field("glass", description=_MATERIAL, examples=["wood"])
+    lid: LidName = Field("full mesh", description=_LID, examples=["solid"])
+    watts: Power | None = Field(
+        None, description="the heat lamp's wattage, such as 75W", examples=["75W"]
+    )
 
 
 class BaskingQuery(Query):

@@ -100,24 +100,25 @@ class Enclosure:
         lid = wall * roof_m2 + mesh * self.open_lid_m2
         return float(front * front_m2 + wall * other_m2 + lid + floor)
 
-    def air_flow_m3_s(self, rise_k: float, room_c: float) -> float:
-        """Return the air exchanged [m³/s] with the inside this much warmer than the room.
+    def air_flows_m3_s(self, rise_k: float, room_c: float) -> tuple[float, float]:
+        """Return the air that flows through and that which sinks in over a mesh [m³/s].
 
-        Each box has a low vent; the warm air leaves by a high one or by the mesh, and over a
-        wide mesh cool air sinks in besides: the root of the squares of both.
+        Each box has a low vent; the warm air leaves by a high one or by the mesh. Together they
+        make the root of the sum of their squares.
         """
         high_m2 = _VENT_M2 + self.open_lid_m2
         # Two unequal vents pass what two equal ones of this size would.
         equal_m2 = sqrt(2.0) * _VENT_M2 * high_m2 / hypot(_VENT_M2, high_m2)
-        through = stack_flow(equal_m2, self.height_m, room_c + rise_k, room_c)
-        return hypot(through, level_opening_flow(self.open_lid_m2, room_c + rise_k, room_c))
+        inside_c = room_c + rise_k
+        through = stack_flow(equal_m2, self.height_m, inside_c, room_c)
+        return through, level_opening_flow(self.open_lid_m2, inside_c, room_c)
 
     def air_loss_w(self, rise_k: float, room_c: float) -> float:
         """Return what air exchange loses [W] with the inside this much warmer than the room."""
         if rise_k <= 0.0:
             return 0.0
         air = dry_air(room_c)
-        flow = self.air_flow_m3_s(rise_k, room_c)
+        flow = hypot(*self.air_flows_m3_s(rise_k, room_c))
         return float(flow * air.density_kg_m3 * air.heat_capacity_j_kgk * rise_k)
 
 

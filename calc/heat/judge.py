@@ -6,9 +6,9 @@ night. No words here: findings, doubts and steps are enums and figures.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from enum import Enum, auto
 
 from calc.animals import Animal
+from calc.heat.mending import Mend, Surroundings, mends_for
 from calc.heat.readings import (
     Doubtful,
     Finding,
@@ -16,6 +16,7 @@ from calc.heat.readings import (
     doubts_about,
     finding_for,
 )
+from calc.heat.steps import Step
 from calc.judgement import Move
 from calc.limits import Due, LimitName, Met, Passed, limits_of, passed, soonest
 from calc.quantities import Quantity
@@ -23,45 +24,18 @@ from calc.quantities import Quantity
 __all__ = ["Judgement", "Step", "judge"]
 
 
-class Step(Enum):
-    """One thing for the keeper to do."""
-
-    SWITCH_LAMP_OFF = auto()
-    WARM_IT_TONIGHT = auto()
-    WAIT_AND_READ_AGAIN = auto()
-    USE_TRUSTED_THERMOMETER = auto()
-    MEASURE_SURFACE_WITH_GUN = auto()
-    MEASURE_AIR_WITH_PROBE = auto()
-    CHECK_PROBE_PLACES = auto()
-    COOL_DOWN_IF_TRUE = auto()
-    MOVE_PROBE_OUT_OF_BEAM = auto()
-    MEASURE_SURFACE = auto()
-    MEASURE_COOL_END = auto()
-    LOWER_LAMP = auto()
-    RAISE_LAMP = auto()
-    MORE_POWER = auto()
-    LESS_POWER = auto()
-    MOVE_LAMP_INWARD = auto()
-    SECOND_WEAKER_LAMP = auto()
-    MORE_AIR = auto()
-    LONGER_ENCLOSURE = auto()
-    CHECK_WARM_PROBE = auto()
-    WATCH_WARM_END = auto()
-    HEAT_THE_NIGHT = auto()
-    CONSIDER_NIGHT_HEAT = auto()
-    COOLER_NIGHT = auto()
-    MEASURE_AGAIN = auto()
-    LEAVE_AS_IT_IS = auto()
-
-
 @dataclass(frozen=True, slots=True)
 class Judgement:
-    """What the readings say: findings and missing readings in order of importance, then steps."""
+    """What the readings say: findings and missing readings in order of importance, then steps.
+
+    ``mends`` is what each change would make of the cool end, where the room was told.
+    """
 
     findings: tuple[Finding, ...]
     doubts: tuple[Doubtful, ...]
     missing: tuple[Quantity, ...]
     steps: tuple[Step, ...]
+    mends: tuple[Mend, ...] = ()
 
     @property
     def first(self) -> Step:
@@ -71,6 +45,8 @@ class Judgement:
 
 _HEAT = {LimitName.SURFACE, LimitName.WARM_AIR, LimitName.COOLEST_AIR}
 _WARMING = {
+    Step.WARMER_ROOM,
+    Step.LESS_AIR,
     Step.LOWER_LAMP,
     Step.MORE_POWER,
     Step.SECOND_WEAKER_LAMP,
@@ -79,6 +55,16 @@ _WARMING = {
 }
 _NIGHTS = {Quantity.NIGHT_AIR}
 _COOLING = {Step.RAISE_LAMP, Step.LESS_POWER}
+_COOLING_ALL = {Step.LESS_POWER, Step.MORE_AIR, Step.LONGER_ENCLOSURE, Step.COOLER_ROOM}
+_OF_ROOM_AND_LID = {Step.LESS_AIR, Step.COOLER_ROOM, Step.WARMER_ROOM}
+_OF_COOL_END = {
+    Step.LESS_POWER,
+    Step.MORE_POWER,
+    Step.MOVE_LAMP_INWARD,
+    Step.SECOND_WEAKER_LAMP,
+    Step.MORE_AIR,
+    Step.LONGER_ENCLOSURE,
+}
 _LOW, _FINE, _HIGH = Move.UP, Move.STAY, Move.DOWN
 
 _LAMP_STEPS: dict[tuple[Move | None, Move | None], tuple[Step, ...]] = {
@@ -110,13 +96,17 @@ _DOUBT_STEPS = {
 }
 
 
-def judge(readings: Readings, animal: Animal) -> Judgement:
+def judge(
+    readings: Readings, animal: Animal, surroundings: Surroundings | None = None
+) -> Judgement:
     """Judge a keeper's readings for an animal.
 
     Parameters
     ----------
     readings : what was measured [degC]; with none, the steps say what to measure
     animal : whose targets count
+    surroundings : the room, and as far as told the box and its lamp; then what mends the cool
+        end is worked out and comes first
 
     Returns
     -------
@@ -126,8 +116,8 @@ def judge(readings: Readings, animal: Animal) -> Judgement:
     Notes
     -----
     A reading that is too high before two hours of lamp time stands: it will only rise. Past a
-    limit of heat no step warms anything. Nothing is changed for what is off by no more than a
-    thermometer may be: it is read again.
+    limit of heat no step warms anything, past one of cold none cools. Nothing is changed for what
+    is off by no more than a thermometer may be: it is read again.
     Source: the animal's own rows; limits_memory; common_practice for the order and the steps.
 
     Examples
@@ -135,7 +125,7 @@ def judge(readings: Readings, animal: Animal) -> Judgement:
     >>> from calc.animals import animals
     >>> dragon = animals()["bearded-dragon"]
     >>> judge(Readings(basking_surface_c=36.7, cool_air_c=23.9, lamp_on_h=3.0), dragon).first
-    <Step.MEASURE_AGAIN: 25>
+    <Step.MEASURE_AGAIN: 28>
     """
     given = readings.by_place()
     findings = tuple(
@@ -145,10 +135,12 @@ def judge(readings: Readings, animal: Animal) -> Judgement:
     )
     doubts = doubts_about(readings)
     missing = tuple(place for place, reading in given.items() if reading is None)
-    steps = tuple(dict.fromkeys(_steps(readings, animal, findings, doubts)))
+    plain = tuple(dict.fromkeys(_steps(readings, animal, findings, doubts)))
+    mends = _mends(findings, animal, surroundings, plain)
+    steps = _within_limits(_mending(plain, mends), _passed(readings, animal))
     unsure = any(finding.is_unsure for finding in findings)
     nothing = Step.MEASURE_AGAIN if unsure else Step.LEAVE_AS_IT_IS
-    return Judgement(findings, doubts, missing, steps or (nothing,))
+    return Judgement(findings, doubts, missing, steps or (nothing,), mends)
 
 
 def _steps(
@@ -182,6 +174,42 @@ def _steps(
     elif moves or night is None:
         yield from _held_cool(_day_steps(moves, animal), too_hot)
     yield from _night_steps(night)
+
+
+def _mends(
+    findings: tuple[Finding, ...],
+    animal: Animal,
+    around: Surroundings | None,
+    steps: tuple[Step, ...],
+) -> tuple[Mend, ...]:
+    """Return what the changes in question would make of the cool end."""
+    cool = next((found for found in findings if found.place is Quantity.COOL_AIR), None)
+    if cool is None or around is None or Step.CHECK_PROBE_PLACES in steps:
+        return ()
+    mends = mends_for(cool, animal, around)
+    return tuple(mend for mend in mends if mend.step in steps or mend.step in _OF_ROOM_AND_LID)
+
+
+def _mending(steps: tuple[Step, ...], mends: tuple[Mend, ...]) -> tuple[Step, ...]:
+    """Return the steps with what mends the cool end first of what changes it."""
+    at = next((i for i, step in enumerate(steps) if step in _OF_COOL_END), None)
+    mended = tuple(mend.step for mend in mends if mend.mends)
+    if at is None or not mended:
+        return steps
+    fails = {mend.step for mend in mends if not mend.mends}
+    others = tuple(step for step in steps[at:] if step in _OF_COOL_END and step not in fails)
+    rest = tuple(step for step in steps[at:] if step not in _OF_COOL_END)
+    return (*steps[:at], *dict.fromkeys((*mended, *others)), *rest)
+
+
+def _within_limits(steps: tuple[Step, ...], past: tuple[Passed, ...]) -> tuple[Step, ...]:
+    """Return the steps without those that lead further past a limit, hot or cold."""
+    names = {p.name for p in past}
+    if names & _HEAT:
+        return tuple(step for step in steps if step not in _WARMING)
+    if LimitName.COLD_DAY in names:
+        return tuple(step for step in steps if step not in _COOLING_ALL)
+    return steps
 
 
 def _passed(readings: Readings, animal: Animal) -> tuple[Passed, ...]:

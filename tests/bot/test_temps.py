@@ -182,3 +182,39 @@ def test_a_reading_without_a_target_is_not_called_well_done(anyone: Preferences)
     reply = ask("temps basking:29C cool:24C lamp_on:3h animal:crested gecko", anyone)
     assert "Well done" not in reply.answer
     assert "reptile vet" in reply.steps[0]
+
+
+def test_a_room_that_is_too_hot_is_cooled_first(anyone: Preferences) -> None:
+    line = "temps basking:103F cool:86F lamp_on:3h animal:bearded dragon"
+    told = ask(f"{line} room:84F", anyone)
+    assert "First, cool the room" in told.answer
+    assert told.table is not None
+    assert [row[2] for row in told.table.rows] == ["fine"]
+    untold = ask(line, anyone)
+    assert untold.table is None
+    assert "only a cooler room helps" in row(untold, "Room")
+
+
+def test_what_mends_the_cool_end_is_named_with_its_figure_and_no_table_contradicts_it(
+    anyone: Preferences,
+) -> None:
+    box = "enclosure:36x18x18in lid:solid material:glass"
+    reply = ask(
+        f"temps basking:103F cool:86F lamp_on:3h animal:beardie room:72F watts:100W {box}", anyone
+    )
+    assert "First, use a 60 W lamp instead" in reply.answer
+    assert reply.table is not None
+    assert reply.table.rows[0][0] == "a 60 W lamp"
+    assert reply.table.rows[0][2] == "fine"
+
+
+def test_below_four_fifths_of_the_power_a_smaller_lamp_is_named_and_no_dimmer(
+    anyone: Preferences,
+) -> None:
+    line = "temps basking:103F cool:86F lamp_on:3h animal:bearded dragon"
+    much, little = (ask(f"{line} room:{room}F", anyone) for room in (72, 50))
+    assert "and no dimmer" in much.steps[0]
+    assert "dim it by no more than 20 %" not in much.steps[0]
+    assert "dim it by no more than 20 %" in little.steps[0]
+    assert little.table is not None
+    assert little.table.rows[0][2] == "fine"

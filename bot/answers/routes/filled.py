@@ -145,6 +145,8 @@ def _of_warmth(asked: Asked, _name: str) -> _Options:
     for fact in (*_WARMTH, FactName.NIGHT):
         yield from _typed(told, fact.value, fact)
     yield from _typed(told, "lamp_on", FactName.ON_FOR)
+    yield from _typed(told, "room", FactName.ROOM)
+    yield from _box(asked)
     if told.thermometers:
         names = sorted(x.value for x in told.thermometers)
         yield "measured", " and ".join(names)

@@ -11,7 +11,15 @@ from scipy.optimize import fsolve
 
 from calc.animals import animals
 from calc.heat.air import dry_air
-from calc.heat.box import MOST_RISE_K, Spot, end_flow, ends_held, watts_to_hold
+from calc.heat.box import (
+    MOST_RISE_K,
+    Spot,
+    end_flow,
+    ends_held,
+    likely_cool_end,
+    second_heater,
+    watts_to_hold,
+)
 from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.heat.night import emitter_for, night_plan
 from calc.roots import rising_root
@@ -159,3 +167,16 @@ def test_a_root_is_found_wherever_it_lies(root: float) -> None:
     assert rising_root(lambda x: x - root, root, 1.0) == pytest.approx(root)
     with pytest.raises(ValueError, match="no root"):
         rising_root(lambda x: x + root, 0.0, 1.0)
+
+
+@MANY
+@given(BOXES, st.floats(10.0, 40.0), ROOMS, st.floats(0.5, 8.0))
+def test_a_second_heater_lifts_the_cool_end_to_what_it_was_asked_for(
+    box: Enclosure, watts: float, room: float, more: float
+) -> None:
+    before = likely_cool_end(box, watts, room, Spot.WARM_END)
+    wanted = min(before + more, room + MOST_RISE_K, 50.0)
+    extra = second_heater(box, wanted, room, watts, Spot.WARM_END)
+    after = likely_cool_end(box, watts, room, Spot.WARM_END, extra)
+    assert after == pytest.approx(wanted, abs=1e-6)
+    assert second_heater(box, before - 0.01, room, watts, Spot.WARM_END) == 0.0
