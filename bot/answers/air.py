@@ -24,10 +24,13 @@ from bot.language.quantities import Measure, Units
 from bot.preferences import Context
 from bot.queries.heat import AirQuery
 from bot.reply import Alarm, Reply, Row, Value
+from calc.animals import Target
 from calc.heat.basking import MOST_W
 from calc.heat.box import MOST_RISE_K, Ends, HeatNeed, Spot, ends_held, watts_to_hold
 from calc.heat.enclosure import Enclosure, Lid
+from calc.heat.held import judge_held
 from calc.heat.wattages import steps_sold
+from calc.judgement import Judged, Verdict
 from calc.limits import Limits, Met
 from calc.uncertainty import Estimate
 from calc.validity import OutsideModelError, check
@@ -37,6 +40,8 @@ __all__ = ["answer_air"]
 _GUIDE = ("the-cool-end", "warm-end-and-cool-end", "fire-and-electrical-safety")
 _SOURCES = ("enclosure_model", "ashrae_films", "en12524")
 _LID_SOURCE = {Lid.SOLID: "ashrae_stack"}
+_SHORT = "alone does not cover it"
+_JUST = "may just cover it, so measure the cool end"
 _WEAKER = (
     "Leave that lamp off. Take a weaker one, nearer to the basking spot, or let more air through "
     "the lid; then ask again with its watts."
@@ -45,11 +50,16 @@ _WEAKER = (
 
 @dataclass(frozen=True, slots=True)
 class _Wish:
-    """The air wanted [degC], how it is known, and its sources."""
+    """The range of air wanted [degC], how it is known, and its sources."""
 
-    air_c: float
+    target: Target
     rows: tuple[Row, ...]
     sources: tuple[str, ...]
+
+    @property
+    def air_c(self) -> float:
+        """The air that is worked towards [degC]."""
+        return self.target.aim
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,14 +84,15 @@ def answer_air(query: AirQuery, context: Context) -> Reply:
     wish = _wish_asked(query, limits, context)
     need = watts_to_hold(box, wish.air_c, query.room.low, Spot.WARM_END)
     lamp = None if query.watts is None else _lamp(query, box)
-    alarms = () if lamp is None else _overheats(lamp, limits)
+    judged = None if lamp is None else judge_held(lamp.held_c, wish.target, limits)
+    alarms = () if lamp is None else _overheats(lamp, judged, limits)
     return Reply(
         command="air",
         status="ok",
         title=f"Watts to hold {temperature(wish.air_c, units)} in the air",
         answer=_overheated(lamp, units)
         if lamp is not None and alarms
-        else _answer(need, lamp, wish, query.room.low, units),
+        else _answer(need, lamp, judged, wish, query.room.low, units),
         values=_values(need, lamp, box),
         rows=(
             box_row(query.enclosure, query.material, query.lid),
@@ -94,7 +105,7 @@ def answer_air(query: AirQuery, context: Context) -> Reply:
                 f"{_warm_end(need, units)}",
             ),
         ),
-        steps=(_WEAKER,) if alarms else _steps(need, lamp, box),
+        steps=(_WEAKER,) if alarms else _steps(need, judged, box),
         alarms=alarms,
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
@@ -107,10 +118,9 @@ def _warm_end(need: HeatNeed, units: Units) -> str:
     return f"It is for the cool end, with the heat at the warm end, which comes to about {warm}"
 
 
-def _overheats(lamp: _Lamp, limits: Limits) -> tuple[Alarm, ...]:
+def _overheats(lamp: _Lamp, judged: Judged | None, limits: Limits) -> tuple[Alarm, ...]:
     """Return the hazard of the air that a lamp holds by itself, where it passes a limit."""
-    caution = limits.caution_c
-    if caution is None or lamp.held_c.best < caution.value:
+    if judged is None or judged.verdict is not Verdict.DANGEROUS:
         return ()
     return alarms_past(limits, Met(coolest_air_c=lamp.held_c.best))
 
@@ -146,9 +156,9 @@ def _check_it_stays_cool(want: Measure, limits: Limits, query: AirQuery, context
 def _wish_asked(query: AirQuery, limits: Limits, context: Context) -> _Wish:
     if query.want is not None:
         _check_it_stays_cool(query.want, limits, query, context)
-        middle = (query.want.low + query.want.high) / 2.0
-        told = f"{temperature(middle, context.units)}, as you gave it"
-        return _Wish(middle, (Row(label="Wanted air", text=told),), ())
+        asked = Target(query.want.low, None, query.want.high, "common_practice")
+        told = f"{temperature(asked.aim, context.units)}, as you gave it"
+        return _Wish(asked, (Row(label="Wanted air", text=told),), ())
     kept = kept_named(query.animal, context)
     target = kept.animal.cool_air_c
     if target is None:
@@ -159,7 +169,7 @@ def _wish_asked(query: AirQuery, limits: Limits, context: Context) -> _Wish:
             "animal",
         )
     told = f"{target_text(target, context.units)} at the cool end for {kept.whom}"
-    return _Wish(target.aim, (Row(label="Wanted air", text=told),), (target.source,))
+    return _Wish(target, (Row(label="Wanted air", text=told),), (target.source,))
 
 
 def _lamp(query: AirQuery, box: Enclosure) -> _Lamp:
@@ -175,7 +185,14 @@ def _lamp(query: AirQuery, box: Enclosure) -> _Lamp:
     return _Lamp(query.watts.low, inside, held)
 
 
-def _answer(need: HeatNeed, lamp: _Lamp | None, wish: _Wish, room_c: float, units: Units) -> str:
+def _answer(
+    need: HeatNeed,
+    lamp: _Lamp | None,
+    judged: Judged | None,
+    wish: _Wish,
+    room_c: float,
+    units: Units,
+) -> str:
     total, wanted = need.total_w, temperature(wish.air_c, units)
     if total.best == 0.0:
         return (
@@ -186,11 +203,20 @@ def _answer(need: HeatNeed, lamp: _Lamp | None, wish: _Wish, room_c: float, unit
     told = f"It takes about {watts(total.best)} ({span}) inside to hold {wanted} in the air"
     if lamp is None:
         return f"{told}, all lamps counted."
-    if lamp.inside_w >= total.high:
-        return f"{told}; your {watts(lamp.watts)} lamp gives more than that, so watch the cool end."
-    if lamp.inside_w >= total.low:
-        return f"{told}; your {watts(lamp.watts)} lamp may just cover it, so measure the cool end."
-    return f"{told}; your {watts(lamp.watts)} lamp alone does not cover it."
+    return f"{told}; your {watts(lamp.watts)} lamp {_covers(judged)}."
+
+
+def _covers(judged: Judged | None) -> str:
+    """Return whether a lamp holds the air that is wanted."""
+    if judged is None or judged.is_fine:
+        return "covers it: measure the cool end to be sure"
+    if judged.verdict.wants_change:
+        return "gives more than that, so watch the cool end" if _is_warm(judged) else _SHORT
+    return "may give more than that: measure the cool end" if _is_warm(judged) else _JUST
+
+
+def _is_warm(judged: Judged) -> bool:
+    return judged.value.best > judged.high
 
 
 def _loss_rows(need: HeatNeed) -> tuple[Row, ...]:
@@ -230,24 +256,24 @@ def _values(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[Value, 
     return tuple(found)
 
 
-def _steps(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[str, ...]:
+def _steps(need: HeatNeed, judged: Judged | None, box: Enclosure) -> tuple[str, ...]:
     if need.total_w.best == 0.0:
         return (
             "Cool the room, or let more of its air through; no lamp can help here.",
             "Then read the cool end again in the hottest hour of the day.",
         )
     if need.total_w.best > steps_sold()[-1]:
-        return (WARM_THE_ROOM, *_after(need, lamp, box))
-    return _after(need, lamp, box)
+        return (WARM_THE_ROOM, *_after(need, judged, box))
+    return _after(need, judged, box)
 
 
-def _after(need: HeatNeed, lamp: _Lamp | None, box: Enclosure) -> tuple[str, ...]:
-    short = lamp is not None and lamp.inside_w < need.total_w.low
+def _after(need: HeatNeed, judged: Judged | None, box: Enclosure) -> tuple[str, ...]:
+    short = judged is None or (not judged.is_fine and judged.value.best < judged.low)
     steps = [
         "Set the basking spot first, with one lamp. Its heat counts towards these watts.",
         "Then read the cool end after two to three hours.",
     ]
-    if short or lamp is None:
+    if short:
         steps.append(
             "Still too cool? Add a second, weaker heat lamp near the middle, or a radiant panel "
             "on a thermostat; do not just fit a much stronger basking lamp."

@@ -12,6 +12,7 @@ from bot.language.lamps import Fixture
 from bot.language.screens import Blocks, NoScreen, Screen
 from bot.queries.options import OwnTube
 from calc.animals import Target
+from calc.limits import Limits
 from calc.uv.lamp import Lamp, of_length, side_by_side
 from calc.uv.lengths import TubeLength
 from calc.uv.placement import PlaceCheck, check_place
@@ -40,10 +41,10 @@ def length_said(told: Told) -> TubeLength:
     return length_asked(said.value if said else None, enclosure.value if enclosure else None)
 
 
-def every_case(told: Told, distance_m: float, wanted: Target) -> Iterator[Case]:
+def every_case(told: Told, distance_m: float, wanted: Target, limits: Limits) -> Iterator[Case]:
     """Return every way the set-up may be, each judged at a distance."""
     for fixture, screen, lamp, between in every_way(told):
-        check = check_place(lamp, between, distance_m, wanted.low, wanted.high)
+        check = check_place(lamp, between, distance_m, wanted.low, wanted.high, limits)
         yield Case(fixture, screen, lamp, check)
 
 

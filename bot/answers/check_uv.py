@@ -29,7 +29,7 @@ from bot.answers.uv_parts import (
     screen_phrase,
 )
 from bot.answers.verdicts import (
-    judged_reading,
+    judged_uvi_read,
     mark_of,
     mildest,
     until_measured,
@@ -42,7 +42,7 @@ from bot.language.readings import PlacedReading
 from bot.reply import Value
 from calc.animals import Target
 from calc.judgement import Judged
-from calc.quantities import Quantity
+from calc.limits import Limits, limits_of
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
@@ -77,12 +77,13 @@ def uv_part(told: Told, kept: Kept, units: Units) -> Part:
     wanted = kept.animal.uvi
     if wanted is None:
         return _unjudged(told, kept, units)
+    limits = limits_of(kept.animal)
     meter = told.one(FactName.UVI, tuple)
     if meter is not None:
-        return _by_meter(meter.value, wanted)
+        return _by_meter(meter.value, wanted, limits)
     placed = [x.value for x in told.all(FactName.UVI_AT) if isinstance(x.value, PlacedReading)]
     if len(placed) == 1:
-        return _by_meter((placed[0].value,), wanted)
+        return _by_meter((placed[0].value,), wanted, limits)
     if placed:
         return for_the_meter(wanted)
     if told.lacks("uvb") and told.tube is None:
@@ -98,7 +99,7 @@ def uv_part(told: Told, kept: Kept, units: Units) -> Part:
     try:
         check("tube distance", said.value.low, _NEAREST_M, _FARTHEST_M, "m")
         check("tube distance", said.value.high, _NEAREST_M, _FARTHEST_M, "m")
-        return _by_distance(told, name, said, wanted, units)
+        return _by_distance(told, name, said, wanted, limits, units)
     except OutsideModelError as error:
         # Another figure of the tube may be meant, and then its name is in the sentence.
         example = "distance:16in" if error.name.endswith("distance") else "tube:12%"
@@ -134,8 +135,8 @@ def _unjudged(told: Told, kept: Kept, units: Units) -> Part:
     return Part(_NAME, mark, why, todo, _missing(told, (name, said)), (value,), sources)
 
 
-def _by_meter(read: tuple[float, ...], wanted: Target) -> Part:
-    judged = judged_reading(Quantity.UVI, read, wanted.low, wanted.high)
+def _by_meter(read: tuple[float, ...], wanted: Target, limits: Limits) -> Part:
+    judged = judged_uvi_read(read, wanted.low, wanted.high, limits)
     middle = judged.value.best
     values = (Value(name="uvi", low=read[0], best=middle, high=read[-1], unit="1"),)
     why = f"your meter shows {uvi(middle)}: {verdict_word(judged)}, {wanted_told(wanted)}"
@@ -189,10 +190,15 @@ def _untold(told: Told, wanted: Target, distance: tuple[FactName, Said[Measure]]
 
 
 def _by_distance(
-    told: Told, name: FactName, said: Said[Measure], wanted: Target, units: Units
+    told: Told,
+    name: FactName,
+    said: Said[Measure],
+    wanted: Target,
+    limits: Limits,
+    units: Units,
 ) -> Part:
     middle_m = (said.value.low + said.value.high) / 2.0
-    cases = tuple(every_case(told, middle_m, wanted))
+    cases = tuple(every_case(told, middle_m, wanted, limits))
     judged = mildest([case.check.judged for case in cases])
     here = cases[0].check.here
     low = min(case.check.here.uvi.low for case in cases)

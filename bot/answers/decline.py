@@ -24,9 +24,9 @@ from bot.language.readings import DatedReading as TypedReading
 from bot.preferences import Context
 from bot.queries.uv_depth import DeclineQuery
 from bot.reply import Picture, Reply, Row, Table, Value
-from calc.judgement import judge_value
-from calc.quantities import Quantity
+from calc.judgement import Judged, Move
 from calc.uncertainty import Estimate
+from calc.uv.danger import judge_uvi
 from calc.uv.dated import DatedReading
 from calc.uv.decline import READ_AGAIN_DAYS, Decline, Trend, decline_of, trend_at
 
@@ -114,12 +114,17 @@ def _answer(found: Decline, wish: Wish) -> str:
     )
 
 
+def _judged(found: Decline, wish: Wish) -> Judged:
+    """Return how the place stood on the last day read."""
+    return judge_uvi(found.now, wish.low, wish.high)
+
+
 def _is_above(found: Decline, wish: Wish) -> bool:
-    return judge_value(Quantity.UVI, found.now, wish.low, wish.high).is_likely_above
+    return _judged(found, wish).is_likely_above
 
 
 def _trend_told(found: Decline, wish: Wish) -> str:
-    if found.now.best < wish.low:
+    if _judged(found, wish).move is Move.UP:
         return (
             f"It is already below: UVI {uvi_estimate(found.now)} where "
             f"{uvi_range(wish.low, wish.high)} is wanted. Hang it nearer if that is safe, or "
@@ -144,8 +149,9 @@ def _leaving(found: Decline, wish: Wish) -> str:
     wanted = uvi_range(wish.low, wish.high)
     falls = found.falls_below_day
     if falls is not None and falls <= found.today_day:
+        stands = "is already" if found.below_already else "may already be"
         return (
-            f"By that it is already below the wanted {wanted}, since about {day_told(falls)}: read "
+            f"By that it {stands} below the wanted {wanted}, since about {day_told(falls)}: read "
             "it again today."
         )
     if found.today is None:

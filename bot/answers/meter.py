@@ -12,6 +12,7 @@ from bot.answers.figures import (
     uvi_estimate,
     uvi_range,
 )
+from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.placed import start_told
@@ -92,7 +93,8 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
     there = spot(known.lamp, place_m, known.screen).uvi
     wish = wish_under(query.animal, query.uvi, there, context)
-    check = check_place(known.lamp, known.screen, place_m, wish.low, wish.high)
+    limits = None if known.read.cannot_be else limits_for(query.animal, context)
+    check = check_place(known.lamp, known.screen, place_m, wish.low, wish.high, limits)
     units = context.units
     believed = None if known.read.cannot_be else check.here.uvi
     return Reply(

@@ -2,15 +2,16 @@
 
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.figures import length, number, uvi_range
+from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
-from bot.answers.verdicts import judged_reading, verdict_word
+from bot.answers.verdicts import judged_uvi_read, verdict_word
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.reply import Reply, Row
-from calc.quantities import Quantity
+from calc.limits import Limits
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
 __all__ = ["METER_FIRST", "answer_other_lamp"]
@@ -58,6 +59,7 @@ def answer_other_lamp(
     ``readings`` are too few to say how its UV falls, but tell of the place they were taken at.
     """
     wish, units = _wish(animal, uvi, context), context.units
+    limits = limits_for(animal, context)
     shows = f"UVI {uvi_range(wish.low, wish.high)}" if wish else "what your animal needs"
     start, nearest = length(_START_M, units), length(COMFORTABLE_MINIMUM_M, units)
     return Reply(
@@ -70,7 +72,7 @@ def answer_other_lamp(
         ),
         rows=(
             *((wish.row,) if wish else ()),
-            *(_read_row(reading, wish, units) for reading in readings or ()),
+            *(_read_row(reading, wish, limits, units) for reading in readings or ()),
             Row(
                 label="Why no figures",
                 text=f"{_WHY[kind]}. The distances I know are those of "
@@ -84,11 +86,11 @@ def answer_other_lamp(
     )
 
 
-def _read_row(reading: PlacedReading, wish: Wish | None, units: Units) -> Row:
+def _read_row(reading: PlacedReading, wish: Wish | None, limits: Limits, units: Units) -> Row:
     at = f"UVI {number(reading.value, 0.01)} at {length(reading.distance.low, units)}"
     stands = ""
     if wish:
-        judged = judged_reading(Quantity.UVI, (reading.value,), wish.low, wish.high)
+        judged = judged_uvi_read((reading.value,), wish.low, wish.high, limits)
         stands = f": {verdict_word(judged)}, wanted {uvi_range(wish.low, wish.high)}"
     return Row(
         label="You read",

@@ -19,9 +19,10 @@ from bot.reply import Row
 from calc.animals import Target
 from calc.heat.enclosure import LampPlace
 from calc.heat.night import NightDecision
+from calc.judgement import Judged, Move
 from calc.setup.light import Held, LightPlan, Obstacle
 from calc.setup.plan import Setup
-from calc.setup.warmth import Air, HeatKind, WarmthPlan
+from calc.setup.warmth import HeatKind, WarmthPlan
 from calc.sources import Kind, source
 from calc.uv.patches import SHADE_UVI
 
@@ -31,14 +32,6 @@ _KIND_WORDS = {Kind.COMMON_PRACTICE: "common practice", Kind.MEMORY: "from memor
 _HELD = {
     Held.BY_FLOOR: "; lower is not possible, so this is nearer than I would start",
     Held.BY_REACH: "; higher than that I would not lift it, so this is on the weak side",
-}
-_AIR = {
-    Air.FINE: "that suits the cool end",
-    Air.MAY_BE_COLD: "that may be too cool: read the cool end before you buy a second heater",
-    Air.TOO_COLD: "too cool for the cool end, so plan a second heater",
-    Air.MAY_BE_WARM: "that may be too warm: read the cool end, take the smaller lamp, or let more "
-    "air through",
-    Air.UNKNOWN: "no cool-end range is known here to hold it against",
 }
 _TRIED = {
     Obstacle.PLATFORM_TOO_HIGH: "the platform would have to be higher than I would lift it",
@@ -155,13 +148,26 @@ def _target(target: Target, units: Units) -> str:
     return f"{temperature_range(target.low, target.high, units)} ({_kind(target)})"
 
 
+def _air(judged: Judged | None) -> str:
+    """Return how the air stands against the cool end's range."""
+    if judged is None:
+        return "no cool-end range is known here to hold it against"
+    if judged.is_fine:
+        return "that suits the cool end"
+    if judged.verdict.wants_change and judged.move is Move.UP:
+        return "too cool for the cool end, so plan a second heater"
+    if judged.value.best < judged.low:
+        return "that may be too cool: read the cool end before you buy a second heater"
+    return "that may be too warm: read the cool end, take the smaller lamp, or let more air through"
+
+
 def _air_row(warmth: WarmthPlan, units: Units) -> tuple[Row, ...]:
     if warmth.held_c is None:
         return ()
     held = warmth.held_c
     told = (
         f"about {temperature(held.best, units)} at the cool end with the lamp on "
-        f"({temperature_range(held.low, held.high, units)}); {_AIR[warmth.air]}"
+        f"({temperature_range(held.low, held.high, units)}); {_air(warmth.air)}"
     )
     return (Row(label="Air by day", text=told),)
 

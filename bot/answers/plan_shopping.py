@@ -8,7 +8,7 @@ from bot.reply import Table
 from calc.heat.enclosure import LampPlace
 from calc.heat.night import NightDecision
 from calc.setup.plan import Setup
-from calc.setup.warmth import Air, HeatKind, WarmthPlan
+from calc.setup.warmth import HeatKind, WarmthPlan
 
 __all__ = ["shopping_list"]
 
@@ -61,7 +61,8 @@ def _heat_rows(warmth: WarmthPlan, what: Asked) -> list[tuple[str, str]]:
         ("Dimmer", "made for that kind of lamp and its watts"),
     ]
     if warmth.short_w is not None:
-        when = "" if warmth.air is Air.TOO_COLD else "only if the cool end reads too cool: "
+        surely = warmth.air is not None and warmth.air.verdict.wants_change
+        when = "" if surely else "only if the cool end reads too cool: "
         rows.append(("Second heater", f"{when}{_heater(warmth)}"))
     return rows
 

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from bot.answers.figures import length, uvi_estimate, uvi_range
+from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, enough_read, read_lamp
@@ -36,10 +37,11 @@ from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.reply import Picture, Reply, Row, Table, Value
-from calc.judgement import Judged, judge_value
-from calc.quantities import Quantity
+from calc.judgement import Judged
+from calc.limits import Limits
 from calc.uncertainty import Estimate
 from calc.uv.choice import SuitRow, TubeChoice, suits
+from calc.uv.danger import judge_uvi
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lamp_unknowns import uvi_estimate as estimate_at
 from calc.uv.lengths import LengthKnown, TubeLength
@@ -64,9 +66,11 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     choice = length_choice(query.enclosure)
     long = _length(query, choice)
     lamp = all_together(of_length(Lamp(12.0, Fixture.POLISHED), long), query)
-    rows = suits(there_m, screen, wish.low, wish.high, long, lamp.count, lamp.gap_m)
+    limits = limits_for(query.animal, context)
+    side = lamp.count, lamp.gap_m
+    rows = suits(there_m, screen, wish.low, wish.high, long, *side, limits)
     read = _read(query, lamp, screen)
-    own = _Own.of(read.lamp, there_m, screen, wish) if read.fit else None
+    own = _Own.of(read.lamp, there_m, screen, wish, limits) if read.fit else None
     too_close = query.distance.low < COMFORTABLE_MINIMUM_M
     none_fits = no_tube_fits(query.enclosure) and query.length is None
     picks = () if too_close else _picks(rows, wish)
@@ -116,9 +120,11 @@ class _Own:
     judged: Judged
 
     @classmethod
-    def of(cls, lamp: Lamp, distance_m: float, screen: Screen, wish: Wish) -> "_Own":
+    def of(
+        cls, lamp: Lamp, distance_m: float, screen: Screen, wish: Wish, limits: Limits
+    ) -> "_Own":
         uvi = estimate_at(lamp, distance_m, screen)
-        return cls(uvi, judge_value(Quantity.UVI, uvi, wish.low, wish.high))
+        return cls(uvi, judge_uvi(uvi, wish.low, wish.high, limits, distance_m))
 
 
 def _length(query: TubeQuery, choice: TubeChoice | None) -> TubeLength:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from itertools import product
 
 from bot.answers.figures import length, length_away, uvi, uvi_range
+from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.placed import span_told
 from bot.answers.together import all_together
@@ -28,6 +29,7 @@ from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
 from bot.reply import Reply, Row, Table, Value
+from calc.limits import Limits
 from calc.uncertainty import Estimate
 from calc.uv.lamp import Lamp
 from calc.uv.placement import (
@@ -113,7 +115,7 @@ def answer_unsure(query: DistanceQuery, context: Context) -> Reply:
         command="distance" if asked is None else "uvi",
         status="ok",
         title=f"Until you know more: the tube for {wish.whom}",
-        answer=_answer(cases, start, asked, wish, units),
+        answer=_answer(cases, start, asked, wish, limits_for(query.animal, context), units),
         values=(*_values(cases, start, asked), *length_values(cases[0].lamp)),
         rows=(
             wish.row,
@@ -168,14 +170,20 @@ def _start_m(cases: list[_Case]) -> float | None:
 
 
 def _answer(
-    cases: list[_Case], start: float | None, asked: float | None, wish: Wish, units: Units
+    cases: list[_Case],
+    start: float | None,
+    asked: float | None,
+    wish: Wish,
+    limits: Limits,
+    units: Units,
 ) -> str:
     wanted = f"UVI {uvi_range(wish.low, wish.high)}"
     if asked is not None:
         low, high = _uvi_ends(cases, asked)
         told = f"At {length(asked, units)} expect anything from UVI {uvi(low)} to {uvi(high)}"
         near = _TOO_NEAR if asked < SAFE_MINIMUM_M else ""
-        return f"{told}: {_standing(cases, asked, wish)}.{near}{_until_then(start, asked, units)}"
+        then = f"{near}{_until_then(start, asked, units)}"
+        return f"{told}: {_standing(cases, asked, wish, limits)}.{then}"
     if start is None:
         return f"Not every way this may be gives {wanted} from a safe distance: find out first."
     low, high = _uvi_ends(cases, start)
@@ -187,8 +195,9 @@ def _answer(
     )
 
 
-def _standing(cases: list[_Case], asked: float, wish: Wish) -> str:
-    checks = [check_place(case.lamp, case.screen, asked, wish.low, wish.high) for case in cases]
+def _standing(cases: list[_Case], asked: float, wish: Wish, limits: Limits) -> str:
+    ends = wish.low, wish.high
+    checks = [check_place(case.lamp, case.screen, asked, *ends, limits) for case in cases]
     wanted = f"the wanted {uvi_range(wish.low, wish.high)}"
     one = mildest([check.judged for check in checks])
     long = any(check.may_be_above for check in checks)

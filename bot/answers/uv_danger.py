@@ -3,7 +3,6 @@
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.limits_told import limits_for
 from bot.answers.past_limit import PastLimitError
-from bot.answers.uv_limits import is_named
 from bot.answers.uv_parts import Wish, wish_asked
 from bot.dangers.past_limits import alarms_past
 from bot.preferences import Context
@@ -24,8 +23,8 @@ def uv_alarms(
     """
     if uvi is None:
         return ()
-    own = limits_for(animal, context) if is_named(animal, context) else any_limits()
-    return alarms_past(under_uvi(own, wanted_high), Met(uvi=uvi))
+    limits = under_uvi(limits_for(animal, context), wanted_high)
+    return alarms_past(limits, Met(uvi=uvi))
 
 
 def wish_under(

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_away, uvi, uvi_estimate, uvi_range
+from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.placed import start_told
@@ -70,7 +71,8 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     lamp = read.lamp
     there = spot(lamp, query.distance.low, screen).uvi
     wish = wish_under(query.animal, query.uvi, there, context)
-    check = check_place(lamp, screen, query.distance.low, wish.low, wish.high)
+    limits = None if read.cannot_be else limits_for(query.animal, context)
+    check = check_place(lamp, screen, query.distance.low, wish.low, wish.high, limits)
     here, units = check.here, context.units
     whole = unknowns_of(lamp, here.distance_m, screen)
     # Too near, and readings that cannot be, are told by themselves, with what to do first.

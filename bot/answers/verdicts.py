@@ -6,13 +6,15 @@ from bot.answers.check_parts import Mark
 from bot.answers.figures import length, length_away
 from bot.answers.placed import start_told
 from bot.language.quantities import Units
-from calc.judgement import Judged, Move, Verdict, as_read, judge_value
+from calc.judgement import Judged, Move, Verdict, as_read
+from calc.limits import Limits
 from calc.quantities import Quantity
 from calc.uncertainty import Estimate
+from calc.uv.danger import judge_uvi
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, PlaceCheck
 
 __all__ = [
-    "judged_reading",
+    "judged_uvi_read",
     "mark_of",
     "mildest",
     "move_step",
@@ -61,13 +63,13 @@ def mildest(several: Sequence[Judged]) -> Judged | None:
     return None if len(moves) > 1 or Move.STAY in moves else found[0]
 
 
-def judged_reading(
-    quantity: Quantity, readings: tuple[float, ...], low: float, high: float
+def judged_uvi_read(
+    readings: tuple[float, ...], low: float, high: float, limits: Limits | None
 ) -> Judged:
-    """Judge what an instrument showed, from the lowest to the highest, with its own doubt."""
-    lowest, highest = (as_read(quantity, end) for end in (min(readings), max(readings)))
+    """Judge what a UV meter showed, from the lowest to the highest, with its own doubt."""
+    lowest, highest = (as_read(Quantity.UVI, end) for end in (min(readings), max(readings)))
     middle = (lowest.best + highest.best) / 2.0
-    return judge_value(quantity, Estimate(lowest.low, middle, highest.high), low, high)
+    return judge_uvi(Estimate(lowest.low, middle, highest.high), low, high, limits)
 
 
 def until_measured(check: PlaceCheck, units: Units) -> str:

@@ -10,6 +10,7 @@ from bot.answers.figures import calendar_day, difference, length, number, percen
 from bot.desk import Desk
 from bot.keeping.asker import today
 from bot.keeping.places import enclosure_asked
+from bot.keeping.stands import standing_rows
 from bot.keeping.words import day_of, measured_name, question_of, reading_told, setup_rows
 from bot.kept.keeper import Enclosure, Measured, Reading
 from bot.language.errors import NotUnderstoodError
@@ -123,7 +124,11 @@ async def show(query: NamedQuery, context: Context, desk: Desk) -> Reply:
         title=f"“{kept.name}”",
         answer=answer,
         values=trend.values if trend else (),
-        rows=(*setup_rows(kept.setup, context.units), *(trend.rows if trend else ())),
+        rows=(
+            *setup_rows(kept.setup, context.units),
+            *standing_rows(kept, context),
+            *(trend.rows if trend else ()),
+        ),
         table=_history(kept, context.units),
         steps=tuple(steps)
         or (f"Write a reading down: mine reading name:{kept.name} uvi:4.2 basking:103F",),

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from calc.animals import Animal
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.first_wattage import LampShape
+from calc.judgement import Verdict
 from calc.setup.along import MOST_COVERED, Along, TubeFit, along, tube_in
 from calc.setup.light import (
     Hanging,
@@ -16,7 +17,7 @@ from calc.setup.light import (
     plan_light,
     rank,
 )
-from calc.setup.warmth import Air, WarmthPlan, plan_warmth
+from calc.setup.warmth import WarmthPlan, plan_warmth
 from calc.uv.lamp import Fixture, Lamp, of_length, side_by_side
 from calc.uv.lengths import length_for_box
 from calc.uv.screen import FlatScreen, NoScreen, Screen
@@ -156,7 +157,7 @@ def set_up(request: Request) -> Setup | Refused:
         request.shape,
         request.owned_w,
     )
-    if warmth.air is Air.TOO_WARM:
+    if warmth.air is not None and warmth.air.verdict in (Verdict.HIGH, Verdict.DANGEROUS):
         return Refused(Obstacle.AIR_TOO_WARM)
     places = along(request.box, fit, light, request.back_m, request.low_uvi, request.high_uvi)
     return Setup(fit, light, places, warmth, tried, covers_most)

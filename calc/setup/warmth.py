@@ -7,14 +7,16 @@ from calc.animals import Animal
 from calc.heat.box import MOST_RISE_K, HeatNeed, Spot, air_held, watts_to_hold
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
+from calc.heat.held import judge_held
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
 from calc.heat.wattages import Family, next_step_up
+from calc.judgement import Judged
 from calc.limits import limits_of
 from calc.setup.light import HEAT_FIXTURE_M
 from calc.uncertainty import Estimate
 from calc.validity import OutsideModelError
 
-__all__ = ["Air", "HeatKind", "WarmthPlan", "plan_warmth"]
+__all__ = ["HeatKind", "WarmthPlan", "plan_warmth"]
 
 _FARTHEST_ON_MESH_M = 0.60
 _FARTHEST_INSIDE_M = 0.40
@@ -31,22 +33,12 @@ class HeatKind(Enum):
     UNKNOWN = auto()
 
 
-class Air(Enum):
-    """How the air that the lamp holds stands against the cool end's range."""
-
-    FINE = auto()
-    MAY_BE_COLD = auto()
-    TOO_COLD = auto()
-    MAY_BE_WARM = auto()
-    TOO_WARM = auto()
-    UNKNOWN = auto()
-
-
 @dataclass(frozen=True, slots=True)
 class WarmthPlan:
     """The heat of a set-up.
 
-    ``first`` is the range to buy from, None where a lamp is owned or none is needed;
+    ``first`` is the range to buy from, None where a lamp is owned or none is needed; ``air`` is
+    how the air of the cool end stands, None where no range or no lamp is known;
     ``watts`` what is reckoned with [W]; ``held_c`` is the air of the cool end; ``short_w`` what
     it lacks [W], and ``extra_w`` the dark heater that covers its high end [W], None where no
     single one does.
@@ -59,7 +51,7 @@ class WarmthPlan:
     watts: Estimate | None
     need: HeatNeed | None
     held_c: Estimate | None
-    air: Air
+    air: Judged | None
     short_w: Estimate | None
     extra_w: float | None
     night: NightPlan | None
@@ -106,9 +98,9 @@ def plan_warmth(
     watts = _watts(first, owned_w)
     need = _need(animal, box, room_c)
     held = None if watts is None else _held(box, watts, place, room_c)
-    air = _air(animal, held)
+    air = None if held is None else judge_held(held, animal.cool_air_c, limits_of(animal))
     night = None if night_c is None else night_plan(animal, night_c)
-    short = _short(need, watts, place, air, kind)
+    short = _short(need, watts, place, air)
     return WarmthPlan(
         kind=kind,
         lamp_distance_m=distance if kind is HeatKind.BASKING_LAMP or watts else None,
@@ -171,33 +163,18 @@ def _air_by(box: Enclosure, inside_w: float, room_c: float) -> Estimate:
         return Estimate.exact(room_c + MOST_RISE_K)
 
 
-def _air(animal: Animal, held: Estimate | None) -> Air:
-    """Return how the air held stands; what passes a limit is too warm, whatever the target."""
-    cool, caution = animal.cool_air_c, limits_of(animal).caution_c
-    if held is not None and caution is not None and held.best >= caution.value:
-        return Air.TOO_WARM
-    if cool is None or held is None:
-        return Air.UNKNOWN
-    if held.low > cool.high:
-        return Air.TOO_WARM
-    if held.high < cool.low:
-        return Air.TOO_COLD
-    if held.best < cool.low:
-        return Air.MAY_BE_COLD
-    return Air.MAY_BE_WARM if held.best > cool.high else Air.FINE
-
-
 def _short(
-    need: HeatNeed | None, watts: Estimate | None, place: LampPlace, air: Air, kind: HeatKind
+    need: HeatNeed | None, watts: Estimate | None, place: LampPlace, air: Judged | None
 ) -> Estimate | None:
     """Return what the air lacks [W], or None where it lacks nothing."""
     if need is None or need.total_w.best <= 0.0:
         return None
     total = need.total_w
     if watts is None:
-        return None if kind is HeatKind.BASKING_LAMP else total
+        return total
     inside = watts.best * place.value
-    if air not in (Air.TOO_COLD, Air.MAY_BE_COLD) or total.best <= inside:
+    lacks = air is not None and not air.is_fine and air.value.best < air.low
+    if not lacks or total.best <= inside:
         return None
     return Estimate(max(total.low - inside, 0.0), total.best - inside, total.high - inside)
 

@@ -4,9 +4,10 @@ from dataclasses import dataclass, replace
 from enum import Enum
 from math import log
 
-from calc.judgement import Judged, judge_value
-from calc.quantities import Quantity
+from calc.judgement import Judged
+from calc.limits import Limits
 from calc.uncertainty import Estimate
+from calc.uv.danger import judge_uvi
 from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import (
     FITTED_STRENGTHS_PERCENT,
@@ -91,6 +92,7 @@ def suits(
     length: TubeLength | None = None,
     count: int = 1,
     gap_m: float = 0.0,
+    limits: Limits | None = None,
 ) -> tuple[SuitRow, ...]:
     """List every class of tube in both fixtures at a fixed place.
 
@@ -103,6 +105,7 @@ def suits(
     length : lit length [m], 0.1 to 1.6; without it, that of the shortest standard tube
     count : equal tubes side by side [1], 1 to 4
     gap_m : from the middle of one to the middle of the next [m], 0 to 2
+    limits : whose; what passes one is dangerous; None: it is held against none
 
     Returns
     -------
@@ -128,7 +131,7 @@ def suits(
             many = Lamp(strength, fixture, count=count, gap_m=gap_m)
             lamp = of_length(many, length or length_of_tube(_SHORTEST_M))
             uvi = uvi_estimate(lamp, distance_m, screen)
-            judged = judge_value(Quantity.UVI, uvi, low_uvi, high_uvi)
+            judged = judge_uvi(uvi, low_uvi, high_uvi, limits, distance_m)
             longest = _longest(lamp, distance_m, screen, high_uvi)
             rows.append(SuitRow(strength, fixture, uvi, judged, longest))
     return tuple(rows)

@@ -7,10 +7,12 @@ them there is no curve here, only the ages at which tubes are commonly replaced.
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
-from math import exp, log, sqrt
+from math import exp, inf, log, sqrt
 
 import numpy as np
 
+from calc.judgement import Move, judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Doubt, Estimate, combined_factor
 from calc.uv.dated import DatedReading, Finding, Odd, days_and_logs, findings_of, kept
 from calc.uv.evidence import NINE_IN_TEN, Weighed, weigh
@@ -64,7 +66,8 @@ class Decline:
     """The trend of a lamp at one place, said of a day that is today.
 
     ``now`` is the true UVI on the last day read, ``today`` what the line makes of it since, None
-    past ``horizon_day``; both with the meter's own doubt. ``changed`` is the last over the first
+    past ``horizon_day``; both with the meter's own doubt. ``below_already``: one of them is at
+    least probably below the range. ``changed`` is the last over the first
     reading; ``month_factor`` what 30 days change it by. A falling lamp leaves the wanted range on
     ``falls_below_day``, between ``earliest_day`` and ``latest_day``; None: not before
     ``horizon_day``, beyond which nothing is said. ``found`` is what no tube does, by the order of
@@ -160,7 +163,7 @@ def _by_line(
     earliest, latest = _band_crossings(line, goal, last)
     falls = line.middle + (goal - line.level) / line.slope if line.slope < 0.0 else None
     by_now = _truly(_told(line, day)) if day <= horizon else None
-    below = now.best < low_uvi or bool(falling and by_now and by_now.best < low_uvi)
+    below = _is_below(now, low_uvi) or bool(falling and by_now and _is_below(by_now, low_uvi))
     return Decline(
         trend=trend,
         first_day=ordered[0].day,
@@ -189,6 +192,11 @@ def trend_at(readings: Sequence[DatedReading], days: Sequence[float]) -> tuple[E
     if line is None or any(not finding.set_aside for finding in odd):
         return ()
     return tuple(_told(line, day) for day in days)
+
+
+def _is_below(uvi: Estimate, low_uvi: float) -> bool:
+    """Return whether it is at least probably below; a meter's own doubt is no fading."""
+    return judge_value(Quantity.UVI, uvi, low_uvi, inf).move is Move.UP
 
 
 def _told(line: Weighed, day: float) -> Estimate:
@@ -239,15 +247,16 @@ def _without_line(
     factor = exp(NINE_IN_TEN * one)
     changed = last.uvi / first.uvi
     weak = last.uvi / factor < low_uvi
+    now = _truly(Estimate(last.uvi / factor, last.uvi, last.uvi * factor))
     return Decline(
         trend=Trend.RISING if any(f.odd is Odd.RISE for f in odd) else Trend.TOO_FEW,
         first_day=first.day,
         last_day=last.day,
-        now=_truly(Estimate(last.uvi / factor, last.uvi, last.uvi * factor)),
+        now=now,
         changed=changed,
         change_is_real=abs(log(changed)) > NINE_IN_TEN * both,
         month_factor=None,
-        below_already=last.uvi < low_uvi,
+        below_already=_is_below(now, low_uvi),
         falls_below_day=None,
         earliest_day=None,
         latest_day=None,

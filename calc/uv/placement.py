@@ -8,8 +8,10 @@ from enum import Enum
 from math import sqrt
 
 from calc.judgement import Judged, judge_value
+from calc.limits import Limits
 from calc.quantities import Quantity
 from calc.uncertainty import Estimate
+from calc.uv.danger import judge_uvi
 from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length, uvi_by_length
 from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.lamp_unknowns import uvi_estimate
@@ -221,7 +223,12 @@ def place(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Placem
 
 
 def check_place(
-    lamp: Lamp, screen: Screen, distance_m: float, low_uvi: float, high_uvi: float
+    lamp: Lamp,
+    screen: Screen,
+    distance_m: float,
+    low_uvi: float,
+    high_uvi: float,
+    limits: Limits | None = None,
 ) -> PlaceCheck:
     """Judge a given distance against a UVI range, and say how far to move.
 
@@ -232,6 +239,7 @@ def check_place(
     distance_m : tube to back [m], 0.05 to 3
     low_uvi : low end of the range [1], 0 or more
     high_uvi : high end of the range [1], from the low one to 20
+    limits : whose; what passes one is dangerous; None: it is held against none
 
     Returns
     -------
@@ -241,7 +249,7 @@ def check_place(
     Notes
     -----
     Moves end inside the placement, so never nearer than the safe minimum.
-    Source: uv_distance_rows.
+    Source: uv_distance_rows; limits_judgement.
 
     Examples
     --------
@@ -256,7 +264,7 @@ def check_place(
     if placement.near and placement.start and placement.far:
         nearest = min(max(distance_m, placement.near.distance_m), placement.far.distance_m)
         into, to_start = nearest - distance_m, placement.start.distance_m - distance_m
-    judged = judge_value(Quantity.UVI, here.uvi, low_uvi, high_uvi)
+    judged = judge_uvi(here.uvi, low_uvi, high_uvi, limits, distance_m)
     by_length = uvi_by_length(lamp, distance_m, screen)
     return PlaceCheck(here, judged, placement, into, to_start, by_length)
 

@@ -7,13 +7,19 @@ import os
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from datetime import date
+from itertools import islice, product
 from random import Random
 
+from bot.answers.animals import animal_asked
 from bot.ask import ask
-from bot.preferences import Preferences
+from bot.keeping.stands import standing_rows
+from bot.kept.keeper import Enclosure, Measured, Reading, Setup
+from bot.language.quantities import Units
+from bot.preferences import Context, Preferences
 from bot.reply import Reply
 
-_PLACES = int(os.environ.get("NOONSTONE_PLACES", "150"))
+_PLACES = int(os.environ.get("NOONSTONE_PLACES", "60"))
 _STRENGTHS = ("2%", "6%", "12%", "14%")
 _FIXTURES = ("polished", "plain")
 _SCREENS = ("none", "blocks 30%", "blocks 45%", "blocks 60%", "18x18 wire 0.009in")
@@ -30,6 +36,7 @@ _ANIMALS = (
     "Australian blue-tongued skink",
     "royal python",
 )
+_ANYONE = Context(Units.IN)
 _ADVISED = re.compile(
     r"[Kk]eep (?:([\d.]+) to )?([\d.]+) in \((?:([\d.]+) to )?([\d.]+) cm\).*"
     r"start at ([\d.]+) in \(([\d.]+) cm\)"
@@ -171,6 +178,84 @@ def test_a_place_that_is_advised_is_fine_in_every_other_answer() -> None:
         if asked >= _PLACES:
             break
     assert not wrong, "\n".join([f"{len(wrong)} of {asked}", *wrong[:20]])
+
+
+_ALIKE = (
+    ("alone does not cover it", "so plan a second heater"),
+    ("may just cover it", "may be too cool"),
+    ("covers it:", "that suits"),
+    ("may give more", "may be too warm"),
+    ("gives more than that", "refused"),
+    ("Do not use your", "refused"),
+)
+_VERDICT = r"(far too low|low|probably low|fine|cannot tell|probably high|high|dangerous)"
+_HERE = re.compile(rf": {_VERDICT}, wanted")
+
+
+def _verdict(text: str) -> str:
+    found = _HERE.search(text)
+    assert found is not None, text
+    return found[1]
+
+
+def _uv_row(line: str) -> str:
+    table = _asked(line).table
+    assert table is not None
+    return next(r[2] for r in table.rows if r[0] == "UV")
+
+
+def test_any_place_is_judged_alike_by_every_question_of_a_place() -> None:
+    random, seen = Random(22), set()
+    for setup in islice((s for s in _setups(Random(23)) if s.length), 40):
+        inches = random.randint(16, 120) / 2.0
+        verdict = _verdict(_asked(f"uvi distance:{inches}in {setup.told}").answer)
+        table = _asked(f"tube distance:{inches}in {setup.between} length:{setup.length}").table
+        assert table is not None
+        name = setup.tube.replace("%", " %")
+        (row,) = (r for r in table.rows if r[0] == name and r[1].startswith(setup.reflector))
+        screen = "nothing between" if setup.screen == "none" else f"mesh {setup.screen}"
+        check = _uv_row(
+            f"check text:{setup.animal}, {setup.tube} T5 HO tube, {setup.reflector} reflector, "
+            f"{screen}, {inches}in from the tube to its back length:{setup.length}"
+        )
+        assert row[3].partition(" up to ")[0] == verdict == _verdict(check), (setup, inches)
+        seen.add(verdict)
+    assert len(seen) >= 5, seen
+
+
+def test_any_reading_is_judged_alike_by_every_question_of_a_reading() -> None:
+    random, seen = Random(24), set()
+    for _ in range(40):
+        animal, uvi = random.choice(_ANIMALS), random.randint(2, 140) / 10.0
+        other = _asked(f"uvi distance:12in lamp:compact readings:{uvi} at 12in animal:{animal}")
+        (read,) = (row.text for row in other.rows if row.label == "You read")
+        kept = Enclosure(
+            name="Box",
+            setup=Setup(animal=animal_asked(animal, _ANYONE).slug),
+            readings=(Reading(day=date(2026, 1, 1), of=Measured.UVI, value=uvi),),
+        )
+        (shown,) = standing_rows(kept, _ANYONE)
+        verdicts = {
+            _verdict(read),
+            _verdict(shown.text),
+            _verdict(_uv_row(f"check text:{animal}, 12% T5 HO tube, my meter shows UVI {uvi}")),
+        }
+        assert len(verdicts) == 1, (animal, uvi, verdicts)
+        seen |= verdicts
+    assert len(seen) >= 4, seen
+
+
+def test_air_that_a_lamp_holds_is_judged_alike_by_air_and_by_plan() -> None:
+    seen = set()
+    for watts, room in product((25, 50, 75, 100, 150), (60, 66, 72)):
+        box = "enclosure:48x24x24in material:wood lid:solid animal:bearded dragon"
+        air = _asked(f"air {box} watts:{watts} room:{room}F")
+        plan = _asked(f"plan {box} watts:{watts}W room:{room}F")
+        (told,) = [row.text for row in plan.rows if row.label == "Air by day"] or ["refused"]
+        pair = next(pair for pair in _ALIKE if pair[0] in air.answer)
+        assert pair[1] in told, (watts, room, air.answer, told)
+        seen.add(pair)
+    assert len(seen) >= 3, seen
 
 
 _HEATED = {"Basking spot": "basking", "Cool end": "cool", "Warm end": "warm"}

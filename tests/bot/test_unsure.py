@@ -86,7 +86,7 @@ def test_the_steps_say_how_to_find_out_and_what_to_ask_then(anyone: Preferences)
 @pytest.mark.parametrize(
     ("distance", "told"),
     [
-        ("4in", "probably high for the wanted 3 to 5, whichever way it is"),
+        ("4in", "dangerous for the wanted 3 to 5, whichever way it is"),
         ("60in", "far too low for the wanted 3 to 5, whichever way it is"),
         ("14in", "it may be above"),
         ("16in", "it may be below"),

@@ -7,18 +7,20 @@ import pytest
 
 from calc.animals import Animal, animals
 from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
+from calc.judgement import Verdict
 from calc.setup.along import MOST_COVERED, along, tube_in
 from calc.setup.bodies import body_of
 from calc.setup.changes import ChangeKind, Refusal, plan_setup
 from calc.setup.light import Obstacle
 from calc.setup.plan import OwnedTube, Request, Setup, set_up
-from calc.setup.warmth import Air, HeatKind, plan_warmth
+from calc.setup.warmth import HeatKind, plan_warmth
 from calc.sources import source
 from calc.uv.lamp import Fixture
 from calc.uv.screen import FlatScreen, NoScreen
 from calc.uv.section import uvi_field
 from calc.validity import OutsideModelError
 
+WARM = (Verdict.HIGH, Verdict.DANGEROUS)
 SIZES = ((1.2, 0.6, 0.6), (0.76, 0.3, 0.3), (0.6, 0.45, 0.9), (2.4, 1.2, 1.2))
 LIDS = ((Lid.SOLID, Material.WOOD), (Lid.PART_MESH, Material.PVC), (Lid.FULL_MESH, Material.GLASS))
 EVERY = pytest.mark.parametrize("animal", animals().values(), ids=lambda a: a.slug)
@@ -78,7 +80,7 @@ def test_every_animal_gets_a_set_up_or_a_refusal_with_a_way_out(
         there = float(uvi_field([tube], tube.x_m, tube.y_m, back_z))
         assert there == pytest.approx(light.uvi.best, rel=0.02)
         assert found.fit.length_m <= size[0]
-        assert found.warmth.air is not Air.TOO_WARM
+        assert found.warmth.air is None or found.warmth.air.verdict not in WARM
         shelf = found.places.platform
         assert 0.0 <= shelf.x0_m < tube.x_m < shelf.x1_m <= size[0]
         assert 0.0 <= shelf.y0_m < tube.y_m < found.places.heat.y_m < shelf.y1_m <= size[1]
@@ -251,7 +253,8 @@ def test_a_colder_room_holds_colder_air_and_asks_for_more_watts() -> None:
 def test_a_cold_box_gets_a_second_heater_and_a_fitting_one_none() -> None:
     dragon_ = animals()["bearded-dragon"]
     cold = plan_warmth(dragon_, BOX, 0.1, 16.0, owned_w=40.0)
-    assert cold.air is Air.TOO_COLD
+    assert cold.air is not None
+    assert cold.air.verdict is Verdict.LOW
     assert cold.short_w is not None
     assert cold.need is not None
     assert cold.short_w.best == pytest.approx(cold.need.total_w.best - 40.0)
@@ -261,7 +264,8 @@ def test_a_cold_box_gets_a_second_heater_and_a_fitting_one_none() -> None:
     assert colder.short_w is not None
     assert colder.extra_w is None, "no single heater covers this"
     fine = plan_warmth(dragon_, BOX, 0.1, 21.0, owned_w=60.0)
-    assert fine.air is Air.FINE
+    assert fine.air is not None
+    assert fine.air.is_fine
     assert fine.short_w is None
     assert fine.extra_w is None
 

@@ -5,8 +5,11 @@ import pytest
 from calc.animals import Target, animals
 from calc.heat.box import Spot, watts_to_hold
 from calc.heat.enclosure import Enclosure, Lid, Material
+from calc.heat.held import judge_held
 from calc.heat.night import NightDecision, night_plan
-from calc.setup.warmth import Air, HeatKind, plan_warmth
+from calc.judgement import Judged, Verdict
+from calc.limits import limits_of
+from calc.setup.warmth import HeatKind, plan_warmth
 from calc.uncertainty import Estimate
 
 BOX = Enclosure(1.2, 0.6, 0.6, Material.WOOD, Lid.SOLID)
@@ -41,28 +44,52 @@ def test_what_the_air_lacks_is_the_need_less_what_the_lamp_leaves_inside() -> No
             found = plan_warmth(DRAGON, BOX, 0.2, float(room_c), owned_w=watts)
             assert found.need is not None
             lacks = found.need.total_w.best - watts * found.lamp_place.value
-            cold = found.air in (Air.TOO_COLD, Air.MAY_BE_COLD)
+            assert found.air is not None
+            cold = not found.air.is_fine and found.air.value.best < found.air.low
             short = None if found.short_w is None else found.short_w.best
             assert short == (pytest.approx(lacks) if cold and lacks > 0.0 else None)
-            seen.add(found.air)
-    assert seen == {Air.TOO_COLD, Air.MAY_BE_COLD, Air.FINE, Air.MAY_BE_WARM, Air.TOO_WARM}
+            seen.add(found.air.verdict)
+    assert {Verdict.LOW, Verdict.FINE} <= seen
+    assert seen & {Verdict.HIGH, Verdict.DANGEROUS}
+    assert seen & {Verdict.PROBABLY_LOW, Verdict.CANNOT_TELL}
+    assert seen & {Verdict.PROBABLY_HIGH, Verdict.CANNOT_TELL}
 
 
-def judged(held: Estimate, cool: Target) -> Air:
-    if held.low > cool.high or held.high < cool.low:
-        return Air.TOO_WARM if held.low > cool.high else Air.TOO_COLD
-    if cool.low <= held.best <= cool.high:
-        return Air.FINE
-    return Air.MAY_BE_COLD if held.best < cool.low else Air.MAY_BE_WARM
+SLACK_K = 5.0 / 18.0
+
+
+def holds(judged: Judged, held: Estimate, cool: Target) -> bool:
+    """Return whether a verdict says what its range says: sure only where nine in ten agree."""
+    match judged.verdict:
+        case Verdict.HIGH:
+            return held.low > cool.high
+        case Verdict.LOW | Verdict.FAR_TOO_LOW:
+            return held.high < cool.low
+        case Verdict.FINE:
+            return cool.low - SLACK_K <= held.best <= cool.high + SLACK_K
+        case Verdict.DANGEROUS:
+            caution = limits_of(DRAGON).caution_c
+            return caution is not None and held.best >= caution.value
+        case Verdict.PROBABLY_LOW:
+            return held.best < cool.low <= held.high + SLACK_K
+        case Verdict.PROBABLY_HIGH:
+            return held.low - SLACK_K <= cool.high < held.best
+        case _:
+            return held.low <= cool.high and held.high >= cool.low
 
 
 def test_the_air_is_judged_by_where_its_range_lies() -> None:
     assert DRAGON.cool_air_c is not None
+    seen = set()
     for room_c in ROOMS_C:
         for watts in (5.0, 25.0, 50.0, 75.0, 100.0, 150.0):
             found = plan_warmth(DRAGON, BOX, 0.2, float(room_c), owned_w=watts)
             assert found.held_c is not None
-            assert found.air is judged(found.held_c, DRAGON.cool_air_c)
+            assert found.air == judge_held(found.held_c, DRAGON.cool_air_c, limits_of(DRAGON))
+            assert found.air is not None
+            assert holds(found.air, found.held_c, DRAGON.cool_air_c), found.air
+            seen.add(found.air.verdict)
+    assert len(seen) >= 4
 
 
 def test_a_night_gets_an_emitter_where_heat_is_needed_or_keepers_differ_and_nowhere_else() -> None:
