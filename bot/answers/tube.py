@@ -67,8 +67,7 @@ def answer_tube(query: TubeQuery, context: Context) -> Reply:
     long = _length(query, choice)
     lamp = all_together(of_length(Lamp(12.0, Fixture.POLISHED), long), query)
     limits = limits_for(query.animal, context)
-    side = lamp.count, lamp.gap_m
-    rows = suits(there_m, screen, wish.low, wish.high, long, *side, limits)
+    rows = suits(there_m, screen, wish.low, wish.high, long, lamp.count, lamp.gap_m, limits)
     read = _read(query, lamp, screen)
     own = _Own.of(read.lamp, there_m, screen, wish, limits) if read.fit else None
     too_close = query.distance.low < COMFORTABLE_MINIMUM_M
