@@ -279,7 +279,7 @@ def problem(name: str, sentence: str, preferences: Preferences, asked: str = "")
 
 def _reading(preferences: Preferences) -> dict[str, object]:
     """Return what the options may consult while they are read."""
-    return {"units": preferences.bare, "own": preferences.own}
+    return {"units": preferences.bare, "own": preferences.own, "today": preferences.today}
 
 
 def _sign(unit: str) -> str:

@@ -6,6 +6,7 @@ asker's text into a value, ``Option`` tells the fronts what may be chosen or com
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from datetime import UTC, date, datetime
 from functools import cache
 from typing import Annotated, Any, get_args
 
@@ -193,6 +194,14 @@ def _measured(read: Callable[[str, Units | None], Any]) -> BeforeValidator:
     return BeforeValidator(validate)
 
 
+def _dated(value: object, info: ValidationInfo) -> object:
+    """Read readings with dates; today is the asker's own day, or that of Greenwich."""
+    if not isinstance(value, str):
+        return value
+    today: date | None = (info.context or {}).get("today")
+    return read_dated_readings(value, today or datetime.now(UTC).date())
+
+
 def _one(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
     return _measured(lambda text, bare: single(read(text, bare)))
 
@@ -282,7 +291,7 @@ Percent = Annotated[float, reading(read_percent), Option()]
 Power = Annotated[Measure, reading(lambda text: single(read_power(text))), Option()]
 Month = Annotated[int, reading(read_month), Option()]
 Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]
-DatedReadings = Annotated[tuple[DatedReading, ...], reading(read_dated_readings), Option()]
+DatedReadings = Annotated[tuple[DatedReading, ...], BeforeValidator(_dated), Option()]
 AirTemperature = Annotated[Measure, _one(read_air_temperature), Option()]
 SurfaceTemperature = Annotated[Measure, _one(read_surface_temperature), Option()]
 Tube = Annotated[TubeStrength | OtherLamp, BeforeValidator(_tube), Option(completes="tube")]

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from bot.language.quantities import Measure, Units
-from bot.language.readings import PlacedReading
+from bot.language.readings import DatedReading, PlacedReading
 from bot.language.sizes import Size
 from bot.queries.options import Query
 
@@ -21,15 +21,23 @@ def system_of(value: object, *, bare: bool = False) -> Units | None:
 
 
 def taken_units(query: Query) -> tuple[list[tuple[str, str, str]], dict[str, str]]:
-    """Return what had no unit as (option, text, unit taken), and such options with their unit."""
+    """Return what had no unit as (option, text, unit taken), and such options with their unit.
+
+    A day that was told by its distance from today is among them with its date.
+    """
     taken, named = [], {}
     for name in type(query).model_fields:
         value = getattr(query, name)
         bare = [(text, unit) for text, unit, assumed, _ in _parts(value) if assumed]
-        if bare:
-            taken += [(name, text, unit) for text, unit in bare]
+        taken += [(name, text, unit) for text, unit in bare]
+        if bare or _is_relative(value):
             named[name] = _named(value)
     return taken, named
+
+
+def _is_relative(value: object) -> bool:
+    parts = value if isinstance(value, tuple) else ()
+    return any(isinstance(part, DatedReading) and part.is_relative for part in parts)
 
 
 def _parts(value: object) -> Iterator[tuple[str, str, bool, Units | None]]:
@@ -54,6 +62,8 @@ def _named(value: object) -> str:
             return f"{value.text} {value.unit}" if value.assumed else value.text
         case PlacedReading():
             return f"{value.value:g} at {_named(value.distance)}"
+        case DatedReading():
+            return f"{value.day} {value.value:g}"
         case tuple():
             return ", ".join(_named(part) for part in value)
     return str(value)

@@ -6,11 +6,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot.ask import ask
 from bot.language.dates import read_age, read_date
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units, read_duration
 from bot.language.readings import read_dated_readings, read_placed_readings
 from bot.language.sizes import read_size
+from bot.preferences import Preferences
 
 
 @pytest.mark.parametrize(
@@ -110,6 +112,9 @@ def test_what_is_no_size_is_refused(text: str) -> None:
             "UVI 4.2 at 1 ft, UVI 2.9 at 1 ft 3 in",
             "12 in = 4.2\n15 in = 2.9",
         ),
+        *("4.2 at 12in,2.9 at 15in,", "4.2@12in & 2.9@15in", "4.2at12in 2.9at15in"),
+        *("12in=4.2,15in=2.9", "4.2 12in, 2.9 15in", "4.2 at 12 in, then 2.9 at 15 inches away"),
+        "4.1-4.3 at 12in + 2.8 to 3.0 at 15in",
     ],
 )
 def test_readings_have_a_place(text: str) -> None:
@@ -134,6 +139,8 @@ def test_what_is_no_placed_reading_is_named(text: str) -> None:
     [
         *("2026-01-03 4.2, 2026-03-01 3.9", "1 Mar 2026: 3.9; 3 Jan 2026: 4.2"),
         *("4.2 on January 3, 2026, 3.9 on Mar 1, 2026", "2026-01-03 4,2\n2026-03-01 3,9"),
+        *("2026-01-03 4.2,2026-03-01 3.9,", "2026-01-03 4.2 2026-03-01 3.9"),
+        *("2026-01-03 4.2 & 2026-03-01 3.9", "2026-01-03 4.1-4.3 and 2026-03-01 3.8 to 4.0"),
     ],
 )
 def test_readings_have_a_day_and_are_sorted(text: str) -> None:
@@ -147,3 +154,14 @@ def test_readings_have_a_day_and_are_sorted(text: str) -> None:
 def test_a_doubtful_day_among_readings_is_asked_about() -> None:
     with pytest.raises(NotUnderstoodError, match="2026-04-03 or 2026-03-04"):
         read_dated_readings("2026-01-03 4.2, 03/04/2026 3.9")
+
+
+def test_today_among_readings_is_the_askers_day_and_is_asked_again_as_its_date() -> None:
+    there = Preferences(today=date(2026, 5, 4))
+    line = "decline readings:2026-01-03 4.2, yesterday 3.9, today 3.8 uvi:3-5"
+    reply = ask(line, there)
+    assert "2026-01-03 4.2, 2026-05-03 3.9, 2026-05-04 3.8" in reply.asked
+    later = Preferences(today=date(2026, 5, 9))
+    readings = [v.best for v in ask(reply.asked, later).values if v.name == "changed"]
+    assert readings
+    assert readings == [v.best for v in reply.values if v.name == "changed"]
