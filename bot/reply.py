@@ -11,6 +11,7 @@ from typing import Annotated, Literal, ParamSpec
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, PlainSerializer
 
 from bot.drawing import Drawing
+from calc.setup.set_up import SetUp
 from calc.uncertainty import Estimate
 
 __all__ = [
@@ -209,3 +210,5 @@ class Reply(_Part):
     asked: str = Field(default="", exclude=True)
     # The system whose unit stands first, so that a button can offer the other.
     units: Literal["", "in", "cm"] = Field(default="", exclude=True)
+    # The set-up that the answer is about, which pictures and tables are made of.
+    set_up: SetUp | None = Field(default=None, exclude=True)

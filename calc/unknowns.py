@@ -11,6 +11,10 @@ from collections.abc import Hashable, Iterable
 from dataclasses import dataclass, field
 from enum import Enum
 from math import erf, exp, log, sqrt
+from typing import TypeVar
+
+import numpy as np
+from numpy.typing import NDArray
 
 from calc.uncertainty import Estimate
 
@@ -34,6 +38,8 @@ _MOST_SKEW = 1.0
 # What rounding leaves of shares that cancel.
 _NO_POWER = 1e-9
 
+
+Real = TypeVar("Real", float, NDArray[np.float64])
 
 Moments = tuple[float, float, float]
 """Mean, variance and third central moment of a logarithm."""
@@ -162,9 +168,12 @@ class Whole:
 
     def at(self, chance: float) -> float:
         """Return the factor [1] on the best value that is not passed with a chance [1]."""
-        z = _z_of(chance)
-        bent = z + (z * z - 1.0) * self._bend
-        return exp(self.mean + self.deviation * bent)
+        return exp(self.log_at(_z_of(chance)))
+
+    def log_at(self, deviate: Real) -> Real:
+        """Return the logarithm [1] of the factor at a normal deviate [1], a float or an array."""
+        bent = deviate + (deviate * deviate - 1.0) * self._bend
+        return self.mean + self.deviation * bent
 
     def chance_below(self, factor: float) -> float:
         """Return the chance [1] that the true figure over the best one is below a factor [1]."""

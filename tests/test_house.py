@@ -35,7 +35,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.language": ("bot.language",),
     "bot.dangers": ("bot.dangers", "bot.language", "bot.reply", "calc"),
     "bot.drawing": ("bot.drawing",),
-    "bot.reply": ("bot.drawing", "calc.uncertainty"),
+    "bot.reply": ("bot.drawing", "calc.setup.set_up", "calc.uncertainty"),
     "bot.preferences": ("bot.language", "bot.kept"),
     "bot.settings": ("bot.language",),
     "bot.facts": ("calc.uncertainty",),

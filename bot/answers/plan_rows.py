@@ -24,7 +24,7 @@ from calc.setup.light import Held, LightPlan, Obstacle
 from calc.setup.plan import Setup
 from calc.setup.warmth import HeatKind, WarmthPlan
 from calc.sources import Kind, source
-from calc.uv.patches import SHADE_UVI
+from calc.uv.patches import SHADE_UVI, Shade
 
 __all__ = ["plan_rows"]
 
@@ -93,7 +93,8 @@ def _along(found: Setup, what: Asked, units: Units) -> str:
     where = f"{length(found.places.tube.x_m, units)} from that wall"
     if found.warmth.watts is None:
         return f"tube from the warm end wall; {what.place_name} under its middle, {where}"
-    share = percent(found.places.met.heat_in_range or 0.0)
+    in_range = found.places.met.heat_in_range
+    share = percent(in_range.best if in_range else 0.0)
     return (
         f"tube from the warm end wall; {what.place_name} under its middle, {where}; the heat lamp "
         f"there too, in front of the tube: about {share} of the warm patch has the UV"
@@ -175,9 +176,9 @@ def _air_row(warmth: WarmthPlan, units: Units) -> tuple[Row, ...]:
 def _shade(found: Setup, what: Asked) -> str:
     met = found.places.met
     told = f"weakest place UVI {uvi(met.weakest.uvi.best)}"
-    if met.shade_is_sure and not found.covers_most:
+    if met.shade is Shade.THERE and not found.covers_most:
         return f"{told}, at the cool end: add a hide there too"
-    if met.shade_reached and not found.covers_most:
+    if met.shade in (Shade.PROBABLY, Shade.CANNOT_TELL) and not found.covers_most:
         return f"{told}, hardly under {SHADE_UVI}: add a hide at the cool end"
     low = f"{told} low down" if what.request.upright else told
     return f"{low}; the tube covers most of the box, so leaves and hides must shade"

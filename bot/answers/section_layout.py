@@ -9,10 +9,11 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units, convert
 from bot.queries.options import OwnTube
 from bot.queries.uv_depth import SectionQuery
+from calc.setup.room import Room
 from calc.uv.choice import tube_length_for
+from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import of_length
 from calc.uv.lengths import DARK_ENDS_M, length_for_box
-from calc.uv.patches import HeatPatch, Platform
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
 
@@ -27,43 +28,13 @@ _LEAST_M = 0.02
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """An enclosure with its tubes, platform and heat patch; ``taken`` is what was assumed."""
+    """The enclosure with its light; ``taken`` is what was assumed."""
 
-    box: Box
-    tubes: tuple[HungTube, ...]
-    tube_length_m: float
-    platform: Platform
-    back_m: float
-    heat: HeatPatch
+    room: Room
     taken: tuple[str, ...]
 
-    @property
-    def tube_z_m(self) -> float:
-        """Height of the tubes [m]."""
-        return self.tubes[0].z_m
 
-    @property
-    def tube_x_m(self) -> float:
-        """Middle of the tubes along the enclosure [m]."""
-        return self.tubes[0].x_m
-
-    @property
-    def tube_y_m(self) -> float:
-        """Middle of the tubes from the back wall [m]."""
-        return (self.tubes[0].y_m + self.tubes[-1].y_m) / 2.0
-
-    @property
-    def basking_x_m(self) -> float:
-        """Middle of the platform along the enclosure [m]."""
-        return (self.platform.x0_m + self.platform.x1_m) / 2.0
-
-    @property
-    def back_z_m(self) -> float:
-        """Height of a back on the platform [m]."""
-        return self.platform.top_m + self.back_m
-
-
-def layout(query: SectionQuery, units: Units) -> Layout:
+def layout(query: SectionQuery, wanted: tuple[float, float], units: Units) -> Layout:
     """Lay out the enclosure: tubes at the lid, the platform at the given distance below."""
     size = query.enclosure
     box = Box(size.length_m, size.depth_m, size.height_m)
@@ -97,15 +68,9 @@ def layout(query: SectionQuery, units: Units) -> Layout:
     taken.append("the platform reaches over half the depth, in the middle, from the warm end")
     taken.append("the tubes hang level with the lid, along its length (across it I cannot tell)")
     across = given(query.across, box.depth_m / 2.0, "the tubes' middle from the back wall:")
-    return Layout(
-        box=box,
-        tubes=_tubes(query, box, start + long / 2.0, across, long - DARK_ENDS_M),
-        tube_length_m=long,
-        platform=platform,
-        back_m=back,
-        heat=HeatPatch(heat_x, box.depth_m / 2.0, patch / 2.0),
-        taken=tuple(taken),
-    )
+    tubes = _tubes(query, box, start + long / 2.0, across, long - DARK_ENDS_M)
+    warmed = HeatPatch(heat_x, box.depth_m / 2.0, patch / 2.0)
+    return Layout(Room(box, tubes, platform, back, *wanted, warmed), tuple(taken))
 
 
 def _check_inside(query: SectionQuery, box: Box, units: Units) -> None:

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from calc.heat.enclosure import Enclosure
 from calc.setup.light import LightPlan
 from calc.uv.choice import tube_length_for
-from calc.uv.patches import HeatPatch, Patches, Platform, patches
+from calc.uv.ground import HeatPatch, Platform
+from calc.uv.patches import Patches, patches
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import check

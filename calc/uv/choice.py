@@ -30,6 +30,7 @@ __all__ = [
     "LengthFit",
     "SuitRow",
     "TubeChoice",
+    "strengths_and_fixtures",
     "suits",
     "tube_length_for",
     "weaker_tubes",
@@ -182,16 +183,20 @@ def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) ->
     [(6.0, 'PLAIN'), (6.0, 'POLISHED'), (12.0, 'PLAIN')]
     """
     found = []
-    for strength in FITTED_STRENGTHS_PERCENT:
-        for fixture in Fixture:
-            one = as_long_as(Lamp(strength, fixture), lamp)
-            placement = place(one, screen, low_uvi, high_uvi)
-            if placement.ends is None or placement.advice is Advice.WEAKER_TUBE:
-                continue
-            start_m = placement.ends[1].distance_m
-            if uvi_at(one, start_m, screen) < uvi_at(lamp, start_m, screen):
-                found.append((abs(log(start_m / _PREFERRED_M)), one))
+    for strength, fixture in strengths_and_fixtures():
+        one = as_long_as(Lamp(strength, fixture), lamp)
+        placement = place(one, screen, low_uvi, high_uvi)
+        if placement.ends is None or placement.advice is Advice.WEAKER_TUBE:
+            continue
+        start_m = placement.ends[1].distance_m
+        if uvi_at(one, start_m, screen) < uvi_at(lamp, start_m, screen):
+            found.append((abs(log(start_m / _PREFERRED_M)), one))
     return tuple(one for _, one in sorted(found, key=lambda pair: pair[0]))
+
+
+def strengths_and_fixtures() -> tuple[tuple[float, Fixture], ...]:
+    """Return the classes to exchange a tube for: those that the model was fitted to [%]."""
+    return tuple((s, fixture) for s in FITTED_STRENGTHS_PERCENT for fixture in Fixture)
 
 
 def tube_length_for(enclosure_length_m: float) -> TubeChoice:

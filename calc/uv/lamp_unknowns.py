@@ -43,6 +43,8 @@ from calc.uv.tube import STANDARD_T5_HO
 __all__ = [
     "LENGTH_WEIGHTS",
     "Cause",
+    "length_effect",
+    "length_weights",
     "own_estimate",
     "screen_effects",
     "unknowns_of",
@@ -203,12 +205,31 @@ def _length(lamp: Lamp, distance_m: float, screen: Screen) -> tuple[Effect, ...]
     """What another length would give; by readings each length has its own constant."""
     if not lamp.may_be:
         return ()
-    likely = lamp.length_known is LengthKnown.FROM_BOX
     here = uvi_at(lamp, distance_m, screen)
-    cases = [(1.0, _weight(lamp) * (_INFERRED if likely else 1.0))]
-    cases += [(uvi_at(o, distance_m, screen) / here, _weight(o)) for o in other_lengths(lamp)]
+    weights = length_weights(lamp)
+    cases = [(1.0, weights[0])]
+    cases += [
+        (uvi_at(other, distance_m, screen) / here, weight)
+        for other, weight in zip(other_lengths(lamp), weights[1:], strict=True)
+    ]
+    return (length_effect(lamp, tuple(cases)),)
+
+
+def length_weights(lamp: Lamp) -> tuple[float, ...]:
+    """Return the weight [1] of the length a lamp is taken to have, then of each it may have.
+
+    Source: uv_rules_length.
+    """
+    likely = lamp.length_known is LengthKnown.FROM_BOX
+    first = _weight(lamp) * (_INFERRED if likely else 1.0)
+    return (first, *(_weight(other) for other in lamp.may_be))
+
+
+def length_effect(lamp: Lamp, cases: tuple[tuple[float, float], ...]) -> Effect:
+    """Return what the untold length does to a figure: the factors [1] with their weights."""
+    likely = lamp.length_known is LengthKnown.FROM_BOX
     known = Known.INFERRED if likely else Known.UNKNOWN
-    return (Effect(Unknown(Cause.LENGTH, known, Cases(tuple(cases)), "uv_rules_length")),)
+    return Effect(Unknown(Cause.LENGTH, known, Cases(cases), "uv_rules_length"))
 
 
 def _weight(lamp: Lamp) -> float:

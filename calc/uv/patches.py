@@ -1,40 +1,61 @@
 """What an animal can reach in the box: the platform's share in range, shade, and the heat.
 
-An animal is a level back at one height over what it stands on: the basking platform, or the
-floor beside it. Decor, hides and walls are not modelled: they add shade.
+No share is told without its doubt: each is worked out in 64 equally likely cases of what is not
+known (``field_unknowns``), with one length, one lamp and one spread for all places of a case.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
-from typing import NamedTuple
+from math import log
 
 import numpy as np
 from numpy.typing import NDArray
 
+from calc.judgement import LIKELY, SURE, Judged, judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
-from calc.unknowns import Whole
-from calc.uv.field_unknowns import field_unknowns, place_unknowns
+from calc.uv.field_unknowns import (
+    DRAWS,
+    FieldCases,
+    Lengths,
+    cosine_power,
+    field_cases,
+    place_unknowns,
+    with_lengths,
+)
+from calc.uv.ground import Ground, HeatPatch, Platform, ground_of
 from calc.uv.lamp import FARTHEST_M, NEAREST_M
 from calc.uv.placement import SAFE_MINIMUM_M, check_range
-from calc.uv.section import Box, HungTube, uvi_field
+from calc.uv.section import Box, HungTube, each_field
 from calc.validity import OutsideModelError
 
 __all__ = [
+    "CELLS",
+    "LEAST_SHADE",
     "SHADE_UVI",
-    "HeatPatch",
+    "Glance",
     "Overlap",
     "Patches",
     "Place",
-    "Platform",
+    "Shade",
+    "glance",
     "patches",
 ]
 
 SHADE_UVI = 0.5
 """Under this an animal is in the shade. Source: uv_shade."""
 
+LEAST_SHADE = 0.05
+"""Less of floor and platform [1] is no shade to go to. Source: shade_judgement."""
+
+CELLS = 20
+"""So many cells along each side of the platform."""
+
 _TOGETHER, _APART = 0.5, 0.05
-_CELLS = 60
+_TINY_UVI = 1e-12
+# The fifth and the ninety-fifth of a hundred, among the cases in order.
+_LOW, _HIGH = round(0.05 * DRAWS), DRAWS - 1 - round(0.05 * DRAWS)
 
 
 class Overlap(Enum):
@@ -45,41 +66,14 @@ class Overlap(Enum):
     APART = "hardly any of the heat patch is in the UVI range"
 
 
-@dataclass(frozen=True, slots=True)
-class Platform:
-    """A level basking place [m]: from x0 to x1, y0 to y1, its top over the floor."""
+class Shade(Enum):
+    """Whether there is shade to go to, by its chance."""
 
-    x0_m: float
-    x1_m: float
-    y0_m: float
-    y1_m: float
-    top_m: float
-
-    def __post_init__(self) -> None:
-        for name, low, high in (
-            ("platform length", self.x0_m, self.x1_m),
-            ("platform depth", self.y0_m, self.y1_m),
-        ):
-            if not 0.0 <= low < high:
-                raise OutsideModelError(name, high - low, 0.0, np.inf, "m")
-
-    def holds(self, x: NDArray[np.float64], y: NDArray[np.float64]) -> NDArray[np.bool_]:
-        """Return where points lie over the platform."""
-        along = (x >= self.x0_m) & (x <= self.x1_m)
-        return along & (y >= self.y0_m) & (y <= self.y1_m)
-
-
-@dataclass(frozen=True, slots=True)
-class HeatPatch:
-    """The round patch warmed by a heat lamp: middle and radius [m]."""
-
-    x_m: float
-    y_m: float
-    radius_m: float
-
-    def __post_init__(self) -> None:
-        if not 0.01 <= self.radius_m <= 1.0:
-            raise OutsideModelError("radius of the heat patch", self.radius_m, 0.01, 1.0, "m")
+    THERE = "sure"
+    PROBABLY = "likelier than seven in ten"
+    CANNOT_TELL = "nobody can tell"
+    PROBABLY_NONE = "none is likelier than seven in ten"
+    NONE = "sure that there is none"
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,23 +88,43 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Patches:
-    """What the animal can reach.
+    """What the animal can reach; shares [1] are best values, nine in ten between their ends.
 
-    ``in_range`` is the share [1] of the platform whose UVI is in the range: best, and with
-    every lamp at the low and at the high end of its doubt. ``heat_in_range`` the same share of
-    the heat patch. ``shade_share``: the share of the floor and platform under UVI 0.5.
+    ``in_range``: of the platform, what lies in the UVI range; ``chance_in_range``: how likely any
+    place on it does. ``judged``: how the strongest place stands against the range.
+    ``shade_share``: of floor and platform, what is under UVI 0.5; ``shade_chance``: how likely
+    that is shade to go to. ``heat_in_range``: of the heat patch, what lies in the range.
     ``too_near``: the strongest place lies nearer to a tube than the safe minimum.
     """
 
     in_range: Estimate
+    chance_in_range: float
     strongest: Place
     weakest: Place
-    shade_share: float
-    shade_reached: bool
-    shade_is_sure: bool
+    judged: Judged
+    shade_share: Estimate
+    shade_chance: float
     too_near: bool
-    overlap: Overlap | None
-    heat_in_range: float | None
+    heat_in_range: Estimate | None
+
+    @property
+    def shade(self) -> Shade:
+        """Whether there is shade to go to."""
+        chance = self.shade_chance
+        if chance >= LIKELY:
+            return Shade.THERE if chance >= SURE else Shade.PROBABLY
+        if chance <= 1.0 - LIKELY:
+            return Shade.NONE if chance <= 1.0 - SURE else Shade.PROBABLY_NONE
+        return Shade.CANNOT_TELL
+
+    @property
+    def overlap(self) -> Overlap | None:
+        """How heat and ultraviolet lie; None without a heat lamp."""
+        if self.heat_in_range is None:
+            return None
+        if self.heat_in_range.best >= _TOGETHER:
+            return Overlap.TOGETHER
+        return Overlap.PARTLY if self.heat_in_range.best > _APART else Overlap.APART
 
 
 def patches(
@@ -121,8 +135,11 @@ def patches(
     low_uvi: float,
     high_uvi: float,
     heat: HeatPatch | None = None,
+    cells: int = CELLS,
 ) -> Patches:
     """Judge the places an animal can reach against its UVI range.
+
+    share = cells in range / all cells, in the best case and in 64 equally likely ones
 
     Parameters
     ----------
@@ -133,6 +150,7 @@ def patches(
     low_uvi : low end of the range [1], 0 or more
     high_uvi : high end of the range [1], to 20
     heat : the heat patch, if there is one
+    cells : cells along each side of the platform [1], 4 or more
 
     Returns
     -------
@@ -141,9 +159,9 @@ def patches(
 
     Notes
     -----
-    3600 cells on the platform and 7200 over the whole box; the floor under the platform does
-    not count. The field is that of ``uvi_field``.
-    Source: line_source; uv_sideways_judgement; uv_shade.
+    A share is as fine as its cells; the floor under the platform does not count. The field is
+    that of ``uvi_field``, the cases those of ``field_cases``.
+    Source: line_source; uv_sideways_judgement; uv_shade; shade_judgement.
 
     Examples
     --------
@@ -153,127 +171,134 @@ def patches(
     >>> found = patches(
     ...     [tube], Box(1.2, 0.6, 0.9), Platform(0.15, 0.45, 0.1, 0.4, 0.3), 0.05, 3.0, 5.0
     ... )
-    >>> round(found.in_range.best, 2), found.shade_reached
-    (0.37, True)
+    >>> round(found.in_range.best, 2), found.shade.name
+    (0.37, 'THERE')
     """
     check_range(low_uvi, high_uvi)
     _check(box, platform, back_m)
-    doubts = field_unknowns(tubes, platform.top_m + back_m)
-    # Shares count the middles of equal cells; the extremes lie on edges and corners.
-    on_top, everywhere = (
-        _Lit.of(tubes, *grid)
-        for grid in (_over_platform(platform, back_m), _over_box(box, platform, back_m))
+    look = _Look.into(tubes, box, platform, back_m, heat, cells)
+    ground, lengths = look.ground, look.lengths
+    edges = look.uvi[0, ground.edges]
+    strong, weak = (
+        _place(lengths, ground, ground.edges.start + int(i), float(edges[i]))
+        for i in (np.argmax(edges), np.argmin(edges))
     )
-    edges = (_over_platform(platform, back_m, _nodes), _over_box(box, platform, back_m, _nodes))
-    lit = _Lit.of(tubes, *(np.concatenate(pair) for pair in zip(*edges, strict=True)))
-    if np.any(np.isnan(lit.uvi)):
-        raise OutsideModelError("distance from a tube to the back", 0.0, NEAREST_M, FARTHEST_M, "m")
-    strong, weak = (lit.place(tubes, int(i)) for i in (np.argmax(lit.uvi), np.argmin(lit.uvi)))
-    in_heat = None
-    if heat is not None:
-        x, y = _over_disc(heat)
-        warm = uvi_field(tubes, x, y, _standing(platform, x, y) + back_m)
-        in_heat = _share(warm, low_uvi, high_uvi)
+    in_range = look.shares(ground.platform, low_uvi, high_uvi)
+    in_heat = None if heat is None else look.shares(ground.heat, low_uvi, high_uvi)
+    shade = look.shares(ground.everywhere, 0.0, SHADE_UVI)
     return Patches(
-        in_range=_share_with_doubt(on_top.uvi, low_uvi, high_uvi, doubts),
+        in_range=_estimate(in_range),
+        chance_in_range=float(np.mean(in_range[1:])),
         strongest=strong,
         weakest=weak,
-        shade_share=float(np.mean(everywhere.uvi < SHADE_UVI)),
-        shade_reached=weak.uvi.best < SHADE_UVI,
-        shade_is_sure=weak.uvi.high < SHADE_UVI,
-        too_near=_nearest(tubes, lit) < SAFE_MINIMUM_M,
-        overlap=None if in_heat is None else _overlap(in_heat),
-        heat_in_range=in_heat,
+        judged=judge_value(Quantity.UVI, strong.uvi, low_uvi, high_uvi),
+        shade_share=_estimate(shade),
+        shade_chance=float(np.mean(shade[1:] >= LEAST_SHADE)),
+        too_near=_nearest(lengths, ground) < SAFE_MINIMUM_M,
+        heat_in_range=None if in_heat is None else _estimate(in_heat),
     )
 
 
-class _Lit(NamedTuple):
-    """Points [m] and their UVI [1], all flat."""
+@dataclass(frozen=True, slots=True)
+class Glance:
+    """What a look at few cells tells: enough to choose what is worked out in full [1]."""
 
-    x: NDArray[np.float64]
-    y: NDArray[np.float64]
-    z: NDArray[np.float64]
+    in_range: float
+    chance_in_range: float
+    chance_above: float
+    shade_chance: float
+
+
+def glance(
+    tubes: Sequence[HungTube],
+    box: Box,
+    platform: Platform,
+    back_m: float,
+    low_uvi: float,
+    high_uvi: float,
+    cells: int,
+) -> Glance:
+    """Look at a box as ``patches`` does, without its places: for choosing among many.
+
+    ``chance_above`` is how likely the strongest place is above the range.
+    """
+    look = _Look.into(tubes, box, platform, back_m, None, cells)
+    ground = look.ground
+    strongest = ground.edges.start + int(np.argmax(look.uvi[0, ground.edges]))
+    above = look.logs(slice(strongest, strongest + 1)) > log(high_uvi)
+    in_range = look.shares(ground.platform, low_uvi, high_uvi)
+    shade = look.shares(ground.everywhere, 0.0, SHADE_UVI)[1:]
+    return Glance(
+        in_range=float(in_range[0]),
+        chance_in_range=float(np.mean(in_range[1:])),
+        chance_above=float(np.mean(above)),
+        shade_chance=float(np.mean(shade >= LEAST_SHADE)),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """The UVI [1] of each length over the ground, the power of the spread there, and the cases."""
+
+    lengths: Lengths
+    ground: Ground
     uvi: NDArray[np.float64]
+    power: NDArray[np.float64]
+    cases: FieldCases
 
     @classmethod
-    def of(
+    def into(
         cls,
         tubes: Sequence[HungTube],
-        x: NDArray[np.float64],
-        y: NDArray[np.float64],
-        z: NDArray[np.float64],
-    ) -> "_Lit":
-        return cls(x, y, z, uvi_field(tubes, x, y, z))
+        box: Box,
+        platform: Platform,
+        back_m: float,
+        heat: HeatPatch | None,
+        cells: int,
+    ) -> "_Look":
+        ground, lengths = ground_of(box, platform, back_m, heat, cells), with_lengths(tubes)
+        every = [tube for case in lengths for tube in case]
+        each = each_field(every, ground.x_m, ground.y_m, ground.z_m)
+        each = each.reshape(len(lengths), len(tubes), -1)
+        uvi = each.sum(axis=1)
+        if np.any(np.isnan(uvi)):
+            low, high = NEAREST_M, FARTHEST_M
+            raise OutsideModelError("distance from a tube to the back", 0.0, low, high, "m")
+        most = np.argmax(each[0], axis=0)
+        y, z = (np.array(ends)[most] for ends in ([t.y_m for t in tubes], [t.z_m for t in tubes]))
+        power = cosine_power(z - ground.z_m, ground.y_m - y)
+        cases = field_cases(tubes, platform.top_m + back_m, lengths)
+        return cls(lengths, ground, np.maximum(uvi, _TINY_UVI), power, cases)
 
-    def place(self, tubes: Sequence[HungTube], i: int) -> Place:
-        x, y, z = float(self.x[i]), float(self.y[i]), float(self.z[i])
-        return Place(x, y, z, place_unknowns(tubes, x, y, z).around(float(self.uvi[i])))
+    def logs(self, part: slice) -> NDArray[np.float64]:
+        """Return ln UVI, a row for each case."""
+        return self.cases.logs(np.log(self.uvi[:, part]), self.power[part])
 
-
-_Points = tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]
-
-
-_Spacing = Callable[[float, float, int], NDArray[np.float64]]
-
-
-def _cells(low: float, high: float, count: int) -> NDArray[np.float64]:
-    return low + (np.arange(count) + 0.5) / count * (high - low)
-
-
-def _nodes(low: float, high: float, count: int) -> NDArray[np.float64]:
-    return np.linspace(low, high, count + 1)
-
-
-def _standing(
-    platform: Platform, x: NDArray[np.float64], y: NDArray[np.float64]
-) -> NDArray[np.float64]:
-    return np.where(platform.holds(x, y), platform.top_m, 0.0)
-
-
-def _over_platform(platform: Platform, back_m: float, spaced: _Spacing = _cells) -> _Points:
-    x, y = np.meshgrid(
-        spaced(platform.x0_m, platform.x1_m, _CELLS), spaced(platform.y0_m, platform.y1_m, _CELLS)
-    )
-    return x.ravel(), y.ravel(), np.full(x.size, platform.top_m + back_m)
+    def shares(self, part: slice, low_uvi: float, high_uvi: float) -> NDArray[np.float64]:
+        """Return the share [1] between two UVI, at its best value and then in each case."""
+        best, logs = self.uvi[0, part], self.logs(part)
+        low, high = log(max(low_uvi, _TINY_UVI)), log(high_uvi)
+        inside = np.mean((best >= low_uvi) & (best <= high_uvi))
+        return np.concatenate(([inside], np.mean((logs >= low) & (logs <= high), axis=1)))
 
 
-def _over_box(box: Box, platform: Platform, back_m: float, spaced: _Spacing = _cells) -> _Points:
-    x, y = np.meshgrid(spaced(0.0, box.length_m, 2 * _CELLS), spaced(0.0, box.depth_m, _CELLS))
-    return x.ravel(), y.ravel(), (_standing(platform, x, y) + back_m).ravel()
+def _place(lengths: Lengths, ground: Ground, at: int, uvi: float) -> Place:
+    x, y, z = (float(axis[at]) for axis in (ground.x_m, ground.y_m, ground.z_m))
+    return Place(x, y, z, place_unknowns(lengths[0], x, y, z, lengths).around(uvi))
 
 
-def _over_disc(heat: HeatPatch) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Return points that share a disc evenly: rings of equal area."""
-    radius = heat.radius_m * np.sqrt(_cells(0.0, 1.0, 20))
-    angle = _cells(0.0, 2.0 * np.pi, 36)[:, None]
-    x, y = heat.x_m + radius * np.cos(angle), heat.y_m + radius * np.sin(angle)
-    return x.ravel(), y.ravel()
+def _estimate(shares: NDArray[np.float64]) -> Estimate:
+    best, cases = float(shares[0]), np.sort(shares[1:])
+    return Estimate(min(best, float(cases[_LOW])), best, max(best, float(cases[_HIGH])))
 
 
-def _share(uvi: NDArray[np.float64], low_uvi: float, high_uvi: float) -> float:
-    return float(np.mean((uvi >= low_uvi) & (uvi <= high_uvi)))
-
-
-def _share_with_doubt(
-    uvi: NDArray[np.float64], low_uvi: float, high_uvi: float, doubts: Whole
-) -> Estimate:
-    around = doubts.around(1.0)
-    shares = [_share(k * uvi, low_uvi, high_uvi) for k in (around.low, 1.0, around.high)]
-    return Estimate(min(shares), shares[1], max(shares))
-
-
-def _overlap(in_heat: float) -> Overlap:
-    if in_heat >= _TOGETHER:
-        return Overlap.TOGETHER
-    return Overlap.PARTLY if in_heat > _APART else Overlap.APART
-
-
-def _nearest(tubes: Sequence[HungTube], lit: _Lit) -> float:
+def _nearest(lengths: Lengths, ground: Ground) -> float:
     """Return the shortest way [m] from a reachable back to the lit part of a tube."""
+    x, y, z = (axis[ground.edges] for axis in (ground.x_m, ground.y_m, ground.z_m))
     ways = []
-    for tube in tubes:
-        beyond = np.maximum(np.abs(lit.x - tube.x_m) - tube.lamp.lit_length_m / 2.0, 0.0)
-        squared = beyond**2 + (lit.y - tube.y_m) ** 2 + (lit.z - tube.z_m) ** 2
+    for tube in (tube for case in lengths for tube in case):
+        beyond = np.maximum(np.abs(x - tube.x_m) - tube.lamp.lit_length_m / 2.0, 0.0)
+        squared = beyond**2 + (y - tube.y_m) ** 2 + (z - tube.z_m) ** 2
         ways.append(float(np.sqrt(squared.min())))
     return min(ways)
 

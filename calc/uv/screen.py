@@ -230,7 +230,7 @@ def middle_transmission(screen: Screen, height_m: float, length_m: float) -> flo
 def passed_by_weave(
     weave: Weave,
     height_m: NDArray[np.float64],
-    length_m: float,
+    length_m: float | NDArray[np.float64],
     offset_m: NDArray[np.float64],
     lateral_m: NDArray[np.float64],
 ) -> NDArray[np.float64]:

@@ -24,6 +24,7 @@ __all__ = [
     "Cut",
     "HungTube",
     "SectionMap",
+    "each_field",
     "section_map",
     "uvi_field",
 ]
@@ -113,26 +114,41 @@ def uvi_field(
     """
     if not 1 <= len(tubes) <= MOST_TUBES:
         raise OutsideModelError("number of tubes", len(tubes), 1, MOST_TUBES, "")
+    return np.asarray(each_field(tubes, x_m, y_m, z_m).sum(axis=0))
+
+
+def each_field(
+    tubes: Sequence[HungTube], x_m: ArrayLike, y_m: ArrayLike, z_m: ArrayLike
+) -> NDArray[np.float64]:
+    """Return what ``uvi_field`` sums, one tube after the other along the first axis."""
     x, y, z = (np.asarray(v, dtype=np.float64) for v in (x_m, y_m, z_m))
-    total = np.zeros(np.broadcast_shapes(x.shape, y.shape, z.shape))
-    for tube in tubes:
-        total += _of_tube(tube, x, y, z)
-    return total
+    shape = np.broadcast_shapes(x.shape, y.shape, z.shape)
+    if all(tube.screen == tubes[0].screen for tube in tubes):
+        return _of_tubes(tubes, x, y, z, len(shape))
+    each = [_of_tubes([tube], x, y, z, len(shape)) for tube in tubes]
+    return np.concatenate([np.broadcast_to(one, (1, *shape)) for one in each])
 
 
-def _of_tube(
-    tube: HungTube, x: NDArray[np.float64], y: NDArray[np.float64], z: NDArray[np.float64]
+def _of_tubes(
+    tubes: Sequence[HungTube],
+    x: NDArray[np.float64],
+    y: NDArray[np.float64],
+    z: NDArray[np.float64],
+    axes: int,
 ) -> NDArray[np.float64]:
     # Heights and sides stay unbroadcast as long as they can: a cut is mostly one-dimensional.
-    length, constant = tube.lamp.lit_length_m, lamp_constant(tube.lamp)
-    offset, lateral, below = x - tube.x_m, y - tube.y_m, tube.z_m - z
+    rows = [(lamp_constant(t.lamp), t.lamp.lit_length_m, t.x_m, t.y_m, t.z_m) for t in tubes]
+    columns = np.array(rows).T.reshape(5, len(tubes), *(1,) * axes)
+    constant, length, x_tube, y_tube, z_tube = columns
+    screen = tubes[0].screen
+    offset, lateral, below = x - x_tube, y - y_tube, z_tube - z
     height = np.maximum(below, _TINY_M)
     distance = np.sqrt(height * height + lateral * lateral)
-    if isinstance(tube.screen, Weave):
-        passed = passed_by_weave(tube.screen, height, length, offset, lateral)
+    if isinstance(screen, Weave):
+        passed = passed_by_weave(screen, height, length, offset, lateral)
         uvi = constant * (height * distance) * passed
     else:
-        share = tube.screen.transmission if isinstance(tube.screen, FlatScreen) else 1.0
+        share = screen.transmission if isinstance(screen, FlatScreen) else 1.0
         level = constant * share * np.pi**2 * length * (height / distance)
         uvi = level * parallel_per_flux(distance, length, offset)
     beyond = np.maximum(np.abs(offset) - length / 2.0, 0.0)
@@ -180,7 +196,7 @@ def section_map(
     heights = np.linspace(0.0, box.height_m, up)
     x, y = (widths, np.asarray(at_m)) if side else (np.asarray(at_m), widths)
     # A few rows at a time stay in the processor's cache.
-    rows = max(1, _CACHED_POINTS // across)
+    rows = max(1, _CACHED_POINTS // (across * max(1, len(tubes))))
     bands = [uvi_field(tubes, x, y, heights[i : i + rows, None]) for i in range(0, up, rows)]
     uvi = np.concatenate(bands)
     return SectionMap(cut, at_m, widths, heights, uvi)

@@ -3,12 +3,15 @@
 import numpy as np
 import pytest
 
+from bot.answers.section_words import SHADE_HERE, SHADE_TOLD
 from bot.ask import ask
 from bot.drawing import Side
 from bot.preferences import Preferences
 from bot.render.picture import draw
 from bot.reply import Reply, Value
+from calc.setup.set_up import Act, Sign, Thing
 from calc.uv.lamp import Fixture, Lamp
+from calc.uv.patches import SHADE_UVI, Shade
 from calc.uv.screen import NoScreen
 from calc.uv.section import HungTube, uvi_field
 
@@ -85,6 +88,56 @@ def test_the_map_is_a_table_of_heights_by_places(anyone: Preferences) -> None:
     for under_tube in columns[:3]:
         falling = [float(text) for text in under_tube]
         assert falling == sorted(falling, reverse=True)
+
+
+@pytest.mark.parametrize("more", ["", "tubes:3", "length:22in platform:11in", "length:46in"])
+def test_answer_row_picture_and_value_tell_the_same_of_the_shade(
+    more: str, anyone: Preferences
+) -> None:
+    reply = ask(f"{LINE} {DRAGON} {more}", anyone)
+    found = reply.set_up
+    assert found is not None
+    assert found.shade is not None
+    assert SHADE_TOLD[found.shade] in reply.answer
+    assert reply.picture is not None
+    drawing = reply.picture.drawing
+    assert isinstance(drawing, Side)
+    assert SHADE_HERE[found.shade].format(uvi=SHADE_UVI) == drawing.ends[1].text
+    hidden = any(not hide.is_there for hide in found.hides)
+    assert hidden == any("Put a hide" in step for step in reply.steps)
+    assert hidden == (found.shade not in (Shade.THERE, Shade.PROBABLY))
+
+
+def test_a_move_that_was_tried_gives_what_it_promised_when_it_is_asked(
+    anyone: Preferences,
+) -> None:
+    reply = ask(f"{LINE} {DRAGON} length:34in", anyone)
+    found = reply.set_up
+    assert found is not None
+    assert found.first is not None
+    assert found.first.act is Act.MOVE
+    assert found.first.things == (Thing.STAND,)
+    assert found.first.by_m is not None
+    away_m = 16 * INCH - found.first.by_m[2]
+    again = ask(
+        f"{LINE} {DRAGON} length:34in".replace("distance:16in", f"distance:{away_m:.5f}m"), anyone
+    )
+    then = value(again, "uvi_strongest")
+    assert f"UVI {then.best:.1f} ({then.low:.1f} to {then.high:.1f})" in reply.steps[0]
+    assert again.set_up is not None
+    assert again.set_up.spots[0].sign is Sign.FINE
+
+
+def test_the_strongest_place_of_the_value_is_judged_as_the_reply_s_figure(
+    anyone: Preferences,
+) -> None:
+    for tubes, sign in ((1, Sign.CANNOT_TELL), (3, Sign.CHANGE)):
+        reply = ask(f"{LINE} {DRAGON} length:34in tubes:{tubes}", anyone)
+        assert reply.set_up is not None
+        strongest = reply.set_up.spots[0]
+        assert strongest.value is not None
+        assert Value.of("uvi_strongest", strongest.value, "1") == value(reply, "uvi_strongest")
+        assert strongest.sign is sign
 
 
 @pytest.mark.parametrize("size", ["4x2x2 ft", "121.92x60.96x60.96 cm", "48 x 24 x 24 in"])

@@ -9,11 +9,12 @@ from collections.abc import Callable, Iterator
 import numpy as np
 
 from calc.uv.decline import DatedReading, Trend, decline_of
+from calc.uv.ground import Platform
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import length_of_tube
 from calc.uv.meter import Reading, fit_readings
-from calc.uv.patches import Platform, patches
+from calc.uv.patches import patches
 from calc.uv.placement import place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.section import Box, HungTube

@@ -91,7 +91,7 @@ def test_heat_and_uv_lie_together_on_the_platform_of_a_usual_box() -> None:
         found = set_up(dragon(box))
         assert isinstance(found, Setup)
         assert found.places.met.heat_in_range is not None
-        assert found.places.met.heat_in_range > 0.5
+        assert found.places.met.heat_in_range.best > 0.5
         assert found.places.met.in_range.best > 0.5
 
 

@@ -10,9 +10,10 @@ from calc.sources import bibliography
 from calc.uv.choice import LengthFit, tube_length_for
 from calc.uv.decline import DatedReading, Trend, decline_of, trend_at
 from calc.uv.dose import clear_sky_uvi, declination_rad, safe_time, sun_day
+from calc.uv.ground import Platform
 from calc.uv.lamp import AgeBand, Fixture, Lamp, age_band, lamp_constant, uvi_at
 from calc.uv.meter import Reading, fit_readings, screen_from_readings
-from calc.uv.patches import Platform, patches
+from calc.uv.patches import patches
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,

@@ -7,15 +7,10 @@ import pytest
 
 from calc.sources import bibliography
 from calc.uv.field_unknowns import field_unknowns, place_unknowns
+from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Fixture, Lamp, uvi_at
 from calc.uv.lamp_unknowns import unknowns_of
-from calc.uv.patches import (
-    HeatPatch,
-    Overlap,
-    Patches,
-    Platform,
-    patches,
-)
+from calc.uv.patches import Overlap, Patches, Shade, patches
 from calc.uv.screen import FlatScreen, NoScreen
 from calc.uv.section import Box, HungTube, uvi_field
 from calc.validity import OutsideModelError
@@ -60,18 +55,18 @@ def test_the_strongest_place_is_under_the_middle_and_the_weakest_in_the_far_corn
 
 def test_a_long_box_has_shade_and_a_box_full_of_tubes_has_none() -> None:
     long = patches([TUBE], replace(BOX, length_m=2.4), PERCH, 0.05, 3.0, 5.0)
-    assert long.shade_reached
-    assert 0.1 < long.shade_share < 0.9
+    assert long.shade is Shade.THERE
+    assert 0.1 < long.shade_share.best < 0.9
     many = [replace(TUBE, x_m=x) for x in (0.2, 0.5, 0.8, 1.1)]
     full = patches(many, BOX, PERCH, 0.05, 3.0, 5.0)
-    assert not full.shade_reached
-    assert full.shade_share == 0.0
+    assert full.shade is Shade.NONE
+    assert full.shade_share.best == 0.0
 
 
 def test_a_screen_between_lowers_everything() -> None:
     bare, screened = judged(), judged(replace(TUBE, screen=FlatScreen(0.55)))
     assert screened.strongest.uvi.best == pytest.approx(0.55 * bare.strongest.uvi.best)
-    assert screened.shade_share >= bare.shade_share
+    assert screened.shade_share.best >= bare.shade_share.best
 
 
 @pytest.mark.parametrize(
@@ -82,7 +77,7 @@ def test_heat_lies_with_the_ultraviolet_or_apart(x: float, overlap: Overlap) -> 
     found = judged(platform=perch, low=3.0, high=5.0, heat=HeatPatch(x, 0.25, 0.08))
     assert found.overlap is overlap
     assert found.heat_in_range is not None
-    assert 0.0 <= found.heat_in_range <= 1.0
+    assert 0.0 <= found.heat_in_range.low <= found.heat_in_range.high <= 1.0
 
 
 def test_without_a_heat_lamp_nothing_is_said_of_heat() -> None:

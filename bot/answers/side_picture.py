@@ -1,0 +1,145 @@
+"""A set-up as a drawing: the box from the front and from its warm end, made of one value alone."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+
+from bot.answers.figures import length, watts
+from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Side
+from bot.language.quantities import Units
+from calc.heat.enclosure import Lid
+from calc.setup.set_up import HeatLamp, SetUp, Stand, StandKind, ends_of
+from calc.uv.patches import SHADE_UVI
+from calc.uv.screen import NoScreen
+from calc.uv.section import Box, Cut, section_map
+
+__all__ = ["Words", "side_views"]
+
+_ACROSS, _UP = 61, 41
+_SHELF, _LOW = 0.04, 0.12
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What is written into the drawing; ``stand`` is the name of what the animal basks on."""
+
+    title: str
+    subtitle: str
+    tube: str
+    stand: str
+    note: str
+    ends: tuple[End, ...] = ()
+    places: tuple[Place, ...] = ()
+
+
+def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
+    """Return a lit set-up from the front, and below it across the middle of its stand.
+
+    A lamp that would seem to hang under a tube is drawn where it is seen beside it.
+    """
+    box, stand, back_z = _lit(set_up)
+    x_m, y_m = stand.place.middle_m
+    tube = set_up.tubes[0]
+    (first, last), height = ends_of(tube), tube.z_m
+    beside = stand.place.x1_m + 0.03 * box.length_m
+    lamps = (lamp for lamp in set_up.lamps if not set_up.is_before_a_tube(lamp))
+    across = Side(
+        title=f"Seen from the warm end, cut {length(x_m, units)} from it",
+        subtitle="",
+        width_m=box.depth_m,
+        height_m=box.height_m,
+        width_label=length(box.depth_m, units),
+        height_label=length(box.height_m, units),
+        lid=_lid(set_up),
+        tubes=tuple(
+            Bar(one.y_m, one.y_m, one.z_m, "" if number else _counted(len(set_up.tubes)))
+            for number, one in enumerate(set_up.tubes)
+        ),
+        heat_lamp=_lamp(set_up.lamps, lambda lamp: lamp.y_m),
+        blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, words.stand),
+        back=Place(y_m, back_z, ""),
+        grid=_grid(set_up, box, Cut.END, x_m),
+    )
+    return Side(
+        title=words.title,
+        subtitle=words.subtitle,
+        width_m=box.length_m,
+        height_m=box.height_m,
+        width_label=length(box.length_m, units),
+        height_label=length(box.height_m, units),
+        lid=_lid(set_up),
+        tubes=(Bar(first, last, height, words.tube),),
+        heat_lamp=_lamp(tuple(lamps), lambda lamp: lamp.x_m),
+        blocks=_blocks(stand, (stand.place.x0_m, stand.place.x1_m), box, words.stand),
+        back=Place(x_m, back_z, ""),
+        dimensions=(
+            Dimension(x_m, height, x_m, back_z, length(height - back_z, units)),
+            *_top(stand, beside, units),
+        ),
+        grid=_grid(set_up, box, Cut.SIDE, box.depth_m / 2.0),
+        places=words.places,
+        ends=words.ends,
+        note=words.note,
+        end=across,
+    )
+
+
+def _lit(set_up: SetUp) -> tuple[Box, Stand, float]:
+    back_z = set_up.back_z_m
+    if set_up.box is None or not set_up.tubes or back_z is None:
+        raise ValueError("only a box with tubes and a back on its stand is seen from its side")
+    return set_up.box, set_up.stands[0], back_z
+
+
+def _lid(set_up: SetUp) -> str:
+    if set_up.lid is not None:
+        return "" if set_up.lid is Lid.SOLID else "mesh"
+    return "" if isinstance(set_up.tubes[0].screen, NoScreen) else "screen"
+
+
+def _counted(tubes: int) -> str:
+    return "UV tube" if tubes == 1 else f"{tubes} UV tubes"
+
+
+def _lamp(lamps: tuple[HeatLamp, ...], where: Callable[[HeatLamp], float]) -> Place | None:
+    if not lamps:
+        return None
+    lamp = lamps[0]
+    sizes = " or ".join(watts(size) for size in lamp.sizes_w)
+    return Place(where(lamp), lamp.z_m, f"heat lamp, {sizes}" if sizes else "heat lamp")
+
+
+def _blocks(stand: Stand, span: tuple[float, float], box: Box, name: str) -> tuple[Block, ...]:
+    """Return what it basks on: a platform from the floor up, or a shelf; nothing on the floor."""
+    top, high = stand.place.top_m, box.height_m
+    if top <= 0.0:
+        return ()
+    shelf = stand.kind is not StandKind.PLATFORM and top > _SHELF * high
+    bottom = top - _SHELF * high if shelf else 0.0
+    label = "" if shelf or top < _LOW * high else name
+    return (Block(*span, bottom, top, label),)
+
+
+def _top(stand: Stand, beside_m: float, units: Units) -> tuple[Dimension, ...]:
+    top = stand.place.top_m
+    if top <= 0.0:
+        return ()
+    return (Dimension(beside_m, 0.0, beside_m, top, length(top, units)),)
+
+
+def _grid(set_up: SetUp, box: Box, cut: Cut, at_m: float) -> Grid:
+    mapped = section_map(set_up.tubes, box, cut, at_m, _ACROSS, _UP)
+    # Right at the tube the engine has no answer; the picture shows its strongest colour there.
+    values = np.nan_to_num(mapped.uvi, nan=float(np.nanmax(mapped.uvi)))
+    # Over a tube that hangs inside there is no UV to show.
+    lit = mapped.z_m <= set_up.tubes[0].z_m
+    low, high = set_up.uvi_wanted or (0.0, 0.0)
+    levels = sorted({SHADE_UVI, 1.0, 2.0, 10.0, *(v for v in (low, high) if v > 0.0)})
+    return Grid(
+        x=tuple(float(x) for x in mapped.across_m),
+        y=tuple(float(z) for z in mapped.z_m[lit]),
+        values=tuple(tuple(float(v) for v in line) for line in values[lit]),
+        levels=tuple(levels),
+        wanted=(low, high) if 0.0 < low < high else None,
+    )
