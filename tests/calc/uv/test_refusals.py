@@ -10,9 +10,10 @@ from calc.uv.choice import tube_length_for
 from calc.uv.decline import DatedReading, decline_of
 from calc.uv.dose import clear_sky_uvi, safe_time, sun_day
 from calc.uv.erythema import erythemal_weight
+from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Fixture, Lamp, OwnConstant, uvi_at
 from calc.uv.meter import Reading, fit_readings, screen_from_readings
-from calc.uv.patches import HeatPatch, Platform, patches
+from calc.uv.patches import patches
 from calc.uv.placement import check_range
 from calc.uv.screen import FlatScreen, NoScreen, Weave, tube_transmission
 from calc.uv.section import Box, Cut, HungTube, section_map
