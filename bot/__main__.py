@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 __all__ = ["main"]
 
 _REFUSED = 2
+_MORE = "More with --full"
 # What pydantic puts before the sentences of our own.
 _RAISED = "Value error, "
 
@@ -55,12 +56,14 @@ def _parser() -> argparse.ArgumentParser:
     asking = doors.add_parser("ask", help="answer one question and leave")
     asking.add_argument("question", nargs="+", help='such as "convert 14in"')
     asking.add_argument("--json", action="store_true", help="print the reply as JSON, in SI units")
+    asking.add_argument("--full", action="store_true", help="print every part of the answer")
     asking.add_argument("--out", type=Path, help="a folder for the picture, where there is one")
     asking.set_defaults(run=_ask)
     console = doors.add_parser("console", help="answer questions line by line")
     console.add_argument("--out", type=Path, help="a folder for the pictures of the answers")
     console.set_defaults(run=_console)
-    demo = doors.add_parser("demo", help="an invented scenario through every question")
+    demo = doors.add_parser("demo", help="an invented morning of a group")
+    demo.add_argument("--all", action="store_true", help="every question, not only the first")
     demo.add_argument("--out", type=Path, help="a folder for the answers as files")
     demo.add_argument("--sample", action="store_true", help="the README's sample session only")
     demo.set_defaults(run=_demo)
@@ -109,19 +112,18 @@ def _preferences(parsed: argparse.Namespace, settings: Settings) -> Preferences:
 
 def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
     from bot.fronts.console import show
-    from bot.render.text import render_text
+    from bot.render.text import render_brief, render_text
 
     with _desk(settings) as desk:
         reply = desk.ask(" ".join(parsed.question), _preferences(parsed, settings))
     refused = reply.status == "problem"
     if parsed.json:
         print(reply.model_dump_json(indent=2))
-    elif refused:
-        print(render_text(reply), end="", file=sys.stderr)
-    elif sys.stdout.isatty():
-        show(reply)
+    elif not refused and sys.stdout.isatty():
+        show(reply, more=_MORE, full=parsed.full)
     else:
-        print(render_text(reply), end="")
+        text = render_text(reply) if parsed.full else render_brief(reply, more=_MORE)
+        print(text, end="", file=sys.stderr if refused else sys.stdout)
     if parsed.out is not None:
         _keep_picture(reply, parsed.out)
     return _REFUSED if refused else 0
@@ -180,7 +182,7 @@ def _demo(parsed: argparse.Namespace, settings: Settings) -> int:
     if parsed.sample:
         print(sample_session(), end="")
         return 0
-    play(sys.stdout.write, _preferences(parsed, settings), parsed.out)
+    play(sys.stdout.write, _preferences(parsed, settings), parsed.out, every=parsed.all)
     return 0
 
 

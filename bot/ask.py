@@ -30,7 +30,7 @@ from bot.language.words import split_line
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import system_of, taken_units
-from bot.reply import Alarm, Reply, Row
+from bot.reply import Alarm, Assumed, Reply, Row
 from bot.said_first import heard_in, said_first
 from calc.validity import OutsideModelError
 
@@ -100,10 +100,8 @@ class Understood:
         """Return the reply with what was taken for granted and the question as understood."""
         taken, named = taken_units(self.query)
         rows = reply.rows + own_rows(self.command, self.query, self.given, self.context)
-        rows += tuple(
-            Row(label="Taken as", text=f"{name} {text} has no unit, so I took it as {_sign(unit)}")
-            for name, text, unit in taken
-        )
+        assumed = tuple(_assumed(*each) for each in taken)
+        rows += tuple(Row(label="Taken as", text=each.text) for each in assumed)
         asked = asked_line(self.command, dict(self.given) | named)
         if self.free:
             told = " ".join(f"{name}:{shown(text)}" for name, text in self.given.items())
@@ -113,6 +111,8 @@ class Understood:
                 "asked": asked,
                 "units": self.context.units.value,
                 "rows": rows,
+                "assumed": (*reply.assumed, *assumed),
+                "opened": reply.opened or self.command.shown_open,
             }
         )
 
@@ -282,8 +282,10 @@ def _reading(preferences: Preferences) -> dict[str, object]:
     return {"units": preferences.bare, "own": preferences.own, "today": preferences.today}
 
 
-def _sign(unit: str) -> str:
-    return {"degF": "°F", "degC": "°C"}.get(unit, unit)
+def _assumed(name: str, text: str, unit: str) -> Assumed:
+    sign = {"degF": "°F", "degC": "°C"}.get(unit, unit)
+    told = f"{name} {text} has no unit, so I took it as {sign}"
+    return Assumed(name=name, how="inferred", text=told)
 
 
 def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -> Context:

@@ -7,7 +7,7 @@ from typing import Any, Literal
 from bot.desk import Desk
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
-from bot.reply import Reply
+from bot.reply import PartName, Reply
 
 __all__ = ["Command", "Routed"]
 
@@ -37,7 +37,7 @@ class Command:
     has ``stored`` in place of ``answer``, and a name of two words; one in free words has
     ``route``, which says what question was meant or replies at once, and ``lacks``, which asks for
     what that question still needs. ``form``: where a front has forms, the question
-    asked with nothing opens one.
+    asked with nothing opens one. ``opens`` are the parts that are the answer itself.
     """
 
     name: str
@@ -52,3 +52,9 @@ class Command:
     who: Literal["anyone", "moderator"] = "anyone"
     positional: str = ""
     form: bool = False
+    opens: tuple[PartName, ...] = ()
+
+    @property
+    def shown_open(self) -> tuple[PartName, ...]:
+        """Return the parts that are the answer itself; what is kept is told in figures."""
+        return self.opens or ((PartName.NUMBERS,) if self.stored else ())

@@ -23,7 +23,7 @@ from bot.queries.needs import NeedsQuery
 from bot.queries.plan import PlanQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import DeclineQuery, DoseQuery, MeterQuery, SectionQuery
-from bot.reply import Reply
+from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
 from bot.stored_commands import GROUPS, STORED_COMMANDS
 
@@ -147,6 +147,7 @@ COMMANDS: tuple[Command, ...] = (
             "card animal:leopard gecko screens:none; 45% tubes:2%; 6%",
         ),
         guide=("measuring-the-distance", "screens"),
+        opens=(PartName.NUMBERS,),
     ),
     Command(
         name="needs",
@@ -175,6 +176,7 @@ COMMANDS: tuple[Command, ...] = (
         answer=answer_guide,
         examples=("guide", "guide screens"),
         positional="page",
+        opens=(PartName.NUMBERS,),
     ),
     Command(
         name="help",
@@ -183,6 +185,7 @@ COMMANDS: tuple[Command, ...] = (
         answer=_answer_help,
         examples=("help", "help distance"),
         positional="command",
+        opens=(PartName.NUMBERS,),
     ),
     Command(
         name="about",
@@ -190,6 +193,7 @@ COMMANDS: tuple[Command, ...] = (
         query=AboutQuery,
         answer=answer_about,
         examples=("about",),
+        opens=(PartName.NUMBERS, PartName.CARE),
     ),
 )
 

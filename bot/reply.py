@@ -1,36 +1,49 @@
 """The reply: what an answer says, as structure. No markup, no Discord, no rounding.
 
-Every text is plain. Answers choose unit and rounding once; renderers only lay out.
+Every text is plain. Answers choose unit and rounding once; renderers only lay out. A reply comes in
+layers: a brief of a few lines that every front shows, and named parts that open when asked for.
 """
 
-from collections.abc import Callable
-from functools import partial
+from collections.abc import Iterator
+from enum import StrEnum
 from math import inf
-from typing import Annotated, Literal, ParamSpec
+from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, PlainSerializer
+from pydantic import (
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Field,
+    PlainSerializer,
+    computed_field,
+    model_validator,
+)
 
-from bot.drawing import Drawing
+from bot.drawing.told import Picture
 from calc.setup.set_up import SetUp
 from calc.uncertainty import Estimate
 
 __all__ = [
     "Alarm",
+    "Assumed",
     "Danger",
     "Document",
+    "Line",
     "PageLink",
+    "Part",
+    "PartName",
     "Picture",
     "Reply",
+    "Role",
     "Row",
     "SourceLine",
     "Table",
     "Value",
+    "part_label",
 ]
 
-_Given = ParamSpec("_Given")
 
-
-class _Part(BaseModel):
+class _Told(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid")
 
 
@@ -41,7 +54,7 @@ def _read_high(value: object) -> object:
 _OpenAbove = Annotated[float, BeforeValidator(_read_high)]
 
 
-class Value(_Part):
+class Value(_Told):
     """A named figure in SI units with its range (m, degC, W, h, 1 for UVI and fractions).
 
     A high end that is open is infinite, and null in JSON.
@@ -59,89 +72,39 @@ class Value(_Part):
         return cls(name=name, low=estimate.low, best=estimate.best, high=estimate.high, unit=unit)
 
 
-class Row(_Part):
+class Row(_Told):
     """One labelled line of the answer."""
 
     label: str
     text: str
 
 
-class Table(_Part):
+class Table(_Told):
     """A small table of texts; every row is as long as the columns."""
 
     columns: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
 
 
-class PageLink(_Part):
+class PageLink(_Told):
     """A guide page that explains the answer; ``url`` is empty where there is no site."""
 
     slug: str
     title: str
     url: str
 
+    @property
+    def place(self) -> str:
+        """Return where it is read: its address, or the question that opens it."""
+        return self.url or f"guide {self.slug}"
 
-class SourceLine(_Part):
+
+class SourceLine(_Told):
     """A source as shown."""
 
     key: str
     citation: str
     kind: str
-
-
-class Picture:
-    """A picture that can be drawn for this reply, told in words.
-
-    ``alt`` are the words, ``drawing`` is what a renderer draws: not part of the JSON, and None in
-    a reply that was read from it.
-    """
-
-    __slots__ = ("_told", "_work")
-
-    def __init__(self, alt: str, drawing: Drawing | None = None) -> None:
-        self._told = alt, drawing
-        self._work: Callable[[], Picture] | None = None
-
-    @classmethod
-    def later(
-        cls, work: Callable[_Given, "Picture"], *given: _Given.args, **named: _Given.kwargs
-    ) -> "Picture":
-        """Return the picture that ``work`` makes of what is given, once somebody looks at it.
-
-        Most answers are read without their picture, which takes longer than all the rest.
-        """
-        picture = cls("")
-        picture._work = partial(work, *given, **named)
-        return picture
-
-    @property
-    def alt(self) -> str:
-        """Return the picture in words."""
-        return self._looked_at()[0]
-
-    @property
-    def drawing(self) -> Drawing | None:
-        """Return what a renderer draws."""
-        return self._looked_at()[1]
-
-    def _looked_at(self) -> tuple[str, Drawing | None]:
-        work = self._work
-        if work is not None:
-            self._told = work()._looked_at()
-            self._work = None
-        return self._told
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, Picture) and self._looked_at() == other._looked_at()
-
-    def __hash__(self) -> int:
-        return hash(self._looked_at())
-
-    def __repr__(self) -> str:
-        return f"Picture(alt={self.alt!r})"
-
-    def __reduce__(self) -> tuple[type["Picture"], tuple[str, Drawing | None]]:
-        return Picture, self._looked_at()
 
 
 def _read_picture(value: object) -> object:
@@ -155,7 +118,7 @@ def _picture_told(picture: Picture) -> dict[str, str]:
 _Pictured = Annotated[Picture, BeforeValidator(_read_picture), PlainSerializer(_picture_told)]
 
 
-class Alarm(_Part):
+class Alarm(_Told):
     """A hazard that was heard in words or worked out of readings, by its key in the table.
 
     ``words`` are the asker's own, to be quoted back; ``asked`` is true where it is only planned or
@@ -169,7 +132,7 @@ class Alarm(_Part):
     urgency: Literal["", "now", "today", "this week", "change"] = ""
 
 
-class Danger(_Part):
+class Danger(_Told):
     """A hazard as the reply tells it: when the first act is due, and whom to call."""
 
     key: str
@@ -177,14 +140,59 @@ class Danger(_Part):
     call: dict[str, str]
 
 
-class Document(_Part):
+class Role(StrEnum):
+    """What a line of the brief is for, in the order in which they are read."""
+
+    DANGER = "danger"
+    CALL = "call"
+    HEAD = "head"
+    RANGE = "range"
+    ASSUMED = "assumed"
+    STEP = "step"
+    CAUTION = "caution"
+
+
+class Line(_Told):
+    """One thing that the brief says."""
+
+    role: Role
+    text: str
+
+
+class PartName(StrEnum):
+    """A part that opens when it is asked for, in the order in which they are told."""
+
+    STEPS = "steps"
+    NUMBERS = "numbers"
+    WHY = "why"
+    CARE = "care"
+    SOURCES = "sources"
+
+
+class Part(_Told):
+    """One part of the reply, line by line."""
+
+    name: PartName
+    label: str
+    items: tuple[str, ...]
+
+
+class Assumed(_Told):
+    """What an option was taken as; ``text`` tells it where that could change the answer."""
+
+    name: str
+    how: Literal["told", "inferred", "unknown"]
+    text: str = Field(default="", exclude=True)
+
+
+class Document(_Told):
     """A file that goes with the reply, such as an export."""
 
     name: str
     text: str
 
 
-class Reply(_Part):
+class Reply(_Told):
     """One answer, or one problem, ready to be laid out."""
 
     model_config = ConfigDict(arbitrary_types_allowed=True)
@@ -193,6 +201,8 @@ class Reply(_Part):
     status: Literal["ok", "problem"]
     title: str
     answer: str
+    # What every front shows first. The door makes it where the answer brings none.
+    brief: tuple[Line, ...] = ()
     values: tuple[Value, ...] = ()
     rows: tuple[Row, ...] = ()
     table: Table | None = None
@@ -202,6 +212,11 @@ class Reply(_Part):
     sources: tuple[SourceLine, ...] = ()
     picture: _Pictured | None = None
     dangers: tuple[Danger, ...] = ()
+    why: tuple[str, ...] = Field(default=(), exclude=True)
+    assumed: tuple[Assumed, ...] = ()
+    language: str = "en"
+    # Parts that are the answer itself, such as a page or a list: shown without being asked for.
+    opened: tuple[PartName, ...] = Field(default=(), exclude=True)
     # What an answer found that cannot wait; the door says it first. Not part of the JSON.
     alarms: tuple[Alarm, ...] = Field(default=(), exclude=True)
     # Handed over as a file or printed as it is; not part of the JSON.
@@ -212,3 +227,43 @@ class Reply(_Part):
     units: Literal["", "in", "cm"] = Field(default="", exclude=True)
     # The set-up that the answer is about, which pictures and tables are made of.
     set_up: SetUp | None = Field(default=None, exclude=True)
+
+    @model_validator(mode="before")
+    @classmethod
+    def _without_parts(cls, told: Any) -> Any:
+        """Return what was told without the parts, which are made of the other fields."""
+        if isinstance(told, dict) and "parts" in told:
+            return {name: value for name, value in told.items() if name != "parts"}
+        return told
+
+    @computed_field  # type: ignore[prop-decorator]
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """Return the parts that hold anything, in their order."""
+        made = ((name, tuple(self._items(name))) for name in PartName)
+        return tuple(Part(name=n, label=part_label(n), items=items) for n, items in made if items)
+
+    def _items(self, name: PartName) -> Iterator[str]:
+        match name:
+            case PartName.STEPS:
+                yield from self.steps
+            case PartName.NUMBERS:
+                yield from (f"{row.label}: {row.text}" for row in self.rows)
+                if self.table:
+                    yield from map(" · ".join, (self.table.columns, *self.table.rows))
+            case PartName.WHY:
+                yield from self.why
+            case PartName.CARE:
+                yield from self.cautions
+            case PartName.SOURCES:
+                yield from (f"{page.title}: {page.place}" for page in self.guide)
+                yield from (f"{line.citation} [{line.kind}]" for line in self.sources)
+
+
+def part_label(name: PartName) -> str:
+    """Return what a part is called where it is opened.
+
+    >>> part_label(PartName.CARE)
+    'Care'
+    """
+    return name.value.capitalize()

@@ -5,6 +5,7 @@ from functools import cache
 
 from bot import guide
 from bot.answers.linking import page_links
+from bot.brief import brief_of
 from bot.command import Command
 from bot.dangers import first, listen
 from bot.preferences import Preferences
@@ -47,9 +48,10 @@ def _plain(text: str) -> str:
 
 
 def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -> Reply:
-    """Return the reply behind what cannot wait, if anything of that was heard or found."""
+    """Return the reply behind what cannot wait, if anything was heard or found, with its brief."""
 
     def link(slug: str) -> PageLink:
         return page_links((slug,), preferences.guide_url)[0]
 
-    return first(reply, heard, link)
+    told = first(reply, heard, link)
+    return told if told.brief else told.model_copy(update={"brief": brief_of(told)})

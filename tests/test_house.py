@@ -21,7 +21,7 @@ from bot.preferences import Preferences
 from bot.render.html import render_html
 from bot.render.terminal import render_terminal
 from bot.render.text import render_text
-from bot.reply import Reply
+from bot.reply import Reply, Role
 from calc.sources import Kind, bibliography
 
 ROOT = Path(__file__).parent.parent
@@ -33,7 +33,8 @@ MOST_FUNCTION_LINES = 45
 ARROWS: dict[str, tuple[str, ...]] = {
     "calc": ("calc",),
     "bot.language": ("bot.language",),
-    "bot.dangers": ("bot.dangers", "bot.language", "bot.reply", "calc"),
+    "bot.brief": ("bot.reply",),
+    "bot.dangers": ("bot.brief", "bot.dangers", "bot.language", "bot.reply", "calc"),
     "bot.drawing": ("bot.drawing",),
     "bot.reply": ("bot.drawing", "calc.setup.set_up", "calc.uncertainty"),
     "bot.preferences": ("bot.language", "bot.kept"),
@@ -124,6 +125,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.command_asked": ("bot.answers", "bot.command", "bot.commands", "bot.language"),
     "bot.said_first": (
         "bot.answers",
+        "bot.brief",
         "bot.command",
         "bot.dangers",
         "bot.guide",
@@ -165,7 +167,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
         "calc.validity",
     ),
-    "bot.render": ("bot.render", "bot.reply", "bot.drawing"),
+    "bot.render": ("bot.brief", "bot.render", "bot.reply", "bot.drawing"),
     "bot.operating": ("bot.operating",),
     "bot.fronts": ("bot", "calc.sources", "calc.animals", "calc.name_index", "calc.setup.bodies"),
     "bot.__main__": ("bot",),
@@ -292,8 +294,11 @@ def terminal_text(reply: Reply) -> str:
 
 def html_text(reply: Reply) -> str:
     """Return what a browser shows: the text, and the numbers it puts before the steps."""
+    steps = [line for line in reply.brief if line.role is Role.STEP]
     text = unescape(re.sub(r"<[^>]*>", " ", render_html(reply)))
-    return " ".join([text, *(str(number) for number, _ in enumerate(reply.steps, 1))])
+    return " ".join(
+        [text, *(str(n) for some in (steps, reply.steps) for n, _ in enumerate(some, 1))]
+    )
 
 
 EXAMPLES = [example for command in COMMANDS for example in command.examples]

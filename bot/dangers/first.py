@@ -6,15 +6,17 @@ Nothing here reads a sentence: what is said, left out or put side by side goes b
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from bot.brief import brief_of, in_order, phone_lines
 from bot.dangers.calls import CALLS_A_VET, call_sentences, soonest_vet
 from bot.dangers.table import Hazard, HazardKind, Urgency, hazard, hazards
 from bot.language.shown import shown
-from bot.reply import Alarm, Danger, PageLink, Reply, Row, SourceLine
+from bot.reply import Alarm, Danger, Line, PageLink, Reply, Role, Row, SourceLine
 from calc.sources import source
 
 __all__ = ["first"]
 
 _MOST_ACTS = 3
+_MOST_ACT_LINES = 4
 _MOST_QUOTED = 3
 _LATER_BY = 100
 _PRESSING = (HazardKind.PEOPLE, HazardKind.STOP, HazardKind.VET)
@@ -23,6 +25,7 @@ _NO_ANSWER = ("ask", "help")
 # What these answer is never what somebody does.
 _IN_GENERAL = ("lamp",)
 _SOONEST = tuple(Urgency)
+_BARE = (Role.DANGER, Role.CALL, Role.HEAD, Role.RANGE, Role.ASSUMED)
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,20 +81,26 @@ def first(reply: Reply, heard: Iterable[Alarm], link: Callable[[str], PageLink])
     lead = pressing or milder
     spoken = _spoken(lead)
     said = [item.acts[0] for item in spoken] or [row.asked for row in asked[:_MOST_ACTS]]
-    if pressing:
-        said += call_sentences([(item.hazard, item in spoken) for item in pressing])
+    calls = call_sentences([(item.hazard, item in spoken) for item in pressing])
     read = _read([item.alarm for item in told if item in lead])
-    answer = " ".join((*said, *read))
+    answer = " ".join((*said, *calls, *read))
+    brief = (
+        _pressing_brief(spoken, calls, read, rest)
+        if pressing
+        else _mild_brief(said, rest, acts=bool(milder))
+    )
     steps = (*_steps(pressing, spoken), *(act for item in milder for act in item.acts))
     later = tuple(row.asked for row in asked) if told else ()
-    rows = tuple(_about(spoken[0].hazard if spoken else asked[0], link, why=bool(pressing)))
+    leading = spoken[0].hazard if spoken else asked[0]
     shown_first = [item.hazard for item in told] + asked
     return rest.model_copy(
         update={
             "status": "ok" if pressing or not rest.answer else reply.status,
             "title": _title(reply, rest, spoken if pressing else [], milder, asked),
             "answer": _joined(answer, rest, apart=bool(pressing)),
-            "rows": (*rows, *rest.rows),
+            "brief": brief,
+            "rows": (_read_on(leading, link), *rest.rows),
+            "why": (*((leading.why,) if pressing else ()), *rest.why),
             "steps": tuple(dict.fromkeys((*steps, *later, *rest.steps))),
             "guide": _pages(shown_first, link, rest),
             "sources": _sources(shown_first, rest),
@@ -177,10 +186,38 @@ def _read(alarms: Sequence[Alarm]) -> tuple[str, ...]:
     return (f"I read {' and '.join(words)} in your words.",) if words else ()
 
 
-def _about(row: Hazard, link: Callable[[str], PageLink], *, why: bool) -> Iterable[Row]:
-    if why:
-        yield Row(label="Why", text=row.why)
-    yield Row(label="Read on", text=f"{link(row.page).title}, the part “{row.part}”")
+def _read_on(row: Hazard, link: Callable[[str], PageLink]) -> Row:
+    return Row(label="Read on", text=f"{link(row.page).title}, the part “{row.part}”")
+
+
+def _pressing_brief(
+    spoken: Sequence[_Told], calls: Sequence[str], read: Sequence[str], rest: Reply
+) -> tuple[Line, ...]:
+    """Return the acts, whom to call, and then the bare answer; all else stands in the parts."""
+    acts = [_line(Role.DANGER, item.acts[0]) for item in spoken]
+    for act in spoken[0].acts[1:]:
+        acts.append(_line(Role.DANGER, act))
+        if phone_lines(acts) > _MOST_ACT_LINES:
+            acts.pop()
+            break
+    said = [*acts, *(_line(Role.CALL, call) for call in calls)]
+    said += [_line(Role.ASSUMED, words) for words in read]
+    said += [line for line in _brief_left(rest) if line.role in _BARE]
+    return in_order(said)
+
+
+def _mild_brief(said: Sequence[str], rest: Reply, *, acts: bool) -> tuple[Line, ...]:
+    """Return the answer with what is wrong as its first steps, or behind the calm rules."""
+    role = Role.STEP if acts and rest.answer else Role.HEAD
+    return in_order((*(_line(role, text) for text in said), *_brief_left(rest)))
+
+
+def _brief_left(rest: Reply) -> tuple[Line, ...]:
+    return brief_of(rest) if rest.answer else ()
+
+
+def _line(role: Role, text: str) -> Line:
+    return Line(role=role, text=text)
 
 
 def _feeding(alarms: Sequence[Alarm], reply: Reply) -> bool:
@@ -204,6 +241,7 @@ def _left_of(reply: Reply, *, feeding: bool) -> Reply:
     empty: tuple[()] = ()
     cleared = {"answer": "", "values": empty, "rows": empty, "table": None, "steps": empty}
     also = {"cautions": empty, "guide": empty, "sources": empty, "picture": None, "document": None}
+    also |= {"brief": empty, "why": empty, "assumed": empty}
     return reply.model_copy(update=cleared | also)
 
 

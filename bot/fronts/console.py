@@ -7,8 +7,8 @@ from bot.ask import ask
 from bot.completion import complete_line
 from bot.fronts.gallery import keep_picture
 from bot.preferences import Preferences
-from bot.render.text import render_text
-from bot.reply import Reply
+from bot.render.text import render_brief, render_part, render_text
+from bot.reply import PartName, Reply
 
 __all__ = ["Answerer", "converse", "converse_on_terminal", "show"]
 
@@ -19,6 +19,28 @@ _GREETING = (
 )
 Answerer = Callable[[str, Preferences], Reply]
 _LEAVING = frozenset({"quit", "exit", "bye"})
+_ALL = "all"
+_MORE = "More (type a word, or all)"
+
+
+class _Last:
+    """The last answer, whose parts one word opens."""
+
+    def __init__(self) -> None:
+        self.reply: Reply | None = None
+
+    def opened(self, wish: str) -> tuple[Reply, PartName | None] | None:
+        """Return the last answer and what of it the line opens: a part, or all of it.
+
+        None is a line that is a question of its own.
+        """
+        word = wish.lower()
+        if self.reply is None:
+            return None
+        if word == _ALL:
+            return self.reply, None
+        named = (part.name for part in self.reply.parts if part.name == word)
+        return next(((self.reply, name) for name in named), None)
 
 
 def converse(
@@ -29,15 +51,21 @@ def converse(
     answer: Answerer = ask,
 ) -> None:
     """Answer each line in turn until they end or one says quit; keep pictures in ``out``."""
+    last = _Last()
     for line in lines:
         wish = line.strip()
         if wish.lower() in _LEAVING:
             return
-        if wish:
-            reply = answer(wish, preferences)
-            write(render_text(reply) + "\n")
-            if kept := out and keep_picture(reply, out):
-                write(f"Picture: {kept}\n\n")
+        if not wish:
+            continue
+        if again := last.opened(wish):
+            reply, part = again
+            write((render_part(reply, part) if part else render_text(reply)) + "\n")
+            continue
+        last.reply = answer(wish, preferences)
+        write(render_brief(last.reply, more=_MORE) + "\n")
+        if kept := out and keep_picture(last.reply, out):
+            write(f"Picture: {kept}\n\n")
 
 
 def converse_on_terminal(
@@ -74,21 +102,34 @@ def converse_on_terminal(
             except EOFError:
                 return
 
+    last = _Last()
     for line in typed():
         wish = line.strip()
         if wish.lower() in _LEAVING:
             return
-        if wish:
-            reply = answer(wish, preferences)
-            show(reply)
-            if kept := out and keep_picture(reply, out):
-                print(f"Picture: {kept}")
+        if not wish:
+            continue
+        if again := last.opened(wish):
+            reply, part = again
+            show(reply, part, full=part is None)
+            continue
+        last.reply = answer(wish, preferences)
+        show(last.reply)
+        if kept := out and keep_picture(last.reply, out):
+            print(f"Picture: {kept}")
 
 
-def show(reply: Reply) -> None:
-    """Print a reply on a terminal, laid out with headings and a table."""
+def show(
+    reply: Reply, part: PartName | None = None, more: str = _MORE, *, full: bool = False
+) -> None:
+    """Print a reply on a terminal: its brief, or the part that was asked for, or all of it."""
     from rich.console import Console
 
-    from bot.render.terminal import render_terminal
+    from bot.render.terminal import render_terminal, render_terminal_brief, render_terminal_part
 
-    Console().print(render_terminal(reply))
+    if full:
+        Console().print(render_terminal(reply))
+    elif part:
+        Console().print(render_terminal_part(reply, part))
+    else:
+        Console().print(render_terminal_brief(reply, more))

@@ -1,4 +1,4 @@
-"""An invented scenario through every question: three keepers, one afternoon, real answers."""
+"""An invented scenario: a newcomer's morning, and a whole day through every question."""
 
 from collections.abc import Callable
 from contextlib import closing
@@ -10,9 +10,17 @@ from bot.ask import ask
 from bot.fronts.gallery import keep_picture
 from bot.fronts.local import LocalDesk
 from bot.preferences import Preferences
-from bot.render.text import render_text
+from bot.render.text import render_brief, render_text
+from bot.reply import Reply
 
-__all__ = ["SCENES", "Scene", "play", "sample_session"]
+__all__ = ["MORNING", "SCENES", "Scene", "play", "sample_session"]
+
+_THE_REST = (
+    "That was a morning. Where the rest is:\n"
+    "  python -m bot demo --all               every question, a whole day\n"
+    '  python -m bot ask --full "night room:58F animal:corn snake"   all of one answer\n'
+    "  python -m bot console                  ask your own\n"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,26 +188,41 @@ SCENES: tuple[Scene, ...] = (
 )
 
 
-def play(write: Callable[[str], object], preferences: Preferences, out: Path | None) -> None:
-    """Play the scenario; with a folder, keep each answer there as text, JSON and picture."""
+# Where a newcomer's morning goes: what to buy, where it hangs, whether it is right.
+_OF_THE_MORNING = ("distance", "temps", "night", "check", "convert")
+MORNING: tuple[Scene, ...] = tuple(
+    next(scene for scene in SCENES if scene.line.split()[0] == name) for name in _OF_THE_MORNING
+)
+"""The scenes that are shown first."""
+
+
+def play(
+    write: Callable[[str], object],
+    preferences: Preferences,
+    out: Path | None,
+    *,
+    every: bool = False,
+) -> None:
+    """Play the morning, or every scene; with a folder, keep each answer there as files."""
     if out is not None:
         out.mkdir(parents=True, exist_ok=True)
     with TemporaryDirectory() as kept, closing(LocalDesk("", Path(kept))) as desk:
-        _play(write, preferences, out, desk)
+        for number, scene in enumerate(SCENES if every else MORNING, 1):
+            reply = desk.ask(scene.line, preferences)
+            write(f"{scene.speaker}: {scene.words}\n> {scene.line}\n\n")
+            write(f"{render_brief(reply)}\n")
+            if out is not None:
+                _keep(reply, out, f"{number:02d}-{reply.command.replace(' ', '-')}")
+    if not every:
+        write(_THE_REST)
 
 
-def _play(
-    write: Callable[[str], object], preferences: Preferences, out: Path | None, desk: LocalDesk
-) -> None:
-    for number, scene in enumerate(SCENES, 1):
-        reply = desk.ask(scene.line, preferences)
-        text = render_text(reply)
-        write(f"{scene.speaker}: {scene.words}\n> {scene.line}\n\n{text}\n{'=' * 72}\n\n")
-        if out is not None:
-            stem = out / f"{number:02d}-{reply.command.replace(' ', '-')}"
-            stem.with_suffix(".txt").write_text(text, encoding="utf-8")
-            stem.with_suffix(".json").write_text(reply.model_dump_json(indent=2), encoding="utf-8")
-            keep_picture(reply, out, stem.name)
+def _keep(reply: Reply, out: Path, name: str) -> None:
+    """Keep all of an answer as text, JSON and picture."""
+    stem = out / name
+    stem.with_suffix(".txt").write_text(render_text(reply), encoding="utf-8")
+    stem.with_suffix(".json").write_text(reply.model_dump_json(indent=2), encoding="utf-8")
+    keep_picture(reply, out, stem.name)
 
 
 _SAMPLE = (
@@ -215,5 +238,5 @@ _SAMPLE = (
 
 def sample_session() -> str:
     """Return a short session as Markdown, as the README shows it."""
-    blocks = [f"> {line}\n\n{render_text(ask(line, Preferences()))}" for line in _SAMPLE]
+    blocks = [f"> {line}\n\n{render_brief(ask(line, Preferences()))}" for line in _SAMPLE]
     return "```text\n" + "\n".join(blocks) + "```\n"

@@ -77,6 +77,7 @@ def _sections(reply: Reply) -> list[_Section]:
         _Section(0, "", (_cut(escape(reply.answer), 2 * _LINE),)),
         # In danger nobody reads figures before what is to be done.
         *([acts, *told] if reply.dangers else [*told, acts]),
+        _Section(2, "Why", tuple(_line(reason) for reason in reply.why)),
         _Section(0, "Take care", tuple(cautions)),
         _Section(4, "Read more", tuple(pages)),
         _Section(5, "Sources", tuple(sources)),

@@ -4,22 +4,25 @@ No script, no style, no address of its own: the classes are for a style sheet el
 """
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
-from itertools import zip_longest
+from itertools import groupby, zip_longest
 from types import MappingProxyType
 
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
 from markupsafe import Markup
 
-from bot.reply import PageLink, Reply, Row, SourceLine, Table
+from bot.brief import brief_of
+from bot.reply import Line, PageLink, Part, PartName, Reply, Role, Row, SourceLine, Table
 
 __all__ = ["Image", "heading_id", "render_figure", "render_html", "render_markdown"]
 
 _NOTHING = Markup("")
 _NO_FIGURES: Mapping[str, Markup] = MappingProxyType({})
+_STRONG = (Role.DANGER, Role.CALL)
+_CLASSES = {Role.HEAD: "answer"}
 _BEFORE_UNIT = re.compile(r"(?<=\d) (?=(?:in|ft|cm|mm|m|°F|°C|W|h|min)\b|%)")
 
 
@@ -37,24 +40,33 @@ def render_html(reply: Reply, level: int = 2, image: Image | None = None) -> Mar
 
     ``image`` is the reply's picture, where there is one to show.
     """
-    told = [
-        render_figure(image, reply.picture.alt) if reply.picture and image else _NOTHING,
-        _rows(reply.rows),
-        _table(reply.table, reply.title),
-    ]
-    acts = _part("Do this", "steps", level, _list("ol", reply.steps))
+    shown = render_figure(image, reply.picture.alt) if reply.picture and image else _NOTHING
     parts = [
         _element(f"h{level}", reply.title),
-        _element("p", reply.answer, "answer"),
-        # In danger nobody reads figures before what is to be done.
-        *([acts, *told] if reply.dangers else [*told, acts]),
-        _part("Take care", "cautions", level, _list("ul", reply.cautions)),
-        _part("Read more", "more", level, _items("ul", map(_page_link, reply.guide))),
-        _sources(reply.sources),
+        *_brief(brief_of(reply)),
+        shown,
+        *(_part(reply, part) for part in reply.parts),
     ]
     return Markup('<article class="reply reply-{}">{}</article>').format(
         reply.status, _NOTHING.join(parts)
     )
+
+
+def _brief(lines: Sequence[Line]) -> Iterator[Markup]:
+    """Return the brief: the steps as one list, every other line by itself."""
+    for role, some in groupby(lines, key=lambda line: line.role):
+        texts = [line.text for line in some]
+        if role is Role.STEP:
+            yield Markup('<ol class="brief">{}</ol>').format(
+                _NOTHING.join(Markup("<li>{}</li>").format(_lines(text)) for text in texts)
+            )
+            continue
+        tag = Markup("<strong>{}</strong>") if role in _STRONG else Markup("{}")
+        mark = Markup("<b>Caution:</b> ") if role is Role.CAUTION else _NOTHING
+        for text in texts:
+            yield Markup('<p class="{}">{}{}</p>').format(
+                _CLASSES.get(role, role), mark, tag.format(_lines(text))
+            )
 
 
 def render_figure(image: Image, alt: str, caption: Markup = _NOTHING) -> Markup:
@@ -141,11 +153,21 @@ def _list(name: str, texts: Iterable[str]) -> Markup:
     return _items(name, map(_lines, texts))
 
 
-def _part(title: str, css: str, level: int, inner: Markup) -> Markup:
-    if not inner:
-        return inner
-    return Markup('<section class="{}">{}{}</section>').format(
-        css, _element(f"h{level + 1}", title), inner
+def _part(reply: Reply, part: Part) -> Markup:
+    """Return a part that opens at a click; what is the answer itself stands open."""
+    match part.name:
+        case PartName.NUMBERS:
+            inner = _rows(reply.rows) + _table(reply.table, reply.title)
+        case PartName.STEPS:
+            inner = _list("ol", part.items)
+        case PartName.SOURCES:
+            inner = _items("ul", (*map(_page_link, reply.guide), *map(_source, reply.sources)))
+        case _:
+            inner = _list("ul", part.items)
+    if part.name in reply.opened:
+        return Markup('<div class="{}">{}</div>').format(part.name, inner)
+    return Markup('<details class="{}"><summary>{}</summary>{}</details>').format(
+        part.name, part.label, inner
     )
 
 
@@ -178,14 +200,6 @@ def _table(table: Table | None, name: str) -> Markup:
 
 def _page_link(page: PageLink) -> Markup:
     return Markup('<a href="{}">{}</a>').format(page.url or f"{page.slug}.html", page.title)
-
-
-def _sources(lines: tuple[SourceLine, ...]) -> Markup:
-    if not lines:
-        return _NOTHING
-    return Markup(
-        '<details class="sources"><summary>Where the numbers come from</summary>{}</details>'
-    ).format(_items("ul", map(_source, lines)))
 
 
 def _source(line: SourceLine) -> Markup:

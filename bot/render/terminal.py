@@ -1,34 +1,75 @@
 """Reply → rich renderables for a person at a terminal; the same words as the plain text."""
 
+from collections.abc import Iterable
+
 from rich.console import Group, RenderableType
 from rich.padding import Padding
 from rich.panel import Panel
 from rich.table import Table as Grid
 from rich.text import Text
 
-from bot.reply import Reply, Table
+from bot.brief import brief_of, held_back
+from bot.reply import Line, Part, PartName, Reply, Role, Table
 
-__all__ = ["render_terminal"]
+__all__ = ["render_terminal", "render_terminal_brief", "render_terminal_part"]
+
+_STYLES = {
+    Role.DANGER: "bold red",
+    Role.CALL: "bold red",
+    Role.HEAD: "bold",
+    Role.ASSUMED: "dim",
+    Role.CAUTION: "yellow",
+}
 
 
 def render_terminal(reply: Reply) -> RenderableType:
-    """Return the reply laid out for a terminal: the answer in a frame, the rest below."""
+    """Return all of the reply: the brief in a frame, every part below."""
+    return Group(_framed(reply), *_parts(reply, reply.parts), *_document(reply))
+
+
+def render_terminal_brief(reply: Reply, more: str = "More") -> RenderableType:
+    """Return what is shown unasked, and a last line that says what more there is."""
+    opened = (part for part in reply.parts if part.name in reply.opened)
+    held = held_back(reply)
+    last = [Text(f"{more}: {', '.join(held)}", style="dim")] if held else []
+    return Group(_framed(reply), *_parts(reply, opened), *_document(reply), *last)
+
+
+def render_terminal_part(reply: Reply, name: PartName) -> RenderableType:
+    """Return one part of the reply."""
+    return Group(*_parts(reply, (part for part in reply.parts if part.name is name)))
+
+
+def _framed(reply: Reply) -> RenderableType:
     tone = "yellow" if reply.status == "problem" else "default"
-    parts: list[RenderableType] = [
-        Panel(Text(reply.answer, style="bold"), title=Text(reply.title), border_style=tone)
-    ]
-    acts = _list("Do this", [f"{n}. {step}" for n, step in enumerate(reply.steps, 1)])
-    # In danger nobody reads figures before what is to be done.
-    parts += [*acts, *_told(reply)] if reply.dangers else [*_told(reply), *acts]
-    parts += _list("Take care", list(reply.cautions))
-    parts += _list("Read more", [f"{p.title}: {p.url or f'guide {p.slug}'}" for p in reply.guide])
-    parts += _list("Sources", [f"{s.citation} [{s.kind}]" for s in reply.sources], "dim")
-    if reply.document:
-        parts += [Text(reply.document.name, style="bold underline"), Text(reply.document.text)]
-    return Group(*parts)
+    lines = brief_of(reply)
+    steps = [line for line in lines if line.role is Role.STEP]
+    body = Text("\n").join(
+        Text(_lead(line, steps) + line.text, style=_STYLES.get(line.role, "")) for line in lines
+    )
+    return Panel(body, title=Text(reply.title), border_style=tone)
 
 
-def _told(reply: Reply) -> list[RenderableType]:
+def _lead(line: Line, steps: list[Line]) -> str:
+    if line.role is Role.STEP:
+        return f"{steps.index(line) + 1}. "
+    return "! " if line.role is Role.CAUTION else ""
+
+
+def _parts(reply: Reply, parts: Iterable[Part]) -> list[RenderableType]:
+    laid: list[RenderableType] = []
+    for part in parts:
+        # What is the answer itself needs no heading.
+        if part.name not in reply.opened:
+            laid.append(Text(part.label, style="bold underline"))
+        if part.name is PartName.NUMBERS:
+            laid += _numbers(reply)
+        else:
+            laid.append(_list(part))
+    return laid
+
+
+def _numbers(reply: Reply) -> list[RenderableType]:
     parts: list[RenderableType] = []
     if reply.rows:
         grid = Grid.grid(padding=(0, 2))
@@ -49,8 +90,14 @@ def _table(table: Table) -> RenderableType:
     return grid
 
 
-def _list(heading: str, lines: list[str], style: str = "") -> list[RenderableType]:
-    if not lines:
+def _list(part: Part) -> RenderableType:
+    numbered = part.name is PartName.STEPS
+    style = "dim" if part.name is PartName.SOURCES else ""
+    items = [f"{n}. {item}" if numbered else item for n, item in enumerate(part.items, 1)]
+    return Padding(Text("\n").join(Text(item, style=style) for item in items), (0, 0, 1, 2))
+
+
+def _document(reply: Reply) -> list[RenderableType]:
+    if reply.document is None:
         return []
-    body = Text("\n").join(Text(line, style=style) for line in lines)
-    return [Text(heading, style="bold underline"), Padding(body, (0, 0, 1, 2))]
+    return [Text(reply.document.name, style="bold underline"), Text(reply.document.text)]

@@ -1,41 +1,86 @@
 """Reply → plain text for a terminal, a pipe or a log: no colour, no box, nothing lost."""
 
+from collections.abc import Iterator
 from textwrap import TextWrapper
 
-from bot.reply import Reply, Table
+from bot.brief import brief_of, held_back
+from bot.reply import Part, PartName, Reply, Role, Table
 
-__all__ = ["render_text"]
+__all__ = ["render_brief", "render_part", "render_text"]
 
 _WIDTH = 88
 # A column folded tighter than this is harder to read than one that runs over.
 _NARROWEST = 24
+_URGENT = (Role.DANGER, Role.CALL)
 
 
 def render_text(reply: Reply, width: int = _WIDTH) -> str:
-    """Return the reply as lines of plain text, the answer first."""
-    blocks = [reply.title, _wrap(reply.answer, width)]
-    told = []
-    if reply.rows:
-        told.append("\n".join(_labelled(r.label, r.text, width) for r in reply.rows))
-    if reply.table:
-        told.append(_table(reply.table, width))
-    lines = (_wrap(s, width, f"{n}. ") for n, s in enumerate(reply.steps, 1))
-    acts = ["Do this:\n" + "\n".join(lines)] if reply.steps else []
-    # In danger nobody reads figures before what is to be done.
-    blocks += [*acts, *told] if reply.dangers else [*told, *acts]
-    if reply.cautions:
-        blocks.append("Take care:\n" + "\n".join(_wrap(c, width, "- ") for c in reply.cautions))
-    if reply.guide:
-        lines = (
-            _wrap(f"{p.title}: {p.url or f'guide {p.slug}'}", width, "- ") for p in reply.guide
-        )
-        blocks.append("Read more:\n" + "\n".join(lines))
-    if reply.sources:
-        lines = (_wrap(f"{s.citation} [{s.kind}]", width, "- ") for s in reply.sources)
-        blocks.append("Sources:\n" + "\n".join(lines))
-    if reply.document:
-        blocks.append(f"{reply.document.name}:\n\n{reply.document.text.rstrip()}")
+    """Return all of the reply as plain text: its brief, then every part."""
+    blocks = [reply.title, *_brief(reply, width)]
+    blocks += [_part(reply, part, width) for part in reply.parts]
+    return "\n\n".join([*blocks, *_document(reply)]) + "\n"
+
+
+def render_brief(reply: Reply, width: int = _WIDTH, more: str = "More") -> str:
+    """Return what is shown unasked, and a last line that says what more there is."""
+    opened = [part for part in reply.parts if part.name in reply.opened]
+    blocks = [*([reply.title] if opened else []), *_brief(reply, width)]
+    blocks += [_part(reply, part, width) for part in opened]
+    blocks += _document(reply)
+    if held := held_back(reply):
+        blocks.append(_wrap(f"{more}: {', '.join(held)}", width))
     return "\n\n".join(blocks) + "\n"
+
+
+def render_part(reply: Reply, name: PartName, width: int = _WIDTH) -> str:
+    """Return one part of the reply, or nothing where it has none of that name."""
+    return "".join(_part(reply, part, width) + "\n" for part in reply.parts if part.name is name)
+
+
+def _brief(reply: Reply, width: int) -> Iterator[str]:
+    """Return the block of what is urgent, where anything is, and the block of the answer."""
+    lines = brief_of(reply)
+    if urgent := [line.text for line in lines if line.role in _URGENT]:
+        yield "\n".join(_wrap(text, width) for text in urgent)
+    told = []
+    steps = 0
+    for line in lines:
+        steps += line.role is Role.STEP
+        lead = {Role.STEP: f"{steps}. ", Role.CAUTION: "! "}.get(line.role, "")
+        if line.role not in _URGENT:
+            told.append(_wrap(line.text, width, lead))
+    if told:
+        yield "\n".join(told)
+
+
+def _part(reply: Reply, part: Part, width: int) -> str:
+    numbered = part.name is PartName.STEPS
+    lines = (
+        _wrap(item, width, f"{n}. " if numbered else "- ") for n, item in enumerate(part.items, 1)
+    )
+    told = _numbers(reply, width) if part.name is PartName.NUMBERS else lines
+    # What is the answer itself needs no heading.
+    heading = [] if part.name in reply.opened else [f"{part.label}:"]
+    return "\n".join([*heading, *told])
+
+
+def _numbers(reply: Reply, width: int) -> Iterator[str]:
+    pages = any("\n" in row.text for row in reply.rows)
+    for index, row in enumerate(reply.rows):
+        if pages:
+            yield from ([""] if index else [])
+            yield _wrap(row.label, width)
+            yield _wrap(row.text, width)
+        else:
+            yield _wrap(row.text, width, f"{row.label}: ")
+    if reply.table:
+        yield from ([""] if reply.rows else [])
+        yield _table(reply.table, width)
+
+
+def _document(reply: Reply) -> Iterator[str]:
+    if reply.document:
+        yield f"{reply.document.name}:\n\n{reply.document.text.rstrip()}"
 
 
 def _wrap(text: str, width: int, lead: str = "") -> str:
@@ -43,10 +88,6 @@ def _wrap(text: str, width: int, lead: str = "") -> str:
         width, initial_indent=lead, subsequent_indent=" " * len(lead), break_on_hyphens=False
     )
     return "\n".join(wrapper.fill(line) for line in text.splitlines()) if text else lead
-
-
-def _labelled(label: str, text: str, width: int) -> str:
-    return _wrap(text, width, f"{label}: ")
 
 
 def _table(table: Table, width: int) -> str:

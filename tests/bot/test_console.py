@@ -19,6 +19,7 @@ KEYS = [
     "status",
     "title",
     "answer",
+    "brief",
     "values",
     "rows",
     "table",
@@ -28,6 +29,9 @@ KEYS = [
     "sources",
     "picture",
     "dangers",
+    "assumed",
+    "language",
+    "parts",
 ]
 
 
@@ -115,6 +119,35 @@ def test_conversing_needs_only_lines_and_a_writer(anyone: Preferences) -> None:
     assert "35.56 cm" in written[0]
 
 
+def test_one_word_opens_a_part_of_the_last_answer(anyone: Preferences) -> None:
+    written: list[str] = []
+    converse(["steps", DISTANCE, "Care", "all", "sources"], written.append, anyone)
+    unread, brief, care, whole, sources = written
+    assert "I read “steps”" in unread
+    assert brief.endswith("More (type a word, or all): steps, numbers, care, sources\n\n")
+    assert care.startswith("Care:\n- ")
+    assert sources.startswith("Sources:\n- ")
+    assert "Sources:" not in brief
+    assert whole.startswith("Distance")
+    assert care.strip() in whole
+    assert sources.strip() in whole
+
+
+def test_ask_prints_the_brief_and_all_of_it_when_asked() -> None:
+    brief, whole = run("ask", DISTANCE).stdout, run("ask", "--full", DISTANCE).stdout
+    assert brief.endswith("\nMore with --full: steps, numbers, care, sources\n")
+    assert "Sources:" not in brief
+    assert brief.rpartition("\n\n")[0] in whole
+    assert "Sources:" in whole
+
+
+def test_the_demo_is_a_morning_on_one_screen_or_two(anyone: Preferences) -> None:
+    written: list[str] = []
+    play(written.append, anyone, None)
+    assert len("".join(written).splitlines()) <= 65
+    assert "demo --all" in written[-1]
+
+
 def test_pictures_are_kept_where_the_asker_wants_them(tmp_path: Path) -> None:
     out = str(tmp_path / "pictures")
     assert "Picture: " in run("ask", "--out", out, DISTANCE).stderr
@@ -147,8 +180,8 @@ def test_the_demo_plays_every_scene_and_keeps_the_answers(
     tmp_path: Path, anyone: Preferences
 ) -> None:
     written: list[str] = []
-    play(written.append, anyone, tmp_path / "out")
-    assert len(written) == len(SCENES)
+    play(written.append, anyone, tmp_path / "out", every=True)
+    assert len(written) == 2 * len(SCENES)
     assert len(list((tmp_path / "out").glob("*.json"))) == len(SCENES)
     assert list((tmp_path / "out").glob("*-distance.png"))
 

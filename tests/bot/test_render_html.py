@@ -11,7 +11,7 @@ from markupsafe import Markup
 
 from bot import guide
 from bot.render.html import Image, heading_id, render_figure, render_html, render_markdown
-from bot.reply import PageLink, Picture, Reply, Row, SourceLine, Table
+from bot.reply import PageLink, PartName, Picture, Reply, Row, SourceLine, Table
 
 IMAGE = Image("x.png")
 # HTML5 cannot hold these; a browser replaces them, so does the parser.
@@ -56,11 +56,20 @@ def test_no_text_of_a_reply_becomes_markup(text: str) -> None:
 ALLOWED = {"class", "href", "src", "alt", "scope", "tabindex", "role", "aria-label"}
 
 
-def test_the_headings_step_down_from_the_level_asked_for() -> None:
+def test_the_title_is_a_heading_of_the_level_asked_for() -> None:
     for level in (1, 2, 3):
         html = render_html(everywhere("x"), level=level)
         found = [e.tag for e in tree(html).iter() if re.fullmatch(r"h\d", str(e.tag))]
-        assert found == [f"h{level}", *[f"h{level + 1}"] * 3]
+        assert found == [f"h{level}"]
+
+
+def test_the_brief_is_in_sight_and_every_part_opens_at_a_click() -> None:
+    reply = everywhere("x").model_copy(update={"opened": (PartName.NUMBERS,), "why": ("y",)})
+    html = tree(render_html(reply))
+    assert [e.text for e in html.iter("summary")] == ["Steps", "Why", "Care", "Sources"]
+    assert [e.tag for e in html.iter() if e.attrib.get("class") == "numbers"] == ["div"]
+    assert [e.attrib["class"] for e in html.iter("p")] == ["answer", "caution"]
+    assert next(html.iter("ol")).attrib["class"] == "brief"
 
 
 def test_a_picture_is_shown_only_where_there_is_one() -> None:

@@ -153,7 +153,7 @@ def test_own_values_come_first_and_without_any_nothing_is_offered() -> None:
 
 
 def test_the_demo_shows_saved_data_without_touching_any(kept: Path) -> None:
-    done = run(kept, "demo")
+    done = run(kept, "demo", "--all")
     assert (done.returncode, done.stderr) == (0, "")
     assert "Pebble's box" in done.stdout
     assert not kept.exists()

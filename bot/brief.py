@@ -1,0 +1,67 @@
+"""The brief of a reply: the few lines that every front shows, each with what it is for.
+
+An answer that brings its own brief keeps it. For one that brings none it is made of the whole
+answer, its first step and its first caution, with more of them while a phone shows them at once.
+"""
+
+from collections.abc import Iterable, Iterator
+from textwrap import wrap
+
+from bot.reply import Line, PartName, Reply, Role
+
+__all__ = ["MOST_LINES", "PHONE", "brief_of", "held_back", "in_order", "phone_lines"]
+
+PHONE = 38
+"""Characters in a line of a phone."""
+MOST_LINES = 8
+"""Lines that a brief has at most."""
+_LEAD = {Role.STEP: "1. ", Role.CAUTION: "! "}
+_FULL = {PartName.STEPS: Role.STEP, PartName.CARE: Role.CAUTION}
+
+
+def brief_of(reply: Reply) -> tuple[Line, ...]:
+    """Return the brief that the reply brings, or one made of its answer, steps and cautions."""
+    if reply.brief:
+        return reply.brief
+    head = Line(role=Role.HEAD, text=reply.answer)
+    assumed = [Line(role=Role.ASSUMED, text=each.text) for each in reply.assumed if each.text]
+    steps = [Line(role=Role.STEP, text=step) for step in reply.steps[:2]]
+    cautions = [Line(role=Role.CAUTION, text=caution) for caution in reply.cautions[:2]]
+    kept = [head, *assumed, *steps[:1], *cautions[:1]]
+    for more in (*cautions[1:], *steps[1:]):
+        if phone_lines((*kept, more)) <= MOST_LINES:
+            kept.append(more)
+    return in_order(kept)
+
+
+def in_order(lines: Iterable[Line]) -> tuple[Line, ...]:
+    """Return the lines as they are read: dangers, whom to call, the answer, what to do."""
+    order = list(Role)
+    return tuple(sorted(lines, key=lambda line: order.index(line.role)))
+
+
+def phone_lines(lines: Iterable[Line]) -> int:
+    """Return how many lines of a phone the lines of a brief take.
+
+    >>> phone_lines([Line(role=Role.HEAD, text="14 in is 35.56 cm.")])
+    1
+    """
+    return sum(_long(line) for line in lines)
+
+
+def _long(line: Line) -> int:
+    lead = _LEAD.get(line.role, "")
+    return sum(len(wrap(lead + text, PHONE)) or 1 for text in line.text.split("\n"))
+
+
+def held_back(reply: Reply) -> tuple[PartName, ...]:
+    """Return the parts that say more than the brief and are not shown beside it."""
+    return tuple(_held_back(reply))
+
+
+def _held_back(reply: Reply) -> Iterator[PartName]:
+    brief = brief_of(reply)
+    for part in reply.parts:
+        told = sum(line.role is _FULL.get(part.name) for line in brief)
+        if part.name not in reply.opened and told < len(part.items):
+            yield part.name
