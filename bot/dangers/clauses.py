@@ -2,12 +2,13 @@
 
 import re
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
-from enum import Flag, auto
+from functools import cache, lru_cache
 from operator import attrgetter
+from typing import NamedTuple
 
-from bot.dangers.figures import figure_names
+from bot.dangers.figures import figure_names, speaks_fahrenheit
 from bot.dangers.thesaurus import Meaning, end_of, listed, meaning, phrases_at
 from bot.dangers.watts import over_the_mark
 from bot.language.normal import normal
@@ -21,22 +22,24 @@ _WORD = re.compile(
     r"|(?P<sign>[%°\"'$£€])"
 )
 _SAME_LETTERS = re.compile(r"(\w)\1{2,}")
+_MOST_WORDS = 20_000
+_START = attrgetter("start")
+_KEEPING = "keeps_its_no"
 # After a comma, so short a piece with no verb goes on with the list before it.
 _SHORT = 3
 
 
-class Mood(Flag):
-    """How a word is told, where it is not simply so."""
+class Mood:
+    """How a word is told, where it is not simply so: bits, since each word of each text has some."""
 
     PLAIN = 0
-    DENIED = auto()
-    OVER = auto()
-    REPORTED = auto()
-    ASKED = auto()
+    DENIED = 1
+    OVER = 2
+    REPORTED = 4
+    ASKED = 8
 
 
-@dataclass(frozen=True, slots=True)
-class Hit:
+class Hit(NamedTuple):
     """Something of the thesaurus, from its first word to behind its last."""
 
     start: int
@@ -53,14 +56,15 @@ class Told:
     sentence: list[int]
     clause: list[int]
     asks: list[bool]
-    moods: list[Mood] = field(default_factory=list)
+    moods: list[int] = field(default_factory=list)
     hits: dict[str, list[Hit]] = field(default_factory=dict)
     in_phrase: set[int] = field(default_factory=set)
 
-    def mood(self, hit: Hit) -> Mood:
+    def mood(self, hit: Hit) -> int:
         """Return how a hit is told; one that begins before a negation carries it in itself."""
-        moods = self.moods[hit.start]
-        for at in range(hit.start + 1, hit.end):
+        start, end = hit
+        moods = self.moods[start]
+        for at in range(start + 1, end):
             moods |= self.moods[at] & ~Mood.DENIED
         return moods
 
@@ -93,22 +97,27 @@ def _words_of(text: str) -> Told:
     told = Told(text, [], [], [], [], [])
     sentence = clause = 0
     for found in _WORD.finditer(plain.text):
-        if found["end"]:
-            if "?" in found["end"]:
+        what = found.lastgroup
+        if what == "end":
+            if "?" in found[0]:
                 _mark_asking(told, sentence)
             sentence += 1
             clause += 1
-        elif found["pause"]:
+        elif what == "pause":
             clause += 1
         else:
-            word = _SAME_LETTERS.sub(r"\1\1", found[0].lower())
-            word = word.replace("'", "") or word
-            told.words.append(meaning(word))
+            told.words.append(_meant(found[0]))
             told.spans.append(plain.span(*found.span()))
             told.sentence.append(sentence)
             told.clause.append(clause)
             told.asks.append(False)
     return told
+
+
+@lru_cache(maxsize=_MOST_WORDS)
+def _meant(written: str) -> Meaning:
+    word = _SAME_LETTERS.sub(r"\1\1", written.lower())
+    return meaning(word.replace("'", "") or word)
 
 
 def _mark_asking(told: Told, sentence: int) -> None:
@@ -120,28 +129,39 @@ def _mark_asking(told: Told, sentence: int) -> None:
 
 def _find(told: Told) -> None:
     """Note what stands where, and which words a phrase has taken."""
-    words, hits = told.words, told.hits
-    keeping = frozenset(listed("groups.toml")["keeps_its_no"].split())
+    words, hits, sentence = told.words, told.hits, told.sentence
+    keeping = _keeping()
+    fahrenheit = speaks_fahrenheit(words)
     for place, word in enumerate(words):
         for entry in phrases_at(words, place):
             end = end_of(entry, words, place)
-            if end and told.sentence[end - 1] == told.sentence[place]:
+            if end and sentence[end - 1] == sentence[place]:
                 hits.setdefault(entry.name, []).append(Hit(place, end))
                 if entry.name in keeping:
                     told.in_phrase.update(range(place, end))
         alone = Hit(place, place + 1)
-        for name in (*word.names, *figure_names(words, place)):
+        for name in (*word.names, *figure_names(words, place, fahrenheit=fahrenheit)):
             hits.setdefault(name, []).append(alone)
+
+
+@cache
+def _groups() -> Mapping[str, tuple[str, ...]]:
+    groups = listed("groups.toml").items()
+    return {name: tuple(members.split()) for name, members in groups if name != _KEEPING}
+
+
+@cache
+def _keeping() -> frozenset[str]:
+    """Return the lists whose phrases have a "no" of their own."""
+    return frozenset(listed("groups.toml")[_KEEPING].split())
 
 
 def _group(told: Told) -> None:
     """Note what several things are together, and what two figures of a sentence are."""
-    for name, members in listed("groups.toml").items():
-        if name == "keeps_its_no":
-            continue
-        hits = [hit for member in members.split() for hit in told.hits.get(member, ())]
+    for name, members in _groups().items():
+        hits = [hit for member in members for hit in told.hits.get(member, ())]
         if hits:
-            told.hits[name] = sorted(hits, key=attrgetter("start"))
+            told.hits[name] = sorted(hits, key=_START)
     for sentence in _runs(told.sentence):
         over = over_the_mark(told.words, sentence)
         if over:
@@ -166,12 +186,22 @@ def _runs(numbers: list[int]) -> Iterator[range]:
             start = place
 
 
+def _within(told: Told, name: str, part: range) -> list[Hit]:
+    hits = told.hits.get(name)
+    if not hits:
+        return []
+    first = bisect_left(hits, part.start, key=_START)
+    return hits[first : bisect_left(hits, part.stop, first, key=_START)]
+
+
 def _starts(told: Told, name: str, part: range) -> list[int]:
-    return [hit.start for hit in told.hits.get(name, ()) if hit.start in part]
+    return [hit.start for hit in _within(told, name, part)]
 
 
 def _inside(told: Told, name: str, places: list[int]) -> list[int]:
     """Return the places that no phrase of that name has taken."""
+    if not places:
+        return []
     taken = {at for hit in told.hits.get(name, ()) for at in range(hit.start, hit.end)}
     return [place for place in places if place not in taken]
 
@@ -180,21 +210,21 @@ def _deny(told: Told, clause: range) -> None:
     """Take back what follows a negation in its clause, and the list that goes on after it."""
     places = [
         hit.end
-        for hit in told.hits.get("denial", ())
-        if hit.start in clause and not (hit.end == hit.start + 1 and hit.start in told.in_phrase)
+        for hit in _within(told, "denial", clause)
+        if not (hit.end == hit.start + 1 and hit.start in told.in_phrase)
     ]
     if not places:
         return
     end = clause.stop
     while end < len(told.words) and told.sentence[end] == told.sentence[clause.start]:
-        rest = [at for at in range(end, len(told.words)) if told.clause[at] == told.clause[end]]
+        rest = told.clause_of(end)
         if len(rest) > _SHORT or any("verb" in told.words[at].names for at in rest):
             break
         if any(told.words[at].names & {"denial", "but", "good"} for at in rest):
             break
         if any(told.words[at].word[0].isdecimal() for at in rest):
             break
-        end = rest[-1] + 1
+        end = rest.stop
     for at in range(min(places), end):
         told.moods[at] |= Mood.DENIED
 

@@ -1,10 +1,11 @@
 """What a figure in a text is to the listening: very hot, near freezing, too near."""
 
-from functools import cache
+from collections.abc import Iterable
+from functools import cache, lru_cache
 
 from bot.dangers.thesaurus import Meaning, listed
 
-__all__ = ["LEVELS_C", "figure_names"]
+__all__ = ["LEVELS_C", "figure_names", "speaks_fahrenheit"]
 
 # Warm for a room, hot for a whole box, hot for a mat, hot for wood; in degrees Celsius.
 LEVELS_C = {
@@ -30,9 +31,12 @@ def _unit(name: str) -> frozenset[str]:
     return frozenset(listed("figures.toml")[name].split())
 
 
-def figure_names(words: list[Meaning], place: int) -> tuple[str, ...]:
-    """Return what a figure is by its unit and size; none where the word is no figure."""
-    number = _number(words, place)
+def figure_names(words: list[Meaning], place: int, *, fahrenheit: bool) -> tuple[str, ...]:
+    """Return what a figure is by its unit and size; none where the word is no figure.
+
+    ``fahrenheit`` says whether the whole text has figures that can only be degrees Fahrenheit.
+    """
+    number = _number(words[place].word)
     if number is None or _is_one_of_several(words, place):
         return ()
     unit = words[place + 1].word if place + 1 < len(words) else ""
@@ -56,7 +60,7 @@ def figure_names(words: list[Meaning], place: int) -> tuple[str, ...]:
         return ("percent_strong",)
     if unit in _unit("other"):
         return ("uvi_strong",) if unit == "uvi" and number >= _STRONG_UVI else ()
-    return _bare(number, unit in _unit("degree"), _speaks_fahrenheit(words))
+    return _bare(number, unit in _unit("degree"), fahrenheit)
 
 
 def _is_one_of_several(words: list[Meaning], place: int) -> bool:
@@ -72,8 +76,8 @@ def _is_one_of_several(words: list[Meaning], place: int) -> bool:
     return feet or before[0].isdigit()
 
 
-def _number(words: list[Meaning], place: int) -> float | None:
-    text = words[place].word
+@lru_cache(maxsize=20_000)
+def _number(text: str) -> float | None:
     if text[0].isdecimal() and text[-1].isdecimal() and "/" not in text:
         return float(text.replace(",", "."))
     spoken = listed("figures.toml")["numbers"].get(text)
@@ -100,12 +104,15 @@ def _distance(metres: float) -> tuple[str, ...]:
     return tuple(names)
 
 
-def _speaks_fahrenheit(words: list[Meaning]) -> bool:
+def speaks_fahrenheit(words: Iterable[Meaning]) -> bool:
     """Say whether a text has figures that can only be degrees Fahrenheit."""
-    return any(
-        word.word in _unit("fahrenheit")
-        or (word.word.isdecimal() and word.word[:1] in "789" and len(word.word) == 2)
-        for word in words
+    return any(map(_says_fahrenheit, {word.word for word in words}))
+
+
+@lru_cache(maxsize=20_000)
+def _says_fahrenheit(word: str) -> bool:
+    return word in _unit("fahrenheit") or (
+        word.isdecimal() and word[:1] in "789" and len(word) == 2
     )
 
 

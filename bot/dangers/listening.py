@@ -98,7 +98,7 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
         ):
             kept[key] = plain[key]
         elif _may_be_told(told, guessed, key) and chance >= max(_OTHER_STAYS * most, least):
-            kept[key] = plain.get(key) or _clause_of(told, guessed.places[key])
+            kept[key] = plain.get(key) or _clause_of(told, guessed.place_of(key))
         elif key in asked:
             kept[key] = asked[key]
     return kept
@@ -118,7 +118,7 @@ def _may_be_told(told: Told, guessed: Guess, key: str) -> bool:
     """Say whether what was learned may tell a hazard: not beside a figure that is too small."""
     figure, others = _TOO_SMALL.get(key, ("", set()))
     too_small = figure in told.hits and others.isdisjoint(told.hits)
-    return key in guessed.places and not too_small
+    return key in guessed.telling and not too_small
 
 
 def _count(told: Told) -> int:
@@ -141,7 +141,7 @@ def _best(told: Told, key: str) -> Found | None:
     """Return where a text tells a hazard, the plain telling before the asked one."""
     asked = None
     for pair in pairs().get(key, ()):
-        if any(name in told.hits for name in pair.first):
+        if not pair.names.isdisjoint(told.hits):
             result = found(told, pair)
             if result is not None and not result.asked:
                 return result

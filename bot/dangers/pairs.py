@@ -30,9 +30,10 @@ class _Place:
 
 @dataclass(frozen=True, slots=True)
 class Pair:
-    """A state and what stands with it; ``first`` are the names of the state."""
+    """A state and what stands with it; ``first`` are the names of the state, ``names`` as a set."""
 
     first: tuple[str, ...]
+    names: frozenset[str]
     others: tuple[_Place, ...]
 
 
@@ -152,7 +153,8 @@ def _read(text: str) -> tuple[Pair, ...]:
         terms = line.split("#")[0].split()
         if terms:
             first = tuple(terms[0].split("|"))
-            result.append(Pair(first, tuple(_place(term) for term in terms[1:])))
+            others = tuple(_place(term) for term in terms[1:])
+            result.append(Pair(first, frozenset(first), others))
     return tuple(result)
 
 

@@ -29,12 +29,13 @@ def test_every_sentence_tells_a_hazard_of_the_table_or_none() -> None:
 
 @given(st.text(max_size=300))
 def test_the_chances_of_any_text_are_chances(text: str) -> None:
-    guessed = guess(take_apart(text))
+    told = take_apart(text)
+    guessed = guess(told)
     if guessed is None:
         return
     assert 0.0 <= guessed.any_chance <= 1.0
     assert abs(sum(guessed.chances.values()) - guessed.any_chance) < 1e-9
-    assert all(0 <= place < len(take_apart(text).words) for place in guessed.places.values())
+    assert all(0 <= guessed.place_of(key) < len(told.words) for key in guessed.telling)
 
 
 def test_a_long_text_is_guessed_at_in_bounded_time() -> None:
