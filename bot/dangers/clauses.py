@@ -30,13 +30,14 @@ _SHORT = 3
 
 
 class Mood:
-    """How a word is told, where it is not simply so: bits, since each word of each text has some."""
+    """How a word is told, where it is not simply so: bits, quick to set and to ask for."""
 
     PLAIN = 0
     DENIED = 1
     OVER = 2
     REPORTED = 4
     ASKED = 8
+    ALL = 15
 
 
 class Hit(NamedTuple):
@@ -64,8 +65,8 @@ class Told:
         """Return how a hit is told; one that begins before a negation carries it in itself."""
         start, end = hit
         moods = self.moods[start]
-        for at in range(start + 1, end):
-            moods |= self.moods[at] & ~Mood.DENIED
+        for mood in self.moods[start + 1 : end] if end - start > 1 else ():
+            moods |= mood & ~Mood.DENIED
         return moods
 
     def clause_of(self, place: int) -> range:
@@ -133,15 +134,17 @@ def _find(told: Told) -> None:
     keeping = _keeping()
     fahrenheit = speaks_fahrenheit(words)
     for place, word in enumerate(words):
-        for entry in phrases_at(words, place):
+        for entry in phrases_at(words, place) if word.by_next or word.by_any else ():
             end = end_of(entry, words, place)
             if end and sentence[end - 1] == sentence[place]:
                 hits.setdefault(entry.name, []).append(Hit(place, end))
                 if entry.name in keeping:
                     told.in_phrase.update(range(place, end))
-        alone = Hit(place, place + 1)
-        for name in (*word.names, *figure_names(words, place, fahrenheit=fahrenheit)):
-            hits.setdefault(name, []).append(alone)
+        names = (*word.names, *figure_names(words, place, fahrenheit=fahrenheit))
+        if names:
+            alone = Hit(place, place + 1)
+            for name in names:
+                hits.setdefault(name, []).append(alone)
 
 
 @cache

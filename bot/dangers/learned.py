@@ -15,7 +15,7 @@ from zlib import crc32
 import numpy as np
 from numpy.typing import NDArray
 
-from bot.dangers.clauses import Told
+from bot.dangers.clauses import Mood, Told
 
 __all__ = ["BUCKETS", "NOTHING", "Guess", "features", "guess"]
 
@@ -31,8 +31,8 @@ _MOST_WORDS = 50_000
 # Below this chance [1] nobody asks which word told it.
 _TELLING = 0.01
 _MOST_HITS = 8
-# No text of 2,000 characters has so many features; a power of two.
-_MOST_FEATURES = 1 << 20
+# More than any text has words; a power of two.
+_MOST_PLACES = 1 << 11
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,14 +76,16 @@ class _Model:
 def guess(told: Told) -> Guess | None:
     """Return how likely a text tells each hazard, or None where nothing in it is known."""
     model = _model()
-    numbers, words = features(told)
-    found = model.row[numbers]
-    at = np.flatnonzero(found >= 0)
-    if not at.size:
+    told_by = features(told)
+    found = model.row[told_by.numbers]
+    known = found >= 0
+    if not known.any():
         return None
-    # Each row once, and of its words the first that was named: row and order in one number.
-    ordered = np.sort(found[at] * _MOST_FEATURES + at)
-    rows = ordered // _MOST_FEATURES
+    # Each row once, at the first of its words, before what was found: both in one number.
+    order = told_by.places
+    order[told_by.of_words :] += _MOST_PLACES
+    ordered = np.sort(found[known] * (2 * _MOST_PLACES) + order[known])
+    rows = ordered // (2 * _MOST_PLACES)
     once = np.flatnonzero(np.diff(rows, prepend=-1))
     rows, ordered = rows[once], ordered[once]
     chosen = model.weights[rows]
@@ -93,27 +95,38 @@ def guess(told: Told) -> Guess | None:
     likely = dict(zip(model.keys, chances.tolist(), strict=True))
     any_chance = 1.0 - likely.pop(NOTHING)
     telling = {key: at for at, key in enumerate(model.keys) if likely.get(key, 0.0) > _TELLING}
-    return Guess(likely, any_chance, telling, _Said(words[ordered % _MOST_FEATURES], chosen))
+    return Guess(likely, any_chance, telling, _Said(ordered % _MOST_PLACES, chosen))
 
 
-def features(told: Told) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
-    """Return the numbers of the features of a text, and the word that each stands at."""
+class Features(NamedTuple):
+    """The numbers of features and the word that each stands at, ``of_words`` of words first."""
+
+    numbers: NDArray[np.int64]
+    places: NDArray[np.int64]
+    of_words: int
+
+
+def features(told: Told) -> Features:
+    """Return the features of a text: of its words, of pairs of them, of what was found in it."""
     words = [_of_word("#" if word.word[0].isdecimal() else word.word) for word in told.words]
-    numbers: list[int] = []
-    counts = []
-    for place, word in enumerate(words):
-        before = len(numbers)
-        numbers += word.numbers
-        if told.moods[place]:
-            numbers.append(_number(f"{told.moods[place]}w{word.text}"))
-        start = word.beside
-        for follower in words[place + 1 : place + 1 + _APART]:
-            numbers.append(crc32(follower.written, start) % BUCKETS)
-            start = word.near
-        counts.append(len(numbers) - before)
-    places = np.repeat(np.arange(len(words)), counts)
-    found, at = _findings(told)
-    return np.array(numbers + found, dtype=np.int64), np.concatenate((places, at))
+    numbers = [word.numbers for word in words]
+    lengths = np.array([len(one) for one in numbers], dtype=np.int64)
+    places = [np.repeat(np.arange(len(words)), lengths)]
+    moody = [at for at, mood in enumerate(told.moods) if mood]
+    listed = [_number(f"{told.moods[at]}w{words[at].text}") for at in moody]
+    at = moody
+    for apart in range(1, _APART + 1):
+        pairs = zip(words, words[apart:], strict=False)
+        if apart == 1:
+            listed += [crc32(later.written, word.beside) for word, later in pairs]
+        else:
+            listed += [crc32(later.written, word.near) for word, later in pairs]
+        at = [*at, *range(len(words) - apart)]
+    found, there = _findings(told)
+    numbers.append(np.array(listed + found, dtype=np.int64) % BUCKETS)
+    places.append(np.array(at + there, dtype=np.int64))
+    of_words = int(lengths.sum()) + len(listed)
+    return Features(np.concatenate(numbers), np.concatenate(places), of_words)
 
 
 class _Word(NamedTuple):
@@ -121,7 +134,7 @@ class _Word(NamedTuple):
 
     text: str
     written: bytes
-    numbers: tuple[int, ...]
+    numbers: NDArray[np.int64]
     beside: int
     near: int
 
@@ -134,23 +147,28 @@ def _of_word(word: str) -> _Word:
         for length in _LETTERS
         for start in range(len(framed) - length + 1)
     }
-    numbers = (_number(f"w{word}"), *(_number(name) for name in sorted(letters)))
+    numbers = np.array([_number(name) for name in (f"w{word}", *letters)], dtype=np.int64)
     beside, near = crc32(f"b{word} ".encode()), crc32(f"s{word} ".encode())
     return _Word(word, word.encode(), numbers, beside, near)
 
 
-def _findings(told: Told) -> tuple[list[int], NDArray[np.int64]]:
-    numbers, places = [], []
+def _findings(told: Told) -> tuple[list[int], list[int]]:
+    numbers: list[int] = []
+    places: list[int] = []
     for name, hits in told.hits.items():
+        plain, in_mood = _of_name(name)
+        numbers.append(plain)
+        places.append(hits[0].start)
         for hit in hits[:_MOST_HITS]:
-            numbers += _of_hit(name, told.mood(hit))
+            numbers.append(in_mood[told.mood(hit)])
             places.append(hit.start)
-    return numbers, np.repeat(np.array(places, dtype=np.int64), 2)
+    return numbers, places
 
 
-@lru_cache(maxsize=_MOST_WORDS)
-def _of_hit(name: str, mood: int) -> tuple[int, int]:
-    return _number(f"h{name}"), _number(f"h{name}/{mood}")
+@cache
+def _of_name(name: str) -> tuple[int, tuple[int, ...]]:
+    """Return the number of a finding of the thesaurus, and its numbers in each mood."""
+    return _number(f"h{name}"), tuple(_number(f"h{name}/{mood}") for mood in range(Mood.ALL + 1))
 
 
 def _number(name: str) -> int:

@@ -141,11 +141,10 @@ def _best(told: Told, key: str) -> Found | None:
     """Return where a text tells a hazard, the plain telling before the asked one."""
     asked = None
     for pair in pairs().get(key, ()):
-        if not pair.names.isdisjoint(told.hits):
-            result = found(told, pair)
-            if result is not None and not result.asked:
-                return result
-            asked = asked or result
+        result = found(told, pair)
+        if result is not None and not result.asked:
+            return result
+        asked = asked or result
     return asked
 
 

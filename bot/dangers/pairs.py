@@ -30,11 +30,14 @@ class _Place:
 
 @dataclass(frozen=True, slots=True)
 class Pair:
-    """A state and what stands with it; ``first`` are the names of the state, ``names`` as a set."""
+    """A state and what stands with it; ``first`` are the names of the state.
+
+    ``needed`` has one set for each thing that must stand somewhere: one of its names.
+    """
 
     first: tuple[str, ...]
-    names: frozenset[str]
     others: tuple[_Place, ...]
+    needed: tuple[frozenset[str], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +66,10 @@ def urgencies() -> Mapping[str, Mapping[str, tuple[Pair, ...]]]:
 
 def found(told: Told, pair: Pair) -> Found | None:
     """Return where a text tells a pair, the plain telling before the asked one."""
+    there = told.hits.keys()
+    for names in pair.needed:
+        if there.isdisjoint(names):
+            return None
     asked = None
     for name in pair.first:
         hits = told.hits.get(name, [])
@@ -154,7 +161,8 @@ def _read(text: str) -> tuple[Pair, ...]:
         if terms:
             first = tuple(terms[0].split("|"))
             others = tuple(_place(term) for term in terms[1:])
-            result.append(Pair(first, frozenset(first), others))
+            wanted = (place.names for place in others if place.wanted)
+            result.append(Pair(first, others, tuple(map(frozenset, (first, *wanted)))))
     return tuple(result)
 
 

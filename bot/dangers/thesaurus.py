@@ -99,11 +99,12 @@ def _one_slip(word: str, known: frozenset[str]) -> str:
 
 def fits(pattern: str, word: Meaning) -> bool:
     """Say whether a word is what one place of a phrase wants."""
-    if pattern.startswith("<"):
+    last = pattern[-1]
+    if last == ">":
         return pattern[1:-1] in word.names
-    if pattern.endswith("*"):
+    if last == "*":
         return word.word.startswith(pattern[:-1])
-    if pattern.endswith("+"):
+    if last == "+":
         return word.word in _forms(pattern[:-1])
     return word.word == pattern or word.word == f"{pattern}s"
 

@@ -95,7 +95,7 @@ def train(
 
 def numbers_of(text: str) -> NDArray[np.int64]:
     """Return the numbers of the features of a text, each once."""
-    return np.unique(features(take_apart(text))[0])
+    return np.unique(features(take_apart(text)).numbers)
 
 
 def save(keys: tuple[str, ...], weights: NDArray[np.float64], bias: NDArray[np.float64]) -> None:
