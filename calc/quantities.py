@@ -79,6 +79,32 @@ class QuantityRow:
 
 
 _FAHRENHEIT_STEP_K = 5.0 / 9.0
+_COLDEST_C = -20.0
+
+
+def _heat(
+    quantity: Quantity,
+    instrument: Instrument,
+    doubt_k: float,
+    highest_c: float = 80.0,
+    lowest_c: float = _COLDEST_C,
+    far_k: float = 8.0,
+) -> QuantityRow:
+    """Return the row of a temperature, all of which are shown in steps of 1 °F."""
+    return QuantityRow(
+        quantity,
+        Dimension.TEMPERATURE,
+        lowest_c,
+        highest_c,
+        instrument,
+        doubt_k,
+        _FAHRENHEIT_STEP_K,
+        far_k,
+        "thermometer_judgement",
+    )
+
+
+_GUN, _PROBE = Instrument.INFRARED_GUN, Instrument.DIGITAL_PROBE
 _ROWS = (
     QuantityRow(
         Quantity.UVI,
@@ -93,61 +119,11 @@ _ROWS = (
         # A careful reading repeats to this; a distance rounded to half an inch moves it as much.
         slack=log(1.05),
     ),
-    QuantityRow(
-        Quantity.BASKING_SURFACE,
-        Dimension.TEMPERATURE,
-        -10.0,
-        150.0,
-        Instrument.INFRARED_GUN,
-        2.0,
-        _FAHRENHEIT_STEP_K,
-        8.0,
-        "thermometer_judgement",
-    ),
-    QuantityRow(
-        Quantity.COOL_AIR,
-        Dimension.TEMPERATURE,
-        -10.0,
-        80.0,
-        Instrument.DIGITAL_PROBE,
-        1.5,
-        _FAHRENHEIT_STEP_K,
-        8.0,
-        "thermometer_judgement",
-    ),
-    QuantityRow(
-        Quantity.WARM_AIR,
-        Dimension.TEMPERATURE,
-        -10.0,
-        80.0,
-        Instrument.DIGITAL_PROBE,
-        1.5,
-        _FAHRENHEIT_STEP_K,
-        8.0,
-        "thermometer_judgement",
-    ),
-    QuantityRow(
-        Quantity.NIGHT_AIR,
-        Dimension.TEMPERATURE,
-        -30.0,
-        80.0,
-        Instrument.DIGITAL_PROBE,
-        1.5,
-        _FAHRENHEIT_STEP_K,
-        8.0,
-        "thermometer_judgement",
-    ),
-    QuantityRow(
-        Quantity.WATER,
-        Dimension.TEMPERATURE,
-        -2.0,
-        80.0,
-        Instrument.WATER_THERMOMETER,
-        1.0,
-        _FAHRENHEIT_STEP_K,
-        6.0,
-        "thermometer_judgement",
-    ),
+    _heat(Quantity.BASKING_SURFACE, _GUN, 2.0, 150.0),
+    _heat(Quantity.COOL_AIR, _PROBE, 1.5),
+    _heat(Quantity.WARM_AIR, _PROBE, 1.5),
+    _heat(Quantity.NIGHT_AIR, _PROBE, 1.5, lowest_c=-30.0),
+    _heat(Quantity.WATER, Instrument.WATER_THERMOMETER, 1.0, lowest_c=-2.0, far_k=6.0),
     QuantityRow(
         Quantity.GRADIENT,
         Dimension.DIFFERENCE,

@@ -12,13 +12,14 @@ from bot.keeping.asker import today
 from bot.keeping.places import enclosure_asked
 from bot.keeping.stands import standing_rows
 from bot.keeping.words import day_of, measured_name, question_of, reading_told, setup_rows
-from bot.kept.keeper import Enclosure, Measured, Reading
+from bot.kept.keeper import KEPT_AS, Enclosure, Reading, kept_quantity
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.mine import CompareQuery, NamedQuery, ReadingQuery, UnreadQuery
 from bot.reply import Reply, Row, Table
 from calc.animals import animal_name
+from calc.quantities import Quantity
 from calc.uv.dated import DatedReading, at_one_place
 from calc.uv.decline import MOST_READINGS
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, of_length
@@ -58,12 +59,12 @@ async def read(query: ReadingQuery, context: Context, desk: Desk) -> Reply:
 
 
 def _readings(query: ReadingQuery, kept: Enclosure, day: date) -> tuple[Reading, ...]:
-    typed: list[tuple[Measured, float, float | None]] = []
+    typed: list[tuple[Quantity, float, float | None]] = []
     if query.uvi is not None:
         at = query.distance.low if query.distance else kept.setup.distance_m
-        typed.append((Measured.UVI, query.uvi, at))
-    for of in (Measured.BASKING, Measured.WARM, Measured.COOL, Measured.NIGHT):
-        measure = getattr(query, of.value)
+        typed.append((Quantity.UVI, query.uvi, at))
+    for of in (Quantity.BASKING_SURFACE, Quantity.WARM_AIR, Quantity.COOL_AIR, Quantity.NIGHT_AIR):
+        measure = getattr(query, KEPT_AS[of])
         if measure is not None:
             typed.append((of, measure.low, None))
     if not typed:
@@ -77,9 +78,9 @@ def _readings(query: ReadingQuery, kept: Enclosure, day: date) -> tuple[Reading,
         try:
             readings.append(Reading(day=day, of=of, value=value, distance_m=at))
         except ValidationError as error:
-            example = "4.2" if of is Measured.UVI else "103F"
+            example = "4.2" if of is Quantity.UVI else "103F"
             raise NotUnderstoodError(
-                "a value that cannot be", f"a believable {measured_name(of)}", example, of.value
+                "a value that cannot be", f"a believable {measured_name(of)}", example, KEPT_AS[of]
             ) from error
     return tuple(readings)
 
@@ -88,7 +89,7 @@ async def unread(query: UnreadQuery, context: Context, desk: Desk) -> Reply:
     """Take the readings of a day away."""
     kept = await enclosure_asked(desk, query.name, "mine unread")
     day = day_of(query.day, await today(desk), "day")
-    of = Measured(query.of) if query.of else None
+    of = kept_quantity(query.of) if query.of else None
     gone = await desk.store.enclosures.unread(desk.keeper, kept.name, day, of)
     return Reply(
         command="mine unread",
@@ -148,7 +149,7 @@ def next_reading_day(kept: Enclosure, context: Context) -> date | None:
 
 def _uvi_read(kept: Enclosure) -> list[Reading]:
     """Return the newest UV readings that say something of a lamp, the oldest first."""
-    uvi = [r for r in kept.readings if r.of is Measured.UVI and r.value >= _LEAST_UVI]
+    uvi = [r for r in kept.readings if r.of is Quantity.UVI and r.value >= _LEAST_UVI]
     return sorted(uvi, key=lambda r: r.day)[-MOST_READINGS:]
 
 
@@ -182,10 +183,10 @@ def _lamp_of(kept: Enclosure) -> Lamp:
 
 
 def _history(kept: Enclosure, units: Units) -> Table | None:
-    by_day: dict[date, dict[Measured, Reading]] = defaultdict(dict)
+    by_day: dict[date, dict[Quantity, Reading]] = defaultdict(dict)
     for reading in kept.readings:
         by_day[reading.day][reading.of] = reading
-    kinds = [of for of in Measured if any(of in day for day in by_day.values())]
+    kinds = [of for of in KEPT_AS if any(of in day for day in by_day.values())]
     if not by_day:
         return None
     newest = sorted(by_day, reverse=True)[:_MOST_ROWS]
@@ -224,7 +225,7 @@ async def compare(query: CompareQuery, context: Context, desk: Desk) -> Reply:
                 str(day), f"a day with readings ({known})", str(days[0]), option
             )
     one, other = ({r.of: r for r in kept.readings if r.day == day} for day in (first, second))
-    both = [of for of in Measured if of in one and of in other]
+    both = [of for of in KEPT_AS if of in one and of in other]
     return Reply(
         command="mine compare",
         status="ok",
@@ -252,7 +253,7 @@ async def compare(query: CompareQuery, context: Context, desk: Desk) -> Reply:
 
 def _change(one: Reading, other: Reading, units: Units) -> str:
     change = other.value - one.value
-    if one.of is not Measured.UVI:
+    if one.of is not Quantity.UVI:
         return f"{'+' if change >= 0 else '−'}{difference(abs(change), units)}"
     if one.value <= 0.0:
         return f"+{number(change, 0.01)}"

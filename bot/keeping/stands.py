@@ -7,7 +7,7 @@ from bot.answers.figures import uvi_range
 from bot.answers.temps_words import finding_clause
 from bot.answers.verdicts import judged_uvi_read, verdict_word
 from bot.keeping.words import measured_name, reading_told
-from bot.kept.keeper import Enclosure, Measured, Reading
+from bot.kept.keeper import KEPT_AS, Enclosure, Reading
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.reply import Row
@@ -17,13 +17,6 @@ from calc.limits import limits_of
 from calc.quantities import Quantity
 
 __all__ = ["standing_rows"]
-
-_HEAT = {
-    Measured.BASKING: Quantity.BASKING_SURFACE,
-    Measured.COOL: Quantity.COOL_AIR,
-    Measured.WARM: Quantity.WARM_AIR,
-    Measured.NIGHT: Quantity.NIGHT_AIR,
-}
 
 
 def standing_rows(kept: Enclosure, context: Context) -> Iterator[Row]:
@@ -36,7 +29,7 @@ def standing_rows(kept: Enclosure, context: Context) -> Iterator[Row]:
         animal = None
     if animal is None:
         return
-    for of in Measured:
+    for of in KEPT_AS:
         newest = max((r for r in kept.readings if r.of is of), key=lambda r: r.day, default=None)
         told = "" if newest is None else _told(newest, animal, context)
         if told:
@@ -51,8 +44,8 @@ def _animal(slug: str | None, context: Context) -> Animal | None:
 
 
 def _told(reading: Reading, animal: Animal, context: Context) -> str:
-    if reading.of is not Measured.UVI:
-        return finding_clause(finding_for(_HEAT[reading.of], reading.value, animal), context.units)
+    if reading.of is not Quantity.UVI:
+        return finding_clause(finding_for(reading.of, reading.value, animal), context.units)
     wanted = animal.uvi
     if wanted is None:
         return ""

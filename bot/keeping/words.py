@@ -8,7 +8,7 @@ from pydantic import ValidationError
 from pydantic_core import ErrorDetails
 
 from bot.answers.figures import calendar_day, length, number, percent, temperature
-from bot.kept.keeper import KeptScreen, Measured, Reading, Setup
+from bot.kept.keeper import KeptScreen, Reading, Setup
 from bot.kept.values import Kept
 from bot.language.dates import read_date
 from bot.language.errors import NotUnderstoodError
@@ -16,6 +16,7 @@ from bot.language.quantities import Units
 from bot.language.shown import shown
 from bot.reply import Document, Reply, Row
 from calc.animals import animal_name
+from calc.quantities import Quantity
 
 __all__ = [
     "MOST_IMPORT",
@@ -32,11 +33,11 @@ __all__ = [
 
 MOST_IMPORT = 500_000
 _NAMES = {
-    Measured.UVI: "UV index",
-    Measured.BASKING: "basking surface",
-    Measured.WARM: "warm-end air",
-    Measured.COOL: "cool-end air",
-    Measured.NIGHT: "night low",
+    Quantity.UVI: "UV index",
+    Quantity.BASKING_SURFACE: "basking surface",
+    Quantity.WARM_AIR: "warm-end air",
+    Quantity.COOL_AIR: "cool-end air",
+    Quantity.NIGHT_AIR: "night low",
 }
 _Kept = TypeVar("_Kept", bound=Kept)
 _REASONS = {
@@ -67,13 +68,13 @@ def moment_told(moment: datetime, zone: str) -> str:
 
 def reading_told(reading: Reading, units: Units) -> str:
     """Return the value of a reading in both units, and where it was taken."""
-    if reading.of is not Measured.UVI:
+    if reading.of is not Quantity.UVI:
         return temperature(reading.value, units)
     at = f" at {length(reading.distance_m, units)}" if reading.distance_m else ""
     return f"UVI {number(reading.value, 0.01)}{at}"
 
 
-def measured_name(of: Measured) -> str:
+def measured_name(of: Quantity) -> str:
     """Return what a reading is of, in words."""
     return _NAMES[of]
 

@@ -1,63 +1,73 @@
 """What a keeper keeps: settings, enclosures with their set-ups, and dated readings."""
 
 from datetime import date
-from enum import StrEnum
-from typing import Literal, Self
+from typing import Annotated, Literal, Self
 
-from pydantic import Field, model_validator
+from pydantic import BeforeValidator, Field, PlainSerializer, model_validator
+from pydantic_core import PydanticCustomError
 
 from bot.kept.group import AnimalSlug
 from bot.kept.reminders import MOST_REMINDERS, ReminderExport
 from bot.kept.values import Kept, Name, Zone, name_key
 from bot.language.quantities import Units
+from calc.quantities import Quantity, row_of
 
 __all__ = [
+    "KEPT_AS",
     "MOST_ENCLOSURES",
     "MOST_READINGS",
     "Enclosure",
     "KeeperExport",
     "KeeperSettings",
     "KeptScreen",
-    "Measured",
     "Reading",
     "Setup",
+    "kept_quantity",
 ]
 
 MOST_ENCLOSURES = 20
 MOST_READINGS = 600
-_BOUNDS = {
-    "uvi": (0.0, 100.0),
-    "basking": (-20.0, 120.0),
-    "warm": (-20.0, 80.0),
-    "cool": (-20.0, 80.0),
-    "night": (-20.0, 60.0),
+KEPT_AS = {
+    Quantity.UVI: "uvi",
+    Quantity.BASKING_SURFACE: "basking",
+    Quantity.WARM_AIR: "warm",
+    Quantity.COOL_AIR: "cool",
+    Quantity.NIGHT_AIR: "night",
 }
+"""What is read and kept, with its word in the store, in files and among the options."""
+
+_OF_WORD = {word: quantity for quantity, word in KEPT_AS.items()}
 
 
-class Measured(StrEnum):
-    """What a reading is of: the UV index [1], or a temperature [degC] and where."""
+def kept_quantity(word: object) -> Quantity:
+    """Return what a reading is of, by the word that is kept for it, or raise ValueError."""
+    if isinstance(word, Quantity) and word in KEPT_AS:
+        return word
+    if isinstance(word, str) and not isinstance(word, Quantity) and word in _OF_WORD:
+        return _OF_WORD[word]
+    raise PydanticCustomError("enum", "one of: {words}", {"words": ", ".join(_OF_WORD)})
 
-    UVI = "uvi"
-    BASKING = "basking"
-    WARM = "warm"
-    COOL = "cool"
-    NIGHT = "night"
+
+_KeptQuantity = Annotated[
+    Quantity, BeforeValidator(kept_quantity), PlainSerializer(KEPT_AS.__getitem__, return_type=str)
+]
 
 
 class Reading(Kept):
     """A value read on a day; a UV index may say at what distance [m]."""
 
     day: date
-    of: Measured
+    of: _KeptQuantity
     value: float
     distance_m: float | None = Field(default=None, ge=0.05, le=3.0)
 
     @model_validator(mode="after")
     def _possible(self) -> Self:
-        low, high = _BOUNDS[self.of]
-        if not low <= self.value <= high:
-            raise ValueError(f"a reading of {self.of} lies between {low:g} and {high:g}")
-        if self.distance_m is not None and self.of is not Measured.UVI:
+        row = row_of(self.of)
+        if not row.lowest <= self.value <= row.highest:
+            ends = f"{row.lowest:g} and {row.highest:g}"
+            raise ValueError(f"a reading of {KEPT_AS[self.of]} lies between {ends}")
+        if self.distance_m is not None and self.of is not Quantity.UVI:
             raise ValueError("only a UV index has a distance")
         return self
 

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from sqlalchemy import func, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.kept.keeper import MOST_READINGS, Measured, Reading
+from bot.kept.keeper import KEPT_AS, MOST_READINGS, Reading, kept_quantity
 from bot.store.database import Database
 from bot.store.errors import LimitError
 from bot.store.tables import ReadingRow
@@ -35,7 +35,7 @@ async def read_readings(
     rows = await session.stream(wanted)
     async for part in rows.partitions(_AT_ONCE):
         for enclosure, day, of, value, distance_m in part:
-            reading = Reading(day=day, of=Measured(of), value=value, distance_m=distance_m)
+            reading = Reading(day=day, of=kept_quantity(of), value=value, distance_m=distance_m)
             found[enclosure].append(reading)
     return found
 
@@ -66,7 +66,7 @@ def _row(enclosure: int, reading: Reading) -> dict[str, object]:
     return {
         "enclosure_id": enclosure,
         "day": reading.day,
-        "of": reading.of.value,
+        "of": KEPT_AS[reading.of],
         "value": reading.value,
         "distance_m": reading.distance_m,
     }

@@ -14,10 +14,11 @@ from random import Random
 from bot.answers.animals import animal_asked
 from bot.ask import ask
 from bot.keeping.stands import standing_rows
-from bot.kept.keeper import Enclosure, Measured, Reading, Setup
+from bot.kept.keeper import Enclosure, Reading, Setup
 from bot.language.quantities import Units
 from bot.preferences import Context, Preferences
 from bot.reply import Reply
+from calc.quantities import Quantity
 
 _PLACES = int(os.environ.get("NOONSTONE_PLACES", "60"))
 _STRENGTHS = ("2%", "6%", "12%", "14%")
@@ -232,7 +233,7 @@ def test_any_reading_is_judged_alike_by_every_question_of_a_reading() -> None:
         kept = Enclosure(
             name="Box",
             setup=Setup(animal=animal_asked(animal, _ANYONE).slug),
-            readings=(Reading(day=date(2026, 1, 1), of=Measured.UVI, value=uvi),),
+            readings=(Reading(day=date(2026, 1, 1), of=Quantity.UVI, value=uvi),),
         )
         (shown,) = standing_rows(kept, _ANYONE)
         verdicts = {

@@ -15,12 +15,13 @@ from bot.kept.group import (
     ServerSettings,
     Shown,
 )
-from bot.kept.keeper import Enclosure, KeeperExport, KeeperSettings, KeptScreen, Measured, Reading
+from bot.kept.keeper import Enclosure, KeeperExport, KeeperSettings, KeptScreen, Reading
 from bot.kept.keeper import Setup as KeptSetup
 from bot.kept.reminders import MOST_DAYS, About, ReminderExport
 from bot.kept.values import name_key
 from bot.language.quantities import Units
 from calc.animals import Subject, animals
+from calc.quantities import Quantity
 
 __all__ = ["keeper_exports", "server_exports"]
 
@@ -117,13 +118,13 @@ setups = st.builds(
 readings = st.builds(
     Reading,
     day=days,
-    of=st.just(Measured.UVI),
+    of=st.just(Quantity.UVI),
     value=exact(0.0, 100.0),
     distance_m=st.none() | exact(0.05, 3.0),
 ) | st.builds(
     Reading,
     day=days,
-    of=st.sampled_from([Measured.BASKING, Measured.NIGHT]),
+    of=st.sampled_from([Quantity.BASKING_SURFACE, Quantity.NIGHT_AIR]),
     value=exact(-20.0, 60.0),
 )
 enclosures = st.builds(

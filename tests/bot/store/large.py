@@ -7,8 +7,9 @@ from typing import Any
 
 from sqlalchemy import event
 
-from bot.kept.keeper import MOST_ENCLOSURES, Enclosure, KeeperExport, Measured, Reading, Setup
+from bot.kept.keeper import MOST_ENCLOSURES, Enclosure, KeeperExport, Reading, Setup
 from bot.store.store import Store
+from calc.quantities import Quantity
 
 __all__ = ["LARGE", "counted_statements"]
 
@@ -18,8 +19,8 @@ _FIRST = date(2025, 1, 1)
 def _reading(number: int) -> Reading:
     day = _FIRST + timedelta(days=number // 2)
     if number % 2 == 0:
-        return Reading(day=day, of=Measured.COOL, value=24.0)
-    return Reading(day=day, of=Measured.UVI, value=4.2, distance_m=0.3)
+        return Reading(day=day, of=Quantity.COOL_AIR, value=24.0)
+    return Reading(day=day, of=Quantity.UVI, value=4.2, distance_m=0.3)
 
 
 LARGE = KeeperExport(

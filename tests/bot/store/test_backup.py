@@ -15,12 +15,13 @@ from sqlalchemy import select
 from bot.kept.boards import Topic
 from bot.kept.counts import Asked
 from bot.kept.group import By, OwnLamp
-from bot.kept.keeper import Measured, Reading
+from bot.kept.keeper import Reading
 from bot.kept.reminders import About, ReminderExport
 from bot.store.backup import back_up, is_empty, restore
 from bot.store.errors import BackupError, StoreTooNewError
 from bot.store.store import Store, open_store_at
 from bot.store.tables import Table
+from calc.quantities import Quantity
 from tests.bot.store.databases import KINDS, Kind, fresh_postgresql, fresh_sqlite
 
 SERVER, KEEPER = 51, 41
@@ -62,7 +63,7 @@ async def fill(store: Store, by: By) -> None:
     await store.boards.put(SERVER, 61, Topic.GUIDE, "leopard-gecko", by)
     await store.counts.add(SERVER, MAY, {(Asked.PAGE, "screens"): 4})
     await store.enclosures.put(KEEPER, "Pebble’s box", {"distance_m": 0.35})
-    reading = Reading(day=MAY, of=Measured.UVI, value=4.2, distance_m=0.35)
+    reading = Reading(day=MAY, of=Quantity.UVI, value=4.2, distance_m=0.35)
     await store.enclosures.read(KEEPER, "Pebble’s box", [reading])
     wish = ReminderExport(about=About.METER, enclosure="pebble’s box", due=by.at, zone="UTC")
     await store.reminders.add(KEEPER, wish, SERVER, 61)
@@ -117,7 +118,9 @@ async def test_a_backup_taken_while_others_write_holds_only_whole_writes(
     async def write(keeper: int) -> None:
         for number in range(12):
             await store.enclosures.put(keeper, f"Box {number}", {})
-            pair = [Reading(day=MAY, of=of, value=20.0) for of in (Measured.WARM, Measured.COOL)]
+            pair = [
+                Reading(day=MAY, of=of, value=20.0) for of in (Quantity.WARM_AIR, Quantity.COOL_AIR)
+            ]
             await store.enclosures.read(keeper, f"Box {number}", pair)
 
     writers = [asyncio.create_task(write(keeper)) for keeper in (1, 2)]

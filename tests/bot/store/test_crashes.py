@@ -31,12 +31,12 @@ WRITING = """
 import asyncio, sys
 from datetime import UTC, date, datetime, timedelta
 from sqlalchemy import make_url
-from bot.kept.keeper import Enclosure, KeeperExport, Measured, Reading
+from bot.kept.keeper import Enclosure, KeeperExport, Reading
 from bot.store.store import open_store_at
 
 def given(number):
     days = [date(2026, 1, 1) + timedelta(days=n) for n in range(15)]
-    readings = tuple(Reading(day=d, of=Measured.UVI, value=float(number)) for d in days)
+    readings = tuple(Reading(day=d, of=Quantity.UVI, value=float(number)) for d in days)
     return KeeperExport(enclosures=(Enclosure(name=f"Box {number % 20}", readings=readings),))
 
 async def main():

@@ -12,7 +12,6 @@ from bot.kept.keeper import (
     MOST_READINGS,
     KeeperSettings,
     KeptScreen,
-    Measured,
     Reading,
     Setup,
 )
@@ -22,6 +21,7 @@ from bot.store.errors import LimitError
 from bot.store.forgetting import Forgotten
 from bot.store.store import Store, open_store_at
 from bot.store.tables import Table
+from calc.quantities import Quantity
 from tests.bot.store.databases import fresh_sqlite
 
 FERN, MOSS = 4_000_000_000_000_000_001, 4_000_000_000_000_000_002
@@ -29,7 +29,7 @@ MAY = date(2026, 5, 4)
 
 
 def uvi(value: float, day: date = MAY) -> Reading:
-    return Reading(day=day, of=Measured.UVI, value=value, distance_m=0.35)
+    return Reading(day=day, of=Quantity.UVI, value=value, distance_m=0.35)
 
 
 async def test_a_set_up_is_kept_and_changed_fact_by_fact(store: Store) -> None:
@@ -55,7 +55,7 @@ async def test_a_set_up_that_cannot_be_is_refused_whole(store: Store) -> None:
 
 async def test_readings_are_one_a_day_and_kind_and_a_second_replaces(store: Store) -> None:
     await store.enclosures.put(FERN, "Box", {})
-    basking = Reading(day=MAY, of=Measured.BASKING, value=39.5)
+    basking = Reading(day=MAY, of=Quantity.BASKING_SURFACE, value=39.5)
     assert await store.enclosures.read(FERN, "Box", [uvi(4.4), basking]) == ()
     assert await store.enclosures.read(FERN, "Box", [uvi(4.2)]) == (uvi(4.4),)
     kept = await store.enclosures.named(FERN, "box")
@@ -65,10 +65,10 @@ async def test_readings_are_one_a_day_and_kind_and_a_second_replaces(store: Stor
 
 async def test_readings_of_a_day_are_removed_all_or_of_one_kind(store: Store) -> None:
     await store.enclosures.put(FERN, "Box", {})
-    basking = Reading(day=MAY, of=Measured.BASKING, value=39.5)
+    basking = Reading(day=MAY, of=Quantity.BASKING_SURFACE, value=39.5)
     later = uvi(4.0, MAY + timedelta(days=30))
     await store.enclosures.read(FERN, "Box", [uvi(4.4), basking, later])
-    assert await store.enclosures.unread(FERN, "box", MAY, Measured.UVI) == 1
+    assert await store.enclosures.unread(FERN, "box", MAY, Quantity.UVI) == 1
     assert await store.enclosures.unread(FERN, "box", MAY) == 1
     assert await store.enclosures.unread(FERN, "box", MAY) == 0
     assert await store.enclosures.unread(FERN, "no such", MAY) is None
@@ -147,7 +147,7 @@ async def _keep_something_of(keeper: int, store: Store) -> None:
     settings = await store.keepers.settings(keeper)
     assert settings == KeeperSettings(zone="Europe/Berlin", units=Units.CM)
     await store.enclosures.put(keeper, "Box", {})
-    readings = [uvi(4.0), Reading(day=MAY, of=Measured.COOL, value=25.0)]
+    readings = [uvi(4.0), Reading(day=MAY, of=Quantity.COOL_AIR, value=25.0)]
     await store.enclosures.read(keeper, "Box", readings)
     due = datetime(2026, 6, 1, tzinfo=UTC)
     wish = ReminderExport(about=About.TUBE, enclosure="Box", due=due, zone="Europe/Berlin")

@@ -75,7 +75,7 @@ def fill(connection: Connection, group: ServerExport, keeper: KeeperExport) -> N
         made = insert(old.tables["enclosure"]).values(setup=setup, **row)
         number = connection.execute(made).inserted_primary_key[0]  # type: ignore[index]
         for reading in enclosure.readings:
-            values = reading.model_dump() | {"of": reading.of.value}
+            values = reading.model_dump()
             connection.execute(insert(old.tables["reading"]).values(enclosure_id=number, **values))
 
 
