@@ -16,6 +16,7 @@ from bot.answers.figures import (
 )
 from bot.desk import Desk
 from bot.keeping.places import server_of
+from bot.keeping.words import measured_name
 from bot.kept.group import OwnSubject, OwnTarget
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import (
@@ -30,6 +31,7 @@ from bot.queries.server import TargetQuery
 from bot.reply import Reply, Row
 from calc.animals import Animal, Subject, own_name
 from calc.limits import Limit
+from calc.quantities import Quantity
 
 __all__ = [
     "NEXT",
@@ -52,11 +54,9 @@ SUBJECTS: dict[str, OwnSubject] = {
     "night off": Subject.NIGHT_HEAT_OFF,
     "hours": Subject.LIGHT_HOURS,
 }
+_READ = (Quantity.UVI, Quantity.BASKING_SURFACE, Quantity.WARM_AIR, Quantity.COOL_AIR)
 WORDS = {
-    Subject.UVI: "UV index",
-    Subject.BASKING_SURFACE: "basking surface",
-    Subject.WARM_AIR: "warm-end air",
-    Subject.COOL_AIR: "cool-end air",
+    **{Subject(quantity): measured_name(quantity) for quantity in _READ},
     Subject.NIGHT_FLOOR: "night floor",
     Subject.NIGHT_HEAT_OFF: "night heat off at",
     Subject.LIGHT_HOURS: "light",

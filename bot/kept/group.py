@@ -8,6 +8,7 @@ from typing import Annotated, Literal, Self
 from urllib.parse import urlsplit
 
 from pydantic import AfterValidator, Field, model_validator
+from pydantic_core import PydanticCustomError
 
 from bot.kept.values import Kept, Name, ScientificName, Zone, name_key, name_of
 from bot.language.quantities import Units
@@ -49,15 +50,6 @@ class Shown(StrEnum):
     PUBLIC = "public"
 
 
-OwnSubject = Literal[
-    Subject.UVI,
-    Subject.BASKING_SURFACE,
-    Subject.WARM_AIR,
-    Subject.COOL_AIR,
-    Subject.NIGHT_FLOOR,
-    Subject.NIGHT_HEAT_OFF,
-    Subject.LIGHT_HOURS,
-]
 _BOUNDS: dict[Subject, tuple[float, float]] = {
     Subject.UVI: (0.0, 20.0),
     Subject.BASKING_SURFACE: (10.0, 70.0),
@@ -67,6 +59,16 @@ _BOUNDS: dict[Subject, tuple[float, float]] = {
     Subject.NIGHT_HEAT_OFF: (-5.0, 40.0),
     Subject.LIGHT_HOURS: (0.0, 24.0),
 }
+
+
+def _of_own(subject: Subject) -> Subject:
+    if subject not in _BOUNDS:
+        raise PydanticCustomError("enum", "one of: {subjects}", {"subjects": ", ".join(_BOUNDS)})
+    return subject
+
+
+OwnSubject = Annotated[Subject, AfterValidator(_of_own)]
+"""What a group may have a target of its own for."""
 
 
 def _listed(text: str) -> str:
