@@ -68,7 +68,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.answers.animals",
     ),
     "bot.queries": ("bot.language", "bot.queries", "bot.kept"),
-    "bot.kept": ("bot.kept", "bot.language", "calc.animals"),
+    "bot.kept": ("bot.kept", "bot.language", "calc.animals", "calc.quantities"),
     "bot.store": ("bot.store", "bot.kept"),
     "bot.guide": ("bot.guide", "calc.sources"),
     "bot.desk": ("bot.kept", "bot.store"),

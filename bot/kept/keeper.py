@@ -19,6 +19,7 @@ __all__ = [
     "Enclosure",
     "KeeperExport",
     "KeeperSettings",
+    "KeptQuantity",
     "KeptScreen",
     "Reading",
     "Setup",
@@ -48,7 +49,7 @@ def kept_quantity(word: object) -> Quantity:
     raise PydanticCustomError("enum", "one of: {words}", {"words": ", ".join(_OF_WORD)})
 
 
-_KeptQuantity = Annotated[
+KeptQuantity = Annotated[
     Quantity, BeforeValidator(kept_quantity), PlainSerializer(KEPT_AS.__getitem__, return_type=str)
 ]
 
@@ -57,7 +58,7 @@ class Reading(Kept):
     """A value read on a day; a UV index may say at what distance [m]."""
 
     day: date
-    of: _KeptQuantity
+    of: KeptQuantity
     value: float
     distance_m: float | None = Field(default=None, ge=0.05, le=3.0)
 

@@ -7,14 +7,13 @@ from typing import Any
 from sqlalchemy import delete, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.kept.keeper import KEPT_AS, MOST_ENCLOSURES, Enclosure, Reading, Setup
+from bot.kept.keeper import KEPT_AS, MOST_ENCLOSURES, Enclosure, KeptQuantity, Reading, Setup
 from bot.kept.values import name_key, name_of
 from bot.store.database import Database
 from bot.store.errors import LimitError
 from bot.store.keepers import hold_keeper
 from bot.store.readings import put_readings, read_readings
 from bot.store.tables import EnclosureRow, ReadingRow
-from calc.quantities import Quantity
 
 __all__ = ["Enclosures", "enclosure_row", "put_enclosures", "read_enclosures"]
 
@@ -127,7 +126,7 @@ class Enclosures:
             return tuple(reading for reading in before if (reading.day, reading.of) in new)
 
     async def unread(
-        self, keeper: int, name: str, day: date, of: Quantity | None = None
+        self, keeper: int, name: str, day: date, of: KeptQuantity | None = None
     ) -> int | None:
         """Remove the readings of a day; return how many, None without such an enclosure."""
         async with self._database.writing() as session:
