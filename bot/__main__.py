@@ -14,7 +14,7 @@ from pydantic import ValidationError
 from bot.language.quantities import Units
 from bot.operating.deploy import Kind, deployment
 from bot.operating.logs import start_logging
-from bot.preferences import Preferences
+from bot.preferences import LANGUAGES, Preferences
 from bot.reply import Reply
 from bot.settings import Settings
 
@@ -87,6 +87,7 @@ def _parser() -> argparse.ArgumentParser:
     doctor = doors.add_parser("doctor", help="look whether everything the bot needs is there")
     doctor.set_defaults(run=_doctor)
     for door in (asking, console, demo):
+        door.add_argument("--language", choices=LANGUAGES, help="the language of the answers")
         door.add_argument("--units", choices=[u.value for u in Units], help="the unit shown first")
     return parser
 
@@ -106,7 +107,10 @@ def _backup_doors(doors: "argparse._SubParsersAction[argparse.ArgumentParser]") 
 def _preferences(parsed: argparse.Namespace, settings: Settings) -> Preferences:
     forced = Units(parsed.units) if parsed.units else None
     return Preferences(
-        units=forced or settings.units, forced_units=forced, guide_url=settings.guide_url
+        units=forced or settings.units,
+        forced_units=forced,
+        guide_url=settings.guide_url,
+        language=parsed.language or settings.language,
     )
 
 

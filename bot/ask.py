@@ -11,13 +11,13 @@ from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
 
+from bot.answering import answer_of
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.limits_told import told_alarms
 from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
 from bot.answers.past_limit import alarms_of
-from bot.answers.unfigured import answer_of
 from bot.answers.unread import asked_line, missing_sentence, refusal, unnamed_sentence
 from bot.command import Command, Routed
 from bot.command_asked import command_of, no_such_command
@@ -27,7 +27,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.shown import shown
 from bot.language.words import split_line
-from bot.preferences import Context, Preferences
+from bot.preferences import FIRST, Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import system_of, taken_units
 from bot.reply import Alarm, Assumed, Reply, Row
@@ -89,6 +89,14 @@ class Understood:
     preferences: Preferences
     free: FreeWords | None = None
     heard: tuple[Alarm, ...] = ()
+
+    @property
+    def spoken(self) -> Context:
+        """Return the context of the answer: what cannot wait is told in English alone as yet."""
+        if self.context.language == FIRST:
+            return self.context
+        alarms = self.heard or told_alarms(self.command, self.given, self.preferences)
+        return replace(self.context, language=FIRST) if alarms else self.context
 
     def told_first(self, reply: Reply) -> Reply:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
@@ -247,10 +255,10 @@ def answered(understood: Understood | Reply) -> Reply:
 
 
 def _answered(understood: Understood) -> Reply:
-    if understood.command.answer is None:
+    if understood.command.stored is not None:
         return understood.refused(_NEEDS_STORE)
     try:
-        reply = answer_of(understood.command, understood.query, understood.context)
+        reply = answer_of(understood.command, understood.query, understood.spoken)
         return understood.finished(reply)
     except AnimalNotNamedError as error:
         return understood.without_animal(error).model_copy(update={"alarms": error.alarms})
@@ -295,4 +303,4 @@ def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -
     first = next((s for value in typed if (s := system_of(value, bare=own))), None)
     units = preferences.forced_units or first or preferences.units or Units.IN
     given_by = preferences.guide_url, preferences.default_animal, preferences.own
-    return Context(units, *given_by, preferences.today)
+    return Context(units, *given_by, preferences.today, preferences.language)

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 from bot.desk import Desk
+from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.reply import PartName, Reply
@@ -32,9 +33,12 @@ class Routed:
 class Command:
     """One question as data.
 
+    ``facts`` works out what is to be told, in SI and without a word; ``tell`` picks the messages.
+    A question that still makes its own sentences has ``answer`` in place of both.
+
     ``positional`` names the option that takes the words before the first ``name:``, so that
     ``convert 14in`` and ``guide screens`` work as people type them. A question about saved data
-    has ``stored`` in place of ``answer``, and a name of two words; one in free words has
+    has ``stored`` in place of ``facts``, and a name of two words; one in free words has
     ``route``, which says what question was meant or replies at once, and ``lacks``, which asks for
     what that question still needs. ``form``: where a front has forms, the question
     asked with nothing opens one. ``opens`` are the parts that are the answer itself.
@@ -44,6 +48,8 @@ class Command:
     summary: str
     query: type[Query]
     examples: tuple[str, ...]
+    facts: Callable[[Any, Context], Any] | None = None
+    tell: Callable[[Any], Layered] | None = None
     answer: Callable[[Any, Context], Reply] | None = None
     route: Callable[[Any, Context], Routed | Reply] | None = None
     lacks: Callable[[Any, Routed, Sequence[str], Context], Reply] | None = None

@@ -166,6 +166,11 @@ class Say:
         """Return the message of a family for a member of an enum."""
         return cls(f"{family}-{member.name.lower()}", facts)
 
+    @classmethod
+    def of(cls, family: str, *keys: str) -> "Say":
+        """Return the message of a family for keys of the data, such as an animal's."""
+        return cls("-".join((family, *keys)))
+
 
 class Says:
     """Makes the messages of one question about its facts: ``Says("night", facts)("title")``."""

@@ -4,7 +4,6 @@ from bot.answers.air import answer_air
 from bot.answers.basking import answer_basking
 from bot.answers.hours import answer_hours
 from bot.answers.lamp import answer_lamp
-from bot.answers.night import answer_night
 from bot.answers.surface import answer_surface
 from bot.answers.temps import answer_temps
 from bot.answers.watts import answer_watts
@@ -14,11 +13,11 @@ from bot.queries.heat import (
     AirQuery,
     BaskingQuery,
     LampQuery,
-    NightQuery,
     SurfaceQuery,
     TempsQuery,
     WattsQuery,
 )
+from bot.questions.heat.night import NIGHT
 
 __all__ = ["HEAT_COMMANDS"]
 
@@ -71,17 +70,7 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         ),
         guide=("the-cool-end", "warm-end-and-cool-end"),
     ),
-    Command(
-        name="night",
-        summary="Whether the night needs heat, and how to give it without light",
-        query=NightQuery,
-        answer=answer_night,
-        examples=(
-            "night room:64F animal:bearded dragon",
-            "night room:16C animal:corn snake enclosure:120x60x60cm material:wood lid:solid",
-        ),
-        guide=("nights", "heat-sources"),
-    ),
+    NIGHT,
     Command(
         name="hours",
         summary="When the lights go on and off: 12 hours all year, or seasons month by month",

@@ -2,11 +2,18 @@
 
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
+from typing import Literal, get_args
 
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
 
-__all__ = ["Context", "Preferences"]
+__all__ = ["FIRST", "LANGUAGES", "Context", "Language", "Preferences"]
+
+Language = Literal["en", "de"]
+"""The languages of answers, by the names of their folders of words."""
+
+FIRST: Language = "en"
+LANGUAGES: tuple[Language, ...] = get_args(Language)
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,6 +22,7 @@ class Preferences:
 
     ``units`` gives bare numbers their unit and is shown first where the question names none;
     ``forced_units`` is shown first whatever the question says (a button, a command-line option).
+    ``language`` is that of the answers; what has no words in it is told in English.
     ``own`` are the figures that the asker's group set for itself. ``today`` is the day where the
     asker lives; None is the day in Greenwich.
     """
@@ -25,6 +33,7 @@ class Preferences:
     default_animal: str = ""
     own: Own = NOTHING_OWN
     today: date | None = None
+    language: Language = FIRST
 
     @property
     def bare(self) -> Units | None:
@@ -42,6 +51,7 @@ class Context:
     default_animal: str = ""
     own: Own = NOTHING_OWN
     today: date | None = None
+    language: Language = FIRST
 
     @property
     def day(self) -> date:

@@ -10,6 +10,7 @@ from pydantic import BeforeValidator, Field, SecretStr
 from pydantic_settings import BaseSettings, NoDecode, SettingsConfigDict
 
 from bot.language.quantities import Units
+from bot.preferences import FIRST, Language
 
 __all__ = ["Settings", "Shards"]
 
@@ -62,6 +63,7 @@ class Settings(BaseSettings):
     data_dir: Path | None = None
     guide_url: str = ""
     units: Units | None = None
+    language: Language = FIRST
     health_port: Annotated[int, Field(ge=1, le=65535)] | None = None
     shards: Annotated[Shards | None, NoDecode, BeforeValidator(_read_shards)] = None
     log: Literal["debug", "info", "warning", "error"] = "info"

@@ -6,9 +6,7 @@ from bot.answers.figures import percent, temperature, temperature_range, watts, 
 from bot.answers.heat_parts import (
     AFTER_A_CHANGE,
     HEAT_CAUTIONS,
-    LAMP_PLACES,
     WARM_THE_ROOM,
-    box_asked,
     box_row,
     kept_named,
     taken_text,
@@ -23,6 +21,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units
 from bot.preferences import Context
 from bot.queries.heat import AirQuery
+from bot.questions.heat.shared import LAMP_PLACES, box_asked
 from bot.reply import Alarm, Reply, Row, Value
 from calc.animals import Target
 from calc.heat.basking import MOST_W

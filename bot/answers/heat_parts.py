@@ -14,18 +14,15 @@ from bot.language.sizes import Size
 from bot.preferences import Context
 from bot.reply import Row
 from calc.animals import Animal, Target
-from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.uncertainty import Estimate
 
 __all__ = [
     "AFTER_A_CHANGE",
     "HEAT_CAUTIONS",
-    "LAMP_PLACES",
     "WARM_THE_ROOM",
     "Kept",
     "around",
     "body_rows",
-    "box_asked",
     "box_row",
     "check_unit",
     "kept_named",
@@ -55,8 +52,6 @@ WARM_THE_ROOM = (
     "That is more than one lamp gives, and many lamps on one box are a fire risk. Warm the room "
     "first, or close more of the lid with something that cannot burn."
 )
-LAMP_PLACES = {"inside": LampPlace.INSIDE, "above": LampPlace.ABOVE_MESH}
-_LIDS = {"solid": Lid.SOLID, "part mesh": Lid.PART_MESH, "full mesh": Lid.FULL_MESH}
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,11 +109,6 @@ def check_unit(reading: Measure | None, coldest_c: float, option: str) -> None:
         f"{option}:{number}C",
         option,
     )
-
-
-def box_asked(size: Size, material: str, lid: str) -> Enclosure:
-    """Return the enclosure of the engine for a typed one."""
-    return Enclosure(size.length_m, size.depth_m, size.height_m, Material(material), _LIDS[lid])
 
 
 def box_row(size: Size, material: str, lid: str, unsaid: tuple[str, ...] = ()) -> Row:

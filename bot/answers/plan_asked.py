@@ -4,7 +4,6 @@ from dataclasses import dataclass
 
 from bot.answers.animals import animal_asked, of_animal
 from bot.answers.figures import length, length_range, percent, temperature
-from bot.answers.heat_parts import LAMP_PLACES, box_asked
 from bot.answers.uv_parts import Wish, fixture_of, own_lamp, screen_asked, wish_asked
 from bot.answers.watts import SHAPES
 from bot.language.errors import NotUnderstoodError
@@ -12,6 +11,7 @@ from bot.language.lamps import TubeStrength
 from bot.preferences import Context
 from bot.queries.options import OwnTube
 from bot.queries.plan import PlanQuery
+from bot.questions.heat.shared import LAMP_PLACES, box_asked
 from calc.animals import Animal
 from calc.heat.enclosure import LampPlace, Lid
 from calc.setup.along import DARK_ENDS_M

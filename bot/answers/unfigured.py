@@ -2,20 +2,17 @@
 
 from collections.abc import Sequence
 
-from bot.answers.animals import WithoutFiguresError, either, perhaps_meant, with_article
+from bot.answers.animals import either, perhaps_meant, with_article
 from bot.answers.figures import length
 from bot.answers.linking import page_links
-from bot.command import Command
 from bot.language.shown import shown
 from bot.preferences import Context
-from bot.queries.options import Query
 from bot.reply import Reply
 from calc.naming import Known, Several, named
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
 __all__ = [
     "among",
-    "answer_of",
     "no_figures",
     "unfigured_reply",
     "whatever_it_is",
@@ -25,15 +22,6 @@ __all__ = [
 
 _ANSWERED = frozenset(("ask", "needs"))
 _GUIDE = ("what-this-bot-cannot-know", "measuring-temperatures", "when-to-call-a-vet")
-
-
-def answer_of(command: Command, query: Query, context: Context) -> Reply:
-    """Return the answer to a question, or that its animal has no figures here."""
-    assert command.answer is not None
-    try:
-        return command.answer(query, context)
-    except WithoutFiguresError as error:
-        return unfigured_reply(command.name, error.name, context)
 
 
 def unfigured_reply(command: str, name: str, context: Context) -> Reply:

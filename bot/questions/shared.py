@@ -1,16 +1,18 @@
 """Facts and cautions that several questions share."""
 
+from collections import Counter
 from dataclasses import dataclass
+from datetime import date
 from enum import Enum, auto
 
 from bot.answers.animals import GROUPS_OWN
 from bot.facts import Name, Say
-from bot.layered import Care, Weight
-from calc.animals import Animal, Target, own_name
+from bot.kept.group import Own
+from calc.animals import Animal, Subject, Target, own_name
 from calc.sources import Kind as SourceKind
 from calc.sources import source
 
-__all__ = ["HEAT_CARE", "How", "Known", "animal_name", "known_by"]
+__all__ = ["How", "Known", "animal_name", "known_by", "others_say"]
 
 
 class How(Enum):
@@ -27,18 +29,30 @@ _HOW = {SourceKind.COMMON_PRACTICE: How.COMMON_PRACTICE, SourceKind.MEMORY: How.
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """How a figure is known, from where, and what is noted about it."""
+    """How a figure is known, from where, what is noted about it, and when a group set its own."""
 
-    kind: How
+    how: How
     citation: str
-    note: str | None
+    note: Say | None
+    set_on: date | None
 
 
-def known_by(target: Target) -> Say:
-    """Return how a target is known."""
+def known_by(animal: Animal, subject: Subject, target: Target, own: Own) -> Say:
+    """Return how a target of an animal is known."""
     entry = source(target.source)
-    kind = How.OWN if target.source == GROUPS_OWN else _HOW.get(entry.kind, How.PUBLISHED)
-    return Say("known", Known(kind, entry.citation, target.note or None))
+    if target.source == GROUPS_OWN:
+        return Say("known", Known(How.OWN, entry.citation, None, _set_on(animal, subject, own)))
+    note = Say.of("note", animal.slug, subject.value) if target.note else None
+    return Say("known", Known(_HOW.get(entry.kind, How.PUBLISHED), entry.citation, note, None))
+
+
+def _set_on(animal: Animal, subject: Subject, own: Own) -> date | None:
+    name = own_name(animal.slug)
+    kept = None if name is None else own.animal(name)
+    if kept is not None:
+        return kept.set_on
+    mine = (x.set_on for x in own.targets_of(animal.slug) if x.subject.value == subject.value)
+    return next(mine, None)
 
 
 def animal_name(animal: Animal) -> Name:
@@ -47,8 +61,12 @@ def animal_name(animal: Animal) -> Name:
     return Name("", own) if own else Name(f"animal-{animal.slug}")
 
 
-HEAT_CARE = (
-    Care(Say("care-guard"), Say("care-guard-short"), Weight.STEP),
-    Care(Say("care-off-first")),
-    Care(Say("care-vet-heat")),
-)
+def others_say(animal: Animal, *subjects: Subject) -> tuple[Say, ...]:
+    """Return what other sources say against a target."""
+    found = animal.disagreements_about(*subjects)
+    numbered = Counter[str]()
+    told = []
+    for other in found:
+        numbered[other.about] += 1
+        told.append(Say.of("others", animal.slug, other.about.value, str(numbered[other.about])))
+    return tuple(told)

@@ -27,7 +27,10 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         title=say(layered.title),
         answer=" ".join(say(x) for x in (brief.head, *brief.range)),
         values=tuple(_values(layered)),
-        rows=tuple(Row(label=say(row.label), text=say(row.say)) for row in layered.numbers),
+        rows=(
+            *(Row(label=say(row.label), text=say(row.say)) for row in layered.numbers),
+            *(Row(label=say(Say("part-why")), text=say(why)) for why in layered.why),
+        ),
         table=_table(layered.table, say),
         steps=tuple(map(say, layered.steps)),
         cautions=tuple(say(care.say) for care in _heaviest_first(layered.care)),

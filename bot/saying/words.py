@@ -18,10 +18,8 @@ from fluent.syntax import FluentParser, ast
 from bot.facts import Say
 from bot.saying.compile import Speaker, Spoken, Used, WordsError, compiled
 
-__all__ = ["FIRST", "LANGUAGES", "SHARED", "Words", "words"]
+__all__ = ["SHARED", "Words", "words"]
 
-FIRST = "en"
-LANGUAGES = (FIRST, "de")
 SHARED = "shared"
 
 # An entry begins at the margin; a comment just above it belongs to it.

@@ -1,5 +1,7 @@
 """What worried keepers type about heat, and what must not go unsaid or unheard."""
 
+import re
+
 import pytest
 
 from bot.ask import ask
@@ -214,7 +216,8 @@ def test_what_was_not_said_is_said_to_be_taken(
     line: str, option: str, given: str, anyone: Preferences
 ) -> None:
     def told(reply: Reply) -> bool:
-        return any("not said" in row.text and option in row.text for row in reply.rows)
+        taken = (row.text for row in reply.rows if re.search("not said|did not say", row.text))
+        return any(option in text for text in taken)
 
     assert told(ask(line, anyone))
     assert not told(ask(f"{line} {given}", anyone))

@@ -76,7 +76,9 @@ async def _run(settings: Settings) -> None:
     stop = asyncio.Event()
     for number in (signal.SIGINT, signal.SIGTERM):
         loop.add_signal_handler(number, stop.set)
-    preferences = Preferences(units=settings.units, guide_url=settings.guide_url)
+    preferences = Preferences(
+        units=settings.units, guide_url=settings.guide_url, language=settings.language
+    )
     studio = Studio()
     async with _opened(settings) as store:
         folder = settings.data_folder()

@@ -1,13 +1,16 @@
 ### Was mehrere Fragen sagen.
 
 ## Woher eine Zahl kommt
-known = { $kind ->
+known = { $how ->
     [common_practice] übliche Praxis, ohne Quelle
     [memory] aus dem Gedächtnis
     [own] die eigene Zahl der Gruppe
-   *[other] veröffentlicht: { $citation }
+   *[published] veröffentlicht: { $citation }
   }{ $note ->
-    [none] {""}
+    [none] { $set_on ->
+        [none] {""}
+       *[some] , festgelegt am { DAY($set_on) }
+      }
    *[some] ; { $note }
   }
 

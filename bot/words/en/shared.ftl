@@ -2,20 +2,23 @@
 ### What several questions say.
 
 ## How a figure is known
-known = { $kind ->
+known = { $how ->
     [common_practice] common practice, no source
     [memory] from memory
     [own] the group's own figure
-   *[other] published: { $citation }
+   *[published] published: { $citation }
   }{ $note ->
-    [none] {""}
+    [none] { $set_on ->
+        [none] {""}
+       *[some] , set on { DAY($set_on) }
+      }
    *[some] ; { $note }
   }
 
 ## Cautions of lamps and heaters
 care-guard = Heat lamps burn skin and start fires. Use a guard, a ceramic holder and two supports, and keep everything that burns away.
 care-guard-short = Put a guard over every heater.
-care-off-first = Switch the lamp off and let it cool before you move or change it. Follow your local electrical rules.
+care-off-first = Switch off and let it cool before you move or change a lamp. Follow your local electrical codes.
 care-vet-heat = Call a reptile vet if your animal gapes and stays in the coolest corner, lies limp or has a burn.
 
 ## Another language

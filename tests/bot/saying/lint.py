@@ -12,8 +12,10 @@ from types import ModuleType, UnionType
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
 from bot.facts import Name, Say
+from bot.preferences import FIRST
 from bot.saying.compile import KINDS, Used
 from bot.saying.words import Words
+from bot.saying.words import words as words_of
 
 ROOT = Path(__file__).parent.parent.parent.parent
 PLURALS = {"one", "other"}
@@ -66,8 +68,6 @@ def split(hint: Any) -> tuple[Any, bool]:
 
 def classes_of(words: Words, stem: str) -> list[type]:
     """Return the facts that a file says its messages are about."""
-    from bot.saying.words import FIRST
-    from bot.saying.words import words as words_of
 
     head = HEADED.search(words_of(FIRST).text(stem))
     return [facts_classes()[name.strip()] for name in head[1].split(",")] if head else []
@@ -202,6 +202,9 @@ def _read_scope(
             ids.add(_literal(node.args[0]))
         elif isinstance(func, ast.Name) and func.id in prefixes:
             ids |= {prefixes[func.id] + text for text in _literals(node.args[0])}
+        elif isinstance(func, ast.Attribute) and func.attr == "of":
+            if isinstance(func.value, ast.Name) and func.value.id == "Say":
+                families.setdefault(_literal(node.args[0]), set())
         elif isinstance(func, ast.Attribute) and func.attr == "by":
             if not isinstance(func.value, ast.Name):
                 continue

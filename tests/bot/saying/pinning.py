@@ -17,7 +17,10 @@ from bot.preferences import Preferences
 from bot.reply import Reply
 
 FOLDER = Path(__file__).parent.parent / "pinned" / "moved"
-_SHOWN = re.compile(r"-?\d+(?:\.\d+)?(?:(?: to | and )-?\d+(?:\.\d+)?)? ?(?:°F|°C|in|cm|W|%|h)(?!\w)")
+_NUMBER = r"\d+(?:\.\d+)?"
+_UNIT = "(?:°F|°C|in|cm|W|%|h)"
+# Both ends of a range have its unit.
+_SHOWN = re.compile(rf"({_NUMBER})(?:(?: to | and )({_NUMBER}))? ?({_UNIT})(?!\w)")
 
 
 def lines(question: str) -> list[str]:
@@ -44,7 +47,8 @@ def everything(reply: Reply) -> str:
 
 def figures(reply: Reply) -> list[str]:
     """Return every figure with a unit that a reply shows, once."""
-    return sorted(set(_SHOWN.findall(everything(reply))))
+    found = _SHOWN.findall(everything(reply))
+    return sorted({f"{end} {unit}" for low, high, unit in found for end in (low, high) if end})
 
 
 def told(line: str) -> dict[str, Any]:
@@ -62,9 +66,7 @@ def told(line: str) -> dict[str, Any]:
 
 def pinned(question: str) -> dict[str, Any]:
     """Return what was answered before."""
-    found: dict[str, Any] = json.loads(
-        (FOLDER / f"{question}.json").read_text(encoding="utf-8")
-    )
+    found: dict[str, Any] = json.loads((FOLDER / f"{question}.json").read_text(encoding="utf-8"))
     return found
 
 

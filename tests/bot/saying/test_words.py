@@ -3,14 +3,19 @@
 import re
 import tomllib
 from importlib.resources import files
+from typing import get_args
 
 import pytest
 from fluent.syntax import FluentParser, ast
 
+from bot.answers.animals import wanted_of
+from bot.kept.group import OwnSubject
 from bot.language.units import Units
+from bot.preferences import FIRST, LANGUAGES
+from bot.questions.shared import others_say
 from bot.saying.voice import voice
-from bot.saying.words import FIRST, LANGUAGES, SHARED, words
-from calc.animals import animals
+from bot.saying.words import SHARED, words
+from calc.animals import Subject, animals
 from calc.heat.sources_of_heat import heat_sources
 from tests.bot.saying import lint, samples
 
@@ -58,6 +63,19 @@ def test_every_animal_and_every_lamp_has_a_name_in_every_form(language: str) -> 
     assert {k.partition(".")[2] for k in told.used if k.startswith("-animal-any.")} == {
         k.partition(".")[2] for k in told.used if k.startswith("-own.")
     }
+
+
+def test_what_is_noted_of_a_target_and_said_against_it_has_its_words() -> None:
+    notes = set[str]()
+    others = set[str]()
+    for animal in animals().values():
+        for subject in get_args(OwnSubject):
+            target = wanted_of(animal, subject)
+            if target is not None and target.note:
+                notes.add(f"note-{animal.slug}-{subject.value}")
+        others |= {say.id for say in others_say(animal, *Subject)}
+    assert notes == set(words(FIRST).entries("note"))
+    assert others == set(words(FIRST).entries("others"))
 
 
 @pytest.mark.parametrize("language", OTHERS)

@@ -1,0 +1,47 @@
+"""A question that was read becomes a reply: its facts, what is told of them, and then the words."""
+
+import logging
+
+from bot.answers.animals import WithoutFiguresError
+from bot.answers.unfigured import unfigured_reply
+from bot.command import Command
+from bot.layered import Layered
+from bot.preferences import FIRST, Context
+from bot.queries.options import Query
+from bot.reply import Reply
+from bot.saying.compile import WordsError
+from bot.saying.said import said
+from bot.saying.voice import voice
+from bot.saying.words import words
+
+__all__ = ["answer_of", "in_words"]
+
+_log = logging.getLogger(__name__)
+
+
+def answer_of(command: Command, query: Query, context: Context) -> Reply:
+    """Return the answer to a question, or that its animal has no figures here."""
+    try:
+        if command.facts is None:
+            assert command.answer is not None
+            return command.answer(query, context)
+        assert command.tell is not None
+        return in_words(command.tell(command.facts(query, context)), context)
+    except WithoutFiguresError as error:
+        return unfigured_reply(command.name, error.name, context)
+
+
+def in_words(layered: Layered, context: Context) -> Reply:
+    """Return an answer in the asker's language; whole in English where that has no words for it.
+
+    So is one with an alarm: what cannot wait is told in English alone as yet, and no reply is in
+    two languages.
+    """
+    language = context.language
+    speaks = layered.command in words(language).stems and not layered.alarms
+    if language != FIRST and speaks:
+        try:
+            return said(layered, voice(language, context.units), context.guide_url)
+        except WordsError:
+            _log.exception("words of %s are missing in %s", layered.command, language)
+    return said(layered, voice(FIRST, context.units), context.guide_url)

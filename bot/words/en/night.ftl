@@ -1,0 +1,73 @@
+### Facts: Night, NightHeater
+
+night-title = The night of { NAME($animal, form: "a") }
+
+## The answer in brief
+night-head-nothing = No heat: { TEMP($room) } is a fine night.
+night-head-heat = Yes, heat: { TEMP($room) } is too cold.
+night-head-keepers_differ = Maybe. { TEMP($room) } is borderline.
+night-head-too_warm = No heat: { TEMP($room) } is too warm.
+night-head-floor_unknown = I do not know how cool its night may get.
+# Only with: $floor
+night-range = { $floor_is_range ->
+    [yes] Below { TEMP($floor, form: "low") }: heat. Above { TEMP($floor, form: "high") }: none.
+   *[no] Below { TEMP($floor) } it needs heat.
+  }
+night-do-one = { $one ->
+    [none] Use a heater that gives no light.
+   *[some] Use a { WATTS($one) } heater without light.
+  }
+night-do-two = Share the heat between two heaters.
+night-do-too_many = Warm the room. No heater can do this.
+# Only with: $off
+night-do-thermostat = Thermostat: off at { TEMP($off) }.
+night-do-nothing = Switch everything off at night.
+night-do-cool = Cool the room: shade it, let night air in.
+night-do-ask = Ask a reptile vet how cool it may get.
+
+## Why
+night-why-nothing = { CAP($animal, form: "a") } is fine in a room that falls to { TEMP($room) }. { night-good-drop }
+night-why-heat = { TEMP($room) } is colder than { NAME($animal, form: "a") } should have.
+night-why-keepers_differ = Keepers differ about { TEMP($room) }. A healthy adult is usually fine. A young or ill animal needs it warmer.
+night-why-too_warm = { TEMP($room) } at night is warmer than the cool end should be by day. Let the night get cooler. { night-good-drop }
+night-why-floor_unknown = Nobody has told me how cool a night { NAME($animal, form: "a") } can cope with, so I cannot judge { TEMP($room) }. A reptile vet or an experienced keeper may know. A dark night that is cooler than the day is good. Any heat must come without light and from a thermostat.
+night-good-drop = A cooler, dark night is good: it gives rest.
+
+## Steps
+night-step-cool = Cool the room today: shade the window, let night air in, or move the enclosure to a cooler room.
+night-step-heater = Use a ceramic heater or a radiant panel. Both give heat without light. Put a guard around it, out of the animal's reach.
+night-step-ask-watts = Ask again with enclosure, material and lid, and I tell you the watts.
+night-step-thermostat = Plug it into an on/off thermostat{ $off ->
+    [none] .
+   *[some] , set to turn off at about { TEMP($off) }.
+  } Put the probe in the air at the animal's height, not right under the heater.
+night-step-morning = Read the coldest temperature the next morning, and again after any change.
+night-step-measure = Leave a thermometer that remembers the coldest reading beside the enclosure for a night. The coldest hour is just before sunrise, and most people guess it wrong.
+
+## Numbers
+night-label-floor = Heat is needed below
+# Only with: $floor, $floor_known
+night-floor = { TEMP($floor, form: "range") } ({ $floor_known })
+night-label-off = Thermostat off at
+# Only with: $off
+night-off = { TEMP($off) } ({ $off_is_practice ->
+    [yes] common practice, no source
+   *[no] our own rule: a little warmer than where heat is needed
+  })
+night-label-heater = Heater
+night-heater = { $place ->
+    [above_mesh] Above the mesh, where a third or more of its heat is lost, it takes
+   *[inside] Inside, it takes
+  } about { WATTS($need) } ({ WATTS($need, form: "range") }) in the coldest hour. { $one ->
+    [none] { $fit ->
+        [too_many] That is more than one heater gives, and many heaters on one enclosure are a fire risk. Warm the room first, or close more of the lid with something that cannot burn.
+       *[two] That is more than one heater gives. Share it between two, or close more of the lid.
+      }
+   *[some] Buy one of { WATTS($one) }. The thermostat takes off what is too much.
+  }
+
+## Care
+night-care-colours = No red, blue or purple night lamps: animals see their light. The night should be dark.
+night-care-colours-short = No red or blue lamps at night.
+night-care-too-warm = If your animal gapes or lies limp, it is too hot. Call a reptile vet at once.
+night-care-too-warm-short = If it gapes or lies limp, call a vet now.
