@@ -1,11 +1,12 @@
 """What each change would make of the cool end: one line a change, and the room as it was told."""
 
 from bot.answers.figures import percent, temperature, temperature_range, watts
-from bot.answers.heat_parts import box_asked, box_row
+from bot.answers.heat_parts import box_row
 from bot.answers.temps_words import step_text, what_to_do
 from bot.answers.verdicts import verdict_word
 from bot.language.quantities import Units
 from bot.queries.heat import TempsQuery
+from bot.questions.heat.shared import box_asked
 from bot.reply import Row, Table
 from calc.heat.basking import MOST_DIMMING
 from calc.heat.enclosure import Lid

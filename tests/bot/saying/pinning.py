@@ -41,7 +41,7 @@ def everything(reply: Reply) -> str:
     table = (" ".join(row) for row in reply.table.rows) if reply.table else ()
     brief = (line.text for line in getattr(reply, "brief", ()))
     why = getattr(reply, "why", ())
-    parts = (reply.answer, *rows, *table, *reply.steps, *reply.cautions, *brief, *why)
+    parts = (reply.title, reply.answer, *rows, *table, *reply.steps, *reply.cautions, *brief, *why)
     return "\n".join(parts).replace("\u00a0", " ")
 
 
