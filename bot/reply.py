@@ -215,6 +215,8 @@ class Reply(_Told):
     why: tuple[str, ...] = Field(default=(), exclude=True)
     assumed: tuple[Assumed, ...] = ()
     language: str = "en"
+    # What the parts are called, in their order and the language of the reply; empty: in English.
+    labels: tuple[str, ...] = Field(default=(), exclude=True)
     # Parts that are the answer itself, such as a page or a list: shown without being asked for.
     opened: tuple[PartName, ...] = Field(default=(), exclude=True)
     # What an answer found that cannot wait; the door says it first. Not part of the JSON.
@@ -241,7 +243,12 @@ class Reply(_Told):
     def parts(self) -> tuple[Part, ...]:
         """Return the parts that hold anything, in their order."""
         made = ((name, tuple(self._items(name))) for name in PartName)
-        return tuple(Part(name=n, label=part_label(n), items=items) for n, items in made if items)
+        labels = dict(zip(PartName, self.labels, strict=False))
+        return tuple(
+            Part(name=name, label=labels.get(name) or part_label(name), items=items)
+            for name, items in made
+            if items
+        )
 
     def _items(self, name: PartName) -> Iterator[str]:
         match name:

@@ -8,8 +8,11 @@ from bot.answers.linking import page_links
 from bot.brief import brief_of
 from bot.command import Command
 from bot.dangers import first, listen
+from bot.facts import Say
+from bot.language.units import Units
 from bot.preferences import Preferences
-from bot.reply import Alarm, PageLink, Reply
+from bot.reply import Alarm, Line, PageLink, Reply, Role
+from bot.saying.voice import voice
 
 __all__ = ["heard_in", "said_first"]
 
@@ -54,4 +57,13 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
         return page_links((slug,), preferences.guide_url)[0]
 
     told = first(reply, heard, link)
-    return told if told.brief else told.model_copy(update={"brief": brief_of(told)})
+    return _in_english(told.model_copy(update={"brief": brief_of(told)}), preferences)
+
+
+def _in_english(reply: Reply, preferences: Preferences) -> Reply:
+    """Return the reply with one line in the asker's language where it has no words for the rest."""
+    if reply.language == preferences.language:
+        return reply
+    told = voice(preferences.language, Units.IN).say(Say("only-english"))
+    note = Line(role=Role.ASSUMED, text=told)
+    return reply.model_copy(update={"brief": (*reply.brief, note)})

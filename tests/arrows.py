@@ -16,6 +16,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.words": (),
     "bot.saying": (
         "bot.saying",
+        "bot.brief",
         "bot.facts",
         "bot.language",
         "bot.layered",
@@ -107,6 +108,9 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.command_asked": ("bot.answers", "bot.command", "bot.commands", "bot.language"),
     "bot.said_first": (
+        "bot.saying",
+        "bot.facts",
+        "bot.language",
         "bot.answers",
         "bot.brief",
         "bot.command",

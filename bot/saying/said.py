@@ -3,15 +3,18 @@
 from collections.abc import Callable, Iterator
 
 from bot import layered as layers
+from bot.brief import MOST_LINES, phone_lines
 from bot.facts import Say
 from bot.layered import Care, Layered, Weight
 from bot.linking import page_links, source_lines
-from bot.reply import Reply, Row, Table, Value
+from bot.reply import Line, PartName, Reply, Role, Row, Table, Value
 from bot.saying.voice import Voice
 
 __all__ = ["said"]
 
 _NO_BREAK = "\u00a0"
+# What gives way where a brief is too long, and how many lines of it stay; it all is in a part too.
+_GIVES_WAY = ((Role.STEP, 1), (Role.RANGE, 1), (Role.ASSUMED, 0))
 
 
 def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
@@ -26,11 +29,12 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         status=layered.status,
         title=say(layered.title),
         answer=" ".join(say(x) for x in (brief.head, *brief.range)),
+        brief=_fitted([Line(role=role, text=say(x)) for role, x in _lines(layered)]),
+        labels=tuple(say(Say.of("part", name)) for name in PartName),
+        language=voice.language,
         values=tuple(_values(layered)),
-        rows=(
-            *(Row(label=say(row.label), text=say(row.say)) for row in layered.numbers),
-            *(Row(label=say(Say("part-why")), text=say(why)) for why in layered.why),
-        ),
+        rows=tuple(Row(label=say(row.label), text=say(row.say)) for row in layered.numbers),
+        why=tuple(map(say, layered.why)),
         table=_table(layered.table, say),
         steps=tuple(map(say, layered.steps)),
         cautions=tuple(say(care.say) for care in _heaviest_first(layered.care)),
@@ -47,6 +51,29 @@ def _table(table: layers.Table | None, say: Callable[[Say], str]) -> Table | Non
         return None
     rows = tuple(tuple(map(say, row)) for row in table.rows)
     return Table(columns=tuple(map(say, table.columns)), rows=rows)
+
+
+def _lines(layered: Layered) -> Iterator[tuple[Role, Say]]:
+    brief = layered.brief
+    yield Role.HEAD, brief.head
+    yield from ((Role.RANGE, say) for say in brief.range)
+    yield from ((Role.ASSUMED, say) for say in brief.assumed)
+    yield from ((Role.STEP, say) for say in brief.steps)
+    heaviest = _heaviest_first(layered.care)[:1]
+    for care in heaviest:
+        if care.weight is Weight.STEP and care.short is not None:
+            yield Role.CAUTION, care.short
+
+
+def _fitted(lines: list[Line]) -> tuple[Line, ...]:
+    """Return the lines that a phone shows at once; never without the answer and its caution."""
+    for role, stay in _GIVES_WAY:
+        while phone_lines(lines) > MOST_LINES:
+            where = [i for i, line in enumerate(lines) if line.role is role]
+            if len(where) <= stay:
+                break
+            del lines[where[-1]]
+    return tuple(lines)
 
 
 def _values(layered: Layered) -> Iterator[Value]:

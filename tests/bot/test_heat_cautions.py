@@ -29,7 +29,8 @@ EXAMPLES = [(c.name, line) for c in COMMANDS if c.name in MUST_SAY for line in c
 
 
 def said(reply: Reply) -> str:
-    parts = (reply.answer, *reply.steps, *reply.cautions, *(row.text for row in reply.rows))
+    rows = (row.text for row in reply.rows)
+    parts = (reply.answer, *reply.steps, *reply.cautions, *rows, *reply.why)
     return " ".join(" ".join(parts).lower().split())
 
 

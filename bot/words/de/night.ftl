@@ -3,15 +3,15 @@
 night-title = Die Nacht { NAME($animal, form: "your-gen") }
 
 ## Die Antwort in Kürze
-night-head-nothing = Nicht heizen: { TEMP($room) } sind gut.
-night-head-heat = Ja, heizen: { TEMP($room) } sind zu kalt.
-night-head-keepers_differ = Vielleicht: { TEMP($room) } sind knapp.
-night-head-too_warm = Nicht heizen: { TEMP($room) } sind zu warm.
+night-head-nothing = Nein: { TEMP($room) } sind gut.
+night-head-heat = Ja: { TEMP($room) } sind zu kalt.
+night-head-keepers_differ = Grenzfall: { TEMP($room) }.
+night-head-too_warm = Nein: { TEMP($room) } sind zu warm.
 night-head-floor_unknown = Ich weiß nicht, wie kühl die Nacht werden darf.
 # Only with: $floor
 night-range = { $floor_is_range ->
     [yes] Unter { TEMP($floor, form: "low") }: heizen. Über { TEMP($floor, form: "high") }: nicht.
-   *[no] Unter { TEMP($floor) } braucht es Wärme.
+   *[no] Heizen unter { TEMP($floor) }.
   }
 night-do-one = { $one ->
     [none] Nimm einen Strahler ohne Licht.
@@ -68,6 +68,6 @@ night-heater = { $place ->
 
 ## Vorsicht
 night-care-colours = Keine roten, blauen oder violetten Lampen in der Nacht: Tiere sehen ihr Licht. Die Nacht soll dunkel sein.
-night-care-colours-short = Nachts keine roten oder blauen Lampen.
+night-care-colours-short = Nachts kein rotes oder blaues Licht.
 night-care-too-warm = Wenn dein Tier das Maul aufsperrt oder schlaff daliegt, ist ihm zu heiß. Ruf sofort eine reptilienkundige Tierarztpraxis an.
 night-care-too-warm-short = Maul offen oder schlaff? Tierarzt rufen!

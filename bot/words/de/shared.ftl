@@ -16,7 +16,7 @@ known = { $how ->
 
 ## Vorsicht mit Lampen und Heizern
 care-guard = Wärmelampen verbrennen die Haut und können Brände auslösen. Nimm einen Schutzkorb, eine Keramikfassung und zwei Halterungen, und halte alles fern, was brennt.
-care-guard-short = Jeder Strahler braucht einen Schutzkorb.
+care-guard-short = Strahler nur mit Schutzkorb.
 care-off-first = Schalte die Lampe aus und lass sie abkühlen, bevor du sie bewegst oder wechselst. Halte dich an die Elektrovorschriften bei dir.
 care-vet-heat = Ruf eine reptilienkundige Tierarztpraxis an, wenn dein Tier mit offenem Maul in der kühlsten Ecke bleibt, schlaff daliegt oder verbrannt ist.
 

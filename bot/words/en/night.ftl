@@ -3,7 +3,7 @@
 night-title = The night of { NAME($animal, form: "a") }
 
 ## The answer in brief
-night-head-nothing = No heat: { TEMP($room) } is a fine night.
+night-head-nothing = No heat: { TEMP($room) } is fine.
 night-head-heat = Yes, heat: { TEMP($room) } is too cold.
 night-head-keepers_differ = Maybe. { TEMP($room) } is borderline.
 night-head-too_warm = No heat: { TEMP($room) } is too warm.

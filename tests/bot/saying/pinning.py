@@ -39,15 +39,20 @@ def everything(reply: Reply) -> str:
     """Return all that a reply says, of its sources nothing."""
     rows = (f"{row.label}: {row.text}" for row in reply.rows)
     table = (" ".join(row) for row in reply.table.rows) if reply.table else ()
-    brief = (line.text for line in getattr(reply, "brief", ()))
-    why = getattr(reply, "why", ())
-    parts = (reply.title, reply.answer, *rows, *table, *reply.steps, *reply.cautions, *brief, *why)
+    brief = (line.text for line in reply.brief)
+    layers = (*reply.steps, *reply.cautions, *brief, *reply.why)
+    parts = (reply.title, reply.answer, *rows, *table, *layers)
     return "\n".join(parts).replace("\u00a0", " ")
 
 
 def figures(reply: Reply) -> list[str]:
     """Return every figure with a unit that a reply shows, once."""
-    found = _SHOWN.findall(everything(reply))
+    return in_text(everything(reply))
+
+
+def in_text(text: str) -> list[str]:
+    """Return every figure with a unit in a text, once."""
+    found = _SHOWN.findall(text)
     return sorted({f"{end} {unit}" for low, high, unit in found for end in (low, high) if end})
 
 

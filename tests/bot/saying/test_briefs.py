@@ -1,0 +1,88 @@
+"""The briefs of the questions that moved, at the width of a phone, in every language and unit."""
+
+import re
+
+import pytest
+
+from bot.ask import ask
+from bot.brief import MOST_LINES, phone_lines
+from bot.commands import COMMANDS
+from bot.language.units import Units
+from bot.preferences import LANGUAGES, Language, Preferences
+from bot.reply import Reply, Role
+from tests.bot.saying import pinning
+
+MOVED = [command for command in COMMANDS if command.tell]
+EACH = 20
+MOST_WORDS = 12
+
+
+def asked(name: str) -> list[str]:
+    examples = next(command.examples for command in MOVED if command.name == name)
+    return [*examples, *pinning.lines(name)[:EACH]]
+
+
+def told(line: str, language: Language, units: Units) -> Reply:
+    return ask(line, Preferences(forced_units=units, language=language))
+
+
+@pytest.mark.parametrize("name", [command.name for command in MOVED])
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_brief_fits_a_phone_and_begins_with_a_short_sentence(
+    name: str, language: Language
+) -> None:
+    for line in asked(name):
+        for units in Units:
+            reply = told(line, language, units)
+            # What cannot wait is told in English and has its own measure: tests/bot/dangers.
+            if reply.status == "problem" or reply.dangers:
+                continue
+            assert reply.language == language, line
+            assert phone_lines(reply.brief) <= MOST_LINES, (line, reply.brief)
+            assert reply.brief[0].role is Role.HEAD
+            first = re.split(r"[.!?](?: |$)", reply.brief[0].text)[0]
+            assert len(first.split()) <= MOST_WORDS, first
+            assert {Role.STEP, Role.CAUTION} & {one.role for one in reply.brief}, line
+
+
+@pytest.mark.parametrize("name", [command.name for command in MOVED])
+def test_another_language_tells_the_same_figures(name: str) -> None:
+    for line in asked(name):
+        replies = [told(line, language, Units.CM) for language in LANGUAGES]
+        if replies[0].dangers or replies[0].status == "problem":
+            continue
+        first, *others = (figures(reply) for reply in replies)
+        assert all(other == first for other in others), line
+        assert len({reply.values for reply in replies}) == 1
+        assert len({len(reply.steps) for reply in replies}) == 1
+
+
+def figures(reply: Reply) -> set[str]:
+    text = pinning.everything(reply).replace(" bis ", " to ")
+    return set(pinning.in_text(re.sub(r"(\d),(\d)", r"\1.\2", text)))
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_brief_that_heats_a_night_lacks_its_thermostat(language: Language) -> None:
+    heated = 0
+    for line in asked("night"):
+        for units in Units:
+            reply = told(line, language, units)
+            off = next((v for v in reply.values if v.name == "thermostat_off"), None)
+            heats = any("W" in one.text for one in reply.brief if one.role is Role.STEP)
+            if off and heats and not reply.dangers:
+                heated += 1
+                assert sum(one.role is Role.STEP for one in reply.brief) == 2, reply.brief
+    assert heated > 5
+
+
+def test_what_is_not_there_in_a_language_is_told_whole_in_english_and_says_so_once() -> None:
+    reply = told("convert 14in", "de", Units.CM)
+    note = "Diese Antwort gibt es noch nicht auf Deutsch."
+    assert reply.language == "en"
+    assert [line.text for line in reply.brief].count(note) == 1
+    danger = told("night room:2C animal:bearded dragon", "de", Units.CM)
+    assert danger.dangers
+    assert danger.language == "en"
+    assert [line.text for line in danger.brief].count(note) == 1
+    assert note not in pinning.everything(told("convert 14in", "en", Units.CM))
