@@ -51,7 +51,7 @@ def _set_on(animal: Animal, subject: Subject, own: Own) -> date | None:
     kept = None if name is None else own.animal(name)
     if kept is not None:
         return kept.set_on
-    mine = (x.set_on for x in own.targets_of(animal.slug) if x.subject.value == subject.value)
+    mine = (x.set_on for x in own.targets_of(animal.slug) if x.subject is subject)
     return next(mine, None)
 
 
