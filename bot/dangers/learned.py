@@ -1,7 +1,7 @@
 """A second hearing of hazards, learned from sentences: for what no list of words foresaw.
 
-A linear model over a text's words, their letters and what the thesaurus finds in them. Its weights
-are ``learned.npz``, made by ``tests/bot/dangers/training.py`` from the sentences beside it; nothing
+A linear model for each language over a text's words, their letters and what the thesaurus finds in them. Its weights
+are ``learned_<language>.npz``, made by ``tests/bot/dangers/training.py`` from the sentences beside it; nothing
 is learned while the bot runs. It says how likely each hazard is told as happening now.
 """
 
@@ -16,6 +16,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from bot.dangers.clauses import Mood, Told
+from bot.language.tongue import Tongue
 
 __all__ = ["BUCKETS", "NOTHING", "Guess", "features", "guess"]
 
@@ -26,6 +27,8 @@ NOTHING = "none"
 """The name of the class of texts that tell no hazard."""
 
 _LETTERS = (3, 4, 5)
+# German is typed with and without its own letters.
+_FOLDED = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss"})
 _APART = 3
 _MOST_WORDS = 50_000
 # Below this chance [1] nobody asks which word told it.
@@ -73,9 +76,9 @@ class _Model:
     bias: NDArray[np.float64]
 
 
-def guess(told: Told) -> Guess | None:
+def guess(told: Told, tongue: Tongue = Tongue.ENGLISH) -> Guess | None:
     """Return how likely a text tells each hazard, or None where nothing in it is known."""
-    model = _model()
+    model = _model(tongue)
     told_by = features(told)
     found = model.row[told_by.numbers]
     known = found >= 0
@@ -141,6 +144,7 @@ class _Word(NamedTuple):
 
 @lru_cache(maxsize=_MOST_WORDS)
 def _of_word(word: str) -> _Word:
+    word = word.translate(_FOLDED)
     framed = f"<{word}>"
     letters = {
         f"c{framed[start : start + length]}"
@@ -176,8 +180,8 @@ def _number(name: str) -> int:
 
 
 @cache
-def _model() -> _Model:
-    with as_file(files("bot.dangers") / "learned.npz") as path, np.load(path) as kept:
+def _model(tongue: Tongue) -> _Model:
+    with as_file(files("bot.dangers") / f"learned_{tongue}.npz") as path, np.load(path) as kept:
         row = np.full(BUCKETS, -1, dtype=np.int64)
         row[kept["buckets"]] = np.arange(len(kept["buckets"]))
         weights = kept["weights"].astype(np.float32) * kept["scale"]

@@ -10,6 +10,7 @@ from bot.dangers.learned import Guess, guess
 from bot.dangers.pairs import Found, found, pairs, urgencies
 from bot.dangers.table import HazardKind, hazards
 from bot.dangers.thesaurus import listed
+from bot.language.tongue import Tongue, tongue_of
 from bot.reply import Alarm
 
 __all__ = ["listen"]
@@ -30,6 +31,8 @@ _FEWEST_WORDS = 3
 _CLAUSE_TELLS = 0.9
 # Where a figure stands without any of the others, it is too small for the hazard.
 _TOO_SMALL = {"light_all_day": ("hours", {"hours_long", "all_hours"})}
+# In German nothing but the learned sentences hears; the second where no small word tells the tongue.
+_GERMAN_ABOVE, _UNTOLD_ABOVE = 0.5, 0.9
 _Urgency = Literal["", "now", "today", "this week", "change"]
 
 
@@ -42,6 +45,33 @@ def listen(text: str) -> tuple[Alarm, ...]:
     ['fire', 'not_moving']
     """
     told = take_apart(text)
+    tongue = tongue_of(text)
+    if tongue is Tongue.GERMAN:
+        return _learned_alone(told, tongue, _GERMAN_ABOVE)
+    alarms = _english(told)
+    return alarms if alarms or tongue else _learned_alone(told, Tongue.GERMAN, _UNTOLD_ABOVE)
+
+
+def _learned_alone(told: Told, tongue: Tongue, above: float) -> tuple[Alarm, ...]:
+    """Return what was learned of a language that has no lists.
+
+    The likeliest hazard, then each that is at least half as likely in the order of the table.
+    """
+    guessed = guess(told, tongue)
+    if guessed is None or guessed.any_chance < above:
+        return ()
+    first = max(guessed.chances, key=lambda key: guessed.chances[key])
+    least = _OTHER_STAYS * guessed.chances[first]
+    found = [key for key in hazards() if guessed.chances.get(key, 0.0) >= least]
+    found.sort(key=lambda key: key != first)
+    clauses = {key: told.clause_of(guessed.place_of(key)) for key in found}
+    return tuple(
+        Alarm(key=key, words=told.quoted(clause.start, clause.stop))
+        for key, clause in clauses.items()
+    )
+
+
+def _english(told: Told) -> tuple[Alarm, ...]:
     heard: dict[str, Found] = {}
     seen = "vet_seen" in told.hits
     possible = set().union(*(_told_by().get(name, ()) for name in told.hits))

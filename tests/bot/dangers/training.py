@@ -1,15 +1,16 @@
 """Trains the second hearing of hazards from the sentences beside this file.
 
-    PYTHONPATH=. python -m tests.bot.dangers.training
+    PYTHONPATH=. python -m tests.bot.dangers.training [en|de]
 
-writes ``bot/dangers/learned.npz`` in about a minute: multinomial logistic regression by plain
+writes ``bot/dangers/learned_<language>.npz`` in about a minute: multinomial logistic regression by plain
 stochastic descent with fixed seed and order, weights rounded to eight bits. The sentences of
-``told/*.jsonl`` were written for it; ``signs.toml`` and ``mended.toml`` are learned from too, so
+``told/*.jsonl`` (German: ``told/de``) were written for it; ``signs.toml`` and ``mended.toml`` are learned from too, so
 none of these is a measure of what it hears.
 """
 
 import hashlib
 import json
+import sys
 import tomllib
 from collections.abc import Iterator
 from pathlib import Path
@@ -19,11 +20,12 @@ from numpy.typing import NDArray
 
 from bot.dangers.clauses import take_apart
 from bot.dangers.learned import BUCKETS, NOTHING, features
+from bot.language.tongue import Tongue
 
 __all__ = ["digest", "sentences", "train"]
 
 _HERE = Path(__file__).parent
-_TO = _HERE.parents[2] / "bot" / "dangers" / "learned.npz"
+_TO = _HERE.parents[2] / "bot" / "dangers"
 _EPOCHS, _RATE, _LEAST_RATE, _SHRINK = 30, 0.6, 0.02, 0.0005
 # A feature of one sentence alone says nothing of another.
 _LEAST_SEEN = 2
@@ -36,12 +38,12 @@ _LEVELS = 127
 _MOST_FEATURES = 25_000
 
 
-def sentences() -> Iterator[tuple[str, str]]:
+def sentences(tongue: Tongue = Tongue.ENGLISH) -> Iterator[tuple[str, str]]:
     """Yield every sentence with its hazard, or ``none``; what is only asked about is none."""
-    for file in sorted((_HERE / "told").glob("*.jsonl")):
-        for line in file.read_text(encoding="utf-8").splitlines():
-            row = json.loads(line)
-            yield row["text"], NOTHING if row.get("asked") else row["key"]
+    if tongue is Tongue.GERMAN:
+        yield from _told(_HERE / "told" / "de")
+        return
+    yield from _told(_HERE / "told")
     signs = tomllib.loads((_HERE / "signs.toml").read_text(encoding="utf-8"))
     for key, row in signs.items():
         for _ in range(_SIGNS_COUNT):
@@ -57,9 +59,16 @@ def sentences() -> Iterator[tuple[str, str]]:
     yield from ((text, NOTHING) for text in mended["ordinary"])
 
 
-def digest() -> str:
+def _told(folder: Path) -> Iterator[tuple[str, str]]:
+    for file in sorted(folder.glob("*.jsonl")):
+        for line in file.read_text(encoding="utf-8").splitlines():
+            row = json.loads(line)
+            yield row["text"], NOTHING if row.get("asked") else row["key"]
+
+
+def digest(tongue: Tongue = Tongue.ENGLISH) -> str:
     """Return a fingerprint of all sentences."""
-    told = "\n".join(f"{key}\t{text}" for text, key in sentences())
+    told = "\n".join(f"{key}\t{text}" for text, key in sentences(tongue))
     return hashlib.sha256(told.encode()).hexdigest()
 
 
@@ -98,25 +107,31 @@ def numbers_of(text: str) -> NDArray[np.int64]:
     return np.unique(features(take_apart(text)).numbers)
 
 
-def save(keys: tuple[str, ...], weights: NDArray[np.float64], bias: NDArray[np.float64]) -> None:
+def save(
+    tongue: Tongue,
+    keys: tuple[str, ...],
+    weights: NDArray[np.float64],
+    bias: NDArray[np.float64],
+) -> None:
     """Write the model, its weights in eight bits."""
     strongest = np.abs(weights).max(axis=1)
     used = np.sort(np.argsort(strongest, kind="stable")[-_MOST_FEATURES:])
     scale = strongest[used, np.newaxis] / _LEVELS
     np.savez_compressed(
-        _TO,
+        _TO / f"learned_{tongue}.npz",
         keys=np.array(keys),
         buckets=used.astype(np.int32),
         weights=np.round(weights[used] / scale).astype(np.int8),
         scale=scale.astype(np.float32),
         bias=bias.astype(np.float32),
-        digest=np.array(digest()),
+        digest=np.array(digest(tongue)),
     )
 
 
 def main() -> None:
-    """Train on every sentence and write the model."""
-    save(*train(list(sentences())))
+    """Train on every sentence of the languages that are named, or of both, and write the models."""
+    for tongue in map(Tongue, sys.argv[1:] or list(Tongue)):
+        save(tongue, *train(list(sentences(tongue))))
 
 
 if __name__ == "__main__":
