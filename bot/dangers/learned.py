@@ -1,8 +1,9 @@
 """A second hearing of hazards, learned from sentences: for what no list of words foresaw.
 
-A linear model for each language over a text's words, their letters and what the thesaurus finds in them. Its weights
-are ``learned_<language>.npz``, made by ``tests/bot/dangers/training.py`` from the sentences beside it; nothing
-is learned while the bot runs. It says how likely each hazard is told as happening now.
+A linear model for each language over a text's words, their letters and what the thesaurus finds in
+them. Its weights are ``learned_<language>.npz``, made by ``tests/bot/dangers/training.py`` from the
+sentences beside it; nothing is learned while the bot runs. It says how likely each hazard is told
+as happening now.
 """
 
 from collections.abc import Mapping

@@ -31,7 +31,7 @@ _FEWEST_WORDS = 3
 _CLAUSE_TELLS = 0.9
 # Where a figure stands without any of the others, it is too small for the hazard.
 _TOO_SMALL = {"light_all_day": ("hours", {"hours_long", "all_hours"})}
-# In German nothing but the learned sentences hears; the second where no small word tells the tongue.
+# In German the learned sentences alone hear; the second where no small word tells the language.
 _GERMAN_ABOVE, _UNTOLD_ABOVE = 0.5, 0.9
 _Urgency = Literal["", "now", "today", "this week", "change"]
 

@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -14,17 +15,27 @@ from bot.dangers.clauses import take_apart
 from bot.dangers.learned import NOTHING, guess
 from bot.dangers.listening import listen
 from bot.dangers.table import hazards
+from bot.language.tongue import Tongue, tongue_of
 from tests.bot.dangers.training import digest, sentences
 
 
-def test_the_model_was_made_from_the_sentences_that_are_here() -> None:
-    with as_file(files("bot.dangers") / "learned.npz") as path, np.load(path) as kept:
-        assert str(kept["digest"]) == digest()
+@pytest.mark.parametrize("tongue", Tongue)
+def test_the_model_was_made_from_the_sentences_that_are_here(tongue: Tongue) -> None:
+    path = files("bot.dangers") / f"learned_{tongue}.npz"
+    with as_file(path) as file, np.load(file) as kept:
+        assert str(kept["digest"]) == digest(tongue)
 
 
-def test_every_sentence_tells_a_hazard_of_the_table_or_none() -> None:
+@pytest.mark.parametrize("tongue", Tongue)
+def test_every_sentence_tells_a_hazard_of_the_table_or_none(tongue: Tongue) -> None:
     known = {NOTHING, *hazards()}
-    assert {key for _, key in sentences()} == known
+    assert {key for _, key in sentences(tongue)} == known
+
+
+def test_the_sentences_of_a_language_are_heard_in_it() -> None:
+    for tongue, other in ((Tongue.ENGLISH, Tongue.GERMAN), (Tongue.GERMAN, Tongue.ENGLISH)):
+        texts = [text for text, _ in sentences(tongue)]
+        assert sum(tongue_of(text) is other for text in texts) <= 0.01 * len(texts)
 
 
 @given(st.text(max_size=300))

@@ -2,10 +2,10 @@
 
     PYTHONPATH=. python -m tests.bot.dangers.training [en|de]
 
-writes ``bot/dangers/learned_<language>.npz`` in about a minute: multinomial logistic regression by plain
-stochastic descent with fixed seed and order, weights rounded to eight bits. The sentences of
-``told/*.jsonl`` (German: ``told/de``) were written for it; ``signs.toml`` and ``mended.toml`` are learned from too, so
-none of these is a measure of what it hears.
+writes ``bot/dangers/learned_<language>.npz`` in about a minute: multinomial logistic regression by
+plain stochastic descent with fixed seed and order, weights rounded to eight bits. The sentences of
+``told/*.jsonl`` (German: ``told/de``) were written for it; ``signs.toml`` and ``mended.toml`` are
+learned from too, so none of these is a measure of what it hears.
 """
 
 import hashlib
