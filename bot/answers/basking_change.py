@@ -100,15 +100,16 @@ def change_for(query: BaskingQuery, wanted: WantedHeat) -> Change:
     away = max(reading.distance_m, nearest)
     cooling = wanted.aim_c < reading.surface_c
     dims = query.dimmer is not None or (full is not None and cooling)
+    lamps = () if now is None else _lamps(reading, now, wanted, away)
     return Change(
         reading,
         wanted,
         _held(_cool_enough(found, reading, wanted), nearest),
         None if now is None else watts_for(reading, now, wanted.aim_c, away),
-        () if now is None else _lamps(reading, now, wanted, away),
+        lamps,
         away,
         holder,
-        _dimmer(reading, wanted, setting, full) if dims else None,
+        _as_in(lamps, _dimmer(reading, wanted, setting, full), wanted) if dims else None,
         guards(
             distance_m=reading.distance_m if found is None else found.high,
             safe_distance_m=safe,
@@ -181,6 +182,16 @@ def _dimmer(
     kept = found.setting
     high = max(kept.best, min(kept.high, most))
     return replace(found, setting=Estimate(kept.low, kept.best, high))
+
+
+def _as_in(
+    lamps: tuple[WattageStep, ...], dimmer: DimmerChange, wanted: WantedHeat
+) -> DimmerChange:
+    """Return the dimmer's change with a smaller lamp that is among those told, or none."""
+    if dimmer.smaller_w is None:
+        return dimmer
+    nearest = min(lamps, key=lambda lamp: abs(lamp.surface_c.best - wanted.aim_c), default=None)
+    return replace(dimmer, smaller_w=None if nearest is None else nearest.watts)
 
 
 def _held(found: Estimate | None, nearest_m: float) -> Estimate | None:

@@ -93,7 +93,7 @@ def dimmer_row(dimmer: DimmerChange, present: float) -> Row:
         case DimmerVerdict.TOO_MUCH:
             smaller = f"a {watts(dimmer.smaller_w)} lamp" if dimmer.smaller_w else "a smaller lamp"
             told = (
-                f"it would have to go down to about {percent(setting.best)} of full power. More "
+                f"it would have to run at about {percent(setting.best)} of full power. More "
                 f"than about {percent(MOST_DIMMING)} of dimming is too much (common practice, no "
                 f"source): use {smaller} instead"
             )

@@ -7,10 +7,12 @@ from bot.answers.figures import difference, length, temperature, watts, watts_ra
 from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, taken_text
 from bot.answers.heat_wanted import WantedHeat, wanted_surface
 from bot.answers.linking import page_links, source_lines
+from bot.answers.watts_box import box_of
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.heat import WattsQuery
 from bot.reply import Reply, Row, Value
+from calc.heat.basking import MOST_DIMMING
 from calc.heat.first_wattage import LEAST_RISE_K, FirstWattage, LampShape, first_wattage
 from calc.heat.guards import guards
 from calc.heat.wattages import steps_sold
@@ -20,6 +22,7 @@ __all__ = ["SHAPES", "SHAPE_WORDS", "answer_watts"]
 
 _GUIDE = ("dimmers-and-wattage", "basking-lamps", "the-basking-spot")
 _SOURCES = ("lamp_beams", "davis2008", "lamp_steps", "holder_mark", "fire_service_lamps")
+_OF_BOX = ("enclosure_model",)
 SHAPES = {
     "wide dome": LampShape.WIDE_DOME,
     "flood": LampShape.FLOOD,
@@ -45,9 +48,13 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
     units, shape = context.units, SHAPES[query.lamp]
     wanted = wanted_surface(query.want, query.animal, context)
     _check_the_room_is_cooler(query, wanted, context)
-    found = first_wattage(shape, query.room.low, wanted.aim_c, query.distance.low)
+    box = box_of(query)
+    within = () if box is None else (box.enclosure, box.place)
+    found = first_wattage(shape, query.room.low, wanted.aim_c, query.distance.low, *within)
     if found.watts.best > steps_sold()[-1]:
         return _too_far(query, wanted, found, context)
+    if box is not None and (refused := box.refused(found, query, context)) is not None:
+        return refused
     holder = None if query.holder is None else query.holder.low
     tripped = guards(watts=max(found.buy_w), holder_mark_w=holder)
     where = f"{length(query.distance.low, units)} from the surface"
@@ -69,6 +76,7 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
             Row(label="Sizes sold in that range", text=", ".join(map(watts, found.steps_w))),
             *wanted.rows,
             *_shape_rows(query),
+            *(() if box is None else box.rows(found, query.room.low, units)),
             Row(label="Reckoned", text=f"about {_reckoned(found)} in nine cases of ten"),
             Row(label="Why so wide", text=_WHY_WIDE),
         ),
@@ -79,7 +87,7 @@ def answer_watts(query: WattsQuery, context: Context) -> Reply:
             *HEAT_CAUTIONS,
         ),
         guide=page_links(_GUIDE, context.guide_url),
-        sources=source_lines((*wanted.sources, *_SOURCES)),
+        sources=source_lines((*wanted.sources, *_SOURCES, *(() if box is None else _OF_BOX))),
     )
 
 
@@ -133,7 +141,7 @@ def _steps(found: FirstWattage, holder_w: float | None) -> tuple[str, ...]:
     short = _short_holder(found, holder_w).strip()
     return (
         *((short,) if short else ()),
-        f"Buy {_to_buy(found)}, {_or_dimmer(found)}.",
+        f"Buy {_to_buy(found)}{_or_dimmer(found)}.",
         (
             "Hang it, or the smaller of two, farther away than you think you need and never nearer "
             "than its label allows, and let it run for two to three hours."
@@ -187,7 +195,11 @@ def _start(found: FirstWattage) -> str:
 
 
 def _or_dimmer(found: FirstWattage) -> str:
-    return "or the larger with a dimmer made for it" if len(found.buy_w) > 1 else "with a dimmer"
+    if len(found.buy_w) == 1:
+        return ", with a dimmer"
+    # Turned down to the smaller one, the larger must keep about four fifths of its power.
+    spared = min(found.buy_w) >= (1.0 - MOST_DIMMING) * max(found.buy_w)
+    return ", or the larger with a dimmer made for it" if spared else ""
 
 
 def _steps_range(found: FirstWattage) -> str:

@@ -150,6 +150,12 @@ class WattsQuery(Query):
     holder: Power | None = Field(
         None, description="the most watts marked on the lamp holder", examples=["100W"]
     )
+    enclosure: EnclosureSize | None = Field(None, description=_ENCLOSURE, examples=["48x24x24in"])
+    material: MaterialName = Field("glass", description=_MATERIAL, examples=["wood"])
+    lid: LidName = Field("full mesh", description=_LID, examples=["solid"])
+    place: LampPlaceName = Field(
+        "inside", description="the lamp is inside, or above a mesh lid", examples=["inside"]
+    )
 
 
 class AirQuery(Query):

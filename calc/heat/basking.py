@@ -263,7 +263,7 @@ def dimmer_for(
     Returns
     -------
     DimmerChange
-        New share [1], and whether it takes off more than a fifth.
+        New share [1], and whether it is below four fifths: then a smaller lamp is better.
 
     Notes
     -----
@@ -282,7 +282,7 @@ def dimmer_for(
     found = _ordered(setting * scaling.power(reading, rise) for scaling in SCALINGS)
     if found.best > 1.0:
         verdict = DimmerVerdict.BEYOND_FULL
-    elif found.best < min(setting, 1.0 - MOST_DIMMING):
+    elif found.best < 1.0 - MOST_DIMMING:
         verdict = DimmerVerdict.TOO_MUCH
     else:
         verdict = DimmerVerdict.WITHIN

@@ -4,6 +4,7 @@ Lamps of one wattage and distance differ by tens of degrees, so the answer is a 
 to buy from, with its reasons, and never a forecast of the surface.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
@@ -13,7 +14,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from calc.heat.air import Real
+from calc.heat.box import MODEL_DOUBT
 from calc.heat.convection import Correlation, film_coefficient
+from calc.heat.enclosure import Enclosure, LampPlace
+from calc.heat.halves import MOST_RISE_K, Halves, Spot
 from calc.heat.radiation import net_exchange
 from calc.heat.tables import table
 from calc.heat.wattages import next_smaller, steps_between, steps_sold
@@ -27,6 +31,9 @@ _STONE_LENGTH_M = 0.05
 LEAST_RISE_K = 8.0
 """Least that a surface is wanted over the room [K]: a lamp for less would be none."""
 _NEAREST_M, _FARTHEST_M = 0.10, 1.0
+# The air by two small lamps tells it for all: between walls and vents it is nearly a power.
+_SMALL_W, _LARGER_W = 10.0, 40.0
+_ROUNDS = 4
 
 
 class LampShape(StrEnum):
@@ -81,18 +88,26 @@ def beam_irradiance(
 
 
 def first_wattage(
-    shape: LampShape, room_c: float, wanted_c: float, distance_m: float
+    shape: LampShape,
+    room_c: float,
+    wanted_c: float,
+    distance_m: float,
+    enclosure: Enclosure | None = None,
+    place: LampPlace = LampPlace.INSIDE,
 ) -> FirstWattage:
     """Return the range of wattages from which to buy the first lamp.
 
-    P = q(Ts) 2π (d + d0)² / (a f (m + 1)) over 512 draws of the unknowns; 5, 50 and 95 %
+    P = q(Ts, Ta) 2π (d + d0)² / (a f (m + 1)) over 512 draws of the unknowns; 5, 50 and 95 %
+    Ta is the air that P itself holds at the warm end of a box, solved together
 
     Parameters
     ----------
     shape : how wide the lamp throws its heat
-    room_c : room air [degC], 10 to 35; the air over the spot is taken 0 to 6 K warmer
+    room_c : room air [degC], 10 to 35; without a box the air over the spot is 0 to 6 K warmer
     wanted_c : wanted surface [degC], 8 K over the room to 65
     distance_m : lamp face to surface [m], 0.10 to 1.0
+    enclosure : the box, where it is known
+    place : of the lamp: above a mesh a part of its heat does not warm the box
 
     Returns
     -------
@@ -103,7 +118,7 @@ def first_wattage(
     -----
     Wide because shape, reflector, stone and air are not known: a lamp of the same wattage can be
     20 K cooler or 30 K hotter. Raises OutsideModelError outside the ranges.
-    Source: lamp_beams; mcadams1985; lamp_steps.
+    Source: lamp_beams; mcadams1985; lamp_steps; enclosure_model for the air of a box.
 
     Examples
     --------
@@ -114,7 +129,14 @@ def first_wattage(
     check("wanted surface", wanted_c, room_c + LEAST_RISE_K, 65.0, "degC")
     check("lamp distance", distance_m, _NEAREST_M, _FARTHEST_M, "m")
     draws = _draws(shape)
-    needed_w = draws.flux_to_hold(room_c, wanted_c) / draws.flux_per_watt(distance_m)
+    per_watt = draws.flux_per_watt(distance_m)
+    needed_w = draws.flux_to_hold(room_c + draws.air_warmer_k, wanted_c) / per_watt
+    if enclosure is not None:
+        warm_k = _warm_end(enclosure, room_c, place)
+        for _ in range(_ROUNDS):
+            air_k = np.minimum(draws.box_factor * warm_k(needed_w), wanted_c - room_c - 1.0)
+            again_w = draws.flux_to_hold(room_c + air_k, wanted_c) / per_watt
+            needed_w = np.sqrt(needed_w * again_w)
     low, best, high = np.quantile(needed_w, [0.05, 0.5, 0.95]).tolist()
     nearest = min(steps_sold(), key=lambda step: abs(log(step / best)))
     # A step only a little smaller would not be worth buying.
@@ -124,6 +146,18 @@ def first_wattage(
         steps_w=steps_between(low, high),
         buy_w=(nearest,) if below is None else (nearest, below),
     )
+
+
+def _warm_end(
+    enclosure: Enclosure, room_c: float, place: LampPlace
+) -> Callable[[NDArray[np.float64]], NDArray[np.float64]]:
+    """Return how far the air of the warm end comes over the room [K] by given lamps [W]."""
+    halves = Halves.of(enclosure, room_c)
+    small_k, larger_k = (
+        halves.rises_k(watts * place.value, Spot.WARM_END)[1] for watts in (_SMALL_W, _LARGER_W)
+    )
+    power = log(larger_k / small_k) / log(_LARGER_W / _SMALL_W)
+    return lambda watts: np.minimum(small_k * (watts / _SMALL_W) ** power, MOST_RISE_K)
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,10 +174,10 @@ class _Draws:
     below_w_m2k: NDArray[np.float64]
     air_warmer_k: NDArray[np.float64]
     film_factor: NDArray[np.float64]
+    box_factor: NDArray[np.float64]
 
-    def flux_to_hold(self, room_c: float, wanted_c: float) -> NDArray[np.float64]:
+    def flux_to_hold(self, air_c: NDArray[np.float64], wanted_c: float) -> NDArray[np.float64]:
         """Return the heat [W/m²] that a wide spot would absorb where this one is as wanted."""
-        air_c = room_c + self.air_warmer_k
         flat_c = air_c + (wanted_c - air_c) / self.spreading
         film = film_coefficient(flat_c, air_c, _STONE_LENGTH_M, Correlation.HOT_SIDE_UP)
         convected = (film * self.film_factor + self.below_w_m2k) * (flat_c - air_c)
@@ -170,6 +204,7 @@ def _draws(shape: LampShape) -> _Draws:
         (0.0, 6.0),
         (0.0, 6.0),
         (0.6, 1.0),
+        (1.0 / MODEL_DOUBT.factor, MODEL_DOUBT.factor),
     )
     # A fixed seed, so that the same question always gets the same answer.
     random = np.random.default_rng(1)

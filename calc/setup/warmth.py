@@ -94,7 +94,8 @@ def plan_warmth(
     distance, place = _lamp_distance(box, platform_top_m)
     first = None
     if kind is HeatKind.BASKING_LAMP and animal.basking_surface_c and owned_w is None:
-        first = first_wattage(shape, room_c, animal.basking_surface_c.aim, distance)
+        wanted = animal.basking_surface_c.aim
+        first = first_wattage(shape, room_c, wanted, distance, box, place)
     watts = _watts(first, owned_w)
     need = _need(animal, box, room_c)
     held = None if watts is None else _held(box, watts, place, room_c)

@@ -76,7 +76,12 @@ def test_a_dimmed_lamp_counts_with_what_it_gives_and_not_with_its_label(
 def test_more_than_a_fifth_of_dimming_means_a_smaller_lamp(anyone: Preferences) -> None:
     much = ask(f"{READING} want:34C watts:75W dimmer:100%", anyone)
     assert "too much" in row(much, "Dimmer")
-    assert "50 W" in row(much, "Dimmer")
+    # The lamp that the table calls fine, and no other.
+    assert "40 W" in row(much, "Dimmer")
+    assert much.table is not None
+    assert [line[2] for line in much.table.rows if line[0].startswith("40 W")] == ["fine"]
+    dimmed = ask(f"{READING} want:43C watts:75W dimmer:60%", anyone)
+    assert "too much" in row(dimmed, "Dimmer")
     little = ask(f"{READING} want:40C watts:75W dimmer:100%", anyone)
     assert "small steps" in row(little, "Dimmer")
     assert "light" in row(little, "What dimming does")

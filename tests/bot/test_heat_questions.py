@@ -1,5 +1,7 @@
 """Air, night, infrared readings and heat sources, as keepers ask."""
 
+from itertools import pairwise
+
 import pytest
 
 from bot.ask import ask
@@ -160,3 +162,36 @@ def test_figures_are_shown_in_both_units_and_in_the_order_asked(line: str) -> No
     if "°F" in american.answer:
         assert american.answer.index("°F") < american.answer.index("°C")
         assert metric.answer.index("°C") < metric.answer.index("°F")
+
+
+def test_a_first_lamp_for_a_box_counts_the_air_that_it_holds_there(anyone: Preferences) -> None:
+    line = "watts room:70F distance:12in animal:bearded dragon"
+    alone, boxed = (ask(f"{line} {box}", anyone) for box in ("", BOX))
+    assert value(boxed, "lamp_power").best < value(alone, "lamp_power").best
+    assert "48x24x24in" in row(boxed, "Enclosure")
+    assert "within" in row(boxed, "Cool end then")
+    hot = ask("watts room:84F distance:20in want:110F enclosure:12x12x12in lid:solid", anyone)
+    assert hot.status == "problem"
+    assert hot.answer.startswith("Do not")
+
+
+def test_a_lamp_is_dimmed_to_the_smaller_one_only_where_that_is_four_fifths_of_it(
+    anyone: Preferences,
+) -> None:
+    seen = set()
+    for distance in range(8, 24, 2):
+        reply = ask(f"watts room:70F distance:{distance}in animal:bearded dragon", anyone)
+        words = reply.steps[0].replace(".", "").replace(",", "").split()
+        sizes = [float(a) for a, b in pairwise(words) if b == "W"]
+        if reply.status == "ok" and len(sizes) == 2:
+            dims = "dimmer" in reply.steps[0]
+            assert dims == (min(sizes) >= 0.8 * max(sizes))
+            seen.add(dims)
+    assert seen == {True, False}
+
+
+def test_an_emitter_above_the_mesh_is_a_stronger_one(anyone: Preferences) -> None:
+    line = "night room:55F animal:bearded dragon enclosure:36x18x18in lid:full mesh"
+    inside, above = (ask(f"{line} place:{place}", anyone) for place in ("inside", "above"))
+    assert value(above, "emitter_power").best > value(inside, "emitter_power").best
+    assert "above the mesh" in row(above, "Emitter")

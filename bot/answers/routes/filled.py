@@ -126,6 +126,7 @@ def _of_watts(asked: Asked, _name: str) -> _Options:
     if asked.says(r"\b(?:reach|get (?:it )?to|hit|want|aim)\b"):
         yield from _typed(asked.told, "want", FactName.BASKING)
     yield from _typed(asked.told, "distance", FactName.LAMP_DISTANCE, *_DISTANCES)
+    yield from _box(asked)
 
 
 def _of_basking(asked: Asked, _name: str) -> _Options:

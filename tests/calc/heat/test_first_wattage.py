@@ -71,3 +71,29 @@ def test_a_question_outside_the_model_is_refused(
 ) -> None:
     with pytest.raises(OutsideModelError):
         first_wattage(LampShape.FLOOD, room, wanted, distance)
+
+
+@pytest.mark.parametrize("size", [(0.9, 0.45, 0.45), (1.2, 0.6, 0.6), (1.8, 0.6, 0.6)])
+@pytest.mark.parametrize("room_c", [16.0, 21.0, 26.0])
+def test_in_a_box_more_mesh_a_larger_one_and_a_colder_room_take_no_smaller_lamp(
+    size: tuple[float, float, float], room_c: float
+) -> None:
+    def best(box: Enclosure, room: float = room_c) -> float:
+        return first_wattage(LampShape.FLOOD, room, 39.4, 0.3, box).watts.best
+
+    solid, part, full = (Enclosure(*size, Material.WOOD, lid) for lid in Lid)
+    assert best(solid) < best(part) < best(full)
+    assert best(solid) < best(replace(solid, length_m=2.4))
+    assert best(solid, room_c - 4.0) > best(solid)
+    above = first_wattage(LampShape.FLOOD, room_c, 39.4, 0.3, full, LampPlace.ABOVE_MESH)
+    assert above.watts.best > best(full)
+
+
+def test_the_air_of_a_box_is_what_the_lamp_itself_holds_there() -> None:
+    # reference: the same air put in from outside gives the same lamp, to a few per cent.
+    box, room_c = Enclosure(1.2, 0.6, 0.6, Material.GLASS, Lid.FULL_MESH), 21.0
+    found = first_wattage(LampShape.WIDE_DOME, room_c, 39.4, 0.3, box).watts.best
+    warm = ends_held(box, found, room_c, Spot.WARM_END).warm_c.best
+    # Without a box the air is taken 3 K over the room in the middle of its range.
+    alone = first_wattage(LampShape.WIDE_DOME, warm - 3.0, 39.4, 0.3).watts.best
+    assert found == pytest.approx(alone, rel=0.06)

@@ -81,7 +81,12 @@ def test_a_lamp_to_buy_is_the_first_wattage_for_that_room_aim_and_distance() -> 
             found = plan_warmth(DRAGON, MESHED, 0.2, room_c, shape=shape)
             assert found.lamp_distance_m is not None
             bought = first_wattage(
-                shape, room_c, DRAGON.basking_surface_c.aim, found.lamp_distance_m
+                shape,
+                room_c,
+                DRAGON.basking_surface_c.aim,
+                found.lamp_distance_m,
+                MESHED,
+                found.lamp_place,
             )
             assert found.first == bought
             assert found.watts == bought.watts
