@@ -1,9 +1,13 @@
 """The first wattage: wide, rising with what is asked, and never a promise."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from calc.heat.box import Spot, ends_held
+from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.heat.first_wattage import LampShape, beam_irradiance, first_wattage
 from calc.heat.wattages import steps_sold
 from calc.validity import OutsideModelError
