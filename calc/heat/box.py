@@ -120,7 +120,7 @@ def second_heater(
     Examples
     --------
     >>> round(second_heater(Enclosure(1.2, 0.6, 0.6), 25.0, 20.0, 75.0, Spot.WARM_END))
-    68
+    76
     """
     halves = Halves.of(enclosure, room_c)
     check("air inside", cool_c, room_c, min(HOTTEST_AIR_C, room_c + MOST_RISE_K), "degC")
@@ -162,7 +162,7 @@ def ends_held(
     >>> box = Enclosure(1.2, 0.6, 0.6, Material.WOOD, Lid.SOLID)
     >>> held = ends_held(box, 75.0, 22.0, Spot.WARM_END)
     >>> round(held.cool_c.best, 1), round(held.warm_c.best, 1)
-    (28.0, 29.5)
+    (27.6, 29.9)
     """
     halves = Halves.of(enclosure, room_c)
     doubt = MODEL_DOUBT.factor

@@ -20,6 +20,7 @@ HOTTEST_AIR_C = 50.0
 
 _COLDEST_ROOM_C = 0.0
 _DISCHARGE = 0.65
+_GAP_M = 0.45
 
 
 class Spot(Enum):
@@ -58,7 +59,7 @@ class Halves:
         return cls(
             room_c,
             enclosure.conductance_w_k(),
-            heat * end_flow(enclosure, 1.0, room_c),
+            heat * end_flow(1.0, room_c),
             (heat * through) ** 2 * (room_c + 1.0 + KELVIN),
             (heat * over) ** 2,
         )
@@ -127,14 +128,13 @@ class Halves:
         return cool, self.warm_rise_k(cool, to_cool_w)
 
 
-def end_flow(enclosure: Enclosure, apart_k: float, room_c: float) -> float:
+def end_flow(apart_k: float, room_c: float) -> float:
     """Return the air that flows over from the warm half to the cool one, and back below.
 
-    Q = (C/3) D H sqrt(g H ΔT/T),  C = 0.65
+    Q = (C/3) W H sqrt(g H ΔT/T),  C = 0.65, W = H = 0.45 m
 
     Parameters
     ----------
-    enclosure : whose depth D and height H make the opening between the halves
     apart_k : how much warmer the warm half is [K], 0 or more
     room_c : room air [degC]
 
@@ -145,14 +145,14 @@ def end_flow(enclosure: Enclosure, apart_k: float, room_c: float) -> float:
 
     Notes
     -----
-    For a box that is open from end to end; what fills it lets the ends lie further apart.
+    Ground, hides and branches are taken to leave one gap open whatever the box, so that a longer
+    box has ends that lie further apart.
     Source: doorway_exchange; enclosure_model.
 
     Examples
     --------
-    >>> round(1000.0 * end_flow(Enclosure(1.2, 0.6, 0.6), 2.0, 22.0), 1)
-    15.6
+    >>> round(1000.0 * end_flow(2.0, 22.0), 1)
+    7.6
     """
-    high_m = enclosure.height_m
-    fall = sqrt(GRAVITY_M_S2 * high_m * max(apart_k, 0.0) / (room_c + KELVIN))
-    return _DISCHARGE / 3.0 * enclosure.depth_m * high_m * fall
+    fall = sqrt(GRAVITY_M_S2 * _GAP_M * max(apart_k, 0.0) / (room_c + KELVIN))
+    return _DISCHARGE / 3.0 * _GAP_M**2 * fall

@@ -143,7 +143,7 @@ def emitter_for(
     >>> from calc.animals import animals
     >>> plan = night_plan(animals()["bearded-dragon"], 12.0)
     >>> emitter_for(Enclosure(1.2, 0.6, 0.6), plan, 12.0).step_w
-    150.0
+    250.0
     """
     if plan.floor_c is None:
         return None
