@@ -174,7 +174,8 @@ def _read(
 ) -> LampRead:
     like = named if _is_of_class(query) else None
     lamp, kind = lamp_by_readings(given, named, fit), kind_of(query.tube, query.lamp)
-    return LampRead(lamp, fit, readings, off_of(fit, given, readings, (named, lamp, like), kind))
+    off = off_of(fit, given, readings, (named, lamp, like), kind)
+    return LampRead(lamp, fit, readings, off).with_class(like)
 
 
 def _answer(query: MeterQuery, check: PlaceCheck, wish: Wish, units: Units) -> str:
@@ -249,7 +250,8 @@ def _class_rows(query: MeterQuery, fit: MeterFit, named: Lamp) -> tuple[Row, ...
         return ()
     told = (
         f"about {percent(fit.against_class)} of what the class {lamp_name(named)} is taken to "
-        "give; lamps of one class differ by a third, and an old or dusty one gives less"
+        "give; lamps of one class differ by a third, and an old or dusty one gives less. Where "
+        "readings are weak it counts beside them"
     )
     return (Row(label="Against its class", text=told),)
 

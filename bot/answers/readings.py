@@ -10,6 +10,7 @@ from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import TUBES, UvLamp
 from bot.reply import Row, Table
+from calc.uv.class_prior import lamp_with_class
 from calc.uv.lamp import Lamp, OwnPoint
 from calc.uv.meter import (
     HIGHEST_UVI_READ,
@@ -126,6 +127,13 @@ class LampRead:
         """Whether no such tube gives what was read, so that nothing is moved by it."""
         return bool(self.off.warning)
 
+    def with_class(self, named: Lamp | None) -> "LampRead":
+        """Return it with what the class named gives; nothing is added to readings in doubt."""
+        doubted = self.cannot_be or self.contradicts or self.off.aside
+        if named is None or doubted:
+            return self
+        return replace(self, lamp=lamp_with_class(self.lamp, named))
+
     def told(self, answer: str, *, by_readings: bool = True) -> str:
         """Return an answer behind what must be known first: readings that cannot be.
 
@@ -189,7 +197,7 @@ def read_lamp(
     like = replace(lamp, own=None, age_s=None) if is_named else None
     found = lamp_by_readings(read, lamp, fit)
     off = off_of(fit, read, readings, (lamp, found, like), kind)
-    return LampRead(found, fit, tuple(readings), off)
+    return LampRead(found, fit, tuple(readings), off).with_class(lamp if is_named else None)
 
 
 def expected_shape(kind: UvLamp) -> Shape:

@@ -43,6 +43,7 @@ from calc.uv.tube import STANDARD_T5_HO
 __all__ = [
     "LENGTH_WEIGHTS",
     "Cause",
+    "class_spread",
     "length_effect",
     "length_weights",
     "own_estimate",
@@ -132,8 +133,13 @@ def unknowns_of(lamp: Lamp, distance_m: float, screen: Screen) -> Whole:
     )
     if lamp.own is not None:
         return combine((*place, *_of_own(lamp.own, distance_m)))
+    return combine((*place, *class_spread(lamp).effects))
+
+
+def class_spread(lamp: Lamp) -> Whole:
+    """Return what is not known of a lamp's constant by its class, the same at every distance."""
     fitted = lamp.strength_percent in FITTED_STRENGTHS_PERCENT
-    return combine((*place, *_of_class(lamp.fixture, age_band(lamp.age_s), fitted=fitted)))
+    return combine(_of_class(lamp.fixture, age_band(lamp.age_s), fitted=fitted))
 
 
 def uvi_estimate(lamp: Lamp, distance_m: float, screen: Screen) -> Estimate:

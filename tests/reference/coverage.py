@@ -8,12 +8,13 @@ from collections.abc import Callable, Iterator
 
 import numpy as np
 
+from calc.uv.class_prior import lamp_with_class
 from calc.uv.decline import DatedReading, Trend, decline_of
 from calc.uv.ground import Platform
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import length_of_tube
-from calc.uv.meter import Reading, fit_readings
+from calc.uv.meter import LOWEST_UVI_READ, Reading, fit_readings
 from calc.uv.patches import patches
 from calc.uv.placement import place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
@@ -82,6 +83,26 @@ def meter(world: World, rng: np.random.Generator) -> Iterator[Miss]:
     yield uvi < found.low, uvi > found.high
 
 
+def meter_of_class(world: World, rng: np.random.Generator) -> Iterator[Miss]:
+    """The same where class, fixture and half the time the age were told; some read far away."""
+    truth = draw(world, rng)
+    fixture = Fixture.POLISHED if truth.polished else Fixture.PLAIN
+    age_s = truth.age_s if rng.random() < 0.5 else None
+    named = of_length(Lamp(truth.strength, fixture, age_s=age_s), length_of_tube(truth.lit_m))
+    ends = (0.8, 1.4) if rng.random() < 0.3 else (0.2, 0.5)
+    shown = [
+        (float(d), read(world, rng, truth, float(d), screened=False))
+        for d in rng.uniform(*ends, int(rng.integers(1, 5)))
+    ]
+    readings = [Reading(d, uvi) for d, uvi in shown if uvi >= LOWEST_UVI_READ]
+    there_m = float(rng.uniform(0.2, 0.5))
+    uvi = truth.uvi(hung(world, rng, there_m), screened=False)
+    if readings:
+        lamp = lamp_with_class(fit_readings(readings, named).lamp(named), named)
+        found = uvi_estimate(lamp, there_m, NoScreen())
+        yield uvi < found.low, uvi > found.high
+
+
 def decline(world: World, rng: np.random.Generator) -> Iterator[Miss]:
     """The UVI on the last day read of a fading tube, and the day on which it leaves the range."""
     truth = draw(world, rng)
@@ -128,6 +149,7 @@ def section(world: World, rng: np.random.Generator) -> Iterator[Miss]:
 ASKED: dict[str, tuple[Callable[[World, np.random.Generator], Iterator[Miss]], int]] = {
     "distance": (distance, 1000),
     "meter": (meter, 2000),
+    "meter of a class": (meter_of_class, 1500),
     "decline": (decline, 1400),
     "section": (section, 400),
 }
