@@ -18,7 +18,15 @@ from bot.answers.linking import page_links
 from bot.answers.outside import outside_sentence
 from bot.answers.own import own_rows
 from bot.answers.past_limit import alarms_of
-from bot.answers.unread import asked_line, missing_sentence, refusal, unnamed_sentence
+from bot.answers.unread import (
+    asked_line,
+    first_error,
+    missing_example,
+    missing_sentence,
+    unknown_option,
+    unnamed_example,
+    unnamed_sentence,
+)
 from bot.command import Command, Routed
 from bot.command_asked import command_of, no_such_command
 from bot.commands import COMMANDS, command_named
@@ -29,9 +37,11 @@ from bot.language.shown import shown
 from bot.language.words import split_line
 from bot.preferences import FIRST, Context, Preferences
 from bot.queries.options import Query
-from bot.queries.units import system_of, taken_units
+from bot.queries.units import taken_units
+from bot.question_context import context_of, reading_of
 from bot.reply import Alarm, Assumed, Reply, Row
 from bot.said_first import heard_in, said_first
+from bot.way_on import leading_on, with_way_on
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -132,7 +142,9 @@ class Understood:
     def without_animal(self, error: AnimalNotNamedError) -> Reply:
         """Return the reply that asks which animal it is for."""
         if self.free is None:
-            return self.refused(unnamed_sentence(error, self.command, self.given))
+            example = unnamed_example(self.command, self.given)
+            tried = leading_on(example, self.command, self.given, self.preferences)
+            return self.refused(unnamed_sentence(error, self.command, self.given, tried))
         reply = self.free.lacking(("animal",), self.context)
         return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
@@ -188,17 +200,32 @@ def _understood(
     # An option left blank is one that was not filled in.
     given = {option: text for option, text in given.items() if text.strip()}
     try:
-        query = command.query.model_validate(dict(given), context=_reading(preferences))
+        query = command.query.model_validate(dict(given), context=reading_of(preferences))
     except ValidationError as error:
-        usual = preferences.default_animal
-        sentence = refusal(error, command, given, preferences.own, usual)
+        sentence = _refusal(error, command, given, preferences)
         return _unread(command, sentence, given, preferences)
     if command.query.lacking(given, preferences.own):
-        sentence = missing_sentence(command, given, preferences.own, preferences.default_animal)
-        return _unread(command, sentence, given, preferences)
+        return _unread(command, _missing(command, given, preferences), given, preferences)
     if command.route is not None:
         return _routed(command, query, given, preferences)
-    return Understood(command, query, _context(query, given, preferences), given, preferences)
+    return Understood(command, query, context_of(query, given, preferences), given, preferences)
+
+
+def _refusal(
+    error: ValidationError, command: Command, given: Mapping[str, str], preferences: Preferences
+) -> str:
+    """Return one sentence for the first thing that is wrong; what is missing comes last."""
+    first = first_error(error)
+    if first is not None:
+        return with_way_on(first, command, given, preferences).sentence()
+    return unknown_option(error, command) or _missing(command, given, preferences)
+
+
+def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> str:
+    own, usual = preferences.own, preferences.default_animal
+    example = missing_example(command, given, own, usual)
+    tried = leading_on(example, command, given, preferences)
+    return missing_sentence(command, given, own, tried)
 
 
 def _unread(
@@ -214,7 +241,7 @@ def _routed(
 ) -> Understood | Reply:
     """Read the question that free words meant; the reply says that none was found."""
     assert command.route is not None
-    context = _context(query, given, preferences)
+    context = context_of(query, given, preferences)
     try:
         meant = command.route(query, context)
     except NotUnderstoodError as error:
@@ -241,7 +268,7 @@ def _only_missing(meant: Routed, preferences: Preferences) -> tuple[str, ...]:
     examples = {option.name: option.example for option in query.options()}
     whole = dict(meant.given) | {name: examples[name] for name in missing}
     try:
-        query.model_validate(whole, context=_reading(preferences))
+        query.model_validate(whole, context=reading_of(preferences))
     except ValidationError:
         return ()
     return missing
@@ -263,7 +290,8 @@ def _answered(understood: Understood) -> Reply:
     except AnimalNotNamedError as error:
         return understood.without_animal(error).model_copy(update={"alarms": error.alarms})
     except NotUnderstoodError as error:
-        reply = understood.refused(str(error))
+        command, given, preferences = understood.command, understood.given, understood.preferences
+        reply = understood.refused(str(with_way_on(error, command, given, preferences)))
         return reply.model_copy(update={"alarms": alarms_of(error)})
     except OutsideModelError as error:
         return understood.outside(error)
@@ -285,22 +313,7 @@ def problem(name: str, sentence: str, preferences: Preferences, asked: str = "")
     )
 
 
-def _reading(preferences: Preferences) -> dict[str, object]:
-    """Return what the options may consult while they are read."""
-    return {"units": preferences.bare, "own": preferences.own, "today": preferences.today}
-
-
 def _assumed(name: str, text: str, unit: str) -> Assumed:
     sign = {"degF": "°F", "degC": "°C"}.get(unit, unit)
     told = f"{name} {text} has no unit, so I took it as {sign}"
     return Assumed(name=name, how="inferred", text=told)
-
-
-def _context(query: Query, given: Mapping[str, str], preferences: Preferences) -> Context:
-    typed = (getattr(query, name, None) for name in given)
-    # Without a setting, a bare number has a unit only where it tells its own.
-    own = preferences.bare is None
-    first = next((s for value in typed if (s := system_of(value, bare=own))), None)
-    units = preferences.forced_units or first or preferences.units or Units.IN
-    given_by = preferences.guide_url, preferences.default_animal, preferences.own
-    return Context(units, *given_by, preferences.today, preferences.language)

@@ -24,12 +24,13 @@ _OF_A_LINE = re.compile(r".*[Ff]or example:? (.+?)\.?", re.S)
 def assert_advice_leads_to_an_answer(
     command: Command, given: Mapping[str, str], ask: Asked
 ) -> None:
-    """Ask, then what the refusal gives as an example, until there is an answer.
+    """Ask, then what the refusal gives as an example: that is answered.
 
-    A refusal tells its example, or is a verdict about what was read, with steps of its own.
+    A refusal tells its example, or is a verdict about what was read, with steps of its own. What
+    only saved data refuse may take several steps.
     """
     heard: list[str] = []
-    for _ in range(_MOST_STEPS):
+    for _ in range(_MOST_STEPS if command.stored else 2):
         reply = ask(command.name, given)
         if reply.status == "ok":
             return
