@@ -5,6 +5,7 @@ answer, its first step and its first caution, with more of them while a phone sh
 """
 
 from collections.abc import Iterable, Iterator
+from functools import lru_cache
 from textwrap import wrap
 
 from bot.reply import Line, PartName, Reply, Role
@@ -50,8 +51,12 @@ def phone_lines(lines: Iterable[Line]) -> int:
 
 
 def _long(line: Line) -> int:
-    lead = _LEAD.get(line.role, "")
-    return sum(len(wrap(lead + text, PHONE)) or 1 for text in line.text.split("\n"))
+    return _tall(_LEAD.get(line.role, ""), line.text)
+
+
+@lru_cache(maxsize=4096)
+def _tall(lead: str, text: str) -> int:
+    return sum(len(wrap(lead + part, PHONE)) or 1 for part in text.split("\n"))
 
 
 def held_back(reply: Reply) -> tuple[PartName, ...]:

@@ -113,6 +113,9 @@ class Words:
 
     def spoken(self, key: str) -> Spoken:
         """Return the function that says a message; a missing one is an error."""
+        spoken = self._spoken.get(key)
+        if spoken is not None:
+            return spoken
         if key not in self:
             raise WordsError(f"{self.language}: there is no message {key}")
         return self._spoken[key]
