@@ -194,4 +194,4 @@ def test_an_emitter_above_the_mesh_is_a_stronger_one(anyone: Preferences) -> Non
     line = "night room:55F animal:bearded dragon enclosure:36x18x18in lid:full mesh"
     inside, above = (ask(f"{line} place:{place}", anyone) for place in ("inside", "above"))
     assert value(above, "emitter_power").best > value(inside, "emitter_power").best
-    assert "above the mesh" in row(above, "Emitter")
+    assert "above the mesh" in row(above, "Heater").lower()

@@ -17,4 +17,5 @@ def test_unchanged_a_question_that_moved_lost_no_value_and_no_figure(question: s
     assert list(before) == pinning.lines(question)
     now = {line: pinning.told(line) for line in before}
     changed = {line: (before[line], now[line]) for line in before if now[line] != before[line]}
-    assert not changed, next(iter(changed.items()))
+    told = next(iter(changed.items()), None)
+    assert not changed, f"changed on purpose? python -m tests.bot.saying.pinning {question}: {told}"
