@@ -26,8 +26,11 @@ def brief_of(reply: Reply) -> tuple[Line, ...]:
         return reply.brief
     head = Line(role=Role.HEAD, text=reply.answer)
     assumed = [Line(role=Role.ASSUMED, text=each.text) for each in reply.assumed if each.text]
-    steps = [Line(role=Role.STEP, text=step) for step in reply.steps[:2]]
-    cautions = [Line(role=Role.CAUTION, text=caution) for caution in reply.cautions[:2]]
+    # What stands open below is not said twice.
+    do = () if PartName.STEPS in reply.opened else reply.steps[:2]
+    mind = () if PartName.CARE in reply.opened else reply.cautions[:2]
+    steps = [Line(role=Role.STEP, text=step) for step in do]
+    cautions = [Line(role=Role.CAUTION, text=caution) for caution in mind]
     kept = [head, *assumed, *steps[:1], *cautions[:1]]
     for more in (*cautions[1:], *steps[1:]):
         if phone_lines((*kept, more)) <= MOST_LINES:

@@ -62,5 +62,8 @@ class Command:
 
     @property
     def shown_open(self) -> tuple[PartName, ...]:
-        """Return the parts that are the answer itself; what is kept is told in figures."""
-        return self.opens or ((PartName.NUMBERS,) if self.stored else ())
+        """Return the parts that are the answer itself: all of one about saved data.
+
+        Such an answer is short, and no button may ask the question again, which would save twice.
+        """
+        return self.opens or (tuple(PartName) if self.stored else ())

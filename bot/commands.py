@@ -176,7 +176,7 @@ COMMANDS: tuple[Command, ...] = (
         answer=answer_guide,
         examples=("guide", "guide screens"),
         positional="page",
-        opens=(PartName.NUMBERS,),
+        opens=tuple(PartName),
     ),
     Command(
         name="help",
@@ -193,7 +193,7 @@ COMMANDS: tuple[Command, ...] = (
         query=AboutQuery,
         answer=answer_about,
         examples=("about",),
-        opens=(PartName.NUMBERS, PartName.CARE),
+        opens=tuple(PartName),
     ),
 )
 

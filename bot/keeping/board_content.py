@@ -11,7 +11,7 @@ from bot.kept.boards import Topic
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.card import CardQuery
-from bot.reply import Reply, Table
+from bot.reply import PartName, Reply, Table
 from calc.animals import Animal, animal_name
 
 __all__ = ["board_reply", "fingerprint"]
@@ -37,7 +37,11 @@ _CARE = "These are starting values: your own readings beat them, and a reptile v
 
 
 def board_reply(topic: Topic, animal: str | None, context: Context) -> Reply:
-    """Return what a board of this topic says; some topics need an animal."""
+    """Return what a board of this topic says, all of it in sight; some topics need an animal."""
+    return _content(topic, animal, context).model_copy(update={"opened": tuple(PartName)})
+
+
+def _content(topic: Topic, animal: str | None, context: Context) -> Reply:
     if topic is Topic.FIRST_DAY:
         return _first_day(context)
     if topic is Topic.GUIDE:

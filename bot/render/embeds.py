@@ -1,16 +1,19 @@
-"""Reply → Discord embeds: the answer first, within every limit, no caution ever cut.
+"""Reply → Discord embeds: the brief, and one part where it is open, within every limit.
 
-What does not fit is left out line by line, the least needed first (sources, then pages, table,
-rows, steps), and the reader is told how much. The query as understood stands in the footer.
+No line of the brief is ever left out. What does not fit of a part is left out line by line, the
+least needed first (sources, then pages, table, rows, steps), and the reader is told how much. The
+query as understood stands in the footer.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
+from itertools import count
 
 import discord
 
+from bot.brief import brief_of
 from bot.render.escaping import escape, escape_code, units_long
-from bot.reply import Reply, Row, SourceLine, Table
+from bot.reply import Line, PartName, Reply, Role, Row, SourceLine, Table, part_label
 
 __all__ = ["ASKED", "render_embeds"]
 
@@ -24,6 +27,7 @@ _PHONE = 32
 # Room for the table as a block: it must not be split over two embeds.
 _CODE = 3000
 _GAP = "\n\n"
+_URGENT = (Role.DANGER, Role.CALL)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +42,8 @@ class _Section:
     def pieces(self) -> tuple[str, ...]:
         """Return what must stay together: a block of code, a heading with its first line."""
         if self.code:
-            return ("\n".join(("```", *self.lines, "```")),)
+            block = "\n".join(("```", *self.lines, "```"))
+            return (f"**{self.heading}**\n{block}" if self.heading else block,)
         first, *others = self.lines
         return (f"**{self.heading}**\n{first}" if self.heading else first, *others)
 
@@ -46,42 +51,86 @@ class _Section:
         return "\n".join(self.pieces())
 
 
-def render_embeds(reply: Reply) -> list[discord.Embed]:
-    """Return the reply as embeds of one message.
+def render_embeds(reply: Reply, part: PartName | None = None) -> list[discord.Embed]:
+    """Return the brief as embeds of one message, with the part that is open, if any.
 
-    Fails with ValueError where the answer and its cautions alone are more than one message holds.
+    Fails with ValueError where the brief and the cautions shown are more than one message holds.
     """
     title = _cut(escape(reply.title), _TITLE)
     footer = _footer(reply.asked)
     room = _TOTAL - units_long(title) - units_long(footer)
-    sections = _fitted(_sections(reply), room)
-    embeds = [discord.Embed(description=part) for part in _parts(s for s in sections if s.lines)]
+    sections = _fitted([*_brief(reply), *_parts_shown(reply, part)], room)
+    embeds = [discord.Embed(description=text) for text in _parts(s for s in sections if s.lines)]
     embeds[0].title = title
     if footer:
         embeds[-1].set_footer(text=footer)
     return embeds
 
 
-def _sections(reply: Reply) -> list[_Section]:
-    """Return every part of the reply in the order it is read."""
-    steps = [f"{n}. {_line(step)}" for n, step in enumerate(reply.steps, 1)]
-    cautions = [f"- {escape(caution)}" for caution in reply.cautions]
-    sources = [f"-# {_line(s.citation)}{_kind(s)}" for s in reply.sources]
-    pages = [f"- {_page(page.title, page.url)}" for page in reply.guide]
-    told = [
-        _Section(2, "", tuple(_rows(reply.rows))),
-        *([_table(reply.table)] if reply.table else []),
-    ]
-    acts = _Section(1, "Do this", tuple(steps))
-    return [
-        _Section(0, "", (_cut(escape(reply.answer), 2 * _LINE),)),
-        # In danger nobody reads figures before what is to be done.
-        *([acts, *told] if reply.dangers else [*told, acts]),
-        _Section(2, "Why", tuple(_line(reason) for reason in reply.why)),
-        _Section(0, "Take care", tuple(cautions)),
-        _Section(4, "Read more", tuple(pages)),
-        _Section(5, "Sources", tuple(sources)),
-    ]
+def _brief(reply: Reply) -> Iterator[_Section]:
+    """Return what is urgent, then the answer."""
+    lines = brief_of(reply)
+    numbers = count(1)
+    urgent = tuple(f"**{_line(line.text)}**" for line in lines if line.role in _URGENT)
+    rest = tuple(_told(line, numbers) for line in lines if line.role not in _URGENT)
+    yield _Section(0, "", urgent)
+    yield _Section(0, "", rest)
+
+
+def _told(line: Line, numbers: Iterator[int]) -> str:
+    text = _cut(escape(line.text), 2 * _LINE if line.role is Role.HEAD else _LINE)
+    match line.role:
+        case Role.STEP:
+            return f"{next(numbers)}. {text}"
+        case Role.CAUTION:
+            return f"**!** {text}"
+        case Role.ASSUMED:
+            return f"-# {text}"
+        case _:
+            return text
+
+
+def _parts_shown(reply: Reply, part: PartName | None) -> Iterator[_Section]:
+    for name in PartName:
+        if name is part or name in reply.opened:
+            heading = part_label(name) if name is part else ""
+            yield from _PARTS[name](reply, heading)
+
+
+def _steps(reply: Reply, heading: str) -> Iterator[_Section]:
+    steps = (f"{n}. {_line(step)}" for n, step in enumerate(reply.steps, 1))
+    yield _Section(1, heading, tuple(steps))
+
+
+def _numbers(reply: Reply, heading: str) -> Iterator[_Section]:
+    rows = tuple(_rows(reply.rows))
+    yield _Section(2, heading, rows)
+    if reply.table:
+        yield _table(reply.table, "" if rows else heading)
+
+
+def _why(reply: Reply, heading: str) -> Iterator[_Section]:
+    yield _Section(2, heading, tuple(f"- {_line(reason)}" for reason in reply.why))
+
+
+def _care(reply: Reply, heading: str) -> Iterator[_Section]:
+    yield _Section(0, heading, tuple(f"- {escape(caution)}" for caution in reply.cautions))
+
+
+def _sources(reply: Reply, heading: str) -> Iterator[_Section]:
+    pages = tuple(f"- {_page(page.title, page.url)}" for page in reply.guide)
+    yield _Section(4, heading, pages)
+    lines = tuple(f"-# {_line(s.citation)}{_kind(s)}" for s in reply.sources)
+    yield _Section(5, "" if pages else heading, lines)
+
+
+_PARTS: Mapping[PartName, Callable[[Reply, str], Iterator[_Section]]] = {
+    PartName.STEPS: _steps,
+    PartName.NUMBERS: _numbers,
+    PartName.WHY: _why,
+    PartName.CARE: _care,
+    PartName.SOURCES: _sources,
+}
 
 
 def _kind(source: SourceLine) -> str:
@@ -99,7 +148,7 @@ def _rows(rows: tuple[Row, ...]) -> Iterator[str]:
         yield from (_line(line) for line in row.text.splitlines())
 
 
-def _table(table: Table) -> _Section:
+def _table(table: Table, heading: str) -> _Section:
     lines = [table.columns, *table.rows]
     widths = [max(len(line[i]) for line in lines) for i in range(len(table.columns))]
     if sum(widths) + 2 * (len(widths) - 1) <= _PHONE:
@@ -107,10 +156,10 @@ def _table(table: Table) -> _Section:
             "  ".join(cell.ljust(w) for cell, w in zip(line, widths, strict=True)).rstrip()
             for line in lines
         )
-        return _Section(3, "", tuple(escape_code(line) for line in laid), code=True)
+        return _Section(3, heading, tuple(escape_code(line) for line in laid), code=True)
     head = " · ".join(f"**{escape(name)}**" for name in table.columns)
     rows = (_cut(" · ".join(escape(cell) for cell in row), _LINE) for row in table.rows)
-    return _Section(3, "", (head, *(f"- {row}" for row in rows)))
+    return _Section(3, heading, (head, *(f"- {row}" for row in rows)))
 
 
 def _page(title: str, url: str) -> str:
@@ -147,7 +196,7 @@ def _fitted(sections: list[_Section], room: int) -> list[_Section]:
             continue
         kept = _shortened(section, min(room, _CODE) if section.code else room)
         if section.rank == 0 and kept != section:
-            raise ValueError("the answer and its cautions are more than one message holds")
+            raise ValueError("the brief and its cautions are more than one message holds")
         fitted[index] = kept
         room -= units_long(kept.text()) + len(_GAP) if kept.lines else 0
     return list(fitted.values())

@@ -83,7 +83,7 @@ async def _with_pictures(folder: Path, port: int) -> tuple[list[float], float, i
         screen = f"blocks {10 + next(_numbers) / 10_000:.4f}%"
         exchange = await asked.begun("distance", {**_TUBE, "screen": screen})
         answer = Answer(asked.world.platform, exchange)
-        pressed = await asked.world.press(answer, "Show the picture", user=exchange.person)
+        pressed = await asked.world.press(answer, "Picture", user=exchange.person)
         assert pressed.exchange.answered is not None
         times.append(pressed.exchange.answered - pressed.exchange.born)
         shown += bool(pressed.post.files)

@@ -13,7 +13,7 @@ from bot.commands import COMMANDS
 from bot.preferences import Preferences
 from bot.render.embeds import ASKED, render_embeds
 from bot.render.escaping import escape
-from bot.reply import PageLink, Reply, Row, SourceLine, Table
+from bot.reply import PageLink, Part, PartName, Reply, Role, Row, SourceLine, Table
 from tests.discord.message_limits import message_breaches
 
 EXAMPLES = [example for command in COMMANDS for example in command.examples]
@@ -25,6 +25,11 @@ HOSTILE = (
 
 def reply(**parts: Any) -> Reply:
     return Reply(**{"command": "distance", "status": "ok", "title": "T", "answer": "A.", **parts})
+
+
+def whole(**parts: Any) -> Reply:
+    """Return a reply of which every part stands open, as on a board."""
+    return reply(opened=tuple(PartName), **parts)
 
 
 def shown(embeds: list[discord.Embed]) -> str:
@@ -44,11 +49,17 @@ def digits(text: str) -> list[str]:
     return sorted(re.findall(r"\d+(?:[.,]\d+)?", text))
 
 
-def all_words(whole: Reply) -> str:
-    """Return everything that a reply says, with the numbers before its steps."""
-    numbers = (str(number) for number, _ in enumerate(whole.steps, 1))
-    told = (item for part in whole.parts for item in part.items)
-    return "\n".join((whole.title, whole.answer, *told, *numbers))
+def brief_words(told: Reply) -> str:
+    """Return everything that the brief says, with the numbers before its steps."""
+    steps = [line for line in told.brief if line.role is Role.STEP]
+    numbers = (str(number) for number, _ in enumerate(steps, 1))
+    return "\n".join((told.title, *(line.text for line in told.brief), *numbers))
+
+
+def part_words(part: Part) -> str:
+    """Return everything that a part says, with the numbers before steps."""
+    numbers = [str(n) for n, _ in enumerate(part.items, 1)] if part.name is PartName.STEPS else []
+    return "\n".join((*part.items, *numbers))
 
 
 words = st.text(max_size=600)
@@ -85,10 +96,12 @@ replies = st.builds(
 @settings(max_examples=150, deadline=None)
 @given(replies)
 def test_any_reply_keeps_every_limit_and_every_caution(any_reply: Reply) -> None:
-    embeds = render_embeds(any_reply)
-    assert breaches(embeds) == []
-    for caution in any_reply.cautions:
-        assert escape(caution) in shown(embeds)
+    for part in (None, *PartName):
+        embeds = render_embeds(any_reply, part)
+        assert breaches(embeds) == []
+        if part is PartName.CARE:
+            for caution in any_reply.cautions:
+                assert escape(caution) in shown(embeds)
 
 
 @given(words)
@@ -107,7 +120,7 @@ def test_a_sign_of_markup_is_shown_and_not_obeyed(sign: str) -> None:
 
 def test_hostile_text_stays_text_in_every_part() -> None:
     embeds = render_embeds(
-        reply(
+        whole(
             title=HOSTILE,
             answer=HOSTILE,
             rows=(Row(label=HOSTILE, text=HOSTILE),),
@@ -126,7 +139,7 @@ def test_hostile_text_stays_text_in_every_part() -> None:
 def test_the_worst_reply_is_cut_honestly_and_sources_go_first() -> None:
     line = "word " * 120
     embeds = render_embeds(
-        reply(
+        whole(
             rows=tuple(Row(label=f"row {n}", text=line) for n in range(40)),
             steps=(line,) * 3,
             cautions=(line,) * 3,
@@ -145,12 +158,12 @@ def test_the_worst_reply_is_cut_honestly_and_sources_go_first() -> None:
 
 def test_cautions_that_no_message_holds_are_an_error_and_not_a_cut() -> None:
     with pytest.raises(ValueError, match="cautions"):
-        render_embeds(reply(cautions=("x" * 1000,) * 6))
+        render_embeds(whole(cautions=("x" * 1000,) * 6))
 
 
 def test_a_long_reply_goes_on_in_a_second_embed() -> None:
     rows = tuple(Row(label=f"row {n}", text="x" * 400) for n in range(12))
-    embeds = render_embeds(reply(rows=rows, cautions=("take care",)))
+    embeds = render_embeds(whole(rows=rows, cautions=("take care",)))
     assert len(embeds) == 2
     assert embeds[0].title == "T"
     assert embeds[1].title is None
@@ -160,8 +173,8 @@ def test_a_long_reply_goes_on_in_a_second_embed() -> None:
 def test_a_narrow_table_is_a_block_and_a_wide_one_is_lines() -> None:
     narrow = Table(columns=("in", "UVI"), rows=(("14", "4.2"), ("15", "3.9")))
     wide = Table(columns=("Question", "What it answers"), rows=(("distance", "how far " * 4),))
-    [one] = render_embeds(reply(table=narrow))
-    [two] = render_embeds(reply(table=wide))
+    [one] = render_embeds(whole(table=narrow))
+    [two] = render_embeds(whole(table=wide))
     assert "```\nin  UVI\n14  4.2\n15  3.9\n```" in (one.description or "")
     assert "**Question** · **What it answers**\n- distance · how far" in (two.description or "")
 
@@ -171,7 +184,7 @@ def test_a_page_with_an_address_is_a_link_and_one_without_is_a_name() -> None:
         PageLink(slug="screens", title="Screens", url="https://guide.invalid/screens.html"),
         PageLink(slug="nights", title="Nights", url=""),
     )
-    [embed] = render_embeds(reply(guide=pages))
+    [embed] = render_embeds(whole(guide=pages))
     assert "- [Screens](https://guide.invalid/screens.html)\n- Nights" in (embed.description or "")
 
 
@@ -186,7 +199,12 @@ def test_the_answer_comes_first_and_the_question_stands_in_the_footer() -> None:
 @pytest.mark.parametrize("line", EXAMPLES)
 def test_the_digits_are_those_of_the_reply(line: str) -> None:
     answered = ask(line, Preferences())
-    assert digits(shown(render_embeds(answered))) == digits(all_words(answered))
+    brief = shown(render_embeds(answered.model_copy(update={"opened": ()})))
+    assert digits(brief) == digits(brief_words(answered))
+    for part in answered.parts:
+        bare = answered.model_copy(update={"opened": ()})
+        with_it = digits(shown(render_embeds(bare, part.name)))
+        assert with_it == sorted(digits(brief) + digits(part_words(part)))
 
 
 def test_the_kind_of_a_source_is_told_once() -> None:
@@ -194,5 +212,5 @@ def test_the_kind_of_a_source_is_told_once() -> None:
         SourceLine(key="a", citation="from memory, no source read", kind="memory"),
         SourceLine(key="b", citation="Keitz (1971)", kind="handbook"),
     )
-    told = shown(render_embeds(reply(sources=sources)))
+    told = shown(render_embeds(whole(sources=sources)))
     assert "-# from memory, no source read\n-# Keitz (1971) (handbook)" in told

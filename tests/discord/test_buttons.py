@@ -39,10 +39,10 @@ async def test_swapping_the_unit_changes_the_own_message_and_swaps_back(
     async with world.running(bot()):
         first = await world.slash("distance", TUBE)
         before = first.text
-        swapped = await world.press(first, "Centimetres first")
+        swapped = await world.press(first, "In cm")
         assert swapped.post is first.post
         assert "38 to 51 cm (15 to 20 in)" in swapped.text
-        back = await world.press(swapped, "Inches first")
+        back = await world.press(swapped, "In inches")
     assert back.text == before
 
 
@@ -50,7 +50,7 @@ async def test_swapping_works_after_a_restart(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         first = await world.slash("distance", TUBE)
     async with world.running(bot()):
-        swapped = await world.press(first, "Centimetres first")
+        swapped = await world.press(first, "In cm")
     assert "38 to 51 cm (15 to 20 in)" in swapped.text
 
 
@@ -59,10 +59,10 @@ async def test_a_question_too_long_for_a_button_is_read_from_the_message_after_a
 ) -> None:
     async with world.running(bot()):
         first = await world.slash("uvi", LONG, where=direct(FERN))
-        button = post_buttons(first.post)["Centimetres first"]
+        button = post_buttons(first.post)["In cm"]
     assert button["custom_id"] == "u:cm:?"
     async with world.running(bot()):
-        swapped = await world.press(first, "Centimetres first")
+        swapped = await world.press(first, "In cm")
     assert "36 cm (14 in)" in swapped.text
     assert first.text.rsplit("\n", 1)[1] == swapped.text.rsplit("\n", 1)[1]
 
@@ -73,7 +73,7 @@ async def test_swapping_somebody_elses_public_answer_leaves_it_as_it_is(
     async with world.running(bot()):
         shared = await world.slash("distance", {**TUBE, "for": MOSS})
         before = shared.text
-        swapped = await world.press(shared, "Centimetres first", user=PEBBLE)
+        swapped = await world.press(shared, "In cm", user=PEBBLE)
     assert shared.text == before
     assert swapped.post is not shared.post
     assert swapped.ephemeral
@@ -86,7 +86,7 @@ async def test_a_bare_number_keeps_its_unit_when_the_other_is_shown_first(
     async with world.running(Noonstone(Preferences(units=Units.IN), tmp_path)):
         first = await world.slash("uvi", {**TUBE, "distance": "14"})
         before = first.text
-        swapped = await world.press(first, "Centimetres first")
+        swapped = await world.press(first, "In cm")
     assert "14 in (36 cm)" in before
     assert "36 cm (14 in)" in swapped.text
 
@@ -94,8 +94,8 @@ async def test_a_bare_number_keeps_its_unit_when_the_other_is_shown_first(
 async def test_a_conversion_has_no_unit_to_swap(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         answer = await world.slash("convert", {"value": "14in"})
-    assert "Centimetres first" not in answer.buttons
-    assert "Inches first" not in answer.buttons
+    assert "In cm" not in answer.buttons
+    assert "In inches" not in answer.buttons
 
 
 @pytest.mark.parametrize("restart", [False, True], ids=["at once", "after a restart"])
@@ -116,14 +116,14 @@ async def test_sharing_posts_what_was_seen_once_and_pings_nobody(
     assert public.pings == frozenset()
     assert post_text(public).startswith(f"<@{FERN.id}> asked:")
     assert [strip(e) for e in public.payload["embeds"]] == [strip(e) for e in seen]
-    assert "Share in the channel" not in answer.buttons
-    assert "Centimetres first" in answer.buttons
-    assert next(iter(post_buttons(public))) == "Centimetres first"
-    assert "Change and ask again" not in post_buttons(public)
+    assert "Share" not in answer.buttons
+    assert "In cm" in answer.buttons
+    assert [*post_buttons(public)][:2] == ["Steps", "In cm"]
+    assert "Change" not in post_buttons(public)
 
 
 async def share(world: World, answer: Answer) -> Answer:
-    shared = await world.press(answer, "Share in the channel")
+    shared = await world.press(answer, "Share")
     await world.platform.until(lambda: shared.further, "the shared message")
     return shared
 
@@ -137,7 +137,7 @@ async def test_a_shared_answer_still_swaps_for_whoever_presses(world: World, bot
     async with world.running(bot()):
         shared = await share(world, await world.slash("distance", TUBE))
         [public] = shared.further
-        swapped = await world.press(public, "Centimetres first", user=MOSS, where=in_server())
+        swapped = await world.press(public, "In cm", user=MOSS, where=in_server())
     assert swapped.ephemeral
     assert "38 to 51 cm" in swapped.text
 
@@ -148,11 +148,11 @@ async def test_a_button_of_an_older_version_is_not_read_as_another_question(
     old = "u:cm:distance.0000|none|12%|polished"
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-        post_buttons(answer.post)["Centimetres first"]["custom_id"] = old
-        swapped = await world.press(answer, "Centimetres first")
-        post_buttons(answer.post)["Inches first"]["custom_id"] = old
+        post_buttons(answer.post)["In cm"]["custom_id"] = old
+        swapped = await world.press(answer, "In cm")
+        post_buttons(answer.post)["In inches"]["custom_id"] = old
         answer.post.payload["embeds"][-1].pop("footer")
-        lost = await world.press(answer, "Inches first")
+        lost = await world.press(answer, "In inches")
     assert "38 to 51 cm" in swapped.text
     assert lost.text == "I no longer know which question this was. Please ask it again."
     assert lost.ephemeral

@@ -22,7 +22,7 @@ from tests.discord.test_trouble import QuickAsyncio, log_line
 from tests.discord.world import World
 
 TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
-SHARE, SHOW = "Share in the channel", "Show the picture"
+SHARE, SHOW = "Share", "Picture"
 
 
 @pytest.fixture
@@ -165,10 +165,10 @@ async def pressed(world: World, seen: Answer, label: str) -> Answer:
     ("path", "words"),
     [
         ((SHARE,), "asked:"),
-        (("Centimetres first",), "38 to 51 cm"),
+        (("In cm",), "38 to 51 cm"),
         (("Guide: Measuring the distance",), "Measuring the distance"),
         ((SHOW,), "Distance from tube to back"),
-        ((SHOW, "Share the picture"), "Distance from tube to back"),
+        ((SHOW, "Share"), "Distance from tube to back"),
     ],
     ids=lambda value: value[-1] if isinstance(value, tuple) else "",
 )

@@ -12,7 +12,7 @@ async def test_a_wrong_field_is_corrected_in_a_form_that_kept_the_rest(
 ) -> None:
     async with world.running(bot()):
         wrong = await world.slash("distance", {**TUBE, "tube": "strong"})
-        form = await world.press(wrong, "Change and ask again")
+        form = await world.press(wrong, "Change")
         assert form.fields["tube"]["value"] == "strong"
         assert form.fields["animal"]["value"] == "bearded dragon"
         right = await world.submit(form, {"tube": "12%"})
@@ -23,9 +23,9 @@ async def test_a_wrong_field_is_corrected_in_a_form_that_kept_the_rest(
 async def test_a_field_wrong_again_opens_pre_filled_again(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         wrong = await world.slash("distance", {**TUBE, "tube": "strong"})
-        form = await world.press(wrong, "Change and ask again")
+        form = await world.press(wrong, "Change")
         still = await world.submit(form, {"tube": "stronger", "screen": "mesh of sorts"})
-        again = await world.press(still, "Change and ask again")
+        again = await world.press(still, "Change")
     assert "I read" in still.text
     assert again.fields["tube"]["value"] == "stronger"
     assert again.fields["screen"]["value"] == "mesh of sorts"
@@ -35,7 +35,7 @@ async def test_what_the_form_has_no_room_for_is_kept(world: World, bot: Maker) -
     given = {**TUBE, "length": "33.5 in", "age": "11 months", "distance": "14 in"}
     async with world.running(bot()):
         answer = await world.slash("uvi", given)
-        form = await world.press(answer, "Change and ask again")
+        form = await world.press(answer, "Change")
         changed = await world.submit(form, {"distance": "12 in"})
     assert len(form.fields) == 5
     assert "age:11 months" in changed.text
@@ -45,7 +45,7 @@ async def test_what_the_form_has_no_room_for_is_kept(world: World, bot: Maker) -
 async def test_a_form_emptied_of_an_option_forgets_it(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", {**TUBE, "uvi": "2-3"})
-        form = await world.press(answer, "Change and ask again")
+        form = await world.press(answer, "Change")
         changed = await world.submit(form, {"uvi": ""})
     assert "uvi:" not in changed.text
 
@@ -55,7 +55,7 @@ async def test_a_form_opened_before_a_restart_is_answered_after_it(
 ) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE, where=direct(FERN))
-        form = await world.press(answer, "Change and ask again")
+        form = await world.press(answer, "Change")
     async with world.running(bot()):
         changed = await world.submit(form, {"screen": "blocks 45%"})
     assert changed.post is answer.post
@@ -65,7 +65,7 @@ async def test_a_form_opened_before_a_restart_is_answered_after_it(
 async def test_a_form_whose_question_is_lost_says_so(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-        form = await world.press(answer, "Change and ask again")
+        form = await world.press(answer, "Change")
         form.modal["custom_id"] = "f:distance.0000|12%"
         answer.post.payload["embeds"][-1].pop("footer")
         lost = await world.submit(form, {})
@@ -75,7 +75,7 @@ async def test_a_form_whose_question_is_lost_says_so(world: World, bot: Maker) -
 async def test_a_form_of_another_kind_is_left_alone(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-        form = await world.press(answer, "Change and ask again")
+        form = await world.press(answer, "Change")
         form.modal["custom_id"] = "somebody-elses"
         exchange = await world.begin_form(form)
         await world.slash("help")
@@ -88,7 +88,7 @@ async def test_what_was_heard_in_free_words_fills_the_form_of_the_question_they_
     async with world.running(bot()):
         asked = await world.slash("ask", {"question": "which uvb for my ball python in a 4ft viv"})
         assert "Tell me two more things" in asked.text
-        form = await world.press(asked, "Change and ask again")
+        form = await world.press(asked, "Change")
         whole = await world.submit(form, {"distance": "14 in", "screen": "none"})
     assert form.fields["animal"]["value"] == "royal python"
     assert form.fields["enclosure"]["value"] == "4 ft"
@@ -102,7 +102,7 @@ async def test_the_form_has_room_for_the_animal_where_only_that_was_missing(
     async with world.running(bot()):
         asked = await world.slash("ask", {"question": "my basking is 118f, too hot?"})
         assert "which animal it is" in asked.text
-        form = await world.press(asked, "Change and ask again")
+        form = await world.press(asked, "Change")
         whole = await world.submit(form, {"animal": "bearded dragon"})
     assert form.fields["basking"]["value"] == "118 F"
     assert "temps basking:118 F animal:bearded dragon" in whole.text
@@ -113,7 +113,7 @@ async def test_free_words_that_may_mean_several_things_come_back_in_their_form(
 ) -> None:
     async with world.running(bot()):
         asked = await world.slash("ask", {"question": "beardie help please"})
-        form = await world.press(asked, "Change and ask again")
+        form = await world.press(asked, "Change")
         whole = await world.submit(form, {"question": "what does a beardie need"})
     assert form.fields["question"]["value"] == "beardie help please"
     assert "What a bearded dragon needs" in whole.text

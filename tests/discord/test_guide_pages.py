@@ -21,13 +21,13 @@ def title(post: object) -> str:
 
 async def test_a_page_opens_beside_the_answer_and_leaves_it(world: World, bot: Maker) -> None:
     async with world.running(bot()):
-        answer = await world.slash("distance", TUBE)
+        answer = await world.press(await world.slash("distance", TUBE), "Sources")
         label = next(label for label in answer.buttons if label.startswith("Guide: "))
         page = await world.press(answer, label)
     assert page.post is not answer.post
     assert page.ephemeral
     assert title(page.post) == label.removeprefix("Guide: ")
-    assert answer.buttons[0] == "Share in the channel"
+    assert "Hide sources" in answer.buttons
 
 
 async def test_the_guide_is_read_from_the_first_page_to_the_last_and_back(
@@ -83,6 +83,6 @@ async def test_a_page_that_is_gone_is_told_plainly(world: World, bot: Maker) -> 
 async def test_with_a_site_the_pages_are_links(world: World, tmp_path: Path) -> None:
     preferences = Preferences(guide_url="https://guide.invalid")
     async with world.running(Noonstone(preferences, tmp_path)):
-        answer = await world.slash("distance", TUBE)
+        answer = await world.press(await world.slash("distance", TUBE), "Sources")
     links = [b["url"] for b in post_buttons(answer.post).values() if "url" in b]
     assert links[0] == "https://guide.invalid/measuring-the-distance.html"

@@ -94,7 +94,7 @@ async def test_who_waits_for_a_picture_is_told_that_there_is_none(
     client = Noonstone(Preferences(), tmp_path, Studio(job=never))
     async with world.running(client):
         answer = await world.slash("distance", TUBE)
-        pressed = asyncio.create_task(world.press(answer, "Show the picture"))
+        pressed = asyncio.create_task(world.press(answer, "Picture"))
         await world.platform.until(lambda: len(world.platform.exchanges) == 2, "the press")
         await world.platform.until(
             lambda: list(world.platform.exchanges.values())[1].callback, "the press"

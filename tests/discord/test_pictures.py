@@ -19,7 +19,7 @@ from tests.discord.world import World
 
 TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
 LINE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
-SHOW, SHARE = "Show the picture", "Share the picture"
+SHOW, SHARE = "Picture", "Share"
 
 
 Artist = Callable[[Callable[[Drawing], bytes]], Noonstone]
@@ -61,7 +61,7 @@ async def test_the_picture_is_acknowledged_before_it_is_drawn(world: World, arti
 async def test_a_picture_has_the_unit_of_its_answer(world: World, artist: Artist) -> None:
     async with world.running(artist(told)):
         answer = await world.slash("distance", TUBE)
-        swapped = await world.press(answer, "Centimetres first")
+        swapped = await world.press(answer, "In cm")
         shown = await world.press(swapped, SHOW)
     assert "38 to 51 cm (15 to 20 in)" in shown.post.payload["attachments"][0]["description"]
 

@@ -16,7 +16,7 @@ from tests.discord.world import World
 
 __all__ = ["keeper", "store"]
 
-SHOW, SHARE_PICTURE = "Show the picture", "Share the picture"
+SHOW, SHARE_PICTURE = "Picture", "Share"
 
 
 @pytest.mark.parametrize("kind", ["lose", "drop"])

@@ -11,7 +11,7 @@ from tests.discord.world import World
 __all__ = ["keeper", "store"]
 
 TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
-CM, SHARE, REPLY = "Centimetres first", "Share in the channel", "Reply in the channel"
+CM, SHARE, REPLY = "In cm", "Share", "Reply in the channel"
 STAYS = "In this channel each answer is for the one who asks"
 
 
@@ -31,7 +31,7 @@ async def stable(world: World) -> None:
 # --- presses on a public message ---------------------------------------------------------------
 
 
-@pytest.mark.parametrize("button", [CM, "Guide: "])
+@pytest.mark.parametrize("button", [CM, "Steps", "Sources"])
 async def test_a_strangers_press_posts_and_changes_nothing_that_others_see(
     world: World, keeper: Keeper, button: str
 ) -> None:
@@ -107,7 +107,7 @@ async def test_what_was_put_right_by_a_form_stays_private_and_can_be_shared(
     async with world.running(keeper()):
         await set_to(world, "public")
         refused = await world.slash("distance", {**TUBE, "tube": "banana"})
-        form = await world.press(refused, "Change and ask again")
+        form = await world.press(refused, "Change")
         answer = await world.submit(form, {"tube": "12%"})
     assert answer.post is refused.post
     assert answer.ephemeral

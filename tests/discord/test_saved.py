@@ -80,8 +80,8 @@ async def test_what_is_saved_is_seen_by_the_asker_alone_and_there_after_a_restar
     assert saved.ephemeral
     assert read.ephemeral
     assert "15.5 in (40 cm)" in shown.text
-    assert "Share in the channel" in shown.buttons
-    assert "Share in the channel" not in saved.buttons
+    assert "Share" in shown.buttons
+    assert "Share" not in saved.buttons
     assert "keep none yet" in of_moss.text
     assert not at_home.ephemeral
     assert "Pebble's box" in at_home.text
@@ -115,13 +115,14 @@ async def test_the_groups_settings_count_from_the_next_question_on(
         await world.slash("server lamp", lamp, user=PEBBLE)
         after = await world.slash("distance", TUBE)
         own = await world.slash("distance", {**TUBE, "tube": "hood by the door"})
+        own = await world.press(own, "Numbers")
         offered = await world.type("distance", "tube", "hoo")
         elsewhere = await world.slash("distance", TUBE, where=direct(FERN))
-    assert "Centimetres first" in before.buttons
-    assert "Inches first" in after.buttons
+    assert "In cm" in before.buttons
+    assert "In inches" in after.buttons
     assert "The group's own" in own.text
     assert offered.choices[0] == "Hood by the door"
-    assert "Centimetres first" in elsewhere.buttons
+    assert "In cm" in elsewhere.buttons
 
 
 async def test_a_server_that_did_not_add_the_bot_has_no_settings(
@@ -132,7 +133,7 @@ async def test_a_server_that_did_not_add_the_bot_has_no_settings(
     await store.servers.change(where.server.id, By(1, NOW), units=Units.CM)
     async with world.running(keeper()):
         answer = await world.slash("distance", TUBE, where=where)
-    assert "Centimetres first" in answer.buttons
+    assert "In cm" in answer.buttons
 
 
 async def test_a_public_channel_shows_answers_to_all_and_keeps_saved_data_private(
@@ -252,6 +253,6 @@ async def test_without_its_store_everything_else_is_answered(
         answer = await world.slash("distance", TUBE)
         saved = await world.slash("mine list", {})
         offered = await world.type("distance", "animal", "beard")
-    assert "Centimetres first" in answer.buttons
+    assert "In cm" in answer.buttons
     assert "cannot be reached" in saved.text
     assert offered.choices[0] == "bearded dragon"

@@ -69,7 +69,7 @@ async def test_what_was_just_asked_is_shown_with_its_picture(
     assert "Questions asked by week, the oldest first: 6, 0, 1 so far." in words
     assert "7 questions asked" in shown.text
     assert "Measuring the distance" in shown.text
-    assert "Share in the channel" not in shown.buttons
+    assert "Share" not in shown.buttons
 
 
 async def test_a_picture_that_cannot_be_drawn_leaves_the_counts(
@@ -139,7 +139,7 @@ async def test_the_other_unit_of_an_answer_is_not_counted_again(
     world: World, keeper: Keeper, store: Store
 ) -> None:
     async with world.running(keeper()):
-        await world.press(await world.slash("distance", TUBE), "Centimetres first")
+        await world.press(await world.slash("distance", TUBE), "In cm")
     assert await counts(store) == {
         (Asked.QUESTION, "distance"): 1,
         (Asked.ANIMAL, "bearded-dragon"): 1,

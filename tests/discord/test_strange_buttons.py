@@ -32,6 +32,7 @@ STRANGE = [
         "p:see:in:<@5>",
     ),
     *("g:open:no-such-page", "g:back:-", "g:on:" + "a" * 90, "g:open:welcome"),
+    *("o:steps:in:?", "o:xwhy:-:e.1|x", "o:rhymes:cm:convert.ffff|14in"),
     *("r:0:0", "r:" + "9" * 19 + ":" + "9" * 19, "share"),
 ]
 SAVED = [

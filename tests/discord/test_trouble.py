@@ -155,7 +155,7 @@ async def test_a_new_session_after_op_9_answers_as_before(
         before = await world.slash("distance", TUBE)
         await world.gateway.invalidate(resumable=False)
         await world.platform.until(lambda: world.gateway.identifies == 2, "a new session")
-        swapped = await world.press(before, "Centimetres first")
+        swapped = await world.press(before, "In cm")
     assert "38 to 51 cm" in swapped.text
     assert world.platform.syncs == [None]
 
@@ -165,8 +165,8 @@ async def test_an_unexpected_error_behind_a_button_is_told_too(
 ) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-        monkeypatch.setattr("bot.fronts.discord.answering.render_embeds", lambda _: 1 / 0)
-        pressed = await world.press(answer, "Centimetres first")
+        monkeypatch.setattr("bot.fronts.discord.answering.render_embeds", lambda *_: 1 / 0)
+        pressed = await world.press(answer, "In cm")
     assert "noted as" in pressed.text
     assert pressed.ephemeral
     assert "start at" in answer.text
@@ -199,7 +199,7 @@ async def test_the_log_holds_no_word_of_the_asker(
     async with world.running(bot()):
         await world.slash("distance", TUBE)
         answer: Answer = await world.slash("distance", {**TUBE, "screen": "my secret mesh"})
-        await world.press(answer, "Change and ask again")
+        await world.press(answer, "Change")
     mine = [record.getMessage() for record in caplog.records if record.name.startswith("bot")]
     assert any(line.startswith("distance: ok") for line in mine)
     assert not any("bearded" in line or "secret" in line or FERN.name in line for line in mine)

@@ -23,7 +23,7 @@ from bot.fronts.discord.sharing import Target
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
-from bot.reply import Reply
+from bot.reply import PartName, Reply
 
 __all__ = ["Answers", "Finished", "Way", "has_two_faces", "laid_out"]
 
@@ -90,27 +90,35 @@ class Answers:
         preferences: Preferences,
         way: Way,
         about: Target | None = None,
+        part: PartName | None = None,
     ) -> Finished:
         """Return the answer; what fails is raised and not kept.
 
-        ``about`` is the message that the question was taken from, whose writer can be answered.
+        ``about`` is the message that the question was taken from, whose writer can be answered;
+        ``part`` is the part that is open.
         """
         given = tuple(question.given.items())
-        key = question.command, given, preferences, way, about, self._today()
+        key = question.command, given, preferences, way, about, part, self._today()
         kept = self._kept.get(key)
         if kept is not None:
             self._kept.move_to_end(key)
             return kept
         # A crowd's first answer leaves before its last is begun.
         async with self._turns:
-            finished = laid_out(question.answered(preferences), question, way, about)
+            finished = laid_out(question.answered(preferences), question, way, about, part)
         self._kept[key] = finished
         if len(self._kept) > self._most:
             self._kept.popitem(last=False)
         return finished
 
 
-def laid_out(reply: Reply, question: Question, way: Way, about: Target | None = None) -> Finished:
+def laid_out(
+    reply: Reply,
+    question: Question,
+    way: Way,
+    about: Target | None = None,
+    part: PartName | None = None,
+) -> Finished:
     """Return the reply to a question as it is sent."""
     public = way.public and reply.status == "ok"
     meant = Question.read(reply.asked) or question
@@ -122,8 +130,9 @@ def laid_out(reply: Reply, question: Question, way: Way, about: Target | None = 
         swap_to=_swap(reply),
         about=about,
         pictures=way.pictures,
+        part=part,
     )
-    message = Message(embeds=render_embeds(reply), view=_Settled(view))
+    message = Message(embeds=render_embeds(reply, part), view=_Settled(view))
     return Finished(reply.status, public, message, meant)
 
 

@@ -9,20 +9,21 @@ from bot.fronts.discord.boards import BoardButton
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
 from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.parts import PartButton, parts_behind_buttons
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.reminders import DoneButton, SnoozeButton
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, send
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
 from bot.language.quantities import Units
-from bot.reply import PageLink, Reply
+from bot.reply import PageLink, PartName, Reply
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
 __all__ = ["BUTTONS", "SwapButton", "view_for"]
 
-_SWAP_LABELS = {Units.IN: "Inches first", Units.CM: "Centimetres first"}
+_SWAP_LABELS = {Units.IN: "In inches", Units.CM: "In cm"}
 _MOST_PAGES = 5
 _LONGEST_LABEL = 80
 _LONGEST_ADDRESS = 512
@@ -36,7 +37,7 @@ class SwapButton(
     """Shows the same answer with the other unit first."""
 
     def __init__(self, units: Units, custom_id: str) -> None:
-        super().__init__(discord.ui.Button(label=_SWAP_LABELS[units], custom_id=custom_id))
+        super().__init__(discord.ui.Button(label=_SWAP_LABELS[units], custom_id=custom_id, row=0))
         self.units = units
 
     @classmethod
@@ -68,6 +69,7 @@ BUTTONS: Final = (
     ShareButton,
     ReplyButton,
     PictureButton,
+    PartButton,
     EditButton,
     PageButton,
     PageSelect,
@@ -86,36 +88,52 @@ def view_for(
     swap_to: Units | None,
     about: Target | None = None,
     pictures: bool = False,
+    part: PartName | None = None,
 ) -> discord.ui.View:
-    """Return the buttons of a reply.
+    """Return the buttons of a reply: the picture, the parts, the unit, a change; then the rest.
 
     ``private``: only the asker sees it, in a place where others are, and it may be shared.
     ``own``: nobody else presses its buttons. ``swap_to``: the unit that could stand first.
     ``about``: the message the question was taken from, whose writer can be answered.
-    ``pictures``: there is somebody to draw them.
+    ``pictures``: there is somebody to draw them. ``part``: the part that is open.
     """
     view = discord.ui.View(timeout=None)
+    units = Units(reply.units) if reply.units else None
+    if pictures and reply.picture is not None and units is not None:
+        view.add_item(PictureButton.of(question, units))
+    pages = _pages_in_sight(reply, part)
+    for name in parts_behind_buttons(reply, pages_shown=bool(pages)):
+        view.add_item(PartButton.of(question, name, units, is_open=name is part))
+    if swap_to is not None:
+        view.add_item(SwapButton.to(swap_to, question))
+    if own and EditButton.fits(question):
+        view.add_item(EditButton.of(question))
     if private and about is not None:
         view.add_item(ReplyButton(about, ready=reply.status == "ok"))
     elif private and reply.status == "ok":
         view.add_item(ShareButton())
-    if swap_to is not None:
-        view.add_item(SwapButton.to(swap_to, question))
-    if pictures and reply.picture is not None and reply.units:
-        view.add_item(PictureButton.of(question, Units(reply.units)))
-    if own and EditButton.fits(question):
-        view.add_item(EditButton.of(question))
     if reply.command == "guide" and reply.status == "ok":
         add_page_turners(view, reply)
-    else:
-        for page in reply.guide[:_MOST_PAGES]:
-            view.add_item(_page_item(page))
+    for page in pages:
+        view.add_item(_page_item(page))
     return view
+
+
+def _pages_in_sight(reply: Reply, part: PartName | None) -> tuple[PageLink, ...]:
+    """Return the pages that have buttons: with the sources, or where help must be one press away.
+
+    A guide page has turners of its own.
+    """
+    if reply.command == "guide" and reply.status == "ok":
+        return ()
+    near = reply.status == "problem" or bool(reply.dangers)
+    shown = near or part is PartName.SOURCES or PartName.SOURCES in reply.opened
+    return reply.guide[:_MOST_PAGES] if shown else ()
 
 
 def _page_item(page: PageLink) -> discord.ui.Item[Any]:
     """Return a link to the page on the site, or the button that opens it here."""
     if not page.url or len(page.url) > _LONGEST_ADDRESS:
-        return PageButton.opening(page.slug, page.title, row=1)
+        return PageButton.opening(page.slug, page.title, row=2)
     label = f"Guide: {page.title}"[:_LONGEST_LABEL]
-    return discord.ui.Button(style=discord.ButtonStyle.link, label=label, url=page.url, row=1)
+    return discord.ui.Button(style=discord.ButtonStyle.link, label=label, url=page.url, row=2)

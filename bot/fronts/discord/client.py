@@ -44,6 +44,7 @@ from bot.operating.allowance import Allowance
 from bot.operating.metrics import Metrics
 from bot.preferences import Preferences
 from bot.render.embeds import render_embeds
+from bot.reply import PartName
 from bot.settings import Shards
 from bot.store.store import Store
 
@@ -224,12 +225,13 @@ class Noonstone(discord.AutoShardedClient):
         first: Units | None = None,
         in_place: bool = False,
         about: Target | None = None,
+        part: PartName | None = None,
     ) -> None:
         """Answer a question: to the asker alone in a server, or to an addressee in public.
 
         ``first`` is the unit shown first whatever was typed; ``in_place`` changes the message
         whose button was pressed instead of sending another, where the presser may change it;
-        ``about`` is the message that the question was taken from.
+        ``about`` is the message that the question was taken from; ``part`` is the part to open.
         """
         async with guarded(interaction, f"answering {question.command}"):
             shown, pressed = await self._shown(interaction), interaction.message
@@ -247,11 +249,12 @@ class Noonstone(discord.AutoShardedClient):
             alone = in_direct_messages(interaction)
             way = Way(public, alone, self.studio is not None, shown is not Shown.PRIVATE)
             with self.noted(question.command) as note:
-                finished = await self._answers.finished(question, preferences, way, about)
+                finished = await self._answers.finished(question, preferences, way, about, part)
                 note(finished.status)
                 if self.memory is not None and finished.status == "ok":
                     meant = finished.meant
-                    self.memory.count(interaction, meant.command, meant.given, again=in_place)
+                    again = in_place or part is not None
+                    self.memory.count(interaction, meant.command, meant.given, again=again)
                 message = finished.message
                 if addressee is not None and finished.status == "ok":
                     message = self._addressed(message, interaction, addressee.id, finished.public)

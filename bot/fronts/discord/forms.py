@@ -34,7 +34,7 @@ class EditButton(
     """Opens the question as a form, filled in as it was asked."""
 
     def __init__(self, custom_id: str) -> None:
-        super().__init__(discord.ui.Button(label="Change and ask again", custom_id=custom_id))
+        super().__init__(discord.ui.Button(label="Change", custom_id=custom_id, row=0))
 
     @staticmethod
     def fits(question: Question) -> bool:

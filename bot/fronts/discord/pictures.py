@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 __all__ = ["PictureButton"]
 
 _LONGEST_WORDS = 1024
-_LABELS = {"see": "Show the picture", "share": "Share the picture"}
+_LABELS = {"see": "Picture", "share": "Share"}
 
 
 class PictureButton(
@@ -42,7 +42,7 @@ class PictureButton(
     """Draws the picture for the presser, or, under a private picture, for the channel."""
 
     def __init__(self, how: str, units: Units, custom_id: str) -> None:
-        super().__init__(discord.ui.Button(label=_LABELS[how], custom_id=custom_id))
+        super().__init__(discord.ui.Button(label=_LABELS[how], custom_id=custom_id, row=0))
         self.how = how
         self.units = units
 

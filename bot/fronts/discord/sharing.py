@@ -32,7 +32,7 @@ class ShareButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
     """Posts a private answer in the channel, exactly as it was seen."""
 
     def __init__(self) -> None:
-        super().__init__(discord.ui.Button(label="Share in the channel", custom_id=_SHARE))
+        super().__init__(discord.ui.Button(label="Share", custom_id=_SHARE, row=1))
 
     @classmethod
     async def from_custom_id(
@@ -59,6 +59,7 @@ class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
             label="Reply in the channel",
             custom_id=f"r:{about.author_id}:{about.message_id}",
             disabled=not ready,
+            row=1,
         )
         super().__init__(button)
         self.about = about

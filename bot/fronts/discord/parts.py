@@ -1,0 +1,87 @@
+"""The buttons that open one part of an answer under its brief, and close it again.
+
+Who may not change the message, because everybody sees it, gets the brief and the part alone.
+"""
+
+import re
+from typing import TYPE_CHECKING, Any, Self
+
+import discord
+
+from bot.brief import held_back
+from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, is_own, send
+from bot.language.quantities import Units
+from bot.reply import PartName, Reply, part_label
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = ["PartButton", "parts_behind_buttons"]
+
+_NONE = "-"
+_SECOND_ROW = (PartName.CARE, PartName.NUMBERS, PartName.SOURCES)
+_ORDER = (PartName.WHY, PartName.STEPS, *_SECOND_ROW)
+
+
+class PartButton(
+    Limited,
+    discord.ui.DynamicItem[discord.ui.Button[Any]],
+    template=r"o:(?P<close>x?)(?P<part>[a-z]{1,12}):(?P<units>in|cm|-):(?P<asked>.+)",
+):
+    """Opens a part of an answer in its message, or closes the one that is open."""
+
+    def __init__(self, part: str, units: Units | None, custom_id: str, *, is_open: bool) -> None:
+        label = part_label(PartName(part)) if part in set(PartName) else part
+        button: discord.ui.Button[Any] = discord.ui.Button(
+            label=f"Hide {label.lower()}" if is_open else label,
+            style=discord.ButtonStyle.primary if is_open else discord.ButtonStyle.secondary,
+            custom_id=custom_id,
+            row=1 if part in _SECOND_ROW else 0,
+        )
+        super().__init__(button)
+        self.part = part
+        self.units = units
+        self.is_open = is_open
+
+    @classmethod
+    def of(cls, question: Question, part: PartName, units: Units | None, *, is_open: bool) -> Self:
+        """Return the button for a part of a question's answer with ``units`` first."""
+        how = "x" if is_open else ""
+        first = units.value if units else _NONE
+        custom_id = question.custom_id(f"o:{how}{part}:{first}:")
+        return cls(part, units, custom_id, is_open=is_open)
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return the pressed button."""
+        units = None if match["units"] == _NONE else Units(match["units"])
+        return cls(match["part"], units, match[0], is_open=bool(match["close"]))
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Show the answer with the part open, or without it."""
+        async with guarded(interaction, "opening a part"):
+            packed = self.custom_id.split(":", 3)[3]
+            question = Question.unpacked(packed, interaction.message)
+            if question is None or self.part not in set(PartName):
+                await send(interaction, Message(ASK_AGAIN), private=True)
+                return
+            client: Noonstone = interaction.client
+            await client.answer(
+                interaction,
+                question,
+                first=self.units,
+                in_place=is_own(interaction),
+                part=None if self.is_open else PartName(self.part),
+            )
+
+
+def parts_behind_buttons(reply: Reply, *, pages_shown: bool) -> list[PartName]:
+    """Return the parts that a button opens; pages that have buttons of their own need none."""
+    held = list(held_back(reply))
+    if pages_shown and not reply.sources and PartName.SOURCES in held:
+        held.remove(PartName.SOURCES)
+    return [part for part in _ORDER if part in held]
