@@ -13,7 +13,7 @@ import discord
 
 from bot.brief import brief_of
 from bot.render.escaping import escape, escape_code, units_long
-from bot.reply import Line, PartName, Reply, Role, Row, SourceLine, Table, part_label
+from bot.reply import Line, PartName, Reply, Role, Row, SourceLine, Table
 
 __all__ = ["ASKED", "render_embeds"]
 
@@ -91,10 +91,10 @@ def _told(line: Line, numbers: Iterator[int]) -> str:
 
 
 def _parts_shown(reply: Reply, part: PartName | None) -> Iterator[_Section]:
-    for name in PartName:
-        if name is part or name in reply.opened:
-            heading = part_label(name) if name is part else ""
-            yield from _PARTS[name](reply, heading)
+    for told in reply.parts:
+        if told.name is part or told.name in reply.opened:
+            heading = told.label if told.name is part else ""
+            yield from _PARTS[told.name](reply, heading)
 
 
 def _steps(reply: Reply, heading: str) -> Iterator[_Section]:

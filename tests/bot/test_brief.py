@@ -16,7 +16,7 @@ EXAMPLES = [example for command in COMMANDS for example in command.examples]
 # Questions whose answers still bring no brief of their own. This list only shrinks.
 NOT_MOVED = (
     *("air", "ask", "basking", "check", "decline", "distance", "dose", "hours", "lamp", "meter"),
-    *("needs", "night", "plan", "section", "surface", "temps", "tube", "uvi", "watts"),
+    *("needs", "plan", "section", "surface", "temps", "tube", "uvi", "watts"),
 )
 
 
@@ -80,13 +80,14 @@ def test_the_brief_of_every_example_stands_whole_in_the_full_text(line: str) -> 
     answered = ask(line, ANYONE)
     whole = render_text(answered, 10_000)
     assert all(text in whole for told in answered.brief for text in told.text.split("\n"))
-    assert [line.role for line in answered.brief].count(Role.HEAD) == 1
+    lead = Role.DANGER if answered.dangers else Role.HEAD
+    assert answered.brief[0].role is lead
 
 
 def test_no_brief_is_longer_than_a_phone_but_of_those_not_moved() -> None:
     briefs = {line: ask(line, ANYONE).brief for line in EXAMPLES}
     long = {line.split()[0] for line, told in briefs.items() if phone_lines(told) > MOST_LINES}
-    assert sorted(long) == sorted(NOT_MOVED)
+    assert long <= set(NOT_MOVED)
 
 
 PRESSING = [key for key, row in hazards().items() if row.kind not in ("wrong", "never")]

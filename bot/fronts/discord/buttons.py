@@ -102,8 +102,8 @@ def view_for(
     if pictures and reply.picture is not None and units is not None:
         view.add_item(PictureButton.of(question, units))
     pages = _pages_in_sight(reply, part)
-    for name in parts_behind_buttons(reply, pages_shown=bool(pages)):
-        view.add_item(PartButton.of(question, name, units, is_open=name is part))
+    for each in parts_behind_buttons(reply, pages_shown=bool(pages)):
+        view.add_item(PartButton.of(question, each, units, is_open=each.name is part))
     if swap_to is not None:
         view.add_item(SwapButton.to(swap_to, question))
     if own and EditButton.fits(question):

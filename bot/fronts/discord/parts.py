@@ -13,7 +13,7 @@ from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, is_own, send
 from bot.language.quantities import Units
-from bot.reply import PartName, Reply, part_label
+from bot.reply import Part, PartName, Reply
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
@@ -32,10 +32,11 @@ class PartButton(
 ):
     """Opens a part of an answer in its message, or closes the one that is open."""
 
-    def __init__(self, part: str, units: Units | None, custom_id: str, *, is_open: bool) -> None:
-        label = part_label(PartName(part)) if part in set(PartName) else part
+    def __init__(
+        self, part: str, units: Units | None, custom_id: str, *, is_open: bool, label: str = ""
+    ) -> None:
         button: discord.ui.Button[Any] = discord.ui.Button(
-            label=f"Hide {label.lower()}" if is_open else label,
+            label=f"Hide {label.lower()}" if is_open else label or part,
             style=discord.ButtonStyle.primary if is_open else discord.ButtonStyle.secondary,
             custom_id=custom_id,
             row=1 if part in _SECOND_ROW else 0,
@@ -46,12 +47,12 @@ class PartButton(
         self.is_open = is_open
 
     @classmethod
-    def of(cls, question: Question, part: PartName, units: Units | None, *, is_open: bool) -> Self:
+    def of(cls, question: Question, part: Part, units: Units | None, *, is_open: bool) -> Self:
         """Return the button for a part of a question's answer with ``units`` first."""
         how = "x" if is_open else ""
         first = units.value if units else _NONE
-        custom_id = question.custom_id(f"o:{how}{part}:{first}:")
-        return cls(part, units, custom_id, is_open=is_open)
+        custom_id = question.custom_id(f"o:{how}{part.name}:{first}:")
+        return cls(part.name, units, custom_id, is_open=is_open, label=part.label)
 
     @classmethod
     async def from_custom_id(
@@ -79,9 +80,10 @@ class PartButton(
             )
 
 
-def parts_behind_buttons(reply: Reply, *, pages_shown: bool) -> list[PartName]:
+def parts_behind_buttons(reply: Reply, *, pages_shown: bool) -> list[Part]:
     """Return the parts that a button opens; pages that have buttons of their own need none."""
     held = list(held_back(reply))
     if pages_shown and not reply.sources and PartName.SOURCES in held:
         held.remove(PartName.SOURCES)
-    return [part for part in _ORDER if part in held]
+    named = {part.name: part for part in reply.parts}
+    return [named[name] for name in _ORDER if name in held]
