@@ -1,13 +1,16 @@
 """A whole set-up judged: a verdict on each part, the first three things to do, what is missing."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from bot.answers.check_heat import HEATED, heat_parts
 from bot.answers.check_limits import limit_alarms
 from bot.answers.check_parts import Mark, Part, Todo, first_of, in_order
 from bot.answers.check_safety import safety_parts
+from bot.answers.check_set_up import checked_set_up
 from bot.answers.check_uv import uv_part
 from bot.answers.check_whom import kept_told
+from bot.answers.first_change import first_change
 from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, Kept
 from bot.answers.lamp_alarms import lamp_alarms
 from bot.answers.linking import page_links, source_lines
@@ -45,6 +48,12 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
     parts = (*safety_parts(told, uv, kept), uv, *heat_parts(told, kept, units))
     todo = first_of(in_order(parts))
     warmed = any(part.mark is Mark.CHANGE and part.name in HEATED for part in parts)
+    alarms = (
+        *limit_alarms(told, kept.animal),
+        *(alarm for part in parts for alarm in part.alarms),
+        *lamp_alarms(told),
+    )
+    found = checked_set_up(told, kept, parts, todo)
     return Reply(
         command="check",
         status="ok",
@@ -64,11 +73,8 @@ def answer_check(query: CheckQuery, context: Context) -> Reply:
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(dict.fromkeys(("common_practice", *_sources(parts)))),
-        alarms=(
-            *limit_alarms(told, kept.animal),
-            *(alarm for part in parts for alarm in part.alarms),
-            *lamp_alarms(told),
-        ),
+        alarms=alarms,
+        set_up=replace(found, first=first_change(alarms, found.first)),
     )
 
 

@@ -22,6 +22,7 @@ from calc.heat.sources_of_heat import Basking, HeatSource, find_heat_source
 from calc.judgement import judge_value, with_doubt
 from calc.limits import Met, limits_of, passed
 from calc.quantities import Quantity
+from calc.setup.measured import change_of, spot_of
 
 __all__ = ["HEATED", "heat_parts"]
 
@@ -128,7 +129,8 @@ def _places(
         if finding.is_unsure:
             todo = tuple(x for x in _todo(steps, urgency) if x.urgency is Urgency.MEASURE)
         source = (finding.target.source,) if finding.target else ()
-        yield Part(label, mark, why, todo, values=(_value(finding),), sources=source)
+        spot = spot_of(place, finding, kept.animal)
+        yield Part(label, mark, why, todo, values=(_value(finding),), sources=source, spot=spot)
 
 
 def _why_off(found: Mapping[Quantity, Finding], kept: Kept) -> str:
@@ -161,7 +163,8 @@ def _steps(judgement: Judgement) -> tuple[Step, ...]:
 def _todo(steps: tuple[Step, ...], urgency: Urgency) -> Iterator[Todo]:
     """Return the steps of the judgement; they hold for basking spot and cool end together."""
     for step in steps:
-        yield Todo(Urgency.MEASURE if step in _MEASURING else urgency, step_text(step))
+        due = Urgency.MEASURE if step in _MEASURING else urgency
+        yield Todo(due, step_text(step), change_of(step))
 
 
 def _gradient(judgement: Judgement, kept: Kept, units: Units) -> Iterator[Part]:

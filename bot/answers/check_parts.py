@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
 from bot.reply import Alarm, Value
+from calc.setup.set_up import Movement, Spot
 
 __all__ = ["Mark", "Part", "Todo", "Urgency", "first_of", "in_order"]
 
@@ -36,10 +37,11 @@ class Urgency(IntEnum):
 
 @dataclass(frozen=True, slots=True)
 class Todo:
-    """One thing to do."""
+    """One thing to do; ``change`` is the same as a movement, where it is one."""
 
     urgency: Urgency
     text: str
+    change: Movement | None = None
 
     @property
     def cannot_wait(self) -> bool:
@@ -55,7 +57,7 @@ class Todo:
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """One part of the set-up, judged."""
+    """One part of the set-up, judged; ``spot`` is what is read or worked out there."""
 
     name: str
     mark: Mark
@@ -65,6 +67,7 @@ class Part:
     values: tuple[Value, ...] = ()
     sources: tuple[str, ...] = ()
     alarms: tuple[Alarm, ...] = ()
+    spot: Spot | None = None
 
 
 def in_order(parts: Iterable[Part]) -> tuple[Todo, ...]:

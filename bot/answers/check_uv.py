@@ -17,22 +17,15 @@ from bot.answers.check_uv_lamps import (
     wanted_told,
     without_tube,
 )
+from bot.answers.check_uv_moves import more_room, moves, tube_moved
 from bot.answers.figures import length, uvi, uvi_estimate, uvi_range
 from bot.answers.heat_parts import Kept
-from bot.answers.placed import start_told
 from bot.answers.setup_told import Said, Told
 from bot.answers.tube_length import length_sources, length_values
-from bot.answers.uv_parts import (
-    fixture_name,
-    fixture_of,
-    screen_asked,
-    screen_phrase,
-)
 from bot.answers.verdicts import (
     judged_uvi_read,
     mark_of,
     mildest,
-    until_measured,
     verdict_word,
     wants_move,
 )
@@ -43,6 +36,9 @@ from bot.reply import Value
 from calc.animals import Target
 from calc.judgement import Judged
 from calc.limits import Limits, limits_of
+from calc.quantities import Quantity
+from calc.setup.set_up import Spot
+from calc.uncertainty import Estimate
 from calc.uv.placement import (
     COMFORTABLE_MINIMUM_M,
     SAFE_MINIMUM_M,
@@ -129,28 +125,29 @@ def _unjudged(told: Told, kept: Kept, units: Units) -> Part:
     value = Value(name="uvi", low=low, best=best, high=high, unit="1")
     why = f"about UVI {uvi(low)} to {uvi(high)} at {length(middle_m, units)}; {unknown}"
     near = middle_m < COMFORTABLE_MINIMUM_M
-    todo = (_more_room(middle_m, units),) if near else ()
+    todo = (more_room(middle_m, units),) if near else ()
     mark = Mark.CHANGE if near else Mark.CANNOT_TELL
     sources = ("keitz1971", "uv_distance_rows")
     return Part(_NAME, mark, why, todo, _missing(told, (name, said)), (value,), sources)
 
 
 def _by_meter(read: tuple[float, ...], wanted: Target, limits: Limits) -> Part:
-    judged = judged_uvi_read(read, wanted.low, wanted.high, limits)
+    ends = wanted.low, wanted.high
+    judged = judged_uvi_read(read, *ends, limits)
     middle = judged.value.best
     values = (Value(name="uvi", low=read[0], best=middle, high=read[-1], unit="1"),)
     why = f"your meter shows {uvi(middle)}: {verdict_word(judged)}, {wanted_told(wanted)}"
-    mark = mark_of(judged)
+    mark, here = mark_of(judged), Spot(Quantity.UVI, None, ends, judged.value, judged)
     if not wants_move(judged):
-        return Part(_NAME, mark, why, values=values, sources=(wanted.source,))
+        return Part(_NAME, mark, why, values=values, sources=(wanted.source,), spot=here)
     way = "farther from" if judged.is_likely_above else "nearer to"
     urgency = Urgency.TOO_MUCH_UV if judged.is_likely_above else Urgency.TOO_LITTLE_UV
     text = (
         f"Move the tube {way} the animal's back, or the platform, until the meter shows "
         f"{uvi_range(wanted.low, wanted.high)}."
     )
-    todo = (Todo(urgency, text),)
-    return Part(_NAME, mark, why, todo, values=values, sources=(wanted.source,))
+    todo = (Todo(urgency, text, tube_moved(up=judged.is_likely_above)),)
+    return Part(_NAME, mark, why, todo, values=values, sources=(wanted.source,), spot=here)
 
 
 def _distance(told: Told) -> tuple[FactName, Said[Measure]] | None:
@@ -204,8 +201,9 @@ def _by_distance(
     low = min(case.check.here.uvi.low for case in cases)
     high = max(case.check.here.uvi.high for case in cases)
     best = here.uvi.best if len(cases) == 1 else (low * high) ** 0.5
+    uvi_here, ends = Estimate(low, best, high), (wanted.low, wanted.high)
     values = (
-        Value(name="uvi", low=low, best=best, high=high, unit="1"),
+        Value.of("uvi", uvi_here, "1"),
         *length_values(cases[0].lamp),
     )
     sources = (wanted.source, "keitz1971", "uv_distance_rows", *length_sources(cases[0].lamp))
@@ -217,7 +215,10 @@ def _by_distance(
             f"UVI {uvi(low)} to {uvi(high)} {at}, which depends on what was not said; "
             f"{wanted_told(wanted)}"
         )
-        return Part(_NAME, Mark.CANNOT_TELL, why, find_out, missing, values, sources)
+        spot_here = Spot(Quantity.UVI, None, ends, uvi_here, is_read=False)
+        return Part(
+            _NAME, Mark.CANNOT_TELL, why, find_out, missing, values, sources, spot=spot_here
+        )
     told_uvi = uvi_estimate(here.uvi) if len(cases) == 1 else f"{uvi(low)} to {uvi(high)}"
     why = f"about UVI {told_uvi} {at}: {verdict_word(judged)}, {wanted_told(wanted)}{_age(told)}"
     may_be_above = any(case.check.may_be_above for case in cases)
@@ -225,7 +226,8 @@ def _by_distance(
     if may_be_above and mark is Mark.FINE:
         mark = Mark.CANNOT_TELL
     todo = (*_todo(cases, judged, middle_m, name, units), *(find_out if may_be_above else ()))
-    return Part(_NAME, mark, why, todo, missing, values, sources)
+    spot_here = Spot(Quantity.UVI, None, ends, uvi_here, judged, is_read=False)
+    return Part(_NAME, mark, why, todo, missing, values, sources, spot=spot_here)
 
 
 def _to(name: FactName) -> str:
@@ -242,14 +244,6 @@ def _age(told: Told) -> str:
     return "; the tube is older than a year, so only a meter tells"
 
 
-def _more_room(distance_m: float, units: Units) -> Todo:
-    return Todo(
-        Urgency.DANGER,
-        f"Give the animal more room: {length(distance_m, units)} from the tube is too near "
-        f"to be safe, at least {length(COMFORTABLE_MINIMUM_M, units)} is wanted.",
-    )
-
-
 def _too_near(distance_m: float) -> bool:
     return distance_m < SAFE_MINIMUM_M
 
@@ -258,44 +252,11 @@ def _todo(
     cases: tuple[Case, ...], judged: Judged, distance_m: float, name: FactName, units: Units
 ) -> Iterator[Todo]:
     if _too_near(distance_m):
-        yield _more_room(distance_m, units)
+        yield more_room(distance_m, units)
     elif wants_move(judged):
-        yield from _moves(cases, judged, units)
+        yield from moves(cases, judged, units)
     if name is not FactName.DISTANCE_BACK:
         yield Todo(
             Urgency.MEASURE,
             "Measure again from the underside of the tube to the animal's back, where it basks.",
-        )
-
-
-def _moves(cases: tuple[Case, ...], judged: Judged, units: Units) -> Iterator[Todo]:
-    above = judged.is_likely_above
-    urgency = Urgency.TOO_MUCH_UV if above else Urgency.TOO_LITTLE_UV
-    way = "farther from" if above else "nearer to"
-    fitting = [case.check.placement for case in cases if case.check.placement.ends]
-    lengths = [case.check for case in cases if case.check.placement.mild_m is not None]
-    if lengths and not fitting:
-        most = max(lengths, key=lambda check: check.placement.mild_m or 0.0)
-        yield Todo(urgency, until_measured(most, units))
-    elif not fitting:
-        case = cases[0]
-        what = (
-            f"{fixture_name(fixture_of(case.fixture))} {screen_phrase(screen_asked(case.screen))}"
-        )
-        yield Todo(
-            urgency,
-            f"No sensible distance gives the wanted UV with this tube in a {what}: the question "
-            "distance, with the same words, says why and what to use instead.",
-        )
-    elif len(fitting) == 1 and len(cases) == 1:
-        yield Todo(
-            urgency,
-            f"Bring the tube {way} the animal's back, to {start_told(fitting[0], units)}; moving "
-            "the platform does the same.",
-        )
-    else:
-        yield Todo(
-            urgency,
-            f"Bring the tube {way} the animal's back; tell me the fixture and the screen, and I "
-            "can say how far.",
         )

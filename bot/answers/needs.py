@@ -15,13 +15,12 @@ from bot.preferences import Context
 from bot.queries.needs import NeedsQuery
 from bot.reply import Picture, Reply, Row, Value
 from calc.animals import Animal, Target
-from calc.heat.judge import Judgement
 from calc.setup.bodies import body_of
+from calc.setup.measured import measured_set_up
 
 __all__ = ["answer_needs"]
 
 _GUIDE = ("planning-a-set-up", "measuring-temperatures", "reading-a-uv-meter", "nights")
-_NOTHING_READ = Judgement((), (), (), ())
 _SHELF_M = 0.3048
 
 
@@ -29,6 +28,7 @@ def answer_needs(query: NeedsQuery, context: Context) -> Reply:
     """Answer with every target of the animal; what is not known is named as such."""
     animal = animal_asked(query.animal, context)
     wanted = wanted_by(animal, context.units)
+    set_up = measured_set_up((), animal)
     return Reply(
         command="needs",
         status="ok",
@@ -40,7 +40,8 @@ def answer_needs(query: NeedsQuery, context: Context) -> Reply:
         cautions=(*UV_CAUTIONS[:2], *HEAT_CAUTIONS),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(animal, wanted)),
-        picture=Picture.later(temps_picture, _NOTHING_READ, {}, Kept(animal, ()), context.units),
+        picture=Picture.later(temps_picture, set_up, Kept(animal, ()), context.units),
+        set_up=set_up,
     )
 
 

@@ -22,6 +22,7 @@ from calc.animals import Target
 from calc.heat.enclosure import LampPlace
 from calc.setup.changes import Refusal, plan_setup
 from calc.setup.plan import Setup
+from calc.setup.planned import planned_set_up
 from calc.setup.space import SmallestFloor, too_small_by
 from calc.uncertainty import Estimate
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT
@@ -53,6 +54,8 @@ def answer_plan(query: PlanQuery, context: Context) -> Reply:
     if isinstance(found, Refusal):
         return plan_refused(found, what, context)
     units = context.units
+    set_up = planned_set_up(found, what.request, what.back, what.stand, in_water=what.in_water)
+    weakest = found.places.met.weakest.uvi.best
     return Reply(
         command="plan",
         status="ok",
@@ -65,7 +68,8 @@ def answer_plan(query: PlanQuery, context: Context) -> Reply:
         cautions=_cautions(found, what),
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(found, what)),
-        picture=Picture.later(plan_picture, found, what, units),
+        picture=Picture.later(plan_picture, set_up, weakest, what, units),
+        set_up=set_up,
     )
 
 

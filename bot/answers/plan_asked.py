@@ -17,6 +17,7 @@ from calc.heat.enclosure import LampPlace, Lid
 from calc.setup.along import DARK_ENDS_M
 from calc.setup.bodies import Body, body_of
 from calc.setup.plan import USUAL_SCREEN, OwnedTube, Request
+from calc.setup.set_up import StandKind
 from calc.uncertainty import Estimate
 
 __all__ = ["Asked", "asked"]
@@ -24,6 +25,11 @@ __all__ = ["Asked", "asked"]
 _ROOM_C = 21.0
 _UNKNOWN_PLATFORM_M = 0.40
 _BRANCHES_M = 1.0
+_STANDS = {
+    StandKind.DOCK: "dock",
+    StandKind.BRANCH: "branch or shelf",
+    StandKind.PLATFORM: "platform",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,11 +50,17 @@ class Asked:
         return of_animal(self.animal)
 
     @property
+    def stand(self) -> StandKind:
+        """What the animal basks on."""
+        if self.in_water:
+            return StandKind.DOCK
+        climbs = self.request.highest_platform_m >= _BRANCHES_M
+        return StandKind.BRANCH if climbs else StandKind.PLATFORM
+
+    @property
     def place_name(self) -> str:
         """What the animal basks on, as a sentence needs it."""
-        if self.in_water:
-            return "dock"
-        return "branch or shelf" if self.request.highest_platform_m >= _BRANCHES_M else "platform"
+        return _STANDS[self.stand]
 
     @property
     def new_tube(self) -> bool:

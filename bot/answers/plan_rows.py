@@ -178,7 +178,7 @@ def _shade(found: Setup, what: Asked) -> str:
     told = f"weakest place UVI {uvi(met.weakest.uvi.best)}"
     if met.shade is Shade.THERE and not found.covers_most:
         return f"{told}, at the cool end: add a hide there too"
-    if met.shade in (Shade.PROBABLY, Shade.CANNOT_TELL) and not found.covers_most:
+    if not found.covers_most:
         return f"{told}, hardly under {SHADE_UVI}: add a hide at the cool end"
     low = f"{told} low down" if what.request.upright else told
     return f"{low}; the tube covers most of the box, so leaves and hides must shade"

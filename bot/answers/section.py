@@ -1,5 +1,6 @@
 """Where the UV goes in an enclosure: the map, the platform, the shade and the heat."""
 
+from dataclasses import replace
 from math import inf
 
 import numpy as np
@@ -7,9 +8,10 @@ import numpy as np
 from bot.answers.animals import animal_asked
 from bot.answers.curves import shortened
 from bot.answers.figures import length, percent, uvi, uvi_estimate, uvi_range
+from bot.answers.first_change import first_change
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
-from bot.answers.section_layout import layout
+from bot.answers.section_layout import Layout, layout
 from bot.answers.section_picture import section_picture
 from bot.answers.section_words import SHADE_TOLD, heat_told, mend_steps, shade_row
 from bot.answers.tube_length import length_sources, length_steps, length_values
@@ -60,7 +62,9 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
     room = laid.room
     met = room.met()
     mends = _mends(room, met, query, context)
-    set_up = lit_set_up(room, met, mends)
+    alarms = uv_alarms(met.strongest.uvi, query.animal, wish.high, context)
+    lit = lit_set_up(room, met, mends)
+    set_up = replace(lit, first=first_change(alarms, lit.first))
     lamp, whole = room.tubes[0].lamp, field_unknowns(room.tubes, room.back_z_m)
     table = _side_view(room, units)
     wanted = uvi_range(wish.low, wish.high)
@@ -70,17 +74,7 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
         title=f"Where the UV goes, for {wish.whom}",
         answer=_answer(met, wanted),
         values=_values(met, room),
-        rows=(
-            Row(label="Set-up", text=_told(room, units)),
-            wish.row,
-            Row(label="Strongest place", text=_place(met.strongest, units)),
-            Row(label="Weakest place", text=_place(met.weakest, units)),
-            Row(label="Shade", text=shade_row(met)),
-            Row(label="Heat and UV", text=heat_told(met, wanted)),
-            Row(label="End view", text=_end_view(room, units)),
-            Row(label="Assumed", text="; ".join(laid.taken)),
-            doubt_row(whole),
-        ),
+        rows=_rows(laid, met, wish, wanted, units),
         table=table,
         steps=(
             *mend_steps(room, mends, units),
@@ -94,8 +88,23 @@ def answer_section(query: SectionQuery, context: Context) -> Reply:
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*wish.sources, *_SOURCES, *length_sources(lamp), *whole.sources)),
         picture=Picture.later(_picture, set_up, met, wish, table, room, units),
-        alarms=uv_alarms(met.strongest.uvi, query.animal, wish.high, context),
+        alarms=alarms,
         set_up=set_up,
+    )
+
+
+def _rows(laid: Layout, met: Patches, wish: Wish, wanted: str, units: Units) -> tuple[Row, ...]:
+    room = laid.room
+    return (
+        Row(label="Set-up", text=_told(room, units)),
+        wish.row,
+        Row(label="Strongest place", text=_place(met.strongest, units)),
+        Row(label="Weakest place", text=_place(met.weakest, units)),
+        Row(label="Shade", text=shade_row(met)),
+        Row(label="Heat and UV", text=heat_told(met, wanted)),
+        Row(label="End view", text=_end_view(room, units)),
+        Row(label="Assumed", text="; ".join(laid.taken)),
+        doubt_row(field_unknowns(room.tubes, room.back_z_m)),
     )
 
 

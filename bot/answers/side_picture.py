@@ -77,7 +77,7 @@ def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
             Dimension(x_m, height, x_m, back_z, length(height - back_z, units)),
             *_top(stand, beside, units),
         ),
-        grid=_grid(set_up, box, Cut.SIDE, box.depth_m / 2.0),
+        grid=_grid(set_up, box, Cut.SIDE, y_m),
         places=words.places,
         ends=words.ends,
         note=words.note,

@@ -39,6 +39,7 @@ from calc.heat.readings import Doubtful, Finding, Instrument, Readings
 from calc.judgement import with_doubt
 from calc.limits import Due, Met, limits_of, passed, soonest
 from calc.quantities import Quantity
+from calc.setup.measured import measured_set_up
 from calc.uncertainty import Estimate
 
 __all__ = ["answer_temps"]
@@ -97,6 +98,7 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         frozenset(_INSTRUMENTS[name] for name in query.measured),
     )
     judgement = judge(readings, kept.animal, surroundings_asked(query))
+    set_up = measured_set_up(judgement.findings, kept.animal, judgement.first)
     return Reply(
         command="temps",
         status="ok",
@@ -114,13 +116,9 @@ def answer_temps(query: TempsQuery, context: Context) -> Reply:
         cautions=HEAT_CAUTIONS,
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines(_sources(judgement, kept)),
-        picture=Picture.later(_picture, judgement, kept, units),
+        picture=Picture.later(temps_picture, set_up, kept, units),
+        set_up=set_up,
     )
-
-
-def _picture(judgement: Judgement, kept: Kept, units: Units) -> Picture:
-    read = {finding.place: _estimate(finding) for finding in judgement.findings}
-    return temps_picture(judgement, read, kept, units)
 
 
 def _value(measure: Measure | None) -> float | None:

@@ -9,6 +9,7 @@ from bot.language.quantities import Units
 from calc.judgement import Judged, Move, Verdict, as_read
 from calc.limits import Limits
 from calc.quantities import Quantity
+from calc.setup.set_up import Sign, sign_of
 from calc.uncertainty import Estimate
 from calc.uv.danger import judge_uvi
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, PlaceCheck
@@ -35,6 +36,9 @@ _WORDS = {
 }
 
 
+_MARKS = {Sign.FINE: Mark.FINE, Sign.CHANGE: Mark.CHANGE, Sign.CANNOT_TELL: Mark.CANNOT_TELL}
+
+
 def verdict_word(judged: Judged) -> str:
     """Return a verdict as every answer says it."""
     return _WORDS[judged.verdict]
@@ -42,11 +46,7 @@ def verdict_word(judged: Judged) -> str:
 
 def mark_of(judged: Judged | None) -> Mark:
     """Return what a part of a set-up is marked with: a change only where something is sure."""
-    if judged is None:
-        return Mark.CANNOT_TELL
-    if judged.is_fine:
-        return Mark.FINE
-    return Mark.CHANGE if judged.verdict.wants_change else Mark.CANNOT_TELL
+    return _MARKS[sign_of(judged.verdict if judged else None)]
 
 
 def wants_move(judged: Judged) -> bool:

@@ -4,8 +4,10 @@ from dataclasses import dataclass
 
 from calc.heat.enclosure import Enclosure
 from calc.setup.light import LightPlan
+from calc.setup.set_up import LAMPS_APART_M
 from calc.uv.choice import tube_length_for
 from calc.uv.ground import HeatPatch, Platform
+from calc.uv.lamp import side_by_side
 from calc.uv.patches import Patches, patches
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
@@ -24,7 +26,6 @@ MOST_COVERED = 1.15 * 2.0 / 3.0
 _SHORTEST_OWNED_M = round(DARK_ENDS_M + 0.1, 4)
 _PATCH_RADIUS_M = 0.10
 _SHORTEST_PLATFORM_M, _LONGEST_PLATFORM_M, _DEEPEST_PLATFORM_M = 0.20, 0.60, 0.40
-_LAMPS_APART_M = 0.15
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,10 +46,15 @@ class TubeFit:
 class Along:
     """The places of everything [m] and what the animal meets there."""
 
-    tube: HungTube
+    tubes: tuple[HungTube, ...]
     platform: Platform
     heat: HeatPatch
     met: Patches
+
+    @property
+    def tube(self) -> HungTube:
+        """The tube, or the hindmost of several."""
+        return self.tubes[0]
 
 
 def tube_in(length_m: float, owned_m: float | None = None) -> TubeFit | None:
@@ -107,7 +113,7 @@ def along(
     wide = max(box.length_m / 4.0, min(_SHORTEST_PLATFORM_M, box.length_m / 3.0))
     wide = min(wide, 2.0 * middle, _LONGEST_PLATFORM_M)
     deep = min(box.depth_m / 2.0, _DEEPEST_PLATFORM_M)
-    across, apart = box.depth_m / 2.0, min(_LAMPS_APART_M, box.depth_m / 3.0)
+    across, apart = box.depth_m / 2.0, min(LAMPS_APART_M, box.depth_m / 3.0)
     platform = Platform(
         middle - wide / 2.0,
         middle + wide / 2.0,
@@ -115,9 +121,20 @@ def along(
         across + deep / 2.0,
         light.platform_top_m,
     )
-    screen = light.hanging.screen
-    tube = HungTube(light.lamp, middle, across - apart / 2.0, light.tube_z_m, screen)
+    tubes = _hung(light, middle, across - apart / 2.0)
     heat = HeatPatch(middle, across + apart / 2.0, min(_PATCH_RADIUS_M, box.depth_m / 4.0))
     room = Box(box.length_m, box.depth_m, box.height_m)
-    met = patches([tube], room, platform, back_m, low_uvi, high_uvi, heat)
-    return Along(tube, platform, heat, met)
+    met = patches(tubes, room, platform, back_m, low_uvi, high_uvi, heat)
+    return Along(tubes, platform, heat, met)
+
+
+def _hung(light: LightPlan, x_m: float, front_y_m: float) -> tuple[HungTube, ...]:
+    """Return the tubes one behind the other, the foremost in its place, none beyond the back wall.
+
+    Tubes whose gap was not told hang in one fixture, all in one place.
+    """
+    lamp, one = light.lamp, side_by_side(light.lamp, 1, 0.0)
+    gap_m = min(lamp.gap_m, front_y_m / max(1, lamp.count - 1))
+    behind = (gap_m * number for number in range(lamp.count - 1, -1, -1))
+    z_m, screen = light.tube_z_m, light.hanging.screen
+    return tuple(HungTube(one, x_m, front_y_m - by, z_m, screen) for by in behind)

@@ -18,6 +18,7 @@ from calc.uv.patches import Shade
 from calc.uv.section import Box, HungTube
 
 __all__ = [
+    "LAMPS_APART_M",
     "Act",
     "HeatLamp",
     "Hide",
@@ -57,6 +58,7 @@ class Thing(Enum):
     THERMOMETER = auto()
     UV_METER = auto()
     BOX = auto()
+    ROOM_HEAT = auto()
 
 
 class Act(Enum):
@@ -122,7 +124,8 @@ class Spot:
     """What is or should be read at a place: the quantity, what is wanted, read, and its verdict.
 
     ``at_m`` is x, y, z where the place is known; ``is_read`` is false for a figure worked out.
-    ``keepers_differ``: the verdict is one on which keepers do.
+    ``keepers_differ``: the verdict is one on which keepers do. ``held``: its sign, where more
+    counts than the verdict: a tube too near, or one that may be longer.
     """
 
     quantity: Quantity
@@ -132,10 +135,13 @@ class Spot:
     judged: Judged | None = None
     is_read: bool = True
     keepers_differ: bool = False
+    held: Sign | None = None
 
     @property
     def sign(self) -> Sign:
         """The sign of its verdict."""
+        if self.held is not None:
+            return self.held
         if self.keepers_differ:
             return Sign.CANNOT_TELL
         return sign_of(self.judged.verdict if self.judged else None)
@@ -143,18 +149,23 @@ class Spot:
 
 @dataclass(frozen=True, slots=True)
 class Movement:
-    """A change: what is done with which things at once, and by how much [m] along x, y and z."""
+    """A change: what is done with which things at once, and by how much [m] along x, y and z.
+
+    ``toward``: only the way along x, y and z is known [1], not how far.
+    """
 
     act: Act
     things: tuple[Thing, ...]
     by_m: tuple[float, float, float] | None = None
+    toward: tuple[int, int, int] | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class SetUp:
     """A whole set-up: what is not known of it is None or empty.
 
-    ``uvi_wanted`` [1] is for a back on the stand, ``back_m`` how high that is over what it lies on.
+    ``uvi_wanted`` [1] is for a back on the stand, ``back_m`` how high that is over what it lies on;
+    ``tube_to_back_m`` is what was told of tubes whose places are not known.
     """
 
     box: Box | None = None
@@ -166,6 +177,7 @@ class SetUp:
     in_water: bool = False
     animal: str = ""
     back_m: Estimate | None = None
+    tube_to_back_m: Estimate | None = None
     uvi_wanted: tuple[float, float] | None = None
     spots: tuple[Spot, ...] = ()
     shade: Shade | None = None

@@ -292,7 +292,13 @@ def test_the_picture_is_to_scale_and_agrees_with_the_figures(
     assert tube.y - drawing.back.y == pytest.approx(value(reply, "tube_to_back").best)
     assert (tube.x0 + tube.x1) / 2 == pytest.approx(value(reply, "middle_from_warm_end").best)
     assert 0.0 <= platform.x0 < drawing.back.x < platform.x1 <= drawing.width_m
-    assert (drawing.heat_lamp is None) == ("Heat lamp" not in bought(reply))
+    # The lamp hangs beside the tube, which is seen from the warm end and not from the front.
+    end = drawing.end
+    assert end is not None
+    assert drawing.heat_lamp is None
+    assert (end.heat_lamp is None) == ("Heat lamp" not in bought(reply))
+    for bar in end.tubes:
+        assert end.heat_lamp is None or abs(end.heat_lamp.x - bar.x0) >= 0.1
     assert "Side view to scale" in reply.picture.alt
 
 

@@ -1,0 +1,74 @@
+"""The set-up that a plan makes, with what is to be read in it."""
+
+from collections.abc import Iterator
+
+from calc.animals import Animal, Target
+from calc.judgement import judge_value
+from calc.quantities import Quantity
+from calc.setup.plan import Request, Setup
+from calc.setup.set_up import HeatLamp, SetUp, Spot, Stand, StandKind
+from calc.uncertainty import Estimate
+from calc.uv.section import Box
+
+__all__ = ["planned_set_up"]
+
+# Where on the platform is read [1 of its length], and where in the box air is [1 of its sides].
+_BY_METER, _BY_GUN = 0.85, 0.12
+_COOL_ALONG, _COOL_HIGH = 0.93, 0.12
+
+
+def planned_set_up(
+    found: Setup, request: Request, back_m: Estimate, stand: StandKind, *, in_water: bool
+) -> SetUp:
+    """Return the set-up of a plan: nothing was read yet, the UV is worked out and judged."""
+    box, light, places = request.box, found.light, found.places
+    wanted = request.low_uvi, request.high_uvi
+    return SetUp(
+        box=Box(box.length_m, box.depth_m, box.height_m),
+        lid=box.lid,
+        tubes=places.tubes,
+        lamps=tuple(_lamps(found)),
+        stands=(Stand(stand, places.platform),),
+        in_water=in_water,
+        animal=request.animal.slug,
+        back_m=back_m,
+        uvi_wanted=wanted,
+        spots=tuple(_spots(found, request, light.platform_top_m + back_m.best)),
+        shade=places.met.shade,
+    )
+
+
+def _lamps(found: Setup) -> Iterator[HeatLamp]:
+    warmth, heat = found.warmth, found.places.heat
+    if warmth.watts is None or warmth.lamp_distance_m is None:
+        return
+    sizes = (warmth.watts.best,) if warmth.first is None else tuple(sorted(warmth.first.buy_w))
+    z_m = found.light.platform_top_m + warmth.lamp_distance_m
+    yield HeatLamp(heat.x_m, heat.y_m, z_m, sizes, heat)
+
+
+def _spots(found: Setup, request: Request, back_z_m: float) -> Iterator[Spot]:
+    place, light, animal = found.places.platform, found.light, request.animal
+    long, (_, y_m) = place.x1_m - place.x0_m, place.middle_m
+    wanted = request.low_uvi, request.high_uvi
+    judged = judge_value(Quantity.UVI, light.uvi, *wanted)
+    at = place.x0_m + _BY_METER * long, y_m, back_z_m
+    yield Spot(Quantity.UVI, at, wanted, light.uvi, judged, is_read=False)
+    if animal.basking_surface_c is not None:
+        at = place.x0_m + _BY_GUN * long, y_m, place.top_m
+        yield _to_read(Quantity.BASKING_SURFACE, at, animal.basking_surface_c)
+    quantity, air = _air(animal)
+    if air is not None:
+        box = request.box
+        at = _COOL_ALONG * box.length_m, y_m, _COOL_HIGH * box.height_m
+        yield _to_read(quantity, at, air)
+
+
+def _air(animal: Animal) -> tuple[Quantity, Target | None]:
+    if animal.cool_air_c is not None:
+        return Quantity.COOL_AIR, animal.cool_air_c
+    return Quantity.WARM_AIR, animal.warm_air_c
+
+
+def _to_read(quantity: Quantity, at: tuple[float, float, float], target: Target) -> Spot:
+    return Spot(quantity, at, (target.low, target.high))

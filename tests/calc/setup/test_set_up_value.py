@@ -1,0 +1,130 @@
+"""The set-up as one value: a plan's has everything in its place, and nothing hangs under a tube."""
+
+from dataclasses import replace
+from itertools import pairwise
+
+import pytest
+
+from calc.animals import animals
+from calc.heat.enclosure import Enclosure, Lid
+from calc.judgement import Verdict
+from calc.quantities import Quantity
+from calc.setup.plan import OwnedTube, Request, Setup, set_up
+from calc.setup.planned import planned_set_up
+from calc.setup.set_up import (
+    LAMPS_APART_M,
+    HeatLamp,
+    SetUp,
+    Sign,
+    Spot,
+    StandKind,
+    beside_tubes,
+    ends_of,
+    sign_of,
+)
+from calc.uncertainty import Estimate
+from calc.uv.lamp import Fixture, Lamp
+from calc.uv.patches import Shade
+from calc.uv.screen import NoScreen
+from calc.uv.section import HungTube, uvi_field
+
+BOX = Enclosure(1.2, 0.6, 0.6, lid=Lid.SOLID)
+BACK = Estimate(0.04, 0.05, 0.07)
+REQUEST = Request(animals()["bearded-dragon"], BOX, 3.0, 5.0, 0.05, 0.4, 21.0)
+
+
+def planned(request: Request = REQUEST) -> SetUp:
+    found = set_up(request)
+    assert isinstance(found, Setup)
+    return planned_set_up(found, request, BACK, StandKind.PLATFORM, in_water=False)
+
+
+def test_a_plan_is_whole_and_frozen() -> None:
+    value = planned()
+    assert value == planned()
+    assert hash(value) == hash(planned())
+    with pytest.raises(AttributeError):
+        value.lid = None  # type: ignore[misc]
+    assert value.box is not None
+    first, last = ends_of(value.tubes[0])
+    assert 0.0 <= first < last <= value.box.length_m
+    assert value.back_z_m == pytest.approx(value.stands[0].place.top_m + 0.05)
+
+
+def test_its_lamp_hangs_beside_the_tube_and_over_the_stand() -> None:
+    value = planned()
+    lamp, tube, stand = value.lamps[0], value.tubes[0], value.stands[0].place
+    assert value.is_before_a_tube(lamp)
+    assert lamp.y_m - tube.y_m >= LAMPS_APART_M - 1e-9
+    assert stand.x0_m < lamp.x_m < stand.x1_m
+    assert lamp.z_m > stand.top_m
+
+
+def test_the_uv_it_tells_for_the_back_is_what_its_own_tubes_give_there() -> None:
+    for many in (1, 2):
+        request = replace(
+            REQUEST,
+            box=replace(BOX, height_m=0.9),
+            owned=OwnedTube(12.0, Fixture.PLAIN, 0.849, count=many, gap_m=0.05 * (many - 1)),
+        )
+        value = planned(request)
+        spot = value.spot_of(Quantity.UVI)
+        assert spot is not None
+        assert spot.value is not None
+        assert spot.judged is not None
+        assert len(value.tubes) == many
+        assert value.back_z_m is not None
+        middle = sum(tube.y_m for tube in value.tubes) / many
+        under = float(uvi_field(value.tubes, value.tubes[0].x_m, middle, value.back_z_m))
+        assert under == pytest.approx(spot.value.best, rel=0.02)
+        assert spot.sign is Sign.FINE
+
+
+def test_several_tubes_hang_apart_as_told_and_inside_the_box() -> None:
+    owned = OwnedTube(6.0, Fixture.PLAIN, 0.849, count=3, gap_m=0.3)
+    value = planned(replace(REQUEST, owned=owned))
+    places = [tube.y_m for tube in value.tubes]
+    assert all(0.0 <= y < value.lamps[0].y_m for y in places)
+    assert all(before < after for before, after in pairwise(places))
+
+
+@pytest.mark.parametrize("y_m", [0.05, 0.2, 0.3, 0.42, 0.55])
+def test_a_lamp_that_would_be_under_a_tube_gets_a_place_beside_it(y_m: float) -> None:
+    tube = HungTube(Lamp(12.0, Fixture.POLISHED), 0.3, 0.3, 0.6, NoScreen())
+    found = beside_tubes((tube,), y_m, 0.6)
+    assert 0.0 < found < 0.6
+    assert abs(found - 0.3) >= LAMPS_APART_M - 1e-9
+    if abs(y_m - 0.3) >= LAMPS_APART_M:
+        assert found == y_m
+    assert beside_tubes((), y_m, 0.6) == y_m
+
+
+def test_a_lamp_beyond_the_tube_is_seen_from_the_front() -> None:
+    tube = HungTube(Lamp(12.0, Fixture.POLISHED), 0.3, 0.3, 0.6, NoScreen())
+    value = SetUp(tubes=(tube,))
+    assert value.is_before_a_tube(HeatLamp(0.3, 0.5, 0.4))
+    assert not value.is_before_a_tube(HeatLamp(0.9, 0.3, 0.4))
+
+
+def test_signs_follow_the_verdict() -> None:
+    changes = {Verdict.FAR_TOO_LOW, Verdict.LOW, Verdict.HIGH, Verdict.DANGEROUS}
+    for verdict in Verdict:
+        sign = sign_of(verdict)
+        assert (sign is Sign.CHANGE) == (verdict in changes)
+        assert (sign is Sign.FINE) == (verdict is Verdict.FINE)
+    assert Spot(Quantity.UVI).sign is Sign.CANNOT_TELL
+
+
+@pytest.mark.parametrize(
+    ("shade", "sign"),
+    [
+        (Shade.THERE, Sign.FINE),
+        (Shade.PROBABLY, Sign.CANNOT_TELL),
+        (Shade.CANNOT_TELL, Sign.CANNOT_TELL),
+        (Shade.PROBABLY_NONE, Sign.CHANGE),
+        (Shade.NONE, Sign.CHANGE),
+        (None, Sign.CANNOT_TELL),
+    ],
+)
+def test_the_sign_of_the_shade(shade: Shade | None, sign: Sign) -> None:
+    assert SetUp(shade=shade).shade_sign is sign
