@@ -49,7 +49,9 @@ def listen(text: str) -> tuple[Alarm, ...]:
     if tongue is Tongue.GERMAN:
         return _learned_alone(told, tongue, _GERMAN_ABOVE)
     alarms = _english(told)
-    return alarms if alarms or tongue else _learned_alone(told, Tongue.GERMAN, _UNTOLD_ABOVE)
+    if alarms or tongue or _count(told) < _FEWEST_WORDS:
+        return alarms
+    return _learned_alone(told, Tongue.GERMAN, _UNTOLD_ABOVE)
 
 
 def _learned_alone(told: Told, tongue: Tongue, above: float) -> tuple[Alarm, ...]:
