@@ -70,8 +70,10 @@ def counts(scene: Scene) -> Iterator[Fact | Ask]:
         word = match["many"] or match["held"] or match["times"] or match["braced"]
         number = int(_table()["many"].get(word.replace("-", " "), word if word.isdigit() else 1))
         mark = Mark("tubes", str(number), *match.span())
-        if scene.standing(mark) is Standing.NOT or _only_one().search(scene.text):
+        if scene.standing(mark) is Standing.NOT:
             continue
+        if _only_one().search(scene.text):
+            return
         yield scene.fact(FactName.TUBES, number, mark)
         yield from _gaps(scene)
         return

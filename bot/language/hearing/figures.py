@@ -47,7 +47,11 @@ _SI: dict[str, tuple[str, Fraction]] = {
     Dimension.TEMPERATURE: ("degC", Fraction(2)),
 }
 # One letter alone is a unit only where it touches its number.
-_TOUCHING = frozenset("sdylkh")
+_APART = re.compile(r"[0-9]\s+[dhklsy]$")
+_APART_IN = re.compile(r"\s+in$")
+_A_LETTER = re.compile(r"an?\s+\w{1,2}$")
+_PASSED = re.compile(r"[-+]?[0-9.,_]*[0-9]|\S")
+_IN_INCHES = re.compile(r"\s*(?:tank|viv|cage|enclosure)?\s*in inches\b")
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,7 +138,7 @@ def _equal(one: Figure, other: Figure) -> bool:
 
 
 def _after_number(text: str, at: int) -> int:
-    return re.compile(r"[-+]?[0-9.,_]*[0-9]|\S").match(text, at).end()  # type: ignore[union-attr]
+    return _PASSED.match(text, at).end()  # type: ignore[union-attr]
 
 
 def _blanked(text: str, taken: Iterable[tuple[int, int]]) -> str:
@@ -222,11 +226,9 @@ def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool
         return True
     if last == "'":
         return text[side.end : side.end + 1].isalpha() and text[side.end] != "x"
-    if re.search(r"\s+in$", written):
+    if _APART_IN.search(written):
         return bool(_IN_THE.match(text, side.end))
-    if re.search(rf"[0-9]\s+[{''.join(sorted(_TOUCHING))}]$", written):
-        return True
-    return bool(re.match(r"an?\s+\w{1,2}$", written))
+    return bool(_APART.search(written) or _A_LETTER.match(written))
 
 
 def _quantity(text: str, at: int, closing: frozenset[int]) -> Figure | None:
@@ -266,11 +268,7 @@ def _size(text: str, at: int, closing: frozenset[int]) -> Figure | None:
     if len(sides) not in (2, 3):
         return None
     last = sides[-1].end
-    tail = (
-        re.compile(r"\s*(?:tank|viv|cage|enclosure)?\s*in inches\b").match(text, last)
-        if len(sides) == 3
-        else None
-    )
+    tail = _IN_INCHES.match(text, last) if len(sides) == 3 else None
     kind = "size" if len(sides) == 3 else "cross"
     end = tail.end() if tail else last
     return Figure(kind, tuple(sides), text[at:end].strip(), at, end)

@@ -4,7 +4,7 @@ import re
 import tomllib
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 from itertools import pairwise
 
@@ -16,6 +16,7 @@ _THINGS = frozenset(("lamp", "heat", "tube", "mesh", "lid", "thermometer", "cont
 _TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)*[0-9]{0,2}|[0-9]+")
 # Shorter words are taken as they are.
 _SHORTEST = 4
+_MOST_WORDS = 20_000
 # A letter held down: coool, sooo.
 _DRAWN_OUT = re.compile(r"([a-z])\1{2,}")
 # What may stand between two words of one phrase.
@@ -45,25 +46,36 @@ class Names:
     words: frozenset[str]
 
 
+# Its words, its kind and its value.
+_Phrase = tuple[tuple[str, ...], str, str]
+
+
 @dataclass(frozen=True, slots=True)
 class Phrases:
-    """Phrases by their first word, the longest first, and every word that occurs in them."""
+    """Phrases, the longest first, and every word that occurs in them.
 
-    by_first: Mapping[str, tuple[tuple[tuple[str, ...], str, str], ...]]
+    They are kept by their first word and by their second, which is "" in a phrase of one word.
+    """
+
+    by_first: Mapping[str, Mapping[str, tuple[_Phrase, ...]]]
     words: frozenset[str]
 
 
 def _phrases(rows: Iterator[tuple[str, str, str]]) -> Phrases:
-    by_first: dict[str, list[tuple[tuple[str, ...], str, str]]] = {}
-    for phrase, kind, value in rows:
-        words = tuple(phrase.split())
-        by_first.setdefault(words[0], []).append((words, kind, value))
-    ordered = {
-        first: tuple(sorted(found, key=lambda row: -len(row[0])))
-        for first, found in by_first.items()
+    by_first: dict[str, dict[str, tuple[_Phrase, ...]]] = {}
+    for phrase, kind, value in sorted(rows, key=lambda row: -len(row[0].split())):
+        first, *rest = words = tuple(phrase.split())
+        by_second = by_first.setdefault(first, {})
+        second = rest[0] if rest else ""
+        by_second[second] = (*by_second.get(second, ()), (words, kind, value))
+    known = {
+        word
+        for by_second in by_first.values()
+        for found in by_second.values()
+        for words, _, _ in found
+        for word in words
     }
-    known = {word for found in by_first.values() for words, _, _ in found for word in words}
-    return Phrases(ordered, frozenset(known))
+    return Phrases(by_first, frozenset(known))
 
 
 @cache
@@ -102,38 +114,36 @@ def marks_of(
     ``places`` are the text's tokens. Words of ``also`` are spelt right too, though they belong to
     other phrases.
     """
-    meant = _meant({token[0] for token in places}, phrases, also)
-    words = [meant[word].word if word in meant else word for word, _, _ in places]
+    meant = [_meant(word, phrases.words, also) for word, _, _ in places]
+    words = [spelt.word for spelt in meant]
     found: list[Mark] = []
     after = 0
     for at, word in enumerate(words):
-        if at < after or word not in phrases.by_first:
+        by_second = phrases.by_first.get(word) if at >= after else None
+        if by_second is None:
             continue
-        for phrase, kind, value in phrases.by_first[word]:
-            run = places[at : at + len(phrase)]
-            if tuple(words[at : at + len(phrase)]) == phrase and _joined(text, run):
-                slip = any(word in meant and meant[word].slip for word, _, _ in run)
-                found.append(Mark(kind, value, run[0][1], run[-1][2], slip))
-                after = at + len(phrase)
+        second = by_second.get(words[at + 1], ()) if at + 1 < len(words) else ()
+        for phrase, kind, value in (*second, *by_second.get("", ())):
+            end = at + len(phrase)
+            if tuple(words[at:end]) == phrase and _joined(text, places[at:end]):
+                slip = any(spelt.slip for spelt in meant[at:end])
+                found.append(Mark(kind, value, places[at][1], places[end - 1][2], slip))
+                after = end
                 break
         if len(found) >= most:
             break
     return found
 
 
-def _meant(words: set[str], phrases: Phrases, also: frozenset[str]) -> dict[str, Spelt]:
-    """Return what is meant by the words that are no known ones, each looked up once."""
-    found = {}
-    for word in words:
-        if word in phrases.words or (len(word) < _SHORTEST and "'" not in word):
-            continue
-        plain = word.replace("'", "")
-        if len(plain) - len(set(plain)) > 1:
-            plain = _DRAWN_OUT.sub(r"\1\1", plain)
-        spelt = corrected(plain, phrases.words, also)
-        if spelt.word != word:
-            found[word] = spelt
-    return found
+@lru_cache(maxsize=_MOST_WORDS)
+def _meant(word: str, known: frozenset[str], also: frozenset[str]) -> Spelt:
+    """Return what is meant by a word that may be no known one."""
+    if word in known or (len(word) < _SHORTEST and "'" not in word):
+        return Spelt(word, False)
+    plain = word.replace("'", "")
+    if len(plain) - len(set(plain)) > 1:
+        plain = _DRAWN_OUT.sub(r"\1\1", plain)
+    return corrected(plain, known, also)
 
 
 def _joined(text: str, run: Sequence[tuple[str, int, int]]) -> bool:

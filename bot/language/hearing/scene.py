@@ -35,6 +35,7 @@ _WAS = re.compile(r"(?:\(|,\s|\bnow )(?:it )?was (?:at )?\Z")
 _IT_WAS = re.compile(r"\b(?:was|were) (?:at )?\Z")
 _NOW_ITS = re.compile(r"\b(?:now|lowered|raised|moved|dropped|turned)\b[^0-9.]{0,30}[0-9]")
 _FIGURE = re.compile(r" [0-9]")
+_NEXT_WORD = re.compile(r"[ \t]*([a-z']+)")
 # "The thermostat broke" and "a thermostat comes tomorrow".
 _NOT_THERE = re.compile(
     r" (?:just |is |has |has just )?(?:(?P<later>coming|comes|arrives|arriving|on the way|on order)"
@@ -118,7 +119,7 @@ class Scene:
 
     def next_word(self, end: int) -> str:
         """Return the word right after a place, with nothing but blanks between."""
-        match = re.compile(r"[ \t]*([a-z']+)").match(self.text, end)
+        match = _NEXT_WORD.match(self.text, end)
         return match[1] if match else ""
 
     def sentence(self, at: int) -> tuple[int, int]:
