@@ -109,7 +109,7 @@ def _read(name: str) -> str:
     try:
         path = Path(name).expanduser()
         if path.stat().st_size > MOST_IMPORT:
-            raise NotUnderstoodError(name, "a file of half a megabyte at most", "file:mine.json")
+            raise NotUnderstoodError(name, "a file of two megabytes at most", "file:mine.json")
         return path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError) as error:
         raise NotUnderstoodError(

@@ -31,7 +31,9 @@ __all__ = [
     "setup_rows",
 ]
 
-MOST_IMPORT = 500_000
+MOST_IMPORT = 2_000_000
+"""More characters than all that one person or group may keep makes as a file."""
+
 _NAMES = {
     Quantity.UVI: "UV index",
     Quantity.BASKING_SURFACE: "basking surface",
@@ -129,12 +131,14 @@ def question_of(setup: Setup) -> str:
 
 def exported(command: str, title: str, name: str, value: Kept) -> Reply:
     """Return the reply that hands a file over."""
+    # Lines are short, so that a terminal breaks none.
+    text = value.model_dump_json(indent=1, exclude_none=True)
     return Reply(
         command=command,
         status="ok",
         title=title,
         answer=f"Here is the file, {name}. Keep it where only you can read it.",
-        document=Document(name=name, text=value.model_dump_json(indent=2) + "\n"),
+        document=Document(name=name, text=f"{text}\n"),
         steps=(f"Take it back with: {command.split()[0]} import file:{name}",),
     )
 
@@ -144,7 +148,7 @@ def read_file(kind: type[_Kept], text: str, command: str) -> _Kept:
     wanted = "a JSON file that an export made, not changed by hand into something else"
     example = f"{command} file:export.json"
     if len(text) > MOST_IMPORT:
-        raise NotUnderstoodError("a huge file", f"{wanted}, of half a megabyte at most", example)
+        raise NotUnderstoodError("a huge file", f"{wanted}, of two megabytes at most", example)
     try:
         return kind.model_validate_json(text)
     except ValidationError as error:

@@ -11,7 +11,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.kept.boards import MOST_BOARDS, Board, BoardState, Look, Topic
 from bot.kept.group import By
 from bot.kept.reminders import Trouble
-from bot.store.changes import note_change
+from bot.store.changes import Changed, note_changes
 from bot.store.database import Database
 from bot.store.errors import LimitError
 from bot.store.servers import hold_server
@@ -55,9 +55,8 @@ class Boards:
             _wish(row, by.at)
             await session.flush()
             name = f"{topic.value} in {channel}"
-            await note_change(
-                session, server, by, "board", name, before=before, after=animal or "shown"
-            )
+            line = Changed("board", name, before, animal or "shown")
+            await note_changes(session, server, by, [line])
             return (await _read(session, BoardRow.id == row.id))[0], known
 
     async def leave(self, server: int, channel: int, topic: Topic, by: By) -> bool:
@@ -70,17 +69,22 @@ class Boards:
             _wish(row, by.at)
             name = f"{topic.value} in {channel}"
             before = row.animal or "shown"
-            await note_change(session, server, by, "board", name, before=before, after="")
+            await note_changes(session, server, by, [Changed("board", name, before, "")])
             return True
 
     async def look_again(self, now: datetime, server: int | None = None) -> None:
         """Have every board, or those of one group, looked at again: something changed."""
-        wanted = select(BoardRow).order_by(BoardRow.id)
+        wanted = select(BoardRow.id).order_by(BoardRow.id).with_for_update()
         if server is not None:
             wanted = wanted.where(BoardRow.server_id == server)
+        # A claim runs its lease, or two processes would have the board.
+        soon = case((BoardRow.claimed_by == "", now), else_=BoardRow.look_at)
         async with self._database.writing() as session:
-            for row in await session.scalars(wanted.with_for_update()):
-                _wish(row, now)
+            await session.execute(
+                update(BoardRow)
+                .where(BoardRow.id.in_(wanted))
+                .values(wish=BoardRow.wish + 1, look_at=soon)
+            )
 
     # --- showing -----------------------------------------------------------------------------
 

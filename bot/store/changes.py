@@ -1,35 +1,38 @@
 """The log of a group: which moderator changed what, from what to what, and when."""
 
-from sqlalchemy import delete, select
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from sqlalchemy import delete, insert, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.kept.group import By, Change
 from bot.store.database import Database
 from bot.store.tables import ChangeRow
 
-__all__ = ["MOST_CHANGES", "Changes", "note_change"]
+__all__ = ["MOST_CHANGES", "Changed", "Changes", "note_changes"]
 
 MOST_CHANGES = 500
 
 
-async def note_change(
-    session: AsyncSession,
-    server: int,
-    by: By,
-    what: str,
-    name: str,
-    *,
-    before: str,
-    after: str,
+class Changed(NamedTuple):
+    """What was changed, from what to what; nothing there is an empty text."""
+
+    what: str
+    name: str
+    before: str
+    after: str
+
+
+async def note_changes(
+    session: AsyncSession, server: int, by: By, changed: Sequence[Changed]
 ) -> None:
-    """Add a line to a group's log; one that changes nothing is left out, as are the oldest."""
-    if before == after:
+    """Add lines to a group's log; what changes nothing is left out, as are the oldest."""
+    lines = [one for one in changed if one.before != one.after][-MOST_CHANGES:]
+    if not lines:
         return
-    row = ChangeRow(
-        server_id=server, at=by.at, who=by.who, what=what, name=name, before=before, after=after
-    )
-    session.add(row)
-    await session.flush()
+    who = {"server_id": server, "at": by.at, "who": by.who}
+    await session.execute(insert(ChangeRow), [who | line._asdict() for line in lines])
     newest = select(ChangeRow.id).where(ChangeRow.server_id == server)
     oldest_kept = newest.order_by(ChangeRow.id.desc()).offset(MOST_CHANGES - 1).limit(1)
     await session.execute(

@@ -11,13 +11,13 @@ from bot.kept.reminders import About, Reminder, ReminderExport, State, next_due
 from bot.kept.values import name_key
 from bot.store.database import Database
 from bot.store.enclosures import put_enclosures, read_enclosures
-from bot.store.figures import put_figure, read_own
+from bot.store.figures import put_figures, read_own
 from bot.store.keepers import hold_keeper, read_keeper
 from bot.store.readings import put_readings
-from bot.store.reminders import add_reminder, read_reminders
+from bot.store.reminders import put_reminders, read_reminders
 from bot.store.servers import (
     hold_server,
-    put_channel,
+    put_channels,
     put_settings,
     read_channels,
     read_settings,
@@ -62,10 +62,10 @@ class Exchange:
             ids = await put_enclosures(session, self._database, keeper, setups)
             readings = {ids[name_key(e.name)]: e.readings for e in given.enclosures}
             await put_readings(session, self._database, readings)
-            present = {(r.about, r.enclosure, r.due) for r in await read_reminders(session, keeper)}
-            for reminder in filter(None, (_still_due(r, now) for r in given.reminders)):
-                if (reminder.about, reminder.enclosure, reminder.due) not in present:
-                    await add_reminder(session, keeper, reminder)
+            present = {_alike(reminder) for reminder in await read_reminders(session, keeper)}
+            due = [r for r in (_still_due(r, now) for r in given.reminders) if r is not None]
+            new = [reminder for reminder in due if _alike(reminder) not in present]
+            await put_reminders(session, keeper, new, ids)
 
     async def server(self, server: int) -> ServerExport:
         """Return everything that moderators set for a group."""
@@ -87,16 +87,14 @@ class Exchange:
             before = await read_settings(session, server)
             wanted = before.model_dump() | given.settings.model_dump(exclude_none=True)
             await put_settings(session, row, before.model_validate(wanted), by)
-            for channel, shown in given.channels.items():
-                await put_channel(session, row, channel, shown, by)
+            await put_channels(session, self._database, server, given.channels, by)
             figures: tuple[Figure, ...] = (
                 *given.lamps,
                 *given.screens,
                 *given.targets,
                 *given.animals,
             )
-            for figure in figures:
-                await put_figure(session, server, figure, by)
+            await put_figures(session, self._database, server, figures, by)
 
 
 def _take_settings(row: KeeperRow, given: KeeperExport) -> None:

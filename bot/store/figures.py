@@ -1,8 +1,9 @@
 """A group's own figures: lamps, screens, targets and animals, each change logged."""
 
+from collections.abc import Sequence
 from typing import Any
 
-from sqlalchemy import func, select
+from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.kept.group import (
@@ -19,13 +20,13 @@ from bot.kept.group import (
     OwnTarget,
 )
 from bot.kept.values import name_key
-from bot.store.changes import note_change
+from bot.store.changes import Changed, note_changes
 from bot.store.database import Database
 from bot.store.errors import LimitError
 from bot.store.servers import hold_server
-from bot.store.tables import AnimalRow, LampRow, ScreenRow, TargetRow
+from bot.store.tables import AnimalRow, LampRow, ScreenRow, Table, TargetRow
 
-__all__ = ["Figures", "put_figure", "read_own"]
+__all__ = ["Figures", "put_figures", "read_own"]
 
 _Row = LampRow | ScreenRow | TargetRow | AnimalRow
 _KINDS: dict[type[Figure], tuple[type[_Row], str, int]] = {
@@ -40,45 +41,37 @@ _NAMING = {"name", "animal", "subject", "set_on"}
 
 async def read_own(session: AsyncSession, server: int) -> Own:
     """Return all of a group's own figures, in the order of their names."""
-    lamps = await session.scalars(
-        select(LampRow).where(LampRow.server_id == server).order_by(LampRow.key)
-    )
-    screens = await session.scalars(
-        select(ScreenRow).where(ScreenRow.server_id == server).order_by(ScreenRow.key)
-    )
-    targets = await session.scalars(
-        select(TargetRow)
-        .where(TargetRow.server_id == server)
-        .order_by(TargetRow.animal, TargetRow.subject)
-    )
-    animals = await session.scalars(
-        select(AnimalRow).where(AnimalRow.server_id == server).order_by(AnimalRow.key)
-    )
+    lamps, screens, targets, animals = [await _all(session, server, kind) for kind in _KINDS]
     return Own(
-        lamps=tuple(_value(OwnLamp, row) for row in lamps),
-        screens=tuple(_value(OwnScreen, row) for row in screens),
-        targets=tuple(_value(OwnTarget, row) for row in targets),
-        animals=tuple(_value(OwnAnimal, row) for row in animals),
+        lamps=tuple(lamps), screens=tuple(screens), targets=tuple(targets), animals=tuple(animals)
     )
 
 
-async def put_figure(session: AsyncSession, server: int, figure: Figure, by: By) -> bool:
-    """Write a figure of a held server, log it, and say whether it replaced one of its name."""
-    table, what, most = _KINDS[type(figure)]
-    row: _Row | None = await session.get(table, _identity(server, figure))
-    before = _value(type(figure), row) if row else None
-    if row is None:
-        counted = select(func.count()).select_from(table).where(table.server_id == server)
-        if (await session.scalars(counted)).one() >= most:
+async def _all(session: AsyncSession, server: int, kind: type[Figure]) -> list[Any]:
+    table = _KINDS[kind][0]
+    naming = (table.animal, table.subject) if issubclass(table, TargetRow) else (table.key,)
+    rows = await session.scalars(select(table).where(table.server_id == server).order_by(*naming))
+    return [_value(kind, row) for row in rows]
+
+
+async def put_figures(
+    session: AsyncSession, database: Database, server: int, figures: Sequence[Figure], by: By
+) -> int:
+    """Write figures of a held server, log them, and return how many replaced one of their name."""
+    changed, replaced = [], 0
+    for kind, (table, what, most) in _KINDS.items():
+        given = [figure for figure in figures if isinstance(figure, kind)]
+        if not given:
+            continue
+        before = {_key(figure): figure for figure in await _all(session, server, kind)}
+        after = before | {_key(figure): figure for figure in given}
+        if len(after) > max(most, len(before)):
             raise LimitError(most, f"{what}s of the group's own")
-        row = table(server_id=server)
-        session.add(row)
-    for name, value in figure.model_dump().items():
-        setattr(row, name, value)
-    if not isinstance(row, TargetRow):
-        row.key = name_key(row.name)
-    await _note(session, server, by, before, figure)
-    return before is not None
+        await database.put(session, table, [_row(server, figure) for figure in given])
+        changed += [_line(before.get(_key(figure)), figure) for figure in given]
+        replaced += sum(_key(figure) in before for figure in given)
+    await note_changes(session, server, by, changed)
+    return replaced
 
 
 class Figures:
@@ -96,44 +89,41 @@ class Figures:
         """Keep a figure and say whether it replaced one of the same name."""
         async with self._database.writing() as session:
             await hold_server(session, self._database, server)
-            return await put_figure(session, server, figure, by)
+            return await put_figures(session, self._database, server, (figure,), by) > 0
 
     async def remove(self, server: int, figure: Figure, by: By) -> bool:
         """Remove a figure by its name, and say whether it was there."""
         async with self._database.writing() as session:
             await hold_server(session, self._database, server)
             table, _, _ = _KINDS[type(figure)]
-            row = await session.get(table, _identity(server, figure))
+            row = await session.get(table, (server, *_key(figure)))
             if row is None:
                 return False
             await session.delete(row)
-            await _note(session, server, by, figure, None)
+            await note_changes(session, server, by, [_line(_value(type(figure), row), None)])
             return True
 
 
-def _identity(server: int, figure: Figure) -> tuple[object, ...]:
+def _key(figure: Figure) -> tuple[str, ...]:
     if isinstance(figure, OwnTarget):
-        return server, figure.animal, figure.subject.value
-    return server, name_key(figure.name)
+        return figure.animal, figure.subject.value
+    return (name_key(figure.name),)
 
 
-def _value(kind: type[Any], row: _Row) -> Any:
+def _row(server: int, figure: Figure) -> dict[str, object]:
+    told = figure.model_dump() | {"server_id": server}
+    return told if isinstance(figure, OwnTarget) else told | {"key": name_key(figure.name)}
+
+
+def _value(kind: type[Any], row: Table) -> Any:
     return kind.model_validate({name: getattr(row, name) for name in kind.model_fields})
 
 
-async def _note(
-    session: AsyncSession,
-    server: int,
-    by: By,
-    before: Figure | None,
-    after: Figure | None,
-) -> None:
+def _line(before: Figure | None, after: Figure | None) -> Changed:
     figure = after or before
-    if figure is None:
-        return
+    assert figure is not None
     name = (
         f"{figure.animal} {figure.subject.value}" if isinstance(figure, OwnTarget) else figure.name
     )
     told = [f.model_dump_json(exclude=_NAMING) if f else "" for f in (before, after)]
-    what = _KINDS[type(figure)][1]
-    await note_change(session, server, by, what, name, before=told[0], after=told[1])
+    return Changed(_KINDS[type(figure)][1], name, *told)

@@ -6,14 +6,11 @@ from sqlalchemy import func, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.kept.keeper import KEPT_AS, MOST_READINGS, Reading, kept_quantity
-from bot.store.database import Database
+from bot.store.database import AT_ONCE, Database
 from bot.store.errors import LimitError
 from bot.store.tables import ReadingRow
 
 __all__ = ["put_readings", "read_readings"]
-
-# So many take a few milliseconds to prepare; in between, others are answered.
-_AT_ONCE = 500
 
 
 async def read_readings(
@@ -33,7 +30,7 @@ async def read_readings(
         .order_by(ReadingRow.enclosure_id, ReadingRow.day, ReadingRow.of)
     )
     rows = await session.stream(wanted)
-    async for part in rows.partitions(_AT_ONCE):
+    async for part in rows.partitions(AT_ONCE):
         for enclosure, day, of, value, distance_m in part:
             reading = Reading(day=day, of=kept_quantity(of), value=value, distance_m=distance_m)
             found[enclosure].append(reading)
@@ -44,14 +41,11 @@ async def put_readings(
     session: AsyncSession, database: Database, given: Mapping[int, Sequence[Reading]]
 ) -> None:
     """Write readings of enclosures of a held keeper, one a day and kind: the last one counts."""
-    new = database.insert(ReadingRow)
-    written = {"value": new.excluded.value, "distance_m": new.excluded.distance_m}
-    put = new.on_conflict_do_update(index_elements=["enclosure_id", "day", "of"], set_=written)
-    connection = await session.connection()
     every = [(enclosure, reading) for enclosure, some in given.items() for reading in some]
-    for start in range(0, len(every), _AT_ONCE):
-        part = every[start : start + _AT_ONCE]
-        await connection.execute(put, [_row(enclosure, reading) for enclosure, reading in part])
+    for start in range(0, len(every), AT_ONCE):
+        part = every[start : start + AT_ONCE]
+        rows = [_row(enclosure, reading) for enclosure, reading in part]
+        await database.put(session, ReadingRow, rows)
     counted = (
         select(ReadingRow.enclosure_id)
         .where(ReadingRow.enclosure_id.in_(given))

@@ -4,9 +4,10 @@ A claim is a lease. A process that dies with one leaves it to run out; the next 
 it is unsure whether the reminder was sent, and whoever delivers has to look before sending.
 """
 
+from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 
-from sqlalchemy import delete, func, or_, select, update
+from sqlalchemy import delete, func, insert, or_, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.kept.reminders import (
@@ -18,6 +19,7 @@ from bot.kept.reminders import (
     Trouble,
     next_due,
 )
+from bot.kept.values import name_key
 from bot.store.database import Database
 from bot.store.enclosures import enclosure_row
 from bot.store.errors import LimitError
@@ -25,7 +27,7 @@ from bot.store.keepers import hold_keeper
 from bot.store.servers import hold_server
 from bot.store.tables import EnclosureRow, ReminderRow
 
-__all__ = ["LEASE", "Reminders", "add_reminder", "read_reminders"]
+__all__ = ["LEASE", "Reminders", "add_reminder", "put_reminders", "read_reminders"]
 
 LEASE = timedelta(minutes=2)
 """How long a process may take to deliver what it claimed."""
@@ -44,32 +46,54 @@ async def add_reminder(
     channel: int | None = None,
 ) -> ReminderRow:
     """Write a reminder of a held keeper; an enclosure that is not there is left out."""
-    counted = select(func.count()).where(
-        ReminderRow.keeper_id == keeper, ReminderRow.state.in_(_OPEN)
-    )
-    if (await session.scalars(counted)).one() >= MOST_REMINDERS:
-        raise LimitError(MOST_REMINDERS, "reminders of yours")
-    about = wanted.enclosure and await enclosure_row(session, keeper, wanted.enclosure)
-    row = ReminderRow(
-        keeper_id=keeper,
-        enclosure_id=about.id if about else None,
-        server_id=server,
-        channel_id=channel,
-        about=wanted.about.value,
-        due_at=wanted.due,
-        zone=wanted.zone,
-        every_days=wanted.every_days,
-        occurrence=1,
-        state=State.WAITING.value,
-        try_at=wanted.due,
-        attempt=0,
-        failures=0,
-        claimed_by="",
-        trouble=Trouble.NONE.value,
-    )
+    await _hold_to_limit(session, keeper, 1)
+    name = wanted.enclosure
+    about = await enclosure_row(session, keeper, name) if name else None
+    where = {"server_id": server, "channel_id": channel}
+    row = ReminderRow(**_told(keeper, wanted, about.id if about else None), **where)
     session.add(row)
     await session.flush()
     return row
+
+
+async def put_reminders(
+    session: AsyncSession,
+    keeper: int,
+    wanted: Sequence[ReminderExport],
+    enclosures: Mapping[str, int],
+) -> None:
+    """Write reminders of a held keeper, by direct message; ``enclosures`` are rows by their key."""
+    if not wanted:
+        return
+    await _hold_to_limit(session, keeper, len(wanted))
+    rows = [_told(keeper, one, enclosures.get(name_key(one.enclosure or ""))) for one in wanted]
+    await session.execute(insert(ReminderRow), rows)
+
+
+async def _hold_to_limit(session: AsyncSession, keeper: int, more: int) -> None:
+    counted = select(func.count()).where(
+        ReminderRow.keeper_id == keeper, ReminderRow.state.in_(_OPEN)
+    )
+    if (await session.scalars(counted)).one() + more > MOST_REMINDERS:
+        raise LimitError(MOST_REMINDERS, "reminders of yours")
+
+
+def _told(keeper: int, wanted: ReminderExport, enclosure: int | None) -> dict[str, object]:
+    return {
+        "keeper_id": keeper,
+        "enclosure_id": enclosure,
+        "about": wanted.about.value,
+        "due_at": wanted.due,
+        "zone": wanted.zone,
+        "every_days": wanted.every_days,
+        "occurrence": 1,
+        "state": State.WAITING.value,
+        "try_at": wanted.due,
+        "attempt": 0,
+        "failures": 0,
+        "claimed_by": "",
+        "trouble": Trouble.NONE.value,
+    }
 
 
 async def read_reminders(session: AsyncSession, keeper: int) -> tuple[Reminder, ...]:

@@ -1,12 +1,13 @@
 """Servers: how a group wants to be answered, which channels are public, who left."""
 
+from collections.abc import Mapping
 from datetime import datetime, timedelta
 
-from sqlalchemy import delete, func, select, update
+from sqlalchemy import delete, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.kept.group import MOST_CHANNELS, By, ServerSettings, Shown
-from bot.store.changes import note_change
+from bot.store.changes import Changed, note_changes
 from bot.store.database import Database
 from bot.store.errors import LimitError
 from bot.store.tables import ChannelRow, ServerRow
@@ -15,7 +16,7 @@ __all__ = [
     "GRACE",
     "Servers",
     "hold_server",
-    "put_channel",
+    "put_channels",
     "put_settings",
     "read_channels",
     "read_settings",
@@ -54,31 +55,42 @@ async def put_settings(
 ) -> None:
     """Write a group's settings and log what changed."""
     before = _settings(row).model_dump(mode="json")
-    for name, value in settings.model_dump(mode="json").items():
+    after = settings.model_dump(mode="json")
+    for name, value in after.items():
         setattr(row, name, value)
-        await note_change(
-            session, row.id, by, "setting", name, before=before[name] or "", after=value or ""
-        )
+    changed = [Changed("setting", name, before[name] or "", after[name] or "") for name in after]
+    await note_changes(session, row.id, by, changed)
 
 
-async def put_channel(
-    session: AsyncSession, row: ServerRow, channel: int, shown: Shown | None, by: By
+async def put_channels(
+    session: AsyncSession,
+    database: Database,
+    server: int,
+    given: Mapping[int, Shown | None],
+    by: By,
 ) -> None:
-    """Write who sees the answers of a channel, or nothing for None, and log it."""
-    kept = await session.get(ChannelRow, (row.id, channel))
-    before = kept.shown if kept else ""
-    if shown is None:
-        if kept is not None:
-            await session.delete(kept)
-    elif kept is not None:
-        kept.shown = shown.value
-    else:
-        counted = select(func.count()).where(ChannelRow.server_id == row.id)
-        if (await session.scalars(counted)).one() >= MOST_CHANNELS:
-            raise LimitError(MOST_CHANNELS, "channels with a setting")
-        session.add(ChannelRow(server_id=row.id, id=channel, shown=shown.value))
-    after = shown.value if shown else ""
-    await note_change(session, row.id, by, "channel", str(channel), before=before, after=after)
+    """Write who sees the answers of channels of a held server, None for nothing, and log it."""
+    before = await read_channels(session, server)
+    after: dict[int, Shown | None] = {**before, **given}
+    kept = {channel: shown for channel, shown in after.items() if shown is not None}
+    if len(kept) > max(MOST_CHANNELS, len(before)):
+        raise LimitError(MOST_CHANNELS, "channels with a setting")
+    gone = [channel for channel in before if channel not in kept]
+    if gone:
+        await session.execute(
+            delete(ChannelRow).where(ChannelRow.server_id == server, ChannelRow.id.in_(gone))
+        )
+    written = [
+        {"server_id": server, "id": channel, "shown": shown.value}
+        for channel, shown in given.items()
+        if shown is not None
+    ]
+    await database.put(session, ChannelRow, written)
+    changed = [
+        Changed("channel", str(channel), before.get(channel, ""), shown or "")
+        for channel, shown in given.items()
+    ]
+    await note_changes(session, server, by, changed)
 
 
 class Servers:
@@ -107,8 +119,8 @@ class Servers:
     async def show(self, server: int, channel: int, shown: Shown | None, by: By) -> None:
         """Set who sees the answers of a channel; None leaves it to what is usual."""
         async with self._database.writing() as session:
-            row = await hold_server(session, self._database, server)
-            await put_channel(session, row, channel, shown, by)
+            await hold_server(session, self._database, server)
+            await put_channels(session, self._database, server, {channel: shown}, by)
 
     async def left(self, server: int, now: datetime) -> None:
         """Note that the bot was removed from a server; the grace begins once."""

@@ -165,7 +165,7 @@ async def test_an_export_is_a_file_and_an_attached_one_is_taken_back(
         upload = world.attaches("mine.json", content)
         back = await world.slash("mine import", {"file": upload})
         shown = await world.slash("mine show", {})
-        huge = await world.slash("mine import", {"file": replace(upload, size=900_000)})
+        huge = await world.slash("mine import", {"file": replace(upload, size=2_100_000)})
         wrong = world.attaches("wrong.json", b"\xff\xfe nonsense")
         refused = await world.slash("mine import", {"file": wrong})
     assert json.loads(content)["noonstone"] == "keeper"
@@ -173,7 +173,7 @@ async def test_an_export_is_a_file_and_an_attached_one_is_taken_back(
     assert "0 enclosures" in empty.text
     assert "taken back" in back.text
     assert "40 cm" in shown.text
-    assert "half a megabyte" in huge.text
+    assert "two megabytes" in huge.text
     assert "JSON file" in refused.text
     assert "nonsense" not in refused.text
 

@@ -121,7 +121,7 @@ async def _reply(
     for name, value in filled.items():
         if isinstance(value, discord.Attachment):
             if value.size > MOST_IMPORT:
-                sentence = "The file is larger than half a megabyte, which no export is."
+                sentence = "The file is larger than two megabytes, which no export is."
                 return problem(command.name, sentence, Preferences())
             given[name] = (await value.read()).decode("utf-8", errors="replace")
         else:

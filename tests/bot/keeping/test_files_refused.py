@@ -5,10 +5,11 @@ from typing import Any
 
 import pytest
 
-from bot.keeping.words import read_file
+from bot.keeping.words import MOST_IMPORT, exported, read_file
 from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.language.errors import NotUnderstoodError
+from tests.bot.store.large import FULL_KEEPER, FULL_SERVER
 from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_plain
 
@@ -47,3 +48,17 @@ def test_a_server_file_is_refused_in_plain_words(file: str, where: str, why: str
 def test_a_whole_file_is_taken() -> None:
     assert read_file(ServerExport, FILES[1], "server import").lamps
     assert read_file(KeeperExport, FILES[0], "mine import").enclosures
+
+
+@pytest.mark.parametrize(
+    ("command", "full"), [("mine import", FULL_KEEPER), ("server import", FULL_SERVER)]
+)
+def test_no_export_is_too_large_to_be_taken_back(
+    command: str, full: KeeperExport | ServerExport
+) -> None:
+    document = exported(command, "All", "all.json", full).document
+    assert document is not None
+    # The door that reads a file counts its bytes.
+    assert len(document.text.encode()) <= MOST_IMPORT
+    assert read_file(type(full), document.text, command) == full
+    assert max(map(len, document.text.splitlines())) < 240

@@ -10,6 +10,7 @@ from bot.kept.reminders import Trouble
 from bot.store.boards import LEASE
 from bot.store.errors import LimitError
 from bot.store.store import Store
+from tests.bot.store.large import counted_statements
 
 GARDEN, CHANNEL = 51, 61
 ONE, OTHER = "process one", "process other"
@@ -77,7 +78,9 @@ async def test_changed_data_have_a_groups_boards_looked_at_again(store: Store, b
         await store.boards.shown(look.board, ONE, by.at, by.at + HOUR)
     await store.boards.look_again(by.at, GARDEN)
     assert [x.board.server for x in await store.boards.claim(ONE, by.at, 10)] == [GARDEN]
-    await store.boards.look_again(by.at)
+    with counted_statements(store) as sent:
+        await store.boards.look_again(by.at)
+    assert [statement.split()[0] for statement in sent if "board" in statement] == ["UPDATE"]
     assert [x.board.server for x in await store.boards.claim(ONE, by.at, 10)] == [GARDEN + 1]
 
 

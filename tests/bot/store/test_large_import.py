@@ -2,9 +2,12 @@
 
 import asyncio
 
+from bot.kept.group import By
+from bot.store.changes import MOST_CHANGES
 from bot.store.store import Store
 from tests.bot.store.kept_values import NOW
-from tests.bot.store.large import LARGE, counted_statements
+from tests.bot.store.large import FULL_KEEPER, FULL_SERVER, LARGE, counted_statements
+from tests.bot.store.test_exchange import alike, by_name
 
 FERN, MOSS = 4_000_000_000_000_000_001, 4_000_000_000_000_000_002
 
@@ -49,3 +52,21 @@ async def test_the_loop_goes_on_while_a_large_import_is_kept_and_read(store: Sto
     counting.cancel()
     # At least once for each piece of 500.
     assert min(kept, turns) >= len(LARGE.enclosures) * 450 // 500
+
+
+async def test_all_that_a_group_may_set_takes_few_statements(store: Store) -> None:
+    for _ in range(2):
+        with counted_statements(store) as sent:
+            await store.exchange.take_server(71, FULL_SERVER, By(31, NOW))
+        assert len(sent) <= 24
+    assert by_name(await store.exchange.server(71)) == by_name(FULL_SERVER)
+    # The log keeps the newest of more lines than it holds.
+    assert len(await store.changes.newest(71, 10_000)) == MOST_CHANGES
+
+
+async def test_all_that_a_keeper_may_keep_comes_back(store: Store) -> None:
+    for _ in range(2):
+        with counted_statements(store) as sent:
+            await store.exchange.take_keeper(FERN, FULL_KEEPER, NOW)
+        assert len(sent) <= 40
+    assert alike(await store.exchange.keeper(FERN)) == alike(FULL_KEEPER)
