@@ -47,10 +47,9 @@ async def add_reminder(
 ) -> ReminderRow:
     """Write a reminder of a held keeper; an enclosure that is not there is left out."""
     await _hold_to_limit(session, keeper, 1)
-    name = wanted.enclosure
-    about = await enclosure_row(session, keeper, name) if name else None
-    where = {"server_id": server, "channel_id": channel}
-    row = ReminderRow(**_told(keeper, wanted, about.id if about else None), **where)
+    about = await enclosure_row(session, keeper, wanted.enclosure or "")
+    told = _told(keeper, wanted, about.id if about else None)
+    row = ReminderRow(**told, server_id=server, channel_id=channel)
     session.add(row)
     await session.flush()
     return row
