@@ -50,7 +50,7 @@ def test_no_example_is_a_set_up_that_is_faulted(question: str, name: str) -> Non
     if question == "uvi":
         assert ": fine, wanted" in reply.answer
     if question == "night":
-        assert "Nothing to do" in reply.answer or "not known" in reply.answer
+        assert reply.answer.startswith(("No heat: ", "I do not know"))
 
 
 @pytest.mark.parametrize("name", NAMES)
