@@ -10,6 +10,7 @@ from typing import Annotated, Any
 from calc.uncertainty import Estimate
 
 __all__ = [
+    "Angle",
     "Bound",
     "Diff",
     "Figure",
@@ -23,6 +24,7 @@ __all__ = [
     "Share",
     "Temp",
     "Uvi",
+    "angle",
     "degrees",
     "hours",
     "kelvins",
@@ -43,6 +45,7 @@ class Kind(StrEnum):
     UVI = "uvi"
     SHARE = "share"
     TIME = "time"
+    ANGLE = "angle"
 
     @property
     def unit(self) -> str:
@@ -58,6 +61,7 @@ _UNITS = {
     Kind.UVI: "1",
     Kind.SHARE: "1",
     Kind.TIME: "h",
+    Kind.ANGLE: "degree",
 }
 
 
@@ -90,6 +94,7 @@ Power = Annotated[Figure, Kind.POWER]
 Uvi = Annotated[Figure, Kind.UVI]
 Share = Annotated[Figure, Kind.SHARE]
 Hours = Annotated[Figure, Kind.TIME]
+Angle = Annotated[Figure, Kind.ANGLE]
 
 
 def _figure(kind: Kind, best: float | Estimate, ends: tuple[float, float] | None) -> Figure:
@@ -141,6 +146,11 @@ def share(best: float | Estimate, ends: tuple[float, float] | None = None) -> Sh
 def hours(best: float | Estimate, ends: tuple[float, float] | None = None) -> Hours:
     """Return a time [h]."""
     return _figure(Kind.TIME, best, ends)
+
+
+def angle(best: float | Estimate, ends: tuple[float, float] | None = None) -> Angle:
+    """Return an angle [degree], such as a latitude."""
+    return _figure(Kind.ANGLE, best, ends)
 
 
 @dataclass(frozen=True, slots=True)

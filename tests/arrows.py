@@ -37,7 +37,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.kept",
         "bot.reply",
         "calc",
-        # Animals and dangers are found there until their room has moved too.
+        "bot.dangers.past_limits",
+        # Animals are found there until their room has moved too.
         "bot.answers.animals",
     ),
     "bot.queries": ("bot.language", "bot.queries", "bot.kept"),

@@ -13,7 +13,6 @@ from bot.answers.heat_parts import (
     target_text,
 )
 from bot.answers.heat_wanted import typed
-from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.past_limit import PastLimitError
 from bot.dangers.past_limits import alarms_past
@@ -22,6 +21,7 @@ from bot.language.quantities import Measure, Units
 from bot.preferences import Context
 from bot.queries.heat import AirQuery
 from bot.questions.heat.shared import LAMP_PLACES, box_asked
+from bot.questions.shared import limits_for
 from bot.reply import Alarm, Reply, Row, Value
 from calc.animals import Target
 from calc.heat.basking import MOST_W

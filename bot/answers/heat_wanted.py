@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from bot.answers.animals import doubtful_rows
 from bot.answers.figures import temperature, temperature_range
 from bot.answers.heat_parts import Kept, kept_named, target_text
-from bot.answers.limits_told import limits_for
 from bot.answers.past_limit import PastLimitError
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units
 from bot.preferences import Context
+from bot.questions.shared import limits_for
 from bot.reply import Alarm, Row, Value
 from calc.animals import Animal, Subject, Target
 

@@ -11,20 +11,19 @@ from typing import Annotated, Any
 
 from pydantic import TypeAdapter, ValidationError
 
-from bot.answers.animals import animal_asked
 from bot.command import Command
 from bot.dangers.past_limits import alarms_past, merged
-from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units
 from bot.language.shown import shown
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
+from bot.questions.shared import limits_for
 from bot.reply import Alarm
-from calc.limits import Limits, Met, any_limits, limits_of
+from calc.limits import Limits, Met
 from calc.uncertainty import Estimate, spread
 from calc.uv.meter import METER_DOUBT
 
-__all__ = ["limits_for", "told_alarms", "with_meter_doubt"]
+__all__ = ["told_alarms", "with_meter_doubt"]
 
 # A lit box is never so cold in °F: the unit was mistaken, and that is asked first.
 _COLDEST_LIT_C = 5.0
@@ -65,17 +64,6 @@ _TELLS: Mapping[str, Mapping[str, _Tells]] = {
     "tube": {"distance": _Tells(("tube_m",), planned=True)},
     "dose": {"uvi": _Tells(("uvi",))} | _LIGHT,
 }
-
-
-def limits_for(name: str, context: Context) -> Limits:
-    """Return the limits of the animal named or usual here; else those that hold for any animal."""
-    wish = name.strip() or context.default_animal
-    if not wish:
-        return any_limits()
-    try:
-        return limits_of(animal_asked(wish, context))
-    except NotUnderstoodError:
-        return any_limits()
 
 
 def with_meter_doubt(uvi: Estimate) -> Estimate:

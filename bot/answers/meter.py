@@ -12,7 +12,6 @@ from bot.answers.figures import (
     uvi_estimate,
     uvi_range,
 )
-from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.placed import start_told
@@ -47,6 +46,7 @@ from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
+from bot.questions.shared import limits_for
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnPoint, of_length

@@ -2,7 +2,6 @@
 
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.figures import length, number, uvi_range
-from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
 from bot.answers.verdicts import judged_uvi_read, verdict_word
@@ -10,6 +9,7 @@ from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
+from bot.questions.shared import limits_for
 from bot.reply import Reply, Row
 from calc.limits import Limits
 from calc.uv.placement import COMFORTABLE_MINIMUM_M

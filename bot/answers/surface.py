@@ -2,13 +2,13 @@
 
 from bot.answers.figures import length, temperature, temperature_range
 from bot.answers.heat_parts import HEAT_CAUTIONS
-from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.dangers.past_limits import alarms_past
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.heat import SurfaceQuery
+from bot.questions.shared import limits_for
 from bot.reply import Reply, Row, Value
 from calc.heat.thermometer import (
     LEAST_SETTING,

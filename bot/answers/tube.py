@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 
 from bot.answers.figures import length, uvi_estimate, uvi_range
-from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, enough_read, read_lamp
@@ -36,6 +35,7 @@ from bot.language.quantities import Units
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import TubeQuery
+from bot.questions.shared import limits_for
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.judgement import Judged
 from calc.limits import Limits

@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from itertools import product
 
 from bot.answers.figures import length, length_away, uvi, uvi_range
-from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.placed import span_told
 from bot.answers.together import all_together
@@ -28,6 +27,7 @@ from bot.language.unsure import SomeMesh, Unsure
 from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
+from bot.questions.shared import limits_for
 from bot.reply import Reply, Row, Table, Value
 from calc.limits import Limits
 from calc.uncertainty import Estimate

@@ -1,11 +1,11 @@
 """UV past a limit, in every question alike."""
 
 from bot.answers.animals import AnimalNotNamedError
-from bot.answers.limits_told import limits_for
 from bot.answers.past_limit import PastLimitError
 from bot.answers.uv_parts import Wish, wish_asked
 from bot.dangers.past_limits import alarms_past
 from bot.preferences import Context
+from bot.questions.shared import limits_for
 from bot.reply import Alarm
 from calc.limits import Met, any_limits, under_uvi
 from calc.uncertainty import Estimate

@@ -2,9 +2,9 @@
 
 from bot.answers.animals import WithoutFiguresError, animal_asked, of_animal
 from bot.answers.figures import number, uvi_range, uvi_wanted
-from bot.answers.limits_told import limits_for
 from bot.answers.past_limit import PastLimitError
 from bot.preferences import Context
+from bot.questions.shared import limits_for
 from bot.reply import Alarm
 from calc.animals import Animal
 

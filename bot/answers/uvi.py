@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_away, uvi, uvi_estimate, uvi_range
-from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.placed import start_told
@@ -33,6 +32,7 @@ from bot.language.quantities import Units
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import UviQuery
+from bot.questions.shared import limits_for
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.lamp import Lamp

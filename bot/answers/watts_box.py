@@ -4,12 +4,12 @@ from dataclasses import dataclass
 
 from bot.answers.figures import temperature, temperature_range, watts
 from bot.answers.heat_parts import AFTER_A_CHANGE, HEAT_CAUTIONS, box_row
-from bot.answers.limits_told import limits_for
 from bot.answers.linking import page_links, source_lines
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.heat import WattsQuery
 from bot.questions.heat.shared import LAMP_PLACES, box_asked
+from bot.questions.shared import limits_for
 from bot.reply import Reply, Row, Value
 from calc.heat.box import MOST_RISE_K, Spot, air_held
 from calc.heat.enclosure import Enclosure, LampPlace

@@ -5,14 +5,17 @@ from dataclasses import dataclass
 from datetime import date
 from enum import Enum, auto
 
-from bot.answers.animals import GROUPS_OWN
+from bot.answers.animals import GROUPS_OWN, animal_asked
 from bot.facts import Name, Say
 from bot.kept.group import Own
+from bot.language.errors import NotUnderstoodError
+from bot.preferences import Context
 from calc.animals import Animal, Subject, Target, own_name
+from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind
 from calc.sources import source
 
-__all__ = ["How", "Known", "animal_name", "known_by", "others_say"]
+__all__ = ["How", "Known", "animal_name", "known_by", "limits_for", "others_say"]
 
 
 class How(Enum):
@@ -70,3 +73,14 @@ def others_say(animal: Animal, *subjects: Subject) -> tuple[Say, ...]:
         numbered[other.about] += 1
         told.append(Say.of("others", animal.slug, other.about.value, str(numbered[other.about])))
     return tuple(told)
+
+
+def limits_for(name: str, context: Context) -> Limits:
+    """Return the limits of the animal named or usual here; else those that hold for any animal."""
+    wish = name.strip() or context.default_animal
+    if not wish:
+        return any_limits()
+    try:
+        return limits_of(animal_asked(wish, context))
+    except NotUnderstoodError:
+        return any_limits()

@@ -6,7 +6,7 @@ sent with a hole in it: what is wrong in a file is an error when it is read, wit
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import date
+from datetime import date, time
 from enum import Enum
 from typing import Any, Protocol
 
@@ -35,6 +35,9 @@ class Speaker(Protocol):
 
     def day(self, value: date) -> str:
         """Return a day of the calendar."""
+
+    def clock(self, value: time) -> str:
+        """Return a time of day."""
 
     def listed(self, texts: list[str], join: str) -> str:
         """Return texts as a list."""
@@ -69,6 +72,7 @@ KINDS = {
     "UVI": Kind.UVI,
     "SHARE": Kind.SHARE,
     "HOURS": Kind.TIME,
+    "ANGLE": Kind.ANGLE,
 }
 _TWO_UNITS = ("LENGTH", "TEMP", "DIFF")
 FORMS = ("best", "range", "low", "high", "doubt", "given")
@@ -139,6 +143,7 @@ class _Compiler:
             "LIST": self._list,
             "CAP": self._capital,
             "DAY": self._day,
+            "CLOCK": self._clock,
         }
         if called not in makers and called not in KINDS:
             raise self._wrong(f"there is no function {called}")
@@ -206,6 +211,17 @@ class _Compiler:
             return speaker.day(value)
 
         return day
+
+    def _clock(self, name: str, options: dict[str, str]) -> Spoken:
+        key = self._key
+
+        def clock(facts: Any, speaker: Speaker) -> str:
+            value = getattr(facts, name)
+            if not isinstance(value, time):
+                raise WordsError(f"{key}: CLOCK(${name}) got {value!r}")
+            return speaker.clock(value)
+
+        return clock
 
     def _select(self, given: ast.SelectExpression) -> Spoken:
         if not isinstance(given.selector, ast.VariableReference):

@@ -136,6 +136,9 @@ def _one(figure: Figure, form: Form, manners: Manners) -> str:
         return _spanned(texts, form, manners)
     if figure.kind is Kind.TIME:
         return _spanned([_time(v) for v in _chosen(low, best, high, form)], form, manners)
+    if figure.kind is Kind.ANGLE:
+        halves = [f"{number(v, 0.5)}°" for v in _chosen(low, best, high, form)]
+        return _spanned(halves, form, manners)
     if figure.kind is Kind.SHARE:
         low, best, high = low * 100.0, best * 100.0, high * 100.0
     texts = [str(round(value)) for value in _chosen(low, best, high, form)]

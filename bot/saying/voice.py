@@ -1,6 +1,6 @@
 """Who is spoken to: a language and the unit that stands first. Made last, by the door."""
 
-from datetime import date
+from datetime import date, time
 from functools import cache
 from typing import Any
 
@@ -71,6 +71,10 @@ class Voice:
         """Return a day of the calendar."""
         month = self.words.spoken(f"figures-month-{value.month}")(None, self)
         return self._template("figures-day").format(value.day, month, value.year)
+
+    def clock(self, value: time) -> str:
+        """Return a time of day, such as ``08:00``: English and German share it."""
+        return f"{value:%H:%M}"
 
     def listed(self, texts: list[str], join: str) -> str:
         """Return texts as a list."""

@@ -4,7 +4,7 @@ import ast
 import importlib
 import re
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, time
 from enum import Enum
 from functools import cache
 from pathlib import Path
@@ -142,6 +142,7 @@ def _tellable(way: str, hint: Any) -> bool:
             "CAP": (str, Say, Name),
             "NAME": (Name,),
             "DAY": (date,),
+            "CLOCK": (time,),
         }[way]
     )
 

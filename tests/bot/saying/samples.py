@@ -1,7 +1,7 @@
 """Sample facts for a message: every variant that it asks for, with values that are told."""
 
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, time
 from enum import Enum
 from itertools import islice, product
 from types import SimpleNamespace
@@ -49,5 +49,6 @@ def _known(hint: Any) -> list[Any]:
         Say: ["a message"],
         Name: [Name("animal-argentine-tegu"), Name("", "Rex")],
         date: [date(2026, 5, 1)],
+        time: [time(8), time(22, 30)],
     }
     return plain[hint]
