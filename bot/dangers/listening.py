@@ -27,6 +27,7 @@ _NOTHING_OF_PEOPLE_BELOW = 0.20
 _FEW_WORDS = 10
 # Fewer, such as an option's text, tell nothing that no list knows.
 _FEWEST_WORDS = 3
+_UNITS = frozenset({"c", "f", "in", "cm", "mm", "m", "ft", "w", "h", "deg", "uvi", "x"})
 # A clause that by itself tells a hazard with this chance is heard in any surroundings.
 _CLAUSE_TELLS = 0.9
 # Where a figure stands without any of the others, it is too small for the hazard.
@@ -154,7 +155,7 @@ def _may_be_told(told: Told, guessed: Guess, key: str) -> bool:
 
 
 def _count(told: Told) -> int:
-    return sum(word.word[0].isalpha() for word in told.words)
+    return sum(word.word[0].isalpha() and word.word not in _UNITS for word in told.words)
 
 
 def _stands_alone(told: Told, best: Found) -> bool:
