@@ -78,6 +78,8 @@ def test_messages_kept_apart_get_the_right_act_first() -> None:
     assert sum(ordinary) <= 0.01 * len(ordinary)
 
 
-@pytest.mark.parametrize("text", ["50", "100", "5cm", "30x60", "12% 30cm", "18x18x24in", "41C 26C 19C"])
+@pytest.mark.parametrize(
+    "text", ["50", "100", "5cm", "30x60", "12% 30cm", "18x18x24in", "41C 26C 19C"]
+)
 def test_figures_alone_are_no_hazard_in_any_language(text: str) -> None:
     assert listen(text) == ()
