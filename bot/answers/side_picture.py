@@ -36,14 +36,15 @@ class Words:
 def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
     """Return a lit set-up from the front, and below it across the middle of its stand.
 
-    A lamp that would seem to hang under a tube is drawn where it is seen beside it.
+    A lamp that would seem to hang under a tube is drawn where it is seen beside it, and only there.
     """
     box, stand, back_z = _lit(set_up)
     x_m, y_m = stand.place.middle_m
     tube = set_up.tubes[0]
     (first, last), height = ends_of(tube), tube.z_m
     beside = stand.place.x1_m + 0.03 * box.length_m
-    lamps = (lamp for lamp in set_up.lamps if not set_up.is_before_a_tube(lamp))
+    before = tuple(lamp for lamp in set_up.lamps if set_up.is_before_a_tube(lamp))
+    seen = tuple(lamp for lamp in set_up.lamps if lamp not in before)
     across = Side(
         title=f"Seen from the warm end, cut {length(x_m, units)} from it",
         subtitle="",
@@ -56,7 +57,7 @@ def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
             Bar(one.y_m, one.y_m, one.z_m, "" if number else _counted(len(set_up.tubes)))
             for number, one in enumerate(set_up.tubes)
         ),
-        heat_lamp=_lamp(set_up.lamps, lambda lamp: lamp.y_m),
+        heat_lamp=_lamp(before, lambda lamp: lamp.y_m),
         blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, words.stand),
         back=Place(y_m, back_z, ""),
         grid=_grid(set_up, box, Cut.END, x_m),
@@ -70,7 +71,7 @@ def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
         height_label=length(box.height_m, units),
         lid=_lid(set_up),
         tubes=(Bar(first, last, height, words.tube),),
-        heat_lamp=_lamp(tuple(lamps), lambda lamp: lamp.x_m),
+        heat_lamp=_lamp(seen, lambda lamp: lamp.x_m),
         blocks=_blocks(stand, (stand.place.x0_m, stand.place.x1_m), box, words.stand),
         back=Place(x_m, back_z, ""),
         dimensions=(

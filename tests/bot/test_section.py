@@ -128,6 +128,24 @@ def test_a_move_that_was_tried_gives_what_it_promised_when_it_is_asked(
     assert again.set_up.spots[0].sign is Sign.FINE
 
 
+@pytest.mark.parametrize(("heat", "from_the_front"), [("6in", False), ("44in", True)])
+def test_a_lamp_is_drawn_once_and_never_under_the_tube(
+    heat: str, from_the_front: bool, anyone: Preferences
+) -> None:
+    reply = ask(f"{LINE} {DRAGON} heat:{heat}", anyone)
+    assert reply.picture is not None
+    drawing = reply.picture.drawing
+    assert isinstance(drawing, Side)
+    assert drawing.end is not None
+    assert (drawing.heat_lamp is not None) == from_the_front
+    assert (drawing.end.heat_lamp is None) == from_the_front
+    if drawing.heat_lamp is not None:
+        assert drawing.heat_lamp.x > drawing.tubes[0].x1
+    else:
+        assert drawing.end.heat_lamp is not None
+        assert abs(drawing.end.heat_lamp.x - drawing.end.tubes[0].x0) >= 0.1
+
+
 def test_the_strongest_place_of_the_value_is_judged_as_the_reply_s_figure(
     anyone: Preferences,
 ) -> None:

@@ -10,12 +10,12 @@ import numpy as np
 
 from calc.uv.class_prior import lamp_with_class
 from calc.uv.decline import DatedReading, Trend, decline_of
-from calc.uv.ground import Platform
+from calc.uv.ground import Platform, ground_of
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import length_of_tube
 from calc.uv.meter import LOWEST_UVI_READ, Reading, fit_readings
-from calc.uv.patches import patches
+from calc.uv.patches import LEAST_SHADE, SHADE_UVI, patches
 from calc.uv.placement import place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.section import Box, HungTube
@@ -144,6 +144,24 @@ def section(world: World, rng: np.random.Generator) -> Iterator[Miss]:
         below = np.array(hung(world, rng, tube.z_m - spot.z_m))
         uvi = float(truth.uvi_beside(below, spot.x_m - along, spot.y_m - across))
         yield uvi < spot.uvi.low, uvi > spot.uvi.high
+
+
+def shade(world: World, rng: np.random.Generator) -> tuple[float, bool]:
+    """The chance that is told of shade to go to, and whether there is any."""
+    truth = draw(world, rng)
+    length = float(rng.uniform(max(0.6, truth.lit_m + 0.05), 1.8))
+    box = Box(length, float(rng.uniform(0.45, 0.75)), float(rng.uniform(0.45, 0.9)))
+    along, across = min(truth.lit_m / 2.0 + 0.05, length / 2.0), box.depth_m / 4.0
+    platform = Platform(0.1, 0.45, 0.1, 0.4, 0.1)
+    fixture = Fixture.POLISHED if truth.polished else Fixture.PLAIN
+    lamp = Lamp(truth.strength, fixture, truth.lit_m, truth.age_s)
+    tube = HungTube(lamp, along, across, box.height_m - 0.03, screen_of(truth))
+    told = patches([tube], box, platform, 0.05, *WANTED).shade_chance
+    ground = ground_of(box, platform, 0.05, None, 8)
+    here = ground.everywhere
+    places = zip(ground.x_m[here], ground.y_m[here], ground.z_m[here], strict=True)
+    uvi = [truth.uvi_beside(np.array(tube.z_m - z), x - along, y - across) for x, y, z in places]
+    return told, float(np.mean(np.array(uvi) < SHADE_UVI)) >= LEAST_SHADE
 
 
 ASKED: dict[str, tuple[Callable[[World, np.random.Generator], Iterator[Miss]], int]] = {

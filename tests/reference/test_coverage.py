@@ -1,8 +1,9 @@
 """Ranges that are said to hold nine in ten, asked in a world that the engine does not know."""
 
+import numpy as np
 import pytest
 
-from tests.reference.coverage import ASKED, misses
+from tests.reference.coverage import ASKED, misses, shade
 from tests.reference.lamp_world import RIGHT, WRONG
 
 
@@ -27,3 +28,14 @@ def test_rows_of_another_length_are_borne() -> None:
     for world in (w for w in WRONG if w.name.startswith("rows")):
         below, above = misses("distance", world, share=0.3)
         assert 1.0 - below - above > 0.82
+
+
+def test_shade_that_is_called_likely_is_there_about_so_often() -> None:
+    """Of 120 keepers with a tube of known length, by the chance that they were told."""
+    rng = np.random.default_rng(20261128)
+    told, there = np.array([shade(RIGHT, rng) for _ in range(120)], dtype=float).T
+    assert abs(np.mean(told) - np.mean(there)) < 0.06
+    assert np.mean(there[told >= 0.95]) > 0.95
+    assert np.mean(there[told <= 0.3]) < 0.3
+    between = (told > 0.3) & (told < 0.95)
+    assert 0.3 < np.mean(there[between]) < 0.9
