@@ -166,7 +166,7 @@ async def pressed(world: World, seen: Answer, label: str) -> Answer:
     [
         ((SHARE,), "asked:"),
         (("In cm",), "38 to 51 cm"),
-        (("Guide: Measuring the distance",), "Measuring the distance"),
+        (("Sources", "Guide: Measuring the distance"), "Measuring the distance"),
         ((SHOW,), "Distance from tube to back"),
         ((SHOW, "Share"), "Distance from tube to back"),
     ],
