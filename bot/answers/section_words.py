@@ -95,11 +95,13 @@ def _move(kind: MendKind, old: Room, new: Room, units: Units) -> str:
         case MendKind.PLATFORM_SIDEWAYS:
             x_m, y_m = new.platform.middle_m
             where = f"{length(x_m, units)} from the warm end, {length(y_m, units)} from the back"
-            return f"put platform and heat lamp under the middle of the tube, {where}"
+            return (
+                f"put the platform under the middle of the tube, {where}, the lamp beside the tube"
+            )
         case MendKind.FEWER_TUBES | MendKind.MORE_TUBES:
             return f"use {_COUNTED[len(new.tubes)]}"
         case MendKind.OTHER_TUBE:
-            return f"take {lamp} instead"
+            return f"take a {lamp} instead"
         case MendKind.OTHER_LENGTH:
             return f"take a tube {length(new.tube_length_m, units)} long"
         case MendKind.TUBE_TO_WARM_END:
