@@ -4,7 +4,8 @@ import re
 
 import pytest
 
-from bot.fronts.discord.menus import Menu
+from bot.dangers import hazard
+from bot.fronts.discord.menus import MENUS, Menu
 from tests.discord.answers import Answer, post_buttons, post_text
 from tests.discord.cast import FERN, MOSS, between_friends
 from tests.discord.conftest import Maker
@@ -69,6 +70,30 @@ async def test_a_message_without_words_is_told_so(world: World, bot: Maker) -> N
     async with world.running(bot()):
         answer = await world.menu(LABEL, world.says(MOSS, ""))
     assert answer.text == "I can only read words, and this message has none."
+
+
+@pytest.mark.parametrize(
+    ("told", "key"),
+    [
+        ("12% tube over my beardie, basking 100F. the plug of the heat lamp is melting", "fire"),
+        ("he is limp and does not react", "not_moving"),
+    ],
+)
+async def test_a_danger_in_a_message_is_said_first_to_the_helper_and_then_to_its_writer(
+    world: World, bot: Maker, monkeypatch: pytest.MonkeyPatch, told: str, key: str
+) -> None:
+    monkeypatch.setattr("bot.fronts.discord.menus.MENUS", MENUS)
+    asked = world.says(MOSS, told)
+    async with world.running(bot()):
+        answer = await world.menu(MENUS[0].label, asked)
+        pressed = await replied(world, answer)
+    [public] = pressed.further
+    assert answer.ephemeral
+    assert public.pings == {f"@{MOSS.id}"}
+    for post in (answer.post, public):
+        embed = post.payload["embeds"][0]
+        assert embed["title"] == hazard(key).title
+        assert embed["description"].startswith(f"**{hazard(key).do_now[0]}**")
 
 
 async def test_it_works_between_friends_too(world: World, bot: Maker) -> None:

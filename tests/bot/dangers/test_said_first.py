@@ -1,6 +1,7 @@
 """What cannot wait is said first: order, calls, what is left out, and through which doors."""
 
 import json
+import re
 import tomllib
 from pathlib import Path
 
@@ -76,15 +77,50 @@ def test_what_is_only_asked_about_gets_the_calm_rule(key: str) -> None:
 WORDS = tomllib.loads((Path(__file__).parent / "guide_words.toml").read_text(encoding="utf-8"))
 
 
-@pytest.mark.parametrize("key", list(WORDS))
+@pytest.mark.parametrize("key", list(WORDS["both"]))
 def test_table_and_guide_tell_the_same_acts(key: str) -> None:
     row = hazard(key)
     table = " ".join((*row.do_now, *row.then, row.asked)).lower()
     part = dict(sections(page(row.page)))[row.part].lower()
     call = row.call.who
-    for words in WORDS[key]["says"]:
+    for words in WORDS["both"][key]["says"]:
         assert words in f"{table} {call}", "table"
         assert words in part, "guide"
+
+
+def forbids(text: str, words: str) -> bool:
+    """Say whether a sentence forbids something: its words stand behind a no, at most nine on."""
+    said = rf"\b(?:no|not|never|nothing|nobody)\b(?:\W+\w+){{0,9}}?\W+{words}"
+    return any(re.search(said, part) for part in re.split(r"[.;:!?\n]+", text.lower()))
+
+
+def table_text(key: str) -> str:
+    row = hazard(key)
+    return ". ".join((*row.do_now, *row.then, row.asked))
+
+
+def page_text(key: str) -> str:
+    return "\n".join(text for _, text in sections(page(hazard(key).page)))
+
+
+@pytest.mark.parametrize("words", WORDS["never"])
+def test_what_the_table_forbids_is_forbidden_on_the_page_it_sends_to(words: str) -> None:
+    forbidding = {key for key in hazards() if forbids(table_text(key), words)}
+    assert forbidding
+    assert {key for key in forbidding if not forbids(page_text(key), words)} == set()
+
+
+@EVERY
+def test_what_a_guide_part_forbids_is_forbidden_by_a_hazard_that_sends_there(key: str) -> None:
+    row = hazard(key)
+    part = dict(sections(page(row.page)))[row.part]
+    table = ". ".join(
+        table_text(other)
+        for other, its in hazards().items()
+        if (its.page, its.part) == (row.page, row.part)
+    )
+    forbidden = [words for words in WORDS["never"] if forbids(part, words)]
+    assert [words for words in forbidden if not forbids(table, words)] == []
 
 
 def test_people_come_before_causes_and_causes_before_the_animal() -> None:
