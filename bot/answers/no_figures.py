@@ -5,6 +5,7 @@ from typing import Protocol
 from bot.answers.other_lamp import answer_other_lamp
 from bot.answers.readings import enough_read
 from bot.answers.through_pane import answer_pane
+from bot.language.lamps import OtherLamp
 from bot.language.readings import PlacedReading
 from bot.language.screens import Pane, Screen
 from bot.language.unsure import Unsure
@@ -40,4 +41,6 @@ def answer_without_figures(
         return answer_pane(command, query.screen, context)
     if kind is UvLamp.T5_HO or enough_read(readings, kind):
         return None
-    return answer_other_lamp(command, kind, query.animal, query.uvi, context, readings)
+    tube = getattr(query, "tube", None)
+    label = tube.number if isinstance(tube, OtherLamp) else None
+    return answer_other_lamp(command, kind, query.animal, query.uvi, context, readings, label)

@@ -53,10 +53,12 @@ def answer_other_lamp(
     uvi: tuple[float, float] | None,
     context: Context,
     readings: tuple[PlacedReading, ...] | None = None,
+    label: float | None = None,
 ) -> Reply:
     """Answer that there are no figures for this kind, and how to find its distance safely.
 
-    ``readings`` are too few to say how its UV falls, but tell of the place they were taken at.
+    ``readings`` are too few to say how its UV falls, but tell of the place they were taken at;
+    ``label`` is the number printed on it.
     """
     wish, units = _wish(animal, uvi, context), context.units
     limits = limits_for(animal, context)
@@ -73,6 +75,7 @@ def answer_other_lamp(
         rows=(
             *((wish.row,) if wish else ()),
             *(_read_row(reading, wish, limits, units) for reading in readings or ()),
+            *(() if label is None else (_label_row(label),)),
             Row(
                 label="Why no figures",
                 text=f"{_WHY[kind]}. The distances I know are those of "
@@ -84,6 +87,11 @@ def answer_other_lamp(
         guide=page_links(_GUIDE, context.guide_url),
         sources=source_lines((*(wish.sources if wish else ()), *_SOURCES)),
     )
+
+
+def _label_row(label: float) -> Row:
+    told = f"I read {number(label, 0.1)} on it; on this kind of lamp the number tells no UV index"
+    return Row(label="Its label", text=f"{told}, so nothing is worked out from it")
 
 
 def _read_row(reading: PlacedReading, wish: Wish | None, limits: Limits, units: Units) -> Row:

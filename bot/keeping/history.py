@@ -15,6 +15,7 @@ from bot.keeping.words import day_of, measured_name, question_of, reading_told, 
 from bot.kept.keeper import KEPT_AS, Enclosure, Reading, kept_quantity
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
+from bot.language.uv_lamps import TUBES
 from bot.preferences import Context
 from bot.queries.mine import CompareQuery, NamedQuery, ReadingQuery, UnreadQuery
 from bot.reply import Reply, Row, Table
@@ -22,7 +23,7 @@ from calc.animals import animal_name
 from calc.quantities import Quantity
 from calc.uv.dated import DatedReading, at_one_place
 from calc.uv.decline import MOST_READINGS
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, of_length
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, of_length, side_by_side
 from calc.uv.lengths import DARK_ENDS_M, length_of_tube
 
 __all__ = ["compare", "next_reading_day", "read", "show", "unread"]
@@ -148,9 +149,16 @@ def next_reading_day(kept: Enclosure, context: Context) -> date | None:
 
 
 def _uvi_read(kept: Enclosure) -> list[Reading]:
-    """Return the newest UV readings that say something of a lamp, the oldest first."""
+    """Return the newest UV readings that say something of a lamp, the oldest first.
+
+    Those of a small lamp are not reckoned from one distance to another by the law of a tube: the
+    ones at the last distance count.
+    """
     uvi = [r for r in kept.readings if r.of is Quantity.UVI and r.value >= _LEAST_UVI]
-    return sorted(uvi, key=lambda r: r.day)[-MOST_READINGS:]
+    newest = sorted(uvi, key=lambda r: r.day)[-MOST_READINGS:]
+    if kept.setup.lamp in (None, *TUBES):
+        return newest
+    return [r for r in newest if r.distance_m == newest[-1].distance_m]
 
 
 def _trend(kept: Enclosure, context: Context) -> Reply | None:
@@ -179,7 +187,8 @@ def _lamp_of(kept: Enclosure) -> Lamp:
     """Return a tube as long as the set-up's; its strength does not count in a trend."""
     setup, lamp = kept.setup, Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED)
     lit_m = None if setup.tube_length_m is None else setup.tube_length_m - DARK_ENDS_M
-    return of_length(lamp, length_of_tube(lit_m, box_m=setup.length_m))
+    lamp = of_length(lamp, length_of_tube(lit_m, box_m=setup.length_m))
+    return side_by_side(lamp, setup.tubes or 1, setup.gap_m or 0.0)
 
 
 def _history(kept: Enclosure, units: Units) -> Table | None:

@@ -15,6 +15,8 @@ from bot.kept.reminders import Reminder, State
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import FactName
+from bot.language.lamps import OtherLamp
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.mine import ListQuery, RemoveQuery, SaveQuery
 from bot.reply import Reply, Row, Table
@@ -30,6 +32,7 @@ _BOUNDS = {
     "length_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),
     "depth_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),
     "height_m": ("enclosure", "sides from 4 in to 65 ft (10 cm to 20 m)", "48x24x24in"),
+    "gap_m": ("gap", "a gap up to 39 in (1 m)", "2in"),
     "screen": ("screen", "a screen that lets something through", "passes 55%"),
 }
 
@@ -69,12 +72,15 @@ def _facts(query: SaveQuery, told: Told, now: date, context: Context) -> dict[st
     facts: dict[str, Any] = {}
     if told.animal:
         facts["animal"] = animal_asked(told.animal, context).slug
-    if told.tube:
-        facts["tube_percent"] = told.tube.value.percent
+    facts |= _lamp(query, told)
     if told.reflector:
         facts["reflector"] = told.reflector.value.value
-    if told.screen:
+    if told.pane:
+        facts["screen"] = {"pane": told.pane.value.material}
+    elif told.screen:
         facts["screen"] = _screen(told.screen.value)
+    if told.pane_lid:
+        facts["lid"] = str(told.pane_lid.value)
     # A distance without a word of where to is taken as it is mostly meant: to the back.
     distance = told.measure(FactName.DISTANCE_BACK) or told.measure(FactName.DISTANCE)
     length = told.measure(FactName.TUBE_LENGTH)
@@ -89,6 +95,31 @@ def _facts(query: SaveQuery, told: Told, now: date, context: Context) -> dict[st
         size = told.size.value
         facts |= {"length_m": size.length_m, "depth_m": size.depth_m, "height_m": size.height_m}
     return facts
+
+
+def _lamp(query: SaveQuery, told: Told) -> dict[str, Any]:
+    """Return which lamp was told, and how many of them."""
+    facts: dict[str, Any] = {}
+    kind, tube = told.uv_lamp, told.tube
+    if kind is not None:
+        # Whatever strength was kept is that of another lamp.
+        facts |= {"lamp": kind, "tube_percent": _printed(told)}
+    elif tube:
+        facts["tube_percent"] = tube.value.percent
+    if kind is None and (query.lamp is UvLamp.T5_HO or (tube and tube.value.is_told)):
+        facts["lamp"] = None
+    if told.all(FactName.TUBES):
+        facts["tubes"] = told.tubes
+    if told.gap_m:
+        facts["gap_m"] = told.gap_m
+    return facts
+
+
+def _printed(told: Told) -> float | None:
+    """Return the number on the label of a lamp of another kind."""
+    labels = [said.value for said in told.all(FactName.TUBE)]
+    numbers = [label.number for label in labels if isinstance(label, OtherLamp)]
+    return told.tube.value.printed if told.tube else next(iter(numbers), None)
 
 
 def _screen(screen: typed.Screen) -> dict[str, float]:

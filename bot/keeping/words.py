@@ -14,6 +14,7 @@ from bot.language.dates import read_date
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.shown import shown
+from bot.language.words import join_line
 from bot.reply import Document, Reply, Row
 from calc.animals import animal_name
 from calc.quantities import Quantity
@@ -84,16 +85,32 @@ def measured_name(of: Quantity) -> str:
 def setup_rows(setup: Setup, units: Units) -> tuple[Row, ...]:
     """Return what is told of a set-up, a row a fact."""
     told = [("Animal", animal_name(setup.animal) if setup.animal else "")]
-    tube = [f"T5 HO, {number(setup.tube_percent, 0.1)} %" if setup.tube_percent else ""]
+    tube = [_lamp_words(setup)]
     tube.append({"polished": "polished reflector", "plain": "plain fixture"}.get(_of(setup), ""))
     tube.append(f"length {length(setup.tube_length_m, units)}" if setup.tube_length_m else "")
     tube.append(f"in use since {calendar_day(setup.tube_since)}" if setup.tube_since else "")
     told.append(("Tube", ", ".join(filter(None, tube))))
+    told.append(("Side by side", _tubes_words(setup, units)))
     told.append(("Screen", screen_words(setup.screen, units) if setup.screen else ""))
+    told.append(("Lid", f"{setup.lid}: no useful UV comes through" if setup.lid else ""))
     told.append(("Tube to back", length(setup.distance_m, units) if setup.distance_m else ""))
     sides = (setup.length_m, setup.depth_m, setup.height_m)
     told.append(("Enclosure", " × ".join(length(side, units) for side in sides if side)))
     return tuple(Row(label=label, text=text) for label, text in told if text)
+
+
+def _lamp_words(setup: Setup) -> str:
+    percent = f"{number(setup.tube_percent, 0.1)} %" if setup.tube_percent else ""
+    if setup.lamp is None:
+        return f"T5 HO, {percent}" if percent else ""
+    return f"{setup.lamp.value}{f', {percent} on its label' if percent else ''}"
+
+
+def _tubes_words(setup: Setup, units: Units) -> str:
+    if setup.tubes is None or setup.tubes < 2:
+        return ""
+    gap = f", {length(setup.gap_m, units)} from middle to middle" if setup.gap_m else ""
+    return f"{setup.tubes} of them{gap}"
 
 
 def _of(setup: Setup) -> str:
@@ -102,6 +119,8 @@ def _of(setup: Setup) -> str:
 
 def screen_words(screen: KeptScreen, units: Units) -> str:
     """Return what is between, in words."""
+    if screen.pane:
+        return f"{screen.pane}, through which no useful UV comes"
     if screen.passes is not None:
         return f"blocks {percent(1.0 - screen.passes)} of the UV"
     if screen.wire_m is None:
@@ -111,22 +130,31 @@ def screen_words(screen: KeptScreen, units: Units) -> str:
 
 def question_of(setup: Setup) -> str:
     """Return the question that a set-up can be asked about, empty if too little is known."""
-    if not (setup.tube_percent and setup.reflector and setup.screen):
+    of_class = setup.tube_percent and setup.reflector and setup.screen
+    if not (of_class or setup.lamp):
         return ""
-    screen = setup.screen
+    parts = {
+        "distance": f"{setup.distance_m * 100:.4g}cm" if setup.distance_m else "",
+        "tube": f"{setup.tube_percent:g}%" if setup.tube_percent and not setup.lamp else "",
+        "lamp": setup.lamp.value if setup.lamp else "",
+        "reflector": setup.reflector or "",
+        "screen": _between(setup.screen) if setup.screen else "",
+        "animal": animal_name(setup.animal) if setup.animal else "",
+        "length": f"{setup.tube_length_m * 100:.4g}cm" if setup.tube_length_m else "",
+        "tubes": str(setup.tubes) if (setup.tubes or 1) > 1 else "",
+        "gap": f"{setup.gap_m * 100:.4g}cm" if setup.gap_m and (setup.tubes or 1) > 1 else "",
+    }
+    told = {name: text for name, text in parts.items() if text}
+    return join_line("uvi" if setup.distance_m else "distance", told)
+
+
+def _between(screen: KeptScreen) -> str:
+    if screen.pane:
+        return screen.pane
     if screen.wire_m is not None and screen.mesh_x_per_m and screen.mesh_y_per_m:
         per_inch = [f"{x * 0.0254:.3g}" for x in (screen.mesh_x_per_m, screen.mesh_y_per_m)]
-        between = f"{'x'.join(per_inch)} {screen.wire_m * 1000:.3g}mm"
-    else:
-        between = "none" if screen.passes is None else f"passes {screen.passes * 100:.3g}%"
-    parts = [f"tube:{setup.tube_percent:g}%", f"reflector:{setup.reflector}", f"screen:{between}"]
-    if setup.animal:
-        parts.append(f"animal:{animal_name(setup.animal)}")
-    if setup.tube_length_m:
-        parts.append(f"length:{setup.tube_length_m * 100:.4g}cm")
-    if setup.distance_m:
-        return " ".join([f"uvi distance:{setup.distance_m * 100:.4g}cm", *parts])
-    return " ".join(["distance", *parts])
+        return f"{'x'.join(per_inch)} {screen.wire_m * 1000:.3g}mm"
+    return "none" if screen.passes is None else f"passes {screen.passes * 100:.3g}%"
 
 
 def exported(command: str, title: str, name: str, value: Kept) -> Reply:

@@ -10,6 +10,7 @@ from bot.kept.group import AnimalSlug
 from bot.kept.reminders import MOST_REMINDERS, ReminderExport
 from bot.kept.values import Kept, Name, Zone, name_key
 from bot.language.quantities import Units
+from bot.language.uv_lamps import UvLamp
 from calc.quantities import Quantity, row_of
 
 __all__ = [
@@ -73,31 +74,46 @@ class Reading(Kept):
         return self
 
 
+Pane = Literal["glass", "plastic"]
+"""What stops all UVB."""
+
+
 class KeptScreen(Kept):
-    """What is between: nothing, a share passed [1], or a weave [1/m, 1/m, m]."""
+    """What is between: nothing, a share passed [1], a weave [1/m, 1/m, m], or a pane."""
 
     passes: float | None = Field(default=None, gt=0.0, le=1.0)
     mesh_x_per_m: float | None = Field(default=None, gt=0.0, le=20_000.0)
     mesh_y_per_m: float | None = Field(default=None, gt=0.0, le=20_000.0)
     wire_m: float | None = Field(default=None, gt=0.0, le=0.02)
+    pane: Pane | None = None
 
     @model_validator(mode="after")
     def _one_kind(self) -> Self:
         weave = [x is not None for x in (self.mesh_x_per_m, self.mesh_y_per_m, self.wire_m)]
         if any(weave) and not (all(weave) and self.passes is None):
             raise ValueError("a screen is a share passed, or a weave with two meshes and a wire")
+        if self.pane and (self.passes is not None or any(weave)):
+            raise ValueError("through a pane no share passes")
         return self
 
 
 class Setup(Kept):
-    """A set-up as far as it was told; None is not told."""
+    """A set-up as far as it was told; None is not told.
+
+    ``lamp`` is the kind of UV lamp where it is no T5 HO tube, ``lid`` a pane of which was not told
+    whether the lamp hangs over it.
+    """
 
     animal: AnimalSlug | None = None
+    lamp: UvLamp | None = None
     tube_percent: float | None = Field(default=None, ge=1.0, le=20.0)
     reflector: Literal["polished", "plain"] | None = None
     screen: KeptScreen | None = None
     distance_m: float | None = Field(default=None, ge=0.05, le=3.0)
     tube_length_m: float | None = Field(default=None, ge=0.1, le=2.0)
+    tubes: int | None = Field(default=None, ge=1, le=4)
+    gap_m: float | None = Field(default=None, gt=0.0, le=1.0)
+    lid: Pane | None = None
     tube_since: date | None = None
     length_m: float | None = Field(default=None, ge=0.1, le=20.0)
     depth_m: float | None = Field(default=None, ge=0.1, le=20.0)

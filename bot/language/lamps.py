@@ -10,7 +10,7 @@ from bot.language.normal import normalise
 from bot.language.numerals import NUMERAL, numeral
 from bot.language.quantities import Measure, Units, read_length, read_power
 from bot.language.sides import LONGEST
-from bot.language.uv_lamps import UvLamp, find_uv_lamp
+from bot.language.uv_lamps import UvLamp, find_uv_lamp, without_uv_lamp
 
 __all__ = [
     "Fixture",
@@ -51,13 +51,23 @@ class TubeStrength:
     text: str
     is_told: bool = False
 
+    @property
+    def printed(self) -> float:
+        """The number on the label, which on the older scale is no percentage."""
+        older = {percent: float(number) for number, percent in _OLDER_SCALE.items()}
+        return older[self.percent] if self.older_scale else self.percent
+
 
 @dataclass(frozen=True, slots=True)
 class OtherLamp:
-    """A UV lamp that is no T5 HO tube: its label says nothing that holds for the class."""
+    """A UV lamp that is no T5 HO tube: its label says nothing that holds for the class.
+
+    ``number`` is what the label says, and no strength that anything is worked out from.
+    """
 
     kind: UvLamp
     text: str
+    number: float | None = None
 
 
 class Fixture(StrEnum):
@@ -75,8 +85,16 @@ def read_tube(text: str) -> TubeStrength | OtherLamp:
     """
     kind = find_uv_lamp(text) if len(text) <= LONGEST else None
     if kind is not None and kind is not UvLamp.T5_HO:
-        return OtherLamp(kind, " ".join(text.split()))
+        return OtherLamp(kind, " ".join(text.split()), _number_beside(text))
     return _strength(text, is_told=kind is UvLamp.T5_HO)
+
+
+def _number_beside(text: str) -> float | None:
+    """Return the number on the label of a lamp of another kind, where there is one alone."""
+    rest = " ".join(_KIND.sub(" ", without_uv_lamp(text)).split())
+    match = _STRENGTH.fullmatch(rest)
+    read = numeral(match[1]) if match else None
+    return float(read.value) if read and 1 <= read.value <= _STRONGEST else None
 
 
 def read_tube_strength(text: str) -> TubeStrength:

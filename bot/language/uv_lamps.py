@@ -12,7 +12,7 @@ from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.sides import LONGEST
 
-__all__ = ["TUBES", "UvLamp", "find_uv_lamp", "read_uv_lamp"]
+__all__ = ["TUBES", "UvLamp", "find_uv_lamp", "read_uv_lamp", "without_uv_lamp"]
 
 
 class UvLamp(StrEnum):
@@ -66,6 +66,15 @@ def find_uv_lamp(text: str) -> UvLamp | None:
     """
     match = _pattern().search(_plain(text))
     return _closed_up()[re.sub(r"[ -]", "", match[0])] if match else None
+
+
+def without_uv_lamp(text: str) -> str:
+    """Return a text without the words for kinds of UV lamp.
+
+    >>> without_uv_lamp("T8 10.0").strip()
+    '10.0'
+    """
+    return _pattern().sub(" ", normalise(text).lower())
 
 
 def read_uv_lamp(text: str) -> UvLamp:

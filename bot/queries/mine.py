@@ -7,6 +7,8 @@ from pydantic import Field
 from bot.language.choices import read_choice
 from bot.language.quantities import read_number
 from bot.queries.options import (
+    GAP,
+    TUBES,
     Age,
     AirTemperature,
     AnimalName,
@@ -19,10 +21,13 @@ from bot.queries.options import (
     SurfaceTemperature,
     Text,
     TubeClass,
+    TubeCount,
     TubeLength,
+    UvLampKind,
     reading,
 )
 from bot.queries.saved import Document, EnclosureName, MaybeUnits, NewName, Sure, ZoneName
+from bot.queries.uv import LAMP
 
 __all__ = [
     "CompareQuery",
@@ -90,6 +95,9 @@ class SaveQuery(Query):
     enclosure: EnclosureSize | None = Field(
         None, description="length, depth and height: 48x24x24in", examples=["48x24x24in"]
     )
+    lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
+    tubes: TubeCount | None = Field(None, description=TUBES, examples=["1"])
+    gap: Length | None = Field(None, description=GAP, examples=["2in"])
 
 
 class ListQuery(Query):

@@ -155,3 +155,15 @@ def test_each_kind_of_lamp_tells_what_it_gives(kind: str, gives: str, anyone: Pr
     assert gives in rows["UV"]
     assert rows["Heat"]
     assert rows["Light"]
+
+
+@pytest.mark.parametrize(
+    ("tube", "told"), [("t8 10.0", "10 on it"), ("T8 12%", "12 on it"), ("t8", "")]
+)
+def test_the_number_on_another_lamp_is_told_and_not_worked_with(
+    tube: str, told: str, anyone: Preferences
+) -> None:
+    reply = ask(f"distance tube:{tube} animal:bearded dragon", anyone)
+    labels = [row.text for row in reply.rows if row.label == "Its label"]
+    assert [told in label for label in labels] == ([True] if told else [])
+    assert not [v for v in reply.values if v.name.startswith("distance")]

@@ -259,3 +259,46 @@ async def test_the_day_is_the_keepers_and_not_ours(ok: Ask) -> None:
     late = NOW + timedelta(hours=10)
     reply = await ok("mine reading uvi:4", now=late)
     assert "5 May 2026" in reply.title
+
+
+@pytest.mark.parametrize(
+    ("told", "label", "text", "asked"),
+    [
+        ("words:beardie, t8 10.0 in a plain hood", "Tube", "T8 or other tube, 10 %", "lamp:T8"),
+        ("tube:t8 10.0", "Tube", "T8 or other tube, 10 %", "lamp:T8"),
+        ("lamp:mercury vapour lamp", "Tube", "mercury vapour lamp", "lamp:mercury"),
+        ("words:beardie with a compact bulb", "Tube", "compact lamp", "lamp:compact lamp"),
+        ("tube:12% reflector:plain screen:glass", "Screen", "glass, through which", "screen:glass"),
+        ("words:beardie, 12% t5 tube, glass lid", "Lid", "glass: no useful UV", ""),
+        (
+            "tube:12% reflector:plain screen:none tubes:2 gap:2in",
+            "Side by side",
+            "2 of them, 2 in",
+            "tubes:2 gap:5.08cm",
+        ),
+    ],
+)
+async def test_which_lamp_how_many_and_through_what_are_kept_and_asked_again(
+    ok: Ask, ask: Ask, told: str, label: str, text: str, asked: str
+) -> None:
+    await ok(f"mine save name:Box animal:bearded dragon distance:16in {told}")
+    shown = await ok("mine show name:Box")
+    assert text in row(shown, label)
+    questions = [s.removeprefix("Ask about it: ") for s in shown.steps if s.startswith("Ask")]
+    assert [asked in question for question in questions] == ([True] if asked else [])
+    for question in questions:
+        reply = await ask(question)
+        assert reply.title != "That did not work", reply.answer
+    document = (await ok("mine export")).document
+    assert document is not None
+    [kept] = KeeperExport.model_validate_json(document.text).enclosures
+    await ok(f"mine import file:{document.text}")
+    assert KeeperExport.model_validate_json(document.text).enclosures == (kept,)
+
+
+async def test_another_lamp_does_not_keep_the_strength_of_the_one_before(ok: Ask) -> None:
+    await ok(SAVE)
+    assert row(await ok("mine save name:Pebble's box tube:compact"), "Tube").startswith("compact")
+    assert "12 %" not in row(await ok("mine show"), "Tube")
+    again = await ok("mine save name:Pebble's box tube:T5 HO 6%")
+    assert row(again, "Tube").startswith("T5 HO, 6 %")

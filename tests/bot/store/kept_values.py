@@ -20,6 +20,7 @@ from bot.kept.keeper import Setup as KeptSetup
 from bot.kept.reminders import MOST_DAYS, About, ReminderExport
 from bot.kept.values import name_key
 from bot.language.quantities import Units
+from bot.language.uv_lamps import UvLamp
 from calc.animals import Subject, animals
 from calc.quantities import Quantity
 
@@ -106,12 +107,17 @@ kept_screens = st.builds(KeptScreen, passes=st.none() | exact(0.01, 1.0)) | st.b
     mesh_y_per_m=exact(100.0, 1000.0),
     wire_m=exact(1e-4, 1e-3),
 )
+kept_panes = st.builds(KeptScreen, pane=st.sampled_from(["glass", "plastic"]))
 setups = st.builds(
     KeptSetup,
     animal=st.none() | slugs,
     tube_percent=st.none() | exact(1.0, 20.0),
     reflector=st.sampled_from([None, "polished", "plain"]),
-    screen=st.none() | kept_screens,
+    lamp=st.none() | st.sampled_from(UvLamp),
+    screen=st.none() | kept_screens | kept_panes,
+    tubes=st.none() | st.integers(1, 4),
+    gap_m=st.none() | exact(0.01, 1.0),
+    lid=st.sampled_from([None, "glass", "plastic"]),
     distance_m=st.none() | exact(0.05, 3.0),
     tube_since=st.none() | days,
 )
