@@ -10,6 +10,7 @@ from bot.command import Command
 from bot.dangers import first, listen
 from bot.facts import Say
 from bot.language.units import Units
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Preferences
 from bot.reply import Alarm, Line, PageLink, Reply, Role
 from bot.saying.voice import voice
@@ -22,12 +23,15 @@ _KIND = "kind"
 def heard_in(command: Command | None, given: Mapping[str, str]) -> tuple[Alarm, ...]:
     """Return what cannot wait in the texts of the options.
 
-    A file is not listened to, nor the guide's own name of a page or a part: who opens the page on
-    a danger tells of none.
+    A file is not listened to, nor a choice that was offered, nor the guide's own name of a page or
+    a part: who opens the page on a danger tells of none.
     """
     options = command.query.options() if command else ()
     files = {option.name for option in options if option.document}
-    names = _guide_names() if any(option.completes == "page" for option in options) else ()
+    names = {_plain(choice) for o in options if o.name != _KIND for choice in o.choices}
+    names |= {_plain(kind.value) for kind in UvLamp}
+    if any(option.completes == "page" for option in options):
+        names |= _guide_names()
     return tuple(
         # The bare name of a kind is asked about, and tells of nothing that runs.
         alarm.model_copy(update={"asked": True}) if name == _KIND and alarm.words == text else alarm
