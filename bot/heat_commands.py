@@ -2,13 +2,11 @@
 
 from bot.answers.air import answer_air
 from bot.answers.basking import answer_basking
-from bot.answers.hours import answer_hours
 from bot.answers.lamp import answer_lamp
 from bot.answers.surface import answer_surface
 from bot.answers.temps import answer_temps
 from bot.answers.watts import answer_watts
 from bot.command import Command
-from bot.queries.day import HoursQuery
 from bot.queries.heat import (
     AirQuery,
     BaskingQuery,
@@ -17,6 +15,7 @@ from bot.queries.heat import (
     TempsQuery,
     WattsQuery,
 )
+from bot.questions.heat.hours import HOURS
 from bot.questions.heat.night import NIGHT
 
 __all__ = ["HEAT_COMMANDS"]
@@ -71,18 +70,7 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         guide=("the-cool-end", "warm-end-and-cool-end"),
     ),
     NIGHT,
-    Command(
-        name="hours",
-        summary="When the lights go on and off: 12 hours all year, or seasons month by month",
-        query=HoursQuery,
-        answer=answer_hours,
-        examples=(
-            "hours animal:bearded dragon",
-            "hours animal:corn snake latitude:home zone:America/Chicago year:2026",
-            "hours latitude:30S zone:Europe/London months:turned",
-        ),
-        guide=("day-length", "nights"),
-    ),
+    HOURS,
     Command(
         name="surface",
         summary="What a surface really is, from what an infrared gun shows",
