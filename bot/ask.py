@@ -40,7 +40,7 @@ from bot.queries.options import Query
 from bot.queries.units import taken_units
 from bot.question_context import context_of, reading_of
 from bot.reply import Alarm, Assumed, Reply, Row
-from bot.said_first import heard_in, said_first
+from bot.said_first import heard_in, of_its_lamp, said_first
 from bot.way_on import leading_on, with_way_on
 from calc.validity import OutsideModelError
 
@@ -111,7 +111,8 @@ class Understood:
     def told_first(self, reply: Reply) -> Reply:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
         told = told_alarms(self.command, self.given, self.preferences)
-        found = reply.model_copy(update={"alarms": (*told, *reply.alarms)})
+        alarms = of_its_lamp((*told, *reply.alarms), self.given)
+        found = reply.model_copy(update={"alarms": alarms})
         return said_first(found, self.heard, self.preferences)
 
     def finished(self, reply: Reply) -> Reply:

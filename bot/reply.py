@@ -123,13 +123,14 @@ class Alarm(_Told):
 
     ``words`` are the asker's own, to be quoted back; ``asked`` is true where it is only planned or
     asked about, so that a calm rule is due and no order; ``urgency`` stands in place of the
-    hazard's own.
+    hazard's own; ``one_lamp``: UV and warmth come out of one lamp.
     """
 
     key: str
     words: str = ""
     asked: bool = False
     urgency: Literal["", "now", "today", "this week", "change"] = ""
+    one_lamp: bool = False
 
 
 class Danger(_Told):

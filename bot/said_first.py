@@ -10,12 +10,12 @@ from bot.command import Command
 from bot.dangers import first, listen
 from bot.facts import Say
 from bot.language.units import Units
-from bot.language.uv_lamps import UvLamp
+from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
 from bot.preferences import Preferences
 from bot.reply import Alarm, Line, PageLink, Reply, Role
 from bot.saying.voice import voice
 
-__all__ = ["heard_in", "said_first"]
+__all__ = ["heard_in", "of_its_lamp", "said_first"]
 
 _KIND = "kind"
 
@@ -32,13 +32,22 @@ def heard_in(command: Command | None, given: Mapping[str, str]) -> tuple[Alarm, 
     names |= {_plain(kind.value) for kind in UvLamp}
     if any(option.completes == "page" for option in options):
         names |= _guide_names()
-    return tuple(
+    heard = (
         # The bare name of a kind is asked about, and tells of nothing that runs.
         alarm.model_copy(update={"asked": True}) if name == _KIND and alarm.words == text else alarm
         for name, text in given.items()
         if name not in files and _plain(text) not in names
         for alarm in listen(text)
     )
+    return of_its_lamp(heard, given)
+
+
+def of_its_lamp(alarms: Iterable[Alarm], given: Mapping[str, str]) -> tuple[Alarm, ...]:
+    """Return alarms that know whether UV and warmth come out of the lamp that was told."""
+    kinds = {find_uv_lamp(text) for text in given.values()}
+    if kinds.isdisjoint(WARM):
+        return tuple(alarms)
+    return tuple(alarm.model_copy(update={"one_lamp": True}) for alarm in alarms)
 
 
 @cache

@@ -7,7 +7,7 @@ from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
 from bot.answers.verdicts import judged_uvi_read, verdict_word
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
-from bot.language.uv_lamps import UvLamp
+from bot.language.uv_lamps import WARM, UvLamp
 from bot.preferences import Context
 from bot.questions.shared import limits_for
 from bot.reply import Reply, Row
@@ -32,7 +32,6 @@ _WHY = {
     UvLamp.UNKNOWN: "without its kind and its strength nothing can be worked out",
 }
 _SHOWN = ("4.2", "2.8", "2.0")
-_HOT = (UvLamp.METAL_HALIDE, UvLamp.MERCURY)
 _WARM_UP = (
     "Take the animal out of its light, leave the lamp on for 30 minutes and switch other lamps off."
 )
@@ -128,7 +127,7 @@ def _steps(kind: UvLamp, shows: str, animal: str, units: Units) -> list[str]:
             f"width at a time until it shows {shows}; stop at {nearest}, whatever it shows. More "
             f"than that already at {start}? Switch it off: it is too strong for here."
         ),
-        *((_HEAT_TOO,) if kind in _HOT else ()),
+        *((_HEAT_TOO,) if kind in WARM else ()),
         f"Write three readings down with their distances, then ask, such as: {ask}",
         _NO_METER,
     ]

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from bot.brief import brief_of, in_order, phone_lines
 from bot.dangers.calls import CALLS_A_VET, call_sentences, soonest_vet
-from bot.dangers.table import Hazard, HazardKind, Urgency, hazard, hazards
+from bot.dangers.table import Hazard, HazardKind, Later, Urgency, hazard, hazards
 from bot.language.shown import shown
 from bot.reply import Alarm, Danger, Line, PageLink, Reply, Role, Row, SourceLine
 from calc.sources import source
@@ -45,14 +45,20 @@ class _Told:
         return _SOONEST.index(self.urgency) > _SOONEST.index(self.hazard.urgency)
 
     @property
+    def _instead(self) -> Later | None:
+        """What is said in place of the row's own: there is more time, or UV and heat are one."""
+        row, late = self.hazard, self._is_later
+        if self.alarm.one_lamp:
+            return (row.one_lamp_later if late else row.one_lamp) or (row.later if late else None)
+        return row.later if late else None
+
+    @property
     def title(self) -> str:
-        later = self.hazard.later
-        return later.title if later and self._is_later else self.hazard.title
+        return self._instead.title if self._instead else self.hazard.title
 
     @property
     def acts(self) -> tuple[str, ...]:
-        later = self.hazard.later
-        return later.do_now if later and self._is_later else self.hazard.do_now
+        return self._instead.do_now if self._instead else self.hazard.do_now
 
     @property
     def does(self) -> frozenset[str]:
@@ -129,7 +135,7 @@ def _in_order(alarms: Sequence[Alarm]) -> list[_Told]:
     """Return the hazards, the one that speaks first before the others."""
     keys = {alarm.key for alarm in alarms}
     made = [
-        Alarm(key=row.key)
+        Alarm(key=row.key, one_lamp=any(alarm.one_lamp for alarm in alarms))
         for row in hazards().values()
         if row.made_of and row.key not in keys and all(keys & part for part in row.made_of)
     ]

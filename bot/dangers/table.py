@@ -47,7 +47,7 @@ class Call:
 
 @dataclass(frozen=True, slots=True)
 class Later:
-    """What is said in place of title and acts where a reading gives more time."""
+    """What is said in place of title and acts: where there is more time, or UV and heat are one."""
 
     title: str
     do_now: tuple[str, ...]
@@ -72,6 +72,8 @@ class Hazard:
     sources: tuple[str, ...]
     then: tuple[str, ...] = ()
     later: Later | None = None
+    one_lamp: Later | None = None
+    one_lamp_later: Later | None = None
     covers: frozenset[str] = frozenset()
     silences: frozenset[str] = frozenset()
     mutes: frozenset[str] = frozenset()
@@ -96,7 +98,6 @@ def hazard(key: str) -> Hazard:
 
 
 def _hazard(key: str, row: Mapping[str, Any]) -> Hazard:
-    later = row.get("later")
     return Hazard(
         key=key,
         rank=row["rank"],
@@ -112,9 +113,13 @@ def _hazard(key: str, row: Mapping[str, Any]) -> Hazard:
         part=row["part"],
         sources=tuple(row["from"]),
         then=tuple(row.get("then", ())),
-        later=Later(later["title"], tuple(later["do_now"])) if later else None,
+        **{name: _instead(row.get(name)) for name in ("later", "one_lamp", "one_lamp_later")},
         covers=frozenset(row.get("covers", ())),
         silences=frozenset(row.get("silences", ())),
         mutes=frozenset(row.get("mutes", ())),
         made_of=tuple(frozenset(keys) for keys in row.get("made_of", ())),
     )
+
+
+def _instead(row: Mapping[str, Any] | None) -> Later | None:
+    return Later(row["title"], tuple(row["do_now"])) if row else None

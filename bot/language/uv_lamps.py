@@ -12,7 +12,7 @@ from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.sides import LONGEST
 
-__all__ = ["TUBES", "UvLamp", "find_uv_lamp", "read_uv_lamp", "without_uv_lamp"]
+__all__ = ["TUBES", "WARM", "UvLamp", "find_uv_lamp", "read_uv_lamp", "without_uv_lamp"]
 
 
 class UvLamp(StrEnum):
@@ -36,6 +36,10 @@ class UvLamp(StrEnum):
 
 TUBES = frozenset((UvLamp.T5_HO, UvLamp.OTHER_TUBE, UvLamp.LED))
 """Kinds that are as long as a tube, so that their UV falls as under a line."""
+
+
+WARM = frozenset((UvLamp.METAL_HALIDE, UvLamp.MERCURY))
+"""Kinds whose UV and warmth come out of one lamp."""
 
 
 @cache

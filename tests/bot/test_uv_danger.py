@@ -48,3 +48,27 @@ def test_it_does_not_wait_for_the_animals_name(line: str, anyone: Preferences) -
 
 def test_a_mild_place_only_asks_for_the_animal(anyone: Preferences) -> None:
     assert ask("meter readings:4 at 12in", anyone).status == "problem"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "uvi distance:3in lamp:mercury vapour lamp animal:bearded dragon",
+        "check my bearded dragon is 3 inches under a mercury vapor bulb, distance 3in",
+        "check animal:bearded dragon lamp:metal halide lamp distance:3in",
+        "meter readings:14 at 12in, 9 at 15in, 6 at 18in lamp:mercury vapour lamp animal:beardie",
+        "check his eyes are swollen shut since the new mercury vapour bulb, 3in above him",
+    ],
+)
+def test_the_warmth_of_a_lamp_that_is_both_is_not_left_on(line: str, anyone: Preferences) -> None:
+    reply = ask(line, anyone)
+    told = " ".join((reply.title, reply.answer, *reply.steps))
+    assert reply.dangers
+    assert "warmth on" not in told
+    assert "that lamp" in told
+
+
+def test_a_tube_goes_off_and_the_warmth_stays(anyone: Preferences) -> None:
+    reply = ask("check animal:bearded dragon tube:12% distance:3in", anyone)
+    assert reply.title == "Switch the UV tube off now"
+    assert "Leave the warmth on." in reply.steps
