@@ -18,6 +18,7 @@ __all__ = [
     "Kind",
     "Length",
     "Name",
+    "Number",
     "Power",
     "Say",
     "Says",
@@ -29,6 +30,7 @@ __all__ = [
     "hours",
     "kelvins",
     "metres",
+    "plain_number",
     "share",
     "uvi",
     "watts",
@@ -46,6 +48,7 @@ class Kind(StrEnum):
     SHARE = "share"
     TIME = "time"
     ANGLE = "angle"
+    NUMBER = "number"
 
     @property
     def unit(self) -> str:
@@ -62,6 +65,7 @@ _UNITS = {
     Kind.SHARE: "1",
     Kind.TIME: "h",
     Kind.ANGLE: "degree",
+    Kind.NUMBER: "1",
 }
 
 
@@ -95,6 +99,7 @@ Uvi = Annotated[Figure, Kind.UVI]
 Share = Annotated[Figure, Kind.SHARE]
 Hours = Annotated[Figure, Kind.TIME]
 Angle = Annotated[Figure, Kind.ANGLE]
+Number = Annotated[Figure, Kind.NUMBER]
 
 
 def _figure(kind: Kind, best: float | Estimate, ends: tuple[float, float] | None) -> Figure:
@@ -151,6 +156,11 @@ def hours(best: float | Estimate, ends: tuple[float, float] | None = None) -> Ho
 def angle(best: float | Estimate, ends: tuple[float, float] | None = None) -> Angle:
     """Return an angle [degree], such as a latitude."""
     return _figure(Kind.ANGLE, best, ends)
+
+
+def plain_number(best: float | Estimate, ends: tuple[float, float] | None = None) -> Number:
+    """Return a number without a unit, such as how many times as much."""
+    return _figure(Kind.NUMBER, best, ends)
 
 
 @dataclass(frozen=True, slots=True)

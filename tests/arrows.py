@@ -38,8 +38,9 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
         "calc",
         "bot.dangers.past_limits",
-        # Animals are found there until their room has moved too.
+        # Animals and lengths of tubes are found there until their rooms have moved too.
         "bot.answers.animals",
+        "bot.answers.length_asked",
     ),
     "bot.queries": ("bot.language", "bot.queries", "bot.kept"),
     "bot.kept": ("bot.kept", "bot.language", "calc.animals", "calc.quantities"),

@@ -5,10 +5,11 @@ from dataclasses import dataclass
 from bot.answers.animals import GROUPS_OWN
 from bot.answers.curves import shortened
 from bot.answers.figures import length, percent, uvi, uvi_range
+from bot.answers.length_asked import length_asked
 from bot.answers.linking import page_links, source_lines
 from bot.answers.own import GROUP, lamp_told
 from bot.answers.placed import NOT_PLACED, span_told
-from bot.answers.tube_length import length_asked, length_known, length_values
+from bot.answers.tube_length import length_known, length_values
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import product
 
+from bot.answers.length_asked import length_asked
 from bot.answers.setup_told import Told
-from bot.answers.tube_length import length_asked
 from bot.answers.uv_parts import lamp_asked, screen_asked
 from bot.language.hearing import FactName
 from bot.language.lamps import Fixture

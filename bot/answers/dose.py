@@ -12,8 +12,8 @@ from bot.answers.figures import (
     uvi_range,
     uvi_wanted,
 )
+from bot.answers.length_asked import lit_length
 from bot.answers.linking import page_links, source_lines
-from bot.answers.tube_length import lit_length
 from bot.answers.uv_parts import UV_CAUTIONS
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units

@@ -12,6 +12,7 @@ from bot.answers.figures import (
     uvi_estimate,
     uvi_range,
 )
+from bot.answers.length_asked import length_asked
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.placed import start_told
@@ -25,7 +26,7 @@ from bot.answers.readings import (
 )
 from bot.answers.readings_off import off_of
 from bot.answers.together import all_together
-from bot.answers.tube_length import length_asked, length_known, length_steps, length_values
+from bot.answers.tube_length import length_known, length_steps, length_values
 from bot.answers.uv_danger import uv_alarms, wish_under
 from bot.answers.uv_parts import (
     UV_CAUTIONS,

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from bot.answers.figures import length, uvi_estimate, uvi_range
+from bot.answers.length_asked import length_asked
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.readings import LampRead, enough_read, read_lamp
@@ -10,7 +11,6 @@ from bot.answers.together import all_together
 from bot.answers.tube_length import (
     check_fits,
     enclosure_rows,
-    length_asked,
     length_choice,
     length_known,
     length_rows,

@@ -1,22 +1,21 @@
 """How long a tube is and how that is known, and which standard length suits an enclosure."""
 
 from bot.answers.figures import length, length_range, length_typed, percent
+from bot.answers.length_asked import along, tube_length_m
 from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import Dimension, Measure, Units
+from bot.language.quantities import Measure, Units
 from bot.language.sizes import Size
 from bot.reply import Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.choice import LengthFit, TubeChoice, tube_length_for
-from calc.uv.lamp import LONGEST_LIT_M, SHORTEST_LIT_M, Lamp, OwnPoint
-from calc.uv.lengths import DARK_ENDS_M, LengthKnown, TubeLength, length_of_tube, tube_of_watts
+from calc.uv.lamp import Lamp, OwnPoint
+from calc.uv.lengths import DARK_ENDS_M, LengthKnown
 from calc.uv.tube import STANDARD_T5_HO
-from calc.validity import OutsideModelError
 
 __all__ = [
     "OTHER_KINDS",
     "check_fits",
     "enclosure_rows",
-    "length_asked",
     "length_choice",
     "length_known",
     "length_rows",
@@ -24,19 +23,13 @@ __all__ = [
     "length_steps",
     "length_told",
     "length_values",
-    "lit_length",
-    "lit_length_to_keep",
     "no_tube_fits",
     "shortest_told",
-    "tube_length_m",
     "without_tube_steps",
 ]
 
 # About as long as the 39 W tube, as somebody would measure it.
 _EXAMPLES = {Units.IN: "34in", Units.CM: "85cm"}
-# A printed end of a range is taken, whatever the last bit of its conversion.
-_SLIP_M = 1e-9
-
 # No tube should take more of the length, or no shade is left. Source: plan_judgement.
 _MOST_OF_BOX = 0.75
 
@@ -45,58 +38,6 @@ OTHER_KINDS = (
     "one only where you can read it with a UV index meter at the animal's back."
 )
 """What there is for a box that is too short for every standard tube."""
-
-
-def _along(enclosure: Measure | Size) -> float:
-    return enclosure.length_m if isinstance(enclosure, Size) else enclosure.low
-
-
-def tube_length_m(told: Measure) -> float:
-    """Return the length [m] of a tube, face to face, as told or by its printed watts."""
-    if told.dimension is not Dimension.POWER:
-        return told.low
-    tube = tube_of_watts(told.low)
-    if tube is None:
-        *most, last = (f"{kind.power_w:.0f}" for kind in STANDARD_T5_HO)
-        raise NotUnderstoodError(
-            told.text,
-            "the tube's length, or the watts printed on a T5 HO tube: "
-            f"{', '.join(most)} or {last} W",
-            "length:34in",
-            "length",
-        )
-    return tube.face_to_face_m
-
-
-def lit_length(told: Measure) -> float:
-    """Return the lit length [m] of a tube of a told length."""
-    long = tube_length_m(told)
-    low, high = (end + DARK_ENDS_M for end in (SHORTEST_LIT_M, LONGEST_LIT_M))
-    if not low - _SLIP_M <= long <= high + _SLIP_M:
-        raise OutsideModelError("length of the tube", long, low, high, "m")
-    return min(max(long - DARK_ENDS_M, SHORTEST_LIT_M), LONGEST_LIT_M)
-
-
-def lit_length_to_keep(told: Measure | None) -> float:
-    """Return the lit length [m] of a tube that a group keeps; it has to be told."""
-    if told is None:
-        raise NotUnderstoodError(
-            "no length",
-            "how long the tube is as well, because the UV farther away hangs on it",
-            "length:34in",
-            "length",
-        )
-    return lit_length(told)
-
-
-def length_asked(told: Measure | None, enclosure: Measure | Size | None = None) -> TubeLength:
-    """Return the length of a tube, from what was told of it or of its enclosure."""
-    if told is None:
-        return length_of_tube(box_m=None if enclosure is None else _along(enclosure))
-    if told.dimension is Dimension.POWER:
-        tube_length_m(told)
-        return length_of_tube(power_w=told.low)
-    return length_of_tube(lit_length(told))
 
 
 def length_known(lamp: Lamp, units: Units) -> str:
@@ -151,9 +92,9 @@ def length_values(lamp: Lamp) -> tuple[Value, ...]:
 
 def check_fits(tube: Measure | None, enclosure: Measure | Size | None, units: Units) -> None:
     """Refuse a tube that is longer than its enclosure."""
-    if tube is None or enclosure is None or tube_length_m(tube) <= _along(enclosure):
+    if tube is None or enclosure is None or tube_length_m(tube) <= along(enclosure):
         return
-    most = _along(enclosure)
+    most = along(enclosure)
     fitting = [kind.face_to_face_m for kind in STANDARD_T5_HO if kind.face_to_face_m <= most]
     example = f"length:{length_typed(max(fitting), units)}" if fitting else "enclosure:4ft"
     raise NotUnderstoodError(
@@ -166,14 +107,14 @@ def check_fits(tube: Measure | None, enclosure: Measure | Size | None, units: Un
 
 def no_tube_fits(enclosure: Measure | Size | None) -> bool:
     """Say whether even the shortest standard tube is longer than the enclosure."""
-    return enclosure is not None and _along(enclosure) < STANDARD_T5_HO[0].face_to_face_m
+    return enclosure is not None and along(enclosure) < STANDARD_T5_HO[0].face_to_face_m
 
 
 def length_choice(enclosure: Measure | Size | None) -> TubeChoice | None:
     """Return the tube for the length of an enclosure; None where there is nothing to choose."""
     if enclosure is None or no_tube_fits(enclosure):
         return None
-    return tube_length_for(_along(enclosure))
+    return tube_length_for(along(enclosure))
 
 
 def enclosure_rows(
@@ -182,7 +123,7 @@ def enclosure_rows(
     """Return how the enclosure was read: of a whole box its length counts."""
     if enclosure is None:
         return ()
-    told = f"{length(_along(enclosure), units)} long"
+    told = f"{length(along(enclosure), units)} long"
     if isinstance(enclosure, Size):
         told += (
             f", {length(enclosure.depth_m, units)} deep, {length(enclosure.height_m, units)} high, "
@@ -199,7 +140,7 @@ def length_told(
     """Return an answer about strengths with what to buy for the length, or that nothing fits."""
     if enclosure is not None and no_tube_fits(enclosure):
         return (
-            f"No standard T5 HO tube fits into {length(_along(enclosure), units)}: the shortest is "
+            f"No standard T5 HO tube fits into {length(along(enclosure), units)}: the shortest is "
             f"{length(STANDARD_T5_HO[0].face_to_face_m, units)} long. For a longer box: "
             f"{first[0].lower()}{first[1:]}"
         )

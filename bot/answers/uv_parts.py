@@ -4,8 +4,9 @@ from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
 from bot.answers.figures import length, number, percent, uvi_range, uvi_wanted
+from bot.answers.length_asked import length_asked
 from bot.answers.together import COUNTED, added_told
-from bot.answers.tube_length import length_asked, length_known, shortest_told
+from bot.answers.tube_length import length_known, shortest_told
 from bot.answers.uv_limits import check_it_cannot_harm
 from bot.kept.group import OwnLamp
 from bot.language import screens as typed

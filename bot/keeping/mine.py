@@ -6,8 +6,8 @@ from typing import Any
 from pydantic import ValidationError
 
 from bot.answers.animals import animal_asked
+from bot.answers.length_asked import tube_length_m
 from bot.answers.setup_told import Told, told_by
-from bot.answers.tube_length import tube_length_m
 from bot.desk import Desk
 from bot.keeping.asker import today
 from bot.keeping.words import moment_told, question_of, setup_rows

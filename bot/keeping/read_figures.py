@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
+from bot.answers.length_asked import lit_length_to_keep
 from bot.answers.own import lamp_told, screen_told
 from bot.answers.readings import engine_readings, fit_rows, fit_table
 from bot.answers.readings_off import off_of
-from bot.answers.tube_length import lit_length_to_keep
 from bot.answers.uv_parts import screen_asked
 from bot.desk import Desk
 from bot.keeping.places import server_of

@@ -73,6 +73,7 @@ KINDS = {
     "SHARE": Kind.SHARE,
     "HOURS": Kind.TIME,
     "ANGLE": Kind.ANGLE,
+    "NUMBER": Kind.NUMBER,
 }
 _TWO_UNITS = ("LENGTH", "TEMP", "DIFF")
 FORMS = ("best", "range", "low", "high", "doubt", "given")

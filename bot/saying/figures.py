@@ -20,6 +20,7 @@ _NEARLY = 0.02
 _SLIP = 1e-6
 _WEAK_UVI, _FAINT_UVI = 0.05, 0.3
 _FINE_BELOW = 10.0
+_SMALL = 3.0
 
 Form = str
 """``best range low high doubt``, and of a UV index ``given``: as finely as it was told."""
@@ -139,6 +140,9 @@ def _one(figure: Figure, form: Form, manners: Manners) -> str:
     if figure.kind is Kind.ANGLE:
         halves = [f"{number(v, 0.5)}°" for v in _chosen(low, best, high, form)]
         return _spanned(halves, form, manners)
+    if figure.kind is Kind.NUMBER:
+        told = [_plain(v) for v in _chosen(low, best, high, form)]
+        return _spanned(told if len(set(told)) > 1 else told[:1], form, manners)
     if figure.kind is Kind.SHARE:
         low, best, high = low * 100.0, best * 100.0, high * 100.0
     texts = [str(round(value)) for value in _chosen(low, best, high, form)]
@@ -149,6 +153,12 @@ def _time(value_h: float) -> str:
     whole, rest = divmod(round(value_h * 60), 60)
     told = joined(str(whole), "h")
     return f"{told} {joined(f'{rest:02d}', 'min')}" if rest else told
+
+
+def _plain(value: float) -> str:
+    """Return a number without a unit: hundredths below 3, tenths below 10, whole above."""
+    size = abs(value)
+    return number(value, 0.01 if size < _SMALL else 0.1 if size < _FINE_BELOW else 1.0)
 
 
 def _chosen(low: float, best: float, high: float, form: Form) -> tuple[float, ...]:
@@ -164,7 +174,7 @@ def _chosen(low: float, best: float, high: float, form: Form) -> tuple[float, ..
 
 def _spanned(texts: list[str], form: Form, manners: Manners) -> str:
     texts = [text.replace(".", manners.decimal) for text in texts]
-    if form == "doubt":
+    if form == "doubt" and len(texts) > 1:
         return manners.doubt.format(*texts)
     return manners.span.format(*texts) if len(set(texts)) > 1 else texts[0]
 

@@ -8,6 +8,7 @@ import json
 import re
 import sys
 import tomllib
+from datetime import date
 from pathlib import Path
 from random import Random
 from typing import Any
@@ -23,9 +24,19 @@ _UNIT = "(?:°F|°C|in|cm|W|%|h)"
 _SHOWN = re.compile(rf"({_NUMBER})(?:(?: to | and )({_NUMBER}))? ?({_UNIT})(?!\w)")
 
 
+def _wanted(question: str) -> dict[str, Any]:
+    return tomllib.loads((FOLDER / f"{question}.toml").read_text(encoding="utf-8"))
+
+
+def asker(question: str) -> Preferences:
+    """Return who asks: on the pinned day, where the answer depends on it."""
+    today: date | None = _wanted(question).get("today")
+    return Preferences(today=today)
+
+
 def lines(question: str) -> list[str]:
     """Return what is asked: mixtures of the options, drawn by lot, the same ones every time."""
-    wanted = tomllib.loads((FOLDER / f"{question}.toml").read_text(encoding="utf-8"))
+    wanted = _wanted(question)
     draw = Random(question)
     told: dict[str, None] = {}
     for _ in range(wanted["draws"]):
@@ -58,7 +69,7 @@ def in_text(text: str) -> list[str]:
 
 def told(line: str) -> dict[str, Any]:
     """Return what must not change when a question moves."""
-    reply = ask(line, Preferences())
+    reply = ask(line, asker(line.partition(" ")[0]))
     values = {v.name: [round(x, 6) for x in (v.low, v.best, v.high)] for v in reply.values}
     dangers = [danger.key for danger in reply.dangers]
     return {

@@ -15,6 +15,7 @@ from bot.facts import (
     degrees,
     hours,
     metres,
+    plain_number,
     share,
     uvi,
     watts,
@@ -141,6 +142,9 @@ def test_exact_a_figure_is_told_in_both_units_and_each_language(
         (uvi(4.0, (3.0, 5.0)), "range", "3 to 5"),
         (uvi(0.75), "given", "0.75"),
         (share(0.446), "best", "45 %"),
+        (plain_number(0.944, (0.906, 1.0)), "doubt", "0.94 (0.91 to 1)"),
+        (plain_number(36.4), "doubt", "36"),
+        (plain_number(3.14159), "best", "3.1"),
         (watts(74.6, (50.4, 100.0)), "range", "50 to 100 W"),
         (hours(13.333), "best", "13 h 20 min"),
         (hours(12.0), "best", "12 h"),
@@ -159,7 +163,7 @@ def test_exact_figures_are_rounded_so_that_none_passes_its_bound(
 
 
 def test_exact_number_and_unit_stay_on_one_line() -> None:
-    for kind in set(Kind) - {Kind.UVI}:
+    for kind in set(Kind) - {Kind.UVI, Kind.NUMBER}:
         text = voice("en", Units.IN).figure(Figure(kind, 2.0, 2.0, 2.0), "best", True)
         assert " " not in text
         assert ("\u00a0" in text) is (kind is not Kind.ANGLE)

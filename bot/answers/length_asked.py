@@ -1,0 +1,67 @@
+"""How long a tube is, from what was told of it or of its enclosure; and what cannot be a length."""
+
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import Dimension, Measure
+from bot.language.sizes import Size
+from calc.uv.lamp import LONGEST_LIT_M, SHORTEST_LIT_M
+from calc.uv.lengths import DARK_ENDS_M, TubeLength, length_of_tube, tube_of_watts
+from calc.uv.tube import STANDARD_T5_HO
+from calc.validity import OutsideModelError
+
+__all__ = ["along", "length_asked", "lit_length", "lit_length_to_keep", "tube_length_m"]
+
+# A printed end of a range is taken, whatever the last bit of its conversion.
+_SLIP_M = 1e-9
+
+
+def along(enclosure: Measure | Size) -> float:
+    """Return the length [m] of an enclosure, along which the tube goes."""
+    return enclosure.length_m if isinstance(enclosure, Size) else enclosure.low
+
+
+def tube_length_m(told: Measure) -> float:
+    """Return the length [m] of a tube, face to face, as told or by its printed watts."""
+    if told.dimension is not Dimension.POWER:
+        return told.low
+    tube = tube_of_watts(told.low)
+    if tube is None:
+        *most, last = (f"{kind.power_w:.0f}" for kind in STANDARD_T5_HO)
+        raise NotUnderstoodError(
+            told.text,
+            "the tube's length, or the watts printed on a T5 HO tube: "
+            f"{', '.join(most)} or {last} W",
+            "length:34in",
+            "length",
+        )
+    return tube.face_to_face_m
+
+
+def lit_length(told: Measure) -> float:
+    """Return the lit length [m] of a tube of a told length."""
+    long = tube_length_m(told)
+    low, high = (end + DARK_ENDS_M for end in (SHORTEST_LIT_M, LONGEST_LIT_M))
+    if not low - _SLIP_M <= long <= high + _SLIP_M:
+        raise OutsideModelError("length of the tube", long, low, high, "m")
+    return min(max(long - DARK_ENDS_M, SHORTEST_LIT_M), LONGEST_LIT_M)
+
+
+def lit_length_to_keep(told: Measure | None) -> float:
+    """Return the lit length [m] of a tube that a group keeps; it has to be told."""
+    if told is None:
+        raise NotUnderstoodError(
+            "no length",
+            "how long the tube is as well, because the UV farther away hangs on it",
+            "length:34in",
+            "length",
+        )
+    return lit_length(told)
+
+
+def length_asked(told: Measure | None, enclosure: Measure | Size | None = None) -> TubeLength:
+    """Return the length of a tube, from what was told of it or of its enclosure."""
+    if told is None:
+        return length_of_tube(box_m=None if enclosure is None else along(enclosure))
+    if told.dimension is Dimension.POWER:
+        tube_length_m(told)
+        return length_of_tube(power_w=told.low)
+    return length_of_tube(lit_length(told))
