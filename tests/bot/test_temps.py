@@ -134,7 +134,11 @@ def test_a_bare_number_that_only_one_unit_makes_possible_takes_it_and_says_so(
 def test_a_bare_number_that_two_units_make_possible_is_asked_about(typed: str) -> None:
     reply = ask(f"temps {typed} animal:bearded dragon", Preferences())
     assert reply.status == "problem"
-    assert f"for example {typed.partition(':')[2]}F" in reply.answer
+    place, number = typed.split(":")
+    assert f"{number}F or {number}C, whichever your thermometer shows" in reply.answer
+    # So cold no lit box is in °F: the example beside it is one that leads to an answer.
+    example = reply.answer.rpartition("for example ")[2].rstrip(".")
+    assert ask(f"temps {place}:{example} animal:bearded dragon", Preferences()).status == "ok"
 
 
 def test_every_figure_has_a_range(anyone: Preferences) -> None:
