@@ -292,7 +292,7 @@ def _answered(understood: Understood) -> Reply:
         return understood.without_animal(error).model_copy(update={"alarms": error.alarms})
     except NotUnderstoodError as error:
         command, given, preferences = understood.command, understood.given, understood.preferences
-        reply = understood.refused(str(with_way_on(error, command, given, preferences)))
+        reply = understood.refused(with_way_on(error, command, given, preferences).sentence())
         return reply.model_copy(update={"alarms": alarms_of(error)})
     except OutsideModelError as error:
         return understood.outside(error)

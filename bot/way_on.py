@@ -29,7 +29,8 @@ def with_way_on(
 ) -> NotUnderstoodError:
     """Return a refusal of a question with an example that leads to an answer in one step."""
     example = leading_on(error.example, command, given, preferences, error.option)
-    return NotUnderstoodError(error.read, error.accepted, example, error.option)
+    error.example = example
+    return error
 
 
 def leading_on(

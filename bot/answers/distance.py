@@ -16,6 +16,7 @@ from bot.answers.figures import (
 from bot.answers.instead import instead, weak_over_screen, weaker
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
+from bot.answers.past_limit import told_before
 from bot.answers.placed import by_length, start_told
 from bot.answers.readings import LampRead, read_lamp, shape_rows
 from bot.answers.together import all_together
@@ -68,12 +69,13 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     told = told_surely(query)
     if told is None:
         return answer_unsure(query, context)
-    wish = wish_asked(query.animal, query.uvi, context)
     screen = screen_asked(told.screen)
     one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
     named = all_together(one, query)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
+    with told_before(read.off.warning):
+        wish = wish_asked(query.animal, query.uvi, context)
     placement = place(read.lamp, screen, wish.low, wish.high)
     what = _Asked(query, told, read, screen, wish, placement, context.units)
     if placement.ends:

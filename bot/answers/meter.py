@@ -15,6 +15,7 @@ from bot.answers.figures import (
 from bot.answers.length_asked import length_asked
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
+from bot.answers.past_limit import told_before
 from bot.answers.placed import start_told
 from bot.answers.readings import (
     AGAIN,
@@ -93,7 +94,8 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
     known = _known(query, named)
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
     there = spot(known.lamp, place_m, known.screen).uvi
-    wish = wish_under(query.animal, query.uvi, there, context)
+    with told_before(known.read.off.warning):
+        wish = wish_under(query.animal, query.uvi, there, context)
     limits = None if known.read.cannot_be else limits_for(query.animal, context)
     check = check_place(known.lamp, known.screen, place_m, wish.low, wish.high, limits)
     units = context.units

@@ -6,6 +6,7 @@ from bot.answers.curves import uvi_picture
 from bot.answers.figures import length, length_away, uvi, uvi_estimate, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
+from bot.answers.past_limit import told_before
 from bot.answers.placed import start_told
 from bot.answers.readings import LampRead, read_lamp, shape_rows
 from bot.answers.together import all_together
@@ -70,7 +71,8 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     lamp = read.lamp
     there = spot(lamp, query.distance.low, screen).uvi
-    wish = wish_under(query.animal, query.uvi, there, context)
+    with told_before(read.off.warning):
+        wish = wish_under(query.animal, query.uvi, there, context)
     limits = None if read.cannot_be else limits_for(query.animal, context)
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high, limits)
     here, units = check.here, context.units

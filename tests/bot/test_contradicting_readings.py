@@ -41,3 +41,18 @@ def test_one_reading_cannot_contradict_itself(anyone: Preferences) -> None:
         f"distance {REST.replace('bearded dragon', 'corn snake')} readings:0.9 at 20in", anyone
     )
     assert not reply.answer.startswith("Your readings")
+
+
+@pytest.mark.parametrize(
+    "question",
+    [f"distance {REST}", f"uvi distance:12in {REST}", "meter animal:bearded dragon"],
+)
+def test_readings_that_contradict_are_told_where_the_wish_is_refused(
+    question: str, anyone: Preferences
+) -> None:
+    told = ask(f"{question} readings:2 at 12in, 8 at 12in uvi:14-16", anyone).answer
+    assert "Your readings do not fit one tube" in told
+    assert told.index("Your readings do not") < told.index("is too strong")
+    alone = ask(f"{question} readings:4.2 at 12in uvi:14-16", anyone).answer
+    assert "is too strong" in alone
+    assert "Your readings" not in alone
