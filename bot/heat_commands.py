@@ -3,7 +3,6 @@
 from bot.answers.air import answer_air
 from bot.answers.basking import answer_basking
 from bot.answers.lamp import answer_lamp
-from bot.answers.surface import answer_surface
 from bot.answers.temps import answer_temps
 from bot.answers.watts import answer_watts
 from bot.command import Command
@@ -11,12 +10,12 @@ from bot.queries.heat import (
     AirQuery,
     BaskingQuery,
     LampQuery,
-    SurfaceQuery,
     TempsQuery,
     WattsQuery,
 )
 from bot.questions.heat.hours import HOURS
 from bot.questions.heat.night import NIGHT
+from bot.questions.heat.surface import SURFACE
 
 __all__ = ["HEAT_COMMANDS"]
 
@@ -71,17 +70,7 @@ HEAT_COMMANDS: tuple[Command, ...] = (
     ),
     NIGHT,
     HOURS,
-    Command(
-        name="surface",
-        summary="What a surface really is, from what an infrared gun shows",
-        query=SurfaceQuery,
-        answer=answer_surface,
-        examples=(
-            "surface reading:98F material:slate",
-            "surface reading:40C material:tile air:27C",
-        ),
-        guide=("measuring-temperatures",),
-    ),
+    SURFACE,
     Command(
         name="lamp",
         summary="What a kind of lamp or heater is good for, and why",

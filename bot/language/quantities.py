@@ -28,6 +28,7 @@ __all__ = [
     "read_number_range",
     "read_percent",
     "read_power",
+    "read_setting",
     "read_surface_temperature",
     "read_temperature",
     "read_temperature_difference",
@@ -53,6 +54,8 @@ _ACCEPTED = {
 }
 _ASKED_FOR = {Dimension.LENGTH: "in", Dimension.TEMPERATURE: "F"}
 _MOST_SHOWN = 1000.0
+_ONE_PERCENT = 0.01
+_LEAST_SETTING = 0.5
 _ABSOLUTE_ZERO_C = Fraction("-273.15")
 _DIFFERENCE = re.compile(
     r"^(?:difference|diff|delta|interval)(?: of)?\b|\b(?:difference|diff)$", re.I
@@ -251,6 +254,20 @@ def read_percent(
     if number is None or number.doubtful or not 0 <= number.value <= 100:
         raise NotUnderstoodError(text, accepted, example)
     return float(number.value / 100)
+
+
+def read_setting(text: str) -> float:
+    """Read the emissivity that an infrared gun is set to, as a fraction: a gun shows 0.95.
+
+    >>> read_setting("0.95"), read_setting("95%")
+    (0.95, 0.95)
+    """
+    accepted = "the gun's own setting, from 50% to 100%, as it shows it"
+    read = read_percent(text, accepted, "95%")
+    setting = read * 100.0 if read <= _ONE_PERCENT else read
+    if setting < _LEAST_SETTING:
+        raise NotUnderstoodError(text, accepted, "95%")
+    return setting
 
 
 @cache

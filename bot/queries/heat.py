@@ -25,6 +25,7 @@ from bot.queries.options import (
     Percent,
     Power,
     Query,
+    Setting,
     SurfaceTemperature,
     reading,
 )
@@ -207,7 +208,7 @@ class SurfaceQuery(Query):
     air: AirTemperature | None = Field(
         None, description="the air around, which the surface mirrors", examples=["80F"]
     )
-    setting: Percent | None = Field(
+    setting: Setting | None = Field(
         None, description="the gun's emissivity setting in percent; most are 95%", examples=["95%"]
     )
     glass: YesNo = Field(

@@ -34,6 +34,7 @@ from bot.language.quantities import (
     read_number,
     read_percent,
     read_power,
+    read_setting,
     read_surface_temperature,
     single,
 )
@@ -79,6 +80,7 @@ __all__ = [
     "Readings",
     "ScreenIfKnown",
     "ScreenOption",
+    "Setting",
     "SurfaceTemperature",
     "Text",
     "Tube",
@@ -288,6 +290,7 @@ Hours = Annotated[Measure, reading(_read_hours), Option()]
 Latitude = Annotated[float, reading(read_latitude), Option()]
 Length = Annotated[Measure, _one(read_length), Option()]
 Percent = Annotated[float, reading(read_percent), Option()]
+Setting = Annotated[float, reading(read_setting), Option()]
 Power = Annotated[Measure, reading(lambda text: single(read_power(text))), Option()]
 Month = Annotated[int, reading(read_month), Option()]
 Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]

@@ -95,7 +95,7 @@ def test_an_infrared_reading_is_corrected_for_its_surface(anyone: Preferences) -
     reply = ask("surface reading:40C material:slate air:22C", anyone)
     # By hand from the fourth power: emissivity 0.85 gives 41.92 °C.
     assert value(reply, "surface").best == pytest.approx(41.92, abs=0.005)
-    assert "hotter than shown" in reply.answer
+    assert "Hotter than shown" in reply.answer
     assert "about right" in ask("surface reading:40C material:brick air:27C", anyone).answer
 
 
