@@ -30,8 +30,14 @@ _FEWEST_WORDS = 3
 _UNITS = frozenset({"c", "f", "in", "cm", "mm", "m", "ft", "w", "h", "deg", "uvi", "x"})
 # A clause that by itself tells a hazard with this chance is heard in any surroundings.
 _CLAUSE_TELLS = 0.9
-# Where a figure stands without any of the others, it is too small for the hazard.
-_TOO_SMALL = {"light_all_day": ("hours", {"hours_long", "all_hours"})}
+# Where one of a text stands without any of the others, it is no hazard: a figure that is too small,
+# a lid of glass of which nobody says that the tube is over it.
+_NEEDS = {
+    "light_all_day": ("hours", {"hours_long", "all_hours"}),
+    "no_uv_through_glass": ("pane_lid", {"over_glass", "through_word", "between_word"}),
+}
+# What takes back what was learned.
+_NOT_BESIDE = {"no_uv_through_glass": "inside_glass"}
 # In German the learned sentences alone hear; the second where no small word tells the language.
 _GERMAN_ABOVE, _UNTOLD_ABOVE = 0.5, 0.9
 _Urgency = Literal["", "now", "today", "this week", "change"]
@@ -127,7 +133,9 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
             continue
         comes_later = row.rank > hazards()[first].rank
         if key in plain and (
-            chance >= _HEARD_STAYS * most or (comes_later and _stands_alone(told, plain[key]))
+            plain[key].sure
+            or chance >= _HEARD_STAYS * most
+            or (comes_later and _stands_alone(told, plain[key]))
         ):
             kept[key] = plain[key]
         elif _may_be_told(told, guessed, key) and chance >= max(_OTHER_STAYS * most, least):
@@ -148,10 +156,10 @@ def _least_chance(told: Told, plain: Mapping[str, Found]) -> float:
 
 
 def _may_be_told(told: Told, guessed: Guess, key: str) -> bool:
-    """Say whether what was learned may tell a hazard: not beside a figure that is too small."""
-    figure, others = _TOO_SMALL.get(key, ("", set()))
-    too_small = figure in told.hits and others.isdisjoint(told.hits)
-    return key in guessed.telling and not too_small
+    """Say whether what was learned may tell a hazard: not beside what makes it none."""
+    one, others = _NEEDS.get(key, ("", set()))
+    too_little = one in told.hits and told.hits.keys().isdisjoint(others)
+    return key in guessed.telling and not too_little and _NOT_BESIDE.get(key) not in told.hits
 
 
 def _count(told: Told) -> int:
@@ -160,6 +168,8 @@ def _count(told: Told) -> int:
 
 def _stands_alone(told: Told, best: Found) -> bool:
     """Say whether the clause of what the lists heard tells a hazard, whatever stands around it."""
+    if best.sure:
+        return True
     clause = told.clause_of(best.start)
     by_itself = guess(take_apart(told.quoted(clause.start, max(clause.stop, best.end))))
     return by_itself is not None and by_itself.any_chance >= _CLAUSE_TELLS

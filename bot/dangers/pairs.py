@@ -32,21 +32,24 @@ class _Place:
 class Pair:
     """A state and what stands with it; ``first`` are the names of the state.
 
-    ``needed`` has one set for each thing that must stand somewhere: one of its names.
+    ``needed`` has one set for each thing that must stand somewhere: one of its names. What a
+    ``sure`` pair tells, nothing that was learned takes back.
     """
 
     first: tuple[str, ...]
     others: tuple[_Place, ...]
     needed: tuple[frozenset[str], ...]
+    sure: bool
 
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """A pair that a text tells: from which word to which, and whether it is only asked about."""
+    """A pair that a text tells: from which word to which, if only asked about, and if surely."""
 
     start: int
     end: int
     asked: bool
+    sure: bool = False
 
 
 @cache
@@ -83,6 +86,7 @@ def found(told: Told, pair: Pair) -> Found | None:
                 start=min(span.start for span in spans),
                 end=max(span.end for span in spans),
                 asked=any(told.mood(span) & Mood.ASKED for span in spans),
+                sure=pair.sure,
             )
             if not result.asked:
                 return result
@@ -159,10 +163,11 @@ def _read(text: str) -> tuple[Pair, ...]:
     for line in text.splitlines():
         terms = line.split("#")[0].split()
         if terms:
-            first = tuple(terms[0].split("|"))
+            sure = terms[0].startswith("*")
+            first = tuple(terms[0].removeprefix("*").split("|"))
             others = tuple(_place(term) for term in terms[1:])
             wanted = (place.names for place in others if place.wanted)
-            result.append(Pair(first, others, tuple(map(frozenset, (first, *wanted)))))
+            result.append(Pair(first, others, tuple(map(frozenset, (first, *wanted))), sure))
     return tuple(result)
 
 

@@ -85,13 +85,26 @@ def test_a_watched_heater_and_a_lamp_are_left_alone(told: str, anyone: Preferenc
 
 
 def test_what_burns_is_unplugged_before_anything_else(anyone: Preferences) -> None:
-    reply = ask("check the lamp is smoking, my beardie is limp, basking 125F", anyone)
+    reply = ask("check the mesh is smoking, my beardie is limp, basking 125F", anyone)
     assert reply.answer.startswith("Pull the plug")
     assert "grown-up" in reply.steps[1]
 
 
-def test_fire_alone_is_answered_too(anyone: Preferences) -> None:
-    assert ask("check the plug sparks", anyone).answer.startswith("Pull the plug")
+@pytest.mark.parametrize(
+    "told",
+    [
+        "sparks",
+        "the plug sparks",
+        "the mesh is smoking",
+        "the mesh is smoking, basking 98F, cool 78F",
+        "it smells burnt",
+        "my heater smells odd",
+        "the heat mat smells funny, basking 98F",
+        "the ceramic heater smells hot",
+    ],
+)
+def test_fire_is_answered_with_little_or_nothing_beside_it(told: str, anyone: Preferences) -> None:
+    assert ask(f"check {told}", anyone).answer.startswith("Pull the plug")
 
 
 def test_the_urgent_stands_in_the_first_sentence(anyone: Preferences) -> None:

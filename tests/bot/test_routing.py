@@ -26,7 +26,6 @@ CONTEXT = Context(Units.IN)
 ASKED = tomllib.loads((Path(__file__).parent / "free_questions.toml").read_text(encoding="utf-8"))
 EVERY = [row for rows in ASKED.values() for row in rows]
 OFF = "Not a question for me"
-NOT_HEARD_YET = {"my chameleon has not opened his eyes today", "is mbd caused by no uvb"}
 
 
 def meant(words: str) -> Routed | Reply:
@@ -80,12 +79,7 @@ ROUTES = [
     (
         "how far should a 12% tube be with a polished reflector and no screen, bearded dragon",
         "distance",
-        {
-            "animal": "bearded dragon",
-            "tube": "12%",
-            "reflector": "polished",
-            "screen": "none",
-        },
+        {"animal": "bearded dragon", "tube": "12%", "reflector": "polished", "screen": "none"},
     ),
     (
         "what uvi at 14 inches with a 12% polished no screen beardie",
@@ -170,7 +164,7 @@ def test_what_newcomers_ask_finds_its_question_and_never_another(part: str) -> N
     outcomes = {str(row["say"]): outcome(row) for row in ASKED[part]}
     wrong = [say for say, how in outcomes.items() if how == "wrong"]
     right = sum(how in ("right", "offered") for how in outcomes.values())
-    assert set(wrong) <= NOT_HEARD_YET
+    assert wrong == []
     assert right >= 0.95 * len(outcomes)
 
 
@@ -197,6 +191,8 @@ def test_a_question_about_an_ill_animal_is_sent_to_a_vet_first() -> None:
         "my heat lamp is dead what now",
         "which tube fits a 4ft viv",
         "is a 2% too weak for a crestie",
+        "is my uvb tube weak",
+        "is my uvb tube weak after 14 months",
         "i'll get a 12% tube for my beardie how far away",
         "the temp fell to 60 at night is my corn snake ok",
         "does thin mesh block uvb",
@@ -216,6 +212,8 @@ def test_words_of_lamps_and_rooms_tell_of_no_ill_animal(words: str) -> None:
         "my beardie is dead tired and thin",
         "corn snake seems ill",
         "my skink is getting very thin",
+        "my chameleon fell off his branch",
+        "he has not opened his eyes",
     ],
 )
 def test_an_ill_animal_is_heard_in_few_words(words: str) -> None:

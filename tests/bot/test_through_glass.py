@@ -66,10 +66,7 @@ def test_a_told_pane_between_is_a_hazard_and_no_fine_uv(said: str, anyone: Prefe
     [
         "bearded dragon, 12% T5 inside a glass tank, 17in to his back, polished, basking 100F",
         "bearded dragon, glass tank with a mesh lid, 12% on the mesh 12 in, polished, blocks 45%",
-        pytest.param(
-            "bearded dragon, 12% tube inside under the glass lid, nothing between, 17in, polished",
-            marks=pytest.mark.xfail(reason="heard as a lid between", strict=False),
-        ),
+        "bearded dragon, 12% tube inside under the glass lid, nothing between, 17in, polished",
         "bearded dragon, 12% uvb no mesh 17in polished, thermometer stuck on the glass",
         "bearded dragon, 12% tube 17in polished no mesh, he keeps scratching on the glass",
     ],
@@ -79,14 +76,9 @@ def test_glass_that_is_not_between_is_no_hazard(said: str, anyone: Preferences) 
     assert _KEY not in _keys(reply)
 
 
-@pytest.mark.xfail(reason="heard as a lid between, though the tube may hang inside")
-def test_such_a_lid_is_no_alarm_by_itself(anyone: Preferences) -> None:
-    reply = ask("check bearded dragon, 12% T5, plexi lid, 12in, polished", anyone)
-    assert [alarm.asked for alarm in reply.alarms if alarm.key == _KEY] in ([True], [])
-
-
 def test_a_glass_lid_without_a_word_of_the_tube_is_asked_about(anyone: Preferences) -> None:
     reply = ask("check bearded dragon, 12% T5, plexi lid, 12in, polished", anyone)
+    assert [alarm.asked for alarm in reply.alarms if alarm.key == _KEY] in ([True], [])
     assert reply.table is not None
     assert [row[1] for row in reply.table.rows if row[0] == "UV"] == ["cannot tell"]
 

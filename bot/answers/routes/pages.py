@@ -19,6 +19,10 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("dimmers-and-wattage", (r"\bdim(?:med|ming|mers?)?\b", r"\b(?:heat|bask\w*|lamps?|bulbs?)\b")),
     ("sun-and-shade", (r"\b(?:ferguson|uvb?|uvi) zones?\b",)),
     (
+        "uv-and-heat-together",
+        (r"\b(?:mbd|metabolic bone|rickets|vitamin d3?|d3)\b", r"\b(?:uv\w*|tubes?|light)\b"),
+    ),
+    (
         "measuring-temperatures",
         (r"\bthermometers?\b", r"\b(?:don'?t have|have no|no|without|need|buy|get)\b"),
     ),
