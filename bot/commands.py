@@ -5,7 +5,6 @@ from bot.answers.card import answer_card
 from bot.answers.convert import answer_convert
 from bot.answers.decline import answer_decline
 from bot.answers.distance import answer_distance
-from bot.answers.dose import answer_dose
 from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
 from bot.answers.meter import answer_meter
@@ -22,7 +21,8 @@ from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.needs import NeedsQuery
 from bot.queries.plan import PlanQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
-from bot.queries.uv_depth import DeclineQuery, DoseQuery, MeterQuery, SectionQuery
+from bot.queries.uv_depth import DeclineQuery, MeterQuery, SectionQuery
+from bot.questions.uv.dose import DOSE
 from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
 from bot.stored_commands import GROUPS, STORED_COMMANDS
@@ -110,17 +110,7 @@ COMMANDS: tuple[Command, ...] = (
         ),
         guide=("sun-and-shade", "uv-and-heat-together"),
     ),
-    Command(
-        name="dose",
-        summary="A day under the tube beside a day of sun, and how long people may stay in it",
-        query=DoseQuery,
-        answer=answer_dose,
-        examples=(
-            "dose uvi:4 hours:4",
-            "dose uvi:4 hours:10 distance:14in latitude:27S month:June",
-        ),
-        guide=("uv-and-your-eyes", "sun-and-shade"),
-    ),
+    DOSE,
     Command(
         name="plan",
         summary="A whole set-up from an empty box: what to buy, where it goes, what to measure",

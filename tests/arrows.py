@@ -82,6 +82,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.heat_commands",
         "bot.preferences",
         "bot.queries",
+        "bot.questions",
         "bot.reply",
         "bot.setup_commands",
         "bot.stored_commands",

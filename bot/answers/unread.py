@@ -38,7 +38,7 @@ def first_error(error: ValidationError) -> NotUnderstoodError | None:
     cause = first.get("ctx", {}).get("error")
     if not isinstance(cause, NotUnderstoodError):
         return None
-    name = str(first["loc"][0]) if first["loc"] else ""
+    name = str(first["loc"][0]) if first["loc"] else cause.option
     return NotUnderstoodError(cause.read, cause.accepted, cause.example, name)
 
 

@@ -1,7 +1,10 @@
 """The questions for keepers with a UV index meter, and for the whole enclosure."""
 
-from pydantic import Field
+from typing import Self
 
+from pydantic import Field, model_validator
+
+from bot.language.errors import NotUnderstoodError
 from bot.language.screens import NoScreen
 from bot.language.uv_lamps import UvLamp
 from bot.queries.options import (
@@ -29,6 +32,9 @@ from bot.queries.options import (
 from bot.queries.uv import ANIMAL, LAMP, SCREEN, UVI
 
 __all__ = ["DeclineQuery", "DoseQuery", "MeterQuery", "SectionQuery"]
+
+_DAY_S = 86_400.0
+_MOST_UVI = 20.0
 
 
 class MeterQuery(Query):
@@ -152,3 +158,19 @@ class DoseQuery(Query):
     month: Month | None = Field(
         None, description="month of the sun to compare with: June", examples=["December"]
     )
+
+    @model_validator(mode="after")
+    def _is_a_day(self) -> Self:
+        if not 0.0 < self.hours.low <= _DAY_S:
+            raise NotUnderstoodError(
+                self.hours.text, "hours of a day, above 0 and up to 24", "hours:10", "hours"
+            )
+        low, high = self.uvi
+        if not 0.0 < low <= high <= _MOST_UVI:
+            read = f"{low:g}" if low == high else f"{low:g} to {high:g}"
+            raise NotUnderstoodError(read, "a UV index above 0 and up to 20", "uvi:4", "uvi")
+        if (self.latitude is None) is not (self.month is None):
+            name, example = ("month", "June") if self.month is None else ("latitude", "27S")
+            wanted = f"the {name} too, to compare with the sun"
+            raise NotUnderstoodError("", wanted, example, name)
+        return self

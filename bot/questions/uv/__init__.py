@@ -1,0 +1,1 @@
+"""Questions about the UV lamp that have moved to facts and messages."""
