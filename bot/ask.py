@@ -250,7 +250,7 @@ def _routed(
     if isinstance(meant, Reply):
         return meant.model_copy(update={"asked": asked_line(command, given)})
     free = FreeWords(command, query, meant)
-    understood = _understood(meant.command, meant.given, meant.heeding(preferences))
+    understood = _understood(meant.command, meant.given, meant.heeding(preferences, context))
     if isinstance(understood, Understood):
         return replace(understood, free=free)
     missing = _only_missing(meant, preferences)

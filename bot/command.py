@@ -24,9 +24,11 @@ class Routed:
     given: Mapping[str, str]
     animal_unclear: bool = False
 
-    def heeding(self, preferences: Preferences) -> Preferences:
-        """Return preferences without a usual animal where another was named."""
-        return replace(preferences, default_animal="") if self.animal_unclear else preferences
+    def heeding(self, preferences: Preferences, context: Context) -> Preferences:
+        """Return preferences as the words have it: whose the usual animal is not, and its state."""
+        usual = "" if self.animal_unclear else preferences.default_animal
+        pale = context.is_pale_or_young
+        return replace(preferences, default_animal=usual, is_pale_or_young=pale)
 
 
 @dataclass(frozen=True, slots=True)

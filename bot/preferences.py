@@ -24,7 +24,7 @@ class Preferences:
     ``forced_units`` is shown first whatever the question says (a button, a command-line option).
     ``language`` is that of the answers; what has no words in it is told in English.
     ``own`` are the figures that the asker's group set for itself. ``today`` is the day where the
-    asker lives; None is the day in Greenwich.
+    asker lives; None is the day in Greenwich. ``is_pale_or_young``: free words told the animal so.
     """
 
     units: Units | None = None
@@ -34,6 +34,7 @@ class Preferences:
     own: Own = NOTHING_OWN
     today: date | None = None
     language: Language = FIRST
+    is_pale_or_young: bool = False
 
     @property
     def bare(self) -> Units | None:
@@ -52,6 +53,7 @@ class Context:
     own: Own = NOTHING_OWN
     today: date | None = None
     language: Language = FIRST
+    is_pale_or_young: bool = False
 
     @property
     def day(self) -> date:

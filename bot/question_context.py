@@ -2,12 +2,16 @@
 
 from collections.abc import Mapping
 
+from bot.language.pale import before_animals, tells_pale_or_young
 from bot.language.quantities import Units
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import system_of
+from calc.naming import Known, Several, named
 
 __all__ = ["context_of", "reading_of"]
+
+_FREE_WORDS = ("question", "setup", "words")
 
 
 def reading_of(preferences: Preferences) -> dict[str, object]:
@@ -23,4 +27,20 @@ def context_of(query: Query, given: Mapping[str, str], preferences: Preferences)
     first = next((s for value in typed if (s := system_of(value, bare=own))), None)
     units = preferences.forced_units or first or preferences.units or Units.IN
     given_by = preferences.guide_url, preferences.default_animal, preferences.own
-    return Context(units, *given_by, preferences.today, preferences.language)
+    pale = preferences.is_pale_or_young or _is_pale_or_young(given, preferences.own.names)
+    return Context(units, *given_by, preferences.today, preferences.language, pale)
+
+
+def _is_pale_or_young(given: Mapping[str, str], own: tuple[str, ...]) -> bool:
+    """Say whether free words tell an animal that is pale or very young."""
+    return any(
+        tells_pale_or_young(text) or any(_names_one(words, own) for words in before_animals(text))
+        for name, text in given.items()
+        if name in _FREE_WORDS
+    )
+
+
+def _names_one(words: str, own: tuple[str, ...]) -> bool:
+    return any(
+        isinstance(named(text, own).what, Known | Several) for text in (words, words.split()[0])
+    )

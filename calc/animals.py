@@ -122,7 +122,8 @@ class Animal:
     ``basking`` is True for an animal that comes under a bright beam for its heat and False for
     one that wants gentle warmth. Below ``night_floor_c.low`` the night needs heat, above
     ``night_floor_c.high`` it does not, between them keepers differ. ``own_limits`` has only an
-    animal that a group added.
+    animal that a group added. ``is_pale_or_young``: albino, hypomelanistic or hatchling, whose UV
+    is lower.
     """
 
     slug: str
@@ -141,6 +142,7 @@ class Animal:
     bodies: tuple[BodyTemperature, ...]
     disagreements: tuple[Disagreement, ...]
     own_limits: OwnLimits | None = None
+    is_pale_or_young: bool = False
 
     def disagreements_about(self, *subjects: Subject) -> tuple[Disagreement, ...]:
         """Return the other views on any of these subjects."""
@@ -153,7 +155,7 @@ ANY = "any"
 
 def any_animal(name: str = "animal") -> Animal:
     """Return an animal of which nothing is known but, where it was told, its name."""
-    nothing = dict.fromkeys(
+    nothing: dict[str, Any] = dict.fromkeys(
         (
             *("zone", "uvi", "basking_surface_c", "warm_air_c", "cool_air_c", "night_floor_c"),
             *("night_heat_off_c", "light_hours", "home_latitude_deg"),

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
-from calc.animals import ANY, Animal, animals
+from calc.animals import ANY, Animal, Target, animals
 from calc.limit_figures import (
     GROUPS,
     JUDGEMENT,
@@ -29,6 +29,7 @@ __all__ = [
     "Met",
     "Passed",
     "any_limits",
+    "as_pale_or_young",
     "limits_of",
     "passed",
     "soonest",
@@ -36,6 +37,7 @@ __all__ = [
 ]
 
 _HOUR_S = 3600.0
+_LESS_UV = "half of what its kind gets, as it is pale or very young: our judgement"
 
 
 class LimitName(Enum):
@@ -96,7 +98,7 @@ class Passed:
     due: Due
 
 
-def limits_of(animal: Animal, *, is_pale_or_young: bool = False) -> Limits:
+def limits_of(animal: Animal) -> Limits:
     """Return the limits of an animal.
 
     its own; else by rule from its targets, no milder than the most careful of its group
@@ -106,7 +108,6 @@ def limits_of(animal: Animal, *, is_pale_or_young: bool = False) -> Limits:
     Parameters
     ----------
     animal : whose; a group's own targets of an animal of the list are not looked at
-    is_pale_or_young : albino, hypomelanistic or hatchling
 
     Returns
     -------
@@ -125,11 +126,43 @@ def limits_of(animal: Animal, *, is_pale_or_young: bool = False) -> Limits:
     if animal.slug == ANY:
         return any_limits()
     if animal.own_limits is not None:
-        return _of_group(animal, animal.own_limits.uvi_now, is_pale_or_young)
-    usual = animals().get(animal.slug, animal)
+        return _of_group(animal, animal.own_limits.uvi_now)
+    usual, pale = animals().get(animal.slug, animal), animal.is_pale_or_young
     own = rows().get(animal.slug)
     limits = by_rule(usual) if own is None else filled(own, by_rule(usual))
-    return _with_uvi(limits, _highest_uvi(usual, is_pale_or_young))
+    return _with_uvi(limits, _highest_uvi(as_pale_or_young(usual) if pale else usual))
+
+
+def as_pale_or_young(animal: Animal) -> Animal:
+    """Return an animal as an albino or a hatchling of its kind, which is given less UV.
+
+    both ends of its UV index: half
+
+    Parameters
+    ----------
+    animal : of which kind; one that is pale or young already stays as it is
+
+    Returns
+    -------
+    Animal
+
+    Notes
+    -----
+    Nothing else of its targets moves. Source: limits_judgement; pigment_and_uv.
+
+    Examples
+    --------
+    >>> from calc.animals import animals
+    >>> as_pale_or_young(animals()["bearded-dragon"]).uvi.high
+    2.5
+    """
+    if animal.is_pale_or_young:
+        return animal
+    share, usual = rules()["uvi_pale"], animal.uvi
+    if usual is None:
+        return replace(animal, is_pale_or_young=True)
+    less = Target(usual.low * share, None, usual.high * share, JUDGEMENT, _LESS_UV)
+    return replace(animal, is_pale_or_young=True, uvi=less)
 
 
 def under_uvi(limits: Limits, high: float, key: str = JUDGEMENT) -> Limits:
@@ -259,18 +292,14 @@ def _light(limits: Limits, met: Met) -> Iterator[Passed]:
         yield Passed(LimitName.UVI, uvi.best, high, uvi.best - high.value, Due.TODAY)
 
 
-def _highest_uvi(animal: Animal, is_pale_or_young: bool) -> Limit | None:
-    if animal.uvi is None:
-        return None
-    if is_pale_or_young:
-        return Limit(animal.uvi.high * rules()["uvi_pale"], JUDGEMENT)
-    return Limit(animal.uvi.high, animal.uvi.source)
+def _highest_uvi(animal: Animal) -> Limit | None:
+    return None if animal.uvi is None else Limit(animal.uvi.high, animal.uvi.source)
 
 
-def _of_group(animal: Animal, uvi_now: float | None, is_pale_or_young: bool) -> Limits:
+def _of_group(animal: Animal, uvi_now: float | None) -> Limits:
     careful = any_limits()
     most = rules()["uvi_anyone"] if uvi_now is None else uvi_now
-    high = _highest_uvi(animal, is_pale_or_young) or Limit(most, JUDGEMENT)
+    high = _highest_uvi(animal) or Limit(most, JUDGEMENT)
     limits = _with_uvi(set_by_group(animal, careful), min(high, Limit(most, JUDGEMENT), key=_value))
     if uvi_now is None:
         return limits

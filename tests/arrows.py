@@ -110,7 +110,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "calc",
     ),
     "bot.command_asked": ("bot.answers", "bot.command", "bot.commands", "bot.language"),
-    "bot.question_context": ("bot.language", "bot.preferences", "bot.queries"),
+    "bot.question_context": ("bot.language", "bot.preferences", "bot.queries", "calc.naming"),
     "bot.way_on": (
         "bot.answering",
         "bot.answers",

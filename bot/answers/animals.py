@@ -8,6 +8,7 @@ from bot.answers.figures import calendar_day
 from bot.kept.group import Own, OwnAnimal, OwnSubject
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
+from bot.language.pale import tells_pale_or_young
 from bot.language.shown import shown
 from bot.preferences import Context
 from bot.reply import Alarm
@@ -24,7 +25,7 @@ from calc.animals import (
     own_name,
     own_slug,
 )
-from calc.limits import Limit, limits_of
+from calc.limits import Limit, as_pale_or_young, limits_of
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named
 from calc.sources import source
@@ -99,7 +100,9 @@ def animal_asked(name: str, context: Context) -> Animal:
         raise AnimalNotNamedError
     match named(wish, context.own.names).what:
         case Known(slug=slug):
-            return animal_of(slug, context.own)
+            animal = animal_of(slug, context.own)
+            tender = context.is_pale_or_young or tells_pale_or_young(wish)
+            return as_pale_or_young(animal) if tender else animal
         case WithoutTargets(name=name):
             raise WithoutFiguresError(name)
         case Several() as several:
@@ -222,7 +225,10 @@ def wanted_of(animal: Animal, subject: Subject) -> Target | None:
 
 def of_animal(animal: Animal) -> str:
     """Return the animal as a sentence needs it, such as ``a bearded dragon``."""
-    return f"your {animal.name}" if animal.slug == ANY else with_article(animal.name)
+    if animal.slug == ANY:
+        return f"your {animal.name}"
+    tender = " that is pale or very young" if animal.is_pale_or_young else ""
+    return f"{with_article(animal.name)}{tender}"
 
 
 def with_article(name: str) -> str:

@@ -82,7 +82,8 @@ def told_alarms(
     if tells is None:
         return ()
     default, own = preferences.default_animal, preferences.own
-    context = Context(Units.IN, default_animal=default, own=own)
+    pale = preferences.is_pale_or_young
+    context = Context(Units.IN, default_animal=default, own=own, is_pale_or_young=pale)
     limits = limits_for(given.get("animal", ""), context)
     return merged(_alarms(command.query, given, tells, limits, preferences))
 

@@ -18,6 +18,7 @@ from calc.limits import (
     Met,
     Passed,
     any_limits,
+    as_pale_or_young,
     limits_of,
     passed,
     soonest,
@@ -129,7 +130,7 @@ def test_the_uv_index_that_goes_off_now(slug: str, now: float) -> None:
 
 
 def test_an_albino_or_hatchling_has_half_the_highest() -> None:
-    limits = limits_of(animals()["bearded-dragon"], is_pale_or_young=True)
+    limits = limits_of(as_pale_or_young(animals()["bearded-dragon"]))
     assert value_of(limits.uvi_high) == 2.5
     assert limits.uvi_now.value == 5.0
 
