@@ -41,6 +41,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
         # Animals and lengths of tubes are found there until their rooms have moved too.
         "bot.answers.animals",
         "bot.answers.length_asked",
+        # What a question about UV asks for: its refusals have not moved yet.
+        "bot.answers.uv_asked",
     ),
     "bot.queries": ("bot.language", "bot.queries", "bot.kept"),
     "bot.kept": ("bot.kept", "bot.language", "calc.animals", "calc.quantities"),
@@ -105,6 +107,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.language",
         "bot.preferences",
         "bot.queries",
+        "bot.questions",
         "bot.reply",
         "bot.store.errors",
         "calc",

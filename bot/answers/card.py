@@ -3,25 +3,19 @@
 from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN
-from bot.answers.curves import shortened
 from bot.answers.figures import length, percent, uvi, uvi_range
 from bot.answers.length_asked import length_asked
 from bot.answers.linking import page_links, source_lines
 from bot.answers.own import GROUP, lamp_told
 from bot.answers.placed import NOT_PLACED, span_told
 from bot.answers.tube_length import length_known, length_values
-from bot.answers.uv_parts import (
-    UV_CAUTIONS,
-    Wish,
-    fixture_name,
-    own_lamp,
-    screen_asked,
-    wish_asked,
-)
+from bot.answers.uv_asked import own_lamp, screen_asked
+from bot.answers.uv_parts import UV_CAUTIONS, Wish, fixture_name, wish_asked
 from bot.drawing import Card, CardRow, Cell, Tone
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.card import CardQuery
+from bot.questions.uv.curves import shortened
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lengths import DARK_ENDS_M

@@ -6,7 +6,7 @@ from itertools import product
 
 from bot.answers.length_asked import length_asked
 from bot.answers.setup_told import Told
-from bot.answers.uv_parts import lamp_asked, screen_asked
+from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.language.hearing import FactName
 from bot.language.lamps import Fixture
 from bot.language.screens import Blocks, NoScreen, Screen

@@ -6,7 +6,8 @@ from bot.answers.check_cases import Case
 from bot.answers.check_parts import Todo, Urgency
 from bot.answers.figures import length
 from bot.answers.placed import start_told
-from bot.answers.uv_parts import fixture_name, fixture_of, screen_asked, screen_phrase
+from bot.answers.uv_asked import fixture_of, screen_asked
+from bot.answers.uv_parts import fixture_name, screen_phrase
 from bot.answers.verdicts import until_measured
 from bot.language.quantities import Units
 from calc.judgement import Judged

@@ -1,35 +1,28 @@
 """Curves of UVI against distance for an answer: the engine's own figures, and the same in words."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 import numpy as np
 
 from bot.answers.figures import length, length_range_away, uvi, uvi_estimate, uvi_range
-from bot.answers.scales import lengths
-from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Stroke, Tone
+from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Tone
 from bot.language.quantities import Units
+from bot.questions.scales import lengths
+from bot.questions.uv.curves import curve_of, shortened, shown_distances
 from bot.reply import Picture
 from calc.uncertainty import Estimate
-from calc.uv.lamp import FARTHEST_M, NEAREST_M, Lamp
-from calc.uv.lamp_unknowns import uvi_estimate as estimate_at
+from calc.uv.lamp import Lamp
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Spot
 from calc.uv.screen import Screen
 
 __all__ = [
-    "MOST_ALT",
-    "curve_of",
     "length_axis",
-    "shortened",
-    "shown_distances",
     "too_near",
     "uvi_axis",
     "uvi_picture",
 ]
 
-MOST_ALT = 1024
 _POINTS = 49
-_NEAREST_SHOWN_M = 0.10
-_BEYOND = 1.3
 _HEADROOM = 2.0
 _NOTE = "Line: best estimate. Blue band: where it may really lie; a UV index meter narrows it."
 
@@ -42,24 +35,6 @@ def length_axis(title: str, low_m: float, high_m: float, units: Units) -> Axis:
 def uvi_axis(high: float) -> Axis:
     """Return an axis of the UV index from 0."""
     return Axis("UV index (UVI)", 0.0, high)
-
-
-def curve_of(
-    lamp: Lamp,
-    screen: Screen,
-    distances_m: Iterable[float],
-    label: str = "",
-    stroke: Stroke = Stroke.MAIN,
-    doubt: bool = True,
-) -> Line:
-    """Return the UVI of a lamp over distances, with its doubt."""
-    x = tuple(float(d) for d in distances_m)
-    found = [estimate_at(lamp, distance, screen) for distance in x]
-    best = tuple(e.best for e in found)
-    if not doubt:
-        return Line(label, x, best, stroke=stroke)
-    low, high = tuple(e.low for e in found), tuple(e.high for e in found)
-    return Line(label, x, best, low, high, stroke)
 
 
 def uvi_picture(
@@ -105,14 +80,6 @@ def uvi_picture(
     return Picture(alt=_told(drawing, line, advised_m, units), drawing=drawing)
 
 
-def shown_distances(met_m: Iterable[float]) -> tuple[float, float]:
-    """Return the nearest and farthest distance [m] of a chart that shows all that is met."""
-    met = list(met_m)
-    far = max([*met, 2 * COMFORTABLE_MINIMUM_M]) * _BEYOND
-    near = min([_NEAREST_SHOWN_M, *(0.9 * distance for distance in met)])
-    return max(near, NEAREST_M), min(far, FARTHEST_M)
-
-
 def too_near(from_m: float) -> Range:
     """Return the stretch in which no tube should hang, whatever its UVI."""
     return Range(from_m, COMFORTABLE_MINIMUM_M, "too near", Tone.BAD)
@@ -139,14 +106,3 @@ def _told(drawing: Chart, line: Line, advised_m: tuple[float, float] | None, uni
     ]
     told.append(f"Nearer than {length(COMFORTABLE_MINIMUM_M, units)} is hatched as too near.")
     return shortened(told)
-
-
-def shortened(sentences: Sequence[str]) -> str:
-    """Return whole sentences as one text, as many as an image description may hold."""
-    text = ""
-    for sentence in sentences:
-        longer = f"{text} {sentence}".strip()
-        if len(longer) > MOST_ALT:
-            break
-        text = longer
-    return text

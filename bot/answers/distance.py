@@ -19,17 +19,15 @@ from bot.answers.no_figures import answer_without_figures
 from bot.answers.past_limit import told_before
 from bot.answers.placed import by_length, start_told
 from bot.answers.readings import LampRead, read_lamp, shape_rows
-from bot.answers.together import all_together
+from bot.answers.readings_off import warning_told
 from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import Told, answer_unsure, told_surely
+from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
     doubt_row,
-    lamp_asked,
     lamp_row,
-    passing_estimate,
-    screen_asked,
     screen_row_asked,
     set_up_phrase,
     wish_asked,
@@ -38,6 +36,8 @@ from bot.language.quantities import Units
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery
+from bot.questions.uv.shared import passing_estimate
+from bot.questions.uv.tubes import all_together
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.lamp import Lamp
@@ -74,7 +74,7 @@ def answer_distance(query: DistanceQuery, context: Context) -> Reply:
     named = all_together(one, query)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
-    with told_before(read.off.warning):
+    with told_before(warning_told(read.off)):
         wish = wish_asked(query.animal, query.uvi, context)
     placement = place(read.lamp, screen, wish.low, wish.high)
     what = _Asked(query, told, read, screen, wish, placement, context.units)

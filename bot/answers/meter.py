@@ -17,27 +17,12 @@ from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.past_limit import told_before
 from bot.answers.placed import start_told
-from bot.answers.readings import (
-    AGAIN,
-    LampRead,
-    engine_readings,
-    expected_shape,
-    fit_rows,
-    fit_table,
-)
-from bot.answers.readings_off import off_of
-from bot.answers.together import all_together
+from bot.answers.readings import AGAIN, LampRead, fit_rows, fit_table
+from bot.answers.readings_off import warning_told
 from bot.answers.tube_length import length_known, length_steps, length_values
+from bot.answers.uv_asked import engine_readings, fixture_of, screen_asked
 from bot.answers.uv_danger import uv_alarms, wish_under
-from bot.answers.uv_parts import (
-    UV_CAUTIONS,
-    Wish,
-    fixture_of,
-    lamp_name,
-    screen_asked,
-    screen_phrase,
-    screen_row,
-)
+from bot.answers.uv_parts import UV_CAUTIONS, Wish, lamp_name, screen_phrase, screen_row
 from bot.answers.verdicts import move_step, verdict_word
 from bot.drawing import Point, PointKind
 from bot.language.errors import NotUnderstoodError
@@ -49,6 +34,9 @@ from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
 from bot.questions.shared import limits_for
+from bot.questions.uv.readings import expected_shape
+from bot.questions.uv.readings_off import off_of
+from bot.questions.uv.tubes import all_together
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnPoint, of_length
@@ -94,7 +82,7 @@ def answer_meter(query: MeterQuery, context: Context) -> Reply:
     known = _known(query, named)
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
     there = spot(known.lamp, place_m, known.screen).uvi
-    with told_before(known.read.off.warning):
+    with told_before(warning_told(known.read.off)):
         wish = wish_under(query.animal, query.uvi, there, context)
     limits = None if known.read.cannot_be else limits_for(query.animal, context)
     check = check_place(known.lamp, known.screen, place_m, wish.low, wish.high, limits)

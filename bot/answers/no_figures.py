@@ -3,7 +3,6 @@
 from typing import Protocol
 
 from bot.answers.other_lamp import answer_other_lamp
-from bot.answers.readings import enough_read
 from bot.answers.through_pane import answer_pane
 from bot.language.lamps import OtherLamp
 from bot.language.readings import PlacedReading
@@ -11,6 +10,7 @@ from bot.language.screens import Pane, Screen
 from bot.language.unsure import Unsure
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
+from bot.questions.uv.readings import enough_read
 from bot.reply import Reply
 
 __all__ = ["answer_without_figures"]

@@ -4,7 +4,8 @@ from dataclasses import dataclass
 
 from bot.answers.animals import animal_asked, of_animal
 from bot.answers.figures import length, length_range, percent, temperature
-from bot.answers.uv_parts import Wish, fixture_of, own_lamp, screen_asked, wish_asked
+from bot.answers.uv_asked import fixture_of, own_lamp, screen_asked
+from bot.answers.uv_parts import Wish, wish_asked
 from bot.answers.watts import SHAPES
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import TubeStrength

@@ -1,12 +1,12 @@
 """The picture of a plan: the enclosure to scale with tube, lamp, platform and back in place."""
 
-from bot.answers.curves import shortened
 from bot.answers.figures import length, number, temperature_range, uvi, uvi_estimate, uvi_range
 from bot.answers.plan_asked import Asked
 from bot.answers.side_picture import Words, side_views
 from bot.answers.uv_parts import lamp_name, screen_phrase
 from bot.drawing import End, Place
 from bot.language.quantities import Units
+from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 from calc.quantities import Quantity
 from calc.setup.set_up import SetUp, ends_of

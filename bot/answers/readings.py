@@ -1,35 +1,27 @@
 """A lamp as its keeper read it: typed readings into the engine's lamp, and what they show."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
 from bot.answers.figures import length, number, percent, uvi
-from bot.answers.readings_off import NOTHING_OFF, Off, off_of
-from bot.language.errors import NotUnderstoodError
+from bot.answers.readings_off import aside_told, warning_told
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
-from bot.language.uv_lamps import TUBES, UvLamp
+from bot.language.uv_lamps import UvLamp
+from bot.questions.uv import readings as readings_read
+from bot.questions.uv.readings_off import OffBy
 from bot.reply import Row, Table
-from calc.uv.class_prior import lamp_with_class
 from calc.uv.lamp import Lamp, OwnPoint
 from calc.uv.meter import (
-    HIGHEST_UVI_READ,
-    LOWEST_UVI_READ,
     METER_DOUBT,
     MeterFit,
-    Reading,
 )
 from calc.uv.point import Shape
 from calc.uv.residuals import Pattern, Suspect
 from calc.uv.screen import Screen
-from calc.uv.shapes import fit_lamp, lamp_by_readings
 
 __all__ = [
     "AGAIN",
     "LampRead",
-    "engine_readings",
-    "enough_read",
-    "expected_shape",
     "fit_rows",
     "fit_table",
     "read_lamp",
@@ -50,12 +42,7 @@ _POINT_PATTERNS = {
     Pattern.NEAR_LOW: "they are low close by, or high far away, for one small lamp",
     Pattern.NEAR_HIGH: "they are high close by, or low far away, for one small lamp",
 }
-_TO_FIT_A_POINT, _TO_NAME_A_SHAPE = 2, 3
 _AT_THE_FACE_M = 0.01
-_EXAMPLES = {
-    "readings": "readings:4.2 at 12 in",
-    "without": "readings:3.3 at 12 in without:6.0 at 12 in",
-}
 _BY_READINGS = "By your readings, "
 AGAIN = (
     "Read again after 30 minutes alight: under the middle of the tube, sensor facing it, other "
@@ -67,8 +54,6 @@ _WEAK = (
 )
 _WIPE = "Wipe the sensor, and the tube while it is cold and unplugged."
 _WORN = "If it shows the same again, the tube is worn out: fit a new one rather than go nearer."
-# Readings that fix the lamp no better than this are too weak to go by.
-_LOOSE = 1.25
 _NO_TUBE = "no tube gives them both, so at least one of them is off"
 _SUSPECTS = {
     Suspect.OFF_AXIS: "taken beside the middle of the tube",
@@ -81,67 +66,19 @@ _SUSPECTS = {
 }
 
 
-def engine_readings(
-    readings: Sequence[PlacedReading], screen: Screen, option: str = "readings"
-) -> list[Reading]:
-    """Return the typed readings of an option as the engine's, all through one screen."""
-    for reading in readings:
-        if reading.value > HIGHEST_UVI_READ:
-            raise NotUnderstoodError(
-                reading.text,
-                f"a UV index of {number(HIGHEST_UVI_READ)} at most: the meter may show µW/cm², "
-                "which is another figure",
-                _EXAMPLES[option],
-                option,
-            )
-        if reading.value < LOWEST_UVI_READ:
-            raise NotUnderstoodError(
-                reading.text,
-                "a reading that tells something: read nearer to the tube, where the meter shows 1 "
-                "or more",
-                _EXAMPLES[option],
-                option,
-            )
-    return [Reading(r.distance.low, r.value, screen) for r in readings]
+class LampRead(readings_read.LampRead):
+    """A lamp by its readings, with the sentences of the answers that have not moved yet."""
 
-
-@dataclass(frozen=True, slots=True)
-class LampRead:
-    """A lamp with what its readings say of it; without readings it warns of nothing.
-
-    ``off`` is what must be known before any figure.
-    """
-
-    lamp: Lamp
-    fit: MeterFit | None = None
-    readings: tuple[PlacedReading, ...] = ()
-    off: Off = NOTHING_OFF
-
-    @property
-    def contradicts(self) -> bool:
-        """Whether the readings do not fit one tube."""
-        return self.off.contradicts
-
-    @property
-    def cannot_be(self) -> bool:
-        """Whether no such tube gives what was read, so that nothing is moved by it."""
-        return bool(self.off.warning)
-
-    def with_class(self, named: Lamp | None) -> "LampRead":
-        """Return it with what the class named gives; nothing is added to readings in doubt."""
-        doubted = self.cannot_be or self.contradicts or self.off.aside
-        if named is None or doubted:
-            return self
-        return replace(self, lamp=lamp_with_class(self.lamp, named))
+    __slots__ = ()
 
     def told(self, answer: str, *, by_readings: bool = True) -> str:
         """Return an answer behind what must be known first: readings that cannot be.
 
         ``by_readings``: the answer itself hangs on them.
         """
-        if self.off.aside:
-            answer = f"{self.off.aside} {answer}" if not self.cannot_be else answer
-        warning = self.off.warning
+        aside, warning = aside_told(self.off.aside), warning_told(self.off)
+        if aside:
+            answer = f"{aside} {answer}" if not self.cannot_be else answer
         lead = "By what you read now:" if self.contradicts else "If it is right:"
         if not warning:
             return answer
@@ -165,14 +102,12 @@ class LampRead:
             return ()
         if self.contradicts:
             return (AGAIN,)
-        if self.off.is_weak:
+        if self.off.by is OffBy.WEAK:
             return (f"{_WIPE} {AGAIN}", _WORN)
         if self.cannot_be:
             told = "Check that the meter shows a UV index and not µW/cm², and that you measured "
             return (f"{AGAIN} {told}from the lit tube to the sensor.",)
-        if self.fit.fit.factor > _LOOSE:
-            return (_WEAK,)
-        return ()
+        return (_WEAK,) if self.is_loose else ()
 
     def set_aside_rows(self, units: Units) -> tuple[Row, ...]:
         """Return the reading that does not count, if there is one."""
@@ -190,30 +125,8 @@ def read_lamp(
     is_named: bool,
 ) -> LampRead:
     """Return the lamp with the constant its readings give it, or as it is without readings."""
-    if not readings:
-        return LampRead(lamp)
-    read = engine_readings(readings, screen)
-    fit = fit_lamp(read, lamp, expected_shape(kind))
-    like = replace(lamp, own=None, age_s=None) if is_named else None
-    found = lamp_by_readings(read, lamp, fit)
-    off = off_of(fit, read, readings, (lamp, found, like), kind)
-    return LampRead(found, fit, tuple(readings), off).with_class(lamp if is_named else None)
-
-
-def expected_shape(kind: UvLamp) -> Shape:
-    """Return how the UV of a kind of lamp is expected to fall, until readings say otherwise."""
-    return Shape.LINE if kind in TUBES else Shape.POINT
-
-
-def enough_read(readings: Sequence[PlacedReading] | None, kind: UvLamp) -> bool:
-    """Say whether readings take the place of figures for a kind of lamp.
-
-    One place tells the law of a tube; of a small lamp two, and of one that nobody can name three.
-    """
-    places = len({reading.distance.low for reading in readings or ()})
-    if kind in TUBES:
-        return places > 0
-    return places >= (_TO_NAME_A_SHAPE if kind is UvLamp.UNKNOWN else _TO_FIT_A_POINT)
+    read = readings_read.read_lamp(lamp, readings, screen, kind, is_named=is_named)
+    return LampRead(read.lamp, read.fit, read.readings, read.off)
 
 
 def fit_rows(fit: MeterFit, readings: Sequence[PlacedReading], units: Units) -> tuple[Row, ...]:

@@ -6,7 +6,6 @@ from math import inf
 import numpy as np
 
 from bot.answers.animals import animal_asked
-from bot.answers.curves import shortened
 from bot.answers.figures import length, percent, uvi, uvi_estimate, uvi_range
 from bot.answers.first_change import first_change
 from bot.answers.linking import page_links, source_lines
@@ -29,6 +28,7 @@ from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import SectionQuery
+from bot.questions.uv.curves import shortened
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.setup.bodies import body_of
 from calc.setup.lit import lit_set_up

@@ -1,13 +1,13 @@
 """The picture of readings: each thermometer against its range, also those still to be read."""
 
-from bot.answers.curves import shortened
 from bot.answers.figures import temperature
 from bot.answers.heat_parts import Kept, target_text
-from bot.answers.scales import temperatures
 from bot.answers.temps_words import missing_text, place_name
 from bot.answers.verdicts import verdict_word
 from bot.drawing import Axis, Gauge, Sheet, Tone
 from bot.language.quantities import Units
+from bot.questions.scales import temperatures
+from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 from calc.quantities import Quantity
 from calc.setup.set_up import SetUp, Sign, Spot

@@ -6,8 +6,7 @@ from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.length_asked import length_asked
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
-from bot.answers.readings import LampRead, enough_read, read_lamp
-from bot.answers.together import all_together
+from bot.answers.readings import LampRead, read_lamp
 from bot.answers.tube_length import (
     check_fits,
     enclosure_rows,
@@ -21,11 +20,11 @@ from bot.answers.tube_length import (
     without_tube_steps,
 )
 from bot.answers.tube_picture import tube_picture
+from bot.answers.uv_asked import screen_asked
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
     fixture_name,
-    screen_asked,
     screen_phrase,
     screen_row,
     wish_asked,
@@ -36,6 +35,8 @@ from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.questions.shared import limits_for
+from bot.questions.uv.readings import enough_read
+from bot.questions.uv.tubes import all_together
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.judgement import Judged
 from calc.limits import Limits

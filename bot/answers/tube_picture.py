@@ -2,14 +2,7 @@
 
 import numpy as np
 
-from bot.answers.curves import (
-    curve_of,
-    length_axis,
-    shortened,
-    shown_distances,
-    too_near,
-    uvi_axis,
-)
+from bot.answers.curves import length_axis, too_near, uvi_axis
 from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.uv_parts import (
     Wish,
@@ -19,6 +12,7 @@ from bot.answers.uv_parts import (
 from bot.answers.verdicts import verdict_word
 from bot.drawing import Chart, Mark, Range, Stroke
 from bot.language.quantities import Units
+from bot.questions.uv.curves import curve_of, shortened, shown_distances
 from bot.reply import Picture
 from calc.uv.choice import SuitRow
 from calc.uv.lamp import Fixture, Lamp, as_long_as

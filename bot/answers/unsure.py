@@ -7,18 +7,10 @@ from itertools import product
 from bot.answers.figures import length, length_away, uvi, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.placed import span_told
-from bot.answers.together import all_together
 from bot.answers.tube_length import length_known, length_steps, length_values
+from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.answers.uv_danger import uv_alarms
-from bot.answers.uv_parts import (
-    UV_CAUTIONS,
-    Wish,
-    fixture_name,
-    lamp_asked,
-    screen_asked,
-    screen_phrase,
-    wish_asked,
-)
+from bot.answers.uv_parts import UV_CAUTIONS, Wish, fixture_name, screen_phrase, wish_asked
 from bot.answers.verdicts import mildest, verdict_word
 from bot.language import screens as typed
 from bot.language.lamps import Fixture
@@ -28,6 +20,7 @@ from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
 from bot.questions.shared import limits_for
+from bot.questions.uv.tubes import all_together
 from bot.reply import Reply, Row, Table, Value
 from calc.limits import Limits
 from calc.uncertainty import Estimate

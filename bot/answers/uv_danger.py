@@ -1,13 +1,12 @@
 """UV past a limit, in every question alike."""
 
-from bot.answers.animals import AnimalNotNamedError
-from bot.answers.past_limit import PastLimitError
+from bot.answers.uv_asked import told_under
 from bot.answers.uv_parts import Wish, wish_asked
 from bot.dangers.past_limits import alarms_past
 from bot.preferences import Context
 from bot.questions.shared import limits_for
 from bot.reply import Alarm
-from calc.limits import Met, any_limits, under_uvi
+from calc.limits import Met, under_uvi
 from calc.uncertainty import Estimate
 
 __all__ = ["uv_alarms", "wish_under"]
@@ -31,10 +30,5 @@ def wish_under(
     animal: str, wanted: tuple[float, float] | None, uvi: Estimate, context: Context
 ) -> Wish:
     """Return the range wanted under a UV index; without one, danger is told all the same."""
-    try:
+    with told_under(uvi, animal, context):
         return wish_asked(animal, wanted, context)
-    except AnimalNotNamedError:
-        raise AnimalNotNamedError(*alarms_past(any_limits(), Met(uvi=uvi))) from None
-    except PastLimitError as error:
-        error.alarms += alarms_past(limits_for(animal, context), Met(uvi=uvi))
-        raise

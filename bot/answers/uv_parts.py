@@ -2,30 +2,23 @@
 
 from dataclasses import dataclass
 
-from bot.answers.animals import GROUPS_OWN, animal_asked, doubtful_rows, known_by, of_animal
+from bot.answers.animals import GROUPS_OWN, doubtful_rows, known_by, of_animal
 from bot.answers.figures import length, number, percent, uvi_range, uvi_wanted
-from bot.answers.length_asked import length_asked
 from bot.answers.together import COUNTED, added_told
 from bot.answers.tube_length import length_known, shortest_told
-from bot.answers.uv_limits import check_it_cannot_harm
-from bot.kept.group import OwnLamp
+from bot.answers.uv_asked import Wanted, wanted_asked
 from bot.language import screens as typed
-from bot.language.errors import NotUnderstoodError
-from bot.language.lamps import Fixture as TypedFixture
 from bot.language.lamps import OtherLamp, TubeStrength
-from bot.language.quantities import Measure, Units
-from bot.language.sizes import Size
+from bot.language.quantities import Units
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.options import OwnTube
 from bot.reply import Row
 from calc.animals import Subject
-from calc.uncertainty import Doubt, Estimate
-from calc.unknowns import Whole, combine
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant, OwnPoint, of_length
-from calc.uv.lamp_unknowns import Cause, screen_effects
+from calc.unknowns import Whole
+from calc.uv.lamp import Fixture, Lamp, OwnPoint
+from calc.uv.lamp_unknowns import Cause
 from calc.uv.lengths import LengthKnown
-from calc.uv.placement import HIGHEST_UVI, Spot
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
 from calc.uv.tube import STANDARD_T5_HO
 
@@ -34,18 +27,14 @@ __all__ = [
     "Wish",
     "doubt_row",
     "fixture_name",
-    "fixture_of",
-    "lamp_asked",
     "lamp_name",
     "lamp_row",
-    "own_lamp",
-    "passing_estimate",
-    "screen_asked",
     "screen_phrase",
     "screen_row",
     "screen_row_asked",
     "set_up_phrase",
     "wish_asked",
+    "wish_told",
 ]
 
 UV_CAUTIONS = (
@@ -53,8 +42,6 @@ UV_CAUTIONS = (
     "Give shade: the animal must be able to leave the UV.",
     "A tube that is unknown, older than a year or stronger than 12 % needs a UV index meter.",
 )
-# A single wanted UVI is met within this much either way.
-_ABOUT_UVI = 0.5
 _TAKEN_AS_T5_HO = "taken as a T5 HO tube, as no kind was told"
 _WORDS = {
     Cause.LAMP: "lamps of one class differ",
@@ -85,78 +72,27 @@ class Wish:
 
 def wish_asked(animal: str, uvi: tuple[float, float] | None, context: Context) -> Wish:
     """Return the range that was given, or else the animal's own."""
-    if uvi is not None:
-        return _wish_given(uvi, animal, context)
-    kept = animal_asked(animal, context)
-    if kept.uvi is None:
-        raise NotUnderstoodError(
-            kept.name,
-            "a UV index range, because none is known here for that animal: "
-            "give one that a keeper or reptile vet you trust named",
-            "uvi:1-2",
-            "animal",
-        )
-    wanted = f"UVI {uvi_range(kept.uvi.low, kept.uvi.high)} ({known_by(kept.uvi)})"
+    return wish_told(wanted_asked(animal, uvi, context))
+
+
+def wish_told(wanted: Wanted) -> Wish:
+    """Return a wanted range in words."""
+    kept, low, high = wanted.animal, wanted.low, wanted.high
+    if kept is None or kept.uvi is None:
+        assert wanted.given is not None
+        told = f"UVI {uvi_range(low, high)}, as you gave it"
+        if wanted.given[0] == wanted.given[1]:
+            told = f"about UVI {uvi_wanted(wanted.given[0])}, taken as {uvi_range(low, high)}"
+        return Wish(low, high, "the animal", Row(label="Wanted", text=told), ())
+    text = f"UVI {uvi_range(low, high)} ({known_by(kept.uvi)})"
     against = doubtful_rows(kept, Subject.ZONE, Subject.UVI)
     return Wish(
-        kept.uvi.low,
-        kept.uvi.high,
+        low,
+        high,
         of_animal(kept),
-        Row(label="Wanted", text=" ".join([f"{wanted}.", *against]) if against else wanted),
+        Row(label="Wanted", text=" ".join([f"{text}.", *against]) if against else text),
         (kept.uvi.source, *(d.source for d in kept.disagreements_about(Subject.ZONE, Subject.UVI))),
     )
-
-
-def _wish_given(uvi: tuple[float, float], animal: str, context: Context) -> Wish:
-    low, high = uvi
-    if not 0.0 < high <= HIGHEST_UVI:
-        raise NotUnderstoodError(
-            uvi_wanted(low) if low == high else uvi_range(low, high),
-            f"a UV index above 0 and up to {number(HIGHEST_UVI)}",
-            "uvi:3-5",
-            "uvi",
-        )
-    told = f"UVI {uvi_range(low, high)}, as you gave it"
-    if low == high:
-        low, high = max(0.0, low - _ABOUT_UVI), min(high + _ABOUT_UVI, HIGHEST_UVI)
-        told = f"about UVI {uvi_wanted(uvi[0])}, taken as {uvi_range(low, high)}"
-    check_it_cannot_harm((low, high), animal, context)
-    return Wish(low, high, "the animal", Row(label="Wanted", text=told), ())
-
-
-def lamp_asked(
-    tube: TubeStrength | OtherLamp | None,
-    reflector: TypedFixture | None,
-    tube_length: Measure | None,
-    age: Measure | None,
-    enclosure: Measure | Size | None = None,
-) -> Lamp:
-    """Return the lamp that the options describe, or the group's own that they name.
-
-    Where a strength or a fixture was not told, readings take their place, and neither counts; so
-    it is with a lamp that is no T5 HO tube, which has no figures without them. Where no length
-    was told, the lamp may be as long as fits the enclosure.
-    """
-    if isinstance(tube, OwnTube):
-        return own_lamp(tube.lamp)
-    lamp = Lamp(
-        tube.percent if isinstance(tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
-        fixture_of(reflector) if reflector else Fixture.POLISHED,
-        age_s=None if age is None else age.low,
-    )
-    return of_length(lamp, length_asked(tube_length, enclosure))
-
-
-def own_lamp(kept: OwnLamp) -> Lamp:
-    """Return the engine's lamp for one of the group's own."""
-    doubt = Doubt(Cause.READINGS, kept.doubt_factor, GROUPS_OWN)
-    own = OwnConstant(kept.constant_uvi_m, doubt)
-    return Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, kept.lit_length_m, own=own)
-
-
-def fixture_of(typed_fixture: TypedFixture) -> Fixture:
-    """Return the fixture of the engine for a typed one."""
-    return Fixture.POLISHED if typed_fixture is TypedFixture.POLISHED else Fixture.PLAIN
 
 
 def fixture_name(fixture: Fixture) -> str:
@@ -209,24 +145,6 @@ def lamp_row(
     if given and lamp.lit_length_m < STANDARD_T5_HO[0].lit_length_m:
         told.append(f"{shortest_told(units)}, so look whether yours is one")
     return Row(label="Tube", text="; ".join(told))
-
-
-def screen_asked(screen: typed.Screen | typed.Pane | None) -> Screen:
-    """Return the screen of the engine for a typed one.
-
-    One that was not told is in the readings already, and nothing more is taken off.
-    """
-    match screen:
-        case typed.Pane(_, text):
-            raise NotUnderstoodError(text, typed.NO_PANE, "screen:none", "screen")
-        case typed.NoScreen() | None:
-            return NoScreen()
-        case typed.Blocks(fraction):
-            return FlatScreen(1.0 - fraction)
-        case typed.Passes(fraction):
-            return FlatScreen(fraction)
-        case typed.Weave(mesh_x, mesh_y, wire):
-            return Weave(mesh_x, mesh_y, wire)
 
 
 def screen_phrase(screen: Screen) -> str:
@@ -285,9 +203,3 @@ def screen_row_asked(asked: typed.Screen | None, screen: Screen, transmission: f
         text="not told, so taken as it was when you read: what is between now stays there. Where "
         "a screen is added or taken away, read again",
     )
-
-
-def passing_estimate(spot: Spot, screen: Screen) -> Estimate:
-    """Return the share [1] that the screen passes at a spot, with the doubt of the screen."""
-    whole = combine(screen_effects(screen)).around(spot.screen_transmission)
-    return Estimate(whole.low, whole.best, min(1.0, whole.high))

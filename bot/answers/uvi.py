@@ -9,19 +9,17 @@ from bot.answers.no_figures import answer_without_figures
 from bot.answers.past_limit import told_before
 from bot.answers.placed import start_told
 from bot.answers.readings import LampRead, read_lamp, shape_rows
-from bot.answers.together import all_together
+from bot.answers.readings_off import warning_told
 from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import answer_unsure, told_surely
+from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.answers.uv_danger import uv_alarms, wish_under
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
     doubt_row,
-    lamp_asked,
     lamp_name,
     lamp_row,
-    passing_estimate,
-    screen_asked,
     screen_phrase,
     screen_row_asked,
     set_up_phrase,
@@ -34,6 +32,8 @@ from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import UviQuery
 from bot.questions.shared import limits_for
+from bot.questions.uv.shared import passing_estimate
+from bot.questions.uv.tubes import all_together
 from bot.reply import Picture, Reply, Row, Value
 from calc.uncertainty import Estimate
 from calc.uv.lamp import Lamp
@@ -71,7 +71,7 @@ def answer_uvi(query: UviQuery, context: Context) -> Reply:
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     lamp = read.lamp
     there = spot(lamp, query.distance.low, screen).uvi
-    with told_before(read.off.warning):
+    with told_before(warning_told(read.off)):
         wish = wish_under(query.animal, query.uvi, there, context)
     limits = None if read.cannot_be else limits_for(query.animal, context)
     check = check_place(lamp, screen, query.distance.low, wish.low, wish.high, limits)

@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot import guide
-from bot.answers.curves import shortened
 from bot.answers.figures import calendar_day, month_name
 from bot.drawing import Course, Tally, TallyGroup, TallyRow
 from bot.keeping.weekly import Passed, Tallied, Week
 from bot.kept.counts import Asked
+from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 from calc.animals import animals
 

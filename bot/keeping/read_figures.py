@@ -4,9 +4,9 @@ from collections.abc import Sequence
 
 from bot.answers.length_asked import lit_length_to_keep
 from bot.answers.own import lamp_told, screen_told
-from bot.answers.readings import engine_readings, fit_rows, fit_table
-from bot.answers.readings_off import off_of
-from bot.answers.uv_parts import screen_asked
+from bot.answers.readings import fit_rows, fit_table
+from bot.answers.readings_off import aside_told, warning_told
+from bot.answers.uv_asked import engine_readings, screen_asked
 from bot.desk import Desk
 from bot.keeping.places import server_of
 from bot.keeping.targets import NEXT
@@ -17,6 +17,7 @@ from bot.language.screens import Blocks, Passes, read_screen
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.server import LampQuery, ScreenQuery
+from bot.questions.uv.readings_off import OffBy, off_of
 from bot.reply import Reply
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
 from calc.uv.meter import MeterFit, Reading, fit_readings, screen_from_readings
@@ -72,14 +73,15 @@ def _sound(query: LampQuery, read: Sequence[Reading], fit: MeterFit, named: Lamp
     """Refuse to keep for everybody what no tube gives; return what was left out of the rest."""
     lamps = named, fit.lamp(named), None
     off = off_of(fit, read, query.readings, lamps, UvLamp.T5_HO)
-    if off.warning:
+    if off.by is not OffBy.NOTHING:
         raise NotUnderstoodError(
             ", ".join(reading.text for reading in query.readings),
-            f"readings that one tube gives. {off.warning}",
+            f"readings that one tube gives. {warning_told(off)}",
             "server lamp name:Hood A readings:4.2 at 12 in, 2.9 at 15 in",
             "readings",
         )
-    return f"{off.aside} " if off.aside else ""
+    aside = aside_told(off.aside)
+    return f"{aside} " if aside else ""
 
 
 async def screen(query: ScreenQuery, context: Context, desk: Desk) -> Reply:

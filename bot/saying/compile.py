@@ -76,6 +76,7 @@ KINDS = {
     "NUMBER": Kind.NUMBER,
 }
 _TWO_UNITS = ("LENGTH", "TEMP", "DIFF")
+_AS_GIVEN = ("UVI", "SHARE")
 FORMS = ("best", "range", "low", "high", "doubt", "given")
 
 
@@ -160,7 +161,7 @@ class _Compiler:
     def _figure(self, called: str, name: str, options: dict[str, str]) -> Spoken:
         form, units = options.pop("form", "best"), options.pop("units", "both")
         alone, kind, key = units == "first", KINDS[called], self._key
-        if form not in FORMS or (form == "given" and called != "UVI"):
+        if form not in FORMS or (form == "given" and called not in _AS_GIVEN):
             raise self._wrong(f"{called} has no form {form!r}")
         if form == "doubt" and called in _TWO_UNITS:
             raise self._wrong(f"{called} has no form 'doubt': say its best and its range")

@@ -21,9 +21,10 @@ _SLIP = 1e-6
 _WEAK_UVI, _FAINT_UVI = 0.05, 0.3
 _FINE_BELOW = 10.0
 _SMALL = 3.0
+_AS_GIVEN_PERCENT = 0.1
 
 Form = str
-"""``best range low high doubt``, and of a UV index ``given``: as finely as it was told."""
+"""``best range low high doubt``, and of a UV index or share ``given``: as finely as told."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +146,8 @@ def _one(figure: Figure, form: Form, manners: Manners) -> str:
         return _spanned(told if len(set(told)) > 1 else told[:1], form, manners)
     if figure.kind is Kind.SHARE:
         low, best, high = low * 100.0, best * 100.0, high * 100.0
+        if form == "given":
+            return joined(number(best, _AS_GIVEN_PERCENT).replace(".", manners.decimal), "%")
     texts = [str(round(value)) for value in _chosen(low, best, high, form)]
     return joined(_spanned(texts, form, manners), _SIGNS[figure.kind])
 

@@ -10,12 +10,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PIL import Image
 
-from bot.answers.curves import MOST_ALT, shortened
 from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.drawing import Chart, Drawing, Grid, Scale, Side, fingerprint
 from bot.language.quantities import Units
 from bot.preferences import Preferences
+from bot.questions.uv.curves import MOST_ALT, shortened
 from bot.render.picture import MOST_BYTES, draw, figure_of
 from bot.render.picture.axes import Shown
 from bot.render.picture.lettering import spread, width_in, wrapped

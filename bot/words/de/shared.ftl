@@ -20,5 +20,11 @@ care-guard-short = Strahler nur mit Schutzkorb.
 care-off-first = Schalte die Lampe aus und lass sie abkühlen, bevor du sie bewegst oder wechselst. Halte dich an die Elektrovorschriften bei dir.
 care-vet-heat = Ruf eine reptilienkundige Tierarztpraxis an, wenn dein Tier mit offenem Maul in der kühlsten Ecke bleibt, schlaff daliegt oder verbrannt ist.
 
+## Vorsicht mit UV-Lampen
+care-eyes = Sieh nicht in die leuchtende Röhre, und schalte sie aus, bevor du hineingreifst.
+care-eyes-short = Nie in die leuchtende Röhre sehen.
+care-shade = Biete Schatten: Dein Tier muss dem UV ausweichen können.
+care-uv-meter = Eine Röhre, die du nicht kennst, die über ein Jahr alt oder stärker als 12 % ist, braucht ein UV-Messgerät.
+
 ## Eine andere Sprache
 only-english = Diese Antwort gibt es noch nicht auf Deutsch.

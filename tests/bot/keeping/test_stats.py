@@ -5,7 +5,6 @@ from datetime import timedelta
 
 import pytest
 
-from bot.answers.curves import MOST_ALT
 from bot.ask import ask as ask_purely
 from bot.command import Command
 from bot.commands import COMMANDS
@@ -13,6 +12,7 @@ from bot.drawing import Tally
 from bot.guide import pages
 from bot.kept.counts import Asked
 from bot.preferences import Preferences
+from bot.questions.uv.curves import MOST_ALT
 from bot.render.embeds import render_embeds
 from bot.render.picture import draw
 from bot.reply import Reply

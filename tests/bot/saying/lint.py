@@ -200,7 +200,7 @@ def _read_scope(
             continue
         func = node.func
         if isinstance(func, ast.Name) and func.id == "Say":
-            ids.add(_literal(node.args[0]))
+            ids |= _literals(node.args[0])
         elif isinstance(func, ast.Name) and func.id in prefixes:
             ids |= {prefixes[func.id] + text for text in _literals(node.args[0])}
         elif isinstance(func, ast.Attribute) and func.attr == "of":

@@ -1,0 +1,190 @@
+"""What a question about UV asks for, as the engine takes it; what cannot be is refused.
+
+Questions that have moved read here too, until the sentences of refusals have moved as well.
+"""
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass
+
+from bot.answers.animals import GROUPS_OWN, AnimalNotNamedError, animal_asked
+from bot.answers.figures import number, uvi_range, uvi_wanted
+from bot.answers.length_asked import length_asked
+from bot.answers.past_limit import PastLimitError, told_before
+from bot.answers.readings_off import warning_told
+from bot.answers.uv_limits import check_it_cannot_harm
+from bot.dangers.past_limits import alarms_past
+from bot.kept.group import OwnLamp
+from bot.language import screens as typed
+from bot.language.errors import NotUnderstoodError
+from bot.language.lamps import Fixture as TypedFixture
+from bot.language.lamps import OtherLamp, TubeStrength
+from bot.language.quantities import Measure
+from bot.language.readings import PlacedReading
+from bot.language.sizes import Size
+from bot.preferences import Context
+from bot.queries.options import OwnTube
+from bot.questions.shared import limits_for
+from bot.questions.uv.readings_off import NOTHING_OFF, Off
+from calc.animals import Animal
+from calc.limits import Met, any_limits
+from calc.uncertainty import Doubt, Estimate
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant, of_length
+from calc.uv.lamp_unknowns import Cause
+from calc.uv.meter import HIGHEST_UVI_READ, LOWEST_UVI_READ, Reading
+from calc.uv.placement import HIGHEST_UVI
+from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
+
+__all__ = [
+    "Wanted",
+    "engine_readings",
+    "fixture_of",
+    "lamp_asked",
+    "own_lamp",
+    "screen_asked",
+    "told_under",
+    "wanted_asked",
+]
+
+# A single wanted UVI is met within this much either way.
+_ABOUT_UVI = 0.5
+_EXAMPLES = {
+    "readings": "readings:4.2 at 12 in",
+    "without": "readings:3.3 at 12 in without:6.0 at 12 in",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """The UVI range that is aimed at: of ``animal``, or as it was ``given``, ends alike for one."""
+
+    low: float
+    high: float
+    animal: Animal | None
+    given: tuple[float, float] | None
+
+
+def wanted_asked(
+    animal: str, uvi: tuple[float, float] | None, context: Context, off: Off = NOTHING_OFF
+) -> Wanted:
+    """Return the range that was given, or else the animal's own.
+
+    A wish that is refused is told behind what is ``off`` among readings.
+    """
+    if uvi is not None:
+        with told_before(warning_told(off)):
+            return _wanted_given(uvi, animal, context)
+    kept = animal_asked(animal, context)
+    if kept.uvi is None:
+        raise NotUnderstoodError(
+            kept.name,
+            "a UV index range, because none is known here for that animal: "
+            "give one that a keeper or reptile vet you trust named",
+            "uvi:1-2",
+            "animal",
+        )
+    return Wanted(kept.uvi.low, kept.uvi.high, kept, None)
+
+
+def _wanted_given(uvi: tuple[float, float], animal: str, context: Context) -> Wanted:
+    low, high = uvi
+    if not 0.0 < high <= HIGHEST_UVI:
+        raise NotUnderstoodError(
+            uvi_wanted(low) if low == high else uvi_range(low, high),
+            f"a UV index above 0 and up to {number(HIGHEST_UVI)}",
+            "uvi:3-5",
+            "uvi",
+        )
+    if low == high:
+        low, high = max(0.0, low - _ABOUT_UVI), min(high + _ABOUT_UVI, HIGHEST_UVI)
+    check_it_cannot_harm((low, high), animal, context)
+    return Wanted(low, high, None, uvi)
+
+
+@contextmanager
+def told_under(uvi: Estimate, animal: str, context: Context) -> Iterator[None]:
+    """Tell the danger of a UV index all the same where what is wanted under it is refused."""
+    try:
+        yield
+    except AnimalNotNamedError:
+        raise AnimalNotNamedError(*alarms_past(any_limits(), Met(uvi=uvi))) from None
+    except PastLimitError as error:
+        error.alarms += alarms_past(limits_for(animal, context), Met(uvi=uvi))
+        raise
+
+
+def lamp_asked(
+    tube: TubeStrength | OtherLamp | None,
+    reflector: TypedFixture | None,
+    tube_length: Measure | None,
+    age: Measure | None,
+    enclosure: Measure | Size | None = None,
+) -> Lamp:
+    """Return the lamp that the options describe, or the group's own that they name.
+
+    Where a strength or a fixture was not told, readings take their place, and neither counts; so
+    it is with a lamp that is no T5 HO tube, which has no figures without them. Where no length
+    was told, the lamp may be as long as fits the enclosure.
+    """
+    if isinstance(tube, OwnTube):
+        return own_lamp(tube.lamp)
+    lamp = Lamp(
+        tube.percent if isinstance(tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
+        fixture_of(reflector) if reflector else Fixture.POLISHED,
+        age_s=None if age is None else age.low,
+    )
+    return of_length(lamp, length_asked(tube_length, enclosure))
+
+
+def own_lamp(kept: OwnLamp) -> Lamp:
+    """Return the engine's lamp for one of the group's own."""
+    doubt = Doubt(Cause.READINGS, kept.doubt_factor, GROUPS_OWN)
+    own = OwnConstant(kept.constant_uvi_m, doubt)
+    return Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, kept.lit_length_m, own=own)
+
+
+def fixture_of(typed_fixture: TypedFixture) -> Fixture:
+    """Return the fixture of the engine for a typed one."""
+    return Fixture.POLISHED if typed_fixture is TypedFixture.POLISHED else Fixture.PLAIN
+
+
+def screen_asked(screen: typed.Screen | typed.Pane | None) -> Screen:
+    """Return the screen of the engine for a typed one.
+
+    One that was not told is in the readings already, and nothing more is taken off.
+    """
+    match screen:
+        case typed.Pane(_, text):
+            raise NotUnderstoodError(text, typed.NO_PANE, "screen:none", "screen")
+        case typed.NoScreen() | None:
+            return NoScreen()
+        case typed.Blocks(fraction):
+            return FlatScreen(1.0 - fraction)
+        case typed.Passes(fraction):
+            return FlatScreen(fraction)
+        case typed.Weave(mesh_x, mesh_y, wire):
+            return Weave(mesh_x, mesh_y, wire)
+
+
+def engine_readings(
+    readings: Sequence[PlacedReading], screen: Screen, option: str = "readings"
+) -> list[Reading]:
+    """Return the typed readings of an option as the engine's, all through one screen."""
+    for reading in readings:
+        if reading.value > HIGHEST_UVI_READ:
+            raise NotUnderstoodError(
+                reading.text,
+                f"a UV index of {number(HIGHEST_UVI_READ)} at most: the meter may show µW/cm², "
+                "which is another figure",
+                _EXAMPLES[option],
+                option,
+            )
+        if reading.value < LOWEST_UVI_READ:
+            raise NotUnderstoodError(
+                reading.text,
+                "a reading that tells something: read nearer to the tube, where the meter shows 1 "
+                "or more",
+                _EXAMPLES[option],
+                option,
+            )
+    return [Reading(r.distance.low, r.value, screen) for r in readings]

@@ -1,0 +1,11 @@
+### Welcher UV-Index das Ziel ist.
+
+wish-label = Ziel
+wish-told = UV-Index { UVI($wanted, form: "range") }{ $known ->
+    [none] { $about ->
+        [none] , wie gewünscht
+       *[some] , du wolltest etwa { UVI($about, form: "given") }
+      }
+   *[some] {" "}({ $known })
+  }
+wish-others-label = Andere sagen

@@ -1,0 +1,49 @@
+### Facts: Tube
+### A UV tube: what it is, how long, and how that is known.
+
+tubes-label = Tube
+tubes-label-lamp = Lamp
+tubes-fixture = { $fixture ->
+    [polished] polished reflector
+   *[plain] plain fixture
+  }
+tubes-name = { $whose ->
+    [yours] your own lamp, by your readings
+    [groups] the group's own lamp, by its readings
+   *[class] { $count ->
+        [one] T5 HO, { SHARE($strength, form: "given") }, { tubes-fixture }
+       *[other] { $count } × T5 HO, { SHARE($strength, form: "given") } each, { tubes-fixture }
+      }
+  }
+tubes-kind-label = Kind
+tubes-kind = You did not tell me the kind, so I assumed a T5 HO tube.
+tubes-held-label = Strength, fixture, age
+tubes-held = { $whose ->
+    [groups] They do not count: the group's readings hold them.
+   *[yours] They do not count: your readings hold them.
+  }
+tubes-together-label = Side by side
+tubes-together = { $gap ->
+    [none] Their UV adds. I assumed that it all comes from one place, which is the careful side.
+   *[some] { LENGTH($gap) } from middle to middle. Their UV adds, and I tell it for the strongest place under them.
+  }
+tubes-older-label = Label
+# Only with: $older
+tubes-older = I read “{ $older }” as the older scale: the { SHARE($strength) } class.
+tubes-long-label = Length
+tubes-long = { $long_known ->
+    [told] { LENGTH($long) }, as you told me
+    [from_watts] { LENGTH($long) }{ $watts ->
+        [none] , from its watts
+       *[some] , inferred from { WATTS($watts) }
+      }
+    [from_box] { LENGTH($long) }, inferred from the enclosure
+    [as_read] lit part { LENGTH($lit) }, as it was read
+    [shortest] You did not tell me, so I assumed { LENGTH($long) }, the shortest standard tube.
+   *[unknown] You did not tell me. It can be anything from { LENGTH($long, form: "range") }.
+  }
+tubes-shorter-label = So short?
+tubes-shorter = The shortest standard T5 HO tube is { LENGTH($shortest) }. Check that yours is one.
+tubes-age-label = Age
+tubes-age = not told
+tubes-ask-length = How long is the tube? Ask again with its length, such as length:{ LENGTH($example, units: "first") }, or with the watts printed on a T5 HO tube, such as length:{ WATTS($example_watts) }. That narrows it most.
