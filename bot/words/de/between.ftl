@@ -1,15 +1,6 @@
 ### Was zwischen Röhre und Tier ist.
 
 between-label = Gitter
-between-name = { $net ->
-    [none] kein Gitter
-    [flat] ein Gitter, das { SHARE($blocks) } abhält
-    [weave] { $open ->
-        [none] ein Gitter
-       *[some] ein Gitter, das zu { SHARE($open) } offen ist
-      }
-   *[as_read] das Gitter, das jetzt da ist
-  }
 between-row-none = Kein Gitter, also geht kein UV verloren.
 between-row-flat = Es hält { SHARE($blocks) } vom UV ab, wie du gesagt hast, auf 15 % genau.
 # Only with: $wire

@@ -2,15 +2,6 @@
 ### What is between the tube and the animal.
 
 between-label = Screen
-between-name = { $net ->
-    [none] no screen
-    [flat] a screen that blocks { SHARE($blocks) }
-    [weave] { $open ->
-        [none] a mesh
-       *[some] a mesh that is { SHARE($open) } open
-      }
-   *[as_read] the screen that is there now
-  }
 between-row-none = No screen, so no UV is lost.
 between-row-flat = It blocks { SHARE($blocks) } of the UV, as you told me, give or take 15 %.
 # Only with: $wire
