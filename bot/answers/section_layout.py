@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from bot.answers.figures import length, length_typed
+from bot.answers.length_asked import lit_length
 from bot.answers.tube_length import shortest_told
 from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.language.errors import NotUnderstoodError
