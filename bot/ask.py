@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
 
-from bot.answering import answer_of
+from bot.answering import answer_of, in_words
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.limits_told import told_alarms
 from bot.answers.linking import page_links
@@ -39,9 +39,10 @@ from bot.preferences import FIRST, Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import taken_units
 from bot.question_context import context_of, reading_of
+from bot.refusal import RefusedError
 from bot.reply import Alarm, Assumed, Reply, Row
 from bot.said_first import heard_in, of_its_lamp, said_first
-from bot.way_on import leading_on, with_way_on
+from bot.way_on import leading_on, told_no, with_way_on
 from calc.validity import OutsideModelError
 
 __all__ = [
@@ -160,8 +161,7 @@ def understand(line: str, preferences: Preferences) -> Understood | Reply:
     apart = take_apart(line, preferences)
     if isinstance(apart, Reply):
         return apart
-    command, given = apart
-    return understand_options(command.name, given, preferences)
+    return understand_options(apart[0].name, apart[1], preferences)
 
 
 def take_apart(line: str, preferences: Preferences) -> tuple[Command, dict[str, str]] | Reply:
@@ -223,10 +223,9 @@ def _refusal(
 
 
 def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> str:
-    own, usual = preferences.own, preferences.default_animal
-    example = missing_example(command, given, own, usual)
+    example = missing_example(command, given, preferences.own, preferences.default_animal)
     tried = leading_on(example, command, given, preferences)
-    return missing_sentence(command, given, own, tried)
+    return missing_sentence(command, given, preferences.own, tried)
 
 
 def _unread(
@@ -285,14 +284,15 @@ def answered(understood: Understood | Reply) -> Reply:
 def _answered(understood: Understood) -> Reply:
     if understood.command.stored is not None:
         return understood.refused(_NEEDS_STORE)
+    asking = (understood.command, understood.given, understood.preferences)
     try:
-        reply = answer_of(understood.command, understood.query, understood.spoken)
-        return understood.finished(reply)
+        return understood.finished(answer_of(asking[0], understood.query, understood.spoken))
     except AnimalNotNamedError as error:
         return understood.without_animal(error).model_copy(update={"alarms": error.alarms})
+    except RefusedError as error:
+        return understood.finished(in_words(told_no(error, *asking), understood.spoken))
     except NotUnderstoodError as error:
-        command, given, preferences = understood.command, understood.given, understood.preferences
-        reply = understood.refused(with_way_on(error, command, given, preferences).sentence())
+        reply = understood.refused(with_way_on(error, *asking).sentence())
         return reply.model_copy(update={"alarms": alarms_of(error)})
     except OutsideModelError as error:
         return understood.outside(error)

@@ -1,18 +1,17 @@
 """The questions about heat, air, nights and hours, in the order of the list."""
 
-from bot.answers.air import answer_air
 from bot.answers.basking import answer_basking
 from bot.answers.lamp import answer_lamp
 from bot.answers.temps import answer_temps
 from bot.answers.watts import answer_watts
 from bot.command import Command
 from bot.queries.heat import (
-    AirQuery,
     BaskingQuery,
     LampQuery,
     TempsQuery,
     WattsQuery,
 )
+from bot.questions.heat.air import AIR
 from bot.questions.heat.hours import HOURS
 from bot.questions.heat.night import NIGHT
 from bot.questions.heat.surface import SURFACE
@@ -54,20 +53,7 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         ),
         guide=("dimmers-and-wattage", "basking-lamps"),
     ),
-    Command(
-        name="air",
-        summary="Watts to hold the air of an enclosure, and where the warmth goes",
-        query=AirQuery,
-        answer=answer_air,
-        examples=(
-            "air enclosure:48x24x24in material:wood lid:solid room:68F want:80F",
-            (
-                "air enclosure:90x45x45cm material:glass lid:full mesh room:20C watts:75W "
-                "place:above animal:corn snake"
-            ),
-        ),
-        guide=("the-cool-end", "warm-end-and-cool-end"),
-    ),
+    AIR,
     NIGHT,
     HOURS,
     SURFACE,

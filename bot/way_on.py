@@ -1,7 +1,7 @@
 """The example beside a refusal: asked here before it is offered, so that one step leads on."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Self
 
 from pydantic import ValidationError
@@ -13,11 +13,13 @@ from bot.command import Command
 from bot.commands import command_at
 from bot.language.errors import NotUnderstoodError
 from bot.language.words import join_line, split_line
+from bot.layered import Layered
 from bot.preferences import Preferences
 from bot.question_context import context_of, reading_of
+from bot.refusal import RefusedError
 from calc.validity import OutsideModelError
 
-__all__ = ["leading_on", "with_way_on"]
+__all__ = ["leading_on", "told_no", "with_way_on"]
 
 _MOST_STEPS = 8
 # Stands for the name of a question, which may be of two words, where a line is taken apart.
@@ -31,6 +33,14 @@ def with_way_on(
     example = leading_on(error.example, command, given, preferences, error.option)
     error.example = example
     return error
+
+
+def told_no(
+    error: RefusedError, command: Command, given: Mapping[str, str], preferences: Preferences
+) -> Layered:
+    """Return the answer that says no, with an example that leads to an answer in one step."""
+    example = leading_on(error.example, command, given, preferences, error.option)
+    return replace(error.told(example), alarms=error.alarms)
 
 
 def leading_on(

@@ -23,6 +23,7 @@ __all__ = [
     "Reading",
     "Scaling",
     "WattageStep",
+    "check_power",
     "dimmer_for",
     "distance_for",
     "surface_at",
@@ -39,6 +40,11 @@ MOST_DIMMING = 0.20
 """Most that a dimmer should take off [1]. Source: common_practice."""
 _NEAREST_M, _FARTHEST_M = 0.05, 2.0
 _COLDEST_AIR_C, _HOTTEST_AIR_C = 0.0, 60.0
+
+
+def check_power(watts: float) -> None:
+    """Raise OutsideModelError where no lamp that is sold has such a power [W]."""
+    check("lamp power", watts, 0.0, MOST_W, "W", is_open_low=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,7 +200,7 @@ def watts_for(
     >>> round(watts_for(Reading(42.0, 22.0, 0.30), 75.0, 38.5).best)
     60
     """
-    check("lamp power", watts, 0.0, MOST_W, "W", is_open_low=True)
+    check_power(watts)
     rise = reading.wanted_rise_k(wanted_c)
     return _ordered(watts * scaling.power(reading, rise, distance_m) for scaling in SCALINGS)
 
@@ -277,7 +283,7 @@ def dimmer_for(
     """
     check("dimmer setting", setting, 0.0, 1.0, is_open_low=True)
     if watts is not None:
-        check("lamp power", watts, 0.0, MOST_W, "W", is_open_low=True)
+        check_power(watts)
     rise = reading.wanted_rise_k(wanted_c)
     found = _ordered(setting * scaling.power(reading, rise) for scaling in SCALINGS)
     if found.best > 1.0:

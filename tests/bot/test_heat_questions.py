@@ -31,7 +31,7 @@ def test_the_watts_are_told_with_where_they_go(anyone: Preferences) -> None:
 
 
 @pytest.mark.parametrize(
-    ("watts", "told"), [("40W", "does not cover"), ("80W", "may just"), ("125W", "more than that")]
+    ("watts", "told"), [("40W", "does not cover"), ("80W", "may just"), ("125W", "too much")]
 )
 def test_whether_the_lamp_alone_is_enough(watts: str, told: str, anyone: Preferences) -> None:
     assert told in ask(f"air {BOX} room:68F want:80F watts:{watts}", anyone).answer
@@ -41,7 +41,7 @@ def test_a_lamp_above_the_mesh_counts_less(anyone: Preferences) -> None:
     line = "air enclosure:90x45x45cm material:glass lid:full mesh room:20C want:25C watts:75W"
     inside, above = (ask(f"{line} place:{place}", anyone) for place in ("inside", "above"))
     assert value(above, "air_held").best < value(inside, "air_held").best
-    assert "about 60 W of it" in row(above, "Basking lamp")
+    assert "About 60 W of it" in row(above, "Basking lamp")
 
 
 def test_sizes_in_either_unit_are_the_same_box(anyone: Preferences) -> None:
@@ -54,7 +54,7 @@ def test_sizes_in_either_unit_are_the_same_box(anyone: Preferences) -> None:
 
 def test_a_room_that_is_too_warm_is_told(anyone: Preferences) -> None:
     reply = ask(f"air {BOX} room:85F animal:bearded dragon", anyone)
-    assert reply.answer.startswith("None: the room is")
+    assert reply.answer.startswith("No heat: the room is")
 
 
 @pytest.mark.parametrize(

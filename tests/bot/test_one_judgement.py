@@ -182,12 +182,12 @@ def test_a_place_that_is_advised_is_fine_in_every_other_answer() -> None:
 
 
 _ALIKE = (
-    ("alone does not cover it", "so plan a second heater"),
-    ("may just cover it", "may be too cool"),
-    ("covers it:", "that suits"),
-    ("may give more", "may be too warm"),
-    ("gives more than that", "refused"),
-    ("Do not use your", "refused"),
+    ("lamp does not cover it", "so plan a second heater"),
+    ("lamp may just do", "may be too cool"),
+    ("lamp covers it", "that suits"),
+    ("lamp may give too much", "may be too warm"),
+    ("lamp gives too much", "refused"),
+    ("do not use your", "refused"),
 )
 _VERDICT = r"(far too low|low|probably low|fine|cannot tell|probably high|high|dangerous)"
 _HERE = re.compile(rf": {_VERDICT}, wanted")

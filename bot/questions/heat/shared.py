@@ -12,9 +12,11 @@ from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.uncertainty import Estimate
 
 __all__ = [
+    "AFTER_A_CHANGE",
     "HEAT_CARE",
     "LAMP_PLACES",
     "VET_CARE",
+    "WARM_THE_ROOM",
     "Box",
     "Untold",
     "aimed",
@@ -28,6 +30,8 @@ LAMP_PLACES = {"inside": LampPlace.INSIDE, "above": LampPlace.ABOVE_MESH}
 
 _LIDS = {"solid": Lid.SOLID, "part mesh": Lid.PART_MESH, "full mesh": Lid.FULL_MESH}
 
+AFTER_A_CHANGE = Say("step-after-change")
+WARM_THE_ROOM = Say("step-warm-room")
 VET_CARE = Care(Say("care-vet-heat"))
 HEAT_CARE = (
     Care(Say("care-guard"), Say("care-guard-short"), Weight.STEP),

@@ -26,5 +26,9 @@ care-eyes-short = Nie in die leuchtende Röhre sehen.
 care-shade = Biete Schatten: Dein Tier muss dem UV ausweichen können.
 care-uv-meter = Eine Röhre, die du nicht kennst, die über ein Jahr alt oder stärker als 12 % ist, braucht ein UV-Messgerät.
 
+## Schritte mit Lampen und Heizern
+step-after-change = Miss nach zwei Stunden wieder und geh in kleinen Schritten weiter. Die Zahlen hier sind ein Anfang, dein Thermometer entscheidet.
+step-warm-room = Das ist mehr, als eine Lampe gibt, und viele Lampen an einem Terrarium sind eine Brandgefahr. Heiz zuerst den Raum, oder schließ mehr vom Deckel mit etwas, das nicht brennt.
+
 ## Eine andere Sprache
 only-english = Diese Antwort gibt es noch nicht auf Deutsch.

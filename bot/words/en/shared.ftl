@@ -27,5 +27,9 @@ care-eyes-short = Never look into the lit tube.
 care-shade = Give shade: your animal must be able to leave the UV.
 care-uv-meter = A tube that is unknown, older than a year or stronger than 12 % needs a UV meter.
 
+## Steps of lamps and heaters
+step-after-change = Measure again after two hours, and go on in small steps. The numbers here are a start, your thermometer decides.
+step-warm-room = That is more than one lamp gives, and many lamps on one box are a fire risk. Warm the room first, or close more of the lid with something that cannot burn.
+
 ## Another language
 only-english = This answer is not there in your language yet.
