@@ -302,3 +302,9 @@ async def test_another_lamp_does_not_keep_the_strength_of_the_one_before(ok: Ask
     assert "12 %" not in row(await ok("mine show"), "Tube")
     again = await ok("mine save name:Pebble's box tube:T5 HO 6%")
     assert row(again, "Tube").startswith("T5 HO, 6 %")
+
+
+async def test_words_that_tell_a_danger_are_heard_when_they_are_saved(ask: Ask) -> None:
+    reply = await ask("mine save name:Box words:beardie, 12% tube, the plug is melting")
+    assert [danger.key for danger in reply.dangers] == ["fire"]
+    assert "is kept" in reply.answer
