@@ -212,11 +212,20 @@ def page_explaining(asked: Asked) -> str:
 
 def page_near(asked: Asked) -> str:
     """Return the page of the longest known word that is said, or nothing."""
-    return next((slug for form, slug in _forms() if form.search(asked.words)), "")
+    words = asked.words
+    found = (slug for part, form, slug in _forms() if part in words and form.search(words))
+    return next(found, "")
+
+
+def _said_as(word: str) -> re.Pattern[str]:
+    """Return a pattern for a word, its plural, and what has a blank or nothing for a hyphen."""
+    parts = map(re.escape, word.split("-"))
+    return re.compile(rf"\b{'[ -]?'.join(parts)}s?\b")
 
 
 @cache
-def _forms() -> tuple[tuple[re.Pattern[str], str], ...]:
+def _forms() -> tuple[tuple[str, re.Pattern[str], str], ...]:
+    """Return known words, the longest first: what is always there of one, the word, its page."""
     words = {page.slug.replace("-", " ").removeprefix("the "): page.slug for page in guide.pages()}
     for term in glossary():
         for name in (term.name, *term.also):
@@ -225,7 +234,7 @@ def _forms() -> tuple[tuple[re.Pattern[str], str], ...]:
         words[word] = slug
     longest_first = sorted(words, key=len, reverse=True)
     return tuple(
-        (re.compile(rf"\b{re.escape(w.removesuffix('s')).replace('-', '[ -]?')}s?\b"), words[w])
+        (w.removesuffix("s").partition("-")[0], _said_as(w.removesuffix("s")), words[w])
         for w in longest_first
         if w not in _EVERYDAY
     )
