@@ -1,7 +1,7 @@
 """Hazards that are told in words: which of the table a text tells."""
 
 from collections.abc import Mapping
-from functools import cache
+from functools import cache, lru_cache
 from math import inf
 from typing import Literal, cast
 
@@ -171,8 +171,14 @@ def _stands_alone(told: Told, best: Found) -> bool:
     if best.sure:
         return True
     clause = told.clause_of(best.start)
-    by_itself = guess(take_apart(told.quoted(clause.start, max(clause.stop, best.end))))
-    return by_itself is not None and by_itself.any_chance >= _CLAUSE_TELLS
+    return _by_itself(told.quoted(clause.start, max(clause.stop, best.end))) >= _CLAUSE_TELLS
+
+
+@lru_cache(maxsize=2)
+def _by_itself(clause: str) -> float:
+    """Return how likely a clause by itself tells any hazard; each hazard heard in it asks."""
+    guessed = guess(take_apart(clause))
+    return 0.0 if guessed is None else guessed.any_chance
 
 
 def _clause_of(told: Told, place: int) -> Found:
