@@ -1,7 +1,6 @@
 """Every question Noonstone answers: the one list that the fronts, the help and the tests read."""
 
 from bot.answers.about import answer_about
-from bot.answers.card import answer_card
 from bot.answers.convert import answer_convert
 from bot.answers.decline import answer_decline
 from bot.answers.distance import answer_distance
@@ -16,12 +15,12 @@ from bot.answers.uvi import answer_uvi
 from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
-from bot.queries.card import CardQuery
 from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.needs import NeedsQuery
 from bot.queries.plan import PlanQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import DeclineQuery, MeterQuery, SectionQuery
+from bot.questions.uv.card import CARD
 from bot.questions.uv.dose import DOSE
 from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
@@ -127,18 +126,7 @@ COMMANDS: tuple[Command, ...] = (
         guide=("planning-a-set-up", "uv-and-heat-together"),
         form=True,
     ),
-    Command(
-        name="card",
-        summary="A table of distances for every usual tube and screen, to pin in the group",
-        query=CardQuery,
-        answer=answer_card,
-        examples=(
-            "card animal:bearded dragon",
-            "card animal:leopard gecko screens:none; 45% tubes:2%; 6%",
-        ),
-        guide=("measuring-the-distance", "screens"),
-        opens=(PartName.NUMBERS,),
-    ),
+    CARD,
     Command(
         name="needs",
         summary="What an animal needs: UV, basking spot, cool end, night, hours, and who says so",

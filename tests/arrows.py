@@ -101,6 +101,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.keeping": (
         "bot.keeping",
+        "bot.answering",
         "bot.answers",
         "bot.desk",
         "bot.drawing",

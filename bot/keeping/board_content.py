@@ -3,14 +3,15 @@
 import hashlib
 
 from bot import guide
+from bot.answering import answer_of
 from bot.answers.animals import animal_asked, known_by, of_animal
-from bot.answers.card import answer_card
 from bot.answers.linking import page_links, source_lines
 from bot.answers.targets import own_readings, wanted_by
 from bot.kept.boards import Topic
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
 from bot.queries.card import CardQuery
+from bot.questions.uv.card import CARD
 from bot.reply import PartName, Reply, Table
 from calc.animals import Animal, animal_name
 
@@ -55,7 +56,7 @@ def _content(topic: Topic, animal: str | None, context: Context) -> Reply:
         )
     name = animal_name(animal)
     if topic is Topic.DISTANCES:
-        card = answer_card(CardQuery.model_validate({"animal": name}), context)
+        card = answer_of(CARD, CardQuery.model_validate({"animal": name}), context)
         return card.model_copy(update={"picture": None})
     return _temperatures(animal_asked(name, context), context)
 

@@ -30,6 +30,9 @@ class Speaker(Protocol):
     def figure(self, value: Figure, form: str, alone: bool) -> str:
         """Return a figure in a form, in one unit or both."""
 
+    def second(self, value: Figure, form: str) -> str:
+        """Return a figure in a form, in the unit that stands in brackets alone."""
+
     def name(self, value: Name, form: str) -> str:
         """Return the name of a thing in a form."""
 
@@ -160,19 +163,19 @@ class _Compiler:
 
     def _figure(self, called: str, name: str, options: dict[str, str]) -> Spoken:
         form, units = options.pop("form", "best"), options.pop("units", "both")
-        alone, kind, key = units == "first", KINDS[called], self._key
+        alone, other, kind, key = units == "first", units == "second", KINDS[called], self._key
         if form not in FORMS or (form == "given" and called not in _AS_GIVEN):
             raise self._wrong(f"{called} has no form {form!r}")
         if form == "doubt" and called in _TWO_UNITS:
             raise self._wrong(f"{called} has no form 'doubt': say its best and its range")
-        if units not in ("both", "first"):
-            raise self._wrong(f"units is 'both' or 'first', not {units!r}")
+        if units not in ("both", "first", "second"):
+            raise self._wrong(f"units is 'both', 'first' or 'second', not {units!r}")
 
         def figure(facts: Any, speaker: Speaker) -> str:
             value = getattr(facts, name)
             if type(value) is not Figure or value.kind is not kind:
                 raise WordsError(f"{key}: {called}(${name}) got {value!r}")
-            return speaker.figure(value, form, alone)
+            return speaker.second(value, form) if other else speaker.figure(value, form, alone)
 
         return figure
 

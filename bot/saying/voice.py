@@ -7,7 +7,7 @@ from typing import Any
 from bot.facts import Figure, Name, Say
 from bot.language.units import Units
 from bot.saying.compile import WordsError
-from bot.saying.figures import Manners, said_figure
+from bot.saying.figures import Manners, other_than, said_figure
 from bot.saying.words import Words, words
 
 __all__ = ["Voice", "voice"]
@@ -59,6 +59,10 @@ class Voice:
     def figure(self, value: Figure, form: str, alone: bool) -> str:
         """Return a figure in a form, in one unit or both."""
         return said_figure(value, form, self.units, self._manners, alone=alone)
+
+    def second(self, value: Figure, form: str) -> str:
+        """Return a figure in a form, in the unit that stands in brackets alone."""
+        return said_figure(value, form, other_than(self.units), self._manners, alone=True)
 
     def name(self, value: Name, form: str) -> str:
         """Return the name of a thing in a form."""

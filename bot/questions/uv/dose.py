@@ -225,7 +225,7 @@ def tell(facts: Dose) -> Layered:
         numbers=tuple(_numbers(facts, say)),
         why=tuple(_why(facts, say)),
         care=(
-            Care(say("care-look"), say("care-look-short"), Weight.STEP),
+            Care(say("care-look"), Say("care-eyes-short"), Weight.STEP),
             Care(say("care-whom")),
             Care(say("care-waves")),
         ),

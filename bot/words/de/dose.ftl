@@ -60,6 +60,5 @@ dose-limit-whole_day = Bei UVI { UVI($at, form: "given") } bleiben Haut und Auge
 
 ## Vorsicht
 dose-care-look = Schau nie in die leuchtende Röhre: Dafür gilt deine Zeit nicht.
-dose-care-look-short = Schau nie in die leuchtende Röhre.
 dose-care-whom = Die Grenze gilt für gesunde Erwachsene bei der Arbeit. Sie gilt nicht für Kinder und nicht für Haut oder Augen, die auf Licht empfindlich sind.
 dose-care-waves = Ich nehme an, dass die Röhre unter 290 nm nichts abgibt. Mit ihrem wahren Licht kannst du vielleicht mehrmals so lange bleiben. Eine Lampe mit kürzeren Wellen erlaubt weniger.

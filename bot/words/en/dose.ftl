@@ -60,6 +60,5 @@ dose-limit-whole_day = At UVI { UVI($at, form: "given") }, skin and eyes stay un
 
 ## Care
 dose-care-look = Never look into the lit tube: your time in it is not for that.
-dose-care-look-short = Never look into the lit tube.
 dose-care-whom = The limit is for healthy adults at work. It is not for children, or for skin or eyes that react to light.
 dose-care-waves = I assumed that the tube gives nothing under 290 nm. Its true light may allow you several times as long. A lamp with shorter waves allows less.

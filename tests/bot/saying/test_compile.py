@@ -62,7 +62,7 @@ def said(text: str, facts: object = None, language: str = "en", units: Units = U
         ("x-a = { TEMPS($room) }", "there is no function TEMPS"),
         ('x-a = { TEMP($room, form: "most") }', "TEMP has no form 'most'"),
         ('x-a = { TEMP($room, from: "best") }', "TEMP has no option from"),
-        ('x-a = { TEMP($room, units: "last") }', "units is 'both' or 'first'"),
+        ('x-a = { TEMP($room, units: "last") }', "units is 'both', 'first' or 'second'"),
         ('x-a = { LENGTH($far, form: "doubt") }', "LENGTH has no form 'doubt'"),
         ('x-a = { TEMP("18") }', "TEMP takes one fact"),
         ("x-a = { $count ->\n [one] one\n }", "Expected one of the variants to be marked"),
