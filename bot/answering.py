@@ -32,14 +32,9 @@ def answer_of(command: Command, query: Query, context: Context) -> Reply:
 
 
 def in_words(layered: Layered, context: Context) -> Reply:
-    """Return an answer in the asker's language; whole in English where that has no words for it.
-
-    So is one with an alarm: what cannot wait is told in English alone as yet, and no reply is in
-    two languages.
-    """
+    """Return an answer in the asker's language; whole in English where that has no words for it."""
     language = context.language
-    speaks = layered.command in words(language).stems and not layered.alarms
-    if language != FIRST and speaks:
+    if language != FIRST and layered.command in words(language).stems:
         try:
             return said(layered, voice(language, context.units), context.guide_url)
         except WordsError:

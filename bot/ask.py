@@ -35,7 +35,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.shown import shown
 from bot.language.words import split_line
-from bot.preferences import FIRST, Context, Preferences
+from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import taken_units
 from bot.question_context import context_of, reading_of
@@ -100,14 +100,6 @@ class Understood:
     preferences: Preferences
     free: FreeWords | None = None
     heard: tuple[Alarm, ...] = ()
-
-    @property
-    def spoken(self) -> Context:
-        """Return the context of the answer: what cannot wait is told in English alone as yet."""
-        if self.context.language == FIRST:
-            return self.context
-        alarms = self.heard or told_alarms(self.command, self.given, self.preferences)
-        return replace(self.context, language=FIRST) if alarms else self.context
 
     def told_first(self, reply: Reply) -> Reply:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
@@ -286,11 +278,11 @@ def _answered(understood: Understood) -> Reply:
         return understood.refused(_NEEDS_STORE)
     asking = (understood.command, understood.given, understood.preferences)
     try:
-        return understood.finished(answer_of(asking[0], understood.query, understood.spoken))
+        return understood.finished(answer_of(asking[0], understood.query, understood.context))
     except AnimalNotNamedError as error:
         return understood.without_animal(error).model_copy(update={"alarms": error.alarms})
     except RefusedError as error:
-        return understood.finished(in_words(told_no(error, *asking), understood.spoken))
+        return understood.finished(in_words(told_no(error, *asking), understood.context))
     except NotUnderstoodError as error:
         reply = understood.refused(with_way_on(error, *asking).sentence())
         return reply.model_copy(update={"alarms": alarms_of(error)})

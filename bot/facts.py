@@ -187,9 +187,9 @@ class Say:
         return cls(f"{family}-{member.name.lower()}", facts)
 
     @classmethod
-    def of(cls, family: str, *keys: str) -> "Say":
+    def of(cls, family: str, *keys: str, facts: Any = None) -> "Say":
         """Return the message of a family for keys of the data, such as an animal's."""
-        return cls("-".join((family, *keys)))
+        return cls("-".join((family, *keys)), facts)
 
 
 class Says:

@@ -12,7 +12,7 @@ from bot.facts import Say
 from bot.language.units import Units
 from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
 from bot.preferences import Preferences
-from bot.reply import Alarm, Line, PageLink, Reply, Role
+from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role
 from bot.saying.voice import voice
 
 __all__ = ["heard_in", "of_its_lamp", "said_first"]
@@ -69,14 +69,18 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
     def link(slug: str) -> PageLink:
         return page_links((slug,), preferences.guide_url)[0]
 
-    told = first(reply, heard, link)
-    return _in_english(told.model_copy(update={"brief": brief_of(told)}), preferences)
+    speaker = voice(preferences.language, _units(reply, preferences))
+    told = first(reply, heard, link, speaker)
+    labels = tuple(speaker.text(Say.of("part", name)) for name in PartName)
+    told = told.model_copy(update={"brief": brief_of(told), "labels": labels})
+    if told.language == preferences.language:
+        return told
+    note = Say("only-english-rest") if told.dangers else Say("only-english")
+    line = Line(role=Role.ASSUMED, text=speaker.text(note))
+    return told.model_copy(update={"brief": (*told.brief, line)})
 
 
-def _in_english(reply: Reply, preferences: Preferences) -> Reply:
-    """Return the reply with one line in the asker's language where it has no words for the rest."""
-    if reply.language == preferences.language:
-        return reply
-    told = voice(preferences.language, Units.IN).say(Say("only-english"))
-    note = Line(role=Role.ASSUMED, text=told)
-    return reply.model_copy(update={"brief": (*reply.brief, note)})
+def _units(reply: Reply, preferences: Preferences) -> Units:
+    """Return the unit that stands first: the reply's own, else what is known of the asker."""
+    told = Units(reply.units) if reply.units else None
+    return told or preferences.forced_units or preferences.units or Units.IN

@@ -5,7 +5,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "calc": ("calc",),
     "bot.language": ("bot.language",),
     "bot.brief": ("bot.reply",),
-    "bot.dangers": ("bot.brief", "bot.dangers", "bot.language", "bot.reply", "calc"),
+    "bot.dangers": ("bot.brief", "bot.dangers", "bot.facts", "bot.language", "bot.reply", "calc"),
     "bot.drawing": ("bot.drawing",),
     "bot.reply": ("bot.drawing", "calc.setup.set_up", "calc.uncertainty"),
     "bot.preferences": ("bot.language", "bot.kept"),

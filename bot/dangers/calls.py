@@ -3,27 +3,30 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from bot.dangers.table import Hazard
+from bot.dangers.table import Hazard, Soon, Who
+from bot.facts import Say
 
-__all__ = ["CALLS_A_VET", "call_sentences", "soonest_vet"]
+__all__ = ["CALLS_A_VET", "call_sentences", "soonest_vet", "told_call"]
 
 _MOST = 3
-_WHO = {
-    "emergency number": "call your emergency number",
-    "doctor": "see a doctor",
-    "poison line": "call a poison line",
-    "electrician": "ask an electrician",
-    "vet": "call a reptile vet",
-}
-_SOON = ("now", "today", "this week", "before it is used again")
+_SOON = tuple(Soon)
 CALLS_A_VET = "vet"
 """The act that is itself the call to a vet."""
 
 
 @dataclass(frozen=True, slots=True)
+class Called:
+    """What a sentence about a call is made of: the call itself, on what it depends, a note."""
+
+    act: Say
+    condition: Say | None = None
+    note: Say | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class _Wanted:
-    who: str
-    soon: str
+    who: Who
+    soon: Soon
     condition: str = ""
     note: str = ""
 
@@ -31,57 +34,69 @@ class _Wanted:
     def haste(self) -> int:
         return _SOON.index(self.soon)
 
-    def sentence(self, sooner: "_Wanted | None") -> str:
+    def sentence(self, sooner: "_Wanted | None") -> Say:
         """Return the sentence; ``sooner`` is what is wanted without any condition."""
+        condition = Say.of("call-if", self.condition) if self.condition else None
+        note = Say.of("call-note", self.note) if self.note else None
+        act = Say.of("call-act", self.who.name.lower(), self.soon.name.lower())
+        called = Called(act, condition, note)
         if sooner and sooner.haste < self.haste:
-            return f"{_begun(self.condition)}: {self.soon} is soon enough."
-        act = f"{_WHO[self.who]} {self.soon}{f', {self.note}' if self.note else ''}."
-        return f"{_begun(self.condition)}: {act}" if self.condition else _begun(act)
+            return Say.of("call-enough", self.soon.name.lower(), facts=called)
+        if condition:
+            return Say("call-when-note", called) if note else Say("call-when", called)
+        return Say("call-noted", called) if note else Say("call-plain", called)
 
 
-def soonest_vet(rows: Sequence[Hazard]) -> str:
+def told_call(row: Hazard) -> dict[str, str | Say]:
+    """Return whom a hazard calls, as the reply's data tell it: its conditions are words."""
+    call = row.call
+    told = {name: getattr(call, name) for name in call.__slots__ if getattr(call, name)}
+    for name in told.keys() & {"only_if", "else_if", "also_if"}:
+        told[name] = Say.of("call-if", told[name])
+    if call.note:
+        told["note"] = Say.of("call-note", call.note)
+    return told
+
+
+def soonest_vet(rows: Sequence[Hazard]) -> Soon | None:
     """Return how soon a vet is to be called without any condition, or nothing."""
-    calls = [row.call for row in rows if row.call.who == "vet" and not row.call.only_if]
-    return min((call.soon for call in calls), key=_SOON.index, default="")
+    calls = [row.call for row in rows if row.call.who is Who.VET and not row.call.only_if]
+    return min((call.soon for call in calls), key=_SOON.index, default=None)
 
 
-def call_sentences(told: Sequence[tuple[Hazard, bool]]) -> list[str]:
+def call_sentences(told: Sequence[tuple[Hazard, bool]]) -> list[Say]:
     """Return whom to call; each hazard comes with whether its first act was said already."""
     wanted = [want for row, _ in told for want in _wanted(row)]
     said = [
-        _Wanted("vet", row.call.soon)
+        _Wanted(Who.VET, row.call.soon)
         for row, spoken in told
         if spoken and CALLS_A_VET in (row.act, *row.covers)
     ]
-    surely: dict[str, _Wanted] = {}
+    surely: dict[Who, _Wanted] = {}
     for want in wanted:
         if not want.condition:
             known = surely.get(want.who)
             surely[want.who] = min(known, want, key=lambda w: w.haste) if known else want
     spoken_soon = min((want.haste for want in said), default=len(_SOON))
-    kept = [want for who, want in surely.items() if who != "vet" or want.haste < spoken_soon]
-    maybe: dict[tuple[str, str], _Wanted] = {}
+    kept = [want for who, want in surely.items() if who is not Who.VET or want.haste < spoken_soon]
+    maybe: dict[tuple[Who, Soon], _Wanted] = {}
     for want in wanted:
         certain = surely.get(want.who)
         alone = len(told) == 1
         if want.condition and (not certain or want.haste < certain.haste or alone):
             maybe.setdefault((want.who, want.soon), want)
-    every = sorted((*kept, *maybe.values()), key=lambda w: (w.haste, w.who != "emergency number"))
+    every = sorted((*kept, *maybe.values()), key=lambda w: (w.haste, w.who is not Who.EMERGENCY))
     return [want.sentence(surely.get(want.who)) for want in every[:_MOST]]
 
 
 def _wanted(row: Hazard) -> Iterator[_Wanted]:
     call = row.call
-    if call.who in _WHO:
+    if call.who is not Who.NOBODY:
         yield _Wanted(call.who, call.soon, call.only_if, call.note)
     if call.else_if:
         who = call.else_who or call.who
-        by_itself = "now" if who == "emergency number" else call.soon
+        by_itself = Soon.NOW if who is Who.EMERGENCY else call.soon
         yield _Wanted(who, call.else_soon or by_itself, call.else_if)
-    if call.also_if:
-        soon = "today" if call.soon == "now" else call.soon
+    if call.also_if and call.also_who:
+        soon = Soon.TODAY if call.soon is Soon.NOW else call.soon
         yield _Wanted(call.also_who, soon, call.also_if)
-
-
-def _begun(text: str) -> str:
-    return f"{text[0].upper()}{text[1:]}"

@@ -1,221 +1,157 @@
 """What cannot wait is said first: the acts, whom to call, what was read, and then the answer.
 
 Nothing here reads a sentence: what is said, left out or put side by side goes by the table alone.
+The acts are in the asker's language, also where the answer behind them is not.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from typing import Protocol
 
-from bot.brief import brief_of, in_order, phone_lines
-from bot.dangers.calls import CALLS_A_VET, call_sentences, soonest_vet
-from bot.dangers.table import Hazard, HazardKind, Later, Urgency, hazard, hazards
+from bot.brief import brief_of, phone_lines
+from bot.brief import in_order as as_read
+from bot.dangers.calls import call_sentences
+from bot.dangers.order import (
+    MOST_ACTS,
+    Ordered,
+    in_order,
+    merged,
+    spoken_of,
+    steps_of,
+)
+from bot.dangers.table import Hazard, HazardKind, hazard
+from bot.facts import Say
 from bot.language.shown import shown
-from bot.reply import Alarm, Danger, Line, PageLink, Reply, Role, Row, SourceLine
+from bot.reply import Alarm, Line, PageLink, Reply, Role, Row, SourceLine
 from calc.sources import source
 
 __all__ = ["first"]
 
-_MOST_ACTS = 3
 _MOST_ACT_LINES = 4
 _MOST_QUOTED = 3
-_LATER_BY = 100
 _PRESSING = (HazardKind.PEOPLE, HazardKind.STOP, HazardKind.VET)
 # Questions that answer nothing themselves: what they say is only a way to another question.
 _NO_ANSWER = ("ask", "help")
 # What these answer is never what somebody does.
 _IN_GENERAL = ("lamp",)
-_SOONEST = tuple(Urgency)
+_Teller = Callable[[Say], str]
 _BARE = (Role.DANGER, Role.CALL, Role.HEAD, Role.RANGE, Role.ASSUMED)
 
 
 @dataclass(frozen=True, slots=True)
-class _Told:
-    """A hazard as it was heard, and where it stands among the others."""
+class Quoted:
+    """Words of the asker."""
 
-    hazard: Hazard
-    alarm: Alarm
-    order: float
+    text: str
 
-    @property
-    def urgency(self) -> Urgency:
-        return _urgency(self.alarm)
 
-    @property
-    def _is_later(self) -> bool:
-        return _SOONEST.index(self.urgency) > _SOONEST.index(self.hazard.urgency)
+@dataclass(frozen=True, slots=True)
+class Read:
+    """What was read as a hazard."""
 
-    @property
-    def _instead(self) -> Later | None:
-        """What is said in place of the row's own: there is more time, or UV and heat are one."""
-        row, late = self.hazard, self._is_later
-        if self.alarm.one_lamp:
-            return (row.one_lamp_later if late else row.one_lamp) or (row.later if late else None)
-        return row.later if late else None
+    words: tuple[Say, ...]
 
-    @property
-    def title(self) -> str:
-        return self._instead.title if self._instead else self.hazard.title
+
+@dataclass(frozen=True, slots=True)
+class ReadOn:
+    """Where the guide tells more."""
+
+    page: str
+    part: str
+
+
+class Speaker(Protocol):
+    """Who says messages: the voice of the asker's language."""
 
     @property
-    def acts(self) -> tuple[str, ...]:
-        return self._instead.do_now if self._instead else self.hazard.do_now
+    def language(self) -> str:
+        """Return the language that is spoken."""
 
-    @property
-    def does(self) -> frozenset[str]:
-        return self.hazard.covers | {self.hazard.act}
-
-    def as_danger(self) -> Danger:
-        """Return the hazard as the reply's data tell it."""
-        call = self.hazard.call
-        told = {name: getattr(call, name) for name in call.__slots__ if getattr(call, name)}
-        return Danger(key=self.hazard.key, urgency=self.urgency.value, call=told)
+    def text(self, say: Say) -> str:
+        """Return a message in words."""
 
 
-def first(reply: Reply, heard: Iterable[Alarm], link: Callable[[str], PageLink]) -> Reply:
+def first(
+    reply: Reply, heard: Iterable[Alarm], link: Callable[[str], PageLink], speaker: Speaker
+) -> Reply:
     """Return the reply behind what was heard in the words and what the answer itself found.
 
     ``link`` makes the link to a guide page.
     """
-    alarms = _merged((*heard, *reply.alarms))
+    alarms = merged((*heard, *reply.alarms))
     if not alarms:
         return reply
-    told = _in_order([alarm for alarm in alarms if not alarm.asked])
+    say = speaker.text
+    told = in_order([alarm for alarm in alarms if not alarm.asked])
     pressing = [item for item in told if item.hazard.kind in _PRESSING]
     milder = [item for item in told if item.hazard.kind not in _PRESSING]
     asked = [hazard(alarm.key) for alarm in alarms if alarm.asked]
     rest = _left_of(reply, feeding=_feeding(alarms, reply))
     lead = pressing or milder
-    spoken = _spoken(lead)
-    said = [item.acts[0] for item in spoken] or [row.asked for row in asked[:_MOST_ACTS]]
+    spoken = spoken_of(lead)
+    said = [item.acts[0] for item in spoken] or [row.asked for row in asked[:MOST_ACTS]]
     calls = call_sentences([(item.hazard, item in spoken) for item in pressing])
     read = _read([item.alarm for item in told if item in lead])
-    answer = " ".join((*said, *calls, *read))
     brief = (
-        _pressing_brief(spoken, calls, read, rest)
+        _pressing_brief(spoken, calls, read, rest, say)
         if pressing
-        else _mild_brief(said, rest, acts=bool(milder))
+        else _mild_brief(said, rest, say, acts=bool(milder))
     )
-    steps = (*_steps(pressing, spoken), *(act for item in milder for act in item.acts))
+    steps = (*steps_of(pressing, spoken), *(act for item in milder for act in item.acts))
     later = tuple(row.asked for row in asked) if told else ()
     leading = spoken[0].hazard if spoken else asked[0]
     shown_first = [item.hazard for item in told] + asked
+    opening = " ".join(map(say, (*said, *calls, *read)))
     return rest.model_copy(
         update={
             "status": "ok" if pressing or not rest.answer else reply.status,
-            "title": _title(reply, rest, spoken if pressing else [], milder, asked),
-            "answer": _joined(answer, rest, apart=bool(pressing)),
+            "title": _title(reply, rest, spoken if pressing else [], milder, say),
+            "answer": _joined(opening, rest, say, apart=bool(pressing)),
             "brief": brief,
-            "rows": (_read_on(leading, link), *rest.rows),
-            "why": (*((leading.why,) if pressing else ()), *rest.why),
-            "steps": tuple(dict.fromkeys((*steps, *later, *rest.steps))),
+            "rows": (_read_on(leading, link, say), *rest.rows),
+            "why": (*((say(leading.why),) if pressing else ()), *rest.why),
+            "steps": tuple(dict.fromkeys((*map(say, (*steps, *later)), *rest.steps))),
             "guide": _pages(shown_first, link, rest),
             "sources": _sources(shown_first, rest),
-            "dangers": tuple(item.as_danger() for item in told),
+            "dangers": tuple(item.as_danger(say) for item in told),
             "alarms": tuple(alarms),
+            "language": rest.language if rest.answer else speaker.language,
         }
     )
 
 
-def _urgency(alarm: Alarm) -> Urgency:
-    return Urgency(alarm.urgency) if alarm.urgency else hazard(alarm.key).urgency
-
-
-def _merged(alarms: Iterable[Alarm]) -> list[Alarm]:
-    """Return each hazard once: what is there before what is only asked, and the sooner one."""
-    found: dict[str, Alarm] = {}
-    for alarm in alarms:
-        known = found.setdefault(alarm.key, alarm)
-        soonest = min(known, alarm, key=lambda a: (a.asked, _SOONEST.index(_urgency(a))))
-        words = soonest.words or known.words or alarm.words
-        found[alarm.key] = soonest.model_copy(update={"words": words})
-    return list(found.values())
-
-
-def _in_order(alarms: Sequence[Alarm]) -> list[_Told]:
-    """Return the hazards, the one that speaks first before the others."""
-    keys = {alarm.key for alarm in alarms}
-    made = [
-        Alarm(key=row.key, one_lamp=any(alarm.one_lamp for alarm in alarms))
-        for row in hazards().values()
-        if row.made_of and row.key not in keys and all(keys & part for part in row.made_of)
-    ]
-    told = [_placed(alarm, keys) for alarm in (*alarms, *made)]
-    return sorted(told, key=lambda item: item.order)
-
-
-def _placed(alarm: Alarm, keys: set[str]) -> _Told:
-    row = hazard(alarm.key)
-    causes = keys & row.made_of[0] if row.made_of else set()
-    # The act for the victim also stops its cause, and so it comes before every act it covers.
-    stopped = {key for key in keys if causes and hazard(key).kind is HazardKind.STOP}
-    covered = {key for key in stopped if hazard(key).act in row.covers | {row.act}}
-    order = min((row.rank, *(hazard(key).rank - 0.5 for key in causes | covered)))
-    late = _SOONEST.index(_urgency(alarm)) > _SOONEST.index(row.urgency)
-    return _Told(row, alarm, order + _LATER_BY * late)
-
-
-def _spoken(told: Sequence[_Told]) -> list[_Told]:
-    """Return the hazards whose first acts are said: none that another act does already."""
-    spoken: list[_Told] = []
-    done: set[str] = set()
-    soon = soonest_vet([item.hazard for item in told])
-    for item in told:
-        # A vet that another hazard wants sooner is called once, and that soon.
-        if item.hazard.act == CALLS_A_VET and item.hazard.call.soon != soon:
-            continue
-        if item.hazard.act not in done and len(spoken) < _MOST_ACTS:
-            spoken.append(item)
-            done |= item.does
-    return spoken
-
-
-def _steps(pressing: Sequence[_Told], spoken: Sequence[_Told]) -> Iterator[str]:
-    """Return all the acts in their order, without what may not stand beside another hazard's."""
-    muted = {key for item in pressing for key in item.hazard.mutes}
-    for item in pressing:
-        done = item not in spoken and _does(spoken, item)
-        acts = item.acts[:1] if item.hazard.key in muted else item.acts
-        yield from acts[1:] if done else acts
-    for item in pressing[:1]:
-        if item.hazard.key not in muted:
-            yield from item.hazard.then
-
-
-def _does(spoken: Sequence[_Told], item: _Told) -> bool:
-    return any(item.hazard.act in other.does for other in spoken)
-
-
-def _read(alarms: Sequence[Alarm]) -> tuple[str, ...]:
+def _read(alarms: Sequence[Alarm]) -> tuple[Say, ...]:
     told = (a for a in alarms if a.words and hazard(a.key).kind is not HazardKind.NEVER)
-    quoted = dict.fromkeys(f"“{shown(alarm.words)}”" for alarm in told)
-    words = list(quoted)[:_MOST_QUOTED]
-    return (f"I read {' and '.join(words)} in your words.",) if words else ()
+    quoted = list(dict.fromkeys(shown(alarm.words) for alarm in told))[:_MOST_QUOTED]
+    words = tuple(Say("door-quoted", Quoted(text)) for text in quoted)
+    return (Say("door-read", Read(words)),) if words else ()
 
 
-def _read_on(row: Hazard, link: Callable[[str], PageLink]) -> Row:
-    return Row(label="Read on", text=f"{link(row.page).title}, the part “{row.part}”")
+def _read_on(row: Hazard, link: Callable[[str], PageLink], say: _Teller) -> Row:
+    place = ReadOn(link(row.page).title, row.part)
+    return Row(label=say(Say("door-label-read-on")), text=say(Say("door-read-on", place)))
 
 
 def _pressing_brief(
-    spoken: Sequence[_Told], calls: Sequence[str], read: Sequence[str], rest: Reply
+    spoken: Sequence[Ordered], calls: Sequence[Say], read: Sequence[Say], rest: Reply, say: _Teller
 ) -> tuple[Line, ...]:
     """Return the acts, whom to call, and then the bare answer; all else stands in the parts."""
-    acts = [_line(Role.DANGER, item.acts[0]) for item in spoken]
+    acts = [_line(Role.DANGER, say(item.acts[0])) for item in spoken]
     for act in spoken[0].acts[1:]:
-        acts.append(_line(Role.DANGER, act))
+        acts.append(_line(Role.DANGER, say(act)))
         if phone_lines(acts) > _MOST_ACT_LINES:
             acts.pop()
             break
-    said = [*acts, *(_line(Role.CALL, call) for call in calls)]
-    said += [_line(Role.ASSUMED, words) for words in read]
+    said = [*acts, *(_line(Role.CALL, say(call)) for call in calls)]
+    said += [_line(Role.ASSUMED, say(words)) for words in read]
     said += [line for line in _brief_left(rest) if line.role in _BARE]
-    return in_order(said)
+    return as_read(said)
 
 
-def _mild_brief(said: Sequence[str], rest: Reply, *, acts: bool) -> tuple[Line, ...]:
+def _mild_brief(said: Sequence[Say], rest: Reply, say: _Teller, *, acts: bool) -> tuple[Line, ...]:
     """Return the answer with what is wrong as its first steps, or behind the calm rules."""
     role = Role.STEP if acts and rest.answer else Role.HEAD
-    return in_order((*(_line(role, text) for text in said), *_brief_left(rest)))
+    return as_read((*(_line(role, say(text)) for text in said), *_brief_left(rest)))
 
 
 def _brief_left(rest: Reply) -> tuple[Line, ...]:
@@ -252,28 +188,22 @@ def _left_of(reply: Reply, *, feeding: bool) -> Reply:
 
 
 def _title(
-    reply: Reply,
-    rest: Reply,
-    spoken: Sequence[_Told],
-    milder: Sequence[_Told],
-    asked: Sequence[Hazard],
+    reply: Reply, rest: Reply, spoken: Sequence[Ordered], milder: Sequence[Ordered], say: _Teller
 ) -> str:
     if spoken:
-        return spoken[0].title
+        return say(spoken[0].title)
     if rest.answer and reply.status == "ok":
         return reply.title
-    return milder[0].title if milder else asked[0].part
+    return say(milder[0].title if milder else Say("door-title-asked"))
 
 
-def _joined(first_words: str, rest: Reply, *, apart: bool) -> str:
+def _joined(opening: str, rest: Reply, say: _Teller, *, apart: bool) -> str:
     if not rest.answer:
-        return first_words
-    if rest.status == "problem":
-        between = "\n\nYour question: " if apart else " "
-        return f"{first_words}{between}{rest.answer}"
-    return (
-        f"{first_words}\n\n{rest.title}: {rest.answer}" if apart else f"{first_words} {rest.answer}"
-    )
+        return opening
+    if not apart:
+        return f"{opening} {rest.answer}"
+    label = say(Say("door-label-question")) if rest.status == "problem" else rest.title
+    return f"{opening}\n\n{label}: {rest.answer}"
 
 
 def _pages(

@@ -12,7 +12,6 @@ from bot.saying.voice import Voice
 
 __all__ = ["said"]
 
-_NO_BREAK = "\u00a0"
 # What gives way where a brief is too long, and how many lines of it stay; it all is in a part too.
 _GIVES_WAY = ((Role.STEP, 1), (Role.RANGE, 1), (Role.ASSUMED, 0))
 
@@ -20,9 +19,7 @@ _GIVES_WAY = ((Role.STEP, 1), (Role.RANGE, 1), (Role.ASSUMED, 0))
 def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
     """Return the reply that a layered answer is in one language, with one unit first."""
 
-    def say(message: Say) -> str:
-        return voice.say(message).replace(_NO_BREAK, " ")
-
+    say = voice.text
     brief = layered.brief
     return Reply(
         command=layered.command,

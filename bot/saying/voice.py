@@ -12,6 +12,8 @@ from bot.saying.words import Words, words
 
 __all__ = ["Voice", "voice"]
 
+_NO_BREAK = "\u00a0"
+
 
 class _Holes:
     """Stands for the facts of a message that says how figures or lists are put together."""
@@ -47,6 +49,10 @@ class Voice:
     def say(self, say: Say) -> str:
         """Return a message in words."""
         return self.words.say(say, self)
+
+    def text(self, say: Say) -> str:
+        """Return a message as a reply holds it: with no space that must not break."""
+        return self.say(say).replace(_NO_BREAK, " ")
 
     def plain(self, value: Any, name: str) -> str:
         """Return a text, a count or another message."""

@@ -5,6 +5,7 @@ import pytest
 from bot.ask import ask
 from bot.dangers import hazard
 from bot.preferences import Preferences
+from tests.bot.dangers.saying import english
 
 
 @pytest.mark.parametrize(
@@ -21,7 +22,7 @@ def test_free_words_of_fire_pull_the_plug(words: str, anyone: Preferences) -> No
     reply = ask(words, anyone)
     assert reply.status == "ok"
     assert reply.dangers[0].key in ("fire", "shock")
-    assert reply.answer.startswith(hazard(reply.dangers[0].key).do_now[0])
+    assert reply.answer.startswith(english(hazard(reply.dangers[0].key).do_now[0]))
     assert reply.guide[0].slug == "when-something-burns"
 
 

@@ -32,3 +32,4 @@ step-warm-room = Das ist mehr, als eine Lampe gibt, und viele Lampen an einem Te
 
 ## Eine andere Sprache
 only-english = Diese Antwort gibt es noch nicht auf Deutsch.
+only-english-rest = Den Rest gibt es noch nicht auf Deutsch.

@@ -33,3 +33,4 @@ step-warm-room = That is more than one lamp gives, and many lamps on one box are
 
 ## Another language
 only-english = This answer is not there in your language yet.
+only-english-rest = The rest of this answer is not there in your language yet.

@@ -20,7 +20,7 @@ from bot.saying.words import words as words_of
 ROOT = Path(__file__).parent.parent.parent.parent
 PLURALS = {"one", "other"}
 # The rooms that say messages.
-SAYING = ("bot/questions", "bot/saying", "bot/said_first.py")
+SAYING = ("bot/questions", "bot/saying", "bot/said_first.py", "bot/dangers")
 HEADED = re.compile(r"^### Facts: (.*)$", re.M)
 ONLY = re.compile(r"Only with: (.*)")
 

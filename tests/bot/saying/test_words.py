@@ -21,7 +21,7 @@ OTHERS = [language for language in LANGUAGES if language != FIRST]
 # Said by the machinery itself: how figures, lists and names are put together, and labels.
 # What an animal has a target for; of a zone and a home there is no figure to note anything of.
 TARGETS = [s for s in Subject if s not in (Subject.ZONE, Subject.HOME_LATITUDE)]
-MACHINERY = ("figures", "list", "part", "button", "only-english")
+MACHINERY = ("figures", "list", "part", "button", "only-english", "only-english-rest")
 
 
 # A hole, a value of Python's own, or what a clause that was left out leaves behind.

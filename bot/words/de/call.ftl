@@ -1,0 +1,67 @@
+### Wer angerufen wird und wie bald. Was zu tun ist, steht hier klein und kann hinter einer Bedingung stehen.
+
+## Wer, und wie bald
+call-act-emergency-now = ruf jetzt den Notruf 112
+call-act-doctor-today = geh heute noch in eine Arztpraxis
+call-act-poison_line-today = ruf heute den Giftnotruf an
+call-act-electrician-this_week = frag diese Woche eine Elektrofachkraft
+call-act-electrician-before_use = frag eine Elektrofachkraft, bevor du es wieder benutzt
+call-act-vet-now = ruf jetzt eine reptilienkundige Tierarztpraxis an
+call-act-vet-today = ruf heute eine reptilienkundige Tierarztpraxis an
+call-act-vet-this_week = ruf diese Woche eine reptilienkundige Tierarztpraxis an
+
+## Der Satz
+call-plain = { CAP($act) }.
+# Only with: $note
+call-noted = { CAP($act) }, { $note }.
+# Only with: $condition
+call-when = { CAP($condition) }: { CAP($act) }.
+# Only with: $condition, $note
+call-when-note = { CAP($condition) }: { CAP($act) }, { $note }.
+# Only with: $condition
+call-enough-today = { CAP($condition) }: Dann reicht es heute.
+# Only with: $condition
+call-enough-this_week = { CAP($condition) }: Dann reicht es diese Woche.
+
+## Wovon es abhängt
+call-if-smoke_stays = Flammen oder Rauch, der nicht aufhört
+call-if-shocked_badly = verbrannt, schwindlig, ohnmächtig, Herzstolpern, Atemnot, schwanger oder ein Kind
+call-if-burn_needs_doctor = ein Kind, Gesicht oder Hände verbrannt, größer als die eigene Handfläche, Blasen oder weiße Haut, oder ein Schnitt von einer Lampe mit Pulver daran
+call-if-burn_grave = groß, tief oder durch Strom, oder eine Blutung, die nicht aufhört
+call-if-mercury_breathed = jemandem ist unwohl, oder ein kleines Kind oder eine Schwangere war im Zimmer
+call-if-eyes_near_cracked = schmerzende Augen nahe einer gesprungenen Lampe, die noch brennt
+call-if-splinters_on_animal = Glas oder Pulver auf dem Tier
+call-if-gas_breathed = Kopfschmerzen, schwindlig, übel oder verwirrt
+call-if-animal_under_it = ein Tier war darunter
+call-if-person_hurts = einem Menschen tun Augen oder Haut weh
+call-if-eyes_or_skin_hurt = Augen oder Haut tun weh, oder du siehst verschwommen
+call-if-child_hurt = ein Kind ist verbrannt, geschnitten oder hatte einen Stromschlag
+call-if-smoke = Rauch oder Flammen
+call-if-socket_bad = eine warme, braune oder lose Steckdose
+call-if-holder_wired = eine fest angeschlossene Fassung oder braune Drähte
+call-if-fell_on_animal = sie fiel auf das Tier
+call-if-skin_mark = irgendeine Spur auf der Haut
+call-if-lay_on_heater = es lag auf der Heizung oder hat eine Spur
+call-if-skin_patch = eine rote, braune, nasse Stelle oder Blasen
+call-if-dimmer_bad = ein heißer oder fest eingebauter Dimmer
+call-if-sun_hurt = Maul offen, schlaff, zuckt oder reagiert nicht
+call-if-locked_hurt = Maul offen, schlaff oder ohne Reaktion
+call-if-hot_hurt = Maul offen am kühlsten Platz, schlaff, zuckt oder reagiert nicht
+call-if-uv_hurt = Augen zu oder geschwollen, wunde oder sich schälende Haut, versteckt sich, frisst nicht
+call-if-strong_uv_hurt = seither Augen zu, wunde Haut oder versteckt
+call-if-cold_stays = bewegt sich nach ein bis zwei Stunden nicht normal, oder ist starr vor Kälte
+call-if-gasps = ringt nach Luft, Maul blau oder grau, oder Hals nach oben gestreckt
+call-if-animal_burn_grave = groß, tief, im Gesicht, oder das Tier ist schlaff
+call-if-wound_grave = eine Blutung, die nicht aufhört, Knochen oder Gewebe ist zu sehen, oder eine Lampe oder ein Becken fiel auf das Tier
+call-if-eggs_calm = munter, frisst wenig, gräbt und presst nicht
+call-if-eyes_grave = zugeschwollen, tränend, oder frisst auch nicht
+call-if-bones_grave = zuckt, kann nicht laufen, ein Knochen gebrochen, oder frisst nicht
+call-if-ill_grave = schlaff, sehr dünn, trinkt nicht, oder jeden Tag schlechter
+call-if-cold_limp = kalt und schlaff
+call-if-heat_hurt = Maul offen, schlaff oder zuckt
+call-if-night_hurt = schlaff, steif oder ohne Reaktion
+call-if-no_uvb_long = seit Monaten kein UVB, und schwach, zittrig oder krumm
+
+## Was dazu gesagt wird
+call-note-seems_better = auch wenn es besser scheint
+call-note-looks_fine = auch wenn die Haut gut aussieht

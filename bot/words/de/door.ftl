@@ -1,0 +1,8 @@
+### Was die Tür um jede Antwort herum sagt.
+
+door-title-asked = Das vorab
+door-quoted = „{ $text }“
+door-read = In deinen Worten las ich { LIST($words, join: "list-and") }.
+door-label-read-on = Mehr dazu
+door-read-on = { $page }, Abschnitt „{ $part }“ (auf Englisch)
+door-label-question = Deine Frage

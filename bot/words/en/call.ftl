@@ -1,0 +1,68 @@
+### Facts: Called
+### Whom to call and how soon. What is called begins small here and stands behind a condition.
+
+## Who, and how soon
+call-act-emergency-now = call your emergency number now
+call-act-doctor-today = see a doctor today
+call-act-poison_line-today = call a poison line today
+call-act-electrician-this_week = ask an electrician this week
+call-act-electrician-before_use = ask an electrician before it is used again
+call-act-vet-now = call a reptile vet now
+call-act-vet-today = call a reptile vet today
+call-act-vet-this_week = call a reptile vet this week
+
+## The sentence
+call-plain = { CAP($act) }.
+# Only with: $note
+call-noted = { CAP($act) }, { $note }.
+# Only with: $condition
+call-when = { CAP($condition) }: { $act }.
+# Only with: $condition, $note
+call-when-note = { CAP($condition) }: { $act }, { $note }.
+# Only with: $condition
+call-enough-today = { CAP($condition) }: today is soon enough.
+# Only with: $condition
+call-enough-this_week = { CAP($condition) }: this week is soon enough.
+
+## On what it depends
+call-if-smoke_stays = flames, or smoke that does not stop
+call-if-shocked_badly = burnt, dizzy, fainted, odd heartbeat, short of breath, pregnant, or a child
+call-if-burn_needs_doctor = a child, burnt face or hands, a burn bigger than the own palm, blisters or white skin, or a cut from a lamp with powder on it
+call-if-burn_grave = large, deep or electrical, or bleeding that does not stop
+call-if-mercury_breathed = somebody feels unwell, or a small child or a pregnant woman was in the room
+call-if-eyes_near_cracked = sore eyes near a cracked lamp that still burns
+call-if-splinters_on_animal = glass or powder on the animal
+call-if-gas_breathed = headache, dizzy, sick or confused
+call-if-animal_under_it = an animal was under it
+call-if-person_hurts = a person's eyes or skin hurt
+call-if-eyes_or_skin_hurt = eyes or skin hurt, or sight is blurred
+call-if-child_hurt = a child is burnt, cut or shocked
+call-if-smoke = smoke or flames
+call-if-socket_bad = a warm, brown or loose socket
+call-if-holder_wired = a holder that is wired in, or brown wires
+call-if-fell_on_animal = it fell on the animal
+call-if-skin_mark = any mark on the skin
+call-if-lay_on_heater = it lay on the heater, or has a mark
+call-if-skin_patch = any red, brown, wet or blistered patch
+call-if-dimmer_bad = a hot or wired-in dimmer
+call-if-sun_hurt = gaping, limp, twitching or not reacting
+call-if-locked_hurt = gaping, limp or not reacting
+call-if-hot_hurt = gaping in the coolest place, limp, twitching or not reacting
+call-if-uv_hurt = eyes closed or swollen, sore or peeling skin, hiding, not eating
+call-if-strong_uv_hurt = eyes closed, sore skin or hiding since
+call-if-cold_stays = no normal moves after an hour or two, or frozen stiff
+call-if-gasps = gasping, blue or grey mouth, or neck stretched up for air
+call-if-animal_burn_grave = large, deep, on the face, or limp
+call-if-wound_grave = bleeding that does not stop, bone or tissue that shows, or a lamp or tank that fell on it
+call-if-eggs_calm = bright, eating little, digging, and no straining
+call-if-eyes_grave = swollen shut, weeping, or not eating as well
+call-if-bones_grave = twitching, cannot walk, a broken bone, or not eating
+call-if-ill_grave = limp, very thin, not drinking, or worse by the day
+call-if-cold_limp = cold and limp
+call-if-heat_hurt = gaping, limp or twitching
+call-if-night_hurt = limp, stiff or not reacting
+call-if-no_uvb_long = no UVB for months, and weak, shaky or bent
+
+## What is noted
+call-note-seems_better = also if it seems better
+call-note-looks_fine = even if the skin looks fine

@@ -1,0 +1,9 @@
+### Facts: Quoted, Read, ReadOn
+### What the door says around every answer.
+
+door-title-asked = Good to know first
+door-quoted = “{ $text }”
+door-read = I read { LIST($words, join: "list-and") } in your words.
+door-label-read-on = Read on
+door-read-on = { $page }, the part “{ $part }”
+door-label-question = Your question
