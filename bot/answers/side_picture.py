@@ -43,25 +43,7 @@ def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
     tube = set_up.tubes[0]
     (first, last), height = ends_of(tube), tube.z_m
     beside = stand.place.x1_m + 0.03 * box.length_m
-    before = tuple(lamp for lamp in set_up.lamps if set_up.is_before_a_tube(lamp))
-    seen = tuple(lamp for lamp in set_up.lamps if lamp not in before)
-    across = Side(
-        title=f"Seen from the warm end, cut {length(x_m, units)} from it",
-        subtitle="",
-        width_m=box.depth_m,
-        height_m=box.height_m,
-        width_label=length(box.depth_m, units),
-        height_label=length(box.height_m, units),
-        lid=_lid(set_up),
-        tubes=tuple(
-            Bar(one.y_m, one.y_m, one.z_m, "" if number else _counted(len(set_up.tubes)))
-            for number, one in enumerate(set_up.tubes)
-        ),
-        heat_lamp=_lamp(before, lambda lamp: lamp.y_m),
-        blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, words.stand),
-        back=Place(y_m, back_z, ""),
-        grid=_grid(set_up, box, Cut.END, x_m),
-    )
+    seen = tuple(lamp for lamp in set_up.lamps if not set_up.is_before_a_tube(lamp))
     return Side(
         title=words.title,
         subtitle=words.subtitle,
@@ -82,7 +64,30 @@ def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
         places=words.places,
         ends=words.ends,
         note=words.note,
-        end=across,
+        end=_from_the_end(set_up, words, units),
+    )
+
+
+def _from_the_end(set_up: SetUp, words: Words, units: Units) -> Side:
+    box, stand, back_z = _lit(set_up)
+    x_m, y_m = stand.place.middle_m
+    before = tuple(lamp for lamp in set_up.lamps if set_up.is_before_a_tube(lamp))
+    return Side(
+        title=f"Seen from the warm end, cut {length(x_m, units)} from it",
+        subtitle="",
+        width_m=box.depth_m,
+        height_m=box.height_m,
+        width_label=length(box.depth_m, units),
+        height_label=length(box.height_m, units),
+        lid=_lid(set_up),
+        tubes=tuple(
+            Bar(one.y_m, one.y_m, one.z_m, "" if number else _counted(len(set_up.tubes)))
+            for number, one in enumerate(set_up.tubes)
+        ),
+        heat_lamp=_lamp(before, lambda lamp: lamp.y_m),
+        blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, words.stand),
+        back=Place(y_m, back_z, ""),
+        grid=_grid(set_up, box, Cut.END, x_m),
     )
 
 
