@@ -2,35 +2,23 @@
 
 from bot.answers.basking import answer_basking
 from bot.answers.lamp import answer_lamp
-from bot.answers.temps import answer_temps
 from bot.answers.watts import answer_watts
 from bot.command import Command
 from bot.queries.heat import (
     BaskingQuery,
     LampQuery,
-    TempsQuery,
     WattsQuery,
 )
 from bot.questions.heat.air import AIR
 from bot.questions.heat.hours import HOURS
 from bot.questions.heat.night import NIGHT
 from bot.questions.heat.surface import SURFACE
+from bot.questions.heat.temps import TEMPS
 
 __all__ = ["HEAT_COMMANDS"]
 
 HEAT_COMMANDS: tuple[Command, ...] = (
-    Command(
-        name="temps",
-        summary="What your temperature readings say, and the one thing to do first",
-        query=TempsQuery,
-        answer=answer_temps,
-        examples=(
-            "temps basking:98F cool:75F animal:bearded dragon",
-            "temps basking:39C cool:29C warm:31C lamp_on:3 hours animal:bearded dragon",
-            "temps basking:31C cool:24C measured:infrared gun and probe animal:corn snake",
-        ),
-        guide=("measuring-temperatures", "warm-end-and-cool-end", "the-cool-end"),
-    ),
+    TEMPS,
     Command(
         name="basking",
         summary="From your reading to the wanted surface: move the lamp, change it or dim it",

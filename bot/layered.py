@@ -12,6 +12,7 @@ from typing import Literal, Protocol
 from bot.facts import Figure, Say
 from bot.language.units import Units
 from bot.reply import Alarm, Picture
+from calc.setup.set_up import SetUp
 
 __all__ = ["Brief", "Care", "Layered", "Row", "Table", "Teller", "Weight"]
 
@@ -77,7 +78,7 @@ class Layered:
 
     ``values`` are the figures of the facts themselves, by their name in JSON; ``guide`` are slugs
     of pages and ``sources`` keys of the bibliography; ``alarms`` cannot wait; ``picture`` is made
-    with the voice that tells the rest.
+    with the voice that tells the rest; ``set_up`` is what the answer is about.
     """
 
     command: str
@@ -94,3 +95,4 @@ class Layered:
     sources: tuple[str, ...] = ()
     picture: Callable[[Teller], Picture] | None = None
     alarms: tuple[Alarm, ...] = ()
+    set_up: SetUp | None = None

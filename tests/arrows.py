@@ -11,7 +11,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.preferences": ("bot.language", "bot.kept"),
     "bot.settings": ("bot.language", "bot.preferences"),
     "bot.facts": ("calc.uncertainty",),
-    "bot.layered": ("bot.facts", "bot.language", "bot.reply"),
+    "bot.layered": ("bot.facts", "bot.language", "bot.reply", "calc.setup.set_up"),
     "bot.refusal": ("bot.language", "bot.layered", "bot.reply"),
     "bot.linking": ("bot.guide", "bot.reply", "calc.sources"),
     "bot.words": (),

@@ -3,9 +3,9 @@
 from dataclasses import dataclass, replace
 
 from bot.answers.basking_words import FIRST_PUT_RIGHT
-from bot.answers.heat_parts import check_unit
 from bot.answers.heat_wanted import WantedHeat
 from bot.language.errors import NotUnderstoodError
+from bot.language.mistaken import check_unit
 from bot.queries.heat import BaskingQuery
 from calc.heat.basking import (
     SMALLEST_RISE_K,

@@ -8,8 +8,7 @@ from bot.answers.animals import (
     of_animal,
 )
 from bot.answers.figures import temperature, temperature_range
-from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import Measure, Units
+from bot.language.quantities import Units
 from bot.language.sizes import Size
 from bot.preferences import Context
 from bot.reply import Row
@@ -24,7 +23,6 @@ __all__ = [
     "around",
     "body_rows",
     "box_row",
-    "check_unit",
     "kept_named",
     "taken_text",
     "target_text",
@@ -95,20 +93,6 @@ def body_rows(animal: Animal, units: Units) -> tuple[Row, ...]:
 def around(value_c: float, doubt_k: float) -> Estimate:
     """Return a reading with the doubt of its thermometer."""
     return Estimate(value_c - doubt_k, value_c, value_c + doubt_k)
-
-
-def check_unit(reading: Measure | None, coldest_c: float, option: str) -> None:
-    """Ask about a reading in °F that is too cold for a box with its lamp on."""
-    if reading is None or reading.unit != "degF" or reading.high >= coldest_c:
-        return
-    number = temperature(reading.high, Units.IN).partition(" ")[0]
-    raise NotUnderstoodError(
-        reading.text,
-        f"the right unit, because a lit enclosure is hardly ever so cold: {number}C if your "
-        "thermometer shows °C",
-        f"{option}:{number}C",
-        option,
-    )
 
 
 def box_row(size: Size, material: str, lid: str, unsaid: tuple[str, ...] = ()) -> Row:

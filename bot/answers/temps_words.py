@@ -7,7 +7,7 @@ from calc.heat.readings import Doubtful, Finding
 from calc.heat.steps import Step
 from calc.quantities import Quantity
 
-__all__ = ["doubt_text", "finding_clause", "missing_text", "place_name", "step_text", "what_to_do"]
+__all__ = ["doubt_text", "finding_clause", "missing_text", "place_name", "step_text"]
 
 _DO_AND_WHY: dict[Step, tuple[str, str]] = {
     Step.SWITCH_LAMP_OFF: (
@@ -170,15 +170,9 @@ _DOUBTS = {
 }
 
 
-def what_to_do(step: Step) -> str:
-    """Return the step as the end of a sentence."""
-    return _DO_AND_WHY[step][0]
-
-
-def step_text(step: Step, instead: str = "") -> str:
-    """Return the step, or what is said in its place, with its reason, as a line of its own."""
+def step_text(step: Step) -> str:
+    """Return the step with its reason, as a line of its own."""
     do, why = _DO_AND_WHY[step]
-    do = instead or do
     return f"{do[0].upper()}{do[1:]}: {why}."
 
 

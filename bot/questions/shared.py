@@ -6,16 +6,27 @@ from datetime import date
 from enum import Enum, auto
 
 from bot.answers.animals import GROUPS_OWN, animal_asked
-from bot.facts import Name, Say
+from bot.facts import Name, Say, Temp, degrees
 from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
+from bot.layered import Row
 from bot.preferences import Context
 from calc.animals import Animal, Subject, Target, own_name
 from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind
 from calc.sources import source
 
-__all__ = ["How", "Known", "animal_name", "known_by", "limits_for", "others_say"]
+__all__ = [
+    "BodyTold",
+    "How",
+    "Known",
+    "animal_name",
+    "bodies_told",
+    "body_rows",
+    "known_by",
+    "limits_for",
+    "others_say",
+]
 
 
 class How(Enum):
@@ -84,3 +95,26 @@ def limits_for(name: str, context: Context) -> Limits:
         return limits_of(animal_asked(wish, context))
     except NotUnderstoodError:
         return any_limits()
+
+
+@dataclass(frozen=True, slots=True)
+class BodyTold:
+    """What is published on bodies, told apart from the surfaces that warm them."""
+
+    what: Say
+    range: Temp
+
+
+def bodies_told(animal: Animal) -> tuple[BodyTold, ...]:
+    """Return the body temperatures that are published of an animal or its relatives."""
+    return tuple(
+        BodyTold(
+            Say.of("body", animal.slug, str(n)), degrees(body.low_c, (body.low_c, body.high_c))
+        )
+        for n, body in enumerate(animal.bodies, 1)
+    )
+
+
+def body_rows(bodies: tuple[BodyTold, ...]) -> tuple[Row, ...]:
+    """Return a row for each of them."""
+    return tuple(Row(Say("body-label"), Say("body-told", body)) for body in bodies)

@@ -39,6 +39,7 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         sources=source_lines(layered.sources),
         picture=layered.picture and layered.picture(voice),
         alarms=layered.alarms,
+        set_up=layered.set_up,
         units=voice.units.value,
     )
 

@@ -22,6 +22,7 @@ __all__ = [
     "aimed",
     "box_asked",
     "box_told",
+    "has_best",
     "read",
 ]
 
@@ -90,3 +91,8 @@ def read(value_c: float) -> Estimate:
 def aimed(target: Target) -> Temp:
     """Return a target as a figure: its aim, and its ends."""
     return degrees(target.aim, (target.low, target.high))
+
+
+def has_best(target: Target) -> bool:
+    """Say whether a target has a best value of its own, inside its range."""
+    return target.best is not None and target.low < target.best < target.high

@@ -17,9 +17,9 @@ from tests.bot.limits.figures import (
 
 # Steps that make a place warmer or a back's UV stronger, by their words.
 _WARMER = re.compile(
-    r"bring the lamp a little nearer|next stronger lamp|second, weaker heat lamp|"
-    r"lamp a little towards the middle|leave everything as it is|lower the lamp|"
-    r"leave the lamp where it is|a stronger lamp",
+    r"bring the lamp a little nearer|lower the lamp|next stronger lamp|stronger one warms|"
+    r"second, weaker heat lamp|a second heat lamp|lamp a bit to the middle|"
+    r"leave everything as it is|leave the lamp where it is|a stronger lamp",
     re.I,
 )
 
