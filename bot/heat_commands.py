@@ -2,18 +2,17 @@
 
 from bot.answers.basking import answer_basking
 from bot.answers.lamp import answer_lamp
-from bot.answers.watts import answer_watts
 from bot.command import Command
 from bot.queries.heat import (
     BaskingQuery,
     LampQuery,
-    WattsQuery,
 )
 from bot.questions.heat.air import AIR
 from bot.questions.heat.hours import HOURS
 from bot.questions.heat.night import NIGHT
 from bot.questions.heat.surface import SURFACE
 from bot.questions.heat.temps import TEMPS
+from bot.questions.heat.watts import WATTS
 
 __all__ = ["HEAT_COMMANDS"]
 
@@ -30,17 +29,7 @@ HEAT_COMMANDS: tuple[Command, ...] = (
         ),
         guide=("the-basking-spot", "dimmers-and-wattage"),
     ),
-    Command(
-        name="watts",
-        summary="A first wattage for a basking lamp: an honest range, and what to buy",
-        query=WattsQuery,
-        answer=answer_watts,
-        examples=(
-            "watts room:70F want:103F distance:10in lamp:flood",
-            "watts room:21C distance:30cm lamp:wide dome animal:bearded dragon",
-        ),
-        guide=("dimmers-and-wattage", "basking-lamps"),
-    ),
+    WATTS,
     AIR,
     NIGHT,
     HOURS,

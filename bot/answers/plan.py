@@ -12,7 +12,6 @@ from bot.answers.plan_shopping import shopping_list
 from bot.answers.plan_steps import plan_steps
 from bot.answers.together import COUNTED
 from bot.answers.uv_parts import UV_CAUTIONS, lamp_name
-from bot.answers.watts import SHAPE_WORDS
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.options import kind_of
@@ -20,6 +19,7 @@ from bot.queries.plan import PlanQuery
 from bot.reply import Picture, Reply, Value
 from calc.animals import Target
 from calc.heat.enclosure import LampPlace
+from calc.heat.first_wattage import LampShape
 from calc.setup.changes import Refusal, plan_setup
 from calc.setup.plan import Setup
 from calc.setup.planned import planned_set_up
@@ -29,6 +29,11 @@ from calc.uv.lamp import CLASS_STRENGTH_PERCENT
 
 __all__ = ["answer_plan"]
 
+_SHAPE_WORDS = {
+    LampShape.WIDE_DOME: "a bulb in a wide dome",
+    LampShape.FLOOD: "a flood lamp",
+    LampShape.NARROW: "a narrow spot",
+}
 _GUIDE = ("planning-a-set-up", "uv-and-heat-together", "measuring-temperatures")
 _SOURCES = (
     *("plan_judgement", "uv_distance_rows", "keitz1971", "uv_lamp_judgement"),
@@ -117,7 +122,7 @@ def _heat(found: Setup, what: Asked) -> str:
     warmth = found.warmth
     if warmth.first is not None:
         buy = " and ".join(watts(w) for w in sorted(warmth.first.buy_w))
-        shape = SHAPE_WORDS[what.request.shape]
+        shape = _SHAPE_WORDS[what.request.shape]
         return f"Beside it {shape}: buy {buy}, and let a thermometer decide."
     if warmth.watts is not None:
         return f"Beside it your {watts(warmth.watts.best)} lamp; a thermometer decides."

@@ -6,13 +6,12 @@ from bot.answers.animals import animal_asked, of_animal
 from bot.answers.figures import length, length_range, percent, temperature
 from bot.answers.uv_asked import fixture_of, own_lamp, screen_asked
 from bot.answers.uv_parts import Wish, wish_asked
-from bot.answers.watts import SHAPES
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import TubeStrength
 from bot.preferences import Context
 from bot.queries.options import OwnTube
 from bot.queries.plan import PlanQuery
-from bot.questions.heat.shared import LAMP_PLACES, box_asked
+from bot.questions.heat.shared import LAMP_PLACES, LAMP_SHAPES, box_asked
 from calc.animals import Animal
 from calc.heat.enclosure import LampPlace, Lid
 from calc.setup.along import DARK_ENDS_M
@@ -98,7 +97,7 @@ def asked(query: PlanQuery, context: Context) -> Asked:
         place=None if query.place is None else LAMP_PLACES[query.place],
         screen=None if query.screen is None else screen_asked(query.screen),
         owned=_owned(query),
-        shape=SHAPES[query.lamp],
+        shape=LAMP_SHAPES[query.lamp],
         owned_w=None if query.watts is None else query.watts.low,
     )
     over_mesh = request.hangings[0].place is LampPlace.ABOVE_MESH

@@ -172,7 +172,7 @@ def test_a_first_lamp_for_a_box_counts_the_air_that_it_holds_there(anyone: Prefe
     assert "within" in row(boxed, "Cool end then")
     hot = ask("watts room:84F distance:20in want:110F enclosure:12x12x12in lid:solid", anyone)
     assert hot.status == "problem"
-    assert hot.answer.startswith("Do not")
+    assert hot.answer.startswith("No: ")
 
 
 def test_a_lamp_is_dimmed_to_the_smaller_one_only_where_that_is_four_fifths_of_it(

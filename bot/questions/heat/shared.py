@@ -9,12 +9,14 @@ from bot.language.sizes import Size
 from bot.layered import Care, Weight
 from calc.animals import Target
 from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
+from calc.heat.first_wattage import LampShape
 from calc.uncertainty import Estimate
 
 __all__ = [
     "AFTER_A_CHANGE",
     "HEAT_CARE",
     "LAMP_PLACES",
+    "LAMP_SHAPES",
     "VET_CARE",
     "WARM_THE_ROOM",
     "Box",
@@ -28,6 +30,13 @@ __all__ = [
 
 LAMP_PLACES = {"inside": LampPlace.INSIDE, "above": LampPlace.ABOVE_MESH}
 """Places as the options name them."""
+
+LAMP_SHAPES = {
+    "wide dome": LampShape.WIDE_DOME,
+    "flood": LampShape.FLOOD,
+    "narrow": LampShape.NARROW,
+}
+"""Shapes of lamps as the options name them."""
 
 _LIDS = {"solid": Lid.SOLID, "part mesh": Lid.PART_MESH, "full mesh": Lid.FULL_MESH}
 

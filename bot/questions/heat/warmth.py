@@ -1,20 +1,64 @@
-"""Wishes that are not worked towards, and where none is known. Words: ``warmth.ftl``."""
+"""The warmth that is worked towards, and wishes that are refused. Words: ``warmth.ftl``."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from bot.answers.animals import animal_asked
 from bot.facts import Name, Say, Says, Temp, degrees
 from bot.language.quantities import Measure
 from bot.language.shown import shown
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
 from bot.questions.heat.shared import HEAT_CARE, aimed
-from bot.questions.shared import animal_name, known_by
+from bot.questions.shared import animal_name, known_by, limits_for, others_say
 from bot.refusal import RefusedError
 from bot.reply import Alarm
 from calc.animals import Animal, Subject, Target
 
-__all__ = ["WishPast", "WishUnknown", "air_past", "air_unknown", "typed"]
+__all__ = [
+    "SurfaceAim",
+    "WantedHeat",
+    "WishPast",
+    "WishUnknown",
+    "aim_rows",
+    "air_past",
+    "air_unknown",
+    "surface_wanted",
+]
+
+
+# A single wanted surface is met within this much: no infrared gun tells finer.
+_ABOUT_K = 1.5
+
+
+@dataclass(frozen=True, slots=True)
+class SurfaceAim:
+    """The surface to aim for: asked for, or the animal's own.
+
+    ``usual`` is what is said of the animal, where the asker wants something else.
+    """
+
+    aim: Temp
+    has_best: bool
+    asked: bool
+    animal: Name | None
+    known: Say | None
+    usual: Temp | None
+    usual_has_best: bool
+    usual_known: Say | None
+    others: tuple[Say, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class WantedHeat:
+    """A wanted surface for the engine [degC], its ceiling, and how it is told."""
+
+    low_c: float
+    aim_c: float
+    high_c: float
+    ceiling_c: float
+    told: SurfaceAim
+    sources: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +83,83 @@ class WishUnknown:
     example: str
 
 
-def typed(target: Target) -> str:
+def surface_wanted(command: str, want: Measure | None, animal: str, context: Context) -> WantedHeat:
+    """Return the surface that was asked for, or else the animal's own; never past its ceiling."""
+    limit = limits_for(animal, context).surface_c
+    assert limit is not None
+    if want is not None:
+        is_named = bool(animal.strip() or context.default_animal)
+        whose = animal_asked(animal, context) if is_named else None
+        return _asked_for(command, want, limit.value, whose, context)
+    found = animal_asked(animal, context)
+    target = found.basking_surface_c
+    if target is None:
+        facts = WishUnknown(command, animal_name(found), _gentle(found))
+        raise RefusedError(facts, _surface_unknown_told, "animal")
+    told = SurfaceAim(
+        aim=aimed(target),
+        has_best=_has_best(target),
+        asked=False,
+        animal=animal_name(found),
+        known=known_by(found, Subject.BASKING_SURFACE, target, context.own),
+        usual=None,
+        usual_has_best=False,
+        usual_known=None,
+        others=others_say(found, Subject.BASKING_SURFACE),
+    )
+    others = found.disagreements_about(Subject.BASKING_SURFACE)
+    keys = (target.source, *(d.source for d in others))
+    return WantedHeat(target.low, target.aim, target.high, limit.value, told, keys)
+
+
+def _asked_for(
+    command: str, want: Measure, ceiling_c: float, animal: Animal | None, context: Context
+) -> WantedHeat:
+    if want.high > ceiling_c:
+        raise _surface_past(command, want, ceiling_c, animal, context)
+    middle = (want.low + want.high) / 2.0
+    low, high = min(want.low, middle - _ABOUT_K), max(want.high, middle + _ABOUT_K)
+    high = min(high, ceiling_c)
+    usual = None if animal is None else animal.basking_surface_c
+    if usual is not None and usual.low <= middle <= usual.high:
+        usual = None
+    known = None
+    if animal is not None and usual is not None:
+        known = known_by(animal, Subject.BASKING_SURFACE, usual, context.own)
+    told = SurfaceAim(
+        aim=degrees(middle, (low, high)),
+        has_best=False,
+        asked=True,
+        animal=None if animal is None else animal_name(animal),
+        known=None,
+        usual=None if usual is None else aimed(usual),
+        usual_has_best=usual is not None and _has_best(usual),
+        usual_known=known,
+        others=(),
+    )
+    return WantedHeat(low, middle, high, ceiling_c, told, ())
+
+
+def _has_best(target: Target) -> bool:
+    return target.best is not None and target.low < target.best < target.high
+
+
+def aim_rows(aim: SurfaceAim) -> Iterator[Row]:
+    """Return how the surface to aim for is told among the figures."""
+    told = Say("warmth-asked", aim) if aim.asked else Say("warmth-target", aim)
+    yield Row(Say("warmth-label-aim"), told)
+    if aim.usual is not None:
+        yield Row(Say("warmth-label-usual"), Say("warmth-usual", aim))
+
+
+def _gentle(animal: Animal) -> str:
+    """Return a wish that is the animal's own: its surface, else its warm or cool air."""
+    known = (animal.basking_surface_c, animal.warm_air_c, animal.cool_air_c)
+    target = next((t for t in known if t is not None), None)
+    return "want:80F" if target is None else f"want:{_typed(target)}"
+
+
+def _typed(target: Target) -> str:
     """Return the aim of a temperature target as it may be typed, never over its high end."""
     aim_f = round(target.aim * 1.8 + 32.0)
     while aim_f > target.high * 1.8 + 32.0 + 1e-9 and aim_f > target.low * 1.8 + 32.0:
@@ -52,10 +172,21 @@ def air_past(
 ) -> RefusedError:
     """Return the refusal to work towards air in which nothing can cool down."""
     own = None if animal is None else animal.cool_air_c
-    example = "want:78F" if own is None else f"want:{typed(own)}"
+    example = "want:78F" if own is None else f"want:{_typed(own)}"
     subject = Subject.COOL_AIR
     facts = _past(command, want, most_c, animal, (subject, own, example), context)
     return RefusedError(facts, _air_past_told, "want", _too_hot(want))
+
+
+def _surface_past(
+    command: str, want: Measure, most_c: float, animal: Animal | None, context: Context
+) -> RefusedError:
+    """Return the refusal to work towards a surface that no place in reach may have."""
+    own = None if animal is None else animal.basking_surface_c
+    example = "want:95F" if animal is None else _gentle(animal)
+    subject = Subject.BASKING_SURFACE
+    facts = _past(command, want, most_c, animal, (subject, own, example), context)
+    return RefusedError(facts, _surface_past_told, "want", _too_hot(want))
 
 
 def air_unknown(command: str, animal: Animal) -> RefusedError:
@@ -107,6 +238,37 @@ def _air_past_told(facts: WishPast) -> Layered:
         numbers=tuple(_numbers(facts, say)),
         care=HEAT_CARE,
         guide=("the-cool-end",),
+    )
+
+
+def _surface_past_told(facts: WishPast) -> Layered:
+    say = Says("warmth", facts)
+    steps = (say("do"), say("do-name"))
+    return Layered(
+        command=facts.command,
+        status="problem",
+        title=say("past-title"),
+        brief=Brief(
+            head=say("surface-past"),
+            range=(say("surface-most"), *_own(facts, say)),
+            steps=steps,
+        ),
+        steps=(*steps, say("step-help")),
+        care=HEAT_CARE,
+        guide=("the-basking-spot",),
+    )
+
+
+def _surface_unknown_told(facts: WishUnknown) -> Layered:
+    say = Says("warmth", facts)
+    return Layered(
+        command=facts.command,
+        status="problem",
+        title=say("unknown-title"),
+        brief=Brief(head=say("surface-unknown"), range=(say("ask-whom"),), steps=(say("do"),)),
+        steps=(say("do"), say("step-help")),
+        care=HEAT_CARE,
+        guide=("the-basking-spot",),
     )
 
 

@@ -16,3 +16,31 @@ warmth-step-help = Mehr zu dieser Frage: frag help { $command }.
 warmth-label-own = Gut für das Tier
 # Only with: $own, $own_known
 warmth-own-known = { TEMP($own, form: "range") } ({ $own_known })
+
+## Die Fläche unter der Lampe
+warmth-surface-past = Nein: { $wish } ist zu heiß und verbrennt.
+warmth-surface-most = { $animal ->
+    [none] Über { TEMP($most) } ist es fast jedem Tier zu heiß, das ich kenne.
+   *[some] Nichts über { TEMP($most) } darf in Reichweite { NAME($animal, form: "your-gen") } sein.
+  }
+warmth-do-name = Ein anderes Tier? Nenn es mit animal:.
+# Only with: $animal
+warmth-surface-unknown = Wie warm der Sonnenplatz für { NAME($animal, form: "acc") } sein soll, weiß ich nicht.
+warmth-ask-whom = Nimm, was dir Halter oder Tierärzte sagen, denen du vertraust.
+warmth-label-aim = Fläche, die es sein soll
+warmth-asked = { $animal ->
+    [none] { TEMP($aim) }, wie von dir genannt. Für kein Tier geprüft: Nenn deines, etwa animal:corn snake, dann prüfe ich es.
+   *[some] { TEMP($aim) }, wie von dir genannt
+  }
+# Only with: $animal, $known
+warmth-target = { TEMP($aim, form: "range") }{ $has_best ->
+    [yes] , am besten { TEMP($aim) },
+   *[no] {""}
+  } für { NAME($animal, form: "acc") } ({ $known })
+warmth-label-usual = Sieh noch mal nach
+# Only with: $animal, $usual, $usual_known
+warmth-usual = Das ist nicht üblich für { NAME($animal, form: "acc") }: { TEMP($usual, form: "range") }{ $usual_has_best ->
+    [yes] , am besten { TEMP($usual) }
+   *[no] {""}
+  } ({ $usual_known })
+warmth-unchecked = Für dein Tier nicht geprüft.

@@ -1,4 +1,4 @@
-### Facts: WishPast, WishUnknown
+### Facts: WishPast, WishUnknown, SurfaceAim
 ### Wishes past a limit, and animals of which no target is known.
 
 warmth-past-title = Too hot to work towards
@@ -17,3 +17,31 @@ warmth-step-help = For more about this question, ask help { $command }.
 warmth-label-own = Right for it
 # Only with: $own, $own_known
 warmth-own-known = { TEMP($own, form: "range") } ({ $own_known })
+
+## A basking surface
+warmth-surface-past = No: { $wish } is too hot. It burns.
+warmth-surface-most = { $animal ->
+    [none] Over { TEMP($most) } is too hot for nearly every animal I know.
+   *[some] Nothing over { TEMP($most) } may be in reach of { NAME($animal, form: "your") }.
+  }
+warmth-do-name = Another animal? Name it with animal:.
+# Only with: $animal
+warmth-surface-unknown = I know no basking surface for { NAME($animal, form: "a") }.
+warmth-ask-whom = Use what a keeper or vet you trust has named.
+warmth-label-aim = Surface to aim for
+warmth-asked = { $animal ->
+    [none] { TEMP($aim) }, as you gave it; not checked for an animal: name yours, such as animal:corn snake, to have it checked.
+   *[some] { TEMP($aim) }, as you gave it
+  }
+# Only with: $animal, $known
+warmth-target = { TEMP($aim, form: "range") }{ $has_best ->
+    [yes] , best { TEMP($aim) }
+   *[no] {""}
+  } for { NAME($animal, form: "a") } ({ $known })
+warmth-label-usual = Look again
+# Only with: $animal, $usual, $usual_known
+warmth-usual = That is not usual for { NAME($animal, form: "a") }: { TEMP($usual, form: "range") }{ $usual_has_best ->
+    [yes] , best { TEMP($usual) }
+   *[no] {""}
+  } ({ $usual_known })
+warmth-unchecked = Not checked for your animal.
