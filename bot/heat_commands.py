@@ -3,10 +3,7 @@
 from bot.answers.basking import answer_basking
 from bot.answers.lamp import answer_lamp
 from bot.command import Command
-from bot.queries.heat import (
-    BaskingQuery,
-    LampQuery,
-)
+from bot.queries.heat import BaskingQuery, LampQuery
 from bot.questions.heat.air import AIR
 from bot.questions.heat.hours import HOURS
 from bot.questions.heat.night import NIGHT
