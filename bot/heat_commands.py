@@ -1,11 +1,11 @@
 """The questions about heat, air, nights and hours, in the order of the list."""
 
 from bot.answers.basking import answer_basking
-from bot.answers.lamp import answer_lamp
 from bot.command import Command
-from bot.queries.heat import BaskingQuery, LampQuery
+from bot.queries.heat import BaskingQuery
 from bot.questions.heat.air import AIR
 from bot.questions.heat.hours import HOURS
+from bot.questions.heat.lamp import LAMP
 from bot.questions.heat.night import NIGHT
 from bot.questions.heat.surface import SURFACE
 from bot.questions.heat.temps import TEMPS
@@ -31,13 +31,5 @@ HEAT_COMMANDS: tuple[Command, ...] = (
     NIGHT,
     HOURS,
     SURFACE,
-    Command(
-        name="lamp",
-        summary="What a kind of lamp or heater is good for, and why",
-        query=LampQuery,
-        answer=answer_lamp,
-        examples=("lamp", "lamp kind:radiant panel", "lamp ceramic heat emitter"),
-        guide=("basking-lamps", "heat-sources"),
-        positional="kind",
-    ),
+    LAMP,
 )

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
-from bot.brief import brief_of, phone_lines
+from bot.brief import MOST_LINES, brief_of, phone_lines
 from bot.brief import in_order as as_read
 from bot.dangers.calls import call_sentences
 from bot.dangers.order import (
@@ -28,6 +28,8 @@ from calc.sources import source
 __all__ = ["first"]
 
 _MOST_ACT_LINES = 4
+# Behind the answer to a hazard that is asked about these stand in the parts alone.
+_GIVE_WAY = (Role.RANGE, Role.ASSUMED)
 _MOST_QUOTED = 3
 _PRESSING = (HazardKind.PEOPLE, HazardKind.STOP, HazardKind.VET)
 # Questions that answer nothing themselves: what they say is only a way to another question.
@@ -151,7 +153,11 @@ def _pressing_brief(
 def _mild_brief(said: Sequence[Say], rest: Reply, say: _Teller, *, acts: bool) -> tuple[Line, ...]:
     """Return the answer with what is wrong as its first steps, or behind the calm rules."""
     role = Role.STEP if acts and rest.answer else Role.HEAD
-    return as_read((*(_line(role, say(text)) for text in said), *_brief_left(rest)))
+    lines = [*(_line(role, say(text)) for text in said), *_brief_left(rest)]
+    for given in _GIVE_WAY:
+        if phone_lines(lines) > MOST_LINES and role is Role.HEAD:
+            lines = [line for line in lines if line.role is not given]
+    return as_read(lines)
 
 
 def _brief_left(rest: Reply) -> tuple[Line, ...]:

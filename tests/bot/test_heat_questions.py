@@ -130,7 +130,8 @@ def test_a_reading_of_metal_or_through_glass_is_refused(
 def test_a_heat_source_is_judged_with_a_reason(kind: str, told: str, anyone: Preferences) -> None:
     reply = ask(f"lamp {kind}", anyone)
     assert told in reply.answer
-    assert reply.answer.count(". ") == 1 + reply.answer.startswith("No: ")
+    # The verdict, and one sentence of why; a hazard that is asked about is answered before it.
+    assert reply.answer.count(". ") == 2 + 2 * reply.answer.startswith("No: ")
     assert "common practice" in {source.kind for source in reply.sources}
 
 
@@ -140,7 +141,7 @@ def test_all_heat_sources_are_listed_and_a_slip_is_helped(anyone: Preferences) -
     assert len(every.table.rows) >= 12
     slip = ask("lamp ceramik emiter", anyone)
     assert slip.status == "problem"
-    assert "perhaps ceramic" in slip.answer
+    assert "Did you mean ceramic" in slip.answer
 
 
 @pytest.mark.parametrize(

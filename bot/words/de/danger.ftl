@@ -158,7 +158,7 @@ danger-heat_rock-title = Stecker ziehen und herausnehmen
 danger-heat_rock-do-now-1 = Zieh jetzt den Stecker und nimm das Gerät aus dem Terrarium.
 danger-heat_rock-do-now-2 = Schau dir dann den Bauch des Tieres an.
 danger-heat_rock-do-now-3 = Halte das Tier in einem warmen Zimmer oder unter einer Lampe warm.
-danger-heat_rock-asked = Nein: kein beheizter Stein und kein Heizkissen für Menschen; wärm es von oben, oder mit einer Matte mit Thermostat außerhalb des Terrariums.
+danger-heat_rock-asked = Nein: kein Heizstein, kein Heizkissen für Menschen. Wärm von oben oder mit Matte und Thermostat von außen.
 danger-heat_rock-why = Ein Reptil liegt auf einem heißen Stein oder Kissen, bis es verbrannt ist, und eine Verbrennung zeigt sich manchmal erst nach Tagen.
 
 ## covered
@@ -405,7 +405,7 @@ danger-colour_at_night-title = Lass die Lampe heute Nacht aus
 danger-colour_at_night-do-now-1 = Lass diese Lampe heute Nacht aus.
 danger-colour_at_night-do-now-2 = Auch rote, blaue, violette und Mondlicht-Lampen sind Licht.
 danger-colour_at_night-do-now-3 = Wird das Zimmer zu kalt, nimm Wärme ohne Licht mit Thermostat.
-danger-colour_at_night-asked = Nein: Es sieht dieses Licht; nimm Wärme ohne Licht mit Thermostat, wenn das Zimmer zu kalt ist.
+danger-colour_at_night-asked = Nein: Es sieht dieses Licht. Nimm Wärme ohne Licht mit Thermostat, wenn das Zimmer zu kalt ist.
 danger-colour_at_night-why = Reptilien sehen rotes und blaues Licht; Licht in der Nacht stört den Schlaf.
 
 ## no_uv_through_glass

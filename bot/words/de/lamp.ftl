@@ -90,3 +90,197 @@
     .acc = eine Pflanzenlampe
     .dat = einer Pflanzenlampe
     .many = Pflanzenlampen
+
+## Die Frage lamp: die Antwort in Kürze
+lamp-title = { CAP($lamp) }
+lamp-head-good = Ja. { CAP($lamp, form: "a") } ist gut für den Sonnenplatz.
+lamp-head-not_for_basking = Nein. { CAP($lamp, form: "a") } taugt nicht für den Sonnenplatz.
+lamp-head-by_meter = Vielleicht. { CAP($lamp, form: "a") } geht nur mit UV-Messgerät.
+lamp-head-not_at_all = Nein. { CAP($lamp, form: "a") } ist hier fehl am Platz.
+lamp-fit-good = gut für den Sonnenplatz
+lamp-fit-not_for_basking = nicht für den Sonnenplatz
+lamp-fit-by_meter = nur mit UV-Index-Messgerät
+lamp-fit-not_at_all = hier gar nicht
+lamp-scope-short = Das gilt für Tiere, die sich sonnen.
+lamp-do-distance = Frag distance, wo sie hängen soll.
+lamp-do-meter = Hast du eine, geh nur nach dem UV-Messgerät.
+lamp-do-size = Frag watts nach einer ersten Größe.
+lamp-do-unplug = Zieh den Stecker, nimm ihn heraus.
+lamp-do-leave_off = Lass sie heute Nacht aus.
+lamp-do-replace = Halt dein Tier warm und plan den Wechsel.
+lamp-do-flood = Nimm für den Sonnenplatz einen weißen Strahler.
+
+## Schritte
+lamp-step-distance = Frag distance und nenn Stärke, Leuchte und Gitter. Dann sage ich dir, wo sie hängen soll.
+# Only with: $uv_lamp
+lamp-step-meter = Wenn du eine hast, frag: distance lamp:{ $uv_lamp } animal:bearded dragon
+lamp-step-size = Frag watts nach einer ersten Größe. Frag dann basking, um den Abstand nach deiner eigenen Messung einzustellen.
+lamp-step-unplug = Wenn du einen hast, zieh den Stecker und nimm ihn heute heraus. Sieh dir den Bauch deines Tieres an: Mit einer Verbrennung muss es in eine reptilienkundige Tierarztpraxis. Ein flacher Stein unter einem weißen Strahler tut es auch.
+lamp-step-tonight = Lass sie heute Nacht aus: Die Nacht soll dunkel sein. Frag night und nenn die Temperatur deines Raums, dann sage ich dir, ob es Wärme braucht.
+lamp-step-leave_off = { lamp-step-replace }
+lamp-step-replace = Wenn du eine hast, keine Panik. Halt dein Tier heute warm. Plan den Wechsel zu einem weißen Strahler für den Sonnenplatz und einer T5-HO-Röhre für das UV.
+lamp-step-flood = Nimm für den Sonnenplatz einen weißen Strahler. Das hier gehört nur an seinen eigenen Platz.
+
+## Zahlen
+lamp-label-place = Sein Platz
+lamp-label-uv = UV
+lamp-label-heat = Wärme
+lamp-label-light = Licht
+lamp-light = { $light ->
+    [yes] ja
+   *[no] keins
+  }
+lamp-label-scope = Das gilt für
+lamp-scope = ein Tier, das sich unter einer Lampe sonnt und sein UV von einer eigenen Röhre hat
+
+## Alle, und eine, die ich nicht kenne
+lamp-every-title = Wärmequellen, eine nach der anderen
+lamp-every = Nimm für den Sonnenplatz einen weißen Strahler.
+lamp-every-others = Glühlampe oder Halogen, beides ist gut. Die anderen gehören woandershin oder gar nicht hierher.
+lamp-every-do = Nenn eine, dann sage ich dir, warum: lamp radiant panel
+lamp-column-kind = Art
+lamp-column-fit = Sonnenplatz
+lamp-column-light = Licht
+lamp-cell = { CAP($lamp) }
+lamp-unknown-title = Diese Lampe kenne ich nicht
+lamp-unknown = „{ $typed }“ kenne ich nicht als Lampe oder Heizer.
+# Only with: $near
+lamp-unknown-near = Meinst du { $near }?
+lamp-unknown-do = Zum Beispiel: lamp kind:{ $example }
+lamp-unknown-all = Alle, die ich kenne: lamp
+lamp-label-known = Was ich kenne
+lamp-known = { LIST($lamps, join: "list-and") }
+
+## Warum, kurz und ganz
+lamp-short-halogen-flood = Er gibt helles Licht und Wärme auf breiter Fläche.
+lamp-why-halogen-flood = { lamp-short-halogen-flood } Seine kurzwellige Wärme kommt am Sonnenplatz der Sonne am nächsten.
+lamp-short-incandescent-flood = Er gibt weißes Licht und Wärme zugleich.
+lamp-why-incandescent-flood = { lamp-short-incandescent-flood } Ein breiter Strahler wärmt eine Fläche, so breit wie das Tier.
+lamp-short-narrow-spot = Sein Fleck ist kleiner als dein Tier und kann es verbrennen.
+lamp-why-narrow-spot = { lamp-short-narrow-spot } Eine Stelle am Rücken kann verbrennen, während der Rest kühl bleibt.
+lamp-short-ceramic-emitter = Er gibt kein Licht, darum sonnt sich dort kein Tier.
+lamp-why-ceramic-emitter = { lamp-short-ceramic-emitter } Seine Wärme dringt nicht so tief ein wie die eines hellen Strahlers.
+lamp-short-radiant-panel = Es wärmt sanft und breit, macht aber keinen Sonnenplatz.
+lamp-why-radiant-panel = { lamp-short-radiant-panel } Es gibt kein Licht und wärmt die Luft.
+lamp-short-infrared-projector = Er gibt Wärme ohne Licht und zeigt keinen Sonnenplatz.
+lamp-why-infrared-projector = { lamp-short-infrared-projector } Ein heller Fleck sagt dem Tier, wo es sich sonnt. Von ihm kommt nur kurzwellige Wärme.
+lamp-short-red-lamp = Sie ist kein Tageslicht und für die Nacht zu hell.
+lamp-why-red-lamp = { lamp-short-red-lamp } Für den Sonnenplatz fehlt ihr das Tageslicht, und für die Nacht ist sie nicht dunkel genug.
+lamp-short-night-lamp = Tiere sehen ihr Licht, die Nacht ist nicht dunkel.
+lamp-why-night-lamp = { lamp-short-night-lamp } Die meisten Nächte brauchen gar keine Wärme.
+lamp-short-mercury-vapour = Wärme, Licht und UV kommen aus einer Lampe.
+lamp-why-mercury-vapour = { lamp-short-mercury-vapour } Du kannst nichts einstellen, ohne den Rest zu ändern, und dimmen lässt sie sich nicht.
+lamp-short-heat-mat = Sie wärmt von unten und kaum die Luft.
+lamp-why-heat-mat = { lamp-short-heat-mat } Ein Tier, das sich sonnt, sucht Wärme von oben.
+lamp-short-heat-rock = Er wird stellenweise heiß und kann schwer verbrennen.
+lamp-why-heat-rock = { lamp-short-heat-rock } Das Tier liegt auf einer heißen Stelle und merkt es nicht.
+lamp-short-led-lamp = Sie gibt Licht, aber kein UV und viel zu wenig Wärme.
+lamp-why-led-lamp = { lamp-short-led-lamp } Für einen Sonnenplatz reicht das nicht.
+lamp-short-compact-uv = Kaum Wärme, und UV nur auf einem kleinen Fleck.
+lamp-why-compact-uv = { lamp-short-compact-uv } Ihr UV reicht nur dicht vor der Lampe auf einen kleinen Fleck.
+lamp-short-metal-halide = Licht, Wärme und starkes UV kommen von einer Stelle.
+lamp-why-metal-halide = { lamp-short-metal-halide } Alle drei ändern sich mit ihrem Abstand.
+lamp-short-t5-ho-tube = Sie ist für das UV da, nicht für die Wärme.
+lamp-why-t5-ho-tube = { lamp-short-t5-ho-tube } Zum Aufwärmen gibt sie keine Wärme.
+lamp-short-t8-tube = Sie ist älter und schwächer als eine T5-HO-Röhre.
+lamp-why-t8-tube = { lamp-short-t8-tube } Die Abstände einer T5-HO-Röhre gelten für sie nicht.
+lamp-short-uv-led = Sie ist neu: Ich weiß nicht, wie viel UV sie gibt.
+lamp-why-uv-led = { lamp-short-uv-led } Auch wie sie nachlässt, ist hier nicht bekannt.
+lamp-short-plant-light = Sie ist für Pflanzen: kein UV, kaum Wärme.
+lamp-why-plant-light = { lamp-short-plant-light } Sie gibt kein UV, das dem Tier nützt, und keine Wärme zum Sonnen.
+
+## Ihr Platz
+lamp-place-halogen-flood = Über der warmen Seite, außer Reichweite deines Tieres, mit der UV-Röhre an einer Zeitschaltuhr.
+lamp-place-incandescent-flood = Über der warmen Seite, außer Reichweite deines Tieres, mit der UV-Röhre an einer Zeitschaltuhr.
+lamp-place-narrow-spot = Nur weit oben, wo der Fleck breiter ist als das Tier. Ein breiter Strahler ist einfacher.
+lamp-place-ceramic-emitter = Nachts, wo der Raum kälter wird, als das Tier verträgt, an einem Thermostat.
+lamp-place-radiant-panel = Unter dem Deckel für sanfte Wärme, für große Schlangen oder kalte Nächte, an einem Thermostat.
+lamp-place-infrared-projector = Als zweiter Heizer für ein kaltes Terrarium oder eine kalte Nacht, an einem dimmenden Thermostat.
+lamp-place-red-lamp = Hier keiner. Nimm am Tag einen weißen Strahler und in der Nacht, wenn nötig, einen Heizer ohne Licht.
+lamp-place-night-lamp = Hier keiner. Wenn die Nacht Wärme braucht, nimm einen Heizer ohne Licht.
+lamp-place-mercury-vapour = Nur wo ein UV-Index-Messgerät und ein Infrarot-Thermometer beide abgelesen wurden. Ein Strahler für die Wärme und eine Röhre für das UV sind leichter einzustellen.
+lamp-place-heat-mat = Unter einem Teil des Bodens für manche Schlangen und Geckos, immer an einem Thermostat.
+lamp-place-heat-rock = Keiner. Ein flacher Stein unter einem Strahler tut es auch.
+lamp-place-led-lamp = Als zusätzliches Tageslicht neben der Wärmelampe und der UV-Röhre.
+lamp-place-compact-uv = Nur wo ein UV-Index-Messgerät am Rücken des Tieres abgelesen wurde. Für UV ist eine T5-HO-Röhre einfacher, für Wärme ein Strahler.
+lamp-place-metal-halide = Über dem Sonnenplatz, nur wo ein UV-Index-Messgerät und ein Infrarot-Thermometer beide abgelesen wurden.
+lamp-place-t5-ho-tube = Neben der Wärmelampe, im Abstand, den dir die Frage distance sagt.
+lamp-place-t8-tube = Nah am Tier, nur nach einem UV-Index-Messgerät. Ohne Messgerät nimm eine T5-HO-Röhre.
+lamp-place-uv-led = Nur wo ein UV-Index-Messgerät am Rücken des Tieres abgelesen wurde.
+lamp-place-plant-light = Als zusätzliches Tageslicht für Pflanzen, nachts mit den anderen Lampen aus.
+
+## Vorsicht, ganz und kurz
+lamp-care-halogen-flood = Nimm eine Keramikfassung und nie mehr Watt, als auf der Fassung stehen.
+lamp-mind-halogen-flood = Keramikfassung, Schutzkorb.
+lamp-care-incandescent-flood = Nimm eine Keramikfassung und nie mehr Watt, als auf der Fassung stehen.
+lamp-mind-incandescent-flood = Keramikfassung, Schutzkorb.
+lamp-care-narrow-spot = Miss den heißesten Punkt des Flecks, nicht den Rand.
+lamp-mind-narrow-spot = Miss den heißesten Punkt.
+lamp-care-ceramic-emitter = Seine Fläche wird so heiß, dass sie verbrennt. Nimm eine Keramikfassung und einen Schutzkorb, außer Reichweite.
+lamp-mind-ceramic-emitter = Nur mit Schutzkorb und Thermostat.
+lamp-care-radiant-panel = Schraub es an einen Deckel, der es trägt, und lass dein Tier nicht dahinterkriechen.
+lamp-mind-radiant-panel = Nur mit Thermostat.
+lamp-care-infrared-projector = Miss die Fläche darunter. Er ist stärker, als er aussieht, weil nichts leuchtet.
+lamp-mind-infrared-projector = Nur mit dimmendem Thermostat.
+lamp-care-red-lamp = In einem Versuch mit Ferkeln machten rote und klare Wärmelampen keinen Unterschied. Die Farbe bringt also nichts.
+lamp-mind-red-lamp = Die Nacht soll dunkel sein.
+lamp-care-night-lamp = Eine dunkle Nacht gehört zum Rhythmus des Tages.
+lamp-mind-night-lamp = Die Nacht soll dunkel sein.
+lamp-care-mercury-vapour = Ihr UV ist stark, sieh nie hinein. Wenn eine zerbricht: Menschen und Tiere hinaus, lüften, kein Staubsauger, und die Reste zur Sammelstelle bringen.
+lamp-mind-mercury-vapour = Nie in die Lampe sehen.
+lamp-care-heat-mat = Ohne Thermostat kann sie den Bauch verbrennen, und unter dickem Bodengrund kann sie überhitzen.
+lamp-mind-heat-mat = Nie ohne Thermostat: Sie verbrennt.
+lamp-care-heat-rock = Ein Tier, das darauf lag und eine Wunde hat, gehört in die Tierarztpraxis.
+lamp-mind-heat-rock = Eine Wunde? Zur Tierarztpraxis!
+lamp-care-led-lamp = Zähl die Watt, denen sie entsprechen soll, nicht als Wärme.
+lamp-mind-led-lamp = „Entspricht … Watt“ ist keine Wärme.
+lamp-care-compact-uv = Sieh nie hinein. Halt sie nicht für eine Wärmelampe, nur weil sie in dieselbe Fassung passt.
+lamp-mind-compact-uv = Nie in die Lampe sehen.
+lamp-care-metal-halide = Sie braucht ihr eigenes Vorschaltgerät und wird nie gedimmt. Ein Riss im Außenglas lässt hartes UV heraus: sofort Strom aus.
+lamp-mind-metal-halide = Glas gesprungen? Sofort Strom aus.
+lamp-care-t5-ho-tube = Dimm sie nie, und häng sie nie über Glas oder Kunststoff: Da kommt kein brauchbares UV durch.
+lamp-mind-t5-ho-tube = Nie dimmen, nie über Glas.
+lamp-care-t8-tube = Eine Zahl wie 5.0 oder 10.0 heißt bei ihr weniger UV als bei einer T5-HO-Röhre.
+lamp-mind-t8-tube = Nimm keine Abstände einer T5 HO.
+lamp-care-uv-led = Nimm nie eine UVC- oder Desinfektions-LED: Sie schädigt Augen und Haut in Sekunden.
+lamp-mind-uv-led = Nie eine UVC-LED.
+lamp-care-plant-light = Sie ersetzt nie die UV-Röhre. Lass Schatten, denn sie kann sehr hell sein.
+lamp-mind-plant-light = Sie ersetzt nie die UV-Röhre.
+
+## Was sie gibt
+lamp-uv-halogen-flood = keins
+lamp-heat-halogen-flood = viel, auf einer breiten Fläche
+lamp-uv-incandescent-flood = keins
+lamp-heat-incandescent-flood = viel, auf einer breiten Fläche
+lamp-uv-narrow-spot = keins
+lamp-heat-narrow-spot = viel, auf einem kleinen Fleck
+lamp-uv-ceramic-emitter = keins
+lamp-heat-ceramic-emitter = viel, ohne Licht
+lamp-uv-radiant-panel = keins
+lamp-heat-radiant-panel = sanft, über eine breite Fläche
+lamp-uv-infrared-projector = keins
+lamp-heat-infrared-projector = viel, ohne Licht
+lamp-uv-red-lamp = keins
+lamp-heat-red-lamp = viel
+lamp-uv-night-lamp = keins
+lamp-heat-night-lamp = ein wenig
+lamp-uv-mercury-vapour = stark, wie stark, sagt nur ein Messgerät
+lamp-heat-mercury-vapour = viel
+lamp-uv-heat-mat = keins
+lamp-heat-heat-mat = von unten
+lamp-uv-heat-rock = keins
+lamp-heat-heat-rock = von unten, mit heißen Stellen
+lamp-uv-led-lamp = keins
+lamp-heat-led-lamp = kaum welche
+lamp-uv-compact-uv = wie stark, sagt nur ein Messgerät
+lamp-heat-compact-uv = kaum welche
+lamp-uv-metal-halide = stark, wenn für Reptilien gemacht, wie stark, sagt nur ein Messgerät
+lamp-heat-metal-halide = viel, an einer Stelle
+lamp-uv-t5-ho-tube = ja, je nach Stärke auf dem Etikett und Abstand
+lamp-heat-t5-ho-tube = kaum welche
+lamp-uv-t8-tube = weniger als eine T5-HO-Röhre mit gleichem Etikett, genau sagt es nur ein Messgerät
+lamp-heat-t8-tube = kaum welche
+lamp-uv-uv-led = von Lampe zu Lampe verschieden, das sagt nur ein Messgerät
+lamp-heat-uv-led = kaum welche
+lamp-uv-plant-light = keins, das einem Tier nützt
+lamp-heat-plant-light = kaum welche

@@ -159,7 +159,7 @@ danger-heat_rock-title = Unplug it and take it out
 danger-heat_rock-do-now-1 = Unplug it and take it out of the box now.
 danger-heat_rock-do-now-2 = Then look at the animal's belly.
 danger-heat_rock-do-now-3 = Keep the animal warm in a warm room, or under a lamp.
-danger-heat_rock-asked = No: no heated rock, and no heat pad made for people; warm it from above, or with a mat on a thermostat outside the box.
+danger-heat_rock-asked = No: no heated rock, and no heat pad made for people. Warm it from above, or with a mat on a thermostat outside the box.
 danger-heat_rock-why = A reptile lies on a hot rock or pad until it is burnt, and a burn can take days to show.
 
 ## covered
@@ -406,7 +406,7 @@ danger-colour_at_night-title = Leave that lamp off tonight
 danger-colour_at_night-do-now-1 = Leave that lamp off tonight.
 danger-colour_at_night-do-now-2 = Red, blue, purple and moon lamps are light.
 danger-colour_at_night-do-now-3 = If the room gets too cold: heat without light, on a thermostat.
-danger-colour_at_night-asked = No: it sees that light; use heat without light on a thermostat if the room is too cold.
+danger-colour_at_night-asked = No: it sees that light. Use heat without light on a thermostat if the room is too cold.
 danger-colour_at_night-why = Reptiles see red and blue light; light at night disturbs sleep.
 
 ## no_uv_through_glass

@@ -1,0 +1,222 @@
+"""What a kind of lamp or heater is good for, and why. Words: ``words/<language>/lamp.ftl``."""
+
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from bot.command import Command
+from bot.facts import Name, Say, Says
+from bot.language.names import closest
+from bot.language.shown import shown
+from bot.language.uv_lamps import UvLamp
+from bot.layered import Brief, Care, Layered, Row, Table, Weight
+from bot.preferences import Context
+from bot.queries.heat import LampQuery
+from bot.questions.heat.shared import HEAT_CARE
+from calc.heat.sources_of_heat import (
+    Basking,
+    HeatSource,
+    find_heat_source,
+    heat_sources,
+)
+
+__all__ = ["LAMP", "lamp", "tell"]
+
+_GUIDE = ("basking-lamps", "heat-sources", "fire-and-electrical-safety")
+_UV_LAMPS = {
+    "t8-tube": UvLamp.OTHER_TUBE,
+    "compact-uv": UvLamp.COMPACT,
+    "metal-halide": UvLamp.METAL_HALIDE,
+    "mercury-vapour": UvLamp.MERCURY,
+    "uv-led": UvLamp.LED,
+}
+_NIGHT_LAMPS = ("night-lamp", "red-lamp")
+
+
+class LampNext(Enum):
+    """What to do next about a kind of lamp."""
+
+    DISTANCE = auto()
+    METER = auto()
+    SIZE = auto()
+    UNPLUG = auto()
+    LEAVE_OFF = auto()
+    REPLACE = auto()
+    FLOOD = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class LampKind:
+    """One kind of lamp or heater; ``uv_lamp`` is what a question about its distance calls it."""
+
+    slug: str
+    lamp: Name
+    basking: Basking
+    light: bool
+    next: LampNext
+    uv_lamp: str | None
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class LampKinds:
+    """Every kind, best for basking first."""
+
+    kinds: tuple[LampKind, ...]
+    sources: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class LampUnknown:
+    """A kind that is not known here, the one that may be meant, and one to ask about."""
+
+    typed: str
+    near: str | None
+    example: str
+    lamps: tuple[Name, ...]
+
+
+def lamp(query: LampQuery, context: Context) -> LampKind | LampKinds | LampUnknown:
+    """Find the kind that was asked about; without one, all."""
+    kinds = heat_sources().values()
+    if not query.kind.strip():
+        return LampKinds(tuple(map(_told, kinds)), tuple(kind.source for kind in kinds))
+    kind = find_heat_source(query.kind)
+    if kind is not None:
+        return _told(kind)
+    names = [name for kind in kinds for name in (kind.name, *kind.aliases)]
+    near = closest(query.kind.lower(), names)
+    lamps = tuple(_name(kind) for kind in kinds)
+    return LampUnknown(shown(query.kind), near, near or names[0], lamps)
+
+
+def _name(kind: HeatSource) -> Name:
+    return Name(f"lamp-{kind.slug}")
+
+
+def _told(kind: HeatSource) -> LampKind:
+    uv_lamp = _UV_LAMPS.get(kind.slug)
+    return LampKind(
+        slug=kind.slug,
+        lamp=_name(kind),
+        basking=kind.basking,
+        light=kind.gives_light,
+        next=_next(kind),
+        uv_lamp=uv_lamp.value if uv_lamp else None,
+        source=kind.source,
+    )
+
+
+def _next(kind: HeatSource) -> LampNext:
+    if kind.slug == "t5-ho-tube":
+        return LampNext.DISTANCE
+    if kind.slug in _UV_LAMPS:
+        return LampNext.METER
+    if kind.basking is Basking.GOOD:
+        return LampNext.SIZE
+    if kind.basking is not Basking.NOT_AT_ALL:
+        return LampNext.FLOOD
+    if not kind.gives_light:
+        return LampNext.UNPLUG
+    return LampNext.LEAVE_OFF if kind.slug in _NIGHT_LAMPS else LampNext.REPLACE
+
+
+def tell(facts: LampKind | LampKinds | LampUnknown) -> Layered:
+    """Tell whether it makes a basking spot first, then where it belongs."""
+    if isinstance(facts, LampKind):
+        return _kind_told(facts)
+    return _kinds_told(facts) if isinstance(facts, LampKinds) else _unknown_told(facts)
+
+
+def _kind_told(facts: LampKind) -> Layered:
+    say = Says("lamp", facts)
+    own = Care(Say.of("lamp-care", facts.slug), Say.of("lamp-mind", facts.slug), Weight.STEP)
+    leave_off = (say("step-tonight"),) if facts.next is LampNext.LEAVE_OFF else ()
+    return Layered(
+        command="lamp",
+        title=say("title"),
+        brief=Brief(
+            head=_head(facts),
+            range=(Say.of("lamp-short", facts.slug),),
+            assumed=(say("scope-short"),),
+            steps=(_do(facts),),
+        ),
+        steps=(*leave_off, _step(facts)),
+        numbers=(
+            Row(say("label-place"), Say.of("lamp-place", facts.slug)),
+            Row(say("label-uv"), Say.of("lamp-uv", facts.slug)),
+            Row(say("label-heat"), Say.of("lamp-heat", facts.slug)),
+            Row(say("label-light"), say("light")),
+            Row(say("label-scope"), say("scope")),
+        ),
+        why=(Say.of("lamp-why", facts.slug),),
+        care=(own, *HEAT_CARE),
+        guide=_GUIDE,
+        sources=(facts.source, "common_practice", "fire_service_lamps"),
+    )
+
+
+def _head(facts: LampKind) -> Say:
+    return Say.by("lamp-head", facts.basking, facts)
+
+
+def _fit(facts: LampKind) -> Say:
+    return Say.by("lamp-fit", facts.basking, facts)
+
+
+def _do(facts: LampKind) -> Say:
+    return Say.by("lamp-do", facts.next, facts)
+
+
+def _step(facts: LampKind) -> Say:
+    return Say.by("lamp-step", facts.next, facts)
+
+
+def _kinds_told(facts: LampKinds) -> Layered:
+    say = Says("lamp", facts)
+    columns = (say("column-kind"), say("column-fit"), say("column-light"))
+    rows = tuple((Say("lamp-cell", k), _fit(k), Say("lamp-light", k)) for k in facts.kinds)
+    return Layered(
+        command="lamp",
+        title=say("every-title"),
+        brief=Brief(
+            head=say("every"),
+            range=(say("every-others"),),
+            assumed=(say("scope-short"),),
+            steps=(say("every-do"),),
+        ),
+        steps=(say("every-do"),),
+        numbers=(Row(say("label-scope"), say("scope")),),
+        table=Table(columns, rows),
+        care=HEAT_CARE,
+        guide=_GUIDE,
+        sources=facts.sources,
+    )
+
+
+def _unknown_told(facts: LampUnknown) -> Layered:
+    say = Says("lamp", facts)
+    return Layered(
+        command="lamp",
+        status="problem",
+        title=say("unknown-title"),
+        brief=Brief(
+            head=say("unknown"),
+            range=(say("unknown-near"),) if facts.near else (),
+            steps=(say("unknown-do"),),
+        ),
+        steps=(say("unknown-do"), say("unknown-all")),
+        numbers=(Row(say("label-known"), say("known")),),
+        guide=_GUIDE,
+    )
+
+
+LAMP = Command(
+    name="lamp",
+    summary="What a kind of lamp or heater is good for, and why",
+    query=LampQuery,
+    facts=lamp,
+    tell=tell,
+    examples=("lamp", "lamp kind:radiant panel", "lamp ceramic heat emitter"),
+    guide=("basking-lamps", "heat-sources"),
+    positional="kind",
+)
