@@ -8,7 +8,8 @@ from zoneinfo import ZoneInfo
 from bot.desk import Desk
 from bot.kept.group import NOTHING_OWN, Own, ServerSettings
 from bot.kept.keeper import KeeperSettings
-from bot.preferences import Preferences
+from bot.language.tongue import Tongue
+from bot.preferences import LANGUAGES, Language, Preferences
 from calc.animals import animal_name
 
 __all__ = ["local_now", "merged", "names_of", "offered", "preferred", "today"]
@@ -36,9 +37,14 @@ def merged(
 ) -> Preferences:
     """Return how to answer: the keeper's wish first, then the group's, then ours."""
     if group is None:
-        return replace(base, units=keeper.units or base.units)
+        return replace(
+            base,
+            units=keeper.units or base.units,
+            language=_language(keeper.language) or base.language,
+        )
     return replace(
         base,
+        language=_language(keeper.language or group.language) or base.language,
         units=keeper.units or group.units or base.units,
         guide_url=group.guide_url or base.guide_url,
         default_animal=animal_name(group.animal)
@@ -46,6 +52,10 @@ def merged(
         else base.default_animal,
         own=own,
     )
+
+
+def _language(tongue: Tongue | None) -> Language | None:
+    return next((language for language in LANGUAGES if language == tongue), None)
 
 
 async def local_now(desk: Desk) -> datetime:

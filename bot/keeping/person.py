@@ -4,7 +4,7 @@ import asyncio
 
 from bot.answers.figures import calendar_day
 from bot.desk import Desk
-from bot.keeping.words import exported, read_file
+from bot.keeping.words import exported, language_told, read_file
 from bot.kept.keeper import KeeperExport
 from bot.preferences import Context
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery, PreferQuery
@@ -19,6 +19,8 @@ async def prefer(query: PreferQuery, context: Context, desk: Desk) -> Reply:
     changed: dict[str, object] = {}
     if query.units is not None:
         changed["units"] = None if isinstance(query.units, Cleared) else query.units
+    if query.language is not None:
+        changed["language"] = None if isinstance(query.language, Cleared) else query.language
     if query.zone:
         changed["zone"] = None if query.zone == NONE else query.zone
     kept = (
@@ -36,9 +38,10 @@ async def prefer(query: PreferQuery, context: Context, desk: Desk) -> Reply:
         else "So it is set now.",
         rows=(
             Row(label="First unit", text=units),
+            Row(label="Language", text=language_told(kept.language) or "as your Discord is set"),
             Row(label="Time zone", text=kept.zone or "not set; moments are told in UTC"),
         ),
-        steps=("Change it: mine prefer units:cm zone:Europe/Berlin",),
+        steps=("Change it: mine prefer units:cm language:de zone:Europe/Berlin",),
     )
 
 

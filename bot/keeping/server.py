@@ -8,7 +8,7 @@ from bot.keeping.changes_told import value_told, what_told
 from bot.keeping.own_animals import animal_told
 from bot.keeping.places import server_of
 from bot.keeping.targets import target_told
-from bot.keeping.words import exported, read_file
+from bot.keeping.words import exported, language_told, read_file
 from bot.kept.group import Change, ServerExport, Shown
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
@@ -67,6 +67,7 @@ def _settings(kept: ServerExport) -> list[tuple[str, str]]:
         "Animal": animal_name(settings.animal) if settings.animal else "",
         "Guide": settings.guide_url or "",
         "Time zone": settings.zone or "",
+        "Language": language_told(settings.language),
         "Channels": f"{public} public, {len(kept.channels) - public} private"
         if kept.channels
         else "",
@@ -85,11 +86,15 @@ async def settings(query: SettingsQuery, context: Context, desk: Desk) -> Reply:
         changed["animal"] = None if named == NONE else animal_asked(named, context).slug
     if query.site is not None:
         changed["guide_url"] = None if isinstance(query.site, Cleared) else query.site
+    if query.language is not None:
+        changed["language"] = None if isinstance(query.language, Cleared) else query.language
     if query.zone:
         changed["zone"] = None if query.zone == NONE else query.zone
     if not changed:
         raise NotUnderstoodError(
-            "no setting", "one to change: units, animal, site or zone", "server set units:cm"
+            "no setting",
+            "one to change: units, animal, site, zone or language",
+            "server set units:cm",
         )
     await desk.store.servers.change(server, desk.by, **changed)
     await desk.store.boards.look_again(desk.now, server)

@@ -14,6 +14,7 @@ from bot.language.dates import read_date
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.shown import shown
+from bot.language.tongue import Tongue
 from bot.language.words import join_line
 from bot.reply import Document, Reply, Row
 from calc.animals import animal_name
@@ -23,6 +24,7 @@ __all__ = [
     "MOST_IMPORT",
     "day_of",
     "exported",
+    "language_told",
     "measured_name",
     "moment_told",
     "question_of",
@@ -75,6 +77,11 @@ def reading_told(reading: Reading, units: Units) -> str:
         return temperature(reading.value, units)
     at = f" at {length(reading.distance_m, units)}" if reading.distance_m else ""
     return f"UVI {number(reading.value, 0.01)}{at}"
+
+
+def language_told(tongue: Tongue | None) -> str:
+    """Return the name of a language, or nothing."""
+    return {None: "", Tongue.ENGLISH: "English", Tongue.GERMAN: "Deutsch"}[tongue]
 
 
 def measured_name(of: Quantity) -> str:

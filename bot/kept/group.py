@@ -12,6 +12,7 @@ from pydantic_core import PydanticCustomError
 
 from bot.kept.values import Kept, Name, ScientificName, Zone, name_key, name_of
 from bot.language.quantities import Units
+from bot.language.tongue import Tongue
 from calc.animals import Subject, animals, own_name, own_slug
 
 __all__ = [
@@ -106,6 +107,7 @@ class ServerSettings(Kept):
     animal: AnimalSlug | None = None
     guide_url: GuideUrl | None = None
     zone: Zone | None = None
+    language: Tongue | None = None
 
 
 class OwnLamp(Kept):

@@ -10,6 +10,7 @@ from bot.kept.group import AnimalSlug
 from bot.kept.reminders import MOST_REMINDERS, ReminderExport
 from bot.kept.values import Kept, Name, Zone, name_key
 from bot.language.quantities import Units
+from bot.language.tongue import Tongue
 from bot.language.uv_lamps import UvLamp
 from calc.quantities import Quantity, row_of
 
@@ -140,6 +141,7 @@ class KeeperSettings(Kept):
 
     units: Units | None = None
     zone: Zone | None = None
+    language: Tongue | None = None
 
 
 class KeeperExport(Kept):

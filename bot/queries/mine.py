@@ -26,7 +26,15 @@ from bot.queries.options import (
     UvLampKind,
     reading,
 )
-from bot.queries.saved import Document, EnclosureName, MaybeUnits, NewName, Sure, ZoneName
+from bot.queries.saved import (
+    Document,
+    EnclosureName,
+    MaybeTongue,
+    MaybeUnits,
+    NewName,
+    Sure,
+    ZoneName,
+)
 from bot.queries.uv import LAMP
 
 __all__ = [
@@ -161,6 +169,9 @@ class PreferQuery(Query):
 
     units: MaybeUnits | None = Field(
         None, description="in (with °F), cm (with °C), or none", examples=["cm"]
+    )
+    language: MaybeTongue | None = Field(
+        None, description="the language of answers: en, de, or none", examples=["de"]
     )
     zone: ZoneName = Field(
         "", description="your time zone, such as Europe/Berlin, or none", examples=["Europe/Berlin"]

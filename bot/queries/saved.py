@@ -11,6 +11,7 @@ from bot.kept.values import name_of, scientific_of
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units, read_duration, single
+from bot.language.tongue import Tongue
 from bot.language.zones import read_zone
 from bot.queries.options import Option, reading
 
@@ -24,6 +25,7 @@ __all__ = [
     "Document",
     "EnclosureName",
     "LampName",
+    "MaybeTongue",
     "MaybeUnits",
     "NewName",
     "ScientificName",
@@ -63,6 +65,12 @@ def _read_units(text: str) -> Units | Cleared:
     names = {"in": ("inch", "inches", "f", "fahrenheit"), "cm": ("c", "celsius", "metric")}
     chosen = read_choice(text, {**names, NONE: ("off", "nothing", "default")})
     return CLEARED if chosen == NONE else Units(chosen)
+
+
+def _read_tongue(text: str) -> Tongue | Cleared:
+    names = {"en": ("english", "englisch"), "de": ("german", "deutsch")}
+    chosen = read_choice(text, {**names, NONE: ("off", "nothing", "default")})
+    return CLEARED if chosen == NONE else Tongue(chosen)
 
 
 def _read_site(text: str) -> str | Cleared:
@@ -118,6 +126,7 @@ LampName = Annotated[str, reading(read_name), Option(completes="own_lamp")]
 ScientificName = Annotated[str, reading(_read_scientific), Option()]
 ScreenName = Annotated[str, reading(read_name), Option(completes="own_screen")]
 MaybeUnits = Annotated[Units | Cleared, reading(_read_units), Option(choices=("in", "cm", NONE))]
+MaybeTongue = Annotated[Tongue | Cleared, reading(_read_tongue), Option(choices=("en", "de", NONE))]
 Site = Annotated[str | Cleared, reading(_read_site), Option()]
 ZoneName = Annotated[str, reading(_read_zone), Option(completes="zone")]
 Days = Annotated[int, reading(_read_days), Option()]

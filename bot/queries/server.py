@@ -20,6 +20,7 @@ from bot.queries.options import (
 from bot.queries.saved import (
     BoardTopic,
     LampName,
+    MaybeTongue,
     MaybeUnits,
     NewName,
     ScientificName,
@@ -98,6 +99,9 @@ class SettingsQuery(Query):
         None,
         description="where the guide is published, or none",
         examples=["https://guide.example"],
+    )
+    language: MaybeTongue | None = Field(
+        None, description="the language of answers here: en, de, or none", examples=["de"]
     )
     zone: ZoneName = Field(
         "", description="the group's time zone, or none", examples=["Europe/Berlin"]

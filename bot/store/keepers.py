@@ -45,4 +45,6 @@ class Keepers:
 
 
 def _settings(row: KeeperRow) -> KeeperSettings:
-    return KeeperSettings.model_validate({"units": row.units, "zone": row.zone})
+    return KeeperSettings.model_validate(
+        {"units": row.units, "zone": row.zone, "language": row.language}
+    )

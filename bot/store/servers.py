@@ -163,5 +163,11 @@ class Servers:
 
 def _settings(row: ServerRow) -> ServerSettings:
     return ServerSettings.model_validate(
-        {"units": row.units, "animal": row.animal, "guide_url": row.guide_url, "zone": row.zone}
+        {
+            "units": row.units,
+            "animal": row.animal,
+            "guide_url": row.guide_url,
+            "zone": row.zone,
+            "language": row.language,
+        }
     )

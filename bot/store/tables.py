@@ -103,6 +103,7 @@ class ServerRow(Table):
     animal: Mapped[str | None]
     guide_url: Mapped[str | None]
     zone: Mapped[str | None]
+    language: Mapped[str | None]
     left_at: Mapped[datetime | None]
 
 
@@ -198,6 +199,7 @@ class KeeperRow(Table):
     id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
     units: Mapped[str | None]
     zone: Mapped[str | None]
+    language: Mapped[str | None]
 
 
 class EnclosureRow(Table):

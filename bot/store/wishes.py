@@ -22,6 +22,7 @@ _OF_GROUPS = union(
             ServerRow.animal.is_not(None),
             ServerRow.guide_url.is_not(None),
             ServerRow.zone.is_not(None),
+            ServerRow.language.is_not(None),
         )
     ),
     *(select(table.server_id) for table in (ChannelRow, LampRow, ScreenRow, TargetRow, AnimalRow)),
@@ -37,7 +38,11 @@ class Wishes:
     async def keepers(self) -> frozenset[int]:
         """Return the keepers with any setting."""
         wanted = select(KeeperRow.id).where(
-            or_(KeeperRow.units.is_not(None), KeeperRow.zone.is_not(None))
+            or_(
+                KeeperRow.units.is_not(None),
+                KeeperRow.zone.is_not(None),
+                KeeperRow.language.is_not(None),
+            )
         )
         async with self._database.reading() as session:
             return frozenset(await session.scalars(wanted))

@@ -1,5 +1,7 @@
 """The example beside every refusal leads to an answer in one step, whatever was typed wrongly."""
 
+from collections.abc import Mapping
+
 import pytest
 
 from bot.ask import ask_options, take_apart
@@ -14,7 +16,7 @@ ANYONE = Preferences()
 ASKED = [command for command in COMMANDS if command.route is None]
 
 
-def asked(name: str, given: dict[str, str]) -> Reply:
+def asked(name: str, given: Mapping[str, str]) -> Reply:
     return ask_options(name, given, ANYONE)
 
 

@@ -146,3 +146,17 @@ async def test_every_line_of_help_about_a_group_is_a_question(ok: Ask) -> None:
     reply = await ok("help", keeper=FERN)
     assert reply.table is not None
     assert "mine …" in [name for name, _ in reply.table.rows]
+
+
+async def test_a_language_is_a_wish_of_the_keeper_before_that_of_the_group(ok: Ask) -> None:
+    night = "night animal:corn snake room:18C"
+    assert (await ok(night)).language == "en"
+    await ok("server set language:de")
+    assert (await ok(night)).language == "de"
+    await ok("mine prefer language:english")
+    assert (await ok(night)).language == "en"
+    await ok("mine prefer language:none")
+    assert (await ok(night)).language == "de"
+    kept = await ok("server set language:none")
+    assert "Deutsch" not in str(kept.rows)
+    assert (await ok(night)).language == "en"
