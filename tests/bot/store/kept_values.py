@@ -20,6 +20,7 @@ from bot.kept.keeper import Setup as KeptSetup
 from bot.kept.reminders import MOST_DAYS, About, ReminderExport
 from bot.kept.values import name_key
 from bot.language.quantities import Units
+from bot.language.tongue import Tongue
 from bot.language.uv_lamps import UvLamp
 from calc.animals import Subject, animals
 from calc.quantities import Quantity
@@ -93,6 +94,7 @@ server_exports = st.builds(
         animal=st.none() | slugs,
         guide_url=st.sampled_from([None, "https://guide.invalid/pages"]),
         zone=st.none() | zones,
+        language=st.none() | st.sampled_from(Tongue),
     ),
     channels=st.dictionaries(st.integers(0, 2**63 - 1), st.sampled_from(Shown), max_size=4),
     lamps=st.lists(lamps, max_size=4, unique_by=lambda x: name_key(x.name)).map(tuple),
@@ -158,6 +160,8 @@ def keeper_exports(draw: st.DrawFn) -> KeeperExport:
     )
     reminders = st.lists(reminder, max_size=3, unique_by=lambda r: (r.about, r.enclosure, r.due))
     settings = KeeperSettings(
-        units=draw(st.none() | st.sampled_from(Units)), zone=draw(st.none() | zones)
+        units=draw(st.none() | st.sampled_from(Units)),
+        zone=draw(st.none() | zones),
+        language=draw(st.none() | st.sampled_from(Tongue)),
     )
     return KeeperExport(settings=settings, enclosures=tuple(kept), reminders=tuple(draw(reminders)))

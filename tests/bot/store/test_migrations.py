@@ -54,7 +54,7 @@ def fill(connection: Connection, group: ServerExport, keeper: KeeperExport) -> N
     """Write rows as the first version had them, whatever the tables are today."""
     old = MetaData()
     old.reflect(connection)
-    kept = group.settings.model_dump(mode="json", exclude={"zone"})
+    kept = group.settings.model_dump(mode="json", exclude={"zone", "language"})
     connection.execute(insert(old.tables["server"]).values(id=SERVER, **kept))
     for name, figures in (("lamp", group.lamps), ("screen", group.screens)):
         for figure in figures:
@@ -67,7 +67,7 @@ def fill(connection: Connection, group: ServerExport, keeper: KeeperExport) -> N
         connection.execute(
             insert(old.tables["channel"]).values(server_id=SERVER, id=channel, shown=shown.value)
         )
-    own = keeper.settings.model_dump(mode="json")
+    own = keeper.settings.model_dump(mode="json", exclude={"language"})
     connection.execute(insert(old.tables["keeper"]).values(id=KEEPER, **own))
     for enclosure in keeper.enclosures:
         row = {"keeper_id": KEEPER, "name": enclosure.name, "key": name_key(enclosure.name)}
@@ -82,7 +82,7 @@ def fill(connection: Connection, group: ServerExport, keeper: KeeperExport) -> N
 def as_of_today(group: ServerExport) -> ServerExport:
     """Return what the rows of the first version mean today."""
     return ServerExport(
-        settings=group.settings.model_copy(update={"zone": None}),
+        settings=group.settings.model_copy(update={"zone": None, "language": None}),
         channels=group.channels,
         lamps=tuple(x.model_copy(update={"lit_length_m": OLD_LIT_LENGTH_M}) for x in group.lamps),
         screens=group.screens,

@@ -46,7 +46,9 @@ async def test_who_is_only_known_has_no_wish(store: Store, by: By) -> None:
     assert await store.wishes.groups() == frozenset()
 
 
-@pytest.mark.parametrize("wish", [{"units": Units.IN}, {"zone": "Europe/Berlin"}])
+@pytest.mark.parametrize(
+    "wish", [{"units": Units.IN}, {"zone": "Europe/Berlin"}, {"language": "de"}]
+)
 async def test_a_keeper_with_a_setting_has_one(store: Store, wish: dict[str, object]) -> None:
     await store.keepers.change(KEEPER, **wish)
     assert await store.wishes.keepers() == {KEEPER}
@@ -59,6 +61,7 @@ async def test_a_keeper_with_a_setting_has_one(store: Store, wish: dict[str, obj
         {"animal": "bearded-dragon"},
         {"guide_url": "https://guide.invalid"},
         {"zone": "Europe/Berlin"},
+        {"language": "de"},
     ],
 )
 async def test_a_group_with_a_setting_has_one(
