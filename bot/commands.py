@@ -2,7 +2,6 @@
 
 from bot.answers.about import answer_about
 from bot.answers.convert import answer_convert
-from bot.answers.decline import answer_decline
 from bot.answers.distance import answer_distance
 from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
@@ -19,8 +18,9 @@ from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.needs import NeedsQuery
 from bot.queries.plan import PlanQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
-from bot.queries.uv_depth import DeclineQuery, MeterQuery, SectionQuery
+from bot.queries.uv_depth import MeterQuery, SectionQuery
 from bot.questions.uv.card import CARD
+from bot.questions.uv.decline import DECLINE
 from bot.questions.uv.dose import DOSE
 from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
@@ -80,18 +80,7 @@ COMMANDS: tuple[Command, ...] = (
         guide=("how-to-take-a-reading", "reading-a-uv-meter"),
         positional="readings",
     ),
-    Command(
-        name="decline",
-        summary="How your tube fades by dated readings, and when to replace it or read again",
-        query=DeclineQuery,
-        answer=answer_decline,
-        examples=(
-            "decline readings:2026-01-03 5.2, 2026-03-01 4.6, 2026-05-02 4.1 animal:bearded dragon",
-            "decline age:8 months",
-        ),
-        guide=("when-a-lamp-is-worn-out", "how-to-take-a-reading"),
-        positional="readings",
-    ),
+    DECLINE,
     Command(
         name="section",
         summary="A map of the UV in your enclosure: platform, shade, and whether heat and UV meet",

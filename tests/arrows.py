@@ -42,6 +42,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.dangers.past_limits",
         # Animals and lengths of tubes are found there until their rooms have moved too.
         "bot.answers.animals",
+        "bot.answers.dated_asked",
         "bot.answers.length_asked",
         # What a question about UV asks for: its refusals have not moved yet.
         "bot.answers.uv_asked",

@@ -21,7 +21,7 @@ from bot.answers.readings import AGAIN, LampRead, fit_rows, fit_table
 from bot.answers.readings_off import warning_told
 from bot.answers.tube_length import length_known, length_steps, length_values
 from bot.answers.uv_asked import engine_readings, fixture_of, screen_asked
-from bot.answers.uv_danger import uv_alarms, wish_under
+from bot.answers.uv_danger import wish_under
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, lamp_name, screen_phrase, screen_row
 from bot.answers.verdicts import move_step, verdict_word
 from bot.drawing import Point, PointKind
@@ -34,6 +34,7 @@ from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
 from bot.questions.shared import limits_for
+from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.readings import expected_shape
 from bot.questions.uv.readings_off import off_of
 from bot.questions.uv.tubes import all_together

@@ -14,7 +14,6 @@ from bot.answers.section_layout import Layout, layout
 from bot.answers.section_picture import section_picture
 from bot.answers.section_words import SHADE_TOLD, heat_told, mend_steps, shade_row
 from bot.answers.tube_length import length_sources, length_steps, length_values
-from bot.answers.uv_danger import uv_alarms
 from bot.answers.uv_limits import is_named
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
@@ -29,6 +28,7 @@ from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.uv.curves import shortened
+from bot.questions.uv.danger import uv_alarms
 from bot.reply import Picture, Reply, Row, Table, Value
 from calc.setup.bodies import body_of
 from calc.setup.lit import lit_set_up

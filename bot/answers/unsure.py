@@ -9,7 +9,6 @@ from bot.answers.linking import page_links, source_lines
 from bot.answers.placed import span_told
 from bot.answers.tube_length import length_known, length_steps, length_values
 from bot.answers.uv_asked import lamp_asked, screen_asked
-from bot.answers.uv_danger import uv_alarms
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, fixture_name, screen_phrase, wish_asked
 from bot.answers.verdicts import mildest, verdict_word
 from bot.language import screens as typed
@@ -20,6 +19,7 @@ from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
 from bot.questions.shared import limits_for
+from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.tubes import all_together
 from bot.reply import Reply, Row, Table, Value
 from calc.limits import Limits

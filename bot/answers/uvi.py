@@ -13,7 +13,7 @@ from bot.answers.readings_off import warning_told
 from bot.answers.tube_length import length_sources, length_steps, length_values
 from bot.answers.unsure import answer_unsure, told_surely
 from bot.answers.uv_asked import lamp_asked, screen_asked
-from bot.answers.uv_danger import uv_alarms, wish_under
+from bot.answers.uv_danger import wish_under
 from bot.answers.uv_parts import (
     UV_CAUTIONS,
     Wish,
@@ -32,6 +32,7 @@ from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.uv import UviQuery
 from bot.questions.shared import limits_for
+from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.shared import passing_estimate
 from bot.questions.uv.tubes import all_together
 from bot.reply import Picture, Reply, Row, Value

@@ -1,11 +1,12 @@
 """Readings of an enclosure: written down, taken away, shown with their trend, compared."""
 
 from collections import defaultdict
+from dataclasses import replace
 from datetime import date, timedelta
 
 from pydantic import ValidationError
 
-from bot.answers.decline import answer_dated
+from bot.answering import in_words
 from bot.answers.figures import calendar_day, difference, length, number, percent
 from bot.desk import Desk
 from bot.keeping.asker import today
@@ -16,8 +17,10 @@ from bot.kept.keeper import KEPT_AS, Enclosure, Reading, kept_quantity
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.language.uv_lamps import TUBES
-from bot.preferences import Context
+from bot.preferences import FIRST, Context
 from bot.queries.mine import CompareQuery, NamedQuery, ReadingQuery, UnreadQuery
+from bot.questions.uv.decline import tell_fading
+from bot.questions.uv.fading import fading
 from bot.reply import Reply, Row, Table
 from calc.animals import animal_name
 from calc.quantities import Quantity
@@ -172,10 +175,12 @@ def _trend(kept: Enclosure, context: Context) -> Reply | None:
         seen = at_one_place(seen, _lamp_of(kept), at)
     animal = animal_name(kept.setup.animal) if kept.setup.animal else ""
     try:
-        trend = answer_dated(seen, animal, None, context)
+        found = fading(seen, animal, None, context)
     except NotUnderstoodError:
         # No range is wanted: no animal is told, or none is known for it.
         return None
+    # As the rest of the answer is.
+    trend = in_words(tell_fading(found), replace(context, language=FIRST))
     elsewhere = sum(new.moved > 0.0 for new in seen)
     if at is None or not elsewhere:
         return trend

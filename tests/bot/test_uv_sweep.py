@@ -118,6 +118,6 @@ def test_weak_dated_readings_are_no_trend_by_their_rounding(anyone: Preferences)
     reply = ask(
         "decline 2026-01-03 0.3, 2026-03-01 0.2, 2026-05-02 0.2, 2026-07-02 0.2 uvi:0.1-0.5", anyone
     )
-    assert "fading by" not in reply.answer
+    assert "fades by" not in reply.answer
     now = next(v for v in reply.values if v.name == "uvi")
     assert now.low < 0.18 < 0.22 < now.high

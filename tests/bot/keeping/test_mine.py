@@ -138,7 +138,7 @@ async def test_what_is_kept_is_doubted_before_any_figure_and_its_danger_comes_fi
     await ok(SAVE)
     await ok("mine reading uvi:4.4 distance:14in day:2026-04-20")
     await ok("mine reading uvi:1.9 distance:14in day:2026-04-27")
-    assert "faster than a tube fades" in (await ok("mine show")).answer
+    assert "is too fast to be fading" in (await ok("mine show")).answer
     await ok("mine reading uvi:12 distance:14in day:2026-05-02")
     assert [danger.key for danger in (await ok("mine show")).dangers] == ["uv_too_strong"]
 

@@ -1,0 +1,35 @@
+"""Dated readings as the engine takes them; a day that is not here yet is refused."""
+
+from collections.abc import Sequence
+from datetime import timedelta
+
+from bot.answers.figures import calendar_day, number, uvi_range
+from bot.answers.uv_asked import Wanted, wanted_asked
+from bot.language.errors import NotUnderstoodError
+from bot.language.readings import DatedReading as TypedReading
+from bot.preferences import Context
+from calc.uv.dated import DatedReading
+
+__all__ = ["dated_asked", "wanted_above_nothing"]
+
+
+def dated_asked(readings: Sequence[TypedReading], context: Context) -> tuple[DatedReading, ...]:
+    """Return typed readings; somewhere it may be a day later than in Greenwich."""
+    last, today = readings[-1], context.day
+    if last.day > today + timedelta(days=1):
+        raise NotUnderstoodError(
+            last.text,
+            f"readings of days that have been, and today is {calendar_day(today)}",
+            f"readings:{today} {number(last.value, 0.01)}",
+            "readings",
+        )
+    return tuple(DatedReading(float(r.day.toordinal()), r.value) for r in readings)
+
+
+def wanted_above_nothing(animal: str, uvi: tuple[float, float] | None, context: Context) -> Wanted:
+    """Return the range that a tube may leave by fading, so one that does not begin at 0."""
+    wanted = wanted_asked(animal, uvi, context)
+    if wanted.low <= 0.0:
+        told = uvi_range(wanted.low, wanted.high)
+        raise NotUnderstoodError(told, "a range that does not start at 0", "uvi:1-2", "uvi")
+    return wanted
