@@ -9,6 +9,7 @@ from bot.preferences import Preferences
 from bot.reply import Reply, Value
 from calc.heat.basking import Reading, surface_at
 from calc.heat.guards import WOOD_LIMIT_C
+from tests.bot.saying.pinning import everything
 
 READING = "basking surface:42C air:22C distance:30cm animal:bearded dragon"
 
@@ -35,8 +36,8 @@ def test_the_careful_end_is_the_far_one_both_ways(anyone: Preferences) -> None:
     for want in ("37C", "44C"):
         reply = ask(f"{READING} want:{want}", anyone)
         far_cm = f"{value(reply, 'lamp_distance').high * 100:.0f} cm"
-        assert f"start at {far_cm}" in reply.answer
-        assert "re-measure after two hours" in reply.answer
+        assert f"the lamp to {far_cm}" in reply.answer
+        assert "Measure again after two hours" in reply.steps[-1]
 
 
 def test_moving_as_told_and_measuring_again_lands_on_the_wanted_surface(
@@ -129,7 +130,7 @@ def test_no_part_of_a_move_is_nearer_than_the_label_allows(anyone: Preferences) 
 
 def test_without_a_label_no_lamp_is_sent_nearer_than_a_hand_is_long(anyone: Preferences) -> None:
     near = ask("basking surface:92F air:80F distance:2in want:103F", anyone)
-    assert "6 in (15 cm)" in near.answer
+    assert "6 in (15 cm)" in everything(near)
     far = ask("basking surface:85F air:80F distance:20in want:110F", anyone)
     assert value(far, "lamp_distance").low >= 0.15
 
@@ -137,7 +138,7 @@ def test_without_a_label_no_lamp_is_sent_nearer_than_a_hand_is_long(anyone: Pref
 def test_a_right_surface_under_a_lamp_too_near_is_not_left(anyone: Preferences) -> None:
     reply = ask("basking surface:103F air:82F distance:10in safe:12in animal:beardie", anyone)
     assert "Leave the lamp" not in reply.answer
-    assert "12 in (30 cm)" in reply.answer
+    assert "12 in (30 cm)" in everything(reply)
 
 
 def test_a_lamp_that_may_not_come_nearer_is_replaced_from_a_safe_distance(
@@ -163,8 +164,11 @@ def test_a_surface_that_is_right_is_left(anyone: Preferences) -> None:
             "basking surface:92F air:80F distance:10in want:160F animal:beardie",
             "burn a bearded dragon",
         ),
-        ("watts room:70F want:160F distance:10in animal:beardie", "It burns."),
-        ("basking surface:82F air:78F distance:10in animal:crested gecko", "none is known here"),
+        ("watts room:70F want:160F distance:10in animal:beardie", "burn a bearded dragon"),
+        (
+            "basking surface:82F air:78F distance:10in animal:crested gecko",
+            "no basking surface",
+        ),
         ("basking surface:92F air:80F", "still need distance"),
     ],
 )
@@ -221,4 +225,4 @@ def test_wood_is_too_hot_from_the_temperature_that_is_told(
     reply = ask(f"{READING} want:39C wood:{wood}", anyone)
     assert ("catch fire" in reply.answer) is stops
     if stops:
-        assert temperature(WOOD_LIMIT_C, Units.IN) in reply.answer
+        assert temperature(WOOD_LIMIT_C, Units.CM) in reply.answer

@@ -95,7 +95,7 @@ def surface_wanted(command: str, want: Measure | None, animal: str, context: Con
     target = found.basking_surface_c
     if target is None:
         facts = WishUnknown(command, animal_name(found), _gentle(found))
-        raise RefusedError(facts, _surface_unknown_told, "animal")
+        raise RefusedError(facts, _surface_unknown_told, "want")
     told = SurfaceAim(
         aim=aimed(target),
         has_best=_has_best(target),
@@ -192,7 +192,7 @@ def _surface_past(
 def air_unknown(command: str, animal: Animal) -> RefusedError:
     """Return that no air is known for an animal."""
     return RefusedError(
-        WishUnknown(command, animal_name(animal), "want:78F"), _air_unknown_told, "animal"
+        WishUnknown(command, animal_name(animal), "want:78F"), _air_unknown_told, "want"
     )
 
 

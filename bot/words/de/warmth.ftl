@@ -18,7 +18,10 @@ warmth-label-own = Gut für das Tier
 warmth-own-known = { TEMP($own, form: "range") } ({ $own_known })
 
 ## Die Fläche unter der Lampe
-warmth-surface-past = Nein: { $wish } ist zu heiß und verbrennt.
+warmth-surface-past = { $animal ->
+    [none] Nein: { $wish } ist zu heiß und verbrennt.
+   *[some] Nein: Bei { $wish } verbrennt sich { NAME($animal, form: "your") }.
+  }
 warmth-surface-most = { $animal ->
     [none] Über { TEMP($most) } ist es fast jedem Tier zu heiß, das ich kenne.
    *[some] Nichts über { TEMP($most) } darf in Reichweite { NAME($animal, form: "your-gen") } sein.

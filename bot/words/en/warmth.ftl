@@ -19,7 +19,10 @@ warmth-label-own = Right for it
 warmth-own-known = { TEMP($own, form: "range") } ({ $own_known })
 
 ## A basking surface
-warmth-surface-past = No: { $wish } is too hot. It burns.
+warmth-surface-past = { $animal ->
+    [none] No: { $wish } is too hot. It burns.
+   *[some] No: { $wish } would burn { NAME($animal, form: "a") }.
+  }
 warmth-surface-most = { $animal ->
     [none] Over { TEMP($most) } is too hot for nearly every animal I know.
    *[some] Nothing over { TEMP($most) } may be in reach of { NAME($animal, form: "your") }.

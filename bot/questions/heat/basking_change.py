@@ -2,11 +2,11 @@
 
 from dataclasses import dataclass, replace
 
-from bot.answers.basking_words import FIRST_PUT_RIGHT
-from bot.answers.heat_wanted import WantedHeat
-from bot.language.errors import NotUnderstoodError
 from bot.language.mistaken import check_unit
 from bot.queries.heat import BaskingQuery
+from bot.questions.heat.basking_refused import Missing, refused
+from bot.questions.heat.guards import FIRST_PUT_RIGHT
+from bot.questions.heat.warmth import WantedHeat
 from calc.heat.basking import (
     SMALLEST_RISE_K,
     DimmerChange,
@@ -60,7 +60,7 @@ class Change:
     @property
     def is_stopped(self) -> bool:
         """Whether something has to be put right before the surface matters."""
-        return not FIRST_PUT_RIGHT.keys().isdisjoint(self.guards)
+        return not set(FIRST_PUT_RIGHT).isdisjoint(self.guards)
 
     @property
     def may_move(self) -> bool:
@@ -126,21 +126,9 @@ def _check_the_lamp_warms(query: BaskingQuery, wanted: WantedHeat) -> None:
     check_unit(query.surface, _COLDEST_SURFACE_C, "surface")
     check_unit(query.air, _COLDEST_AIR_C, "air")
     if query.surface.low - query.air.low < SMALLEST_RISE_K:
-        raise NotUnderstoodError(
-            query.air.text,
-            "air that is cooler than the surface under the lamp (check that the lamp is on and "
-            "the air probe out of its beam)",
-            "surface:92F air:80F",
-            "air",
-        )
+        raise refused(Missing.LAMP_HEAT, query.air.text)
     if wanted.aim_c - query.air.low < SMALLEST_RISE_K:
-        raise NotUnderstoodError(
-            query.air.text,
-            "air that is cooler than the wanted surface, because a lamp can only warm (cool the "
-            "room or let more air through first)",
-            "surface:92F air:80F want:103F",
-            "air",
-        )
+        raise refused(Missing.COOLER_AIR, query.air.text)
 
 
 def _move(reading: Reading, wanted: WantedHeat) -> Estimate | None:
