@@ -40,7 +40,9 @@ def told_no(
 ) -> Layered:
     """Return the answer that says no, with an example that leads to an answer in one step."""
     example = leading_on(error.example, command, given, preferences, error.option)
-    return replace(error.told(example), alarms=error.alarms)
+    # The question's own example is for no animal, and may be past a limit of the one meant here.
+    safe = error.example if example == command.examples[0] else example
+    return replace(error.told(safe), alarms=error.alarms)
 
 
 def leading_on(

@@ -180,6 +180,15 @@ def test_what_cannot_be_answered_is_told_in_a_sentence(
     assert told in reply.answer
 
 
+def test_no_refusal_offers_a_wish_past_the_limit_of_the_animal(anyone: Preferences) -> None:
+    line = "basking surface:82F air:78F distance:10in animal:crested gecko"
+    for wish in ("", " want:110F"):
+        told = everything(ask(line + wish, anyone))
+        assert "want:" in told
+        assert "103F" not in told
+        assert "bearded" not in told
+
+
 def test_a_first_wattage_is_wide_and_snapped_to_what_is_sold(anyone: Preferences) -> None:
     reply = ask("watts room:70F want:103F distance:10in lamp:flood", anyone)
     power = value(reply, "lamp_power")
