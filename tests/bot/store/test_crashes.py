@@ -33,6 +33,7 @@ from datetime import UTC, date, datetime, timedelta
 from sqlalchemy import make_url
 from bot.kept.keeper import Enclosure, KeeperExport, Reading
 from bot.store.store import open_store_at
+from calc.quantities import Quantity
 
 def given(number):
     days = [date(2026, 1, 1) + timedelta(days=n) for n in range(15)]
