@@ -14,28 +14,30 @@ from pydantic import ValidationError
 from bot.answering import answer_of, in_words
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.limits_told import told_alarms
-from bot.answers.linking import page_links
-from bot.answers.outside import outside_sentence
+from bot.answers.outside import outside_told
 from bot.answers.own import own_rows
 from bot.answers.past_limit import alarms_of
 from bot.answers.unread import (
     asked_line,
     first_error,
+    misread,
     missing_example,
-    missing_sentence,
+    missing_told,
+    not_heard,
     unknown_option,
     unnamed_example,
-    unnamed_sentence,
+    unnamed_told,
 )
 from bot.command import Command, Routed
 from bot.command_asked import command_of, no_such_command
 from bot.commands import COMMANDS, command_named
 from bot.dangers import listen
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import Units
 from bot.language.shown import shown
 from bot.language.words import split_line
 from bot.preferences import Context, Preferences
+from bot.problems import problem
 from bot.queries.options import Query
 from bot.queries.units import taken_units
 from bot.question_context import context_of, reading_of
@@ -50,7 +52,6 @@ __all__ = [
     "answered",
     "ask",
     "ask_options",
-    "problem",
     "take_apart",
     "understand",
     "understand_options",
@@ -128,7 +129,7 @@ class Understood:
             }
         )
 
-    def refused(self, sentence: str) -> Reply:
+    def refused(self, sentence: str | Say) -> Reply:
         """Return the reply that says why there is no answer."""
         asked = asked_line(self.command, self.given)
         return problem(self.command.name, sentence, self.preferences, asked)
@@ -138,14 +139,14 @@ class Understood:
         if self.free is None:
             example = unnamed_example(self.command, self.given)
             tried = leading_on(example, self.command, self.given, self.preferences)
-            return self.refused(unnamed_sentence(error, self.command, self.given, tried))
+            return self.refused(unnamed_told(error, self.command, self.given, tried))
         reply = self.free.lacking(("animal",), self.context)
         return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
     def outside(self, error: OutsideModelError) -> Reply:
         """Return the reply for what the model does not reach."""
-        first = self.preferences.forced_units or self.preferences.bare or Units.IN
-        return self.refused(outside_sentence(error, first, self.command.examples[0]))
+        shown_first, example = self.preferences.shown, self.command.examples[0]
+        return self.refused(outside_told(error, shown_first, example))
 
 
 def understand(line: str, preferences: Preferences) -> Understood | Reply:
@@ -168,8 +169,9 @@ def take_apart(line: str, preferences: Preferences) -> tuple[Command, dict[str, 
         examples = {option.name: option.example for option in command.query.options()}
         _, given = split_line(f"{_ONE_WORD} {rest}", examples, command.positional)
     except NotUnderstoodError as error:
-        reply = problem(command.name if command else "help", str(error), preferences)
-        return said_first(reply, listen(line), preferences)
+        known = preferences.speaking(line)
+        reply = problem(command.name if command else "help", misread(error), known)
+        return said_first(reply, listen(line), known)
     return command, given
 
 
@@ -177,7 +179,10 @@ def understand_options(
     name: str, given: Mapping[str, str], preferences: Preferences
 ) -> Understood | Reply:
     """Read the options of a command; the reply says what was not understood."""
-    heard = heard_in(command_named(name), given)
+    command = command_named(name)
+    heard = heard_in(command, given)
+    if command is not None and command.route is not None:
+        preferences = preferences.speaking(" ".join(given.values()))
     understood = _understood(name, given, preferences)
     if isinstance(understood, Reply):
         return said_first(understood, heard, preferences)
@@ -189,7 +194,7 @@ def _understood(
 ) -> Understood | Reply:
     command = command_named(name)
     if command is None:
-        return problem("help", no_such_command(name), preferences)
+        return problem("help", misread(no_such_command(name)), preferences)
     # An option left blank is one that was not filled in.
     given = {option: text for option, text in given.items() if text.strip()}
     try:
@@ -206,22 +211,22 @@ def _understood(
 
 def _refusal(
     error: ValidationError, command: Command, given: Mapping[str, str], preferences: Preferences
-) -> str:
+) -> Say:
     """Return one sentence for the first thing that is wrong; what is missing comes last."""
     first = first_error(error)
     if first is not None:
-        return with_way_on(first, command, given, preferences).sentence()
+        return misread(with_way_on(first, command, given, preferences))
     return unknown_option(error, command) or _missing(command, given, preferences)
 
 
-def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> str:
+def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> Say:
     example = missing_example(command, given, preferences.own, preferences.default_animal)
     tried = leading_on(example, command, given, preferences)
-    return missing_sentence(command, given, preferences.own, tried)
+    return missing_told(command, given, preferences.own, tried)
 
 
 def _unread(
-    command: Command, sentence: str, given: Mapping[str, str], preferences: Preferences
+    command: Command, sentence: Say, given: Mapping[str, str], preferences: Preferences
 ) -> Reply:
     """Return the problem, with what cannot wait among the options that could be read."""
     reply = problem(command.name, sentence, preferences, asked_line(command, given))
@@ -237,7 +242,8 @@ def _routed(
     try:
         meant = command.route(query, context)
     except NotUnderstoodError as error:
-        return problem(command.name, str(error), preferences, asked_line(command, given))
+        told = not_heard(error, COMMANDS[0])
+        return problem(command.name, told, preferences, asked_line(command, given))
     if isinstance(meant, Reply):
         return meant.model_copy(update={"asked": asked_line(command, given)})
     free = FreeWords(command, query, meant)
@@ -288,22 +294,6 @@ def _answered(understood: Understood) -> Reply:
         return reply.model_copy(update={"alarms": alarms_of(error)})
     except OutsideModelError as error:
         return understood.outside(error)
-
-
-def problem(name: str, sentence: str, preferences: Preferences, asked: str = "") -> Reply:
-    """Return the Reply that tells one plain sentence of what went wrong."""
-    command = command_named(name)
-    return Reply(
-        command=name,
-        status="problem",
-        title="That did not work",
-        answer=sentence,
-        steps=("All questions: help",)
-        if name == "help" or command is None
-        else (f"More about this question: help {name}",),
-        guide=page_links(command.guide[:1] if command else (), preferences.guide_url),
-        asked=asked,
-    )
 
 
 def _assumed(name: str, text: str, unit: str) -> Assumed:

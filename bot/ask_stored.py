@@ -8,13 +8,14 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from functools import cache
 
-from bot.ask import Understood, answered, problem, take_apart, understand_options
+from bot.ask import Understood, answered, take_apart, understand_options
 from bot.commands import COMMANDS
 from bot.dangers import listen
 from bot.desk import Desk
 from bot.keeping.asker import preferred
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
+from bot.problems import problem
 from bot.reply import Reply
 from bot.said_first import said_first
 from bot.store.errors import StoreError

@@ -56,6 +56,6 @@ def _accepted_commands(word: str) -> str:
     return f"one of the questions I know ({wish}all are {', '.join(names)})"
 
 
-def no_such_command(name: str) -> str:
-    """Return the sentence for a name that no command has."""
-    return str(NotUnderstoodError(shown(name), _accepted_commands(name), COMMANDS[0].examples[0]))
+def no_such_command(name: str) -> NotUnderstoodError:
+    """Return the refusal of a name that no command has."""
+    return NotUnderstoodError(shown(name), _accepted_commands(name), COMMANDS[0].examples[0])

@@ -1,11 +1,12 @@
 """How an asker wants to be answered: a plain value, made at the fronts and passed in."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
-from typing import Literal, get_args
+from typing import Literal, Self, get_args
 
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
+from bot.language.tongue import tongue_of
 
 __all__ = ["FIRST", "LANGUAGES", "Context", "Language", "Preferences"]
 
@@ -22,7 +23,8 @@ class Preferences:
 
     ``units`` gives bare numbers their unit and is shown first where the question names none;
     ``forced_units`` is shown first whatever the question says (a button, a command-line option).
-    ``language`` is that of the answers; what has no words in it is told in English.
+    ``language`` is that of the answers, None where nobody chose one; what has no words in it is
+    told in English.
     ``own`` are the figures that the asker's group set for itself. ``today`` is the day where the
     asker lives; None is the day in Greenwich. ``is_pale_or_young``: free words told the animal so.
     """
@@ -33,8 +35,25 @@ class Preferences:
     default_animal: str = ""
     own: Own = NOTHING_OWN
     today: date | None = None
-    language: Language = FIRST
+    language: Language | None = None
     is_pale_or_young: bool = False
+
+    @property
+    def spoken(self) -> Language:
+        """Return the language that the asker is answered in."""
+        return self.language or FIRST
+
+    def speaking(self, text: str) -> Self:
+        """Return them with the language of the asker's own sentence where nobody chose one."""
+        tongue = tongue_of(text) if self.language is None else None
+        found = next((known for known in LANGUAGES if tongue and known == tongue.value), None)
+        return replace(self, language=found) if found else self
+
+    @property
+    def shown(self) -> Units:
+        """Return the system that stands first where the question names none."""
+        usual = Units.IN if self.spoken == FIRST else Units.CM
+        return self.forced_units or self.units or usual
 
     @property
     def bare(self) -> Units | None:

@@ -3,7 +3,6 @@
 from collections.abc import Mapping
 
 from bot.language.pale import before_animals, tells_pale_or_young
-from bot.language.quantities import Units
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
 from bot.queries.units import system_of
@@ -25,10 +24,10 @@ def context_of(query: Query, given: Mapping[str, str], preferences: Preferences)
     # Without a setting, a bare number has a unit only where it tells its own.
     own = preferences.bare is None
     first = next((s for value in typed if (s := system_of(value, bare=own))), None)
-    units = preferences.forced_units or first or preferences.units or Units.IN
+    units = preferences.forced_units or first or preferences.shown
     given_by = preferences.guide_url, preferences.default_animal, preferences.own
     pale = preferences.is_pale_or_young or _is_pale_or_young(given, preferences.own.names)
-    return Context(units, *given_by, preferences.today, preferences.language, pale)
+    return Context(units, *given_by, preferences.today, preferences.spoken, pale)
 
 
 def _is_pale_or_young(given: Mapping[str, str], own: tuple[str, ...]) -> bool:

@@ -69,11 +69,11 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
     def link(slug: str) -> PageLink:
         return page_links((slug,), preferences.guide_url)[0]
 
-    speaker = voice(preferences.language, _units(reply, preferences))
+    speaker = voice(preferences.spoken, _units(reply, preferences))
     told = first(reply, heard, link, speaker)
     labels = tuple(speaker.text(Say.of("part", name)) for name in PartName)
     told = told.model_copy(update={"brief": brief_of(told), "labels": labels})
-    if told.language == preferences.language:
+    if told.language == preferences.spoken:
         return told
     note = Say("only-english-rest") if told.dangers else Say("only-english")
     line = Line(role=Role.ASSUMED, text=speaker.text(note))
@@ -82,5 +82,4 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
 
 def _units(reply: Reply, preferences: Preferences) -> Units:
     """Return the unit that stands first: the reply's own, else what is known of the asker."""
-    told = Units(reply.units) if reply.units else None
-    return told or preferences.forced_units or preferences.units or Units.IN
+    return Units(reply.units) if reply.units else preferences.shown

@@ -10,7 +10,7 @@ from pydantic import BeforeValidator, Field, SecretStr
 from pydantic_settings import BaseSettings, NoDecode, SettingsConfigDict
 
 from bot.language.quantities import Units
-from bot.preferences import FIRST, Language
+from bot.preferences import Language
 
 __all__ = ["Settings", "Shards"]
 
@@ -63,7 +63,8 @@ class Settings(BaseSettings):
     data_dir: Path | None = None
     guide_url: str = ""
     units: Units | None = None
-    language: Language = FIRST
+    # None: that of the asker's own sentence, else English.
+    language: Language | None = None
     health_port: Annotated[int, Field(ge=1, le=65535)] | None = None
     shards: Annotated[Shards | None, NoDecode, BeforeValidator(_read_shards)] = None
     log: Literal["debug", "info", "warning", "error"] = "info"

@@ -143,6 +143,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
     ),
     "bot.ask_stored": (
+        "bot.problems",
         "bot.ask",
         "bot.dangers",
         "bot.said_first",
@@ -164,7 +165,17 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "calc.animals",
         "calc.heat.sources_of_heat",
     ),
+    "bot.problems": (
+        "bot.answers",
+        "bot.commands",
+        "bot.facts",
+        "bot.preferences",
+        "bot.reply",
+        "bot.saying",
+    ),
     "bot.ask": (
+        "bot.facts",
+        "bot.problems",
         "bot.answering",
         "bot.answers",
         "bot.dangers",

@@ -4,13 +4,16 @@ The ends are rounded inwards and the figure outwards, so that whoever types a pr
 answered, and no figure is shown as if it were inside.
 """
 
+from dataclasses import dataclass
+from enum import StrEnum
 from math import ceil, floor, isfinite
 
 from bot.answers.figures import number
+from bot.facts import Say
 from bot.language.quantities import Units, convert
 from calc.validity import OutsideModelError
 
-__all__ = ["outside_clause", "outside_sentence"]
+__all__ = ["outside_clause", "outside_told"]
 
 # unit of the engine: for each system the sign, the unit of the conversion and the step shown
 _BOTH = {
@@ -23,10 +26,43 @@ _FROM = {"degC": "degC", "K": "delta_degC", "m": "m"}
 _SLIP = 1e-6
 
 
-def outside_sentence(error: OutsideModelError, units: Units, example: str) -> str:
+class Ends(StrEnum):
+    """Which ends the range has that the model may be believed in."""
+
+    FROM = "from"
+    ABOVE = "above"
+    UP_TO = "up to"
+    ABOVE_TO = "above, and up to"
+    BOTH = "from, and up to"
+
+
+@dataclass(frozen=True, slots=True)
+class OutOfRange:
+    """A figure beyond what the model reaches, in the asker's units, and what works."""
+
+    name: str
+    value: str
+    ends: Ends
+    low: str | None
+    high: str | None
+    example: str
+
+
+def outside_told(error: OutsideModelError, units: Units, example: str) -> Say:
     """Return what was out of range, the range in the asker's units, and what works."""
-    clause = outside_clause(error, units)
-    return f"I cannot answer that: {clause}. Check the figure and ask again, for example: {example}"
+    value = _shown(error.value, error.unit, units, is_up=error.value > error.high)
+    low = _shown(error.low, error.unit, units, is_up=True) if isfinite(error.low) else None
+    high = _shown(error.high, error.unit, units, is_up=False) if isfinite(error.high) else None
+    facts = OutOfRange(error.name, value, _ends(error), low, high, example)
+    return Say("refused-outside", facts)
+
+
+def _ends(error: OutsideModelError) -> Ends:
+    if not isfinite(error.low):
+        return Ends.UP_TO
+    if not isfinite(error.high):
+        return Ends.ABOVE if error.is_open_low else Ends.FROM
+    return Ends.ABOVE_TO if error.is_open_low else Ends.BOTH
 
 
 def outside_clause(error: OutsideModelError, units: Units) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 
-from bot.ask import ask, problem, take_apart
+from bot.ask import ask, take_apart
 from bot.ask_stored import ask_stored
 from bot.commands import command_at
 from bot.dangers import listen
@@ -17,6 +17,7 @@ from bot.keeping.words import MOST_IMPORT
 from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
+from bot.problems import problem
 from bot.reply import Reply
 from bot.said_first import said_first
 from bot.store import FILE_NAME

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, Any, Final
 import discord
 from discord import app_commands
 
-from bot.ask import problem
 from bot.ask_stored import ask_stored_options
 from bot.command import Command
 from bot.fronts.discord.buttons import view_for
@@ -25,6 +24,7 @@ from bot.fronts.discord.sending import (
 )
 from bot.keeping.words import MOST_IMPORT
 from bot.preferences import Preferences
+from bot.problems import problem
 from bot.render.embeds import render_embeds
 from bot.reply import Reply
 from bot.store.errors import StoreError

@@ -7,10 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from bot.ask import ask, ask_options, problem
+from bot.ask import ask, ask_options
 from bot.dangers import HazardKind, hazard, hazards
 from bot.guide import page, sections
 from bot.preferences import Preferences
+from bot.problems import problem
 from bot.render.embeds import render_embeds
 from bot.render.html import render_html
 from bot.render.text import render_text

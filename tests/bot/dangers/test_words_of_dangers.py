@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.ask import ask, problem
+from bot.ask import ask
 from bot.brief import PHONE, phone_lines
 from bot.dangers import Hazard, HazardKind, hazard, hazards
 from bot.dangers.calls import call_sentences
@@ -14,6 +14,7 @@ from bot.dangers.table import Later, Soon, Who
 from bot.facts import Say
 from bot.language.units import Units
 from bot.preferences import LANGUAGES, Language, Preferences
+from bot.problems import problem
 from bot.reply import Alarm, Role
 from bot.said_first import said_first
 from bot.saying.voice import voice

@@ -20,7 +20,15 @@ from bot.saying.words import words as words_of
 ROOT = Path(__file__).parent.parent.parent.parent
 PLURALS = {"one", "other"}
 # The rooms that say messages.
-SAYING = ("bot/questions", "bot/saying", "bot/said_first.py", "bot/dangers")
+SAYING = (
+    "bot/questions",
+    "bot/saying",
+    "bot/said_first.py",
+    "bot/dangers",
+    "bot/problems.py",
+    "bot/answers/unread.py",
+    "bot/answers/outside.py",
+)
 HEADED = re.compile(r"^### Facts: (.*)$", re.M)
 ONLY = re.compile(r"Only with: (.*)")
 
