@@ -6,7 +6,6 @@ from bot.answers.distance import answer_distance
 from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
 from bot.answers.meter import answer_meter
-from bot.answers.needs import answer_needs
 from bot.answers.plan import answer_plan
 from bot.answers.section import answer_section
 from bot.answers.tube import answer_tube
@@ -15,10 +14,10 @@ from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
-from bot.queries.needs import NeedsQuery
 from bot.queries.plan import PlanQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import MeterQuery, SectionQuery
+from bot.questions.general.needs import NEEDS
 from bot.questions.uv.card import CARD
 from bot.questions.uv.decline import DECLINE
 from bot.questions.uv.dose import DOSE
@@ -116,15 +115,7 @@ COMMANDS: tuple[Command, ...] = (
         form=True,
     ),
     CARD,
-    Command(
-        name="needs",
-        summary="What an animal needs: UV, basking spot, cool end, night, hours, and who says so",
-        query=NeedsQuery,
-        answer=answer_needs,
-        examples=("needs bearded dragon", "needs animal:leopard gecko"),
-        guide=("planning-a-set-up", "measuring-temperatures", "reading-a-uv-meter", "nights"),
-        positional="animal",
-    ),
+    NEEDS,
     *HEAT_COMMANDS,
     *SETUP_COMMANDS,
     Command(

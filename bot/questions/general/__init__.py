@@ -1,0 +1,1 @@
+"""Questions about an animal as a whole."""

@@ -1,0 +1,78 @@
+### Was ein Tier braucht
+
+needs-title = Was { NAME($animal, form: "a") } braucht
+
+## Die Antwort in Kürze
+needs-head = { $uvi ->
+    [none] { CAP($animal, form: "a") } braucht:
+   *[some] { CAP($animal, form: "a") } braucht UV-Index { UVI($uvi, form: "range") }.
+  }
+needs-nothing = Ich weiß zu wenig darüber, was { NAME($animal, form: "a") } braucht.
+# Only with: $warmth
+needs-line-warmth = { $need ->
+    [basking_surface] { needs-spot }: { needs-span }.
+    [cool_air] Kühl: { needs-span }.
+    [night_floor] Nachts ungeheizt ab { needs-floor }.
+   *[other] { needs-span }.
+  }
+# Only with: $warmth
+needs-span = { TEMP($warmth, form: "range") }
+# Only with: $warmth
+needs-floor = { TEMP($warmth, form: "high") }
+# Only with: $light
+needs-line-light = Licht: { HOURS($light, form: "range") } am Tag.
+needs-spot = { $basks ->
+    [yes] Sonne
+   *[no] Warm
+  }
+needs-do = Miss, was deins jetzt hat.
+needs-do-ask = Frag in der Tierarztpraxis nach.
+
+## Schritte
+needs-step-measure = Miss die Fläche, auf der es liegt, mit einem Infrarot-Thermometer, und die kühle Seite mit einem digitalen Fühler. Frag dann mit deinen eigenen Werten: temps { needs-readings }
+needs-readings = { $basking ->
+    [none] { needs-cool }
+   *[some] basking:{ TEMP($basking, units: "first") } { needs-cool }
+  }
+needs-cool = { $cool ->
+    [none] animal:{ $called }
+   *[some] cool:{ TEMP($cool, units: "first") } animal:{ $called }
+  }
+needs-step-tube = Frag zum UV mit deinem eigenen Abstand und Gitter: tube distance:{ LENGTH($shelf, units: "first") } screen:none animal:{ $called }
+needs-step-plan = Noch nichts gekauft? Frag mit deinem Terrarium und deinem Raum: plan animal:{ $called } enclosure:{ LENGTH($length, units: "first") } x { LENGTH($depth, units: "first") } x { LENGTH($height, units: "first") } lid:full mesh room:{ TEMP($room, units: "first") } night:{ TEMP($night, units: "first") }
+needs-step-again = Miss nach jeder Änderung neu. Das sind Bereiche: Deine Messgeräte und dein Tier entscheiden.
+
+## Zahlen
+needs-label-uvi = { $basks ->
+    [yes] UV-Index, wo es sich sonnt
+   *[no] UV-Index am hellsten Platz
+  }
+needs-label-basking_surface = { $basks ->
+    [yes] Fläche am Sonnenplatz
+   *[no] Wärmste Fläche
+  }
+needs-label-warm_air = Luft, warme Seite
+needs-label-cool_air = Luft, kühle Seite
+needs-label-night_floor = Nachts heizen nur unter
+needs-label-night_heat_off = Nachtwärme aus bei
+needs-label-light_hours = Stunden mit Licht
+needs-unknown = hier nicht bekannt: Frag jemanden mit Erfahrung oder eine reptilienkundige Tierarztpraxis
+# Only with: $uvi, $known
+needs-known-uvi = { $has_best ->
+    [yes] { UVI($uvi, form: "range") }, am besten etwa { UVI($uvi, form: "given") } ({ $known })
+   *[no] { UVI($uvi, form: "range") } ({ $known })
+  }
+# Only with: $warmth, $known
+needs-known-warmth = { $has_best ->
+    [yes] { TEMP($warmth, form: "range") }, am besten etwa { TEMP($warmth) } ({ $known })
+   *[no] { TEMP($warmth, form: "range") } ({ $known })
+  }
+# Only with: $light, $known
+needs-known-light = { HOURS($light, form: "range") } am Tag ({ $known })
+needs-label-zone = UV-Zone
+# Only with: $zone_is
+needs-zone = { $zone_is }
+needs-zone-1 = 1 von 4: lebt im Schatten oder in der Dämmerung und holt sich die Wärme aus der Umgebung
+needs-zone-2 = 2 von 4: Halbschatten, sonnt sich ab und zu
+needs-zone-3 = 3 von 4: sonnt sich in der Sonne oder im Halbschatten
+needs-zone-4 = 4 von 4: sonnt sich in der Mittagssonne

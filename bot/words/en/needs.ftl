@@ -1,0 +1,78 @@
+### Facts: Needs, OneNeed
+
+needs-title = What { NAME($animal, form: "a") } needs
+
+## The answer in brief
+needs-head = { $uvi ->
+    [none] { CAP($animal, form: "a") } needs:
+   *[some] { CAP($animal, form: "a") } needs UV index { UVI($uvi, form: "range") }.
+  }
+needs-nothing = I know too little of what { NAME($animal, form: "a") } needs.
+# Only with: $warmth
+needs-line-warmth = { $need ->
+    [basking_surface] { needs-spot }: { needs-span }.
+    [cool_air] Cool end: { needs-span }.
+    [night_floor] Night: no heat above { needs-floor }.
+   *[other] { needs-span }.
+  }
+# Only with: $warmth
+needs-span = { TEMP($warmth, form: "range") }
+# Only with: $warmth
+needs-floor = { TEMP($warmth, form: "high") }
+# Only with: $light
+needs-line-light = Light: { HOURS($light, form: "range") } a day.
+needs-spot = { $basks ->
+    [yes] Basking
+   *[no] Warmest
+  }
+needs-do = Measure what yours has now.
+needs-do-ask = Ask a reptile vet.
+
+## Steps
+needs-step-measure = Measure the surface where it lies with an infrared gun, and the cool end with a digital probe. Then ask, with your own readings: temps { needs-readings }
+needs-readings = { $basking ->
+    [none] { needs-cool }
+   *[some] basking:{ TEMP($basking, units: "first") } { needs-cool }
+  }
+needs-cool = { $cool ->
+    [none] animal:{ $called }
+   *[some] cool:{ TEMP($cool, units: "first") } animal:{ $called }
+  }
+needs-step-tube = For the UV ask, with your own distance and screen: tube distance:{ LENGTH($shelf, units: "first") } screen:none animal:{ $called }
+needs-step-plan = Nothing bought yet? Ask, with your own box and room: plan animal:{ $called } enclosure:{ LENGTH($length, units: "first") } x { LENGTH($depth, units: "first") } x { LENGTH($height, units: "first") } lid:full mesh room:{ TEMP($room, units: "first") } night:{ TEMP($night, units: "first") }
+needs-step-again = Measure again after every change. These are ranges to aim for: your own meters and your animal decide.
+
+## Numbers
+needs-label-uvi = { $basks ->
+    [yes] UV index where it basks
+   *[no] UV index at its brightest place
+  }
+needs-label-basking_surface = { $basks ->
+    [yes] Basking surface
+   *[no] Warmest surface
+  }
+needs-label-warm_air = Warm-end air
+needs-label-cool_air = Cool-end air
+needs-label-night_floor = Night heat only below
+needs-label-night_heat_off = Night heat off at
+needs-label-light_hours = Hours of light
+needs-unknown = not known here: ask an experienced keeper or a reptile vet
+# Only with: $uvi, $known
+needs-known-uvi = { $has_best ->
+    [yes] { UVI($uvi, form: "range") }, best about { UVI($uvi, form: "given") } ({ $known })
+   *[no] { UVI($uvi, form: "range") } ({ $known })
+  }
+# Only with: $warmth, $known
+needs-known-warmth = { $has_best ->
+    [yes] { TEMP($warmth, form: "range") }, best about { TEMP($warmth) } ({ $known })
+   *[no] { TEMP($warmth, form: "range") } ({ $known })
+  }
+# Only with: $light, $known
+needs-known-light = { HOURS($light, form: "range") } a day ({ $known })
+needs-label-zone = UV zone
+# Only with: $zone_is
+needs-zone = { $zone_is }
+needs-zone-1 = 1 of 4: lives in shade or twilight, and takes its warmth from its surroundings
+needs-zone-2 = 2 of 4: partial sun, basks now and then
+needs-zone-3 = 3 of 4: basks in open or partial sun
+needs-zone-4 = 4 of 4: basks in the midday sun
