@@ -71,7 +71,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.guide",
         "calc",
     ),
-    "bot.heat_commands": ("bot.answers", "bot.command", "bot.queries", "bot.questions"),
+    "bot.heat_commands": ("bot.command", "bot.questions"),
     "bot.answering": (
         "bot.answers",
         "bot.command",

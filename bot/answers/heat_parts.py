@@ -9,22 +9,16 @@ from bot.answers.animals import (
 )
 from bot.answers.figures import temperature, temperature_range
 from bot.language.quantities import Units
-from bot.language.sizes import Size
 from bot.preferences import Context
 from bot.reply import Row
 from calc.animals import Animal, Target
-from calc.uncertainty import Estimate
 
 __all__ = [
     "AFTER_A_CHANGE",
     "HEAT_CAUTIONS",
-    "WARM_THE_ROOM",
     "Kept",
-    "around",
     "body_rows",
-    "box_row",
     "kept_named",
-    "taken_text",
     "target_text",
 ]
 
@@ -45,10 +39,6 @@ HEAT_CAUTIONS = (
 AFTER_A_CHANGE = (
     "Re-measure after two hours, and go on in small steps: the numbers here are a start, your "
     "thermometer decides."
-)
-WARM_THE_ROOM = (
-    "That is more than one lamp gives, and many lamps on one box are a fire risk. Warm the room "
-    "first, or close more of the lid with something that cannot burn."
 )
 
 
@@ -88,20 +78,3 @@ def body_rows(animal: Animal, units: Units) -> tuple[Row, ...]:
         )
         for body in animal.bodies
     )
-
-
-def around(value_c: float, doubt_k: float) -> Estimate:
-    """Return a reading with the doubt of its thermometer."""
-    return Estimate(value_c - doubt_k, value_c, value_c + doubt_k)
-
-
-def box_row(size: Size, material: str, lid: str, unsaid: tuple[str, ...] = ()) -> Row:
-    """Return how the enclosure was taken; ``unsaid`` are the options that nobody gave."""
-    front = "" if material == "glass" else " with a glass front"
-    taken = taken_text(*(f"{name}:" for name in unsaid))
-    return Row(label="Enclosure", text=f"{size.text}, {material}{front}, {lid} lid{taken}")
-
-
-def taken_text(*options: str) -> str:
-    """Return that something was taken because it was not said, and how to say it."""
-    return f" (not said, so I took it: give {' and '.join(options)})" if options else ""

@@ -9,7 +9,7 @@ from bot.queries.heat import BaskingQuery
 from bot.questions.heat.basking_facts import Act, Basking, Dimming, LampChoice, basking
 from bot.questions.heat.guards import FIRST_PUT_RIGHT, Tripped, guard_care, tripped
 from bot.questions.heat.shared import AFTER_A_CHANGE, HEAT_CARE
-from bot.questions.heat.warmth import aim_rows
+from bot.questions.heat.warmth import aim_doubts, aim_rows
 from calc.heat.basking import DimmerVerdict
 from calc.heat.guards import Guard
 
@@ -89,7 +89,7 @@ def _brief(facts: Basking, say: Says) -> Brief:
     return Brief(
         head=heads[0],
         range=tuple(heads[1:]),
-        assumed=(Say("warmth-unchecked"),) if facts.aim.animal is None else (),
+        assumed=tuple(aim_doubts(facts.aim)),
         steps=tuple(_first_steps(facts, say)),
     )
 

@@ -20,6 +20,7 @@ __all__ = [
     "WantedHeat",
     "WishPast",
     "WishUnknown",
+    "aim_doubts",
     "aim_rows",
     "air_past",
     "air_unknown",
@@ -150,6 +151,14 @@ def aim_rows(aim: SurfaceAim) -> Iterator[Row]:
     yield Row(Say("warmth-label-aim"), told)
     if aim.usual is not None:
         yield Row(Say("warmth-label-usual"), Say("warmth-usual", aim))
+
+
+def aim_doubts(aim: SurfaceAim) -> Iterator[Say]:
+    """Return what the brief says of a wish that is not the animal's own."""
+    if aim.animal is None:
+        yield Say("warmth-unchecked")
+    elif aim.usual is not None:
+        yield Say("warmth-unusual", aim)
 
 
 def _gentle(animal: Animal) -> str:

@@ -11,7 +11,7 @@ from bot.preferences import Context
 from bot.queries.heat import WattsQuery
 from bot.questions.heat.guards import guard_care
 from bot.questions.heat.shared import AFTER_A_CHANGE, HEAT_CARE, LAMP_SHAPES, Box, Untold
-from bot.questions.heat.warmth import SurfaceAim, WantedHeat, aim_rows, surface_wanted
+from bot.questions.heat.warmth import SurfaceAim, WantedHeat, aim_doubts, aim_rows, surface_wanted
 from bot.questions.heat.watts_box import Boxed, boxed
 from bot.questions.heat.watts_refused import (
     BoxTooHot,
@@ -181,8 +181,7 @@ def _assumed(facts: FirstLamp, say: Says) -> Iterator[Say]:
         yield say("assumed-shape")
     if facts.box is not None and facts.box.untold is not Untold.NOTHING:
         yield Say("box-assumed", facts.box)
-    if facts.aim.animal is None:
-        yield Say("warmth-unchecked")
+    yield from aim_doubts(facts.aim)
 
 
 def _steps(facts: FirstLamp, say: Says) -> Iterator[Say]:

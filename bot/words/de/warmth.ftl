@@ -46,4 +46,6 @@ warmth-usual = Das ist nicht üblich für { NAME($animal, form: "acc") }: { TEMP
     [yes] , am besten { TEMP($usual) }
    *[no] {""}
   } ({ $usual_known })
+# Only with: $animal
+warmth-unusual = Nicht üblich für { NAME($animal, form: "your-acc") }.
 warmth-unchecked = Für dein Tier nicht geprüft.

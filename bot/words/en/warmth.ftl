@@ -43,8 +43,10 @@ warmth-target = { TEMP($aim, form: "range") }{ $has_best ->
   } for { NAME($animal, form: "a") } ({ $known })
 warmth-label-usual = Look again
 # Only with: $animal, $usual, $usual_known
-warmth-usual = That is not usual for { NAME($animal, form: "a") }: { TEMP($usual, form: "range") }{ $usual_has_best ->
+warmth-usual = That is not what is usual for { NAME($animal, form: "a") }: { TEMP($usual, form: "range") }{ $usual_has_best ->
     [yes] , best { TEMP($usual) }
    *[no] {""}
   } ({ $usual_known })
+# Only with: $animal
+warmth-unusual = Not usual for { NAME($animal, form: "a") }.
 warmth-unchecked = Not checked for your animal.
