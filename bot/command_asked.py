@@ -2,12 +2,12 @@
 
 import re
 
-from bot.answers.setup_told import names_an_animal
 from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
+from bot.questions.setup.told import names_an_animal
 
 __all__ = ["command_of", "no_such_command"]
 

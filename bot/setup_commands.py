@@ -1,9 +1,9 @@
 """The questions in the asker's own words: any question, and a set-up to check."""
 
-from bot.answers.check import answer_check
 from bot.answers.routing import lacking_reply, route
 from bot.command import Command
-from bot.queries.setup import AskQuery, CheckQuery
+from bot.queries.setup import AskQuery
+from bot.questions.setup.check import CHECK
 
 __all__ = ["SETUP_COMMANDS"]
 
@@ -22,19 +22,5 @@ SETUP_COMMANDS: tuple[Command, ...] = (
         guide=("how-to-ask",),
         positional="question",
     ),
-    Command(
-        name="check",
-        summary="Your whole set-up in your own words: what is fine, what to change first",
-        query=CheckQuery,
-        answer=answer_check,
-        examples=(
-            "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool 75",
-            (
-                "check leopard gecko, 6% tube over the mesh, warm side 32C, cool side 24C, "
-                "nights 20C distance:30cm screen:45%"
-            ),
-        ),
-        guide=("how-to-ask", "uv-and-heat-together", "measuring-temperatures"),
-        positional="setup",
-    ),
+    CHECK,
 )

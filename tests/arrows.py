@@ -39,6 +39,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.refusal",
         "bot.reply",
         "calc",
+        "bot.dangers.first_change",
         "bot.dangers.past_limits",
         # Animals and lengths of tubes are found there until their rooms have moved too.
         "bot.answers.animals",
@@ -92,7 +93,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.setup_commands",
         "bot.stored_commands",
     ),
-    "bot.setup_commands": ("bot.answers", "bot.command", "bot.queries"),
+    "bot.setup_commands": ("bot.answers", "bot.command", "bot.queries", "bot.questions"),
     "bot.moderator_commands": ("bot.command", "bot.keeping", "bot.queries"),
     "bot.stored_commands": (
         "bot.command",
@@ -116,7 +117,13 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.store.errors",
         "calc",
     ),
-    "bot.command_asked": ("bot.answers", "bot.command", "bot.commands", "bot.language"),
+    "bot.command_asked": (
+        "bot.answers",
+        "bot.command",
+        "bot.commands",
+        "bot.language",
+        "bot.questions",
+    ),
     "bot.question_context": ("bot.language", "bot.preferences", "bot.queries", "calc.naming"),
     "bot.way_on": (
         "bot.answering",

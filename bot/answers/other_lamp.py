@@ -4,12 +4,13 @@ from bot.answers.animals import AnimalNotNamedError
 from bot.answers.figures import length, number, uvi_range
 from bot.answers.linking import page_links, source_lines
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, wish_asked
-from bot.answers.verdicts import judged_uvi_read, verdict_word
+from bot.answers.verdicts import verdict_word
 from bot.language.quantities import Units
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import WARM, UvLamp
 from bot.preferences import Context
 from bot.questions.shared import limits_for
+from bot.questions.uv.judged import judged_uvi_read
 from bot.reply import Reply, Row
 from calc.limits import Limits
 from calc.uv.placement import COMFORTABLE_MINIMUM_M

@@ -3,12 +3,12 @@
 from collections.abc import Mapping
 
 from bot.answers.figures import calendar_day, length, number, percent
-from bot.answers.setup_told import heard_in, names_an_animal
 from bot.command import Command
 from bot.kept.group import OwnAnimal, OwnLamp, OwnScreen
 from bot.language.hearing import FactName
 from bot.preferences import Context
 from bot.queries.options import Query
+from bot.questions.setup.told import heard_in, names_an_animal
 from bot.reply import Row
 from calc.naming import Known, named
 

@@ -18,7 +18,6 @@ from bot.answers.routes.part import part_asked
 from bot.answers.routes.perhaps import possible
 from bot.answers.routes.rule import tube_at_a_place
 from bot.answers.routes.rules import fitting
-from bot.answers.setup_told import has_figures, told_by
 from bot.answers.unfigured import unfigured_reply, which_animal, which_reply
 from bot.command import Routed
 from bot.language.errors import NotUnderstoodError
@@ -27,6 +26,7 @@ from bot.language.normal import normalise
 from bot.language.shown import shown
 from bot.preferences import Context
 from bot.queries.setup import AskQuery
+from bot.questions.setup.told import has_figures, told_by
 from bot.reply import Reply
 
 __all__ = ["lacking_reply", "route"]

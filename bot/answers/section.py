@@ -7,7 +7,6 @@ import numpy as np
 
 from bot.answers.animals import animal_asked
 from bot.answers.figures import length, percent, uvi, uvi_estimate, uvi_range
-from bot.answers.first_change import first_change
 from bot.answers.linking import page_links, source_lines
 from bot.answers.no_figures import answer_without_figures
 from bot.answers.section_layout import Layout, layout
@@ -23,6 +22,7 @@ from bot.answers.uv_parts import (
     screen_phrase,
     wish_asked,
 )
+from bot.dangers.first_change import first_change
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.options import kind_of

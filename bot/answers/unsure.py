@@ -10,7 +10,7 @@ from bot.answers.placed import span_told
 from bot.answers.tube_length import length_known, length_steps, length_values
 from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.answers.uv_parts import UV_CAUTIONS, Wish, fixture_name, screen_phrase, wish_asked
-from bot.answers.verdicts import mildest, verdict_word
+from bot.answers.verdicts import verdict_word
 from bot.language import screens as typed
 from bot.language.lamps import Fixture
 from bot.language.quantities import Units
@@ -20,6 +20,7 @@ from bot.preferences import Context
 from bot.queries.uv import DistanceQuery, UviQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.judged import mildest
 from bot.questions.uv.tubes import all_together
 from bot.reply import Reply, Row, Table, Value
 from calc.limits import Limits

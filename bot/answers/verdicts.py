@@ -1,27 +1,16 @@
 """The verdicts in words, the same in every answer, and what a UV index asks to be moved."""
 
-from collections.abc import Sequence
-
-from bot.answers.check_parts import Mark
 from bot.answers.figures import length, length_away
 from bot.answers.placed import start_told
 from bot.language.quantities import Units
-from calc.judgement import Judged, Move, Verdict, as_read
-from calc.limits import Limits
-from calc.quantities import Quantity
-from calc.setup.set_up import Sign, sign_of
-from calc.uncertainty import Estimate
-from calc.uv.danger import judge_uvi
+from bot.questions.uv.judged import wants_move
+from calc.judgement import Judged, Verdict
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, PlaceCheck
 
 __all__ = [
-    "judged_uvi_read",
-    "mark_of",
-    "mildest",
     "move_step",
     "until_measured",
     "verdict_word",
-    "wants_move",
 ]
 
 _WORDS = {
@@ -36,40 +25,9 @@ _WORDS = {
 }
 
 
-_MARKS = {Sign.FINE: Mark.FINE, Sign.CHANGE: Mark.CHANGE, Sign.CANNOT_TELL: Mark.CANNOT_TELL}
-
-
 def verdict_word(judged: Judged) -> str:
     """Return a verdict as every answer says it."""
     return _WORDS[judged.verdict]
-
-
-def mark_of(judged: Judged | None) -> Mark:
-    """Return what a part of a set-up is marked with: a change only where something is sure."""
-    return _MARKS[sign_of(judged.verdict if judged else None)]
-
-
-def wants_move(judged: Judged) -> bool:
-    """Whether the tube is moved: nearer only where it is surely low, farther where likely high."""
-    return judged.verdict.wants_change or judged.is_likely_above
-
-
-def mildest(several: Sequence[Judged]) -> Judged | None:
-    """Return the verdict that holds whichever case it is; None where the cases disagree."""
-    found = sorted(several, key=lambda judged: abs(judged.verdict))
-    if len({judged.verdict for judged in found}) == 1:
-        return found[0]
-    moves = {judged.move for judged in found}
-    return None if len(moves) > 1 or Move.STAY in moves else found[0]
-
-
-def judged_uvi_read(
-    readings: tuple[float, ...], low: float, high: float, limits: Limits | None
-) -> Judged:
-    """Judge what a UV meter showed, from the lowest to the highest, with its own doubt."""
-    lowest, highest = (as_read(Quantity.UVI, end) for end in (min(readings), max(readings)))
-    middle = (lowest.best + highest.best) / 2.0
-    return judge_uvi(Estimate(lowest.low, middle, highest.high), low, high, limits)
 
 
 def until_measured(check: PlaceCheck, units: Units) -> str:

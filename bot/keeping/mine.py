@@ -7,7 +7,6 @@ from pydantic import ValidationError
 
 from bot.answers.animals import animal_asked
 from bot.answers.length_asked import tube_length_m
-from bot.answers.setup_told import Told, told_by
 from bot.desk import Desk
 from bot.keeping.asker import today
 from bot.keeping.words import moment_told, question_of, setup_rows
@@ -19,6 +18,7 @@ from bot.language.lamps import OtherLamp
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
 from bot.queries.mine import ListQuery, RemoveQuery, SaveQuery
+from bot.questions.setup.told import SetUpTold, told_by
 from bot.reply import Reply, Row, Table
 from calc.animals import animal_name
 
@@ -68,7 +68,7 @@ async def save(query: SaveQuery, context: Context, desk: Desk) -> Reply:
     )
 
 
-def _facts(query: SaveQuery, told: Told, now: date, context: Context) -> dict[str, Any]:
+def _facts(query: SaveQuery, told: SetUpTold, now: date, context: Context) -> dict[str, Any]:
     facts: dict[str, Any] = {}
     if told.animal:
         facts["animal"] = animal_asked(told.animal, context).slug
@@ -97,7 +97,7 @@ def _facts(query: SaveQuery, told: Told, now: date, context: Context) -> dict[st
     return facts
 
 
-def _lamp(query: SaveQuery, told: Told) -> dict[str, Any]:
+def _lamp(query: SaveQuery, told: SetUpTold) -> dict[str, Any]:
     """Return which lamp was told, and how many of them."""
     facts: dict[str, Any] = {}
     kind, tube = told.uv_lamp, told.tube
@@ -115,7 +115,7 @@ def _lamp(query: SaveQuery, told: Told) -> dict[str, Any]:
     return facts
 
 
-def _printed(told: Told) -> float | None:
+def _printed(told: SetUpTold) -> float | None:
     """Return the number on the label of a lamp of another kind."""
     labels = [said.value for said in told.all(FactName.TUBE)]
     numbers = [label.number for label in labels if isinstance(label, OtherLamp)]

@@ -7,7 +7,6 @@ from pydantic import ValidationError
 
 from bot.answers.animals import GROUPS_OWN, own_animal, past_limits
 from bot.answers.figures import calendar_day, number, temperature
-from bot.answers.setup_told import heard_in
 from bot.desk import Desk
 from bot.keeping.places import server_of
 from bot.keeping.targets import NEXT, limit_told, of_option, range_read, range_told
@@ -18,6 +17,7 @@ from bot.language.hearing.lexicon import known_phrases
 from bot.language.quantities import read_number, read_temperature, single
 from bot.preferences import Context
 from bot.queries.server import AnimalQuery
+from bot.questions.setup.told import heard_in
 from bot.reply import Reply, Row
 from calc.animals import Subject
 from calc.limits import Limit, limits_of

@@ -5,11 +5,12 @@ from collections.abc import Iterator
 from bot.answers.animals import animal_asked
 from bot.answers.figures import uvi_range
 from bot.answers.temps_words import finding_clause
-from bot.answers.verdicts import judged_uvi_read, verdict_word
+from bot.answers.verdicts import verdict_word
 from bot.keeping.words import measured_name, reading_told
 from bot.kept.keeper import KEPT_AS, Enclosure, Reading
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Context
+from bot.questions.uv.judged import judged_uvi_read
 from bot.reply import Row
 from calc.animals import Animal, animal_name
 from calc.heat.readings import finding_for

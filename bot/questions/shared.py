@@ -57,6 +57,8 @@ def known_by(animal: Animal, subject: Subject, target: Target, own: Own) -> Say:
     if target.source == GROUPS_OWN:
         return Say("known", Known(How.OWN, entry.citation, None, _set_on(animal, subject, own)))
     note = Say.of("note", animal.slug, subject.value) if target.note else None
+    if note is not None and animal.is_pale_or_young and subject is Subject.UVI:
+        note = Say("pale-note")
     return Say("known", Known(_HOW.get(entry.kind, How.PUBLISHED), entry.citation, note, None))
 
 

@@ -12,7 +12,7 @@ from statistics import quantiles
 import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
-from bot.answers.setup_told import heard_in
+from bot.questions.setup.told import heard_in
 from tests.bot.language.test_hearing_any_text import FIGURES, JOINTS, PHRASES
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE
 from tests.fuzz.files import FILES

@@ -2,11 +2,12 @@
 
 import pytest
 
-from bot.answers.check import answer_check
-from bot.language.errors import NotUnderstoodError
+from bot.answering import in_words
+from bot.brief import MOST_LINES, phone_lines
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
+from bot.questions.setup.check import check, tell
 from bot.reply import Reply
 from tests.bot.language.hearing_score import TUNED_ON, heard_in, sentences
 
@@ -23,12 +24,13 @@ RIGHT = (
 
 def checked(words: str, units: Units = Units.IN, **options: str) -> Reply:
     query = CheckQuery.model_validate({"setup": words, **options}, context={"units": units})
-    return answer_check(query, Context(units))
+    context = Context(units)
+    return in_words(tell(check(query, context)), context)
 
 
 def verdicts(reply: Reply) -> dict[str, str]:
     assert reply.table is not None
-    return {part: verdict for part, verdict, _ in reply.table.rows}
+    return {part: verdict for part, verdict, *_ in reply.table.rows}
 
 
 def rows(reply: Reply, label: str) -> str:
@@ -38,7 +40,8 @@ def rows(reply: Reply, label: str) -> str:
 def test_a_right_set_up_is_fine_in_every_part() -> None:
     reply = checked(RIGHT)
     assert set(verdicts(reply).values()) == {"fine"}
-    assert reply.answer.endswith("Nothing to do.")
+    assert reply.answer.startswith("Yes, all of it is right.")
+    assert reply.steps == ()
     assert rows(reply, "Missing") == ""
 
 
@@ -48,7 +51,7 @@ def test_a_newcomers_words_are_judged_part_by_part() -> None:
         "UV": "cannot tell",
         "Basking spot": "fine",
         "Cool end": "cannot tell",
-        "Gradient": "fine",
+        "Warm to cool": "fine",
         "Hours of light": "cannot tell",
         "Night": "cannot tell",
         "Lamps": "cannot tell",
@@ -64,8 +67,9 @@ def test_every_fact_shows_the_words_it_was_read_from() -> None:
 
 
 def test_a_share_beside_a_screen_is_shown_as_taken_for_what_it_blocks() -> None:
-    assert "taken as what it blocks" in rows(checked("12% tube, screen 20%"), "Read of the UV")
-    assert "taken as" not in rows(checked("12% tube, screen blocks 20%"), "Read of the UV")
+    unsaid = rows(checked("12% tube, screen 20%"), "Read of the UV")
+    assert "which I assumed is what it blocks" in unsaid
+    assert "assumed" not in rows(checked("12% tube, screen blocks 20%"), "Read of the UV")
 
 
 def test_a_correction_replaces_what_was_read() -> None:
@@ -90,7 +94,7 @@ def test_the_same_set_up_in_the_other_units_gets_the_same_verdicts() -> None:
 def test_danger_comes_first_and_wrong_lamps_before_fine_tuning() -> None:
     reply = checked("beardie, mercury vapor bulb, red bulb, basking 140F, cool 90F, no uvb")
     assert "box_too_hot" in [alarm.key for alarm in reply.alarms]
-    assert "mercury-vapour" in reply.steps[0]
+    assert "mercury vapour" in reply.steps[0]
     assert verdicts(reply)["Lamps"] == "change"
     assert verdicts(reply)["UV"] == "change"
 
@@ -112,7 +116,7 @@ def test_what_was_not_said_is_tried_both_ways_and_only_agreement_is_a_verdict() 
 def test_a_tube_too_near_is_never_fine() -> None:
     reply = checked("leopard gecko, 2% tube, plain fixture, no screen, 4 inches to her back")
     assert verdicts(reply)["UV"] == "change"
-    assert "too near" in reply.steps[0]
+    assert "too close" in reply.steps[0]
 
 
 def test_two_animals_are_said_to_be_unclear_and_one_is_judged() -> None:
@@ -124,8 +128,10 @@ def test_two_animals_are_said_to_be_unclear_and_one_is_judged() -> None:
 
 @pytest.mark.parametrize("words", ["", "hello there", "what is love"])
 def test_nothing_of_a_set_up_is_asked_for(words: str) -> None:
-    with pytest.raises(NotUnderstoodError, match="your set-up"):
-        checked(words)
+    reply = checked(words)
+    assert reply.status == "problem"
+    assert "the animal, the tube" in reply.answer
+    assert "check beardie" in reply.steps[0]
 
 
 def test_every_sentence_of_the_collection_that_tells_something_is_checked() -> None:
@@ -135,5 +141,5 @@ def test_every_sentence_of_the_collection_that_tells_something_is_checked() -> N
             continue
         reply = checked(row["text"])
         assert reply.table is not None
-        assert reply.answer.count("First, ") + reply.answer.count("Nothing to do") == 1
+        assert phone_lines(reply.brief) <= MOST_LINES, (row["text"], reply.brief)
         assert "<" not in reply.answer + "".join(row.text for row in reply.rows)

@@ -15,7 +15,8 @@ RIGHT = (
 def parts(reply: Reply) -> dict[str, tuple[str, str]]:
     assert reply.status == "ok", reply.answer
     assert reply.table is not None
-    return {name: (verdict, why) for name, verdict, why in reply.table.rows}
+    whys = {name: text for name, _, text in (told.partition(": ") for told in reply.why)}
+    return {name: (verdict, whys[name]) for name, verdict, *_ in reply.table.rows}
 
 
 @pytest.mark.parametrize(

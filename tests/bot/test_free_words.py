@@ -2,10 +2,10 @@
 
 import pytest
 
-from bot.answers.setup_told import heard_in
 from bot.ask import ask, ask_options
 from bot.language.quantities import Units
 from bot.preferences import Preferences
+from bot.questions.setup.told import heard_in
 from bot.reply import Reply
 
 TOLD = "my beardie has a 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool side 75"

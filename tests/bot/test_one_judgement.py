@@ -107,12 +107,13 @@ def _by_check(setup: _Setup, place: str) -> Iterator[str]:
         f"{setup.animal}, {setup.tube} T5 HO tube, {setup.reflector} reflector, {screen}, "
         f"{place} from the tube to its back{length}"
     )
-    table = _asked(f"check text:{text}").table
-    assert table is not None
-    row = next(r for r in table.rows if r[0] == "UV")
+    reply = _asked(f"check text:{text}")
+    assert reply.table is not None
+    row = next(r for r in reply.table.rows if r[0] == "UV")
+    uv_told = [why for why in reply.why if why.startswith("UV: ") and ": fine. Aim" in why]
     # A long tube may be too strong where a short one is fine: then its length is asked for.
     marks = {"fine"} if setup.length else {"fine", "cannot tell"}
-    if ": fine, wanted" not in row[2] or row[1] not in marks:
+    if not uv_told or row[1] not in marks:
         yield f"{text}: {row}"
 
 
@@ -190,7 +191,7 @@ _ALIKE = (
     ("do not use your", "refused"),
 )
 _VERDICT = r"(far too low|low|probably low|fine|cannot tell|probably high|high|dangerous)"
-_HERE = re.compile(rf": {_VERDICT}, wanted")
+_HERE = re.compile(rf": {_VERDICT}(?:, wanted|\. Aim for)")
 
 
 def _verdict(text: str) -> str:
@@ -199,10 +200,8 @@ def _verdict(text: str) -> str:
     return found[1]
 
 
-def _uv_row(line: str) -> str:
-    table = _asked(line).table
-    assert table is not None
-    return next(r[2] for r in table.rows if r[0] == "UV")
+def _uv_told(line: str) -> str:
+    return next(why for why in _asked(line).why if why.startswith("UV: "))
 
 
 def test_any_place_is_judged_alike_by_every_question_of_a_place() -> None:
@@ -215,7 +214,7 @@ def test_any_place_is_judged_alike_by_every_question_of_a_place() -> None:
         name = setup.tube.replace("%", " %")
         (row,) = (r for r in table.rows if r[0] == name and r[1].startswith(setup.reflector))
         screen = "nothing between" if setup.screen == "none" else f"mesh {setup.screen}"
-        check = _uv_row(
+        check = _uv_told(
             f"check text:{setup.animal}, {setup.tube} T5 HO tube, {setup.reflector} reflector, "
             f"{screen}, {inches}in from the tube to its back length:{setup.length}"
         )
@@ -239,7 +238,7 @@ def test_any_reading_is_judged_alike_by_every_question_of_a_reading() -> None:
         verdicts = {
             _verdict(read),
             _verdict(shown.text),
-            _verdict(_uv_row(f"check text:{animal}, 12% T5 HO tube, my meter shows UVI {uvi}")),
+            _verdict(_uv_told(f"check text:{animal}, 12% T5 HO tube, my meter shows UVI {uvi}")),
         }
         assert len(verdicts) == 1, (animal, uvi, verdicts)
         seen |= verdicts
@@ -262,24 +261,6 @@ def test_air_that_a_lamp_holds_is_judged_alike_by_air_and_by_plan() -> None:
 _HEATED = {"Basking spot": "basking", "Cool end": "cool", "Warm end": "warm"}
 
 
-# The same verdict as ``check`` says it until it has moved, and as ``temps`` says it.
-_VERDICTS = (
-    ("probably low", "is probably too cool at"),
-    ("probably high", "is probably too "),
-    ("cannot tell", "may be right or just off at"),
-    ("know no target", "I know no target for it."),
-)
-
-
-def _same_verdict(clause: str, why: tuple[str, ...]) -> bool:
-    """Say whether one of the sentences tells the verdict of a clause, with all its figures."""
-    for short, long in _VERDICTS:
-        if short in clause:
-            read = clause.partition(": ")[0].partition(", for")[0].split(" ", 3)[1]
-            return any(read in sentence and long in sentence for sentence in why)
-    return f"{clause[0].upper()}{clause[1:]}." in why
-
-
 def test_readings_of_heat_are_judged_alike_by_temps_and_by_check() -> None:
     random, compared = Random(21), 0
     for _ in range(40):
@@ -290,11 +271,15 @@ def test_readings_of_heat_are_judged_alike_by_temps_and_by_check() -> None:
         temps = _asked(f"temps {given} lamp_on:3 hours animal:{animal}")
         check = _asked(f"check text:{animal} {given} lamp_on:3 hours")
         assert check.table is not None
+        assert temps.set_up is not None
+        assert check.set_up is not None
+        judged = {spot.quantity: spot.judged for spot in temps.set_up.spots}
+        for spot in check.set_up.spots:
+            assert spot.judged == judged[spot.quantity], (animal, given)
+        said = [row.text for row in temps.rows]
         for row in (r for r in check.table.rows if r[0] in _HEATED):
-            clause = row[2].partition("; ")[0]
-            if "contradict" not in temps.answer:
-                assert _same_verdict(clause, temps.why), (animal, given, clause)
-            fine = " is right at " in clause
-            assert (row[1] == "fine") is fine, row
+            why = next(text for text in check.why if text.startswith(row[0])).partition(": ")[2]
+            assert "contradict" in temps.answer or why in said, (animal, given, why)
+            assert (row[1] == "fine") is (": right. " in why), row
             compared += 1
     assert compared >= 100

@@ -2,7 +2,6 @@
 
 import pytest
 
-from bot.answers.check_parts import Mark
 from bot.answers.verdicts import verdict_word
 from bot.ask import ask
 from bot.drawing import Sheet, Side, Tone
@@ -20,7 +19,7 @@ PARTS = {
     Quantity.COOL_AIR: "Cool end",
     Quantity.WARM_AIR: "Warm end",
 }
-MARKS = {Sign.FINE: Mark.FINE, Sign.CHANGE: Mark.CHANGE, Sign.CANNOT_TELL: Mark.CANNOT_TELL}
+MARKS = {Sign.FINE: "fine", Sign.CHANGE: "change", Sign.CANNOT_TELL: "cannot tell"}
 
 
 def value(reply: Reply, name: str) -> Value:
@@ -113,7 +112,7 @@ def test_the_signs_of_a_checked_set_up_are_the_marks_of_its_table(
     found = made(reply)
     assert found.spots
     for spot in found.spots:
-        assert marks[PARTS[spot.quantity]] == MARKS[spot.sign].value
+        assert marks[PARTS[spot.quantity]] == MARKS[spot.sign]
         if spot.quantity is Quantity.UVI:
             assert spot.value is not None
             assert spot.value.best == pytest.approx(value(reply, "uvi").best)

@@ -2,10 +2,10 @@
 
 import pytest
 
-from bot.answers.setup_told import heard_in
 from bot.ask import ask
 from bot.language.hearing import FactName
 from bot.preferences import Preferences
+from bot.questions.setup.told import heard_in
 from bot.reply import Reply
 
 _TOLD = "tube:12% reflector:polished screen:none animal:bearded dragon"
@@ -109,7 +109,7 @@ def test_two_tubes_in_a_set_up_are_not_judged_as_one(anyone: Preferences) -> Non
     assert reply.table is not None
     (uv,) = [row for row in reply.table.rows if row[0] == "UV"]
     assert uv[1] == "change"
-    assert "2 tubes" in uv[2]
+    assert any("2 tubes" in text for text in reply.why)
     assert _value(reply, "uvi")[1] > 9.0
 
 
@@ -136,5 +136,5 @@ def test_a_tube_that_lies_across_is_answered(anyone: Preferences) -> None:
     told = "bearded dragon, 12% t5 22in long lies across the tank, polished, no mesh, 17in to back"
     checked = ask(f"check {told}", anyone)
     assert checked.table is not None
-    (uv,) = [row for row in checked.table.rows if row[0] == "UV"]
-    assert "only straight under it, as it lies across" in uv[2]
+    (uv,) = [text for text in checked.why if text.startswith("UV: ")]
+    assert "only straight under it, as it lies across" in uv

@@ -149,4 +149,6 @@ def test_what_harms_any_animal_is_said_first_though_none_is_known(line: str, act
 
 def test_two_animals_are_not_taken_for_one_without_a_word() -> None:
     reply = ask("check beardie and corn snake, basking 98F", Preferences())
-    assert "You named bearded dragon and corn snake: this goes by a bearded dragon" in reply.answer
+    named = "You named bearded dragon and corn snake. I went by a bearded dragon."
+    assert named in [row.text for row in reply.rows if row.label == "Animal"]
+    assert "I went by a bearded dragon." in reply.answer

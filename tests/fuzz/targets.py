@@ -11,7 +11,6 @@ from typing import Any
 import discord
 from pydantic import ValidationError
 
-from bot.answers.setup_told import kept_names
 from bot.ask import ask, ask_options
 from bot.commands import COMMANDS
 from bot.completion import complete, complete_line
@@ -23,6 +22,7 @@ from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.language.hearing import hear
 from bot.preferences import Preferences
+from bot.questions.setup.told import kept_names
 from bot.render.escaping import units_long
 from tests.discord.limits import autocomplete_breaches
 from tests.discord.message_limits import modal_breaches

@@ -3,12 +3,12 @@
 from collections.abc import Callable, Iterator
 
 from bot.answers.routes.asked import Asked
-from bot.answers.setup_told import Told
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
 from bot.language.quantities import Dimension, Measure, convert
 from bot.language.screens import Blocks, NoScreen, Passes
 from bot.language.unsure import NOT_SURE
+from bot.questions.setup.told import SetUpTold
 
 __all__ = ["FILLED", "filled"]
 
@@ -56,7 +56,7 @@ def _of_tube(asked: Asked, name: str) -> _Options:
             yield "distance", distance
 
 
-def _tube_text(told: Told) -> str:
+def _tube_text(told: SetUpTold) -> str:
     """Return the strength, with the kind where it was said too."""
     assert told.tube is not None
     said = told.tube.value.text
@@ -64,7 +64,7 @@ def _tube_text(told: Told) -> str:
     return f"T5 HO {said}" if of_kind and not told.tube.value.is_told else said
 
 
-def _many(told: Told) -> _Options:
+def _many(told: SetUpTold) -> _Options:
     if told.tubes > 1:
         yield "tubes", str(told.tubes)
         yield from _typed(told, "gap", FactName.GAP)
@@ -83,13 +83,13 @@ def _of_place(asked: Asked, _name: str) -> _Options:
     yield from _many(told)
 
 
-def _tube_length(told: Told) -> _Options:
+def _tube_length(told: SetUpTold) -> _Options:
     """Return how long the tube is, or else the enclosure that it has to fit into."""
     known = dict(_typed(told, "length", FactName.TUBE_LENGTH))
     yield from known.items() or _along(told)
 
 
-def _along(told: Told) -> _Options:
+def _along(told: SetUpTold) -> _Options:
     if told.size:
         size = told.size.value
         yield "enclosure", f"{convert(size.length_m, 'm', size.unit):.6g} {size.unit}"
@@ -111,7 +111,7 @@ def _of_meter(asked: Asked, _name: str) -> _Options:
     yield from _many(asked.told)
 
 
-def _kind(told: Told) -> _Options:
+def _kind(told: SetUpTold) -> _Options:
     if told.uv_lamp:
         yield "lamp", told.uv_lamp.value
 
@@ -243,7 +243,7 @@ FILLED: dict[str, Callable[[Asked, str], _Options]] = {
 _WITHOUT_ANIMAL = frozenset(("check", "convert", "lamp", "surface"))
 
 
-def _screen(told: Told) -> _Options:
+def _screen(told: SetUpTold) -> _Options:
     if told.pane:
         yield "screen", told.pane.value.material
         return
@@ -260,7 +260,7 @@ def _screen(told: Told) -> _Options:
             yield "screen", weave.text
 
 
-def _typed(told: Told, option: str, *names: FactName) -> _Options:
+def _typed(told: SetUpTold, option: str, *names: FactName) -> _Options:
     """Return the first of these measures as text with its unit, if one was told."""
     for name in names:
         said = told.measure(name)

@@ -19,6 +19,8 @@ from calc.uv.placement import Spot
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, open_area
 
 __all__ = [
+    "EYES_CARE",
+    "SHADE_CARE",
     "UV_CARE",
     "Between",
     "Net",
@@ -35,7 +37,7 @@ __all__ = [
 
 _ABOUT = (Subject.ZONE, Subject.UVI)
 EYES_CARE = Care(Say("care-eyes"), Say("care-eyes-short"), Weight.STEP)
-SHADE_CARE = Care(Say("care-shade"))
+SHADE_CARE = Care(Say("care-shade"), Say("care-shade-short"))
 UV_CARE = (EYES_CARE, SHADE_CARE, Care(Say("care-uv-meter")))
 
 

@@ -13,6 +13,8 @@ known = { $how ->
       }
    *[some] ; { $note }
   }
+pale-note = halb so viel wie für andere seiner Art, weil es blass oder sehr jung ist: unser Urteil
+pale-short = Blass oder sehr jung: halbes UV.
 
 ## Vorsicht mit Lampen und Heizern
 care-guard = Wärmelampen verbrennen die Haut und können Brände auslösen. Nimm einen Schutzkorb, eine Keramikfassung und zwei Halterungen, und halte alles fern, was brennt.
@@ -24,6 +26,7 @@ care-vet-heat = Ruf eine reptilienkundige Tierarztpraxis an, wenn dein Tier mit 
 care-eyes = Sieh nicht in die leuchtende Röhre, und schalte sie aus, bevor du hineingreifst.
 care-eyes-short = Nie in die leuchtende Röhre sehen.
 care-shade = Biete Schatten: Dein Tier muss dem UV ausweichen können.
+care-shade-short = Lass ihm Schatten ohne UV.
 care-uv-meter = Eine Röhre, die du nicht kennst, die über ein Jahr alt oder stärker als 12 % ist, braucht ein UV-Messgerät.
 
 ## Schritte mit Lampen und Heizern

@@ -14,6 +14,8 @@ known = { $how ->
       }
    *[some] ; { $note }
   }
+pale-note = half of what its kind gets, as it is pale or very young: our judgement
+pale-short = Pale or very young: half the UV.
 
 ## Cautions of lamps and heaters
 care-guard = Heat lamps burn skin and start fires. Use a guard, a ceramic holder and two supports, and keep everything that burns away.
@@ -25,6 +27,7 @@ care-vet-heat = Call a reptile vet if your animal gapes and stays in the coolest
 care-eyes = Do not look into the lit tube, and switch it off before you reach in.
 care-eyes-short = Never look into the lit tube.
 care-shade = Give shade: your animal must be able to leave the UV.
+care-shade-short = Leave it shade without UV.
 care-uv-meter = A tube that is unknown, older than a year or stronger than 12 % needs a UV meter.
 
 ## Steps of lamps and heaters

@@ -7,13 +7,13 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from bot.answers.setup_told import kept_names
 from bot.language.hearing import Fact, Heard, hear
 from bot.language.lamps import TubeStrength
 from bot.language.quantities import Dimension, Measure, convert
 from bot.language.readings import PlacedReading
 from bot.language.screens import Blocks, NoScreen, Passes, Weave
 from bot.language.sizes import Size
+from bot.questions.setup.told import kept_names
 
 SENTENCES = Path(__file__).parent / "sentences"
 TUNED_ON = ("plain.toml", "curt.toml", "tricky.toml", "rambling.toml", "later.toml")

@@ -2,8 +2,8 @@
 
 import pytest
 
-from bot.answers.setup_told import kept_names
 from bot.language.hearing import FactName, hear
+from bot.questions.setup.told import kept_names
 
 
 def test_a_word_of_kin_is_asked_about_and_none_of_it_taken() -> None:

@@ -2,41 +2,39 @@
 
 from dataclasses import replace
 
-from bot.answers.check_parts import Mark, Part, Todo
-from bot.answers.heat_parts import Kept
-from bot.answers.setup_told import Told
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import Lid as ToldLid
+from bot.questions.setup.check_parts import Part, Todo
+from bot.questions.setup.told import SetUpTold
+from calc.animals import Animal
 from calc.heat.enclosure import Lid
-from calc.setup.set_up import SetUp, Sign
+from calc.setup.set_up import SetUp
 from calc.uncertainty import Estimate
 from calc.uv.section import Box
 from calc.validity import OutsideModelError
 
 __all__ = ["checked_set_up"]
 
-_SIGNS = {Mark.FINE: Sign.FINE, Mark.CHANGE: Sign.CHANGE, Mark.CANNOT_TELL: Sign.CANNOT_TELL}
-
 
 def checked_set_up(
-    told: Told, kept: Kept, parts: tuple[Part, ...], todo: tuple[Todo, ...]
+    told: SetUpTold, animal: Animal, parts: tuple[Part, ...], todo: tuple[Todo, ...]
 ) -> SetUp:
     """Return what was told as a set-up; where things hang along the box was not told."""
     away = told.measure(FactName.DISTANCE_BACK) or told.measure(FactName.DISTANCE)
     ends = None if away is None else (away.value.low, away.value.high)
-    uvi = kept.animal.uvi
+    uvi = animal.uvi
     return SetUp(
         box=_box(told),
         lid=_lid(told),
-        animal=kept.animal.slug,
+        animal=animal.slug,
         tube_to_back_m=None if ends is None else Estimate(ends[0], sum(ends) / 2.0, ends[1]),
         uvi_wanted=None if uvi is None else (uvi.low, uvi.high),
-        spots=tuple(replace(part.spot, held=_SIGNS[part.mark]) for part in parts if part.spot),
+        spots=tuple(replace(part.spot, held=part.sign) for part in parts if part.spot),
         first=todo[0].change if todo else None,
     )
 
 
-def _box(told: Told) -> Box | None:
+def _box(told: SetUpTold) -> Box | None:
     size = told.size
     if size is None:
         return None
@@ -46,7 +44,7 @@ def _box(told: Told) -> Box | None:
         return None
 
 
-def _lid(told: Told) -> Lid | None:
+def _lid(told: SetUpTold) -> Lid | None:
     """Return a lid without mesh; of a mesh its share was not told."""
     lids = {said.value for said in told.all(FactName.LID)}
     closed = lids & {ToldLid.SOLID, ToldLid.GLASS, ToldLid.PLASTIC}

@@ -1,17 +1,18 @@
-"""The figures of a set-up against the limits of its animal."""
+"""What cannot wait in the figures and lamps of a set-up: limits passed, a pane between."""
 
 from collections.abc import Iterator
 from typing import Any
 
-from bot.answers.setup_told import Told
 from bot.dangers.past_limits import alarms_past
 from bot.language.hearing import FactName
+from bot.questions.setup.told import SetUpTold
 from bot.reply import Alarm
 from calc.animals import Animal
 from calc.limits import Met, limits_of
 
-__all__ = ["limit_alarms"]
+__all__ = ["lamp_alarms", "limit_alarms"]
 
+_NO_UV = "no_uv_through_glass"
 _TELLS = {
     FactName.BASKING: "surface_c",
     FactName.WARM: "warm_air_c",
@@ -26,7 +27,7 @@ _TELLS = {
 _LEAST = ("night_c", "tube_m")
 
 
-def limit_alarms(told: Told, animal: Animal) -> Iterator[Alarm]:
+def limit_alarms(told: SetUpTold, animal: Animal) -> Iterator[Alarm]:
     """Yield the hazards of the limits that the told figures pass, each figure by itself."""
     limits = limits_of(animal)
     for name, field in _TELLS.items():
@@ -35,3 +36,11 @@ def limit_alarms(told: Told, animal: Animal) -> Iterator[Alarm]:
             worst = said.value.low if field in _LEAST else said.value.high
             met: dict[str, Any] = {field: worst}
             yield from alarms_past(limits, Met(**met), said.words)
+
+
+def lamp_alarms(told: SetUpTold) -> Iterator[Alarm]:
+    """Yield that no useful UV comes through what is between, where that was told."""
+    if told.pane:
+        yield Alarm(key=_NO_UV, words=told.pane.words)
+    elif told.pane_lid and (told.tube or told.uv_lamp):
+        yield Alarm(key=_NO_UV, words=told.pane_lid.words, asked=True)

@@ -5,13 +5,12 @@ from dataclasses import dataclass
 from itertools import product
 
 from bot.answers.length_asked import length_asked
-from bot.answers.setup_told import Told
 from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.language.hearing import FactName
 from bot.language.lamps import Fixture
 from bot.language.screens import Blocks, NoScreen, Screen
 from bot.queries.options import OwnTube
-from calc.animals import Target
+from bot.questions.setup.told import SetUpTold
 from calc.limits import Limits
 from calc.uv.lamp import Lamp, of_length, side_by_side
 from calc.uv.lengths import TubeLength
@@ -34,21 +33,23 @@ class Case:
     check: PlaceCheck
 
 
-def length_said(told: Told) -> TubeLength:
+def length_said(told: SetUpTold) -> TubeLength:
     """Return the length of the tube, by what was said of it or of the enclosure."""
     said, box = told.measure(FactName.TUBE_LENGTH), told.measure(FactName.ENCLOSURE_LENGTH)
     enclosure = told.size or box
     return length_asked(said.value if said else None, enclosure.value if enclosure else None)
 
 
-def every_case(told: Told, distance_m: float, wanted: Target, limits: Limits) -> Iterator[Case]:
+def every_case(
+    told: SetUpTold, distance_m: float, ends: tuple[float, float], limits: Limits
+) -> Iterator[Case]:
     """Return every way the set-up may be, each judged at a distance."""
     for fixture, screen, lamp, between in every_way(told):
-        check = check_place(lamp, between, distance_m, wanted.low, wanted.high, limits)
+        check = check_place(lamp, between, distance_m, *ends, limits)
         yield Case(fixture, screen, lamp, check)
 
 
-def every_way(told: Told) -> Iterator[tuple[Fixture, Screen, Lamp, Between]]:
+def every_way(told: SetUpTold) -> Iterator[tuple[Fixture, Screen, Lamp, Between]]:
     """Return every way the set-up may be that was not ruled out by what was said."""
     assert told.tube is not None
     fixtures = (told.reflector.value,) if told.reflector else tuple(Fixture)

@@ -16,7 +16,15 @@ from bot.queries.options import Query
 from calc.name_index import own_words, word_index
 from calc.naming import Found, Known, Several, Unplaced, WithoutTargets, named, names_in
 
-__all__ = ["Said", "Told", "has_figures", "heard_in", "kept_names", "names_an_animal", "told_by"]
+__all__ = [
+    "Said",
+    "SetUpTold",
+    "has_figures",
+    "heard_in",
+    "kept_names",
+    "names_an_animal",
+    "told_by",
+]
 
 Kind = TypeVar("Kind")
 
@@ -76,7 +84,7 @@ _SETTLES = {
 
 
 @dataclass(frozen=True, slots=True)
-class Told:
+class SetUpTold:
     """Everything that was said of a set-up, by name of the fact, and what is still unclear."""
 
     facts: dict[FactName, tuple[Said[object], ...]]
@@ -214,7 +222,7 @@ def heard_in(words: str, own: tuple[str, ...] = ()) -> Heard:
     return hear(words, kept_names(own))
 
 
-def told_by(words: str, query: Query, own: tuple[str, ...] = ()) -> Told:
+def told_by(words: str, query: Query, own: tuple[str, ...] = ()) -> SetUpTold:
     """Return what free words and the options of a question tell together."""
     heard = heard_in(words, own) if words.strip() else Heard((), ())
     given = {
@@ -230,7 +238,7 @@ def told_by(words: str, query: Query, own: tuple[str, ...] = ()) -> Told:
         if said.name not in settled:
             facts[said.name] = (*facts.get(said.name, ()), _said(said))
     unclear = tuple(ask for ask in heard.questions if ask.name not in settled)
-    return Told(facts, unclear, tuple(facts))
+    return SetUpTold(facts, unclear, tuple(facts))
 
 
 def names_an_animal(words: str, own: tuple[str, ...] = ()) -> bool:

@@ -1,0 +1,311 @@
+"""A whole set-up judged: a verdict on each part, what to change first, what is missing.
+
+Words: ``words/<language>/check.ftl``, and those of what was read in ``read.ftl``.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from bot.command import Command
+from bot.dangers.first_change import first_change
+from bot.facts import Bound, Length, Say, Says, metres
+from bot.layered import Brief, Care, Layered, Row, Table, Weight
+from bot.preferences import Context
+from bot.queries.setup import CheckQuery
+from bot.questions.heat.shared import HEAT_CARE
+from bot.questions.setup.check_heat import HEATED, heat_parts
+from bot.questions.setup.check_limits import lamp_alarms, limit_alarms
+from bot.questions.setup.check_parts import (
+    Missing,
+    Part,
+    Piece,
+    Todo,
+    find_out,
+    first_of,
+    in_order,
+)
+from bot.questions.setup.check_safety import safety_parts
+from bot.questions.setup.check_set_up import checked_set_up
+from bot.questions.setup.check_uv import uv_part
+from bot.questions.setup.check_whom import Named, Whom, whom_asked
+from bot.questions.setup.read import joined, read_rows
+from bot.questions.setup.told import told_by
+from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
+from bot.reply import Alarm
+from calc.setup.set_up import SetUp, Sign
+from calc.uv.placement import COMFORTABLE_MINIMUM_M
+
+__all__ = ["CHECK", "Checked", "NothingTold", "check", "tell"]
+
+_GUIDE = (
+    "how-to-ask",
+    "uv-and-heat-together",
+    "measuring-the-distance",
+    "measuring-temperatures",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class NothingTold:
+    """Words that tell nothing of a set-up."""
+
+    words: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """A set-up, judged part by part; ``todo`` is what to do, the most urgent first."""
+
+    whom: Whom
+    parts: tuple[Part, ...]
+    todo: tuple[Todo, ...]
+    read: tuple[Row, ...]
+    told: bool
+    alarms: tuple[Alarm, ...]
+    set_up: SetUp
+
+    @property
+    def missing(self) -> tuple[Missing, ...]:
+        """Return what nobody told, once, in the order of the parts."""
+        return tuple(dict.fromkeys(one for part in self.parts for one in part.missing))
+
+    @property
+    def wrong(self) -> Part | None:
+        """Return the part that is changed first, if anything is."""
+        first = self.todo[0] if self.todo else None
+        if first is not None and not first.is_reading:
+            of_first = (p for p in self.parts if p.head is not None and first in p.todo)
+            return next(of_first, None)
+        changed = (p for p in self.parts if p.sign is Sign.CHANGE and p.head is not None)
+        return next(changed, None)
+
+    @property
+    def warmed(self) -> bool:
+        """Say whether the lamp is changed, so that all it warms is read again."""
+        return any(part.sign is Sign.CHANGE and part.piece in HEATED for part in self.parts)
+
+    @property
+    def lit(self) -> bool:
+        """Say whether what is changed first is the UV."""
+        return self.wrong is not None and self.wrong.piece is Piece.UV
+
+
+@dataclass(frozen=True, slots=True)
+class CheckPieces:
+    """Parts of a set-up that have the same verdict; ``more`` are those beside the first."""
+
+    pieces: tuple[Say, ...]
+    more: int
+
+    @property
+    def first(self) -> Say:
+        """Return the first of them."""
+        return self.pieces[0]
+
+
+@dataclass(frozen=True, slots=True)
+class CheckNearest:
+    """How close no tube may hang to any animal."""
+
+    nearest: Length
+
+
+@dataclass(frozen=True, slots=True)
+class CheckSigned:
+    """The verdict on a part in one word."""
+
+    sign: Sign
+
+
+def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
+    """Judge each part of a set-up, and work out what to do first."""
+    told = told_by(query.setup, query, context.own.names)
+    if not (told.facts or told.unclear):
+        return NothingTold(query.setup.strip() or None)
+    whom = whom_asked(told, context)
+    animal = whom.kept
+    uv = uv_part(told, whom, context)
+    parts = (*safety_parts(told, uv, whom), uv, *heat_parts(told, animal, context.own))
+    alarms = (
+        *limit_alarms(told, animal),
+        *(alarm for part in parts for alarm in part.alarms),
+        *lamp_alarms(told),
+    )
+    todo = in_order(parts)
+    found = checked_set_up(told, animal, parts, todo)
+    return Checked(
+        whom=whom,
+        parts=parts,
+        todo=todo,
+        read=read_rows(told),
+        told=bool(told.facts),
+        alarms=alarms,
+        set_up=replace(found, first=first_change(alarms, found.first)),
+    )
+
+
+def tell(facts: Checked | NothingTold) -> Layered:
+    """Tell what to change first, then what is fine and what nobody can tell."""
+    if isinstance(facts, NothingTold):
+        return _nothing_told(facts)
+    say = Says("check", facts.whom)
+    return Layered(
+        command="check",
+        title=say("title"),
+        brief=_brief(facts),
+        steps=tuple(_steps(facts)),
+        numbers=tuple(_numbers(facts)),
+        table=_table(facts.parts),
+        why=tuple(why for part in facts.parts for why in _why(part)),
+        care=_care(facts),
+        values=tuple(value for part in facts.parts for value in part.values),
+        guide=_GUIDE,
+        sources=tuple(dict.fromkeys(("common_practice", *_sources(facts.parts)))),
+        alarms=facts.alarms,
+        set_up=facts.set_up,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class CheckWhy:
+    """Why a part has its verdict."""
+
+    piece: Say
+    why: Say
+
+
+def _why(part: Part) -> tuple[Say, ...]:
+    return Say("check-why", CheckWhy(_piece(part), part.why)), *part.more
+
+
+def _piece(part: Part) -> Say:
+    return Say.by("check-piece", part.piece)
+
+
+def _nothing_told(facts: NothingTold) -> Layered:
+    say = Says("check", facts)
+    return Layered(
+        command="check",
+        status="problem",
+        title=say("nothing-title"),
+        brief=Brief(head=say("nothing"), range=(say("nothing-needs"),), steps=(say("nothing-do"),)),
+        steps=(say("nothing-do"),),
+        guide=_GUIDE[:1],
+    )
+
+
+def _sources(parts: tuple[Part, ...]) -> Iterator[str]:
+    for part in parts:
+        yield from part.sources
+
+
+def _pieces(parts: tuple[Part, ...], sign: Sign) -> tuple[Say, ...]:
+    return tuple(dict.fromkeys(_short_piece(part) for part in parts if part.sign is sign))
+
+
+def _short_piece(part: Part) -> Say:
+    return Say.by("check-short", part.piece)
+
+
+def _brief(facts: Checked) -> Brief:
+    whom, parts, wrong = facts.whom, facts.parts, facts.wrong
+    told = [Say("pale-short")] if whom.kept.is_pale_or_young else []
+    if whom.named is not Named.ONE:
+        told.append(Say("check-whom-short", whom))
+    fine = _pieces(parts, Sign.FINE)
+    # What stands in the head is not said twice.
+    open_ = _pieces(tuple(p for p in parts if p is not wrong), Sign.CANNOT_TELL)
+    lines = []
+    if fine and (open_ or wrong):
+        lines.append(Say("check-fine", CheckPieces(fine, len(fine) - 1)))
+    if open_:
+        lines.append(Say("check-open", CheckPieces(open_, len(open_) - 1)))
+    return Brief(
+        head=_head(wrong, fine=bool(fine), open_=bool(open_)),
+        range=(*told, *lines),
+        steps=tuple(dict.fromkeys(_short_steps(facts))),
+    )
+
+
+def _head(wrong: Part | None, *, fine: bool, open_: bool) -> Say:
+    if wrong is not None and wrong.head is not None:
+        return wrong.head
+    if not open_:
+        return Say("check-head-fine")
+    return Say("check-head-so-far") if fine else Say("check-head-unknown")
+
+
+def _short_steps(facts: Checked) -> Iterator[Say]:
+    """Yield the first thing to do, and the one reading that would tell most."""
+    if facts.todo:
+        yield facts.todo[0].short
+    first = facts.missing[:1]
+    if first and not (facts.todo and facts.todo[0].is_reading):
+        yield find_out(first[0]).short
+    if not (facts.todo or first):
+        yield Say("check-do-keep-short")
+
+
+def _steps(facts: Checked) -> Iterator[Say]:
+    yield from (item.say for item in first_of(facts.todo))
+    if facts.warmed:
+        yield Say("step-after-change")
+    if not facts.whom.is_known:
+        nearest = metres(COMFORTABLE_MINIMUM_M, bound=Bound.AT_LEAST)
+        yield Say("check-any-nearest", CheckNearest(nearest))
+        yield from (Say("check-any-shade"), Say("check-any-measure"), Say("check-any-range"))
+
+
+def _numbers(facts: Checked) -> Iterator[Row]:
+    if facts.whom.named is not Named.ONE:
+        yield Row(Say("check-label-whom"), Say("check-whom", facts.whom))
+    missing = tuple(Say.by("check-missing", one) for one in facts.missing)
+    if missing:
+        yield Row(Say("check-label-missing"), joined(missing))
+    yield from facts.read
+    if facts.told:
+        yield Row(Say("check-label-correct"), Say("check-correct"))
+
+
+def _table(parts: tuple[Part, ...]) -> Table:
+    columns = (
+        Say("check-column-part"),
+        Say("check-column-verdict"),
+        Say("check-column-read"),
+        Say("check-column-aim"),
+    )
+    nothing = Say("check-cell-nothing")
+    rows = tuple(
+        (
+            _piece(part),
+            Say("check-sign", CheckSigned(part.sign)),
+            part.read or nothing,
+            part.aim or nothing,
+        )
+        for part in parts
+    )
+    return Table(columns, rows)
+
+
+def _care(facts: Checked) -> tuple[Care, ...]:
+    # One of them stands in the brief: shade where the UV is changed, else the guard.
+    shade = replace(SHADE_CARE, weight=Weight.STEP) if facts.lit else SHADE_CARE
+    return (replace(EYES_CARE, weight=Weight.ALWAYS), shade, *HEAT_CARE)
+
+
+CHECK = Command(
+    name="check",
+    summary="Your whole set-up in your own words: what is fine, what to change first",
+    query=CheckQuery,
+    facts=check,
+    tell=tell,
+    examples=(
+        "check beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool 75",
+        (
+            "check leopard gecko, 6% tube over the mesh, warm side 32C, cool side 24C, "
+            "nights 20C distance:30cm screen:45%"
+        ),
+    ),
+    guide=("how-to-ask", "uv-and-heat-together", "measuring-temperatures"),
+    positional="setup",
+)

@@ -1,0 +1,192 @@
+"""The basking spot, the two ends and how far they are apart, as they were read."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bot.facts import Diff, Say, degrees, kelvins
+from bot.kept.group import Own
+from bot.language.hearing import FactName
+from bot.language.hearing.facts import Thermometer
+from bot.questions.heat.readings import do_said, doubts_said, reading_told, step_said, step_told
+from bot.questions.setup.check_beyond import set_aside
+from bot.questions.setup.check_lamps import lamps_part
+from bot.questions.setup.check_light import hours_part, night_part
+from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency, find_out, sign
+from bot.questions.setup.told import SetUpTold
+from calc.animals import Animal
+from calc.heat.judge import Judgement, Step, judge
+from calc.heat.mending import Surroundings
+from calc.heat.readings import Finding, Instrument, Readings
+from calc.judgement import judge_value, with_doubt
+from calc.limits import Met, limits_of, passed
+from calc.quantities import Quantity
+from calc.setup.measured import change_of, spot_of
+from calc.setup.set_up import Sign
+
+__all__ = ["HEATED", "heat_parts"]
+
+HEATED = (Piece.BASKING, Piece.COOL, Piece.WARM)
+"""The parts that a change of the heat lamp moves together."""
+
+_HOUR_S = 3600.0
+_INSTRUMENTS = {
+    Thermometer.INFRARED_GUN: Instrument.INFRARED_GUN,
+    Thermometer.DIGITAL_PROBE: Instrument.DIGITAL_PROBE,
+    Thermometer.DIAL: Instrument.DIAL_OR_STRIP,
+}
+_PLACES = {
+    Quantity.BASKING_SURFACE: (Piece.BASKING, FactName.BASKING, Urgency.BASKING),
+    Quantity.COOL_AIR: (Piece.COOL, FactName.COOL, Urgency.COOL_END),
+    Quantity.WARM_AIR: (Piece.WARM, FactName.WARM, Urgency.REST),
+}
+_MISSING = {Quantity.BASKING_SURFACE: Missing.BASKING, Quantity.COOL_AIR: Missing.COOL}
+# Steps that are about measuring and not about changing.
+_MEASURING = {
+    Step.WAIT_AND_READ_AGAIN,
+    Step.MEASURE_AGAIN,
+    Step.USE_TRUSTED_THERMOMETER,
+    Step.MEASURE_SURFACE_WITH_GUN,
+    Step.MEASURE_AIR_WITH_PROBE,
+    Step.MEASURE_SURFACE,
+    Step.MEASURE_COOL_END,
+    Step.CHECK_WARM_PROBE,
+    Step.WATCH_WARM_END,
+    Step.MOVE_PROBE_OUT_OF_BEAM,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class HeatApart:
+    """How far the basking spot and the cool end are apart, and how far they should be."""
+
+    apart: Diff
+    least: Diff
+    most: Diff
+
+
+def heat_parts(told: SetUpTold, animal: Animal, own: Own) -> Iterator[Part]:
+    """Judge everything of a set-up that is not UV."""
+    told, beyond = set_aside(told, animal)
+    judgement = judge(_readings(told), animal, _surroundings(told))
+    if FactName.ON_FOR in beyond:
+        yield beyond[FactName.ON_FOR]
+    if Step.SWITCH_LAMP_OFF in judgement.steps:
+        yield _lamp_off(judgement, animal)
+    for place in _PLACES:
+        yield from _place(place, told, judgement, beyond, animal, own)
+    yield from _apart(judgement)
+    yield hours_part(told, animal, own)
+    nights = [beyond[name] for name in (FactName.NIGHT, FactName.ROOM_NIGHT) if name in beyond]
+    yield nights[0] if nights else night_part(told, animal, own)
+    yield lamps_part(told)
+
+
+def _middle(told: SetUpTold, name: FactName) -> float | None:
+    said = told.measure(name)
+    return None if said is None else (said.value.low + said.value.high) / 2.0
+
+
+def _surroundings(told: SetUpTold) -> Surroundings | None:
+    room_c = _middle(told, FactName.ROOM)
+    return None if room_c is None else Surroundings(room_c)
+
+
+def _readings(told: SetUpTold) -> Readings:
+    on_for = told.measure(FactName.ON_FOR)
+    return Readings(
+        basking_surface_c=_middle(told, FactName.BASKING),
+        cool_air_c=_middle(told, FactName.COOL),
+        warm_air_c=_middle(told, FactName.WARM),
+        lamp_on_h=None if on_for is None else on_for.value.low / _HOUR_S,
+        instruments=frozenset(_INSTRUMENTS[x] for x in told.thermometers),
+    )
+
+
+def _lamp_off(judgement: Judgement, animal: Animal) -> Part:
+    """Return why the lamp goes off: the spot burns, or there is no cool place to go to."""
+    found = {finding.place: finding for finding in judgement.findings}
+    spot = found.get(Quantity.BASKING_SURFACE)
+    burns = spot and passed(limits_of(animal), Met(surface_c=spot.reading_c))
+    if burns or (spot is not None and spot.is_high):
+        why = Say("check-why-burns")
+    else:
+        why = Say("check-why-no-cool-place")
+    return Part(Piece.SAFETY, Sign.CHANGE, why, Say("check-head-lamp-off"))
+
+
+def _place(
+    place: Quantity,
+    told: SetUpTold,
+    judgement: Judgement,
+    beyond: dict[FactName, Part],
+    animal: Animal,
+    own: Own,
+) -> Iterator[Part]:
+    piece, name, urgency = _PLACES[place]
+    found = next((x for x in judgement.findings if x.place is place), None)
+    if name in beyond:
+        yield beyond[name]
+    elif found is not None:
+        yield _read_part(found, judgement, urgency, animal, own)
+    elif place in _MISSING:
+        missing = _MISSING[place]
+        why = Say("check-why-unclear") if told.all(name) else Say("check-why-untold")
+        yield Part(piece, Sign.CANNOT_TELL, why, todo=(find_out(missing),), missing=(missing,))
+
+
+def _read_part(
+    found: Finding, judgement: Judgement, urgency: Urgency, animal: Animal, own: Own
+) -> Part:
+    facts, mark = reading_told(found, animal, own), sign(found.judged)
+    todo = tuple(_todo(judgement, urgency)) if mark is Sign.CHANGE else ()
+    if found.is_unsure:
+        todo = tuple(x for x in _todo(judgement, urgency) if x.is_reading)
+    doubts = judgement.doubts if found.place is Quantity.BASKING_SURFACE else ()
+    return Part(
+        _PLACES[found.place][0],
+        mark,
+        Say("heat-row", facts),
+        head=Say("cell-head", facts),
+        read=Say("cell-read", facts),
+        aim=None if facts.wanted is None else Say("cell-aim", facts),
+        more=doubts_said(doubts),
+        todo=todo,
+        values=((found.place.value, degrees(found.reading_c)),),
+        sources=(found.target.source,) if found.target else (),
+        spot=spot_of(found.place, found, animal),
+    )
+
+
+def _todo(judgement: Judgement, urgency: Urgency) -> Iterator[Todo]:
+    """Return the steps of the judgement; they hold for basking spot and cool end together."""
+    for step in judgement.steps:
+        if step not in (Step.LEAVE_AS_IT_IS, Step.SWITCH_LAMP_OFF):
+            due = Urgency.MEASURE if step in _MEASURING else urgency
+            told = step_told(step, judgement.mends)
+            yield Todo(due, step_said(told), do_said(told), change_of(step))
+
+
+def _apart(judgement: Judgement) -> Iterator[Part]:
+    found = {finding.place: finding for finding in judgement.findings}
+    spot, cool = found.get(Quantity.BASKING_SURFACE), found.get(Quantity.COOL_AIR)
+    if spot is None or cool is None or spot.target is None or cool.target is None:
+        return
+    apart = spot.reading_c - cool.reading_c
+    if apart < 0.0:
+        yield Part(Piece.APART, Sign.CANNOT_TELL, Say("check-why-swapped"))
+        return
+    least = spot.target.low - cool.target.high
+    most = max(least, spot.target.high - cool.target.low)
+    read = with_doubt(Quantity.GRADIENT, apart)
+    judged = judge_value(Quantity.GRADIENT, read, least, most)
+    facts = HeatApart(kelvins(apart), kelvins(least), kelvins(most))
+    if judged.is_fine:
+        why = Say("check-why-apart", facts)
+    elif apart < least:
+        why = Say("check-why-alike", facts)
+    else:
+        why = Say("check-why-far-apart", facts)
+    alike, far = Say("check-head-alike", facts), Say("check-head-far-apart", facts)
+    head = alike if apart < least else far
+    cell = Say("cell-apart", facts)
+    yield Part(Piece.APART, sign(judged), why, head, cell, Say("cell-apart-aim", facts))

@@ -1,0 +1,276 @@
+"""What was read from a set-up's words, shown with those words, so that a misreading is seen.
+
+Words: ``words/<language>/read.ftl``.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from bot.facts import Length, Name, Say, Share, Temp, Uvi, degrees, metres, share, uvi
+from bot.language.hearing import Ask, FactName
+from bot.language.hearing.facts import LampKind, Lid, Material, Placement, Thermometer
+from bot.language.lamps import Fixture, OtherLamp, TubeStrength
+from bot.language.quantities import Dimension, Measure
+from bot.language.readings import PlacedReading
+from bot.language.screens import Blocks, NoScreen, Pane, Passes, Weave
+from bot.language.shown import shown
+from bot.language.sizes import Size
+from bot.language.uv_lamps import UvLamp
+from bot.layered import Row
+from bot.questions.setup.check_lamps import lamp_name
+from bot.questions.setup.told import Said, SetUpTold
+from calc.naming import Known, named
+
+__all__ = ["joined", "read_rows"]
+
+
+class Topic(Enum):
+    """What the things that were read are about."""
+
+    ANIMAL = auto()
+    UV = auto()
+    HEAT = auto()
+    LAMPS = auto()
+    ENCLOSURE = auto()
+
+
+class Taken(Enum):
+    """What was not said, so that it was assumed."""
+
+    NOTHING = auto()
+    UNIT = auto()
+    BLOCKS = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class ReadJoined:
+    """Things that are told one after the other, parted more than by a comma."""
+
+    item: Say
+    rest: Say | None
+
+
+@dataclass(frozen=True, slots=True)
+class ReadItem:
+    """One thing that was read, and the words that it was read from."""
+
+    what: FactName
+    value: Say | None
+    words: str
+    option: bool
+    hedged: bool
+    taken: Taken
+
+
+@dataclass(frozen=True, slots=True)
+class ReadUnclear:
+    """Words that were not clear, the question about them, and how they are said instead."""
+
+    words: str
+    question: str
+    again: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class ReadLength:
+    """A length that was read."""
+
+    length: Length
+
+
+@dataclass(frozen=True, slots=True)
+class ReadTemp:
+    """A temperature that was read."""
+
+    temp: Temp
+
+
+@dataclass(frozen=True, slots=True)
+class ReadShare:
+    """A share that was read."""
+
+    share: Share
+
+
+@dataclass(frozen=True, slots=True)
+class ReadUvi:
+    """A UV index that was read."""
+
+    uvi: Uvi
+
+
+@dataclass(frozen=True, slots=True)
+class ReadStrength:
+    """A strength of a tube in percent, as its label says it."""
+
+    percent: str
+    older: bool
+
+
+@dataclass(frozen=True, slots=True)
+class ReadName:
+    """An animal or a lamp that was read."""
+
+    name: Name
+
+
+@dataclass(frozen=True, slots=True)
+class ReadText:
+    """Something that is told as it was said."""
+
+    text: str
+
+
+_TOPICS = {
+    Topic.ANIMAL: (FactName.ANIMAL, FactName.ANIMAL_AGE),
+    Topic.UV: (
+        *(FactName.TUBE, FactName.REFLECTOR, FactName.SCREEN, FactName.PLACEMENT),
+        *(FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH),
+        *(FactName.DISTANCE_FLOOR, FactName.TUBES, FactName.GAP, FactName.ACROSS),
+        *(FactName.TUBE_LENGTH, FactName.AGE, FactName.UVI, FactName.UVI_AT),
+    ),
+    Topic.HEAT: (
+        *(FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT, FactName.ROOM),
+        *(FactName.ROOM_NIGHT, FactName.ON_FOR, FactName.THERMOMETER),
+    ),
+    Topic.LAMPS: (
+        *(FactName.LAMP, FactName.WITHOUT, FactName.WATTS, FactName.OTHER_WATTS),
+        *(FactName.LAMP_DISTANCE, FactName.DIMMER, FactName.THERMOSTAT, FactName.HOURS),
+    ),
+    Topic.ENCLOSURE: (
+        *(FactName.ENCLOSURE, FactName.ENCLOSURE_LENGTH, FactName.VOLUME),
+        *(FactName.MATERIAL, FactName.LID),
+    ),
+}
+# How what was unclear is said so that it is clear.
+_AGAIN = {
+    FactName.ANIMAL: "animal:bearded-dragon",
+    FactName.TUBE: "tube:12%",
+    FactName.REFLECTOR: "reflector:polished",
+    FactName.SCREEN: "screen:45%",
+    FactName.DISTANCE: "distance:16in",
+    FactName.DISTANCE_BACK: "distance:16in",
+    FactName.DISTANCE_PERCH: "distance:16in",
+    FactName.TUBE_LENGTH: "length:34in",
+    FactName.AGE: "age:6months",
+    FactName.BASKING: "basking:98F",
+    FactName.COOL: "cool:78F",
+    FactName.WARM: "warm:83F",
+    FactName.NIGHT: "night:64F",
+    FactName.ROOM_NIGHT: "night:64F",
+    FactName.ON_FOR: "lamp_on:3h",
+    FactName.HOURS: "hours:12h",
+}
+
+
+def read_rows(told: SetUpTold) -> tuple[Row, ...]:
+    """Return what was read, by topic, then what is unclear."""
+    rows = []
+    for topic, names in _TOPICS.items():
+        items = tuple(_item(name, said) for name in names for said in told.all(name))
+        if items:
+            rows.append(Row(Say.by("read-label", topic), joined(items)))
+    unclear = (Row(Say("read-unclear-label"), _unclear(ask)) for ask in told.unclear)
+    return (*rows, *unclear)
+
+
+def joined(items: tuple[Say, ...]) -> Say:
+    """Return messages as one, at least one of them."""
+    rest = joined(items[1:]) if items[1:] else None
+    return Say("read-joined", ReadJoined(items[0], rest))
+
+
+def _unclear(ask: Ask) -> Say:
+    facts = ReadUnclear(shown(ask.words), ask.question, _AGAIN.get(ask.name))
+    return Say("read-unclear", facts)
+
+
+def _item(name: FactName, said: Said[object]) -> Say:
+    taken = Taken.NOTHING
+    if said.assumed and isinstance(said.value, Measure):
+        taken = Taken.UNIT
+    elif said.assumed and isinstance(said.value, Blocks):
+        taken = Taken.BLOCKS
+    value = next(_values(name, said.value), None)
+    words = shown(said.words)
+    return Say("read-item", ReadItem(name, value, words, said.option, said.hedged, taken))
+
+
+def _values(name: FactName, value: object) -> Iterator[Say]:
+    """Yield the message of a value; a fact that is only there or not has none."""
+    if isinstance(value, bool):
+        if not value:
+            yield Say("read-none")
+    elif isinstance(value, Fixture | Placement | Lid | Material | Thermometer | UvLamp):
+        yield from _kinds(value)
+    elif name is FactName.ANIMAL:
+        yield _animal(str(value))
+    elif name is FactName.WITHOUT and not isinstance(value, LampKind):
+        yield Say("read-uvb") if value == "uvb" else Say("read-night-heat")
+    elif isinstance(value, LampKind):
+        found = lamp_name(value)
+        yield Say("read-text", ReadText(value)) if found is None else _named(found)
+    else:
+        yield _figure(value)
+
+
+def _kinds(value: Fixture | Placement | Lid | Material | Thermometer | UvLamp) -> Iterator[Say]:
+    match value:
+        case Fixture():
+            yield Say.by("read-fixture", value)
+        case Placement():
+            yield Say.by("read-placement", value)
+        case Lid():
+            yield Say.by("read-lid", value)
+        case Material():
+            yield Say.by("read-material", value)
+        case Thermometer():
+            yield Say.by("read-thermometer", value)
+        case UvLamp():
+            yield Say.by("read-uv", value)
+
+
+def _animal(name: str) -> Say:
+    what = named(name).what
+    return _named(Name(f"animal-{what.slug}") if isinstance(what, Known) else Name("", name))
+
+
+def _named(name: Name) -> Say:
+    return Say("read-name", ReadName(name))
+
+
+def _figure(value: object) -> Say:
+    match value:
+        case Measure():
+            return _measure(value)
+        case TubeStrength():
+            facts = ReadStrength(f"{value.percent:g}", value.older_scale)
+            return Say("read-strength", facts)
+        case OtherLamp():
+            return Say.by("read-uv", value.kind)
+        case NoScreen():
+            return Say("read-none")
+        case Blocks():
+            return Say("read-blocks", ReadShare(share(value.fraction)))
+        case Passes():
+            return Say("read-passes", ReadShare(share(value.fraction)))
+        case float():
+            return Say("read-share", ReadShare(share(value)))
+        case tuple():
+            return Say("read-uvi", ReadUvi(uvi(value[0], (value[0], value[-1]))))
+        case Weave() | Size() | PlacedReading() | Pane():
+            return Say("read-text", ReadText(shown(value.text)))
+        case _:
+            return Say("read-text", ReadText(shown(str(value))))
+
+
+def _measure(value: Measure) -> Say:
+    middle = (value.low + value.high) / 2.0
+    match value.dimension:
+        case Dimension.LENGTH:
+            return Say("read-length", ReadLength(metres(middle)))
+        case Dimension.TEMPERATURE:
+            return Say("read-temp", ReadTemp(degrees(middle)))
+        case _:
+            return Say("read-text", ReadText(shown(value.text)))

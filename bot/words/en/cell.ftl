@@ -1,0 +1,18 @@
+### Facts: HeatReading, HeatApart, LightRead, NightRead
+### A quantity of a set-up: how the brief says it is wrong, its reading and its aim as the cells of a table.
+
+cell-head = { heat-the } is too { $stand ->
+    [too_low] cool
+    [probably_low] cool
+   *[other] { heat-hot }
+  }: { TEMP($read) }.
+cell-read = { TEMP($read) }
+# Only with: $wanted
+cell-aim = { TEMP($wanted, form: "range") }
+cell-apart = { DIFF($apart) }
+cell-apart-aim = { DIFF($least) } or more
+cell-hours = { HOURS($lit) }
+cell-hours-aim = { HOURS($day, form: "range") }
+cell-night = { TEMP($coldest) }
+# Only with: $floor
+cell-night-aim = no colder than { TEMP($floor, form: "high") }

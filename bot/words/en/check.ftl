@@ -1,0 +1,321 @@
+### Facts: Whom, CheckPieces, CheckNearest, CheckSigned, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold
+
+check-title = { $named ->
+    [one] Your set-up for { NAME($animal, form: "a") }, checked
+    [first_of_several] Your set-up for { NAME($animal, form: "a") }, checked
+    [no_figures] Your set-up, checked: { $words }
+   *[other] Your set-up, checked
+  }
+
+## The answer in brief
+check-head-fine = Yes, all of it is right.
+check-head-so-far = Nothing to change so far.
+check-head-unknown = I cannot tell yet.
+check-head-uv = The UV is { $verdict ->
+    [probably_high] probably too strong
+    [cannot_tell] perhaps too strong
+   *[other] { $above ->
+        [yes] too strong
+       *[no] too weak
+      }
+  }: about { UVI($uvi) }.
+# Only with: $at
+check-head-too-near = The tube is too close: { LENGTH($at) }.
+check-head-pane = No useful UV comes through the pane.
+check-head-no-tube = There is no UV tube.
+check-head-lamp-off = It is dangerously hot.
+check-head-alike = Both ends are too alike: { DIFF($apart) } apart.
+check-head-far-apart = The ends differ too much: { DIFF($apart) }.
+check-head-hours = { HOURS($lit) } of light is too { $long ->
+    [yes] long
+   *[no] short
+  }.
+check-head-night = { $decision ->
+    [too_warm] { TEMP($coldest) } is too warm for a night.
+    [keepers_differ] A night of { TEMP($coldest) } is borderline.
+   *[other] { TEMP($coldest) } is too cold for a night.
+  }
+check-head-lamps = The wrong lamp: { LIST($lamps) }.
+check-head-unwatched = No thermostat: { LIST($heaters) }.
+check-fine = Fine: { LIST($pieces) }.
+check-open = { $more ->
+    [0] Not known yet: { $first }.
+   *[other] Not known yet: { $first } and { $more } more.
+  }
+check-whom = { $named ->
+    [first_of_several] You named { LIST($among) }. I went by { NAME($animal, form: "a") }.
+    [no_figures] I have no figures for { $words }, so I judged only what holds for any animal.
+    [may_be_several] “{ $words }” may be several animals: { $some_known ->
+        [yes] { LIST($among, join: "list-or") }{ $some_bare ->
+            [yes] {" "}(or { LIST($bare, join: "list-or") }, of which I have no figures)
+           *[no] {""}
+          }
+       *[no] { LIST($bare, join: "list-or") }
+      }. I judged only what holds for any animal.
+    [unknown] I do not know the animal “{ $words }”. I judged only what holds for any animal.
+   *[nobody] You named no animal, so I judged only what holds for any animal. Name it with animal: for the rest.
+  }
+check-whom-short = { $named ->
+    [first_of_several] I went by { NAME($animal, form: "a") }.
+    [no_figures] No figures for it: judged as for any.
+   *[other] Which animal? I judged as for any.
+  }
+
+## A part
+check-piece-safety = Safety
+check-piece-uv = UV
+check-piece-lamp_time = Time the lamp was on
+check-piece-basking = Basking spot
+check-piece-cool = Cool end
+check-piece-warm = Warm end
+check-piece-apart = Warm to cool
+check-piece-hours = Hours of light
+check-piece-night = Night
+check-piece-lamps = Lamps
+check-short-safety = safety
+check-short-uv = UV
+check-short-lamp_time = lamp time
+check-short-basking = basking spot
+check-short-cool = cool end
+check-short-warm = warm end
+check-short-apart = warm to cool
+check-short-hours = hours of light
+check-short-night = night
+check-short-lamps = lamps
+check-word = { $verdict ->
+    [far_too_low] { verdict-far_too_low }
+    [low] { verdict-low }
+    [probably_low] { verdict-probably_low }
+    [fine] { verdict-fine }
+    [probably_high] { verdict-probably_high }
+    [high] { verdict-high }
+    [dangerous] { verdict-dangerous }
+   *[cannot_tell] { verdict-cannot_tell }
+  }
+check-sign = { $sign ->
+    [fine] fine
+    [change] change
+   *[cannot_tell] cannot tell
+  }
+
+## Missing: found out in a few words, with how, and as a thing
+check-find-short-tube = Look up the strength on the tube.
+check-find-short-distance = Measure from the tube to its back.
+check-find-short-reflector = Look: is the hood like a mirror?
+check-find-short-screen = Look: is there mesh under the tube?
+check-find-short-tube_length = Measure how long the tube is.
+check-find-short-meter = Read the UV index at its back.
+check-find-short-basking = Read the basking spot with a gun.
+check-find-short-cool = Read the cool end with a probe.
+check-find-short-hours = Say how long the lights are on.
+check-find-short-night = Read the coldest it gets at night.
+check-find-short-lamps = Say what lamps and heaters you have.
+check-find-tube = Find out { check-missing-tube }.
+check-find-distance = Measure { check-missing-distance }.
+check-find-reflector = Find out { check-missing-reflector }.
+check-find-screen = Find out { check-missing-screen }.
+check-find-tube_length = Find out { check-missing-tube_length }.
+check-find-meter = Find out { check-missing-meter }.
+check-find-basking = Measure { check-missing-basking }.
+check-find-cool = Measure { check-missing-cool }.
+check-find-hours = Find out { check-missing-hours }.
+check-find-night = Measure { check-missing-night }.
+check-find-lamps = Find out { check-missing-lamps }.
+check-missing-tube = the strength printed on the tube
+check-missing-distance = the distance from the underside of the tube to the animal's back, with a tape measure
+check-missing-reflector = whether the fixture behind the tube is like a mirror when the tube is off and cold (polished), or white or plastic (plain)
+check-missing-screen = what is between tube and animal: nothing, or a mesh and how much it blocks
+check-missing-tube_length = how long the tube is, or the watts printed on it
+check-missing-meter = the UV index at the animal's back, read with a meter
+check-missing-basking = { heat-missing-basking_surface }
+check-missing-cool = { heat-missing-cool_air }
+check-missing-hours = how long the lights are on
+check-missing-night = { heat-missing-night_air }
+check-missing-lamps = the kind of every lamp and heater
+check-label-missing = Missing
+
+## Things to do
+check-do-room = Give the animal more room. { LENGTH($at) } from the tube is too close to be safe. Keep at least { LENGTH($nearest) }.
+check-do-room-short = Keep the tube { LENGTH($nearest) } away.
+check-do-meter = Move the tube { $farther ->
+    [yes] farther from
+   *[no] nearer to
+  } the animal's back, or the platform, until the meter shows { UVI($wanted, form: "range") }.
+check-do-meter-short = Move it { $farther ->
+    [yes] farther
+   *[no] nearer
+  } until UVI { UVI($wanted, form: "range") }.
+check-do-move = { $to ->
+    [none] Bring the tube { $farther ->
+        [yes] farther from
+       *[no] nearer to
+      } the animal's back. Tell me the fixture and the screen, and I can say how far.
+   *[some] Bring the tube { $farther ->
+        [yes] farther from
+       *[no] nearer to
+      } the animal's back, to { LENGTH($to) }. Moving the platform does the same.
+  }
+check-do-move-short = { $to ->
+    [none] Move the tube { $farther ->
+        [yes] farther away
+       *[no] nearer
+      }.
+   *[some] Hang the tube { LENGTH($to) } away.
+  }
+# Only with: $to
+check-do-until = Measure how long the tube is, from end to end. Until then hang it { LENGTH($to) } from the animal's back, where even the longest gives no more than you aim for.
+# Only with: $to
+check-do-until-short = Measure the tube. Until then: { LENGTH($to) } away.
+check-do-length = Measure how long the tube is, from end to end. No one distance is right for every length.
+check-do-no-place = No sensible distance gives the UV you aim for with this tube, fixture and screen. The question distance, with the same words, says why and what to use instead.
+check-do-no-place-short = Ask distance what to use instead.
+check-do-to-back = Measure again from the underside of the tube to the animal's back, where it basks.
+check-do-pane = Put the tube inside, or over open metal mesh. Then ask distance again, and start at the far end of the range.
+check-do-pane-short = Put it inside, or over open mesh.
+check-do-ask-meter = Ask meter with your readings, such as: meter readings:4.2 at 12 in, 2.9 at 15 in.
+check-do-ask-meter-short = Ask meter with your readings.
+check-do-read-uvi = Read the UV index at the animal's back with a meter. { UVI($wanted, form: "range") } is right. Never hang it nearer than { LENGTH($nearest) }. Without a meter plan a T5 HO tube.
+check-do-plan-tube = Plan a T5 HO tube for the UV. The question plan, or tube, says which one and where.
+check-do-plan-tube-short = Ask plan which tube, and where.
+check-do-again = Check the figure { $piece ->
+    [uv] for the tube
+    [lamp_time] for the time the lamp was on
+    [basking] for the basking spot
+    [cool] for the cool end
+    [warm] for the warm end
+   *[night] for the night
+  } and give it again, such as { $again }.
+check-do-again-short = Give it again, such as { $again }.
+check-do-timer = Set the timer to { HOURS($day, form: "range") } of light a day.
+check-do-timer-short = Set the timer to { HOURS($day, form: "range") }.
+check-do-replace = Plan to replace the { NAME($lamp) }. Keep the animal warm until then. { $note }
+check-do-replace-short = Plan another lamp for it.
+check-do-keep-short = Leave everything as it is.
+check-any-nearest = Never hang a UV tube nearer than { LENGTH($nearest) } above its back.
+check-any-shade = Give it shade that no UV reaches and a cool place, both open to it at any time.
+check-any-measure = Measure before it moves in: the UV index with a meter, surfaces with an infrared gun, the air and the night with a digital probe.
+check-any-range = Once somebody told you the UV index it should have, I can work out a distance without its name. Ask distance, and give that range with uvi.
+
+## Why
+check-why = { $piece }: { $why }
+check-why-untold = You did not say.
+check-why-unclear = You did not say it clearly.
+check-why-strong-uv = { $times ->
+    [none] A UV index of about { UVI($uvi, form: "given") } hurts eyes and skin of nearly every animal.
+   *[some] The UV is about { UVI($times, form: "given") } times the most that { NAME($animal, form: "a") } gets. It can hurt eyes and skin.
+  }
+check-why-unwatched = Without a thermostat this can overheat and burn: { LIST($heaters) } (common practice, no source).
+check-why-burns = A surface this hot burns.
+check-why-no-cool-place = With a cool end this hot the animal has no cool place to go to.
+check-beyond-temp = You gave { TEMP($temp) }. I can only be trusted from { TEMP($temps, form: "low") } up to { TEMP($temps, form: "high") }. Give it again, such as { $again }.
+check-beyond-length = You gave { LENGTH($length) }. I can only be trusted from { LENGTH($lengths, form: "low") } up to { LENGTH($lengths, form: "high") }. Give it again, such as { $again }.
+check-beyond-time = You gave { HOURS($time) }. I can only be trusted up to { HOURS($most) }. Give it again, such as { $again }.
+check-beyond-other = One of the figures of your tube is beyond what I can work out. Give it again, such as { $again }.
+check-aim = Aim for UVI { UVI($wanted, form: "range") } ({ $known }).
+check-why-uv-untold = I know too little of the tube. { check-aim }
+check-why-uv-pane = No useful UV comes through a pane of glass or plastic. { check-aim }
+check-why-uv-several = You gave several readings of a meter. The question meter fits them together. { check-aim }
+check-why-uv-none = There is no UV tube. { check-aim }
+check-why-uv-no-figures = I have no figures for { check-kind }. Only a UV index meter can tell where it may hang. { check-aim }
+check-kind = { $kind ->
+    [other_tube] a T8 or other tube
+    [compact] a compact lamp
+    [metal_halide] a metal halide lamp
+    [mercury] a mercury vapour lamp
+    [led] an LED bar
+    [t5_ho] a T5 HO tube
+   *[unknown] a UV lamp that nobody can name
+  }
+check-why-uv-meter = Your meter shows { UVI($uvi) }: { check-word }. { check-aim }
+check-at = { LENGTH($at) } { $told_from ->
+    [back] from the back
+    [perch] from the perch, so a little more at the back
+   *[unsaid] away, which I assumed is to the back
+  }{ $tubes ->
+    [one] {""}
+   *[other] , under { $tubes } tubes, whose UV adds
+  }{ $across ->
+    [yes] , and only straight under it, as it lies across
+   *[no] {""}
+  }
+check-why-uv-open = UVI { UVI($uvi, form: "range") } at { check-at }. It depends on what you did not say. { check-aim }
+check-why-uv-worked = About UVI { $one ->
+    [yes] { UVI($uvi, form: "doubt") }
+   *[no] { UVI($uvi, form: "range") }
+  } at { check-at }: { check-word }. { check-aim }{ $longer ->
+    [yes] {" "}A longer tube would be too strong there.
+   *[no] {""}
+  }{ $aged ->
+    [yes] {" "}The tube is older than a year, so only a meter can tell.
+   *[no] {""}
+  }
+check-why-uv-unjudged = I do not know the UV index that { NAME($animal, form: "your") } should have.
+# Only with: $uvi
+check-why-uv-unjudged-read = Your meter shows { UVI($uvi) }. { check-why-uv-unjudged }
+# Only with: $uvi, $at
+check-why-uv-unjudged-worked = About UVI { UVI($uvi, form: "range") } at { LENGTH($at) }. { check-why-uv-unjudged }
+check-why-swapped = You say the cool end is hotter than the basking spot. Find out which is which.
+check-why-apart = Basking spot and cool end are { DIFF($apart) } apart, so the animal can choose.
+check-why-alike = Basking spot and cool end are { DIFF($apart) } apart, too alike for the animal to choose. Aim for at least { DIFF($least) }.
+check-why-far-apart = Basking spot and cool end are { DIFF($apart) } apart, more than the { DIFF($most) } between the targets.
+check-why-hours-untold = You did not say. 12 hours on and 12 off all year is a fine start (common practice, no source).
+check-why-hours-only = { HOURS($lit) }. I know no target. 12 hours are a fine start.
+check-why-hours = { HOURS($lit) } of light. Aim for { HOURS($day, form: "range") } ({ $known }).
+# Only with: $floor, $known
+check-why-night = { $decision ->
+    [nothing] { TEMP($coldest) } needs no heat.
+    [keepers_differ] { TEMP($coldest) } is where keepers differ.
+    [too_warm] { TEMP($coldest) } is too warm.
+   *[other] { TEMP($coldest) } is too cold.
+  } It needs heat below { TEMP($floor, form: "range") }{ $has_aim ->
+    [yes] , best { TEMP($floor) }
+   *[no] {""}
+  } ({ $known }).
+check-why-night-unknown = { $cold ->
+    [yes] { TEMP($coldest) } is too cold.
+   *[no] { TEMP($coldest) }. I do not know how cool its night may get.
+  }
+check-why-no-lamp = You named no kind of heat lamp.
+check-why-lamps-wrong = Not for this: { LIST($lamps) }.
+check-why-lamps-read = What your meter and the basking spot show decides about the { LIST($lamps) }.
+check-why-lamps-meter = UV and heat come together from the { LIST($lamps) }, so read both.
+check-why-lamps-elsewhere = Not for the basking spot: { LIST($lamps) }.
+check-why-lamps-good = Good for the basking spot: { LIST($lamps) }.
+check-lamp = { CAP($lamp) }: { $note }
+check-lamp-why-red-lamp = It gives no daylight for a basking spot and is not dark enough for the night.
+check-lamp-why-night-lamp = Animals see its light, so the night is not dark. Most nights need no heat at all.
+check-lamp-why-mercury-vapour = Heat, light and UV come from one bulb. You cannot set one without changing the others, and it cannot be dimmed.
+check-lamp-why-heat-rock = It gets hot in spots that the animal lies on without noticing, and can burn it badly.
+check-lamp-place-narrow-spot = Only high up, where its patch has grown wider than the animal. A flood lamp is simpler.
+check-lamp-place-ceramic-emitter = At night, where the room gets colder than the animal can cope with, on a thermostat.
+check-lamp-place-radiant-panel = Under the lid for gentle warmth, for large snakes or cold nights, on a thermostat.
+check-lamp-place-infrared-projector = As a second heater for a cold enclosure or a cold night, on a thermostat that dims.
+check-lamp-place-heat-mat = Under part of the floor for some snakes and geckos, always on a thermostat.
+check-lamp-place-led-lamp = As extra daylight beside the basking lamp and the UV tube.
+
+## Numbers
+check-label-whom = Animal
+check-label-correct = Correct me
+check-correct = Did I read something wrongly? Ask again and add it, such as distance:16in or cool:78F.
+check-column-part = Part
+check-column-verdict = Verdict
+check-column-read = Reading
+check-column-aim = Aim for
+check-cell-nothing = -
+# Only with: $uvi
+check-read-uvi = UVI { UVI($uvi) }
+# Only with: $uvi
+check-read-uvi-range = UVI { UVI($uvi, form: "range") }
+check-read-uvi-worked = UVI { $one ->
+    [yes] { UVI($uvi, form: "doubt") }
+   *[no] { UVI($uvi, form: "range") }
+  }
+check-read-hours = { HOURS($lit) }
+check-read-lamps = { LIST($lamps) }
+check-aim-uvi = UVI { UVI($wanted, form: "range") }
+
+## Nothing was told
+check-nothing-title = Tell me about your set-up
+check-nothing = I found nothing about a set-up in your words.
+check-nothing-needs = I need the animal, the tube, its distance or temperatures.
+check-nothing-do = Try: check beardie, 12%, 16in to his back, basking 98F.
