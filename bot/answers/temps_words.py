@@ -1,4 +1,4 @@
-"""A reading of a place in words: its verdict, its name, what is still to be measured."""
+"""The verdict on a reading of a place, in words."""
 
 from bot.answers.figures import difference, temperature
 from bot.answers.verdicts import verdict_word
@@ -6,7 +6,7 @@ from bot.language.quantities import Units
 from calc.heat.readings import Finding
 from calc.quantities import Quantity
 
-__all__ = ["finding_clause", "missing_text", "place_name"]
+__all__ = ["finding_clause"]
 
 _PLACES = {
     Quantity.BASKING_SURFACE: "basking surface",
@@ -14,22 +14,6 @@ _PLACES = {
     Quantity.WARM_AIR: "warm end",
     Quantity.NIGHT_AIR: "night",
 }
-_MISSING = {
-    Quantity.BASKING_SURFACE: "the basking surface, with an infrared gun",
-    Quantity.COOL_AIR: "the air at the cool end, with a digital probe at the animal's height",
-    Quantity.WARM_AIR: "the air at the warm end, with a digital probe out of the beam",
-    Quantity.NIGHT_AIR: "the lowest of the night, with a thermometer that keeps it",
-}
-
-
-def place_name(place: Quantity) -> str:
-    """Return a place as a label."""
-    return _PLACES[place].capitalize()
-
-
-def missing_text(places: tuple[Quantity, ...]) -> str:
-    """Return what is still to be measured, in order of importance."""
-    return "; ".join(_MISSING[place] for place in places)
 
 
 def finding_clause(finding: Finding, units: Units) -> str:

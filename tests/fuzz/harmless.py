@@ -21,7 +21,22 @@ _ACTIVE = re.compile(r"<[@#:/a]|@everyone|@here|\]\(|~~|\|\||```|__|://")
 _OWN = re.compile(r"^```$.*?^```$|\[[^\]]*\]\(https?://[\w.:/-]+\.html\)", re.M | re.S)
 _ESCAPED = re.compile(r"\\.", re.DOTALL)
 _TAGS = {
-    *("article", "section", "div", "h2", "h3", "p", "br", "b", "strong", "span", "a", "ol", "ul", "li"),
+    *(
+        "article",
+        "section",
+        "div",
+        "h2",
+        "h3",
+        "p",
+        "br",
+        "b",
+        "strong",
+        "span",
+        "a",
+        "ol",
+        "ul",
+        "li",
+    ),
     *("dl", "dt", "dd", "details", "summary", "table", "thead", "tbody", "tr", "th", "td"),
 }
 _ATTRIBUTES = {"class", "href", "scope", "tabindex", "role", "aria-label"}

@@ -108,11 +108,11 @@ def _judged(kinds: Sequence[HeatSource], *, read: bool) -> _Judged:
 
 
 def _wrong(kind: HeatSource) -> LampTold:
-    return LampTold(Name(f"lamp-{kind.slug}"), Say.of("check-lamp-why", kind.slug))
+    return LampTold(Name(f"lamp-{kind.slug}"), Say.of("lamp-why", kind.slug))
 
 
 def _placed(kind: HeatSource) -> LampTold:
-    return LampTold(Name(f"lamp-{kind.slug}"), Say.of("check-lamp-place", kind.slug))
+    return LampTold(Name(f"lamp-{kind.slug}"), Say.of("lamp-place", kind.slug))
 
 
 def _names(kinds: Sequence[HeatSource]) -> tuple[Name, ...]:

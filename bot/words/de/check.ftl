@@ -282,16 +282,6 @@ check-why-lamps-meter = UV und Wärme kommen hier zusammen, darum miss beides: {
 check-why-lamps-elsewhere = Nicht für den Sonnenplatz: { LIST($lamps) }.
 check-why-lamps-good = Gut für den Sonnenplatz: { LIST($lamps) }.
 check-lamp = { CAP($lamp) }: { $note }
-check-lamp-why-red-lamp = Sie gibt kein Tageslicht für einen Sonnenplatz und ist für die Nacht nicht dunkel genug.
-check-lamp-why-night-lamp = Tiere sehen ihr Licht, darum ist die Nacht nicht dunkel. Die meisten Nächte brauchen gar keine Wärme.
-check-lamp-why-mercury-vapour = Wärme, Licht und UV kommen aus einer Lampe. Du kannst nichts davon allein einstellen, und dimmen lässt sie sich nicht.
-check-lamp-why-heat-rock = Er wird stellenweise heiß, ohne dass ein Tier es darauf merkt, und kann es schwer verbrennen.
-check-lamp-place-narrow-spot = Nur hoch oben, wo sein Fleck breiter ist als das Tier. Ein breiter Strahler ist einfacher.
-check-lamp-place-ceramic-emitter = In der Nacht, wenn der Raum kälter wird, als das Tier verträgt, mit Thermostat.
-check-lamp-place-radiant-panel = Unter dem Deckel für sanfte Wärme, für große Schlangen oder kalte Nächte, mit Thermostat.
-check-lamp-place-infrared-projector = Als zweiter Heizer für ein kaltes Terrarium oder eine kalte Nacht, mit einem Thermostat, das dimmt.
-check-lamp-place-heat-mat = Unter einem Teil des Bodens für manche Schlangen und Geckos, immer mit Thermostat.
-check-lamp-place-led-lamp = Als zusätzliches Tageslicht neben Wärmelampe und UV-Röhre.
 
 ## Zahlen
 check-label-whom = Tier

@@ -282,16 +282,6 @@ check-why-lamps-meter = UV and heat come together from the { LIST($lamps) }, so 
 check-why-lamps-elsewhere = Not for the basking spot: { LIST($lamps) }.
 check-why-lamps-good = Good for the basking spot: { LIST($lamps) }.
 check-lamp = { CAP($lamp) }: { $note }
-check-lamp-why-red-lamp = It gives no daylight for a basking spot and is not dark enough for the night.
-check-lamp-why-night-lamp = Animals see its light, so the night is not dark. Most nights need no heat at all.
-check-lamp-why-mercury-vapour = Heat, light and UV come from one bulb. You cannot set one without changing the others, and it cannot be dimmed.
-check-lamp-why-heat-rock = It gets hot in spots that the animal lies on without noticing, and can burn it badly.
-check-lamp-place-narrow-spot = Only high up, where its patch has grown wider than the animal. A flood lamp is simpler.
-check-lamp-place-ceramic-emitter = At night, where the room gets colder than the animal can cope with, on a thermostat.
-check-lamp-place-radiant-panel = Under the lid for gentle warmth, for large snakes or cold nights, on a thermostat.
-check-lamp-place-infrared-projector = As a second heater for a cold enclosure or a cold night, on a thermostat that dims.
-check-lamp-place-heat-mat = Under part of the floor for some snakes and geckos, always on a thermostat.
-check-lamp-place-led-lamp = As extra daylight beside the basking lamp and the UV tube.
 
 ## Numbers
 check-label-whom = Animal
