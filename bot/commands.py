@@ -2,7 +2,6 @@
 
 from bot.answers.about import answer_about
 from bot.answers.convert import answer_convert
-from bot.answers.distance import answer_distance
 from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
 from bot.answers.meter import answer_meter
@@ -15,11 +14,12 @@ from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.plan import PlanQuery
-from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
+from bot.queries.uv import TubeQuery, UviQuery
 from bot.queries.uv_depth import MeterQuery, SectionQuery
 from bot.questions.general.needs import NEEDS
 from bot.questions.uv.card import CARD
 from bot.questions.uv.decline import DECLINE
+from bot.questions.uv.distance import DISTANCE
 from bot.questions.uv.dose import DOSE
 from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
@@ -33,18 +33,7 @@ def _answer_help(query: HelpQuery, context: Context) -> Reply:
 
 
 COMMANDS: tuple[Command, ...] = (
-    Command(
-        name="distance",
-        summary="How far the UV tube should hang above the animal's back",
-        query=DistanceQuery,
-        answer=answer_distance,
-        examples=(
-            "distance tube:12% reflector:polished screen:none animal:bearded dragon",
-            "distance tube:12% reflector:plain screen:blocks 45% animal:bearded dragon",
-            "distance tube:6% reflector:polished screen:18x16 0.011in uvi:1-2 length:85cm",
-        ),
-        guide=("measuring-the-distance", "screens", "reflectors"),
-    ),
+    DISTANCE,
     Command(
         name="uvi",
         summary="The UV index to expect at a distance, and which way to move",

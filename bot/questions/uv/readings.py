@@ -20,8 +20,10 @@ from calc.uv.shapes import fit_lamp, lamp_by_readings
 __all__ = [
     "Falls",
     "LampRead",
+    "again_briefly",
     "enough_read",
     "expected_shape",
+    "off_briefly",
     "off_told",
     "read_again",
     "read_lamp",
@@ -128,10 +130,24 @@ def off_told(off: Off) -> Iterator[Say]:
         yield Say.by("reading-off", off.by, off)
         if off.was_it:
             yield Say("reading-was-it", off.was_it)
-    if off.aside:
+    elif off.aside:
         yield Say("reading-left-out", off.aside)
         if off.aside.was_it:
             yield Say("reading-was-it", off.aside.was_it)
+
+
+def off_briefly(off: Off) -> tuple[Say, ...]:
+    """Return in brief what was perhaps meant, and what was left out."""
+    if off.by is not OffBy.NOTHING:
+        return (Say("reading-was-it", off.was_it),) if off.was_it else ()
+    return (Say("reading-left-out-short", off.aside),) if off.aside else ()
+
+
+def again_briefly(read: LampRead) -> tuple[Say, ...]:
+    """Return in brief what to do where the readings cannot be."""
+    weak = read.off.by is OffBy.WEAK
+    first = Say("reading-wipe-short" if weak else "reading-again-short")
+    return (first, Say("reading-nothing-moves"))
 
 
 def read_again(read: LampRead) -> Iterator[Say]:

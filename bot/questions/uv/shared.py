@@ -31,6 +31,7 @@ __all__ = [
     "doubts_told",
     "passing_estimate",
     "settled_by",
+    "wish_assumed",
     "wish_rows",
     "wish_told",
 ]
@@ -43,7 +44,10 @@ UV_CARE = (EYES_CARE, SHADE_CARE, Care(Say("care-uv-meter")))
 
 @dataclass(frozen=True, slots=True)
 class Wish:
-    """The UVI range to aim at: an animal's, or as it was given; ``about`` where that was one."""
+    """The UVI range to aim at: an animal's, or as it was given; ``about`` where that was one.
+
+    ``tender``: pale or very young, so that it gets less.
+    """
 
     animal: Name | None
     wanted: Uvi
@@ -51,6 +55,7 @@ class Wish:
     known: Say | None
     others: tuple[Say, ...]
     sources: tuple[str, ...]
+    tender: bool = False
 
 
 def wish_told(wanted: Wanted, context: Context) -> Wish:
@@ -67,10 +72,18 @@ def wish_told(wanted: Wanted, context: Context) -> Wish:
         animal=animal_name(kept),
         wanted=span,
         about=None,
-        known=known_by(kept, Subject.UVI, kept.uvi, context.own),
+        known=Say("wish-tender")
+        if kept.is_pale_or_young
+        else known_by(kept, Subject.UVI, kept.uvi, context.own),
+        tender=kept.is_pale_or_young,
         others=others_say(kept, *_ABOUT),
         sources=(kept.uvi.source, *(d.source for d in kept.disagreements_about(*_ABOUT))),
     )
+
+
+def wish_assumed(wish: Wish) -> tuple[Say, ...]:
+    """Return that less UV was taken than is usual, in brief."""
+    return (Say("wish-tender-short"),) if wish.tender else ()
 
 
 def wish_rows(wish: Wish) -> Iterator[Row]:

@@ -17,6 +17,7 @@ from calc.uv.lengths import DARK_ENDS_M, LengthKnown
 from calc.uv.tube import STANDARD_T5_HO
 
 __all__ = [
+    "Assumed",
     "LongKnown",
     "Tube",
     "Whose",
@@ -24,6 +25,7 @@ __all__ = [
     "length_sources",
     "length_steps",
     "length_value",
+    "tube_assumed",
     "tube_rows",
     "tube_told",
 ]
@@ -68,6 +70,15 @@ class LongKnown(Enum):
     UNKNOWN = auto()
 
 
+class Assumed(Enum):
+    """What was assumed of a tube that changes the answer."""
+
+    NOTHING = auto()
+    KIND = auto()
+    LENGTH = auto()
+    BOTH = auto()
+
+
 @dataclass(frozen=True, slots=True)
 class Tube:
     """A tube in its fixture; ``long`` from the shortest to the longest that it may be.
@@ -93,6 +104,14 @@ class Tube:
     shorter: bool
     example: Length
     example_watts: Power
+
+    @property
+    def assumed(self) -> Assumed:
+        """Return what was assumed that changes the answer."""
+        kind = self.whose is Whose.CLASS and not self.kind_told
+        if self.any_length:
+            return Assumed.BOTH if kind else Assumed.LENGTH
+        return Assumed.KIND if kind else Assumed.NOTHING
 
     @property
     def any_length(self) -> bool:
@@ -164,6 +183,13 @@ def tube_rows(tube: Tube) -> Iterator[Row]:
         yield Row(Say("tubes-shorter-label"), Say("tubes-shorter", tube))
     if tube.whose is Whose.CLASS and not tube.age_told:
         yield Row(Say("tubes-age-label"), Say("tubes-age"))
+
+
+def tube_assumed(tube: Tube) -> tuple[Say, ...]:
+    """Return what was assumed of a tube, in brief."""
+    if tube.assumed is Assumed.NOTHING:
+        return ()
+    return (Say.by("tubes-assumed", tube.assumed, tube),)
 
 
 def length_steps(tube: Tube) -> tuple[Say, ...]:

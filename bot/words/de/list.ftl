@@ -3,4 +3,5 @@
 list-and = { $first } und { $second }
 list-or = { $first } oder { $second }
 list-semi = { $first }; { $second }
+list-with = { $first }, { $second }
 list-comma = {", "}

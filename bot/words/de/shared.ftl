@@ -23,8 +23,8 @@ care-off-first = Schalte die Lampe aus und lass sie abkühlen, bevor du sie bewe
 care-vet-heat = Ruf eine reptilienkundige Tierarztpraxis an, wenn dein Tier mit offenem Maul in der kühlsten Ecke bleibt, schlaff daliegt oder verbrannt ist.
 
 ## Vorsicht mit UV-Lampen
-care-eyes = Sieh nicht in die leuchtende Röhre, und schalte sie aus, bevor du hineingreifst.
-care-eyes-short = Nie in die leuchtende Röhre sehen.
+care-eyes = Sieh nicht in die leuchtende Lampe, und schalte sie aus, bevor du hineingreifst.
+care-eyes-short = Nie in die leuchtende Lampe sehen.
 care-shade = Biete Schatten: Dein Tier muss dem UV ausweichen können.
 care-shade-short = Lass ihm Schatten ohne UV.
 care-uv-meter = Eine Röhre, die du nicht kennst, die über ein Jahr alt oder stärker als 12 % ist, braucht ein UV-Messgerät.

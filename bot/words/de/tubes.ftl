@@ -46,3 +46,9 @@ tubes-shorter = Die kürzeste übliche T5-HO-Röhre misst { LENGTH($shortest) }.
 tubes-age-label = Alter
 tubes-age = nicht genannt
 tubes-ask-length = Wie lang ist die Röhre? Frag noch einmal mit ihrer Länge, etwa length:{ LENGTH($example, units: "first") }, oder mit den Watt, die auf einer T5-HO-Röhre stehen, etwa length:{ WATTS($example_watts) }. Das hilft am meisten.
+
+## Was angenommen ist, in Kürze
+tubes-assumed-nothing = Von der Röhre hast du alles gesagt.
+tubes-assumed-kind = Angenommen: eine T5-HO-Röhre.
+tubes-assumed-length = Die Länge der Röhre kenne ich nicht.
+tubes-assumed-both = Angenommen: T5 HO, jede Länge möglich.

@@ -3,4 +3,5 @@
 list-and = { $first } and { $second }
 list-or = { $first } or { $second }
 list-semi = { $first }; { $second }
+list-with = { $first }, { $second }
 list-comma = {", "}

@@ -24,8 +24,8 @@ care-off-first = Switch off and let it cool before you move or change a lamp. Fo
 care-vet-heat = Call a reptile vet if your animal gapes and stays in the coolest corner, lies limp or has a burn.
 
 ## Cautions of UV lamps
-care-eyes = Do not look into the lit tube, and switch it off before you reach in.
-care-eyes-short = Never look into the lit tube.
+care-eyes = Do not look into the lit lamp, and switch it off before you reach in.
+care-eyes-short = Never look into the lit lamp.
 care-shade = Give shade: your animal must be able to leave the UV.
 care-shade-short = Leave it shade without UV.
 care-uv-meter = A tube that is unknown, older than a year or stronger than 12 % needs a UV meter.

@@ -47,3 +47,9 @@ tubes-shorter = The shortest standard T5 HO tube is { LENGTH($shortest) }. Check
 tubes-age-label = Age
 tubes-age = not told
 tubes-ask-length = How long is the tube? Ask again with its length, such as length:{ LENGTH($example, units: "first") }, or with the watts printed on a T5 HO tube, such as length:{ WATTS($example_watts) }. That narrows it most.
+
+## What was assumed, in brief
+tubes-assumed-nothing = You told me all of the tube.
+tubes-assumed-kind = I assumed a T5 HO tube.
+tubes-assumed-length = I do not know how long the tube is.
+tubes-assumed-both = I assumed a T5 HO tube of any length.

@@ -1,0 +1,87 @@
+"""How far from the animal's back the tube should hang, or why it cannot. Words: ``distance.ftl``.
+
+The answers are in three kinds: a range, one for every length that the tube may have, or none.
+"""
+
+from bot.answers.uv_asked import lamp_asked, screen_asked, wanted_asked
+from bot.command import Command
+from bot.language.uv_lamps import UvLamp
+from bot.layered import Layered
+from bot.preferences import Context
+from bot.queries.uv import DistanceQuery
+from bot.questions.uv.asked_uv import Asked, told_surely
+from bot.questions.uv.distance_facts import (
+    ByLength,
+    NoPlace,
+    Placed,
+    by_length,
+    no_place,
+    placed,
+)
+from bot.questions.uv.distance_told import tell_by_length, tell_no_place, tell_placed
+from bot.questions.uv.readings import read_lamp
+from bot.questions.uv.shared import wish_told
+from bot.questions.uv.tubes import all_together
+from bot.questions.uv.unsure import Unsurely, unsurely
+from bot.questions.uv.unsure_told import tell_unsurely
+from bot.questions.uv.without_figures import (
+    OtherLamp,
+    ThroughPane,
+    tell_without,
+    without_figures,
+)
+from calc.uv.placement import Verdict, place
+
+__all__ = ["DISTANCE", "distance", "tell"]
+
+Facts = Placed | ByLength | NoPlace | Unsurely | ThroughPane | OtherLamp
+
+
+def distance(query: DistanceQuery, context: Context) -> Facts:
+    """Work out where the tube goes."""
+    if none := without_figures(query, query.kind, context, query.readings):
+        return none
+    told = told_surely(query)
+    if told is None:
+        return unsurely(query, context)
+    screen = screen_asked(told.screen)
+    one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
+    named = all_together(one, query)
+    is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
+    read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
+    wanted = wanted_asked(query.animal, query.uvi, context, read.off)
+    placement = place(read.lamp, screen, wanted.low, wanted.high)
+    asked = Asked.of(query, told, read, screen, wish_told(wanted, context), placement)
+    if placement.ends:
+        return placed(asked, *placement.ends)
+    return by_length(asked) if placement.verdict is Verdict.BY_LENGTH else no_place(asked)
+
+
+def tell(facts: Facts) -> Layered:
+    """Tell the range and where to start, then how to measure."""
+    match facts:
+        case Placed():
+            return tell_placed(facts)
+        case ByLength():
+            return tell_by_length(facts)
+        case NoPlace():
+            return tell_no_place(facts)
+        case Unsurely():
+            return tell_unsurely("distance", facts)
+        case _:
+            return tell_without("distance", facts)
+
+
+DISTANCE = Command(
+    name="distance",
+    summary="How far the UV tube should hang above the animal's back",
+    query=DistanceQuery,
+    facts=distance,
+    tell=tell,
+    examples=(
+        "distance tube:12% reflector:polished screen:none animal:bearded dragon",
+        "distance tube:12% reflector:plain screen:blocks 45% animal:bearded dragon",
+        "distance tube:6% reflector:polished screen:18x16 0.011in uvi:1-2 length:85cm",
+    ),
+    guide=("measuring-the-distance", "screens", "reflectors"),
+)

@@ -1,0 +1,241 @@
+"""What is told of the distance. Words: ``words/<language>/distance.ftl``."""
+
+from collections.abc import Callable, Iterator
+
+from bot.drawing import PointKind
+from bot.facts import Figure, Say, Says, metres
+from bot.layered import Brief, Layered, Row, Table, Teller
+from bot.questions.uv.asked_uv import Asked, At, at_spot
+from bot.questions.uv.curve_picture import Shown, curve_picture
+from bot.questions.uv.distance_facts import Advised, ByLength, NoPlace, OfLength, Placed
+from bot.questions.uv.readings import again_briefly, off_briefly, off_told, read_again
+from bot.questions.uv.shared import UV_CARE, wish_assumed
+from bot.questions.uv.tubes import Assumed, length_steps, length_value
+from bot.reply import Picture
+from calc.uv.placement import FARTHEST_PLACE_M, Spot, Verdict, spot
+
+__all__ = ["tell_by_length", "tell_no_place", "tell_placed"]
+
+_GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter")
+
+
+def tell_placed(facts: Placed) -> Layered:
+    """Tell from where to where the tube hangs, and where to start."""
+    say = Says("distance", facts)
+    asked = facts.asked
+    near, start, far = facts.expected
+    transmission = spot(asked.lamp, facts.start.best, asked.screen).screen_transmission
+    return Layered(
+        command="distance",
+        title=say("title"),
+        brief=_off_brief(asked) if asked.read.cannot_be else _placed_brief(facts, say),
+        steps=tuple(_placed_steps(facts, say)),
+        numbers=(
+            Row(say("label-range"), say("whole-range")),
+            *(Row(say("label-uvi"), Say("distance-at", at)) for at in facts.expected),
+            *asked.rows(transmission),
+            *([Row(say("label-held"), say("held-near"))] if facts.held_near else []),
+            *([Row(say("label-held"), say("held-far"))] if facts.held_far else []),
+        ),
+        why=(
+            *off_told(asked.read.off),
+            *([say("why-held")] if facts.held_for_length else []),
+            *([say("why-measure")] if facts.says is Advised.MEASURE else []),
+            *([say("why-weaker")] if facts.says is Advised.WEAKER else []),
+            *facts.why,
+        ),
+        care=UV_CARE,
+        values=(
+            ("distance", facts.start),
+            ("uvi_near", near.uvi),
+            ("uvi_start", start.uvi),
+            ("uvi_far", far.uvi),
+            ("screen_transmission", facts.passes),
+            length_value(asked.tube),
+        ),
+        guide=_GUIDE,
+        sources=facts.sources,
+        picture=_picture(asked, say("picture-title"), _placed_point(facts)),
+    )
+
+
+def _off_brief(asked: Asked) -> Brief:
+    """Return what is told of a set-up whose readings cannot be: nothing is hung by them."""
+    return Brief(
+        head=Say.by("reading-head", asked.read.off.by),
+        range=off_briefly(asked.read.off),
+        steps=again_briefly(asked.read),
+    )
+
+
+def _placed_brief(facts: Placed, say: Says) -> Brief:
+    asked = facts.asked
+    held = facts.held_for_length and asked.tube.assumed is not Assumed.NOTHING
+    long = (Say.by("distance-held", asked.tube.assumed),) if held else asked.assumed
+    assumed = (*wish_assumed(asked.wish), *(long if held else ()), *(() if held else long))
+    if facts.says is Advised.WEAKER:
+        better = [Say("instead-short", other) for other in facts.better[:1]]
+        steps = (*better, say("do-measure")) if better else (say("do-weaker"), say("do-measure"))
+        return Brief(say("head-weaker"), (say("this-one"),), assumed, steps)
+    meter = facts.says is Advised.MEASURE
+    return Brief(
+        head=say("head"),
+        range=(
+            say("range"),
+            *([say("only-meter")] if meter else []),
+            *off_briefly(asked.read.off),
+        ),
+        assumed=assumed,
+        steps=(
+            say("do-measure"),
+            say("do-length") if asked.tube.any_length else say("do-meter"),
+        ),
+    )
+
+
+def _placed_steps(facts: Placed, say: Says) -> Iterator[Say]:
+    asked = facts.asked
+    cannot_be = asked.read.cannot_be
+    yield from read_again(asked.read)
+    if facts.says is Advised.WEAKER:
+        yield from (Say("instead-use", other) for other in facts.better)
+        if not facts.better:
+            yield Say("instead-weaker")
+    if not cannot_be:
+        yield from length_steps(asked.tube)
+    yield from (Say("instead-better", other) for other in facts.stronger)
+    yield say("step-measure")
+    if not cannot_be:
+        yield say("step-hang")
+    yield say("step-own-meter" if facts.own_meter else "step-meter")
+    yield say("step-again")
+
+
+def tell_by_length(facts: ByLength) -> Layered:
+    """Tell a range for every length that the tube may have, as no one is right for all."""
+    say = Says("distance", facts)
+    asked, first = facts.asked, facts.first
+    weaker = [Say("instead-use", other) for other in facts.weaker] or [Say("instead-weaker")]
+    return Layered(
+        command="distance",
+        status="ok" if first else "problem",
+        title=say("title-by-length"),
+        brief=_off_brief(asked) if asked.read.cannot_be else _by_length_brief(facts, say),
+        steps=(
+            *read_again(asked.read),
+            *([] if first else weaker),
+            *([] if asked.read.cannot_be else length_steps(asked.tube)),
+            say("step-then-hang"),
+        ),
+        numbers=asked.rows(facts.blocked),
+        table=_table(facts, say),
+        why=(*off_told(asked.read.off), say("why-by-length" if first else "why-too-far")),
+        care=UV_CARE,
+        values=(*_values_by_length(facts), length_value(asked.tube)),
+        guide=_GUIDE,
+        sources=facts.sources,
+        picture=_picture(asked, say("picture-by-length"), _mild_point(asked)),
+    )
+
+
+def _by_length_brief(facts: ByLength, say: Says) -> Brief:
+    assumed = (*wish_assumed(facts.asked.wish), *facts.asked.assumed)
+    if facts.first is None:
+        weaker = [Say("instead-short", other) for other in facts.weaker[:1]]
+        steps = tuple(weaker) or (say("do-weaker"),)
+        return Brief(say("head-weaker"), (say("any-length-too-far"),), assumed, steps)
+    ranges = (Say("distance-if-long", facts.first),)
+    return Brief(say("head-by-length"), ranges, assumed, (say("do-measure-tube"),))
+
+
+def _table(facts: ByLength, say: Says) -> Table:
+    rows = tuple(tuple(_cells(one)) for one in facts.each)
+    return Table((say("column-long"), say("column-away"), say("column-start")), rows)
+
+
+def _cells(one: OfLength) -> Iterator[Say]:
+    yield Say("distance-cell-long", one)
+    if one.away is None:
+        yield Say.by("placed", one.verdict)
+        yield Say("distance-cell-none")
+    else:
+        yield Say("distance-cell-away", one)
+        yield Say("distance-cell-start", one)
+
+
+def _values_by_length(facts: ByLength) -> Iterator[tuple[str, Figure | None]]:
+    for one in facts.each:
+        if one.begin is not None:
+            yield f"distance_{round(one.long.best * 1000.0)}_mm", one.begin
+
+
+def tell_no_place(facts: NoPlace) -> Layered:
+    """Refuse, and tell what would work."""
+    say = Says("distance", facts)
+    asked = facts.asked
+    instead = [Say("instead-use", other) for other in facts.instead] or [Say("instead-keeper")]
+    return Layered(
+        command="distance",
+        status="problem",
+        title=say("title-no"),
+        brief=_off_brief(asked) if asked.read.cannot_be else _no_place_brief(facts, say),
+        steps=(
+            *read_again(asked.read),
+            *instead,
+            *([] if asked.read.cannot_be else length_steps(asked.tube)),
+            say("step-then-measure"),
+        ),
+        numbers=asked.rows(asked.placement.at_safe_minimum.screen_transmission),
+        why=(*off_told(asked.read.off), say.by("why", facts.verdict)),
+        care=UV_CARE,
+        values=(("uvi_at_safe_minimum", facts.safe_uvi), length_value(asked.tube)),
+        guide=_GUIDE,
+        sources=facts.sources,
+        picture=_picture(asked, say("picture-no"), _no_place_point(asked)),
+    )
+
+
+def _no_place_brief(facts: NoPlace, say: Says) -> Brief:
+    instead = [Say("instead-short", other) for other in facts.instead[:1]]
+    return Brief(
+        head=say.by("no", facts.verdict),
+        range=(say.by("no-range", facts.verdict), *off_briefly(facts.asked.read.off)),
+        assumed=(*wish_assumed(facts.asked.wish), *facts.asked.assumed),
+        steps=tuple(instead) or (Say("instead-keeper-short"),),
+    )
+
+
+def _picture(asked: Asked, title: Say, shown: Shown) -> Callable[[Teller], Picture]:
+    ends = asked.placement.ends
+    advised = (ends[0].distance_m, ends[2].distance_m) if ends else None
+    titles, lamp = (title, asked.below_picture), (asked.lamp, asked.screen)
+    return lambda teller: Picture.later(
+        curve_picture, titles, lamp, asked.wanted, advised, (shown,), teller
+    )
+
+
+def _placed_point(facts: Placed) -> Shown:
+    ends = facts.asked.placement.ends
+    assert ends is not None
+    return Shown(Say("distance-point-start", facts), ends[1], PointKind.START)
+
+
+def _mild_point(asked: Asked) -> Shown:
+    assert asked.placement.mild_m is not None
+    mild = spot(asked.lamp, asked.placement.mild_m, asked.screen)
+    return Shown(Say("distance-point-mild", _at(mild)), mild, PointKind.HERE)
+
+
+def _no_place_point(asked: Asked) -> Shown:
+    placement = asked.placement
+    if placement.start:
+        there = placement.start
+        return Shown(Say("distance-point-would", _at(there)), there, PointKind.HERE)
+    there = placement.at_safe_minimum
+    if placement.verdict is Verdict.OUT_OF_RANGE:
+        there = spot(asked.lamp, FARTHEST_PLACE_M, asked.screen)
+    return Shown(Say("distance-point-here", _at(there)), there, PointKind.HERE)
+
+
+def _at(there: Spot) -> At:
+    return at_spot(there, metres(there.distance_m))

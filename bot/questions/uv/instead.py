@@ -1,0 +1,86 @@
+"""What to use in place of a tube that will not do. Words: ``instead.ftl``."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bot.facts import Bound, Length, Say, Share, metres, share
+from bot.language import screens as typed
+from bot.questions.uv.shared import between_told
+from calc.uv.choice import weaker_tubes
+from calc.uv.lamp import Fixture, Lamp, as_long_as
+from calc.uv.placement import Placement, Reason, Spot, place
+from calc.uv.screen import NoScreen, Screen
+
+__all__ = ["Other", "instead_of", "stronger_over_screen", "weaker_ones"]
+
+_WEAK_PERCENT = 6.0
+# Classes a beginner can buy and the model was fitted to, the milder first.
+_ALTERNATIVES = tuple(Lamp(s, f) for s in (6.0, 12.0) for f in (Fixture.PLAIN, Fixture.POLISHED))
+
+
+@dataclass(frozen=True, slots=True)
+class Other:
+    """Another tube, through what, and from where to where it hangs; ``bare``: the screen goes."""
+
+    strength: Share
+    fixture: Fixture
+    screen: Say
+    bare: bool
+    away: Length
+
+
+def stronger_over_screen(
+    lamp: Lamp, screen: Screen, placement: Placement, wanted: tuple[float, float]
+) -> tuple[Other, ...]:
+    """Return a stronger tube where a weak one over a screen has hardly any room to be wrong."""
+    if not _is_tight(lamp, screen, placement):
+        return ()
+    weak = _WEAK_PERCENT / 100.0
+    return tuple(o for o in _alternatives(lamp, screen, wanted) if o.strength.best > weak)[:1]
+
+
+def weaker_ones(lamp: Lamp, screen: Screen, wanted: tuple[float, float]) -> tuple[Other, ...]:
+    """Return weaker tubes in place of one that would have to hang very far away."""
+    found = weaker_tubes(lamp, screen, *wanted)[:2]
+    placed = ((one, place(one, screen, *wanted).ends) for one in found)
+    return tuple(_other(one, screen, ends) for one, ends in placed if ends)
+
+
+def instead_of(lamp: Lamp, screen: Screen, wanted: tuple[float, float]) -> tuple[Other, ...]:
+    """Return what to use instead, of the same length as far as that is known."""
+    better = list(_alternatives(lamp, screen, wanted))
+    if not isinstance(screen, NoScreen):
+        better += list(_alternatives(lamp, NoScreen(), wanted, bare=True))[:2]
+    return tuple(better[:3])
+
+
+def _is_tight(lamp: Lamp, screen: Screen, placement: Placement) -> bool:
+    held = Reason.NEAR_END_HELD_FOR_COMFORT in placement.reasons
+    weak = lamp.strength_percent <= _WEAK_PERCENT and lamp.own is None
+    return weak and held and not isinstance(screen, NoScreen)
+
+
+def _alternatives(
+    like: Lamp, screen: Screen, wanted: tuple[float, float], *, bare: bool = False
+) -> Iterator[Other]:
+    for kind in _ALTERNATIVES:
+        lamp = as_long_as(kind, like)
+        placement = place(lamp, screen, *wanted)
+        if placement.ends and not _is_tight(lamp, screen, placement):
+            yield _other(lamp, screen, placement.ends, bare=bare)
+
+
+def _other(
+    lamp: Lamp, screen: Screen, ends: tuple[Spot, Spot, Spot], *, bare: bool = False
+) -> Other:
+    near, start, far = ends
+    # Where the length is not known, the near end is for a short tube alone.
+    nearest_m = start.distance_m if lamp.may_be else near.distance_m
+    asked = typed.NoScreen("")
+    return Other(
+        strength=share(lamp.strength_percent / 100.0),
+        fixture=lamp.fixture,
+        screen=Say("between-name", between_told(asked, screen)),
+        bare=bare,
+        away=metres(start.distance_m, (nearest_m, far.distance_m), Bound.INWARD),
+    )

@@ -1,0 +1,206 @@
+"""What has no figures, whatever else was told: a pane between, a lamp that is no T5 HO tube.
+
+Words: ``pane.ftl`` and ``otherlamp.ftl``.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Protocol
+
+from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
+from bot.answers.uv_asked import wanted_asked
+from bot.facts import Length, Say, Says, Uvi, metres, uvi
+from bot.language.readings import PlacedReading
+from bot.language.screens import Pane, Screen
+from bot.language.unsure import Unsure
+from bot.language.uv_lamps import UvLamp
+from bot.layered import Brief, Layered, Row
+from bot.preferences import Context
+from bot.questions.shared import limits_for
+from bot.questions.uv.readings import enough_read
+from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, Wish, wish_rows, wish_told
+from bot.reply import Alarm
+from calc.judgement import Verdict, as_read
+from calc.quantities import Quantity
+from calc.uv.danger import judge_uvi
+from calc.uv.placement import COMFORTABLE_MINIMUM_M
+
+__all__ = ["OtherLamp", "ThroughPane", "tell_without", "without_figures"]
+
+_NO_UV = "no_uv_through_glass"
+_PANE_GUIDE = ("screens", "measuring-the-distance", "how-to-take-a-reading")
+_PANE_SOURCES = ("float_glass_uv", "common_practice")
+_LAMP_GUIDE = ("how-to-take-a-reading", "reading-a-uv-meter", "measuring-the-distance")
+_LAMP_SOURCES = ("common_practice", "uv_meter_judgement", "nearest_distance")
+# Where nothing is known one begins farther away than any tube that is answered for hangs.
+_START_M = 0.9144
+# Where to read: 12, 15 and 18 in, as good as any.
+_PLACES_M = (0.3048, 0.381, 0.4572)
+_HOT = (UvLamp.METAL_HALIDE, UvLamp.MERCURY)
+
+
+class _AboutUv(Protocol):
+    """What every question about a UV lamp tells."""
+
+    @property
+    def screen(self) -> Screen | Pane | Unsure | None: ...
+
+    @property
+    def animal(self) -> str: ...
+
+    @property
+    def uvi(self) -> tuple[float, float] | None: ...
+
+
+@dataclass(frozen=True, slots=True)
+class ThroughPane:
+    """A tube over a pane, through which no useful UVB comes."""
+
+    glass: bool
+    alarms: tuple[Alarm, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ReadThere:
+    """What the keeper read at one place, and how it stands to what is aimed at."""
+
+    read: Uvi
+    at: Length
+    wanted: Uvi | None
+    verdict: Verdict | None
+
+
+@dataclass(frozen=True, slots=True)
+class OtherLamp:
+    """A UV lamp without figures, and how its place is found with a meter."""
+
+    kind: UvLamp
+    wish: Wish | None
+    start: Length
+    nearest: Length
+    places: tuple[Length, ...]
+    asked_for: str
+    read: tuple[ReadThere, ...]
+
+    @property
+    def wanted(self) -> Uvi | None:
+        """Return the UVI to aim at, where an animal or a range was told."""
+        return self.wish.wanted if self.wish else None
+
+    @property
+    def first_place(self) -> Length:
+        """Return the first place of the example to read at."""
+        return self.places[0]
+
+    @property
+    def second_place(self) -> Length:
+        """Return the second place."""
+        return self.places[1]
+
+    @property
+    def third_place(self) -> Length:
+        """Return the third place."""
+        return self.places[2]
+
+    @property
+    def typed(self) -> str:
+        """Return the kind as it is typed in an option."""
+        return self.kind.value
+
+
+def without_figures(
+    query: _AboutUv,
+    kind: UvLamp,
+    context: Context,
+    readings: tuple[PlacedReading, ...] | None = None,
+) -> ThroughPane | OtherLamp | None:
+    """Return why no figure holds; enough readings of one's own take the place of figures."""
+    if isinstance(query.screen, Pane):
+        alarm = Alarm(key=_NO_UV, words=query.screen.text)
+        return ThroughPane(query.screen.material == "glass", (alarm,))
+    if kind is UvLamp.T5_HO or enough_read(readings, kind):
+        return None
+    wish = _wish(query, context)
+    return OtherLamp(
+        kind=kind,
+        wish=wish,
+        start=metres(_START_M),
+        nearest=metres(COMFORTABLE_MINIMUM_M),
+        places=tuple(metres(place) for place in _PLACES_M),
+        asked_for=(query.animal if wish else "") or ANY_ANIMAL,
+        read=tuple(_read(one, wish, query.animal, context) for one in readings or ()),
+    )
+
+
+def _wish(query: _AboutUv, context: Context) -> Wish | None:
+    """Return the range to aim at; without an animal there is none yet, and the rest holds."""
+    try:
+        return wish_told(wanted_asked(query.animal, query.uvi, context), context)
+    except AnimalNotNamedError:
+        return None
+
+
+def _read(one: PlacedReading, wish: Wish | None, animal: str, context: Context) -> ReadThere:
+    at = metres(one.distance.low)
+    if wish is None:
+        return ReadThere(uvi(one.value), at, None, None)
+    ends = wish.wanted.low, wish.wanted.high
+    judged = judge_uvi(as_read(Quantity.UVI, one.value), *ends, limits_for(animal, context))
+    return ReadThere(uvi(one.value), at, wish.wanted, judged.verdict)
+
+
+def tell_without(command: str, facts: ThroughPane | OtherLamp) -> Layered:
+    """Tell that no figure holds, and what works."""
+    return _pane(command, facts) if isinstance(facts, ThroughPane) else _lamp(command, facts)
+
+
+def _pane(command: str, facts: ThroughPane) -> Layered:
+    pane = Says("pane", facts)
+    return Layered(
+        command=command,
+        status="problem",
+        title=pane("title"),
+        brief=Brief(head=pane("head"), range=(pane("range"),), steps=(pane("do-move"),)),
+        steps=(pane("step-move"), pane("step-ask"), pane("step-meter")),
+        why=(pane("why"),),
+        care=(EYES_CARE, SHADE_CARE),
+        guide=_PANE_GUIDE,
+        sources=_PANE_SOURCES,
+        alarms=facts.alarms,
+    )
+
+
+def _lamp(command: str, facts: OtherLamp) -> Layered:
+    lamp = Says("otherlamp", facts)
+    wish = facts.wish
+    return Layered(
+        command=command,
+        status="problem",
+        title=lamp.by("title", facts.kind),
+        brief=Brief(
+            head=lamp("head"),
+            range=(lamp.by("why-short", facts.kind),),
+            steps=(lamp("do-start"), lamp("do-nearer")),
+        ),
+        steps=tuple(_lamp_steps(facts)),
+        numbers=(*(wish_rows(wish) if wish else ()), *_read_rows(facts)),
+        why=(lamp.by("why", facts.kind), lamp("why-t5")),
+        care=(EYES_CARE, SHADE_CARE),
+        guide=_LAMP_GUIDE,
+        sources=(*(wish.sources if wish else ()), *_LAMP_SOURCES),
+    )
+
+
+def _lamp_steps(facts: OtherLamp) -> Iterator[Say]:
+    lamp = Says("otherlamp", facts)
+    yield lamp("step-warm-up")
+    yield lamp("step-hold")
+    if facts.kind in _HOT:
+        yield lamp("step-heat")
+    yield lamp("step-write")
+    yield lamp("step-no-meter")
+
+
+def _read_rows(facts: OtherLamp) -> Iterator[Row]:
+    for one in facts.read:
+        yield Row(Say("otherlamp-label-read"), Say("otherlamp-read", one))

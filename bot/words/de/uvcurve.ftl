@@ -1,0 +1,16 @@
+### Das Bild einer Lampe: ihr UV-Index über dem Abstand.
+
+uvcurve-distance = Von der Röhre zum Rücken des Tieres
+uvcurve-uvi = UV-Index (UVI)
+uvcurve-too-near = zu nah
+uvcurve-wanted = Ziel { UVI($wanted, form: "range") }
+# Only with: $advised
+uvcurve-keep = { LENGTH($advised, form: "range") } Abstand
+uvcurve-below = { LIST($below, join: "list-with") }
+uvcurve-note = Linie: wahrscheinlichster Wert. Blaues Band: so kann es wirklich sein. Ein UV-Messgerät macht es enger.
+uvcurve-alt = Diagramm: { $title }, { uvcurve-below }.
+uvcurve-alt-falls = Der UV-Index fällt steil mit dem Abstand, von { UVI($first, form: "doubt") } bei { LENGTH($first_at) } auf { UVI($last, form: "doubt") } bei { LENGTH($last_at) }. Ziel ist { UVI($wanted, form: "range") }.
+# Only with: $advised
+uvcurve-alt-keep = Halte { LENGTH($advised, form: "range") } Abstand.
+uvcurve-alt-point = Punkt bei { LENGTH($at) }, UV-Index { UVI($uvi) }: { $label }.
+uvcurve-alt-near = Näher als { LENGTH($nearest) } ist schraffiert: zu nah.

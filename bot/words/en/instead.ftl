@@ -1,0 +1,17 @@
+### Facts: Other
+### What to use in place of a tube that will not do.
+
+instead-tube = T5 HO, { SHARE($strength) }, { $fixture ->
+    [polished] polished reflector
+   *[plain] plain fixture
+  }
+instead-full = { instead-tube }, { $screen }, { LENGTH($away, form: "range") } from the back.
+instead-use = Use this instead: { instead-full }
+instead-better = Better for a beginner: { instead-full } A weak tube over a screen hangs so close that an inch matters.
+instead-short = Use { instead-tube }{ $bare ->
+    [yes] , no screen
+   *[no] {""}
+  }: { LENGTH($away, form: "range") }.
+instead-keeper = Ask a keeper with a UV meter: none of the usual 6 % and 12 % tubes fits here.
+instead-keeper-short = Ask a keeper with a UV meter.
+instead-weaker = Use a weaker tube. This one would hang farther away than most boxes allow.
