@@ -50,7 +50,7 @@ def run(*arguments: str, typed: str = "", **settings: str) -> subprocess.Complet
 def test_a_question_is_answered_and_the_exit_code_is_0() -> None:
     done = run("ask", DISTANCE)
     assert done.returncode == 0
-    assert "start at" in done.stdout
+    assert "Hang it 20 in (51 cm) above its back." in done.stdout
     assert done.stderr == ""
 
 
@@ -124,7 +124,7 @@ def test_one_word_opens_a_part_of_the_last_answer(anyone: Preferences) -> None:
     converse(["steps", DISTANCE, "Care", "all", "sources"], written.append, anyone)
     unread, brief, care, whole, sources = written
     assert "I read “steps”" in unread
-    assert brief.endswith("More (type a word, or all): steps, numbers, care, sources\n\n")
+    assert brief.endswith("More (type a word, or all): steps, numbers, why, care, sources\n\n")
     assert care.startswith("Care:\n- ")
     assert sources.startswith("Sources:\n- ")
     assert "Sources:" not in brief
@@ -135,7 +135,7 @@ def test_one_word_opens_a_part_of_the_last_answer(anyone: Preferences) -> None:
 
 def test_ask_prints_the_brief_and_all_of_it_when_asked() -> None:
     brief, whole = run("ask", DISTANCE).stdout, run("ask", "--full", DISTANCE).stdout
-    assert brief.endswith("\nMore with --full: steps, numbers, care, sources\n")
+    assert brief.endswith("\nMore with --full: steps, numbers, why, care, sources\n")
     assert "Sources:" not in brief
     assert brief.rpartition("\n\n")[0] in whole
     assert "Sources:" in whole

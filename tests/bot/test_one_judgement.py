@@ -39,7 +39,7 @@ _ANIMALS = (
 )
 _ANYONE = Context(Units.IN)
 _ADVISED = re.compile(
-    r"[Kk]eep (?:([\d.]+) to )?([\d.]+) in \((?:([\d.]+) to )?([\d.]+) cm\).*"
+    r"(?:([\d.]+) to )?([\d.]+) in \((?:([\d.]+) to )?([\d.]+) cm\); "
     r"start at ([\d.]+) in \(([\d.]+) cm\)"
 )
 _FOUND = re.compile(r"([\d.]+) \([\d.]+ to [\d.]+\)")
@@ -67,6 +67,12 @@ class _Setup:
 
 def _asked(line: str) -> Reply:
     return ask(line, Preferences())
+
+
+def _range(reply: Reply) -> str:
+    """Return the range and the start as they are told; else the answer."""
+    told = (row.text for row in reply.rows if row.label == "Tube to back")
+    return next(told, reply.answer)
 
 
 def _advised(answer: str) -> tuple[str, ...]:
@@ -123,11 +129,11 @@ def _by_card(setup: _Setup, answer: str) -> Iterator[str]:
     table = _asked(line).table
     assert table is not None
     (row,) = (r for r in table.rows if setup.reflector in r[0])
-    if answer.startswith("Measure the tube first"):
+    if answer.startswith("It depends on how long"):
         if row[1] != "by its length: tell it":
             yield f"{row} against {answer}"
         return
-    if f"Keep {row[1]} from" not in answer:
+    if not answer.startswith(f"{row[1]};"):
         yield f"{row} against {answer}"
 
 
@@ -159,12 +165,12 @@ def _setups(random: Random) -> Iterator[_Setup]:
 def _places(setup: _Setup, reply: Reply) -> Iterator[tuple[_Setup, str]]:
     """Return what is advised: one range, or one for every length that the tube may have."""
     if reply.table is None:
-        yield from ((setup, place) for place in _advised(reply.answer))
+        yield from ((setup, place) for place in _advised(_range(reply)))
         return
     for long, span, start in reply.table.rows:
         known = replace(setup, length=long.partition(" (")[0].replace(" ", ""))
-        if start:
-            yield from ((known, place) for place in _advised(f"Keep {span}; start at {start}"))
+        if start != "–":
+            yield from ((known, place) for place in _advised(f"{span}; start at {start}"))
 
 
 def test_a_place_that_is_advised_is_fine_in_every_other_answer() -> None:
@@ -173,7 +179,7 @@ def test_a_place_that_is_advised_is_fine_in_every_other_answer() -> None:
         reply = _asked(f"distance {setup.told}")
         if reply.status != "ok":
             continue
-        wrong += [f"{setup}: {told}" for told in _by_card(setup, reply.answer)]
+        wrong += [f"{setup}: {told}" for told in _by_card(setup, _range(reply))]
         for known, place in _places(setup, reply):
             asked += 1
             wrong += [f"{known} {place}: {told}" for told in _disagreements(known, place)]

@@ -74,7 +74,7 @@ def test_a_target_of_the_groups_own_stands_in_place_of_ours() -> None:
     own = ask("distance tube:12% reflector:polished screen:none animal:beardie", GROUP)
     given = ask("distance tube:12% reflector:polished screen:none uvi:2-3", ANYONE)
     assert own.values == given.values
-    assert "the group's own figure, set on 4 May 2026" in rows(own, "Wanted")[0]
+    assert "the group's own figure, set on 4 May 2026" in rows(own, "Aim for")[0]
     assert "groups_own" in {line.key for line in own.sources}
     other = ask("distance tube:12% reflector:polished screen:none animal:leopard gecko", GROUP)
     assert "groups_own" not in {line.key for line in other.sources}

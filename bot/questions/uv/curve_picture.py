@@ -19,6 +19,7 @@ from calc.uv.screen import Screen
 __all__ = ["Shown", "curve_picture", "distance_axis", "too_near_span", "uvi_axis"]
 
 _POINTS = 49
+_NO_BREAK = "\u00a0"
 _HEADROOM = 2.0
 _ABOVE_THE_TOP = 1.15
 
@@ -103,7 +104,9 @@ def curve_picture(
     words += [Say("uvcurve-alt-keep", told)] if advised_m else []
     words += [Say("uvcurve-alt-point", _told_point(one)) for one in shown]
     words.append(Say("uvcurve-alt-near", told))
-    return Picture(alt=shortened([teller.say(say) for say in words]), drawing=drawing)
+    return Picture(
+        alt=shortened([teller.say(say).replace(_NO_BREAK, " ") for say in words]), drawing=drawing
+    )
 
 
 def _told(

@@ -107,7 +107,7 @@ def _placed_steps(facts: Placed, say: Says) -> Iterator[Say]:
     yield say("step-measure")
     if not cannot_be:
         yield say("step-hang")
-    yield say("step-own-meter" if facts.own_meter else "step-meter")
+        yield say("step-own-meter" if facts.own_meter else "step-meter")
     yield say("step-again")
 
 

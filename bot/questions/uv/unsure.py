@@ -36,7 +36,7 @@ from calc.uv.lamp import Fixture, Lamp
 from calc.uv.placement import SAFE_MINIMUM_M, Placement, Verdict, check_place, place, spot
 from calc.uv.screen import Screen
 
-__all__ = ["Unsurely", "Way", "unsurely"]
+__all__ = ["UnsureWay", "Unsurely", "unsurely"]
 
 # From a coarse mesh to a fine one; the middle one is the common insect screen.
 _MESHES = (typed.Blocks(0.30, "30%"), typed.Blocks(0.45, "45%"), typed.Blocks(0.60, "60%"))
@@ -73,7 +73,7 @@ class Standing(Enum):
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class UnsureWay:
     """One way the set-up may be: where the tube goes then, or what it gives at a given place."""
 
     fixture: Fixture | None
@@ -93,7 +93,7 @@ class Unsurely:
 
     wish: Wish
     tube: Tube
-    ways: tuple[Way, ...]
+    ways: tuple[UnsureWay, ...]
     start: Length | None
     ends: Length | None
     at: Length | None
@@ -188,12 +188,12 @@ def _case(
     return _Case(lamp, between, screen, place(lamp, between, *wanted))
 
 
-def _way(case: _Case, at_m: float | None) -> Way:
+def _way(case: _Case, at_m: float | None) -> UnsureWay:
     span = None
     if case.placement.ends:
         near, start, far = (each.distance_m for each in case.placement.ends)
         span = metres(start, (near, far), Bound.INWARD)
-    return Way(
+    return UnsureWay(
         fixture=None if case.lamp.own else case.lamp.fixture,
         screen=Say("between-name", between_told(case.asked, case.screen)),
         span=span,

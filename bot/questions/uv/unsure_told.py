@@ -6,7 +6,7 @@ from bot.facts import Say, Says
 from bot.layered import Brief, Layered, Row, Table
 from bot.questions.uv.shared import UV_CARE, wish_assumed, wish_rows
 from bot.questions.uv.tubes import length_steps, length_value, tube_assumed
-from bot.questions.uv.unsure import Unsurely, Way
+from bot.questions.uv.unsure import Unsurely, UnsureWay
 
 __all__ = ["tell_unsurely"]
 
@@ -45,7 +45,7 @@ def tell_unsurely(command: str, facts: Unsurely) -> Layered:
     )
 
 
-def _cell(way: Way) -> Say:
+def _cell(way: UnsureWay) -> Say:
     if way.there is not None:
         return Say("unsure-there", way)
     return Say.by("placed", way.verdict) if way.span is None else Say("unsure-away", way)

@@ -9,7 +9,8 @@ from typing import Protocol
 
 from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.answers.uv_asked import wanted_asked
-from bot.facts import Length, Say, Says, Uvi, metres, uvi
+from bot.facts import Length, Number, Say, Says, Uvi, metres, plain_number, uvi
+from bot.language.lamps import OtherLamp as OtherTube
 from bot.language.readings import PlacedReading
 from bot.language.screens import Pane, Screen
 from bot.language.unsure import Unsure
@@ -81,6 +82,7 @@ class OtherLamp:
     places: tuple[Length, ...]
     asked_for: str
     read: tuple[ReadThere, ...]
+    label: Number | None = None
 
     @property
     def wanted(self) -> Uvi | None:
@@ -129,7 +131,15 @@ def without_figures(
         places=tuple(metres(place) for place in _PLACES_M),
         asked_for=(query.animal if wish else "") or ANY_ANIMAL,
         read=tuple(_read(one, wish, query.animal, context) for one in readings or ()),
+        label=_label(query),
     )
+
+
+def _label(query: _AboutUv) -> Number | None:
+    """Return the number printed on the lamp, which tells nothing of another kind."""
+    tube = getattr(query, "tube", None)
+    number = tube.number if isinstance(tube, OtherTube) else None
+    return None if number is None else plain_number(number)
 
 
 def _wish(query: _AboutUv, context: Context) -> Wish | None:
@@ -202,5 +212,7 @@ def _lamp_steps(facts: OtherLamp) -> Iterator[Say]:
 
 
 def _read_rows(facts: OtherLamp) -> Iterator[Row]:
+    if facts.label is not None:
+        yield Row(Say("otherlamp-label-printed"), Say("otherlamp-printed", facts))
     for one in facts.read:
         yield Row(Say("otherlamp-label-read"), Say("otherlamp-read", one))

@@ -63,3 +63,6 @@ otherlamp-verdict = { $verdict ->
     [high] hoch
    *[dangerous] gefährlich
   }
+otherlamp-label-printed = Aufdruck
+# Only with: $label
+otherlamp-printed = Ich lese { NUMBER($label) } darauf. Bei dieser Art von Lampe sagt die Zahl keinen UV-Index, also rechne ich nichts daraus.

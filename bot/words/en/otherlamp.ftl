@@ -12,12 +12,12 @@ otherlamp-title-unknown = A lamp nobody can name: go by a UV meter
 ## The answer in brief
 otherlamp-head = Only a UV meter can tell here.
 otherlamp-why-short-t5_ho = I have no figures for it.
-otherlamp-why-short-other_tube = I have figures for T5 HO tubes alone.
+otherlamp-why-short-other_tube = I have no figures for such tubes.
 otherlamp-why-short-compact = I have no figures for compact lamps.
 otherlamp-why-short-metal_halide = I have no figures for metal halide.
-otherlamp-why-short-mercury = I have none for mercury vapour lamps.
+otherlamp-why-short-mercury = I have no figures for mercury vapour.
 otherlamp-why-short-led = I have no figures for UV LEDs.
-otherlamp-why-short-unknown = I do not know what lamp it is.
+otherlamp-why-short-unknown = I have no figures for an unknown lamp.
 otherlamp-do-start = Start { LENGTH($start) } from its back.
 otherlamp-do-nearer = { $wanted ->
     [none] Closer with the meter, never past { LENGTH($nearest) }.
@@ -64,3 +64,6 @@ otherlamp-verdict = { $verdict ->
     [high] high
    *[dangerous] dangerous
   }
+otherlamp-label-printed = Its label
+# Only with: $label
+otherlamp-printed = I read { NUMBER($label) } on it. On this kind of lamp the number tells no UV index, so I work out nothing from it.

@@ -33,7 +33,7 @@ reading-falls = { $by_readings ->
   } That is no mistake in measuring. Is it a tube after all? Then tell me its length.
 
 ## What to do first
-reading-again = Read again after the lamp has been on for 30 minutes: under the middle of the tube, sensor facing it, other lamps off.
+reading-again = Read again after 30 minutes with the lamp on: under the middle of the tube, sensor facing it, other lamps off.
 reading-wipe = Wipe the sensor, and the tube while it is cold and unplugged. { reading-again }
 reading-worn = If it shows the same again, the tube is worn out: fit a new one rather than go closer.
 reading-check = { reading-again } Check that the meter shows a UV index and not µW/cm², and that you measured from the lit tube to the sensor.

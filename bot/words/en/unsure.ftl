@@ -1,4 +1,4 @@
-### Facts: Unsurely, Way
+### Facts: Unsurely, UnsureWay
 ### What holds of a tube while its fixture or its screen is not known.
 
 unsure-title = { $animal ->
