@@ -24,7 +24,6 @@ if TYPE_CHECKING:
 __all__ = ["main"]
 
 _REFUSED = 2
-_MORE = "More with --full"
 # What pydantic puts before the sentences of our own.
 _RAISED = "Value error, "
 
@@ -115,7 +114,7 @@ def _preferences(parsed: argparse.Namespace, settings: Settings) -> Preferences:
 
 
 def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
-    from bot.fronts.console import show
+    from bot.fronts.console import MORE_FULL, around, show
     from bot.render.text import render_brief, render_text
 
     with _desk(settings) as desk:
@@ -124,9 +123,13 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
     if parsed.json:
         print(reply.model_dump_json(indent=2))
     elif not refused and sys.stdout.isatty():
-        show(reply, more=_MORE, full=parsed.full)
+        show(reply, more=MORE_FULL, full=parsed.full)
     else:
-        text = render_text(reply) if parsed.full else render_brief(reply, more=_MORE)
+        text = (
+            render_text(reply)
+            if parsed.full
+            else render_brief(reply, more=around(reply, MORE_FULL))
+        )
         print(text, end="", file=sys.stderr if refused else sys.stdout)
     if parsed.out is not None:
         _keep_picture(reply, parsed.out)

@@ -10,7 +10,7 @@ from textwrap import wrap
 
 from bot.reply import Line, PartName, Reply, Role
 
-__all__ = ["MOST_LINES", "PHONE", "brief_of", "held_back", "in_order", "phone_lines"]
+__all__ = ["MOST_LINES", "PHONE", "brief_of", "held_back", "held_labels", "in_order", "phone_lines"]
 
 PHONE = 38
 """Characters in a line of a phone."""
@@ -65,6 +65,12 @@ def _tall(lead: str, text: str) -> int:
 def held_back(reply: Reply) -> tuple[PartName, ...]:
     """Return the parts that say more than the brief and are not shown beside it."""
     return tuple(_held_back(reply))
+
+
+def held_labels(reply: Reply) -> str:
+    """Return what the parts are called that are not shown beside the brief, as they are typed."""
+    held = held_back(reply)
+    return ", ".join(part.label.lower() for part in reply.parts if part.name in held)
 
 
 def _held_back(reply: Reply) -> Iterator[PartName]:

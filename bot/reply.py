@@ -218,6 +218,8 @@ class Reply(_Told):
     language: str = "en"
     # What the parts are called, in their order and the language of the reply; empty: in English.
     labels: tuple[str, ...] = Field(default=(), exclude=True)
+    # The asker's language: what stands around the answer is told in it.
+    around: str = Field(default="en", exclude=True)
     # Parts that are the answer itself, such as a page or a list: shown without being asked for.
     opened: tuple[PartName, ...] = Field(default=(), exclude=True)
     # What an answer found that cannot wait; the door says it first. Not part of the JSON.

@@ -72,7 +72,8 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
     speaker = voice(preferences.spoken, _units(reply, preferences))
     told = first(reply, heard, link, speaker)
     labels = tuple(speaker.text(Say.of("part", name)) for name in PartName)
-    told = told.model_copy(update={"brief": brief_of(told), "labels": labels})
+    made = {"brief": brief_of(told), "labels": labels, "around": speaker.language}
+    told = told.model_copy(update=made)
     if told.language == preferences.spoken:
         return told
     note = Say("only-english-rest") if told.dangers else Say("only-english")

@@ -5,12 +5,15 @@ from pathlib import Path
 
 from bot.ask import ask
 from bot.completion import complete_line
+from bot.facts import Say
 from bot.fronts.gallery import keep_picture
+from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.render.text import render_brief, render_part, render_text
 from bot.reply import PartName, Reply
+from bot.saying.voice import voice
 
-__all__ = ["Answerer", "converse", "converse_on_terminal", "show"]
+__all__ = ["MORE_FULL", "Answerer", "around", "converse", "converse_on_terminal", "show"]
 
 _GREETING = (
     "Noonstone. Type a question, for example:\n"
@@ -20,7 +23,9 @@ _GREETING = (
 Answerer = Callable[[str, Preferences], Reply]
 _LEAVING = frozenset({"quit", "exit", "bye"})
 _ALL = "all"
-_MORE = "More (type a word, or all)"
+_MORE = Say("door-more-word")
+MORE_FULL = Say("door-more-full")
+"""What says that there is more, where the whole answer is an option of the command line."""
 
 
 class _Last:
@@ -39,7 +44,7 @@ class _Last:
             return None
         if word == _ALL:
             return self.reply, None
-        named = (part.name for part in self.reply.parts if part.name == word)
+        named = (part.name for part in self.reply.parts if word in (part.name, part.label.lower()))
         return next(((self.reply, name) for name in named), None)
 
 
@@ -63,7 +68,7 @@ def converse(
             write((render_part(reply, part) if part else render_text(reply)) + "\n")
             continue
         last.reply = answer(wish, preferences)
-        write(render_brief(last.reply, more=_MORE) + "\n")
+        write(render_brief(last.reply, more=around(last.reply, _MORE)) + "\n")
         if kept := out and keep_picture(last.reply, out):
             write(f"Picture: {kept}\n\n")
 
@@ -119,8 +124,13 @@ def converse_on_terminal(
             print(f"Picture: {kept}")
 
 
+def around(reply: Reply, say: Say) -> str:
+    """Return a message that stands around an answer, in the asker's language."""
+    return voice(reply.around, Units.CM).text(say)
+
+
 def show(
-    reply: Reply, part: PartName | None = None, more: str = _MORE, *, full: bool = False
+    reply: Reply, part: PartName | None = None, more: Say = _MORE, *, full: bool = False
 ) -> None:
     """Print a reply on a terminal: its brief, or the part that was asked for, or all of it."""
     from rich.console import Console
@@ -132,4 +142,4 @@ def show(
     elif part:
         Console().print(render_terminal_part(reply, part))
     else:
-        Console().print(render_terminal_brief(reply, more))
+        Console().print(render_terminal_brief(reply, around(reply, more)))

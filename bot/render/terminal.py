@@ -8,7 +8,7 @@ from rich.panel import Panel
 from rich.table import Table as Grid
 from rich.text import Text
 
-from bot.brief import brief_of, held_back
+from bot.brief import brief_of, held_labels
 from bot.reply import Line, Part, PartName, Reply, Role, Table
 
 __all__ = ["render_terminal", "render_terminal_brief", "render_terminal_part"]
@@ -30,8 +30,8 @@ def render_terminal(reply: Reply) -> RenderableType:
 def render_terminal_brief(reply: Reply, more: str = "More") -> RenderableType:
     """Return what is shown unasked, and a last line that says what more there is."""
     opened = (part for part in reply.parts if part.name in reply.opened)
-    held = held_back(reply)
-    last = [Text(f"{more}: {', '.join(held)}", style="dim")] if held else []
+    held = held_labels(reply)
+    last = [Text(f"{more}: {held}", style="dim")] if held else []
     return Group(_framed(reply), *_parts(reply, opened), *_document(reply), *last)
 
 

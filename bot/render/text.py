@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from textwrap import TextWrapper
 
-from bot.brief import brief_of, held_back
+from bot.brief import brief_of, held_labels
 from bot.reply import Part, PartName, Reply, Role, Table
 
 __all__ = ["render_brief", "render_part", "render_text"]
@@ -27,8 +27,8 @@ def render_brief(reply: Reply, width: int = _WIDTH, more: str = "More") -> str:
     blocks = [*([reply.title] if opened else []), *_brief(reply, width)]
     blocks += [_part(reply, part, width) for part in opened]
     blocks += _document(reply)
-    if held := held_back(reply):
-        blocks.append(_wrap(f"{more}: {', '.join(held)}", width))
+    if held := held_labels(reply):
+        blocks.append(_wrap(f"{more}: {held}", width))
     return "\n\n".join(blocks) + "\n"
 
 

@@ -5,6 +5,7 @@ import re
 import pytest
 
 from bot.ask import ask
+from bot.fronts.console import converse
 from bot.language.units import Units
 from bot.preferences import Preferences
 
@@ -71,3 +72,11 @@ def test_who_is_answered_in_german_reads_centimetres_first_unless_inches_were_wi
     assert Preferences(language="de", units=Units.IN).shown is Units.IN
     assert ask("needs animal:bearded dragon", GERMAN).units == "cm"
     assert ask("needs animal:bearded dragon", NOBODY).units == "in"
+
+
+def test_what_stands_around_an_answer_is_german_and_its_words_open_parts() -> None:
+    shown: list[str] = []
+    converse(["needs animal:bearded dragon", "zahlen", "steps"], shown.append, GERMAN)
+    assert "Mehr (tipp ein Wort, oder all): " in shown[0]
+    assert shown[1].startswith("Zahlen:")
+    assert shown[2].startswith("Schritte:")

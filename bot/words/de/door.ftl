@@ -6,3 +6,5 @@ door-read = In deinen Worten las ich { LIST($words, join: "list-and") }.
 door-label-read-on = Mehr dazu
 door-read-on = { $page }, Abschnitt „{ $part }“ (auf Englisch)
 door-label-question = Deine Frage
+door-more-full = Mehr mit --full
+door-more-word = Mehr (tipp ein Wort, oder all)

@@ -7,3 +7,5 @@ door-read = I read { LIST($words, join: "list-and") } in your words.
 door-label-read-on = Read on
 door-read-on = { $page }, the part “{ $part }”
 door-label-question = Your question
+door-more-full = More with --full
+door-more-word = More (type a word, or all)

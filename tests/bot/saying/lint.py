@@ -26,6 +26,7 @@ SAYING = (
     "bot/said_first.py",
     "bot/dangers",
     "bot/problems.py",
+    "bot/fronts/console.py",
     "bot/answers/unread.py",
     "bot/answers/outside.py",
 )
