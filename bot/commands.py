@@ -4,7 +4,6 @@ from bot.answers.about import answer_about
 from bot.answers.convert import answer_convert
 from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
-from bot.answers.meter import answer_meter
 from bot.answers.plan import answer_plan
 from bot.answers.section import answer_section
 from bot.answers.tube import answer_tube
@@ -15,12 +14,13 @@ from bot.preferences import Context
 from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
 from bot.queries.plan import PlanQuery
 from bot.queries.uv import TubeQuery, UviQuery
-from bot.queries.uv_depth import MeterQuery, SectionQuery
+from bot.queries.uv_depth import SectionQuery
 from bot.questions.general.needs import NEEDS
 from bot.questions.uv.card import CARD
 from bot.questions.uv.decline import DECLINE
 from bot.questions.uv.distance import DISTANCE
 from bot.questions.uv.dose import DOSE
+from bot.questions.uv.meter import METER
 from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
 from bot.stored_commands import GROUPS, STORED_COMMANDS
@@ -56,18 +56,7 @@ COMMANDS: tuple[Command, ...] = (
         ),
         guide=("uv-and-heat-together", "screens"),
     ),
-    Command(
-        name="meter",
-        summary="Your own UV meter readings: the distances for your very lamp, and what looks odd",
-        query=MeterQuery,
-        answer=answer_meter,
-        examples=(
-            "meter readings:4.2 at 12 in, 2.9 at 15 in animal:bearded dragon",
-            "meter readings:3.1 at 30cm, 2.3 at 36cm without:5.6 at 30cm, 4.3 at 36cm uvi:2-4",
-        ),
-        guide=("how-to-take-a-reading", "reading-a-uv-meter"),
-        positional="readings",
-    ),
+    METER,
     DECLINE,
     Command(
         name="section",

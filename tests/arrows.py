@@ -45,6 +45,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.answers.animals",
         "bot.answers.dated_asked",
         "bot.answers.length_asked",
+        "bot.answers.meter_asked",
         # What a question about UV asks for: its refusals have not moved yet.
         "bot.answers.uv_asked",
     ),

@@ -28,7 +28,7 @@ def test_readings_give_the_distances_of_that_very_lamp(anyone: Preferences) -> N
     assert distance.low < 12 * INCH < distance.best < 15.5 * INCH
     assert 12 * INCH < distance.high == pytest.approx(15 * INCH, abs=INCH)
     assert value(reply, "uvi").best == pytest.approx(4.2, rel=0.05)
-    assert ": fine, wanted 3 to 5" in reply.answer
+    assert "UV index 4.1, fine" in reply.answer
 
 
 @pytest.mark.parametrize(
@@ -109,7 +109,7 @@ def test_bare_distances_take_the_setting_and_say_so(in_inches: Preferences) -> N
 def test_the_lamp_is_set_against_its_class_where_it_is_named(anyone: Preferences) -> None:
     tail = f"readings:3.6 at 12 in {DRAGON}"
     named = ask(f"meter {tail} tube:12% reflector:polished", anyone)
-    assert "class T5 HO, 12 %" in row(named, "Against its class")
+    assert "T5 HO, 12 %" in row(named, "Against its class")
     assert not [r for r in ask(f"meter {tail}", anyone).rows if r.label == "Against its class"]
 
 
@@ -127,7 +127,7 @@ def test_distance_answers_from_readings_and_says_so(anyone: Preferences) -> None
     meter = ask(f"meter {read} {DRAGON}", anyone)
     assert value(reply, "distance") == value(meter, "distance")
     assert value(reply, "distance") != value(ask(line, anyone), "distance")
-    assert "as you read it" in row(reply, "Tube")
+    assert "by your readings" in row(reply, "Tube")
     assert "uv_meter_judgement" in {source.key for source in reply.sources}
 
 
@@ -169,7 +169,9 @@ def test_readings_that_contradict_each_other_move_nothing(
     readings: str, anyone: Preferences
 ) -> None:
     reply = ask(f"meter {readings} {DRAGON}", anyone)
-    assert reply.answer.startswith("Your readings do not fit one tube")
+    assert reply.answer.startswith("Not yet: your readings do not agree")
+    assert reply.why[0].startswith("Your readings do not fit one tube")
+    assert reply.brief[-2].text == "Read again before you move it."
     assert reply.steps[0].startswith("Read again after 30 minutes")
     steady = ask(f"meter 4.2 at 12 in, 2.9 at 15 in {DRAGON}", anyone)
-    assert "do not fit" not in steady.answer
+    assert "do not agree" not in steady.answer

@@ -157,7 +157,7 @@ def test_a_figure_is_never_rounded_away(anyone: Preferences) -> None:
 def test_a_single_weak_reading_is_to_be_taken_nearer(anyone: Preferences) -> None:
     reply = ask("meter readings:0.1 at 30 in uvi:1-2", anyone)
     assert "do not fit" not in reply.answer
-    assert any("nearer to the tube" in step for step in reply.steps)
+    assert any("closer to the tube" in step for step in reply.steps)
     assert "contradict" not in str(reply.rows)
 
 

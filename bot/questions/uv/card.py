@@ -12,7 +12,7 @@ from bot.layered import Brief, Layered, Row, Table
 from bot.queries.card import CardQuery
 from bot.questions.uv.card_picture import card_picture
 from bot.questions.uv.card_table import Card, Fits, card
-from bot.questions.uv.shared import UV_CARE, wish_rows
+from bot.questions.uv.shared import UV_CARE, wish_assumed, wish_rows
 from bot.questions.uv.tubes import length_value
 from bot.reply import PartName, Picture
 
@@ -46,7 +46,7 @@ def _brief(facts: Card, say: Says) -> Brief:
     return Brief(
         head=head,
         range=(say("range"),),
-        assumed=(say("assumed"),) if facts.any_length else (),
+        assumed=(*wish_assumed(facts.wish), *((say("assumed"),) if facts.any_length else ())),
         steps=(say("do-far" if facts.any_length else "do-start"),),
     )
 

@@ -15,7 +15,7 @@ from bot.queries.uv_depth import DeclineQuery
 from bot.questions.uv.decline_age import ByAge, by_age, tell_by_age
 from bot.questions.uv.fading import DatedRead, Fading, Leaves, Stands, fading
 from bot.questions.uv.fading_picture import fading_picture
-from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, wish_rows
+from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, wish_assumed, wish_rows
 from bot.reply import Picture
 
 __all__ = ["DECLINE", "decline", "tell", "tell_fading"]
@@ -64,9 +64,10 @@ def _brief(facts: Fading, say: Says) -> Brief:
         return Brief(head=head, range=odd, steps=(say("do-wipe"),))
     told = tuple(_ranges(facts, say))
     steps = tuple(_do(facts, say))
+    assumed = wish_assumed(facts.wish)
     if odd:
-        return Brief(head=odd[0], range=(head, *told[:1], *odd[1:]), steps=steps)
-    return Brief(head=head, range=told, steps=steps)
+        return Brief(odd[0], (head, *told[:1], *odd[1:]), assumed, steps)
+    return Brief(head, told, assumed, steps)
 
 
 def _ranges(facts: Fading, say: Says) -> Iterator[Say]:

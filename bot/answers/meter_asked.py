@@ -1,0 +1,52 @@
+"""Readings with and without a screen, as the engine takes them; what cannot be is refused."""
+
+from dataclasses import dataclass
+
+from bot.answers.uv_asked import engine_readings, screen_asked
+from bot.language.errors import NotUnderstoodError
+from bot.language.readings import PlacedReading
+from bot.queries.uv_depth import MeterQuery
+from calc.uncertainty import Estimate
+from calc.uv.lamp import Lamp
+from calc.uv.meter import Reading, screen_from_readings
+from calc.uv.screen import FlatScreen, NoScreen, Screen
+from calc.validity import OutsideModelError
+
+__all__ = ["Through", "read_through"]
+
+
+@dataclass(frozen=True, slots=True)
+class Through:
+    """The readings that tell of the lamp, the screen, and what it passes by readings."""
+
+    readings: tuple[PlacedReading, ...]
+    given: tuple[Reading, ...]
+    screen: Screen
+    passes: Estimate | None
+
+
+def read_through(query: MeterQuery, named: Lamp) -> Through:
+    """Return what was read, through the screen that was told or through one's own."""
+    screen = screen_asked(query.screen)
+    if query.without is None:
+        given = engine_readings(query.readings, screen)
+        return Through(query.readings, tuple(given), screen, None)
+    if not isinstance(screen, NoScreen):
+        raise NotUnderstoodError(
+            query.screen.text,
+            "either the screen or readings without it, because those tell what it passes",
+            f"screen:none without:{query.without[0].text}",
+            "screen",
+        )
+    bare = engine_readings(query.without, NoScreen(), "without")
+    screened = engine_readings(query.readings, NoScreen())
+    try:
+        passes = screen_from_readings(bare, screened, named)
+    except OutsideModelError as error:
+        raise NotUnderstoodError(
+            query.without[0].text,
+            "readings without the screen that are higher than those with it",
+            "readings:3.3 at 12 in without:6.0 at 12 in",
+            "without",
+        ) from error
+    return Through(query.without, tuple(bare), FlatScreen(passes.best), passes)

@@ -1,0 +1,219 @@
+"""What a keeper's own readings say of the lamp, as facts. Words: ``meter.ftl``."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bot.answers.length_asked import length_asked
+from bot.answers.meter_asked import Through, read_through
+from bot.answers.uv_asked import fixture_of, told_under, wanted_asked
+from bot.facts import (
+    Bound,
+    Figure,
+    Length,
+    Name,
+    Number,
+    Say,
+    Share,
+    Uvi,
+    metres,
+    plain_number,
+    share,
+    uvi,
+)
+from bot.language import screens as typed
+from bot.language.lamps import TubeStrength
+from bot.language.uv_lamps import UvLamp
+from bot.preferences import Context
+from bot.queries.options import kind_of
+from bot.queries.uv_depth import MeterQuery
+from bot.questions.shared import limits_for
+from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.move import Move, move_of
+from bot.questions.uv.readings import LampRead, expected_shape
+from bot.questions.uv.readings_off import off_of
+from bot.questions.uv.shared import Between, Wish, between_told, wish_told
+from bot.questions.uv.tubes import Tube, all_together, length_value, tube_told
+from bot.reply import Alarm
+from calc.judgement import Verdict as Judgement
+from calc.uncertainty import Estimate
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, of_length
+from calc.uv.meter import METER_DOUBT, MeterFit
+from calc.uv.placement import PlaceCheck, Spot, Verdict, check_place, spot
+from calc.uv.point import Shape
+from calc.uv.residuals import Pattern
+from calc.uv.screen import Screen
+from calc.uv.shapes import fit_lamp, lamp_by_readings
+
+__all__ = ["Metered", "ReadingMade", "metered"]
+
+
+@dataclass(frozen=True, slots=True)
+class ReadingMade:
+    """One reading beside what the lamp by all of them gives there."""
+
+    at: Length
+    shows: Uvi
+    by_all: Uvi
+    used: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Metered:
+    """A lamp by its readings, and how it stands at a place; ``against`` is set against a class.
+
+    ``near`` to ``far``: the spots of the engine, for the picture.
+    """
+
+    wish: Wish
+    read: LampRead
+    tube: Tube
+    named: Say | None
+    screen: Screen
+    between: Between
+    passes: Share | None
+    here: Uvi
+    at: Length
+    basks: bool
+    judgement: Judgement
+    place: Verdict
+    away: Length | None
+    begin: Length | None
+    ends: tuple[Spot, Spot, Spot] | None
+    move: Move
+    pattern: Pattern
+    point: bool
+    contradicts: bool
+    fixed: Share
+    times: Number
+    meter_doubt: Share
+    suspects: tuple[Say, ...]
+    others_only: bool
+    against: Share | None
+    readings: tuple[ReadingMade, ...]
+    shown: tuple[ReadingMade, ...]
+    alarms: tuple[Alarm, ...]
+    extra: tuple[tuple[str, Figure | None], ...]
+
+    @property
+    def animal(self) -> Name | None:
+        """Return the animal that it is for."""
+        return self.wish.animal
+
+    @property
+    def wanted(self) -> Uvi:
+        """Return the UV index to aim for."""
+        return self.wish.wanted
+
+    @property
+    def judged(self) -> Say:
+        """Return how the place is judged, in a word or two."""
+        return Say.by("verdict", self.judgement)
+
+
+def metered(query: MeterQuery, context: Context) -> Metered:
+    """Work out the lamp by its readings, and the place where the animal basks."""
+    kind = kind_of(query.tube, query.lamp)
+    is_named = query.tube is not None and query.reflector is not None and kind is UvLamp.T5_HO
+    named = _named_lamp(query)
+    through = read_through(query, named)
+    fit = fit_lamp(through.given, named, expected_shape(kind))
+    read = _read(through, fit, named, kind, is_named=is_named)
+    place_m = query.distance.low if query.distance else query.readings[0].distance.low
+    with told_under(spot(read.lamp, place_m, through.screen).uvi, query.animal, context):
+        wanted = wanted_asked(query.animal, query.uvi, context, read.off)
+    limits = None if read.cannot_be else limits_for(query.animal, context)
+    check = check_place(read.lamp, through.screen, place_m, wanted.low, wanted.high, limits)
+    believed = None if read.cannot_be else check.here.uvi
+    tube = tube_told(read.lamp, None, query.lamp)
+    return Metered(
+        wish=wish_told(wanted, context),
+        read=read,
+        tube=tube,
+        named=Say("tubes-name", tube_told(named, query.tube, kind)) if is_named else None,
+        screen=through.screen,
+        between=between_told(_screen_told(query), through.screen, check.here.screen_transmission),
+        passes=None if through.passes is None else share(through.passes),
+        here=uvi(check.here.uvi),
+        at=metres(check.here.distance_m),
+        basks=query.distance is not None,
+        judgement=check.judged.verdict,
+        place=check.placement.verdict,
+        away=_span(check, Bound.INWARD),
+        begin=_span(check, Bound.START),
+        ends=check.placement.ends,
+        move=move_of(check),
+        pattern=fit.pattern,
+        point=fit.shape is Shape.POINT,
+        contradicts=fit.contradicts,
+        fixed=share(fit.fit.factor - 1.0),
+        times=plain_number(round(fit.fit.factor, 1)),
+        meter_doubt=share(METER_DOUBT.factor - 1.0),
+        suspects=tuple(Say.by("meter-suspect", suspect) for suspect in fit.suspects),
+        others_only=fit.set_aside is not None,
+        against=share(fit.against_class) if is_named else None,
+        readings=tuple(_made(through, fit)),
+        shown=tuple(_shown(query, fit)),
+        alarms=uv_alarms(believed, query.animal, wanted.high, context),
+        extra=tuple(_extra(fit, through, check, tube)),
+    )
+
+
+def _screen_told(query: MeterQuery) -> typed.Screen:
+    assert not isinstance(query.screen, typed.Pane)
+    return query.screen
+
+
+def _named_lamp(query: MeterQuery) -> Lamp:
+    """Return the lamp as named; only its length and the comparison depend on the name."""
+    lamp = Lamp(
+        query.tube.percent if isinstance(query.tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
+        fixture_of(query.reflector) if query.reflector else Fixture.POLISHED,
+    )
+    return all_together(of_length(lamp, length_asked(query.length)), query)
+
+
+def _read(
+    through: Through, fit: MeterFit, named: Lamp, kind: UvLamp, *, is_named: bool
+) -> LampRead:
+    like = named if is_named else None
+    lamp = lamp_by_readings(through.given, named, fit)
+    off = off_of(fit, through.given, through.readings, (named, lamp, like), kind)
+    return LampRead(lamp, fit, through.readings, off).with_class(like)
+
+
+def _made(through: Through, fit: MeterFit) -> Iterator[ReadingMade]:
+    for i, (one, ratio) in enumerate(zip(through.readings, fit.ratios, strict=True)):
+        at, by_all = metres(one.distance.low), uvi(one.value / ratio)
+        yield ReadingMade(at, uvi(one.value), by_all, i != fit.set_aside)
+
+
+def _shown(query: MeterQuery, fit: MeterFit) -> Iterator[ReadingMade]:
+    """Yield what was read where the animal gets it, through the screen."""
+    for i, one in enumerate(query.readings):
+        read = uvi(one.value)
+        used = bool(query.without) or i != fit.set_aside
+        yield ReadingMade(metres(one.distance.low), read, read, used)
+
+
+def _span(check: PlaceCheck, bound: Bound) -> Length | None:
+    if check.placement.ends is None:
+        return None
+    near, start, far = (each.distance_m for each in check.placement.ends)
+    return metres(start, (near, far), bound)
+
+
+def _extra(
+    fit: MeterFit, through: Through, check: PlaceCheck, tube: Tube
+) -> Iterator[tuple[str, Figure | None]]:
+    """Yield the figures of JSON that no message tells in this form."""
+    if check.placement.ends:
+        near, start, far = (each.distance_m for each in check.placement.ends)
+        yield "distance", metres(Estimate(near, start, far))
+    name = "lamp_strength_uvi_m2" if fit.shape is Shape.POINT else "lamp_constant_uvi_m"
+    yield name, plain_number(fit.estimate)
+    yield length_value(tube)
+    factor = fit.estimate.high / fit.estimate.best
+    against = fit.against_class
+    yield "against_class", plain_number(against, (against / factor, against * factor))
+    if through.passes is not None:
+        yield "screen_transmission", share(through.passes)
