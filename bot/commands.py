@@ -2,7 +2,6 @@
 
 from bot.answers.about import answer_about
 from bot.answers.convert import answer_convert
-from bot.answers.guide import answer_guide
 from bot.answers.help import answer_help
 from bot.answers.plan import answer_plan
 from bot.answers.section import answer_section
@@ -11,10 +10,11 @@ from bot.answers.uvi import answer_uvi
 from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
-from bot.queries.general import AboutQuery, ConvertQuery, GuideQuery, HelpQuery
+from bot.queries.general import AboutQuery, ConvertQuery, HelpQuery
 from bot.queries.plan import PlanQuery
 from bot.queries.uv import TubeQuery, UviQuery
 from bot.queries.uv_depth import SectionQuery
+from bot.questions.general.guide import GUIDE
 from bot.questions.general.needs import NEEDS
 from bot.questions.uv.card import CARD
 from bot.questions.uv.decline import DECLINE
@@ -105,15 +105,7 @@ COMMANDS: tuple[Command, ...] = (
         guide=(),
         positional="value",
     ),
-    Command(
-        name="guide",
-        summary="Open a page of the beginner guide",
-        query=GuideQuery,
-        answer=answer_guide,
-        examples=("guide", "guide screens"),
-        positional="page",
-        opens=tuple(PartName),
-    ),
+    GUIDE,
     Command(
         name="help",
         summary="What you can ask, with examples that work",

@@ -2,18 +2,20 @@
 
 from collections.abc import Iterable
 
-from bot.guide import page
+from bot.guide import FIRST, page
 from bot.reply import PageLink, SourceLine
 from calc.sources import source
 
 __all__ = ["page_links", "source_lines"]
 
 
-def page_links(slugs: Iterable[str], guide_url: str) -> tuple[PageLink, ...]:
-    """Return links to guide pages; without a site the address stays empty."""
+def page_links(slugs: Iterable[str], guide_url: str, language: str = FIRST) -> tuple[PageLink, ...]:
+    """Return links to guide pages by their titles; without a site the address stays empty."""
     base = guide_url.rstrip("/")
     return tuple(
-        PageLink(slug=slug, title=page(slug).title, url=f"{base}/{slug}.html" if base else "")
+        PageLink(
+            slug=slug, title=page(slug, language).title, url=f"{base}/{slug}.html" if base else ""
+        )
         for slug in slugs
     )
 

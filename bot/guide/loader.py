@@ -19,6 +19,7 @@ from pydantic import (
 from calc.sources import bibliography
 
 __all__ = [
+    "FIRST",
     "MOST_WORDS",
     "Figure",
     "GuideError",
@@ -32,6 +33,8 @@ __all__ = [
 ]
 
 MOST_WORDS = 499
+FIRST = "en"
+"""The language whose pages stand in this folder; the others have a folder each, with its name."""
 
 
 class GuideError(ValueError):
@@ -124,22 +127,23 @@ class Page:
 
 
 @cache
-def pages() -> tuple[Page, ...]:
-    """Return the pages in reading order."""
-    found = (p for p in files("bot.guide").iterdir() if p.name.endswith(".md"))
+def pages(language: str = FIRST) -> tuple[Page, ...]:
+    """Return the pages of a language in reading order."""
+    folder = files("bot.guide") if language == FIRST else files("bot.guide") / language
+    found = (p for p in folder.iterdir() if p.name.endswith(".md"))
     return arrange(
         read_page(p.name.removesuffix(".md"), p.read_text(encoding="utf-8")) for p in found
     )
 
 
-def page(slug: str) -> Page:
-    """Return the page with this slug; an unknown slug raises KeyError."""
-    return _by_slug()[slug]
+def page(slug: str, language: str = FIRST) -> Page:
+    """Return the page with this slug in a language; an unknown slug raises KeyError."""
+    return _by_slug(language)[slug]
 
 
 @cache
-def _by_slug() -> dict[str, Page]:
-    return {entry.slug: entry for entry in pages()}
+def _by_slug(language: str) -> dict[str, Page]:
+    return {entry.slug: entry for entry in pages(language)}
 
 
 def read_page(slug: str, text: str) -> Page:

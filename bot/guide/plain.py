@@ -3,7 +3,7 @@
 from functools import cache
 from typing import TYPE_CHECKING
 
-from bot.guide.loader import Page
+from bot.guide.loader import FIRST, Page
 
 if TYPE_CHECKING:
     from markdown_it.token import Token
@@ -11,17 +11,18 @@ if TYPE_CHECKING:
 __all__ = ["INTRODUCTION", "sections"]
 
 INTRODUCTION = "To begin with"
+_INTRODUCTIONS = {FIRST: INTRODUCTION, "de": "Zum Anfang"}
 
 
 @cache
-def sections(page: Page) -> tuple[tuple[str, str], ...]:
+def sections(page: Page, language: str = FIRST) -> tuple[tuple[str, str], ...]:
     """Return (heading, plain text) for each part; the text before the first heading comes first.
 
     Paragraphs are a blank line apart, list items a line; code is put in quotation marks.
     """
     from markdown_it import MarkdownIt
 
-    parts: list[tuple[str, list[str]]] = [(INTRODUCTION, [])]
+    parts: list[tuple[str, list[str]]] = [(_INTRODUCTIONS[language], [])]
     lists: list[int | None] = []
     mark, heading = "", False
     for token in MarkdownIt().parse(page.body):

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 
+from bot.guide.loader import FIRST
+
 __all__ = ["Term", "glossary"]
 
 
@@ -22,9 +24,10 @@ class Term:
 
 
 @cache
-def glossary() -> tuple[Term, ...]:
-    """Return every term in alphabetical order."""
-    text = (files("bot.guide") / "glossary.toml").read_text(encoding="utf-8")
+def glossary(language: str = FIRST) -> tuple[Term, ...]:
+    """Return every term of a language in alphabetical order."""
+    folder = files("bot.guide") if language == FIRST else files("bot.guide") / language
+    text = (folder / "glossary.toml").read_text(encoding="utf-8")
     rows = tomllib.loads(text)
     return tuple(
         Term(name, row["meaning"], tuple(row.get("also", ())), row["page"])

@@ -1,0 +1,148 @@
+"""A page of the guide, or the list of pages, in the asker's language."""
+
+from dataclasses import dataclass
+
+from bot import guide
+from bot.command import Command
+from bot.facts import Say, Says
+from bot.language.errors import NotUnderstoodError
+from bot.language.names import closest
+from bot.language.shown import shown
+from bot.layered import Brief, Layered, Row, Table
+from bot.preferences import Context
+from bot.queries.general import GuideQuery
+from bot.reply import PartName
+
+__all__ = ["GUIDE"]
+
+
+@dataclass(frozen=True, slots=True)
+class GuidePart:
+    """A part of a page: its heading and its text."""
+
+    heading: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class GuidePages:
+    """The list of pages; ``first`` is where to begin."""
+
+    count: int
+    first: str
+    slug: str
+    pages: tuple[GuidePart, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class GuidePage:
+    """A page: its part that was asked for first, or its beginning."""
+
+    title: str
+    part: str | None
+    text: str
+    example: str
+    rest: tuple[GuidePart, ...]
+    pages: tuple[str, ...]
+    sources: tuple[str, ...]
+
+
+def guide_asked(query: GuideQuery, context: Context) -> GuidePage | GuidePages:
+    """Return a page, found by its name or its title, or the list."""
+    language = context.language
+    if not query.page.strip():
+        found = guide.pages(language)
+        listed = tuple(GuidePart(page.slug, page.title) for page in found)
+        return GuidePages(len(found), found[0].title, found[0].slug, listed)
+    page = guide.page(_slug(query.page, language), language)
+    first = _part(query.part, page, language) if query.part.strip() else None
+    parts = [GuidePart(*part) for part in guide.sections(page, language)]
+    begun = [part.text for part in parts if part.heading == first]
+    return GuidePage(
+        title=page.title,
+        part=first,
+        text="\n".join(begun) or page.summary,
+        example=page.example,
+        rest=tuple(part for part in parts if part.heading != first),
+        pages=(page.slug, *page.related),
+        sources=page.sources,
+    )
+
+
+def tell(facts: GuidePage | GuidePages) -> Layered:
+    """Return the page, or the table of pages."""
+    say = Says("guide", facts)
+    if isinstance(facts, GuidePages):
+        return Layered(
+            command="guide",
+            title=say("list"),
+            brief=Brief(head=say("count")),
+            steps=(say("open"),),
+            table=Table(
+                columns=(say("column-page"), say("column-about")),
+                rows=tuple(
+                    (Say("guide-heading", part), Say("guide-part", part)) for part in facts.pages
+                ),
+            ),
+        )
+    return Layered(
+        command="guide",
+        title=say("title"),
+        brief=Brief(head=say("text")),
+        steps=(say("try"),),
+        numbers=tuple(
+            Row(Say("guide-heading", part), Say("guide-part", part)) for part in facts.rest
+        ),
+        guide=facts.pages,
+        sources=facts.sources,
+    )
+
+
+def _part(wish: str, page: guide.Page, language: str) -> str:
+    """Return the heading of a part of the page; one of the English page means its twin."""
+    parts = [heading for heading, _ in guide.sections(page, language)]
+    first = [heading for heading, _ in guide.sections(guide.page(page.slug))]
+    headings = {heading.lower(): twin for heading, twin in zip(first, parts, strict=True)}
+    headings |= {heading.lower(): heading for heading in parts}
+    name = " ".join(wish.lower().split())
+    found = headings.get(name) or headings.get(closest(name, headings) or "")
+    if found is None:
+        raise NotUnderstoodError(
+            shown(wish),
+            f"a heading of that page ({'; '.join(parts)})",
+            f"guide page:{page.slug}",
+            "part",
+        )
+    return found
+
+
+def _slug(wish: str, language: str) -> str:
+    name = "-".join(wish.lower().split())
+    pages = guide.pages(language)
+    by_name = {page.slug: page.slug for page in pages}
+    for page in (*guide.pages(), *pages):
+        by_name["-".join(page.title.lower().split())] = page.slug
+    if name in by_name:
+        return by_name[name]
+    within = [page.slug for page in pages if name in page.slug]
+    if len(within) == 1:
+        return within[0]
+    near = closest(name, by_name)
+    raise NotUnderstoodError(
+        shown(wish),
+        f"the name of a guide page{f', perhaps {by_name[near]}' if near else ''}",
+        f"guide {by_name[near] if near else pages[0].slug}",
+        "page",
+    )
+
+
+GUIDE = Command(
+    name="guide",
+    summary="Open a page of the beginner guide",
+    query=GuideQuery,
+    facts=guide_asked,
+    tell=tell,
+    examples=("guide", "guide screens"),
+    positional="page",
+    opens=tuple(PartName),
+)
