@@ -28,6 +28,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     # What a question works out and tells: no sentence, so nothing to look into.
     "bot.questions": (
         "bot.questions",
+        "bot.guide",
         "bot.facts",
         "bot.layered",
         "bot.queries",

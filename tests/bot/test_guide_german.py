@@ -34,7 +34,7 @@ def test_a_page_points_and_draws_as_its_twin(slug: str) -> None:
 @pytest.mark.parametrize("slug", SLUGS)
 def test_hardly_a_figure_of_a_page_differs_from_its_twin(slug: str) -> None:
     first, twin = _numbers(guide.page(slug).body), _numbers(guide.page(slug, GERMAN).body)
-    odd = [n for n in set(first) ^ set(twin)]
+    odd = set(first) ^ set(twin)
     # Times of day, emergency numbers and sums that are told in degrees C first.
     assert len(odd) <= 7, odd
 

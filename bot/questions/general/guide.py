@@ -5,12 +5,12 @@ from dataclasses import dataclass
 from bot import guide
 from bot.command import Command
 from bot.facts import Say, Says
-from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.general import GuideQuery
+from bot.refusal import RefusedError
 from bot.reply import PartName
 
 __all__ = ["GUIDE"]
@@ -45,6 +45,16 @@ class GuidePage:
     rest: tuple[GuidePart, ...]
     pages: tuple[str, ...]
     sources: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class GuideUnread:
+    """A page or a part that is not there; ``parts`` are those of the page, ``near`` a like name."""
+
+    wish: str
+    parts: str | None
+    near: str | None
+    example: str
 
 
 def guide_asked(query: GuideQuery, context: Context) -> GuidePage | GuidePages:
@@ -107,12 +117,8 @@ def _part(wish: str, page: guide.Page, language: str) -> str:
     name = " ".join(wish.lower().split())
     found = headings.get(name) or headings.get(closest(name, headings) or "")
     if found is None:
-        raise NotUnderstoodError(
-            shown(wish),
-            f"a heading of that page ({'; '.join(parts)})",
-            f"guide page:{page.slug}",
-            "part",
-        )
+        unread = GuideUnread(shown(wish), "; ".join(parts), None, f"guide {page.slug}")
+        raise RefusedError(unread, _unread, "part")
     return found
 
 
@@ -127,12 +133,21 @@ def _slug(wish: str, language: str) -> str:
     within = [page.slug for page in pages if name in page.slug]
     if len(within) == 1:
         return within[0]
-    near = closest(name, by_name)
-    raise NotUnderstoodError(
-        shown(wish),
-        f"the name of a guide page{f', perhaps {by_name[near]}' if near else ''}",
-        f"guide {by_name[near] if near else pages[0].slug}",
-        "page",
+    near = by_name.get(closest(name, by_name) or "")
+    unread = GuideUnread(shown(wish), None, near, f"guide {near or pages[0].slug}")
+    raise RefusedError(unread, _unread, "page")
+
+
+def _unread(facts: GuideUnread) -> Layered:
+    say = Says("guide", facts)
+    return Layered(
+        command="guide",
+        status="problem",
+        title=say("unread"),
+        brief=Brief(
+            head=say("no-part") if facts.parts else say("no-page"), steps=(say("instead"),)
+        ),
+        steps=(say("instead"),),
     )
 
 

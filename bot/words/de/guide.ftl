@@ -11,3 +11,11 @@ guide-text = { $text }
 guide-try = Probier es aus: { $example }
 guide-heading = { $heading }
 guide-part = { $text }
+guide-unread = Nicht im Leitfaden
+# Only with: $parts
+guide-no-part = Ich lese „{ $wish }“ als part; die Seite hat aber: { $parts }.
+guide-instead = Öffne: { $example }
+guide-no-page = { $near ->
+    [none] Ich lese „{ $wish }“ als page; so heißt aber keine Seite des Leitfadens.
+   *[some] Ich lese „{ $wish }“ als page; so heißt aber keine Seite, vielleicht { $near }.
+  }

@@ -1,4 +1,4 @@
-### Facts: GuidePage, GuidePages, GuidePart
+### Facts: GuidePage, GuidePages, GuidePart, GuideUnread
 
 guide-list = The beginner guide
 guide-count = There are { $count } pages; start with “{ $first }”.
@@ -13,3 +13,11 @@ guide-text = { $text }
 guide-try = Try it: { $example }
 guide-heading = { $heading }
 guide-part = { $text }
+guide-unread = Not in the guide
+# Only with: $parts
+guide-no-part = I read “{ $wish }” for part, but that page has: { $parts }.
+guide-instead = Open this: { $example }
+guide-no-page = { $near ->
+    [none] I read “{ $wish }” for page, but I need the name of a guide page.
+   *[some] I read “{ $wish }” for page, but I need the name of a guide page, perhaps { $near }.
+  }

@@ -9,10 +9,11 @@ from bot.brief import MOST_LINES, phone_lines
 from bot.commands import COMMANDS
 from bot.language.units import Units
 from bot.preferences import LANGUAGES, Language, Preferences
-from bot.reply import Reply, Role
+from bot.reply import PartName, Reply, Role
 from tests.bot.saying import pinning
 
-MOVED = [command for command in COMMANDS if command.tell]
+# A question that shows all of itself at once, such as a page of the guide, has no brief.
+MOVED = [command for command in COMMANDS if command.tell and len(command.opens) < len(PartName)]
 EACH = 20
 MOST_WORDS = 12
 
