@@ -192,7 +192,7 @@ def test_the_answer_comes_first_and_the_question_stands_in_the_footer() -> None:
     line = EXAMPLES[0]
     answered = ask(line, Preferences())
     embeds = render_embeds(answered)
-    assert (embeds[0].description or "").startswith(escape(answered.answer))
+    assert (embeds[0].description or "").startswith(escape(answered.brief[0].text))
     assert embeds[-1].footer.text == ASKED + line
 
 

@@ -30,9 +30,9 @@ async def test_an_answer_in_a_server_is_for_the_asker_alone(world: World, bot: M
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
     assert answer.ephemeral
-    assert escape(ask(LINE, Preferences()).answer) in answer.text
+    assert escape(ask(LINE, Preferences()).brief[0].text) in answer.text
     assert answer.text.endswith(f"Asked: {LINE}")
-    assert answer.buttons[:3] == ["Steps", "In cm", "Change"]
+    assert answer.buttons[:3] == ["Why", "Steps", "In cm"]
 
 
 async def test_an_answer_in_direct_messages_is_an_ordinary_message(

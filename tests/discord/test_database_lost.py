@@ -49,7 +49,7 @@ async def test_a_locked_database_costs_saved_data_only_and_until_it_is_let_go(
             await asyncio.to_thread(holder.execute, "BEGIN EXCLUSIVE")
             answer, refused = await told(world)
         _, saved = await told(world)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert NOT_JUST_NOW in refused.text
     assert refused.ephemeral
     assert NOT_JUST_NOW not in saved.text
@@ -70,7 +70,7 @@ async def test_a_file_that_was_taken_away_takes_nothing_and_comes_back(
         assert not file.exists()
         aside.rename(file)
         listed = await world.slash("mine list", {})
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert NOT_JUST_NOW in refused.text
     assert status == 503
     assert "Willow" in listed.text

@@ -27,7 +27,7 @@ async def test_a_question_in_a_server_is_answered_whatever_the_database_refuses(
             answer = await world.slash("distance", TUBE, user=MOSS)
             saved = await world.slash("mine save", BOX, user=MOSS)
         await store.close()
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert answer.ephemeral
     assert NOT_JUST_NOW in saved.text
     assert "noted as" not in answer.text + saved.text

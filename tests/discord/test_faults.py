@@ -45,7 +45,7 @@ async def test_a_command_is_answered_over_a_reconnect_that_discord_asked_for(
         await world.gateway.ask_to_reconnect()
         answer = await world.slash("distance", TUBE)
         await world.platform.until(lambda: world.gateway.resumes, "the connection")
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert (world.gateway.identifies, world.gateway.resumes) == (1, 1)
 
 
@@ -55,7 +55,7 @@ async def test_a_session_that_may_be_resumed_after_op_9_is(world: World, bot: Ma
         await world.gateway.invalidate(resumable=True)
         await world.platform.until(lambda: world.gateway.resumes, "the connection")
         answer = await world.slash("distance", TUBE)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert world.gateway.identifies == 1
 
 
@@ -68,7 +68,7 @@ async def test_a_connection_that_discord_closed_is_made_anew(
         await world.slash("help")
         await world.gateway.close(code)
         answer = await world.slash("distance", TUBE)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert world.platform.syncs == [None]
 
 
@@ -86,7 +86,7 @@ async def test_a_passing_error_at_a_follow_up_is_waited_out(
         pressed = await world.press(answer, SHARE)
         await world.platform.until(lambda: pressed.further, "the shared answer")
     [shared] = pressed.further
-    assert "start at" in post_text(shared)
+    assert "Hang it" in post_text(shared)
     assert shared.seen_by is None
 
 
@@ -119,7 +119,7 @@ async def test_a_token_that_ran_out_costs_a_log_line_and_nothing_else(
         await log_line(world, caplog, "too late to answer while showing a picture (50027)")
         other = await world.slash("distance", TUBE, user=MOSS)
         pressing.cancel()
-    assert "start at" in other.text
+    assert "Hang it" in other.text
     assert "failure" not in caplog.text
 
 
@@ -147,7 +147,7 @@ async def test_a_picture_that_hangs_is_given_up_and_answers_go_on(
         pressing = asyncio.create_task(world.press(answer, SHOW))
         meanwhile = await world.slash("distance", TUBE, user=MOSS)
         shown = await pressing
-    assert "start at" in meanwhile.text
+    assert "Hang it" in meanwhile.text
     assert shown.text.startswith("There is no picture just now")
 
 
@@ -200,7 +200,7 @@ async def test_a_full_disk_does_not_stop_the_bot(
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
         await log_line(world, caplog, "No space left on device")
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
 
 
 async def test_commands_that_cannot_be_registered_now_are_answered_as_they_are(
@@ -212,7 +212,7 @@ async def test_commands_that_cannot_be_registered_now_are_answered_as_they_are(
     world.platform.faults.append(Fault("/commands", method="PUT", status=503))
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert "cannot register the commands" in caplog.text
     async with world.running(bot()):
         await world.slash("help")
@@ -240,7 +240,7 @@ async def test_without_a_place_to_keep_anything_questions_are_answered(
     saved = await world.slash("mine list", {})
     process.send_signal(signal.SIGTERM)
     code, told_ = await ended(process)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert "Saved data cannot be reached just now" in saved.text
     assert code == 0
     assert "the database cannot be reached" in told_

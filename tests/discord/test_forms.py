@@ -17,7 +17,7 @@ async def test_a_wrong_field_is_corrected_in_a_form_that_kept_the_rest(
         assert form.fields["animal"]["value"] == "bearded dragon"
         right = await world.submit(form, {"tube": "12%"})
     assert right.post is wrong.post
-    assert "start at" in right.text
+    assert "Hang it" in right.text
 
 
 async def test_a_field_wrong_again_opens_pre_filled_again(world: World, bot: Maker) -> None:

@@ -37,4 +37,4 @@ async def test_saving_is_refused_and_everything_else_goes_on(
     assert "Saved data cannot be reached" in saved.text
     assert saved.ephemeral
     assert "Pebble's box" in shown.text
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text

@@ -50,7 +50,7 @@ async def test_what_is_in_flight_is_answered_and_nothing_new_is_taken(
     held.released.set()
     await world.platform.until(lambda: asked.callback, "the answer")
     code, told = await ended(process)
-    assert "start at" in Answer(world.platform, asked).text
+    assert "Hang it" in Answer(world.platform, asked).text
     assert late.text == "I am being restarted. Please ask again in a minute."
     assert late.ephemeral
     assert time.monotonic() - since < MOST_S

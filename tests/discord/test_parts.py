@@ -50,7 +50,7 @@ async def test_the_buttons_stand_in_the_order_of_what_is_pressed_most(
         answer = await world.slash("distance", TUBE)
     rows = answer.post.payload["components"]
     labels = [[part["label"] for part in row["components"]] for row in rows]
-    assert labels == [["Steps", "In cm", "Change"], ["Care", "Numbers", "Sources", "Share"]]
+    assert labels == [["Why", "Steps", "In cm", "Change"], ["Care", "Numbers", "Sources", "Share"]]
 
 
 async def test_a_part_keeps_the_unit_that_stands_first(world: World, bot: Maker) -> None:

@@ -105,7 +105,7 @@ async def test_a_picture_that_cannot_be_drawn_costs_nothing_but_itself(
         shown = await world.press(answer, SHOW)
     assert "the picture could not be drawn" in shown.text
     assert shown.ephemeral
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
 
 
 async def test_a_picture_whose_sending_was_cut_off_is_sent_again(

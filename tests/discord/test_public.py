@@ -130,7 +130,7 @@ async def test_a_private_channel_has_no_share_and_no_for(world: World, keeper: K
     assert addressed.text.startswith(STAYS)
     assert addressed.post.pings == frozenset()
     assert SHARE not in addressed.buttons
-    assert "start at" in addressed.text
+    assert "Hang it" in addressed.text
     assert REPLY not in checked.buttons
     assert public_posts(world) == [told]
 

@@ -113,7 +113,7 @@ async def test_a_question_in_free_words_counts_as_the_one_it_meant(
     async with world.running(keeper()):
         answer = await world.slash("ask", {"question": FREELY})
         await world.slash("ask", {"question": FREELY}, where=direct(FERN))
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert await counts(store) == {
         (Asked.QUESTION, "distance"): 1,
         (Asked.ANIMAL, "bearded-dragon"): 1,

@@ -46,7 +46,7 @@ async def test_a_callback_that_was_cut_off_is_sent_again(world: World, bot: Make
     world.platform.faults.append(Fault("/callback", "drop"))
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert callbacks(world) == [0, 200]
 
 
@@ -58,7 +58,7 @@ async def test_a_callback_whose_answer_was_lost_is_answered_once(
         answer = await world.slash("distance", TUBE)
         await world.platform.until(lambda: len(callbacks(world)) == 2, "the second try")
         await world.slash("help")
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert answer.further == []
     assert callbacks(world) == [0, 400, 200]
     assert "failure" not in caplog.text
@@ -84,7 +84,7 @@ async def test_a_passing_error_of_discord_is_waited_out(
     world.platform.faults.append(Fault("/callback", status=status, retry_after=0.01))
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
 
 
 @pytest.mark.usefixtures("_quick_retries")
@@ -140,7 +140,7 @@ async def test_a_command_that_waits_while_the_socket_is_cut_is_answered_once(
         await world.slash("help")
         world.gateway.cut()
         answer = await world.slash("distance", TUBE)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert (world.gateway.identifies, world.gateway.resumes) == (1, 1)
 
 
@@ -169,7 +169,7 @@ async def test_an_unexpected_error_behind_a_button_is_told_too(
         pressed = await world.press(answer, "In cm")
     assert "noted as" in pressed.text
     assert pressed.ephemeral
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
 
 
 async def test_a_question_broken_at_the_start_does_not_stop_the_others(
@@ -178,7 +178,7 @@ async def test_a_question_broken_at_the_start_does_not_stop_the_others(
     monkeypatch.setattr("bot.fronts.discord.client.ask", lambda *_: 1 / 0)
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-    assert "start at" in answer.text
+    assert "Hang it" in answer.text
     assert "while warming up distance" in caplog.text
 
 
