@@ -17,6 +17,7 @@ from calc.uv.screen import NoScreen
 __all__ = ["examples_for", "figures_of"]
 
 _USUAL_ROOM_F = 70
+_LEAST_RISE_F = 5
 _USUAL = {"tube": "12%", "room": "70F", "surface": "92F", "air": "78F", "reading": "92F"}
 _INCH_M = 0.0254
 # From this much UV on a 12 % tube is the usual one, under it a 6 % one.
@@ -80,7 +81,7 @@ def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
     night = _usual_night(limits) if floor is None else f"{int(floor.high * 1.8 + 33.0)}F"
     return {
         "temps": {"basking": surface, "cool": air, "warm": warm, "night": night},
-        "basking": {"surface": surface, "air": air, "want": surface},
+        "basking": {"surface": surface, "air": _cooler(air, surface), "want": surface},
         "surface": {"reading": surface, "air": air},
         "watts": {"room": f"{min(int(room[:-1]), int(surface[:-1]) - 16)}F", "want": surface},
         "air": {"room": room, "want": air},
@@ -88,6 +89,11 @@ def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
         "night": {"room": night},
         "check": {"basking": surface, "cool": air, "warm": warm, "night": night},
     }
+
+
+def _cooler(air: str, surface: str) -> str:
+    """Return the air, or what is cooler than the surface where both have one target."""
+    return f"{min(int(air[:-1]), int(surface[:-1]) - _LEAST_RISE_F)}F"
 
 
 def _below(limit: Limit | None, usual_f: int) -> str:

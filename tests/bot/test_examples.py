@@ -44,7 +44,7 @@ def test_no_example_is_a_set_up_that_is_faulted(question: str, name: str) -> Non
     assert reply.status == "ok", reply.answer
     assert reply.alarms == ()
     if question == "temps" and name != "slider turtle":
-        assert "Well done" in reply.answer or "What I know a target for is right" in reply.answer
+        assert "Yes. " in reply.answer or "What I know a target for is right" in reply.answer
     if question == "basking":
         assert "Leave the lamp where it is" in reply.answer
     if question == "uvi":
