@@ -42,7 +42,7 @@ from bot.kept.group import Shown
 from bot.language.quantities import Units
 from bot.operating.allowance import Allowance
 from bot.operating.metrics import Metrics
-from bot.preferences import LANGUAGES, Preferences
+from bot.preferences import OFFERED, Preferences
 from bot.render.embeds import render_embeds
 from bot.reply import PartName
 from bot.settings import Shards
@@ -206,11 +206,11 @@ class Noonstone(discord.AutoShardedClient):
         self, interaction: discord.Interaction["Noonstone"], first: Units | None = None
     ) -> Preferences:
         """Return how to answer an asker: by what is saved of the asker and of the group, then by
-        the language of the asker's Discord.
+        the language of the asker's Discord, where that is offered.
         """
         base = self.preferences(first)
         spoken = interaction.locale.value.partition("-")[0]
-        language = next((each for each in LANGUAGES if each == spoken), base.language)
+        language = next((each for each in OFFERED if each == spoken), base.language)
         base = replace(base, language=language)
         return base if self.memory is None else await self.memory.preferences(interaction, base)
 
