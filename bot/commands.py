@@ -3,7 +3,6 @@
 from bot.answers.about import answer_about
 from bot.answers.convert import answer_convert
 from bot.answers.help import answer_help
-from bot.answers.plan import answer_plan
 from bot.answers.section import answer_section
 from bot.answers.tube import answer_tube
 from bot.answers.uvi import answer_uvi
@@ -11,11 +10,11 @@ from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.general import AboutQuery, ConvertQuery, HelpQuery
-from bot.queries.plan import PlanQuery
 from bot.queries.uv import TubeQuery, UviQuery
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.general.guide import GUIDE
 from bot.questions.general.needs import NEEDS
+from bot.questions.setup.plan import PLAN
 from bot.questions.uv.card import CARD
 from bot.questions.uv.decline import DECLINE
 from bot.questions.uv.distance import DISTANCE
@@ -76,22 +75,7 @@ COMMANDS: tuple[Command, ...] = (
         guide=("sun-and-shade", "uv-and-heat-together"),
     ),
     DOSE,
-    Command(
-        name="plan",
-        summary="A whole set-up from an empty box: what to buy, where it goes, what to measure",
-        query=PlanQuery,
-        answer=answer_plan,
-        examples=(
-            "plan animal:bearded dragon enclosure:48x24x24in lid:full mesh room:70F night:62F",
-            (
-                "plan animal:leopard gecko enclosure:90x45x45cm lid:solid material:wood room:21C "
-                "night:15C"
-            ),
-            "plan animal:corn snake enclosure:36x18x18in lid:full mesh tube:6% watts:40W",
-        ),
-        guide=("planning-a-set-up", "uv-and-heat-together"),
-        form=True,
-    ),
+    PLAN,
     CARD,
     NEEDS,
     *HEAT_COMMANDS,

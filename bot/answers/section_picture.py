@@ -1,11 +1,13 @@
 """The two views of a section answer: the enclosure to scale with the maps of UVI in it."""
 
-from bot.answers.figures import uvi_estimate, uvi_range
+from functools import partial
+
+from bot.answers.figures import length, uvi_estimate, uvi_range
 from bot.answers.section_words import SHADE_HERE
-from bot.answers.side_picture import Words, side_views
 from bot.answers.uv_parts import lamp_name, screen_phrase
 from bot.drawing import End, Place
 from bot.language.quantities import Units
+from bot.questions.setup.side import SideWords, side_views
 from bot.reply import Picture
 from calc.setup.set_up import SetUp
 from calc.uv.patches import SHADE_UVI
@@ -27,11 +29,17 @@ def section_picture(set_up: SetUp, whom: str, alt: str, units: Units) -> Picture
         for name, spot in zip(_NAMES, set_up.spots, strict=True)
         if spot.at_m and spot.value
     )
-    words = Words(
+    x_m = set_up.stands[0].place.middle_m[0]
+    words = SideWords(
+        length=partial(length, units=units),
         title=f"Where the UV goes, for {whom}",
         subtitle=f"{many}{label}, {screen_phrase(tube.screen)}",
         tube=f"UV tube {label}",
+        tubes="UV tube" if count == 1 else f"{count} UV tubes",
+        lamp="heat lamp",
+        lid="screen",
         stand="platform",
+        across=f"Seen from the warm end, cut {length(x_m, units)} from it",
         note="The maps are those of a level back; above, under the middle of the depth; hides are "
         "not in them.",
         ends=(
@@ -40,4 +48,4 @@ def section_picture(set_up: SetUp, whom: str, alt: str, units: Units) -> Picture
         ),
         places=places,
     )
-    return Picture(alt=alt, drawing=side_views(set_up, words, units))
+    return Picture(alt=alt, drawing=side_views(set_up, words))

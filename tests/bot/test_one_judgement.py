@@ -191,7 +191,7 @@ def test_a_place_that_is_advised_is_fine_in_every_other_answer() -> None:
 _ALIKE = (
     ("lamp does not cover it", "so plan a second heater"),
     ("lamp may just do", "may be too cool"),
-    ("lamp covers it", "that suits"),
+    ("lamp covers it", "That suits"),
     ("lamp may give too much", "may be too warm"),
     ("lamp gives too much", "refused"),
     ("do not use your", "refused"),

@@ -52,8 +52,8 @@ def test_a_tube_shorter_than_any_standard_one_is_pointed_out(anyone: Preferences
 def test_a_plan_for_such_a_box_says_the_same(anyone: Preferences) -> None:
     reply = ask("plan animal:bearded dragon enclosure:12x12x12in lid:full mesh room:70F", anyone)
     assert reply.status == "problem"
-    assert "the shortest standard T5 HO tube is 21.5 in (55 cm) long" in reply.answer
-    assert any("compact lamp" in step and "UV index meter" in step for step in reply.steps)
+    assert "The shortest usual T5 HO tube is 21.5 in (55 cm) long" in reply.why[0]
+    assert any("compact lamp" in step and "UV meter" in step for step in reply.steps)
 
 
 def test_a_tube_that_is_fixed_is_not_bought_again_and_has_to_fit(anyone: Preferences) -> None:

@@ -253,7 +253,11 @@ def test_a_plan_with_a_tube_of_unknown_length_is_safe_for_the_longest_that_fits(
             )
             if reply.status == "problem":
                 continue
-            screen = FlatScreen(0.55) if "on the mesh" in reply.answer else NoScreen()
+            screen = (
+                FlatScreen(0.55)
+                if any("on the mesh" in step for step in reply.steps)
+                else NoScreen()
+            )
             strength = float(tube[:-1])
             for lit in fitting(1.2192):
                 lamp = Lamp(strength, Fixture.POLISHED, lit)

@@ -11,7 +11,7 @@ from bot.commands import ALL_COMMANDS
 ROOT = Path(__file__).parent.parent.parent.parent
 MOVED = sorted((ROOT / "bot" / "questions").rglob("*.py"))
 # Lower it when a question has moved; never raise it.
-MOST_LEFT = 42
+MOST_LEFT = 40
 
 
 def sentences(path: Path) -> Iterator[str]:

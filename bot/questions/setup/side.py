@@ -5,35 +5,41 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from bot.answers.figures import length, watts
 from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Side
-from bot.language.quantities import Units
 from calc.heat.enclosure import Lid
 from calc.setup.set_up import HeatLamp, SetUp, Stand, StandKind, ends_of
 from calc.uv.patches import SHADE_UVI
 from calc.uv.screen import NoScreen
 from calc.uv.section import Box, Cut, section_map
 
-__all__ = ["Words", "side_views"]
+__all__ = ["SideWords", "side_views"]
 
 _ACROSS, _UP = 61, 41
 _SHELF, _LOW = 0.04, 0.12
 
 
 @dataclass(frozen=True, slots=True)
-class Words:
-    """What is written into the drawing; ``stand`` is the name of what the animal basks on."""
+class SideWords:
+    """What is written into the drawing; ``stand`` is the name of what the animal basks on.
 
+    ``across`` names the view from the warm end, ``tubes`` the tubes seen from there.
+    """
+
+    length: Callable[[float], str]
     title: str
     subtitle: str
     tube: str
+    tubes: str
+    lamp: str
+    lid: str
     stand: str
+    across: str
     note: str
     ends: tuple[End, ...] = ()
     places: tuple[Place, ...] = ()
 
 
-def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
+def side_views(set_up: SetUp, words: SideWords) -> Side:
     """Return a lit set-up from the front, and below it across the middle of its stand.
 
     A lamp that would seem to hang under a tube is drawn where it is seen beside it, and only there.
@@ -49,42 +55,42 @@ def side_views(set_up: SetUp, words: Words, units: Units) -> Side:
         subtitle=words.subtitle,
         width_m=box.length_m,
         height_m=box.height_m,
-        width_label=length(box.length_m, units),
-        height_label=length(box.height_m, units),
-        lid=_lid(set_up),
+        width_label=words.length(box.length_m),
+        height_label=words.length(box.height_m),
+        lid=_lid(set_up, words),
         tubes=(Bar(first, last, height, words.tube),),
-        heat_lamp=_lamp(seen, lambda lamp: lamp.x_m),
+        heat_lamp=_lamp(seen, words, lambda lamp: lamp.x_m),
         blocks=_blocks(stand, (stand.place.x0_m, stand.place.x1_m), box, words.stand),
         back=Place(x_m, back_z, ""),
         dimensions=(
-            Dimension(x_m, height, x_m, back_z, length(height - back_z, units)),
-            *_top(stand, beside, units),
+            Dimension(x_m, height, x_m, back_z, words.length(height - back_z)),
+            *_top(stand, beside, words),
         ),
         grid=_grid(set_up, box, Cut.SIDE, y_m),
         places=words.places,
         ends=words.ends,
         note=words.note,
-        end=_from_the_end(set_up, words, units),
+        end=_from_the_end(set_up, words),
     )
 
 
-def _from_the_end(set_up: SetUp, words: Words, units: Units) -> Side:
+def _from_the_end(set_up: SetUp, words: SideWords) -> Side:
     box, stand, back_z = _lit(set_up)
     x_m, y_m = stand.place.middle_m
     before = tuple(lamp for lamp in set_up.lamps if set_up.is_before_a_tube(lamp))
     return Side(
-        title=f"Seen from the warm end, cut {length(x_m, units)} from it",
+        title=words.across,
         subtitle="",
         width_m=box.depth_m,
         height_m=box.height_m,
-        width_label=length(box.depth_m, units),
-        height_label=length(box.height_m, units),
-        lid=_lid(set_up),
+        width_label=words.length(box.depth_m),
+        height_label=words.length(box.height_m),
+        lid=_lid(set_up, words),
         tubes=tuple(
-            Bar(one.y_m, one.y_m, one.z_m, "" if number else _counted(len(set_up.tubes)))
+            Bar(one.y_m, one.y_m, one.z_m, "" if number else words.tubes)
             for number, one in enumerate(set_up.tubes)
         ),
-        heat_lamp=_lamp(before, lambda lamp: lamp.y_m),
+        heat_lamp=_lamp(before, words, lambda lamp: lamp.y_m),
         blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, words.stand),
         back=Place(y_m, back_z, ""),
         grid=_grid(set_up, box, Cut.END, x_m),
@@ -92,28 +98,29 @@ def _from_the_end(set_up: SetUp, words: Words, units: Units) -> Side:
 
 
 def _lit(set_up: SetUp) -> tuple[Box, Stand, float]:
-    back_z = set_up.back_z_m
-    if set_up.box is None or not set_up.tubes or back_z is None:
-        raise ValueError("only a box with tubes and a back on its stand is seen from its side")
-    return set_up.box, set_up.stands[0], back_z
+    box, back_z = set_up.box, set_up.back_z_m
+    # Only a box with tubes and a back on its stand is seen from its side.
+    assert box is not None
+    assert set_up.tubes
+    assert back_z is not None
+    return box, set_up.stands[0], back_z
 
 
-def _lid(set_up: SetUp) -> str:
+def _has_mesh(set_up: SetUp) -> bool:
+    """Say whether a lid of mesh, or a screen under the tube, is drawn."""
     if set_up.lid is not None:
-        return "" if set_up.lid is Lid.SOLID else "mesh"
-    return "" if isinstance(set_up.tubes[0].screen, NoScreen) else "screen"
+        return set_up.lid is not Lid.SOLID
+    return not isinstance(set_up.tubes[0].screen, NoScreen)
 
 
-def _counted(tubes: int) -> str:
-    return "UV tube" if tubes == 1 else f"{tubes} UV tubes"
+def _lid(set_up: SetUp, words: SideWords) -> str:
+    return words.lid if _has_mesh(set_up) else ""
 
 
-def _lamp(lamps: tuple[HeatLamp, ...], where: Callable[[HeatLamp], float]) -> Place | None:
-    if not lamps:
-        return None
-    lamp = lamps[0]
-    sizes = " or ".join(watts(size) for size in lamp.sizes_w)
-    return Place(where(lamp), lamp.z_m, f"heat lamp, {sizes}" if sizes else "heat lamp")
+def _lamp(
+    lamps: tuple[HeatLamp, ...], words: SideWords, where: Callable[[HeatLamp], float]
+) -> Place | None:
+    return Place(where(lamps[0]), lamps[0].z_m, words.lamp) if lamps else None
 
 
 def _blocks(stand: Stand, span: tuple[float, float], box: Box, name: str) -> tuple[Block, ...]:
@@ -127,11 +134,11 @@ def _blocks(stand: Stand, span: tuple[float, float], box: Box, name: str) -> tup
     return (Block(*span, bottom, top, label),)
 
 
-def _top(stand: Stand, beside_m: float, units: Units) -> tuple[Dimension, ...]:
+def _top(stand: Stand, beside_m: float, words: SideWords) -> tuple[Dimension, ...]:
     top = stand.place.top_m
     if top <= 0.0:
         return ()
-    return (Dimension(beside_m, 0.0, beside_m, top, length(top, units)),)
+    return (Dimension(beside_m, 0.0, beside_m, top, words.length(top)),)
 
 
 def _grid(set_up: SetUp, box: Box, cut: Cut, at_m: float) -> Grid:

@@ -1,0 +1,68 @@
+"""A whole set-up from what someone has: what to buy, where it goes, what to measure first.
+
+Words: ``words/<language>/plan.ftl``.
+"""
+
+from bot.command import Command
+from bot.language.screens import Pane
+from bot.layered import Layered
+from bot.preferences import Context
+from bot.queries.options import kind_of
+from bot.queries.plan import PlanQuery
+from bot.questions.setup.plan_asked import asked
+from bot.questions.setup.plan_facts import Planned, planned
+from bot.questions.setup.plan_refused import NotPlanned, not_planned, tell_not_planned
+from bot.questions.setup.plan_told import tell_planned
+from bot.questions.uv.without_figures import (
+    OtherLamp,
+    ThroughPane,
+    tell_without,
+    without_figures,
+)
+from calc.setup.changes import Refusal, plan_setup
+
+__all__ = ["PLAN", "plan", "tell"]
+
+Facts = Planned | NotPlanned | ThroughPane | OtherLamp
+
+
+def plan(query: PlanQuery, context: Context) -> Facts:
+    """Work out a set-up to buy and build, or why not in that box and what would help."""
+    if none := without_figures(query, kind_of(query.tube, None), context):
+        return none
+    assert not isinstance(query.screen, Pane)
+    what = asked(query, context)
+    found = plan_setup(what.request)
+    if isinstance(found, Refusal):
+        return not_planned(found, what, query.screen)
+    return planned(found, what, query.screen, context.own)
+
+
+def tell(facts: Facts) -> Layered:
+    """Tell the set-up, or why there is none."""
+    match facts:
+        case Planned():
+            return tell_planned(facts)
+        case NotPlanned():
+            return tell_not_planned(facts)
+        case _:
+            return tell_without("plan", facts)
+
+
+PLAN = Command(
+    name="plan",
+    summary="A whole set-up from an empty box: what to buy, where it goes, what to measure",
+    query=PlanQuery,
+    facts=plan,
+    tell=tell,
+    examples=(
+        "plan animal:bearded dragon enclosure:48x24x24in lid:full mesh room:70F night:62F",
+        (
+            "plan animal:leopard gecko enclosure:90x45x45cm lid:solid material:wood room:21C "
+            "night:15C"
+        ),
+        "plan animal:corn snake enclosure:36x18x18in lid:full mesh tube:6% watts:40W",
+    ),
+    guide=("planning-a-set-up", "uv-and-heat-together"),
+    form=True,
+)
