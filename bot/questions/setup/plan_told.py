@@ -6,7 +6,8 @@ from dataclasses import replace
 from bot.facts import Figure, Say, Says
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.questions.heat.shared import HEAT_CARE
-from bot.questions.setup.plan_facts import DayHeat, PlanHeat, Planned
+from bot.questions.setup.plan_facts import Planned
+from bot.questions.setup.plan_heat import DayHeat, PlanHeat
 from bot.questions.setup.plan_picture import plan_picture
 from bot.questions.uv.shared import UV_CARE, wish_rows
 from bot.questions.uv.tubes import Whose
