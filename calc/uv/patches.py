@@ -172,7 +172,7 @@ def patches(
     ...     [tube], Box(1.2, 0.6, 0.9), Platform(0.15, 0.45, 0.1, 0.4, 0.3), 0.05, 3.0, 5.0
     ... )
     >>> round(found.in_range.best, 2), found.shade.name
-    (0.37, 'THERE')
+    (0.36, 'THERE')
     """
     check_range(low_uvi, high_uvi)
     _check(box, platform, back_m)

@@ -22,8 +22,8 @@ MUST_SAY = {
     "hours": (*MAINS, *SICK, "lights on all night do harm", "watts"),
     "surface": (*FIRE, *MAINS, *SICK, "laser"),
     "lamp": (*FIRE, *MAINS, *SICK),
-    "needs": (*FIRE, *MAINS, *SICK, "do not look into the lit tube"),
-    "plan": (*FIRE, "electrical codes", "reptile vet", "do not look into the lit tube"),
+    "needs": (*FIRE, *MAINS, *SICK, "do not look into the lit lamp"),
+    "plan": (*FIRE, "electrical codes", "reptile vet", "do not look into the lit lamp"),
 }
 EXAMPLES = [(c.name, line) for c in COMMANDS if c.name in MUST_SAY for line in c.examples]
 

@@ -92,7 +92,7 @@ def _by_meter(setup: _Setup, place: str, expected: str) -> Iterator[str]:
     assert uvi is not None, expected
     length = f" length:{setup.length}" if setup.length else ""
     reply = _asked(f"meter readings:{uvi[1]} at {place}{length} {setup.between}")
-    if ": fine, wanted" not in reply.answer:
+    if f"UV index {uvi[1]}, fine." not in reply.answer:
         yield reply.answer
 
 

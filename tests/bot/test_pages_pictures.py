@@ -156,7 +156,7 @@ async def test_a_picture_that_cannot_be_drawn_costs_no_answer(
     page = await client.get("/try.html", params={"q": DISTANCE})
     text = await page.text()
     [(address, *_)] = IMAGE.findall(text)
-    assert '<p class="answer">Keep' in text
+    assert '<p class="answer">Hang it' in text
     assert (await client.get(f"/{address}")).status == 503
 
 

@@ -118,7 +118,7 @@ async def test_sharing_posts_what_was_seen_once_and_pings_nobody(
     assert [strip(e) for e in public.payload["embeds"]] == [strip(e) for e in seen]
     assert "Share" not in answer.buttons
     assert "In cm" in answer.buttons
-    assert [*post_buttons(public)][:2] == ["Steps", "In cm"]
+    assert [*post_buttons(public)][:3] == ["Why", "Steps", "In cm"]
     assert "Change" not in post_buttons(public)
 
 

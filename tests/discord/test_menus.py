@@ -6,6 +6,7 @@ import pytest
 
 from bot.dangers import hazard
 from bot.fronts.discord.menus import MENUS, Menu
+from tests.bot.dangers.saying import english
 from tests.discord.answers import Answer, post_buttons, post_text
 from tests.discord.cast import FERN, MOSS, between_friends
 from tests.discord.conftest import Maker
@@ -92,8 +93,8 @@ async def test_a_danger_in_a_message_is_said_first_to_the_helper_and_then_to_its
     assert public.pings == {f"@{MOSS.id}"}
     for post in (answer.post, public):
         embed = post.payload["embeds"][0]
-        assert embed["title"] == hazard(key).title
-        assert embed["description"].startswith(f"**{hazard(key).do_now[0]}**")
+        assert embed["title"] == english(hazard(key).title)
+        assert embed["description"].startswith(f"**{english(hazard(key).do_now[0])}**")
 
 
 async def test_it_works_between_friends_too(world: World, bot: Maker) -> None:

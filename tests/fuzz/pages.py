@@ -26,7 +26,13 @@ class _Server:
         watch = logging.Handler(logging.WARNING)
         watch.emit = lambda record: self.complaints.append(record.getMessage())  # type: ignore[method-assign]
         logging.getLogger().addHandler(watch)
-        benign = ["", "banana", "x" * (server.MOST_CHARACTERS + 1)]
+        benign = [
+            "",
+            "banana",
+            "enclosure:43",
+            "my lamp is smoking",
+            "x" * (server.MOST_CHARACTERS + 1),
+        ]
         benign += [example for command in COMMANDS for example in command.examples]
         self.forms = {form for text in benign for form in _forms(self.page(text))}
 

@@ -8,6 +8,7 @@ from bot.answers.animals import AnimalNotNamedError, WithoutFiguresError, animal
 from bot.facts import Name
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import FactName
+from bot.language.shown import shown
 from bot.preferences import Context
 from bot.questions.setup.told import SetUpTold
 from bot.questions.shared import animal_name
@@ -93,7 +94,8 @@ def _nobody(how: Named, words: str = "") -> Whom:
     return Whom(kept, Name("animal-any"), how, words)
 
 
-def _several(words: str, among: Sequence[str]) -> Whom:
+def _several(typed: str, among: Sequence[str]) -> Whom:
+    words = shown(typed)
     if not among:
         return _nobody(Named.UNKNOWN, words)
     names = [_name(name) for name in among]

@@ -210,7 +210,7 @@ def _values(name: FactName, value: object) -> Iterator[Say]:
         yield Say("read-uvb") if value == "uvb" else Say("read-night-heat")
     elif isinstance(value, LampKind):
         found = lamp_name(value)
-        yield Say("read-text", ReadText(value)) if found is None else _named(found)
+        yield Say("read-text", ReadText(shown(value))) if found is None else _named(found)
     else:
         yield _figure(value)
 
@@ -233,7 +233,7 @@ def _kinds(value: Fixture | Placement | Lid | Material | Thermometer | UvLamp) -
 
 def _animal(name: str) -> Say:
     what = named(name).what
-    return _named(Name(f"animal-{what.slug}") if isinstance(what, Known) else Name("", name))
+    return _named(Name(f"animal-{what.slug}") if isinstance(what, Known) else Name("", shown(name)))
 
 
 def _named(name: Name) -> Say:
