@@ -189,7 +189,7 @@ async def test_an_answer_comes_with_its_picture(page: Page, address: str) -> Non
 async def test_a_picture_that_does_not_come_leaves_its_words(page: Page, address: str) -> None:
     await page.route("**/drawn-*.png", lambda route: route.abort())
     await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
-    await expect(page.locator(".reply-ok .answer")).to_contain_text("Keep")
+    await expect(page.locator(".reply-ok .answer")).to_contain_text("Hang it")
     shown = page.get_by_role("img", name="Chart: How far the tube hangs")
     box = await shown.bounding_box()
     assert box
