@@ -95,7 +95,7 @@ async def target(query: TargetQuery, context: Context, desk: Desk) -> Reply:
         raise NotUnderstoodError(
             read,
             f"a range that can be: {reason}",
-            _RANGES.get(subject, "range:95-110F best:103F"),
+            _own_range(subject, animal),
             "range",
         ) from error
     _check_it_cannot_harm(kept, animal, query.range, context)
@@ -139,7 +139,7 @@ def _check_it_cannot_harm(kept: OwnTarget, animal: Animal, typed: str, context: 
         typed,
         f"a range that does not harm {of_animal(animal)}: {told} is its limit here, whatever the "
         "target (from memory; a reptile vet's word is better)",
-        _own_range(kept, animal),
+        _own_range(kept.subject, animal),
         "range",
     )
 
@@ -153,13 +153,13 @@ def limit_told(limit: Limit, subject: Subject, context: Context) -> str:
     return temperature(limit.value, context.units)
 
 
-def _own_range(kept: OwnTarget, animal: Animal) -> str:
-    """Return the animal's own range as it may be typed, else one of the kind."""
-    known = wanted_of(animal, kept.subject)
-    if known is None or kept.subject in _RANGES:
-        return _RANGES.get(kept.subject, "range:75-80F")
+def _own_range(subject: Subject, animal: Animal) -> str:
+    """Return the animal's own range with its middle as it may be typed, else one of the kind."""
+    known = wanted_of(animal, subject)
+    if known is None or subject in _RANGES:
+        return _RANGES.get(subject, "range:75-80F best:78F")
     low, high = (round(c * 1.8 + 32.0) for c in (known.low, known.high))
-    return f"range:{low}-{high}F"
+    return f"range:{low}-{high}F best:{(low + high) // 2}F"
 
 
 @contextmanager

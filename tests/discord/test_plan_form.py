@@ -10,7 +10,7 @@ FULL = {**BOX, "material": "glass", "room": "70F", "night": "62F", "tube": "12%"
 async def test_a_plan_answers_with_a_shopping_list(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         answer = await world.slash("plan", BOX)
-        assert "It can be done" in answer.text
+        assert "Tube to back" in answer.text
         numbers = await world.press(answer, "Numbers")
         assert "UV fixture" in numbers.text
         steps = await world.press(numbers, "Steps")
@@ -28,7 +28,7 @@ async def test_a_size_without_a_unit_is_mended_in_a_form_that_kept_the_rest(
         assert form.fields["animal"]["value"] == "bearded dragon"
         right = await world.submit(form, {"enclosure": "48x24x24in"})
     assert right.post is wrong.post
-    assert "It can be done" in right.text
+    assert "Tube to back" in right.text
 
 
 async def test_a_field_that_was_wrong_is_in_the_form_even_where_much_was_given(
@@ -54,7 +54,7 @@ async def test_a_box_that_cannot_be_used_is_changed_in_the_form(world: World, bo
         assert "too low" in low.text
         form = await world.press(low, "Change")
         right = await world.submit(form, {"enclosure": "48x24x24in"})
-    assert "It can be done" in right.text
+    assert "Tube to back" in right.text
 
 
 async def test_a_plan_asked_with_nothing_opens_its_form(world: World, bot: Maker) -> None:
@@ -63,7 +63,7 @@ async def test_a_plan_asked_with_nothing_opens_its_form(world: World, bot: Maker
         assert {"animal", "enclosure", "lid"} <= set(form.fields)
         answer = await world.submit(form, BOX)
     assert answer.ephemeral
-    assert "It can be done" in answer.text
+    assert "Tube to back" in answer.text
 
 
 async def test_a_form_sent_with_a_field_nobody_understands_opens_again_with_it(
@@ -76,4 +76,4 @@ async def test_a_form_sent_with_a_field_nobody_understands_opens_again_with_it(
         again = await world.press(wrong, "Change")
         assert again.fields["enclosure"]["value"] == "big"
         right = await world.submit(again, {"enclosure": "120x60x60cm"})
-    assert "It can be done" in right.text
+    assert "Tube to back" in right.text
