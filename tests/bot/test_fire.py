@@ -3,7 +3,7 @@
 import pytest
 
 from bot.ask import ask
-from bot.dangers import hazard
+from bot.dangers import hazard, listen
 from bot.preferences import Preferences
 from tests.bot.dangers.saying import english
 
@@ -29,3 +29,14 @@ def test_free_words_of_fire_pull_the_plug(words: str, anyone: Preferences) -> No
 @pytest.mark.parametrize("words", ["can a heat mat catch fire", "is a smoke detector needed"])
 def test_who_only_asks_is_not_sent_to_the_plug(words: str, anyone: Preferences) -> None:
     assert not ask(words, anyone).answer.startswith("Pull the plug")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the heat mat has no thermostat and it smells odd",
+        "my ceramic heater is old and it smells funny",
+    ],
+)
+def test_a_heater_that_smells_is_fire_also_a_clause_later(text: str) -> None:
+    assert listen(text)[0].key == "fire"
