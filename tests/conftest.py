@@ -1,6 +1,8 @@
 """What holds for every test."""
 
 import logging
+import os
+import sys
 from collections.abc import Iterator
 
 import pytest
@@ -9,6 +11,11 @@ from hypothesis import settings
 # A test is never timed: on a busy machine it would fail for no reason. The benchmarks measure.
 settings.register_profile("noonstone", deadline=None)
 settings.load_profile("noonstone")
+
+# What tests start keeps what it compiles, whatever the environment of the caller says: to compile
+# everything anew is half of the time that a short program takes.
+os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+sys.dont_write_bytecode = False
 
 _LOGGERS = (None, "bot", "aiosqlite")
 
