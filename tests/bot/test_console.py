@@ -1,8 +1,6 @@
 """The console and the command line, run as a person runs them."""
 
 import json
-import subprocess
-import sys
 from pathlib import Path
 
 import pytest
@@ -11,8 +9,8 @@ from bot.completion import complete, complete_line
 from bot.fronts.console import converse
 from bot.fronts.demo import SCENES, play
 from bot.preferences import Preferences
+from tests.bot.program import run, started
 
-ROOT = Path(__file__).parent.parent.parent
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
 KEYS = [
     "command",
@@ -35,20 +33,8 @@ KEYS = [
 ]
 
 
-def run(*arguments: str, typed: str = "", **settings: str) -> subprocess.CompletedProcess[str]:
-    return subprocess.run(
-        [sys.executable, "-m", "bot", *arguments],
-        cwd=ROOT,
-        input=typed,
-        capture_output=True,
-        text=True,
-        check=False,
-        env={"PATH": "/usr/bin:/bin", "HOME": "/nonexistent", "PYTHONUTF8": "1"} | settings,
-    )
-
-
 def test_a_question_is_answered_and_the_exit_code_is_0() -> None:
-    done = run("ask", DISTANCE)
+    done = started("ask", DISTANCE)
     assert done.returncode == 0
     assert "Hang it 20 in (51 cm) above its back." in done.stdout
     assert done.stderr == ""
@@ -168,7 +154,7 @@ def test_the_first_picture_of_a_fresh_machine_brings_no_word_of_a_library(
     place.mkdir() if home == "empty" else place.write_text("not a folder")
     card = "card animal:bearded dragon"
     asked = [card] if door == "ask" else []
-    done = run(door, "--out", str(out), *asked, typed=f"{card}\n", HOME=str(place))
+    done = started(door, "--out", str(out), *asked, typed=f"{card}\n", HOME=str(place))
     (kept,) = out.glob("card-*.png")
     told = f"Picture: {kept}\n"
     assert done.returncode == 0

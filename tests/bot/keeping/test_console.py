@@ -3,7 +3,6 @@
 import json
 import stat
 import subprocess
-import sys
 from contextlib import closing
 from pathlib import Path
 
@@ -18,8 +17,7 @@ from bot.reply import Reply
 from bot.store.counts import Counts
 from bot.store.errors import StoreUnavailableError
 from bot.stored_commands import STORED_COMMANDS
-
-ROOT = Path(__file__).parent.parent.parent.parent
+from tests.bot import program
 
 
 @pytest.fixture
@@ -31,20 +29,13 @@ def kept(tmp_path: Path) -> Path:
 def run(
     kept: Path, *arguments: str, typed: str = "", **more: str
 ) -> subprocess.CompletedProcess[str]:
-    settings = {"NOONSTONE_DATA_DIR": str(kept), "HOME": "/nonexistent", "PYTHONUTF8": "1"}
-    return subprocess.run(
-        [sys.executable, "-m", "bot", *arguments],
-        cwd=ROOT,
-        input=typed,
-        capture_output=True,
-        text=True,
-        check=False,
-        env={"PATH": "/usr/bin:/bin", **settings, **more},
-    )
+    return program.run(*arguments, typed=typed, NOONSTONE_DATA_DIR=str(kept), **more)
 
 
 def test_what_was_saved_by_one_process_is_there_for_the_next(kept: Path) -> None:
-    saved = run(kept, "ask", "mine save name:Pebble's box distance:40cm")
+    saved = program.started(
+        "ask", "mine save name:Pebble's box distance:40cm", NOONSTONE_DATA_DIR=str(kept)
+    )
     assert (saved.returncode, saved.stderr) == (0, "")
     assert stat.S_IMODE((kept / "noonstone.sqlite3").stat().st_mode) == 0o600
     typed = "server set units:cm\nmine reading uvi:4.2\nmine show\nuvi distance:40 tube:12%\n"
@@ -115,7 +106,7 @@ def test_a_backup_is_written_and_put_back_from_the_command_line(
     fresh = tmp_path / "fresh"
     assert restore_now("", fresh, file, replace=False) == 0
     assert "Pebble's box" in said(fresh, "mine list").model_dump_json()
-    assert restore_now("", kept, ROOT / "README.md", replace=True) == 2
+    assert restore_now("", kept, Path(__file__), replace=True) == 2
     assert "not a backup" in capsys.readouterr().err
 
 
