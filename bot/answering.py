@@ -34,7 +34,7 @@ def answer_of(command: Command, query: Query, context: Context) -> Reply:
 def in_words(layered: Layered, context: Context) -> Reply:
     """Return an answer in the asker's language; whole in English where that has no words for it."""
     language = context.language
-    if language != FIRST and layered.command in words(language).stems:
+    if language != FIRST and layered.title.id in words(language):
         try:
             return said(layered, voice(language, context.units), context.guide_url)
         except WordsError:

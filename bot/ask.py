@@ -36,6 +36,7 @@ from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
 from bot.language.words import split_line
+from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.problems import problem
 from bot.queries.options import Query
@@ -128,6 +129,15 @@ class Understood:
                 "opened": reply.opened or self.command.shown_open,
             }
         )
+
+    def told(self, layered: Layered) -> Reply:
+        """Return an answer in the asker's language."""
+        return in_words(layered, self.context)
+
+    def told_no(self, error: RefusedError) -> Reply:
+        """Return the answer that says no, with an example that leads on."""
+        reply = self.told(told_no(error, self.command, self.given, self.preferences))
+        return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
     def refused(self, sentence: str | Say) -> Reply:
         """Return the reply that says why there is no answer."""

@@ -8,6 +8,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from functools import cache
 
+from bot.answers.unread import misread
 from bot.ask import Understood, answered, take_apart, understand_options
 from bot.commands import COMMANDS
 from bot.dangers import listen
@@ -16,6 +17,7 @@ from bot.keeping.asker import preferred
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.problems import problem
+from bot.refusal import RefusedError
 from bot.reply import Reply
 from bot.said_first import said_first
 from bot.store.errors import StoreError
@@ -68,14 +70,20 @@ async def _answered(understood: Understood | Reply, desk: Desk) -> Reply:
 
 
 async def _stored(understood: Understood, desk: Desk) -> Reply:
-    assert understood.command.stored is not None
-    if understood.command.who == "moderator" and not desk.moderator:
+    command = understood.command
+    assert command.stored is not None
+    if command.who == "moderator" and not desk.moderator:
         return understood.refused(_NOT_A_MODERATOR)
+    at = replace(desk, pages_of=_pages_of())
     try:
-        reply = await understood.command.stored(
-            understood.query, understood.context, replace(desk, pages_of=_pages_of())
-        )
-    except (NotUnderstoodError, StoreError) as error:
+        facts = await command.stored(understood.query, understood.context, at)
+        # One that has not moved yet makes the whole reply.
+        reply: Reply = understood.told(command.tell(facts)) if command.tell else facts
+    except RefusedError as error:
+        return understood.told_no(error)
+    except NotUnderstoodError as error:
+        return understood.refused(misread(error))
+    except StoreError as error:
         return understood.refused(str(error))
     except OutsideModelError as error:
         return understood.outside(error)

@@ -4,6 +4,7 @@ A figure knows what it is (a length, a temperature), never a unit system, a digi
 """
 
 from dataclasses import dataclass
+from datetime import datetime
 from enum import Enum, StrEnum, auto
 from typing import Annotated, Any
 
@@ -17,6 +18,7 @@ __all__ = [
     "Hours",
     "Kind",
     "Length",
+    "Moment",
     "Name",
     "Number",
     "Power",
@@ -172,6 +174,14 @@ class Name:
 
     key: str
     own: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """A moment that a clock shows in ``zone``; a front may show it on the reader's own clock."""
+
+    at: datetime
+    zone: str
 
 
 @dataclass(frozen=True, slots=True)

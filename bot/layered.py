@@ -11,7 +11,7 @@ from typing import Literal, Protocol
 
 from bot.facts import Figure, Say
 from bot.language.units import Units
-from bot.reply import Alarm, Picture
+from bot.reply import Alarm, Document, Picture
 from calc.setup.set_up import SetUp
 
 __all__ = ["Brief", "Care", "Layered", "Row", "Table", "Teller", "Weight"]
@@ -78,7 +78,8 @@ class Layered:
 
     ``values`` are the figures of the facts themselves, by their name in JSON; ``guide`` are slugs
     of pages and ``sources`` keys of the bibliography; ``alarms`` cannot wait; ``picture`` is made
-    with the voice that tells the rest; ``set_up`` is what the answer is about.
+    with the voice that tells the rest; ``set_up`` is what the answer is about; ``document`` is a
+    file that goes with it.
     """
 
     command: str
@@ -96,3 +97,4 @@ class Layered:
     picture: Callable[[Teller], Picture] | None = None
     alarms: tuple[Alarm, ...] = ()
     set_up: SetUp | None = None
+    document: Document | None = None

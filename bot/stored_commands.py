@@ -20,6 +20,7 @@ from bot.queries.mine import (
     UnreadQuery,
 )
 from bot.queries.remind import NumberQuery, RemindQuery, SnoozeQuery
+from bot.questions.saved import enclosures
 
 __all__ = ["GROUPS", "STORED_COMMANDS"]
 
@@ -80,7 +81,8 @@ _MINE = (
         name="mine list",
         summary="All that is kept for you: enclosures and reminders",
         query=ListQuery,
-        stored=mine.list_,
+        stored=enclosures.list_of_mine,
+        tell=enclosures.tell_list,
         examples=("mine list",),
         guide=("keeping-notes",),
     ),
@@ -88,7 +90,8 @@ _MINE = (
         name="mine remove",
         summary="Take an enclosure of yours away, with its readings and reminders",
         query=RemoveQuery,
-        stored=mine.remove,
+        stored=enclosures.remove,
+        tell=enclosures.tell_removed,
         examples=("mine remove name:Spare box",),
     ),
     Command(

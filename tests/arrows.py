@@ -50,6 +50,25 @@ ARROWS: dict[str, tuple[str, ...]] = {
         # What a question about UV asks for: its refusals have not moved yet.
         "bot.answers.uv_asked",
     ),
+    # The same, at a desk that has the store.
+    "bot.questions.saved": (
+        "bot.questions",
+        "bot.answers.animals",
+        "bot.answers.length_asked",
+        "bot.command",
+        "bot.desk",
+        "bot.facts",
+        "bot.keeping.asker",
+        "bot.kept",
+        "bot.language",
+        "bot.layered",
+        "bot.preferences",
+        "bot.queries",
+        "bot.refusal",
+        "bot.reply",
+        "bot.store.errors",
+        "calc",
+    ),
     "bot.queries": ("bot.language", "bot.queries", "bot.kept"),
     "bot.kept": ("bot.kept", "bot.language", "calc.animals", "calc.quantities"),
     "bot.store": ("bot.store", "bot.kept"),
@@ -102,6 +121,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.keeping",
         "bot.moderator_commands",
         "bot.queries",
+        "bot.questions",
     ),
     "bot.keeping": (
         "bot.keeping",
@@ -152,6 +172,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
     ),
     "bot.ask_stored": (
+        "bot.answers",
+        "bot.refusal",
         "bot.problems",
         "bot.ask",
         "bot.dangers",

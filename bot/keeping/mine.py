@@ -1,4 +1,4 @@
-"""A keeper's enclosures: kept, listed, taken away."""
+"""A keeper's enclosures kept."""
 
 from datetime import date, timedelta
 from typing import Any
@@ -9,20 +9,18 @@ from bot.answers.animals import animal_asked
 from bot.answers.length_asked import tube_length_m
 from bot.desk import Desk
 from bot.keeping.asker import today
-from bot.keeping.words import moment_told, question_of, setup_rows
-from bot.kept.reminders import Reminder, State
+from bot.keeping.words import question_of, setup_rows
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import FactName
 from bot.language.lamps import OtherLamp
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
-from bot.queries.mine import ListQuery, RemoveQuery, SaveQuery
+from bot.queries.mine import SaveQuery
 from bot.questions.setup.told import SetUpTold, told_by
-from bot.reply import Reply, Row, Table
-from calc.animals import animal_name
+from bot.reply import Reply, Row
 
-__all__ = ["list_", "remove", "save"]
+__all__ = ["save"]
 
 _DAY_S = 86_400.0
 _BOUNDS = {
@@ -132,70 +130,3 @@ def _screen(screen: typed.Screen) -> dict[str, float]:
             return {"passes": share}
         case typed.Weave(mesh_x, mesh_y, wire):
             return {"mesh_x_per_m": mesh_x, "mesh_y_per_m": mesh_y, "wire_m": wire}
-
-
-async def list_(query: ListQuery, context: Context, desk: Desk) -> Reply:
-    """List a keeper's enclosures and reminders; the query has no options."""
-    enclosures = await desk.store.enclosures.all(desk.keeper)
-    reminders = await desk.store.reminders.all(desk.keeper)
-    waiting = [r for r in reminders if r.state is not State.STOPPED]
-    table = Table(
-        columns=("Enclosure", "Animal", "Readings", "Last read"),
-        rows=tuple(
-            (
-                e.name,
-                animal_name(e.setup.animal) if e.setup.animal else "not told",
-                str(len(e.readings)),
-                str(max(r.day for r in e.readings)) if e.readings else "never",
-            )
-            for e in enclosures
-        ),
-    )
-    return Reply(
-        command="mine list",
-        status="ok",
-        title="What I keep for you",
-        answer=(
-            f"{len(enclosures)} enclosure{'' if len(enclosures) == 1 else 's'} and "
-            f"{len(waiting)} reminder{'' if len(waiting) == 1 else 's'}. Only you can see them."
-        ),
-        rows=tuple(_reminder_row(r) for r in waiting),
-        table=table if enclosures else None,
-        steps=(
-            "Look at one: mine show"
-            if enclosures
-            else "Keep one: mine save name:Pebble's box animal:bearded dragon",
-            "Have all of it as a file: mine export",
-            "Delete all of it: mine forget",
-        ),
-    )
-
-
-def _reminder_row(reminder: Reminder) -> Row:
-    about = f"{reminder.about.value}{f', {reminder.enclosure}' if reminder.enclosure else ''}"
-    return Row(
-        label=f"Reminder {reminder.id}",
-        text=f"{about}: {moment_told(reminder.due, reminder.zone)}",
-    )
-
-
-async def remove(query: RemoveQuery, context: Context, desk: Desk) -> Reply:
-    """Take an enclosure away with all that hangs on it."""
-    found = await desk.store.enclosures.named(desk.keeper, query.name)
-    if found is None or not await desk.store.enclosures.remove(desk.keeper, query.name):
-        names = await desk.store.enclosures.names(desk.keeper)
-        raise NotUnderstoodError(
-            query.name,
-            f"one of your enclosures ({', '.join(names) or 'you keep none'})",
-            "mine list",
-            "name",
-        )
-    return Reply(
-        command="mine remove",
-        status="ok",
-        title=f"“{found.name}” is gone",
-        answer=(
-            f"The enclosure, its {len(found.readings)} readings and its reminders are deleted."
-        ),
-        steps=("What is left: mine list",),
-    )

@@ -25,6 +25,7 @@ __all__ = [
     "body_rows",
     "known_by",
     "limits_for",
+    "name_of",
     "others_say",
 ]
 
@@ -73,8 +74,13 @@ def _set_on(animal: Animal, subject: Subject, own: Own) -> date | None:
 
 def animal_name(animal: Animal) -> Name:
     """Return the name of an animal; one of the group's own is called as the group calls it."""
-    own = own_name(animal.slug)
-    return Name("", own) if own else Name(f"animal-{animal.slug}")
+    return name_of(animal.slug)
+
+
+def name_of(slug: str) -> Name:
+    """Return the name of an animal by what it is kept as."""
+    own = own_name(slug)
+    return Name("", own) if own else Name(f"animal-{slug}")
 
 
 def others_say(animal: Animal, *subjects: Subject) -> tuple[Say, ...]:

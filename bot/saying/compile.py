@@ -12,7 +12,7 @@ from typing import Any, Protocol
 
 from fluent.syntax import ast
 
-from bot.facts import Figure, Kind, Name
+from bot.facts import Figure, Kind, Moment, Name
 
 __all__ = ["FORMS", "KINDS", "Speaker", "Spoken", "Used", "WordsError", "compiled"]
 
@@ -41,6 +41,9 @@ class Speaker(Protocol):
 
     def clock(self, value: time) -> str:
         """Return a time of day."""
+
+    def moment(self, value: Moment) -> str:
+        """Return a day with its time and zone."""
 
     def listed(self, texts: list[str], join: str) -> str:
         """Return texts as a list."""
@@ -149,6 +152,7 @@ class _Compiler:
             "CAP": self._capital,
             "DAY": self._day,
             "CLOCK": self._clock,
+            "MOMENT": self._moment,
         }
         if called not in makers and called not in KINDS:
             raise self._wrong(f"there is no function {called}")
@@ -227,6 +231,17 @@ class _Compiler:
             return speaker.clock(value)
 
         return clock
+
+    def _moment(self, name: str, options: dict[str, str]) -> Spoken:
+        key = self._key
+
+        def moment(facts: Any, speaker: Speaker) -> str:
+            value = getattr(facts, name)
+            if type(value) is not Moment:
+                raise WordsError(f"{key}: MOMENT(${name}) got {value!r}")
+            return speaker.moment(value)
+
+        return moment
 
     def _select(self, given: ast.SelectExpression) -> Spoken:
         if not isinstance(given.selector, ast.VariableReference):

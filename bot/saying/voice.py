@@ -3,8 +3,9 @@
 from datetime import date, time
 from functools import cache
 from typing import Any
+from zoneinfo import ZoneInfo
 
-from bot.facts import Figure, Name, Say
+from bot.facts import Figure, Moment, Name, Say
 from bot.language.units import Units
 from bot.saying.compile import WordsError
 from bot.saying.figures import Manners, other_than, said_figure
@@ -85,6 +86,12 @@ class Voice:
     def clock(self, value: time) -> str:
         """Return a time of day, such as ``08:00``: English and German share it."""
         return f"{value:%H:%M}"
+
+    def moment(self, value: Moment) -> str:
+        """Return a moment on the clock of its zone."""
+        local = value.at.astimezone(ZoneInfo(value.zone))
+        told = self.day(local.date()), self.clock(local.time()), value.zone
+        return self._template("figures-moment").format(*told)
 
     def listed(self, texts: list[str], join: str) -> str:
         """Return texts as a list."""

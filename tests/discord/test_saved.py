@@ -170,7 +170,7 @@ async def test_an_export_is_a_file_and_an_attached_one_is_taken_back(
         refused = await world.slash("mine import", {"file": wrong})
     assert json.loads(content)["noonstone"] == "keeper"
     assert out.ephemeral
-    assert "0 enclosures" in empty.text
+    assert "No enclosures" in empty.text
     assert "taken back" in back.text
     assert "40 cm" in shown.text
     assert "two megabytes" in huge.text

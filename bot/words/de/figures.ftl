@@ -6,6 +6,7 @@ figures-both = { $first } ({ $second })
 figures-doubt = { $first } ({ $second } bis { $third })
 # Der Tag, der Name des Monats, das Jahr.
 figures-day = { $first }. { $second } { $third }
+figures-moment = { $first } um { $second } Uhr ({ $third })
 figures-month-1 = Januar
 figures-month-2 = Februar
 figures-month-3 = März

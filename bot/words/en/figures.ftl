@@ -6,6 +6,7 @@ figures-both = { $first } ({ $second })
 figures-doubt = { $first } ({ $second } to { $third })
 # The day, the name of the month, the year.
 figures-day = { $first } { $second } { $third }
+figures-moment = { $first } at { $second } ({ $third })
 figures-month-1 = January
 figures-month-2 = February
 figures-month-3 = March

@@ -65,7 +65,7 @@ async def test_a_set_up_told_in_free_words_is_kept_as_facts_and_not_as_words(ok:
         ("mine save name:Box enclosure:90x90x90m", "from 4 in to 65 ft"),
         ("mine reading uvi:4", "keep none yet"),
         ("mine show name:Nowhere", "keep none yet"),
-        ("mine remove name:Nowhere", "you keep none"),
+        ("mine remove name:Nowhere", "keep no enclosure"),
         ("mine prefer zone:Atlantis", "time zone"),
         ("mine save name:Box animal:unicorn", "animal I know"),
     ],
@@ -77,7 +77,7 @@ async def test_what_cannot_be_is_refused_in_one_sentence_and_nothing_is_kept(
     assert reply.status == "problem"
     assert told.removeprefix("@") in reply.answer
     kept = await ask("mine list")
-    assert kept.answer.startswith("0 enclosures")
+    assert kept.answer.startswith("No enclosures")
 
 
 async def test_readings_are_written_down_replaced_and_taken_away(ok: Ask, ask: Ask) -> None:

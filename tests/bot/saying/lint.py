@@ -11,7 +11,7 @@ from pathlib import Path
 from types import ModuleType, UnionType
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
-from bot.facts import Name, Say
+from bot.facts import Moment, Name, Say
 from bot.preferences import FIRST
 from bot.saying.compile import KINDS, Used
 from bot.saying.words import Words
@@ -152,6 +152,7 @@ def _tellable(way: str, hint: Any) -> bool:
             "NAME": (Name,),
             "DAY": (date,),
             "CLOCK": (time,),
+            "MOMENT": (Moment,),
         }[way]
     )
 
@@ -177,20 +178,22 @@ def said_ids() -> tuple[set[str], dict[str, set[str]]]:
     for path, module in modules():
         tree = ast.parse(path.read_text(encoding="utf-8"))
         for scope in ast.walk(tree):
-            if isinstance(scope, ast.FunctionDef | ast.Module):
+            if isinstance(scope, ast.FunctionDef | ast.AsyncFunctionDef | ast.Module):
                 _read_scope(scope, module, ids, families)
     return ids, families
 
 
 def _read_scope(
-    scope: ast.FunctionDef | ast.Module,
+    scope: ast.FunctionDef | ast.AsyncFunctionDef | ast.Module,
     module: ModuleType,
     ids: set[str],
     families: dict[str, set[str]],
 ) -> None:
+    # One question of several in a module must not lend its name to the functions of another.
+    assigned = scope.body if isinstance(scope, ast.Module) else ast.walk(scope)
     prefixes = {
         node.targets[0].id: f"{_literal(node.value.args[0])}-"
-        for node in ast.walk(scope)
+        for node in assigned
         if isinstance(node, ast.Assign)
         and isinstance(node.targets[0], ast.Name)
         and isinstance(node.value, ast.Call)

@@ -1,13 +1,13 @@
 """Sample facts for a message: every variant that it asks for, with values that are told."""
 
 from collections.abc import Iterator
-from datetime import date, time
+from datetime import UTC, date, datetime, time
 from enum import Enum
 from itertools import islice, product
 from types import SimpleNamespace
 from typing import Annotated, Any, get_args, get_origin
 
-from bot.facts import Figure, Name, Say
+from bot.facts import Figure, Moment, Name, Say
 from bot.saying.words import Words
 from tests.bot.saying import lint
 
@@ -50,5 +50,6 @@ def _known(hint: Any) -> list[Any]:
         Name: [Name("animal-argentine-tegu"), Name("", "Rex")],
         date: [date(2026, 5, 1)],
         time: [time(8), time(22, 30)],
+        Moment: [Moment(datetime(2026, 5, 1, 7, tzinfo=UTC), "Europe/Berlin")],
     }
     return plain[hint]

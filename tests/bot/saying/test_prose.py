@@ -7,11 +7,14 @@ from pathlib import Path
 import pytest
 
 from bot.commands import ALL_COMMANDS
+from bot.stored_commands import STORED_COMMANDS
 
 ROOT = Path(__file__).parent.parent.parent.parent
 MOVED = sorted((ROOT / "bot" / "questions").rglob("*.py"))
 # Lower it when a question has moved; never raise it.
-MOST_LEFT = 40
+MOST_LEFT = 38
+# Their names are of two words: a line that begins with one is typed, not said.
+TYPED = tuple(command.name for command in STORED_COMMANDS)
 
 
 def sentences(path: Path) -> Iterator[str]:
@@ -28,7 +31,9 @@ def sentences(path: Path) -> Iterator[str]:
     for node in ast.walk(tree):
         if id(node) in skipped or not isinstance(node, ast.Constant):
             continue
-        if isinstance(node.value, str) and " " in node.value.strip():
+        if not isinstance(node.value, str) or node.value.startswith(TYPED):
+            continue
+        if " " in node.value.strip():
             yield node.value
 
 
@@ -38,5 +43,5 @@ def test_a_question_that_moved_holds_no_sentence(path: Path) -> None:
 
 
 def test_the_questions_that_make_their_own_sentences_become_fewer() -> None:
-    left = [command.name for command in ALL_COMMANDS if command.facts is None]
+    left = [command.name for command in ALL_COMMANDS if command.tell is None]
     assert len(left) <= MOST_LEFT, left

@@ -1,0 +1,1 @@
+"""Questions about what is kept: each works out its facts at a desk, which has the store."""

@@ -1,0 +1,61 @@
+"""Why a question about saved data is not answered. Words: ``words/<language>/saved.ftl``."""
+
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from bot.facts import Say
+from bot.language.shown import shown
+from bot.layered import Brief, Layered
+from bot.refusal import RefusedError
+
+__all__ = ["Unkept", "Why", "refused"]
+
+_MOST_KNOWN = 5
+
+
+class Why(Enum):
+    """Why there is no answer."""
+
+    NO_ENCLOSURE = auto()
+    OTHER_ENCLOSURE = auto()
+    WHICH_ENCLOSURE = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class Unkept:
+    """What was read, what there is in its place, and a question that works."""
+
+    command: str
+    why: Why
+    read: str
+    known: tuple[str, ...]
+    example: str
+
+
+def refused(
+    command: str,
+    why: Why,
+    example: str,
+    option: str = "",
+    read: str = "",
+    known: tuple[str, ...] = (),
+) -> RefusedError:
+    """Return the refusal of a question, with one that works."""
+    facts = Unkept(command, why, shown(read), known[:_MOST_KNOWN], example)
+    return RefusedError(facts, tell, option)
+
+
+def tell(facts: Unkept) -> Layered:
+    """Tell what is wrong, then what works."""
+    step = Say("saved-step", facts)
+    return Layered(
+        command=facts.command,
+        status="problem",
+        title=Say("refused-title"),
+        brief=Brief(
+            head=Say.by("saved-no", facts.why, facts),
+            range=(Say("saved-known", facts),) if facts.known else (),
+            steps=(step,),
+        ),
+        steps=(step,),
+    )
