@@ -4,7 +4,8 @@ A figure depends on each unknown thing by a power: twice the lamp, twice the UVI
 through a screen has that screen once in its favour and once against. What hangs together is one
 `Unknown`; its powers are added before anything is squared, so what cancels cancels.
 
-A range holds nine cases in ten, everywhere: one in twenty lies below it, one in twenty above.
+A range holds nine cases in ten, everywhere: one in twenty lies below it, one in twenty above. Of a
+share, which cannot be less than nothing nor more than all, it is the narrowest that does.
 """
 
 from collections.abc import Hashable, Iterable

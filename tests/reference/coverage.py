@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterator
 
 import numpy as np
 
+from calc.uncertainty import Estimate
 from calc.uv.class_prior import lamp_with_class
 from calc.uv.decline import DatedReading, Trend, decline_of
 from calc.uv.ground import Platform, ground_of
@@ -15,7 +16,7 @@ from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import length_of_tube
 from calc.uv.meter import LOWEST_UVI_READ, Reading, fit_readings
-from calc.uv.patches import LEAST_SHADE, SHADE_UVI, patches
+from calc.uv.patches import CELLS, LEAST_SHADE, SHADE_UVI, Patches, patches
 from calc.uv.placement import place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.section import Box, HungTube
@@ -33,8 +34,12 @@ from tests.reference.lamp_world import (
 
 WANTED = (3.0, 5.0)
 _SEED = 20261128
+_ROUNDED = 1e-9
+# Cells along each side of a platform, for shares: the truth is summed over its elements in each.
+_FEW = 10
 Miss = tuple[bool, bool]
 """Whether the truth lies below the range, and whether above."""
+Ask = Callable[[World, np.random.Generator], Iterator[Miss]]
 
 
 def lamp_of(truth: Truth, rng: np.random.Generator) -> Lamp:
@@ -128,8 +133,10 @@ def decline(world: World, rng: np.random.Generator) -> Iterator[Miss]:
         yield bool(leaves < earliest), bool(leaves > latest)
 
 
-def section(world: World, rng: np.random.Generator) -> Iterator[Miss]:
-    """The UVI at the strongest and at the weakest place of a box."""
+def _boxed(
+    world: World, rng: np.random.Generator, cells: int = CELLS
+) -> tuple[Truth, HungTube, Box, Platform, Patches]:
+    """Return a keeper's tube over a platform in a box, and what is told of it."""
     truth = draw(world, rng)
     length = float(rng.uniform(max(0.6, truth.lit_m + 0.05), 1.8))
     depth, height = float(rng.uniform(0.45, 0.75)), float(rng.uniform(0.45, 0.9))
@@ -139,11 +146,43 @@ def section(world: World, rng: np.random.Generator) -> Iterator[Miss]:
     age_s = truth.age_s if rng.random() < 0.5 else None
     lamp = Lamp(truth.strength, fixture, truth.lit_m, age_s)
     tube = HungTube(lamp, along, across, height - 0.03, screen_of(truth))
-    found = patches([tube], Box(length, depth, height), platform, 0.05, *WANTED)
+    box = Box(length, depth, height)
+    return truth, tube, box, platform, patches([tube], box, platform, 0.05, *WANTED, cells=cells)
+
+
+def section(world: World, rng: np.random.Generator) -> Iterator[Miss]:
+    """The UVI at the strongest and at the weakest place of a box."""
+    truth, tube, _, _, found = _boxed(world, rng)
     for spot in (found.strongest, found.weakest):
-        below = np.array(hung(world, rng, tube.z_m - spot.z_m))
-        uvi = float(truth.uvi_beside(below, spot.x_m - along, spot.y_m - across))
+        below = hung(world, rng, tube.z_m - spot.z_m)
+        uvi = float(truth.uvi_beside(below, spot.x_m - tube.x_m, spot.y_m - tube.y_m))
         yield uvi < spot.uvi.low, uvi > spot.uvi.high
+
+
+def _shares(world: World, rng: np.random.Generator) -> Iterator[tuple[float, Estimate]]:
+    """The true share of the platform in range and of floor and platform in shade, and the told."""
+    truth, tube, box, platform, found = _boxed(world, rng, _FEW)
+    ground = ground_of(box, platform, 0.05, None, _FEW)
+    hangs_m = hung(world, rng, tube.z_m)
+    uvi = truth.uvi_beside(hangs_m - ground.z_m, ground.x_m - tube.x_m, ground.y_m - tube.y_m)
+    there = uvi[ground.platform]
+    yield float(np.mean((there >= WANTED[0]) & (there <= WANTED[1]))), found.in_range
+    yield float(np.mean(uvi[ground.everywhere] < SHADE_UVI)), found.shade_share
+
+
+def _of_share(which: int, *, partly: bool) -> Ask:
+    """Return the question whether a share is held; ``partly``: where it is neither 0 nor 1."""
+
+    def ask(world: World, rng: np.random.Generator) -> Iterator[Miss]:
+        true, told = tuple(_shares(world, rng))[which]
+        if 0.0 < true < 1.0 or not partly:
+            yield true < told.low - _ROUNDED, true > told.high + _ROUNDED
+
+    return ask
+
+
+ANY_SHARE = {"in range": _of_share(0, partly=False), "in shade": _of_share(1, partly=False)}
+"""Shares of any keeper: most are nothing, and then a range of one figure holds every time."""
 
 
 def shade(world: World, rng: np.random.Generator) -> tuple[float, bool]:
@@ -164,23 +203,28 @@ def shade(world: World, rng: np.random.Generator) -> tuple[float, bool]:
     return told, float(np.mean(np.array(uvi) < SHADE_UVI)) >= LEAST_SHADE
 
 
-ASKED: dict[str, tuple[Callable[[World, np.random.Generator], Iterator[Miss]], int]] = {
+ASKED: dict[str, tuple[Ask, int]] = {
     "distance": (distance, 1000),
     "meter": (meter, 2000),
     "meter of a class": (meter_of_class, 1500),
     "decline": (decline, 1400),
     "section": (section, 400),
+    "part in range": (_of_share(0, partly=True), 1600),
+    "part in shade": (_of_share(1, partly=True), 1600),
 }
 """What is asked, and how many keepers ask it."""
 
 
-def misses(
-    name: str, world: World, seed: int = 20261128, share: float = 1.0
-) -> tuple[float, float]:
+def misses(name: str, world: World, share: float = 1.0) -> tuple[float, float]:
     """Return how often the truth lies below and above the range that was told [1]."""
     ask, keepers = ASKED[name]
+    return missed(ask, world, int(keepers * share))
+
+
+def missed(ask: Ask, world: World, keepers: int) -> tuple[float, float]:
+    """Return how often the truth lies below and above what so many keepers are told [1]."""
     rng = np.random.default_rng(_SEED)
-    found = [miss for _ in range(int(keepers * share)) for miss in ask(world, rng)]
+    found = [miss for _ in range(keepers) for miss in ask(world, rng)]
     below, above = np.mean(np.array(found, dtype=float), axis=0)
     return float(below), float(above)
 

@@ -29,7 +29,7 @@ from dataclasses import dataclass
 from math import exp, log
 
 import numpy as np
-from numpy.typing import NDArray
+from numpy.typing import ArrayLike, NDArray
 
 INCH_M = 0.0254
 STANDARD_FACE_M = (0.549, 0.849, 1.149, 1.449)
@@ -134,15 +134,16 @@ class Truth:
         return self.constant_uvi_m * aged * passed * shape(distance_m, self.lit_m)
 
     def uvi_beside(
-        self, below_m: NDArray[np.float64], along_m: float, across_m: float
+        self, below_m: ArrayLike, along_m: ArrayLike, across_m: ArrayLike
     ) -> NDArray[np.float64]:
         """The true UVI of a level back below, along and across, summed over the elements."""
-        edges = np.linspace(-self.lit_m / 2.0, self.lit_m / 2.0, 401)
-        u = (edges[1:] + edges[:-1]) / 2.0 - along_m
-        squared = np.asarray(below_m)[..., None] ** 2 + across_m**2
-        per_m = np.sqrt(squared) * np.asarray(below_m)[..., None] / (squared + u**2) ** 2
+        below, along, across = (np.asarray(v, dtype=float) for v in (below_m, along_m, across_m))
+        edges = np.linspace(-self.lit_m / 2.0, self.lit_m / 2.0, 121)
+        u = (edges[1:] + edges[:-1]) / 2.0 - along[..., None]
+        away = np.hypot(below, across)
+        per_m = (away * below)[..., None] / (away[..., None] ** 2 + u**2) ** 2
         level = per_m.sum(axis=-1) * (edges[1] - edges[0])
-        slant = np.asarray(below_m) / np.sqrt(np.asarray(below_m) ** 2 + across_m**2)
+        slant = below / away
         made = self.constant_uvi_m * self.passes * self.aged(self.age_s)
         return np.asarray(made * level * slant**self.spread_power)
 

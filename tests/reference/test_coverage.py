@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from tests.reference.coverage import ASKED, misses, shade
+from tests.reference.coverage import ANY_SHARE, ASKED, missed, misses, shade
 from tests.reference.lamp_world import RIGHT, WRONG
 
 
@@ -14,6 +14,13 @@ def test_nine_in_ten_is_nine_in_ten(name: str) -> None:
     # Neither side hides the other: each misses at most one in ten.
     assert below <= 0.10
     assert above <= 0.10
+
+
+@pytest.mark.parametrize(("name", "most"), [("in range", 0.98), ("in shade", 0.95)])
+def test_a_share_that_is_often_nothing_is_held_more_often(name: str, most: float) -> None:
+    """Of seven in ten keepers no place is in range, and no range can hold fewer than those."""
+    below, above = missed(ANY_SHARE[name], RIGHT, 500)
+    assert 0.90 <= 1.0 - below - above <= most
 
 
 def test_a_meter_that_reads_too_high_is_in_no_range() -> None:
