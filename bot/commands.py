@@ -5,12 +5,11 @@ from bot.answers.convert import answer_convert
 from bot.answers.help import answer_help
 from bot.answers.section import answer_section
 from bot.answers.tube import answer_tube
-from bot.answers.uvi import answer_uvi
 from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.general import AboutQuery, ConvertQuery, HelpQuery
-from bot.queries.uv import TubeQuery, UviQuery
+from bot.queries.uv import TubeQuery
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.general.guide import GUIDE
 from bot.questions.general.needs import NEEDS
@@ -20,6 +19,7 @@ from bot.questions.uv.decline import DECLINE
 from bot.questions.uv.distance import DISTANCE
 from bot.questions.uv.dose import DOSE
 from bot.questions.uv.meter import METER
+from bot.questions.uv.uvi import UVI
 from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
 from bot.stored_commands import GROUPS, STORED_COMMANDS
@@ -33,17 +33,7 @@ def _answer_help(query: HelpQuery, context: Context) -> Reply:
 
 COMMANDS: tuple[Command, ...] = (
     DISTANCE,
-    Command(
-        name="uvi",
-        summary="The UV index to expect at a distance, and which way to move",
-        query=UviQuery,
-        answer=answer_uvi,
-        examples=(
-            "uvi distance:14in tube:12% reflector:polished screen:45% animal:bearded dragon",
-            "uvi distance:35cm tube:6% reflector:plain screen:none animal:leopard gecko",
-        ),
-        guide=("reading-a-uv-meter", "measuring-the-distance"),
-    ),
+    UVI,
     Command(
         name="tube",
         summary="Which tube strength and length suit a fixed distance and enclosure",

@@ -90,7 +90,7 @@ def test_the_reverse_question_finds_the_wanted_range_at_the_answered_distances(
     ("distance", "told", "way"),
     [
         ("10in", "probably high", "farther"),
-        ("30in", "far too low", "nearer"),
+        ("30in", "far too low", "closer"),
         ("20in", "fine", "Leave it"),
         # Fine for a short tube only.
         ("17in", "fine", "farther"),
@@ -107,7 +107,7 @@ def test_the_reverse_question_says_which_way_to_move(
 
 def test_a_place_too_near_is_never_called_right(anyone: Preferences) -> None:
     reply = ask("uvi distance:4in tube:2% reflector:plain screen:none uvi:1-10", anyone)
-    assert any("too near to be safe" in step for step in reply.steps)
+    assert any("too close to be safe" in step for step in reply.steps)
 
 
 def test_an_animal_without_a_known_range_is_not_given_one(anyone: Preferences) -> None:
@@ -135,7 +135,7 @@ def test_a_tube_too_near_is_sent_to_its_right_distance_and_no_nearer(anyone: Pre
         "uvi distance:4in tube:12% reflector:polished screen:none animal:bearded dragon", anyone
     )
     assert reply.dangers[0].key == "uv_too_strong"
-    (near,) = (step for step in reply.steps if "too near to be safe" in step)
+    (near,) = (step for step in reply.steps if "too close to be safe" in step)
     assert "20 in (51 cm)" in near
 
 

@@ -135,7 +135,7 @@ def test_uvi_answers_from_readings_through_the_same_screen(anyone: Preferences) 
     line = f"uvi distance:12in tube:6% reflector:plain screen:45% {DRAGON} readings:4.0 at 12 in"
     reply = ask(line, anyone)
     assert value(reply, "uvi").best == pytest.approx(4.0)
-    assert "as you read it" in row(reply, "Set-up")
+    assert "by your readings" in row(reply, "Tube")
 
 
 def test_tube_sets_the_own_lamp_beside_the_classes(anyone: Preferences) -> None:

@@ -144,7 +144,7 @@ def _stays(reply: Reply) -> bool:
 
 def _disagreements(setup: _Setup, place: str) -> Iterator[str]:
     reply = _asked(f"uvi distance:{place} {setup.told}")
-    if ": fine, wanted" not in reply.answer or not _stays(reply):
+    if ": fine, aim for" not in reply.answer or not _stays(reply):
         yield f"{reply.answer} {reply.steps[0]}"
     yield from _by_meter(setup, place, reply.answer)
     yield from _by_tube(setup, place)
@@ -197,7 +197,7 @@ _ALIKE = (
     ("do not use your", "refused"),
 )
 _VERDICT = r"(far too low|low|probably low|fine|cannot tell|probably high|high|dangerous)"
-_HERE = re.compile(rf": {_VERDICT}(?:, wanted|\. Aim for)")
+_HERE = re.compile(rf": {_VERDICT}(?:, wanted|, aim for|\. Aim for)")
 
 
 def _verdict(text: str) -> str:

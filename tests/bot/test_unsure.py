@@ -86,11 +86,11 @@ def test_the_steps_say_how_to_find_out_and_what_to_ask_then(anyone: Preferences)
 @pytest.mark.parametrize(
     ("distance", "told"),
     [
-        ("4in", "dangerous for the wanted 3 to 5, whichever way it is"),
-        ("60in", "far too low for the wanted 3 to 5, whichever way it is"),
-        ("14in", "it may be above"),
-        ("16in", "it may be below"),
-        ("10in", "it may be above"),
+        ("4in", "Dangerous either way: aim for 3 to 5."),
+        ("60in", "Far too low for 3 to 5 either way."),
+        ("14in", "Maybe too much"),
+        ("16in", "Maybe too little"),
+        ("10in", "Maybe too much"),
     ],
 )
 def test_a_given_distance_is_judged_as_far_as_every_way_agrees(
@@ -104,21 +104,22 @@ def test_a_given_distance_is_told_where_to_hang_it_as_distance_does(anyone: Pref
     start = ask(UNSURE, anyone).answer.partition("For now: ")[2].partition(" to its")[0]
     line = "uvi tube:12% reflector:not sure screen:mesh animal:bearded dragon distance:{}"
     for distance in ("4in", "12in", "60in"):
-        assert f"hang it {start} from" in ask(line.format(distance), anyone).answer
-    assert "hang it" not in ask(line.format(start.partition(" (")[0]), anyone).answer
+        assert any(f"hang it {start} from" in s for s in ask(line.format(distance), anyone).steps)
+    (there, *_) = ask(line.format(start.partition(" (")[0]), anyone).steps
+    assert there.startswith("Leave it there")
 
 
 def test_what_may_be_too_much_by_the_lamps_doubt_is_said(anyone: Preferences) -> None:
     line = "uvi tube:12% reflector:not sure screen:mesh animal:bearded dragon distance:12in"
     line += " length:24W"
     answer = ask(line, anyone).answer
-    assert "UVI 0.9 to 5.3" in answer
-    assert "it may be below the wanted 3 to 5, or above it with a strong lamp" in answer
+    assert "UV index 0.9 to 5.3" in answer
+    assert "Maybe too little, or too much with a strong lamp: aim for 3 to 5." in answer
 
 
 def test_a_place_too_near_for_any_tube_is_said_to_be(anyone: Preferences) -> None:
     line = "uvi tube:12% reflector:idk screen:mesh animal:beardie distance:4in"
-    assert "too near for any tube" in ask(line, anyone).answer
+    assert "Too close for any tube" in ask(line, anyone).answer
 
 
 def test_readings_hold_what_is_not_known(anyone: Preferences) -> None:

@@ -190,10 +190,10 @@ def test_other_watts_are_no_length(words: str) -> None:
 def test_a_place_that_may_be_too_strong_is_told_so_and_moved_farther() -> None:
     told = "tube:12% reflector:polished screen:none animal:bearded dragon distance:16in"
     reply = ask(f"uvi {told}")
-    assert "a long one gives UVI" in reply.answer
+    assert "A long tube gives" in reply.answer
     assert "farther from" in reply.steps[0]
     sure = ask(f"uvi {told} length:24W")
-    assert "long one" not in sure.answer
+    assert "long tube" not in sure.answer
     assert sure.steps[0].startswith("Leave it")
 
 

@@ -8,7 +8,7 @@ from bot.layered import Brief, Layered, Row, Table, Teller
 from bot.questions.uv.asked_uv import Asked, At, at_spot
 from bot.questions.uv.curve_picture import Shown, curve_picture
 from bot.questions.uv.distance_facts import Advised, ByLength, NoPlace, OfLength, Placed
-from bot.questions.uv.readings import again_briefly, off_briefly, off_told, read_again
+from bot.questions.uv.readings import off_brief, off_briefly, off_told, read_again
 from bot.questions.uv.shared import UV_CARE, wish_assumed
 from bot.questions.uv.tubes import Assumed, length_steps, length_value
 from bot.reply import Picture
@@ -28,7 +28,7 @@ def tell_placed(facts: Placed) -> Layered:
     return Layered(
         command="distance",
         title=say("title"),
-        brief=_off_brief(asked) if asked.read.cannot_be else _placed_brief(facts, say),
+        brief=off_brief(asked.read) if asked.read.cannot_be else _placed_brief(facts, say),
         steps=tuple(_placed_steps(facts, say)),
         numbers=(
             Row(say("label-range"), say("whole-range")),
@@ -56,15 +56,6 @@ def tell_placed(facts: Placed) -> Layered:
         guide=_GUIDE,
         sources=facts.sources,
         picture=_picture(asked, say("picture-title"), _placed_point(facts)),
-    )
-
-
-def _off_brief(asked: Asked) -> Brief:
-    """Return what is told of a set-up whose readings cannot be: nothing is hung by them."""
-    return Brief(
-        head=Say.by("reading-head", asked.read.off.by),
-        range=off_briefly(asked.read.off),
-        steps=again_briefly(asked.read),
     )
 
 
@@ -120,7 +111,7 @@ def tell_by_length(facts: ByLength) -> Layered:
         command="distance",
         status="ok" if first else "problem",
         title=say("title-by-length"),
-        brief=_off_brief(asked) if asked.read.cannot_be else _by_length_brief(facts, say),
+        brief=off_brief(asked.read) if asked.read.cannot_be else _by_length_brief(facts, say),
         steps=(
             *read_again(asked.read),
             *([] if first else weaker),
@@ -178,7 +169,7 @@ def tell_no_place(facts: NoPlace) -> Layered:
         command="distance",
         status="problem",
         title=say("title-no"),
-        brief=_off_brief(asked) if asked.read.cannot_be else _no_place_brief(facts, say),
+        brief=off_brief(asked.read) if asked.read.cannot_be else _no_place_brief(facts, say),
         steps=(
             *read_again(asked.read),
             *instead,

@@ -16,7 +16,7 @@ from bot.questions.uv.curve_picture import Shown, curve_picture
 from bot.questions.uv.meter_facts import Metered, metered
 from bot.questions.uv.move import MoveWay
 from bot.questions.uv.readings import (
-    again_briefly,
+    off_brief,
     off_briefly,
     off_told,
     read_again,
@@ -54,7 +54,7 @@ def tell(facts: Metered | ThroughPane | OtherLamp) -> Layered:
     return Layered(
         command="meter",
         title=say("title"),
-        brief=_off_brief(facts) if facts.read.cannot_be else _brief(facts, say),
+        brief=off_brief(facts.read) if facts.read.cannot_be else _brief(facts, say),
         steps=tuple(_steps(facts, say)),
         numbers=tuple(_numbers(facts, say)),
         table=_table(facts, say),
@@ -65,15 +65,6 @@ def tell(facts: Metered | ThroughPane | OtherLamp) -> Layered:
         sources=(*facts.wish.sources, *_SOURCES),
         picture=lambda teller: Picture.later(_picture, facts, teller),
         alarms=facts.alarms,
-    )
-
-
-def _off_brief(facts: Metered) -> Brief:
-    """Return what is told of readings that cannot be: nothing is hung by them."""
-    return Brief(
-        head=Say.by("reading-head", facts.read.off.by),
-        range=off_briefly(facts.read.off),
-        steps=again_briefly(facts.read),
     )
 
 

@@ -8,7 +8,7 @@ from bot.answers.uv_asked import engine_readings
 from bot.facts import Length, Say, metres
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import TUBES, UvLamp
-from bot.layered import Row
+from bot.layered import Brief, Row
 from bot.questions.uv.readings_off import NOTHING_OFF, Off, OffBy, off_of
 from calc.uv.class_prior import lamp_with_class
 from calc.uv.lamp import Lamp, OwnPoint
@@ -23,6 +23,7 @@ __all__ = [
     "again_briefly",
     "enough_read",
     "expected_shape",
+    "off_brief",
     "off_briefly",
     "off_told",
     "read_again",
@@ -148,6 +149,15 @@ def again_briefly(read: LampRead) -> tuple[Say, ...]:
     weak = read.off.by is OffBy.WEAK
     first = Say("reading-wipe-short" if weak else "reading-again-short")
     return (first, Say("reading-nothing-moves"))
+
+
+def off_brief(read: LampRead) -> Brief:
+    """Return what is told of readings that cannot be: nothing is hung by them."""
+    return Brief(
+        head=Say.by("reading-head", read.off.by),
+        range=off_briefly(read.off),
+        steps=again_briefly(read),
+    )
 
 
 def read_again(read: LampRead) -> Iterator[Say]:

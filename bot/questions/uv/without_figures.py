@@ -70,6 +70,11 @@ class ReadThere:
     wanted: Uvi | None
     verdict: Verdict | None
 
+    @property
+    def judged(self) -> Say | None:
+        """Return how it is judged, in a word or two."""
+        return None if self.verdict is None else Say.by("verdict", self.verdict)
+
 
 @dataclass(frozen=True, slots=True)
 class OtherLamp:

@@ -45,24 +45,13 @@ otherlamp-step-no-meter = Kein Messgerät zu leihen? Nimm stattdessen eine T5-HO
 
 ## Zahlen
 otherlamp-label-read = Dein Messwert
-otherlamp-read = UV-Index { UVI($read, form: "given") } bei { LENGTH($at) }{ $verdict ->
-    [none] . Das gilt für diese Stelle und keine andere.
-   *[other] { $wanted ->
-        [none] . Das gilt für diese Stelle und keine andere.
-       *[some] , Ziel { UVI($wanted, form: "range") }: { otherlamp-verdict }. Das gilt für diese Stelle und keine andere.
+otherlamp-read = UV-Index { UVI($read, form: "given") } bei { LENGTH($at) }{ $judged ->
+    [none] .
+   *[some] { $wanted ->
+        [none] : { $judged }.
+       *[some] : { $judged }, Ziel { UVI($wanted, form: "range") }.
       }
-  } Miss an zwei weiteren Stellen, dann kann ich sagen, wo sie hängen darf.
-# Only with: $verdict
-otherlamp-verdict = { $verdict ->
-    [far_too_low] viel zu niedrig
-    [low] niedrig
-    [probably_low] wahrscheinlich niedrig
-    [fine] gut
-    [cannot_tell] nicht zu sagen
-    [probably_high] wahrscheinlich hoch
-    [high] hoch
-   *[dangerous] gefährlich
-  }
+  } Das gilt für diese Stelle und keine andere. Miss an zwei weiteren Stellen, dann kann ich sagen, wo sie hängen darf.
 otherlamp-label-printed = Aufdruck
 # Only with: $label
 otherlamp-printed = Ich lese { NUMBER($label) } darauf. Bei dieser Art von Lampe sagt die Zahl keinen UV-Index, also rechne ich nichts daraus.

@@ -46,24 +46,13 @@ otherlamp-step-no-meter = No meter to borrow? Use a T5 HO tube instead: for thos
 
 ## Numbers
 otherlamp-label-read = You read
-otherlamp-read = UV index { UVI($read, form: "given") } at { LENGTH($at) }{ $verdict ->
-    [none] . That holds for that place and no other.
-   *[other] { $wanted ->
-        [none] . That holds for that place and no other.
-       *[some] , to aim for { UVI($wanted, form: "range") }: { otherlamp-verdict }. That holds for that place and no other.
+otherlamp-read = UV index { UVI($read, form: "given") } at { LENGTH($at) }{ $judged ->
+    [none] .
+   *[some] { $wanted ->
+        [none] : { $judged }.
+       *[some] : { $judged }, aim for { UVI($wanted, form: "range") }.
       }
-  } Read at two more distances, and I can say where it may hang.
-# Only with: $verdict
-otherlamp-verdict = { $verdict ->
-    [far_too_low] far too low
-    [low] low
-    [probably_low] probably low
-    [fine] fine
-    [cannot_tell] cannot tell
-    [probably_high] probably high
-    [high] high
-   *[dangerous] dangerous
-  }
+  } That holds for that place and no other. Read at two more distances, and I can say where it may hang.
 otherlamp-label-printed = Its label
 # Only with: $label
 otherlamp-printed = I read { NUMBER($label) } on it. On this kind of lamp the number tells no UV index, so I work out nothing from it.

@@ -13,8 +13,6 @@ ROOT = Path(__file__).parent.parent.parent.parent
 MOVED = sorted((ROOT / "bot" / "questions").rglob("*.py"))
 # Lower it when a question has moved; never raise it.
 MOST_LEFT = 38
-# Their names are of two words: a line that begins with one is typed, not said.
-TYPED = tuple(command.name for command in STORED_COMMANDS)
 
 
 def sentences(path: Path) -> Iterator[str]:
