@@ -48,7 +48,7 @@ def test_no_example_is_a_set_up_that_is_faulted(question: str, name: str) -> Non
     if question == "basking":
         assert "Leave the lamp where it is" in reply.answer
     if question == "uvi":
-        assert ": fine, wanted" in reply.answer
+        assert ": fine, aim for" in reply.answer
     if question == "night":
         assert reply.answer.startswith(("No heat: ", "I do not know"))
 

@@ -51,8 +51,8 @@ def test_a_wanted_uvi_that_nothing_gives_is_refused_as_typed(uvi: str, anyone: P
 @pytest.mark.parametrize("distance", ["2in", "3in", "5in", "14cm"])
 def test_a_place_too_near_is_told_in_the_answer(distance: str, anyone: Preferences) -> None:
     reply = ask(f"uvi {NAMED} {DRAGON} distance:{distance}", anyone)
-    assert "too near" in reply.answer
-    assert any("too near" in step for step in reply.steps)
+    assert "Too close" in reply.answer
+    assert any("too close" in step for step in reply.steps)
     assert [(danger.key, danger.urgency) for danger in reply.dangers] == [("uv_too_strong", "now")]
     section = ask(SECTION.replace("14in", distance), anyone)
     assert [(a.key, a.urgency) for a in section.alarms] == [("uv_too_strong", "now")]
