@@ -12,7 +12,11 @@ from tests.bot.limits.figures import (
     value,
 )
 
-_STRONGER = re.compile(r"nearer to the animal|Leave it\.|Leave it where|Leave it there", re.I)
+_STRONGER = re.compile(
+    r"nearer to the animal|closer to the back|Leave it\.|Leave it where|Leave it there", re.I
+)
+    r"nearer to the animal|closer to the back|Leave it\.|Leave it where|Leave it there", re.I
+)
 
 
 def uvi_now(given: Given) -> float:
@@ -46,8 +50,8 @@ def law_uvi(given: Given, reply: Reply) -> None:
     if urgency(reply, "uv_too_strong"):
         assert not _STRONGER.search(" ".join(reply.steps))
     wanted = value(reply, "distance_wanted")
-    if wanted is not None and wanted.low < 0.15:
-        assert wanted.low >= 0.05
+    if wanted is not None:
+        assert wanted.low >= 0.20 - 1e-6
 
 
 def law_tube(given: Given, reply: Reply) -> None:
