@@ -8,7 +8,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from calc.animals import Animal
-from calc.heat.mending import Mend, Surroundings, mends_for
+from calc.heat.mending import HeatChange, Surroundings, heat_changes
 from calc.heat.readings import (
     Doubtful,
     Finding,
@@ -28,14 +28,14 @@ __all__ = ["Judgement", "Step", "judge"]
 class Judgement:
     """What the readings say: findings and missing readings in order of importance, then steps.
 
-    ``mends`` is what each change would make of the cool end, where the room was told.
+    ``changes`` is what each change would make of the cool end, where the room was told.
     """
 
     findings: tuple[Finding, ...]
     doubts: tuple[Doubtful, ...]
     missing: tuple[Quantity, ...]
     steps: tuple[Step, ...]
-    mends: tuple[Mend, ...] = ()
+    changes: tuple[HeatChange, ...] = ()
 
     @property
     def first(self) -> Step:
@@ -136,11 +136,11 @@ def judge(
     doubts = doubts_about(readings)
     missing = tuple(place for place, reading in given.items() if reading is None)
     plain = tuple(dict.fromkeys(_steps(readings, animal, findings, doubts)))
-    mends = _mends(findings, animal, surroundings, plain)
-    steps = _within_limits(_mending(plain, mends), _passed(readings, animal))
+    changes = _changes(findings, animal, surroundings, plain)
+    steps = _within_limits(_mending(plain, changes), _passed(readings, animal))
     unsure = any(finding.is_unsure for finding in findings)
     nothing = Step.MEASURE_AGAIN if unsure else Step.LEAVE_AS_IT_IS
-    return Judgement(findings, doubts, missing, steps or (nothing,), mends)
+    return Judgement(findings, doubts, missing, steps or (nothing,), changes)
 
 
 def _steps(
@@ -176,27 +176,29 @@ def _steps(
     yield from _night_steps(night)
 
 
-def _mends(
+def _changes(
     findings: tuple[Finding, ...],
     animal: Animal,
     around: Surroundings | None,
     steps: tuple[Step, ...],
-) -> tuple[Mend, ...]:
+) -> tuple[HeatChange, ...]:
     """Return what the changes in question would make of the cool end."""
     cool = next((found for found in findings if found.place is Quantity.COOL_AIR), None)
     if cool is None or around is None or Step.CHECK_PROBE_PLACES in steps:
         return ()
-    mends = mends_for(cool, animal, around)
-    return tuple(mend for mend in mends if mend.step in steps or mend.step in _OF_ROOM_AND_LID)
+    changes = heat_changes(cool, animal, around)
+    return tuple(
+        change for change in changes if change.step in steps or change.step in _OF_ROOM_AND_LID
+    )
 
 
-def _mending(steps: tuple[Step, ...], mends: tuple[Mend, ...]) -> tuple[Step, ...]:
+def _mending(steps: tuple[Step, ...], changes: tuple[HeatChange, ...]) -> tuple[Step, ...]:
     """Return the steps with what mends the cool end first of what changes it."""
     at = next((i for i, step in enumerate(steps) if step in _OF_COOL_END), None)
-    mended = tuple(mend.step for mend in mends if mend.mends)
+    mended = tuple(change.step for change in changes if change.mends)
     if at is None or not mended:
         return steps
-    fails = {mend.step for mend in mends if not mend.mends}
+    fails = {change.step for change in changes if not change.mends}
     others = tuple(step for step in steps[at:] if step in _OF_COOL_END and step not in fails)
     rest = tuple(step for step in steps[at:] if step not in _OF_COOL_END)
     return (*steps[:at], *dict.fromkeys((*mended, *others)), *rest)

@@ -25,7 +25,7 @@ from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.validity import OutsideModelError
 
-__all__ = ["Mend", "Surroundings", "mends_for"]
+__all__ = ["HeatChange", "Surroundings", "heat_changes"]
 
 _LEAST_RISE_K = 0.5
 _COOLEST_ROOM_C, _WARMEST_ROOM_C = 16.0, 30.0
@@ -44,7 +44,7 @@ class Surroundings:
 
 
 @dataclass(frozen=True, slots=True)
-class Mend:
+class HeatChange:
     """One change, and the cool end that it would leave [degC].
 
     ``amount``: a room [degC], a lamp [W], a share of the power [1] where no watts were told, the
@@ -94,7 +94,7 @@ class _Now:
 _Tried = tuple[Step, float, float | None]
 
 
-def mends_for(cool: Finding, animal: Animal, around: Surroundings) -> tuple[Mend, ...]:
+def heat_changes(cool: Finding, animal: Animal, around: Surroundings) -> tuple[HeatChange, ...]:
     """Return what each change would make of a cool end that is too warm or too cool.
 
     the heat by watts_to_hold(reading, room); the cool end after a change as by ends_held; its range
@@ -108,7 +108,7 @@ def mends_for(cool: Finding, animal: Animal, around: Surroundings) -> tuple[Mend
 
     Returns
     -------
-    tuple of Mend
+    tuple of HeatChange
         The simplest first; empty where nothing is off, or the readings say nothing of the box.
 
     Notes
@@ -123,7 +123,7 @@ def mends_for(cool: Finding, animal: Animal, around: Surroundings) -> tuple[Mend
     >>> from calc.heat.readings import finding_for
     >>> dragon = animals()["bearded-dragon"]
     >>> warm = finding_for(Quantity.COOL_AIR, 31.0, dragon)
-    >>> [mend.step.name for mend in mends_for(warm, dragon, Surroundings(29.0))]
+    >>> [change.step.name for change in heat_changes(warm, dragon, Surroundings(29.0))]
     ['COOLER_ROOM']
     """
     judged = cool.judged
@@ -145,7 +145,7 @@ def mends_for(cool: Finding, animal: Animal, around: Surroundings) -> tuple[Mend
         return ()
 
 
-def _kept(now: _Now, tried: Iterator[_Tried], animal: Animal) -> Iterator[Mend]:
+def _kept(now: _Now, tried: Iterator[_Tried], animal: Animal) -> Iterator[HeatChange]:
     """Return the changes with their range and verdict, none that may pass a limit."""
     limits = limits_of(animal)
     for step, cool_c, amount in tried:
@@ -156,7 +156,7 @@ def _kept(now: _Now, tried: Iterator[_Tried], animal: Animal) -> Iterator[Mend]:
         beyond = found.high if change > 0.0 else found.low
         if passed(limits, Met(coolest_air_c=beyond)):
             continue
-        yield Mend(
+        yield HeatChange(
             step, found, judge_value(Quantity.COOL_AIR, found, now.low_c, now.high_c), amount
         )
 

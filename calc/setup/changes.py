@@ -7,7 +7,7 @@ from enum import Enum, auto
 from calc.heat.enclosure import LampPlace, Lid
 from calc.setup.along import MOST_COVERED
 from calc.setup.light import Hanging, LightPlan, Obstacle, Refused
-from calc.setup.plan import OwnedTube, Request, Setup, set_up
+from calc.setup.plan import OwnedTube, Plan, Request, plan_as_is
 from calc.uv.screen import FlatScreen
 from calc.uv.tube import STANDARD_T5_HO
 
@@ -61,7 +61,7 @@ class Refusal:
     ways: tuple[Way, ...]
 
 
-def plan_setup(request: Request) -> Setup | Refusal:
+def plan_setup(request: Request) -> Plan | Refusal:
     """Plan a whole set-up, or find what would make it possible.
 
     Parameters
@@ -70,13 +70,13 @@ def plan_setup(request: Request) -> Setup | Refusal:
 
     Returns
     -------
-    Setup or Refusal
+    Plan or Refusal
         Of the ways out only those that were planned with success: single changes, or pairs
         where no single one is enough.
 
     Notes
     -----
-    Source: see ``set_up``.
+    Source: see ``plan_as_is``.
 
     Examples
     --------
@@ -87,13 +87,13 @@ def plan_setup(request: Request) -> Setup | Refusal:
     >>> found.obstacle.name, [way.changes[0].kind.name for way in found.ways]
     ('TOO_LOW', ['OPENER_SCREEN', 'TALLER_BOX'])
     """
-    found = set_up(request)
-    if isinstance(found, Setup):
+    found = plan_as_is(request)
+    if isinstance(found, Plan):
         return found
     single, steps = [], list(_changed(request, found))
     for change, changed in steps:
-        planned = set_up(changed)
-        if isinstance(planned, Setup):
+        planned = plan_as_is(changed)
+        if isinstance(planned, Plan):
             single.append(Way((change,), planned.light))
     return Refusal(found.obstacle, request.hangings[0], tuple(single or _pairs(steps)))
 
@@ -104,12 +104,12 @@ _Step = tuple[Change, Request]
 def _pairs(steps: list[_Step]) -> Iterator[Way]:
     seen = set()
     for first, once in steps:
-        refused = set_up(once)
+        refused = plan_as_is(once)
         assert isinstance(refused, Refused)
         for second, twice in _changed(once, refused):
-            planned = set_up(twice)
+            planned = plan_as_is(twice)
             kinds = frozenset((first.kind, second.kind))
-            if isinstance(planned, Setup) and kinds not in seen and len(kinds) == 2:
+            if isinstance(planned, Plan) and kinds not in seen and len(kinds) == 2:
                 seen.add(kinds)
                 yield Way((first, second), planned.light)
 
@@ -135,7 +135,7 @@ def _opener(request: Request, refused: Refused) -> Iterator[_Step]:
         return
     for screen in _OPENER_SCREENS:
         opened = replace(request, place=LampPlace.ABOVE_MESH, screen=screen)
-        if screen.transmission > now.screen.transmission and isinstance(set_up(opened), Setup):
+        if screen.transmission > now.screen.transmission and isinstance(plan_as_is(opened), Plan):
             yield Change(ChangeKind.OPENER_SCREEN, screen.transmission), opened
             return
 
@@ -147,7 +147,7 @@ def _mesh(request: Request, refused: Refused) -> Iterator[_Step]:
         replace(request, box=replace(request.box, lid=lid))
         for lid in (Lid.PART_MESH, Lid.FULL_MESH)
     )
-    meshed = part if isinstance(set_up(part), Setup) else full
+    meshed = part if isinstance(plan_as_is(part), Plan) else full
     yield Change(ChangeKind.MESH_LID, meshed.box.lid.value), meshed
 
 
@@ -163,7 +163,7 @@ def _cooler(request: Request, refused: Refused) -> Iterator[_Step]:
     room_c = min(request.room_c - 1.0, cool.high)
     while room_c >= _COOLEST_ROOM_C:
         cooler = replace(request, room_c=room_c)
-        if isinstance(set_up(cooler), Setup):
+        if isinstance(plan_as_is(cooler), Plan):
             yield Change(ChangeKind.COOLER_ROOM, room_c), cooler
             return
         room_c -= 1.0
@@ -191,7 +191,7 @@ def _longer(request: Request, refused: Refused) -> Iterator[_Step]:
     for least in lengths_m:
         if request.box.length_m < least <= _LONGEST_M:
             longer = replace(request, box=replace(request.box, length_m=least))
-            if isinstance(set_up(longer), Setup):
+            if isinstance(plan_as_is(longer), Plan):
                 yield Change(ChangeKind.LONGER_BOX, least), longer
                 return
 

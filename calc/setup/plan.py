@@ -22,7 +22,7 @@ from calc.uv.lamp import Fixture, Lamp, of_length, side_by_side
 from calc.uv.lengths import length_for_box
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 
-__all__ = ["USUAL_SCREEN", "OwnedTube", "Request", "Setup", "set_up"]
+__all__ = ["USUAL_SCREEN", "OwnedTube", "Plan", "Request", "plan_as_is"]
 
 USUAL_SCREEN = FlatScreen(0.55)
 """A mesh lid that nothing is known of. Source: uv_distance_rows."""
@@ -106,7 +106,7 @@ class Request:
 
 
 @dataclass(frozen=True, slots=True)
-class Setup:
+class Plan:
     """A set-up that can be done; ``tried`` is what was in the way of the simpler hanging."""
 
     fit: TubeFit
@@ -117,7 +117,7 @@ class Setup:
     covers_most: bool
 
 
-def set_up(request: Request) -> Setup | Refused:
+def plan_as_is(request: Request) -> Plan | Refused:
     """Plan a set-up in the box as it is.
 
     Parameters
@@ -126,7 +126,7 @@ def set_up(request: Request) -> Setup | Refused:
 
     Returns
     -------
-    Setup or Refused
+    Plan or Refused
 
     Notes
     -----
@@ -160,7 +160,7 @@ def set_up(request: Request) -> Setup | Refused:
     if warmth.air is not None and warmth.air.verdict in (Verdict.HIGH, Verdict.DANGEROUS):
         return Refused(Obstacle.AIR_TOO_WARM)
     places = along(request.box, fit, light, request.back_m, request.low_uvi, request.high_uvi)
-    return Setup(fit, light, places, warmth, tried, covers_most)
+    return Plan(fit, light, places, warmth, tried, covers_most)
 
 
 def _light(request: Request, fit: TubeFit) -> tuple[LightPlan | Refused, Refused | None]:

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from calc.animals import Animal, Target
 from calc.judgement import judge_value
 from calc.quantities import Quantity
-from calc.setup.plan import Request, Setup
+from calc.setup.plan import Plan, Request
 from calc.setup.set_up import HeatLamp, SetUp, Spot, Stand, StandKind
 from calc.uncertainty import Estimate
 from calc.uv.section import Box
@@ -18,7 +18,7 @@ _COOL_ALONG, _COOL_HIGH = 0.93, 0.12
 
 
 def planned_set_up(
-    found: Setup, request: Request, back_m: Estimate, stand: StandKind, *, in_water: bool
+    found: Plan, request: Request, back_m: Estimate, stand: StandKind, *, in_water: bool
 ) -> SetUp:
     """Return the set-up of a plan: nothing was read yet, the UV is worked out and judged."""
     box, light, places = request.box, found.light, found.places
@@ -38,7 +38,7 @@ def planned_set_up(
     )
 
 
-def _lamps(found: Setup) -> Iterator[HeatLamp]:
+def _lamps(found: Plan) -> Iterator[HeatLamp]:
     warmth, heat = found.warmth, found.places.heat
     if warmth.watts is None or warmth.lamp_distance_m is None:
         return
@@ -47,7 +47,7 @@ def _lamps(found: Setup) -> Iterator[HeatLamp]:
     yield HeatLamp(heat.x_m, heat.y_m, z_m, sizes, heat)
 
 
-def _spots(found: Setup, request: Request, back_z_m: float) -> Iterator[Spot]:
+def _spots(found: Plan, request: Request, back_z_m: float) -> Iterator[Spot]:
     place, light, animal = found.places.platform, found.light, request.animal
     long, (_, y_m) = place.x1_m - place.x0_m, place.middle_m
     wanted = request.low_uvi, request.high_uvi

@@ -10,7 +10,7 @@ from bot.questions.heat.shared import aimed, has_best
 from bot.questions.shared import known_by
 from calc.animals import Animal, Subject, Target
 from calc.heat.basking import MOST_DIMMING
-from calc.heat.mending import Mend
+from calc.heat.mending import HeatChange
 from calc.heat.readings import Doubtful, Finding
 from calc.heat.steps import Step
 from calc.judgement import Verdict, with_doubt
@@ -133,9 +133,9 @@ def _stand(finding: Finding) -> Stand:
     return Stand.TOO_LOW if finding.is_low else Stand.TOO_HIGH
 
 
-def step_told(step: Step, mends: Iterable[Mend] = ()) -> HeatStep:
+def step_told(step: Step, changes: Iterable[HeatChange] = ()) -> HeatStep:
     """Return a step, with its figure where it was worked out."""
-    amount = next((mend.amount for mend in mends if mend.step is step), None)
+    amount = next((change.amount for change in changes if change.step is step), None)
     if amount is None:
         return HeatStep(step)
     if step in (Step.COOLER_ROOM, Step.WARMER_ROOM):

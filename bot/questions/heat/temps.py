@@ -8,7 +8,7 @@ from bot.facts import Say, Says, Temp
 from bot.layered import Brief, Care, Layered, Row, Weight
 from bot.queries.heat import TempsQuery
 from bot.questions.heat.gauges import gauges_picture
-from bot.questions.heat.mends import mends_table
+from bot.questions.heat.heat_changes import heat_changes_table
 from bot.questions.heat.readings import HeatReading, Stand, do_said, doubts_said, step_said
 from bot.questions.heat.shared import HEAT_CARE, Untold
 from bot.questions.heat.temps_facts import Temps, temps
@@ -49,7 +49,7 @@ def tell(facts: Temps) -> Layered:
         ),
         steps=tuple(_steps(facts, say)),
         numbers=tuple(_numbers(facts, say)),
-        table=mends_table(facts.mends),
+        table=heat_changes_table(facts.changes),
         why=(*_verdicts(facts), *doubts_said(facts.doubts), *facts.others),
         care=_care(facts),
         values=tuple(_values(facts)),
@@ -93,7 +93,7 @@ def _verdict_of(reading: HeatReading) -> Say:
 
 def _assumed(facts: Temps, say: Says) -> tuple[Say, ...]:
     unit = () if facts.mistaken is None else (say("mistaken-short"),)
-    assumed = facts.mends and facts.box and facts.box.untold is not Untold.NOTHING
+    assumed = facts.changes and facts.box and facts.box.untold is not Untold.NOTHING
     box = (Say("box-assumed", facts.box),) if assumed else ()
     on = (say("lamp-time"),) if Doubtful.LAMP_TIME_NOT_SAID in facts.doubts else ()
     return (*unit, *box, *on)

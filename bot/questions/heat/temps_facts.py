@@ -12,7 +12,7 @@ from bot.language.shown import shown
 from bot.preferences import Context
 from bot.queries.heat import TempsQuery
 from bot.questions.heat.gauges import GaugesTold, gauges_told
-from bot.questions.heat.mends import MendTold, mend_told, surroundings_asked
+from bot.questions.heat.heat_changes import HeatChangeTold, heat_change_told, surroundings_asked
 from bot.questions.heat.readings import (
     HeatReading,
     HeatStep,
@@ -69,7 +69,7 @@ class Temps:
     steps: tuple[HeatStep, ...]
     doubts: tuple[Doubtful, ...]
     missing: tuple[Quantity, ...]
-    mends: tuple[MendTold, ...]
+    changes: tuple[HeatChangeTold, ...]
     room: Temp | None
     warm_past: Temp | None
     box: Box | None
@@ -125,10 +125,10 @@ def temps(query: TempsQuery, context: Context) -> Temps:
         animal=animal_name(animal),
         readings=tuple(reading_told(finding, animal, context.own) for finding in found),
         names=tuple(_NAMES[finding.place] for finding in found),
-        steps=tuple(step_told(step, judgement.mends) for step in judgement.steps),
+        steps=tuple(step_told(step, judgement.changes) for step in judgement.steps),
         doubts=judgement.doubts,
         missing=judgement.missing,
-        mends=tuple(map(mend_told, judgement.mends)),
+        changes=tuple(map(heat_change_told, judgement.changes)),
         room=None if query.room is None else degrees(query.room.low),
         warm_past=None if query.room is not None else _too_warm_past(judgement),
         box=box_told(query.enclosure, query.material, query.lid, query.model_fields_set),
@@ -185,7 +185,7 @@ def _sources(judgement: Judgement, animal: Animal) -> Iterator[str]:
     yield "common_practice"
     if not targets:
         return
-    if judgement.mends:
+    if judgement.changes:
         yield from ("enclosure_model", "lamp_steps")
     yield from (d.source for d in animal.disagreements_about(*_ABOUT))
     yield from (body.source for body in animal.bodies)

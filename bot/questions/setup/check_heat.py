@@ -162,7 +162,7 @@ def _todo(judgement: Judgement, urgency: Urgency) -> Iterator[Todo]:
     for step in judgement.steps:
         if step not in (Step.LEAVE_AS_IT_IS, Step.SWITCH_LAMP_OFF):
             due = Urgency.MEASURE if step in _MEASURING else urgency
-            told = step_told(step, judgement.mends)
+            told = step_told(step, judgement.changes)
             yield Todo(due, step_said(told), do_said(told), change_of(step))
 
 

@@ -30,7 +30,7 @@ from bot.questions.uv.tubes import Tube, Whose, tube_told
 from calc.animals import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.setup.light import Held, Obstacle
-from calc.setup.plan import Setup
+from calc.setup.plan import Plan
 from calc.setup.planned import planned_set_up
 from calc.setup.set_up import SetUp, StandKind
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT
@@ -183,7 +183,7 @@ class Planned:
         return next((aim.range for aim in self.aims if aim.about is subject), None)
 
 
-def planned(found: Setup, what: PlanAsked, screen: typed.Screen | None, own: Own) -> Planned:
+def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own) -> Planned:
     """Return a set-up as facts; ``screen`` is what was told of it."""
     light, places, request = found.light, found.places, what.request
     owned, platform = request.owned, places.platform
@@ -231,7 +231,7 @@ def planned(found: Setup, what: PlanAsked, screen: typed.Screen | None, own: Own
     )
 
 
-def _shading(found: Setup) -> Shading:
+def _shading(found: Plan) -> Shading:
     if found.covers_most:
         return Shading.COVERED
     return Shading.THERE if found.places.met.shade is Shade.THERE else Shading.HARDLY
@@ -261,7 +261,7 @@ _SOURCES = (
 )
 
 
-def _sources(found: Setup, what: PlanAsked) -> tuple[str, ...]:
+def _sources(found: Plan, what: PlanAsked) -> tuple[str, ...]:
     animal, night, floor = what.animal, found.warmth.night, what.floor
     targets = (
         animal.basking_surface_c,

@@ -1,4 +1,4 @@
-### Facts: MendTold
+### Facts: HeatChangeTold
 ### What each change would make of the cool end, as the cells of a table.
 
 mend-column-change = Change

@@ -8,7 +8,7 @@ from calc.animals import Animal, animals
 from calc.heat.box import Spot, likely_cool_end, watts_to_hold
 from calc.heat.enclosure import Enclosure, Lid, Material
 from calc.heat.judge import judge
-from calc.heat.mending import Mend, Surroundings, mends_for
+from calc.heat.mending import HeatChange, Surroundings, heat_changes
 from calc.heat.readings import Readings, finding_for
 from calc.heat.steps import Step
 from calc.heat.wattages import steps_sold
@@ -41,10 +41,10 @@ WARMING = {
 COOLING = {Step.COOLER_ROOM, Step.MORE_AIR, Step.LESS_POWER, Step.LONGER_ENCLOSURE}
 
 
-def mends(cool_c: float, around: Surroundings, animal: Animal = DRAGON) -> dict[Step, Mend]:
-    found = mends_for(finding_for(Quantity.COOL_AIR, cool_c, animal), animal, around)
-    assert len({mend.step for mend in found}) == len(found)
-    return {mend.step: mend for mend in found}
+def changed(cool_c: float, around: Surroundings, animal: Animal = DRAGON) -> dict[Step, HeatChange]:
+    found = heat_changes(finding_for(Quantity.COOL_AIR, cool_c, animal), animal, around)
+    assert len({change.step for change in found}) == len(found)
+    return {change.step: change for change in found}
 
 
 @pytest.mark.parametrize("box", [None, BOX])
@@ -52,7 +52,7 @@ def mends(cool_c: float, around: Surroundings, animal: Animal = DRAGON) -> dict[
 def test_a_room_too_hot_is_cooled_and_nothing_else_mends(
     box: Enclosure | None, room: float
 ) -> None:
-    found = mends(31.0, Surroundings(room, box, 75.0))
+    found = changed(31.0, Surroundings(room, box, 75.0))
     assert set(found) == {Step.COOLER_ROOM}
     steps = judge(Readings(39.5, 31.0, lamp_on_h=3.0), DRAGON, Surroundings(room, box)).steps
     assert steps[0] is Step.COOLER_ROOM
@@ -65,7 +65,7 @@ def test_each_change_is_what_the_box_makes_of_it() -> None:
     # exact: the same heat, put into the changed box.
     warm, cold = Surroundings(21.0, BOX, 100.0), Surroundings(20.0, BOX, 100.0)
     heat = watts_to_hold(BOX, 30.0, 21.0, Spot.WARM_END).total_w.best
-    found = mends(30.0, warm)
+    found = changed(30.0, warm)
     lamp = found[Step.LESS_POWER].amount
     assert lamp in steps_sold()
     assert lamp is not None
@@ -76,17 +76,17 @@ def test_each_change_is_what_the_box_makes_of_it() -> None:
     by_room = likely_cool_end(BOX, heat, room, Spot.WARM_END)
     assert found[Step.COOLER_ROOM].cool_c.best == pytest.approx(by_room, abs=0.2)
     held = watts_to_hold(BOX, 22.5, 20.0, Spot.WARM_END).total_w.best
-    second = mends(22.5, cold)[Step.SECOND_WEAKER_LAMP]
+    second = changed(22.5, cold)[Step.SECOND_WEAKER_LAMP]
     assert second.amount is not None
     by_second = likely_cool_end(BOX, held, 20.0, Spot.WARM_END, second.amount)
     assert second.cool_c.best == pytest.approx(by_second)
-    inward = mends(22.5, cold)[Step.MOVE_LAMP_INWARD].cool_c.best
+    inward = changed(22.5, cold)[Step.MOVE_LAMP_INWARD].cool_c.best
     assert inward == pytest.approx(likely_cool_end(BOX, held, 20.0, Spot.INWARD))
 
 
 def test_a_lamp_told_by_its_watts_and_a_share_where_none_were_told_agree() -> None:
-    share = mends(30.0, Surroundings(21.0, BOX))[Step.LESS_POWER]
-    lamp = mends(30.0, Surroundings(21.0, BOX, 100.0))[Step.LESS_POWER]
+    share = changed(30.0, Surroundings(21.0, BOX))[Step.LESS_POWER]
+    lamp = changed(30.0, Surroundings(21.0, BOX, 100.0))[Step.LESS_POWER]
     assert share.amount is not None
     assert lamp.amount is not None
     # The lamp is the largest sold that is no more than the share.
@@ -99,12 +99,12 @@ def test_no_change_leads_past_a_limit_and_what_mends_is_in_range(
     animal: Animal, cool_c: float, around: Surroundings
 ) -> None:
     limits = limits_of(animal)
-    for step, mend in mends(cool_c, around, animal).items():
-        ends = mend.cool_c
+    for step, change in changed(cool_c, around, animal).items():
+        ends = change.cool_c
         assert (step in WARMING) == (ends.best >= cool_c)
         beyond = ends.high if step in WARMING else ends.low
         assert not passed(limits, Met(coolest_air_c=beyond))
-        if mend.mends:
+        if change.mends:
             assert animal.cool_air_c is not None
             low, high = animal.cool_air_c.low, animal.cool_air_c.high
             assert low - 0.5 <= ends.best <= high + 0.5
@@ -131,8 +131,8 @@ def test_what_does_not_mend_the_cool_end_is_no_step_where_something_does(
     cool_c: float, room: float, watts: float
 ) -> None:
     found = judge(Readings(39.5, cool_c, lamp_on_h=3.0), DRAGON, Surroundings(room, BOX, watts))
-    fails = {mend.step for mend in found.mends if not mend.mends}
-    mended = [mend.step for mend in found.mends if mend.mends]
+    fails = {change.step for change in found.changes if not change.mends}
+    mended = [change.step for change in found.changes if change.mends]
     if mended and Step.SWITCH_LAMP_OFF not in found.steps:
         assert fails.isdisjoint(found.steps)
         assert found.steps[0] is mended[0]

@@ -11,7 +11,7 @@ from calc.heat.first_wattage import LampShape, first_wattage
 from calc.setup.along import DARK_ENDS_M, TubeFit, along, tube_in
 from calc.setup.changes import ChangeKind, Refusal, Way, plan_setup
 from calc.setup.light import Hanging, LightPlan, LightWish, candidates, plan_light, rank
-from calc.setup.plan import Request, Setup, set_up
+from calc.setup.plan import Plan, Request, plan_as_is
 from calc.setup.warmth import plan_warmth
 from calc.uv.lamp import FITTED_STRENGTHS_PERCENT, Fixture, Lamp
 from calc.uv.screen import FlatScreen
@@ -112,7 +112,7 @@ def test_an_opener_screen_is_told_by_what_it_must_pass() -> None:
     ]
     assert share is not None
     assert 0.2 < share <= 1.0
-    assert isinstance(set_up(replace(dense, screen=FlatScreen(share))), Setup)
+    assert isinstance(plan_as_is(replace(dense, screen=FlatScreen(share))), Plan)
 
 
 def test_a_mesh_lid_is_told_by_how_much_of_it_is_mesh_and_works() -> None:
@@ -124,5 +124,7 @@ def test_a_mesh_lid_is_told_by_how_much_of_it_is_mesh_and_works() -> None:
                 if change.kind is ChangeKind.MESH_LID and len(way.changes) == 1:
                     lid = Lid(change.least)
                     shares.add(lid)
-                    assert isinstance(set_up(replace(closed, box=replace(CLOSED, lid=lid))), Setup)
+                    assert isinstance(
+                        plan_as_is(replace(closed, box=replace(CLOSED, lid=lid))), Plan
+                    )
     assert shares == {Lid.PART_MESH, Lid.FULL_MESH}

@@ -9,7 +9,7 @@ from calc.animals import animals
 from calc.heat.enclosure import Enclosure, Lid
 from calc.judgement import Verdict
 from calc.quantities import Quantity
-from calc.setup.plan import OwnedTube, Request, Setup, set_up
+from calc.setup.plan import OwnedTube, Plan, Request, plan_as_is
 from calc.setup.planned import planned_set_up
 from calc.setup.set_up import (
     LAMPS_APART_M,
@@ -34,8 +34,8 @@ REQUEST = Request(animals()["bearded-dragon"], BOX, 3.0, 5.0, 0.05, 0.4, 21.0)
 
 
 def planned(request: Request = REQUEST) -> SetUp:
-    found = set_up(request)
-    assert isinstance(found, Setup)
+    found = plan_as_is(request)
+    assert isinstance(found, Plan)
     return planned_set_up(found, request, BACK, StandKind.PLATFORM, in_water=False)
 
 

@@ -12,7 +12,7 @@ from calc.setup.along import MOST_COVERED, along, tube_in
 from calc.setup.bodies import body_of
 from calc.setup.changes import ChangeKind, Refusal, plan_setup
 from calc.setup.light import Obstacle
-from calc.setup.plan import OwnedTube, Request, Setup, set_up
+from calc.setup.plan import OwnedTube, Plan, Request, plan_as_is
 from calc.setup.warmth import HeatKind, plan_warmth
 from calc.sources import source
 from calc.uv.lamp import Fixture
@@ -88,37 +88,37 @@ def test_every_animal_gets_a_set_up_or_a_refusal_with_a_way_out(
 
 def test_heat_and_uv_lie_together_on_the_platform_of_a_usual_box() -> None:
     for box in (BOX, MESHED):
-        found = set_up(dragon(box))
-        assert isinstance(found, Setup)
+        found = plan_as_is(dragon(box))
+        assert isinstance(found, Plan)
         assert found.places.met.heat_in_range is not None
         assert found.places.met.heat_in_range.best > 0.5
         assert found.places.met.in_range.best > 0.5
 
 
 def test_the_uvi_falls_from_the_platform_to_the_cool_end() -> None:
-    found = set_up(dragon(BOX))
-    assert isinstance(found, Setup)
+    found = plan_as_is(dragon(BOX))
+    assert isinstance(found, Plan)
     tube = found.places.tube
     line = uvi_field([tube], np.linspace(tube.x_m, 1.2, 30), tube.y_m, 0.05)
     assert np.all(np.diff(line) < 0.0)
 
 
 def test_a_solid_lid_hangs_the_tube_inside_and_a_mesh_carries_it() -> None:
-    solid, meshed = set_up(dragon(BOX)), set_up(dragon(MESHED))
-    assert isinstance(solid, Setup)
-    assert isinstance(meshed, Setup)
+    solid, meshed = plan_as_is(dragon(BOX)), plan_as_is(dragon(MESHED))
+    assert isinstance(solid, Plan)
+    assert isinstance(meshed, Plan)
     assert solid.light.hanging.place is LampPlace.INSIDE
     assert meshed.light.hanging.place is LampPlace.ABOVE_MESH
-    inside = set_up(dragon(MESHED, place=LampPlace.INSIDE))
-    open_lid = set_up(dragon(MESHED, screen=NoScreen()))
-    assert isinstance(inside, Setup)
+    inside = plan_as_is(dragon(MESHED, place=LampPlace.INSIDE))
+    open_lid = plan_as_is(dragon(MESHED, screen=NoScreen()))
+    assert isinstance(inside, Plan)
     assert inside == open_lid
 
 
 def test_a_high_box_on_whose_lid_no_tube_serves_is_planned_inside_and_says_so() -> None:
     tall = Enclosure(1.2, 0.6, 1.2, Material.GLASS, Lid.FULL_MESH)
-    found = set_up(request_for(animals()["hermanns-tortoise"], tall))
-    assert isinstance(found, Setup)
+    found = plan_as_is(request_for(animals()["hermanns-tortoise"], tall))
+    assert isinstance(found, Plan)
     assert found.light.hanging.place is LampPlace.INSIDE
     assert found.tried is not None
     assert found.tried.obstacle is Obstacle.PLATFORM_TOO_HIGH
@@ -219,8 +219,8 @@ def test_a_box_of_the_size_that_a_refusal_names_can_be_done() -> None:
     taller = next(w for w in found.ways if w.changes[0].kind is ChangeKind.TALLER_BOX)
     least = taller.changes[0].least
     assert least is not None
-    done = set_up(replace(low, box=replace(low.box, height_m=least)))
-    assert isinstance(done, Setup)
+    done = plan_as_is(replace(low, box=replace(low.box, height_m=least)))
+    assert isinstance(done, Plan)
     assert done.light == taller.light
 
 
@@ -307,8 +307,8 @@ def test_a_cold_night_is_given_an_emitter_and_an_unknown_one_no_decision() -> No
 
 def test_along_keeps_its_places_inside_a_narrow_box() -> None:
     narrow = Enclosure(1.2, 0.2, 0.6, Material.GLASS, Lid.FULL_MESH)
-    found = set_up(dragon(narrow))
-    assert isinstance(found, Setup)
+    found = plan_as_is(dragon(narrow))
+    assert isinstance(found, Plan)
     heat = found.places.heat
     assert heat.radius_m <= heat.y_m <= 0.2 - heat.radius_m + 0.05
     again = along(narrow, found.fit, found.light, 0.05, 3.0, 5.0)

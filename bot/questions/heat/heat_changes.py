@@ -8,15 +8,15 @@ from bot.layered import Table
 from bot.queries.heat import TempsQuery
 from bot.questions.heat.shared import box_asked
 from calc.heat.enclosure import Lid
-from calc.heat.mending import Mend, Surroundings
+from calc.heat.mending import HeatChange, Surroundings
 from calc.heat.steps import Step
 from calc.judgement import Verdict
 
-__all__ = ["MendTold", "mend_told", "mends_table", "surroundings_asked"]
+__all__ = ["HeatChangeTold", "heat_change_told", "heat_changes_table", "surroundings_asked"]
 
 
 @dataclass(frozen=True, slots=True)
-class MendTold:
+class HeatChangeTold:
     """One change with its room, lamp, share of the watts or lid, and the cool end it leaves."""
 
     step: Step
@@ -39,9 +39,9 @@ def surroundings_asked(query: TempsQuery) -> Surroundings | None:
     return Surroundings(room_c, box, None if query.watts is None else query.watts.low)
 
 
-def mend_told(mend: Mend) -> MendTold:
+def heat_change_told(change: HeatChange) -> HeatChangeTold:
     """Return a change as facts."""
-    amount, step = mend.amount, mend.step
+    amount, step = change.amount, change.step
     room = lamp = part = lid = None
     if amount is not None:
         if step in (Step.COOLER_ROOM, Step.WARMER_ROOM):
@@ -52,18 +52,20 @@ def mend_told(mend: Mend) -> MendTold:
             lamp = watts(amount)
         else:
             part = share(amount)
-    return MendTold(step, room, lamp, part, lid, degrees(mend.cool_c), mend.judged.verdict)
+    return HeatChangeTold(
+        step, room, lamp, part, lid, degrees(change.cool_c), change.judged.verdict
+    )
 
 
-def mends_table(mends: tuple[MendTold, ...]) -> Table | None:
+def heat_changes_table(changes: tuple[HeatChangeTold, ...]) -> Table | None:
     """Return what each change would make of the cool end, or None where nothing was worked out."""
-    if not mends:
+    if not changes:
         return None
     columns = (Say("mend-column-change"), Say("mend-column-cool"), Say("mend-column-verdict"))
-    return Table(columns, tuple(tuple(_cells(mend)) for mend in mends))
+    return Table(columns, tuple(tuple(_cells(change)) for change in changes))
 
 
-def _cells(mend: MendTold) -> Iterator[Say]:
-    yield Say("mend-change", mend)
-    yield Say("mend-cool", mend)
-    yield Say.by("verdict", mend.verdict)
+def _cells(change: HeatChangeTold) -> Iterator[Say]:
+    yield Say("mend-change", change)
+    yield Say("mend-cool", change)
+    yield Say.by("verdict", change.verdict)
