@@ -15,8 +15,6 @@ from tests.bot.limits.figures import (
 _STRONGER = re.compile(
     r"nearer to the animal|closer to the back|Leave it\.|Leave it where|Leave it there", re.I
 )
-    r"nearer to the animal|closer to the back|Leave it\.|Leave it where|Leave it there", re.I
-)
 
 
 def uvi_now(given: Given) -> float:
