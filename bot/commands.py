@@ -3,17 +3,16 @@
 from bot.answers.about import answer_about
 from bot.answers.convert import answer_convert
 from bot.answers.help import answer_help
-from bot.answers.section import answer_section
 from bot.answers.tube import answer_tube
 from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.general import AboutQuery, ConvertQuery, HelpQuery
 from bot.queries.uv import TubeQuery
-from bot.queries.uv_depth import SectionQuery
 from bot.questions.general.guide import GUIDE
 from bot.questions.general.needs import NEEDS
 from bot.questions.setup.plan import PLAN
+from bot.questions.setup.section import SECTION
 from bot.questions.uv.card import CARD
 from bot.questions.uv.decline import DECLINE
 from bot.questions.uv.distance import DISTANCE
@@ -47,23 +46,7 @@ COMMANDS: tuple[Command, ...] = (
     ),
     METER,
     DECLINE,
-    Command(
-        name="section",
-        summary="A map of the UV in your enclosure: platform, shade, and whether heat and UV meet",
-        query=SectionQuery,
-        answer=answer_section,
-        examples=(
-            (
-                "section tube:12% reflector:polished screen:none distance:16in "
-                "enclosure:48x24x24in animal:bearded dragon"
-            ),
-            (
-                "section tube:6% reflector:plain screen:passes 60% distance:25cm "
-                "enclosure:90x45x45 cm uvi:1-2 length:55cm platform:25cm heat:15cm"
-            ),
-        ),
-        guide=("sun-and-shade", "uv-and-heat-together"),
-    ),
+    SECTION,
     DOSE,
     PLAN,
     CARD,

@@ -8,18 +8,14 @@ from bot.questions.shared import limits_for
 from bot.reply import Alarm
 from calc.animals import Animal
 
-__all__ = ["check_it_cannot_harm", "is_named"]
-
-
-def is_named(animal: str, context: Context) -> bool:
-    """Say whether an animal was named, or is usual here."""
-    return bool(animal.strip() or context.default_animal)
+__all__ = ["check_it_cannot_harm"]
 
 
 def _kept(animal: str, context: Context) -> Animal | None:
     """Return the animal whose figures count; one without any is held to what holds for all."""
+    is_named = animal.strip() or context.default_animal
     try:
-        return animal_asked(animal, context) if is_named(animal, context) else None
+        return animal_asked(animal, context) if is_named else None
     except WithoutFiguresError:
         return None
 

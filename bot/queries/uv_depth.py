@@ -14,6 +14,7 @@ from bot.queries.options import (
     AnimalName,
     DatedReadings,
     EnclosureSize,
+    FixtureIfKnown,
     FixtureOption,
     Hours,
     Latitude,
@@ -21,6 +22,7 @@ from bot.queries.options import (
     Month,
     Query,
     Readings,
+    ScreenIfKnown,
     ScreenOption,
     Tube,
     TubeClass,
@@ -99,10 +101,13 @@ class SectionQuery(Query):
     """Where the UV goes in the whole enclosure."""
 
     tube: Tube = Field(description="tube strength on the label: 12%, 6%", examples=["12%"])
-    reflector: FixtureOption = Field(
-        description="the fixture behind the tube: polished or plain", examples=["polished"]
+    reflector: FixtureIfKnown = Field(
+        description="the fixture behind the tube: polished, plain or not sure",
+        examples=["polished"],
     )
-    screen: ScreenOption = Field(description=SCREEN, examples=["none"])
+    screen: ScreenIfKnown = Field(
+        description=f"{SCREEN}; mesh or not sure will do", examples=["none"]
+    )
     distance: Length = Field(
         description="from the tube to the animal's back on its platform", examples=["16in"]
     )

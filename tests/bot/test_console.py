@@ -89,7 +89,7 @@ def test_the_commands_are_told_as_data() -> None:
     section = next(entry for entry in entries if entry["name"] == "section")
     reflector = next(o for o in section["options"] if o["name"] == "reflector")
     assert reflector["required"] is True
-    assert reflector["choices"] == ["polished", "plain"]
+    assert reflector["choices"] == ["polished", "plain", "not sure"]
 
 
 def test_the_bot_without_a_token_says_what_is_missing() -> None:

@@ -3,15 +3,16 @@
 import numpy as np
 import pytest
 
-from bot.answers.section_words import SHADE_HERE, SHADE_TOLD
 from bot.ask import ask
 from bot.drawing import Side
+from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.render.picture import draw
 from bot.reply import Reply, Value
+from bot.saying.voice import voice
 from calc.setup.set_up import Act, Sign, Thing
 from calc.uv.lamp import Fixture, Lamp
-from calc.uv.patches import SHADE_UVI, Shade
+from calc.uv.patches import Shade
 from calc.uv.screen import NoScreen
 from calc.uv.section import HungTube, uvi_field
 
@@ -98,11 +99,14 @@ def test_answer_row_picture_and_value_tell_the_same_of_the_shade(
     found = reply.set_up
     assert found is not None
     assert found.shade is not None
-    assert SHADE_TOLD[found.shade] in reply.answer
+    english = voice("en", Units.IN)
+    name = found.shade.name.lower()
+    assert english.words.spoken(f"section-shade-{name}")(None, english) in reply.answer
     assert reply.picture is not None
     drawing = reply.picture.drawing
     assert isinstance(drawing, Side)
-    assert SHADE_HERE[found.shade].format(uvi=SHADE_UVI) == drawing.ends[1].text
+    here = english.words.text("section").partition(f"section-shade-here-{name} = ")[2]
+    assert drawing.ends[1].text.startswith(here.partition("{")[0].partition("\n")[0])
     hidden = any(not hide.is_there for hide in found.hides)
     assert hidden == any("Put a hide" in step for step in reply.steps)
     assert hidden == (found.shade not in (Shade.THERE, Shade.PROBABLY))
@@ -123,7 +127,7 @@ def test_a_move_that_was_tried_gives_what_it_promised_when_it_is_asked(
         f"{LINE} {DRAGON} length:34in".replace("distance:16in", f"distance:{away_m:.5f}m"), anyone
     )
     then = value(again, "uvi_strongest")
-    assert f"UVI {then.best:.1f} ({then.low:.1f} to {then.high:.1f})" in reply.steps[0]
+    assert f"UV index {then.best:.1f} ({then.low:.1f} to {then.high:.1f})" in reply.steps[0]
     assert again.set_up is not None
     assert again.set_up.spots[0].sign is Sign.FINE
 
@@ -192,7 +196,7 @@ def test_the_picture_tells_itself_in_words_and_can_be_drawn(
     drawing = reply.picture.drawing
     assert isinstance(drawing, Side)
     assert drawing.grid is not None
-    assert "Map of UV index" in reply.picture.alt
+    assert "Map of the UV index" in reply.picture.alt
     assert len(reply.picture.alt) <= 1024
     assert draw(drawing).startswith(b"\x89PNG")
 
@@ -221,3 +225,27 @@ def test_a_start_too_far_along_is_what_gets_refused(anyone: Preferences) -> None
     assert reply.status == "problem"
     assert "“20in” for start" in reply.answer
     assert "14.5 in (37 cm)" in reply.answer
+
+
+@pytest.mark.parametrize(
+    ("change", "ways"),
+    [
+        (("reflector:polished", "reflector:not sure"), 2),
+        (("screen:none", "screen:mesh"), 3),
+        (("reflector:polished screen:none", "reflector:not sure screen:not sure"), 8),
+    ],
+)
+def test_what_is_not_known_of_the_tube_is_answered_case_by_case(
+    change: tuple[str, str], ways: int, anyone: Preferences
+) -> None:
+    reply = ask(f"{LINE} {DRAGON}".replace(*change), anyone)
+    assert reply.status == "ok"
+    assert reply.table is not None
+    assert len(reply.table.rows) == ways
+    known = f"{LINE} {DRAGON} length:22in"
+    known = known if change[1] != "screen:mesh" else known.replace("screen:none", "screen:45%")
+    surely = value(ask(known, anyone), "uvi_strongest")
+    found = value(reply, "uvi")
+    assert found.low < surely.best < found.high
+    again = next(step for step in reply.steps if "section tube:" in step)
+    assert value(ask(again.partition("such as: ")[2], anyone), "platform_in_range").high > 0.0

@@ -41,8 +41,8 @@ def test_as_far_behind_the_middle_as_before_it_gives_the_same(
 
 
 def test_the_end_view_is_strongest_where_the_tube_hangs(anyone: Preferences) -> None:
-    told = row(ask(f"{SECTION} tube:12% across:3in", anyone), "End view")
-    read = [float(part.split(" at ")[0].split()[-1]) for part in told.split(", ")[2:]]
+    told = row(ask(f"{SECTION} tube:12% across:3in", anyone), "Across the platform")
+    read = [float(part.split(" at ")[0].split()[-1]) for part in told.split(", ")[1:]]
     assert read == sorted(read, reverse=True)
 
 

@@ -95,7 +95,8 @@ def test_what_is_not_in_the_box_is_refused_by_its_name(
     reply = ask(f"{SECTION} {given}", anyone)
     assert reply.status == "problem"
     assert f"for {word}," in reply.answer
-    assert ask(f"{SECTION} {example_of(reply)}", anyone).status == "ok"
+    example = reply.steps[0].removeprefix("Ask with ").removesuffix(".")
+    assert ask(f"{SECTION} {example}", anyone).status == "ok"
 
 
 def test_a_box_too_short_for_a_tube_is_told_with_what_the_shortest_is(anyone: Preferences) -> None:

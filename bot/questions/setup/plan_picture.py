@@ -38,8 +38,8 @@ def plan_picture(facts: Planned, teller: Teller) -> Picture:
     say = Says("plan", facts)
     set_up = facts.set_up
     ends = (
-        End(teller.say(say("picture-warm")), teller.say(say("picture-warm-is")), True),
-        End(teller.say(say("picture-cool")), teller.say(say("picture-cool-is")), False),
+        End(teller.say(Say("side-warm")), teller.say(say("picture-warm-is")), True),
+        End(teller.say(Say("side-cool")), teller.say(say("picture-cool-is")), False),
     )
     words = SideWords(
         length=lambda long_m: teller.say(_seen(long_m)),
@@ -48,7 +48,7 @@ def plan_picture(facts: Planned, teller: Teller) -> Picture:
         tube=teller.say(say("picture-tube")),
         tubes=teller.say(say("picture-tubes")),
         lamp=teller.say(Say("plan-picture-lamp", facts.heat)) if facts.lit_by_lamp else "",
-        lid=teller.say(say("picture-lid")),
+        lid=teller.say(Say("side-screen")),
         stand=teller.say(say("place")),
         across=teller.say(say("picture-across")),
         note=teller.say(say("picture-note")),

@@ -384,15 +384,12 @@ plan-picture-lamp = Wärmelampe, { $day ->
     [two_sizes] { WATTS($sizes, form: "low") } oder { WATTS($sizes, form: "high") }
    *[other] { WATTS($sizes) }
   }
-plan-picture-lid = Gitter
 plan-picture-across = Von der warmen Seite, Schnitt in { LENGTH($along) } Abstand
 plan-picture-note = Die Mitte von Röhre und { plan-place } ist { LENGTH($along) } von der Wand der warmen Seite. Verstecke sind nicht im Bild.
-plan-picture-warm = warme Seite
 plan-picture-warm-is = UV-Index { UVI($wanted, form: "range") }{ $lit_by_lamp ->
     [yes] {" "}und Wärme
    *[no] {""}
   }
-plan-picture-cool = kühle Seite
 plan-picture-cool-is = bis hinab zu UV-Index { UVI($weakest) }, und ein Versteck
 # Only with: $read_uvi
 plan-picture-meter = UV-Messgerät in Rückenhöhe: { UVI($read_uvi, form: "range") }

@@ -375,15 +375,12 @@ plan-picture-lamp = heat lamp, { $day ->
     [two_sizes] { WATTS($sizes, form: "low") } or { WATTS($sizes, form: "high") }
    *[other] { WATTS($sizes) }
   }
-plan-picture-lid = mesh
 plan-picture-across = Seen from the warm end, cut { LENGTH($along) } from it
 plan-picture-note = The middle of tube and { plan-place } is { LENGTH($along) } from the warm end wall. Hides are not in the picture.
-plan-picture-warm = warm end
 plan-picture-warm-is = UV index { UVI($wanted, form: "range") }{ $lit_by_lamp ->
     [yes] {" "}and heat
    *[no] {""}
   }
-plan-picture-cool = cool end
 plan-picture-cool-is = down to UV index { UVI($weakest) }, and a hide
 # Only with: $read_uvi
 plan-picture-meter = UV meter at back height: { UVI($read_uvi, form: "range") }

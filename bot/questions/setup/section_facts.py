@@ -1,0 +1,273 @@
+"""The map of the UV in an enclosure as facts: verdict, places, shade, and every mend tried."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import Enum, auto
+from math import inf
+
+import numpy as np
+
+from bot.answers.animals import animal_asked
+from bot.answers.uv_asked import wanted_asked
+from bot.dangers.first_change import first_change
+from bot.facts import Length, Name, Say, Share, Uvi, metres, share, uvi
+from bot.language.screens import Screen
+from bot.preferences import Context
+from bot.queries.uv_depth import SectionQuery
+from bot.questions.setup.section_layout import SectionTaken, layout
+from bot.questions.setup.section_mends import SectionMend, mends_told
+from bot.questions.uv.asked_uv import At
+from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.shared import (
+    Between,
+    Wish,
+    between_told,
+    doubts_told,
+    settled_by,
+    wish_told,
+)
+from bot.questions.uv.tubes import Assumed, Tube, length_sources, tube_told
+from bot.reply import Alarm
+from calc.judgement import Verdict
+from calc.setup.bodies import body_of
+from calc.setup.lit import lit_set_up
+from calc.setup.mends import Mend, is_served, mends_for
+from calc.setup.room import Room
+from calc.setup.set_up import SetUp
+from calc.uv.field_unknowns import field_unknowns
+from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, Shade
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, spot
+from calc.uv.section import uvi_field
+
+__all__ = ["Section", "SectionLong", "SectionPlace", "SectionView", "section_of"]
+
+_SOURCES = ("line_source", "line_through_weave", "uv_distance_rows", "uv_shade", "shade_judgement")
+_COLUMNS, _HEIGHTS, _ACROSS = 6, 5, 5
+_ENOUGH = 0.5
+
+
+class Lit(Enum):
+    """How the platform is lit, by its strongest place and by how much of it is in the range."""
+
+    TOO_CLOSE = auto()
+    TOO_STRONG = auto()
+    MAYBE_STRONG = auto()
+    TOO_WEAK = auto()
+    MAYBE_WEAK = auto()
+    UNEVEN = auto()
+    CANNOT_TELL = auto()
+    FINE = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class SectionPlace:
+    """A place that a back can reach, and its UVI."""
+
+    uvi: Uvi
+    along: Length
+    across: Length
+    high: Length
+
+
+@dataclass(frozen=True, slots=True)
+class SectionLong:
+    """A length of the map or of its picture."""
+
+    long: Length
+
+
+@dataclass(frozen=True, slots=True)
+class SectionView:
+    """The map seen from the front: its columns from the warm end, and a row for each height."""
+
+    along: tuple[SectionLong, ...]
+    rows: tuple[tuple[At, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """Where the UV goes in an enclosure; ``long`` is the tube as it was drawn."""
+
+    wish: Wish
+    tube: Tube
+    long: Length
+    tube_across: Length
+    between: Between
+    top: Length
+    lit: Lit
+    in_range: Share
+    strongest: SectionPlace
+    weakest: SectionPlace
+    shade: Shade
+    shade_share: Share
+    shade_uvi: Uvi
+    overlap: Overlap
+    heat_in_range: Share
+    view: SectionView
+    end_view: tuple[Say, ...]
+    middle: Length
+    taken: tuple[SectionTaken, ...]
+    mends: tuple[SectionMend, ...]
+    is_hopeless: bool
+    may_be_longer: bool
+    why: tuple[Say, ...]
+    alarms: tuple[Alarm, ...]
+    set_up: SetUp
+    sources: tuple[str, ...]
+
+    @property
+    def animal(self) -> Name | None:
+        """Return whose tube it is, where the range is an animal's."""
+        return self.wish.animal
+
+    @property
+    def wanted(self) -> Uvi:
+        """Return the UVI to aim at."""
+        return self.wish.wanted
+
+    @property
+    def most(self) -> Uvi:
+        """Return the UVI of the strongest place."""
+        return self.strongest.uvi
+
+    @property
+    def least(self) -> Uvi:
+        """Return the UVI of the weakest place."""
+        return self.weakest.uvi
+
+    @property
+    def count(self) -> int:
+        """Return how many tubes there are."""
+        return self.tube.count
+
+    @property
+    def lamp(self) -> Say:
+        """Return the tube by name."""
+        return Say("tubes-name", self.tube)
+
+    @property
+    def through(self) -> Say:
+        """Return what is between by name."""
+        return Say("between-name", self.between)
+
+    @property
+    def assumed(self) -> Assumed:
+        """Return what was assumed of the tube that changes the answer."""
+        kind = self.tube.assumed in (Assumed.KIND, Assumed.BOTH)
+        if self.may_be_longer:
+            return Assumed.BOTH if kind else Assumed.LENGTH
+        return Assumed.KIND if kind else Assumed.NOTHING
+
+    @property
+    def all_taken(self) -> tuple[Say, ...]:
+        """Return all that was assumed of the enclosure."""
+        return tuple(Say.by("section-taken", one.what, one) for one in self.taken)
+
+
+def section_of(query: SectionQuery, context: Context) -> Section:
+    """Work out where the UV goes, and what would mend it."""
+    assert isinstance(query.screen, Screen)
+    wanted = wanted_asked(query.animal, query.uvi, context)
+    laid = layout(query, (wanted.low, wanted.high), context.units)
+    room = laid.room
+    met = room.met()
+    mends = _mends(room, met, query, context)
+    alarms = uv_alarms(met.strongest.uvi, query.animal, wanted.high, context)
+    lit = lit_set_up(room, met, mends)
+    tube = tube_told(room.lamp, query.tube, query.lamp)
+    wish, whole = wish_told(wanted, context), field_unknowns(room.tubes, room.back_z_m)
+    below = spot(room.lamp, query.distance.low, room.tubes[0].screen)
+    assert met.overlap is not None
+    assert met.heat_in_range is not None
+    return Section(
+        wish=wish,
+        tube=tube,
+        long=metres(room.tube_length_m),
+        tube_across=metres(room.tube_y_m),
+        between=between_told(query.screen, room.tubes[0].screen, below.screen_transmission),
+        top=metres(room.platform.top_m),
+        lit=_lit(met),
+        in_range=share(met.in_range),
+        strongest=_place(met.strongest),
+        weakest=_place(met.weakest),
+        shade=met.shade,
+        shade_share=share(met.shade_share),
+        shade_uvi=uvi(SHADE_UVI),
+        overlap=met.overlap,
+        heat_in_range=share(met.heat_in_range),
+        view=_view(room),
+        end_view=tuple(Say("section-end-at", at) for at in _end_view(room)),
+        middle=metres(room.platform.middle_m[0]),
+        taken=laid.taken,
+        mends=mends_told(room, mends),
+        is_hopeless=not is_served(met) and all(mend.hide for mend in mends[:1]),
+        may_be_longer=bool(room.lamp.may_be),
+        why=doubts_told(whole, settled_by(whole, contradict=False)),
+        alarms=alarms,
+        set_up=replace(lit, first=first_change(alarms, lit.first)),
+        sources=(*wish.sources, *_SOURCES, *length_sources(tube), *whole.sources),
+    )
+
+
+def _mends(room: Room, met: Patches, query: SectionQuery, context: Context) -> tuple[Mend, ...]:
+    named = query.animal.strip() or context.default_animal
+    body = body_of(animal_asked(query.animal, context).slug) if named else None
+    highest_m = body.highest_platform_m if body else inf
+    return mends_for(room, met, highest_m, nothing_owned=room.tubes[0].lamp.own is None)
+
+
+_BY_VERDICT = {
+    Verdict.FAR_TOO_LOW: Lit.TOO_WEAK,
+    Verdict.LOW: Lit.TOO_WEAK,
+    Verdict.PROBABLY_LOW: Lit.MAYBE_WEAK,
+    Verdict.PROBABLY_HIGH: Lit.MAYBE_STRONG,
+    Verdict.HIGH: Lit.TOO_STRONG,
+    Verdict.DANGEROUS: Lit.TOO_STRONG,
+}
+
+
+def _lit(met: Patches) -> Lit:
+    if met.too_near:
+        return Lit.TOO_CLOSE
+    judged = met.judged
+    found = _BY_VERDICT.get(judged.verdict)
+    if found is not None:
+        return found
+    if judged.is_likely_above:
+        return Lit.MAYBE_STRONG
+    if met.in_range.best < _ENOUGH:
+        return Lit.UNEVEN
+    return Lit.FINE if judged.is_fine else Lit.CANNOT_TELL
+
+
+def _place(place: Place) -> SectionPlace:
+    where = metres(place.x_m), metres(place.y_m), metres(place.z_m)
+    return SectionPlace(uvi(place.uvi), *where)
+
+
+def _view(room: Room) -> SectionView:
+    """Return the map along the enclosure, under the middle of the depth."""
+    box = room.box
+    along = np.linspace(0.0, box.length_m, _COLUMNS)
+    highest = max(room.tubes[0].z_m - COMFORTABLE_MINIMUM_M, room.back_z_m)
+    heights = np.linspace(highest, room.back_m, _HEIGHTS)
+    heights[np.argmin(np.abs(heights - room.back_z_m))] = room.back_z_m
+    grid = uvi_field(room.tubes, along, box.depth_m / 2.0, heights[:, None])
+    return SectionView(
+        along=tuple(SectionLong(metres(float(x))) for x in along),
+        rows=tuple(
+            _ats(line, [float(z)] * _COLUMNS) for z, line in zip(heights, grid, strict=True)
+        ),
+    )
+
+
+def _end_view(room: Room) -> tuple[At, ...]:
+    """Return the UVI across the middle of the platform, at the height of the back."""
+    across = np.linspace(0.0, room.box.depth_m, _ACROSS)
+    line = uvi_field(room.tubes, room.platform.middle_m[0], across, room.back_z_m)
+    return _ats(line, across)
+
+
+def _ats(values: Iterable[float], places_m: Iterable[float]) -> tuple[At, ...]:
+    pairs = zip(values, places_m, strict=True)
+    return tuple(At(uvi(float(value)), metres(float(place))) for value, place in pairs)

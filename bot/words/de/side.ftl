@@ -1,0 +1,6 @@
+### Wie eine Zeichnung vom Terrarium seine Teile nennt.
+
+side-warm = warme Seite
+side-cool = kühle Seite
+side-screen = Gitter
+side-lamp = Wärmelampe

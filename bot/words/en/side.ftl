@@ -1,0 +1,6 @@
+### What a drawing of an enclosure calls its parts.
+
+side-warm = warm end
+side-cool = cool end
+side-screen = mesh
+side-lamp = heat lamp
