@@ -43,7 +43,7 @@ __all__ = ["Section", "SectionLong", "SectionPlace", "SectionView", "section_of"
 
 _SOURCES = ("line_source", "line_through_weave", "uv_distance_rows", "uv_shade", "shade_judgement")
 _COLUMNS, _HEIGHTS, _ACROSS = 6, 5, 5
-_ENOUGH = 0.5
+_ENOUGH, _HARDLY = 0.5, 0.05
 
 
 class Lit(Enum):
@@ -54,6 +54,7 @@ class Lit(Enum):
     MAYBE_STRONG = auto()
     TOO_WEAK = auto()
     MAYBE_WEAK = auto()
+    HARDLY = auto()
     UNEVEN = auto()
     CANNOT_TELL = auto()
     FINE = auto()
@@ -236,7 +237,7 @@ def _lit(met: Patches) -> Lit:
     if judged.is_likely_above:
         return Lit.MAYBE_STRONG
     if met.in_range.best < _ENOUGH:
-        return Lit.UNEVEN
+        return Lit.HARDLY if met.in_range.best < _HARDLY else Lit.UNEVEN
     return Lit.FINE if judged.is_fine else Lit.CANNOT_TELL
 
 

@@ -11,6 +11,7 @@ section-head-too_strong = Nein: zu stark am Liegeplatz.
 section-head-maybe_strong = Vielleicht zu stark am Liegeplatz.
 section-head-too_weak = Nein: zu schwach am Liegeplatz.
 section-head-maybe_weak = Vielleicht zu schwach am Liegeplatz.
+section-head-hardly = Kaum etwas vom Liegeplatz passt.
 section-head-uneven = Nur { SHARE($in_range) } vom Liegeplatz passen.
 section-head-cannot_tell = Wohl gut. Ein UV-Messgerät zeigt es.
 section-head-fine = Ja: Der Liegeplatz hat sein UV.

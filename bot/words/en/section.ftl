@@ -12,6 +12,7 @@ section-head-too_strong = No: too strong on the platform.
 section-head-maybe_strong = It may be too strong on the platform.
 section-head-too_weak = No: too weak on the platform.
 section-head-maybe_weak = It may be too weak on the platform.
+section-head-hardly = Hardly any of the platform is right.
 section-head-uneven = Only { SHARE($in_range) } of the platform is right.
 section-head-cannot_tell = Probably right. A UV meter can tell.
 section-head-fine = Yes: the platform has its UV.
