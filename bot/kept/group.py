@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
 from itertools import pairwise
-from typing import Annotated, Literal, Self
+from typing import Annotated, Any, Literal, Self
 from urllib.parse import urlsplit
 
 from pydantic import AfterValidator, Field, model_validator
@@ -17,6 +17,8 @@ from calc.animals import Subject, animals, own_name, own_slug
 
 __all__ = [
     "NOTHING_OWN",
+    "LIMITS_IN_ORDER",
+    "UVI_ABOVE_ZERO",
     "AnimalSlug",
     "By",
     "Change",
@@ -32,6 +34,8 @@ __all__ = [
     "ServerExport",
     "ServerSettings",
     "Shown",
+    "bounds_of",
+    "limit_bounds",
     "url_of",
 ]
 
@@ -60,6 +64,16 @@ _BOUNDS: dict[Subject, tuple[float, float]] = {
     Subject.NIGHT_HEAT_OFF: (-5.0, 40.0),
     Subject.LIGHT_HOURS: (0.0, 24.0),
 }
+_LIMIT_BOUNDS = {
+    "surface_limit_c": (15.0, 65.0),
+    "coolest_limit_c": (10.0, 38.0),
+    "night_limit_c": (2.0, 30.0),
+    "uvi_limit": (0.0, 11.0),
+}
+UVI_ABOVE_ZERO = "uvi_above_zero"
+"""The kind of the error where a UV index to aim for is none."""
+LIMITS_IN_ORDER = "limits_in_order"
+"""The kind of the error where a limit of the night is over one of the day."""
 
 
 def _of_own(subject: Subject) -> Subject:
@@ -145,8 +159,18 @@ class OwnTarget(Kept):
         return self
 
 
+def bounds_of(subject: Subject) -> tuple[float, float]:
+    """Return the least and the most that a target may be."""
+    return _BOUNDS[subject]
+
+
+def limit_bounds(name: str) -> tuple[float, float]:
+    """Return the least and the most that a limit of a group's own animal may be, by its field."""
+    return _LIMIT_BOUNDS[name]
+
+
 def _check_bounds(subject: Subject, low: float, best: float | None, high: float) -> None:
-    least, most = _BOUNDS[subject]
+    least, most = bounds_of(subject)
     if not least <= low <= (low if best is None else best) <= high <= most:
         raise ValueError(f"low, best and high are in order, from {least:g} to {most:g}")
 
@@ -158,6 +182,11 @@ class OwnRange(Kept):
     high: float
 
 
+def _limit(name: str) -> Any:
+    least, most = limit_bounds(name)
+    return Field(default=None, ge=least, le=most)
+
+
 class OwnAnimal(Kept):
     """An animal that the group added: what it wants, and what it may not have; None: not told.
 
@@ -167,10 +196,10 @@ class OwnAnimal(Kept):
     name: Name
     scientific: ScientificName = ""
     wants: dict[OwnSubject, OwnRange] = Field(default_factory=dict)
-    surface_limit_c: float | None = Field(default=None, ge=15.0, le=65.0)
-    coolest_limit_c: float | None = Field(default=None, ge=10.0, le=38.0)
-    night_limit_c: float | None = Field(default=None, ge=2.0, le=30.0)
-    uvi_limit: float | None = Field(default=None, gt=0.0, le=11.0)
+    surface_limit_c: float | None = _limit("surface_limit_c")
+    coolest_limit_c: float | None = _limit("coolest_limit_c")
+    night_limit_c: float | None = _limit("night_limit_c")
+    uvi_limit: float | None = Field(default=None, gt=0.0, le=_LIMIT_BOUNDS["uvi_limit"][1])
     set_on: date
 
     @model_validator(mode="after")
@@ -179,13 +208,16 @@ class OwnAnimal(Kept):
             _check_bounds(subject, span.low, None, span.high)
         uvi = self.wants.get(Subject.UVI)
         if uvi is not None and uvi.high < _LEAST_UVI:
-            raise ValueError("a UV index to aim for is above 0; leave it out where none is wanted")
+            raise PydanticCustomError(
+                UVI_ABOVE_ZERO, "a UV index to aim for is above 0; leave it out where none is wanted"
+            )
         rising = (self.night_limit_c, self.coolest_limit_c, self.surface_limit_c)
         told = [limit for limit in rising if limit is not None]
         if any(lower >= higher for lower, higher in pairwise(told)):
-            raise ValueError(
+            raise PydanticCustomError(
+                LIMITS_IN_ORDER,
                 "a limit of the night is below that of the coolest place, and both "
-                "are below that of the surface"
+                "are below that of the surface",
             )
         return self
 

@@ -65,7 +65,7 @@ def _numbers(facts: Card, say: Says) -> Iterator[Row]:
         yield Row(say("label-sure"), say("sure"))
     yield Row(Say("tubes-long-label"), Say("tubes-long", facts.tube))
     for own in facts.own:
-        yield Row(say("label-own"), Say("card-own", own))
+        yield Row(say("label-own"), Say("owned-lamp-named", own))
 
 
 def _table(facts: Card, say: Says) -> Table:

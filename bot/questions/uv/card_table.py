@@ -1,7 +1,6 @@
 """What the table of distances holds: every lamp under every screen, and where it goes."""
 
 from dataclasses import dataclass
-from datetime import date
 from enum import Enum, auto
 
 from bot.answers.length_asked import length_asked
@@ -10,17 +9,15 @@ from bot.facts import (
     Bound,
     Length,
     Name,
-    Number,
     Share,
     Uvi,
     metres,
-    plain_number,
     share,
     uvi,
 )
-from bot.kept.group import OwnLamp
 from bot.preferences import Context
 from bot.queries.card import CardQuery
+from bot.questions.owned import OwnLampTold, lamp_told
 from bot.questions.uv.shared import Between, Wish, between_told, wish_told
 from bot.questions.uv.tubes import Tube, tube_told
 from calc.uv.lamp import Fixture, Lamp, of_length
@@ -28,7 +25,7 @@ from calc.uv.lengths import DARK_ENDS_M
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Placement, Spot, Verdict, place
 from calc.uv.screen import FlatScreen, NoScreen, Screen, open_area
 
-__all__ = ["Card", "CardRow", "Cell", "Fits", "OwnTold", "card"]
+__all__ = ["Card", "CardRow", "Cell", "Fits", "card"]
 
 _MOST_OWN = 6
 
@@ -63,18 +60,6 @@ class CardRow:
 
 
 @dataclass(frozen=True, slots=True)
-class OwnTold:
-    """What is known of a lamp of the group's own."""
-
-    name: str
-    constant: Number
-    doubt: Share
-    readings: int
-    lit: Length
-    set_on: date
-
-
-@dataclass(frozen=True, slots=True)
 class Card:
     """The table; ``sure`` is how strong the UV may be in the middle of a range."""
 
@@ -87,7 +72,7 @@ class Card:
     tube: Tube
     sure: Uvi | None
     nearest: Length
-    own: tuple[OwnTold, ...]
+    own: tuple[OwnLampTold, ...]
 
     @property
     def animal(self) -> Name | None:
@@ -137,7 +122,7 @@ def card(query: CardQuery, context: Context) -> Card:
         tube=tube_told(classes[0], query.tubes[0]),
         sure=_sure(ends),
         nearest=metres(COMFORTABLE_MINIMUM_M),
-        own=tuple(map(_own, own)),
+        own=tuple(map(lamp_told, own)),
     )
 
 
@@ -186,14 +171,3 @@ def _sure(ends: list[tuple[Spot, Spot, Spot]]) -> Uvi | None:
         return None
     low, high = min(e.low for e in starts), max(e.high for e in starts)
     return uvi(starts[0].best, (round(low, 1), round(high, 1)))
-
-
-def _own(kept: OwnLamp) -> OwnTold:
-    return OwnTold(
-        name=kept.name,
-        constant=plain_number(kept.constant_uvi_m),
-        doubt=share(kept.doubt_factor - 1.0),
-        readings=kept.readings,
-        lit=metres(kept.lit_length_m),
-        set_on=kept.set_on,
-    )

@@ -8,11 +8,12 @@ from collections.abc import Iterator
 from bot.command import Command
 from bot.drawing import PointKind
 from bot.facts import Say, Says
-from bot.layered import Brief, Layered, Row, Table, Teller
+from bot.layered import Brief, Layered, Row, Teller
 from bot.preferences import Context
 from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
 from bot.questions.uv.curve_picture import Shown, curve_picture
+from bot.questions.uv.fit import fit_rows, fit_table
 from bot.questions.uv.meter_facts import Metered, metered
 from bot.questions.uv.move import MoveWay
 from bot.questions.uv.readings import (
@@ -20,7 +21,6 @@ from bot.questions.uv.readings import (
     off_briefly,
     off_told,
     read_again,
-    readings_rows,
 )
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, between_row, wish_assumed, wish_rows
 from bot.questions.uv.tubes import length_steps
@@ -57,7 +57,7 @@ def tell(facts: Metered | ThroughPane | OtherLamp) -> Layered:
         brief=off_brief(facts.read) if facts.read.cannot_be else _brief(facts, say),
         steps=tuple(_steps(facts, say)),
         numbers=tuple(_numbers(facts, say)),
-        table=_table(facts, say),
+        table=fit_table(facts.fit),
         why=(*off_told(facts.read.off), *([say("why-class")] if facts.against else [])),
         care=(EYES_CARE, SHADE_CARE),
         values=(("uvi", facts.here), ("place", facts.at), *facts.extra),
@@ -91,7 +91,7 @@ def _steps(facts: Metered, say: Says) -> Iterator[Say]:
     yield from first
     if not facts.read.cannot_be:
         yield Say.by("move-step", facts.move.way, facts.move)
-    if not first and (facts.others_only or facts.suspects):
+    if not first and (facts.fit.others_only or facts.fit.suspects):
         yield Say("reading-again")
     yield say("step-again")
     if facts.move.way is not MoveWay.OTHER_TUBE or facts.tube.any_length:
@@ -106,35 +106,13 @@ def _numbers(facts: Metered, say: Says) -> Iterator[Row]:
     yield from wish_rows(facts.wish)
     if not facts.tube.point:
         yield Row(Say("tubes-long-label"), Say("tubes-long", facts.tube))
-    yield Row(
-        say("label-others" if facts.others_only else "label-readings"),
-        say.by("pattern", facts.pattern),
-    )
-    yield from readings_rows(facts.read)
-    if facts.suspects:
-        yield Row(say("label-suspects"), say("suspects"))
-    yield Row(say("label-sure"), say("sure"))
+    yield from fit_rows(facts.fit, facts.read)
     if facts.passes is not None:
         yield Row(Say("between-label"), say("passes"))
     else:
         yield between_row(facts.between)
     if facts.against is not None:
         yield Row(say("label-class"), say("class"))
-
-
-def _table(facts: Metered, say: Says) -> Table:
-    return Table(
-        columns=(say("column-at"), say("column-read"), say("column-all"), say("column-used")),
-        rows=tuple(
-            (
-                Say("meter-at", one),
-                Say("meter-read", one),
-                Say("meter-by-all", one),
-                Say("meter-used", one),
-            )
-            for one in facts.readings
-        ),
-    )
 
 
 def _picture(facts: Metered, teller: Teller) -> Picture:

@@ -11,7 +11,6 @@ from bot.facts import (
     Figure,
     Length,
     Name,
-    Number,
     Say,
     Share,
     Uvi,
@@ -28,6 +27,7 @@ from bot.queries.options import kind_of
 from bot.queries.uv_depth import MeterQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.fit import FitTold, ReadingMade, fit_told
 from bot.questions.uv.move import Move, move_of
 from bot.questions.uv.readings import LampRead, expected_shape
 from bot.questions.uv.readings_off import off_of
@@ -37,24 +37,13 @@ from bot.reply import Alarm
 from calc.judgement import Verdict as Judgement
 from calc.uncertainty import Estimate
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, of_length
-from calc.uv.meter import METER_DOUBT, MeterFit
+from calc.uv.meter import MeterFit
 from calc.uv.placement import PlaceCheck, Spot, Verdict, check_place, spot
 from calc.uv.point import Shape
-from calc.uv.residuals import Pattern
 from calc.uv.screen import Screen
 from calc.uv.shapes import fit_lamp, lamp_by_readings
 
-__all__ = ["Metered", "ReadingMade", "metered"]
-
-
-@dataclass(frozen=True, slots=True)
-class ReadingMade:
-    """One reading beside what the lamp by all of them gives there."""
-
-    at: Length
-    shows: Uvi
-    by_all: Uvi
-    used: bool
+__all__ = ["Metered", "metered"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,16 +69,8 @@ class Metered:
     begin: Length | None
     ends: tuple[Spot, Spot, Spot] | None
     move: Move
-    pattern: Pattern
-    point: bool
-    contradicts: bool
-    fixed: Share
-    times: Number
-    meter_doubt: Share
-    suspects: tuple[Say, ...]
-    others_only: bool
+    fit: FitTold
     against: Share | None
-    readings: tuple[ReadingMade, ...]
     shown: tuple[ReadingMade, ...]
     alarms: tuple[Alarm, ...]
     extra: tuple[tuple[str, Figure | None], ...]
@@ -142,16 +123,8 @@ def metered(query: MeterQuery, context: Context) -> Metered:
         begin=_span(check, Bound.START),
         ends=check.placement.ends,
         move=move_of(check),
-        pattern=fit.pattern,
-        point=fit.shape is Shape.POINT,
-        contradicts=fit.contradicts,
-        fixed=share(fit.fit.factor - 1.0),
-        times=plain_number(round(fit.fit.factor, 1)),
-        meter_doubt=share(METER_DOUBT.factor - 1.0),
-        suspects=tuple(Say.by("meter-suspect", suspect) for suspect in fit.suspects),
-        others_only=fit.set_aside is not None,
+        fit=fit_told(fit, through.readings),
         against=share(fit.against_class) if is_named else None,
-        readings=tuple(_made(through, fit)),
         shown=tuple(_shown(query, fit)),
         alarms=uv_alarms(believed, query.animal, wanted.high, context),
         extra=tuple(_extra(fit, through, check, tube)),
@@ -179,12 +152,6 @@ def _read(
     lamp = lamp_by_readings(through.given, named, fit)
     off = off_of(fit, through.given, through.readings, (named, lamp, like), kind)
     return LampRead(lamp, fit, through.readings, off).with_class(like)
-
-
-def _made(through: Through, fit: MeterFit) -> Iterator[ReadingMade]:
-    for i, (one, ratio) in enumerate(zip(through.readings, fit.ratios, strict=True)):
-        at, by_all = metres(one.distance.low), uvi(one.value / ratio)
-        yield ReadingMade(at, uvi(one.value), by_all, i != fit.set_aside)
 
 
 def _shown(query: MeterQuery, fit: MeterFit) -> Iterator[ReadingMade]:

@@ -27,10 +27,6 @@ card-label-sure = Wie sicher
 # Only with: $sure
 card-sure = In der Mitte eines Bereichs kann der UV-Index { UVI($sure, form: "range") } sein, weil Lampen verschieden sind. Ein UV-Messgerät zeigt es.
 card-label-own = Von der Gruppe
-card-own = { $name }: { NUMBER($constant) } UVI·m, auf etwa { SHARE($doubt) } genau, aus { $readings ->
-    [one] einem Messwert
-   *[other] { $readings } Messwerten
-  }, leuchtender Teil { LENGTH($lit) }, festgelegt am { DAY($set_on) }
 card-column = Röhre und Leuchte
 card-row = { card-short }, { $any_length ->
     [yes] jede Länge

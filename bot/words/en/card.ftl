@@ -1,4 +1,4 @@
-### Facts: Card, CardRow, Cell, Between, OwnTold, CardAltCell, CardAltRow
+### Facts: Card, CardRow, Cell, Between, CardAltCell, CardAltRow
 
 card-title = { $animal ->
     [none] Tube distances for UV index { UVI($wanted, form: "range") }
@@ -27,10 +27,6 @@ card-label-sure = How sure
 # Only with: $sure
 card-sure = In the middle of a range the UV index can be { UVI($sure, form: "range") }, because lamps differ. A UV meter can tell.
 card-label-own = The group's own
-card-own = { $name }: { NUMBER($constant) } UVI·m, good to about { SHARE($doubt) }, from { $readings ->
-    [one] one meter reading
-   *[other] { $readings } meter readings
-  }, lit part { LENGTH($lit) }, set on { DAY($set_on) }
 card-column = Tube and fixture
 card-row = { card-short }, { $any_length ->
     [yes] any length

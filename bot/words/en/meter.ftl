@@ -1,4 +1,4 @@
-### Facts: Metered, ReadingMade
+### Facts: Metered, FitTold, ReadingMade
 
 meter-title = { $animal ->
     [none] Your lamp by your readings

@@ -1,0 +1,209 @@
+"""The newest lines of a group's log. Words: ``words/<language>/log.ftl``."""
+
+import json
+from dataclasses import dataclass
+from datetime import date, time
+from enum import Enum
+
+from bot.desk import LOCAL, Desk
+from bot.facts import Name, Say, Says
+from bot.kept.boards import Topic
+from bot.kept.group import Change, OwnAnimal, OwnLamp, OwnScreen, OwnTarget, Shown
+from bot.layered import Brief, Layered, Table
+from bot.preferences import Context
+from bot.queries.server import ShowQuery
+from bot.questions.owned import animal_told, lamp_told, screen_told, target_told
+from bot.questions.saved.unable import server_of
+from bot.questions.shared import name_of
+from calc.animals import Subject
+
+__all__ = ["changes", "tell_changes"]
+
+_MOST_LINES = 20
+# The log keeps no such day, and none is told of it.
+_ANY_DAY = date(2000, 1, 1)
+
+
+class Logged(Enum):
+    """What a line is about, as the log names it."""
+
+    SETTING = "setting"
+    CHANNEL = "channel"
+    LAMP = "lamp"
+    SCREEN = "screen"
+    TARGET = "target"
+    ANIMAL = "animal"
+    BOARD = "board"
+
+
+class Setting(Enum):
+    """A setting, as the log names it."""
+
+    UNITS = "units"
+    ANIMAL = "animal"
+    SITE = "guide_url"
+    ZONE = "zone"
+    LANGUAGE = "language"
+
+
+@dataclass(frozen=True, slots=True)
+class LogNamed:
+    """Something with a name that was changed."""
+
+    kind: Logged
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class LogSetting:
+    """A setting that was changed."""
+
+    setting: Setting
+
+
+@dataclass(frozen=True, slots=True)
+class LogTarget:
+    """A target that was changed."""
+
+    animal: Name
+    of: Subject
+
+
+@dataclass(frozen=True, slots=True)
+class LogBoard:
+    """A board that was changed, and the number of its channel."""
+
+    topic: Topic
+    channel: str
+
+
+@dataclass(frozen=True, slots=True)
+class LogAnimal:
+    """An animal as a value."""
+
+    animal: Name
+
+
+@dataclass(frozen=True, slots=True)
+class LogText:
+    """A value as it was typed, or the number of a person."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class LogLine:
+    """Who changed what, from what to what, and when."""
+
+    day: date
+    clock: time
+    what: Say
+    before: Say
+    after: Say
+    who: Say
+
+
+@dataclass(frozen=True, slots=True)
+class GroupLog:
+    """The newest lines."""
+
+    lines: tuple[LogLine, ...]
+
+    @property
+    def count(self) -> int:
+        """Return how many lines there are."""
+        return len(self.lines)
+
+
+async def changes(query: ShowQuery, context: Context, desk: Desk) -> GroupLog:
+    """Return the newest lines of the log; the query has no options."""
+    lines = await desk.store.changes.newest(server_of(desk, "server changes"), _MOST_LINES)
+    return GroupLog(tuple(map(_line, lines)))
+
+
+def _line(line: Change) -> LogLine:
+    return LogLine(
+        day=line.at.date(),
+        clock=line.at.time(),
+        what=_what(line),
+        before=_value(line, line.before),
+        after=_value(line, line.after),
+        who=_who(line.who),
+    )
+
+
+def _who(who: int | None) -> Say:
+    if who is None:
+        return Say("log-forgotten")
+    return Say("log-local") if who == LOCAL else Say("log-text", LogText(str(who)))
+
+
+def _what(line: Change) -> Say:
+    kind = Logged(line.what)
+    first, _, rest = line.name.partition(" ")
+    if kind is Logged.SETTING:
+        return Say("log-setting", LogSetting(Setting(line.name)))
+    if kind is Logged.TARGET:
+        return Say("log-target", LogTarget(name_of(first), Subject(rest)))
+    if kind is Logged.BOARD:
+        return Say("log-board", LogBoard(Topic(first), rest.rpartition(" ")[2]))
+    return Say("log-named", LogNamed(kind, line.name))
+
+
+def _value(line: Change, text: str) -> Say:
+    """Return a logged value; the log holds figures as JSON."""
+    if not text:
+        return Say("log-nothing")
+    match Logged(line.what):
+        case Logged.SETTING if Setting(line.name) is Setting.ANIMAL:
+            return Say("log-animal", LogAnimal(name_of(text)))
+        case Logged.SETTING:
+            return Say("log-text", LogText(text))
+        case Logged.CHANNEL:
+            return Say("log-public") if Shown(text) is Shown.PUBLIC else Say("log-private")
+        case Logged.BOARD if text == "shown":
+            return Say("log-shown")
+        case Logged.BOARD:
+            return Say("log-animal", LogAnimal(name_of(text)))
+        case _:
+            return _figure(line, json.loads(text) | {"set_on": _ANY_DAY})
+
+
+def _figure(line: Change, kept: dict[str, object]) -> Say:
+    named = {**kept, "name": line.name}
+    match Logged(line.what):
+        case Logged.LAMP:
+            return Say("owned-lamp", lamp_told(OwnLamp.model_validate(named), dated=False))
+        case Logged.SCREEN:
+            return Say("owned-screen", screen_told(OwnScreen.model_validate(named), dated=False))
+        case Logged.ANIMAL:
+            return animal_told(OwnAnimal.model_validate(named), dated=False)
+        case _:
+            animal, _, subject = line.name.partition(" ")
+            target = OwnTarget.model_validate({**kept, "animal": animal, "subject": subject})
+            return target_told(target, dated=False)
+
+
+def tell_changes(facts: GroupLog) -> Layered:
+    """Tell who changed what."""
+    say = Says("log", facts)
+    return Layered(
+        command="server changes",
+        title=say("title"),
+        brief=Brief(head=say("head")),
+        table=Table(
+            columns=(
+                say("column-when"),
+                say("column-what"),
+                say("column-before"),
+                say("column-after"),
+                say("column-who"),
+            ),
+            rows=tuple(
+                (Say("log-when", line), line.what, line.before, line.after, line.who)
+                for line in facts.lines
+            ),
+        )
+        if facts.lines
+        else None,
+    )

@@ -1,0 +1,175 @@
+"""A group's own targets: kept within the limits of the animal. Words: ``kept.ftl``."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from typing import Final
+
+from bot.answers.animals import animal_asked, limit_past, wanted_of
+from bot.desk import Desk
+from bot.facts import Name, Say, Says
+from bot.kept.group import OwnSubject, OwnTarget, bounds_of
+from bot.language.errors import NotUnderstoodError
+from bot.language.quantities import (
+    read_duration,
+    read_number,
+    read_number_range,
+    read_temperature,
+    single,
+)
+from bot.layered import Brief, Care, Layered
+from bot.preferences import Context
+from bot.queries.server import TargetQuery
+from bot.questions.owned import range_told, value_told
+from bot.questions.saved.own_uv import KEPT_NEXT
+from bot.questions.saved.unable import server_of, unable
+from bot.questions.shared import animal_name
+from calc.animals import Animal, Subject, own_name
+
+__all__ = ["SUBJECTS", "OutOfOrder", "in_order", "of_option", "range_read", "target", "tell_target"]
+
+SUBJECTS: Final[dict[str, OwnSubject]] = {
+    "uvi": Subject.UVI,
+    "basking": Subject.BASKING_SURFACE,
+    "warm": Subject.WARM_AIR,
+    "cool": Subject.COOL_AIR,
+    "night floor": Subject.NIGHT_FLOOR,
+    "night off": Subject.NIGHT_HEAT_OFF,
+    "hours": Subject.LIGHT_HOURS,
+}
+_TARGET = "server target"
+_RANGES = {
+    Subject.UVI: "range:3-5 best:4",
+    Subject.LIGHT_HOURS: "range:10-14 hours best:12 hours",
+}
+_UVI = ("a range of the UV index", "3-5")
+_HOUR_S = 3600.0
+
+
+@dataclass(frozen=True, slots=True)
+class TargetKept:
+    """A target of the group's own; ``called`` and ``of`` are as they are typed."""
+
+    animal: Name
+    called: str
+    of: str
+    told: Say
+    replaced: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Harmful:
+    """A target past a limit of the animal."""
+
+    animal: Name
+    limit: Say
+
+
+@dataclass(frozen=True, slots=True)
+class OutOfOrder:
+    """A range that cannot be; ``within`` is what can."""
+
+    within: Say
+
+
+@dataclass(frozen=True, slots=True)
+class OwnWhole:
+    """An animal that the group added, and that is changed as a whole."""
+
+    name: str
+
+
+async def target(query: TargetQuery, context: Context, desk: Desk) -> TargetKept:
+    """Keep a target of the group's own for an animal."""
+    server = server_of(desk, _TARGET)
+    animal = animal_asked(query.animal, context)
+    _check_it_is_ours(animal)
+    subject = SUBJECTS[query.of]
+    with of_option("range"):
+        low, high = range_read(subject, query.range)
+    with of_option("best"):
+        best = _best(subject, query.best) if query.best else None
+    if not in_order(subject, low, best, high):
+        within = OutOfOrder(range_told(subject, *bounds_of(subject)))
+        example = _own_range(subject, animal)
+        raise unable(_TARGET, Say("kept-no-order", within), example=example, option="range")
+    _check_it_cannot_harm(animal, subject, low, high)
+    kept = OwnTarget(
+        animal=animal.slug, subject=subject, low=low, best=best, high=high, set_on=desk.now.date()
+    )
+    replaced = await desk.store.figures.put(server, kept, desk.by)
+    await desk.store.boards.look_again(desk.now, server)
+    told = range_told(subject, low, high, best)
+    return TargetKept(animal_name(animal), animal.name, query.of, told, replaced)
+
+
+def in_order(subject: Subject, low: float, best: float | None, high: float) -> bool:
+    """Say whether a range can be: its ends in order, and within what may be kept."""
+    least, most = bounds_of(subject)
+    return least <= low <= (low if best is None else best) <= high <= most
+
+
+def _check_it_is_ours(animal: Animal) -> None:
+    own = own_name(animal.slug)
+    if own is not None:
+        example = f"server animal name:{own} basking:95-105F"
+        raise unable(_TARGET, Say("kept-no-whole", OwnWhole(own)), example=example)
+
+
+def _check_it_cannot_harm(animal: Animal, subject: OwnSubject, low: float, high: float) -> None:
+    """Refuse a target past a limit: a group may aim elsewhere, and nowhere that harms."""
+    limit = limit_past(animal, subject, low, high)
+    if limit is None:
+        return
+    harm = Harmful(animal_name(animal), value_told(subject, limit.value))
+    why = (Say("kept-no-harm", harm), Say("kept-no-harm-limit", harm))
+    raise unable(_TARGET, *why, example=_own_range(subject, animal), option="range")
+
+
+def _own_range(subject: Subject, animal: Animal) -> str:
+    """Return the animal's own range with its middle as it may be typed, else one of the kind."""
+    known = wanted_of(animal, subject)
+    if known is None or subject in _RANGES:
+        return _RANGES.get(subject, "range:75-80F best:78F")
+    low, high = (round(c * 1.8 + 32.0) for c in (known.low, known.high))
+    return f"range:{low}-{high}F best:{(low + high) // 2}F"
+
+
+@contextmanager
+def of_option(name: str) -> Iterator[None]:
+    """Name the option in a refusal of what was put into it."""
+    try:
+        yield
+    except NotUnderstoodError as error:
+        raise NotUnderstoodError(error.read, error.accepted, error.example, name) from error
+
+
+def range_read(subject: Subject, text: str) -> tuple[float, float]:
+    """Return the ends of a range of a target as typed, in the target's own unit."""
+    if subject is Subject.UVI:
+        return read_number_range(text, *_UVI)
+    if subject is Subject.LIGHT_HOURS:
+        light = read_duration(text, "h")
+        return light.low / _HOUR_S, light.high / _HOUR_S
+    measure = read_temperature(text, None)
+    return measure.low, measure.high
+
+
+def _best(subject: Subject, text: str) -> float:
+    if subject is Subject.UVI:
+        return read_number(text, "a UV index", "4")
+    if subject is Subject.LIGHT_HOURS:
+        return single(read_duration(text, "h")).low / _HOUR_S
+    return single(read_temperature(text, None)).low
+
+
+def tell_target(facts: TargetKept) -> Layered:
+    """Tell what answers go by from now on, and how to take it away again."""
+    say = Says("kept", facts)
+    return Layered(
+        command=_TARGET,
+        title=say("target-title"),
+        brief=Brief(head=say("target"), range=(say("target-told"),)),
+        steps=(say("step-target"), *KEPT_NEXT),
+        care=(Care(say("care-target")),),
+    )

@@ -1,0 +1,43 @@
+"""Why a question for moderators is not answered, in a sentence of its own, and what works."""
+
+from dataclasses import dataclass
+
+from bot.desk import Desk
+from bot.facts import Say
+from bot.layered import Brief, Layered
+from bot.refusal import RefusedError
+
+__all__ = ["Unable", "server_of", "unable"]
+
+
+@dataclass(frozen=True, slots=True)
+class Unable:
+    """What is wrong, what more there is to say, and a question that works."""
+
+    command: str
+    why: tuple[Say, ...]
+    example: str
+
+
+def unable(command: str, *why: Say, example: str, option: str = "") -> RefusedError:
+    """Return the refusal of a question; ``option`` is what the example is for."""
+    return RefusedError(Unable(command, why, example), _tell, option)
+
+
+def _tell(facts: Unable) -> Layered:
+    step = Say("group-try", facts)
+    head, *more = facts.why
+    return Layered(
+        command=facts.command,
+        status="problem",
+        title=Say("refused-title"),
+        brief=Brief(head=head, range=tuple(more), steps=(step,)),
+        steps=(step,),
+    )
+
+
+def server_of(desk: Desk, command: str) -> int:
+    """Return the number of the server, or refuse where there is none."""
+    if desk.server is None:
+        raise unable(command, Say("group-no-server"), example=command)
+    return desk.server

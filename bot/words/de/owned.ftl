@@ -1,0 +1,65 @@
+### Die Zahlen, die eine Gruppe selbst festgelegt hat.
+
+owned-lamp = { NUMBER($constant) } UVI·m, auf etwa { SHARE($doubt) } genau, aus { $readings ->
+    [one] einem Messwert
+   *[other] { $readings } Messwerten
+  }, leuchtender Teil { LENGTH($lit) }{ owned-since }
+owned-lamp-named = { $name }: { owned-lamp }
+owned-screen = lässt { SHARE($passes) } vom UV durch, hält { SHARE($blocks) } ab{ owned-since }
+owned-set = { LIST($told, join: "list-with") }{ owned-since }
+owned-since = { $set_on ->
+    [none] {""}
+   *[some] ; festgelegt am { DAY($set_on) }
+  }
+owned-latin = { $scientific }
+
+## Zielwerte
+# Only with: $uvi
+owned-uvi = UV-Index { UVI($uvi, form: "range") }{ $has_best ->
+    [yes] , am besten { UVI($uvi, form: "given") }
+   *[no] {""}
+  }
+# Only with: $light
+owned-light = Licht { HOURS($light, form: "range") }{ $has_best ->
+    [yes] , am besten { HOURS($light) }
+   *[no] {""}
+  }
+# Only with: $warmth
+owned-warmth = { owned-of } { TEMP($warmth, form: "range") }{ $has_best ->
+    [yes] , am besten { TEMP($warmth) }
+   *[no] {""}
+  }
+owned-of = { $of ->
+    [uvi] UV-Index
+    [warm_air] Luft auf der warmen Seite
+    [cool_air] Luft auf der kühlen Seite
+    [night_floor] nachts heizen nur unter
+    [night_heat_off] Nachtwärme aus bei
+    [light_hours] Licht
+   *[other] Fläche am Sonnenplatz
+  }
+# Only with: $uvi
+owned-value-uvi = UV-Index { UVI($uvi, form: "given") }
+# Only with: $light
+owned-value-light = { HOURS($light) } Licht
+# Only with: $warmth
+owned-value-warmth = { TEMP($warmth) }
+
+## Grenzen
+# Only with: $uvi
+owned-limit-uvi = UV-Index unter { UVI($uvi, form: "given") }{ owned-by }
+# Only with: $warmth
+owned-limit-warmth = { $what ->
+    [coolest] kühlster Platz unter
+    [night] keine Nacht unter
+   *[surface] keine Fläche über
+  } { TEMP($warmth) }{ owned-by }
+# Only with: $uvi
+owned-span-uvi = UV-Index { UVI($uvi, form: "range") }
+# Only with: $warmth
+owned-span-warmth = { TEMP($warmth, form: "range") }
+owned-by = { $by ->
+    [group] {" "}(von dieser Gruppe festgelegt)
+    [careful] {" "}(eine vorsichtige von mir)
+   *[nobody] {""}
+  }

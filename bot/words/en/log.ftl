@@ -1,0 +1,49 @@
+### Facts: GroupLog, LogLine, LogNamed, LogSetting, LogTarget, LogBoard, LogAnimal, LogText
+### Who changed what for a group.
+
+log-title = Who changed what
+log-head = { $count ->
+    [0] Nothing has been changed yet.
+    [one] One change so far.
+   *[other] The newest { $count } changes.
+  }
+log-column-when = When (UTC)
+log-column-what = What
+log-column-before = From
+log-column-after = To
+log-column-who = By
+log-when = { DAY($day) }, { CLOCK($clock) }
+
+## What
+log-named = { $kind ->
+    [channel] channel
+    [screen] screen
+    [animal] animal
+   *[lamp] lamp
+  } { $name }
+log-setting = { $setting ->
+    [units] shown first
+    [animal] usual animal
+    [site] address of the guide
+    [zone] time zone
+   *[language] language
+  }
+log-target = target { NAME($animal) }: { owned-of }
+log-board = board { $topic ->
+    [distances] distances
+    [temperatures] temperatures
+    [first_day] first day
+   *[guide] guide
+  }, channel { $channel }
+
+## Values
+log-nothing = nothing
+log-animal = { NAME($animal) }
+log-text = { $text }
+log-public = for everybody
+log-private = for the asker alone
+log-shown = posted
+
+## Who
+log-forgotten = forgotten
+log-local = this computer

@@ -1,0 +1,66 @@
+### Facts: OwnLampTold, OwnScreenTold, OwnRangeTold, OwnLimitTold, OwnSet, OwnLatin
+### The figures that a group set for itself.
+
+owned-lamp = { NUMBER($constant) } UVI·m, good to about { SHARE($doubt) }, from { $readings ->
+    [one] one meter reading
+   *[other] { $readings } meter readings
+  }, lit part { LENGTH($lit) }{ owned-since }
+owned-lamp-named = { $name }: { owned-lamp }
+owned-screen = lets { SHARE($passes) } of the UV through, blocks { SHARE($blocks) }{ owned-since }
+owned-set = { LIST($told, join: "list-with") }{ owned-since }
+owned-since = { $set_on ->
+    [none] {""}
+   *[some] ; set on { DAY($set_on) }
+  }
+owned-latin = { $scientific }
+
+## Targets
+# Only with: $uvi
+owned-uvi = UV index { UVI($uvi, form: "range") }{ $has_best ->
+    [yes] , best { UVI($uvi, form: "given") }
+   *[no] {""}
+  }
+# Only with: $light
+owned-light = light { HOURS($light, form: "range") }{ $has_best ->
+    [yes] , best { HOURS($light) }
+   *[no] {""}
+  }
+# Only with: $warmth
+owned-warmth = { owned-of } { TEMP($warmth, form: "range") }{ $has_best ->
+    [yes] , best { TEMP($warmth) }
+   *[no] {""}
+  }
+owned-of = { $of ->
+    [uvi] UV index
+    [warm_air] warm-end air
+    [cool_air] cool-end air
+    [night_floor] night heat only below
+    [night_heat_off] night heat off at
+    [light_hours] light
+   *[other] basking surface
+  }
+# Only with: $uvi
+owned-value-uvi = UV index { UVI($uvi, form: "given") }
+# Only with: $light
+owned-value-light = { HOURS($light) } of light
+# Only with: $warmth
+owned-value-warmth = { TEMP($warmth) }
+
+## Limits
+# Only with: $uvi
+owned-limit-uvi = UV index under { UVI($uvi, form: "given") }{ owned-by }
+# Only with: $warmth
+owned-limit-warmth = { $what ->
+    [coolest] coolest place under
+    [night] no night under
+   *[surface] no surface over
+  } { TEMP($warmth) }{ owned-by }
+# Only with: $uvi
+owned-span-uvi = UV index { UVI($uvi, form: "range") }
+# Only with: $warmth
+owned-span-warmth = { TEMP($warmth, form: "range") }
+owned-by = { $by ->
+    [group] {" "}(set by this group)
+    [careful] {" "}(a careful one of mine)
+   *[nobody] {""}
+  }
