@@ -1,7 +1,7 @@
 """The questions of a group's moderators, in the order of the list; the examples work in turn."""
 
 from bot.command import Command
-from bot.keeping import boards, counting, figures, own_animals, read_figures, server, targets
+from bot.keeping import boards, counting, server
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.queries.server import (
     AnimalQuery,
@@ -16,6 +16,7 @@ from bot.queries.server import (
     TargetQuery,
     TopicQuery,
 )
+from bot.questions.saved import group, log, own_animals, own_removed, own_targets, own_uv
 
 __all__ = ["MODERATOR_COMMANDS"]
 
@@ -24,7 +25,8 @@ _SERVER = (
         name="server show",
         summary="What this group has set: settings, own lamps, screens, targets and animals",
         query=ShowQuery,
-        stored=server.show,
+        stored=group.show,
+        tell=group.tell_shown,
         examples=("server show",),
         who="moderator",
         guide=("for-moderators",),
@@ -33,7 +35,8 @@ _SERVER = (
         name="server set",
         summary="The group's first unit, animal, guide address and time zone",
         query=SettingsQuery,
-        stored=server.settings,
+        stored=group.settings,
+        tell=group.tell_settings,
         examples=("server set units:in animal:bearded dragon", "server set units:none"),
         who="moderator",
         guide=("for-moderators",),
@@ -42,7 +45,8 @@ _SERVER = (
         name="server answers",
         summary="Whether answers in this channel are for the asker alone or for everybody",
         query=AnswersQuery,
-        stored=server.answers,
+        stored=group.answers,
+        tell=group.tell_answers,
         examples=("server answers show:public",),
         who="moderator",
         guide=("for-moderators",),
@@ -51,7 +55,8 @@ _SERVER = (
         name="server lamp",
         summary="Keep a lamp class of the group's own, from meter readings",
         query=LampQuery,
-        stored=read_figures.lamp,
+        stored=own_uv.lamp,
+        tell=own_uv.tell_lamp,
         examples=(
             "server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in",
         ),
@@ -62,7 +67,8 @@ _SERVER = (
         name="server screen",
         summary="Keep a screen of the group's own",
         query=ScreenQuery,
-        stored=read_figures.screen,
+        stored=own_uv.screen,
+        tell=own_uv.tell_screen,
         examples=(
             "server screen name:Mesh lid screen:passes 55%",
             "server screen name:Fine mesh readings:3.3 at 12 in without:6.0 at 12 in",
@@ -74,7 +80,8 @@ _SERVER = (
         name="server target",
         summary="Keep a target of the group's own for an animal",
         query=TargetQuery,
-        stored=targets.target,
+        stored=own_targets.target,
+        tell=own_targets.tell_target,
         examples=(
             "server target animal:bearded dragon of:basking range:98-106F best:103F",
             "server target animal:bearded dragon of:uvi range:3-4",
@@ -87,6 +94,7 @@ _SERVER = (
         summary="Add an animal of the group's own, with targets and limits",
         query=AnimalQuery,
         stored=own_animals.animal,
+        tell=own_animals.tell_animal,
         examples=(
             "server animal name:Moss lizard uvi:2-3 basking:88-93F cool:70-76F night:58-64F",
             (
@@ -101,7 +109,8 @@ _SERVER = (
         name="server remove",
         summary="Take a lamp, a screen, a target or an animal of the group's own away",
         query=DropQuery,
-        stored=figures.drop,
+        stored=own_removed.remove,
+        tell=own_removed.tell_removed,
         examples=(
             "server remove screen:Fine mesh",
             "server remove animal:bearded dragon of:uvi",
@@ -113,7 +122,8 @@ _SERVER = (
         name="server changes",
         summary="Which moderator changed what, and when",
         query=ShowQuery,
-        stored=server.changes,
+        stored=log.changes,
+        tell=log.tell_changes,
         examples=("server changes",),
         who="moderator",
     ),

@@ -16,8 +16,8 @@ from bot.language.tongue import Tongue
 from calc.animals import Subject, animals, own_name, own_slug
 
 __all__ = [
-    "NOTHING_OWN",
     "LIMITS_IN_ORDER",
+    "NOTHING_OWN",
     "UVI_ABOVE_ZERO",
     "AnimalSlug",
     "By",
@@ -209,7 +209,8 @@ class OwnAnimal(Kept):
         uvi = self.wants.get(Subject.UVI)
         if uvi is not None and uvi.high < _LEAST_UVI:
             raise PydanticCustomError(
-                UVI_ABOVE_ZERO, "a UV index to aim for is above 0; leave it out where none is wanted"
+                UVI_ABOVE_ZERO,
+                "a UV index to aim for is above 0; leave it out where none is wanted",
             )
         rising = (self.night_limit_c, self.coolest_limit_c, self.surface_limit_c)
         told = [limit for limit in rising if limit is not None]

@@ -11,7 +11,7 @@ from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Row
 from bot.preferences import Context
-from calc.animals import Animal, Subject, Target, own_name
+from calc.animals import ANY, Animal, Subject, Target, animals, own_name
 from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind
 from calc.sources import source
@@ -78,8 +78,8 @@ def animal_name(animal: Animal) -> Name:
 
 
 def name_of(slug: str) -> Name:
-    """Return the name of an animal by what it is kept as."""
-    own = own_name(slug)
+    """Return the name of an animal by what it is kept as; one no longer known keeps its key."""
+    own = own_name(slug) or ("" if slug in animals() or slug == ANY else slug)
     return Name("", own) if own else Name(f"animal-{slug}")
 
 

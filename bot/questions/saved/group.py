@@ -39,7 +39,7 @@ __all__ = [
 class OwnTargetTold:
     """A target of the group's own, and the animal that it is for."""
 
-    animal: Name
+    species: Name
     told: Say
 
 

@@ -15,7 +15,6 @@ from bot.queries.server import ShowQuery
 from bot.questions.owned import animal_told, lamp_told, screen_told, target_told
 from bot.questions.saved.unable import server_of
 from bot.questions.shared import name_of
-from calc.animals import Subject
 
 __all__ = ["changes", "tell_changes"]
 
@@ -62,14 +61,6 @@ class LogSetting:
 
 
 @dataclass(frozen=True, slots=True)
-class LogTarget:
-    """A target that was changed."""
-
-    animal: Name
-    of: Subject
-
-
-@dataclass(frozen=True, slots=True)
 class LogBoard:
     """A board that was changed, and the number of its channel."""
 
@@ -79,7 +70,7 @@ class LogBoard:
 
 @dataclass(frozen=True, slots=True)
 class LogAnimal:
-    """An animal as a value."""
+    """An animal as a value, or one whose target was changed."""
 
     animal: Name
 
@@ -144,7 +135,7 @@ def _what(line: Change) -> Say:
     if kind is Logged.SETTING:
         return Say("log-setting", LogSetting(Setting(line.name)))
     if kind is Logged.TARGET:
-        return Say("log-target", LogTarget(name_of(first), Subject(rest)))
+        return Say("log-target", LogAnimal(name_of(first)))
     if kind is Logged.BOARD:
         return Say("log-board", LogBoard(Topic(first), rest.rpartition(" ")[2]))
     return Say("log-named", LogNamed(kind, line.name))

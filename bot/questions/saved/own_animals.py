@@ -135,18 +135,20 @@ def _kept(query: AnimalQuery, desk: Desk) -> OwnAnimal:
             }
         )
     except ValidationError as error:
-        why = {UVI_ABOVE_ZERO: "kept-no-zero", LIMITS_IN_ORDER: "kept-no-limit-order"}
-        told = why.get(error.errors()[0]["type"])
-        if told is None:
+        kind = error.errors()[0]["type"]
+        if kind not in (UVI_ABOVE_ZERO, LIMITS_IN_ORDER):
             raise
-        raise unable(_ANIMAL, Say(told), example=example) from error
+        why = Say("kept-no-zero" if kind == UVI_ABOVE_ZERO else "kept-no-limit-order")
+        raise unable(_ANIMAL, why, example=example) from error
 
 
 def _check_order(option: str, subject: OwnSubject, low: float, high: float) -> None:
     if not in_order(subject, low, None, high):
         within = OutOfOrder(range_told(subject, *bounds_of(subject)))
         example = "10-12 hours" if option == "hours" else "2-3" if option == "uvi" else "75-80F"
-        raise unable(_ANIMAL, Say("kept-no-order", within), example=example, option=option)
+        raise unable(
+            _ANIMAL, Say("kept-no-order", within), example=f"{option}:{example}", option=option
+        )
 
 
 def _limit(query: AnimalQuery, what: OwnLimit) -> float | None:
@@ -162,7 +164,9 @@ def _limit(query: AnimalQuery, what: OwnLimit) -> float | None:
     low, high = limit_bounds(what.value)
     if not (low <= value <= high and value > 0.0):
         within = OutOfOrder(limit_span(what, low, high))
-        raise unable(_ANIMAL, Say("kept-no-limit", within), example=example, option=option)
+        raise unable(
+            _ANIMAL, Say("kept-no-limit", within), example=f"{option}:{example}", option=option
+        )
     return value
 
 
@@ -176,7 +180,8 @@ def _check_it_cannot_harm(kept: OwnAnimal) -> None:
         )
         why = [Say("kept-no-harm", harm), Say("kept-no-harm-own", harm)]
         example = _fitting(kept, subject, limit)
-        raise unable(_ANIMAL, *why, example=example, option=_OPTIONS[subject])
+        option = _OPTIONS[subject]
+        raise unable(_ANIMAL, *why, example=f"{option}:{example}", option=option)
 
 
 def _tells_its_own(subject: OwnSubject, limit: Limit, kept: OwnAnimal) -> str | None:

@@ -110,7 +110,11 @@ def _asked(query: DropQuery, own: Own, context: Context) -> tuple[OwnKind, Figur
     if query.animal and query.of:
         animal, subject = animal_asked(query.animal, context), SUBJECTS[query.of]
         ours = (x for x in own.targets_of(animal.slug) if x.subject is subject)
-        return OwnKind.TARGET, next(ours, None), Say("kept-aim", OwnAim(animal_name(animal), subject))
+        return (
+            OwnKind.TARGET,
+            next(ours, None),
+            Say("kept-aim", OwnAim(animal_name(animal), subject)),
+        )
     example = "server remove lamp:Hood by the door"
     raise unable(_REMOVE, Say("kept-no-thing"), Say("kept-no-thing-how"), example=example)
 

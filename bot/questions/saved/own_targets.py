@@ -129,8 +129,12 @@ def _check_it_cannot_harm(animal: Animal, subject: OwnSubject, low: float, high:
 def _own_range(subject: Subject, animal: Animal) -> str:
     """Return the animal's own range with its middle as it may be typed, else one of the kind."""
     known = wanted_of(animal, subject)
-    if known is None or subject in _RANGES:
+    if known is None:
         return _RANGES.get(subject, "range:75-80F best:78F")
+    if subject in _RANGES:
+        unit = " hours" if subject is Subject.LIGHT_HOURS else ""
+        middle = round((known.low + known.high) / 2.0, 1)
+        return f"range:{known.low:g}-{known.high:g}{unit} best:{middle:g}{unit}"
     low, high = (round(c * 1.8 + 32.0) for c in (known.low, known.high))
     return f"range:{low}-{high}F best:{(low + high) // 2}F"
 

@@ -167,4 +167,4 @@ def _check_free(name: str, command: str) -> None:
             read(name)
         except NotUnderstoodError:
             continue
-        raise unable(command, Say("kept-no-free-name"), example="Hood A", option="name")
+        raise unable(command, Say("kept-no-free-name"), example="name:Hood A", option="name")

@@ -39,12 +39,12 @@ group-language = { $language ->
    *[english] English
   }
 group-label-channels = Kanäle
-group-channels = Antworten für alle in { $public }, nur für dich in { $private }
+group-channels = { $public } für alle, { $private } nur für die Person, die fragt
 
 ## Eigene Zahlen
 group-label-lamp = Lampe { $name }
 group-label-screen = Gitter { $name }
-group-label-target = Zielwert { NAME($animal) }
+group-label-target = Zielwert { NAME($species) }
 group-label-own-animal = Eigenes Tier { $name }
 
 ## Geändert
@@ -57,7 +57,7 @@ group-answers-title = Wer die Antworten hier sieht
 group-answers = { $audience ->
     [private] Ab jetzt sieht hier nur die Antwort, wer gefragt hat.
     [public] Ab jetzt sehen hier alle die Antworten.
-   *[usual] Ab jetzt sieht die Antwort, wer gefragt hat, und kann sie teilen.
+   *[usual] Ab jetzt sieht hier nur die Antwort, wer gefragt hat. Teilen geht auch.
   }
 
 ## Schritte

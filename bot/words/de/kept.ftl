@@ -65,7 +65,7 @@ kept-care-board = Der Aushang { $topic ->
 kept-no-length = Sag mir auch, wie lang die Röhre ist. Davon hängt ab, wie viel UV weiter weg ankommt.
 kept-no-tube = Nein: Keine Röhre gibt diese Messwerte.
 kept-no-tube-own = Sie nehmen ab wie vor einer kleinen Lampe. Nach so einer fragt jeder mit eigenen Messwerten.
-kept-no-share = Sag mir, wie viel das Gitter durchlässt, oder nenn Messwerte mit und ohne Gitter.
+kept-no-share = Wie viel lässt das Gitter durch? Sag es mir, oder nenn Messwerte mit und ohne Gitter.
 kept-no-free-name = Dieser Name heißt schon eine Röhre oder ein Gitter.
 kept-no-order = Diesen Bereich gibt es nicht. Von unten nach oben muss er hier hineinpassen: { $within }.
 kept-no-limit = Diese Grenze gibt es nicht. Sie muss hier liegen: { $within }.
@@ -76,12 +76,12 @@ kept-no-harm-own = Die Grenze ist { $limit }.{ $careful ->
    *[some] {" "}Sie ist eine vorsichtige von mir. Kennst du die eigene? Nenn sie mit { $careful }:
   }
 kept-no-whole = „{ $name }“ ist ein Tier eurer Gruppe: Ändere es als Ganzes.
-kept-no-target = Nenn mir etwas, das es braucht: uvi, basking, warm, cool, night, night_off oder hours.
+kept-no-target = Nenn mir etwas, das es braucht. Das ist eins von uvi, basking, warm, cool, night, night_off und hours.
 kept-no-zero = Ein UV-Index als Ziel ist über 0. Lass ihn weg, wo keiner gebraucht wird.
-kept-no-limit-order = Die Grenze der Nacht liegt unter der des kühlsten Platzes, und beide unter der der Fläche.
-kept-no-new-name = Dieses Tier kenne ich schon: { $ours }. Setz seine Zielwerte mit server target.
+kept-no-limit-order = Diese Grenzen passen nicht zusammen. Die der Nacht liegt unter der des kühlsten Platzes, und beide unter der der Fläche.
+kept-no-new-name = Dieses Tier kenne ich schon: { NAME($ours) }. Setz seine Zielwerte mit server target.
 kept-no-one-animal = Dieser Name kann mehrere Tiere meinen. Nimm den Namen von einem.
-kept-no-plain-name = Nimm einen Namen aus ein bis fünf Wörtern ohne Ziffern, der kein Alltagswort ist.
+kept-no-plain-name = Dieser Name geht nicht. Nimm ein bis fünf Wörter ohne Ziffern, und kein Alltagswort.
 kept-no-such = So etwas hat eure Gruppe nicht.
 kept-known = Sie hat { LIST($known) }.
 kept-known-none = Sie hat noch keine eigenen Zahlen.

@@ -27,7 +27,7 @@ log-setting = { $setting ->
     [zone] Zeitzone
    *[language] Sprache
   }
-log-target = Zielwert { NAME($animal) }: { owned-of }
+log-target = Zielwert { NAME($animal) }
 log-board = Aushang { $topic ->
     [distances] Abstände
     [temperatures] Temperaturen

@@ -59,7 +59,7 @@ owned-span-uvi = UV-Index { UVI($uvi, form: "range") }
 # Only with: $warmth
 owned-span-warmth = { TEMP($warmth, form: "range") }
 owned-by = { $by ->
-    [group] {" "}(von dieser Gruppe festgelegt)
-    [careful] {" "}(eine vorsichtige von mir)
+    [group] , von dieser Gruppe festgelegt
+    [careful] , eine vorsichtige Grenze von mir
    *[nobody] {""}
   }

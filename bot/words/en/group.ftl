@@ -40,12 +40,12 @@ group-language = { $language ->
    *[english] English
   }
 group-label-channels = Channels
-group-channels = answers for all in { $public }, for the asker alone in { $private }
+group-channels = { $public } for everybody, { $private } for the asker alone
 
 ## Figures of its own
 group-label-lamp = Lamp { $name }
 group-label-screen = Screen { $name }
-group-label-target = Target { NAME($animal) }
+group-label-target = Target { NAME($species) }
 group-label-own-animal = Own animal { $name }
 
 ## Changed
@@ -58,7 +58,7 @@ group-answers-title = Who sees the answers here
 group-answers = { $audience ->
     [private] From now on only the asker sees the answers here.
     [public] From now on everybody here sees the answers.
-   *[usual] From now on the asker sees the answers here, and may share them.
+   *[usual] From now on only the asker sees the answers here. They can share them.
   }
 
 ## Steps

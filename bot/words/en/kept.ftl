@@ -66,7 +66,7 @@ kept-care-board = The board about { $topic ->
 kept-no-length = Tell me how long the tube is, too. How much UV there is farther away depends on it.
 kept-no-tube = No: no tube gives these readings.
 kept-no-tube-own = They fall as in front of a small lamp. For such a lamp each keeper asks with readings of their own.
-kept-no-share = Tell me how much the screen lets through, or readings with it and without it.
+kept-no-share = How much does the screen let through? Tell me, or give readings with it and without it.
 kept-no-free-name = That name already means a tube or a screen.
 kept-no-order = That range cannot be. From low to high it must stay within: { $within }.
 kept-no-limit = That limit cannot be. It must be { $within }.
@@ -77,12 +77,12 @@ kept-no-harm-own = Its limit is { $limit }.{ $careful ->
    *[some] {" "}That is a careful one of mine. Do you know its own? Tell it with { $careful }:
   }
 kept-no-whole = “{ $name }” is your group's own animal: change it as a whole.
-kept-no-target = Tell me one thing that it needs: uvi, basking, warm, cool, night, night_off or hours.
+kept-no-target = Tell me one thing that it needs. It is one of uvi, basking, warm, cool, night, night_off and hours.
 kept-no-zero = A UV index to aim for is above 0. Leave it out where none is needed.
-kept-no-limit-order = The limit of the night is below that of the coolest place, and both are below that of the surface.
-kept-no-new-name = I know that animal already: { $ours }. Set its targets with server target.
+kept-no-limit-order = Those limits do not fit together. The night is below the coolest place, and both are below the surface.
+kept-no-new-name = I know that animal already: { NAME($ours) }. Set its targets with server target.
 kept-no-one-animal = That name can mean several animals. Take the name of one.
-kept-no-plain-name = Take a name of one to five words without digits that is no everyday word.
+kept-no-plain-name = That name does not work. Take one to five words without digits, and no everyday word.
 kept-no-such = Your group has no such figure.
 kept-known = It has { LIST($known) }.
 kept-known-none = It has no figures of its own yet.

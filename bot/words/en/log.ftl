@@ -1,4 +1,4 @@
-### Facts: GroupLog, LogLine, LogNamed, LogSetting, LogTarget, LogBoard, LogAnimal, LogText
+### Facts: GroupLog, LogLine, LogNamed, LogSetting, LogBoard, LogAnimal, LogText
 ### Who changed what for a group.
 
 log-title = Who changed what
@@ -28,7 +28,7 @@ log-setting = { $setting ->
     [zone] time zone
    *[language] language
   }
-log-target = target { NAME($animal) }: { owned-of }
+log-target = target { NAME($animal) }
 log-board = board { $topic ->
     [distances] distances
     [temperatures] temperatures

@@ -60,7 +60,7 @@ owned-span-uvi = UV index { UVI($uvi, form: "range") }
 # Only with: $warmth
 owned-span-warmth = { TEMP($warmth, form: "range") }
 owned-by = { $by ->
-    [group] {" "}(set by this group)
-    [careful] {" "}(a careful one of mine)
+    [group] , set by this group
+    [careful] , a careful limit of mine
    *[nobody] {""}
   }

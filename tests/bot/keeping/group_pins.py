@@ -82,7 +82,11 @@ LINES = (
     *("server set site:none animal:none zone:none", "board preview topic:guide"),
     *("board preview topic:temperatures", "server show"),
     *("counted server stats", "server stats weeks:26", "server stats weeks:1"),
-    *("server stats weeks:0", "server import file:{}", 'server import file:{"noonstone": "server"}'),
+    *(
+        "server stats weeks:0",
+        "server import file:{}",
+        'server import file:{"noonstone": "server"}',
+    ),
     *("server forget", "server forget sure:yes", "server forget sure:yes", "server show"),
 )
 _COUNTED = (
@@ -102,8 +106,12 @@ async def opened() -> AsyncIterator[Store]:
         await store.close()
 
 
-async def replies(units: str, language: Language = "en") -> list[tuple[str, Reply]]:
+def replies(units: str, language: Language = "en") -> list[tuple[str, Reply]]:
     """Return what is answered to the lines in turn, in a group with these units."""
+    return asyncio.run(_replies(units, language))
+
+
+async def _replies(units: str, language: Language) -> list[tuple[str, Reply]]:
     found = []
     async with opened() as store:
         desk = Desk(store, FERN, GARDEN, CHANNEL, moderator=True, now=NOW)
@@ -140,7 +148,7 @@ def pinned() -> dict[str, list[Any]]:
 def now() -> dict[str, list[Any]]:
     """Return what is answered now."""
     return {
-        units: [[line, told(reply)] for line, reply in asyncio.run(replies(units))]
+        units: [[line, told(reply)] for line, reply in replies(units)]
         for units in ("in", "cm")
     }
 
