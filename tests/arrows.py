@@ -69,7 +69,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.store.errors",
         "calc",
     ),
-    "bot.queries": ("bot.language", "bot.queries", "bot.kept"),
+    "bot.queries": ("bot.language", "bot.queries", "bot.kept", "calc.animals"),
     "bot.kept": ("bot.kept", "bot.language", "calc.animals", "calc.quantities"),
     "bot.store": ("bot.store", "bot.kept"),
     "bot.guide": ("bot.guide", "calc.sources"),

@@ -21,13 +21,13 @@ from bot.kept.group import (
     bounds_of,
     limit_bounds,
 )
-from bot.language.quantities import read_number, read_temperature, single
 from bot.layered import Brief, Care, Layered, Row
 from bot.preferences import Context
+from bot.queries.own_ranges import of_option, range_read, uvi_limit_read, warmth_read
 from bot.queries.server import AnimalQuery
 from bot.questions.owned import By, OwnLimit, limit_span, limit_told, range_told, value_told
 from bot.questions.saved.own_names import check_name
-from bot.questions.saved.own_targets import OutOfOrder, in_order, of_option, range_read
+from bot.questions.saved.own_targets import OutOfOrder, in_order
 from bot.questions.saved.own_uv import KEPT_NEXT
 from bot.questions.saved.unable import server_of, unable
 from calc.animals import Subject
@@ -145,7 +145,7 @@ def _kept(query: AnimalQuery, desk: Desk) -> OwnAnimal:
 def _check_order(option: str, subject: OwnSubject, low: float, high: float) -> None:
     if not in_order(subject, low, None, high):
         within = OutOfOrder(range_told(subject, *bounds_of(subject)))
-        example = "10-12 hours" if option == "hours" else "2-3" if option == "uvi" else "75-80F"
+        example = "10-12h" if option == "hours" else "2-3" if option == "uvi" else "75-80F"
         raise unable(
             _ANIMAL, Say("kept-no-order", within), example=f"{option}:{example}", option=option
         )
@@ -157,10 +157,7 @@ def _limit(query: AnimalQuery, what: OwnLimit) -> float | None:
     if not text:
         return None
     with of_option(option):
-        if what is OwnLimit.UVI:
-            value = read_number(text, "a UV index", "6")
-        else:
-            value = single(read_temperature(text, None)).low
+        value = uvi_limit_read(text) if what is OwnLimit.UVI else warmth_read(text)
     low, high = limit_bounds(what.value)
     if not (low <= value <= high and value > 0.0):
         within = OutOfOrder(limit_span(what, low, high))
@@ -195,7 +192,7 @@ def _tells_its_own(subject: OwnSubject, limit: Limit, kept: OwnAnimal) -> str | 
 def _fitting(kept: OwnAnimal, subject: OwnSubject, limit: Limit) -> str:
     """Return a range that stays within the limits, as it may be typed."""
     if subject is Subject.LIGHT_HOURS:
-        return "10-12 hours"
+        return "10-12h"
     if subject is Subject.UVI:
         return f"{round(limit.value * 0.4, 1):g}-{round(limit.value * 0.7, 1):g}"
     steps = (-4.0, -8.0, -16.0, 4.0, 8.0, 16.0)

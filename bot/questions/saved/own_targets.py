@@ -1,7 +1,5 @@
 """A group's own targets: kept within the limits of the animal. Words: ``kept.ftl``."""
 
-from collections.abc import Iterator
-from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Final
 
@@ -9,16 +7,9 @@ from bot.answers.animals import animal_asked, limit_past, wanted_of
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.group import OwnSubject, OwnTarget, bounds_of
-from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import (
-    read_duration,
-    read_number,
-    read_number_range,
-    read_temperature,
-    single,
-)
 from bot.layered import Brief, Care, Layered
 from bot.preferences import Context
+from bot.queries.own_ranges import of_option, range_read, value_read
 from bot.queries.server import TargetQuery
 from bot.questions.owned import range_told, value_told
 from bot.questions.saved.own_uv import KEPT_NEXT
@@ -26,7 +17,7 @@ from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import animal_name
 from calc.animals import Animal, Subject, own_name
 
-__all__ = ["SUBJECTS", "OutOfOrder", "in_order", "of_option", "range_read", "target", "tell_target"]
+__all__ = ["SUBJECTS", "OutOfOrder", "in_order", "target", "tell_target"]
 
 SUBJECTS: Final[dict[str, OwnSubject]] = {
     "uvi": Subject.UVI,
@@ -40,10 +31,8 @@ SUBJECTS: Final[dict[str, OwnSubject]] = {
 _TARGET = "server target"
 _RANGES = {
     Subject.UVI: "range:3-5 best:4",
-    Subject.LIGHT_HOURS: "range:10-14 hours best:12 hours",
+    Subject.LIGHT_HOURS: "range:10-14h best:12h",
 }
-_UVI = ("a range of the UV index", "3-5")
-_HOUR_S = 3600.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +77,7 @@ async def target(query: TargetQuery, context: Context, desk: Desk) -> TargetKept
     with of_option("range"):
         low, high = range_read(subject, query.range)
     with of_option("best"):
-        best = _best(subject, query.best) if query.best else None
+        best = value_read(subject, query.best) if query.best else None
     if not in_order(subject, low, best, high):
         within = OutOfOrder(range_told(subject, *bounds_of(subject)))
         example = _own_range(subject, animal)
@@ -132,39 +121,11 @@ def _own_range(subject: Subject, animal: Animal) -> str:
     if known is None:
         return _RANGES.get(subject, "range:75-80F best:78F")
     if subject in _RANGES:
-        unit = " hours" if subject is Subject.LIGHT_HOURS else ""
+        unit = "h" if subject is Subject.LIGHT_HOURS else ""
         middle = round((known.low + known.high) / 2.0, 1)
         return f"range:{known.low:g}-{known.high:g}{unit} best:{middle:g}{unit}"
     low, high = (round(c * 1.8 + 32.0) for c in (known.low, known.high))
-    return f"range:{low}-{high}F best:{(low + high) // 2}F"
-
-
-@contextmanager
-def of_option(name: str) -> Iterator[None]:
-    """Name the option in a refusal of what was put into it."""
-    try:
-        yield
-    except NotUnderstoodError as error:
-        raise NotUnderstoodError(error.read, error.accepted, error.example, name) from error
-
-
-def range_read(subject: Subject, text: str) -> tuple[float, float]:
-    """Return the ends of a range of a target as typed, in the target's own unit."""
-    if subject is Subject.UVI:
-        return read_number_range(text, *_UVI)
-    if subject is Subject.LIGHT_HOURS:
-        light = read_duration(text, "h")
-        return light.low / _HOUR_S, light.high / _HOUR_S
-    measure = read_temperature(text, None)
-    return measure.low, measure.high
-
-
-def _best(subject: Subject, text: str) -> float:
-    if subject is Subject.UVI:
-        return read_number(text, "a UV index", "4")
-    if subject is Subject.LIGHT_HOURS:
-        return single(read_duration(text, "h")).low / _HOUR_S
-    return single(read_temperature(text, None)).low
+    return " ".join((f"range:{low}-{high}F", f"best:{(low + high) // 2}F"))
 
 
 def tell_target(facts: TargetKept) -> Layered:

@@ -3,11 +3,16 @@
 owned-lamp = { NUMBER($constant) } UVI·m, auf etwa { SHARE($doubt) } genau, aus { $readings ->
     [one] einem Messwert
    *[other] { $readings } Messwerten
-  }, leuchtender Teil { LENGTH($lit) }{ owned-since }
+  }, leuchtender Teil { LENGTH($lit) }{ $set_on ->
+    [none] {""}
+   *[some] ; festgelegt am { DAY($set_on) }
+  }
 owned-lamp-named = { $name }: { owned-lamp }
-owned-screen = lässt { SHARE($passes) } vom UV durch, hält { SHARE($blocks) } ab{ owned-since }
-owned-set = { LIST($told, join: "list-with") }{ owned-since }
-owned-since = { $set_on ->
+owned-screen = lässt { SHARE($passes) } vom UV durch, hält { SHARE($blocks) } ab{ $set_on ->
+    [none] {""}
+   *[some] ; festgelegt am { DAY($set_on) }
+  }
+owned-set = { LIST($told, join: "list-with") }{ $set_on ->
     [none] {""}
    *[some] ; festgelegt am { DAY($set_on) }
   }
@@ -47,19 +52,22 @@ owned-value-warmth = { TEMP($warmth) }
 
 ## Grenzen
 # Only with: $uvi
-owned-limit-uvi = UV-Index unter { UVI($uvi, form: "given") }{ owned-by }
+owned-limit-uvi = UV-Index unter { UVI($uvi, form: "given") }{ $by ->
+    [group] , von dieser Gruppe festgelegt
+    [careful] , eine vorsichtige Grenze von mir
+   *[nobody] {""}
+  }
 # Only with: $warmth
 owned-limit-warmth = { $what ->
     [coolest] kühlster Platz unter
     [night] keine Nacht unter
    *[surface] keine Fläche über
-  } { TEMP($warmth) }{ owned-by }
-# Only with: $uvi
-owned-span-uvi = UV-Index { UVI($uvi, form: "range") }
-# Only with: $warmth
-owned-span-warmth = { TEMP($warmth, form: "range") }
-owned-by = { $by ->
+  } { TEMP($warmth) }{ $by ->
     [group] , von dieser Gruppe festgelegt
     [careful] , eine vorsichtige Grenze von mir
    *[nobody] {""}
   }
+# Only with: $uvi
+owned-span-uvi = UV-Index { UVI($uvi, form: "range") }
+# Only with: $warmth
+owned-span-warmth = { TEMP($warmth, form: "range") }

@@ -4,11 +4,16 @@
 owned-lamp = { NUMBER($constant) } UVI·m, good to about { SHARE($doubt) }, from { $readings ->
     [one] one meter reading
    *[other] { $readings } meter readings
-  }, lit part { LENGTH($lit) }{ owned-since }
+  }, lit part { LENGTH($lit) }{ $set_on ->
+    [none] {""}
+   *[some] ; set on { DAY($set_on) }
+  }
 owned-lamp-named = { $name }: { owned-lamp }
-owned-screen = lets { SHARE($passes) } of the UV through, blocks { SHARE($blocks) }{ owned-since }
-owned-set = { LIST($told, join: "list-with") }{ owned-since }
-owned-since = { $set_on ->
+owned-screen = lets { SHARE($passes) } of the UV through, blocks { SHARE($blocks) }{ $set_on ->
+    [none] {""}
+   *[some] ; set on { DAY($set_on) }
+  }
+owned-set = { LIST($told, join: "list-with") }{ $set_on ->
     [none] {""}
    *[some] ; set on { DAY($set_on) }
   }
@@ -48,19 +53,22 @@ owned-value-warmth = { TEMP($warmth) }
 
 ## Limits
 # Only with: $uvi
-owned-limit-uvi = UV index under { UVI($uvi, form: "given") }{ owned-by }
+owned-limit-uvi = UV index under { UVI($uvi, form: "given") }{ $by ->
+    [group] , set by this group
+    [careful] , a careful limit of mine
+   *[nobody] {""}
+  }
 # Only with: $warmth
 owned-limit-warmth = { $what ->
     [coolest] coolest place under
     [night] no night under
    *[surface] no surface over
-  } { TEMP($warmth) }{ owned-by }
-# Only with: $uvi
-owned-span-uvi = UV index { UVI($uvi, form: "range") }
-# Only with: $warmth
-owned-span-warmth = { TEMP($warmth, form: "range") }
-owned-by = { $by ->
+  } { TEMP($warmth) }{ $by ->
     [group] , set by this group
     [careful] , a careful limit of mine
    *[nobody] {""}
   }
+# Only with: $uvi
+owned-span-uvi = UV index { UVI($uvi, form: "range") }
+# Only with: $warmth
+owned-span-warmth = { TEMP($warmth, form: "range") }

@@ -148,8 +148,7 @@ def pinned() -> dict[str, list[Any]]:
 def now() -> dict[str, list[Any]]:
     """Return what is answered now."""
     return {
-        units: [[line, told(reply)] for line, reply in replies(units)]
-        for units in ("in", "cm")
+        units: [[line, told(reply)] for line, reply in replies(units)] for units in ("in", "cm")
     }
 
 

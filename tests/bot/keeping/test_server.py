@@ -15,20 +15,21 @@ from bot.store.store import Store
 from tests.bot.keeping.conftest import NOW, Ask
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN, row, whole
 
+NOTHING = "Nothing is set here yet."
 DISTANCE = "distance tube:12% reflector:polished screen:none"
 
 
 async def test_settings_are_shown_changed_and_taken_away(ok: Ask, ask: Ask) -> None:
-    assert "nothing is set" in (await ok("server show")).answer
+    assert (await ok("server show")).answer == NOTHING
     await ok("server set units:cm animal:leopard gecko site:https://guide.example zone:Chicago")
     shown = await ok("server show")
-    assert row(shown, "First unit") == "centimetres and °C"
+    assert row(shown, "Shown first") == "centimetres and °C"
     assert row(shown, "Animal") == "leopard gecko"
     assert row(shown, "Guide") == "https://guide.example"
     assert row(shown, "Time zone") == "America/Chicago"
     await ok("server set units:none animal:none site:none zone:none")
-    assert "nothing is set" in (await ok("server show")).answer
-    assert "one to change" in (await ask("server set")).answer
+    assert (await ok("server show")).answer == NOTHING
+    assert "units" in (await ask("server set")).answer
 
 
 @pytest.mark.parametrize(
@@ -86,7 +87,7 @@ async def test_a_target_is_kept_in_any_unit_and_answers_go_by_it(ok: Ask) -> Non
 
 async def test_a_screen_is_learnt_from_readings_with_and_without_it(ok: Ask) -> None:
     reply = await ok("server screen name:Fine mesh readings:3.0 at 30cm without:6.0 at 30cm")
-    assert "passes 50 %" in reply.answer
+    assert "lets 50 % of the UV through" in row(reply, "Your screen")
     named = await ok(f"{DISTANCE.replace('none', 'fine mesh')} uvi:3-5")
     given = await ok(f"{DISTANCE.replace('none', 'passes 50%')} uvi:3-5")
     assert [v.best for v in named.values] == pytest.approx([v.best for v in given.values])
@@ -103,7 +104,7 @@ async def test_every_change_is_in_the_log_with_its_moderator(ok: Ask) -> None:
         "lamp Hood",
         f"channel {CHANNEL}",
         "lamp Hood",
-        "setting units",
+        "shown first",
     ]
     assert {line[4] for line in table.rows} == {str(FERN)}
     assert table.rows[-1][2:4] == ("nothing", "cm")
@@ -115,8 +116,8 @@ async def test_the_log_tells_figures_as_they_are_shown(ok: Ask) -> None:
     await ok("server screen name:Mesh screen:passes 55%")
     table = (await ok("server changes")).table
     assert table is not None
-    assert table.rows[0][3] == "passes 55 % of the UV (blocks 45 %)"
-    assert table.rows[1][1] == "target bearded dragon basking surface"
+    assert table.rows[0][3] == "lets 55 % of the UV through, blocks 45 %"
+    assert table.rows[1][1] == "target bearded dragon"
     assert table.rows[1][3].startswith("basking surface 98 to 106 °F (36.5 to 41 °C), best 103 °F")
 
 
@@ -135,7 +136,7 @@ async def test_an_export_comes_back_as_it_was_and_forgetting_leaves_nothing(ok: 
     assert (len(kept.lamps), len(kept.screens), len(kept.targets)) == (1, 1, 1)
     assert "for good" in (await ok("server forget")).answer
     await ok("server forget sure:yes")
-    assert "nothing is set" in (await ok("server show")).answer
+    assert (await ok("server show")).answer == NOTHING
     await ok(f"server import file:{json.dumps(json.loads(document.text))}")
     back = (await ok("server export")).document
     assert back is not None
@@ -225,4 +226,5 @@ async def test_a_lamp_that_cannot_be_is_not_kept_for_everybody(ask: Ask, reading
 async def test_a_lamp_with_one_odd_reading_is_kept_and_the_odd_one_named_first(ok: Ask) -> None:
     read = "5.8 at 12 in, 43 at 15 in, 3.4 at 18 in"
     reply = await ok(f"server lamp name:Hood readings:{read} length:22in")
-    assert reply.answer.startswith("UVI 43 at 15 in does not fit the others, so I left it out.")
+    assert reply.answer.startswith("I left out 43 at 15 in.")
+    assert "43 at 15 in does not fit the others" in whole(reply)
