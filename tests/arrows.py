@@ -55,6 +55,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.questions",
         "bot.answers.animals",
         "bot.answers.length_asked",
+        "bot.answers.uv_asked",
         "bot.command",
         "bot.desk",
         "bot.facts",
@@ -115,7 +116,12 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.stored_commands",
     ),
     "bot.setup_commands": ("bot.answers", "bot.command", "bot.queries", "bot.questions"),
-    "bot.moderator_commands": ("bot.command", "bot.keeping", "bot.queries"),
+    "bot.moderator_commands": (
+        "bot.command",
+        "bot.keeping",
+        "bot.queries",
+        "bot.questions.saved",
+    ),
     "bot.stored_commands": (
         "bot.command",
         "bot.keeping",
@@ -205,6 +211,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.saying",
     ),
     "bot.ask": (
+        "bot.layered",
         "bot.facts",
         "bot.problems",
         "bot.answering",

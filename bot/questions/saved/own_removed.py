@@ -83,7 +83,8 @@ async def remove(query: DropQuery, context: Context, desk: Desk) -> OwnGone:
     own = await desk.store.figures.own(server)
     kind, found, asked = _asked(query, own, context)
     if found is None or not await desk.store.figures.remove(server, found, desk.by):
-        known = tuple(map(_named, (*own.lamps, *own.screens, *own.animals, *own.targets)))
+        figures: tuple[Figure, ...] = (*own.lamps, *own.screens, *own.animals, *own.targets)
+        known = tuple(map(_named, figures))
         told = OwnKnown(known[:_MOST_KNOWN])
         there = Say("kept-known", told) if known else Say("kept-known-none")
         raise unable(_REMOVE, Say("kept-no-such"), there, example="server show")

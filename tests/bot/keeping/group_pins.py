@@ -117,13 +117,14 @@ async def _replies(units: str, language: Language) -> list[tuple[str, Reply]]:
         desk = Desk(store, FERN, GARDEN, CHANNEL, moderator=True, now=NOW)
         for line in (f"server set units:{units}", *LINES):
             where, _, asked = line.partition(" ")
-            at = {"console": {"channel": None}, "direct": {"server": None, "channel": None}}
+            channel = None if where in ("console", "direct") else CHANNEL
+            server = None if where == "direct" else GARDEN
             if where == "counted":
                 for weeks, counts in _COUNTED:
                     day = NOW.date() - timedelta(weeks=weeks)
                     await store.counts.add(GARDEN, day, counts)
             told = line if where in ("server", "board") else asked
-            there = replace(desk, **at.get(where, {}))
+            there = replace(desk, server=server, channel=channel)
             reply = await ask_stored(told, Preferences(language=language), there)
             found.append((line, reply))
     return found
