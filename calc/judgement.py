@@ -20,6 +20,7 @@ __all__ = [
     "Move",
     "Verdict",
     "as_read",
+    "judge_reading",
     "judge_value",
     "with_doubt",
 ]
@@ -149,6 +150,11 @@ def with_doubt(quantity: Quantity, reading: float) -> Estimate:
         factor = exp(row.doubt)
         return Estimate(reading / factor, reading, reading * factor)
     return Estimate(reading - row.doubt, reading, reading + row.doubt)
+
+
+def judge_reading(quantity: Quantity, reading: float, low: float, high: float) -> Judged:
+    """Judge what an instrument shows against a wanted range: ``judge_value`` with its doubt."""
+    return judge_value(quantity, with_doubt(quantity, reading), low, high)
 
 
 def judge_value(

@@ -289,3 +289,17 @@ def test_readings_of_heat_are_judged_alike_by_temps_and_by_check() -> None:
             assert (row[1] == "fine") is (": right. " in why), row
             compared += 1
     assert compared >= 100
+
+
+def test_hours_of_light_are_judged_alike_by_hours_and_by_check() -> None:
+    seen = set()
+    for animal, quarters in product(("bearded dragon", "crested gecko"), range(38, 61)):
+        lit, off = quarters / 4.0, 24 + quarters
+        hours = _asked(f"hours animal:{animal} on:6:00 off:{off // 4}:{off % 4 * 15:02d}")
+        check = _asked(f"check text:{animal}, lights {lit:g} hours a day")
+        assert check.table is not None
+        (told,) = [row[1] for row in check.table.rows if row[0] == "Hours of light"]
+        if not hours.answer.startswith("I cannot tell"):
+            assert (told == "fine") is hours.answer.startswith("Yes"), (animal, lit)
+            seen.add(told)
+    assert seen == {"fine", "change"}

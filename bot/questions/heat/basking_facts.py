@@ -24,7 +24,7 @@ from bot.reply import Alarm
 from calc.heat.basking import MOST_DIMMING, DimmerChange, DimmerVerdict, WattageStep, surface_at
 from calc.heat.dimming import rerated_by_power
 from calc.heat.guards import Guard
-from calc.judgement import Verdict, judge_value, with_doubt
+from calc.judgement import Verdict, judge_reading, judge_value
 from calc.quantities import Quantity
 
 __all__ = ["Act", "Basking", "Dimming", "LampChoice", "basking"]
@@ -161,9 +161,8 @@ def _act(change: Change) -> Act:
     reading, wanted, move = change.reading, change.wanted, change.move
     if move is None or not change.may_move:
         return Act.SMALLER if change.is_cooling else Act.STRONGER
-    read = with_doubt(Quantity.BASKING_SURFACE, reading.surface_c)
-    judged = judge_value(Quantity.BASKING_SURFACE, read, wanted.low_c, wanted.high_c)
-    if judged.is_fine:
+    ends = wanted.low_c, wanted.high_c
+    if judge_reading(Quantity.BASKING_SURFACE, reading.surface_c, *ends).is_fine:
         return Act.INSIDE
     return Act.RAISE if move.best > reading.distance_m else Act.LOWER
 

@@ -17,7 +17,7 @@ from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.shared import animal_name, known_by
 from bot.reply import Alarm, Picture
 from calc.animals import Animal, Subject, Target
-from calc.judgement import Verdict, judge_value, with_doubt
+from calc.judgement import Verdict, judge_reading
 from calc.limits import Met, limits_of
 from calc.quantities import Quantity
 from calc.timer import LightTimes, flat_times
@@ -124,8 +124,7 @@ def _minutes(moment: time) -> int:
 
 def _judged(told: LightTimes, target: Target) -> Verdict:
     """Return how the keeper's own hours are, by the one judgement."""
-    read = with_doubt(Quantity.LIGHT_HOURS, told.hours)
-    return judge_value(Quantity.LIGHT_HOURS, read, target.low, target.high).verdict
+    return judge_reading(Quantity.LIGHT_HOURS, told.hours, target.low, target.high).verdict
 
 
 def _burns_at_night(times: LightTimes) -> bool:

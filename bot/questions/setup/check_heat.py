@@ -17,7 +17,7 @@ from calc.animals import Animal
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.mending import Surroundings
 from calc.heat.readings import Finding, Instrument, Readings
-from calc.judgement import judge_value, with_doubt
+from calc.judgement import judge_reading
 from calc.limits import Met, limits_of, passed
 from calc.quantities import Quantity
 from calc.setup.measured import change_of, spot_of
@@ -177,8 +177,7 @@ def _apart(judgement: Judgement) -> Iterator[Part]:
         return
     least = spot.target.low - cool.target.high
     most = max(least, spot.target.high - cool.target.low)
-    read = with_doubt(Quantity.GRADIENT, apart)
-    judged = judge_value(Quantity.GRADIENT, read, least, most)
+    judged = judge_reading(Quantity.GRADIENT, apart, least, most)
     facts = HeatApart(kelvins(apart), kelvins(least), kelvins(most))
     if judged.is_fine:
         why = Say("check-why-apart", facts)

@@ -13,14 +13,14 @@ from bot.questions.shared import known_by
 from calc.animals import Animal, Subject
 from calc.heat.judge import Step
 from calc.heat.night import NightDecision, night_plan
+from calc.judgement import Move, judge_reading
 from calc.limits import Met, limits_of, passed
+from calc.quantities import Quantity
 from calc.setup.set_up import Sign
 
 __all__ = ["hours_part", "night_part"]
 
 _HOUR_S = 3600.0
-# A clock's timer is set to the half hour, nobody's animal is worse for it.
-_TIMER_H = 0.5
 _STEPS = {
     NightDecision.HEAT: Step.HEAT_THE_NIGHT,
     NightDecision.KEEPERS_DIFFER: Step.CONSIDER_NIGHT_HEAT,
@@ -75,13 +75,14 @@ def hours_part(told: SetUpTold, animal: Animal, own: Own) -> Part:
         only = LightOnly(hours(lit))
         why, cell = Say("check-why-hours-only", only), Say("check-read-hours", only)
         return Part(Piece.HOURS, Sign.CANNOT_TELL, why, read=cell)
+    judged = judge_reading(Quantity.LIGHT_HOURS, lit, wanted.low, wanted.high)
     facts = LightRead(
         lit=hours(lit),
         day=hours(wanted.aim, (wanted.low, wanted.high)),
         known=known_by(animal, Subject.LIGHT_HOURS, wanted, own),
-        long=lit > wanted.high,
+        long=judged.move is Move.DOWN,
     )
-    fine = wanted.low - _TIMER_H <= lit <= wanted.high + _TIMER_H
+    fine = judged.move is Move.STAY
     timer = Todo(Urgency.REST, Say("check-do-timer", facts), Say("check-do-timer-short", facts))
     return Part(
         Piece.HOURS,
