@@ -6,10 +6,21 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.judgement import LIKELY, SURE, Judged, Move, Verdict, as_read, judge_value
+from calc.judgement import (
+    LIKELY,
+    SURE,
+    Judged,
+    Move,
+    Verdict,
+    as_read,
+    judge_reading,
+    judge_value,
+    with_doubt,
+)
 from calc.quantities import Quantity, row_of
 from calc.sources import bibliography
 from calc.uncertainty import Estimate
+from calc.validity import OutsideModelError
 
 # Deviations of the standard normal: 0.95 lies below 1.6449, 0.70 below 0.5244 (any table).
 _AT_95, _AT_70 = 1.6449, 0.5244
@@ -124,3 +135,119 @@ def test_every_quantity_has_a_row_with_a_known_source() -> None:
         assert row.step > 0.0
         assert row.doubt > 0.0
     assert not row_of(Quantity.HUMIDITY).is_judged
+
+
+def test_verdicts_are_in_order_and_none_is_another() -> None:
+    assert [verdict.value for verdict in Verdict] == list(range(-3, 5))
+    wanting = {Verdict.FAR_TOO_LOW, Verdict.LOW, Verdict.HIGH, Verdict.DANGEROUS}
+    assert {verdict for verdict in Verdict if verdict.wants_change} == wanting
+
+
+def _chances(below: float, inside: float, above: float) -> Judged:
+    whole = Estimate(4.0, 5.0, 6.0)
+    return Judged(_AIR, whole, 3.0, 4.0, Verdict.CANNOT_TELL, below, inside, above, 1.0)
+
+
+@pytest.mark.parametrize("order", [(0, 1, 2), (1, 2, 0), (2, 0, 1)])
+def test_it_is_sure_from_nineteen_in_twenty_on_wherever_it_lies(order: tuple[int, ...]) -> None:
+    at, just_not = (SURE, 1.0 - SURE, 0.0), (0.949, 0.051, 0.0)
+    assert _chances(*(at[i] for i in order)).is_sure
+    assert not _chances(*(just_not[i] for i in order)).is_sure
+
+
+def test_it_is_likely_above_where_that_is_likelier_than_not_or_a_danger() -> None:
+    assert _chances(0.0, 0.49, 0.51).is_likely_above
+    assert not _chances(0.0, 0.5, 0.5).is_likely_above
+    cold = judge_value(_AIR, as_read(_AIR, 10.0), 25.0, 28.0, past_limit=True)
+    assert cold.move is Move.UP
+    assert not cold.is_likely_above
+    # Past a limit inside of what is wanted: too much, for no wish is a reason to burn.
+    for best in (25.0, 26.0, 40.0):
+        hot = judge_value(_AIR, as_read(_AIR, best), 25.0, 28.0, past_limit=True)
+        assert hot.move is Move.DOWN
+        assert hot.is_likely_above
+
+
+@pytest.mark.parametrize(
+    ("best", "verdict", "move"),
+    [
+        (10.0, Verdict.FAR_TOO_LOW, Move.UP),
+        (22.0, Verdict.LOW, Move.UP),
+        (23.9, Verdict.PROBABLY_LOW, Move.UP),
+        (24.5, Verdict.CANNOT_TELL, Move.STAY),
+        (26.0, Verdict.FINE, Move.STAY),
+        (28.5, Verdict.CANNOT_TELL, Move.STAY),
+        (29.1, Verdict.PROBABLY_HIGH, Move.DOWN),
+        (31.0, Verdict.HIGH, Move.DOWN),
+        (60.0, Verdict.HIGH, Move.DOWN),
+    ],
+)
+def test_a_probe_is_judged_by_hand(best: float, verdict: Verdict, move: Move) -> None:
+    """By hand: 1.5 K are 1.645 deviations, and 0.28 K beside the range are inside it."""
+    judged = judge_reading(_AIR, best, 25.0, 28.0)
+    assert (judged.verdict, judged.move) == (verdict, move)
+    assert judged.is_fine is (verdict is Verdict.FINE)
+
+
+@pytest.mark.parametrize(
+    ("best", "off_by"), [(20.0, 5.0), (25.0, 0.0), (26.0, 0.0), (28.0, 0.0), (31.5, 3.5)]
+)
+def test_how_far_off_a_temperature_is_is_a_difference(best: float, off_by: float) -> None:
+    assert _air(best, 1.0).off_by == off_by
+
+
+@pytest.mark.parametrize(
+    ("best", "off_by"), [(0.0, inf), (1.5, 2.0), (3.0, 1.0), (4.0, 1.0), (5.0, 1.0), (20.0, 4.0)]
+)
+def test_how_far_off_a_uv_index_is_is_a_factor(best: float, off_by: float) -> None:
+    uvi = Estimate(best / 1.15, best, best * 1.15)
+    assert judge_value(Quantity.UVI, uvi, 3.0, 5.0).off_by == off_by
+
+
+def test_no_uv_at_all_is_far_too_little_and_any_is_too_much_where_none_is_wanted() -> None:
+    none = judge_value(Quantity.UVI, Estimate(0.0, 0.0, 0.0), 3.0, 5.0)
+    assert none.verdict is Verdict.FAR_TOO_LOW
+    assert (none.below, none.inside, none.above) == (1.0, 0.0, 0.0)
+    some = judge_value(Quantity.UVI, Estimate(0.9, 1.0, 1.1), 0.0, 0.0)
+    assert some.verdict is Verdict.HIGH
+    assert some.off_by == inf
+    dark = judge_value(Quantity.UVI, Estimate(0.0, 0.0, 0.0), 0.0, 0.0)
+    assert dark.verdict is Verdict.FINE
+    assert dark.off_by == 1.0
+
+
+def test_a_small_range_of_uv_is_as_wide_as_a_display_shows() -> None:
+    for best, fine in ((0.46, True), (0.43, False), (1.04, True), (1.06, False)):
+        uvi = Estimate(best / 1.001, best, best * 1.001)
+        assert judge_value(Quantity.UVI, uvi, 0.5, 1.0).is_fine is fine, best
+
+
+def test_a_large_range_of_uv_is_as_wide_as_a_reading_repeats() -> None:
+    for best, fine in ((5.72, True), (5.7, False), (8.39, True), (8.42, False)):
+        uvi = Estimate(best / 1.001, best, best * 1.001)
+        assert judge_value(Quantity.UVI, uvi, 6.0, 8.0).is_fine is fine, best
+
+
+def test_the_doubt_of_each_side_is_its_own() -> None:
+    lopsided = judge_value(_AIR, Estimate(22.0, 26.0, 26.5), 25.0, 28.0)
+    # 1.28 K below the best value at 1.645 deviations in 4 K: 0.526 deviations (any table).
+    assert lopsided.below == pytest.approx(0.299, abs=1e-3)
+    assert lopsided.above < 1e-6
+
+
+def test_a_figure_that_may_be_no_uv_at_all_is_judged_by_its_best_value_below() -> None:
+    judged = judge_value(Quantity.UVI, Estimate(0.0, 4.0, 6.0), 3.0, 5.0)
+    assert judged.below == 0.0
+    assert judged.verdict is Verdict.FINE
+
+
+def test_what_no_instrument_shows_is_refused_and_ends_in_disorder_too() -> None:
+    with pytest.raises(OutsideModelError):
+        as_read(_AIR, 81.0)
+    with pytest.raises(OutsideModelError):
+        as_read(_AIR, -20.5)
+    assert with_doubt(_AIR, 90.0) == Estimate(88.5, 90.0, 91.5)
+    uvi = with_doubt(Quantity.UVI, 4.6)
+    assert (uvi.low, uvi.high) == pytest.approx((4.0, 5.29))
+    with pytest.raises(ValueError, match="28"):
+        _air(26.0, 1.0, 28.0, 25.0)

@@ -1,0 +1,51 @@
+"""The mutants themselves: one change each, and the changed module is the one that tests import."""
+
+import ast
+
+from tests.mutation.__main__ import modules_of, rooms
+from tests.mutation.mutants import mutants_of
+from tests.mutation.trial import ROOT, module_name
+
+_SOURCE = '''"""What it is."""
+
+__all__ = ["found"]
+
+
+def found(a: float, most: int = 3) -> float | None:
+    """Say."""
+    if not a < most and a:
+        raise ValueError("no")
+    return min(-a, 2.0)
+'''
+
+
+def test_each_mutant_changes_one_place_and_compiles() -> None:
+    before = ast.unparse(ast.parse(_SOURCE)).splitlines()
+    found = mutants_of(_SOURCE)
+    for mutant in found:
+        after = ast.unparse(mutant.tree).splitlines()
+        assert sum(a != b for a, b in zip(before, after, strict=True)) == 1
+        compile(mutant.tree, "found", "exec")
+    assert {(mutant.before, mutant.after) for mutant in found} == {
+        ("3", "4"),
+        ("not a < most and a", "not a < most or a"),
+        ("not a < most", "a < most"),
+        ("a < most", "a <= most"),
+        ("raise ValueError('no')", "pass"),
+        ("'no'", "'XXnoXX'"),
+        ("min(-a, 2.0)", "max(-a, 2.0)"),
+        ("-a", "a"),
+        ("2.0", "3.0"),
+    }
+
+
+def test_rooms_name_modules_and_tests_that_are_there() -> None:
+    for name, room in rooms().items():
+        assert modules_of(room), name
+        for path in (*room["modules"], *room["tests"]):
+            assert (ROOT / path).exists(), (name, path)
+
+
+def test_a_module_is_found_by_the_name_it_is_imported_under() -> None:
+    assert module_name(ROOT / "calc/judgement.py") == "calc.judgement"
+    assert module_name(ROOT / "calc/heat/__init__.py") == "calc.heat"
