@@ -35,6 +35,7 @@ from bot.dangers import listen
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
+from bot.language.wanted import UpTo
 from bot.language.words import split_line
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
@@ -173,7 +174,9 @@ def take_apart(line: str, preferences: Preferences) -> tuple[Command, dict[str, 
     try:
         if len(line) > _MOST_CHARACTERS:
             raise NotUnderstoodError(
-                shown(line), f"at most {_MOST_CHARACTERS} characters", COMMANDS[0].examples[0]
+                shown(line),
+                Say("wanted-short-line", UpTo(_MOST_CHARACTERS)),
+                COMMANDS[0].examples[0],
             )
         command, rest = command_of(line, preferences.own.names)
         examples = {option.name: option.example for option in command.query.options()}
@@ -251,8 +254,8 @@ def _routed(
     context = context_of(query, given, preferences)
     try:
         meant = command.route(query, context)
-    except NotUnderstoodError as error:
-        told = not_heard(error, COMMANDS[0])
+    except NotUnderstoodError:
+        told = not_heard(COMMANDS[0])
         return problem(command.name, told, preferences, asked_line(command, given))
     if isinstance(meant, Reply):
         return meant.model_copy(update={"asked": asked_line(command, given)})
@@ -300,7 +303,7 @@ def _answered(understood: Understood) -> Reply:
     except RefusedError as error:
         return understood.finished(in_words(told_no(error, *asking), understood.context))
     except NotUnderstoodError as error:
-        reply = understood.refused(with_way_on(error, *asking).sentence())
+        reply = understood.refused(misread(with_way_on(error, *asking)))
         return reply.model_copy(update={"alarms": alarms_of(error)})
     except OutsideModelError as error:
         return understood.outside(error)

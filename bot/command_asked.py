@@ -4,9 +4,11 @@ import re
 
 from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
+from bot.language.wanted import Closest, SecondWord
 from bot.questions.setup.told import names_an_animal
 
 __all__ = ["command_of", "no_such_command"]
@@ -29,14 +31,13 @@ def command_of(line: str, own: tuple[str, ...] = ()) -> tuple[Command, str]:
         return (free, line.strip()) if free and told_freely else found
     words = line.strip().removeprefix("/").split(maxsplit=2)
     if not words:
-        raise NotUnderstoodError("nothing", "a question", COMMANDS[0].examples[0])
+        raise NotUnderstoodError("", Say("wanted-question"), COMMANDS[0].examples[0])
     group = [c for c in ALL_COMMANDS if c.name.partition(" ")[0] == words[0].lower()]
     if group:
-        second = ", ".join(command.name.partition(" ")[2] for command in group)
-        read = shown(words[1]) if len(words) > 1 else "nothing more"
-        raise NotUnderstoodError(
-            read, f"one of {second} after {words[0].lower()}", group[0].examples[0]
-        )
+        seconds = tuple(command.name.partition(" ")[2] for command in group)
+        wanted = Say("wanted-second-word", SecondWord(words[0].lower(), seconds))
+        read = shown(words[1]) if len(words) > 1 else ""
+        raise NotUnderstoodError(read, wanted, group[0].examples[0])
     if free is not None and _is_sentence(line, own):
         return free, line.strip()
     raise NotUnderstoodError(shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0])
@@ -49,11 +50,9 @@ def _is_sentence(line: str, own: tuple[str, ...]) -> bool:
     return len(line.split()) >= _FEWEST_WORDS or names_an_animal(line, own)
 
 
-def _accepted_commands(word: str) -> str:
+def _accepted_commands(word: str) -> Say:
     names = list(dict.fromkeys(command.name.partition(" ")[0] for command in ALL_COMMANDS))
-    near = closest(word.lower(), names)
-    wish = f"perhaps {near}; " if near else ""
-    return f"one of the questions I know ({wish}all are {', '.join(names)})"
+    return Say("wanted-command", Closest(closest(word.lower(), names)))
 
 
 def no_such_command(name: str) -> NotUnderstoodError:

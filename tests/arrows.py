@@ -3,7 +3,7 @@
 # room → what it may import of the project; a longer prefix wins over a shorter one.
 ARROWS: dict[str, tuple[str, ...]] = {
     "calc": ("calc",),
-    "bot.language": ("bot.language",),
+    "bot.language": ("bot.language", "bot.facts"),
     "bot.brief": ("bot.reply",),
     "bot.dangers": ("bot.brief", "bot.dangers", "bot.facts", "bot.language", "bot.reply", "calc"),
     "bot.drawing": ("bot.drawing",),
@@ -70,7 +70,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.store.errors",
         "calc",
     ),
-    "bot.queries": ("bot.language", "bot.queries", "bot.kept", "calc.animals"),
+    "bot.queries": ("bot.facts", "bot.language", "bot.queries", "bot.kept", "calc.animals"),
     "bot.kept": ("bot.kept", "bot.language", "calc.animals", "calc.quantities"),
     "bot.store": ("bot.store", "bot.kept"),
     "bot.guide": ("bot.guide", "calc.sources"),
@@ -130,6 +130,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.questions",
     ),
     "bot.keeping": (
+        "bot.facts",
+        "bot.saying.voice",
         "bot.keeping",
         "bot.answering",
         "bot.answers",
@@ -146,7 +148,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "calc",
     ),
     "bot.command_asked": (
-        "bot.answers",
+        "bot.facts",
         "bot.command",
         "bot.commands",
         "bot.language",

@@ -1,10 +1,11 @@
 """The animal a question is about: found by name, or asked for."""
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Any
 
 from bot.answers.figures import calendar_day
+from bot.facts import Name, Say
 from bot.kept.group import Own, OwnAnimal, OwnSubject
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
@@ -21,7 +22,6 @@ from calc.animals import (
     animal_name,
     animals,
     any_animal,
-    common_names,
     own_name,
     own_slug,
 )
@@ -35,13 +35,16 @@ __all__ = [
     "ANY_ANIMAL",
     "GROUPS_OWN",
     "AnimalNotNamedError",
+    "AnimalsMeant",
     "WithoutFiguresError",
     "animal_asked",
     "animal_of",
+    "animals_meant",
     "doubtful_rows",
     "either",
     "known_by",
     "limit_past",
+    "name_said",
     "of_animal",
     "own_animal",
     "past_limits",
@@ -56,7 +59,6 @@ GROUPS_OWN = "groups_own"
 ANY_ANIMAL = "bearded dragon"
 """Stands in examples for the animal that the asker keeps; never in an answer."""
 
-_ITS_OWN = "every animal needs its own light and warmth"
 _MOST_MEANT = 4
 _FIELDS = {
     Subject.UVI: "uvi",
@@ -77,8 +79,7 @@ class AnimalNotNamedError(NotUnderstoodError):
 
     def __init__(self, *alarms: Alarm) -> None:
         self.alarms = alarms
-        accepted = f"the animal ({_ITS_OWN})"
-        super().__init__("", accepted, f"animal:{ANY_ANIMAL}", "animal")
+        super().__init__("", Say("wanted-animal"), f"animal:{ANY_ANIMAL}", "animal")
 
 
 class WithoutFiguresError(NotUnderstoodError):
@@ -86,8 +87,7 @@ class WithoutFiguresError(NotUnderstoodError):
 
     def __init__(self, name: str) -> None:
         self.name = name
-        accepted = "an animal that I have figures for: never those of another"
-        super().__init__(name, accepted, f"animal:{ANY_ANIMAL}", "animal")
+        super().__init__(name, Say("wanted-animal-with-figures"), f"animal:{ANY_ANIMAL}", "animal")
 
 
 def animal_asked(name: str, context: Context) -> Animal:
@@ -108,10 +108,10 @@ def animal_asked(name: str, context: Context) -> Animal:
         case Several() as several:
             raise _which_of(several)
     near = perhaps_meant(wish, context.own.names)
-    known = f"perhaps {_or(near)}" if near else ", ".join(common_names())
+    known = Say("wanted-animal-near", AnimalsMeant(_names(near, context.own.names), ()))
     raise NotUnderstoodError(
         shown(wish),
-        f"an animal I know ({known})",
+        known if near else Say("wanted-animal-known"),
         f"animal:{near[0] if near else ANY_ANIMAL}",
         "animal",
     )
@@ -122,11 +122,41 @@ def _which_of(several: Several) -> NotUnderstoodError:
     here = [one.name for one in several.candidates if one.slug]
     if several.candidates and not here:
         return WithoutFiguresError(several.word)
-    wanted = f"which one it is: {either([one.name for one in several.candidates], here)}"
-    if not here:
-        wanted = f"the animal's own name ({', '.join(common_names())})"
+    wanted = Say("wanted-animal-name")
+    if here:
+        meant = animals_meant([one.name for one in several.candidates], here)
+        wanted = Say("wanted-which-of-both" if meant.others else "wanted-which-of", meant)
     example = f"animal:{here[0] if here else ANY_ANIMAL}"
     return NotUnderstoodError(several.word, wanted, example, "animal")
+
+
+@dataclass(frozen=True, slots=True)
+class AnimalsMeant:
+    """The animals that words may mean: those with figures here, and those without."""
+
+    here: tuple[Name, ...]
+    others: tuple[Name, ...]
+
+
+def animals_meant(
+    names: Sequence[str], with_figures: Sequence[str], own: tuple[str, ...] = ()
+) -> AnimalsMeant:
+    """Return animals to choose from, and those of them that have no figures here."""
+    here = [name for name in names if name in with_figures]
+    others = [name for name in names if name not in with_figures]
+    return AnimalsMeant(_names(here, own), _names(others, own))
+
+
+def _names(names: Sequence[str], own: tuple[str, ...] = ()) -> tuple[Name, ...]:
+    return tuple(name_said(name, own) for name in names)
+
+
+def name_said(name: str, own: tuple[str, ...] = ()) -> Name:
+    """Return an animal's name as every language says it; one that I lack is said as it is."""
+    what = named(name, own).what
+    if isinstance(what, Known) and own_name(what.slug) is None:
+        return Name(f"animal-{what.slug}")
+    return Name("", name)
 
 
 def either(names: Sequence[str], with_figures: Sequence[str]) -> str:

@@ -1,10 +1,12 @@
 """Dated readings as the engine takes them; a day that is not here yet is refused."""
 
 from collections.abc import Sequence
-from datetime import timedelta
+from dataclasses import dataclass
+from datetime import date, timedelta
 
-from bot.answers.figures import calendar_day, number, uvi_range
+from bot.answers.figures import number
 from bot.answers.uv_asked import Wanted, wanted_asked
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.readings import DatedReading as TypedReading
 from bot.preferences import Context
@@ -13,13 +15,20 @@ from calc.uv.dated import DatedReading
 __all__ = ["dated_asked", "wanted_above_nothing"]
 
 
+@dataclass(frozen=True, slots=True)
+class Today:
+    """The day it is."""
+
+    today: date
+
+
 def dated_asked(readings: Sequence[TypedReading], context: Context) -> tuple[DatedReading, ...]:
     """Return typed readings; somewhere it may be a day later than in Greenwich."""
     last, today = readings[-1], context.day
     if last.day > today + timedelta(days=1):
         raise NotUnderstoodError(
             last.text,
-            f"readings of days that have been, and today is {calendar_day(today)}",
+            Say("wanted-days-past", Today(today)),
             f"readings:{today} {number(last.value, 0.01)}",
             "readings",
         )
@@ -30,6 +39,6 @@ def wanted_above_nothing(animal: str, uvi: tuple[float, float] | None, context: 
     """Return the range that a tube may leave by fading, so one that does not begin at 0."""
     wanted = wanted_asked(animal, uvi, context)
     if wanted.low <= 0.0:
-        told = uvi_range(wanted.low, wanted.high)
-        raise NotUnderstoodError(told, "a range that does not start at 0", "uvi:1-2", "uvi")
+        told = f"{wanted.low:g}-{wanted.high:g}"
+        raise NotUnderstoodError(told, Say("wanted-uvi-not-zero"), "uvi:1-2", "uvi")
     return wanted

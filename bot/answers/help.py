@@ -4,9 +4,11 @@ from collections.abc import Mapping, Sequence
 
 from bot.answers.linking import page_links
 from bot.command import Command
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
+from bot.language.wanted import Closest
 from bot.preferences import Context
 from bot.queries.general import HelpQuery
 from bot.reply import Reply, Row, Table
@@ -33,7 +35,7 @@ def answer_help(
         near = closest(wish, (*by_name, *groups))
         raise NotUnderstoodError(
             shown(wish),
-            f"the name of a question{f', perhaps {near}' if near else ''}",
+            Say("wanted-command", Closest(near)),
             f"help {near or commands[0].name}",
             "command",
         )

@@ -1,8 +1,10 @@
 """How long a tube is, from what was told of it or of its enclosure; and what cannot be a length."""
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Dimension, Measure
 from bot.language.sizes import Size
+from bot.language.wanted import Choice
 from calc.uv.lamp import LONGEST_LIT_M, SHORTEST_LIT_M
 from calc.uv.lengths import DARK_ENDS_M, TubeLength, length_of_tube, tube_of_watts
 from calc.uv.tube import STANDARD_T5_HO
@@ -25,11 +27,10 @@ def tube_length_m(told: Measure) -> float:
         return told.low
     tube = tube_of_watts(told.low)
     if tube is None:
-        *most, last = (f"{kind.power_w:.0f}" for kind in STANDARD_T5_HO)
+        known = tuple(f"{kind.power_w:.0f}" for kind in STANDARD_T5_HO)
         raise NotUnderstoodError(
             told.text,
-            "the tube's length, or the watts printed on a T5 HO tube: "
-            f"{', '.join(most)} or {last} W",
+            Say("wanted-length-or-watts", Choice(known)),
             "length:34in",
             "length",
         )
@@ -49,8 +50,8 @@ def lit_length_to_keep(told: Measure | None) -> float:
     """Return the lit length [m] of a tube that a group keeps; it has to be told."""
     if told is None:
         raise NotUnderstoodError(
-            "no length",
-            "how long the tube is as well, because the UV farther away hangs on it",
+            "",
+            Say("wanted-how-long"),
             "length:34in",
             "length",
         )

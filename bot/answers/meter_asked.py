@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from bot.answers.uv_asked import engine_readings, screen_asked
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.readings import PlacedReading
 from bot.queries.uv_depth import MeterQuery
@@ -34,7 +35,7 @@ def read_through(query: MeterQuery, named: Lamp) -> Through:
     if not isinstance(screen, NoScreen):
         raise NotUnderstoodError(
             query.screen.text,
-            "either the screen or readings without it, because those tell what it passes",
+            Say("wanted-screen-or-without"),
             f"screen:none without:{query.without[0].text}",
             "screen",
         )
@@ -45,7 +46,7 @@ def read_through(query: MeterQuery, named: Lamp) -> Through:
     except OutsideModelError as error:
         raise NotUnderstoodError(
             query.without[0].text,
-            "readings without the screen that are higher than those with it",
+            Say("wanted-without-higher"),
             "readings:3.3 at 12 in without:6.0 at 12 in",
             "without",
         ) from error

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from contextlib import contextmanager
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.reply import Alarm
 
@@ -16,24 +17,20 @@ class PastLimitError(NotUnderstoodError):
     """
 
     def __init__(
-        self, read: str, accepted: str, example: str, option: str, alarms: tuple[Alarm, ...]
+        self, read: str, accepted: Say, example: str, option: str, alarms: tuple[Alarm, ...]
     ) -> None:
-        self.before = ""
+        self.before: tuple[Say, ...] = ()
         super().__init__(read, accepted, example, option)
         self.alarms = alarms
 
-    def sentence(self) -> str:
-        """Return why the wish is refused, behind what must be known first."""
-        return f"{self.before} {super().sentence()}".lstrip()
-
 
 @contextmanager
-def told_before(warning: str) -> Iterator[None]:
+def told_before(*warnings: Say) -> Iterator[None]:
     """Have a wish that is refused told behind what must be known of the readings."""
     try:
         yield
     except PastLimitError as error:
-        error.before = warning
+        error.before = warnings
         raise
 
 

@@ -20,6 +20,7 @@ from bot.answers.routes.rule import tube_at_a_place
 from bot.answers.routes.rules import fitting
 from bot.answers.unfigured import unfigured_reply, which_animal, which_reply
 from bot.command import Routed
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import Ask, FactName
 from bot.language.normal import normalise
@@ -34,7 +35,6 @@ __all__ = ["lacking_reply", "route"]
 _FEWEST_FACTS = 2
 # A question stands at the beginning or the end of what is told; the rules look at no more of it.
 _MOST_AN_END = 300
-_ACCEPTED = "a question about UV, heat, nights or a whole set-up, with what you know of yours"
 _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen, bearded dragon"
 
 
@@ -101,7 +101,7 @@ def _found(asked: Asked, context: Context) -> Routed | Reply:
         return offer(names, asked, context)
     if asked.about_an_animal:
         return offer(_OF_ANY_ANIMAL, asked, context, "when-to-call-a-vet")
-    raise NotUnderstoodError(asked.said, _ACCEPTED, _EXAMPLE, "question")
+    raise NotUnderstoodError(asked.said, Say("wanted-question"), _EXAMPLE, "question")
 
 
 _OF_ANY_ANIMAL = ("needs", "check")

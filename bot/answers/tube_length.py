@@ -1,7 +1,10 @@
 """How long a tube is and how that is known, and which standard length suits an enclosure."""
 
+from dataclasses import dataclass
+
 from bot.answers.figures import length, length_range, length_typed, percent
 from bot.answers.length_asked import along, tube_length_m
+from bot.facts import Length, Say, metres
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, Units
 from bot.language.sizes import Size
@@ -90,6 +93,13 @@ def length_values(lamp: Lamp) -> tuple[Value, ...]:
     return (Value.of("length", ends, "m"),)
 
 
+@dataclass(frozen=True, slots=True)
+class Room:
+    """How long a tube may be."""
+
+    long: Length
+
+
 def check_fits(tube: Measure | None, enclosure: Measure | Size | None, units: Units) -> None:
     """Refuse a tube that is longer than its enclosure."""
     if tube is None or enclosure is None or tube_length_m(tube) <= along(enclosure):
@@ -99,7 +109,7 @@ def check_fits(tube: Measure | None, enclosure: Measure | Size | None, units: Un
     example = f"length:{length_typed(max(fitting), units)}" if fitting else "enclosure:4ft"
     raise NotUnderstoodError(
         tube.text,
-        f"a tube that fits into the enclosure, {length(most, units)} long",
+        Say("wanted-tube-that-fits", Room(metres(most))),
         example,
         "length",
     )

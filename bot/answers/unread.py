@@ -7,6 +7,7 @@ from pydantic import ValidationError
 
 from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.answers.examples import examples_for
+from bot.answers.past_limit import PastLimitError
 from bot.command import Command
 from bot.dangers.first import Quoted
 from bot.facts import Say
@@ -15,6 +16,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.words import join_line, split_line
+from bot.questions.lacking import lacked
 
 __all__ = [
     "Way",
@@ -32,23 +34,42 @@ __all__ = [
 
 @dataclass(frozen=True, slots=True)
 class Misread:
-    """A text that could not be read as what was wanted; ``accepted`` is told in English alone."""
+    """A text that could not be read as what was wanted."""
 
     what: Say
     option: str | None
-    accepted: str
+    accepted: Say
     example: str
-    # A question as a line, where one in free words was not understood.
-    line: str
+
+
+@dataclass(frozen=True, slots=True)
+class NotHeard:
+    """Free words that no question was found in, and one that is understood."""
+
+    example: str
+
+
+@dataclass(frozen=True, slots=True)
+class Behind:
+    """A refusal behind what must be known before it."""
+
+    before: Say
+    refusal: Say
+
+
+@dataclass(frozen=True, slots=True)
+class Lack:
+    """An option that a question still needs, by its name and as what it is."""
+
+    name: str
+    what: Say
 
 
 @dataclass(frozen=True, slots=True)
 class Missing:
-    """What a question still needs: by name, and with what it is, which is told in English alone."""
+    """What a question still needs."""
 
-    told: Say
-    names: tuple[str, ...]
-    wanted: str
+    wanted: tuple[Say, ...]
     example: str
 
 
@@ -88,19 +109,27 @@ def first_error(error: ValidationError) -> NotUnderstoodError | None:
 
 
 def misread(error: NotUnderstoodError) -> Say:
-    """Return what was read, what was wanted, and an example."""
-    return Say("refused-misread", _misread(error))
+    """Return what was read, what was wanted, and an example, behind what must be known first."""
+    accepted = error.accepted
+    # Some answers about saved data still say in English what they accept.
+    is_told = isinstance(accepted, Say)
+    told = accepted if isinstance(accepted, Say) else Say("refused-told", Quoted(accepted))
+    facts = Misread(_read(error.read), error.option or None, told, error.example)
+    refusal = Say("refused-misread" if is_told else "refused-unread", facts)
+    for before in reversed(error.before if isinstance(error, PastLimitError) else ()):
+        refusal = Say("refused-behind", Behind(before, refusal))
+    return refusal
 
 
-def not_heard(error: NotUnderstoodError, command: Command) -> Say:
+def not_heard(command: Command) -> Say:
     """Return that a question in free words was not understood, with one that is."""
-    return Say("refused-not-heard", _misread(error, command.examples[0]))
+    return Say("refused-not-heard", NotHeard(command.examples[0]))
 
 
-def _misread(error: NotUnderstoodError, line: str = "") -> Misread:
-    nothing = error.read == "nothing"
-    what = Say("refused-nothing") if nothing else Say("door-quoted", Quoted(error.read))
-    return Misread(what, error.option or None, error.accepted, error.example, line)
+def _read(read: str | Say) -> Say:
+    if isinstance(read, Say):
+        return read
+    return Say("door-quoted", Quoted(read)) if read else Say("refused-nothing")
 
 
 def unknown_option(error: ValidationError, command: Command) -> Say | None:
@@ -136,10 +165,7 @@ def missing_example(
 
 def missing_told(command: Command, given: Mapping[str, str], own: Own, example: str) -> Say:
     """Return what the question still needs, with an example."""
-    options = {option.name: option for option in command.query.options()}
-    lacking = command.query.lacking(given, own)
-    wanted = "; ".join(f"{name} ({options[name].description})" for name in lacking)
-    return _still_needed(lacking, wanted, command, given, example)
+    return _still_needed(command.query.lacking(given, own), command, example)
 
 
 def unnamed_example(command: Command, given: Mapping[str, str]) -> str:
@@ -151,18 +177,9 @@ def unnamed_told(
     error: AnimalNotNamedError, command: Command, given: Mapping[str, str], example: str
 ) -> Say:
     """Return that the animal is needed, with an example."""
-    wanted = error.accepted.replace("the animal", "animal", 1)
-    shown_one = example if given else command.examples[0]
-    return _still_needed((error.option,), wanted, command, given, shown_one)
+    return _still_needed((error.option,), command, example if given else command.examples[0])
 
 
-def _still_needed(
-    names: Sequence[str], wanted: str, command: Command, given: Mapping[str, str], example: str
-) -> Say:
-    read = ", ".join(f"{name}:{shown(text)}" for name, text in given.items())
-    told = (
-        Say("refused-told", Quoted(read))
-        if read
-        else Say("refused-nothing-after", Way(command.name))
-    )
-    return Say("refused-missing", Missing(told, tuple(names), wanted, example))
+def _still_needed(names: Sequence[str], command: Command, example: str) -> Say:
+    wanted = (Say("refused-lack", Lack(name, lacked(name, command.name))) for name in names)
+    return Say("refused-missing", Missing(tuple(wanted), example))

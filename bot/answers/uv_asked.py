@@ -8,12 +8,11 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 
 from bot.answers.animals import GROUPS_OWN, AnimalNotNamedError, animal_asked
-from bot.answers.figures import number, uvi_range, uvi_wanted
 from bot.answers.length_asked import length_asked
 from bot.answers.past_limit import PastLimitError, told_before
-from bot.answers.readings_off import warning_told
 from bot.answers.uv_limits import check_it_cannot_harm
 from bot.dangers.past_limits import alarms_past
+from bot.facts import Say
 from bot.kept.group import OwnLamp
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
@@ -22,10 +21,10 @@ from bot.language.lamps import OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
 from bot.language.sizes import Size
+from bot.language.wanted import UpTo, number_told
 from bot.preferences import Context
 from bot.queries.options import OwnTube
 from bot.questions.shared import limits_for
-from bot.questions.uv.readings_off import NOTHING_OFF, Off
 from calc.animals import Animal
 from calc.limits import Met, any_limits
 from calc.uncertainty import Doubt, Estimate
@@ -65,21 +64,20 @@ class Wanted:
 
 
 def wanted_asked(
-    animal: str, uvi: tuple[float, float] | None, context: Context, off: Off = NOTHING_OFF
+    animal: str, uvi: tuple[float, float] | None, context: Context, *before: Say
 ) -> Wanted:
     """Return the range that was given, or else the animal's own.
 
-    A wish that is refused is told behind what is ``off`` among readings.
+    A wish that is refused is told behind what must be known ``before`` it.
     """
     if uvi is not None:
-        with told_before(warning_told(off)):
+        with told_before(*before):
             return _wanted_given(uvi, animal, context)
     kept = animal_asked(animal, context)
     if kept.uvi is None:
         raise NotUnderstoodError(
             kept.name,
-            "a UV index range, because none is known here for that animal: "
-            "give one that a keeper or reptile vet you trust named",
+            Say("wanted-uvi-trusted"),
             "uvi:1-2",
             "animal",
         )
@@ -90,8 +88,8 @@ def _wanted_given(uvi: tuple[float, float], animal: str, context: Context) -> Wa
     low, high = uvi
     if not 0.0 < high <= HIGHEST_UVI:
         raise NotUnderstoodError(
-            uvi_wanted(low) if low == high else uvi_range(low, high),
-            f"a UV index above 0 and up to {number(HIGHEST_UVI)}",
+            number_told(low).text if low == high else f"{low:g}-{high:g}",
+            Say("wanted-uvi-up-to", UpTo(int(HIGHEST_UVI))),
             "uvi:3-5",
             "uvi",
         )
@@ -174,16 +172,14 @@ def engine_readings(
         if reading.value > HIGHEST_UVI_READ:
             raise NotUnderstoodError(
                 reading.text,
-                f"a UV index of {number(HIGHEST_UVI_READ)} at most: the meter may show µW/cm², "
-                "which is another figure",
+                Say("wanted-uvi-read", UpTo(int(HIGHEST_UVI_READ))),
                 _EXAMPLES[option],
                 option,
             )
         if reading.value < LOWEST_UVI_READ:
             raise NotUnderstoodError(
                 reading.text,
-                "a reading that tells something: read nearer to the tube, where the meter shows 1 "
-                "or more",
+                Say("wanted-reading-near"),
                 _EXAMPLES[option],
                 option,
             )

@@ -1,14 +1,27 @@
 """A wished UV index that would have to be switched off: it is not worked towards."""
 
-from bot.answers.animals import WithoutFiguresError, animal_asked, of_animal
-from bot.answers.figures import number, uvi_range, uvi_wanted
+from dataclasses import dataclass
+
+from bot.answers.animals import WithoutFiguresError, animal_asked
+from bot.answers.figures import number
 from bot.answers.past_limit import PastLimitError
+from bot.facts import Name, Say, Uvi
+from bot.facts import uvi as uvi_figure
 from bot.preferences import Context
-from bot.questions.shared import limits_for
+from bot.questions.shared import animal_name, limits_for
 from bot.reply import Alarm
 from calc.animals import Animal
 
 __all__ = ["check_it_cannot_harm"]
+
+
+@dataclass(frozen=True, slots=True)
+class Harmless:
+    """The UV index that does not harm an animal, and the one that would have to go."""
+
+    animal: Name | None
+    own: Uvi | None
+    now: Uvi
 
 
 def _kept(animal: str, context: Context) -> Animal | None:
@@ -30,12 +43,15 @@ def check_it_cannot_harm(uvi: tuple[float, float], animal: str, context: Context
     over = own is not None and most is not None and (uvi[0] + uvi[1]) / 2.0 > most.value
     if uvi[1] < now and not over:
         return
-    whom = "any animal I know" if kept is None else of_animal(kept)
-    usual = "" if own is None else f" UVI {uvi_range(own.low, own.high)} is right, and"
+    facts = Harmless(
+        None if kept is None else animal_name(kept),
+        None if own is None else uvi_figure(own.low, (own.low, own.high)),
+        uvi_figure(now),
+    )
     raise PastLimitError(
-        uvi_range(*uvi),
-        f"a UV index that does not harm {whom}:{usual} UVI {uvi_wanted(now)} is too strong",
+        f"{uvi[0]:g}-{uvi[1]:g}",
+        Say("wanted-uvi-harmless", facts),
         "uvi:3-5" if own is None else f"uvi:{number(own.low, 0.1)}-{number(own.high, 0.1)}",
         "uvi",
-        (Alarm(key="uv_too_strong", words=f"uvi {uvi_range(*uvi)}", asked=True),),
+        (Alarm(key="uv_too_strong", words=f"uvi {uvi[0]:g}-{uvi[1]:g}", asked=True),),
     )

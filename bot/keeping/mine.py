@@ -15,10 +15,11 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import FactName
 from bot.language.lamps import OtherLamp
 from bot.language.uv_lamps import UvLamp
-from bot.preferences import Context
+from bot.preferences import FIRST, Context
 from bot.queries.mine import SaveQuery
 from bot.questions.setup.told import SetUpTold, told_by
 from bot.reply import Reply, Row
+from bot.saying.voice import voice
 
 __all__ = ["save"]
 
@@ -56,7 +57,10 @@ async def save(query: SaveQuery, context: Context, desk: Desk) -> Reply:
         else "Only you can see it.",
         rows=(
             *setup_rows(setup, context.units),
-            *(Row(label="Not kept", text=asked.question) for asked in told.unclear),
+            *(
+                Row(label="Not kept", text=voice(FIRST, context.units).text(asked.question))
+                for asked in told.unclear
+            ),
         ),
         steps=(
             *((f"Ask about it: {ask}",) if ask else ()),

@@ -6,10 +6,12 @@ Readers return the first name of the thing; the answer knows what it means to th
 import re
 from collections.abc import Collection, Mapping
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.sides import LONGEST
+from bot.language.wanted import Choice
 
 __all__ = [
     "LAMP_PLACES",
@@ -102,9 +104,8 @@ def read_choice(text: str, names: Mapping[str, Collection[str]]) -> str:
             return name
     every = [word for name, aliases in names.items() for word in (name, *aliases)]
     near = closest(words, every) if words else None
-    wish = f" (did you mean {near}?)" if near else ""
-    first, *others = names
-    raise NotUnderstoodError(text, f"{_listed((first, *others))}{wish}", near or first)
+    wanted = Say("wanted-choice", Choice(tuple(names), near))
+    raise NotUnderstoodError(text, wanted, near or next(iter(names)))
 
 
 def read_thermometers(text: str) -> frozenset[str]:
@@ -114,7 +115,8 @@ def read_thermometers(text: str) -> frozenset[str]:
     ['digital probe', 'infrared gun']
     """
     if len(text) > LONGEST:
-        raise NotUnderstoodError(text, _listed(tuple(THERMOMETERS)), "infrared gun")
+        wanted = Say("wanted-choice", Choice(tuple(THERMOMETERS)))
+        raise NotUnderstoodError(text, wanted, "infrared gun")
     whole = _plain(text)
     if any(whole == name or whole in aliases for name, aliases in THERMOMETERS.items()):
         return frozenset((read_choice(text, THERMOMETERS),))
@@ -124,7 +126,3 @@ def read_thermometers(text: str) -> frozenset[str]:
 
 def _plain(text: str) -> str:
     return " ".join(normalise(text).lower().replace("-", " ").split())
-
-
-def _listed(names: tuple[str, ...]) -> str:
-    return " or ".join([", ".join(names[:-1]), names[-1]])

@@ -3,10 +3,12 @@
 import re
 from datetime import date, timedelta
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
 from bot.language.quantities import Measure, read_duration
 from bot.language.sides import LONGEST
+from bot.language.wanted import EitherOf
 
 __all__ = ["DATE", "MONTH", "read_age", "read_date", "refuse_short_year"]
 
@@ -34,7 +36,7 @@ _WORDED = re.compile(
     re.I | re.A,
 )
 _EARLIEST, _LATEST = 1990, 2100
-_ACCEPTED = "a date as year-month-day, or with the month's name"
+_ACCEPTED = Say("wanted-date")
 _EXAMPLE = "2026-01-03"
 
 
@@ -57,15 +59,14 @@ def read_date(text: str, today: date | None = None) -> date:
             return date(year, month, day)
         except ValueError:
             pass
-    raise NotUnderstoodError(text, f"{_ACCEPTED}, that is in the calendar", _EXAMPLE)
+    raise NotUnderstoodError(text, Say("wanted-date-calendar"), _EXAMPLE)
 
 
 def refuse_short_year(plain: str, example: str) -> None:
     """Refuse a text that holds a date with a year of two digits, which may be any part of it."""
     short = _SHORT.search(plain)
     if short:
-        wanted = "the date as year-month-day with four digits for the year"
-        raise NotUnderstoodError(short[0], wanted, example)
+        raise NotUnderstoodError(short[0], Say("wanted-date-year"), example)
 
 
 def _parts(plain: str, text: str) -> tuple[int, int, int]:
@@ -88,9 +89,8 @@ def _parts(plain: str, text: str) -> tuple[int, int, int]:
         return third, first, second
     day_first = f"{third}-{second:02}-{first:02}"
     month_first = f"{third}-{first:02}-{second:02}"
-    raise NotUnderstoodError(
-        text, f"one clear date, because it may be {day_first} or {month_first}", day_first
-    )
+    wanted = Say("wanted-date-clear", EitherOf(day_first, month_first))
+    raise NotUnderstoodError(text, wanted, day_first)
 
 
 def read_age(text: str) -> Measure:

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from enum import StrEnum
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.normal import normalise
@@ -11,6 +12,7 @@ from bot.language.numerals import NUMERAL, numeral
 from bot.language.quantities import Measure, Units, read_length, read_power
 from bot.language.sides import LONGEST
 from bot.language.uv_lamps import UvLamp, find_uv_lamp, without_uv_lamp
+from bot.language.wanted import Closest
 
 __all__ = [
     "Fixture",
@@ -26,9 +28,8 @@ __all__ = [
 _STRONGEST = 20
 # The older scale printed on labels: the number is not a percentage, the class is (common practice).
 _OLDER_SCALE = {5: 6.0, 10: 12.0}
-_ACCEPTED = "the strength on the label of a T5 HO tube, from 1% to 20%"
+_ACCEPTED = Say("wanted-tube")
 _EXAMPLE = "12%"
-_NO_FIGURES = "has no figures here and needs a UV index meter"
 _STRENGTH = re.compile(rf"({NUMERAL})\s*(%|percent(?:age)?|per cent|pct)?", re.I | re.A)
 _KIND = re.compile(
     r"(?<![a-z0-9])(?:t5|h\.?o\.?|high[ -]?output|uv-?b|uv|linear|straight|fluorescent|tube|lamp"
@@ -105,7 +106,7 @@ def read_tube_strength(text: str) -> TubeStrength:
     """
     tube = read_tube(text)
     if isinstance(tube, OtherLamp):
-        raise NotUnderstoodError(text, f"{_ACCEPTED}; {tube.kind.a} {_NO_FIGURES}", _EXAMPLE)
+        raise NotUnderstoodError(text, Say("wanted-tube-of-ho"), _EXAMPLE)
     return tube
 
 
@@ -155,8 +156,5 @@ def read_fixture(text: str) -> Fixture:
     words = " ".join(normalise(text[:LONGEST]).lower().replace("-", " ").split())
     if len(text) > LONGEST or words not in _FIXTURES:
         near = closest(words, _FIXTURES) if len(text) <= LONGEST else None
-        wish = f" (did you mean {near}?)" if near else ""
-        raise NotUnderstoodError(
-            text, f"polished (a shiny reflector) or plain (white or no reflector){wish}", "polished"
-        )
+        raise NotUnderstoodError(text, Say("wanted-fixture", Closest(near)), "polished")
     return _FIXTURES[words]

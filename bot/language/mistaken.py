@@ -1,7 +1,9 @@
 """A reading whose unit was mistaken: asked about, never guessed."""
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, convert
+from bot.language.wanted import Spelled
 
 __all__ = ["check_unit"]
 
@@ -13,8 +15,7 @@ def check_unit(reading: Measure | None, coldest_c: float, option: str) -> None:
     number = f"{round(convert(reading.high, 'degC', 'degF'))}"
     raise NotUnderstoodError(
         reading.text,
-        f"the right unit, because a lit enclosure is hardly ever so cold: {number}C if your "
-        "thermometer shows °C",
+        Say("wanted-right-unit", Spelled(number)),
         f"{option}:{number}C",
         option,
     )

@@ -3,6 +3,7 @@
 import re
 from datetime import UTC, date, datetime, time, timedelta
 
+from bot.facts import Say
 from bot.language.dates import read_date
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
@@ -12,7 +13,7 @@ from bot.language.zones import read_clock
 
 __all__ = ["read_moment"]
 
-_ACCEPTED = "when, as a time from now or as a day with a time of day"
+_ACCEPTED = Say("wanted-moment")
 _EXAMPLE = "in 3 months"
 _MORNING = time(9, 0)
 _DAY_S = 86_400.0
@@ -40,7 +41,7 @@ def read_moment(text: str, now: datetime) -> datetime:
         raise NotUnderstoodError(text, _ACCEPTED, _EXAMPLE)
     moment = _after(plain, now) or _on_day(text, plain, now)
     if not now < moment <= now + timedelta(days=_FARTHEST_DAYS):
-        raise NotUnderstoodError(text, "a moment ahead, at most three years from now", _EXAMPLE)
+        raise NotUnderstoodError(text, Say("wanted-moment-ahead"), _EXAMPLE)
     return moment
 
 

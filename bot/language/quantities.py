@@ -9,11 +9,13 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
 from bot.language.numerals import NUMERAL, numeral
 from bot.language.sides import LONGEST, Side, split_sides
 from bot.language.units import Dimension, Units, convert, exact, system_of
+from bot.language.wanted import Whole, number_told
 
 __all__ = [
     "Dimension",
@@ -45,13 +47,15 @@ SI = {
     Dimension.VOLUME: "meter ** 3",
 }
 _ACCEPTED = {
-    Dimension.LENGTH: ("a length with its unit (in, ft, cm, mm or m)", "14in"),
-    Dimension.TEMPERATURE: ("a temperature with its unit (F or C)", "103F"),
-    Dimension.TEMPERATURE_DIFFERENCE: ("a temperature difference with its unit (F or C)", "10F"),
-    Dimension.POWER: ("a wattage", "75W"),
-    Dimension.DURATION: ("a time with its unit (hours, days, months or years)", "6 months"),
-    Dimension.VOLUME: ("a volume with its unit (gallons or litres)", "40 gallons"),
+    Dimension.LENGTH: (Say("wanted-length"), "14in"),
+    Dimension.TEMPERATURE: (Say("wanted-temperature"), "103F"),
+    Dimension.TEMPERATURE_DIFFERENCE: (Say("wanted-difference"), "10F"),
+    Dimension.POWER: (Say("wanted-power"), "75W"),
+    Dimension.DURATION: (Say("wanted-time"), "6 months"),
+    Dimension.VOLUME: (Say("wanted-volume"), "40 gallons"),
 }
+_NUMBER, _NUMBER_RANGE = Say("wanted-number"), Say("wanted-number-range")
+_PERCENT = Say("wanted-percent")
 _ASKED_FOR = {Dimension.LENGTH: "in", Dimension.TEMPERATURE: "F"}
 _MOST_SHOWN = 1000.0
 _ONE_PERCENT = 0.01
@@ -91,10 +95,10 @@ def measured(low: Side, high: Side, dimension: Dimension, unit: str, text: str) 
     ends = sorted((one, other))
     assumed = not (low.unit or high.unit)
     if dimension is Dimension.TEMPERATURE and ends[0] < _ABSOLUTE_ZERO_C:
-        raise NotUnderstoodError(text, "a temperature above absolute zero (−273.15 °C)", "103F")
+        raise NotUnderstoodError(text, Say("wanted-above-zero"), "103F")
     if ends[0] < 0 and "temperature" not in dimension:
         accepted, example = _ACCEPTED[dimension]
-        raise NotUnderstoodError(text, f"{accepted} that is not negative", example)
+        raise NotUnderstoodError(text, Say("wanted-not-negative", Whole(accepted)), example)
     return Measure(dimension, float(ends[0]), float(ends[1]), unit, text, assumed)
 
 
@@ -119,16 +123,13 @@ def _read(text: str, dimension: Dimension, bare: str | None) -> Measure:
     return measured(low, high, dimension, unit, " ".join(text.split()))
 
 
-def _with_unit(dimension: Dimension, sides: tuple[Side, Side]) -> tuple[str, str]:
+def _with_unit(dimension: Dimension, sides: tuple[Side, Side]) -> tuple[Say, str]:
     """Return what is accepted in place of a number without its unit, in the asker's own number."""
     accepted, example = _ACCEPTED[dimension]
     unit, number = _ASKED_FOR.get(dimension), float(sides[0].value)
     own = unit is not None and sides[0] == sides[1] and 0.0 < number < _MOST_SHOWN
     if own and dimension is Dimension.TEMPERATURE:
-        accepted = (
-            f"a temperature with its unit, {number:g}F or {number:g}C, whichever your thermometer "
-            "shows"
-        )
+        accepted = Say("wanted-which-degrees", number_told(number))
     return accepted, f"{number:g}{unit}" if own else example
 
 
@@ -209,20 +210,18 @@ def read_convertible(text: str, bare: Units | None = None) -> Measure:
             sides = split_sides(plain, dimension)
             if sides and (sides[0].unit or sides[1].unit):
                 return _read(text, dimension, None)
-    raise NotUnderstoodError(
-        text, "a length, a temperature or a difference, with its unit (in, ft, cm, F or C)", "14in"
-    )
+    raise NotUnderstoodError(text, Say("wanted-convertible"), "14in")
 
 
 def single(measure: Measure) -> Measure:
     """Return the measure if it is one value, and refuse a range."""
     if measure.low != measure.high:
         _, example = _ACCEPTED[measure.dimension]
-        raise NotUnderstoodError(measure.text, "one value and not a range", example)
+        raise NotUnderstoodError(measure.text, Say("wanted-one-value"), example)
     return measure
 
 
-def read_number(text: str, accepted: str = "a number", example: str = "4") -> float:
+def read_number(text: str, accepted: Say = _NUMBER, example: str = "4") -> float:
     """Read one plain number."""
     low, high = _numbers(text, accepted, example)
     if low != high:
@@ -231,7 +230,7 @@ def read_number(text: str, accepted: str = "a number", example: str = "4") -> fl
 
 
 def read_number_range(
-    text: str, accepted: str = "a number or a range", example: str = "3-5"
+    text: str, accepted: Say = _NUMBER_RANGE, example: str = "3-5"
 ) -> tuple[float, float]:
     """Read a number or a range of numbers, such as a wanted UV index.
 
@@ -241,13 +240,11 @@ def read_number_range(
     words = re.sub(r"(?i)^\s*uvi?\b|\buvi?\s*$", "", text) if len(text) <= LONGEST else text
     low, high = _numbers(words, accepted, example)
     if low < 0:
-        raise NotUnderstoodError(text, f"{accepted} that is not negative", example)
+        raise NotUnderstoodError(text, Say("wanted-not-negative", Whole(accepted)), example)
     return low, high
 
 
-def read_percent(
-    text: str, accepted: str = "a percentage from 0% to 100%", example: str = "80%"
-) -> float:
+def read_percent(text: str, accepted: Say = _PERCENT, example: str = "80%") -> float:
     """Read a percentage, with or without its sign, as a fraction from 0 to 1."""
     match = _percent().fullmatch(normalise(text)) if len(text) <= LONGEST else None
     number = numeral(match[1]) if match else None
@@ -262,7 +259,7 @@ def read_setting(text: str) -> float:
     >>> read_setting("0.95"), read_setting("95%")
     (0.95, 0.95)
     """
-    accepted = "the gun's own setting, from 50% to 100%, as it shows it"
+    accepted = Say("wanted-setting")
     read = read_percent(text, accepted, "95%")
     setting = read * 100.0 if read <= _ONE_PERCENT else read
     if setting < _LEAST_SETTING:
@@ -279,7 +276,7 @@ def _degrees(bare: Units | None) -> str | None:
     return {Units.IN: "degF", Units.CM: "degC"}[bare] if bare else None
 
 
-def _numbers(text: str, accepted: str, example: str) -> tuple[float, float]:
+def _numbers(text: str, accepted: Say, example: str) -> tuple[float, float]:
     sides = split_sides(normalise(text), None) if len(text) <= LONGEST else None
     if sides is None:
         raise NotUnderstoodError(text, accepted, example)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cache
 
+from bot.facts import Say
 from bot.language.dates import DATE, MONTH, read_date, refuse_short_year
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
@@ -19,6 +20,7 @@ from bot.language.quantities import (
     single,
 )
 from bot.language.sides import LONGEST
+from bot.language.wanted import Whole
 
 __all__ = [
     "DatedReading",
@@ -30,13 +32,9 @@ __all__ = [
 
 # Forty readings are more than any meter session; the limit keeps the work bounded.
 _LONGEST_LIST = 1000
-_PLACED = ("readings with their distances", "4.2 at 12 in, 2.9 at 15 in")
-_DATED = ("readings with their dates", "2026-01-03 4.2, 2026-03-01 3.9")
+_PLACED = (Say("wanted-placed"), "4.2 at 12 in, 2.9 at 15 in")
+_DATED = (Say("wanted-dated"), "2026-01-03 4.2, 2026-03-01 3.9")
 _NOT_UVI = re.compile(r"[µμu]\s?w\b|m\s?w\b|watt", re.I)
-_UVI_WANTED = (
-    "a UV index, because µW/cm² or mW is what another kind of meter shows and no fixed number "
-    "turns it into a UV index"
-)
 # A comma between two digits is a decimal, unless there is one already or a date stands behind it.
 _COMMA = (
     r",(?=\s|$)|(?<![0-9]),|(?<=\.[0-9]),|(?<=\.[0-9][0-9]),|,(?=[0-9]{4}-[0-9])"
@@ -109,17 +107,17 @@ def read_dated_readings(text: str, today: date | None = None) -> tuple[DatedRead
     return tuple(sorted(found, key=lambda reading: reading.day))
 
 
-def _shown(text: str, wanted: tuple[str, str]) -> float:
+def _shown(text: str, wanted: tuple[Say, str]) -> float:
     """Return what a meter showed: one figure, or the middle of two near each other."""
     low, high = read_number_range(text, *wanted)
     if high > _ENDS_APART * low:
-        raise NotUnderstoodError(text, "one figure for each reading", wanted[1])
+        raise NotUnderstoodError(text, Say("wanted-one-figure"), wanted[1])
     return round((low + high) / 2.0, 6)
 
 
 def _refuse_other_meters(piece: str, example: str) -> None:
     if _NOT_UVI.search(piece):
-        raise NotUnderstoodError(piece, _UVI_WANTED, example)
+        raise NotUnderstoodError(piece, Say("wanted-uvi"), example)
 
 
 def read_uvi_range(text: str) -> tuple[float, float]:
@@ -141,10 +139,10 @@ def _part(text: str, example: str) -> Iterator[None]:
         raise NotUnderstoodError(text, error.accepted, example) from error
 
 
-def _pieces(text: str, beside: re.Pattern[str], accepted: str, example: str) -> list[str]:
+def _pieces(text: str, beside: re.Pattern[str], accepted: Say, example: str) -> list[str]:
     """Return the readings of a list; ``beside`` finds where one follows with nothing between."""
     if len(text) > _LONGEST_LIST:
-        raise NotUnderstoodError(text, f"{accepted}, at most {_LONGEST_LIST} characters", example)
+        raise NotUnderstoodError(text, Say("wanted-short-list", Whole(accepted)), example)
     plain = re.sub(r"[^\S\n]+", " ", normalise(text).strip())
     plain = beside.sub(r"\1; ", _comma_of_year().sub(r"\1", plain))
     pieces = [piece for piece in _NEXT.split(plain) if piece]

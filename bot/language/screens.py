@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import cache
 from importlib.resources import files
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
 from bot.language.numerals import NUMERAL, numeral
@@ -74,12 +75,9 @@ class Pane:
 Screen = NoScreen | Blocks | Passes | Weave
 """What lets UV through, or a share of it."""
 
-_ACCEPTED = "none, how much it blocks (45%), how much it passes, or its weave with the wire"
+_ACCEPTED = Say("wanted-screen")
 _EXAMPLE = "18x16 0.011in"
-_GO_ON = (
-    "what it blocks (45%), or its weave with the wire (18x16 0.011in), or none; if you cannot tell,"
-    " a common insect screen takes about 45% (common practice, no source)"
-)
+_GO_ON = Say("wanted-screen-go-on")
 _NONE = (
     "none|no|nothing|without|no screen|no mesh|no lid|open|open top|0|inside|under|below|off"
     "|under the screen|below the screen|under the mesh|below the mesh|inside the enclosure"
@@ -92,10 +90,7 @@ _SOME = (
     "|over the mesh|over a mesh|over mesh"
 )
 _MESHY = re.compile(r"\b(?:mesh|screen|net|netting|wire|gauze)\b")
-NO_PANE = (
-    "nothing between, or a mesh; glass and most clear plastic take nearly all of the UV, so the "
-    "tube has to hang where it does not shine through them"
-)
+NO_PANE = Say("wanted-no-pane")
 """What is needed where a pane was told."""
 
 _PERCENT = r"\s*(?:%|percent|per cent|pct)"
@@ -168,15 +163,15 @@ def _share(plain: str, words: str) -> Blocks | Passes | None:
         return None
     number = numeral(match["number"])
     if number is None or number.doubtful or not 0 <= number.value <= 100:
-        raise NotUnderstoodError(words, "a share from 0% to 100%", "45%")
+        raise NotUnderstoodError(words, Say("wanted-share"), "45%")
     kind = match["before"] or match["after"] or ""
     fraction = float(number.value / 100)
     if re.fullmatch(_PASSES, kind):
         if fraction == 0:
-            raise NotUnderstoodError(words, "a screen that lets something through", "passes 55%")
+            raise NotUnderstoodError(words, Say("wanted-through"), "passes 55%")
         return Passes(fraction, words)
     if fraction == 1:
-        raise NotUnderstoodError(words, "a screen that lets something through", "45%")
+        raise NotUnderstoodError(words, Say("wanted-through"), "45%")
     return Blocks(fraction, words)
 
 
@@ -213,15 +208,13 @@ def _weave(plain: str, words: str) -> Weave:
         raise NotUnderstoodError(words, _ACCEPTED, _EXAMPLE)
     wire = numeral(match["wire"]) if match["wire"] else None
     if wire is None or wire.doubtful or not match["unit"]:
-        raise NotUnderstoodError(
-            words, "the weave and the thickness of its wire with a unit", _EXAMPLE
-        )
+        raise NotUnderstoodError(words, Say("wanted-wire"), _EXAMPLE)
     per_unit = "cm" if (match["per"] or "").endswith("cm") else "in"
     pitch = float(exact(Fraction(1), per_unit, "m"))
     x, y = float(match["x"]), float(match["y"] or match["x"])
     wire_m = float(exact(wire.value, unit_named(match["unit"], Dimension.LENGTH), "m"))
     if min(x, y) <= 0 or wire_m <= 0 or wire_m * max(x, y) / pitch >= 1:
-        raise NotUnderstoodError(words, "a wire thinner than the step of the weave", _EXAMPLE)
+        raise NotUnderstoodError(words, Say("wanted-thin-wire"), _EXAMPLE)
     return Weave(x / pitch, y / pitch, wire_m, words)
 
 

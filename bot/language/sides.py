@@ -5,8 +5,10 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 
+from bot.facts import Say
 from bot.language.numerals import NUMERAL, numeral
 from bot.language.units import Dimension, alias_pattern, unit_named
+from bot.language.wanted import EitherOf
 
 __all__ = ["LONGEST", "TO", "WORDED", "Side", "read_side", "split_sides"]
 
@@ -63,7 +65,7 @@ class Side:
     value: Fraction
     unit: str | None
     end: int
-    doubt: tuple[str, str] | None = None
+    doubt: tuple[Say, str] | None = None
 
 
 def split_sides(text: str, dimension: Dimension | None) -> tuple[Side, Side] | None:
@@ -125,14 +127,14 @@ def _compound(text: str, side: Side, alias: str, dimension: Dimension) -> Side:
     return Side(side.value + number.value / below, side.unit, match.end())
 
 
-def _doubt(number: str, doubtful: bool, alias: str | None) -> tuple[str, str] | None:
+def _doubt(number: str, doubtful: bool, alias: str | None) -> tuple[Say, str] | None:
     """Return what to ask where a comma, or a point before mm, may set off thousands."""
     whole, _, places = number.replace(",", ".").partition(".")
     in_mm = (alias or "").lower() in ("mm", "mms") and len(places) == 3 and whole.strip("0")
     if not doubtful and not in_mm:
         return None
     few = f"{whole}.{places}".rstrip("0").rstrip(".")
-    accepted = f"one clear number, because it may be {whole}{places} or {few}"
+    accepted = Say("wanted-clear-number", EitherOf(f"{whole}{places}", few))
     return accepted, f"{whole}{places} {alias or ''}".rstrip()
 
 

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
 from bot.language.sides import LONGEST, Side, read_side
@@ -11,7 +12,7 @@ from bot.language.units import Dimension, Units, exact
 
 __all__ = ["Size", "cross_pattern", "read_size", "size_of"]
 
-_ACCEPTED = "length, depth and height with a unit"
+_ACCEPTED = Say("wanted-size")
 _EXAMPLE = "120x60x60 cm"
 # Rule for a size without a unit: up to ten can only be feet, because no home is ten inches or
 # ten centimetres long. Everything else takes the caller's unit, or is asked about.
@@ -56,9 +57,7 @@ def read_size(text: str, bare: Units | None = None) -> Size:
         raise NotUnderstoodError(text, doubt[0], _EXAMPLE)
     size = size_of(whole, bare and bare.value, " ".join(text.split()))
     if size is None:
-        raise NotUnderstoodError(
-            text, f"{_ACCEPTED}, because these may be inches or centimetres", f"{plain} cm"
-        )
+        raise NotUnderstoodError(text, Say("wanted-size-unit"), f"{plain} cm")
     return size
 
 

@@ -3,6 +3,7 @@
 import re
 from functools import cache
 
+from bot.facts import Say
 from bot.language.dates import MONTH
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
@@ -11,8 +12,8 @@ from bot.language.numerals import NUMERAL, numeral
 __all__ = ["read_latitude", "read_month"]
 
 _LONGEST = 40
-_LATITUDE = ("a latitude from 0 to 90 degrees, north or south", "40N")
-_MONTH = ("a month by its name or its number", "June")
+_LATITUDE = (Say("wanted-latitude"), "40N")
+_MONTH = (Say("wanted-month"), "June")
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 
 
@@ -27,7 +28,7 @@ def read_latitude(text: str) -> float:
     if match is None or number is None or number.doubtful or number.value > 90:
         raise NotUnderstoodError(text, *_LATITUDE)
     if match["minus"] and match["side"]:
-        raise NotUnderstoodError(text, "either a minus or north or south", "40S")
+        raise NotUnderstoodError(text, Say("wanted-latitude-side"), "40S")
     south = match["minus"] or (match["side"] or "n").lower().startswith("s")
     return float(-number.value if south else number.value)
 

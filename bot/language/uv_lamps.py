@@ -7,10 +7,12 @@ from enum import StrEnum
 from functools import cache
 from importlib.resources import files
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.sides import LONGEST
+from bot.language.wanted import Choice
 
 __all__ = ["TUBES", "WARM", "UvLamp", "find_uv_lamp", "read_uv_lamp", "without_uv_lamp"]
 
@@ -94,11 +96,9 @@ def read_uv_lamp(text: str) -> UvLamp:
     if plain in _BARE:
         return UvLamp.T5_HO
     near = closest(plain, (*_words(), *_BARE)) if plain else None
-    wish = f" (did you mean {near}?)" if near else ""
-    names = [kind.value for kind in UvLamp]
-    raise NotUnderstoodError(
-        text, f"{', '.join(names[:-1])} or {names[-1]}{wish}", near or names[0], "lamp"
-    )
+    names = tuple(kind.value for kind in UvLamp)
+    wanted = Say("wanted-choice", Choice(names, near))
+    raise NotUnderstoodError(text, wanted, near or names[0], "lamp")
 
 
 _BARE = ("t5", "t5 tube", "tube", "linear", "linear tube", "high output", "ho")

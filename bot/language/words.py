@@ -8,8 +8,10 @@ import re
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
+from bot.language.wanted import Choice, Spelled, UpTo
 
 __all__ = ["join_line", "split_line"]
 
@@ -41,18 +43,19 @@ def split_line(line: str, options: Collection[str], free: str = "") -> tuple[str
     """
     examples = _examples(options)
     if len(line) > _LONGEST_LINE:
-        raise NotUnderstoodError(line, f"at most {_LONGEST_LINE} characters", _usage(examples))
+        raise NotUnderstoodError(
+            line, Say("wanted-short-line", UpTo(_LONGEST_LINE)), _usage(examples)
+        )
     words = line.strip().removeprefix("/").split(maxsplit=1)
     if not words:
-        raise NotUnderstoodError("", "a question", _usage(examples))
+        raise NotUnderstoodError("", Say("wanted-question"), _usage(examples))
     given: dict[str, str] = {}
     for piece in _pieces(words[1] if len(words) > 1 else "", examples, free):
         _check(piece, examples, free)
         name = piece.name or free
         if name in given:
-            raise NotUnderstoodError(
-                piece.text, f"{name} once, and it is given twice", _usage(examples, name), name
-            )
+            wanted = Say("wanted-once", Spelled(name))
+            raise NotUnderstoodError(piece.text, wanted, _usage(examples, name), name)
         if name:
             given[name] = piece.text
     return words[0].lower(), given
@@ -89,7 +92,8 @@ def _check(piece: _Piece, examples: Mapping[str, str], free: str) -> None:
         raise NotUnderstoodError(lost, *_known_names(lost, examples))
     if not piece.text:
         name = piece.name or free
-        raise NotUnderstoodError("", f"a value after {name}:", _usage(examples, name), name)
+        wanted = Say("wanted-value", Spelled(name))
+        raise NotUnderstoodError("", wanted, _usage(examples, name), name)
 
 
 def _pieces(rest: str, examples: Mapping[str, str], free: str) -> Iterator[_Piece]:
@@ -142,9 +146,8 @@ def _usage(examples: Mapping[str, str], name: str = "") -> str:
     return f"{shown}:{examples.get(shown) or '…'}" if shown else "help"
 
 
-def _known_names(word: str, examples: Mapping[str, str]) -> tuple[str, str]:
+def _known_names(word: str, examples: Mapping[str, str]) -> tuple[Say, str]:
     if not examples:
-        return "nothing more here", "help"
-    near = closest(word, examples) or ""
-    wish = f"did you mean {near}? " if near else ""
-    return f"options written as name:value ({wish}{', '.join(examples)})", _usage(examples, near)
+        return Say("wanted-nothing-more"), "help"
+    near = closest(word, examples)
+    return Say("wanted-options", Choice(tuple(examples), near)), _usage(examples, near or "")

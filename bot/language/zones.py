@@ -5,16 +5,18 @@ from datetime import time
 from functools import cache
 from zoneinfo import ZoneInfo, available_timezones
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.sides import LONGEST
+from bot.language.wanted import Closest
 
 __all__ = ["read_clock", "read_year", "read_zone", "zone_names"]
 
-_ZONE = ("a time zone by continent and city", "America/Chicago")
-_CLOCK = ("a time of day from 0:00 to 23:59", "8:00")
-_YEAR = ("a year from 1950 to 2090", "2026")
+_ZONE = "America/Chicago"
+_CLOCK = (Say("wanted-clock"), "8:00")
+_YEAR = (Say("wanted-year"), "2026")
 # What people write for the zone they live in; each is the largest city of its zone.
 _SHORT = {
     "est": "America/New_York",
@@ -50,14 +52,12 @@ def read_zone(text: str) -> ZoneInfo:
     ('America/Chicago', 'America/New_York')
     """
     if len(text) > LONGEST:
-        raise NotUnderstoodError(text, *_ZONE)
+        raise NotUnderstoodError(text, Say("wanted-zone", Closest(None)), _ZONE)
     plain = "_".join(normalise(text).strip().lower().split())
     name = _SHORT.get(plain) or _by_name().get(plain)
     if name is None:
-        near = closest(plain, _by_name())
-        accepted, example = _ZONE
-        wish = f" (did you mean {_by_name()[near]}?)" if near else ""
-        raise NotUnderstoodError(text, accepted + wish, _by_name()[near] if near else example)
+        near = _by_name().get(closest(plain, _by_name()) or "")
+        raise NotUnderstoodError(text, Say("wanted-zone", Closest(near)), near or _ZONE)
     return ZoneInfo(name)
 
 

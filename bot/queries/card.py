@@ -4,22 +4,26 @@ from typing import Annotated
 
 from pydantic import Field
 
+from bot.facts import Say
 from bot.language.lamps import TubeStrength, read_tube_strength
 from bot.language.lists import read_list
 from bot.language.screens import Screen, read_screen
+from bot.language.wanted import UpTo
 from bot.queries.options import AnimalName, Option, Query, TubeLength, UviRange, reading
 
 __all__ = ["CardQuery"]
 
 _MOST = 4
+_STRENGTHS = Say("wanted-strengths", UpTo(_MOST))
+_SCREENS = Say("wanted-screens", UpTo(_MOST))
 _Tubes = Annotated[
     tuple[TubeStrength, ...],
-    reading(lambda text: read_list(text, read_tube_strength, _MOST, "strengths", "6%; 12%")),
+    reading(lambda text: read_list(text, read_tube_strength, _MOST, _STRENGTHS, "6%; 12%")),
     Option(),
 ]
 _Screens = Annotated[
     tuple[Screen, ...],
-    reading(lambda text: read_list(text, read_screen, _MOST, "screens", "none; 45%")),
+    reading(lambda text: read_list(text, read_screen, _MOST, _SCREENS, "none; 45%")),
     Option(),
 ]
 

@@ -4,6 +4,7 @@ from typing import Annotated
 
 from pydantic import Field
 
+from bot.facts import Say
 from bot.language.choices import read_choice
 from bot.language.quantities import read_number
 from bot.queries.options import (
@@ -61,7 +62,7 @@ _KINDS = {
     "night": ("night low",),
 }
 _Uvi = Annotated[
-    float, reading(lambda text: read_number(text, "a UV index such as 4.2", "4.2")), Option()
+    float, reading(lambda text: read_number(text, Say("wanted-uvi-one"), "4.2")), Option()
 ]
 _Kind = Annotated[
     str, reading(lambda text: read_choice(text, _KINDS)), Option(choices=tuple(_KINDS))

@@ -13,6 +13,7 @@ from typing import Annotated, Any, get_args
 from pydantic import BaseModel, BeforeValidator, ConfigDict, ValidationInfo
 from pydantic.fields import FieldInfo
 
+from bot.facts import Say
 from bot.kept.group import NOTHING_OWN, Own, OwnLamp
 from bot.language.dates import read_age
 from bot.language.errors import NotUnderstoodError
@@ -51,6 +52,7 @@ from bot.language.sizes import Size, cross_pattern, read_size
 from bot.language.skies import read_latitude, read_month
 from bot.language.unsure import NOT_SURE, Unsure, read_some_mesh, read_unsure
 from bot.language.uv_lamps import UvLamp, read_uv_lamp
+from bot.language.wanted import UpTo
 
 __all__ = [
     "GAP",
@@ -97,6 +99,7 @@ __all__ = [
 GAP = "from the middle of one tube to the middle of the next; else taken as one place"
 TUBES = "how many such tubes hang side by side, 1 to 4"
 _MOST_TUBES = 4
+_TUBES_WANTED = Say("wanted-tubes", UpTo(_MOST_TUBES))
 _MOST_FEET = 10
 _LONGEST_NUMBER = 4
 
@@ -238,9 +241,9 @@ def _own(info: ValidationInfo) -> Own:
 def _read_tubes(value: object) -> object:
     if not isinstance(value, str):
         return value
-    number = read_number(value, "how many tubes hang side by side", "2")
+    number = read_number(value, _TUBES_WANTED, "2")
     if number not in range(1, _MOST_TUBES + 1):
-        raise NotUnderstoodError(value, f"one to {_MOST_TUBES} tubes", "2")
+        raise NotUnderstoodError(value, _TUBES_WANTED, "2")
     return int(number)
 
 

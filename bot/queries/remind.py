@@ -4,6 +4,7 @@ from typing import Annotated
 
 from pydantic import Field
 
+from bot.facts import Say
 from bot.language.quantities import read_number
 from bot.queries.options import Option, Query, Text, reading
 from bot.queries.saved import AboutOption, Days, EnclosureName, Where, ZoneName
@@ -12,7 +13,7 @@ __all__ = ["NumberQuery", "RemindQuery", "SnoozeQuery"]
 
 
 def _read_number(text: str) -> int:
-    return round(read_number(text.lstrip("#"), "the number of a reminder", "3"))
+    return round(read_number(text.lstrip("#"), Say("wanted-reminder"), "3"))
 
 
 _Number = Annotated[int, reading(_read_number), Option(completes="reminder")]

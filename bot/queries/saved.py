@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from functools import partial
 from typing import Annotated
 
+from bot.facts import Say
 from bot.kept.boards import Topic
 from bot.kept.group import url_of
 from bot.kept.reminders import About
@@ -89,7 +90,7 @@ def _read_zone(text: str) -> str:
 def _read_days(text: str) -> int:
     days = round(single(read_duration(text)).low / 86_400.0)
     if not 1 <= days <= 1098:
-        raise NotUnderstoodError(text, "how often, from every day to every 3 years", "3 months")
+        raise NotUnderstoodError(text, Say("wanted-how-often"), "3 months")
     return days
 
 

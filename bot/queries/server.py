@@ -4,9 +4,11 @@ from typing import Annotated
 
 from pydantic import Field
 
+from bot.facts import Say
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
+from bot.language.wanted import UpTo
 from bot.queries.options import (
     AnimalName,
     Option,
@@ -68,7 +70,7 @@ _Shown = Annotated[
 
 
 def _read_weeks(text: str) -> int:
-    accepted, example = f"a number of weeks from 1 to {_MOST_WEEKS}", "8"
+    accepted, example = Say("wanted-weeks", UpTo(_MOST_WEEKS)), "8"
     weeks = round(read_number(text, accepted, example))
     if not 1 <= weeks <= _MOST_WEEKS:
         raise NotUnderstoodError(text, accepted, example)

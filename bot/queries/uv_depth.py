@@ -4,9 +4,11 @@ from typing import Self
 
 from pydantic import Field, model_validator
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.screens import NoScreen
 from bot.language.uv_lamps import UvLamp
+from bot.language.wanted import UpTo
 from bot.queries.options import (
     GAP,
     TUBES,
@@ -36,7 +38,7 @@ from bot.queries.uv import ANIMAL, LAMP, SCREEN, UVI
 __all__ = ["DeclineQuery", "DoseQuery", "MeterQuery", "SectionQuery"]
 
 _DAY_S = 86_400.0
-_MOST_UVI = 20.0
+_MOST_UVI = 20
 
 
 class MeterQuery(Query):
@@ -167,15 +169,15 @@ class DoseQuery(Query):
     @model_validator(mode="after")
     def _is_a_day(self) -> Self:
         if not 0.0 < self.hours.low <= _DAY_S:
-            raise NotUnderstoodError(
-                self.hours.text, "hours of a day, above 0 and up to 24", "hours:10", "hours"
-            )
+            wanted = Say("wanted-day-hours")
+            raise NotUnderstoodError(self.hours.text, wanted, "hours:10", "hours")
         low, high = self.uvi
         if not 0.0 < low <= high <= _MOST_UVI:
-            read = f"{low:g}" if low == high else f"{low:g} to {high:g}"
-            raise NotUnderstoodError(read, "a UV index above 0 and up to 20", "uvi:4", "uvi")
+            read = f"{low:g}" if low == high else f"{low:g}-{high:g}"
+            wanted = Say("wanted-uvi-up-to", UpTo(_MOST_UVI))
+            raise NotUnderstoodError(read, wanted, "uvi:4", "uvi")
         if (self.latitude is None) is not (self.month is None):
-            name, example = ("month", "June") if self.month is None else ("latitude", "27S")
-            wanted = f"the {name} too, to compare with the sun"
-            raise NotUnderstoodError("", wanted, example, name)
+            if self.month is None:
+                raise NotUnderstoodError("", Say("wanted-month-too"), "June", "month")
+            raise NotUnderstoodError("", Say("wanted-latitude-too"), "27S", "latitude")
         return self

@@ -97,7 +97,9 @@ class Voice:
         """Return texts as a list."""
         if len(texts) < 2:
             return "".join(texts)
-        return self._template(join).format(self._template("list-comma").join(texts[:-1]), texts[-1])
+        between = f"{join}-between"
+        comma = self._template(between if between in self.words else "list-comma")
+        return self._template(join).format(comma.join(texts[:-1]), texts[-1])
 
     def referred(self, key: str, facts: Any) -> str:
         """Return another message about the same facts."""

@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
+from bot.facts import Say
 from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.scene import Scene
-from bot.language.shown import shown
+from bot.language.wanted import Choice
 
 __all__ = ["animals_heard"]
 
@@ -25,16 +26,16 @@ def animals_heard(scene: Scene) -> Iterator[Fact | Ask]:
     ]
     for mark in unsure[:1]:
         if mark.kind == "strange":
-            words = shown(mark.value)
-            yield scene.ask(FactName.ANIMAL, f"Which animal is it? I know no “{words}”.", mark)
+            yield scene.ask(FactName.ANIMAL, Say("unclear-animal"), mark)
             continue
         names = tuple(mark.value.split("|")) if mark.value else ()
-        known = f": {', '.join(names)}" if names else ""
-        asked = scene.ask(FactName.ANIMAL, f"Which one is it{known}?", mark)
+        which = Say("unclear-which-of", Choice(names)) if names else Say("unclear-which")
+        asked = scene.ask(FactName.ANIMAL, which, mark)
         yield replace(asked, among=names)
     yield from first.values()
     if len(first) > 1:
         named = [*scene.of("animal"), *unsure]
         last = max(named, key=lambda mark: mark.start)
-        asked = scene.ask(FactName.ANIMAL, f"Which animal is this for: {' or '.join(first)}?", last)
+        which = Say("unclear-which-of", Choice(tuple(first)))
+        asked = scene.ask(FactName.ANIMAL, which, last)
         yield replace(asked, among=tuple(first))

@@ -5,6 +5,7 @@ from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import replace
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
@@ -29,7 +30,6 @@ _HIDE = re.compile(
     r"\s*(?:to|above|over|from|off)\s+((?:the\s+|her\s+|his\s+|its\s+|my\s+)?(?:top\s+of\s+the\s+)?"
     r"(?:warm\s+)?hide(?:\s+top)?)\b"
 )
-_TOO_FAR = "No lamp over an animal hangs farther than 3 m (10 ft): what is it, such as 16in?"
 # "My beardie is under it at 14 inches."
 _UNDER_IT = re.compile(
     r"(?:under|below|beneath) (?:it|the (?:tube|uvb|light)) (?:at |by |about )*\Z"
@@ -77,9 +77,8 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
         measure = measure_of(scene.latest(figure), Dimension.LENGTH, system)
         name = FactName.LAMP_DISTANCE if source == "heat" else _TO.get(reference, FactName.DISTANCE)
         if measure is None:
-            question = "Which unit is this distance in, inches or centimetres?"
-            if figure.kind == "length":
-                question = "Which number is meant here, with a point and no comma?"
+            is_length = figure.kind == "length"
+            question = Say("unclear-number" if is_length else "unclear-inches")
             scene.take(figure)
             yield scene.ask(name, question, figure, *parts)
         elif measure.high <= _FURTHEST_M:
@@ -87,7 +86,7 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
             yield scene.fact(name, measure, figure, *parts, assumed=measure.assumed)
         elif reference and source:
             scene.take(figure)
-            yield scene.ask(name, _TOO_FAR, figure, *parts)
+            yield scene.ask(name, Say("unclear-far"), figure, *parts)
 
 
 def _system(scene: Scene) -> str | None:

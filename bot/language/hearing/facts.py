@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from bot.facts import Say
 from bot.language.lamps import Fixture, OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
@@ -167,7 +168,7 @@ class Ask:
     """
 
     name: FactName
-    question: str
+    question: Say
     words: str
     start: int
     end: int

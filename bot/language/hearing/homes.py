@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
+from bot.facts import Say
 from bot.language.hearing.distances import measure_of
 from bot.language.hearing.facts import Ask, Fact, FactName, Material
 from bot.language.hearing.figures import Figure
@@ -13,6 +14,7 @@ from bot.language.hearing.strengths import STRONGEST_TUBE
 from bot.language.hearing.word_lists import word_list
 from bot.language.sizes import size_of
 from bot.language.units import Dimension, exact
+from bot.language.wanted import Whole
 
 __all__ = ["homes"]
 
@@ -24,7 +26,6 @@ _SURELY_CM = 100
 _SHORTEST_TUBE_M, _SHORTEST_HOME_M = Fraction(1, 4), Fraction(1, 4)
 # Between its length and a tube there may stand its watts or its strength.
 _UP_TO_TUBE = re.compile(r"[ -]*(?:[0-9]{2} ?w(?:atts?)? )?(?:[0-9]{1,2}(?:\.0)? ?%? )?(?:long )?")
-_INCHES_OR_CM = "Are these inches or centimetres?"
 
 
 def homes(scene: Scene) -> Iterator[Fact | Ask]:
@@ -65,7 +66,7 @@ def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     bare = inches or ("cm" if figure.high >= _SURELY_CM else None)
     size = None if doubt else size_of(list(figure.sides), bare, figure.text)
     if size is None:
-        question = f"I need {doubt[0]}" if doubt else _INCHES_OR_CM
+        question = Say("unclear-need", Whole(doubt[0])) if doubt else Say("unclear-inches")
         yield scene.ask(FactName.ENCLOSURE, question, figure)
     else:
         yield scene.fact(FactName.ENCLOSURE, size, figure, assumed=size.assumed and not inches)
@@ -107,7 +108,7 @@ def _length(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     scene.take(figure)
     measure = measure_of(figure, Dimension.LENGTH)
     if measure is None:
-        yield scene.ask(name, "Which number is meant here, with a point and no comma?", figure)
+        yield scene.ask(name, Say("unclear-number"), figure)
     else:
         yield scene.fact(name, measure, figure)
 

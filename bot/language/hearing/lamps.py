@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing.facts import Ask, Fact, FactName, LampKind
 from bot.language.hearing.figures import Figure
@@ -23,8 +24,6 @@ _WHETHER_GOOD = re.compile(r"\s+(?:ok|okay|fine|good|bad|safe|better|enough|need
 _SHORT_PERCENT = re.compile(r"(?:pct|perc)\Z")
 # The strength may stand between the two parts of the name: T5 12% HO.
 _HIGH_OUTPUT = re.compile(r"[ ,]*[0-9.]{1,4} ?(?:%|percent|pct)?,? (?:ho|high output)(?![a-z])")
-_NO_LABEL = "Labels of tubes go from 1% to 20%: which one is on yours, such as 12%?"
-_WHICH_TUBE = "Which strength is on the label of the tube that hangs there?"
 
 
 def tubes(scene: Scene) -> Iterator[Fact | Ask]:
@@ -39,14 +38,14 @@ def tubes(scene: Scene) -> Iterator[Fact | Ask]:
     for one, other in pairwise(found):
         if set(scene.words(one[0].end, other[0].start)) & {"or"} and _close(one[0], other[0]):
             scene.take(one[0], other[0])
-            yield scene.ask(FactName.TUBE, _WHICH_TUBE, one[0], other[0])
+            yield scene.ask(FactName.TUBE, Say("unclear-tube"), one[0], other[0])
     for figure, parts in found:
         if not scene.free(figure):
             continue
         scene.take(figure)
         standing = scene.standing(figure)
         if standing is Standing.ASKED:
-            yield scene.ask(FactName.TUBE, _WHICH_TUBE, figure, *parts)
+            yield scene.ask(FactName.TUBE, Say("unclear-tube"), figure, *parts)
         elif standing in (Standing.HAVE, Standing.INTENT):
             strength = _strength(figure)
             if strength:
@@ -59,7 +58,7 @@ def _too_strong(scene: Scene) -> Iterator[Ask]:
         beside = tube_beside(scene, figure)
         if figure.high > STRONGEST_TUBE and beside and not _of_other_share(scene, figure):
             scene.take(figure)
-            yield scene.ask(FactName.TUBE, _NO_LABEL, figure, *beside)
+            yield scene.ask(FactName.TUBE, Say("unclear-label"), figure, *beside)
             return
 
 
@@ -166,8 +165,7 @@ def lamp_kinds(scene: Scene) -> Iterator[Fact | Ask]:
     for mark in scene.of("lamp"):
         standing = scene.standing(mark)
         if standing is Standing.ASKED or _is_questioned(scene, mark):
-            question = f"Is there such a lamp ({mark.value}) in use already?"
-            yield scene.ask(FactName.LAMP, question, mark)
+            yield scene.ask(FactName.LAMP, Say("unclear-lamp"), mark)
         elif standing is Standing.NOT:
             parts = _with_denial(scene, mark, denied=True)
             yield scene.fact(FactName.WITHOUT, LampKind(mark.value), *parts)

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterator
 
+from bot.facts import Say
 from bot.language.hearing.animals import animals_heard
 from bot.language.hearing.counts import counts, lying
 from bot.language.hearing.distances import distances
@@ -45,7 +46,7 @@ _LISTENERS: tuple[Callable[[Scene], Iterator[Fact | Ask]], ...] = (
     temperatures,
 )
 
-_TOO_LONG = "This is more than I can read at once: can you say it shorter?"
+_TOO_LONG = Say("unclear-long")
 
 
 def hear(text: str, names: Names) -> Heard:

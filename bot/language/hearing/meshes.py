@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from bot.facts import Say
 from bot.language.hearing.facts import Ask, Fact, FactName, Lid, Placement
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
@@ -10,6 +11,7 @@ from bot.language.hearing.scene import LIVING, Part, Scene, Standing
 from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, UV_LAMPS, tube_beside
 from bot.language.hearing.word_lists import word_list
 from bot.language.screens import Blocks, NoScreen, Pane, Passes, pane_in, weaves_in
+from bot.language.wanted import Spelled
 
 __all__ = ["meshes"]
 
@@ -29,14 +31,6 @@ _OTHERS = frozenset(("cat", "cats", "dog", "he", "she", "kid", "kids"))
 _MINE = frozenset(("mine", "it", "ours"))
 _IT = re.compile(r" (?:it|that)\b")
 _THE_LID = re.compile(r" (?:the|its|my|that) (?:lid|top|roof)\b")
-_WHAT_THEN = (
-    "What is between tube and animal, then: nothing, or a mesh and how much it blocks (45%)?"
-)
-_WHOSE = "Is {} the strength on the tube, or how much the mesh blocks (then: mesh blocks 45%)?"
-_HOW_MUCH = (
-    "What is this mesh: how much does it block (45%), or its weave and wire (18x16 0.011in), and"
-    " is the tube over it or inside?"
-)
 
 
 def _weaves(scene: Scene) -> Iterator[Fact | Ask]:
@@ -60,11 +54,11 @@ def meshes(scene: Scene) -> Iterator[Fact | Ask]:
     settled = {fact.name for fact in told}
     inside = any(isinstance(row, Fact) and row.value is Placement.INSIDE for row in told)
     if denied and not inside and FactName.SCREEN not in settled:
-        yield scene.ask(FactName.SCREEN, _WHAT_THEN, *_with_denial(scene, denied[0]))
+        yield scene.ask(FactName.SCREEN, Say("unclear-between"), *_with_denial(scene, denied[0]))
     elif not settled & {FactName.SCREEN, FactName.PLACEMENT, FactName.LID}:
         for mark in scene.of("mesh", "noun"):
             if scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
-                yield scene.ask(FactName.SCREEN, _HOW_MUCH, mark)
+                yield scene.ask(FactName.SCREEN, Say("unclear-mesh"), mark)
                 return
 
 
@@ -85,7 +79,9 @@ def _shares(scene: Scene) -> Iterator[Fact | Ask]:
         scene.take(figure)
         if told is None and figure.low in LABELS and not _another_tube(scene, figure):
             scene.take(mark)
-            yield scene.ask(FactName.SCREEN, _WHOSE.format(figure.text), figure, mark)
+            yield scene.ask(
+                FactName.SCREEN, Say("unclear-whose", Spelled(figure.text)), figure, mark
+            )
             continue
         passes = mark.value == "passes" or (told is None and _is_open(scene, figure))
         kind = Passes if passes else Blocks

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from enum import Enum
 
+from bot.facts import Say
 from bot.language.hearing.facts import Ask, Fact, FactName, FactValue
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
@@ -282,7 +283,7 @@ class Scene:
         hedged = any(self.hedged(part) for part in parts)
         return Fact(name, value, words, first, last, hedged, assumed)
 
-    def ask(self, name: FactName, question: str, *parts: Part) -> Ask:
+    def ask(self, name: FactName, question: Say, *parts: Part) -> Ask:
         """Return a question about the words of some parts."""
         start, end = min(p.start for p in parts), max(p.end for p in parts)
         return Ask(name, question, *self._words(start, end))

@@ -1,9 +1,11 @@
 """What is left when the same thing was said twice: a correction, a repetition, or a question."""
 
+from bot.facts import Say
 from bot.language.hearing.facts import Ask, Fact, FactName, Heard, LampKind
 from bot.language.hearing.scene import Scene
 from bot.language.quantities import Dimension, Measure
 from bot.language.shown import shown
+from bot.language.wanted import Choice
 
 __all__ = ["settled"]
 
@@ -42,9 +44,8 @@ def settled(scene: Scene, facts: list[Fact], questions: list[Ask]) -> Heard:
     for name in sorted({fact.name for fact in remaining} - _MANY):
         rows = [fact for fact in remaining if fact.name is name]
         if len(rows) > 1:
-            said = " or ".join(shown(row.words) for row in rows)
             latest = rows[-1]
-            question = f"Which holds: {said}?"
+            question = Say("unclear-holds", Choice(tuple(shown(row.words) for row in rows)))
             asked.append(Ask(name, question, latest.words, latest.start, latest.end))
     return Heard(remaining, tuple(sorted(asked, key=lambda ask: (ask.start, ask.name))))
 

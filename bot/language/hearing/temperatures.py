@@ -10,6 +10,7 @@ from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import replace
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing.facts import Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
@@ -19,6 +20,7 @@ from bot.language.hearing.scene import Scene, Standing
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import measured
 from bot.language.units import Dimension
+from bot.language.wanted import Spelled, Whole
 
 __all__ = ["temperatures"]
 
@@ -58,7 +60,6 @@ _READS = re.compile(
 )
 _MINE = frozenset(("mine", "mines", "mine's"))
 _NOW = frozenset(("its", "it's", "only", "now", "just")) | _MINE
-_WHERE = "Where was this temperature read: basking spot, warm end, cool end, night or room?"
 
 
 def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
@@ -88,7 +89,7 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
     nowhere += [f for f in scene.loose("pair") if _like_two_readings(f)]
     for figure in nowhere:
         scene.take(figure)
-        yield scene.ask(FactName.TEMPERATURE, _WHERE, figure)
+        yield scene.ask(FactName.TEMPERATURE, Say("unclear-where"), figure)
 
 
 def _says_reading(scene: Scene, perch: Mark, figure: Figure) -> bool:
@@ -280,14 +281,16 @@ def _in_units(scene: Scene, read: list[_Read]) -> Iterator[Fact | Ask]:
         doubt = next((side.doubt for side in figure.sides if side.doubt), None)
         parts = (figure, mark) if abs(figure.start - mark.start) < 60 else (figure,)
         if unit is None or doubt:
-            question = doubt[0] if doubt else f"Is {figure.text} in °F or in °C?"
+            question = Say("unclear-degrees", Spelled(figure.text))
+            if doubt:
+                question = Say("unclear-need", Whole(doubt[0]))
             yield scene.ask(_NAMES[name], question, *parts)
             continue
         sides = [replace(side, unit=side.unit or unit) for side in figure.sides]
         try:
             value = measured(sides[0], sides[-1], Dimension.TEMPERATURE, unit, figure.text)
         except NotUnderstoodError as error:
-            yield scene.ask(_NAMES[name], f"I need {error.accepted}", *parts)
+            yield scene.ask(_NAMES[name], Say("unclear-need", Whole(error.wanted)), *parts)
             continue
         assumed = not figure.unit
         yield scene.fact(_NAMES[name], replace(value, assumed=assumed), *parts, assumed=assumed)

@@ -65,11 +65,17 @@ class ReadItem:
 
 @dataclass(frozen=True, slots=True)
 class ReadUnclear:
-    """Words that were not clear, the question about them, and how they are said instead."""
+    """Words that were not clear, and the question about them."""
 
     words: str
-    question: str
-    again: str | None
+    question: Say
+
+
+@dataclass(frozen=True, slots=True)
+class ReadWhich:
+    """The animals that words may mean."""
+
+    names: tuple[Name, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,25 +149,6 @@ _TOPICS = {
         *(FactName.MATERIAL, FactName.LID),
     ),
 }
-# How what was unclear is said so that it is clear.
-_AGAIN = {
-    FactName.ANIMAL: "animal:bearded-dragon",
-    FactName.TUBE: "tube:12%",
-    FactName.REFLECTOR: "reflector:polished",
-    FactName.SCREEN: "screen:45%",
-    FactName.DISTANCE: "distance:16in",
-    FactName.DISTANCE_BACK: "distance:16in",
-    FactName.DISTANCE_PERCH: "distance:16in",
-    FactName.TUBE_LENGTH: "length:34in",
-    FactName.AGE: "age:6months",
-    FactName.BASKING: "basking:98F",
-    FactName.COOL: "cool:78F",
-    FactName.WARM: "warm:83F",
-    FactName.NIGHT: "night:64F",
-    FactName.ROOM_NIGHT: "night:64F",
-    FactName.ON_FOR: "lamp_on:3h",
-    FactName.HOURS: "hours:12h",
-}
 
 
 def read_rows(told: SetUpTold) -> tuple[Row, ...]:
@@ -182,8 +169,8 @@ def joined(items: tuple[Say, ...]) -> Say:
 
 
 def _unclear(ask: Ask) -> Say:
-    facts = ReadUnclear(shown(ask.words), ask.question, _AGAIN.get(ask.name))
-    return Say("read-unclear", facts)
+    which = Say("read-which", ReadWhich(tuple(map(_animal_name, ask.among))))
+    return Say("read-unclear", ReadUnclear(shown(ask.words), which if ask.among else ask.question))
 
 
 def _item(name: FactName, said: Said[object]) -> Say:
@@ -232,8 +219,12 @@ def _kinds(value: Fixture | Placement | Lid | Material | Thermometer | UvLamp) -
 
 
 def _animal(name: str) -> Say:
+    return _named(_animal_name(name))
+
+
+def _animal_name(name: str) -> Name:
     what = named(name).what
-    return _named(Name(f"animal-{what.slug}") if isinstance(what, Known) else Name("", shown(name)))
+    return Name(f"animal-{what.slug}") if isinstance(what, Known) else Name("", shown(name))
 
 
 def _named(name: Name) -> Say:

@@ -19,7 +19,7 @@ from bot.questions.uv.distance_facts import (
     placed,
 )
 from bot.questions.uv.distance_told import tell_by_length, tell_no_place, tell_placed
-from bot.questions.uv.readings import read_lamp
+from bot.questions.uv.readings import off_before, read_lamp
 from bot.questions.uv.shared import wish_told
 from bot.questions.uv.tubes import all_together
 from bot.questions.uv.unsure import Unsurely, unsurely
@@ -49,7 +49,7 @@ def distance(query: DistanceQuery, context: Context) -> Facts:
     named = all_together(one, query)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
-    wanted = wanted_asked(query.animal, query.uvi, context, read.off)
+    wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     placement = place(read.lamp, screen, wanted.low, wanted.high)
     asked = Asked.of(query, told, read, screen, wish_told(wanted, context), placement)
     if placement.ends:

@@ -29,7 +29,7 @@ from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.fit import FitTold, ReadingMade, fit_told
 from bot.questions.uv.move import Move, move_of
-from bot.questions.uv.readings import LampRead, expected_shape
+from bot.questions.uv.readings import LampRead, expected_shape, off_before
 from bot.questions.uv.readings_off import off_of
 from bot.questions.uv.shared import Between, Wish, between_told, wish_told
 from bot.questions.uv.tubes import Tube, all_together, length_value, tube_told
@@ -101,7 +101,7 @@ def metered(query: MeterQuery, context: Context) -> Metered:
     read = _read(through, fit, named, kind, is_named=is_named)
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
     with told_under(spot(read.lamp, place_m, through.screen).uvi, query.animal, context):
-        wanted = wanted_asked(query.animal, query.uvi, context, read.off)
+        wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     limits = None if read.cannot_be else limits_for(query.animal, context)
     check = check_place(read.lamp, through.screen, place_m, wanted.low, wanted.high, limits)
     believed = None if read.cannot_be else check.here.uvi

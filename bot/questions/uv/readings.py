@@ -23,6 +23,7 @@ __all__ = [
     "again_briefly",
     "enough_read",
     "expected_shape",
+    "off_before",
     "off_brief",
     "off_briefly",
     "off_told",
@@ -135,6 +136,11 @@ def off_told(off: Off) -> Iterator[Say]:
         yield Say("reading-left-out", off.aside)
         if off.aside.was_it:
             yield Say("reading-was-it", off.aside.was_it)
+
+
+def off_before(off: Off) -> tuple[Say, ...]:
+    """Return what must be known before a wish that is refused: that the readings cannot be."""
+    return tuple(off_told(off)) if off.by is not OffBy.NOTHING else ()
 
 
 def off_briefly(off: Off) -> tuple[Say, ...]:

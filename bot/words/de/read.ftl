@@ -67,10 +67,8 @@ read-what = { $what ->
    *[text] Text
   }
 read-unclear-label = Unklar
-read-unclear = „{ $words }“ ist mir nicht klar.{ $again ->
-    [none] {" "}Sag es noch einmal mit anderen Worten.
-   *[some] {" "}Schreib es so: { $again }.
-  }
+read-unclear = „{ $words }“: { $question }
+read-which = Welches ist es: { LIST($names, join: "list-or") }?
 
 ## Werte
 read-length = { LENGTH($length) }

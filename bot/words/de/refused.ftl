@@ -7,15 +7,20 @@ refused-step-more = Mehr zu dieser Frage: help { $name }
 ## Was gelesen wurde
 refused-nothing = nichts
 refused-misread = { $option ->
+    [none] Ich las { $what }, brauche aber { $accepted }. Zum Beispiel: { $example }
+   *[some] Ich las { $what } bei { $option }, brauche aber { $accepted }. Zum Beispiel: { $example }
+  }
+refused-unread = { $option ->
     [none] Ich las { $what } und kann damit nichts anfangen. Das geht zum Beispiel: { $example }
    *[some] Ich las { $what } bei { $option } und kann damit nichts anfangen. Das geht zum Beispiel: { $example }
   }
-refused-not-heard = Diese Frage habe ich nicht verstanden. Schreib eine Zeile wie diese: { $line }
+refused-not-heard = Diese Frage habe ich nicht verstanden. Frag nach UV, Wärme, Nächten oder dem ganzen Terrarium, zum Beispiel: { $example }
+refused-behind = { $before } { $refusal }
 
 ## Was fehlt
 refused-told = { $text }
-refused-nothing-after = nichts hinter { $name }
-refused-missing = Ich las { $told }. Es fehlt noch: { LIST($names, join: "list-and") }. Zum Beispiel: { $example }
+refused-lack = { $name }: { $what }
+refused-missing = Es fehlt noch { LIST($wanted, join: "list-semi") }. Zum Beispiel: { $example }
 
 ## Eine Angabe, die es bei einer Frage nicht gibt
 refused-option = { $what } gibt es bei { $name } nicht{ $near ->

@@ -5,3 +5,4 @@ list-or = { $first } or { $second }
 list-semi = { $first }; { $second }
 list-with = { $first }, { $second }
 list-comma = {", "}
+list-semi-between = {"; "}

@@ -1,4 +1,4 @@
-### Facts: ReadJoined, ReadItem, ReadUnclear, ReadLength, ReadTemp, ReadShare, ReadUvi, ReadStrength, ReadName, ReadText
+### Facts: ReadJoined, ReadItem, ReadUnclear, ReadWhich, ReadLength, ReadTemp, ReadShare, ReadUvi, ReadStrength, ReadName, ReadText
 ### What was read from the words of a set-up.
 
 read-label-animal = Read of the animal
@@ -69,6 +69,7 @@ read-what = { $what ->
   }
 read-unclear-label = Unclear
 read-unclear = “{ $words }”: { $question }
+read-which = Which one is it: { LIST($names, join: "list-or") }?
 
 ## Values
 read-length = { LENGTH($length) }

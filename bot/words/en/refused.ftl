@@ -1,4 +1,4 @@
-### Facts: Misread, Missing, NoOption, OutOfRange, Quoted, Way
+### Facts: Behind, Lack, Misread, NotHeard, Missing, NoOption, OutOfRange, Quoted, Way
 ### Why there is no answer, and what works.
 
 refused-title = That did not work
@@ -11,13 +11,14 @@ refused-misread = { $option ->
     [none] I read { $what }, but I need { $accepted }, for example { $example }.
    *[some] I read { $what } for { $option }, but I need { $accepted }, for example { $example }.
   }
-# Only with: $option
-refused-not-heard = I read { $what } for { $option }, but I need { $accepted }, for example { $example }.
+refused-unread = { refused-misread }
+refused-not-heard = I did not understand that question. Ask about UV, heat, nights or a whole set-up, for example: { $example }
+refused-behind = { $before } { $refusal }
 
 ## What is missing
 refused-told = { $text }
-refused-nothing-after = nothing after { $name }
-refused-missing = I read { $told }, but I still need { $wanted }. For example: { $example }
+refused-lack = { $name }: { $what }
+refused-missing = I still need { LIST($wanted, join: "list-semi") }. For example: { $example }
 
 ## An option that a question does not have
 refused-option = { $what } is not an option of { $name }: { $near ->

@@ -4,15 +4,15 @@ import pytest
 
 from bot.language.hearing import FactName, hear
 from bot.questions.setup.told import kept_names
+from tests.bot.refusing import said
 
 
 def test_a_word_of_kin_is_asked_about_and_none_of_it_taken() -> None:
     heard = hear("how far from my dragon should the tube be", kept_names())
     assert heard.facts == ()
     assert "bearded dragon" in heard.questions[0].among
-    assert heard.questions[0].question.startswith(
-        "Which one is it: bearded dragon, Rankin's dragon"
-    )
+    told = said(heard.questions[0].question)
+    assert told.startswith("Which one is it: bearded dragon, Rankin's dragon")
 
 
 def test_two_animals_are_asked_about_with_the_words_of_the_later() -> None:
@@ -20,7 +20,7 @@ def test_two_animals_are_asked_about_with_the_words_of_the_later() -> None:
     assert {fact.value for fact in heard.all(FactName.ANIMAL)} == {"bearded dragon", "corn snake"}
     (question,) = heard.questions
     assert question.words == "corn snake"
-    assert question.question == "Which animal is this for: bearded dragon or corn snake?"
+    assert said(question.question) == "Which one is it: bearded dragon or corn snake?"
 
 
 def test_an_animal_is_not_asked_about_again_by_the_word_for_its_kind() -> None:

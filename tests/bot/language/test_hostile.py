@@ -29,6 +29,7 @@ from bot.language.shown import shown
 from bot.language.sizes import read_size
 from bot.language.words import split_line
 from tests.bot.language.steps import steps_of
+from tests.bot.refusing import sentence
 
 Reader = Callable[[str], Any]
 
@@ -87,7 +88,7 @@ def answer_to(read: Reader, text: str) -> str:
     try:
         read(text)
     except NotUnderstoodError as error:
-        return str(error)
+        return sentence(error)
     return ""
 
 

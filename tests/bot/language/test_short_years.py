@@ -8,6 +8,7 @@ from bot.ask import ask
 from bot.language.dates import read_date
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
+from tests.bot.refusing import accepted
 
 
 @pytest.mark.parametrize(
@@ -16,7 +17,7 @@ from bot.preferences import Preferences
 def test_a_short_year_is_asked_for_in_four_digits(text: str) -> None:
     with pytest.raises(NotUnderstoodError) as refused:
         read_date(text)
-    assert "four digits" in refused.value.accepted
+    assert "four digits" in accepted(refused.value)
     assert read_date(refused.value.example) > date(2000, 1, 1)
 
 

@@ -24,6 +24,7 @@ from bot.language.skies import read_latitude, read_month
 from bot.language.unsure import SomeMesh, read_some_mesh
 from bot.language.words import join_line, split_line
 from bot.language.zones import read_clock
+from tests.bot.refusing import accepted, refused, sentence
 
 FAR_EAST = timezone(timedelta(hours=11))
 OPTIONS = {"tube": "12%", "screen": "45%"}
@@ -46,7 +47,7 @@ def test_today_and_yesterday_are_days_of_readings_where_the_day_is_known() -> No
 
 def test_a_share_over_a_hundred_per_cent_is_refused() -> None:
     for text in ("101%", "100.5%", "passes 101%"):
-        with pytest.raises(NotUnderstoodError, match="a share from 0% to 100%"):
+        with refused("a share from 0% to 100%"):
             read_screen(text)
 
 
@@ -73,14 +74,14 @@ def test_what_is_refused_is_told_with_what_would_do() -> None:
     ):
         with pytest.raises(NotUnderstoodError) as caught:
             read(text)
-        assert wanted in str(caught.value)
+        assert wanted in sentence(caught.value)
 
 
 def test_an_option_is_named_where_it_is_known() -> None:
     error = NotUnderstoodError("x", "a number", "4", "uvi")
     assert error.option == "uvi"
-    assert str(error) == "I read “x” for uvi, but I need a number, for example 4."
-    assert str(NotUnderstoodError(" ", "a number", "4")).startswith("I read nothing, but")
+    assert sentence(error) == "I read “x” for uvi, but I need a number, for example 4."
+    assert sentence(NotUnderstoodError(" ", "a number", "4")).startswith("I read nothing, but")
 
 
 def test_a_long_text_is_cut_at_its_end() -> None:
@@ -127,7 +128,7 @@ def test_quotes_of_every_kind_hold_a_value_together() -> None:
 
 
 def test_a_wire_as_thick_as_its_step_is_no_weave() -> None:
-    with pytest.raises(NotUnderstoodError, match="a wire thinner than the step"):
+    with refused("a wire thinner than the step"):
         read_screen("10x10 0.1in")
     assert read_screen("10x10 0.099in")
 
@@ -167,7 +168,7 @@ def test_a_reading_of_another_meter_is_told_what_a_uv_index_is_not() -> None:
     ):
         with pytest.raises(NotUnderstoodError) as caught:
             read(text)
-        assert "another kind of meter" in caught.value.accepted
+        assert "another kind of meter" in accepted(caught.value)
         assert read(caught.value.example)
 
 
@@ -176,7 +177,7 @@ def test_the_longest_list_of_readings_is_read_and_a_longer_one_is_not() -> None:
     longest = f"{piece};{' ' * (999 - 2 * len(piece))}{piece}"
     assert len(longest) == 1000
     assert len(read_placed_readings(longest)) == 2
-    with pytest.raises(NotUnderstoodError, match="at most 1000 characters"):
+    with refused("at most 1000 characters"):
         read_placed_readings(f"{longest} ")
 
 
@@ -199,11 +200,11 @@ def test_a_bare_number_is_asked_for_its_unit_in_that_number_and_a_range_by_an_ex
 def test_no_range_and_no_light_are_named() -> None:
     with pytest.raises(NotUnderstoodError) as caught:
         read_number_range("many")
-    assert caught.value.accepted == "a number or a range"
+    assert accepted(caught.value) == "a number or a range"
     for text in ("passes 0%", "blocks 100%"):
         with pytest.raises(NotUnderstoodError) as caught:
             read_screen(text)
-        assert caught.value.accepted == "a screen that lets something through"
+        assert accepted(caught.value) == "a screen that lets something through"
 
 
 def test_a_difference_without_a_unit_is_one_of_the_askers_degrees() -> None:

@@ -27,9 +27,28 @@ SAYING = (
     "bot/dangers",
     "bot/problems.py",
     "bot/fronts/console.py",
-    "bot/answers/unread.py",
+    "bot/keeping",
+    "bot/language",
+    "bot/queries",
+    "bot/command_asked.py",
+    "bot/ask.py",
+    "bot/answers/animals.py",
+    "bot/answers/dated_asked.py",
+    "bot/answers/help.py",
+    "bot/answers/length_asked.py",
+    "bot/answers/meter_asked.py",
     "bot/answers/outside.py",
+    "bot/answers/own.py",
+    "bot/answers/routing.py",
+    "bot/answers/tube_length.py",
+    "bot/answers/unread.py",
+    "bot/answers/uv_asked.py",
+    "bot/answers/uv_limits.py",
+    "bot/answers/routes",
 )
+# They say messages, and what they keep are no facts of theirs.
+WITHOUT_FACTS = ("bot.language.", "bot.queries.")
+FACTS_OF_LANGUAGE = "bot.language.wanted"
 HEADED = re.compile(r"^### Facts: (.*)$", re.M)
 ONLY = re.compile(r"Only with: (.*)")
 
@@ -44,16 +63,17 @@ def modules() -> Iterator[tuple[Path, ModuleType]]:
 
 
 @cache
-def facts_classes() -> dict[str, type]:
-    """Return every dataclass of the questions by its name, which is therefore told once."""
-    found: dict[str, type] = {}
+def facts_classes() -> dict[str, list[type]]:
+    """Return every dataclass of the rooms that say messages by its name."""
+    found: dict[str, list[type]] = {}
     for _, module in modules():
+        if module.__name__.startswith(WITHOUT_FACTS) and module.__name__ != FACTS_OF_LANGUAGE:
+            continue
         for name, thing in vars(module).items():
             if not isinstance(thing, type) or thing.__module__ != module.__name__:
                 continue
             if hasattr(thing, "__dataclass_fields__"):
-                assert name not in found, f"two classes of facts are called {name}"
-                found[name] = thing
+                found.setdefault(name, []).append(thing)
     return found
 
 
@@ -79,7 +99,10 @@ def classes_of(words: Words, stem: str) -> list[type]:
     """Return the facts that a file says its messages are about."""
 
     head = HEADED.search(words_of(FIRST).text(stem))
-    return [facts_classes()[name.strip()] for name in head[1].split(",")] if head else []
+    found = [facts_classes()[name.strip()] for name in head[1].split(",")] if head else []
+    twice = [classes[0].__name__ for classes in found if len(classes) > 1]
+    assert not twice, f"{stem}: two classes of facts have the same name: {twice}"
+    return [only for (only,) in found]
 
 
 def needed(words: Words, key: str) -> dict[str, set[tuple[str, bool]]]:

@@ -1,0 +1,38 @@
+"""A refusal in English, as the door tells it."""
+
+import re
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+import pytest
+
+from bot.answers.unread import misread
+from bot.facts import Say
+from bot.language.errors import NotUnderstoodError
+from bot.language.units import Units
+from bot.saying.voice import voice
+
+__all__ = ["accepted", "refused", "said", "sentence"]
+
+
+def said(say: Say) -> str:
+    """Return a message in English."""
+    return voice("en", Units.IN).text(say)
+
+
+def sentence(error: NotUnderstoodError) -> str:
+    """Return the whole refusal."""
+    return said(misread(error))
+
+
+def accepted(error: NotUnderstoodError) -> str:
+    """Return what would do."""
+    return said(error.wanted)
+
+
+@contextmanager
+def refused(pattern: str) -> Iterator[None]:
+    """Expect a refusal whose sentence has the pattern in it."""
+    with pytest.raises(NotUnderstoodError) as caught:
+        yield
+    assert re.search(pattern, sentence(caught.value)), sentence(caught.value)
