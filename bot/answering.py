@@ -3,11 +3,11 @@
 import logging
 
 from bot.answers.animals import WithoutFiguresError
-from bot.answers.unfigured import unfigured_reply
 from bot.command import Command
 from bot.layered import Layered
 from bot.preferences import FIRST, Context
 from bot.queries.options import Query
+from bot.questions.unfigured import unfigured
 from bot.reply import Reply
 from bot.saying.compile import WordsError
 from bot.saying.said import said
@@ -28,12 +28,13 @@ def answer_of(command: Command, query: Query, context: Context) -> Reply:
         assert command.tell is not None
         return in_words(command.tell(command.facts(query, context)), context)
     except WithoutFiguresError as error:
-        return unfigured_reply(command.name, error.name, context)
+        return in_words(unfigured(command.name, error.name), context)
 
 
 def in_words(layered: Layered, context: Context) -> Reply:
     """Return an answer in the asker's language; whole in English where that has no words for it."""
     language = context.language
+    # A refusal has a file of its own, whichever question it refuses.
     if language != FIRST and layered.title.id in words(language):
         try:
             return said(layered, voice(language, context.units), context.guide_url)

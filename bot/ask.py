@@ -6,7 +6,7 @@ Every text is listened to here for what cannot wait, before anything is made of 
 is said first, whatever the question, and where nothing else was understood it is the answer.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
@@ -46,6 +46,7 @@ from bot.question_context import context_of, reading_of
 from bot.refusal import RefusedError
 from bot.reply import Alarm, Assumed, Reply, Row
 from bot.said_first import heard_in, of_its_lamp, said_first
+from bot.saying.voice import voice
 from bot.way_on import leading_on, told_no, with_way_on
 from calc.validity import OutsideModelError
 
@@ -89,7 +90,7 @@ class FreeWords:
     def lacking(self, missing: Sequence[str], context: Context) -> Reply:
         """Return the reply that asks for what is missing in plain words."""
         assert self.command.lacks is not None
-        return self.command.lacks(self.query, self.routed, missing, context)
+        return in_words(self.command.lacks(self.query, self.routed, missing, context), context)
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,12 +116,17 @@ class Understood:
         """Return the reply with what was taken for granted and the question as understood."""
         taken, named = taken_units(self.query)
         rows = reply.rows + own_rows(self.command, self.query, self.given, self.context)
-        assumed = tuple(_assumed(*each) for each in taken)
-        rows += tuple(Row(label="Taken as", text=each.text) for each in assumed)
+        say = voice(reply.language, self.context.units).text
+        assumed = tuple(_assumed(say, *each) for each in taken)
+        label = say(Say("door-label-taken"))
+        rows += tuple(Row(label=label, text=each.text) for each in assumed)
         asked = asked_line(self.command, dict(self.given) | named)
         if self.free:
             told = " ".join(f"{name}:{shown(text)}" for name, text in self.given.items())
-            rows = (Row(label="Understood as", text=f"{self.command.name} {told}"), *rows)
+            rows = (
+                Row(label=say(Say("door-label-understood")), text=f"{self.command.name} {told}"),
+                *rows,
+            )
         return reply.model_copy(
             update={
                 "asked": asked,
@@ -257,8 +263,8 @@ def _routed(
     except NotUnderstoodError:
         told = not_heard(COMMANDS[0])
         return problem(command.name, told, preferences, asked_line(command, given))
-    if isinstance(meant, Reply):
-        return meant.model_copy(update={"asked": asked_line(command, given)})
+    if isinstance(meant, Layered):
+        return in_words(meant, context).model_copy(update={"asked": asked_line(command, given)})
     free = FreeWords(command, query, meant)
     understood = _understood(meant.command, meant.given, meant.heeding(preferences, context))
     if isinstance(understood, Understood):
@@ -309,7 +315,15 @@ def _answered(understood: Understood) -> Reply:
         return understood.outside(error)
 
 
-def _assumed(name: str, text: str, unit: str) -> Assumed:
-    sign = {"degF": "°F", "degC": "°C"}.get(unit, unit)
-    told = f"{name} {text} has no unit, so I took it as {sign}"
-    return Assumed(name=name, how="inferred", text=told)
+@dataclass(frozen=True, slots=True)
+class UnitTaken:
+    """A number without its unit, and the one it was taken in."""
+
+    name: str
+    text: str
+    unit: str
+
+
+def _assumed(say: Callable[[Say], str], name: str, text: str, unit: str) -> Assumed:
+    taken = UnitTaken(name, text, {"degF": "°F", "degC": "°C"}.get(unit, unit))
+    return Assumed(name=name, how="inferred", text=say(Say("door-taken", taken)))

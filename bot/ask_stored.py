@@ -45,7 +45,7 @@ async def ask_stored(
             if option.document and files is not None and option.name in given:
                 given[option.name] = files(given[option.name])
     except NotUnderstoodError as error:
-        return said_first(problem(command.name, str(error), known), listen(line), known)
+        return said_first(problem(command.name, misread(error), known), listen(line), known)
     return await _answered(understand_options(command.name, given, known), desk)
 
 

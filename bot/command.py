@@ -54,8 +54,8 @@ class Command:
     facts: Callable[[Any, Context], Any] | None = None
     tell: Callable[[Any], Layered] | None = None
     answer: Callable[[Any, Context], Reply] | None = None
-    route: Callable[[Any, Context], Routed | Reply] | None = None
-    lacks: Callable[[Any, Routed, Sequence[str], Context], Reply] | None = None
+    route: Callable[[Any, Context], Routed | Layered] | None = None
+    lacks: Callable[[Any, Routed, Sequence[str], Context], Layered] | None = None
     stored: Callable[[Any, Context, Desk], Awaitable[Any]] | None = None
     guide: tuple[str, ...] = ()
     who: Literal["anyone", "moderator"] = "anyone"

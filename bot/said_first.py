@@ -14,6 +14,7 @@ from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
 from bot.preferences import Preferences
 from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role
 from bot.saying.voice import voice
+from calc.naming import Unplaced, named
 
 __all__ = ["heard_in", "of_its_lamp", "said_first"]
 
@@ -23,13 +24,15 @@ _KIND = "kind"
 def heard_in(command: Command | None, given: Mapping[str, str]) -> tuple[Alarm, ...]:
     """Return what cannot wait in the texts of the options.
 
-    A file is not listened to, nor a choice that was offered, nor the guide's own name of a page or
-    a part: who opens the page on a danger tells of none.
+    A file is not listened to, nor a choice that was offered, nor the name of an animal, nor the
+    guide's own name of a page or a part: who opens the page on a danger tells of none.
     """
     options = command.query.options() if command else ()
     files = {option.name for option in options if option.document}
     names = {_plain(choice) for o in options if o.name != _KIND for choice in o.choices}
     names |= {_plain(kind.value) for kind in UvLamp}
+    told = (given.get(option.name, "") for option in options if option.completes == "animal")
+    names |= {_plain(text) for text in told if _is_name(text)}
     if any(option.completes == "page" for option in options):
         names |= _guide_names()
     heard = (
@@ -40,6 +43,12 @@ def heard_in(command: Command | None, given: Mapping[str, str]) -> tuple[Alarm, 
         for alarm in listen(text)
     )
     return of_its_lamp(heard, given)
+
+
+def _is_name(text: str) -> bool:
+    """Say whether a text is the name of an animal and nothing more."""
+    found = named(text.strip())
+    return not isinstance(found.what, Unplaced) and found.end - found.start == len(text.strip())
 
 
 def of_its_lamp(alarms: Iterable[Alarm], given: Mapping[str, str]) -> tuple[Alarm, ...]:

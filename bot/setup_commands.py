@@ -1,9 +1,9 @@
 """The questions in the asker's own words: any question, and a set-up to check."""
 
-from bot.answers.routing import lacking_reply, route
 from bot.command import Command
 from bot.queries.setup import AskQuery
 from bot.questions.setup.check import CHECK
+from bot.routes.routing import lacking_reply, route
 
 __all__ = ["SETUP_COMMANDS"]
 

@@ -67,7 +67,7 @@ def test_a_bare_number_takes_the_unit_of_the_setting_and_says_so(in_inches: Pref
     line = "uvi distance:14 tube:12% reflector:plain screen:none animal:bearded dragon"
     reply = ask(line, in_inches)
     assert reply.status == "ok"
-    assert any(row.label == "Taken as" and "in" in row.text for row in reply.rows)
+    assert any(row.label == "Assumed" and "in" in row.text for row in reply.rows)
     assert "distance:14 in" in reply.asked
 
 

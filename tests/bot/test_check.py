@@ -121,7 +121,7 @@ def test_a_tube_too_near_is_never_fine() -> None:
 
 def test_two_animals_are_said_to_be_unclear_and_one_is_judged() -> None:
     reply = checked("a corn snake and a bearded dragon, basking 98F, cool 78F")
-    assert "Which animal" in rows(reply, "Unclear")
+    assert "Which one is it" in rows(reply, "Unclear")
     assert "corn snake" in reply.title
     assert "bearded dragon" in checked("a corn snake", animal="bearded dragon").title
 

@@ -99,7 +99,7 @@ def test_bare_distances_take_the_setting_and_say_so(in_inches: Preferences) -> N
     reply = ask(f"meter readings:4.2 at 12, 2.9 at 15 {DRAGON}", in_inches)
     inches = ask(f"meter readings:4.2 at 12 in, 2.9 at 15 in {DRAGON}", in_inches)
     assert reply.values == inches.values
-    assert [r.text for r in reply.rows if r.label == "Taken as"] == [
+    assert [r.text for r in reply.rows if r.label == "Assumed"] == [
         "readings 12 has no unit, so I took it as in",
         "readings 15 has no unit, so I took it as in",
     ]

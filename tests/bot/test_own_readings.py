@@ -108,7 +108,7 @@ def test_without_readings_what_is_missing_is_asked_for_at_once(
 ) -> None:
     reply = ask(f"{question} {DRAGON}", anyone)
     assert reply.status == "problem"
-    for name in ("tube (", "reflector (", "screen ("):
+    for name in ("tube: ", "reflector: ", "screen: "):
         assert name in reply.answer
     example = reply.answer.rpartition("For example: ")[2]
     assert ask(example, anyone).status == "ok"

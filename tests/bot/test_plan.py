@@ -68,7 +68,7 @@ def test_the_askers_unit_stands_first(anyone: Preferences) -> None:
 def test_a_bare_size_takes_feet_and_says_so(anyone: Preferences) -> None:
     reply = ask(f"plan {DRAGON} enclosure:4x2x2 lid:mesh", anyone)
     assert reply.status == "ok"
-    assert "ft" in row(reply, "Taken as")
+    assert "ft" in row(reply, "Assumed")
 
 
 # --- what it is made of --------------------------------------------------------------------

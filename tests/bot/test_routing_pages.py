@@ -2,11 +2,11 @@
 
 import pytest
 
-from bot.answers.routing import route
 from bot.command import Routed
 from bot.language.quantities import Units
 from bot.preferences import Context
 from bot.queries.setup import AskQuery
+from bot.routes.routing import route
 
 
 @pytest.mark.parametrize(

@@ -117,7 +117,7 @@ def test_targets_and_bodies_are_told_apart_with_their_kind(anyone: Preferences) 
 def test_a_bare_number_takes_the_unit_of_the_setting_and_says_so(in_inches: Preferences) -> None:
     reply = ask("temps basking:98 cool:75 animal:bearded dragon", in_inches)
     assert value(reply, "basking_surface").best == pytest.approx((98 - 32) / 1.8)
-    assert any(r.label == "Taken as" for r in reply.rows)
+    assert any(r.label == "Assumed" for r in reply.rows)
 
 
 @pytest.mark.parametrize(
@@ -129,7 +129,7 @@ def test_a_bare_number_that_only_one_unit_makes_possible_takes_it_and_says_so(
 ) -> None:
     reply = ask(f"temps {typed} animal:bearded dragon", Preferences())
     assert reply.status == "ok"
-    told = [row.text for row in reply.rows if row.label == "Taken as"]
+    told = [row.text for row in reply.rows if row.label == "Assumed"]
     assert len(told) == len(typed.split())
     assert all({"degF": "°F", "degC": "°C"}[taken] in text for text in told)
 

@@ -63,7 +63,7 @@ def test_the_usual_animal_is_not_taken_for_one_that_was_named(line: str) -> None
 
 @pytest.mark.parametrize("line", LINES["known_by_name"])
 def test_one_known_by_name_is_told_that_there_are_no_figures(line: str) -> None:
-    reply = ask(f"ask {line}", Preferences())
+    reply = ask(f"ask {line}", Preferences(language="en"))
     said = f"{reply.title} {reply.answer}"
     about_lamps = reply.command in ("guide", "lamp", "convert", "surface")
     beyond = reply.title in ("Not a question for me", "Please call a reptile vet")
@@ -118,7 +118,7 @@ GIVEN = {
 def test_a_question_with_options_has_no_figures_either(question: str, name: str) -> None:
     assert question in {command.name for command in COMMANDS}
     reply = ask(f"{question} {GIVEN[question]} animal:{name}", Preferences())
-    assert f"I have no figures for a {name}" in reply.answer
+    assert f"I have no figures for “{name}”" in reply.answer
     assert reply.values == ()
     assert (reply.status == "ok") == (question == "needs")
     assert gives_another(reply) == ""

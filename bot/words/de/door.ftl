@@ -8,3 +8,6 @@ door-read-on = { $page }, Abschnitt „{ $part }“ (auf Englisch)
 door-label-question = Deine Frage
 door-more-full = Mehr mit --full
 door-more-word = Mehr (tipp ein Wort, oder all)
+door-label-taken = Angenommen
+door-taken = { $name } { $text } hat keine Einheit, also nahm ich { $unit } an
+door-label-understood = Verstanden als

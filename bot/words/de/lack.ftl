@@ -1,7 +1,7 @@
 ### Was einer Frage noch fehlt, je ein Satzglied: steht hinter „es fehlt noch“ oder „sag mir noch“.
 
 ## Licht und Wärme
-lack-animal = welches Tier es ist (jedes braucht sein eigenes Licht und seine eigene Wärme)
+lack-animal = welches Tier es ist, denn jedes braucht sein eigenes Licht und seine eigene Wärme
 lack-tube = wie stark die Röhre ist (an einem Ende: 12%, 5.0)
 lack-reflector = was dahinter ist: polished (ein Spiegel) oder plain (weiß)
 lack-screen = none, oder wie viel das Gitter schluckt (45%)

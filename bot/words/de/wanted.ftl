@@ -99,7 +99,7 @@ wanted-animal-near = ein Tier, das ich kenne, vielleicht { LIST($here, join: "li
 wanted-animal-known = ein Tier, das ich kenne, mit seinem üblichen Namen
 wanted-animal-name = den eigenen Namen des Tiers
 wanted-which-of = genau eines: { LIST($here, join: "list-or") }
-wanted-which-of-both = genau eines: { LIST($here, join: "list-or") } (oder { LIST($others, join: "list-or") }, dazu fehlen mir Zahlen)
+wanted-which-of-both = genau eines: { LIST($here, join: "list-or") } (zu den anderen fehlen mir Zahlen)
 
 ## Was eine Antwort braucht
 wanted-uvi-trusted = den UV-Index, den ein Halter oder reptilienkundiger Tierarzt deines Vertrauens nennt, denn zu diesem Tier kenne ich keinen

@@ -100,7 +100,7 @@ wanted-animal-near = an animal I know, perhaps { LIST($here, join: "list-or") }
 wanted-animal-known = an animal that I know, by its common name
 wanted-animal-name = the animal's own name
 wanted-which-of = which one it is: { LIST($here, join: "list-or") }
-wanted-which-of-both = which one it is: { LIST($here, join: "list-or") } (or { LIST($others, join: "list-or") }, of which I have no figures)
+wanted-which-of-both = which one it is: { LIST($here, join: "list-or") } (I have no figures for the others)
 
 ## What an answer needs
 wanted-uvi-trusted = the UV index that a keeper or reptile vet you trust named, because I know none for that animal

@@ -85,7 +85,7 @@ async def test_a_bare_number_takes_the_unit_of_the_group_and_says_so(ok: Ask, as
     line = "uvi distance:35 tube:12% reflector:polished screen:none uvi:3-5"
     assert (await ask(line)).status == "problem"
     await ok("server set units:cm")
-    assert "35 has no unit, so I took it as cm" in row(await ok(line), "Taken as")
+    assert "35 has no unit, so I took it as cm" in row(await ok(line), "Assumed")
 
 
 async def test_own_figures_are_the_groups_alone(ok: Ask, ask: Ask) -> None:

@@ -9,7 +9,7 @@ from bot.keeping.words import MOST_IMPORT, exported, read_file
 from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
 from bot.language.errors import NotUnderstoodError
-from tests.bot.refusing import accepted, sentence
+from tests.bot.refusing import sentence
 from tests.bot.store.large import FULL_KEEPER, FULL_SERVER
 from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_plain
@@ -42,7 +42,7 @@ def test_a_server_file_is_refused_in_plain_words(file: str, where: str, why: str
     with pytest.raises(NotUnderstoodError) as caught:
         read_file(ServerExport, file, "server import")
     assert caught.value.read == where
-    assert why in accepted(caught.value)
+    assert why in str(caught.value.accepted)
     assert_plain(sentence(caught.value))
 
 

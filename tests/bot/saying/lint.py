@@ -39,12 +39,11 @@ SAYING = (
     "bot/answers/meter_asked.py",
     "bot/answers/outside.py",
     "bot/answers/own.py",
-    "bot/answers/routing.py",
     "bot/answers/tube_length.py",
     "bot/answers/unread.py",
     "bot/answers/uv_asked.py",
     "bot/answers/uv_limits.py",
-    "bot/answers/routes",
+    "bot/routes",
 )
 # They say messages, and what they keep are no facts of theirs.
 WITHOUT_FACTS = ("bot.language.", "bot.queries.")

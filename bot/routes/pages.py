@@ -4,8 +4,8 @@ import re
 from functools import cache
 
 from bot import guide
-from bot.answers.routes.asked import Asked
 from bot.guide import glossary
+from bot.routes.asked import Asked
 
 __all__ = ["page_asked", "page_explaining", "page_near"]
 

@@ -1,7 +1,7 @@
 """Which questions free words may mean where they surely mean none: each is offered."""
 
-from bot.answers.routes.asked import Asked
-from bot.answers.routes.rule import CHANGE, HEAT, HEAT_LAMP, LIGHT, UV, Rule, only_an_animal
+from bot.routes.asked import Asked
+from bot.routes.rule import CHANGE, HEAT, HEAT_LAMP, LIGHT, UV, Rule, only_an_animal
 
 __all__ = ["possible"]
 

@@ -4,8 +4,9 @@ A rule needs both: words that ask, and something the question is about. Words th
 are not forced into one; they may still offer several questions.
 """
 
-from bot.answers.routes.asked import Asked
-from bot.answers.routes.rule import (
+from bot.language.hearing import FactName
+from bot.routes.asked import Asked
+from bot.routes.rule import (
     ASKS,
     CHANGE,
     FIT,
@@ -29,7 +30,6 @@ from bot.answers.routes.rule import (
     tells_anything,
     tube_at_a_place,
 )
-from bot.language.hearing import FactName
 
 __all__ = ["fitting"]
 

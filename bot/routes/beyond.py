@@ -1,13 +1,14 @@
 """What is no question for this bot: food, shedding, names, prices and the like."""
 
-from bot.answers.linking import page_links
-from bot.answers.routes.asked import Asked
-from bot.answers.routes.pages import page_near
+from bot.facts import Say
 from bot.language.words import join_line
+from bot.layered import Brief, Layered
 from bot.preferences import Context
-from bot.reply import Reply
+from bot.routes.asked import Asked
+from bot.routes.offered import ForExample
+from bot.routes.pages import page_near
 
-__all__ = ["is_beyond", "other_reply"]
+__all__ = ["is_beyond", "not_mine"]
 
 _WHERE_TO_BUY = (
     r"\b(?:price|prices|cheap\w*|cost|costs|brands?|amazon|shop|shops|store|stores|discount)\b"
@@ -40,10 +41,6 @@ _ON_TOPIC = (
     r"\b(?:uv\w*|tubes?|lamps?|bulbs?|lights?|lighting|heat\w*|temp\w*|bask\w*|warm\w*|cold\w*"
     r"|cool\w*|hot\w*|watt\w*|mesh|reflectors?|thermo\w*|nights?|timer|degrees|t5|t8)\b"
 )
-_NOT_MINE = (
-    "I cannot help with that: I only work out UV light, heat, nights and hours of light. "
-    "For this, ask the people of your group."
-)
 
 
 def is_beyond(asked: Asked) -> bool:
@@ -55,16 +52,16 @@ def is_beyond(asked: Asked) -> bool:
     return any(asked.says(pattern) for pattern in _OTHER)
 
 
-def other_reply(asked: Asked, context: Context) -> Reply:
+def not_mine(asked: Asked, context: Context) -> Layered:
     """Return what the bot is for, with the nearest page and a question it can answer."""
     animal = asked.animal_for_examples(context)
-    near = page_near(asked) or "how-to-ask"
-    example = join_line("needs", {"animal": animal})
-    return Reply(
+    example = ForExample(join_line("needs", {"animal": animal}))
+    steps = (Say("ask-what-i-can", example), Say("ask-all-of-mine"))
+    return Layered(
         command="ask",
         status="problem",
-        title="Not a question for me",
-        answer=_NOT_MINE,
-        steps=(f"What I can tell you: {example}", "All my questions: help"),
-        guide=page_links((near,), context.guide_url),
+        title=Say("ask-title-beyond"),
+        brief=Brief(Say("ask-beyond"), steps=steps[:1]),
+        steps=steps,
+        guide=(page_near(asked) or "how-to-ask",),
     )

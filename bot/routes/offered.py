@@ -1,65 +1,97 @@
 """Several questions that words may mean, each as a line that works when it is copied."""
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 
 from pydantic import ValidationError
 
 from bot.answers.examples import examples_for
-from bot.answers.linking import page_links
-from bot.answers.routes.asked import Asked
-from bot.answers.routes.filled import filled
-from bot.answers.routes.pages import page_near
-from bot.answers.routes.questions import QUESTIONS
+from bot.facts import Name, Say
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length
 from bot.language.shown import copies_well
 from bot.language.words import join_line
+from bot.layered import Brief, Layered
 from bot.preferences import Context
-from bot.reply import Reply
+from bot.routes.asked import Asked
+from bot.routes.filled import filled
+from bot.routes.pages import page_near
+from bot.routes.questions import QUESTIONS
+from calc.heat.sources_of_heat import find_heat_source
 
-__all__ = ["example_of", "offer", "offer_lamps"]
+__all__ = ["ForExample", "example_of", "offer", "offer_lamps", "purpose_of"]
 
 _MOST = 3
 
 
-def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -> Reply:
+@dataclass(frozen=True, slots=True)
+class ForExample:
+    """A question as a line that works when it is copied."""
+
+    example: str
+
+
+@dataclass(frozen=True, slots=True)
+class Offered:
+    """A question that may be meant: what it is for, and as a line."""
+
+    purpose: Say
+    example: str
+
+
+@dataclass(frozen=True, slots=True)
+class AboutLamp:
+    """A kind of lamp that may be meant, and the question about it."""
+
+    lamp: Name
+    example: str
+
+
+def purpose_of(name: str) -> Say:
+    """Return what a question is for."""
+    return Say.of("ask-purpose", name)
+
+
+def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -> Layered:
     """Return the questions that may be meant, filled with what was heard and with examples.
 
     ``pages`` are guide pages that help beside those of the questions.
     """
     animal = asked.animal_for_examples(context)
-    lines = tuple(
-        f"{QUESTIONS[name].purpose}: {example_of(name, filled(name, asked), animal, context.own)}"
+    lines = [
+        Offered(purpose_of(name), example_of(name, filled(name, asked), animal, context.own))
         for name in names[:_MOST]
-    )
+    ]
+    told = tuple(Say("ask-offer", line) for line in lines)
     if near := page_near(asked):
-        lines += (f"Read about it: {join_line('guide', {'page': near})}",)
-    return _choice(lines, [*pages, *(QUESTIONS[name].page for name in names[:_MOST])], context)
+        told += (Say("ask-read", ForExample(join_line("guide", {"page": near}))),)
+    return _choice(told, [*pages, *(QUESTIONS[name].page for name in names[:_MOST])])
 
 
-def offer_lamps(asked: Asked, context: Context) -> Reply:
+def offer_lamps(asked: Asked) -> Layered:
     """Return one question for each kind of lamp that is set against another."""
+    found = ((kind, find_heat_source(kind)) for kind in asked.lamps[:_MOST])
     lines = tuple(
-        f"About {'an' if kind[0] in 'aeiou' else 'a'} {kind}: {join_line('lamp', {'kind': kind})}"
-        for kind in asked.lamps[:_MOST]
+        Say(
+            "ask-about-lamp",
+            AboutLamp(Name(f"lamp-{source.slug}"), join_line("lamp", {"kind": kind})),
+        )
+        for kind, source in found
+        if source is not None
     )
-    return _choice(lines, [QUESTIONS["lamp"].page, "heat-sources"], context)
+    return _choice(lines, [QUESTIONS["lamp"].page, "heat-sources"])
 
 
-def _choice(lines: tuple[str, ...], pages: list[str], context: Context) -> Reply:
+def _choice(lines: tuple[Say, ...], pages: list[str]) -> Layered:
     several = len(lines) > 1
-    return Reply(
+    return Layered(
         command="ask",
         status="problem",
-        title="Which one do you mean?" if several else "Do you mean this?",
-        answer=(
-            "I am not sure what you want to know. "
-            f"{'Copy the line that fits' if several else 'If it is this, copy the line'} and put "
-            "in your own animal and figures."
-        ),
+        title=Say("ask-title-which" if several else "ask-title-this"),
+        brief=Brief(Say("ask-unsure" if several else "ask-unsure-this"), steps=lines),
         steps=lines,
-        guide=page_links(dict.fromkeys(pages), context.guide_url),
+        guide=tuple(dict.fromkeys(pages)),
     )
 
 

@@ -3,8 +3,8 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from bot.answers.routes.asked import Asked
 from bot.language.hearing import FactName
+from bot.routes.asked import Asked
 
 __all__ = [
     "ASKS",

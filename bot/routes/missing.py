@@ -8,24 +8,25 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from bot.answers.animals import AnimalsMeant
 from bot.answers.examples import examples_for, figures_of
-from bot.answers.linking import page_links
-from bot.answers.routes.offered import example_of
-from bot.answers.routes.questions import QUESTIONS
+from bot.answers.unread import Behind
+from bot.facts import Say
 from bot.language.quantities import Units
 from bot.language.unsure import NOT_SURE
 from bot.language.words import join_line
-from bot.preferences import Context
-from bot.reply import Reply, Row
+from bot.layered import Brief, Layered, Row
+from bot.preferences import FIRST, Context
+from bot.questions.lacking import lacked
+from bot.routes.offered import ForExample, example_of, purpose_of
 
 __all__ = ["Lacking", "still_needed"]
 
 
 @dataclass(frozen=True, slots=True)
 class _Thing:
-    """One thing that is missing: what it is, where to find it out, words that tell it."""
+    """One thing that is missing: where to find it out, and words that tell it."""
 
-    what: str
     page: str
     inches: str
     cm: str = ""
@@ -37,68 +38,53 @@ class _Thing:
 
 
 _TUBE_DISTANCE = _Thing(
-    "how far it is from the tube to your animal's back",
     "measuring-the-distance",
     "{distance} inches from the tube to its back",
     "{distance} cm from the tube to its back",
 )
 _LAMP_DISTANCE = _Thing(
-    "how far it is from the front of the lamp to the basking surface",
     "the-basking-spot",
     "lamp 10 inches from the basking surface",
     "lamp 25 cm from the basking surface",
 )
 _THINGS = {
     "tube": _Thing(
-        "how strong the tube is: it is printed on one end, such as 12% or 5.0",
         "measuring-the-distance",
         "{tube} tube",
     ),
     "reflector": _Thing(
-        "what is behind the tube: shiny metal like a mirror (polished), or something white or "
-        "dull (plain)",
         "reflectors",
         "polished reflector",
     ),
     "screen": _Thing(
-        "whether there is mesh between the tube and your animal, and how much it blocks",
         "screens",
         "no mesh",
     ),
     "enclosure": _Thing(
-        "how big the box is inside: length, depth and height",
         "planning-a-set-up",
         "enclosure 48x24x24 in",
         "enclosure 120x60x60 cm",
     ),
-    "material": _Thing(
-        "what the walls are made of: glass, wood, PVC or melamine", "the-cool-end", "glass tank"
-    ),
-    "lid": _Thing("whether the lid is mesh or solid", "the-cool-end", "mesh lid"),
-    "room": _Thing("how warm the room is", "measuring-temperatures", "room {room}", "room {room}"),
+    "material": _Thing("the-cool-end", "glass tank"),
+    "lid": _Thing("the-cool-end", "mesh lid"),
+    "room": _Thing("measuring-temperatures", "room {room}", "room {room}"),
     "surface": _Thing(
-        "how hot the basking surface is now, read with an infrared gun",
         "measuring-temperatures",
         "basking surface {surface}",
         "basking surface {surface}",
     ),
     "air": _Thing(
-        "how warm the air beside the basking spot is, out of the beam",
         "measuring-temperatures",
         "warm side air {air}",
         "warm side air {air}",
     ),
     "reading": _Thing(
-        "what the infrared gun shows",
         "measuring-temperatures",
         "gun shows {reading}",
         "gun shows {reading}",
     ),
-    "value": _Thing(
-        "which length or temperature, with its unit", "how-to-ask", "convert 14 in", "convert 35 cm"
-    ),
+    "value": _Thing("how-to-ask", "convert 14 in", "convert 35 cm"),
     "readings": _Thing(
-        "what the meter shows, and at what distance",
         "how-to-take-a-reading",
         "UVI {uvi_at} in",
         "UVI {uvi_at} cm",
@@ -110,37 +96,15 @@ _OF_ONE = {
     ("distance", "tube"): _TUBE_DISTANCE,
     ("distance", "uvi"): _TUBE_DISTANCE,
     ("room", "night"): _Thing(
-        "how cold the room gets at night",
         "nights",
         "room drops to {room} at night",
         "room drops to {room} at night",
     ),
     ("material", "surface"): _Thing(
-        "what you pointed the gun at: slate, tile, wood, brick",
         "measuring-temperatures",
         "on slate",
     ),
 }
-_CALLED = {
-    "surface": "basking surface",
-    "watts": "lamp of",
-    "lid": "lid:",
-    "material": "walls of",
-    "reading": "the gun shows",
-    "lamp_on": "lamp on for",
-    "setup": "your set-up:",
-    "screen": "screen:",
-    "reflector": "fixture:",
-}
-_ANIMAL = "which animal it is"
-_NUMBERS = (
-    "",
-    "one more thing",
-    "two more things",
-    "three more things",
-    "four more things",
-    "five more things",
-)
 _PLAIN = re.compile(r"[A-Za-z0-9 .,%'°/+-]{3,160}")
 
 
@@ -158,62 +122,71 @@ class Lacking:
     given: Mapping[str, str]
     missing: Sequence[str]
     animal: str
-    kin: str = ""
+    kin: AnimalsMeant | None = None
     mesh: bool = False
     other: str = ""
     of_other: Mapping[str, str] = field(default_factory=dict)
 
 
+@dataclass(frozen=True, slots=True)
+class Needed:
+    """What is missing, and how many things that are."""
+
+    things: tuple[Say, ...]
+    count: int
+
+
 def still_needed(
-    lacking: Lacking, understands: Callable[[str], bool], context: Context, opening: str = ""
-) -> Reply:
+    lacking: Lacking,
+    understands: Callable[[str], bool],
+    context: Context,
+    opening: Say | None = None,
+) -> Layered:
     """Return what is missing and an example, behind an opening sentence.
 
     ``understands`` says whether a sentence is whole.
     """
     things = [_thing(name, lacking) for name in lacking.missing]
-    many = _NUMBERS[len(things)] if len(things) < len(_NUMBERS) else "a few more things"
-    wanted = "; ".join(thing.what for thing in things)
-    example = _example(lacking, things, understands, context)
-    steps = [f"For example: {example}"]
+    asked = tuple(_asked(name, lacking) for name in lacking.missing)
+    wanted = Say("ask-missing", Needed(asked, len(asked)))
+    head = Say("refused-behind", Behind(opening, wanted)) if opening else wanted
+    steps = [Say("ask-example", ForExample(_example(lacking, things, understands, context)))]
     if lacking.other:
         other = example_of(lacking.other, lacking.of_other, lacking.animal, context.own)
-        steps.append(f"Or did you mean: {other}")
-    return Reply(
+        steps.append(Say("ask-or", ForExample(other)))
+    return Layered(
         command=lacking.name,
         status="problem",
-        title=QUESTIONS[lacking.name].purpose,
-        answer=f"{opening}Tell me {many}: {wanted}. Then ask again and add {_it(things)}.",
-        rows=_heard(lacking.given),
+        title=purpose_of(lacking.name),
+        brief=Brief(head, steps=tuple(steps)),
+        numbers=_heard(lacking),
         steps=tuple(steps),
-        guide=page_links(dict.fromkeys(thing.page for thing in things), context.guide_url),
+        guide=tuple(dict.fromkeys(thing.page for thing in things)),
     )
 
 
-def _it(things: Sequence[_Thing]) -> str:
-    return "it" if len(things) == 1 else "them"
+def _heard(lacking: Lacking) -> tuple[Row, ...]:
+    told = {name: text for name, text in lacking.given.items() if text != NOT_SURE}
+    if not told:
+        return ()
+    line = Say("ask-line", ForExample(join_line(lacking.name, told)))
+    return (Row(Say("door-label-understood"), line),)
 
 
-def _heard(given: Mapping[str, str]) -> tuple[Row, ...]:
-    told = ", ".join(
-        text if name == "animal" else f"{_CALLED.get(name, name)} {text}"
-        for name, text in given.items()
-        if text != NOT_SURE
-    )
-    return (Row(label="I understood", text=told),) if told else ()
+def _asked(name: str, lacking: Lacking) -> Say:
+    """Return what is missing, as a clause."""
+    if name == "animal" and lacking.kin:
+        return Say("ask-which-both" if lacking.kin.others else "ask-which", lacking.kin)
+    if name == "screen" and lacking.mesh:
+        return Say("lack-screen-mesh")
+    return lacked(name, lacking.name)
 
 
 def _thing(name: str, lacking: Lacking) -> _Thing:
     if name == "animal":
-        which = f"which one it is: {lacking.kin}" if lacking.kin else _ANIMAL
-        return _Thing(which, "planning-a-set-up", lacking.animal)
+        return _Thing("planning-a-set-up", lacking.animal)
     if name == "screen" and lacking.mesh:
-        return _Thing(
-            "how much UV your mesh blocks (the page tells how to find out; if you do not know, "
-            "try 45%)",
-            "screens",
-            "mesh blocks 45%",
-        )
+        return _Thing("screens", "mesh blocks 45%")
     return _OF_ONE.get((name, lacking.name)) or _THINGS[name]
 
 
@@ -227,6 +200,7 @@ def _example(
     examples = examples_for(lacking.name, lacking.given.get("animal", lacking.animal), context.own)
     told = (thing.told(context.units, examples) for thing in things)
     sentence = ", ".join((said, *told))
-    if _PLAIN.fullmatch(sentence) and understands(sentence):
+    # Free words are heard in English alone, so that no German sentence goes on in English.
+    if context.language == FIRST and _PLAIN.fullmatch(sentence) and understands(sentence):
         return join_line("ask", {"question": sentence}).replace("question:", "", 1)
     return example_of(lacking.name, lacking.given, lacking.animal, context.own)

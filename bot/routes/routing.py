@@ -6,29 +6,30 @@ is answered here, the reply says so at once.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from bot.answers.animals import either
-from bot.answers.routes.asked import Asked
-from bot.answers.routes.beyond import is_beyond, other_reply
-from bot.answers.routes.filled import FILLED, filled
-from bot.answers.routes.missing import Lacking, still_needed
-from bot.answers.routes.offered import offer, offer_lamps
-from bot.answers.routes.pages import page_asked, page_explaining
-from bot.answers.routes.part import part_asked
-from bot.answers.routes.perhaps import possible
-from bot.answers.routes.rule import tube_at_a_place
-from bot.answers.routes.rules import fitting
-from bot.answers.unfigured import unfigured_reply, which_animal, which_reply
+from bot.answers.animals import animals_meant
+from bot.answers.unread import Behind
 from bot.command import Routed
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import Ask, FactName
 from bot.language.normal import normalise
-from bot.language.shown import shown
+from bot.layered import Layered
 from bot.preferences import Context
 from bot.queries.setup import AskQuery
 from bot.questions.setup.told import has_figures, told_by
-from bot.reply import Reply
+from bot.questions.unfigured import unfigured, which_animal, which_asked
+from bot.routes.asked import Asked
+from bot.routes.beyond import is_beyond, not_mine
+from bot.routes.filled import FILLED, filled
+from bot.routes.missing import Lacking, still_needed
+from bot.routes.offered import offer, offer_lamps
+from bot.routes.pages import page_asked, page_explaining
+from bot.routes.part import part_asked
+from bot.routes.perhaps import possible
+from bot.routes.rule import tube_at_a_place
+from bot.routes.rules import fitting
 
 __all__ = ["lacking_reply", "route"]
 
@@ -38,11 +39,11 @@ _MOST_AN_END = 300
 _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen, bearded dragon"
 
 
-def route(query: AskQuery, context: Context) -> Routed | Reply:
+def route(query: AskQuery, context: Context) -> Routed | Layered:
     """Return the question that free words ask, the reply where none is asked, or raise."""
     asked = _asked(query, context)
     if is_beyond(asked):
-        return other_reply(asked, context)
+        return not_mine(asked, context)
     if asked.without_figures:
         return _without_figures(asked, context)
     if asked.unclear_animal:
@@ -50,21 +51,21 @@ def route(query: AskQuery, context: Context) -> Routed | Reply:
     return _found(asked, context)
 
 
-def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Reply:
+def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Layered:
     """Return the question that is asked, for no animal yet; else which animal is meant."""
     try:
         found = _found(asked.for_animal(asked.animal_for_examples(context)), context)
     except NotUnderstoodError:
         found = None
     if not about.among and (not isinstance(found, Routed) or _is_about(found)):
-        return which_reply(about.words, about.among, context)
+        return which_asked(about.words, about.among)
     if isinstance(found, Routed):
         given = {name: text for name, text in found.given.items() if name != "animal"}
         return Routed(found.command, given, animal_unclear=True)
-    if isinstance(found, Reply):
-        which = which_animal(about.words, about.among)
-        return found.model_copy(update={"answer": f"{which} {found.answer}"})
-    return found or which_reply(about.words, about.among, context)
+    if isinstance(found, Layered):
+        both = Behind(which_animal(about.words, about.among), found.brief.head)
+        return replace(found, brief=replace(found.brief, head=Say("refused-behind", both)))
+    return found or which_asked(about.words, about.among)
 
 
 def _is_about(found: Routed) -> bool:
@@ -72,7 +73,7 @@ def _is_about(found: Routed) -> bool:
     return "animal" in found.given and found.command != "check"
 
 
-def _without_figures(asked: Asked, context: Context) -> Routed | Reply:
+def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
     """Return the question that an animal without figures leaves open, else that there are none."""
     try:
         found = _found(asked, context)
@@ -80,10 +81,10 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Reply:
         found = None
     if isinstance(found, Routed) and not _is_about(found):
         return found
-    return unfigured_reply("ask", asked.without_figures, context)
+    return unfigured("ask", asked.without_figures)
 
 
-def _found(asked: Asked, context: Context) -> Routed | Reply:
+def _found(asked: Asked, context: Context) -> Routed | Layered:
     names = fitting(asked)
     named = asked.words.split(maxsplit=1)[:1]
     if named and named[0] in FILLED and (not names or named[0] in names):
@@ -92,7 +93,7 @@ def _found(asked: Asked, context: Context) -> Routed | Reply:
     if page and (not names or names[0] in _PAGES_BEFORE):
         return _to_page(page, asked)
     if names[:1] == ("lamp",) and len(asked.lamps) > 1:
-        return offer_lamps(asked, context)
+        return offer_lamps(asked)
     if name := (names[0] if names else _told_much(asked)):
         return _to(name, asked)
     if page := page_explaining(asked):
@@ -120,16 +121,17 @@ def lacking_reply(
     routed: Routed,
     missing: Sequence[str],
     context: Context,
-) -> Reply:
+) -> Layered:
     """Return what the question that was found still needs."""
     asked = _asked(query, context)
     given = routed.given
     usual = context.default_animal and not routed.animal_unclear
     unnamed = not (usual or given.keys() & {"animal", "want", "uvi"})
-    kin = either(asked.kin, [name for name in asked.kin if has_figures(name, asked.own.names)])
-    opening = ""
-    if asked.unclear_animal and not kin:
-        opening = f"I do not know the animal “{shown(asked.unclear_animal.words)}”. "
+    here = [name for name in asked.kin if has_figures(name, asked.own.names)]
+    kin = animals_meant(asked.kin, here, asked.own.names) if here else None
+    opening = None
+    if asked.unclear_animal and not asked.kin:
+        opening = which_animal(asked.unclear_animal.words, ())
     if unnamed and routed.command in _FOR_AN_ANIMAL and "animal" not in missing:
         missing = ("animal", *missing)
     others = (name for name in fitting(asked) if name != routed.command)

@@ -5,8 +5,8 @@ from collections import Counter
 from functools import cache
 
 from bot import guide
-from bot.answers.routes.asked import Asked
 from bot.language.screens import pane_in
+from bot.routes.asked import Asked
 
 __all__ = ["part_asked"]
 

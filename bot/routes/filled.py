@@ -2,13 +2,13 @@
 
 from collections.abc import Callable, Iterator
 
-from bot.answers.routes.asked import Asked
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
 from bot.language.quantities import Dimension, Measure, convert
 from bot.language.screens import Blocks, NoScreen, Passes
 from bot.language.unsure import NOT_SURE
 from bot.questions.setup.told import SetUpTold
+from bot.routes.asked import Asked
 
 __all__ = ["FILLED", "filled"]
 

@@ -1,0 +1,49 @@
+### Was auf eine Frage in eigenen Worten gesagt wird, die nicht gleich beantwortet wird.
+
+ask-title-which = Was davon meinst du?
+ask-title-this = Meinst du das?
+ask-title-beyond = Keine Frage für mich
+
+## Mehrere Fragen können gemeint sein
+ask-unsure = Ich bin nicht sicher, was du wissen willst. Kopier die Zeile, die passt, mit deinem Tier und deinen Zahlen.
+ask-unsure-this = Ich bin nicht sicher, was du wissen willst. Wenn es das ist, kopier die Zeile, mit deinem Tier und deinen Zahlen.
+ask-offer = { $purpose }: { $example }
+ask-read = Mehr dazu: { $example }
+ask-about-lamp = Zu { NAME($lamp, form: "dat") }: { $example }
+
+## Etwas fehlt
+ask-missing = { $count ->
+    [1] Sag mir noch eins: { LIST($things, join: "list-semi") }. Frag dann noch einmal mit dieser Angabe.
+    [2] Sag mir noch zweierlei: { LIST($things, join: "list-semi") }. Frag dann noch einmal mit diesen Angaben.
+    [3] Sag mir noch dreierlei: { LIST($things, join: "list-semi") }. Frag dann noch einmal mit diesen Angaben.
+   *[other] Sag mir noch einiges: { LIST($things, join: "list-semi") }. Frag dann noch einmal mit diesen Angaben.
+  }
+ask-which = welches es ist: { LIST($here, join: "list-or") }
+ask-which-both = welches es ist: { LIST($here, join: "list-or") } (zu den anderen fehlen mir Zahlen)
+ask-example = Zum Beispiel: { $example }
+ask-or = Oder meintest du: { $example }
+ask-line = { $example }
+
+## Was nichts für mich ist
+ask-beyond = Dabei kann ich nicht helfen: Ich rechne nur UV-Licht, Wärme, Nächte und Lichtstunden aus. Frag damit die Leute in deiner Gruppe.
+ask-what-i-can = Was ich dir sagen kann: { $example }
+ask-all-of-mine = Alle meine Fragen: help
+
+## Wofür jede Frage ist
+ask-purpose-air = Wie viel Watt das ganze Terrarium warm halten
+ask-purpose-basking = Wie der Sonnenplatz wärmer oder kühler wird
+ask-purpose-check = Ein ganzes Terrarium prüfen lassen
+ask-purpose-convert = Zoll in cm, °F in °C
+ask-purpose-decline = Ob eine Röhre zu alt ist
+ask-purpose-distance = Wie weit weg die UV-Röhre gehört
+ask-purpose-hours = Wie viele Stunden Licht am Tag
+ask-purpose-lamp = Wofür eine Art Lampe gut ist
+ask-purpose-meter = Was deine UV-Messwerte sagen
+ask-purpose-needs = Was dein Tier braucht, UV und Wärme
+ask-purpose-night = Ob die Nacht zu kalt ist
+ask-purpose-plan = Ein ganzes Terrarium planen
+ask-purpose-surface = Wie heiß eine Fläche wirklich ist
+ask-purpose-temps = Was deine Temperaturen bedeuten
+ask-purpose-tube = Welche Röhre an einen festen Platz passt
+ask-purpose-uvi = Wie stark das UV in einem Abstand ist
+ask-purpose-watts = Wie viel Watt die Wärmelampe braucht

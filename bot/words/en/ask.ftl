@@ -1,0 +1,50 @@
+### Facts: AboutLamp, AnimalsMeant, ForExample, Needed, Offered
+### What is said to a question in the asker's own words that is not answered at once.
+
+ask-title-which = Which one do you mean?
+ask-title-this = Do you mean this?
+ask-title-beyond = Not a question for me
+
+## Several questions may be meant
+ask-unsure = I am not sure what you want to know. Copy the line that fits, with your own animal and figures.
+ask-unsure-this = I am not sure what you want to know. If it is this, copy the line, with your own animal and figures.
+ask-offer = { $purpose }: { $example }
+ask-read = Read about it: { $example }
+ask-about-lamp = About { NAME($lamp, form: "a") }: { $example }
+
+## Something is missing
+ask-missing = { $count ->
+    [1] Tell me one more thing: { LIST($things, join: "list-semi") }. Then ask again and add it.
+    [2] Tell me two more things: { LIST($things, join: "list-semi") }. Then ask again and add them.
+    [3] Tell me three more things: { LIST($things, join: "list-semi") }. Then ask again and add them.
+   *[other] Tell me a few more things: { LIST($things, join: "list-semi") }. Then ask again and add them.
+  }
+ask-which = which one it is: { LIST($here, join: "list-or") }
+ask-which-both = which one it is: { LIST($here, join: "list-or") } (I have no figures for the others)
+ask-example = For example: { $example }
+ask-or = Or did you mean: { $example }
+ask-line = { $example }
+
+## What is not for me
+ask-beyond = I cannot help with that: I only work out UV light, heat, nights and hours of light. For this, ask the people of your group.
+ask-what-i-can = What I can tell you: { $example }
+ask-all-of-mine = All my questions: help
+
+## What each question is for
+ask-purpose-air = How many watts warm the whole box
+ask-purpose-basking = How to get the basking spot hotter or cooler
+ask-purpose-check = Have a whole set-up checked
+ask-purpose-convert = Inches to cm, °F to °C
+ask-purpose-decline = Whether a tube is too old
+ask-purpose-distance = How far away the UV tube should be
+ask-purpose-hours = How many hours of light a day
+ask-purpose-lamp = What a kind of lamp is good for
+ask-purpose-meter = What your UV meter readings say
+ask-purpose-needs = What your animal needs, UV and warmth
+ask-purpose-night = Whether the night is too cold
+ask-purpose-plan = Plan a whole set-up
+ask-purpose-surface = What a surface really is when a gun reads it
+ask-purpose-temps = What your temperatures mean
+ask-purpose-tube = Which tube fits a fixed place
+ask-purpose-uvi = How strong the UV is at a distance
+ask-purpose-watts = What wattage the basking lamp needs
