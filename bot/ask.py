@@ -6,7 +6,7 @@ Every text is listened to here for what cannot wait, before anything is made of 
 is said first, whatever the question, and where nothing else was understood it is the answer.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
@@ -15,7 +15,6 @@ from bot.answering import answer_of, in_words
 from bot.answers.animals import AnimalNotNamedError
 from bot.answers.limits_told import told_alarms
 from bot.answers.outside import outside_told
-from bot.answers.own import own_rows
 from bot.answers.past_limit import alarms_of
 from bot.answers.unread import (
     asked_line,
@@ -28,6 +27,7 @@ from bot.answers.unread import (
     unnamed_example,
     unnamed_told,
 )
+from bot.around import own_rows, understood_row, units_told
 from bot.command import Command, Routed
 from bot.command_asked import command_of, no_such_command
 from bot.commands import COMMANDS, command_named
@@ -115,21 +115,20 @@ class Understood:
     def finished(self, reply: Reply) -> Reply:
         """Return the reply with what was taken for granted and the question as understood."""
         taken, named = taken_units(self.query)
-        rows = reply.rows + own_rows(self.command, self.query, self.given, self.context)
         say = voice(reply.language, self.context.units).text
-        assumed = tuple(_assumed(say, *each) for each in taken)
+        assumed = tuple(
+            Assumed(name=name, how="inferred", text=say(told)) for name, told in units_told(taken)
+        )
+        own = own_rows(self.command, self.query, self.given, self.context)
+        rows = (*reply.rows, *(Row(label=say(row.label), text=say(row.say)) for row in own))
         label = say(Say("door-label-taken"))
         rows += tuple(Row(label=label, text=each.text) for each in assumed)
-        asked = asked_line(self.command, dict(self.given) | named)
         if self.free:
-            told = " ".join(f"{name}:{shown(text)}" for name, text in self.given.items())
-            rows = (
-                Row(label=say(Say("door-label-understood")), text=f"{self.command.name} {told}"),
-                *rows,
-            )
+            row = understood_row(self.command, self.given)
+            rows = (Row(label=say(row.label), text=say(row.say)), *rows)
         return reply.model_copy(
             update={
-                "asked": asked,
+                "asked": asked_line(self.command, dict(self.given) | named),
                 "units": self.context.units.value,
                 "rows": rows,
                 "assumed": (*reply.assumed, *assumed),
@@ -313,17 +312,3 @@ def _answered(understood: Understood) -> Reply:
         return reply.model_copy(update={"alarms": alarms_of(error)})
     except OutsideModelError as error:
         return understood.outside(error)
-
-
-@dataclass(frozen=True, slots=True)
-class UnitTaken:
-    """A number without its unit, and the one it was taken in."""
-
-    name: str
-    text: str
-    unit: str
-
-
-def _assumed(say: Callable[[Say], str], name: str, text: str, unit: str) -> Assumed:
-    taken = UnitTaken(name, text, {"degF": "°F", "degC": "°C"}.get(unit, unit))
-    return Assumed(name=name, how="inferred", text=say(Say("door-taken", taken)))

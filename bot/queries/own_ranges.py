@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from contextlib import contextmanager
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import (
     read_duration,
@@ -15,8 +16,8 @@ from calc.animals import Subject
 
 __all__ = ["of_option", "range_read", "uvi_limit_read", "value_read", "warmth_read"]
 
-_UVI_RANGE = ("a range of the UV index", "3-5")
-_UVI = "a UV index"
+_UVI_RANGE = (Say("wanted-uvi-range"), "3-5")
+_UVI = Say("wanted-uvi-one")
 _HOUR_S = 3600.0
 
 

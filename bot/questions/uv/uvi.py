@@ -16,7 +16,14 @@ from bot.questions.uv.asked_uv import Asked, told_surely
 from bot.questions.uv.curve_picture import Shown, curve_picture
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.move import Move, MoveWay, move_of
-from bot.questions.uv.readings import off_brief, off_briefly, off_told, read_again, read_lamp
+from bot.questions.uv.readings import (
+    off_before,
+    off_brief,
+    off_briefly,
+    off_told,
+    read_again,
+    read_lamp,
+)
 from bot.questions.uv.shared import (
     UV_CARE,
     doubts_told,
@@ -108,7 +115,7 @@ def expected(query: UviQuery, context: Context) -> Facts:
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     with told_under(spot(read.lamp, at_m, screen).uvi, query.animal, context):
-        wanted = wanted_asked(query.animal, query.uvi, context, read.off)
+        wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     limits = None if read.cannot_be else limits_for(query.animal, context)
     check = check_place(read.lamp, screen, at_m, wanted.low, wanted.high, limits)
     asked = Asked.of(query, told, read, screen, wish_told(wanted, context), check.placement)

@@ -1,4 +1,4 @@
-### Facts: Quoted, Read, ReadOn, UnitTaken
+### Facts: AsLine, OwnAnimalNamed, OwnNamed, UsualAnimal, Quoted, Read, ReadOn, UnitTaken
 ### What the door says around every answer.
 
 door-title-asked = Good to know first
@@ -12,3 +12,9 @@ door-more-word = More (type a word, or all)
 door-label-taken = Assumed
 door-taken = { $name } { $text } has no unit, so I took it as { $unit }
 door-label-understood = Understood as
+door-line = { $line }
+door-label-own = The group's own
+door-own-tube = tube “{ $name }”: { $told }
+door-own-screen = screen “{ $name }”: { $told }
+door-own-animal = animal “{ $name }”: its figures were set by this group, on { DAY($set_on) }; where it set no limit, a careful one of mine holds
+door-own-usual = no animal was named, so I took the group's: { NAME($animal) }

@@ -38,7 +38,7 @@ SAYING = (
     "bot/answers/length_asked.py",
     "bot/answers/meter_asked.py",
     "bot/answers/outside.py",
-    "bot/answers/own.py",
+    "bot/around.py",
     "bot/answers/tube_length.py",
     "bot/answers/unread.py",
     "bot/answers/uv_asked.py",
