@@ -10,10 +10,13 @@ from bot.kept.group import By
 if TYPE_CHECKING:
     from bot.store.store import Store
 
-__all__ = ["LOCAL", "Desk"]
+__all__ = ["LOCAL", "PINNING", "Desk"]
 
 LOCAL = 0
 """The number of the keeper and of the group at a console."""
+
+PINNING = "Pin Messages"
+"""The right without which a board is posted and not pinned, as Discord calls it."""
 
 
 @dataclass(frozen=True, slots=True)

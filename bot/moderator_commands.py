@@ -1,7 +1,7 @@
 """The questions of a group's moderators, in the order of the list; the examples work in turn."""
 
 from bot.command import Command
-from bot.keeping import boards, counting, server
+from bot.keeping import server
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.queries.server import (
     AnimalQuery,
@@ -16,7 +16,16 @@ from bot.queries.server import (
     TargetQuery,
     TopicQuery,
 )
-from bot.questions.saved import group, log, own_animals, own_removed, own_targets, own_uv
+from bot.questions.saved import (
+    boards,
+    group,
+    log,
+    own_animals,
+    own_removed,
+    own_targets,
+    own_uv,
+    stats,
+)
 
 __all__ = ["MODERATOR_COMMANDS"]
 
@@ -131,7 +140,8 @@ _SERVER = (
         name="server stats",
         summary="What was asked here by week: questions, animals, guide pages; no text, no person",
         query=StatsQuery,
-        stored=counting.stats,
+        stored=stats.stats,
+        tell=stats.tell_stats,
         examples=("server stats", "server stats weeks:26"),
         who="moderator",
         guide=("for-moderators",),
@@ -167,6 +177,7 @@ _BOARD = (
         summary="What a pinned board would say, shown to you alone",
         query=BoardQuery,
         stored=boards.preview,
+        tell=boards.tell_preview,
         examples=(
             "board preview topic:distances animal:bearded dragon",
             "board preview topic:first day",
@@ -179,6 +190,7 @@ _BOARD = (
         summary="Post and pin a board in this channel, kept up to date from then on",
         query=BoardQuery,
         stored=boards.post,
+        tell=boards.tell_post,
         examples=("board post topic:temperatures animal:bearded dragon",),
         who="moderator",
         guide=("for-moderators",),
@@ -188,6 +200,7 @@ _BOARD = (
         summary="The group's boards and how they stand",
         query=ShowQuery,
         stored=boards.list_,
+        tell=boards.tell_list,
         examples=("board list",),
         who="moderator",
     ),
@@ -196,6 +209,7 @@ _BOARD = (
         summary="Have all boards looked at again now",
         query=ShowQuery,
         stored=boards.refresh,
+        tell=boards.tell_refresh,
         examples=("board refresh",),
         who="moderator",
     ),
@@ -204,6 +218,7 @@ _BOARD = (
         summary="Unpin and delete a board of this channel",
         query=TopicQuery,
         stored=boards.remove,
+        tell=boards.tell_removed,
         examples=("board remove topic:temperatures",),
         who="moderator",
     ),

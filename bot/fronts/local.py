@@ -12,12 +12,12 @@ from bot.commands import command_at
 from bot.dangers import listen
 from bot.desk import LOCAL, Desk
 from bot.keeping.asker import offered
-from bot.keeping.counting import asked_for
 from bot.keeping.words import MOST_IMPORT
 from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.problems import problem
+from bot.questions.saved.counting import asked_for
 from bot.reply import Reply
 from bot.said_first import said_first
 from bot.store import FILE_NAME

@@ -41,7 +41,7 @@ async def test_a_board_that_may_not_be_pinned_is_promised_without_a_pin(
     async with world.running(keeper()):
         told = await world.slash("board post", DISTANCES, user=PEBBLE, where=where)
         await boards_standing(store, lambda boards: boards[0].message is not None)
-    assert "posted here in a moment and kept up to date, but I may not pin it" in told.text
+    assert "posted here in a moment, but I may not pin it" in told.text
     assert "I lack rights in this channel: Pin Messages." in told.text
     assert "board refresh" in told.text
     assert len(board_posts(world)) == 1

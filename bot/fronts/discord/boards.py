@@ -13,15 +13,16 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import aiohttp
 import discord
 
+from bot.fronts.boards import board_reply, fingerprint
 from bot.fronts.discord.hands import EACH_WITHIN_S, Hands
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, guarded, send
-from bot.keeping.board_content import board_reply, fingerprint
+from bot.keeping.asker import merged
 from bot.kept.boards import Board, BoardState, Look
+from bot.kept.keeper import KeeperSettings
 from bot.kept.reminders import Trouble
 from bot.language.errors import NotUnderstoodError
-from bot.language.quantities import Units
-from bot.preferences import Context
+from bot.preferences import Context, Preferences
 from bot.render.embeds import render_embeds
 from bot.reply import Reply
 
@@ -123,7 +124,8 @@ async def _put_right(client: "Noonstone", memory: "Memory", hands: Hands, look: 
 
 async def _content(memory: "Memory", board: Board) -> Reply:
     settings, own = await memory.group(board.server)
-    context = Context(settings.units or Units.IN, settings.guide_url or "", "", own)
+    spoken = merged(Preferences(), KeeperSettings(), settings, own)
+    context = Context(spoken.shown, spoken.guide_url, "", own, language=spoken.spoken)
     return board_reply(board.topic, board.animal, context)
 
 

@@ -19,11 +19,11 @@ import discord
 from bot.desk import Desk
 from bot.fronts.discord.rights import is_moderator, lacking
 from bot.keeping.asker import merged, names_of, offered
-from bot.keeping.counting import asked_for
 from bot.kept.counts import Asked
 from bot.kept.group import NOTHING_OWN, Own, ServerSettings, Shown
 from bot.kept.keeper import KeeperSettings
 from bot.preferences import Preferences
+from bot.questions.saved.counting import asked_for
 from bot.store.errors import StoreError
 from bot.store.store import Store
 

@@ -13,7 +13,7 @@ from bot.queries.general import GuideQuery
 from bot.refusal import RefusedError
 from bot.reply import PartName
 
-__all__ = ["GUIDE"]
+__all__ = ["GUIDE", "GuidePages", "guide_asked", "tell_guide"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +79,7 @@ def guide_asked(query: GuideQuery, context: Context) -> GuidePage | GuidePages:
     )
 
 
-def tell(facts: GuidePage | GuidePages) -> Layered:
+def tell_guide(facts: GuidePage | GuidePages) -> Layered:
     """Return the page, or the table of pages."""
     say = Says("guide", facts)
     if isinstance(facts, GuidePages):
@@ -156,7 +156,7 @@ GUIDE = Command(
     summary="Open a page of the beginner guide",
     query=GuideQuery,
     facts=guide_asked,
-    tell=tell,
+    tell=tell_guide,
     examples=("guide", "guide screens"),
     positional="page",
     opens=tuple(PartName),

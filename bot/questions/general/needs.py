@@ -67,6 +67,7 @@ class OneNeed:
     light: Hours | None
     has_best: bool
     known: Say | None
+    source: str | None
 
     @property
     def figure(self) -> Figure | None:
@@ -162,6 +163,7 @@ def _needs(animal: Animal, context: Context) -> Iterator[OneNeed]:
             light=hours(target.aim, ends) if target and need is Need.LIGHT_HOURS else None,
             has_best=target is not None and has_best(target),
             known=known,
+            source=None if target is None else target.source,
         )
 
 

@@ -57,18 +57,24 @@ needs-label-night_floor = Nachts heizen nur unter
 needs-label-night_heat_off = Nachtwärme aus bei
 needs-label-light_hours = Stunden mit Licht
 needs-unknown = hier nicht bekannt: Frag jemanden mit Erfahrung oder eine reptilienkundige Tierarztpraxis
+# Only with: $uvi
+needs-aim-uvi = { $has_best ->
+    [yes] { UVI($uvi, form: "range") }, am besten etwa { UVI($uvi, form: "given") }
+   *[no] { UVI($uvi, form: "range") }
+  }
+# Only with: $warmth
+needs-aim-warmth = { $has_best ->
+    [yes] { TEMP($warmth, form: "range") }, am besten etwa { TEMP($warmth) }
+   *[no] { TEMP($warmth, form: "range") }
+  }
+# Only with: $light
+needs-aim-light = { HOURS($light, form: "range") } am Tag
 # Only with: $uvi, $known
-needs-known-uvi = { $has_best ->
-    [yes] { UVI($uvi, form: "range") }, am besten etwa { UVI($uvi, form: "given") } ({ $known })
-   *[no] { UVI($uvi, form: "range") } ({ $known })
-  }
+needs-known-uvi = { needs-aim-uvi } ({ $known })
 # Only with: $warmth, $known
-needs-known-warmth = { $has_best ->
-    [yes] { TEMP($warmth, form: "range") }, am besten etwa { TEMP($warmth) } ({ $known })
-   *[no] { TEMP($warmth, form: "range") } ({ $known })
-  }
+needs-known-warmth = { needs-aim-warmth } ({ $known })
 # Only with: $light, $known
-needs-known-light = { HOURS($light, form: "range") } am Tag ({ $known })
+needs-known-light = { needs-aim-light } ({ $known })
 needs-label-zone = UV-Zone
 # Only with: $zone_is
 needs-zone = { $zone_is }

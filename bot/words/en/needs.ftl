@@ -57,18 +57,24 @@ needs-label-night_floor = Night heat only below
 needs-label-night_heat_off = Night heat off at
 needs-label-light_hours = Hours of light
 needs-unknown = not known here: ask an experienced keeper or a reptile vet
+# Only with: $uvi
+needs-aim-uvi = { $has_best ->
+    [yes] { UVI($uvi, form: "range") }, best about { UVI($uvi, form: "given") }
+   *[no] { UVI($uvi, form: "range") }
+  }
+# Only with: $warmth
+needs-aim-warmth = { $has_best ->
+    [yes] { TEMP($warmth, form: "range") }, best about { TEMP($warmth) }
+   *[no] { TEMP($warmth, form: "range") }
+  }
+# Only with: $light
+needs-aim-light = { HOURS($light, form: "range") } a day
 # Only with: $uvi, $known
-needs-known-uvi = { $has_best ->
-    [yes] { UVI($uvi, form: "range") }, best about { UVI($uvi, form: "given") } ({ $known })
-   *[no] { UVI($uvi, form: "range") } ({ $known })
-  }
+needs-known-uvi = { needs-aim-uvi } ({ $known })
 # Only with: $warmth, $known
-needs-known-warmth = { $has_best ->
-    [yes] { TEMP($warmth, form: "range") }, best about { TEMP($warmth) } ({ $known })
-   *[no] { TEMP($warmth, form: "range") } ({ $known })
-  }
+needs-known-warmth = { needs-aim-warmth } ({ $known })
 # Only with: $light, $known
-needs-known-light = { HOURS($light, form: "range") } a day ({ $known })
+needs-known-light = { needs-aim-light } ({ $known })
 needs-label-zone = UV zone
 # Only with: $zone_is
 needs-zone = { $zone_is }

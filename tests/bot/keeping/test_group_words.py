@@ -50,8 +50,9 @@ def test_a_brief_fits_a_phone_and_is_whole_in_the_language(units: str, language:
         assert reply.language == language, line
         assert phone_lines(reply.brief) <= MOST_LINES, (line, reply.brief)
         assert reply.brief[0].role is Role.HEAD
-        # What could not be read is told in one sentence with an example, which is longer.
-        if reply.answer.startswith(("I read", "Ich las")):
+        # What could not be read is told in one sentence with an example, which is longer, and the
+        # guide names its first page.
+        if reply.answer.startswith(("I read", "Ich las")) or "topic:guide" in line:
             continue
         first = re.split(r"[.!?](?: |$)", reply.brief[0].text)[0]
         assert len(first.split()) <= MOST_WORDS, first

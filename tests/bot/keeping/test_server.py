@@ -6,11 +6,13 @@ from datetime import timedelta
 import pytest
 
 from bot.ask import ask as ask_purely
-from bot.keeping.board_content import fingerprint
-from bot.keeping.counting import asked_for
+from bot.fronts.boards import board_reply, fingerprint
+from bot.kept.boards import Topic
 from bot.kept.counts import Asked
 from bot.kept.group import ServerExport
-from bot.preferences import Preferences
+from bot.language.units import Units
+from bot.preferences import Context, Preferences
+from bot.questions.saved.counting import asked_for
 from bot.store.store import Store
 from tests.bot.keeping.conftest import NOW, Ask
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN, row, whole
@@ -180,14 +182,14 @@ async def test_every_board_can_be_looked_at_before_it_is_posted(ok: Ask, topic: 
     )
     line = f"board post topic:{topic} animal:bearded dragon"
     assert "posted and pinned" in (await ok(line)).answer
-    assert "changed in place" in (await ok(line)).answer
+    assert "changes in place" in (await ok(line)).answer
 
 
 async def test_a_board_about_an_animal_needs_one_or_the_groups(ok: Ask, ask: Ask) -> None:
     assert "animal" in (await ask("board post topic:distances")).answer
     await ok("server set animal:bearded dragon")
     await ok("board post topic:distances")
-    assert "console" in (await ask("board post topic:guide", channel=None)).answer
+    assert "channel" in (await ask("board post topic:guide", channel=None)).answer
     assert (await ok("board list")).answer == "1 board."
 
 
@@ -206,8 +208,8 @@ async def test_boards_are_listed_and_taken_down_in_their_channel(ok: Ask, ask: A
     await ok("board post topic:guide")
     table = (await ok("board list")).table
     assert table is not None
-    assert table.rows == (("guide", "none", str(CHANNEL), "waiting to be posted"),)
-    assert "in this channel" in (await ask("board remove topic:guide", channel=7)).answer
+    assert table.rows == (("the guide", "none", str(CHANNEL), "waiting to be posted"),)
+    assert "no board of that topic" in (await ask("board remove topic:guide", channel=7)).answer
     await ok("board remove topic:guide")
     table = (await ok("board list")).table
     assert table is not None
@@ -228,3 +230,15 @@ async def test_a_lamp_with_one_odd_reading_is_kept_and_the_odd_one_named_first(o
     reply = await ok(f"server lamp name:Hood readings:{read} length:22in")
     assert reply.answer.startswith("I left out 43 at 15 in.")
     assert "43 at 15 in does not fit the others" in whole(reply)
+
+
+async def test_a_board_is_told_in_the_language_of_its_group(ok: Ask) -> None:
+    context = Context(Units.CM, language="de")
+    told = board_reply(Topic.TEMPERATURES, "bearded-dragon", context)
+    assert told.language == "de"
+    assert told.title == "Was eine Bartagame braucht"
+    english = board_reply(Topic.TEMPERATURES, "bearded-dragon", Context(Units.CM))
+    assert english.title == "What a bearded dragon needs"
+    assert fingerprint(told) != fingerprint(english)
+    await ok("server set language:de animal:bearded dragon")
+    assert (await ok("board preview topic:temperatures")).title == told.title

@@ -59,22 +59,22 @@ async def test_each_week_tells_of_all_three_and_an_empty_one_is_not_left_out(
         ("13 April 2026", "4", "3", "0"),
     ]
     assert reply.answer.startswith(
-        "7 questions asked, 4 animals named and 2 guide pages opened in 4 weeks, since Monday "
-        "13 April 2026."
+        "7 questions asked in 4 weeks, since Monday 13 April 2026. "
+        "4 animals named and 2 guide pages opened."
     )
     assert row(reply, "Questions") == "distance 6, uvi 1"
     assert row(reply, "Trend") == (
         "1 question, 0 animals, 2 pages in the last whole week; "
         "0 questions, 0 animals, 0 pages in the one before"
     )
-    assert row(reply, "A week").startswith("runs from Monday to Sunday, by UTC; the newest is not")
+    assert row(reply, "A week").startswith("from Monday to Sunday, by UTC; the newest is not")
 
 
 async def test_one_of_each_is_told_in_the_singular(ok: Ask, store: Store) -> None:
     await counted(store, {DISTANCE: 1, DRAGON: 1, SCREENS: 1})
     assert (await ok("server stats")).answer == (
-        "1 question asked, 1 animal named and 1 guide page opened in 1 week, since Monday "
-        "4 May 2026."
+        "1 question asked in 1 week, since Monday 4 May 2026. "
+        "1 animal named and 1 guide page opened."
     )
 
 

@@ -1,0 +1,90 @@
+### Facts: BoardSeen, BoardWanted, BoardLine, BoardList, BoardGone
+### Boards: pinned summaries that keep themselves up to date.
+
+board-title = Board: { board-topic }
+board-topic = { $topic ->
+    [distances] distances
+    [temperatures] temperatures
+    [first_day] the first day
+   *[guide] the guide
+  }
+
+## Wanted in a channel
+board-will-changed = It changes in place in a moment.
+board-will-unpinned = It is posted here in a moment, but I may not pin it.
+board-will-noted = It is noted, but I may not post it here yet.
+board-will-posted = It is posted and pinned here in a moment.
+board-kept-up = { $promise ->
+    [changed] A channel has one board for each topic.
+   *[other] I keep it up to date from then on.
+  }
+board-lacking = I lack rights in this channel: { LIST($lacking, join: "list-and") }.
+board-step-rights = Have an administrator give me what I lack here, then: board refresh
+board-step-list = See whether it is up: board list
+board-step-remove = Take it down: board remove topic:{ $typed }
+board-step-pin = Pin this board in this channel: { $line }
+
+## The list
+board-list-title = Your group's boards
+board-list = { $count ->
+    [0] Your group has no boards yet.
+    [one] 1 board.
+   *[other] { $count } boards.
+  }
+board-column-topic = Topic
+board-column-animal = Animal
+board-column-channel = Channel
+board-column-standing = State
+board-animal = { $animal ->
+    [none] none
+   *[some] { NAME($animal) }
+  }
+board-channel = { $channel }
+board-stands-leaving = is being taken down
+board-stands-pinned = pinned
+board-stands-waiting = waiting to be posted
+board-stands-troubled = { $trouble ->
+    [channel_gone] the channel is gone
+    [no_right] I may not see or write in that channel: give me View Channel, Send Messages, Embed Links and Read Message History there
+    [no_pin_right] posted, not pinned: I need the right Pin Messages there
+    [pins_full] posted, not pinned: the channel has 250 pins, unpin one first
+   *[refused] Discord refuses it (an archived thread must be opened again); I try again every hour
+  }
+board-step-preview = See one first: board preview topic:distances
+
+## Looked at again, taken down
+board-refresh-title = The boards are looked at again
+board-refresh = { $count ->
+    [0] Your group has no boards yet.
+    [one] I look at 1 board again.
+   *[other] I look at { $count } boards again.
+  }
+board-refresh-how = I post, pin or change it where that is needed.
+board-step-stand = See how they are: board list
+board-removed = It is unpinned and deleted in a moment.
+board-step-left = See what is left: board list
+
+## Why not
+board-no-animal = Which animal is the board for? Name it, or set the group's animal first.
+board-no-such = This channel has no board of that topic.
+
+## What an animal needs
+board-needs = This is what to aim for, and how I know it.
+board-column-what = What
+board-column-aim = Aim for
+board-column-known = How it is known
+board-step-order = Read the basking surface first, then the cool end, then the warm end.
+board-care-start = These are starting values: your own readings beat them, and a reptile vet beats both.
+
+## The first day
+board-day-title = The first day: what to measure, in order
+board-day-head = Nine things. Take a tape measure, an infrared gun and a digital probe.
+board-day-before = Before the animal moves in, run lamps and heat for a day and measure. It is far easier now.
+board-day-tube = Measure from the tube to the back with a tape: from the underside of the lit tube straight down.
+board-day-basking = After two to three hours with the lamps on, read the basking surface with an infrared gun.
+board-day-cool = Read the air at the cool end with a digital probe, at the animal's height at the far end.
+board-day-warm = Only then read the air at the warm end, with the probe out of the beam.
+board-day-night = Note how cold it gets at night. A drop at night is good.
+board-day-lights = Lights on for 12 hours, off for 12 hours, by a timer.
+board-day-shade = Check that there is shade to leave the UV, and a hide at each end.
+board-day-again = Read everything again after a week, and after every change.
