@@ -58,6 +58,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.answers.uv_asked",
         "bot.command",
         "bot.desk",
+        "bot.drawing",
+        "bot.guide",
         "bot.facts",
         "bot.keeping.asker",
         "bot.kept",
