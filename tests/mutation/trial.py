@@ -5,6 +5,7 @@ quickly and yet imports every module of the program anew.
 """
 
 import ast
+import contextlib
 import importlib.abc
 import importlib.machinery
 import importlib.util
@@ -32,6 +33,7 @@ _OPTIONS = (
     *("-W", "ignore::pytest.PytestAssertRewriteWarning"),
 )
 _PASSED, _NO_TESTS = 0, 5
+_EXAMPLES = 25
 
 
 class Outcome(Enum):
@@ -81,7 +83,12 @@ class _Plugin:
 
         phases = (Phase.explicit, Phase.generate)
         settings.register_profile(
-            "mutation", deadline=None, database=None, derandomize=True, phases=phases
+            "mutation",
+            max_examples=_EXAMPLES,
+            deadline=None,
+            database=None,
+            derandomize=True,
+            phases=phases,
         )
         settings.load_profile("mutation")
 
@@ -96,6 +103,13 @@ def preload() -> None:
     """Import once what every child would import."""
     for name in _ALSO:
         importlib.import_module(name)
+    with (
+        open(os.devnull, "w") as silent,
+        contextlib.redirect_stdout(silent),
+        contextlib.redirect_stderr(silent),
+    ):
+        # Its plugins; asked twice it names them.
+        pytest.main(["--version", "--version", *_OPTIONS])
 
 
 def run(
