@@ -104,12 +104,15 @@ def preload() -> None:
     for name in _ALSO:
         importlib.import_module(name)
     with (
-        open(os.devnull, "w") as silent,
+        Path(os.devnull).open("w") as silent,
         contextlib.redirect_stdout(silent),
         contextlib.redirect_stderr(silent),
     ):
-        # Its plugins; asked twice it names them.
-        pytest.main(["--version", "--version", *_OPTIONS])
+        # Its plugins, and of this program nothing but what stands beside this file.
+        pytest.main(["--version", *_OPTIONS, str(Path(__file__).parent)])
+    early = [name for name in sys.modules if name.partition(".")[0] in ("bot", "calc")]
+    if early:
+        raise SystemExit(f"imported before any mutant: {', '.join(early)}")
 
 
 def run(
