@@ -99,7 +99,7 @@ def _own(
         if screen is not None:
             told = Say("owned-screen", screen_told(screen))
             yield Say("door-own-screen", OwnNamed(screen.name, told))
-    animal = _own_animal(given, context)
+    animal = _own_animal(given, context) if query.asks_of_an_animal() else None
     if animal is not None:
         yield Say("door-own-animal", OwnAnimalNamed(animal.name, animal.set_on))
     wanted = any(option.completes == "animal" for option in options) and query.asks_of_an_animal()

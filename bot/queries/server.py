@@ -5,6 +5,7 @@ from typing import Annotated
 from pydantic import Field
 
 from bot.facts import Say
+from bot.kept.boards import Topic
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
@@ -109,6 +110,10 @@ class SettingsQuery(Query):
         "", description="the group's time zone, or none", examples=["Europe/Berlin"]
     )
 
+    def asks_of_an_animal(self) -> bool:
+        """Say that no animal is taken for one that was not named."""
+        return False
+
 
 class AnswersQuery(Query):
     """Who sees the answers in this channel."""
@@ -197,6 +202,10 @@ class DropQuery(Query):
     )
     of: _Subject | None = Field(None, description="which target goes", examples=["basking"])
 
+    def asks_of_an_animal(self) -> bool:
+        """Say that no animal is taken for one that was not named."""
+        return False
+
 
 class StatsQuery(Query):
     """What was asked in the last weeks."""
@@ -219,3 +228,7 @@ class BoardQuery(TopicQuery):
     animal: AnimalName = Field(
         "", description="the animal; else the group's", examples=["bearded dragon"]
     )
+
+    def asks_of_an_animal(self) -> bool:
+        """Say whether the topic is about an animal."""
+        return self.topic in (Topic.DISTANCES, Topic.TEMPERATURES)

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import aiohttp
 import discord
 
+from bot.facts import Say
 from bot.fronts.boards import board_reply, fingerprint
 from bot.fronts.discord.hands import EACH_WITHIN_S, Hands
 from bot.fronts.discord.limits import Limited
@@ -22,9 +23,11 @@ from bot.kept.boards import Board, BoardState, Look
 from bot.kept.keeper import KeeperSettings
 from bot.kept.reminders import Trouble
 from bot.language.errors import NotUnderstoodError
-from bot.preferences import Context, Preferences
+from bot.language.units import Units
+from bot.preferences import Context
 from bot.render.embeds import render_embeds
 from bot.reply import Reply
+from bot.saying.voice import voice
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
@@ -102,7 +105,9 @@ async def _put_right(client: "Noonstone", memory: "Memory", hands: Hands, look: 
     shown: Board | None = None
     try:
         await hands.pace.turn()
-        content = None if board.state is BoardState.LEAVING else await _content(memory, board)
+        content = (
+            None if board.state is BoardState.LEAVING else await _content(client, memory, board)
+        )
         async with asyncio.timeout(EACH_WITHIN_S):
             if content is None:
                 await _take_down(channel, board)
@@ -122,9 +127,10 @@ async def _put_right(client: "Noonstone", memory: "Memory", hands: Hands, look: 
     return "removed"
 
 
-async def _content(memory: "Memory", board: Board) -> Reply:
+async def _content(client: "Noonstone", memory: "Memory", board: Board) -> Reply:
+    """Return what a board says, in the language and unit of its group."""
     settings, own = await memory.group(board.server)
-    spoken = merged(Preferences(), KeeperSettings(), settings, own)
+    spoken = merged(client.preferences(), KeeperSettings(), settings, own)
     context = Context(spoken.shown, spoken.guide_url, "", own, language=spoken.spoken)
     return board_reply(board.topic, board.animal, context)
 
@@ -230,7 +236,7 @@ async def _removed(message: discord.PartialMessage | discord.Message) -> None:
 
 def _view(board: Board, content: Reply) -> discord.ui.View:
     view = discord.ui.View(timeout=None)
-    view.add_item(BoardButton(board.id))
+    view.add_item(BoardButton.of(board, content.language))
     for page in content.guide[:4]:
         if page.url:
             link = discord.ButtonStyle.link
@@ -246,8 +252,16 @@ class BoardButton(
 ):
     """Says what a board is; its id is how the bot knows its own board again."""
 
-    def __init__(self, number: int) -> None:
-        super().__init__(discord.ui.Button(label="About this board", custom_id=f"board:{number}"))
+    def __init__(self, number: int, label: str = "") -> None:
+        button: discord.ui.Button[Any] = discord.ui.Button(
+            label=label or None, custom_id=f"board:{number}"
+        )
+        super().__init__(button)
+
+    @classmethod
+    def of(cls, board: Board, language: str) -> Self:
+        """Return the button of a board, in the language of its content."""
+        return cls(board.id, _said(Say("board-button"), language))
 
     @classmethod
     async def from_custom_id(
@@ -259,8 +273,10 @@ class BoardButton(
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Say how up to date it is."""
         async with guarded(interaction, "telling of a board"):
-            words = (
-                "This board keeps itself up to date: when the figures of this group or of the "
-                "bot change, so does it. Moderators manage it with /board."
-            )
+            asker = await interaction.client.preferences_of(interaction)
+            words = _said(Say("board-about"), asker.spoken)
             await send(interaction, Message(words), private=True)
+
+
+def _said(say: Say, language: str) -> str:
+    return voice(language, Units.IN).text(say)

@@ -63,6 +63,10 @@ board-step-stand = Sieh nach, was damit ist: board list
 board-removed = Er wird gleich abgenommen und gelöscht.
 board-step-left = Sieh nach, was noch hängt: board list
 
+## Darunter
+board-button = Über diesen Aushang
+board-about = Dieser Aushang hält sich selbst aktuell: Ändern sich die Zahlen der Gruppe oder des Bots, ändert er sich auch. Wer die Gruppe betreut, verwaltet ihn mit /board.
+
 ## Warum nicht
 board-no-animal = Für welches Tier ist der Aushang? Nenn es, oder leg zuerst das Tier der Gruppe fest.
 board-no-such = In diesem Kanal hängt nichts zu diesem Thema.

@@ -64,6 +64,10 @@ board-step-stand = See how they are: board list
 board-removed = It is unpinned and deleted in a moment.
 board-step-left = See what is left: board list
 
+## Under it
+board-button = About this board
+board-about = This board keeps itself up to date: when the figures of this group or of the bot change, so does it. Moderators manage it with /board.
+
 ## Why not
 board-no-animal = Which animal is the board for? Name it, or set the group's animal first.
 board-no-such = This channel has no board of that topic.

@@ -27,6 +27,7 @@ SAYING = (
     "bot/dangers",
     "bot/problems.py",
     "bot/fronts/console.py",
+    "bot/fronts/discord/boards.py",
     "bot/keeping",
     "bot/language",
     "bot/queries",
