@@ -3,12 +3,10 @@
 from bot.answers.about import answer_about
 from bot.answers.convert import answer_convert
 from bot.answers.help import answer_help
-from bot.answers.tube import answer_tube
 from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
 from bot.queries.general import AboutQuery, ConvertQuery, HelpQuery
-from bot.queries.uv import TubeQuery
 from bot.questions.general.guide import GUIDE
 from bot.questions.general.needs import NEEDS
 from bot.questions.setup.plan import PLAN
@@ -18,6 +16,7 @@ from bot.questions.uv.decline import DECLINE
 from bot.questions.uv.distance import DISTANCE
 from bot.questions.uv.dose import DOSE
 from bot.questions.uv.meter import METER
+from bot.questions.uv.tube import TUBE
 from bot.questions.uv.uvi import UVI
 from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
@@ -33,17 +32,7 @@ def _answer_help(query: HelpQuery, context: Context) -> Reply:
 COMMANDS: tuple[Command, ...] = (
     DISTANCE,
     UVI,
-    Command(
-        name="tube",
-        summary="Which tube strength and length suit a fixed distance and enclosure",
-        query=TubeQuery,
-        answer=answer_tube,
-        examples=(
-            "tube distance:14in screen:none animal:bearded dragon enclosure:4ft",
-            "tube distance:30cm screen:passes 55% animal:bearded dragon enclosure:120cm",
-        ),
-        guide=("uv-and-heat-together", "screens"),
-    ),
+    TUBE,
     METER,
     DECLINE,
     SECTION,

@@ -139,17 +139,20 @@ def suits(
 
 
 def _longest(lamp: Lamp, distance_m: float, screen: Screen, high_uvi: float) -> StandardTube | None:
-    """Return the longest tube that is not too strong, where a longer one that may be there is."""
-    if uvi_by_length(lamp, distance_m, screen).high <= high_uvi:
+    """Return the longest tube that is not too strong, where a longer one that may be there is.
+
+    Where even the shortest is a little above, no longer one may be taken than that.
+    """
+    if not lamp.may_be or uvi_by_length(lamp, distance_m, screen).high <= high_uvi:
         return None
     lit = (lamp.lit_length_m, *(other.lit_length_m for other in lamp.may_be))
-    mild = (
+    known = [tube for tube in STANDARD_T5_HO if tube.lit_length_m in lit]
+    mild = [
         tube
-        for tube in STANDARD_T5_HO
-        if tube.lit_length_m in lit
-        and uvi_at(replace(lamp, lit_length_m=tube.lit_length_m), distance_m, screen) <= high_uvi
-    )
-    return max(mild, key=lambda tube: tube.face_to_face_m, default=None)
+        for tube in known
+        if uvi_at(replace(lamp, lit_length_m=tube.lit_length_m), distance_m, screen) <= high_uvi
+    ]
+    return max(mild or known[:1], key=lambda tube: tube.face_to_face_m, default=None)
 
 
 def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> tuple[Lamp, ...]:

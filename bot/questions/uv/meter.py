@@ -42,7 +42,8 @@ _SOURCES = ("keitz1971", "student_posterior", "uv_meter_judgement", "nearest_dis
 def meter(query: MeterQuery, context: Context) -> Metered | ThroughPane | OtherLamp:
     """Work out the lamp's own distances, and what looks odd."""
     kind = kind_of(query.tube, query.lamp)
-    none = without_figures(query, kind, context, query.readings)
+    where = query.distance or query.readings[0].distance
+    none = without_figures(query, kind, context, query.readings, where.low)
     return none or metered(query, context)
 
 

@@ -104,12 +104,13 @@ Facts = Expected | Unsurely | ThroughPane | OtherLamp
 
 def expected(query: UviQuery, context: Context) -> Facts:
     """Work out the UVI at a place, against the range to aim at."""
-    if none := without_figures(query, query.kind, context, query.readings):
+    at_m = query.distance.low
+    if none := without_figures(query, query.kind, context, query.readings, at_m):
         return none
     told = told_surely(query)
     if told is None:
         return unsurely(query, context)
-    screen, at_m = screen_asked(told.screen), query.distance.low
+    screen = screen_asked(told.screen)
     one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
     named = all_together(one, query)
     is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO

@@ -14,17 +14,18 @@ from bot.language.lamps import OtherLamp as OtherTube
 from bot.language.readings import PlacedReading
 from bot.language.screens import Pane, Screen
 from bot.language.unsure import Unsure
-from bot.language.uv_lamps import UvLamp
+from bot.language.uv_lamps import WARM, UvLamp
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
 from bot.questions.shared import limits_for
+from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.readings import enough_read
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, Wish, wish_rows, wish_told
 from bot.reply import Alarm
 from calc.judgement import Verdict, as_read
 from calc.quantities import Quantity
 from calc.uv.danger import judge_uvi
-from calc.uv.placement import COMFORTABLE_MINIMUM_M
+from calc.uv.placement import COMFORTABLE_MINIMUM_M, HIGHEST_UVI
 
 __all__ = ["OtherLamp", "ThroughPane", "tell_without", "without_figures"]
 
@@ -37,7 +38,8 @@ _LAMP_SOURCES = ("common_practice", "uv_meter_judgement", "nearest_distance")
 _START_M = 0.9144
 # Where to read: 12, 15 and 18 in, as good as any.
 _PLACES_M = (0.3048, 0.381, 0.4572)
-_HOT = (UvLamp.METAL_HALIDE, UvLamp.MERCURY)
+# Two distances are one place [m] where they differ by less.
+_SAME_PLACE_M = 0.005
 
 
 class _AboutUv(Protocol):
@@ -88,6 +90,7 @@ class OtherLamp:
     asked_for: str
     read: tuple[ReadThere, ...]
     label: Number | None = None
+    alarms: tuple[Alarm, ...] = ()
 
     @property
     def wanted(self) -> Uvi | None:
@@ -120,8 +123,12 @@ def without_figures(
     kind: UvLamp,
     context: Context,
     readings: tuple[PlacedReading, ...] | None = None,
+    at_m: float | None = None,
 ) -> ThroughPane | OtherLamp | None:
-    """Return why no figure holds; enough readings of one's own take the place of figures."""
+    """Return why no figure holds; enough readings of one's own take the place of figures.
+
+    What was read at ``at_m``, where the animal is, or beyond it, is held against the limits.
+    """
     if isinstance(query.screen, Pane):
         alarm = Alarm(key=_NO_UV, words=query.screen.text)
         return ThroughPane(query.screen.material == "glass", (alarm,))
@@ -137,7 +144,27 @@ def without_figures(
         asked_for=(query.animal if wish else "") or ANY_ANIMAL,
         read=tuple(_read(one, wish, query.animal, context) for one in readings or ()),
         label=_label(query),
+        alarms=tuple(
+            alarm.model_copy(update={"one_lamp": kind in WARM})
+            for alarm in _alarms(query, wish, context, readings or (), at_m)
+        ),
     )
+
+
+def _alarms(
+    query: _AboutUv,
+    wish: Wish | None,
+    context: Context,
+    readings: tuple[PlacedReading, ...],
+    at_m: float | None,
+) -> tuple[Alarm, ...]:
+    if at_m is None:
+        return ()
+    there = [one.value for one in readings if one.distance.low >= at_m - _SAME_PLACE_M]
+    if not there:
+        return ()
+    most = wish.wanted.high if wish else HIGHEST_UVI
+    return uv_alarms(as_read(Quantity.UVI, max(there)), query.animal, most, context)
 
 
 def _label(query: _AboutUv) -> Number | None:
@@ -203,6 +230,7 @@ def _lamp(command: str, facts: OtherLamp) -> Layered:
         care=(EYES_CARE, SHADE_CARE),
         guide=_LAMP_GUIDE,
         sources=(*(wish.sources if wish else ()), *_LAMP_SOURCES),
+        alarms=facts.alarms,
     )
 
 
@@ -210,7 +238,7 @@ def _lamp_steps(facts: OtherLamp) -> Iterator[Say]:
     lamp = Says("otherlamp", facts)
     yield lamp("step-warm-up")
     yield lamp("step-hold")
-    if facts.kind in _HOT:
+    if facts.kind in WARM:
         yield lamp("step-heat")
     yield lamp("step-write")
     yield lamp("step-no-meter")

@@ -7,7 +7,9 @@ from hypothesis import strategies as st
 from calc.judgement import judge_value
 from calc.quantities import Quantity
 from calc.uv.choice import CLASS_STRENGTHS_PERCENT, LengthFit, suits, tube_length_for
-from calc.uv.lamp import Fixture
+from calc.uv.distances import uvi_by_length
+from calc.uv.lamp import Fixture, Lamp, of_length
+from calc.uv.lengths import length_of_tube
 from calc.uv.screen import FlatScreen, NoScreen
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
@@ -34,6 +36,18 @@ def test_the_trade_puts_the_strong_polished_tube_at_18_inches() -> None:
     }
     assert (12.0, Fixture.POLISHED) in within
     assert not any(strength <= 6.0 for strength, _ in within)
+
+
+@given(st.floats(0.2, 1.5), st.sampled_from([(0.5, 1.4), (1.0, 2.0), (3.0, 5.0)]))
+def test_a_tube_that_is_too_strong_if_it_is_long_is_told_how_long_it_may_be(
+    distance_m: float, wanted: tuple[float, float]
+) -> None:
+    any_length = length_of_tube()
+    for row in suits(distance_m, NoScreen(), *wanted, any_length):
+        lamp = of_length(Lamp(row.strength_percent, row.fixture), any_length)
+        longest = uvi_by_length(lamp, distance_m, NoScreen()).high
+        if row.judged.is_fine and row.longest is None:
+            assert longest <= wanted[1]
 
 
 @given(st.floats(0.3, 4.0))

@@ -1,0 +1,131 @@
+### Welche Röhre für einen festen Platz passt
+
+tube-title = { $animal ->
+    [none] Welche Röhre für diesen Platz
+   *[some] Welche Röhre für { NAME($animal, form: "acc") }
+  }
+tube-title-too-long = Diese Röhre passt nicht hinein
+
+## Die Antwort in Kürze
+tube-named = T5 HO, { SHARE($strength, form: "given") }, { tubes-fixture }
+tube-head-too_near = Keine: { LENGTH($at) } ist zu nah.
+tube-head-no_tube = Keine T5-HO-Röhre passt in die Box.
+tube-head-keep_own = Behalte deine eigene Lampe.
+# Only with: $named
+tube-head-take = Nimm { $named }.
+tube-head-all_weak = Keine übliche Röhre ist dort stark genug.
+tube-head-all_strong = Jede übliche Röhre ist dort zu stark.
+tube-head-none = Keine übliche Röhre passt dort.
+tube-range-too_near = Nimm mindestens { LENGTH($nearest) }.
+tube-range-no_tube = Die kürzeste misst { LENGTH($shortest) }.
+# Only with: $own_there
+tube-range-keep_own = UV-Index { UVI($own_there, form: "doubt") } bei { LENGTH($at) }, Ziel { UVI($wanted, form: "range") }.
+# Only with: $best_there
+tube-range-take = UV-Index { UVI($best_there, form: "doubt") } bei { LENGTH($at) }, Ziel { UVI($wanted, form: "range") }.
+tube-range-all_weak = Bei { LENGTH($at) } geben alle weniger als { UVI($wanted, form: "range") }.
+tube-range-all_strong = Bei { LENGTH($at) } geben alle mehr als { UVI($wanted, form: "range") }.
+tube-range-none = Bei { LENGTH($at) } gibt keine sicher { UVI($wanted, form: "range") }.
+# Only with: $longest
+tube-no-longer = Nicht länger als { LENGTH($longest) }.
+# Only with: $buy, $power
+tube-length-within = Länge: { LENGTH($buy) }, { WATTS($power) }.
+# Only with: $buy, $power
+tube-length-near = Länge: { LENGTH($buy) }, { WATTS($power) }.
+tube-length-no_length = Keine übliche Länge passt zur Box.
+tube-length-all_lit = Auch die kürzeste beleuchtet fast alles.
+tube-length-no_tube = { tube-range-no_tube }
+tube-own-gives = Deine Lampe: UV-Index { UVI($there) }, { $judged }.
+tube-do-higher = Häng sie höher oder senk den Platz.
+tube-do-longer-box = Am besten: eine längere Box.
+tube-do-distance = Frag distance, wo jede hängen muss.
+tube-do-measure = Lampe aus, bis zum Rücken messen.
+tube-do-meter = Ziel am UV-Messgerät: { UVI($wanted, form: "range") }.
+tube-do-box = Nenn mir die Länge des Terrariums.
+tube-head-too-long = Nein: Sie ist länger als das Terrarium.
+tube-too-long = Bei length las ich „{ $read }“, aber das Terrarium ist { LENGTH($length) } lang.
+tube-do-other-length = Frag noch einmal, zum Beispiel: { $example }
+
+## Warum
+tube-why-too_near = { LENGTH($at) } ist für jede Röhre zu nah. Ein Tier, das sich aufrichtet, bekommt dort viel mehr UV, und es kommt an die Leuchte.
+# Only with: $box_long
+tube-why-no_tube = Das Terrarium ist { LENGTH($box_long) } lang. Die kürzeste übliche T5-HO-Röhre misst { LENGTH($shortest) }.
+tube-why-keep_own = Deine Messwerte sagen über deine eigene Lampe mehr als ihre Klasse.
+tube-why-take = Zwei Röhren einer Klasse sind verschieden, darum nennt die Tabelle für jede einen Bereich. Die Klassen mit 6 % und 12 % kommen zuerst: Ihre Abstände sind am besten bekannt.
+tube-why-all_weak = Auch die stärkste Klasse gibt dort zu wenig. Sie könnte näher hängen, aber nie näher als { LENGTH($nearest) }, oder unter einem gröberen Gitter.
+tube-why-all_strong = Auch die schwächste Klasse gibt dort zu viel. Jede muss weiter weg hängen.
+tube-why-none = Manche geben dort zu wenig, manche zu viel, und beim Rest ist es nicht zu sagen.
+tube-without-readings = Ohne deine Messwerte würde ich T5 HO nehmen, { SHARE($strength, form: "given") }, { tubes-fixture }: dort UV-Index { UVI($there, form: "doubt") }{ $longest ->
+    [none] .
+   *[some] , wenn sie nicht länger ist als { LENGTH($longest) }.
+  }
+tube-for-longer-box = Für eine längere Box würde ich T5 HO nehmen, { SHARE($strength, form: "given") }, { tubes-fixture }: dort UV-Index { UVI($there, form: "doubt") }{ $longest ->
+    [none] .
+   *[some] , wenn sie nicht länger ist als { LENGTH($longest) }.
+  }
+
+## Schritte
+tube-step-higher = Häng die Röhre höher oder setz den Sonnenplatz tiefer, bis sie mindestens { LENGTH($nearest) } vom Rücken des Tieres entfernt ist. Frag dann noch einmal.
+tube-step-longer-box = Am besten: eine längere Box. Ab etwa { LENGTH($least) } lässt die kürzeste Röhre ein schattiges Ende. Frag plan nach dem ganzen Aufbau.
+tube-step-other-kinds = Andere Arten, etwa eine Kompaktlampe, sind kurz genug, aber ihr UV kann ich nicht ausrechnen. Nimm so eine nur, wenn du sie mit einem UV-Messgerät auf Rückenhöhe messen kannst.
+tube-step-box = Wie lang ist das Terrarium? Frag noch einmal damit, etwa enclosure:{ LENGTH($example_box, units: "first") }, dann wähle ich auch die Länge.
+tube-step-distance = Frag distance mit einer Röhre von 12 % und einer von 6 %, dann siehst du, wo jede hängen muss.
+tube-step-measure = Miss von der Unterseite der leuchtenden Röhre bis zum Rücken des Tieres am Sonnenplatz.
+tube-step-meter = Prüf es mit einem UV-Messgerät auf Rückenhöhe: { UVI($wanted, form: "range") } ist richtig. Miss nach jeder Änderung neu.
+
+## Zahlen
+tube-label-place = Platz
+tube-place = { LENGTH($at) } von Röhre bis Rücken, { $through }
+tube-several = Von jeder { $many } nebeneinander. Ihr UV addiert sich.
+tube-label-box = Terrarium
+tube-box = { LENGTH($length) } lang{ $depth ->
+    [none] .
+   *[some] { $height ->
+        [none] , { LENGTH($depth) } tief.
+       *[some] , { LENGTH($depth) } tief, { LENGTH($height) } hoch. So habe ich es gelesen: Die Röhre liegt entlang der Länge.
+      }
+  }{ $above ->
+    [yes] {" "}Bei deinem Abstand hängt die Röhre über der Box.
+   *[no] {""}
+  }
+tube-label-wanted = Passende Länge
+# Only with: $ideal
+tube-wanted-long = { LENGTH($ideal, form: "range") }: die Hälfte bis zwei Drittel des Terrariums
+tube-label-middle = Wohin
+# Only with: $buy, $power, $middle, $lit
+tube-middle = Die Röhre mit { WATTS($power) } ist { LENGTH($buy) } lang. Fang mit ihr am warmen Ende an, ihre Mitte etwa { LENGTH($middle) } von dieser Wand, damit UV und Wärme zusammenliegen. Sie deckt { SHARE($lit) } der Länge ab{ $fit ->
+    [near] , etwas daneben, aber am nächsten dran.
+   *[other] .
+  }
+tube-label-nearest = Nächste Längen
+tube-nearest = { LIST($others, join: "list-or") }
+tube-standard = { LENGTH($long) } ({ WATTS($power) })
+tube-column-tube = Röhre
+tube-column-fixture = Leuchte
+tube-column-there = UV-Index dort
+tube-column-verdict = Urteil
+tube-cell = { SHARE($strength, form: "given") }
+tube-there = { UVI($there, form: "doubt") }
+tube-verdict = { $judged }{ $limit ->
+    [none] {""}
+   *[some] {" "}bis { LENGTH($limit) } Länge
+  }
+tube-own = deine eigene Lampe
+tube-as-read = wie gemessen
+tube-own-there = { UVI($there, form: "doubt") }
+tube-own-verdict = { $judged }
+tube-too-near = zu nah
+tube-read-again = neu messen
+
+## Bild
+tube-picture-line = { SHARE($strength, form: "given") } { $fixture ->
+    [polished] poliert
+   *[plain] einfach
+  }
+tube-picture-aim = Ziel { UVI($wanted, form: "range") }
+tube-picture-here = { LENGTH($at) }
+tube-picture-note = Gestrichelt: einfache Leuchte. Dicke Linie mit blauem Band: die Röhre, die du nehmen kannst.
+tube-picture-note-none = Gestrichelt: einfache Leuchte. Keine davon passt an diesen Platz.
+tube-picture-alt = Diagramm: { tube-title }, { tube-place }.
+tube-picture-alt-falls = Der UV-Index fällt bei jeder Röhre mit dem Abstand. Ziel ist { UVI($wanted, form: "range") }.
+tube-alt-each = An diesem Platz: { LIST($each, join: "list-semi") }.
+tube-alt-suit = { SHARE($strength, form: "given") }, { tubes-fixture } { UVI($there, form: "doubt") }, { $judged }
