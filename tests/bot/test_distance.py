@@ -144,7 +144,7 @@ def test_no_tube_is_picked_for_a_place_that_is_too_near(anyone: Preferences) -> 
     assert reply.status == "problem"
     assert "8 in (20 cm)" in reply.answer
     assert reply.table is not None
-    assert {line[3] for line in reply.table.rows} == {"too near"}
+    assert {line[3] for line in reply.table.rows} == {"too close"}
 
 
 def test_a_beginner_is_led_away_from_a_weak_tube_over_a_screen(anyone: Preferences) -> None:

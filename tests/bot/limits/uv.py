@@ -55,7 +55,7 @@ def law_uvi(given: Given, reply: Reply) -> None:
 def law_tube(given: Given, reply: Reply) -> None:
     law_wished(given, reply)
     if metres(given["distance"]) < 0.20 - 1e-6:
-        assert "Take a T5" not in reply.answer
+        assert "Choose" not in reply.answer
 
 
 def law_section(given: Given, reply: Reply) -> None:
