@@ -1,9 +1,9 @@
 """What is said of placed readings before any figure, in the answers that have not moved yet."""
 
 from bot.answers.figures import number, percent, uvi_wanted
-from bot.questions.uv.readings_off import Aside, Meant, Off, OffBy, WasIt
+from bot.questions.uv.readings_off import Meant, Off, OffBy, WasIt
 
-__all__ = ["aside_told", "warning_told"]
+__all__ = ["warning_told"]
 
 _MANY = 3.0
 
@@ -29,16 +29,6 @@ def warning_told(off: Off) -> str:
                 "between?"
             )
     return f"{told}{_was_it(off.was_it)}"
-
-
-def aside_told(aside: Aside | None) -> str:
-    """Return that a reading was left out, if one was."""
-    if aside is None:
-        return ""
-    return (
-        f"UVI {number(aside.read.best, 0.01)} at {aside.typed} does not fit the others, so I "
-        f"left it out.{_was_it(aside.was_it)}"
-    )
 
 
 def _tube(off: Off) -> str:

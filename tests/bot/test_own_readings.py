@@ -45,10 +45,10 @@ def test_contradicting_readings_stand_behind_a_place_too_near_for_any_tube(
     anyone: Preferences,
 ) -> None:
     reply = ask(f"tube screen:none distance:5in {ODD} {DRAGON}", anyone)
-    danger, odd, rest = reply.answer.partition("Your readings do not fit one tube: read again")
+    danger, odd, rest = reply.answer.partition("Not yet: your readings do not agree")
     assert danger.startswith("Keep any tube at least 8 in (20 cm) from the back")
     assert odd
-    assert "Take none at 5 in" in rest
+    assert "No tube: 5 in (13 cm) is too close." in rest
     assert reply.steps[0].startswith("Read again after 30 minutes")
 
 
