@@ -4,10 +4,9 @@ Rounding and both units are those of ``bot/saying/figures.py``, in English.
 """
 
 from datetime import date
-from math import floor
 
 from bot.facts import Figure, Kind
-from bot.language.quantities import Units, convert
+from bot.language.quantities import Units
 from bot.saying.figures import Form, Manners, as_given, number, said_figure
 
 __all__ = [
@@ -15,7 +14,6 @@ __all__ = [
     "difference",
     "length",
     "length_range",
-    "length_typed",
     "month_name",
     "number",
     "percent",
@@ -26,9 +24,6 @@ __all__ = [
 ]
 
 _ENGLISH = Manners(".", "{0} to {1}", "{0} ({1})", "{0} ({1} to {2})")
-_TYPED = {Units.IN: ("in", 0.5), Units.CM: ("cm", 1.0)}
-# Less than this of a step is a slip of the conversion.
-_SLIP = 1e-6
 
 
 def _told(figure: Figure, form: Form, units: Units) -> str:
@@ -46,13 +41,6 @@ def _span(kind: Kind, low: float, high: float, units: Units) -> str:
 def length(value_m: float, units: Units) -> str:
     """Return a length in both units, such as ``16 in (41 cm)``."""
     return _one(Kind.LENGTH, value_m, units)
-
-
-def length_typed(value_m: float, units: Units) -> str:
-    """Return a length as one types it, rounded down, such as ``9.5in``."""
-    sign, step = _TYPED[units]
-    steps = floor(convert(value_m, "m", sign) / step + _SLIP)
-    return f"{number(steps * step, step)}{sign}"
 
 
 def length_range(low_m: float, high_m: float, units: Units) -> str:

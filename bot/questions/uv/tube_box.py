@@ -4,10 +4,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.figures import length_typed
 from bot.answers.length_asked import along, tube_length_m
 from bot.facts import Length, Power, Say, Says, Share, metres, share, watts
-from bot.language.quantities import Measure, Units
+from bot.language.quantities import Measure
 from bot.language.shown import shown
 from bot.language.sizes import Size
 from bot.layered import Brief, Layered, Row
@@ -148,13 +147,13 @@ class TooLong:
     example: str
 
 
-def check_fits(tube: Measure | None, enclosure: Measure | Size | None, units: Units) -> None:
+def check_fits(tube: Measure | None, enclosure: Measure | Size | None) -> None:
     """Refuse a tube that is longer than its enclosure."""
     if tube is None or enclosure is None or tube_length_m(tube) <= along(enclosure):
         return
     most = along(enclosure)
-    fitting = [kind.face_to_face_m for kind in STANDARD_T5_HO if kind.face_to_face_m <= most]
-    example = f"length:{length_typed(max(fitting), units)}" if fitting else _EXAMPLE_BOX
+    fitting = [kind.power_w for kind in STANDARD_T5_HO if kind.face_to_face_m <= most]
+    example = f"length:{max(fitting):.0f}W" if fitting else _EXAMPLE_BOX
     raise RefusedError(TooLong(shown(tube.text), metres(most), example), _too_long, "length")
 
 

@@ -23,7 +23,7 @@ from bot.reply import Alarm
 from calc.judgement import Verdict
 from calc.limits import Limits
 from calc.uncertainty import Estimate
-from calc.uv.choice import SuitRow, suits
+from calc.uv.choice import SuitRow, TubeChoice, suits
 from calc.uv.danger import judge_uvi
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lamp_unknowns import uvi_estimate
@@ -167,12 +167,9 @@ def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
     """Work out what every class gives at the place, what to take, and how long."""
     assert not isinstance(query.screen, Pane)
     screen, at_m = screen_asked(query.screen), query.distance.low
-    check_fits(query.length, query.enclosure, context.units)
+    check_fits(query.length, query.enclosure)
     choice = length_to_buy(query.enclosure)
-    bought = choice.tube if choice and query.length is None else None
-    long = length_asked(query.length, query.enclosure)
-    if bought is not None:
-        long = TubeLength(bought.lit_length_m, LengthKnown.FROM_BOX)
+    long = _length(query, choice)
     lamp = all_together(of_length(_CLASS, long), query)
     kind = query.lamp or UvLamp.T5_HO
     readings = query.readings if enough_read(query.readings, kind) else None
@@ -213,6 +210,13 @@ def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
         ),
         alarms=uv_alarms(believed, query.animal, wanted.high, context),
     )
+
+
+def _length(query: TubeQuery, choice: TubeChoice | None) -> TubeLength:
+    """Return the length that was told; else the one to buy for the enclosure; else any."""
+    if query.length is None and choice and choice.tube:
+        return TubeLength(choice.tube.lit_length_m, LengthKnown.FROM_BOX)
+    return length_asked(query.length, query.enclosure)
 
 
 def _own(
