@@ -5,13 +5,11 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from bot.answers.length_asked import along, tube_length_m
-from bot.facts import Length, Power, Say, Says, Share, metres, share, watts
+from bot.facts import Length, Power, Say, Share, metres, share, watts
+from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure
-from bot.language.shown import shown
 from bot.language.sizes import Size
-from bot.layered import Brief, Layered, Row
-from bot.questions.uv.shared import SHADE_CARE
-from bot.refusal import RefusedError
+from bot.layered import Row
 from calc.uncertainty import Estimate
 from calc.uv.choice import LengthFit, TubeChoice, tube_length_for
 from calc.uv.tube import STANDARD_T5_HO, StandardTube
@@ -139,12 +137,10 @@ def box_rows(box: ForBox, *, fixed: bool) -> Iterator[Row]:
 
 
 @dataclass(frozen=True, slots=True)
-class TooLong:
-    """A tube that is longer than its enclosure."""
+class Room:
+    """How long a tube may be."""
 
-    read: str
-    length: Length
-    example: str
+    long: Length
 
 
 def check_fits(tube: Measure | None, enclosure: Measure | Size | None) -> None:
@@ -153,20 +149,9 @@ def check_fits(tube: Measure | None, enclosure: Measure | Size | None) -> None:
         return
     most = along(enclosure)
     fitting = [kind.power_w for kind in STANDARD_T5_HO if kind.face_to_face_m <= most]
-    example = f"length:{max(fitting):.0f}W" if fitting else _EXAMPLE_BOX
-    raise RefusedError(TooLong(shown(tube.text), metres(most), example), _too_long, "length")
-
-
-def _too_long(facts: TooLong) -> Layered:
-    say = Says("tube", facts)
-    return Layered(
-        command="tube",
-        status="problem",
-        title=say("title-too-long"),
-        brief=Brief(
-            head=say("head-too-long"), range=(say("too-long"),), steps=(say("do-other-length"),)
-        ),
-        steps=(say("do-other-length"),),
-        care=(SHADE_CARE,),
-        guide=("uv-and-heat-together",),
+    raise NotUnderstoodError(
+        tube.text,
+        Say("wanted-tube-that-fits", Room(metres(most))),
+        f"length:{max(fitting):.0f}W" if fitting else _EXAMPLE_BOX,
+        "length",
     )

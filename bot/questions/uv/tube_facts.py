@@ -15,7 +15,7 @@ from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
-from bot.questions.uv.readings import LampRead, enough_read, read_lamp
+from bot.questions.uv.readings import LampRead, enough_read, off_before, read_lamp
 from bot.questions.uv.shared import Between, Wish, between_told, wish_told
 from bot.questions.uv.tube_box import BoxFit, ForBox, check_fits, for_box, length_to_buy
 from bot.questions.uv.tubes import Tube, all_together, tube_told
@@ -177,7 +177,7 @@ def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
     there = uvi_estimate(read.lamp, at_m, screen) if read.fit else None
     believed = None if read.cannot_be or at_m < SAFE_MINIMUM_M else there
     with told_under(believed or Estimate.exact(0.0), query.animal, context):
-        wanted = wanted_asked(query.animal, query.uvi, context, read.off)
+        wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     ends, limits = (wanted.low, wanted.high), limits_for(query.animal, context)
     rows = suits(at_m, screen, *ends, long, lamp.count, lamp.gap_m, limits)
     near = at_m < COMFORTABLE_MINIMUM_M

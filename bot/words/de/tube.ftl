@@ -4,7 +4,6 @@ tube-title = { $animal ->
     [none] Welche Röhre für diesen Platz
    *[some] Welche Röhre für { NAME($animal, form: "acc") }
   }
-tube-title-too-long = Diese Röhre passt nicht hinein
 
 ## Die Antwort in Kürze
 tube-named = T5 HO, { SHARE($strength, form: "given") }, { tubes-fixture }
@@ -41,9 +40,6 @@ tube-do-distance = Frag distance, wo jede hängen muss.
 tube-do-measure = Lampe aus, bis zum Rücken messen.
 tube-do-meter = Ziel am UV-Messgerät: { UVI($wanted, form: "range") }.
 tube-do-box = Nenn mir die Länge des Terrariums.
-tube-head-too-long = Nein: Sie ist länger als das Terrarium.
-tube-too-long = Bei length las ich „{ $read }“, aber das Terrarium ist { LENGTH($length) } lang.
-tube-do-other-length = Frag noch einmal, zum Beispiel: { $example }
 
 ## Warum
 tube-why-too_near = { LENGTH($at) } ist für jede Röhre zu nah. Ein Tier, das sich aufrichtet, bekommt dort viel mehr UV, und es kommt an die Leuchte.

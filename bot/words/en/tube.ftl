@@ -1,10 +1,9 @@
-### Facts: TubeChosen, Suit, OwnThere, ForBox, StandardLong, TooLong, SuitShown
+### Facts: TubeChosen, Suit, OwnThere, ForBox, StandardLong, SuitShown
 
 tube-title = { $animal ->
     [none] Which tube for this place
    *[some] Which tube for { NAME($animal, form: "a") }
   }
-tube-title-too-long = This tube does not fit
 
 ## The answer in brief
 tube-named = T5 HO, { SHARE($strength, form: "given") }, { tubes-fixture }
@@ -41,9 +40,6 @@ tube-do-distance = Ask distance where each must hang.
 tube-do-measure = Lamp off, then measure to its back.
 tube-do-meter = A UV meter should show { UVI($wanted, form: "range") }.
 tube-do-box = Tell me how long the enclosure is.
-tube-head-too-long = No: it is longer than the enclosure.
-tube-too-long = I read “{ $read }” for length, but the enclosure is { LENGTH($length) } long.
-tube-do-other-length = Ask again, for example: { $example }
 
 ## Why
 tube-why-too_near = { LENGTH($at) } is too close for any tube. An animal that lifts itself gets far more UV there, and it can touch the fixture.
