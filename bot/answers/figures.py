@@ -20,7 +20,6 @@ __all__ = [
     "temperature",
     "temperature_range",
     "uvi_range",
-    "uvi_wanted",
 ]
 
 _ENGLISH = Manners(".", "{0} to {1}", "{0} ({1})", "{0} ({1} to {2})")
@@ -61,11 +60,6 @@ def temperature_range(low_c: float, high_c: float, units: Units) -> str:
 def difference(value_k: float, units: Units) -> str:
     """Return a temperature difference in both units, such as ``10 °F (5.5 °C)``."""
     return _one(Kind.DIFFERENCE, value_k, units)
-
-
-def uvi_wanted(value: float) -> str:
-    """Return a UV index as it was given, such as ``0.75``: rounding never hides it."""
-    return as_given(value)
 
 
 def uvi_range(low: float, high: float) -> str:
