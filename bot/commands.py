@@ -1,12 +1,12 @@
 """Every question Noonstone answers: the one list that the fronts, the help and the tests read."""
 
 from bot.answers.about import answer_about
-from bot.answers.convert import answer_convert
 from bot.answers.help import answer_help
 from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
 from bot.preferences import Context
-from bot.queries.general import AboutQuery, ConvertQuery, HelpQuery
+from bot.queries.general import AboutQuery, HelpQuery
+from bot.questions.general.convert import CONVERT
 from bot.questions.general.guide import GUIDE
 from bot.questions.general.needs import NEEDS
 from bot.questions.setup.plan import PLAN
@@ -42,15 +42,7 @@ COMMANDS: tuple[Command, ...] = (
     NEEDS,
     *HEAT_COMMANDS,
     *SETUP_COMMANDS,
-    Command(
-        name="convert",
-        summary="Inches to centimetres, °F to °C, and back; differences kept apart",
-        query=ConvertQuery,
-        answer=answer_convert,
-        examples=("convert 14in", "convert 39,5 C", "convert difference 10F"),
-        guide=(),
-        positional="value",
-    ),
+    CONVERT,
     GUIDE,
     Command(
         name="help",

@@ -14,6 +14,7 @@ __all__ = [
     "Angle",
     "Bound",
     "Diff",
+    "Digits",
     "Figure",
     "Hours",
     "Kind",
@@ -163,6 +164,14 @@ def angle(best: float | Estimate, ends: tuple[float, float] | None = None) -> An
 def plain_number(best: float | Estimate, ends: tuple[float, float] | None = None) -> Number:
     """Return a number without a unit, such as how many times as much."""
     return _figure(Kind.NUMBER, best, ends)
+
+
+@dataclass(frozen=True, slots=True)
+class Digits:
+    """A plain number with as many decimals as it is told with at most."""
+
+    value: float
+    decimals: int
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,7 @@ from typing import Any, Protocol
 
 from fluent.syntax import ast
 
-from bot.facts import Figure, Kind, Moment, Name
+from bot.facts import Digits, Figure, Kind, Moment, Name
 
 __all__ = ["FORMS", "KINDS", "Speaker", "Spoken", "Used", "WordsError", "compiled"]
 
@@ -44,6 +44,9 @@ class Speaker(Protocol):
 
     def moment(self, value: Moment) -> str:
         """Return a day with its time and zone."""
+
+    def digits(self, value: Digits) -> str:
+        """Return a plain number as the language writes it."""
 
     def listed(self, texts: list[str], join: str) -> str:
         """Return texts as a list."""
@@ -152,6 +155,7 @@ class _Compiler:
             "CAP": self._capital,
             "DAY": self._day,
             "CLOCK": self._clock,
+            "DIGITS": self._digits,
             "MOMENT": self._moment,
         }
         if called not in makers and called not in KINDS:
@@ -242,6 +246,17 @@ class _Compiler:
             return speaker.moment(value)
 
         return moment
+
+    def _digits(self, name: str, options: dict[str, str]) -> Spoken:
+        key = self._key
+
+        def digits(facts: Any, speaker: Speaker) -> str:
+            value = getattr(facts, name)
+            if type(value) is not Digits:
+                raise WordsError(f"{key}: DIGITS(${name}) got {value!r}")
+            return speaker.digits(value)
+
+        return digits
 
     def _select(self, given: ast.SelectExpression) -> Spoken:
         if not isinstance(given.selector, ast.VariableReference):

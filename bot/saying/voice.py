@@ -5,7 +5,7 @@ from functools import cache
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.facts import Figure, Moment, Name, Say
+from bot.facts import Digits, Figure, Moment, Name, Say
 from bot.language.units import Units
 from bot.saying.compile import WordsError
 from bot.saying.figures import Manners, other_than, said_figure
@@ -92,6 +92,12 @@ class Voice:
         local = value.at.astimezone(ZoneInfo(value.zone))
         told = self.day(local.date()), self.clock(local.time()), value.zone
         return self._template("figures-moment").format(*told)
+
+    def digits(self, value: Digits) -> str:
+        """Return a plain number, without a minus before zero."""
+        text = f"{value.value:.{value.decimals}f}"
+        text = text.rstrip("0").rstrip(".") if "." in text else text
+        return "0" if text == "-0" else text.replace(".", self._manners.decimal)
 
     def listed(self, texts: list[str], join: str) -> str:
         """Return texts as a list."""

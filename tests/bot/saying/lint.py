@@ -11,7 +11,7 @@ from pathlib import Path
 from types import ModuleType, UnionType
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
-from bot.facts import Moment, Name, Say
+from bot.facts import Digits, Moment, Name, Say
 from bot.preferences import FIRST
 from bot.saying.compile import KINDS, Used
 from bot.saying.words import Words
@@ -175,6 +175,7 @@ def _tellable(way: str, hint: Any) -> bool:
             "NAME": (Name,),
             "DAY": (date,),
             "CLOCK": (time,),
+            "DIGITS": (Digits,),
             "MOMENT": (Moment,),
         }[way]
     )

@@ -7,7 +7,7 @@ from itertools import islice, product
 from types import SimpleNamespace
 from typing import Annotated, Any, get_args, get_origin
 
-from bot.facts import Figure, Moment, Name, Say
+from bot.facts import Digits, Figure, Moment, Name, Say
 from bot.saying.words import Words
 from tests.bot.saying import lint
 
@@ -50,6 +50,7 @@ def _known(hint: Any) -> list[Any]:
         Name: [Name("animal-argentine-tegu"), Name("", "Rex")],
         date: [date(2026, 5, 1)],
         time: [time(8), time(22, 30)],
+        Digits: [Digits(35.56, 2), Digits(-0.001, 1)],
         Moment: [Moment(datetime(2026, 5, 1, 7, tzinfo=UTC), "Europe/Berlin")],
     }
     return plain[hint]
