@@ -1,13 +1,11 @@
 """Every question Noonstone answers: the one list that the fronts, the help and the tests read."""
 
-from bot.answers.about import answer_about
-from bot.answers.help import answer_help
 from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
-from bot.preferences import Context
-from bot.queries.general import AboutQuery, HelpQuery
+from bot.questions.general.about import ABOUT
 from bot.questions.general.convert import CONVERT
 from bot.questions.general.guide import GUIDE
+from bot.questions.general.help import help_of
 from bot.questions.general.needs import NEEDS
 from bot.questions.setup.plan import PLAN
 from bot.questions.setup.section import SECTION
@@ -18,15 +16,14 @@ from bot.questions.uv.dose import DOSE
 from bot.questions.uv.meter import METER
 from bot.questions.uv.tube import TUBE
 from bot.questions.uv.uvi import UVI
-from bot.reply import PartName, Reply
 from bot.setup_commands import SETUP_COMMANDS
 from bot.stored_commands import GROUPS, STORED_COMMANDS
 
 __all__ = ["ALL_COMMANDS", "COMMANDS", "command_at", "command_named", "described"]
 
 
-def _answer_help(query: HelpQuery, context: Context) -> Reply:
-    return answer_help(query, context, ALL_COMMANDS, GROUPS)
+def _all_commands() -> tuple[Command, ...]:
+    return ALL_COMMANDS
 
 
 COMMANDS: tuple[Command, ...] = (
@@ -44,23 +41,8 @@ COMMANDS: tuple[Command, ...] = (
     *SETUP_COMMANDS,
     CONVERT,
     GUIDE,
-    Command(
-        name="help",
-        summary="What you can ask, with examples that work",
-        query=HelpQuery,
-        answer=_answer_help,
-        examples=("help", "help distance"),
-        positional="command",
-        opens=(PartName.NUMBERS,),
-    ),
-    Command(
-        name="about",
-        summary="What is stored, where the numbers come from, and the cautions",
-        query=AboutQuery,
-        answer=answer_about,
-        examples=("about",),
-        opens=tuple(PartName),
-    ),
+    help_of(_all_commands, GROUPS),
+    ABOUT,
 )
 
 

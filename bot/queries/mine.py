@@ -138,7 +138,7 @@ class ReadingQuery(NamedQuery):
         None, description="the air at the cool end, such as 79F", examples=["79F"]
     )
     night: AirTemperature | None = Field(
-        None, description="the lowest of the night, such as 68F", examples=["68F"]
+        None, description="the coldest at night, such as 68F", examples=["68F"]
     )
     day: Text = Field("", description=_DAY, examples=["yesterday"])
 

@@ -96,7 +96,7 @@ __all__ = [
     "screen_named",
 ]
 
-GAP = "from the middle of one tube to the middle of the next; else taken as one place"
+GAP = "from the middle of one tube to the middle of the next; else I assume one place"
 TUBES = "how many such tubes hang side by side, 1 to 4"
 _MOST_TUBES = 4
 _TUBES_WANTED = Say("wanted-tubes", UpTo(_MOST_TUBES))

@@ -135,7 +135,7 @@ class SectionQuery(Query):
         None, description="length of the basking platform, from the warm end", examples=["12in"]
     )
     back: Length | None = Field(
-        None, description="height of the animal's back over what it stands on", examples=["2in"]
+        None, description="height of the animal's back over what it lies on", examples=["2in"]
     )
     heat: Length | None = Field(
         None, description="from the warm end wall to the middle of the heat lamp", examples=["8in"]

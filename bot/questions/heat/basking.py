@@ -156,7 +156,7 @@ def _lamp_row(facts: LampChoice) -> tuple[Say, Say, Say]:
 
 BASKING = Command(
     name="basking",
-    summary="From your reading to the wanted surface: move the lamp, change it or dim it",
+    summary="From your reading to the right surface: move the lamp, change it or dim it",
     query=BaskingQuery,
     facts=basking,
     tell=tell,

@@ -44,4 +44,4 @@ def test_a_value_is_converted_as_exactly_as_by_fractions(
 )
 def test_every_digit_that_was_asked_about_is_told(asked: str, told: str) -> None:
     # Exact: an inch is 2.54 cm, a degree Fahrenheit five ninths of a degree Celsius.
-    assert ask(f"convert {asked}", Preferences()).answer == told
+    assert ask(f"convert {asked}", Preferences()).brief[0].text == told

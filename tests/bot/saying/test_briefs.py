@@ -22,7 +22,8 @@ NOTHING_TO_DO = ("convert",)
 
 def asked(name: str) -> list[str]:
     examples = next(command.examples for command in MOVED if command.name == name)
-    return [*examples, *pinning.lines(name)[:EACH]]
+    is_pinned = (pinning.FOLDER / f"{name}.toml").exists()
+    return [*examples, *(pinning.lines(name)[:EACH] if is_pinned else ())]
 
 
 def told(line: str, language: Language, units: Units) -> Reply:

@@ -1,0 +1,272 @@
+"""What can be asked: everyday questions and the groups of the rest, or one with its options.
+
+Words: ``help.ftl``; what a question answers and what its options are for: ``summary.ftl`` and
+``option.ftl``.
+"""
+
+from collections.abc import Callable, Collection, Sequence
+from dataclasses import dataclass
+from enum import Enum
+
+from bot.command import Command
+from bot.facts import Say, Says
+from bot.language.names import closest
+from bot.language.shown import shown
+from bot.layered import Brief, Care, Layered, Row, Table, Weight
+from bot.preferences import Context
+from bot.queries.general import HelpQuery
+from bot.queries.options import QueryOption
+from bot.refusal import RefusedError
+from bot.reply import PartName
+
+__all__ = ["EVERYDAY", "TOPICS", "Topic", "help_of"]
+
+EVERYDAY = ("check", "plan", "distance", "temps", "night", "needs")
+"""What is asked most; all the rest stands by its topic or group."""
+
+
+class Topic(Enum):
+    """What the questions without a first word of their own are about."""
+
+    UV = "uv"
+    WARMTH = "warmth"
+    ALL = "all"
+
+
+TOPICS = {
+    Topic.UV: ("distance", "uvi", "tube", "meter", "decline", "section", "dose", "card"),
+    Topic.WARMTH: ("temps", "basking", "watts", "air", "night", "hours", "surface", "lamp"),
+    Topic.ALL: ("ask", "check", "plan", "needs", "convert", "guide", "help", "about"),
+}
+# Typed for a topic; the name of a question is that question.
+_WISHES = {"uv": Topic.UV, "heat": Topic.WARMTH, "warmth": Topic.WARMTH, "all": Topic.ALL}
+_OWN_WORDS = "what temperature does a bearded dragon need"
+_FREE = "ask"
+_FEW = 4
+
+
+@dataclass(frozen=True, slots=True)
+class HelpQuestion:
+    """A question by its name, and what it answers."""
+
+    name: str
+    what: Say
+
+
+@dataclass(frozen=True, slots=True)
+class HelpNames:
+    """The names of the questions of a topic."""
+
+    names: tuple[str, ...]
+    wish: str
+
+
+@dataclass(frozen=True, slots=True)
+class HelpAll:
+    """What is asked most, and the rest by topic and group; ``free`` is a question in words."""
+
+    everyday: tuple[HelpQuestion, ...]
+    topics: tuple[tuple[Say, HelpNames], ...]
+    groups: tuple[HelpQuestion, ...]
+    free: str
+    first: str
+
+
+@dataclass(frozen=True, slots=True)
+class HelpGroup:
+    """The questions of a topic or group; ``about`` says what they are for."""
+
+    about: Say
+    questions: tuple[HelpQuestion, ...]
+    example: str
+    first: str
+
+
+@dataclass(frozen=True, slots=True)
+class HelpOption:
+    """An option as it is typed, what it is for and whether it is needed."""
+
+    typed: str
+    what: Say
+    needed: bool
+    choices: tuple[str, ...]
+
+    @property
+    def choose(self) -> tuple[str, ...] | None:
+        """Return what there is to choose from, where that is more than is said of it."""
+        return self.choices if len(self.choices) > _FEW else None
+
+
+@dataclass(frozen=True, slots=True)
+class HelpExample:
+    """A question that works."""
+
+    example: str
+
+
+@dataclass(frozen=True, slots=True)
+class HelpOne:
+    """One question with its options and examples."""
+
+    name: str
+    what: Say
+    options: tuple[HelpOption, ...]
+    examples: tuple[HelpExample, ...]
+    guide: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class HelpUnread:
+    """A name that no question has; ``near`` is a like one."""
+
+    wish: str
+    near: str | None
+    example: str
+
+
+Facts = HelpAll | HelpGroup | HelpOne
+
+
+def help_of(listed: Callable[[], Sequence[Command]], groups: Collection[str]) -> Command:
+    """Return the question for help on those that are ``listed``; ``groups`` are first words."""
+
+    def facts(query: HelpQuery, context: Context) -> Facts:
+        return _asked(query, listed(), groups)
+
+    return Command(
+        name="help",
+        summary="What you can ask, with examples that work",
+        query=HelpQuery,
+        facts=facts,
+        tell=tell,
+        examples=("help", "help distance"),
+        positional="command",
+        opens=(PartName.NUMBERS,),
+    )
+
+
+def _asked(query: HelpQuery, commands: Sequence[Command], groups: Collection[str]) -> Facts:
+    wish = " ".join(query.command.lower().removeprefix("/").split())
+    by_name = {command.name: command for command in commands}
+    if not wish:
+        return _all(by_name, groups)
+    if wish in by_name:
+        return _one(by_name[wish])
+    if wish in _WISHES:
+        topic = _WISHES[wish]
+        return _group(Say.by("help-topic", topic), [by_name[name] for name in TOPICS[topic]])
+    if wish in groups:
+        within = [command for command in commands if command.name.startswith(f"{wish} ")]
+        return _group(Say.of("help-group", wish), within)
+    near = closest(wish, (*by_name, *groups, *_WISHES)) or None
+    unread = HelpUnread(shown(wish), near, near or commands[0].name)
+    raise RefusedError(unread, _unread, "command")
+
+
+def _all(by_name: dict[str, Command], groups: Collection[str]) -> HelpAll:
+    return HelpAll(
+        everyday=tuple(_question(by_name[name]) for name in EVERYDAY),
+        topics=tuple(_names(topic) for topic in TOPICS),
+        groups=tuple(HelpQuestion(name, Say.of("help-group", name)) for name in groups),
+        free=f"{_FREE} {_OWN_WORDS}",
+        first=EVERYDAY[0],
+    )
+
+
+def _names(topic: Topic) -> tuple[Say, HelpNames]:
+    names = tuple(name for name in TOPICS[topic] if name not in EVERYDAY)
+    return Say.by("help-label", topic), HelpNames(names, topic.value)
+
+
+def _question(command: Command) -> HelpQuestion:
+    return HelpQuestion(command.name, Say.of("summary", _slug(command)))
+
+
+def _slug(command: Command) -> str:
+    return command.name.replace(" ", "-")
+
+
+def _group(about: Say, within: Sequence[Command]) -> HelpGroup:
+    questions = tuple(_question(command) for command in within)
+    return HelpGroup(about, questions, within[0].examples[0], within[0].name)
+
+
+def _one(command: Command) -> HelpOne:
+    return HelpOne(
+        name=command.name,
+        what=Say.of("summary", _slug(command)),
+        options=tuple(_option(command, option) for option in command.query.options()),
+        examples=tuple(HelpExample(example) for example in command.examples),
+        guide=command.guide,
+    )
+
+
+def _option(command: Command, option: QueryOption) -> HelpOption:
+    typed = f"{option.name}:{option.example}" if option.example else option.name
+    what = Say.of("option", _slug(command), option.name)
+    return HelpOption(typed, what, option.required, option.choices)
+
+
+def tell(facts: Facts) -> Layered:
+    """Tell the questions, those of a group, or one of them."""
+    match facts:
+        case HelpAll():
+            return _tell_all(facts)
+        case HelpGroup():
+            return _tell_group(facts)
+        case HelpOne():
+            return _tell_one(facts)
+
+
+def _tell_all(facts: HelpAll) -> Layered:
+    say = Says("help", facts)
+    return Layered(
+        command="help",
+        title=say("title"),
+        brief=Brief(head=say("head"), range=(say("units"),), steps=(say("do-free"),)),
+        steps=(say("step-free"), say("step-more")),
+        numbers=(
+            *(Row(Say("help-name", one), Say("help-what", one)) for one in facts.everyday),
+            *(Row(label, Say("help-names", names)) for label, names in facts.topics),
+            *(Row(Say("help-name-group", one), Say("help-what", one)) for one in facts.groups),
+        ),
+        care=(Care(say("care"), say("care-short"), Weight.STEP),),
+    )
+
+
+def _tell_group(facts: HelpGroup) -> Layered:
+    say = Says("help", facts)
+    return Layered(
+        command="help",
+        title=say("title-group"),
+        brief=Brief(head=say("about"), steps=(say("do-example"), say("do-first"))),
+        steps=(say("do-example"), say("do-first")),
+        table=Table(
+            (say("column-question"), say("column-what")),
+            tuple((Say("help-name", one), Say("help-what", one)) for one in facts.questions),
+        ),
+    )
+
+
+def _tell_one(facts: HelpOne) -> Layered:
+    say = Says("help", facts)
+    steps = tuple(Say("help-example", one) for one in facts.examples)
+    return Layered(
+        command="help",
+        title=say("title-one"),
+        brief=Brief(head=say("is"), steps=steps[:1]),
+        steps=steps,
+        numbers=tuple(Row(Say("help-typed", one), Say("help-for", one)) for one in facts.options),
+        guide=facts.guide,
+    )
+
+
+def _unread(facts: HelpUnread) -> Layered:
+    say = Says("help", facts)
+    return Layered(
+        command="help",
+        status="problem",
+        title=say("unread"),
+        brief=Brief(head=say("no-question"), steps=(say("do-other"), say("do-all"))),
+        steps=(say("do-other"), say("do-all")),
+    )

@@ -1,0 +1,365 @@
+### What each option of a question is for.
+
+## distance
+option-distance-tube = tube strength on the label: 12%, 6%; not needed with readings
+option-distance-reflector = behind the tube: polished, plain or not sure; not needed with readings
+option-distance-screen = what is between: none, 45% (blocked), passes 55%, or 18x16 0.011in; mesh or not sure will do
+option-distance-animal = the animal, such as bearded dragon
+option-distance-uvi = the UV index you want instead of the animal's own range, such as 3-5
+option-distance-length = length of the tube or the watts on it: 22in, 85cm, 39W
+option-distance-age = how long the tube has been in use, such as 6 months
+option-distance-readings = your own meter readings of this tube, through this screen: 4.2 at 12 in
+option-distance-enclosure = the enclosure's length, where the tube's is not known: 4ft, 120cm
+option-distance-lamp = the kind of UV lamp, such as T5 HO tube, T8 or compact; of most I know no figures
+option-distance-tubes = how many such tubes hang side by side, 1 to 4
+option-distance-gap = from the middle of one tube to the middle of the next; else I assume one place
+
+## uvi
+option-uvi-tube = { option-distance-tube }
+option-uvi-reflector = { option-distance-reflector }
+option-uvi-screen = { option-distance-screen }
+option-uvi-animal = { option-distance-animal }
+option-uvi-uvi = { option-distance-uvi }
+option-uvi-length = { option-distance-length }
+option-uvi-age = { option-distance-age }
+option-uvi-readings = { option-distance-readings }
+option-uvi-enclosure = { option-distance-enclosure }
+option-uvi-lamp = { option-distance-lamp }
+option-uvi-tubes = { option-distance-tubes }
+option-uvi-gap = { option-distance-gap }
+option-uvi-distance = from the tube to the animal's back, such as 14in or 35cm
+
+## tube
+option-tube-distance = { option-uvi-distance }
+option-tube-screen = what is between: none, 45% (blocked), passes 55%, or 18x16 0.011in
+option-tube-animal = { option-distance-animal }
+option-tube-uvi = { option-distance-uvi }
+option-tube-enclosure = the enclosure's length, or its whole size: 4ft, 120cm, 48x24x24in
+option-tube-length = length of the tube, if that is fixed too
+option-tube-readings = { option-distance-readings }
+option-tube-lamp = { option-distance-lamp }
+option-tube-tubes = { option-distance-tubes }
+option-tube-gap = { option-distance-gap }
+
+## meter
+option-meter-readings = UV index read, and how far from the tube: 4.2 at 12 in, 2.9 at 15 in
+option-meter-animal = { option-distance-animal }
+option-meter-uvi = { option-distance-uvi }
+option-meter-screen = what was between tube and meter, if anything: 45%, 18x16 0.011in
+option-meter-without = the same read with the screen taken away, to learn what it passes
+option-meter-distance = from the tube to the animal's back where it basks
+option-meter-length = { option-distance-length }
+option-meter-tube = strength on the label, to set the lamp against it
+option-meter-reflector = the fixture behind the tube: polished or plain
+option-meter-lamp = { option-distance-lamp }
+option-meter-tubes = { option-distance-tubes }
+option-meter-gap = { option-distance-gap }
+
+## decline
+option-decline-readings = UV index read at one place, with dates: 2026-01-03 4.2, 2026-03-01 3.9
+option-decline-animal = { option-distance-animal }
+option-decline-uvi = { option-distance-uvi }
+option-decline-age = how long the tube has been in use, without a meter
+option-decline-lamp = which kind of UV lamp it is
+
+## section
+option-section-tube = tube strength on the label: 12%, 6%
+option-section-reflector = the fixture behind the tube: polished, plain or not sure
+option-section-screen = { option-distance-screen }
+option-section-distance = from the tube to the animal's back on its platform
+option-section-enclosure = length, depth and height: 48x24x24in or 120x60x60 cm
+option-section-animal = { option-distance-animal }
+option-section-uvi = { option-distance-uvi }
+option-section-length = length of the tube; else about half the enclosure
+option-section-tubes = { option-distance-tubes }
+option-section-gap = { option-distance-gap }
+option-section-start = from the warm end wall to the tube's near end
+option-section-across = from the back wall to the middle of the tubes; else the middle of the depth
+option-section-platform = length of the basking platform, from the warm end
+option-section-back = height of the animal's back over what it lies on
+option-section-heat = from the warm end wall to the middle of the heat lamp
+option-section-patch = width of the patch that the heat lamp warms
+option-section-lamp = { option-distance-lamp }
+
+## dose
+option-dose-uvi = UV index at the basking spot, such as 4
+option-dose-hours = hours a day that the tube is on, such as 10
+option-dose-distance = from the tube to that spot, to tell how you fare
+option-dose-length = { option-distance-length }
+option-dose-latitude = latitude of the sun to compare with: 40N, 27S
+option-dose-month = month of the sun to compare with: June
+
+## plan
+option-plan-animal = { option-distance-animal }
+option-plan-enclosure = inside length, depth and height, such as 48x24x24in or 120x60x60cm
+option-plan-lid = the lid: solid, part mesh or full mesh
+option-plan-material = the walls: glass, wood, pvc or melamine
+option-plan-room = the air of the room by day, such as 70F
+option-plan-night = the coldest the room gets at night, such as 62F
+option-plan-place = the tube hangs inside, or above a mesh lid; else I choose
+option-plan-screen = { option-tube-screen }
+option-plan-tube = a tube you have, by the strength on its label: 12%
+option-plan-reflector = the fixture that you have: polished or plain
+option-plan-length = length of the tube you have, or the watts on it: 34in, 39W
+option-plan-lamp = the heat lamp's shape: wide dome, flood or narrow
+option-plan-watts = wattage of a heat lamp you have, such as 75W
+option-plan-back = height of the animal's back over what it lies on, such as 2in or 5cm
+option-plan-uvi = { option-distance-uvi }
+option-plan-tubes = { option-distance-tubes }
+option-plan-gap = { option-distance-gap }
+
+## card
+option-card-animal = { option-distance-animal }
+option-card-uvi = { option-distance-uvi }
+option-card-screens = what may be between, one to four: none; 30%; 45%
+option-card-tubes = tube strengths, one to four: 6%; 12%
+option-card-length = { option-distance-length }
+
+## needs
+option-needs-animal = { option-distance-animal }
+
+## temps
+option-temps-basking = basking surface, by infrared gun, such as 98F
+option-temps-cool = air at the cool end, by digital probe, such as 75F
+option-temps-warm = air at the warm end, out of the beam, such as 83F
+option-temps-night = the lowest at night, such as 64F
+option-temps-lamp_on = how long the lamp had been on, such as 3 hours
+option-temps-measured = what you measured with: infrared gun, digital probe, dial or strip
+option-temps-animal = your animal, such as bearded dragon; every animal needs its own
+option-temps-room = the air of the room by day; with it I reckon what mends the cool end
+option-temps-enclosure = { option-plan-enclosure }
+option-temps-material = { option-plan-material }
+option-temps-lid = { option-plan-lid }
+option-temps-watts = the heat lamp's wattage, such as 75W
+
+## basking
+option-basking-surface = the basking surface now, by infrared gun, such as 92F
+option-basking-air = the air beside the spot, out of the beam, such as 80F
+option-basking-distance = from the lamp's face to the surface, such as 10in or 25cm
+option-basking-want = the temperature you want; without it, name the animal, whose own is taken
+option-basking-animal = { option-temps-animal }
+option-basking-watts = the lamp's wattage, such as 75W
+option-basking-dimmer = how far up the dimmer is: 100% is full
+option-basking-safe = the nearest distance that the lamp's label allows
+option-basking-holder = the most watts marked on the lamp holder
+option-basking-reach = can the animal touch the lamp: yes or no
+option-basking-wood = the hottest wood near the lamp, if there is any
+
+## watts
+option-watts-room = the air of the room, such as 70F
+option-watts-distance = { option-basking-distance }
+option-watts-lamp = the lamp's shape: wide dome, flood or narrow
+option-watts-want = { option-basking-want }
+option-watts-animal = { option-temps-animal }
+option-watts-holder = { option-basking-holder }
+option-watts-enclosure = { option-plan-enclosure }
+option-watts-material = { option-plan-material }
+option-watts-lid = { option-plan-lid }
+option-watts-place = the lamp is inside, or above a mesh lid
+
+## air
+option-air-enclosure = { option-plan-enclosure }
+option-air-material = { option-plan-material }
+option-air-lid = { option-plan-lid }
+option-air-room = the air of the room, such as 68F
+option-air-want = { option-basking-want }
+option-air-animal = { option-temps-animal }
+option-air-watts = the basking lamp's wattage, to see if it is enough
+option-air-place = { option-watts-place }
+
+## night
+option-night-room = the coldest the room gets at night, such as 58F
+option-night-animal = { option-temps-animal }
+option-night-enclosure = { option-plan-enclosure }
+option-night-material = { option-plan-material }
+option-night-lid = { option-plan-lid }
+option-night-place = the heater is inside, or above a mesh lid
+
+## hours
+option-hours-animal = { option-distance-animal }
+option-hours-on = when you want the lights to go on, such as 8:00
+option-hours-off = when they go off, to judge how long it is light
+option-hours-latitude = whose seasons to follow: 35N, 30S, or home for the animal's own
+option-hours-zone = your time zone, such as America/Chicago
+option-hours-months = own, or turned by half a year so that its summer falls in yours
+option-hours-year = the year of the clock changes; this year if not given
+
+## surface
+option-surface-reading = what the infrared gun shows, such as 98F
+option-surface-material = what you shot at, such as slate, tile, wood, brick or metal
+option-surface-air = the air around, which the surface mirrors
+option-surface-setting = the gun's emissivity setting in percent; most are 95%
+option-surface-glass = did you shoot through glass: yes or no
+
+## lamp
+option-lamp-kind = the kind of lamp or heater; nothing lists them all
+
+## ask
+option-ask-question = your question in your own words
+
+## check
+option-check-setup = your set-up in your own words, as you would tell a friend
+option-check-animal = { option-distance-animal }
+option-check-tube = tube strength on the label
+option-check-reflector = { option-meter-reflector }
+option-check-screen = what is between: none, 45% (blocked), passes 55%
+option-check-distance = from the tube to the animal's back
+option-check-length = length of the tube
+option-check-age = how long the tube has been in use
+option-check-meter = UV index that a meter shows at the animal's back
+option-check-basking = basking surface, by infrared gun
+option-check-cool = air at the cool end, by digital probe
+option-check-warm = air at the warm end, out of the beam
+option-check-night = the lowest at night in the enclosure or its room
+option-check-lamp_on = how long the lamp had been on when you read
+option-check-measured = { option-temps-measured }
+option-check-hours = how long the lights are on each day
+option-check-lamp = { option-distance-lamp }
+option-check-tubes = { option-distance-tubes }
+option-check-gap = { option-distance-gap }
+
+## convert
+option-convert-value = a length, a temperature, or a difference: 14in, 35 C, difference 10F
+
+## guide
+option-guide-page = the page to open; nothing lists them all
+option-guide-part = the part of the page to begin with, by its heading
+
+## help
+option-help-command = the question you want explained; nothing lists them all
+
+## mine save
+option-mine-save-name = a name for the enclosure
+option-mine-save-words = the set-up in your own words; the facts are kept, the words are not
+option-mine-save-animal = who lives in it, such as bearded dragon
+option-mine-save-tube = { option-section-tube }
+option-mine-save-reflector = { option-meter-reflector }
+option-mine-save-screen = { option-check-screen }
+option-mine-save-distance = from the tube to the animal's back, such as 14in
+option-mine-save-length = { option-distance-length }
+option-mine-save-age = { option-distance-age }
+option-mine-save-enclosure = length, depth and height: 48x24x24in
+option-mine-save-lamp = { option-distance-lamp }
+option-mine-save-tubes = { option-distance-tubes }
+option-mine-save-gap = { option-distance-gap }
+
+## mine reading
+option-mine-reading-name = the name of the enclosure; not needed if you keep one
+option-mine-reading-uvi = the UV index read where it basks, such as 4.2
+option-mine-reading-distance = how far from the tube the UV was read
+option-mine-reading-basking = the basking surface, such as 103F
+option-mine-reading-warm = the air at the warm end, such as 84F
+option-mine-reading-cool = the air at the cool end, such as 79F
+option-mine-reading-night = the coldest at night, such as 68F
+option-mine-reading-day = the day it was read: today, yesterday or 2026-05-04; today if not given
+
+## mine show
+option-mine-show-name = { option-mine-reading-name }
+
+## mine compare
+option-mine-compare-name = { option-mine-reading-name }
+option-mine-compare-first = the earlier day; else the first
+option-mine-compare-second = the later day; else the last
+
+## mine unread
+option-mine-unread-name = { option-mine-reading-name }
+option-mine-unread-day = the day whose readings go: 2026-05-04
+option-mine-unread-of = only this kind: uvi, basking, warm, cool, night
+
+## mine remove
+option-mine-remove-name = the enclosure that goes
+
+## mine prefer
+option-mine-prefer-units = in (with °F), cm (with °C), or none
+option-mine-prefer-language = the language of answers: en, de, or none
+option-mine-prefer-zone = your time zone, such as Europe/Berlin, or none
+
+## mine import
+option-mine-import-file = the JSON file that an export made
+
+## mine forget
+option-mine-forget-sure = yes deletes for good
+
+## remind me
+option-remind-me-about = meter reading, tube replacement, season change, check
+option-remind-me-when = in 3 months, tomorrow 8:00, 2026-06-01 9:00
+option-remind-me-name = which enclosure
+option-remind-me-every = again and again: 3 months, 2 weeks
+option-remind-me-where = by direct message, or here in this channel
+option-remind-me-zone = your time zone, such as Europe/Berlin
+
+## remind snooze
+option-remind-snooze-number = the number of the reminder
+option-remind-snooze-until = in 2 days, tomorrow 8:00
+
+## remind off
+option-remind-off-number = { option-remind-snooze-number }
+
+## server set
+option-server-set-units = shown first: in (with °F), cm (with °C), or none
+option-server-set-animal = taken where none is named, or none
+option-server-set-site = where the guide is published, or none
+option-server-set-language = the language of answers here: en, de, or none
+option-server-set-zone = the group's time zone, or none
+
+## server answers
+option-server-answers-show = private: the asker alone; public: the channel; usual
+
+## server lamp
+option-server-lamp-name = a name for the lamp
+option-server-lamp-readings = { option-meter-readings }
+option-server-lamp-length = { option-distance-length }
+option-server-lamp-screen = what was between tube and meter, if anything
+
+## server screen
+option-server-screen-name = a name for the screen
+option-server-screen-screen = the share: blocks 45% or passes 55%
+option-server-screen-readings = UV index read through it: 3.3 at 12 in
+option-server-screen-without = the same read with the screen taken away
+
+## server target
+option-server-target-animal = the animal
+option-server-target-of = what the target is of
+option-server-target-range = from where to where: 95-110F, 3-5 for UV, 10-14h for light
+option-server-target-best = what to aim for, if known: 103F
+
+## server animal
+option-server-animal-name = the animal's name
+option-server-animal-scientific = its scientific name
+option-server-animal-uvi = UV index where it basks: 2-3
+option-server-animal-basking = basking surface: 88-93F
+option-server-animal-warm = warm-end air: 80-84F
+option-server-animal-cool = cool-end air: 70-76F
+option-server-animal-night = night heat only below: 58-64F
+option-server-animal-night_off = night heat off at: 64-66F
+option-server-animal-hours = light a day: 12-14 hours
+option-server-animal-surface_limit = no surface may be hotter: 104F
+option-server-animal-cool_limit = the coolest place may not reach this: 86F
+option-server-animal-night_limit = no night may be colder: 52F
+option-server-animal-uvi_limit = no UV index may reach this: 6
+
+## server remove
+option-server-remove-lamp = the lamp that goes
+option-server-remove-screen = the screen that goes
+option-server-remove-animal = an animal of the group's own, or the one whose target goes
+option-server-remove-of = which target goes
+
+## server stats
+option-server-stats-weeks = how many weeks back, 1 to 104
+
+## server import
+option-server-import-file = { option-mine-import-file }
+
+## server forget
+option-server-forget-sure = { option-mine-forget-sure }
+
+## board preview
+option-board-preview-topic = what it is about: distances, temperatures, first-day or guide
+option-board-preview-animal = the animal; else the group's
+
+## board post
+option-board-post-topic = { option-board-preview-topic }
+option-board-post-animal = { option-board-preview-animal }
+
+## board remove
+option-board-remove-topic = { option-board-preview-topic }
