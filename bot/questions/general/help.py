@@ -267,6 +267,10 @@ def _unread(facts: HelpUnread) -> Layered:
         command="help",
         status="problem",
         title=say("unread"),
-        brief=Brief(head=say("no-question"), steps=(say("do-other"), say("do-all"))),
+        brief=Brief(
+            head=say("no-question"),
+            range=(say("near"),) if facts.near else (),
+            steps=(say("do-other"), say("do-all")),
+        ),
         steps=(say("do-other"), say("do-all")),
     )

@@ -47,8 +47,7 @@ help-for = { $what }{ $choose ->
 ## Keine solche Frage
 help-unread = Das ist keine von meinen Fragen
 help-no-question = Eine Frage „{ $wish }“ kenne ich nicht.
-help-do-other = { $near ->
-    [none] Versuch: help { $example }
-   *[some] Meinst du { $near }? Dann: help { $near }
-  }
+# Only with: $near
+help-near = Meinst du { $near }?
+help-do-other = Versuch: help { $example }
 help-do-all = Alle Fragen: help

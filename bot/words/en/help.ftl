@@ -48,8 +48,7 @@ help-for = { $what }{ $choose ->
 ## No such question
 help-unread = That is no question of mine
 help-no-question = I know no question called “{ $wish }”.
-help-do-other = { $near ->
-    [none] Try: help { $example }
-   *[some] Did you mean { $near }? Try: help { $near }
-  }
+# Only with: $near
+help-near = Did you mean { $near }?
+help-do-other = Try: help { $example }
 help-do-all = All questions: help
