@@ -40,8 +40,6 @@ TOPICS = {
 }
 # Typed for a topic; the name of a question is that question.
 _WISHES = {"uv": Topic.UV, "heat": Topic.WARMTH, "warmth": Topic.WARMTH, "all": Topic.ALL}
-_OWN_WORDS = "what temperature does a bearded dragon need"
-_FREE = "ask"
 _FEW = 4
 
 
@@ -63,12 +61,11 @@ class HelpNames:
 
 @dataclass(frozen=True, slots=True)
 class HelpAll:
-    """What is asked most, and the rest by topic and group; ``free`` is a question in words."""
+    """What is asked most, and the rest by topic and group."""
 
     everyday: tuple[HelpQuestion, ...]
     topics: tuple[tuple[Say, HelpNames], ...]
     groups: tuple[HelpQuestion, ...]
-    free: str
     first: str
 
 
@@ -168,7 +165,6 @@ def _all(by_name: dict[str, Command], groups: Collection[str]) -> HelpAll:
         everyday=tuple(_question(by_name[name]) for name in EVERYDAY),
         topics=tuple(_names(topic) for topic in TOPICS),
         groups=tuple(HelpQuestion(name, Say.of("help-group", name)) for name in groups),
-        free=f"{_FREE} {_OWN_WORDS}",
         first=EVERYDAY[0],
     )
 

@@ -1,12 +1,13 @@
 ### Was man fragen kann.
 
+help-free = ask what temperature does a bearded dragon need
 help-title = Was du fragen kannst
 help-head = Frag mich in deinen eigenen Worten.
 help-units = In cm oder Zoll, °C oder °F: Ich zeige beides.
-help-do-free = Zum Beispiel: { $free }
+help-do-free = Zum Beispiel: { help-free }
 help-care = Ich sehe dein Tier nicht und weiß nur, was du mir sagst. Mit einem kranken Tier ruf eine reptilienkundige Tierarztpraxis an.
 help-care-short = Tier krank? Ruf eine Tierarztpraxis an.
-help-step-free = Nicht sicher, welche? Sag es mit deinen Worten: { $free }
+help-step-free = Nicht sicher, welche? Sag es mit deinen Worten: { help-free }
 help-step-more = Mehr zu einer Frage: help { $first }
 help-name = { $name }
 help-name-group = { $name } …

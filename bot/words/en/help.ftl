@@ -1,13 +1,14 @@
 ### Facts: HelpAll, HelpGroup, HelpOne, HelpQuestion, HelpNames, HelpOption, HelpExample, HelpUnread
 ### What can be asked.
 
+help-free = ask what temperature does a bearded dragon need
 help-title = What you can ask
 help-head = Ask me in your own words.
 help-units = In inches or cm, °F or °C: I show both.
-help-do-free = Try: { $free }
+help-do-free = Try: { help-free }
 help-care = I cannot see your animal, I only know what you tell me. For a sick animal call a reptile vet.
 help-care-short = A sick animal? Call a reptile vet.
-help-step-free = Not sure which one? Say it in your own words: { $free }
+help-step-free = Not sure which one? Say it in your own words: { help-free }
 help-step-more = More about one question: help { $first }
 help-name = { $name }
 help-name-group = { $name } …
