@@ -1,6 +1,6 @@
 ### Was man fragen kann.
 
-help-free = ask what temperature does a bearded dragon need
+help-free = ask wie warm braucht es eine Bartagame
 help-title = Was du fragen kannst
 help-head = Frag mich in deinen eigenen Worten.
 help-units = In cm oder Zoll, °C oder °F: Ich zeige beides.
