@@ -6,6 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc.uncertainty import Doubt, Estimate, combined_factor
+from calc.uncertainty import spread as widened
 from calc.unknowns import (
     NINE_IN_TEN,
     Between,
@@ -157,3 +159,58 @@ def test_the_ends_of_an_effect_turn_with_its_power() -> None:
 def test_what_is_no_spread_is_refused(made: object) -> None:
     with pytest.raises(ValueError, match=r"doubt is a factor|factors"):
         made()  # type: ignore[operator]
+
+
+def test_a_whole_names_its_sources_once_and_a_wide_skew_is_held() -> None:
+    of = [Unknown(f"thing {i}", Known.TOLD, Factor(1.2), key) for i, key in enumerate("aba")]
+    assert combine([Effect(one) for one in of]).sources == ("a", "b")
+    # Two far cases, one of them rare: the skew is far over 1 and counts as 1, either way.
+    for power, bend in ((1.0, 1.0), (-1.0, -1.0)):
+        rare = combine(effects_of([(Cases(((1.0, 50.0), (9.0, 1.0))), power)]))
+        assert abs(rare.third) / rare.deviation**3 > 1.0
+        shift = rare.deviation * (NINE_IN_TEN + (NINE_IN_TEN**2 - 1.0) * bend / 6.0)
+        assert log(rare.at(0.95)) == pytest.approx(rare.mean + shift)
+
+
+def test_a_chance_between_the_ends_is_that_of_the_normal_table() -> None:
+    whole = combine(effects_of([(Factor(1.3), 1.0)]))
+    for chance, deviate in ((0.5, 0.0), (0.8413447, 1.0), (0.1586553, -1.0), (0.9772499, 2.0)):
+        assert log(whole.at(chance)) == pytest.approx(whole.deviation * deviate, abs=1e-6)
+        assert whole.chance_below(exp(whole.deviation * deviate)) == pytest.approx(chance)
+    assert whole.chance_below(-1.0) == 0.0
+
+
+def test_powers_of_one_thing_add_up_and_others_stay() -> None:
+    thing = Unknown("tape", Known.TOLD, Between(0.9, 1.3), "memory")
+    other = Unknown("lamp", Known.TOLD, Factor(1.2), "memory")
+    whole = combine([Effect(thing, 2.0), Effect(other), Effect(thing, -0.5)])
+    assert [(e.unknown, e.power) for e in whole.effects] == [(thing, 1.5), (other, 1.0)]
+    mean, variance, _ = thing.spread.moments
+    assert whole.mean == pytest.approx(1.5 * mean)
+    assert whole.variance == pytest.approx(2.25 * variance + other.spread.moments[1])
+    skewed = Cases(((1.0, 3.0), (exp(1.0), 1.0)))
+    twice = combine(effects_of([(skewed, 2.0)]))
+    assert twice.third == pytest.approx(8.0 * skewed.moments[2])
+
+
+def test_the_ends_of_every_spread() -> None:
+    assert Factor(1.25).ends == (0.8, 1.25)
+    assert Factor(1.0).moments == (0.0, 0.0, 0.0)
+    assert Factor(1.25).moments[1] == pytest.approx((log(1.25) / 1.645) ** 2)
+    assert Between(0.7, 0.7).moments[1] == 0.0
+    assert Between(0.5, 0.8).ends == (0.5, 0.8)
+    assert Cases(((2.0, 1.0), (0.5, 3.0), (1.0, 1.0))).ends == (0.5, 2.0)
+
+
+def test_an_estimate_is_in_order_and_a_doubt_is_a_factor() -> None:
+    assert Estimate.exact(3.0) == Estimate(3.0, 3.0, 3.0)
+    for low, best, high in ((2.0, 1.0, 3.0), (1.0, 4.0, 3.0), (float("nan"), 1.0, 2.0)):
+        with pytest.raises(ValueError, match="not in order"):
+            Estimate(low, best, high)
+    with pytest.raises(ValueError, match="a factor of 1 or more"):
+        Doubt("lamp", 0.99, "memory")
+    assert Doubt("lamp", 1.0, "memory").factor == 1.0
+    doubts = [Doubt("lamp", 1.3, "memory"), Doubt("tape", 1.1, "memory")]
+    factor = exp(sqrt(log(1.3) ** 2 + log(1.1) ** 2))
+    assert combined_factor(doubts) == pytest.approx(factor)
+    assert widened(2.0, doubts) == Estimate(2.0 / factor, 2.0, 2.0 * factor)

@@ -7,7 +7,7 @@ import pytest
 
 from calc.animals import animals
 from calc.heat.enclosure import Enclosure, Lid
-from calc.judgement import Verdict
+from calc.judgement import Verdict, judge_reading
 from calc.quantities import Quantity
 from calc.setup.plan import OwnedTube, Plan, Request, plan_as_is
 from calc.setup.planned import planned_set_up
@@ -17,12 +17,14 @@ from calc.setup.set_up import (
     SetUp,
     Sign,
     Spot,
+    Stand,
     StandKind,
     beside_tubes,
     ends_of,
     sign_of,
 )
 from calc.uncertainty import Estimate
+from calc.uv.ground import Platform
 from calc.uv.lamp import Fixture, Lamp
 from calc.uv.patches import Shade
 from calc.uv.screen import NoScreen
@@ -128,3 +130,61 @@ def test_signs_follow_the_verdict() -> None:
 )
 def test_the_sign_of_the_shade(shade: Shade | None, sign: Sign) -> None:
     assert SetUp(shade=shade).shade_sign is sign
+
+
+def _tube(y_m: float, x_m: float = 0.5) -> HungTube:
+    return HungTube(Lamp(12.0, Fixture.POLISHED, 0.519), x_m, y_m, 0.6, NoScreen())
+
+
+def test_more_than_the_verdict_may_count_for_a_sign() -> None:
+    fine = judge_reading(Quantity.COOL_AIR, 26.0, 25.0, 28.0)
+    low = judge_reading(Quantity.COOL_AIR, 10.0, 25.0, 28.0)
+    assert Spot(Quantity.COOL_AIR, judged=fine).sign is Sign.FINE
+    assert Spot(Quantity.COOL_AIR, judged=low).sign is Sign.CHANGE
+    differ = Spot(Quantity.COOL_AIR, judged=low, keepers_differ=True)
+    assert differ.sign is Sign.CANNOT_TELL
+    assert replace(differ, held=Sign.CHANGE).sign is Sign.CHANGE
+    assert Spot(Quantity.UVI).is_read
+
+
+def test_a_spot_is_found_by_its_quantity_and_what_is_not_there_is_none() -> None:
+    first, second = Spot(Quantity.UVI), Spot(Quantity.UVI, is_read=False)
+    value = SetUp(spots=(Spot(Quantity.WATER), first, second))
+    assert value.spot_of(Quantity.UVI) is first
+    assert value.spot_of(Quantity.COOL_AIR) is None
+    assert (SetUp().back_z_m, SetUp(back_m=BACK).back_z_m) == (None, None)
+    stand = Stand(StandKind.BRANCH, Platform(0.1, 0.4, 0.1, 0.4, 0.25))
+    assert SetUp(stands=(stand,)).back_z_m is None
+    assert SetUp(stands=(stand,), back_m=BACK).back_z_m == pytest.approx(0.30)
+    assert not SetUp().in_water
+
+
+def test_a_tube_ends_with_its_dark_ends_and_a_lamp_right_there_covers_it() -> None:
+    # exact: 0.519 m lit and 3 cm dark at both ends together.
+    first, last = ends_of(_tube(0.3))
+    assert (first, last) == pytest.approx((0.5 - 0.2745, 0.5 + 0.2745))
+    value = SetUp(tubes=(_tube(0.3), _tube(0.4, 2.0)))
+    for x_m, covers in ((first, True), (last, True), (first - 0.001, False), (last + 0.001, False)):
+        assert value.is_before_a_tube(HeatLamp(x_m, 0.5, 0.4)) is covers
+    assert value.is_before_a_tube(HeatLamp(2.1, 0.5, 0.4))
+
+
+@pytest.mark.parametrize(
+    ("tubes_m", "y_m", "found"),
+    [
+        ((0.3,), 0.3, 0.45),
+        ((0.3,), 0.45, 0.45),
+        ((0.3,), 0.15, 0.15),
+        ((0.2, 0.3), 0.3, 0.45),
+        ((0.4, 0.35), 0.3, 0.20),
+        ((0.35, 0.4), 0.35, 0.20),
+        ((0.1, 0.5), 0.3, 0.3),
+        ((0.1, 0.48), 0.48, 0.54),
+        ((0.2, 0.5), 0.5, 0.1),
+        ((0.1, 0.58), 0.1, 0.05),
+    ],
+)
+def test_where_a_lamp_goes_by_hand(tubes_m: tuple[float, ...], y_m: float, found: float) -> None:
+    """15 cm in front of all, or half the way to the glass; behind all where there is more room."""
+    there = beside_tubes(tuple(_tube(at) for at in tubes_m), y_m, 0.6)
+    assert there == pytest.approx(found)
