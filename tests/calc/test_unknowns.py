@@ -72,6 +72,8 @@ def test_cases_have_the_moments_of_their_weights() -> None:
     assert mean == pytest.approx(0.25)
     assert variance == pytest.approx(0.25 * 0.75)
     assert third == pytest.approx(0.25 * 0.75 * 0.5)
+    # By hand, logarithms 0 and 2: mean 0.5, squares 1 - 0.25, cubes 2 - 3 · 0.5 + 2 · 0.125.
+    assert Cases(((1.0, 3.0), (exp(2.0), 1.0))).moments == pytest.approx((0.5, 0.75, 0.75))
 
 
 @given(_spreads, _powers)
