@@ -63,10 +63,6 @@ __all__ = [
 _MOST_CHARACTERS = 2000
 # Stands for the name, which may be of two words, where a line is taken apart.
 _ONE_WORD = "question"
-_NEEDS_STORE = (
-    "This question reads or changes saved data, and none can be reached from here: "
-    "ask it on Discord or at the console."
-)
 
 
 def ask(line: str, preferences: Preferences) -> Reply:
@@ -145,7 +141,7 @@ class Understood:
         reply = self.told(told_no(error, self.command, self.given, self.preferences))
         return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
-    def refused(self, sentence: str | Say) -> Reply:
+    def refused(self, sentence: Say) -> Reply:
         """Return the reply that says why there is no answer."""
         asked = asked_line(self.command, self.given)
         return problem(self.command.name, sentence, self.preferences, asked)
@@ -299,7 +295,7 @@ def answered(understood: Understood | Reply) -> Reply:
 
 def _answered(understood: Understood) -> Reply:
     if understood.command.stored is not None:
-        return understood.refused(_NEEDS_STORE)
+        return understood.refused(Say("refused-store-none"))
     asking = (understood.command, understood.given, understood.preferences)
     try:
         return understood.finished(answer_of(asking[0], understood.query, understood.context))

@@ -13,10 +13,11 @@ from bot.ask import Understood, answered, take_apart, understand_options
 from bot.commands import COMMANDS
 from bot.dangers import listen
 from bot.desk import Desk
+from bot.facts import Say
 from bot.keeping.asker import preferred
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
-from bot.problems import problem
+from bot.problems import problem, store_told
 from bot.refusal import RefusedError
 from bot.reply import Reply
 from bot.said_first import said_first
@@ -24,8 +25,6 @@ from bot.store.errors import StoreError
 from calc.validity import OutsideModelError
 
 __all__ = ["ask_stored", "ask_stored_options"]
-
-_NOT_A_MODERATOR = "This is for the moderators of a server: those who may manage messages there."
 
 
 async def ask_stored(
@@ -73,7 +72,7 @@ async def _stored(understood: Understood, desk: Desk) -> Reply:
     command = understood.command
     assert command.stored is not None
     if command.who == "moderator" and not desk.moderator:
-        return understood.refused(_NOT_A_MODERATOR)
+        return understood.refused(Say("refused-moderator"))
     at = replace(desk, pages_of=_pages_of())
     try:
         facts = await command.stored(understood.query, understood.context, at)
@@ -84,7 +83,7 @@ async def _stored(understood: Understood, desk: Desk) -> Reply:
     except NotUnderstoodError as error:
         return understood.refused(misread(error))
     except StoreError as error:
-        return understood.refused(str(error))
+        return understood.refused(store_told(error))
     except OutsideModelError as error:
         return understood.outside(error)
     return understood.finished(reply)

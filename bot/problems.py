@@ -1,33 +1,54 @@
 """The reply of a question that could not be read or answered, in the asker's language."""
 
-from bot.answers.linking import page_links
+from dataclasses import dataclass
+
 from bot.answers.unread import Way
 from bot.commands import command_named
 from bot.facts import Say
-from bot.preferences import FIRST, Preferences
+from bot.layered import Brief, Layered
+from bot.preferences import Preferences
 from bot.reply import Reply
+from bot.saying.said import said
 from bot.saying.voice import voice
+from bot.store.errors import Full, LimitError, StoreError, StoreUnavailableError
 
-__all__ = ["problem"]
+__all__ = ["problem", "store_told"]
 
 
-def problem(name: str, sentence: str | Say, preferences: Preferences, asked: str = "") -> Reply:
-    """Return the Reply that tells one plain sentence of what went wrong.
+@dataclass(frozen=True, slots=True)
+class AtMost:
+    """What there is no room for any more."""
 
-    A sentence that is no message is English, and so is the whole reply.
-    """
+    most: int
+    what: Full
+
+
+def problem(name: str, sentence: Say, preferences: Preferences, asked: str = "") -> Reply:
+    """Return the Reply that tells one plain sentence of what went wrong."""
     command = command_named(name)
-    spoken = preferences.spoken if isinstance(sentence, Say) else FIRST
-    say = voice(spoken, preferences.shown).text
     all_of_them = name == "help" or command is None
-    step = Say("refused-step-all") if all_of_them else Say("refused-step-more", Way(name))
-    return Reply(
+    steps = (Say("refused-step-all") if all_of_them else Say("refused-step-more", Way(name)),)
+    layered = Layered(
         command=name,
         status="problem",
-        title=say(Say("refused-title")),
-        answer=say(sentence) if isinstance(sentence, Say) else sentence,
-        steps=(say(step),),
-        guide=page_links(command.guide[:1] if command else (), preferences.guide_url),
-        asked=asked,
-        language=spoken,
+        title=Say("refused-title"),
+        brief=Brief(sentence, steps=steps),
+        steps=steps,
+        guide=command.guide[:1] if command else (),
     )
+    speaker = voice(preferences.spoken, preferences.shown)
+    reply = said(layered, speaker, preferences.guide_url)
+    # There is no other unit to show it in.
+    return reply.model_copy(update={"asked": asked, "units": ""})
+
+
+def store_told(error: StoreError) -> Say:
+    """Return what is wrong with saved data, for the asker."""
+    match error:
+        case LimitError(most=most, what=what):
+            return Say("refused-full", AtMost(most, what))
+        case StoreUnavailableError():
+            return Say("refused-store-away")
+        case _:
+            # Of the database itself: its log says more, to whoever runs it.
+            return Say("refused-store-broken")

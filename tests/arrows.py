@@ -200,6 +200,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
     ),
     "bot.ask_stored": (
+        "bot.facts",
         "bot.answers",
         "bot.refusal",
         "bot.problems",
@@ -226,6 +227,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.problems": (
         "bot.answers",
+        "bot.layered",
+        "bot.store.errors",
         "bot.commands",
         "bot.facts",
         "bot.preferences",

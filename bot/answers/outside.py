@@ -13,7 +13,7 @@ from bot.facts import Say
 from bot.language.quantities import Units, convert
 from calc.validity import OutsideModelError
 
-__all__ = ["outside_clause", "outside_told"]
+__all__ = ["NAMED", "outside_told"]
 
 # unit of the engine: for each system the sign, the unit of the conversion and the step shown
 _BOTH = {
@@ -24,6 +24,69 @@ _BOTH = {
 _FROM = {"degC": "degC", "K": "delta_degC", "m": "m"}
 # Less than this of a step is a slip of the conversion and no reason to go to the next one.
 _SLIP = 1e-6
+
+
+# What the engine names that an asker can tell: each is a message.
+NAMED = frozenset(
+    (
+        "uv-index",
+        "uv-index-read",
+        "low-end-of-the-uv-index",
+        "high-end-of-the-uv-index",
+        "air-beside-the-spot",
+        "air-inside",
+        "air-temperature",
+        "room-air",
+        "room-at-night",
+        "wanted-surface",
+        "wanted-rise",
+        "rise-over-the-air",
+        "heat-inside",
+        "loss-below",
+        "absorbed-heat",
+        "lamp-distance",
+        "lamp-power",
+        "lamp-strength",
+        "lamp-constant",
+        "lamp-time",
+        "change-of-power",
+        "dimmer-setting",
+        "watts-of-the-tube",
+        "distance",
+        "distance-from-a-tube-to-the-back",
+        "tube-height",
+        "tube-strength",
+        "length-of-the-tube",
+        "lit-length",
+        "number-of-tubes",
+        "gap-between-the-tubes",
+        "age",
+        "screen-transmission",
+        "number-of-readings",
+        "height-of-the-back",
+        "highest-platform",
+        "end-of-the-platform",
+        "front-of-the-platform",
+        "top-of-the-platform",
+        "platform-length",
+        "platform-depth",
+        "radius-of-the-heat-patch",
+        "enclosure-length",
+        "enclosure-depth",
+        "enclosure-height",
+        "thermometer-setting",
+        "emissivity",
+        "reading",
+        "mirrored-temperature",
+        "hours-of-light",
+        "shortest-lights",
+        "longest-lights",
+        "latitude",
+        "longitude",
+        "year",
+        "month",
+    )
+)
 
 
 class Ends(StrEnum):
@@ -40,7 +103,7 @@ class Ends(StrEnum):
 class OutOfRange:
     """A figure beyond what the model reaches, in the asker's units, and what works."""
 
-    name: str
+    name: Say
     value: str
     ends: Ends
     low: str | None
@@ -53,8 +116,14 @@ def outside_told(error: OutsideModelError, units: Units, example: str) -> Say:
     value = _shown(error.value, error.unit, units, is_up=error.value > error.high)
     low = _shown(error.low, error.unit, units, is_up=True) if isfinite(error.low) else None
     high = _shown(error.high, error.unit, units, is_up=False) if isfinite(error.high) else None
-    facts = OutOfRange(error.name, value, _ends(error), low, high, example)
+    facts = OutOfRange(_named(error.name), value, _ends(error), low, high, example)
     return Say("refused-outside", facts)
+
+
+def _named(name: str) -> Say:
+    """Return what a figure is of; what only the engine knows is a figure."""
+    key = name.lower().replace(" ", "-")
+    return Say.of("beyond", key if key in NAMED else "a-value")
 
 
 def _ends(error: OutsideModelError) -> Ends:
@@ -63,19 +132,6 @@ def _ends(error: OutsideModelError) -> Ends:
     if not isfinite(error.high):
         return Ends.ABOVE if error.is_open_low else Ends.FROM
     return Ends.ABOVE_TO if error.is_open_low else Ends.BOTH
-
-
-def outside_clause(error: OutsideModelError, units: Units) -> str:
-    """Return what was out of range and the range in the asker's units, as part of a sentence."""
-    is_above = error.value > error.high
-    value = _shown(error.value, error.unit, units, is_up=is_above)
-    word = "above" if error.is_open_low else "from"
-    held = []
-    if isfinite(error.low):
-        held.append(f"{word} {_shown(error.low, error.unit, units, is_up=True)}")
-    if isfinite(error.high):
-        held.append(f"up to {_shown(error.high, error.unit, units, is_up=False)}")
-    return f"{error.name} is {value}, and I can only be trusted {' '.join(held)}"
 
 
 def _shown(value: float, unit: str, units: Units, *, is_up: bool) -> str:

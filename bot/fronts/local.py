@@ -11,12 +11,13 @@ from bot.ask_stored import ask_stored
 from bot.commands import command_at
 from bot.dangers import listen
 from bot.desk import LOCAL, Desk
+from bot.facts import Say
 from bot.keeping.asker import offered
 from bot.keeping.words import MOST_IMPORT
 from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
-from bot.problems import problem
+from bot.problems import problem, store_told
 from bot.questions.saved.counting import asked_for
 from bot.reply import Reply
 from bot.said_first import said_first
@@ -48,7 +49,7 @@ class LocalDesk:
             desk = self._opened() if stored or self._exists() else None
         except StoreError as error:
             if stored and found is not None:
-                reply = problem(found[0].name, str(error), preferences)
+                reply = problem(found[0].name, store_told(error), preferences)
                 return said_first(reply, listen(line), preferences)
             desk = None
         if desk is None:
@@ -110,9 +111,7 @@ def _read(name: str) -> str:
     try:
         path = Path(name).expanduser()
         if path.stat().st_size > MOST_IMPORT:
-            raise NotUnderstoodError(name, "a file of two megabytes at most", "file:mine.json")
+            raise NotUnderstoodError(name, Say("wanted-small-file"), "file:mine.json")
         return path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError) as error:
-        raise NotUnderstoodError(
-            name, "a file on this computer that can be read", "file:mine.json", "file"
-        ) from error
+        raise NotUnderstoodError(name, Say("wanted-file-here"), "file:mine.json", "file") from error

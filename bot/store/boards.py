@@ -13,7 +13,7 @@ from bot.kept.group import By
 from bot.kept.reminders import Trouble
 from bot.store.changes import Changed, note_changes
 from bot.store.database import Database
-from bot.store.errors import LimitError
+from bot.store.errors import Full, LimitError
 from bot.store.servers import hold_server
 from bot.store.tables import BoardRow
 
@@ -47,7 +47,7 @@ class Boards:
             if row is None:
                 counted = select(func.count()).where(BoardRow.server_id == server)
                 if (await session.scalars(counted)).one() >= MOST_BOARDS:
-                    raise LimitError(MOST_BOARDS, "boards in this server")
+                    raise LimitError(MOST_BOARDS, Full.BOARDS)
                 row = _new(server, channel, topic)
                 session.add(row)
             before = "" if not known else row.animal or "shown"

@@ -10,7 +10,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.kept.keeper import KEPT_AS, MOST_ENCLOSURES, Enclosure, KeptQuantity, Reading, Setup
 from bot.kept.values import name_key, name_of
 from bot.store.database import Database
-from bot.store.errors import LimitError
+from bot.store.errors import Full, LimitError
 from bot.store.keepers import hold_keeper
 from bot.store.readings import put_readings, read_readings
 from bot.store.tables import EnclosureRow, ReadingRow
@@ -60,7 +60,7 @@ async def put_enclosures(
     )
     ids = {row.key: row.id for row in found}
     if len(ids) > MOST_ENCLOSURES:
-        raise LimitError(MOST_ENCLOSURES, "enclosures of yours")
+        raise LimitError(MOST_ENCLOSURES, Full.ENCLOSURES)
     return ids
 
 

@@ -1,7 +1,10 @@
 """What can go wrong with saved data, each as one sentence that may be shown."""
 
+from enum import StrEnum
+
 __all__ = [
     "BackupError",
+    "Full",
     "LimitError",
     "StoreAddressError",
     "StoreError",
@@ -45,11 +48,26 @@ class StoreAddressError(StoreError):
         )
 
 
+class Full(StrEnum):
+    """What one person or server may keep so many of."""
+
+    ENCLOSURES = "enclosures"
+    READINGS = "readings of an enclosure"
+    REMINDERS = "reminders"
+    BOARDS = "boards"
+    CHANNELS = "channels with a setting"
+    TARGETS = "targets"
+    LAMPS = "lamps"
+    SCREENS = "screens"
+    ANIMALS = "animals"
+
+
 class LimitError(StoreError):
     """There are as many of something as one person or server may keep."""
 
-    def __init__(self, most: int, what: str) -> None:
-        super().__init__(f"There are {most} {what} already, which is the most; remove one first.")
+    def __init__(self, most: int, what: Full) -> None:
+        self.most, self.what = most, what
+        super().__init__(f"{most} {what} are the most.")
 
 
 class BackupError(StoreError):

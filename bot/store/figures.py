@@ -22,18 +22,18 @@ from bot.kept.group import (
 from bot.kept.values import name_key
 from bot.store.changes import Changed, note_changes
 from bot.store.database import Database
-from bot.store.errors import LimitError
+from bot.store.errors import Full, LimitError
 from bot.store.servers import hold_server
 from bot.store.tables import AnimalRow, LampRow, ScreenRow, Table, TargetRow
 
 __all__ = ["Figures", "put_figures", "read_own"]
 
 _Row = LampRow | ScreenRow | TargetRow | AnimalRow
-_KINDS: dict[type[Figure], tuple[type[_Row], str, int]] = {
-    OwnLamp: (LampRow, "lamp", MOST_LAMPS),
-    OwnScreen: (ScreenRow, "screen", MOST_SCREENS),
-    OwnTarget: (TargetRow, "target", MOST_TARGETS),
-    OwnAnimal: (AnimalRow, "animal", MOST_ANIMALS),
+_KINDS: dict[type[Figure], tuple[type[_Row], Full, int]] = {
+    OwnLamp: (LampRow, Full.LAMPS, MOST_LAMPS),
+    OwnScreen: (ScreenRow, Full.SCREENS, MOST_SCREENS),
+    OwnTarget: (TargetRow, Full.TARGETS, MOST_TARGETS),
+    OwnAnimal: (AnimalRow, Full.ANIMALS, MOST_ANIMALS),
 }
 # What is a figure's name and not its value.
 _NAMING = {"name", "animal", "subject", "set_on"}
@@ -66,7 +66,7 @@ async def put_figures(
         before = {_key(figure): figure for figure in await _all(session, server, kind)}
         after = before | {_key(figure): figure for figure in given}
         if len(after) > max(most, len(before)):
-            raise LimitError(most, f"{what}s of the group's own")
+            raise LimitError(most, what)
         await database.put(session, table, [_row(server, figure) for figure in given])
         changed += [_line(before.get(_key(figure)), figure) for figure in given]
         replaced += sum(_key(figure) in before for figure in given)

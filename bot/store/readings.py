@@ -7,7 +7,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.kept.keeper import KEPT_AS, MOST_READINGS, Reading, kept_quantity
 from bot.store.database import AT_ONCE, Database
-from bot.store.errors import LimitError
+from bot.store.errors import Full, LimitError
 from bot.store.tables import ReadingRow
 
 __all__ = ["put_readings", "read_readings"]
@@ -53,7 +53,7 @@ async def put_readings(
         .having(func.count() > MOST_READINGS)
     )
     if (await session.scalars(counted)).first() is not None:
-        raise LimitError(MOST_READINGS, "readings of this enclosure")
+        raise LimitError(MOST_READINGS, Full.READINGS)
 
 
 def _row(enclosure: int, reading: Reading) -> dict[str, object]:

@@ -22,7 +22,7 @@ from bot.kept.reminders import (
 from bot.kept.values import name_key
 from bot.store.database import Database
 from bot.store.enclosures import enclosure_row
-from bot.store.errors import LimitError
+from bot.store.errors import Full, LimitError
 from bot.store.keepers import hold_keeper
 from bot.store.servers import hold_server
 from bot.store.tables import EnclosureRow, ReminderRow
@@ -74,7 +74,7 @@ async def _hold_to_limit(session: AsyncSession, keeper: int, more: int) -> None:
         ReminderRow.keeper_id == keeper, ReminderRow.state.in_(_OPEN)
     )
     if (await session.scalars(counted)).one() + more > MOST_REMINDERS:
-        raise LimitError(MOST_REMINDERS, "reminders of yours")
+        raise LimitError(MOST_REMINDERS, Full.REMINDERS)
 
 
 def _told(keeper: int, wanted: ReminderExport, enclosure: int | None) -> dict[str, object]:

@@ -9,7 +9,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.kept.group import MOST_CHANNELS, By, ServerSettings, Shown
 from bot.store.changes import Changed, note_changes
 from bot.store.database import Database
-from bot.store.errors import LimitError
+from bot.store.errors import Full, LimitError
 from bot.store.tables import ChannelRow, ServerRow
 
 __all__ = [
@@ -74,7 +74,7 @@ async def put_channels(
     after: dict[int, Shown | None] = {**before, **given}
     kept = {channel: shown for channel, shown in after.items() if shown is not None}
     if len(kept) > max(MOST_CHANNELS, len(before)):
-        raise LimitError(MOST_CHANNELS, "channels with a setting")
+        raise LimitError(MOST_CHANNELS, Full.CHANNELS)
     gone = [channel for channel in before if channel not in kept]
     if gone:
         await session.execute(

@@ -9,6 +9,7 @@ from discord import app_commands
 
 from bot.ask_stored import ask_stored_options
 from bot.command import Command
+from bot.facts import Say
 from bot.fronts.discord.buttons import view_for
 from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.question import Question
@@ -23,7 +24,6 @@ from bot.fronts.discord.sending import (
     think,
 )
 from bot.keeping.words import MOST_IMPORT
-from bot.preferences import Preferences
 from bot.problems import problem
 from bot.render.embeds import render_embeds
 from bot.reply import Reply
@@ -121,8 +121,7 @@ async def _reply(
     for name, value in filled.items():
         if isinstance(value, discord.Attachment):
             if value.size > MOST_IMPORT:
-                sentence = "The file is larger than two megabytes, which no export is."
-                return problem(command.name, sentence, Preferences())
+                return problem(command.name, Say("refused-file-large"), client.preferences())
             given[name] = (await value.read()).decode("utf-8", errors="replace")
         else:
             given[name] = value

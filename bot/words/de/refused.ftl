@@ -30,10 +30,28 @@ refused-option = { $what } gibt es bei { $name } nicht{ $near ->
 
 ## Eine Zahl, für die das Modell nicht reicht
 # Only with: $low, $high
-refused-outside = Das kann ich nicht beantworten: Ein Wert ist { $value }, und verlässlich bin ich nur { $ends ->
+refused-outside = Das kann ich nicht beantworten: { CAP($name) } ist { $value }, und verlässlich bin ich nur { $ends ->
     [from] ab { $low }
     [above] über { $low }
     [up_to] bis { $high }
     [above_to] über { $low } und bis { $high }
    *[both] von { $low } bis { $high }
   }. Prüf die Zahl und frag noch einmal, zum Beispiel: { $example }
+
+## Was aufgehoben ist
+refused-store-away = Die gespeicherten Daten sind gerade nicht zu erreichen; alle anderen Fragen gehen. Versuch es in einer Minute noch einmal.
+refused-store-broken = Die gespeicherten Daten lassen sich hier nicht benutzen: Das muss sich ansehen, wer mich betreibt. Alle anderen Fragen gehen.
+refused-store-none = Diese Frage braucht gespeicherte Daten, und hier gibt es keine: Stell sie auf Discord oder in der Konsole.
+refused-moderator = Das ist für die Moderatoren eines Servers: alle, die dort Nachrichten verwalten dürfen.
+refused-file-large = Die Datei ist größer als zwei Megabyte, und so groß ist kein Export.
+refused-full = { $what ->
+    [enclosures] Du hast schon { $most } Terrarien, mehr geht nicht. Nimm zuerst eines weg.
+    [readings] Dieses Terrarium hat schon { $most } Messwerte, mehr geht nicht. Nimm zuerst welche weg.
+    [reminders] Du hast schon { $most } Erinnerungen, mehr geht nicht. Beende zuerst eine.
+    [boards] Dieser Server hat schon { $most } Tafeln, mehr geht nicht. Nimm zuerst eine weg.
+    [channels] Schon { $most } Kanäle haben eine Einstellung, mehr geht nicht. Nimm zuerst eine weg.
+    [targets] Die Gruppe hat schon { $most } eigene Ziele, mehr geht nicht. Nimm zuerst eines weg.
+    [lamps] Die Gruppe hat schon { $most } eigene Lampen, mehr geht nicht. Nimm zuerst eine weg.
+    [screens] Die Gruppe hat schon { $most } eigene Gitter, mehr geht nicht. Nimm zuerst eines weg.
+   *[animals] Die Gruppe hat schon { $most } eigene Tiere, mehr geht nicht. Nimm zuerst eines weg.
+  }

@@ -90,6 +90,8 @@ wanted-options = Angaben als name:wert ({ $near ->
     [none] {""}
    *[some] meintest du { $near }?{" "}
   }{ LIST($names, join: "list-and") })
+wanted-small-file = eine Datei mit höchstens zwei Megabyte
+wanted-file-here = eine Datei auf diesem Computer, die sich lesen lässt
 wanted-nothing-more = hier nichts weiter
 
 ## Tiere

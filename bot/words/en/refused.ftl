@@ -1,4 +1,4 @@
-### Facts: Behind, Lack, Misread, NotHeard, Missing, NoOption, OutOfRange, Quoted, Way
+### Facts: AtMost, Behind, Lack, Misread, NotHeard, Missing, NoOption, OutOfRange, Quoted, Way
 ### Why there is no answer, and what works.
 
 refused-title = That did not work
@@ -35,3 +35,21 @@ refused-outside = I cannot answer that: { $name } is { $value }, and I can only 
     [above_to] above { $low } up to { $high }
    *[both] from { $low } up to { $high }
   }. Check the figure and ask again, for example: { $example }
+
+## Saved data
+refused-store-away = Saved data cannot be reached just now; every other question still works. Try again in a minute.
+refused-store-broken = Saved data cannot be used here: whoever runs me has to look. Every other question still works.
+refused-store-none = This question needs saved data, and there is none here: ask it on Discord or at the console.
+refused-moderator = This is for the moderators of a server: those who may manage messages there.
+refused-file-large = The file is larger than two megabytes, which no export is.
+refused-full = { $what ->
+    [enclosures] You keep { $most } enclosures already, which is the most. Remove one first.
+    [readings] This enclosure has { $most } readings already, which is the most. Remove some first.
+    [reminders] You have { $most } reminders already, which is the most. Stop one first.
+    [boards] This server has { $most } boards already, which is the most. Remove one first.
+    [channels] { $most } channels have a setting already, which is the most. Take one away first.
+    [targets] The group has { $most } targets of its own already, which is the most. Remove one first.
+    [lamps] The group has { $most } lamps of its own already, which is the most. Remove one first.
+    [screens] The group has { $most } screens of its own already, which is the most. Remove one first.
+   *[animals] The group has { $most } animals of its own already, which is the most. Remove one first.
+  }

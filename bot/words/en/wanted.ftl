@@ -91,6 +91,8 @@ wanted-options = options written as name:value ({ $near ->
     [none] {""}
    *[some] did you mean { $near }?{" "}
   }{ LIST($names, join: "list-and") })
+wanted-small-file = a file of two megabytes at most
+wanted-file-here = a file on this computer that can be read
 wanted-nothing-more = nothing more here
 
 ## Animals

@@ -9,6 +9,7 @@ import pytest
 
 from bot.ask import ask, ask_options
 from bot.dangers import HazardKind, hazard, hazards
+from bot.facts import Say
 from bot.guide import page, sections
 from bot.preferences import Preferences
 from bot.problems import problem
@@ -21,7 +22,7 @@ from calc.sources import bibliography
 from tests.bot.dangers.saying import english
 
 ANYONE = Preferences()
-NOTHING = problem("help", "I read nothing.", ANYONE)
+NOTHING = problem("help", Say("refused-nothing"), ANYONE)
 EVERY = pytest.mark.parametrize("key", list(hazards()))
 
 

@@ -24,7 +24,7 @@ EVERY = pytest.mark.parametrize("key", list(hazards()))
 IN_EACH = pytest.mark.parametrize("language", LANGUAGES)
 PRESSING = [key for key, row in hazards().items() if row.kind not in ("wrong", "never")]
 TWINS = tomllib.loads((Path(__file__).parent / "twins.toml").read_text(encoding="utf-8"))
-NOTHING = problem("help", "I read nothing.", Preferences())
+NOTHING = problem("help", Say("refused-nothing"), Preferences())
 
 
 def acts_of(row: Hazard) -> list[Say]:
