@@ -73,6 +73,7 @@ def test_no_heat_makes_no_rise_and_too_much_is_refused(spot: Spot) -> None:
     assert HALVES.watts(0.0, spot) == 0.0
     assert HALVES.rises_k(0.0, spot) == (0.0, 0.0)
     most = HALVES.watts(MOST_RISE_K, spot)
+    assert HALVES.rises_k(most - 0.3, spot)[0] < MOST_RISE_K - 1e-3
     with pytest.raises(OutsideModelError, match="heat inside") as refused:
         HALVES.rises_k(most * 1.001, spot)
     assert refused.value.high == pytest.approx(most)

@@ -188,3 +188,10 @@ def test_where_a_lamp_goes_by_hand(tubes_m: tuple[float, ...], y_m: float, found
     """15 cm in front of all, or half the way to the glass; behind all where there is more room."""
     there = beside_tubes(tuple(_tube(at) for at in tubes_m), y_m, 0.6)
     assert there == pytest.approx(found)
+
+
+def test_everything_read_is_read_inside_the_box() -> None:
+    placed = [spot.at_m for spot in planned().spots if spot.at_m is not None]
+    assert len(placed) >= 2
+    for at in placed:
+        assert all(0.0 <= x <= most for x, most in zip(at, (1.2, 0.6, 0.6), strict=True))
