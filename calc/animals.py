@@ -1,26 +1,40 @@
 """What each animal wants: UV, surface, air, night and hours, every figure with its source.
 
 Rows live in ``data/animals/*.toml``, in the unit that the rule is spoken in; here they become SI.
-A target that is ``None`` is not known here. Body temperatures from the literature are kept apart
-from surface targets: a basking surface is normally several kelvin above the body it warms.
 """
 
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass
-from enum import StrEnum
 from functools import cache
 from importlib.resources import files
 from typing import Any
 
-from calc.sources import Kind, source
+from calc.animal import (
+    Animal,
+    Authority,
+    Awake,
+    BodyKind,
+    BodyTemperature,
+    Disagreement,
+    Group,
+    OwnLimits,
+    Particular,
+    Subject,
+    Target,
+    Zone,
+)
 
 __all__ = [
     "ANY",
     "Animal",
+    "Authority",
+    "Awake",
+    "BodyKind",
     "BodyTemperature",
     "Disagreement",
+    "Group",
     "OwnLimits",
+    "Particular",
     "Subject",
     "Target",
     "Zone",
@@ -32,121 +46,6 @@ __all__ = [
     "own_slug",
     "zones",
 ]
-
-
-class Subject(StrEnum):
-    """A thing that an animal wants; also what two sources may disagree about."""
-
-    UVI = "uvi"
-    ZONE = "zone"
-    BASKING_SURFACE = "basking_surface"
-    WARM_AIR = "warm_air"
-    COOL_AIR = "cool_air"
-    NIGHT_FLOOR = "night_floor"
-    NIGHT_HEAT_OFF = "night_heat_off"
-    LIGHT_HOURS = "light_hours"
-    HOME_LATITUDE = "home_latitude"
-
-
-@dataclass(frozen=True, slots=True)
-class Target:
-    """A range to aim for, with the aim inside it where one is known."""
-
-    low: float
-    best: float | None
-    high: float
-    source: str
-    note: str = ""
-
-    def __post_init__(self) -> None:
-        if not self.low <= (self.low if self.best is None else self.best) <= self.high:
-            raise ValueError(f"not in order: {self.low}, {self.best}, {self.high}")
-
-    @property
-    def kind(self) -> Kind:
-        """How far the figure may be trusted."""
-        return source(self.source).kind
-
-    @property
-    def aim(self) -> float:
-        """The value to aim for: the known best, otherwise the middle."""
-        return (self.low + self.high) / 2.0 if self.best is None else self.best
-
-
-@dataclass(frozen=True, slots=True)
-class Zone:
-    """One of the four UV zones: the UV index of an animal's mean and highest exposure."""
-
-    number: int
-    description: str
-    mean_uvi: tuple[float, float]
-    maximum_uvi: tuple[float, float]
-    source: str
-    note: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class BodyTemperature:
-    """A body temperature from the literature [degC]; never a target for a surface."""
-
-    taxon: str
-    low_c: float
-    high_c: float
-    what: str
-    source: str
-
-
-@dataclass(frozen=True, slots=True)
-class Disagreement:
-    """Another view of one target, in a sentence."""
-
-    about: Subject
-    text: str
-    source: str
-
-
-@dataclass(frozen=True, slots=True)
-class OwnLimits:
-    """What a group said that no animal of this kind may have [degC, UV index 1]; None: nothing."""
-
-    surface_c: float | None = None
-    coolest_air_c: float | None = None
-    night_c: float | None = None
-    uvi_now: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Animal:
-    """One kept reptile; ``None`` means not known here.
-
-    ``basking`` is True for an animal that comes under a bright beam for its heat and False for
-    one that wants gentle warmth. Below ``night_floor_c.low`` the night needs heat, above
-    ``night_floor_c.high`` it does not, between them keepers differ. ``own_limits`` has only an
-    animal that a group added. ``is_pale_or_young``: albino, hypomelanistic or hatchling, whose UV
-    is lower.
-    """
-
-    slug: str
-    name: str
-    scientific: str
-    basking: bool
-    zone: Zone | None
-    uvi: Target | None
-    basking_surface_c: Target | None
-    warm_air_c: Target | None
-    cool_air_c: Target | None
-    night_floor_c: Target | None
-    night_heat_off_c: Target | None
-    light_hours: Target | None
-    home_latitude_deg: Target | None
-    bodies: tuple[BodyTemperature, ...]
-    disagreements: tuple[Disagreement, ...]
-    own_limits: OwnLimits | None = None
-    is_pale_or_young: bool = False
-
-    def disagreements_about(self, *subjects: Subject) -> tuple[Disagreement, ...]:
-        """Return the other views on any of these subjects."""
-        return tuple(d for d in self.disagreements if d.about in subjects)
 
 
 ANY = "any"
@@ -249,18 +148,34 @@ def _animal(slug: str, row: Mapping[str, Any]) -> Animal:
         light_hours=_target(row, Subject.LIGHT_HOURS),
         home_latitude_deg=_target(row, Subject.HOME_LATITUDE),
         bodies=tuple(
-            BodyTemperature(b["taxon"], b["low"], b["high"], b["what"], b["source"])
+            BodyTemperature(
+                b["taxon"],
+                b["low"],
+                b["high"],
+                BodyKind(b["what"]),
+                b["source"],
+                b.get("relative", False),
+            )
             for b in row.get("bodies", ())
         ),
         disagreements=tuple(
             Disagreement(Subject(d["about"]), d["text"], d["source"])
             for d in row.get("disagreements", ())
         ),
+        group=Group(row["group"]),
+        awake=Awake(row["awake"]["value"]),
+        water_c=_target(row, Subject.WATER),
+        adult_length_m=_target(row, "adult_length"),
+        readings=tuple(
+            Authority(Subject(r["about"]), r["low"], r["high"], r["source"])
+            for r in row.get("readings", ())
+        ),
+        particular=tuple(Particular(p) for p in row.get("particular", ())),
     )
 
 
-def _target(row: Mapping[str, Any], subject: Subject) -> Target | None:
-    given = row.get(subject.value)
+def _target(row: Mapping[str, Any], named: str) -> Target | None:
+    given = row.get(named)
     if given is None:
         return None
 

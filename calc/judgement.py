@@ -58,6 +58,13 @@ class Verdict(IntEnum):
         return self in (Verdict.FAR_TOO_LOW, Verdict.LOW, Verdict.HIGH, Verdict.DANGEROUS)
 
 
+_AT_MOST_PROBABLY = {
+    Verdict.FAR_TOO_LOW: Verdict.PROBABLY_LOW,
+    Verdict.LOW: Verdict.PROBABLY_LOW,
+    Verdict.HIGH: Verdict.PROBABLY_HIGH,
+}
+
+
 class Move(Enum):
     """Which way the figure has to go."""
 
@@ -164,6 +171,7 @@ def judge_value(
     high: float,
     *,
     past_limit: bool = False,
+    unchecked: bool = False,
 ) -> Judged:
     """Judge a figure with its doubt against a wanted range.
 
@@ -177,6 +185,7 @@ def judge_value(
     value : the figure with its nine-in-ten range, in the quantity's unit
     low, high : the wanted range [the quantity's unit], low at most high; an open end is infinite
     past_limit : whether it is past a limit of life: then it is dangerous, whatever the range
+    unchecked : whether the range is from memory alone: then it is at most probably low or high
 
     Returns
     -------
@@ -209,6 +218,8 @@ def judge_value(
     off_by = _off_by(value.best, low, high, ratio=ratio)
     far = (log(off_by) if ratio else off_by) >= row.far
     verdict = _verdict(value.best, (lowest, highest), (below, inside, above), far=far)
+    if unchecked:
+        verdict = _AT_MOST_PROBABLY.get(verdict, verdict)
     if past_limit:
         verdict = Verdict.DANGEROUS
     return Judged(quantity, value, low, high, verdict, below, inside, above, off_by)

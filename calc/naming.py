@@ -88,8 +88,8 @@ def named(name: str, own: tuple[str, ...] = ()) -> Found:
 
     Examples
     --------
-    >>> named("rainbow boa").what
-    WithoutTargets(name='rainbow boa', family='rainbow-boa')
+    >>> named("emerald tree boa").what
+    WithoutTargets(name='emerald tree boa', family='emerald-tree-boa')
     >>> named("mountain dragon").what
     Unplaced(words='mountain dragon')
     """

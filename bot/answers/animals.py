@@ -67,6 +67,7 @@ _FIELDS = {
     Subject.COOL_AIR: "cool_air_c",
     Subject.NIGHT_FLOOR: "night_floor_c",
     Subject.NIGHT_HEAT_OFF: "night_heat_off_c",
+    Subject.WATER: "water_c",
     Subject.LIGHT_HOURS: "light_hours",
 }
 

@@ -6,21 +6,23 @@ from datetime import date
 from enum import Enum, auto
 
 from bot.answers.animals import GROUPS_OWN, animal_asked
-from bot.facts import Name, Say, Temp, degrees
+from bot.facts import Hours, Name, Say, Temp, degrees, hours
 from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Row
 from bot.preferences import Context
-from calc.animals import ANY, Animal, Subject, Target, animals, own_name
+from calc.animals import ANY, Animal, BodyKind, Subject, Target, animals, own_name
 from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind
 from calc.sources import source
 
 __all__ = [
+    "AuthorityTold",
     "BodyTold",
     "How",
     "Known",
     "animal_name",
+    "authorities_say",
     "bodies_told",
     "body_rows",
     "known_by",
@@ -109,7 +111,9 @@ def limits_for(name: str, context: Context) -> Limits:
 class BodyTold:
     """What is published on bodies, told apart from the surfaces that warm them."""
 
-    what: Say
+    taxon: str
+    what: BodyKind
+    is_relative: bool
     range: Temp
 
 
@@ -117,12 +121,47 @@ def bodies_told(animal: Animal) -> tuple[BodyTold, ...]:
     """Return the body temperatures that are published of an animal or its relatives."""
     return tuple(
         BodyTold(
-            Say.of("body", animal.slug, str(n)), degrees(body.low_c, (body.low_c, body.high_c))
+            body.taxon,
+            body.what,
+            body.is_relative,
+            degrees((body.low_c + body.high_c) / 2.0, (body.low_c, body.high_c)),
         )
-        for n, body in enumerate(animal.bodies, 1)
+        for body in animal.bodies
     )
 
 
 def body_rows(bodies: tuple[BodyTold, ...]) -> tuple[Row, ...]:
     """Return a row for each of them."""
     return tuple(Row(Say("body-label"), Say("body-told", body)) for body in bodies)
+
+
+@dataclass(frozen=True, slots=True)
+class AuthorityTold:
+    """What a law, a veterinary text or a welfare body asks for; one of both figures is there."""
+
+    about: Subject
+    warmth: Temp | None
+    light: Hours | None
+    citation: str
+
+
+def authorities_say(animal: Animal, *subjects: Subject) -> tuple[Say, ...]:
+    """Return what laws, vets and welfare bodies ask for, beside each other, not against a target.
+
+    The range of a whole enclosure is told with each of its temperatures.
+    """
+    wanted = {*subjects, Subject.GRADIENT}
+    told = []
+    for reading in animal.readings:
+        if reading.about not in wanted:
+            continue
+        ends, middle = (reading.low, reading.high), (reading.low + reading.high) / 2.0
+        is_light = reading.about is Subject.LIGHT_HOURS
+        facts = AuthorityTold(
+            reading.about,
+            None if is_light else degrees(middle, ends),
+            hours(middle, ends) if is_light else None,
+            source(reading.source).citation,
+        )
+        told.append(Say("authority-light" if is_light else "authority-warmth", facts))
+    return tuple(told)

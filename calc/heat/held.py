@@ -45,4 +45,5 @@ def judge_held(held: Estimate, wanted: Target | None, limits: Limits) -> Judged 
     if wanted is None and not past:
         return None
     low, high = (-inf, inf) if wanted is None else (wanted.low, wanted.high)
-    return judge_value(Quantity.COOL_AIR, held, low, high, past_limit=past)
+    unchecked = wanted is not None and wanted.is_unchecked
+    return judge_value(Quantity.COOL_AIR, held, low, high, past_limit=past, unchecked=unchecked)

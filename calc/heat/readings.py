@@ -177,7 +177,14 @@ def finding_for(place: Quantity, reading_c: float, animal: Animal) -> Finding:
     met = _MET[place](reading_c)
     past = bool(passed(limits_of(animal), met))
     estimate = with_doubt(place, reading_c)
-    judged = judge_value(place, estimate, target.low, max(target.low, high_c), past_limit=past)
+    judged = judge_value(
+        place,
+        estimate,
+        target.low,
+        max(target.low, high_c),
+        past_limit=past,
+        unchecked=target.is_unchecked,
+    )
     between = target.low < target.high and reading_c < target.high - _EDGE_K
     differ = place is Quantity.NIGHT_AIR and judged.is_fine and between
     return Finding(place, reading_c, target, judged, differ)

@@ -173,18 +173,18 @@ def test_it_defers_to_electrical_codes_and_to_a_vet(anyone: Preferences) -> None
 
 
 @pytest.mark.parametrize("size", BOXES)
-@pytest.mark.parametrize("name", [a.name for a in animals().values()])
+@pytest.mark.parametrize("slug", sorted(s for s, a in animals().items() if a.uvi is not None))
 def test_every_animal_gets_a_plan_or_a_refusal_with_a_way_out(
-    name: str, size: str, anyone: Preferences
+    slug: str, size: str, anyone: Preferences
 ) -> None:
+    name = animals()[slug].name
     reply = ask(f"plan animal:{name} enclosure:{size} room:21C night:14C", anyone)
     assert reply.command == "plan"
     assert reply.sources
     assert name.lower() in " ".join((reply.title, told_in(reply), *reply.steps)).lower()
     # Behind a night that is too cold for some of them, a refusal is an answer like any other.
     if "No:" in reply.answer:
-        ways = ("Would work:", "For now:", "Best of all:")
-        assert any(step.startswith(ways) for step in reply.steps)
+        assert any(s.startswith(("Would work:", "For now:", "Best of all:")) for s in reply.steps)
         assert reply.table is None
         return
     assert reply.table is not None

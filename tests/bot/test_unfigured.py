@@ -14,7 +14,8 @@ from calc.animals import animals
 
 LINES = tomllib.loads((Path(__file__).parent / "unfigured.toml").read_text(encoding="utf-8"))
 LATER = tomllib.loads((Path(__file__).parent / "unfigured_later.toml").read_text(encoding="utf-8"))
-EVERY = [line for lines in LINES.values() for line in lines]
+EVERY = [line for kind in ("known_by_name", "not_known", "kin") for line in LINES[kind]]
+FIGURES = LINES["figures"] | LATER["figures"]
 OTHERS = [*LATER["known_by_name"], *LATER["kin"]]
 HERE = {animal.name.lower() for animal in animals().values()}
 TARGETS = frozenset(
@@ -88,14 +89,17 @@ def test_no_set_up_of_another_hand_is_judged_by_another_animal(line: str) -> Non
     assert not OF_A_KIND.match(title)
 
 
-@pytest.mark.parametrize(("line", "name"), LATER["figures"].items())
+@pytest.mark.parametrize(("line", "name"), FIGURES.items())
 def test_an_animal_with_figures_is_taken_for_no_other(line: str, name: str) -> None:
     title = ask(f"check {line}", Preferences()).title
     title = title.replace(" that is pale or very young", "")
     assert not OF_A_KIND.match(title) or title.endswith(f" {name}, checked")
 
 
-NAMED = ("rainbow boa", "tokay gecko", "mountain horned dragon", "Chinese water dragon", "frog")
+NAMED = (
+    *("emerald tree boa", "rhinoceros iguana", "mountain horned dragon", "caiman lizard"),
+    "tiger salamander",
+)
 GIVEN = {
     "distance": "tube:12% reflector:polished screen:none",
     "uvi": "tube:12% reflector:polished screen:none distance:14in",
@@ -125,7 +129,7 @@ def test_a_question_with_options_has_no_figures_either(question: str, name: str)
 
 
 def test_a_distance_for_a_range_that_the_keeper_was_told_needs_no_figures_of_ours() -> None:
-    line = "distance tube:12% reflector:polished screen:none uvi:2-3 animal:rainbow boa"
+    line = "distance tube:12% reflector:polished screen:none uvi:2-3 animal:emerald tree boa"
     reply = ask(line, Preferences())
     assert reply.status == "ok"
     assert reply.values
@@ -134,7 +138,7 @@ def test_a_distance_for_a_range_that_the_keeper_was_told_needs_no_figures_of_our
 @pytest.mark.parametrize(
     ("line", "act"),
     [
-        ("check rainbow boa, basking 140F", "Switch"),
+        ("check emerald tree boa, basking 140F", "Switch"),
         ("check basking 140F", "Switch"),
         ("check my boa, night 35F", "Move the animal to a warmer room"),
         ("check uvi 14", "Switch the UV tube off"),

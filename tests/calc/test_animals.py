@@ -22,6 +22,7 @@ def targets(animal: Animal) -> dict[Subject, Target]:
         Subject.NIGHT_HEAT_OFF: animal.night_heat_off_c,
         Subject.LIGHT_HOURS: animal.light_hours,
         Subject.HOME_LATITUDE: animal.home_latitude_deg,
+        Subject.WATER: animal.water_c,
     }
     return {subject: target for subject, target in every.items() if target is not None}
 
@@ -126,9 +127,9 @@ def test_what_is_not_known_stays_unknown() -> None:
     assert animals()["crested-gecko"].basking_surface_c is None
 
 
-def test_body_temperatures_come_from_papers_only() -> None:
+def test_body_temperatures_come_from_papers_and_datasets_only() -> None:
     kinds = {bibliography()[b.source].kind for a in EVERY_ANIMAL for b in a.bodies}
-    assert kinds == {Kind.PAPER}
+    assert kinds == {Kind.PAPER, Kind.DATASET}
 
 
 def test_zones_rise_and_say_that_their_table_was_not_read() -> None:

@@ -18,8 +18,12 @@ FIELDS = {
     Subject.NIGHT_HEAT_OFF: "night_heat_off_c",
     Subject.LIGHT_HOURS: "light_hours",
     Subject.HOME_LATITUDE: "home_latitude_deg",
+    Subject.WATER: "water_c",
 }
-OTHER = {"name", "scientific", "basking", "zone", "bodies", "disagreements"}
+OTHER = {
+    *("name", "scientific", "basking", "zone", "bodies", "disagreements", "group", "awake"),
+    *("adult_length", "readings", "particular"),
+}
 ROWS: dict[str, dict[str, Any]] = {
     slug: row
     for table in (files("calc.data") / "animals").iterdir()
@@ -45,6 +49,19 @@ def test_an_animal_is_told_as_written(slug: str) -> None:
     bodies = [(b.taxon, b.low_c, b.high_c, b.what, b.source) for b in animal.bodies]
     wanted = ("taxon", "low", "high", "what", "source")
     assert bodies == [tuple(b[key] for key in wanted) for b in row.get("bodies", [])]
+    relatives = [b.is_relative for b in animal.bodies]
+    assert relatives == [b.get("relative", False) for b in row.get("bodies", [])]
+    readings = [(r.about, r.low, r.high, r.source) for r in animal.readings]
+    wanted = ("about", "low", "high", "source")
+    assert readings == [tuple(r[key] for key in wanted) for r in row.get("readings", [])]
+    assert (animal.group, animal.awake) == (row["group"], row["awake"]["value"])
+    assert animal.particular == tuple(row.get("particular", ()))
+    grown = row.get("adult_length")
+    if grown is not None:
+        assert animal.adult_length_m is not None
+        assert (animal.adult_length_m.low, animal.adult_length_m.high) == (
+            *(grown["low"], grown["high"]),
+        )
     others = [(d.about.value, d.text, d.source) for d in animal.disagreements]
     told = [(d["about"], d["text"], d["source"]) for d in row.get("disagreements", [])]
     assert others == told

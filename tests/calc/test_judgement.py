@@ -251,3 +251,16 @@ def test_what_no_instrument_shows_is_refused_and_ends_in_disorder_too() -> None:
     assert (uvi.low, uvi.high) == pytest.approx((4.0, 5.29))
     with pytest.raises(ValueError, match="28"):
         _air(26.0, 1.0, 28.0, 25.0)
+
+
+@pytest.mark.parametrize("quantity", [Quantity.UVI, Quantity.COOL_AIR, Quantity.BASKING_SURFACE])
+def test_by_a_range_from_memory_nothing_is_surely_low_or_high(quantity: Quantity) -> None:
+    low, high = (2.0, 3.0) if quantity is Quantity.UVI else (25.0, 28.0)
+    for best in (0.1, 1.0, 2.5, 6.0, 20.0, 24.0, 26.0, 31.0, 60.0):
+        value = Estimate(best * 0.9, best, best * 1.1)
+        sure = judge_value(quantity, value, low, high)
+        unchecked = judge_value(quantity, value, low, high, unchecked=True)
+        assert unchecked.move is sure.move
+        assert not unchecked.verdict.wants_change
+        dangerous = judge_value(quantity, value, low, high, unchecked=True, past_limit=True)
+        assert dangerous.verdict is Verdict.DANGEROUS

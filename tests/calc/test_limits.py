@@ -40,7 +40,10 @@ def value_of(limit: Limit | None) -> float:
 def test_every_animal_has_a_line_of_its_own_and_a_limit_for_each_harm(animal: Animal) -> None:
     assert animal.slug in rows()
     limits = limits_of(animal)
-    for name in ("surface_c", "caution_c", "coolest_air_c", "room_c", "night_c", "uvi_high"):
+    lives_in_water_alone = animal.warm_air_c is None and animal.cool_air_c is None
+    of_air = ("surface_c", "caution_c", "coolest_air_c", "room_c", "night_c", "uvi_high")
+    of_water = ("surface_c", "water_caution_c", "water_c")
+    for name in of_water if lives_in_water_alone else of_air:
         assert getattr(limits, name) is not None, name
 
 

@@ -65,7 +65,10 @@ def test_every_name_is_found_within_a_sentence_or_asked_about_but_never_another_
     ],
 )
 def test_an_unknown_word_in_front_makes_another_animal(word: str) -> None:
+    listed = {name for name, _ in every_name()}
     for animal in animals().values():
+        if f"{word.capitalize()} {animal.name}" in listed or f"{word} {animal.name}" in listed:
+            continue
         told = f"what uvb for my {word} {animal.name}"
         assert not any(isinstance(found.what, Known) for found in names_in(told)), told
         assert find(f"{word} {animal.name}") is None

@@ -5,7 +5,7 @@ import pytest
 from calc.name_index import Found
 from calc.naming import Known, Several, Unplaced, WithoutTargets, named, names_in
 
-OWN = ("Moss lizard", "Rainbow boa", "Zorgo")
+OWN = ("Moss lizard", "Emerald tree boa", "Zorgo")
 
 
 def heard(text: str, own: tuple[str, ...] = OWN) -> list[str]:
@@ -27,7 +27,7 @@ def heard(text: str, own: tuple[str, ...] = OWN) -> list[str]:
         ("how far should a tube be for my moss lizard", "Moss lizard"),
         ("2 Moss-Lizards under a 12% tube", "Moss lizard"),
         ("what does my zorgo need at night", "Zorgo"),
-        ("rainbow boa: basking 85F", "Rainbow boa"),
+        ("emerald tree boa: basking 85F", "Emerald tree boa"),
         ("Zorgos, 12% tube", "Zorgo"),
     ],
 )
@@ -36,8 +36,8 @@ def test_an_own_name_is_found_in_a_sentence(text: str, wanted: str) -> None:
 
 
 def test_an_own_name_wins_over_one_without_targets_and_only_in_its_group() -> None:
-    assert isinstance(named("rainbow boa", OWN).what, Known)
-    assert isinstance(named("rainbow boa").what, WithoutTargets)
+    assert isinstance(named("emerald tree boa", OWN).what, Known)
+    assert isinstance(named("emerald tree boa").what, WithoutTargets)
     assert isinstance(named("moss lizard").what, Unplaced)
     assert named("moss lizards", OWN).what == named("Moss lizard", OWN).what
 

@@ -12,6 +12,7 @@ needs-nothing = Ich weiß zu wenig darüber, was { NAME($animal, form: "a") } br
 needs-line-warmth = { $need ->
     [basking_surface] { needs-spot }: { needs-span }.
     [cool_air] Kühl: { needs-span }.
+    [water] Wasser: { needs-span }.
     [night_floor] Nachts ungeheizt ab { needs-floor }.
    *[other] { needs-span }.
   }
@@ -27,6 +28,8 @@ needs-spot = { $basks ->
   }
 needs-do = Miss, was deins jetzt hat.
 needs-do-ask = Frag in der Tierarztpraxis nach.
+
+needs-no-spot = Einen Sonnenplatz braucht es nicht.
 
 ## Schritte
 needs-step-measure = Miss die Fläche, auf der es liegt, mit einem Infrarot-Thermometer, und die kühle Seite mit einem digitalen Fühler. Frag dann mit deinen eigenen Werten: temps { needs-readings }
@@ -82,3 +85,29 @@ needs-zone-1 = 1 von 4: lebt im Schatten oder in der Dämmerung und holt sich di
 needs-zone-2 = 2 von 4: Halbschatten, sonnt sich ab und zu
 needs-zone-3 = 3 von 4: sonnt sich in der Sonne oder im Halbschatten
 needs-zone-4 = 4 von 4: sonnt sich in der Mittagssonne
+needs-step-water = Miss das Wasser mit einem digitalen Fühler, nicht direkt am Heizer.
+needs-label-water = Wasser
+needs-label-awake = Wach
+needs-awake-diurnal = am Tag
+needs-awake-nocturnal = in der Nacht
+needs-awake-crepuscular = in der Dämmerung
+needs-awake-cathemeral = am Tag und in der Nacht
+needs-label-adult = Ausgewachsen
+# Only with: $adult, $group
+needs-adult = { $group ->
+    [tortoise] Panzer { needs-length }
+    [turtle] Panzer { needs-length }
+   *[other] { needs-length } lang
+  } (aus dem Gedächtnis, ungeprüft)
+# Only with: $adult
+needs-length = { LENGTH($adult, form: "range") }
+needs-label-floor = Kleinste Bodenfläche
+# Only with: $floor_long, $floor_deep, $floor_citation
+needs-floor-told = { LENGTH($floor_long) } mal { LENGTH($floor_deep) } oder ebenso viel: { $floor_citation }
+needs-no-lamp = Keine Lampe, kein Heizer, kein UV.
+needs-unchecked = Aus dem Gedächtnis, ungeprüft.
+# Only with: $too_hot
+needs-too-hot = { $has_air ->
+    [yes] Hat selbst sein kühlster Platz { TEMP($too_hot) }, kann es sich nicht abkühlen: Handle sofort.
+   *[no] Wasser von { TEMP($too_hot) } tötet es.
+  }

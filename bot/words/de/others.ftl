@@ -1,6 +1,5 @@
 ### Was andere Quellen dagegen sagen: others-<Tier>-<Thema>-<Nummer>.
 
-others-bearded-dragon-cool_air-1 = Ein Leitfaden für Schulen nennt 22 °C (72 °F) an der kühlen und 40 °C (104 °F) an der warmen Seite: kühler als üblich.
 others-blue-tongued-skink-uvi-1 = Manche Listen führen ihn in Zone 2, andere in Zone 3. Ich habe keine davon geprüft.
 others-corn-snake-zone-1 = Manche Listen führen sie in Zone 1, andere in Zone 2. Ich habe keine davon geprüft.
 others-corn-snake-uvi-1 = In einem Versuch stieg ihr Vitamin D nach 28 Tagen unter UV-Lampen. Sie kann UV also nutzen.

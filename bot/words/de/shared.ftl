@@ -3,7 +3,7 @@
 ## Woher eine Zahl kommt
 known = { $how ->
     [common_practice] übliche Praxis, ohne Quelle
-    [memory] aus dem Gedächtnis
+    [memory] aus dem Gedächtnis, ungeprüft
     [own] die eigene Zahl der Gruppe
    *[published] veröffentlicht: { $citation }
   }{ $note ->

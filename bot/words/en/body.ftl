@@ -1,19 +1,16 @@
 ### Facts: BodyTold
-### What is published on bodies: body-<animal>-<count>, as the animal's own table has it.
+### What is published on bodies, as the animal's own table has it.
 
 body-label = Body, not surface
-body-told = { $what }: { TEMP($range, form: "range") } (published).
-body-bearded-dragon-1 = Pogona vitticeps, mean body temperature where it could choose
-body-bearded-dragon-2 = Australian agamids, the body temperatures that several species choose
-body-blue-tongued-skink-1 = Tiliqua rugosa, a relative, body temperature while it warms itself
-body-blue-tongued-skink-2 = Australian skinks, the body temperatures that several species choose
-body-box-turtle-1 = Terrapene ornata, a relative, body temperatures of active animals (mean 84 °F, which is 28.8 °C)
-body-carpet-python-1 = Morelia spilota imbricata, about the highest body temperatures of the day
-body-carpet-python-2 = Morelia spilota spilota, about the body temperature while brooding eggs
-body-corn-snake-1 = Pantherophis obsoletus, a relative, body temperatures it holds when it can choose
-body-garter-snake-1 = seven species of Thamnophis, mean body temperatures in the field
-body-hermanns-tortoise-1 = Testudo hermanni, mean body temperature in woodland in August
-body-leopard-gecko-1 = Eublepharis macularius, the body temperature it chooses
-body-panther-chameleon-1 = six Kenyan chameleons, relatives, the body temperatures they choose (they left at 93 to 97 °F, which is 34 to 36 °C)
-body-slider-1 = Trachemys scripta, the body temperature it chooses (it basks little below it)
-body-veiled-chameleon-1 = six Kenyan chameleons, relatives, the body temperatures they choose (they left at 93 to 97 °F, which is 34 to 36 °C)
+body-told = { $taxon }{ $is_relative ->
+    [yes] , a relative
+   *[no] {""}
+  }, { $what ->
+    [field] active in nature: { body-span } (published).
+    [chosen] where it could choose: { body-span } (published).
+    [brooding] on eggs: about { body-span } (published).
+    [daily_high] the highest of the day: about { body-span } (published).
+    [critical_high] too hot to right itself: { body-span } (published). A limit of life, never an aim.
+   *[critical_low] too cold to right itself: { body-span } (published). A limit of life, never an aim.
+  }
+body-span = { TEMP($range, form: "range") }

@@ -12,6 +12,7 @@ needs-nothing = I know too little of what { NAME($animal, form: "a") } needs.
 needs-line-warmth = { $need ->
     [basking_surface] { needs-spot }: { needs-span }.
     [cool_air] Cool end: { needs-span }.
+    [water] Water: { needs-span }.
     [night_floor] Night: no heat above { needs-floor }.
    *[other] { needs-span }.
   }
@@ -27,6 +28,8 @@ needs-spot = { $basks ->
   }
 needs-do = Measure what yours has now.
 needs-do-ask = Ask a reptile vet.
+
+needs-no-spot = It needs no basking spot.
 
 ## Steps
 needs-step-measure = Measure the surface where it lies with an infrared gun, and the cool end with a digital probe. Then ask, with your own readings: temps { needs-readings }
@@ -82,3 +85,29 @@ needs-zone-1 = 1 of 4: lives in shade or twilight, and takes its warmth from its
 needs-zone-2 = 2 of 4: partial sun, basks now and then
 needs-zone-3 = 3 of 4: basks in open or partial sun
 needs-zone-4 = 4 of 4: basks in the midday sun
+needs-step-water = Measure the water with a digital probe, out of the current of a heater.
+needs-label-water = Water
+needs-label-awake = Awake
+needs-awake-diurnal = by day
+needs-awake-nocturnal = at night
+needs-awake-crepuscular = at dusk and dawn
+needs-awake-cathemeral = by day and by night
+needs-label-adult = Grown up
+# Only with: $adult, $group
+needs-adult = { $group ->
+    [tortoise] shell of { needs-length }
+    [turtle] shell of { needs-length }
+   *[other] { needs-length } long
+  } (from memory, unchecked)
+# Only with: $adult
+needs-length = { LENGTH($adult, form: "range") }
+needs-label-floor = Smallest floor
+# Only with: $floor_long, $floor_deep, $floor_citation
+needs-floor-told = { LENGTH($floor_long) } by { LENGTH($floor_deep) } or as much: { $floor_citation }
+needs-no-lamp = No lamp, no heater, no UV.
+needs-unchecked = From memory, unchecked.
+# Only with: $too_hot
+needs-too-hot = { $has_air ->
+    [yes] If even its coolest place has { TEMP($too_hot) }, it cannot cool down: act at once.
+   *[no] Water of { TEMP($too_hot) } kills it.
+  }

@@ -1,6 +1,5 @@
 ### What other sources say against a target: others-<animal>-<subject>-<count>.
 
-others-bearded-dragon-cool_air-1 = A schools' guide asks for 72 °F (22 °C) at the cool end and 104 °F (40 °C) at the warm end: cooler than common practice.
 others-blue-tongued-skink-uvi-1 = Some lists put it in zone 2, others in zone 3. I checked neither.
 others-corn-snake-zone-1 = Some lists put it in zone 1, others in zone 2. I checked neither.
 others-corn-snake-uvi-1 = In one trial, 28 days under UV lamps raised its vitamin D, so it can use UV.

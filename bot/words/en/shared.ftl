@@ -4,7 +4,7 @@
 ## How a figure is known
 known = { $how ->
     [common_practice] common practice, no source
-    [memory] from memory
+    [memory] from memory, unchecked
     [own] the group's own figure
    *[published] published: { $citation }
   }{ $note ->

@@ -112,12 +112,12 @@ async def test_what_cannot_be_is_refused_in_one_sentence(ask: Ask, told: str) ->
         "name:Sun lizard basking:115-125F cool:84-93F surface_limit:140F cool_limit:100F",
         "name:Moss lizard night:40-45F night_limit:38F",
         "name:Moss lizard uvi:8-9 uvi_limit:10.5",
-        "name:Rainbow boa scientific:Epicrates cenchria basking:82-86F cool:72-76F",
+        "name:Emerald tree boa scientific:Corallus caninus basking:82-86F cool:72-76F",
     ],
 )
 async def test_own_limits_and_names_known_without_figures_are_taken(ok: Ask, told: str) -> None:
     reply = await ok(f"server animal {told}")
-    assert "set by this group" in whole(reply) or "Rainbow" in told
+    assert "set by this group" in whole(reply) or "Emerald" in told
 
 
 async def test_readings_past_its_own_limit_are_said_first(ok: Ask) -> None:

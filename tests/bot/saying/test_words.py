@@ -13,14 +13,14 @@ from bot.preferences import FIRST, LANGUAGES
 from bot.questions.shared import others_say
 from bot.saying.voice import voice
 from bot.saying.words import SHARED, words
-from calc.animals import Subject, animals
+from calc.animals import Group, Particular, Subject, animals
 from calc.heat.sources_of_heat import heat_sources
 from tests.bot.saying import lint, samples
 
 OTHERS = [language for language in LANGUAGES if language != FIRST]
 # Said by the machinery itself: how figures, lists and names are put together, and labels.
 # What an animal has a target for; of a zone and a home there is no figure to note anything of.
-TARGETS = [s for s in Subject if s not in (Subject.ZONE, Subject.HOME_LATITUDE)]
+TARGETS = [s for s in Subject if s not in (Subject.ZONE, Subject.HOME_LATITUDE, Subject.GRADIENT)]
 MACHINERY = ("figures", "list", "part", "button", "only-english", "only-english-rest")
 
 
@@ -76,6 +76,16 @@ def test_what_is_noted_of_a_target_and_said_against_it_has_its_words() -> None:
         others |= {say.id for say in others_say(animal, *Subject)}
     assert notes == set(words(FIRST).entries("note"))
     assert others == set(words(FIRST).entries("others"))
+
+
+def test_what_is_particular_of_an_animal_has_its_words_and_none_is_idle() -> None:
+    wanted = {f"kind-young-{group.value}" for group in Group}
+    for animal in animals().values():
+        if Particular.KIND in animal.particular:
+            wanted.add(f"kind-{animal.slug}")
+        if Particular.BROOD in animal.particular:
+            wanted.add(f"kind-brood-{animal.slug}")
+    assert wanted == set(words(FIRST).entries("kind"))
 
 
 @pytest.mark.parametrize("language", OTHERS)

@@ -1,0 +1,240 @@
+"""What an animal needs, as facts: every target of it, and how it lives."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from bot.answers.animals import animal_asked, wanted_of
+from bot.facts import Figure, Hours, Length, Name, Say, Temp, Uvi, degrees, hours, metres, uvi
+from bot.preferences import Context
+from bot.queries.needs import NeedsQuery
+from bot.questions.heat.gauges import GaugesTold, gauges_told
+from bot.questions.heat.shared import aimed, has_best
+from bot.questions.shared import (
+    BodyTold,
+    animal_name,
+    authorities_say,
+    bodies_told,
+    known_by,
+    others_say,
+)
+from calc.animals import Animal, Awake, Group, Particular, Subject, Target
+from calc.limits import limits_of
+from calc.setup.bodies import body_of
+from calc.setup.measured import measured_set_up
+from calc.setup.set_up import SetUp
+from calc.setup.space import smallest_floor
+from calc.sources import source
+
+__all__ = ["Need", "Needs", "OneNeed", "Start", "needs"]
+
+# What the questions beside the answer are asked with: a shelf's height, a common box and home.
+_SHELF_M = 0.3048
+_BOX_M = (1.2192, 0.6096, 0.6096)
+_ROOM_C, _NIGHT_C = 21.0, 17.0
+
+
+class Need(Enum):
+    """A target of an animal, in the order of the answer; the value is its name in JSON."""
+
+    UVI = "uvi"
+    BASKING_SURFACE = "basking_surface"
+    WARM_AIR = "warm_air"
+    COOL_AIR = "cool_air"
+    NIGHT_FLOOR = "night_floor"
+    NIGHT_HEAT_OFF = "night_heat_off"
+    WATER = "water"
+    LIGHT_HOURS = "light"
+
+
+class Start(Enum):
+    """What of UV can be asked next: nothing, the tube, or a whole plan too."""
+
+    NOTHING = auto()
+    TUBE = auto()
+    PLAN = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class OneNeed:
+    """One target; the figure of its kind is there where it is known, and none where it is not."""
+
+    need: Need
+    basks: bool
+    uvi: Uvi | None
+    warmth: Temp | None
+    light: Hours | None
+    has_best: bool
+    known: Say | None
+    source: str | None
+
+    @property
+    def figure(self) -> Figure | None:
+        """Return the target, of whatever kind."""
+        return self.uvi or self.warmth or self.light
+
+
+@dataclass(frozen=True, slots=True)
+class Needs:
+    """What one animal needs; None: not known. The last ones are for the next questions."""
+
+    animal: Name
+    called: str
+    needs: tuple[OneNeed, ...]
+    uvi: Uvi | None
+    zone: int | None
+    awake: Awake | None
+    group: Group | None
+    adult: Length | None
+    floor_long: Length | None
+    floor_deep: Length | None
+    floor_citation: str | None
+    particular: tuple[Say, ...]
+    others: tuple[Say, ...]
+    bodies: tuple[BodyTold, ...]
+    sources: tuple[str, ...]
+    start: Start
+    basking: Temp | None
+    cool: Temp | None
+    water: Temp | None
+    may_bask: bool
+    has_air: bool
+    is_unchecked: bool
+    too_hot: Temp | None
+    shelf: Length
+    length: Length
+    depth: Length
+    height: Length
+    room: Temp
+    night: Temp
+    set_up: SetUp
+    gauges: GaugesTold
+
+    @property
+    def zone_is(self) -> Say | None:
+        """Return what the zone of the animal means."""
+        return None if self.zone is None else Say.of("needs-zone", str(self.zone))
+
+
+def needs(query: NeedsQuery, context: Context) -> Needs:
+    """Gather every target of the animal; what is not known is named as such."""
+    animal = animal_asked(query.animal, context)
+    set_up = measured_set_up((), animal)
+    length, depth, height = map(metres, _BOX_M)
+    surface, cool = animal.basking_surface_c, animal.cool_air_c
+    length_m, floor = animal.adult_length_m, smallest_floor(animal.slug)
+    limits = limits_of(animal)
+    hottest = limits.coolest_air_c if _has_air(animal) else limits.water_c
+    return Needs(
+        animal=animal_name(animal),
+        called=animal.name,
+        needs=tuple(_needs(animal, context)),
+        uvi=_uvi(animal),
+        zone=animal.zone.number if animal.zone else None,
+        awake=animal.awake,
+        group=animal.group,
+        adult=None if length_m is None else metres(length_m.aim, (length_m.low, length_m.high)),
+        floor_long=None if floor is None else metres(floor.sides_m[0]),
+        floor_deep=None if floor is None else metres(floor.sides_m[1]),
+        floor_citation=None if floor is None else source(floor.source).citation,
+        particular=tuple(_particular(animal)),
+        others=(*others_say(animal, *Subject), *authorities_say(animal, *Subject)),
+        bodies=bodies_told(animal),
+        sources=tuple(_sources(animal)),
+        start=_start(animal),
+        basking=None if surface is None else degrees(surface.aim),
+        cool=None if cool is None else degrees(cool.aim),
+        water=None if animal.water_c is None else degrees(animal.water_c.aim),
+        may_bask=animal.group is None or animal.basking or surface is not None,
+        has_air=_has_air(animal),
+        is_unchecked=any(
+            target is not None and target.is_unchecked
+            for target in (animal.uvi, surface, animal.night_floor_c)
+        ),
+        too_hot=None if hottest is None else degrees(hottest.value),
+        shelf=metres(_SHELF_M),
+        length=length,
+        depth=depth,
+        height=height,
+        room=degrees(_ROOM_C),
+        night=degrees(_NIGHT_C),
+        set_up=set_up,
+        gauges=gauges_told(set_up, animal),
+    )
+
+
+def _particular(animal: Animal) -> Iterator[Say]:
+    if Particular.KIND in animal.particular:
+        yield Say.of("kind", animal.slug)
+    if animal.group is not None:
+        yield Say.of("kind-young", animal.group.value)
+    if Particular.BROOD in animal.particular:
+        yield Say.of("kind-brood", animal.slug)
+
+
+def _uvi(animal: Animal) -> Uvi | None:
+    target = animal.uvi
+    return None if target is None else uvi(target.aim, (target.low, target.high))
+
+
+def _start(animal: Animal) -> Start:
+    # Of an animal that a group added neither may be known, and a plan needs its body.
+    if animal.uvi is None:
+        return Start.NOTHING
+    return Start.PLAN if body_of(animal.slug) else Start.TUBE
+
+
+def _needs(animal: Animal, context: Context) -> Iterator[OneNeed]:
+    for need in Need:
+        target = wanted_of(animal, Subject[need.name])
+        if target is None and (need is Need.NIGHT_HEAT_OFF or not _applies(animal, need)):
+            continue
+        known = None
+        if target is not None:
+            known = known_by(animal, Subject[need.name], target, context.own)
+        ends = None if target is None else (target.low, target.high)
+        yield OneNeed(
+            need=need,
+            basks=bool(animal.basking),
+            uvi=_uvi(animal) if need is Need.UVI else None,
+            warmth=aimed(target) if target and need not in (Need.UVI, Need.LIGHT_HOURS) else None,
+            light=hours(target.aim, ends) if target and need is Need.LIGHT_HOURS else None,
+            has_best=target is not None and has_best(target),
+            known=known,
+            source=None if target is None else target.source,
+        )
+
+
+def _applies(animal: Animal, need: Need) -> bool:
+    """Tell whether a need may be unknown of this animal, rather than not there."""
+    if need is Need.WATER:
+        return animal.group is Group.TURTLE
+    # What lives in water alone has no air.
+    if need in (Need.WARM_AIR, Need.COOL_AIR, Need.NIGHT_FLOOR, Need.UVI):
+        return _has_air(animal)
+    return need is not Need.BASKING_SURFACE or animal.basking or animal.group is None
+
+
+def _has_air(animal: Animal) -> bool:
+    return animal.water_c is None or animal.cool_air_c is not None or animal.warm_air_c is not None
+
+
+def _targets(animal: Animal) -> Iterator[Target]:
+    for need in Need:
+        target = wanted_of(animal, Subject[need.name])
+        if target is not None:
+            yield target
+
+
+def _sources(animal: Animal) -> Iterator[str]:
+    yield from (target.source for target in _targets(animal))
+    if animal.zone is not None:
+        yield animal.zone.source
+    yield from (other.source for other in animal.disagreements)
+    yield from (reading.source for reading in animal.readings)
+    floor = smallest_floor(animal.slug)
+    if floor is not None:
+        yield floor.source
+    if animal.adult_length_m is not None:
+        yield animal.adult_length_m.source
+    yield from (body.source for body in animal.bodies)
