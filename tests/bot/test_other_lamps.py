@@ -170,3 +170,19 @@ def test_the_number_on_another_lamp_is_told_and_not_worked_with(
     labels = [row.text for row in reply.rows if row.label == "Its label"]
     assert [told in label for label in labels] == ([True] if told else [])
     assert not [v for v in reply.values if v.name.startswith("distance")]
+
+
+@pytest.mark.parametrize("kind", ["compact lamp", "mercury bulb", "coil"])
+def test_what_was_read_where_the_animal_is_is_held_against_the_limits(kind: str) -> None:
+    line = f"uvi distance:12in lamp:{kind} animal:leopard gecko readings:"
+    strong = ask(f"{line}20 at 12in", Preferences())
+    assert [(d.key, d.urgency) for d in strong.dangers] == [("uv_too_strong", "now")]
+    # Of what was read nearer to the lamp than the animal is, nobody knows what is left there.
+    assert ask(f"{line}20 at 6in", Preferences()).dangers == ()
+    assert ask(f"{line}1.0 at 12in", Preferences()).dangers == ()
+
+
+def test_a_tube_in_place_of_another_kind_is_told_with_what_is_not_known_of_that_kind() -> None:
+    reply = ask("tube lamp:coil distance:14in screen:none animal:bearded dragon", Preferences())
+    assert reply.answer.startswith("Choose T5 HO, ")
+    assert "I have no figures for compact lamps." in reply.answer

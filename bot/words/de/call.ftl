@@ -26,10 +26,10 @@ call-enough-this_week = { CAP($condition) }: Dann reicht es diese Woche.
 ## Wovon es abhängt
 call-if-smoke_stays = Flammen oder Rauch, der nicht aufhört
 call-if-shocked_badly = verbrannt, schwindlig, ohnmächtig, Herzstolpern, Atemnot, schwanger oder ein Kind
-call-if-burn_needs_doctor = ein Kind, Gesicht oder Hände verbrannt, größer als die eigene Handfläche, Blasen oder weiße Haut, oder ein Schnitt von einer Lampe mit Pulver daran
-call-if-burn_grave = groß, tief oder durch Strom, oder eine Blutung, die nicht aufhört
-call-if-mercury_breathed = jemandem ist unwohl, oder ein kleines Kind oder eine Schwangere war im Zimmer
-call-if-eyes_near_cracked = schmerzende Augen nahe einer gesprungenen Lampe, die noch brennt
+call-if-burn_needs_doctor = Kind, Gesicht, Hände, Blasen, weiße Haut oder größer als die Handfläche
+call-if-burn_grave = groß, tief, durch Strom oder blutet weiter
+call-if-mercury_breathed = unwohl, kleines Kind oder schwanger
+call-if-eyes_near_cracked = Augen schmerzen von ihrem Licht
 call-if-splinters_on_animal = Glas oder Pulver auf dem Tier
 call-if-gas_breathed = Kopfschmerzen, schwindlig, übel oder verwirrt
 call-if-animal_under_it = ein Tier war darunter

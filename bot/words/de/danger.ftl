@@ -39,7 +39,7 @@ danger-person_burn-title = Verbrennung unter Wasser kühlen
 danger-person_burn-do-now-1 = Halte die Verbrennung jetzt 20 Minuten unter kühles, fließendes Wasser.
 danger-person_burn-do-now-2 = Nimm kein Eis und keine Creme.
 danger-person_burn-do-now-3 = Ein Schnitt blutet: Drück ein sauberes Tuch darauf.
-danger-person_burn-then-1 = Die Lampe bleibt aus und ausgesteckt, bis sie kalt ist.
+danger-person_burn-then-1 = Die Lampe bleibt aus und ausgesteckt, bis sie kalt ist. Geschnitten an einer Lampe mit Pulver? Geh heute noch in eine Arztpraxis.
 danger-person_burn-asked = Lampen sind aus und kalt, bevor jemand sie anfasst, und ein Schutzkorb hält Kinderhände fern.
 danger-person_burn-why = 20 Minuten Kühlen helfen noch bis zu drei Stunden nach der Verbrennung.
 

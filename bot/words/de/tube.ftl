@@ -11,7 +11,10 @@ tube-head-too_near = Keine: { LENGTH($at) } ist zu nah.
 tube-head-no_tube = Keine T5-HO-Röhre passt in die Box.
 tube-head-keep_own = Behalte deine eigene Lampe.
 # Only with: $named
-tube-head-take = Nimm { $named }.
+tube-head-take = { $many ->
+    [one] Nimm { $named }.
+   *[other] Nimm { $many } × { $named }.
+  }
 tube-head-all_weak = Keine übliche Röhre ist dort stark genug.
 tube-head-all_strong = Jede übliche Röhre ist dort zu stark.
 tube-head-none = Keine übliche Röhre passt dort.

@@ -27,10 +27,10 @@ call-enough-this_week = { CAP($condition) }: this week is soon enough.
 ## On what it depends
 call-if-smoke_stays = flames, or smoke that does not stop
 call-if-shocked_badly = burnt, dizzy, fainted, odd heartbeat, short of breath, pregnant, or a child
-call-if-burn_needs_doctor = a child, burnt face or hands, a burn bigger than the own palm, blisters or white skin, or a cut from a lamp with powder on it
-call-if-burn_grave = large, deep or electrical, or bleeding that does not stop
-call-if-mercury_breathed = somebody feels unwell, or a small child or a pregnant woman was in the room
-call-if-eyes_near_cracked = sore eyes near a cracked lamp that still burns
+call-if-burn_needs_doctor = a child, burnt face or hands, blisters, white skin, or bigger than a palm
+call-if-burn_grave = large, deep, electric, or bleeds on
+call-if-mercury_breathed = unwell, a small child, or pregnant
+call-if-eyes_near_cracked = sore eyes from its light
 call-if-splinters_on_animal = glass or powder on the animal
 call-if-gas_breathed = headache, dizzy, sick or confused
 call-if-animal_under_it = an animal was under it

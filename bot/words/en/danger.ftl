@@ -40,7 +40,7 @@ danger-person_burn-title = Cool the burn under running water
 danger-person_burn-do-now-1 = Hold the burn under cool running water for 20 minutes now.
 danger-person_burn-do-now-2 = Use no ice and no cream.
 danger-person_burn-do-now-3 = A cut that bleeds: press a clean cloth on it.
-danger-person_burn-then-1 = The lamp stays off and unplugged until it is cold.
+danger-person_burn-then-1 = The lamp stays off and unplugged until it is cold. Cut by a lamp with powder on it? See a doctor today.
 danger-person_burn-asked = Lamps go off and cold before anybody touches them, and a guard keeps children's hands away.
 danger-person_burn-why = Cooling for 20 minutes helps for up to three hours after the burn.
 

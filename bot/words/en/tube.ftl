@@ -11,7 +11,10 @@ tube-head-too_near = No tube: { LENGTH($at) } is too close.
 tube-head-no_tube = No T5 HO tube fits into that box.
 tube-head-keep_own = Keep your own lamp.
 # Only with: $named
-tube-head-take = Choose { $named }.
+tube-head-take = { $many ->
+    [one] Choose { $named }.
+   *[other] Choose { $many } × { $named }.
+  }
 tube-head-all_weak = No usual tube is strong enough there.
 tube-head-all_strong = Every usual tube is too strong there.
 tube-head-none = No usual tube is right there.
