@@ -161,8 +161,7 @@ def patches(
     -----
     A share is as fine as its cells; the floor under the platform does not count. The field is
     that of ``uvi_field``, the cases those of ``field_cases``. A range of a share is the narrowest
-    that holds nine in ten cases. Where most cases have the same share, nothing or all, none can
-    hold fewer: such a range is right more often than nine times in ten.
+    that holds nine in ten cases; of cases that mostly have one share none can hold fewer.
     Source: line_source; uv_sideways_judgement; uv_shade; shade_judgement.
 
     Examples
@@ -290,14 +289,9 @@ def _place(lengths: Lengths, ground: Ground, at: int, uvi: float) -> Place:
 
 
 def _estimate(shares: NDArray[np.float64]) -> Estimate:
-    """Return the best share with the narrowest range that holds nine in ten of the cases.
-
-    A share often is nothing in many cases, or all: there no case lies beyond the end, so the
-    tenth that may lie outside lies at the other side.
-    """
+    """Return the best share with the narrowest range that holds nine in ten of the cases."""
     best, cases = float(shares[0]), np.sort(shares[1:])
     widths = cases[_HELD - 1 :] - cases[: DRAWS - _HELD + 1]
-    # Of ranges as narrow the middle one.
     as_narrow = np.flatnonzero(widths <= widths.min() + _TINY_SHARE)
     first = int(as_narrow[as_narrow.size // 2])
     low, high = float(cases[first]), float(cases[first + _HELD - 1])
