@@ -137,8 +137,8 @@ class Understood:
         return in_words(layered, self.context)
 
     def told_no(self, error: RefusedError) -> Reply:
-        """Return the answer that says no, with an example that leads on."""
-        reply = self.told(told_no(error, self.command, self.given, self.preferences))
+        """Return the answer that says no; its example is a question that works."""
+        reply = self.told(error.told(error.example))
         return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
     def refused(self, sentence: Say) -> Reply:

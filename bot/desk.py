@@ -12,6 +12,9 @@ if TYPE_CHECKING:
 
 __all__ = ["LOCAL", "PINNING", "Desk"]
 
+# Without one of these nothing can be written into a channel.
+_WRITING = frozenset({"View Channel", "Send Messages", "Send Messages in Threads"})
+
 LOCAL = 0
 """The number of the keeper and of the group at a console."""
 
@@ -37,6 +40,11 @@ class Desk:
     now: datetime
     lacking: tuple[str, ...] = ()
     pages_of: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+
+    @property
+    def may_write(self) -> bool:
+        """Say whether the bot may write into the channel by itself."""
+        return not _WRITING & set(self.lacking)
 
     @property
     def by(self) -> By:

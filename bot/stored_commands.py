@@ -4,7 +4,6 @@ Their examples work one after the other, beginning with a store in which there i
 """
 
 from bot.command import Command
-from bot.keeping import history, mine, person, reminding
 from bot.moderator_commands import MODERATOR_COMMANDS
 from bot.queries.mine import (
     CompareQuery,
@@ -20,7 +19,16 @@ from bot.queries.mine import (
     UnreadQuery,
 )
 from bot.queries.remind import NumberQuery, RemindQuery, SnoozeQuery
-from bot.questions.saved import enclosures
+from bot.questions.saved import (
+    comparing,
+    enclosures,
+    listing,
+    person,
+    reading,
+    reminding,
+    saving,
+    showing,
+)
 
 __all__ = ["GROUPS", "STORED_COMMANDS"]
 
@@ -29,7 +37,8 @@ _MINE = (
         name="mine save",
         summary="Keep an enclosure of yours, or change what is told of it; only you see it",
         query=SaveQuery,
-        stored=mine.save,
+        stored=saving.save,
+        tell=saving.tell_save,
         examples=(
             (
                 "mine save name:Pebble's box animal:bearded dragon tube:12% reflector:polished "
@@ -47,7 +56,8 @@ _MINE = (
         name="mine reading",
         summary="Write down what you read today: UV index and temperatures",
         query=ReadingQuery,
-        stored=history.read,
+        stored=reading.read,
+        tell=reading.tell_read,
         examples=(
             "mine reading name:Pebble's box uvi:4.2 distance:16in basking:103F cool:79F",
             "mine reading name:Pebble's box uvi:4.4 distance:16in day:2026-01-10",
@@ -58,7 +68,8 @@ _MINE = (
         name="mine show",
         summary="An enclosure of yours: set-up, history, how the tube fades, when to read again",
         query=NamedQuery,
-        stored=history.show,
+        stored=showing.show,
+        tell=showing.tell_show,
         examples=("mine show name:Pebble's box",),
         guide=("keeping-notes", "when-a-lamp-is-worn-out"),
     ),
@@ -66,7 +77,8 @@ _MINE = (
         name="mine compare",
         summary="Two days of an enclosure beside each other",
         query=CompareQuery,
-        stored=history.compare,
+        stored=comparing.compare,
+        tell=comparing.tell_compare,
         examples=("mine compare name:Pebble's box",),
         guide=("keeping-notes",),
     ),
@@ -74,15 +86,16 @@ _MINE = (
         name="mine unread",
         summary="Take the readings of a day away again",
         query=UnreadQuery,
-        stored=history.unread,
+        stored=reading.unread,
+        tell=reading.tell_unread,
         examples=("mine unread name:Pebble's box day:today of:cool",),
     ),
     Command(
         name="mine list",
         summary="All that is kept for you: enclosures and reminders",
         query=ListQuery,
-        stored=enclosures.list_of_mine,
-        tell=enclosures.tell_list,
+        stored=listing.list_,
+        tell=listing.tell_list,
         examples=("mine list",),
         guide=("keeping-notes",),
     ),
@@ -99,6 +112,7 @@ _MINE = (
         summary="Your first unit and your time zone, everywhere",
         query=PreferQuery,
         stored=person.prefer,
+        tell=person.tell_prefer,
         examples=("mine prefer units:cm zone:Europe/Berlin", "mine prefer units:none"),
     ),
     Command(
@@ -106,6 +120,7 @@ _MINE = (
         summary="All that is kept for you, as a file",
         query=ExportQuery,
         stored=person.export,
+        tell=person.tell_export,
         examples=("mine export",),
     ),
     Command(
@@ -113,6 +128,7 @@ _MINE = (
         summary="Take a file back that mine export made",
         query=ImportQuery,
         stored=person.import_,
+        tell=person.tell_import,
         examples=('mine import file:{"noonstone": "keeper"}',),
     ),
     Command(
@@ -120,6 +136,7 @@ _MINE = (
         summary="Delete all that is kept for you, for good",
         query=ForgetQuery,
         stored=person.forget,
+        tell=person.tell_forget,
         examples=("mine forget", "mine forget sure:yes"),
     ),
 )
@@ -129,6 +146,7 @@ _REMIND = (
         summary="A reminder to read the meter, replace the tube, or re-check, in your time zone",
         query=RemindQuery,
         stored=reminding.remind,
+        tell=reminding.tell_remind,
         examples=("remind me about:meter when:in 3 months", "remind me about:season"),
         guide=("keeping-notes",),
     ),
@@ -137,6 +155,7 @@ _REMIND = (
         summary="Your reminders, and why one could not be delivered",
         query=ListQuery,
         stored=reminding.list_,
+        tell=reminding.tell_list,
         examples=("remind list",),
     ),
     Command(
@@ -144,6 +163,7 @@ _REMIND = (
         summary="Put a reminder off",
         query=SnoozeQuery,
         stored=reminding.snooze,
+        tell=reminding.tell_snooze,
         examples=("remind snooze number:1 until:in 2 days",),
     ),
     Command(
@@ -151,6 +171,7 @@ _REMIND = (
         summary="Take a reminder away",
         query=NumberQuery,
         stored=reminding.off,
+        tell=reminding.tell_off,
         examples=("remind off number:1",),
     ),
 )

@@ -263,6 +263,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.language",
         "bot.preferences",
         "bot.queries",
+        "bot.layered",
         "bot.question_context",
         "bot.refusal",
         "bot.reply",

@@ -13,12 +13,12 @@ from bot.dangers import listen
 from bot.desk import LOCAL, Desk
 from bot.facts import Say
 from bot.keeping.asker import offered
-from bot.keeping.words import MOST_IMPORT
 from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.problems import problem, store_told
 from bot.questions.saved.counting import asked_for
+from bot.questions.saved.files import MOST_IMPORT
 from bot.reply import Reply
 from bot.said_first import said_first
 from bot.store import FILE_NAME

@@ -2,10 +2,11 @@
 
 from bot.desk import Desk
 from bot.keeping.places import server_of
-from bot.keeping.words import exported, read_file
+from bot.keeping.words import exported
 from bot.kept.group import ServerExport
 from bot.preferences import Context
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
+from bot.questions.saved.files import read_file
 from bot.reply import Reply
 
 __all__ = ["export", "forget", "import_"]

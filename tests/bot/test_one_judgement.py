@@ -13,11 +13,12 @@ from random import Random
 
 from bot.answers.animals import animal_asked
 from bot.ask import ask
-from bot.keeping.stands import standing_rows
 from bot.kept.keeper import Enclosure, Reading, Setup
 from bot.language.quantities import Units
 from bot.preferences import Context, Preferences
+from bot.questions.saved.standing import standing_rows
 from bot.reply import Reply
+from bot.saying.voice import voice
 from calc.quantities import Quantity
 
 _PLACES = int(os.environ.get("NOONSTONE_PLACES", "60"))
@@ -241,9 +242,10 @@ def test_any_reading_is_judged_alike_by_every_question_of_a_reading() -> None:
             readings=(Reading(day=date(2026, 1, 1), of=Quantity.UVI, value=uvi),),
         )
         (shown,) = standing_rows(kept, _ANYONE)
+        told = voice("en", Units.IN).text(shown.say)
         verdicts = {
             _verdict(read),
-            _verdict(shown.text),
+            _verdict(told),
             _verdict(_uv_told(f"check text:{animal}, 12% T5 HO tube, my meter shows UVI {uvi}")),
         }
         assert len(verdicts) == 1, (animal, uvi, verdicts)

@@ -11,12 +11,14 @@ import pytest
 
 from bot.ask import ask, take_apart
 from bot.commands import COMMANDS
-from bot.keeping.mine import _BOUNDS as BOUNDS
 from bot.kept.keeper import Setup
 from bot.language.quantities import read_length
+from bot.language.units import Units
 from bot.language.words import join_line
 from bot.preferences import Preferences
+from bot.questions.saved.saving import BOUNDED, BeyondKept, tell_beyond, told_ends
 from bot.reply import Reply
+from bot.saying.voice import voice
 
 NOBODY = Preferences()
 # What is typed, how the refusal shows it where it is about the option itself.
@@ -165,29 +167,21 @@ def test_ends_in_the_words_of_a_reader_are_its_rule(
         assert told in reply.answer
 
 
-@pytest.mark.parametrize(
-    "field", [name for name in BOUNDS if name.endswith("_m") if name != "gap_m"]
-)
+@pytest.mark.parametrize("field", [name for name in BOUNDED if name.endswith("_m")])
 def test_the_ends_of_what_is_kept_are_those_that_are_told(field: str) -> None:
-    _, told, example = BOUNDS[field]
-    kept = {type(m).__name__: m for m in Setup.model_fields[field].metadata}
-    low_m, high_m = kept["Ge"].ge, kept["Le"].le
-    pattern = r"from ([\d.]+ \w+) to ([\d.]+ \w+) \(([\d.]+ \w+) to ([\d.]+ \w+)\)"
-    ends = re.search(pattern, told)
-    assert ends is not None
-    for text in ends.groups():
-        assert low_m <= read_length(text).low <= high_m, text
-    for text, end_m in zip(ends.groups(), (low_m, high_m, low_m, high_m), strict=True):
-        assert read_length(text).low == pytest.approx(end_m, rel=0.1)
+    option, example = BOUNDED[field]
+    rules = {type(m).__name__: m for m in Setup.model_fields[field].metadata}
+    low_m = rules["Ge"].ge if "Ge" in rules else 0.0
+    high_m = rules["Le"].le
+    facts = BeyondKept(option, "x", *told_ends(field), example)
+    for units in Units:
+        said = voice("en", units).text(tell_beyond(facts).brief.range[0])
+        ends = re.findall(r"([\d.]+ (?:in|cm))", said)
+        assert len(ends) == (4 if low_m else 2)
+        for text in ends:
+            assert low_m <= read_length(text).low <= high_m, text
+        for text in ends[-2:]:
+            assert read_length(text).low == pytest.approx(high_m, rel=0.1)
+        for text in ends[:-2]:
+            assert read_length(text).low == pytest.approx(low_m, rel=0.1)
     assert example
-
-
-def test_the_widest_gap_that_is_kept_is_the_one_that_is_told() -> None:
-    _, told, example = BOUNDS["gap_m"]
-    kept = {type(m).__name__: m for m in Setup.model_fields["gap_m"].metadata}
-    ends = re.findall(r"[\d.]+ (?:in|m)\b", told)
-    assert len(ends) == 2
-    for text in (*ends, example):
-        assert 0.0 < read_length(text).low <= kept["Le"].le, text
-    for text in ends:
-        assert read_length(text).low == pytest.approx(kept["Le"].le, rel=0.1)

@@ -14,11 +14,15 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import aiohttp
 import discord
 
+from bot.desk import Desk
+from bot.facts import Moment, Say
 from bot.fronts.discord.hands import EACH_WITHIN_S, Hands
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
-from bot.keeping.reminding import ABOUT_TOLD
-from bot.kept.reminders import About, Due, Reminder, Trouble
+from bot.fronts.discord.their_clock import OnTheirClock
+from bot.keeping.asker import preferred
+from bot.kept.reminders import Due, Reminder, Trouble
+from bot.questions.saved.reminder import PutOff, due_said, remembered
 from bot.render.escaping import escape
 from bot.store.errors import StoreError
 
@@ -36,13 +40,12 @@ _RETRY: Final = timedelta(minutes=5)
 _TRIES: Final = 12
 _LOOKED_AT: Final = 50
 _DM_CLOSED: Final = 50007
-_SNOOZES: Final = {"1": "Tomorrow", "7": "In a week", "30": "In a month"}
-_HOW_TO = {
-    About.METER: "Write it down with /mine reading.",
-    About.TUBE: "Note the day: /mine save with age:new.",
-    About.SEASON: "Ask /hours for the times.",
-    About.CHECK: "Ask /temps with what you read.",
+_SNOOZES: Final = {
+    "1": Say("remind-button-day"),
+    "7": Say("remind-button-week"),
+    "30": Say("remind-button-month"),
 }
+_NO_MORE: Final = Say("remind-button-off")
 
 
 async def deliver_due(client: "Noonstone", memory: "Memory", hands: Hands) -> float:
@@ -67,7 +70,8 @@ async def _deliver(client: "Noonstone", memory: "Memory", hands: Hands, due: Due
         async with asyncio.timeout(EACH_WITHIN_S):
             channel = await _where_to(client, memory, hands, due)
             if channel is not None:
-                await _send(channel, reminder, now)
+                told = await _voice_for(client, memory, reminder)
+                await _send(channel, reminder, now, told)
         if not await reminders.delivered(reminder, by, now):
             return
     except (discord.NotFound, discord.Forbidden) as error:
@@ -145,17 +149,26 @@ async def _was_sent(channel: discord.abc.Messageable, reminder: Reminder) -> boo
     return False
 
 
-async def _send(channel: discord.abc.Messageable, reminder: Reminder, now: datetime) -> None:
+async def _voice_for(client: "Noonstone", memory: "Memory", reminder: Reminder) -> OnTheirClock:
+    """Return who speaks to a keeper as that keeper wants to be spoken to."""
+    where = reminder.server, reminder.channel
+    desk = Desk(memory.store, reminder.keeper, *where, moderator=False, now=memory.clock())
+    return OnTheirClock(await preferred(client.preferences(), desk))
+
+
+async def _send(
+    channel: discord.abc.Messageable, reminder: Reminder, now: datetime, told: OnTheirClock
+) -> None:
     keeper = discord.Object(reminder.keeper, type=discord.User)
     to_channel = reminder.channel is not None
     lead = f"<@{reminder.keeper}>, " if to_channel else ""
     view = discord.ui.View(timeout=None)
     for days in _SNOOZES:
-        view.add_item(SnoozeButton.of(reminder, days))
-    view.add_item(DoneButton.of(reminder))
+        view.add_item(SnoozeButton.of(reminder, days, told))
+    view.add_item(DoneButton.of(reminder, told))
     view.stop()
     await channel.send(
-        lead + _words(reminder, now),
+        lead + _words(reminder, now, told),
         view=view,
         nonce=f"r{reminder.id}.{reminder.occurrence}",
         allowed_mentions=discord.AllowedMentions(
@@ -164,17 +177,13 @@ async def _send(channel: discord.abc.Messageable, reminder: Reminder, now: datet
     )
 
 
-def _words(reminder: Reminder, now: datetime) -> str:
-    of = f" of {escape(reminder.enclosure)}" if reminder.enclosure else ""
-    told = [f"a reminder to {ABOUT_TOLD[reminder.about]}{of}. {_HOW_TO[reminder.about]}"]
-    if now - reminder.due > _LATE:
-        told.append(f"It is late: it was due <t:{int(reminder.due.timestamp())}:R>.")
-    if reminder.trouble is Trouble.CHANNEL_GONE:
-        told.append("I may no longer write in the channel that you chose, so it comes here.")
-    if reminder.every_days is not None:
-        told.append(f"It comes again every {reminder.every_days} days.")
-    first, *rest = told
-    return "\n".join([first[:1].upper() + first[1:] if reminder.channel is None else first, *rest])
+def _words(reminder: Reminder, now: datetime, told: OnTheirClock) -> str:
+    facts = remembered(
+        reminder,
+        name=reminder.enclosure and escape(reminder.enclosure),
+        late=now - reminder.due > _LATE,
+    )
+    return "\n".join(map(told.text, due_said(facts)))
 
 
 class _ReminderButton(Limited):
@@ -194,15 +203,15 @@ class SnoozeButton(
 ):
     """Puts a reminder off."""
 
-    def __init__(self, number: int, days: str, custom_id: str) -> None:
-        label = _SNOOZES.get(days, f"In {days} days")
+    def __init__(self, number: int, days: str, custom_id: str, label: str = "…") -> None:
         super().__init__(discord.ui.Button(label=label, custom_id=custom_id))
         self.number, self.days = number, int(days)
 
     @classmethod
-    def of(cls, reminder: Reminder, days: str) -> Self:
+    def of(cls, reminder: Reminder, days: str, told: OnTheirClock) -> Self:
         """Return the button that puts a reminder off by so many days."""
-        return cls(reminder.id, days, f"rem:{reminder.id}:{reminder.occurrence}:s{days}")
+        label = told.text(_SNOOZES[days])
+        return cls(reminder.id, days, f"rem:{reminder.id}:{reminder.occurrence}:s{days}", label)
 
     @classmethod
     async def from_custom_id(
@@ -224,12 +233,14 @@ class SnoozeButton(
             except StoreError as error:
                 await send(interaction, Message(str(error)), private=True)
                 return
+            told = OnTheirClock(await client.preferences_of(interaction))
             if kept is None:
-                await send(interaction, Message(_NOT_YOURS), private=True)
+                await send(interaction, Message(told.text(_NOT_YOURS)), private=True)
                 return
             client.metrics.reminders.labels("snoozed").inc()
             client.wake()
-            await self.told(interaction, f"Put off until <t:{int(until.timestamp())}:F>.")
+            put_off = PutOff(Moment(until, kept.zone))
+            await self.told(interaction, told.text(Say("remind-put-off", put_off)))
 
 
 class DoneButton(
@@ -239,14 +250,15 @@ class DoneButton(
 ):
     """Ends a reminder for good."""
 
-    def __init__(self, number: int, custom_id: str) -> None:
-        super().__init__(discord.ui.Button(label="Remind me no more", custom_id=custom_id))
+    def __init__(self, number: int, custom_id: str, label: str = "…") -> None:
+        super().__init__(discord.ui.Button(label=label, custom_id=custom_id))
         self.number = number
 
     @classmethod
-    def of(cls, reminder: Reminder) -> Self:
+    def of(cls, reminder: Reminder, told: OnTheirClock) -> Self:
         """Return the button that ends a reminder."""
-        return cls(reminder.id, f"rem:{reminder.id}:{reminder.occurrence}:off")
+        label = told.text(_NO_MORE)
+        return cls(reminder.id, f"rem:{reminder.id}:{reminder.occurrence}:off", label)
 
     @classmethod
     async def from_custom_id(
@@ -267,11 +279,12 @@ class DoneButton(
             except StoreError as error:
                 await send(interaction, Message(str(error)), private=True)
                 return
+            told = OnTheirClock(await client.preferences_of(interaction))
             if not gone:
-                await send(interaction, Message(_NOT_YOURS), private=True)
+                await send(interaction, Message(told.text(_NOT_YOURS)), private=True)
                 return
             client.metrics.reminders.labels("off").inc()
-            await self.told(interaction, "It will not come any more.")
+            await self.told(interaction, told.text(Say("remind-gone")))
 
 
-_NOT_YOURS = "This is not a reminder of yours, or it is gone already: see /remind list."
+_NOT_YOURS: Final = Say("remind-not-yours")

@@ -23,8 +23,8 @@ from bot.fronts.discord.sending import (
     send,
     think,
 )
-from bot.keeping.words import MOST_IMPORT
 from bot.problems import problem
+from bot.questions.saved.files import MOST_IMPORT
 from bot.render.embeds import render_embeds
 from bot.reply import Reply
 from bot.store.errors import StoreError

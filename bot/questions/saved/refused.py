@@ -19,6 +19,15 @@ class Why(Enum):
     NO_ENCLOSURE = auto()
     OTHER_ENCLOSURE = auto()
     WHICH_ENCLOSURE = auto()
+    NO_READING = auto()
+    CANNOT_BE = auto()
+    TO_COME = auto()
+    FEW_DAYS = auto()
+    OTHER_DAY = auto()
+    NO_REMINDER = auto()
+    OTHER_REMINDER = auto()
+    NO_CHANNEL = auto()
+    NO_RIGHT = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +37,7 @@ class Unkept:
     command: str
     why: Why
     read: str
+    option: str
     known: tuple[str, ...]
     example: str
 
@@ -41,7 +51,7 @@ def refused(
     known: tuple[str, ...] = (),
 ) -> RefusedError:
     """Return the refusal of a question, with one that works."""
-    facts = Unkept(command, why, shown(read), known[:_MOST_KNOWN], example)
+    facts = Unkept(command, why, shown(read), option, known[:_MOST_KNOWN], example)
     return RefusedError(facts, tell, option)
 
 

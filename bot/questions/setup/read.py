@@ -22,7 +22,7 @@ from bot.questions.setup.check_lamps import lamp_name
 from bot.questions.setup.told import Said, SetUpTold
 from calc.naming import Known, named
 
-__all__ = ["joined", "read_rows"]
+__all__ = ["joined", "read_rows", "unclear_said"]
 
 
 class Topic(Enum):
@@ -158,7 +158,7 @@ def read_rows(told: SetUpTold) -> tuple[Row, ...]:
         items = tuple(_item(name, said) for name in names for said in told.all(name))
         if items:
             rows.append(Row(Say.by("read-label", topic), joined(items)))
-    unclear = (Row(Say("read-unclear-label"), _unclear(ask)) for ask in told.unclear)
+    unclear = (Row(Say("read-unclear-label"), unclear_said(ask)) for ask in told.unclear)
     return (*rows, *unclear)
 
 
@@ -168,7 +168,8 @@ def joined(items: tuple[Say, ...]) -> Say:
     return Say("read-joined", ReadJoined(items[0], rest))
 
 
-def _unclear(ask: Ask) -> Say:
+def unclear_said(ask: Ask) -> Say:
+    """Return what was unclear, and what would settle it."""
     which = Say("read-which", ReadWhich(tuple(map(_animal_name, ask.among))))
     return Say("read-unclear", ReadUnclear(shown(ask.words), which if ask.among else ask.question))
 

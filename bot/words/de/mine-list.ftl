@@ -12,18 +12,6 @@ mine-list-head = { $enclosures ->
   }.
 mine-list-alone = Nur du kannst das sehen.
 
-## Die Erinnerungen
-mine-list-reminder = Erinnerung { $number }
-mine-list-due = { $about ->
-    [meter] UV messen
-    [tube] UV-Röhre tauschen
-    [season] Zeitschaltuhr auf die Jahreszeit stellen
-   *[check] Temperaturen und Abstand prüfen
-  }{ $enclosure ->
-    [none] {""}
-   *[some] , { $enclosure }
-  }: { MOMENT($due) }
-
 ## Die Terrarien
 mine-list-column-box = Terrarium
 mine-list-column-animal = Tier

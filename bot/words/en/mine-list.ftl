@@ -1,4 +1,4 @@
-### Facts: KeptOfMine, KeptBox, Waiting
+### Facts: KeptOfMine, KeptBox
 ### All that is kept for a keeper.
 
 mine-list-title = What I keep for you
@@ -12,18 +12,6 @@ mine-list-head = { $enclosures ->
    *[other] { $reminders } reminders
   }.
 mine-list-alone = Only you can see this.
-
-## The reminders
-mine-list-reminder = Reminder { $number }
-mine-list-due = { $about ->
-    [meter] Read the UV meter
-    [tube] Replace the UV tube
-    [season] Set the timer for the season
-   *[check] Check temperatures and distance
-  }{ $enclosure ->
-    [none] {""}
-   *[some] , { $enclosure }
-  }: { MOMENT($due) }
 
 ## The enclosures
 mine-list-column-box = Enclosure

@@ -41,7 +41,7 @@ def test_what_was_saved_by_one_process_is_there_for_the_next(kept: Path) -> None
     typed = "server set units:cm\nmine reading uvi:4.2\nmine show\nuvi distance:40 tube:12%\n"
     console = run(kept, "console", typed=typed)
     assert console.stderr == ""
-    assert "UVI 4.2 at 40 cm (15.5 in)" in console.stdout
+    assert "4.2 at 40 cm (15.5 in)" in console.stdout
     shown = run(kept, "ask", "--json", "mine show")
     assert json.loads(shown.stdout)["command"] == "mine show"
 
@@ -54,7 +54,7 @@ def test_a_question_that_needs_nothing_saved_makes_no_file(kept: Path) -> None:
 def test_a_refused_question_ends_with_exit_code_2(kept: Path) -> None:
     done = run(kept, "ask", "mine show name:Nowhere")
     assert done.returncode == 2
-    assert "keep none yet" in done.stderr
+    assert "keep no enclosure yet" in done.stderr
 
 
 def test_an_export_printed_is_taken_back_as_a_file(kept: Path, tmp_path: Path) -> None:

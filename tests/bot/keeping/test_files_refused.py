@@ -5,11 +5,13 @@ from typing import Any
 
 import pytest
 
-from bot.keeping.words import MOST_IMPORT, exported, read_file
 from bot.kept.group import ServerExport
 from bot.kept.keeper import KeeperExport
-from bot.language.errors import NotUnderstoodError
-from tests.bot.refusing import sentence
+from bot.language.units import Units
+from bot.preferences import LANGUAGES
+from bot.questions.saved.files import MOST_IMPORT, document_of, read_file
+from bot.refusal import RefusedError
+from bot.saying.voice import voice
 from tests.bot.store.large import FULL_KEEPER, FULL_SERVER
 from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_plain
@@ -27,11 +29,11 @@ def changed(text: str, path: list[Any], value: Any) -> str:
 @pytest.mark.parametrize(
     ("file", "where", "why"),
     [
-        ("", "the file", "it is no JSON, or its end is missing"),
-        (FILES[1][:-3], "the file", "it is no JSON, or its end is missing"),
+        ("", "", "It is no JSON, or its end is missing"),
+        (FILES[1][:-3], "", "It is no JSON, or its end is missing"),
         (changed(FILES[1], ["targets", 0, "subject"], "bask"), "targets → 0 → subject", "words"),
         (changed(FILES[1], ["noonstone"], "keeper"), "noonstone", "none of the words"),
-        (changed(FILES[1], ["<@5>"], 1), "5", "it is not known here"),
+        (changed(FILES[1], ["<@5>"], 1), "5", "I do not know what 5 is"),
         (changed(FILES[1], ["lamps", 0], {"name": "A"}), "lamps → 0 → constant uvi m", "missing"),
         (changed(FILES[1], ["lamps", 0, "set_on"], "1*1"), "lamps → 0 → set on", "valid date"),
         (changed(FILES[1], ["lamps", 0, "name"], "[x]"), "lamps → 0 → name", "a letter first"),
@@ -39,11 +41,16 @@ def changed(text: str, path: list[Any], value: Any) -> str:
     ],
 )
 def test_a_server_file_is_refused_in_plain_words(file: str, where: str, why: str) -> None:
-    with pytest.raises(NotUnderstoodError) as caught:
+    with pytest.raises(RefusedError) as caught:
         read_file(ServerExport, file, "server import")
-    assert caught.value.read == where
-    assert why in str(caught.value.accepted)
-    assert_plain(sentence(caught.value))
+    refused = caught.value
+    brief = refused.told(refused.example).brief
+    assert brief.head.id == "file-head"
+    for language in LANGUAGES:
+        told = voice(language, Units.IN).text(brief.range[0])
+        assert where in told
+        assert_plain(told)
+    assert why in voice("en", Units.IN).text(brief.range[0])
 
 
 def test_a_whole_file_is_taken() -> None:
@@ -57,8 +64,7 @@ def test_a_whole_file_is_taken() -> None:
 def test_no_export_is_too_large_to_be_taken_back(
     command: str, full: KeeperExport | ServerExport
 ) -> None:
-    document = exported(command, "All", "all.json", full).document
-    assert document is not None
+    document = document_of("all.json", full)
     # The door that reads a file counts its bytes.
     assert len(document.text.encode()) <= MOST_IMPORT
     assert read_file(type(full), document.text, command) == full

@@ -18,9 +18,9 @@ SAVE = (
 async def test_a_set_up_is_told_back_in_both_units_and_can_be_asked_about(ok: Ask) -> None:
     reply = await ok(SAVE)
     assert row(reply, "Tube to back") == "14 in (36 cm)"
-    assert "polished reflector" in row(reply, "Tube")
-    assert "in use since 5 March 2026" in row(reply, "Tube")
-    assert row(reply, "Screen") == "blocks 45 % of the UV"
+    assert row(reply, "Fixture") == "polished reflector"
+    assert row(reply, "In use since") == "5 March 2026"
+    assert row(reply, "Screen") == "a screen that blocks 45 %"
     question = reply.steps[0].removeprefix("Ask about it: ")
     asked = await ok(question)
     assert asked.command == "uvi"
@@ -35,7 +35,7 @@ async def test_a_fact_is_changed_and_the_rest_stays(ok: Ask) -> None:
     reply = await ok("mine save name:pebble’s box distance:40cm")
     assert "is changed" in reply.title
     assert row(reply, "Tube to back").startswith("40 cm")
-    assert row(reply, "Screen") == "blocks 45 % of the UV"
+    assert row(reply, "Screen") == "a screen that blocks 45 %"
 
 
 async def test_a_set_up_told_in_free_words_is_kept_as_facts_and_not_as_words(ok: Ask) -> None:
@@ -45,8 +45,9 @@ async def test_a_set_up_told_in_free_words_is_kept_as_facts_and_not_as_words(ok:
     )
     reply = await ok(f"mine save name:Box words:{told}")
     assert row(reply, "Animal") == "bearded dragon"
-    assert row(reply, "Tube") == "T5 HO, 12 %, polished reflector"
-    assert row(reply, "Screen") == "nothing between"
+    assert row(reply, "UV lamp") == "T5 HO tube, 12 %"
+    assert row(reply, "Fixture") == "polished reflector"
+    assert row(reply, "Screen") == "no screen"
     assert row(reply, "Tube to back") == "16 in (41 cm)"
     document = (await ok("mine export")).document
     assert document is not None
@@ -60,11 +61,11 @@ async def test_a_set_up_told_in_free_words_is_kept_as_facts_and_not_as_words(ok:
     ("line", "told"),
     [
         ("mine save name:@everyone", "@everyone"),
-        ("mine save name:Box distance:90ft", "from 2 in to 9.8 ft"),
+        ("mine save name:Box distance:90ft", "from 2 in (5 cm) up to 118 in (300 cm)"),
         ("mine save name:Box screen:blocks 100%", "lets something through"),
-        ("mine save name:Box enclosure:90x90x90m", "from 4 in to 65 ft"),
-        ("mine reading uvi:4", "keep none yet"),
-        ("mine show name:Nowhere", "keep none yet"),
+        ("mine save name:Box enclosure:90x90x90m", "from 10 cm (4 in) up to 2000 cm (787 in)"),
+        ("mine reading uvi:4", "keep no enclosure yet"),
+        ("mine show name:Nowhere", "keep no enclosure yet"),
         ("mine remove name:Nowhere", "keep no enclosure"),
         ("mine prefer zone:Atlantis", "time zone"),
         ("mine save name:Box animal:unicorn", "animal I know"),
@@ -83,21 +84,21 @@ async def test_what_cannot_be_is_refused_in_one_sentence_and_nothing_is_kept(
 async def test_readings_are_written_down_replaced_and_taken_away(ok: Ask, ask: Ask) -> None:
     await ok(SAVE)
     first = await ok("mine reading uvi:4.4 basking:103F cool:26C")
-    assert row(first, "Uv index") == "UVI 4.4 at 14 in (36 cm)"
+    assert row(first, "UV index") == "4.4 at 14 in (36 cm)"
     assert row(first, "Basking surface") == "103 °F (39.5 °C)"
     again = await ok("mine reading uvi:4.2")
-    assert row(again, "Replaced") == "UV index: UVI 4.4 at 14 in (36 cm)"
+    assert row(again, "Replaced") == "UV index: 4.4 at 14 in (36 cm)"
     shown = await ok("mine show")
     assert shown.table is not None
     assert shown.table.rows == (
-        ("2026-05-04", "UVI 4.2 at 14 in (36 cm)", "103 °F (39.5 °C)", "79 °F (26 °C)"),
+        ("4 May 2026", "4.2 at 14 in (36 cm)", "103 °F (39.5 °C)", "79 °F (26 °C)"),
     )
-    assert (await ok("mine unread day:today of:uvi")).answer == "1 taken away."
-    assert (await ok("mine unread day:2026-05-04")).answer == "2 taken away."
+    assert (await ok("mine unread day:today of:uvi")).answer == "1 reading taken away."
+    assert (await ok("mine unread day:2026-05-04")).answer == "2 readings taken away."
     assert "none on that day" in (await ok("mine unread day:yesterday")).answer
-    assert "has been" in (await ask("mine reading uvi:4 day:2027-01-01")).answer
+    assert "still to come" in (await ask("mine reading uvi:4 day:2027-01-01")).answer
     assert "basking" in (await ask("mine reading basking:900F")).answer
-    assert "one at least" in (await ask("mine reading")).answer
+    assert "no reading" in (await ask("mine reading")).answer
 
 
 async def test_the_history_shows_the_trend_and_the_next_day(ok: Ask) -> None:
@@ -112,7 +113,7 @@ async def test_the_history_shows_the_trend_and_the_next_day(ok: Ask) -> None:
     remind = next(s for s in shown.steps if "remind me" in s).partition(": ")[2]
     assert remind.rpartition("when:")[2] > "2026-05-04"
     await ok(remind)
-    assert (await ok("remind list")).answer == "1 reminder."
+    assert (await ok("remind list")).answer == "You have 1 reminder."
 
 
 async def test_readings_at_other_distances_are_reckoned_to_the_last(ok: Ask) -> None:
@@ -129,7 +130,7 @@ async def test_readings_at_other_distances_are_reckoned_to_the_last(ok: Ask) -> 
     assert "rise" not in shown.answer
     month = next(v for v in shown.values if v.name == "month_factor")
     assert month.low < 0.94 < month.high
-    assert row(shown, "Reckoned to") == "14 in (36 cm), where you read last; 1 read elsewhere"
+    assert row(shown, "Worked out for") == "14 in (36 cm), where you read last; 1 read elsewhere"
 
 
 async def test_what_is_kept_is_doubted_before_any_figure_and_its_danger_comes_first(
@@ -152,9 +153,9 @@ async def test_two_days_are_compared(ok: Ask, ask: Ask) -> None:
     assert table is not None
     assert [(line[0], line[3]) for line in table.rows] == [
         ("UV index", "−25 %"),
-        ("basking surface", "+4 °F (2 °C)"),
+        ("Basking surface", "+4 °F (2 °C)"),
     ]
-    assert "day with readings" in (await ask("mine compare first:2026-01-11")).answer
+    assert "no readings of" in (await ask("mine compare first:2026-01-11")).answer
 
 
 async def test_nobody_sees_or_touches_what_another_keeps(ok: Ask, ask: Ask) -> None:
@@ -204,7 +205,7 @@ async def test_an_export_comes_back_as_it_was_and_forgetting_leaves_nothing(ok: 
 
 async def test_forgetting_asks_first(ok: Ask) -> None:
     await ok(SAVE)
-    assert "1 enclosures" in (await ok("mine forget")).answer
+    assert "1 enclosure with" in (await ok("mine forget")).answer
     assert (await ok("mine list")).answer.startswith("1 enclosure ")
 
 
@@ -219,7 +220,7 @@ async def test_forgetting_asks_first(ok: Ask) -> None:
 async def test_a_file_that_is_not_sound_is_refused_and_said_why(ask: Ask, text: str) -> None:
     reply = await ask(f"mine import file:{text}")
     assert reply.status == "problem"
-    assert "JSON file that an export made" in reply.answer
+    assert "cannot take this file back" in reply.answer
     assert "http" not in reply.answer
 
 
@@ -231,7 +232,8 @@ async def test_reminders_suit_what_they_are_about_where_no_time_is_given(ok: Ask
     await ok(SAVE)
     assert "5 March 2027 at 09:00" in (await ok("remind me about:tube")).answer
     weekly = await ok("remind me about:check when:2026-05-10 18:30 every:1 week where:here")
-    assert "in this channel on 10 May 2026 at 18:30" in weekly.answer
+    assert "in this channel" in weekly.answer
+    assert "10 May 2026 at 18:30" in weekly.answer
     assert "every 7 days" in weekly.answer
     table = (await ok("remind list")).table
     assert table is not None
@@ -248,9 +250,9 @@ async def test_a_reminder_is_put_off_and_taken_away_by_its_number(ok: Ask, ask: 
     await ok("remind me about:meter when:in 2 weeks")
     moved = await ok("remind snooze number:#1 until:tomorrow 8:00")
     assert "5 May 2026 at 08:00 (UTC)" in moved.answer
-    assert "(1)" in (await ask("remind off number:7")).answer
+    assert "You have: 1." in (await ask("remind off number:7")).answer
     await ok("remind off number:1")
-    assert (await ok("remind list")).answer == "0 reminders."
+    assert (await ok("remind list")).answer == "You have no reminders."
 
 
 async def test_the_day_is_the_keepers_and_not_ours(ok: Ask) -> None:
@@ -264,12 +266,17 @@ async def test_the_day_is_the_keepers_and_not_ours(ok: Ask) -> None:
 @pytest.mark.parametrize(
     ("told", "label", "text", "asked"),
     [
-        ("words:beardie, t8 10.0 in a plain hood", "Tube", "T8 or other tube, 10 %", "lamp:T8"),
-        ("tube:t8 10.0", "Tube", "T8 or other tube, 10 %", "lamp:T8"),
-        ("lamp:mercury vapour lamp", "Tube", "mercury vapour lamp", "lamp:mercury"),
-        ("words:beardie with a compact bulb", "Tube", "compact lamp", "lamp:compact lamp"),
-        ("tube:12% reflector:plain screen:glass", "Screen", "glass, through which", "screen:glass"),
-        ("words:beardie, 12% t5 tube, glass lid", "Lid", "glass: no useful UV", ""),
+        ("words:beardie, t8 10.0 in a plain hood", "UV lamp", "T8 or other tube, 10 %", "lamp:T8"),
+        ("tube:t8 10.0", "UV lamp", "T8 or other tube, 10 %", "lamp:T8"),
+        ("lamp:mercury vapour lamp", "UV lamp", "mercury vapour lamp", "lamp:mercury"),
+        ("words:beardie with a compact bulb", "UV lamp", "compact lamp", "lamp:compact lamp"),
+        (
+            "tube:12% reflector:plain screen:glass",
+            "Screen",
+            "glass, which lets",
+            "screen:glass",
+        ),
+        ("words:beardie, 12% t5 tube, glass lid", "Lid", "glass: it lets no useful UV", ""),
         (
             "tube:12% reflector:plain screen:none tubes:2 gap:2in",
             "Side by side",
@@ -298,13 +305,15 @@ async def test_which_lamp_how_many_and_through_what_are_kept_and_asked_again(
 
 async def test_another_lamp_does_not_keep_the_strength_of_the_one_before(ok: Ask) -> None:
     await ok(SAVE)
-    assert row(await ok("mine save name:Pebble's box tube:compact"), "Tube").startswith("compact")
-    assert "12 %" not in row(await ok("mine show"), "Tube")
+    assert row(await ok("mine save name:Pebble's box tube:compact"), "UV lamp").startswith(
+        "compact"
+    )
+    assert "12 %" not in row(await ok("mine show"), "UV lamp")
     again = await ok("mine save name:Pebble's box tube:T5 HO 6%")
-    assert row(again, "Tube").startswith("T5 HO, 6 %")
+    assert row(again, "UV lamp").startswith("T5 HO tube, 6 %")
 
 
 async def test_words_that_tell_a_danger_are_heard_when_they_are_saved(ask: Ask) -> None:
     reply = await ask("mine save name:Box words:beardie, 12% tube, the plug is melting")
     assert [danger.key for danger in reply.dangers] == ["fire"]
-    assert "is kept" in reply.answer
+    assert "Kept." in reply.answer

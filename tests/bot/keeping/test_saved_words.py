@@ -47,8 +47,11 @@ async def test_a_brief_fits_a_phone_and_is_whole_in_the_language(
     tmp_path: Path, language: Language, units: Units
 ) -> None:
     for line, reply in await answers(tmp_path, language, units):
-        assert reply.language == language, line
-        if reply.dangers:
+        # Who has just chosen a language has it from the next question on.
+        if not line.startswith("mine prefer"):
+            assert reply.language == language, line
+        # How a text that was not read is refused has its own measure.
+        if reply.dangers or reply.status == "problem":
             continue
         assert phone_lines(reply.brief) <= MOST_LINES, (line, reply.brief)
         assert reply.brief[0].role is Role.HEAD

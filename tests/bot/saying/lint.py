@@ -41,6 +41,7 @@ SAYING = (
     "bot/answers/help.py",
     "bot/answers/length_asked.py",
     "bot/answers/meter_asked.py",
+    "bot/fronts/discord/reminders.py",
     "bot/answers/outside.py",
     "bot/around.py",
     "bot/answers/tube_length.py",

@@ -1,0 +1,13 @@
+### Eine Datei, die zurückgenommen ist.
+
+mine-import-title = Die Datei ist zurückgenommen
+mine-import-head = { $enclosures ->
+    [one] { $enclosures } Terrarium
+   *[other] { $enclosures } Terrarien
+  } mit { $readings ->
+    [one] { $readings } Messwert
+   *[other] { $readings } Messwerten
+  } gespeichert, wie in der Datei.
+mine-import-rest = Was nicht in der Datei steht, bleibt, wie es war.
+mine-import-reminders = Erinnerungen kommen als Direktnachricht. Vergangene fallen weg.
+mine-import-step = Sieh es dir an: mine list

@@ -1,0 +1,14 @@
+### Facts: MineTaken
+### A file that was taken back.
+
+mine-import-title = The file is taken back
+mine-import-head = { $enclosures ->
+    [one] { $enclosures } enclosure
+   *[other] { $enclosures } enclosures
+  } with { $readings ->
+    [one] { $readings } reading
+   *[other] { $readings } readings
+  }: kept as in the file.
+mine-import-rest = What the file does not name stays as it was.
+mine-import-reminders = Reminders come by direct message. Past ones are left out.
+mine-import-step = Look at it: mine list

@@ -1,0 +1,11 @@
+### Facts: Written
+### Readings that were written down.
+
+mine-reading-title = Readings of “{ $name }” on { DAY($day) }
+mine-reading-head = { $count ->
+    [one] { $count } reading written down.
+   *[other] { $count } readings written down.
+  }
+mine-reading-replaced = Replaced
+mine-reading-step-show = See the history: mine show name:{ $name }
+mine-reading-step-unread = Take them away again: mine unread name:{ $name } day:{ $typed_day }
