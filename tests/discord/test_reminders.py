@@ -63,7 +63,7 @@ async def test_one_that_fell_due_while_the_bot_was_away_comes_late_and_says_so(
     (post,) = messages_to(world, FERN)
     words = post.payload["content"]
     assert words.startswith("A reminder to read the UV meter.")
-    assert f"it was due <t:{int((NOW - HOUR).timestamp())}:R>" in words
+    assert f"it was due on <t:{int((NOW - HOUR).timestamp())}:F>" in words
     assert post.pings == frozenset()
     assert list(post_buttons(post)) == [
         "Tomorrow",

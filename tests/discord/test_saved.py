@@ -82,7 +82,7 @@ async def test_what_is_saved_is_seen_by_the_asker_alone_and_there_after_a_restar
     assert "15.5 in (40 cm)" in shown.text
     assert "Share" in shown.buttons
     assert "Share" not in saved.buttons
-    assert "keep none yet" in of_moss.text
+    assert "keep no enclosure yet" in of_moss.text
     assert not at_home.ephemeral
     assert "Pebble's box" in at_home.text
 
@@ -174,7 +174,7 @@ async def test_an_export_is_a_file_and_an_attached_one_is_taken_back(
     assert "taken back" in back.text
     assert "40 cm" in shown.text
     assert "two megabytes" in huge.text
-    assert "JSON file" in refused.text
+    assert "It is no JSON" in refused.text
     assert "nonsense" not in refused.text
 
 
