@@ -292,10 +292,9 @@ def _estimate(shares: NDArray[np.float64]) -> Estimate:
     """Return the best share with the narrowest range that holds nine in ten of the cases."""
     best, cases = float(shares[0]), np.sort(shares[1:])
     widths = cases[_HELD - 1 :] - cases[: DRAWS - _HELD + 1]
-    as_narrow = np.flatnonzero(widths <= widths.min() + _TINY_SHARE)
-    first = int(as_narrow[as_narrow.size // 2])
-    low, high = float(cases[first]), float(cases[first + _HELD - 1])
-    return Estimate(min(best, low), best, max(best, high))
+    first = int(np.median(np.flatnonzero(widths <= widths.min() + _TINY_SHARE)))
+    ends = (best, float(cases[first]), float(cases[first + _HELD - 1]))
+    return Estimate(min(ends), best, max(ends))
 
 
 def _nearest(lengths: Lengths, ground: Ground) -> float:
