@@ -2,11 +2,11 @@
 
 import logging
 
-from bot.answers.animals import WithoutFiguresError
 from bot.command import Command
 from bot.layered import Layered
 from bot.preferences import FIRST, Context
 from bot.queries.options import Query
+from bot.questions.animals import WithoutFiguresError
 from bot.questions.unfigured import unfigured
 from bot.reply import Reply
 from bot.saying.compile import WordsError

@@ -7,7 +7,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from bot.answers.animals import name_said
 from bot.command import Command
 from bot.facts import Name, Say
 from bot.kept.group import OwnAnimal
@@ -16,6 +15,7 @@ from bot.language.shown import shown
 from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.options import Query
+from bot.questions.animals import name_said
 from bot.questions.owned import lamp_told, screen_told
 from bot.questions.setup.told import heard_in, names_an_animal
 from calc.naming import Known, named

@@ -12,21 +12,6 @@ from dataclasses import dataclass, replace
 from pydantic import ValidationError
 
 from bot.answering import answer_of, in_words
-from bot.answers.animals import AnimalNotNamedError
-from bot.answers.limits_told import told_alarms
-from bot.answers.outside import outside_told
-from bot.answers.past_limit import alarms_of
-from bot.answers.unread import (
-    asked_line,
-    first_error,
-    misread,
-    missing_example,
-    missing_told,
-    not_heard,
-    unknown_option,
-    unnamed_example,
-    unnamed_told,
-)
 from bot.around import own_rows, understood_row, units_told
 from bot.command import Command, Routed
 from bot.command_asked import command_of, no_such_command
@@ -38,15 +23,30 @@ from bot.language.shown import shown
 from bot.language.wanted import UpTo
 from bot.language.words import split_line
 from bot.layered import Layered
+from bot.limits_told import told_alarms
+from bot.outside import outside_told
 from bot.preferences import Context, Preferences
 from bot.problems import problem
 from bot.queries.options import Query
 from bot.queries.units import taken_units
 from bot.question_context import context_of, reading_of
+from bot.questions.animals import AnimalNotNamedError
+from bot.questions.past_limit import alarms_of
 from bot.refusal import RefusedError
 from bot.reply import Alarm, Assumed, Reply, Row
 from bot.said_first import heard_in, of_its_lamp, said_first
 from bot.saying.voice import voice
+from bot.unread import (
+    asked_line,
+    first_error,
+    misread,
+    missing_example,
+    missing_told,
+    not_heard,
+    unknown_option,
+    unnamed_example,
+    unnamed_told,
+)
 from bot.way_on import leading_on, told_no, with_way_on
 from calc.validity import OutsideModelError
 

@@ -8,7 +8,6 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from functools import cache
 
-from bot.answers.unread import misread
 from bot.ask import Understood, answered, take_apart, understand_options
 from bot.commands import COMMANDS
 from bot.dangers import listen
@@ -22,6 +21,7 @@ from bot.refusal import RefusedError
 from bot.reply import Reply
 from bot.said_first import said_first
 from bot.store.errors import StoreError
+from bot.unread import misread
 from calc.validity import OutsideModelError
 
 __all__ = ["ask_stored", "ask_stored_options"]

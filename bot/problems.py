@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 
-from bot.answers.unread import Way
 from bot.commands import command_named
 from bot.facts import Say
 from bot.layered import Brief, Layered
@@ -11,6 +10,7 @@ from bot.reply import Reply
 from bot.saying.said import said
 from bot.saying.voice import voice
 from bot.store.errors import Full, LimitError, StoreError, StoreUnavailableError
+from bot.unread import Way
 
 __all__ = ["problem", "store_told"]
 

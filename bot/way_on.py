@@ -7,8 +7,6 @@ from typing import Self
 from pydantic import ValidationError
 
 from bot.answering import answer_of
-from bot.answers.animals import AnimalNotNamedError
-from bot.answers.unread import first_error, missing_example, unnamed_example
 from bot.command import Command
 from bot.commands import command_at
 from bot.language.errors import NotUnderstoodError
@@ -16,7 +14,9 @@ from bot.language.words import join_line, split_line
 from bot.layered import Layered
 from bot.preferences import Preferences
 from bot.question_context import context_of, reading_of
+from bot.questions.animals import AnimalNotNamedError
 from bot.refusal import RefusedError
+from bot.unread import first_error, missing_example, unnamed_example
 from calc.validity import OutsideModelError
 
 __all__ = ["leading_on", "told_no", "with_way_on"]

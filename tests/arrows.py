@@ -42,20 +42,10 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "calc",
         "bot.dangers.first_change",
         "bot.dangers.past_limits",
-        # Animals and lengths of tubes are found there until their rooms have moved too.
-        "bot.answers.animals",
-        "bot.answers.dated_asked",
-        "bot.answers.length_asked",
-        "bot.answers.meter_asked",
-        # What a question about UV asks for: its refusals have not moved yet.
-        "bot.answers.uv_asked",
     ),
     # The same, at a desk that has the store.
     "bot.questions.saved": (
         "bot.questions",
-        "bot.answers.animals",
-        "bot.answers.length_asked",
-        "bot.answers.uv_asked",
         "bot.command",
         "bot.desk",
         "bot.drawing",
@@ -98,9 +88,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.routes": (
         "bot.routes",
-        "bot.answers.animals",
-        "bot.answers.examples",
-        "bot.answers.unread",
+        "bot.routes.examples",
+        "bot.unread",
         "bot.command",
         "bot.facts",
         "bot.guide",
@@ -175,6 +164,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.question_context": ("bot.language", "bot.preferences", "bot.queries", "calc.naming"),
     "bot.way_on": (
+        "bot.unread",
+        "bot.questions",
         "bot.answering",
         "bot.answers",
         "bot.command",
@@ -200,6 +191,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
     ),
     "bot.ask_stored": (
+        "bot.unread",
         "bot.facts",
         "bot.answers",
         "bot.refusal",
@@ -226,6 +218,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "calc.heat.sources_of_heat",
     ),
     "bot.problems": (
+        "bot.unread",
         "bot.answers",
         "bot.layered",
         "bot.store.errors",
@@ -235,8 +228,27 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
         "bot.saying",
     ),
+    "bot.limits_told": (
+        "bot.command",
+        "bot.dangers.past_limits",
+        "bot.language",
+        "bot.preferences",
+        "bot.queries",
+        "bot.questions",
+        "bot.reply",
+        "calc",
+    ),
+    "bot.outside": ("bot.facts", "bot.language", "bot.saying.figures", "calc.validity"),
+    "bot.unread": (
+        "bot.command",
+        "bot.dangers.first",
+        "bot.facts",
+        "bot.kept",
+        "bot.language",
+        "bot.questions",
+        "bot.routes.examples",
+    ),
     "bot.around": (
-        "bot.answers.animals",
         "bot.command",
         "bot.facts",
         "bot.kept",
@@ -248,6 +260,10 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "calc.naming",
     ),
     "bot.ask": (
+        "bot.limits_told",
+        "bot.outside",
+        "bot.questions",
+        "bot.unread",
         "bot.around",
         "bot.facts",
         "bot.layered",

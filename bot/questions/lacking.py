@@ -1,8 +1,10 @@
 """What a question still needs, each thing as a message: ``words/<language>/lack.ftl``."""
 
+from dataclasses import dataclass
+
 from bot.facts import Say
 
-__all__ = ["lacked"]
+__all__ = ["Behind", "lacked"]
 
 # The questions in which an option of this name is something else.
 _OF_ONE = {
@@ -11,6 +13,14 @@ _OF_ONE = {
     ("room", "night"): Say("lack-room-night"),
     ("material", "surface"): Say("lack-material-surface"),
 }
+
+
+@dataclass(frozen=True, slots=True)
+class Behind:
+    """A refusal behind what must be known before it."""
+
+    before: Say
+    refusal: Say
 
 
 def lacked(option: str, command: str) -> Say:

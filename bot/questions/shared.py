@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from datetime import date
 from enum import Enum, auto
 
-from bot.answers.animals import GROUPS_OWN, animal_asked
 from bot.facts import Hours, Name, Say, Temp, degrees, hours
 from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Row
 from bot.preferences import Context
 from calc.animals import ANY, Animal, BodyKind, Subject, Target, animals, own_name
+from bot.questions.animals import GROUPS_OWN, animal_asked
 from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind
 from calc.sources import source

@@ -6,10 +6,10 @@ Words: ``words/<language>/unfigured.ftl`` and ``which.ftl``.
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bot.answers.animals import AnimalsMeant, animals_meant, name_said, perhaps_meant
 from bot.facts import Bound, Length, Name, Say, metres
 from bot.language.shown import shown
 from bot.layered import Brief, Layered
+from bot.questions.animals import AnimalsMeant, animals_meant, name_said, perhaps_meant
 from calc.naming import Known, named
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 

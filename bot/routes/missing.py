@@ -8,16 +8,15 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from bot.answers.animals import AnimalsMeant
-from bot.answers.examples import examples_for, figures_of
-from bot.answers.unread import Behind
 from bot.facts import Say
 from bot.language.quantities import Units
 from bot.language.unsure import NOT_SURE
 from bot.language.words import join_line
 from bot.layered import Brief, Layered, Row
 from bot.preferences import FIRST, Context
-from bot.questions.lacking import lacked
+from bot.questions.animals import AnimalsMeant
+from bot.questions.lacking import Behind, lacked
+from bot.routes.examples import examples_for, figures_of
 from bot.routes.offered import ForExample, example_of, purpose_of
 
 __all__ = ["Lacking", "still_needed"]

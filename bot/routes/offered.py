@@ -5,7 +5,6 @@ from dataclasses import dataclass
 
 from pydantic import ValidationError
 
-from bot.answers.examples import examples_for
 from bot.facts import Name, Say
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.errors import NotUnderstoodError
@@ -15,6 +14,7 @@ from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Context
 from bot.routes.asked import Asked
+from bot.routes.examples import examples_for
 from bot.routes.filled import filled
 from bot.routes.pages import page_near
 from bot.routes.questions import QUESTIONS

@@ -8,8 +8,6 @@ is answered here, the reply says so at once.
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.answers.animals import animals_meant
-from bot.answers.unread import Behind
 from bot.command import Routed
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
@@ -18,6 +16,8 @@ from bot.language.normal import normalise
 from bot.layered import Layered
 from bot.preferences import Context
 from bot.queries.setup import AskQuery
+from bot.questions.animals import animals_meant
+from bot.questions.lacking import Behind
 from bot.questions.setup.told import has_figures, told_by
 from bot.questions.unfigured import unfigured, which_animal, which_asked
 from bot.routes.asked import Asked

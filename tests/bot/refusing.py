@@ -6,11 +6,11 @@ from contextlib import contextmanager
 
 import pytest
 
-from bot.answers.unread import misread
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
 from bot.saying.voice import voice
+from bot.unread import misread
 
 __all__ = ["accepted", "refused", "said", "sentence"]
 

@@ -2,12 +2,12 @@
 
 import pytest
 
-from bot.answers.animals import ANY_ANIMAL
-from bot.answers.examples import examples_for
 from bot.ask import ask, ask_options
 from bot.commands import COMMANDS, command_named
 from bot.preferences import Preferences
+from bot.questions.animals import ANY_ANIMAL
 from bot.reply import Reply
+from bot.routes.examples import examples_for
 from calc.animals import animals
 
 NAMES = tuple(animal.name for animal in animals().values())

@@ -11,11 +11,11 @@ from datetime import date
 from itertools import islice, product
 from random import Random
 
-from bot.answers.animals import animal_asked
 from bot.ask import ask
 from bot.kept.keeper import Enclosure, Reading, Setup
 from bot.language.quantities import Units
 from bot.preferences import Context, Preferences
+from bot.questions.animals import animal_asked
 from bot.questions.saved.standing import standing_rows
 from bot.reply import Reply
 from bot.saying.voice import voice

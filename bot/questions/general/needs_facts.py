@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.animals import animal_asked, wanted_of
+from bot.questions.animals import animal_asked, wanted_of
 from bot.facts import Figure, Hours, Length, Name, Say, Temp, Uvi, degrees, hours, metres, uvi
 from bot.preferences import Context
 from bot.queries.needs import NeedsQuery

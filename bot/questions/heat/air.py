@@ -4,13 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.animals import animal_asked
 from bot.command import Command
 from bot.dangers.past_limits import alarms_past
 from bot.facts import Name, Power, Say, Says, Share, Temp, degrees, share, watts
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
 from bot.queries.heat import AirQuery
+from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import (
     AFTER_A_CHANGE,
     HEAT_CARE,

@@ -4,13 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import time
 
-from bot.answers.animals import animal_asked
 from bot.command import Command
 from bot.dangers.past_limits import alarms_past
 from bot.facts import Hours, Name, Say, Says, hours
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.preferences import Context
 from bot.queries.day import Home, HoursQuery
+from bot.questions.animals import animal_asked
 from bot.questions.heat.hours_picture import year_picture
 from bot.questions.heat.hours_seasons import Seasons, seasons
 from bot.questions.heat.shared import HEAT_CARE

@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.animals import animal_asked
 from bot.command import Command
 from bot.facts import Name, Power, Say, Says, Temp, degrees, watts
 from bot.layered import Brief, Care, Layered, Row, Weight
 from bot.preferences import Context
 from bot.queries.heat import NightQuery
+from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import (
     HEAT_CARE,
     LAMP_PLACES,

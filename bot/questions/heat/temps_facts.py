@@ -4,13 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from bot.answers.animals import animal_asked
 from bot.facts import Name, Say, Temp, degrees
 from bot.language.mistaken import check_unit
 from bot.language.quantities import Measure
 from bot.language.shown import shown
 from bot.preferences import Context
 from bot.queries.heat import TempsQuery
+from bot.questions.animals import animal_asked
 from bot.questions.heat.gauges import GaugesTold, gauges_told
 from bot.questions.heat.heat_changes import HeatChangeTold, heat_change_told, surroundings_asked
 from bot.questions.heat.readings import (

@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bot.answers.animals import animal_asked
 from bot.facts import Name, Say, Says, Temp, degrees
 from bot.language.quantities import Measure
 from bot.language.shown import shown
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
+from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import HEAT_CARE, aimed
 from bot.questions.shared import animal_name, known_by, limits_for, others_say
 from bot.refusal import RefusedError

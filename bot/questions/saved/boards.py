@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
-from bot.answers.animals import animal_asked
 from bot.desk import PINNING, Desk
 from bot.facts import Name, Say, Says
 from bot.kept import boards as kept
@@ -14,6 +13,7 @@ from bot.language.words import join_line
 from bot.layered import Brief, Care, Layered, Table, Weight
 from bot.preferences import Context
 from bot.queries.server import BoardQuery, ShowQuery, TopicQuery
+from bot.questions.animals import animal_asked
 from bot.questions.saved.board_content import Board, board_of, tell_board
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import name_of

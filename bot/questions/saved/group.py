@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.animals import animal_asked
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.group import ServerExport, Shown
@@ -14,6 +13,7 @@ from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
 from bot.queries.saved import NONE, Cleared
 from bot.queries.server import AnswersQuery, SettingsQuery, ShowQuery
+from bot.questions.animals import animal_asked
 from bot.questions.owned import (
     OwnLampTold,
     OwnScreenTold,

@@ -9,7 +9,6 @@ from typing import Final
 
 from pydantic import ValidationError
 
-from bot.answers.animals import GROUPS_OWN, own_animal, past_limits
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.group import (
@@ -25,6 +24,7 @@ from bot.layered import Brief, Care, Layered, Row
 from bot.preferences import Context
 from bot.queries.own_ranges import of_option, range_read, uvi_limit_read, warmth_read
 from bot.queries.server import AnimalQuery
+from bot.questions.animals import GROUPS_OWN, own_animal, past_limits
 from bot.questions.owned import By, OwnLimit, limit_span, limit_told, range_told, value_told
 from bot.questions.saved.own_names import check_name
 from bot.questions.saved.own_targets import OutOfOrder, in_order

@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.animals import animal_asked
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.boards import Topic
@@ -12,6 +11,7 @@ from bot.language.shown import shown
 from bot.layered import Brief, Care, Layered
 from bot.preferences import Context
 from bot.queries.server import DropQuery
+from bot.questions.animals import animal_asked
 from bot.questions.saved.own_targets import SUBJECTS
 from bot.questions.saved.own_uv import KEPT_NEXT
 from bot.questions.saved.unable import server_of, unable

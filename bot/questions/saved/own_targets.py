@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 from typing import Final
 
-from bot.answers.animals import animal_asked, limit_past, wanted_of
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.group import OwnSubject, OwnTarget, bounds_of
@@ -11,6 +10,7 @@ from bot.layered import Brief, Care, Layered
 from bot.preferences import Context
 from bot.queries.own_ranges import of_option, range_read, value_read
 from bot.queries.server import TargetQuery
+from bot.questions.animals import animal_asked, limit_past, wanted_of
 from bot.questions.owned import range_told, value_told
 from bot.questions.saved.own_uv import KEPT_NEXT
 from bot.questions.saved.unable import server_of, unable

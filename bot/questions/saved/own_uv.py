@@ -3,8 +3,6 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from bot.answers.length_asked import lit_length
-from bot.answers.uv_asked import engine_readings, screen_asked
 from bot.desk import Desk
 from bot.facts import Say, Says
 from bot.kept.group import OwnLamp, OwnScreen
@@ -19,6 +17,8 @@ from bot.queries.server import LampQuery, ScreenQuery
 from bot.questions.owned import OwnLampTold, OwnScreenTold, lamp_told, screen_told
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.uv.fit import FitTold, fit_rows, fit_table, fit_told
+from bot.questions.uv.lamp_asked import engine_readings, screen_asked
+from bot.questions.uv.length_asked import lit_length
 from bot.questions.uv.readings import LampRead, again_briefly, off_briefly, off_told
 from bot.questions.uv.readings_off import OffBy, off_of
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp

@@ -7,8 +7,8 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from bot.answers.animals import animal_asked
-from bot.answers.length_asked import tube_length_m
+from bot.questions.animals import animal_asked
+from bot.questions.uv.length_asked import tube_length_m
 from bot.desk import Desk
 from bot.facts import Bound as Rounded
 from bot.facts import Length, Say, Says, Share, metres, share

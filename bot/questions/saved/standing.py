@@ -6,7 +6,7 @@ Words: ``words/<language>/home.ftl``, ``heat.ftl``.
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bot.answers.animals import animal_asked
+from bot.questions.animals import animal_asked
 from bot.facts import Say, Uvi, uvi
 from bot.kept.keeper import KEPT_AS, Enclosure, Reading
 from bot.language.errors import NotUnderstoodError

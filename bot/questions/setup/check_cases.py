@@ -4,13 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import product
 
-from bot.answers.length_asked import length_asked
-from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.language.hearing import FactName
 from bot.language.lamps import Fixture
 from bot.language.screens import Blocks, NoScreen, Screen
 from bot.queries.options import OwnTube
 from bot.questions.setup.told import SetUpTold
+from bot.questions.uv.lamp_asked import lamp_asked, screen_asked
+from bot.questions.uv.length_asked import length_asked
 from calc.limits import Limits
 from calc.uv.lamp import Lamp, of_length, side_by_side
 from calc.uv.lengths import TubeLength

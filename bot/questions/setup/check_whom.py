@@ -4,12 +4,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.animals import AnimalNotNamedError, WithoutFiguresError, animal_asked
 from bot.facts import Name
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing import FactName
 from bot.language.shown import shown
 from bot.preferences import Context
+from bot.questions.animals import AnimalNotNamedError, WithoutFiguresError, animal_asked
 from bot.questions.setup.told import SetUpTold
 from bot.questions.shared import animal_name
 from calc.animals import ANY, Animal, any_animal

@@ -2,16 +2,16 @@
 
 from dataclasses import dataclass
 
-from bot.answers.animals import animal_asked
-from bot.answers.uv_asked import fixture_of, own_lamp, screen_asked, wanted_asked
 from bot.facts import Length, Name, Say, Says, Share, Temp, degrees, metres, share
 from bot.language.lamps import TubeStrength
 from bot.layered import Brief, Layered
 from bot.preferences import Context
 from bot.queries.options import OwnTube
 from bot.queries.plan import PlanQuery
+from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import LAMP_PLACES, LAMP_SHAPES, box_asked
 from bot.questions.shared import animal_name
+from bot.questions.uv.lamp_asked import fixture_of, own_lamp, screen_asked, wanted_asked
 from bot.questions.uv.shared import Wish, wish_told
 from bot.refusal import RefusedError
 from calc.animals import Animal

@@ -7,17 +7,17 @@ from math import inf
 
 import numpy as np
 
-from bot.answers.animals import animal_asked
-from bot.answers.uv_asked import wanted_asked
 from bot.dangers.first_change import first_change
 from bot.facts import Length, Name, Say, Share, Uvi, metres, share, uvi
 from bot.language.screens import Screen
 from bot.preferences import Context
 from bot.queries.uv_depth import SectionQuery
+from bot.questions.animals import animal_asked
 from bot.questions.setup.section_layout import SectionTaken, layout
 from bot.questions.setup.section_mends import SectionMend, mends_told
 from bot.questions.uv.asked_uv import At
 from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.lamp_asked import wanted_asked
 from bot.questions.uv.shared import (
     Between,
     Wish,

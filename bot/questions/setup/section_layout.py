@@ -6,8 +6,6 @@ Words: ``words/<language>/section.ftl``.
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.length_asked import lit_length
-from bot.answers.uv_asked import lamp_asked, screen_asked
 from bot.facts import Bound, Length, Say, Says, metres
 from bot.language.lamps import Fixture
 from bot.language.quantities import Measure
@@ -18,6 +16,8 @@ from bot.language.units import Units, convert
 from bot.layered import Brief, Layered
 from bot.queries.options import OwnTube
 from bot.queries.uv_depth import SectionQuery
+from bot.questions.uv.lamp_asked import lamp_asked, screen_asked
+from bot.questions.uv.length_asked import lit_length
 from bot.refusal import RefusedError
 from calc.setup.room import Room
 from calc.uv.choice import tube_length_for

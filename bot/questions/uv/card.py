@@ -5,11 +5,11 @@ Words: ``words/<language>/card.ftl``.
 
 from collections.abc import Iterator
 
-from bot.answers.animals import GROUPS_OWN
 from bot.command import Command
 from bot.facts import Figure, Say, Says
 from bot.layered import Brief, Layered, Row, Table
 from bot.queries.card import CardQuery
+from bot.questions.animals import GROUPS_OWN
 from bot.questions.uv.card_picture import card_picture
 from bot.questions.uv.card_table import Card, Fits, card
 from bot.questions.uv.shared import UV_CARE, wish_assumed, wish_rows

@@ -3,8 +3,6 @@
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.length_asked import length_asked
-from bot.answers.uv_asked import own_lamp, screen_asked, wanted_asked
 from bot.facts import (
     Bound,
     Length,
@@ -18,6 +16,8 @@ from bot.facts import (
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.questions.owned import OwnLampTold, lamp_told
+from bot.questions.uv.lamp_asked import own_lamp, screen_asked, wanted_asked
+from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.shared import Between, Wish, between_told, wish_told
 from bot.questions.uv.tubes import Tube, tube_told
 from calc.uv.lamp import Fixture, Lamp, of_length

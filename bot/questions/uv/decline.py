@@ -6,12 +6,12 @@ Words: ``words/<language>/decline.ftl``.
 from collections.abc import Iterator
 from datetime import date
 
-from bot.answers.dated_asked import dated_asked
 from bot.command import Command
 from bot.facts import Say, Says, uvi
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.uv_depth import DeclineQuery
+from bot.questions.uv.dated_asked import dated_asked
 from bot.questions.uv.decline_age import ByAge, by_age, tell_by_age
 from bot.questions.uv.fading import DatedRead, Fading, Leaves, Stands, fading
 from bot.questions.uv.fading_picture import fading_picture

@@ -3,7 +3,6 @@
 The answers are in three kinds: a range, one for every length that the tube may have, or none.
 """
 
-from bot.answers.uv_asked import lamp_asked, screen_asked, wanted_asked
 from bot.command import Command
 from bot.language.uv_lamps import UvLamp
 from bot.layered import Layered
@@ -19,6 +18,7 @@ from bot.questions.uv.distance_facts import (
     placed,
 )
 from bot.questions.uv.distance_told import tell_by_length, tell_no_place, tell_placed
+from bot.questions.uv.lamp_asked import lamp_asked, screen_asked, wanted_asked
 from bot.questions.uv.readings import off_before, read_lamp
 from bot.questions.uv.shared import wish_told
 from bot.questions.uv.tubes import all_together

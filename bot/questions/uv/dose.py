@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from math import floor
 
-from bot.answers.length_asked import lit_length
 from bot.command import Command
 from bot.facts import (
     Angle,
@@ -29,6 +28,7 @@ from bot.facts import (
 from bot.layered import Brief, Care, Layered, Row, Weight
 from bot.preferences import Context
 from bot.queries.uv_depth import DoseQuery
+from bot.questions.uv.length_asked import lit_length
 from calc.uncertainty import Estimate
 from calc.uv.dose import SUN_DOUBTS, SunDay, dose_sed, safe_time, sun_day
 from calc.uv.tube import STANDARD_T5_HO, line_shape

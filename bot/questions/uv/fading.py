@@ -6,10 +6,10 @@ from datetime import date
 from enum import Enum, auto
 from math import inf
 
-from bot.answers.dated_asked import wanted_above_nothing
 from bot.facts import Figure, Hours, Name, Number, Share, Uvi, hours, plain_number, share, uvi
 from bot.preferences import Context
 from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.dated_asked import wanted_above_nothing
 from bot.questions.uv.fading_odd import OddTold, odd_told
 from bot.questions.uv.shared import Wish, wish_told
 from bot.reply import Alarm

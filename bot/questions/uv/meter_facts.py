@@ -3,9 +3,6 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bot.answers.length_asked import length_asked
-from bot.answers.meter_asked import Through, read_through
-from bot.answers.uv_asked import fixture_of, told_under, wanted_asked
 from bot.facts import (
     Bound,
     Figure,
@@ -28,6 +25,9 @@ from bot.queries.uv_depth import MeterQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.fit import FitTold, ReadingMade, fit_told
+from bot.questions.uv.lamp_asked import fixture_of, told_under, wanted_asked
+from bot.questions.uv.length_asked import length_asked
+from bot.questions.uv.meter_asked import Through, read_through
 from bot.questions.uv.move import Move, move_of
 from bot.questions.uv.readings import LampRead, expected_shape, off_before
 from bot.questions.uv.readings_off import off_of

@@ -4,11 +4,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Self
 
-from bot.answers.uv_asked import engine_readings
 from bot.facts import Length, Say, metres
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import TUBES, UvLamp
 from bot.layered import Brief, Row
+from bot.questions.uv.lamp_asked import engine_readings
 from bot.questions.uv.readings_off import NOTHING_OFF, Off, OffBy, off_of
 from calc.uv.class_prior import lamp_with_class
 from calc.uv.lamp import Lamp, OwnPoint

@@ -4,13 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.animals import GROUPS_OWN
-from bot.answers.uv_asked import Wanted
 from bot.facts import Name, Say, Share, Uvi, share, uvi
 from bot.language import screens as typed
 from bot.layered import Care, Row, Weight
 from bot.preferences import Context
+from bot.questions.animals import GROUPS_OWN
 from bot.questions.shared import animal_name, known_by, others_say
+from bot.questions.uv.lamp_asked import Wanted
 from calc.animals import Subject
 from calc.uncertainty import Estimate
 from calc.unknowns import Whole, combine

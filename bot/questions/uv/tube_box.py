@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.length_asked import along, tube_length_m
 from bot.facts import Length, Power, Say, Share, metres, share, watts
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure
 from bot.language.sizes import Size
 from bot.layered import Row
+from bot.questions.uv.length_asked import along, tube_length_m
 from calc.uncertainty import Estimate
 from calc.uv.choice import LengthFit, TubeChoice, tube_length_for
 from calc.uv.tube import STANDARD_T5_HO, StandardTube

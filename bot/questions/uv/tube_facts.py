@@ -6,8 +6,6 @@ Words: ``tube.ftl``.
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.answers.length_asked import length_asked
-from bot.answers.uv_asked import screen_asked, told_under, wanted_asked
 from bot.facts import Length, Name, Say, Share, Uvi, metres, share, uvi
 from bot.language.screens import Pane
 from bot.language.uv_lamps import UvLamp
@@ -15,6 +13,8 @@ from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.lamp_asked import screen_asked, told_under, wanted_asked
+from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.readings import LampRead, enough_read, off_before, read_lamp
 from bot.questions.uv.shared import Between, Wish, between_told, wish_told
 from bot.questions.uv.tube_box import BoxFit, ForBox, check_fits, for_box, length_to_buy

@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from typing import Protocol
 
-from bot.answers.animals import GROUPS_OWN
 from bot.facts import Figure, Length, Power, Say, Share, metres, share, watts
 from bot.language.lamps import OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.uv_lamps import UvLamp
 from bot.layered import Row
 from bot.queries.options import OwnTube
+from bot.questions.animals import GROUPS_OWN
 from calc.uv.lamp import Fixture, Lamp, OwnPoint, side_by_side
 from calc.uv.lengths import DARK_ENDS_M, LengthKnown
 from calc.uv.tube import STANDARD_T5_HO

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from itertools import product
 
-from bot.answers.uv_asked import lamp_asked, screen_asked, wanted_asked
 from bot.facts import Bound, Length, Name, Say, Uvi, metres, uvi
 from bot.language import screens as typed
 from bot.language.lamps import Fixture as TypedFixture
@@ -18,6 +17,7 @@ from bot.queries.uv import DistanceQuery, UviQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.judged import mildest
+from bot.questions.uv.lamp_asked import lamp_asked, screen_asked, wanted_asked
 from bot.questions.uv.shared import (
     Wish,
     between_told,

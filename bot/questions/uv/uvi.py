@@ -3,7 +3,6 @@
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from bot.answers.uv_asked import lamp_asked, screen_asked, told_under, wanted_asked
 from bot.command import Command
 from bot.drawing import PointKind
 from bot.facts import Bound, Length, Say, Says, Share, Uvi, metres, share, uvi
@@ -15,6 +14,7 @@ from bot.questions.shared import limits_for
 from bot.questions.uv.asked_uv import Asked, told_surely
 from bot.questions.uv.curve_picture import Shown, curve_picture
 from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.lamp_asked import lamp_asked, screen_asked, told_under, wanted_asked
 from bot.questions.uv.move import Move, MoveWay, move_of
 from bot.questions.uv.readings import (
     off_before,

@@ -7,8 +7,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Protocol
 
-from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
-from bot.answers.uv_asked import wanted_asked
 from bot.facts import Length, Number, Say, Says, Uvi, metres, plain_number, uvi
 from bot.language.lamps import OtherLamp as OtherTube
 from bot.language.readings import PlacedReading
@@ -17,8 +15,10 @@ from bot.language.unsure import Unsure
 from bot.language.uv_lamps import WARM, UvLamp
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
+from bot.questions.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
+from bot.questions.uv.lamp_asked import wanted_asked
 from bot.questions.uv.readings import enough_read
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, Wish, wish_rows, wish_told
 from bot.reply import Alarm

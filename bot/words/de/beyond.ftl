@@ -27,6 +27,7 @@ beyond-distance = der Abstand
 beyond-distance-from-a-tube-to-the-back = der Abstand von der Röhre zum Rücken
 beyond-tube-height = die Höhe der Röhre
 beyond-tube-strength = die Stärke der Röhre
+beyond-length = die Länge der Röhre
 beyond-length-of-the-tube = die Länge der Röhre
 beyond-lit-length = der leuchtende Teil der Röhre
 beyond-number-of-tubes = die Zahl der Röhren

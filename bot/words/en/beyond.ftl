@@ -27,6 +27,7 @@ beyond-distance = distance
 beyond-distance-from-a-tube-to-the-back = distance from a tube to the back
 beyond-tube-height = tube height
 beyond-tube-strength = tube strength
+beyond-length = length of the tube
 beyond-length-of-the-tube = length of the tube
 beyond-lit-length = lit length
 beyond-number-of-tubes = number of tubes

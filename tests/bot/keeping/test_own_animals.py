@@ -4,7 +4,6 @@ import json
 
 import pytest
 
-from bot.answers.examples import examples_for
 from bot.ask import ask as ask_purely
 from bot.ask import ask_options
 from bot.commands import COMMANDS
@@ -12,6 +11,7 @@ from bot.completion import complete
 from bot.keeping.asker import names_of
 from bot.kept.group import ServerExport
 from bot.preferences import Preferences
+from bot.routes.examples import examples_for
 from bot.store.store import Store
 from tests.bot.keeping.conftest import Ask
 from tests.bot.keeping.people import GARDEN, row, whole

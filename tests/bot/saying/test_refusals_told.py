@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from bot.answers.outside import NAMED
 from bot.ask import ask
 from bot.brief import phone_lines
 from bot.commands import ALL_COMMANDS
+from bot.outside import NAMED
 from bot.preferences import FIRST, LANGUAGES, Preferences
 from bot.questions.lacking import lacked
 from bot.saying.words import words

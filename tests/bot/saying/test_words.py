@@ -7,9 +7,9 @@ from importlib.resources import files
 import pytest
 from fluent.syntax import FluentParser, ast
 
-from bot.answers.animals import wanted_of
 from bot.language.units import Units
 from bot.preferences import FIRST, LANGUAGES
+from bot.questions.animals import wanted_of
 from bot.questions.shared import others_say
 from bot.saying.voice import voice
 from bot.saying.words import SHARED, words

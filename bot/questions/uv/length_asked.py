@@ -12,7 +12,6 @@ from calc.validity import OutsideModelError
 
 __all__ = ["along", "length_asked", "lit_length", "lit_length_to_keep", "tube_length_m"]
 
-# A printed end of a range is taken, whatever the last bit of its conversion.
 _SLIP_M = 1e-9
 
 
@@ -41,8 +40,9 @@ def lit_length(told: Measure) -> float:
     """Return the lit length [m] of a tube of a told length."""
     long = tube_length_m(told)
     low, high = (end + DARK_ENDS_M for end in (SHORTEST_LIT_M, LONGEST_LIT_M))
+    # A printed end of the range is taken, whatever the last bit of its conversion.
     if not low - _SLIP_M <= long <= high + _SLIP_M:
-        raise OutsideModelError("length of the tube", long, low, high, "m")
+        raise OutsideModelError("length", long, low, high, "m")
     return min(max(long - DARK_ENDS_M, SHORTEST_LIT_M), LONGEST_LIT_M)
 
 

@@ -4,7 +4,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from bot.answers.figures import calendar_day
 from bot.facts import Name, Say
 from bot.kept.group import Own, OwnAnimal, OwnSubject
 from bot.language.errors import NotUnderstoodError
@@ -14,7 +13,6 @@ from bot.language.shown import shown
 from bot.preferences import Context
 from bot.reply import Alarm
 from calc.animals import (
-    ANY,
     Animal,
     OwnLimits,
     Subject,
@@ -28,7 +26,6 @@ from calc.animals import (
 from calc.limits import Limit, as_pale_or_young, limits_of
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named
-from calc.sources import source
 from calc.target_limits import target_past
 
 __all__ = [
@@ -40,23 +37,18 @@ __all__ = [
     "animal_asked",
     "animal_of",
     "animals_meant",
-    "doubtful_rows",
-    "either",
-    "known_by",
     "limit_past",
     "name_said",
-    "of_animal",
     "own_animal",
     "past_limits",
     "perhaps_meant",
     "wanted_of",
-    "with_article",
 ]
 
 GROUPS_OWN = "groups_own"
 """The source key of a figure that a group set for itself."""
 
-ANY_ANIMAL = "bearded dragon"
+ANY_ANIMAL = "bearded-dragon".replace("-", " ")
 """Stands in examples for the animal that the asker keeps; never in an answer."""
 
 _MOST_MEANT = 4
@@ -160,22 +152,6 @@ def name_said(name: str, own: tuple[str, ...] = ()) -> Name:
     return Name("", name)
 
 
-def either(names: Sequence[str], with_figures: Sequence[str]) -> str:
-    """Return animals to choose from, and those of them that have no figures here.
-
-    >>> either(["boa constrictor", "rosy boa"], ["boa constrictor"])
-    'boa constrictor (or rosy boa, of which I have no figures)'
-    """
-    here = _or([name for name in names if name in with_figures])
-    others = _or([name for name in names if name not in with_figures])
-    both = f"{here} (or {others}, of which I have no figures)"
-    return both if here and others else here or others
-
-
-def _or(names: Sequence[str]) -> str:
-    return " or ".join(filter(None, (", ".join(names[:-1]), *names[-1:])))
-
-
 def perhaps_meant(wish: str, own: tuple[str, ...] = ()) -> list[str]:
     """Return the animals whose names, by-names included, are most like what was typed."""
     typed = wish.lower()
@@ -210,9 +186,8 @@ def past_limits(kept: OwnAnimal) -> tuple[tuple[OwnSubject, Limit], ...]:
 
 
 def _as_told(kept: OwnAnimal) -> Animal:
-    set_on = f"set on {calendar_day(kept.set_on)}"
     wants: dict[str, Any] = {
-        _FIELDS[subject]: Target(span.low, None, span.high, GROUPS_OWN, set_on)
+        _FIELDS[subject]: Target(span.low, None, span.high, GROUPS_OWN, "")
         for subject, span in kept.wants.items()
     }
     limits = OwnLimits(
@@ -238,9 +213,7 @@ def limit_past(animal: Animal, subject: Subject, low: float, high: float) -> Lim
 
 def _with_own(animal: Animal, own: Own) -> Animal:
     targets: dict[str, Any] = {
-        _FIELDS[x.subject]: Target(
-            x.low, x.best, x.high, GROUPS_OWN, f"set on {calendar_day(x.set_on)}"
-        )
+        _FIELDS[x.subject]: Target(x.low, x.best, x.high, GROUPS_OWN, "")
         for x in own.targets_of(animal.slug)
         # One that passes a limit counts for nothing, however long it has been kept.
         if limit_past(animal, x.subject, x.low, x.high) is None
@@ -252,33 +225,3 @@ def wanted_of(animal: Animal, subject: Subject) -> Target | None:
     """Return an animal's target of a kind, or None where it is not known."""
     target: Target | None = getattr(animal, _FIELDS[subject])
     return target
-
-
-def of_animal(animal: Animal) -> str:
-    """Return the animal as a sentence needs it, such as ``a bearded dragon``."""
-    if animal.slug == ANY:
-        return f"your {animal.name}"
-    tender = " that is pale or very young" if animal.is_pale_or_young else ""
-    return f"{with_article(animal.name)}{tender}"
-
-
-def with_article(name: str) -> str:
-    """Return a name as a sentence needs it, such as ``a bearded dragon``."""
-    article = "an" if name[0].lower() in "aeio" else "a"
-    return f"{article} {name}"
-
-
-def known_by(target: Target) -> str:
-    """Return how a target is known, in words for a reply."""
-    entry = source(target.source)
-    kind = entry.kind.value
-    if target.source == GROUPS_OWN:
-        return f"the group's own figure, {target.note}"
-    told = {"common practice": "common practice, no source", "memory": "from memory"}
-    text = told.get(kind, f"published: {entry.citation}")
-    return f"{text}; {target.note}" if target.note else text
-
-
-def doubtful_rows(animal: Animal, *subjects: Subject) -> tuple[str, ...]:
-    """Return what other sources say against a target, a sentence each."""
-    return tuple(d.text for d in animal.disagreements_about(*subjects))

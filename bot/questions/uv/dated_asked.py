@@ -4,12 +4,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from bot.answers.figures import number
-from bot.answers.uv_asked import Wanted, wanted_asked
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.readings import DatedReading as TypedReading
 from bot.preferences import Context
+from bot.questions.uv.lamp_asked import Wanted, wanted_asked
 from calc.uv.dated import DatedReading
 
 __all__ = ["dated_asked", "wanted_above_nothing"]
@@ -29,7 +28,7 @@ def dated_asked(readings: Sequence[TypedReading], context: Context) -> tuple[Dat
         raise NotUnderstoodError(
             last.text,
             Say("wanted-days-past", Today(today)),
-            f"readings:{today} {number(last.value, 0.01)}",
+            f"readings:{today} {round(last.value, 2):g}",
             "readings",
         )
     return tuple(DatedReading(float(r.day.toordinal()), r.value) for r in readings)

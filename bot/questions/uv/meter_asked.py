@@ -2,11 +2,12 @@
 
 from dataclasses import dataclass
 
-from bot.answers.uv_asked import engine_readings, screen_asked
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.readings import PlacedReading
+from bot.language.words import join_line
 from bot.queries.uv_depth import MeterQuery
+from bot.questions.uv.lamp_asked import WITHOUT_EXAMPLE, engine_readings, screen_asked
 from calc.uncertainty import Estimate
 from calc.uv.lamp import Lamp
 from calc.uv.meter import Reading, screen_from_readings
@@ -36,7 +37,7 @@ def read_through(query: MeterQuery, named: Lamp) -> Through:
         raise NotUnderstoodError(
             query.screen.text,
             Say("wanted-screen-or-without"),
-            f"screen:none without:{query.without[0].text}",
+            join_line("", {"screen": "none", "without": query.without[0].text}).strip(),
             "screen",
         )
     bare = engine_readings(query.without, NoScreen(), "without")
@@ -47,7 +48,7 @@ def read_through(query: MeterQuery, named: Lamp) -> Through:
         raise NotUnderstoodError(
             query.without[0].text,
             Say("wanted-without-higher"),
-            "readings:3.3 at 12 in without:6.0 at 12 in",
+            WITHOUT_EXAMPLE,
             "without",
         ) from error
     return Through(query.without, tuple(bare), FlatScreen(passes.best), passes)

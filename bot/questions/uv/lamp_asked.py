@@ -7,10 +7,6 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 
-from bot.answers.animals import GROUPS_OWN, AnimalNotNamedError, animal_asked
-from bot.answers.length_asked import length_asked
-from bot.answers.past_limit import PastLimitError, told_before
-from bot.answers.uv_limits import check_it_cannot_harm
 from bot.dangers.past_limits import alarms_past
 from bot.facts import Say
 from bot.kept.group import OwnLamp
@@ -22,9 +18,14 @@ from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
 from bot.language.sizes import Size
 from bot.language.wanted import UpTo, number_told
+from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.options import OwnTube
+from bot.questions.animals import GROUPS_OWN, AnimalNotNamedError, animal_asked
+from bot.questions.past_limit import PastLimitError, told_before
 from bot.questions.shared import limits_for
+from bot.questions.uv.harmless import check_it_cannot_harm
+from bot.questions.uv.length_asked import length_asked
 from calc.animals import Animal
 from calc.limits import Met, any_limits
 from calc.uncertainty import Doubt, Estimate
@@ -47,10 +48,9 @@ __all__ = [
 
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
-_EXAMPLES = {
-    "readings": "readings:4.2 at 12 in",
-    "without": "readings:3.3 at 12 in without:6.0 at 12 in",
-}
+WITHOUT_EXAMPLE = join_line("", {"readings": "3.3@12in", "without": "6.0@12in"}).strip()
+"""Readings with and without a screen that are understood."""
+_EXAMPLES = {"readings": "readings:4.2@12in", "without": WITHOUT_EXAMPLE}
 
 
 @dataclass(frozen=True, slots=True)

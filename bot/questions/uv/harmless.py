@@ -2,12 +2,11 @@
 
 from dataclasses import dataclass
 
-from bot.answers.animals import WithoutFiguresError, animal_asked
-from bot.answers.figures import number
-from bot.answers.past_limit import PastLimitError
 from bot.facts import Name, Say, Uvi
 from bot.facts import uvi as uvi_figure
 from bot.preferences import Context
+from bot.questions.animals import WithoutFiguresError, animal_asked
+from bot.questions.past_limit import PastLimitError
 from bot.questions.shared import animal_name, limits_for
 from bot.reply import Alarm
 from calc.animals import Animal
@@ -51,7 +50,7 @@ def check_it_cannot_harm(uvi: tuple[float, float], animal: str, context: Context
     raise PastLimitError(
         f"{uvi[0]:g}-{uvi[1]:g}",
         Say("wanted-uvi-harmless", facts),
-        "uvi:3-5" if own is None else f"uvi:{number(own.low, 0.1)}-{number(own.high, 0.1)}",
+        "uvi:3-5" if own is None else f"uvi:{round(own.low, 1):g}-{round(own.high, 1):g}",
         "uvi",
         (Alarm(key="uv_too_strong", words=f"uvi {uvi[0]:g}-{uvi[1]:g}", asked=True),),
     )

@@ -5,9 +5,6 @@ from dataclasses import dataclass
 
 from pydantic import ValidationError
 
-from bot.answers.animals import ANY_ANIMAL, AnimalNotNamedError
-from bot.answers.examples import examples_for
-from bot.answers.past_limit import PastLimitError
 from bot.command import Command
 from bot.dangers.first import Quoted
 from bot.facts import Say
@@ -16,7 +13,10 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.words import join_line, split_line
-from bot.questions.lacking import lacked
+from bot.questions.animals import ANY_ANIMAL, AnimalNotNamedError
+from bot.questions.lacking import Behind, lacked
+from bot.questions.past_limit import PastLimitError
+from bot.routes.examples import examples_for
 
 __all__ = [
     "Way",
@@ -47,14 +47,6 @@ class NotHeard:
     """Free words that no question was found in, and one that is understood."""
 
     example: str
-
-
-@dataclass(frozen=True, slots=True)
-class Behind:
-    """A refusal behind what must be known before it."""
-
-    before: Say
-    refusal: Say
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,10 +3,9 @@
 from collections.abc import Mapping
 from functools import cache
 
-from bot.answers.animals import ANY_ANIMAL, animal_of
-from bot.answers.figures import number
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
+from bot.questions.animals import ANY_ANIMAL, animal_of
 from calc.animals import Animal, Target, animals
 from calc.limits import Limit, Limits, limits_of
 from calc.naming import Known, named
@@ -56,7 +55,7 @@ def _is_heat(text: str) -> bool:
 
 
 def _c(text: str) -> str:
-    return f"{number((int(text[:-1]) - 32.0) / 1.8, 0.1)}C"
+    return f"{round((int(text[:-1]) - 32.0) / 1.8, 1):g}C"
 
 
 @cache
@@ -122,8 +121,8 @@ def _of_uv(animal: Animal) -> dict[str, dict[str, str]]:
     lamp = Lamp(strength, Fixture.POLISHED)
     start = place(lamp, NoScreen(), wanted.low, wanted.high).start
     distance = "14in" if start is None else f"{start.distance_m / _INCH_M:.0f}in"
-    aim, later = (number(wanted.aim * share, 0.1) for share in (1.0, 0.95))
-    span = f"{number(wanted.low, 0.1)}-{number(wanted.high, 0.1)}"
+    aim, later = (f"{round(wanted.aim * share, 1):g}" for share in (1.0, 0.95))
+    span = f"{round(wanted.low, 1):g}-{round(wanted.high, 1):g}"
     tube = {"tube": f"{strength:.0f}%", "distance": distance, "uvi": span}
     read = f"{aim} at {distance.removesuffix('in')} in"
     return {

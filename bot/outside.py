@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 from math import ceil, floor, isfinite
 
-from bot.answers.figures import number
 from bot.facts import Say
 from bot.language.quantities import Units, convert
+from bot.saying.figures import number
 from calc.validity import OutsideModelError
 
 __all__ = ["NAMED", "outside_told"]
@@ -56,6 +56,7 @@ NAMED = frozenset(
         "distance-from-a-tube-to-the-back",
         "tube-height",
         "tube-strength",
+        "length",
         "length-of-the-tube",
         "lit-length",
         "number-of-tubes",
