@@ -10,8 +10,8 @@ from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Row
 from bot.preferences import Context
-from calc.animals import ANY, Animal, BodyKind, Subject, Target, animals, own_name
 from bot.questions.animals import GROUPS_OWN, animal_asked
+from calc.animals import ANY, Animal, BodyKind, Subject, Target, animals, own_name
 from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind
 from calc.sources import source

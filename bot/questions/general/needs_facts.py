@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.questions.animals import animal_asked, wanted_of
 from bot.facts import Figure, Hours, Length, Name, Say, Temp, Uvi, degrees, hours, metres, uvi
 from bot.preferences import Context
 from bot.queries.needs import NeedsQuery
+from bot.questions.animals import animal_asked, wanted_of
 from bot.questions.heat.gauges import GaugesTold, gauges_told
 from bot.questions.heat.shared import aimed, has_best
 from bot.questions.shared import (

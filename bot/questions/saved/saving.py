@@ -7,8 +7,6 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from bot.questions.animals import animal_asked
-from bot.questions.uv.length_asked import tube_length_m
 from bot.desk import Desk
 from bot.facts import Bound as Rounded
 from bot.facts import Length, Say, Says, Share, metres, share
@@ -22,9 +20,11 @@ from bot.language.uv_lamps import UvLamp
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
 from bot.queries.mine import SaveQuery
+from bot.questions.animals import animal_asked
 from bot.questions.saved.setup import SetupTold, question_of, setup_rows, setup_told
 from bot.questions.setup.read import unclear_said
 from bot.questions.setup.told import SetUpTold, told_by
+from bot.questions.uv.length_asked import tube_length_m
 from bot.refusal import RefusedError
 
 __all__ = ["BOUNDED", "BeyondKept", "Saved", "save", "tell_beyond", "tell_save", "told_ends"]

@@ -6,12 +6,12 @@ Words: ``words/<language>/home.ftl``, ``heat.ftl``.
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bot.questions.animals import animal_asked
 from bot.facts import Say, Uvi, uvi
 from bot.kept.keeper import KEPT_AS, Enclosure, Reading
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Row
 from bot.preferences import Context
+from bot.questions.animals import animal_asked
 from bot.questions.heat.readings import reading_told
 from bot.questions.saved.reading import ReadOnce, last_said, read_once, read_said
 from bot.questions.uv.judged import judged_uvi_read
