@@ -15,7 +15,7 @@ from bot.questions.lacking import lacked
 from bot.saying.words import words
 
 ROOT = Path(__file__).parent.parent.parent.parent
-WITHOUT_FIGURES = ["tokay gecko", "rainbow boa", "mountain horned dragon", "green tree python"]
+WITHOUT_FIGURES = ["mountain horned dragon", "sandfish", "emerald tree boa", "Komodo dragon"]
 NOT_ANSWERED = [
     "distance",
     "uvi tube:12%",
