@@ -12,6 +12,7 @@ from bot.dangers.figures import figure_names, speaks_fahrenheit
 from bot.dangers.thesaurus import Meaning, end_of, listed, meaning, phrases_at
 from bot.dangers.watts import over_the_mark
 from bot.language.normal import normal
+from bot.language.tongue import Tongue
 
 __all__ = ["Hit", "Mood", "Told", "take_apart"]
 
@@ -24,9 +25,11 @@ _WORD = re.compile(
 _SAME_LETTERS = re.compile(r"(\w)\1{2,}")
 _MOST_WORDS = 20_000
 _START = attrgetter("start")
-_KEEPING = "keeps_its_no"
+_KEEPING, _SMALL = "keeps_its_no", "small_words"
 # After a comma, so short a piece with no verb goes on with the list before it.
 _SHORT = 3
+# So many words up to a negation a German one takes back, itself among them.
+_TAKES_BACK = 4
 
 
 class Mood:
@@ -52,6 +55,7 @@ class Told:
     """A text taken apart; lists that go by words have one place a word."""
 
     original: str
+    tongue: Tongue
     words: list[Meaning]
     spans: list[tuple[int, int]]
     sentence: list[int]
@@ -79,9 +83,9 @@ class Told:
         return self.original[self.spans[start][0] : self.spans[end - 1][1]]
 
 
-def take_apart(text: str) -> Told:
+def take_apart(text: str, tongue: Tongue = Tongue.ENGLISH) -> Told:
     """Return a text as words in clauses, with what was found and its moods."""
-    told = _words_of(text)
+    told = _words_of(text, tongue)
     _find(told)
     _group(told)
     _split_at_words(told)
@@ -93,9 +97,9 @@ def take_apart(text: str) -> Told:
     return told
 
 
-def _words_of(text: str) -> Told:
+def _words_of(text: str, tongue: Tongue) -> Told:
     plain = normal(text[:_LONGEST]).cut(_LONGEST)
-    told = Told(text, [], [], [], [], [])
+    told = Told(text, tongue, [], [], [], [], [])
     sentence = clause = 0
     for found in _WORD.finditer(plain.text):
         what = found.lastgroup
@@ -107,7 +111,7 @@ def _words_of(text: str) -> Told:
         elif what == "pause":
             clause += 1
         else:
-            told.words.append(_meant(found[0]))
+            told.words.append(_meant(found[0], tongue))
             told.spans.append(plain.span(*found.span()))
             told.sentence.append(sentence)
             told.clause.append(clause)
@@ -116,9 +120,9 @@ def _words_of(text: str) -> Told:
 
 
 @lru_cache(maxsize=_MOST_WORDS)
-def _meant(written: str) -> Meaning:
+def _meant(written: str, tongue: Tongue) -> Meaning:
     word = _SAME_LETTERS.sub(r"\1\1", written.lower())
-    return meaning(word.replace("'", "") or word)
+    return meaning(word.replace("'", "") or word, tongue)
 
 
 def _mark_asking(told: Told, sentence: int) -> None:
@@ -132,7 +136,8 @@ def _find(told: Told) -> None:
     """Note what stands where, and which words a phrase has taken."""
     words, hits, sentence = told.words, told.hits, told.sentence
     keeping = _keeping()
-    fahrenheit = speaks_fahrenheit(words)
+    german = told.tongue is Tongue.GERMAN
+    fahrenheit = not german and speaks_fahrenheit(words)
     for place, word in enumerate(words):
         for entry in phrases_at(words, place) if word.by_next or word.by_any else ():
             end = end_of(entry, words, place)
@@ -140,7 +145,7 @@ def _find(told: Told) -> None:
                 hits.setdefault(entry.name, []).append(Hit(place, end))
                 if entry.name in keeping:
                     told.in_phrase.update(range(place, end))
-        names = (*word.names, *figure_names(words, place, fahrenheit=fahrenheit))
+        names = (*word.names, *figure_names(words, place, fahrenheit=fahrenheit, german=german))
         if names:
             alone = Hit(place, place + 1)
             for name in names:
@@ -150,7 +155,9 @@ def _find(told: Told) -> None:
 @cache
 def _groups() -> Mapping[str, tuple[str, ...]]:
     groups = listed("groups.toml").items()
-    return {name: tuple(members.split()) for name, members in groups if name != _KEEPING}
+    return {
+        name: tuple(members.split()) for name, members in groups if name not in {_KEEPING, _SMALL}
+    }
 
 
 @cache
@@ -228,8 +235,13 @@ def _deny(told: Told, clause: range) -> None:
         if any(told.words[at].word[0].isdecimal() for at in rest):
             break
         end = rest.stop
-    for at in range(min(places), end):
+    for at in range(min(places) - _back(told, clause, min(places)), end):
         told.moods[at] |= Mood.DENIED
+
+
+def _back(told: Told, clause: range, place: int) -> int:
+    """Return how many words a negation takes back that stand before it: "raucht auch nicht"."""
+    return min(_TAKES_BACK, place - clause.start) if told.tongue is Tongue.GERMAN else 0
 
 
 def _asks_at_once(told: Told, sentence: range) -> bool:

@@ -31,10 +31,13 @@ def _unit(name: str) -> frozenset[str]:
     return frozenset(listed("figures.toml")[name].split())
 
 
-def figure_names(words: list[Meaning], place: int, *, fahrenheit: bool) -> tuple[str, ...]:
+def figure_names(
+    words: list[Meaning], place: int, *, fahrenheit: bool, german: bool = False
+) -> tuple[str, ...]:
     """Return what a figure is by its unit and size; none where the word is no figure.
 
-    ``fahrenheit`` says whether the whole text has figures that can only be degrees Fahrenheit.
+    ``fahrenheit`` says whether the whole text has figures that can only be degrees Fahrenheit;
+    in German a bare degree is Celsius.
     """
     number = _number(words[place].word)
     if number is None or _is_one_of_several(words, place):
@@ -45,7 +48,7 @@ def figure_names(words: list[Meaning], place: int, *, fahrenheit: bool) -> tuple
         unit = after
     if unit == "in" and after in _unit("after_in"):
         unit = ""
-    if unit in _unit("celsius"):
+    if unit in _unit("celsius") or (german and unit in _unit("degree")):
         return _temperature(number)
     if unit in _unit("fahrenheit"):
         return _temperature((number - 32) / 1.8)
@@ -60,6 +63,8 @@ def figure_names(words: list[Meaning], place: int, *, fahrenheit: bool) -> tuple
         return ("percent_strong",)
     if unit in _unit("other"):
         return ("uvi_strong",) if unit == "uvi" and number >= _STRONG_UVI else ()
+    if german and number > _MOST_BARE_C:
+        return ("number", "watts_bare")
     return _bare(number, unit in _unit("degree"), fahrenheit)
 
 

@@ -1,9 +1,9 @@
 """A second hearing of hazards, learned from sentences: for what no list of words foresaw.
 
 A linear model for each language over a text's words, their letters and what the thesaurus finds in
-them. Its weights are ``learned_<language>.npz``, made by ``tests/bot/dangers/training.py`` from the
-sentences beside it; nothing is learned while the bot runs. It says how likely each hazard is told
-as happening now.
+them, in German also two by two, as its sentences are fewer. Its weights, made by
+``tests/bot/dangers/training.py`` from the sentences beside it, are ``learned_<language>.npz``;
+nothing is learned while the bot runs. It says how likely each hazard is told as happening now.
 """
 
 from collections.abc import Mapping
@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from bot.dangers.clauses import Mood, Told
+from bot.dangers.thesaurus import listed
 from bot.language.tongue import Tongue
 
 __all__ = ["BUCKETS", "NOTHING", "Guess", "features", "guess"]
@@ -35,6 +36,7 @@ _MOST_WORDS = 50_000
 # Below this chance [1] nobody asks which word told it.
 _TELLING = 0.01
 _MOST_HITS = 8
+_MOST_IN_CLAUSE, _MOST_TOGETHER = 4, 40
 # More than any text has words; a power of two.
 _MOST_PLACES = 1 << 11
 
@@ -77,9 +79,9 @@ class _Model:
     bias: NDArray[np.float64]
 
 
-def guess(told: Told, tongue: Tongue = Tongue.ENGLISH) -> Guess | None:
+def guess(told: Told) -> Guess | None:
     """Return how likely a text tells each hazard, or None where nothing in it is known."""
-    model = _model(tongue)
+    model = _model(told.tongue)
     told_by = features(told)
     found = model.row[told_by.numbers]
     known = found >= 0
@@ -127,6 +129,9 @@ def features(told: Told) -> Features:
             listed += [crc32(later.written, word.near) for word, later in pairs]
         at = [*at, *range(len(words) - apart)]
     found, there = _findings(told)
+    if told.tongue is Tongue.GERMAN:
+        together, where = _together(told)
+        found, there = found + together, there + where
     numbers.append(np.array(listed + found, dtype=np.int64) % BUCKETS)
     places.append(np.array(at + there, dtype=np.int64))
     of_words = int(lengths.sum()) + len(listed)
@@ -168,6 +173,46 @@ def _findings(told: Told) -> tuple[list[int], list[int]]:
             numbers.append(in_mood[told.mood(hit)])
             places.append(hit.start)
     return numbers, places
+
+
+def _together(told: Told) -> tuple[list[int], list[int]]:
+    """Return the numbers of what was found in one clause, two by two."""
+    in_clause: dict[int, dict[tuple[str, int], int]] = {}
+    for name, hits in told.hits.items():
+        if name in _alone():
+            continue
+        for hit in hits[:_MOST_IN_CLAUSE]:
+            here = in_clause.setdefault(told.clause[hit.start], {})
+            here.setdefault((name, _mood_bits(told.mood(hit))), hit.start)
+    numbers, places = [], []
+    for here in in_clause.values():
+        marks = sorted(here)[:_MOST_TOGETHER]
+        for at, mark in enumerate(marks):
+            begun = _begun(*mark)
+            numbers += [crc32(_written(*other), begun) % BUCKETS for other in marks[at + 1 :]]
+            places += [here[mark]] * (len(marks) - at - 1)
+    return numbers, places
+
+
+def _mood_bits(mood: int) -> int:
+    """Return whether something is denied, and whether it is in any other mood, as two bits."""
+    return (mood & Mood.DENIED) + 2 * bool(mood & ~Mood.DENIED)
+
+
+@cache
+def _written(name: str, mood: int) -> bytes:
+    return f"{name}{mood}".encode()
+
+
+@cache
+def _begun(name: str, mood: int) -> int:
+    return crc32(f"j{name}{mood}&".encode())
+
+
+@cache
+def _alone() -> frozenset[str]:
+    """Return the lists of small words, which say nothing beside another list."""
+    return frozenset(listed("groups.toml")["small_words"].split())
 
 
 @cache

@@ -1,6 +1,7 @@
 """Hazards that are told in words: which of the table a text tells."""
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from functools import cache, lru_cache
 from math import inf
 from typing import Literal, cast
@@ -15,15 +16,32 @@ from bot.reply import Alarm
 
 __all__ = ["listen"]
 
-# Lists of words and learned sentences hear together; chances [1] of what was learned. Below the
-# first, what only the lists heard is dropped; from the second on (in a few words, the third), what
-# only it heard is taken. A list's word for a hazard weighs as the fourth; beside the likeliest, a
-# hazard that a list heard stays from the fifth part of it on, another from the sixth.
-# Set on fresh messages of another hand, which since count as mended on.
-_NOTHING_BELOW, _ALONE_ABOVE, _ALONE_IN_FEW_ABOVE = 0.45, 0.90, 0.80
-_LIST_WEIGHS, _HEARD_STAYS, _OTHER_STAYS = 0.2, 0.3, 0.5
-# Where a person may be hurt, the lists are doubted less.
-_NOTHING_OF_PEOPLE_BELOW = 0.20
+
+@dataclass(frozen=True, slots=True)
+class _Weights:
+    """How lists of words and learned sentences hear together: chances [1] of what was learned.
+
+    Below ``nothing_below``, what only the lists heard is dropped; from ``alone_above`` on (in a
+    few words, ``alone_in_few_above``), what only it heard is taken. A list's word for a hazard
+    weighs as ``list_weighs``; beside the likeliest, a hazard that a list heard stays from
+    ``heard_stays`` of it on, another from ``other_stays``. Where a person may be hurt, the lists
+    are doubted less.
+    """
+
+    nothing_below: float
+    nothing_of_people_below: float
+    alone_above: float
+    alone_in_few_above: float
+    list_weighs: float = 0.2
+    heard_stays: float = 0.3
+    other_stays: float = 0.5
+
+
+# Set on messages of another hand, which since count as mended on.
+_WEIGHTS = {
+    Tongue.ENGLISH: _Weights(0.45, 0.20, 0.90, 0.80),
+    Tongue.GERMAN: _Weights(0.60, 0.40, 0.70, 0.70),
+}
 _FEW_WORDS = 10
 # Fewer, such as an option's text, tell nothing that no list knows.
 _FEWEST_WORDS = 3
@@ -38,8 +56,8 @@ _NEEDS = {
 }
 # What takes back what was learned.
 _NOT_BESIDE = {"no_uv_through_glass": "inside_glass"}
-# In German the learned sentences alone hear; the second where no small word tells the language.
-_GERMAN_ABOVE, _UNTOLD_ABOVE = 0.5, 0.9
+# Where no small word tells the language, German hears only what it is as sure of as this.
+_UNTOLD_ABOVE = 0.9
 _Urgency = Literal["", "now", "today", "this week", "change"]
 
 
@@ -51,39 +69,22 @@ def listen(text: str) -> tuple[Alarm, ...]:
     >>> [alarm.key for alarm in listen("the plug is melting and he is limp")]
     ['fire', 'not_moving']
     """
-    told = take_apart(text)
     tongue = tongue_of(text)
     if tongue is Tongue.GERMAN:
-        return _learned_alone(told, tongue, _GERMAN_ABOVE)
-    alarms = _english(told)
+        return _heard(take_apart(text, Tongue.GERMAN))
+    told = take_apart(text)
+    alarms = _heard(told)
     if alarms or tongue or _count(told) < _FEWEST_WORDS:
         return alarms
-    return _learned_alone(told, Tongue.GERMAN, _UNTOLD_ABOVE)
+    return _heard(take_apart(text, Tongue.GERMAN), at_least=_UNTOLD_ABOVE)
 
 
-def _learned_alone(told: Told, tongue: Tongue, above: float) -> tuple[Alarm, ...]:
-    """Return what was learned of a language that has no lists.
-
-    The likeliest hazard, then each that is at least half as likely in the order of the table.
-    """
-    guessed = guess(told, tongue)
-    if guessed is None or guessed.any_chance < above:
-        return ()
-    first = max(guessed.chances, key=lambda key: guessed.chances[key])
-    least = _OTHER_STAYS * guessed.chances[first]
-    found = [key for key in hazards() if guessed.chances.get(key, 0.0) >= least]
-    found.sort(key=lambda key: key != first)
-    clauses = {key: told.clause_of(guessed.place_of(key)) for key in found}
-    return tuple(
-        Alarm(key=key, words=told.quoted(clause.start, clause.stop))
-        for key, clause in clauses.items()
-    )
-
-
-def _english(told: Told) -> tuple[Alarm, ...]:
+def _heard(told: Told, at_least: float = 0.0) -> tuple[Alarm, ...]:
+    """Return what lists and learned sentences hear together in the text's language."""
     heard: dict[str, Found] = {}
     seen = "vet_seen" in told.hits
-    possible = set().union(*(_told_by().get(name, ()) for name in told.hits))
+    told_by = _told_by(told.tongue)
+    possible = set().union(*(told_by.get(name, ()) for name in told.hits))
     for key, row in hazards().items():
         if key not in possible:
             continue
@@ -94,6 +95,8 @@ def _english(told: Told) -> tuple[Alarm, ...]:
             heard[key] = best
     # What was learned adds nothing of its own to so few words.
     guessed = guess(told) if heard or _count(told) >= _FEWEST_WORDS else None
+    if at_least and (guessed is None or guessed.any_chance < at_least):
+        return ()
     if guessed is not None:
         heard = _weighed(heard, guessed, told)
     covered = {
@@ -116,15 +119,16 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
     """Return what the lists heard, as what was learned bears it out or adds to it."""
     asked = {key: best for key, best in heard.items() if best.asked}
     plain = {key: best for key, best in heard.items() if not best.asked}
+    weights = _WEIGHTS[told.tongue]
     if guessed.any_chance < _least_chance(told, plain):
         return asked | {key: best for key, best in plain.items() if _stands_alone(told, best)}
     votes = {
-        key: chance + (_LIST_WEIGHS if key in plain else 0.0)
+        key: chance + (weights.list_weighs if key in plain else 0.0)
         for key, chance in guessed.chances.items()
     }
     first = max(votes, key=lambda key: votes[key])
     # Beside what a list heard, another hazard must be the likelier half.
-    least = _OTHER_STAYS if plain else 0.0
+    least = weights.other_stays if plain else 0.0
     kept = {}
     for key, row in hazards().items():
         chance, most = guessed.chances.get(key, 0.0), votes[first]
@@ -134,11 +138,11 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
         comes_later = row.rank > hazards()[first].rank
         if key in plain and (
             plain[key].sure
-            or chance >= _HEARD_STAYS * most
+            or chance >= weights.heard_stays * most
             or (comes_later and _stands_alone(told, plain[key]))
         ):
             kept[key] = plain[key]
-        elif _may_be_told(told, guessed, key) and chance >= max(_OTHER_STAYS * most, least):
+        elif _may_be_told(told, guessed, key) and chance >= max(weights.other_stays * most, least):
             kept[key] = plain.get(key) or _clause_of(told, guessed.place_of(key))
         elif key in asked:
             kept[key] = asked[key]
@@ -146,13 +150,14 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
 
 
 def _least_chance(told: Told, plain: Mapping[str, Found]) -> float:
+    weights = _WEIGHTS[told.tongue]
     if any(hazards()[key].kind is HazardKind.PEOPLE for key in plain):
-        return _NOTHING_OF_PEOPLE_BELOW
+        return weights.nothing_of_people_below
     if plain:
-        return _NOTHING_BELOW
+        return weights.nothing_below
     if _count(told) < _FEWEST_WORDS:
         return inf
-    return _ALONE_IN_FEW_ABOVE if len(told.words) <= _FEW_WORDS else _ALONE_ABOVE
+    return weights.alone_in_few_above if len(told.words) <= _FEW_WORDS else weights.alone_above
 
 
 def _may_be_told(told: Told, guessed: Guess, key: str) -> bool:
@@ -171,13 +176,14 @@ def _stands_alone(told: Told, best: Found) -> bool:
     if best.sure:
         return True
     clause = told.clause_of(best.start)
-    return _by_itself(told.quoted(clause.start, max(clause.stop, best.end))) >= _CLAUSE_TELLS
+    words = told.quoted(clause.start, max(clause.stop, best.end))
+    return _by_itself(words, told.tongue) >= _CLAUSE_TELLS
 
 
 @lru_cache(maxsize=2)
-def _by_itself(clause: str) -> float:
+def _by_itself(clause: str, tongue: Tongue) -> float:
     """Return how likely a clause by itself tells any hazard; each hazard heard in it asks."""
-    guessed = guess(take_apart(clause))
+    guessed = guess(take_apart(clause, tongue))
     return 0.0 if guessed is None else guessed.any_chance
 
 
@@ -189,7 +195,7 @@ def _clause_of(told: Told, place: int) -> Found:
 def _best(told: Told, key: str) -> Found | None:
     """Return where a text tells a hazard, the plain telling before the asked one."""
     asked = None
-    for pair in pairs().get(key, ()):
+    for pair in pairs(told.tongue).get(key, ()):
         result = found(told, pair)
         if result is not None and not result.asked:
             return result
@@ -205,10 +211,10 @@ def _urgency(told: Told, key: str) -> _Urgency:
 
 
 @cache
-def _told_by() -> Mapping[str, frozenset[str]]:
+def _told_by(tongue: Tongue) -> Mapping[str, frozenset[str]]:
     """Return which hazards a thing may begin to tell: of the others no pair need be looked at."""
     of_thing: dict[str, set[str]] = {}
-    for key, rows in pairs().items():
+    for key, rows in pairs(tongue).items():
         for name in (name for pair in rows for name in pair.first):
             of_thing.setdefault(name, set()).add(key)
     return {name: frozenset(keys) for name, keys in of_thing.items()}

@@ -8,6 +8,7 @@ from operator import attrgetter
 
 from bot.dangers.clauses import Hit, Mood, Told
 from bot.dangers.thesaurus import listed
+from bot.language.tongue import Tongue
 
 __all__ = ["Found", "Pair", "found", "pairs", "urgencies"]
 
@@ -53,9 +54,9 @@ class Found:
 
 
 @cache
-def pairs() -> Mapping[str, tuple[Pair, ...]]:
+def pairs(tongue: Tongue = Tongue.ENGLISH) -> Mapping[str, tuple[Pair, ...]]:
     """Return the pairs of each hazard by its key."""
-    return {key: _read(text) for key, text in listed("pairs.toml").items()}
+    return {key: _read(text) for key, text in listed("pairs.toml", tongue).items()}
 
 
 @cache

@@ -7,8 +7,10 @@ from functools import cache, lru_cache
 from importlib.resources import files
 from typing import Any
 
+from bot.dangers import german
 from bot.language.hearing.spelling import corrected
 from bot.language.hearing.word_lists import word_list
+from bot.language.tongue import Tongue
 
 __all__ = ["Entry", "Meaning", "end_of", "listed", "meaning", "phrases_at"]
 
@@ -20,6 +22,8 @@ _VOWELS = "aeiou"
 # How an entry is written: word+ has its endings, word* any end, <name> any word of that name,
 # _ up to two words of any kind.
 _GAP = "_"
+# Stands before the words of a German entry, whose signs german.py tells.
+_GERMAN = "~"
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,12 +60,24 @@ class _Lists:
 
 
 @lru_cache(maxsize=20_000)
-def meaning(word: str) -> Meaning:
+def meaning(word: str, tongue: Tongue = Tongue.ENGLISH) -> Meaning:
     """Return what a word is, with one slip of spelling forgiven in a long one.
 
     >>> "smoke" in meaning("smokin").names
     True
     """
+    return _german_meaning(word) if tongue is Tongue.GERMAN else _english_meaning(word)
+
+
+def _german_meaning(word: str) -> Meaning:
+    lists = _german_lists()
+    names = frozenset(lists.names.under(word))
+    phrases = [entry for name in sorted(names) for entry in lists.after_name.get(name, ())]
+    phrases.extend(lists.phrases.under(word))
+    return Meaning(word, names, (), {}, tuple(dict.fromkeys(phrases)))
+
+
+def _english_meaning(word: str) -> Meaning:
     lists = _lists()
     meant = word
     if not _is_known(word, lists) and len(word) >= _SHORTEST_SLIP:
@@ -100,6 +116,8 @@ def _one_slip(word: str, known: frozenset[str]) -> str:
 def fits(pattern: str, word: Meaning) -> bool:
     """Say whether a word is what one place of a phrase wants."""
     last = pattern[-1]
+    if pattern[0] == _GERMAN:
+        return german.fits(pattern[1:], word.word)
     if last == ">":
         return pattern[1:-1] in word.names
     if last == "*":
@@ -139,9 +157,42 @@ def end_of(entry: Entry, words: list[Meaning], start: int) -> int:
 
 
 @cache
-def listed(file: str) -> Mapping[str, Any]:
-    """Return a data file of this room, its lists by their names."""
-    return tomllib.loads((files("bot.dangers") / file).read_text(encoding="utf-8"))
+def listed(file: str, tongue: Tongue = Tongue.ENGLISH) -> Mapping[str, Any]:
+    """Return a data file of this room, its lists by their names; its German one stands apart."""
+    room = files("bot.dangers")
+    path = room / "de" / file if tongue is Tongue.GERMAN else room / file
+    return tomllib.loads(path.read_text(encoding="utf-8"))
+
+
+def _entries(tongue: Tongue) -> Iterator[tuple[str, list[str]]]:
+    for file in _FILES:
+        for name, text in listed(file, tongue).items():
+            for line in text.replace("\n", ",").split(","):
+                if parts := line.split():
+                    yield name, parts
+
+
+@dataclass(frozen=True, slots=True)
+class _German:
+    names: german.Words[str]
+    phrases: german.Words[Entry]
+    after_name: Mapping[str, list[Entry]]
+
+
+@cache
+def _german_lists() -> _German:
+    lists = _German(german.Words(), german.Words(), {})
+    after_name: dict[str, list[Entry]] = {}
+    for name, (first, *rest) in _entries(Tongue.GERMAN):
+        marked = (word if word == _GAP or word[0] == "<" else f"{_GERMAN}{word}" for word in rest)
+        entry = Entry(name, tuple(marked))
+        if first[0] == "<":
+            after_name.setdefault(first[1:-1], []).append(entry)
+        elif rest:
+            lists.phrases.keep(first, entry)
+        else:
+            lists.names.keep(first, name)
+    return _German(lists.names, lists.phrases, after_name)
 
 
 @cache
@@ -150,23 +201,18 @@ def _lists() -> _Lists:
     stems: dict[str, set[str]] = {}
     phrases: dict[str, list[Entry]] = {}
     stem_phrases: dict[str, list[Entry]] = {}
-    for file in _FILES:
-        for name, text in listed(file).items():
-            for line in text.replace("\n", ",").split(","):
-                parts = line.split()
-                if not parts:
-                    continue
-                first, rest = parts[0], tuple(parts[1:])
-                stem = first.endswith("*")
-                if rest:
-                    into = stem_phrases if stem else phrases
-                    for form in _forms(first[:-1]) if first.endswith("+") else (first.strip("*"),):
-                        into.setdefault(form, []).append(Entry(name, rest))
-                elif stem:
-                    stems.setdefault(first[:-1], set()).add(name)
-                else:
-                    for form in _forms(first[:-1]) if first.endswith("+") else (first,):
-                        words.setdefault(form, set()).add(name)
+    for name, parts in _entries(Tongue.ENGLISH):
+        first, rest = parts[0], tuple(parts[1:])
+        stem = first.endswith("*")
+        if rest:
+            into = stem_phrases if stem else phrases
+            for form in _forms(first[:-1]) if first.endswith("+") else (first.strip("*"),):
+                into.setdefault(form, []).append(Entry(name, rest))
+        elif stem:
+            stems.setdefault(first[:-1], set()).add(name)
+        else:
+            for form in _forms(first[:-1]) if first.endswith("+") else (first,):
+                words.setdefault(form, set()).add(name)
     return _Lists(
         words={word: frozenset(names) for word, names in words.items()},
         stems={stem: frozenset(names) for stem, names in stems.items()},

@@ -6,7 +6,9 @@ __all__ = ["over_the_mark"]
 
 _LEAST, _MOST = 15.0, 1000.0
 _FURTHER = 3
-_ARTICLES = frozenset(("a", "an", "the", "my", "that", "this"))
+_ARTICLES = frozenset(
+    ("a", "an", "the", "my", "that", "this", "einer", "der", "ner", "eine", "meiner")
+)
 
 
 def over_the_mark(words: list[Meaning], places: range) -> tuple[int, int] | None:

@@ -3,7 +3,7 @@
 import re
 import tomllib
 from enum import StrEnum
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 
 __all__ = ["Tongue", "tongue_of"]
@@ -19,12 +19,22 @@ class Tongue(StrEnum):
 # Letters that only German has of the two.
 _LETTERS = re.compile(r"[äöüßÄÖÜẞ]")
 _WORD = re.compile(r"[^\W\d_]+")
+_SHORTEST_END = 4
 
 
 @cache
-def _small(tongue: Tongue) -> frozenset[str]:
+def _listed(name: str) -> frozenset[str]:
     told = tomllib.loads((files("bot.language") / "tongue.toml").read_text(encoding="utf-8"))
-    return frozenset(told[tongue.name.lower()].split())
+    return frozenset(told[name].split())
+
+
+@lru_cache(maxsize=20_000)
+def _is_german(word: str) -> bool:
+    if word in _listed("german") or _LETTERS.search(word):
+        return True
+    return any(
+        word[at:] in _listed("german_ends") for at in range(1, len(word) - _SHORTEST_END + 1)
+    )
 
 
 def tongue_of(text: str) -> Tongue | None:
@@ -34,9 +44,8 @@ def tongue_of(text: str) -> Tongue | None:
     (<Tongue.GERMAN: 'de'>, <Tongue.ENGLISH: 'en'>, None)
     """
     words = _WORD.findall(text.lower())
-    of_german, of_english = _small(Tongue.GERMAN), _small(Tongue.ENGLISH)
-    german = sum(word in of_german or bool(_LETTERS.search(word)) for word in words)
-    english = sum(word in of_english for word in words)
+    german = sum(map(_is_german, words))
+    english = sum(word in _listed("english") for word in words)
     if german == english:
         return None
     return Tongue.GERMAN if german > english else Tongue.ENGLISH
