@@ -57,7 +57,7 @@ _NEEDS = {
 # What takes back what was learned.
 _NOT_BESIDE = {"no_uv_through_glass": "inside_glass"}
 # Where no small word tells the language, German hears only what it is as sure of as this.
-_UNTOLD_ABOVE = 0.9
+_UNTOLD_ABOVE = 0.95
 _Urgency = Literal["", "now", "today", "this week", "change"]
 
 
