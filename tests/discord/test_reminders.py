@@ -7,6 +7,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from bot.kept.reminders import About, Reminder, ReminderExport, State, Trouble
+from bot.language.tongue import Tongue
 from bot.store.reminders import LEASE
 from bot.store.store import Store
 from tests.discord.answers import post_buttons
@@ -50,6 +51,23 @@ async def settled(store: Store, reminder: Reminder, *states: State) -> Reminder:
 @pytest.fixture(autouse=True)
 def _known(world: World) -> None:
     world.platform.people.update({person.id: person for person in (FERN, MOSS)})
+
+
+async def test_it_speaks_the_language_that_its_keeper_chose(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    await store.keepers.change(FERN.id, language=Tongue.GERMAN)
+    kept = await remind(store, NOW - HOUR, every_days=7)
+    async with world.running(keeper()):
+        await settled(store, kept, State.WAITING)
+        (post,) = messages_to(world, FERN)
+    due = int((NOW - HOUR).timestamp())
+    assert post.payload["content"].split("\n") == [
+        "Eine Erinnerung: UV messen. Schreib den Wert auf mit /mine reading.",
+        f"Sie kommt zu spät: Fällig war sie am <t:{due}:F>.",
+        "Sie kommt alle 7 Tage wieder.",
+    ]
+    assert next(iter(post_buttons(post))) == "Morgen"
 
 
 async def test_one_that_fell_due_while_the_bot_was_away_comes_late_and_says_so(
