@@ -164,16 +164,22 @@ class World:
         return await self._send(COMPONENT, data, user, place, "en-GB", source.post)
 
     async def pick(
-        self, source: Answer, value: str, *, user: Person = FERN, locale: str = "en-GB"
+        self,
+        source: Answer | Post,
+        value: str,
+        *,
+        user: Person = FERN,
+        where: Place | None = None,
+        locale: str = "en-GB",
     ) -> Answer:
         """Pick a value from the list of a message."""
-        post = source.post
+        post = source if isinstance(source, Post) else source.post
         assert post.seen_by in (None, user.id), "nobody else sees an ephemeral message"
         parts = [part for row in post.payload["components"] for part in row["components"]]
         lists = [part for part in parts if part["type"] == 3]
         select = next(p for p in lists if value in [option["value"] for option in p["options"]])
         data = {"custom_id": select["custom_id"], "component_type": 3, "values": [value]}
-        place = source.exchange.place
+        place = where or (source.exchange.place if isinstance(source, Answer) else None)
         return await self._ask(COMPONENT, data, user, place, locale, source=post)
 
     async def submit(
