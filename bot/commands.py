@@ -1,7 +1,10 @@
 """Every question Noonstone answers: the one list that the fronts, the help and the tests read."""
 
+import re
+
 from bot.command import Command
 from bot.heat_commands import HEAT_COMMANDS
+from bot.menu import WORDS, bare
 from bot.questions.general.about import ABOUT
 from bot.questions.general.convert import CONVERT
 from bot.questions.general.guide import GUIDE
@@ -20,6 +23,10 @@ from bot.setup_commands import SETUP_COMMANDS
 from bot.stored_commands import GROUPS, STORED_COMMANDS
 
 __all__ = ["ALL_COMMANDS", "COMMANDS", "command_at", "command_named", "described"]
+
+
+# How an option begins.
+_OPTION = re.compile(r"[A-Za-z_-]+[:=]\S")
 
 
 def _all_commands() -> tuple[Command, ...]:
@@ -56,15 +63,20 @@ def command_named(name: str) -> Command | None:
 
 
 def command_at(line: str) -> tuple[Command, str] | None:
-    """Return the question that a line begins with, and the rest of the line."""
-    bare = line.strip().removeprefix("/").lstrip()
-    first = bare.split(maxsplit=2)
+    """Return the question that a line begins with, by either name, and the rest of the line."""
+    typed = line.strip().removeprefix("/").lstrip()
+    first = typed.split(maxsplit=2)
     for count in (2, 1):
-        command = command_named(" ".join(first[:count]).lower()) if len(first) >= count else None
+        if len(first) < count:
+            continue
+        rest = typed
+        for word in first[:count]:
+            rest = rest.removeprefix(word).lstrip()
+        name = " ".join(first[:count]).lower()
+        # Somebody's heat lamp may smoke: without a slash, words after a group's are no question.
+        options = not rest or _OPTION.match(rest) or line.lstrip().startswith("/")
+        command = command_named(bare(name) if options or name not in WORDS else name)
         if command is not None:
-            rest = bare
-            for word in first[:count]:
-                rest = rest.removeprefix(word).lstrip()
             return command, rest
     return None
 

@@ -113,6 +113,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.saying",
     ),
     "bot.commands": (
+        "bot.menu",
         "bot.answers",
         "bot.command",
         "bot.heat_commands",
@@ -286,14 +287,15 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.way_on",
         "calc.validity",
     ),
-    "bot.render": ("bot.brief", "bot.render", "bot.reply", "bot.drawing"),
+    "bot.menu": (),
+    "bot.render": ("bot.brief", "bot.menu", "bot.render", "bot.reply", "bot.drawing"),
     "bot.operating": ("bot.operating",),
     "bot.fronts": ("bot", "calc.sources", "calc.animals", "calc.name_index", "calc.setup.bodies"),
     "bot.__main__": ("bot",),
 }
 # third-party package → the rooms that may import it.
 KEEPERS: dict[str, tuple[str, ...]] = {
-    "discord": ("bot.fronts.discord", "bot.render.embeds"),
+    "discord": ("bot.fronts.discord",),
     "fluent": ("bot.saying",),
     "pint": ("bot.language", "bot.answers"),
     "pydantic": ("bot",),

@@ -9,7 +9,7 @@ from pytest_benchmark.fixture import BenchmarkFixture
 
 from bot.ask import ask
 from bot.preferences import Preferences
-from bot.render.embeds import render_embeds
+from bot.render.post import render_post
 from bot.render.text import render_text
 
 FREE_WORDS = (
@@ -45,9 +45,9 @@ def test_render_text(benchmark: BenchmarkFixture) -> None:
     assert benchmark(lambda: render_text(reply))
 
 
-def test_render_embeds(benchmark: BenchmarkFixture) -> None:
+def test_render_post(benchmark: BenchmarkFixture) -> None:
     reply = ask(LINES["ask distance"], Preferences())
-    assert benchmark(lambda: render_embeds(reply))
+    assert benchmark(lambda: render_post(reply))
 
 
 def test_plain_pint_parse(benchmark: BenchmarkFixture) -> None:

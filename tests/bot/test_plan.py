@@ -9,8 +9,8 @@ from bot.ask import ask
 from bot.drawing import Side
 from bot.kept.group import Own, OwnLamp
 from bot.preferences import Preferences
-from bot.render.embeds import render_embeds
 from bot.render.picture import draw
+from bot.render.post import render_post
 from bot.reply import Reply, Value
 from calc.animals import animals
 
@@ -190,7 +190,7 @@ def test_every_animal_gets_a_plan_or_a_refusal_with_a_way_out(
     assert reply.table is not None
     assert reply.picture is not None
     assert len(reply.picture.alt) <= 1024
-    shown = "\n".join(e.description or "" for e in render_embeds(reply))
+    shown = render_post(reply).text
     # What cannot wait takes the room of the last of a plan's many rows.
     assert reply.dangers or "do not fit here" not in shown
 

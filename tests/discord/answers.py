@@ -4,9 +4,18 @@ from dataclasses import dataclass
 from typing import Any
 
 from tests.discord.limits import Json
+from tests.discord.message_limits import COMPONENTS_V2, ROW, TEXT, walked
 from tests.discord.platform import Exchange, Platform, Post
 
-__all__ = ["Answer", "embed_text", "post_buttons", "post_text"]
+__all__ = [
+    "Answer",
+    "embed_text",
+    "forget_the_question",
+    "is_card",
+    "post_buttons",
+    "post_rows",
+    "post_text",
+]
 
 FORM, CHOICES, LATER_UPDATE = 9, 8, 6
 
@@ -23,13 +32,32 @@ def embed_text(embed: Json) -> str:
 def post_text(post: Post) -> str:
     """Return the words of a message, top to bottom."""
     words = [post.payload["content"], *map(embed_text, post.payload["embeds"])]
+    parts = walked(post.payload["components"])
+    words += [part["content"] for part in parts if part["type"] == TEXT]
     return "\n".join(word for word in words if word)
+
+
+def post_rows(post: Post) -> list[list[Json]]:
+    """Return the rows of buttons and lists of a message, in a card or under a text."""
+    parts = walked(post.payload["components"])
+    return [part["components"] for part in parts if part["type"] == ROW]
+
+
+def forget_the_question(post: Post) -> None:
+    """Take the line away that tells the question, as a message of long ago might lack it."""
+    for part in walked(post.payload["components"]):
+        if part["type"] == TEXT and part["content"].startswith("-# /"):
+            part["content"] = "…"
+
+
+def is_card(post: Post) -> bool:
+    """Say whether a message is a card."""
+    return bool(post.payload["flags"] & COMPONENTS_V2)
 
 
 def post_buttons(post: Post) -> dict[str, Json]:
     """Return the buttons of a message by label."""
-    rows = post.payload["components"]
-    return {part["label"]: part for row in rows for part in row["components"] if "label" in part}
+    return {part["label"]: part for row in post_rows(post) for part in row if "label" in part}
 
 
 @dataclass(frozen=True)

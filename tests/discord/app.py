@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 
+from bot.menu import menu_name
 from tests.discord.answers import Answer
 from tests.discord.cast import Person, Upload
 from tests.discord.limits import Json
@@ -34,7 +35,7 @@ def slash_data(
     commands: list[Json], name: str, given: Mapping[str, Filled], *, partial: bool = False
 ) -> Json:
     """Return a slash command's data; ``partial`` while it is still being typed."""
-    first, *path = name.split()
+    first, *path = menu_name(name).split()
     command = registered(commands, first, CHAT_INPUT)
     declared: list[Json] = command.get("options") or []
     steps = []

@@ -5,9 +5,10 @@ from typing import Any
 
 from tests.discord.limits import Breach, Check, Json, Path_
 
-__all__ = ["embed_characters", "message_breaches", "modal_breaches"]
+__all__ = ["COMPONENTS_V2", "embed_characters", "message_breaches", "modal_breaches", "walked"]
 
 ROW, BUTTON, SELECT, TEXT_INPUT, LABEL, RADIO, CHECKBOXES = 1, 2, 3, 4, 18, 21, 22
+TEXT, GALLERY, FILE, SEPARATOR, CONTAINER = 10, 12, 13, 14, 17
 LINK_STYLE, PREMIUM_STYLE = 5, 6
 COMPONENTS_V2 = 1 << 15
 OWN_MENTIONS = {"users", "roles", "everyone"}
@@ -24,11 +25,34 @@ def message_breaches(message: Json, file_bytes: Iterable[int] = ()) -> list[Brea
     check.number(("embeds",), sum(map(embed_characters, embeds)), "embed characters")
     _attachments(check, message.get("attachments") or [], list(file_bytes))
     _allowed_mentions(check, message.get("allowed_mentions"))
-    check.rule(
-        ("flags",), not (message.get("flags") or 0) & COMPONENTS_V2, "legacy components are used"
-    )
-    _rows(check, message.get("components") or [])
+    parts = message.get("components") or []
+    if (message.get("flags") or 0) & COMPONENTS_V2:
+        bare = not (message.get("content") or embeds)
+        check.rule(("flags",), bare, "a card has neither content nor embeds")
+        _card(check, parts)
+    else:
+        _rows(check, parts)
     return check.breaches
+
+
+def walked(parts: list[Json]) -> Iterator[Json]:
+    """Yield the parts of a message and all that lie in them."""
+    for part in parts:
+        yield part
+        yield from walked(part.get("components") or [])
+
+
+def _card(check: Check, parts: list[Json]) -> None:
+    there = list(walked(parts))
+    texts = [part["content"] for part in there if part["type"] == TEXT]
+    check.number(("components",), len(there), "card components")
+    check.number(("components",), sum(map(len, texts)), "card text")
+    check.rule(("components",), all(text.strip() for text in texts), "a text says something")
+    known = {ROW, BUTTON, SELECT, TEXT, GALLERY, FILE, SEPARATOR, CONTAINER}
+    check.rule(("components",), {part["type"] for part in there} <= known, "known parts")
+    numbers = [part["id"] for part in there if part.get("id")]
+    check.rule(("components",), len(set(numbers)) == len(numbers), "ids are unique")
+    _held_rows(check, [part for part in there if part["type"] == ROW])
 
 
 def embed_characters(embed: Json) -> int:
@@ -83,6 +107,10 @@ def _allowed_mentions(check: Check, allowed: Json | None) -> None:
 
 def _rows(check: Check, rows: list[Json]) -> None:
     check.size(("components",), rows, "rows")
+    _held_rows(check, rows)
+
+
+def _held_rows(check: Check, rows: list[Json]) -> None:
     ids: list[str] = []
     for number, row in enumerate(rows):
         path = ("components", number)

@@ -5,7 +5,7 @@ from typing import Any
 
 from tests.discord.cast import PIN_MESSAGES, SEND_MESSAGES
 from tests.discord.limits import Json
-from tests.discord.message_limits import message_breaches
+from tests.discord.message_limits import COMPONENTS_V2, message_breaches
 from tests.discord.payloads import TIMESTAMP, bot_user, message, snowflake
 from tests.discord.platform import ApiError, Platform, Post, refuse_breaches
 
@@ -93,6 +93,11 @@ def edit(platform: Platform, post: Post, body: Json, files: Files) -> Post:
     merged = {key: body.get(key, post.payload.get(key)) for key in CHOSEN}
     merged["allowed_mentions"] = body.get("allowed_mentions")
     merged["attachments"] = body.get("attachments", [])
+    # Once a card, always a card.
+    post.payload["flags"] |= (body.get("flags") or 0) & COMPONENTS_V2
+    merged["flags"] = post.payload["flags"]
+    if merged["flags"] & COMPONENTS_V2 and files:
+        raise ApiError(400, 50035, "a card takes no picture by an edit")
     refuse_breaches(message_breaches(merged, map(len, files.values())))
     post.payload.update({key: body[key] for key in CHOSEN if key in body})
     for key, empty in (("content", ""), ("embeds", []), ("components", [])):

@@ -74,7 +74,7 @@ async def test_no_more_than_so_many_are_kept_and_the_oldest_goes(work: list[str]
 async def test_what_failed_is_tried_again(monkeypatch: pytest.MonkeyPatch) -> None:
     answers = Answers()
     with monkeypatch.context() as broken:
-        broken.setattr(answering, "render_embeds", lambda *_: 1 / 0)
+        broken.setattr(answering, "render_post", lambda *_: 1 / 0)
         with pytest.raises(ZeroDivisionError):
             await answers.finished(LENGTH, ANYONE, PRIVATE)
     assert (await answers.finished(LENGTH, ANYONE, PRIVATE)).status == "ok"
@@ -83,9 +83,7 @@ async def test_what_failed_is_tried_again(monkeypatch: pytest.MonkeyPatch) -> No
 @pytest.mark.parametrize("way", [PRIVATE, PUBLIC, ALONE])
 async def test_a_kept_answer_is_sent_as_a_new_one_would_be(way: Way) -> None:
     def sent(finished: Finished) -> object:
-        view = finished.message.view
-        assert view is not None
-        return [e.to_dict() for e in finished.message.embeds], view.to_components()
+        return finished.message.post, finished.message.rows, finished.message.card
 
     question = Question("distance", TUBE)
     kept = await Answers().finished(question, ANYONE, way)

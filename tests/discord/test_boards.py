@@ -13,7 +13,7 @@ from bot.kept.group import By
 from bot.kept.reminders import Trouble
 from bot.store.boards import LEASE
 from bot.store.store import Store
-from tests.discord.answers import embed_text, post_text
+from tests.discord.answers import is_card, post_text
 from tests.discord.cast import ALL_RIGHTS, GARDEN, PEBBLE, PIN_MESSAGES, SEND_MESSAGES
 from tests.discord.payloads import message, user
 from tests.discord.platform import Fault, Post
@@ -60,8 +60,10 @@ async def test_a_board_is_previewed_alone_then_posted_and_pinned(
         about = await world.press(post, "About this board")
         listed = await world.slash("board list", {}, user=PEBBLE)
     assert preview.ephemeral
-    title = preview.post.payload["embeds"][0]["title"]
-    assert post.payload["embeds"][0]["title"] == title
+    assert is_card(preview.post)
+    assert not is_card(post)
+    told = post.payload["content"].rpartition("\n-# /")[0] or post.payload["content"]
+    assert told in preview.text
     assert post.pings == frozenset()
     assert pinned(world) == [post.id]
     assert about.ephemeral
@@ -95,11 +97,9 @@ async def test_a_new_figure_of_the_group_is_on_the_board_at_once(
         await world.slash("server lamp", lamp, user=PEBBLE)
         await world.platform.until(lambda: "Hood by the door" in post_text(post), "the lamp")
         cm = {"units": "cm"}
-        before = embed_text(post.payload["embeds"][0])
+        before = post_text(post)
         await world.slash("server set", cm, user=PEBBLE)
-        await world.platform.until(
-            lambda: embed_text(post.payload["embeds"][0]) != before, "the unit"
-        )
+        await world.platform.until(lambda: post_text(post) != before, "the unit")
     assert board_posts(world) == [post]
 
 

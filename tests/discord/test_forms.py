@@ -1,5 +1,6 @@
 """A question changed in a form: pre-filled, sent, refused, opened again."""
 
+from tests.discord.answers import forget_the_question
 from tests.discord.cast import FERN, direct
 from tests.discord.conftest import Maker
 from tests.discord.world import World
@@ -67,7 +68,7 @@ async def test_a_form_whose_question_is_lost_says_so(world: World, bot: Maker) -
         answer = await world.slash("distance", TUBE)
         form = await world.press(answer, "Change")
         form.modal["custom_id"] = "f:distance.0000|12%"
-        answer.post.payload["embeds"][-1].pop("footer")
+        forget_the_question(answer.post)
         lost = await world.submit(form, {})
     assert "Please ask it again" in lost.text
 

@@ -5,18 +5,19 @@ from pathlib import Path
 from bot import guide
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
-from tests.discord.answers import post_buttons
+from tests.discord.answers import post_buttons, post_text
 from tests.discord.cast import FERN, MOSS, PEBBLE, direct
 from tests.discord.conftest import Maker
+from tests.discord.platform import Post
 from tests.discord.world import World
 
 TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
 PAGES = guide.pages()
 
 
-def title(post: object) -> str:
-    payload = getattr(post, "payload")  # noqa: B009
-    return str(payload["embeds"][0]["title"])
+def title(post: Post) -> str:
+    told = post_text(post).split("\n")
+    return next(line for line in told if line.startswith("### ")).removeprefix("### ")
 
 
 async def test_a_page_opens_beside_the_answer_and_leaves_it(world: World, bot: Maker) -> None:

@@ -60,6 +60,10 @@ def row(*parts: Json) -> list[Breach]:
     return message_breaches({"components": [{"type": 1, "components": list(parts)}]})
 
 
+def card(*parts: Json, **more: Any) -> list[Breach]:
+    return message_breaches({"flags": 1 << 15, "components": list(parts), **more})
+
+
 def button(**changes: Any) -> Json:
     return {"type": 2, "style": 2, "label": "Share", "custom_id": "share", **changes}
 
@@ -145,6 +149,8 @@ BUILDERS: dict[str, Builder] = {
     "select option label": lambda n: select_option(label="x" * n),
     "select option value": lambda n: select_option(value="x" * n),
     "select option description": lambda n: select_option(description="x" * n),
+    "card components": lambda n: card(*({"type": 10, "content": "x"} for _ in range(n))),
+    "card text": lambda n: card({"type": 10, "content": "x" * n}),
     "modal title": lambda n: modal(title="x" * n),
     "modal parts": labels,
     "modal label": lambda n: modal(components=[label(label="x" * n)]),
@@ -193,6 +199,9 @@ def test_a_limit_holds_at_its_least_and_breaks_below(name: str) -> None:
         (embed(fields=[{"name": "\n ", "value": "v"}]), "field name"),
         (message_breaches({"embeds": [{"color": 1}]}), "an embed shows something"),
         (row(button(), button()), "custom ids are unique"),
+        (card({"type": 10, "content": "x"}, content="y"), "a card has neither content nor embeds"),
+        (card({"type": 10, "content": " "}), "a text says something"),
+        (card({"type": 99}), "known parts"),
         (row(button(style=5)), "a link button has an address"),
         (
             message_breaches({"allowed_mentions": {"parse": ["users"], "users": ["1"]}}),

@@ -5,7 +5,7 @@ import pytest
 from bot.ask import ask
 from bot.preferences import Preferences
 from bot.reply import PartName, part_label
-from tests.discord.answers import post_buttons
+from tests.discord.answers import post_buttons, post_rows
 from tests.discord.cast import FERN, MOSS, PEBBLE, direct
 from tests.discord.conftest import Maker
 from tests.discord.world import World
@@ -48,8 +48,7 @@ async def test_the_buttons_stand_in_the_order_of_what_is_pressed_most(
 ) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-    rows = answer.post.payload["components"]
-    labels = [[part["label"] for part in row["components"]] for row in rows]
+    labels = [[part["label"] for part in row] for row in post_rows(answer.post)]
     assert labels == [["Why", "Steps", "In cm", "Change"], ["Care", "Numbers", "Sources", "Share"]]
 
 

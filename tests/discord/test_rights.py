@@ -12,6 +12,8 @@ from tests.discord.world import World
 __all__ = ["keeper", "store"]
 
 ADMINISTRATOR, EVERY_RIGHT = 1 << 3, (1 << 53) - 1
+# What somebody sees who opens the menu for the first time.
+MOST_ENTRIES = 14
 BESIDE = MANAGE_MESSAGES - 1 & ~ADMINISTRATOR
 
 
@@ -64,6 +66,9 @@ async def test_discord_shows_them_to_those_who_may_manage_messages(
 ) -> None:
     async with world.running(keeper()):
         sent = {command["name"]: command for command in world.platform.commands[None]}
+    newcomer = [c for c in sent.values() if c["type"] == 1 and not c["default_member_permissions"]]
+    assert len(newcomer) <= MOST_ENTRIES
+    assert not {"help", "about", "convert"} & sent.keys()
     groups = {c.name.partition(" ")[0] for c in STORED_COMMANDS if c.who == "moderator"}
     assert groups == {"server", "board"}
     for name, command in sent.items():

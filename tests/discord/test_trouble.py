@@ -165,7 +165,7 @@ async def test_an_unexpected_error_behind_a_button_is_told_too(
 ) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-        monkeypatch.setattr("bot.fronts.discord.answering.render_embeds", lambda *_: 1 / 0)
+        monkeypatch.setattr("bot.fronts.discord.answering.render_post", lambda *_: 1 / 0)
         pressed = await world.press(answer, "In cm")
     assert "noted as" in pressed.text
     assert pressed.ephemeral

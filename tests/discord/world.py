@@ -8,7 +8,7 @@ import discord
 import yarl
 from aiohttp import web
 
-from tests.discord.answers import Answer, post_buttons
+from tests.discord.answers import Answer, post_buttons, post_rows
 from tests.discord.app import MESSAGE_MENU, Filled, form_data, leaf_options, registered, slash_data
 from tests.discord.cast import FERN, GARDEN, Person, Place, Server, Upload, in_server
 from tests.discord.exchanges import AUTOCOMPLETE, COMMAND, COMPONENT, MODAL
@@ -175,7 +175,7 @@ class World:
         """Pick a value from the list of a message."""
         post = source if isinstance(source, Post) else source.post
         assert post.seen_by in (None, user.id), "nobody else sees an ephemeral message"
-        parts = [part for row in post.payload["components"] for part in row["components"]]
+        parts = [part for row in post_rows(post) for part in row]
         lists = [part for part in parts if part["type"] == 3]
         select = next(p for p in lists if value in [option["value"] for option in p["options"]])
         data = {"custom_id": select["custom_id"], "component_type": 3, "values": [value]}

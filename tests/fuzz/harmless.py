@@ -7,11 +7,11 @@ from html.parser import HTMLParser
 from bot.ask import ask_options
 from bot.fronts.discord.question import Question
 from bot.preferences import Preferences
-from bot.render.embeds import render_embeds
+from bot.render.escaping import units_long
 from bot.render.html import render_html
+from bot.render.post import MOST_CARD, render_post
 from bot.render.text import render_text
-from bot.reply import Reply
-from tests.discord.message_limits import message_breaches
+from bot.reply import PartName, Reply
 
 __all__ = ["assert_harmless", "assert_plain", "assert_same_when_asked_again"]
 
@@ -48,11 +48,10 @@ def assert_harmless(reply: Reply) -> None:
         assert_plain(text)
     _assert_plain_lines(render_text(reply))
     _Reader().read(str(render_html(reply)))
-    embeds = [embed.to_dict() for embed in render_embeds(reply)]
-    assert message_breaches({"embeds": embeds}) == []
-    for embed in embeds:
-        words = f"{embed.get('title', '')}\n{embed.get('description', '')}"
-        bare = _ESCAPED.sub("", _OWN.sub("", words))
+    for part in (None, *PartName):
+        post = render_post(reply, part)
+        assert units_long(post.text) <= MOST_CARD
+        bare = _ESCAPED.sub("", _OWN.sub("", f"{post.brief}\n{post.part}"))
         found = _ACTIVE.search(bare)
         assert not found, found
     assert Reply.model_validate_json(reply.model_dump_json()).answer == reply.answer

@@ -9,20 +9,18 @@ from collections.abc import Callable, Hashable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import cache
-from typing import Any, Final, Literal
-
-import discord
+from typing import Final, Literal
 
 from bot.ask import ask
 from bot.commands import command_named
-from bot.fronts.discord.buttons import view_for
+from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.flight import Turns
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import Message, note_failure
+from bot.fronts.discord.sending import Message, colour_of, note_failure
 from bot.fronts.discord.sharing import Target
 from bot.language.quantities import Units
 from bot.preferences import Preferences
-from bot.render.embeds import render_embeds
+from bot.render.post import render_post
 from bot.reply import PartName, Reply
 
 __all__ = ["Answers", "Finished", "Way", "has_two_faces", "laid_out"]
@@ -56,19 +54,6 @@ class Finished:
     public: bool
     message: Message
     meant: Question
-
-
-class _Settled(discord.ui.View):
-    """Buttons that do not change any more: laid out once, and found by their custom ids."""
-
-    def __init__(self, view: discord.ui.View) -> None:
-        super().__init__(timeout=None)
-        self._parts = view.to_components()
-        self.stop()
-
-    def to_components(self) -> list[dict[str, Any]]:
-        """Return the buttons as they are sent."""
-        return self._parts
 
 
 def _today() -> date:
@@ -122,7 +107,7 @@ def laid_out(
     """Return the reply to a question as it is sent."""
     public = way.public and reply.status == "ok"
     meant = Question.read(reply.asked) or question
-    view = view_for(
+    rows = rows_for(
         reply,
         meant,
         private=way.shareable and not (public or way.alone),
@@ -132,7 +117,8 @@ def laid_out(
         pictures=way.pictures,
         part=part,
     )
-    message = Message(embeds=render_embeds(reply, part), view=_Settled(view))
+    post, colour = render_post(reply, part), colour_of(reply)
+    message = Message(post=post, rows=rows, card=not public, colour=colour)
     return Finished(reply.status, public, message, meant)
 
 

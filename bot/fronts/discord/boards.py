@@ -25,7 +25,7 @@ from bot.kept.reminders import Trouble
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
 from bot.preferences import Context
-from bot.render.embeds import render_embeds
+from bot.render.post import render_post
 from bot.reply import Reply
 from bot.saying.voice import voice
 
@@ -188,7 +188,7 @@ async def _changed(
 ) -> discord.Message | None:
     """Change a message in place; None where another has to take its place."""
     try:
-        return await message.edit(embeds=render_embeds(content), view=_view(board, content))
+        return await message.edit(content=_told(content), embeds=[], view=_view(board, content))
     except discord.HTTPException as error:
         if error.code not in (_TOO_MANY_EDITS, _UNKNOWN_MESSAGE):
             raise
@@ -200,11 +200,15 @@ async def _posted(
     channel: discord.PartialMessageable, board: Board, content: Reply
 ) -> discord.Message:
     return await channel.send(
-        embeds=render_embeds(content),
+        content=_told(content),
         view=_view(board, content),
         nonce=f"b{board.id}.{board.wish}",
         allowed_mentions=discord.AllowedMentions.none(),
     )
+
+
+def _told(content: Reply) -> str:
+    return render_post(content).text
 
 
 async def _pinned(message: discord.Message) -> tuple[bool, Trouble]:

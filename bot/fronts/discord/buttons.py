@@ -5,27 +5,29 @@ from typing import TYPE_CHECKING, Any, Final, Self
 
 import discord
 
+from bot.facts import Say
 from bot.fronts.discord.boards import BoardButton
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
+from bot.fronts.discord.labels import PageTitle, label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.parts import PartButton, parts_behind_buttons
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.reminders import DoneButton, SnoozeButton
+from bot.fronts.discord.seen import Row
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, send
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
 from bot.language.quantities import Units
+from bot.preferences import FIRST
 from bot.reply import PageLink, PartName, Reply
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["BUTTONS", "SwapButton", "view_for"]
+__all__ = ["BUTTONS", "SwapButton", "rows_for"]
 
-_SWAP_LABELS = {Units.IN: "In inches", Units.CM: "In cm"}
 _MOST_PAGES = 5
-_LONGEST_LABEL = 80
 _LONGEST_ADDRESS = 512
 
 
@@ -36,14 +38,15 @@ class SwapButton(
 ):
     """Shows the same answer with the other unit first."""
 
-    def __init__(self, units: Units, custom_id: str) -> None:
-        super().__init__(discord.ui.Button(label=_SWAP_LABELS[units], custom_id=custom_id, row=0))
+    def __init__(self, units: Units, custom_id: str, language: str = FIRST) -> None:
+        told = label(Say.of("button", units), language)
+        super().__init__(discord.ui.Button(label=told, custom_id=custom_id, row=0))
         self.units = units
 
     @classmethod
-    def to(cls, units: Units, question: Question) -> Self:
+    def to(cls, units: Units, question: Question, language: str) -> Self:
         """Return the button that shows ``units`` first."""
-        return cls(units, question.custom_id(f"u:{units.value}:"))
+        return cls(units, question.custom_id(f"u:{units.value}:"), language)
 
     @classmethod
     async def from_custom_id(
@@ -79,7 +82,7 @@ BUTTONS: Final = (
 )
 
 
-def view_for(
+def rows_for(
     reply: Reply,
     question: Question,
     *,
@@ -89,7 +92,7 @@ def view_for(
     about: Target | None = None,
     pictures: bool = False,
     part: PartName | None = None,
-) -> discord.ui.View:
+) -> tuple[Row, ...]:
     """Return the buttons of a reply: the picture, the parts, the unit, a change; then the rest.
 
     ``private``: only the asker sees it, in a place where others are, and it may be shared.
@@ -97,26 +100,26 @@ def view_for(
     ``about``: the message the question was taken from, whose writer can be answered.
     ``pictures``: there is somebody to draw them. ``part``: the part that is open.
     """
-    view = discord.ui.View(timeout=None)
+    view, language = discord.ui.View(timeout=None), reply.around
     units = Units(reply.units) if reply.units else None
     if pictures and reply.picture is not None and units is not None:
-        view.add_item(PictureButton.of(question, units))
+        view.add_item(PictureButton.of(question, units, language))
     pages = _pages_in_sight(reply, part)
     for each in parts_behind_buttons(reply, pages_shown=bool(pages)):
-        view.add_item(PartButton.of(question, each, units, is_open=each.name is part))
+        view.add_item(PartButton.of(question, each, units, language, is_open=each.name is part))
     if swap_to is not None:
-        view.add_item(SwapButton.to(swap_to, question))
+        view.add_item(SwapButton.to(swap_to, question, language))
     if own and EditButton.fits(question):
-        view.add_item(EditButton.of(question))
+        view.add_item(EditButton.of(question, language))
     if private and about is not None:
-        view.add_item(ReplyButton(about, ready=reply.status == "ok"))
+        view.add_item(ReplyButton(about, ready=reply.status == "ok", language=language))
     elif private and reply.status == "ok":
-        view.add_item(ShareButton())
+        view.add_item(ShareButton(language))
     if reply.command == "guide" and reply.status == "ok":
         add_page_turners(view, reply)
     for page in pages:
-        view.add_item(_page_item(page))
-    return view
+        view.add_item(_page_item(page, language))
+    return tuple(view.to_components())
 
 
 def _pages_in_sight(reply: Reply, part: PartName | None) -> tuple[PageLink, ...]:
@@ -131,9 +134,9 @@ def _pages_in_sight(reply: Reply, part: PartName | None) -> tuple[PageLink, ...]
     return reply.guide[:_MOST_PAGES] if shown else ()
 
 
-def _page_item(page: PageLink) -> discord.ui.Item[Any]:
+def _page_item(page: PageLink, language: str) -> discord.ui.Item[Any]:
     """Return a link to the page on the site, or the button that opens it here."""
     if not page.url or len(page.url) > _LONGEST_ADDRESS:
-        return PageButton.opening(page.slug, page.title, row=2)
-    label = f"Guide: {page.title}"[:_LONGEST_LABEL]
-    return discord.ui.Button(style=discord.ButtonStyle.link, label=label, url=page.url, row=2)
+        return PageButton.of("open", page.slug, page.title, language, row=2)
+    told = label(Say("button-page", PageTitle(page.title)), language)
+    return discord.ui.Button(style=discord.ButtonStyle.link, label=told, url=page.url, row=2)

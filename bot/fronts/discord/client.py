@@ -4,7 +4,7 @@ import asyncio
 import logging
 import sys
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
@@ -21,9 +21,11 @@ from bot.fronts.discord.flight import InFlight
 from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.limits import Limits
+from bot.fronts.discord.localised import Descriptions
 from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.public import STAYS_PRIVATE, Pings, may_change
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import (
     Message,
     edit_in_place,
@@ -40,10 +42,11 @@ from bot.fronts.discord.upkeep import Upkeep
 from bot.fronts.studio import Studio
 from bot.kept.group import Shown
 from bot.language.quantities import Units
+from bot.menu import menu_name
 from bot.operating.allowance import Allowance
 from bot.operating.metrics import Metrics
 from bot.preferences import OFFERED, Preferences
-from bot.render.embeds import render_embeds
+from bot.render.post import render_post
 from bot.reply import PartName
 from bot.settings import Shards
 from bot.store.store import Store
@@ -97,6 +100,7 @@ class Noonstone(discord.AutoShardedClient):
         self._answers = Answers()
         self._preferences = preferences
         self._folder = folder
+        self._numbers: Mapping[str, int] = {}
         self.tree = build_tree(self)
 
     def _get_state(self, **options: Any) -> LeanState:
@@ -119,9 +123,16 @@ class Noonstone(discord.AutoShardedClient):
         await asyncio.to_thread(_warm_up)
         # Of several processes one registers the commands of all.
         if self.shard_ids is None or 0 in self.shard_ids:
-            await sync_when_changed(self.tree, self._folder)
+            await self.tree.set_translator(Descriptions())
+            self._numbers = await sync_when_changed(self.tree, self._folder)
         if self._upkeep is not None:
             await self._upkeep.start()
+
+    def mention(self, name: str) -> str:
+        """Return a question as a command that can be clicked, or as it is typed."""
+        shown = menu_name(name)
+        number = self._numbers.get(shown.partition(" ")[0])
+        return f"</{shown}:{number}>" if number else f"/{shown}"
 
     def wake(self) -> None:
         """Do at once what was just asked for: a reminder, a board."""
@@ -264,7 +275,7 @@ class Noonstone(discord.AutoShardedClient):
                 if addressee is not None and finished.status == "ok":
                     message = self._addressed(message, interaction, addressee.id, finished.public)
                 elif in_place and public and pressed is not None:
-                    message = replace(message, content=pressed.content)
+                    message = replace(message, words=seen(pressed).words)
                 if in_place and finished.public is public:
                     await edit_in_place(interaction, message)
                 else:
@@ -279,9 +290,9 @@ class Noonstone(discord.AutoShardedClient):
     ) -> Message:
         """Return the message for a member, who alone is pinged, or say that it is not shown."""
         if not public:
-            return replace(message, content=STAYS_PRIVATE)
+            return replace(message, words=STAYS_PRIVATE)
         words = f"<@{member}>, {interaction.user.mention} asked this for you:"
-        return replace(message, content=words, pings=self.pings.of(interaction.user.id, member))
+        return replace(message, words=words, pings=self.pings.of(interaction.user.id, member))
 
     @contextmanager
     def noted(self, command: str) -> Iterator[Callable[[str], None]]:
@@ -304,7 +315,7 @@ def _warm_up() -> None:
     """Load what the first question would otherwise wait for while the heart beats."""
     for command in COMMANDS:
         try:
-            render_embeds(ask(command.examples[0], Preferences()))
+            render_post(ask(command.examples[0], Preferences()))
             has_two_faces(command.name)
             for option in command.query.options():
                 complete(command.name, option.name, "")

@@ -10,9 +10,12 @@ import discord
 from pydantic import ValidationError
 
 from bot.commands import command_named
+from bot.facts import Say
+from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, note_arrival, send
+from bot.preferences import FIRST
 from bot.queries.options import QueryOption
 
 if TYPE_CHECKING:
@@ -33,8 +36,9 @@ class EditButton(
 ):
     """Opens the question as a form, filled in as it was asked."""
 
-    def __init__(self, custom_id: str) -> None:
-        super().__init__(discord.ui.Button(label="Change", custom_id=custom_id, row=0))
+    def __init__(self, custom_id: str, language: str = FIRST) -> None:
+        told = label(Say("button-change"), language)
+        super().__init__(discord.ui.Button(label=told, custom_id=custom_id, row=0))
 
     @staticmethod
     def fits(question: Question) -> bool:
@@ -42,9 +46,9 @@ class EditButton(
         return bool(_options(question)) and question.command not in ("guide", "help")
 
     @classmethod
-    def of(cls, question: Question) -> Self:
+    def of(cls, question: Question, language: str) -> Self:
         """Return the button for a question."""
-        return cls(question.custom_id("e:"))
+        return cls(question.custom_id("e:"), language)
 
     @classmethod
     async def from_custom_id(

@@ -8,9 +8,12 @@ from typing import TYPE_CHECKING, Any, Self
 import discord
 
 from bot import guide
+from bot.facts import Say
+from bot.fronts.discord.labels import PagesFromTo, PageTitle, cut, label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import guarded
+from bot.preferences import FIRST
 from bot.reply import Reply
 
 if TYPE_CHECKING:
@@ -19,8 +22,8 @@ if TYPE_CHECKING:
 __all__ = ["PageButton", "PageSelect", "add_page_turners"]
 
 _PICK = "g:pick"
-_PLACEHOLDER = "Another page of the guide"
-_LONGEST_LABEL = 80
+_ANOTHER = Say("button-pages")
+_TOLD = {"open": ("button-page",), "back": ("button-page-back",), "on": ("button-page-next",)}
 _LONGEST_CHOICE = 100
 _MOST_CHOICES = 25
 
@@ -32,18 +35,18 @@ class PageButton(
 ):
     """Opens a page as a new message, or turns the page that is open."""
 
-    def __init__(self, how: str, slug: str, label: str, row: int | None = None) -> None:
+    def __init__(self, how: str, slug: str, told: str, row: int | None = None) -> None:
         button: discord.ui.Button[Any] = discord.ui.Button(
-            label=_cut(label, _LONGEST_LABEL), custom_id=f"g:{how}:{slug}", row=row
+            label=told, custom_id=f"g:{how}:{slug}", row=row
         )
         super().__init__(button)
         self.how = how
         self.slug = slug
 
     @classmethod
-    def opening(cls, slug: str, title: str, row: int | None = None) -> Self:
-        """Return the button that opens a page from an answer."""
-        return cls("open", slug, f"Guide: {title}", row)
+    def of(cls, how: str, slug: str, title: str, language: str, row: int | None = None) -> Self:
+        """Return the button that opens a page from an answer, or turns to it."""
+        return cls(how, slug, label(Say.of(*_TOLD[how], facts=PageTitle(title)), language), row)
 
     @classmethod
     async def from_custom_id(
@@ -66,18 +69,19 @@ class PageSelect(
         self,
         slugs: Sequence[str] = (),
         custom_id: str = _PICK,
-        placeholder: str = _PLACEHOLDER,
+        say: Say = _ANOTHER,
+        language: str = FIRST,
     ) -> None:
-        pages = [page for page in guide.pages() if page.slug in slugs]
+        pages = [page for page in guide.pages(language) if page.slug in slugs]
         super().__init__(
             discord.ui.Select(
                 custom_id=custom_id,
-                placeholder=placeholder,
+                placeholder=label(say, language),
                 options=[
                     discord.SelectOption(
-                        label=_cut(page.title, _LONGEST_CHOICE),
+                        label=cut(page.title, _LONGEST_CHOICE),
                         value=page.slug,
-                        description=_cut(page.summary, _LONGEST_CHOICE),
+                        description=cut(page.summary, _LONGEST_CHOICE),
                     )
                     for page in pages
                 ],
@@ -105,28 +109,29 @@ async def _show(interaction: discord.Interaction[Any], slug: str, *, in_place: b
 
 def add_page_turners(view: discord.ui.View, reply: Reply) -> None:
     """Add the pages before and after the one shown, and the list of the others."""
+    language = reply.around
     slugs = [page.slug for page in guide.pages()]
     here = slugs.index(reply.guide[0].slug) if reply.guide else -1
     if here > 0:
-        before = guide.page(slugs[here - 1])
-        view.add_item(PageButton("back", before.slug, f"Back: {before.title}"))
+        before = guide.page(slugs[here - 1], language)
+        view.add_item(PageButton.of("back", before.slug, before.title, language))
     if here + 1 < len(slugs):
-        after = guide.page(slugs[here + 1])
-        view.add_item(PageButton("on", after.slug, f"Next: {after.title}"))
+        after = guide.page(slugs[here + 1], language)
+        view.add_item(PageButton.of("on", after.slug, after.title, language))
     if here < 0:
-        _add_all(view, slugs)
+        _add_all(view, slugs, language)
     elif near := _around(slugs, here):
-        view.add_item(PageSelect(near))
+        view.add_item(PageSelect(near, language=language))
 
 
-def _add_all(view: discord.ui.View, slugs: list[str]) -> None:
+def _add_all(view: discord.ui.View, slugs: list[str], language: str) -> None:
     """Add all pages, in as many lists of like length as it takes."""
     lists = ceil(len(slugs) / _MOST_CHOICES)
     length = ceil(len(slugs) / lists)
     for number, start in enumerate(range(0, len(slugs), length)):
         part = slugs[start : start + length]
-        told = f"Pages {start + 1} to {start + len(part)} of the guide"
-        view.add_item(PageSelect(part, f"{_PICK}:{number}", told))
+        told = Say("button-pages-from", PagesFromTo(start + 1, start + len(part)))
+        view.add_item(PageSelect(part, f"{_PICK}:{number}", told, language))
 
 
 def _around(slugs: list[str], here: int) -> list[str]:
@@ -134,7 +139,3 @@ def _around(slugs: list[str], here: int) -> list[str]:
     start = max(0, min(here - _MOST_CHOICES // 2, len(slugs) - _MOST_CHOICES - 1))
     window = slugs[start : start + _MOST_CHOICES + 1]
     return [slug for slug in window if slug != slugs[here]][:_MOST_CHOICES]
-
-
-def _cut(text: str, most: int) -> str:
-    return text if len(text) <= most else f"{text[: most - 1]}…"

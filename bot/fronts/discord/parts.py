@@ -4,13 +4,17 @@ Who may not change the message, because everybody sees it, gets the brief and th
 """
 
 import re
+from collections.abc import Iterable
 from typing import TYPE_CHECKING, Any, Self
 
 import discord
 
 from bot.brief import held_back
+from bot.facts import Say
+from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.seen import Row
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, is_own, send
 from bot.language.quantities import Units
 from bot.reply import Part, PartName, Reply
@@ -33,10 +37,10 @@ class PartButton(
     """Opens a part of an answer in its message, or closes the one that is open."""
 
     def __init__(
-        self, part: str, units: Units | None, custom_id: str, *, is_open: bool, label: str = ""
+        self, part: str, units: Units | None, custom_id: str, *, is_open: bool, told: str = ""
     ) -> None:
         button: discord.ui.Button[Any] = discord.ui.Button(
-            label=f"Hide {label.lower()}" if is_open else label or part,
+            label=told or part,
             style=discord.ButtonStyle.primary if is_open else discord.ButtonStyle.secondary,
             custom_id=custom_id,
             row=1 if part in _SECOND_ROW else 0,
@@ -47,12 +51,15 @@ class PartButton(
         self.is_open = is_open
 
     @classmethod
-    def of(cls, question: Question, part: Part, units: Units | None, *, is_open: bool) -> Self:
+    def of(
+        cls, question: Question, part: Part, units: Units | None, language: str, *, is_open: bool
+    ) -> Self:
         """Return the button for a part of a question's answer with ``units`` first."""
         how = "x" if is_open else ""
         first = units.value if units else _NONE
         custom_id = question.custom_id(f"o:{how}{part.name}:{first}:")
-        return cls(part.name, units, custom_id, is_open=is_open, label=part.label)
+        told = label(Say.of("button-hide", part.name), language) if is_open else part.label
+        return cls(part.name, units, custom_id, is_open=is_open, told=told)
 
     @classmethod
     async def from_custom_id(
@@ -78,6 +85,24 @@ class PartButton(
                 in_place=is_own(interaction),
                 part=None if self.is_open else PartName(self.part),
             )
+
+
+def closed(rows: Iterable[Row], language: str) -> tuple[Row, ...]:
+    """Return the rows with no part open."""
+    return tuple(
+        {**row, "components": [_closed(part, language) for part in row["components"]]}
+        for row in rows
+    )
+
+
+def _closed(part: Row, language: str) -> Row:
+    custom_id: str = part.get("custom_id") or ""
+    match = PartButton.__discord_ui_compiled_template__.fullmatch(custom_id)
+    if match is None or not match["close"] or match["part"] not in set(PartName):
+        return part
+    told = label(Say.of("part", PartName(match["part"])), language)
+    style = discord.ButtonStyle.secondary.value
+    return {**part, "custom_id": custom_id.replace("o:x", "o:", 1), "label": told, "style": style}
 
 
 def parts_behind_buttons(reply: Reply, *, pages_shown: bool) -> list[Part]:

@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING, Any, Self
 
 import discord
 
+from bot.facts import Say
+from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.public import STAYS_PRIVATE, post_once
 from bot.fronts.discord.question import Question
@@ -23,6 +25,7 @@ from bot.fronts.discord.sending import (
 )
 from bot.fronts.studio import Missing
 from bot.language.quantities import Units
+from bot.preferences import FIRST
 from bot.render.escaping import escape
 
 if TYPE_CHECKING:
@@ -31,7 +34,7 @@ if TYPE_CHECKING:
 __all__ = ["PictureButton"]
 
 _LONGEST_WORDS = 1024
-_LABELS = {"see": "Picture", "share": "Share"}
+_LABELS = {"see": Say("button-picture"), "share": Say("button-share")}
 
 
 class PictureButton(
@@ -41,15 +44,16 @@ class PictureButton(
 ):
     """Draws the picture for the presser, or, under a private picture, for the channel."""
 
-    def __init__(self, how: str, units: Units, custom_id: str) -> None:
-        super().__init__(discord.ui.Button(label=_LABELS[how], custom_id=custom_id, row=0))
+    def __init__(self, how: str, units: Units, custom_id: str, language: str = FIRST) -> None:
+        told = label(_LABELS[how], language)
+        super().__init__(discord.ui.Button(label=told, custom_id=custom_id, row=0))
         self.how = how
         self.units = units
 
     @classmethod
-    def of(cls, question: Question, units: Units, how: str = "see") -> Self:
+    def of(cls, question: Question, units: Units, language: str, how: str = "see") -> Self:
         """Return the button for a question's picture with ``units`` first."""
-        return cls(how, units, question.custom_id(f"p:{how}:{units.value}:"))
+        return cls(how, units, question.custom_id(f"p:{how}:{units.value}:"), language)
 
     @classmethod
     async def from_custom_id(
@@ -107,11 +111,11 @@ async def _drawn(
     if len(words) > _LONGEST_WORDS:
         words = f"{words[: _LONGEST_WORDS - 1]}…"
     view = discord.ui.View(timeout=None)
-    button = PictureButton.of(question, units, "share")
+    button = PictureButton.of(question, units, reply.around, "share")
     if share and not button.custom_id.endswith(":?"):
         view.add_item(button)
     return Message(
         escape(reply.title),
         attached=(Attached(f"{reply.command}.png", png, words),),
-        view=view if view.children else None,
+        rows=view.to_components(),
     )

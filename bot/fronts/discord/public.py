@@ -7,6 +7,7 @@ from typing import Any, Final
 import aiohttp
 import discord
 
+from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import Attached, Message, is_own, send, sent
 from bot.kept.group import Shown
 from bot.operating.allowance import Allowance
@@ -22,7 +23,7 @@ _UNSURE: Final = (
     "I lost the connection while I posted this. Look whether it is there; if not, ask again."
 )
 # How our own words above an answer begin: for whom it is, where it is for somebody, and who asked.
-_ASKED: Final = re.compile(r"(?:<@(?P<writer>\d+)>, )?<@(?P<asker>\d+)> asked\b")
+_ASKED: Final = re.compile(r"(?:<@(?P<writer>\d+)>, )?<@(?P<asker>\d+)>")
 _LOOKED_AT: Final = 50
 
 _Any = discord.Interaction[Any]
@@ -55,7 +56,7 @@ def _is_answered(interaction: _Any) -> bool:
         return False
     asked = message.interaction_metadata
     theirs = {asked.user.id} if asked is not None else set()
-    named = _ASKED.match(message.content)
+    named = _ASKED.match(seen(message).words)
     if named:
         theirs |= {int(number) for number in named.groups() if number}
     return interaction.user.id in theirs

@@ -9,11 +9,11 @@ from typing import Self
 import discord
 
 from bot.ask import ask_options
-from bot.commands import command_named
+from bot.commands import command_at, command_named
+from bot.fronts.discord.seen import seen
 from bot.language.errors import NotUnderstoodError
 from bot.language.words import split_line
 from bot.preferences import Preferences
-from bot.render.embeds import ASKED
 from bot.render.escaping import units_long
 from bot.reply import Reply
 
@@ -23,6 +23,8 @@ __all__ = ["IN_MESSAGE", "Question"]
 IN_MESSAGE = "?"
 _MOST = 100
 _BETWEEN = "|"
+# Stands for the name, which may be of two words, where a line is taken apart.
+_ONE_WORD = "question"
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,21 +67,20 @@ class Question:
     @classmethod
     def read(cls, asked: str) -> Self | None:
         """Return the question of a reply's ``asked`` line, if it is whole and still known."""
-        command = command_named(asked.partition(" ")[0])
-        if command is None or asked.endswith("…"):
+        found = command_at(asked)
+        if found is None or found[0].stored is not None or asked.endswith("…"):
             return None
+        command, rest = found
         try:
-            _, given = split_line(asked, _option_names(command.name), command.positional)
+            line = f"{_ONE_WORD} {rest}"
+            _, given = split_line(line, _option_names(command.name), command.positional)
         except NotUnderstoodError:
             return None
         return cls(command.name, given)
 
     @classmethod
     def _told_by(cls, message: discord.Message) -> Self | None:
-        for embed in reversed(message.embeds):
-            if embed.footer.text and embed.footer.text.startswith(ASKED):
-                return cls.read(embed.footer.text.removeprefix(ASKED))
-        return None
+        return cls.read(seen(message).asked)
 
 
 @lru_cache(maxsize=256)

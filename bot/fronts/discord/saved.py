@@ -10,7 +10,7 @@ from discord import app_commands
 from bot.ask_stored import ask_stored_options
 from bot.command import Command
 from bot.facts import Say
-from bot.fronts.discord.buttons import view_for
+from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import is_moderator
@@ -18,6 +18,7 @@ from bot.fronts.discord.sending import (
     Attached,
     Message,
     answered_as,
+    colour_of,
     guarded,
     in_direct_messages,
     send,
@@ -25,7 +26,7 @@ from bot.fronts.discord.sending import (
 )
 from bot.problems import problem
 from bot.questions.saved.files import MOST_IMPORT
-from bot.render.embeds import render_embeds
+from bot.render.post import render_post
 from bot.reply import Reply
 from bot.store.errors import StoreError
 from bot.stored_commands import GROUPS, STORED_COMMANDS
@@ -146,14 +147,16 @@ async def _message(interaction: _Interaction, command: Command, reply: Reply) ->
     if reply.picture is not None:
         attached += await _picture(interaction, reply)
     may_share = command.name in _SHAREABLE and await interaction.client.may_share(interaction)
-    view = view_for(
+    rows = rows_for(
         reply,
         Question(command.name, {}),
         private=private and may_share,
         own=False,
         swap_to=None,
     )
-    return Message(embeds=render_embeds(reply), attached=attached, view=view)
+    return Message(
+        post=render_post(reply), rows=rows, attached=attached, card=private, colour=colour_of(reply)
+    )
 
 
 async def _picture(interaction: _Interaction, reply: Reply) -> list[Attached]:

@@ -16,11 +16,17 @@ from typing import Any, Final
 import aiohttp
 import discord
 
+from bot.fronts.discord.seen import ASKED_ID, BRIEF_ID, PART_ID, WORDS_ID, Row
+from bot.render.escaping import units_long
+from bot.render.post import MOST_TEXT, Post
+from bot.reply import Reply
+
 __all__ = [
     "ASK_AGAIN",
     "Attached",
     "Message",
     "answered_as",
+    "colour_of",
     "edit_in_place",
     "guarded",
     "in_direct_messages",
@@ -40,6 +46,8 @@ _UNKNOWN_INTERACTION: Final = 10062
 _ALREADY_ACKNOWLEDGED: Final = 40060
 # An unknown webhook, message or interaction, or a token past its fifteen minutes.
 _TOO_LATE: Final = frozenset({_UNKNOWN_INTERACTION, 10008, 10015, 50027})
+_TEXT, _BOX = discord.ComponentType.text_display.value, discord.ComponentType.container.value
+_ANSWER, _PROBLEM, _DANGER = 0x2E7D32, 0xB26A00, 0xB3261E
 _ARRIVED: Final = "arrived"
 _ANSWERED: Final = "answered"
 
@@ -62,13 +70,77 @@ class Attached:
 
 @dataclass(frozen=True, slots=True)
 class Message:
-    """What is sent; nobody is pinged unless ``pings`` says so."""
+    """What is sent: our own words, an answer, its buttons; only whom ``pings`` tells is pinged.
 
-    content: str = ""
-    embeds: Sequence[discord.Embed] = ()
+    ``card``: one person sees it, and it is laid out as a card, in ``colour``. What everybody sees
+    is plain text, which rings, is found, quoted and pinned, where it is not too long for that.
+    """
+
+    words: str = ""
+    post: Post | None = None
+    rows: Sequence[Row] = ()
     attached: Sequence[Attached] = ()
-    view: discord.ui.View | None = None
+    card: bool = False
+    colour: int | None = None
     pings: discord.AllowedMentions = field(default_factory=discord.AllowedMentions.none)
+
+    @property
+    def content(self) -> str:
+        """Return all of it as plain text."""
+        told = (self.words, self.post.text if self.post else "")
+        return "\n".join(text for text in told if text)
+
+    @property
+    def is_plain(self) -> bool:
+        """Say whether it is sent as plain text: pictures and files stand beside nothing else."""
+        fits = units_long(self.content) <= MOST_TEXT
+        return self.post is None or (fits and (not self.card or bool(self.attached)))
+
+
+class _Rows(discord.ui.View):
+    """Buttons that do not change any more: laid out once, and found by their custom ids."""
+
+    def __init__(self, rows: Sequence[Row]) -> None:
+        super().__init__(timeout=None)
+        self._rows = list(rows)
+        self.stop()
+
+    def to_components(self) -> list[dict[str, Any]]:
+        """Return the buttons as they are sent."""
+        return self._rows
+
+
+class _Card(discord.ui.LayoutView):
+    """A card: one box with our words, the answer, the part that is open, the buttons."""
+
+    def __init__(self, message: Message) -> None:
+        super().__init__(timeout=None)
+        self._parts = [_box(message)]
+        self.stop()
+
+    def has_components_v2(self) -> bool:
+        """Say that it is a card although nothing was added by hand."""
+        return True
+
+    def to_components(self) -> list[dict[str, Any]]:
+        """Return the card as it is sent."""
+        return self._parts
+
+
+def _box(message: Message) -> Row:
+    post = message.post or Post("")
+    texts = ((WORDS_ID, message.words), (BRIEF_ID, post.brief), (PART_ID, post.part))
+    told = [{"type": _TEXT, "id": number, "content": text} for number, text in texts if text]
+    asked = [{"type": _TEXT, "id": ASKED_ID, "content": post.asked}] if post.asked else []
+    box = {"type": _BOX, "components": [*told, *message.rows, *asked]}
+    return box if message.colour is None else {**box, "accent_color": message.colour}
+
+
+def colour_of(reply: Reply) -> int:
+    """Return the colour at the edge of a card: one more sign, and never the only one."""
+    if reply.dangers:
+        return _DANGER
+    return _PROBLEM if reply.status == "problem" else _ANSWER
 
 
 def in_direct_messages(interaction: _Any) -> bool:
@@ -99,11 +171,11 @@ async def sent(interaction: _Any, message: Message, *, private: bool) -> None:
     """Send a new message, and once only: who loses the connection does not know what arrived."""
     first = answered_as(interaction) is None
     how = interaction.response.send_message if first else interaction.followup.send
+    plain = message.is_plain
     await how(
-        content=message.content or discord.utils.MISSING,
-        embeds=list(message.embeds),
+        content=(message.content if plain else "") or discord.utils.MISSING,
         files=[attached.file() for attached in message.attached],
-        view=_silenced(message.view),
+        view=_view(message, plain=plain) or discord.utils.MISSING,
         ephemeral=private,
         allowed_mentions=message.pings,
     )
@@ -111,36 +183,35 @@ async def sent(interaction: _Any, message: Message, *, private: bool) -> None:
 
 async def _filled_in(interaction: _Any, message: Message) -> None:
     # A follow-up would do the same once, but twice it would be two messages.
+    plain = message.is_plain
     await interaction.edit_original_response(
-        content=message.content or None,
-        embeds=list(message.embeds),
+        content=message.content if plain else None,
         attachments=[attached.file() for attached in message.attached],
-        view=_silenced(message.view),
+        view=_view(message, plain=plain),
         allowed_mentions=message.pings,
     )
 
 
 async def edit_in_place(interaction: _Any, message: Message) -> None:
-    """Answer by changing the message whose button was pressed."""
-    view = _silenced(message.view)
+    """Answer by changing the message whose button was pressed: once a card, always a card."""
+    pressed = interaction.message
+    plain = message.is_plain and not (pressed is not None and pressed.flags.components_v2)
     await _arrive(
         interaction,
         lambda: interaction.response.edit_message(
-            content=message.content or None,
-            embeds=list(message.embeds),
-            view=view if view is not discord.utils.MISSING else None,
+            content=message.content if plain else None,
+            embeds=[],
+            view=_view(message, plain=plain),
             allowed_mentions=message.pings,
         ),
         _Kind.message_update,
     )
 
 
-def _silenced(view: discord.ui.View | None) -> Any:
-    """Stop the view from listening: its buttons are found by their custom ids, for ever."""
-    if view is None:
-        return discord.utils.MISSING
-    view.stop()
-    return view
+def _view(message: Message, *, plain: bool) -> Any:
+    if plain:
+        return _Rows(message.rows) if message.rows else None
+    return _Card(message)
 
 
 async def think(interaction: _Any, *, private: bool) -> None:

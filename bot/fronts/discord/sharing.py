@@ -1,15 +1,21 @@
 """A private answer made public: shared in the channel, or given to the one it is about."""
 
 import re
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any, Self
 
 import discord
 
+from bot.facts import Say
 from bot.fronts.discord.forms import EditButton
+from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.parts import closed
 from bot.fronts.discord.public import STAYS_PRIVATE, attached_to, post_once
+from bot.fronts.discord.seen import Row, custom_ids, seen
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
+from bot.preferences import FIRST
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
@@ -31,8 +37,9 @@ class Target:
 class ShareButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHARE):
     """Posts a private answer in the channel, exactly as it was seen."""
 
-    def __init__(self) -> None:
-        super().__init__(discord.ui.Button(label="Share", custom_id=_SHARE, row=1))
+    def __init__(self, language: str = FIRST) -> None:
+        told = label(Say("button-share"), language)
+        super().__init__(discord.ui.Button(label=told, custom_id=_SHARE, row=1))
 
     @classmethod
     async def from_custom_id(
@@ -54,9 +61,9 @@ class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
     until the question is put right.
     """
 
-    def __init__(self, about: Target, *, ready: bool = True) -> None:
+    def __init__(self, about: Target, *, ready: bool = True, language: str = FIRST) -> None:
         button: discord.ui.Button[Any] = discord.ui.Button(
-            label="Reply in the channel",
+            label=label(Say("button-reply"), language),
             custom_id=f"r:{about.author_id}:{about.message_id}",
             disabled=not ready,
             row=1,
@@ -83,12 +90,10 @@ class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
 
 def target_of(message: discord.Message | None) -> Target | None:
     """Return whose message an answer is about, told by its reply button."""
-    rows = message.components if message is not None else []
-    for row in rows:
-        for part in getattr(row, "children", []):
-            match = _REPLY.fullmatch(getattr(part, "custom_id", None) or "")
-            if match:
-                return _target(match)
+    for custom_id in custom_ids(seen(message).rows) if message is not None else ():
+        match = _REPLY.fullmatch(custom_id)
+        if match:
+            return _target(match)
     return None
 
 
@@ -99,33 +104,38 @@ def _target(match: re.Match[str]) -> Target:
 async def _post(
     interaction: discord.Interaction["Noonstone"], words: str, writer: int | None = None
 ) -> None:
-    """Take the button away, so that it is pressed once, then post what the presser sees."""
-    client, seen = interaction.client, interaction.message
-    assert seen is not None
+    """Take the button away, so that it is pressed once, then post the brief that was seen."""
+    client, message = interaction.client, interaction.message
+    assert message is not None
     if not await client.may_share(interaction):
         await send(interaction, Message(STAYS_PRIVATE), private=True)
         return
-    kept = _without(seen, ShareButton, ReplyButton)
-    await edit_in_place(interaction, Message(seen.content, seen.embeds, view=kept))
-    if client.shares.take(seen.id):
+    there = seen(message)
+    kept = _without(there.rows, ShareButton, ReplyButton)
+    # A picture or a file stands beside plain text, and would be lost in a card.
+    card = not message.attachments
+    changed = Message(there.words, there.post, kept, card=card, colour=there.colour)
+    await edit_in_place(interaction, changed)
+    if client.shares.take(message.id):
         # Pressed twice before the button was gone.
         return
-    public = _without(seen, ShareButton, ReplyButton, EditButton)
     pings = discord.AllowedMentions.none()
     if writer is not None:
         pings = client.pings.of(interaction.user.id, writer)
-    attached = await attached_to(seen)
-    await post_once(interaction, Message(words, seen.embeds, attached, public, pings))
+    shown = replace(there.post, part="")
+    language = (await client.preferences_of(interaction)).spoken
+    rows = closed(_without(kept, EditButton), language)
+    attached = await attached_to(message)
+    await post_once(interaction, Message(words, shown, rows, attached, pings=pings))
 
 
-def _without(
-    message: discord.Message, *kinds: type[discord.ui.DynamicItem[Any]]
-) -> discord.ui.View:
-    """Return the message's buttons but for some kinds."""
-    view = discord.ui.View.from_message(message, timeout=None)
+def _without(rows: Iterable[Row], *kinds: type[discord.ui.DynamicItem[Any]]) -> tuple[Row, ...]:
+    """Return the rows but for some kinds of buttons."""
     patterns = [kind.__discord_ui_compiled_template__ for kind in kinds]
-    for item in list(view.children):
-        custom_id = getattr(item, "custom_id", None) or ""
-        if any(pattern.fullmatch(custom_id) for pattern in patterns):
-            view.remove_item(item)
-    return view
+
+    def stays(part: Row) -> bool:
+        custom_id = part.get("custom_id") or ""
+        return not any(pattern.fullmatch(custom_id) for pattern in patterns)
+
+    kept = ({**row, "components": [*filter(stays, row["components"])]} for row in rows)
+    return tuple(row for row in kept if row["components"])

@@ -19,6 +19,7 @@ from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import is_moderator
 from bot.fronts.discord.saved import saved_groups
 from bot.fronts.discord.sending import Message, guarded, send
+from bot.menu import GROUPS, menu_name
 from bot.queries.options import QueryOption
 
 if TYPE_CHECKING:
@@ -82,8 +83,15 @@ def build_tree(client: "Noonstone") -> Tree:
         ),
         allowed_installs=app_commands.AppInstallationType(guild=True, user=True),
     )
+    groups = {
+        name: app_commands.Group(name=name, description=about)
+        for name, (about, _) in GROUPS.items()
+    }
     for command in COMMANDS:
-        tree.add_command(slash_command(command))
+        group = menu_name(command.name).partition(" ")[0]
+        groups.get(group, tree).add_command(slash_command(command))
+    for grouped in groups.values():
+        tree.add_command(grouped)
     for menu in message_menus():
         tree.add_command(menu)
     if client.memory is not None:

@@ -15,38 +15,50 @@ _log = logging.getLogger(__name__)
 _FILE = "discord-commands.sha256"
 
 
-async def sync_when_changed(tree: app_commands.CommandTree[Any], folder: Path) -> bool:
-    """Register the commands unless the same ones were registered before; say whether it was done.
+async def sync_when_changed(tree: app_commands.CommandTree[Any], folder: Path) -> dict[str, int]:
+    """Register the commands unless the same ones were registered before; return their numbers.
 
-    What was registered is remembered as a hash in ``folder``; without that file it is done again.
-    Where Discord will not have it now, the bot answers what is registered already.
+    What was registered is remembered in ``folder`` as a hash, with the numbers by which a message
+    names a command that can be clicked; without that file it is done again. Where Discord will not
+    have it now, the bot answers what is registered already.
     """
-    digest = _digest(tree)
+    digest = await _digest(tree)
     path = folder / _FILE
-    if _remembered(path) == digest:
-        return False
+    remembered, numbers = _remembered(path)
+    if remembered == digest:
+        return numbers
     try:
         synced = await tree.sync()
     except discord.HTTPException as error:
         _log.error("cannot register the commands, so the next start tries again: %s", error)
-        return False
+        return {}
     _log.info("registered %d commands", len(synced))
+    chat = discord.AppCommandType.chat_input
+    numbers = {command.name: command.id for command in synced if command.type is chat}
+    lines = (digest, *(f"{name} {number}" for name, number in numbers.items()))
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        path.write_text(digest, encoding="ascii")
+        path.write_text("\n".join(lines), encoding="ascii")
     except OSError as error:
         _log.warning("cannot remember the registered commands in %s: %s", path, error.strerror)
-    return True
+    return numbers
 
 
-def _digest(tree: app_commands.CommandTree[Any]) -> str:
-    payload = [command.to_dict(tree) for command in tree.get_commands()]
+async def _digest(tree: app_commands.CommandTree[Any]) -> str:
+    translator = tree.translator
+    payload = [
+        await command.get_translated_payload(tree, translator)
+        if translator
+        else command.to_dict(tree)
+        for command in tree.get_commands()
+    ]
     text = json.dumps([tree.client.application_id, payload], sort_keys=True)
     return hashlib.sha256(text.encode()).hexdigest()
 
 
-def _remembered(path: Path) -> str:
+def _remembered(path: Path) -> tuple[str, dict[str, int]]:
     try:
-        return path.read_text(encoding="ascii")
-    except (OSError, UnicodeDecodeError):
-        return ""
+        digest, *lines = path.read_text(encoding="ascii").splitlines()
+        return digest, {name: int(number) for name, number in (line.split() for line in lines)}
+    except (OSError, ValueError):
+        return "", {}

@@ -1,6 +1,34 @@
-### Was auf Knöpfen steht.
+### Facts: PageTitle, PagesFromTo
+### Was auf Knöpfen und Listen steht.
 
 button-picture = Bild
 button-change = Ändern
 button-share = Teilen
+button-reply = Im Kanal antworten
+button-in = In Zoll
+button-cm = In cm
 button-all = Alles zeigen
+
+## Der Teil, der offen ist
+button-hide-steps = Schritte zuklappen
+button-hide-numbers = Zahlen zuklappen
+button-hide-why = Warum zuklappen
+button-hide-care = Vorsicht zuklappen
+button-hide-sources = Quellen zuklappen
+
+## Der Leitfaden
+button-page = Leitfaden: { $title }
+button-page-back = Zurück: { $title }
+button-page-next = Weiter: { $title }
+button-pages = Eine andere Seite im Leitfaden
+button-pages-from = Seiten { $first } bis { $last } im Leitfaden
+
+## Erinnerungen und Aushänge
+button-tomorrow = Morgen
+button-week = In einer Woche
+button-month = In einem Monat
+button-no-more = Nicht mehr erinnern
+
+## Bevor etwas gelöscht wird
+button-delete = Ja, löschen
+button-keep = Nein, behalten

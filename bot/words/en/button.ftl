@@ -1,6 +1,34 @@
-### What stands on buttons.
+### Facts: PageTitle, PagesFromTo
+### What stands on buttons and lists.
 
 button-picture = Picture
 button-change = Change
 button-share = Share
+button-reply = Reply in the channel
+button-in = In inches
+button-cm = In cm
 button-all = Show all
+
+## The part that is open
+button-hide-steps = Hide steps
+button-hide-numbers = Hide numbers
+button-hide-why = Hide why
+button-hide-care = Hide care
+button-hide-sources = Hide sources
+
+## The guide
+button-page = Guide: { $title }
+button-page-back = Back: { $title }
+button-page-next = Next: { $title }
+button-pages = Another page of the guide
+button-pages-from = Pages { $first } to { $last } of the guide
+
+## Reminders and boards
+button-tomorrow = Tomorrow
+button-week = In a week
+button-month = In a month
+button-no-more = Remind me no more
+
+## Before something is deleted
+button-delete = Yes, delete it
+button-keep = No, keep it

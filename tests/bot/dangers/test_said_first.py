@@ -13,8 +13,8 @@ from bot.facts import Say
 from bot.guide import page, sections
 from bot.preferences import Preferences
 from bot.problems import problem
-from bot.render.embeds import render_embeds
 from bot.render.html import render_html
+from bot.render.post import MOST_TEXT, render_post
 from bot.render.text import render_text
 from bot.reply import Alarm, Reply
 from bot.said_first import said_first
@@ -57,9 +57,8 @@ def test_every_renderer_shows_the_act_before_the_rest(key: str) -> None:
     act = english(hazard(key).do_now[0])
     for shown in (render_text(reply, 10_000), render_html(reply)):
         assert shown.index(act[:20]) < shown.index(reply.rows[-1].label)
-    embeds = render_embeds(reply)
-    assert sum(len(embed) for embed in embeds) <= 6000
-    first = embeds[0].description or ""
+    first = render_post(reply).text
+    assert len(first) <= MOST_TEXT
     if hazard(key).kind in (HazardKind.WRONG, HazardKind.NEVER):
         assert f"\n1. {act.split(',')[0][:20]}" in first
     else:

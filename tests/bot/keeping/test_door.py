@@ -13,8 +13,8 @@ from bot.command import Command
 from bot.desk import Desk
 from bot.language.quantities import Units
 from bot.preferences import Preferences
-from bot.render.embeds import render_embeds
 from bot.render.html import render_html
+from bot.render.post import render_post
 from bot.render.terminal import render_terminal
 from bot.render.text import render_text
 from bot.reply import Reply
@@ -32,8 +32,7 @@ def drawn(reply: Reply) -> list[str]:
     console = Console(width=200, no_color=True)
     with console.capture() as capture:
         console.print(render_terminal(reply))
-    embeds = [str(embed.to_dict()) for embed in render_embeds(reply)]
-    return [render_text(reply), capture.get(), render_html(reply), *embeds]
+    return [render_text(reply), capture.get(), render_html(reply), render_post(reply).text]
 
 
 async def test_the_examples_work_one_after_the_other_and_every_renderer_draws_them(

@@ -13,8 +13,8 @@ from bot.guide import pages
 from bot.kept.counts import Asked
 from bot.preferences import Preferences
 from bot.questions.uv.curves import MOST_ALT
-from bot.render.embeds import render_embeds
 from bot.render.picture import draw
+from bot.render.post import render_post
 from bot.reply import Reply
 from bot.store.store import Store
 from calc.animals import animals
@@ -201,8 +201,7 @@ async def test_two_years_of_everything_fit_the_words_the_picture_and_a_message(
     assert "at most" in reply.picture.alt
     assert max(len(group.rows) for group in tally(reply).groups) <= 8
     assert "6 of " in tally(reply).groups[0].shown
-    sent = "".join(str(embed.description) for embed in render_embeds(reply))
-    assert "4 May 2026 (so far)" in sent
+    assert "4 May 2026 (so far)" in render_post(reply).text
 
 
 @pytest.mark.parametrize("command", [c for c in COMMANDS if c.answer], ids=lambda c: c.name)

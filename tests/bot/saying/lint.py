@@ -28,6 +28,7 @@ SAYING = (
     "bot/problems.py",
     "bot/fronts/console.py",
     "bot/fronts/discord/boards.py",
+    "bot/fronts/discord/labels.py",
     "bot/keeping",
     "bot/language",
     "bot/queries",

@@ -1,33 +1,57 @@
-"""Reply → Discord embeds: the brief, and one part where it is open, within every limit.
+"""Reply → what a message of Discord says: the brief, and one part where it is open.
 
-No line of the brief is ever left out. What does not fit of a part is left out line by line, the
-least needed first (sources, then pages, table, rows, steps), and the reader is told how much. The
-query as understood stands in the footer.
+It reads the same as a card, which one person sees, and as plain text, which rings and is found,
+quoted and pinned. No line of the brief is ever left out. What does not fit of a part is left out
+line by line, the least needed first (sources, then pages, table, rows, steps), and the reader is
+told how much. The query as understood stands last.
 """
 
+import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from itertools import count
 
-import discord
-
 from bot.brief import brief_of
+from bot.menu import menu_name
 from bot.render.escaping import escape, escape_code, units_long
 from bot.reply import Line, PartName, Reply, Role, Row, SourceLine, Table
 
-__all__ = ["ASKED", "render_embeds"]
+__all__ = ["MOST_CARD", "MOST_TEXT", "Post", "asked_of", "render_post"]
 
-ASKED = "Asked: "
+MOST_TEXT, MOST_CARD = 2000, 4000
+"""What a plain message holds, and what a card holds."""
 
-_TITLE, _DESCRIPTION, _TOTAL = 256, 4096, 6000
-_FOOTER = 1000
+# The last line; with a slash it reads as what to type, in every language.
+_ASKED = "-# /"
+_MOST_ASKED = 1000
+_TITLE = 256
 _LINE = 1024
-# A phone shows about this many monospaced characters in an embed.
+# Our own words above an answer, and the ends of lines between its texts.
+_SPARE = 200
+# A longer head is no line to be set in bold.
+_MOST_BOLD = 200
+# A phone shows about this many monospaced characters.
 _PHONE = 32
-# Room for the table as a block: it must not be split over two embeds.
-_CODE = 3000
+# Room for the table as a block: it must not be split over two messages.
+_CODE = 2500
 _GAP = "\n\n"
 _URGENT = (Role.DANGER, Role.CALL)
+_ESCAPED = re.compile(r"\\([^0-9A-Za-z\s])")
+
+
+@dataclass(frozen=True, slots=True)
+class Post:
+    """What is shown unasked, the part that was opened under it, and what was asked."""
+
+    brief: str
+    part: str = ""
+    asked: str = ""
+
+    @property
+    def text(self) -> str:
+        """Return all of it as one text."""
+        told = _GAP.join(text for text in (self.brief, self.part) if text)
+        return "\n".join(text for text in (told, self.asked) if text)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,47 +63,63 @@ class _Section:
     lines: tuple[str, ...]
     code: bool = False
 
-    def pieces(self) -> tuple[str, ...]:
-        """Return what must stay together: a block of code, a heading with its first line."""
-        if self.code:
-            block = "\n".join(("```", *self.lines, "```"))
-            return (f"**{self.heading}**\n{block}" if self.heading else block,)
-        first, *others = self.lines
-        return (f"**{self.heading}**\n{first}" if self.heading else first, *others)
-
     def text(self) -> str:
-        return "\n".join(self.pieces())
+        lines = ("```", *self.lines, "```") if self.code else self.lines
+        return "\n".join((f"**{self.heading}**", *lines) if self.heading else lines)
 
 
-def render_embeds(reply: Reply, part: PartName | None = None) -> list[discord.Embed]:
-    """Return the brief as embeds of one message, with the part that is open, if any.
+def render_post(reply: Reply, part: PartName | None = None) -> Post:
+    """Return the brief with the part that is open, if any: at most what a card holds.
 
     Fails with ValueError where the brief and the cautions shown are more than one message holds.
     """
-    title = _cut(escape(reply.title), _TITLE)
-    footer = _footer(reply.asked)
-    room = _TOTAL - units_long(title) - units_long(footer)
-    sections = _fitted([*_brief(reply), *_parts_shown(reply, part)], room)
-    embeds = [discord.Embed(description=text) for text in _parts(s for s in sections if s.lines)]
-    embeds[0].title = title
-    if footer:
-        embeds[-1].set_footer(text=footer)
-    return embeds
+    asked = _asked(reply.asked)
+    room = MOST_CARD - _SPARE - units_long(asked)
+    shown = [*_brief(reply), *_parts_shown(reply, None)]
+    opened = list(_parts_shown(reply, part)) if part not in (None, *reply.opened) else []
+    fitted = _fitted([*shown, *opened], room)
+    return Post(_joined(fitted[: len(shown)]), _joined(fitted[len(shown) :]), asked)
+
+
+def asked_of(text: str) -> str:
+    r"""Return the question that the last line of a message tells, or nothing.
+
+    >>> asked_of(r"14 in is 35.5 cm.\n-# /convert \*14 in")
+    'convert *14 in'
+    """
+    line = text.rpartition("\n")[2]
+    told = line.removeprefix(_ASKED) if line.startswith(_ASKED) else ""
+    return _ESCAPED.sub(r"\1", told)
+
+
+def _asked(asked: str) -> str:
+    name, *rest = asked.split() or [""]
+    line = " ".join((menu_name(name), *rest))
+    return _ASKED + _cut(escape(line), _MOST_ASKED) if line else ""
+
+
+def _joined(sections: Iterable[_Section]) -> str:
+    return _GAP.join(section.text() for section in sections if section.lines)
 
 
 def _brief(reply: Reply) -> Iterator[_Section]:
-    """Return what is urgent, then the answer."""
+    """Return what is urgent, then the answer; a page or a list has a title too."""
     lines = brief_of(reply)
     numbers = count(1)
     urgent = tuple(f"**{_line(line.text)}**" for line in lines if line.role in _URGENT)
-    rest = tuple(_told(line, numbers) for line in lines if line.role not in _URGENT)
+    title = f"### {_cut(escape(reply.title), _TITLE)}"
+    titled = (title,) if reply.opened and reply.title.strip() else ()
+    bold = not (urgent or titled)
+    rest = tuple(_told(line, numbers, bold=bold) for line in lines if line.role not in _URGENT)
     yield _Section(0, "", urgent)
-    yield _Section(0, "", rest)
+    yield _Section(0, "", (*titled, *rest))
 
 
-def _told(line: Line, numbers: Iterator[int]) -> str:
-    text = _cut(escape(line.text), 2 * _LINE if line.role is Role.HEAD else _LINE)
+def _told(line: Line, numbers: Iterator[int], *, bold: bool) -> str:
+    text = _cut(escape(line.text), _LINE)
     match line.role:
+        case Role.HEAD if bold and len(text) <= _MOST_BOLD and "\n" not in text:
+            return f"**{text}**"
         case Role.STEP:
             return f"{next(numbers)}. {text}"
         case Role.CAUTION:
@@ -91,10 +131,10 @@ def _told(line: Line, numbers: Iterator[int]) -> str:
 
 
 def _parts_shown(reply: Reply, part: PartName | None) -> Iterator[_Section]:
+    """Return the part that was opened, or without one those that are the answer itself."""
     for told in reply.parts:
-        if told.name is part or told.name in reply.opened:
-            heading = told.label if told.name is part else ""
-            yield from _PARTS[told.name](reply, heading)
+        if told.name is part or (part is None and told.name in reply.opened):
+            yield from _PARTS[told.name](reply, told.label if told.name is part else "")
 
 
 def _steps(reply: Reply, heading: str) -> Iterator[_Section]:
@@ -170,11 +210,6 @@ def _line(text: str) -> str:
     return _cut(escape(text), _LINE)
 
 
-def _footer(asked: str) -> str:
-    flat = " ".join(asked.split())
-    return _cut(ASKED + flat, _FOOTER) if flat else ""
-
-
 def _cut(text: str, most: int) -> str:
     """Return the text, or its beginning up to a word with an ellipsis."""
     if units_long(text) <= most:
@@ -215,18 +250,3 @@ def _shortened(section: _Section, room: int) -> _Section:
         if kept == 0:
             return replace(section, lines=())
         kept -= 1
-
-
-def _parts(sections: Iterable[_Section]) -> list[str]:
-    """Return the descriptions: one, or more where one is not enough."""
-    parts = [""]
-    for section in sections:
-        gap = _GAP
-        for piece in section.pieces():
-            joined = f"{parts[-1]}{gap}{piece}" if parts[-1] else piece
-            if units_long(joined) <= _DESCRIPTION:
-                parts[-1] = joined
-            else:
-                parts.append(piece)
-            gap = "\n"
-    return parts

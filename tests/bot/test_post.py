@@ -1,9 +1,8 @@
-"""A reply as embeds: within every limit, nothing said that was not said, no caution cut."""
+"""A reply as a card or a text: within the limits, nothing said that was not, no caution cut."""
 
 import re
 from typing import Any
 
-import discord
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -11,10 +10,10 @@ from hypothesis import strategies as st
 from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.preferences import Preferences
-from bot.render.embeds import ASKED, render_embeds
-from bot.render.escaping import escape
+from bot.render.escaping import escape, units_long
+from bot.render.post import MOST_CARD, Post, asked_of, render_post
 from bot.reply import PageLink, Part, PartName, Reply, Role, Row, SourceLine, Table
-from tests.discord.message_limits import message_breaches
+from tests.discord.message_limits import COMPONENTS_V2, message_breaches
 
 EXAMPLES = [example for command in COMMANDS for example in command.examples]
 HOSTILE = (
@@ -32,8 +31,8 @@ def whole(**parts: Any) -> Reply:
     return reply(opened=tuple(PartName), **parts)
 
 
-def shown(embeds: list[discord.Embed]) -> str:
-    return "\n".join(f"{embed.title or ''}\n{embed.description}" for embed in embeds)
+def shown(post: Post) -> str:
+    return "\n\n".join((post.brief, post.part))
 
 
 def unescaped(text: str) -> str:
@@ -41,8 +40,10 @@ def unescaped(text: str) -> str:
     return re.sub(r"\\([^0-9A-Za-z\s])", r"\1", text)
 
 
-def breaches(embeds: list[discord.Embed]) -> list[Any]:
-    return message_breaches({"embeds": [embed.to_dict() for embed in embeds]})
+def breaches(post: Post) -> list[Any]:
+    texts = [text for text in (post.brief, post.part, post.asked) if text]
+    parts = [{"type": 10, "content": text} for text in texts]
+    return message_breaches({"flags": COMPONENTS_V2, "components": parts})
 
 
 def digits(text: str) -> list[str]:
@@ -53,7 +54,7 @@ def brief_words(told: Reply) -> str:
     """Return everything that the brief says, with the numbers before its steps."""
     steps = [line for line in told.brief if line.role is Role.STEP]
     numbers = (str(number) for number, _ in enumerate(steps, 1))
-    return "\n".join((told.title, *(line.text for line in told.brief), *numbers))
+    return "\n".join((*(line.text for line in told.brief), *numbers))
 
 
 def part_words(part: Part) -> str:
@@ -97,11 +98,11 @@ replies = st.builds(
 @given(replies)
 def test_any_reply_keeps_every_limit_and_every_caution(any_reply: Reply) -> None:
     for part in (None, *PartName):
-        embeds = render_embeds(any_reply, part)
-        assert breaches(embeds) == []
+        post = render_post(any_reply, part)
+        assert breaches(post) == []
         if part is PartName.CARE:
             for caution in any_reply.cautions:
-                assert escape(caution) in shown(embeds)
+                assert escape(caution) in shown(post)
 
 
 @given(words)
@@ -119,7 +120,7 @@ def test_a_sign_of_markup_is_shown_and_not_obeyed(sign: str) -> None:
 
 
 def test_hostile_text_stays_text_in_every_part() -> None:
-    embeds = render_embeds(
+    post = render_post(
         whole(
             title=HOSTILE,
             answer=HOSTILE,
@@ -129,16 +130,16 @@ def test_hostile_text_stays_text_in_every_part() -> None:
             cautions=(HOSTILE,),
         )
     )
-    text = shown(embeds)
+    text = shown(post)
     assert not re.search(r"(?<!\\)@(everyone|here)|(?<!\\)<[@#:t/]|http://", text)
-    assert not re.search(r"^(#|-#|>)", text, re.MULTILINE)
+    assert not re.search(r"^(#|-#|>)", text.removeprefix("### "), re.MULTILINE)
     assert text.count("```") == 2
     assert unescaped(text).count("**bold**") == 6
 
 
 def test_the_worst_reply_is_cut_honestly_and_sources_go_first() -> None:
     line = "word " * 120
-    embeds = render_embeds(
+    post = render_post(
         whole(
             rows=tuple(Row(label=f"row {n}", text=line) for n in range(40)),
             steps=(line,) * 3,
@@ -147,36 +148,35 @@ def test_the_worst_reply_is_cut_honestly_and_sources_go_first() -> None:
             asked="distance " + "x" * 5000,
         )
     )
-    text = shown(embeds)
-    assert breaches(embeds) == []
+    text = shown(post)
+    assert breaches(post) == []
     assert text.count("- word") == 3
     assert re.search(r"… \d+ more do not fit here", text)
     assert "(paper)" not in text
-    assert embeds[-1].footer.text is not None
-    assert embeds[-1].footer.text.endswith("…")
+    assert post.asked.endswith("…")
+    assert units_long(post.text) <= MOST_CARD
 
 
 def test_cautions_that_no_message_holds_are_an_error_and_not_a_cut() -> None:
     with pytest.raises(ValueError, match="cautions"):
-        render_embeds(whole(cautions=("x" * 1000,) * 6))
+        render_post(whole(cautions=("x" * 1000,) * 4))
 
 
-def test_a_long_reply_goes_on_in_a_second_embed() -> None:
-    rows = tuple(Row(label=f"row {n}", text="x" * 400) for n in range(12))
-    embeds = render_embeds(whole(rows=rows, cautions=("take care",)))
-    assert len(embeds) == 2
-    assert embeds[0].title == "T"
-    assert embeds[1].title is None
-    assert "take care" in (embeds[1].description or "")
+def test_a_part_stands_apart_from_the_brief_and_a_page_has_its_title() -> None:
+    told = reply(steps=("Do it.",), why=("So it is.",))
+    opened = render_post(told, PartName.WHY)
+    assert (opened.brief, opened.part) == ("**A.**\n1. Do it.", "**Why**\n- So it is.")
+    assert render_post(told.model_copy(update={"opened": (PartName.WHY,)})).brief.startswith(
+        "### T\nA."
+    )
 
 
 def test_a_narrow_table_is_a_block_and_a_wide_one_is_lines() -> None:
     narrow = Table(columns=("in", "UVI"), rows=(("14", "4.2"), ("15", "3.9")))
     wide = Table(columns=("Question", "What it answers"), rows=(("distance", "how far " * 4),))
-    [one] = render_embeds(whole(table=narrow))
-    [two] = render_embeds(whole(table=wide))
-    assert "```\nin  UVI\n14  4.2\n15  3.9\n```" in (one.description or "")
-    assert "**Question** · **What it answers**\n- distance · how far" in (two.description or "")
+    one, two = render_post(whole(table=narrow)), render_post(whole(table=wide))
+    assert "```\nin  UVI\n14  4.2\n15  3.9\n```" in one.brief
+    assert "**Question** · **What it answers**\n- distance · how far" in two.brief
 
 
 def test_a_page_with_an_address_is_a_link_and_one_without_is_a_name() -> None:
@@ -184,26 +184,27 @@ def test_a_page_with_an_address_is_a_link_and_one_without_is_a_name() -> None:
         PageLink(slug="screens", title="Screens", url="https://guide.invalid/screens.html"),
         PageLink(slug="nights", title="Nights", url=""),
     )
-    [embed] = render_embeds(whole(guide=pages))
-    assert "- [Screens](https://guide.invalid/screens.html)\n- Nights" in (embed.description or "")
+    post = render_post(whole(guide=pages))
+    assert "- [Screens](https://guide.invalid/screens.html)\n- Nights" in post.brief
 
 
-def test_the_answer_comes_first_and_the_question_stands_in_the_footer() -> None:
-    line = EXAMPLES[0]
-    answered = ask(line, Preferences())
-    embeds = render_embeds(answered)
-    assert (embeds[0].description or "").startswith(escape(answered.brief[0].text))
-    assert embeds[-1].footer.text == ASKED + line
+@pytest.mark.parametrize("line", [EXAMPLES[0], "check setup:a *bold* [lamp](x) \\\\ #1 @here"])
+def test_the_answer_comes_first_and_the_question_last_to_be_read_back(line: str) -> None:
+    answered = reply(asked=line)
+    post = render_post(answered)
+    assert post.text.startswith("**A.**\n")
+    assert asked_of(post.text) == line
+    assert asked_of(post.brief) == ""
 
 
 @pytest.mark.parametrize("line", EXAMPLES)
 def test_the_digits_are_those_of_the_reply(line: str) -> None:
     answered = ask(line, Preferences())
-    brief = shown(render_embeds(answered.model_copy(update={"opened": ()})))
+    brief = shown(render_post(answered.model_copy(update={"opened": ()})))
     assert digits(brief) == digits(brief_words(answered))
     for part in answered.parts:
         bare = answered.model_copy(update={"opened": ()})
-        with_it = digits(shown(render_embeds(bare, part.name)))
+        with_it = digits(shown(render_post(bare, part.name)))
         assert with_it == sorted(digits(brief) + digits(part_words(part)))
 
 
@@ -212,5 +213,5 @@ def test_the_kind_of_a_source_is_told_once() -> None:
         SourceLine(key="a", citation="from memory, no source read", kind="memory"),
         SourceLine(key="b", citation="Keitz (1971)", kind="handbook"),
     )
-    told = shown(render_embeds(whole(sources=sources)))
+    told = shown(render_post(whole(sources=sources)))
     assert "-# from memory, no source read\n-# Keitz (1971) (handbook)" in told

@@ -1,0 +1,107 @@
+"""What stands in Discord's menu: few entries, and each described in every language."""
+
+from collections.abc import Iterator
+
+import pytest
+
+from bot.ask import ask
+from bot.commands import ALL_COMMANDS, COMMANDS, command_at
+from bot.fronts.discord import localised
+from bot.fronts.discord.localised import menu_words
+from bot.fronts.discord.slash import _FOR_WORDS
+from bot.menu import GROUPS, WORDS, bare, menu_name
+from bot.preferences import FIRST, LANGUAGES, Preferences
+from bot.stored_commands import GROUPS as STORED_GROUPS
+from tests.discord.command_limits import command_breaches
+from tests.discord.limits import Json
+from tests.discord.saving import Keeper, keeper, store
+from tests.discord.world import World
+
+__all__ = ["keeper", "store"]
+
+OTHERS = [language for language in LANGUAGES if language != FIRST]
+
+
+def described() -> set[str]:
+    """Return every description that the menu shows."""
+    told = {_FOR_WORDS, *STORED_GROUPS.values(), *(about for about, _ in GROUPS.values())}
+    for command in ALL_COMMANDS:
+        told.add(command.summary)
+        told |= {option.description for option in command.query.options()}
+    return told
+
+
+def leaves(part: Json) -> Iterator[Json]:
+    """Yield a command and all that lies in it."""
+    yield part
+    for option in part.get("options") or []:
+        yield from leaves(option)
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_every_description_is_there_in_every_language_and_none_is_idle(language: str) -> None:
+    words = menu_words(language)
+    assert described() - words.keys() == set(), "said in English and not translated"
+    assert words.keys() - described() == set(), "translated and never said"
+    assert [text for text in words.values() if not 1 <= len(text) <= 100] == []
+
+
+async def test_an_offered_language_stands_in_the_menu_within_the_limits(
+    world: World, keeper: Keeper, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(localised, "OFFERED", LANGUAGES)
+    async with world.running(keeper()):
+        registered = world.platform.commands[None]
+    assert command_breaches(registered) == []
+    for command in registered:
+        for part in leaves(command):
+            if part.get("description"):
+                told = part["description_localizations"]
+                assert told["de"] == menu_words("de")[part["description"]]
+
+
+async def test_a_language_that_is_not_offered_does_not_stand_in_the_menu(
+    world: World, keeper: Keeper, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(localised, "OFFERED", (FIRST,))
+    async with world.running(keeper()):
+        registered = world.platform.commands[None]
+    assert not any(p.get("description_localizations") for c in registered for p in leaves(c))
+
+
+def test_every_grouped_question_is_in_the_list_and_in_one_group() -> None:
+    grouped = [name for _, names in GROUPS.values() for name in names]
+    assert len(set(grouped)) == len(grouped)
+    assert set(grouped) < {command.name for command in COMMANDS}
+    assert not GROUPS.keys() & STORED_GROUPS.keys()
+
+
+@pytest.mark.parametrize("command", ALL_COMMANDS, ids=lambda c: c.name)
+def test_the_console_takes_a_question_by_both_of_its_names(command: object) -> None:
+    for name in (command.name, menu_name(command.name)):  # type: ignore[attr-defined]
+        for line in (f"/{name} a:b", f"{name} a:b", name):
+            assert command_at(line) == (command, "a:b" if "a:b" in line else "")
+        assert bare(name) == command.name  # type: ignore[attr-defined]
+
+
+@pytest.mark.parametrize("name", sorted(WORDS))
+def test_words_that_somebody_may_say_ask_no_question(name: str) -> None:
+    assert command_at(f"{name} is not on") is None
+
+
+def test_a_smoking_heat_lamp_is_heard_and_not_taken_for_a_question() -> None:
+    assert ask("heat lamp is smoking", Preferences()).dangers
+
+
+async def test_a_command_in_a_message_can_be_clicked_once_its_number_is_known(
+    world: World, keeper: Keeper
+) -> None:
+    client = keeper()
+    assert client.mention("meter") == "/uv meter"
+    for _ in range(2):
+        client = keeper()
+        async with world.running(client):
+            numbers = {c["name"]: c["id"] for c in world.platform.commands[None]}
+        assert client.mention("meter") == f"</uv meter:{numbers['uv']}>"
+        assert client.mention("mine reading") == f"</mine reading:{numbers['mine']}>"
+    assert len(world.platform.syncs) == 1
