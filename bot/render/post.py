@@ -68,13 +68,13 @@ class _Section:
         return "\n".join((f"**{self.heading}**", *lines) if self.heading else lines)
 
 
-def render_post(reply: Reply, part: PartName | None = None) -> Post:
-    """Return the brief with the part that is open, if any: at most what a card holds.
+def render_post(reply: Reply, part: PartName | None = None, most: int = MOST_CARD) -> Post:
+    """Return the brief with the part that is open, if any: at most so many characters.
 
     Fails with ValueError where the brief and the cautions shown are more than one message holds.
     """
     asked = _asked(reply.asked)
-    room = MOST_CARD - _SPARE - units_long(asked)
+    room = most - _SPARE - units_long(asked)
     shown = [*_brief(reply), *_parts_shown(reply, None)]
     opened = list(_parts_shown(reply, part)) if part not in (None, *reply.opened) else []
     fitted = _fitted([*shown, *opened], room)

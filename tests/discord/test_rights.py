@@ -32,7 +32,7 @@ async def test_who_may_manage_messages_and_who_may_do_everything_is_let_through(
             await world.slash("board list", {}, user=person),
         ]
     assert not any("moderators" in answer.text for answer in asked)
-    assert "changed" in asked[0].text
+    assert "Kept" in asked[0].text
     assert "0 boards" in asked[1].text
 
 

@@ -25,7 +25,7 @@ from bot.kept.reminders import Trouble
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
 from bot.preferences import Context
-from bot.render.post import render_post
+from bot.render.post import MOST_TEXT, render_post
 from bot.reply import Reply
 from bot.saying.voice import voice
 
@@ -208,7 +208,7 @@ async def _posted(
 
 
 def _told(content: Reply) -> str:
-    return render_post(content).text
+    return render_post(content, most=MOST_TEXT).text
 
 
 async def _pinned(message: discord.Message) -> tuple[bool, Trouble]:

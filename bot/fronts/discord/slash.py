@@ -88,10 +88,10 @@ def build_tree(client: "Noonstone") -> Tree:
         for name, (about, _) in GROUPS.items()
     }
     for command in COMMANDS:
-        group = menu_name(command.name).partition(" ")[0]
-        groups.get(group, tree).add_command(slash_command(command))
-    for grouped in groups.values():
-        tree.add_command(grouped)
+        first = menu_name(command.name).partition(" ")[0]
+        groups.get(first, tree).add_command(slash_command(command))
+    for menu_group in groups.values():
+        tree.add_command(menu_group)
     for menu in message_menus():
         tree.add_command(menu)
     if client.memory is not None:
