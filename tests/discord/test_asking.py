@@ -32,7 +32,7 @@ async def test_an_answer_in_a_server_is_for_the_asker_alone(world: World, bot: M
         answer = await world.slash("distance", TUBE)
     assert answer.ephemeral
     assert escape(ask(LINE, Preferences()).brief[0].text) in answer.text
-    assert answer.text.endswith(f"Asked: {LINE}")
+    assert answer.text.endswith(f"-# /{LINE}")
     assert answer.buttons[:3] == ["Why", "Steps", "In cm"]
 
 
