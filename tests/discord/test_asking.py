@@ -66,13 +66,14 @@ async def test_an_answer_is_in_the_language_of_the_askers_discord_where_it_is_of
 ) -> None:
     room = {"animal": "corn snake", "room": "18C"}
     async with world.running(bot()):
-        assert "Nacht" not in (await world.slash("night", room, locale="de")).text
+        assert "heizen" not in (await world.slash("night", room, locale="de")).text
     monkeypatch.setattr("bot.fronts.discord.client.OFFERED", LANGUAGES)
     async with world.running(bot()):
         german = await world.slash("night", room, locale="de")
         english = await world.slash("night", room, locale="fr")
-    assert "Nacht" in german.text
-    assert "Nacht" not in english.text
+    assert "heizen" in german.text
+    assert {"Warum", "In Zoll"} <= {*german.buttons}
+    assert "heizen" not in english.text
 
 
 @pytest.mark.parametrize("command", COMMANDS, ids=lambda c: c.name)

@@ -175,7 +175,7 @@ async def test_an_unexpected_error_behind_a_button_is_told_too(
 async def test_a_question_broken_at_the_start_does_not_stop_the_others(
     world: World, bot: Maker, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
 ) -> None:
-    monkeypatch.setattr("bot.fronts.discord.client.ask", lambda *_: 1 / 0)
+    monkeypatch.setattr("bot.fronts.discord.answering.ask", lambda *_: 1 / 0)
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
     assert "Hang it" in answer.text

@@ -12,7 +12,8 @@ from functools import cache
 from typing import Final, Literal
 
 from bot.ask import ask
-from bot.commands import command_named
+from bot.commands import COMMANDS, command_named
+from bot.completion import complete
 from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.flight import Turns
 from bot.fronts.discord.question import Question
@@ -23,7 +24,7 @@ from bot.preferences import Preferences
 from bot.render.post import render_post
 from bot.reply import PartName, Reply
 
-__all__ = ["Answers", "Finished", "Way", "has_two_faces", "laid_out"]
+__all__ = ["Answers", "Finished", "Way", "has_two_faces", "laid_out", "warm_up"]
 
 # About 15 kB each.
 _MOST_KEPT: Final = 1024
@@ -145,3 +146,16 @@ def has_two_faces(name: str) -> bool:
         if inches.model_copy(update={"units": centimetres.units}) != centimetres:
             return True
     return False
+
+
+def warm_up() -> None:
+    """Load what the first question would otherwise wait for while the heart beats."""
+    for command in COMMANDS:
+        try:
+            render_post(ask(command.examples[0], Preferences()))
+            has_two_faces(command.name)
+            for option in command.query.options():
+                complete(command.name, option.name, "")
+        except Exception as error:
+            # One broken question must not keep the others from being answered.
+            note_failure(error, f"warming up {command.name}")

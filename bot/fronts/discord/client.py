@@ -12,10 +12,7 @@ from typing import Any
 
 import discord
 
-from bot.ask import ask
-from bot.commands import COMMANDS
-from bot.completion import complete
-from bot.fronts.discord.answering import Answers, Way, has_two_faces
+from bot.fronts.discord.answering import Answers, Way, warm_up
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.flight import InFlight
 from bot.fronts.discord.forms import take_form
@@ -46,7 +43,6 @@ from bot.menu import menu_name
 from bot.operating.allowance import Allowance
 from bot.operating.metrics import Metrics
 from bot.preferences import OFFERED, Preferences
-from bot.render.post import render_post
 from bot.reply import PartName
 from bot.settings import Shards
 from bot.store.store import Store
@@ -120,7 +116,7 @@ class Noonstone(discord.AutoShardedClient):
     async def setup_hook(self) -> None:
         """Warm up before the first question, then register the commands if they changed."""
         self.add_dynamic_items(*BUTTONS)
-        await asyncio.to_thread(_warm_up)
+        await asyncio.to_thread(warm_up)
         # Of several processes one registers the commands of all.
         if self.shard_ids is None or 0 in self.shard_ids:
             await self.tree.set_translator(Descriptions())
@@ -282,11 +278,7 @@ class Noonstone(discord.AutoShardedClient):
                     await send(interaction, message, private=not (finished.public or alone))
 
     def _addressed(
-        self,
-        message: Message,
-        interaction: discord.Interaction["Noonstone"],
-        member: int,
-        public: bool,
+        self, message: Message, interaction: discord.Interaction[Any], member: int, public: bool
     ) -> Message:
         """Return the message for a member, who alone is pinged, or say that it is not shown."""
         if not public:
@@ -309,19 +301,6 @@ class Noonstone(discord.AutoShardedClient):
         finally:
             self.metrics.questions.labels(command, outcome).inc()
             _log.info("%s: %s in %.1f ms", command, outcome, taken_s * 1000)
-
-
-def _warm_up() -> None:
-    """Load what the first question would otherwise wait for while the heart beats."""
-    for command in COMMANDS:
-        try:
-            render_post(ask(command.examples[0], Preferences()))
-            has_two_faces(command.name)
-            for option in command.query.options():
-                complete(command.name, option.name, "")
-        except Exception as error:
-            # One broken question must not keep the others from being answered.
-            note_failure(error, f"warming up {command.name}")
 
 
 def keep_the_library_quiet() -> None:
