@@ -103,5 +103,7 @@ async def test_a_command_in_a_message_can_be_clicked_once_its_number_is_known(
         async with world.running(client):
             numbers = {c["name"]: c["id"] for c in world.platform.commands[None]}
         assert client.mention("meter") == f"</uv meter:{numbers['uv']}>"
+        told = f"Ask </distance:{numbers['distance']}> or a/b, not /distances."
+        assert client.clickable("Ask /distance or a/b, not /distances.") == told
         assert client.mention("mine reading") == f"</mine reading:{numbers['mine']}>"
     assert len(world.platform.syncs) == 1

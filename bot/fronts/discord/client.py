@@ -2,6 +2,7 @@
 
 import asyncio
 import logging
+import re
 import sys
 import time
 from collections.abc import Callable, Iterator, Mapping
@@ -12,6 +13,7 @@ from typing import Any
 
 import discord
 
+from bot.commands import ALL_COMMANDS
 from bot.fronts.discord.answering import Answers, Way, warm_up
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.flight import InFlight
@@ -55,6 +57,8 @@ _log = logging.getLogger(__name__)
 _LONGEST_RATE_LIMIT_S = 30.0
 # Stopping takes ten seconds at most, with what comes after these.
 _FINISH_WITHIN_S, _TELL_WITHIN_S, _CLOSE_WITHIN_S = 6.0, 1.0, 2.0
+_NAMES = sorted((command.name for command in ALL_COMMANDS), key=len, reverse=True)
+_COMMAND = re.compile(rf"(?<![\w/])/({'|'.join(map(re.escape, _NAMES))})\b")
 
 
 class Noonstone(discord.AutoShardedClient):
@@ -129,6 +133,10 @@ class Noonstone(discord.AutoShardedClient):
         shown = menu_name(name)
         number = self._numbers.get(shown.partition(" ")[0])
         return f"</{shown}:{number}>" if number else f"/{shown}"
+
+    def clickable(self, text: str) -> str:
+        """Return a text with each command in it, such as ``/mine reading``, to be clicked."""
+        return _COMMAND.sub(lambda found: self.mention(found[1]), text)
 
     def wake(self) -> None:
         """Do at once what was just asked for: a reminder, a board."""

@@ -71,7 +71,7 @@ async def _deliver(client: "Noonstone", memory: "Memory", hands: Hands, due: Due
             channel = await _where_to(client, memory, hands, due)
             if channel is not None:
                 told = await _voice_for(client, memory, reminder)
-                await _send(channel, reminder, now, told)
+                await _send(client, channel, reminder, now, told)
         if not await reminders.delivered(reminder, by, now):
             return
     except (discord.NotFound, discord.Forbidden) as error:
@@ -157,7 +157,11 @@ async def _voice_for(client: "Noonstone", memory: "Memory", reminder: Reminder) 
 
 
 async def _send(
-    channel: discord.abc.Messageable, reminder: Reminder, now: datetime, told: OnTheirClock
+    client: "Noonstone",
+    channel: discord.abc.Messageable,
+    reminder: Reminder,
+    now: datetime,
+    told: OnTheirClock,
 ) -> None:
     keeper = discord.Object(reminder.keeper, type=discord.User)
     to_channel = reminder.channel is not None
@@ -168,7 +172,7 @@ async def _send(
     view.add_item(DoneButton.of(reminder, told))
     view.stop()
     await channel.send(
-        lead + _words(reminder, now, told),
+        lead + client.clickable(_words(reminder, now, told)),
         view=view,
         nonce=f"r{reminder.id}.{reminder.occurrence}",
         allowed_mentions=discord.AllowedMentions(
@@ -235,7 +239,9 @@ class SnoozeButton(
                 return
             told = OnTheirClock(await client.preferences_of(interaction))
             if kept is None:
-                await send(interaction, Message(told.text(_NOT_YOURS)), private=True)
+                await send(
+                    interaction, Message(client.clickable(told.text(_NOT_YOURS))), private=True
+                )
                 return
             client.metrics.reminders.labels("snoozed").inc()
             client.wake()
@@ -281,10 +287,16 @@ class DoneButton(
                 return
             told = OnTheirClock(await client.preferences_of(interaction))
             if not gone:
-                await send(interaction, Message(told.text(_NOT_YOURS)), private=True)
+                await send(
+                    interaction, Message(client.clickable(told.text(_NOT_YOURS))), private=True
+                )
                 return
             client.metrics.reminders.labels("off").inc()
             await self.told(interaction, told.text(Say("remind-gone")))
 
 
 _NOT_YOURS: Final = Say("remind-not-yours")
+
+
+def _not_yours(client: "Noonstone", told: OnTheirClock) -> Message:
+    return Message(client.clickable(told.text(_NOT_YOURS)))

@@ -22,13 +22,3 @@ button-page-back = Zurück: { $title }
 button-page-next = Weiter: { $title }
 button-pages = Eine andere Seite im Leitfaden
 button-pages-from = Seiten { $first } bis { $last } im Leitfaden
-
-## Erinnerungen und Aushänge
-button-tomorrow = Morgen
-button-week = In einer Woche
-button-month = In einem Monat
-button-no-more = Nicht mehr erinnern
-
-## Bevor etwas gelöscht wird
-button-delete = Ja, löschen
-button-keep = Nein, behalten

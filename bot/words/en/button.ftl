@@ -22,13 +22,3 @@ button-page-back = Back: { $title }
 button-page-next = Next: { $title }
 button-pages = Another page of the guide
 button-pages-from = Pages { $first } to { $last } of the guide
-
-## Reminders and boards
-button-tomorrow = Tomorrow
-button-week = In a week
-button-month = In a month
-button-no-more = Remind me no more
-
-## Before something is deleted
-button-delete = Yes, delete it
-button-keep = No, keep it
