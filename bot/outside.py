@@ -8,9 +8,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 from math import ceil, floor, isfinite
 
-from bot.facts import Say
+from bot.facts import Digits, Say
 from bot.language.quantities import Units, convert
-from bot.saying.figures import number
 from calc.validity import OutsideModelError
 
 __all__ = ["NAMED", "outside_told"]
@@ -24,6 +23,7 @@ _BOTH = {
 _FROM = {"degC": "degC", "K": "delta_degC", "m": "m"}
 # Less than this of a step is a slip of the conversion and no reason to go to the next one.
 _SLIP = 1e-6
+_DECIMALS = 3
 
 
 # What the engine names that an asker can tell: each is a message.
@@ -101,14 +101,29 @@ class Ends(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
+class Outlying:
+    """A figure with its sign, and in the other unit where it has two."""
+
+    first: Digits
+    sign: str
+    second: Digits | None
+    other: str
+
+    @property
+    def has_sign(self) -> bool:
+        """Say whether there is a unit at all."""
+        return bool(self.sign)
+
+
+@dataclass(frozen=True, slots=True)
 class OutOfRange:
     """A figure beyond what the model reaches, in the asker's units, and what works."""
 
     name: Say
-    value: str
+    value: Say
     ends: Ends
-    low: str | None
-    high: str | None
+    low: Say | None
+    high: Say | None
     example: str
 
 
@@ -135,22 +150,22 @@ def _ends(error: OutsideModelError) -> Ends:
     return Ends.ABOVE_TO if error.is_open_low else Ends.BOTH
 
 
-def _shown(value: float, unit: str, units: Units, *, is_up: bool) -> str:
+def _shown(value: float, unit: str, units: Units, *, is_up: bool) -> Say:
     """Return a figure in both units, each rounded up or down."""
     systems = _BOTH.get(unit)
+    if not isfinite(value):
+        return Say("refused-no-number")
     if systems is None:
-        return f"{_stepped(value, 0.01, is_up=is_up)} {unit}".strip()
+        return Say("refused-figure", Outlying(_stepped(value, 0.01, is_up=is_up), unit, None, ""))
     other = Units.CM if units is Units.IN else Units.IN
-    first, second = (
-        f"{_stepped(convert(value, _FROM[unit], to), step, is_up=is_up)} {sign}"
+    (first, sign), (second, other_sign) = (
+        (_stepped(convert(value, _FROM[unit], to), step, is_up=is_up), sign)
         for sign, to, step in (systems[units], systems[other])
     )
-    return f"{first} ({second})"
+    return Say("refused-figure", Outlying(first, sign, second, other_sign))
 
 
-def _stepped(value: float, step: float, *, is_up: bool) -> str:
-    if not isfinite(value):
-        return "no number"
+def _stepped(value: float, step: float, *, is_up: bool) -> Digits:
     steps = value / step
     whole = ceil(steps - _SLIP) if is_up else floor(steps + _SLIP)
-    return number(whole * step, step)
+    return Digits(whole * step, _DECIMALS)

@@ -56,13 +56,17 @@ class Scale:
 
 @dataclass(frozen=True, slots=True)
 class Axis:
-    """An axis from low to high [SI], in one unit or in two, the asker's first."""
+    """An axis from low to high [SI], in one unit or in two, the asker's first.
+
+    ``months`` are their short names, for an axis of days.
+    """
 
     title: str
     low: float
     high: float
     scales: tuple[Scale, ...] = (Scale(""),)
     ticks: Ticks = Ticks.NUMBERS
+    months: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

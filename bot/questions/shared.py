@@ -8,7 +8,7 @@ from enum import Enum, auto
 from bot.facts import Hours, Name, Say, Temp, degrees, hours
 from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
-from bot.layered import Row
+from bot.layered import Row, Teller
 from bot.preferences import Context
 from bot.questions.animals import GROUPS_OWN, animal_asked
 from calc.animals import ANY, Animal, BodyKind, Subject, Target, animals, own_name
@@ -27,6 +27,7 @@ __all__ = [
     "body_rows",
     "known_by",
     "limits_for",
+    "months_told",
     "name_of",
     "others_say",
 ]
@@ -165,3 +166,8 @@ def authorities_say(animal: Animal, *subjects: Subject) -> tuple[Say, ...]:
         )
         told.append(Say("authority-light" if is_light else "authority-warmth", facts))
     return tuple(told)
+
+
+def months_told(teller: Teller) -> tuple[str, ...]:
+    """Return the short names of the months, as an axis shows them."""
+    return tuple(teller.say(Say.of("figures-short", str(month))) for month in range(1, 13))

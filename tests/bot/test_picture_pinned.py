@@ -56,6 +56,7 @@ _Y = tuple(1.0 / x for x in _X)
 _LENGTHS = (Scale("in", 39.37), Scale("cm", 100.0))
 _AXIS = tuple(n / 8 for n in range(9))
 
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 PINNED: dict[str, Drawing] = {
     "chart": Chart(
         "A curve with its doubt",
@@ -79,7 +80,7 @@ PINNED: dict[str, Drawing] = {
     "dates": Chart(
         "A trend over dates",
         "",
-        Axis("Day", 739_000.0, 739_400.0, ticks=Ticks.DATES),
+        Axis("Day", 739_000.0, 739_400.0, ticks=Ticks.DATES, months=MONTHS),
         Axis("UV index (UVI)", 0.0, 6.0),
         (Line("", (739_000.0, 739_400.0), (5.0, 2.0), stepped=True),),
     ),

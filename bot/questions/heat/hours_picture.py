@@ -6,6 +6,7 @@ from bot.drawing import Axis, Chart, Line, Range, Stroke, Ticks
 from bot.facts import Say, Says, hours
 from bot.layered import Teller
 from bot.questions.heat.hours_seasons import Outside, Seasons, outside_of
+from bot.questions.shared import months_told
 from bot.reply import Picture
 from calc.timer import LONGEST_H, SHORTEST_H
 
@@ -25,7 +26,7 @@ def year_picture(facts: Seasons, teller: Teller) -> Picture:
     drawing = Chart(
         title=teller.say(say("picture-title")),
         subtitle=teller.say(say("picture-subtitle")),
-        x=Axis("", *_YEAR, ticks=Ticks.MONTHS),
+        x=Axis("", *_YEAR, ticks=Ticks.MONTHS, months=months_told(teller)),
         y=Axis(
             teller.say(say("picture-axis")),
             max(0.0, min(ends) - _MARGIN_H),

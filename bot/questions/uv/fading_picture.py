@@ -6,6 +6,7 @@ from datetime import date
 from bot.drawing import Axis, Chart, Line, Mark, Point, PointKind, Range, Ticks
 from bot.facts import Say, Says, uvi
 from bot.layered import Teller
+from bot.questions.shared import months_told
 from bot.questions.uv.curves import shortened
 from bot.questions.uv.fading import DatedRead, Fading
 from bot.reply import Picture
@@ -31,7 +32,13 @@ def fading_picture(facts: Fading, teller: Teller) -> Picture:
     drawing = Chart(
         title=teller.say(say("title")),
         subtitle=teller.say(say("picture-below")),
-        x=Axis(teller.say(say("column-day")), first, last, ticks=Ticks.DATES),
+        x=Axis(
+            teller.say(say("column-day")),
+            first,
+            last,
+            ticks=Ticks.DATES,
+            months=months_told(teller),
+        ),
         y=Axis(
             teller.say(say("picture-axis")),
             0.0,

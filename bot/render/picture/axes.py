@@ -19,7 +19,6 @@ __all__ = ["LABEL", "TICK", "Shown", "dress_x", "dress_y"]
 
 _Function = Callable[[ArrayLike], ArrayLike]
 TICK, LABEL = 10.5, 11.0
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 # Days before each month of a common year.
 _STARTS = (0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334)
 
@@ -97,11 +96,12 @@ def _tick(axes: "Axes", axis: Axis) -> None:
         axes.xaxis.set_major_locator(_locator())
         return
     if axis.ticks is Ticks.MONTHS:
-        axes.set_xticks([start + 15.0 for start in _STARTS], [name[0] for name in _MONTHS])
+        axes.set_xticks([start + 15.0 for start in _STARTS], [name[0] for name in axis.months])
         axes.tick_params(axis="x", length=0)
         return
     days = _days(axis.low, axis.high)
-    axes.set_xticks([float(day.toordinal()) for day in days], [_told(day, days) for day in days])
+    told = [_told(day, days, axis.months) for day in days]
+    axes.set_xticks([float(day.toordinal()) for day in days], told)
 
 
 def _days(low: float, high: float) -> list[date]:
@@ -117,8 +117,8 @@ def _days(low: float, high: float) -> list[date]:
     return [date.fromordinal(n) for n in range(int(low) + step // 2, int(high) + 1, step)]
 
 
-def _told(day: date, days: list[date]) -> str:
-    month = _MONTHS[day.month - 1]
+def _told(day: date, days: list[date], months: tuple[str, ...]) -> str:
+    month = months[day.month - 1]
     if day.day == 1 and all(d.day == 1 for d in days):
         new_year = day is days[0] or day.month == 1
         return f"{month}\n{day.year}" if new_year else month

@@ -29,6 +29,14 @@ refused-option = { $what } gibt es bei { $name } nicht{ $near ->
   } Es gibt: { LIST($known, join: "list-and") }.
 
 ## Eine Zahl, für die das Modell nicht reicht
+refused-figure = { $has_sign ->
+    [yes] { DIGITS($first) } { $sign }{ $second ->
+        [none] {""}
+       *[some] {" "}({ DIGITS($second) } { $other })
+      }
+   *[no] { DIGITS($first) }
+  }
+refused-no-number = keine Zahl
 # Only with: $low, $high
 refused-outside = Das kann ich nicht beantworten: { CAP($name) } ist { $value }, und verlässlich bin ich nur { $ends ->
     [from] ab { $low }

@@ -1,4 +1,4 @@
-### Facts: AtMost, Behind, Lack, Misread, NotHeard, Missing, NoOption, OutOfRange, Quoted, Way
+### Facts: AtMost, Behind, Lack, Misread, NotHeard, Missing, NoOption, OutOfRange, Outlying, Quoted, Way
 ### Why there is no answer, and what works.
 
 refused-title = That did not work
@@ -27,6 +27,14 @@ refused-option = { $what } is not an option of { $name }: { $near ->
   }
 
 ## A figure that the model does not reach
+refused-figure = { $has_sign ->
+    [yes] { DIGITS($first) } { $sign }{ $second ->
+        [none] {""}
+       *[some] {" "}({ DIGITS($second) } { $other })
+      }
+   *[no] { DIGITS($first) }
+  }
+refused-no-number = no number
 # Only with: $low, $high
 refused-outside = I cannot answer that: { $name } is { $value }, and I can only be trusted { $ends ->
     [from] from { $low }
