@@ -4,13 +4,13 @@ from collections.abc import Iterable, Mapping
 from functools import cache
 
 from bot import guide
-from bot.answers.linking import page_links
 from bot.brief import brief_of
 from bot.command import Command
 from bot.dangers import first, listen
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
+from bot.linking import page_links
 from bot.preferences import Preferences
 from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role
 from bot.saying.voice import voice

@@ -1,5 +1,1 @@
-"""The questions about saved data: one module a topic, each (query, context, desk) to a Reply.
-
-They word and round like ``bot.answers``, whose parts they use, and reach the store through the
-desk alone.
-"""
+"""What the questions about saved data share: who asks, where, and the words of what is kept."""

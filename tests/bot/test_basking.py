@@ -2,8 +2,8 @@
 
 import pytest
 
-from bot.answers.figures import temperature
 from bot.ask import ask
+from bot.fronts.pages.figures import temperature
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.reply import Reply, Value

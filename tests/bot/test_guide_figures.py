@@ -10,7 +10,7 @@ from collections.abc import Callable
 import pytest
 
 from bot import guide
-from bot.answers.figures import (
+from bot.fronts.pages.figures import (
     difference,
     length,
     length_range,

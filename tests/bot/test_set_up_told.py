@@ -2,13 +2,14 @@
 
 import pytest
 
-from bot.answers.verdicts import verdict_word
 from bot.ask import ask
 from bot.drawing import Sheet, Side, Tone
+from bot.facts import Say
 from bot.preferences import Preferences
 from bot.reply import Reply, Value
 from calc.quantities import Quantity
 from calc.setup.set_up import Act, Movement, SetUp, Sign, Thing
+from tests.bot.refusing import said
 
 PLAN = "plan enclosure:48x24x24in lid:solid material:wood room:70F night:62F animal:bearded dragon"
 CHECK = "check bearded dragon, 12% t5 ho 34in, polished reflector, no mesh, {}"
@@ -87,7 +88,7 @@ def test_gauges_and_sentence_of_temperatures_have_the_verdicts_of_the_value(
         assert gauge.tone is TONES[spot.sign]
         assert spot.judged is not None
         if not spot.keepers_differ:
-            assert gauge.verdict == verdict_word(spot.judged)
+            assert gauge.verdict == said(Say.by("verdict", spot.judged.verdict))
         if spot.sign is Sign.FINE and "contradict" not in reply.answer:
             assert any("is right at" in why for why in reply.why)
 

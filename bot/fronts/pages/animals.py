@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bot.answers.figures import length_range, number, temperature_range
-from bot.answers.targets import UNKNOWN, subject_name, wanted_by
+from bot.fronts.pages.figures import length_range, number, temperature_range
+from bot.fronts.pages.targets import UNKNOWN, subject_name, wanted_by
 from bot.language.quantities import Units
 from calc.animals import Animal, Target
 from calc.setup.bodies import body_of

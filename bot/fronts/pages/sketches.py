@@ -5,8 +5,8 @@ They show an arrangement, not a sum: the enclosure is to scale, the animal is no
 
 from collections.abc import Callable
 
-from bot.answers.figures import length, temperature_range
 from bot.drawing import Bar, Block, Dimension, End, Place, Side
+from bot.fronts.pages.figures import length, temperature_range
 from bot.guide import Sketch
 from bot.language.quantities import Units
 from bot.reply import Picture

@@ -37,7 +37,6 @@ SAYING = (
     "bot/ask_stored.py",
     "bot/fronts/local.py",
     "bot/fronts/discord/saved.py",
-    "bot/answers/help.py",
     "bot/fronts/discord/reminders.py",
     "bot/outside.py",
     "bot/around.py",

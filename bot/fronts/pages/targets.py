@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from bot.answers.figures import number, temperature, temperature_range, uvi_range
+from bot.fronts.pages.figures import number, temperature, temperature_range, uvi_range
 from bot.language.quantities import Units
 from bot.language.words import join_line
 from calc.animals import Animal, Subject, Target
