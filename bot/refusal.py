@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Layered
 from bot.reply import Alarm
@@ -25,7 +26,7 @@ class RefusedError(NotUnderstoodError):
         option: str,
         alarms: tuple[Alarm, ...] = (),
     ) -> None:
-        super().__init__("", "", facts.example, option)
+        super().__init__("", Say("wanted-question"), facts.example, option)
         self._facts, self._tell, self.alarms = facts, tell, alarms
 
     def told(self, example: str) -> Layered:

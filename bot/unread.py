@@ -102,12 +102,8 @@ def first_error(error: ValidationError) -> NotUnderstoodError | None:
 
 def misread(error: NotUnderstoodError) -> Say:
     """Return what was read, what was wanted, and an example, behind what must be known first."""
-    accepted = error.accepted
-    # Some answers about saved data still say in English what they accept.
-    is_told = isinstance(accepted, Say)
-    told = accepted if isinstance(accepted, Say) else Say("refused-told", Quoted(accepted))
-    facts = Misread(_read(error.read), error.option or None, told, error.example)
-    refusal = Say("refused-misread" if is_told else "refused-unread", facts)
+    facts = Misread(_read(error.read), error.option or None, error.accepted, error.example)
+    refusal = Say("refused-misread", facts)
     for before in reversed(error.before if isinstance(error, PastLimitError) else ()):
         refusal = Say("refused-behind", Behind(before, refusal))
     return refusal

@@ -12,7 +12,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.settings": ("bot.language", "bot.preferences"),
     "bot.facts": ("calc.uncertainty",),
     "bot.layered": ("bot.facts", "bot.language", "bot.reply", "calc.setup.set_up"),
-    "bot.refusal": ("bot.language", "bot.layered", "bot.reply"),
+    "bot.refusal": ("bot.facts", "bot.language", "bot.layered", "bot.reply"),
     "bot.linking": ("bot.guide", "bot.reply", "calc.sources"),
     "bot.words": (),
     "bot.saying": (

@@ -14,17 +14,9 @@ class NotUnderstoodError(ValueError):
     ``example`` works as typed, ``option`` is the option's name where it is known.
     """
 
-    def __init__(
-        self, read: str | Say, accepted: Say | str, example: str, option: str = ""
-    ) -> None:
+    def __init__(self, read: str | Say, accepted: Say, example: str, option: str = "") -> None:
         self.read = shown(read) if isinstance(read, str) else read
         self.accepted = accepted
         self.example = example
         self.option = option
         super().__init__(option, self.read, accepted, example)
-
-    @property
-    def wanted(self) -> Say:
-        """What would do, where it is a message."""
-        assert isinstance(self.accepted, Say)
-        return self.accepted

@@ -8,11 +8,12 @@ from bot.facts import Say
 from bot.kept.boards import Topic
 from bot.kept.group import url_of
 from bot.kept.reminders import About
-from bot.kept.values import name_of, scientific_of
+from bot.kept.values import LONGEST_NAME, name_of, scientific_of
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units, read_duration, single
 from bot.language.tongue import Tongue
+from bot.language.wanted import UpTo
 from bot.language.zones import read_zone
 from bot.queries.options import Option, reading
 
@@ -52,14 +53,15 @@ def read_name(text: str) -> str:
     try:
         return name_of(text)
     except ValueError as error:
-        raise NotUnderstoodError(text, str(error), "Pebble's box") from error
+        wanted = Say("wanted-name", UpTo(LONGEST_NAME))
+        raise NotUnderstoodError(text, wanted, "Pebble's box") from error
 
 
 def _read_scientific(text: str) -> str:
     try:
         return scientific_of(text)
     except ValueError as error:
-        raise NotUnderstoodError(text, str(error), "Lacerta muscosa") from error
+        raise NotUnderstoodError(text, Say("wanted-scientific"), "Lacerta muscosa") from error
 
 
 def _read_units(text: str) -> Units | Cleared:
@@ -80,7 +82,9 @@ def _read_site(text: str) -> str | Cleared:
     try:
         return url_of(text)
     except ValueError as error:
-        raise NotUnderstoodError(text, str(error), "https://example.org/guide") from error
+        raise NotUnderstoodError(
+            text, Say("wanted-address"), "https://example.org/guide"
+        ) from error
 
 
 def _read_zone(text: str) -> str:

@@ -27,7 +27,7 @@ def sentence(error: NotUnderstoodError) -> str:
 
 def accepted(error: NotUnderstoodError) -> str:
     """Return what would do."""
-    return said(error.wanted)
+    return said(error.accepted)
 
 
 @contextmanager

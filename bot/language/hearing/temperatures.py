@@ -290,7 +290,7 @@ def _in_units(scene: Scene, read: list[_Read]) -> Iterator[Fact | Ask]:
         try:
             value = measured(sides[0], sides[-1], Dimension.TEMPERATURE, unit, figure.text)
         except NotUnderstoodError as error:
-            yield scene.ask(_NAMES[name], Say("unclear-need", Whole(error.wanted)), *parts)
+            yield scene.ask(_NAMES[name], Say("unclear-need", Whole(error.accepted)), *parts)
             continue
         assumed = not figure.unit
         yield scene.fact(_NAMES[name], replace(value, assumed=assumed), *parts, assumed=assumed)

@@ -10,15 +10,11 @@ refused-misread = { $option ->
     [none] Ich las { $what }, brauche aber { $accepted }. Zum Beispiel: { $example }
    *[some] Ich las { $what } bei { $option }, brauche aber { $accepted }. Zum Beispiel: { $example }
   }
-refused-unread = { $option ->
-    [none] Ich las { $what } und kann damit nichts anfangen. Das geht zum Beispiel: { $example }
-   *[some] Ich las { $what } bei { $option } und kann damit nichts anfangen. Das geht zum Beispiel: { $example }
-  }
 refused-not-heard = Diese Frage habe ich nicht verstanden. Frag nach UV, Wärme, Nächten oder dem ganzen Terrarium, zum Beispiel: { $example }
+refused-direct = eine Direktnachricht
 refused-behind = { $before } { $refusal }
 
 ## Was fehlt
-refused-told = { $text }
 refused-lack = { $name }: { $what }
 refused-missing = Es fehlt noch { LIST($wanted, join: "list-semi") }. Zum Beispiel: { $example }
 

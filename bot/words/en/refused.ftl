@@ -11,12 +11,11 @@ refused-misread = { $option ->
     [none] I read { $what }, but I need { $accepted }, for example { $example }.
    *[some] I read { $what } for { $option }, but I need { $accepted }, for example { $example }.
   }
-refused-unread = { refused-misread }
 refused-not-heard = I did not understand that question. Ask about UV, heat, nights or a whole set-up, for example: { $example }
+refused-direct = a direct message
 refused-behind = { $before } { $refusal }
 
 ## What is missing
-refused-told = { $text }
 refused-lack = { $name }: { $what }
 refused-missing = I still need { LIST($wanted, join: "list-semi") }. For example: { $example }
 

@@ -4,6 +4,7 @@ from datetime import UTC, date, datetime, timedelta, timezone
 
 import pytest
 
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.moments import read_moment
 from bot.language.names import ranked
@@ -78,10 +79,12 @@ def test_what_is_refused_is_told_with_what_would_do() -> None:
 
 
 def test_an_option_is_named_where_it_is_known() -> None:
-    error = NotUnderstoodError("x", "a number", "4", "uvi")
+    error = NotUnderstoodError("x", Say("wanted-number"), "4", "uvi")
     assert error.option == "uvi"
     assert sentence(error) == "I read “x” for uvi, but I need a number, for example 4."
-    assert sentence(NotUnderstoodError(" ", "a number", "4")).startswith("I read nothing, but")
+    assert sentence(NotUnderstoodError(" ", Say("wanted-number"), "4")).startswith(
+        "I read nothing, but"
+    )
 
 
 def test_a_long_text_is_cut_at_its_end() -> None:

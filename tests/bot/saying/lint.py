@@ -34,6 +34,7 @@ SAYING = (
     "bot/queries",
     "bot/command_asked.py",
     "bot/ask.py",
+    "bot/refusal.py",
     "bot/ask_stored.py",
     "bot/fronts/local.py",
     "bot/fronts/discord/saved.py",
