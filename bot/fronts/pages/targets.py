@@ -5,10 +5,9 @@ from dataclasses import dataclass
 
 from bot.fronts.pages.figures import number, temperature, temperature_range, uvi_range
 from bot.language.quantities import Units
-from bot.language.words import join_line
 from calc.animals import Animal, Subject, Target
 
-__all__ = ["UNKNOWN", "Wanted", "own_readings", "subject_name", "wanted_by"]
+__all__ = ["UNKNOWN", "Wanted", "subject_name", "wanted_by"]
 
 UNKNOWN = "not known here: ask an experienced keeper or a reptile vet"
 
@@ -51,20 +50,6 @@ def _wanted(animal: Animal, units: Units) -> Iterator[Wanted]:
     if animal.night_heat_off_c is not None:
         yield row("Night heat off at", "night_heat_off", animal.night_heat_off_c, degrees, "degC")
     yield row("Hours of light", "light", animal.light_hours, _hours, "h")
-
-
-def own_readings(animal: Animal, units: Units) -> str:
-    """Return the question that judges a keeper's own readings, with what is right in their place.
-
-    The figures are the animal's own, so that it works as it stands.
-    """
-    wanted = {"basking": animal.basking_surface_c, "cool": animal.cool_air_c}
-    read = {
-        option: temperature(target.aim, units).partition(" (")[0].replace(" °", "")
-        for option, target in wanted.items()
-        if target is not None
-    }
-    return join_line("temps", {**read, "animal": animal.name})
 
 
 def subject_name(subject: Subject) -> str:

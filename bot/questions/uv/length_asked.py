@@ -10,7 +10,7 @@ from calc.uv.lengths import DARK_ENDS_M, TubeLength, length_of_tube, tube_of_wat
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
 
-__all__ = ["along", "length_asked", "lit_length", "lit_length_to_keep", "tube_length_m"]
+__all__ = ["along", "length_asked", "lit_length", "tube_length_m"]
 
 _SLIP_M = 1e-9
 
@@ -44,18 +44,6 @@ def lit_length(told: Measure) -> float:
     if not low - _SLIP_M <= long <= high + _SLIP_M:
         raise OutsideModelError("length", long, low, high, "m")
     return min(max(long - DARK_ENDS_M, SHORTEST_LIT_M), LONGEST_LIT_M)
-
-
-def lit_length_to_keep(told: Measure | None) -> float:
-    """Return the lit length [m] of a tube that a group keeps; it has to be told."""
-    if told is None:
-        raise NotUnderstoodError(
-            "",
-            Say("wanted-how-long"),
-            "length:34in",
-            "length",
-        )
-    return lit_length(told)
 
 
 def length_asked(told: Measure | None, enclosure: Measure | Size | None = None) -> TubeLength:

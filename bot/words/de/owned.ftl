@@ -54,7 +54,7 @@ owned-value-warmth = { TEMP($warmth) }
 # Only with: $uvi
 owned-limit-uvi = UV-Index unter { UVI($uvi, form: "given") }{ $by ->
     [group] , von dieser Gruppe festgelegt
-    [careful] , eine vorsichtige Grenze von mir
+    [careful] , vorsichtig von mir gesetzt
    *[nobody] {""}
   }
 # Only with: $warmth
@@ -64,7 +64,7 @@ owned-limit-warmth = { $what ->
    *[surface] keine Fläche über
   } { TEMP($warmth) }{ $by ->
     [group] , von dieser Gruppe festgelegt
-    [careful] , eine vorsichtige Grenze von mir
+    [careful] , vorsichtig von mir gesetzt
    *[nobody] {""}
   }
 # Only with: $uvi

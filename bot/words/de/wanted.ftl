@@ -123,5 +123,4 @@ wanted-screen-or-without = entweder das Gitter oder Messwerte ohne es, denn die 
 wanted-without-higher = Messwerte ohne Gitter, die höher sind als die mit Gitter
 wanted-days-past = Messwerte von Tagen, die schon waren, und heute ist der { DAY($today) }
 wanted-length-or-watts = die Länge der Röhre oder die Watt auf einer T5-HO-Röhre: { LIST($names, join: "list-or") } W
-wanted-how-long = auch die Länge der Röhre, denn davon hängt das UV weiter weg ab
 wanted-tube-that-fits = eine Röhre, die ins Terrarium passt, das { LENGTH($long) } lang ist

@@ -55,7 +55,7 @@ owned-value-warmth = { TEMP($warmth) }
 # Only with: $uvi
 owned-limit-uvi = UV index under { UVI($uvi, form: "given") }{ $by ->
     [group] , set by this group
-    [careful] , a careful limit of mine
+    [careful] , a careful one of mine
    *[nobody] {""}
   }
 # Only with: $warmth
@@ -65,7 +65,7 @@ owned-limit-warmth = { $what ->
    *[surface] no surface over
   } { TEMP($warmth) }{ $by ->
     [group] , set by this group
-    [careful] , a careful limit of mine
+    [careful] , a careful one of mine
    *[nobody] {""}
   }
 # Only with: $uvi

@@ -124,5 +124,4 @@ wanted-screen-or-without = either the screen or readings without it, because tho
 wanted-without-higher = readings without the screen that are higher than those with it
 wanted-days-past = readings of days that have been, and today is { DAY($today) }
 wanted-length-or-watts = the tube's length, or the watts printed on a T5 HO tube: { LIST($names, join: "list-or") } W
-wanted-how-long = how long the tube is as well, because the UV farther away depends on it
 wanted-tube-that-fits = a tube that fits into the enclosure, { LENGTH($long) } long
