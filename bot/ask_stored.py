@@ -9,11 +9,11 @@ from dataclasses import replace
 from functools import cache
 
 from bot.ask import Understood, answered, take_apart, understand_options
+from bot.asker import preferred
 from bot.commands import COMMANDS
 from bot.dangers import listen
 from bot.desk import Desk
 from bot.facts import Say
-from bot.keeping.asker import preferred
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.problems import problem, store_told
@@ -71,13 +71,13 @@ async def _answered(understood: Understood | Reply, desk: Desk) -> Reply:
 async def _stored(understood: Understood, desk: Desk) -> Reply:
     command = understood.command
     assert command.stored is not None
+    assert command.tell is not None
     if command.who == "moderator" and not desk.moderator:
         return understood.refused(Say("refused-moderator"))
     at = replace(desk, pages_of=_pages_of())
     try:
         facts = await command.stored(understood.query, understood.context, at)
-        # One that has not moved yet makes the whole reply.
-        reply: Reply = understood.told(command.tell(facts)) if command.tell else facts
+        reply = understood.told(command.tell(facts))
     except RefusedError as error:
         return understood.told_no(error)
     except NotUnderstoodError as error:

@@ -1,7 +1,6 @@
 """The questions of a group's moderators, in the order of the list; the examples work in turn."""
 
 from bot.command import Command
-from bot.keeping import server
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.queries.server import (
     AnimalQuery,
@@ -19,6 +18,7 @@ from bot.queries.server import (
 from bot.questions.saved import (
     boards,
     group,
+    group_files,
     log,
     own_animals,
     own_removed,
@@ -150,7 +150,8 @@ _SERVER = (
         name="server export",
         summary="All that this group has set, as a file",
         query=ExportQuery,
-        stored=server.export,
+        stored=group_files.export,
+        tell=group_files.tell_export,
         examples=("server export",),
         who="moderator",
     ),
@@ -158,7 +159,8 @@ _SERVER = (
         name="server import",
         summary="Take a file back that server export made",
         query=ImportQuery,
-        stored=server.import_,
+        stored=group_files.import_,
+        tell=group_files.tell_import,
         examples=('server import file:{"noonstone": "server"}',),
         who="moderator",
     ),
@@ -166,7 +168,8 @@ _SERVER = (
         name="server forget",
         summary="Delete all that is kept of this group, for good",
         query=ForgetQuery,
-        stored=server.forget,
+        stored=group_files.forget,
+        tell=group_files.tell_forget,
         examples=("server forget", "server forget sure:yes"),
         who="moderator",
     ),

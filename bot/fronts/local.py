@@ -8,11 +8,11 @@ from pathlib import Path
 
 from bot.ask import ask, take_apart
 from bot.ask_stored import ask_stored
+from bot.asker import offered
 from bot.commands import command_at
 from bot.dangers import listen
 from bot.desk import LOCAL, Desk
 from bot.facts import Say
-from bot.keeping.asker import offered
 from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences

@@ -13,12 +13,12 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import aiohttp
 import discord
 
+from bot.asker import merged
 from bot.facts import Say
 from bot.fronts.boards import board_reply, fingerprint
 from bot.fronts.discord.hands import EACH_WITHIN_S, Hands
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, guarded, send
-from bot.keeping.asker import merged
 from bot.kept.boards import Board, BoardState, Look
 from bot.kept.keeper import KeeperSettings
 from bot.kept.reminders import Trouble

@@ -16,9 +16,9 @@ from typing import Any, Final, Generic, TypeVar
 
 import discord
 
+from bot.asker import merged, names_of, offered
 from bot.desk import Desk
 from bot.fronts.discord.rights import is_moderator, lacking
-from bot.keeping.asker import merged, names_of, offered
 from bot.kept.counts import Asked
 from bot.kept.group import NOTHING_OWN, Own, ServerSettings, Shown
 from bot.kept.keeper import KeeperSettings

@@ -14,13 +14,13 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import aiohttp
 import discord
 
+from bot.asker import preferred
 from bot.desk import Desk
 from bot.facts import Moment, Say
 from bot.fronts.discord.hands import EACH_WITHIN_S, Hands
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
 from bot.fronts.discord.their_clock import OnTheirClock
-from bot.keeping.asker import preferred
 from bot.kept.reminders import Due, Reminder, Trouble
 from bot.questions.saved.reminder import PutOff, due_said, remembered
 from bot.render.escaping import escape

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from datetime import date
 from enum import Enum, auto
 
+from bot.asker import today
 from bot.desk import Desk
 from bot.facts import Diff, Say, Says, Share, Uvi, kelvins, share, uvi
-from bot.keeping.asker import today
 from bot.kept.keeper import KEPT_AS, Reading
 from bot.layered import Brief, Layered, Table
 from bot.preferences import Context

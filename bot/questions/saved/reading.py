@@ -9,9 +9,9 @@ from enum import Enum, auto
 
 from pydantic import ValidationError
 
+from bot.asker import today
 from bot.desk import Desk
 from bot.facts import Length, Say, Says, Temp, Uvi, degrees, metres, uvi
-from bot.keeping.asker import today
 from bot.kept.keeper import KEPT_AS, Enclosure, Reading, kept_quantity
 from bot.language.dates import read_date
 from bot.language.errors import NotUnderstoodError

@@ -5,7 +5,7 @@ from enum import Enum, auto
 
 from bot.facts import Say
 from bot.language.shown import shown
-from bot.layered import Brief, Layered
+from bot.questions.saved.unable import unable
 from bot.refusal import RefusedError
 
 __all__ = ["Unkept", "Why", "refused"]
@@ -32,14 +32,12 @@ class Why(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Unkept:
-    """What was read, what there is in its place, and a question that works."""
+    """What was read, and what there is in its place."""
 
-    command: str
     why: Why
     read: str
     option: str
     known: tuple[str, ...]
-    example: str
 
 
 def refused(
@@ -51,21 +49,8 @@ def refused(
     known: tuple[str, ...] = (),
 ) -> RefusedError:
     """Return the refusal of a question, with one that works."""
-    facts = Unkept(command, why, shown(read), option, known[:_MOST_KNOWN], example)
-    return RefusedError(facts, tell, option)
-
-
-def tell(facts: Unkept) -> Layered:
-    """Tell what is wrong, then what works."""
-    step = Say("saved-step", facts)
-    return Layered(
-        command=facts.command,
-        status="problem",
-        title=Say("refused-title"),
-        brief=Brief(
-            head=Say.by("saved-no", facts.why, facts),
-            range=(Say("saved-known", facts),) if facts.known else (),
-            steps=(step,),
-        ),
-        steps=(step,),
+    facts = Unkept(why, shown(read), option, known[:_MOST_KNOWN])
+    there = (Say("saved-known", facts),) if facts.known else ()
+    return unable(
+        command, Say.by("saved-no", facts.why, facts), *there, example=example, option=option
     )

@@ -4,9 +4,9 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
+from bot.asker import local_now
 from bot.desk import Desk
 from bot.facts import Say, Says
-from bot.keeping.asker import local_now
 from bot.kept.keeper import Enclosure
 from bot.kept.reminders import About, ReminderExport
 from bot.language.errors import NotUnderstoodError

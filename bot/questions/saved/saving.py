@@ -10,7 +10,6 @@ from pydantic import ValidationError
 from bot.desk import Desk
 from bot.facts import Bound as Rounded
 from bot.facts import Length, Say, Says, Share, metres, share
-from bot.keeping.asker import today
 from bot.kept.keeper import Setup
 from bot.language import screens as typed
 from bot.language.hearing import FactName

@@ -1,4 +1,4 @@
-"""Why a question for moderators is not answered, in a sentence of its own, and what works."""
+"""Why a question about saved data is not answered, and what works. Words: ``saved.ftl``."""
 
 from dataclasses import dataclass
 
@@ -25,7 +25,7 @@ def unable(command: str, *why: Say, example: str, option: str = "") -> RefusedEr
 
 
 def _tell(facts: Unable) -> Layered:
-    step = Say("group-try", facts)
+    step = Say("saved-step", facts)
     head, *more = facts.why
     return Layered(
         command=facts.command,
@@ -39,5 +39,5 @@ def _tell(facts: Unable) -> Layered:
 def server_of(desk: Desk, command: str) -> int:
     """Return the number of the server, or refuse where there is none."""
     if desk.server is None:
-        raise unable(command, Say("group-no-server"), example=command)
+        raise unable(command, Say("saved-no-server"), example=command)
     return desk.server

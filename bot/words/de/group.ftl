@@ -67,7 +67,5 @@ group-step-none = Lösch eine Einstellung mit none: server set units:none
 group-step-usual = Zurück zum Üblichen: server answers show:usual
 
 ## Warum nicht
-group-no-server = Frag das auf einem Server, nicht in einer Nachricht.
 group-no-channel = Frag das in einem Kanal auf Discord.
 group-no-setting = Sag, was du ändern willst: units, animal, site, zone oder language.
-group-try = Versuch: { $example }

@@ -5,6 +5,7 @@ saved-no-other_enclosure = Ein Terrarium „{ $read }“ hast du nicht.
 saved-no-which_enclosure = Welches Terrarium meinst du?
 saved-known = Du hast: { LIST($known, join: "list-and") }.
 saved-step = Versuch: { $example }
+saved-no-server = Frag das auf einem Server, nicht in einer Nachricht.
 
 ## Messwerte
 saved-no-no_reading = In deiner Frage ist kein Messwert.

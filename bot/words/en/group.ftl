@@ -1,4 +1,4 @@
-### Facts: GroupShown, AnswersShown, OwnLampTold, OwnScreenTold, OwnTargetTold, OwnAnimalTold, Unable
+### Facts: GroupShown, AnswersShown, OwnLampTold, OwnScreenTold, OwnTargetTold, OwnAnimalTold
 ### What a group has set, for its moderators.
 
 group-title = What this group has set
@@ -68,7 +68,5 @@ group-step-none = Take one away with none: server set units:none
 group-step-usual = Back to what is usual: server answers show:usual
 
 ## Why not
-group-no-server = Ask this in a server, not in a message.
 group-no-channel = Ask this in a channel of a Discord server.
 group-no-setting = Name what to change: units, animal, site, zone or language.
-group-try = Try: { $example }

@@ -1,4 +1,4 @@
-### Facts: Unkept
+### Facts: Unkept, Unable
 ### Why a question about saved data is not answered, and what works.
 
 saved-no-no_enclosure = You keep no enclosure yet.
@@ -6,6 +6,7 @@ saved-no-other_enclosure = You keep no enclosure called “{ $read }”.
 saved-no-which_enclosure = Which enclosure do you mean?
 saved-known = You have: { LIST($known, join: "list-and") }.
 saved-step = Try: { $example }
+saved-no-server = Ask this in a server, not in a message.
 
 ## Readings
 saved-no-no_reading = There is no reading in your question.

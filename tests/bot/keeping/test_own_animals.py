@@ -6,9 +6,9 @@ import pytest
 
 from bot.ask import ask as ask_purely
 from bot.ask import ask_options
+from bot.asker import names_of
 from bot.commands import COMMANDS
 from bot.completion import complete
-from bot.keeping.asker import names_of
 from bot.kept.group import ServerExport
 from bot.preferences import Preferences
 from bot.routes.examples import examples_for

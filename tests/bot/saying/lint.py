@@ -29,7 +29,6 @@ SAYING = (
     "bot/fronts/console.py",
     "bot/fronts/discord/boards.py",
     "bot/fronts/discord/labels.py",
-    "bot/keeping",
     "bot/language",
     "bot/queries",
     "bot/command_asked.py",

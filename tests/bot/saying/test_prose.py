@@ -13,7 +13,7 @@ from bot.stored_commands import STORED_COMMANDS
 ROOT = Path(__file__).parent.parent.parent.parent
 MOVED = sorted((ROOT / "bot" / "questions").rglob("*.py"))
 # Lower it when a question has moved; never raise it.
-MOST_LEFT = 4
+MOST_LEFT = 1
 # Their names are of two words: a line that begins with one is typed, not said.
 OPTION = re.compile(r" ?[a-z_]+:\S")
 TYPED = tuple(command.name for command in STORED_COMMANDS)
