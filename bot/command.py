@@ -40,10 +40,10 @@ class Command:
 
     ``positional`` names the option that takes the words before the first ``name:``, so that
     ``convert 14in`` and ``guide screens`` work as people type them. A question about saved data
-    has ``stored`` in place of ``facts``, which works out facts at a desk, and a name of two words; one in free words has
-    ``route``, which says what question was meant or replies at once, and ``lacks``, which asks for
-    what that question still needs. ``form``: where a front has forms, the question
-    asked with nothing opens one. ``opens`` are the parts that are the answer itself.
+    has ``stored`` in place of ``facts``, which works out facts at a desk, and a name of two words;
+    one in free words has ``route``, which says what question was meant or replies at once, and
+    ``lacks``, which asks for what that question still needs. ``form``: where a front has forms,
+    the question asked with nothing opens one. ``opens`` are the parts that are the answer itself.
     """
 
     name: str
