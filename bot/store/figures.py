@@ -35,6 +35,13 @@ _KINDS: dict[type[Figure], tuple[type[_Row], Full, int]] = {
     OwnTarget: (TargetRow, Full.TARGETS, MOST_TARGETS),
     OwnAnimal: (AnimalRow, Full.ANIMALS, MOST_ANIMALS),
 }
+# What the log calls each kind; databases hold these words.
+_LOGGED: dict[type[Figure], str] = {
+    OwnLamp: "lamp",
+    OwnScreen: "screen",
+    OwnTarget: "target",
+    OwnAnimal: "animal",
+}
 # What is a figure's name and not its value.
 _NAMING = {"name", "animal", "subject", "set_on"}
 
@@ -126,4 +133,4 @@ def _line(before: Figure | None, after: Figure | None) -> Changed:
         f"{figure.animal} {figure.subject.value}" if isinstance(figure, OwnTarget) else figure.name
     )
     told = [f.model_dump_json(exclude=_NAMING) if f else "" for f in (before, after)]
-    return Changed(_KINDS[type(figure)][1], name, *told)
+    return Changed(_LOGGED[type(figure)], name, *told)
