@@ -47,6 +47,7 @@ refused-store-away = Die gespeicherten Daten sind gerade nicht zu erreichen; all
 refused-store-broken = Die gespeicherten Daten lassen sich hier nicht benutzen: Das muss sich ansehen, wer mich betreibt. Alle anderen Fragen gehen.
 refused-store-none = Diese Frage braucht gespeicherte Daten, und hier gibt es keine: Stell sie auf Discord oder in der Konsole.
 refused-moderator = Das ist für die Moderatoren eines Servers: alle, die dort Nachrichten verwalten dürfen.
+refused-file-large = Die Datei ist größer als zwei Megabyte, und so groß ist kein Export.
 refused-full = { $what ->
     [enclosures] Du hast schon { $most } Terrarien, mehr geht nicht. Nimm zuerst eines weg.
     [readings] Dieses Terrarium hat schon { $most } Messwerte, mehr geht nicht. Nimm zuerst welche weg.

@@ -48,6 +48,7 @@ refused-store-away = Saved data cannot be reached just now; every other question
 refused-store-broken = Saved data cannot be used here: whoever runs me has to look. Every other question still works.
 refused-store-none = This question needs saved data, and there is none here: ask it on Discord or at the console.
 refused-moderator = This is for the moderators of a server: those who may manage messages there.
+refused-file-large = The file is larger than two megabytes, which no export is.
 refused-full = { $what ->
     [enclosures] You keep { $most } enclosures already, which is the most. Remove one first.
     [readings] This enclosure has { $most } readings already, which is the most. Remove some first.
