@@ -7,6 +7,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from bot.asker import today
 from bot.desk import Desk
 from bot.facts import Bound as Rounded
 from bot.facts import Length, Say, Says, Share, metres, share
