@@ -11,7 +11,6 @@ refused-misread = { $option ->
    *[some] Ich las { $what } bei { $option }, brauche aber { $accepted }. Zum Beispiel: { $example }
   }
 refused-not-heard = Diese Frage habe ich nicht verstanden. Frag nach UV, Wärme, Nächten oder dem ganzen Terrarium, zum Beispiel: { $example }
-refused-direct = eine Direktnachricht
 refused-behind = { $before } { $refusal }
 
 ## Was fehlt

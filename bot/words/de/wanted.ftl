@@ -95,7 +95,6 @@ wanted-file-here = eine Datei auf diesem Computer, die sich lesen lässt
 wanted-name = einen Namen mit 1 bis { $most } Zeichen: zuerst ein Buchstabe, dann Buchstaben, Ziffern, Leerzeichen, Bindestriche, Punkte oder Apostrophe
 wanted-scientific = einen wissenschaftlichen Namen aus einfachen Buchstaben
 wanted-address = eine Adresse, die mit https:// anfängt und höchstens 200 Zeichen hat
-wanted-in-a-server = dieselbe Frage auf einem Server
 wanted-nothing-more = hier nichts weiter
 
 ## Tiere

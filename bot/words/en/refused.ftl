@@ -12,7 +12,6 @@ refused-misread = { $option ->
    *[some] I read { $what } for { $option }, but I need { $accepted }, for example { $example }.
   }
 refused-not-heard = I did not understand that question. Ask about UV, heat, nights or a whole set-up, for example: { $example }
-refused-direct = a direct message
 refused-behind = { $before } { $refusal }
 
 ## What is missing

@@ -96,7 +96,6 @@ wanted-file-here = a file on this computer that can be read
 wanted-name = a name of 1 to { $most } characters: a letter first, then letters, digits, spaces, hyphens, dots or apostrophes
 wanted-scientific = a scientific name of plain letters
 wanted-address = an address that starts with https:// and has at most 200 characters
-wanted-in-a-server = the same question in a server
 wanted-nothing-more = nothing more here
 
 ## Animals
