@@ -11,6 +11,7 @@ from tests.discord.payloads import member, user
 __all__ = [
     "CHAT_INPUT",
     "MESSAGE_MENU",
+    "SELECT",
     "Filled",
     "form_data",
     "leaf_options",
@@ -19,6 +20,7 @@ __all__ = [
 ]
 
 STRING, USER, ATTACHMENT = 3, 6, 11
+SELECT = 3
 Filled = str | Person | Upload
 CHAT_INPUT, MESSAGE_MENU = 1, 3
 
@@ -108,8 +110,15 @@ def form_data(form: Answer, values: Mapping[str, str]) -> Json:
     assert values.keys() <= form.fields.keys()
     parts = []
     for custom_id, field in form.fields.items():
-        value = values.get(custom_id, field.get("value") or "")
+        offered = field.get("options") or []
+        usual = next((o["value"] for o in offered if o.get("default")), field.get("value") or "")
+        value = values.get(custom_id, usual)
         assert value or not field.get("required", True), f"{custom_id} must be filled in"
-        filled = {"type": field["type"], "custom_id": custom_id, "value": value}
+        filled = {"type": field["type"], "custom_id": custom_id}
+        if field["type"] == SELECT:
+            assert not value or value in [o["value"] for o in offered], f"{value} is not offered"
+            filled["values"] = [value] if value else []
+        else:
+            filled["value"] = value
         parts.append({"type": 18, "component": filled})
     return {"custom_id": form.modal["custom_id"], "components": parts}

@@ -1,6 +1,8 @@
 """A question changed in a form: pre-filled, sent, refused, opened again."""
 
-from tests.discord.answers import forget_the_question
+from bot.commands import COMMANDS
+from tests.discord.answers import FORM, forget_the_question
+from tests.discord.app import SELECT
 from tests.discord.cast import FERN, direct
 from tests.discord.conftest import Maker
 from tests.discord.world import World
@@ -118,3 +120,26 @@ async def test_free_words_that_may_mean_several_things_come_back_in_their_form(
         whole = await world.submit(form, {"question": "what does a beardie need"})
     assert form.fields["question"]["value"] == "beardie help please"
     assert "A bearded dragon needs UV index" in whole.text
+
+
+async def test_a_question_sent_with_nothing_opens_a_form_whose_choices_are_picked(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        form = await world.slash("surface")
+        assert form.kind == FORM
+        assert form.fields["reading"]["required"]
+        plain = await world.slash("guide")
+    assert plain.text
+
+
+async def test_every_question_that_cannot_be_answered_with_nothing_opens_its_form(
+    world: World, bot: Maker
+) -> None:
+    lacking = [command.name for command in COMMANDS if command.query.lacking({})]
+    async with world.running(bot()):
+        forms = [await world.slash(name) for name in lacking]
+        picked = [f for form in forms for f in form.fields.values() if f["type"] == SELECT]
+    assert {form.kind for form in forms} == {FORM}
+    assert picked
+    assert all(1 <= len(field["options"]) <= 25 for field in picked)

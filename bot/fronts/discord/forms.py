@@ -25,6 +25,7 @@ __all__ = ["EditButton", "form_for", "take_form"]
 
 _FORM: Final = "f:"
 _MOST_FIELDS = 5
+_MOST_CHOICES = 25
 _LONGEST_TITLE = 45
 _LONGEST_FIELD_NAME = 45
 _LONGEST_VALUE = 200
@@ -115,6 +116,8 @@ def _not_understood(question: Question) -> set[str]:
 
 
 def _field(option: QueryOption, value: str) -> discord.ui.Label[Any]:
+    if 0 < len(option.choices) <= _MOST_CHOICES and value in ("", *option.choices):
+        return _choice(option, value)
     sentence = "\n" in value or len(value) > _LONGEST_VALUE
     longest = _LONGEST_SENTENCE if sentence else _LONGEST_VALUE
     style = discord.TextStyle.paragraph if sentence else discord.TextStyle.short
@@ -128,6 +131,24 @@ def _field(option: QueryOption, value: str) -> discord.ui.Label[Any]:
             placeholder=(" or ".join(option.choices) or option.example)[:100] or None,
             required=option.required,
             max_length=longest,
+        ),
+    )
+
+
+def _choice(option: QueryOption, value: str) -> discord.ui.Label[Any]:
+    """Return the field of an option that is picked and not typed."""
+    offered = [
+        discord.SelectOption(label=choice, value=choice, default=choice == value)
+        for choice in option.choices
+    ]
+    return discord.ui.Label(
+        text=option.name[:_LONGEST_FIELD_NAME],
+        description=option.description,
+        component=discord.ui.Select(
+            custom_id=option.name,
+            options=offered,
+            required=option.required,
+            min_values=int(option.required),
         ),
     )
 
@@ -152,4 +173,10 @@ async def take_form(interaction: discord.Interaction[Any]) -> None:
 
 def _filled_in(data: Any) -> dict[str, str]:
     fields = [part["component"] for part in data["components"] if "component" in part]
-    return {field["custom_id"]: field["value"].strip() for field in fields}
+    return {field["custom_id"]: _told(field).strip() for field in fields}
+
+
+def _told(field: Any) -> str:
+    """Return what was typed into a field, or picked."""
+    told: str = field["value"] if "value" in field else "".join(field.get("values") or ())
+    return told

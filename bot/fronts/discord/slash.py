@@ -106,7 +106,7 @@ def slash_command(command: Command) -> app_commands.Command[Any, ..., None]:
     async def answer(interaction: _Interaction, filled: Mapping[str, Any]) -> None:
         given = {name: text for name, text in filled.items() if name != _FOR}
         question = Question(command.name, given)
-        if command.form and not filled:
+        if opens_a_form(command) and not filled:
             async with guarded(interaction, "opening a form"):
                 await interaction.response.send_modal(form_for(question))
             return
@@ -118,6 +118,11 @@ def slash_command(command: Command) -> app_commands.Command[Any, ..., None]:
         slash.default_permissions = discord.Permissions(manage_messages=True)
         slash.add_check(is_moderator)
     return slash
+
+
+def opens_a_form(command: Command) -> bool:
+    """Say whether a question sent with nothing opens a form: it could not be answered so."""
+    return command.form or (command.stored is None and bool(command.query.lacking({})))
 
 
 def slash_form(
@@ -153,8 +158,13 @@ def _declare(
     """Give the callback the signature, the words and the choices of the model."""
     signature = [_parameter("interaction", discord.Interaction)]
     # Discord lets nobody send a command without its required options, so nobody could open a form.
+    strict = not opens_a_form(command)
     signature += [
-        _parameter(name, _text_type(command, option), required=option.required and not command.form)
+        _parameter(
+            name,
+            _text_type(command, option),
+            required=option.required and not opens_a_form(command),
+        )
         for name, option in parameters.items()
     ]
     described = {name: option.description for name, option in parameters.items()}
