@@ -163,7 +163,7 @@ def _declare(
         _parameter(
             name,
             _text_type(command, option),
-            required=option.required and not opens_a_form(command),
+            required=option.required and strict,
         )
         for name, option in parameters.items()
     ]
