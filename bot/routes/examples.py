@@ -6,7 +6,7 @@ from functools import cache
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
 from bot.questions.animals import ANY_ANIMAL, animal_of
-from calc.animals import Animal, Target, animals
+from calc.animals import Animal, Group, Target, animals
 from calc.limits import Limit, Limits, limits_of
 from calc.naming import Known, named
 from calc.uv.lamp import Fixture, Lamp
@@ -17,10 +17,11 @@ __all__ = ["examples_for", "figures_of"]
 
 _USUAL_ROOM_F = 70
 _LEAST_RISE_F = 5
+_COLDEST_ROOM_F = 50
 _USUAL = {"tube": "12%", "room": "70F", "surface": "92F", "air": "78F", "reading": "92F"}
 _INCH_M = 0.0254
-# From this much UV on a 12 % tube is the usual one, under it a 6 % one.
-_STRONG_UVI = 3.6
+# From this much UV on a 12 % tube is the usual one, under it a 6 % one, under a little a 2 % one.
+_STRONG_UVI, _LITTLE_UVI = 3.6, 1.2
 
 
 def examples_for(command: str, animal: str, own: Own = NOTHING_OWN) -> Mapping[str, str]:
@@ -69,12 +70,16 @@ def _of(animal: Animal) -> Mapping[str, Mapping[str, str]]:
 
 def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
     spot = animal.basking_surface_c or animal.warm_air_c
-    cool = animal.cool_air_c or animal.warm_air_c
+    # What cools down in its water has no range for its cool air.
+    in_water = animal.group is Group.TURTLE
+    cool = animal.cool_air_c or (None if in_water else animal.warm_air_c)
     floor = animal.night_floor_c
     limits = limits_of(animal)
     surface = _below(limits.surface_c, 85) if spot is None else _f(spot.aim, spot)
     air = _below(limits.caution_c, 78) if cool is None else _f(cool.aim, cool)
     warm = air if animal.warm_air_c is None else _f(animal.warm_air_c.low, animal.warm_air_c)
+    if cool is None:
+        air = _cooler(air, warm)
     least = _USUAL_ROOM_F if cool is None else int(cool.low * 1.8 + 32.0)
     room = _below(limits.room_c, min(_USUAL_ROOM_F, least))
     night = _usual_night(limits) if floor is None else f"{int(floor.high * 1.8 + 33.0)}F"
@@ -82,12 +87,16 @@ def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
         "temps": {"basking": surface, "cool": air, "warm": warm, "night": night},
         "basking": {"surface": surface, "air": _cooler(air, surface), "want": surface},
         "surface": {"reading": surface, "air": air},
-        "watts": {"room": f"{min(int(room[:-1]), int(surface[:-1]) - 16)}F", "want": surface},
+        "watts": {"room": _room_under(room, surface), "want": surface},
         "air": {"room": room, "want": air},
         "plan": {"room": room, "night": night},
         "night": {"room": night},
         "check": {"basking": surface, "cool": air, "warm": warm, "night": night},
     }
+
+
+def _room_under(room: str, surface: str) -> str:
+    return f"{max(_COLDEST_ROOM_F, min(int(room[:-1]), int(surface[:-1]) - 16))}F"
 
 
 def _cooler(air: str, surface: str) -> str:
@@ -117,12 +126,14 @@ def _of_uv(animal: Animal) -> dict[str, dict[str, str]]:
     wanted = animal.uvi
     if wanted is None:
         return {}
-    strength = 12.0 if wanted.high >= _STRONG_UVI else 6.0
+    strength = 12.0 if wanted.high >= _STRONG_UVI else 6.0 if wanted.high > _LITTLE_UVI else 2.0
     lamp = Lamp(strength, Fixture.POLISHED)
     start = place(lamp, NoScreen(), wanted.low, wanted.high).start
     distance = "14in" if start is None else f"{start.distance_m / _INCH_M:.0f}in"
     aim, later = (f"{round(wanted.aim * share, 1):g}" for share in (1.0, 0.95))
     span = f"{round(wanted.low, 1):g}-{round(wanted.high, 1):g}"
+    # A tube gets too weak only for who needs some of it.
+    above_0 = f"{round(max(wanted.low, 0.1), 1):g}-{round(wanted.high, 1):g}"
     tube = {"tube": f"{strength:.0f}%", "distance": distance, "uvi": span}
     read = f"{aim} at {distance.removesuffix('in')} in"
     return {
@@ -131,6 +142,6 @@ def _of_uv(animal: Animal) -> dict[str, dict[str, str]]:
         "section": tube | {"enclosure": "48x24x36in"},
         "tube": {"distance": distance, "uvi": span, "readings": read},
         "meter": {"readings": read, "distance": distance, "uvi": span},
-        "decline": {"readings": f"2026-01-03 {aim}, 2026-03-01 {later}", "uvi": span},
+        "decline": {"readings": f"2026-01-03 {aim}, 2026-03-01 {later}", "uvi": above_0},
         "dose": {"uvi": aim, "distance": distance},
     }

@@ -107,3 +107,25 @@ def test_nothing_is_asked_for_and_the_groups_animal_is_taken(anyone: Preferences
     assert ask("needs", anyone).status == "problem"
     ours = Preferences(default_animal="corn snake")
     assert ask("needs", ours).title == "What a corn snake needs"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "distance animal:axolotl tube:12% reflector:polished screen:none",
+        "uvi animal:axolotl tube:12% reflector:polished screen:none distance:14in",
+        "plan animal:axolotl enclosure:48x24x24in lid:solid",
+        "card animal:axolotl",
+        "section animal:axolotl tube:12% reflector:plain screen:none distance:14in enclosure:4x2x2ft",
+    ],
+)
+def test_what_lives_in_water_alone_is_under_no_lamp(line: str, anyone: Preferences) -> None:
+    reply = ask(line, anyone)
+    assert reply.status == "problem"
+    assert reply.answer.startswith("An axolotl needs no lamp, no heater and no UV.")
+    assert ask("needs axolotl", anyone).status == "ok"
+
+
+def test_no_tube_gets_too_weak_for_who_may_do_without(anyone: Preferences) -> None:
+    line = "decline readings:2026-01-03 0.5, 2026-03-01 0.4 animal:dyeing dart frog"
+    assert "No tube gets too weak for it." in ask(line, anyone).answer

@@ -255,7 +255,10 @@ def test_an_example_is_for_the_usual_animal_of_the_group() -> None:
 
 def test_an_example_is_for_one_of_the_kind_that_was_named() -> None:
     reply = ask("how many hours of light do chameleons get", Preferences())
-    assert "which one it is: veiled chameleon or panther chameleon (I have no" in reply.answer
+    assert (
+        "which one it is: veiled chameleon, panther chameleon or Jackson's chameleon (I have no"
+        in reply.answer
+    )
     assert copied(reply) == ["ask how many hours of light do chameleons get, veiled chameleon"]
 
 

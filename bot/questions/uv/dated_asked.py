@@ -9,6 +9,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.readings import DatedReading as TypedReading
 from bot.preferences import Context
 from bot.questions.uv.lamp_asked import Wanted, wanted_asked
+from bot.questions.uv.unlit import never_too_weak
 from calc.uv.dated import DatedReading
 
 __all__ = ["dated_asked", "wanted_above_nothing"]
@@ -37,6 +38,8 @@ def dated_asked(readings: Sequence[TypedReading], context: Context) -> tuple[Dat
 def wanted_above_nothing(animal: str, uvi: tuple[float, float] | None, context: Context) -> Wanted:
     """Return the range that a tube may leave by fading, so one that does not begin at 0."""
     wanted = wanted_asked(animal, uvi, context)
+    if wanted.low <= 0.0 and wanted.animal is not None:
+        raise never_too_weak(wanted.animal)
     if wanted.low <= 0.0:
         told = f"{wanted.low:g}-{wanted.high:g}"
         raise NotUnderstoodError(told, Say("wanted-uvi-not-zero"), "uvi:1-2", "uvi")

@@ -26,6 +26,7 @@ from bot.questions.past_limit import PastLimitError, told_before
 from bot.questions.shared import limits_for
 from bot.questions.uv.harmless import check_it_cannot_harm
 from bot.questions.uv.length_asked import length_asked
+from bot.questions.uv.unlit import under_no_lamp
 from calc.animals import Animal
 from calc.limits import Met, any_limits
 from calc.uncertainty import Doubt, Estimate
@@ -74,6 +75,8 @@ def wanted_asked(
         with told_before(*before):
             return _wanted_given(uvi, animal, context)
     kept = animal_asked(animal, context)
+    if kept.uvi is None and kept.group is not None:
+        raise under_no_lamp(kept)
     if kept.uvi is None:
         raise NotUnderstoodError(
             kept.name,
