@@ -11,6 +11,7 @@ from bot.dangers.learned import Guess, guess
 from bot.dangers.pairs import Found, found, pairs, urgencies
 from bot.dangers.table import HazardKind, hazards
 from bot.dangers.thesaurus import listed
+from bot.dangers.topics import is_only_a_topic
 from bot.language.tongue import Tongue, tongue_of
 from bot.reply import Alarm
 
@@ -69,6 +70,8 @@ def listen(text: str) -> tuple[Alarm, ...]:
     >>> [alarm.key for alarm in listen("the plug is melting and he is limp")]
     ['fire', 'not_moving']
     """
+    if is_only_a_topic(text):
+        return ()
     tongue = tongue_of(text)
     if tongue is Tongue.GERMAN:
         return _heard(take_apart(text, Tongue.GERMAN))

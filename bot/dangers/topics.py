@@ -1,0 +1,40 @@
+"""Texts that only say what they are about, such as ``corn snake uvb?``: they tell of no hazard."""
+
+import re
+import tomllib
+from functools import cache
+from importlib.resources import files
+
+from calc.naming import Unplaced, names_in
+
+__all__ = ["is_only_a_topic"]
+
+_WORD = re.compile(r"[^\W_]+")
+_MOST_WORDS = 12
+
+
+def is_only_a_topic(text: str) -> bool:
+    """Whether a text has nothing but names of animals and words for what is asked about.
+
+    >>> is_only_a_topic("corn snake uvb?"), is_only_a_topic("corn snake uvb burnt")
+    (True, False)
+    >>> is_only_a_topic("the lamp is in the water")
+    False
+    """
+    words = _WORD.findall(text.lower())
+    topics = _topics()
+    if not words or len(words) > _MOST_WORDS:
+        return False
+    if all(word in topics for word in words):
+        return True
+    rest = text
+    for found in reversed(names_in(text)):
+        if not isinstance(found.what, Unplaced):
+            rest = f"{rest[: found.start]} {rest[found.end :]}"
+    return rest != text and all(word in topics for word in _WORD.findall(rest.lower()))
+
+
+@cache
+def _topics() -> frozenset[str]:
+    told = tomllib.loads((files("bot.dangers") / "topics.toml").read_text(encoding="utf-8"))
+    return frozenset(" ".join(told.values()).split())
