@@ -13,6 +13,7 @@ from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.public import STAYS_PRIVATE, post_once
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import (
     ASK_AGAIN,
     Attached,
@@ -77,7 +78,7 @@ class PictureButton(
                 await send(interaction, Message(STAYS_PRIVATE), private=True)
                 return
             if shared:
-                await edit_in_place(interaction, Message(_content(interaction)))
+                await edit_in_place(interaction, _without_button(interaction))
             else:
                 await think(interaction, private=not alone)
             share = may_share and not (shared or alone)
@@ -89,8 +90,11 @@ class PictureButton(
                 await send(interaction, picture, private=not alone)
 
 
-def _content(interaction: discord.Interaction[Any]) -> str:
-    return interaction.message.content if interaction.message is not None else ""
+def _without_button(interaction: discord.Interaction[Any]) -> Message:
+    """Return the pressed message with no button, so that it is shared once."""
+    assert interaction.message is not None
+    there = seen(interaction.message)
+    return Message(there.words, there.post, colour=there.colour)
 
 
 async def _drawn(
