@@ -1,4 +1,4 @@
-"""A refusal in English, as the door tells it."""
+"""A refusal in English, as the door tells it, and the lines that it gives to be copied."""
 
 import re
 from collections.abc import Iterator
@@ -9,10 +9,11 @@ import pytest
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
+from bot.reply import Reply
 from bot.saying.voice import voice
 from bot.unread import misread
 
-__all__ = ["accepted", "refused", "said", "sentence"]
+__all__ = ["accepted", "copied", "refused", "said", "sentence"]
 
 
 def said(say: Say) -> str:
@@ -28,6 +29,11 @@ def sentence(error: NotUnderstoodError) -> str:
 def accepted(error: NotUnderstoodError) -> str:
     """Return what would do."""
     return said(error.accepted)
+
+
+def copied(reply: Reply) -> list[str]:
+    """Return the lines that a reply gives to be copied."""
+    return [step.partition(": ")[2] for step in reply.steps if step.partition(": ")[2]]
 
 
 @contextmanager

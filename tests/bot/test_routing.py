@@ -22,7 +22,7 @@ from bot.queries.setup import AskQuery
 from bot.reply import Reply
 from bot.routes.routing import route
 from calc.heat.sources_of_heat import find_heat_source
-from tests.bot.refusing import sentence
+from tests.bot.refusing import copied, sentence
 
 CONTEXT = Context(Units.IN)
 ASKED = tomllib.loads((Path(__file__).parent / "free_questions.toml").read_text(encoding="utf-8"))
@@ -39,11 +39,6 @@ def routed(words: str) -> Routed:
     found = meant(words)
     assert isinstance(found, Routed), found
     return found
-
-
-def copied(reply: Reply) -> list[str]:
-    """Return the lines that a reply gives to be copied."""
-    return [step.partition(": ")[2] for step in reply.steps if step.partition(": ")[2]]
 
 
 def tells_of_an_ill_animal(words: str) -> bool:
@@ -229,37 +224,6 @@ def test_the_age_of_an_animal_is_not_that_of_its_tube() -> None:
 def test_two_kinds_of_lamp_are_each_offered() -> None:
     reply = ask("what is better a heat mat or a ceramic", Preferences())
     assert copied(reply) == ["lamp kind:heat mat", "lamp kind:ceramic heat emitter"]
-
-
-def test_what_is_missing_is_told_in_plain_words_with_the_own_sentence_made_whole() -> None:
-    reply = ask("which uvb bulb do i need for my ball python?", Preferences())
-    assert reply.answer.startswith("Tell me two more things: how far it is from the tube")
-    assert copied(reply)[0] == (
-        "ask which uvb bulb do i need for my ball python, 28 inches from the tube to its back, "
-        "no mesh"
-    )
-    assert [link.slug for link in reply.guide] == ["measuring-the-distance", "screens"]
-
-
-def test_the_example_is_in_the_units_of_the_asker() -> None:
-    reply = ask("which uvb bulb for a ball python", Preferences(units=Units.CM))
-    assert "71 cm from the tube" in copied(reply)[0]
-
-
-def test_an_example_is_for_the_usual_animal_of_the_group() -> None:
-    preferences = Preferences(default_animal="corn snake")
-    reply = ask("what should i do about my heat lamp", preferences)
-    assert reply.title.startswith(("Which one", "Do you mean"))
-    assert any("animal:corn snake" in line for line in copied(reply))
-
-
-def test_an_example_is_for_one_of_the_kind_that_was_named() -> None:
-    reply = ask("how many hours of light do chameleons get", Preferences())
-    assert (
-        "which one it is: veiled chameleon, panther chameleon or Jackson's chameleon (I have no"
-        in reply.answer
-    )
-    assert copied(reply) == ["ask how many hours of light do chameleons get, veiled chameleon"]
 
 
 def test_a_tube_and_its_place_told_without_a_question_is_asked_how_strong_it_is_there() -> None:
