@@ -103,6 +103,11 @@ class Judged:
         return max(self.below, self.inside, self.above) >= SURE
 
     @property
+    def is_surely_below(self) -> bool:
+        """Whether it is below the range almost surely, whoever the range is from."""
+        return self.below >= SURE
+
+    @property
     def is_likely_above(self) -> bool:
         """Whether it is likelier above the range than not: what can harm does not wait."""
         too_much = self.verdict is Verdict.DANGEROUS and self.move is Move.DOWN

@@ -68,7 +68,7 @@ class Mend:
 
 def is_served(met: Patches) -> bool:
     """Say whether the platform has its UV: not likely too much, not surely too little, enough."""
-    return _is_safe(met) and not met.judged.verdict.wants_change and met.in_range.best >= _ENOUGH
+    return _is_safe(met) and not met.judged.is_surely_below and met.in_range.best >= _ENOUGH
 
 
 def mends_for(

@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 
 from calc.animals import Animal, Target
-from calc.judgement import judge_value
 from calc.quantities import Quantity
 from calc.setup.plan import Plan, Request
 from calc.setup.set_up import HeatLamp, SetUp, Spot, Stand, StandKind
 from calc.uncertainty import Estimate
+from calc.uv.danger import judge_uvi
 from calc.uv.section import Box
 
 __all__ = ["planned_set_up"]
@@ -18,9 +18,18 @@ _COOL_ALONG, _COOL_HIGH = 0.93, 0.12
 
 
 def planned_set_up(
-    found: Plan, request: Request, back_m: Estimate, stand: StandKind, *, in_water: bool
+    found: Plan,
+    request: Request,
+    back_m: Estimate,
+    stand: StandKind,
+    *,
+    in_water: bool,
+    unchecked: bool = False,
 ) -> SetUp:
-    """Return the set-up of a plan: nothing was read yet, the UV is worked out and judged."""
+    """Return the set-up of a plan: nothing was read yet, the UV is worked out and judged.
+
+    ``unchecked``: the UV index wanted is from memory alone.
+    """
     box, light, places = request.box, found.light, found.places
     wanted = request.low_uvi, request.high_uvi
     return SetUp(
@@ -33,7 +42,9 @@ def planned_set_up(
         animal=request.animal.slug,
         back_m=back_m,
         uvi_wanted=wanted,
-        spots=tuple(_spots(found, request, light.platform_top_m + back_m.best)),
+        spots=tuple(
+            _spots(found, request, light.platform_top_m + back_m.best, unchecked=unchecked)
+        ),
         shade=places.met.shade,
     )
 
@@ -47,11 +58,11 @@ def _lamps(found: Plan) -> Iterator[HeatLamp]:
     yield HeatLamp(heat.x_m, heat.y_m, z_m, sizes, heat)
 
 
-def _spots(found: Plan, request: Request, back_z_m: float) -> Iterator[Spot]:
+def _spots(found: Plan, request: Request, back_z_m: float, *, unchecked: bool) -> Iterator[Spot]:
     place, light, animal = found.places.platform, found.light, request.animal
     long, (_, y_m) = place.x1_m - place.x0_m, place.middle_m
     wanted = request.low_uvi, request.high_uvi
-    judged = judge_value(Quantity.UVI, light.uvi, *wanted)
+    judged = judge_uvi(light.uvi, *wanted, unchecked=unchecked)
     at = place.x0_m + _BY_METER * long, y_m, back_z_m
     yield Spot(Quantity.UVI, at, wanted, light.uvi, judged, is_read=False)
     if animal.basking_surface_c is not None:

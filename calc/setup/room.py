@@ -17,7 +17,10 @@ _APART_M = 0.10
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """Equal tubes side by side, the basking place under them, and the range wanted there [1]."""
+    """Equal tubes side by side, the basking place under them, and the range wanted there [1].
+
+    ``unchecked``: the range is from memory alone.
+    """
 
     box: Box
     tubes: tuple[HungTube, ...]
@@ -26,6 +29,7 @@ class Room:
     low_uvi: float
     high_uvi: float
     heat: HeatPatch | None = None
+    unchecked: bool = False
 
     @property
     def back_z_m(self) -> float:
@@ -64,7 +68,8 @@ class Room:
     def met(self, cells: int = CELLS) -> Patches:
         """Return what the animal meets, so many cells along each side of the platform."""
         wanted = self.low_uvi, self.high_uvi
-        return patches(self.tubes, self.box, self.platform, self.back_m, *wanted, self.heat, cells)
+        at = self.tubes, self.box, self.platform, self.back_m
+        return patches(*at, *wanted, self.heat, cells, unchecked=self.unchecked)
 
     def glance(self) -> Glance:
         """Return what a look at few cells tells."""

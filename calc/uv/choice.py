@@ -94,6 +94,8 @@ def suits(
     count: int = 1,
     gap_m: float = 0.0,
     limits: Limits | None = None,
+    *,
+    unchecked: bool = False,
 ) -> tuple[SuitRow, ...]:
     """List every class of tube in both fixtures at a fixed place.
 
@@ -107,6 +109,7 @@ def suits(
     count : equal tubes side by side [1], 1 to 4
     gap_m : from the middle of one to the middle of the next [m], 0 to 2
     limits : whose; what passes one is dangerous; None: it is held against none
+    unchecked : whether the range is from memory alone
 
     Returns
     -------
@@ -132,7 +135,7 @@ def suits(
             many = Lamp(strength, fixture, count=count, gap_m=gap_m)
             lamp = of_length(many, length or length_of_tube(_SHORTEST_M))
             uvi = uvi_estimate(lamp, distance_m, screen)
-            judged = judge_uvi(uvi, low_uvi, high_uvi, limits, distance_m)
+            judged = judge_uvi(uvi, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
             longest = _longest(lamp, distance_m, screen, high_uvi)
             rows.append(SuitRow(strength, fixture, uvi, judged, longest))
     return tuple(rows)

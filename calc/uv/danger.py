@@ -14,6 +14,8 @@ def judge_uvi(
     high: float,
     limits: Limits | None = None,
     distance_m: float | None = None,
+    *,
+    unchecked: bool = False,
 ) -> Judged:
     """Judge a UV index where an animal can get.
 
@@ -25,6 +27,7 @@ def judge_uvi(
     low, high : the wanted range [1], low at most high
     limits : whose; None: it is held against no limit
     distance_m : tube to back [m], above 0; None: not known
+    unchecked : whether the range is from memory alone: then it is at most probably low or high
 
     Returns
     -------
@@ -48,4 +51,4 @@ def judge_uvi(
     if limits is not None:
         met = Met(uvi=uvi, tube_m=distance_m)
         is_past = soonest(passed(under_uvi(limits, high), met)) is Due.NOW
-    return judge_value(Quantity.UVI, uvi, low, high, past_limit=is_past)
+    return judge_value(Quantity.UVI, uvi, low, high, past_limit=is_past, unchecked=unchecked)

@@ -229,6 +229,8 @@ def check_place(
     low_uvi: float,
     high_uvi: float,
     limits: Limits | None = None,
+    *,
+    unchecked: bool = False,
 ) -> PlaceCheck:
     """Judge a given distance against a UVI range, and say how far to move.
 
@@ -240,6 +242,7 @@ def check_place(
     low_uvi : low end of the range [1], 0 or more
     high_uvi : high end of the range [1], from the low one to 20
     limits : whose; what passes one is dangerous; None: it is held against none
+    unchecked : whether the range is from memory alone
 
     Returns
     -------
@@ -264,7 +267,7 @@ def check_place(
     if placement.near and placement.start and placement.far:
         nearest = min(max(distance_m, placement.near.distance_m), placement.far.distance_m)
         into, to_start = nearest - distance_m, placement.start.distance_m - distance_m
-    judged = judge_uvi(here.uvi, low_uvi, high_uvi, limits, distance_m)
+    judged = judge_uvi(here.uvi, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
     by_length = uvi_by_length(lamp, distance_m, screen)
     return PlaceCheck(here, judged, placement, into, to_start, by_length)
 

@@ -96,7 +96,8 @@ def _assumed(facts: Temps, say: Says) -> tuple[Say, ...]:
     assumed = facts.changes and facts.box and facts.box.untold is not Untold.NOTHING
     box = (Say("box-assumed", facts.box),) if assumed else ()
     on = (say("lamp-time"),) if Doubtful.LAMP_TIME_NOT_SAID in facts.doubts else ()
-    return (*unit, *box, *on)
+    memory = (Say("memory-short"),) if facts.unchecked else ()
+    return (*unit, *box, *on, *memory)
 
 
 def _short_steps(facts: Temps, say: Says) -> tuple[Say, ...]:

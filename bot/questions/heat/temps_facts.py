@@ -60,7 +60,8 @@ class Temps:
     """The readings of one animal's box, and the steps; None: not told, or not so.
 
     ``warm_past`` is the most that the cool end should have, where it is warmer and no room was
-    told; ``mistaken`` is a reading as typed that makes sense in °F only.
+    told; ``mistaken`` is a reading as typed that makes sense in °F only;
+    ``unchecked``: a reading is judged by a range from memory alone.
     """
 
     animal: Name
@@ -74,6 +75,7 @@ class Temps:
     warm_past: Temp | None
     box: Box | None
     mistaken: str | None
+    unchecked: bool
     others: tuple[Say, ...]
     bodies: tuple[BodyTold, ...]
     sources: tuple[str, ...]
@@ -133,6 +135,7 @@ def temps(query: TempsQuery, context: Context) -> Temps:
         warm_past=None if query.room is not None else _too_warm_past(judgement),
         box=box_told(query.enclosure, query.material, query.lid, query.model_fields_set),
         mistaken=_mistaken(query, animal),
+        unchecked=any(f.target is not None and f.target.is_unchecked for f in found),
         others=others_say(animal, *_ABOUT) if found else (),
         bodies=bodies_told(animal) if found else (),
         sources=tuple(_sources(judgement, animal)),

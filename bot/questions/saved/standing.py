@@ -69,6 +69,8 @@ def _told(reading: Reading, animal: Animal, context: Context) -> Say | None:
     wanted = animal.uvi
     if wanted is None:
         return None
-    judged = judged_uvi_read((reading.value,), wanted.low, wanted.high, limits_of(animal))
+    judged = judged_uvi_read(
+        (reading.value,), wanted.low, wanted.high, limits_of(animal), unchecked=wanted.is_unchecked
+    )
     ends = uvi(wanted.low, (wanted.low, wanted.high))
     return Say("home-standing", UvStanding(read_once(reading), judged.verdict, ends))

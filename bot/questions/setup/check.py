@@ -65,6 +65,21 @@ class Checked:
     set_up: SetUp
 
     @property
+    def unchecked(self) -> bool:
+        """Say whether something is judged by a range from memory alone."""
+        judged = {part.piece for part in self.parts if part.spot is not None}
+        kept = self.whom.kept
+        wanted = {
+            Piece.UV: kept.uvi,
+            Piece.BASKING: kept.basking_surface_c,
+            Piece.COOL: kept.cool_air_c,
+            Piece.WARM: kept.warm_air_c,
+            Piece.NIGHT: kept.night_floor_c,
+        }
+        targets = (target for piece, target in wanted.items() if piece in judged)
+        return any(target is not None and target.is_unchecked for target in targets)
+
+    @property
     def missing(self) -> tuple[Missing, ...]:
         """Return what nobody told, once, in the order of the parts."""
         return tuple(dict.fromkeys(one for part in self.parts for one in part.missing))
@@ -223,6 +238,7 @@ def _brief(facts: Checked) -> Brief:
     return Brief(
         head=_head(wrong, fine=bool(fine), open_=bool(open_)),
         range=(*told, *lines),
+        assumed=(Say("memory-short"),) if facts.unchecked else (),
         steps=tuple(dict.fromkeys(_short_steps(facts))),
     )
 

@@ -41,11 +41,16 @@ def length_said(told: SetUpTold) -> TubeLength:
 
 
 def every_case(
-    told: SetUpTold, distance_m: float, ends: tuple[float, float], limits: Limits
+    told: SetUpTold,
+    distance_m: float,
+    ends: tuple[float, float],
+    limits: Limits,
+    *,
+    unchecked: bool,
 ) -> Iterator[Case]:
     """Return every way the set-up may be, each judged at a distance."""
     for fixture, screen, lamp, between in every_way(told):
-        check = check_place(lamp, between, distance_m, *ends, limits)
+        check = check_place(lamp, between, distance_m, *ends, limits, unchecked=unchecked)
         yield Case(fixture, screen, lamp, check)
 
 

@@ -114,7 +114,7 @@ def _unjudged(told: SetUpTold, whom: Whom) -> Part:
 
 
 def _by_meter(read: tuple[float, ...], wish: UvWish, limits: Limits) -> Part:
-    judged = judged_uvi_read(read, *wish.ends, limits)
+    judged = judged_uvi_read(read, *wish.ends, limits, unchecked=wish.unchecked)
     middle = judged.value.best
     facts = UvMeter(
         uvi(middle, (read[0], read[-1])), wish.wanted, wish.known, judged.verdict,

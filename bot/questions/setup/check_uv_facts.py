@@ -38,11 +38,12 @@ class From(Enum):
 
 @dataclass(frozen=True, slots=True)
 class UvWish:
-    """The UV index that is wanted, and how that is known."""
+    """The UV index that is wanted, and how that is known; ``unchecked``: from memory alone."""
 
     wanted: Uvi
     known: Say
     source: str
+    unchecked: bool
 
     @property
     def ends(self) -> tuple[float, float]:
@@ -117,7 +118,9 @@ def uv_wish(animal: Animal, own: Own) -> UvWish | None:
     if target is None:
         return None
     known = known_by(animal, Subject.UVI, target, own)
-    return UvWish(uvi(target.low, (target.low, target.high)), known, target.source)
+    return UvWish(
+        uvi(target.low, (target.low, target.high)), known, target.source, target.is_unchecked
+    )
 
 
 def missing_of(

@@ -170,7 +170,7 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     assert isinstance(query.screen, Screen)
     wanted = wanted_asked(query.animal, query.uvi, context)
     laid = layout(query, (wanted.low, wanted.high), context.units)
-    room = laid.room
+    room = replace(laid.room, unchecked=wanted.unchecked)
     met = room.met()
     mends = _mends(room, met, query, context)
     alarms = uv_alarms(met.strongest.uvi, query.animal, wanted.high, context)

@@ -153,7 +153,7 @@ def fading(
     """Work out the trend of readings at one place, the oldest first."""
     wanted = wanted_above_nothing(animal, asked, context)
     found = decline_of(seen, wanted.low, float(context.day.toordinal()))
-    judged = judge_uvi(found.now, wanted.low, wanted.high)
+    judged = judge_uvi(found.now, wanted.low, wanted.high, unchecked=wanted.unchecked)
     trend = Stands.BELOW if judged.move is Move.UP else _trend(found)
     stands = Stands.ABOVE if judged.is_likely_above else trend
     month, again, last = found.month_factor, found.read_again_day, found.last_day

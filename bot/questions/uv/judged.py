@@ -13,7 +13,7 @@ __all__ = ["judged_uvi_read", "mildest", "wants_move"]
 
 def wants_move(judged: Judged) -> bool:
     """Whether the tube is moved: nearer only where it is surely low, farther where likely high."""
-    return judged.verdict.wants_change or judged.is_likely_above
+    return judged.is_surely_below or judged.is_likely_above
 
 
 def mildest(several: Sequence[Judged]) -> Judged | None:
@@ -26,9 +26,11 @@ def mildest(several: Sequence[Judged]) -> Judged | None:
 
 
 def judged_uvi_read(
-    readings: tuple[float, ...], low: float, high: float, limits: Limits | None
+    readings: tuple[float, ...], low: float, high: float, limits: Limits | None, *, unchecked: bool
 ) -> Judged:
     """Judge what a UV meter showed, from the lowest to the highest, with its own doubt."""
     lowest, highest = (as_read(Quantity.UVI, end) for end in (min(readings), max(readings)))
     middle = (lowest.best + highest.best) / 2.0
-    return judge_uvi(Estimate(lowest.low, middle, highest.high), low, high, limits)
+    return judge_uvi(
+        Estimate(lowest.low, middle, highest.high), low, high, limits, unchecked=unchecked
+    )

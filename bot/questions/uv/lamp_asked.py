@@ -63,6 +63,12 @@ class Wanted:
     animal: Animal | None
     given: tuple[float, float] | None
 
+    @property
+    def unchecked(self) -> bool:
+        """Whether it is from memory alone; what the asker gave is not."""
+        target = self.animal.uvi if self.animal is not None else None
+        return target is not None and target.is_unchecked
+
 
 def wanted_asked(
     animal: str, uvi: tuple[float, float] | None, context: Context, *before: Say

@@ -102,8 +102,11 @@ def metered(query: MeterQuery, context: Context) -> Metered:
     place_m = query.distance.low if query.distance else query.readings[0].distance.low
     with told_under(spot(read.lamp, place_m, through.screen).uvi, query.animal, context):
         wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
+    ends = wanted.low, wanted.high
     limits = None if read.cannot_be else limits_for(query.animal, context)
-    check = check_place(read.lamp, through.screen, place_m, wanted.low, wanted.high, limits)
+    check = check_place(
+        read.lamp, through.screen, place_m, *ends, limits, unchecked=wanted.unchecked
+    )
     believed = None if read.cannot_be else check.here.uvi
     tube = tube_told(read.lamp, None, query.lamp)
     return Metered(

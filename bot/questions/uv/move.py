@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from bot.facts import Bound, Length, metres
+from bot.questions.uv.judged import wants_move
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, PlaceCheck
 
 __all__ = ["Move", "MoveWay", "move_of"]
@@ -64,6 +65,6 @@ def _way(check: PlaceCheck) -> MoveWay:
     too_near = check.here.distance_m < COMFORTABLE_MINIMUM_M
     if judged.is_fine and not too_near:
         return MoveWay.LEAVE
-    if not (too_near or judged.verdict.wants_change or judged.is_likely_above):
+    if not (too_near or wants_move(judged)):
         return MoveWay.UNTIL_READ
     return MoveWay.FARTHER if move > 0 else MoveWay.CLOSER

@@ -46,7 +46,7 @@ UV_CARE = (EYES_CARE, SHADE_CARE, Care(Say("care-uv-meter")))
 class Wish:
     """The UVI range to aim at: an animal's, or as it was given; ``about`` where that was one.
 
-    ``tender``: pale or very young, so that it gets less.
+    ``tender``: pale or very young, so that it gets less; ``unchecked``: from memory alone.
     """
 
     animal: Name | None
@@ -56,6 +56,7 @@ class Wish:
     others: tuple[Say, ...]
     sources: tuple[str, ...]
     tender: bool = False
+    unchecked: bool = False
 
 
 def wish_told(wanted: Wanted, context: Context) -> Wish:
@@ -76,14 +77,17 @@ def wish_told(wanted: Wanted, context: Context) -> Wish:
         if kept.is_pale_or_young
         else known_by(kept, Subject.UVI, kept.uvi, context.own),
         tender=kept.is_pale_or_young,
+        unchecked=wanted.unchecked,
         others=others_say(kept, *_ABOUT),
         sources=(kept.uvi.source, *(d.source for d in kept.disagreements_about(*_ABOUT))),
     )
 
 
 def wish_assumed(wish: Wish) -> tuple[Say, ...]:
-    """Return that less UV was taken than is usual, in brief."""
-    return (Say("wish-tender-short"),) if wish.tender else ()
+    """Return that less UV was taken than is usual, or that nobody checked it, in brief."""
+    if wish.tender:
+        return (Say("wish-tender-short"),)
+    return (Say("memory-short"),) if wish.unchecked else ()
 
 
 def wish_rows(wish: Wish) -> Iterator[Row]:

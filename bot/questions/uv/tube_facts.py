@@ -13,7 +13,7 @@ from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
-from bot.questions.uv.lamp_asked import screen_asked, told_under, wanted_asked
+from bot.questions.uv.lamp_asked import Wanted, screen_asked, told_under, wanted_asked
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.readings import LampRead, enough_read, off_before, read_lamp
 from bot.questions.uv.shared import Between, Wish, between_told, wish_told
@@ -179,10 +179,12 @@ def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
     with told_under(believed or Estimate.exact(0.0), query.animal, context):
         wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     ends, limits = (wanted.low, wanted.high), limits_for(query.animal, context)
-    rows = suits(at_m, screen, *ends, long, lamp.count, lamp.gap_m, limits)
+    rows = suits(
+        at_m, screen, *ends, long, lamp.count, lamp.gap_m, limits, unchecked=wanted.unchecked
+    )
     near = at_m < COMFORTABLE_MINIMUM_M
     box = for_box(query.enclosure, choice, at_m)
-    own = None if there is None else _own(there, at_m, ends, limits, read)
+    own = None if there is None else _own(there, at_m, wanted, limits, read)
     best = None if near else _best(rows, ends)
     wish = wish_told(wanted, context)
     return TubeChosen(
@@ -219,10 +221,8 @@ def _length(query: TubeQuery, choice: TubeChoice | None) -> TubeLength:
     return length_asked(query.length, query.enclosure)
 
 
-def _own(
-    there: Estimate, at_m: float, ends: tuple[float, float], limits: Limits, read: LampRead
-) -> OwnThere:
-    judged = judge_uvi(there, *ends, limits, at_m)
+def _own(there: Estimate, at_m: float, wanted: Wanted, limits: Limits, read: LampRead) -> OwnThere:
+    judged = judge_uvi(there, wanted.low, wanted.high, limits, at_m, unchecked=wanted.unchecked)
     near = at_m < COMFORTABLE_MINIMUM_M
     return OwnThere(uvi(there), judged.verdict, near=near, believed=not read.cannot_be)
 

@@ -17,7 +17,7 @@ from bot.queries.uv import DistanceQuery, UviQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.judged import mildest
-from bot.questions.uv.lamp_asked import lamp_asked, screen_asked, wanted_asked
+from bot.questions.uv.lamp_asked import Wanted, lamp_asked, screen_asked, wanted_asked
 from bot.questions.uv.shared import (
     Wish,
     between_told,
@@ -140,7 +140,7 @@ def unsurely(query: DistanceQuery, context: Context) -> Unsurely:
     expect = None if place_m is None else _expected(cases, place_m)
     stands, verdict = None, None
     if at_m is not None:
-        stands, verdict = _standing(cases, at_m, ends, limits_for(query.animal, context))
+        stands, verdict = _standing(cases, at_m, wanted, limits_for(query.animal, context))
     return Unsurely(
         wish=wish_told(wanted, context),
         tube=tube_told(cases[0].lamp, query.tube, query.lamp),
@@ -230,16 +230,20 @@ def _ends(cases: list[_Case], distance_m: float) -> tuple[float, float]:
 
 
 def _standing(
-    cases: list[_Case], at_m: float, wanted: tuple[float, float], limits: Limits
+    cases: list[_Case], at_m: float, wanted: Wanted, limits: Limits
 ) -> tuple[Standing, Stands | None]:
-    checks = [check_place(case.lamp, case.screen, at_m, *wanted, limits) for case in cases]
+    ends = wanted.low, wanted.high
+    checks = [
+        check_place(case.lamp, case.screen, at_m, *ends, limits, unchecked=wanted.unchecked)
+        for case in cases
+    ]
     one = mildest([check.judged for check in checks])
     long = any(check.may_be_above for check in checks)
     if one and not (long and one.is_fine):
         return Standing.ALIKE, one.verdict
     if long or any(check.judged.is_likely_above for check in checks):
         return Standing.MAY_BE_ABOVE, None
-    strong = _ends(cases, at_m)[1] > wanted[1]
+    strong = _ends(cases, at_m)[1] > wanted.high
     return Standing.BELOW_OR_ABOVE if strong else Standing.MAY_BE_BELOW, None
 
 

@@ -117,8 +117,9 @@ def expected(query: UviQuery, context: Context) -> Facts:
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     with told_under(spot(read.lamp, at_m, screen).uvi, query.animal, context):
         wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
+    ends = wanted.low, wanted.high
     limits = None if read.cannot_be else limits_for(query.animal, context)
-    check = check_place(read.lamp, screen, at_m, wanted.low, wanted.high, limits)
+    check = check_place(read.lamp, screen, at_m, *ends, limits, unchecked=wanted.unchecked)
     asked = Asked.of(query, told, read, screen, wish_told(wanted, context), check.placement)
     # Too near, and readings that cannot be, are told by themselves, with what to do first.
     too_near = at_m < SAFE_MINIMUM_M

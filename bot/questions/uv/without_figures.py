@@ -187,7 +187,9 @@ def _read(one: PlacedReading, wish: Wish | None, animal: str, context: Context) 
     if wish is None:
         return ReadThere(uvi(one.value), at, None, None)
     ends = wish.wanted.low, wish.wanted.high
-    judged = judge_uvi(as_read(Quantity.UVI, one.value), *ends, limits_for(animal, context))
+    limits = limits_for(animal, context)
+    shown = as_read(Quantity.UVI, one.value)
+    judged = judge_uvi(shown, *ends, limits, unchecked=wish.unchecked)
     return ReadThere(uvi(one.value), at, wish.wanted, judged.verdict)
 
 

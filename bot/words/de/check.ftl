@@ -12,6 +12,7 @@ check-head-fine = Ja, alles stimmt.
 check-head-so-far = Bis jetzt ist nichts zu ändern.
 check-head-unknown = Das kann ich noch nicht sagen.
 check-head-uv = Das UV ist { $verdict ->
+    [probably_low] wohl zu schwach
     [probably_high] wohl zu stark
     [cannot_tell] vielleicht zu stark
    *[other] { $above ->

@@ -14,6 +14,7 @@ known = { $how ->
    *[some] ; { $note }
   }
 pale-note = halb so viel wie für andere seiner Art, weil es blass oder sehr jung ist: unser Urteil
+memory-short = Bereich aus dem Gedächtnis, ungeprüft.
 pale-short = Blass oder sehr jung: halbes UV.
 
 ## Vorsicht mit Lampen und Heizern

@@ -12,6 +12,7 @@ check-head-fine = Yes, all of it is right.
 check-head-so-far = Nothing to change so far.
 check-head-unknown = I cannot tell yet.
 check-head-uv = The UV is { $verdict ->
+    [probably_low] probably too weak
     [probably_high] probably too strong
     [cannot_tell] perhaps too strong
    *[other] { $above ->

@@ -15,6 +15,7 @@ known = { $how ->
    *[some] ; { $note }
   }
 pale-note = half of what its kind gets, as it is pale or very young: our judgement
+memory-short = Range from memory, unchecked.
 pale-short = Pale or very young: half the UV.
 
 ## Cautions of lamps and heaters
