@@ -55,6 +55,7 @@ def _parser() -> argparse.ArgumentParser:
     asking = doors.add_parser("ask", help="answer one question and leave")
     asking.add_argument("question", nargs="+", help='such as "convert 14in"')
     asking.add_argument("--json", action="store_true", help="print the reply as JSON, in SI units")
+    asking.add_argument("--with", dest="before", help="the dialogue of --json to go on from")
     asking.add_argument("--full", action="store_true", help="print every part of the answer")
     asking.add_argument("--out", type=Path, help="a folder for the picture, where there is one")
     asking.set_defaults(run=_ask)
@@ -114,14 +115,23 @@ def _preferences(parsed: argparse.Namespace, settings: Settings) -> Preferences:
 
 
 def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
+    from bot.dialogue import START, Dialogue, after, next_line
     from bot.fronts.console import MORE_FULL, around, show
     from bot.render.text import render_brief, render_text
 
+    preferences = _preferences(parsed, settings)
+    try:
+        before = Dialogue.unpacked(parsed.before) if parsed.before else START
+    except ValueError:
+        print("--with takes the dialogue that ask --json printed.", file=sys.stderr)
+        return _REFUSED
     with _desk(settings) as desk:
-        reply = desk.ask(" ".join(parsed.question), _preferences(parsed, settings))
+        _, meant, dialogue = next_line(before, " ".join(parsed.question), preferences)
+        reply = desk.ask(meant, dialogue.preferring(preferences))
     refused = reply.status == "problem"
     if parsed.json:
-        print(reply.model_dump_json(indent=2))
+        told = reply.model_dump(mode="json") | {"dialogue": after(dialogue, reply).packed()}
+        print(json.dumps(told, indent=2, ensure_ascii=False))
     elif not refused and sys.stdout.isatty():
         show(reply, more=MORE_FULL, full=parsed.full)
     else:

@@ -78,8 +78,9 @@ class Layered:
 
     ``values`` are the figures of the facts themselves, by their name in JSON; ``guide`` are slugs
     of pages and ``sources`` keys of the bibliography; ``alarms`` cannot wait; ``picture`` is made
-    with the voice that tells the rest; ``set_up`` is what the answer is about; ``document`` is a
-    file that goes with it.
+    with the voice that tells the rest; ``offers`` are whole questions to choose from, ``perhaps``
+    the one that is likely meant, as far as it was told; ``set_up`` is what the answer is about;
+    ``document`` is a file that goes with it.
     """
 
     command: str
@@ -96,5 +97,7 @@ class Layered:
     sources: tuple[str, ...] = ()
     picture: Callable[[Teller], Picture] | None = None
     alarms: tuple[Alarm, ...] = ()
+    offers: tuple[str, ...] = ()
+    perhaps: str = ""
     set_up: SetUp | None = None
     document: Document | None = None

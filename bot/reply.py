@@ -228,6 +228,10 @@ class Reply(_Told):
     document: Document | None = Field(default=None, exclude=True)
     # The query as it was understood, so that a button can ask it again; not part of the JSON.
     asked: str = Field(default="", exclude=True)
+    # Whole questions to choose from, in their order; not part of the JSON.
+    offers: tuple[str, ...] = Field(default=(), exclude=True)
+    # The one of them that is likely meant, with nothing but what was told.
+    perhaps: str = Field(default="", exclude=True)
     # The system whose unit stands first, so that a button can offer the other.
     units: Literal["", "in", "cm"] = Field(default="", exclude=True)
     # The set-up that the answer is about, which pictures and tables are made of.

@@ -81,6 +81,20 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.questions",
         "calc",
     ),
+    # What a line means after the answer before it: a whole question again.
+    "bot.dialogue": (
+        "bot.dialogue",
+        "bot.command",
+        "bot.commands",
+        "bot.dangers",
+        "bot.language",
+        "bot.layered",
+        "bot.preferences",
+        "bot.queries",
+        "bot.question_context",
+        "bot.reply",
+        "bot.routes",
+    ),
     "bot.heat_commands": ("bot.command", "bot.questions"),
     "bot.answering": (
         "bot.questions",

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from bot.ask import ask
 from bot.completion import complete_line
+from bot.dialogue import START, Next, after, next_line
 from bot.facts import Say
 from bot.fronts.gallery import keep_picture
 from bot.language.units import Units
@@ -22,6 +23,7 @@ _GREETING = (
 )
 Answerer = Callable[[str, Preferences], Reply]
 _LEAVING = frozenset({"quit", "exit", "bye"})
+_ANEW = frozenset({"new", "neu"})
 _ALL = "all"
 _MORE = Say("door-more-word")
 MORE_FULL = Say("door-more-full")
@@ -29,10 +31,23 @@ MORE_FULL = Say("door-more-full")
 
 
 class _Last:
-    """The last answer, whose parts one word opens."""
+    """The conversation: the last answer, whose parts one word opens, and what was asked before."""
 
     def __init__(self) -> None:
         self.reply: Reply | None = None
+        self._dialogue = START
+
+    def answered(self, line: str, preferences: Preferences, answer: Answerer) -> Reply | str:
+        """Return the answer to a line as it is meant here; a sentence where nothing is asked."""
+        if line.lower() in _ANEW:
+            self.reply, self._dialogue = None, START
+            return voice(preferences.spoken, Units.CM).text(Say("door-anew"))
+        what, meant, self._dialogue = next_line(self._dialogue, line, preferences)
+        if what is Next.THANKS:
+            return voice(preferences.speaking(line).spoken, Units.CM).text(Say("door-thanks"))
+        self.reply = answer(meant, self._dialogue.preferring(preferences))
+        self._dialogue = after(self._dialogue, self.reply)
+        return self.reply
 
     def opened(self, wish: str) -> tuple[Reply, PartName | None] | None:
         """Return the last answer and what of it the line opens: a part, or all of it.
@@ -67,9 +82,12 @@ def converse(
             reply, part = again
             write((render_part(reply, part) if part else render_text(reply)) + "\n")
             continue
-        last.reply = answer(wish, preferences)
-        write(render_brief(last.reply, more=around(last.reply, _MORE)) + "\n")
-        if kept := out and keep_picture(last.reply, out):
+        answered = last.answered(wish, preferences, answer)
+        if isinstance(answered, str):
+            write(f"{answered}\n\n")
+            continue
+        write(render_brief(answered, more=around(answered, _MORE)) + "\n")
+        if kept := out and keep_picture(answered, out):
             write(f"Picture: {kept}\n\n")
 
 
@@ -118,9 +136,12 @@ def converse_on_terminal(
             reply, part = again
             show(reply, part, full=part is None)
             continue
-        last.reply = answer(wish, preferences)
-        show(last.reply)
-        if kept := out and keep_picture(last.reply, out):
+        answered = last.answered(wish, preferences, answer)
+        if isinstance(answered, str):
+            print(answered)
+            continue
+        show(answered)
+        if kept := out and keep_picture(answered, out):
             print(f"Picture: {kept}")
 
 

@@ -1,7 +1,7 @@
 """Several questions that words may mean, each as a line that works when it is copied."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
 
@@ -66,12 +66,16 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
     told = tuple(Say("ask-offer", line) for line in lines)
     if near := page_near(asked):
         told += (Say("ask-read", ForExample(join_line("guide", {"page": near}))),)
-    return _choice(told, [*pages, *(QUESTIONS[name].page for name in names[:_MOST])])
+    offers = [line.example for line in lines]
+    if near:
+        offers.append(join_line("guide", {"page": near}))
+    found = _choice(told, offers, [*pages, *(QUESTIONS[name].page for name in names[:_MOST])])
+    return replace(found, perhaps=join_line(names[0], filled(names[0], asked)))
 
 
 def offer_lamps(asked: Asked) -> Layered:
     """Return one question for each kind of lamp that is set against another."""
-    found = ((kind, find_heat_source(kind)) for kind in asked.lamps[:_MOST])
+    found = [(kind, find_heat_source(kind)) for kind in asked.lamps[:_MOST]]
     lines = tuple(
         Say(
             "ask-about-lamp",
@@ -80,10 +84,11 @@ def offer_lamps(asked: Asked) -> Layered:
         for kind, source in found
         if source is not None
     )
-    return _choice(lines, [QUESTIONS["lamp"].page, "heat-sources"])
+    offers = [join_line("lamp", {"kind": kind}) for kind, source in found if source is not None]
+    return _choice(lines, offers, [QUESTIONS["lamp"].page, "heat-sources"])
 
 
-def _choice(lines: tuple[Say, ...], pages: list[str]) -> Layered:
+def _choice(lines: tuple[Say, ...], offers: list[str], pages: list[str]) -> Layered:
     several = len(lines) > 1
     return Layered(
         command="ask",
@@ -92,6 +97,7 @@ def _choice(lines: tuple[Say, ...], pages: list[str]) -> Layered:
         brief=Brief(Say("ask-unsure" if several else "ask-unsure-this"), steps=lines),
         steps=lines,
         guide=tuple(dict.fromkeys(pages)),
+        offers=tuple(offers),
     )
 
 

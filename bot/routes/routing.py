@@ -31,7 +31,7 @@ from bot.routes.perhaps import possible
 from bot.routes.rule import tube_at_a_place
 from bot.routes.rules import fitting
 
-__all__ = ["lacking_reply", "route"]
+__all__ = ["asked_in", "lacking_reply", "route"]
 
 _FEWEST_FACTS = 2
 # A question stands at the beginning or the end of what is told; the rules look at no more of it.
@@ -41,7 +41,7 @@ _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen
 
 def route(query: AskQuery, context: Context) -> Routed | Layered:
     """Return the question that free words ask, the reply where none is asked, or raise."""
-    asked = _asked(query, context)
+    asked = asked_in(query, context)
     if is_beyond(asked):
         return not_mine(asked, context)
     if asked.without_figures:
@@ -123,7 +123,7 @@ def lacking_reply(
     context: Context,
 ) -> Layered:
     """Return what the question that was found still needs."""
-    asked = _asked(query, context)
+    asked = asked_in(query, context)
     given = routed.given
     usual = context.default_animal and not routed.animal_unclear
     unnamed = not (usual or given.keys() & {"animal", "want", "uvi"})
@@ -162,7 +162,8 @@ def lacking_reply(
     return still_needed(lacking, understands, context, opening)
 
 
-def _asked(query: AskQuery, context: Context) -> Asked:
+def asked_in(query: AskQuery, context: Context) -> Asked:
+    """Return free words as the rules look at them."""
     said = query.question
     words = normalise(said).lower()
     if len(words) > 2 * _MOST_AN_END:

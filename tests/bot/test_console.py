@@ -30,6 +30,7 @@ KEYS = [
     "assumed",
     "language",
     "parts",
+    "dialogue",
 ]
 
 
@@ -55,6 +56,15 @@ def test_json_is_the_reply_with_the_agreed_keys() -> None:
     assert {"name", "low", "best", "high", "unit"} == set(reply["values"][0])
     assert {"slug", "title", "url"} == set(reply["guide"][0])
     assert {"key", "citation", "kind"} == set(reply["sources"][0])
+
+
+def test_a_conversation_goes_on_from_the_dialogue_of_the_answer_before() -> None:
+    first = json.loads(run("ask", "--json", DISTANCE).stdout)
+    done = run("ask", "--with", first["dialogue"], "and", "with", "a", "6%", "tube?")
+    assert done.returncode == 0
+    again = json.loads(run("ask", "--json", "--with", first["dialogue"], "12 inches").stdout)
+    assert again["command"] == "uvi"
+    assert run("ask", "--with", "nonsense", "12 inches").returncode == 2
 
 
 def test_json_of_a_refused_question_is_a_problem_on_stdout() -> None:

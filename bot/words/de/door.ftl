@@ -17,3 +17,5 @@ door-own-tube = Röhre „{ $name }“: { $told }
 door-own-screen = Gitter „{ $name }“: { $told }
 door-own-animal = Tier „{ $name }“: Seine Zahlen hat diese Gruppe am { DAY($set_on) } eingetragen; wo sie keine Grenze setzte, gilt eine vorsichtige von mir
 door-own-usual = Kein Tier genannt, also nahm ich das der Gruppe: { NAME($animal) }
+door-thanks = Gern geschehen.
+door-anew = Gut. Frag etwas Neues.

@@ -18,3 +18,5 @@ door-own-tube = tube “{ $name }”: { $told }
 door-own-screen = screen “{ $name }”: { $told }
 door-own-animal = animal “{ $name }”: its figures were set by this group, on { DAY($set_on) }; where it set no limit, a careful one of mine holds
 door-own-usual = no animal was named, so I took the group's: { NAME($animal) }
+door-thanks = You are welcome.
+door-anew = Done. Ask me something new.

@@ -1,0 +1,193 @@
+"""The next line of a conversation as a whole question: one pure value, one step.
+
+A dialogue keeps the last question as it was understood, and what was offered beside its answer;
+nothing that was typed. What tells a danger, and what is a whole question, is asked as it is.
+"""
+
+import json
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from enum import Enum, auto
+from typing import Self
+
+from bot.command import Command, Routed
+from bot.commands import command_at, command_named
+from bot.dangers import listen
+from bot.dialogue.fragments import by_facts, changed_by, told_of_set_up
+from bot.dialogue.phrases import asks, choice_of, is_thanks, unit_wished
+from bot.language.errors import NotUnderstoodError
+from bot.language.units import Units
+from bot.language.unsure import NOT_SURE
+from bot.language.words import join_line, split_line
+from bot.layered import Layered
+from bot.preferences import Context, Preferences
+from bot.queries.setup import AskQuery
+from bot.question_context import context_of
+from bot.reply import Reply
+from bot.routes.routing import route
+
+__all__ = ["START", "Dialogue", "Next", "after", "next_line"]
+
+_ONE_WORD = "question"
+# These are answered for every fixture and screen that it may be.
+_BY_CASES = ("distance", "uvi")
+_OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
+# What is so of the keeper's set-up, whatever is asked next.
+_STAYS = frozenset(
+    (
+        *("animal", "tube", "reflector", "screen", "length", "age", "tubes", "gap", "lamp"),
+        *("enclosure", "material", "lid", "room"),
+    )
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Dialogue:
+    """The question before: its command and options as typed, and the lines that were offered.
+
+    ``known`` are the parts of the set-up that were told on the way, by the option they fill.
+    """
+
+    asked: str = ""
+    offers: tuple[str, ...] = ()
+    known: Mapping[str, str] = field(default_factory=dict)
+    units: Units | None = None
+
+    def packed(self) -> str:
+        """Return the dialogue as one word of text that ``unpacked`` reads again."""
+        told = {"asked": self.asked, "offers": self.offers, "known": self.known}
+        units = {"units": self.units.value} if self.units else {}
+        return json.dumps(told | units, ensure_ascii=False, separators=(",", ":"))
+
+    @classmethod
+    def unpacked(cls, text: str) -> Self:
+        """Return the dialogue that was packed; a ValueError says that it was none."""
+        try:
+            told = json.loads(text)
+            asked, offers, known = told["asked"], told["offers"], told["known"]
+            units = Units(told["units"]) if "units" in told else None
+        except (KeyError, TypeError) as error:
+            raise ValueError(text) from error
+        texts = (asked, *offers, *known, *known.values()) if isinstance(known, dict) else (None,)
+        if not all(isinstance(each, str) for each in texts):
+            raise ValueError(text)
+        return cls(asked, tuple(offers), known, units)
+
+    def preferring(self, preferences: Preferences) -> Preferences:
+        """Return the asker's preferences with the unit that was wished for on the way."""
+        return replace(preferences, forced_units=self.units) if self.units else preferences
+
+
+START = Dialogue()
+"""A conversation in which nothing was asked yet."""
+
+
+class Next(Enum):
+    """What a line is after the answer before it."""
+
+    QUESTION = auto()
+    THANKS = auto()
+
+
+def next_line(
+    dialogue: Dialogue, line: str, preferences: Preferences
+) -> tuple[Next, str, Dialogue]:
+    """Return what a line is, the whole question that it means, and the dialogue for it.
+
+    A figure, a name or a word for a part of the set-up changes the question before; another
+    question takes the animal, the lamps and the box along; ``2`` takes what was offered.
+    """
+    if any(not alarm.asked for alarm in listen(line)):
+        return Next.QUESTION, line, dialogue
+    if is_thanks(line):
+        return Next.THANKS, line, dialogue
+    chosen = choice_of(line, len(dialogue.offers))
+    if chosen is not None:
+        return Next.QUESTION, dialogue.offers[chosen], dialogue
+    if dialogue.asked and (units := unit_wished(line)):
+        return Next.QUESTION, dialogue.asked, replace(dialogue, units=units)
+    if _is_typed(line):
+        return Next.QUESTION, line, dialogue
+    wishes = dialogue.preferring(preferences)
+    context = context_of(AskQuery(question=line), {"question": line}, wishes)
+    heard = {name: text for name, text in told_of_set_up(line, context).items() if name in _STAYS}
+    known = {**dialogue.known, **heard}
+    if not (dialogue.asked or dialogue.known):
+        return Next.QUESTION, line, replace(dialogue, known=known)
+    return Next.QUESTION, _meant(dialogue, line, context, wishes), replace(dialogue, known=known)
+
+
+def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
+    """Return the dialogue after an answer; what was not understood changes nothing."""
+    asked = reply.perhaps or reply.asked
+    apart = _taken_apart(asked)
+    if apart is None:
+        return replace(dialogue, offers=reply.offers)
+    stays = {name: text for name, text in apart[1].items() if name in _STAYS and text != NOT_SURE}
+    known = {**dialogue.known, **stays}
+    return replace(dialogue, asked=asked, offers=reply.offers, known=known)
+
+
+def _is_typed(line: str) -> bool:
+    """Whether a line is a question by its name, not one in free words that begins with a name."""
+    found = command_at(line)
+    if found is None:
+        return False
+    command, rest = found
+    return not rest or bool(command.positional) or _OPTION.search(rest) is not None
+
+
+def _taken_apart(line: str) -> tuple[Command, dict[str, str]] | None:
+    """Return the question before; None where it was none that a word can change."""
+    found = command_at(line) if line else None
+    if found is None or found[0].route is not None or found[0].stored is not None:
+        return None
+    command, rest = found
+    examples = {option.name: option.example for option in command.query.options()}
+    try:
+        return command, split_line(f"{_ONE_WORD} {rest}", examples, command.positional)[1]
+    except NotUnderstoodError:
+        return None
+
+
+def _meant(dialogue: Dialogue, line: str, context: Context, preferences: Preferences) -> str:
+    before = _taken_apart(dialogue.asked)
+    changed = None if before is None else changed_by(*before, line, context, preferences)
+    another = _another(before[0].name if before else "", line, context)
+    if changed is not None and (another is None or not asks(line)):
+        name, options = changed
+        return join_line(name, options)
+    if another is not None:
+        told = {name: text for name, text in another.given.items() if text != NOT_SURE}
+        options = {**another.given, **_carried(another.command, dialogue.known), **told}
+        return join_line(another.command, {n: t for n, t in options.items() if t})
+    if found := by_facts(line, context):
+        name, options = found
+        unsure = dict.fromkeys(("reflector", "screen"), NOT_SURE) if name in _BY_CASES else {}
+        return join_line(name, unsure | _carried(name, dialogue.known) | options)
+    return line if line.startswith("ask ") else f"ask {line}"
+
+
+def _another(name: str, line: str, context: Context) -> Routed | None:
+    """Return the other question that a line asks by itself."""
+    try:
+        found = route(AskQuery(question=line), context)
+    except NotUnderstoodError:
+        return None
+    if isinstance(found, Layered) or found.animal_unclear or found.command in (name, "check"):
+        return None
+    other = command_named(found.command)
+    return found if other is not None and "animal" in _names(other) else None
+
+
+def _carried(name: str, known: Mapping[str, str]) -> dict[str, str]:
+    """Return what another question takes along of the set-up that was told."""
+    command = command_named(name)
+    assert command is not None
+    here = _names(command) & _STAYS
+    return {option: text for option, text in known.items() if option in here}
+
+
+def _names(command: Command) -> set[str]:
+    return {option.name for option in command.query.options()}

@@ -1,0 +1,103 @@
+"""A conversation goes on: a figure, a name, a lid, a choice, another unit, another question."""
+
+from collections.abc import Iterator
+
+import pytest
+
+from bot.ask import ask
+from bot.dialogue import START, Dialogue, Next, after, next_line
+from bot.fronts.console import converse
+from bot.preferences import Preferences
+from bot.reply import Reply
+
+ANYONE = Preferences()
+
+
+def turns(*lines: str) -> Iterator[tuple[str, Reply | None, Dialogue]]:
+    """Yield what each line meant, its answer and the dialogue after it."""
+    dialogue = START
+    for line in lines:
+        what, meant, dialogue = next_line(dialogue, line, ANYONE)
+        reply = None
+        if what is Next.QUESTION:
+            reply = ask(meant, dialogue.preferring(ANYONE))
+            dialogue = after(dialogue, reply)
+        yield meant, reply, dialogue
+
+
+def last(*lines: str) -> str:
+    return list(turns(*lines))[-1][0]
+
+
+FIRST = "how far for a 12% t5 for my bearded dragon?"
+
+
+@pytest.mark.parametrize(
+    ("lines", "meant"),
+    [
+        (("its on a mesh",), "distance tube:12% reflector:not sure screen:mesh"),
+        (("its on a mesh", "and if i take the mesh off?"), "reflector:not sure screen:none"),
+        (("polished reflector",), "reflector:polished"),
+        (("12 inches",), "uvi tube:12% reflector:not sure screen:not sure"),
+        (("what about 40cm",), "distance:40 cm"),
+        (("actually its a 6% one",), "distance tube:6%"),
+        (("what about a leopard gecko",), "animal:leopard gecko"),
+        (("and how many hours of light?",), "hours animal:bearded dragon"),
+        (("room is 58F at night, ok?",), "night room:58 F animal:bearded dragon"),
+    ],
+)
+def test_a_few_words_change_the_question_before(lines: tuple[str, ...], meant: str) -> None:
+    assert meant in last(FIRST, *lines)
+
+
+def test_what_was_told_goes_along_to_another_question_and_back() -> None:
+    lines = ("needs corn snake", "mine is 35C", "no, 31C", "12% tube at 14 in, no mesh")
+    meant = [line for line, _, _ in turns(*lines)]
+    assert meant[1].startswith("temps")
+    assert "basking:35" in meant[1]
+    assert "basking:31 C" in meant[2]
+    assert "35" not in meant[2]
+    assert meant[3].startswith("uvi")
+    assert "animal:corn snake" in meant[3]
+
+
+def test_a_unit_wished_for_stays_for_the_rest_of_the_conversation() -> None:
+    first, wished, later = (r for _, r, _ in turns(FIRST, "in cm please", "its on a mesh"))
+    assert first is not None
+    assert wished is not None
+    assert later is not None
+    assert "20 in (51 cm)" in first.answer
+    assert "51 cm (20 in)" in wished.answer
+    assert "38 cm (15 in)" in later.answer
+
+
+def test_an_offer_is_taken_by_its_number_and_thanks_are_no_question() -> None:
+    (_, offered, _), (meant, taken, _), (_, nothing, _) = turns(
+        "is led or halogen better", "the second one", "thanks!"
+    )
+    assert offered is not None
+    assert taken is not None
+    assert meant == offered.offers[1]
+    assert taken.command == "lamp"
+    assert nothing is None
+
+
+def test_a_danger_is_answered_as_it_is_and_the_conversation_goes_on() -> None:
+    (_, _, _), (meant, alarmed, _), (later, _, _) = turns(
+        FIRST, "the plug is melting!", "its on a mesh"
+    )
+    assert meant == "the plug is melting!"
+    assert alarmed is not None
+    assert alarmed.dangers
+    assert later.startswith("distance ")
+    assert "tube:12%" in later
+
+
+def test_the_console_holds_one_conversation_and_forgets_it_at_new() -> None:
+    written: list[str] = []
+    lines = [f"{FIRST}\n", "its on a mesh\n", "thanks\n", "new\n", "12 inches\n"]
+    converse(iter(lines), lambda text: written.append(text), ANYONE)
+    assert "15 in (38 cm)" in written[1]
+    assert written[2] == "You are welcome.\n\n"
+    assert "Done." in written[3]
+    assert "UV index" not in written[4]
