@@ -92,4 +92,4 @@ async def _stored(understood: Understood, desk: Desk) -> Reply:
 @cache
 def _pages_of() -> dict[str, tuple[str, ...]]:
     """Return the guide pages that the answers of each question point to."""
-    return {command.name: command.guide for command in COMMANDS if not command.stored}
+    return {command.name: command.guide for command in COMMANDS}

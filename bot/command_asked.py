@@ -3,7 +3,7 @@
 import re
 
 from bot.command import Command
-from bot.commands import ALL_COMMANDS, COMMANDS, command_at, command_named
+from bot.commands import ALL_COMMANDS, COMMANDS, STORED_COMMANDS, command_at, command_named
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
@@ -15,6 +15,8 @@ __all__ = ["command_of", "no_such_command"]
 
 # Fewer words are a mistyped name rather than a question in free words.
 _FEWEST_WORDS = 3
+# The question that takes any words.
+_FREE = "ask"
 _OPTION = re.compile(r"(?<!\S)[A-Za-z_-]+[:=]\S")
 
 
@@ -23,24 +25,30 @@ def command_of(line: str, own: tuple[str, ...] = ()) -> tuple[Command, str]:
 
     ``own`` are the names of the animals that the asker's group added.
     """
-    free = command_named("ask")
     found = command_at(line)
     if found is not None:
         takes_options = found[0].positional or found[0].stored is not None
         told_freely = not takes_options and _is_sentence(found[1], own)
-        return (free, line.strip()) if free and told_freely else found
+        return (_known(_FREE), line.strip()) if told_freely else found
     words = line.strip().removeprefix("/").split(maxsplit=2)
     if not words:
         raise NotUnderstoodError("", Say("wanted-question"), COMMANDS[0].examples[0])
-    group = [c for c in ALL_COMMANDS if c.name.partition(" ")[0] == words[0].lower()]
+    first = words[0].lower()
+    group = [name for name in STORED_COMMANDS.names if name.partition(" ")[0] == first]
     if group:
-        seconds = tuple(command.name.partition(" ")[2] for command in group)
-        wanted = Say("wanted-second-word", SecondWord(words[0].lower(), seconds))
+        seconds = tuple(name.partition(" ")[2] for name in group)
+        wanted = Say("wanted-second-word", SecondWord(first, seconds))
         read = shown(words[1]) if len(words) > 1 else ""
-        raise NotUnderstoodError(read, wanted, group[0].examples[0])
-    if free is not None and _is_sentence(line, own):
-        return free, line.strip()
+        raise NotUnderstoodError(read, wanted, _known(group[0]).examples[0])
+    if _is_sentence(line, own):
+        return _known(_FREE), line.strip()
     raise NotUnderstoodError(shown(words[0]), _accepted_commands(words[0]), COMMANDS[0].examples[0])
+
+
+def _known(name: str) -> Command:
+    command = command_named(name)
+    assert command is not None
+    return command
 
 
 def _is_sentence(line: str, own: tuple[str, ...]) -> bool:
@@ -51,7 +59,7 @@ def _is_sentence(line: str, own: tuple[str, ...]) -> bool:
 
 
 def _accepted_commands(word: str) -> Say:
-    names = list(dict.fromkeys(command.name.partition(" ")[0] for command in ALL_COMMANDS))
+    names = list(dict.fromkeys(name.partition(" ")[0] for name in ALL_COMMANDS.names))
     return Say("wanted-command", Closest(closest(word.lower(), names)))
 
 

@@ -8,8 +8,8 @@ from bot import guide
 from bot.commands import ALL_COMMANDS, command_at, command_named
 from bot.language.names import ranked
 from bot.language.zones import zone_names
+from bot.menu import STORED_GROUPS
 from bot.queries.options import QueryOption
-from bot.stored_commands import GROUPS
 from calc.animals import animals
 from calc.heat.sources_of_heat import heat_source_names
 
@@ -44,7 +44,7 @@ _LISTS: dict[str, Callable[[], tuple[str, ...]]] = {
     "latitude": lambda: _LATITUDES,
     "zone": zone_names,
     "page": lambda: tuple(page.slug for page in guide.pages()),
-    "command": lambda: (*(command.name for command in ALL_COMMANDS), *GROUPS),
+    "command": lambda: (*ALL_COMMANDS.names, *STORED_GROUPS),
 }
 
 
@@ -67,7 +67,7 @@ def complete_line(
     bare = line.removeprefix("/")
     found = command_at(bare)
     if found is None or not bare.lower().startswith(f"{found[0].name} "):
-        known = [c.name for c in ALL_COMMANDS if c.name.startswith(bare.lower())]
+        known = [name for name in ALL_COMMANDS.names if name.startswith(bare.lower())]
         return len(line) - len(bare), known
     command = found[0]
     rest = bare[len(command.name) + 1 :]

@@ -6,7 +6,7 @@ most bots use for themselves does. The console takes every question by both of i
 
 from typing import Final
 
-__all__ = ["GROUPS", "WORDS", "bare", "menu_name"]
+__all__ = ["GROUPS", "STORED_GROUPS", "WORDS", "bare", "menu_name"]
 
 GROUPS: Final = {
     "uv": (
@@ -23,6 +23,14 @@ GROUPS: Final = {
     ),
 }
 """The groups: what each is about, and its questions, which have names of one word."""
+
+STORED_GROUPS: Final = {
+    "mine": "Your own enclosures and readings, kept for you alone",
+    "remind": "Reminders to read, replace or re-check",
+    "server": "For moderators: the group's settings and its own figures",
+    "board": "For moderators: pinned boards, kept up to date",
+}
+"""The first words of these questions, and what they are about."""
 
 WORDS: Final = frozenset(f"{group} {name}" for group in ("uv", "heat") for name in GROUPS[group][1])
 """Names in the menu that somebody may also say, such as a heat lamp."""

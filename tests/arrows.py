@@ -43,6 +43,19 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.dangers.first_change",
         "bot.dangers.past_limits",
     ),
+    # What can be asked is itself asked about.
+    "bot.questions.general.help": (
+        "bot.command",
+        "bot.commands",
+        "bot.facts",
+        "bot.language",
+        "bot.layered",
+        "bot.menu",
+        "bot.preferences",
+        "bot.queries",
+        "bot.refusal",
+        "bot.reply",
+    ),
     # The same, at a desk that has the store.
     "bot.questions.saved": (
         "bot.questions",
@@ -95,7 +108,6 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
         "bot.routes",
     ),
-    "bot.heat_commands": ("bot.command", "bot.questions"),
     "bot.answering": (
         "bot.questions",
         "bot.command",
@@ -105,29 +117,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.reply",
         "bot.saying",
     ),
-    "bot.commands": (
-        "bot.menu",
-        "bot.command",
-        "bot.heat_commands",
-        "bot.preferences",
-        "bot.queries",
-        "bot.questions",
-        "bot.reply",
-        "bot.setup_commands",
-        "bot.stored_commands",
-    ),
-    "bot.setup_commands": ("bot.routes", "bot.command", "bot.queries", "bot.questions"),
-    "bot.moderator_commands": (
-        "bot.command",
-        "bot.queries",
-        "bot.questions.saved",
-    ),
-    "bot.stored_commands": (
-        "bot.command",
-        "bot.moderator_commands",
-        "bot.queries",
-        "bot.questions",
-    ),
+    "bot.commands": ("bot.menu", "bot.command"),
     "bot.asker": ("bot.desk", "bot.kept", "bot.language", "bot.preferences", "calc.animals"),
     "bot.command_asked": (
         "bot.facts",
@@ -182,7 +172,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.completion": (
         "bot.commands",
-        "bot.stored_commands",
+        "bot.menu",
         "bot.guide",
         "bot.language",
         "bot.queries",

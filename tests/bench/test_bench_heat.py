@@ -12,15 +12,16 @@ import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
 from bot.ask import ask
-from bot.heat_commands import HEAT_COMMANDS
+from bot.commands import command_named
 from bot.preferences import Preferences
+from bot.questions.general.help import TOPICS, Topic
 from calc.daylight import day_hours
 from calc.heat.convection import nusselt_vertical_churchill
 from calc.heat.first_wattage import LampShape, first_wattage
 from calc.heat.surface import Slab, steady_surface
 from calc.timer import month_plan
 
-LINES = [command.examples[0] for command in HEAT_COMMANDS]
+LINES = [c.examples[0] for name in TOPICS[Topic.WARMTH] if (c := command_named(name))]
 
 
 @pytest.mark.parametrize("line", LINES)

@@ -4,12 +4,12 @@ import pytest
 
 from bot.ask import ask
 from bot.command import Command
-from bot.commands import ALL_COMMANDS, COMMANDS
+from bot.commands import ALL_COMMANDS, COMMANDS, STORED_COMMANDS
 from bot.language.units import Units
+from bot.menu import STORED_GROUPS
 from bot.preferences import LANGUAGES, Language, Preferences
 from bot.questions.general.help import EVERYDAY, TOPICS
 from bot.saying.voice import voice
-from bot.stored_commands import GROUPS, STORED_COMMANDS
 
 MOST_ROWS = 14
 
@@ -22,7 +22,7 @@ def said(key: str, language: Language = "en") -> str:
 def test_every_question_stands_in_one_topic_or_one_group() -> None:
     named = [name for names in TOPICS.values() for name in names]
     assert sorted(named) == sorted(command.name for command in COMMANDS)
-    assert {command.name.partition(" ")[0] for command in STORED_COMMANDS} == set(GROUPS)
+    assert {command.name.partition(" ")[0] for command in STORED_COMMANDS} == set(STORED_GROUPS)
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
@@ -51,7 +51,7 @@ def test_help_on_a_question_shows_each_option_as_it_is_typed(
     assert len(reply.steps) == len(command.examples)
 
 
-@pytest.mark.parametrize("wish", ["uv", "warmth", "heat", "all", *GROUPS])
+@pytest.mark.parametrize("wish", ["uv", "warmth", "heat", "all", *STORED_GROUPS])
 def test_help_on_a_topic_or_group_lists_its_questions(wish: str) -> None:
     reply = ask(f"help {wish}", Preferences())
     assert reply.status == "ok"

@@ -9,9 +9,8 @@ from bot.commands import ALL_COMMANDS, COMMANDS, command_at
 from bot.fronts.discord import localised
 from bot.fronts.discord.localised import menu_words
 from bot.fronts.discord.slash import _FOR_WORDS
-from bot.menu import GROUPS, WORDS, bare, menu_name
+from bot.menu import GROUPS, STORED_GROUPS, WORDS, bare, menu_name
 from bot.preferences import FIRST, LANGUAGES, Preferences
-from bot.stored_commands import GROUPS as STORED_GROUPS
 from tests.discord.command_limits import command_breaches
 from tests.discord.limits import Json
 from tests.discord.saving import Keeper, keeper, store

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from bot.stored_commands import STORED_COMMANDS
+from bot.commands import STORED_COMMANDS
 from tests.discord.cast import FERN, MANAGE_MESSAGES, Person, direct
 from tests.discord.saving import Keeper, keeper, store
 from tests.discord.world import World

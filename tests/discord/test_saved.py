@@ -11,17 +11,18 @@ from pathlib import Path
 import pytest
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from bot.commands import STORED_COMMANDS
 from bot.drawing import Drawing
 from bot.fronts.discord.client import Noonstone
 from bot.fronts.studio import Studio
 from bot.kept.counts import Asked
 from bot.kept.group import By, Shown
 from bot.language.quantities import Units
+from bot.menu import STORED_GROUPS
 from bot.preferences import Preferences
 from bot.store.database import Database
 from bot.store.errors import StoreUnavailableError
 from bot.store.store import Store
-from bot.stored_commands import GROUPS, STORED_COMMANDS
 from tests.discord.artists import hopeless, told
 from tests.discord.cast import (
     FERN,
@@ -50,21 +51,21 @@ async def test_the_groups_keep_discords_limits_and_ask_for_their_rights(
         pass
     registered = {c["name"]: c for c in world.platform.commands[None]}
     assert command_breaches(list(registered.values())) == []
-    assert registered.keys() >= GROUPS.keys()
+    assert registered.keys() >= STORED_GROUPS.keys()
     for name in ("server", "board"):
         assert registered[name]["contexts"] == [0]
         assert registered[name]["integration_types"] == [0]
         assert int(registered[name]["default_member_permissions"]) == 1 << 13
     for name in ("mine", "remind"):
         assert registered[name]["contexts"] == [0, 1, 2]
-    within = {f"{g} {sub['name']}" for g in GROUPS for sub in registered[g]["options"]}
+    within = {f"{g} {sub['name']}" for g in STORED_GROUPS for sub in registered[g]["options"]}
     assert within == {command.name for command in STORED_COMMANDS}
 
 
 async def test_a_bot_without_a_store_has_none_of_them(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         pass
-    assert not GROUPS.keys() & {c["name"] for c in world.platform.commands[None]}
+    assert not STORED_GROUPS.keys() & {c["name"] for c in world.platform.commands[None]}
 
 
 async def test_what_is_saved_is_seen_by_the_asker_alone_and_there_after_a_restart(

@@ -57,7 +57,7 @@ _log = logging.getLogger(__name__)
 _LONGEST_RATE_LIMIT_S = 30.0
 # Stopping takes ten seconds at most, with what comes after these.
 _FINISH_WITHIN_S, _TELL_WITHIN_S, _CLOSE_WITHIN_S = 6.0, 1.0, 2.0
-_NAMES = sorted((command.name for command in ALL_COMMANDS), key=len, reverse=True)
+_NAMES = sorted(ALL_COMMANDS.names, key=len, reverse=True)
 _COMMAND = re.compile(rf"(?<![\w/])/({'|'.join(map(re.escape, _NAMES))})\b")
 
 

@@ -9,6 +9,7 @@ from discord import app_commands
 
 from bot.ask_stored import ask_stored_options
 from bot.command import Command
+from bot.commands import STORED_COMMANDS
 from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.memory import Memory
@@ -24,12 +25,12 @@ from bot.fronts.discord.sending import (
     send,
     think,
 )
+from bot.menu import STORED_GROUPS
 from bot.problems import problem
 from bot.questions.saved.files import MOST_IMPORT
 from bot.render.post import render_post
 from bot.reply import Reply
 from bot.store.errors import StoreError
-from bot.stored_commands import GROUPS, STORED_COMMANDS
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
@@ -48,7 +49,7 @@ _LONGEST_WORDS: Final = 1024
 def saved_groups(slash: Slash) -> list[app_commands.Group]:
     """Return the groups; ``slash`` makes a slash command of a question and a callback."""
     groups = []
-    for name, about in GROUPS.items():
+    for name, about in STORED_GROUPS.items():
         within = [c for c in STORED_COMMANDS if c.name.partition(" ")[0] == name]
         for_moderators = all(command.who == "moderator" for command in within)
         group = _group(name, about, for_moderators=for_moderators)

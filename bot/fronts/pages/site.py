@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Any
 from bot import guide
 from bot.ask import ask
 from bot.command import Command
-from bot.commands import ALL_COMMANDS, COMMANDS
+from bot.commands import ALL_COMMANDS, COMMANDS, STORED_COMMANDS
 from bot.fronts.pages.animals import sheet
 from bot.fronts.pages.pictures import Album
 from bot.fronts.pages.search import search_script
@@ -21,7 +21,6 @@ from bot.fronts.pages.sketches import sketch
 from bot.preferences import Preferences
 from bot.render.html import heading_id, render_figure, render_html, render_markdown
 from bot.reply import Picture
-from bot.stored_commands import STORED_COMMANDS
 from calc.animals import Animal, animals
 from calc.sources import Kind, Source, bibliography
 

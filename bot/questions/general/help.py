@@ -4,22 +4,24 @@ Words: ``help.ftl``; what a question answers and what its options are for: ``sum
 ``option.ftl``.
 """
 
-from collections.abc import Callable, Collection, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 
 from bot.command import Command
+from bot.commands import ALL_COMMANDS, command_named
 from bot.facts import Say, Says
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
+from bot.menu import STORED_GROUPS
 from bot.preferences import Context
 from bot.queries.general import HelpQuery
 from bot.queries.options import QueryOption
 from bot.refusal import RefusedError
 from bot.reply import PartName
 
-__all__ = ["EVERYDAY", "TOPICS", "Topic", "help_of"]
+__all__ = ["EVERYDAY", "HELP", "TOPICS", "Topic"]
 
 EVERYDAY = ("check", "plan", "distance", "temps", "night", "needs")
 """What is asked most; all the rest stands by its topic or group."""
@@ -124,47 +126,29 @@ class HelpUnread:
 Facts = HelpAll | HelpGroup | HelpOne
 
 
-def help_of(listed: Callable[[], Sequence[Command]], groups: Collection[str]) -> Command:
-    """Return the question for help on those that are ``listed``; ``groups`` are first words."""
-
-    def facts(query: HelpQuery, context: Context) -> Facts:
-        return _asked(query, listed(), groups)
-
-    return Command(
-        name="help",
-        summary="What you can ask, with examples that work",
-        query=HelpQuery,
-        facts=facts,
-        tell=tell,
-        examples=("help", "help distance"),
-        positional="command",
-        opens=(PartName.NUMBERS,),
-    )
-
-
-def _asked(query: HelpQuery, commands: Sequence[Command], groups: Collection[str]) -> Facts:
+def asked(query: HelpQuery, context: Context) -> Facts:
+    """Find what is asked for help on: all questions, a topic, a group or one question."""
     wish = " ".join(query.command.lower().removeprefix("/").split())
-    by_name = {command.name: command for command in commands}
     if not wish:
-        return _all(by_name, groups)
-    if wish in by_name:
-        return _one(by_name[wish])
+        return _all()
+    if command := command_named(wish):
+        return _one(command)
     if wish in _WISHES:
         topic = _WISHES[wish]
-        return _group(Say.by("help-topic", topic), [by_name[name] for name in TOPICS[topic]])
-    if wish in groups:
-        within = [command for command in commands if command.name.startswith(f"{wish} ")]
+        return _group(Say.by("help-topic", topic), TOPICS[topic])
+    if wish in STORED_GROUPS:
+        within = [name for name in ALL_COMMANDS.names if name.startswith(f"{wish} ")]
         return _group(Say.of("help-group", wish), within)
-    near = closest(wish, (*by_name, *groups, *_WISHES)) or None
-    unread = HelpUnread(shown(wish), near, near or commands[0].name)
+    near = closest(wish, (*ALL_COMMANDS.names, *STORED_GROUPS, *_WISHES)) or None
+    unread = HelpUnread(shown(wish), near, near or ALL_COMMANDS.names[0])
     raise RefusedError(unread, _unread, "command")
 
 
-def _all(by_name: dict[str, Command], groups: Collection[str]) -> HelpAll:
+def _all() -> HelpAll:
     return HelpAll(
-        everyday=tuple(_question(by_name[name]) for name in EVERYDAY),
+        everyday=tuple(_question(name) for name in EVERYDAY),
         topics=tuple(_names(topic) for topic in TOPICS),
-        groups=tuple(HelpQuestion(name, Say.of("help-group", name)) for name in groups),
+        groups=tuple(HelpQuestion(name, Say.of("help-group", name)) for name in STORED_GROUPS),
         first=EVERYDAY[0],
     )
 
@@ -174,23 +158,25 @@ def _names(topic: Topic) -> tuple[Say, HelpNames]:
     return Say.by("help-label", topic), HelpNames(names, topic.value)
 
 
-def _question(command: Command) -> HelpQuestion:
-    return HelpQuestion(command.name, Say.of("summary", _slug(command)))
+def _question(name: str) -> HelpQuestion:
+    return HelpQuestion(name, Say.of("summary", _slug(name)))
 
 
-def _slug(command: Command) -> str:
-    return command.name.replace(" ", "-")
+def _slug(name: str) -> str:
+    return name.replace(" ", "-")
 
 
-def _group(about: Say, within: Sequence[Command]) -> HelpGroup:
-    questions = tuple(_question(command) for command in within)
-    return HelpGroup(about, questions, within[0].examples[0], within[0].name)
+def _group(about: Say, within: Sequence[str]) -> HelpGroup:
+    questions = tuple(_question(name) for name in within)
+    first = command_named(within[0])
+    assert first is not None
+    return HelpGroup(about, questions, first.examples[0], first.name)
 
 
 def _one(command: Command) -> HelpOne:
     return HelpOne(
         name=command.name,
-        what=Say.of("summary", _slug(command)),
+        what=Say.of("summary", _slug(command.name)),
         options=tuple(_option(command, option) for option in command.query.options()),
         examples=tuple(HelpExample(example) for example in command.examples),
         guide=command.guide,
@@ -199,7 +185,7 @@ def _one(command: Command) -> HelpOne:
 
 def _option(command: Command, option: QueryOption) -> HelpOption:
     typed = f"{option.name}:{option.example}" if option.example else option.name
-    what = Say.of("option", _slug(command), option.name)
+    what = Say.of("option", _slug(command.name), option.name)
     return HelpOption(typed, what, option.required, option.choices)
 
 
@@ -270,3 +256,15 @@ def _unread(facts: HelpUnread) -> Layered:
         ),
         steps=(say("do-other"), say("do-all")),
     )
+
+
+HELP = Command(
+    name="help",
+    summary="What you can ask, with examples that work",
+    query=HelpQuery,
+    facts=asked,
+    tell=tell,
+    examples=("help", "help distance"),
+    positional="command",
+    opens=(PartName.NUMBERS,),
+)

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
+from bot.command import Command
 from bot.desk import PINNING, Desk
 from bot.facts import Name, Say, Says
 from bot.kept import boards as kept
@@ -19,6 +20,11 @@ from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import name_of
 
 __all__ = [
+    "BOARD_LIST",
+    "BOARD_POST",
+    "BOARD_PREVIEW",
+    "BOARD_REFRESH",
+    "BOARD_REMOVE",
     "list_",
     "post",
     "preview",
@@ -248,3 +254,59 @@ def tell_removed(facts: BoardGone) -> Layered:
         brief=Brief(head=say("removed")),
         steps=(say("step-left"),),
     )
+
+
+BOARD_PREVIEW = Command(
+    name="board preview",
+    summary="What a pinned board would say, shown to you alone",
+    query=BoardQuery,
+    stored=preview,
+    tell=tell_preview,
+    examples=(
+        "board preview topic:distances animal:bearded dragon",
+        "board preview topic:first day",
+    ),
+    who="moderator",
+    guide=("for-moderators",),
+)
+
+BOARD_POST = Command(
+    name="board post",
+    summary="Post and pin a board in this channel, kept up to date from then on",
+    query=BoardQuery,
+    stored=post,
+    tell=tell_post,
+    examples=("board post topic:temperatures animal:bearded dragon",),
+    who="moderator",
+    guide=("for-moderators",),
+)
+
+BOARD_LIST = Command(
+    name="board list",
+    summary="The group's boards and how they stand",
+    query=ShowQuery,
+    stored=list_,
+    tell=tell_list,
+    examples=("board list",),
+    who="moderator",
+)
+
+BOARD_REFRESH = Command(
+    name="board refresh",
+    summary="Have all boards looked at again now",
+    query=ShowQuery,
+    stored=refresh,
+    tell=tell_refresh,
+    examples=("board refresh",),
+    who="moderator",
+)
+
+BOARD_REMOVE = Command(
+    name="board remove",
+    summary="Unpin and delete a board of this channel",
+    query=TopicQuery,
+    stored=remove,
+    tell=tell_removed,
+    examples=("board remove topic:temperatures",),
+    who="moderator",
+)

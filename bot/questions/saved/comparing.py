@@ -8,6 +8,7 @@ from datetime import date
 from enum import Enum, auto
 
 from bot.asker import today
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Diff, Say, Says, Share, Uvi, kelvins, share, uvi
 from bot.kept.keeper import KEPT_AS, Reading
@@ -20,7 +21,7 @@ from bot.questions.saved.refused import Why, refused
 from bot.questions.saved.showing import day_said
 from calc.quantities import Quantity
 
-__all__ = ["Changed", "Compared", "compare", "tell_compare"]
+__all__ = ["MINE_COMPARE", "Changed", "Compared", "compare", "tell_compare"]
 
 
 class Way(Enum):
@@ -132,3 +133,14 @@ def _changed(one: Changed) -> Say:
     if one.degrees is not None:
         return Say("mine-compare-degrees", one)
     return Say("mine-compare-part" if one.part is not None else "mine-compare-index", one)
+
+
+MINE_COMPARE = Command(
+    name="mine compare",
+    summary="Two days of an enclosure beside each other",
+    query=CompareQuery,
+    stored=compare,
+    tell=tell_compare,
+    examples=("mine compare name:Pebble's box",),
+    guide=("keeping-notes",),
+)

@@ -5,6 +5,7 @@ Words: ``words/<language>/mine-remove.ftl``.
 
 from dataclasses import dataclass
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Says
 from bot.kept.keeper import Enclosure
@@ -15,7 +16,7 @@ from bot.queries.mine import RemoveQuery
 from bot.questions.saved.refused import Why, refused
 from bot.refusal import RefusedError
 
-__all__ = ["EnclosureGone", "enclosure_asked", "remove", "tell_removed"]
+__all__ = ["MINE_REMOVE", "EnclosureGone", "enclosure_asked", "remove", "tell_removed"]
 
 _SAVE = "mine save name:Pebble's box animal:bearded dragon"
 
@@ -65,3 +66,13 @@ def tell_removed(facts: EnclosureGone) -> Layered:
         brief=Brief(head=say("head"), range=(say("with"),)),
         steps=(say("step"),),
     )
+
+
+MINE_REMOVE = Command(
+    name="mine remove",
+    summary="Take an enclosure of yours away, with its readings and reminders",
+    query=RemoveQuery,
+    stored=remove,
+    tell=tell_removed,
+    examples=("mine remove name:Spare box",),
+)

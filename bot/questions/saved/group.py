@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.group import ServerExport, Shown
@@ -26,6 +27,9 @@ from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import name_of
 
 __all__ = [
+    "SERVER_ANSWERS",
+    "SERVER_SET",
+    "SERVER_SHOW",
     "answers",
     "settings",
     "show",
@@ -219,3 +223,37 @@ def tell_answers(facts: AnswersShown) -> Layered:
         brief=Brief(head=say("answers")),
         steps=(say("step-usual"),),
     )
+
+
+SERVER_SHOW = Command(
+    name="server show",
+    summary="What this group has set: settings, own lamps, screens, targets and animals",
+    query=ShowQuery,
+    stored=show,
+    tell=tell_shown,
+    examples=("server show",),
+    who="moderator",
+    guide=("for-moderators",),
+)
+
+SERVER_SET = Command(
+    name="server set",
+    summary="The group's first unit, animal, guide address and time zone",
+    query=SettingsQuery,
+    stored=settings,
+    tell=tell_settings,
+    examples=("server set units:in animal:bearded dragon", "server set units:none"),
+    who="moderator",
+    guide=("for-moderators",),
+)
+
+SERVER_ANSWERS = Command(
+    name="server answers",
+    summary="Whether answers in this channel are for the asker alone or for everybody",
+    query=AnswersQuery,
+    stored=answers,
+    tell=tell_answers,
+    examples=("server answers show:public",),
+    who="moderator",
+    guide=("for-moderators",),
+)

@@ -3,6 +3,7 @@
 import asyncio
 from dataclasses import dataclass
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Says
 from bot.kept.group import ServerExport
@@ -13,7 +14,17 @@ from bot.questions.saved.files import document_of, read_file
 from bot.questions.saved.unable import server_of
 from bot.reply import Document
 
-__all__ = ["export", "forget", "import_", "tell_export", "tell_forget", "tell_import"]
+__all__ = [
+    "SERVER_EXPORT",
+    "SERVER_FORGET",
+    "SERVER_IMPORT",
+    "export",
+    "forget",
+    "import_",
+    "tell_export",
+    "tell_forget",
+    "tell_import",
+]
 
 _EXPORT, _IMPORT, _FORGET = "server export", "server import", "server forget"
 
@@ -107,3 +118,34 @@ def tell_forget(facts: GroupForgetting | GroupForgotten) -> Layered:
         title=say("gone-title"),
         brief=Brief(head=say("gone"), range=more),
     )
+
+
+SERVER_EXPORT = Command(
+    name="server export",
+    summary="All that this group has set, as a file",
+    query=ExportQuery,
+    stored=export,
+    tell=tell_export,
+    examples=("server export",),
+    who="moderator",
+)
+
+SERVER_IMPORT = Command(
+    name="server import",
+    summary="Take a file back that server export made",
+    query=ImportQuery,
+    stored=import_,
+    tell=tell_import,
+    examples=('server import file:{"noonstone": "server"}',),
+    who="moderator",
+)
+
+SERVER_FORGET = Command(
+    name="server forget",
+    summary="Delete all that is kept of this group, for good",
+    query=ForgetQuery,
+    stored=forget,
+    tell=tell_forget,
+    examples=("server forget", "server forget sure:yes"),
+    who="moderator",
+)

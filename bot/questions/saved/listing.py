@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.keeper import Enclosure
@@ -17,7 +18,7 @@ from bot.queries.mine import ListQuery
 from bot.questions.saved.reminder import Remembered, remembered
 from bot.questions.shared import name_of
 
-__all__ = ["KeptBox", "KeptOfMine", "list_", "tell_list"]
+__all__ = ["MINE_LIST", "KeptBox", "KeptOfMine", "list_", "tell_list"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,3 +104,14 @@ def _boxes(boxes: tuple[KeptBox, ...]) -> Table:
 def _cells(box: KeptBox) -> tuple[Say, ...]:
     say = Says("mine-list", box)
     return say("box"), say("animal"), say("readings"), say("last")
+
+
+MINE_LIST = Command(
+    name="mine list",
+    summary="All that is kept for you: enclosures and reminders",
+    query=ListQuery,
+    stored=list_,
+    tell=tell_list,
+    examples=("mine list",),
+    guide=("keeping-notes",),
+)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, time
 from enum import Enum
 
+from bot.command import Command
 from bot.desk import LOCAL, Desk
 from bot.facts import Name, Say, Says
 from bot.kept.boards import Topic
@@ -16,7 +17,7 @@ from bot.questions.owned import animal_told, lamp_told, screen_told, target_told
 from bot.questions.saved.unable import server_of
 from bot.questions.shared import name_of
 
-__all__ = ["changes", "tell_changes"]
+__all__ = ["SERVER_CHANGES", "changes", "tell_changes"]
 
 _MOST_LINES = 20
 # The log keeps no such day, and none is told of it.
@@ -198,3 +199,14 @@ def tell_changes(facts: GroupLog) -> Layered:
         if facts.lines
         else None,
     )
+
+
+SERVER_CHANGES = Command(
+    name="server changes",
+    summary="Which moderator changed what, and when",
+    query=ShowQuery,
+    stored=changes,
+    tell=tell_changes,
+    examples=("server changes",),
+    who="moderator",
+)

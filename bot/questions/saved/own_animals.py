@@ -9,6 +9,7 @@ from typing import Final
 
 from pydantic import ValidationError
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.group import (
@@ -33,7 +34,7 @@ from bot.questions.saved.unable import server_of, unable
 from calc.animals import Subject
 from calc.limits import Limit, limits_of
 
-__all__ = ["animal", "tell_animal"]
+__all__ = ["SERVER_ANIMAL", "animal", "tell_animal"]
 
 _ANIMAL = "server animal"
 _WANTS: Final[dict[str, OwnSubject]] = {
@@ -221,3 +222,21 @@ def _rows(facts: AnimalKept, say: Says) -> Iterator[Row]:
         yield Row(say("label-scientific"), say("scientific"))
     yield from (Row(say("label-target"), want) for want in facts.wants)
     yield from (Row(say("label-limit"), limit) for limit in facts.limits)
+
+
+SERVER_ANIMAL = Command(
+    name="server animal",
+    summary="Add an animal of the group's own, with targets and limits",
+    query=AnimalQuery,
+    stored=animal,
+    tell=tell_animal,
+    examples=(
+        "server animal name:Moss lizard uvi:2-3 basking:88-93F cool:70-76F night:58-64F",
+        (
+            "server animal name:Moss lizard basking:88-93F cool:70-76F surface_limit:104F "
+            "cool_limit:86F night_limit:52F uvi_limit:6"
+        ),
+    ),
+    who="moderator",
+    guide=("for-moderators",),
+)

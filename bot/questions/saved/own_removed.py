@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from enum import Enum, auto
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.boards import Topic
@@ -18,7 +19,7 @@ from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import animal_name, name_of
 from calc.animals import Subject, own_slug
 
-__all__ = ["remove", "tell_removed"]
+__all__ = ["SERVER_REMOVE", "remove", "tell_removed"]
 
 _REMOVE = "server remove"
 _MOST_KNOWN = 5
@@ -136,3 +137,18 @@ def tell_removed(facts: OwnGone) -> Layered:
         steps=KEPT_NEXT,
         care=boards,
     )
+
+
+SERVER_REMOVE = Command(
+    name="server remove",
+    summary="Take a lamp, a screen, a target or an animal of the group's own away",
+    query=DropQuery,
+    stored=remove,
+    tell=tell_removed,
+    examples=(
+        "server remove screen:Fine mesh",
+        "server remove animal:bearded dragon of:uvi",
+        "server remove animal:Moss lizard",
+    ),
+    who="moderator",
+)

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from typing import Final
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.kept.group import OwnSubject, OwnTarget, bounds_of
@@ -17,7 +18,7 @@ from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import animal_name
 from calc.animals import Animal, Subject, own_name
 
-__all__ = ["SUBJECTS", "OutOfOrder", "in_order", "target", "tell_target"]
+__all__ = ["SERVER_TARGET", "SUBJECTS", "OutOfOrder", "in_order", "target", "tell_target"]
 
 SUBJECTS: Final[dict[str, OwnSubject]] = {
     "uvi": Subject.UVI,
@@ -138,3 +139,18 @@ def tell_target(facts: TargetKept) -> Layered:
         steps=(say("step-target"), *KEPT_NEXT),
         care=(Care(say("care-target")),),
     )
+
+
+SERVER_TARGET = Command(
+    name="server target",
+    summary="Keep a target of the group's own for an animal",
+    query=TargetQuery,
+    stored=target,
+    tell=tell_target,
+    examples=(
+        "server target animal:bearded dragon of:basking range:98-106F best:103F",
+        "server target animal:bearded dragon of:uvi range:3-4",
+    ),
+    who="moderator",
+    guide=("for-moderators",),
+)

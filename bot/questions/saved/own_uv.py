@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Say, Says
 from bot.kept.group import OwnLamp, OwnScreen
@@ -27,7 +28,15 @@ from calc.uv.point import Shape
 from calc.uv.screen import NoScreen
 from calc.uv.shapes import fit_lamp
 
-__all__ = ["KEPT_NEXT", "lamp", "screen", "tell_lamp", "tell_screen"]
+__all__ = [
+    "KEPT_NEXT",
+    "SERVER_LAMP",
+    "SERVER_SCREEN",
+    "lamp",
+    "screen",
+    "tell_lamp",
+    "tell_screen",
+]
 
 KEPT_NEXT = (Say("kept-step-all"), Say("group-step-changes"))
 _LAMP, _SCREEN = "server lamp", "server screen"
@@ -168,3 +177,29 @@ def _check_free(name: str, command: str) -> None:
         except NotUnderstoodError:
             continue
         raise unable(command, Say("kept-no-free-name"), example="name:Hood A", option="name")
+
+
+SERVER_LAMP = Command(
+    name="server lamp",
+    summary="Keep a lamp class of the group's own, from meter readings",
+    query=LampQuery,
+    stored=lamp,
+    tell=tell_lamp,
+    examples=("server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in",),
+    who="moderator",
+    guide=("for-moderators", "how-to-take-a-reading"),
+)
+
+SERVER_SCREEN = Command(
+    name="server screen",
+    summary="Keep a screen of the group's own",
+    query=ScreenQuery,
+    stored=screen,
+    tell=tell_screen,
+    examples=(
+        "server screen name:Mesh lid screen:passes 55%",
+        "server screen name:Fine mesh readings:3.3 at 12 in without:6.0 at 12 in",
+    ),
+    who="moderator",
+    guide=("for-moderators", "screens"),
+)

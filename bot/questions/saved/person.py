@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Says
 from bot.kept.keeper import KeeperExport
@@ -22,6 +23,10 @@ from bot.questions.saved.files import document_of, read_file
 from bot.reply import Document
 
 __all__ = [
+    "MINE_EXPORT",
+    "MINE_FORGET",
+    "MINE_IMPORT",
+    "MINE_PREFER",
     "Forgetting",
     "Forgotten",
     "MineTaken",
@@ -189,3 +194,40 @@ def _gone(facts: Forgotten) -> Iterator[Row]:
     yield Row(say("label-settings"), say("settings"))
     if facts.log_lines:
         yield Row(say("label-logs"), say("logs"))
+
+
+MINE_PREFER = Command(
+    name="mine prefer",
+    summary="Your first unit and your time zone, everywhere",
+    query=PreferQuery,
+    stored=prefer,
+    tell=tell_prefer,
+    examples=("mine prefer units:cm zone:Europe/Berlin", "mine prefer units:none"),
+)
+
+MINE_EXPORT = Command(
+    name="mine export",
+    summary="All that is kept for you, as a file",
+    query=ExportQuery,
+    stored=export,
+    tell=tell_export,
+    examples=("mine export",),
+)
+
+MINE_IMPORT = Command(
+    name="mine import",
+    summary="Take a file back that mine export made",
+    query=ImportQuery,
+    stored=import_,
+    tell=tell_import,
+    examples=('mine import file:{"noonstone": "keeper"}',),
+)
+
+MINE_FORGET = Command(
+    name="mine forget",
+    summary="Delete all that is kept for you, for good",
+    query=ForgetQuery,
+    stored=forget,
+    tell=tell_forget,
+    examples=("mine forget", "mine forget sure:yes"),
+)

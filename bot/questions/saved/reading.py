@@ -10,6 +10,7 @@ from enum import Enum, auto
 from pydantic import ValidationError
 
 from bot.asker import today
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Length, Say, Says, Temp, Uvi, degrees, metres, uvi
 from bot.kept.keeper import KEPT_AS, Enclosure, Reading, kept_quantity
@@ -23,6 +24,8 @@ from bot.questions.saved.refused import Why, refused
 from calc.quantities import Quantity
 
 __all__ = [
+    "MINE_READING",
+    "MINE_UNREAD",
     "ReadOnce",
     "Unwritten",
     "What",
@@ -210,3 +213,26 @@ def tell_unread(facts: Unwritten) -> Layered:
         brief=Brief(head=say("head")),
         steps=(say("step"),),
     )
+
+
+MINE_READING = Command(
+    name="mine reading",
+    summary="Write down what you read today: UV index and temperatures",
+    query=ReadingQuery,
+    stored=read,
+    tell=tell_read,
+    examples=(
+        "mine reading name:Pebble's box uvi:4.2 distance:16in basking:103F cool:79F",
+        "mine reading name:Pebble's box uvi:4.4 distance:16in day:2026-01-10",
+    ),
+    guide=("keeping-notes", "how-to-take-a-reading"),
+)
+
+MINE_UNREAD = Command(
+    name="mine unread",
+    summary="Take the readings of a day away again",
+    query=UnreadQuery,
+    stored=unread,
+    tell=tell_unread,
+    examples=("mine unread name:Pebble's box day:today of:cool",),
+)

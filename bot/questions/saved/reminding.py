@@ -5,6 +5,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.asker import local_now
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Say, Says
 from bot.kept.keeper import Enclosure
@@ -24,6 +25,10 @@ from bot.refusal import RefusedError
 from calc.uv.decline import READ_AGAIN_DAYS, REPLACE_AFTER_DAYS
 
 __all__ = [
+    "REMIND_LIST",
+    "REMIND_ME",
+    "REMIND_OFF",
+    "REMIND_SNOOZE",
     "NoReminder",
     "Reminders",
     "list_",
@@ -221,3 +226,41 @@ async def _no_such(command: str, number: int, desk: Desk) -> RefusedError:
     if not known:
         return refused(command, Why.NO_REMINDER, "remind me about:meter")
     return refused(command, Why.OTHER_REMINDER, "remind list", "number", str(number), known)
+
+
+REMIND_ME = Command(
+    name="remind me",
+    summary="A reminder to read the meter, replace the tube, or re-check, in your time zone",
+    query=RemindQuery,
+    stored=remind,
+    tell=tell_remind,
+    examples=("remind me about:meter when:in 3 months", "remind me about:season"),
+    guide=("keeping-notes",),
+)
+
+REMIND_LIST = Command(
+    name="remind list",
+    summary="Your reminders, and why one could not be delivered",
+    query=ListQuery,
+    stored=list_,
+    tell=tell_list,
+    examples=("remind list",),
+)
+
+REMIND_SNOOZE = Command(
+    name="remind snooze",
+    summary="Put a reminder off",
+    query=SnoozeQuery,
+    stored=snooze,
+    tell=tell_snooze,
+    examples=("remind snooze number:1 until:in 2 days",),
+)
+
+REMIND_OFF = Command(
+    name="remind off",
+    summary="Take a reminder away",
+    query=NumberQuery,
+    stored=off,
+    tell=tell_off,
+    examples=("remind off number:1",),
+)

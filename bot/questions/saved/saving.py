@@ -8,6 +8,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from bot.asker import today
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Bound as Rounded
 from bot.facts import Length, Say, Says, Share, metres, share
@@ -27,7 +28,16 @@ from bot.questions.setup.told import SetUpTold, told_by
 from bot.questions.uv.length_asked import tube_length_m
 from bot.refusal import RefusedError
 
-__all__ = ["BOUNDED", "BeyondKept", "Saved", "save", "tell_beyond", "tell_save", "told_ends"]
+__all__ = [
+    "BOUNDED",
+    "MINE_SAVE",
+    "BeyondKept",
+    "Saved",
+    "save",
+    "tell_beyond",
+    "tell_save",
+    "told_ends",
+]
 
 _DAY_S = 86_400.0
 BOUNDED = {
@@ -205,3 +215,24 @@ def tell_beyond(facts: BeyondKept) -> Layered:
         brief=Brief(head=say("beyond"), range=(ends,), steps=(say("step-try"),)),
         steps=(say("step-try"),),
     )
+
+
+MINE_SAVE = Command(
+    name="mine save",
+    summary="Keep an enclosure of yours, or change what is told of it; only you see it",
+    query=SaveQuery,
+    stored=save,
+    tell=tell_save,
+    examples=(
+        (
+            "mine save name:Pebble's box animal:bearded dragon tube:12% reflector:polished "
+            "screen:none distance:16in age:new"
+        ),
+        "mine save name:Spare box enclosure:120x60x60cm",
+        (
+            "mine save name:Fern's box words:beardie with a 12% in a shiny hood, no screen, "
+            "18 inches above his back, 4x2x2"
+        ),
+    ),
+    guide=("keeping-notes",),
+)

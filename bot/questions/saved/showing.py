@@ -8,6 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Length, Say, Says
 from bot.kept.keeper import KEPT_AS, Enclosure, Reading
@@ -22,7 +23,7 @@ from bot.questions.saved.trend import Reckoned, trend_of
 from bot.questions.uv.decline import tell_fading
 from calc.quantities import Quantity
 
-__all__ = ["BoxShown", "OnDay", "day_said", "show", "tell_show"]
+__all__ = ["MINE_SHOW", "BoxShown", "OnDay", "day_said", "show", "tell_show"]
 
 _MOST_ROWS = 20
 
@@ -168,3 +169,14 @@ class _Day:
 def day_said(day: date) -> Say:
     """Return a day of the calendar."""
     return Say("mine-show-on", _Day(day))
+
+
+MINE_SHOW = Command(
+    name="mine show",
+    summary="An enclosure of yours: set-up, history, how the tube fades, when to read again",
+    query=NamedQuery,
+    stored=show,
+    tell=tell_show,
+    examples=("mine show name:Pebble's box",),
+    guide=("keeping-notes", "when-a-lamp-is-worn-out"),
+)

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from datetime import timedelta
 
+from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Say, Says
 from bot.kept.counts import Asked
@@ -22,7 +23,7 @@ from bot.questions.saved.unable import server_of
 from bot.questions.saved.weekly import passed_by, tallied
 from bot.reply import Picture
 
-__all__ = ["stats", "tell_stats"]
+__all__ = ["SERVER_STATS", "stats", "tell_stats"]
 
 _STATS = "server stats"
 _GUIDE = ("for-moderators",)
@@ -127,3 +128,15 @@ def _table(facts: Stats, say: Says) -> Table:
 def _line(week: CountedWeek) -> tuple[Say, ...]:
     say = Says("count", week)
     return say("week"), say("questions"), say("animals"), say("pages")
+
+
+SERVER_STATS = Command(
+    name="server stats",
+    summary="What was asked here by week: questions, animals, guide pages; no text, no person",
+    query=StatsQuery,
+    stored=stats,
+    tell=tell_stats,
+    examples=("server stats", "server stats weeks:26"),
+    who="moderator",
+    guide=("for-moderators",),
+)

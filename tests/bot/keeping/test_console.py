@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from bot.commands import STORED_COMMANDS
 from bot.completion import complete, complete_line
 from bot.fronts.backups import back_up_now, restore_now
 from bot.fronts.demo import SCENES
@@ -16,7 +17,6 @@ from bot.preferences import Preferences
 from bot.reply import Reply
 from bot.store.counts import Counts
 from bot.store.errors import StoreUnavailableError
-from bot.stored_commands import STORED_COMMANDS
 from tests.bot import program
 
 

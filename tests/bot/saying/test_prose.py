@@ -7,8 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.commands import ALL_COMMANDS
-from bot.stored_commands import STORED_COMMANDS
+from bot.commands import ALL_COMMANDS, STORED_COMMANDS
 
 ROOT = Path(__file__).parent.parent.parent.parent
 MOVED = sorted((ROOT / "bot" / "questions").rglob("*.py"))
