@@ -11,7 +11,7 @@ from bot.facts import Say
 from bot.language.units import Units
 from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
 from bot.linking import page_links
-from bot.preferences import Preferences
+from bot.preferences import LANGUAGES, Preferences
 from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role
 from bot.saying.voice import voice
 from calc.naming import Unplaced, named
@@ -62,8 +62,9 @@ def of_its_lamp(alarms: Iterable[Alarm], given: Mapping[str, str]) -> tuple[Alar
 @cache
 def _guide_names() -> frozenset[str]:
     """Return the slug and title of every page of the guide, and the headings of its parts."""
-    pages = guide.pages()
-    headings = (heading for page in pages for heading, _ in guide.sections(page))
+    pages = [page for language in LANGUAGES for page in guide.pages(language)]
+    lines = (line for page in pages for line in page.body.splitlines())
+    headings = (line.removeprefix("## ") for line in lines if line.startswith("## "))
     titles = (name for page in pages for name in (page.slug, page.title))
     return frozenset(_plain(name) for name in (*titles, *headings))
 

@@ -1,5 +1,6 @@
 """Reads the guide's pages and refuses a page that would mislead or break a link."""
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
@@ -21,6 +22,7 @@ from calc.sources import bibliography
 __all__ = [
     "FIRST",
     "MOST_WORDS",
+    "Answers",
     "Figure",
     "GuideError",
     "Page",
@@ -97,6 +99,31 @@ class Figure(BaseModel):
         return self
 
 
+class Answers(BaseModel):
+    """Questions that a part of a page answers with its first sentence.
+
+    A question is asked where all patterns of one row of ``asked`` stand in it as whole words, and
+    ``unless`` is not found.
+    """
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    part: _Text
+    asked: tuple[tuple[_Text, ...], ...]
+    unless: _Text | None = None
+
+    @model_validator(mode="after")
+    def _can_be_asked(self) -> Self:
+        if not self.asked or not all(self.asked):
+            raise ValueError("a part that answers names patterns of its questions")
+        for pattern in (*(each for row in self.asked for each in row), self.unless or ""):
+            try:
+                re.compile(pattern)
+            except re.error:
+                raise ValueError(f"not a pattern: {pattern}") from None
+        return self
+
+
 class _FrontMatter(BaseModel):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -108,6 +135,7 @@ class _FrontMatter(BaseModel):
     related: tuple[_Text, ...]
     sources: tuple[_Text, ...]
     figures: tuple[Figure, ...] = ()
+    answers: tuple[Answers, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +152,7 @@ class Page:
     related: tuple[str, ...]
     sources: tuple[str, ...]
     figures: tuple[Figure, ...] = ()
+    answers: tuple[Answers, ...] = ()
 
 
 @cache
@@ -203,6 +232,9 @@ def _check_figures(entry: Page) -> None:
     lines = entry.body.splitlines()
     headings = {line.removeprefix("## ") for line in lines if line.startswith("## ")}
     under = [figure.under for figure in entry.figures]
+    for answers in entry.answers:
+        if answers.part not in headings:
+            raise GuideError(f"guide page {entry.slug}: no heading {answers.part!r} that answers")
     for heading in under:
         if heading not in headings:
             raise GuideError(f"guide page {entry.slug}: no heading {heading!r} for its figure")

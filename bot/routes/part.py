@@ -2,13 +2,17 @@
 
 import re
 from collections import Counter
+from dataclasses import dataclass
 from functools import cache
 
 from bot import guide
 from bot.language.screens import pane_in
 from bot.routes.asked import Asked
 
-__all__ = ["part_asked"]
+__all__ = ["part_answering", "part_asked"]
+
+# Who writes more tells a set-up; a short answer is for a question in a line.
+_MOST_WORDS = 30
 
 _WORD = re.compile(r"[a-z]{3,}")
 # Words that stand in every question or on every page.
@@ -27,6 +31,55 @@ _AT_THE_END = "One thing to do next"
 _STEM = 5
 _IN_HEADING = 3.0
 _LEAST = 1.0
+
+
+def part_answering(asked: Asked, language: str) -> tuple[str, str] | None:
+    """Return the page, and its part, whose first sentence answers the words; else None."""
+    told = asked.warmth or asked.at_a_distance or asked.readings
+    if told or len(asked.words.split()) > _MOST_WORDS:
+        return None
+    for known in dict.fromkeys((language, guide.FIRST)):
+        for answers in _answers(known):
+            if answers.are_asked_by(asked):
+                return answers.slug, answers.part
+    return None
+
+
+@dataclass(frozen=True, slots=True)
+class _Answers:
+    """A part that answers: the patterns of its questions, all of a row at once, and what no."""
+
+    slug: str
+    part: str
+    rows: tuple[tuple[re.Pattern[str], ...], ...]
+    unless: re.Pattern[str] | None
+
+    def are_asked_by(self, asked: Asked) -> bool:
+        """Say whether the words ask one of its questions."""
+        if not any(all(each.search(asked.words) for each in row) for row in self.rows):
+            return False
+        return self.unless is None or self.unless.search(asked.words) is None
+
+
+def _whole_words(pattern: str) -> re.Pattern[str]:
+    return re.compile(rf"(?<!\w)(?:{pattern})(?!\w)")
+
+
+@cache
+def _answers(language: str) -> tuple[_Answers, ...]:
+    return tuple(
+        _Answers(
+            page.slug,
+            answers.part,
+            tuple(
+                tuple(re.compile(rf"(?<!\w)(?:{one})(?!\w)") for one in row)
+                for row in answers.asked
+            ),
+            re.compile(answers.unless) if answers.unless else None,
+        )
+        for page in guide.pages(language)
+        for answers in page.answers
+    )
 
 
 def part_asked(slug: str, asked: Asked) -> str:

@@ -26,7 +26,7 @@ from bot.routes.filled import FILLED, filled
 from bot.routes.missing import Lacking, still_needed
 from bot.routes.offered import offer, offer_lamps
 from bot.routes.pages import page_asked, page_explaining
-from bot.routes.part import part_asked
+from bot.routes.part import part_answering, part_asked
 from bot.routes.perhaps import possible
 from bot.routes.rule import tube_at_a_place
 from bot.routes.rules import fitting
@@ -42,6 +42,8 @@ _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen
 def route(query: AskQuery, context: Context) -> Routed | Layered:
     """Return the question that free words ask, the reply where none is asked, or raise."""
     asked = asked_in(query, context)
+    if found := part_answering(asked, context.language):
+        return Routed("guide", {"page": found[0], "part": found[1]})
     if is_beyond(asked):
         return not_mine(asked, context)
     if asked.without_figures:

@@ -50,6 +50,12 @@ _RULES = (
     Rule("check", (), when=lambda a: bool(a.told.all(FactName.UVI)) and a.about_an_animal),
     Rule(
         "decline",
+        (UV, r"\b(?:chang|replac|swap|renew)\w*", r"\b(?:when|how (?:often|soon|long)|every)\b"),
+        r"\b(?:to|for) (?:an? )?\d|\bdistance\b|\bfar\b",
+        lambda a: not a.told.all(FactName.AGE) and not a.at_a_distance and not a.warmth,
+    ),
+    Rule(
+        "decline",
         (UV,),
         r"\bchang\w* (?:\w+ ){0,4}(?:to|for)\b",
         lambda a: bool(a.told.all(FactName.AGE)) and not a.at_a_distance and not a.warmth,

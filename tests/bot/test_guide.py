@@ -29,6 +29,10 @@ def _with_figure(*figures: str) -> str:
     return front + "Text.\n\n## One\n\nMore."
 
 
+def _answering(*answers: str) -> str:
+    return _with_figure().replace("figures: []", f"answers: [{', '.join(answers)}]")
+
+
 OTHER = FRONT.replace("order: 1", "order: 2").replace("[other]", "[first]")
 
 
@@ -244,6 +248,9 @@ def test_a_page_uses_the_name_of_the_glossary_and_no_other(page: guide.Page) -> 
         (_with_figure("{under: One, caption: C, ask: a, sketch: layout}"), "or a sketch"),
         (_with_figure("{under: One, caption: C, sketch: cats}"), "sketch: input should be"),
         (_with_figure("{under: One, ask: about}"), "caption: field required"),
+        (_answering("{part: Two, asked: [[a]]}"), "no heading 'Two' that answers"),
+        (_answering("{part: One, asked: [[]]}"), "names patterns of its questions"),
+        (_answering("{part: One, asked: [['a(']]}"), "not a pattern: a("),
     ],
 )
 def test_a_page_that_is_not_whole_is_refused_in_one_sentence(text: str, told: str) -> None:

@@ -114,13 +114,13 @@ def _others() -> Iterator[Say]:
 def tell_by_age(facts: ByAge) -> Layered:
     """Tell whether its age says to replace it, and that only a meter can tell."""
     say = Says("decline", facts)
-    known = facts.aged is not Aged.UNKNOWN
+    known, untold = facts.aged is not Aged.UNKNOWN, facts.aged is Aged.UNTOLD
     return Layered(
         command="decline",
         title=say("age-title"),
         brief=Brief(
-            head=say.by("aged", facts.aged),
-            range=(say("usual"),) if known else (),
+            head=say("usual") if untold else say.by("aged", facts.aged),
+            range=(say.by("aged", facts.aged),) if untold else (say("usual"),) if known else (),
             steps=(say("do-meter") if known else say("do-other"), say("do-note")),
         ),
         steps=(say("step-note"), say("step-borrow")),
