@@ -120,3 +120,21 @@ async def test_the_entry_is_registered_only_with_its_question(
     async with world.running(bot()):
         kinds = [command["type"] for command in world.platform.commands[None]]
     assert set(kinds) == {1}
+
+
+@pytest.mark.parametrize(
+    ("told", "said"),
+    [
+        ("does my corn snake need heat at night, room is 58F", "/night room:58 F"),
+        ("beardie, 12% in a shiny hood, no mesh, 16in to his back, basking 98, cool 78", "/check"),
+    ],
+)
+async def test_a_question_and_a_set_up_are_both_heard_in_a_message(
+    world: World, bot: Maker, monkeypatch: pytest.MonkeyPatch, told: str, said: str
+) -> None:
+    monkeypatch.setattr("bot.fronts.discord.menus.MENUS", MENUS)
+    async with world.running(bot()):
+        answer = await world.menu("Answer this", world.says(MOSS, told))
+    assert answer.ephemeral
+    assert said in answer.text
+    assert "Reply in the channel" in answer.buttons

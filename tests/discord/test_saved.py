@@ -257,3 +257,18 @@ async def test_without_its_store_everything_else_is_answered(
     assert "In cm" in answer.buttons
     assert "cannot be reached" in saved.text
     assert offered.choices[0] == "bearded dragon"
+
+
+async def test_what_cannot_be_taken_back_is_confirmed_by_a_button(
+    world: World, keeper: Keeper
+) -> None:
+    async with world.running(keeper()):
+        await world.slash("mine save", SAVE)
+        asked = await world.slash("mine forget", {})
+        kept = await world.slash("mine list", {})
+        done = await world.press(asked, "Yes, delete for good")
+        empty = await world.slash("mine list", {})
+    assert "No enclosures" not in kept.text
+    assert done.ephemeral
+    assert "Yes, delete for good" not in done.buttons
+    assert "No enclosures" in empty.text

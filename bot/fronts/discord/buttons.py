@@ -18,6 +18,7 @@ from bot.fronts.discord.reminders import DoneButton, SnoozeButton
 from bot.fronts.discord.seen import Row
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, send
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
+from bot.fronts.discord.sure import SureButton
 from bot.language.quantities import Units
 from bot.preferences import FIRST
 from bot.reply import PageLink, PartName, Reply
@@ -79,6 +80,7 @@ BUTTONS: Final = (
     SnoozeButton,
     DoneButton,
     BoardButton,
+    SureButton,
 )
 
 

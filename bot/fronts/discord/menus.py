@@ -26,7 +26,7 @@ class Menu:
     command: str
 
 
-MENUS: Final = (Menu("Check this set-up", "check"),)
+MENUS: Final = (Menu("Answer this", "ask"), Menu("Check this set-up", "check"))
 
 
 def message_menus() -> Iterator[app_commands.ContextMenu]:

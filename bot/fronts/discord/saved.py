@@ -25,6 +25,7 @@ from bot.fronts.discord.sending import (
     send,
     think,
 )
+from bot.fronts.discord.sure import SURE, SureButton, asks_to_be_sure
 from bot.menu import STORED_GROUPS
 from bot.problems import problem
 from bot.questions.saved.files import MOST_IMPORT
@@ -35,7 +36,7 @@ from bot.store.errors import StoreError
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["saved_groups"]
+__all__ = ["answer_saved", "saved_groups"]
 
 _Interaction = discord.Interaction["Noonstone"]
 Slash = Callable[[Command, Any], app_commands.Command[Any, ..., None]]
@@ -78,25 +79,30 @@ def _group(name: str, about: str, *, for_moderators: bool) -> app_commands.Group
 
 def _answering(command: Command) -> Any:
     async def answer(interaction: _Interaction, filled: Mapping[str, Any]) -> None:
-        async with guarded(interaction, f"answering {command.name}"):
-            client, memory = interaction.client, interaction.client.memory
-            if memory is None:
-                return
-            with client.noted(command.name) as note:
-                reply = await _soon(
-                    interaction, _reply(client, memory, interaction, command, filled)
-                )
-                note(reply.status)
-                if reply.status == "ok":
-                    # Before it is confirmed, so that the very next question knows of it.
-                    memory.changed(interaction)
-                message = await _message(interaction, command, reply)
-                await send(interaction, message, private=not in_direct_messages(interaction))
-            if reply.status == "ok":
-                memory.count(interaction, command.name, {})
-                client.wake()
+        await answer_saved(interaction, command, filled)
 
     return answer
+
+
+async def answer_saved(
+    interaction: _Interaction, command: Command, filled: Mapping[str, Any]
+) -> None:
+    """Answer a question about saved data to the asker alone."""
+    async with guarded(interaction, f"answering {command.name}"):
+        client, memory = interaction.client, interaction.client.memory
+        if memory is None:
+            return
+        with client.noted(command.name) as note:
+            reply = await _soon(interaction, _reply(client, memory, interaction, command, filled))
+            note(reply.status)
+            if reply.status == "ok":
+                # Before it is confirmed, so that the very next question knows of it.
+                memory.changed(interaction)
+            message = await _message(interaction, command, reply, filled)
+            await send(interaction, message, private=not in_direct_messages(interaction))
+        if reply.status == "ok":
+            memory.count(interaction, command.name, {})
+            client.wake()
 
 
 async def _soon(interaction: _Interaction, asked: Any) -> Reply:
@@ -139,7 +145,9 @@ async def _keep_counts(memory: Memory, interaction: _Interaction) -> None:
         return
 
 
-async def _message(interaction: _Interaction, command: Command, reply: Reply) -> Message:
+async def _message(
+    interaction: _Interaction, command: Command, reply: Reply, filled: Mapping[str, Any]
+) -> Message:
     private = not in_direct_messages(interaction)
     attached = []
     if reply.document is not None:
@@ -155,6 +163,10 @@ async def _message(interaction: _Interaction, command: Command, reply: Reply) ->
         own=False,
         swap_to=None,
     )
+    if reply.status == "ok" and asks_to_be_sure(command, filled.get(SURE)):
+        view = discord.ui.View(timeout=None)
+        view.add_item(SureButton(command.name, reply.around))
+        rows = (*view.to_components(), *rows)
     return Message(
         post=render_post(reply), rows=rows, attached=attached, card=private, colour=colour_of(reply)
     )

@@ -7,6 +7,7 @@ button-share = Teilen
 button-reply = Im Kanal antworten
 button-in = In Zoll
 button-cm = In cm
+button-sure = Ja, endgültig löschen
 button-all = Alles zeigen
 
 ## Der Teil, der offen ist

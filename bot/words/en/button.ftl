@@ -7,6 +7,7 @@ button-share = Share
 button-reply = Reply in the channel
 button-in = In inches
 button-cm = In cm
+button-sure = Yes, delete for good
 button-all = Show all
 
 ## The part that is open
