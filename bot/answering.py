@@ -22,9 +22,7 @@ _log = logging.getLogger(__name__)
 def answer_of(command: Command, query: Query, context: Context) -> Reply:
     """Return the answer to a question, or that its animal has no figures here."""
     try:
-        if command.facts is None:
-            assert command.answer is not None
-            return command.answer(query, context)
+        assert command.facts is not None
         assert command.tell is not None
         return in_words(command.tell(command.facts(query, context)), context)
     except WithoutFiguresError as error:

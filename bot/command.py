@@ -8,7 +8,7 @@ from bot.desk import Desk
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.options import Query
-from bot.reply import PartName, Reply
+from bot.reply import PartName
 
 __all__ = ["Command", "Routed"]
 
@@ -36,7 +36,6 @@ class Command:
     """One question as data.
 
     ``facts`` works out what is to be told, in SI and without a word; ``tell`` picks the messages.
-    A question that still makes its own sentences has ``answer`` in place of both.
 
     ``positional`` names the option that takes the words before the first ``name:``, so that
     ``convert 14in`` and ``guide screens`` work as people type them. A question about saved data
@@ -52,7 +51,6 @@ class Command:
     examples: tuple[str, ...]
     facts: Callable[[Any, Context], Any] | None = None
     tell: Callable[[Any], Layered] | None = None
-    answer: Callable[[Any, Context], Reply] | None = None
     route: Callable[[Any, Context], Routed | Layered] | None = None
     lacks: Callable[[Any, Routed, Sequence[str], Context], Layered] | None = None
     stored: Callable[[Any, Context, Desk], Awaitable[Any]] | None = None

@@ -9,7 +9,14 @@ from bot.preferences import Preferences
 from bot.reply import Reply
 from bot.saying.said import said
 from bot.saying.voice import voice
-from bot.store.errors import Full, LimitError, StoreError, StoreUnavailableError
+from bot.store.errors import (
+    Full,
+    LimitError,
+    StoreAddressError,
+    StoreError,
+    StoreTooNewError,
+    StoreUnavailableError,
+)
 from bot.unread import Way
 
 __all__ = ["problem", "store_told"]
@@ -49,6 +56,11 @@ def store_told(error: StoreError) -> Say:
             return Say("refused-full", AtMost(most, what))
         case StoreUnavailableError():
             return Say("refused-store-away")
+        # These two stop a bot before anybody can ask it: at a console the asker is who runs it.
+        case StoreAddressError():
+            return Say("refused-store-address")
+        case StoreTooNewError():
+            return Say("refused-store-newer")
         case _:
             # Of the database itself: its log says more, to whoever runs it.
             return Say("refused-store-broken")

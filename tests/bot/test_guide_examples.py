@@ -28,7 +28,7 @@ def shown_in(page: guide.Page) -> list[tuple[Command, str]]:
             at = command_at(code)
             assert at, f"{page.slug}: there is no question {code}"
             command, rest = at
-            if command.answer and rest:
+            if command.facts and rest:
                 found.append((command, code))
     return found
 

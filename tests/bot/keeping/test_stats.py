@@ -204,7 +204,7 @@ async def test_two_years_of_everything_fit_the_words_the_picture_and_a_message(
     assert "4 May 2026 (so far)" in render_post(reply).text
 
 
-@pytest.mark.parametrize("command", [c for c in COMMANDS if c.answer], ids=lambda c: c.name)
+@pytest.mark.parametrize("command", [c for c in COMMANDS if c.facts], ids=lambda c: c.name)
 def test_the_answers_of_a_question_point_to_the_pages_that_its_entry_names(
     command: Command,
 ) -> None:

@@ -23,7 +23,8 @@ async def test_the_weeks_and_totals_of_a_server(store: Store) -> None:
     desk = Desk(store, 31, GARDEN, 61, moderator=True, now=NOW)
     reply = await ask_stored("server stats", Preferences(), desk)
     assert reply.answer.startswith(
-        "7 questions asked, 3 animals named and 2 guide pages opened in 3 weeks"
+        "7 questions asked in 3 weeks, since Monday 20 April 2026. "
+        "3 animals named and 2 guide pages opened."
     )
     assert reply.table is not None
     assert reply.table.rows == (
