@@ -7,9 +7,12 @@ import pytest
 from bot.ask import ask
 from bot.brief import MOST_LINES, phone_lines
 from bot.commands import COMMANDS
+from bot.facts import Say
 from bot.language.units import Units
 from bot.preferences import LANGUAGES, Language, Preferences
 from bot.reply import PartName, Reply, Role
+from bot.saying.voice import voice
+from bot.saying.words import Words
 from tests.bot.saying import pinning
 
 # A question that shows all of itself at once, such as a page of the guide, has no brief.
@@ -81,13 +84,33 @@ def test_no_brief_that_heats_a_night_lacks_its_thermostat(language: Language) ->
     assert heated > 5
 
 
-def test_what_is_not_there_in_a_language_is_told_whole_in_english_and_says_so_once() -> None:
+def test_what_is_not_there_in_a_language_is_told_whole_in_english_and_says_so_once(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    note, rest = (voice("de", Units.CM).text(Say(f"only-english{end}")) for end in ("", "-rest"))
+    is_there = Words.__contains__
+    missing = ("convert-", "night-")
+    monkeypatch.setattr(
+        Words,
+        "__contains__",
+        lambda self, key: (
+            is_there(self, key) and not (self.language == "de" and key.startswith(missing))
+        ),
+    )
     reply = told("convert 14in", "de", Units.CM)
-    note = "Diese Antwort gibt es noch nicht auf Deutsch."
     assert reply.language == "en"
     assert [line.text for line in reply.brief].count(note) == 1
+    assert reply.brief[0].text.startswith("14 in is 35.56 cm")
+    danger = told("night room:2C animal:bearded dragon", "de", Units.CM)
+    assert danger.language == "en"
+    assert "wärmeres Zimmer" in danger.brief[0].text
+    assert [line.text for line in danger.brief].count(rest) == 1
+    assert note not in pinning.everything(danger)
+    assert note not in pinning.everything(told("convert 14in", "en", Units.CM))
+
+
+def test_a_danger_and_its_answer_are_told_in_the_language_of_who_asks() -> None:
     danger = told("night room:2C animal:bearded dragon", "de", Units.CM)
     assert danger.dangers
     assert danger.language == "de"
-    assert note not in pinning.everything(danger)
-    assert note not in pinning.everything(told("convert 14in", "en", Units.CM))
+    assert "auf Deutsch" not in pinning.everything(danger)
