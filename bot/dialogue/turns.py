@@ -27,7 +27,7 @@ from bot.question_context import context_of
 from bot.reply import Reply
 from bot.routes.routing import route
 
-__all__ = ["START", "Dialogue", "Next", "after", "next_line"]
+__all__ = ["START", "Dialogue", "Next", "after", "next_line", "told_before"]
 
 _ONE_WORD = "question"
 # These are answered for every fixture and screen that it may be.
@@ -120,13 +120,16 @@ def next_line(
 
 def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     """Return the dialogue after an answer; what was not understood changes nothing."""
-    asked = reply.perhaps or reply.asked
+    return replace(told_before(reply.perhaps or reply.asked, dialogue), offers=reply.offers)
+
+
+def told_before(asked: str, dialogue: Dialogue) -> Dialogue:
+    """Return the dialogue after a question that is known as a line alone."""
     apart = _taken_apart(asked)
     if apart is None:
-        return replace(dialogue, offers=reply.offers)
+        return dialogue
     stays = {name: text for name, text in apart[1].items() if name in _STAYS and text != NOT_SURE}
-    known = {**dialogue.known, **stays}
-    return replace(dialogue, asked=asked, offers=reply.offers, known=known)
+    return replace(dialogue, asked=asked, offers=(), known={**dialogue.known, **stays})
 
 
 def _is_typed(line: str) -> bool:

@@ -144,6 +144,8 @@ def post_in_channel(platform: Platform, channel_id: int, body: Json, files: File
     if nonce is not None and (channel_id, nonce) in platform.nonces:
         return platform.nonces[channel_id, nonce]
     post = store(platform, channel_id, body, files)
+    if "message_reference" in body:
+        post.payload["message_reference"] = body["message_reference"]
     if nonce is not None:
         assert len(str(nonce)) <= MOST_NONCE
         platform.nonces[channel_id, nonce] = post

@@ -15,7 +15,7 @@ from tests.discord.exchanges import AUTOCOMPLETE, COMMAND, COMPONENT, MODAL
 from tests.discord.gateway import Gateway
 from tests.discord.http import BASE, Api
 from tests.discord.limits import Json
-from tests.discord.payloads import interaction, message, snowflake, user
+from tests.discord.payloads import bot_user, interaction, message, snowflake, user
 from tests.discord.platform import Exchange, Platform, Post
 
 __all__ = ["World"]
@@ -207,6 +207,30 @@ class World:
         payload = message(place.channel_id, user(person), content=text)
         post = Post(payload, None, frozenset())
         self.platform.posts[post.id] = post
+        return post
+
+    async def writes(
+        self,
+        person: Person,
+        text: str,
+        where: Place | None = None,
+        *,
+        to: Post | None = None,
+        mentions: bool = True,
+    ) -> Post:
+        """Let a person write a message that Discord tells the bot of, as a reply or by itself."""
+        place = where or in_server()
+        post = self.says(person, text, place)
+        if mentions:
+            post.payload["mentions"] = [bot_user()]
+            post.payload["content"] = f"<@{bot_user()['id']}> {text}"
+        guild_id = place.server.id if place.server else None
+        if guild_id is not None:
+            post.payload["guild_id"] = str(guild_id)
+        if to is not None:
+            post.payload["type"] = 19
+            post.payload["referenced_message"] = to.payload
+        await self.gateway.dispatch("MESSAGE_CREATE", post.payload, guild_id)
         return post
 
     def attaches(self, name: str, content: bytes) -> Upload:

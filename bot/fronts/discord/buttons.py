@@ -18,6 +18,7 @@ from bot.fronts.discord.reminders import DoneButton, SnoozeButton
 from bot.fronts.discord.seen import Row
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, send
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
+from bot.fronts.discord.show import ShowButton
 from bot.fronts.discord.sure import SureButton
 from bot.language.quantities import Units
 from bot.preferences import FIRST
@@ -81,6 +82,7 @@ BUTTONS: Final = (
     DoneButton,
     BoardButton,
     SureButton,
+    ShowButton,
 )
 
 

@@ -37,6 +37,7 @@ from bot.fronts.discord.sending import (
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import sync_when_changed
+from bot.fronts.discord.talking import Talk, Written
 from bot.fronts.discord.upkeep import Upkeep
 from bot.fronts.studio import Studio
 from bot.kept.group import Shown
@@ -49,7 +50,7 @@ from bot.reply import PartName
 from bot.settings import Shards
 from bot.store.store import Store
 
-__all__ = ["Noonstone", "keep_the_library_quiet"]
+__all__ = ["Noonstone"]
 
 _log = logging.getLogger(__name__)
 
@@ -78,7 +79,7 @@ class Noonstone(discord.AutoShardedClient):
     ) -> None:
         super().__init__(
             shard_count=shards.count if shards else None,
-            intents=discord.Intents(guilds=True),
+            intents=discord.Intents(guilds=True, guild_messages=True, dm_messages=True),
             allowed_mentions=discord.AllowedMentions.none(),
             max_ratelimit_timeout=_LONGEST_RATE_LIMIT_S,
             max_messages=None,
@@ -97,7 +98,8 @@ class Noonstone(discord.AutoShardedClient):
         share = len(shards.ids) / shards.count if shards else 1.0
         self._upkeep = Upkeep(self, self.memory, share) if self.memory is not None else None
         self._here: set[int] = set()
-        self._answers = Answers()
+        self.answers = Answers()
+        self._talk = Talk()
         self._preferences = preferences
         self._folder = folder
         self._numbers: Mapping[str, int] = {}
@@ -208,6 +210,10 @@ class Noonstone(discord.AutoShardedClient):
         if error is not None:
             note_failure(error, f"handling {event}")
 
+    async def on_written(self, written: Written) -> None:
+        """Answer what was written to the bot."""
+        await self._talk.answer(self, written)
+
     async def on_interaction(self, interaction: discord.Interaction["Noonstone"]) -> None:
         """Take the forms; commands and buttons find their own way."""
         if interaction.type is discord.InteractionType.modal_submit:
@@ -269,7 +275,7 @@ class Noonstone(discord.AutoShardedClient):
             alone = in_direct_messages(interaction)
             way = Way(public, alone, self.studio is not None, shown is not Shown.PRIVATE)
             with self.noted(question.command) as note:
-                finished = await self._answers.finished(question, preferences, way, about, part)
+                finished = await self.answers.finished(question, preferences, way, about, part)
                 note(finished.status)
                 if self.memory is not None and finished.status == "ok":
                     meant = finished.meant
@@ -309,10 +315,3 @@ class Noonstone(discord.AutoShardedClient):
         finally:
             self.metrics.questions.labels(command, outcome).inc()
             _log.info("%s: %s in %.1f ms", command, outcome, taken_s * 1000)
-
-
-def keep_the_library_quiet() -> None:
-    """Keep what people type out of the log, whatever its level, and voice, which is not used."""
-    library = logging.getLogger("discord")
-    library.setLevel(max(logging.INFO, logging.getLogger().level))
-    discord.VoiceClient.warn_nacl = discord.VoiceClient.warn_dave = False

@@ -2,12 +2,15 @@
 
 Discord tells every channel, role and emoji of every server. A question brings what it needs of
 them along, so they are not kept, and what changes them is not listened to; only that a channel
-is gone, since a board or a reminder may be meant for it.
+is gone, since a board or a reminder may be meant for it. Of messages only those are looked at
+that talk to the bot; the others are dropped before anything is made of them.
 """
 
 from typing import Any, Final
 
 from discord.state import AutoShardedConnectionState
+
+from bot.fronts.discord.talking import talks_to
 
 __all__ = ["LeanState"]
 
@@ -20,6 +23,7 @@ _HEARD: Final = frozenset(
         "CHANNEL_DELETE",
         "THREAD_DELETE",
         "INTERACTION_CREATE",
+        "MESSAGE_CREATE",
     }
 )
 _UNREAD: Final = (
@@ -49,6 +53,13 @@ class LeanState(AutoShardedConnectionState[Any]):
         # The role of everybody, which bears the server's own id, is taken for granted.
         kept["roles"] = [role for role in data.get("roles", ()) if role["id"] == data["id"]]
         super().parse_guild_create(kept)
+
+    def parse_message_create(self, data: Any) -> None:
+        """Tell of a message that talks to the bot; nothing is made of any other."""
+        me = self.self_id
+        written = None if me is None else talks_to(data, me)
+        if written is not None:
+            self.dispatch("written", written)
 
     def parse_channel_delete(self, data: Any) -> None:
         """Tell of a channel that was deleted, by its number: it was never kept."""

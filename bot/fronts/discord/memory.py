@@ -12,7 +12,7 @@ from collections import Counter, OrderedDict
 from collections.abc import Callable, Coroutine, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
-from typing import Any, Final, Generic, TypeVar
+from typing import Any, Final, Generic, Protocol, TypeVar
 
 import discord
 
@@ -32,6 +32,26 @@ __all__ = ["Memory"]
 _log = logging.getLogger(__name__)
 
 _Interaction = discord.Interaction[Any]
+
+
+class _Asking(Protocol):
+    """Who asks, and where: an interaction, or a message that talks to the bot."""
+
+    @property
+    def user(self) -> discord.abc.Snowflake: ...
+
+    @property
+    def guild_id(self) -> int | None: ...
+
+    @property
+    def channel_id(self) -> int | None: ...
+
+    @property
+    def channel(self) -> Any: ...
+
+    def is_guild_integration(self) -> bool: ...
+
+
 _Value = TypeVar("_Value")
 _FRESH_S: Final = 60.0
 _MOST: Final = 5_000
@@ -100,14 +120,14 @@ class Memory:
             lacking=lacking(interaction),
         )
 
-    async def preferences(self, interaction: _Interaction, base: Preferences) -> Preferences:
+    async def preferences(self, interaction: _Asking, base: Preferences) -> Preferences:
         """Return how to answer: by the asker's and the group's settings, as far as known."""
         keeper, group = await self._known(interaction)
         if group is None:
             return merged(base, keeper)
         return merged(base, keeper, group.settings, group.own)
 
-    async def shown(self, interaction: _Interaction) -> Shown | None:
+    async def shown(self, interaction: _Asking) -> Shown | None:
         """Return who sees the answers here, where the group has said so.
 
         A thread has what its channel has, unless something was said in the thread itself.
@@ -191,7 +211,7 @@ class Memory:
 
     # --- reading -----------------------------------------------------------------------------
 
-    async def _known(self, interaction: _Interaction) -> tuple[KeeperSettings, _Group | None]:
+    async def _known(self, interaction: _Asking) -> tuple[KeeperSettings, _Group | None]:
         person, server = interaction.user.id, _server(interaction)
         keeper = self._keepers.get(person)
         group = None if server is None else self._groups.get(server)
@@ -237,6 +257,6 @@ async def _in_time(reading: Coroutine[Any, Any, _Value]) -> _Value:
     return task.result()
 
 
-def _server(interaction: _Interaction) -> int | None:
+def _server(interaction: _Asking) -> int | None:
     """Return the server, unless a person brought the bot along into one that did not add it."""
     return interaction.guild_id if interaction.is_guild_integration() else None

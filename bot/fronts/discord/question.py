@@ -12,7 +12,7 @@ from bot.ask import ask_options
 from bot.commands import command_at, command_named
 from bot.fronts.discord.seen import seen
 from bot.language.errors import NotUnderstoodError
-from bot.language.words import split_line
+from bot.language.words import join_line, split_line
 from bot.preferences import Preferences
 from bot.render.escaping import units_long
 from bot.reply import Reply
@@ -37,6 +37,10 @@ class Question:
     def answered(self, preferences: Preferences) -> Reply:
         """Return the answer."""
         return ask_options(self.command, self.given, preferences)
+
+    def line(self) -> str:
+        """Return the question as a line that can be asked again."""
+        return join_line(self.command, self.given)
 
     def custom_id(self, prefix: str) -> str:
         """Return ``prefix`` and the question, or ``prefix`` and a hint to look in the message.

@@ -12,8 +12,9 @@ from typing import Final
 import aiohttp
 import discord
 
-from bot.fronts.discord.client import Noonstone, keep_the_library_quiet
+from bot.fronts.discord.client import Noonstone
 from bot.fronts.discord.limits import Limits
+from bot.fronts.discord.quiet import keep_the_library_quiet
 from bot.fronts.discord.watching import watched
 from bot.fronts.studio import Studio
 from bot.operating.health import PortTakenError

@@ -36,6 +36,7 @@ __all__ = [
     "send",
     "sent",
     "think",
+    "view_of",
 ]
 
 ASK_AGAIN: Final = "I no longer know which question this was. Please ask it again."
@@ -175,7 +176,7 @@ async def sent(interaction: _Any, message: Message, *, private: bool) -> None:
     await how(
         content=(message.content if plain else "") or discord.utils.MISSING,
         files=[attached.file() for attached in message.attached],
-        view=_view(message, plain=plain) or discord.utils.MISSING,
+        view=view_of(message, plain=plain) or discord.utils.MISSING,
         ephemeral=private,
         allowed_mentions=message.pings,
     )
@@ -187,7 +188,7 @@ async def _filled_in(interaction: _Any, message: Message) -> None:
     await interaction.edit_original_response(
         content=message.content if plain else None,
         attachments=[attached.file() for attached in message.attached],
-        view=_view(message, plain=plain),
+        view=view_of(message, plain=plain),
         allowed_mentions=message.pings,
     )
 
@@ -201,14 +202,15 @@ async def edit_in_place(interaction: _Any, message: Message) -> None:
         lambda: interaction.response.edit_message(
             content=message.content if plain else None,
             embeds=[],
-            view=_view(message, plain=plain),
+            view=view_of(message, plain=plain),
             allowed_mentions=message.pings,
         ),
         _Kind.message_update,
     )
 
 
-def _view(message: Message, *, plain: bool) -> Any:
+def view_of(message: Message, *, plain: bool) -> Any:
+    """Return the buttons of a plain message, or all of a card, as the library sends them."""
     if plain:
         return _Rows(message.rows) if message.rows else None
     return _Card(message)

@@ -6,7 +6,7 @@ from typing import Final
 import aiohttp
 import discord
 
-from bot.fronts.discord.client import keep_the_library_quiet
+from bot.fronts.discord.quiet import keep_the_library_quiet
 from bot.operating.checkup import Finding, State
 
 __all__ = ["PERMISSIONS", "SCOPES", "discord_findings"]

@@ -8,6 +8,7 @@ button-reply = Im Kanal antworten
 button-in = In Zoll
 button-cm = In cm
 button-sure = Ja, endgültig löschen
+button-show = Zeig es mir
 button-all = Alles zeigen
 
 ## Der Teil, der offen ist

@@ -19,3 +19,5 @@ door-own-animal = Tier „{ $name }“: Seine Zahlen hat diese Gruppe am { DAY($
 door-own-usual = Kein Tier genannt, also nahm ich das der Gruppe: { NAME($animal) }
 door-thanks = Gern geschehen.
 door-anew = Gut. Frag etwas Neues.
+door-no-words = Frag mich nach Licht oder Wärme, in deinen Worten.
+door-alone = Hier antworte ich nur dir allein.

@@ -8,6 +8,7 @@ button-reply = Reply in the channel
 button-in = In inches
 button-cm = In cm
 button-sure = Yes, delete for good
+button-show = Show it to me
 button-all = Show all
 
 ## The part that is open

@@ -20,3 +20,5 @@ door-own-animal = animal “{ $name }”: its figures were set by this group, on
 door-own-usual = no animal was named, so I took the group's: { NAME($animal) }
 door-thanks = You are welcome.
 door-anew = Done. Ask me something new.
+door-no-words = Ask me about light or heat, in your own words.
+door-alone = Here I answer each person alone.

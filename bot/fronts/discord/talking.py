@@ -1,0 +1,183 @@
+"""Messages that talk to the bot: with its mention, as a reply to it, or in direct messages.
+
+Discord sends the text of these alone without a privileged intent. What was asked before stands in
+the bot's own message that is replied to, so nothing typed is kept; in direct messages the last
+question of each person is remembered for half an hour.
+"""
+
+import logging
+import re
+import time
+from collections import OrderedDict
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING, Any, Final
+
+import aiohttp
+import discord
+
+from bot.dialogue import START, Dialogue, Next, next_line, told_before
+from bot.facts import Say
+from bot.fronts.discord.answering import Way
+from bot.fronts.discord.question import Question
+from bot.fronts.discord.sending import Message, note_failure, view_of
+from bot.fronts.discord.show import ShowButton
+from bot.kept.group import Shown
+from bot.language.units import Units
+from bot.preferences import Preferences
+from bot.render.post import asked_of
+from bot.saying.voice import voice
+
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = ["Talk", "Written", "talks_to"]
+
+_log = logging.getLogger(__name__)
+
+_MENTION: Final = re.compile(r"<@!?\d+>")
+_REMEMBERED_S: Final = 1800.0
+_MOST_REMEMBERED: Final = 5_000
+_LONGEST: Final = 2000
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """A message that talks to the bot; ``before`` is the last question, where it replies to one."""
+
+    id: int
+    channel_id: int
+    guild_id: int | None
+    user: discord.Object
+    words: str
+    before: str = ""
+    # What the settings of an asker and a group are looked up by, as for an interaction.
+    channel: None = None
+
+    def is_guild_integration(self) -> bool:
+        """Say whether it was written in a server that has the bot."""
+        return self.guild_id is not None
+
+
+def talks_to(data: Mapping[str, Any], me: int) -> Written | None:
+    """Return a message that talks to the bot out of what Discord tells of any; None: not one."""
+    author = data.get("author", {})
+    if author.get("bot") or data.get("webhook_id") or data.get("type", 0) not in (0, 19):
+        return None
+    named = any(int(user["id"]) == me for user in data.get("mentions", ()))
+    if not named and data.get("guild_id") is not None:
+        return None
+    words = _MENTION.sub(" ", data.get("content", ""))[:_LONGEST].strip()
+    guild = data.get("guild_id")
+    return Written(
+        id=int(data["id"]),
+        channel_id=int(data["channel_id"]),
+        guild_id=None if guild is None else int(guild),
+        user=discord.Object(int(author["id"])),
+        words=words,
+        before=_asked_in(data.get("referenced_message"), me),
+    )
+
+
+def _asked_in(referenced: Mapping[str, Any] | None, me: int) -> str:
+    """Return the question that a message of the bot's own answers, or nothing."""
+    if not referenced or int(referenced.get("author", {}).get("id", 0)) != me:
+        return ""
+    return asked_of(referenced.get("content", "").rpartition("\n")[2])
+
+
+class Talk:
+    """Answers what is written to the bot."""
+
+    def __init__(self, clock: Callable[[], float] = time.monotonic) -> None:
+        self._clock = clock
+        self._last: OrderedDict[int, tuple[float, Dialogue]] = OrderedDict()
+
+    async def answer(self, client: "Noonstone", written: Written) -> None:
+        """Answer a message where it stands, without a ping."""
+        wait = client.limits.take(written.user.id, written.guild_id) if client.limits else 0.0
+        if wait or client.in_flight.leaving:
+            return
+        with client.in_flight.one():
+            try:
+                await self._answer(client, written)
+            except discord.Forbidden:
+                _log.info("may not answer in a channel")
+            except (discord.DiscordException, aiohttp.ClientError) as error:
+                _log.warning("a message could not be answered: %s", type(error).__name__)
+            except Exception as error:
+                note_failure(error, "answering a message")
+
+    async def _answer(self, client: "Noonstone", written: Written) -> None:
+        preferences, shown = await _wishes(client, written)
+        alone = written.guild_id is None
+        before = self._before(written)
+        if not written.words:
+            await self._say(client, written, preferences, Say("door-no-words"))
+            return
+        what, meant, dialogue = next_line(before, written.words, preferences)
+        if what is Next.THANKS:
+            await self._say(client, written, preferences, Say("door-thanks"))
+            return
+        question = Question.read(meant) or Question("ask", {"question": meant.removeprefix("ask ")})
+        if shown is Shown.PRIVATE and not alone:
+            label = ShowButton.of(question, preferences.speaking(written.words).spoken)
+            view = discord.ui.View(timeout=None).add_item(label)
+            rows = tuple(view.to_components())
+            await self._say(client, written, preferences, Say("door-alone"), rows)
+            return
+        wishes = dialogue.preferring(preferences)
+        with client.noted("ask") as note:
+            way = Way(not alone, alone, pictures=False)
+            finished = await client.answers.finished(question, wishes, way)
+            note(finished.status)
+            await _post(client, written, replace(finished.message, card=False))
+        self._remember(written, told_before(finished.meant.line(), dialogue))
+
+    def _before(self, written: Written) -> Dialogue:
+        if written.before:
+            return told_before(written.before, START)
+        until, dialogue = self._last.get(written.user.id, (0.0, START))
+        return dialogue if written.guild_id is None and self._clock() < until else START
+
+    def _remember(self, written: Written, dialogue: Dialogue) -> None:
+        if written.guild_id is not None:
+            return
+        self._last[written.user.id] = (self._clock() + _REMEMBERED_S, dialogue)
+        self._last.move_to_end(written.user.id)
+        if len(self._last) > _MOST_REMEMBERED:
+            self._last.popitem(last=False)
+
+    async def _say(
+        self,
+        client: "Noonstone",
+        written: Written,
+        preferences: Preferences,
+        say: Say,
+        rows: tuple[dict[str, Any], ...] = (),
+    ) -> None:
+        told = voice(preferences.speaking(written.words).spoken, Units.CM).text(say)
+        await _post(client, written, Message(told, rows=rows))
+
+
+async def _wishes(client: "Noonstone", written: Written) -> tuple[Preferences, Shown | None]:
+    """Return how the writer of a message is answered, and who may see it there."""
+    base = client.preferences()
+    if client.memory is None:
+        return base, None
+    preferences = await client.memory.preferences(written, base)
+    return preferences, await client.memory.shown(written)
+
+
+async def _post(client: "Noonstone", written: Written, message: Message) -> None:
+    channel = client.get_partial_messageable(written.channel_id, guild_id=written.guild_id)
+    reference = discord.MessageReference(
+        message_id=written.id, channel_id=written.channel_id, fail_if_not_exists=False
+    )
+    plain = message.is_plain
+    await channel.send(
+        content=(message.content if plain else "") or None,
+        view=view_of(message, plain=plain) or discord.utils.MISSING,
+        reference=reference,
+        allowed_mentions=discord.AllowedMentions.none(),
+    )
