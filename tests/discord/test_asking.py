@@ -16,6 +16,7 @@ from tests.discord.answers import FORM
 from tests.discord.cast import FERN, MOSS, Place, between_friends, direct, foreign_server
 from tests.discord.command_limits import command_breaches
 from tests.discord.conftest import Maker
+from tests.discord.gateway import PRIVILEGED
 from tests.discord.world import World
 
 TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
@@ -188,7 +189,9 @@ async def test_the_commands_keep_discords_limits_and_need_no_privilege(
     assert {c["name"] for c in registered} == shown | menus
     assert all(c["contexts"] == [0, 1, 2] for c in registered)
     assert session is not None
-    assert discord.Intents._from_value(session.intents) == discord.Intents(guilds=True)
+    intents = discord.Intents(guilds=True, guild_messages=True, dm_messages=True)
+    assert discord.Intents._from_value(session.intents) == intents
+    assert not session.intents & PRIVILEGED
 
 
 async def test_a_command_of_an_older_version_asks_for_a_restart_of_discord(
