@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from calc.uv.section import Box
 from calc.validity import OutsideModelError
 
-__all__ = ["Ground", "HeatPatch", "Platform", "ground_of"]
+__all__ = ["Ground", "HeatPatch", "Platform", "check_within", "ground_of"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,3 +132,16 @@ def _over_disc(heat: HeatPatch, rings: int) -> _Plane:
     angle = _middles(0.0, 2.0 * np.pi, 3 * rings)[:, None]
     x, y = heat.x_m + radius * np.cos(angle), heat.y_m + radius * np.sin(angle)
     return x.ravel(), y.ravel()
+
+
+def check_within(box: Box, platform: Platform, back_m: float) -> None:
+    """Refuse a platform that lies outside its box, and a back [m] that no animal has."""
+    if not 0.0 <= back_m <= 0.5:
+        raise OutsideModelError("height of the back", back_m, 0.0, 0.5, "m")
+    for name, value, most in (
+        ("end of the platform", platform.x1_m, box.length_m),
+        ("front of the platform", platform.y1_m, box.depth_m),
+        ("top of the platform", platform.top_m, box.height_m),
+    ):
+        if not 0.0 <= value <= most:
+            raise OutsideModelError(name, value, 0.0, most, "m")

@@ -24,7 +24,7 @@ from calc.uv.field_unknowns import (
     place_unknowns,
     with_lengths,
 )
-from calc.uv.ground import Ground, HeatPatch, Platform, ground_of
+from calc.uv.ground import Ground, HeatPatch, Platform, check_within, ground_of
 from calc.uv.lamp import FARTHEST_M, NEAREST_M
 from calc.uv.placement import SAFE_MINIMUM_M, check_range
 from calc.uv.section import Box, HungTube, each_field
@@ -179,7 +179,7 @@ def patches(
     (0.36, 'THERE')
     """
     check_range(low_uvi, high_uvi)
-    _check(box, platform, back_m)
+    check_within(box, platform, back_m)
     look = _Look.into(tubes, box, platform, back_m, heat, cells)
     ground, lengths = look.ground, look.lengths
     edges = look.uvi[0, ground.edges]
@@ -295,7 +295,8 @@ def _estimate(shares: NDArray[np.float64]) -> Estimate:
     """Return the best share with the narrowest range that holds nine in ten of the cases."""
     best, cases = float(shares[0]), np.sort(shares[1:])
     widths = cases[_HELD - 1 :] - cases[: DRAWS - _HELD + 1]
-    first = int(np.median(np.flatnonzero(widths <= widths.min() + _TINY_SHARE)))
+    narrowest = np.flatnonzero(widths <= widths.min() + _TINY_SHARE)
+    first = int(narrowest[narrowest.size // 2])
     ends = (best, float(cases[first]), float(cases[first + _HELD - 1]))
     return Estimate(min(ends), best, max(ends))
 
@@ -309,15 +310,3 @@ def _nearest(lengths: Lengths, ground: Ground) -> float:
         squared = beyond**2 + (y - tube.y_m) ** 2 + (z - tube.z_m) ** 2
         ways.append(float(np.sqrt(squared.min())))
     return min(ways)
-
-
-def _check(box: Box, platform: Platform, back_m: float) -> None:
-    if not 0.0 <= back_m <= 0.5:
-        raise OutsideModelError("height of the back", back_m, 0.0, 0.5, "m")
-    for name, value, most in (
-        ("end of the platform", platform.x1_m, box.length_m),
-        ("front of the platform", platform.y1_m, box.depth_m),
-        ("top of the platform", platform.top_m, box.height_m),
-    ):
-        if not 0.0 <= value <= most:
-            raise OutsideModelError(name, value, 0.0, most, "m")

@@ -3,8 +3,8 @@
 ## Light and heat
 lack-animal = which animal it is, because every animal needs its own light and warmth
 lack-tube = how strong the tube is (on one end: 12%, 5.0)
-lack-reflector = what is behind it: polished (a mirror), plain (white) or not sure
-lack-screen = none, how much your mesh blocks (45%), or not sure
+lack-reflector = what is behind it: polished (mirror), plain (white) or not sure
+lack-screen = none, what your mesh blocks (45%), or not sure
 lack-screen-mesh = how much UV your mesh blocks (if you do not know, try 45%)
 lack-distance = how far it is from the tube to your animal's back
 lack-distance-lamp = how far it is from the front of the lamp to the basking surface
