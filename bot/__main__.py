@@ -3,6 +3,7 @@
 import argparse
 import json
 import logging
+import os
 import sys
 from collections.abc import Callable, Sequence
 from contextlib import AbstractContextManager, closing
@@ -16,7 +17,7 @@ from bot.operating.deploy import Kind, deployment
 from bot.operating.logs import start_logging
 from bot.preferences import LANGUAGES, Preferences
 from bot.reply import Reply
-from bot.settings import Settings
+from bot.settings import Settings, settings_of
 
 if TYPE_CHECKING:
     from bot.fronts.local import LocalDesk
@@ -32,7 +33,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command of the command line and return its exit code."""
     parsed = _parser().parse_args(arguments)
     try:
-        settings = Settings()
+        settings = settings_of(os.environ)
     except ValidationError as error:
         first = error.errors()[0]
         print(
@@ -115,21 +116,26 @@ def _preferences(parsed: argparse.Namespace, settings: Settings) -> Preferences:
 
 
 def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
-    from bot.dialogue import START, Dialogue, after, next_line
-    from bot.fronts.console import MORE_FULL, around, show
+    from bot.fronts.printing import MORE_FULL, around, show
     from bot.render.text import render_brief, render_text
 
     preferences = _preferences(parsed, settings)
-    try:
-        before = Dialogue.unpacked(parsed.before) if parsed.before else START
-    except ValueError:
-        print("--with takes the dialogue that ask --json printed.", file=sys.stderr)
-        return _REFUSED
+    line = " ".join(parsed.question)
+    dialogue = None
+    if parsed.before or parsed.json:
+        from bot.dialogue import START, Dialogue, after, next_line
+
+        try:
+            dialogue = Dialogue.unpacked(parsed.before) if parsed.before else START
+        except ValueError:
+            print("--with takes the dialogue that ask --json printed.", file=sys.stderr)
+            return _REFUSED
+        _, line, dialogue = next_line(dialogue, line, preferences)
+        preferences = dialogue.preferring(preferences)
     with _desk(settings) as desk:
-        _, meant, dialogue = next_line(before, " ".join(parsed.question), preferences)
-        reply = desk.ask(meant, dialogue.preferring(preferences))
+        reply = desk.ask(line, preferences)
     refused = reply.status == "problem"
-    if parsed.json:
+    if dialogue is not None and parsed.json:
         told = reply.model_dump(mode="json") | {"dialogue": after(dialogue, reply).packed()}
         print(json.dumps(told, indent=2, ensure_ascii=False))
     elif not refused and sys.stdout.isatty():

@@ -10,14 +10,11 @@ from datetime import date
 from bot.command import Command
 from bot.facts import Name, Say
 from bot.kept.group import OwnAnimal
-from bot.language.hearing import FactName
 from bot.language.shown import shown
 from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.options import Query
 from bot.questions.animals import name_said
-from bot.questions.owned import lamp_told, screen_told
-from bot.questions.setup.told import heard_in, names_an_animal
 from calc.naming import Known, named
 
 __all__ = ["own_rows", "understood_row", "units_told"]
@@ -89,7 +86,9 @@ def _own(
     command: Command, query: Query, given: Mapping[str, str], context: Context
 ) -> Iterator[Say]:
     options = command.query.options()
-    for option in options:
+    for option in options if context.own.lamps or context.own.screens else ():
+        from bot.questions.owned import lamp_told, screen_told
+
         text = given.get(option.name, "")
         lamp = context.own.lamp(text) if option.completes == "tube" else None
         screen = context.own.screen(text) if option.completes == "screen" else None
@@ -104,9 +103,15 @@ def _own(
         yield Say("door-own-animal", OwnAnimalNamed(animal.name, animal.set_on))
     wanted = any(option.completes == "animal" for option in options) and query.asks_of_an_animal()
     wanted = wanted and bool(context.default_animal) and not {"animal", "uvi"} & given.keys()
-    if wanted and not names_an_animal(given.get("setup", ""), context.own.names):
+    if wanted and not _tells_an_animal(given.get("setup", ""), context.own.names):
         usual = name_said(context.default_animal, context.own.names)
         yield Say("door-own-usual", UsualAnimal(usual))
+
+
+def _tells_an_animal(text: str, own: tuple[str, ...]) -> bool:
+    from bot.questions.setup.told import names_an_animal
+
+    return names_an_animal(text, own)
 
 
 def _own_animal(given: Mapping[str, str], context: Context) -> OwnAnimal | None:
@@ -114,6 +119,9 @@ def _own_animal(given: Mapping[str, str], context: Context) -> OwnAnimal | None:
     names = context.own.names
     if not names:
         return None
+    from bot.language.hearing import FactName
+    from bot.questions.setup.told import heard_in
+
     heard = heard_in(given.get("setup", ""), names).facts
     told = (str(fact.value) for fact in heard if fact.name is FactName.ANIMAL)
     text = given.get("animal", "") or next(told, context.default_animal)

@@ -9,7 +9,6 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.wanted import Closest, SecondWord
-from bot.questions.setup.told import names_an_animal
 
 __all__ = ["command_of", "no_such_command"]
 
@@ -55,7 +54,11 @@ def _is_sentence(line: str, own: tuple[str, ...]) -> bool:
     """Say whether a line is told in free words, and is no mistyped question with options."""
     if _OPTION.search(line):
         return False
-    return len(line.split()) >= _FEWEST_WORDS or names_an_animal(line, own)
+    if len(line.split()) >= _FEWEST_WORDS:
+        return True
+    from bot.questions.setup.told import names_an_animal
+
+    return names_an_animal(line, own)
 
 
 def _accepted_commands(word: str) -> Say:

@@ -7,12 +7,14 @@ Who trips here: a ``Layered`` decides what is said and in which layer; how it is
 from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Literal, Protocol
+from typing import TYPE_CHECKING, Literal, Protocol
 
 from bot.facts import Figure, Say
 from bot.language.units import Units
 from bot.reply import Alarm, Document, Picture
-from calc.setup.set_up import SetUp
+
+if TYPE_CHECKING:
+    from calc.setup.set_up import SetUp
 
 __all__ = ["Brief", "Care", "Layered", "Row", "Table", "Teller", "Weight"]
 
@@ -99,5 +101,5 @@ class Layered:
     alarms: tuple[Alarm, ...] = ()
     offers: tuple[str, ...] = ()
     perhaps: str = ""
-    set_up: SetUp | None = None
+    set_up: "SetUp | None" = None
     document: Document | None = None

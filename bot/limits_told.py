@@ -21,7 +21,6 @@ from bot.questions.shared import limits_for
 from bot.reply import Alarm
 from calc.limits import Limits, Met
 from calc.uncertainty import Estimate, spread
-from calc.uv.meter import METER_DOUBT
 
 __all__ = ["told_alarms", "with_meter_doubt"]
 
@@ -68,6 +67,8 @@ _TELLS: Mapping[str, Mapping[str, _Tells]] = {
 
 def with_meter_doubt(uvi: Estimate) -> Estimate:
     """Return a UV index as read; one figure alone has the doubt of the meter that showed it."""
+    from calc.uv.meter import METER_DOUBT
+
     return spread(uvi.best, [METER_DOUBT]) if uvi.low == uvi.high else uvi
 
 

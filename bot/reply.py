@@ -7,7 +7,7 @@ layers: a brief of a few lines that every front shows, and named parts that open
 from collections.abc import Iterator
 from enum import StrEnum
 from math import inf
-from typing import Annotated, Any, Literal
+from typing import TYPE_CHECKING, Annotated, Any, Literal
 
 from pydantic import (
     BaseModel,
@@ -20,8 +20,13 @@ from pydantic import (
 )
 
 from bot.drawing.told import Picture
-from calc.setup.set_up import SetUp
 from calc.uncertainty import Estimate
+
+if TYPE_CHECKING:
+    from calc.setup.set_up import SetUp
+else:
+    # Made by the questions and handed on to drawings as it is: its room loads where it is made.
+    SetUp = Any
 
 __all__ = [
     "Alarm",

@@ -1,19 +1,20 @@
 """Settings from the environment, prefix NOONSTONE_; built by ``__main__`` and nowhere else."""
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Annotated, Literal
 from urllib.parse import unquote, urlsplit
 
-from pydantic import BeforeValidator, Field, SecretStr
-from pydantic_settings import BaseSettings, NoDecode, SettingsConfigDict
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, SecretStr
 
 from bot.language.quantities import Units
 from bot.preferences import Language
 
-__all__ = ["Settings", "Shards"]
+__all__ = ["Settings", "Shards", "settings_of"]
 
+_PREFIX = "NOONSTONE_"
 _MOST_SHARDS = 10_000
 
 
@@ -51,12 +52,10 @@ def _span(part: str, count: int) -> range:
     return span
 
 
-class Settings(BaseSettings):
+class Settings(BaseModel):
     """Everything that can be set from outside."""
 
-    model_config = SettingsConfigDict(
-        env_prefix="NOONSTONE_", frozen=True, extra="ignore", env_ignore_empty=True
-    )
+    model_config = ConfigDict(frozen=True)
 
     token: SecretStr | None = None
     database_url: SecretStr = SecretStr("")
@@ -66,7 +65,7 @@ class Settings(BaseSettings):
     # None: that of the asker's own sentence, else English.
     language: Language | None = None
     health_port: Annotated[int, Field(ge=1, le=65535)] | None = None
-    shards: Annotated[Shards | None, NoDecode, BeforeValidator(_read_shards)] = None
+    shards: Annotated[Shards | None, BeforeValidator(_read_shards)] = None
     log: Literal["debug", "info", "warning", "error"] = "info"
 
     def data_folder(self) -> Path:
@@ -84,6 +83,12 @@ class Settings(BaseSettings):
         if password := _password(address):
             secrets += [address, password, unquote(password)]
         return tuple(secrets)
+
+
+def settings_of(environment: Mapping[str, str]) -> Settings:
+    """Return what is set in an environment; an empty variable is one that is not set."""
+    set_there = {name: environment.get(_PREFIX + name.upper()) for name in Settings.model_fields}
+    return Settings.model_validate({name: text for name, text in set_there.items() if text})
 
 
 def _password(address: str) -> str:

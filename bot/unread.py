@@ -16,7 +16,6 @@ from bot.language.words import join_line, split_line
 from bot.questions.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.questions.lacking import Behind, lacked
 from bot.questions.past_limit import PastLimitError
-from bot.routes.examples import examples_for
 
 __all__ = [
     "Way",
@@ -140,6 +139,8 @@ def missing_example(
     command: Command, given: Mapping[str, str], own: Own, usual_animal: str = ""
 ) -> str:
     """Return the question with what it still needs, for the animal that was named."""
+    from bot.routes.examples import examples_for
+
     missing = command.query.lacking(given, own)
     options = {option.name: option for option in command.query.options()}
     shown_rest = command.examples[0].removeprefix(command.name)

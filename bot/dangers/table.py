@@ -9,7 +9,7 @@ from importlib.resources import files
 from typing import Any
 
 from bot.facts import Bound, Diff, Figure, Kind, Length, Say, Temp, degrees, kelvins, metres
-from calc.uv.placement import COMFORTABLE_MINIMUM_M
+from calc.uv.nearest import COMFORTABLE_MINIMUM_M
 
 __all__ = [
     "Call",

@@ -2,9 +2,10 @@
 
 from collections.abc import Callable
 from functools import partial
-from typing import ParamSpec
+from typing import TYPE_CHECKING, ParamSpec
 
-from bot.drawing import Drawing
+if TYPE_CHECKING:
+    from bot.drawing import Drawing
 
 __all__ = ["Picture"]
 
@@ -20,7 +21,7 @@ class Picture:
 
     __slots__ = ("_told", "_work")
 
-    def __init__(self, alt: str, drawing: Drawing | None = None) -> None:
+    def __init__(self, alt: str, drawing: "Drawing | None" = None) -> None:
         self._told = alt, drawing
         self._work: Callable[[], Picture] | None = None
 
@@ -42,11 +43,11 @@ class Picture:
         return self._looked_at()[0]
 
     @property
-    def drawing(self) -> Drawing | None:
+    def drawing(self) -> "Drawing | None":
         """Return what a renderer draws."""
         return self._looked_at()[1]
 
-    def _looked_at(self) -> tuple[str, Drawing | None]:
+    def _looked_at(self) -> "tuple[str, Drawing | None]":
         work = self._work
         if work is not None:
             self._told = work()._looked_at()
@@ -62,5 +63,5 @@ class Picture:
     def __repr__(self) -> str:
         return f"Picture(alt={self.alt!r})"
 
-    def __reduce__(self) -> tuple[type["Picture"], tuple[str, Drawing | None]]:
+    def __reduce__(self) -> tuple[type["Picture"], "tuple[str, Drawing | None]"]:
         return Picture, self._looked_at()

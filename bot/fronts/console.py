@@ -8,13 +8,14 @@ from bot.completion import complete_line
 from bot.dialogue import START, Next, after, next_line
 from bot.facts import Say
 from bot.fronts.gallery import keep_picture
+from bot.fronts.printing import MORE, around, show
 from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.render.text import render_brief, render_part, render_text
 from bot.reply import PartName, Reply
 from bot.saying.voice import voice
 
-__all__ = ["MORE_FULL", "Answerer", "around", "converse", "converse_on_terminal", "show"]
+__all__ = ["Answerer", "converse", "converse_on_terminal"]
 
 _GREETING = (
     "Noonstone. Type a question, for example:\n"
@@ -25,9 +26,6 @@ Answerer = Callable[[str, Preferences], Reply]
 _LEAVING = frozenset({"quit", "exit", "bye"})
 _ANEW = frozenset({"new", "neu"})
 _ALL = "all"
-_MORE = Say("door-more-word")
-MORE_FULL = Say("door-more-full")
-"""What says that there is more, where the whole answer is an option of the command line."""
 
 
 class _Last:
@@ -86,7 +84,7 @@ def converse(
         if isinstance(answered, str):
             write(f"{answered}\n\n")
             continue
-        write(render_brief(answered, more=around(answered, _MORE)) + "\n")
+        write(render_brief(answered, more=around(answered, MORE)) + "\n")
         if kept := out and keep_picture(answered, out):
             write(f"Picture: {kept}\n\n")
 
@@ -143,24 +141,3 @@ def converse_on_terminal(
         show(answered)
         if kept := out and keep_picture(answered, out):
             print(f"Picture: {kept}")
-
-
-def around(reply: Reply, say: Say) -> str:
-    """Return a message that stands around an answer, in the asker's language."""
-    return voice(reply.around, Units.CM).text(say)
-
-
-def show(
-    reply: Reply, part: PartName | None = None, more: Say = _MORE, *, full: bool = False
-) -> None:
-    """Print a reply on a terminal: its brief, or the part that was asked for, or all of it."""
-    from rich.console import Console
-
-    from bot.render.terminal import render_terminal, render_terminal_brief, render_terminal_part
-
-    if full:
-        Console().print(render_terminal(reply))
-    elif part:
-        Console().print(render_terminal_part(reply, part))
-    else:
-        Console().print(render_terminal_brief(reply, around(reply, more)))

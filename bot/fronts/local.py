@@ -1,14 +1,13 @@
 """The desk at a console: one keeper and one group, kept on this computer."""
 
-import asyncio
 from collections import Counter
 from collections.abc import Mapping
 from datetime import UTC, datetime
+from functools import cached_property
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from bot.ask import ask, take_apart
-from bot.ask_stored import ask_stored
-from bot.asker import offered
 from bot.commands import command_at
 from bot.dangers import listen
 from bot.desk import LOCAL, Desk
@@ -17,12 +16,13 @@ from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.problems import problem, store_told
-from bot.questions.saved.counting import asked_for
-from bot.questions.saved.files import MOST_IMPORT
 from bot.reply import Reply
 from bot.said_first import said_first
 from bot.store import FILE_NAME
 from bot.store.errors import StoreError
+
+if TYPE_CHECKING:
+    import asyncio
 
 __all__ = ["LocalDesk"]
 
@@ -38,7 +38,7 @@ class LocalDesk:
         self._url = database_url
         self._folder = folder
         self._desk: Desk | None = None
-        self._runner = asyncio.Runner()
+        self._answered: list[str] = []
         self._counts: Counter[tuple[Asked, str]] = Counter()
 
     def ask(self, line: str, preferences: Preferences) -> Reply:
@@ -55,13 +55,18 @@ class LocalDesk:
         if desk is None:
             reply = ask(line, preferences)
         else:
+            from bot.ask_stored import ask_stored
+
             self._runner.run(self._keep_counts(desk))
             reply = self._runner.run(ask_stored(line, preferences, desk, _read))
-        self._count(reply)
+        if reply.status == "ok":
+            self._answered.append(reply.asked)
         return reply
 
     def offers(self) -> Mapping[str, tuple[str, ...]]:
         """Return what can complete an option, as far as something is kept."""
+        from bot.asker import offered
+
         try:
             return self._runner.run(offered(self._opened())) if self._exists() else {}
         except StoreError:
@@ -72,16 +77,28 @@ class LocalDesk:
         if self._desk is not None:
             self._runner.run(self._keep_counts(self._desk))
             self._runner.run(self._desk.store.close())
-        self._runner.close()
+        if "_runner" in self.__dict__:
+            self._runner.close()
 
-    def _count(self, reply: Reply) -> None:
-        """Count an answered question as on a server, to be kept with the next one."""
-        apart = take_apart(reply.asked, Preferences()) if reply.status == "ok" else reply
+    @cached_property
+    def _runner(self) -> "asyncio.Runner":
+        import asyncio
+
+        return asyncio.Runner()
+
+    def _count(self, line: str) -> None:
+        """Count an answered question as on a server."""
+        from bot.questions.saved.counting import asked_for
+
+        apart = take_apart(line, Preferences())
         if not isinstance(apart, Reply):
             command, given = apart
             self._counts.update(asked_for(command.name, {} if command.stored else given))
 
     async def _keep_counts(self, desk: Desk) -> None:
+        answered, self._answered = self._answered, []
+        for line in answered:
+            self._count(line)
         counted, self._counts = self._counts, Counter()
         try:
             await desk.store.counts.add(LOCAL, desk.now.date(), counted)
@@ -108,6 +125,8 @@ def _read(name: str) -> str:
     """Return the text of a file of this computer, or what was typed where it is JSON itself."""
     if name.lstrip().startswith("{"):
         return name
+    from bot.questions.saved.files import MOST_IMPORT
+
     try:
         path = Path(name).expanduser()
         if path.stat().st_size > MOST_IMPORT:

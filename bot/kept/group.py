@@ -261,7 +261,7 @@ class Own(Kept):
         return tuple(x for x in self.targets if x.animal == animal)
 
 
-NOTHING_OWN = Own()
+NOTHING_OWN = Own.model_construct()
 
 
 @dataclass(frozen=True, slots=True)

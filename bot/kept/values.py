@@ -25,7 +25,7 @@ _BESIDE_LETTERS = frozenset(" '’-.")
 class Kept(BaseModel):
     """A value that is kept: frozen, with no field beside its own, every number finite."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False, defer_build=True)
 
 
 def name_of(text: str) -> str:

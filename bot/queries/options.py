@@ -139,7 +139,9 @@ class QueryOption:
 class Query(BaseModel):
     """A question that was understood."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True)
+    model_config = ConfigDict(
+        frozen=True, extra="forbid", arbitrary_types_allowed=True, defer_build=True
+    )
 
     def asks_of_an_animal(self) -> bool:
         """Say whether the answer depends on the animal, where the question has such an option."""

@@ -11,7 +11,7 @@ from bot.language.shown import shown
 from bot.layered import Brief, Layered
 from bot.questions.animals import AnimalsMeant, animals_meant, name_said, perhaps_meant
 from calc.naming import Known, named
-from calc.uv.placement import COMFORTABLE_MINIMUM_M
+from calc.uv.nearest import COMFORTABLE_MINIMUM_M
 
 __all__ = ["unfigured", "which_animal", "which_asked"]
 

@@ -15,6 +15,7 @@ from calc.uv.danger import judge_uvi
 from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length, uvi_by_length
 from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.lamp_unknowns import uvi_estimate
+from calc.uv.nearest import COMFORTABLE_MINIMUM_M
 from calc.uv.screen import Screen, middle_transmission
 from calc.uv.start import Advice, Chances, advice_for, start_by_chance
 from calc.validity import OutsideModelError
@@ -40,8 +41,6 @@ __all__ = [
 SAFE_MINIMUM_M = 0.15
 """No tube nearer than this to an animal's back. Source: nearest_distance."""
 
-COMFORTABLE_MINIMUM_M = 0.20
-"""The nearest distance of the trade, 8 in, to the nearest centimetre. Source: nearest_distance."""
 
 HIGHEST_UVI = 20.0
 """The strongest UVI that is placed; the sun hardly gives more."""

@@ -1,11 +1,12 @@
 """Settings from the environment, and what of them must never be shown."""
 
+import os
 from pathlib import Path
 
 import pytest
 
 from bot.__main__ import main
-from bot.settings import Settings, Shards
+from bot.settings import Settings, Shards, settings_of
 
 TOKEN = "abc.def.ghi-token"
 
@@ -13,7 +14,7 @@ TOKEN = "abc.def.ghi-token"
 def test_nothing_need_be_set(monkeypatch: pytest.MonkeyPatch) -> None:
     for name in Settings.model_fields:
         monkeypatch.delenv(f"NOONSTONE_{name.upper()}", raising=False)
-    settings = Settings()
+    settings = settings_of(os.environ)
     assert settings.token is None
     assert settings.secrets() == ()
     assert settings.data_folder().name == "noonstone"
@@ -22,13 +23,13 @@ def test_nothing_need_be_set(monkeypatch: pytest.MonkeyPatch) -> None:
 def test_an_empty_variable_is_as_good_as_none(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("NOONSTONE_TOKEN", "")
     monkeypatch.setenv("NOONSTONE_HEALTH_PORT", "")
-    assert Settings().token is None
-    assert Settings().health_port is None
+    assert settings_of(os.environ).token is None
+    assert settings_of(os.environ).health_port is None
 
 
 def test_the_data_folder_can_be_set(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     monkeypatch.setenv("NOONSTONE_DATA_DIR", str(tmp_path))
-    assert Settings().data_folder() == tmp_path
+    assert settings_of(os.environ).data_folder() == tmp_path
 
 
 @pytest.mark.parametrize(
@@ -47,7 +48,7 @@ def test_every_writing_of_a_password_is_a_secret(
 ) -> None:
     monkeypatch.setenv("NOONSTONE_TOKEN", TOKEN)
     monkeypatch.setenv("NOONSTONE_DATABASE_URL", address)
-    settings = Settings()
+    settings = settings_of(os.environ)
     assert {TOKEN, *hidden} <= set(settings.secrets())
     assert TOKEN not in repr(settings)
     assert not hidden or address not in repr(settings)
@@ -66,7 +67,7 @@ def test_a_process_may_be_given_its_shards(
     monkeypatch: pytest.MonkeyPatch, text: str, ids: tuple[int, ...], count: int
 ) -> None:
     monkeypatch.setenv("NOONSTONE_SHARDS", text)
-    assert Settings().shards == Shards(ids, count)
+    assert settings_of(os.environ).shards == Shards(ids, count)
 
 
 @pytest.mark.parametrize(
