@@ -102,6 +102,7 @@ _MOST_TUBES = 4
 _TUBES_WANTED = Say("wanted-tubes", UpTo(_MOST_TUBES))
 _MOST_FEET = 10
 _LONGEST_NUMBER = 4
+_CONFIG = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True, defer_build=True)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -139,9 +140,7 @@ class QueryOption:
 class Query(BaseModel):
     """A question that was understood."""
 
-    model_config = ConfigDict(
-        frozen=True, extra="forbid", arbitrary_types_allowed=True, defer_build=True
-    )
+    model_config = _CONFIG
 
     def asks_of_an_animal(self) -> bool:
         """Say whether the answer depends on the animal, where the question has such an option."""
