@@ -158,7 +158,7 @@ class Query(BaseModel):
                     name=name,
                     description=field.description or "",
                     required=field.is_required(),
-                    example=str((field.examples or [""])[0]),
+                    example=str((field.examples or ("",))[0]),
                     choices=facts.choices,
                     completes=facts.completes,
                     document=facts.document,
