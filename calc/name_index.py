@@ -12,6 +12,7 @@ from importlib.resources import files
 from typing import Any
 
 from calc.animals import animals, own_slug
+from calc.name_plurals import plurals_of
 
 __all__ = [
     "Candidate",
@@ -25,6 +26,7 @@ __all__ = [
     "Words",
     "folded",
     "index",
+    "listed_names",
     "names_with_targets",
     "own_index",
     "own_words",
@@ -114,12 +116,8 @@ class Words:
     kinds: Mapping[str, tuple[str, ...]]
 
 
-# What people cut short in a name.
-_SHORT = {"tortoise": "tort", "chameleon": "cham"}
 # Words of names that mean something else after an animal: turtle, box 4 ft; gecko, day 80.
 _NEVER_TURNED = frozenset(("box", "day"))
-# Shorter words would become others: tort and torte.
-_SHORTEST_GERMAN = 5
 
 
 @cache
@@ -163,12 +161,21 @@ def index() -> Mapping[str, Entry]:
 
 
 @cache
+def listed_names() -> Mapping[str, Entry]:
+    """Return what each name of the list means, by its folded words without blanks."""
+    found: dict[str, Entry] = {}
+    for form, entry, _ in _listed():
+        found.setdefault(form, entry)
+    return found
+
+
+@cache
 def word_index() -> tuple[frozenset[str], frozenset[str]]:
     """Return the folded words that names begin with, and all words of names."""
     first: set[str] = set()
     every: set[str] = set()
     for words, _, _ in _rows():
-        for form in (words, *_plurals(words)):
+        for form in (words, *plurals_of(words)):
             first.add(form[0])
             every.update(form)
         first.update((words[-1], f"{words[-1]}s"))
@@ -182,7 +189,7 @@ def own_index(names: tuple[str, ...]) -> Mapping[str, Entry]:
     for name in names:
         words = _words_of(name)
         entry = Entry(Known(own_slug(name), name), len(words))
-        for form in (words, *_plurals(words)):
+        for form in (words, *plurals_of(words)):
             found.setdefault("".join(form), entry)
     return found
 
@@ -193,7 +200,7 @@ def own_words(names: tuple[str, ...]) -> frozenset[str]:
     return frozenset(
         word
         for words in map(_words_of, names)
-        for form in (words, *_plurals(words))
+        for form in (words, *plurals_of(words))
         for word in form
     )
 
@@ -221,14 +228,9 @@ def names_with_targets() -> Mapping[str, str]:
 def _entries() -> Iterator[tuple[str, Entry]]:
     """Yield the names first, then their plurals, so that no plural hides a name."""
     plurals = []
-    around = words_around()
-    for words, what, kind in _rows():
-        whole = "".join(words)
-        slang = kind == "slang" and len(words) == 1 and words[0] not in around.plain_slang
-        pet_name = kind == "slang" and len(words) == 1
-        entry = Entry(what, len(words), whole in around.expected or slang, pet_name=pet_name)
+    for whole, entry, words in _listed():
         yield whole, entry
-        plurals += [("".join(form), entry) for form in _plurals(words)]
+        plurals += [("".join(form), entry) for form in plurals_of(words)]
     yield from plurals
     for words, what, _ in _rows():
         if isinstance(what, Known) and len(words) == 2 and words[0] not in _NEVER_TURNED:
@@ -236,34 +238,18 @@ def _entries() -> Iterator[tuple[str, Entry]]:
                 yield f"{words[1]}{end}{words[0]}", Entry(what, 2, turned=True)
 
 
-def _plurals(words: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
-    """Yield a folded name with every plural that people make of it."""
-    head, last = words[:-1], words[-1]
-    for end in _ends(last):
-        yield (*head, end)
-    if not head:
-        return
-    if last in _SHORT:
-        yield (*head, _SHORT[last])
-        yield (*head, f"{_SHORT[last]}s")
-    # French and Spanish change the first word, or all of them: geckos à crête, iguanas verdes.
-    for one in ("s", "es"):
-        yield (f"{head[0]}{one}", *words[1:])
-        if len(words) == 2:
-            yield f"{head[0]}{one}", f"{last}s"
-            yield f"{head[0]}{one}", f"{last}es"
-
-
-def _ends(word: str) -> Iterator[str]:
-    """Yield the plurals of a word in English, German, French and Spanish."""
-    yield from (f"{word}s", f"{word}es")
-    if len(word) < _SHORTEST_GERMAN:
-        return
-    yield from (f"{word}n", f"{word}en", f"{word}e")
-    if word.endswith("y"):
-        yield f"{word[:-1]}ies"
-    if word.endswith(("u", "l")):
-        yield f"{word}x"
+def _listed() -> Iterator[tuple[str, Entry, tuple[str, ...]]]:
+    """Yield every name of the list, its folded words in one, and what it means."""
+    around = words_around()
+    for words, what, kind in _rows():
+        whole = "".join(words)
+        slang = kind == "slang" and len(words) == 1 and words[0] not in around.plain_slang
+        pet_name = kind == "slang" and len(words) == 1
+        yield (
+            whole,
+            Entry(what, len(words), whole in around.expected or slang, pet_name=pet_name),
+            words,
+        )
 
 
 def _names() -> Iterator[tuple[str, Known | WithoutTargets | Several, str]]:

@@ -23,6 +23,7 @@ from calc.name_index import (
     WithoutTargets,
     folded,
     index,
+    listed_names,
     own_index,
     own_words,
     word_index,
@@ -136,7 +137,8 @@ def names_in(
 
 def _meaning(key: str, own: tuple[str, ...]) -> Entry | None:
     """Return what a folded name means."""
-    listed = index().get(key)
+    # A name as it stands in the list is found without all the plurals.
+    listed = listed_names().get(key) or index().get(key)
     if not own or (listed is not None and isinstance(listed.what, Known)):
         return listed
     return own_index(own).get(key) or listed

@@ -9,28 +9,10 @@ from bot.reply import Alarm
 __all__ = ["Call", "Hazard", "HazardKind", "Urgency", "first", "hazard", "hazards", "listen"]
 
 _LETTERS = re.compile(r"[^\W\d_]+")
-# A figure with these and no other word, such as 4x2x2 ft or 103 °F, tells nothing.
-_UNITS = frozenset(
-    [
-        "in",
-        "inch",
-        "inches",
-        "ft",
-        "feet",
-        "foot",
-        "mm",
-        "cm",
-        "m",
-        "x",
-        "by",
-        "f",
-        "c",
-        "deg",
-        "w",
-        "watt",
-        "watts",
-        "h",
-    ]
+# A figure with these and no other word, such as 4x2x2 ft or 18 mesh 0.011 in, tells nothing.
+_TELL_NOTHING = frozenset(
+    ("in", "inch", "inches", "ft", "feet", "mm", "cm", "m", "x", "by", "f", "c", "w", "h")
+    + ("none", "mesh", "blocks", "passes", "new", "at", "uvi")
 )
 
 
@@ -42,7 +24,7 @@ def listen(text: str) -> tuple[Alarm, ...]:
     >>> listen("4x2x2 ft")
     ()
     """
-    if _UNITS.issuperset(_LETTERS.findall(text.lower())):
+    if _TELL_NOTHING.issuperset(_LETTERS.findall(text.lower())):
         return ()
     from bot.dangers.listening import listen as heard
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from calc.heat.air import HOTTEST_C, Real
 from calc.heat.convection import Correlation, film_coefficient, level_plate_length
 from calc.heat.radiation import net_exchange
+from calc.roots import rising_root
 from calc.validity import check
 
 __all__ = ["HOTTEST_RISE_K", "Slab", "heat_lost", "steady_surface"]
@@ -99,8 +100,6 @@ def steady_surface(
     >>> round(steady_surface(Slab(), 218.5, 22.0), 1)
     40.0
     """
-    from scipy.optimize import brentq
-
     seen_c = air_c if surroundings_c is None else surroundings_c
 
     def unbalanced(surface_c: float) -> float:
@@ -109,4 +108,4 @@ def steady_surface(
     hottest_c = min(air_c + HOTTEST_RISE_K, 2.0 * HOTTEST_C - air_c)
     least, most = (float(heat_lost(slab, end, air_c, seen_c)) for end in (air_c, hottest_c))
     check("absorbed heat", absorbed_w_m2, least, most, "W/m2")
-    return float(brentq(unbalanced, air_c, hottest_c, xtol=1e-13, rtol=8.9e-16))
+    return rising_root(unbalanced, air_c, hottest_c)

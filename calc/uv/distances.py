@@ -2,6 +2,7 @@
 
 from math import log
 
+from calc.roots import rising_root
 from calc.uncertainty import Estimate
 from calc.uv.lamp import NEAREST_M, Lamp, other_lengths, uvi_at
 from calc.uv.screen import Screen
@@ -12,13 +13,11 @@ __all__ = ["FARTHEST_PLACE_M", "distance_for", "safe_for_length", "uvi_by_length
 FARTHEST_PLACE_M = 1.5
 """The farthest place that is answered; no enclosure is higher."""
 
-_TOLERANCE_M = 1e-6
-
 
 def distance_for(lamp: Lamp, screen: Screen, uvi: float) -> float:
     """Find the distance at which a lamp gives a UVI.
 
-    uvi_at(d) = UVI, solved by Brent's method on the logarithm
+    uvi_at(d) = UVI, solved on the logarithm
 
     Parameters
     ----------
@@ -43,17 +42,15 @@ def distance_for(lamp: Lamp, screen: Screen, uvi: float) -> float:
     >>> round(distance_for(Lamp(12.0, Fixture.POLISHED), NoScreen(), 4.5), 2)
     0.41
     """
-    from scipy.optimize import brentq
-
     most = uvi_at(lamp, NEAREST_M, screen)
     least = uvi_at(lamp, FARTHEST_PLACE_M, screen)
     if not least <= uvi <= most:
         raise OutsideModelError("UV index", uvi, least, most, "")
 
-    def excess(distance_m: float) -> float:
-        return log(uvi_at(lamp, distance_m, screen) / uvi)
+    def lacking(distance_m: float) -> float:
+        return log(uvi / uvi_at(lamp, distance_m, screen))
 
-    return float(brentq(excess, NEAREST_M, FARTHEST_PLACE_M, xtol=_TOLERANCE_M))
+    return rising_root(lacking, NEAREST_M, FARTHEST_PLACE_M)
 
 
 def safe_for_length(lamp: Lamp, screen: Screen, high_uvi: float) -> float:
