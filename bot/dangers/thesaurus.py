@@ -71,10 +71,12 @@ def meaning(word: str, tongue: Tongue = Tongue.ENGLISH) -> Meaning:
 
 def _german_meaning(word: str) -> Meaning:
     lists = _german_lists()
-    names = frozenset(lists.names.under(word))
+    meant = _of_dialect().get(word, word)
+    forms = (word,) if meant == word else (word, meant)
+    names = frozenset(name for form in forms for name in lists.names.under(form))
     phrases = [entry for name in sorted(names) for entry in lists.after_name.get(name, ())]
-    phrases.extend(lists.phrases.under(word))
-    return Meaning(word, names, (), {}, tuple(dict.fromkeys(phrases)))
+    phrases.extend(entry for form in forms for entry in lists.phrases.under(form))
+    return Meaning(meant, names, (), {}, tuple(dict.fromkeys(phrases)))
 
 
 def _english_meaning(word: str) -> Meaning:
@@ -170,6 +172,13 @@ def _entries(tongue: Tongue) -> Iterator[tuple[str, list[str]]]:
             for line in text.replace("\n", ",").split(","):
                 if parts := line.split():
                     yield name, parts
+
+
+@cache
+def _of_dialect() -> Mapping[str, str]:
+    """Return what words of dialect are in the written language."""
+    told = listed("dialect.toml", Tongue.GERMAN).items()
+    return {word: meant for meant, words in told for word in words.split()}
 
 
 @dataclass(frozen=True, slots=True)

@@ -45,7 +45,7 @@ danger-person_burn-why = 20 Minuten Kühlen helfen noch bis zu drei Stunden nach
 
 ## broken_mercury
 danger-broken_mercury-title = Raus aus dem Zimmer und lüften
-danger-broken_mercury-do-now-1 = Schalte sie aus und bring jetzt Menschen und Tiere hinaus.
+danger-broken_mercury-do-now-1 = Schalte die Lampe aus und bring jetzt alle hinaus, auch Tiere.
 danger-broken_mercury-do-now-2 = Tritt nicht hinein und öffne ein Fenster.
 danger-broken_mercury-do-now-3 = Bleib 15 Minuten draußen.
 danger-broken_mercury-do-now-4 = Nimm keinen Staubsauger und keinen Besen.
@@ -118,7 +118,7 @@ danger-hot_lead-why = Eine heiße Leitung ist überlastet oder hat einen schlech
 
 ## wrong_holder
 danger-wrong_holder-title = Lampe heraus, sobald sie kalt ist
-danger-wrong_holder-do-now-1 = Schalte sie jetzt aus und dreh sie heraus, sobald sie kalt ist.
+danger-wrong_holder-do-now-1 = Schalte die Lampe jetzt aus und dreh sie kalt heraus.
 danger-wrong_holder-do-now-2 = Die Watt der Lampe dürfen nicht über der Angabe der Fassung liegen.
 danger-wrong_holder-do-now-3 = Wärmelampen und Keramikstrahler brauchen eine Fassung aus Keramik (Porzellan).
 danger-wrong_holder-do-now-4 = Eine braune, gesprungene, lose oder spröde Fassung wird nicht mehr benutzt.
@@ -127,7 +127,7 @@ danger-wrong_holder-why = Zu viele Watt überhitzen die Fassung und ihre Drähte
 
 ## falling_lamp
 danger-falling_lamp-title = Stecker ziehen, abkühlen lassen
-danger-falling_lamp-do-now-1 = Zieh jetzt den Stecker und lass sie abkühlen.
+danger-falling_lamp-do-now-1 = Zieh jetzt den Stecker und lass die Lampe abkühlen.
 danger-falling_lamp-do-now-2 = Such nach versengter Einstreu oder versengtem Teppich.
 danger-falling_lamp-do-now-3 = Behalte die Stelle eine Stunde lang im Auge.
 danger-falling_lamp-do-now-4 = Häng sie an Kette oder Haken, mit einer zweiten Halterung.
@@ -171,7 +171,7 @@ danger-covered-why = Stoff hält die Hitze in der Lampe und fängt dann Feuer.
 
 ## dimmer_mismatch
 danger-dimmer_mismatch-title = Nimm diese Lampe vom Dimmer
-danger-dimmer_mismatch-do-now-1 = Schalte sie aus und nimm diese Lampe heute vom Dimmer.
+danger-dimmer_mismatch-do-now-1 = Schalte diese Lampe aus und nimm sie heute vom Dimmer.
 danger-dimmer_mismatch-do-now-2 = UV-Röhren, UV-Kompaktlampen und Quecksilberdampflampen werden nie gedimmt.
 danger-dimmer_mismatch-do-now-3 = Sie laufen an einem einfachen Schalter oder einer Zeitschaltuhr.
 danger-dimmer_mismatch-do-now-4 = Ein Dimmer, der brummt, flackert oder heiß wird, kommt weg.
@@ -234,7 +234,7 @@ danger-uv_wrong_animal-why = Haut und Augen ohne Pigment lassen viel mehr UV hin
 
 ## overheated
 danger-overheated-title = Alles aus, was heizt, langsam kühlen
-danger-overheated-do-now-1 = Schalte jetzt alles aus, was heizt, und kühl es langsam.
+danger-overheated-do-now-1 = Schalte jetzt alles aus, was heizt, und kühl das Tier langsam.
 danger-overheated-do-now-2 = Bring es in ein kühleres Zimmer.
 danger-overheated-do-now-3 = Leg nasse, lauwarme (nicht kalte) Tücher locker um das Tier.
 danger-overheated-do-now-4 = Nimm kein Eis und kein kaltes Wasser.
@@ -243,7 +243,7 @@ danger-overheated-why = Ein offenes Maul am kühlsten Platz heißt, dass es die 
 
 ## too_cold
 danger-too_cold-title = Wärm es langsam auf
-danger-too_cold-do-now-1 = Wärm es jetzt langsam auf, über einige Stunden.
+danger-too_cold-do-now-1 = Wärm das Tier jetzt langsam auf, über einige Stunden.
 danger-too_cold-do-now-2 = Zuerst ein warmes Zimmer, dann die Wärme seiner kühlen Seite.
 danger-too_cold-do-now-3 = Nie direkt unter eine Lampe, auf eine Matte oder in heißes Wasser.
 danger-too_cold-asked = Gib in Nächten, die kälter als seine Grenze sind, Wärme ohne Licht, und nimm ein Thermometer, das sich den tiefsten Wert merkt.
@@ -288,7 +288,7 @@ danger-tremor-why = Zittern, Zucken oder nachgezogene Beine können heißen, das
 
 ## animal_burn
 danger-animal_burn-title = Weg von der Hitze, Praxis anrufen
-danger-animal_burn-do-now-1 = Nimm es jetzt von der Hitze weg und schalte sie aus.
+danger-animal_burn-do-now-1 = Nimm das Tier jetzt von der Hitze weg und schalte sie aus.
 danger-animal_burn-do-now-2 = Kühl eine frische Verbrennung mit kühlem (nicht kaltem), sauberem Wasser.
 danger-animal_burn-do-now-3 = Danach sauberes Küchenpapier als Einstreu; keine Creme, kein Eis.
 danger-animal_burn-asked = Jede Verbrennung gehört in die Tierarztpraxis: Es kann Tage dauern, bis man sieht, wie tief sie ist.
@@ -386,7 +386,7 @@ danger-night_too_cold-why = Reptilien aus warmen Ländern verlieren bei { TEMP($
 
 ## no_shade
 danger-no_shade-title = Gib ihm heute Schatten
-danger-no_shade-do-now-1 = Gib ihm heute Schatten: ein Versteck an der kühlen Seite.
+danger-no_shade-do-now-1 = Gib dem Tier heute Schatten: ein Versteck an der kühlen Seite.
 danger-no_shade-do-now-2 = Und dichte Deckung unter der Hälfte der Röhre.
 danger-no_shade-do-now-3 = Bis dahin: Lampe kürzer an, oder die Wärme dimmen, nicht das UV.
 danger-no_shade-asked = Nein: kein Terrarium ohne einen Platz fern von Licht und Hitze.

@@ -53,6 +53,26 @@ def test_spelling_endings_and_compounds_are_heard(name: str, words: list[str]) -
     assert [word for word in words if name not in _found(word)] == []
 
 
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("D Lampn is obigfoin", "die lampe ist gefallen"),
+        ("jetz chunnt rouch us de fassig", "jetzt kommt rauch aus die fassung"),
+        ("s terrarium staht a de sunn", "das terrarium steht ein die sonne"),
+        ("die Boa hi und her", "die boa hi und her"),
+    ],
+)
+def test_dialect_is_heard_as_the_written_language(text: str, words: str) -> None:
+    assert [word.word for word in take_apart(text, Tongue.GERMAN).words] == words.split()
+
+
+def test_no_word_of_dialect_stands_for_two_or_for_a_written_one() -> None:
+    told = listed("dialect.toml", Tongue.GERMAN)
+    spoken = [word for words in told.values() for word in words.split()]
+    assert len(spoken) == len(set(spoken))
+    assert set(told).isdisjoint(spoken)
+
+
 @pytest.mark.parametrize("text", ["der Spot ist umgefallen", "die Lampe fällt immer wieder runter"])
 def test_verbs_that_come_apart_are_heard(text: str) -> None:
     assert "fall" in _found(text)

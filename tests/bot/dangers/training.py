@@ -52,6 +52,7 @@ def sentences(tongue: Tongue = Tongue.ENGLISH) -> Iterator[tuple[str, str]]:
     if tongue is Tongue.GERMAN:
         yield from _told(_HERE / "told" / "de")
         yield from _rambling(_HERE / "told" / "de")
+        yield from _aside(_HERE / "told" / "de")
         yield from _framed(_HERE / "told" / "de")
         return
     yield from _told(_HERE / "told")
@@ -70,8 +71,8 @@ def sentences(tongue: Tongue = Tongue.ENGLISH) -> Iterator[tuple[str, str]]:
     yield from ((text, NOTHING) for text in mended["ordinary"])
 
 
-def _told(folder: Path) -> Iterator[tuple[str, str]]:
-    for file in sorted(folder.glob("*.jsonl")):
+def _told(folder: Path, files: str = "*.jsonl") -> Iterator[tuple[str, str]]:
+    for file in sorted(folder.glob(files)):
         for line in file.read_text(encoding="utf-8").splitlines():
             row = json.loads(line)
             yield row["text"], NOTHING if row.get("asked") else row["key"]
@@ -85,6 +86,15 @@ def _rambling(folder: Path) -> Iterator[tuple[str, str]]:
     for text, key in islice(_told(folder), 0, None, _RAMBLING_EVERY):
         first = f"{next(before)}{next(ends)}"
         yield f"{first}{text}{next(ends)}{next(after)}", key
+
+
+def _aside(folder: Path) -> Iterator[tuple[str, str]]:
+    """Yield another part again beside an ordinary message: as a side remark, or before one."""
+    ordinary = cycle(text for text, _ in _told(folder, "ordinary_*.jsonl"))
+    ends = cycle((". ", ", ", " ", "\n", "? Und ", " ach und ", ". Übrigens: "))
+    for at, (text, key) in enumerate(islice(_told(folder), 1, None, _RAMBLING_EVERY)):
+        both = (next(ordinary), text) if at % 2 else (text, next(ordinary))
+        yield next(ends).join(both), key
 
 
 def _framed(folder: Path) -> Iterator[tuple[str, str]]:
