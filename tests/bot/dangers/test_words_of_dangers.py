@@ -134,7 +134,7 @@ def test_an_alarm_is_told_in_the_language_whatever_the_answer(language: Language
 
 def test_what_stays_english_behind_a_german_alarm_says_so_once() -> None:
     german = Preferences(language="de")
-    reply = said_first(ask("convert 14in", german), [Alarm(key="fire")], german)
+    reply = said_first(ask("convert 14in", Preferences()), [Alarm(key="fire")], german)
     note = voice("de", Units.IN).text(Say("only-english-rest"))
     assert reply.language == "en"
     assert [line.text for line in reply.brief].count(note) == 1
