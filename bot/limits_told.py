@@ -43,6 +43,7 @@ _READINGS = {
     "cool": _Tells(("coolest_air_c",)),
     "warm": _Tells(("warm_air_c",)),
     "night": _Tells(("night_c",)),
+    "water": _Tells(("water_c",)),
 }
 _TELLS: Mapping[str, Mapping[str, _Tells]] = {
     "temps": _READINGS | {"room": _Tells(("room_c",))},

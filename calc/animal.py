@@ -204,6 +204,17 @@ class Animal:
     own_limits: OwnLimits | None = None
     is_pale_or_young: bool = False
 
+    @property
+    def is_of_water_alone(self) -> bool:
+        """Whether it lives in water and nowhere else: no air and no spot of it is known."""
+        dry = (self.basking_surface_c, self.warm_air_c, self.cool_air_c)
+        return self.water_c is not None and dry == (None, None, None)
+
+    @property
+    def needs_no_basking(self) -> bool:
+        """Whether it is known to want no basking spot at all."""
+        return self.group is not None and not self.basking and self.basking_surface_c is None
+
     def disagreements_about(self, *subjects: Subject) -> tuple[Disagreement, ...]:
         """Return the other views on any of these subjects."""
         return tuple(d for d in self.disagreements if d.about in subjects)

@@ -82,6 +82,9 @@ class TempsQuery(Query):
     night: AirTemperature | None = Field(
         None, description="the lowest at night, such as 64F", examples=["64F"]
     )
+    water: AirTemperature | None = Field(
+        None, description="the water, where it swims, such as 78F", examples=["78F"]
+    )
     lamp_on: Duration | None = Field(
         None, description="how long the lamp had been on, such as 3 hours", examples=["3 hours"]
     )

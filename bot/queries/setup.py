@@ -68,6 +68,9 @@ class CheckQuery(Query):
     night: AirTemperature | None = Field(
         None, description="the lowest at night in the enclosure or its room", examples=["64F"]
     )
+    water: AirTemperature | None = Field(
+        None, description="the water, where it swims, such as 78F", examples=["78F"]
+    )
     lamp_on: Duration | None = Field(
         None, description="how long the lamp had been on when you read", examples=["3 hours"]
     )

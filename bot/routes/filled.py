@@ -143,7 +143,7 @@ def _of_night(asked: Asked, _name: str) -> _Options:
 
 def _of_warmth(asked: Asked, _name: str) -> _Options:
     told = asked.told
-    for fact in (*_WARMTH, FactName.NIGHT):
+    for fact in (*_WARMTH, FactName.NIGHT, FactName.WATER):
         yield from _typed(told, fact.value, fact)
     yield from _typed(told, "lamp_on", FactName.ON_FOR)
     yield from _typed(told, "room", FactName.ROOM)

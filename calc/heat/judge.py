@@ -15,6 +15,7 @@ from calc.heat.readings import (
     Readings,
     doubts_about,
     finding_for,
+    is_asked_for,
 )
 from calc.heat.steps import Step
 from calc.judgement import Move
@@ -54,6 +55,7 @@ _WARMING = {
     Step.WATCH_WARM_END,
 }
 _NIGHTS = {Quantity.NIGHT_AIR}
+_APART = _NIGHTS | {Quantity.WATER}
 _COOLING = {Step.RAISE_LAMP, Step.LESS_POWER}
 _COOLING_ALL = {Step.LESS_POWER, Step.MORE_AIR, Step.LONGER_ENCLOSURE, Step.COOLER_ROOM}
 _OF_ROOM_AND_LID = {Step.LESS_AIR, Step.COOLER_ROOM, Step.WARMER_ROOM}
@@ -134,8 +136,11 @@ def judge(
         if reading is not None
     )
     doubts = doubts_about(readings)
-    missing = tuple(place for place, reading in given.items() if reading is None)
-    plain = tuple(dict.fromkeys(_steps(readings, animal, findings, doubts)))
+    missing = tuple(
+        place for place, reading in given.items() if reading is None and is_asked_for(place, animal)
+    )
+    told = _for_swimmers(_steps(readings, animal, findings, doubts), animal, missing)
+    plain = tuple(dict.fromkeys(told))
     changes = _changes(findings, animal, surroundings, plain)
     steps = _within_limits(_mending(plain, changes), _passed(readings, animal))
     unsure = any(finding.is_unsure for finding in findings)
@@ -149,7 +154,7 @@ def _steps(
     findings: tuple[Finding, ...],
     doubts: tuple[Doubtful, ...],
 ) -> Iterator[Step]:
-    moves = {finding.place: _move(finding) for finding in findings if finding.place not in _NIGHTS}
+    moves = {finding.place: _move(finding) for finding in findings if finding.place not in _APART}
     night = next((finding for finding in findings if finding.place in _NIGHTS), None)
     past = _passed(readings, animal)
     too_hot = tuple(p for p in past if p.name in _HEAT)
@@ -171,9 +176,10 @@ def _steps(
         if not too_hot:
             # A lamp that goes off, or is made weaker today, is not left as it is for two hours.
             yield Step.WAIT_AND_READ_AGAIN
-    elif moves or night is None:
+    elif moves or not findings:
         yield from _held_cool(_day_steps(moves, animal), too_hot)
     yield from _night_steps(night)
+    yield from _water_steps(findings)
 
 
 def _changes(
@@ -220,6 +226,7 @@ def _passed(readings: Readings, animal: Animal) -> tuple[Passed, ...]:
         warm_air_c=readings.warm_air_c,
         coolest_air_c=readings.cool_air_c,
         night_c=readings.night_low_c,
+        water_c=readings.water_c,
     )
     return passed(limits_of(animal), met)
 
@@ -238,7 +245,7 @@ def _held_cool(steps: Iterator[Step], too_hot: tuple[Passed, ...]) -> Iterator[S
 
 def _early_steps(findings: tuple[Finding, ...], animal: Animal) -> Iterator[Step]:
     """What is too high so soon stands; what is too low or in range does not count yet."""
-    by_day = [finding for finding in findings if finding.place not in _NIGHTS]
+    by_day = [finding for finding in findings if finding.place not in _APART]
     if any(finding.is_likely_high for finding in by_day):
         so_far = {found.place: _HIGH if found.is_likely_high else _FINE for found in by_day}
         yield from _day_steps(so_far, animal)
@@ -266,6 +273,27 @@ def _night_steps(night: Finding | None) -> Iterator[Step]:
         yield Step.CONSIDER_NIGHT_HEAT
     elif night.is_likely_high:
         yield Step.COOLER_NIGHT
+
+
+def _for_swimmers(
+    steps: Iterator[Step], animal: Animal, missing: tuple[Quantity, ...]
+) -> Iterator[Step]:
+    """Return the steps; what cools down in its water has that read in place of a cool end."""
+    swims = animal.water_c is not None and animal.cool_air_c is None
+    for step in steps:
+        if not (swims and step is Step.MEASURE_COOL_END):
+            yield step
+        elif Quantity.WATER in missing:
+            yield Step.MEASURE_WATER
+
+
+def _water_steps(findings: tuple[Finding, ...]) -> Iterator[Step]:
+    """Return what the water asks for: it is cooled in doubt, and warmed only where that is sure."""
+    for water in (found for found in findings if found.place is Quantity.WATER):
+        if water.is_low:
+            yield Step.WARMER_WATER
+        elif water.is_likely_high:
+            yield Step.COOLER_WATER
 
 
 def _move(finding: Finding) -> Move | None:

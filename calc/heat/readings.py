@@ -20,6 +20,8 @@ __all__ = [
     "Readings",
     "doubts_about",
     "finding_for",
+    "is_asked_for",
+    "target_at",
 ]
 
 SOON_H = 2.0
@@ -36,6 +38,7 @@ PLACES = (
     Quantity.COOL_AIR,
     Quantity.WARM_AIR,
     Quantity.NIGHT_AIR,
+    Quantity.WATER,
 )
 """Where temperatures are read, in order of importance."""
 
@@ -44,6 +47,7 @@ _MET: dict[Quantity, Callable[[float], Met]] = {
     Quantity.COOL_AIR: lambda read_c: Met(coolest_air_c=read_c),
     Quantity.WARM_AIR: lambda read_c: Met(warm_air_c=read_c),
     Quantity.NIGHT_AIR: lambda read_c: Met(night_c=read_c),
+    Quantity.WATER: lambda read_c: Met(water_c=read_c),
 }
 
 
@@ -82,6 +86,7 @@ class Readings:
     night_low_c: float | None = None
     lamp_on_h: float | None = None
     instruments: frozenset[Instrument] = frozenset()
+    water_c: float | None = None
 
     def __post_init__(self) -> None:
         for place, reading in self.by_place().items():
@@ -97,6 +102,7 @@ class Readings:
             Quantity.COOL_AIR: self.cool_air_c,
             Quantity.WARM_AIR: self.warm_air_c,
             Quantity.NIGHT_AIR: self.night_low_c,
+            Quantity.WATER: self.water_c,
         }
 
     @property
@@ -157,18 +163,31 @@ class Finding:
         return judged is not None and judged.verdict.wants_change and judged.move is move
 
 
+def target_at(place: Quantity, animal: Animal) -> Target | None:
+    """Return what an animal wants at a place; None where it is not known."""
+    return {
+        Quantity.BASKING_SURFACE: animal.basking_surface_c,
+        Quantity.COOL_AIR: animal.cool_air_c,
+        Quantity.WARM_AIR: animal.warm_air_c,
+        Quantity.NIGHT_AIR: animal.night_floor_c,
+        Quantity.WATER: animal.water_c,
+    }[place]
+
+
+def is_asked_for(place: Quantity, animal: Animal) -> bool:
+    """Whether a place may be read at all: water only of what swims, air not of water alone."""
+    if place is Quantity.WATER:
+        return animal.water_c is not None
+    return not animal.is_of_water_alone
+
+
 def finding_for(place: Quantity, reading_c: float, animal: Animal) -> Finding:
     """Return the verdict on one reading, with the doubt of its instrument.
 
     A night between the two ends of the floor is a matter on which keepers differ; one warmer
     than the cool end's day is too high. What is past a limit of life is dangerous.
     """
-    target = {
-        Quantity.BASKING_SURFACE: animal.basking_surface_c,
-        Quantity.COOL_AIR: animal.cool_air_c,
-        Quantity.WARM_AIR: animal.warm_air_c,
-        Quantity.NIGHT_AIR: animal.night_floor_c,
-    }[place]
+    target = target_at(place, animal)
     if target is None:
         return Finding(place, reading_c, None, None)
     high_c = target.high

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from calc.animals import Animal
-from calc.heat.readings import PLACES, Finding
+from calc.heat.readings import PLACES, Finding, target_at
 from calc.heat.steps import Step
 from calc.judgement import with_doubt
 from calc.quantities import Quantity
@@ -28,6 +28,8 @@ _CHANGES = {
     Step.LESS_AIR: (Act.LESS, Thing.MESH),
     Step.COOLER_ROOM: (Act.LESS, Thing.ROOM_HEAT),
     Step.WARMER_ROOM: (Act.MORE, Thing.ROOM_HEAT),
+    Step.WARMER_WATER: (Act.ADD, Thing.HEATER),
+    Step.COOLER_WATER: (Act.LESS, Thing.HEATER),
     Step.LONGER_ENCLOSURE: (Act.EXCHANGE, Thing.BOX),
     Step.USE_TRUSTED_THERMOMETER: (Act.EXCHANGE, Thing.THERMOMETER),
     Step.CHECK_PROBE_PLACES: (Act.MOVE, Thing.THERMOMETER),
@@ -38,6 +40,7 @@ _CHANGES = {
     Step.MEASURE_AIR_WITH_PROBE: (Act.MEASURE, Thing.THERMOMETER),
     Step.MEASURE_SURFACE: (Act.MEASURE, Thing.THERMOMETER),
     Step.MEASURE_COOL_END: (Act.MEASURE, Thing.THERMOMETER),
+    Step.MEASURE_WATER: (Act.MEASURE, Thing.THERMOMETER),
     Step.WATCH_WARM_END: (Act.MEASURE, Thing.THERMOMETER),
     Step.MEASURE_AGAIN: (Act.MEASURE, Thing.THERMOMETER),
 }
@@ -72,12 +75,7 @@ def wanted_at(place: Quantity, animal: Animal) -> tuple[float, float] | None:
 
     A night is right from where it needs no heat up to the cool end's day.
     """
-    target = {
-        Quantity.BASKING_SURFACE: animal.basking_surface_c,
-        Quantity.COOL_AIR: animal.cool_air_c,
-        Quantity.WARM_AIR: animal.warm_air_c,
-        Quantity.NIGHT_AIR: animal.night_floor_c,
-    }[place]
+    target = target_at(place, animal)
     if target is None:
         return None
     if place is not Quantity.NIGHT_AIR:

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 
+from calc.uv.danger import judge_uvi
 from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Lamp, side_by_side
 from calc.uv.lengths import DARK_ENDS_M
@@ -69,7 +70,8 @@ class Room:
         """Return what the animal meets, so many cells along each side of the platform."""
         wanted = self.low_uvi, self.high_uvi
         at = self.tubes, self.box, self.platform, self.back_m
-        return patches(*at, *wanted, self.heat, cells, unchecked=self.unchecked)
+        met = patches(*at, *wanted, self.heat, cells)
+        return replace(met, judged=judge_uvi(met.strongest.uvi, *wanted, unchecked=self.unchecked))
 
     def glance(self) -> Glance:
         """Return what a look at few cells tells."""

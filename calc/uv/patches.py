@@ -12,9 +12,9 @@ from math import log
 import numpy as np
 from numpy.typing import NDArray
 
-from calc.judgement import LIKELY, SURE, Judged
+from calc.judgement import LIKELY, SURE, Judged, judge_value
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
-from calc.uv.danger import judge_uvi
 from calc.uv.field_unknowns import (
     DRAWS,
     FieldCases,
@@ -136,8 +136,6 @@ def patches(
     high_uvi: float,
     heat: HeatPatch | None = None,
     cells: int = CELLS,
-    *,
-    unchecked: bool = False,
 ) -> Patches:
     """Judge the places an animal can reach against its UVI range.
 
@@ -153,7 +151,6 @@ def patches(
     high_uvi : high end of the range [1], to 20
     heat : the heat patch, if there is one
     cells : cells along each side of the platform [1], 4 or more
-    unchecked : whether the range is from memory alone
 
     Returns
     -------
@@ -195,7 +192,7 @@ def patches(
         chance_in_range=float(np.mean(in_range[1:])),
         strongest=strong,
         weakest=weak,
-        judged=judge_uvi(strong.uvi, low_uvi, high_uvi, unchecked=unchecked),
+        judged=judge_value(Quantity.UVI, strong.uvi, low_uvi, high_uvi),
         shade_share=_estimate(shade),
         shade_chance=float(np.mean(shade[1:] >= LEAST_SHADE)),
         too_near=_nearest(lengths, ground) < SAFE_MINIMUM_M,

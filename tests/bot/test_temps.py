@@ -102,8 +102,8 @@ def test_nothing_given_asks_for_the_readings_in_order(anyone: Preferences) -> No
 
 
 def test_a_target_that_is_not_known_is_not_made_up(anyone: Preferences) -> None:
-    reply = ask("temps basking:30C cool:23C lamp_on:3h animal:crested gecko", anyone)
-    assert "know no target" in row(reply, "Basking surface")
+    reply = ask("temps basking:30C cool:23C lamp_on:3h animal:slider", anyone)
+    assert "know no target" in row(reply, "Cool end")
     assert reply.steps
 
 
@@ -187,9 +187,29 @@ def test_fahrenheit_typed_as_celsius_is_pointed_out_and_still_switched_off(
 
 
 def test_a_reading_without_a_target_is_not_called_well_done(anyone: Preferences) -> None:
-    reply = ask("temps basking:29C cool:24C lamp_on:3h animal:crested gecko", anyone)
+    reply = ask("temps basking:33C cool:24C water:25C lamp_on:3h animal:slider", anyone)
     assert "Well done" not in reply.answer
     assert "reptile vet" in reply.steps[0]
+
+
+def test_a_spot_that_no_animal_of_a_kind_needs_is_said_to_be_needless(anyone: Preferences) -> None:
+    reply = ask("temps basking:29C cool:22C lamp_on:3h animal:crested gecko", anyone)
+    assert "needs no hot spot" in reply.brief[0].text
+    assert "know no" not in reply.answer
+
+
+@pytest.mark.parametrize("question", ["temps animal:axolotl water:25C", "check axolotl water 25C"])
+def test_water_past_a_limit_is_said_first(question: str, anyone: Preferences) -> None:
+    reply = ask(question, anyone)
+    assert [alarm.key for alarm in reply.alarms] == ["box_too_hot"]
+    assert "The water is" in reply.answer
+
+
+def test_what_swims_has_its_water_asked_for_and_no_cool_end(anyone: Preferences) -> None:
+    reply = ask("temps basking:33C lamp_on:3h animal:slider", anyone)
+    assert reply.steps[0].startswith("Read the water")
+    alone = ask("temps animal:axolotl", anyone)
+    assert alone.steps[0].startswith("Read the water")
 
 
 def test_a_room_that_is_too_hot_is_cooled_first(anyone: Preferences) -> None:

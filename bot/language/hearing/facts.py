@@ -55,6 +55,7 @@ class FactName(StrEnum):
     WARM = "warm"
     COOL = "cool"
     NIGHT = "night"
+    WATER = "water"
     ROOM = "room"
     ROOM_NIGHT = "room_night"
     TEMPERATURE = "temperature"

@@ -45,6 +45,7 @@ _NAMES = {
     "warm": FactName.WARM,
     "cool": FactName.COOL,
     "night": FactName.NIGHT,
+    "water": FactName.WATER,
     "room": FactName.ROOM,
     "room_night": FactName.ROOM_NIGHT,
 }

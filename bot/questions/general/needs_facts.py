@@ -216,7 +216,7 @@ def _applies(animal: Animal, need: Need) -> bool:
 
 
 def _has_air(animal: Animal) -> bool:
-    return animal.water_c is None or animal.cool_air_c is not None or animal.warm_air_c is not None
+    return not animal.is_of_water_alone
 
 
 def _targets(animal: Animal) -> Iterator[Target]:

@@ -11,8 +11,8 @@ from bot.questions.scales import temperatures
 from bot.questions.shared import animal_name
 from bot.reply import Picture
 from calc.animals import Animal
+from calc.heat.readings import target_at
 from calc.judgement import Verdict
-from calc.quantities import Quantity
 from calc.setup.set_up import SetUp, Sign, Spot
 
 __all__ = ["GaugesTold", "gauges_picture", "gauges_told"]
@@ -50,12 +50,7 @@ def gauges_told(set_up: SetUp, animal: Animal) -> GaugesTold:
 
 
 def _told(spot: Spot, animal: Animal) -> GaugeTold:
-    target = {
-        Quantity.BASKING_SURFACE: animal.basking_surface_c,
-        Quantity.COOL_AIR: animal.cool_air_c,
-        Quantity.WARM_AIR: animal.warm_air_c,
-        Quantity.NIGHT_AIR: animal.night_floor_c,
-    }[spot.quantity]
+    target = target_at(spot.quantity, animal)
     return GaugeTold(
         place=Place[spot.quantity.name],
         read=None if spot.value is None else degrees(spot.value),

@@ -41,6 +41,7 @@ class Place(Enum):
     COOL_AIR = auto()
     WARM_AIR = auto()
     NIGHT_AIR = auto()
+    WATER = auto()
 
 
 class Stand(Enum):
@@ -54,6 +55,7 @@ class Stand(Enum):
     CANNOT_TELL = auto()
     KEEPERS_DIFFER = auto()
     NO_TARGET = auto()
+    NO_NEED = auto()
 
 
 _SUBJECTS = {
@@ -61,6 +63,7 @@ _SUBJECTS = {
     Quantity.COOL_AIR: Subject.COOL_AIR,
     Quantity.WARM_AIR: Subject.WARM_AIR,
     Quantity.NIGHT_AIR: Subject.NIGHT_FLOOR,
+    Quantity.WATER: Subject.WATER,
 }
 _UNSURE = {
     Verdict.PROBABLY_LOW: Stand.PROBABLY_LOW,
@@ -107,7 +110,7 @@ def reading_told(finding: Finding, animal: Animal, own: Own) -> HeatReading:
     return HeatReading(
         place=Place[finding.place.name],
         read=degrees(with_doubt(finding.place, finding.reading_c)),
-        stand=_stand(finding),
+        stand=_stand(finding, animal),
         off=kelvins(off_k),
         touch=off_k < _A_TOUCH_K,
         wanted=None if target is None else aimed(target),
@@ -120,10 +123,11 @@ def _aim(place: Quantity, target: Target, animal: Animal, own: Own) -> Say:
     return Say("heat-aim", HeatAim(aimed(target), has_best(target), known))
 
 
-def _stand(finding: Finding) -> Stand:
+def _stand(finding: Finding, animal: Animal) -> Stand:
     judged = finding.judged
     if judged is None:
-        return Stand.NO_TARGET
+        spot = finding.place is Quantity.BASKING_SURFACE
+        return Stand.NO_NEED if spot and animal.needs_no_basking else Stand.NO_TARGET
     if finding.keepers_differ:
         return Stand.KEEPERS_DIFFER
     if finding.is_fine:

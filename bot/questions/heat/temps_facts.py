@@ -39,7 +39,13 @@ from calc.setup.set_up import SetUp
 __all__ = ["Temps", "temps"]
 
 _HOUR_S = 3600.0
-_ABOUT = (Subject.BASKING_SURFACE, Subject.COOL_AIR, Subject.WARM_AIR, Subject.NIGHT_FLOOR)
+_ABOUT = (
+    Subject.BASKING_SURFACE,
+    Subject.COOL_AIR,
+    Subject.WARM_AIR,
+    Subject.NIGHT_FLOOR,
+    Subject.WATER,
+)
 _INSTRUMENTS = {
     "infrared gun": Instrument.INFRARED_GUN,
     "digital probe": Instrument.DIGITAL_PROBE,
@@ -52,6 +58,7 @@ _NAMES = {
     Quantity.COOL_AIR: ("cool_air", "cool_air_wanted"),
     Quantity.WARM_AIR: ("warm_air", "warm_air_wanted"),
     Quantity.NIGHT_AIR: ("night_low", "night_low_wanted"),
+    Quantity.WATER: ("water", "water_wanted"),
 }
 
 
@@ -152,6 +159,7 @@ def _readings(query: TempsQuery) -> Readings:
         _middle(query.night),
         None if query.lamp_on is None else query.lamp_on.low / _HOUR_S,
         frozenset(_INSTRUMENTS[name] for name in query.measured),
+        _middle(query.water),
     )
 
 

@@ -23,6 +23,7 @@ from bot.questions.setup.check_parts import (
     find_out,
     first_of,
     in_order,
+    rests_on_memory,
 )
 from bot.questions.setup.check_safety import safety_parts
 from bot.questions.setup.check_set_up import checked_set_up
@@ -63,21 +64,6 @@ class Checked:
     told: bool
     alarms: tuple[Alarm, ...]
     set_up: SetUp
-
-    @property
-    def unchecked(self) -> bool:
-        """Say whether something is judged by a range from memory alone."""
-        judged = {part.piece for part in self.parts if part.spot is not None}
-        kept = self.whom.kept
-        wanted = {
-            Piece.UV: kept.uvi,
-            Piece.BASKING: kept.basking_surface_c,
-            Piece.COOL: kept.cool_air_c,
-            Piece.WARM: kept.warm_air_c,
-            Piece.NIGHT: kept.night_floor_c,
-        }
-        targets = (target for piece, target in wanted.items() if piece in judged)
-        return any(target is not None and target.is_unchecked for target in targets)
 
     @property
     def missing(self) -> tuple[Missing, ...]:
@@ -238,7 +224,7 @@ def _brief(facts: Checked) -> Brief:
     return Brief(
         head=_head(wrong, fine=bool(fine), open_=bool(open_)),
         range=(*told, *lines),
-        assumed=(Say("memory-short"),) if facts.unchecked else (),
+        assumed=(Say("memory-short"),) if rests_on_memory(parts, whom.kept) else (),
         steps=tuple(dict.fromkeys(_short_steps(facts))),
     )
 

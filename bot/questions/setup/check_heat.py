@@ -16,7 +16,7 @@ from bot.questions.setup.told import SetUpTold
 from calc.animals import Animal
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.mending import Surroundings
-from calc.heat.readings import Finding, Instrument, Readings
+from calc.heat.readings import Finding, Instrument, Readings, is_asked_for
 from calc.judgement import judge_reading
 from calc.limits import Met, limits_of, passed
 from calc.quantities import Quantity
@@ -38,8 +38,13 @@ _PLACES = {
     Quantity.BASKING_SURFACE: (Piece.BASKING, FactName.BASKING, Urgency.BASKING),
     Quantity.COOL_AIR: (Piece.COOL, FactName.COOL, Urgency.COOL_END),
     Quantity.WARM_AIR: (Piece.WARM, FactName.WARM, Urgency.REST),
+    Quantity.WATER: (Piece.WATER, FactName.WATER, Urgency.COOL_END),
 }
-_MISSING = {Quantity.BASKING_SURFACE: Missing.BASKING, Quantity.COOL_AIR: Missing.COOL}
+_MISSING = {
+    Quantity.BASKING_SURFACE: Missing.BASKING,
+    Quantity.COOL_AIR: Missing.COOL,
+    Quantity.WATER: Missing.WATER,
+}
 # Steps that are about measuring and not about changing.
 _MEASURING = {
     Step.WAIT_AND_READ_AGAIN,
@@ -49,6 +54,7 @@ _MEASURING = {
     Step.MEASURE_AIR_WITH_PROBE,
     Step.MEASURE_SURFACE,
     Step.MEASURE_COOL_END,
+    Step.MEASURE_WATER,
     Step.CHECK_WARM_PROBE,
     Step.WATCH_WARM_END,
     Step.MOVE_PROBE_OUT_OF_BEAM,
@@ -97,6 +103,7 @@ def _readings(told: SetUpTold) -> Readings:
         basking_surface_c=_middle(told, FactName.BASKING),
         cool_air_c=_middle(told, FactName.COOL),
         warm_air_c=_middle(told, FactName.WARM),
+        water_c=_middle(told, FactName.WATER),
         lamp_on_h=None if on_for is None else on_for.value.low / _HOUR_S,
         instruments=frozenset(_INSTRUMENTS[x] for x in told.thermometers),
     )
@@ -128,16 +135,34 @@ def _place(
         yield beyond[name]
     elif found is not None:
         yield _read_part(found, judgement, urgency, animal, own)
-    elif place in _MISSING:
+    elif place in _MISSING and _is_due(place, animal):
         missing = _MISSING[place]
         why = Say("check-why-unclear") if told.all(name) else Say("check-why-untold")
         yield Part(piece, Sign.CANNOT_TELL, why, todo=(find_out(missing),), missing=(missing,))
 
 
+def _is_due(place: Quantity, animal: Animal) -> bool:
+    """Say whether a place is asked for: no basking spot of an animal that needs none."""
+    if place is Quantity.BASKING_SURFACE and animal.needs_no_basking:
+        return False
+    if place is Quantity.COOL_AIR and animal.cool_air_c is None and animal.water_c is not None:
+        return False
+    return is_asked_for(place, animal)
+
+
+def _mark(found: Finding, animal: Animal) -> Sign:
+    """Return the sign of a reading; a spot that nobody needs is fine up to its limit."""
+    spot = found.place is Quantity.BASKING_SURFACE
+    if not (spot and animal.needs_no_basking):
+        return sign(found.judged)
+    past = passed(limits_of(animal), Met(surface_c=found.reading_c))
+    return Sign.CHANGE if past else Sign.FINE
+
+
 def _read_part(
     found: Finding, judgement: Judgement, urgency: Urgency, animal: Animal, own: Own
 ) -> Part:
-    facts, mark = reading_told(found, animal, own), sign(found.judged)
+    facts, mark = reading_told(found, animal, own), _mark(found, animal)
     todo = tuple(_todo(judgement, urgency)) if mark is Sign.CHANGE else ()
     if found.is_unsure:
         todo = tuple(x for x in _todo(judgement, urgency) if x.is_reading)

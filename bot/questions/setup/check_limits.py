@@ -17,6 +17,7 @@ _TELLS = {
     FactName.BASKING: "surface_c",
     FactName.WARM: "warm_air_c",
     FactName.COOL: "coolest_air_c",
+    FactName.WATER: "water_c",
     FactName.ROOM: "room_c",
     FactName.NIGHT: "night_c",
     FactName.ROOM_NIGHT: "night_c",

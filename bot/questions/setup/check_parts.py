@@ -6,7 +6,10 @@ from enum import Enum, IntEnum, auto
 
 from bot.facts import Figure, Say
 from bot.reply import Alarm
+from calc.animals import Animal
+from calc.heat.readings import PLACES, target_at
 from calc.judgement import Judged
+from calc.quantities import Quantity
 from calc.setup.set_up import Movement, Sign, Spot, sign_of
 
 __all__ = [
@@ -18,6 +21,7 @@ __all__ = [
     "find_out",
     "first_of",
     "in_order",
+    "rests_on_memory",
     "sign",
 ]
 
@@ -36,6 +40,7 @@ class Piece(Enum):
     APART = auto()
     HOURS = auto()
     NIGHT = auto()
+    WATER = auto()
     LAMPS = auto()
 
 
@@ -52,6 +57,7 @@ class Missing(Enum):
     COOL = auto()
     HOURS = auto()
     NIGHT = auto()
+    WATER = auto()
     LAMPS = auto()
 
 
@@ -114,6 +120,14 @@ class Part:
 def sign(judged: Judged | None) -> Sign:
     """Return what a part is marked with: a change only where something is sure."""
     return sign_of(judged.verdict if judged else None)
+
+
+def rests_on_memory(parts: Iterable[Part], animal: Animal) -> bool:
+    """Say whether something is judged by a range from memory alone."""
+    read = {part.spot.quantity for part in parts if part.spot is not None}
+    wanted = [target_at(place, animal) for place in PLACES if place in read]
+    wanted += [animal.uvi] if Quantity.UVI in read else []
+    return any(target is not None and target.is_unchecked for target in wanted)
 
 
 def find_out(missing: Missing) -> Todo:

@@ -226,15 +226,19 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
         assumed=what.assumed,
         in_range=share(places.met.in_range),
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,
-        set_up=planned_set_up(
-            found,
-            request,
-            what.back,
-            what.stand,
-            in_water=what.in_water,
-            unchecked=what.wish.unchecked,
-        ),
+        set_up=_set_up(found, what),
         sources=_sources(found, what),
+    )
+
+
+def _set_up(found: Plan, what: PlanAsked) -> SetUp:
+    return planned_set_up(
+        found,
+        what.request,
+        what.back,
+        what.stand,
+        in_water=what.in_water,
+        unchecked=what.wish.unchecked,
     )
 
 

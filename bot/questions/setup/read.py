@@ -138,7 +138,7 @@ _TOPICS = {
     ),
     Topic.HEAT: (
         *(FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT, FactName.ROOM),
-        *(FactName.ROOM_NIGHT, FactName.ON_FOR, FactName.THERMOMETER),
+        *(FactName.ROOM_NIGHT, FactName.WATER, FactName.ON_FOR, FactName.THERMOMETER),
     ),
     Topic.LAMPS: (
         *(FactName.LAMP, FactName.WITHOUT, FactName.WATTS, FactName.OTHER_WATTS),

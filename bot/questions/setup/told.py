@@ -54,6 +54,7 @@ _OPTIONS = {
     "cool": FactName.COOL,
     "warm": FactName.WARM,
     "night": FactName.NIGHT,
+    "water": FactName.WATER,
     "room": FactName.ROOM,
     "lamp_on": FactName.ON_FOR,
     "hours": FactName.HOURS,

@@ -179,11 +179,9 @@ def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
     with told_under(believed or Estimate.exact(0.0), query.animal, context):
         wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     ends, limits = (wanted.low, wanted.high), limits_for(query.animal, context)
-    rows = suits(
-        at_m, screen, *ends, long, lamp.count, lamp.gap_m, limits, unchecked=wanted.unchecked
-    )
-    near = at_m < COMFORTABLE_MINIMUM_M
-    box = for_box(query.enclosure, choice, at_m)
+    many = long, lamp.count, lamp.gap_m
+    rows = suits(at_m, screen, *ends, *many, limits, unchecked=wanted.unchecked)
+    near, box = at_m < COMFORTABLE_MINIMUM_M, for_box(query.enclosure, choice, at_m)
     own = None if there is None else _own(there, at_m, wanted, limits, read)
     best = None if near else _best(rows, ends)
     wish = wish_told(wanted, context)

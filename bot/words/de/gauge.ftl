@@ -9,12 +9,14 @@ gauge-label = { $place ->
     [basking_surface] Fläche am Sonnenplatz
     [cool_air] Kühle Seite
     [warm_air] Warme Seite
+    [water] Wasser
    *[night_air] Nacht
   }
 gauge-where = { $place ->
     [basking_surface] Miss die Fläche am Sonnenplatz, mit dem Infrarot-Thermometer
     [cool_air] Miss die Luft auf der kühlen Seite, mit digitalem Fühler auf Höhe des Tieres
     [warm_air] Miss die Luft auf der warmen Seite, mit digitalem Fühler neben dem Strahl
+    [water] Miss das Wasser, mit einem Wasserthermometer
    *[night_air] Miss das Kälteste der Nacht, mit einem Thermometer, das es sich merkt
   }
 # Only with: $wanted

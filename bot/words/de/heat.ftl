@@ -5,24 +5,28 @@ heat-place = { $place ->
     [basking_surface] Fläche am Sonnenplatz
     [cool_air] Kühle Seite
     [warm_air] Warme Seite
+    [water] Wasser
    *[night_air] Nacht
   }
 heat-spot = { $place ->
     [basking_surface] Sonnenplatz
     [cool_air] Kühle Seite
     [warm_air] Warme Seite
+    [water] Wasser
    *[night_air] Nacht
   }
 heat-the = { $place ->
     [basking_surface] Der Sonnenplatz
     [cool_air] Die kühle Seite
     [warm_air] Die warme Seite
+    [water] Das Wasser
    *[night_air] Die Nacht
   }
 heat-listed = { $place ->
     [basking_surface] Sonnenplatz
     [cool_air] kühle Seite
     [warm_air] warme Seite
+    [water] Wasser
    *[night_air] Nacht
   }
 heat-clause = { heat-listed } { TEMP($read) }
@@ -43,6 +47,7 @@ heat-verdict = { $stand ->
     [probably_high] { heat-the } ist mit { TEMP($read) } wohl zu { heat-hot }.
     [cannot_tell] { heat-the } ist mit { TEMP($read) } richtig oder knapp daneben.
     [keepers_differ] Über eine Nacht mit { TEMP($read) } sind sich die Halter uneins.
+    [no_need] { heat-the } hat { TEMP($read) }. Dein Tier braucht keinen heißen Platz: Die Luft zählt.
     [no_target] { heat-the } hat { TEMP($read) }. Dafür kenne ich kein Ziel.
    *[right] { heat-the } ist mit { TEMP($read) } richtig.
   }
@@ -54,6 +59,7 @@ heat-line = { $stand ->
     [probably_high] { heat-spot }: wohl zu { heat-hot }.
     [cannot_tell] { heat-spot }: richtig oder knapp daneben.
     [keepers_differ] { heat-spot }: Halter uneins.
+    [no_need] { heat-spot }: braucht es nicht.
     [no_target] { heat-spot }: kein Ziel bekannt.
    *[right] { heat-spot } { TEMP($read) }: gut.
   }
@@ -64,6 +70,7 @@ heat-stand = { $stand ->
     [probably_high] wohl zu { heat-hot } ({ heat-off }, so weit kann auch ein Thermometer danebenliegen)
     [cannot_tell] das kann ich nicht sagen ({ heat-off } daneben, so weit kann auch ein Thermometer danebenliegen)
     [keepers_differ] darüber sind sich die Halter uneins
+    [no_need] es braucht keinen Sonnenplatz
     [no_target] dafür kenne ich kein Ziel
    *[right] richtig
   }
@@ -86,6 +93,7 @@ heat-aim = { $has_best ->
 heat-missing-basking_surface = die Fläche am Sonnenplatz, mit dem Infrarot-Thermometer
 heat-missing-cool_air = die Luft auf der kühlen Seite, mit einem digitalen Fühler auf Höhe des Tieres
 heat-missing-warm_air = die Luft auf der warmen Seite, mit einem digitalen Fühler neben dem Strahl
+heat-missing-water = das Wasser, mit einem Wasserthermometer
 heat-missing-night_air = das Kälteste der Nacht, mit einem Thermometer, das es sich merkt
 
 ## Warum ein Wert noch nicht zählt
@@ -110,6 +118,7 @@ heat-do-cool_down_if_true = Ist es wirklich so heiß: Lampe aus, Schatten, Raum 
 heat-do-move_probe_out_of_beam = Häng den Fühler der warmen Seite aus dem Strahl.
 heat-do-measure_surface = Miss den Sonnenplatz mit dem Infrarot-Thermometer.
 heat-do-measure_cool_end = Miss die kühle Seite mit einem digitalen Fühler.
+heat-do-measure_water = Miss das Wasser mit einem Wasserthermometer.
 heat-do-lower_lamp = Häng die Lampe etwas tiefer, nie näher, als ihr Etikett erlaubt.
 heat-do-raise_lamp = Häng die Lampe etwas höher.
 heat-do-more_power = { $lamp ->
@@ -144,6 +153,8 @@ heat-do-watch_warm_end = Ändere sonst nichts. Miss die warme Seite morgen neu.
 heat-do-heat_the_night = Heiz nachts ohne Licht, mit Thermostat.
 heat-do-consider_night_heat = Frag zur Nacht die Tierarztpraxis oder erfahrene Halter.
 heat-do-cooler_night = Lass die Nacht kühler werden: Heizer mit dem Licht aus.
+heat-do-warmer_water = Wärm das Wasser langsam: ein Heizer mit Schutz, am Thermostat.
+heat-do-cooler_water = Kühl das Wasser langsam: Heizer kleiner, Schatten, kühler Raum.
 heat-do-measure_again = Lass es so und miss noch einmal.
 heat-do-leave_as_it_is = Gut gemacht. Lass alles, wie es ist.
 
@@ -159,6 +170,7 @@ heat-step-cool_down_if_true = { heat-do-cool_down_if_true } Ohne kühlen Platz k
 heat-step-move_probe_out_of_beam = { heat-do-move_probe_out_of_beam } Häng ihn in den Schatten, auf Höhe deines Tieres. Im Strahl misst er die Lampe und nicht die Luft.
 heat-step-measure_surface = { heat-do-measure_surface } Ziel genau dorthin, wo dein Tier liegt. Das ist der wichtigste aller Werte.
 heat-step-measure_cool_end = { heat-do-measure_cool_end } Häng ihn ans andere Ende, auf Höhe deines Tieres. Das ist der zweitwichtigste Wert.
+heat-step-measure_water = { heat-do-measure_water } Miss dort, wo dein Tier ruht, nicht am Heizer.
 heat-step-lower_lamp = { heat-do-lower_lamp } Das wärmt den Sonnenplatz und ändert am anderen Ende kaum etwas. Dein Tier darf sie nicht berühren können. Frag basking, dann sage ich dir, wie weit.
 heat-step-raise_lamp = { heat-do-raise_lamp } Das kühlt den Sonnenplatz und ändert am anderen Ende kaum etwas. Frag basking, dann sage ich dir, wie weit.
 heat-step-more_power = { heat-do-more_power } Wer eine Lampe rückt, verschiebt die Wärme nur. Eine stärkere wärmt das ganze Terrarium.
@@ -175,5 +187,7 @@ heat-step-watch_warm_end = { heat-do-watch_warm_end } Solange Sonnenplatz und k�
 heat-step-heat_the_night = { heat-do-heat_the_night } Ein einfaches Ein/Aus-Thermostat genügt. Diese Nacht ist kälter, als dein Tier verträgt. Frag night, dann sage ich dir, wie viel Wärme.
 heat-step-consider_night_heat = { heat-do-consider_night_heat } Über so eine Nacht sind sich die Halter uneins. Ein junges oder krankes Tier braucht es wärmer.
 heat-step-cooler_night = { heat-do-cooler_night } Eine Nacht, die wärmer ist als die kühle Seite am Tag, bringt keine Ruhe.
+heat-step-warmer_water = { heat-do-warmer_water } Höchstens 1 °C (2 °F) in der Stunde, und außer Reichweite von Zähnen und Krallen.
+heat-step-cooler_water = { heat-do-cooler_water } Nie Eis oder viel kaltes Wasser auf einmal. Zu warmes Wasser hält zu wenig Luft.
 heat-step-measure_again = { heat-do-measure_again } So weit kann auch ein Thermometer danebenliegen. Zu ändern ist noch nichts.
 heat-step-leave_as_it_is = { heat-do-leave_as_it_is } Was du gemessen hast, stimmt. Miss wieder, wenn die Jahreszeit oder der Raum sich ändert.

@@ -16,6 +16,7 @@ temps-head-probably_low = Eher nicht. { heat-verdict }
 temps-head-probably_high = Eher nicht. { heat-verdict }
 temps-head-cannot_tell = Schwer zu sagen. { heat-verdict }
 temps-head-keepers_differ = Vielleicht. { heat-verdict }
+temps-head-no_need = { heat-verdict }
 temps-head-no_target = Schwer zu sagen. { heat-verdict }
 temps-right = Richtig: { LIST($right) }.
 temps-lamp-time = Lampe 2 bis 3 Stunden an? Sonst warte.

@@ -10,12 +10,14 @@ gauge-label = { $place ->
     [basking_surface] Basking surface
     [cool_air] Cool end
     [warm_air] Warm end
+    [water] Water
    *[night_air] Night
   }
 gauge-where = { $place ->
     [basking_surface] Measure the basking surface, with an infrared gun
     [cool_air] Measure the air at the cool end, with a digital probe at the animal's height
     [warm_air] Measure the air at the warm end, with a digital probe out of the beam
+    [water] Measure the water, with a water thermometer
    *[night_air] Measure the coldest of the night, with a thermometer that remembers it
   }
 # Only with: $wanted

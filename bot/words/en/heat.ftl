@@ -6,24 +6,28 @@ heat-place = { $place ->
     [basking_surface] Basking surface
     [cool_air] Cool end
     [warm_air] Warm end
+    [water] Water
    *[night_air] Night
   }
 heat-spot = { $place ->
     [basking_surface] Basking spot
     [cool_air] Cool end
     [warm_air] Warm end
+    [water] Water
    *[night_air] Night
   }
 heat-the = { $place ->
     [basking_surface] The basking surface
     [cool_air] The cool end
     [warm_air] The warm end
+    [water] The water
    *[night_air] The night
   }
 heat-listed = { $place ->
     [basking_surface] basking spot
     [cool_air] cool end
     [warm_air] warm end
+    [water] water
    *[night_air] night
   }
 heat-clause = { heat-listed } { TEMP($read) }
@@ -44,6 +48,7 @@ heat-verdict = { $stand ->
     [probably_high] { heat-the } is probably too { heat-hot } at { TEMP($read) }.
     [cannot_tell] { heat-the } may be right or just off at { TEMP($read) }.
     [keepers_differ] Keepers differ about a night of { TEMP($read) }.
+    [no_need] { heat-the } is { TEMP($read) }. It needs no hot spot: the air counts.
     [no_target] { heat-the } is { TEMP($read) }. I know no target for it.
    *[right] { heat-the } is right at { TEMP($read) }.
   }
@@ -55,6 +60,7 @@ heat-line = { $stand ->
     [probably_high] { heat-spot }: probably too { heat-hot }.
     [cannot_tell] { heat-spot }: right or just off.
     [keepers_differ] { heat-spot }: keepers differ.
+    [no_need] { heat-spot }: it needs none.
     [no_target] { heat-spot }: I know no target.
    *[right] { heat-spot } { TEMP($read) }: right.
   }
@@ -65,6 +71,7 @@ heat-stand = { $stand ->
     [probably_high] probably too { heat-hot } ({ heat-off }, and a thermometer may be off by as much)
     [cannot_tell] I cannot tell ({ heat-off } off, and a thermometer may be off by as much)
     [keepers_differ] keepers differ
+    [no_need] it needs no basking spot
     [no_target] I know no target
    *[right] right
   }
@@ -87,6 +94,7 @@ heat-aim = { $has_best ->
 heat-missing-basking_surface = the basking surface, with an infrared gun
 heat-missing-cool_air = the air at the cool end, with a digital probe at the animal's height
 heat-missing-warm_air = the air at the warm end, with a digital probe out of the beam
+heat-missing-water = the water, with a water thermometer
 heat-missing-night_air = the coldest it gets at night, with a thermometer that remembers it
 
 ## Why not to trust a reading yet
@@ -111,6 +119,7 @@ heat-do-cool_down_if_true = If it really is so hot: lamp off, shade the box, coo
 heat-do-move_probe_out_of_beam = Move the warm-end probe out of the beam.
 heat-do-measure_surface = Read the basking surface with an infrared gun.
 heat-do-measure_cool_end = Read the cool end with a digital probe.
+heat-do-measure_water = Read the water with a water thermometer.
 heat-do-lower_lamp = Lower the lamp a little, never closer than its label allows.
 heat-do-raise_lamp = Raise the lamp a little.
 heat-do-more_power = { $lamp ->
@@ -145,6 +154,8 @@ heat-do-watch_warm_end = Change nothing else. Read the warm end again tomorrow.
 heat-do-heat_the_night = Give heat without light at night, on a thermostat.
 heat-do-consider_night_heat = Ask your vet or an experienced keeper about the night.
 heat-do-cooler_night = Let the night be cooler: heaters off with the lights.
+heat-do-warmer_water = Warm the water slowly: a heater with a guard, on a thermostat.
+heat-do-cooler_water = Cool the water slowly: heater down, shade, cool room.
 heat-do-measure_again = Leave it, and measure again.
 heat-do-leave_as_it_is = Well done. Leave everything as it is.
 
@@ -160,6 +171,7 @@ heat-step-cool_down_if_true = { heat-do-cool_down_if_true } Without a cool place
 heat-step-move_probe_out_of_beam = { heat-do-move_probe_out_of_beam } Hang it in shade at your animal's height. In the beam it reads the lamp and not the air.
 heat-step-measure_surface = { heat-do-measure_surface } Aim right where your animal lies. It is the most important of all the readings.
 heat-step-measure_cool_end = { heat-do-measure_cool_end } Hang it at the far end, at your animal's height. It comes next after the basking surface.
+heat-step-measure_water = { heat-do-measure_water } Read it where your animal rests, away from a heater.
 heat-step-lower_lamp = { heat-do-lower_lamp } That warms the spot and hardly changes the far end. Keep it where your animal cannot touch it. Ask basking, and I tell you how far.
 heat-step-raise_lamp = { heat-do-raise_lamp } That cools the spot and hardly changes the far end. Ask basking, and I tell you how far.
 heat-step-more_power = { heat-do-more_power } Moving a lamp only shifts the warmth about. A stronger one warms the whole box.
@@ -176,5 +188,7 @@ heat-step-watch_warm_end = { heat-do-watch_warm_end } As long as the spot and th
 heat-step-heat_the_night = { heat-do-heat_the_night } A simple on/off thermostat will do. This night is colder than your animal can cope with. Ask night, and I tell you how much heat.
 heat-step-consider_night_heat = { heat-do-consider_night_heat } Keepers differ about a night like this. A young or ill animal needs the warmer side.
 heat-step-cooler_night = { heat-do-cooler_night } A night warmer than the cool end's day gives no rest.
+heat-step-warmer_water = { heat-do-warmer_water } No more than 2 °F (1 °C) in an hour, and out of reach of teeth and claws.
+heat-step-cooler_water = { heat-do-cooler_water } Never put ice or much cold water in at once. Water that is too warm holds too little air.
 heat-step-measure_again = { heat-do-measure_again } It is off by no more than a thermometer may be, so there is nothing to change yet.
 heat-step-leave_as_it_is = { heat-do-leave_as_it_is } What you measured is right. Read again when the season or the room changes.

@@ -16,6 +16,7 @@ temps-head-probably_low = Maybe not. { heat-verdict }
 temps-head-probably_high = Maybe not. { heat-verdict }
 temps-head-cannot_tell = I cannot tell. { heat-verdict }
 temps-head-keepers_differ = Maybe. { heat-verdict }
+temps-head-no_need = { heat-verdict }
 temps-head-no_target = I cannot tell. { heat-verdict }
 temps-right = Right: { LIST($right) }.
 temps-lamp-time = Lamp on 2 to 3 hours? If not, wait.

@@ -35,7 +35,7 @@ def test_every_finding_keeps_its_verdict_and_its_doubt() -> None:
     judgement = judge(readings, DRAGON)
     value = measured_set_up(judgement.findings, DRAGON, judgement.first)
     assert value.animal == "bearded-dragon"
-    assert [spot.quantity for spot in value.spots] == list(PLACES)
+    assert [spot.quantity for spot in value.spots] == [x for x in PLACES if x is not Quantity.WATER]
     for finding in judgement.findings:
         spot = value.spot_of(finding.place)
         assert spot is not None
