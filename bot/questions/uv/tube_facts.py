@@ -179,8 +179,8 @@ def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
     with told_under(believed or Estimate.exact(0.0), query.animal, context):
         wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     ends, limits = (wanted.low, wanted.high), limits_for(query.animal, context)
-    many = long, lamp.count, lamp.gap_m
-    rows = suits(at_m, screen, *ends, *many, limits, unchecked=wanted.unchecked)
+    many = lamp.count, lamp.gap_m
+    rows = suits(at_m, screen, *ends, long, *many, limits, unchecked=wanted.unchecked)
     near, box = at_m < COMFORTABLE_MINIMUM_M, for_box(query.enclosure, choice, at_m)
     own = None if there is None else _own(there, at_m, wanted, limits, read)
     best = None if near else _best(rows, ends)
