@@ -9,6 +9,7 @@ from bot.commands import ALL_COMMANDS, command_at, command_named
 from bot.language.names import ranked
 from bot.language.zones import zone_names
 from bot.menu import STORED_GROUPS
+from bot.preferences import LANGUAGES
 from bot.queries.options import QueryOption
 from calc.animals import animals
 from calc.heat.sources_of_heat import heat_source_names
@@ -48,6 +49,15 @@ _LISTS: dict[str, Callable[[], tuple[str, ...]]] = {
 }
 
 
+_NO_NAMES: Mapping[str, str] = MappingProxyType({})
+# Other names by which a value is found: name → value.
+_ALSO: dict[str, Callable[[], Mapping[str, str]]] = {
+    "page": lambda: {
+        worry: slug for language in LANGUAGES for worry, slug in guide.worries(language).items()
+    },
+}
+
+
 def complete(
     command: str, option: str, typed: str, offers: Mapping[str, Sequence[str]] = _NOTHING
 ) -> list[str]:
@@ -57,7 +67,7 @@ def complete(
     """
     found = command_named(command)
     facts = next((o for o in found.query.options() if o.name == option), None) if found else None
-    return ranked(typed, _values(facts, offers), _MOST) if facts else []
+    return _offered(typed, facts, offers) if facts else []
 
 
 def complete_line(
@@ -78,14 +88,21 @@ def complete_line(
     names = [f"{name}:" for name in options if name not in used and name.startswith(word)]
     if named and not line.endswith(" "):
         typed = rest[named[-1].end() :]
-        values = ranked(typed, _values(options[named[-1][1]], offers), _MOST)
+        values = _offered(typed, options[named[-1][1]], offers)
         if values and not (names and " " in typed):
             return len(line) - len(typed), values
     free = options.get(command.positional)
     if free is not None and not named:
-        names = ranked(rest, _values(free, offers), _MOST) or names
+        names = _offered(rest, free, offers) or names
         word = rest
     return len(line) - len(word), names
+
+
+def _offered(typed: str, facts: QueryOption, offers: Mapping[str, Sequence[str]]) -> list[str]:
+    """Return the values that what is typed may mean, also by another name of theirs."""
+    also = _ALSO.get(facts.completes, dict)() if typed.strip() else _NO_NAMES
+    found = ranked(typed, (*_values(facts, offers), *also), _MOST)
+    return list(dict.fromkeys(also.get(name, name) for name in found))
 
 
 def _values(facts: QueryOption, offers: Mapping[str, Sequence[str]]) -> tuple[str, ...]:

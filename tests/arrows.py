@@ -175,6 +175,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.menu",
         "bot.guide",
         "bot.language",
+        "bot.preferences",
         "bot.queries",
         "calc.animals",
         "calc.heat.sources_of_heat",

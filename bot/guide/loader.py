@@ -21,6 +21,7 @@ from calc.sources import bibliography
 
 __all__ = [
     "FIRST",
+    "HOLE",
     "MOST_WORDS",
     "Answers",
     "Figure",
@@ -39,6 +40,10 @@ FIRST = "en"
 """The language whose pages stand in this folder; the others have a folder each, with its name."""
 
 
+HOLE = re.compile(r"\{\{ (\w+) \}\}")
+"""Where a figure of the page's animal comes in, by its name in what the animal needs."""
+
+
 class GuideError(ValueError):
     """A guide page is not as it must be; the message names the page and what is wrong."""
 
@@ -47,6 +52,7 @@ class Topic(StrEnum):
     """The part of the guide that a page belongs to, in reading order."""
 
     START = "start"
+    ANIMALS = "animals"
     UV = "uv"
     HEAT = "heat"
     DAY = "day"
@@ -60,6 +66,7 @@ class Topic(StrEnum):
 
 _HEADINGS = {
     Topic.START: "Start here",
+    Topic.ANIMALS: "Your animal",
     Topic.UV: "UV light",
     Topic.HEAT: "Heat",
     Topic.DAY: "Day and night",
@@ -136,11 +143,17 @@ class _FrontMatter(BaseModel):
     sources: tuple[_Text, ...]
     figures: tuple[Figure, ...] = ()
     answers: tuple[Answers, ...] = ()
+    animal: _Text | None = None
+    worries: tuple[_Text, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One page: its front matter and its Markdown body, whose headings start at ``##``."""
+    """One page: its front matter and its Markdown body, whose headings start at ``##``.
+
+    ``animal`` is the slug of the animal whose figures fill the holes of the body; ``worries`` are
+    words by which people look for the page and that are not in its name.
+    """
 
     slug: str
     title: str
@@ -153,6 +166,8 @@ class Page:
     sources: tuple[str, ...]
     figures: tuple[Figure, ...] = ()
     answers: tuple[Answers, ...] = ()
+    animal: str | None = None
+    worries: tuple[str, ...] = ()
 
 
 @cache
@@ -190,6 +205,7 @@ def read_page(slug: str, text: str) -> Page:
         raise GuideError(f"guide page {slug}: {_first_problem(error)}") from error
     entry = Page(slug=slug, body=body, **dict(fields))
     _check_body(entry)
+    _check_holes(entry)
     _check_figures(entry)
     _check_sources(entry)
     return entry
@@ -210,6 +226,12 @@ def arrange(entries: Iterable[Page]) -> tuple[Page, ...]:
         for slug in entry.related:
             if slug not in by_slug or slug == entry.slug:
                 raise GuideError(f"guide page {entry.slug}: related page {slug!r} does not exist")
+    worried: dict[str, str] = {}
+    for entry in ordered:
+        for worry in entry.worries:
+            other = worried.setdefault(worry, entry.slug)
+            if worry != worry.lower() or other != entry.slug:
+                raise GuideError(f"guide page {entry.slug}: the worry {worry!r} is {other}'s")
     return tuple(ordered)
 
 
@@ -226,6 +248,14 @@ def _check_body(entry: Page) -> None:
     for line in entry.body.splitlines():
         if line.startswith("#") and not line.startswith(("## ", "### ")):
             raise GuideError(f"guide page {entry.slug}: headings start at ##, not {line!r}")
+
+
+def _check_holes(entry: Page) -> None:
+    for line in entry.body.splitlines():
+        if HOLE.search(line) and (entry.animal is None or line.startswith("#")):
+            raise GuideError(f"guide page {entry.slug}: nothing fills {line!r}")
+        if "{{" in HOLE.sub("", line):
+            raise GuideError(f"guide page {entry.slug}: a hole is {{{{ name }}}}, not {line!r}")
 
 
 def _check_figures(entry: Page) -> None:

@@ -173,22 +173,6 @@ _EXPLAIN = (
     r"|tell me about|how does"
     r"|how (?:do|can|should) i|where (?:do|should) i|difference between|what'?s)\b"
 )
-# Words that people say for a page and that neither its name nor the glossary has.
-_ALSO = {
-    "uvi": "reading-a-uv-meter",
-    "uvb": "uv-and-heat-together",
-    "uva": "uv-and-heat-together",
-    "vet": "when-to-call-a-vet",
-    "fire": "fire-and-electrical-safety",
-    "gradient": "warm-end-and-cool-end",
-    "wattage": "dimmers-and-wattage",
-    "watts": "dimmers-and-wattage",
-    "mesh": "screens",
-    "winter": "day-length",
-    "size": "planning-a-set-up",
-    "tank": "planning-a-set-up",
-    "buy": "planning-a-set-up",
-}
 _MOST_WORDS = 14
 
 
@@ -226,12 +210,13 @@ def _said_as(word: str) -> re.Pattern[str]:
 @cache
 def _forms() -> tuple[tuple[str, re.Pattern[str], str], ...]:
     """Return known words, the longest first: what is always there of one, the word, its page."""
-    words = {page.slug.replace("-", " ").removeprefix("the "): page.slug for page in guide.pages()}
+    # The name of an animal says nothing of what is asked about it.
+    pages = [page for page in guide.pages() if page.animal is None]
+    words = {page.slug.replace("-", " ").removeprefix("the "): page.slug for page in pages}
     for term in glossary():
         for name in (term.name, *term.also):
             words.setdefault(name.lower(), term.page)
-    for word, slug in _ALSO.items():
-        words[word] = slug
+    words |= {worry: page.slug for page in pages for worry in page.worries}
     longest_first = sorted(words, key=len, reverse=True)
     return tuple(
         (w.removesuffix("s").partition("-")[0], _said_as(w.removesuffix("s")), words[w])

@@ -9,7 +9,10 @@ from collections.abc import Iterator
 from bot import guide
 from bot.commands import ALL_COMMANDS
 from bot.fronts.pages.animals import sheet
+from bot.fronts.pages.filled import filled_page
+from bot.language.units import Units
 from bot.render.html import heading_id
+from bot.saying.voice import voice
 from calc.animals import animals
 from calc.name_index import names_with_targets
 
@@ -32,7 +35,7 @@ def search_script() -> str:
 def _guide() -> Iterator[Entry]:
     for page in guide.pages():
         address = f"{page.slug}.html"
-        for heading, text in guide.sections(page):
+        for heading, text in guide.sections(filled_page(page, voice(guide.FIRST, Units.IN))):
             if heading == guide.INTRODUCTION:
                 yield _entry(page.title, "", address, f"{page.summary} {text}")
             else:

@@ -15,12 +15,15 @@ from bot.ask import ask
 from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS, STORED_COMMANDS
 from bot.fronts.pages.animals import sheet
+from bot.fronts.pages.filled import filled_page
 from bot.fronts.pages.pictures import Album
 from bot.fronts.pages.search import search_script
 from bot.fronts.pages.sketches import sketch
+from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.render.html import heading_id, render_figure, render_html, render_markdown
 from bot.reply import Picture
+from bot.saying.voice import voice
 from calc.animals import Animal, animals
 from calc.sources import Kind, Source, bibliography
 
@@ -87,7 +90,7 @@ def _pages(try_it: bool, album: Album) -> Iterator[tuple[str, str]]:
                 "guide.html",
                 try_it,
                 page=page,
-                body=render_markdown(page.body, _figures(page, album, try_it)),
+                body=render_markdown(_told(page), _figures(page, album, try_it)),
                 answer=_answer(page, album),
                 related=[guide.page(slug) for slug in page.related],
                 sources=[bibliography()[key] for key in page.sources],
@@ -105,6 +108,10 @@ def _pages(try_it: bool, album: Album) -> Iterator[tuple[str, str]]:
     yield "glossary.html", render_page("glossary.html", try_it, terms=terms)
     yield "sources.html", render_page("sources.html", try_it, kinds=_sources_by_kind())
     yield "search.html", render_page("search.html", try_it, sheets=sheets, terms=terms)
+
+
+def _told(page: guide.Page) -> str:
+    return filled_page(page, voice(guide.FIRST, Units.IN)).body
 
 
 def _figures(page: guide.Page, album: Album, try_it: bool) -> dict[str, "Markup"]:

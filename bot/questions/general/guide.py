@@ -1,4 +1,8 @@
-"""A page of the guide, or the list of pages, in the asker's language."""
+"""A page of the guide, or the list of pages, in the asker's language.
+
+What an animal needs stands in no page: it is put into the page where that is told, as ``needs``
+tells it, so that the two cannot differ.
+"""
 
 from dataclasses import dataclass
 
@@ -10,10 +14,14 @@ from bot.language.shown import shown
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.general import GuideQuery
+from bot.queries.needs import NeedsQuery
+from bot.questions.general.needs import known_rows, needs
 from bot.refusal import RefusedError
 from bot.reply import PartName
+from calc.animals import animals
+from calc.naming import find
 
-__all__ = ["GUIDE", "GuidePages", "guide_asked", "tell_guide"]
+__all__ = ["GUIDE", "GuidePages", "filled", "guide_asked", "tell_guide"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,7 +29,21 @@ class GuidePart:
     """A part of a page: its heading and its text."""
 
     heading: str
-    text: str
+    text: Say
+
+
+@dataclass(frozen=True, slots=True)
+class GuideWords:
+    """Words of a page as they are."""
+
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class GuideFilled:
+    """Words and figures of a page in turn."""
+
+    pieces: tuple[Say, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +62,7 @@ class GuidePage:
 
     title: str
     part: str | None
-    text: str
+    text: Say
     example: str
     rest: tuple[GuidePart, ...]
     pages: tuple[str, ...]
@@ -62,21 +84,43 @@ def guide_asked(query: GuideQuery, context: Context) -> GuidePage | GuidePages:
     language = context.language
     if not query.page.strip():
         found = guide.pages(language)
-        listed = tuple(GuidePart(page.slug, page.title) for page in found)
+        listed = tuple(GuidePart(page.slug, _words(page.title)) for page in found)
         return GuidePages(len(found), found[0].title, found[0].slug, listed)
     page = guide.page(_slug(query.page, language), language)
     first = _part(query.part, page, language) if query.part.strip() else None
-    parts = [GuidePart(*part) for part in guide.sections(page, language)]
+    parts = [
+        GuidePart(heading, filled(text, page, context))
+        for heading, text in guide.sections(page, language)
+    ]
     begun = [part.text for part in parts if part.heading == first]
     return GuidePage(
         title=page.title,
         part=first,
-        text="\n".join(begun) or page.summary,
+        text=begun[0] if begun else _words(page.summary),
         example=page.example,
         rest=tuple(part for part in parts if part.heading != first),
         pages=(page.slug, *page.related),
         sources=page.sources,
     )
+
+
+def filled(text: str, page: guide.Page, context: Context) -> Say:
+    """Return words of a page with the figures of its animal in their holes."""
+    if page.animal is None:
+        return _words(text)
+    animal = animals()[page.animal].name
+    facts = needs(NeedsQuery(animal=animal), context)
+    told = {name: row.say for name, row in known_rows(facts).items()}
+    told["too_hot"] = Say("needs-too-hot", facts)
+    words, holes = guide.HOLE.split(text)[::2], guide.HOLE.findall(text)
+    pieces = [_words(words[0])]
+    for hole, after in zip(holes, words[1:], strict=True):
+        pieces += (told[hole], _words(after))
+    return Say("guide-filled", GuideFilled(tuple(pieces)))
+
+
+def _words(text: str) -> Say:
+    return Say("guide-words", GuideWords(text))
 
 
 def tell_guide(facts: GuidePage | GuidePages) -> Layered:
@@ -133,6 +177,11 @@ def _slug(wish: str, language: str) -> str:
     within = [page.slug for page in pages if name in page.slug]
     if len(within) == 1:
         return within[0]
+    if worried := guide.of_worry(wish):
+        return worried
+    animal = find(wish)
+    if animal and (about := next((p.slug for p in pages if p.animal == animal.slug), None)):
+        return about
     near = by_name.get(closest(name, by_name) or "")
     unread = GuideUnread(shown(wish), None, near, f"guide {near or pages[0].slug}")
     raise RefusedError(unread, _unread, "page")

@@ -1,6 +1,6 @@
 """What an animal needs, every figure with who says so. Words: ``words/<language>/needs.ftl``."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from bot.command import Command
 from bot.facts import Say, Says
@@ -13,7 +13,7 @@ from bot.questions.shared import body_rows
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
 from bot.reply import Picture
 
-__all__ = ["NEEDS", "needs", "tell"]
+__all__ = ["NEEDS", "known_rows", "needs", "tell"]
 
 _GUIDE = ("planning-a-set-up", "measuring-temperatures", "reading-a-uv-meter", "nights")
 
@@ -26,11 +26,11 @@ def tell(facts: Needs) -> Layered:
         title=say("title"),
         brief=_brief(facts, say),
         steps=tuple(_steps(facts, say)),
-        numbers=tuple(_numbers(facts, say)),
+        numbers=(*known_rows(facts).values(), *body_rows(facts.bodies)),
         why=(*facts.particular, *facts.others),
         care=tuple(_care(facts, say)),
         values=tuple((one.need.value, one.figure) for one in facts.needs),
-        guide=_GUIDE,
+        guide=(*facts.pages, *_GUIDE),
         sources=facts.sources,
         picture=lambda teller: Picture.later(gauges_picture, facts.gauges, teller),
         set_up=facts.set_up,
@@ -79,18 +79,19 @@ def _steps(facts: Needs, say: Says) -> Iterator[Say]:
     yield say("step-again")
 
 
-def _numbers(facts: Needs, say: Says) -> Iterator[Row]:
-    for one in facts.needs:
-        yield Row(_label(one), _known(one))
+def known_rows(facts: Needs) -> Mapping[str, Row]:
+    """Return the rows of what the animal needs and how it lives, by name, in their order."""
+    say = Says("needs", facts)
+    rows = {one.need.value: Row(_label(one), _known(one)) for one in facts.needs}
     if facts.zone is not None:
-        yield Row(say("label-zone"), say("zone"))
+        rows["zone"] = Row(say("label-zone"), say("zone"))
     if facts.awake is not None:
-        yield Row(say("label-awake"), say.by("awake", facts.awake))
+        rows["awake"] = Row(say("label-awake"), say.by("awake", facts.awake))
     if facts.adult is not None:
-        yield Row(say("label-adult"), say("adult"))
+        rows["adult"] = Row(say("label-adult"), say("adult"))
     if facts.floor_long is not None:
-        yield Row(say("label-floor"), say("floor-told"))
-    yield from body_rows(facts.bodies)
+        rows["floor"] = Row(say("label-floor"), say("floor-told"))
+    return rows
 
 
 def _line(one: OneNeed) -> Say:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 
+from bot import guide
 from bot.facts import Figure, Hours, Length, Name, Say, Temp, Uvi, degrees, hours, metres, uvi
 from bot.preferences import Context
 from bot.queries.needs import NeedsQuery
@@ -107,6 +108,7 @@ class Needs:
     height: Length
     room: Temp
     night: Temp
+    pages: tuple[str, ...]
     set_up: SetUp
     gauges: GaugesTold
 
@@ -158,6 +160,7 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         height=height,
         room=degrees(_ROOM_C),
         night=degrees(_NIGHT_C),
+        pages=tuple(page.slug for page in guide.pages() if page.animal == animal.slug),
         set_up=set_up,
         gauges=gauges_told(set_up, animal),
     )

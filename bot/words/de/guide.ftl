@@ -19,3 +19,5 @@ guide-no-page = { $near ->
     [none] Ich lese „{ $wish }“ als page; so heißt aber keine Seite des Leitfadens.
    *[some] Ich lese „{ $wish }“ als page; so heißt aber keine Seite, vielleicht { $near }.
   }
+guide-words = { $words }
+guide-filled = { LIST($pieces, join: "list-joined") }

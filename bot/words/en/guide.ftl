@@ -1,4 +1,4 @@
-### Facts: GuidePage, GuidePages, GuidePart, GuideUnread
+### Facts: GuideFilled, GuidePage, GuidePages, GuidePart, GuideUnread, GuideWords
 
 guide-list = The beginner guide
 guide-count = There are { $count } pages; start with “{ $first }”.
@@ -21,3 +21,5 @@ guide-no-page = { $near ->
     [none] I read “{ $wish }” for page, but I need the name of a guide page.
    *[some] I read “{ $wish }” for page, but I need the name of a guide page, perhaps { $near }.
   }
+guide-words = { $words }
+guide-filled = { LIST($pieces, join: "list-joined") }

@@ -4,5 +4,7 @@ list-and = { $first } and { $second }
 list-or = { $first } or { $second }
 list-semi = { $first }; { $second }
 list-with = { $first }, { $second }
+list-joined = { $first }{ $second }
+list-joined-between = {""}
 list-comma = {", "}
 list-semi-between = {"; "}
