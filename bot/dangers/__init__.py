@@ -11,8 +11,10 @@ __all__ = ["Call", "Hazard", "HazardKind", "Urgency", "first", "hazard", "hazard
 _LETTERS = re.compile(r"[^\W\d_]+")
 # A figure with these and no other word, such as 4x2x2 ft or 18 mesh 0.011 in, tells nothing.
 _TELL_NOTHING = frozenset(
-    ("in", "inch", "inches", "ft", "feet", "mm", "cm", "m", "x", "by", "f", "c", "w", "h")
-    + ("none", "mesh", "blocks", "passes", "new", "at", "uvi")
+    (
+        *("in", "inch", "inches", "ft", "feet", "mm", "cm", "m", "x", "by", "f", "c", "w", "h"),
+        *("none", "mesh", "blocks", "passes", "new", "at", "uvi"),
+    )
 )
 
 

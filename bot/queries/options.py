@@ -1,8 +1,4 @@
-"""The kinds of option a question may have, each read by the language.
-
-An option is ``Annotated[type, BeforeValidator(reader), Option(...)]``: the reader turns the
-asker's text into a value, ``Option`` tells the fronts what may be chosen or completed.
-"""
+"""The kinds of option a question may have: what reads it, and what a front may offer for it."""
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
@@ -102,7 +98,6 @@ _MOST_TUBES = 4
 _TUBES_WANTED = Say("wanted-tubes", UpTo(_MOST_TUBES))
 _MOST_FEET = 10
 _LONGEST_NUMBER = 4
-_CONFIG = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True, defer_build=True)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -140,7 +135,9 @@ class QueryOption:
 class Query(BaseModel):
     """A question that was understood."""
 
-    model_config = _CONFIG
+    model_config = ConfigDict(
+        frozen=True, extra="forbid", arbitrary_types_allowed=True, defer_build=True
+    )
 
     def asks_of_an_animal(self) -> bool:
         """Say whether the answer depends on the animal, where the question has such an option."""
