@@ -19,7 +19,7 @@ from pydantic import (
     model_validator,
 )
 
-from bot.drawing.told import Picture
+from bot.picture import Picture
 from calc.uncertainty import Estimate
 
 if TYPE_CHECKING:

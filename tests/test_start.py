@@ -21,7 +21,14 @@ NEVER = (
 )
 STORE = ("sqlalchemy", "alembic", "aiosqlite", "bot.store.store", "bot.questions.saved")
 FREE_WORDS = ("bot.routes", "bot.language.hearing", "bot.dangers.listening", "bot.dialogue")
-ENGINE = ("calc.uv.point", "calc.uv.section", "calc.heat.enclosure", "calc.setup", "calc.daylight")
+ENGINE = (
+    "bot.drawing",
+    "calc.uv.point",
+    "calc.uv.section",
+    "calc.heat.enclosure",
+    "calc.setup",
+    "calc.daylight",
+)
 HEAT = ("calc.heat.enclosure", "calc.setup.section", "calc.daylight")
 
 KINDS = {

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 from importlib.resources import files
+from importlib.resources.abc import Traversable
 from typing import Annotated, Self
 
 from pydantic import (
@@ -173,21 +174,22 @@ class Page:
 @cache
 def pages(language: str = FIRST) -> tuple[Page, ...]:
     """Return the pages of a language in reading order."""
-    folder = files("bot.guide") if language == FIRST else files("bot.guide") / language
-    found = (p for p in folder.iterdir() if p.name.endswith(".md"))
-    return arrange(
-        read_page(p.name.removesuffix(".md"), p.read_text(encoding="utf-8")) for p in found
-    )
-
-
-def page(slug: str, language: str = FIRST) -> Page:
-    """Return the page with this slug in a language; an unknown slug raises KeyError."""
-    return _by_slug(language)[slug]
+    return arrange(page(slug, language) for slug in _files(language))
 
 
 @cache
-def _by_slug(language: str) -> dict[str, Page]:
-    return {entry.slug: entry for entry in pages(language)}
+def page(slug: str, language: str = FIRST) -> Page:
+    """Return the page with this slug in a language; an unknown slug raises KeyError.
+
+    Its own file alone is read: an answer that links to a page does not wait for all.
+    """
+    return read_page(slug, _files(language)[slug].read_text(encoding="utf-8"))
+
+
+@cache
+def _files(language: str) -> dict[str, Traversable]:
+    folder = files("bot.guide") if language == FIRST else files("bot.guide") / language
+    return {p.name.removesuffix(".md"): p for p in folder.iterdir() if p.name.endswith(".md")}
 
 
 def read_page(slug: str, text: str) -> Page:

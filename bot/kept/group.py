@@ -291,7 +291,7 @@ class ServerExport(Kept):
 
     noonstone: Literal["server"] = "server"
     version: Literal[1] = 1
-    settings: ServerSettings = ServerSettings()
+    settings: ServerSettings = Field(default_factory=ServerSettings)
     channels: dict[int, Shown] = Field(default_factory=dict, max_length=MOST_CHANNELS)
     lamps: tuple[OwnLamp, ...] = Field(default=(), max_length=MOST_LAMPS)
     screens: tuple[OwnScreen, ...] = Field(default=(), max_length=MOST_SCREENS)

@@ -149,7 +149,7 @@ class KeeperExport(Kept):
 
     noonstone: Literal["keeper"] = "keeper"
     version: Literal[1] = 1
-    settings: KeeperSettings = KeeperSettings()
+    settings: KeeperSettings = Field(default_factory=KeeperSettings)
     enclosures: tuple[Enclosure, ...] = Field(default=(), max_length=MOST_ENCLOSURES)
     reminders: tuple[ReminderExport, ...] = Field(default=(), max_length=MOST_REMINDERS)
 
