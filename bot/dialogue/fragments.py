@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator, Mapping
 
 from bot.command import Command
-from bot.dialogue.phrases import takes_mesh_off
+from bot.dialogue.phrases import place_named, takes_mesh_off
 from bot.language.quantities import Measure, read_temperature
 from bot.language.unsure import NOT_SURE
 from bot.preferences import Context, Preferences
@@ -15,6 +15,10 @@ from bot.routes.routing import asked_in
 
 __all__ = ["by_facts", "changed_by", "told_of_set_up"]
 
+_NUMBER = re.compile(r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%.])")
+# Between both ranges a bare number has no meaning; inside one of them it has one alone.
+_COLDEST_C, _HOTTEST_C = 12.0, 52.0
+_COLDEST_F, _HOTTEST_F = 60.0, 130.0
 _OF_LENGTH = {
     **dict.fromkeys(("in", "inch", "inches", '"'), "in"),
     **dict.fromkeys(("ft", "feet", "foot"), "ft"),
@@ -31,6 +35,9 @@ _BARE = re.compile(r"^\W*(?:\w+ ){0,3}(\d+(?:[.,]\d+)?)(?: \w+){0,2}\W*$")
 _DO_NOT_KNOW = re.compile(
     r"\b(?:not sure|no idea|dunno|don'?t know|dont know|unsure|idk|weiß (?:ich )?nicht"
     r"|keine ahnung)\b"
+)
+_STRENGTH = re.compile(
+    r"\b(?:the|a|an|with|mit|die|der) (2|4|5|6|7|8|10|12|14)(?: percent)?\b(?! ?\w*(?:in|cm|h)\b)"
 )
 _MESH = re.compile(r"\b(?:mesh|screen|gitter|netz)\b")
 _NO = re.compile(r"^(?:no|nope|nein|none|nothing|kein\w*)\b\W*$")
@@ -56,10 +63,20 @@ def told_of_set_up(line: str, context: Context) -> dict[str, str]:
     return {n: t for n, t in _words(line, asked, ()) if n not in found} | found
 
 
-def by_facts(line: str, context: Context) -> tuple[str, dict[str, str]] | None:
-    """Return the question that what a line tells is for, where it asks none: UV, or warmth."""
+def by_facts(
+    line: str, context: Context, *, about_uv: bool = False
+) -> tuple[str, dict[str, str]] | None:
+    """Return the question that what a line tells is for, where it asks none: UV, or warmth.
+
+    ``about_uv``: the question before was about a tube, so that a bare number is how far it is.
+    """
     asked = asked_in(AskQuery(question=line), context)
     warm = dict(_told("temps", asked))
+    bare = "" if asked.warmth or asked.degrees else _bare_degrees(line)
+    if bare and about_uv and place_named(line) is None:
+        return "uvi", {**told_of_set_up(line, context), "distance": bare}
+    if bare:
+        return "temps", {**warm, place_named(line) or "basking": bare}
     if asked.warmth:
         return "temps", warm
     if asked.degrees:
@@ -90,12 +107,30 @@ def changed_by(
     found = {n: t for n, t in _told(command.name, asked) if n in names}
     found |= {n: t for n, t in _words(line, asked, lacking) if n in names and n not in found}
     figure = _figure(command.name, given, line, lacking, preferences)
+    if figure is None and command.name == "temps" and (bare := _bare_degrees(line)):
+        place = place_named(line) or _heat_option(command.name, given, lacking, bare)
+        if place and place not in found:
+            return command.name, {**given, **found, place: bare}
+    if figure is None and not found and command.name == "temps" and place_named(line):
+        return _renamed(given, place_named(line))
+    strength = _STRENGTH.search(line.lower())
+    if strength and "tube" in names and "tube" not in found:
+        found["tube"] = f"{strength[1]}%"
     if figure is not None and not found.keys() & {figure[1]}:
         name, option, text = figure
         if name != command.name or option in names:
             found.setdefault(option, text)
             return name, {**given, **found}
     return (command.name, {**given, **found}) if found else None
+
+
+def _bare_degrees(line: str) -> str:
+    """Return the last number of a line that can only be a temperature that a lizard lives at."""
+    if _AMOUNT.search(line):
+        return ""
+    found = [float(number) for number in _NUMBER.findall(line.replace(",", "."))]
+    likely = [n for n in found if _COLDEST_C <= n <= _HOTTEST_C or _COLDEST_F <= n <= _HOTTEST_F]
+    return f"{likely[-1]:g}" if likely else ""
 
 
 def _told(name: str, asked: Asked) -> Iterator[tuple[str, str]]:
@@ -118,6 +153,14 @@ def _words(line: str, asked: Asked, lacking: tuple[str, ...]) -> Iterator[tuple[
         yield "screen", "none"
     if _YES.match(plain.strip()) and "reflector" in lacking:
         yield "reflector", "polished"
+
+
+def _renamed(given: Mapping[str, str], place: str | None) -> tuple[str, dict[str, str]] | None:
+    """Return the readings with the only one of them at another place."""
+    told = [name for name in _PLACES if name in given]
+    if place is None or len(told) != 1 or told == [place]:
+        return None
+    return "temps", {place if n == told[0] else n: text for n, text in given.items()}
 
 
 def _figure(
@@ -165,5 +208,9 @@ def _heat_option(
 
 
 def _celsius(text: str) -> float:
+    """Return a temperature [degC]; a bare one has the only unit that it can have."""
+    if text.replace(".", "").isdigit():
+        bare = float(text)
+        return bare if bare <= _HOTTEST_C else (bare - 32.0) / 1.8
     measure: Measure = read_temperature(text)
     return (measure.low + measure.high) / 2.0

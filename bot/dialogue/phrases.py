@@ -4,7 +4,7 @@ import re
 
 from bot.language.units import Units
 
-__all__ = ["asks", "choice_of", "is_thanks", "takes_mesh_off", "unit_wished"]
+__all__ = ["asks", "choice_of", "is_thanks", "place_named", "takes_mesh_off", "unit_wished"]
 
 _THANKS = re.compile(
     r"^(?:ok(?:ay)?|great|perfect|cool|nice|good|super|many|oh|ah|alles klar|prima|vielen)?[,! ]*"
@@ -21,8 +21,8 @@ _CHOICE = re.compile(
 )
 _UNIT = re.compile(
     r"^(?:and |und |ok |please |bitte )*(?:in |as |to |auf )?"
-    r"(?P<cm>cm|centimet(?:er|re)s?|celsius|metric|°c|zentimeter|metrisch)?"
-    r"(?P<inch>inch(?:es)?|fahrenheit|imperial|°f|zoll)?(?: please| bitte)?[?.! ]*$"
+    r"(?P<cm>cm|centimet(?:er|re)s?|celsius|metric|°?c|zentimeter|metrisch)?"
+    r"(?P<inch>inch(?:es)?|fahrenheit|imperial|°?f|zoll)?(?: please| bitte)?[?.! ]*$"
 )
 _JOINS = re.compile(
     r"^(?:(?:and|und|ok|okay|so|but|aber|no|nope|nein|actually|sorry|oops|wait|then|well)[, ]+)*"
@@ -82,6 +82,27 @@ def asks(line: str) -> bool:
     (False, True)
     """
     return _ASKS.search(_JOINS.sub("", _plain(line))) is not None
+
+
+_PLACES = (
+    ("night", r"\bnights?\b|\bnacht|\bnachts\b"),
+    ("cool", r"\b(?:cool|cold|shade|kühle?n?|schatten)\b"),
+    (
+        "basking",
+        r"\b(?:bask\w*|hot spot|hotspot|warm hide|rock|stone|gun|dock|surface|sonnenplatz)\b",
+    ),
+    ("warm", r"\b(?:warm|hot)\b"),
+)
+
+
+def place_named(line: str) -> str | None:
+    """Return the place of a temperature that a line names, by its option; None: none.
+
+    >>> place_named("84 in the warm hide"), place_named("cool side"), place_named("it is 84")
+    ('basking', 'cool', None)
+    """
+    plain = _plain(line)
+    return next((place for place, named in _PLACES if re.search(named, plain)), None)
 
 
 def takes_mesh_off(line: str) -> bool:

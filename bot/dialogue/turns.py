@@ -32,6 +32,7 @@ __all__ = ["START", "Dialogue", "Next", "after", "next_line", "told_before"]
 _ONE_WORD = "question"
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
+_OF_UV = ("distance", "uvi", "tube", "section", "dose")
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # What is so of the keeper's set-up, whatever is asked next.
 _STAYS = frozenset(
@@ -165,11 +166,23 @@ def _meant(dialogue: Dialogue, line: str, context: Context, preferences: Prefere
         told = {name: text for name, text in another.given.items() if text != NOT_SURE}
         options = {**another.given, **_carried(another.command, dialogue.known), **told}
         return join_line(another.command, {n: t for n, t in options.items() if t})
-    if found := by_facts(line, context):
+    spoken = f"{line.rstrip('?!. ')}, {_spoken(dialogue)}"
+    is_asked = asks(line) or line.rstrip().endswith("?")
+    if is_asked and (another := _another("", spoken, context)):
+        options = {**another.given, **_carried(another.command, dialogue.known)}
+        return join_line(another.command, {n: t for n, t in options.items() if t})
+    if found := by_facts(line, context, about_uv=before is not None and before[0].name in _OF_UV):
         name, options = found
         unsure = dict.fromkeys(("reflector", "screen"), NOT_SURE) if name in _BY_CASES else {}
         return join_line(name, unsure | _carried(name, dialogue.known) | options)
     return line if line.startswith("ask ") else f"ask {line}"
+
+
+def _spoken(dialogue: Dialogue) -> str:
+    """Return the animal and the tube that were told, as words that a question goes on with."""
+    known = dialogue.known
+    tube = f"{known['tube']} tube" if "tube" in known else ""
+    return ", ".join(filter(None, (known.get("animal", ""), tube)))
 
 
 def _another(name: str, line: str, context: Context) -> Routed | None:
@@ -178,7 +191,11 @@ def _another(name: str, line: str, context: Context) -> Routed | None:
         found = route(AskQuery(question=line), context)
     except NotUnderstoodError:
         return None
-    if isinstance(found, Layered) or found.animal_unclear or found.command in (name, "check"):
+    if isinstance(found, Layered):
+        # One question alone may be meant: with what is known it can be asked.
+        apart = _taken_apart(found.perhaps) if len(found.offers) == 1 else None
+        found = Routed(apart[0].name, apart[1]) if apart else None
+    if found is None or found.animal_unclear or found.command in (name, "check", "guide"):
         return None
     other = command_named(found.command)
     return found if other is not None and "animal" in _names(other) else None
@@ -189,7 +206,12 @@ def _carried(name: str, known: Mapping[str, str]) -> dict[str, str]:
     command = command_named(name)
     assert command is not None
     here = _names(command) & _STAYS
-    return {option: text for option, text in known.items() if option in here}
+    return {
+        option: text
+        for option, text in known.items()
+        # A tube's question knows the box by its length alone.
+        if option in here and not (option == "enclosure" and name not in _OF_UV and "x" not in text)
+    }
 
 
 def _names(command: Command) -> set[str]:

@@ -42,6 +42,9 @@ FIRST = "how far for a 12% t5 for my bearded dragon?"
         (("what about 40cm",), "distance:40 cm"),
         (("actually its a 6% one",), "distance tube:6%"),
         (("what about a leopard gecko",), "animal:leopard gecko"),
+        (("what about the 6",), "distance tube:6%"),
+        (("same for a panther chameleon?",), "animal:panther chameleon"),
+        (("its 45 now",), "uvi tube:12% reflector:not sure"),
         (("and how many hours of light?",), "hours animal:bearded dragon"),
         (("room is 58F at night, ok?",), "night room:58 F animal:bearded dragon"),
     ],
@@ -101,3 +104,9 @@ def test_the_console_holds_one_conversation_and_forgets_it_at_new() -> None:
     assert written[2] == "You are welcome.\n\n"
     assert "Done." in written[3]
     assert "UV index" not in written[4]
+
+
+def test_a_bare_number_is_a_temperature_where_temperatures_are_spoken_of() -> None:
+    meant = [line for line, _, _ in turns("needs royal python", "mine reads 84", "78 cool side")]
+    assert meant[1] == "temps animal:royal python basking:84"
+    assert "cool:78" in meant[2]
