@@ -188,17 +188,20 @@ def _spoken(dialogue: Dialogue) -> str:
 def _another(name: str, line: str, context: Context) -> Routed | None:
     """Return the other question that a line asks by itself."""
     try:
-        found = route(AskQuery(question=line), context)
+        routed = route(AskQuery(question=line), context)
     except NotUnderstoodError:
         return None
-    if isinstance(found, Layered):
-        # One question alone may be meant: with what is known it can be asked.
-        apart = _taken_apart(found.perhaps) if len(found.offers) == 1 else None
-        found = Routed(apart[0].name, apart[1]) if apart else None
+    found = _only_offer(routed) if isinstance(routed, Layered) else routed
     if found is None or found.animal_unclear or found.command in (name, "check", "guide"):
         return None
     other = command_named(found.command)
     return found if other is not None and "animal" in _names(other) else None
+
+
+def _only_offer(told: Layered) -> Routed | None:
+    """Return the one question that may be meant: with what is known it can be asked."""
+    apart = _taken_apart(told.perhaps) if len(told.offers) == 1 else None
+    return Routed(apart[0].name, apart[1]) if apart else None
 
 
 def _carried(name: str, known: Mapping[str, str]) -> dict[str, str]:

@@ -44,7 +44,7 @@ FIRST = "how far for a 12% t5 for my bearded dragon?"
         (("what about a leopard gecko",), "animal:leopard gecko"),
         (("what about the 6",), "distance tube:6%"),
         (("same for a panther chameleon?",), "animal:panther chameleon"),
-        (("its 45 now",), "uvi tube:12% reflector:not sure"),
+        (("its 45 now",), "animal:bearded dragon tube:12% distance:45"),
         (("and how many hours of light?",), "hours animal:bearded dragon"),
         (("room is 58F at night, ok?",), "night room:58 F animal:bearded dragon"),
     ],
