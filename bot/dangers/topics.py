@@ -21,12 +21,13 @@ def is_only_a_topic(text: str) -> bool:
     >>> is_only_a_topic("the lamp is in the water")
     False
     """
+    topics, phrases = _topics()
+    text = phrases.sub(" ", text)
     words = _WORD.findall(text.lower())
-    topics = _topics()
-    if not words or len(words) > _MOST_WORDS:
+    if len(words) > _MOST_WORDS:
         return False
     if all(word in topics for word in words):
-        return True
+        return bool(text.strip())
     rest = text
     for found in reversed(names_in(text)):
         if not isinstance(found.what, Unplaced):
@@ -35,6 +36,7 @@ def is_only_a_topic(text: str) -> bool:
 
 
 @cache
-def _topics() -> frozenset[str]:
+def _topics() -> tuple[frozenset[str], re.Pattern[str]]:
     told = tomllib.loads((files("bot.dangers") / "topics.toml").read_text(encoding="utf-8"))
-    return frozenset(" ".join(told.values()).split())
+    phrases = re.compile(rf"\b(?:{'|'.join(told['phrases'])})\b", re.I)
+    return frozenset(f"{told['en']} {told['de']}".split()), phrases

@@ -31,3 +31,15 @@ def test_no_sentence_that_tells_a_hazard_is_taken_for_a_topic(folder: str) -> No
             if row["key"] != "none" and not row.get("asked") and is_only_a_topic(row["text"]):
                 missed.append((row["text"], row["key"]))
     assert missed == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "und ohne Gitter?",
+        "wie weit soll die Röhre von meiner Bartagame weg sein, 12%, kein Gitter",
+        "and without the mesh?",
+    ],
+)
+def test_a_lid_without_mesh_is_no_lamp_without_a_guard(text: str) -> None:
+    assert listen(text) == ()
