@@ -167,7 +167,7 @@ def test_a_surface_that_is_right_is_left(anyone: Preferences) -> None:
         ("watts room:70F want:160F distance:10in animal:beardie", "burn a bearded dragon"),
         (
             "basking surface:82F air:78F distance:10in animal:crested gecko",
-            "no basking surface",
+            "needs no hot spot",
         ),
         ("basking surface:92F air:80F", "still need distance"),
     ],
@@ -184,7 +184,7 @@ def test_no_refusal_offers_a_wish_past_the_limit_of_the_animal(anyone: Preferenc
     line = "basking surface:82F air:78F distance:10in animal:crested gecko"
     for wish in ("", " want:110F"):
         told = everything(ask(line + wish, anyone))
-        assert "want:" in told
+        assert ("want:" in told) is bool(wish)
         assert "103F" not in told
         assert "bearded" not in told
 

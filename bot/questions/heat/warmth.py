@@ -77,11 +77,12 @@ class WishPast:
 
 @dataclass(frozen=True, slots=True)
 class WishUnknown:
-    """An animal of which no such target is known."""
+    """An animal of which no such target is known; ``needless``: it wants no basking spot."""
 
     command: str
     animal: Name
     example: str
+    needless: bool = False
 
 
 def surface_wanted(command: str, want: Measure | None, animal: str, context: Context) -> WantedHeat:
@@ -95,7 +96,9 @@ def surface_wanted(command: str, want: Measure | None, animal: str, context: Con
     found = animal_asked(animal, context)
     target = found.basking_surface_c
     if target is None:
-        facts = WishUnknown(command, animal_name(found), _gentle(found))
+        facts = WishUnknown(
+            command, animal_name(found), _gentle(found), needless=found.needs_no_basking
+        )
         raise RefusedError(facts, _surface_unknown_told, "want")
     told = SurfaceAim(
         aim=aimed(target),
@@ -270,12 +273,16 @@ def _surface_past_told(facts: WishPast) -> Layered:
 
 def _surface_unknown_told(facts: WishUnknown) -> Layered:
     say = Says("warmth", facts)
+    no = facts.needless
+    head = say("surface-needless" if no else "surface-unknown")
+    why = say("needless-why" if no else "ask-whom")
+    do = say("do-needs" if no else "do")
     return Layered(
         command=facts.command,
         status="problem",
         title=say("unknown-title"),
-        brief=Brief(head=say("surface-unknown"), range=(say("ask-whom"),), steps=(say("do"),)),
-        steps=(say("do"), say("step-help")),
+        brief=Brief(head=head, range=(why,), steps=(do,)),
+        steps=(do, say("step-help")),
         care=HEAT_CARE,
         guide=("the-basking-spot",),
     )

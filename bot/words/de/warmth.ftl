@@ -29,6 +29,10 @@ warmth-surface-most = { $animal ->
 warmth-do-name = Ein anderes Tier? Nenn es mit animal:.
 # Only with: $animal
 warmth-surface-unknown = Wie warm der Sonnenplatz für { NAME($animal, form: "acc") } sein soll, weiß ich nicht.
+# Only with: $animal
+warmth-surface-needless = Keine Wärmelampe: { NAME($animal, form: "a") } braucht keinen heißen Platz.
+warmth-needless-why = Es zählt nur die Luft oder das Wasser.
+warmth-do-needs = Frag needs nach den Werten, die zählen.
 warmth-ask-whom = Nimm, was dir Halter oder Tierärzte sagen, denen du vertraust.
 warmth-label-aim = Fläche, die es sein soll
 warmth-asked = { $animal ->

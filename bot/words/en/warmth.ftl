@@ -30,6 +30,10 @@ warmth-surface-most = { $animal ->
 warmth-do-name = Another animal? Name it with animal:.
 # Only with: $animal
 warmth-surface-unknown = I know no basking surface for { NAME($animal, form: "a") }.
+# Only with: $animal
+warmth-surface-needless = No basking lamp: { NAME($animal, form: "a") } needs no hot spot.
+warmth-needless-why = Only the air or the water counts.
+warmth-do-needs = Ask needs for the figures that count.
 warmth-ask-whom = Use what a keeper or vet you trust has named.
 warmth-label-aim = Surface to aim for
 warmth-asked = { $animal ->
