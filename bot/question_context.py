@@ -27,7 +27,8 @@ def context_of(query: Query, given: Mapping[str, str], preferences: Preferences)
     units = preferences.forced_units or first or preferences.shown
     given_by = preferences.guide_url, preferences.default_animal, preferences.own
     pale = preferences.is_pale_or_young or _is_pale_or_young(given, preferences.own.names)
-    return Context(units, *given_by, preferences.today, preferences.spoken, pale)
+    told = preferences.today, preferences.spoken, pale, preferences.assumed_animal
+    return Context(units, *given_by, *told)
 
 
 def _is_pale_or_young(given: Mapping[str, str], own: tuple[str, ...]) -> bool:

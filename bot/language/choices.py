@@ -14,11 +14,13 @@ from bot.language.sides import LONGEST
 from bot.language.wanted import Choice
 
 __all__ = [
+    "GIVES",
     "LAMP_PLACES",
     "LAMP_SHAPES",
     "LIDS",
     "MATERIALS",
     "MONTHS",
+    "NEEDS",
     "SURFACES",
     "THERMOMETERS",
     "YES_NO",
@@ -80,6 +82,20 @@ THERMOMETERS: Mapping[str, Collection[str]] = {
     "infrared gun": ("gun", "ir gun", "temp gun", "temperature gun", "infrared", "laser", "ir"),
     "digital probe": ("probe", "digital", "digital thermometer", "thermometer with a probe"),
     "dial or strip": ("dial", "strip", "analog", "analogue", "stick on", "gauge", "sticker"),
+}
+GIVES: Mapping[str, Collection[str]] = {
+    "uv": ("uvb", "any uv"),
+    "light": ("any light", "visible light"),
+    "night": ("at night", "nights"),
+}
+NEEDS: Mapping[str, Collection[str]] = {
+    "uv": ("uvb", "any uv", "whether uv"),
+    "uvi": ("uv index", "index", "how much uv"),
+    "basking": ("hot spot", "basking spot", "warm end", "warm side", "surface"),
+    "cool": ("cool end", "cool side", "cold end", "cold side"),
+    "night": ("nights", "at night", "how cold"),
+    "water": ("water temperature",),
+    "hours": ("light", "day", "hours of light"),
 }
 MONTHS: Mapping[str, Collection[str]] = {
     "own": ("theirs", "natural", "as they are", "same"),

@@ -6,6 +6,7 @@ from typing import Annotated
 from pydantic import Field
 
 from bot.language.choices import (
+    GIVES,
     LAMP_PLACES,
     LAMP_SHAPES,
     LIDS,
@@ -57,6 +58,7 @@ Thermometers = Annotated[
     frozenset[str], reading(read_thermometers), Option(completes="thermometer")
 ]
 YesNo = Annotated[str, reading(partial(read_choice, names=YES_NO)), Option(choices=tuple(YES_NO))]
+GivesName = Annotated[str, reading(partial(read_choice, names=GIVES)), Option(choices=tuple(GIVES))]
 HeatSourceName = Annotated[str, Option(completes="heat_source")]
 
 _ANIMAL = "your animal, such as bearded dragon; every animal needs its own"
@@ -226,4 +228,7 @@ class LampQuery(Query):
         "",
         description="the kind of lamp or heater; nothing lists them all",
         examples=["radiant panel"],
+    )
+    about: GivesName = Field(
+        "", description="what you want to know of it: uv, light or night", examples=["uv"]
     )

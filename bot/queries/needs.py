@@ -1,10 +1,16 @@
 """The question what an animal needs."""
 
+from functools import partial
+from typing import Annotated
+
 from pydantic import Field
 
-from bot.queries.options import AnimalName, Query
+from bot.language.choices import NEEDS, read_choice
+from bot.queries.options import AnimalName, Option, Query, SurfaceTemperature, reading
 
 __all__ = ["NeedsQuery"]
+
+NeedName = Annotated[str, reading(partial(read_choice, names=NEEDS)), Option(choices=tuple(NEEDS))]
 
 
 class NeedsQuery(Query):
@@ -12,4 +18,10 @@ class NeedsQuery(Query):
 
     animal: AnimalName = Field(
         "", description="the animal, such as bearded dragon", examples=["bearded dragon"]
+    )
+    about: NeedName = Field(
+        "", description="the one thing that you want to know first", examples=["basking"]
+    )
+    heard: SurfaceTemperature | None = Field(
+        None, description="a temperature that you were told: is it right?", examples=["95F"]
     )

@@ -14,6 +14,8 @@ _WHERE_TO_BUY = (
     r"\b(?:price|prices|cheap\w*|cost|costs|brands?|amazon|shop|shops|store|stores|discount)\b"
     r"|\bwhere (?:can|do|did|to|should)\b.*\b(?:buy|order|get an?|get one)\b"
 )
+# What a seller says may be asked about.
+_ADVISED = r"\b(?:shops?|stores?)\b.{0,16}\b(?:says?|said|told|tells?|claims?|gave|recommend\w*)\b"
 _OTHER = (
     (
         r"\b(?:eats?|eating|feed\w*|fed|food|foods|diet|crickets?|roach\w*|dubias?|mealworms?|worms?"
@@ -45,7 +47,7 @@ _ON_TOPIC = (
 
 def is_beyond(asked: Asked) -> bool:
     """Say whether the words ask what is not for this bot."""
-    if asked.says(_WHERE_TO_BUY):
+    if asked.says(_WHERE_TO_BUY) and not asked.says(_ADVISED):
         return True
     if asked.uv or asked.warmth or asked.says(_ON_TOPIC):
         return False

@@ -9,6 +9,8 @@ from bot.language.screens import Blocks, NoScreen, Passes
 from bot.language.unsure import NOT_SURE
 from bot.questions.setup.told import SetUpTold
 from bot.routes.asked import Asked
+from bot.routes.quantity import asks_if_right, gives_asked, need_asked
+from calc.heat.sources_of_heat import find_heat_source
 
 __all__ = ["FILLED", "filled"]
 
@@ -205,6 +207,17 @@ def _of_convert(asked: Asked, _name: str) -> _Options:
 def _of_lamp(asked: Asked, _name: str) -> _Options:
     if asked.lamps:
         yield "kind", asked.lamps[0]
+        about, kind = gives_asked(asked), find_heat_source(asked.lamps[0])
+        if about and not (about == "night" and kind and kind.gives_light):
+            yield "about", about
+
+
+def _of_needs(asked: Asked, _name: str) -> _Options:
+    about = need_asked(asked)
+    if about:
+        yield "about", about
+    if asked.told.animal and asked.degrees and asks_if_right(asked):
+        yield "heard", asked.degrees
 
 
 def _of_words(asked: Asked, _name: str) -> _Options:
@@ -220,6 +233,7 @@ def _nothing(_asked: Asked, _name: str) -> _Options:
 
 
 FILLED: dict[str, Callable[[Asked, str], _Options]] = {
+    "about": _nothing,
     "air": _of_air,
     "basking": _of_basking,
     "check": _of_words,
@@ -229,7 +243,7 @@ FILLED: dict[str, Callable[[Asked, str], _Options]] = {
     "hours": _nothing,
     "lamp": _of_lamp,
     "meter": _of_meter,
-    "needs": _nothing,
+    "needs": _of_needs,
     "night": _of_night,
     "plan": _of_plan,
     "surface": _of_gun,
@@ -240,7 +254,7 @@ FILLED: dict[str, Callable[[Asked, str], _Options]] = {
 }
 """How each question that free words may mean is filled."""
 
-_WITHOUT_ANIMAL = frozenset(("check", "convert", "lamp", "surface"))
+_WITHOUT_ANIMAL = frozenset(("about", "check", "convert", "lamp", "surface"))
 
 
 def _screen(told: SetUpTold) -> _Options:

@@ -1,7 +1,7 @@
 """Which questions free words may mean where they surely mean none: each is offered."""
 
 from bot.routes.asked import Asked
-from bot.routes.rule import CHANGE, HEAT, HEAT_LAMP, LIGHT, UV, Rule, only_an_animal
+from bot.routes.rule import CHANGE, HEAT, HEAT_LAMP, HOW_FAR, LIGHT, UV, Rule, only_an_animal
 
 __all__ = ["possible"]
 
@@ -11,6 +11,7 @@ _SINCE = (
     r"|ago|last (?:week|month|year)|used to|since|months?|years?)\b"
 )
 _ADVICE = r"\b(?:help|new|beginner|first|advice|care|info|keep|tips?)\b"
+_OURS = rf"{HEAT}|{UV}|{LIGHT}|\b(?:mesh|reflectors?|thermo\w+|heaters?|mats?|dimmers?|timers?)\b"
 _POSSIBLE = (
     Rule("check", (r"\b(?:uvi|uv index)\b.*\d",)),
     Rule("surface", (r"\bguns?\b|\b(?:ir|infra ?red|laser) thermometers?\b",)),
@@ -24,6 +25,8 @@ _POSSIBLE = (
     Rule("distance", (UV,)),
     Rule("tube", (UV,)),
     Rule("temps", (HEAT,), when=lambda a: a.warmth),
+    Rule("distance", (LIGHT, HOW_FAR)),
+    Rule("basking", (LIGHT, HOW_FAR)),
     Rule("watts", (rf"{HEAT_LAMP}|\bbulbs?\b|\bwatt\w*|\b(?:heat|warm)\b",), r"\bnight"),
     Rule("hours", (r"\blight(?:s|ing)?\b",)),
     Rule(
@@ -37,6 +40,9 @@ _POSSIBLE = (
         (r"\b(?:help|new|beginner|first|advice|care|keep)\b",),
         when=lambda a: bool(a.told.animal),
     ),
+    # Nothing about light or heat goes away with nothing.
+    Rule("needs", (_OURS,)),
+    Rule("check", (_OURS,)),
 )
 
 

@@ -127,7 +127,7 @@ ONLY_A_FIGURE = (
     r"^(?:so |and )?(?:how (?:hot|cold|warm|big|long|far|much|high) is|what(?:'?s| is)) "
     r"[-+]?\d[\d.,]* ?(?:°|degrees?)? ?(?:inch(?:es)?|in|cm|mm|ft|feet|fahrenheit|celsius|[cf])\W*$"
 )
-ONE_OR_OTHER = r"\b\d+(?:\.0)? ?%? or (?:an? )?\d+(?:\.0)? ?%?"
+ONE_OR_OTHER = r"\b\d+(?:\.0)? ?%? (?:or|to|for|vs|than) (?:an? )?\d+(?:\.0)? ?%?"
 IN_UNITS = (
     r"\bconvert\b|\b(?:in|to|into|as) (?:an? )?(?:°?[cf]|inch(?:es)?|cm|mm|met(?:er|re)s?|feet|ft"
     r"|centi\w+|fahrenheit|celsius)\b|\bhow many (?:inches|cm|centim\w+|feet|mm)\b"

@@ -6,6 +6,7 @@ are not forced into one; they may still offer several questions.
 
 from bot.language.hearing import FactName
 from bot.routes.asked import Asked
+from bot.routes.quantity import asks_if_right
 from bot.routes.rule import (
     ASKS,
     CHANGE,
@@ -36,6 +37,18 @@ __all__ = ["fitting"]
 
 _RULES = (
     Rule("needs", (), when=says_just_an_animal),
+    Rule(
+        "about",
+        (
+            (
+                r"\bare (?:you|u) (?:an? )?(?:\w+ )?"
+                r"(?:bot|robot|human|person|real|ai|machine|computer)\b"
+                r"|\b(?:who|what) (?:are (?:you|u)|is this(?: bot)?|made you)\W*$"
+                r"|\bam i (?:talking|speaking|chatting) (?:to|with) an?\b"
+                r"|\bbist du (?:ein |eine )?(?:bot|mensch|roboter|ki|maschine|echt)"
+            ),
+        ),
+    ),
     Rule("convert", (ONLY_A_FIGURE,), when=lambda a: bool(a.amount)),
     Rule("convert", (IN_UNITS,), when=lambda a: bool(a.amount) and not a.told.animal),
     Rule("surface", (r"\bguns?\b|\binfra ?red\b",), when=lambda a: bool(a.degrees and a.surface)),
@@ -136,6 +149,13 @@ _RULES = (
         "night",
         (),
         when=only_the_night,
+    ),
+    Rule(
+        "needs",
+        (),
+        r"\bnight|\broom\b|\blamp|\bmy (?!\w* ?(?:breeder|friend|vet|shop|store|seller))|\bgun\b|\bhouse\b"
+        r"|\bset[- ]?up\b",
+        lambda a: bool(a.told.animal and a.degrees) and few(a) and not a.lamps and asks_if_right(a),
     ),
     Rule("check", (r"\b(?:check|rate|review|critique|look at)\b", HOME), when=tells_anything),
     Rule("check", (r"\bset[- ]?up\b", FIT), when=tells_anything),

@@ -6,6 +6,7 @@ from bot.command import Command
 from bot.facts import Say, Says
 from bot.layered import Brief, Care, Layered, Row
 from bot.queries.needs import NeedsQuery
+from bot.questions.general.needs_asked import About
 from bot.questions.general.needs_facts import Need, Needs, OneNeed, Start, needs
 from bot.questions.heat.gauges import gauges_picture
 from bot.questions.heat.shared import HEAT_CARE
@@ -59,12 +60,33 @@ def _brief(facts: Needs, say: Says) -> Brief:
         return Brief(head=say("nothing"), steps=(say("do-ask"),))
     lines = tuple(_line(one) for one in known if one.need is not Need.UVI)
     unwarmed = () if facts.may_bask else (say("no-spot" if facts.has_air else "no-lamp"),)
+    first = tuple(_first(facts, say))
+    if first:
+        asked = facts.asked
+        lines = tuple(_line(one) for one in known if one is not asked and one.need is not Need.UVI)
+        also = () if asked and asked.need is Need.UVI else (say("head"),) if facts.uvi else ()
+        unwarmed = () if say("no-spot") in first else unwarmed
+        lines = (*first[1:], *lines, *also)
     return Brief(
-        head=say("head"),
+        head=first[0] if first else say("head"),
         range=(*unwarmed, *lines),
         assumed=(say("unchecked"),) if facts.is_unchecked else (),
         steps=(say("do"),),
     )
+
+
+def _first(facts: Needs, say: Says) -> Iterator[Say]:
+    """Yield the answer to the one thing that was asked about, if one was."""
+    if facts.fits is not None:
+        yield say.by("heard", facts.fits)
+    if facts.about is About.UV:
+        yield say.by("uv", facts.wants_uv)
+    elif facts.asked is not None:
+        yield say.by("about", facts.about or About.UVI)
+    elif facts.about is About.BASKING and not facts.may_bask:
+        yield say("no-spot")
+    elif facts.about is not None and facts.fits is None:
+        yield say("about-unknown")
 
 
 def _steps(facts: Needs, say: Says) -> Iterator[Say]:
@@ -118,7 +140,11 @@ NEEDS = Command(
     query=NeedsQuery,
     facts=needs,
     tell=tell,
-    examples=("needs bearded dragon", "needs animal:leopard gecko"),
+    examples=(
+        "needs bearded dragon",
+        "needs animal:leopard gecko about:uv",
+        "needs animal:crested gecko about:basking heard:120F",
+    ),
     guide=_GUIDE,
     positional="animal",
 )

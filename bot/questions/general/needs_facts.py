@@ -9,6 +9,7 @@ from bot.facts import Figure, Hours, Length, Name, Say, Temp, Uvi, degrees, hour
 from bot.preferences import Context
 from bot.queries.needs import NeedsQuery
 from bot.questions.animals import animal_asked, wanted_of
+from bot.questions.general.needs_asked import About, Fits, WantsUv, about_told, fits, wants_uv
 from bot.questions.heat.gauges import GaugesTold, gauges_told
 from bot.questions.heat.shared import aimed, has_best
 from bot.questions.shared import (
@@ -111,6 +112,32 @@ class Needs:
     pages: tuple[str, ...]
     set_up: SetUp
     gauges: GaugesTold
+    about: About | None
+    wants_uv: WantsUv
+    heard: Temp | None
+    fits: Fits | None
+
+    @property
+    def asked(self) -> OneNeed | None:
+        """Return the one need that was asked about, if its figure is known."""
+        need = None if self.about is None else _ASKED[self.about]
+        found = (one for one in self.needs if one.need is need and one.figure is not None)
+        return next(found, None)
+
+    @property
+    def warmth(self) -> Temp | None:
+        """Return the temperature that was asked about."""
+        return self.asked.warmth if self.asked else None
+
+    @property
+    def warmth_is_range(self) -> bool:
+        """Say whether what was asked about is more than one temperature."""
+        return self.warmth is not None and self.warmth.low < self.warmth.high
+
+    @property
+    def light(self) -> Hours | None:
+        """Return the hours that were asked about."""
+        return self.asked.light if self.asked else None
 
     @property
     def zone_is(self) -> Say | None:
@@ -118,9 +145,24 @@ class Needs:
         return None if self.zone is None else Say.of("needs-zone", str(self.zone))
 
 
+_ASKED = {
+    About.UV: Need.UVI,
+    About.UVI: Need.UVI,
+    About.BASKING: Need.BASKING_SURFACE,
+    About.COOL: Need.COOL_AIR,
+    About.NIGHT: Need.NIGHT_FLOOR,
+    About.WATER: Need.WATER,
+    About.HOURS: Need.LIGHT_HOURS,
+}
+
+
 def needs(query: NeedsQuery, context: Context) -> Needs:
     """Gather every target of the animal; what is not known is named as such."""
     animal = animal_asked(query.animal, context)
+    about = About(query.about) if query.about else None
+    heard_c = None if query.heard is None else (query.heard.low + query.heard.high) / 2.0
+    if heard_c is not None:
+        about = about_told(animal, heard_c, about)
     set_up = measured_set_up((), animal)
     length, depth, height = map(metres, _BOX_M)
     surface, cool = animal.basking_surface_c, animal.cool_air_c
@@ -163,6 +205,10 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         pages=tuple(page.slug for page in guide.pages() if page.animal == animal.slug),
         set_up=set_up,
         gauges=gauges_told(set_up, animal),
+        about=about,
+        wants_uv=wants_uv(animal, has_air=_has_air(animal)),
+        heard=None if heard_c is None else degrees(heard_c),
+        fits=None if heard_c is None else fits(animal, heard_c, about),
     )
 
 

@@ -1,6 +1,6 @@
 """What a kind of lamp or heater is good for, and why. Words: ``words/<language>/lamp.ftl``."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum, auto
 
 from bot.command import Command
@@ -44,6 +44,17 @@ class LampNext(Enum):
     FLOOD = auto()
 
 
+class LampGives(Enum):
+    """What was asked of a kind of lamp, as it is answered."""
+
+    NO_UV = auto()
+    HEAT_ALONE = auto()
+    UV = auto()
+    UV_BY_METER = auto()
+    LIGHT = auto()
+    NIGHT = auto()
+
+
 @dataclass(frozen=True, slots=True)
 class LampKind:
     """One kind of lamp or heater; ``uv_lamp`` is what a question about its distance calls it."""
@@ -55,6 +66,7 @@ class LampKind:
     next: LampNext
     uv_lamp: str | None
     source: str
+    gives: LampGives | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +94,7 @@ def lamp(query: LampQuery, context: Context) -> LampKind | LampKinds | LampUnkno
         return LampKinds(tuple(map(_told, kinds)), tuple(kind.source for kind in kinds))
     kind = find_heat_source(query.kind)
     if kind is not None:
-        return _told(kind)
+        return replace(_told(kind), gives=_gives(kind, query.about))
     names = [name for kind in kinds for name in (kind.name, *kind.aliases)]
     near = closest(query.kind.lower(), names)
     lamps = tuple(_name(kind) for kind in kinds)
@@ -104,6 +116,20 @@ def _told(kind: HeatSource) -> LampKind:
         uv_lamp=uv_lamp.value if uv_lamp else None,
         source=kind.source,
     )
+
+
+def _gives(kind: HeatSource, about: str) -> LampGives | None:
+    """Return the answer to what was asked of it; None where its fitness is the answer."""
+    if about == "light" and kind.gives_light:
+        return LampGives.LIGHT
+    if about in ("uv", "light") and not kind.gives_light:
+        return LampGives.HEAT_ALONE
+    if about == "uv":
+        if kind.slug == "t5-ho-tube":
+            return LampGives.UV
+        return LampGives.UV_BY_METER if kind.slug in _UV_LAMPS else LampGives.NO_UV
+    dark = not kind.gives_light and kind.basking is not Basking.NOT_AT_ALL
+    return LampGives.NIGHT if about == "night" and dark else None
 
 
 def _next(kind: HeatSource) -> LampNext:
@@ -131,13 +157,14 @@ def _kind_told(facts: LampKind) -> Layered:
     say = Says("lamp", facts)
     own = Care(Say.of("lamp-care", facts.slug), Say.of("lamp-mind", facts.slug), Weight.STEP)
     leave_off = (say("step-tonight"),) if facts.next is LampNext.LEAVE_OFF else ()
+    alone = facts.gives in (LampGives.HEAT_ALONE, LampGives.NIGHT)
     return Layered(
         command="lamp",
         title=say("title"),
         brief=Brief(
-            head=_head(facts),
-            range=(Say.of("lamp-short", facts.slug),),
-            assumed=(say("scope-short"),),
+            head=say.by("gives", facts.gives) if facts.gives else _head(facts),
+            range=() if alone else (Say.of("lamp-short", facts.slug),),
+            assumed=() if facts.gives else (say("scope-short"),),
             steps=(_do(facts),),
         ),
         steps=(*leave_off, _step(facts)),

@@ -1,7 +1,7 @@
 ### Was dieser Bot ist.
 
 about-title = Über Noonstone
-about-head = Ich rechne Licht und Wärme aus.
+about-head = Ich bin ein Bot. Ich rechne Licht und Wärme aus.
 about-ranges = Ich nenne Bereiche; miss lieber nach.
 about-kept = Was du fragst, wird nicht behalten.
 about-known = { $count } Quellen, jede mit ihrer Art.

@@ -24,6 +24,9 @@ ask-example = Zum Beispiel: { $example }
 ask-or = Oder meintest du: { $example }
 ask-line = { $example }
 
+## Etwas ist angenommen
+ask-assumed = Angenommen: { NAME($animal) }. Die anderen kenne ich nicht.
+
 ## Was nichts für mich ist
 ask-beyond = Dabei kann ich nicht helfen: Ich rechne nur UV-Licht, Wärme, Nächte und Lichtstunden aus. Frag damit die Leute in deiner Gruppe.
 ask-what-i-can = Was ich dir sagen kann: { $example }

@@ -284,3 +284,11 @@ lamp-uv-uv-led = von Lampe zu Lampe verschieden, das sagt nur ein Messgerät
 lamp-heat-uv-led = kaum welche
 lamp-uv-plant-light = keins, das einem Tier nützt
 lamp-heat-plant-light = kaum welche
+
+## Was davon gefragt war
+lamp-gives-no_uv = Nein. { CAP($lamp, form: "a") } gibt kein UV.
+lamp-gives-heat_alone = Nein. { CAP($lamp, form: "a") } gibt nur Wärme: kein UV und kein Licht.
+lamp-gives-uv = Ja. { CAP($lamp, form: "a") } gibt UV.
+lamp-gives-uv_by_meter = Ja, aber wie stark, sagt nur ein UV-Messgerät.
+lamp-gives-light = Ja. { CAP($lamp, form: "a") } gibt Licht.
+lamp-gives-night = Ja, mit Thermostat. { CAP($lamp, form: "a") } gibt kein Licht.

@@ -111,3 +111,48 @@ needs-too-hot = { $has_air ->
     [yes] Hat selbst sein kühlster Platz { TEMP($too_hot) }, kann es sich nicht abkühlen: Handle sofort.
    *[no] Wasser von { TEMP($too_hot) } tötet es.
   }
+
+## Nach einem wurde gefragt
+# Only with: $uvi
+needs-uv-yes = Ja. { needs-head }
+# Only with: $uvi
+needs-uv-maybe = Vielleicht ein wenig: bis UV-Index { UVI($uvi, form: "high") }. Ganz ohne kann auch gehen.
+needs-uv-no = Nein. { CAP($animal, form: "a") } braucht kein UV.
+needs-uv-unknown = Ich weiß nicht, wie viel UV { NAME($animal, form: "a") } braucht.
+needs-about-unknown = Das weiß ich von { NAME($animal, form: "dat") } nicht.
+needs-about-uvi = { needs-head }
+# Only with: $warmth
+needs-about-basking = { CAP($animal, form: "a") } braucht { TEMP($warmth, form: "range") } { $may_bask ->
+    [yes] am Sonnenplatz.
+   *[no] an der wärmsten Stelle.
+  }
+# Only with: $warmth
+needs-about-cool = { CAP($animal, form: "a") } braucht { TEMP($warmth, form: "range") } an der kühlen Seite.
+# Only with: $warmth
+needs-about-night = { $warmth_is_range ->
+    [yes] Nachts braucht es über { TEMP($warmth, form: "high") } keine Wärme. Unter { TEMP($warmth, form: "low") } schon.
+   *[no] Nachts braucht es bis { TEMP($warmth, form: "high") } keine Wärme. Darunter schon.
+  }
+# Only with: $warmth
+needs-about-water = { CAP($animal, form: "a") } braucht Wasser mit { TEMP($warmth, form: "range") }.
+# Only with: $light
+needs-about-hours = { CAP($animal, form: "a") } braucht { HOURS($light, form: "range") } Licht am Tag.
+# Only with: $heard
+needs-heard-right = Gut: { TEMP($heard) } ist richtig { needs-where }.
+# Only with: $heard
+needs-heard-borderline = Vielleicht: { TEMP($heard) } ist grenzwertig { needs-where }.
+# Only with: $heard
+needs-heard-between = Für keine der beiden Seiten. { TEMP($heard) } passt nur dazwischen.
+# Only with: $heard
+needs-heard-too_hot = Nicht gut: { TEMP($heard) } ist zu heiß { needs-where }.
+# Only with: $heard
+needs-heard-too_cool = Nicht gut: { TEMP($heard) } ist zu kühl { needs-where }.
+needs-where = { $about ->
+    [cool] an der kühlen Seite
+    [night] in der Nacht
+    [water] für das Wasser
+   *[other] { $may_bask ->
+        [yes] am Sonnenplatz
+       *[no] an der wärmsten Stelle
+      }
+  }

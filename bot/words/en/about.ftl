@@ -2,7 +2,7 @@
 ### What this bot is.
 
 about-title = About Noonstone
-about-head = I work out reptile light and warmth.
+about-head = I am a bot. I work out reptile light and warmth.
 about-ranges = I give ranges. Trust your meter more.
 about-kept = What you ask is not kept.
 about-known = { $count } sources, each with its kind.

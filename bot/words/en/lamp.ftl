@@ -249,3 +249,11 @@ lamp-uv-uv-led = differs from one to the next, only a meter tells
 lamp-heat-uv-led = hardly any
 lamp-uv-plant-light = none that an animal can use
 lamp-heat-plant-light = hardly any
+
+## What was asked of it
+lamp-gives-no_uv = No. { CAP($lamp, form: "a") } gives no UV.
+lamp-gives-heat_alone = No. { CAP($lamp, form: "a") } gives heat alone: no UV and no light.
+lamp-gives-uv = Yes. { CAP($lamp, form: "a") } gives UV.
+lamp-gives-uv_by_meter = Yes, but only a UV meter tells how strong.
+lamp-gives-light = Yes. { CAP($lamp, form: "a") } gives light.
+lamp-gives-night = Yes, on a thermostat. { CAP($lamp, form: "a") } gives no light.

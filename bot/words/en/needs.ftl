@@ -111,3 +111,48 @@ needs-too-hot = { $has_air ->
     [yes] If even its coolest place has { TEMP($too_hot) }, it cannot cool down: act at once.
    *[no] Water of { TEMP($too_hot) } kills it.
   }
+
+## One thing was asked about
+# Only with: $uvi
+needs-uv-yes = Yes. { needs-head }
+# Only with: $uvi
+needs-uv-maybe = Maybe a little: up to UV index { UVI($uvi, form: "high") }. It may do without.
+needs-uv-no = No. { CAP($animal, form: "a") } needs no UV.
+needs-uv-unknown = I do not know how much UV { NAME($animal, form: "a") } needs.
+needs-about-unknown = I do not know that of { NAME($animal, form: "a") }.
+needs-about-uvi = { needs-head }
+# Only with: $warmth
+needs-about-basking = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") } { $may_bask ->
+    [yes] where it basks.
+   *[no] at its warmest place.
+  }
+# Only with: $warmth
+needs-about-cool = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") } at its cool end.
+# Only with: $warmth
+needs-about-night = { $warmth_is_range ->
+    [yes] No heat at night above { TEMP($warmth, form: "high") }. Below { TEMP($warmth, form: "low") } it needs some.
+   *[no] No heat at night down to { TEMP($warmth, form: "high") }. If colder, it needs some.
+  }
+# Only with: $warmth
+needs-about-water = { CAP($animal, form: "a") } needs water of { TEMP($warmth, form: "range") }.
+# Only with: $light
+needs-about-hours = { CAP($animal, form: "a") } needs { HOURS($light, form: "range") } of light a day.
+# Only with: $heard
+needs-heard-right = Good: { TEMP($heard) } is right { needs-where }.
+# Only with: $heard
+needs-heard-borderline = Maybe: { TEMP($heard) } is borderline { needs-where }.
+# Only with: $heard
+needs-heard-between = Not for a place of its own. { TEMP($heard) } is only right between the two ends.
+# Only with: $heard
+needs-heard-too_hot = Not good: { TEMP($heard) } is too hot { needs-where }.
+# Only with: $heard
+needs-heard-too_cool = Not good: { TEMP($heard) } is too cool { needs-where }.
+needs-where = { $about ->
+    [cool] at its cool end
+    [night] at night
+    [water] for its water
+   *[other] { $may_bask ->
+        [yes] where it basks
+       *[no] at its warmest place
+      }
+  }

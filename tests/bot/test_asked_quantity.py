@@ -1,0 +1,98 @@
+"""The first sentence of an answer is the quantity that was asked for."""
+
+import pytest
+
+from bot.ask import ask, ask_options
+from bot.brief import brief_of
+from bot.preferences import Preferences
+from bot.reply import Reply, Role
+from calc.animals import animals
+
+
+def head(reply: Reply) -> str:
+    return next(line.text for line in brief_of(reply) if line.role is Role.HEAD)
+
+
+@pytest.mark.parametrize(
+    ("line", "begins"),
+    [
+        ("does my corn snake need uvb", "Yes. A corn snake needs UV index 0.5 to 2"),
+        ("what uvi for a bearded dragon", "A bearded dragon needs UV index 3 to 5"),
+        ("how cold may the night be for a bearded dragon", "No heat at night down to 60 °F"),
+        ("how cold may the night be for a leopard gecko", "No heat at night above 68 °F"),
+        ("how hot should the basking spot of a corn snake be", "A corn snake needs 85 to 90 °F"),
+        ("what should the cool end be for a corn snake", "A corn snake needs 72 to 80 °F"),
+        ("how warm should the water be for a slider", "A slider turtle needs water of"),
+        ("does my axolotl need uv", "No. An axolotl needs no UV."),
+        ("when should i change my t8", "Keepers replace a T8"),
+        ("does a ceramic heater give uv", "No. A ceramic heater gives heat alone"),
+        ("does a halogen bulb give any uvb", "No. A halogen flood lamp gives no UV."),
+        ("can a ceramic heater be on at night", "Yes, on a thermostat."),
+        ("is 60F ok for a leopard gecko", "Not good: 60 °F (15.5 °C) is too cool at its cool end"),
+        ("they told me a leopard gecko should bask at 92F", "Good: 92 °F (33.5 °C) is right"),
+        ("my shop told me 120F for a crested gecko, right?", "Not good: 120 °F (49 °C) is too hot"),
+        ("are you a bot or a human", "I am a bot."),
+    ],
+)
+def test_the_head_says_what_was_asked(line: str, begins: str, anyone: Preferences) -> None:
+    assert head(ask(f"ask {line}", anyone)).startswith(begins)
+
+
+@pytest.mark.parametrize(
+    ("line", "begins"),
+    [
+        ("needs corn snake about:uv", "Ja. Eine Kornnatter braucht UV-Index 0,5 bis 2"),
+        ("needs corn snake about:night", "Nachts braucht es"),
+        ("lamp ceramic heat emitter about:uv", "Nein. Ein Keramikstrahler gibt nur Wärme"),
+    ],
+)
+def test_the_head_says_it_in_german_too(line: str, begins: str) -> None:
+    assert head(ask(line, Preferences(language="de"))).startswith(begins)
+
+
+@pytest.mark.parametrize("slug", sorted(animals()))
+def test_what_is_told_of_a_basking_spot_follows_the_range_of_the_animal(
+    slug: str, anyone: Preferences
+) -> None:
+    """Exact: inside its own range it is right, far outside it never is."""
+    animal = animals()[slug]
+    spot = animal.basking_surface_c
+
+    def told(heard_c: float) -> str:
+        given = {"animal": animal.name, "about": "basking", "heard": f"{heard_c:g}C"}
+        return head(ask_options("needs", given, anyone))
+
+    if spot is not None:
+        assert told((spot.low + spot.high) / 2.0).startswith("Good: ")
+        assert told(spot.high + 1.0).startswith("Not good: ")
+    assert not told(70.0).startswith(("Good", "Maybe"))
+    assert not told(5.0).startswith(("Good", "Maybe"))
+
+
+@pytest.mark.parametrize(
+    ("line", "animal"),
+    [
+        ("how warm should the water be for a musk turtle", "a common musk turtle"),
+        ("is 40C ok for a blue tongue skink", "an Australian blue-tongued skink"),
+    ],
+)
+def test_the_only_one_with_figures_is_taken_and_the_answer_says_so(
+    line: str, animal: str, anyone: Preferences
+) -> None:
+    reply = ask(f"ask {line}", anyone)
+    assert reply.status == "ok"
+    assert f"I assumed {animal}." in reply.answer or any(
+        f"I assumed {animal}." in one.text for one in brief_of(reply)
+    )
+
+
+def test_of_several_with_figures_none_is_taken(anyone: Preferences) -> None:
+    reply = ask("ask how warm should it be for a dart frog", anyone)
+    assert reply.status == "problem"
+
+
+@pytest.mark.parametrize("line", ["what is the right lamp distance", "my thermostat is odd"])
+def test_no_question_about_light_or_heat_goes_away_with_nothing(
+    line: str, anyone: Preferences
+) -> None:
+    assert "That did not work" not in ask(f"ask {line}", anyone).title
