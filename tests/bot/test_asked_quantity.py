@@ -28,9 +28,9 @@ def head(reply: Reply) -> str:
         ("does a ceramic heater give uv", "No. A ceramic heater gives heat alone"),
         ("does a halogen bulb give any uvb", "No. A halogen flood lamp gives no UV."),
         ("can a ceramic heater be on at night", "Yes, on a thermostat."),
-        ("is 60F ok for a leopard gecko", "Not good: 60 °F (15.5 °C) is too cool at its cool end"),
+        ("is 60F ok for a leopard gecko", "Too cool: 60 °F (15.5 °C) at its cool end"),
         ("they told me a leopard gecko should bask at 92F", "Good: 92 °F (33.5 °C) is right"),
-        ("my shop told me 120F for a crested gecko, right?", "Not good: 120 °F (49 °C) is too hot"),
+        ("my shop told me 120F for a crested gecko, right?", "Too hot: 120 °F (49 °C)"),
         ("are you a bot or a human", "I am a bot."),
     ],
 )
@@ -64,7 +64,7 @@ def test_what_is_told_of_a_basking_spot_follows_the_range_of_the_animal(
 
     if spot is not None:
         assert told((spot.low + spot.high) / 2.0).startswith("Good: ")
-        assert told(spot.high + 1.0).startswith("Not good: ")
+        assert told(spot.high + 1.0).startswith("Too hot: ")
     assert not told(70.0).startswith(("Good", "Maybe"))
     assert not told(5.0).startswith(("Good", "Maybe"))
 

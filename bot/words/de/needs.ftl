@@ -144,9 +144,9 @@ needs-heard-borderline = Vielleicht: { TEMP($heard) } ist grenzwertig { needs-wh
 # Only with: $heard
 needs-heard-between = Für keine der beiden Seiten. { TEMP($heard) } passt nur dazwischen.
 # Only with: $heard
-needs-heard-too_hot = Nicht gut: { TEMP($heard) } ist zu heiß { needs-where }.
+needs-heard-too_hot = Zu heiß: { TEMP($heard) } { needs-where }.
 # Only with: $heard
-needs-heard-too_cool = Nicht gut: { TEMP($heard) } ist zu kühl { needs-where }.
+needs-heard-too_cool = Zu kühl: { TEMP($heard) } { needs-where }.
 needs-where = { $about ->
     [cool] an der kühlen Seite
     [night] in der Nacht

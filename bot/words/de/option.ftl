@@ -117,6 +117,8 @@ option-card-length = { option-distance-length }
 
 ## needs
 option-needs-animal = { option-distance-animal }
+option-needs-about = das eine, was du zuerst wissen willst
+option-needs-heard = eine Temperatur, die man dir gesagt hat: stimmt sie?
 
 ## temps
 option-temps-basking = Liegeplatz, mit Infrarotthermometer, etwa 37C
@@ -194,6 +196,7 @@ option-surface-glass = hast du durch Glas gemessen: yes oder no
 
 ## lamp
 option-lamp-kind = die Art der Lampe oder des Heizers; ohne Angabe kommen alle
+option-lamp-about = was du davon wissen willst: uv, light oder night
 
 ## ask
 option-ask-question = deine Frage in eigenen Worten

@@ -144,9 +144,9 @@ needs-heard-borderline = Maybe: { TEMP($heard) } is borderline { needs-where }.
 # Only with: $heard
 needs-heard-between = Not for a place of its own. { TEMP($heard) } is only right between the two ends.
 # Only with: $heard
-needs-heard-too_hot = Not good: { TEMP($heard) } is too hot { needs-where }.
+needs-heard-too_hot = Too hot: { TEMP($heard) } { needs-where }.
 # Only with: $heard
-needs-heard-too_cool = Not good: { TEMP($heard) } is too cool { needs-where }.
+needs-heard-too_cool = Too cool: { TEMP($heard) } { needs-where }.
 needs-where = { $about ->
     [cool] at its cool end
     [night] at night

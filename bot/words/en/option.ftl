@@ -117,6 +117,8 @@ option-card-length = { option-distance-length }
 
 ## needs
 option-needs-animal = { option-distance-animal }
+option-needs-about = the one thing that you want to know first
+option-needs-heard = a temperature that you were told: is it right?
 
 ## temps
 option-temps-basking = basking surface, by infrared gun, such as 98F
@@ -194,6 +196,7 @@ option-surface-glass = did you shoot through glass: yes or no
 
 ## lamp
 option-lamp-kind = the kind of lamp or heater; nothing lists them all
+option-lamp-about = what you want to know of it: uv, light or night
 
 ## ask
 option-ask-question = your question in your own words
