@@ -170,6 +170,11 @@ def test_the_overview_shows_every_question_with_its_options_and_examples() -> No
         assert f"{command.name} {command.summary}." in told
         assert all(" ".join(example.split()) in told for example in command.examples)
         assert all(option.description in told for option in command.query.options())
+    # Of those alone that need saved data: the keeper's and the moderators'.
+    needing = "work on Discord and at the console"
+    first, *kept = re.split("What is kept for you|For moderators", told)[-3:]
+    assert needing not in first
+    assert all(needing in part for part in kept)
 
 
 def test_an_animal_whose_uv_is_known_has_the_distances_of_its_tubes() -> None:

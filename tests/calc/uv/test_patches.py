@@ -3,6 +3,7 @@
 from dataclasses import replace
 from math import log, sqrt
 
+import numpy as np
 import pytest
 
 from calc.sources import bibliography
@@ -10,7 +11,7 @@ from calc.uv.field_unknowns import field_unknowns, place_unknowns
 from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Fixture, Lamp, uvi_at
 from calc.uv.lamp_unknowns import unknowns_of
-from calc.uv.patches import Overlap, Patches, Shade, patches
+from calc.uv.patches import Overlap, Patches, Shade, _estimate, patches
 from calc.uv.screen import FlatScreen, NoScreen
 from calc.uv.section import Box, HungTube, uvi_field
 from calc.validity import OutsideModelError
@@ -128,3 +129,9 @@ def test_a_platform_outside_the_box_is_refused(platform: Platform) -> None:
 def test_a_platform_without_extent_is_refused() -> None:
     with pytest.raises(OutsideModelError):
         Platform(0.4, 0.4, 0.1, 0.2, 0.1)
+
+
+def test_of_two_narrowest_ranges_one_is_told_and_not_a_wider_one_between_them() -> None:
+    cases = [0.0] * 6 + [0.5] * 52 + [1.0] * 6
+    found = _estimate(np.array([0.5, *cases]))
+    assert (found.low, found.high) == (0.5, 1.0)
