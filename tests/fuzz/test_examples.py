@@ -55,5 +55,6 @@ def test_a_figure_that_is_missing_is_asked_for_with_the_enclosure_that_was_named
     office_cleared()
     for name in ("Pebble", "Rex"):
         asked_of_the_office("mine save", {"name": name, "animal": "bearded dragon"})
-    told = asked_of_the_office("mine reading", {"name": "Rex"}).answer
-    assert "mine reading name:Rex uvi:4.2" in told
+    told = asked_of_the_office("mine reading", {"name": "Rex"})
+    assert told.status == "problem"
+    assert "Try: mine reading name:Rex uvi:4.2" in told.steps

@@ -203,13 +203,14 @@ def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
         rows=rows,
         lamp=lamp,
         screen=screen,
-        sources=(
-            *(*wish.sources, *_SOURCES),
-            *(_OF_BOX if query.enclosure else ()),
-            *(_OF_READINGS if query.readings else ()),
-        ),
+        sources=(*wish.sources, *_sources(query)),
         alarms=uv_alarms(believed, query.animal, wanted.high, context),
     )
+
+
+def _sources(query: TubeQuery) -> tuple[str, ...]:
+    of_box = _OF_BOX if query.enclosure else ()
+    return (*_SOURCES, *of_box, *(_OF_READINGS if query.readings else ()))
 
 
 def _length(query: TubeQuery, choice: TubeChoice | None) -> TubeLength:
