@@ -24,6 +24,7 @@ from bot.language.hearing import hear
 from bot.preferences import Preferences
 from bot.questions.setup.told import kept_names
 from bot.render.escaping import units_long
+from tests.bot.refusing import said
 from tests.discord.limits import autocomplete_breaches
 from tests.discord.message_limits import modal_breaches
 from tests.fuzz.grammar import asked_from_the_pool
@@ -55,12 +56,12 @@ def asked_options(number: int, text: str) -> None:
 
 def heard(_: int, text: str) -> None:
     """Hear a message."""
-    said = hear(text, kept_names())
-    for fact in said.facts:
+    found = hear(text, kept_names())
+    for fact in found.facts:
         assert fact.words == text[fact.start : fact.end]
-    for question in said.questions:
+    for question in found.questions:
         assert question.words == text[question.start : question.end]
-        assert_plain(question.question)
+        assert_plain(said(question.question))
 
 
 def told_dangers(_: int, text: str) -> None:

@@ -49,9 +49,9 @@ __all__ = [
 
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
-WITHOUT_EXAMPLE = join_line("", {"readings": "3.3@12in", "without": "6.0@12in"}).strip()
+WITHOUT_EXAMPLE = join_line("", {"readings": "3.3 at 12in", "without": "6.0 at 12in"}).strip()
 """Readings with and without a screen that are understood."""
-_EXAMPLES = {"readings": "readings:4.2@12in", "without": WITHOUT_EXAMPLE}
+_EXAMPLES = {"readings": "readings:4.2 at 12in", "without": WITHOUT_EXAMPLE}
 
 
 @dataclass(frozen=True, slots=True)
