@@ -34,6 +34,8 @@ _MOST_QUOTED = 3
 _PRESSING = (HazardKind.PEOPLE, HazardKind.STOP, HazardKind.VET)
 # Questions that answer nothing themselves: what they say is only a way to another question.
 _NO_ANSWER = ("ask", "help")
+# What these say holds for anybody, not for the one who tells a danger.
+_GENERAL_WORDS = ("guide",)
 # What these answer is never what somebody does.
 _IN_GENERAL = ("lamp",)
 _Teller = Callable[[Say], str]
@@ -88,7 +90,9 @@ def first(
     pressing = [item for item in told if item.hazard.kind in _PRESSING]
     milder = [item for item in told if item.hazard.kind not in _PRESSING]
     asked = [hazard(alarm.key) for alarm in alarms if alarm.asked]
-    rest = _left_of(reply, feeding=_feeding(alarms, reply))
+    # What a page says in general must not calm who has to act now.
+    calming = bool(pressing) and reply.command in _GENERAL_WORDS
+    rest = _left_of(reply, feeding=calming or _feeding(alarms, reply))
     lead = pressing or milder
     spoken = spoken_of(lead)
     said = [item.acts[0] for item in spoken] or [row.asked for row in asked[:MOST_ACTS]]

@@ -153,8 +153,8 @@ _RULES = (
     Rule(
         "needs",
         (),
-        r"\bnight|\broom\b|\blamp|\bmy (?!\w* ?(?:breeder|friend|vet|shop|store|seller))|\bgun\b|\bhouse\b"
-        r"|\bset[- ]?up\b",
+        r"\bnight|\broom\b|\blamp|\bmy (?!\w* ?(?:breeder|friend|vet|shop|store|seller))"
+        r"|\bgun\b|\bhouse\b|\bset[- ]?up\b",
         lambda a: bool(a.told.animal and a.degrees) and few(a) and not a.lamps and asks_if_right(a),
     ),
     Rule("check", (r"\b(?:check|rate|review|critique|look at)\b", HOME), when=tells_anything),

@@ -96,3 +96,17 @@ def test_no_question_about_light_or_heat_goes_away_with_nothing(
     line: str, anyone: Preferences
 ) -> None:
     assert "That did not work" not in ask(f"ask {line}", anyone).title
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "my beardie's mouth is open and he is limp under the lamp",
+        "my dragon is black all day and can't lift its head, is that the temperature",
+    ],
+)
+def test_no_general_words_calm_who_has_to_act_now(line: str, anyone: Preferences) -> None:
+    reply = ask(f"ask {line}", anyone)
+    assert reply.dangers
+    assert "normal" not in reply.answer
+    assert "Yes" not in reply.answer
