@@ -52,8 +52,8 @@ def test_an_animal_is_told_as_written(slug: str) -> None:
     relatives = [b.is_relative for b in animal.bodies]
     assert relatives == [b.get("relative", False) for b in row.get("bodies", [])]
     readings = [(r.about, r.low, r.high, r.source) for r in animal.readings]
-    wanted = ("about", "low", "high", "source")
-    assert readings == [tuple(r[key] for key in wanted) for r in row.get("readings", [])]
+    of_reading = ("about", "low", "high", "source")
+    assert readings == [tuple(r[key] for key in of_reading) for r in row.get("readings", [])]
     assert (animal.group, animal.awake) == (row["group"], row["awake"]["value"])
     assert animal.particular == tuple(row.get("particular", ()))
     grown = row.get("adult_length")

@@ -10,7 +10,7 @@ from bot.ask import ask
 from bot.brief import phone_lines
 from bot.commands import ALL_COMMANDS
 from bot.outside import NAMED
-from bot.preferences import FIRST, LANGUAGES, Preferences
+from bot.preferences import FIRST, LANGUAGES, Language, Preferences
 from bot.questions.lacking import lacked
 from bot.saying.words import words
 
@@ -75,7 +75,7 @@ def test_most_of_what_the_engine_refuses_has_a_name() -> None:
 
 @pytest.mark.parametrize("language", LANGUAGES)
 @pytest.mark.parametrize("name", WITHOUT_FIGURES)
-def test_that_there_are_no_figures_is_said_in_five_lines(name: str, language: str) -> None:
+def test_that_there_are_no_figures_is_said_in_five_lines(name: str, language: Language) -> None:
     reply = ask(f"needs animal:{name}", Preferences(language=language))
     assert reply.language == language
     assert phone_lines(reply.brief) <= 5, [line.text for line in reply.brief]
