@@ -25,10 +25,17 @@ def context_of(query: Query, given: Mapping[str, str], preferences: Preferences)
     own = preferences.bare is None
     first = next((s for value in typed if (s := system_of(value, bare=own))), None)
     units = preferences.forced_units or first or preferences.shown
-    given_by = preferences.guide_url, preferences.default_animal, preferences.own
     pale = preferences.is_pale_or_young or _is_pale_or_young(given, preferences.own.names)
-    told = preferences.today, preferences.spoken, pale, preferences.assumed_animal
-    return Context(units, *given_by, *told)
+    return Context(
+        units=units,
+        guide_url=preferences.guide_url,
+        default_animal=preferences.default_animal,
+        own=preferences.own,
+        today=preferences.today,
+        language=preferences.spoken,
+        is_pale_or_young=pale,
+        assumed_animal=preferences.assumed_animal,
+    )
 
 
 def _is_pale_or_young(given: Mapping[str, str], own: tuple[str, ...]) -> bool:

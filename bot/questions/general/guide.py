@@ -109,7 +109,7 @@ def filled(text: str, page: guide.Page, context: Context) -> Say:
     if page.animal is None:
         return _words(text)
     animal = animals()[page.animal].name
-    facts = needs(NeedsQuery(animal=animal), context)
+    facts = needs(NeedsQuery.model_validate({"animal": animal}), context)
     told = {name: row.say for name, row in known_rows(facts).items()}
     told["too_hot"] = Say("needs-too-hot", facts)
     words, holes = guide.HOLE.split(text)[::2], guide.HOLE.findall(text)
