@@ -94,9 +94,11 @@ def edit(platform: Platform, post: Post, body: Json, files: Files) -> Post:
     merged["allowed_mentions"] = body.get("allowed_mentions")
     merged["attachments"] = body.get("attachments", [])
     # Once a card, always a card.
-    post.payload["flags"] |= int(body.get("flags") or 0) & COMPONENTS_V2
-    merged["flags"] = post.payload["flags"]
-    if merged["flags"] & COMPONENTS_V2 and files:
+    card = int(body.get("flags") or 0) & COMPONENTS_V2
+    post.payload["flags"] = int(post.payload["flags"] or 0) | card
+    flags = int(post.payload["flags"])
+    merged["flags"] = flags
+    if flags & COMPONENTS_V2 and files:
         raise ApiError(400, 50035, "a card takes no picture by an edit")
     refuse_breaches(message_breaches(merged, map(len, files.values())))
     post.payload.update({key: body[key] for key in CHOSEN if key in body})
