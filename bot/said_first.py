@@ -77,7 +77,7 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
     """Return the reply behind what cannot wait, if anything was heard or found, with its brief."""
 
     def link(slug: str) -> PageLink:
-        return page_links((slug,), preferences.guide_url)[0]
+        return page_links((slug,), preferences.guide_url, preferences.spoken)[0]
 
     speaker = voice(preferences.spoken, _units(reply, preferences))
     told = first(reply, heard, link, speaker)

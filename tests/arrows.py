@@ -14,7 +14,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.facts": ("calc.uncertainty",),
     "bot.layered": ("bot.facts", "bot.language", "bot.reply", "calc.setup.set_up"),
     "bot.refusal": ("bot.facts", "bot.language", "bot.layered", "bot.reply"),
-    "bot.linking": ("bot.guide", "bot.reply", "calc.sources"),
+    "bot.linking": ("bot.facts", "bot.guide", "bot.reply", "calc.sources"),
     "bot.words": (),
     "bot.saying": (
         "bot.saying",
@@ -250,6 +250,15 @@ ARROWS: dict[str, tuple[str, ...]] = {
     ),
     "bot.menu": (),
     "bot.render": ("bot.brief", "bot.menu", "bot.render", "bot.reply", "bot.drawing"),
+    # The few words that stand around an answer on a page.
+    "bot.render.html": (
+        "bot.brief",
+        "bot.facts",
+        "bot.language.units",
+        "bot.render",
+        "bot.reply",
+        "bot.saying.voice",
+    ),
     "bot.operating": ("bot.operating",),
     "bot.fronts": ("bot", "calc.sources", "calc.animals", "calc.name_index", "calc.setup.bodies"),
     "bot.__main__": ("bot",),
@@ -258,6 +267,8 @@ ARROWS: dict[str, tuple[str, ...]] = {
 KEEPERS: dict[str, tuple[str, ...]] = {
     "discord": ("bot.fronts.discord",),
     "fluent": ("bot.saying",),
+    "jinja2": ("bot.render.html", "bot.fronts.pages"),
+    "markupsafe": ("bot.render.html", "bot.fronts.pages"),
     "pint": ("bot.language",),
     "pydantic": ("bot",),
     "matplotlib": ("bot.render.picture",),

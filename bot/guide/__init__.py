@@ -18,7 +18,7 @@ from bot.guide.loader import (
     pages,
 )
 from bot.guide.plain import INTRODUCTION, sections
-from bot.guide.terms import Term, glossary
+from bot.guide.terms import Term, alphabetical, glossary
 from bot.guide.worries import of_worry, worries
 
 __all__ = [
@@ -32,6 +32,7 @@ __all__ = [
     "Sketch",
     "Term",
     "Topic",
+    "alphabetical",
     "glossary",
     "of_worry",
     "page",

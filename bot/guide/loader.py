@@ -59,21 +59,6 @@ class Topic(StrEnum):
     DAY = "day"
     SAFETY = "safety"
 
-    @property
-    def heading(self) -> str:
-        """Return the part's name as readers see it."""
-        return _HEADINGS[self]
-
-
-_HEADINGS = {
-    Topic.START: "Start here",
-    Topic.ANIMALS: "Your animal",
-    Topic.UV: "UV light",
-    Topic.HEAT: "Heat",
-    Topic.DAY: "Day and night",
-    Topic.SAFETY: "Staying safe",
-}
-
 
 class Sketch(StrEnum):
     """A figure that no question draws: whoever shows the page knows how to draw it."""

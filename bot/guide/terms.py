@@ -4,10 +4,11 @@ import tomllib
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from unicodedata import combining, normalize
 
 from bot.guide.loader import FIRST
 
-__all__ = ["Term", "glossary"]
+__all__ = ["Term", "alphabetical", "glossary"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,5 +32,14 @@ def glossary(language: str = FIRST) -> tuple[Term, ...]:
     rows = tomllib.loads(text)
     return tuple(
         Term(name, row["meaning"], tuple(row.get("also", ())), row["page"])
-        for name, row in sorted(rows.items(), key=lambda pair: pair[0].casefold())
+        for name, row in sorted(rows.items(), key=lambda pair: alphabetical(pair[0]))
     )
+
+
+def alphabetical(text: str) -> str:
+    """Return what sorts a text as a dictionary does.
+
+    >>> sorted(["Zeit", "Über", "Ast", "uhr"], key=alphabetical)
+    ['Ast', 'Über', 'uhr', 'Zeit']
+    """
+    return "".join(c for c in normalize("NFD", text.casefold()) if not combining(c))

@@ -3,12 +3,12 @@
 import pytest
 
 from bot.ask import ask
-from bot.fronts.pages.figures import temperature
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.reply import Reply, Value
 from calc.heat.basking import Reading, surface_at
 from calc.heat.guards import WOOD_LIMIT_C
+from tests.bot.english import temperature
 from tests.bot.saying.pinning import everything
 
 READING = "basking surface:42C air:22C distance:30cm animal:bearded dragon"

@@ -10,14 +10,6 @@ from collections.abc import Callable
 import pytest
 
 from bot import guide
-from bot.fronts.pages.figures import (
-    difference,
-    length,
-    length_range,
-    number,
-    temperature,
-    temperature_range,
-)
 from bot.language.quantities import Units
 from calc.animals import Target, animals
 from calc.heat.basking import MOST_DIMMING
@@ -33,6 +25,14 @@ from calc.uv.lengths import length_of_tube
 from calc.uv.placement import place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
 from calc.uv.tube import parallel_per_flux
+from tests.bot.english import (
+    difference,
+    length,
+    length_range,
+    number,
+    temperature,
+    temperature_range,
+)
 
 DRAGON = animals()["bearded-dragon"]
 LONDON_DEG = 51.5

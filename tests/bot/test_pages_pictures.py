@@ -15,6 +15,7 @@ from aiohttp.test_utils import TestClient, TestServer
 
 from bot import guide
 from bot.drawing import Axis, Card, CardRow, Cell, Chart, Line, Place, Side
+from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.pictures import Album, Drawn
 from bot.fronts.pages.server import application
 from bot.fronts.pages.site import render_site
@@ -55,24 +56,28 @@ def studio_of(outcome: bytes | Missing) -> AsyncMock:
 
 def test_every_picture_of_the_site_is_there_and_every_one_there_is_shown() -> None:
     shown = {
-        (source, unescape(words), int(width), int(height))
+        (name.rpartition("/")[0], source, unescape(words), int(width), int(height))
         for name, content in SITE.items()
         if name.endswith(".html")
         for source, words, width, height in IMAGE.findall(content.decode())
     }
-    assert {source for source, *_ in shown} == {name for name in SITE if name.endswith(".png")}
-    assert len(shown) > 12
-    for source, words, width, height in shown:
-        png = SITE[source]
+    at = {f"{folder}/{source}".lstrip("/") for folder, source, *_ in shown}
+    assert at == {name for name in SITE if name.endswith(".png")}
+    assert {folder for folder, *_ in shown} == {"", "de"}
+    assert len(shown) > 24
+    for folder, source, words, width, height in shown:
+        png = SITE[f"{folder}/{source}".lstrip("/")]
         assert source == f"picture-{sha256(png).hexdigest()[:16]}.png"
         assert PIL.Image.open(BytesIO(png)).size == (width, height)
         assert len(png) <= MOST_BYTES
         assert len(words) > 60
 
 
-@pytest.mark.parametrize("page", guide.pages(), ids=lambda page: page.slug)
-def test_a_page_shows_its_figures_and_no_picture_twice(page: guide.Page) -> None:
-    html = SITE[f"{page.slug}.html"].decode()
+@pytest.mark.parametrize("folder", ["", "de/"])
+@pytest.mark.parametrize("slug", [page.slug for page in guide.pages()])
+def test_a_page_shows_its_figures_and_no_picture_twice(slug: str, folder: str) -> None:
+    page = guide.page(slug, folder.rstrip("/") or guide.FIRST)
+    html = SITE[f"{folder}{slug}.html"].decode()
     found = [source for source, *_ in IMAGE.findall(html)]
     assert len(found) == len(set(found))
     for figure in page.figures:
@@ -82,9 +87,12 @@ def test_a_page_shows_its_figures_and_no_picture_twice(page: guide.Page) -> None
         assert part.count("<img") == 1
 
 
+@pytest.mark.parametrize("edition", editions(), ids=lambda edition: edition.language)
 @pytest.mark.parametrize("which", guide.Sketch)
-def test_a_sketch_says_in_words_what_it_shows_and_is_used(which: guide.Sketch) -> None:
-    picture = sketch(which)
+def test_a_sketch_says_in_words_what_it_shows_and_is_used(
+    which: guide.Sketch, edition: Edition
+) -> None:
+    picture = sketch(which, edition.voice)
     assert isinstance(picture.drawing, Side)
     told: list[str] = [place.text for place in picture.drawing.places]
     told += [dimension.label.partition(":")[0] for dimension in picture.drawing.dimensions]
@@ -94,7 +102,7 @@ def test_a_sketch_says_in_words_what_it_shows_and_is_used(which: guide.Sketch) -
 
 
 def test_the_numbered_places_of_a_sketch_lie_in_the_open() -> None:
-    side = sketch(guide.Sketch.THERMOMETERS).drawing
+    side = sketch(guide.Sketch.THERMOMETERS, editions()[0].voice).drawing
     assert isinstance(side, Side)
     surface, *air = side.places
     stone = side.blocks[0]

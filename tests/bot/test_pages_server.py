@@ -14,8 +14,9 @@ from aiohttp import web
 from aiohttp.test_utils import TestClient, TestServer
 
 from bot.fronts.pages import server
-from bot.fronts.pages.server import MOST_CHARACTERS, application
+from bot.fronts.pages.server import application
 from bot.fronts.pages.site import render_site
+from bot.fronts.pages.trying import MOST_CHARACTERS
 
 Client = TestClient[web.Request, web.Application]
 HEADINGS = {f"h{level}" for level in range(1, 7)}
@@ -104,6 +105,61 @@ async def test_the_unit_shown_first_can_be_chosen(client: Client) -> None:
     assert answer.index(" cm") < answer.index(" in)")
 
 
+@pytest.mark.parametrize(
+    ("page", "question", "head"),
+    [
+        ("/de/try.html", DISTANCE, "von Röhre bis Rücken"),
+        ("/de/try.html", "wie warm braucht es eine Bartagame", "Bartagame braucht"),
+        ("/try.html", "wie warm braucht es eine Bartagame", "Bartagame braucht"),
+        ("/try.html", DISTANCE, "Hang it"),
+    ],
+)
+async def test_the_folder_says_the_language_and_else_the_question_does(
+    client: Client, page: str, question: str, head: str
+) -> None:
+    html = await (await client.get(page, params={"q": question})).text()
+    assert head in html.split('class="answer">')[1].split("</article>")[0].replace("\u00a0", " ")
+    german = page.startswith("/de/")
+    assert ("Deine Frage" in html) == german
+    parsed = html5lib.HTMLParser(strict=True, namespaceHTMLElements=False).parse(html)
+    twin = parsed.find("body/header//a[@hreflang]").attrib["href"]
+    path = "/try.html" if german else "/de/try.html"
+    other = await (await client.get(twin if not german else twin.removeprefix(".."))).text()
+    assert twin.partition("?")[0].lstrip("./") == path.lstrip("/")
+    assert f">{question}</textarea>" in other
+
+
+async def test_a_german_question_in_the_german_folder_shows_centimetres_first(
+    client: Client,
+) -> None:
+    html = await (await client.get("/de/try.html", params={"q": DISTANCE})).text()
+    answer = html.split('class="answer">')[1].split("</p>")[0].replace("\u00a0", " ")
+    assert answer.index(" cm") < answer.index(" in)")
+
+
+async def test_a_folder_is_found_and_its_first_page_with_it(client: Client) -> None:
+    for path in ("/de", "/de/", "/de/index.html"):
+        response = await client.get(path)
+        assert response.status == 200
+        assert '<html lang="de">' in await response.text()
+
+
+@pytest.mark.parametrize(
+    ("method", "path", "params", "status", "told"),
+    [
+        ("GET", "/de/nichts.html", {}, 404, "Diese Seite gibt es hier nicht."),
+        ("POST", "/de/try.html", {}, 405, "Diese Seite kann man nur lesen."),
+        ("GET", "/de/try.html", {"q": "x" * 2001}, 413, "Das sind 2001 Zeichen;"),
+    ],
+)
+async def test_what_goes_wrong_is_told_in_the_language_of_the_folder(
+    client: Client, method: str, path: str, params: dict[str, str], status: int, told: str
+) -> None:
+    response = await client.request(method, path, params=params)
+    assert response.status == status
+    assert told in await response.text()
+
+
 async def test_a_question_that_is_not_understood_gets_its_sentence(client: Client) -> None:
     status, html = await asked(client, "distance tube:pony")
     assert status == 200
@@ -148,7 +204,7 @@ async def test_too_many_questions_are_told_when_to_try_again(client: Client, clo
     response = await client.get("/try.html", params={"q": "help"})
     assert response.status == 429
     assert response.headers["Retry-After"] == "10"
-    assert "Please try again in 10 s." in await response.text()
+    assert "Try again in 10 s." in await response.text()
     assert (await client.get("/screens.html")).status == 200
     assert (await client.get("/try.html")).status == 200
     clock.now += 10

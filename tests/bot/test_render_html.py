@@ -10,7 +10,9 @@ from hypothesis import strategies as st
 from markupsafe import Markup
 
 from bot import guide
-from bot.render.html import Image, heading_id, render_figure, render_html, render_markdown
+from bot.ask import ask
+from bot.preferences import Preferences
+from bot.render.html import Image, environment, heading_id, render_html, render_markdown
 from bot.reply import PageLink, PartName, Picture, Reply, Row, SourceLine, Table
 
 IMAGE = Image("x.png")
@@ -53,7 +55,7 @@ def test_no_text_of_a_reply_becomes_markup(text: str) -> None:
     assert all(set(e.attrib) <= ALLOWED for e in shown.iter())
 
 
-ALLOWED = {"class", "href", "src", "alt", "scope", "tabindex", "role", "aria-label"}
+ALLOWED = {"class", "lang", "href", "src", "alt", "scope", "tabindex", "role", "aria-label"}
 
 
 def test_the_title_is_a_heading_of_the_level_asked_for() -> None:
@@ -82,7 +84,8 @@ def test_a_picture_is_shown_only_where_there_is_one() -> None:
 
 
 def test_a_picture_whose_size_is_known_keeps_its_place_free() -> None:
-    html = render_figure(Image("x.png", 1200, 900), "A & B", Markup("told"))
+    macros = environment().get_template("reply.html").module
+    html = macros.figure(Image("x.png", 1200, 900), "A & B", str, Markup("told"))  # type: ignore[attr-defined]
     assert '<img src="x.png" alt="A &amp; B" width="1200" height="900">' in html
     assert "<figcaption>told " in html
 
@@ -96,9 +99,18 @@ def test_a_figure_stands_at_the_end_of_its_part_and_an_unknown_one_nowhere() -> 
 
 def test_an_empty_reply_has_no_empty_parts() -> None:
     html = render_html(Reply(command="help", status="problem", title="T", answer="A"))
-    assert html == (
-        '<article class="reply reply-problem"><h2>T</h2><p class="answer">A</p></article>'
+    assert html.replace("\n", "") == (
+        '<article class="reply reply-problem" lang="en"><h2>T</h2><p class="answer">A</p></article>'
     )
+
+
+def test_what_stands_around_an_answer_is_told_in_the_askers_language() -> None:
+    asked = ask("night room:64F animal:bearded dragon", Preferences(language="de"))
+    html = render_html(asked, image=IMAGE)
+    assert ' lang="de">' in html
+    assert "<b>Vorsicht:</b>" in html
+    for word in ("Caution", "Open the picture", "common practice</span>"):
+        assert word not in html
 
 
 @pytest.mark.parametrize(

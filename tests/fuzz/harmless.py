@@ -39,7 +39,7 @@ _TAGS = {
     ),
     *("dl", "dt", "dd", "details", "summary", "table", "thead", "tbody", "tr", "th", "td"),
 }
-_ATTRIBUTES = {"class", "href", "scope", "tabindex", "role", "aria-label"}
+_ATTRIBUTES = {"class", "lang", "href", "scope", "tabindex", "role", "aria-label"}
 
 
 def assert_harmless(reply: Reply) -> None:

@@ -1,84 +1,84 @@
-"""What an animal wants as the site shows it: every figure in both units, with how it is known."""
+"""What an animal needs as the site shows it: the answer to ``needs``, and what to ask next."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 
-from bot.fronts.pages.figures import length_range, number, temperature_range
-from bot.fronts.pages.targets import UNKNOWN, subject_name, wanted_by
-from bot.language.quantities import Units
-from calc.animals import Animal, Target
-from calc.setup.bodies import body_of
-from calc.sources import Source, source
+from bot import guide
+from bot.ask import Understood, answered, understand_options
+from bot.brief import brief_of
+from bot.facts import Name, Say
+from bot.preferences import Language, Preferences
+from bot.queries.needs import NeedsQuery
+from bot.questions.general.needs import needs
+from bot.questions.general.needs_facts import Need, Needs, OneNeed
+from bot.reply import Line, Reply
+from bot.saying.voice import Voice, voice
+from calc.animals import Animal, animals
 
-__all__ = ["Sheet", "SheetRow", "sheet"]
+__all__ = ["COLUMNS", "Sheet", "sheets"]
 
-
-@dataclass(frozen=True, slots=True)
-class SheetRow:
-    """One thing the animal wants; ``source`` is None where it is not known here."""
-
-    label: str
-    text: str
-    note: str
-    source: Source | None
+COLUMNS = {
+    Need.UVI: Say("page-column-uvi"),
+    Need.BASKING_SURFACE: Say("page-column-basking_surface"),
+    Need.COOL_AIR: Say("page-column-cool_air"),
+}
+"""What the table of all animals shows of each."""
 
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """The page of one animal."""
+    """The page of one animal, and its row in the table of all."""
 
     animal: Animal
     name: str
-    targets: tuple[SheetRow, ...]
-    bodies: tuple[SheetRow, ...]
-    other_views: tuple[SheetRow, ...]
-    sources: tuple[Source, ...]
+    reply: Reply
+    brief: tuple[Line, ...]
+    cells: tuple[str, ...]
+    asks: tuple[str, ...]
 
 
-def sheet(animal: Animal) -> Sheet:
-    """Return an animal's page; a target that is not known is shown as such, never left out."""
-    targets = tuple(_targets(animal))
-    bodies = tuple(
-        SheetRow(b.taxon, temperature_range(b.low_c, b.high_c, Units.IN), b.what, source(b.source))
-        for b in animal.bodies
-    )
-    views = tuple(
-        SheetRow(subject_name(d.about), d.text, "", source(d.source)) for d in animal.disagreements
-    )
-    met = [row.source for row in (*targets, *bodies, *views) if row.source is not None]
+@cache
+def sheets(language: Language) -> tuple[Sheet, ...]:
+    """Return every animal's page by its name; a target that is not known is shown as such."""
+    made = (_sheet(animal, language) for animal in animals().values())
+    return tuple(sorted(made, key=lambda sheet: guide.alphabetical(sheet.name)))
+
+
+def _sheet(animal: Animal, language: Language) -> Sheet:
+    preferences = Preferences(language=language)
+    speaker = voice(language, preferences.shown)
+    asked = understand_options("needs", {"animal": animal.name}, preferences)
+    assert isinstance(asked, Understood)
+    assert isinstance(asked.query, NeedsQuery)
+    facts = needs(asked.query, asked.context)
+    reply = answered(asked)
+    name = speaker.name(Name(f"animal-{animal.slug}"), "")
+    known = {one.need: one for one in facts.needs}
     return Sheet(
-        animal,
-        animal.name[0].upper() + animal.name[1:],
-        targets,
-        bodies,
-        views,
-        tuple(dict.fromkeys(met)),
+        animal=animal,
+        name=name[0].upper() + name[1:],
+        reply=reply,
+        brief=brief_of(reply),
+        cells=tuple(speaker.text(_cell(known.get(need))) for need in COLUMNS),
+        asks=tuple(_asks(facts, speaker)),
     )
 
 
-def _targets(animal: Animal) -> Iterator[SheetRow]:
-    for wanted in wanted_by(animal, Units.IN):
-        yield _row(wanted.label, wanted.target, wanted.text)
-    home = animal.home_latitude_deg
-    yield _row("Latitude of its home", home, _latitudes(home) if home else UNKNOWN)
-    body = body_of(animal.slug)
-    if body is not None:
-        back = length_range(body.back_m.low, body.back_m.high, Units.IN)
-        yield SheetRow("Height of its back", back, "over what it lies on", source("back_heights"))
-    if animal.zone is not None:
-        zone = animal.zone
-        text = f"zone {zone.number}: {zone.description}"
-        yield SheetRow("UV zone", text, zone.note, source(zone.source))
+def _cell(one: OneNeed | None) -> Say:
+    if one is None:
+        return Say("page-needs-none")
+    if one.uvi is not None:
+        return Say("needs-aim-uvi", one)
+    return Say("page-unknown") if one.warmth is None else Say("needs-aim-warmth", one)
 
 
-def _row(label: str, target: Target | None, text: str) -> SheetRow:
-    if target is None:
-        return SheetRow(label, text, "", None)
-    return SheetRow(label, text, target.note, source(target.source))
-
-
-def _latitudes(target: Target) -> str:
-    """Return a span of latitudes, its end nearer to the pole of its half first."""
-    low, high = target.low, target.high
-    ends = (low, high) if abs(low) >= abs(high) else (high, low)
-    return " to ".join(f"{number(abs(end))}° {'N' if end >= 0 else 'S'}" for end in ends)
+def _asks(facts: Needs, speaker: Voice) -> Iterator[str]:
+    """Return questions about the animal that work as they stand."""
+    if facts.uvi is not None:
+        yield speaker.text(Say("page-ask-tube", facts))
+    if facts.basking is not None or facts.cool is not None:
+        yield speaker.text(Say("page-ask-temps", facts))
+    if facts.has_air:
+        yield speaker.text(Say("page-ask-night", facts))
+    yield speaker.text(Say("page-ask-hours", facts))

@@ -8,12 +8,12 @@ from collections.abc import Iterator
 
 from bot import guide
 from bot.commands import ALL_COMMANDS
-from bot.fronts.pages.animals import sheet
+from bot.facts import Say
+from bot.fronts.pages.animals import sheets
+from bot.fronts.pages.asking import questions_of
+from bot.fronts.pages.edition import Edition
 from bot.fronts.pages.filled import filled_page
-from bot.language.units import Units
 from bot.render.html import heading_id
-from bot.saying.voice import voice
-from calc.animals import animals
 from calc.name_index import names_with_targets
 
 __all__ = ["search_entries", "search_script"]
@@ -21,48 +21,48 @@ __all__ = ["search_entries", "search_script"]
 Entry = dict[str, str]
 
 
-def search_entries() -> tuple[Entry, ...]:
+def search_entries(edition: Edition) -> tuple[Entry, ...]:
     """Return what can be found: page, part, address and text."""
-    return (*_guide(), *_terms(), *_animals(), *_questions())
+    return (*_guide(edition), *_terms(edition), *_animals(edition), *_questions(edition))
 
 
-def search_script() -> str:
+def search_script(edition: Edition) -> str:
     """Return the index as a script that the search page reads."""
-    data = json.dumps(search_entries(), ensure_ascii=False, separators=(",", ":"))
+    data = json.dumps(search_entries(edition), ensure_ascii=False, separators=(",", ":"))
     return f"window.noonstoneIndex = {data};\n"
 
 
-def _guide() -> Iterator[Entry]:
-    for page in guide.pages():
+def _guide(edition: Edition) -> Iterator[Entry]:
+    for page in guide.pages(edition.language):
         address = f"{page.slug}.html"
-        for heading, text in guide.sections(filled_page(page, voice(guide.FIRST, Units.IN))):
-            if heading == guide.INTRODUCTION:
-                yield _entry(page.title, "", address, f"{page.summary} {text}")
-            else:
-                yield _entry(page.title, heading, f"{address}#{heading_id(heading)}", text)
+        first, *others = guide.sections(filled_page(page, edition.voice), edition.language)
+        yield _entry(page.title, "", address, f"{page.summary} {first[1]}")
+        for heading, text in others:
+            yield _entry(page.title, heading, f"{address}#{heading_id(heading)}", text)
 
 
-def _terms() -> Iterator[Entry]:
-    for term in guide.glossary():
+def _terms(edition: Edition) -> Iterator[Entry]:
+    part = edition.say(Say("page-entry-term"))
+    for term in guide.glossary(edition.language):
         text = f"{term.meaning} {' '.join(term.also)}"
-        yield _entry(term.name, "Glossary", f"glossary.html#{heading_id(term.name)}", text)
+        yield _entry(term.name, part, f"glossary.html#{heading_id(term.name)}", text)
 
 
-def _animals() -> Iterator[Entry]:
-    known = names_with_targets()
-    for animal in animals().values():
-        entry = sheet(animal)
-        rows = "; ".join(f"{row.label}: {row.text}" for row in entry.targets)
-        names = ", ".join(name for name, slug in known.items() if slug == animal.slug)
-        text = f"{names}. {rows}"
-        yield _entry(entry.name, "Animal", f"animal-{animal.slug}.html", text)
+def _animals(edition: Edition) -> Iterator[Entry]:
+    part, known = edition.say(Say("page-entry-animal")), names_with_targets()
+    for entry in sheets(edition.language):
+        slug = entry.animal.slug
+        rows = "; ".join(f"{row.label}: {row.text}" for row in entry.reply.rows)
+        names = ", ".join(name for name, of in known.items() if of == slug)
+        yield _entry(entry.name, part, f"animal-{slug}.html", f"{names}. {rows}")
 
 
-def _questions() -> Iterator[Entry]:
-    for command in ALL_COMMANDS:
-        options = ", ".join(option.name for option in command.query.options())
-        text = f"{command.summary}. {options}"
-        yield _entry(command.name, "Question", f"questions.html#{heading_id(command.name)}", text)
+def _questions(edition: Edition) -> Iterator[Entry]:
+    part = edition.say(Say("page-entry-question"))
+    for asked in questions_of(ALL_COMMANDS, edition):
+        options = ", ".join(option.name for option, _ in asked.options)
+        address = f"questions.html#{heading_id(asked.command.name)}"
+        yield _entry(asked.command.name, part, address, f"{asked.summary}. {options}")
 
 
 def _entry(title: str, part: str, address: str, text: str) -> Entry:

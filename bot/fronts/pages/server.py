@@ -12,25 +12,35 @@ import uuid
 from collections.abc import AsyncIterator, Awaitable, Callable, Mapping
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import asynccontextmanager
+from dataclasses import replace
 from math import ceil
 
 from aiohttp import web
 from markupsafe import Markup
 
 from bot.ask import ask
-from bot.commands import COMMANDS
+from bot.facts import Say
+from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.pictures import Drawn
-from bot.fronts.pages.site import render_page, render_site
+from bot.fronts.pages.site import render_site
+from bot.fronts.pages.trying import (
+    MOST_CHARACTERS,
+    NOT_KEPT,
+    TRY,
+    PageFault,
+    PageMost,
+    PageTooLong,
+    PageWait,
+    TryPage,
+)
 from bot.fronts.studio import Missing, Studio
-from bot.language.quantities import Units
 from bot.operating.allowance import Allowance
-from bot.preferences import Preferences
+from bot.preferences import LANGUAGES
 from bot.render.html import render_html
 
 __all__ = [
     "HOST",
     "LONGEST_LINE",
-    "MOST_CHARACTERS",
     "PER_MINUTE",
     "application",
     "listening",
@@ -38,7 +48,6 @@ __all__ = [
 ]
 
 HOST = "127.0.0.1"
-MOST_CHARACTERS = 2000
 PER_MINUTE = 30
 # Room for the longest question with every character written as nine (%E2%82%AC).
 LONGEST_LINE = MOST_CHARACTERS * 12 + 1024
@@ -50,7 +59,6 @@ _HEADERS = {
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
 }
-_NOT_KEPT = {"Cache-Control": "no-store"}
 _TEXTS = {"html": "text/html", "css": "text/css", "js": "text/javascript", "svg": "image/svg+xml"}
 
 log = logging.getLogger(__name__)
@@ -68,10 +76,12 @@ class _Site:
         self._thread = ThreadPoolExecutor(1, thread_name_prefix="ask")
 
     async def file(self, request: web.Request) -> web.Response:
-        name = request.match_info["name"] or "index.html"
-        content = self._files.get(name)
+        name = request.match_info["name"]
+        if name in LANGUAGES:
+            raise web.HTTPMovedPermanently(f"/{name}/")
+        content = self._files.get(f"{name}index.html" if name.endswith("/") or not name else name)
         if content is None:
-            return await self._picture(name)
+            return await self._picture(name.removeprefix(_edition(request).folder))
         kind = _TEXTS.get(name.rpartition(".")[2])
         if kind is None:
             return web.Response(body=content, content_type="image/png")
@@ -84,28 +94,27 @@ class _Site:
             raise web.HTTPNotFound
         if isinstance(found, Missing):
             return web.Response(status=503, text=f"{found.value}\n")
-        return web.Response(body=found, content_type="image/png", headers=_NOT_KEPT)
+        return web.Response(body=found, content_type="image/png", headers=NOT_KEPT)
 
     async def try_it(self, request: web.Request) -> web.Response:
-        question = request.query.get("q", "").strip()
-        units = request.query.get("units", "")
-        if len(question) > MOST_CHARACTERS:
-            told = f"That is {len(question)} characters; at most {MOST_CHARACTERS} fit."
-            return _try_page(question[:MOST_CHARACTERS], units, told, status=413)
-        if not question:
-            return _try_page("", units)
+        page = TryPage(
+            _edition(request), request.query.get("q", "").strip(), request.query.get("units", "")
+        )
+        if not page.question:
+            return page.shown()
+        count = len(page.question)
+        if count > MOST_CHARACTERS:
+            cut = replace(page, question=page.question[:MOST_CHARACTERS])
+            return cut.shown(Say("page-too-long", PageTooLong(count, MOST_CHARACTERS)), status=413)
         wait = self._allowance.take(request.remote or "")
         if wait:
-            told = f"That was a lot of questions at once. Please try again in {ceil(wait)} s."
-            return _try_page(question, units, told, status=429, retry_after=ceil(wait))
-        chosen = Units(units) if units in set(Units) else None
-        preferences = Preferences(units=chosen, forced_units=chosen)
+            return page.shown(Say("page-wait", PageWait(ceil(wait))), 429, ceil(wait))
         loop = asyncio.get_running_loop()
-        answer = await loop.run_in_executor(self._thread, self._answer, question, preferences)
-        return _try_page(question, units, answer=answer)
+        answer = await loop.run_in_executor(self._thread, self._answer, page)
+        return page.shown(answer=answer)
 
-    def _answer(self, question: str, preferences: Preferences) -> Markup:
-        reply = ask(question, preferences)
+    def _answer(self, page: TryPage) -> Markup:
+        reply = ask(page.question, page.preferences)
         return render_html(reply, image=self._drawn.put(reply.picture))
 
     async def close(self, _: web.Application) -> None:
@@ -125,8 +134,9 @@ def application(
     """
     site = _Site(files or render_site(try_it=True), per_minute, clock)
     app = web.Application(middlewares=[_told_plainly])
-    app.router.add_get("/try.html", site.try_it)
-    app.router.add_get("/{name:[^/]*}", site.file)
+    for edition in editions(try_it=True):
+        app.router.add_get(f"/{edition.folder}{TRY}", site.try_it)
+    app.router.add_get("/{name:.*}", site.file)
     app.on_response_prepare.append(_add_headers)
     app.on_cleanup.append(site.close)
     return app
@@ -189,35 +199,17 @@ class _Connection(web.RequestHandler):
         if status >= 500:
             return super().handle_error(request, status, exc, message)
         log.info("a request could not be read (%s)", type(exc).__name__)
-        told = f"That could not be read. A question has at most {MOST_CHARACTERS} characters."
-        response = _sorry(told, status)
+        told = Say("page-unread", PageMost(MOST_CHARACTERS))
+        response = _sorry(editions(try_it=True)[0], told, status)
         response.headers.update(_HEADERS)
         response.force_close()
         return response
 
 
-def _try_page(
-    question: str,
-    units: str,
-    told: str = "",
-    status: int = 200,
-    retry_after: int = 0,
-    answer: Markup | None = None,
-) -> web.Response:
-    html = render_page(
-        "try.html",
-        try_it=True,
-        question=question,
-        units=units,
-        told=told,
-        answer=answer,
-        commands=COMMANDS,
-        most=MOST_CHARACTERS,
-    )
-    headers = dict(_NOT_KEPT)
-    if retry_after:
-        headers["Retry-After"] = str(retry_after)
-    return web.Response(text=html, content_type="text/html", status=status, headers=headers)
+def _edition(request: web.BaseRequest) -> Edition:
+    """Return the edition in whose folder a page was asked for."""
+    first, *others = editions(try_it=True)
+    return next((e for e in others if request.path.startswith(f"/{e.folder}")), first)
 
 
 async def _add_headers(_: web.Request, response: web.StreamResponse) -> None:
@@ -229,20 +221,21 @@ _Handler = Callable[[web.Request], Awaitable[web.StreamResponse]]
 
 @web.middleware
 async def _told_plainly(request: web.Request, handler: _Handler) -> web.StreamResponse:
+    edition = _edition(request)
     try:
         return await handler(request)
     except web.HTTPNotFound:
-        return _sorry("There is no such page here.", 404)
+        return _sorry(edition, Say("page-missing"), 404)
     except web.HTTPMethodNotAllowed:
-        return _sorry("This page can only be read.", 405)
+        return _sorry(edition, Say("page-read-only"), 405)
     except web.HTTPException:
         raise
     except Exception:
         number = uuid.uuid4().hex[:8]
         log.exception("fault %s", number)
-        return _sorry(f"Something broke on our side. Its number is {number}.", 500)
+        return _sorry(edition, Say("page-fault", PageFault(number)), 500)
 
 
-def _sorry(told: str, status: int) -> web.Response:
-    html = render_page("sorry.html", try_it=True, told=told)
+def _sorry(edition: Edition, told: Say, status: int) -> web.Response:
+    html = edition.page("sorry.html", "index.html", told=edition.say(told))
     return web.Response(text=html, content_type="text/html", status=status)

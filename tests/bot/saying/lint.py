@@ -42,7 +42,12 @@ SAYING = (
     "bot/around.py",
     "bot/unread.py",
     "bot/routes",
+    "bot/fronts/pages",
+    "bot/linking.py",
 )
+# Their templates say messages too: say("page-all").
+TEMPLATES = ("bot/fronts/pages/templates", "bot/render/templates")
+SAID = re.compile(r'say\("([\w-]+)"\)')
 # They say messages, and what they keep are no facts of theirs.
 WITHOUT_FACTS = ("bot.language.", "bot.queries.")
 FACTS_OF_LANGUAGE = "bot.language.wanted"
@@ -201,6 +206,9 @@ def said_ids() -> tuple[set[str], dict[str, set[str]]]:
         for scope in ast.walk(tree):
             if isinstance(scope, ast.FunctionDef | ast.AsyncFunctionDef | ast.Module):
                 _read_scope(scope, module, ids, families)
+    for room in TEMPLATES:
+        for path in sorted((ROOT / room).glob("*.html")):
+            ids |= set(SAID.findall(path.read_text(encoding="utf-8")))
     return ids, families
 
 

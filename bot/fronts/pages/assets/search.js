@@ -8,17 +8,28 @@
   if (!form || !list || !count || !index) return;
 
   const field = form.elements.q;
-  const worth = (entry, word) =>
-    (entry.title.toLowerCase().includes(word) ? 6 : 0) +
-    (entry.part.toLowerCase().includes(word) ? 3 : 0) +
-    (entry.text.toLowerCase().includes(word) ? 1 : 0);
+  // Röhre, roehre and rohre are one word, and so are heiß and heiss.
+  const folded = (text) =>
+    text
+      .toLowerCase()
+      .replace(/ß/g, "ss")
+      .normalize("NFD")
+      .replace(/\p{M}/gu, "")
+      .replace(/([aou])e/g, "$1");
+  const entries = index.map((entry) => [
+    entry,
+    folded(entry.title),
+    folded(entry.part),
+    folded(entry.text),
+  ]);
+  const worth = (title, part, text, word) =>
+    (title.includes(word) ? 6 : 0) + (part.includes(word) ? 3 : 0) + (text.includes(word) ? 1 : 0);
 
   const around = (text, word) => {
-    const at = Math.max(0, text.toLowerCase().indexOf(word));
-    const from = at < 70 ? 0 : text.indexOf(" ", at - 60) + 1;
-    const cut = text.slice(from, from + 170);
-    const end = from + 170 < text.length ? cut.slice(0, cut.lastIndexOf(" ")) + " …" : cut;
-    return (from ? "… " : "") + end;
+    const told = text.split(" ");
+    const from = Math.max(0, told.findIndex((one) => folded(one).includes(word)) - 10);
+    const cut = told.slice(from, from + 28).join(" ");
+    return (from ? "… " : "") + cut + (from + 28 < told.length ? " …" : "");
   };
 
   const item = (entry, words) => {
@@ -33,10 +44,10 @@
   };
 
   const search = () => {
-    const words = field.value.toLowerCase().split(/\s+/).filter(Boolean);
+    const words = folded(field.value).split(/\s+/).filter(Boolean);
     const hits = words.length
-      ? index
-          .map((entry) => [entry, words.map((word) => worth(entry, word))])
+      ? entries
+          .map(([entry, ...told]) => [entry, words.map((word) => worth(...told, word))])
           .filter(([, worths]) => worths.every(Boolean))
           .map(([entry, worths]) => [entry, worths.reduce((a, b) => a + b)])
           .sort((a, b) => b[1] - a[1])
@@ -46,8 +57,8 @@
     count.textContent = !words.length
       ? ""
       : hits.length
-        ? `${hits.length} found`
-        : "Nothing found. Try fewer words, or look in the list below.";
+        ? `${count.dataset.found} ${hits.length}`
+        : count.dataset.none;
   };
 
   field.value = new URLSearchParams(location.search).get("q") ?? "";

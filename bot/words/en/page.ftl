@@ -1,0 +1,122 @@
+### Facts: PageTooLong, PageWait, PageFault, PageMost, Needs
+### The words of the site around the guide and the answers.
+
+## Around an answer
+page-caution = Caution:
+page-open-picture = Open the picture
+
+## Every page
+page-language = English
+page-described = Reptile light and heat, for beginners.
+page-skip = Skip to the page
+page-main = Main
+page-all = All pages
+page-look-up = Look it up
+page-footer = Every number here is a starting point with a range. Your own thermometer, your own UV meter and your reptile vet know better. Follow your local electrical codes. Never look into a lit UV tube.
+page-topic-start = Start here
+page-topic-animals = Your animal
+page-topic-uv = UV light
+page-topic-heat = Heat
+page-topic-day = Day and night
+page-topic-safety = Staying safe
+
+## The first page
+page-index-title = Reptile light and heat, for beginners
+page-index = Light and heat for your reptile, step by step
+page-index-lead = How far should the UV tube hang? Is the basking spot too hot? Short pages in plain words, with the numbers in inches and °F, and in centimetres and °C.
+page-start = Start here
+page-your-animal = Your animal
+
+## A page of the guide
+page-ask-bot = Ask the bot
+page-type-this = Type this, and put in your own numbers:
+page-try-yours = Try it with your numbers
+page-it-answers = It answers:
+page-next-reading = Read next to this
+page-sources-here = Where this comes from
+page-turn = Previous and next page
+page-before = Before
+page-next = Next
+
+## Animals
+page-animals = Animals
+page-animals-lead = What each animal wants, and how well each number is known.
+page-column-animal = Animal
+page-column-uvi = UV index where it basks
+page-column-basking_surface = Warmest surface
+page-column-cool_air = Cool-end air
+page-unknown = not known here
+page-needs-none = none needed
+page-distances = Tube distances
+page-animal-care = Measure before you trust a number, and watch your animal. If it looks ill, call a reptile vet.
+page-ask-tube = tube distance:{ LENGTH($shelf, units: "first") } screen:none animal:{ $called }
+page-ask-temps = temps { needs-readings }
+page-ask-night = night room:{ TEMP($night, units: "first") } animal:{ $called }
+page-ask-hours = hours latitude:home animal:{ $called }
+
+## Words
+page-glossary = Words and what they mean
+page-glossary-lead = One name for one thing. The bot and this guide always use the name on the left.
+page-also = Also called:
+
+## Questions
+page-questions = Every question you can ask
+page-questions-short = Questions
+page-questions-described = All the questions the bot answers, with their options and examples.
+page-questions-lead = Type the name of a question, then each fact as a name, a colon and its value. Units can be inches or centimetres, °F or °C.
+page-questions-try = Each example opens on its own page, and is answered there.
+page-part-anyone = Ask right away
+page-part-kept = What is kept for you
+page-part-moderator = For moderators
+page-kept-note = These read or change what is saved, so they work on Discord and at the console.
+page-needed = needed
+page-options = What it takes
+page-read-more = Read more:
+
+## Search
+page-search = Search
+page-search-label = What are you looking for?
+page-find = Find
+page-found = Found:
+page-found-none = Nothing found. Try fewer words, or look in the list below.
+page-everything = Everything in one list
+page-pages = Pages
+page-words = Words
+page-entry-term = Glossary
+page-entry-animal = Animal
+page-entry-question = Question
+
+## Sources
+page-sources = Where the numbers come from
+page-sources-lead = Every source behind the bot's sums and this guide, the best known first. A word such as “abstract” says how much of it we have read.
+page-kind-standard = Standards: agreed by a body that sets rules.
+page-kind-paper = Papers: measured, written down and published.
+page-kind-handbook = Handbooks and public guidance.
+page-kind-dataset = Open data: measurements anyone can read.
+page-kind-derivation = Worked out here from other sources, and checked.
+page-kind-common_practice = Common practice: keepers agree, but we have read no source.
+page-kind-memory = From memory: widely said, or our own judgement. We could not check it.
+
+## Asking on the site
+page-ask = Ask
+page-ask-question = Ask a question
+page-ask-lead = Type a question as you would type it to the bot. Nothing is stored.
+page-your-question = Your question
+page-units = Show first
+page-units-typed = as I type it
+page-units-in = inches and °F
+page-units-cm = centimetres and °C
+page-answer = Answer
+page-can-ask = What you can ask
+page-show-questions = Show the questions
+page-all-options = Every question with all its options
+page-too-long = That is { $count } characters; at most { $most } fit.
+page-wait = That was a lot of questions at once. Try again in { $seconds } s.
+
+## What went wrong
+page-sorry = Sorry
+page-to-first = To the first page
+page-missing = There is no such page here.
+page-read-only = This page can only be read.
+page-fault = Something broke on our side. Its number is { $number }.
+page-unread = That could not be read. A question has at most { $most } characters.
