@@ -231,8 +231,6 @@ _SAMPLE = (
         "the log, basking 98, other side 75, what am i doing wrong"
     ),
     "distance tube:12% reflector:plain screen:blocks 45% animal:bearded dragon",
-    "distance tube:6% reflector:plain screen:blocks 45% animal:bearded dragon",
-    "convert 14 1/2 in",
 )
 
 

@@ -1,6 +1,6 @@
 """One table of the figures that matter, from the file that pytest-benchmark writes.
 
-The README's table is renewed by ``python -m pytest tests/bench --figures README.md``.
+The table of DEVELOPERS.md is renewed by ``python -m pytest tests/bench --figures DEVELOPERS.md``.
 """
 
 import re

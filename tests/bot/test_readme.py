@@ -24,6 +24,19 @@ def test_the_job_comes_first_in_one_paragraph() -> None:
     assert "\n" not in first
 
 
+def test_every_picture_is_there_is_small_and_is_told_in_words() -> None:
+    shown = re.findall(r"!\[([^\]]*)\]\(([^)]+)\)", README)
+    assert shown
+    for words, path in shown:
+        assert len(words) > 40
+        assert (ROOT / path).read_bytes().startswith(b"\x89PNG")
+        assert (ROOT / path).stat().st_size <= 100_000
+
+
+def test_it_is_read_in_two_screens() -> None:
+    assert len(README.splitlines()) <= 105
+
+
 def test_the_demo_plays_every_question_a_keeper_may_ask() -> None:
     played = {ask(scene.line, Preferences()).command for scene in SCENES}
     played |= {scene.line.split()[0] for scene in SCENES}

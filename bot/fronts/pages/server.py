@@ -79,7 +79,9 @@ class _Site:
         name = request.match_info["name"]
         if name in LANGUAGES:
             raise web.HTTPMovedPermanently(f"/{name}/")
-        content = self._files.get(f"{name}index.html" if name.endswith("/") or not name else name)
+        if not name or name.endswith("/"):
+            name += "index.html"
+        content = self._files.get(name)
         if content is None:
             return await self._picture(name.removeprefix(_edition(request).folder))
         kind = _TEXTS.get(name.rpartition(".")[2])
