@@ -40,8 +40,8 @@ def folder_of(name: str) -> str:
 
 def shown_of(element: Element) -> Iterator[str]:
     """Give every text but what is typed, what is cited, and what says that it is English."""
-    english = element.attrib.get("lang") == "en" or element.attrib.get("class") == "sources"
-    if not english and element.tag not in ("pre", "code", "script"):
+    english = element.attrib.get("lang") in ("en", "la") or element.attrib.get("class") == "sources"
+    if not english and element.tag not in ("pre", "code", "script", "dt"):
         yield element.text or ""
         for inside in element:
             yield from shown_of(inside)
