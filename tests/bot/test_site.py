@@ -122,6 +122,8 @@ def test_a_german_page_holds_no_word_that_only_english_has(name: str) -> None:
     told = " ".join(shown_of(tree(name)))
     for citation in CITATIONS:
         told = " ".join(told.split()).replace(citation, " ")
+    # What is typed is English in every language.
+    told = told.replace("not sure", " ")
     found = re.findall(r"\b(?:the|and|of|your|with|you|for|not|is|are)\b", told)
     assert found == [], told
 
