@@ -42,7 +42,9 @@ SAYING = (
     "bot/around.py",
     "bot/unread.py",
     "bot/routes",
+    "bot/fronts/discord/talking.py",
     "bot/fronts/pages",
+    "bot/fronts/printing.py",
     "bot/linking.py",
 )
 # Their templates say messages too: say("page-all").
