@@ -125,6 +125,13 @@ def test_the_overview_shows_every_question_with_its_options_and_examples(edition
         assert all(" ".join(example.split()) in told for example in command.examples)
         for option in command.query.options():
             assert edition.say(Say(f"option-{slug}-{option.name}")) in told
+    # Of those alone that need saved data: the keeper's and the moderators'.
+    needing, *heads = (
+        edition.say(Say(f"page-{key}")) for key in ("kept-note", "part-kept", "part-moderator")
+    )
+    first, *kept = re.split("|".join(map(re.escape, heads)), told)[-3:]
+    assert needing not in first
+    assert all(needing in part for part in kept)
 
 
 @pytest.mark.parametrize("folder", FOLDERS)
