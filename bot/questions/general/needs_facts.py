@@ -159,16 +159,11 @@ _ASKED = {
 def needs(query: NeedsQuery, context: Context) -> Needs:
     """Gather every target of the animal; what is not known is named as such."""
     animal = animal_asked(query.animal, context)
-    about = About(query.about) if query.about else None
-    heard_c = None if query.heard is None else (query.heard.low + query.heard.high) / 2.0
-    if heard_c is not None:
-        about = about_told(animal, heard_c, about)
+    about, heard_c = _asked(query, animal)
     set_up = measured_set_up((), animal)
     length, depth, height = map(metres, _BOX_M)
     surface, cool = animal.basking_surface_c, animal.cool_air_c
     length_m, floor = animal.adult_length_m, smallest_floor(animal.slug)
-    limits = limits_of(animal)
-    hottest = limits.coolest_air_c if _has_air(animal) else limits.water_c
     return Needs(
         animal=animal_name(animal),
         called=animal.name,
@@ -191,11 +186,8 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         water=None if animal.water_c is None else degrees(animal.water_c.aim),
         may_bask=animal.group is None or animal.basking or surface is not None,
         has_air=_has_air(animal),
-        is_unchecked=any(
-            target is not None and target.is_unchecked
-            for target in (animal.uvi, surface, animal.night_floor_c)
-        ),
-        too_hot=None if hottest is None else degrees(hottest.value),
+        is_unchecked=_is_unchecked(animal),
+        too_hot=_too_hot(animal),
         shelf=metres(_SHELF_M),
         length=length,
         depth=depth,
@@ -210,6 +202,26 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         heard=None if heard_c is None else degrees(heard_c),
         fits=None if heard_c is None else fits(animal, heard_c, about),
     )
+
+
+def _asked(query: NeedsQuery, animal: Animal) -> tuple[About | None, float | None]:
+    """Return the one need that was asked for, and the temperature [°C] that was told."""
+    about = About(query.about) if query.about else None
+    if query.heard is None:
+        return about, None
+    heard_c = (query.heard.low + query.heard.high) / 2.0
+    return about_told(animal, heard_c, about), heard_c
+
+
+def _is_unchecked(animal: Animal) -> bool:
+    targets = (animal.uvi, animal.basking_surface_c, animal.night_floor_c)
+    return any(target is not None and target.is_unchecked for target in targets)
+
+
+def _too_hot(animal: Animal) -> Temp | None:
+    limits = limits_of(animal)
+    hottest = limits.coolest_air_c if _has_air(animal) else limits.water_c
+    return None if hottest is None else degrees(hottest.value)
 
 
 def _particular(animal: Animal) -> Iterator[Say]:

@@ -18,7 +18,6 @@ from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
 from bot.language.sizes import Size
 from bot.language.wanted import UpTo, number_told
-from bot.language.words import join_line
 from bot.preferences import Context
 from bot.queries.options import OwnTube
 from bot.questions.animals import GROUPS_OWN, AnimalNotNamedError, animal_asked
@@ -49,7 +48,7 @@ __all__ = [
 
 # A single wanted UVI is met within this much either way.
 _ABOUT_UVI = 0.5
-WITHOUT_EXAMPLE = join_line("", {"readings": "3.3 at 12in", "without": "6.0 at 12in"}).strip()
+WITHOUT_EXAMPLE = "readings:3.3 at 12in without:6.0 at 12in"
 """Readings with and without a screen that are understood."""
 _EXAMPLES = {"readings": "readings:4.2 at 12in", "without": WITHOUT_EXAMPLE}
 
