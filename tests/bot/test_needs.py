@@ -116,7 +116,6 @@ def test_nothing_is_asked_for_and_the_groups_animal_is_taken(anyone: Preferences
         "uvi animal:axolotl tube:12% reflector:polished screen:none distance:14in",
         "plan animal:axolotl enclosure:48x24x24in lid:solid",
         "card animal:axolotl",
-        "dose animal:axolotl uvi:3 distance:14in",
     ],
 )
 def test_what_lives_in_water_alone_is_under_no_lamp(line: str, anyone: Preferences) -> None:

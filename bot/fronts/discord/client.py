@@ -37,7 +37,7 @@ from bot.fronts.discord.sending import (
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import sync_when_changed
-from bot.fronts.discord.talking import Talk, Written
+from bot.fronts.discord.talking import Addressed, Talk
 from bot.fronts.discord.upkeep import Upkeep
 from bot.fronts.studio import Studio
 from bot.kept.group import Shown
@@ -210,7 +210,7 @@ class Noonstone(discord.AutoShardedClient):
         if error is not None:
             note_failure(error, f"handling {event}")
 
-    async def on_written(self, written: Written) -> None:
+    async def on_written(self, written: Addressed) -> None:
         """Answer what was written to the bot."""
         await self._talk.answer(self, written)
 

@@ -31,7 +31,7 @@ from bot.saying.voice import voice
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["Talk", "Written", "talks_to"]
+__all__ = ["Addressed", "Talk", "talks_to"]
 
 _log = logging.getLogger(__name__)
 
@@ -42,7 +42,7 @@ _LONGEST: Final = 2000
 
 
 @dataclass(frozen=True, slots=True)
-class Written:
+class Addressed:
     """A message that talks to the bot; ``before`` is the last question, where it replies to one."""
 
     id: int
@@ -59,7 +59,7 @@ class Written:
         return self.guild_id is not None
 
 
-def talks_to(data: Mapping[str, Any], me: int) -> Written | None:
+def talks_to(data: Mapping[str, Any], me: int) -> Addressed | None:
     """Return a message that talks to the bot out of what Discord tells of any; None: not one."""
     author = data.get("author", {})
     if author.get("bot") or data.get("webhook_id") or data.get("type", 0) not in (0, 19):
@@ -69,7 +69,7 @@ def talks_to(data: Mapping[str, Any], me: int) -> Written | None:
         return None
     words = _MENTION.sub(" ", data.get("content", ""))[:_LONGEST].strip()
     guild = data.get("guild_id")
-    return Written(
+    return Addressed(
         id=int(data["id"]),
         channel_id=int(data["channel_id"]),
         guild_id=None if guild is None else int(guild),
@@ -93,7 +93,7 @@ class Talk:
         self._clock = clock
         self._last: OrderedDict[int, tuple[float, Dialogue]] = OrderedDict()
 
-    async def answer(self, client: "Noonstone", written: Written) -> None:
+    async def answer(self, client: "Noonstone", written: Addressed) -> None:
         """Answer a message where it stands, without a ping."""
         wait = client.limits.take(written.user.id, written.guild_id) if client.limits else 0.0
         if wait or client.in_flight.leaving:
@@ -108,7 +108,7 @@ class Talk:
             except Exception as error:
                 note_failure(error, "answering a message")
 
-    async def _answer(self, client: "Noonstone", written: Written) -> None:
+    async def _answer(self, client: "Noonstone", written: Addressed) -> None:
         preferences, shown = await _wishes(client, written)
         alone = written.guild_id is None
         before = self._before(written)
@@ -134,13 +134,13 @@ class Talk:
             await _post(client, written, replace(finished.message, card=False))
         self._remember(written, told_before(finished.meant.line(), dialogue))
 
-    def _before(self, written: Written) -> Dialogue:
+    def _before(self, written: Addressed) -> Dialogue:
         if written.before:
             return told_before(written.before, START)
         until, dialogue = self._last.get(written.user.id, (0.0, START))
         return dialogue if written.guild_id is None and self._clock() < until else START
 
-    def _remember(self, written: Written, dialogue: Dialogue) -> None:
+    def _remember(self, written: Addressed, dialogue: Dialogue) -> None:
         if written.guild_id is not None:
             return
         self._last[written.user.id] = (self._clock() + _REMEMBERED_S, dialogue)
@@ -151,7 +151,7 @@ class Talk:
     async def _say(
         self,
         client: "Noonstone",
-        written: Written,
+        written: Addressed,
         preferences: Preferences,
         say: Say,
         rows: tuple[dict[str, Any], ...] = (),
@@ -160,7 +160,7 @@ class Talk:
         await _post(client, written, Message(told, rows=rows))
 
 
-async def _wishes(client: "Noonstone", written: Written) -> tuple[Preferences, Shown | None]:
+async def _wishes(client: "Noonstone", written: Addressed) -> tuple[Preferences, Shown | None]:
     """Return how the writer of a message is answered, and who may see it there."""
     base = client.preferences()
     if client.memory is None:
@@ -169,7 +169,7 @@ async def _wishes(client: "Noonstone", written: Written) -> tuple[Preferences, S
     return preferences, await client.memory.shown(written)
 
 
-async def _post(client: "Noonstone", written: Written, message: Message) -> None:
+async def _post(client: "Noonstone", written: Addressed, message: Message) -> None:
     channel = client.get_partial_messageable(written.channel_id, guild_id=written.guild_id)
     reference = discord.MessageReference(
         message_id=written.id, channel_id=written.channel_id, fail_if_not_exists=False
