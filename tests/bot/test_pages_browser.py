@@ -215,7 +215,7 @@ async def test_the_search_finds_a_part_of_a_page_and_leads_there(page: Page, add
     await page.get_by_label("What are you looking for?").fill("reflector foil")
     found = page.locator("#found a")
     await expect(found.first).to_contain_text("Reflectors")
-    await expect(page.get_by_role("status")).to_contain_text("found")
+    await expect(page.get_by_role("status")).to_contain_text("Found: ")
     await found.first.click()
     await expect(page).to_have_url(f"{address}/reflectors.html#what-goes-wrong")
     await page.goto(f"{address}/search.html?q=zzzz")
