@@ -7,7 +7,7 @@ from html.parser import HTMLParser
 from urllib.parse import quote
 
 from bot.commands import COMMANDS
-from bot.fronts.pages import server
+from bot.fronts.pages import server, trying
 
 __all__ = ["asked_on_the_page", "sent_to_the_server"]
 
@@ -31,7 +31,7 @@ class _Server:
             "banana",
             "enclosure:43",
             "my lamp is smoking",
-            "x" * (server.MOST_CHARACTERS + 1),
+            "x" * (trying.MOST_CHARACTERS + 1),
         ]
         benign += [example for command in COMMANDS for example in command.examples]
         self.forms = {form for text in benign for form in _forms(self.page(text))}
@@ -40,7 +40,7 @@ class _Server:
         """Return the page that answers a question."""
         address = quote(question, safe="", errors="replace").encode()
         head, _, body = self.sent(b"GET /try.html?q=%s" % address + _CLOSING)
-        too_long = len(question) > server.MOST_CHARACTERS
+        too_long = len(question) > trying.MOST_CHARACTERS
         assert head.split()[1] in ((b"413", b"400") if too_long else (b"200",)), head
         return body.decode()
 
