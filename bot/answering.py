@@ -1,13 +1,12 @@
 """A question that was read becomes a reply: its facts, what is told of them, and then the words."""
 
 import logging
-from dataclasses import replace
 
 from bot.command import Command
 from bot.layered import Layered
 from bot.preferences import FIRST, Context
 from bot.queries.options import Query
-from bot.questions.animals import WithoutFiguresError, assumed_told
+from bot.questions.animals import WithoutFiguresError
 from bot.questions.unfigured import unfigured
 from bot.reply import Reply
 from bot.saying.compile import WordsError
@@ -33,10 +32,6 @@ def answer_of(command: Command, query: Query, context: Context) -> Reply:
 def in_words(layered: Layered, context: Context) -> Reply:
     """Return an answer in the asker's language; whole in English where that has no words for it."""
     language = context.language
-    if context.assumed_animal and layered.status == "ok":
-        brief = layered.brief
-        ranges = (assumed_told(context.assumed_animal), *brief.range)
-        layered = replace(layered, brief=replace(brief, range=ranges))
     # A refusal has a file of its own, whichever question it refuses.
     if language != FIRST and layered.title.id in words(language):
         try:

@@ -18,24 +18,17 @@ class Routed:
     """Another question that was meant, with the texts of its options.
 
     ``animal_unclear``: an animal was named that could not be told, so none may be taken for it.
-    ``assumed`` is the animal that was taken, the only one with figures of those that may be meant.
     """
 
     command: str
     given: Mapping[str, str]
     animal_unclear: bool = False
-    assumed: str = ""
 
     def heeding(self, preferences: Preferences, context: Context) -> Preferences:
         """Return preferences as the words have it: whose the usual animal is not, and its state."""
         usual = "" if self.animal_unclear else preferences.default_animal
         pale = context.is_pale_or_young
-        return replace(
-            preferences,
-            default_animal=usual,
-            is_pale_or_young=pale,
-            assumed_animal=self.assumed,
-        )
+        return replace(preferences, default_animal=usual, is_pale_or_young=pale)
 
 
 @dataclass(frozen=True, slots=True)

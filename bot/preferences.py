@@ -33,7 +33,6 @@ class Preferences:
     told in English.
     ``own`` are the figures that the asker's group set for itself. ``today`` is the day where the
     asker lives; None is the day in Greenwich. ``is_pale_or_young``: free words told the animal so.
-    ``assumed_animal`` is the one that was taken for words that may mean several.
     """
 
     units: Units | None = None
@@ -44,7 +43,6 @@ class Preferences:
     today: date | None = None
     language: Language | None = None
     is_pale_or_young: bool = False
-    assumed_animal: str = ""
 
     @property
     def spoken(self) -> Language:
@@ -81,7 +79,6 @@ class Context:
     today: date | None = None
     language: Language = FIRST
     is_pale_or_young: bool = False
-    assumed_animal: str = ""
 
     @property
     def day(self) -> date:

@@ -34,7 +34,6 @@ def context_of(query: Query, given: Mapping[str, str], preferences: Preferences)
         today=preferences.today,
         language=preferences.spoken,
         is_pale_or_young=pale,
-        assumed_animal=preferences.assumed_animal,
     )
 
 

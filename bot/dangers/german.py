@@ -38,7 +38,7 @@ def _plain(word: str) -> str:
     """Return a word as it is compared: umlauts, doubled and like-sounding letters as one.
 
     >>> _plain("Thermostatt"), _plain("röhre"), _plain("roehre"), _plain("rohre")
-    ('termostat', 'rore', 'rore', 'rore')
+    ('termostat', 'rohre', 'rohre', 'rohre')
     """
     word = word.lower().translate(_UMLAUTS)
     if word.startswith(_UNLIKE):

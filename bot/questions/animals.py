@@ -31,14 +31,12 @@ from calc.target_limits import target_past
 __all__ = [
     "ANY_ANIMAL",
     "GROUPS_OWN",
-    "AnimalAssumed",
     "AnimalNotNamedError",
     "AnimalsMeant",
     "WithoutFiguresError",
     "animal_asked",
     "animal_of",
     "animals_meant",
-    "assumed_told",
     "limit_past",
     "name_said",
     "own_animal",
@@ -131,18 +129,6 @@ class AnimalsMeant:
 
     here: tuple[Name, ...]
     others: tuple[Name, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class AnimalAssumed:
-    """The animal that was taken, because of those that may be meant it alone has figures."""
-
-    animal: Name
-
-
-def assumed_told(name: str) -> Say:
-    """Return that an animal was taken for words that may mean others too."""
-    return Say("ask-assumed", AnimalAssumed(name_said(name)))
 
 
 def animals_meant(

@@ -84,7 +84,7 @@ def render_post(reply: Reply, part: PartName | None = None, most: int = MOST_CAR
 def asked_of(text: str) -> str:
     r"""Return the question that the last line of a message tells, or nothing.
 
-    >>> asked_of(r"14 in is 35.5 cm.\n-# /convert \*14 in")
+    >>> asked_of("14 in is 35.5 cm.\n-# /convert \\*14 in")
     'convert *14 in'
     """
     line = text.rpartition("\n")[2]

@@ -54,14 +54,7 @@ def route(query: AskQuery, context: Context) -> Routed | Layered:
 
 
 def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Layered:
-    """Return the question that is asked, for no animal yet; else which animal is meant.
-
-    Where only one of those that may be meant has figures, it is taken, and the answer says so.
-    """
-    here = [name for name in about.among if has_figures(name, asked.own.names)]
-    if len(here) == 1:
-        taken = _found(asked.for_animal(here[0]), context)
-        return replace(taken, assumed=here[0]) if isinstance(taken, Routed) else taken
+    """Return the question that is asked, for no animal yet; else which animal is meant."""
     try:
         found = _found(asked.for_animal(asked.animal_for_examples(context)), context)
     except NotUnderstoodError:

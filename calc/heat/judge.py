@@ -126,8 +126,8 @@ def judge(
     --------
     >>> from calc.animals import animals
     >>> dragon = animals()["bearded-dragon"]
-    >>> judge(Readings(basking_surface_c=36.7, cool_air_c=23.9, lamp_on_h=3.0), dragon).first
-    <Step.MEASURE_AGAIN: 28>
+    >>> judge(Readings(basking_surface_c=36.7, cool_air_c=23.9, lamp_on_h=3.0), dragon).first.name
+    'MEASURE_AGAIN'
     """
     given = readings.by_place()
     findings = tuple(

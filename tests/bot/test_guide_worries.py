@@ -28,7 +28,7 @@ def _opened(reply: Reply) -> str | None:
         ("gradient", "warm-end-and-cool-end"),
         ("gradiant", "warm-end-and-cool-end"),
         ("Gefälle", "warm-end-and-cool-end"),
-        ("MBD", "why-uv-matters"),
+        ("MBD", "when-to-call-a-vet"),
         ("metabolic bone disease", "why-uv-matters"),
         ("rachitis", "why-uv-matters"),
         ("stuck shed", "water-and-humidity"),

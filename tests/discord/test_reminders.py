@@ -1,6 +1,7 @@
 """Reminders on Discord: once each, late ones said so, with buttons, whatever is closed or gone."""
 
 import asyncio
+import re
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
@@ -62,8 +63,11 @@ async def test_it_speaks_the_language_that_its_keeper_chose(
         await settled(store, kept, State.WAITING)
         (post,) = messages_to(world, FERN)
     due = int((NOW - HOUR).timestamp())
-    assert post.payload["content"].split("\n") == [
-        "Eine Erinnerung: UV messen. Schreib den Wert auf mit /mine reading.",
+    first, *rest = post.payload["content"].split("\n")
+    assert re.fullmatch(
+        r"Eine Erinnerung: UV messen. Schreib den Wert auf mit </mine reading:\d+>.", first
+    )
+    assert rest == [
         f"Sie kommt zu spät: Fällig war sie am <t:{due}:F>.",
         "Sie kommt alle 7 Tage wieder.",
     ]

@@ -29,7 +29,7 @@ from bot.fronts.discord.sure import SURE, SureButton, asks_to_be_sure
 from bot.menu import STORED_GROUPS
 from bot.problems import problem
 from bot.questions.saved.files import MOST_IMPORT
-from bot.render.post import render_post
+from bot.render.post import MOST_CARD, MOST_TEXT, render_post
 from bot.reply import Reply
 from bot.store.errors import StoreError
 
@@ -167,8 +167,14 @@ async def _message(
         view = discord.ui.View(timeout=None)
         view.add_item(SureButton(command.name, reply.around))
         rows = (*view.to_components(), *rows)
+    # A picture or a file stands beside plain text alone, which holds less than a card.
+    most = MOST_TEXT if attached else MOST_CARD
     return Message(
-        post=render_post(reply), rows=rows, attached=attached, card=private, colour=colour_of(reply)
+        post=render_post(reply, most=most),
+        rows=rows,
+        attached=attached,
+        card=private,
+        colour=colour_of(reply),
     )
 
 

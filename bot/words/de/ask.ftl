@@ -25,7 +25,6 @@ ask-or = Oder meintest du: { $example }
 ask-line = { $example }
 
 ## Etwas ist angenommen
-ask-assumed = Angenommen: { NAME($animal) }. Die anderen kenne ich nicht.
 
 ## Was nichts für mich ist
 ask-beyond = Dabei kann ich nicht helfen: Ich rechne nur UV-Licht, Wärme, Nächte und Lichtstunden aus. Frag damit die Leute in deiner Gruppe.

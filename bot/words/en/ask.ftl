@@ -1,4 +1,4 @@
-### Facts: AboutLamp, AnimalAssumed, AnimalsMeant, ForExample, Needed, Offered
+### Facts: AboutLamp, AnimalsMeant, ForExample, Needed, Offered
 ### What is said to a question in the asker's own words that is not answered at once.
 
 ask-title-which = Which one do you mean?
@@ -26,7 +26,6 @@ ask-or = Or did you mean: { $example }
 ask-line = { $example }
 
 ## Something was assumed
-ask-assumed = I assumed { NAME($animal, form: "a") }. I do not know the others.
 
 ## What is not for me
 ask-beyond = I cannot help with that: I only work out UV light, heat, nights and hours of light. For this, ask the people of your group.
