@@ -9,7 +9,8 @@ from bot.reply import Reply, Value
 from calc.animals import animals
 from calc.limits import Limit, Limits, any_limits, limits_of
 
-NAMES = tuple(animal.name for animal in animals().values())
+# What lives in water alone has no air and no lamp; its water is tested by itself.
+NAMES = tuple(animal.name for animal in animals().values() if animal.uvi is not None)
 SLUGS = {animal.name: slug for slug, animal in animals().items()}
 Given = dict[str, str]
 Texts = st.SearchStrategy[str]
