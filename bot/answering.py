@@ -5,7 +5,7 @@ import logging
 from bot.command import Command
 from bot.layered import Layered
 from bot.preferences import FIRST, Context
-from bot.queries.options import Query
+from bot.queries.query import Query
 from bot.questions.animals import WithoutFiguresError
 from bot.questions.unfigured import unfigured
 from bot.reply import Reply

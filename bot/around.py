@@ -13,7 +13,7 @@ from bot.kept.group import OwnAnimal
 from bot.language.shown import shown
 from bot.layered import Row
 from bot.preferences import Context
-from bot.queries.options import Query
+from bot.queries.query import Query
 from bot.questions.animals import name_said
 from calc.naming import Known, named
 

@@ -21,13 +21,12 @@ from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
 from bot.language.wanted import UpTo
-from bot.language.words import split_line
 from bot.layered import Layered
 from bot.limits_told import told_alarms
 from bot.outside import outside_told
 from bot.preferences import Context, Preferences
 from bot.problems import problem
-from bot.queries.options import Query
+from bot.queries.query import Query
 from bot.queries.units import taken_units
 from bot.question_context import context_of, reading_of
 from bot.questions.animals import AnimalNotNamedError
@@ -61,8 +60,6 @@ __all__ = [
 ]
 
 _MOST_CHARACTERS = 2000
-# Stands for the name, which may be of two words, where a line is taken apart.
-_ONE_WORD = "question"
 
 
 def ask(line: str, preferences: Preferences) -> Reply:
@@ -180,8 +177,7 @@ def take_apart(line: str, preferences: Preferences) -> tuple[Command, dict[str, 
                 COMMANDS[0].examples[0],
             )
         command, rest = command_of(line, preferences.own.names)
-        examples = {option.name: option.example for option in command.query.options()}
-        _, given = split_line(f"{_ONE_WORD} {rest}", examples, command.positional)
+        given = command.query.texts_in(rest, command.positional)
     except NotUnderstoodError as error:
         known = preferences.speaking(line)
         reply = problem(command.name if command else "help", misread(error), known)
@@ -277,8 +273,7 @@ def _only_missing(meant: Routed, preferences: Preferences) -> tuple[str, ...]:
     assert command is not None
     query = command.query
     missing = query.lacking(meant.given, preferences.own)
-    examples = {option.name: option.example for option in query.options()}
-    whole = dict(meant.given) | {name: examples[name] for name in missing}
+    whole = dict(meant.given) | {name: query.examples()[name] for name in missing}
     try:
         query.model_validate(whole, context=reading_of(preferences))
     except ValidationError:

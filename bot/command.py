@@ -7,7 +7,7 @@ from typing import Any, Literal
 from bot.desk import Desk
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
-from bot.queries.options import Query
+from bot.queries.query import Query
 from bot.reply import PartName
 
 __all__ = ["Command", "Routed"]

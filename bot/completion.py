@@ -10,7 +10,7 @@ from bot.language.names import ranked
 from bot.language.zones import zone_names
 from bot.menu import STORED_GROUPS
 from bot.preferences import LANGUAGES
-from bot.queries.options import QueryOption
+from bot.queries.query import QueryOption
 from calc.animals import animals
 from calc.heat.sources_of_heat import heat_source_names
 

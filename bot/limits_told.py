@@ -16,7 +16,7 @@ from bot.dangers.past_limits import alarms_past, merged
 from bot.language.quantities import Measure, Units
 from bot.language.shown import shown
 from bot.preferences import Context, Preferences
-from bot.queries.options import Query
+from bot.queries.query import Query
 from bot.questions.shared import limits_for
 from bot.reply import Alarm
 from calc.limits import Limits, Met

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from bot.language.pale import before_animals, tells_pale_or_young
 from bot.preferences import Context, Preferences
-from bot.queries.options import Query
+from bot.queries.query import Query
 from bot.queries.units import system_of
 from calc.naming import Known, Several, named
 

@@ -12,7 +12,7 @@ from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
-from bot.language.words import join_line, split_line
+from bot.language.words import join_line
 from bot.questions.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.questions.lacking import Behind, lacked
 from bot.questions.past_limit import PastLimitError
@@ -121,7 +121,7 @@ def _read(read: str | Say) -> Say:
 
 def unknown_option(error: ValidationError, command: Command) -> Say | None:
     """Return what is told of an option that a question does not have; None where it has all."""
-    known = tuple(option.name for option in command.query.options())
+    known = tuple(command.query.examples())
     names = (str(one["loc"][0]) for one in error.errors() if one["type"] == "extra_forbidden")
     name = next(names, "")
     if not name:
@@ -142,10 +142,10 @@ def missing_example(
     from bot.routes.examples import examples_for
 
     missing = command.query.lacking(given, own)
-    options = {option.name: option for option in command.query.options()}
+    options = command.query.examples()
     shown_rest = command.examples[0].removeprefix(command.name)
-    _, example = split_line(f"question{shown_rest}", options, command.positional)
-    filled = example | {name: options[name].example for name in missing}
+    example = command.query.texts_in(shown_rest, command.positional)
+    filled = example | {name: options[name] for name in missing}
     fitting = examples_for(command.name, given.get("animal", "") or usual_animal, own)
     filled |= {name: text for name, text in fitting.items() if name in filled}
     filled |= _plain(given)

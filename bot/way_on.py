@@ -10,7 +10,7 @@ from bot.answering import answer_of
 from bot.command import Command
 from bot.commands import command_at
 from bot.language.errors import NotUnderstoodError
-from bot.language.words import join_line, split_line
+from bot.language.words import join_line
 from bot.layered import Layered
 from bot.preferences import Preferences
 from bot.question_context import context_of, reading_of
@@ -22,8 +22,6 @@ from calc.validity import OutsideModelError
 __all__ = ["leading_on", "told_no", "with_way_on"]
 
 _MOST_STEPS = 8
-# Stands for the name of a question, which may be of two words, where a line is taken apart.
-_ONE_WORD = "question"
 
 
 def with_way_on(
@@ -57,8 +55,7 @@ def leading_on(
     ``option`` is whose text it is for; else it is a whole question, or options in its place.
     """
     asked = _Asked(command, dict(given))
-    options = {one.name: one.example for one in command.query.options()}
-    for text in dict.fromkeys((example, options.get(option) or example)):
+    for text in dict.fromkeys((example, command.query.examples().get(option) or example)):
         at = asked.changed(text, option)
         if at is not None and at.stop(preferences) is None:
             return text
@@ -93,11 +90,9 @@ class _Asked:
         options = {o.name: o for o in self.command.query.options()}
         own = option in options and example in (options[option].example, *options[option].choices)
         whole = None if own else command_at(example)
-        command, words = whole or (self.command, f"{option} {example}")
-        known = {o.name: o.example for o in command.query.options()}
+        command, rest = whole or (self.command, example)
         try:
-            line = f"{_ONE_WORD} {words}" if whole else words
-            _, named = split_line(line, known, command.positional if whole else "")
+            named = command.query.texts_in(rest, command.positional if whole else "")
         except NotUnderstoodError:
             named = {}
         if whole:

@@ -102,7 +102,7 @@ def changed_by(
     if command.name not in FILLED:
         return None
     asked = asked_in(AskQuery(question=line), context)
-    names = {option.name for option in command.query.options()}
+    names = set(command.query.examples())
     lacking = tuple(command.query.lacking(dict(given), preferences.own))
     found = {n: t for n, t in _told(command.name, asked) if n in names}
     found |= {n: t for n, t in _words(line, asked, lacking) if n in names and n not in found}

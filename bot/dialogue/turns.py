@@ -19,7 +19,7 @@ from bot.dialogue.phrases import asks, choice_of, is_thanks, unit_wished
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE
-from bot.language.words import join_line, split_line
+from bot.language.words import join_line
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.setup import AskQuery
@@ -29,7 +29,6 @@ from bot.routes.routing import route
 
 __all__ = ["START", "Dialogue", "Next", "after", "next_line", "told_before"]
 
-_ONE_WORD = "question"
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
 _OF_UV = ("distance", "uvi", "tube", "section", "dose")
@@ -148,9 +147,8 @@ def _taken_apart(line: str) -> tuple[Command, dict[str, str]] | None:
     if found is None or found[0].route is not None or found[0].stored is not None:
         return None
     command, rest = found
-    examples = {option.name: option.example for option in command.query.options()}
     try:
-        return command, split_line(f"{_ONE_WORD} {rest}", examples, command.positional)[1]
+        return command, command.query.texts_in(rest, command.positional)
     except NotUnderstoodError:
         return None
 
@@ -218,4 +216,4 @@ def _carried(name: str, known: Mapping[str, str]) -> dict[str, str]:
 
 
 def _names(command: Command) -> set[str]:
-    return {option.name for option in command.query.options()}
+    return set(command.query.examples())

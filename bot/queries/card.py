@@ -9,7 +9,8 @@ from bot.language.lamps import TubeStrength, read_tube_strength
 from bot.language.lists import read_list
 from bot.language.screens import Screen, read_screen
 from bot.language.wanted import UpTo
-from bot.queries.options import AnimalName, Option, Query, TubeLength, UviRange, reading
+from bot.queries.options import AnimalName, TubeLength, UviRange
+from bot.queries.query import Option, Query, reading
 
 __all__ = ["CardQuery"]
 

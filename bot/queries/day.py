@@ -10,7 +10,8 @@ from pydantic import Field
 from bot.language.choices import MONTHS, read_choice
 from bot.language.skies import read_latitude
 from bot.language.zones import read_clock, read_year, read_zone
-from bot.queries.options import AnimalName, Option, Query, reading
+from bot.queries.options import AnimalName
+from bot.queries.query import Option, Query, reading
 
 __all__ = ["HOME", "Home", "HoursQuery"]
 

@@ -4,7 +4,8 @@ import re
 
 from pydantic import Field, field_validator
 
-from bot.queries.options import CommandName, Convertible, PageName, Query, Text
+from bot.queries.options import CommandName, Convertible, PageName, Text
+from bot.queries.query import Query
 
 _WHERE_TO = re.compile(
     r"\s+(?:to|into)\s+(?:in|inch(?:es)?|ft|feet|cm|mm|m|met(?:er|re)s?|°?\s?[CF]|celsius|fahrenheit)"

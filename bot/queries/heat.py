@@ -22,14 +22,12 @@ from bot.queries.options import (
     Duration,
     EnclosureSize,
     Length,
-    Option,
     Percent,
     Power,
-    Query,
     Setting,
     SurfaceTemperature,
-    reading,
 )
+from bot.queries.query import Option, Query, reading
 
 __all__ = [
     "AirQuery",

@@ -16,8 +16,6 @@ from bot.queries.options import (
     EnclosureSize,
     FixtureOption,
     Length,
-    Option,
-    Query,
     ScreenOption,
     SurfaceTemperature,
     Text,
@@ -25,8 +23,8 @@ from bot.queries.options import (
     TubeCount,
     TubeLength,
     UvLampKind,
-    reading,
 )
+from bot.queries.query import Option, Query, reading
 from bot.queries.saved import (
     Document,
     EnclosureName,

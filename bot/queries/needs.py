@@ -6,7 +6,8 @@ from typing import Annotated
 from pydantic import Field
 
 from bot.language.choices import NEEDS, read_choice
-from bot.queries.options import AnimalName, Option, Query, SurfaceTemperature, reading
+from bot.queries.options import AnimalName, SurfaceTemperature
+from bot.queries.query import Option, Query, reading
 
 __all__ = ["NeedsQuery"]
 

@@ -1,13 +1,11 @@
 """The kinds of option a question may have: what reads it, and what a front may offer for it."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
-from functools import cache
-from typing import Annotated, Any, get_args
+from typing import Annotated, Any
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, ValidationInfo
-from pydantic.fields import FieldInfo
+from pydantic import BeforeValidator, ValidationInfo
 
 from bot.facts import Say
 from bot.kept.group import NOTHING_OWN, Own, OwnLamp
@@ -49,6 +47,7 @@ from bot.language.skies import read_latitude, read_month
 from bot.language.unsure import NOT_SURE, Unsure, read_some_mesh, read_unsure
 from bot.language.uv_lamps import UvLamp, read_uv_lamp
 from bot.language.wanted import UpTo
+from bot.queries.query import Option, reading
 
 __all__ = [
     "GAP",
@@ -68,13 +67,10 @@ __all__ = [
     "Latitude",
     "Length",
     "Month",
-    "Option",
     "OwnTube",
     "PageName",
     "Percent",
     "Power",
-    "Query",
-    "QueryOption",
     "Readings",
     "ScreenIfKnown",
     "ScreenOption",
@@ -88,7 +84,6 @@ __all__ = [
     "UvLampKind",
     "UviRange",
     "kind_of",
-    "reading",
     "screen_named",
 ]
 
@@ -105,84 +100,6 @@ class OwnTube(TubeStrength):
     """A lamp of the group's own, named where a strength stands otherwise."""
 
     lamp: OwnLamp
-
-
-@dataclass(frozen=True, slots=True)
-class Option:
-    """What a front may offer for an option: fixed choices, a list that completes it, or a file.
-
-    For a ``document`` the front hands over the text of a file that the asker names or attaches.
-    """
-
-    choices: tuple[str, ...] = ()
-    completes: str = ""
-    document: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class QueryOption:
-    """An option of a question as the fronts and the help see it."""
-
-    name: str
-    description: str
-    required: bool
-    example: str
-    choices: tuple[str, ...]
-    completes: str
-    document: bool
-
-
-class Query(BaseModel):
-    """A question that was understood."""
-
-    model_config = ConfigDict(
-        frozen=True, extra="forbid", arbitrary_types_allowed=True, defer_build=True
-    )
-
-    def asks_of_an_animal(self) -> bool:
-        """Say whether the answer depends on the animal, where the question has such an option."""
-        return True
-
-    @classmethod
-    @cache
-    def options(cls) -> tuple[QueryOption, ...]:
-        """Return the options in the order of the model."""
-        found = []
-        for name, field in cls.model_fields.items():
-            facts = next((m for m in _facts_of(field) if isinstance(m, Option)), Option())
-            found.append(
-                QueryOption(
-                    name=name,
-                    description=field.description or "",
-                    required=field.is_required(),
-                    example=str((field.examples or ("",))[0]),
-                    choices=facts.choices,
-                    completes=facts.completes,
-                    document=facts.document,
-                )
-            )
-        return tuple(found)
-
-    @classmethod
-    def lacking(cls, given: Mapping[str, str], _own: Own = NOTHING_OWN) -> tuple[str, ...]:
-        """Return the options that are not given and that this question cannot do without."""
-        return tuple(o.name for o in cls.options() if o.required and o.name not in given)
-
-
-def _facts_of(field: FieldInfo) -> Iterator[object]:
-    """Yield what is noted of a field's kind, also where the field may stay empty."""
-    yield from field.metadata
-    for kind in get_args(field.annotation):
-        yield from getattr(kind, "__metadata__", ())
-
-
-def reading(read: Callable[[str], Any]) -> BeforeValidator:
-    """Return a validator that reads text with ``read`` and passes what is read already."""
-
-    def validate(value: object) -> object:
-        return read(value) if isinstance(value, str) else value
-
-    return BeforeValidator(validate)
 
 
 def _measured(read: Callable[[str, Units | None], Any]) -> BeforeValidator:

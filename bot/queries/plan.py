@@ -12,13 +12,13 @@ from bot.queries.options import (
     FixtureOption,
     Length,
     Power,
-    Query,
     ScreenOption,
     Tube,
     TubeCount,
     TubeLength,
     UviRange,
 )
+from bot.queries.query import Query
 from bot.queries.uv import ANIMAL, SCREEN, UVI
 
 __all__ = ["PlanQuery"]

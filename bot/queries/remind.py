@@ -6,7 +6,8 @@ from pydantic import Field
 
 from bot.facts import Say
 from bot.language.quantities import read_number
-from bot.queries.options import Option, Query, Text, reading
+from bot.queries.options import Text
+from bot.queries.query import Option, Query, reading
 from bot.queries.saved import AboutOption, Days, EnclosureName, Where, ZoneName
 
 __all__ = ["NumberQuery", "RemindQuery", "SnoozeQuery"]

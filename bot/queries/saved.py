@@ -15,7 +15,7 @@ from bot.language.quantities import Units, read_duration, single
 from bot.language.tongue import Tongue
 from bot.language.wanted import UpTo
 from bot.language.zones import read_zone
-from bot.queries.options import Option, reading
+from bot.queries.query import Option, reading
 
 __all__ = [
     "CLEARED",

@@ -10,16 +10,8 @@ from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
 from bot.language.wanted import UpTo
-from bot.queries.options import (
-    AnimalName,
-    Option,
-    Query,
-    Readings,
-    ScreenOption,
-    Text,
-    TubeLength,
-    reading,
-)
+from bot.queries.options import AnimalName, Readings, ScreenOption, Text, TubeLength
+from bot.queries.query import Option, Query, reading
 from bot.queries.saved import (
     BoardTopic,
     LampName,

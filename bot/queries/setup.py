@@ -13,7 +13,6 @@ from bot.queries.options import (
     FixtureOption,
     Hours,
     Length,
-    Query,
     ScreenOption,
     SurfaceTemperature,
     Text,
@@ -23,6 +22,7 @@ from bot.queries.options import (
     UviRange,
     UvLampKind,
 )
+from bot.queries.query import Query
 from bot.queries.uv import LAMP
 
 __all__ = ["AskQuery", "CheckQuery"]

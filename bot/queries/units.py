@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from bot.language.quantities import Measure, Units
 from bot.language.readings import DatedReading, PlacedReading
 from bot.language.sizes import Size
-from bot.queries.options import Query
+from bot.queries.query import Query
 
 __all__ = ["system_of", "taken_units"]
 

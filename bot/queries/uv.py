@@ -14,7 +14,6 @@ from bot.queries.options import (
     EnclosureLength,
     FixtureIfKnown,
     Length,
-    Query,
     Readings,
     ScreenIfKnown,
     ScreenOption,
@@ -25,6 +24,7 @@ from bot.queries.options import (
     UvLampKind,
     kind_of,
 )
+from bot.queries.query import Query
 
 __all__ = ["ANIMAL", "LAMP", "SCREEN", "UVI", "DistanceQuery", "TubeQuery", "UviQuery"]
 

@@ -22,7 +22,6 @@ from bot.queries.options import (
     Latitude,
     Length,
     Month,
-    Query,
     Readings,
     ScreenIfKnown,
     ScreenOption,
@@ -33,6 +32,7 @@ from bot.queries.options import (
     UviRange,
     UvLampKind,
 )
+from bot.queries.query import Query
 from bot.queries.uv import ANIMAL, LAMP, SCREEN, UVI
 
 __all__ = ["DeclineQuery", "DoseQuery", "MeterQuery", "SectionQuery"]

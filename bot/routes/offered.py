@@ -116,7 +116,7 @@ def _complete(name: str, given: Mapping[str, str], animal: str, own: Own) -> dic
         and not _QUOTES & set(text)
         and not (option == "distance" and _is_a_slip(text))
     }
-    examples = {option.name: option.example for option in question.query.options()}
+    examples = dict(question.query.examples())
     fitting = examples_for(name, safe.get("animal", animal), own)
     examples |= {option: text for option, text in fitting.items() if option in examples}
     whole = {option: examples[option] for option in question.query.lacking(safe)} | safe

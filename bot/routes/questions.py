@@ -15,8 +15,8 @@ from bot.queries.heat import (
     WattsQuery,
 )
 from bot.queries.needs import NeedsQuery
-from bot.queries.options import Query
 from bot.queries.plan import PlanQuery
+from bot.queries.query import Query
 from bot.queries.setup import CheckQuery
 from bot.queries.uv import DistanceQuery, TubeQuery, UviQuery
 from bot.queries.uv_depth import DeclineQuery, MeterQuery

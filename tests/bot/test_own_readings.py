@@ -6,7 +6,7 @@ import pytest
 
 from bot.ask import ask
 from bot.preferences import Preferences
-from bot.queries.options import Query
+from bot.queries.query import Query
 from bot.queries.uv import DistanceQuery
 from bot.queries.uv_depth import MeterQuery
 from bot.reply import Reply

@@ -16,7 +16,7 @@ from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, note_arrival, send
 from bot.preferences import FIRST
-from bot.queries.options import QueryOption
+from bot.queries.query import QueryOption
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone

@@ -12,7 +12,7 @@ from bot.ask import ask_options
 from bot.commands import command_at, command_named
 from bot.fronts.discord.seen import seen
 from bot.language.errors import NotUnderstoodError
-from bot.language.words import join_line, split_line
+from bot.language.words import join_line
 from bot.preferences import Preferences
 from bot.render.escaping import units_long
 from bot.reply import Reply
@@ -23,8 +23,6 @@ __all__ = ["IN_MESSAGE", "Question"]
 IN_MESSAGE = "?"
 _MOST = 100
 _BETWEEN = "|"
-# Stands for the name, which may be of two words, where a line is taken apart.
-_ONE_WORD = "question"
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,8 +74,7 @@ class Question:
             return None
         command, rest = found
         try:
-            line = f"{_ONE_WORD} {rest}"
-            _, given = split_line(line, _option_names(command.name), command.positional)
+            given = command.query.texts_in(rest, command.positional)
         except NotUnderstoodError:
             return None
         return cls(command.name, given)
@@ -87,10 +84,9 @@ class Question:
         return cls.read(seen(message).asked)
 
 
-@lru_cache(maxsize=256)
 def _option_names(command: str) -> tuple[str, ...]:
     found = command_named(command)
-    return tuple(option.name for option in found.query.options()) if found else ()
+    return tuple(found.query.examples()) if found else ()
 
 
 @lru_cache(maxsize=256)

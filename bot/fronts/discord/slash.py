@@ -20,7 +20,7 @@ from bot.fronts.discord.rights import is_moderator
 from bot.fronts.discord.saved import saved_groups
 from bot.fronts.discord.sending import Message, guarded, send
 from bot.menu import GROUPS, menu_name
-from bot.queries.options import QueryOption
+from bot.queries.query import QueryOption
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone

@@ -8,7 +8,7 @@ from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS, STORED_COMMANDS
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition
-from bot.queries.options import QueryOption
+from bot.queries.query import QueryOption
 
 __all__ = ["Asked", "questions_in_parts", "questions_of"]
 

@@ -17,7 +17,7 @@ from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.menu import STORED_GROUPS
 from bot.preferences import Context
 from bot.queries.general import HelpQuery
-from bot.queries.options import QueryOption
+from bot.queries.query import QueryOption
 from bot.refusal import RefusedError
 from bot.reply import PartName
 

@@ -12,7 +12,7 @@ from bot.language.quantities import Measure
 from bot.language.screens import NoScreen, Pane, Screen
 from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
-from bot.queries.options import Query
+from bot.queries.query import Query
 from calc.name_index import own_words, word_index
 from calc.naming import Found, Known, Several, Unplaced, WithoutTargets, named, names_in
 
