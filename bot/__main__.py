@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from pydantic import ValidationError
 
+from bot import __version__
 from bot.language.quantities import Units
 from bot.operating.deploy import Kind, deployment
 from bot.operating.logs import start_logging
@@ -49,9 +50,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m bot",
+        prog="noonstone",
         description="Reptile lighting and heat, worked out from a tape measure.",
     )
+    parser.add_argument("--version", action="version", version=f"noonstone {__version__}")
     doors = parser.add_subparsers(required=True, metavar="command")
     asking = doors.add_parser("ask", help="answer one question and leave")
     asking.add_argument("question", nargs="+", help='such as "convert 14in"')
