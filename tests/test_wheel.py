@@ -1,4 +1,4 @@
-"""The installed program: a wheel holds every file of the packages and answers without the checkout."""
+"""The installed program: a wheel holds every file of the packages and answers by itself."""
 
 import subprocess
 import sys
