@@ -3,6 +3,7 @@
 import logging
 
 from bot.command import Command
+from bot.language.states import states_told
 from bot.layered import Layered
 from bot.preferences import FIRST, Context
 from bot.queries.query import Query
@@ -24,7 +25,12 @@ def answer_of(command: Command, query: Query, context: Context) -> Reply:
     try:
         assert command.facts is not None
         assert command.tell is not None
-        return in_words(command.tell(command.facts(query, context)), context)
+        layered = command.tell(command.facts(query, context))
+        if context.states or states_told(getattr(query, "animal", "")):
+            from bot.questions.states import with_states
+
+            layered = with_states(layered, query, context)
+        return in_words(layered, context)
     except WithoutFiguresError as error:
         return in_words(unfigured(command.name, error.name), context)
 

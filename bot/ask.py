@@ -256,6 +256,9 @@ def _routed(
         return problem(command.name, told, preferences, asked_line(command, given))
     if isinstance(meant, Layered):
         return in_words(meant, context).model_copy(update={"asked": asked_line(command, given)})
+    wanted = command_named(meant.command)
+    assert wanted is not None
+    meant = meant.in_states(wanted.query, context)
     free = FreeWords(command, query, meant)
     understood = _understood(meant.command, meant.given, meant.heeding(preferences, context))
     if isinstance(understood, Understood):

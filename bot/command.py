@@ -27,8 +27,15 @@ class Routed:
     def heeding(self, preferences: Preferences, context: Context) -> Preferences:
         """Return preferences as the words have it: whose the usual animal is not, and its state."""
         usual = "" if self.animal_unclear else preferences.default_animal
-        pale = context.is_pale_or_young
-        return replace(preferences, default_animal=usual, is_pale_or_young=pale)
+        return replace(preferences, default_animal=usual, states=context.states)
+
+    def in_states(self, query: type[Query], context: Context) -> "Routed":
+        """Return it with the states that the words told, where the question has that option."""
+        has_it = any(option.name == "state" for option in query.options())
+        if not has_it or not context.states or "state" in self.given:
+            return self
+        told = ", ".join(sorted(context.states))
+        return replace(self, given={**self.given, "state": told})
 
 
 @dataclass(frozen=True, slots=True)

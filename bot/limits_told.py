@@ -17,6 +17,7 @@ from bot.language.quantities import Measure, Units
 from bot.language.shown import shown
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
+from bot.question_context import states_of
 from bot.questions.shared import limits_for
 from bot.reply import Alarm
 from calc.limits import Limits, Met
@@ -84,8 +85,8 @@ def told_alarms(
     if tells is None:
         return ()
     default, own = preferences.default_animal, preferences.own
-    pale = preferences.is_pale_or_young
-    context = Context(Units.IN, default_animal=default, own=own, is_pale_or_young=pale)
+    states = states_of(given, preferences)
+    context = Context(Units.IN, default_animal=default, own=own, states=states)
     limits = limits_for(given.get("animal", ""), context)
     return merged(_alarms(command.query, given, tells, limits, preferences))
 

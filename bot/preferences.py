@@ -7,6 +7,7 @@ from typing import Literal, Self, get_args
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
 from bot.language.tongue import tongue_of
+from calc.animal import State
 
 __all__ = ["FIRST", "LANGUAGES", "OFFERED", "Context", "Language", "Preferences"]
 
@@ -32,7 +33,7 @@ class Preferences:
     ``language`` is that of the answers, None where nobody chose one; what has no words in it is
     told in English.
     ``own`` are the figures that the asker's group set for itself. ``today`` is the day where the
-    asker lives; None is the day in Greenwich. ``is_pale_or_young``: free words told the animal so.
+    asker lives; None is the day in Greenwich. ``states`` are those that free words told.
     """
 
     units: Units | None = None
@@ -42,7 +43,7 @@ class Preferences:
     own: Own = NOTHING_OWN
     today: date | None = None
     language: Language | None = None
-    is_pale_or_young: bool = False
+    states: frozenset[State] = frozenset()
 
     @property
     def spoken(self) -> Language:
@@ -78,7 +79,7 @@ class Context:
     own: Own = NOTHING_OWN
     today: date | None = None
     language: Language = FIRST
-    is_pale_or_young: bool = False
+    states: frozenset[State] = frozenset()
 
     @property
     def day(self) -> date:

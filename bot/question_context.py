@@ -1,14 +1,17 @@
 """What the options of a question may consult while they are read, and its answer afterwards."""
 
 from collections.abc import Mapping
+from contextlib import suppress
 
-from bot.language.pale import before_animals, tells_pale_or_young
+from bot.language.errors import NotUnderstoodError
+from bot.language.states import before_animals, read_states, states_told
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
 from bot.queries.units import system_of
+from calc.animal import State
 from calc.naming import Known, Several, named
 
-__all__ = ["context_of", "reading_of"]
+__all__ = ["context_of", "reading_of", "states_of"]
 
 _FREE_WORDS = ("question", "setup", "words")
 
@@ -25,7 +28,6 @@ def context_of(query: Query, given: Mapping[str, str], preferences: Preferences)
     own = preferences.bare is None
     first = next((s for value in typed if (s := system_of(value, bare=own))), None)
     units = preferences.forced_units or first or preferences.shown
-    pale = preferences.is_pale_or_young or _is_pale_or_young(given, preferences.own.names)
     return Context(
         units=units,
         guide_url=preferences.guide_url,
@@ -33,17 +35,22 @@ def context_of(query: Query, given: Mapping[str, str], preferences: Preferences)
         own=preferences.own,
         today=preferences.today,
         language=preferences.spoken,
-        is_pale_or_young=pale,
+        states=states_of(given, preferences),
     )
 
 
-def _is_pale_or_young(given: Mapping[str, str], own: tuple[str, ...]) -> bool:
-    """Say whether free words tell an animal that is pale or very young."""
-    return any(
-        tells_pale_or_young(text) or any(_names_one(words, own) for words in before_animals(text))
-        for name, text in given.items()
-        if name in _FREE_WORDS
-    )
+def states_of(given: Mapping[str, str], preferences: Preferences) -> frozenset[State]:
+    """Return the states of the animal, by an option, by free words or as they were told before."""
+    found = set(preferences.states)
+    for name, text in given.items():
+        if name in _FREE_WORDS:
+            found |= states_told(text)
+            own = preferences.own.names
+            found |= {state for state, words in before_animals(text) if _names_one(words, own)}
+    # What cannot be read is said by whoever reads the options.
+    with suppress(NotUnderstoodError):
+        found |= read_states(given.get("state", "none"))
+    return frozenset(found)
 
 
 def _names_one(words: str, own: tuple[str, ...]) -> bool:

@@ -19,6 +19,7 @@ __all__ = [
     "Group",
     "OwnLimits",
     "Particular",
+    "State",
     "Subject",
     "Target",
     "Zone",
@@ -65,6 +66,17 @@ class Particular(StrEnum):
 
     KIND = "kind"
     BROOD = "brood"
+
+
+class State(StrEnum):
+    """What an animal is just now, beside its kind, as far as that may move a target."""
+
+    YOUNG = "young"
+    PALE = "pale"
+    GRAVID = "gravid"
+    FEMALE = "female"
+    ILL = "ill"
+    QUARANTINE = "quarantine"
 
 
 class BodyKind(StrEnum):
@@ -176,8 +188,7 @@ class Animal:
     ``basking`` is True for an animal that comes under a bright beam for its heat and False for
     one that wants gentle warmth. Below ``night_floor_c.low`` the night needs heat, above
     ``night_floor_c.high`` it does not, between them keepers differ. ``own_limits`` has only an
-    animal that a group added. ``is_pale_or_young``: albino, hypomelanistic or hatchling, whose UV
-    is lower.
+    animal that a group added. ``states`` are those that were told and that its targets heed.
     """
 
     slug: str
@@ -202,7 +213,7 @@ class Animal:
     readings: tuple[Authority, ...] = ()
     particular: tuple[Particular, ...] = ()
     own_limits: OwnLimits | None = None
-    is_pale_or_young: bool = False
+    states: tuple[State, ...] = ()
 
     @property
     def is_of_water_alone(self) -> bool:

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
-from calc.animals import ANY, Animal, Target, animals
+from calc.animals import ANY, Animal, animals
 from calc.limit_figures import (
     GROUPS,
     JUDGEMENT,
@@ -19,6 +19,7 @@ from calc.limit_figures import (
     rules,
     set_by_group,
 )
+from calc.states import in_states
 from calc.uncertainty import Estimate
 
 __all__ = [
@@ -29,7 +30,6 @@ __all__ = [
     "Met",
     "Passed",
     "any_limits",
-    "as_pale_or_young",
     "limits_of",
     "passed",
     "soonest",
@@ -37,7 +37,6 @@ __all__ = [
 ]
 
 _HOUR_S = 3600.0
-_LESS_UV = "half of what its kind gets, as it is pale or very young: our judgement"
 
 
 class LimitName(Enum):
@@ -102,7 +101,7 @@ def limits_of(animal: Animal) -> Limits:
     """Return the limits of an animal.
 
     its own; else by rule from its targets, no milder than the most careful of its group
-    UV index now = min(max(2 highest, 4), 11); half the highest where skin has little pigment
+    UV index now = min(max(2 highest, 4), 11), of what its states leave it
     an animal that a group added: what the group set; else no milder than for any animal
 
     Parameters
@@ -127,42 +126,10 @@ def limits_of(animal: Animal) -> Limits:
         return any_limits()
     if animal.own_limits is not None:
         return _of_group(animal, animal.own_limits.uvi_now)
-    usual, pale = animals().get(animal.slug, animal), animal.is_pale_or_young
+    usual = animals().get(animal.slug, animal)
     own = rows().get(animal.slug)
     limits = by_rule(usual) if own is None else filled(own, by_rule(usual))
-    return _with_uvi(limits, _highest_uvi(as_pale_or_young(usual) if pale else usual))
-
-
-def as_pale_or_young(animal: Animal) -> Animal:
-    """Return an animal as an albino or a hatchling of its kind, which is given less UV.
-
-    both ends of its UV index: half
-
-    Parameters
-    ----------
-    animal : of which kind; one that is pale or young already stays as it is
-
-    Returns
-    -------
-    Animal
-
-    Notes
-    -----
-    Nothing else of its targets moves. Source: limits_judgement; pigment_and_uv.
-
-    Examples
-    --------
-    >>> from calc.animals import animals
-    >>> as_pale_or_young(animals()["bearded-dragon"]).uvi.high
-    2.5
-    """
-    if animal.is_pale_or_young:
-        return animal
-    share, usual = rules()["uvi_pale"], animal.uvi
-    if usual is None:
-        return replace(animal, is_pale_or_young=True)
-    less = Target(usual.low * share, None, usual.high * share, JUDGEMENT, _LESS_UV)
-    return replace(animal, is_pale_or_young=True, uvi=less)
+    return _with_uvi(limits, _highest_uvi(in_states(usual, animal.states)))
 
 
 def under_uvi(limits: Limits, high: float, key: str = JUDGEMENT) -> Limits:

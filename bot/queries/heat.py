@@ -28,6 +28,7 @@ from bot.queries.options import (
     SurfaceTemperature,
 )
 from bot.queries.query import Option, Query, reading
+from bot.queries.states import STATE, StateNames
 
 __all__ = [
     "AirQuery",
@@ -105,6 +106,7 @@ class TempsQuery(Query):
     watts: Power | None = Field(
         None, description="the heat lamp's wattage, such as 75W", examples=["75W"]
     )
+    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])
 
 
 class BaskingQuery(Query):
@@ -196,6 +198,7 @@ class NightQuery(Query):
     place: LampPlaceName = Field(
         "inside", description="the heater is inside, or above a mesh lid", examples=["inside"]
     )
+    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])
 
 
 class SurfaceQuery(Query):

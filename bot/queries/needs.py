@@ -8,6 +8,7 @@ from pydantic import Field
 from bot.language.choices import NEEDS, read_choice
 from bot.queries.options import AnimalName, SurfaceTemperature
 from bot.queries.query import Option, Query, reading
+from bot.queries.states import STATE, StateNames
 
 __all__ = ["NeedsQuery"]
 
@@ -26,3 +27,4 @@ class NeedsQuery(Query):
     heard: SurfaceTemperature | None = Field(
         None, description="a temperature that you were told: is it right?", examples=["95F"]
     )
+    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])

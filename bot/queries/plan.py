@@ -19,6 +19,7 @@ from bot.queries.options import (
     UviRange,
 )
 from bot.queries.query import Query
+from bot.queries.states import STATE, StateNames
 from bot.queries.uv import ANIMAL, SCREEN, UVI
 
 __all__ = ["PlanQuery"]
@@ -75,3 +76,4 @@ class PlanQuery(Query):
     uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
     tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
     gap: Length | None = Field(None, description=GAP, examples=["2in"])
+    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])

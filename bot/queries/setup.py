@@ -23,6 +23,7 @@ from bot.queries.options import (
     UvLampKind,
 )
 from bot.queries.query import Query
+from bot.queries.states import STATE, StateNames
 from bot.queries.uv import LAMP
 
 __all__ = ["AskQuery", "CheckQuery"]
@@ -85,6 +86,7 @@ class CheckQuery(Query):
     lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
     tubes: TubeCount | None = Field(None, description=TUBES, examples=["1"])
     gap: Length | None = Field(None, description=GAP, examples=["2in"])
+    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])
 
 
 class AskQuery(Query):

@@ -25,6 +25,7 @@ from bot.queries.options import (
     kind_of,
 )
 from bot.queries.query import Query
+from bot.queries.states import STATE, StateNames
 
 __all__ = ["ANIMAL", "LAMP", "SCREEN", "UVI", "DistanceQuery", "TubeQuery", "UviQuery"]
 
@@ -72,6 +73,7 @@ class DistanceQuery(Query):
     lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
     tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
     gap: Length | None = Field(None, description=GAP, examples=["2in"])
+    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])
 
     @property
     def kind(self) -> UvLamp:
@@ -122,6 +124,7 @@ class TubeQuery(Query):
     lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
     tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
     gap: Length | None = Field(None, description=GAP, examples=["2in"])
+    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])
 
 
 def _names_another_kind(given: Mapping[str, str]) -> bool:

@@ -8,8 +8,8 @@ from bot.facts import Name, Say
 from bot.kept.group import Own, OwnAnimal, OwnSubject
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
-from bot.language.pale import tells_pale_or_young
 from bot.language.shown import shown
+from bot.language.states import states_told
 from bot.preferences import Context
 from bot.reply import Alarm
 from calc.animals import (
@@ -23,9 +23,10 @@ from calc.animals import (
     own_name,
     own_slug,
 )
-from calc.limits import Limit, as_pale_or_young, limits_of
+from calc.limits import Limit, limits_of
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named
+from calc.states import in_states
 from calc.target_limits import target_past
 
 __all__ = [
@@ -94,8 +95,7 @@ def animal_asked(name: str, context: Context) -> Animal:
     match named(wish, context.own.names).what:
         case Known(slug=slug):
             animal = animal_of(slug, context.own)
-            tender = context.is_pale_or_young or tells_pale_or_young(wish)
-            return as_pale_or_young(animal) if tender else animal
+            return in_states(animal, context.states | states_told(wish))
         case WithoutTargets(name=name):
             raise WithoutFiguresError(name)
         case Several() as several:

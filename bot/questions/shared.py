@@ -15,6 +15,7 @@ from calc.animals import ANY, Animal, BodyKind, Subject, Target, animals, own_na
 from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind
 from calc.sources import source
+from calc.states import changes_of
 
 __all__ = [
     "AuthorityTold",
@@ -61,8 +62,8 @@ def known_by(animal: Animal, subject: Subject, target: Target, own: Own) -> Say:
     if target.source == GROUPS_OWN:
         return Say("known", Known(How.OWN, entry.citation, None, _set_on(animal, subject, own)))
     note = Say.of("note", animal.slug, subject.value) if target.note else None
-    if note is not None and animal.is_pale_or_young and subject is Subject.UVI:
-        note = Say("pale-note")
+    if any(change.subject is subject for change in changes_of(animal)):
+        note = Say.of("state-note", subject.value)
     return Say("known", Known(_HOW.get(entry.kind, How.PUBLISHED), entry.citation, note, None))
 
 

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.animals import Animal, Target, animals
+from calc.animals import Animal, State, Target, animals
 from calc.limit_figures import rows, rules
 from calc.limits import (
     Due,
@@ -18,12 +18,12 @@ from calc.limits import (
     Met,
     Passed,
     any_limits,
-    as_pale_or_young,
     limits_of,
     passed,
     soonest,
 )
 from calc.sources import Kind, bibliography
+from calc.states import in_states
 from calc.uncertainty import Estimate
 
 EVERY_ANIMAL = list(animals().values())
@@ -133,7 +133,7 @@ def test_the_uv_index_that_goes_off_now(slug: str, now: float) -> None:
 
 
 def test_an_albino_or_hatchling_has_half_the_highest() -> None:
-    limits = limits_of(as_pale_or_young(animals()["bearded-dragon"]))
+    limits = limits_of(in_states(animals()["bearded-dragon"], [State.PALE]))
     assert value_of(limits.uvi_high) == 2.5
     assert limits.uvi_now.value == 5.0
 

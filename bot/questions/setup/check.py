@@ -210,7 +210,7 @@ def _short_piece(part: Part) -> Say:
 
 def _brief(facts: Checked) -> Brief:
     whom, parts, wrong = facts.whom, facts.parts, facts.wrong
-    told = [Say("pale-short")] if whom.kept.is_pale_or_young else []
+    told = []
     if whom.named is not Named.ONE:
         told.append(Say("check-whom-short", whom))
     fine = _pieces(parts, Sign.FINE)

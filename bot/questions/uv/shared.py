@@ -12,6 +12,7 @@ from bot.questions.animals import GROUPS_OWN
 from bot.questions.shared import animal_name, known_by, others_say
 from bot.questions.uv.lamp_asked import Wanted
 from calc.animals import Subject
+from calc.states import gets_less_uv
 from calc.uncertainty import Estimate
 from calc.unknowns import Whole, combine
 from calc.uv.lamp_unknowns import Cause, screen_effects
@@ -46,7 +47,7 @@ UV_CARE = (EYES_CARE, SHADE_CARE, Care(Say("care-uv-meter")))
 class Wish:
     """The UVI range to aim at: an animal's, or as it was given; ``about`` where that was one.
 
-    ``tender``: pale or very young, so that it gets less; ``unchecked``: from memory alone.
+    ``unchecked``: from memory alone.
     """
 
     animal: Name | None
@@ -55,7 +56,6 @@ class Wish:
     known: Say | None
     others: tuple[Say, ...]
     sources: tuple[str, ...]
-    tender: bool = False
     unchecked: bool = False
 
 
@@ -74,9 +74,8 @@ def wish_told(wanted: Wanted, context: Context) -> Wish:
         wanted=span,
         about=None,
         known=Say("wish-tender")
-        if kept.is_pale_or_young
+        if gets_less_uv(kept)
         else known_by(kept, Subject.UVI, kept.uvi, context.own),
-        tender=kept.is_pale_or_young,
         unchecked=wanted.unchecked,
         others=others_say(kept, *_ABOUT),
         sources=(kept.uvi.source, *(d.source for d in kept.disagreements_about(*_ABOUT))),
@@ -84,9 +83,7 @@ def wish_told(wanted: Wanted, context: Context) -> Wish:
 
 
 def wish_assumed(wish: Wish) -> tuple[Say, ...]:
-    """Return that less UV was taken than is usual, or that nobody checked it, in brief."""
-    if wish.tender:
-        return (Say("wish-tender-short"),)
+    """Return that nobody checked the range, in brief."""
     return (Say("memory-short"),) if wish.unchecked else ()
 
 

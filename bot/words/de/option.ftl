@@ -13,6 +13,7 @@ option-distance-enclosure = Länge des Terrariums, wenn du die der Röhre nicht 
 option-distance-lamp = die Art der UV-Lampe, etwa T5 HO tube, T8 oder compact; für die meisten habe ich keine Zahlen
 option-distance-tubes = wie viele solche Röhren nebeneinander hängen, 1 bis 4
 option-distance-gap = von der Mitte einer Röhre zur Mitte der nächsten; sonst rechne ich mit einer Stelle
+option-distance-state = wie es ihm geht: young (jung), pale (Albino), gravid (trächtig), female (Weibchen), ill (krank)
 
 ## uvi
 option-uvi-tube = { option-distance-tube }
@@ -27,6 +28,7 @@ option-uvi-enclosure = { option-distance-enclosure }
 option-uvi-lamp = { option-distance-lamp }
 option-uvi-tubes = { option-distance-tubes }
 option-uvi-gap = { option-distance-gap }
+option-uvi-state = { option-distance-state }
 option-uvi-distance = von der Röhre zum Rücken des Tieres, etwa 14in oder 35cm
 
 ## tube
@@ -40,6 +42,7 @@ option-tube-readings = { option-distance-readings }
 option-tube-lamp = { option-distance-lamp }
 option-tube-tubes = { option-distance-tubes }
 option-tube-gap = { option-distance-gap }
+option-tube-state = { option-distance-state }
 
 ## meter
 option-meter-readings = gemessener UV-Index und wie weit von der Röhre: 4.2 at 12 in, 2.9 at 15 in
@@ -107,6 +110,7 @@ option-plan-back = Höhe des Rückens über dem, worauf das Tier liegt, etwa 2in
 option-plan-uvi = { option-distance-uvi }
 option-plan-tubes = { option-distance-tubes }
 option-plan-gap = { option-distance-gap }
+option-plan-state = { option-distance-state }
 
 ## card
 option-card-animal = { option-distance-animal }
@@ -119,6 +123,7 @@ option-card-length = { option-distance-length }
 option-needs-animal = { option-distance-animal }
 option-needs-about = das eine, was du zuerst wissen willst
 option-needs-heard = eine Temperatur, die man dir gesagt hat: stimmt sie?
+option-needs-state = { option-distance-state }
 
 ## temps
 option-temps-basking = Liegeplatz, mit Infrarotthermometer, etwa 37C
@@ -134,6 +139,7 @@ option-temps-enclosure = { option-plan-enclosure }
 option-temps-material = { option-plan-material }
 option-temps-lid = { option-plan-lid }
 option-temps-watts = die Watt der Wärmelampe, etwa 75W
+option-temps-state = { option-distance-state }
 
 ## basking
 option-basking-surface = der Liegeplatz jetzt, mit Infrarotthermometer, etwa 33C
@@ -177,6 +183,7 @@ option-night-enclosure = { option-plan-enclosure }
 option-night-material = { option-plan-material }
 option-night-lid = { option-plan-lid }
 option-night-place = der Heizer ist innen (inside) oder über einem Gitterdeckel (above)
+option-night-state = { option-distance-state }
 
 ## hours
 option-hours-animal = { option-distance-animal }
@@ -222,6 +229,7 @@ option-check-hours = wie lange das Licht am Tag an ist
 option-check-lamp = { option-distance-lamp }
 option-check-tubes = { option-distance-tubes }
 option-check-gap = { option-distance-gap }
+option-check-state = { option-distance-state }
 
 ## convert
 option-convert-value = eine Länge, eine Temperatur oder ein Unterschied: 14in, 35 C, difference 10F

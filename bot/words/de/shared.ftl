@@ -13,9 +13,7 @@ known = { $how ->
       }
    *[some] ; { $note }
   }
-pale-note = halb so viel wie für andere seiner Art, weil es blass oder sehr jung ist: unser Urteil
 memory-short = Bereich aus dem Gedächtnis, ungeprüft.
-pale-short = Blass oder sehr jung: halbes UV.
 
 ## Vorsicht mit Lampen und Heizern
 care-guard = Wärmelampen verbrennen die Haut und können Brände auslösen. Nimm einen Schutzkorb, eine Keramikfassung und zwei Halterungen, und halte alles fern, was brennt.

@@ -30,6 +30,7 @@ wanted-fixture = polished (ein Reflektor, blank wie ein Spiegel) oder plain (wei
     [none] {""}
    *[some] {" "}(meintest du { $near }?)
   }
+wanted-state = young (jung), pale (Albino), gravid (trächtig), female (Weibchen), ill (krank), quarantine oder none
 wanted-zone = eine Zeitzone mit Erdteil und Stadt{ $near ->
     [none] {""}
    *[some] {" "}(meintest du { $near }?)

@@ -10,4 +10,3 @@ wish-told = UV-Index { UVI($wanted, form: "range") }{ $known ->
   }
 wish-others-label = Andere sagen
 wish-tender = die Hälfte wie sonst bei seiner Art, weil es blass oder sehr jung ist: unser Urteil
-wish-tender-short = Halbes UV: blass oder sehr jung.

@@ -13,6 +13,7 @@ option-distance-enclosure = the enclosure's length, where the tube's is not know
 option-distance-lamp = the kind of UV lamp, such as T5 HO tube, T8 or compact; of most I know no figures
 option-distance-tubes = how many such tubes hang side by side, 1 to 4
 option-distance-gap = from the middle of one tube to the middle of the next; else I assume one place
+option-distance-state = what it is just now: young, pale (albino), gravid, female, ill or in quarantine
 
 ## uvi
 option-uvi-tube = { option-distance-tube }
@@ -27,6 +28,7 @@ option-uvi-enclosure = { option-distance-enclosure }
 option-uvi-lamp = { option-distance-lamp }
 option-uvi-tubes = { option-distance-tubes }
 option-uvi-gap = { option-distance-gap }
+option-uvi-state = { option-distance-state }
 option-uvi-distance = from the tube to the animal's back, such as 14in or 35cm
 
 ## tube
@@ -40,6 +42,7 @@ option-tube-readings = { option-distance-readings }
 option-tube-lamp = { option-distance-lamp }
 option-tube-tubes = { option-distance-tubes }
 option-tube-gap = { option-distance-gap }
+option-tube-state = { option-distance-state }
 
 ## meter
 option-meter-readings = UV index read, and how far from the tube: 4.2 at 12 in, 2.9 at 15 in
@@ -107,6 +110,7 @@ option-plan-back = height of the animal's back over what it lies on, such as 2in
 option-plan-uvi = { option-distance-uvi }
 option-plan-tubes = { option-distance-tubes }
 option-plan-gap = { option-distance-gap }
+option-plan-state = { option-distance-state }
 
 ## card
 option-card-animal = { option-distance-animal }
@@ -119,6 +123,7 @@ option-card-length = { option-distance-length }
 option-needs-animal = { option-distance-animal }
 option-needs-about = the one thing that you want to know first
 option-needs-heard = a temperature that you were told: is it right?
+option-needs-state = { option-distance-state }
 
 ## temps
 option-temps-basking = basking surface, by infrared gun, such as 98F
@@ -134,6 +139,7 @@ option-temps-enclosure = { option-plan-enclosure }
 option-temps-material = { option-plan-material }
 option-temps-lid = { option-plan-lid }
 option-temps-watts = the heat lamp's wattage, such as 75W
+option-temps-state = { option-distance-state }
 
 ## basking
 option-basking-surface = the basking surface now, by infrared gun, such as 92F
@@ -177,6 +183,7 @@ option-night-enclosure = { option-plan-enclosure }
 option-night-material = { option-plan-material }
 option-night-lid = { option-plan-lid }
 option-night-place = the heater is inside, or above a mesh lid
+option-night-state = { option-distance-state }
 
 ## hours
 option-hours-animal = { option-distance-animal }
@@ -222,6 +229,7 @@ option-check-hours = how long the lights are on each day
 option-check-lamp = { option-distance-lamp }
 option-check-tubes = { option-distance-tubes }
 option-check-gap = { option-distance-gap }
+option-check-state = { option-distance-state }
 
 ## convert
 option-convert-value = a length, a temperature, or a difference: 14in, 35 C, difference 10F

@@ -14,9 +14,7 @@ known = { $how ->
       }
    *[some] ; { $note }
   }
-pale-note = half of what its kind gets, as it is pale or very young: our judgement
 memory-short = Range from memory, unchecked.
-pale-short = Pale or very young: half the UV.
 
 ## Cautions of lamps and heaters
 care-guard = Heat lamps burn skin and start fires. Use a guard, a ceramic holder and two supports, and keep everything that burns away.

@@ -31,6 +31,7 @@ wanted-fixture = polished (a shiny reflector) or plain (white or no reflector){ 
     [none] {""}
    *[some] {" "}(did you mean { $near }?)
   }
+wanted-state = young, pale (albino), gravid, female, ill, quarantine or none
 wanted-zone = a time zone by continent and city{ $near ->
     [none] {""}
    *[some] {" "}(did you mean { $near }?)

@@ -11,4 +11,3 @@ wish-told = UV index { UVI($wanted, form: "range") }{ $known ->
   }
 wish-others-label = Others say
 wish-tender = half of what its kind gets, as it is pale or very young: our judgement
-wish-tender-short = Half the usual UV: pale or very young.
