@@ -13,7 +13,16 @@ from numpy.typing import NDArray
 
 from calc.validity import check
 
-__all__ = ["Day", "DayDefinition", "DayKind", "day", "day_hours", "kind_of", "solar_noon"]
+__all__ = [
+    "Day",
+    "DayDefinition",
+    "DayKind",
+    "day",
+    "day_hours",
+    "kind_of",
+    "noon_altitude_deg",
+    "solar_noon",
+]
 
 _FIRST_YEAR, _LAST_YEAR = 1900, 2100
 _J2000 = date(2000, 1, 1)
@@ -94,6 +103,35 @@ def kind_of(hours: float) -> DayKind:
     if hours >= 24.0:
         return DayKind.NEVER_SETS
     return DayKind.NEVER_RISES if hours <= 0.0 else DayKind.ORDINARY
+
+
+def noon_altitude_deg(latitude_deg: float, when: date) -> float:
+    """Return how high the Sun stands at noon; below the horizon it is negative.
+
+    90 - |φ - δ|
+
+    Parameters
+    ----------
+    latitude_deg : latitude [degree], -90 to 90, north positive
+    when : the day, 1900 to 2100
+
+    Returns
+    -------
+    float
+        Height of the Sun's centre, without refraction [degree].
+
+    Notes
+    -----
+    Source: meeus1998, chapter 25.
+
+    Examples
+    --------
+    >>> round(noon_altitude_deg(40.0, date(2025, 6, 21)), 1)
+    73.4
+    """
+    check("latitude", latitude_deg, -90.0, 90.0, "degrees")
+    noon = _mean_noon(np.array([when], dtype="datetime64[D]"), 0.0)
+    return 90.0 - abs(latitude_deg - float(_sun(noon)[0][0]))
 
 
 def solar_noon(when: date, longitude_deg: float) -> datetime:

@@ -12,7 +12,7 @@ from math import exp, log
 import numpy as np
 from numpy.typing import NDArray
 
-from calc.uv.tube import line_shape
+from calc.shape.line import line_shape
 from calc.validity import check
 
 __all__ = [

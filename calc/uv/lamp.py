@@ -13,6 +13,7 @@ from math import exp
 import numpy as np
 from numpy.typing import NDArray
 
+from calc.shape.line import Real
 from calc.uncertainty import Doubt, combined_factor
 from calc.uv.lengths import LengthKnown, TubeLength
 from calc.uv.point import PointSource, point_uvi
@@ -22,7 +23,7 @@ from calc.uv.screen import (
     tube_transmission,
 )
 from calc.uv.together import FARTHEST_APART_M, MOST_TUBES, shape_together
-from calc.uv.tube import STANDARD_T5_HO, Real
+from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
 
 __all__ = [

@@ -12,8 +12,8 @@ from math import exp, sqrt
 import numpy as np
 from numpy.typing import NDArray
 
+from calc.shape.line import Real
 from calc.uv.evidence import NINE_IN_TEN, scatter_of, t_nine_in_ten
-from calc.uv.tube import Real
 from calc.validity import OutsideModelError
 
 __all__ = ["FARTHEST_BEHIND_M", "PointSource", "Shape", "fit_point", "point_uvi"]

@@ -12,10 +12,10 @@ from enum import Enum
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from calc.shape.line import parallel_per_flux
 from calc.uv.lamp import NEAREST_M, Lamp, lamp_constant
 from calc.uv.screen import FlatScreen, Screen, Weave, passed_by_weave
 from calc.uv.together import MOST_TUBES
-from calc.uv.tube import parallel_per_flux
 from calc.validity import OutsideModelError
 
 __all__ = [

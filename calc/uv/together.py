@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from calc.uv.tube import Real, line_shape, parallel_per_flux
+from calc.shape.line import Real, line_shape, parallel_per_flux
 from calc.validity import OutsideModelError
 
 __all__ = ["FARTHEST_APART_M", "MOST_TUBES", "shape_together"]

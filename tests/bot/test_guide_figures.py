@@ -17,6 +17,7 @@ from calc.heat.dimming import rerated_by_voltage
 from calc.heat.enclosure import Enclosure, Lid, Material
 from calc.heat.guards import WOOD_LIMIT_C
 from calc.heat.thermometer import Surface, corrected_reading
+from calc.shape.line import parallel_per_flux
 from calc.timer import LONGEST_H, SHORTEST_H, flat_times, monthly_mean_hours
 from calc.uncertainty import Estimate
 from calc.uv.dose import dose_sed, safe_time
@@ -24,7 +25,6 @@ from calc.uv.lamp import Fixture, Lamp, of_length, uvi_at
 from calc.uv.lengths import length_of_tube
 from calc.uv.placement import place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
-from calc.uv.tube import parallel_per_flux
 from tests.bot.english import (
     difference,
     length,

@@ -22,7 +22,11 @@ EVERY_ROW = dict(rows())
 
 
 def test_the_tables_are_there() -> None:
-    assert {name.split()[0] for name in EVERY_ROW} == set(TABLES) == {"day_lengths", "heat", "uv"}
+    assert (
+        {name.split()[0] for name in EVERY_ROW}
+        == set(TABLES)
+        == {"day_lengths", "heat", "light", "uv"}
+    )
 
 
 @pytest.mark.parametrize("name", EVERY_ROW)

@@ -4,10 +4,10 @@ from typing import Any
 
 import pytest
 
+from calc.shape.line import far_field_per_flux, parallel_per_flux
 from calc.uv.dose import ACTINIC_PER_ERYTHEMAL
 from calc.uv.erythema import erythemal_weight, uv_index
 from calc.uv.screen import Weave, open_area
-from calc.uv.tube import far_field_per_flux, parallel_per_flux
 from calc.uv.vitamin_d import vitamin_d_weight
 from tests.published.printed import printed, printed_table
 

@@ -9,11 +9,7 @@ from pvlib.solarposition import declination_cooper69
 from pvlib.spectrum import get_reference_spectra
 from scipy.integrate import dblquad, quad
 
-from calc.uncertainty import combined_factor
-from calc.uv.dose import SUN_DOUBTS, clear_sky_uvi, declination_rad
-from calc.uv.erythema import Variant, erythemal_weight, uv_index_of_spectrum
-from calc.uv.screen import Weave, ray_transmission, tube_transmission
-from calc.uv.tube import (
+from calc.shape.line import (
     axial_per_flux,
     far_field_per_flux,
     infinite_line_per_flux,
@@ -21,6 +17,10 @@ from calc.uv.tube import (
     parallel_per_flux,
     tilted_per_flux,
 )
+from calc.uncertainty import combined_factor
+from calc.uv.dose import SUN_DOUBTS, clear_sky_uvi, declination_rad
+from calc.uv.erythema import Variant, erythemal_weight, uv_index_of_spectrum
+from calc.uv.screen import Weave, ray_transmission, tube_transmission
 from calc.uv.vitamin_d import vitamin_d_per_erythema, vitamin_d_weight
 
 Array = NDArray[np.float64]

@@ -29,9 +29,10 @@ from bot.layered import Brief, Care, Layered, Row, Weight
 from bot.preferences import Context
 from bot.queries.uv_depth import DoseQuery
 from bot.questions.uv.length_asked import lit_length
+from calc.shape.line import line_shape
 from calc.uncertainty import Estimate
 from calc.uv.dose import SUN_DOUBTS, SunDay, dose_sed, safe_time, sun_day
-from calc.uv.tube import STANDARD_T5_HO, line_shape
+from calc.uv.tube import STANDARD_T5_HO
 
 __all__ = ["DOSE", "Dose", "dose", "tell"]
 

@@ -5,10 +5,10 @@ from typing import Any
 import numpy as np
 import pytest
 
+from calc.shape.line import line_shape
 from calc.uv.lamp import CLASS_CONSTANT_UVI_M, Fixture, Lamp, uvi_at
 from calc.uv.placement import Verdict, place
 from calc.uv.screen import FlatScreen, NoScreen, Screen
-from calc.uv.tube import line_shape
 
 # Strength, fixture, share that the screen passes, tube to back for UVI 5 (nearer) and 3 [in].
 ROWS: list[dict[str, Any]] = [

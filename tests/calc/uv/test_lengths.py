@@ -6,6 +6,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc.animals import animals
+from calc.shape.line import line_shape
 from calc.unknowns import Known
 from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import Fixture, Lamp, as_long_as, lamp_constant, of_length, other_lengths, uvi_at
@@ -14,7 +15,7 @@ from calc.uv.lengths import LengthKnown, length_for_box, length_of_tube, tube_of
 from calc.uv.meter import Reading, fit_readings
 from calc.uv.placement import Reason, Verdict, check_place, place
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
-from calc.uv.tube import STANDARD_T5_HO, line_shape
+from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
 from tests.calc.uv.test_common_practice import INCH_M, ROWS, name_of, screen_of
 

@@ -5,13 +5,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from calc.shape.line import parallel_per_flux
 from calc.sources import bibliography
 from calc.uncertainty import Doubt
 from calc.uv.lamp import Fixture, Lamp, OwnConstant, lamp_constant, uvi_at
 from calc.uv.meter import METER_DOUBT, Reading, fit_readings, screen_from_readings
 from calc.uv.residuals import Pattern, Suspect
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, tube_transmission
-from calc.uv.tube import parallel_per_flux
 from calc.validity import OutsideModelError
 
 LAMP = Lamp(12.0, Fixture.POLISHED)

@@ -5,6 +5,7 @@ from math import inf, pi
 import numpy as np
 import pytest
 
+from calc.shape.line import axial_per_flux, line_shape, parallel_per_flux, tilted_per_flux
 from calc.uncertainty import Doubt
 from calc.uv.choice import tube_length_for
 from calc.uv.decline import DatedReading, decline_of
@@ -17,7 +18,6 @@ from calc.uv.patches import patches
 from calc.uv.placement import check_range
 from calc.uv.screen import FlatScreen, NoScreen, Weave, tube_transmission
 from calc.uv.section import Box, Cut, HungTube, section_map
-from calc.uv.tube import axial_per_flux, line_shape, parallel_per_flux, tilted_per_flux
 from calc.validity import OutsideModelError
 from tests.calc.refused import Range, assert_ends_hold, assert_refused_beyond
 

@@ -4,12 +4,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc.shape.line import line_shape
 from calc.uv.lamp import Fixture, Lamp, OwnConstant, uvi_at
 from calc.uv.meter import METER_DOUBT
 from calc.uv.placement import place
 from calc.uv.screen import FlatScreen, NoScreen
 from calc.uv.together import shape_together
-from calc.uv.tube import line_shape
 from calc.validity import OutsideModelError
 
 _heights = st.floats(0.1, 1.5)

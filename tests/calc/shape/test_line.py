@@ -8,8 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad
 
-from calc.uv.tube import (
-    STANDARD_T5_HO,
+from calc.shape.line import (
     axial_per_flux,
     far_field_per_flux,
     infinite_line_per_flux,
@@ -17,6 +16,7 @@ from calc.uv.tube import (
     parallel_per_flux,
     tilted_per_flux,
 )
+from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
 
 distances = st.floats(0.05, 3.0)

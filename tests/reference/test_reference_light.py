@@ -1,0 +1,66 @@
+"""Daylight and plant light against pvlib, asked live."""
+
+from datetime import date
+from math import degrees
+
+import numpy as np
+import pytest
+from pvlib import clearsky, spectrum
+from pvlib.atmosphere import get_absolute_airmass, get_relative_airmass
+from pvlib.irradiance import get_extra_radiation
+from pvlib.solarposition import declination_spencer71
+
+from calc.daylight import noon_altitude_deg
+from calc.light.kinds import light_kind
+from calc.light.outdoors import shade_lux, sun_lux
+from calc.light.plants import plant_photons
+from calc.uncertainty import Estimate
+
+# Littlefair (1988): mean efficacy of daylight under a clear sky, and of a clear sky alone [lm/W].
+EFFICACY_LM_PER_W = 107.0
+SKY_LM_PER_W = 144.0
+
+
+def clear(sun_deg: float) -> tuple[float, float]:
+    """Return global and diffuse irradiance [W/m²] of a clear sky, turbidity 3, at sea level."""
+    zenith = 90.0 - sun_deg
+    airmass = get_absolute_airmass(get_relative_airmass(zenith))
+    extra = float(get_extra_radiation(93))  # the day of the year with the mean distance of the sun
+    found = clearsky.ineichen(zenith, airmass, 3.0, dni_extra=extra)
+    return float(found["ghi"]), float(found["dhi"])
+
+
+@pytest.mark.parametrize("sun_deg", [10.0, 20.0, 30.0, 45.0, 60.0, 75.0, 90.0])
+def test_the_clear_day_is_that_of_a_clear_sky_model(sun_deg: float) -> None:
+    everything, _ = clear(sun_deg)
+    # The doubt that is told of a clear day is a factor of 1.2.
+    assert sun_lux(sun_deg) == pytest.approx(everything * EFFICACY_LM_PER_W, rel=0.2)
+
+
+@pytest.mark.parametrize("sun_deg", [10.0, 20.0, 30.0, 45.0, 60.0, 90.0])
+def test_open_shade_is_that_of_a_clear_sky_model(sun_deg: float) -> None:
+    _, sky = clear(sun_deg)
+    assert 1 / 1.5 <= shade_lux(sun_deg) / (sky * SKY_LM_PER_W) <= 1.5
+
+
+@pytest.mark.parametrize("latitude", [-34.0, 0.0, 24.0, 52.0])
+@pytest.mark.parametrize("month", [1, 4, 6, 9, 12])
+def test_the_sun_at_noon_is_as_high_as_pvlib_has_it(latitude: float, month: int) -> None:
+    when = date(2025, month, 15)
+    declination = degrees(float(declination_spencer71(when.timetuple().tm_yday)))
+    # A short series that knows no leap year is off by up to a day, 0.4 degrees.
+    expected = 90.0 - abs(latitude - declination)
+    assert noon_altitude_deg(latitude, when) == pytest.approx(expected, abs=0.4)
+
+
+def test_sunlight_for_plants_is_that_of_the_reference_spectrum() -> None:
+    sun = spectrum.get_reference_spectra()["global"]
+    nm = sun.index.to_numpy()
+    for_plants = (nm >= 400.0) & (nm <= 700.0)
+    # Photons: a mole at 1 nm has 0.1196 J m.
+    umol = np.trapezoid(sun.to_numpy()[for_plants] * nm[for_plants] / 119.6266, nm[for_plants])
+    # Lux of that spectrum by the published efficacy; the tolerance is that of the efficacy.
+    lux = np.trapezoid(sun.to_numpy(), nm) * EFFICACY_LM_PER_W
+    found = plant_photons(Estimate.exact(float(lux)), Estimate.exact(55.4))
+    assert found.best == pytest.approx(umol, rel=0.05)
+    assert light_kind("led-bar").lx_per_umol.low < 55.4 < light_kind("white-tube").lx_per_umol.low
