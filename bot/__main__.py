@@ -72,6 +72,7 @@ def _parser() -> argparse.ArgumentParser:
     demo.set_defaults(run=_demo)
     commands = doors.add_parser("commands", help="list every question")
     commands.add_argument("--json", action="store_true", help="with options and examples, as JSON")
+    commands.add_argument("--table", action="store_true", help="as the README's table")
     commands.set_defaults(run=_commands)
     discord = doors.add_parser("discord", help="run the Discord bot (NOONSTONE_TOKEN)")
     discord.set_defaults(run=_discord)
@@ -83,19 +84,19 @@ def _parser() -> argparse.ArgumentParser:
     )
     pages.add_argument("--port", type=int, default=8040, help="the port on 127.0.0.1 (8040)")
     pages.set_defaults(run=_pages)
-    _backup_doors(doors)
-    deploy = doors.add_parser("deploy", help="print a file to install the bot with")
-    deploy.add_argument("kind", choices=[kind.value for kind in Kind])
-    deploy.set_defaults(run=_deploy)
-    doctor = doors.add_parser("doctor", help="look whether everything the bot needs is there")
-    doctor.set_defaults(run=_doctor)
+    _operating_doors(doors)
     for door in (asking, console, demo):
         door.add_argument("--language", choices=LANGUAGES, help="the language of the answers")
         door.add_argument("--units", choices=[u.value for u in Units], help="the unit shown first")
     return parser
 
 
-def _backup_doors(doors: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
+def _operating_doors(doors: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
+    deploy = doors.add_parser("deploy", help="print a file to install the bot with")
+    deploy.add_argument("kind", choices=[kind.value for kind in Kind])
+    deploy.set_defaults(run=_deploy)
+    doctor = doors.add_parser("doctor", help="look whether everything the bot needs is there")
+    doctor.set_defaults(run=_doctor)
     backup = doors.add_parser("backup", help="write all saved data into a new file")
     backup.add_argument("file", type=Path)
     backup.set_defaults(run=_backup)
@@ -212,14 +213,18 @@ def _demo(parsed: argparse.Namespace, settings: Settings) -> int:
 
 
 def _commands(parsed: argparse.Namespace, _: Settings) -> int:
-    from bot.commands import ALL_COMMANDS, described
+    from bot.commands import ALL_COMMANDS
+    from bot.fronts.listed import described, said, table
+    from bot.menu import about_question
 
-    if parsed.json:
+    if parsed.table:
+        print(table(), end="")
+    elif parsed.json:
         print(json.dumps([described(c) for c in ALL_COMMANDS], indent=2, ensure_ascii=False))
     else:
         width = max(len(command.name) for command in ALL_COMMANDS)
         for command in ALL_COMMANDS:
-            print(f"{command.name:<{width}}  {command.summary}")
+            print(f"{command.name:<{width}}  {said(about_question(command.name))}")
     return 0
 
 

@@ -53,7 +53,6 @@ class Command:
     """
 
     name: str
-    summary: str
     query: type[Query]
     examples: tuple[str, ...]
     facts: Callable[[Any, Context], Any] | None = None

@@ -13,7 +13,7 @@ from importlib import import_module
 from typing import Final, overload
 
 from bot.command import Command
-from bot.menu import WORDS, bare
+from bot.menu import MODULES, STORED_GROUPS, WORDS, bare
 
 __all__ = [
     "ALL_COMMANDS",
@@ -22,76 +22,10 @@ __all__ = [
     "Listed",
     "command_at",
     "command_named",
-    "described",
 ]
 
 # How an option begins.
 _OPTION = re.compile(r"[A-Za-z_-]+[:=]\S")
-
-# In the order of the list.
-_PURE: Final = {
-    "distance": "questions.uv.distance",
-    "uvi": "questions.uv.uvi",
-    "tube": "questions.uv.tube",
-    "meter": "questions.uv.meter",
-    "decline": "questions.uv.decline",
-    "section": "questions.setup.section",
-    "dose": "questions.uv.dose",
-    "plan": "questions.setup.plan",
-    "card": "questions.uv.card",
-    "needs": "questions.general.needs",
-    "temps": "questions.heat.temps",
-    "basking": "questions.heat.basking",
-    "watts": "questions.heat.watts",
-    "air": "questions.heat.air",
-    "night": "questions.heat.night",
-    "hours": "questions.heat.hours",
-    "surface": "questions.heat.surface",
-    "lamp": "questions.heat.lamp",
-    "ask": "routes.ask",
-    "check": "questions.setup.check",
-    "convert": "questions.general.convert",
-    "guide": "questions.general.guide",
-    "help": "questions.general.help",
-    "about": "questions.general.about",
-}
-# Their examples work one after the other, beginning with a store in which there is nothing.
-_STORED: Final = {
-    "mine save": "questions.saved.saving",
-    "mine reading": "questions.saved.reading",
-    "mine show": "questions.saved.showing",
-    "mine compare": "questions.saved.comparing",
-    "mine unread": "questions.saved.reading",
-    "mine list": "questions.saved.listing",
-    "mine remove": "questions.saved.enclosures",
-    "mine prefer": "questions.saved.person",
-    "mine export": "questions.saved.person",
-    "mine import": "questions.saved.person",
-    "mine forget": "questions.saved.person",
-    "remind me": "questions.saved.reminding",
-    "remind list": "questions.saved.reminding",
-    "remind snooze": "questions.saved.reminding",
-    "remind off": "questions.saved.reminding",
-    "server show": "questions.saved.group",
-    "server set": "questions.saved.group",
-    "server answers": "questions.saved.group",
-    "server lamp": "questions.saved.own_uv",
-    "server screen": "questions.saved.own_uv",
-    "server target": "questions.saved.own_targets",
-    "server animal": "questions.saved.own_animals",
-    "server remove": "questions.saved.own_removed",
-    "server changes": "questions.saved.log",
-    "server stats": "questions.saved.stats",
-    "server export": "questions.saved.group_files",
-    "server import": "questions.saved.group_files",
-    "server forget": "questions.saved.group_files",
-    "board preview": "questions.saved.boards",
-    "board post": "questions.saved.boards",
-    "board list": "questions.saved.boards",
-    "board refresh": "questions.saved.boards",
-    "board remove": "questions.saved.boards",
-}
-_ALL: Final = {**_PURE, **_STORED}
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,24 +52,26 @@ class Listed(Sequence[Command]):
 
 @cache
 def _imported(name: str) -> Command:
-    command = getattr(import_module(f"bot.{_ALL[name]}"), name.upper().replace(" ", "_"))
+    command = getattr(import_module(MODULES[name]), name.upper().replace(" ", "_"))
     assert isinstance(command, Command)
     return command
 
 
-COMMANDS: Final = Listed(tuple(_PURE))
-"""The questions that the pure door answers."""
-
-STORED_COMMANDS: Final = Listed(tuple(_STORED))
+STORED_COMMANDS: Final = Listed(
+    tuple(name for name in MODULES if name.partition(" ")[0] in STORED_GROUPS)
+)
 """The questions about saved data."""
 
-ALL_COMMANDS: Final = Listed(tuple(_ALL))
+COMMANDS: Final = Listed(tuple(name for name in MODULES if name not in STORED_COMMANDS.names))
+"""The questions that the pure door answers."""
+
+ALL_COMMANDS: Final = Listed(tuple(MODULES))
 """Every question: those that the pure door answers, then those about saved data."""
 
 
 def command_named(name: str) -> Command | None:
     """Return the question with this name, if there is one."""
-    return _imported(name) if name in _ALL else None
+    return _imported(name) if name in MODULES else None
 
 
 def command_at(line: str) -> tuple[Command, str] | None:
@@ -155,25 +91,3 @@ def command_at(line: str) -> tuple[Command, str] | None:
         if command is not None:
             return command, rest
     return None
-
-
-def described(command: Command) -> dict[str, object]:
-    """Return a question as plain data for the outside."""
-    options: list[dict[str, object]] = []
-    for option in command.query.options():
-        entry: dict[str, object] = {
-            "name": option.name,
-            "description": option.description,
-            "required": option.required,
-            "example": option.example,
-        }
-        if option.choices:
-            entry["choices"] = list(option.choices)
-        options.append(entry)
-    return {
-        "name": command.name,
-        "summary": command.summary,
-        "who": command.who,
-        "options": options,
-        "examples": list(command.examples),
-    }

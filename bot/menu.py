@@ -1,41 +1,107 @@
-"""Where a question stands in Discord's menu: alone, or as one of a group.
+"""Every question by its name in Discord's menu, with the module in which it stands.
 
 Everyday questions stand alone under their short names, so that a newcomer sees few; no name that
-most bots use for themselves does. The console takes every question by both of its names.
+most bots use for themselves does. The console takes every question by both of its names: without
+the group's, unless it is about saved data. Words: ``menu.ftl``, ``summary.ftl``, ``option.ftl``.
 """
 
 from typing import Final
 
-__all__ = ["GROUPS", "STORED_GROUPS", "WORDS", "bare", "menu_name"]
+from bot.facts import Say
+
+__all__ = [
+    "GROUPS",
+    "MODULES",
+    "STORED_GROUPS",
+    "WORDS",
+    "about_group",
+    "about_option",
+    "about_question",
+    "bare",
+    "menu_name",
+    "topic_of",
+]
+
+_MENU: Final = {
+    "distance": "questions.uv.distance",
+    "uv uvi": "questions.uv.uvi",
+    "uv tube": "questions.uv.tube",
+    "uv meter": "questions.uv.meter",
+    "uv decline": "questions.uv.decline",
+    "uv section": "questions.setup.section",
+    "uv dose": "questions.uv.dose",
+    "uv card": "questions.uv.card",
+    "temps": "questions.heat.temps",
+    "basking": "questions.heat.basking",
+    "heat watts": "questions.heat.watts",
+    "heat air": "questions.heat.air",
+    "night": "questions.heat.night",
+    "heat hours": "questions.heat.hours",
+    "heat surface": "questions.heat.surface",
+    "heat lamp": "questions.heat.lamp",
+    "ask": "routes.ask",
+    "check": "questions.setup.check",
+    "plan": "questions.setup.plan",
+    "needs": "questions.general.needs",
+    "noonstone convert": "questions.general.convert",
+    "guide": "questions.general.guide",
+    "noonstone help": "questions.general.help",
+    "noonstone about": "questions.general.about",
+    # Their examples work one after the other, beginning with a store in which there is nothing.
+    "mine save": "questions.saved.saving",
+    "mine reading": "questions.saved.reading",
+    "mine show": "questions.saved.showing",
+    "mine compare": "questions.saved.comparing",
+    "mine unread": "questions.saved.reading",
+    "mine list": "questions.saved.listing",
+    "mine remove": "questions.saved.enclosures",
+    "mine prefer": "questions.saved.person",
+    "mine export": "questions.saved.person",
+    "mine import": "questions.saved.person",
+    "mine forget": "questions.saved.person",
+    "remind me": "questions.saved.reminding",
+    "remind list": "questions.saved.reminding",
+    "remind snooze": "questions.saved.reminding",
+    "remind off": "questions.saved.reminding",
+    "server show": "questions.saved.group",
+    "server set": "questions.saved.group",
+    "server answers": "questions.saved.group",
+    "server lamp": "questions.saved.own_uv",
+    "server screen": "questions.saved.own_uv",
+    "server target": "questions.saved.own_targets",
+    "server animal": "questions.saved.own_animals",
+    "server remove": "questions.saved.own_removed",
+    "server changes": "questions.saved.log",
+    "server stats": "questions.saved.stats",
+    "server export": "questions.saved.group_files",
+    "server import": "questions.saved.group_files",
+    "server forget": "questions.saved.group_files",
+    "board preview": "questions.saved.boards",
+    "board post": "questions.saved.boards",
+    "board list": "questions.saved.boards",
+    "board refresh": "questions.saved.boards",
+    "board remove": "questions.saved.boards",
+}
+
+STORED_GROUPS: Final = ("mine", "remind", "server", "board")
+"""The first words of the questions about saved data, without which they have no name."""
+
+_OWN: Final = {
+    shown: shown if shown.startswith(STORED_GROUPS) else shown.rpartition(" ")[2] for shown in _MENU
+}
+_SHOWN: Final = {name: shown for shown, name in _OWN.items()}
+
+MODULES: Final = {name: f"bot.{_MENU[shown]}" for name, shown in _SHOWN.items()}
+"""The module of each question by the question's own name, in the order in which they are listed."""
 
 GROUPS: Final = {
-    "uv": (
-        "More about UV: at a distance, which tube, your meter, a map, a day, a table",
-        ("uvi", "tube", "meter", "decline", "section", "dose", "card"),
-    ),
-    "heat": (
-        "More about heat and light: watts, air, surfaces, kinds of lamps, hours",
-        ("watts", "air", "surface", "lamp", "hours"),
-    ),
-    "noonstone": (
-        "About this bot: what you can ask, and a conversion",
-        ("help", "about", "convert"),
-    ),
+    group: tuple(name for name, shown in _SHOWN.items() if shown == f"{group} {name}")
+    for group in ("uv", "heat", "noonstone")
 }
-"""The groups: what each is about, and its questions, which have names of one word."""
+"""The groups of questions that have names of their own."""
 
-STORED_GROUPS: Final = {
-    "mine": "Your own enclosures and readings, kept for you alone",
-    "remind": "Reminders to read, replace or re-check",
-    "server": "For moderators: the group's settings and its own figures",
-    "board": "For moderators: pinned boards, kept up to date",
-}
-"""The first words of these questions, and what they are about."""
-
-WORDS: Final = frozenset(f"{group} {name}" for group in ("uv", "heat") for name in GROUPS[group][1])
+WORDS: Final = frozenset(f"{group} {name}" for group in ("uv", "heat") for name in GROUPS[group])
 """Names in the menu that somebody may also say, such as a heat lamp."""
-
-_GROUP_OF: Final = {name: group for group, (_, names) in GROUPS.items() for name in names}
 
 
 def menu_name(name: str) -> str:
@@ -44,8 +110,7 @@ def menu_name(name: str) -> str:
     >>> menu_name("meter"), menu_name("distance"), menu_name("mine save")
     ('uv meter', 'distance', 'mine save')
     """
-    group = _GROUP_OF.get(name)
-    return f"{group} {name}" if group else name
+    return _SHOWN.get(name, name)
 
 
 def bare(name: str) -> str:
@@ -54,5 +119,33 @@ def bare(name: str) -> str:
     >>> bare("uv meter"), bare("uv distance"), bare("mine save")
     ('meter', 'uv distance', 'mine save')
     """
-    group, _, rest = name.partition(" ")
-    return rest if _GROUP_OF.get(rest) == group else name
+    return _OWN.get(name, name)
+
+
+def topic_of(name: str) -> str:
+    """Return what a question without saved data is about: its group, or else its room.
+
+    >>> topic_of("section"), topic_of("night"), topic_of("plan")
+    ('uv', 'heat', 'setup')
+    """
+    group = _SHOWN[name].rpartition(" ")[0]
+    return group or _MENU[_SHOWN[name]].split(".")[1]
+
+
+def about_group(group: str) -> Say:
+    """Return what the questions of a group are about."""
+    return Say.of("menu", group)
+
+
+def about_question(name: str) -> Say:
+    """Return what a question answers."""
+    return Say.of("summary", _slug(name))
+
+
+def about_option(name: str, option: str) -> Say:
+    """Return what an option of a question is for."""
+    return Say.of("option", _slug(name), option)
+
+
+def _slug(name: str) -> str:
+    return name.replace(" ", "-")

@@ -264,7 +264,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.way_on",
         "calc.validity",
     ),
-    "bot.menu": (),
+    "bot.menu": ("bot.facts",),
     "bot.render": ("bot.brief", "bot.menu", "bot.render", "bot.reply", "bot.drawing"),
     # The few words that stand around an answer on a page.
     "bot.render.html": (

@@ -116,11 +116,9 @@ def test_question_names_are_unique_and_documented() -> None:
 
 
 @pytest.mark.parametrize("command", ALL_COMMANDS, ids=lambda c: c.name)
-def test_every_option_is_described_and_has_an_example(command: Command) -> None:
-    assert 1 <= len(command.summary) <= 100
+def test_every_question_and_what_it_needs_has_an_example(command: Command) -> None:
     assert command.examples
     for option in command.query.options():
-        assert 1 <= len(option.description) <= 100, option.name
         assert option.example or not option.required, option.name
 
 

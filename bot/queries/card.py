@@ -32,26 +32,13 @@ _Screens = Annotated[
 class CardQuery(Query):
     """A table of distances for every usual tube, fixture and screen."""
 
-    animal: AnimalName = Field(
-        "", description="the animal, such as bearded dragon", examples=["bearded dragon"]
-    )
-    uvi: UviRange | None = Field(
-        None,
-        description="the UV index you want instead of the animal's own range, such as 3-5",
-        examples=["3-5"],
-    )
+    animal: AnimalName = Field("", examples=["bearded dragon"])
+    uvi: UviRange | None = Field(None, examples=["3-5"])
     screens: _Screens = Field(
         default_factory=lambda: tuple(map(read_screen, ("none", "30%", "45%"))),
-        description="what may be between, one to four: none; 30%; 45%",
         examples=["none; 45%"],
     )
     tubes: _Tubes = Field(
-        default_factory=lambda: tuple(map(read_tube_strength, ("12%", "6%"))),
-        description="tube strengths, one to four: 6%; 12%",
-        examples=["6%; 12%"],
+        default_factory=lambda: tuple(map(read_tube_strength, ("12%", "6%"))), examples=["6%; 12%"]
     )
-    length: TubeLength | None = Field(
-        None,
-        description="length of the tube or the watts on it: 22in, 85cm, 39W",
-        examples=["22in"],
-    )
+    length: TubeLength | None = Field(None, examples=["22in"])

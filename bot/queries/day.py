@@ -39,31 +39,13 @@ Months = Annotated[str, reading(partial(read_choice, names=MONTHS)), Option(choi
 class HoursQuery(Query):
     """When the lights go on and off."""
 
-    animal: AnimalName = Field(
-        "", description="the animal, such as bearded dragon", examples=["bearded dragon"]
-    )
-    on: Clock | None = Field(
-        None, description="when you want the lights to go on, such as 8:00", examples=["8:00"]
-    )
-    off: Clock | None = Field(
-        None, description="when they go off, to judge how long it is light", examples=["20:00"]
-    )
-    latitude: Latitude | None = Field(
-        None,
-        description="whose seasons to follow: 35N, 30S, or home for the animal's own",
-        examples=["home"],
-    )
-    zone: Zone | None = Field(
-        None, description="your time zone, such as America/Chicago", examples=["America/Chicago"]
-    )
-    months: Months = Field(
-        "own",
-        description="own, or turned by half a year so that its summer falls in yours",
-        examples=["turned"],
-    )
-    year: Year | None = Field(
-        None, description="the year of the clock changes; this year if not given", examples=["2026"]
-    )
+    animal: AnimalName = Field("", examples=["bearded dragon"])
+    on: Clock | None = Field(None, examples=["8:00"])
+    off: Clock | None = Field(None, examples=["20:00"])
+    latitude: Latitude | None = Field(None, examples=["home"])
+    zone: Zone | None = Field(None, examples=["America/Chicago"])
+    months: Months = Field("own", examples=["turned"])
+    year: Year | None = Field(None, examples=["2026"])
 
     def asks_of_an_animal(self) -> bool:
         """Say whether the hours are the animal's own: a place has its seasons for everybody."""

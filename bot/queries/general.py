@@ -19,10 +19,7 @@ __all__ = ["AboutQuery", "ConvertQuery", "GuideQuery", "HelpQuery"]
 class ConvertQuery(Query):
     """A length, a temperature or a temperature difference the other way."""
 
-    value: Convertible = Field(
-        description="a length, a temperature, or a difference: 14in, 35 C, difference 10F",
-        examples=["14in"],
-    )
+    value: Convertible = Field(examples=["14in"])
 
     @field_validator("value", mode="before")
     @classmethod
@@ -34,24 +31,14 @@ class ConvertQuery(Query):
 class GuideQuery(Query):
     """A page of the beginner guide, or the list of pages."""
 
-    page: PageName = Field(
-        "", description="the page to open; nothing lists them all", examples=[""]
-    )
-    part: Text = Field(
-        "",
-        description="the part of the page to begin with, by its heading",
-        examples=["Glass and plastic"],
-    )
+    page: PageName = Field("", examples=[""])
+    part: Text = Field("", examples=["Glass and plastic"])
 
 
 class HelpQuery(Query):
     """What can be asked, with examples."""
 
-    command: CommandName = Field(
-        "",
-        description="the question you want explained; nothing lists them all",
-        examples=["distance"],
-    )
+    command: CommandName = Field("", examples=["distance"])
 
 
 class AboutQuery(Query):

@@ -8,7 +8,7 @@ from pydantic import Field
 from bot.language.choices import NEEDS, read_choice
 from bot.queries.options import AnimalName, SurfaceTemperature
 from bot.queries.query import Option, Query, reading
-from bot.queries.states import STATE, StateNames
+from bot.queries.states import StateNames
 
 __all__ = ["NeedsQuery"]
 
@@ -18,13 +18,7 @@ NeedName = Annotated[str, reading(partial(read_choice, names=NEEDS)), Option(cho
 class NeedsQuery(Query):
     """What an animal needs: UV, surfaces, air, nights and hours of light."""
 
-    animal: AnimalName = Field(
-        "", description="the animal, such as bearded dragon", examples=["bearded dragon"]
-    )
-    about: NeedName = Field(
-        "", description="the one thing that you want to know first", examples=["basking"]
-    )
-    heard: SurfaceTemperature | None = Field(
-        None, description="a temperature that you were told: is it right?", examples=["95F"]
-    )
-    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])
+    animal: AnimalName = Field("", examples=["bearded dragon"])
+    about: NeedName = Field("", examples=["basking"])
+    heard: SurfaceTemperature | None = Field(None, examples=["95F"])
+    state: StateNames = Field(frozenset(), examples=["young"])

@@ -50,8 +50,6 @@ from bot.language.wanted import UpTo
 from bot.queries.query import Option, reading
 
 __all__ = [
-    "GAP",
-    "TUBES",
     "Age",
     "AirTemperature",
     "AnimalName",
@@ -87,8 +85,6 @@ __all__ = [
     "screen_named",
 ]
 
-GAP = "from the middle of one tube to the middle of the next; else I assume one place"
-TUBES = "how many such tubes hang side by side, 1 to 4"
 _MOST_TUBES = 4
 _TUBES_WANTED = Say("wanted-tubes", UpTo(_MOST_TUBES))
 _MOST_FEET = 10

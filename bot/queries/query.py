@@ -32,7 +32,6 @@ class QueryOption:
     """An option of a question as the fronts and the help see it."""
 
     name: str
-    description: str
     required: bool
     example: str
     choices: tuple[str, ...]
@@ -61,7 +60,6 @@ class Query(BaseModel):
             found.append(
                 QueryOption(
                     name=name,
-                    description=field.description or "",
                     required=field.is_required(),
                     example=str((field.examples or ("",))[0]),
                     choices=facts.choices,

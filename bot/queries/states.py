@@ -6,8 +6,6 @@ from bot.language.states import STATES, read_states
 from bot.queries.query import Option, reading
 from calc.animals import State
 
-__all__ = ["STATE", "StateNames"]
-
-STATE = "what it is just now: young, pale (albino), gravid, female, ill or in quarantine"
+__all__ = ["StateNames"]
 
 StateNames = Annotated[frozenset[State], reading(read_states), Option(choices=STATES)]

@@ -7,8 +7,6 @@ from pydantic import Field
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.uv_lamps import UvLamp, find_uv_lamp
 from bot.queries.options import (
-    GAP,
-    TUBES,
     Age,
     AnimalName,
     EnclosureLength,
@@ -25,55 +23,27 @@ from bot.queries.options import (
     kind_of,
 )
 from bot.queries.query import Query
-from bot.queries.states import STATE, StateNames
+from bot.queries.states import StateNames
 
-__all__ = ["ANIMAL", "LAMP", "SCREEN", "UVI", "DistanceQuery", "TubeQuery", "UviQuery"]
-
-ANIMAL = "the animal, such as bearded dragon"
-UVI = "the UV index you want instead of the animal's own range, such as 3-5"
-_READINGS = "your own meter readings of this tube, through this screen: 4.2 at 12 in"
-LAMP = "the kind of UV lamp, such as T5 HO tube, T8 or compact; of most I know no figures"
-SCREEN = "what is between: none, 45% (blocked), passes 55%, or 18x16 0.011in"
+__all__ = ["DistanceQuery", "TubeQuery", "UviQuery"]
 
 
 class DistanceQuery(Query):
     """How far from the animal's back the tube should hang."""
 
-    tube: Tube | None = Field(
-        None,
-        description="tube strength on the label: 12%, 6%; not needed with readings",
-        examples=["12%"],
-    )
-    reflector: FixtureIfKnown | None = Field(
-        None,
-        description="behind the tube: polished, plain or not sure; not needed with readings",
-        examples=["polished"],
-    )
-    screen: ScreenIfKnown | None = Field(
-        None, description=f"{SCREEN}; mesh or not sure will do", examples=["none"]
-    )
-    animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
-    uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
-    length: TubeLength | None = Field(
-        None,
-        description="length of the tube or the watts on it: 22in, 85cm, 39W",
-        examples=["22in"],
-    )
-    age: Age | None = Field(
-        None,
-        description="how long the tube has been in use, such as 6 months",
-        examples=["6 months"],
-    )
-    readings: Readings | None = Field(None, description=_READINGS, examples=["4.2 at 12 in"])
-    enclosure: EnclosureLength | None = Field(
-        None,
-        description="the enclosure's length, where the tube's is not known: 4ft, 120cm",
-        examples=["4ft"],
-    )
-    lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
-    tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
-    gap: Length | None = Field(None, description=GAP, examples=["2in"])
-    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])
+    tube: Tube | None = Field(None, examples=["12%"])
+    reflector: FixtureIfKnown | None = Field(None, examples=["polished"])
+    screen: ScreenIfKnown | None = Field(None, examples=["none"])
+    animal: AnimalName = Field("", examples=["bearded dragon"])
+    uvi: UviRange | None = Field(None, examples=["3-5"])
+    length: TubeLength | None = Field(None, examples=["22in"])
+    age: Age | None = Field(None, examples=["6 months"])
+    readings: Readings | None = Field(None, examples=["4.2 at 12 in"])
+    enclosure: EnclosureLength | None = Field(None, examples=["4ft"])
+    lamp: UvLampKind | None = Field(None, examples=["T5 HO tube"])
+    tubes: TubeCount = Field(1, examples=["1"])
+    gap: Length | None = Field(None, examples=["2in"])
+    state: StateNames = Field(frozenset(), examples=["young"])
 
     @property
     def kind(self) -> UvLamp:
@@ -98,33 +68,23 @@ class DistanceQuery(Query):
 class UviQuery(DistanceQuery):
     """What UV index to expect at a distance, and which way to move."""
 
-    distance: Length = Field(
-        description="from the tube to the animal's back, such as 14in or 35cm", examples=["14in"]
-    )
+    distance: Length = Field(examples=["14in"])
 
 
 class TubeQuery(Query):
     """Which strengths and lengths suit a place that is fixed."""
 
-    distance: Length = Field(
-        description="from the tube to the animal's back, such as 14in or 35cm", examples=["14in"]
-    )
-    screen: ScreenOption = Field(description=SCREEN, examples=["none"])
-    animal: AnimalName = Field("", description=ANIMAL, examples=["bearded dragon"])
-    uvi: UviRange | None = Field(None, description=UVI, examples=["3-5"])
-    enclosure: EnclosureLength | None = Field(
-        None,
-        description="the enclosure's length, or its whole size: 4ft, 120cm, 48x24x24in",
-        examples=["4ft"],
-    )
-    length: TubeLength | None = Field(
-        None, description="length of the tube, if that is fixed too", examples=["34in"]
-    )
-    readings: Readings | None = Field(None, description=_READINGS, examples=["4.2 at 12 in"])
-    lamp: UvLampKind | None = Field(None, description=LAMP, examples=["T5 HO tube"])
-    tubes: TubeCount = Field(1, description=TUBES, examples=["1"])
-    gap: Length | None = Field(None, description=GAP, examples=["2in"])
-    state: StateNames = Field(frozenset(), description=STATE, examples=["young"])
+    distance: Length = Field(examples=["14in"])
+    screen: ScreenOption = Field(examples=["none"])
+    animal: AnimalName = Field("", examples=["bearded dragon"])
+    uvi: UviRange | None = Field(None, examples=["3-5"])
+    enclosure: EnclosureLength | None = Field(None, examples=["4ft"])
+    length: TubeLength | None = Field(None, examples=["34in"])
+    readings: Readings | None = Field(None, examples=["4.2 at 12 in"])
+    lamp: UvLampKind | None = Field(None, examples=["T5 HO tube"])
+    tubes: TubeCount = Field(1, examples=["1"])
+    gap: Length | None = Field(None, examples=["2in"])
+    state: StateNames = Field(frozenset(), examples=["young"])
 
 
 def _names_another_kind(given: Mapping[str, str]) -> bool:

@@ -8,7 +8,6 @@ __all__ = ["ASK"]
 
 ASK = Command(
     name="ask",
-    summary="Any question in your own words; I tell what I still need, in plain words",
     query=AskQuery,
     route=route,
     lacks=lacking_reply,

@@ -5,9 +5,10 @@ from pathlib import Path
 
 import pytest
 
+from bot.commands import ALL_COMMANDS
 from bot.completion import complete, complete_line
 from bot.fronts.console import converse
-from bot.fronts.demo import SCENES, play
+from bot.fronts.demo import play
 from bot.preferences import Preferences
 from tests.bot.program import run, started
 
@@ -172,13 +173,14 @@ def test_the_first_picture_of_a_fresh_machine_brings_no_word_of_a_library(
     assert told in done.stderr + done.stdout
 
 
-def test_the_demo_plays_every_scene_and_keeps_the_answers(
+def test_the_demo_plays_every_example_and_keeps_the_answers(
     tmp_path: Path, anyone: Preferences
 ) -> None:
     written: list[str] = []
     play(written.append, anyone, tmp_path / "out", every=True)
-    assert len(written) == 2 * len(SCENES)
-    assert len(list((tmp_path / "out").glob("*.json"))) == len(SCENES)
+    examples = sum(len(command.examples) for command in ALL_COMMANDS)
+    assert len(written) == 2 * examples
+    assert len(list((tmp_path / "out").glob("*.json"))) == examples
     assert list((tmp_path / "out").glob("*-distance.png"))
 
 

@@ -6,7 +6,7 @@ from bot.ask import ask
 from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS, STORED_COMMANDS
 from bot.language.units import Units
-from bot.menu import STORED_GROUPS
+from bot.menu import GROUPS, STORED_GROUPS, about_group, about_option, about_question
 from bot.preferences import LANGUAGES, Language, Preferences
 from bot.questions.general.help import EVERYDAY, TOPICS
 from bot.saying.voice import voice
@@ -60,14 +60,16 @@ def test_help_on_a_topic_or_group_lists_its_questions(wish: str) -> None:
     assert {row[0] for row in reply.table.rows} <= known
 
 
-def test_what_a_question_answers_and_its_options_are_for_is_told_alike_everywhere() -> None:
-    """Discord takes the texts of the list of commands, the help those of the words."""
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_a_question_answers_and_its_options_are_for_fits_into_a_menu(
+    language: Language,
+) -> None:
+    said = voice(language, Units.IN).text
+    menu = [about_group(group) for group in (*GROUPS, *STORED_GROUPS, "for")]
     for command in ALL_COMMANDS:
-        slug = command.name.replace(" ", "-")
-        assert said(f"summary-{slug}") == command.summary, "mend bot/words/*/summary.ftl too"
-        for option in command.query.options():
-            key = f"option-{slug}-{option.name}"
-            assert said(key) == option.description, "mend bot/words/*/option.ftl too"
+        menu.append(about_question(command.name))
+        menu += [about_option(command.name, one.name) for one in command.query.options()]
+    assert [told for told in map(said, menu) if not 1 <= len(told) <= 100] == []
 
 
 def test_no_word_is_kept_of_a_question_that_is_gone() -> None:

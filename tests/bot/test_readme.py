@@ -3,10 +3,8 @@
 import re
 from pathlib import Path
 
-from bot.ask import ask
-from bot.commands import COMMANDS
-from bot.fronts.demo import SCENES, sample_session
-from bot.preferences import Preferences
+from bot.fronts.demo import sample_session
+from bot.fronts.listed import table
 
 ROOT = Path(__file__).parent.parent.parent
 README = (ROOT / "README.md").read_text(encoding="utf-8")
@@ -37,7 +35,7 @@ def test_it_is_read_in_two_screens() -> None:
     assert len(README.splitlines()) <= 105
 
 
-def test_the_demo_plays_every_question_a_keeper_may_ask() -> None:
-    played = {ask(scene.line, Preferences()).command for scene in SCENES}
-    played |= {scene.line.split()[0] for scene in SCENES}
-    assert {command.name for command in COMMANDS} - {"ask"} <= played
+def test_the_table_is_the_list_of_questions() -> None:
+    shown = re.search(r"(\| you want to know \| ask \|\n.*?\n)\n", README, re.DOTALL)
+    assert shown is not None
+    assert shown[1] == table(), "renew it from: python -m bot commands --table"

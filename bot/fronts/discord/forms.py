@@ -13,8 +13,10 @@ from bot.commands import command_named
 from bot.facts import Say
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.localised import described
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, note_arrival, send
+from bot.menu import about_option
 from bot.preferences import FIRST
 from bot.queries.query import QueryOption
 
@@ -76,7 +78,7 @@ def form_for(question: Question) -> discord.ui.Modal:
         custom_id=question.custom_id(_FORM),
     )
     for option in _chosen(question):
-        form.add_item(_field(option, question.given.get(option.name, "")))
+        form.add_item(_field(question.command, option, question.given.get(option.name, "")))
     # A form that is closed unsent would be kept for ever; its id is enough to know it again.
     form.stop()
     return form
@@ -115,15 +117,15 @@ def _not_understood(question: Question) -> set[str]:
     return set(command.query.lacking(question.given))
 
 
-def _field(option: QueryOption, value: str) -> discord.ui.Label[Any]:
+def _field(command: str, option: QueryOption, value: str) -> discord.ui.Label[Any]:
     if 0 < len(option.choices) <= _MOST_CHOICES and value in ("", *option.choices):
-        return _choice(option, value)
+        return _choice(command, option, value)
     sentence = "\n" in value or len(value) > _LONGEST_VALUE
     longest = _LONGEST_SENTENCE if sentence else _LONGEST_VALUE
     style = discord.TextStyle.paragraph if sentence else discord.TextStyle.short
     return discord.ui.Label(
         text=option.name[:_LONGEST_FIELD_NAME],
-        description=option.description,
+        description=described(about_option(command, option.name)),
         component=discord.ui.TextInput(
             custom_id=option.name,
             style=style,
@@ -135,7 +137,7 @@ def _field(option: QueryOption, value: str) -> discord.ui.Label[Any]:
     )
 
 
-def _choice(option: QueryOption, value: str) -> discord.ui.Label[Any]:
+def _choice(command: str, option: QueryOption, value: str) -> discord.ui.Label[Any]:
     """Return the field of an option that is picked and not typed."""
     offered = [
         discord.SelectOption(label=choice, value=choice, default=choice == value)
@@ -143,7 +145,7 @@ def _choice(option: QueryOption, value: str) -> discord.ui.Label[Any]:
     ]
     return discord.ui.Label(
         text=option.name[:_LONGEST_FIELD_NAME],
-        description=option.description,
+        description=described(about_option(command, option.name)),
         component=discord.ui.Select(
             custom_id=option.name,
             options=offered,

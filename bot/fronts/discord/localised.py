@@ -1,33 +1,32 @@
-"""The descriptions in Discord's menu in other languages; names stay as they are typed."""
+"""The descriptions in Discord's menu in every language; names stay as they are typed."""
 
-import tomllib
-from collections.abc import Mapping
-from functools import cache
-from importlib.resources import files
 from typing import Any, Final
 
 import discord
 from discord import app_commands
 
+from bot.facts import Say
+from bot.language.units import Units
 from bot.preferences import FIRST, OFFERED
+from bot.saying.voice import voice
 
-__all__ = ["Descriptions", "menu_words"]
+__all__ = ["Descriptions", "described", "in_menu"]
 
-_Where = app_commands.TranslationContextLocation
-_DESCRIBED: Final = frozenset(
-    {_Where.command_description, _Where.group_description, _Where.parameter_description}
-)
+_SAY: Final = "say"
 
 
-@cache
-def menu_words(language: str) -> Mapping[str, str]:
-    """Return the descriptions in a language by those in English."""
-    path = files("bot.words") / language / "menu.toml"
-    return tomllib.loads(path.read_text(encoding="utf-8")) if path.is_file() else {}
+def described(say: Say, language: str = FIRST) -> str:
+    """Return a description in a language."""
+    return voice(language, Units.CM).text(say)
+
+
+def in_menu(say: Say) -> app_commands.locale_str:
+    """Return a description in English that knows how it is said in other languages."""
+    return app_commands.locale_str(described(say), **{_SAY: say})
 
 
 class Descriptions(app_commands.Translator):
-    """Gives the tree the descriptions of every language that is offered and has them."""
+    """Gives the tree the descriptions of every language that is offered."""
 
     async def translate(
         self,
@@ -37,6 +36,6 @@ class Descriptions(app_commands.Translator):
     ) -> str | None:
         """Return a description in the language of a locale, or nothing: then it is English."""
         language = locale.value.partition("-")[0]
-        if context.location not in _DESCRIBED or language == FIRST or language not in OFFERED:
+        if _SAY not in string.extras or language == FIRST or language not in OFFERED:
             return None
-        return menu_words(language).get(string.message)
+        return described(string.extras[_SAY], language)

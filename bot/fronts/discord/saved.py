@@ -12,6 +12,7 @@ from bot.command import Command
 from bot.commands import STORED_COMMANDS
 from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
+from bot.fronts.discord.localised import in_menu
 from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import is_moderator
@@ -26,7 +27,7 @@ from bot.fronts.discord.sending import (
     think,
 )
 from bot.fronts.discord.sure import SURE, SureButton, asks_to_be_sure
-from bot.menu import STORED_GROUPS
+from bot.menu import STORED_GROUPS, about_group
 from bot.problems import problem
 from bot.questions.saved.files import MOST_IMPORT
 from bot.render.post import MOST_CARD, MOST_TEXT, render_post
@@ -50,10 +51,10 @@ _LONGEST_WORDS: Final = 1024
 def saved_groups(slash: Slash) -> list[app_commands.Group]:
     """Return the groups; ``slash`` makes a slash command of a question and a callback."""
     groups = []
-    for name, about in STORED_GROUPS.items():
+    for name in STORED_GROUPS:
         within = [c for c in STORED_COMMANDS if c.name.partition(" ")[0] == name]
         for_moderators = all(command.who == "moderator" for command in within)
-        group = _group(name, about, for_moderators=for_moderators)
+        group = _group(name, for_moderators=for_moderators)
         for command in within:
             sub = slash(command, _answering(command))
             if for_moderators:
@@ -63,7 +64,8 @@ def saved_groups(slash: Slash) -> list[app_commands.Group]:
     return groups
 
 
-def _group(name: str, about: str, *, for_moderators: bool) -> app_commands.Group:
+def _group(name: str, *, for_moderators: bool) -> app_commands.Group:
+    about = in_menu(about_group(name))
     if not for_moderators:
         return app_commands.Group(name=name, description=about)
     return app_commands.Group(

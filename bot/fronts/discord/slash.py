@@ -12,14 +12,16 @@ from discord import app_commands
 from bot.command import Command
 from bot.commands import COMMANDS
 from bot.completion import complete
+from bot.facts import Say
 from bot.fronts.discord.forms import form_for
 from bot.fronts.discord.limits import admitted
+from bot.fronts.discord.localised import in_menu
 from bot.fronts.discord.menus import message_menus
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import is_moderator
 from bot.fronts.discord.saved import saved_groups
 from bot.fronts.discord.sending import Message, guarded, send
-from bot.menu import GROUPS, menu_name
+from bot.menu import GROUPS, about_group, about_option, about_question, menu_name
 from bot.queries.query import QueryOption
 
 if TYPE_CHECKING:
@@ -35,7 +37,7 @@ _NEEDS_RIGHT = (
     "administrator of the server can give you."
 )
 _FOR = "for"
-_FOR_WORDS = "a member to answer: posted in the channel, and only they are told"
+_FOR_SAYS = Say("menu-for")
 _LONGEST_OPTION = 200
 _LONGEST_SENTENCE = 2000
 _MOST_CHOICES = 25
@@ -84,8 +86,8 @@ def build_tree(client: "Noonstone") -> Tree:
         allowed_installs=app_commands.AppInstallationType(guild=True, user=True),
     )
     groups = {
-        name: app_commands.Group(name=name, description=about)
-        for name, (about, _) in GROUPS.items()
+        name: app_commands.Group(name=name, description=in_menu(about_group(name)))
+        for name in GROUPS
     }
     for command in COMMANDS:
         first = menu_name(command.name).partition(" ")[0]
@@ -145,7 +147,8 @@ def slash_form(
     _declare(callback, command, parameters, addressed=addressed)
     # Only the last word names it: the first one, if there are two, is the group's.
     name = command.name.rpartition(" ")[2]
-    return app_commands.Command(name=name, description=command.summary, callback=callback)
+    told = in_menu(about_question(command.name))
+    return app_commands.Command(name=name, description=told, callback=callback)
 
 
 def _declare(
@@ -167,12 +170,15 @@ def _declare(
         )
         for name, option in parameters.items()
     ]
-    described = {name: option.description for name, option in parameters.items()}
+    described = {
+        name: in_menu(about_option(command.name, option.name))
+        for name, option in parameters.items()
+    }
     names = {name: option.name for name, option in parameters.items()}
     if addressed:
         who = discord.Member | discord.User
         signature.append(_parameter(_parameter_name(_FOR), who, required=False))
-        described[_parameter_name(_FOR)] = _FOR_WORDS
+        described[_parameter_name(_FOR)] = in_menu(_FOR_SAYS)
         names[_parameter_name(_FOR)] = _FOR
     callback.__signature__ = inspect.Signature(signature)  # type: ignore[attr-defined]
     app_commands.describe(**described)(callback)

@@ -8,6 +8,7 @@ from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS, STORED_COMMANDS
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition
+from bot.menu import about_option, about_question
 from bot.queries.query import QueryOption
 
 __all__ = ["Asked", "questions_in_parts", "questions_of"]
@@ -39,12 +40,11 @@ def questions_in_parts(edition: Edition) -> list[tuple[str, list[Asked]]]:
 
 
 def _asked(command: Command, edition: Edition) -> Asked:
-    slug = command.name.replace(" ", "-")
     return Asked(
         command,
-        edition.say(Say.of("summary", slug)),
+        edition.say(about_question(command.name)),
         tuple(
-            (option, edition.say(Say.of("option", slug, option.name)))
+            (option, edition.say(about_option(command.name, option.name)))
             for option in command.query.options()
         ),
         tuple(guide.page(page, edition.language) for page in command.guide),

@@ -80,7 +80,6 @@ def tell(facts: About) -> Layered:
 
 ABOUT = Command(
     name="about",
-    summary="What is stored, where the numbers come from, and the cautions",
     query=AboutQuery,
     facts=about,
     tell=tell,

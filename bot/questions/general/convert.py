@@ -168,7 +168,6 @@ def _more(facts: Converted, say: Says) -> Iterator[Say]:
 
 CONVERT = Command(
     name="convert",
-    summary="Inches to centimetres, °F to °C, and back; differences kept apart",
     query=ConvertQuery,
     facts=converted,
     tell=tell,

@@ -202,7 +202,6 @@ def _unread(facts: GuideUnread) -> Layered:
 
 GUIDE = Command(
     name="guide",
-    summary="Open a page of the beginner guide",
     query=GuideQuery,
     facts=guide_asked,
     tell=tell_guide,

@@ -9,12 +9,12 @@ from dataclasses import dataclass
 from enum import Enum
 
 from bot.command import Command
-from bot.commands import ALL_COMMANDS, command_named
+from bot.commands import ALL_COMMANDS, COMMANDS, command_named
 from bot.facts import Say, Says
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
-from bot.menu import STORED_GROUPS
+from bot.menu import STORED_GROUPS, about_option, about_question, topic_of
 from bot.preferences import Context
 from bot.queries.general import HelpQuery
 from bot.queries.query import QueryOption
@@ -35,10 +35,10 @@ class Topic(Enum):
     ALL = "all"
 
 
+_NAMED = {"uv": Topic.UV, "heat": Topic.WARMTH}
 TOPICS = {
-    Topic.UV: ("distance", "uvi", "tube", "meter", "decline", "section", "dose", "card"),
-    Topic.WARMTH: ("temps", "basking", "watts", "air", "night", "hours", "surface", "lamp"),
-    Topic.ALL: ("ask", "check", "plan", "needs", "convert", "guide", "help", "about"),
+    topic: tuple(n for n in COMMANDS.names if _NAMED.get(topic_of(n), Topic.ALL) is topic)
+    for topic in Topic
 }
 # Typed for a topic; the name of a question is that question.
 _WISHES = {"uv": Topic.UV, "heat": Topic.WARMTH, "warmth": Topic.WARMTH, "all": Topic.ALL}
@@ -159,11 +159,7 @@ def _names(topic: Topic) -> tuple[Say, HelpNames]:
 
 
 def _question(name: str) -> HelpQuestion:
-    return HelpQuestion(name, Say.of("summary", _slug(name)))
-
-
-def _slug(name: str) -> str:
-    return name.replace(" ", "-")
+    return HelpQuestion(name, about_question(name))
 
 
 def _group(about: Say, within: Sequence[str]) -> HelpGroup:
@@ -176,7 +172,7 @@ def _group(about: Say, within: Sequence[str]) -> HelpGroup:
 def _one(command: Command) -> HelpOne:
     return HelpOne(
         name=command.name,
-        what=Say.of("summary", _slug(command.name)),
+        what=about_question(command.name),
         options=tuple(_option(command, option) for option in command.query.options()),
         examples=tuple(HelpExample(example) for example in command.examples),
         guide=command.guide,
@@ -185,7 +181,7 @@ def _one(command: Command) -> HelpOne:
 
 def _option(command: Command, option: QueryOption) -> HelpOption:
     typed = f"{option.name}:{option.example}" if option.example else option.name
-    what = Say.of("option", _slug(command.name), option.name)
+    what = about_option(command.name, option.name)
     return HelpOption(typed, what, option.required, option.choices)
 
 
@@ -260,7 +256,6 @@ def _unread(facts: HelpUnread) -> Layered:
 
 HELP = Command(
     name="help",
-    summary="What you can ask, with examples that work",
     query=HelpQuery,
     facts=asked,
     tell=tell,

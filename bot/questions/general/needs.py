@@ -136,7 +136,6 @@ def _label(one: OneNeed) -> Say:
 
 NEEDS = Command(
     name="needs",
-    summary="What an animal needs: UV, basking spot, cool end, night, hours, and who says so",
     query=NeedsQuery,
     facts=needs,
     tell=tell,

@@ -293,7 +293,6 @@ def _numbers(facts: AirHeat, say: Says) -> Iterator[Row]:
 
 AIR = Command(
     name="air",
-    summary="Watts to hold the air of an enclosure, and where the warmth goes",
     query=AirQuery,
     facts=air,
     tell=tell,

@@ -156,7 +156,6 @@ def _lamp_row(facts: LampChoice) -> tuple[Say, Say, Say]:
 
 BASKING = Command(
     name="basking",
-    summary="From your reading to the right surface: move the lamp, change it or dim it",
     query=BaskingQuery,
     facts=basking,
     tell=tell,

@@ -273,7 +273,6 @@ def _table(facts: Seasons) -> Table:
 
 HOURS = Command(
     name="hours",
-    summary="When the lights go on and off: 12 hours all year, or seasons month by month",
     query=HoursQuery,
     facts=light_hours,
     tell=tell,

@@ -239,7 +239,6 @@ def _unknown_told(facts: LampUnknown) -> Layered:
 
 LAMP = Command(
     name="lamp",
-    summary="What a kind of lamp or heater is good for, and why",
     query=LampQuery,
     facts=lamp,
     tell=tell,

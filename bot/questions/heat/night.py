@@ -210,7 +210,6 @@ def _care(facts: Night, say: Says) -> Iterator[Care]:
 
 NIGHT = Command(
     name="night",
-    summary="Whether the night needs heat, and how to give it without light",
     query=NightQuery,
     facts=night,
     tell=tell,

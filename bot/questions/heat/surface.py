@@ -167,7 +167,6 @@ def _unread_told(facts: SurfaceUnread) -> Layered:
 
 SURFACE = Command(
     name="surface",
-    summary="What a surface really is, from what an infrared gun shows",
     query=SurfaceQuery,
     facts=surface,
     tell=tell,

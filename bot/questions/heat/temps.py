@@ -152,7 +152,6 @@ def _values(facts: Temps) -> Iterator[tuple[str, Temp | None]]:
 
 TEMPS = Command(
     name="temps",
-    summary="What your temperature readings say, and the one thing to do first",
     query=TempsQuery,
     facts=temps,
     tell=tell,

@@ -207,7 +207,6 @@ def _numbers(facts: FirstLamp, say: Says) -> Iterator[Row]:
 
 WATTS = Command(
     name="watts",
-    summary="A first wattage for a basking lamp: an honest range, and what to buy",
     query=WattsQuery,
     facts=watts_first,
     tell=tell,

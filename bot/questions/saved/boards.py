@@ -258,7 +258,6 @@ def tell_removed(facts: BoardGone) -> Layered:
 
 BOARD_PREVIEW = Command(
     name="board preview",
-    summary="What a pinned board would say, shown to you alone",
     query=BoardQuery,
     stored=preview,
     tell=tell_preview,
@@ -272,7 +271,6 @@ BOARD_PREVIEW = Command(
 
 BOARD_POST = Command(
     name="board post",
-    summary="Post and pin a board in this channel, kept up to date from then on",
     query=BoardQuery,
     stored=post,
     tell=tell_post,
@@ -283,7 +281,6 @@ BOARD_POST = Command(
 
 BOARD_LIST = Command(
     name="board list",
-    summary="The group's boards and how they stand",
     query=ShowQuery,
     stored=list_,
     tell=tell_list,
@@ -293,7 +290,6 @@ BOARD_LIST = Command(
 
 BOARD_REFRESH = Command(
     name="board refresh",
-    summary="Have all boards looked at again now",
     query=ShowQuery,
     stored=refresh,
     tell=tell_refresh,
@@ -303,7 +299,6 @@ BOARD_REFRESH = Command(
 
 BOARD_REMOVE = Command(
     name="board remove",
-    summary="Unpin and delete a board of this channel",
     query=TopicQuery,
     stored=remove,
     tell=tell_removed,

@@ -137,7 +137,6 @@ def _changed(one: Changed) -> Say:
 
 MINE_COMPARE = Command(
     name="mine compare",
-    summary="Two days of an enclosure beside each other",
     query=CompareQuery,
     stored=compare,
     tell=tell_compare,

@@ -70,7 +70,6 @@ def tell_removed(facts: EnclosureGone) -> Layered:
 
 MINE_REMOVE = Command(
     name="mine remove",
-    summary="Take an enclosure of yours away, with its readings and reminders",
     query=RemoveQuery,
     stored=remove,
     tell=tell_removed,

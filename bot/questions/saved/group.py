@@ -227,7 +227,6 @@ def tell_answers(facts: AnswersShown) -> Layered:
 
 SERVER_SHOW = Command(
     name="server show",
-    summary="What this group has set: settings, own lamps, screens, targets and animals",
     query=ShowQuery,
     stored=show,
     tell=tell_shown,
@@ -238,7 +237,6 @@ SERVER_SHOW = Command(
 
 SERVER_SET = Command(
     name="server set",
-    summary="The group's first unit, animal, guide address and time zone",
     query=SettingsQuery,
     stored=settings,
     tell=tell_settings,
@@ -249,7 +247,6 @@ SERVER_SET = Command(
 
 SERVER_ANSWERS = Command(
     name="server answers",
-    summary="Whether answers in this channel are for the asker alone or for everybody",
     query=AnswersQuery,
     stored=answers,
     tell=tell_answers,

@@ -122,7 +122,6 @@ def tell_forget(facts: GroupForgetting | GroupForgotten) -> Layered:
 
 SERVER_EXPORT = Command(
     name="server export",
-    summary="All that this group has set, as a file",
     query=ExportQuery,
     stored=export,
     tell=tell_export,
@@ -132,7 +131,6 @@ SERVER_EXPORT = Command(
 
 SERVER_IMPORT = Command(
     name="server import",
-    summary="Take a file back that server export made",
     query=ImportQuery,
     stored=import_,
     tell=tell_import,
@@ -142,7 +140,6 @@ SERVER_IMPORT = Command(
 
 SERVER_FORGET = Command(
     name="server forget",
-    summary="Delete all that is kept of this group, for good",
     query=ForgetQuery,
     stored=forget,
     tell=tell_forget,

@@ -108,7 +108,6 @@ def _cells(box: KeptBox) -> tuple[Say, ...]:
 
 MINE_LIST = Command(
     name="mine list",
-    summary="All that is kept for you: enclosures and reminders",
     query=ListQuery,
     stored=list_,
     tell=tell_list,

@@ -203,7 +203,6 @@ def tell_changes(facts: GroupLog) -> Layered:
 
 SERVER_CHANGES = Command(
     name="server changes",
-    summary="Which moderator changed what, and when",
     query=ShowQuery,
     stored=changes,
     tell=tell_changes,

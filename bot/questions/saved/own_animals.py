@@ -226,7 +226,6 @@ def _rows(facts: AnimalKept, say: Says) -> Iterator[Row]:
 
 SERVER_ANIMAL = Command(
     name="server animal",
-    summary="Add an animal of the group's own, with targets and limits",
     query=AnimalQuery,
     stored=animal,
     tell=tell_animal,

@@ -141,7 +141,6 @@ def tell_removed(facts: OwnGone) -> Layered:
 
 SERVER_REMOVE = Command(
     name="server remove",
-    summary="Take a lamp, a screen, a target or an animal of the group's own away",
     query=DropQuery,
     stored=remove,
     tell=tell_removed,

@@ -143,7 +143,6 @@ def tell_target(facts: TargetKept) -> Layered:
 
 SERVER_TARGET = Command(
     name="server target",
-    summary="Keep a target of the group's own for an animal",
     query=TargetQuery,
     stored=target,
     tell=tell_target,

@@ -181,7 +181,6 @@ def _check_free(name: str, command: str) -> None:
 
 SERVER_LAMP = Command(
     name="server lamp",
-    summary="Keep a lamp class of the group's own, from meter readings",
     query=LampQuery,
     stored=lamp,
     tell=tell_lamp,
@@ -192,7 +191,6 @@ SERVER_LAMP = Command(
 
 SERVER_SCREEN = Command(
     name="server screen",
-    summary="Keep a screen of the group's own",
     query=ScreenQuery,
     stored=screen,
     tell=tell_screen,

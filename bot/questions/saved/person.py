@@ -198,7 +198,6 @@ def _gone(facts: Forgotten) -> Iterator[Row]:
 
 MINE_PREFER = Command(
     name="mine prefer",
-    summary="Your first unit and your time zone, everywhere",
     query=PreferQuery,
     stored=prefer,
     tell=tell_prefer,
@@ -207,7 +206,6 @@ MINE_PREFER = Command(
 
 MINE_EXPORT = Command(
     name="mine export",
-    summary="All that is kept for you, as a file",
     query=ExportQuery,
     stored=export,
     tell=tell_export,
@@ -216,7 +214,6 @@ MINE_EXPORT = Command(
 
 MINE_IMPORT = Command(
     name="mine import",
-    summary="Take a file back that mine export made",
     query=ImportQuery,
     stored=import_,
     tell=tell_import,
@@ -225,7 +222,6 @@ MINE_IMPORT = Command(
 
 MINE_FORGET = Command(
     name="mine forget",
-    summary="Delete all that is kept for you, for good",
     query=ForgetQuery,
     stored=forget,
     tell=tell_forget,

@@ -217,7 +217,6 @@ def tell_unread(facts: Unwritten) -> Layered:
 
 MINE_READING = Command(
     name="mine reading",
-    summary="Write down what you read today: UV index and temperatures",
     query=ReadingQuery,
     stored=read,
     tell=tell_read,
@@ -230,7 +229,6 @@ MINE_READING = Command(
 
 MINE_UNREAD = Command(
     name="mine unread",
-    summary="Take the readings of a day away again",
     query=UnreadQuery,
     stored=unread,
     tell=tell_unread,

@@ -230,7 +230,6 @@ async def _no_such(command: str, number: int, desk: Desk) -> RefusedError:
 
 REMIND_ME = Command(
     name="remind me",
-    summary="A reminder to read the meter, replace the tube, or re-check, in your time zone",
     query=RemindQuery,
     stored=remind,
     tell=tell_remind,
@@ -240,7 +239,6 @@ REMIND_ME = Command(
 
 REMIND_LIST = Command(
     name="remind list",
-    summary="Your reminders, and why one could not be delivered",
     query=ListQuery,
     stored=list_,
     tell=tell_list,
@@ -249,7 +247,6 @@ REMIND_LIST = Command(
 
 REMIND_SNOOZE = Command(
     name="remind snooze",
-    summary="Put a reminder off",
     query=SnoozeQuery,
     stored=snooze,
     tell=tell_snooze,
@@ -258,7 +255,6 @@ REMIND_SNOOZE = Command(
 
 REMIND_OFF = Command(
     name="remind off",
-    summary="Take a reminder away",
     query=NumberQuery,
     stored=off,
     tell=tell_off,

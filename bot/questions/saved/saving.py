@@ -219,7 +219,6 @@ def tell_beyond(facts: BeyondKept) -> Layered:
 
 MINE_SAVE = Command(
     name="mine save",
-    summary="Keep an enclosure of yours, or change what is told of it; only you see it",
     query=SaveQuery,
     stored=save,
     tell=tell_save,

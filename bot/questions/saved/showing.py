@@ -173,7 +173,6 @@ def day_said(day: date) -> Say:
 
 MINE_SHOW = Command(
     name="mine show",
-    summary="An enclosure of yours: set-up, history, how the tube fades, when to read again",
     query=NamedQuery,
     stored=show,
     tell=tell_show,

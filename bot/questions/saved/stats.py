@@ -132,7 +132,6 @@ def _line(week: CountedWeek) -> tuple[Say, ...]:
 
 SERVER_STATS = Command(
     name="server stats",
-    summary="What was asked here by week: questions, animals, guide pages; no text, no person",
     query=StatsQuery,
     stored=stats,
     tell=tell_stats,

@@ -297,7 +297,6 @@ def _care(facts: Checked) -> tuple[Care, ...]:
 
 CHECK = Command(
     name="check",
-    summary="Your whole set-up in your own words: what is fine, what to change first",
     query=CheckQuery,
     facts=check,
     tell=tell,

@@ -51,7 +51,6 @@ def tell(facts: Facts) -> Layered:
 
 PLAN = Command(
     name="plan",
-    summary="A whole set-up from an empty box: what to buy, where it goes, what to measure",
     query=PlanQuery,
     facts=plan,
     tell=tell,

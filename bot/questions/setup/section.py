@@ -82,7 +82,6 @@ def tell(facts: Facts) -> Layered:
 
 SECTION = Command(
     name="section",
-    summary="A map of the UV in your enclosure: platform, shade, and whether heat and UV meet",
     query=SectionQuery,
     facts=section,
     tell=tell,

@@ -86,7 +86,6 @@ def _values(facts: Card) -> Iterator[tuple[str, Figure | None]]:
 
 CARD = Command(
     name="card",
-    summary="A table of distances for every usual tube and screen, to pin in the group",
     query=CardQuery,
     facts=card,
     tell=tell,

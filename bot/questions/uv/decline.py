@@ -150,7 +150,6 @@ def _table(facts: Fading, say: Says) -> Table:
 
 DECLINE = Command(
     name="decline",
-    summary="How your tube fades by dated readings, and when to replace it or read again",
     query=DeclineQuery,
     facts=decline,
     tell=tell,

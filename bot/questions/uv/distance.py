@@ -74,7 +74,6 @@ def tell(facts: Facts) -> Layered:
 
 DISTANCE = Command(
     name="distance",
-    summary="How far the UV tube should hang above the animal's back",
     query=DistanceQuery,
     facts=distance,
     tell=tell,

@@ -272,7 +272,6 @@ def _values(facts: Dose) -> Iterator[tuple[str, Number | Hours | Uvi]]:
 
 DOSE = Command(
     name="dose",
-    summary="A day under the tube beside a day of sun, and how long people may stay in it",
     query=DoseQuery,
     facts=dose,
     tell=tell,

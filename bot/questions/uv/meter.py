@@ -137,7 +137,6 @@ def _picture(facts: Metered, teller: Teller) -> Picture:
 
 METER = Command(
     name="meter",
-    summary="Your own UV meter readings: the distances for your very lamp, and what looks odd",
     query=MeterQuery,
     facts=meter,
     tell=tell,

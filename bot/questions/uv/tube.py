@@ -182,7 +182,6 @@ def _why(facts: TubeChosen, say: Says) -> Iterator[Say]:
 
 TUBE = Command(
     name="tube",
-    summary="Which tube strength and length suit a fixed distance and enclosure",
     query=TubeQuery,
     facts=tube,
     tell=tell,

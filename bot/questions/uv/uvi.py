@@ -263,7 +263,6 @@ def _picture(facts: Expected, say: Says) -> Callable[[Teller], Picture]:
 
 UVI = Command(
     name="uvi",
-    summary="The UV index to expect at a distance, and which way to move",
     query=UviQuery,
     facts=expected,
     tell=tell,

@@ -3,7 +3,7 @@
 ## distance
 option-distance-tube = Stärke auf dem Aufdruck der Röhre: 12%, 6%; mit Messwerten nicht nötig
 option-distance-reflector = hinter der Röhre: polished, plain oder not sure; mit Messwerten nicht nötig
-option-distance-screen = was dazwischen ist: none, 45% (hält so viel ab), passes 55% oder 18x16 0.011in; auch mesh oder not sure
+option-distance-screen = was dazwischen ist: none, 45% (hält ab), passes 55%, 18x16 0.011in, mesh oder not sure
 option-distance-animal = das Tier, etwa bearded dragon
 option-distance-uvi = der UV-Index, den du statt dem des Tieres willst, etwa 3-5
 option-distance-length = Länge der Röhre oder die Watt darauf: 22in, 85cm, 39W
