@@ -17,6 +17,9 @@ _EXAMPLE = "120x60x60 cm"
 # Rule for a size without a unit: up to ten can only be feet, because no home is ten inches or
 # ten centimetres long. Everything else takes the caller's unit, or is asked about.
 _MOST_FEET = 10
+# Beside that, one unit alone makes sense of most sizes: no box that an animal lives in is as narrow
+# as 28 cm, and into none as wide as 36 in a keeper's arm reaches. Rules of ours, no source.
+_NARROWEST_CM, _WIDEST_IN, _LONGEST_IN = 28, 36, 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,11 +68,21 @@ def size_of(sides: list[Side], bare: str | None, text: str) -> Size | None:
     """Return the size of three sides, or None where nothing says which unit they have."""
     written = sides[-1].unit or next((side.unit for side in sides if side.unit), None)
     small = max(side.value for side in sides) <= _MOST_FEET
-    unit = written or ("ft" if small else bare)
+    unit = written or ("ft" if small else bare or _only_sense(sides))
     if unit is None:
         return None
     length, depth, height = (float(exact(s.value, s.unit or unit, "m")) for s in sides)
     return Size(length, depth, height, unit, text, written is None)
+
+
+def _only_sense(sides: list[Side]) -> str | None:
+    """Return the unit that alone makes a home of three bare numbers; None where both or none do."""
+    narrow, wide = (end(side.value for side in sides) for end in (min, max))
+    in_cm = narrow >= _NARROWEST_CM
+    in_inches = narrow <= _WIDEST_IN and wide < _LONGEST_IN
+    if in_cm == in_inches:
+        return None
+    return "cm" if in_cm else "in"
 
 
 @cache

@@ -8,9 +8,9 @@ from importlib.resources import files
 from typing import Any
 
 from bot.language.hearing.distances import measure_of
-from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.facts import Ask, Fact, FactName, Standing
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.scene import Scene
 from bot.language.hearing.strengths import UV_LAMPS
 from bot.language.units import Dimension
 

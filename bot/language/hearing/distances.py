@@ -7,16 +7,16 @@ from dataclasses import replace
 
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
-from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.facts import GONE, Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import ANIMALS, LIVING, Part, Scene, Standing
-from bot.language.hearing.strengths import UV_LAMPS
+from bot.language.hearing.scene import ANIMALS, LIVING, Part, Scene
+from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, UV_LAMPS
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, measured
 from bot.language.units import Dimension, system_of
 
-__all__ = ["distances", "measure_of"]
+__all__ = ["distances", "length_system", "measure_of"]
 
 _TO = {
     "back": FactName.DISTANCE_BACK,
@@ -39,6 +39,8 @@ _TO_THE = re.compile(r" (?:away )?(?:from|above|over|to) (?:the |my |our |his |h
 _BELOW = frozenset(("below", "under", "beneath", "underneath"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.
 _FURTHEST_M = 3
+# Nothing hangs as many inches above an animal: the number is a temperature.
+_NO_INCHES = 60
 # How far from its figure a reference is looked for, in characters.
 _NEAR = 90
 
@@ -58,16 +60,17 @@ def measure_of(figure: Figure, dimension: Dimension, bare: str | None = None) ->
 
 def distances(scene: Scene) -> Iterator[Fact | Ask]:
     """Return what was heard of distances; run before temperatures and after sizes."""
-    system, told = _system(scene), _sources(scene)
+    system, told = length_system(scene), _sources(scene)
     for figure in scene.figures:
         if figure.kind not in ("length", "plain") or not scene.free(figure):
             continue
-        if scene.standing(figure) in (Standing.WISH, Standing.NOT) or _is_no_distance(
-            scene, figure
-        ):
+        if scene.standing(figure) in GONE or _is_no_distance(scene, figure):
             continue
         reference, parts = _reference(scene, figure)
-        if figure.kind == "plain" and not (reference and _says_distance(scene, figure)):
+        if figure.kind == "plain" and (
+            not (reference and _says_distance(scene, figure))
+            or (figure.low >= _NO_INCHES and system != "cm")
+        ):
             continue
         source = _source(scene, figure, told)
         if not (reference or source or _says_distance(scene, figure)):
@@ -89,7 +92,7 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
             yield scene.ask(name, Say("unclear-far"), figure, *parts)
 
 
-def _system(scene: Scene) -> str | None:
+def length_system(scene: Scene) -> str | None:
     """Return the unit of bare lengths: that of the system the rest of the text is written in."""
     kinds = ("length", "temperature", "size")
     systems = {system_of(f.unit) for f in scene.figures if f.unit and f.kind in kinds}
@@ -101,6 +104,13 @@ def _is_no_distance(scene: Scene, figure: Figure) -> bool:
     if adjective and not scene.words(figure.end, adjective.start):
         return True
     if scene.next_word(figure.end) in word_list("things_with_a_size"):
+        return True
+    following = scene.words(figure.end, figure.end + 16)[:2]
+    if following[:1] == ["of"] and following[1:] not in (["the"], ["him"], ["her"], ["it"]):
+        # "3 inches of substrate."
+        return True
+    if following in (["up", "on"], ["up", "off"]):
+        # "He sits 4 in up on a rock."
         return True
     living = scene.before(figure.start, LIVING, figure.start - 24)
     between = scene.words(living.end, figure.start) if living else []
@@ -208,9 +218,21 @@ def _sources(scene: Scene) -> list[tuple[int, str]]:
         (mark.start, _side_of(lamp if lamp and _is_holder(scene, lamp, mark) else mark))
         for lamp, mark in named
     ]
-    told += [(f.start, "heat") for f in scene.figures if f.kind == "power"]
-    told += [(f.start, "uv") for f in scene.figures if f.kind == "percent" and f.high <= 20]
+    told += [(f.start, _side_of_watts(scene, f)) for f in scene.figures if f.kind == "power"]
+    told += [(f.start, "uv") for f in scene.figures if _is_label(f)]
     return sorted(told)
+
+
+def _side_of_watts(scene: Scene, figure: Figure) -> str:
+    """Return "uv" for the watts beside a label, as in 12% 39w, and "heat" for any other."""
+    near = scene.figures.within(figure.start - 14, figure.end + 10)
+    of_tube = str(figure.low) in word_list("tube_watts") and any(_is_label(f) for f in near)
+    return "uv" if of_tube else "heat"
+
+
+def _is_label(figure: Figure) -> bool:
+    older = figure.kind == "plain" and figure.text.endswith((".0", ",0")) and figure.low in LABELS
+    return older or (figure.kind == "percent" and figure.high <= STRONGEST_TUBE)
 
 
 def _is_holder(scene: Scene, lamp: Mark, mark: Mark) -> bool:

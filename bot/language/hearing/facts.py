@@ -11,6 +11,9 @@ from bot.language.screens import Pane, Screen
 from bot.language.sizes import Size
 
 __all__ = [
+    "GONE",
+    "THERE",
+    "WISHES",
     "Ask",
     "Fact",
     "FactName",
@@ -20,6 +23,8 @@ __all__ = [
     "Lid",
     "Material",
     "Placement",
+    "Scope",
+    "Standing",
     "Thermometer",
 ]
 
@@ -144,12 +149,41 @@ FactValue = (
 )
 
 
+class Standing(StrEnum):
+    """How something that was said stands: it is there, it was, it is wished, asked, planned…"""
+
+    IS = "is"
+    WAS = "was"
+    WISHED = "wished"
+    ASKED = "asked"
+    PLANNED = "planned"
+    OTHERS = "others"
+    NOT = "not"
+
+
+THERE = frozenset((Standing.IS, Standing.PLANNED))
+"""What fills a question: what is there, and what is to come."""
+
+WISHES = frozenset((Standing.WISHED, Standing.OTHERS, Standing.WAS))
+"""What somebody says that should be, what others have, and what was."""
+
+GONE = WISHES | {Standing.NOT}
+"""What is not there."""
+
+
+@dataclass(frozen=True, slots=True)
+class Scope:
+    """Which of several animals a fact is told of, by the order in which they were named."""
+
+    animal: int = 0
+
+
 @dataclass(frozen=True, slots=True)
 class Fact:
     """One thing that was said; ``words`` are the asker's own, from ``start`` to ``end``.
 
     ``hedged`` marks a guess or a plan ("maybe", "about", "want to use"), ``assumed`` a unit or a
-    name that was not written.
+    name that was not written, ``corrects`` that it stands in the place of what was said before.
     """
 
     name: FactName
@@ -159,6 +193,9 @@ class Fact:
     end: int
     hedged: bool = False
     assumed: bool = False
+    standing: Standing = Standing.IS
+    scope: Scope = Scope()
+    corrects: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,10 +215,15 @@ class Ask:
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """All that was heard in a text, in the order of the words."""
+    """All that was heard in a text, in the order of the words.
+
+    ``aside`` are the facts that are not so now: what was, what others have, what is wished for or
+    asked about. They fill no question.
+    """
 
     facts: tuple[Fact, ...]
     questions: tuple[Ask, ...]
+    aside: tuple[Fact, ...] = ()
 
     def all(self, name: FactName) -> tuple[Fact, ...]:
         """Return every fact of this name."""

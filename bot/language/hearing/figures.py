@@ -32,7 +32,10 @@ _NUMBER = re.compile(rf"[-+]?\s?{NUMERAL}\s*")
 _WORDED = re.compile(rf"(?:{WORDED})(?:\s+and\s+an?\s+half)?\s+")
 _HAS_CROSS = re.compile(r"[x*]|by")
 _TIMES = re.compile(r"[0-9]{1,2}\s?x\s?(?=[0-9]{2,3}\s?w|[0-9]{1,2}(?:\.0(?![0-9])|\s?%))")
-_GALLONS = re.compile(r"([0-9]{2,3})\s?g(?=\s(?:tank|breeder|long|aquarium|tall)\b)")
+_GALLONS = re.compile(
+    r"([0-9]{2,3})(?:\s?g(?=\s(?:tank|breeder|long|aquarium|tall)\b)|(?=\s(?:gallon )?breeder\b))"
+    r"|(20|33|40|55)(?=\slong\b(?! x))"
+)
 # After these words a lone "in" is the preposition: a 12 in a shiny hood.
 _IN_THE = re.compile(
     r"\s+(?:a|an|the|my|his|her|their|our|this|that|it|one|summer|winter|there|here)\b"
@@ -41,7 +44,9 @@ _IN_THE = re.compile(
 _WITH = re.compile(r"/|(?<=\sw)\s+(?:a|an|the|my|his|her|no|both|only|some|this|it)\b")
 # What stands between a figure and the same in the other unit, and how far the two may be apart.
 _BOTH_UNITS = re.compile(r"\s*(?:/|\(|=|or|aka|,? ?i\.?e\.?)\s*")
-_INSTEAD = re.compile(r"\s*(?:now )?(?:instead of|rather than) ")
+_INSTEAD = re.compile(r"\s*(?:now )?,? ?(?:instead of|rather than|(?:and )?not) ")
+_AND = re.compile(r"\s+(?:and|to)\s+")
+_ISH = re.compile(r"(?<=[0-9])[- ]?ish(?= ?(?:in|inch|inches|cm|°|degrees?|f|c)\b)")
 _SI: dict[str, tuple[str, Fraction]] = {
     Dimension.LENGTH: ("m", Fraction(1, 20)),
     Dimension.TEMPERATURE: ("degC", Fraction(2)),
@@ -50,7 +55,12 @@ _SI: dict[str, tuple[str, Fraction]] = {
 _APART = re.compile(r"[0-9]\s+[dhklsy]$")
 _APART_IN = re.compile(r"\s+in$")
 _A_LETTER = re.compile(r"an?\s+\w{1,2}$")
+_A_METER = re.compile(r"an?\s+(?:meter|metre)")
+_FAR = re.compile(r"\s+(?:long|away|above|from|over|of|and|wide|tall|up|high|deep|to|square)\b")
+_LITRES = re.compile(r"\s+(?:tank|viv|tub|box|terrarium|aquarium|rub|bin)\b")
 _PASSED = re.compile(r"[-+]?[0-9.,_]*[0-9]|\S")
+# The letter of a side: 20L x 12W x 12H.
+_SIDE_LETTER = re.compile(r"\s?[lwdh](?![a-z])")
 _IN_INCHES = re.compile(r"\s*(?:tank|viv|cage|enclosure)?\s*in inches\b")
 
 
@@ -60,6 +70,7 @@ class Figure:
 
     ``kind`` is a dimension, or "plain", "degrees", "percent", "size", "cross", "clock", "pair".
     ``sides`` holds what was written: one side, two of a range or a pair, two or three of a size.
+    ``told_to`` is where a correction ends that gave the figure its value; 0 if there was none.
     """
 
     kind: str
@@ -67,6 +78,7 @@ class Figure:
     text: str
     start: int
     end: int
+    told_to: int = 0
 
     @property
     def low(self) -> Fraction:
@@ -86,7 +98,7 @@ class Figure:
 
 def figures_of(text: str, taken: Iterable[tuple[int, int]], most: int) -> list[Figure]:
     """Return the first figures of a normalised lower-case text outside the taken spans."""
-    free = _blanked(text, taken)
+    free = _ISH.sub(lambda found: " " * len(found[0]), _blanked(text, taken))
     found: list[Figure] = []
     closing = _closing_quotes(free)
     at = 0
@@ -171,7 +183,7 @@ def _figure(text: str, at: int, closing: frozenset[int]) -> Figure | None:
         return Figure("pair", sides, pair[0], at, pair.end())
     gallons = _GALLONS.match(text, at)
     if gallons:
-        side = Side(Fraction(gallons[1]), "gal", gallons.end())
+        side = Side(Fraction(gallons[1] or gallons[2]), "gal", gallons.end())
         return Figure(Dimension.VOLUME, (side,), gallons[0], at, gallons.end())
     clock = _CLOCK.match(text, at)
     if clock and (clock[2] or clock[3]):
@@ -217,6 +229,11 @@ def _side(text: str, at: int, closing: frozenset[int]) -> tuple[str, Side] | Non
 def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool:
     written = text[at : side.end].rstrip(".")
     last = written[-1]
+    if _A_METER.fullmatch(written):
+        # "Borrowed a meter" tells of a UV meter.
+        return _FAR.match(text, side.end) is None
+    if last == "l" and _LITRES.match(text, side.end):
+        return False
     if last == '"':
         return side.end - 1 in closing
     if written.endswith("day") and side.value > 1:
@@ -236,7 +253,8 @@ def _quantity(text: str, at: int, closing: frozenset[int]) -> Figure | None:
     if first is None:
         return None
     kind, low = first
-    to = TO.match(text, low.end)
+    between = text.endswith("between ", 0, at)
+    to = _AND.match(text, low.end) if between else TO.match(text, low.end)
     second = _side(text, to.end(), closing) if to and text[low.end : to.end()] else None
     if to and second and second[1].value >= 0 and _same(kind, second[0]):
         kind = second[0] if kind == "plain" else kind
@@ -261,7 +279,8 @@ def _size(text: str, at: int, closing: frozenset[int]) -> Figure | None:
             if side is None:
                 break
         sides.append(side)
-        cross = _cross().match(text, side.end)
+        lettered = _SIDE_LETTER.match(text, side.end) if not side.unit else None
+        cross = _cross().match(text, lettered.end() if lettered else side.end)
         if cross is None or not re.match(NUMERAL, text[cross.end() : cross.end() + 12]):
             break
         end = cross.end()

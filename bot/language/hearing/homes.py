@@ -6,10 +6,10 @@ from dataclasses import replace
 from fractions import Fraction
 
 from bot.facts import Say
-from bot.language.hearing.distances import measure_of
-from bot.language.hearing.facts import Ask, Fact, FactName, Material
+from bot.language.hearing.distances import length_system, measure_of
+from bot.language.hearing.facts import GONE, THERE, Ask, Fact, FactName, Material
 from bot.language.hearing.figures import Figure
-from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.scene import Scene
 from bot.language.hearing.strengths import STRONGEST_TUBE
 from bot.language.hearing.word_lists import word_list
 from bot.language.sizes import size_of
@@ -35,7 +35,7 @@ def homes(scene: Scene) -> Iterator[Fact | Ask]:
         yield from _size(scene, figure)
     for figure in scene.loose("volume"):
         measure = measure_of(figure, Dimension.VOLUME)
-        there = scene.standing(figure) in (Standing.HAVE, Standing.INTENT)
+        there = scene.standing(figure) in THERE
         if measure and there and not scene.left_behind(figure):
             scene.take(figure)
             yield scene.fact(FactName.VOLUME, measure, figure)
@@ -54,16 +54,18 @@ def homes(scene: Scene) -> Iterator[Fact | Ask]:
     for figure in scene.loose("cross"):
         yield from _two_sides(scene, figure)
     for mark in scene.of("material"):
-        if mark.value != "nothing" and scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
+        if mark.value != "nothing" and scene.standing(mark) in THERE:
             yield scene.fact(FactName.MATERIAL, Material(mark.value), mark)
 
 
 def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
-    if scene.standing(figure) in (Standing.WISH, Standing.NOT) or scene.left_behind(figure):
+    if scene.standing(figure) in GONE or scene.left_behind(figure):
         return
     doubt = next((side.doubt for side in figure.sides if side.doubt), None)
     inches = "in" if figure.text.endswith("in inches") else None
     bare = inches or ("cm" if figure.high >= _SURELY_CM else None)
+    sensible = size_of(list(figure.sides), bare, figure.text) is not None
+    bare = bare if sensible or doubt else length_system(scene)
     size = None if doubt else size_of(list(figure.sides), bare, figure.text)
     if size is None:
         question = Say("unclear-need", Whole(doubt[0])) if doubt else Say("unclear-inches")
@@ -83,7 +85,7 @@ def _corrects(scene: Scene, said: Fact, figure: Figure) -> bool:
 
 def _two_sides(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     """Return the longer of two sides of an enclosure: a table 120cm x 60cm."""
-    if scene.standing(figure) in (Standing.WISH, Standing.NOT) or not figure.unit:
+    if scene.standing(figure) in GONE or not figure.unit:
         return
     longer = max(figure.sides, key=lambda side: side.value)
     measure = measure_of(replace(figure, sides=(longer,)), Dimension.LENGTH, figure.unit)
@@ -94,7 +96,7 @@ def _two_sides(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
 
 def _length(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     """Return a length that is said of the enclosure or of the tube itself."""
-    if scene.standing(figure) in (Standing.WISH, Standing.NOT) or not figure.unit:
+    if scene.standing(figure) in GONE or not figure.unit:
         return
     metres = exact(figure.low, figure.sides[0].unit or figure.unit, "m")
     doubtful = any(side.doubt for side in figure.sides)
@@ -143,19 +145,46 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
     near = scene.figures.within(figure.start - 14, figure.start)
     ends = [part.end for part in parts]
     ends += [f.end for f in near if f.kind == "percent" and f.high <= STRONGEST_TUBE]
-    if not ends or scene.words(max(ends), figure.start) or not figure.unit:
+    between = scene.words(max(ends), figure.start) if ends else []
+    if not ends or set(between) - {"is", "about"} or not figure.unit:
         return False
     following = scene.words(figure.end, figure.end + 16)[:1]
     if following == ["long"]:
         return True
-    if word_list("ways") & set(following):
+    return (
+        not between and not word_list("ways") & set(following) and _has_its_distance(scene, figure)
+    )
+
+
+def _has_its_distance(scene: Scene, figure: Figure) -> bool:
+    """Say whether another length near by tells how far the tube is: 24 inch. Distance 10 in."""
+    for other in scene.figures.within(figure.end, figure.end + 60):
+        if other.kind == "length":
+            following = scene.words(other.end, other.end + 12)[:1]
+            before = scene.words(figure.end, other.start)[-2:]
+            if (word_list("ways") & set(following)) or {"distance", "gap"} & set(before):
+                return True
+    return False
+
+
+def _before_label(scene: Scene, figure: Figure) -> bool:
+    """Say whether a length stands before a strength or a fixture: 34 inch 12%, 22 inch fixture."""
+    of_fixture = scene.next_word(figure.end) in ("fixture", "hood", "strip")
+    if of_fixture:
+        uv = any(f.kind == "percent" and f.high <= STRONGEST_TUBE for f in scene.figures)
+        return uv or bool(scene.of("tube"))
+    if scene.words(figure.end, figure.end + 12)[:2] in (["of", "tube"], ["of", "uvb"]):
+        return True
+    label = next(iter(scene.figures.within(figure.end, figure.end + 8)), None)
+    beside = label is not None and not scene.text[figure.end : label.start].strip()
+    if not beside or label is None or label.kind != "percent" or label.high > STRONGEST_TUBE:
         return False
-    others = scene.figures.within(figure.end, min(scene.sentence(figure.start)[1], figure.end + 60))
-    lengths = (other for other in others if other.kind == "length")
-    return any(word_list("ways") & set(scene.words(f.end, f.end + 12)[:1]) for f in lengths)
+    return _has_its_distance(scene, label)
 
 
 def _of_tube(scene: Scene, figure: Figure) -> bool:
+    if _before_label(scene, figure):
+        return True
     tube = scene.after(figure.end, _TUBE, figure.end + 20)
     if tube and scene.sentence(tube.start) != scene.sentence(figure.start):
         return False

@@ -7,10 +7,10 @@ from itertools import pairwise
 
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
-from bot.language.hearing.facts import Ask, Fact, FactName, LampKind
+from bot.language.hearing.facts import THERE, WISHES, Ask, Fact, FactName, LampKind, Standing
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import Part, Scene, Standing
+from bot.language.hearing.scene import Part, Scene
 from bot.language.hearing.strengths import LABELS, NO_TUBE, STRONGEST_TUBE, tube_beside
 from bot.language.lamps import Fixture, TubeStrength, read_tube_strength
 
@@ -46,7 +46,7 @@ def tubes(scene: Scene) -> Iterator[Fact | Ask]:
         standing = scene.standing(figure)
         if standing is Standing.ASKED:
             yield scene.ask(FactName.TUBE, Say("unclear-tube"), figure, *parts)
-        elif standing in (Standing.HAVE, Standing.INTENT):
+        elif standing in THERE:
             strength = _strength(figure)
             if strength:
                 yield scene.fact(FactName.TUBE, strength, figure, *parts)
@@ -138,7 +138,7 @@ def fixtures(scene: Scene) -> Iterator[Fact | Ask]:
     """Return what was heard of the fixture: polished, plain, or no reflector."""
     for mark in scene.of("reflector"):
         standing = scene.standing(mark)
-        if standing in (Standing.WISH, Standing.ASKED):
+        if standing in (*WISHES, Standing.ASKED):
             continue
         word = scene.denial(mark)
         denied = scene.absent(mark) or (word is not None and word.value == "other")
@@ -169,7 +169,7 @@ def lamp_kinds(scene: Scene) -> Iterator[Fact | Ask]:
         elif standing is Standing.NOT:
             parts = _with_denial(scene, mark, denied=True)
             yield scene.fact(FactName.WITHOUT, LampKind(mark.value), *parts)
-        elif standing is not Standing.WISH:
+        elif standing not in WISHES:
             later = _HIGH_OUTPUT.match(scene.text, mark.end) if mark.value == "t5" else None
             kind = LampKind.T5_HO if later else LampKind(mark.value)
             end = later.end() if later else mark.end

@@ -1,11 +1,15 @@
 """Laying a text out for listening: its phrases, its figures, its sentences and clauses."""
 
 import re
+from collections.abc import Iterator
+from itertools import islice
 
+from bot.language.hearing.corrections import with_corrections
 from bot.language.hearing.figures import Figure, figures_of, told_once
 from bot.language.hearing.lexicon import Mark, Names, known_phrases, marks_of, tokens_of
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.scene import Scene, Words
+from bot.language.hearing.word_lists import word_list
 from bot.language.normal import Normal, normal
 
 __all__ = ["LONGEST_MESSAGE", "MOST_FIGURES", "MOST_MARKS", "laid_out"]
@@ -21,6 +25,11 @@ _MOST_LOOKED_AT = 400
 
 _SENTENCE = re.compile(r"[.!?]+(?=\s|$)|[\n;]+")
 _CLAUSE = re.compile(r"[,()]|\s[-/+]\s|/(?=\s)")
+_SAYS = re.compile(
+    r"\b([a-z']{2,20}) (?:(?:also|always|all|just|once) )?"
+    r"(says?|said|swears?|swore|claims?|claimed|reckons?|recommends?|recommended|suggests?"
+    r"|suggested|insists?)(?![a-z])(?! (?:no|yes|so)\b)"
+)
 _DIGIT = re.compile(r"[0-9]")
 _WORD = re.compile(r"[a-z0-9']+")
 
@@ -38,14 +47,22 @@ def laid_out(text: str, names: Names) -> Scene:
     places = tokens_of(lower)
     animal_marks = names.find(lower, phrases.words)[:_MOST_LOOKED_AT]
     other_marks = marks_of(lower, places, phrases, names.words, _MOST_LOOKED_AT)
-    marks = _without_overlap([*animal_marks, *other_marks])
+    marks = _without_overlap([*animal_marks, *other_marks, *_hearsay(lower)])
     with_digits = [(m.start, m.end) for m in marks if _DIGIT.search(lower, m.start, m.end)]
     figures = Placed(told_once(figures_of(lower, with_digits, MOST_FIGURES), lower))
     kept = [mark for mark in marks if not figures.touching(mark.start, mark.end)]
     tokens = Words(_WORD.finditer(lower))
     sentences = _ends(lower, _SENTENCE)
     clauses = sorted({*sentences, *_ends(lower, _CLAUSE, figures)})
-    return Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses)
+    scene = Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses)
+    return with_corrections(scene)
+
+
+def _hearsay(text: str) -> Iterator[Mark]:
+    """Return where somebody says a figure, or something that is no instrument: the chart says."""
+    for match in islice(_SAYS.finditer(text), _MOST_LOOKED_AT):
+        if match[1] not in word_list("shows_figures"):
+            yield Mark("wish", "hearsay", match.start(2), match.end(2))
 
 
 def _ends(text: str, pattern: re.Pattern[str], figures: Placed[Figure] | None = None) -> list[int]:

@@ -33,7 +33,7 @@ def link_cost(scene: Scene, figure: Figure, place: Mark) -> float:
         return MOST_COST + 1
     between = scene.text[gap[0] : max(gap)]
     words = scene.words(gap[0], max(gap))
-    cost = _NOWHERE * (place.value in ("ambient", "day"))
+    cost = _NOWHERE * (place.value in ("ambient", "day", "gun", "floor", "air"))
     cost += 0.6 * sum(word not in word_list("glue") for word in words) + 0.05 * len(words)
     cost += 1.2 * between.count(",") + 1.2 * between.count("/") + 0.5 * between.count("(")
     cost += 0.8 * ("and" in words) + 1.5 * (" - " in between)

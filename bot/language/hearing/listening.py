@@ -6,7 +6,7 @@ from bot.facts import Say
 from bot.language.hearing.animals import animals_heard
 from bot.language.hearing.counts import counts, lying
 from bot.language.hearing.distances import distances
-from bot.language.hearing.facts import Ask, Fact, FactName, Heard
+from bot.language.hearing.facts import THERE, Ask, Fact, FactName, Heard
 from bot.language.hearing.homes import homes
 from bot.language.hearing.lamps import fixtures, lamp_kinds, tubes
 from bot.language.hearing.laying_out import (
@@ -46,6 +46,9 @@ _LISTENERS: tuple[Callable[[Scene], Iterator[Fact | Ask]], ...] = (
     temperatures,
 )
 
+# What tells figures: heard once more where a figure was told that is not so now.
+_OF_FIGURES = (homes, meter_readings, controls, times, tubes, watts, distances, temperatures)
+
 _TOO_LONG = Say("unclear-long")
 
 
@@ -63,4 +66,13 @@ def hear(text: str, names: Names) -> Heard:
     if len(text) > LONGEST_MESSAGE or too_many:
         head = shown(text)
         questions.append(Ask(FactName.TEXT, _TOO_LONG, text[: len(head)], 0, len(head)))
-    return settled(scene, facts, questions)
+    return settled(scene, facts, questions, _aside(scene))
+
+
+def _aside(scene: Scene) -> list[Fact]:
+    """Return the figures of what was, is wished for, asked about or others have, as facts."""
+    if all(scene.standing(figure) in THERE for figure in scene.figures):
+        return []
+    supposed = scene.supposed()
+    said = (row for listen in _OF_FIGURES for row in listen(supposed))
+    return [row for row in said if isinstance(row, Fact) and row.standing not in THERE]

@@ -4,10 +4,10 @@ import re
 from collections.abc import Iterator
 
 from bot.facts import Say
-from bot.language.hearing.facts import Ask, Fact, FactName, Lid, Placement
+from bot.language.hearing.facts import THERE, WISHES, Ask, Fact, FactName, Lid, Placement, Standing
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import LIVING, Part, Scene, Standing
+from bot.language.hearing.scene import LIVING, Part, Scene
 from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, UV_LAMPS, tube_beside
 from bot.language.hearing.word_lists import word_list
 from bot.language.screens import Blocks, NoScreen, Pane, Passes, pane_in, weaves_in
@@ -57,7 +57,7 @@ def meshes(scene: Scene) -> Iterator[Fact | Ask]:
         yield scene.ask(FactName.SCREEN, Say("unclear-between"), *_with_denial(scene, denied[0]))
     elif not settled & {FactName.SCREEN, FactName.PLACEMENT, FactName.LID}:
         for mark in scene.of("mesh", "noun"):
-            if scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
+            if scene.standing(mark) in THERE:
                 yield scene.ask(FactName.SCREEN, Say("unclear-mesh"), mark)
                 return
 
@@ -74,7 +74,7 @@ def _shares(scene: Scene) -> Iterator[Fact | Ask]:
         mark = told or _mesh_beside(scene, figure)
         if mark is None or not 0 < figure.low <= figure.high < 100:
             continue
-        if scene.standing(figure) is Standing.WISH or (told and _is_asked(scene, figure)):
+        if scene.standing(figure) in WISHES or (told and _is_asked(scene, figure)):
             continue
         scene.take(figure)
         if told is None and figure.low in LABELS and not _another_tube(scene, figure):
@@ -158,7 +158,7 @@ def _nothing_between(scene: Scene) -> Iterator[Fact | Ask]:
 def _panes(scene: Scene) -> Iterator[Fact | Ask]:
     """Return a lid of glass or plastic that the tube shines through."""
     for mark in scene.of("lid", "glass", "plastic"):
-        if scene.standing(mark) not in (Standing.HAVE, Standing.INTENT):
+        if scene.standing(mark) not in THERE:
             continue
         over = scene.before(mark.start, _OVER, max(scene.clause(mark.start)[0], mark.start - 40))
         if over is None or not set(scene.words(over.end, mark.start)) <= _FILLERS:
@@ -182,7 +182,7 @@ def _through_glass(scene: Scene) -> Iterator[Fact | Ask]:
         if match["how"] not in ("through", "behind") and not near:
             # A thermometer sticks on the glass as well.
             continue
-        if scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
+        if scene.standing(mark) in THERE:
             yield scene.fact(FactName.SCREEN, Pane(pane.material, pane.material), mark)
             return
 
@@ -199,7 +199,7 @@ def _placements(scene: Scene) -> Iterator[Fact | Ask]:
         if mark.kind not in ("over", "inside"):
             continue
         standing = scene.standing(mark)
-        if standing in (Standing.NOT, Standing.WISH, Standing.ASKED):
+        if standing not in THERE:
             continue
         lamp = scene.before(mark.start, _SOURCES, scene.clause(mark.start)[0])
         if (lamp and scene.denial(lamp)) or (lamp is None and _behind_reading(scene, mark)):
@@ -277,5 +277,5 @@ def _is_strength(figure: Figure) -> bool:
 
 def _lids(scene: Scene) -> Iterator[Fact | Ask]:
     for mark in scene.of("lid"):
-        if scene.free(mark) and scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
+        if scene.free(mark) and scene.standing(mark) in THERE:
             yield scene.fact(FactName.LID, Lid(mark.value), mark)

@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 
 from bot.language.hearing.distances import measure_of
-from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.facts import GONE, Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.scene import Scene
 from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
 from bot.language.units import Dimension
@@ -22,7 +22,7 @@ def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
     if not scene.of("uvi"):
         return
     for figure in scene.loose("plain"):
-        if figure.high > _MOST_UVI or scene.standing(figure) in (Standing.WISH, Standing.NOT):
+        if figure.high > _MOST_UVI or scene.standing(figure) in GONE:
             continue
         distance = _distance_after(scene, figure)
         if distance and len(figure.sides) == 1:

@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 
 from bot.language.hearing.distances import measure_of
-from bot.language.hearing.facts import Ask, Fact, FactName, Thermometer
+from bot.language.hearing.facts import THERE, Ask, Fact, FactName, Standing, Thermometer
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.scene import Scene
 from bot.language.hearing.word_lists import word_list
 from bot.language.units import Dimension
 
@@ -25,7 +25,7 @@ _LAMPS = frozenset(("lamp", "tube", "heat"))
 def watts(scene: Scene) -> Iterator[Fact | Ask]:
     """Return wattages: of a lamp that shines, or of a heater that does not."""
     for figure in scene.loose("power"):
-        if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
+        if scene.standing(figure) not in THERE:
             continue
         lamp = _lamp_of(scene, figure)
         measure = measure_of(figure, Dimension.POWER)
@@ -80,9 +80,9 @@ def controls(scene: Scene) -> Iterator[Fact | Ask]:
             # "The mat is not on a thermostat" denies it as well as "no thermostat".
             yield scene.fact(FactName.THERMOSTAT, False, word or mark, mark)
             continue
-        if scene.standing(mark) in (Standing.WISH, Standing.ASKED, Standing.NOT):
+        if scene.standing(mark) not in THERE:
             continue
-        if thermostat and scene.standing(mark) is Standing.INTENT:
+        if thermostat and scene.standing(mark) is Standing.PLANNED:
             continue
         if thermostat:
             yield scene.fact(FactName.THERMOSTAT, True, mark)
@@ -111,5 +111,5 @@ def _setting(scene: Scene, mark: Mark) -> Figure | None:
 def thermometers(scene: Scene) -> Iterator[Fact | Ask]:
     """Return what the temperatures were read with."""
     for mark in scene.of("thermometer"):
-        if scene.standing(mark) in (Standing.HAVE, Standing.INTENT):
+        if scene.standing(mark) in THERE:
             yield scene.fact(FactName.THERMOMETER, Thermometer(mark.value), mark)

@@ -4,17 +4,17 @@ import re
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
-from enum import Enum
 
 from bot.facts import Say
-from bot.language.hearing.facts import Ask, Fact, FactName, FactValue
+from bot.language.hearing.facts import Ask, Fact, FactName, FactValue, Standing
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
+from bot.language.hearing.past import is_past
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.word_lists import word_list
 from bot.language.normal import Normal
 
-__all__ = ["ANIMALS", "LIVING", "SPOKEN_NONE", "Part", "Scene", "Standing", "Words"]
+__all__ = ["ANIMALS", "LIVING", "SPOKEN_NONE", "Part", "Scene", "Words"]
 
 Part = Mark | Figure
 
@@ -31,10 +31,6 @@ SPOKEN_NONE = re.compile(r"\s*[:=?]?\s*(?:no|none|nope|nothing)\b\s*(?=[,.;\n)]|
 _WHOSE = frozenset(("the", "my", "his", "her", "its", "it", "i", "we", "this", "that"))
 _ALSO = frozenset(["or", "nor", "and", "a", "an", "any", "the"])
 _GUESSES = frozenset(("hedge", "not"))
-# A figure of before, beside the one of now: 16in away (was 22in).
-_WAS = re.compile(r"(?:\(|,\s|\bnow )(?:it )?was (?:at )?\Z")
-_IT_WAS = re.compile(r"\b(?:was|were) (?:at )?\Z")
-_NOW_ITS = re.compile(r"\b(?:now|lowered|raised|moved|dropped|turned)\b[^0-9.]{0,30}[0-9]")
 _FIGURE = re.compile(r" [0-9]")
 _NEXT_WORD = re.compile(r"[ \t]*([a-z']+)")
 # "The thermostat broke" and "a thermostat comes tomorrow".
@@ -43,10 +39,14 @@ _NOT_THERE = re.compile(
     r"|broke|broken|died|blew|burnt out|burned out)\b"
 )
 _NOT = frozenset(("not",))
+_INSTRUMENTS = frozenset(("thermometer", "uvi", "control"))
 _DIALS = frozenset(("thermometer",))
 _HOW = frozenset(("how",))
 _OWN = re.compile(r"\s+(?:the|my|this|it)\b")
 # A figure that comes with a thing which may only be thought of: a 12% tube, a 40w mat.
+# A reading that somebody wants is a wish; a lamp or a box that somebody wants is a plan.
+_TOLD = frozenset(("length", "temperature", "degrees", "plain", "duration"))
+_READ = frozenset(("temperature", "degrees", "plain"))
 _ASKED_FOR = frozenset(("percent", "power"))
 # What turns the rest of a clause into a wish, a question, a plan, or back into what is.
 _TURNS = frozenset(("restart", "wish", "asked", "intent"))
@@ -67,14 +67,13 @@ class Words:
         return self._texts[bisect_left(self._starts, start) : bisect_right(self._ends, end)]
 
 
-class Standing(Enum):
-    """How something that was mentioned stands: is it there, denied, wished, asked or planned."""
-
-    HAVE = "have"
-    NOT = "not"
-    WISH = "wish"
-    ASKED = "asked"
-    INTENT = "intent"
+_OF_TURN = {
+    "wish": Standing.WISHED,
+    "was": Standing.WAS,
+    "others": Standing.OTHERS,
+    "asked": Standing.ASKED,
+    "intent": Standing.PLANNED,
+}
 
 
 @dataclass(slots=True)
@@ -88,6 +87,7 @@ class Scene:
     sentence_ends: list[int]
     clause_ends: list[int]
     taken: set[int] = field(default_factory=set)
+    supposing: bool = False
     _standings: dict[int, Standing] = field(default_factory=dict)
     _denials: dict[int, Mark | None] = field(default_factory=dict)
     _kinds: dict[frozenset[str], Placed[Mark]] = field(default_factory=dict)
@@ -147,36 +147,41 @@ class Scene:
 
     def standing(self, part: Part) -> Standing:
         """Return how a part stands by the words before it in its sentence."""
+        if self.supposing and isinstance(part, Figure):
+            return Standing.IS
+        return self._standing(part)
+
+    def _standing(self, part: Part) -> Standing:
         if part.start not in self._standings:
             self._standings[part.start] = self._stands(part)
         return self._standings[part.start]
+
+    def supposed(self) -> "Scene":
+        """Return the scene once more, with every figure taken as if it were so now."""
+        return replace(self, taken=set(), supposing=True)
 
     def _stands(self, part: Part) -> Standing:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
         if self.denial(part):
             return Standing.NOT
-        if isinstance(part, Figure) and self._is_past(part):
-            return Standing.NOT
+        until = self.sentence(part.start)[1]
+        if isinstance(part, Figure) and is_past(self.text, part.start, part.end, until):
+            return Standing.WAS
         if isinstance(part, Mark) and (gone := _NOT_THERE.match(self.text, part.end)):
-            return Standing.INTENT if gone["later"] else Standing.NOT
+            return Standing.PLANNED if gone["later"] else Standing.NOT
         if isinstance(part, Mark) and self._unsure(part, start):
             return Standing.ASKED
         turn = self._turned(part, start)
-        return Standing(turn.kind) if turn else Standing.HAVE
+        if turn is None:
+            return Standing.IS
+        if turn.value == "wanted" and part.kind in _READ:
+            return Standing.WISHED
+        return _OF_TURN.get(turn.value, _OF_TURN[turn.kind])
 
     def of_others(self, part: Part) -> bool:
         """Say whether a part is told of somebody else's animal or set-up."""
         turn = self._turned(part, max(self.sentence(part.start)[0], part.start - _REACH))
         return turn is not None and turn.value == "others"
-
-    def _is_past(self, figure: Figure) -> bool:
-        """Say whether a figure is of before: (was 22in); it was 125, now its back to 104."""
-        if _WAS.search(self.text, max(0, figure.start - 14), figure.start):
-            return True
-        until = min(self.sentence(figure.start)[1], figure.end + 80)
-        return _IT_WAS.search(self.text, max(0, figure.start - 8), figure.start) is not None and (
-            _NOW_ITS.search(self.text, figure.end, until) is not None
-        )
 
     def _unsure(self, part: Mark, start: int) -> bool:
         """Say whether the asker does not know of a thing: no idea about the reflector."""
@@ -211,8 +216,15 @@ class Scene:
             return None
         if turn.value == "whether" and isinstance(part, Figure) and part.kind not in _ASKED_FOR:
             return None
+        if turn.value == "hearsay" and not self._is_hearsay(turn, part):
+            return None
         own = _OWN.match(self.text, turn.end) and word.endswith("put")
         return None if own else turn
+
+    def _is_hearsay(self, turn: Mark, part: Part) -> bool:
+        """Say whether somebody says a figure, and neither an end cap nor an instrument does."""
+        told = isinstance(part, Figure) and part.kind in _TOLD
+        return told and self.before(turn.start, _INSTRUMENTS, turn.start - 60) is None
 
     def _ended(self, end: int, start: int) -> bool:
         return bisect_right(self.clause_ends, start) != bisect_right(self.clause_ends, end)
@@ -260,7 +272,7 @@ class Scene:
 
     def hedged(self, part: Part) -> bool:
         """Say whether a part is told as a guess or a plan."""
-        if self.standing(part) is Standing.INTENT:
+        if self.standing(part) is Standing.PLANNED:
             return True
         start, end = self.sentence(part.start)
         tail = self.text[part.end : part.end + 4]
@@ -278,10 +290,15 @@ class Scene:
 
     def fact(self, name: FactName, value: FactValue, *parts: Part, assumed: bool = False) -> Fact:
         """Return a fact with the words of its parts."""
-        start, end = min(p.start for p in parts), max(p.end for p in parts)
+        corrects = max(p.told_to if isinstance(p, Figure) else 0 for p in parts)
+        start, end = min(p.start for p in parts), max(corrects, *(p.end for p in parts))
         words, first, last = self._words(start, end)
         hedged = any(self.hedged(part) for part in parts)
-        return Fact(name, value, words, first, last, hedged, assumed)
+        stands = (self._standing(part) for part in parts if isinstance(part, Figure))
+        standing = next((each for each in stands if each is not Standing.IS), Standing.IS)
+        return Fact(
+            name, value, words, first, last, hedged, assumed, standing, corrects=corrects > 0
+        )
 
     def ask(self, name: FactName, question: Say, *parts: Part) -> Ask:
         """Return a question about the words of some parts."""

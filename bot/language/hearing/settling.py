@@ -1,8 +1,11 @@
 """What is left when the same thing was said twice: a correction, a repetition, or a question."""
 
+from dataclasses import replace
+
 from bot.facts import Say
-from bot.language.hearing.facts import Ask, Fact, FactName, Heard, LampKind
+from bot.language.hearing.facts import Ask, Fact, FactName, Heard, LampKind, Scope
 from bot.language.hearing.scene import Scene
+from bot.language.hearing.scopes import in_scope
 from bot.language.quantities import Dimension, Measure
 from bot.language.shown import shown
 from bot.language.wanted import Choice
@@ -22,32 +25,55 @@ _MANY = frozenset(
     )
 )
 
+_Key = tuple[FactName, object, Scope]
+
 # A correction follows what it corrects this closely, in characters.
 _SAME_BREATH = 60
 
 
-def settled(scene: Scene, facts: list[Fact], questions: list[Ask]) -> Heard:
-    """Return each thing once; a corrected one is dropped, two that disagree are asked about."""
-    kept: dict[tuple[FactName, object], Fact] = {}
-    last: dict[FactName, Fact] = {}
-    for fact in sorted(facts, key=lambda f: (f.start, f.end)):
-        if (fact.name, _plain(fact)) in kept:
+def settled(
+    scene: Scene, facts: list[Fact], questions: list[Ask], aside: list[Fact] | None = None
+) -> Heard:
+    """Return each thing once; a corrected one is dropped, two that disagree are asked about.
+
+    ``aside`` is what is not so now: it is kept apart, and settles nothing.
+    """
+    kept: dict[_Key, Fact] = {}
+    last: dict[tuple[FactName, Scope], Fact] = {}
+    for fact in sorted(in_scope(scene, facts), key=lambda f: (f.start, f.end)):
+        if _key(fact) in kept:
             continue
-        before = last.get(fact.name)
+        before = last.get((fact.name, fact.scope))
+        corrects = fact.corrects
         if before and fact.name not in _MANY and _corrected(scene, before, fact):
-            del kept[before.name, _plain(before)]
-        kept[fact.name, _plain(fact)] = last[fact.name] = fact
-    if (FactName.LAMP, LampKind.T5_HO) in kept:
-        kept.pop((FactName.LAMP, LampKind.T5), None)
+            del kept[_key(before)]
+            corrects = True
+        kept[_key(fact)] = last[fact.name, fact.scope] = replace(fact, corrects=corrects)
+    if any(fact.value is LampKind.T5_HO for fact in kept.values()):
+        kept = {key: fact for key, fact in kept.items() if fact.value is not LampKind.T5}
     remaining = tuple(_measured_first(list(kept.values())))
     asked = list(questions)
-    for name in sorted({fact.name for fact in remaining} - _MANY):
-        rows = [fact for fact in remaining if fact.name is name]
+    several = {(fact.name, fact.scope) for fact in remaining if fact.name not in _MANY}
+    for name, scope in sorted(several, key=lambda one: (one[0], one[1].animal)):
+        rows = [fact for fact in remaining if fact.name is name and fact.scope == scope]
         if len(rows) > 1:
             latest = rows[-1]
             question = Say("unclear-holds", Choice(tuple(shown(row.words) for row in rows)))
             asked.append(Ask(name, question, latest.words, latest.start, latest.end))
-    return Heard(remaining, tuple(sorted(asked, key=lambda ask: (ask.start, ask.name))))
+    in_order = tuple(sorted(asked, key=lambda ask: (ask.start, ask.name)))
+    return Heard(remaining, in_order, _apart(scene, facts, aside or []))
+
+
+def _apart(scene: Scene, facts: list[Fact], aside: list[Fact]) -> tuple[Fact, ...]:
+    """Return what is not so now, each once, beside what is."""
+    animals = [fact for fact in facts if fact.name is FactName.ANIMAL]
+    scoped = in_scope(scene, [*animals, *aside])[len(animals) :]
+    kept = {(fact.standing, _key(fact)): fact for fact in reversed(scoped)}
+    return tuple(sorted(kept.values(), key=lambda fact: fact.start))
+
+
+def _key(fact: Fact) -> _Key:
+    return fact.name, _plain(fact), fact.scope
 
 
 def _measured_first(facts: list[Fact]) -> list[Fact]:

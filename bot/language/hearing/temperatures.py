@@ -5,18 +5,19 @@ The rule for a bare number: on a basking spot up to 55 is °C and from 75 °F; a
 message if they agree, and is asked about otherwise: a night of 40 may be hot or deadly cold.
 """
 
-import re
 from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import replace
 
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
-from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.facts import THERE, Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.linking import MOST_COST, link_cost, linked
-from bot.language.hearing.scene import Scene, Standing
+from bot.language.hearing.linking import MOST_COST, linked
+from bot.language.hearing.places import ENDS, Read, as_place, placed
+from bot.language.hearing.scene import Part, Scene
+from bot.language.hearing.unplaced import MINE, NO_COUNT, unplaced
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import measured
 from bot.language.units import Dimension
@@ -24,13 +25,9 @@ from bot.language.wanted import Spelled, Whole
 
 __all__ = ["temperatures"]
 
-_Read = tuple[Figure, Mark, str]
-
 # (up to here °C, from here °F) by place; no living animal's place lies beyond.
 _BASKING_BAND = (55, 75)
 _OTHER_BAND = (34, 50)
-# "There" stands for a perch named this far back, in characters.
-_REACH = 300
 # "It" stands for the last place only this near to it.
 _SAME_BREATH = 60
 _COLDEST, _HOTTEST = 10, 160
@@ -49,28 +46,24 @@ _NAMES = {
     "room": FactName.ROOM,
     "room_night": FactName.ROOM_NIGHT,
 }
-# A number from here on is no count of plants or crickets, if no money or time is named.
-_NO_COUNT = 60
 # From here on a bare number that ends a clause may be the surface of a perch in °C.
 _LIKE_A_SPOT_C = 25
-_ENDS = re.compile(r"\s*(?:[,.;!?)\n/]|and\b|\Z)")
-# What follows a perch that is told with its temperature: 12in above slate gets 90F.
-_READS = re.compile(
-    r" (?:which |that |and )?(?:gets|is|reads|hits|gives|says|shows)"
-    r"(?: (?:at|to|up to|about|around|like))? [0-9]"
-)
-_MINE = frozenset(("mine", "mines", "mine's"))
-_NOW = frozenset(("its", "it's", "only", "now", "just")) | _MINE
+_OF_A_SPOT = ((30, 60), (80, 150))
+_AWAY = frozenset(("away", "over"))
+_OUTDOORS = frozenset(("outside", "outdoors"))
+_NOW = frozenset(("its", "it's", "only", "now", "just")) | MINE
 
 
 def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
     """Return what was heard of temperatures."""
     loose = scene.loose("temperature", "degrees", "plain")
     figures = [scene.latest(f) for f in loose if _may_be(scene, f)]
-    places = [place for mark in scene.marks if (place := _as_place(scene, mark))]
+    places = [place for mark in scene.marks if (place := as_place(scene, mark))]
 
     def limit(figure: Figure, place: Mark) -> float:
         if place.kind == "perch":
+            if _perch_alone(scene, place, figure):
+                return _WEAK_COST
             if place.start > figure.start:
                 return 0
             if _says_reading(scene, place, figure):
@@ -78,32 +71,43 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
             return _PERCH_COST if figure.kind != "plain" else 0
         if figure.kind != "plain":
             return MOST_COST
-        return _WEAK_COST if place.value in ("hot", "there") else _BARE_COST
+        if place.value == "floor":
+            return _WEAK_COST / 2
+        return _WEAK_COST if place.value in ("hot", "there", "gun") else _BARE_COST
 
     links = linked(scene, figures, places, limit)
-    read = list(_placed(scene, links))
+    read = list(placed(scene, links))
     read += _said_of_it(scene, figures, read)
     scene.take(*(figure for figure, _, _ in read))
     yield from _in_units(scene, [row for row in read if row[2] in _NAMES])
     nowhere = [figure for figure, _, name in read if name == "ambient"]
-    nowhere += [f for f in figures if scene.free(f) and _surely(scene, f)]
-    nowhere += [f for f in scene.loose("pair") if _like_two_readings(f)]
+    nowhere += unplaced(scene, figures)
     for figure in nowhere:
         scene.take(figure)
         yield scene.ask(FactName.TEMPERATURE, Say("unclear-where"), figure)
+
+
+def _perch_alone(scene: Scene, perch: Mark, figure: Figure) -> bool:
+    """Say whether a number and a perch are all that an entry tells: slate 43, or 43 slate."""
+    both: tuple[Part, Part] = (perch, figure) if perch.start < figure.start else (figure, perch)
+    first, last = both
+    hot = any(low <= figure.low <= figure.high <= high for low, high in _OF_A_SPOT)
+    lone = not scene.text[first.end : last.start].strip(" :=@-")
+    ends = ENDS.match(scene.text, last.end) is not None
+    return hot and lone and ends and not scene.before(perch.start, _AWAY, first.start - 12)
 
 
 def _says_reading(scene: Scene, perch: Mark, figure: Figure) -> bool:
     """Say whether a bare number is told as the temperature of a perch: dock is at 92."""
     said = set(scene.words(perch.end, figure.start))
     distance = word_list("ways") - {"at"}
-    last = figure.low >= _LIKE_A_SPOT_C and _ENDS.match(scene.text, figure.end) is not None
-    hot = figure.kind != "plain" or figure.low >= _NO_COUNT or last
+    last = figure.low >= _LIKE_A_SPOT_C and ENDS.match(scene.text, figure.end) is not None
+    hot = figure.kind != "plain" or figure.low >= NO_COUNT or last
     plain = bool(said) and said <= word_list("reads") and hot
     return plain and scene.next_word(figure.end) not in distance
 
 
-def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[_Read]:
+def _said_of_it(scene: Scene, figures: list[Figure], read: list[Read]) -> list[Read]:
     """Return the temperatures of "now it is 104F": those of the place that was named last."""
     starts = [figure.start for figure, _, _ in read]
     linked_already = set(starts)
@@ -111,10 +115,10 @@ def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[
     for figure in figures:
         start = max(scene.clause(figure.start)[0], figure.start - _SAME_BREATH)
         said = scene.words(start, figure.start)
-        told = ({"it", "its", "it's"} | _MINE) & set(said)
+        told = ({"it", "its", "it's"} | MINE) & set(said)
         back = "its" in said[-3:] and set(said[-2:]) <= word_list("back_to")
         near = back or _NOW & set(said[-2:])
-        now = figure.kind != "plain" or (figure.low >= _NO_COUNT and near)
+        now = figure.kind != "plain" or (figure.low >= NO_COUNT and near)
         if figure.start in linked_already or not (told and now):
             continue
         last = bisect_left(starts, figure.start) - 1
@@ -132,7 +136,7 @@ def _said_of_it(scene: Scene, figures: list[Figure], read: list[_Read]) -> list[
 def _place_spoken_of(scene: Scene, figure: Figure) -> Mark | None:
     """Return the place that "it" stands for where no temperature of it was told before."""
     start = max(scene.sentence(figure.start)[0], figure.start - _SAME_BREATH)
-    if _MINE & set(scene.words(start, figure.start)):
+    if MINE & set(scene.words(start, figure.start)):
         # "Good hot spot for an iguana? Mine is at 90."
         start = max(0, figure.start - _SAME_BREATH)
     place = scene.before(figure.start, frozenset(("place", "temperature")), start)
@@ -140,10 +144,12 @@ def _place_spoken_of(scene: Scene, figure: Figure) -> Mark | None:
 
 
 def _may_be(scene: Scene, figure: Figure) -> bool:
-    if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
+    if scene.standing(figure) not in THERE:
         return False
     if scene.words(figure.start - 10, figure.start)[-2:] == ["get", "from"]:
         # "To get from 92 to 100" tells of a plan.
+        return False
+    if _OUTDOORS & {scene.next_word(figure.end), *scene.words(figure.start - 14, figure.start)[:1]}:
         return False
     if _is_setting(scene, figure):
         return False
@@ -155,7 +161,7 @@ def _may_be(scene: Scene, figure: Figure) -> bool:
         return False
     if figure.kind == "degrees":
         return True
-    if figure.low >= _NO_COUNT and scene.next_word(figure.end) not in word_list("counted"):
+    if figure.low >= NO_COUNT and scene.next_word(figure.end) not in word_list("counted"):
         return True
     following = scene.next_word(figure.end)
     place = scene.before(figure.start, frozenset(("place",)), figure.start - 16)
@@ -174,97 +180,6 @@ def _is_setting(scene: Scene, figure: Figure) -> bool:
     return "set" in between[-3:] or set(between) <= word_list("set_to")
 
 
-def _as_place(scene: Scene, mark: Mark) -> Mark | None:
-    """Return a mark as the place of a temperature if it can be one."""
-    if not scene.free(mark) and not (
-        mark.kind == "reference" and _READS.match(scene.text, mark.end)
-    ):
-        return None
-    if mark.kind == "place":
-        return mark if _is_meant(scene, mark) else None
-    if mark.kind == "away" and _is_under(scene, mark):
-        return Mark("place", "basking", mark.start, mark.end)
-    said = set(scene.words(max(0, mark.start - 16), mark.start)[-2:])
-    if mark.kind in ("heat", "lamp") and {"under", "beneath"} & said:
-        return Mark("place", "basking", mark.start, mark.end)
-    if mark.kind == "reference" and mark.value == "perch":
-        at = {"on", "at", "under"} & said or scene.text.startswith("basking", mark.start)
-        return Mark("place" if at else "perch", "basking", mark.start, mark.end)
-    return None
-
-
-def _is_under(scene: Scene, mark: Mark) -> bool:
-    """Say whether "under" ends a clause behind a temperature: 98 under, 75 other end."""
-    word = scene.text[mark.start : mark.end] in ("under", "underneath", "beneath")
-    return word and _ENDS.match(scene.text, mark.end) is not None
-
-
-def _is_meant(scene: Scene, mark: Mark) -> bool:
-    """Say whether a word of a place means one here: "there" and "surface" need company."""
-    if mark.value == "there":
-        earlier = scene.marks.before(mark.start, mark.start - _REACH)
-        return any(m.kind == "reference" or m.value == "basking" for m in earlier)
-    if mark.value == "surface":
-        others = scene.marks.within(*scene.clause(mark.start))
-        return all(m is mark for m in others if m.kind == "place")
-    if mark.value != "day":
-        return True
-    return any(m.value == "room" for m in scene.marks.within(*scene.sentence(mark.start)))
-
-
-def _placed(scene: Scene, links: list[tuple[Figure, Mark]]) -> Iterator[_Read]:
-    """Return the links with the name of the place, said plainly or worked out."""
-    used = {mark.start for _, mark in links}
-    side, in_room = "", -1
-    warm_said = any(mark.value == "warm" for _, mark in links)
-    for figure, mark in links:
-        name = mark.value
-        if name in ("there", "surface"):
-            name = "basking"
-        elif name == "hot":
-            name = "basking" if warm_said else "warm"
-        elif name == "other":
-            name = {"cool": "warm", "basking": "cool", "warm": "cool"}.get(side, "ambient")
-        elif name == "day":
-            # Only the room has a day of its own: 66 at night and 70 in the day.
-            name = "room"
-        elif name in ("night", "room"):
-            name = _of_room(scene, figure, mark, used, in_room)
-        if name == "room":
-            in_room = scene.sentence(mark.start)[0]
-        elif name in ("basking", "warm", "cool"):
-            side, in_room = name, -1
-        yield figure, mark, name
-
-
-def _of_room(scene: Scene, figure: Figure, mark: Mark, used: set[int], in_room: int) -> str:
-    """Return night, room or room_night by what else stands in the sentence."""
-    start, end = scene.sentence(figure.start)
-    if mark.value == "night" and start == in_room:
-        return "room_night"
-    wanted = "room" if mark.value == "night" else "night"
-    falls = {"drops", "drop", "falls", "fall", "down"} & set(scene.words(mark.end, figure.start))
-    around = scene.marks.within(max(start, figure.start - 120), min(end, figure.end + 120))
-    for other in (m for m in around if m.kind == "place" and m.value == wanted):
-        lonely = other.start not in used
-        near = link_cost(scene, figure, other) <= MOST_COST
-        between = scene.text[min(other.end, figure.end) : max(other.start, figure.start)]
-        if lonely and near and ("," not in between or falls):
-            return "room_night"
-    return mark.value
-
-
-def _surely(scene: Scene, figure: Figure) -> bool:
-    if figure.kind in ("temperature", "degrees"):
-        return True
-    word = scene.before(figure.start, frozenset(("temperature",)), scene.clause(figure.start)[0])
-    return word is not None and len(scene.words(word.end, figure.start)) <= 2
-
-
-def _like_two_readings(figure: Figure) -> bool:
-    return 60 <= figure.low <= figure.high <= 140 or 18 <= figure.low <= figure.high <= 50
-
-
 def _clear_unit(figure: Figure, name: str) -> str | None:
     if figure.unit:
         return figure.unit
@@ -274,7 +189,7 @@ def _clear_unit(figure: Figure, name: str) -> str | None:
     return "degF" if figure.low >= least_f else None
 
 
-def _in_units(scene: Scene, read: list[_Read]) -> Iterator[Fact | Ask]:
+def _in_units(scene: Scene, read: list[Read]) -> Iterator[Fact | Ask]:
     clear = {unit for figure, _, name in read if (unit := _clear_unit(figure, name))}
     agreed = clear.pop() if len(clear) == 1 else None
     for figure, mark, name in read:

@@ -5,10 +5,10 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from bot.language.hearing.distances import measure_of
-from bot.language.hearing.facts import Ask, Fact, FactName
+from bot.language.hearing.facts import THERE, Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.scene import LIVING, Scene, Standing
+from bot.language.hearing.scene import LIVING, Scene
 from bot.language.hearing.strengths import STRONGEST_TUBE
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, read_duration
@@ -43,7 +43,7 @@ def times(scene: Scene) -> Iterator[Fact | Ask]:
     yield from _on_off(scene)
     yield from _clocks(scene)
     for figure in scene.loose("duration"):
-        if scene.standing(figure) in (Standing.WISH, Standing.ASKED, Standing.NOT):
+        if scene.standing(figure) not in THERE:
             continue
         measure = measure_of(figure, Dimension.DURATION)
         if measure is None:
@@ -171,6 +171,14 @@ def _is_bare_age(scene: Scene, living: Mark, figure: Figure, said: set[str]) -> 
     return (named or between <= word_list("before_age")) and not kept
 
 
+def _of_animal_only(scene: Scene, figure: Figure) -> bool:
+    """Say whether a lone age stands in a list about the animal: leopard gecko female, 2 years."""
+    start, end = scene.sentence(figure.start)
+    around = [*scene.marks.within(start, end), *scene.marks.before(start, max(0, start - 60))]
+    kinds = {mark.kind for mark in around}
+    return bool(kinds & LIVING) and not kinds & _LAMPS
+
+
 def _is_strength(figure: Figure) -> bool:
     label = figure.kind == "plain" and figure.text.endswith((".0", ",0"))
     return label or (figure.kind == "percent" and figure.high <= STRONGEST_TUBE)
@@ -198,6 +206,8 @@ def _age(scene: Scene, figure: Figure) -> FactName | None:
         return FactName.AGE if said & _CHANGED and own else None
     if _SOMEBODY.match(scene.text, figure.end):
         return None
+    if figure.unit != "week" and _alone(scene, figure) and _of_animal_only(scene, figure):
+        return FactName.ANIMAL_AGE
     if living:
         baby = before is not None and scene.text[before.start : before.end] in (
             "baby",

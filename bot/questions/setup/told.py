@@ -1,6 +1,6 @@
 """A set-up as it was told: each thing with the words it came from, options before words."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import Generic, TypeVar
 
@@ -72,6 +72,8 @@ _UV_LAMPS = {
     LampKind.MERCURY_VAPOUR: UvLamp.MERCURY,
     LampKind.UV_LED: UvLamp.LED,
 }
+# What is told of every animal, in whichever sentence it stands.
+_OF_ALL = frozenset((FactName.ANIMAL, FactName.ROOM, FactName.ROOM_NIGHT))
 # What a correction of one thing also settles.
 _SETTLES = {
     FactName.DISTANCE_BACK: (
@@ -225,7 +227,7 @@ def heard_in(words: str, own: tuple[str, ...] = ()) -> Heard:
 
 def told_by(words: str, query: Query, own: tuple[str, ...] = ()) -> SetUpTold:
     """Return what free words and the options of a question tell together."""
-    heard = heard_in(words, own) if words.strip() else Heard((), ())
+    heard = _of_one(heard_in(words, own)) if words.strip() else Heard((), ())
     given = {
         fact: value
         for option, fact in _OPTIONS.items()
@@ -240,6 +242,19 @@ def told_by(words: str, query: Query, own: tuple[str, ...] = ()) -> SetUpTold:
             facts[said.name] = (*facts.get(said.name, ()), _said(said))
     unclear = tuple(ask for ask in heard.questions if ask.name not in settled)
     return SetUpTold(facts, unclear, tuple(facts))
+
+
+def _of_one(heard: Heard) -> Heard:
+    """Return what is told of one animal: the first of them that a figure was told of."""
+    animals = heard.all(FactName.ANIMAL)
+    if len(animals) < 2:
+        return heard
+    told = [fact.scope for fact in heard.facts if fact.name not in _OF_ALL]
+    one = min(told, key=lambda scope: scope.animal) if told else animals[0].scope
+    facts = [f for f in heard.facts if f.scope == one and f.name is not FactName.ANIMAL]
+    first = sorted(animals, key=lambda fact: fact.scope != one)
+    of_all = [f for f in heard.facts if f.name in _OF_ALL - {FactName.ANIMAL} and f.scope != one]
+    return replace(heard, facts=(*first, *facts, *of_all))
 
 
 def names_an_animal(words: str, own: tuple[str, ...] = ()) -> bool:

@@ -87,11 +87,29 @@ def test_a_size_is_read(text: str, metres: tuple[float, float, float]) -> None:
     assert not size.assumed
 
 
-def test_a_small_bare_size_is_feet_and_a_large_one_is_asked_about() -> None:
-    size = read_size("4x2x2")
-    assert (size.length_m, size.unit, size.assumed) == (1.2192, "ft", True)
+@pytest.mark.parametrize(
+    ("text", "unit"),
+    [
+        ("4x2x2", "ft"),
+        ("18x18x24", "in"),
+        ("48x24x24", "in"),
+        ("36x18x18", "in"),
+        ("45x45x60", "cm"),
+        ("120x60x60", "cm"),
+    ],
+)
+def test_a_bare_size_takes_the_only_unit_that_makes_a_home(text: str, unit: str) -> None:
+    size = read_size(text)
+    assert (size.unit, size.assumed) == (unit, True)
+
+
+@pytest.mark.parametrize("text", ["30x30x45", "60x30x30", "20x200x20"])
+def test_a_bare_size_that_both_or_no_units_fit_is_asked_about(text: str) -> None:
     with refused("inches or centimetres"):
-        read_size("120x60x60")
+        read_size(text)
+
+
+def test_a_bare_size_takes_the_unit_that_the_asker_keeps() -> None:
     assert read_size("120x60x60", Units.CM).length_m == 1.2
     assert read_size("48x24x24", Units.IN).length_m == 1.2192
 
