@@ -30,6 +30,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     # What a question works out and tells: no sentence, so nothing to look into.
     "bot.questions": (
         "bot.questions",
+        "bot.menu",
         "bot.guide",
         "bot.facts",
         "bot.layered",
@@ -92,6 +93,7 @@ ARROWS: dict[str, tuple[str, ...]] = {
     "bot.command": ("bot.desk", "bot.layered", "bot.queries", "bot.preferences", "bot.reply"),
     "bot.routes": (
         "bot.routes",
+        "bot.menu",
         "bot.command",
         "bot.facts",
         "bot.guide",

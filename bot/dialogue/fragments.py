@@ -10,7 +10,7 @@ from bot.language.unsure import NOT_SURE
 from bot.preferences import Context, Preferences
 from bot.queries.setup import AskQuery
 from bot.routes.asked import Asked
-from bot.routes.filled import FILLED, filled
+from bot.routes.filled import filled, is_asked_freely
 from bot.routes.routing import asked_in
 
 __all__ = ["by_facts", "changed_by", "told_of_set_up"]
@@ -99,7 +99,7 @@ def changed_by(
     preferences: Preferences,
 ) -> tuple[str, dict[str, str]] | None:
     """Return the question before with what a line changes of it; None where it changes nothing."""
-    if command.name not in FILLED:
+    if not is_asked_freely(command.name):
         return None
     asked = asked_in(AskQuery(question=line), context)
     names = set(command.query.examples())

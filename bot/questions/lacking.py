@@ -3,16 +3,9 @@
 from dataclasses import dataclass
 
 from bot.facts import Say
+from bot.questions.record import record_of
 
 __all__ = ["Behind", "lacked"]
-
-# The questions in which an option of this name is something else.
-_OF_ONE = {
-    ("distance", "basking"): Say("lack-distance-lamp"),
-    ("distance", "watts"): Say("lack-distance-lamp"),
-    ("room", "night"): Say("lack-room-night"),
-    ("material", "surface"): Say("lack-material-surface"),
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,4 +18,4 @@ class Behind:
 
 def lacked(option: str, command: str) -> Say:
     """Return what an option of a question is, to be asked for."""
-    return _OF_ONE.get((option, command)) or Say.of("lack", option)
+    return Say(record_of(command).lack(option).says)

@@ -6,6 +6,7 @@ from functools import cache
 from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
 from bot.questions.animals import ANY_ANIMAL, animal_of
+from bot.questions.record import record_of
 from calc.animals import Animal, Group, Target, animals
 from calc.limits import Limit, Limits, limits_of
 from calc.naming import Known, named
@@ -37,7 +38,8 @@ def examples_for(command: str, animal: str, own: Own = NOTHING_OWN) -> Mapping[s
     assert isinstance(what, Known)
     listed = what.slug in animals()
     suiting = _examples(what.slug) if listed else _of(animal_of(what.slug, own))
-    return suiting.get(command, {})
+    suits = record_of(command).suits
+    return {option: suiting[figure] for option, figure in suits.items() if figure in suiting}
 
 
 def figures_of(examples: Mapping[str, str], units: Units) -> dict[str, str]:
@@ -60,15 +62,15 @@ def _c(text: str) -> str:
 
 
 @cache
-def _examples(slug: str) -> Mapping[str, Mapping[str, str]]:
+def _examples(slug: str) -> Mapping[str, str]:
     return _of(animals()[slug])
 
 
-def _of(animal: Animal) -> Mapping[str, Mapping[str, str]]:
+def _of(animal: Animal) -> Mapping[str, str]:
     return {**_of_heat(animal), **_of_uv(animal)}
 
 
-def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
+def _of_heat(animal: Animal) -> dict[str, str]:
     spot = animal.basking_surface_c or animal.warm_air_c
     # What cools down in its water has no range for its cool air.
     in_water = animal.group is Group.TURTLE
@@ -84,14 +86,13 @@ def _of_heat(animal: Animal) -> dict[str, dict[str, str]]:
     room = _below(limits.room_c, min(_USUAL_ROOM_F, least))
     night = _usual_night(limits) if floor is None else f"{int(floor.high * 1.8 + 33.0)}F"
     return {
-        "temps": {"basking": surface, "cool": air, "warm": warm, "night": night},
-        "basking": {"surface": surface, "air": _cooler(air, surface), "want": surface},
-        "surface": {"reading": surface, "air": air},
-        "watts": {"room": _room_under(room, surface), "want": surface},
-        "air": {"room": room, "want": air},
-        "plan": {"room": room, "night": night},
-        "night": {"room": night},
-        "check": {"basking": surface, "cool": air, "warm": warm, "night": night},
+        "surface": surface,
+        "warm": warm,
+        "air": air,
+        "cooler_air": _cooler(air, surface),
+        "night": night,
+        "room": room,
+        "room_under": _room_under(room, surface),
     }
 
 
@@ -122,7 +123,7 @@ def _f(aim_c: float, target: Target) -> str:
     return f"{min(inside, key=lambda f: round(abs(f - aim_f), 6))}F" if inside else f"{aim_f:.0f}F"
 
 
-def _of_uv(animal: Animal) -> dict[str, dict[str, str]]:
+def _of_uv(animal: Animal) -> dict[str, str]:
     wanted = animal.uvi
     if wanted is None:
         return {}
@@ -134,14 +135,13 @@ def _of_uv(animal: Animal) -> dict[str, dict[str, str]]:
     span = f"{round(wanted.low, 1):g}-{round(wanted.high, 1):g}"
     # A tube gets too weak only for who needs some of it.
     above_0 = f"{round(max(wanted.low, 0.1), 1):g}-{round(wanted.high, 1):g}"
-    tube = {"tube": f"{strength:.0f}%", "distance": distance, "uvi": span}
-    read = f"{aim} at {distance.removesuffix('in')} in"
     return {
-        "distance": tube | {"readings": read},
-        "uvi": tube | {"readings": read},
-        "section": tube | {"enclosure": "48x24x36in"},
-        "tube": {"distance": distance, "uvi": span, "readings": read},
-        "meter": {"readings": read, "distance": distance, "uvi": span},
-        "decline": {"readings": f"2026-01-03 {aim}, 2026-03-01 {later}", "uvi": above_0},
-        "dose": {"uvi": aim, "distance": distance},
+        "tube": f"{strength:.0f}%",
+        "distance": distance,
+        "uvi": span,
+        "uvi_aim": aim,
+        "uvi_above_0": above_0,
+        "readings": f"{aim} at {distance.removesuffix('in')} in",
+        "dated_readings": f"2026-01-03 {aim}, 2026-03-01 {later}",
+        "box": "48x24x36in",
     }

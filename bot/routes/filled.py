@@ -1,18 +1,21 @@
 """The options of a question, filled with what was heard, as somebody would type them."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
+from typing import Final
 
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
 from bot.language.quantities import Dimension, Measure, convert
 from bot.language.screens import Blocks, NoScreen, Passes
 from bot.language.unsure import NOT_SURE
+from bot.menu import MODULES
+from bot.questions.record import record_of
 from bot.questions.setup.told import SetUpTold
 from bot.routes.asked import Asked
 from bot.routes.quantity import asks_if_right, gives_asked, need_asked
 from calc.heat.sources_of_heat import find_heat_source
 
-__all__ = ["FILLED", "filled"]
+__all__ = ["filled", "is_asked_freely"]
 
 _SI = {
     Dimension.LENGTH: "m",
@@ -22,268 +25,172 @@ _SI = {
 }
 _LIDS = {"mesh": "full mesh", "glass": "solid", "plastic": "solid"}
 _UNITS = {"degF": "F", "degC": "C"}
-_WARMTH = (FactName.BASKING, FactName.COOL, FactName.WARM)
 _DISTANCES = (FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH)
 
-_Options = Iterator[tuple[str, str]]
+
+def is_asked_freely(name: str) -> bool:
+    """Say whether free words may mean a question."""
+    return name in MODULES and record_of(name).fills is not None
 
 
 def filled(name: str, asked: Asked) -> dict[str, str]:
     """Return the options of a question that the words tell."""
-    fill = FILLED[name]
-    given = dict(fill(asked, name))
-    if asked.told.animal and name not in _WITHOUT_ANIMAL:
-        given = {"animal": asked.told.animal, **given}
-    return given
+    record = record_of(name)
+    fills = dict(record.fills or {})
+    if record.query and "animal" in record.model.examples() and "animal" not in fills:
+        fills = {"animal": ("animal",), **fills}
+    if asked.told.uv_lamp and record.other_lamp:
+        fills = {o: heard for o, heard in fills.items() if o in ("animal", *record.other_lamp)}
+    texts = {option: _first(asked, heard) for option, heard in fills.items()}
+    return {option: text for option, text in texts.items() if text}
 
 
-def _of_tube(asked: Asked, name: str) -> _Options:
-    told = asked.told
-    if told.uv_lamp:
-        yield from _kind(told)
-        if name == "uvi":
-            yield from _typed(told, "distance", *_DISTANCES)
-        return
-    if told.tube:
-        yield "tube", _tube_text(told)
-    # Not told is not known: the answer then looks at every way it may be.
-    yield "reflector", told.reflector.value.value if told.reflector else NOT_SURE
-    yield from _screen(told) if told.screen or told.pane else [("screen", _some_screen(asked))]
-    yield from _tube_length(told)
-    yield from _typed(told, "age", FactName.AGE)
-    yield from _many(told)
-    if name == "uvi":
-        heard = dict(_typed(told, "distance", *_DISTANCES))
-        if distance := heard.get("distance") or asked.so_close:
-            yield "distance", distance
+def _first(asked: Asked, heard: tuple[str, ...]) -> str:
+    """Return the first of what may be heard that was told: a measure, or what is named below."""
+    return next(filter(None, (_text_of(asked, name) for name in heard)), "")
 
 
-def _tube_text(told: SetUpTold) -> str:
-    """Return the strength, with the kind where it was said too."""
-    assert told.tube is not None
-    said = told.tube.value.text
-    of_kind = any(lamp.value is LampKind.T5_HO for lamp in told.lamps)
-    return f"T5 HO {said}" if of_kind and not told.tube.value.is_told else said
+def _text_of(asked: Asked, name: str) -> str:
+    how = _HEARD.get(name)
+    return how(asked) if how else _measured(asked.told, FactName(name))
 
 
-def _many(told: SetUpTold) -> _Options:
-    if told.tubes > 1:
-        yield "tubes", str(told.tubes)
-        yield from _typed(told, "gap", FactName.GAP)
-
-
-def _some_screen(asked: Asked) -> str:
-    return "mesh" if asked.under_mesh else NOT_SURE
-
-
-def _of_place(asked: Asked, _name: str) -> _Options:
-    told = asked.told
-    yield from _typed(told, "distance", *_DISTANCES)
-    yield from _screen(told)
-    yield from _along(told)
-    yield from _typed(told, "length", FactName.TUBE_LENGTH)
-    yield from _many(told)
-
-
-def _tube_length(told: SetUpTold) -> _Options:
-    """Return how long the tube is, or else the enclosure that it has to fit into."""
-    known = dict(_typed(told, "length", FactName.TUBE_LENGTH))
-    yield from known.items() or _along(told)
-
-
-def _along(told: SetUpTold) -> _Options:
-    if told.size:
-        size = told.size.value
-        yield "enclosure", f"{convert(size.length_m, 'm', size.unit):.6g} {size.unit}"
-    else:
-        yield from _typed(told, "enclosure", FactName.ENCLOSURE_LENGTH)
-
-
-def _of_meter(asked: Asked, _name: str) -> _Options:
-    rows = (f"{row.value:g} at {_text(row.distance)}" for row in asked.readings)
-    readings = ", ".join(rows)
-    if not readings and asked.reading_here is not None:
-        distance = dict(_typed(asked.told, "distance", *_DISTANCES)).get("distance")
-        readings = f"{asked.reading_here:g} at {distance}" if distance else ""
-    if readings:
-        yield "readings", readings
-    yield from _screen(asked.told)
-    yield from _typed(asked.told, "length", FactName.TUBE_LENGTH)
-    yield from _kind(asked.told)
-    yield from _many(asked.told)
-
-
-def _kind(told: SetUpTold) -> _Options:
-    if told.uv_lamp:
-        yield "lamp", told.uv_lamp.value
-
-
-def _of_age(asked: Asked, _name: str) -> _Options:
-    yield from _typed(asked.told, "age", FactName.AGE)
-    yield from _kind(asked.told)
-
-
-def _of_watts(asked: Asked, _name: str) -> _Options:
-    yield from _typed(asked.told, "room", FactName.ROOM)
-    if asked.says(r"\b(?:reach|get (?:it )?to|hit|want|aim)\b"):
-        yield from _typed(asked.told, "want", FactName.BASKING)
-    yield from _typed(asked.told, "distance", FactName.LAMP_DISTANCE, *_DISTANCES)
-    yield from _box(asked)
-
-
-def _of_basking(asked: Asked, _name: str) -> _Options:
-    yield from _typed(asked.told, "surface", FactName.BASKING)
-    yield from _typed(asked.told, "air", FactName.WARM)
-    yield from _typed(asked.told, "distance", FactName.LAMP_DISTANCE, *_DISTANCES)
-    if asked.wattage:
-        yield "watts", asked.wattage
-
-
-def _of_night(asked: Asked, _name: str) -> _Options:
-    yield from _typed(asked.told, "room", FactName.ROOM_NIGHT, FactName.NIGHT, FactName.ROOM)
-
-
-def _of_warmth(asked: Asked, _name: str) -> _Options:
-    told = asked.told
-    for fact in (*_WARMTH, FactName.NIGHT, FactName.WATER):
-        yield from _typed(told, fact.value, fact)
-    yield from _typed(told, "lamp_on", FactName.ON_FOR)
-    yield from _typed(told, "room", FactName.ROOM)
-    yield from _box(asked)
-    if told.thermometers:
-        names = sorted(x.value for x in told.thermometers)
-        yield "measured", " and ".join(names)
-
-
-def _of_gun(asked: Asked, _name: str) -> _Options:
-    if asked.degrees:
-        yield "reading", asked.degrees
-    if asked.surface:
-        yield "material", asked.surface
-
-
-def _of_plan(asked: Asked, _name: str) -> _Options:
-    told = asked.told
-    yield from _box(asked)
-    yield from _typed(told, "room", FactName.ROOM)
-    yield from _typed(told, "night", FactName.ROOM_NIGHT, FactName.NIGHT)
-    yield from _typed(told, "watts", FactName.WATTS)
-    if told.screen and not isinstance(told.screen.value, NoScreen):
-        yield from _screen(told)
-    if told.tube:
-        yield "tube", told.tube.value.text
-    if told.reflector:
-        yield "reflector", told.reflector.value.value
-    yield from _typed(told, "length", FactName.TUBE_LENGTH)
-    yield from _many(told)
-
-
-def _of_air(asked: Asked, _name: str) -> _Options:
-    yield from _box(asked)
-    yield from _typed(asked.told, "room", FactName.ROOM)
-    if asked.wattage:
-        yield "watts", asked.wattage
-
-
-def _box(asked: Asked) -> _Options:
-    told = asked.told
-    if told.size:
-        size = told.size.value
-        sides = (size.length_m, size.depth_m, size.height_m)
-        shown = "x".join(f"{convert(side, 'm', size.unit):.6g}" for side in sides)
-        yield "enclosure", f"{shown} {size.unit}"
-    material, lid = told.one(FactName.MATERIAL, str), told.one(FactName.LID, str)
-    if walls := material.value if material else asked.walls:
-        yield "material", walls
-    if lid:
-        yield "lid", _LIDS.get(lid.value, lid.value)
-
-
-def _of_convert(asked: Asked, _name: str) -> _Options:
-    if asked.amount:
-        yield "value", asked.amount
-
-
-def _of_lamp(asked: Asked, _name: str) -> _Options:
-    if asked.lamps:
-        yield "kind", asked.lamps[0]
-        about, kind = gives_asked(asked), find_heat_source(asked.lamps[0])
-        if about and not (about == "night" and kind and kind.gives_light):
-            yield "about", about
-
-
-def _of_needs(asked: Asked, _name: str) -> _Options:
-    about = need_asked(asked)
-    if about:
-        yield "about", about
-    if asked.told.animal and asked.degrees and asks_if_right(asked):
-        yield "heard", asked.degrees
-
-
-def _of_words(asked: Asked, _name: str) -> _Options:
-    # Words that tell nothing of a set-up are none.
-    if len(asked.told.facts) > bool(asked.told.animal):
-        yield "setup", asked.said
-    elif asked.told.animal:
-        yield "animal", asked.told.animal
-
-
-def _nothing(_asked: Asked, _name: str) -> _Options:
-    yield from ()
-
-
-FILLED: dict[str, Callable[[Asked, str], _Options]] = {
-    "about": _nothing,
-    "air": _of_air,
-    "basking": _of_basking,
-    "check": _of_words,
-    "convert": _of_convert,
-    "decline": _of_age,
-    "distance": _of_tube,
-    "hours": _nothing,
-    "lamp": _of_lamp,
-    "meter": _of_meter,
-    "needs": _of_needs,
-    "night": _of_night,
-    "plan": _of_plan,
-    "surface": _of_gun,
-    "temps": _of_warmth,
-    "tube": _of_place,
-    "uvi": _of_tube,
-    "watts": _of_watts,
-}
-"""How each question that free words may mean is filled."""
-
-_WITHOUT_ANIMAL = frozenset(("about", "check", "convert", "lamp", "surface"))
-
-
-def _screen(told: SetUpTold) -> _Options:
-    if told.pane:
-        yield "screen", told.pane.value.material
-        return
-    if told.screen is None:
-        return
-    match told.screen.value:
-        case NoScreen():
-            yield "screen", "none"
-        case Blocks(fraction):
-            yield "screen", f"{100 * fraction:.4g}%"
-        case Passes(fraction):
-            yield "screen", f"passes {100 * fraction:.4g}%"
-        case weave:
-            yield "screen", weave.text
-
-
-def _typed(told: SetUpTold, option: str, *names: FactName) -> _Options:
+def _measured(told: SetUpTold, *names: FactName) -> str:
     """Return the first of these measures as text with its unit, if one was told."""
-    for name in names:
-        said = told.measure(name)
-        if said is not None:
-            yield option, _text(said.value)
-            return
+    said = next(filter(None, map(told.measure, names)), None)
+    return _text(said.value) if said else ""
 
 
 def _text(measure: Measure) -> str:
     middle = (measure.low + measure.high) / 2.0
     value = convert(middle, _SI[measure.dimension], measure.unit)
     return f"{value:.6g} {_UNITS.get(measure.unit, measure.unit)}"
+
+
+def _tube_of_kind(asked: Asked) -> str:
+    """Return the strength, with the kind where it was said too."""
+    tube = asked.told.tube
+    if tube is None:
+        return ""
+    of_kind = any(lamp.value is LampKind.T5_HO for lamp in asked.told.lamps)
+    return f"T5 HO {tube.value.text}" if of_kind and not tube.value.is_told else tube.value.text
+
+
+def _reflector(asked: Asked) -> str:
+    return asked.told.reflector.value.value if asked.told.reflector else ""
+
+
+def _screen(asked: Asked) -> str:
+    told = asked.told
+    if told.pane:
+        return told.pane.value.material
+    if told.screen is None:
+        return ""
+    match told.screen.value:
+        case NoScreen():
+            return "none"
+        case Blocks(fraction):
+            return f"{100 * fraction:.4g}%"
+        case Passes(fraction):
+            return f"passes {100 * fraction:.4g}%"
+        case weave:
+            return weave.text
+
+
+def _screen_if_known(asked: Asked) -> str:
+    """Return the screen; what was not told is not known, and every way it may be is looked at."""
+    return _screen(asked) or ("mesh" if asked.under_mesh else NOT_SURE)
+
+
+def _some_screen(asked: Asked) -> str:
+    screen = asked.told.screen
+    return _screen(asked) if screen and not isinstance(screen.value, NoScreen) else ""
+
+
+def _along(asked: Asked) -> str:
+    if asked.told.size:
+        size = asked.told.size.value
+        return f"{convert(size.length_m, 'm', size.unit):.6g} {size.unit}"
+    return _measured(asked.told, FactName.ENCLOSURE_LENGTH)
+
+
+def _room_for_tube(asked: Asked) -> str:
+    """Return the enclosure that the tube has to fit into, where its length was not told."""
+    return "" if _measured(asked.told, FactName.TUBE_LENGTH) else _along(asked)
+
+
+def _box(asked: Asked) -> str:
+    if asked.told.size is None:
+        return ""
+    size = asked.told.size.value
+    sides = (size.length_m, size.depth_m, size.height_m)
+    shown = "x".join(f"{convert(side, 'm', size.unit):.6g}" for side in sides)
+    return f"{shown} {size.unit}"
+
+
+def _walls(asked: Asked) -> str:
+    material = asked.told.one(FactName.MATERIAL, str)
+    return material.value if material else asked.walls
+
+
+def _lid(asked: Asked) -> str:
+    lid = asked.told.one(FactName.LID, str)
+    return _LIDS.get(lid.value, lid.value) if lid else ""
+
+
+def _readings(asked: Asked) -> str:
+    readings = ", ".join(f"{row.value:g} at {_text(row.distance)}" for row in asked.readings)
+    distance = _measured(asked.told, *_DISTANCES)
+    if readings or asked.reading_here is None or not distance:
+        return readings
+    return f"{asked.reading_here:g} at {distance}"
+
+
+def _basking_wanted(asked: Asked) -> str:
+    wanted = asked.says(r"\b(?:reach|get (?:it )?to|hit|want|aim)\b")
+    return _measured(asked.told, FactName.BASKING) if wanted else ""
+
+
+def _given_asked(asked: Asked) -> str:
+    about = gives_asked(asked) if asked.lamps else ""
+    kind = find_heat_source(asked.lamps[0]) if about else None
+    return "" if about == "night" and kind and kind.gives_light else about
+
+
+def _tells_more(asked: Asked) -> bool:
+    """Say whether the words tell anything of a set-up beside the animal."""
+    return len(asked.told.facts) > bool(asked.told.animal)
+
+
+_HEARD: Final[dict[str, Callable[[Asked], str]]] = {
+    "all_told": lambda a: a.said if _tells_more(a) else "",
+    "along": _along,
+    "amount": lambda a: a.amount,
+    "animal": lambda a: a.told.animal,
+    "basking_wanted": _basking_wanted,
+    "box": _box,
+    "degrees": lambda a: a.degrees,
+    "degrees_doubted": lambda a: a.degrees if a.told.animal and asks_if_right(a) else "",
+    "gap_of_tubes": lambda a: _measured(a.told, FactName.GAP) if a.told.tubes > 1 else "",
+    "given_asked": _given_asked,
+    "heat_source": lambda a: a.lamps[0] if a.lamps else "",
+    "length_asked": lambda a: a.so_close,
+    "lid": _lid,
+    "need_asked": need_asked,
+    "only_the_animal": lambda a: "" if _tells_more(a) else a.told.animal,
+    "readings": _readings,
+    "reflector": _reflector,
+    "reflector_if_known": lambda a: _reflector(a) or NOT_SURE,
+    "room_for_tube": _room_for_tube,
+    "screen": _screen,
+    "screen_if_known": _screen_if_known,
+    "some_screen": _some_screen,
+    "surface_shot_at": lambda a: a.surface,
+    "thermometers": lambda a: " and ".join(sorted(x.value for x in a.told.thermometers)),
+    "tube": lambda a: a.told.tube.value.text if a.told.tube else "",
+    "tube_of_kind": _tube_of_kind,
+    "tubes": lambda a: str(a.told.tubes) if a.told.tubes > 1 else "",
+    "uv_lamp": lambda a: a.told.uv_lamp.value if a.told.uv_lamp else "",
+    "walls": _walls,
+    "wattage": lambda a: a.wattage,
+}

@@ -16,94 +16,14 @@ from bot.layered import Brief, Layered, Row
 from bot.preferences import FIRST, Context
 from bot.questions.animals import AnimalsMeant
 from bot.questions.lacking import Behind, lacked
+from bot.questions.record import Lack, record_of
 from bot.routes.examples import examples_for, figures_of
 from bot.routes.offered import ForExample, example_of, purpose_of
 
 __all__ = ["Lacking", "still_needed"]
 
 
-@dataclass(frozen=True, slots=True)
-class _Thing:
-    """One thing that is missing: where to find it out, and words that tell it."""
-
-    page: str
-    inches: str
-    cm: str = ""
-
-    def told(self, units: Units, examples: Mapping[str, str]) -> str:
-        """Return words that tell it, in the asker's units, with figures that suit the animal."""
-        words = self.cm if self.cm and units is Units.CM else self.inches
-        return words.format(**figures_of(examples, units))
-
-
-_TUBE_DISTANCE = _Thing(
-    "measuring-the-distance",
-    "{distance} inches from the tube to its back",
-    "{distance} cm from the tube to its back",
-)
-_LAMP_DISTANCE = _Thing(
-    "the-basking-spot",
-    "lamp 10 inches from the basking surface",
-    "lamp 25 cm from the basking surface",
-)
-_THINGS = {
-    "tube": _Thing(
-        "measuring-the-distance",
-        "{tube} tube",
-    ),
-    "reflector": _Thing(
-        "reflectors",
-        "polished reflector",
-    ),
-    "screen": _Thing(
-        "screens",
-        "no mesh",
-    ),
-    "enclosure": _Thing(
-        "planning-a-set-up",
-        "enclosure 48x24x24 in",
-        "enclosure 120x60x60 cm",
-    ),
-    "material": _Thing("the-cool-end", "glass tank"),
-    "lid": _Thing("the-cool-end", "mesh lid"),
-    "room": _Thing("measuring-temperatures", "room {room}", "room {room}"),
-    "surface": _Thing(
-        "measuring-temperatures",
-        "basking surface {surface}",
-        "basking surface {surface}",
-    ),
-    "air": _Thing(
-        "measuring-temperatures",
-        "warm side air {air}",
-        "warm side air {air}",
-    ),
-    "reading": _Thing(
-        "measuring-temperatures",
-        "gun shows {reading}",
-        "gun shows {reading}",
-    ),
-    "value": _Thing("how-to-ask", "convert 14 in", "convert 35 cm"),
-    "readings": _Thing(
-        "how-to-take-a-reading",
-        "UVI {uvi_at} in",
-        "UVI {uvi_at} cm",
-    ),
-}
-_OF_ONE = {
-    ("distance", "watts"): _LAMP_DISTANCE,
-    ("distance", "basking"): _LAMP_DISTANCE,
-    ("distance", "tube"): _TUBE_DISTANCE,
-    ("distance", "uvi"): _TUBE_DISTANCE,
-    ("room", "night"): _Thing(
-        "nights",
-        "room drops to {room} at night",
-        "room drops to {room} at night",
-    ),
-    ("material", "surface"): _Thing(
-        "measuring-temperatures",
-        "on slate",
-    ),
-}
+_ANIMAL_PAGE = "planning-a-set-up"
 _PLAIN = re.compile(r"[A-Za-z0-9 .,%'°/+-]{3,160}")
 
 
@@ -145,7 +65,7 @@ def still_needed(
 
     ``understands`` says whether a sentence is whole.
     """
-    things = [_thing(name, lacking) for name in lacking.missing]
+    things = [_lack(name, lacking) for name in lacking.missing]
     asked = tuple(_asked(name, lacking) for name in lacking.missing)
     wanted = Say("ask-missing", Needed(asked, len(asked)))
     head = Say("refused-behind", Behind(opening, wanted)) if opening else wanted
@@ -176,28 +96,27 @@ def _asked(name: str, lacking: Lacking) -> Say:
     """Return what is missing, as a clause."""
     if name == "animal" and lacking.kin:
         return Say("ask-which-both" if lacking.kin.others else "ask-which", lacking.kin)
-    if name == "screen" and lacking.mesh:
-        return Say("lack-screen-mesh")
-    return lacked(name, lacking.name)
+    return Say(_lack(name, lacking).says) if name != "animal" else lacked(name, lacking.name)
 
 
-def _thing(name: str, lacking: Lacking) -> _Thing:
+def _lack(name: str, lacking: Lacking) -> Lack:
     if name == "animal":
-        return _Thing("planning-a-set-up", lacking.animal)
-    if name == "screen" and lacking.mesh:
-        return _Thing("screens", "mesh blocks 45%")
-    return _OF_ONE.get((name, lacking.name)) or _THINGS[name]
+        return Lack("", _ANIMAL_PAGE, lacking.animal)
+    some_mesh = name == "screen" and lacking.mesh
+    return record_of(lacking.name).lack("some_mesh" if some_mesh else name)
 
 
 def _example(
     lacking: Lacking,
-    things: Sequence[_Thing],
+    things: Sequence[Lack],
     understands: Callable[[str], bool],
     context: Context,
 ) -> str:
     said = " ".join(lacking.said.rstrip("?!. ").split())
     examples = examples_for(lacking.name, lacking.given.get("animal", lacking.animal), context.own)
-    told = (thing.told(context.units, examples) for thing in things)
+    figures = figures_of(examples, context.units)
+    in_cm = context.units is Units.CM
+    told = (((in_cm and thing.cm) or thing.inches).format(**figures) for thing in things)
     sentence = ", ".join((said, *told))
     # Free words are heard in English alone, so that no German sentence goes on in English.
     if context.language == FIRST and _PLAIN.fullmatch(sentence) and understands(sentence):

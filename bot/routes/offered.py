@@ -13,11 +13,11 @@ from bot.language.shown import copies_well
 from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Context
+from bot.questions.record import record_of
 from bot.routes.asked import Asked
 from bot.routes.examples import examples_for
 from bot.routes.filled import filled
 from bot.routes.pages import page_near
-from bot.routes.questions import QUESTIONS
 from calc.heat.sources_of_heat import find_heat_source
 
 __all__ = ["ForExample", "example_of", "offer", "offer_lamps", "purpose_of"]
@@ -69,7 +69,7 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
     offers = [line.example for line in lines]
     if near:
         offers.append(join_line("guide", {"page": near}))
-    found = _choice(told, offers, [*pages, *(QUESTIONS[name].page for name in names[:_MOST])])
+    found = _choice(told, offers, [*pages, *(record_of(name).page for name in names[:_MOST])])
     return replace(found, perhaps=join_line(names[0], filled(names[0], asked)))
 
 
@@ -85,7 +85,7 @@ def offer_lamps(asked: Asked) -> Layered:
         if source is not None
     )
     offers = [join_line("lamp", {"kind": kind}) for kind, source in found if source is not None]
-    return _choice(lines, offers, [QUESTIONS["lamp"].page, "heat-sources"])
+    return _choice(lines, offers, [record_of("lamp").page, "heat-sources"])
 
 
 def _choice(lines: tuple[Say, ...], offers: list[str], pages: list[str]) -> Layered:
@@ -108,7 +108,8 @@ def example_of(name: str, given: Mapping[str, str], animal: str, own: Own = NOTH
 
 def _complete(name: str, given: Mapping[str, str], animal: str, own: Own) -> dict[str, str]:
     """Return the options of a question that is answered: the given ones and examples."""
-    question = QUESTIONS[name]
+    record = record_of(name)
+    model = record.model
     safe = {
         option: text
         for option, text in given.items()
@@ -116,18 +117,18 @@ def _complete(name: str, given: Mapping[str, str], animal: str, own: Own) -> dic
         and not _QUOTES & set(text)
         and not (option == "distance" and _is_a_slip(text))
     }
-    examples = dict(question.query.examples())
+    examples = dict(model.examples())
     fitting = examples_for(name, safe.get("animal", animal), own)
     examples |= {option: text for option, text in fitting.items() if option in examples}
-    whole = {option: examples[option] for option in question.query.lacking(safe)} | safe
+    whole = {option: examples[option] for option in model.lacking(safe)} | safe
     if "animal" in examples and "animal" not in whole:
         whole["animal"] = animal
-    least = {o: examples[o] if o in fitting else text for o, text in question.least.items()}
+    least = {o: examples[o] if o in fitting else text for o, text in record.least.items()}
     whole = least | whole
     try:
-        question.query.model_validate(whole)
+        model.model_validate(whole)
     except ValidationError:
-        return least | {o.name: examples[o.name] for o in question.query.options() if o.required}
+        return least | {o.name: examples[o.name] for o in model.options() if o.required}
     return whole
 
 

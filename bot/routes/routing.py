@@ -18,11 +18,12 @@ from bot.preferences import Context
 from bot.queries.setup import AskQuery
 from bot.questions.animals import animals_meant
 from bot.questions.lacking import Behind
+from bot.questions.record import record_of
 from bot.questions.setup.told import has_figures, told_by
 from bot.questions.unfigured import unfigured, which_animal, which_asked
 from bot.routes.asked import Asked
 from bot.routes.beyond import is_beyond, not_mine
-from bot.routes.filled import FILLED, filled
+from bot.routes.filled import filled, is_asked_freely
 from bot.routes.missing import Lacking, still_needed
 from bot.routes.offered import offer, offer_lamps
 from bot.routes.pages import page_asked, page_explaining
@@ -89,10 +90,10 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
 def _found(asked: Asked, context: Context) -> Routed | Layered:
     names = fitting(asked)
     named = asked.words.split(maxsplit=1)[:1]
-    if named and named[0] in FILLED and (not names or named[0] in names):
+    if named and is_asked_freely(named[0]) and (not names or named[0] in names):
         return _to(named[0], asked)
     page = page_asked(asked)
-    if page and (not names or names[0] in _PAGES_BEFORE):
+    if page and (not names or record_of(names[0]).page_first):
         return _to_page(page, asked)
     if names[:1] == ("lamp",) and len(asked.lamps) > 1:
         return offer_lamps(asked)
@@ -108,14 +109,6 @@ def _found(asked: Asked, context: Context) -> Routed | Layered:
 
 
 _OF_ANY_ANIMAL = ("needs", "check")
-# Questions that a page answers better where it is asked why, or how something is measured.
-_PAGES_BEFORE = frozenset(("surface", "needs", "night", "air"))
-
-
-# Questions whose answer is another for each animal, though they read without one.
-_FOR_AN_ANIMAL = frozenset(
-    ("air", "basking", "decline", "distance", "meter", "night", "plan", "tube", "uvi", "watts")
-)
 
 
 def lacking_reply(
@@ -134,7 +127,7 @@ def lacking_reply(
     opening = None
     if asked.unclear_animal and not asked.kin:
         opening = which_animal(asked.unclear_animal.words, ())
-    if unnamed and routed.command in _FOR_AN_ANIMAL and "animal" not in missing:
+    if unnamed and record_of(routed.command).needs_animal and "animal" not in missing:
         missing = ("animal", *missing)
     others = (name for name in fitting(asked) if name != routed.command)
     other = next(others, "needs" if asked.told.animal else "")
