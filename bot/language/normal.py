@@ -27,16 +27,23 @@ _SPELLINGS = {
 
 @dataclass(frozen=True, slots=True)
 class Normal:
-    """A normalised text; ``origins[i]`` is the place of its character ``i`` in the original."""
+    """A normalised text; ``origins[i]`` is the place of its character ``i`` in the original.
+
+    ``ends[i]`` is where what that character came from ends, if it stands for more than one.
+    ``metric``: whoever writes in its language measures in cm and °C.
+    """
 
     text: str
     origins: tuple[int, ...] | None
     original: str
+    ends: tuple[int, ...] | None = None
+    metric: bool = False
 
     def cut(self, most: int) -> "Normal":
         """Return the text cut to so many normalised characters."""
         origins = None if self.origins is None else self.origins[: most + 1]
-        return Normal(self.text[:most], origins, self.original)
+        ends = None if self.ends is None else self.ends[:most]
+        return Normal(self.text[:most], origins, self.original, ends, self.metric)
 
     def span(self, start: int, end: int) -> tuple[int, int]:
         """Return the part of the original that normalised characters start to end came from."""
@@ -44,7 +51,8 @@ class Normal:
             return start, end
         if start >= end:
             return self.origins[start], self.origins[start]
-        return self.origins[start], self.origins[end - 1] + 1
+        last = self.origins[end - 1] + 1 if self.ends is None else self.ends[end - 1]
+        return self.origins[start], last
 
 
 def normalise(text: str) -> str:

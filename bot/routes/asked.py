@@ -63,12 +63,16 @@ _ALSO_CALLED = {
 
 @dataclass(frozen=True)
 class Asked:
-    """What is asked: ``said`` as typed, ``words`` normalised in small letters, and ``told``."""
+    """What is asked: ``said`` as typed, ``words`` as hearing has them, and what was ``told``.
+
+    ``typed`` are the words as typed too, in small letters, in whatever language they are.
+    """
 
     said: str
     words: str
     told: SetUpTold
     own: Own = NOTHING_OWN
+    typed: str = ""
 
     def says(self, pattern: str) -> bool:
         """Say whether the words match a pattern."""

@@ -40,7 +40,7 @@ def part_answering(asked: Asked, language: str) -> tuple[str, str] | None:
         return None
     for known in dict.fromkeys((language, guide.FIRST)):
         for answers in _answers(known):
-            if answers.are_asked_by(asked):
+            if answers.are_asked_by(asked.words if known == guide.FIRST else asked.typed):
                 return answers.slug, answers.part
     return None
 
@@ -54,11 +54,11 @@ class _Answers:
     rows: tuple[tuple[re.Pattern[str], ...], ...]
     unless: re.Pattern[str] | None
 
-    def are_asked_by(self, asked: Asked) -> bool:
+    def are_asked_by(self, words: str) -> bool:
         """Say whether the words ask one of its questions."""
-        if not any(all(each.search(asked.words) for each in row) for row in self.rows):
+        if not any(all(each.search(words) for each in row) for row in self.rows):
             return False
-        return self.unless is None or self.unless.search(asked.words) is None
+        return self.unless is None or self.unless.search(words) is None
 
 
 def _whole_words(pattern: str) -> re.Pattern[str]:

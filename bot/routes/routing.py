@@ -11,6 +11,7 @@ from dataclasses import replace
 from bot.command import Routed
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
+from bot.language.glossary import glossed
 from bot.language.hearing import Ask, FactName
 from bot.language.normal import normalise
 from bot.layered import Layered
@@ -90,7 +91,9 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
 def _found(asked: Asked, context: Context) -> Routed | Layered:
     names = fitting(asked)
     named = asked.words.split(maxsplit=1)[:1]
-    if named and is_asked_freely(named[0]) and (not names or named[0] in names):
+    # "Braucht mein Gecko" begins with a verb, "needs gecko" with a question's name.
+    verb = named == ["needs"] and not asked.typed.startswith("needs")
+    if named and not verb and is_asked_freely(named[0]) and (not names or named[0] in names):
         return _to(named[0], asked)
     page = page_asked(asked)
     if page and (not names or record_of(names[0]).page_first):
@@ -160,7 +163,7 @@ def lacking_reply(
 def asked_in(query: AskQuery, context: Context) -> Asked:
     """Return free words as the rules look at them."""
     said = query.question
-    words = normalise(said).lower()
+    words = glossed(said).text.lower()
     if len(words) > 2 * _MOST_AN_END:
         words = f"{words[:_MOST_AN_END]} {words[-_MOST_AN_END:]}"
     told = told_by(said, query, context.own.names)
@@ -168,7 +171,7 @@ def asked_in(query: AskQuery, context: Context) -> Asked:
         # A name is no word about a lamp or an illness: fire skink, soft-shelled turtle.
         if not has_figures(str(animal.value), context.own.names):
             words = words.replace(normalise(animal.words).lower(), "it")
-    return Asked(said, words, told, context.own)
+    return Asked(said, words, told, context.own, normalise(said).lower())
 
 
 def _to(name: str, asked: Asked) -> Routed:

@@ -45,7 +45,6 @@ _RULES = (
                 r"(?:bot|robot|human|person|real|ai|machine|computer)\b"
                 r"|\b(?:who|what) (?:are (?:you|u)|is this(?: bot)?|made you)\W*$"
                 r"|\bam i (?:talking|speaking|chatting) (?:to|with) an?\b"
-                r"|\bbist du (?:ein |eine )?(?:bot|mensch|roboter|ki|maschine|echt)"
             ),
         ),
     ),

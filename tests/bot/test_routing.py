@@ -30,12 +30,12 @@ from tests.bot.refusing import copied, sentence
 CONTEXT = Context(Units.IN)
 ASKED = tomllib.loads((Path(__file__).parent / "free_questions.toml").read_text(encoding="utf-8"))
 EVERY = [row for rows in ASKED.values() for row in rows]
-OFF = "Not a question for me"
+OFF = ("Not a question for me", "Keine Frage für mich")
 
 
-def meant(words: str) -> Routed | Reply:
-    found = route(AskQuery(question=words), CONTEXT)
-    return found if isinstance(found, Routed) else in_words(found, CONTEXT)
+def meant(words: str, context: Context = CONTEXT) -> Routed | Reply:
+    found = route(AskQuery(question=words), context)
+    return found if isinstance(found, Routed) else in_words(found, context)
 
 
 def routed(words: str) -> Routed:
@@ -48,17 +48,17 @@ def tells_of_an_ill_animal(words: str) -> bool:
     return any(hazard(a.key).kind is HazardKind.VET and not a.asked for a in listen(words))
 
 
-def outcome(row: Mapping[str, object]) -> str:
+def outcome(row: Mapping[str, object], context: Context = CONTEXT) -> str:
     """Return right, offered, nothing or wrong for a question of the list."""
     wants = str(row["want"]).split("|")
     if tells_of_an_ill_animal(str(row["say"])):
         return "right" if "vet" in wants else "wrong"
     try:
-        found = meant(str(row["say"]))
+        found = meant(str(row["say"]), context)
     except NotUnderstoodError:
         return "right" if "none" in wants else "nothing"
     if isinstance(found, Reply):
-        if found.title == OFF:
+        if found.title in OFF:
             return "right" if "off" in wants else "wrong"
         names = {line.split()[0] for line in copied(found)}
         return "offered" if "none" in wants or names & set(wants) else "wrong"
@@ -73,7 +73,7 @@ def outcome(row: Mapping[str, object]) -> str:
 def same(option: str, one: str, other: str) -> bool:
     if option == "kind":
         return find_heat_source(one) is find_heat_source(other)
-    return one == other
+    return one.replace(" ", "") == other.replace(" ", "")
 
 
 ROUTES = [

@@ -14,7 +14,7 @@ from bot.language.hearing.scene import ANIMALS, LIVING, Part, Scene
 from bot.language.hearing.strengths import LABELS, STRONGEST_TUBE, UV_LAMPS
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, measured
-from bot.language.units import Dimension, system_of
+from bot.language.units import Dimension, Units, system_of
 
 __all__ = ["distances", "length_system", "measure_of"]
 
@@ -96,6 +96,8 @@ def length_system(scene: Scene) -> str | None:
     """Return the unit of bare lengths: that of the system the rest of the text is written in."""
     kinds = ("length", "temperature", "size")
     systems = {system_of(f.unit) for f in scene.figures if f.unit and f.kind in kinds}
+    if not systems and scene.normal.metric:
+        return Units.CM
     return systems.pop() if len(systems) == 1 else None
 
 

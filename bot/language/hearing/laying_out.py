@@ -2,15 +2,16 @@
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import islice
 
+from bot.language.glossary import glossed
 from bot.language.hearing.corrections import with_corrections
 from bot.language.hearing.figures import Figure, figures_of, told_once
 from bot.language.hearing.lexicon import Mark, Names, known_phrases, marks_of, tokens_of
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.scene import Scene, Words
 from bot.language.hearing.word_lists import word_list
-from bot.language.normal import Normal, normal
 
 __all__ = ["LONGEST_MESSAGE", "MOST_FIGURES", "MOST_MARKS", "laid_out"]
 
@@ -36,13 +37,13 @@ _WORD = re.compile(r"[a-z0-9']+")
 
 def laid_out(text: str, names: Names) -> Scene:
     """Return the scene of a text; ``names`` are those of animals that the caller knows."""
-    plain = normal(text)
+    plain = glossed(text)
     plain = plain.cut(LONGEST_MESSAGE)
     # Letter by letter where the fold of the whole text changes its length.
     lower = plain.text.lower()
     if len(lower) != len(plain.text):
         lower = "".join(low if len(low := c.lower()) == 1 else c for c in plain.text)
-    plain = Normal(lower, plain.origins, text)
+    plain = replace(plain, text=lower)
     phrases = known_phrases()
     places = tokens_of(lower)
     animal_marks = names.find(lower, phrases.words)[:_MOST_LOOKED_AT]

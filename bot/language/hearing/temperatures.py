@@ -180,20 +180,23 @@ def _is_setting(scene: Scene, figure: Figure) -> bool:
     return "set" in between[-3:] or set(between) <= word_list("set_to")
 
 
-def _clear_unit(figure: Figure, name: str) -> str | None:
+def _clear_unit(figure: Figure, name: str, *, metric: bool) -> str | None:
     if figure.unit:
         return figure.unit
     most_c, least_f = _BASKING_BAND if name == "basking" else _OTHER_BAND
     if figure.high <= most_c:
         return "degC"
-    return "degF" if figure.low >= least_f else None
+    if figure.low >= least_f:
+        return "degF"
+    return "degC" if metric else None
 
 
 def _in_units(scene: Scene, read: list[Read]) -> Iterator[Fact | Ask]:
-    clear = {unit for figure, _, name in read if (unit := _clear_unit(figure, name))}
+    metric = scene.normal.metric
+    clear = {unit for f, _, name in read if (unit := _clear_unit(f, name, metric=metric))}
     agreed = clear.pop() if len(clear) == 1 else None
     for figure, mark, name in read:
-        unit = _clear_unit(figure, name) or agreed
+        unit = _clear_unit(figure, name, metric=metric) or agreed
         doubt = next((side.doubt for side in figure.sides if side.doubt), None)
         parts = (figure, mark) if abs(figure.start - mark.start) < 60 else (figure,)
         if unit is None or doubt:

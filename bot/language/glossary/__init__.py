@@ -1,0 +1,5 @@
+"""Text of another language brought to the words that hearing has: one table a language."""
+
+from bot.language.glossary.reading import glossed
+
+__all__ = ["glossed"]
