@@ -114,6 +114,8 @@ class Words:
     bystanders: frozenset[str]
     misspelt: Mapping[str, str]
     kinds: Mapping[str, tuple[str, ...]]
+    ends: tuple[str, ...]
+    no_ends: frozenset[str]
 
 
 # Words of names that mean something else after an animal: turtle, box 4 ft; gecko, day 80.
@@ -148,6 +150,8 @@ def words_around() -> Words:
         bystanders=frozenset(table["bystanders"]["groups"]),
         misspelt=table["misspelt"],
         kinds={kind: tuple(last.split()) for kind, last in table["kinds"].items()},
+        ends=tuple(table["glued"]["ends"].split()),
+        no_ends=_folded_words(table["glued"]["others"]),
     )
 
 

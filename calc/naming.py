@@ -124,7 +124,11 @@ def names_in(
     found: list[Found] = []
     after = 0
     for at, token in enumerate(tokens):
-        if at < after or first.isdisjoint(token.meant):
+        if at < after:
+            continue
+        if first.isdisjoint(token.meant):
+            if _is_glued(token.plain):
+                found.append(Found(Unplaced(text[token.start : token.end]), token.start, token.end))
             continue
         hit = _longest(text, tokens, at, own)
         if hit is None:
@@ -133,6 +137,16 @@ def names_in(
         bound = found[-1].end if found else 0
         found.append(_placed(text, tokens, at, hit, bound))
     return settled(text, found)
+
+
+def _is_glued(plain: str) -> bool:
+    """Say whether a word of no list ends as German names of animals do: Sumpfschildkröte."""
+    around = words_around()
+    for ending in ("", "n", "en", "s"):
+        word = plain.removesuffix(ending) if ending else plain
+        if word.endswith(around.ends) and word not in around.ends:
+            return word not in around.no_ends
+    return False
 
 
 def _meaning(key: str, own: tuple[str, ...]) -> Entry | None:

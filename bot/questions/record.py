@@ -44,7 +44,8 @@ class Record:
     ``fills`` names for each option what may be heard of it, the surest first; None where nobody
     asks the question in free words. ``other_lamp`` are the options that count for a UV lamp
     that is no T5 HO tube, ``least`` those without which there is nothing to answer though none
-    is required, ``suits`` the figures of an animal that its examples are made from.
+    is required, ``least_in`` those of them that are words, by language, ``suits`` the figures
+    of an animal that its examples are made from.
     ``needs_animal``: its answer is another for each animal, though it reads without one.
     ``page_first``: a guide page answers better where it is asked why.
     """
@@ -54,6 +55,7 @@ class Record:
     fills: Mapping[str, tuple[str, ...]] | None = None
     other_lamp: tuple[str, ...] = ()
     least: Mapping[str, str] = field(default_factory=dict)
+    least_in: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
     suits: Mapping[str, str] = field(default_factory=dict)
     lacks: Mapping[str, Lack] = field(default_factory=dict)
     samples: tuple[Sample, ...] = ()

@@ -71,7 +71,7 @@ def still_needed(
     head = Say("refused-behind", Behind(opening, wanted)) if opening else wanted
     steps = [Say("ask-example", ForExample(_example(lacking, things, understands, context)))]
     if lacking.other:
-        other = example_of(lacking.other, lacking.of_other, lacking.animal, context.own)
+        other = example_of(lacking.other, lacking.of_other, lacking.animal, context)
         steps.append(Say("ask-or", ForExample(other)))
     return Layered(
         command=lacking.name,
@@ -121,4 +121,4 @@ def _example(
     # Free words are heard in English alone, so that no German sentence goes on in English.
     if context.language == FIRST and _PLAIN.fullmatch(sentence) and understands(sentence):
         return join_line("ask", {"question": sentence}).replace("question:", "", 1)
-    return example_of(lacking.name, lacking.given, lacking.animal, context.own)
+    return example_of(lacking.name, lacking.given, lacking.animal, context)

@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 from pydantic import ValidationError
 
 from bot.facts import Name, Say
-from bot.kept.group import NOTHING_OWN, Own
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length
 from bot.language.shown import copies_well
@@ -60,7 +59,7 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
     """
     animal = asked.animal_for_examples(context)
     lines = [
-        Offered(purpose_of(name), example_of(name, filled(name, asked), animal, context.own))
+        Offered(purpose_of(name), example_of(name, filled(name, asked), animal, context))
         for name in names[:_MOST]
     ]
     told = tuple(Say("ask-offer", line) for line in lines)
@@ -101,12 +100,12 @@ def _choice(lines: tuple[Say, ...], offers: list[str], pages: list[str]) -> Laye
     )
 
 
-def example_of(name: str, given: Mapping[str, str], animal: str, own: Own = NOTHING_OWN) -> str:
+def example_of(name: str, given: Mapping[str, str], animal: str, context: Context) -> str:
     """Return the question as a line that is answered: as given, for this animal if for none."""
-    return join_line(name, _complete(name, given, animal, own))
+    return join_line(name, _complete(name, given, animal, context))
 
 
-def _complete(name: str, given: Mapping[str, str], animal: str, own: Own) -> dict[str, str]:
+def _complete(name: str, given: Mapping[str, str], animal: str, context: Context) -> dict[str, str]:
     """Return the options of a question that is answered: the given ones and examples."""
     record = record_of(name)
     model = record.model
@@ -118,12 +117,13 @@ def _complete(name: str, given: Mapping[str, str], animal: str, own: Own) -> dic
         and not (option == "distance" and _is_a_slip(text))
     }
     examples = dict(model.examples())
-    fitting = examples_for(name, safe.get("animal", animal), own)
+    fitting = examples_for(name, safe.get("animal", animal), context.own)
     examples |= {option: text for option, text in fitting.items() if option in examples}
     whole = {option: examples[option] for option in model.lacking(safe)} | safe
     if "animal" in examples and "animal" not in whole:
         whole["animal"] = animal
-    least = {o: examples[o] if o in fitting else text for o, text in record.least.items()}
+    said = dict(record.least) | dict(record.least_in.get(context.language, {}))
+    least = {o: examples[o] if o in fitting else text for o, text in said.items()}
     whole = least | whole
     try:
         model.model_validate(whole)
