@@ -18,6 +18,7 @@ from bot.command_asked import command_of, no_such_command
 from bot.commands import COMMANDS, command_named
 from bot.dangers import listen
 from bot.facts import Say
+from bot.heard_told import heard_told
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
 from bot.language.wanted import UpTo
@@ -32,7 +33,7 @@ from bot.question_context import context_of, reading_of
 from bot.questions.animals import AnimalNotNamedError
 from bot.questions.past_limit import alarms_of
 from bot.refusal import RefusedError
-from bot.reply import Alarm, Assumed, Reply, Row
+from bot.reply import Alarm, Assumed, Heard, Reply, Row
 from bot.said_first import heard_in, of_its_lamp, said_first
 from bot.saying.voice import voice
 from bot.unread import (
@@ -97,12 +98,13 @@ class Understood:
     preferences: Preferences
     free: FreeWords | None = None
     heard: tuple[Alarm, ...] = ()
+    told: tuple[Heard, ...] = ()
 
     def told_first(self, reply: Reply) -> Reply:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
         told = told_alarms(self.command, self.given, self.preferences)
         alarms = of_its_lamp((*told, *reply.alarms), self.given)
-        found = reply.model_copy(update={"alarms": alarms})
+        found = reply.model_copy(update={"alarms": alarms, "heard": self.told})
         return said_first(found, self.heard, self.preferences)
 
     def finished(self, reply: Reply) -> Reply:
@@ -129,13 +131,13 @@ class Understood:
             }
         )
 
-    def told(self, layered: Layered) -> Reply:
+    def in_words(self, layered: Layered) -> Reply:
         """Return an answer in the asker's language."""
         return in_words(layered, self.context)
 
     def told_no(self, error: RefusedError) -> Reply:
         """Return the answer that says no; its example is a question that works."""
-        reply = self.told(error.told(error.example))
+        reply = self.in_words(error.told(error.example))
         return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
     def refused(self, sentence: Say) -> Reply:
@@ -194,9 +196,10 @@ def understand_options(
     if command is not None and command.route is not None:
         preferences = preferences.speaking(" ".join(given.values()))
     understood = _understood(name, given, preferences)
+    told = heard_told(given, preferences.own.names)
     if isinstance(understood, Reply):
-        return said_first(understood, heard, preferences)
-    return replace(understood, heard=heard)
+        return said_first(understood.model_copy(update={"heard": told}), heard, preferences)
+    return replace(understood, heard=heard, told=told)
 
 
 def _understood(

@@ -77,7 +77,7 @@ async def _stored(understood: Understood, desk: Desk) -> Reply:
     at = replace(desk, pages_of=_pages_of())
     try:
         facts = await command.stored(understood.query, understood.context, at)
-        reply = understood.told(command.tell(facts))
+        reply = understood.in_words(command.tell(facts))
     except RefusedError as error:
         return understood.told_no(error)
     except NotUnderstoodError as error:

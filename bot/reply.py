@@ -33,6 +33,8 @@ __all__ = [
     "Assumed",
     "Danger",
     "Document",
+    "Heard",
+    "HeardValue",
     "Line",
     "PageLink",
     "Part",
@@ -191,6 +193,29 @@ class Assumed(_Told):
     text: str = Field(default="", exclude=True)
 
 
+HeardValue = bool | float | str | tuple[float, ...] | tuple[str, ...] | None
+"""A value in SI, both ends of a range, the sides of a box, or a name."""
+
+
+class Heard(_Told):
+    """One thing that was heard in free words, by the name of the fact.
+
+    ``sort`` says how it stands: is, was, wished, asked, planned, others, not, or unclear, so that
+    it is asked about; ``guessed`` marks a unit or a name that was not written, ``animal`` which of
+    several it is told of, ``corrects`` that it stands in the place of what was said before.
+    """
+
+    name: str
+    value: HeardValue
+    unit: str
+    guessed: bool = False
+    sort: str
+    text: str
+    animal: int = 0
+    hedged: bool = False
+    corrects: bool = False
+
+
 class Document(_Told):
     """A file that goes with the reply, such as an export."""
 
@@ -220,6 +245,7 @@ class Reply(_Told):
     dangers: tuple[Danger, ...] = ()
     why: tuple[str, ...] = Field(default=(), exclude=True)
     assumed: tuple[Assumed, ...] = ()
+    heard: tuple[Heard, ...] = ()
     language: str = "en"
     # What the parts are called, in their order and the language of the reply; empty: in English.
     labels: tuple[str, ...] = Field(default=(), exclude=True)

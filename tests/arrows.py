@@ -240,7 +240,9 @@ ARROWS: dict[str, tuple[str, ...]] = {
         "bot.questions",
         "calc.naming",
     ),
+    "bot.heard_told": ("bot.language", "bot.questions", "bot.reply"),
     "bot.ask": (
+        "bot.heard_told",
         "bot.limits_told",
         "bot.outside",
         "bot.questions",

@@ -29,6 +29,7 @@ KEYS = [
     "picture",
     "dangers",
     "assumed",
+    "heard",
     "language",
     "parts",
     "dialogue",
