@@ -29,7 +29,7 @@ from bot.preferences import Context, Preferences
 from bot.problems import problem
 from bot.queries.query import Query
 from bot.queries.units import taken_units
-from bot.question_context import context_of, reading_of
+from bot.question_context import context_of, read_options, reading_of
 from bot.questions.animals import AnimalNotNamedError
 from bot.questions.past_limit import alarms_of
 from bot.refusal import RefusedError
@@ -211,7 +211,7 @@ def _understood(
     # An option left blank is one that was not filled in.
     given = {option: text for option, text in given.items() if text.strip()}
     try:
-        query = command.query.model_validate(dict(given), context=reading_of(preferences))
+        query, given = read_options(command.query, given, preferences)
     except ValidationError as error:
         sentence = _refusal(error, command, given, preferences)
         return _unread(command, sentence, given, preferences)

@@ -3,7 +3,10 @@
 from collections.abc import Mapping
 from contextlib import suppress
 
+from pydantic import ValidationError
+
 from bot.language.errors import NotUnderstoodError
+from bot.language.glossary import glossed
 from bot.language.states import before_animals, read_states, states_told
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
@@ -11,7 +14,7 @@ from bot.queries.units import system_of
 from calc.animal import State
 from calc.naming import Known, Several, named
 
-__all__ = ["context_of", "reading_of", "states_of"]
+__all__ = ["context_of", "read_options", "reading_of", "states_of"]
 
 _FREE_WORDS = ("question", "setup", "words")
 
@@ -19,6 +22,27 @@ _FREE_WORDS = ("question", "setup", "words")
 def reading_of(preferences: Preferences) -> dict[str, object]:
     """Return what the options may consult while they are read."""
     return {"units": preferences.bare, "own": preferences.own, "today": preferences.today}
+
+
+def read_options(
+    model: type[Query], given: Mapping[str, str], preferences: Preferences
+) -> tuple[Query, Mapping[str, str]]:
+    """Return the options read, and their texts; what is not read is read in hearing's own words.
+
+    So an option takes what is typed in another language: room: 18 Grad, screen: kein Gitter.
+    """
+    reading = reading_of(preferences)
+    try:
+        return model.model_validate(dict(given), context=reading), given
+    except ValidationError as error:
+        wrong = {str(part) for found in error.errors() for part in found["loc"]}
+        heard = {name: glossed(given[name]).text for name in wrong & given.keys()}
+        if all(given[name] == text for name, text in heard.items()):
+            raise
+        with suppress(ValidationError):
+            again = dict(given) | heard
+            return model.model_validate(again, context=reading), again
+        raise
 
 
 def context_of(query: Query, given: Mapping[str, str], preferences: Preferences) -> Context:

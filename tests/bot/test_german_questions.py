@@ -7,7 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from bot.ask import ask
+from bot.ask import ask, ask_options
+from bot.command import Command
+from bot.commands import command_named
 from bot.language.glossary import glossed
 from bot.language.glossary.table import table
 from bot.language.quantities import Units
@@ -87,3 +89,30 @@ def test_a_german_question_that_is_not_heard_gets_one_german_sentence() -> None:
     assert reply.language == "de"
     assert reply.status == "problem"
     assert not re.search(r"\b(?:the|you|which|question)\b", reply.answer)
+
+
+@pytest.mark.parametrize(
+    ("name", "given"),
+    [
+        ("distance", {"tube": "12 Prozent", "reflector": "poliert", "screen": "kein Gitter"}),
+        ("distance", {"tube": "12%", "reflector": "weiß nicht", "screen": "Gitter"}),
+        ("night", {"room": "18 Grad"}),
+        ("decline", {"age": "14 Monate"}),
+        ("plan", {"enclosure": "120x60x60", "lid": "Gitter", "material": "Holz"}),
+        ("lamp", {"kind": "Keramikstrahler"}),
+        ("watts", {"room": "20 Grad", "distance": "30 Zentimeter"}),
+        ("meter", {"readings": "3,2 bei 30 cm"}),
+        ("convert", {"value": "12 Zoll"}),
+    ],
+)
+def test_an_option_takes_what_is_typed_in_german(name: str, given: dict[str, str]) -> None:
+    takes_one = any(option.name == "animal" for option in named(name).query.options())
+    animal = {"animal": "Kornnatter"} if takes_one else {}
+    reply = ask_options(name, {**animal, **given}, Preferences(units=Units.CM, language="de"))
+    assert reply.status == "ok", reply.answer
+
+
+def named(name: str) -> Command:
+    command = command_named(name)
+    assert command is not None
+    return command

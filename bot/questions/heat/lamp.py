@@ -5,6 +5,7 @@ from enum import Enum, auto
 
 from bot.command import Command
 from bot.facts import Name, Say, Says
+from bot.language.glossary import glossed
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.uv_lamps import UvLamp
@@ -92,7 +93,7 @@ def lamp(query: LampQuery, context: Context) -> LampKind | LampKinds | LampUnkno
     kinds = heat_sources().values()
     if not query.kind.strip():
         return LampKinds(tuple(map(_told, kinds)), tuple(kind.source for kind in kinds))
-    kind = find_heat_source(query.kind)
+    kind = find_heat_source(query.kind) or find_heat_source(glossed(query.kind).text)
     if kind is not None:
         return replace(_told(kind), gives=_gives(kind, query.about))
     names = [name for kind in kinds for name in (kind.name, *kind.aliases)]
