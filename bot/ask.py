@@ -80,6 +80,7 @@ class FreeWords:
     command: Command
     query: Query
     routed: Routed
+    given: Mapping[str, str]
 
     def lacking(self, missing: Sequence[str], context: Context) -> Reply:
         """Return the reply that asks for what is missing in plain words."""
@@ -104,8 +105,19 @@ class Understood:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
         told = told_alarms(self.command, self.given, self.preferences)
         alarms = of_its_lamp((*told, *reply.alarms), self.given)
-        found = reply.model_copy(update={"alarms": alarms, "heard": self.told})
+        asked = self._asked_in_words(reply)
+        found = reply.model_copy(update={"alarms": alarms, "heard": self.told} | asked)
         return said_first(found, self.heard, self.preferences)
+
+    def _asked_in_words(self, reply: Reply) -> dict[str, str]:
+        """Return the free words as what is asked again, where a hazard was heard in them.
+
+        A button asks again what stands there: the options alone would tell nothing of the hazard.
+        """
+        if self.free is None or not self.heard:
+            return {}
+        asked = asked_line(self.free.command, self.free.given)
+        return {"asked": asked, "perhaps": reply.perhaps or reply.asked}
 
     def finished(self, reply: Reply) -> Reply:
         """Return the reply with what was taken for granted and the question as understood."""
@@ -262,7 +274,7 @@ def _routed(
     wanted = command_named(meant.command)
     assert wanted is not None
     meant = meant.in_states(wanted.query, context)
-    free = FreeWords(command, query, meant)
+    free = FreeWords(command, query, meant, given)
     understood = _understood(meant.command, meant.given, meant.heeding(preferences, context))
     if isinstance(understood, Understood):
         return replace(understood, free=free)

@@ -5,7 +5,7 @@ past a limit of life is worse than any verdict on a range; the caller says so by
 """
 
 from dataclasses import dataclass
-from enum import Enum, IntEnum
+from enum import Enum, IntEnum, auto
 from math import erf, exp, inf, log, sqrt
 
 from calc.quantities import Quantity, QuantityRow, row_of
@@ -68,9 +68,9 @@ _AT_MOST_PROBABLY = {
 class Move(Enum):
     """Which way the figure has to go."""
 
-    UP = 1
-    STAY = 0
-    DOWN = -1
+    UP = auto()
+    STAY = auto()
+    DOWN = auto()
 
 
 @dataclass(frozen=True, slots=True)

@@ -64,13 +64,13 @@ class HeatChange:
 
 @dataclass(frozen=True, slots=True)
 class _Now:
-    """The cool end as it was read, and the heat that would hold it there."""
+    """The cool end as it was read, and the box with the heat that would hold it there."""
 
     cool_c: float
     low_c: float
     high_c: float
     around: Surroundings
-    heat_w: float | None
+    held: tuple[Enclosure, float] | None
 
     @property
     def rise_k(self) -> float:
@@ -78,17 +78,19 @@ class _Now:
 
     def power_for(self, cool_c: float) -> float:
         """Return the power that holds another cool end, as a factor on the present one."""
-        box, room = self.around.enclosure, self.around.room_c
-        if box is None or self.heat_w is None:
-            return float((max(cool_c - room, 0.0) / self.rise_k) ** _LOSS_POWER)
-        return watts_to_hold(box, cool_c, room, Spot.WARM_END).total_w.best / self.heat_w
+        room = self.around.room_c
+        if self.held is None:
+            return float(((cool_c - room) / self.rise_k) ** _LOSS_POWER)
+        box, heat_w = self.held
+        return watts_to_hold(box, cool_c, room, Spot.WARM_END).total_w.best / heat_w
 
     def by_power(self, factor: float) -> float:
         """Return the cool end [degC] at another power."""
-        box, room = self.around.enclosure, self.around.room_c
-        if box is None or self.heat_w is None:
+        room = self.around.room_c
+        if self.held is None:
             return room + self.rise_k * float(factor ** (1.0 / _LOSS_POWER))
-        return likely_cool_end(box, factor * self.heat_w, room, Spot.WARM_END)
+        box, heat_w = self.held
+        return likely_cool_end(box, factor * heat_w, room, Spot.WARM_END)
 
 
 _Tried = tuple[Step, float, float | None]
@@ -136,9 +138,10 @@ def heat_changes(cool: Finding, animal: Animal, around: Surroundings) -> tuple[H
     if too_hot or not _LEAST_RISE_K <= now.rise_k <= MOST_RISE_K:
         return tuple(_kept(now, _room(now), animal))
     try:
-        if around.enclosure is not None:
-            need = watts_to_hold(around.enclosure, now.cool_c, around.room_c, Spot.WARM_END)
-            now = replace(now, heat_w=need.total_w.best)
+        box = around.enclosure
+        if box is not None:
+            need = watts_to_hold(box, now.cool_c, around.room_c, Spot.WARM_END)
+            now = replace(now, held=(box, need.total_w.best))
         tries = _COOLER if cool.is_high else _WARMER
         return tuple(_kept(now, (one for way in tries for one in way(now)), animal))
     except OutsideModelError:
@@ -192,13 +195,13 @@ def _more_power(now: _Now) -> Iterator[_Tried]:
 
 def _lids(now: _Now, step: Step, lids: tuple[Lid, ...]) -> Iterator[_Tried]:
     """Of the other lids the first that is enough, or the last."""
-    box = now.around.enclosure
-    if box is None or now.heat_w is None or box.lid not in lids[:-1]:
+    if now.held is None:
         return
+    box, heat_w = now.held
     tried: _Tried | None = None
     for lid in lids[lids.index(box.lid) + 1 :]:
         other = replace(box, lid=lid)
-        cool = likely_cool_end(other, now.heat_w, now.around.room_c, Spot.WARM_END)
+        cool = likely_cool_end(other, heat_w, now.around.room_c, Spot.WARM_END)
         tried = (step, cool, lid.value)
         if now.low_c <= cool <= now.high_c:
             break
@@ -215,17 +218,16 @@ def _less_air(now: _Now) -> Iterator[_Tried]:
 
 
 def _inward(now: _Now) -> Iterator[_Tried]:
-    box = now.around.enclosure
-    if box is not None and now.heat_w is not None:
-        held = likely_cool_end(box, now.heat_w, now.around.room_c, Spot.INWARD)
+    if now.held is not None:
+        held = likely_cool_end(*now.held, now.around.room_c, Spot.INWARD)
         yield Step.MOVE_LAMP_INWARD, held, None
 
 
 def _second(now: _Now) -> Iterator[_Tried]:
     """The lamp sold that lifts the cool end to its range; if none weaker does, the next weaker."""
-    box, room, heat = now.around.enclosure, now.around.room_c, now.heat_w
-    if box is None or heat is None:
+    if now.held is None:
         return
+    (box, heat), room = now.held, now.around.room_c
     more = second_heater(box, now.low_c, room, heat, Spot.WARM_END)
     first = now.around.watts or heat
     lamp = next_step_up(more)

@@ -6,7 +6,7 @@ is not known mostly lies below that. The size of a doubt without a source is our
 source says so.
 """
 
-from enum import StrEnum
+from enum import StrEnum, auto
 from functools import cache
 from math import exp, log
 
@@ -68,18 +68,18 @@ _INFERRED = 4.0
 class Cause(StrEnum):
     """Why a UVI may be off."""
 
-    LAMP = "lamp"
-    CLASS = "class"
-    RULES = "length behind the rows"
-    LABEL = "label"
-    FIXTURE = "fixture"
-    AGE = "age"
-    TEMPERATURE = "temperature"
-    TAPE = "tape"
-    SCREEN = "screen"
-    READINGS = "readings"
-    SPREAD = "spread"
-    LENGTH = "length"
+    LAMP = auto()
+    CLASS = auto()
+    RULES = auto()
+    LABEL = auto()
+    FIXTURE = auto()
+    AGE = auto()
+    TEMPERATURE = auto()
+    TAPE = auto()
+    SCREEN = auto()
+    READINGS = auto()
+    SPREAD = auto()
+    LENGTH = auto()
 
 
 _LAMP = Effect(Unknown(Cause.LAMP, Known.UNKNOWN, Factor(1.25), "uv_lamp_judgement"))
@@ -124,7 +124,7 @@ def unknowns_of(lamp: Lamp, distance_m: float, screen: Screen) -> Whole:
     --------
     >>> whole = unknowns_of(Lamp(12.0, Fixture.POLISHED), 0.3, NoScreen())
     >>> print(*(effect.unknown.name for effect in whole.effects), sep=", ")
-    tape, lamp, class, length behind the rows, fixture, temperature, age
+    tape, lamp, class, rules, fixture, temperature, age
     """
     place = (
         _tape(lamp, distance_m, screen),

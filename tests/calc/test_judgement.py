@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc import judgement
 from calc.judgement import (
     LIKELY,
     SURE,
@@ -264,3 +265,27 @@ def test_by_a_range_from_memory_nothing_is_surely_low_or_high(quantity: Quantity
         assert not unchecked.verdict.wants_change
         dangerous = judge_value(quantity, value, low, high, unchecked=True, past_limit=True)
         assert dangerous.verdict is Verdict.DANGEROUS
+
+
+@pytest.mark.parametrize(
+    ("above", "verdict"),
+    [
+        (0.95, Verdict.HIGH),
+        (0.9499, Verdict.PROBABLY_HIGH),
+        (0.7, Verdict.PROBABLY_HIGH),
+        (0.6999, Verdict.CANNOT_TELL),
+    ],
+)
+def test_a_chance_that_is_just_enough_is_enough(above: float, verdict: Verdict) -> None:
+    low = {Verdict.HIGH: Verdict.LOW, Verdict.PROBABLY_HIGH: Verdict.PROBABLY_LOW}
+    chances = (above, 1.0 - above, 0.0)
+    assert judgement._verdict(5.0, (3.0, 4.0), chances[::-1], far=False) is verdict
+    assert judgement._verdict(2.0, (3.0, 4.0), chances, far=False) is low.get(verdict, verdict)
+
+
+@pytest.mark.parametrize(
+    ("inside", "verdict"), [(0.25, Verdict.FINE), (0.2499, Verdict.CANNOT_TELL)]
+)
+def test_an_end_of_the_range_is_inside(inside: float, verdict: Verdict) -> None:
+    for best in (3.0, 4.0):
+        assert judgement._verdict(best, (3.0, 4.0), (0.0, inside, 0.4), far=False) is verdict

@@ -9,6 +9,7 @@ import pytest
 
 from bot.ask import ask, ask_options
 from bot.dangers import HazardKind, hazard, hazards
+from bot.dialogue import START, after
 from bot.facts import Say
 from bot.guide import page, sections
 from bot.preferences import Preferences
@@ -196,3 +197,24 @@ def test_an_option_of_a_form_is_heard_too() -> None:
 def test_a_name_or_note_of_what_is_saved_is_heard_without_a_store() -> None:
     given = {"name": "Spike", "setup": "beardie, 12% tube, the plug is melting"}
     assert ask_options("setup save", given, ANYONE).dangers[0].key == "fire"
+
+
+ALSO_ASKED = (
+    "my cable is smoking. how far should a 12% tube be from a bearded dragon, polished reflector, "
+    "no screen?"
+)
+
+
+def test_what_was_heard_beside_a_question_is_said_again_when_a_button_asks_it_again() -> None:
+    first = ask_options("ask", {"question": ALSO_ASKED}, ANYONE)
+    assert first.command == "distance"
+    assert [danger.key for danger in first.dangers] == ["fire"]
+    assert ask(first.asked, ANYONE) == first
+    # A conversation goes on from the question that was meant.
+    assert after(START, first).asked.startswith("distance tube:")
+
+
+def test_a_question_without_a_hazard_is_asked_again_by_its_options() -> None:
+    calm = ask_options("ask", {"question": ALSO_ASKED.partition(". ")[2]}, ANYONE)
+    assert calm.dangers == ()
+    assert calm.asked.startswith("distance tube:")

@@ -89,6 +89,10 @@ def test_a_lamp_told_by_its_watts_and_a_share_where_none_were_told_agree() -> No
     lamp = changed(30.0, Surroundings(21.0, BOX, 100.0))[Step.LESS_POWER]
     assert share.amount is not None
     assert lamp.amount is not None
+    assert DRAGON.cool_air_c is not None
+    high = DRAGON.cool_air_c.high
+    by_box = [watts_to_hold(BOX, cool, 21.0, Spot.WARM_END).total_w.best for cool in (high, 30.0)]
+    assert share.amount == pytest.approx(by_box[0] / by_box[1])
     # The lamp is the largest sold that is no more than the share.
     assert lamp.amount == max(step for step in steps_sold() if step <= 100.0 * share.amount)
 
