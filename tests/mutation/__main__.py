@@ -2,13 +2,16 @@
 
 A sample of the mutants of a room's modules, each tried with that room's own tests until the first
 fails. What survived is printed and kept in the system's temporary files; ``--again`` tries only
-that, after new tests. Without a room, every room of ``rooms.toml`` is tried.
+that, after new tests. ``--minutes`` ends a run of a room early and tells how many were tried, in
+the order in which they were drawn. Without a room, every room of ``rooms.toml`` is tried.
 """
 
 import argparse
 import json
 import random
+import time
 import tomllib
+from math import inf
 from pathlib import Path
 from tempfile import gettempdir
 from typing import Any
@@ -39,15 +42,17 @@ def modules_of(room: dict[str, Any]) -> list[Path]:
 
 
 def sampled(room: dict[str, Any], seed: int, count: int) -> tuple[list[tuple[Path, Mutant]], int]:
-    """Return a sample of a room's mutants in the order of its files, and how many there are."""
+    """Return a sample of a room's mutants as they were drawn, and how many there are."""
     every = [(path, m) for path in modules_of(room) for m in mutants_of(path.read_text("utf-8"))]
     chosen = random.Random(seed).sample(range(len(every)), min(count, len(every)))
-    return [every[index] for index in sorted(chosen)], len(every)
+    return [every[index] for index in chosen], len(every)
 
 
-def try_room(name: str, room: dict[str, Any], seed: int, count: int, *, again: bool) -> None:
+def try_room(
+    name: str, room: dict[str, Any], seed: int, count: int, *, again: bool, minutes: float
+) -> None:
     """Try a sample of a room's mutants, and print what survived."""
-    tests = room["tests"]
+    tests, ends_s = room["tests"], time.monotonic() + 60.0 * minutes
     outcome, seconds = run(tests, _FIRST_CPU_S)
     if outcome is not Outcome.SURVIVED:
         raise SystemExit(f"{name}: its tests fail without a mutant")
@@ -57,17 +62,23 @@ def try_room(name: str, room: dict[str, Any], seed: int, count: int, *, again: b
     if again:
         before = set(json.loads(kept.read_text("utf-8")))
         chosen = [(path, mutant) for path, mutant in chosen if _id(path, mutant) in before]
-    print(f"{name}: {len(chosen)} of {whole} mutants, seed {seed}, {seconds:.1f} s of tests")
-    survived = []
+    print(
+        f"{name}: {len(chosen)} of {whole} mutants, seed {seed}, {seconds:.1f} s of tests",
+        flush=True,
+    )
+    survived, tried = [], 0
     for path, mutant in chosen:
+        if time.monotonic() > ends_s:
+            break
+        tried += 1
         outcome, _ = run(tests, cpu_s, (path, mutant.tree))
         if outcome is Outcome.SURVIVED:
             survived.append(_id(path, mutant))
             print(f"  survived {survived[-1]}", flush=True)
     kept.parent.mkdir(exist_ok=True)
     kept.write_text(json.dumps(survived), encoding="utf-8")
-    killed = len(chosen) - len(survived)
-    print(f"  killed {killed} of {len(chosen)} ({100.0 * killed / max(1, len(chosen)):.1f} %)")
+    killed = tried - len(survived)
+    print(f"  killed {killed} of {tried} ({100.0 * killed / max(1, tried):.1f} %)", flush=True)
 
 
 def _id(path: Path, mutant: Mutant) -> str:
@@ -81,6 +92,7 @@ def main() -> None:
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--sample", type=int, default=80, metavar="K")
     parser.add_argument("--again", action="store_true", help="only what survived the last time")
+    parser.add_argument("--minutes", type=float, default=inf, help="for each room, at most")
     asked = parser.parse_args()
     known = rooms()
     unknown = [name for name in asked.room if name not in known]
@@ -88,7 +100,9 @@ def main() -> None:
         parser.error(f"no such room: {', '.join(unknown)}; there are {', '.join(known)}")
     preload()
     for name in asked.room or known:
-        try_room(name, known[name], asked.seed, asked.sample, again=asked.again)
+        try_room(
+            name, known[name], asked.seed, asked.sample, again=asked.again, minutes=asked.minutes
+        )
 
 
 if __name__ == "__main__":

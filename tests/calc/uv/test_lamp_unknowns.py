@@ -6,12 +6,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc.sources import bibliography
 from calc.uncertainty import Doubt, Estimate
 from calc.unknowns import Cases, Effect, Known, combine
-from calc.uv.lamp import Fixture, Lamp, OwnConstant, of_length, uvi_at
+from calc.uv.lamp import NEAREST_M, Fixture, Lamp, OwnConstant, of_length, uvi_at
 from calc.uv.lamp_unknowns import (
     LENGTH_WEIGHTS,
     Cause,
+    length_weights,
     own_estimate,
     screen_effects,
     unknowns_of,
@@ -182,3 +184,57 @@ def test_a_doubt_that_was_read_is_carried_as_it_is() -> None:
     found = own_estimate(own)
     assert found.low == pytest.approx(2.0 / 1.2)
     assert found.high == pytest.approx(2.4)
+
+
+_MONTH_S = 30.4 * DAY_S
+
+
+@pytest.mark.parametrize(
+    ("age_s", "ends"),
+    [
+        # Pinned to our reading of the sources beside them: a new lamp gives up to three tenths
+        # more, the oldest less than half; of any age is from replaced late to burning in.
+        (None, (0.6, 1.1)),
+        (0.0, (1.0, 1.3)),
+        (3.0 * _MONTH_S, (0.8, 1.0)),
+        (60.0 * _MONTH_S, (0.4, 0.85)),
+    ],
+)
+def test_an_age_spreads_the_output_as_far_as_its_source_says(
+    age_s: float | None, ends: tuple[float, float]
+) -> None:
+    effects = unknowns_of(replace(CLASS, age_s=age_s), 0.4, NoScreen()).effects
+    (age,) = [e.unknown for e in effects if e.unknown.name == Cause.AGE]
+    assert age.spread.ends == ends
+    assert age.source in bibliography()
+
+
+def test_the_other_doubts_of_a_class_are_as_wide_as_is_judged() -> None:
+    # Pinned: a quarter between lamps, 15 % of a label nobody fitted, warmth and fixtures as read.
+    effects = unknowns_of(replace(CLASS, strength_percent=2.0), 0.4, HALF).effects
+    ends = {Cause(e.unknown.name): e.ends for e in effects}
+    for cause, factor in ((Cause.LAMP, 1.25), (Cause.LABEL, 1.15), (Cause.SCREEN, 1.15)):
+        assert ends[cause] == pytest.approx((1.0 / factor, factor))
+    assert (ends[Cause.FIXTURE], ends[Cause.TEMPERATURE]) == ((0.94, 1.07), (0.95, 1.05))
+    assert {e.unknown.source for e in effects} <= set(bibliography())
+    fitted = unknowns_of(CLASS, 0.4, HALF).effects
+    assert Cause.LABEL not in [e.unknown.name for e in fitted]
+
+
+def test_a_tape_that_is_off_by_a_centimetre_moves_the_uvi_by_as_much() -> None:
+    for distance_m, nearer_m in ((0.4, 0.39), (NEAREST_M + 0.004, NEAREST_M)):
+        effects = unknowns_of(CLASS, distance_m, NoScreen()).effects
+        (tape,) = [e for e in effects if e.unknown.name == Cause.TAPE]
+        moved = uvi_at(CLASS, nearer_m, NoScreen()) / uvi_at(CLASS, distance_m, NoScreen())
+        assert tape.ends[1] == pytest.approx(moved)
+    (at_end,) = [
+        e for e in unknowns_of(CLASS, NEAREST_M, NoScreen()).effects if e.unknown.name == Cause.TAPE
+    ]
+    assert at_end.ends == (1.0, 1.0)
+
+
+def test_the_length_that_suits_a_box_weighs_four_times_as_much() -> None:
+    suits = of_length(CLASS, length_for_box(STANDARD_T5_HO[1].lit_length_m, 2.0))
+    assert length_weights(suits)[0] == pytest.approx(4.0 * LENGTH_WEIGHTS[1])
+    assert sorted(length_weights(suits)[1:]) == sorted((LENGTH_WEIGHTS[0], *LENGTH_WEIGHTS[2:]))
+    assert length_weights(replace(CLASS, lit_length_m=0.7)) == (LENGTH_WEIGHTS[0],)
