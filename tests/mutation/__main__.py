@@ -32,13 +32,13 @@ def rooms() -> dict[str, Any]:
 
 
 def modules_of(room: dict[str, Any]) -> list[Path]:
-    """Return the files of a room: those named, or all of a folder."""
+    """Return the files of a room: those named or all of a folder, but what it goes without."""
     named = [ROOT / name for name in room["modules"]]
     found = [
         path for one in named for path in (sorted(one.rglob("*.py")) if one.is_dir() else [one])
     ]
     left_out = {ROOT / name for name in room.get("without", ())}
-    return [path for path in found if path not in left_out]
+    return [path for path in found if left_out.isdisjoint((path, *path.parents))]
 
 
 def sampled(room: dict[str, Any], seed: int, count: int) -> tuple[list[tuple[Path, Mutant]], int]:

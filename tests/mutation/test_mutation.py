@@ -42,8 +42,18 @@ def test_each_mutant_changes_one_place_and_compiles() -> None:
 def test_rooms_name_modules_and_tests_that_are_there() -> None:
     for name, room in rooms().items():
         assert modules_of(room), name
-        for path in (*room["modules"], *room["tests"]):
+        for path in (*room["modules"], *room["tests"], *room.get("without", ())):
             assert (ROOT / path).exists(), (name, path)
+
+
+def test_what_a_room_goes_without_is_in_none_of_its_files_and_every_folder_has_a_room() -> None:
+    saved = {path for path in modules_of(rooms()["questions"]) if "saved" in path.parts}
+    assert not saved
+    every = {path for room in rooms().values() for path in modules_of(room)}
+    for folder in (ROOT / "calc", ROOT / "bot"):
+        for path in folder.rglob("*.py"):
+            alone = path.parent == folder or path.name == "__init__.py"
+            assert alone or "migrations" in path.parts or path in every, path
 
 
 def test_a_module_is_found_by_the_name_it_is_imported_under() -> None:

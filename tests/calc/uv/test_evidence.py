@@ -80,4 +80,4 @@ def test_a_wide_scatter_is_believed_though_it_was_not_expected() -> None:
     assert scatter == pytest.approx(sqrt((2.0 * before**2 + 24.0) / 5.0), rel=1e-3)
     # What is left to stand on is never fewer than four degrees, and nothing is no scatter.
     assert scatter_of(1e6, 1)[1] == 4.0
-    assert scatter_of(0.0, 0) == (pytest.approx(before, rel=1e-3), 8.0)
+    assert scatter_of(0.0, 0) == pytest.approx((before, 8.0), rel=1e-3)
