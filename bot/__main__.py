@@ -126,17 +126,19 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
     line = " ".join(parsed.question)
     dialogue = None
     if parsed.before or parsed.json:
-        from bot.dialogue import START, Dialogue, after, next_line
+        from bot.dialogue import START, Dialogue, after, next_line, opened_for
 
         try:
             dialogue = Dialogue.unpacked(parsed.before) if parsed.before else START
         except ValueError:
             print("--with takes the dialogue that ask --json printed.", file=sys.stderr)
             return _REFUSED
-        _, line, dialogue = next_line(dialogue, line, preferences)
+        what, line, dialogue = next_line(dialogue, line, preferences)
         preferences = dialogue.preferring(preferences)
     with _desk(settings) as desk:
         reply = desk.ask(line, preferences)
+    if dialogue is not None:
+        reply = opened_for(what, reply)
     refused = reply.status == "problem"
     if dialogue is not None and parsed.json:
         told = reply.model_dump(mode="json") | {"dialogue": after(dialogue, reply).packed()}

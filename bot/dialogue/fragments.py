@@ -4,7 +4,8 @@ import re
 from collections.abc import Iterator, Mapping
 
 from bot.command import Command
-from bot.dialogue.phrases import place_named, takes_mesh_off
+from bot.dialogue.bare import age_told, bare_told, lamp_told
+from bot.dialogue.phrases import asks, place_named, takes_mesh_off
 from bot.language.quantities import Measure, read_temperature
 from bot.language.unsure import NOT_SURE
 from bot.preferences import Context, Preferences
@@ -31,7 +32,6 @@ _AMOUNT = re.compile(
     r"(?![\w])",
     re.I,
 )
-_BARE = re.compile(r"^\W*(?:\w+ ){0,3}(\d+(?:[.,]\d+)?)(?: \w+){0,2}\W*$")
 _DO_NOT_KNOW = re.compile(
     r"\b(?:not sure|no idea|dunno|don'?t know|dont know|unsure|idk|weiß (?:ich )?nicht"
     r"|keine ahnung)\b"
@@ -53,6 +53,7 @@ _HEATS = {
     "surface": "reading",
 }
 _PLACES = ("basking", "cool", "warm", "night")
+_SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 _POWERS = ("basking", "air", "plan")
 
 
@@ -72,14 +73,14 @@ def by_facts(
     """
     asked = asked_in(AskQuery(question=line), context)
     warm = dict(_told("temps", asked))
-    bare = "" if asked.warmth or asked.degrees else _bare_degrees(line)
+    bare = "" if asked.warmth or asked.degrees or "room" in warm else _bare_degrees(line)
     if bare and about_uv and place_named(line) is None:
         return "uvi", {**told_of_set_up(line, context), "distance": bare}
     if bare:
         return "temps", {**warm, place_named(line) or "basking": bare}
     if asked.warmth:
         return "temps", warm
-    if asked.degrees:
+    if asked.degrees and "room" not in warm:
         return "temps", {**warm, "basking": asked.degrees}
     told = told_of_set_up(line, context)
     lengths = [(v, u) for v, u in _AMOUNT.findall(line) if u.lower() in _OF_LENGTH]
@@ -104,9 +105,18 @@ def changed_by(
     asked = asked_in(AskQuery(question=line), context)
     names = set(command.query.examples())
     lacking = tuple(command.query.lacking(dict(given), preferences.own))
-    found = {n: t for n, t in _told(command.name, asked) if n in names}
+    figure_told = asked.warmth or bool(asked.degrees or _bare_degrees(line))
+    if command.name == "needs" and figure_told and not asks(line):
+        return None
+    found = {n: t for n, t in _all_told(command.name, asked) if n in names}
     found |= {n: t for n, t in _words(line, asked, lacking) if n in names and n not in found}
-    figure = _figure(command.name, given, line, lacking, preferences)
+    found |= {n: t for n, t in _beside(command.name, line) if n in names and n not in found}
+    if "animal" in names and (kin := asked.unclear_animal) and kin.among:
+        found["animal"] = kin.words
+    if "age" not in found:
+        figure = _figure(command.name, names, given, line, lacking, preferences)
+    else:
+        figure = None
     if figure is None and command.name == "temps" and (bare := _bare_degrees(line)):
         place = place_named(line) or _heat_option(command.name, given, lacking, bare)
         if place and place not in found:
@@ -116,12 +126,41 @@ def changed_by(
     strength = _STRENGTH.search(line.lower())
     if strength and "tube" in names and "tube" not in found:
         found["tube"] = f"{strength[1]}%"
-    if figure is not None and not found.keys() & {figure[1]}:
+    if figure is not None and not _is_told(figure, found):
         name, option, text = figure
         if name != command.name or option in names:
             found.setdefault(option, text)
             return name, {**given, **found}
     return (command.name, {**given, **found}) if found else None
+
+
+def _all_told(name: str, asked: Asked) -> Iterator[tuple[str, str]]:
+    """Yield what a question takes; a whole set-up takes what is told of UV and of warmth."""
+    if name != "check":
+        yield from _told(name, asked)
+        return
+    for part in ("uvi", "temps"):
+        yield from _told(part, asked)
+    for option, text in _told("night", asked):
+        if option == "room":
+            yield "night", text
+
+
+def _is_told(figure: tuple[str, str, str], found: Mapping[str, str]) -> bool:
+    """Whether the figure of a line was heard already, at the place that it is of."""
+    _, option, text = figure
+    same = {told.replace(" ", "").lower() for told in found.values()}
+    return option in found or text.replace(" ", "").lower() in same
+
+
+def _beside(name: str, line: str) -> Iterator[tuple[str, str]]:
+    """Yield what a line tells that hearing takes only with a lamp or an animal beside it."""
+    if age := age_told(line):
+        yield "age", age
+    if name == "decline" and (lamp := lamp_told(line)):
+        yield "lamp", lamp
+    if name == "hours" and _SEASON.search(line.lower()):
+        yield "latitude", "home"
 
 
 def _bare_degrees(line: str) -> str:
@@ -165,6 +204,7 @@ def _renamed(given: Mapping[str, str], place: str | None) -> tuple[str, dict[str
 
 def _figure(
     name: str,
+    names: set[str],
     given: Mapping[str, str],
     line: str,
     lacking: tuple[str, ...],
@@ -173,10 +213,8 @@ def _figure(
     """Return the question, the option and the text that the last figure of a line is for."""
     amounts = _AMOUNT.findall(line)
     if not amounts:
-        bare = _BARE.match(line.lower())
-        if bare is None or "distance" not in lacking or preferences.bare is None:
-            return None
-        return name, "distance", f"{bare[1]} {preferences.bare.value}"
+        bare = bare_told(name, names, given, line, lacking, preferences.bare)
+        return (name, *bare) if bare else None
     value, unit = amounts[-1]
     kind = unit.lower().strip(' °"').removeprefix("degrees ").removeprefix("degree ")
     if kind.startswith("w"):

@@ -4,7 +4,17 @@ import re
 
 from bot.language.units import Units
 
-__all__ = ["asks", "choice_of", "is_thanks", "place_named", "takes_mesh_off", "unit_wished"]
+__all__ = [
+    "asks",
+    "asks_again",
+    "asks_why",
+    "begun_anew",
+    "choice_of",
+    "is_thanks",
+    "place_named",
+    "takes_mesh_off",
+    "unit_wished",
+]
 
 _THANKS = re.compile(
     r"^(?:ok(?:ay)?|great|perfect|cool|nice|good|super|many|oh|ah|alles klar|prima|vielen)?[,! ]*"
@@ -36,6 +46,51 @@ _OFF = re.compile(
     r"\b(?:(?:mesh|screen|gitter|netz)\b.{0,24}\b(?:off|out|away|weg|ab|raus)"
     r"|(?:without|ohne|remove|take off|cut)\b.{0,16}\b(?:mesh|screen|gitter|netz))\b"
 )
+_WHY = re.compile(
+    r"^(?:(?:but|and|ok|okay|so|hm+|aber|und)[, ]+)*"
+    r"(?:why|how come|how so|what for|warum|wieso|weshalb|why not|warum nicht)"
+    r"(?: (?:is|ist) (?:that|it|das))?(?: so)?[?.! ]*$"
+)
+_AGAIN = re.compile(
+    r"^(?:(?:and|so|but|ok|okay|und|also|aber|then)[, ]+)*(?:is|are|would|will|ist|reicht|geht) "
+    r"(?:that|this|it|these|they|das|es)(?: (?:be|still|now|then|really|denn|dann))*"
+    r"(?: (?:ok\w*|alright|all right|fine|good|enough|safe|right|correct|bad|gut|genug|richtig"
+    r"|sicher|too (?:much|little|hot|cold|strong|weak|close|far|high|low)"
+    r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit)))?[?.! ]*$"
+)
+_ANEW = re.compile(
+    r"^(?:(?:new|another|different|other|next|unrelated) (?:topic|question|thing|one)"
+    r"|change of (?:topic|subject)|something else|neues thema|(?:eine )?andere frage"
+    r"|was anderes|neue frage)\b[,:.;!– -]*(?=\S)"
+)
+
+
+def begun_anew(line: str) -> str:
+    """Return what stands behind words that begin another matter; nothing where none do.
+
+    >>> begun_anew("new topic, how old can a tube get"), begun_anew("new tube")
+    ('how old can a tube get', '')
+    """
+    found = _ANEW.match(line.lower())
+    return line[found.end() :].strip() if found else ""
+
+
+def asks_why(line: str) -> bool:
+    """Whether a line asks for the reason of the answer before it, and nothing else.
+
+    >>> asks_why("but why?"), asks_why("why is my tube grey")
+    (True, False)
+    """
+    return _WHY.match(_plain(line)) is not None
+
+
+def asks_again(line: str) -> bool:
+    """Whether a line asks whether what was just told is right, and names nothing new.
+
+    >>> asks_again("is that enough?"), asks_again("is 12 inches enough")
+    (True, False)
+    """
+    return _AGAIN.match(_plain(line)) is not None
 
 
 def is_thanks(line: str) -> bool:

@@ -15,7 +15,15 @@ from bot.command import Command, Routed
 from bot.commands import command_at, command_named
 from bot.dangers import listen
 from bot.dialogue.fragments import by_facts, changed_by, told_of_set_up
-from bot.dialogue.phrases import asks, choice_of, is_thanks, unit_wished
+from bot.dialogue.phrases import (
+    asks,
+    asks_again,
+    asks_why,
+    begun_anew,
+    choice_of,
+    is_thanks,
+    unit_wished,
+)
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE
@@ -24,15 +32,17 @@ from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.setup import AskQuery
 from bot.question_context import context_of
-from bot.reply import Reply
+from bot.reply import PartName, Reply
 from bot.routes.routing import route
 
-__all__ = ["START", "Dialogue", "Next", "after", "next_line", "told_before"]
+__all__ = ["START", "Dialogue", "Next", "after", "next_line", "opened_for", "told_before"]
 
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
 _OF_UV = ("distance", "uvi", "tube", "section", "dose")
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
+# Told before any question, it is the place that one is then asked of.
+_PLACE = "distance"
 # What is so of the keeper's set-up, whatever is asked next.
 _STAYS = frozenset(
     (
@@ -88,6 +98,7 @@ class Next(Enum):
 
     QUESTION = auto()
     THANKS = auto()
+    WHY = auto()
 
 
 def next_line(
@@ -102,6 +113,12 @@ def next_line(
         return Next.QUESTION, line, dialogue
     if is_thanks(line):
         return Next.THANKS, line, dialogue
+    if anew := begun_anew(line):
+        return next_line(Dialogue(units=dialogue.units), anew, preferences)
+    if dialogue.asked and asks_why(line):
+        return Next.WHY, dialogue.asked, dialogue
+    if dialogue.asked and asks_again(line):
+        return Next.QUESTION, dialogue.asked, dialogue
     chosen = choice_of(line, len(dialogue.offers))
     if chosen is not None:
         return Next.QUESTION, dialogue.offers[chosen], dialogue
@@ -114,8 +131,19 @@ def next_line(
     heard = {name: text for name, text in told_of_set_up(line, context).items() if name in _STAYS}
     known = {**dialogue.known, **heard}
     if not (dialogue.asked or dialogue.known):
+        place = by_facts(line, context) or ("", {})
+        if place[0] == "uvi":
+            known = {**known, _PLACE: place[1][_PLACE]}
         return Next.QUESTION, line, replace(dialogue, known=known)
     return Next.QUESTION, _meant(dialogue, line, context, wishes), replace(dialogue, known=known)
+
+
+def opened_for(what: Next, reply: Reply) -> Reply:
+    """Return an answer with its reasons open where they were asked for."""
+    has_why = any(part.name is PartName.WHY for part in reply.parts)
+    if what is not Next.WHY or not has_why:
+        return reply
+    return reply.model_copy(update={"opened": (*reply.opened, PartName.WHY)})
 
 
 def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
@@ -171,6 +199,8 @@ def _meant(dialogue: Dialogue, line: str, context: Context, preferences: Prefere
         return join_line(another.command, {n: t for n, t in options.items() if t})
     if found := by_facts(line, context, about_uv=before is not None and before[0].name in _OF_UV):
         name, options = found
+        if name == "distance" and not dialogue.asked and _PLACE in dialogue.known:
+            name, options = "uvi", {_PLACE: dialogue.known[_PLACE], **options}
         unsure = dict.fromkeys(("reflector", "screen"), NOT_SURE) if name in _BY_CASES else {}
         return join_line(name, unsure | _carried(name, dialogue.known) | options)
     return line if line.startswith("ask ") else f"ask {line}"

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from bot.ask import ask
 from bot.completion import complete_line
-from bot.dialogue import START, Next, after, next_line
+from bot.dialogue import START, Next, after, next_line, opened_for
 from bot.facts import Say
 from bot.fronts.gallery import keep_picture
 from bot.fronts.printing import MORE, around, show
@@ -43,7 +43,8 @@ class _Last:
         what, meant, self._dialogue = next_line(self._dialogue, line, preferences)
         if what is Next.THANKS:
             return voice(preferences.speaking(line).spoken, Units.CM).text(Say("door-thanks"))
-        self.reply = answer(meant, self._dialogue.preferring(preferences))
+        reply = answer(meant, self._dialogue.preferring(preferences))
+        self.reply = opened_for(what, reply)
         self._dialogue = after(self._dialogue, self.reply)
         return self.reply
 

@@ -26,6 +26,7 @@ from bot.kept.group import Shown
 from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.render.post import asked_of
+from bot.reply import PartName
 from bot.saying.voice import voice
 
 if TYPE_CHECKING:
@@ -129,7 +130,8 @@ class Talk:
         wishes = dialogue.preferring(preferences)
         with client.noted("ask") as note:
             way = Way(not alone, alone, pictures=False)
-            finished = await client.answers.finished(question, wishes, way)
+            part = PartName.WHY if what is Next.WHY else None
+            finished = await client.answers.finished(question, wishes, way, part=part)
             note(finished.status)
             await _post(client, written, replace(finished.message, card=False))
         self._remember(written, told_before(finished.meant.line(), dialogue))
