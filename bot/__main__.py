@@ -126,7 +126,7 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
     line = " ".join(parsed.question)
     dialogue = None
     if parsed.before or parsed.json:
-        from bot.dialogue import START, Dialogue, after, next_line, opened_for
+        from bot.dialogue import START, Dialogue, after, next_line, told_as_meant
 
         try:
             dialogue = Dialogue.unpacked(parsed.before) if parsed.before else START
@@ -137,8 +137,8 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
         preferences = dialogue.preferring(preferences)
     with _desk(settings) as desk:
         reply = desk.ask(line, preferences)
-    if dialogue is not None:
-        reply = opened_for(what, reply)
+    if parsed.before:
+        reply = told_as_meant(what, reply, preferences.speaking(line))
     refused = reply.status == "problem"
     if dialogue is not None and parsed.json:
         told = reply.model_dump(mode="json") | {"dialogue": after(dialogue, reply).packed()}

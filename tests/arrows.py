@@ -108,16 +108,22 @@ ARROWS: dict[str, tuple[str, ...]] = {
     # What a line means after the answer before it: a whole question again.
     "bot.dialogue": (
         "bot.dialogue",
+        "bot.answering",
         "bot.command",
         "bot.commands",
         "bot.dangers",
+        "bot.facts",
         "bot.language",
         "bot.layered",
         "bot.preferences",
         "bot.queries",
         "bot.question_context",
+        "bot.questions.animals",
+        "bot.refusal",
         "bot.reply",
         "bot.routes",
+        "calc.naming",
+        "calc.validity",
     ),
     "bot.answering": (
         "bot.questions",

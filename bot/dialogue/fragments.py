@@ -13,8 +13,9 @@ from bot.queries.setup import AskQuery
 from bot.routes.asked import Asked
 from bot.routes.filled import filled, is_asked_freely
 from bot.routes.routing import asked_in
+from calc.naming import Known, named
 
-__all__ = ["by_facts", "changed_by", "told_of_set_up"]
+__all__ = ["by_facts", "change_wished", "changed_by", "told_of_set_up"]
 
 _NUMBER = re.compile(r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%.])")
 # Between both ranges a bare number has no meaning; inside one of them it has one alone.
@@ -53,6 +54,10 @@ _HEATS = {
     "surface": "reading",
 }
 _PLACES = ("basking", "cool", "warm", "night")
+_WARMER = re.compile(
+    r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
+    r"|lower it|fix (?:it|that|this)|wärmer|heißer|kühler|kälter)\b"
+)
 _SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 _POWERS = ("basking", "air", "plan")
 
@@ -92,6 +97,18 @@ def by_facts(
     return ("distance", told) if told.keys() & {"tube", "reflector", "screen"} else None
 
 
+def change_wished(command: Command, given: Mapping[str, str], line: str) -> dict[str, str]:
+    """Return the options of the question how a basking spot gets warmer or cooler, if it is asked.
+
+    What was read of it before goes along.
+    """
+    surface = given.get("basking", "") if command.name in ("temps", "check") else ""
+    if not surface or not _WARMER.search(line.lower()):
+        return {}
+    told = {"surface": surface, "air": given.get("warm", ""), "animal": given.get("animal", "")}
+    return {option: text for option, text in told.items() if text}
+
+
 def changed_by(
     command: Command,
     given: Mapping[str, str],
@@ -111,8 +128,8 @@ def changed_by(
     found = {n: t for n, t in _all_told(command.name, asked) if n in names}
     found |= {n: t for n, t in _words(line, asked, lacking) if n in names and n not in found}
     found |= {n: t for n, t in _beside(command.name, line) if n in names and n not in found}
-    if "animal" in names and (kin := asked.unclear_animal) and kin.among:
-        found["animal"] = kin.words
+    if "animal" in names and "animal" not in found and (kin := asked.unclear_animal):
+        found["animal"] = _with_name_before(given.get("animal", ""), kin.words)
     if "age" not in found:
         figure = _figure(command.name, names, given, line, lacking, preferences)
     else:
@@ -132,6 +149,12 @@ def changed_by(
             found.setdefault(option, text)
             return name, {**given, **found}
     return (command.name, {**given, **found}) if found else None
+
+
+def _with_name_before(before: str, word: str) -> str:
+    """Return what a word makes of a name that was not clear: leopard, then gecko."""
+    both = (f"{before} {word}", f"{word} {before}") if before else ()
+    return next((name for name in both if isinstance(named(name).what, Known)), word)
 
 
 def _all_told(name: str, asked: Asked) -> Iterator[tuple[str, str]]:

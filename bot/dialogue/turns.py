@@ -14,7 +14,8 @@ from typing import Self
 from bot.command import Command, Routed
 from bot.commands import command_at, command_named
 from bot.dangers import listen
-from bot.dialogue.fragments import by_facts, changed_by, told_of_set_up
+from bot.dialogue.asking import asked_next, taken_apart
+from bot.dialogue.fragments import by_facts, change_wished, changed_by, told_of_set_up
 from bot.dialogue.phrases import (
     asks,
     asks_again,
@@ -35,7 +36,7 @@ from bot.question_context import context_of
 from bot.reply import PartName, Reply
 from bot.routes.routing import route
 
-__all__ = ["START", "Dialogue", "Next", "after", "next_line", "opened_for", "told_before"]
+__all__ = ["START", "Dialogue", "Next", "after", "next_line", "told_as_meant", "told_before"]
 
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
@@ -120,6 +121,8 @@ def next_line(
     if dialogue.asked and asks_again(line):
         return Next.QUESTION, dialogue.asked, dialogue
     chosen = choice_of(line, len(dialogue.offers))
+    if chosen is None:
+        chosen = _named_offer(line, dialogue.offers)
     if chosen is not None:
         return Next.QUESTION, dialogue.offers[chosen], dialogue
     if dialogue.asked and (units := unit_wished(line)):
@@ -138,12 +141,15 @@ def next_line(
     return Next.QUESTION, _meant(dialogue, line, context, wishes), replace(dialogue, known=known)
 
 
-def opened_for(what: Next, reply: Reply) -> Reply:
-    """Return an answer with its reasons open where they were asked for."""
+def told_as_meant(what: Next, reply: Reply, preferences: Preferences) -> Reply:
+    """Return an answer as a conversation tells it.
+
+    Its reasons are open where they were asked for; of what it lacks, one thing is asked.
+    """
     has_why = any(part.name is PartName.WHY for part in reply.parts)
-    if what is not Next.WHY or not has_why:
-        return reply
-    return reply.model_copy(update={"opened": (*reply.opened, PartName.WHY)})
+    if what is Next.WHY and has_why:
+        return reply.model_copy(update={"opened": (*reply.opened, PartName.WHY)})
+    return asked_next(reply, preferences)
 
 
 def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
@@ -153,11 +159,22 @@ def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
 
 def told_before(asked: str, dialogue: Dialogue) -> Dialogue:
     """Return the dialogue after a question that is known as a line alone."""
-    apart = _taken_apart(asked)
+    apart = taken_apart(asked)
     if apart is None:
         return dialogue
     stays = {name: text for name, text in apart[1].items() if name in _STAYS and text != NOT_SURE}
     return replace(dialogue, asked=asked, offers=(), known={**dialogue.known, **stays})
+
+
+def _named_offer(line: str, offers: tuple[str, ...]) -> int | None:
+    """Return which offer a line takes by its animal, as 'leopard' the leopard gecko's."""
+    words = line.lower().strip(" .!?")
+    apart = [taken_apart(offer) for offer in offers]
+    named = [found[1].get("animal", "").lower() if found else "" for found in apart]
+    fits = [
+        at for at, name in enumerate(named) if words and re.search(rf"\b{re.escape(words)}\b", name)
+    ]
+    return fits[0] if len(fits) == 1 and len(set(named)) == len(named) else None
 
 
 def _is_typed(line: str) -> bool:
@@ -169,25 +186,15 @@ def _is_typed(line: str) -> bool:
     return not rest or bool(command.positional) or _OPTION.search(rest) is not None
 
 
-def _taken_apart(line: str) -> tuple[Command, dict[str, str]] | None:
-    """Return the question before; None where it was none that a word can change."""
-    found = command_at(line) if line else None
-    if found is None or found[0].route is not None or found[0].stored is not None:
-        return None
-    command, rest = found
-    try:
-        return command, command.query.texts_in(rest, command.positional)
-    except NotUnderstoodError:
-        return None
-
-
 def _meant(dialogue: Dialogue, line: str, context: Context, preferences: Preferences) -> str:
-    before = _taken_apart(dialogue.asked)
+    before = taken_apart(dialogue.asked)
     changed = None if before is None else changed_by(*before, line, context, preferences)
     another = _another(before[0].name if before else "", line, context)
     if changed is not None and (another is None or not asks(line)):
         name, options = changed
         return join_line(name, options)
+    if before is not None and (step := change_wished(*before, line)):
+        return join_line("basking", step)
     if another is not None:
         told = {name: text for name, text in another.given.items() if text != NOT_SURE}
         options = {**another.given, **_carried(another.command, dialogue.known), **told}
@@ -228,7 +235,7 @@ def _another(name: str, line: str, context: Context) -> Routed | None:
 
 def _only_offer(told: Layered) -> Routed | None:
     """Return the one question that may be meant: with what is known it can be asked."""
-    apart = _taken_apart(told.perhaps) if len(told.offers) == 1 else None
+    apart = taken_apart(told.perhaps) if len(told.offers) == 1 else None
     return Routed(apart[0].name, apart[1]) if apart else None
 
 

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from bot.ask import ask
 from bot.completion import complete_line
-from bot.dialogue import START, Next, after, next_line, opened_for
+from bot.dialogue import START, Next, after, known_told, next_line, told_as_meant, wishes_known
 from bot.facts import Say
 from bot.fronts.gallery import keep_picture
 from bot.fronts.printing import MORE, around, show
@@ -40,11 +40,14 @@ class _Last:
         if line.lower() in _ANEW:
             self.reply, self._dialogue = None, START
             return voice(preferences.spoken, Units.CM).text(Say("door-anew"))
+        if wishes_known(line):
+            speak = voice(preferences.speaking(line).spoken, Units.CM).text
+            return "\n".join(map(speak, known_told(self._dialogue)))
         what, meant, self._dialogue = next_line(self._dialogue, line, preferences)
         if what is Next.THANKS:
             return voice(preferences.speaking(line).spoken, Units.CM).text(Say("door-thanks"))
-        reply = answer(meant, self._dialogue.preferring(preferences))
-        self.reply = opened_for(what, reply)
+        wishes = self._dialogue.preferring(preferences).speaking(line)
+        self.reply = told_as_meant(what, answer(meant, wishes), wishes)
         self._dialogue = after(self._dialogue, self.reply)
         return self.reply
 

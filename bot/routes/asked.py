@@ -33,6 +33,17 @@ _ANY_OF_MINE = re.compile(
     r"\b(?:my|the|our|a) (?:pet |baby )?(?:lizard|gecko|snake|python|tortoise|turtle|reptile"
     r"|dragon|skink|monitor|chameleon|iguana)s?\b"
 )
+_NUMBER = re.compile(
+    r"(?<![\w.,%])\d{2,3}(?![\w.,]|\s?(?:%|°|w\b|in\b|inch|cm|mm|ft|f\b|c\b|gal|h\b))"
+)
+_PLACES_NAMED = (
+    ("cool", r"\b(?:cool|cold) (?:side|end|spot|hide)\b|\bkühle\w* (?:seite|ecke)\b"),
+    ("basking", r"\bbask\w*|\bhot ?spot\b|\bsonnenplatz\b"),
+    ("warm", r"\b(?:warm|hot) (?:side|end|hide)\b|\bwarme\w* (?:seite|ecke)\b"),
+)
+# Between both ranges a bare number has no meaning; inside one of them it has one alone.
+_COLDEST_C, _HOTTEST_C = 15.0, 52.0
+_COLDEST_F, _HOTTEST_F = 60.0, 140.0
 # Names of a kind that mean something else in a sentence: basking spot, a red stone, any UV bulb.
 _TOO_SHORT = frozenset(
     (
@@ -103,6 +114,21 @@ class Asked:
             return ""
         found = [match[0] for match in _LENGTH.finditer(self.words)]
         return found[0] if len(found) == 1 else ""
+
+    @cached_property
+    def bare_warmth(self) -> tuple[str, str] | None:
+        """The one number without a unit at a place that is named, as its option and with its unit.
+
+        None where it may be either unit, or where there are several numbers.
+        """
+        found = _NUMBER.findall(self.words)
+        place = next((name for name, said in _PLACES_NAMED if self.says(said)), "")
+        if len(found) != 1 or not place or self.degrees or self.warmth:
+            return None
+        number = float(found[0])
+        unit = "F" if _COLDEST_F <= number <= _HOTTEST_F else "C"
+        likely = unit == "F" or _COLDEST_C <= number <= _HOTTEST_C
+        return (place, f"{found[0]} {unit}") if likely else None
 
     @cached_property
     def wattage(self) -> str:

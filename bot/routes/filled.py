@@ -8,6 +8,7 @@ from bot.language.hearing.facts import LampKind
 from bot.language.quantities import Dimension, Measure, convert
 from bot.language.screens import Blocks, NoScreen, Passes
 from bot.language.unsure import NOT_SURE
+from bot.language.uv_lamps import UvLamp
 from bot.menu import MODULES
 from bot.questions.record import record_of
 from bot.questions.setup.told import SetUpTold
@@ -25,6 +26,8 @@ _SI = {
 }
 _LIDS = {"mesh": "full mesh", "glass": "solid", "plastic": "solid"}
 _UNITS = {"degF": "F", "degC": "C"}
+_FADING = {"T8 tube": UvLamp.OTHER_TUBE, "compact UV lamp": UvLamp.COMPACT}
+_SEASON = r"\b(?:winters?|summers?|seasons?|im winter|im sommer)\b"
 _DISTANCES = (FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH)
 
 
@@ -162,15 +165,37 @@ def _tells_more(asked: Asked) -> bool:
     return len(asked.told.facts) > bool(asked.told.animal)
 
 
+def _bare(place: str) -> Callable[[Asked], str]:
+    """Return what hears a temperature without its unit at a place that is named."""
+
+    def heard(asked: Asked) -> str:
+        found = asked.bare_warmth
+        return found[1] if found and found[0] == place else ""
+
+    return heard
+
+
+def _fading(asked: Asked) -> str:
+    """Return the kind of UV lamp that is named where its age is asked about."""
+    told = asked.told.uv_lamp
+    if told:
+        return told.value.value
+    return next((_FADING[name].value for name in asked.lamps if name in _FADING), "")
+
+
 _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
     "all_told": lambda a: a.said if _tells_more(a) else "",
     "along": _along,
     "amount": lambda a: a.amount,
     "animal": lambda a: a.told.animal,
+    "bare_basking": _bare("basking"),
+    "bare_cool": _bare("cool"),
+    "bare_warm": _bare("warm"),
     "basking_wanted": _basking_wanted,
     "box": _box,
     "degrees": lambda a: a.degrees,
     "degrees_doubted": lambda a: a.degrees if a.told.animal and asks_if_right(a) else "",
+    "fading_lamp": _fading,
     "gap_of_tubes": lambda a: _measured(a.told, FactName.GAP) if a.told.tubes > 1 else "",
     "given_asked": _given_asked,
     "heat_source": lambda a: a.lamps[0] if a.lamps else "",
@@ -182,6 +207,7 @@ _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
     "reflector": _reflector,
     "reflector_if_known": lambda a: _reflector(a) or NOT_SURE,
     "room_for_tube": _room_for_tube,
+    "season": lambda a: "home" if a.says(_SEASON) else "",
     "screen": _screen,
     "screen_if_known": _screen_if_known,
     "some_screen": _some_screen,

@@ -5,7 +5,7 @@ else the question as a line with options, which always is.
 """
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from bot.facts import Say
@@ -33,7 +33,7 @@ class Lacking:
 
     ``said`` is the sentence, ``mesh`` says that mesh of an unknown kind was heard in it,
     ``animal`` is the one of the example, ``kin`` tells those that may be meant,
-    ``other`` is what else may have been meant, with its options.
+    ``kin_names`` is how they are typed, ``other`` is what else may have been meant, with its options.
     """
 
     name: str
@@ -42,6 +42,7 @@ class Lacking:
     missing: Sequence[str]
     animal: str
     kin: AnimalsMeant | None = None
+    kin_names: Sequence[str] = ()
     mesh: bool = False
     other: str = ""
     of_other: Mapping[str, str] = field(default_factory=dict)
@@ -79,9 +80,16 @@ def still_needed(
         title=purpose_of(lacking.name),
         brief=Brief(head, steps=tuple(steps)),
         numbers=_heard(lacking),
+        offers=tuple(_of_kin(lacking)),
         steps=tuple(steps),
         guide=tuple(dict.fromkeys(thing.page for thing in things)),
     )
+
+
+def _of_kin(lacking: Lacking) -> Iterator[str]:
+    """Yield the question for each animal that may be meant."""
+    for name in lacking.kin_names:
+        yield join_line(lacking.name, {**lacking.given, "animal": name})
 
 
 def _heard(lacking: Lacking) -> tuple[Row, ...]:

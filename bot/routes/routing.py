@@ -22,6 +22,7 @@ from bot.questions.lacking import Behind
 from bot.questions.record import record_of
 from bot.questions.setup.told import has_figures, told_by
 from bot.questions.unfigured import unfigured, which_animal, which_asked
+from bot.routes.advised import advised
 from bot.routes.asked import Asked
 from bot.routes.beyond import is_beyond, not_mine
 from bot.routes.filled import filled, is_asked_freely
@@ -141,6 +142,7 @@ def lacking_reply(
         missing,
         asked.animal_for_examples(context),
         kin,
+        here,
         mesh=asked.under_mesh,
         other=other if routed.command != other else "",
         of_other=filled(other, asked) if other else {},
@@ -166,7 +168,7 @@ def asked_in(query: AskQuery, context: Context) -> Asked:
     words = glossed(said).text.lower()
     if len(words) > 2 * _MOST_AN_END:
         words = f"{words[:_MOST_AN_END]} {words[-_MOST_AN_END:]}"
-    told = told_by(said, query, context.own.names)
+    told = told_by(advised(said), query, context.own.names)
     for animal in told.all(FactName.ANIMAL):
         # A name is no word about a lamp or an illness: fire skink, soft-shelled turtle.
         if not has_figures(str(animal.value), context.own.names):

@@ -73,6 +73,11 @@ _RULES = (
         lambda a: bool(a.told.all(FactName.AGE)) and not a.at_a_distance and not a.warmth,
     ),
     Rule(
+        "decline",
+        (UV, r"\bhow old\b.*\b(?:can|may|gets?|too)\b|\bhow long\b.*\blasts?\b"),
+        when=lambda a: not a.at_a_distance and not a.warmth,
+    ),
+    Rule(
         "plan",
         (
             (
@@ -156,6 +161,7 @@ _RULES = (
         r"|\bgun\b|\bhouse\b|\bset[- ]?up\b",
         lambda a: bool(a.told.animal and a.degrees) and few(a) and not a.lamps and asks_if_right(a),
     ),
+    Rule("temps", (FIT,), when=lambda a: bool(a.told.animal and a.bare_warmth) and few(a)),
     Rule("check", (r"\b(?:check|rate|review|critique|look at)\b", HOME), when=tells_anything),
     Rule("check", (r"\bset[- ]?up\b", FIT), when=tells_anything),
     Rule(

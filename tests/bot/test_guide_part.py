@@ -58,9 +58,9 @@ def test_a_part_that_is_not_there_is_asked_for_by_the_headings(anyone: Preferenc
 @pytest.mark.parametrize(
     ("words", "part"),
     [
-        ("does uvb go through glass", "Glass and plastic"),
+        ("does uvb go through glass", "Does glass let UV through?"),
         ("does the tube go inside or on top of the mesh", "Inside or on top?"),
-        ("can i dim a basking bulb", "What a dimmer is for"),
+        ("can i dim a basking bulb", "Can a heat lamp be dimmed?"),
         ("is mesh bad for uvb", ""),
     ],
 )

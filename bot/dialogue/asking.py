@@ -1,0 +1,86 @@
+"""What a conversation asks next where a question lacks something: one thing at a time."""
+
+from pydantic import ValidationError
+
+from bot.answering import answer_of, in_words
+from bot.command import Command
+from bot.commands import command_at
+from bot.facts import Say
+from bot.language.errors import NotUnderstoodError
+from bot.layered import Brief, Layered
+from bot.preferences import Preferences
+from bot.question_context import context_of, reading_of
+from bot.questions.animals import AnimalNotNamedError
+from bot.refusal import RefusedError
+from bot.reply import Reply
+from calc.validity import OutsideModelError
+
+__all__ = ["asked_next", "taken_apart"]
+
+_OF_ONE = {
+    ("distance", "basking"): Say("talk-distance-lamp"),
+    ("distance", "watts"): Say("talk-distance-lamp"),
+    ("room", "night"): Say("talk-room-night"),
+    ("screen", "tube"): Say("talk-screen-tube"),
+}
+_ASKED = frozenset(
+    (
+        *("animal", "tube", "reflector", "screen", "distance", "enclosure", "material", "lid"),
+        *("room", "surface", "air", "reading", "readings", "uvi", "value"),
+    )
+)
+
+
+def taken_apart(asked: str) -> tuple[Command, dict[str, str]] | None:
+    """Return a question's command and options; None where it is none that a word can change."""
+    found = command_at(asked) if asked else None
+    if found is None or found[0].route is not None or found[0].stored is not None:
+        return None
+    command, rest = found
+    try:
+        return command, command.query.texts_in(rest, command.positional)
+    except NotUnderstoodError:
+        return None
+
+
+def asked_next(reply: Reply, preferences: Preferences) -> Reply:
+    """Return the reply that asks for the first thing that a question lacks, and nothing else.
+
+    Where something else is wrong, or a choice is offered, the reply stays as it is.
+    """
+    apart = taken_apart(reply.asked)
+    first = bool(reply.alarms or reply.dangers)
+    if reply.status != "problem" or first or reply.offers or apart is None:
+        return reply
+    command, given = apart
+    option = _lacking(command, given, preferences)
+    if option not in _ASKED:
+        return reply
+    told = _OF_ONE.get((option, command.name)) or Say.of("talk", option)
+    layered = Layered(
+        command=reply.command,
+        status="problem",
+        title=Say("talk-title"),
+        brief=Brief(told),
+        guide=command.guide[:1],
+    )
+    speaking = context_of(command.query.model_construct(), given, preferences)
+    asking = in_words(layered, speaking)
+    return asking.model_copy(update={"asked": reply.asked, "alarms": reply.alarms, "units": ""})
+
+
+def _lacking(command: Command, given: dict[str, str], preferences: Preferences) -> str:
+    """Return the first option that a question lacks where nothing is wrong; else nothing."""
+    query = command.query
+    missing = query.lacking(given, preferences.own)
+    whole = given | {name: query.examples()[name] for name in missing}
+    try:
+        read = query.model_validate(whole, context=reading_of(preferences))
+        if missing:
+            return missing[0]
+        answer_of(command, read, context_of(read, given, preferences))
+    except AnimalNotNamedError:
+        return "animal"
+    except (ValidationError, NotUnderstoodError, RefusedError, OutsideModelError):
+        return ""
+    return ""
