@@ -25,6 +25,7 @@ SAYING = (
     "bot/saying",
     "bot/said_first.py",
     "bot/dangers",
+    "bot/dialogue",
     "bot/problems.py",
     "bot/fronts/console.py",
     "bot/fronts/discord/boards.py",
