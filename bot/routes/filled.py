@@ -179,7 +179,7 @@ def _fading(asked: Asked) -> str:
     """Return the kind of UV lamp that is named where its age is asked about."""
     told = asked.told.uv_lamp
     if told:
-        return told.value.value
+        return told.value
     return next((_FADING[name].value for name in asked.lamps if name in _FADING), "")
 
 

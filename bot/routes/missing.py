@@ -33,7 +33,8 @@ class Lacking:
 
     ``said`` is the sentence, ``mesh`` says that mesh of an unknown kind was heard in it,
     ``animal`` is the one of the example, ``kin`` tells those that may be meant,
-    ``kin_names`` is how they are typed, ``other`` is what else may have been meant, with its options.
+    ``kin_names`` is how they are typed,
+    ``other`` is what else may have been meant, with its options.
     """
 
     name: str

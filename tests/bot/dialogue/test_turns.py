@@ -110,3 +110,48 @@ def test_a_bare_number_is_a_temperature_where_temperatures_are_spoken_of() -> No
     meant = [line for line, _, _ in turns("needs royal python", "mine reads 84", "78 cool side")]
     assert meant[1] == "temps animal:royal python basking:84"
     assert "cool:78" in meant[2]
+
+
+@pytest.mark.parametrize(
+    ("lines", "meant"),
+    [
+        (("does my corn snake need heat at night", "65"), "night animal:corn snake room:65 F"),
+        (("night room:65F animal:corn snake", "and at 20C"), "room:20 C"),
+        (("uvi of a 12% at 30 cm", "and at 40", "for a beardie"), "distance:40 cm"),
+        (("uvi tube:12% distance:30cm animal:bearded dragon", "is that enough?"), "uvi tube:12%"),
+        (("when should i change my uvb", "its a t8", "1 year old"), "age:1 years"),
+        (("how many hours of light", "hermanns tortoise", "and in winter"), "latitude:home"),
+        (("temps basking:95F warm:88F animal:corn snake", "cool side 24C"), "warm:88F cool:24 C"),
+        (("temps basking:82F animal:corn snake", "how do i get it hotter"), "basking surface:82F"),
+        (("beardie, basking 100, 12% tube at 15 in", "with a reflector"), "reflector:polished"),
+        (("is 12 inches ok", "bearded dragon with a 12% t5"), "uvi reflector:not sure"),
+        (("my gecko is cold what now", "leopard"), "needs animal:leopard gecko"),
+        (("night room:65F animal:corn snake", "new topic, 12% for a beardie"), "12% for a beardie"),
+    ],
+)
+def test_what_stands_before_makes_a_few_words_whole(lines: tuple[str, ...], meant: str) -> None:
+    assert meant in last(*lines)
+
+
+def test_one_thing_is_asked_at_a_time_and_what_cannot_wait_stays() -> None:
+    written: list[str] = []
+    lines = ["what tube for a crested gecko", "10 in", "sorry i meant 10 cm"]
+    converse(iter(lines), written.append, ANYONE)
+    assert written[0] == "How far is it from the tube to your animal's back?\n\n"
+    assert written[1].startswith("What is between tube and animal")
+    assert "at least 8 in (20 cm)" in written[2]
+
+
+def test_why_opens_the_reasons_of_the_answer_before() -> None:
+    written: list[str] = []
+    converse(iter(["night room:65F animal:corn snake", "but why?"]), written.append, ANYONE)
+    assert len(written[1]) > len(written[0])
+    assert "Why" in written[1]
+
+
+def test_what_is_known_so_far_is_told_at_a_word() -> None:
+    written: list[str] = []
+    converse(iter(["known", FIRST, "known"]), written.append, ANYONE)
+    assert "nothing of your set-up" in written[0]
+    assert "animal: bearded dragon; tube: 12%" in written[2]
+    assert "distance tube:12%" in written[2]
