@@ -62,7 +62,6 @@ def asked_next(reply: Reply, preferences: Preferences) -> Reply:
         status="problem",
         title=Say("talk-title"),
         brief=Brief(told),
-        guide=command.guide[:1],
     )
     speaking = context_of(command.query.model_construct(), given, preferences)
     asking = in_words(layered, speaking)

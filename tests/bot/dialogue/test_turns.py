@@ -121,7 +121,7 @@ def test_a_bare_number_is_a_temperature_where_temperatures_are_spoken_of() -> No
         (("uvi tube:12% distance:30cm animal:bearded dragon", "is that enough?"), "uvi tube:12%"),
         (("when should i change my uvb", "its a t8", "1 year old"), "age:1 years"),
         (("how many hours of light", "hermanns tortoise", "and in winter"), "latitude:home"),
-        (("temps basking:95F warm:88F animal:corn snake", "cool side 24C"), "warm:88F cool:24 C"),
+        (("temps basking:95F warm:88F animal:corn snake", "cool side 24C"), "warm:88F animal:corn snake cool:24 C"),
         (("temps basking:82F animal:corn snake", "how do i get it hotter"), "basking surface:82F"),
         (("beardie, basking 100, 12% tube at 15 in", "with a reflector"), "reflector:polished"),
         (("is 12 inches ok", "bearded dragon with a 12% t5"), "uvi reflector:not sure"),
@@ -145,8 +145,8 @@ def test_one_thing_is_asked_at_a_time_and_what_cannot_wait_stays() -> None:
 def test_why_opens_the_reasons_of_the_answer_before() -> None:
     written: list[str] = []
     converse(iter(["night room:65F animal:corn snake", "but why?"]), written.append, ANYONE)
-    assert len(written[1]) > len(written[0])
-    assert "Why" in written[1]
+    assert "usually fine" in written[1]
+    assert "usually fine" not in written[0]
 
 
 def test_what_is_known_so_far_is_told_at_a_word() -> None:
