@@ -6,18 +6,19 @@ Every text is listened to here for what cannot wait, before anything is made of 
 is said first, whatever the question, and where nothing else was understood it is the answer.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
 
 from bot.answering import answer_of, in_words
 from bot.around import own_rows, understood_row, units_told
-from bot.command import Command, Routed
+from bot.command import Command
 from bot.command_asked import command_of, no_such_command
 from bot.commands import COMMANDS, command_named
 from bot.dangers import listen
 from bot.facts import Say
+from bot.free_words import FreeWords
 from bot.heard_told import heard_told
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
@@ -29,7 +30,7 @@ from bot.preferences import Context, Preferences
 from bot.problems import problem
 from bot.queries.query import Query
 from bot.queries.units import taken_units
-from bot.question_context import context_of, read_options, reading_of
+from bot.question_context import context_of, read_options
 from bot.questions.animals import AnimalNotNamedError
 from bot.questions.past_limit import alarms_of
 from bot.refusal import RefusedError
@@ -71,21 +72,6 @@ def ask(line: str, preferences: Preferences) -> Reply:
 def ask_options(name: str, given: Mapping[str, str], preferences: Preferences) -> Reply:
     """Answer a command whose options come already apart, as Discord sends them."""
     return answered(understand_options(name, given, preferences))
-
-
-@dataclass(frozen=True, slots=True)
-class FreeWords:
-    """The question in free words that another one was found in."""
-
-    command: Command
-    query: Query
-    routed: Routed
-    given: Mapping[str, str]
-
-    def lacking(self, missing: Sequence[str], context: Context) -> Reply:
-        """Return the reply that asks for what is missing in plain words."""
-        assert self.command.lacks is not None
-        return in_words(self.command.lacks(self.query, self.routed, missing, context), context)
 
 
 @dataclass(frozen=True, slots=True)
@@ -278,25 +264,11 @@ def _routed(
     understood = _understood(meant.command, meant.given, meant.heeding(preferences, context))
     if isinstance(understood, Understood):
         return replace(understood, free=free)
-    missing = _only_missing(meant, preferences)
+    missing = free.missing(preferences)
     if not missing:
         return understood
     kept = {"asked": understood.asked, "alarms": understood.alarms}
     return free.lacking(missing, context).model_copy(update=kept)
-
-
-def _only_missing(meant: Routed, preferences: Preferences) -> tuple[str, ...]:
-    """Return the options that a question lacks, if nothing else is wrong with it."""
-    command = command_named(meant.command)
-    assert command is not None
-    query = command.query
-    missing = query.lacking(meant.given, preferences.own)
-    whole = dict(meant.given) | {name: query.examples()[name] for name in missing}
-    try:
-        query.model_validate(whole, context=reading_of(preferences))
-    except ValidationError:
-        return ()
-    return missing
 
 
 def answered(understood: Understood | Reply) -> Reply:

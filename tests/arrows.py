@@ -1,296 +1,144 @@
 """Which room may import which, and which package belongs to which room: DEVELOPERS.md draws it."""
 
 # room → what it may import of the project; a longer prefix wins over a shorter one.
-ARROWS: dict[str, tuple[str, ...]] = {
-    "calc": ("calc",),
-    "bot.language": ("bot.language", "bot.facts"),
-    "bot.language.states": ("bot.language", "bot.facts", "calc.animal"),
-    "bot.brief": ("bot.reply",),
-    "bot.dangers": ("bot.brief", "bot.dangers", "bot.facts", "bot.language", "bot.reply", "calc"),
-    "bot.drawing": ("bot.drawing",),
-    "bot.picture": ("bot.drawing",),
-    "bot.reply": ("bot.picture", "calc.setup.set_up", "calc.uncertainty"),
-    "bot.preferences": ("bot.language", "bot.kept", "calc.animal"),
-    "bot.settings": ("bot.language", "bot.preferences"),
-    "bot.facts": ("calc.uncertainty",),
-    "bot.layered": ("bot.facts", "bot.language", "bot.reply", "calc.setup.set_up"),
-    "bot.refusal": ("bot.facts", "bot.language", "bot.layered", "bot.reply"),
-    "bot.linking": ("bot.facts", "bot.guide", "bot.reply", "calc.sources"),
-    "bot.words": (),
+_ARROWS = {
+    "calc": "calc",
+    "bot.language": "bot.language bot.facts",
+    "bot.language.states": "bot.language bot.facts calc.animal",
+    "bot.brief": "bot.reply",
+    "bot.dangers": "bot.brief bot.dangers bot.facts bot.language bot.reply calc",
+    "bot.drawing": "bot.drawing",
+    "bot.picture": "bot.drawing",
+    "bot.reply": "bot.picture calc.setup.set_up calc.uncertainty",
+    "bot.preferences": "bot.language bot.kept calc.animal",
+    "bot.settings": "bot.language bot.preferences",
+    "bot.facts": "calc.uncertainty",
+    "bot.layered": "bot.facts bot.language bot.reply calc.setup.set_up",
+    "bot.refusal": "bot.facts bot.language bot.layered bot.reply",
+    "bot.linking": "bot.facts bot.guide bot.reply calc.sources",
+    "bot.words": "",
     "bot.saying": (
-        "bot.saying",
-        "bot.brief",
-        "bot.facts",
-        "bot.language",
-        "bot.layered",
-        "bot.linking",
-        "bot.preferences",
-        "bot.reply",
+        "bot.saying bot.brief bot.facts bot.language bot.layered bot.linking bot.preferences "
+        "bot.reply"
     ),
     # What a question works out and tells: no sentence, so nothing to look into.
     "bot.questions": (
-        "bot.questions",
-        "bot.menu",
-        "bot.guide",
-        "bot.facts",
-        "bot.layered",
-        "bot.queries",
-        "bot.language",
-        "bot.preferences",
-        "bot.command",
-        "bot.drawing",
-        "bot.kept",
-        "bot.refusal",
-        "bot.reply",
-        "calc",
-        "bot.dangers.first_change",
-        "bot.dangers.past_limits",
+        "bot.questions bot.menu bot.guide bot.facts bot.layered bot.queries bot.language "
+        "bot.preferences bot.command bot.drawing bot.kept bot.refusal bot.reply calc "
+        "bot.dangers.first_change bot.dangers.past_limits"
     ),
     # What can be asked is itself asked about.
     "bot.questions.general.help": (
-        "bot.command",
-        "bot.commands",
-        "bot.facts",
-        "bot.language",
-        "bot.layered",
-        "bot.menu",
-        "bot.preferences",
-        "bot.queries",
-        "bot.refusal",
-        "bot.reply",
+        "bot.command bot.commands bot.facts bot.language bot.layered bot.menu bot.preferences "
+        "bot.queries bot.refusal bot.reply"
     ),
     # The same, at a desk that has the store.
     "bot.questions.saved": (
-        "bot.questions",
-        "bot.command",
-        "bot.desk",
-        "bot.drawing",
-        "bot.guide",
-        "bot.facts",
-        "bot.asker",
-        "bot.kept",
-        "bot.language",
-        "bot.layered",
-        "bot.preferences",
-        "bot.queries",
-        "bot.refusal",
-        "bot.reply",
-        "bot.store.errors",
-        "calc",
+        "bot.questions bot.command bot.desk bot.drawing bot.guide bot.facts bot.asker "
+        "bot.kept bot.language bot.layered bot.preferences bot.queries bot.refusal bot.reply "
+        "bot.store.errors calc"
     ),
-    "bot.queries": (
-        "bot.facts",
-        "bot.language",
-        "bot.queries",
-        "bot.kept",
-        "calc.animal",
-        "calc.animals",
-    ),
-    "bot.kept": ("bot.kept", "bot.language", "calc.animals", "calc.quantities"),
-    "bot.store": ("bot.store", "bot.kept"),
-    "bot.guide": ("bot.guide", "calc.sources"),
-    "bot.desk": ("bot.kept", "bot.store"),
-    "bot.command": ("bot.desk", "bot.layered", "bot.queries", "bot.preferences", "bot.reply"),
+    "bot.queries": "bot.facts bot.language bot.queries bot.kept calc.animal calc.animals",
+    "bot.kept": "bot.kept bot.language calc.animals calc.quantities",
+    "bot.store": "bot.store bot.kept",
+    "bot.guide": "bot.guide calc.sources",
+    "bot.desk": "bot.kept bot.store",
+    "bot.command": "bot.desk bot.layered bot.queries bot.preferences bot.reply",
     "bot.routes": (
-        "bot.routes",
-        "bot.menu",
-        "bot.command",
-        "bot.facts",
-        "bot.guide",
-        "bot.kept",
-        "bot.language",
-        "bot.layered",
-        "bot.preferences",
-        "bot.queries",
-        "bot.questions",
-        "calc",
+        "bot.routes bot.menu bot.command bot.facts bot.guide bot.kept bot.language "
+        "bot.layered bot.preferences bot.queries bot.questions calc"
     ),
     # What a line means after the answer before it: a whole question again.
     "bot.dialogue": (
-        "bot.dialogue",
-        "bot.answering",
-        "bot.command",
-        "bot.commands",
-        "bot.dangers",
-        "bot.facts",
-        "bot.language",
-        "bot.layered",
-        "bot.preferences",
-        "bot.queries",
-        "bot.question_context",
-        "bot.questions.animals",
-        "bot.refusal",
-        "bot.reply",
-        "bot.routes",
-        "calc.naming",
-        "calc.validity",
+        "bot.dialogue bot.answering bot.command bot.commands bot.dangers bot.facts bot.language "
+        "bot.layered bot.preferences bot.queries bot.question_context bot.questions.animals "
+        "bot.refusal bot.reply bot.routes calc.naming calc.validity"
     ),
     "bot.answering": (
-        "bot.questions",
-        "bot.command",
-        "bot.language.states",
-        "bot.layered",
-        "bot.preferences",
-        "bot.queries",
-        "bot.reply",
-        "bot.saying",
+        "bot.questions bot.command bot.language.states bot.layered bot.preferences "
+        "bot.queries bot.reply bot.saying"
     ),
-    "bot.commands": ("bot.menu", "bot.command"),
-    "bot.asker": ("bot.desk", "bot.kept", "bot.language", "bot.preferences", "calc.animals"),
-    "bot.command_asked": (
-        "bot.facts",
-        "bot.command",
-        "bot.commands",
-        "bot.language",
-        "bot.questions",
-    ),
-    "bot.question_context": (
-        "bot.language",
-        "bot.preferences",
-        "bot.queries",
-        "calc.animal",
-        "calc.naming",
-    ),
+    "bot.commands": "bot.menu bot.command",
+    "bot.asker": "bot.desk bot.kept bot.language bot.preferences calc.animals",
+    "bot.command_asked": "bot.facts bot.command bot.commands bot.language bot.questions",
+    "bot.question_context": "bot.language bot.preferences bot.queries calc.animal calc.naming",
     "bot.way_on": (
-        "bot.unread",
-        "bot.questions",
-        "bot.answering",
-        "bot.command",
-        "bot.commands",
-        "bot.language",
-        "bot.layered",
-        "bot.preferences",
-        "bot.question_context",
-        "bot.refusal",
-        "calc.validity",
+        "bot.unread bot.questions bot.answering bot.command bot.commands bot.language "
+        "bot.layered bot.preferences bot.question_context bot.refusal calc.validity"
     ),
     "bot.said_first": (
-        "bot.linking",
-        "calc.naming",
-        "bot.saying",
-        "bot.facts",
-        "bot.language",
-        "bot.brief",
-        "bot.command",
-        "bot.dangers",
-        "bot.guide",
-        "bot.preferences",
-        "bot.reply",
+        "bot.linking calc.naming bot.saying bot.facts bot.language bot.brief bot.command "
+        "bot.dangers bot.guide bot.preferences bot.reply"
     ),
     "bot.ask_stored": (
-        "bot.unread",
-        "bot.facts",
-        "bot.asker",
-        "bot.refusal",
-        "bot.problems",
-        "bot.ask",
-        "bot.dangers",
-        "bot.said_first",
-        "bot.commands",
-        "bot.desk",
-        "bot.language",
-        "bot.preferences",
-        "bot.reply",
-        "bot.store.errors",
-        "calc.validity",
+        "bot.unread bot.facts bot.asker bot.refusal bot.problems bot.ask bot.dangers "
+        "bot.said_first bot.commands bot.desk bot.language bot.preferences bot.reply "
+        "bot.store.errors calc.validity"
     ),
     "bot.completion": (
-        "bot.commands",
-        "bot.menu",
-        "bot.guide",
-        "bot.language",
-        "bot.preferences",
-        "bot.queries",
-        "calc.animals",
-        "calc.heat.sources_of_heat",
+        "bot.commands bot.menu bot.guide bot.language bot.preferences bot.queries "
+        "calc.animals calc.heat.sources_of_heat"
     ),
     "bot.problems": (
-        "bot.unread",
-        "bot.layered",
-        "bot.store.errors",
-        "bot.commands",
-        "bot.facts",
-        "bot.preferences",
-        "bot.reply",
-        "bot.saying",
+        "bot.unread bot.layered bot.store.errors bot.commands bot.facts bot.preferences "
+        "bot.reply bot.saying"
     ),
     "bot.limits_told": (
-        "bot.command",
-        "bot.dangers.past_limits",
-        "bot.language",
-        "bot.preferences",
-        "bot.queries",
-        "bot.question_context",
-        "bot.questions",
-        "bot.reply",
-        "calc",
+        "bot.command bot.dangers.past_limits bot.language bot.preferences bot.queries "
+        "bot.question_context bot.questions bot.reply calc"
     ),
-    "bot.outside": ("bot.facts", "bot.language", "bot.saying.figures", "calc.validity"),
+    "bot.outside": "bot.facts bot.language bot.saying.figures calc.validity",
     "bot.unread": (
-        "bot.command",
-        "bot.dangers.first",
-        "bot.facts",
-        "bot.kept",
-        "bot.language",
-        "bot.questions",
-        "bot.routes.examples",
+        "bot.command bot.dangers.first bot.facts bot.kept bot.language bot.questions "
+        "bot.routes.examples"
     ),
     "bot.around": (
-        "bot.command",
-        "bot.facts",
-        "bot.kept",
-        "bot.language",
-        "bot.layered",
-        "bot.preferences",
-        "bot.queries",
-        "bot.questions",
-        "calc.naming",
+        "bot.command bot.facts bot.kept bot.language bot.layered bot.preferences bot.queries "
+        "bot.questions calc.naming"
     ),
-    "bot.heard_told": ("bot.language", "bot.questions", "bot.reply"),
+    "bot.heard_told": "bot.language bot.questions bot.reply",
+    "bot.free_words": (
+        "bot.answering bot.command bot.commands bot.preferences bot.queries bot.question_context "
+        "bot.reply"
+    ),
     "bot.ask": (
-        "bot.heard_told",
-        "bot.limits_told",
-        "bot.outside",
-        "bot.questions",
-        "bot.unread",
-        "bot.around",
-        "bot.facts",
-        "bot.layered",
-        "bot.saying.voice",
-        "bot.problems",
-        "bot.answering",
-        "bot.dangers",
-        "bot.command",
-        "bot.command_asked",
-        "bot.said_first",
-        "bot.commands",
-        "bot.language",
-        "bot.preferences",
-        "bot.queries",
-        "bot.layered",
-        "bot.question_context",
-        "bot.refusal",
-        "bot.reply",
-        "bot.way_on",
-        "calc.validity",
+        "bot.free_words bot.heard_told "
+        "bot.limits_told bot.outside bot.questions bot.unread bot.around bot.facts "
+        "bot.layered bot.saying.voice bot.problems bot.answering bot.dangers bot.command "
+        "bot.command_asked bot.said_first bot.commands bot.language bot.preferences "
+        "bot.queries bot.question_context bot.refusal bot.reply bot.way_on calc.validity"
     ),
-    "bot.menu": ("bot.facts",),
-    "bot.render": ("bot.brief", "bot.menu", "bot.render", "bot.reply", "bot.drawing"),
+    "bot.menu": "bot.facts",
+    "bot.render": "bot.brief bot.menu bot.render bot.reply bot.drawing",
     # The few words that stand around an answer on a page.
     "bot.render.html": (
-        "bot.brief",
-        "bot.facts",
-        "bot.language.units",
-        "bot.render",
-        "bot.reply",
-        "bot.saying.voice",
+        "bot.brief bot.facts bot.language.units bot.render bot.reply bot.saying.voice"
     ),
-    "bot.operating": ("bot.operating",),
-    "bot.fronts": ("bot", "calc.sources", "calc.animals", "calc.name_index", "calc.setup.bodies"),
-    "bot.__main__": ("bot",),
+    "bot.operating": "bot.operating",
+    # What every front that runs for many askers needs, whatever the chat.
+    "bot.serving": (
+        "bot.serving bot.answering bot.asker bot.desk bot.drawing bot.kept bot.preferences "
+        "bot.questions.saved bot.render.picture bot.reply bot.store"
+    ),
+    "bot.fronts": "bot calc.sources calc.animals calc.name_index calc.setup.bodies",
+    "bot.fronts.pages": (
+        "bot.fronts.pages bot.ask bot.brief bot.command bot.commands bot.drawing bot.facts "
+        "bot.guide bot.language bot.menu bot.picture bot.preferences bot.queries "
+        "bot.questions bot.render bot.reply bot.saying bot.serving bot.linking calc"
+    ),
+    "bot.fronts.discord": (
+        "bot.fronts.discord bot.ask bot.ask_stored bot.asker bot.brief bot.command "
+        "bot.commands bot.completion bot.desk bot.dialogue bot.facts bot.guide bot.kept "
+        "bot.language bot.menu bot.operating bot.preferences bot.problems bot.queries "
+        "bot.questions.saved bot.render bot.reply bot.saying bot.serving bot.settings "
+        "bot.store"
+    ),
+    "bot.__main__": "bot",
 }
+ARROWS = {room: tuple(rooms.split()) for room, rooms in _ARROWS.items()}
 # third-party package → the rooms that may import it.
 KEEPERS: dict[str, tuple[str, ...]] = {
+    "cachetools": ("bot.serving", "bot.fronts"),
     "discord": ("bot.fronts.discord",),
     "fluent": ("bot.saying",),
     "jinja2": ("bot.render.html", "bot.fronts.pages"),

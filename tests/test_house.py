@@ -9,6 +9,7 @@ import re
 import subprocess
 import sys
 from collections.abc import Iterator
+from graphlib import TopologicalSorter
 from html import unescape
 from pathlib import Path
 
@@ -70,6 +71,27 @@ def test_a_room_imports_only_along_the_arrows(name: str) -> None:
         keepers = KEEPERS.get(wanted.split(".")[0])
         if keepers is not None:
             assert any(within(name, k) for k in keepers), f"{name} may not import {wanted}"
+
+
+def depends(name: str) -> set[str]:
+    """Return the modules of the project that a module imports, wherever it does so when it runs."""
+    found = set()
+    for wanted in imported(running(ast.parse(MODULES[name].read_text(encoding="utf-8")))):
+        while wanted and wanted not in MODULES:
+            wanted = wanted.rpartition(".")[0]
+        found.add(wanted)
+    return found - {name, ""}
+
+
+def running(tree: ast.Module) -> ast.Module:
+    """Return a module without what is only looked at for types."""
+    body = [n for n in tree.body if not (isinstance(n, ast.If) and "TYPE_CHECKING" in ast.dump(n))]
+    return ast.Module(body, [])
+
+
+def test_no_module_imports_itself_by_way_of_others() -> None:
+    order = TopologicalSorter({name: depends(name) for name in MODULES})
+    order.prepare()
 
 
 def files_of_size() -> list[Path]:

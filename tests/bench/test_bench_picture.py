@@ -12,9 +12,9 @@ from pytest_benchmark.fixture import BenchmarkFixture
 
 from bot.ask import ask
 from bot.drawing import Drawing, fingerprint
-from bot.fronts.studio import Studio
 from bot.preferences import Preferences
 from bot.render.picture import draw
+from bot.serving.studio import Studio
 
 LINES = {
     "a curve": "distance tube:12% reflector:polished screen:none animal:bearded dragon",

@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.operating.allowance import Allowance, take_together
+from bot.serving.allowance import Allowance, take_together
 
 
 class Clock:

@@ -20,10 +20,10 @@ from bot.fronts.pages.pictures import Album, Drawn
 from bot.fronts.pages.server import application
 from bot.fronts.pages.site import render_site
 from bot.fronts.pages.sketches import sketch
-from bot.fronts.studio import Missing, Studio
 from bot.render.html import heading_id
 from bot.render.picture import MOST_BYTES
 from bot.reply import Picture
+from bot.serving.studio import Missing, Studio
 
 Client = TestClient[web.Request, web.Application]
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"

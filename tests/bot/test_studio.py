@@ -9,9 +9,9 @@ import pytest
 
 from bot.ask import ask
 from bot.drawing import Card, Drawing
-from bot.fronts.studio import Missing, Studio
 from bot.preferences import Preferences
 from bot.render.picture import draw
+from bot.serving.studio import Missing, Studio
 
 Maker = Callable[..., Studio]
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
@@ -67,7 +67,7 @@ async def test_the_same_picture_is_drawn_once_for_all_who_ask(studio: Maker) -> 
 
 
 async def test_only_the_latest_pictures_are_kept(studio: Maker) -> None:
-    one = studio(most_kept=2)
+    one = studio(most_bytes=299)
     first = await one.png(titled("a"))
     await one.png(titled("b"))
     assert await one.png(titled("a")) == first

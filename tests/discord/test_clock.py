@@ -4,7 +4,7 @@ import time
 from datetime import UTC, datetime, timedelta
 from inspect import signature
 
-from bot.fronts.discord.limits import Limits
+from bot.serving.allowance import Limits
 from bot.store.store import Store
 from tests.discord.cast import FERN
 from tests.discord.saving import Keeper, keeper, messages_to, store

@@ -12,8 +12,8 @@ from pathlib import Path
 import pytest
 
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.studio import Studio
 from bot.preferences import Preferences
+from bot.serving.studio import Studio
 from bot.store.store import Store
 from tests.discord.answers import FORM, post_buttons
 from tests.discord.artists import told

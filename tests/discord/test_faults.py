@@ -10,8 +10,8 @@ import discord
 import pytest
 
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.studio import Studio
 from bot.preferences import Preferences
+from bot.serving.studio import Studio
 from tests.discord.answers import Answer, post_text
 from tests.discord.artists import never, told
 from tests.discord.cast import MOSS

@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.studio import Studio
 from bot.kept.reminders import About, ReminderExport, State
 from bot.preferences import Preferences
+from bot.serving.studio import Studio
 from bot.store.store import open_store
 from tests.discord.answers import Answer
 from tests.discord.artists import never

@@ -6,8 +6,9 @@ from pathlib import Path
 
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.discord.limits import Limited, Limits
+from bot.fronts.discord.limits import Limited
 from bot.preferences import Preferences
+from bot.serving.allowance import Limits
 from tests.discord.answers import Answer
 from tests.discord.cast import FERN, MOSS, direct
 from tests.discord.world import World

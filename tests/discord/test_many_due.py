@@ -9,10 +9,10 @@ import pytest
 
 from bot.fronts.discord import hands as hands_module
 from bot.fronts.discord import rounds
-from bot.fronts.discord.hands import Hands, Pace
 from bot.fronts.discord.upkeep import _REMINDING
 from bot.fronts.discord.watching import watched
 from bot.kept.reminders import Reminder, State
+from bot.serving.hands import Hands, Pace
 from bot.store.errors import StoreUnavailableError
 from bot.store.store import Store
 from tests.discord.cast import FERN, GARDEN, PEBBLE, Person

@@ -78,13 +78,13 @@ async def test_a_command_in_a_message_can_be_clicked_once_its_number_is_known(
     world: World, keeper: Keeper
 ) -> None:
     client = keeper()
-    assert client.mention("meter") == "/uv meter"
+    assert client.clickable("/meter") == "/uv meter"
     for _ in range(2):
         client = keeper()
         async with world.running(client):
             numbers = {c["name"]: c["id"] for c in world.platform.commands[None]}
-        assert client.mention("meter") == f"</uv meter:{numbers['uv']}>"
+        assert client.clickable("/meter") == f"</uv meter:{numbers['uv']}>"
         told = f"Ask </distance:{numbers['distance']}> or a/b, not /distances."
         assert client.clickable("Ask /distance or a/b, not /distances.") == told
-        assert client.mention("mine reading") == f"</mine reading:{numbers['mine']}>"
+        assert client.clickable("/mine reading") == f"</mine reading:{numbers['mine']}>"
     assert len(world.platform.syncs) == 1

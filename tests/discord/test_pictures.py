@@ -8,8 +8,8 @@ import pytest
 from bot.ask import ask
 from bot.drawing import Drawing
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.studio import Studio
 from bot.preferences import Preferences
+from bot.serving.studio import Studio
 from tests.discord.answers import post_buttons
 from tests.discord.artists import hopeless, told
 from tests.discord.cast import FERN, MOSS, direct

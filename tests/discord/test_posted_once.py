@@ -5,7 +5,7 @@ from collections.abc import AsyncIterator
 import pytest
 
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.studio import Studio
+from bot.serving.studio import Studio
 from tests.discord.answers import post_buttons, post_text
 from tests.discord.artists import told
 from tests.discord.platform import Fault

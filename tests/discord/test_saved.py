@@ -14,12 +14,12 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.commands import STORED_COMMANDS
 from bot.drawing import Drawing
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.studio import Studio
 from bot.kept.counts import Asked
 from bot.kept.group import By, Shown
 from bot.language.quantities import Units
 from bot.menu import STORED_GROUPS
 from bot.preferences import Preferences
+from bot.serving.studio import Studio
 from bot.store.database import Database
 from bot.store.errors import StoreUnavailableError
 from bot.store.store import Store

@@ -9,9 +9,9 @@ import pytest
 from bot import guide
 from bot.drawing import Drawing
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.studio import Studio
 from bot.kept.counts import Asked
 from bot.preferences import Preferences
+from bot.serving.studio import Studio
 from bot.store.counts import Counts
 from bot.store.errors import StoreUnavailableError
 from bot.store.store import Store

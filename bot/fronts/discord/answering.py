@@ -4,25 +4,27 @@ The same few questions are asked all day. What is kept holds for one day, since 
 of dates, and never an answer from saved data.
 """
 
-from collections import OrderedDict
 from collections.abc import Callable, Hashable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import cache
 from typing import Final, Literal
 
+from cachetools import LRUCache
+
 from bot.ask import ask
 from bot.commands import COMMANDS, command_named
 from bot.completion import complete
 from bot.fronts.discord.buttons import rows_for
-from bot.fronts.discord.flight import Turns
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import Message, colour_of, note_failure
+from bot.fronts.discord.sending import Message, colour_of
 from bot.fronts.discord.sharing import Target
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.render.post import render_post
 from bot.reply import PartName, Reply
+from bot.serving.failures import note_failure
+from bot.serving.flight import Turns
 
 __all__ = ["Answers", "Finished", "Way", "has_two_faces", "laid_out", "warm_up"]
 
@@ -65,10 +67,9 @@ class Answers:
     """Answers questions that need no saved data, and keeps the latest answers."""
 
     def __init__(self, most: int = _MOST_KEPT, today: Callable[[], date] = _today) -> None:
-        self._most = most
         self._today = today
         self._turns = Turns()
-        self._kept: OrderedDict[Hashable, Finished] = OrderedDict()
+        self._kept: LRUCache[Hashable, Finished] = LRUCache(most)
 
     async def finished(
         self,
@@ -87,14 +88,11 @@ class Answers:
         key = question.command, given, preferences, way, about, part, self._today()
         kept = self._kept.get(key)
         if kept is not None:
-            self._kept.move_to_end(key)
             return kept
         # A crowd's first answer leaves before its last is begun.
         async with self._turns:
             finished = laid_out(question.answered(preferences), question, way, about, part)
         self._kept[key] = finished
-        if len(self._kept) > self._most:
-            self._kept.popitem(last=False)
         return finished
 
 

@@ -15,8 +15,6 @@ import discord
 
 from bot.asker import merged
 from bot.facts import Say
-from bot.fronts.boards import board_reply, fingerprint
-from bot.fronts.discord.hands import EACH_WITHIN_S, Hands
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, guarded, send
 from bot.kept.boards import Board, BoardState, Look
@@ -28,10 +26,12 @@ from bot.preferences import Context
 from bot.render.post import MOST_TEXT, render_post
 from bot.reply import Reply
 from bot.saying.voice import voice
+from bot.serving.boards import board_reply, fingerprint
+from bot.serving.hands import EACH_WITHIN_S, Hands
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
-    from bot.fronts.discord.memory import Memory
+    from bot.serving.memory import Memory
 
 __all__ = ["BoardButton", "show_boards"]
 

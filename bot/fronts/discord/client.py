@@ -2,7 +2,6 @@
 
 import asyncio
 import logging
-import re
 import sys
 import time
 from collections.abc import Callable, Iterator, Mapping
@@ -13,17 +12,15 @@ from typing import Any
 
 import discord
 
-from bot.commands import ALL_COMMANDS
 from bot.fronts.discord.answering import Answers, Way, warm_up
 from bot.fronts.discord.buttons import BUTTONS
-from bot.fronts.discord.flight import InFlight
 from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.lean import LeanState
-from bot.fronts.discord.limits import Limits
 from bot.fronts.discord.localised import Descriptions
-from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.public import STAYS_PRIVATE, Pings, may_change
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.rights import asker_of
+from bot.fronts.discord.saved import answer_saved
 from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import (
     Message,
@@ -31,22 +28,23 @@ from bot.fronts.discord.sending import (
     guarded,
     in_direct_messages,
     is_own,
-    note_failure,
     send,
 )
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
-from bot.fronts.discord.sync import sync_when_changed
+from bot.fronts.discord.sync import clickable, sync_when_changed
 from bot.fronts.discord.talking import Addressed, Talk
 from bot.fronts.discord.upkeep import Upkeep
-from bot.fronts.studio import Studio
 from bot.kept.group import Shown
 from bot.language.quantities import Units
-from bot.menu import menu_name
-from bot.operating.allowance import Allowance
 from bot.operating.metrics import Metrics
 from bot.preferences import OFFERED, Preferences
 from bot.reply import PartName
+from bot.serving.allowance import Allowance, Limits
+from bot.serving.failures import note_failure
+from bot.serving.flight import InFlight
+from bot.serving.memory import Memory
+from bot.serving.studio import Studio
 from bot.settings import Shards
 from bot.store.store import Store
 
@@ -58,8 +56,6 @@ _log = logging.getLogger(__name__)
 _LONGEST_RATE_LIMIT_S = 30.0
 # Stopping takes ten seconds at most, with what comes after these.
 _FINISH_WITHIN_S, _TELL_WITHIN_S, _CLOSE_WITHIN_S = 6.0, 1.0, 2.0
-_NAMES = sorted(ALL_COMMANDS.names, key=len, reverse=True)
-_COMMAND = re.compile(rf"(?<![\w/])/({'|'.join(map(re.escape, _NAMES))})\b")
 
 
 class Noonstone(discord.AutoShardedClient):
@@ -99,6 +95,8 @@ class Noonstone(discord.AutoShardedClient):
         self._upkeep = Upkeep(self, self.memory, share) if self.memory is not None else None
         self._here: set[int] = set()
         self.answers = Answers()
+        # What is confirmed by a button is answered like the command itself.
+        self.answer_saved = answer_saved
         self._talk = Talk()
         self._preferences = preferences
         self._folder = folder
@@ -130,15 +128,9 @@ class Noonstone(discord.AutoShardedClient):
         if self._upkeep is not None:
             await self._upkeep.start()
 
-    def mention(self, name: str) -> str:
-        """Return a question as a command that can be clicked, or as it is typed."""
-        shown = menu_name(name)
-        number = self._numbers.get(shown.partition(" ")[0])
-        return f"</{shown}:{number}>" if number else f"/{shown}"
-
     def clickable(self, text: str) -> str:
         """Return a text with each command in it, such as ``/mine reading``, to be clicked."""
-        return _COMMAND.sub(lambda found: self.mention(found[1]), text)
+        return clickable(text, self._numbers)
 
     def wake(self) -> None:
         """Do at once what was just asked for: a reminder, a board."""
@@ -233,10 +225,12 @@ class Noonstone(discord.AutoShardedClient):
         spoken = interaction.locale.value.partition("-")[0]
         language = next((each for each in OFFERED if each == spoken), base.language)
         base = replace(base, language=language)
-        return base if self.memory is None else await self.memory.preferences(interaction, base)
+        if self.memory is None:
+            return base
+        return await self.memory.preferences(asker_of(interaction), base)
 
     async def _shown(self, interaction: discord.Interaction["Noonstone"]) -> Shown | None:
-        return None if self.memory is None else await self.memory.shown(interaction)
+        return None if self.memory is None else await self.memory.shown(asker_of(interaction))
 
     async def may_share(self, interaction: discord.Interaction["Noonstone"]) -> bool:
         """Say whether an asker may show an answer to everybody here."""
@@ -280,7 +274,8 @@ class Noonstone(discord.AutoShardedClient):
                 if self.memory is not None and finished.status == "ok":
                     meant = finished.meant
                     again = in_place or part is not None
-                    self.memory.count(interaction, meant.command, meant.given, again=again)
+                    asker = asker_of(interaction)
+                    self.memory.count(asker, meant.command, meant.given, again=again)
                 message = finished.message
                 if addressee is not None and finished.status == "ok":
                     message = self._addressed(message, interaction, addressee.id, finished.public)

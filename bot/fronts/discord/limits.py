@@ -1,4 +1,4 @@
-"""How often may be asked: a person and a server each have a share that refills steadily.
+"""What counts as asking, and who asked too often for now.
 
 Commands and buttons count. What is offered while somebody types does not, nor does a form: the
 button that opened it counted already, and what was filled in is never thrown away.
@@ -6,46 +6,22 @@ button that opened it counted already, and what was filled in is never thrown aw
 
 import logging
 import time
-from collections.abc import Callable
 from math import ceil
 from typing import TYPE_CHECKING, Any, Final
 
 import discord
 
 from bot.fronts.discord.sending import Message, guarded, in_direct_messages, note_arrival, send
-from bot.operating.allowance import Allowance, Claim, take_together
+from bot.serving.allowance import Limits
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["Limited", "Limits", "admitted"]
+__all__ = ["Limited", "admitted"]
 
 _log = logging.getLogger(__name__)
 
-# Many times what anybody types, and an answer costs milliseconds.
-_PERSON_PER_MINUTE: Final = 20
-_SERVER_PER_MINUTE: Final = 240
 _LEAVING: Final = "I am being restarted. Please ask again in a minute."
-
-
-class Limits:
-    """The shares of everybody who asks."""
-
-    def __init__(
-        self,
-        person_per_minute: int = _PERSON_PER_MINUTE,
-        server_per_minute: int = _SERVER_PER_MINUTE,
-        clock: Callable[[], float] = time.monotonic,
-    ) -> None:
-        self._persons = Allowance(person_per_minute, clock)
-        self._servers = Allowance(server_per_minute, clock)
-
-    def take(self, person: int, server: int | None) -> float:
-        """Take one question of both shares; return 0, or the seconds to wait."""
-        claims: list[Claim] = [(self._persons, person)]
-        if server is not None:
-            claims.append((self._servers, server))
-        return take_together(*claims)
 
 
 async def admitted(interaction: discord.Interaction[Any]) -> bool:

@@ -24,10 +24,10 @@ from bot.fronts.discord.sending import (
     send,
     think,
 )
-from bot.fronts.studio import Missing
 from bot.language.quantities import Units
 from bot.preferences import FIRST
 from bot.render.escaping import escape
+from bot.serving.studio import Missing
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone

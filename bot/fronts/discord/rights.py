@@ -4,10 +4,22 @@ from typing import Any, Final
 
 import discord
 
-__all__ = ["is_moderator", "lacking"]
+from bot.serving.memory import Asker
+
+__all__ = ["asker_of", "is_moderator", "lacking"]
 
 # As Discord's own settings name them, which is where somebody has to look for them.
 _OF_A_BOARD: Final = ("View Channel", "Embed Links", "Read Message History", "Pin Messages")
+
+
+def asker_of(interaction: discord.Interaction[Any]) -> Asker:
+    """Return who asks, and where; a server counts that added the bot itself."""
+    return Asker(
+        person=interaction.user.id,
+        server=interaction.guild_id if interaction.is_guild_integration() else None,
+        channel=interaction.channel_id,
+        parent=getattr(interaction.channel, "parent_id", None),
+    )
 
 
 def is_moderator(interaction: discord.Interaction[Any]) -> bool:

@@ -13,12 +13,12 @@ import aiohttp
 import discord
 
 from bot.fronts.discord.client import Noonstone
-from bot.fronts.discord.limits import Limits
 from bot.fronts.discord.quiet import keep_the_library_quiet
 from bot.fronts.discord.watching import watched
-from bot.fronts.studio import Studio
 from bot.operating.health import PortTakenError
 from bot.preferences import Preferences
+from bot.serving.allowance import Limits
+from bot.serving.studio import Studio
 from bot.settings import Settings
 from bot.store.errors import StoreError
 from bot.store.store import Store, open_store_soon

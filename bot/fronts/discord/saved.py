@@ -13,9 +13,8 @@ from bot.commands import STORED_COMMANDS
 from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.localised import in_menu
-from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.rights import is_moderator
+from bot.fronts.discord.rights import asker_of, is_moderator, lacking
 from bot.fronts.discord.sending import (
     Attached,
     Message,
@@ -32,6 +31,7 @@ from bot.problems import problem
 from bot.questions.saved.files import MOST_IMPORT
 from bot.render.post import MOST_CARD, MOST_TEXT, render_post
 from bot.reply import Reply
+from bot.serving.memory import Memory
 from bot.store.errors import StoreError
 
 if TYPE_CHECKING:
@@ -99,11 +99,11 @@ async def answer_saved(
             note(reply.status)
             if reply.status == "ok":
                 # Before it is confirmed, so that the very next question knows of it.
-                memory.changed(interaction)
+                memory.changed(asker_of(interaction))
             message = await _message(interaction, command, reply, filled)
             await send(interaction, message, private=not in_direct_messages(interaction))
         if reply.status == "ok":
-            memory.count(interaction, command.name, {})
+            memory.count(asker_of(interaction), command.name, {})
             client.wake()
 
 
@@ -135,7 +135,9 @@ async def _reply(
             given[name] = (await value.read()).decode("utf-8", errors="replace")
         else:
             given[name] = value
-    desk = memory.desk(interaction)
+    desk = memory.desk(
+        asker_of(interaction), moderator=is_moderator(interaction), lacking=lacking(interaction)
+    )
     return await ask_stored_options(command.name, given, client.preferences(), desk)
 
 

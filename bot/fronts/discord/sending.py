@@ -5,7 +5,6 @@ log. The rules are Discord's: one callback, within three seconds, then edits for
 """
 
 import logging
-import secrets
 import time
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
@@ -20,6 +19,7 @@ from bot.fronts.discord.seen import ASKED_ID, BRIEF_ID, PART_ID, WORDS_ID, Row
 from bot.render.escaping import units_long
 from bot.render.post import MOST_TEXT, Post
 from bot.reply import Reply
+from bot.serving.failures import note_failure
 
 __all__ = [
     "ASK_AGAIN",
@@ -32,7 +32,6 @@ __all__ = [
     "in_direct_messages",
     "is_own",
     "note_arrival",
-    "note_failure",
     "send",
     "sent",
     "think",
@@ -255,13 +254,6 @@ async def _arrive(
     arrived = interaction.extras.pop(_ARRIVED, None)
     if arrived is not None:
         interaction.client.metrics.acknowledged.observe(time.perf_counter() - arrived)
-
-
-def note_failure(error: BaseException, doing: str) -> str:
-    """Log an unexpected error and return the id under which it stands in the log."""
-    number = secrets.token_hex(3)
-    _log.error("failure %s while %s", number, doing, exc_info=error)
-    return number
 
 
 @asynccontextmanager

@@ -18,7 +18,7 @@ from bot.fronts.discord.limits import admitted
 from bot.fronts.discord.localised import in_menu
 from bot.fronts.discord.menus import message_menus
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.rights import is_moderator
+from bot.fronts.discord.rights import asker_of, is_moderator
 from bot.fronts.discord.saved import saved_groups
 from bot.fronts.discord.sending import Message, guarded, send
 from bot.menu import GROUPS, about_group, about_option, about_question, menu_name
@@ -224,7 +224,8 @@ def _completer(command: str, option: QueryOption) -> _Completer:
     ) -> list[app_commands.Choice[str]]:
         try:
             memory = interaction.client.memory
-            offers = {} if memory is None else await memory.offers(interaction, option.completes)
+            asker = asker_of(interaction)
+            offers = {} if memory is None else await memory.offers(asker, option.completes)
             values = complete(command, option.name, typed, offers)
         except Exception:
             # An autocomplete that fails shows an error in the asker's face for every key.

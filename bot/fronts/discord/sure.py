@@ -47,11 +47,9 @@ class SureButton(
 
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Answer the question again, with the yes."""
-        from bot.fronts.discord.saved import answer_saved
-
         command = command_named(self._command)
         if command is None or not asks_to_be_sure(command, None):
             async with guarded(interaction, "confirming"):
                 await send(interaction, Message(ASK_AGAIN), private=True)
             return
-        await answer_saved(interaction, command, {SURE: _YES})
+        await interaction.client.answer_saved(interaction, command, {SURE: _YES})

@@ -8,19 +8,19 @@ question of each person is remembered for half an hour.
 import logging
 import re
 import time
-from collections import OrderedDict
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any, Final
 
 import aiohttp
 import discord
+from cachetools import TTLCache
 
 from bot.dialogue import START, Dialogue, Next, next_line, told_before
 from bot.facts import Say
 from bot.fronts.discord.answering import Way
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import Message, note_failure, view_of
+from bot.fronts.discord.sending import Message, view_of
 from bot.fronts.discord.show import ShowButton
 from bot.kept.group import Shown
 from bot.language.units import Units
@@ -28,6 +28,8 @@ from bot.preferences import Preferences
 from bot.render.post import asked_of
 from bot.reply import PartName
 from bot.saying.voice import voice
+from bot.serving.failures import note_failure
+from bot.serving.memory import Asker
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
@@ -52,12 +54,11 @@ class Addressed:
     user: discord.Object
     words: str
     before: str = ""
-    # What the settings of an asker and a group are looked up by, as for an interaction.
-    channel: None = None
 
-    def is_guild_integration(self) -> bool:
-        """Say whether it was written in a server that has the bot."""
-        return self.guild_id is not None
+    @property
+    def asker(self) -> Asker:
+        """Return who writes, and where."""
+        return Asker(self.user.id, self.guild_id, self.channel_id)
 
 
 def talks_to(data: Mapping[str, Any], me: int) -> Addressed | None:
@@ -91,8 +92,7 @@ class Talk:
     """Answers what is written to the bot."""
 
     def __init__(self, clock: Callable[[], float] = time.monotonic) -> None:
-        self._clock = clock
-        self._last: OrderedDict[int, tuple[float, Dialogue]] = OrderedDict()
+        self._last: TTLCache[int, Dialogue] = TTLCache(_MOST_REMEMBERED, _REMEMBERED_S, clock)
 
     async def answer(self, client: "Noonstone", written: Addressed) -> None:
         """Answer a message where it stands, without a ping."""
@@ -139,16 +139,11 @@ class Talk:
     def _before(self, written: Addressed) -> Dialogue:
         if written.before:
             return told_before(written.before, START)
-        until, dialogue = self._last.get(written.user.id, (0.0, START))
-        return dialogue if written.guild_id is None and self._clock() < until else START
+        return START if written.guild_id is not None else self._last.get(written.user.id, START)
 
     def _remember(self, written: Addressed, dialogue: Dialogue) -> None:
-        if written.guild_id is not None:
-            return
-        self._last[written.user.id] = (self._clock() + _REMEMBERED_S, dialogue)
-        self._last.move_to_end(written.user.id)
-        if len(self._last) > _MOST_REMEMBERED:
-            self._last.popitem(last=False)
+        if written.guild_id is None:
+            self._last[written.user.id] = dialogue
 
     async def _say(
         self,
@@ -167,8 +162,8 @@ async def _wishes(client: "Noonstone", written: Addressed) -> tuple[Preferences,
     base = client.preferences()
     if client.memory is None:
         return base, None
-    preferences = await client.memory.preferences(written, base)
-    return preferences, await client.memory.shown(written)
+    preferences = await client.memory.preferences(written.asker, base)
+    return preferences, await client.memory.shown(written.asker)
 
 
 async def _post(client: "Noonstone", written: Addressed, message: Message) -> None:

@@ -7,10 +7,10 @@ from collections.abc import Collection
 from typing import TYPE_CHECKING, Final
 
 from bot.fronts.discord.boards import show_boards
-from bot.fronts.discord.hands import Hands, Pace
-from bot.fronts.discord.memory import Memory
 from bot.fronts.discord.reminders import deliver_due
-from bot.fronts.discord.rounds import Rounds
+from bot.serving.hands import Hands, Pace
+from bot.serving.memory import Memory
+from bot.serving.rounds import Rounds
 from bot.store.errors import StoreError
 
 if TYPE_CHECKING:

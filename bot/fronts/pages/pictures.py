@@ -1,14 +1,15 @@
 """Pictures for pages: the site's are drawn while it is built, an answer's when it is looked at."""
 
 import logging
-from collections import OrderedDict
 from functools import lru_cache
 from hashlib import sha256
 
+from cachetools import LRUCache
+
 from bot.drawing import Drawing, fingerprint
-from bot.fronts.studio import Missing, Studio
 from bot.render.html import Image
 from bot.reply import Picture
+from bot.serving.studio import Missing, Studio
 
 __all__ = ["Album", "Drawn"]
 
@@ -50,7 +51,7 @@ class Drawn:
 
     def __init__(self, studio: Studio) -> None:
         self._studio = studio
-        self._drawings: OrderedDict[str, Drawing] = OrderedDict()
+        self._drawings: LRUCache[str, Drawing] = LRUCache(_MOST_WAITING)
 
     def put(self, picture: Picture | None) -> Image | None:
         """Remember what to draw and return where it can be fetched for a while.
@@ -62,9 +63,6 @@ class Drawn:
             return None
         name = f"drawn-{fingerprint(drawing)}.png"
         self._drawings[name] = drawing
-        self._drawings.move_to_end(name)
-        if len(self._drawings) > _MOST_WAITING:
-            self._drawings.popitem(last=False)
         return Image(name)
 
     async def png(self, name: str) -> bytes | Missing | None:

@@ -33,10 +33,10 @@ from bot.fronts.pages.trying import (
     PageWait,
     TryPage,
 )
-from bot.fronts.studio import Missing, Studio
-from bot.operating.allowance import Allowance
 from bot.preferences import LANGUAGES
 from bot.render.html import render_html
+from bot.serving.allowance import Allowance
+from bot.serving.studio import Missing, Studio
 
 __all__ = [
     "HOST",

@@ -121,7 +121,10 @@ def test_a_bare_number_is_a_temperature_where_temperatures_are_spoken_of() -> No
         (("uvi tube:12% distance:30cm animal:bearded dragon", "is that enough?"), "uvi tube:12%"),
         (("when should i change my uvb", "its a t8", "1 year old"), "age:1 years"),
         (("how many hours of light", "hermanns tortoise", "and in winter"), "latitude:home"),
-        (("temps basking:95F warm:88F animal:corn snake", "cool side 24C"), "warm:88F animal:corn snake cool:24 C"),
+        (
+            ("temps basking:95F warm:88F animal:corn snake", "cool side 24C"),
+            "warm:88F animal:corn snake cool:24 C",
+        ),
         (("temps basking:82F animal:corn snake", "how do i get it hotter"), "basking surface:82F"),
         (("beardie, basking 100, 12% tube at 15 in", "with a reflector"), "reflector:polished"),
         (("is 12 inches ok", "bearded dragon with a 12% t5"), "uvi reflector:not sure"),

@@ -6,13 +6,13 @@ from datetime import timedelta
 import pytest
 
 from bot.ask import ask as ask_purely
-from bot.fronts.boards import board_reply, fingerprint
 from bot.kept.boards import Topic
 from bot.kept.counts import Asked
 from bot.kept.group import ServerExport
 from bot.language.units import Units
 from bot.preferences import Context, Preferences
 from bot.questions.saved.counting import asked_for
+from bot.serving.boards import board_reply, fingerprint
 from bot.store.store import Store
 from tests.bot.keeping.conftest import NOW, Ask
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN, row, whole

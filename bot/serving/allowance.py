@@ -4,10 +4,16 @@ It is memory of this process only: it needs no store, and a restart forgives eve
 """
 
 import time
-from collections import OrderedDict
 from collections.abc import Callable, Hashable
+from typing import Final
 
-__all__ = ["Allowance", "Claim", "take_together"]
+from cachetools import LRUCache
+
+__all__ = ["Allowance", "Claim", "Limits", "take_together"]
+
+# Many times what anybody types, and an answer costs milliseconds.
+_PERSON_PER_MINUTE: Final = 20
+_SERVER_PER_MINUTE: Final = 240
 
 # Waiting exactly as long as told must be enough, whatever the rounding of floats.
 _WHOLE = 1.0 - 1e-9
@@ -29,8 +35,7 @@ class Allowance:
         self._most = float(per_minute)
         self._per_second = per_minute / 60.0
         self._clock = clock
-        self._most_keys = most_keys
-        self._left: OrderedDict[Hashable, tuple[float, float]] = OrderedDict()
+        self._left: LRUCache[Hashable, tuple[float, float]] = LRUCache(most_keys)
 
     def wait(self, key: Hashable) -> float:
         """Return the seconds until the next question is allowed: 0 for now."""
@@ -42,9 +47,6 @@ class Allowance:
         wait = self.wait(key)
         left, now = self._now_left(key)
         self._left[key] = (left if wait else max(0.0, left - 1.0), now)
-        self._left.move_to_end(key)
-        if len(self._left) > self._most_keys:
-            self._left.popitem(last=False)
         return wait
 
     def _now_left(self, key: Hashable) -> tuple[float, float]:
@@ -63,3 +65,23 @@ def take_together(*claims: Claim) -> float:
         for allowance, key in claims:
             allowance.take(key)
     return wait
+
+
+class Limits:
+    """The shares of everybody who asks: a person and a server each have one."""
+
+    def __init__(
+        self,
+        person_per_minute: int = _PERSON_PER_MINUTE,
+        server_per_minute: int = _SERVER_PER_MINUTE,
+        clock: Callable[[], float] = time.monotonic,
+    ) -> None:
+        self._persons = Allowance(person_per_minute, clock)
+        self._servers = Allowance(server_per_minute, clock)
+
+    def take(self, person: int, server: int | None) -> float:
+        """Take one question of both shares; return 0, or the seconds to wait."""
+        claims: list[Claim] = [(self._persons, person)]
+        if server is not None:
+            claims.append((self._servers, server))
+        return take_together(*claims)

@@ -4,7 +4,7 @@ import asyncio
 import logging
 from collections.abc import Awaitable, Callable
 
-from bot.fronts.discord.sending import note_failure
+from bot.serving.failures import note_failure
 from bot.store.errors import StoreUnavailableError
 
 __all__ = ["Rounds"]

@@ -8,7 +8,6 @@ import asyncio
 import logging
 import os
 import signal
-from collections import OrderedDict
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from enum import Enum
@@ -17,6 +16,8 @@ from multiprocessing.connection import Connection
 from multiprocessing.context import SpawnProcess
 from queue import SimpleQueue
 from threading import Lock
+
+from cachetools import LRUCache
 
 from bot.drawing import Axis, Chart, Drawing, Line, fingerprint
 
@@ -47,7 +48,7 @@ class Studio:
     """Draws pictures in a few processes and keeps the latest ones.
 
     ``waiting`` bounds the queue behind the workers, ``limit_s`` the time of one picture,
-    ``most_kept`` and ``most_bytes`` what is kept.
+    ``most_bytes`` what is kept.
     """
 
     def __init__(
@@ -56,13 +57,12 @@ class Studio:
         workers: int = 1,
         waiting: int = 16,
         limit_s: float = 10.0,
-        most_kept: int = 128,
         most_bytes: int = 8_000_000,
         job: Job = _drawn,
     ) -> None:
         self._closed = False
         self._most_asked = workers + waiting
-        self._kept = _Kept(most_kept, most_bytes)
+        self._kept: LRUCache[str, bytes] = LRUCache(most_bytes, getsizeof=len)
         self._asked: dict[str, asyncio.Task[bytes | Missing]] = {}
         self._workers = [_Worker(job, limit_s) for _ in range(workers)]
         self._idle: SimpleQueue[_Worker] = SimpleQueue()
@@ -115,7 +115,8 @@ class Studio:
             return Missing.FAILED
         finally:
             del self._asked[name]
-        self._kept.put(name, png)
+        if len(png) <= self._kept.maxsize:
+            self._kept[name] = png
         return png
 
     def _drawn_by_one(self, drawing: Drawing) -> bytes:
@@ -124,29 +125,6 @@ class Studio:
             return worker.draw(drawing)
         finally:
             self._idle.put(worker)
-
-
-class _Kept:
-    """The latest pictures by name, bounded in number and in bytes."""
-
-    def __init__(self, most: int, most_bytes: int) -> None:
-        self._most, self._most_bytes = most, most_bytes
-        self._bytes = 0
-        self._pictures: OrderedDict[str, bytes] = OrderedDict()
-
-    def get(self, name: str) -> bytes | None:
-        if name in self._pictures:
-            self._pictures.move_to_end(name)
-        return self._pictures.get(name)
-
-    def put(self, name: str, png: bytes) -> None:
-        self._pictures[name] = png
-        self._bytes += len(png)
-        while self._pictures and (
-            len(self._pictures) > self._most or self._bytes > self._most_bytes
-        ):
-            _, oldest = self._pictures.popitem(last=False)
-            self._bytes -= len(oldest)
 
 
 class _Worker:

@@ -8,17 +8,16 @@ or two. Without its store the bot answers as if nothing were saved.
 import asyncio
 import logging
 import time
-from collections import Counter, OrderedDict
+from collections import Counter
 from collections.abc import Callable, Coroutine, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
-from typing import Any, Final, Generic, Protocol, TypeVar
+from typing import Any, Final, TypeVar
 
-import discord
+from cachetools import TTLCache
 
 from bot.asker import merged, names_of, offered
 from bot.desk import Desk
-from bot.fronts.discord.rights import is_moderator, lacking
 from bot.kept.counts import Asked
 from bot.kept.group import NOTHING_OWN, Own, ServerSettings, Shown
 from bot.kept.keeper import KeeperSettings
@@ -27,29 +26,23 @@ from bot.questions.saved.counting import asked_for
 from bot.store.errors import StoreError
 from bot.store.store import Store
 
-__all__ = ["Memory"]
+__all__ = ["Asker", "Memory"]
 
 _log = logging.getLogger(__name__)
 
-_Interaction = discord.Interaction[Any]
 
+@dataclass(frozen=True, slots=True)
+class Asker:
+    """Who asks, and where.
 
-class _Asking(Protocol):
-    """Who asks, and where: an interaction, or a message that talks to the bot."""
+    ``server`` is None in direct messages, and in a server that did not add the bot. A thread has
+    its channel as ``parent``.
+    """
 
-    @property
-    def user(self) -> discord.abc.Snowflake: ...
-
-    @property
-    def guild_id(self) -> int | None: ...
-
-    @property
-    def channel_id(self) -> int | None: ...
-
-    @property
-    def channel(self) -> Any: ...
-
-    def is_guild_integration(self) -> bool: ...
+    person: int
+    server: int | None = None
+    channel: int | None = None
+    parent: int | None = None
 
 
 _Value = TypeVar("_Value")
@@ -73,34 +66,14 @@ _NO_WISH: Final = KeeperSettings()
 _NOTHING_SET: Final = _Group(ServerSettings(), NOTHING_OWN, {})
 
 
-class _Latest(Generic[_Value]):
-    """The values read last, each for a minute, and no more of them than a limit."""
-
-    def __init__(self) -> None:
-        self._kept: OrderedDict[int, tuple[float, _Value]] = OrderedDict()
-
-    def get(self, key: int) -> _Value | None:
-        until, value = self._kept.get(key, (0.0, None))
-        return value if time.monotonic() < until else None
-
-    def put(self, key: int, value: _Value) -> None:
-        self._kept[key] = (time.monotonic() + _FRESH_S, value)
-        self._kept.move_to_end(key)
-        if len(self._kept) > _MOST:
-            self._kept.popitem(last=False)
-
-    def drop(self, key: int) -> None:
-        self._kept.pop(key, None)
-
-
 class Memory:
     """The store as the front uses it."""
 
     def __init__(self, store: Store, clock: Callable[[], datetime] = lambda: datetime.now(UTC)):
         self.store = store
         self.clock = clock
-        self._groups: _Latest[_Group] = _Latest()
-        self._keepers: _Latest[KeeperSettings] = _Latest()
+        self._groups: TTLCache[int, _Group] = TTLCache(_MOST, _FRESH_S)
+        self._keepers: TTLCache[int, KeeperSettings] = TTLCache(_MOST, _FRESH_S)
         # Who has set anything, once that is known, and who changed something since, and when.
         self._with_wishes: tuple[frozenset[int], frozenset[int]] | None = None
         self._changed: dict[int, float] = {}
@@ -108,55 +81,54 @@ class Memory:
         self._counts: Counter[tuple[int, Asked, str]] = Counter()
         self._paused_until = 0.0
 
-    def desk(self, interaction: _Interaction) -> Desk:
-        """Return the desk at which an interaction asks."""
+    def desk(self, asker: Asker, *, moderator: bool = False, lacking: tuple[str, ...] = ()) -> Desk:
+        """Return the desk at which somebody asks; ``lacking`` are rights that the bot has not."""
         return Desk(
             self.store,
-            keeper=interaction.user.id,
-            server=_server(interaction),
-            channel=interaction.channel_id,
-            moderator=is_moderator(interaction),
+            keeper=asker.person,
+            server=asker.server,
+            channel=asker.channel,
+            moderator=moderator,
             now=self.clock(),
-            lacking=lacking(interaction),
+            lacking=lacking,
         )
 
-    async def preferences(self, interaction: _Asking, base: Preferences) -> Preferences:
+    async def preferences(self, asker: Asker, base: Preferences) -> Preferences:
         """Return how to answer: by the asker's and the group's settings, as far as known."""
-        keeper, group = await self._known(interaction)
+        keeper, group = await self._known(asker)
         if group is None:
             return merged(base, keeper)
         return merged(base, keeper, group.settings, group.own)
 
-    async def shown(self, interaction: _Asking) -> Shown | None:
+    async def shown(self, asker: Asker) -> Shown | None:
         """Return who sees the answers here, where the group has said so.
 
         A thread has what its channel has, unless something was said in the thread itself.
         """
-        _, group = await self._known(interaction)
-        channel = interaction.channel_id
-        if group is None or channel is None:
+        _, group = await self._known(asker)
+        if group is None or asker.channel is None:
             return None
-        parent: int | None = getattr(interaction.channel, "parent_id", None)
-        return group.channels.get(channel) or group.channels.get(parent or channel)
+        channels = group.channels
+        return channels.get(asker.channel) or channels.get(asker.parent or asker.channel)
 
-    async def offers(self, interaction: _Interaction, kind: str) -> Mapping[str, tuple[str, ...]]:
+    async def offers(self, asker: Asker, kind: str) -> Mapping[str, tuple[str, ...]]:
         """Return what of the asker's and the group's own can complete an option of a kind."""
         if kind not in _OF_KEEPERS:
-            _, group = await self._known(interaction)
+            _, group = await self._known(asker)
             return names_of(group.own) if group else {}
         try:
-            return await _in_time(offered(self.desk(interaction)))
+            return await _in_time(offered(self.desk(asker)))
         except (StoreError, TimeoutError):
             return {}
 
-    def changed(self, interaction: _Interaction) -> None:
+    def changed(self, asker: Asker) -> None:
         """Read anew what a question may have changed."""
         now = time.monotonic()
-        self._changed[interaction.user.id] = now
-        self._keepers.drop(interaction.user.id)
-        if interaction.guild_id is not None:
-            self._changed[interaction.guild_id] = now
-            self._groups.drop(interaction.guild_id)
+        self._changed[asker.person] = now
+        self._keepers.pop(asker.person, None)
+        if asker.server is not None:
+            self._changed[asker.server] = now
+            self._groups.pop(asker.server, None)
 
     async def look_around(self) -> None:
         """Learn anew who has set anything."""
@@ -177,7 +149,7 @@ class Memory:
 
     def count(
         self,
-        interaction: _Interaction,
+        asker: Asker,
         command: str,
         given: Mapping[str, str],
         *,
@@ -188,11 +160,10 @@ class Memory:
         What is shown ``again`` in the place of another answer is no new question, but a page that
         is turned to is one more page that is opened.
         """
-        server = _server(interaction)
-        if server is not None:
+        if asker.server is not None:
             for kind, name in asked_for(command, given):
                 if kind is Asked.PAGE or not again:
-                    self._counts[server, kind, name] += 1
+                    self._counts[asker.server, kind, name] += 1
 
     async def keep_counts(self, only: int | None = None) -> None:
         """Keep what was counted, of all servers or of one; what cannot be kept is kept later."""
@@ -211,8 +182,8 @@ class Memory:
 
     # --- reading -----------------------------------------------------------------------------
 
-    async def _known(self, interaction: _Asking) -> tuple[KeeperSettings, _Group | None]:
-        person, server = interaction.user.id, _server(interaction)
+    async def _known(self, asker: Asker) -> tuple[KeeperSettings, _Group | None]:
+        person, server = asker.person, asker.server
         keeper = self._keepers.get(person)
         group = None if server is None else self._groups.get(server)
         if self._with_wishes is not None:
@@ -237,13 +208,13 @@ class Memory:
 
     async def _read_keeper(self, person: int) -> KeeperSettings:
         keeper = await self.store.keepers.settings(person)
-        self._keepers.put(person, keeper)
+        self._keepers[person] = keeper
         return keeper
 
     async def _read_group(self, server: int) -> _Group:
         kept = await self.store.exchange.server(server)
         group = _Group(kept.settings, kept.own, kept.channels)
-        self._groups.put(server, group)
+        self._groups[server] = group
         return group
 
 
@@ -255,8 +226,3 @@ async def _in_time(reading: Coroutine[Any, Any, _Value]) -> _Value:
         task.add_done_callback(lambda ended: ended.cancelled() or ended.exception())
         raise TimeoutError
     return task.result()
-
-
-def _server(interaction: _Asking) -> int | None:
-    """Return the server, unless a person brought the bot along into one that did not add it."""
-    return interaction.guild_id if interaction.is_guild_integration() else None
