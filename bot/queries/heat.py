@@ -17,6 +17,7 @@ from bot.language.choices import (
     read_thermometers,
 )
 from bot.queries.options import (
+    AirRange,
     AirTemperature,
     AnimalName,
     Duration,
@@ -25,6 +26,7 @@ from bot.queries.options import (
     Percent,
     Power,
     Setting,
+    SurfaceRange,
     SurfaceTemperature,
 )
 from bot.queries.query import Option, Query, reading
@@ -64,11 +66,11 @@ HeatSourceName = Annotated[str, Option(completes="heat_source")]
 class TempsQuery(Query):
     """What the keeper's readings say, and what to do first."""
 
-    basking: SurfaceTemperature | None = Field(None, examples=["98F"])
-    cool: AirTemperature | None = Field(None, examples=["75F"])
-    warm: AirTemperature | None = Field(None, examples=["83F"])
-    night: AirTemperature | None = Field(None, examples=["64F"])
-    water: AirTemperature | None = Field(None, examples=["78F"])
+    basking: SurfaceRange | None = Field(None, examples=["98F"])
+    cool: AirRange | None = Field(None, examples=["75F"])
+    warm: AirRange | None = Field(None, examples=["83F"])
+    night: AirRange | None = Field(None, examples=["64F"])
+    water: AirRange | None = Field(None, examples=["78F"])
     lamp_on: Duration | None = Field(None, examples=["3 hours"])
     measured: Thermometers = Field(frozenset(), examples=["infrared gun and digital probe"])
     animal: AnimalName = Field("", examples=["bearded dragon"])

@@ -51,6 +51,7 @@ from bot.queries.query import Option, reading
 
 __all__ = [
     "Age",
+    "AirRange",
     "AirTemperature",
     "AnimalName",
     "CommandName",
@@ -73,6 +74,7 @@ __all__ = [
     "ScreenIfKnown",
     "ScreenOption",
     "Setting",
+    "SurfaceRange",
     "SurfaceTemperature",
     "Text",
     "Tube",
@@ -210,6 +212,8 @@ Month = Annotated[int, reading(read_month), Option()]
 Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]
 DatedReadings = Annotated[tuple[DatedReading, ...], BeforeValidator(_dated), Option()]
 AirTemperature = Annotated[Measure, _one(read_air_temperature), Option()]
+AirRange = Annotated[Measure, _measured(read_air_temperature), Option()]
+SurfaceRange = Annotated[Measure, _measured(read_surface_temperature), Option()]
 SurfaceTemperature = Annotated[Measure, _one(read_surface_temperature), Option()]
 Tube = Annotated[TubeStrength | OtherLamp, BeforeValidator(_tube), Option(completes="tube")]
 TubeClass = Annotated[TubeStrength | OtherLamp, reading(read_tube), Option(completes="tube")]

@@ -5,14 +5,14 @@ from pydantic import Field
 from bot.queries.heat import Thermometers
 from bot.queries.options import (
     Age,
-    AirTemperature,
+    AirRange,
     AnimalName,
     Duration,
     FixtureOption,
     Hours,
     Length,
     ScreenOption,
-    SurfaceTemperature,
+    SurfaceRange,
     Text,
     Tube,
     TubeCount,
@@ -41,11 +41,11 @@ class CheckQuery(Query):
     length: TubeLength | None = Field(None, examples=["34in"])
     age: Age | None = Field(None, examples=["6 months"])
     meter: UviRange | None = Field(None, examples=["4.2"])
-    basking: SurfaceTemperature | None = Field(None, examples=["98F"])
-    cool: AirTemperature | None = Field(None, examples=["75F"])
-    warm: AirTemperature | None = Field(None, examples=["83F"])
-    night: AirTemperature | None = Field(None, examples=["64F"])
-    water: AirTemperature | None = Field(None, examples=["78F"])
+    basking: SurfaceRange | None = Field(None, examples=["98F"])
+    cool: AirRange | None = Field(None, examples=["75F"])
+    warm: AirRange | None = Field(None, examples=["83F"])
+    night: AirRange | None = Field(None, examples=["64F"])
+    water: AirRange | None = Field(None, examples=["78F"])
     lamp_on: Duration | None = Field(None, examples=["3 hours"])
     measured: Thermometers | None = Field(None, examples=["infrared gun and digital probe"])
     hours: Hours | None = Field(None, examples=["12 hours"])

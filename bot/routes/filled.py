@@ -28,6 +28,8 @@ _LIDS = {"mesh": "full mesh", "glass": "solid", "plastic": "solid"}
 _UNITS = {"degF": "F", "degC": "C"}
 _FADING = {"T8 tube": UvLamp.OTHER_TUBE, "compact UV lamp": UvLamp.COMPACT}
 _SEASON = r"\b(?:winters?|summers?|seasons?|im winter|im sommer)\b"
+# Questions that judge a reading by both its ends.
+_OF_RANGES = frozenset(("temps",))
 _DISTANCES = (FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH)
 
 
@@ -44,24 +46,37 @@ def filled(name: str, asked: Asked) -> dict[str, str]:
         fills = {"animal": ("animal",), **fills}
     if asked.told.uv_lamp and record.other_lamp:
         fills = {o: heard for o, heard in fills.items() if o in ("animal", *record.other_lamp)}
-    texts = {option: _first(asked, heard) for option, heard in fills.items()}
+    whole = name in _OF_RANGES
+    texts = {option: _first(asked, heard, whole=whole) for option, heard in fills.items()}
     return {option: text for option, text in texts.items() if text}
 
 
-def _first(asked: Asked, heard: tuple[str, ...]) -> str:
+def _first(asked: Asked, heard: tuple[str, ...], *, whole: bool) -> str:
     """Return the first of what may be heard that was told: a measure, or what is named below."""
-    return next(filter(None, (_text_of(asked, name) for name in heard)), "")
+    return next(filter(None, (_text_of(asked, name, whole=whole) for name in heard)), "")
 
 
-def _text_of(asked: Asked, name: str) -> str:
+def _text_of(asked: Asked, name: str, *, whole: bool) -> str:
     how = _HEARD.get(name)
-    return how(asked) if how else _measured(asked.told, FactName(name))
+    if how:
+        return how(asked)
+    said = asked.told.measure(FactName(name)) if whole else None
+    return _both_ends(said.value) if said else _measured(asked.told, FactName(name))
 
 
 def _measured(told: SetUpTold, *names: FactName) -> str:
     """Return the first of these measures as text with its unit, if one was told."""
     said = next(filter(None, map(told.measure, names)), None)
     return _text(said.value) if said else ""
+
+
+def _both_ends(measure: Measure) -> str:
+    """Return a measure as text with its unit, a range from end to end."""
+    if measure.low == measure.high or measure.dimension is not Dimension.TEMPERATURE:
+        return _text(measure)
+    ends = (convert(end, "degC", measure.unit) for end in (measure.low, measure.high))
+    told = " to ".join(f"{end:.6g}" for end in ends)
+    return f"{told} {_UNITS.get(measure.unit, measure.unit)}"
 
 
 def _text(measure: Measure) -> str:

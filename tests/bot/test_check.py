@@ -3,9 +3,10 @@
 import pytest
 
 from bot.answering import in_words
+from bot.ask import ask
 from bot.brief import MOST_LINES, phone_lines
 from bot.language.quantities import Units
-from bot.preferences import Context
+from bot.preferences import Context, Preferences
 from bot.queries.setup import CheckQuery
 from bot.questions.setup.check import check, tell
 from bot.reply import Reply
@@ -143,3 +144,28 @@ def test_every_sentence_of_the_collection_that_tells_something_is_checked() -> N
         assert reply.table is not None
         assert phone_lines(reply.brief) <= MOST_LINES, (row["text"], reply.brief)
         assert "<" not in reply.answer + "".join(row.text for row in reply.rows)
+
+
+@pytest.mark.parametrize(
+    ("told", "head"),
+    [
+        ("cool 70 to 80", "The cool end is too cool at its low end: 70 °F (21 °C)."),
+        ("cool 78-95", "The cool end is too warm at its high end: 95 °F (35 °C)."),
+        ("cool 60-65", "The cool end is too cool: 60 to 65 °F (15.5 to 18.5 °C)."),
+    ],
+)
+def test_a_range_is_judged_by_the_end_that_is_off(told: str, head: str) -> None:
+    reply = ask(f"check bearded dragon, basking 103, {told}", Preferences())
+    assert head in [line.text for line in reply.brief]
+
+
+def test_a_range_inside_what_is_wanted_is_fine_and_shown_whole() -> None:
+    reply = ask("check bearded dragon, basking 100-106", Preferences())
+    assert reply.table is not None
+    row = next(row for row in reply.table.rows if row[0] == "Basking spot")
+    assert row[1:3] == ("fine", "100 to 106 °F (38 to 41 °C)")
+
+
+def test_temps_takes_a_range_as_well() -> None:
+    reply = ask("temps cool:70-80F animal:bearded dragon", Preferences())
+    assert "too cool at its low end, 70 °F" in reply.answer

@@ -6,11 +6,13 @@ from enum import Enum, auto
 
 from bot.facts import Diff, Power, Say, Share, Temp, degrees, kelvins, share, watts
 from bot.kept.group import Own
+from bot.language.quantities import Measure
 from bot.questions.heat.shared import aimed, has_best
 from bot.questions.shared import known_by
 from calc.animals import Animal, Subject, Target
 from calc.heat.basking import MOST_DIMMING
 from calc.heat.mending import HeatChange
+from calc.heat.ranges import End, judged_end
 from calc.heat.readings import Doubtful, Finding
 from calc.heat.steps import Step
 from calc.judgement import Verdict, with_doubt
@@ -21,15 +23,19 @@ __all__ = [
     "HeatReading",
     "HeatStep",
     "Place",
+    "Ranged",
     "Stand",
     "do_said",
     "doubts_said",
     "missing_said",
+    "ranged",
     "reading_told",
     "step_said",
     "step_told",
 ]
 
+# Beyond these [degC] no reading is believed, and both ends are left to whoever judges them.
+_BELIEVED_C = (-10.0, 150.0)
 # Less than this [K] is not told as a figure: it would be rounded to none.
 _A_TOUCH_K = 0.28
 
@@ -73,10 +79,15 @@ _UNSURE = {
 
 @dataclass(frozen=True, slots=True)
 class HeatReading:
-    """One reading: how it stands, how far it is off, and what to aim for; None: not known."""
+    """One reading: how it stands, how far it is off, and what to aim for; None: not known.
+
+    ``span`` is what was read where that was a range, and ``at`` the end of it that is judged.
+    """
 
     place: Place
     read: Temp
+    span: Temp | None
+    at: End
     stand: Stand
     off: Diff
     touch: bool
@@ -103,13 +114,36 @@ class HeatStep:
     part: Share | None = None
 
 
-def reading_told(finding: Finding, animal: Animal, own: Own) -> HeatReading:
-    """Return a finding as facts."""
+@dataclass(frozen=True, slots=True)
+class Ranged:
+    """A reading as it was told: the value to judge, both ends of a range, and which is judged."""
+
+    reading_c: float
+    span: Temp | None
+    at: End
+
+
+def ranged(place: Quantity, measure: Measure, animal: Animal) -> Ranged:
+    """Return what a reading is judged by, where it may be a range."""
+    ends = (measure.low, measure.high)
+    if not _BELIEVED_C[0] <= measure.low <= measure.high <= _BELIEVED_C[1]:
+        return Ranged(sum(ends) / 2.0, None, End.WHOLE)
+    reading_c, at = judged_end(place, *ends, animal)
+    span = None if measure.low == measure.high else degrees(sum(ends) / 2.0, ends)
+    return Ranged(reading_c, span, at)
+
+
+def reading_told(
+    finding: Finding, animal: Animal, own: Own, told: Ranged | None = None
+) -> HeatReading:
+    """Return a finding as facts; ``told`` is how it was read."""
     target, judged = finding.target, finding.judged
     off_k = judged.off_by if judged else 0.0
     return HeatReading(
         place=Place[finding.place.name],
         read=degrees(with_doubt(finding.place, finding.reading_c)),
+        span=told.span if told else None,
+        at=told.at if told else End.WHOLE,
         stand=_stand(finding, animal),
         off=kelvins(off_k),
         touch=off_k < _A_TOUCH_K,

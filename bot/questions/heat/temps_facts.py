@@ -1,12 +1,11 @@
 """The facts of readings: how each one stands, and the steps in order."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
 from bot.facts import Name, Say, Temp, degrees
 from bot.language.mistaken import check_unit
-from bot.language.quantities import Measure
 from bot.language.shown import shown
 from bot.preferences import Context
 from bot.queries.heat import TempsQuery
@@ -16,8 +15,10 @@ from bot.questions.heat.heat_changes import HeatChangeTold, heat_change_told, su
 from bot.questions.heat.readings import (
     HeatReading,
     HeatStep,
+    Ranged,
     Stand,
     missing_said,
+    ranged,
     reading_told,
     step_told,
 )
@@ -127,12 +128,13 @@ def temps(query: TempsQuery, context: Context) -> Temps:
     check_unit(query.cool, _COLDEST_AIR_C, "cool")
     check_unit(query.warm, _COLDEST_AIR_C, "warm")
     animal = animal_asked(query.animal, context)
-    judgement = judge(_readings(query), animal, surroundings_asked(query))
+    told = _told(query, animal)
+    judgement = judge(_readings(query, told), animal, surroundings_asked(query))
     found = judgement.findings
     set_up = measured_set_up(found, animal, judgement.first)
     return Temps(
         animal=animal_name(animal),
-        readings=tuple(reading_told(finding, animal, context.own) for finding in found),
+        readings=tuple(reading_told(f, animal, context.own, told.get(f.place)) for f in found),
         names=tuple(_NAMES[finding.place] for finding in found),
         steps=tuple(step_told(step, judgement.changes) for step in judgement.steps),
         doubts=judgement.doubts,
@@ -151,20 +153,29 @@ def temps(query: TempsQuery, context: Context) -> Temps:
     )
 
 
-def _readings(query: TempsQuery) -> Readings:
+def _told(query: TempsQuery, animal: Animal) -> dict[Quantity, Ranged]:
+    """Return each reading as it was told: one value, or a range with the end that is judged."""
+    read = {
+        Quantity.BASKING_SURFACE: query.basking,
+        Quantity.COOL_AIR: query.cool,
+        Quantity.WARM_AIR: query.warm,
+        Quantity.NIGHT_AIR: query.night,
+        Quantity.WATER: query.water,
+    }
+    return {place: ranged(place, m, animal) for place, m in read.items() if m is not None}
+
+
+def _readings(query: TempsQuery, told: Mapping[Quantity, Ranged]) -> Readings:
+    read = {place: each.reading_c for place, each in told.items()}
     return Readings(
-        _middle(query.basking),
-        _middle(query.cool),
-        _middle(query.warm),
-        _middle(query.night),
+        read.get(Quantity.BASKING_SURFACE),
+        read.get(Quantity.COOL_AIR),
+        read.get(Quantity.WARM_AIR),
+        read.get(Quantity.NIGHT_AIR),
         None if query.lamp_on is None else query.lamp_on.low / _HOUR_S,
         frozenset(_INSTRUMENTS[name] for name in query.measured),
-        _middle(query.water),
+        read.get(Quantity.WATER),
     )
-
-
-def _middle(measure: Measure | None) -> float | None:
-    return None if measure is None else (measure.low + measure.high) / 2.0
 
 
 def _too_warm_past(judgement: Judgement) -> Temp | None:

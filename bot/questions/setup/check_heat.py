@@ -1,13 +1,21 @@
 """The basking spot, the two ends and how far they are apart, as they were read."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from bot.facts import Diff, Say, degrees, kelvins
 from bot.kept.group import Own
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import Thermometer
-from bot.questions.heat.readings import do_said, doubts_said, reading_told, step_said, step_told
+from bot.questions.heat.readings import (
+    Ranged,
+    do_said,
+    doubts_said,
+    ranged,
+    reading_told,
+    step_said,
+    step_told,
+)
 from bot.questions.setup.check_beyond import set_aside
 from bot.questions.setup.check_lamps import lamps_part
 from bot.questions.setup.check_light import hours_part, night_part
@@ -73,13 +81,14 @@ class HeatApart:
 def heat_parts(told: SetUpTold, animal: Animal, own: Own) -> Iterator[Part]:
     """Judge everything of a set-up that is not UV."""
     told, beyond = set_aside(told, animal)
-    judgement = judge(_readings(told), animal, _surroundings(told))
+    ranges = _ranges(told, animal)
+    judgement = judge(_readings(told, ranges), animal, _surroundings(told))
     if FactName.ON_FOR in beyond:
         yield beyond[FactName.ON_FOR]
     if Step.SWITCH_LAMP_OFF in judgement.steps:
         yield _lamp_off(judgement, animal)
     for place in _PLACES:
-        yield from _place(place, told, judgement, beyond, animal, own)
+        yield from _place(place, told, judgement, beyond, animal, own, ranges.get(place))
     yield from _apart(judgement)
     yield hours_part(told, animal, own)
     nights = [beyond[name] for name in (FactName.NIGHT, FactName.ROOM_NIGHT) if name in beyond]
@@ -97,13 +106,20 @@ def _surroundings(told: SetUpTold) -> Surroundings | None:
     return None if room_c is None else Surroundings(room_c)
 
 
-def _readings(told: SetUpTold) -> Readings:
+def _ranges(told: SetUpTold, animal: Animal) -> dict[Quantity, Ranged]:
+    """Return each reading as it was told: one value, or a range with the end that is judged."""
+    read = {place: told.measure(name) for place, (_, name, _) in _PLACES.items()}
+    return {p: ranged(p, said.value, animal) for p, said in read.items() if said is not None}
+
+
+def _readings(told: SetUpTold, ranges: Mapping[Quantity, Ranged]) -> Readings:
+    read = {place: each.reading_c for place, each in ranges.items()}
     on_for = told.measure(FactName.ON_FOR)
     return Readings(
-        basking_surface_c=_middle(told, FactName.BASKING),
-        cool_air_c=_middle(told, FactName.COOL),
-        warm_air_c=_middle(told, FactName.WARM),
-        water_c=_middle(told, FactName.WATER),
+        basking_surface_c=read.get(Quantity.BASKING_SURFACE),
+        cool_air_c=read.get(Quantity.COOL_AIR),
+        warm_air_c=read.get(Quantity.WARM_AIR),
+        water_c=read.get(Quantity.WATER),
         lamp_on_h=None if on_for is None else on_for.value.low / _HOUR_S,
         instruments=frozenset(_INSTRUMENTS[x] for x in told.thermometers),
     )
@@ -128,13 +144,14 @@ def _place(
     beyond: dict[FactName, Part],
     animal: Animal,
     own: Own,
+    read: Ranged | None,
 ) -> Iterator[Part]:
     piece, name, urgency = _PLACES[place]
     found = next((x for x in judgement.findings if x.place is place), None)
     if name in beyond:
         yield beyond[name]
     elif found is not None:
-        yield _read_part(found, judgement, urgency, animal, own)
+        yield _read_part(found, judgement, urgency, animal, own, read)
     elif place in _MISSING and _is_due(place, animal):
         missing = _MISSING[place]
         why = Say("check-why-unclear") if told.all(name) else Say("check-why-untold")
@@ -160,9 +177,14 @@ def _mark(found: Finding, animal: Animal) -> Sign:
 
 
 def _read_part(
-    found: Finding, judgement: Judgement, urgency: Urgency, animal: Animal, own: Own
+    found: Finding,
+    judgement: Judgement,
+    urgency: Urgency,
+    animal: Animal,
+    own: Own,
+    read: Ranged | None,
 ) -> Part:
-    facts, mark = reading_told(found, animal, own), _mark(found, animal)
+    facts, mark = reading_told(found, animal, own, read), _mark(found, animal)
     todo = tuple(_todo(judgement, urgency)) if mark is Sign.CHANGE else ()
     if found.is_unsure:
         todo = tuple(x for x in _todo(judgement, urgency) if x.is_reading)

@@ -258,11 +258,14 @@ def _figure(value: object) -> Say:
 
 
 def _measure(value: Measure) -> Say:
-    middle = (value.low + value.high) / 2.0
+    middle, ends = (value.low + value.high) / 2.0, (value.low, value.high)
+    one = value.low == value.high
     match value.dimension:
         case Dimension.LENGTH:
-            return Say("read-length", ReadLength(metres(middle)))
+            told = ReadLength(metres(middle, ends))
+            return Say("read-length" if one else "read-length-range", told)
         case Dimension.TEMPERATURE:
-            return Say("read-temp", ReadTemp(degrees(middle)))
+            read = ReadTemp(degrees(middle, ends))
+            return Say("read-temp" if one else "read-temp-range", read)
         case _:
             return Say("read-text", ReadText(shown(value.text)))

@@ -1,11 +1,16 @@
 ### Eine Größe eines Terrariums: wie die kurze Antwort sagt, was nicht stimmt, ihr Wert und ihr Ziel in einer Tabelle.
 
-cell-head = { heat-the } ist zu { $stand ->
+cell-head = { $at ->
+    [low_end] { heat-the } ist im unteren Bereich zu { cell-way }: { TEMP($read) }.
+    [high_end] { heat-the } ist im oberen Bereich zu { cell-way }: { TEMP($read) }.
+   *[whole] { heat-the } ist zu { cell-way }: { heat-read }.
+  }
+cell-way = { $stand ->
     [too_low] kühl
     [probably_low] kühl
    *[other] { heat-hot }
-  }: { TEMP($read) }.
-cell-read = { TEMP($read) }
+  }
+cell-read = { heat-read }
 # Only with: $wanted
 cell-aim = { TEMP($wanted, form: "range") }
 cell-apart = { DIFF($apart) }

@@ -29,7 +29,7 @@ heat-listed = { $place ->
     [water] Wasser
    *[night_air] Nacht
   }
-heat-clause = { heat-listed } { TEMP($read) }
+heat-clause = { heat-listed } { heat-read }
 
 ## Wie es steht
 heat-off = { $touch ->
@@ -41,27 +41,42 @@ heat-hot = { $place ->
    *[other] warm
   }
 heat-verdict = { $stand ->
-    [too_low] { heat-the } ist mit { TEMP($read) } um { heat-off } zu kühl.
-    [too_high] { heat-the } ist mit { TEMP($read) } um { heat-off } zu { heat-hot }.
-    [probably_low] { heat-the } ist mit { TEMP($read) } wohl zu kühl.
-    [probably_high] { heat-the } ist mit { TEMP($read) } wohl zu { heat-hot }.
-    [cannot_tell] { heat-the } ist mit { TEMP($read) } richtig oder knapp daneben.
+    [too_low] { heat-the } ist { heat-where } um { heat-off } zu kühl.
+    [too_high] { heat-the } ist { heat-where } um { heat-off } zu { heat-hot }.
+    [probably_low] { heat-the } ist { heat-where } wohl zu kühl.
+    [probably_high] { heat-the } ist { heat-where } wohl zu { heat-hot }.
+    [cannot_tell] { heat-the } ist { heat-where } richtig oder knapp daneben.
     [keepers_differ] Über eine Nacht mit { TEMP($read) } sind sich die Halter uneins.
     [no_need] { heat-the } hat { TEMP($read) }. Dein Tier braucht keinen heißen Platz: Die Luft zählt.
     [no_target] { heat-the } hat { TEMP($read) }. Dafür kenne ich kein Ziel.
-   *[right] { heat-the } ist mit { TEMP($read) } richtig.
+   *[right] { heat-the } ist { heat-where } richtig.
+  }
+# Was gelesen wurde: ein Wert, oder von einem Ende zum andern; und welches Ende beurteilt ist.
+heat-read = { $span ->
+    [none] { TEMP($read) }
+   *[some] { TEMP($span, form: "range") }
+  }
+heat-where = { $at ->
+    [low_end] mit dem unteren Wert { TEMP($read) }
+    [high_end] mit dem oberen Wert { TEMP($read) }
+   *[whole] mit { heat-read }
+  }
+heat-spot-at = { $at ->
+    [low_end] { heat-spot }, unterer Wert
+    [high_end] { heat-spot }, oberer Wert
+   *[whole] { heat-spot }
   }
 # Eine Zeile der kurzen Antwort.
 heat-line = { $stand ->
-    [too_low] { heat-spot }: { heat-off } zu kühl.
-    [too_high] { heat-spot }: { heat-off } zu { heat-hot }.
-    [probably_low] { heat-spot }: wohl zu kühl.
-    [probably_high] { heat-spot }: wohl zu { heat-hot }.
-    [cannot_tell] { heat-spot }: richtig oder knapp daneben.
+    [too_low] { heat-spot-at }: { heat-off } zu kühl.
+    [too_high] { heat-spot-at }: { heat-off } zu { heat-hot }.
+    [probably_low] { heat-spot-at }: wohl zu kühl.
+    [probably_high] { heat-spot-at }: wohl zu { heat-hot }.
+    [cannot_tell] { heat-spot-at }: richtig oder knapp daneben.
     [keepers_differ] { heat-spot }: Halter uneins.
     [no_need] { heat-spot }: braucht es nicht.
     [no_target] { heat-spot }: kein Ziel bekannt.
-   *[right] { heat-spot } { TEMP($read) }: gut.
+   *[right] { heat-spot } { heat-read }: gut.
   }
 heat-stand = { $stand ->
     [too_low] { heat-off } zu kühl
@@ -74,9 +89,13 @@ heat-stand = { $stand ->
     [no_target] dafür kenne ich kein Ziel
    *[right] richtig
   }
-heat-row = { TEMP($read) }: { heat-stand }. { heat-for }
+heat-row = { $at ->
+    [low_end] { heat-read }, unterer Wert: { heat-stand }. { heat-for }
+    [high_end] { heat-read }, oberer Wert: { heat-stand }. { heat-for }
+   *[whole] { heat-read }: { heat-stand }. { heat-for }
+  }
 # Where the readings contradict each other, none is judged.
-heat-row-unjudged = { TEMP($read) }. { heat-for }
+heat-row-unjudged = { heat-read }. { heat-for }
 heat-for = { $aim ->
     [none] Frag jemanden mit Erfahrung oder eine reptilienkundige Tierarztpraxis.
    *[some] { $place ->

@@ -72,7 +72,9 @@ read-which = Welches ist es: { LIST($names, join: "list-or") }?
 
 ## Werte
 read-length = { LENGTH($length) }
+read-length-range = { LENGTH($length, form: "range") }
 read-temp = { TEMP($temp) }
+read-temp-range = { TEMP($temp, form: "range") }
 read-share = { SHARE($share) }
 read-blocks = hält { SHARE($share) } ab
 read-passes = lässt { SHARE($share) } durch

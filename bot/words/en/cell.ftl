@@ -1,12 +1,17 @@
 ### Facts: HeatReading, HeatApart, LightRead, NightRead
 ### A quantity of a set-up: how the brief says it is wrong, its reading and its aim as the cells of a table.
 
-cell-head = { heat-the } is too { $stand ->
+cell-head = { $at ->
+    [low_end] { heat-the } is too { cell-way } at its low end: { TEMP($read) }.
+    [high_end] { heat-the } is too { cell-way } at its high end: { TEMP($read) }.
+   *[whole] { heat-the } is too { cell-way }: { heat-read }.
+  }
+cell-way = { $stand ->
     [too_low] cool
     [probably_low] cool
    *[other] { heat-hot }
-  }: { TEMP($read) }.
-cell-read = { TEMP($read) }
+  }
+cell-read = { heat-read }
 # Only with: $wanted
 cell-aim = { TEMP($wanted, form: "range") }
 cell-apart = { DIFF($apart) }

@@ -30,7 +30,7 @@ heat-listed = { $place ->
     [water] water
    *[night_air] night
   }
-heat-clause = { heat-listed } { TEMP($read) }
+heat-clause = { heat-listed } { heat-read }
 
 ## How it stands
 heat-off = { $touch ->
@@ -42,27 +42,42 @@ heat-hot = { $place ->
    *[other] warm
   }
 heat-verdict = { $stand ->
-    [too_low] { heat-the } is { heat-off } too cool at { TEMP($read) }.
-    [too_high] { heat-the } is { heat-off } too { heat-hot } at { TEMP($read) }.
-    [probably_low] { heat-the } is probably too cool at { TEMP($read) }.
-    [probably_high] { heat-the } is probably too { heat-hot } at { TEMP($read) }.
-    [cannot_tell] { heat-the } may be right or just off at { TEMP($read) }.
+    [too_low] { heat-the } is { heat-off } too cool { heat-where }.
+    [too_high] { heat-the } is { heat-off } too { heat-hot } { heat-where }.
+    [probably_low] { heat-the } is probably too cool { heat-where }.
+    [probably_high] { heat-the } is probably too { heat-hot } { heat-where }.
+    [cannot_tell] { heat-the } may be right or just off { heat-where }.
     [keepers_differ] Keepers differ about a night of { TEMP($read) }.
     [no_need] { heat-the } is { TEMP($read) }. It needs no hot spot: the air counts.
     [no_target] { heat-the } is { TEMP($read) }. I know no target for it.
-   *[right] { heat-the } is right at { TEMP($read) }.
+   *[right] { heat-the } is right { heat-where }.
+  }
+# What was read: one value, or from one end to the other; and the end that a verdict is about.
+heat-read = { $span ->
+    [none] { TEMP($read) }
+   *[some] { TEMP($span, form: "range") }
+  }
+heat-where = { $at ->
+    [low_end] at its low end, { TEMP($read) }
+    [high_end] at its high end, { TEMP($read) }
+   *[whole] at { heat-read }
+  }
+heat-spot-at = { $at ->
+    [low_end] { heat-spot } at its coolest
+    [high_end] { heat-spot } at its warmest
+   *[whole] { heat-spot }
   }
 # One line of the brief.
 heat-line = { $stand ->
-    [too_low] { heat-spot }: { heat-off } too cool.
-    [too_high] { heat-spot }: { heat-off } too { heat-hot }.
-    [probably_low] { heat-spot }: probably too cool.
-    [probably_high] { heat-spot }: probably too { heat-hot }.
-    [cannot_tell] { heat-spot }: right or just off.
+    [too_low] { heat-spot-at }: { heat-off } too cool.
+    [too_high] { heat-spot-at }: { heat-off } too { heat-hot }.
+    [probably_low] { heat-spot-at }: probably too cool.
+    [probably_high] { heat-spot-at }: probably too { heat-hot }.
+    [cannot_tell] { heat-spot-at }: right or just off.
     [keepers_differ] { heat-spot }: keepers differ.
     [no_need] { heat-spot }: it needs none.
     [no_target] { heat-spot }: I know no target.
-   *[right] { heat-spot } { TEMP($read) }: right.
+   *[right] { heat-spot } { heat-read }: right.
   }
 heat-stand = { $stand ->
     [too_low] { heat-off } too cool
@@ -75,9 +90,13 @@ heat-stand = { $stand ->
     [no_target] I know no target
    *[right] right
   }
-heat-row = { TEMP($read) }: { heat-stand }. { heat-for }
+heat-row = { $at ->
+    [low_end] { heat-read }, at its low end: { heat-stand }. { heat-for }
+    [high_end] { heat-read }, at its high end: { heat-stand }. { heat-for }
+   *[whole] { heat-read }: { heat-stand }. { heat-for }
+  }
 # Where the readings contradict each other, none is judged.
-heat-row-unjudged = { TEMP($read) }. { heat-for }
+heat-row-unjudged = { heat-read }. { heat-for }
 heat-for = { $aim ->
     [none] Ask a keeper or reptile vet you trust.
    *[some] { $place ->

@@ -73,7 +73,9 @@ read-which = Which one is it: { LIST($names, join: "list-or") }?
 
 ## Values
 read-length = { LENGTH($length) }
+read-length-range = { LENGTH($length, form: "range") }
 read-temp = { TEMP($temp) }
+read-temp-range = { TEMP($temp, form: "range") }
 read-share = { SHARE($share) }
 read-blocks = blocks { SHARE($share) }
 read-passes = passes { SHARE($share) }
