@@ -7,11 +7,11 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from bot.fronts.discord import hands as hands_module
-from bot.fronts.discord import rounds
 from bot.fronts.discord.upkeep import _REMINDING
 from bot.fronts.discord.watching import watched
 from bot.kept.reminders import Reminder, State
+from bot.serving import hands as hands_module
+from bot.serving import rounds
 from bot.serving.hands import Hands, Pace
 from bot.store.errors import StoreUnavailableError
 from bot.store.store import Store
