@@ -145,7 +145,8 @@ KEEPERS: dict[str, tuple[str, ...]] = {
     "markupsafe": ("bot.render.html", "bot.fronts.pages"),
     "pint": ("bot.language",),
     "pydantic": ("bot",),
-    "matplotlib": ("bot.render.picture",),
+    "contourpy": ("bot.render.picture",),
+    "resvg_py": ("bot.render.picture",),
     "PIL": ("bot.render.picture",),
     # Only the tests check against it.
     "scipy": (),

@@ -21,7 +21,7 @@ from bot.drawing.chart import (
     Ticks,
 )
 from bot.drawing.sheet import Gauge, Sheet
-from bot.drawing.side import Bar, Block, Dimension, End, Grid, Place, Side
+from bot.drawing.side import Bar, Block, Dimension, End, Figure, Grid, Place, Side
 from bot.drawing.tally import Course, Tally, TallyGroup, TallyRow
 from bot.drawing.tone import Tone
 
@@ -37,6 +37,7 @@ __all__ = [
     "Dimension",
     "Drawing",
     "End",
+    "Figure",
     "Gauge",
     "Grid",
     "Line",

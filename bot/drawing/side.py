@@ -1,16 +1,29 @@
 """An enclosure from its side, and what hangs and stands in it."""
 
 from dataclasses import dataclass
+from enum import StrEnum, auto
 
 __all__ = [
     "Bar",
     "Block",
     "Dimension",
     "End",
+    "Figure",
     "Grid",
     "Place",
     "Side",
 ]
+
+
+class Figure(StrEnum):
+    """What an animal is drawn as."""
+
+    LIZARD = auto()
+    GECKO = auto()
+    SNAKE = auto()
+    TORTOISE = auto()
+    CHAMELEON = auto()
+    FROG = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +95,7 @@ class End:
 class Side:
     """An enclosure to scale, cut open: x along the floor, y up from it [m].
 
+    The animal is drawn as ``animal``, ``animal_m`` long.
     ``end`` is the same box cut across, drawn below to the same scale; of its words only the
     title is set, above it.
     """
@@ -103,3 +117,5 @@ class Side:
     ends: tuple[End, ...] = ()
     note: str = ""
     end: "Side | None" = None
+    animal: Figure = Figure.LIZARD
+    animal_m: float = 0.45

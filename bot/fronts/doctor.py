@@ -78,10 +78,10 @@ def _pictures() -> Finding:
     trial = Chart("Trial", "", x, y, (Line("", (0.0, 1.0), (0.0, 1.0)),))
     try:
         from bot.render.picture import draw
-        from bot.render.picture.fonts import font_file
+        from bot.render.picture.lettering import font_files
 
-        letters, size = font_file(), len(draw(trial))
+        letters, size = len(font_files()), len(draw(trial))
     except Exception as error:
-        told = f"none can be drawn ({type(error).__name__}: {error}): install matplotlib again."
+        told = f"none can be drawn ({type(error).__name__}: {error}): install it again."
         return Finding(part, State.TO_DO, told)
-    return Finding(part, State.FINE, f"drawn with the letters of {letters.name} ({size} bytes)")
+    return Finding(part, State.FINE, f"drawn, with letters in {letters} weights ({size} bytes)")

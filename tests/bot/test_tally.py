@@ -1,16 +1,11 @@
 """Counts as a picture: every figure is written, every bar is as long as its figure says."""
 
-from itertools import pairwise
-
 import pytest
-from matplotlib.axes import Axes
-from matplotlib.colors import to_rgba
-from matplotlib.figure import Figure
-from matplotlib.patches import Rectangle
-from matplotlib.text import Text
 
 from bot.drawing import Course, Tally, TallyGroup, TallyRow
-from bot.render.picture import MOST_BYTES, draw, figure_of
+from bot.render.picture import MOST_BYTES, draw, page_of
+from bot.render.picture.inks import Ink
+from tests.bot.svg_read import elements, floats, ink, words
 
 LONG = "a page whose title is so long that it takes three lines or more of such a narrow column"
 
@@ -35,72 +30,50 @@ def tally(weeks: int = 4, rows: int = 6, label: str = "distance", unfinished: bo
     )
 
 
-def words(figure: Figure) -> list[Text]:
-    return [text for text in figure.findobj(Text) if isinstance(text, Text) and text.get_text()]
+FILLS = {ink(which) for which in (Ink.COOL, Ink.SUN, Ink.SOFT, Ink.HEAT)}
 
 
-def columns_and_bars(figure: Figure) -> list[Axes]:
-    """Return the places of courses and groups from above; the frame's mark comes first."""
-    return figure.axes[1:]
+def bars(drawing: Tally) -> list[dict[str, str]]:
+    """The filled bars, from above; a column has an edge and a bar has none."""
+    return [r for r in elements(drawing, "rect") if r.get("fill") in FILLS and "stroke" not in r]
 
 
-def bars_of(axes: Axes) -> list[Rectangle]:
-    return [patch for patch in axes.patches if isinstance(patch, Rectangle)]
+def columns(drawing: Tally) -> list[dict[str, str]]:
+    return [r for r in elements(drawing, "rect") if r.get("stroke") in FILLS and "fill" in r]
 
 
 @pytest.mark.parametrize("weeks", [1, 2, 3, 8, 13, 26, 52, 104])
 @pytest.mark.parametrize("label", ["distance", LONG])
 def test_any_number_of_weeks_and_names_fit_a_phone_and_a_message(weeks: int, label: str) -> None:
-    figure = figure_of(tally(weeks, label=label))
-    wide, tall = figure.canvas.get_width_height()
-    assert wide == 1200
-    assert 300 < tall < 2600
+    assert 180 < page_of(tally(weeks, label=label)).y < 1900
     assert len(draw(tally(weeks, label=label))) < MOST_BYTES
 
 
-@pytest.mark.parametrize("weeks", [1, 3, 8, 52, 104])
-@pytest.mark.parametrize("label", ["distance", LONG])
-def test_no_words_lie_on_other_words_or_beyond_the_edge(weeks: int, label: str) -> None:
-    figure = figure_of(tally(weeks, label=label))
-    wide, tall = figure.canvas.get_width_height()
-    boxes = [text.get_window_extent() for text in words(figure)]
-    for box in boxes:
-        assert box.x0 >= 0
-        assert box.x1 <= wide
-        assert box.y0 >= 0
-        assert box.y1 <= tall
-    # Level with each other: those on one line must not touch.
-    lines = sorted(boxes, key=lambda box: (round(box.y0), box.x0))
-    for left, right in pairwise(lines):
-        if abs(left.y0 - right.y0) < 2:
-            assert left.x1 <= right.x0
-
-
 def test_a_bar_is_as_long_as_its_figure_and_an_outline_as_its_second_one() -> None:
-    axes = columns_and_bars(figure_of(tally()))[-1]
-    # Each row: its outline, then what is filled; nothing at all where that is 0.
-    outlines = [bar for bar in bars_of(axes) if to_rgba(bar.get_facecolor())[3] == 0.0]
-    filled = [bar for bar in bars_of(axes) if to_rgba(bar.get_facecolor())[3] > 0.0]
-    assert [bar.get_width() for bar in outlines] == pytest.approx([outlines[0].get_width()] * 3)
-    per_time = outlines[0].get_width() / 40
-    assert [bar.get_width() / per_time for bar in filled] == pytest.approx([1, 2])
+    drawing = tally()
+    outlined = [floats(r, "width")[0] for r in elements(drawing, "rect") if "stroke-dasharray" in r]
+    last = outlined[-3:]
+    assert last == pytest.approx([last[0]] * 3)
+    per_time = last[0] / 40
+    filled = [floats(bar, "width")[0] / per_time for bar in bars(drawing)]
+    assert filled[-2:] == pytest.approx([1, 2], rel=0.02)
 
 
 def test_a_column_is_as_high_as_its_figure() -> None:
-    axes = columns_and_bars(figure_of(tally(weeks=4)))[0]
-    heights = [bar.get_height() for bar in bars_of(axes)]
-    assert [height / heights[0] for height in heights] == pytest.approx([1, 3 / 7, 10 / 7])
-    assert [text.get_text() for text in axes.texts][::-1] == ["0", "7", "3", "10"]
+    heights = [floats(column, "height")[0] for column in columns(tally(weeks=4))[:3]]
+    assert [height / heights[0] for height in heights] == pytest.approx(
+        [1, 3 / 7, 10 / 7], rel=0.02
+    )
 
 
 @pytest.mark.parametrize("unfinished", [True, False])
-def test_the_week_that_is_not_over_is_hatched(unfinished: bool) -> None:
-    columns = bars_of(columns_and_bars(figure_of(tally(unfinished=unfinished)))[0])
-    assert [bool(column.get_hatch()) for column in columns] == [False, False, unfinished]
+def test_the_week_that_is_not_over_is_not_filled(unfinished: bool) -> None:
+    first = columns(tally(unfinished=unfinished))[:3]
+    assert [column["fill"] == ink(Ink.PAPER) for column in first] == [False, False, unfinished]
 
 
 def test_one_week_has_no_columns() -> None:
-    told = {text.get_text() for text in words(figure_of(tally(weeks=1)))}
+    told = words(tally(weeks=1))
     assert "Questions" not in told
     assert "Q: 9" in told
 
@@ -114,7 +87,8 @@ def test_nothing_counted_at_all_in_a_group_is_drawn_as_nothing() -> None:
         (Course("Q", (0, 0)),),
         (TallyGroup("Q: 0", (TallyRow("x", 0, "0"),)),),
     )
-    assert [bars_of(axes) for axes in columns_and_bars(figure_of(none))] == [[], []]
+    assert not bars(none)
+    assert not columns(none)
 
 
 def test_a_kind_has_its_own_fill_whatever_stands_beside_it() -> None:
@@ -122,9 +96,7 @@ def test_a_kind_has_its_own_fill_whatever_stands_beside_it() -> None:
     alone = Tally("t", "", ("a", "b"), False, (Course("P", (1, 2), fill=2),), (pages,))
     animals = TallyGroup("A: 9", (TallyRow("gecko", 3, "3"),), fill=1)
     beside = Tally("t", "", ("a",), False, (), (animals, pages))
-    colours = [
-        {bar.get_facecolor() for bar in bars_of(axes)}
-        for drawing in (alone, beside)
-        for axes in columns_and_bars(figure_of(drawing))
-    ]
-    assert colours[0] == colours[1] == colours[3] != colours[2]
+    [bar] = bars(alone)
+    assert {column["fill"] for column in columns(alone)} == {bar["fill"]}
+    gecko, screens = bars(beside)
+    assert screens["fill"] == bar["fill"] != gecko["fill"]

@@ -174,7 +174,7 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     met = room.met()
     mends = _mends(room, met, query, context)
     alarms = uv_alarms(met.strongest.uvi, query.animal, wanted.high, context)
-    lit = lit_set_up(room, met, mends)
+    lit = replace(lit_set_up(room, met, mends), animal=query.animal)
     tube = tube_told(room.lamp, query.tube, query.lamp)
     wish, whole = wish_told(wanted, context), field_unknowns(room.tubes, room.back_z_m)
     below = spot(room.lamp, query.distance.low, room.tubes[0].screen)

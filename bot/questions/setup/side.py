@@ -6,6 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Side
+from bot.questions.setup.drawn_animal import drawn_animal
 from calc.heat.enclosure import Lid
 from calc.setup.set_up import HeatLamp, SetUp, Stand, StandKind, ends_of
 from calc.uv.patches import SHADE_UVI
@@ -15,7 +16,7 @@ from calc.uv.section import Box, Cut, section_map
 __all__ = ["SideWords", "side_views"]
 
 _ACROSS, _UP = 61, 41
-_SHELF, _LOW = 0.04, 0.12
+_SHELF, _LOW, _PILLAR = 0.04, 0.12, 1.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +47,7 @@ def side_views(set_up: SetUp, words: SideWords) -> Side:
     """
     box, stand, back_z = _lit(set_up)
     x_m, y_m = stand.place.middle_m
+    figure, long_m = drawn_animal(set_up.animal)
     tube = set_up.tubes[0]
     (first, last), height = ends_of(tube), tube.z_m
     beside = stand.place.x1_m + 0.03 * box.length_m
@@ -62,6 +64,8 @@ def side_views(set_up: SetUp, words: SideWords) -> Side:
         heat_lamp=_lamp(seen, words, lambda lamp: lamp.x_m),
         blocks=_blocks(stand, (stand.place.x0_m, stand.place.x1_m), box, words.stand),
         back=Place(x_m, back_z, ""),
+        animal=figure,
+        animal_m=long_m,
         dimensions=(
             Dimension(x_m, height, x_m, back_z, words.length(height - back_z)),
             *_top(stand, beside, words),
@@ -77,6 +81,7 @@ def side_views(set_up: SetUp, words: SideWords) -> Side:
 def _from_the_end(set_up: SetUp, words: SideWords) -> Side:
     box, stand, back_z = _lit(set_up)
     x_m, y_m = stand.place.middle_m
+    figure, long_m = drawn_animal(set_up.animal)
     before = tuple(lamp for lamp in set_up.lamps if set_up.is_before_a_tube(lamp))
     return Side(
         title=words.across,
@@ -93,6 +98,8 @@ def _from_the_end(set_up: SetUp, words: SideWords) -> Side:
         heat_lamp=_lamp(before, words, lambda lamp: lamp.y_m),
         blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, words.stand),
         back=Place(y_m, back_z, ""),
+        animal=figure,
+        animal_m=long_m,
         grid=_grid(set_up, box, Cut.END, x_m),
     )
 
@@ -128,7 +135,9 @@ def _blocks(stand: Stand, span: tuple[float, float], box: Box, name: str) -> tup
     top, high = stand.place.top_m, box.height_m
     if top <= 0.0:
         return ()
-    shelf = stand.kind is not StandKind.PLATFORM and top > _SHELF * high
+    # A platform much higher than wide would be a pillar: it is drawn as a shelf.
+    pillar = top > _PILLAR * (span[1] - span[0])
+    shelf = (pillar or stand.kind is not StandKind.PLATFORM) and top > _SHELF * high
     bottom = top - _SHELF * high if shelf else 0.0
     label = "" if shelf or top < _LOW * high else name
     return (Block(*span, bottom, top, label),)

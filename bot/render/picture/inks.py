@@ -1,84 +1,131 @@
-"""Colours and how they were chosen: blue, amber and ink differ for every kind of colour sight.
+"""Inks by what they are for, each in three themes, and the sign of each tone.
 
-The scale of maps runs from deep blue to pale yellow in even steps of OKLab, a space in which
-equal steps look equal; lightness only rises, so it also works in grey.
+Violet is UV and orange is heat, always and nowhere else: they are what keepers mix up. No ink
+tells anything alone: zones have textures, verdicts have signs and words.
 """
 
-from functools import cache
-from typing import TYPE_CHECKING
+from enum import Enum, StrEnum, auto
 
 from bot.drawing import Tone
 
-if TYPE_CHECKING:
-    from matplotlib.colors import ListedColormap
+__all__ = ["TONE_GROUND", "TONE_SIGN", "Ink", "Sign", "Theme", "shown"]
 
-__all__ = [
-    "AMBER",
-    "BLUE",
-    "HAIR",
-    "INK",
-    "MUTED",
-    "PALE_AMBER",
-    "PALE_BLUE",
-    "PAPER",
-    "RUST",
-    "STONE",
-    "TONES",
-    "sun_scale",
-]
 
-PAPER = "#FBF8F1"
-INK = "#1B2530"
-MUTED = "#505B66"
-HAIR = "#D8D2C4"
-STONE = "#A9A294"
-BLUE = "#1F4E9C"
-PALE_BLUE = "#BFD0EC"
-AMBER = "#E3A008"
-PALE_AMBER = "#FBE7A8"
-RUST = "#A63A0B"
+class Theme(Enum):
+    """Where a picture is seen."""
 
-# A tone's fill, its ink and its sign; the sign tells it without the colour.
-TONES = {
-    Tone.PLAIN: ("#F1ECE0", INK, ""),
-    Tone.GOOD: ("#DCE7F7", INK, "●"),
-    Tone.DOUBTFUL: (PALE_AMBER, INK, "◐"),
-    Tone.BAD: ("#F3D3C4", INK, "×"),
+    LIGHT = 0
+    DARK = 1
+    PAGE = 2
+    """In a page, which says itself whether it is light, dark or printed."""
+
+
+class Ink(StrEnum):
+    """What is drawn or written."""
+
+    PAPER = auto()
+    CARD = auto()
+    AIR = auto()
+    INK = auto()
+    SOFT = auto()
+    LINE = auto()
+    UV = auto()
+    UV_STRONG = auto()
+    UV_RIGHT = auto()
+    UV_WEAK = auto()
+    SHADE = auto()
+    SHADE_LINE = auto()
+    HEAT = auto()
+    HEAT_PALE = auto()
+    SUN = auto()
+    COOL = auto()
+    COOL_PALE = auto()
+    WALL = auto()
+    BASE = auto()
+    STONE = auto()
+    STONE_LINE = auto()
+    METAL = auto()
+    METAL_LINE = auto()
+    GLOW = auto()
+    SKIN = auto()
+    SKIN_PALE = auto()
+    SKIN_DARK = auto()
+    SKIN_LINE = auto()
+    LEAF = auto()
+    LEAF_PALE = auto()
+    LEAF_DARK = auto()
+    BARK = auto()
+    BARK_DARK = auto()
+    WHITE = auto()
+    ON_SIGN = auto()
+    HILL = auto()
+
+
+_INKS: dict[Ink, tuple[str, str]] = {
+    Ink.PAPER: ("#FBF7EF", "#191A18"),
+    Ink.CARD: ("#FFFFFF", "#232522"),
+    Ink.AIR: ("#FFFDF7", "#20221F"),
+    Ink.INK: ("#24272B", "#F0EBE0"),
+    Ink.SOFT: ("#575248", "#BDB6A8"),
+    Ink.LINE: ("#D9CFBD", "#474942"),
+    Ink.UV: ("#5636A3", "#C4B3F9"),
+    Ink.UV_STRONG: ("#BFB0E8", "#5F4D97"),
+    Ink.UV_RIGHT: ("#D9CFF4", "#473B70"),
+    Ink.UV_WEAK: ("#EEEAF9", "#2E2B40"),
+    Ink.SHADE: ("#DCDFDC", "#2C3335"),
+    Ink.SHADE_LINE: ("#5E676A", "#9AA6A8"),
+    Ink.HEAT: ("#AE3F0C", "#F6A268"),
+    Ink.HEAT_PALE: ("#F9D9A8", "#5F3E1E"),
+    Ink.SUN: ("#E8A317", "#F2B84B"),
+    Ink.COOL: ("#14627A", "#84CAE0"),
+    Ink.COOL_PALE: ("#CBE4EB", "#24424D"),
+    Ink.WALL: ("#6B6154", "#A99F8E"),
+    Ink.BASE: ("#C9B99B", "#6A5F4C"),
+    Ink.STONE: ("#C4B7A3", "#7A7062"),
+    Ink.STONE_LINE: ("#5E5444", "#CFC4B2"),
+    Ink.METAL: ("#DCE1E4", "#8E969A"),
+    Ink.METAL_LINE: ("#4B5257", "#DDE2E4"),
+    Ink.GLOW: ("#F5F0FF", "#F1EBFF"),
+    Ink.SKIN: ("#C79A5B", "#C99D60"),
+    Ink.SKIN_PALE: ("#E7CD9B", "#E3C48C"),
+    Ink.SKIN_DARK: ("#8D6433", "#8F6737"),
+    Ink.SKIN_LINE: ("#3D2A14", "#20160A"),
+    Ink.LEAF: ("#6E8F4E", "#7D9C5C"),
+    Ink.LEAF_PALE: ("#A9C183", "#A3BD7E"),
+    Ink.LEAF_DARK: ("#45632F", "#4A6733"),
+    Ink.BARK: ("#9A7B58", "#7E6648"),
+    Ink.BARK_DARK: ("#6F563B", "#5A4731"),
+    Ink.WHITE: ("#FFFFFF", "#E9E6DE"),
+    Ink.ON_SIGN: ("#FFFFFF", "#14181A"),
+    Ink.HILL: ("#5B6B63", "#7E9186"),
 }
 
-_DARK_LAB = (0.30, -0.02, -0.13)
-_LIGHT_LAB = (0.93, -0.02, 0.11)
-_STEPS = 256
+
+def shown(ink: Ink, theme: Theme) -> str:
+    """Return an ink as a colour, or in a page as the property that holds it."""
+    if theme is Theme.PAGE:
+        return f"var(--p-{ink.value.replace('_', '-')})"
+    return _INKS[ink][theme.value]
 
 
-@cache
-def sun_scale() -> "ListedColormap":
-    """Return the scale of maps, dark to light."""
-    from matplotlib.colors import ListedColormap
+class Sign(Enum):
+    """A verdict as it is drawn: told by its shape as well as by its ink."""
 
-    mixed = (
-        tuple(
-            dark + (light - dark) * step / (_STEPS - 1)
-            for dark, light in zip(_DARK_LAB, _LIGHT_LAB, strict=True)
-        )
-        for step in range(_STEPS)
-    )
-    return ListedColormap([_srgb(*lab) for lab in mixed], name="noon")
+    FINE = "a full circle with a tick"
+    CHANGE = "a triangle with an exclamation mark"
+    CANNOT_TELL = "a broken circle with a question mark"
 
 
-def _srgb(lightness: float, a: float, b: float) -> tuple[float, float, float]:
-    """Return OKLab as sRGB, each 0 to 1. Ottosson (2020), A perceptual color space."""
-    long = (lightness + 0.3963377774 * a + 0.2158037573 * b) ** 3
-    middle = (lightness - 0.1055613458 * a - 0.0638541728 * b) ** 3
-    short = (lightness - 0.0894841775 * a - 1.2914855480 * b) ** 3
-    linear = (
-        4.0767416621 * long - 3.3077115913 * middle + 0.2309699292 * short,
-        -1.2684380046 * long + 2.6097574011 * middle - 0.3413193965 * short,
-        -0.0041960863 * long - 0.7034186147 * middle + 1.7076147010 * short,
-    )
-    red, green, blue = (_encoded(min(1.0, max(0.0, value))) for value in linear)
-    return red, green, blue
+TONE_SIGN: dict[Tone, Sign | None] = {
+    Tone.PLAIN: None,
+    Tone.GOOD: Sign.FINE,
+    Tone.DOUBTFUL: Sign.CANNOT_TELL,
+    Tone.BAD: Sign.CHANGE,
+}
 
-
-def _encoded(value: float) -> float:
-    return 12.92 * value if value <= 0.0031308 else 1.055 * value ** (1 / 2.4) - 0.055
+TONE_GROUND: dict[Tone, Ink] = {
+    Tone.PLAIN: Ink.CARD,
+    Tone.GOOD: Ink.COOL_PALE,
+    Tone.DOUBTFUL: Ink.CARD,
+    Tone.BAD: Ink.HEAT_PALE,
+}

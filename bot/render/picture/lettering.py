@@ -1,78 +1,91 @@
-"""Setting words: how wide they are, where lines break, how labels keep clear of each other."""
+"""Setting words: how wide they are by the font's own figures, and where lines break."""
 
+import json
 import re
-from collections.abc import Sequence
-from typing import Any
+import unicodedata
+from functools import cache
+from pathlib import Path
 
-from bot.render.picture import inks
+__all__ = ["FONTS", "SIZE", "clean", "font_files", "leading", "width", "wrapped"]
 
-__all__ = ["DPI", "WIDTH_IN", "halo", "line_height_in", "spread", "width_in", "wrapped"]
+SIZE = 22.0
+"""The size of words [units]: at 360 px across, 11 px. No word of a picture is smaller."""
 
-WIDTH_IN = 5.2
-"""The width of a sheet [in]: the narrower, the larger its letters on a phone."""
-
-DPI = 1200 / WIDTH_IN
-_LEADING = 1.32
-_POINTS_IN = 72.0
-# A figure and its unit stay on one line.
-_BETWEEN_WORDS = re.compile(r" (?!(?:%|in|cm|m|ft|W|h|min|°[CF])(?:\W|$))|(?<!\d) ")
-# Letters are set on whole pixels, which makes a line a little longer than its outlines are.
-_SET_WIDER = 1.03
-
-
-def width_in(text: str, size: float, weight: str = "normal") -> float:
-    """Return the width [in] of one line of text at a size in points."""
-    from matplotlib.font_manager import FontProperties
-    from matplotlib.textpath import text_to_path
-
-    properties = FontProperties(family="DejaVu Sans", size=size, weight=weight)
-    points, _, _ = text_to_path.get_text_width_height_descent(text, properties, False)
-    return float(points) / _POINTS_IN * _SET_WIDER
+FONTS = ("NoonFigtree-Medium.ttf", "NoonFigtree-Bold.ttf")
+_FOLDER = Path(__file__).parent / "letters"
+_LEADING = 1.3
+_MISSING = "?"
+# Dashes, primes and blanks that the letters lack, each as the nearest that they have.
+_NEAREST = str.maketrans(
+    {"‐": "-", "‑": "-", "‒": "–", "′": "'", "″": '"', "≈": "~", "\u202f": "\u00a0", "\u2009": " "}
+)
+# A figure and its unit stay on one line, and so does what stands in parentheses with a figure.
+_BETWEEN_WORDS = re.compile(r" (?!(?:%|in|cm|m|ft|W|h|min|°[CF])(?:\W|$))")
+_PARENTHESIS = re.compile(r"\([^()]*\d[^()]*\)")
+_KEPT = "\u00a0"
 
 
-def halo() -> list[Any]:
-    """Return the paper-coloured edge that keeps words readable over lines."""
-    from matplotlib.patheffects import withStroke
-
-    return [withStroke(linewidth=3.4, foreground=inks.PAPER)]
-
-
-def line_height_in(size: float) -> float:
-    """Return how far apart [in] lines of a size in points are set."""
-    return size * _LEADING / _POINTS_IN
+def font_files() -> list[str]:
+    """Return the files of the letters; fails with FileNotFoundError where one is gone."""
+    found = [_FOLDER / name for name in FONTS]
+    for file in found:
+        file.stat()
+    return [str(file) for file in found]
 
 
-def wrapped(text: str, room_in: float, size: float, weight: str = "normal") -> list[str]:
-    """Return the text in lines no wider than the room; a longer word stands alone."""
+@cache
+def _advances() -> tuple[dict[str, float], dict[str, float]]:
+    told = json.loads((_FOLDER / "advances.json").read_text("utf-8"))
+    return told["medium"], told["bold"]
+
+
+def clean(text: str) -> str:
+    """Return words with what cannot be set replaced: control and direction marks, other scripts."""
+    known, _ = _advances()
+    plain = unicodedata.normalize("NFC", text).translate(_NEAREST)
+    shown = (c for c in plain if unicodedata.category(c) not in ("Cc", "Cf", "Co", "Cs", "Mn"))
+    return "".join(c if c in known else _MISSING for c in shown)
+
+
+def width(text: str, size: float, *, bold: bool = False) -> float:
+    """Return the width [units] of a line of words that are clean, kerning left out."""
+    advances = _advances()[bold]
+    return sum(advances[c] for c in text) * size
+
+
+def leading(size: float) -> float:
+    """Return how far apart [units] lines of a size are set."""
+    return size * _LEADING
+
+
+def wrapped(text: str, room: float, size: float, *, bold: bool = False) -> list[str]:
+    """Return clean words in lines no wider than the room; a longer word is cut."""
     lines: list[str] = []
     for paragraph in text.splitlines():
+        held = _PARENTHESIS.sub(lambda m: m[0].replace(" ", _KEPT), clean(paragraph))
         line = ""
-        for word in filter(None, _BETWEEN_WORDS.split(paragraph)):
-            longer = f"{line} {word}" if line else word
-            if line and width_in(longer, size, weight) > room_in:
-                lines.append(line)
-                line = word
-            else:
-                line = longer
+        for word in filter(None, _BETWEEN_WORDS.split(held)):
+            for part in _cut(word, room, size, bold=bold):
+                longer = f"{line} {part}" if line else part
+                if line and width(longer, size, bold=bold) > room:
+                    lines.append(line)
+                    line = part
+                else:
+                    line = longer
         lines.append(line)
-    return lines
+    return [line.replace(_KEPT, " ") for line in lines]
 
 
-def spread(wished: Sequence[float], sizes: Sequence[float], low: float, high: float) -> list[float]:
-    """Return middles near the wished ones, in their order, so that no size overlaps another.
-
-    All stay within the bounds; where there is no room for all, they overlap evenly.
-    """
-    room = sum(sizes) or 1.0
-    fitted = [size * min(1.0, (high - low) / room) for size in sizes]
-    order = sorted(range(len(wished)), key=lambda index: wished[index])
-    placed = [0.0] * len(wished)
-    floor = low
-    for index in order:
-        placed[index] = max(wished[index], floor + fitted[index] / 2.0)
-        floor = placed[index] + fitted[index] / 2.0
-    ceiling = high
-    for index in reversed(order):
-        placed[index] = min(placed[index], ceiling - fitted[index] / 2.0)
-        ceiling = placed[index] - fitted[index] / 2.0
-    return placed
+def _cut(word: str, room: float, size: float, *, bold: bool) -> list[str]:
+    """Return a word in parts that fit the room each: at its kept blanks, else anywhere."""
+    if width(word, size, bold=bold) <= room:
+        return [word]
+    if _KEPT in word:
+        return [part for part in word.split(_KEPT) if part]
+    parts, part = [], ""
+    for letter in word:
+        if part and width(part + letter, size, bold=bold) > room:
+            parts.append(part)
+            part = ""
+        part += letter
+    return [*parts, part]

@@ -1,130 +1,117 @@
 """Thermometers one below the other: where each goes, what it reads, what is wanted."""
 
-from typing import TYPE_CHECKING
-
-from bot.drawing import Gauge, Sheet, Tone
-from bot.render.picture import inks
-from bot.render.picture.axes import Shown, dress_x
-from bot.render.picture.frame import MARGIN_IN, Frame
-from bot.render.picture.lettering import WIDTH_IN, line_height_in, width_in, wrapped
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
-    from matplotlib.figure import Figure
+from bot.drawing import Axis, Gauge, Sheet
+from bot.render.picture.axes import ticks_of
+from bot.render.picture.geometry import Rect
+from bot.render.picture.inks import TONE_SIGN, Ink, Sign
+from bot.render.picture.lettering import SIZE, leading, width, wrapped
+from bot.render.picture.page import BIG, MARGIN, WIDE, Page
+from bot.render.picture.svg import path, polygon, rect, stroke
 
 __all__ = ["draw_sheet"]
 
-_HEAD, _SMALL = 11.5, 10.5
-_ROOM_IN = WIDTH_IN - 2 * MARGIN_IN
-_BAR_IN, _GAP_IN = 0.3, 0.16
-_AXIS_IN, _AXIS_TWO_IN = 0.62, 0.5
+_ROOM = WIDE - 2 * MARGIN
+_BAR = 30.0
+_PAD = 8.0
 
 
-def draw_sheet(sheet: Sheet) -> "Figure":
-    """Return the gauges as a figure, all on one axis."""
-    heads = [_head_lines(number, gauge) for number, gauge in enumerate(sheet.gauges, 1)]
-    tails = [wrapped(_told(gauge), _ROOM_IN, _SMALL) for gauge in sheet.gauges]
-    talls = [
-        len(head) * line_height_in(_HEAD) + _BAR_IN + len(tail) * line_height_in(_SMALL) + _GAP_IN
-        for head, tail in zip(heads, tails, strict=True)
-    ]
-    above = _AXIS_TWO_IN if len(sheet.axis.scales) > 1 else 0.0
-    frame = Frame(sheet.title, sheet.subtitle, sheet.note, above + sum(talls) + _GAP_IN + _AXIS_IN)
-    axes = frame.axes(
-        MARGIN_IN, frame.body_bottom_in + _AXIS_IN, _ROOM_IN, frame.body_in - _AXIS_IN - above
+def draw_sheet(sheet: Sheet) -> Page:
+    """Return the gauges on their sheet, all on one axis."""
+    page = Page(sheet.title, sheet.subtitle)
+    for number, gauge in enumerate(sheet.gauges, 1):
+        _gauge(page, sheet.axis, gauge, number)
+        page.y += 14.0
+    _axis(page, sheet.axis)
+    page.finish(sheet.note)
+    return page
+
+
+def _x(axis: Axis, value: float) -> float:
+    share = (value - axis.low) / (axis.high - axis.low)
+    return MARGIN + 14.0 + min(max(share, 0.0), 1.0) * (_ROOM - 28.0)
+
+
+def _gauge(page: Page, axis: Axis, gauge: Gauge, number: int) -> None:
+    sign = TONE_SIGN[gauge.tone]
+    top = page.y
+    page.number(MARGIN + 17.0, top + 16.0, number)
+    verdict = gauge.verdict
+    wide = width(verdict, BIG, bold=True) + (46.0 if sign else 0.0) if verdict else 0.0
+    lines = wrapped(gauge.label, max(_ROOM - 46.0 - wide - 14.0, 200.0), BIG, bold=True)
+    beside = _ROOM - 46.0 - wide - 14.0 >= 200.0
+    for line in lines:
+        page.text(MARGIN + 46.0, page.y + BIG * 0.95, line, size=BIG, bold=True)
+        page.y += leading(BIG)
+    if verdict:
+        at = top if beside else page.y
+        _verdict(page, verdict, sign, at, from_right=beside)
+        page.y = max(page.y, at + 38.0)
+    page.y += 6.0
+    _bar(page, axis, gauge, page.y + _BAR / 2.0)
+    page.y += _BAR + 6.0
+    for words in (gauge.reading_text, gauge.wanted_text, gauge.where):
+        if words:
+            page.paragraph(words, room=_ROOM)
+
+
+def _verdict(page: Page, verdict: str, sign: Sign | None, top: float, *, from_right: bool) -> None:
+    wide = width(verdict, BIG, bold=True)
+    left = WIDE - MARGIN - wide if from_right else MARGIN + 46.0
+    ink = {Sign.FINE: Ink.COOL, Sign.CHANGE: Ink.HEAT}.get(sign, Ink.INK) if sign else Ink.INK
+    if sign:
+        page.sign(left - 24.0, top + 15.0, sign)
+    page.text(left, top + BIG * 0.95, verdict, size=BIG, bold=True, ink=ink)
+
+
+def _bar(page: Page, axis: Axis, gauge: Gauge, y: float) -> None:
+    page.draw(
+        stroke((MARGIN, y), (WIDE - MARGIN, y), Ink.LINE, 3.0),
     )
-    for name in ("top", "left", "right"):
-        axes.spines[name].set_visible(False)
-    axes.set_yticks([])
-    axes.set_ylim(frame.body_bottom_in + _AXIS_IN, frame.body_top_in - above)
-    x = dress_x(axes, sheet.axis)
-    top = frame.body_top_in - above
-    for gauge, head, tail, tall in zip(sheet.gauges, heads, tails, talls, strict=True):
-        _gauge(frame, axes, x, gauge, head, tail, top - _GAP_IN)
-        top -= tall
-    return frame.figure
-
-
-def _head_lines(number: int, gauge: Gauge) -> list[str]:
-    room = _ROOM_IN - width_in(_verdict(gauge), _HEAD, "bold") - 0.15
-    return wrapped(f"{number}  {gauge.label}", room, _HEAD, "bold")
-
-
-def _verdict(gauge: Gauge) -> str:
-    _, _, sign = inks.TONES[gauge.tone]
-    return f"{sign} {gauge.verdict}".strip()
-
-
-def _told(gauge: Gauge) -> str:
-    return "\n".join(part for part in (gauge.reading_text, gauge.wanted_text, gauge.where) if part)
-
-
-def _gauge(
-    frame: Frame,
-    axes: "Axes",
-    x: Shown,
-    gauge: Gauge,
-    head: list[str],
-    tail: list[str],
-    top_in: float,
-) -> None:
-    fill, ink, _ = inks.TONES[gauge.tone]
-    if gauge.verdict:
-        frame.text(
-            WIDTH_IN - MARGIN_IN,
-            top_in,
-            _verdict(gauge),
-            _HEAD,
-            ink,
-            weight="bold",
-            ha="right",
-            bbox={"facecolor": fill, "edgecolor": "none", "boxstyle": "round,pad=0.25"},
-        )
-    for line in head:
-        frame.text(MARGIN_IN, top_in, line, _HEAD, inks.INK, weight="bold")
-        top_in -= line_height_in(_HEAD)
-    _bar(axes, x, gauge, top_in - _BAR_IN / 2.0)
-    top_in -= _BAR_IN
-    for line in tail:
-        frame.text(MARGIN_IN, top_in, line, _SMALL, inks.INK)
-        top_in -= line_height_in(_SMALL)
-
-
-def _bar(axes: "Axes", x: Shown, gauge: Gauge, level: float) -> None:
-    low, high = axes.get_xlim()
-    axes.plot([low, high], [level, level], color=inks.STONE, linewidth=1.2, zorder=1)
-    ticks = [tick for tick in axes.get_xticks() if low <= tick <= high]
-    axes.plot(
-        ticks, [level] * len(ticks), "|", color=inks.STONE, markersize=9, zorder=1, clip_on=False
-    )
+    for tick in ticks_of(axis, axis.scales[0]):
+        x = _x(axis, tick.at)
+        page.draw(stroke((x, y - 7.0), (x, y + 7.0), Ink.LINE, 2.4))
     if gauge.wanted:
-        ends = [x.one(end) for end in gauge.wanted]
-        for width, colour in ((15.0, inks.AMBER), (11.5, inks.PALE_AMBER)):
-            axes.plot(
-                ends, [level] * 2, color=colour, linewidth=width, solid_capstyle="butt", zorder=2
+        first, last = (_x(axis, end) for end in gauge.wanted)
+        page.draw(
+            rect(
+                first, y - 11.0, max(last - first, 4.0), 22.0, rx=4.0, fill=Ink.COOL_PALE,
+                stroke=Ink.COOL, stroke_width=3.0,
             )
+        )  # fmt: skip
     if gauge.reading:
-        _reading(axes, [x.one(end) for end in gauge.reading], level, gauge.tone)
+        low, high = gauge.reading
+        middle = (low + high) / 2.0
+        x = _x(axis, middle)
+        if high > low:
+            a, b = _x(axis, low), _x(axis, high)
+            d = f"M{a:.1f} {y:.1f}H{b:.1f}M{a:.1f} {y - 8:.1f}v16M{b:.1f} {y - 8:.1f}v16"
+            page.draw(path(d, stroke=Ink.INK, stroke_width=3.0))
+        _reading(page, x, y, axis, middle)
 
 
-def _reading(axes: "Axes", ends: list[float], level: float, tone: Tone) -> None:
-    """Draw a reading as a diamond, with its doubt; one off the sheet as an arrow at its edge."""
-    low, high = axes.get_xlim()
-    middle = sum(ends) / 2.0
-    at = min(max(middle, low), high)
-    marker = "D" if low <= middle <= high else ("<" if middle < low else ">")
-    if ends[1] > ends[0]:
-        axes.plot(
-            ends, [level] * 2, color=inks.INK, linewidth=2.0, marker="|", markersize=11, zorder=3
-        )
-    axes.plot(
-        [at],
-        [level],
-        marker=marker,
-        markersize=10,
-        markerfacecolor=inks.RUST if tone is Tone.BAD else inks.BLUE,
-        markeredgecolor=inks.PAPER,
-        markeredgewidth=1.6,
-        clip_on=False,
-        zorder=4,
-    )
+def _reading(page: Page, x: float, y: float, axis: Axis, value: float) -> None:
+    """Draw a reading as a diamond, one off the sheet as an arrow at its edge."""
+    if axis.low <= value <= axis.high:
+        points = [(x, y - 13.0), (x + 13.0, y), (x, y + 13.0), (x - 13.0, y)]
+    else:
+        way = 1.0 if value > axis.high else -1.0
+        points = [(x + 14.0 * way, y), (x - 8.0 * way, y - 13.0), (x - 8.0 * way, y + 13.0)]
+    page.draw(
+        polygon(points, fill=Ink.INK, stroke=Ink.PAPER, stroke_width=2.6,
+                 stroke_linejoin="round")
+    )  # fmt: skip
+
+
+def _axis(page: Page, axis: Axis) -> None:
+    """Write the figures of the bars once, below them, in both units."""
+    for scale in axis.scales[:2]:
+        page.text(MARGIN, page.y + 22.0, scale.unit, ink=Ink.SOFT)
+        left = MARGIN + width(scale.unit, SIZE) + 8.0
+        for tick in ticks_of(axis, scale):
+            x = _x(axis, tick.at)
+            page.draw(stroke((x, page.y - 8.0), (x, page.y), Ink.WALL, 2.0))
+            half = width(tick.lines[0], SIZE) / 2.0
+            box = Rect(x - half, page.y, x + half, page.y + 26.0)
+            if box.x0 > left and box.x1 < WIDE - MARGIN:
+                page.text_where_free(x, page.y + 22.0, tick.lines[0], anchor="middle")
+        page.y += leading(SIZE) + 8.0

@@ -1,259 +1,286 @@
 """An enclosure cut open and to scale: what hangs where, how strong it is, where to measure."""
 
-from typing import TYPE_CHECKING, Any
-
 import numpy as np
 
-from bot.drawing import Dimension, Grid, Side
-from bot.render.picture import inks
-from bot.render.picture.frame import MARGIN_IN, Frame, bare
-from bot.render.picture.glyphs import (
-    DOME_IN,
-    SMALL,
-    draw_animal,
-    draw_block,
-    draw_box,
-    draw_heat_lamp,
-    draw_tube,
-)
-from bot.render.picture.lettering import WIDTH_IN, halo, line_height_in, spread, width_in, wrapped
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
-    from matplotlib.contour import ContourSet
-    from matplotlib.figure import Figure
+from bot.drawing import Block, Dimension, Place, Side
+from bot.render.picture.animals import animal_shapes
+from bot.render.picture.geometry import Rect
+from bot.render.picture.inks import Ink
+from bot.render.picture.lettering import SIZE, leading, width, wrapped
+from bot.render.picture.page import BIG, MARGIN, WIDE, Page
+from bot.render.picture.placing import Label
+from bot.render.picture.spread import spread
+from bot.render.picture.svg import circle, rect, stroke
+from bot.render.picture.things import beam, floor, lamp, stone, tube_across, tube_along, walls
+from bot.render.picture.zones import Field, zone_shapes
 
 __all__ = ["draw_side"]
 
-
-_ROOM_IN = WIDTH_IN - 2 * MARGIN_IN
+_ROOM = WIDE - 2 * MARGIN - 16.0
 # A box much higher than wide is held to this, and lower where two views go on one sheet.
-_TALLEST_IN = {1: 4.6, 2: 3.6}
-# Around the box: lamps and their names above, its length below, its height at the left.
-_ABOVE_IN, _BELOW_IN, _LEFT_IN, _RIGHT_IN = 0.66, 0.34, 0.32, 0.08
-_BADGE_IN = 0.13
-_GAP_IN = 0.14
-# A level's name keeps this far from walls and from other names.
-_EDGE_IN = 0.15
-_DOT: dict[str, Any] = {"boxstyle": "circle,pad=0.22", "edgecolor": inks.PAPER, "linewidth": 1.2}
+_TALLEST = {1: 440.0, 2: 330.0}
+# How high a tube in its fixture and a lamp with its holder stand over their undersides.
+_TUBE, _LAMP = 28.0, 52.0
+_LEAST_BACK, _LEAST_LONG = 9.0, 60.0
+_MOST_LONG_SHARE = 0.62
+_PATCH = 64.0
+_LEAST_ARROW = 12.0
 
 
-def draw_side(side: Side) -> "Figure":
-    """Return the enclosure as a figure, with its list of places below."""
+class _Box:
+    """A box on the sheet: where a place of it [m] lies."""
+
+    def __init__(self, side: Side, left: float, top: float, scale: float) -> None:
+        self.scale = scale
+        self.rect = Rect(left, top, left + side.width_m * scale, top + side.height_m * scale)
+
+    def x(self, x_m: float) -> float:
+        return self.rect.x0 + x_m * self.scale
+
+    def y(self, y_m: float) -> float:
+        return self.rect.y1 - y_m * self.scale
+
+
+def draw_side(side: Side) -> Page:
+    """Return the enclosure on its sheet, with its list of places below."""
+    page = Page(side.title, side.subtitle, numbers_taken=len(side.places))
     views = [side, side.end] if side.end else [side]
     scale = min(
-        (_ROOM_IN - _LEFT_IN - _RIGHT_IN) / max(view.width_m for view in views),
-        (_TALLEST_IN[len(views)] - _ABOVE_IN - _BELOW_IN) / side.height_m,
+        _ROOM / max(view.width_m for view in views),
+        _TALLEST[len(views)] / side.height_m,
     )
-    heights = [view.height_m * scale + _ABOVE_IN + _BELOW_IN for view in views]
-    ends = _ends_in(side)
-    places = [wrapped(place.text, _ROOM_IN - 0.36, SMALL) for place in side.places]
-    listed_in = sum(len(lines) * line_height_in(SMALL) + 0.04 for lines in places)
-    heads = wrapped(side.end.title, _ROOM_IN, SMALL, "bold") if side.end else []
-    headed_in = len(heads) * line_height_in(SMALL) + (_GAP_IN if heads else 0.0)
-    frame = Frame(side.title, side.subtitle, side.note, sum(heights) + ends + listed_in + headed_in)
-    top = frame.body_top_in - heights[0]
-    _view(frame, side, top, scale)
-    _ends(frame, side, top)
-    _list(frame, places, top - ends)
+    _view(page, side, scale)
+    _ends(page, side)
+    _list(page, side)
     if side.end:
-        top -= ends + listed_in + _GAP_IN
-        for number, line in enumerate(heads):
-            at = top - number * line_height_in(SMALL)
-            frame.text(MARGIN_IN, at, line, SMALL, inks.INK, weight="bold")
-        _view(frame, side.end, frame.body_bottom_in, scale)
-    return frame.figure
+        page.y += 12.0
+        page.paragraph(side.end.title, size=BIG, bold=True)
+        _view(page, side.end, scale)
+    page.finish(side.note)
+    return page
 
 
-def _view(frame: Frame, side: Side, bottom_in: float, scale: float) -> None:
-    """Draw one view of the box, its lowest words at a height of the sheet [in]."""
-    spare = (_ROOM_IN - _LEFT_IN - _RIGHT_IN - side.width_m * scale) / 2.0
-    tall = side.height_m * scale + _ABOVE_IN + _BELOW_IN
-    axes = frame.axes(MARGIN_IN, bottom_in, _ROOM_IN, tall)
-    bare(axes)
-    axes.set_xlim(-(_LEFT_IN + spare) / scale, side.width_m + (_RIGHT_IN + spare) / scale)
-    axes.set_ylim(-_BELOW_IN / scale, side.height_m + _ABOVE_IN / scale)
-    if side.grid:
-        _map(axes, side, side.grid, scale)
-    draw_box(axes, side, scale)
-    for block in side.blocks:
-        draw_block(axes, block)
-    if side.back:
-        draw_animal(axes, side.back, 0.42 / scale)
-    for tube in side.tubes:
-        draw_tube(axes, tube)
-    if side.heat_lamp:
-        draw_heat_lamp(axes, side.heat_lamp, scale)
-    _names(axes, side, scale)
-    for dimension in side.dimensions:
-        _dimension(axes, dimension)
+def _view(page: Page, side: Side, scale: float) -> None:
+    """Draw one view of the box from ``y`` on."""
+    page.y += _above(side, scale)
+    left = MARGIN + 8.0 + (_ROOM - side.width_m * scale) / 2.0
+    box = _Box(side, left, page.y, scale)
+    edge = box.rect
+    page.draw(rect(edge.x0, edge.y0, edge.x1 - edge.x0, edge.y1 - edge.y0, fill=Ink.AIR))
+    field = _zones(page, side, box)
+    _inside(page, side, box)
+    page.draw(floor(edge), *walls(edge, mesh_lid=bool(side.lid)))
+    for wall in (
+        Rect(edge.x0 - 3, edge.y0 - 4, edge.x0 + 3, edge.y1),
+        Rect(edge.x1 - 3, edge.y0 - 4, edge.x1 + 3, edge.y1),
+        Rect(edge.x0 - 3, edge.y0 - 10, edge.x1 + 3, edge.y0 + 3),
+        Rect(edge.x0 - 5, edge.y1 - 2, edge.x1 + 5, edge.y1 + 16),
+    ):
+        page.thing(wall)
     for number, place in enumerate(side.places, 1):
-        _badge(axes, place.x, place.y, number)
+        _numbered(page, place, number, box)
+    _names(page, side, box)
+    inside = Rect(edge.x0 + 6, edge.y0 + 5, edge.x1 - 6, edge.y1 - 4)
+    for dimension in side.dimensions:
+        _measured(page, dimension, box, inside)
+    _block_names(page, side, box, inside)
+    if field is not None:
+        _levels(page, side, field, inside)
+    page.y = edge.y1 + 20.0
+    size = f"{side.width_label} × {side.height_label}"
+    middle = (edge.x0 + edge.x1) / 2.0
+    half = width(size, SIZE) / 2.0
+    middle = min(max(middle, MARGIN + half), WIDE - MARGIN - half)
+    page.text(middle, page.y + 24.0, size, ink=Ink.SOFT, anchor="middle")
+    page.y += 40.0
 
 
-def _map(axes: "Axes", side: Side, grid: Grid, scale: float) -> None:
-    """Draw the map up to the lowest tube: above it there is only what holds it."""
-    from matplotlib.colors import BoundaryNorm
-
-    up_to = min((tube.y for tube in side.tubes), default=side.height_m)
-    shown = [number for number, y in enumerate(grid.y) if y <= up_to]
-    if len(shown) < 2:
-        return
-    heights = [grid.y[number] for number in shown]
-    values = np.array(grid.values)[shown]
-    # Closest to a tube there is no figure: it is the brightest there is.
-    values = np.where(np.isnan(values), np.nanmax(values), values)
-    colours = inks.sun_scale()
-    edges = [*grid.levels, max(grid.levels[-1] * 1.5, float(np.max(values)) + 1e-9)]
-    norm = BoundaryNorm([min(0.0, edges[0]), *edges] if edges[0] > 0.0 else edges, colours.N)
-    axes.contourf(
-        grid.x, heights, values, levels=norm.boundaries, cmap=colours, norm=norm, zorder=0.5
-    )
-    thin = [level for level in grid.levels if values.min() < level < values.max()]
-    heavy = [level for level in grid.wanted or () if values.min() < level < values.max()]
-    how: dict[str, Any] = {"colors": inks.INK, "zorder": 1.0}
-    if heavy:
-        axes.contour(grid.x, heights, values, levels=heavy, linewidths=2.6, **how)
-    if not thin:
-        return
-    lines = axes.contour(grid.x, heights, values, levels=thin, linewidths=0.9, **how)
-    _levels(axes, lines, side, scale)
+def _above(side: Side, scale: float) -> float:
+    """Return how much room names and what stands over the lid take above the box [units]."""
+    tops = [tube.y * scale + _TUBE for tube in side.tubes]
+    if side.heat_lamp:
+        tops.append(side.heat_lamp.y * scale + _LAMP)
+    over = max(0.0, *(top - side.height_m * scale for top in tops), 12.0 if side.lid else 0.0)
+    named = [tube.label for tube in side.tubes if tube.label]
+    named += [side.heat_lamp.text] if side.heat_lamp and side.heat_lamp.text else []
+    lines = [wrapped(words, _name_room(len(named)), SIZE, bold=True) for words in named]
+    return over + max((len(one) for one in lines), default=0) * leading(SIZE) + 26.0
 
 
-def _levels(axes: "Axes", lines: "ContourSet", side: Side, scale: float) -> None:
-    """Name the levels where there is room: not in a corner, on each other or on a distance."""
-    taken = [
-        ((d.x0 + d.x1) / 2.0 + width_in(d.label, SMALL, "bold") / 2.0 / scale, (d.y0 + d.y1) / 2.0)
-        for d in side.dimensions
-    ]
-    apart = [width_in(d.label, SMALL, "bold") / 2.0 / scale for d in side.dimensions]
-    edge, tall = _EDGE_IN / scale, line_height_in(SMALL) / scale
-    labels = axes.clabel(
-        lines,
-        fmt=lambda level: f"{level:g}",
-        fontsize=10.0,
-        colors=inks.INK,
-        zorder=1.5,
-        inline=False,
-    )
-    for label in labels:
-        x, y = label.get_position()
-        inside = edge < x < side.width_m - edge and edge < y < side.height_m - edge
-        free = all(
-            abs(x - left) > wide + edge or abs(y - low) > tall
-            for (left, low), wide in zip(taken, apart, strict=True)
-        )
-        if inside and free:
-            label.set_path_effects(halo())
-            taken.append((x, y))
-            apart.append(edge)
+def _name_room(names: int) -> float:
+    return (WIDE - 2 * MARGIN) / names - 16.0
+
+
+def _zones(page: Page, side: Side, box: _Box) -> Field | None:
+    """Draw the field up to the lowest tube: above it there is only what holds it."""
+    grid = side.grid
+    if grid is None or len(grid.y) < 2:
+        return None
+    field = Field.of(grid, box.x, box.y, box.rect)
+    page.draw(*zone_shapes(field, grid.wanted, grid.levels))
+    return field
+
+
+def _inside(page: Page, side: Side, box: _Box) -> None:
+    for block in side.blocks:
+        page.draw(*stone(_block(block, box)))
+        page.thing(_block(block, box))
+    if side.heat_lamp:
+        x, y = box.x(side.heat_lamp.x), box.y(side.heat_lamp.y)
+        foot = box.y(side.back.y) if side.back else box.rect.y1
+        page.draw(beam(x, y, max(foot, y + 10.0), _PATCH))
+    if side.back:
+        _animal(page, side, side.back, box)
+    for tube in side.tubes:
+        if tube.x1 > tube.x0:
+            first, last = max(box.x(tube.x0), box.rect.x0 + 2.0), box.x(tube.x1)
+            shapes, where = tube_along(first, last, box.y(tube.y))
         else:
-            label.remove()
+            shapes, where = tube_across(box.x(tube.x0), box.y(tube.y))
+        page.draw(*shapes)
+        page.thing(where)
+    if side.heat_lamp:
+        inside = side.heat_lamp.y < side.height_m - 0.12
+        top = box.rect.y0 if inside else None
+        shapes, where = lamp(box.x(side.heat_lamp.x), box.y(side.heat_lamp.y), top)
+        page.draw(*shapes)
+        page.thing(where)
 
 
-def _names(axes: "Axes", side: Side, scale: float) -> None:
+def _block(block: Block, box: _Box) -> Rect:
+    return Rect(box.x(block.x0), box.y(block.y1), box.x(block.x1), box.y(block.y0))
+
+
+def _animal(page: Page, side: Side, back: Place, box: _Box) -> None:
+    """Draw the animal with its back at the place itself; its feet where it lies."""
+    under = [b.y1 for b in side.blocks if b.x0 <= back.x <= b.x1 and b.y1 < back.y]
+    lies = max(under, default=0.0)
+    tall = max((back.y - lies) * box.scale, _LEAST_BACK)
+    top, room = box.y(back.y), box.rect.x1 - box.rect.x0
+    long = min(max(side.animal_m * box.scale, _LEAST_LONG), room * _MOST_LONG_SHARE)
+    first = min(max(box.x(back.x) - 0.36 * long, box.rect.x0 + 6.0), box.rect.x1 - 6.0 - long)
+    shape, where = animal_shapes(side.animal, first, top + tall, long, tall)
+    page.draw(shape)
+    page.thing(where)
+
+
+def _numbered(page: Page, place: Place, number: int, box: _Box) -> None:
+    """Set a number at its place, or as near as it is free, joined to it by a dot."""
+    x, y = box.x(place.x), box.y(place.y)
+    edge = box.rect
+    steps = [(0.0, 0.0)] + [
+        (away * along, away * down)
+        for away in (24.0, 34.0, 46.0, 60.0, 78.0)
+        for along, down in ((0, -1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1))
+    ]
+    for dx, dy in steps:
+        at = Rect(x + dx - 17, y + dy - 17, x + dx + 17, y + dy + 17)
+        if at.lies_in(edge.grown(-4.0)) and page.is_free(at, 2.0):
+            if dx or dy:
+                page.draw(stroke((x, y), (x + dx, y + dy), Ink.INK, 2.4))
+                page.draw(circle(x, y, 5.0, fill=Ink.INK, stroke=Ink.PAPER, stroke_width=2.0))
+            page.number(x + dx, y + dy, number)
+            return
+    inner = edge.grown(-20.0)
+    page.number(min(max(x, inner.x0), inner.x1), min(max(y, inner.y0), inner.y1), number)
+
+
+def _names(page: Page, side: Side, box: _Box) -> None:
     """Write what hangs there above the box, each name clear of the others, with a line to it."""
-    named = [(t.label, t.x0 + 0.7 * (t.x1 - t.x0), t.y) for t in side.tubes if t.label]
+    named = [
+        (t.label, box.x(t.x0 + 0.7 * (t.x1 - t.x0)), box.y(t.y) - 26.0, Ink.UV)
+        for t in side.tubes
+        if t.label
+    ]
     if side.heat_lamp and side.heat_lamp.text:
-        lamp = side.heat_lamp
-        named.append((lamp.text, lamp.x, lamp.y + DOME_IN / scale))
-    wide = [(width_in(text, SMALL) + 0.12) / scale for text, _, _ in named]
-    places = spread([x for _, x, _ in named], wide, *axes.get_xlim())
-    for (text, x, y), place in zip(named, places, strict=True):
-        axes.annotate(
-            text,
-            (x, y),
-            xytext=(place, side.height_m + (_ABOVE_IN - 0.2) / scale),
-            ha="center",
-            va="bottom",
-            fontsize=SMALL,
-            arrowprops={"arrowstyle": "-", "color": inks.INK, "shrinkA": 0, "shrinkB": 3},
-            path_effects=halo(),
-            zorder=6,
+        at = side.heat_lamp
+        named.append((at.text, box.x(at.x), box.y(at.y) - 52.0, Ink.HEAT))
+    if not named:
+        return
+    top = min([box.rect.y0 - 14.0, *(y for _, _, y, _ in named)]) - 14.0
+    parts = [wrapped(words, _name_room(len(named)), SIZE, bold=True) for words, *_ in named]
+    wide = [max(width(line, SIZE, bold=True) for line in lines) + 16.0 for lines in parts]
+    places = spread([x for _, x, _, _ in named], wide, MARGIN, WIDE - MARGIN)
+    for (_, x, y, ink), lines, place in zip(named, parts, places, strict=True):
+        lines_top = top - (len(lines) - 1) * leading(SIZE)
+        for number, line in enumerate(lines):
+            page.text(
+                place, lines_top + number * leading(SIZE), line, bold=True, ink=ink, anchor="middle"
+            )
+        page.draw(stroke((place, top + 8.0), (x, max(y, top + 12.0)), ink, 2.2))
+
+
+def _measured(page: Page, dimension: Dimension, box: _Box, inside: Rect) -> None:
+    start = box.x(dimension.x0), box.y(dimension.y0)
+    end = box.x(dimension.x1), box.y(dimension.y1)
+    if abs(end[0] - start[0]) + abs(end[1] - start[1]) < _LEAST_ARROW:
+        return
+    page.arrow(start, end)
+    level = abs(end[0] - start[0]) > abs(end[1] - start[1])
+    middle = (start[0] + end[0]) / 2.0, (start[1] + end[1]) / 2.0
+    lines = tuple(dimension.label.split(" (", 1))
+    words = (lines[0], f"({lines[1]}") if len(lines) == 2 and not level else (dimension.label,)
+    label = Label(
+        words, middle, BIG, bold=True, away=10.0, liked=(0.0, -1.0) if level else (1.0, 0.0)
+    )
+    page.place([label], inside, Ink.AIR)
+
+
+def _block_names(page: Page, side: Side, box: _Box, inside: Rect) -> None:
+    for block in side.blocks:
+        if not block.label:
+            continue
+        where = _block(block, box)
+        label = Label(
+            (block.label,), ((where.x0 + where.x1) / 2.0, where.y1 - 6.0), SIZE, away=20.0
         )
+        lines = label.wide + 8.0 <= where.x1 - where.x0 and where.y1 - where.y0 > 34.0
+        if not lines:
+            page.place([label], inside, Ink.AIR)
 
 
-def _dimension(axes: "Axes", dimension: Dimension) -> None:
-    axes.annotate(
-        "",
-        (dimension.x1, dimension.y1),
-        xytext=(dimension.x0, dimension.y0),
-        arrowprops={
-            "arrowstyle": "<|-|>",
-            "color": inks.INK,
-            "linewidth": 1.8,
-            "shrinkA": 0,
-            "shrinkB": 0,
-            "mutation_scale": 12,
-            "path_effects": halo(),
-        },
-        zorder=6,
-    )
-    level = abs(dimension.x1 - dimension.x0) > abs(dimension.y1 - dimension.y0)
-    axes.annotate(
-        dimension.label,
-        ((dimension.x0 + dimension.x1) / 2, (dimension.y0 + dimension.y1) / 2),
-        xytext=(0, 5) if level else (7, 0),
-        textcoords="offset points",
-        ha="center" if level else "left",
-        va="bottom" if level else "center",
-        fontsize=SMALL,
-        weight="bold",
-        path_effects=halo(),
-        zorder=7,
-    )
+def _levels(page: Page, side: Side, field: Field, inside: Rect) -> None:
+    """Write the figures of the levels where there is room along them."""
+    grid = side.grid
+    assert grid is not None
+    step = 12.0
+    xs = np.arange(inside.x0 + 20.0, inside.x1 - 20.0, step)
+    ys = np.arange(inside.y0 + 20.0, inside.y1 - 20.0, step)
+    if not len(xs) or not len(ys):
+        return
+    across, down = (part.ravel() for part in np.meshgrid(xs, ys))
+    values = field.at(across, down)
+    first, last = sorted((float(field.y[0]), float(field.y[-1])))
+    for level in grid.levels:
+        words = f"{level:g}"
+        near = np.argsort(np.abs(np.log(np.maximum(values, 1e-6) / level)), kind="stable")[:60]
+        for at in near:
+            x, y = float(across[at]), float(down[at])
+            close = 0.9 < values[at] / level < 1.1 and first < y < last
+            if close and page.text_where_free(
+                x, y + 8.0, words, anchor="middle", halo=Ink.AIR, clear=16.0
+            ):
+                break
 
 
-def _badge(axes: "Axes", x: float, y: float, number: int) -> None:
-    axes.text(
-        x,
-        y,
-        str(number),
-        ha="center",
-        va="center",
-        fontsize=SMALL,
-        weight="bold",
-        color=inks.PAPER,
-        bbox=_DOT | {"facecolor": inks.BLUE},
-        zorder=8,
-    )
-
-
-def _end_lines(side: Side) -> list[list[str]]:
-    return [wrapped(end.text, _ROOM_IN / 2 - 0.1, SMALL) for end in side.ends]
-
-
-def _ends_in(side: Side) -> float:
+def _ends(page: Page, side: Side) -> None:
     if not side.ends:
-        return 0.0
-    return (1 + max(len(lines) for lines in _end_lines(side))) * line_height_in(SMALL) + 0.08
-
-
-def _ends(frame: Frame, side: Side, top_in: float) -> None:
-    for end, lines in zip(side.ends, _end_lines(side), strict=True):
-        x = MARGIN_IN if end.on_the_left else WIDTH_IN - MARGIN_IN
-        align = "left" if end.on_the_left else "right"
-        frame.text(x, top_in, end.name, SMALL, inks.INK, weight="bold", ha=align)
+        return
+    room = (WIDE - 2 * MARGIN) / 2.0 - 12.0
+    top, lowest = page.y, page.y
+    for end in side.ends:
+        anchor, x = ("start", MARGIN) if end.on_the_left else ("end", WIDE - MARGIN)
+        ink = Ink.HEAT if end.on_the_left else Ink.COOL
+        page.text(x, top + 22.0, end.name, size=BIG, bold=True, ink=ink, anchor=anchor)
+        lines = wrapped(end.text, room, SIZE)
         for number, line in enumerate(lines, 1):
-            at = top_in - number * line_height_in(SMALL)
-            frame.text(x, at, line, SMALL, inks.INK, ha=align)
+            page.text(x, top + 24.0 + number * leading(SIZE), line, anchor=anchor)
+        lowest = max(lowest, top + 34.0 + len(lines) * leading(SIZE))
+    page.y = lowest + 6.0
 
 
-def _list(frame: Frame, places: list[list[str]], top_in: float) -> None:
-    for number, lines in enumerate(places, 1):
-        middle = top_in - 0.5 * line_height_in(SMALL) + 0.02
-        frame.text(
-            MARGIN_IN + _BADGE_IN,
-            middle,
-            str(number),
-            SMALL,
-            inks.PAPER,
-            ha="center",
-            va="center",
-            weight="bold",
-            bbox=_DOT | {"facecolor": inks.BLUE},
-        )
-        for line in lines:
-            frame.text(MARGIN_IN + 0.36, top_in, line, SMALL, inks.INK)
-            top_in -= line_height_in(SMALL)
-        top_in -= 0.04
+def _list(page: Page, side: Side) -> None:
+    for number, place in enumerate(side.places, 1):
+        page.number(MARGIN + 17.0, page.y + 15.0, number)
+        page.paragraph(place.text, x=MARGIN + 46.0, room=WIDE - 2 * MARGIN - 46.0)
+        page.y += 8.0

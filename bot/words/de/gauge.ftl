@@ -3,7 +3,7 @@
 gauge-title = Temperaturen für { NAME($animal, form: "acc") }
 gauge-subtitle = wo jedes Thermometer hinkommt, was es zeigt, was richtig ist
 gauge-axis = Temperatur
-gauge-note = Bernstein: was richtig ist. Raute: was du gemessen hast, mit seiner Unsicherheit.
+gauge-note = Balken: was richtig ist. Raute: was du gemessen hast, mit seiner Unsicherheit.
 gauge-alt = Thermometer: Temperaturen für { NAME($animal, form: "acc") }.
 gauge-label = { $place ->
     [basking_surface] Fläche am Sonnenplatz

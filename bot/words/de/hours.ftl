@@ -110,6 +110,6 @@ hours-picture-subtitle = Stunden Licht am Tag, über das Jahr
 hours-picture-axis = Stunden am Tag
 hours-picture-timer = deine Zeitschaltuhr
 hours-picture-outside = Sonnenaufgang bis Sonnenuntergang
-hours-picture-note = Stufen: wie die Zeitschaltuhr steht, Monat für Monat. Gestrichelt: der Tag draußen. Bernstein: die Grenzen, { HOURS($bound, form: "range") }.
+hours-picture-note = Stufen: wie die Zeitschaltuhr steht, Monat für Monat. Gestrichelt: der Tag draußen. Blau hinterlegt: die Grenzen, { HOURS($bound, form: "range") }.
 hours-picture-alt = Kurve: { hours-picture-title }, { hours-picture-subtitle }. Die Zeitschaltuhr folgt dem Tag draußen in monatlichen Stufen, von { HOURS($least) } im { $least_month } bis { HOURS($most) } im { $most_month }.
 hours-picture-alt-outside = Draußen dauert der Tag von { HOURS($outside, form: "low") } bis { HOURS($outside, form: "high") }.

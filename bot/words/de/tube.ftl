@@ -122,7 +122,7 @@ tube-picture-line = { SHARE($strength, form: "given") } { $fixture ->
   }
 tube-picture-aim = Ziel { UVI($wanted, form: "range") }
 tube-picture-here = { LENGTH($at) }
-tube-picture-note = Gestrichelt: einfache Leuchte. Dicke Linie mit blauem Band: die Röhre, die du nehmen kannst.
+tube-picture-note = Gestrichelt: einfache Leuchte. Dicke Linie mit blassem Band: die Röhre, die du nehmen kannst.
 tube-picture-note-none = Gestrichelt: einfache Leuchte. Keine davon passt an diesen Platz.
 tube-picture-alt = Diagramm: { tube-title }, { tube-place }.
 tube-picture-alt-falls = Der UV-Index fällt bei jeder Röhre mit dem Abstand. Ziel ist { UVI($wanted, form: "range") }.

@@ -7,7 +7,7 @@ uvcurve-wanted = Ziel { UVI($wanted, form: "range") }
 # Only with: $advised
 uvcurve-keep = { LENGTH($advised, form: "range") } Abstand
 uvcurve-below = { LIST($below, join: "list-with") }
-uvcurve-note = Linie: wahrscheinlichster Wert. Blaues Band: so kann es wirklich sein. Ein UV-Messgerät macht es enger.
+uvcurve-note = Linie: wahrscheinlichster Wert. Blasses Band: so kann es wirklich sein. Ein UV-Messgerät macht es enger.
 uvcurve-alt = Diagramm: { $title }, { uvcurve-below }.
 uvcurve-alt-falls = Der UV-Index fällt steil mit dem Abstand, von { UVI($first, form: "doubt") } bei { LENGTH($first_at) } auf { UVI($last, form: "doubt") } bei { LENGTH($last_at) }. Ziel ist { UVI($wanted, form: "range") }.
 # Only with: $advised

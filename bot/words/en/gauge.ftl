@@ -4,7 +4,7 @@
 gauge-title = Temperatures for { NAME($animal, form: "a") }
 gauge-subtitle = where each thermometer goes, what it reads, what to aim for
 gauge-axis = Temperature
-gauge-note = Amber: what to aim for. Diamond: what you read, with its doubt.
+gauge-note = Bar: what to aim for. Diamond: what you read, with its doubt.
 gauge-alt = Gauges: temperatures for { NAME($animal, form: "a") }.
 gauge-label = { $place ->
     [basking_surface] Basking surface

@@ -110,6 +110,6 @@ hours-picture-subtitle = hours of light a day, over the year
 hours-picture-axis = Hours a day
 hours-picture-timer = your timer
 hours-picture-outside = sunrise to sunset
-hours-picture-note = Steps: what the timer is set to, once a month. Dashed: the day outside there. Amber: the bounds, { HOURS($bound, form: "range") }.
+hours-picture-note = Steps: what the timer is set to, once a month. Dashed: the day outside there. Shaded blue: the bounds, { HOURS($bound, form: "range") }.
 hours-picture-alt = Chart: { hours-picture-title }, { hours-picture-subtitle }. The timer follows the day outside in monthly steps, from { HOURS($least) } in { $least_month } to { HOURS($most) } in { $most_month }.
 hours-picture-alt-outside = Outside, the day goes from { HOURS($outside, form: "low") } to { HOURS($outside, form: "high") }.

@@ -122,7 +122,7 @@ tube-picture-line = { SHARE($strength, form: "given") } { $fixture ->
   }
 tube-picture-aim = aim for { UVI($wanted, form: "range") }
 tube-picture-here = { LENGTH($at) }
-tube-picture-note = Dashed: plain fixture. Heavy line with its doubt in blue: the tube to choose.
+tube-picture-note = Dashed: plain fixture. Heavy line with a pale band: the tube to choose.
 tube-picture-note-none = Dashed: plain fixture. Nothing here suits the place.
 tube-picture-alt = Chart: { tube-title }, { tube-place }.
 tube-picture-alt-falls = The UV index falls with distance for every tube. Aim for { UVI($wanted, form: "range") }.

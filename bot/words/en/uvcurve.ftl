@@ -8,7 +8,7 @@ uvcurve-wanted = aim for { UVI($wanted, form: "range") }
 # Only with: $advised
 uvcurve-keep = keep { LENGTH($advised, form: "range") }
 uvcurve-below = { LIST($below, join: "list-with") }
-uvcurve-note = Line: best estimate. Blue band: where it can really lie. A UV meter narrows it.
+uvcurve-note = Line: best estimate. Pale band: where it can really lie. A UV meter narrows it.
 uvcurve-alt = Chart: { $title }, { uvcurve-below }.
 uvcurve-alt-falls = The UV index falls steeply with distance, from { UVI($first, form: "doubt") } at { LENGTH($first_at) } to { UVI($last, form: "doubt") } at { LENGTH($last_at) }. Aim for { UVI($wanted, form: "range") }.
 # Only with: $advised
