@@ -12,7 +12,7 @@ from bot.render.picture.lettering import FONTS, font_files
 FOLDER = Path(lettering.__file__).parent / "letters"
 
 
-@pytest.mark.parametrize(("weight", "name"), zip(("medium", "bold"), FONTS, strict=True))
+@pytest.mark.parametrize(("weight", "name"), list(zip(("medium", "bold"), FONTS, strict=True)))
 def test_the_widths_are_those_of_the_font(weight: str, name: str) -> None:
     told = json.loads((FOLDER / "advances.json").read_text("utf-8"))[weight]
     font = TTFont(FOLDER / name)

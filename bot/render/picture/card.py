@@ -31,7 +31,7 @@ def draw_card(card: Card) -> Page:
     for row in card.rows:
         page.rule(Ink.SOFT)
         words = wrapped(row.label, label - _PAD, SIZE, bold=True)
-        told = [_told(one, cell - 2 * _PAD) for one in row.cells]
+        told = [_told(one, cell - 2 * _PAD) for one, _ in zip(row.cells, card.columns, strict=True)]
         tall = max([len(words), *(len(lines) for lines in told)]) * leading(SIZE) + 2 * _PAD
         signed = any(_sign(one) for one in row.cells)
         tall += 2 * _SIGN + 6.0 if signed else 0.0
