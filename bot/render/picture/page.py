@@ -11,7 +11,7 @@ from bot.render.picture.inks import Ink, Sign, Theme
 from bot.render.picture.lettering import SIZE, clean, leading, width, wrapped
 from bot.render.picture.placing import CLEAR, Label, placed
 from bot.render.picture.signs import number_shapes, sign_shapes, sun_over_hill
-from bot.render.picture.svg import Point, Shape, circle, path, polygon, polyline, svg, text
+from bot.render.picture.svg import Point, Shape, path, polygon, polyline, svg, text
 
 __all__ = ["MARGIN", "WIDE", "OverlapError", "Page"]
 
@@ -263,8 +263,3 @@ def _head(tip: Point, way: Point, long: float, ink: Ink) -> Shape:
     left = (x - ux * long - uy * half, y - uy * long + ux * half)
     right = (x - ux * long + uy * half, y - uy * long - ux * half)
     return polygon([tip, left, right], fill=ink)
-
-
-def dot(x: float, y: float, r: float, ink: Ink) -> Shape:
-    """Return a dot with an edge of paper."""
-    return circle(x, y, r, fill=ink, stroke=Ink.PAPER, stroke_width=2.5)

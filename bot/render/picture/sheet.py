@@ -12,7 +12,6 @@ __all__ = ["draw_sheet"]
 
 _ROOM = WIDE - 2 * MARGIN
 _BAR = 30.0
-_PAD = 8.0
 
 
 def draw_sheet(sheet: Sheet) -> Page:

@@ -1,12 +1,12 @@
 """Textures as plain lines, cut where they end: a pattern costs the rasteriser ten times as much."""
 
-from math import ceil, floor
+from math import floor
 
 from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import Ink
 from bot.render.picture.svg import Shape, path
 
-__all__ = ["dots", "levels", "slanted"]
+__all__ = ["slanted"]
 
 
 def slanted(box: Rect, ink: Ink = Ink.UV, *, crossed: bool = False) -> Shape:
@@ -24,30 +24,3 @@ def slanted(box: Rect, ink: Ink = Ink.UV, *, crossed: bool = False) -> Shape:
                 parts.append(f"M{a[0]:.0f} {a[1]:.0f}L{b[0]:.0f} {b[1]:.0f}")
             start += step
     return path("".join(parts) or "M0 0", stroke=ink, stroke_width=1.8, stroke_opacity=0.42)
-
-
-def dots(box: Rect, ink: Ink = Ink.UV) -> Shape:
-    """Return rows of dots in a rectangle: what is weaker than wanted."""
-    step, parts = 14, []
-    y = ceil(box.y0 / step) * step + 3
-    while y < box.y1 - 2:
-        parts.append(f"M{ceil(box.x0 / step) * step + 3} {y}H{box.x1 - 2:.0f}")
-        y += step
-    return path(
-        "".join(parts) or "M0 0",
-        stroke=ink,
-        stroke_width=2.7,
-        stroke_linecap="round",
-        stroke_dasharray="0 14",
-        stroke_opacity=0.5,
-    )
-
-
-def levels(box: Rect, ink: Ink = Ink.SHADE_LINE) -> Shape:
-    """Return level lines in a rectangle: shade."""
-    step, parts = 12, []
-    y = ceil(box.y0 / step) * step + 2
-    while y < box.y1:
-        parts.append(f"M{box.x0:.0f} {y}H{box.x1:.0f}")
-        y += step
-    return path("".join(parts) or "M0 0", stroke=ink, stroke_width=1.3, stroke_opacity=0.55)
