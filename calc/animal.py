@@ -226,6 +226,11 @@ class Animal:
         """Whether it is known to want no basking spot at all."""
         return self.group is not None and not self.basking and self.basking_surface_c is None
 
+    @property
+    def is_of_the_night(self) -> bool:
+        """Whether it is awake at night or in twilight, and rests by day."""
+        return self.awake in (Awake.NOCTURNAL, Awake.CREPUSCULAR)
+
     def disagreements_about(self, *subjects: Subject) -> tuple[Disagreement, ...]:
         """Return the other views on any of these subjects."""
         return tuple(d for d in self.disagreements if d.about in subjects)

@@ -12,7 +12,7 @@ _KEYS = {
     LimitName.SURFACE: "box_too_hot",
     LimitName.WARM_AIR: "box_too_hot",
     LimitName.COOLEST_AIR: "box_too_hot",
-    LimitName.WATER: "box_too_hot",
+    LimitName.WATER: "water_too_hot",
     LimitName.ROOM: "power_cut_hot",
     LimitName.NIGHT: "night_too_cold",
     LimitName.COLD_DAY: "too_cold",

@@ -10,6 +10,7 @@ from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.readings import finding_for
 from calc.heat.wattages import Family, next_step_up
 from calc.judgement import judge_value, with_doubt
+from calc.limits import limits_of
 from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.validity import check
@@ -30,6 +31,8 @@ class NightDecision(Enum):
     HEAT = auto()
     TOO_WARM = auto()
     FLOOR_UNKNOWN = auto()
+    WATER = auto()
+    WATER_TOO_COLD = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +101,7 @@ def night_plan(animal: Animal, room_low_c: float) -> NightPlan:
     if warm:
         decision = NightDecision.TOO_WARM
     elif floor is None:
-        decision = NightDecision.FLOOR_UNKNOWN
+        decision = _of_water(animal, room_low_c)
     elif found.wants_heat:
         decision = NightDecision.HEAT
     elif found.keepers_differ:
@@ -153,6 +156,18 @@ def emitter_for(
     total, share = need.total_w, _INSIDE[where]
     power = Estimate(total.low / share, total.best / share, total.high / share)
     return Emitter(need, where, power, next_step_up(power.high, Family.DARK_EMITTER))
+
+
+def _of_water(animal: Animal, room_low_c: float) -> NightDecision:
+    """Return what the night of an animal without a floor asks for: its water follows the room."""
+    if animal.water_c is None:
+        return NightDecision.FLOOR_UNKNOWN
+    warm, cold = limits_of(animal).water_caution_c, limits_of(animal).cold_water_c
+    if warm is not None and room_low_c >= warm.value:
+        return NightDecision.TOO_WARM
+    if cold is not None and room_low_c < cold.value:
+        return NightDecision.WATER_TOO_COLD
+    return NightDecision.WATER
 
 
 def _heat_off(animal: Animal) -> tuple[float | None, str | None]:

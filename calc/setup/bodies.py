@@ -20,6 +20,7 @@ class Body:
     back_m: Estimate
     highest_platform_m: float
     in_water: bool
+    digs: bool = False
 
 
 def body_of(slug: str) -> Body | None:
@@ -32,6 +33,11 @@ def _bodies() -> dict[str, Body]:
     text = (files("calc.data") / "bodies.toml").read_text(encoding="utf-8")
     rows = {slug: row for slug, row in tomllib.loads(text).items() if isinstance(row, dict)}
     return {
-        slug: Body(Estimate(*row["back"]), row["highest_platform"], row.get("in_water", False))
+        slug: Body(
+            Estimate(*row["back"]),
+            row["highest_platform"],
+            row.get("in_water", False),
+            row.get("digs", False),
+        )
         for slug, row in rows.items()
     }

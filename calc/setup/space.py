@@ -13,10 +13,14 @@ __all__ = ["SmallestFloor", "smallest_floor", "too_small_by"]
 
 @dataclass(frozen=True, slots=True)
 class SmallestFloor:
-    """The smallest floor for one adult [m2], and where that is from."""
+    """The smallest floor for one adult [m2], and where that is from.
+
+    Of a turtle it is one of water, which is ``water_m`` [m] deep at least.
+    """
 
     floor_m2: float
     source: str
+    water_m: float | None = None
 
     @property
     def sides_m(self) -> tuple[float, float]:

@@ -88,7 +88,8 @@ def test_a_cold_night_gets_a_thermostat_that_turns_off_and_watts(anyone: Prefere
 
 def test_a_disputed_and_an_unknown_night_are_said_to_be(anyone: Preferences) -> None:
     assert "Keepers differ" in everything(ask("night room:66F animal:corn snake", anyone))
-    assert "I do not know" in ask("night room:50F animal:slider", anyone).answer
+    assert "too cold for its water" in ask("night room:50F animal:slider", anyone).answer
+    assert "Its water counts" in ask("night room:66F animal:slider", anyone).answer
 
 
 def test_an_infrared_reading_is_corrected_for_its_surface(anyone: Preferences) -> None:

@@ -18,7 +18,7 @@ _ROOM = "lid:full mesh room:70F night:62F"
 )
 def test_too_small_a_box_is_said(asked: str) -> None:
     reply = ask(f"{asked} {_ROOM}", Preferences())
-    assert "Too small when grown" in reply.answer or reply.status == "problem"
+    assert "Too small by" in reply.answer
     assert "It can be done" not in reply.answer
 
 

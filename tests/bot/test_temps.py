@@ -201,7 +201,7 @@ def test_a_spot_that_no_animal_of_a_kind_needs_is_said_to_be_needless(anyone: Pr
 @pytest.mark.parametrize("question", ["temps animal:axolotl water:25C", "check axolotl water 25C"])
 def test_water_past_a_limit_is_said_first(question: str, anyone: Preferences) -> None:
     reply = ask(question, anyone)
-    assert [alarm.key for alarm in reply.alarms] == ["box_too_hot"]
+    assert [alarm.key for alarm in reply.alarms] == ["water_too_hot"]
     assert "The water is" in reply.answer
 
 

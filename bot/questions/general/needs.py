@@ -13,6 +13,7 @@ from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.shared import body_rows
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
 from bot.reply import Picture
+from calc.setup.lives import Life
 
 __all__ = ["NEEDS", "known_rows", "needs", "tell"]
 
@@ -59,19 +60,25 @@ def _brief(facts: Needs, say: Says) -> Brief:
     if not known:
         return Brief(head=say("nothing"), steps=(say("do-ask"),))
     lines = tuple(_line(one) for one in known if one.need is not Need.UVI)
-    unwarmed = () if facts.may_bask else (say("no-spot" if facts.has_air else "no-lamp"),)
+    # That no lamp warms it comes before what it needs.
+    heads: list[Say] = []
+    if not facts.may_bask:
+        heads.append(say("no-heat" if facts.has_air else "no-lamp"))
+    if facts.uvi or not heads:
+        heads.append(say("head"))
+    head, unwarmed = heads[0], tuple(heads[1:])
     first = tuple(_first(facts, say))
     if first:
         asked = facts.asked
         lines = tuple(_line(one) for one in known if one is not asked and one.need is not Need.UVI)
         also = () if asked and asked.need is Need.UVI else (say("head"),) if facts.uvi else ()
-        unwarmed = () if say("no-spot") in first else unwarmed
+        unwarmed = ()
         lines = (*first[1:], *lines, *also)
     return Brief(
-        head=first[0] if first else say("head"),
+        head=first[0] if first else head,
         range=(*unwarmed, *lines),
         assumed=(say("unchecked"),) if facts.is_unchecked else (),
-        steps=(say("do"),),
+        steps=(say("do-climbs") if Life.CLIMBS in facts.lives else say("do"),),
     )
 
 
@@ -94,6 +101,7 @@ def _steps(facts: Needs, say: Says) -> Iterator[Say]:
         yield say("step-water")
     if facts.cool is not None or facts.basking is not None:
         yield say("step-measure")
+    yield from (say.by("step-life", life) for life in facts.lives)
     if facts.start is not Start.NOTHING:
         yield say("step-tube")
     if facts.start is Start.PLAN:
@@ -113,6 +121,8 @@ def known_rows(facts: Needs) -> Mapping[str, Row]:
         rows["adult"] = Row(say("label-adult"), say("adult"))
     if facts.floor_long is not None:
         rows["floor"] = Row(say("label-floor"), say("floor-told"))
+    if facts.water_deep is not None:
+        rows["water_deep"] = Row(say("label-water-deep"), say("water-deep"))
     return rows
 
 

@@ -23,6 +23,7 @@ from bot.questions.shared import (
 from calc.animals import Animal, Awake, Group, Particular, Subject, Target
 from calc.limits import limits_of
 from calc.setup.bodies import body_of
+from calc.setup.lives import Life, lives_of
 from calc.setup.measured import measured_set_up
 from calc.setup.set_up import SetUp
 from calc.setup.space import smallest_floor
@@ -91,6 +92,8 @@ class Needs:
     floor_long: Length | None
     floor_deep: Length | None
     floor_citation: str | None
+    water_deep: Length | None
+    lives: tuple[Life, ...]
     particular: tuple[Say, ...]
     others: tuple[Say, ...]
     bodies: tuple[BodyTold, ...]
@@ -159,11 +162,10 @@ _ASKED = {
 def needs(query: NeedsQuery, context: Context) -> Needs:
     """Gather every target of the animal; what is not known is named as such."""
     animal = animal_asked(query.animal, context)
-    about, heard_c = _asked(query, animal)
-    set_up = measured_set_up((), animal)
+    (about, heard_c), set_up = _asked(query, animal), measured_set_up((), animal)
     length, depth, height = map(metres, _BOX_M)
-    surface, cool = animal.basking_surface_c, animal.cool_air_c
-    length_m, floor = animal.adult_length_m, smallest_floor(animal.slug)
+    surface, cool, length_m = animal.basking_surface_c, animal.cool_air_c, animal.adult_length_m
+    floor = smallest_floor(animal.slug)
     return Needs(
         animal=animal_name(animal),
         called=animal.name,
@@ -176,6 +178,8 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         floor_long=None if floor is None else metres(floor.sides_m[0]),
         floor_deep=None if floor is None else metres(floor.sides_m[1]),
         floor_citation=None if floor is None else source(floor.source).citation,
+        water_deep=metres(floor.water_m) if floor and floor.water_m else None,
+        lives=lives_of(animal),
         particular=tuple(_particular(animal)),
         others=(*others_say(animal, *Subject), *authorities_say(animal, *Subject)),
         bodies=bodies_told(animal),

@@ -26,6 +26,7 @@ from calc.animals import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
 from calc.heat.wattages import Family, steps_sold
+from calc.limits import limits_of
 
 __all__ = ["NIGHT", "Fit", "Night", "night", "tell"]
 
@@ -33,6 +34,7 @@ __all__ = ["NIGHT", "Fit", "Night", "night", "tell"]
 _COLDEST_RECKONED_C = 0.0
 _MOST_HEATERS_W = 2.0 * steps_sold(Family.DARK_EMITTER)[-1]
 _ABOUT = (Subject.NIGHT_FLOOR, Subject.NIGHT_HEAT_OFF)
+_WET = (NightDecision.WATER, NightDecision.WATER_TOO_COLD)
 _HEATED = (NightDecision.HEAT, NightDecision.KEEPERS_DIFFER)
 
 
@@ -66,6 +68,8 @@ class Night:
     floor_known: Say | None
     off: Temp | None
     off_is_practice: bool
+    water: Temp | None
+    cold_water: Temp | None
     box: Box | None
     heater: NightHeater | None
     others: tuple[Say, ...]
@@ -89,6 +93,7 @@ def night(query: NightQuery, context: Context) -> Night:
     plan = night_plan(animal, room_c)
     floor = plan.floor_c
     heater = _heater(query, plan, room_c)
+    cold = limits_of(animal).cold_water_c
     return Night(
         animal=animal_name(animal),
         room=degrees(read(room_c)),
@@ -100,6 +105,8 @@ def night(query: NightQuery, context: Context) -> Night:
         ),
         off=None if plan.heat_off_c is None else degrees(read(plan.heat_off_c)),
         off_is_practice=plan.heat_off_source == "common_practice",
+        water=None if animal.water_c is None else aimed(animal.water_c),
+        cold_water=None if cold is None else degrees(cold.value),
         box=box_told(query.enclosure, query.material, query.lid, query.model_fields_set),
         heater=None if heater is None else _heater_told(heater),
         others=others_say(animal, *_ABOUT),
@@ -165,15 +172,22 @@ def _brief(facts: Night, say: Says) -> Brief:
         steps = [say("do-cool")]
     elif facts.decision is NightDecision.NOTHING:
         steps = [say("do-nothing")]
+    elif facts.decision in _WET:
+        cold = facts.decision is NightDecision.WATER_TOO_COLD
+        steps = [say("do-warm-water") if cold else say("do-read-water")]
     else:
         steps = [say("do-ask")]
     assumes = facts.box and facts.heater and facts.box.untold is not Untold.NOTHING
     return Brief(
         head=say.by("head", facts.decision),
-        range=(say("range"),) if facts.floor else (),
+        range=(say("range"),) if facts.floor else _wet(facts, say),
         assumed=(Say("box-assumed", facts.box),) if assumes else (),
         steps=tuple(steps),
     )
+
+
+def _wet(facts: Night, say: Says) -> tuple[Say, ...]:
+    return (say("water"),) if facts.decision in _WET else ()
 
 
 def _steps(facts: Night, say: Says) -> Iterator[Say]:
@@ -184,7 +198,7 @@ def _steps(facts: Night, say: Says) -> Iterator[Say]:
         yield Say("night-heater", facts.heater) if facts.heater else say("step-ask-watts")
         yield say("step-thermostat")
         yield say("step-morning")
-    yield say("step-measure")
+    yield say("step-water" if facts.decision in _WET else "step-measure")
 
 
 def _numbers(facts: Night, say: Says) -> Iterator[Row]:

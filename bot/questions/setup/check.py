@@ -290,6 +290,8 @@ def _table(parts: tuple[Part, ...]) -> Table:
 
 
 def _care(facts: Checked) -> tuple[Care, ...]:
+    if facts.whom.kept.is_of_water_alone:
+        return (Care(Say("check-care-water"), Say("check-care-water-short"), Weight.STEP),)
     # One of them stands in the brief: shade where the UV is changed, else the guard.
     shade = replace(SHADE_CARE, weight=Weight.STEP) if facts.lit else SHADE_CARE
     return (replace(EYES_CARE, weight=Weight.ALWAYS), shade, *HEAT_CARE)

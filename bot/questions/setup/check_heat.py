@@ -90,10 +90,23 @@ def heat_parts(told: SetUpTold, animal: Animal, own: Own) -> Iterator[Part]:
     for place in _PLACES:
         yield from _place(place, told, judgement, beyond, animal, own, ranges.get(place))
     yield from _apart(judgement)
-    yield hours_part(told, animal, own)
-    nights = [beyond[name] for name in (FactName.NIGHT, FactName.ROOM_NIGHT) if name in beyond]
-    yield nights[0] if nights else night_part(told, animal, own)
-    yield lamps_part(told)
+    yield from _of_day_and_night(told, beyond, animal, own)
+
+
+def _of_day_and_night(
+    told: SetUpTold, beyond: dict[FactName, Part], animal: Animal, own: Own
+) -> Iterator[Part]:
+    """Judge hours, night and lamps; what lives in water alone is asked for none of them."""
+    wet = animal.is_of_water_alone
+    if not wet or told.measure(FactName.HOURS):
+        yield hours_part(told, animal, own)
+    nights = [name for name in (FactName.NIGHT, FactName.ROOM_NIGHT) if told.measure(name)]
+    past = [beyond[name] for name in (FactName.NIGHT, FactName.ROOM_NIGHT) if name in beyond]
+    # The night of what swims is that of its water.
+    if nights or past or (animal.night_floor_c is not None or animal.water_c is None):
+        yield past[0] if past else night_part(told, animal, own)
+    if not animal.needs_no_basking or told.lamps:
+        yield lamps_part(told)
 
 
 def _middle(told: SetUpTold, name: FactName) -> float | None:

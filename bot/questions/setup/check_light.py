@@ -32,7 +32,11 @@ _SIGNS = {
     NightDecision.HEAT: Sign.CHANGE,
     NightDecision.TOO_WARM: Sign.CHANGE,
     NightDecision.FLOOR_UNKNOWN: Sign.CANNOT_TELL,
+    NightDecision.WATER: Sign.CANNOT_TELL,
+    NightDecision.WATER_TOO_COLD: Sign.CANNOT_TELL,
 }
+
+_UNKNOWN = (NightDecision.FLOOR_UNKNOWN, NightDecision.WATER, NightDecision.WATER_TOO_COLD)
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,7 +118,7 @@ def night_part(told: SetUpTold, animal: Animal, own: Own) -> Part:
         decision=plan.decision,
         cold=cold,
     )
-    unknown = plan.decision is NightDecision.FLOOR_UNKNOWN
+    unknown = plan.decision in _UNKNOWN
     return Part(
         Piece.NIGHT,
         Sign.CHANGE if unknown and cold else _SIGNS[plan.decision],
@@ -136,7 +140,7 @@ def _night_why(facts: NightRead) -> Say:
 
 def _night_todo(decision: NightDecision, *, cold: bool) -> tuple[Todo, ...]:
     step = _STEPS.get(decision)
-    unknown = decision is NightDecision.FLOOR_UNKNOWN
+    unknown = decision in _UNKNOWN
     first = (_todo(Urgency.DANGER, Step.WARM_IT_TONIGHT),)
     then = () if step is None else (_todo(Urgency.REST, step),)
     return (*(first if cold and (then or unknown) else ()), *then)

@@ -11,6 +11,7 @@ from bot.language.readings import PlacedReading
 from bot.preferences import Context
 from bot.questions.setup.check_beyond import beyond_part
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency, find_out, sign
+from bot.questions.setup.check_unlit import unlit_part
 from bot.questions.setup.check_uv_facts import (
     UvBare,
     UvMeter,
@@ -38,6 +39,9 @@ _DISTANCES = (FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH
 
 def uv_part(told: SetUpTold, whom: Whom, context: Context) -> Part:
     """Judge the UV of a set-up for an animal."""
+    unlit = unlit_part(told, whom.kept)
+    if unlit is not None:
+        return unlit
     wish = uv_wish(whom.kept, context.own)
     if wish is None:
         return _unjudged(told, whom)

@@ -34,7 +34,7 @@ def plan(query: PlanQuery, context: Context) -> Facts:
     what = asked(query, context)
     found = plan_setup(what.request)
     if isinstance(found, Refusal):
-        return not_planned(found, what, query.screen)
+        return not_planned(found, what, query.screen, context.own)
     return planned(found, what, query.screen, context.own)
 
 

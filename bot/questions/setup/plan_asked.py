@@ -20,7 +20,7 @@ from calc.setup.along import DARK_ENDS_M
 from calc.setup.bodies import body_of
 from calc.setup.plan import USUAL_SCREEN, OwnedTube, Request
 from calc.setup.set_up import StandKind
-from calc.setup.space import too_small_by
+from calc.setup.space import smallest_floor, too_small_by
 from calc.uncertainty import Estimate
 
 __all__ = ["Floor", "NoBack", "PlanAsked", "PlanAssumed", "asked"]
@@ -70,6 +70,11 @@ class Floor:
     deep: Length
     source: str
 
+    @property
+    def code(self) -> Say:
+        """Return which public code says so, or that it is our own rule."""
+        return Say.of("plan-code", self.source)
+
 
 @dataclass(frozen=True, slots=True)
 class PlanAsked:
@@ -110,6 +115,12 @@ class PlanAsked:
             return None
         long_m, deep_m = found.sides_m
         return Floor(metres(long_m), metres(deep_m), found.source)
+
+    @property
+    def water_deep(self) -> Length | None:
+        """How deep its water is at least, where that is known."""
+        found = smallest_floor(self.animal.slug)
+        return metres(found.water_m) if found and found.water_m else None
 
 
 def asked(query: PlanQuery, context: Context) -> PlanAsked:

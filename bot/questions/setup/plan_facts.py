@@ -66,6 +66,7 @@ class Planned:
     in_water: bool
     upright: bool
     floor: Floor | None
+    water_deep: Length | None
     tube: Tube
     new_tube: bool
     has_tube: bool
@@ -154,6 +155,11 @@ class Planned:
         return self.floor.deep if self.floor else None
 
     @property
+    def code(self) -> Say | None:
+        """Return which code says so."""
+        return self.floor.code if self.floor else None
+
+    @property
     def surface(self) -> Temp | None:
         """Return what the basking surface should be."""
         return self.aim(Subject.BASKING_SURFACE)
@@ -197,6 +203,7 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
         in_water=what.in_water,
         upright=request.upright,
         floor=what.floor,
+        water_deep=what.water_deep,
         tube=tube_told(light.lamp, None),
         new_tube=what.new_tube,
         has_tube=owned.strength_percent is not None,
@@ -254,6 +261,7 @@ def _aims(animal: Animal, own: Own) -> list[PlanAim]:
         (Subject.BASKING_SURFACE, animal.basking_surface_c),
         (Subject.WARM_AIR, animal.warm_air_c),
         (Subject.COOL_AIR, animal.cool_air_c),
+        *(((Subject.WATER, animal.water_c),) if animal.water_c else ()),
     )
     return [
         PlanAim(

@@ -49,6 +49,7 @@ class NightPlanned(Enum):
     UNKNOWN = auto()
     HEAT = auto()
     KEEPERS_DIFFER = auto()
+    WATER = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,6 +143,8 @@ _NIGHTS = {
     NightDecision.NOTHING: NightPlanned.NOTHING,
     NightDecision.TOO_WARM: NightPlanned.TOO_WARM,
     NightDecision.FLOOR_UNKNOWN: NightPlanned.UNKNOWN,
+    NightDecision.WATER: NightPlanned.WATER,
+    NightDecision.WATER_TOO_COLD: NightPlanned.WATER,
     NightDecision.HEAT: NightPlanned.HEAT,
     NightDecision.KEEPERS_DIFFER: NightPlanned.KEEPERS_DIFFER,
 }
@@ -150,5 +153,7 @@ _NIGHTS = {
 def _night(warmth: WarmthPlan, animal: Animal) -> NightPlanned:
     if warmth.night is not None:
         return _NIGHTS[warmth.night.decision]
+    if animal.night_floor_c is None and animal.water_c is not None:
+        return NightPlanned.WATER
     known = animal.night_floor_c is not None
     return NightPlanned.UNTOLD if known else NightPlanned.UNTOLD_UNKNOWN

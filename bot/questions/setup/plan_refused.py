@@ -17,17 +17,21 @@ from bot.facts import (
     metres,
     share,
 )
+from bot.kept.group import Own
 from bot.language import screens as typed
 from bot.layered import Brief, Layered, Row, Weight
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.setup.plan_asked import Floor, PlanAsked, PlanAssumed
+from bot.questions.setup.plan_heat import PlanHeat, heat_planned
 from bot.questions.shared import animal_name
 from bot.questions.uv.shared import UV_CARE, Between, Wish, between_told, wish_rows
 from bot.questions.uv.tubes import tube_told
 from calc.heat.enclosure import LampPlace, Lid
+from calc.judgement import Verdict
 from calc.setup.changes import Change, ChangeKind, Refusal, Way
 from calc.setup.light import Obstacle
 from calc.setup.set_up import StandKind
+from calc.setup.warmth import plan_warmth
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 from calc.uv.tube import STANDARD_T5_HO
 
@@ -38,6 +42,11 @@ _SOURCES = (
     *("plan_judgement", "uv_distance_rows", "nearest_distance", "half_to_two_thirds"),
     "enclosure_model",
 )
+
+
+# What leaves no cool place, or only wants a length to be measured.
+_NO_COOL_PLACE = (Obstacle.ROOM_TOO_WARM, Obstacle.AIR_TOO_WARM, Obstacle.LENGTH_UNTOLD)
+_LOW_SHELF_M = 0.1
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +95,7 @@ class NotPlanned:
     cool: Temp | None
     ways: tuple[PlanWay, ...]
     gentle: bool
+    now: PlanHeat | None
     assumed: PlanAssumed
     needed: tuple[tuple[str, Figure], ...]
     sources: tuple[str, ...]
@@ -116,12 +126,19 @@ class NotPlanned:
         return self.floor.deep if self.floor else None
 
     @property
+    def code(self) -> Say | None:
+        """Return which code says so."""
+        return self.floor.code if self.floor else None
+
+    @property
     def all_assumed(self) -> tuple[Say, ...]:
         """Return all that was assumed."""
         return self.assumed.told
 
 
-def not_planned(found: Refusal, what: PlanAsked, screen: typed.Screen | None) -> NotPlanned:
+def not_planned(
+    found: Refusal, what: PlanAsked, screen: typed.Screen | None, own: Own
+) -> NotPlanned:
     """Return why a set-up cannot be done as facts; ``screen`` is what was told of it."""
     request, box = what.request, what.request.box
     between = between_told(screen or typed.NoScreen(""), found.hanging.screen)
@@ -146,10 +163,30 @@ def not_planned(found: Refusal, what: PlanAsked, screen: typed.Screen | None) ->
         cool=None if cool is None else degrees(cool.aim, (cool.low, cool.high)),
         ways=tuple(_way(way, what) for way in found.ways),
         gentle=no_room and not what.animal.basking,
+        now=_now(found, what, own),
         assumed=what.assumed,
         needed=tuple(_needed(found)),
         sources=(*what.wish.sources, *what.sources, *_SOURCES),
     )
+
+
+def _now(found: Refusal, what: PlanAsked, own: Own) -> PlanHeat | None:
+    """Return the heat for an animal that lives there already, or None without a cool place."""
+    request = what.request
+    if found.obstacle in _NO_COOL_PLACE:
+        return None
+    heat = plan_warmth(
+        request.animal,
+        request.box,
+        min(_LOW_SHELF_M, request.box.height_m / 4.0),
+        request.room_c,
+        request.night_c,
+        request.shape,
+        request.owned_w,
+    )
+    if heat.air is not None and heat.air.verdict in (Verdict.HIGH, Verdict.DANGEROUS):
+        return None
+    return heat_planned(heat, what, own)
 
 
 def _way(way: Way, what: PlanAsked) -> PlanWay:
@@ -206,7 +243,7 @@ def tell_not_planned(facts: NotPlanned) -> Layered:
         steps=tuple(_steps(facts, say)),
         numbers=tuple(_numbers(facts, say)),
         why=(say.by("why", facts.obstacle),),
-        care=(replace(eyes, weight=Weight.ALWAYS), shade, *HEAT_CARE[1:]),
+        care=(replace(eyes, weight=Weight.ALWAYS), shade, *HEAT_CARE[facts.now is None :]),
         values=facts.needed,
         guide=_GUIDE,
         sources=(*((facts.floor.source,) if facts.floor else ()), *facts.sources),
@@ -217,14 +254,22 @@ def _brief(facts: NotPlanned, say: Says) -> Brief:
     not_so = say.by("not", facts.obstacle)
     ways = [Say("plan-do-way", way) for way in facts.ways[:2]]
     step = (say("do-measure") if facts.obstacle is Obstacle.LENGTH_UNTOLD else say("do-none"),)
+    now = () if facts.now is None else (_for_now(facts.now),)
     if facts.floor is not None:
-        return Brief(head=say("small"), range=(not_so,), steps=(say("do-floor"),))
-    return Brief(head=not_so, steps=tuple(ways) or step)
+        return Brief(head=say("small"), range=(not_so,), steps=(*now, say("do-floor")))
+    return Brief(head=not_so, steps=(*now, *(tuple(ways) or step)))
+
+
+def _for_now(heat: PlanHeat) -> Say:
+    say = Says("plan", heat)
+    return say.by("now", heat.day)
 
 
 def _steps(facts: NotPlanned, say: Says) -> Iterator[Say]:
     if facts.floor is not None:
         yield say("step-floor")
+    if facts.now is not None:
+        yield say("step-now")
     yield from (Say("plan-way", way) for way in facts.ways)
     if not facts.ways:
         untold = facts.obstacle is Obstacle.LENGTH_UNTOLD

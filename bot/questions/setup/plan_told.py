@@ -95,6 +95,8 @@ def _numbers(facts: Planned, say: Says) -> Iterator[Row]:
     if heat.held is not None:
         yield Row(say("label-air"), warm("air"))
     yield Row(say("label-shade"), say("shade"))
+    if facts.water_deep is not None:
+        yield Row(say("label-water"), say("water-deep"))
     yield Row(say("label-night"), warm.by("night", heat.night))
     yield Row(say("label-hours"), say("hours"))
     if facts.all_assumed:

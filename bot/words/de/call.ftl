@@ -47,6 +47,7 @@ call-if-dimmer_bad = ein heißer oder fest eingebauter Dimmer
 call-if-sun_hurt = Maul offen, schlaff, zuckt oder reagiert nicht
 call-if-locked_hurt = Maul offen, schlaff oder ohne Reaktion
 call-if-hot_hurt = Maul offen am kühlsten Platz, schlaff, zuckt oder reagiert nicht
+call-if-water_hurt = schlaff, auf dem Rücken, schnappt nach Luft oder reagiert nicht
 call-if-uv_hurt = Augen zu oder geschwollen, wunde oder sich schälende Haut, versteckt sich, frisst nicht
 call-if-strong_uv_hurt = seither Augen zu, wunde Haut oder versteckt
 call-if-cold_stays = bewegt sich nach ein bis zwei Stunden nicht normal, oder ist starr vor Kälte

@@ -315,3 +315,12 @@ check-nothing-title = Erzähl mir von deinem Terrarium
 check-nothing = In deinen Worten finde ich kein Terrarium.
 check-nothing-needs = Ich brauche Tier, Röhre, Abstand oder Temperaturen.
 check-nothing-do = Etwa: check beardie, 12%, 16in to his back, basking 98F.
+
+## Was keine Lampe braucht
+check-head-needs-no-lamp = Es braucht keine UV-Lampe.
+check-do-no-lamp = Lass die UV-Lampe aus. Es lebt im Wasser und braucht keine.
+check-do-no-lamp-short = Lass die UV-Lampe aus.
+check-why-uv-unneeded = Es lebt nur im Wasser und braucht kein UV.
+check-why-uv-spare = Es kommt ohne UV aus. Eine Lampe, die du später anbringst, muss ihm vollen Schatten lassen.
+check-care-water = Wasser bei Netzstrom: Gib jedem Kabel eine Tropfschlaufe, und halte Steckdosen über dem Wasser.
+check-care-water-short = Gib jedem Kabel eine Tropfschlaufe.

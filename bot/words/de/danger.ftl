@@ -205,6 +205,17 @@ danger-box_too_hot-later-do-now-1 = Mach es heute kühler: Häng die Lampe höhe
 danger-box_too_hot-later-do-now-2 = Lass dem Tier immer einen kühlen, schattigen Platz.
 danger-box_too_hot-why = Ohne kühlen Platz kann sich ein Tier nicht retten; Echsen verlieren bei { TEMP($too_hot, form: "range") } die Kontrolle über ihren Körper.
 
+## water_too_hot
+danger-water_too_hot-title = Wasserheizung aus, langsam kühlen
+danger-water_too_hot-do-now-1 = Schalte jetzt die Wasserheizung und die Lampen aus.
+danger-water_too_hot-do-now-2 = Gib ihm Schatten, und lass einen Ventilator über das Wasser blasen.
+danger-water_too_hot-do-now-3 = Kühle langsam, über Stunden. Kein Eis.
+danger-water_too_hot-asked = Lass immer ein Thermometer im Wasser, eine Wasserheizung nur mit eigenem Thermostat, und halte für heiße Tage einen Ventilator oder ein kühles Zimmer bereit.
+danger-water_too_hot-later-title = Kühle heute das Wasser
+danger-water_too_hot-later-do-now-1 = Kühle heute das Wasser: Wasserheizung aus, Schatten, Ventilator darüber.
+danger-water_too_hot-later-do-now-2 = Kühle langsam, über Stunden. Kein Eis.
+danger-water_too_hot-why = Was im Wasser lebt, kann es nicht verlassen, und warmes Wasser hält weniger Sauerstoff.
+
 ## uv_too_strong
 danger-uv_too_strong-title = Schalte die UV-Röhre jetzt aus
 danger-uv_too_strong-do-now-1 = Schalte die UV-Röhre jetzt aus, bis sie richtig hängt.

@@ -31,6 +31,17 @@ needs-do-ask = Frag in der Tierarztpraxis nach.
 
 needs-no-spot = Einen Sonnenplatz braucht es nicht.
 
+needs-no-heat = Keine Wärmelampe: Es braucht keinen Sonnenplatz.
+needs-do-climbs = Miss an seinem höchsten Ast.
+needs-step-life-water = Gib ihm mindestens so tiefes Wasser wie hier gesagt, einen trockenen Platz, auf den es klettern kann, und jedem Kabel eine Tropfschlaufe.
+needs-step-life-climbs = Es klettert: Der höchste Ast unter der Lampe ist sein heißester und hellster Platz. Miss Wärme und UV dort, an seinem Rücken. Keine Lampe darf in seiner Reichweite sein.
+needs-step-life-digs = Es gräbt: Gib ihm einen tiefen Boden, der einen Gang hält, und keine Heizung darunter. Im Gang kühlt es sich ab.
+needs-step-life-night = Es ruht am Tag. UV und Licht erreichen es nur, wo es offen ruht. Gib ihm auch vollen Schatten und ein dunkles Versteck.
+needs-step-life-giant = Es wird riesig. Plane den Raum für ein erwachsenes Tier, bevor du Lampen kaufst.
+needs-label-water-deep = Wassertiefe
+# Only with: $water_deep, $floor_citation
+needs-water-deep = { LENGTH($water_deep) } oder mehr: { $floor_citation }
+
 ## Schritte
 needs-step-measure = Miss die Fläche, auf der es liegt, mit einem Infrarot-Thermometer, und die kühle Seite mit einem digitalen Fühler. Frag dann mit deinen eigenen Werten: temps { needs-readings }
 needs-readings = { $basking ->
@@ -81,10 +92,10 @@ needs-known-light = { needs-aim-light } ({ $known })
 needs-label-zone = UV-Zone
 # Only with: $zone_is
 needs-zone = { $zone_is }
-needs-zone-1 = 1 von 4: lebt im Schatten oder in der Dämmerung und holt sich die Wärme aus der Umgebung
-needs-zone-2 = 2 von 4: Halbschatten, sonnt sich ab und zu
-needs-zone-3 = 3 von 4: sonnt sich in der Sonne oder im Halbschatten
-needs-zone-4 = 4 von 4: sonnt sich in der Mittagssonne
+needs-zone-1 = 1 von 4: bleibt in Deckung, im Schatten oder im Zwielicht, und wärmt sich an seiner Umgebung
+needs-zone-2 = 2 von 4: kommt für kurze Zeit in die Sonne heraus
+needs-zone-3 = 3 von 4: verbringt viel vom Tag in Sonne und Halbschatten
+needs-zone-4 = 4 von 4: sucht die stärkste Sonne des Tages
 needs-step-water = Miss das Wasser mit einem digitalen Fühler, nicht direkt am Heizer.
 needs-label-water = Wasser
 needs-label-awake = Wach
@@ -104,7 +115,7 @@ needs-length = { LENGTH($adult, form: "range") }
 needs-label-floor = Kleinste Bodenfläche
 # Only with: $floor_long, $floor_deep, $floor_citation
 needs-floor-told = { LENGTH($floor_long) } mal { LENGTH($floor_deep) } oder ebenso viel: { $floor_citation }
-needs-no-lamp = Keine Lampe, kein Heizer, kein UV.
+needs-no-lamp = { CAP($animal, form: "a") } braucht keine Lampe, keinen Heizer und kein UV.
 needs-unchecked = Aus dem Gedächtnis, ungeprüft.
 # Only with: $too_hot
 needs-too-hot = { $has_air ->

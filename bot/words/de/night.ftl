@@ -71,3 +71,16 @@ night-care-colours = Keine roten, blauen oder violetten Lampen in der Nacht: Tie
 night-care-colours-short = Nachts kein rotes oder blaues Licht.
 night-care-too-warm = Wenn dein Tier das Maul aufsperrt oder schlaff daliegt, ist ihm zu heiß. Ruf sofort eine reptilienkundige Tierarztpraxis an.
 night-care-too-warm-short = Maul offen oder schlaff? Tierarzt rufen!
+
+## Was schwimmt
+night-head-water = Es zählt sein Wasser, nicht die Luft.
+# Only with: $cold_water
+night-head-water_too_cold = { TEMP($room) } ist zu kalt für sein Wasser.
+# Only with: $water
+night-water = Wasser: { TEMP($water, form: "range") }, Tag und Nacht.
+night-do-read-water = Miss das Wasser, bevor das Licht angeht.
+night-do-warm-water = Heize das Wasser, mit Thermostat.
+night-why-water = Ungeheizt fällt das Wasser bis zum Morgen auf { TEMP($room) }, wie das Zimmer. Für die Luft in der Nacht kenne ich keine Zahl.
+# Only with: $cold_water
+night-why-water_too_cold = Ungeheiztes Wasser wird bis zum Morgen so kalt wie das Zimmer. Unter { TEMP($cold_water) } ist es zu kalt für ein Tier, das wach ist.
+night-step-water = Lass eine Nacht lang einen Fühler im Wasser, und lies den kältesten Wert ab. Ein Wasserheizer braucht einen Schutz, ein eigenes Thermostat und eine Tropfschlaufe im Kabel.

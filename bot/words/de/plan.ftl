@@ -10,8 +10,8 @@ plan-place = { $stand ->
 ## Die Antwort in Kürze
 plan-yes = Ja: Röhre–Rücken { LENGTH($away) }.
 plan-range = Gut: { LENGTH($away, form: "range") }.
-# Only with: $floor_long, $floor_deep
-plan-small = Ausgewachsen zu klein. Nötig: { LENGTH($floor_long) } mal { LENGTH($floor_deep) }.
+# Only with: $floor_long, $floor_deep, $code
+plan-small = Zu klein nach { $code }. Ausgewachsen nötig: { LENGTH($floor_long) } mal { LENGTH($floor_deep) }.
 plan-for-now = Vorerst Röhre–Rücken { LENGTH($away) }.
 # Only with: $room_taken, $mesh_blocks
 plan-assumed-short = Annahme: Gitter { SHARE($mesh_blocks) }, { TEMP($room_taken) }.
@@ -404,3 +404,34 @@ plan-picture-alt-away = Von der Röhre zum Rücken { LENGTH($away) }: UV-Index {
 plan-picture-alt-lamp = Von der warmen Seite gesehen hängt die Wärmelampe neben der Röhre.
 plan-picture-alt-warm = Warme Seite: { plan-picture-warm-is }.
 plan-picture-alt-cool = Kühle Seite: { plan-picture-cool-is }.
+
+## Vorerst, und nach welchem Kodex
+plan-code-austria2004 = österreichischem Recht
+plan-code-austria_snakes2004 = österreichischem Recht
+plan-code-eu2010_63 = den EU-Regeln für Labore
+plan-code-leopard_gecko_leaflet = einem Merkblatt zum Tierschutz
+plan-code-nsw2013 = dem Kodex von New South Wales
+plan-code-swiss_2001 = Schweizer Recht
+plan-code-swiss_tschv = Schweizer Recht
+plan-code-tvt_tortoise = einem Merkblatt deutscher Tierärzte
+plan-code-enclosure_judgement = unserer eigenen Regel
+plan-code-tortoise_judgement = unserer eigenen Regel
+plan-code-giant_snake_judgement = unserer eigenen Regel
+# Only with: $sizes
+plan-now-one_size = Vorerst: keine Röhre, { WATTS($sizes) } an einem Ende.
+# Only with: $sizes
+plan-now-two_sizes = Vorerst: keine Röhre, { WATTS($sizes, form: "low") } oder { WATTS($sizes, form: "high") } an einem Ende.
+# Only with: $sizes
+plan-now-yours = Vorerst: keine Röhre, deine { WATTS($sizes) } an einem Ende.
+plan-now-gentle = Vorerst: keine Röhre. Sanft heizen, wenn es zu kühl ist.
+plan-now-room = Vorerst: keine Röhre, keine Wärmelampe.
+plan-step-now = Es lebt schon dort? Dann lass die Röhre weg, wärme nur ein Ende, und miss die kühle Seite mit einem Fühler{ $cool ->
+    [none] .
+   *[some] : höchstens { TEMP($cool, form: "high") }.
+  } Ohne UV muss sein Vitamin D aus dem Futter kommen: Frag eine reptilienkundige Tierarztpraxis, wie.
+plan-label-water = Wassertiefe
+# Only with: $water_deep
+plan-water-deep = { LENGTH($water_deep) } oder mehr (EU-Regeln für Labore)
+plan-night-water = { plan-dark } Nachts zählt sein Wasser. Heize es mit eigenem Thermostat, wenn es im Zimmer zu kalt wird.
+plan-aim-label-water = Wasser
+plan-aim-label-gradient = Ganzes Terrarium

@@ -48,6 +48,7 @@ call-if-dimmer_bad = a hot or wired-in dimmer
 call-if-sun_hurt = gaping, limp, twitching or not reacting
 call-if-locked_hurt = gaping, limp or not reacting
 call-if-hot_hurt = gaping in the coolest place, limp, twitching or not reacting
+call-if-water_hurt = limp, upside down, gulping air or not reacting
 call-if-uv_hurt = eyes closed or swollen, sore or peeling skin, hiding, not eating
 call-if-strong_uv_hurt = eyes closed, sore skin or hiding since
 call-if-cold_stays = no normal moves after an hour or two, or frozen stiff

@@ -315,3 +315,12 @@ check-nothing-title = Tell me about your set-up
 check-nothing = I found nothing about a set-up in your words.
 check-nothing-needs = I need the animal, the tube, its distance or temperatures.
 check-nothing-do = Try: check beardie, 12%, 16in to his back, basking 98F.
+
+## What needs no lamp
+check-head-needs-no-lamp = It needs no UV lamp.
+check-do-no-lamp = Leave the UV lamp off. It lives in water and needs none.
+check-do-no-lamp-short = Leave the UV lamp off.
+check-why-uv-unneeded = It lives in water alone and needs no UV.
+check-why-uv-spare = It may do without UV. A lamp that you add later must leave it full shade.
+check-care-water = Water near mains power: give every cable a drip loop, and keep sockets above the water.
+check-care-water-short = Give every cable a drip loop.

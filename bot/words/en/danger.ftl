@@ -206,6 +206,17 @@ danger-box_too_hot-later-do-now-1 = Make it cooler today: raise the lamp, or fit
 danger-box_too_hot-later-do-now-2 = Leave the animal a cool, shaded place all the time.
 danger-box_too_hot-why = With no cool place an animal cannot save itself; lizards lose control of their body at { TEMP($too_hot, form: "range") }.
 
+## water_too_hot
+danger-water_too_hot-title = Water heat off, and cool it slowly
+danger-water_too_hot-do-now-1 = Switch the water heater and the lamps off now.
+danger-water_too_hot-do-now-2 = Give it shade, and blow a fan across the water.
+danger-water_too_hot-do-now-3 = Cool it slowly, over hours. No ice.
+danger-water_too_hot-asked = Keep a thermometer in the water, a water heater only on its own thermostat, and a fan or a cool room ready for hot days.
+danger-water_too_hot-later-title = Cool the water today
+danger-water_too_hot-later-do-now-1 = Cool the water today: water heater off, shade, a fan across it.
+danger-water_too_hot-later-do-now-2 = Cool it slowly, over hours. No ice.
+danger-water_too_hot-why = What lives in water cannot leave it, and warm water holds less oxygen.
+
 ## uv_too_strong
 danger-uv_too_strong-title = Switch the UV tube off now
 danger-uv_too_strong-do-now-1 = Switch the UV tube off now, until it hangs right.

@@ -31,6 +31,17 @@ needs-do-ask = Ask a reptile vet.
 
 needs-no-spot = It needs no basking spot.
 
+needs-no-heat = No heat lamp: it needs no basking spot.
+needs-do-climbs = Measure at its highest perch.
+needs-step-life-water = Give it water at least as deep as said here, a dry place that it can climb onto, and a drip loop in every cable.
+needs-step-life-climbs = It climbs: the highest perch under the lamp is its hottest and brightest place. Measure heat and UV there, at its back. No lamp may be in its reach.
+needs-step-life-digs = It digs: give it a deep floor that holds a burrow, with no heater under it. In the burrow it cools down.
+needs-step-life-night = It rests by day. UV and light reach it only where it rests in the open, so give full shade and a dark hide too.
+needs-step-life-giant = It grows huge. Plan the room for a grown one before you buy lamps.
+needs-label-water-deep = Depth of water
+# Only with: $water_deep, $floor_citation
+needs-water-deep = { LENGTH($water_deep) } or more: { $floor_citation }
+
 ## Steps
 needs-step-measure = Measure the surface where it lies with an infrared gun, and the cool end with a digital probe. Then ask, with your own readings: temps { needs-readings }
 needs-readings = { $basking ->
@@ -81,10 +92,10 @@ needs-known-light = { needs-aim-light } ({ $known })
 needs-label-zone = UV zone
 # Only with: $zone_is
 needs-zone = { $zone_is }
-needs-zone-1 = 1 of 4: lives in shade or twilight, and takes its warmth from its surroundings
-needs-zone-2 = 2 of 4: partial sun, basks now and then
-needs-zone-3 = 3 of 4: basks in open or partial sun
-needs-zone-4 = 4 of 4: basks in the midday sun
+needs-zone-1 = 1 of 4: keeps to cover, in shade or twilight, and is warmed by what is around it
+needs-zone-2 = 2 of 4: comes into the open for short spells of sun
+needs-zone-3 = 3 of 4: spends much of its day in sun and half-shade
+needs-zone-4 = 4 of 4: seeks the strongest sun of the day
 needs-step-water = Measure the water with a digital probe, out of the current of a heater.
 needs-label-water = Water
 needs-label-awake = Awake
@@ -104,7 +115,7 @@ needs-length = { LENGTH($adult, form: "range") }
 needs-label-floor = Smallest floor
 # Only with: $floor_long, $floor_deep, $floor_citation
 needs-floor-told = { LENGTH($floor_long) } by { LENGTH($floor_deep) } or as much: { $floor_citation }
-needs-no-lamp = No lamp, no heater, no UV.
+needs-no-lamp = { CAP($animal, form: "a") } needs no lamp, no heater and no UV.
 needs-unchecked = From memory, unchecked.
 # Only with: $too_hot
 needs-too-hot = { $has_air ->

@@ -71,3 +71,16 @@ night-care-colours = No red, blue or purple night lamps: animals see their light
 night-care-colours-short = No red or blue lamps at night.
 night-care-too-warm = If your animal gapes or lies limp, it is too hot. Call a reptile vet at once.
 night-care-too-warm-short = If it gapes or lies limp, call a vet now.
+
+## What swims
+night-head-water = Its water counts, not the air.
+# Only with: $cold_water
+night-head-water_too_cold = { TEMP($room) } is too cold for its water.
+# Only with: $water
+night-water = Water: { TEMP($water, form: "range") }, day and night.
+night-do-read-water = Read the water before the lights go on.
+night-do-warm-water = Heat the water, on a thermostat.
+night-why-water = Unheated, the water of { NAME($animal, form: "a") } falls to { TEMP($room) } by morning, as the room does. I know no figure for the air at night.
+# Only with: $cold_water
+night-why-water_too_cold = Unheated water falls to the room by morning. Below { TEMP($cold_water) } it is too cold for { NAME($animal, form: "a") } that is awake.
+night-step-water = Leave a probe in the water for a night, and read the coldest. A water heater needs a guard, a thermostat of its own, and a drip loop in its cable.

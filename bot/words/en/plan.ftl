@@ -10,8 +10,8 @@ plan-place = { $stand ->
 ## The answer in brief
 plan-yes = Yes. Tube to back: { LENGTH($away) }.
 plan-range = Good: { LENGTH($away, form: "range") }.
-# Only with: $floor_long, $floor_deep
-plan-small = Too small when grown. It needs { LENGTH($floor_long) } by { LENGTH($floor_deep) }.
+# Only with: $floor_long, $floor_deep, $code
+plan-small = Too small by { $code }. Grown it needs { LENGTH($floor_long) } by { LENGTH($floor_deep) }.
 plan-for-now = For now: tube to back { LENGTH($away) }.
 # Only with: $room_taken, $mesh_blocks
 plan-assumed-short = Assumed: mesh { SHARE($mesh_blocks) }, { TEMP($room_taken) }.
@@ -395,3 +395,34 @@ plan-picture-alt-away = From tube to back { LENGTH($away) }: UV index { UVI($uvi
 plan-picture-alt-lamp = Seen from the warm end, the heat lamp hangs beside the tube.
 plan-picture-alt-warm = Warm end: { plan-picture-warm-is }.
 plan-picture-alt-cool = Cool end: { plan-picture-cool-is }.
+
+## For now, and by which code
+plan-code-austria2004 = Austrian law
+plan-code-austria_snakes2004 = Austrian law
+plan-code-eu2010_63 = EU rules for laboratories
+plan-code-leopard_gecko_leaflet = a welfare leaflet
+plan-code-nsw2013 = the New South Wales code
+plan-code-swiss_2001 = Swiss law
+plan-code-swiss_tschv = Swiss law
+plan-code-tvt_tortoise = a leaflet of German vets
+plan-code-enclosure_judgement = our own rule
+plan-code-tortoise_judgement = our own rule
+plan-code-giant_snake_judgement = our own rule
+# Only with: $sizes
+plan-now-one_size = For now: no tube, { WATTS($sizes) } at one end.
+# Only with: $sizes
+plan-now-two_sizes = For now: no tube, { WATTS($sizes, form: "low") } or { WATTS($sizes, form: "high") } at one end.
+# Only with: $sizes
+plan-now-yours = For now: no tube, your { WATTS($sizes) } at one end.
+plan-now-gentle = For now: no tube. Gentle heat if too cool.
+plan-now-room = For now: no tube and no heat lamp.
+plan-step-now = It lives there already? Then leave the tube out, warm one end only, and read the cool end with a probe{ $cool ->
+    [none] .
+   *[some] : { TEMP($cool, form: "high") } at most.
+  } Without UV its vitamin D must come from its food: ask a reptile vet how.
+plan-label-water = Depth of water
+# Only with: $water_deep
+plan-water-deep = { LENGTH($water_deep) } or more (EU rules for laboratories)
+plan-night-water = { plan-dark } Its water counts at night. Heat that, on a thermostat of its own, if the room lets it fall too far.
+plan-aim-label-water = Water
+plan-aim-label-gradient = Whole box

@@ -114,9 +114,11 @@ def test_between_the_ends_of_a_floor_keepers_differ() -> None:
     assert night_plan(corn, corn.night_floor_c.aim).decision is NightDecision.KEEPERS_DIFFER
 
 
-def test_an_unknown_floor_stays_unknown_but_a_hot_night_is_still_told() -> None:
+def test_the_night_of_what_swims_is_that_of_its_water() -> None:
     plan = night_plan(animals()["slider"], 12.0)
-    assert plan.decision is NightDecision.FLOOR_UNKNOWN
+    assert plan.decision is NightDecision.WATER_TOO_COLD
+    assert night_plan(animals()["slider"], 20.0).decision is NightDecision.WATER
+    assert night_plan(animals()["axolotl"], 21.0).decision is NightDecision.TOO_WARM
     assert plan.heat_off_c is None
     assert emitter_for(FOUR_BY_TWO, plan, 12.0) is None
 
