@@ -9,12 +9,12 @@ from datetime import date
 
 from bot.command import Command
 from bot.facts import Name, Say
-from bot.kept.group import OwnAnimal
 from bot.language.shown import shown
 from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.query import Query
 from bot.questions.animals import name_said
+from bot.saved.group import OwnAnimal
 from calc.naming import Known, named
 
 __all__ = ["own_rows", "understood_row", "units_told"]

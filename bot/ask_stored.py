@@ -12,6 +12,7 @@ from bot.ask import Understood, answered, take_apart, understand_options
 from bot.asker import preferred
 from bot.commands import COMMANDS
 from bot.dangers import listen
+from bot.database.errors import StoreError
 from bot.desk import Desk
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
@@ -20,7 +21,6 @@ from bot.problems import problem, store_told
 from bot.refusal import RefusedError
 from bot.reply import Reply
 from bot.said_first import said_first
-from bot.store.errors import StoreError
 from bot.unread import misread
 from calc.validity import OutsideModelError
 

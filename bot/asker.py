@@ -6,10 +6,10 @@ from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 from bot.desk import Desk
-from bot.kept.group import NOTHING_OWN, Own, ServerSettings
-from bot.kept.keeper import KeeperSettings
 from bot.language.tongue import Tongue
 from bot.preferences import LANGUAGES, Language, Preferences
+from bot.saved.group import NOTHING_OWN, Own, ServerSettings
+from bot.saved.keeper import KeeperSettings
 from calc.animals import animal_name
 
 __all__ = ["local_now", "merged", "names_of", "offered", "preferred", "today"]

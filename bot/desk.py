@@ -5,10 +5,10 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import TYPE_CHECKING
 
-from bot.kept.group import By
+from bot.saved.group import By
 
 if TYPE_CHECKING:
-    from bot.store.store import Store
+    from bot.database.store import Store
 
 __all__ = ["LOCAL", "PINNING", "Desk"]
 

@@ -4,9 +4,9 @@ from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from typing import Literal, Self, get_args
 
-from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
 from bot.language.tongue import tongue_of
+from bot.saved.group import NOTHING_OWN, Own
 from calc.animal import State
 
 __all__ = ["FIRST", "LANGUAGES", "OFFERED", "Context", "Language", "Preferences"]

@@ -3,13 +3,7 @@
 from dataclasses import dataclass
 
 from bot.commands import command_named
-from bot.facts import Say
-from bot.layered import Brief, Layered
-from bot.preferences import Preferences
-from bot.reply import Reply
-from bot.saying.said import said
-from bot.saying.voice import voice
-from bot.store.errors import (
+from bot.database.errors import (
     Full,
     LimitError,
     StoreAddressError,
@@ -17,6 +11,12 @@ from bot.store.errors import (
     StoreTooNewError,
     StoreUnavailableError,
 )
+from bot.facts import Say
+from bot.layered import Brief, Layered
+from bot.preferences import Preferences
+from bot.reply import Reply
+from bot.saying.said import said
+from bot.saying.voice import voice
 from bot.unread import Way
 
 __all__ = ["problem", "store_told"]

@@ -8,7 +8,6 @@ from pydantic import ValidationError
 from bot.command import Command
 from bot.dangers.first import Quoted
 from bot.facts import Say
-from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
@@ -16,6 +15,7 @@ from bot.language.words import join_line
 from bot.questions.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.questions.lacking import Behind, lacked
 from bot.questions.past_limit import PastLimitError
+from bot.saved.group import Own
 
 __all__ = [
     "Way",

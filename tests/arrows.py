@@ -10,7 +10,7 @@ _ARROWS = {
     "bot.drawing": "bot.drawing",
     "bot.picture": "bot.drawing",
     "bot.reply": "bot.picture calc.setup.set_up calc.uncertainty",
-    "bot.preferences": "bot.language bot.kept calc.animal",
+    "bot.preferences": "bot.language bot.saved calc.animal",
     "bot.settings": "bot.language bot.preferences",
     "bot.facts": "calc.uncertainty",
     "bot.layered": "bot.facts bot.language bot.reply calc.setup.set_up",
@@ -24,7 +24,7 @@ _ARROWS = {
     # What a question works out and tells: no sentence, so nothing to look into.
     "bot.questions": (
         "bot.questions bot.menu bot.guide bot.facts bot.layered bot.queries bot.language "
-        "bot.preferences bot.command bot.drawing bot.kept bot.refusal bot.reply calc "
+        "bot.preferences bot.command bot.drawing bot.saved bot.refusal bot.reply calc "
         "bot.dangers.first_change bot.dangers.past_limits"
     ),
     # What can be asked is itself asked about.
@@ -35,17 +35,17 @@ _ARROWS = {
     # The same, at a desk that has the store.
     "bot.questions.saved": (
         "bot.questions bot.command bot.desk bot.drawing bot.guide bot.facts bot.asker "
-        "bot.kept bot.language bot.layered bot.preferences bot.queries bot.refusal bot.reply "
-        "bot.store.errors calc"
+        "bot.saved bot.language bot.layered bot.preferences bot.queries bot.refusal bot.reply "
+        "bot.database.errors calc"
     ),
-    "bot.queries": "bot.facts bot.language bot.queries bot.kept calc.animal calc.animals",
-    "bot.kept": "bot.kept bot.language calc.animals calc.quantities",
-    "bot.store": "bot.store bot.kept",
+    "bot.queries": "bot.facts bot.language bot.queries bot.saved calc.animal calc.animals",
+    "bot.saved": "bot.saved bot.language calc.animals calc.quantities",
+    "bot.database": "bot.database bot.saved",
     "bot.guide": "bot.guide calc.sources",
-    "bot.desk": "bot.kept bot.store",
+    "bot.desk": "bot.saved bot.database",
     "bot.command": "bot.desk bot.layered bot.queries bot.preferences bot.reply",
     "bot.routes": (
-        "bot.routes bot.menu bot.command bot.facts bot.guide bot.kept bot.language "
+        "bot.routes bot.menu bot.command bot.facts bot.guide bot.saved bot.language "
         "bot.layered bot.preferences bot.queries bot.questions calc"
     ),
     # What a line means after the answer before it: a whole question again.
@@ -59,7 +59,7 @@ _ARROWS = {
         "bot.queries bot.reply bot.saying"
     ),
     "bot.commands": "bot.menu bot.command",
-    "bot.asker": "bot.desk bot.kept bot.language bot.preferences calc.animals",
+    "bot.asker": "bot.desk bot.saved bot.language bot.preferences calc.animals",
     "bot.command_asked": "bot.facts bot.command bot.commands bot.language bot.questions",
     "bot.question_context": "bot.language bot.preferences bot.queries calc.animal calc.naming",
     "bot.way_on": (
@@ -73,14 +73,14 @@ _ARROWS = {
     "bot.ask_stored": (
         "bot.unread bot.facts bot.asker bot.refusal bot.problems bot.ask bot.dangers "
         "bot.said_first bot.commands bot.desk bot.language bot.preferences bot.reply "
-        "bot.store.errors calc.validity"
+        "bot.database.errors calc.validity"
     ),
     "bot.completion": (
         "bot.commands bot.menu bot.guide bot.language bot.preferences bot.queries "
         "calc.animals calc.heat.sources_of_heat"
     ),
     "bot.problems": (
-        "bot.unread bot.layered bot.store.errors bot.commands bot.facts bot.preferences "
+        "bot.unread bot.layered bot.database.errors bot.commands bot.facts bot.preferences "
         "bot.reply bot.saying"
     ),
     "bot.limits_told": (
@@ -89,11 +89,11 @@ _ARROWS = {
     ),
     "bot.outside": "bot.facts bot.language bot.saying.figures calc.validity",
     "bot.unread": (
-        "bot.command bot.dangers.first bot.facts bot.kept bot.language bot.questions "
+        "bot.command bot.dangers.first bot.facts bot.saved bot.language bot.questions "
         "bot.routes.examples"
     ),
     "bot.around": (
-        "bot.command bot.facts bot.kept bot.language bot.layered bot.preferences bot.queries "
+        "bot.command bot.facts bot.saved bot.language bot.layered bot.preferences bot.queries "
         "bot.questions calc.naming"
     ),
     "bot.heard_told": "bot.language bot.questions bot.reply",
@@ -117,8 +117,8 @@ _ARROWS = {
     "bot.operating": "bot.operating",
     # What every front that runs for many askers needs, whatever the chat.
     "bot.serving": (
-        "bot.serving bot.answering bot.asker bot.desk bot.drawing bot.kept bot.preferences "
-        "bot.questions.saved bot.render.picture bot.reply bot.store"
+        "bot.serving bot.answering bot.asker bot.desk bot.drawing bot.saved bot.preferences "
+        "bot.questions.saved bot.render.picture bot.reply bot.database"
     ),
     "bot.fronts": "bot calc.sources calc.animals calc.name_index calc.setup.bodies",
     "bot.fronts.pages": (
@@ -128,10 +128,10 @@ _ARROWS = {
     ),
     "bot.fronts.discord": (
         "bot.fronts.discord bot.ask bot.ask_stored bot.asker bot.brief bot.command "
-        "bot.commands bot.completion bot.desk bot.dialogue bot.facts bot.guide bot.kept "
+        "bot.commands bot.completion bot.desk bot.dialogue bot.facts bot.guide bot.saved "
         "bot.language bot.menu bot.operating bot.preferences bot.problems bot.queries "
         "bot.questions.saved bot.render bot.reply bot.saying bot.serving bot.settings "
-        "bot.store"
+        "bot.database"
     ),
     "bot.__main__": "bot",
 }
@@ -150,6 +150,6 @@ KEEPERS: dict[str, tuple[str, ...]] = {
     "PIL": ("bot.render.picture",),
     # Only the tests check against it.
     "scipy": (),
-    "sqlalchemy": ("bot.store",),
-    "alembic": ("bot.store",),
+    "sqlalchemy": ("bot.database",),
+    "alembic": ("bot.database",),
 }

@@ -20,7 +20,7 @@ NEVER = (
     "rich",
     "asyncio",
 )
-STORE = ("sqlalchemy", "alembic", "aiosqlite", "bot.store.store", "bot.questions.saved")
+STORE = ("sqlalchemy", "alembic", "aiosqlite", "bot.database.store", "bot.questions.saved")
 FREE_WORDS = ("bot.routes", "bot.language.hearing", "bot.dangers.listening", "bot.dialogue")
 ENGINE = (
     "bot.drawing",

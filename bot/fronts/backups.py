@@ -5,9 +5,9 @@ import sys
 from collections.abc import Coroutine
 from pathlib import Path
 
-from bot.store.backup import back_up, is_empty, restore
-from bot.store.errors import StoreError
-from bot.store.store import open_store
+from bot.database.backup import back_up, is_empty, restore
+from bot.database.errors import StoreError
+from bot.database.store import open_store
 
 __all__ = ["back_up_now", "restore_now"]
 

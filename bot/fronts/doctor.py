@@ -42,9 +42,9 @@ def report(findings: list[Finding]) -> Iterator[str]:
 
 
 async def _database(settings: Settings) -> Finding:
-    from bot.store.address import address_of
-    from bot.store.errors import StoreError, StoreUnavailableError
-    from bot.store.standing import standing_of
+    from bot.database.address import address_of
+    from bot.database.errors import StoreError, StoreUnavailableError
+    from bot.database.standing import standing_of
 
     part = "database"
     try:

@@ -10,16 +10,16 @@ from typing import TYPE_CHECKING
 from bot.ask import ask, take_apart
 from bot.commands import command_at
 from bot.dangers import listen
+from bot.database import FILE_NAME
+from bot.database.errors import StoreError
 from bot.desk import LOCAL, Desk
 from bot.facts import Say
-from bot.kept.counts import Asked
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.problems import problem, store_told
 from bot.reply import Reply
 from bot.said_first import said_first
-from bot.store import FILE_NAME
-from bot.store.errors import StoreError
+from bot.saved.counts import Asked
 
 if TYPE_CHECKING:
     import asyncio
@@ -110,7 +110,7 @@ class LocalDesk:
         return bool(self._desk or self._url or (self._folder / FILE_NAME).exists())
 
     def _opened(self) -> Desk:
-        from bot.store.store import open_store
+        from bot.database.store import open_store
 
         now = datetime.now(UTC)
         if self._desk is None:

@@ -8,7 +8,6 @@ from typing import Annotated, Any
 from pydantic import BeforeValidator, ValidationInfo
 
 from bot.facts import Say
-from bot.kept.group import NOTHING_OWN, Own, OwnLamp
 from bot.language.dates import read_age
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import (
@@ -48,6 +47,7 @@ from bot.language.unsure import NOT_SURE, Unsure, read_some_mesh, read_unsure
 from bot.language.uv_lamps import UvLamp, read_uv_lamp
 from bot.language.wanted import UpTo
 from bot.queries.query import Option, reading
+from bot.saved.group import NOTHING_OWN, Own, OwnLamp
 
 __all__ = [
     "Age",

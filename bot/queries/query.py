@@ -9,8 +9,8 @@ from typing import Any, get_args
 from pydantic import BaseModel, BeforeValidator, ConfigDict
 from pydantic.fields import FieldInfo
 
-from bot.kept.group import NOTHING_OWN, Own
 from bot.language.words import split_line
+from bot.saved.group import NOTHING_OWN, Own
 
 __all__ = ["Option", "Query", "QueryOption", "reading"]
 

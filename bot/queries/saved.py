@@ -5,10 +5,6 @@ from functools import partial
 from typing import Annotated
 
 from bot.facts import Say
-from bot.kept.boards import Topic
-from bot.kept.group import url_of
-from bot.kept.reminders import About
-from bot.kept.values import LONGEST_NAME, name_of, scientific_of
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units, read_duration, single
@@ -16,6 +12,10 @@ from bot.language.tongue import Tongue
 from bot.language.wanted import UpTo
 from bot.language.zones import read_zone
 from bot.queries.query import Option, reading
+from bot.saved.boards import Topic
+from bot.saved.group import url_of
+from bot.saved.reminders import About
+from bot.saved.values import LONGEST_NAME, name_of, scientific_of
 
 __all__ = [
     "CLEARED",

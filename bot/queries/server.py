@@ -5,7 +5,6 @@ from typing import Annotated
 from pydantic import Field
 
 from bot.facts import Say
-from bot.kept.boards import Topic
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
@@ -23,6 +22,7 @@ from bot.queries.saved import (
     Site,
     ZoneName,
 )
+from bot.saved.boards import Topic
 
 __all__ = [
     "SUBJECTS",

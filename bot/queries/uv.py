@@ -4,7 +4,6 @@ from collections.abc import Mapping
 
 from pydantic import Field
 
-from bot.kept.group import NOTHING_OWN, Own
 from bot.language.uv_lamps import UvLamp, find_uv_lamp
 from bot.queries.options import (
     Age,
@@ -24,6 +23,7 @@ from bot.queries.options import (
 )
 from bot.queries.query import Query
 from bot.queries.states import StateNames
+from bot.saved.group import NOTHING_OWN, Own
 
 __all__ = ["DistanceQuery", "TubeQuery", "UviQuery"]
 

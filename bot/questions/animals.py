@@ -5,13 +5,13 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from bot.facts import Name, Say
-from bot.kept.group import Own, OwnAnimal, OwnSubject
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.states import states_told
 from bot.preferences import Context
 from bot.reply import Alarm
+from bot.saved.group import Own, OwnAnimal, OwnSubject
 from calc.animals import (
     Animal,
     OwnLimits,

@@ -20,7 +20,7 @@ from bot.facts import (
     share,
     uvi,
 )
-from bot.kept.group import OwnAnimal, OwnLamp, OwnScreen, OwnTarget
+from bot.saved.group import OwnAnimal, OwnLamp, OwnScreen, OwnTarget
 from calc.animals import Subject
 
 __all__ = [

@@ -6,11 +6,11 @@ from datetime import date
 from enum import Enum, auto
 
 from bot.facts import Hours, Name, Say, Temp, degrees, hours
-from bot.kept.group import Own
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Row, Teller
 from bot.preferences import Context
 from bot.questions.animals import GROUPS_OWN, animal_asked
+from bot.saved.group import Own
 from calc.animals import ANY, Animal, BodyKind, Subject, Target, animals, own_name
 from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind

@@ -4,7 +4,6 @@ import re
 from dataclasses import dataclass, replace
 from functools import cache, cached_property
 
-from bot.kept.group import NOTHING_OWN, Own
 from bot.language.choices import SURFACES
 from bot.language.hearing import Ask, FactName
 from bot.language.hearing.facts import Lid, Placement
@@ -12,6 +11,7 @@ from bot.language.readings import PlacedReading
 from bot.preferences import Context
 from bot.questions.animals import ANY_ANIMAL
 from bot.questions.setup.told import Said, SetUpTold, has_figures
+from bot.saved.group import NOTHING_OWN, Own
 from calc.heat.sources_of_heat import HeatSource, heat_sources
 
 __all__ = ["Asked"]

@@ -3,10 +3,10 @@
 from collections.abc import Mapping
 from functools import cache
 
-from bot.kept.group import NOTHING_OWN, Own
 from bot.language.quantities import Units
 from bot.questions.animals import ANY_ANIMAL, animal_of
 from bot.questions.record import record_of
+from bot.saved.group import NOTHING_OWN, Own
 from calc.animals import Animal, Group, Target, animals
 from calc.limits import Limit, Limits, limits_of
 from calc.naming import Known, named

@@ -3,10 +3,10 @@
 import hashlib
 
 from bot.answering import in_words
-from bot.kept.boards import Topic
 from bot.preferences import Context
 from bot.questions.saved.board_content import board_of, tell_board
 from bot.reply import PartName, Reply
+from bot.saved.boards import Topic
 
 __all__ = ["board_reply", "fingerprint"]
 

@@ -8,8 +8,8 @@ import asyncio
 from collections.abc import Awaitable, Callable, Sequence
 from typing import Final, TypeVar
 
+from bot.database.errors import StoreError
 from bot.serving.failures import note_failure
-from bot.store.errors import StoreError
 
 __all__ = ["EACH_WITHIN_S", "Hands", "Pace"]
 

@@ -17,14 +17,14 @@ from typing import Any, Final, TypeVar
 from cachetools import TTLCache
 
 from bot.asker import merged, names_of, offered
+from bot.database.errors import StoreError
+from bot.database.store import Store
 from bot.desk import Desk
-from bot.kept.counts import Asked
-from bot.kept.group import NOTHING_OWN, Own, ServerSettings, Shown
-from bot.kept.keeper import KeeperSettings
 from bot.preferences import Preferences
 from bot.questions.saved.counting import asked_for
-from bot.store.errors import StoreError
-from bot.store.store import Store
+from bot.saved.counts import Asked
+from bot.saved.group import NOTHING_OWN, Own, ServerSettings, Shown
+from bot.saved.keeper import KeeperSettings
 
 __all__ = ["Asker", "Memory"]
 

@@ -4,8 +4,8 @@ import asyncio
 import logging
 from collections.abc import Awaitable, Callable
 
+from bot.database.errors import StoreUnavailableError
 from bot.serving.failures import note_failure
-from bot.store.errors import StoreUnavailableError
 
 __all__ = ["Rounds"]
 

@@ -9,11 +9,11 @@ from pathlib import Path
 import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
+from bot.database.store import Store, open_store_at
 from bot.operating.stalls import Stalls, watch_stalls
-from bot.store.store import Store, open_store_at
-from tests.bot.store.databases import KINDS, fresh_postgresql, fresh_sqlite
-from tests.bot.store.kept_values import NOW
-from tests.bot.store.large import LARGE
+from tests.bot.database.databases import KINDS, fresh_postgresql, fresh_sqlite
+from tests.bot.database.kept_values import NOW
+from tests.bot.database.large import LARGE
 
 FERN, MOSS = 4_000_000_000_000_000_001, 4_000_000_000_000_000_002
 

@@ -15,10 +15,10 @@ import pytest
 from discord.gateway import DiscordWebSocket
 from pytest_benchmark.fixture import BenchmarkFixture
 
+from bot.database.store import open_store
 from bot.fronts.discord.client import Noonstone
-from bot.kept.reminders import About, ReminderExport
 from bot.preferences import Preferences
-from bot.store.store import open_store
+from bot.saved.reminders import About, ReminderExport
 from tests.discord.cast import FERN
 from tests.discord.world import World
 

@@ -12,12 +12,12 @@ from itertools import islice, product
 from random import Random
 
 from bot.ask import ask
-from bot.kept.keeper import Enclosure, Reading, Setup
 from bot.language.quantities import Units
 from bot.preferences import Context, Preferences
 from bot.questions.animals import animal_asked
 from bot.questions.saved.standing import standing_rows
 from bot.reply import Reply
+from bot.saved.keeper import Enclosure, Reading, Setup
 from bot.saying.voice import voice
 from calc.quantities import Quantity
 

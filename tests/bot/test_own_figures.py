@@ -5,9 +5,9 @@ from datetime import date
 import pytest
 
 from bot.ask import ask
-from bot.kept.group import Own, OwnLamp, OwnScreen, OwnTarget
 from bot.preferences import Preferences
 from bot.reply import Reply
+from bot.saved.group import Own, OwnLamp, OwnScreen, OwnTarget
 from calc.animals import Subject
 from calc.uv.lamp import CLASS_CONSTANT_UVI_M
 

@@ -7,11 +7,11 @@ import pytest
 
 from bot.ask import ask
 from bot.drawing import Side
-from bot.kept.group import Own, OwnLamp
 from bot.preferences import Preferences
 from bot.render.picture import draw
 from bot.render.post import render_post
 from bot.reply import Reply, Value
+from bot.saved.group import Own, OwnLamp
 from calc.animals import animals
 
 LINE = "plan enclosure:48x24x24in lid:solid material:wood room:70F night:62F"

@@ -11,13 +11,13 @@ import pytest
 
 from bot.ask import ask, take_apart
 from bot.commands import COMMANDS
-from bot.kept.keeper import Setup
 from bot.language.quantities import read_length
 from bot.language.units import Units
 from bot.language.words import join_line
 from bot.preferences import Preferences
 from bot.questions.saved.saving import BOUNDED, BeyondKept, tell_beyond, told_ends
 from bot.reply import Reply
+from bot.saved.keeper import Setup
 from bot.saying.voice import voice
 
 NOBODY = Preferences()

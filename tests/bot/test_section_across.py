@@ -6,9 +6,9 @@ from datetime import date
 import pytest
 
 from bot.ask import ask
-from bot.kept.group import Own, OwnLamp
 from bot.preferences import Preferences
 from bot.reply import Reply, Value
+from bot.saved.group import Own, OwnLamp
 
 SECTION = "section reflector:plain screen:none distance:14in enclosure:48x24x24in uvi:3-5"
 

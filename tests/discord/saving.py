@@ -5,9 +5,9 @@ from pathlib import Path
 
 import pytest
 
+from bot.database.store import Store, open_store
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
-from bot.store.store import Store, open_store
 from tests.discord.cast import GARDEN, Person, direct
 from tests.discord.platform import Post
 from tests.discord.world import World

@@ -7,12 +7,12 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
+from bot.database.boards import LEASE
+from bot.database.store import Store
 from bot.fronts.discord.client import Noonstone
-from bot.kept.boards import Board, Topic
-from bot.kept.group import By
-from bot.kept.reminders import Trouble
-from bot.store.boards import LEASE
-from bot.store.store import Store
+from bot.saved.boards import Board, Topic
+from bot.saved.group import By
+from bot.saved.reminders import Trouble
 from tests.discord.answers import is_card, post_text
 from tests.discord.cast import ALL_RIGHTS, GARDEN, PEBBLE, PIN_MESSAGES, SEND_MESSAGES
 from tests.discord.payloads import message, user

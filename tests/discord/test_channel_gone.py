@@ -5,8 +5,8 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from bot.kept.reminders import State
-from bot.store.store import Store
+from bot.database.store import Store
+from bot.saved.reminders import State
 from tests.discord.cast import FERN, GARDEN, PEBBLE
 from tests.discord.saving import Keeper, keeper, messages_to, store
 from tests.discord.test_boards import posted, standing

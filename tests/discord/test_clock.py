@@ -4,8 +4,8 @@ import time
 from datetime import UTC, datetime, timedelta
 from inspect import signature
 
+from bot.database.store import Store
 from bot.serving.allowance import Limits
-from bot.store.store import Store
 from tests.discord.cast import FERN
 from tests.discord.saving import Keeper, keeper, messages_to, store
 from tests.discord.world import World

@@ -7,9 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from bot.database import FILE_NAME, engine
+from bot.database.store import Store
 from bot.fronts.discord.watching import watched
-from bot.store import FILE_NAME, database
-from bot.store.store import Store
 from tests.discord.answers import Answer
 from tests.discord.saving import Keeper, keeper, store
 from tests.discord.test_watching import fetched, free_port
@@ -24,8 +24,8 @@ NOT_JUST_NOW = "Saved data cannot be reached just now; every other question stil
 
 @pytest.fixture
 def _no_patience(monkeypatch: pytest.MonkeyPatch) -> None:
-    pragmas = ("PRAGMA busy_timeout = 50", *database._PRAGMAS[1:])
-    monkeypatch.setattr(database, "_PRAGMAS", pragmas)
+    pragmas = ("PRAGMA busy_timeout = 50", *engine._PRAGMAS[1:])
+    monkeypatch.setattr(engine, "_PRAGMAS", pragmas)
 
 
 def file_of(tmp_path: Path) -> Path:

@@ -4,10 +4,10 @@ from pathlib import Path
 
 import pytest
 
+from bot.database.store import open_store_at
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
-from bot.store.store import open_store_at
-from tests.bot.store.refusing import REFUSALS, Refusal, refusing
+from tests.bot.database.refusing import REFUSALS, Refusal, refusing
 from tests.discord.cast import MOSS, PEBBLE
 from tests.discord.test_database_lost import BOX, NOT_JUST_NOW, TUBE
 from tests.discord.world import World

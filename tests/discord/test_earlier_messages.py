@@ -11,10 +11,10 @@ from pathlib import Path
 
 import pytest
 
+from bot.database.store import Store
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
 from bot.serving.studio import Studio
-from bot.store.store import Store
 from tests.discord.answers import FORM, post_buttons
 from tests.discord.artists import told
 from tests.discord.cast import FERN, MOSS, Place, direct, in_server

@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
+from bot.database.store import open_store
 from bot.fronts.discord.client import Noonstone
-from bot.kept.reminders import About, ReminderExport, State
 from bot.preferences import Preferences
+from bot.saved.reminders import About, ReminderExport, State
 from bot.serving.studio import Studio
-from bot.store.store import open_store
 from tests.discord.answers import Answer
 from tests.discord.artists import never
 from tests.discord.cast import FERN

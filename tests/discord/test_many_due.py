@@ -7,14 +7,14 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
+from bot.database.errors import StoreUnavailableError
+from bot.database.store import Store
 from bot.fronts.discord.upkeep import _REMINDING
 from bot.fronts.discord.watching import watched
-from bot.kept.reminders import Reminder, State
+from bot.saved.reminders import Reminder, State
 from bot.serving import hands as hands_module
 from bot.serving import rounds
 from bot.serving.hands import Hands, Pace
-from bot.store.errors import StoreUnavailableError
-from bot.store.store import Store
 from tests.discord.cast import FERN, GARDEN, PEBBLE, Person
 from tests.discord.platform import Fault
 from tests.discord.saving import Keeper, keeper, messages_to, store

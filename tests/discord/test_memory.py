@@ -6,9 +6,9 @@ from contextlib import asynccontextmanager
 import pytest
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from bot.database.engine import Database
+from bot.database.store import Store
 from bot.language.quantities import Units
-from bot.store.database import Database
-from bot.store.store import Store
 from tests.discord.cast import FERN, MOSS
 from tests.discord.saving import Keeper, keeper, store
 from tests.discord.world import World

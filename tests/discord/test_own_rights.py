@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from bot.store.store import Store
+from bot.database.store import Store
 from tests.discord.cast import (
     BOT_RIGHTS,
     FERN,

@@ -7,10 +7,10 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from bot.kept.reminders import About, Reminder, ReminderExport, State, Trouble
+from bot.database.reminders import LEASE
+from bot.database.store import Store
 from bot.language.tongue import Tongue
-from bot.store.reminders import LEASE
-from bot.store.store import Store
+from bot.saved.reminders import About, Reminder, ReminderExport, State, Trouble
 from tests.discord.answers import post_buttons
 from tests.discord.cast import FERN, GARDEN, MOSS, Person, direct
 from tests.discord.platform import Fault

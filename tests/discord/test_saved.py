@@ -12,17 +12,17 @@ import pytest
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.commands import STORED_COMMANDS
+from bot.database.engine import Database
+from bot.database.errors import StoreUnavailableError
+from bot.database.store import Store
 from bot.drawing import Drawing
 from bot.fronts.discord.client import Noonstone
-from bot.kept.counts import Asked
-from bot.kept.group import By, Shown
 from bot.language.quantities import Units
 from bot.menu import STORED_GROUPS
 from bot.preferences import Preferences
+from bot.saved.counts import Asked
+from bot.saved.group import By, Shown
 from bot.serving.studio import Studio
-from bot.store.database import Database
-from bot.store.errors import StoreUnavailableError
-from bot.store.store import Store
 from tests.discord.artists import hopeless, told
 from tests.discord.cast import (
     FERN,

@@ -7,14 +7,14 @@ from pathlib import Path
 import pytest
 
 from bot import guide
+from bot.database.counts import Counts
+from bot.database.errors import StoreUnavailableError
+from bot.database.store import Store
 from bot.drawing import Drawing
 from bot.fronts.discord.client import Noonstone
-from bot.kept.counts import Asked
 from bot.preferences import Preferences
+from bot.saved.counts import Asked
 from bot.serving.studio import Studio
-from bot.store.counts import Counts
-from bot.store.errors import StoreUnavailableError
-from bot.store.store import Store
 from tests.discord.artists import hopeless, told
 from tests.discord.cast import BURROW, FERN, GARDEN, PEBBLE, direct, in_server
 from tests.discord.message_limits import message_breaches

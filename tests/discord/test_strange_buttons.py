@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
+from bot.database.store import Store, open_store
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
-from bot.store.store import Store, open_store
 from tests.discord.answers import post_buttons
 from tests.discord.message_limits import message_breaches
 from tests.discord.world import World

@@ -10,11 +10,11 @@ from tempfile import TemporaryDirectory
 
 from bot.ask_stored import ask_stored, ask_stored_options
 from bot.commands import ALL_COMMANDS
+from bot.database.address import sqlite_address
+from bot.database.store import open_store_at
 from bot.desk import Desk
 from bot.preferences import Preferences
 from bot.reply import Reply
-from bot.store.address import sqlite_address
-from bot.store.store import open_store_at
 from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_harmless
 from tests.fuzz.pool import given_of

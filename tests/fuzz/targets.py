@@ -18,12 +18,12 @@ from bot.dangers import hazards, listen
 from bot.fronts.discord.buttons import BUTTONS, SwapButton
 from bot.fronts.discord.forms import EditButton, form_for
 from bot.fronts.discord.question import IN_MESSAGE, Question
-from bot.kept.group import ServerExport
-from bot.kept.keeper import KeeperExport
 from bot.language.hearing import hear
 from bot.preferences import Preferences
 from bot.questions.setup.told import kept_names
 from bot.render.escaping import units_long
+from bot.saved.group import ServerExport
+from bot.saved.keeper import KeeperExport
 from tests.bot.refusing import said
 from tests.discord.limits import autocomplete_breaches
 from tests.discord.message_limits import modal_breaches

@@ -17,14 +17,14 @@ from bot.asker import merged
 from bot.facts import Say
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, guarded, send
-from bot.kept.boards import Board, BoardState, Look
-from bot.kept.keeper import KeeperSettings
-from bot.kept.reminders import Trouble
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
 from bot.preferences import Context
 from bot.render.post import MOST_TEXT, render_post
 from bot.reply import Reply
+from bot.saved.boards import Board, BoardState, Look
+from bot.saved.keeper import KeeperSettings
+from bot.saved.reminders import Trouble
 from bot.saying.voice import voice
 from bot.serving.boards import board_reply, fingerprint
 from bot.serving.hands import EACH_WITHIN_S, Hands

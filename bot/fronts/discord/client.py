@@ -12,6 +12,7 @@ from typing import Any
 
 import discord
 
+from bot.database.store import Store
 from bot.fronts.discord.answering import Answers, Way, warm_up
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.forms import take_form
@@ -35,18 +36,17 @@ from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import clickable, sync_when_changed
 from bot.fronts.discord.talking import Addressed, Talk
 from bot.fronts.discord.upkeep import Upkeep
-from bot.kept.group import Shown
 from bot.language.quantities import Units
 from bot.operating.metrics import Metrics
 from bot.preferences import OFFERED, Preferences
 from bot.reply import PartName
+from bot.saved.group import Shown
 from bot.serving.allowance import Allowance, Limits
 from bot.serving.failures import note_failure
 from bot.serving.flight import InFlight
 from bot.serving.memory import Memory
 from bot.serving.studio import Studio
 from bot.settings import Shards
-from bot.store.store import Store
 
 __all__ = ["Noonstone"]
 

@@ -9,7 +9,7 @@ import discord
 
 from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import Attached, Message, is_own, send, sent
-from bot.kept.group import Shown
+from bot.saved.group import Shown
 from bot.serving.allowance import Allowance
 
 __all__ = ["STAYS_PRIVATE", "Pings", "attached_to", "may_change", "post_once"]

@@ -15,16 +15,16 @@ import aiohttp
 import discord
 
 from bot.asker import preferred
+from bot.database.errors import StoreError
 from bot.desk import Desk
 from bot.facts import Moment, Say
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
 from bot.fronts.discord.their_clock import OnTheirClock
-from bot.kept.reminders import Due, Reminder, Trouble
 from bot.questions.saved.reminder import PutOff, due_said, remembered
 from bot.render.escaping import escape
+from bot.saved.reminders import Due, Reminder, Trouble
 from bot.serving.hands import EACH_WITHIN_S, Hands
-from bot.store.errors import StoreError
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone

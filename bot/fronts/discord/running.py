@@ -12,6 +12,8 @@ from typing import Final
 import aiohttp
 import discord
 
+from bot.database.errors import StoreError
+from bot.database.store import Store, open_store_soon
 from bot.fronts.discord.client import Noonstone
 from bot.fronts.discord.quiet import keep_the_library_quiet
 from bot.fronts.discord.watching import watched
@@ -20,8 +22,6 @@ from bot.preferences import Preferences
 from bot.serving.allowance import Limits
 from bot.serving.studio import Studio
 from bot.settings import Settings
-from bot.store.errors import StoreError
-from bot.store.store import Store, open_store_soon
 
 __all__ = ["run"]
 

@@ -10,6 +10,7 @@ from discord import app_commands
 from bot.ask_stored import ask_stored_options
 from bot.command import Command
 from bot.commands import STORED_COMMANDS
+from bot.database.errors import StoreError
 from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.localised import in_menu
@@ -32,7 +33,6 @@ from bot.questions.saved.files import MOST_IMPORT
 from bot.render.post import MOST_CARD, MOST_TEXT, render_post
 from bot.reply import Reply
 from bot.serving.memory import Memory
-from bot.store.errors import StoreError
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone

@@ -22,11 +22,11 @@ from bot.fronts.discord.answering import Way
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, view_of
 from bot.fronts.discord.show import ShowButton
-from bot.kept.group import Shown
 from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.render.post import asked_of
 from bot.reply import PartName
+from bot.saved.group import Shown
 from bot.saying.voice import voice
 from bot.serving.failures import note_failure
 from bot.serving.memory import Asker

@@ -6,12 +6,12 @@ import secrets
 from collections.abc import Collection
 from typing import TYPE_CHECKING, Final
 
+from bot.database.errors import StoreError
 from bot.fronts.discord.boards import show_boards
 from bot.fronts.discord.reminders import deliver_due
 from bot.serving.hands import Hands, Pace
 from bot.serving.memory import Memory
 from bot.serving.rounds import Rounds
-from bot.store.errors import StoreError
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone

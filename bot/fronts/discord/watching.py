@@ -5,9 +5,9 @@ from collections.abc import AsyncIterator, Mapping
 from contextlib import asynccontextmanager
 from typing import TYPE_CHECKING
 
+from bot.database.standing import is_reachable
 from bot.operating.health import serve_health
 from bot.operating.stalls import Stalls, watch_stalls
-from bot.store.standing import is_reachable
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone

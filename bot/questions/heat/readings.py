@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from bot.facts import Diff, Power, Say, Share, Temp, degrees, kelvins, share, watts
-from bot.kept.group import Own
 from bot.language.quantities import Measure
 from bot.questions.heat.shared import aimed, has_best
 from bot.questions.shared import known_by
+from bot.saved.group import Own
 from calc.animals import Animal, Subject, Target
 from calc.heat.basking import MOST_DIMMING
 from calc.heat.mending import HeatChange

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from bot.facts import Say
-from bot.kept.boards import Topic
 from bot.layered import Brief, Care, Layered, Table
 from bot.preferences import Context
 from bot.queries.card import CardQuery
@@ -15,6 +14,7 @@ from bot.questions.general.needs_facts import Needs, OneNeed, needs
 from bot.questions.saved.unable import unable
 from bot.questions.uv import card as cards
 from bot.questions.uv.card_table import Card, card
+from bot.saved.boards import Topic
 from calc.animals import animal_name
 
 __all__ = ["Board", "FirstDay", "GuideBoard", "board_of", "tell_board"]

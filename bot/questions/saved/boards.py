@@ -7,9 +7,6 @@ from enum import Enum, auto
 from bot.command import Command
 from bot.desk import PINNING, Desk
 from bot.facts import Name, Say, Says
-from bot.kept import boards as kept
-from bot.kept.boards import BoardState, Topic
-from bot.kept.reminders import Trouble
 from bot.language.words import join_line
 from bot.layered import Brief, Care, Layered, Table, Weight
 from bot.preferences import Context
@@ -18,6 +15,9 @@ from bot.questions.animals import animal_asked
 from bot.questions.saved.board_content import Board, board_of, tell_board
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import name_of
+from bot.saved import boards as kept
+from bot.saved.boards import BoardState, Topic
+from bot.saved.reminders import Trouble
 
 __all__ = [
     "BOARD_LIST",

@@ -11,7 +11,6 @@ from bot.asker import today
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Diff, Say, Says, Share, Uvi, kelvins, share, uvi
-from bot.kept.keeper import KEPT_AS, Reading
 from bot.layered import Brief, Layered, Table
 from bot.preferences import Context
 from bot.queries.mine import CompareQuery
@@ -19,6 +18,7 @@ from bot.questions.saved.enclosures import enclosure_asked
 from bot.questions.saved.reading import ReadOnce, day_of, read_once, read_said, what_said
 from bot.questions.saved.refused import Why, refused
 from bot.questions.saved.showing import day_said
+from bot.saved.keeper import KEPT_AS, Reading
 from calc.quantities import Quantity
 
 __all__ = ["MINE_COMPARE", "Changed", "Compared", "compare", "tell_compare"]

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from bot import guide
-from bot.kept.counts import Asked
+from bot.saved.counts import Asked
 from calc.naming import find
 
 __all__ = ["asked_for"]

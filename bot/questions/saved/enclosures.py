@@ -8,13 +8,13 @@ from dataclasses import dataclass
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Says
-from bot.kept.keeper import Enclosure
 from bot.language.names import closest
 from bot.layered import Brief, Layered
 from bot.preferences import Context
 from bot.queries.mine import RemoveQuery
 from bot.questions.saved.refused import Why, refused
 from bot.refusal import RefusedError
+from bot.saved.keeper import Enclosure
 
 __all__ = ["MINE_REMOVE", "EnclosureGone", "enclosure_asked", "remove", "tell_removed"]
 

@@ -8,11 +8,11 @@ from pydantic import ValidationError
 from pydantic_core import ErrorDetails
 
 from bot.facts import Say
-from bot.kept.values import Kept
 from bot.language.shown import shown
 from bot.layered import Brief, Layered
 from bot.refusal import RefusedError
 from bot.reply import Document
+from bot.saved.values import Kept
 
 __all__ = [
     "MOST_IMPORT",

@@ -7,7 +7,6 @@ from enum import Enum, auto
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
-from bot.kept.group import ServerExport, Shown
 from bot.language.tongue import Tongue
 from bot.language.units import Units
 from bot.layered import Brief, Layered, Row
@@ -25,6 +24,7 @@ from bot.questions.owned import (
 )
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import name_of
+from bot.saved.group import ServerExport, Shown
 
 __all__ = [
     "SERVER_ANSWERS",

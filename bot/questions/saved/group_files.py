@@ -6,13 +6,13 @@ from dataclasses import dataclass
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Says
-from bot.kept.group import ServerExport
 from bot.layered import Brief, Layered
 from bot.preferences import Context
 from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.questions.saved.files import document_of, read_file
 from bot.questions.saved.unable import server_of
 from bot.reply import Document
+from bot.saved.group import ServerExport
 
 __all__ = [
     "SERVER_EXPORT",

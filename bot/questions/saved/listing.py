@@ -10,13 +10,13 @@ from datetime import date
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
-from bot.kept.keeper import Enclosure
-from bot.kept.reminders import State
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.mine import ListQuery
 from bot.questions.saved.reminder import Remembered, remembered
 from bot.questions.shared import name_of
+from bot.saved.keeper import Enclosure
+from bot.saved.reminders import State
 
 __all__ = ["MINE_LIST", "KeptBox", "KeptOfMine", "list_", "tell_list"]
 

@@ -8,14 +8,14 @@ from enum import Enum
 from bot.command import Command
 from bot.desk import LOCAL, Desk
 from bot.facts import Name, Say, Says
-from bot.kept.boards import Topic
-from bot.kept.group import Change, OwnAnimal, OwnLamp, OwnScreen, OwnTarget, Shown
 from bot.layered import Brief, Layered, Table
 from bot.preferences import Context
 from bot.queries.server import ShowQuery
 from bot.questions.owned import animal_told, lamp_told, screen_told, target_told
 from bot.questions.saved.unable import server_of
 from bot.questions.shared import name_of
+from bot.saved.boards import Topic
+from bot.saved.group import Change, OwnAnimal, OwnLamp, OwnScreen, OwnTarget, Shown
 
 __all__ = ["SERVER_CHANGES", "changes", "tell_changes"]
 

@@ -12,15 +12,6 @@ from pydantic import ValidationError
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
-from bot.kept.group import (
-    LIMITS_IN_ORDER,
-    UVI_ABOVE_ZERO,
-    OwnAnimal,
-    OwnRange,
-    OwnSubject,
-    bounds_of,
-    limit_bounds,
-)
 from bot.layered import Brief, Care, Layered, Row
 from bot.preferences import Context
 from bot.queries.own_ranges import of_option, range_read, uvi_limit_read, warmth_read
@@ -31,6 +22,15 @@ from bot.questions.saved.own_names import check_name
 from bot.questions.saved.own_targets import OutOfOrder, in_order
 from bot.questions.saved.own_uv import KEPT_NEXT
 from bot.questions.saved.unable import server_of, unable
+from bot.saved.group import (
+    LIMITS_IN_ORDER,
+    UVI_ABOVE_ZERO,
+    OwnAnimal,
+    OwnRange,
+    OwnSubject,
+    bounds_of,
+    limit_bounds,
+)
 from calc.animals import Subject
 from calc.limits import Limit, limits_of
 

@@ -6,8 +6,6 @@ from enum import Enum, auto
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
-from bot.kept.boards import Topic
-from bot.kept.group import Figure, Own, OwnAnimal, OwnTarget
 from bot.language.shown import shown
 from bot.layered import Brief, Care, Layered
 from bot.preferences import Context
@@ -17,6 +15,8 @@ from bot.questions.saved.own_targets import SUBJECTS
 from bot.questions.saved.own_uv import KEPT_NEXT
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import animal_name, name_of
+from bot.saved.boards import Topic
+from bot.saved.group import Figure, Own, OwnAnimal, OwnTarget
 from calc.animals import Subject, own_slug
 
 __all__ = ["SERVER_REMOVE", "remove", "tell_removed"]

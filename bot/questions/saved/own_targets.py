@@ -6,7 +6,6 @@ from typing import Final
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Name, Say, Says
-from bot.kept.group import OwnSubject, OwnTarget, bounds_of
 from bot.layered import Brief, Care, Layered
 from bot.preferences import Context
 from bot.queries.own_ranges import of_option, range_read, value_read
@@ -16,6 +15,7 @@ from bot.questions.owned import range_told, value_told
 from bot.questions.saved.own_uv import KEPT_NEXT
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import animal_name
+from bot.saved.group import OwnSubject, OwnTarget, bounds_of
 from calc.animals import Animal, Subject, own_name
 
 __all__ = ["SERVER_TARGET", "SUBJECTS", "OutOfOrder", "in_order", "target", "tell_target"]

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Say, Says
-from bot.kept.group import OwnLamp, OwnScreen
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import read_tube_strength
 from bot.language.readings import PlacedReading
@@ -22,6 +21,7 @@ from bot.questions.uv.lamp_asked import engine_readings, screen_asked
 from bot.questions.uv.length_asked import lit_length
 from bot.questions.uv.readings import LampRead, again_briefly, off_briefly, off_told
 from bot.questions.uv.readings_off import OffBy, off_of
+from bot.saved.group import OwnLamp, OwnScreen
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
 from calc.uv.meter import MeterFit, Reading, fit_readings, screen_from_readings
 from calc.uv.point import Shape

@@ -12,7 +12,6 @@ from datetime import date
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Says
-from bot.kept.keeper import KeeperExport
 from bot.language.tongue import Tongue
 from bot.language.units import Units
 from bot.layered import Brief, Layered, Row
@@ -21,6 +20,7 @@ from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery, PreferQuery
 from bot.queries.saved import NONE, Cleared
 from bot.questions.saved.files import document_of, read_file
 from bot.reply import Document
+from bot.saved.keeper import KeeperExport
 
 __all__ = [
     "MINE_EXPORT",

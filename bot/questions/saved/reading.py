@@ -13,7 +13,6 @@ from bot.asker import today
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Length, Say, Says, Temp, Uvi, degrees, metres, uvi
-from bot.kept.keeper import KEPT_AS, Enclosure, Reading, kept_quantity
 from bot.language.dates import read_date
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Brief, Layered, Row
@@ -21,6 +20,7 @@ from bot.preferences import Context
 from bot.queries.mine import ReadingQuery, UnreadQuery
 from bot.questions.saved.enclosures import enclosure_asked
 from bot.questions.saved.refused import Why, refused
+from bot.saved.keeper import KEPT_AS, Enclosure, Reading, kept_quantity
 from calc.quantities import Quantity
 
 __all__ = [

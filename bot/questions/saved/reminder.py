@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bot.facts import Moment, Say
-from bot.kept.reminders import About, Reminder, State, Trouble
+from bot.saved.reminders import About, Reminder, State, Trouble
 
 __all__ = ["PutOff", "Remembered", "due_said", "remembered"]
 

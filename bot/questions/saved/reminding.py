@@ -8,8 +8,6 @@ from bot.asker import local_now
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Say, Says
-from bot.kept.keeper import Enclosure
-from bot.kept.reminders import About, ReminderExport
 from bot.language.errors import NotUnderstoodError
 from bot.language.moments import read_moment
 from bot.language.zones import read_zone
@@ -22,6 +20,8 @@ from bot.questions.saved.refused import Why, refused
 from bot.questions.saved.reminder import Remembered, remembered
 from bot.questions.saved.trend import next_reading_day
 from bot.refusal import RefusedError
+from bot.saved.keeper import Enclosure
+from bot.saved.reminders import About, ReminderExport
 from calc.uv.decline import READ_AGAIN_DAYS, REPLACE_AFTER_DAYS
 
 __all__ = [

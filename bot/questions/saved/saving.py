@@ -12,7 +12,6 @@ from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Bound as Rounded
 from bot.facts import Length, Say, Says, Share, metres, share
-from bot.kept.keeper import Setup
 from bot.language import screens as typed
 from bot.language.hearing import FactName
 from bot.language.lamps import OtherLamp
@@ -27,6 +26,7 @@ from bot.questions.setup.read import unclear_said
 from bot.questions.setup.told import SetUpTold, told_by
 from bot.questions.uv.length_asked import tube_length_m
 from bot.refusal import RefusedError
+from bot.saved.keeper import Setup
 
 __all__ = [
     "BOUNDED",

@@ -9,12 +9,12 @@ from datetime import date
 from enum import Enum, auto
 
 from bot.facts import Length, Name, Say, Share, metres, share
-from bot.kept.keeper import KeptScreen, Setup
 from bot.language.uv_lamps import UvLamp
 from bot.language.words import join_line
 from bot.layered import Row
 from bot.questions.shared import name_of
 from bot.questions.uv.shared import Between, Net
+from bot.saved.keeper import KeptScreen, Setup
 from calc.animals import animal_name
 from calc.uv.lamp import Fixture
 from calc.uv.screen import Weave, open_area

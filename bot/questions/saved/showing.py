@@ -11,7 +11,6 @@ from datetime import date, timedelta
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Length, Say, Says
-from bot.kept.keeper import KEPT_AS, Enclosure, Reading
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.mine import NamedQuery
@@ -21,6 +20,7 @@ from bot.questions.saved.setup import SetupTold, question_of, setup_rows, setup_
 from bot.questions.saved.standing import standing_rows
 from bot.questions.saved.trend import Reckoned, trend_of
 from bot.questions.uv.decline import tell_fading
+from bot.saved.keeper import KEPT_AS, Enclosure, Reading
 from calc.quantities import Quantity
 
 __all__ = ["MINE_SHOW", "BoxShown", "OnDay", "day_said", "show", "tell_show"]

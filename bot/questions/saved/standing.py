@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bot.facts import Say, Uvi, uvi
-from bot.kept.keeper import KEPT_AS, Enclosure, Reading
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Row
 from bot.preferences import Context
@@ -15,6 +14,7 @@ from bot.questions.animals import animal_asked
 from bot.questions.heat.readings import reading_told
 from bot.questions.saved.reading import ReadOnce, last_said, read_once, read_said
 from bot.questions.uv.judged import judged_uvi_read
+from bot.saved.keeper import KEPT_AS, Enclosure, Reading
 from calc.animals import Animal, animal_name
 from calc.heat.readings import finding_for
 from calc.judgement import Verdict

@@ -6,7 +6,6 @@ from datetime import timedelta
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Say, Says
-from bot.kept.counts import Asked
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.server import StatsQuery
@@ -22,6 +21,7 @@ from bot.questions.saved.stats_picture import stats_picture
 from bot.questions.saved.unable import server_of
 from bot.questions.saved.weekly import passed_by, tallied
 from bot.reply import Picture
+from bot.saved.counts import Asked
 
 __all__ = ["SERVER_STATS", "stats", "tell_stats"]
 

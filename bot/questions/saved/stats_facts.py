@@ -5,9 +5,9 @@ from datetime import date
 
 from bot import guide
 from bot.facts import Name, Say
-from bot.kept.counts import Asked
 from bot.questions.saved.weekly import LEAST_POINTED, OPENED_ONCE_IN, Passed, Tallied, Week
 from bot.questions.shared import name_of
+from bot.saved.counts import Asked
 
 __all__ = [
     "CountNames",

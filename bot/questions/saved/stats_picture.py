@@ -6,11 +6,11 @@ from datetime import date
 
 from bot.drawing import Course, Tally, TallyGroup, TallyRow
 from bot.facts import Say, Says
-from bot.kept.counts import Asked
 from bot.layered import Teller
 from bot.questions.saved.stats_facts import CountAnimal, CountNames, CountText, PagePassed, Stats
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
+from bot.saved.counts import Asked
 
 __all__ = ["stats_picture"]
 

@@ -4,11 +4,11 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.facts import Length, metres
-from bot.kept.keeper import Enclosure, Reading
 from bot.language.errors import NotUnderstoodError
 from bot.language.uv_lamps import TUBES
 from bot.preferences import Context
 from bot.questions.uv.fading import Fading, fading
+from bot.saved.keeper import Enclosure, Reading
 from calc.animals import animal_name
 from calc.quantities import Quantity
 from calc.uv.dated import DatedReading, at_one_place

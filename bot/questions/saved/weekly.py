@@ -5,7 +5,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from bot.kept.counts import Asked, Count, monday_of, week_of
+from bot.saved.counts import Asked, Count, monday_of, week_of
 
 __all__ = [
     "LEAST_POINTED",

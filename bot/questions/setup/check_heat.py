@@ -4,7 +4,6 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from bot.facts import Diff, Say, degrees, kelvins
-from bot.kept.group import Own
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import Thermometer
 from bot.questions.heat.readings import (
@@ -21,6 +20,7 @@ from bot.questions.setup.check_lamps import lamps_part
 from bot.questions.setup.check_light import hours_part, night_part
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency, find_out, sign
 from bot.questions.setup.told import SetUpTold
+from bot.saved.group import Own
 from calc.animals import Animal
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.mending import Surroundings

@@ -3,13 +3,13 @@
 from dataclasses import dataclass
 
 from bot.facts import Hours, Say, Temp, degrees, hours
-from bot.kept.group import Own
 from bot.language.hearing import FactName
 from bot.questions.heat.readings import do_said, step_said, step_told
 from bot.questions.heat.shared import aimed, has_best
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency
 from bot.questions.setup.told import SetUpTold
 from bot.questions.shared import known_by
+from bot.saved.group import Own
 from calc.animals import Animal, Subject
 from calc.heat.judge import Step
 from calc.heat.night import NightDecision, night_plan

@@ -4,7 +4,6 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from bot.facts import Bound, Length, Name, Say, Uvi, metres, uvi
-from bot.kept.group import Own
 from bot.language.hearing import FactName
 from bot.language.quantities import Measure
 from bot.language.uv_lamps import UvLamp
@@ -12,6 +11,7 @@ from bot.questions.setup.check_cases import length_said
 from bot.questions.setup.check_parts import Missing
 from bot.questions.setup.told import Said, SetUpTold
 from bot.questions.shared import known_by
+from bot.saved.group import Own
 from calc.animals import Animal, Subject
 from calc.judgement import Verdict
 from calc.uv.placement import COMFORTABLE_MINIMUM_M

@@ -19,7 +19,6 @@ from bot.facts import (
     uvi,
     watts,
 )
-from bot.kept.group import Own
 from bot.language import screens as typed
 from bot.questions.heat.shared import aimed
 from bot.questions.setup.plan_asked import Floor, PlanAsked, PlanAssumed
@@ -27,6 +26,7 @@ from bot.questions.setup.plan_heat import DayHeat, PlanHeat, heat_planned
 from bot.questions.shared import animal_name, known_by
 from bot.questions.uv.shared import Between, Wish, between_told
 from bot.questions.uv.tubes import Tube, Whose, tube_told
+from bot.saved.group import Own
 from calc.animals import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.setup.light import Held, Obstacle

@@ -4,10 +4,10 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from bot.facts import Length, Power, Say, Temp, degrees, metres, watts
-from bot.kept.group import Own
 from bot.questions.heat.shared import aimed
 from bot.questions.setup.plan_asked import PlanAsked
 from bot.questions.shared import known_by
+from bot.saved.group import Own
 from calc.animals import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.heat.first_wattage import LampShape

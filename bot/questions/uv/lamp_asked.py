@@ -9,7 +9,6 @@ from dataclasses import dataclass
 
 from bot.dangers.past_limits import alarms_past
 from bot.facts import Say
-from bot.kept.group import OwnLamp
 from bot.language import screens as typed
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import Fixture as TypedFixture
@@ -26,6 +25,7 @@ from bot.questions.shared import limits_for
 from bot.questions.uv.harmless import check_it_cannot_harm
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.unlit import under_no_lamp
+from bot.saved.group import OwnLamp
 from calc.animals import Animal
 from calc.limits import Met, any_limits
 from calc.uncertainty import Doubt, Estimate

@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 
 from bot.ask_stored import ask_stored
+from bot.database.store import Store, open_store
 from bot.desk import Desk
 from bot.preferences import Preferences
 from bot.reply import Reply
-from bot.store.store import Store, open_store
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN
 
 NOW = datetime(2026, 5, 4, 12, 0, tzinfo=UTC)

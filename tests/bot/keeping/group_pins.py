@@ -14,11 +14,11 @@ from tempfile import TemporaryDirectory
 from typing import Any
 
 from bot.ask_stored import ask_stored
+from bot.database.store import Store, open_store
 from bot.desk import Desk
-from bot.kept.counts import Asked
 from bot.preferences import Language, Preferences
 from bot.reply import Reply
-from bot.store.store import Store, open_store
+from bot.saved.counts import Asked
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN
 from tests.bot.saying import pinning
 

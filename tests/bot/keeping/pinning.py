@@ -12,11 +12,11 @@ from pathlib import Path
 from typing import Any
 
 from bot.ask_stored import ask_stored
+from bot.database.store import Store, open_store
 from bot.desk import Desk
 from bot.language.units import Units
 from bot.preferences import Language, Preferences
 from bot.reply import Reply
-from bot.store.store import Store, open_store
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN
 from tests.bot.saying import pinning
 

@@ -10,13 +10,13 @@ import pytest
 
 from bot.commands import STORED_COMMANDS
 from bot.completion import complete, complete_line
+from bot.database.counts import Counts
+from bot.database.errors import StoreUnavailableError
 from bot.fronts.backups import back_up_now, restore_now
 from bot.fronts.local import LocalDesk
 from bot.menu import STORED_GROUPS
 from bot.preferences import Preferences
 from bot.reply import Reply
-from bot.store.counts import Counts
-from bot.store.errors import StoreUnavailableError
 from tests.bot import program
 
 

@@ -11,6 +11,7 @@ from bot.ask import ask as ask_purely
 from bot.ask_stored import ask_stored
 from bot.command import Command
 from bot.commands import STORED_COMMANDS
+from bot.database.store import Store
 from bot.desk import Desk
 from bot.language.quantities import Units
 from bot.preferences import Preferences
@@ -19,7 +20,6 @@ from bot.render.post import render_post
 from bot.render.terminal import render_terminal
 from bot.render.text import render_text
 from bot.reply import Reply
-from bot.store.store import Store
 from tests.bot.keeping.conftest import Ask
 from tests.bot.keeping.people import FERN, MOSS, row, whole
 

@@ -5,14 +5,14 @@ from typing import Any
 
 import pytest
 
-from bot.kept.group import ServerExport
-from bot.kept.keeper import KeeperExport
 from bot.language.units import Units
 from bot.preferences import LANGUAGES
 from bot.questions.saved.files import MOST_IMPORT, document_of, read_file
 from bot.refusal import RefusedError
+from bot.saved.group import ServerExport
+from bot.saved.keeper import KeeperExport
 from bot.saying.voice import voice
-from tests.bot.store.large import FULL_KEEPER, FULL_SERVER
+from tests.bot.database.large import FULL_KEEPER, FULL_SERVER
 from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_plain
 

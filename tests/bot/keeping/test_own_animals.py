@@ -9,10 +9,10 @@ from bot.ask import ask_options
 from bot.asker import names_of
 from bot.commands import COMMANDS
 from bot.completion import complete
-from bot.kept.group import ServerExport
+from bot.database.store import Store
 from bot.preferences import Preferences
 from bot.routes.examples import examples_for
-from bot.store.store import Store
+from bot.saved.group import ServerExport
 from tests.bot.keeping.conftest import Ask
 from tests.bot.keeping.people import GARDEN, row, whole
 

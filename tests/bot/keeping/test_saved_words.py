@@ -10,10 +10,10 @@ import pytest
 
 from bot.brief import MOST_LINES, phone_lines
 from bot.commands import command_at
+from bot.database.store import open_store
 from bot.language.units import Units
 from bot.preferences import LANGUAGES, Language
 from bot.reply import Reply, Role
-from bot.store.store import open_store
 from tests.bot.keeping import pinning
 from tests.bot.saying.test_briefs import MOST_WORDS, figures
 

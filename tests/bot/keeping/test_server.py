@@ -6,14 +6,14 @@ from datetime import timedelta
 import pytest
 
 from bot.ask import ask as ask_purely
-from bot.kept.boards import Topic
-from bot.kept.counts import Asked
-from bot.kept.group import ServerExport
+from bot.database.store import Store
 from bot.language.units import Units
 from bot.preferences import Context, Preferences
 from bot.questions.saved.counting import asked_for
+from bot.saved.boards import Topic
+from bot.saved.counts import Asked
+from bot.saved.group import ServerExport
 from bot.serving.boards import board_reply, fingerprint
-from bot.store.store import Store
 from tests.bot.keeping.conftest import NOW, Ask
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN, row, whole
 

@@ -8,15 +8,15 @@ import pytest
 from bot.ask import ask as ask_purely
 from bot.command import Command
 from bot.commands import COMMANDS
+from bot.database.store import Store
 from bot.drawing import Tally
 from bot.guide import pages
-from bot.kept.counts import Asked
 from bot.preferences import Preferences
 from bot.questions.uv.curves import MOST_ALT
 from bot.render.picture import draw
 from bot.render.post import render_post
 from bot.reply import Reply
-from bot.store.store import Store
+from bot.saved.counts import Asked
 from calc.animals import animals
 from tests.bot.keeping.conftest import NOW, Ask
 from tests.bot.keeping.people import FERN, GARDEN, row, whole

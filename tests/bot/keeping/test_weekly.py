@@ -6,8 +6,8 @@ from datetime import date, timedelta
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.kept.counts import Asked, Count, monday_of, week_of
 from bot.questions.saved.weekly import LEAST_POINTED, OPENED_ONCE_IN, Passed, passed_by, tallied
+from bot.saved.counts import Asked, Count, monday_of, week_of
 
 TODAY = date(2026, 5, 6)
 NAMES = ("distance", "uvi", "screens", "reflectors", "bearded-dragon")

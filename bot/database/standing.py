@@ -1,0 +1,58 @@
+"""How a database stands, without changing it: there or not, and of which version."""
+
+import asyncio
+from dataclasses import dataclass
+from pathlib import Path
+
+from alembic.migration import MigrationContext
+from sqlalchemy import URL, Connection, text
+
+from bot.database.engine import Database, connect, telling_trouble
+from bot.database.errors import StoreError, StoreTooNewError
+from bot.database.upgrade import versions
+
+__all__ = ["Standing", "is_reachable", "standing_of"]
+
+_PATIENCE_S = 2.0
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """The version that was found, none in a new database, and the one this program uses."""
+
+    version: str | None
+    newest: str
+
+
+async def standing_of(url: URL) -> Standing:
+    """Return how the database at an address stands; it must be there to be written, but is not.
+
+    Raises StoreUnavailableError or StoreTooNewError. A missing SQLite file is no trouble.
+    """
+    known = versions()
+    if url.get_backend_name() == "sqlite" and not Path(url.database or "").exists():
+        return Standing(None, known[-1])
+    database = connect(url)
+    try:
+        async with telling_trouble(), database.for_writing.begin() as connection:
+            version = await connection.run_sync(_version)
+            await connection.rollback()
+    finally:
+        await database.close()
+    if version is not None and version not in known:
+        raise StoreTooNewError(version, known[-1])
+    return Standing(version, known[-1])
+
+
+async def is_reachable(database: Database) -> bool:
+    """Say whether an open database answers, soon."""
+    try:
+        async with asyncio.timeout(_PATIENCE_S), database.reading() as session:
+            await session.execute(text("SELECT 1"))
+    except (StoreError, TimeoutError):
+        return False
+    return True
+
+
+def _version(connection: Connection) -> str | None:
+    return MigrationContext.configure(connection).get_current_revision()

@@ -1,0 +1,59 @@
+"""Bringing a database to today's version, by one process at a time."""
+
+from pathlib import Path
+
+from sqlalchemy import Connection, inspect, text
+
+from bot.database.engine import Database, telling_trouble
+from bot.database.errors import StoreTooNewError
+
+__all__ = ["upgrade", "versions"]
+
+_MIGRATIONS = Path(__file__).parent / "migrations"
+# Any number will do, as long as every process takes the same one.
+_LOCK = 0x4E_4F_4F_4E
+
+
+async def upgrade(database: Database, to: str = "") -> None:
+    """Run the migrations that are missing, all in one transaction that holds the lock.
+
+    SQLite takes its write lock when the transaction begins. A database that is newer than this
+    program raises StoreTooNewError and is left alone. ``to`` is the newest version if not given.
+    """
+    async with telling_trouble(), database.for_writing.begin() as connection:
+        if database.is_postgresql:
+            await connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK})
+        await connection.run_sync(_upgrade, to or versions()[-1])
+
+
+def versions() -> tuple[str, ...]:
+    """Return the versions that this program knows, oldest first."""
+    files = (_MIGRATIONS / "versions").glob("v*.py")
+    return tuple(sorted(file.stem[1:].partition("_")[0] for file in files))
+
+
+def _upgrade(connection: Connection, to: str) -> None:
+    present = _present(connection)
+    if present is not None and present not in versions():
+        raise StoreTooNewError(present, versions()[-1])
+    if present == to:
+        return
+    # Needed only for a new version.
+    from alembic.migration import MigrationContext
+    from alembic.operations import Operations
+    from alembic.script import ScriptDirectory
+
+    script = ScriptDirectory(str(_MIGRATIONS))
+    context = MigrationContext.configure(connection)
+    missing = list(script.iterate_revisions(to, present or "base"))
+    with Operations.context(context):
+        for revision in reversed(missing):
+            revision.module.upgrade()
+            context.stamp(script, revision.revision)
+
+
+def _present(connection: Connection) -> str | None:
+    if not inspect(connection).has_table("alembic_version"):
+        return None
+    found = connection.execute(text("SELECT version_num FROM alembic_version")).scalar()
+    return None if found is None else str(found)

@@ -1,0 +1,320 @@
+"""What a group keeps: its settings, and its own figures for lamps, screens and animals."""
+
+from dataclasses import dataclass
+from datetime import date, datetime
+from enum import StrEnum
+from itertools import pairwise
+from typing import Annotated, Any, Literal, Self
+from urllib.parse import urlsplit
+
+from pydantic import AfterValidator, Field, model_validator
+from pydantic_core import PydanticCustomError
+
+from bot.language.quantities import Units
+from bot.language.tongue import Tongue
+from bot.saved.values import Kept, Name, ScientificName, Zone, name_key, name_of
+from calc.animals import Subject, animals, own_name, own_slug
+
+__all__ = [
+    "LIMITS_IN_ORDER",
+    "NOTHING_OWN",
+    "UVI_ABOVE_ZERO",
+    "AnimalSlug",
+    "By",
+    "Change",
+    "Figure",
+    "GuideUrl",
+    "Own",
+    "OwnAnimal",
+    "OwnLamp",
+    "OwnRange",
+    "OwnScreen",
+    "OwnSubject",
+    "OwnTarget",
+    "ServerExport",
+    "ServerSettings",
+    "Shown",
+    "bounds_of",
+    "limit_bounds",
+    "url_of",
+]
+
+MOST_LAMPS = 50
+MOST_SCREENS = 50
+MOST_TARGETS = 200
+MOST_ANIMALS = 50
+MOST_CHANNELS = 500
+_LONGEST_URL = 200
+_LEAST_UVI = 0.1
+
+
+class Shown(StrEnum):
+    """Who sees the answers of a channel."""
+
+    PRIVATE = "private"
+    PUBLIC = "public"
+
+
+_BOUNDS: dict[Subject, tuple[float, float]] = {
+    Subject.UVI: (0.0, 20.0),
+    Subject.BASKING_SURFACE: (10.0, 70.0),
+    Subject.WARM_AIR: (5.0, 50.0),
+    Subject.COOL_AIR: (5.0, 45.0),
+    Subject.NIGHT_FLOOR: (-5.0, 40.0),
+    Subject.NIGHT_HEAT_OFF: (-5.0, 40.0),
+    Subject.LIGHT_HOURS: (0.0, 24.0),
+}
+_LIMIT_BOUNDS = {
+    "surface_limit_c": (15.0, 65.0),
+    "coolest_limit_c": (10.0, 38.0),
+    "night_limit_c": (2.0, 30.0),
+    "uvi_limit": (0.0, 11.0),
+}
+UVI_ABOVE_ZERO = "uvi_above_zero"
+"""The kind of the error where a UV index to aim for is none."""
+LIMITS_IN_ORDER = "limits_in_order"
+"""The kind of the error where a limit of the night is over one of the day."""
+
+
+def _of_own(subject: Subject) -> Subject:
+    if subject not in _BOUNDS:
+        raise PydanticCustomError("enum", "one of: {subjects}", {"subjects": ", ".join(_BOUNDS)})
+    return subject
+
+
+OwnSubject = Annotated[Subject, AfterValidator(_of_own)]
+"""What a group may have a target of its own for."""
+
+
+def _listed(text: str) -> str:
+    if text not in animals():
+        raise ValueError("no animal of this name is known here")
+    return text
+
+
+def _slug(text: str) -> str:
+    own = own_name(text)
+    return _listed(text) if own is None else own_slug(name_of(own))
+
+
+def url_of(text: str) -> str:
+    """Return the address of a site, or raise ValueError."""
+    address = text.strip()
+    parts = urlsplit(address) if len(address) <= _LONGEST_URL else urlsplit("")
+    plain = address.isascii() and address.isprintable() and not set(address) & set(' <>()[]"`\\')
+    if not (plain and parts.scheme in ("http", "https") and parts.hostname and not parts.username):
+        raise ValueError(
+            f"an address starts with https:// and has at most {_LONGEST_URL} characters"
+        )
+    return address.rstrip("/")
+
+
+AnimalSlug = Annotated[str, AfterValidator(_slug)]
+_ListedSlug = Annotated[str, AfterValidator(_listed)]
+GuideUrl = Annotated[str, AfterValidator(url_of)]
+
+
+class ServerSettings(Kept):
+    """How a group wants to be answered; None leaves it to the asker."""
+
+    units: Units | None = None
+    animal: AnimalSlug | None = None
+    guide_url: GuideUrl | None = None
+    zone: Zone | None = None
+    language: Tongue | None = None
+
+
+class OwnLamp(Kept):
+    """A lamp class of the group's own: its constant [UVI m] from meter readings."""
+
+    name: Name
+    constant_uvi_m: float = Field(gt=0.01, lt=20.0)
+    doubt_factor: float = Field(ge=1.0, le=3.0)
+    readings: int = Field(ge=1, le=50)
+    lit_length_m: float = Field(ge=0.1, le=1.6)
+    set_on: date
+
+
+class OwnScreen(Kept):
+    """A screen of the group's own: the share [1] that it passes."""
+
+    name: Name
+    passes: float = Field(gt=0.0, le=1.0)
+    set_on: date
+
+
+class OwnTarget(Kept):
+    """A target of the group's own for an animal: UVI [1], temperatures [degC] or hours [h]."""
+
+    animal: _ListedSlug
+    subject: OwnSubject
+    low: float
+    best: float | None = None
+    high: float
+    set_on: date
+
+    @model_validator(mode="after")
+    def _in_order_and_in_bounds(self) -> Self:
+        _check_bounds(self.subject, self.low, self.best, self.high)
+        return self
+
+
+def bounds_of(subject: Subject) -> tuple[float, float]:
+    """Return the least and the most that a target may be."""
+    return _BOUNDS[subject]
+
+
+def limit_bounds(name: str) -> tuple[float, float]:
+    """Return the least and the most that a limit of a group's own animal may be, by its field."""
+    return _LIMIT_BOUNDS[name]
+
+
+def _check_bounds(subject: Subject, low: float, best: float | None, high: float) -> None:
+    least, most = bounds_of(subject)
+    if not least <= low <= (low if best is None else best) <= high <= most:
+        raise ValueError(f"low, best and high are in order, from {least:g} to {most:g}")
+
+
+class OwnRange(Kept):
+    """From where to where: UVI [1], temperatures [degC] or hours [h]."""
+
+    low: float
+    high: float
+
+
+def _limit(name: str) -> Any:
+    least, most = limit_bounds(name)
+    return Field(default=None, ge=least, le=most)
+
+
+class OwnAnimal(Kept):
+    """An animal that the group added: what it wants, and what it may not have; None: not told.
+
+    No limit may be milder than the mildest of any animal here.
+    """
+
+    name: Name
+    scientific: ScientificName = ""
+    wants: dict[OwnSubject, OwnRange] = Field(default_factory=dict)
+    surface_limit_c: float | None = _limit("surface_limit_c")
+    coolest_limit_c: float | None = _limit("coolest_limit_c")
+    night_limit_c: float | None = _limit("night_limit_c")
+    uvi_limit: float | None = Field(default=None, gt=0.0, le=_LIMIT_BOUNDS["uvi_limit"][1])
+    set_on: date
+
+    @model_validator(mode="after")
+    def _ranges_in_bounds(self) -> Self:
+        for subject, span in self.wants.items():
+            _check_bounds(subject, span.low, None, span.high)
+        uvi = self.wants.get(Subject.UVI)
+        if uvi is not None and uvi.high < _LEAST_UVI:
+            raise PydanticCustomError(
+                UVI_ABOVE_ZERO,
+                "a UV index to aim for is above 0; leave it out where none is wanted",
+            )
+        rising = (self.night_limit_c, self.coolest_limit_c, self.surface_limit_c)
+        told = [limit for limit in rising if limit is not None]
+        if any(lower >= higher for lower, higher in pairwise(told)):
+            raise PydanticCustomError(
+                LIMITS_IN_ORDER,
+                "a limit of the night is below that of the coolest place, and both "
+                "are below that of the surface",
+            )
+        return self
+
+
+Figure = OwnLamp | OwnScreen | OwnTarget | OwnAnimal
+
+
+class Own(Kept):
+    """All of a group's own figures, as the answers consult them."""
+
+    lamps: tuple[OwnLamp, ...] = ()
+    screens: tuple[OwnScreen, ...] = ()
+    targets: tuple[OwnTarget, ...] = ()
+    animals: tuple[OwnAnimal, ...] = ()
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The names of the group's own animals."""
+        return tuple(x.name for x in self.animals)
+
+    def animal(self, name: str) -> OwnAnimal | None:
+        """Return the group's own animal of this name."""
+        return next((x for x in self.animals if name_key(x.name) == name_key(name)), None)
+
+    def knows(self, slug: str) -> bool:
+        """Say whether an animal of this slug is known here, to all or to this group."""
+        own = own_name(slug)
+        return own is None or self.animal(own) is not None
+
+    def lamp(self, name: str) -> OwnLamp | None:
+        """Return the group's lamp of this name."""
+        return next((x for x in self.lamps if name_key(x.name) == name_key(name)), None)
+
+    def screen(self, name: str) -> OwnScreen | None:
+        """Return the group's screen of this name."""
+        return next((x for x in self.screens if name_key(x.name) == name_key(name)), None)
+
+    def targets_of(self, animal: str) -> tuple[OwnTarget, ...]:
+        """Return the group's targets for the animal of this slug."""
+        return tuple(x for x in self.targets if x.animal == animal)
+
+
+NOTHING_OWN = Own.model_construct()
+
+
+@dataclass(frozen=True, slots=True)
+class By:
+    """The moderator who changes something, and when."""
+
+    who: int
+    at: datetime
+
+
+class Change(Kept):
+    """One line of the log: what a moderator changed, from what to what, and when.
+
+    ``who`` is the moderator's number, or None once that person asked to be forgotten.
+    """
+
+    at: datetime
+    who: int | None
+    what: str
+    name: str
+    before: str
+    after: str
+
+
+class ServerExport(Kept):
+    """A group's data as a file: everything that moderators can set."""
+
+    noonstone: Literal["server"] = "server"
+    version: Literal[1] = 1
+    settings: ServerSettings = Field(default_factory=ServerSettings)
+    channels: dict[int, Shown] = Field(default_factory=dict, max_length=MOST_CHANNELS)
+    lamps: tuple[OwnLamp, ...] = Field(default=(), max_length=MOST_LAMPS)
+    screens: tuple[OwnScreen, ...] = Field(default=(), max_length=MOST_SCREENS)
+    targets: tuple[OwnTarget, ...] = Field(default=(), max_length=MOST_TARGETS)
+    animals: tuple[OwnAnimal, ...] = Field(default=(), max_length=MOST_ANIMALS)
+
+    @property
+    def own(self) -> Own:
+        """The group's own figures."""
+        found = Own(
+            lamps=self.lamps, screens=self.screens, targets=self.targets, animals=self.animals
+        )
+        return found if found != NOTHING_OWN else NOTHING_OWN
+
+    @model_validator(mode="after")
+    def _each_once(self) -> Self:
+        for kind, keys in (
+            ("lamp", [name_key(x.name) for x in self.lamps]),
+            ("screen", [name_key(x.name) for x in self.screens]),
+            ("animal", [name_key(x.name) for x in self.animals]),
+            ("target", [f"{x.animal} {x.subject}" for x in self.targets]),
+        ):
+            twice = next((key for key in keys if keys.count(key) > 1), None)
+            if twice is not None:
+                raise ValueError(f"the {kind} {twice} is given twice")
+        return self
