@@ -64,6 +64,8 @@ class Settings(BaseModel):
     units: Units | None = None
     # None: that of the asker's own sentence, else English.
     language: Language | None = None
+    # On Discord; a page has both.
+    pictures: Literal["dark", "light"] = "dark"
     health_port: Annotated[int, Field(ge=1, le=65535)] | None = None
     shards: Annotated[Shards | None, BeforeValidator(_read_shards)] = None
     log: Literal["debug", "info", "warning", "error"] = "info"

@@ -21,7 +21,7 @@ from cachetools import LRUCache
 
 from bot.drawing import Axis, Chart, Drawing, Line, fingerprint
 
-__all__ = ["Job", "Missing", "Studio"]
+__all__ = ["Job", "Missing", "Studio", "dark", "light"]
 
 Job = Callable[[Drawing], bytes]
 log = logging.getLogger(__name__)
@@ -38,10 +38,18 @@ class Missing(Enum):
     FAILED = "the picture could not be drawn"
 
 
-def _drawn(drawing: Drawing) -> bytes:
+def light(drawing: Drawing) -> bytes:
+    """Draw on light paper."""
     from bot.render.picture import draw
 
     return draw(drawing)
+
+
+def dark(drawing: Drawing) -> bytes:
+    """Draw on dark paper, as most people have their chat."""
+    from bot.render.picture import Theme, draw
+
+    return draw(drawing, Theme.DARK)
 
 
 class Studio:
@@ -58,7 +66,7 @@ class Studio:
         waiting: int = 16,
         limit_s: float = 10.0,
         most_bytes: int = 8_000_000,
-        job: Job = _drawn,
+        job: Job = light,
     ) -> None:
         self._closed = False
         self._most_asked = workers + waiting

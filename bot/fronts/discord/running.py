@@ -20,7 +20,7 @@ from bot.fronts.discord.watching import watched
 from bot.operating.health import PortTakenError
 from bot.preferences import Preferences
 from bot.serving.allowance import Limits
-from bot.serving.studio import Studio
+from bot.serving.studio import Studio, dark, light
 from bot.settings import Settings
 
 __all__ = ["run"]
@@ -80,7 +80,7 @@ async def _run(settings: Settings) -> None:
     preferences = Preferences(
         units=settings.units, guide_url=settings.guide_url, language=settings.language
     )
-    studio = Studio()
+    studio = Studio(job=light if settings.pictures == "light" else dark)
     async with _opened(settings) as store:
         folder = settings.data_folder()
         client = Noonstone(preferences, folder, studio, Limits(), settings.shards, store)
