@@ -17,7 +17,6 @@ from bot.facts import (
     metres,
     share,
 )
-from bot.kept.group import Own
 from bot.language import screens as typed
 from bot.layered import Brief, Layered, Row, Weight
 from bot.questions.heat.shared import HEAT_CARE
@@ -26,6 +25,7 @@ from bot.questions.setup.plan_heat import PlanHeat, heat_planned
 from bot.questions.shared import animal_name
 from bot.questions.uv.shared import UV_CARE, Between, Wish, between_told, wish_rows
 from bot.questions.uv.tubes import tube_told
+from bot.saved.group import Own
 from calc.heat.enclosure import LampPlace, Lid
 from calc.judgement import Verdict
 from calc.setup.changes import Change, ChangeKind, Refusal, Way
