@@ -49,7 +49,7 @@ def test_a_right_set_up_is_fine_in_every_part() -> None:
 def test_a_newcomers_words_are_judged_part_by_part() -> None:
     reply = checked(TOLD)
     assert verdicts(reply) == {
-        "UV": "cannot tell",
+        "UV": "depends",
         "Basking spot": "fine",
         "Cool end": "cannot tell",
         "Warm to cool": "fine",
@@ -111,7 +111,7 @@ def test_what_was_not_said_is_tried_both_ways_and_only_agreement_is_a_verdict() 
     far = checked("beardie, 6% tube, 40 inches from the tube to his back")
     assert verdicts(far)["UV"] == "change"
     close_call = checked("beardie, 12% tube, 16 inches from the tube to his back")
-    assert verdicts(close_call)["UV"] == "cannot tell"
+    assert verdicts(close_call)["UV"] == "depends"
 
 
 def test_a_tube_too_near_is_never_fine() -> None:

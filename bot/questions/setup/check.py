@@ -215,15 +215,18 @@ def _brief(facts: Checked) -> Brief:
         told.append(Say("check-whom-short", whom))
     fine = _pieces(parts, Sign.FINE)
     # What stands in the head is not said twice.
-    open_ = _pieces(tuple(p for p in parts if p is not wrong), Sign.CANNOT_TELL)
+    depends = next((part for part in parts if part.depends is not None), None)
+    open_ = _pieces(tuple(p for p in parts if p not in (wrong, depends)), Sign.CANNOT_TELL)
     lines = []
     if fine and (open_ or wrong):
         lines.append(Say("check-fine", CheckPieces(fine, len(fine) - 1)))
     if open_:
         lines.append(Say("check-open", CheckPieces(open_, len(open_) - 1)))
+    on = depends.depends if depends is not None and wrong in (None, depends) else None
+    cases = depends.more if depends else ()
     return Brief(
-        head=_head(wrong, fine=bool(fine), open_=bool(open_)),
-        range=(*told, *lines),
+        head=on or _head(wrong, fine=bool(fine), open_=bool(open_)),
+        range=(*cases, *told, *lines),
         assumed=(Say("memory-short"),) if rests_on_memory(parts, whom.kept) else (),
         steps=tuple(dict.fromkeys(_short_steps(facts))),
     )
@@ -280,7 +283,7 @@ def _table(parts: tuple[Part, ...]) -> Table:
     rows = tuple(
         (
             _piece(part),
-            Say("check-sign", CheckSigned(part.sign)),
+            Say("check-depends" if part.depends else "check-sign", CheckSigned(part.sign)),
             part.read or nothing,
             part.aim or nothing,
         )

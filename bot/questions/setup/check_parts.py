@@ -99,7 +99,8 @@ class Part:
     """One part of the set-up, judged; ``spot`` is what is read or worked out there.
 
     ``head`` says in a few words what is wrong, with its figure; ``read`` and ``aim`` are the cells
-    of the table, and ``more`` goes on after ``why``.
+    of the table, and ``more`` goes on after ``why``. ``depends`` says on what the verdict hangs
+    that nobody told; then ``more`` has the verdict for each way it may be.
     """
 
     piece: Piece
@@ -115,6 +116,7 @@ class Part:
     sources: tuple[str, ...] = ()
     alarms: tuple[Alarm, ...] = ()
     spot: Spot | None = None
+    depends: Say | None = None
 
 
 def sign(judged: Judged | None) -> Sign:

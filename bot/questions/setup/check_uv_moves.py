@@ -17,6 +17,7 @@ __all__ = [
     "more_room",
     "moved_by_meter",
     "moves",
+    "until_known",
 ]
 
 
@@ -87,6 +88,20 @@ def moves(cases: tuple[Case, ...], judged: Judged) -> Iterator[Todo]:
     facts = TubeMove(above, to)
     say, short = Say("check-do-move", facts), Say("check-do-move-short", facts)
     yield Todo(urgency, say, short, _moved(up=above, by_m=by_m))
+
+
+def until_known(cases: tuple[Case, ...]) -> Iterator[Todo]:
+    """Yield that the tube hangs farther away for now, where one way it may be is too strong."""
+    here_m = cases[0].check.here.distance_m
+    strong = [case.check for case in cases if case.check.judged.is_likely_above]
+    safe_m = [
+        spots.mild_m or (spots.ends[1].distance_m if spots.ends else 0.0)
+        for spots in (check.placement for check in strong)
+    ]
+    if strong and max(safe_m) > here_m:
+        facts = TubeMove(farther=True, to=metres(max(safe_m), bound=Bound.AT_LEAST))
+        say, short = Say("check-do-for-now", facts), Say("check-do-for-now-short", facts)
+        yield Todo(Urgency.TOO_MUCH_UV, say, short, _moved(up=True))
 
 
 def _urgency(*, farther: bool) -> Urgency:

@@ -7,8 +7,9 @@ from bot.language.hearing import FactName
 from bot.language.quantities import Measure
 from bot.questions.setup.check_cases import Case, every_case, every_way
 from bot.questions.setup.check_parts import Part, Piece, Todo, Urgency, find_out, sign
+from bot.questions.setup.check_uv_cases import UvByCase, by_case
 from bot.questions.setup.check_uv_facts import From, UvWish, UvWorked, missing_of
-from bot.questions.setup.check_uv_moves import more_room, moves
+from bot.questions.setup.check_uv_moves import more_room, moves, until_known
 from bot.questions.setup.told import Said, SetUpTold
 from bot.questions.uv.judged import mildest, wants_move
 from bot.questions.uv.tubes import length_sources, length_value, tube_told
@@ -65,17 +66,20 @@ def by_distance(
     missing = missing_of(told, (name, said))
     found = tuple(find_out(one) for one in missing[:1])
     if judged is None:
-        todo = found
+        todo = (*until_known(cases), *found)
     else:
         todo = (*_todo(cases, judged, middle_m, name), *(found if may_be_above else ()))
+    apart = by_case(cases) if judged is None else None
     tube = tube_told(cases[0].lamp, None)
     long = length_value(tube)
     return Part(
         Piece.UV,
         _sign(judged, near=near, may_be_above=may_be_above),
         Say("check-why-uv-open", facts) if judged is None else Say("check-why-uv-worked", facts),
-        head=Say("check-head-too-near", facts) if near else Say("check-head-uv", facts),
+        head=_head(facts, apart),
         read=Say("check-read-uvi-worked", facts),
+        more=apart.told if apart else (),
+        depends=Say("check-head-uv-depends", apart) if apart else None,
         aim=Say("check-aim-uvi", wish),
         todo=todo,
         missing=missing,
@@ -83,6 +87,14 @@ def by_distance(
         sources=(wish.source, "keitz1971", "uv_distance_rows", *length_sources(tube)),
         spot=_spot(value, wish, judged),
     )
+
+
+def _head(facts: UvWorked, apart: UvByCase | None) -> Say | None:
+    if facts.near:
+        return Say("check-head-too-near", facts)
+    if facts.verdict is None:
+        return None if apart is None else Say("check-head-uv-depends", apart)
+    return Say("check-head-uv", facts)
 
 
 def _spot(value: Uvi, wish: UvWish, judged: Judged | None) -> Spot:

@@ -22,6 +22,11 @@ check-head-uv = Das UV ist { $verdict ->
   }: etwa { UVI($uvi) }.
 # Only with: $at
 check-head-too-near = Die Röhre ist zu nah: { LENGTH($at) }.
+check-head-uv-depends = Das UV hängt { $split ->
+    [behind] vom Reflektor
+    [between] vom Gitter
+   *[both] von Gitter und Reflektor
+  } ab.
 check-head-pane = Durch die Scheibe kommt kein nützliches UV.
 check-head-no-tube = Es gibt keine UV-Röhre.
 check-head-lamp-off = Es ist gefährlich heiß.
@@ -95,6 +100,25 @@ check-word = { $verdict ->
     [dangerous] { verdict-dangerous }
    *[cannot_tell] { verdict-cannot_tell }
   }
+check-depends = kommt darauf an
+check-case = UVI { UVI($uvi) } { LIST($where) }: { check-uv-word }.
+check-uv-word = { $verdict ->
+    [far_too_low] viel zu schwach
+    [low] zu schwach
+    [probably_low] wohl zu schwach
+    [fine] richtig
+    [probably_high] wohl zu stark
+    [high] zu stark
+    [dangerous] gefährlich
+   *[cannot_tell] grenzwertig
+  }
+check-where-mirror = mit Spiegel
+check-where-white = ohne Spiegel
+check-where-open = ohne Gitter
+check-where-mesh = mit Gitter
+check-where-light_mesh = mit Gitter (30 %)
+check-where-usual_mesh = mit Gitter (45 %)
+check-where-dense_mesh = mit Gitter (60 %)
 check-sign = { $sign ->
     [fine] gut
     [change] ändern
@@ -172,6 +196,10 @@ check-do-move-short = { $to ->
 check-do-until = Miss, wie lang die Röhre ist, von einem Ende zum anderen. Häng sie bis dahin { LENGTH($to) } vom Rücken des Tieres weg. Dort gibt auch die längste nicht zu viel.
 # Only with: $to
 check-do-until-short = Miss die Röhre. Bis dahin { LENGTH($to) } weit.
+# Only with: $to
+check-do-for-now = Häng die Röhre erst einmal { LENGTH($to) } vom Rücken des Tieres weg. Dort ist sie auf keinen Fall zu stark. Häng sie näher, wenn du es weißt.
+# Only with: $to
+check-do-for-now-short = Häng sie erst einmal { LENGTH($to) } weit weg.
 check-do-length = Miss, wie lang die Röhre ist, von einem Ende zum anderen. Kein Abstand passt für jede Länge.
 check-do-no-place = Mit dieser Röhre, dieser Leuchte und diesem Gitter passt kein vernünftiger Abstand. Frag distance mit denselben Worten, dann sage ich dir, warum und was du stattdessen nimmst.
 check-do-no-place-short = Frag distance, was besser passt.

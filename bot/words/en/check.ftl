@@ -1,4 +1,4 @@
-### Facts: Whom, CheckPieces, CheckNearest, CheckSigned, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold
+### Facts: Whom, CheckPieces, CheckNearest, CheckSigned, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold
 
 check-title = { $named ->
     [one] Your set-up for { NAME($animal, form: "a") }, checked
@@ -22,6 +22,11 @@ check-head-uv = The UV is { $verdict ->
   }: about { UVI($uvi) }.
 # Only with: $at
 check-head-too-near = The tube is too close: { LENGTH($at) }.
+check-head-uv-depends = The UV depends on { $split ->
+    [behind] what is behind the tube
+    [between] the mesh
+   *[both] mesh and reflector
+  }.
 check-head-pane = No useful UV comes through the pane.
 check-head-no-tube = There is no UV tube.
 check-head-lamp-off = It is dangerously hot.
@@ -95,6 +100,25 @@ check-word = { $verdict ->
     [dangerous] { verdict-dangerous }
    *[cannot_tell] { verdict-cannot_tell }
   }
+check-depends = depends
+check-case = UVI { UVI($uvi) } { LIST($where) }: { check-uv-word }.
+check-uv-word = { $verdict ->
+    [far_too_low] far too weak
+    [low] too weak
+    [probably_low] probably too weak
+    [fine] right
+    [probably_high] probably too strong
+    [high] too strong
+    [dangerous] dangerous
+   *[cannot_tell] borderline
+  }
+check-where-mirror = with a mirror
+check-where-white = without a mirror
+check-where-open = without mesh
+check-where-mesh = through mesh
+check-where-light_mesh = through mesh (30 %)
+check-where-usual_mesh = through mesh (45 %)
+check-where-dense_mesh = through mesh (60 %)
 check-sign = { $sign ->
     [fine] fine
     [change] change
@@ -172,6 +196,10 @@ check-do-move-short = { $to ->
 check-do-until = Measure how long the tube is, from end to end. Until then hang it { LENGTH($to) } from the animal's back, where even the longest gives no more than you aim for.
 # Only with: $to
 check-do-until-short = Measure the tube. Until then: { LENGTH($to) } away.
+# Only with: $to
+check-do-for-now = For now hang the tube { LENGTH($to) } from the animal's back. There it is not too strong, whichever way it is. Move it nearer when you know.
+# Only with: $to
+check-do-for-now-short = For now hang it { LENGTH($to) } away.
 check-do-length = Measure how long the tube is, from end to end. No one distance is right for every length.
 check-do-no-place = No sensible distance gives the UV you aim for with this tube, fixture and screen. The question distance, with the same words, says why and what to use instead.
 check-do-no-place-short = Ask distance what to use instead.
