@@ -6,7 +6,6 @@ classes are for a style sheet elsewhere.
 
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from functools import cache
 from itertools import zip_longest
 from types import MappingProxyType
@@ -23,20 +22,11 @@ from bot.language.units import Units
 from bot.reply import Reply
 from bot.saying.voice import voice
 
-__all__ = ["Image", "environment", "heading_id", "render_html", "render_markdown"]
+__all__ = ["environment", "heading_id", "render_html", "render_markdown"]
 
 _NOTHING = Markup("")
 _NO_FIGURES: Mapping[str, Markup] = MappingProxyType({})
 _BEFORE_UNIT = re.compile(r"(?<=\d) (?=(?:in|ft|cm|mm|m|°F|°C|W|h|min)\b|%)")
-
-
-@dataclass(frozen=True, slots=True)
-class Image:
-    """Where a picture is fetched, and its size in pixels where that is known."""
-
-    address: str
-    width: int = 0
-    height: int = 0
 
 
 @cache
@@ -55,13 +45,13 @@ def environment(*packages: str) -> Environment:
     return made
 
 
-def render_html(reply: Reply, level: int = 2, image: Image | None = None) -> Markup:
+def render_html(reply: Reply, level: int = 2, picture: Markup | None = None) -> Markup:
     """Return the reply as one article whose title is a heading of this level.
 
-    ``image`` is the reply's picture, where there is one to show.
+    ``picture`` is the reply's picture as a part of the page, where there is one to show.
     """
     say = _around(reply.around)
-    told: Markup = _template().reply(reply, brief_of(reply), level, image, say)
+    told: Markup = _template().reply(reply, brief_of(reply), level, picture, say)
     return told
 
 

@@ -14,6 +14,7 @@ from playwright.async_api import Browser, BrowserContext, Page, async_playwright
 
 from bot.fronts.pages import server
 from bot.fronts.pages.site import render_site
+from bot.render.picture.lettering import width
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
 pytestmark = [
@@ -179,23 +180,38 @@ async def test_a_question_is_typed_and_answered(page: Page, address: str) -> Non
     await expect(page.locator(".reply-problem .answer")).to_contain_text("pony")
 
 
-async def test_an_answer_comes_with_its_picture(page: Page, address: str) -> None:
+async def test_an_answer_comes_with_its_picture_in_its_own_letters(
+    page: Page, address: str
+) -> None:
     await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
     picture = page.get_by_role("img", name="Chart: How far the tube hangs")
-    await expect(picture).to_have_js_property("complete", True)
-    assert await picture.evaluate("picture => picture.naturalWidth") > 600
-    await page.get_by_role("link", name="Open the picture").click()
-    assert page.url.endswith(".png")
-
-
-async def test_a_picture_that_does_not_come_leaves_its_words(page: Page, address: str) -> None:
-    await page.route("**/drawn-*.png", lambda route: route.abort())
-    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
-    await expect(page.locator(".reply-ok .answer")).to_contain_text("Hang it")
-    shown = page.get_by_role("img", name="Chart: How far the tube hangs")
-    box = await shown.bounding_box()
+    box = await picture.bounding_box()
     assert box
-    assert box["height"] > 100
+    assert box["width"] > 300
+    assert await page.evaluate("document.fonts.ready.then(f => f.check('22px \"Noon Figtree\"'))")
+
+
+async def test_the_words_of_a_picture_are_as_wide_as_was_counted(page: Page, address: str) -> None:
+    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
+    await page.evaluate("document.fonts.ready")
+    told = await page.evaluate(
+        "Array.from(document.querySelectorAll('.noon-picture text')).map(t => ["
+        "t.textContent, t.getComputedTextLength(), parseFloat(t.getAttribute('font-size')),"
+        "t.getAttribute('font-weight') === '700'])"
+    )
+    assert len(told) > 10
+    for words, long, size, bold in told:
+        assert long == pytest.approx(width(words, size, bold=bold), rel=0.03, abs=1.5)
+
+
+async def test_a_picture_turns_dark_with_its_page(page: Page, address: str) -> None:
+    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
+    grounds = []
+    for scheme in ("light", "dark"):
+        await page.emulate_media(color_scheme=scheme)
+        ground = "getComputedStyle(document.querySelector('.noon-picture')).backgroundColor"
+        grounds.append(await page.evaluate(ground))
+    assert grounds == ["rgb(251, 247, 239)", "rgb(25, 26, 24)"]
 
 
 async def test_a_typed_script_is_shown_and_never_run(page: Page, address: str) -> None:

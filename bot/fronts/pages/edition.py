@@ -9,7 +9,7 @@ from markupsafe import Markup
 from bot import guide
 from bot.facts import Say
 from bot.preferences import FIRST, LANGUAGES, Language, Preferences
-from bot.render.html import Image, environment
+from bot.render.html import environment
 from bot.saying.voice import voice
 
 __all__ = ["Edition", "editions"]
@@ -46,10 +46,10 @@ class Edition:
             **values,
         )
 
-    def illustration(self, figure: guide.Figure, image: Image, alt: str) -> Markup:
+    def illustration(self, figure: guide.Figure, picture: Markup) -> Markup:
         """Return a figure of the guide with its caption, and the question that draws it."""
         macros: Any = _template("macros.html").module
-        told: Markup = macros.illustration(figure, image, alt, self._word, self.try_it)
+        told: Markup = macros.illustration(figure, picture, self._word, self.try_it)
         return told
 
     @property

@@ -21,11 +21,10 @@ from markupsafe import Markup
 from bot.ask import ask
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition, editions
-from bot.fronts.pages.pictures import Drawn
+from bot.fronts.pages.pictures import inline
 from bot.fronts.pages.site import render_site
 from bot.fronts.pages.trying import (
     MOST_CHARACTERS,
-    NOT_KEPT,
     TRY,
     PageFault,
     PageMost,
@@ -36,7 +35,6 @@ from bot.fronts.pages.trying import (
 from bot.preferences import LANGUAGES
 from bot.render.html import render_html
 from bot.serving.allowance import Allowance
-from bot.serving.studio import Missing, Studio
 
 __all__ = [
     "HOST",
@@ -53,7 +51,7 @@ PER_MINUTE = 30
 LONGEST_LINE = MOST_CHARACTERS * 12 + 1024
 _HEADERS = {
     "Content-Security-Policy": (
-        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; "
+        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; "
         "form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
     ),
     "X-Content-Type-Options": "nosniff",
@@ -72,7 +70,6 @@ class _Site:
     ) -> None:
         self._files = files
         self._allowance = Allowance(per_minute, clock)
-        self._drawn = Drawn(Studio())
         self._thread = ThreadPoolExecutor(1, thread_name_prefix="ask")
 
     async def file(self, request: web.Request) -> web.Response:
@@ -83,20 +80,11 @@ class _Site:
             name += "index.html"
         content = self._files.get(name)
         if content is None:
-            return await self._picture(name.removeprefix(_edition(request).folder))
+            raise web.HTTPNotFound
         kind = _TEXTS.get(name.rpartition(".")[2])
         if kind is None:
-            return web.Response(body=content, content_type="image/png")
+            return web.Response(body=content, content_type="font/ttf")
         return web.Response(body=content, content_type=kind, charset="utf-8")
-
-    async def _picture(self, name: str) -> web.Response:
-        """Return the picture of an answer given a while ago; the page stands without it."""
-        found = await self._drawn.png(name)
-        if found is None:
-            raise web.HTTPNotFound
-        if isinstance(found, Missing):
-            return web.Response(status=503, text=f"{found.value}\n")
-        return web.Response(body=found, content_type="image/png", headers=NOT_KEPT)
 
     async def try_it(self, request: web.Request) -> web.Response:
         page = TryPage(
@@ -117,11 +105,10 @@ class _Site:
 
     def _answer(self, page: TryPage) -> Markup:
         reply = ask(page.question, page.preferences)
-        return render_html(reply, image=self._drawn.put(reply.picture))
+        return render_html(reply, picture=inline(reply.picture))
 
     async def close(self, _: web.Application) -> None:
         self._thread.shutdown(wait=False, cancel_futures=True)
-        await self._drawn.close()
 
 
 def application(

@@ -18,12 +18,14 @@ from bot.fronts.pages.animals import COLUMNS, sheets
 from bot.fronts.pages.asking import questions_in_parts
 from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.filled import filled_page
-from bot.fronts.pages.pictures import Album
+from bot.fronts.pages.pictures import inline
 from bot.fronts.pages.search import search_script
 from bot.fronts.pages.sketches import sketch
 from bot.linking import source_lines
 from bot.preferences import FIRST, Preferences
 from bot.render.html import render_html, render_markdown
+from bot.render.picture.inks import page_inks
+from bot.render.picture.lettering import font_files
 from bot.reply import Picture, Reply, SourceLine
 from calc.animals import Animal
 from calc.sources import Kind, Source, bibliography
@@ -51,20 +53,22 @@ def render_site(try_it: bool = False) -> dict[str, bytes]:
     """
     site: dict[str, bytes] = {}
     for edition in editions(try_it):
-        album = Album()
-        made = {name: html.encode() for name, html in _Pages(edition, album).all()} | album.files
+        made = {name: html.encode() for name, html in _Pages(edition).all()}
         made["search-index.js"] = search_script(edition).encode()
         site |= {f"{edition.folder}{name}": content for name, content in made.items()}
     for asset in (files("bot.fronts.pages") / "assets").iterdir():
         site[asset.name] = asset.read_bytes()
+    site["inks.css"] = page_inks().encode()
+    for font in map(Path, font_files()):
+        site[font.name] = font.read_bytes()
     return site
 
 
 class _Pages:
-    """Every page of an edition; the pictures that they show are put into the album."""
+    """Every page of an edition."""
 
-    def __init__(self, edition: Edition, album: Album) -> None:
-        self._edition, self._album = edition, album
+    def __init__(self, edition: Edition) -> None:
+        self._edition = edition
         # The examples are typed in inches, which only the first language's readers use.
         units = None if edition.language == FIRST else edition.voice.units
         self._asking = Preferences(language=edition.language, today=_AS_OF, forced_units=units)
@@ -115,10 +119,9 @@ class _Pages:
         """Return the figures of a page by the heading that they stand under."""
         shown: dict[str, Markup] = {}
         for figure in page.figures:
-            made = self._picture(figure)
-            image = self._album.put(made)
-            if made and image:
-                shown[figure.under] = self._edition.illustration(figure, image, made.alt)
+            picture = inline(self._picture(figure))
+            if picture:
+                shown[figure.under] = self._edition.illustration(figure, picture)
         return shown
 
     def _picture(self, figure: guide.Figure) -> Picture | None:
@@ -132,9 +135,9 @@ class _Pages:
         if reply.command == "guide":
             return None
         shown_above = page.example in [figure.ask for figure in page.figures]
-        image = None if shown_above else self._album.put(reply.picture)
+        picture = None if shown_above else inline(reply.picture)
         # The page lists its own related pages right below.
-        return render_html(_unlinked(reply), level=3, image=image)
+        return render_html(_unlinked(reply), level=3, picture=picture)
 
     def _distances(self, animal: Animal) -> Markup | None:
         """Return the distances of the usual tubes for an animal whose UV index is known."""

@@ -8,7 +8,7 @@ from enum import Enum, StrEnum, auto
 
 from bot.drawing import Tone
 
-__all__ = ["TONE_GROUND", "TONE_SIGN", "Ink", "Sign", "Theme", "shown"]
+__all__ = ["TONE_GROUND", "TONE_SIGN", "Ink", "Sign", "Theme", "page_inks", "shown"]
 
 
 class Theme(Enum):
@@ -106,6 +106,19 @@ def shown(ink: Ink, theme: Theme) -> str:
     if theme is Theme.PAGE:
         return f"var(--p-{ink.value.replace('_', '-')})"
     return _INKS[ink][theme.value]
+
+
+def page_inks() -> str:
+    """Return the inks as style properties of a page: by day, by night, and printed as by day."""
+
+    def told(theme: Theme) -> str:
+        return " ".join(f"--p-{ink.value.replace('_', '-')}: {shown(ink, theme)};" for ink in Ink)
+
+    day, night = told(Theme.LIGHT), told(Theme.DARK)
+    return (
+        f":root {{ {day} }}\n@media screen and (prefers-color-scheme: dark) "
+        f"{{ :root {{ {night} }} }}\n"
+    )
 
 
 class Sign(Enum):

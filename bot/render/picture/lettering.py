@@ -6,7 +6,7 @@ import unicodedata
 from functools import cache
 from pathlib import Path
 
-__all__ = ["FONTS", "SIZE", "clean", "font_files", "leading", "width", "wrapped"]
+__all__ = ["FONTS", "SIZE", "clean", "font_files", "leading", "sayable", "width", "wrapped"]
 
 SIZE = 22.0
 """The size of words [units]: at 360 px across, 11 px. No word of a picture is smaller."""
@@ -42,9 +42,13 @@ def _advances() -> tuple[dict[str, float], dict[str, float]]:
 def clean(text: str) -> str:
     """Return words with what cannot be set replaced: control and direction marks, other scripts."""
     known, _ = _advances()
-    plain = unicodedata.normalize("NFC", text).translate(_NEAREST)
-    shown = (c for c in plain if unicodedata.category(c) not in ("Cc", "Cf", "Co", "Cs", "Mn"))
-    return "".join(c if c in known else _MISSING for c in shown)
+    plain = sayable(unicodedata.normalize("NFC", text)).translate(_NEAREST)
+    return "".join(c if c in known else _MISSING for c in plain)
+
+
+def sayable(text: str) -> str:
+    """Return words without control, direction and other marks that nobody sees."""
+    return "".join(c for c in text if unicodedata.category(c) not in ("Cc", "Cf", "Co", "Cs", "Mn"))
 
 
 def width(text: str, size: float, *, bold: bool = False) -> float:

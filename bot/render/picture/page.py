@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from bot.render.picture.geometry import Rect, enters
 from bot.render.picture.inks import Ink, Sign, Theme
-from bot.render.picture.lettering import SIZE, clean, leading, width, wrapped
+from bot.render.picture.lettering import SIZE, clean, leading, sayable, width, wrapped
 from bot.render.picture.placing import CLEAR, Label, placed
 from bot.render.picture.signs import number_shapes, sign_shapes, sun_over_hill
 from bot.render.picture.svg import Point, Shape, path, polygon, polyline, svg, text
@@ -225,11 +225,11 @@ class Page:
         self.y += MARGIN - 8.0
         self._prove()
 
-    def svg(self, theme: Theme, ident: str = "picture") -> str:
-        """Return the picture as SVG."""
+    def svg(self, theme: Theme, ident: str = "picture", told: str = "") -> str:
+        """Return the picture as SVG; ``told`` are its words for who cannot see it."""
         shapes = [*self.under, *self._over]
-        tall = float(round(self.y))
-        return svg(shapes, WIDE, tall, theme=theme, title=self._title, ident=ident)
+        tall, title = float(round(self.y)), sayable(told) or self._title
+        return svg(shapes, WIDE, tall, theme=theme, title=title, ident=ident)
 
     @property
     def words(self) -> list[tuple[str, Rect]]:

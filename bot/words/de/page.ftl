@@ -2,7 +2,6 @@
 
 ## Um eine Antwort herum
 page-caution = Vorsicht:
-page-open-picture = Bild öffnen
 
 ## Jede Seite
 page-language = Deutsch

@@ -3,7 +3,6 @@
 
 ## Around an answer
 page-caution = Caution:
-page-open-picture = Open the picture
 
 ## Every page
 page-language = English
