@@ -180,9 +180,7 @@ async def test_a_question_is_typed_and_answered(page: Page, address: str) -> Non
     await expect(page.locator(".reply-problem .answer")).to_contain_text("pony")
 
 
-async def test_an_answer_comes_with_its_picture_in_its_own_letters(
-    page: Page, address: str
-) -> None:
+async def test_an_answer_comes_with_its_picture_and_letters(page: Page, address: str) -> None:
     await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
     picture = page.get_by_role("img", name="Chart: How far the tube hangs")
     box = await picture.bounding_box()

@@ -12,10 +12,10 @@ from markupsafe import Markup
 from bot import guide
 from bot.ask import ask
 from bot.preferences import Preferences
-from bot.render.html import Image, environment, heading_id, render_html, render_markdown
+from bot.render.html import environment, heading_id, render_html, render_markdown
 from bot.reply import PageLink, PartName, Picture, Reply, Row, SourceLine, Table
 
-IMAGE = Image("x.png")
+DRAWN = Markup("<svg></svg>")
 # HTML5 cannot hold these; a browser replaces them, so does the parser.
 NOT_IN_HTML = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ufdd0-\ufdef\ufffe\uffff]")
 
@@ -48,8 +48,8 @@ def everywhere(text: str) -> Reply:
 
 @given(st.text(max_size=60) | st.text(alphabet="<>&\"'/=! ab\n-[]()`*_", max_size=60))
 def test_no_text_of_a_reply_becomes_markup(text: str) -> None:
-    harmless = tree(render_html(everywhere("x"), image=IMAGE))
-    shown = tree(render_html(everywhere(NOT_IN_HTML.sub("?", text)), image=IMAGE))
+    harmless = tree(render_html(everywhere("x"), picture=DRAWN))
+    shown = tree(render_html(everywhere(NOT_IN_HTML.sub("?", text)), picture=DRAWN))
     kinds = sorted(e.tag for e in shown.iter() if e.tag != "br")
     assert kinds == sorted(e.tag for e in harmless.iter())
     assert all(set(e.attrib) <= ALLOWED for e in shown.iter())
@@ -75,19 +75,16 @@ def test_the_brief_is_in_sight_and_every_part_opens_at_a_click() -> None:
 
 
 def test_a_picture_is_shown_only_where_there_is_one() -> None:
-    assert "<img" not in render_html(everywhere("x"))
-    bare = everywhere("x").model_copy(update={"picture": None})
-    assert "<img" not in render_html(bare, image=IMAGE)
-    html = render_html(everywhere("x"), image=IMAGE)
-    assert '<img src="x.png" alt="x">' in html
-    assert '<a href="x.png">Open the picture</a>' in html
+    assert "<svg" not in render_html(everywhere("x"))
+    assert '<figure class="picture"><svg></svg></figure>' in render_html(
+        everywhere("x"), picture=DRAWN
+    )
 
 
-def test_a_picture_whose_size_is_known_keeps_its_place_free() -> None:
+def test_a_picture_has_its_caption() -> None:
     macros = environment().get_template("reply.html").module
-    html = macros.figure(Image("x.png", 1200, 900), "A & B", str, Markup("told"))  # type: ignore[attr-defined]
-    assert '<img src="x.png" alt="A &amp; B" width="1200" height="900">' in html
-    assert "<figcaption>told " in html
+    html = macros.figure(DRAWN, Markup("told"))  # type: ignore[attr-defined]
+    assert "<svg></svg><figcaption>told</figcaption>" in html
 
 
 def test_a_figure_stands_at_the_end_of_its_part_and_an_unknown_one_nowhere() -> None:
@@ -106,10 +103,10 @@ def test_an_empty_reply_has_no_empty_parts() -> None:
 
 def test_what_stands_around_an_answer_is_told_in_the_askers_language() -> None:
     asked = ask("night room:64F animal:bearded dragon", Preferences(language="de"))
-    html = render_html(asked, image=IMAGE)
+    html = render_html(asked, picture=DRAWN)
     assert ' lang="de">' in html
     assert "<b>Vorsicht:</b>" in html
-    for word in ("Caution", "Open the picture", "common practice</span>"):
+    for word in ("Caution", "common practice</span>"):
         assert word not in html
 
 
