@@ -18,4 +18,4 @@ class Behind:
 
 def lacked(option: str, command: str) -> Say:
     """Return what an option of a question is, to be asked for."""
-    return Say(record_of(command).lack(option).says)
+    return record_of(command).lack(option).say

@@ -13,10 +13,11 @@ from importlib import import_module
 from importlib.resources import files
 from typing import Any
 
+from bot.facts import Say
 from bot.menu import MODULES
 from bot.queries.query import Query
 
-__all__ = ["Lack", "Record", "Sample", "record_of"]
+__all__ = ["AskedFor", "Record", "Sample", "record_of"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,13 +29,18 @@ class Sample:
 
 
 @dataclass(frozen=True, slots=True)
-class Lack:
-    """How an option is asked for: a message, where to find it out, and words that tell it."""
+class AskedFor:
+    """How an option is asked for: as what, where to find it out, and words that tell it."""
 
-    says: str
+    what: str
     page: str = ""
     inches: str = ""
     cm: str = ""
+
+    @property
+    def say(self) -> Say:
+        """Return what is asked for, as a clause."""
+        return Say.of("lack", self.what)
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +63,7 @@ class Record:
     least: Mapping[str, str] = field(default_factory=dict)
     least_in: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
     suits: Mapping[str, str] = field(default_factory=dict)
-    lacks: Mapping[str, Lack] = field(default_factory=dict)
+    lacks: Mapping[str, AskedFor] = field(default_factory=dict)
     samples: tuple[Sample, ...] = ()
     needs_animal: bool = False
     page_first: bool = False
@@ -69,9 +75,9 @@ class Record:
         model: type[Query] = getattr(import_module(f"bot.queries.{module}"), name)
         return model
 
-    def lack(self, option: str) -> Lack:
+    def lack(self, option: str) -> AskedFor:
         """Return how an option is asked for."""
-        return self.lacks.get(option) or _options().get(option) or Lack(f"lack-{option}")
+        return self.lacks.get(option) or _options().get(option) or AskedFor(option)
 
 
 @cache
@@ -85,7 +91,7 @@ def record_of(name: str) -> Record:
 
 
 @cache
-def _options() -> Mapping[str, Lack]:
+def _options() -> Mapping[str, AskedFor]:
     return _lacks(_read("questions", "options.toml"))
 
 
@@ -93,8 +99,8 @@ def _heard(fills: Mapping[str, Any]) -> dict[str, tuple[str, ...]]:
     return {o: (one,) if isinstance(one, str) else tuple(one) for o, one in fills.items()}
 
 
-def _lacks(rows: Mapping[str, Any]) -> dict[str, Lack]:
-    return {option: Lack(**({"says": f"lack-{option}"} | row)) for option, row in rows.items()}
+def _lacks(rows: Mapping[str, Any]) -> dict[str, AskedFor]:
+    return {option: AskedFor(**({"what": option} | row)) for option, row in rows.items()}
 
 
 def _read(*path: str) -> dict[str, Any]:

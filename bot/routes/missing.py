@@ -15,8 +15,8 @@ from bot.language.words import join_line
 from bot.layered import Brief, Layered, Row
 from bot.preferences import FIRST, Context
 from bot.questions.animals import AnimalsMeant
-from bot.questions.lacking import Behind, lacked
-from bot.questions.record import Lack, record_of
+from bot.questions.lacking import Behind
+from bot.questions.record import AskedFor, record_of
 from bot.routes.examples import examples_for, figures_of
 from bot.routes.offered import ForExample, example_of, purpose_of
 
@@ -105,19 +105,19 @@ def _asked(name: str, lacking: Lacking) -> Say:
     """Return what is missing, as a clause."""
     if name == "animal" and lacking.kin:
         return Say("ask-which-both" if lacking.kin.others else "ask-which", lacking.kin)
-    return Say(_lack(name, lacking).says) if name != "animal" else lacked(name, lacking.name)
+    return _lack(name, lacking).say
 
 
-def _lack(name: str, lacking: Lacking) -> Lack:
+def _lack(name: str, lacking: Lacking) -> AskedFor:
     if name == "animal":
-        return Lack("", _ANIMAL_PAGE, lacking.animal)
+        return AskedFor(name, _ANIMAL_PAGE, lacking.animal)
     some_mesh = name == "screen" and lacking.mesh
     return record_of(lacking.name).lack("some_mesh" if some_mesh else name)
 
 
 def _example(
     lacking: Lacking,
-    things: Sequence[Lack],
+    things: Sequence[AskedFor],
     understands: Callable[[str], bool],
     context: Context,
 ) -> str:

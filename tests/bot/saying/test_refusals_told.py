@@ -27,7 +27,7 @@ NOT_ANSWERED = [
     "my dragon is new help",
     "is uvb ok for my snork lizard",
     "what should i feed my dragon",
-    "halogen or ceramic heater",
+    "which substrate is best for my dragon",
     "how far should the tube be for my bearded dragon",
 ]
 
