@@ -52,7 +52,6 @@ def test_an_answer_that_can_hurt_says_how_not_to(name: str, line: str, anyone: P
     [
         "night room:55F animal:bearded dragon",
         "night room:66F animal:corn snake",
-        "night room:50F animal:slider",
         "night room:-5C animal:bearded dragon",
         "temps night:50F animal:bearded dragon",
     ],
@@ -62,6 +61,15 @@ def test_heat_at_night_is_without_light_and_on_a_thermostat(line: str, anyone: P
     assert "without light" in told
     assert "thermostat" in told
     for words in (*FIRE, *MAINS, *SICK):
+        assert words in told, words
+
+
+@pytest.mark.parametrize("line", ["night room:50F animal:slider", "night room:65F animal:slider"])
+def test_water_is_heated_on_a_thermostat_and_with_no_hand_in_it(
+    line: str, anyone: Preferences
+) -> None:
+    told = said(ask(line, anyone))
+    for words in ("thermostat", "guard", "drip loop", "pull every plug", *MAINS[1:], *SICK):
         assert words in told, words
 
 

@@ -215,6 +215,8 @@ def _numbers(facts: Night, say: Says) -> Iterator[Row]:
 def _care(facts: Night, say: Says) -> Iterator[Care]:
     if facts.decision is NightDecision.TOO_WARM:
         yield Care(say("care-too-warm"), say("care-too-warm-short"), Weight.STEP)
+    if facts.decision in _WET:
+        yield Care(say("care-water"), say("care-water-short"), Weight.STEP)
     weight = Weight.ALWAYS if facts.heated else Weight.STEP
     yield Care(say("care-colours"), say("care-colours-short"), weight)
     # Where the floor is not known somebody may heat all the same, and must know how.

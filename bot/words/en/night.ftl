@@ -84,3 +84,5 @@ night-why-water = Unheated, the water of { NAME($animal, form: "a") } falls to {
 # Only with: $cold_water
 night-why-water_too_cold = Unheated water falls to the room by morning. Below { TEMP($cold_water) } it is too cold for { NAME($animal, form: "a") } that is awake.
 night-step-water = Leave a probe in the water for a night, and read the coldest. A water heater needs a guard, a thermostat of its own, and a drip loop in its cable.
+night-care-water = Water and mains power can kill you: pull every plug before you put a hand in. Have a safety switch for leaks fitted, give every cable a drip loop, and follow your local electrical codes.
+night-care-water-short = Pull every plug before you reach in.

@@ -50,6 +50,7 @@ SAYING = (
     "bot/fronts/pages",
     "bot/fronts/printing.py",
     "bot/linking.py",
+    "bot/menu.py",
 )
 # Their templates say messages too: say("page-all").
 TEMPLATES = ("bot/fronts/pages/templates", "bot/render/templates")
