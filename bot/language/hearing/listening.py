@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 
 from bot.facts import Say
 from bot.language.hearing.animals import animals_heard
+from bot.language.hearing.contrasts import contrasted
 from bot.language.hearing.counts import counts, lying
 from bot.language.hearing.distances import distances
 from bot.language.hearing.facts import THERE, Ask, Fact, FactName, Heard
@@ -66,7 +67,11 @@ def hear(text: str, names: Names) -> Heard:
     if len(text) > LONGEST_MESSAGE or too_many:
         head = shown(text)
         questions.append(Ask(FactName.TEXT, _TOO_LONG, text[: len(head)], 0, len(head)))
-    return settled(scene, facts, questions, _aside(scene))
+    aside = _aside(scene)
+    now = list(contrasted(scene, aside, facts)) if aside else []
+    # What holds now is asked about no more.
+    left = [ask for ask in questions if not any(f.start <= ask.start <= f.end for f in now)]
+    return settled(scene, [*facts, *now], left, aside)
 
 
 def _aside(scene: Scene) -> list[Fact]:

@@ -9,7 +9,7 @@ from bot.facts import Say
 from bot.language.hearing.facts import Ask, Fact, FactName, FactValue, Standing
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
-from bot.language.hearing.past import is_past
+from bot.language.hearing.past import is_only_asked, is_past
 from bot.language.hearing.placed import Placed
 from bot.language.hearing.word_lists import word_list
 from bot.language.normal import Normal
@@ -167,6 +167,8 @@ class Scene:
         until = self.sentence(part.start)[1]
         if isinstance(part, Figure) and is_past(self.text, part.start, part.end, until):
             return Standing.WAS
+        if isinstance(part, Figure) and is_only_asked(self.text, part.start, part.end):
+            return Standing.ASKED
         if isinstance(part, Mark) and (gone := _NOT_THERE.match(self.text, part.end)):
             return Standing.PLANNED if gone["later"] else Standing.NOT
         if isinstance(part, Mark) and self._unsure(part, start):

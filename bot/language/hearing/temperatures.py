@@ -34,6 +34,8 @@ _COLDEST, _HOTTEST = 10, 160
 # A number without unit or degree sign must stand close to its place.
 _BARE_COST = 2.6
 _WEAK_COST = 1.4
+# The bottom must stand right beside its number.
+_FLOOR_COST = 1.3
 # A perch that is only named, without "on", must stand right before its temperature.
 _PERCH_COST = 0.3
 
@@ -72,7 +74,7 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
         if figure.kind != "plain":
             return MOST_COST
         if place.value == "floor":
-            return _WEAK_COST / 2
+            return _FLOOR_COST
         return _WEAK_COST if place.value in ("hot", "there", "gun") else _BARE_COST
 
     links = linked(scene, figures, places, limit)

@@ -91,3 +91,24 @@ def test_the_same_place_of_two_animals_is_no_contradiction() -> None:
         ("85 F", Scope(1)),
     ]
     assert not [ask for ask in heard.questions if ask.name is FactName.COOL]
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "value"),
+    [
+        ("store told me 6 inches. I have it at 12. 10.0 tube", FactName.DISTANCE, "12 in"),
+        ("the guide says 16 inches for 12%, mine 14", FactName.DISTANCE, "14 in"),
+        ("cool end used to be 30, fan brings it to 26", FactName.COOL, "26 C"),
+        ("is 95 ok for basking? mine reads 91", FactName.BASKING, "91 F"),
+    ],
+)
+def test_a_bare_figure_told_against_another_takes_its_place(
+    text: str, name: FactName, value: str
+) -> None:
+    assert heard_values(text, name) == [value]
+
+
+def test_what_a_label_or_an_instrument_says_is_no_hearsay() -> None:
+    assert heard_values("the end cap says 12%, it hangs 14 inches away", FactName.TUBE) == ["12"]
+    assert heard_values("the gun says 98 on the basking spot", FactName.BASKING) == ["98 F"]
+    assert heard_values("the chart says 15 inches for a 12% tube", FactName.DISTANCE) == []
