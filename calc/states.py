@@ -29,8 +29,9 @@ class Change:
 def in_states(animal: Animal, states: Iterable[State]) -> Animal:
     """Return an animal with the targets that it has in these states.
 
-    UV index: both ends times the share of its row, once; night floor: its upper end;
-    water: the lower end warmer by what its row says; surface: as its row says
+    UV index: both ends times the share of its row, once; night floor: its upper end, or near
+    where its heat goes off; water: the lower end warmer by what its row says; surface: as its
+    row says
 
     Parameters
     ----------
@@ -108,7 +109,10 @@ def _spot(animal: Animal, row: Mapping[str, Any]) -> Animal:
 def _warmer(animal: Animal, row: Mapping[str, Any]) -> Animal:
     night, water = animal.night_floor_c, animal.water_c
     if row.get("warm_nights") and night is not None:
-        warm = Target(night.high, None, night.high, row["source"])
+        off, cool = animal.night_heat_off_c, animal.cool_air_c
+        least = night.high if off is None else max(night.high, off.aim - row["warm_nights"])
+        least = least if cool is None else max(night.high, min(least, cool.high))
+        warm = Target(least, None, least, row["source"])
         animal = replace(animal, night_floor_c=warm)
     if "water_warmer" in row and water is not None:
         least = min(water.low + row["water_warmer"], water.high)

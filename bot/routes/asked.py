@@ -12,7 +12,9 @@ from bot.preferences import Context
 from bot.questions.animals import ANY_ANIMAL
 from bot.questions.setup.told import Said, SetUpTold, has_figures
 from bot.saved.group import NOTHING_OWN, Own
+from calc.animals import animals
 from calc.heat.sources_of_heat import HeatSource, heat_sources
+from calc.naming import Known, named
 
 __all__ = ["Asked"]
 
@@ -100,6 +102,17 @@ class Asked:
         """The one temperature with its sign; nothing where there are several."""
         found = {match[0] for match in _DEGREES.finditer(self.words)}
         return found.pop() if len(found) == 1 else ""
+
+    @cached_property
+    def water(self) -> str:
+        """The water's temperature: of what lives in water alone it is the one that was told."""
+        if self.told.measure(FactName.WATER):
+            return self.degrees
+        animal = named(self.told.animal).what if self.told.animal else None
+        slug = animal.slug if isinstance(animal, Known) else ""
+        alone = slug in animals() and animals()[slug].is_of_water_alone
+        other = self.says(r"\broom\b|\bnight|\bair\b|\bzimmer|\bnachts?\b")
+        return self.degrees if alone and not other else ""
 
     @cached_property
     def so_close(self) -> str:

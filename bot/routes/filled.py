@@ -226,6 +226,7 @@ _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
     "screen": _screen,
     "screen_if_known": _screen_if_known,
     "some_screen": _some_screen,
+    "swum_in": lambda a: a.water,
     "surface_shot_at": lambda a: a.surface,
     "thermometers": lambda a: " and ".join(sorted(x.value for x in a.told.thermometers)),
     "tube": lambda a: a.told.tube.value.text if a.told.tube else "",

@@ -5,6 +5,7 @@ from functools import cache
 
 from bot import guide
 from bot.guide import glossary
+from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 
 __all__ = ["page_asked", "page_explaining", "page_near"]
@@ -174,6 +175,7 @@ _EXPLAIN = (
     r"|how (?:do|can|should) i|where (?:do|should) i|difference between|what'?s)\b"
 )
 _MOST_WORDS = 14
+_FIRE = "fire-and-electrical-safety"
 
 
 def page_asked(asked: Asked) -> str:
@@ -181,8 +183,11 @@ def page_asked(asked: Asked) -> str:
     tells_much = asked.told.tube is not None and (asked.at_a_distance or asked.told.animal)
     if tells_much or asked.warmth or asked.says(_SO_FAR):
         return ""
+    plain = _beside_the_animal(asked)
     for slug, patterns in _ASKED:
-        if all(asked.says(pattern) for pattern in patterns):
+        if all(asked.says(pattern) for pattern in patterns) and (
+            slug != _FIRE or all(re.search(pattern, plain) for pattern in patterns)
+        ):
             return slug
     return ""
 
@@ -194,9 +199,17 @@ def page_explaining(asked: Asked) -> str:
     return page_near(asked)
 
 
+def _beside_the_animal(asked: Asked) -> str:
+    """Return the words without the animal's name: a fire salamander does not burn."""
+    words = asked.words
+    for said in asked.told.all(FactName.ANIMAL):
+        words = words.replace(said.words.lower(), " ") if said.words else words
+    return words
+
+
 def page_near(asked: Asked) -> str:
     """Return the page of the longest known word that is said, or nothing."""
-    words = asked.words
+    words = _beside_the_animal(asked)
     found = (slug for part, form, slug in _forms() if part in words and form.search(words))
     return next(found, "")
 

@@ -162,6 +162,13 @@ _RULES = (
         lambda a: bool(a.told.animal and a.degrees) and few(a) and not a.lamps and asks_if_right(a),
     ),
     Rule("temps", (FIT,), when=lambda a: bool(a.told.animal and a.bare_warmth) and few(a)),
+    Rule(
+        "temps",
+        (),
+        r"\b(?:should|what|which|change|bath|bathe|soak|misting)\b"
+        r"|\bwater (?:dragon|monitor|snake)",
+        lambda a: bool(a.told.animal and a.water) and few(a) and not a.lamps,
+    ),
     Rule("check", (r"\b(?:check|rate|review|critique|look at)\b", HOME), when=tells_anything),
     Rule("check", (r"\bset[- ]?up\b", FIT), when=tells_anything),
     Rule(
