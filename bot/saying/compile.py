@@ -84,6 +84,8 @@ KINDS = {
     "ANGLE": Kind.ANGLE,
     "NUMBER": Kind.NUMBER,
 }
+# Values that the speaker has one way to tell, by the name of that way.
+_VALUES = {"DAY": date, "CLOCK": time, "DIGITS": Digits, "MOMENT": Moment}
 _TWO_UNITS = ("LENGTH", "TEMP", "DIFF")
 _AS_GIVEN = ("UVI", "SHARE")
 FORMS = ("best", "range", "low", "high", "doubt", "given")
@@ -153,16 +155,14 @@ class _Compiler:
             "NAME": self._name,
             "LIST": self._list,
             "CAP": self._capital,
-            "DAY": self._day,
-            "CLOCK": self._clock,
-            "DIGITS": self._digits,
-            "MOMENT": self._moment,
         }
-        if called not in makers and called not in KINDS:
+        if called not in {*makers, *_VALUES, *KINDS}:
             raise self._wrong(f"there is no function {called}")
         self._note(name, called)
         if called in KINDS:
             spoken = self._figure(called, name, options)
+        elif called in _VALUES:
+            spoken = self._value(_VALUES[called], called, name)
         else:
             spoken = makers[called](name, options)
         if options:
@@ -214,49 +214,18 @@ class _Compiler:
 
         return capital
 
-    def _day(self, name: str, options: dict[str, str]) -> Spoken:
-        key = self._key
+    def _value(self, kind: type, called: str, name: str) -> Spoken:
+        """Return what says a fact that is a value of a kind, by the speaker's way for it."""
+        key, way = self._key, called.lower()
 
-        def day(facts: Any, speaker: Speaker) -> str:
+        def valued(facts: Any, speaker: Speaker) -> str:
             value = getattr(facts, name)
-            if not isinstance(value, date):
-                raise WordsError(f"{key}: DAY(${name}) got {value!r}")
-            return speaker.day(value)
+            if not isinstance(value, kind):
+                raise WordsError(f"{key}: {called}(${name}) got {value!r}")
+            said: str = getattr(speaker, way)(value)
+            return said
 
-        return day
-
-    def _clock(self, name: str, options: dict[str, str]) -> Spoken:
-        key = self._key
-
-        def clock(facts: Any, speaker: Speaker) -> str:
-            value = getattr(facts, name)
-            if not isinstance(value, time):
-                raise WordsError(f"{key}: CLOCK(${name}) got {value!r}")
-            return speaker.clock(value)
-
-        return clock
-
-    def _moment(self, name: str, options: dict[str, str]) -> Spoken:
-        key = self._key
-
-        def moment(facts: Any, speaker: Speaker) -> str:
-            value = getattr(facts, name)
-            if type(value) is not Moment:
-                raise WordsError(f"{key}: MOMENT(${name}) got {value!r}")
-            return speaker.moment(value)
-
-        return moment
-
-    def _digits(self, name: str, options: dict[str, str]) -> Spoken:
-        key = self._key
-
-        def digits(facts: Any, speaker: Speaker) -> str:
-            value = getattr(facts, name)
-            if type(value) is not Digits:
-                raise WordsError(f"{key}: DIGITS(${name}) got {value!r}")
-            return speaker.digits(value)
-
-        return digits
+        return valued
 
     def _select(self, given: ast.SelectExpression) -> Spoken:
         if not isinstance(given.selector, ast.VariableReference):

@@ -23,6 +23,19 @@ from calc.validity import OutsideModelError
 __all__ = ["SetupTold", "question_of", "setup_rows", "setup_told"]
 
 _INCH_M = 0.0254
+# What a row is called, and the fact without which there is none.
+_ROWS = {
+    "animal": "animal",
+    "lamp": "lamp",
+    "fixture": "reflector",
+    "long": "tube_length",
+    "since": "since",
+    "tubes": "tubes",
+    "screen": "screen",
+    "lid": "lid",
+    "distance": "distance",
+    "size": "length",
+}
 
 
 class Pane(Enum):
@@ -124,30 +137,9 @@ def _pane(through: _Through) -> Say:
 
 def setup_rows(told: SetupTold) -> Iterator[Row]:
     """Return what is told of a set-up, a row a fact."""
-    if told.animal is not None:
-        yield _row("animal", told)
-    if told.lamp is not None:
-        yield _row("lamp", told)
-    if told.reflector is not None:
-        yield _row("fixture", told)
-    if told.tube_length is not None:
-        yield _row("long", told)
-    if told.since is not None:
-        yield _row("since", told)
-    if told.tubes is not None:
-        yield _row("tubes", told)
-    if told.screen is not None:
-        yield _row("screen", told)
-    if told.lid is not None:
-        yield _row("lid", told)
-    if told.distance is not None:
-        yield _row("distance", told)
-    if told.length is not None:
-        yield _row("size", told)
-
-
-def _row(what: str, told: SetupTold) -> Row:
-    return Row(Say.of("home-label", what), Say.of("home-told", what, facts=told))
+    for what, fact in _ROWS.items():
+        if getattr(told, fact) is not None:
+            yield Row(Say.of("home-label", what), Say.of("home-told", what, facts=told))
 
 
 def question_of(setup: Setup) -> str:

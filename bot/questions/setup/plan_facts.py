@@ -24,7 +24,7 @@ from bot.questions.heat.shared import aimed
 from bot.questions.setup.plan_asked import Floor, PlanAsked, PlanAssumed
 from bot.questions.setup.plan_heat import DayHeat, PlanHeat, heat_planned
 from bot.questions.shared import animal_name, known_by
-from bot.questions.uv.shared import Between, Wish, between_told
+from bot.questions.uv.shared import Between, Through, Wish, Wished, between_told
 from bot.questions.uv.tubes import Tube, Whose, tube_told
 from bot.saved.group import Own
 from calc.animals import Animal, Subject
@@ -57,7 +57,7 @@ class PlanAim:
 
 
 @dataclass(frozen=True, slots=True)
-class Planned:
+class Planned(Wished, Through):
     """A set-up to buy and build; lengths are in place, ``away`` from the tube to the back."""
 
     animal: Name
@@ -100,11 +100,6 @@ class Planned:
     sources: tuple[str, ...]
 
     @property
-    def wanted(self) -> Uvi:
-        """Return the UV index to aim for."""
-        return self.wish.wanted
-
-    @property
     def lamp(self) -> Say:
         """Return the tube by name."""
         return Say("tubes-name", self.tube)
@@ -138,11 +133,6 @@ class Planned:
     def year(self) -> Hours | None:
         """Return the hours of light over the year, where they differ."""
         return self.light if self.light_varies else None
-
-    @property
-    def through(self) -> Say:
-        """Return what is between by name."""
-        return Say("between-name", self.between)
 
     @property
     def floor_long(self) -> Length | None:

@@ -12,7 +12,6 @@ from bot.facts import (
     Says,
     Share,
     Temp,
-    Uvi,
     degrees,
     metres,
     share,
@@ -23,7 +22,7 @@ from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.setup.plan_asked import Floor, PlanAsked, PlanAssumed
 from bot.questions.setup.plan_heat import PlanHeat, heat_planned
 from bot.questions.shared import animal_name
-from bot.questions.uv.shared import UV_CARE, Between, Wish, between_told, wish_rows
+from bot.questions.uv.shared import UV_CARE, Between, Through, Wish, Wished, between_told, wish_rows
 from bot.questions.uv.tubes import tube_told
 from bot.saved.group import Own
 from calc.heat.enclosure import LampPlace, Lid
@@ -74,7 +73,7 @@ class PlanWay:
 
 
 @dataclass(frozen=True, slots=True)
-class NotPlanned:
+class NotPlanned(Wished, Through):
     """A set-up that cannot be done, why, and what would help."""
 
     animal: Name
@@ -101,19 +100,9 @@ class NotPlanned:
     sources: tuple[str, ...]
 
     @property
-    def wanted(self) -> Uvi:
-        """Return the UV index to aim for."""
-        return self.wish.wanted
-
-    @property
     def above(self) -> bool:
         """Say whether the tube was tried on the mesh."""
         return self.place is LampPlace.ABOVE_MESH
-
-    @property
-    def through(self) -> Say:
-        """Return what is between by name."""
-        return Say("between-name", self.between)
 
     @property
     def floor_long(self) -> Length | None:

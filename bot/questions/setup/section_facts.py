@@ -8,7 +8,7 @@ from math import inf
 import numpy as np
 
 from bot.dangers.first_change import first_change
-from bot.facts import Length, Name, Say, Share, Uvi, metres, share, uvi
+from bot.facts import Length, Say, Share, Uvi, metres, share, uvi
 from bot.language.screens import Screen
 from bot.preferences import Context
 from bot.queries.uv_depth import SectionQuery
@@ -20,7 +20,9 @@ from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.lamp_asked import wanted_asked
 from bot.questions.uv.shared import (
     Between,
+    Through,
     Wish,
+    WishedFor,
     between_told,
     doubts_told,
     settled_by,
@@ -86,7 +88,7 @@ class SectionView:
 
 
 @dataclass(frozen=True, slots=True)
-class Section:
+class Section(WishedFor, Through):
     """Where the UV goes in an enclosure; ``long`` is the tube as it was drawn."""
 
     wish: Wish
@@ -117,16 +119,6 @@ class Section:
     sources: tuple[str, ...]
 
     @property
-    def animal(self) -> Name | None:
-        """Return whose tube it is, where the range is an animal's."""
-        return self.wish.animal
-
-    @property
-    def wanted(self) -> Uvi:
-        """Return the UVI to aim at."""
-        return self.wish.wanted
-
-    @property
     def most(self) -> Uvi:
         """Return the UVI of the strongest place."""
         return self.strongest.uvi
@@ -145,11 +137,6 @@ class Section:
     def lamp(self) -> Say:
         """Return the tube by name."""
         return Say("tubes-name", self.tube)
-
-    @property
-    def through(self) -> Say:
-        """Return what is between by name."""
-        return Say("between-name", self.between)
 
     @property
     def assumed(self) -> Assumed:

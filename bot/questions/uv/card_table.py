@@ -6,7 +6,6 @@ from enum import Enum, auto
 from bot.facts import (
     Bound,
     Length,
-    Name,
     Share,
     Uvi,
     metres,
@@ -18,7 +17,7 @@ from bot.queries.card import CardQuery
 from bot.questions.owned import OwnLampTold, lamp_told
 from bot.questions.uv.lamp_asked import own_lamp, screen_asked, wanted_asked
 from bot.questions.uv.length_asked import length_asked
-from bot.questions.uv.shared import Between, Wish, between_told, wish_told
+from bot.questions.uv.shared import Between, Wish, WishedFor, between_told, wish_told
 from bot.questions.uv.tubes import Tube, tube_told
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lengths import DARK_ENDS_M
@@ -60,7 +59,7 @@ class CardRow:
 
 
 @dataclass(frozen=True, slots=True)
-class Card:
+class Card(WishedFor):
     """The table; ``sure`` is how strong the UV may be in the middle of a range."""
 
     wish: Wish
@@ -73,16 +72,6 @@ class Card:
     sure: Uvi | None
     nearest: Length
     own: tuple[OwnLampTold, ...]
-
-    @property
-    def animal(self) -> Name | None:
-        """Return the animal that it is for."""
-        return self.wish.animal
-
-    @property
-    def wanted(self) -> Uvi:
-        """Return the UV index to aim for."""
-        return self.wish.wanted
 
     @property
     def any_length(self) -> bool:

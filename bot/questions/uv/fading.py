@@ -6,12 +6,12 @@ from datetime import date
 from enum import Enum, auto
 from math import inf
 
-from bot.facts import Figure, Hours, Name, Number, Share, Uvi, hours, plain_number, share, uvi
+from bot.facts import Figure, Hours, Number, Share, Uvi, hours, plain_number, share, uvi
 from bot.preferences import Context
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.dated_asked import wanted_above_nothing
 from bot.questions.uv.fading_odd import OddTold, odd_told
-from bot.questions.uv.shared import Wish, wish_told
+from bot.questions.uv.shared import Wish, WishedFor, wish_told
 from bot.reply import Alarm
 from calc.judgement import Move
 from calc.uv.danger import judge_uvi
@@ -71,7 +71,7 @@ class DatedRead:
 
 
 @dataclass(frozen=True, slots=True)
-class Fading:
+class Fading(WishedFor):
     """A tube at one place by its dated readings; ``trend`` is what they show beside the range.
 
     ``again`` is the day of the next reading, None where that is today; ``old_days`` how long ago
@@ -110,16 +110,6 @@ class Fading:
     alarms: tuple[Alarm, ...]
     seen: tuple[DatedReading, ...]
     found: Decline
-
-    @property
-    def animal(self) -> Name | None:
-        """Return the animal that it is for."""
-        return self.wish.animal
-
-    @property
-    def wanted(self) -> Uvi:
-        """Return the UV index to aim for."""
-        return self.wish.wanted
 
     @property
     def says_age(self) -> bool:

@@ -7,7 +7,6 @@ from bot.facts import (
     Bound,
     Figure,
     Length,
-    Name,
     Say,
     Share,
     Uvi,
@@ -31,7 +30,7 @@ from bot.questions.uv.meter_asked import Through, read_through
 from bot.questions.uv.move import Move, move_of
 from bot.questions.uv.readings import LampRead, expected_shape, off_before
 from bot.questions.uv.readings_off import off_of
-from bot.questions.uv.shared import Between, Wish, between_told, wish_told
+from bot.questions.uv.shared import Between, Wish, WishedFor, between_told, wish_told
 from bot.questions.uv.tubes import Tube, all_together, length_value, tube_told
 from bot.reply import Alarm
 from calc.judgement import Verdict as Judgement
@@ -47,7 +46,7 @@ __all__ = ["Metered", "metered"]
 
 
 @dataclass(frozen=True, slots=True)
-class Metered:
+class Metered(WishedFor):
     """A lamp by its readings, and how it stands at a place; ``against`` is set against a class.
 
     ``near`` to ``far``: the spots of the engine, for the picture.
@@ -74,16 +73,6 @@ class Metered:
     shown: tuple[ReadingMade, ...]
     alarms: tuple[Alarm, ...]
     extra: tuple[tuple[str, Figure | None], ...]
-
-    @property
-    def animal(self) -> Name | None:
-        """Return the animal that it is for."""
-        return self.wish.animal
-
-    @property
-    def wanted(self) -> Uvi:
-        """Return the UV index to aim for."""
-        return self.wish.wanted
 
     @property
     def judged(self) -> Say:

@@ -26,7 +26,10 @@ __all__ = [
     "Between",
     "Net",
     "Settled",
+    "Through",
     "Wish",
+    "Wished",
+    "WishedFor",
     "between_row",
     "between_told",
     "doubts_told",
@@ -57,6 +60,29 @@ class Wish:
     others: tuple[Say, ...]
     sources: tuple[str, ...]
     unchecked: bool = False
+
+
+class Wished:
+    """What has a wish, and so a UV index to aim for."""
+
+    __slots__ = ()
+    wish: Wish
+
+    @property
+    def wanted(self) -> Uvi:
+        """Return the UV index to aim for."""
+        return self.wish.wanted
+
+
+class WishedFor(Wished):
+    """What has the wish of an animal, or a range that somebody named."""
+
+    __slots__ = ()
+
+    @property
+    def animal(self) -> Name | None:
+        """Return whose range it is, where it is an animal's."""
+        return self.wish.animal
 
 
 def wish_told(wanted: Wanted, context: Context) -> Wish:
@@ -115,6 +141,18 @@ class Between:
     def wire(self) -> Share | None:
         """Return the share of a weave that is wire."""
         return None if self.open is None else share(1.0 - self.open.best)
+
+
+class Through:
+    """What light goes through on its way."""
+
+    __slots__ = ()
+    between: Between
+
+    @property
+    def through(self) -> Say:
+        """Return what is between by name."""
+        return Say("between-name", self.between)
 
 
 def between_told(

@@ -6,7 +6,7 @@ Words: ``tube.ftl``.
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from bot.facts import Length, Name, Say, Share, Uvi, metres, share, uvi
+from bot.facts import Length, Say, Share, Uvi, metres, share, uvi
 from bot.language.screens import Pane
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
@@ -16,7 +16,7 @@ from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.lamp_asked import Wanted, screen_asked, told_under, wanted_asked
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.readings import LampRead, enough_read, off_before, read_lamp
-from bot.questions.uv.shared import Between, Wish, between_told, wish_told
+from bot.questions.uv.shared import Between, Through, Wish, WishedFor, between_told, wish_told
 from bot.questions.uv.tube_box import BoxFit, ForBox, check_fits, for_box, length_to_buy
 from bot.questions.uv.tubes import Tube, all_together, tube_told
 from bot.reply import Alarm
@@ -94,7 +94,7 @@ class OwnThere:
 
 
 @dataclass(frozen=True, slots=True)
-class TubeChosen:
+class TubeChosen(WishedFor, Through):
     """What suits a place; ``best`` is the class to take, ``other`` a kind without figures."""
 
     wish: Wish
@@ -116,21 +116,6 @@ class TubeChosen:
     screen: Screen
     sources: tuple[str, ...]
     alarms: tuple[Alarm, ...]
-
-    @property
-    def animal(self) -> Name | None:
-        """Return whose tube it is, where the range is an animal's."""
-        return self.wish.animal
-
-    @property
-    def wanted(self) -> Uvi:
-        """Return the UVI to aim at."""
-        return self.wish.wanted
-
-    @property
-    def through(self) -> Say:
-        """Return what is between by name."""
-        return Say("between-name", self.between)
 
     @property
     def named(self) -> Say | None:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from itertools import product
 
-from bot.facts import Bound, Length, Name, Say, Uvi, metres, uvi
+from bot.facts import Bound, Length, Say, Uvi, metres, uvi
 from bot.language import screens as typed
 from bot.language.lamps import Fixture as TypedFixture
 from bot.language.unsure import SomeMesh, Unsure
@@ -20,6 +20,7 @@ from bot.questions.uv.judged import mildest
 from bot.questions.uv.lamp_asked import Wanted, lamp_asked, screen_asked, wanted_asked
 from bot.questions.uv.shared import (
     Wish,
+    WishedFor,
     between_told,
     wish_told,
 )
@@ -84,7 +85,7 @@ class UnsureWay:
 
 
 @dataclass(frozen=True, slots=True)
-class Unsurely:
+class Unsurely(WishedFor):
     """Every way a set-up may be, and ``start``, from where none of them is too strong.
 
     ``at`` is the place that was asked about; ``expect`` the UVI there, else that at the start;
@@ -109,11 +110,6 @@ class Unsurely:
     alarms: tuple[Alarm, ...]
 
     @property
-    def animal(self) -> Name | None:
-        """Return whose tube it is, where the range is an animal's."""
-        return self.wish.animal
-
-    @property
     def least(self) -> Uvi | None:
         """Return the least UVI that it may be there."""
         return uvi(self.expect.low) if self.expect else None
@@ -122,11 +118,6 @@ class Unsurely:
     def most(self) -> Uvi | None:
         """Return the most UVI that it may be there."""
         return uvi(self.expect.high) if self.expect else None
-
-    @property
-    def wanted(self) -> Uvi:
-        """Return the UVI to aim at."""
-        return self.wish.wanted
 
 
 def unsurely(query: DistanceQuery, context: Context) -> Unsurely:
