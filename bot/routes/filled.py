@@ -14,6 +14,7 @@ from bot.questions.record import record_of
 from bot.questions.setup.told import SetUpTold
 from bot.routes.asked import Asked
 from bot.routes.quantity import asks_if_right, gives_asked, need_asked
+from bot.routes.rule import tells_anything
 from calc.heat.sources_of_heat import find_heat_source
 
 __all__ = ["filled", "is_asked_freely"]
@@ -175,11 +176,6 @@ def _given_asked(asked: Asked) -> str:
     return "" if about == "night" and kind and kind.gives_light else about
 
 
-def _tells_more(asked: Asked) -> bool:
-    """Say whether the words tell anything of a set-up beside the animal."""
-    return len(asked.told.facts) > bool(asked.told.animal)
-
-
 def _bare(place: str) -> Callable[[Asked], str]:
     """Return what hears a temperature without its unit at a place that is named."""
 
@@ -199,7 +195,7 @@ def _fading(asked: Asked) -> str:
 
 
 _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
-    "all_told": lambda a: a.said if _tells_more(a) else "",
+    "all_told": lambda a: a.said if tells_anything(a) else "",
     "along": _along,
     "amount": lambda a: a.amount,
     "animal": lambda a: a.told.animal,
@@ -217,7 +213,7 @@ _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
     "length_asked": lambda a: a.so_close,
     "lid": _lid,
     "need_asked": need_asked,
-    "only_the_animal": lambda a: "" if _tells_more(a) else a.told.animal,
+    "only_the_animal": lambda a: "" if tells_anything(a) else a.told.animal,
     "readings": _readings,
     "reflector": _reflector,
     "reflector_if_known": lambda a: _reflector(a) or NOT_SURE,

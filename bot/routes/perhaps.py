@@ -10,7 +10,6 @@ _SINCE = (
     r"\b(?:january|february|march|april|june|july|august|september|october|november|december"
     r"|ago|last (?:week|month|year)|used to|since|months?|years?)\b"
 )
-_ADVICE = r"\b(?:help|new|beginner|first|advice|care|info|keep|tips?)\b"
 _OURS = rf"{HEAT}|{UV}|{LIGHT}|\b(?:mesh|reflectors?|thermo\w+|heaters?|mats?|dimmers?|timers?)\b"
 _POSSIBLE = (
     Rule("check", (r"\b(?:uvi|uv index)\b.*\d",)),

@@ -239,9 +239,7 @@ class SnoozeButton(
                 return
             told = OnTheirClock(await client.preferences_of(interaction))
             if kept is None:
-                await send(
-                    interaction, Message(client.clickable(told.text(_NOT_YOURS))), private=True
-                )
+                await send(interaction, _not_yours(client, told), private=True)
                 return
             client.metrics.reminders.labels("snoozed").inc()
             client.wake()
@@ -287,16 +285,11 @@ class DoneButton(
                 return
             told = OnTheirClock(await client.preferences_of(interaction))
             if not gone:
-                await send(
-                    interaction, Message(client.clickable(told.text(_NOT_YOURS))), private=True
-                )
+                await send(interaction, _not_yours(client, told), private=True)
                 return
             client.metrics.reminders.labels("off").inc()
             await self.told(interaction, told.text(Say("remind-gone")))
 
 
-_NOT_YOURS: Final = Say("remind-not-yours")
-
-
 def _not_yours(client: "Noonstone", told: OnTheirClock) -> Message:
-    return Message(client.clickable(told.text(_NOT_YOURS)))
+    return Message(client.clickable(told.text(Say("remind-not-yours"))))

@@ -20,6 +20,7 @@ from bot.questions.heat.shared import (
     aimed,
     box_asked,
     box_told,
+    has_best,
 )
 from bot.questions.heat.warmth import air_past, air_unknown
 from bot.questions.shared import animal_name, known_by, limits_for
@@ -120,7 +121,7 @@ def air(query: AirQuery, context: Context) -> AirHeat:
     return AirHeat(
         aim=degrees(target.aim),
         target=aimed(target),
-        has_best=target.best is not None and target.low < target.best < target.high,
+        has_best=has_best(target),
         asked=query.want is not None,
         animal=wish.animal,
         known=wish.known,

@@ -9,7 +9,7 @@ from bot.language.shown import shown
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
 from bot.questions.animals import animal_asked
-from bot.questions.heat.shared import HEAT_CARE, aimed
+from bot.questions.heat.shared import HEAT_CARE, aimed, has_best
 from bot.questions.shared import animal_name, known_by, limits_for, others_say
 from bot.refusal import RefusedError
 from bot.reply import Alarm
@@ -102,7 +102,7 @@ def surface_wanted(command: str, want: Measure | None, animal: str, context: Con
         raise RefusedError(facts, _surface_unknown_told, "want")
     told = SurfaceAim(
         aim=aimed(target),
-        has_best=_has_best(target),
+        has_best=has_best(target),
         asked=False,
         animal=animal_name(found),
         known=known_by(found, Subject.BASKING_SURFACE, target, context.own),
@@ -137,15 +137,11 @@ def _asked_for(
         animal=None if animal is None else animal_name(animal),
         known=None,
         usual=None if usual is None else aimed(usual),
-        usual_has_best=usual is not None and _has_best(usual),
+        usual_has_best=usual is not None and has_best(usual),
         usual_known=known,
         others=(),
     )
     return WantedHeat(low, middle, high, ceiling_c, told, ())
-
-
-def _has_best(target: Target) -> bool:
-    return target.best is not None and target.low < target.best < target.high
 
 
 def aim_rows(aim: SurfaceAim) -> Iterator[Row]:

@@ -20,7 +20,6 @@ __all__ = ["draw_chart"]
 _TALL = 440.0
 _LEFT, _RIGHT = 92.0, 40.0
 _LABEL_ROOM, _TITLE_ROOM = 160.0, 520.0
-_MOST_OFF = 0.35
 _STROKES: dict[Stroke, dict[str, float | Ink | str]] = {
     Stroke.MAIN: {"stroke": Ink.UV, "stroke_width": 5.0},
     Stroke.SOLID: {"stroke": Ink.INK, "stroke_width": 3.0},
