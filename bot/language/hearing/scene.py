@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from bot.facts import Say
-from bot.language.hearing.facts import Ask, Fact, FactName, FactValue, Standing
+from bot.language.hearing.facts import THERE, Ask, Fact, FactName, FactValue, Standing
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.past import is_only_asked, is_past
@@ -157,8 +157,9 @@ class Scene:
         return self._standings[part.start]
 
     def supposed(self) -> "Scene":
-        """Return the scene once more, with every figure taken as if it were so now."""
-        return replace(self, taken=set(), supposing=True)
+        """Return what stands apart once more, taken as if it were so now; strengths stay."""
+        apart = [f for f in self.figures if f.kind == "percent" or self._standing(f) not in THERE]
+        return replace(self, figures=Placed(apart), taken=set(), supposing=True)
 
     def _stands(self, part: Part) -> Standing:
         start = max(self.sentence(part.start)[0], part.start - _REACH)

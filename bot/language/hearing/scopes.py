@@ -27,7 +27,11 @@ def in_scope(scene: Scene, facts: list[Fact]) -> list[Fact]:
     if len(order) < 2:
         return facts
     named = list(_named(scene, order))
-    return [replace(fact, scope=Scope(_of(scene, fact, named, order))) for fact in facts]
+    which = [_of(scene, fact, named, order) for fact in facts]
+    return [
+        replace(fact, scope=Scope(one)) if one else fact
+        for fact, one in zip(facts, which, strict=True)
+    ]
 
 
 def _named(scene: Scene, order: dict[str, int]) -> Iterator[tuple[int, int]]:

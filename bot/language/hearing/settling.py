@@ -48,7 +48,9 @@ def settled(
         if before and fact.name not in _MANY and _corrected(scene, before, fact):
             del kept[_key(before)]
             corrects = True
-        kept[_key(fact)] = last[fact.name, fact.scope] = replace(fact, corrects=corrects)
+        kept[_key(fact)] = last[fact.name, fact.scope] = (
+            fact if corrects == fact.corrects else replace(fact, corrects=corrects)
+        )
     if any(fact.value is LampKind.T5_HO for fact in kept.values()):
         kept = {key: fact for key, fact in kept.items() if fact.value is not LampKind.T5}
     remaining = tuple(_measured_first(list(kept.values())))
