@@ -60,7 +60,10 @@ def test_german_words_become_those_of_hearing(typed: str, meant: str) -> None:
 
 @pytest.mark.parametrize(
     "typed",
-    ["basking 65", "will it die in the war", "warm side 88, cool side 75", "res water temp 78"],
+    [
+        *("basking 65", "will it die in the war", "warm side 88, cool side 75"),
+        *("res water temp 78", "Hermann's tortoise", "Rankin's dragon, basking 95"),
+    ],
 )
 def test_english_stays_as_it_is(typed: str) -> None:
     assert glossed(typed).text == typed
