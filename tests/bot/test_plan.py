@@ -250,7 +250,7 @@ def test_a_low_box_for_a_snake_also_names_gentle_heat(anyone: Preferences) -> No
     [
         ("plan", "I still need enclosure"),
         ("plan enclosure:4x2x2ft lid:mesh", "I still need animal"),
-        ("plan animal:beardie enclosure:48x24x24 lid:mesh", "inches or centimetres"),
+        ("plan animal:beardie enclosure:60x30x30 lid:mesh", "inches or centimetres"),
         ("plan animl:beardie enclosure:4x2x2ft lid:mesh", "did you mean animal?"),
         ("plan animal:beerded dargon enclosure:4x2x2ft lid:mesh", "perhaps bearded dragon"),
         ("plan animal:beardie enclosure:4x2x2ft lid:banana", "“banana” for lid"),
