@@ -16,6 +16,8 @@ __all__ = ["command_of", "no_such_command"]
 _FEWEST_WORDS = 3
 # The question that takes any words.
 _FREE = "ask"
+# Two words may ask too: what next.
+_ASKS = re.compile(r"\s*(?:what|what'?s|was|how|wie|why|warum)\s+\w", re.I)
 _OPTION = re.compile(r"(?<!\S)[A-Za-z_-]+[:=]\S")
 
 
@@ -54,7 +56,7 @@ def _is_sentence(line: str, own: tuple[str, ...]) -> bool:
     """Say whether a line is told in free words, and is no mistyped question with options."""
     if _OPTION.search(line):
         return False
-    if len(line.split()) >= _FEWEST_WORDS:
+    if len(line.split()) >= _FEWEST_WORDS or _ASKS.match(line):
         return True
     from bot.questions.setup.told import names_an_animal
 

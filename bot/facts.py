@@ -19,6 +19,8 @@ __all__ = [
     "Hours",
     "Kind",
     "Length",
+    "Lumens",
+    "Lux",
     "Moment",
     "Name",
     "Number",
@@ -32,6 +34,8 @@ __all__ = [
     "degrees",
     "hours",
     "kelvins",
+    "lumens",
+    "lux",
     "metres",
     "plain_number",
     "share",
@@ -52,6 +56,8 @@ class Kind(StrEnum):
     TIME = "time"
     ANGLE = "angle"
     NUMBER = "number"
+    LUX = "lux"
+    LUMENS = "lumens"
 
     @property
     def unit(self) -> str:
@@ -69,6 +75,8 @@ _UNITS = {
     Kind.TIME: "h",
     Kind.ANGLE: "degree",
     Kind.NUMBER: "1",
+    Kind.LUX: "lx",
+    Kind.LUMENS: "lm",
 }
 
 
@@ -103,6 +111,8 @@ Share = Annotated[Figure, Kind.SHARE]
 Hours = Annotated[Figure, Kind.TIME]
 Angle = Annotated[Figure, Kind.ANGLE]
 Number = Annotated[Figure, Kind.NUMBER]
+Lux = Annotated[Figure, Kind.LUX]
+Lumens = Annotated[Figure, Kind.LUMENS]
 
 
 def _figure(kind: Kind, best: float | Estimate, ends: tuple[float, float] | None) -> Figure:
@@ -164,6 +174,16 @@ def angle(best: float | Estimate, ends: tuple[float, float] | None = None) -> An
 def plain_number(best: float | Estimate, ends: tuple[float, float] | None = None) -> Number:
     """Return a number without a unit, such as how many times as much."""
     return _figure(Kind.NUMBER, best, ends)
+
+
+def lux(best: float | Estimate, ends: tuple[float, float] | None = None) -> Lux:
+    """Return an illuminance [lx]."""
+    return _figure(Kind.LUX, best, ends)
+
+
+def lumens(best: float | Estimate, ends: tuple[float, float] | None = None) -> Lumens:
+    """Return a flux of light [lm]."""
+    return _figure(Kind.LUMENS, best, ends)
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,6 +39,7 @@ _MENU: Final = {
     "heat hours": "questions.heat.hours",
     "heat surface": "questions.heat.surface",
     "heat lamp": "questions.heat.lamp",
+    "heat bright": "questions.light.bright",
     "ask": "routes.ask",
     "check": "questions.setup.check",
     "plan": "questions.setup.plan",
@@ -47,6 +48,8 @@ _MENU: Final = {
     "guide": "questions.general.guide",
     "noonstone help": "questions.general.help",
     "noonstone about": "questions.general.about",
+    "noonstone next": "questions.setup.next",
+    "noonstone arrange": "questions.setup.arrange",
     # Their examples work one after the other, beginning with a store in which there is nothing.
     "mine save": "questions.saved.saving",
     "mine reading": "questions.saved.reading",

@@ -86,6 +86,13 @@ NAMED = frozenset(
         "longitude",
         "year",
         "month",
+        "lumens",
+        "illuminance",
+        "beam-angle",
+        "lamp-watts",
+        "panel-length",
+        "panel-width",
+        "plant-photons",
     )
 )
 

@@ -41,6 +41,8 @@ __all__ = ["START", "Dialogue", "Next", "after", "next_line", "told_as_meant", "
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
 _OF_UV = ("distance", "uvi", "tube", "section", "dose")
+# What comes next after a check is asked of the same set-up.
+_CHECK, _AFTER_CHECK = "check", "next"
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
@@ -195,6 +197,9 @@ def _meant(dialogue: Dialogue, line: str, context: Context, preferences: Prefere
         return join_line(name, options)
     if before is not None and (step := change_wished(*before, line)):
         return join_line("basking", step)
+    after_check = before is not None and before[0].name == _CHECK
+    if before and after_check and another and another.command == _AFTER_CHECK:
+        return join_line(_AFTER_CHECK, {**before[1], **another.given})
     if another is not None:
         told = {name: text for name, text in another.given.items() if text != NOT_SURE}
         options = {**another.given, **_carried(another.command, dialogue.known), **told}

@@ -17,6 +17,7 @@ __all__ = [
     "GIVES",
     "LAMP_PLACES",
     "LAMP_SHAPES",
+    "LEVELS",
     "LIDS",
     "MATERIALS",
     "MONTHS",
@@ -46,6 +47,11 @@ LIDS: Mapping[str, Collection[str]] = {
         "half",
     ),
     "full mesh": ("mesh", "screen", "all mesh", "wire", "screen top", "mesh top", "full", "open"),
+}
+LEVELS: Mapping[str, Collection[str]] = {
+    "minimum": ("bare minimum", "least", "basic", "cheap", "only what it needs"),
+    "good": ("normal", "usual", "proper"),
+    "better": ("best", "more", "great", "deluxe"),
 }
 LAMP_SHAPES: Mapping[str, Collection[str]] = {
     "wide dome": ("dome", "wide", "bulb in a dome", "household bulb", "bulb", "wide reflector"),

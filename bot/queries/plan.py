@@ -1,7 +1,11 @@
 """The question that plans a set-up from what someone has or wants."""
 
+from functools import partial
+from typing import Annotated
+
 from pydantic import Field
 
+from bot.language.choices import LEVELS, read_choice
 from bot.queries.heat import LampPlaceName, LampShapeName, LidName, MaterialName
 from bot.queries.options import (
     AirTemperature,
@@ -16,10 +20,14 @@ from bot.queries.options import (
     TubeLength,
     UviRange,
 )
-from bot.queries.query import Query
+from bot.queries.query import Option, Query, reading
 from bot.queries.states import StateNames
 
-__all__ = ["PlanQuery"]
+__all__ = ["ArrangeQuery", "PlanQuery"]
+
+LevelName = Annotated[
+    str, reading(partial(read_choice, names=LEVELS)), Option(choices=tuple(LEVELS))
+]
 
 
 class PlanQuery(Query):
@@ -43,3 +51,8 @@ class PlanQuery(Query):
     tubes: TubeCount = Field(1, examples=["1"])
     gap: Length | None = Field(None, examples=["2in"])
     state: StateNames = Field(frozenset(), examples=["young"])
+    level: LevelName | None = Field(None, examples=["good"])
+
+
+class ArrangeQuery(PlanQuery):
+    """The same set-up, with every way to hang its lamps beside each other."""

@@ -1,7 +1,10 @@
 """The questions in the asker's own words: any question, and a whole set-up to check."""
 
+from typing import Annotated
+
 from pydantic import Field
 
+from bot.language.there import There, read_there
 from bot.queries.heat import Thermometers
 from bot.queries.options import (
     Age,
@@ -20,10 +23,12 @@ from bot.queries.options import (
     UviRange,
     UvLampKind,
 )
-from bot.queries.query import Query
+from bot.queries.query import Option, Query, reading
 from bot.queries.states import StateNames
 
-__all__ = ["AskQuery", "CheckQuery"]
+__all__ = ["AskQuery", "CheckQuery", "NextQuery"]
+
+ThereNames = Annotated[frozenset[There], reading(read_there), Option()]
 
 
 class CheckQuery(Query):
@@ -53,6 +58,12 @@ class CheckQuery(Query):
     tubes: TubeCount | None = Field(None, examples=["1"])
     gap: Length | None = Field(None, examples=["2in"])
     state: StateNames = Field(frozenset(), examples=["young"])
+
+
+class NextQuery(CheckQuery):
+    """A whole set-up, told freely, and what of a good one is there already."""
+
+    there: ThereNames | None = Field(None, examples=["hides, uv meter"])
 
 
 class AskQuery(Query):

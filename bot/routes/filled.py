@@ -13,6 +13,14 @@ from bot.menu import MODULES
 from bot.questions.record import record_of
 from bot.questions.setup.told import SetUpTold
 from bot.routes.asked import Asked
+from bot.routes.of_light import (
+    light_lamp,
+    light_watts,
+    lumens_in,
+    lux_by,
+    lux_in,
+    sides_in,
+)
 from bot.routes.quantity import asks_if_right, gives_asked, need_asked
 from bot.routes.rule import tells_anything
 from calc.heat.sources_of_heat import find_heat_source
@@ -212,12 +220,18 @@ _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
     "heat_source": lambda a: a.lamps[0] if a.lamps else "",
     "length_asked": lambda a: a.so_close,
     "lid": _lid,
+    "light_lamp": light_lamp,
+    "light_watts": light_watts,
+    "lumens": lumens_in,
+    "lux": lux_in,
+    "lux_by": lux_by,
     "need_asked": need_asked,
     "only_the_animal": lambda a: "" if tells_anything(a) else a.told.animal,
     "readings": _readings,
     "reflector": _reflector,
     "reflector_if_known": lambda a: _reflector(a) or NOT_SURE,
     "room_for_tube": _room_for_tube,
+    "sides": lambda a: sides_in(a.words),
     "season": lambda a: "home" if a.says(_SEASON) else "",
     "screen": _screen,
     "screen_if_known": _screen_if_known,

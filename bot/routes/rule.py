@@ -7,7 +7,9 @@ from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 
 __all__ = [
+    "ARRANGED",
     "ASKS",
+    "BRIGHTNESS",
     "CHANGE",
     "FIT",
     "HEAT",
@@ -21,9 +23,11 @@ __all__ = [
     "ONLY_A_FIGURE",
     "SHOULD",
     "UV",
+    "WHAT_NEXT",
     "Rule",
     "always",
     "few",
+    "names_a_size",
     "only_a_reading",
     "only_an_animal",
     "only_the_night",
@@ -40,6 +44,25 @@ HEAT_LAMP = r"\b(?:heat|basking|halogen|flood|spot) ?(?:lamps?|bulbs?|lights?)\b
 ASKS = (
     r"\b(?:is|are|can|could|should|shall|do|does|what|whats|which|why|how|or|vs|yes or no|better"
     r"|good|ok\w*|safe|bad|instead|recommend\w*|need|enough|any good)\b|\?"
+)
+WHAT_NEXT = (
+    r"\b(?:what(?:'?s| is| comes| do i do| should i do| to do| can i do)? next"
+    r"|next (?:upgrade|step)"
+    r"|(?:what|anything|something)\b.{0,30}\b(?:improve|upgrade)"
+    r"|how (?:can|do|could) i (?:improve|upgrade)"
+    r"|make (?:it|his|her|their|my \w+) (?:\w+ )?better|beyond the (?:bare )?minimum"
+    r"|was (?:kommt|ist|mache ich) als n(?:ä|ae|a)chstes|n(?:ä|ae|a)chster schritt|verbessern)\b"
+)
+ARRANGED = (
+    r"\b(?:side by side|in a row|next to each other|arrang\w*|which way|lengthwa?ys|lengthwise"
+    r"|across or along|along or across|layout|lay (?:them )?out|nebeneinander|in (?:einer )?reihe"
+    r"|anordn\w*|l(?:ä|ae)ngs|quer)\b"
+)
+BRIGHTNESS = (
+    r"\b(?:how (?:bright|dim|many (?:lumens?|lux))|bright enough|light enough"
+    r"|enough (?:light|lux|lumens?)|(?:too|very|so) (?:dim|bright)|brighter|brightness"
+    r"|\d+ ?(?:lm|lumens?|lx|lux|foot[- ]?candles?)"
+    r"|wie hell|hell genug|wie viele? (?:lumen|lux)|zu (?:dunkel|hell)|genug licht|helligkeit)\b"
 )
 FIT = r"\b(?:ok\w*|alright|all right|fine|good|safe|right|enough|too \w+|correct)\b"
 SHOULD = (
@@ -109,6 +132,11 @@ def tells_anything(asked: Asked) -> bool:
 def only_a_reading(asked: Asked) -> bool:
     """Say whether a meter reading at a distance was told, and nothing that it is checked with."""
     return asked.reading_here is not None and not (asked.warmth or asked.told.tube)
+
+
+def names_a_size(asked: Asked) -> bool:
+    """Say whether the sides of an enclosure are told."""
+    return asked.told.size is not None or asked.says(r"\d ?[x×] ?\d")
 
 
 def only_an_animal(asked: Asked) -> bool:

@@ -8,7 +8,9 @@ from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 from bot.routes.quantity import asks_if_right
 from bot.routes.rule import (
+    ARRANGED,
     ASKS,
+    BRIGHTNESS,
     CHANGE,
     FIT,
     HEAT,
@@ -16,13 +18,16 @@ from bot.routes.rule import (
     HOME,
     HOW_FAR,
     IN_UNITS,
+    LIGHT,
     NO_PLAN,
     ONE_OR_OTHER,
     ONLY_A_FIGURE,
     SHOULD,
     UV,
+    WHAT_NEXT,
     Rule,
     few,
+    names_a_size,
     only_a_reading,
     only_an_animal,
     only_the_night,
@@ -169,6 +174,9 @@ _RULES = (
         r"|\bwater (?:dragon|monitor|snake)",
         lambda a: bool(a.told.animal and a.water) and few(a) and not a.lamps,
     ),
+    Rule("next", (WHAT_NEXT,)),
+    Rule("arrange", (ARRANGED, LIGHT), when=names_a_size),
+    Rule("bright", (BRIGHTNESS,), r"\buvi\b|\bnight\b", lambda a: not a.warmth and not a.readings),
     Rule("check", (r"\b(?:check|rate|review|critique|look at)\b", HOME), when=tells_anything),
     Rule("check", (r"\bset[- ]?up\b", FIT), when=tells_anything),
     Rule(

@@ -84,10 +84,10 @@ KINDS = {
     "ANGLE": Kind.ANGLE,
     "NUMBER": Kind.NUMBER,
 }
+KINDS |= {"LUX": Kind.LUX, "LUMENS": Kind.LUMENS}
 # Values that the speaker has one way to tell, by the name of that way.
 _VALUES = {"DAY": date, "CLOCK": time, "DIGITS": Digits, "MOMENT": Moment}
-_TWO_UNITS = ("LENGTH", "TEMP", "DIFF")
-_AS_GIVEN = ("UVI", "SHARE")
+_TWO_UNITS, _AS_GIVEN = ("LENGTH", "TEMP", "DIFF"), ("UVI", "SHARE")
 FORMS = ("best", "range", "low", "high", "doubt", "given")
 
 

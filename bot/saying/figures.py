@@ -7,7 +7,7 @@ degree C: finer digits would promise what no tape measure or lamp keeps.
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
-from math import ceil, floor
+from math import ceil, floor, log10
 
 from bot.facts import Bound, Figure, Kind
 from bot.language.units import Units, convert
@@ -48,7 +48,9 @@ class _Scale:
     fine: float
 
 
-_SIGNS = {Kind.POWER: "W", Kind.SHARE: "%"}
+_SIGNS = {Kind.POWER: "W", Kind.SHARE: "%", Kind.LUX: "lx", Kind.LUMENS: "lm"}
+# Brightness is told to two digits: no lamp and no meter of lux keeps a third.
+_TWO_DIGITS = (Kind.LUX, Kind.LUMENS)
 _TWO = {
     Kind.LENGTH: {
         Units.IN: _Scale("in", "m", "in", 0.5, 0.5),
@@ -148,8 +150,15 @@ def _one(figure: Figure, form: Form, manners: Manners) -> str:
         low, best, high = low * 100.0, best * 100.0, high * 100.0
         if form == "given":
             return joined(number(best, _AS_GIVEN_PERCENT).replace(".", manners.decimal), "%")
-    texts = [str(round(value)) for value in _chosen(low, best, high, form)]
+    whole = _to_two_digits if figure.kind in _TWO_DIGITS else round
+    texts = [str(whole(value)) for value in _chosen(low, best, high, form)]
     return joined(_spanned(texts, form, manners), _SIGNS[figure.kind])
+
+
+def _to_two_digits(value: float) -> int:
+    """Return a value rounded to two digits, one of them below ten."""
+    step = 10 ** max(0, floor(log10(value)) - 1) if value >= 1.0 else 1
+    return round(value / step) * step
 
 
 def _time(value_h: float) -> str:

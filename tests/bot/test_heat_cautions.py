@@ -98,6 +98,8 @@ OWN_CAUTIONS = {
     "t5-ho-tube": ("never dim it", "above glass or plastic"),
     "t8-tube": ("less uv than on a t5 ho", "by a uv index meter alone"),
     "uv-led": ("uvc or disinfecting led", "eyes and skin", "uv index meter was read"),
+    "white-tube": ("looks like a uv tube and is none", "off at night"),
+    "full-spectrum": ("never takes the place of the uv tube", "off at night"),
     "plant-light": ("never takes the place of the uv tube", "shade", "off at night"),
 }
 

@@ -22,7 +22,7 @@ from calc.heat.sources_of_heat import (
 
 __all__ = ["LAMP", "lamp", "tell"]
 
-_GUIDE = ("basking-lamps", "heat-sources", "fire-and-electrical-safety")
+_GUIDE = ("basking-lamps", "heat-sources", "fire-and-electrical-safety", "light-and-colour")
 _UV_LAMPS = {
     "t8-tube": UvLamp.OTHER_TUBE,
     "compact-uv": UvLamp.COMPACT,
@@ -30,6 +30,16 @@ _UV_LAMPS = {
     "mercury-vapour": UvLamp.MERCURY,
     "uv-led": UvLamp.LED,
 }
+_SEEN = (
+    "halogen-flood",
+    "incandescent-flood",
+    "led-lamp",
+    "metal-halide",
+    "plant-light",
+    "white-tube",
+    "full-spectrum",
+)
+_EXTRA_LIGHT = ("led-lamp", "plant-light", "white-tube", "full-spectrum")
 _NIGHT_LAMPS = ("night-lamp", "red-lamp")
 
 
@@ -43,6 +53,7 @@ class LampNext(Enum):
     LEAVE_OFF = auto()
     REPLACE = auto()
     FLOOD = auto()
+    BRIGHT = auto()
 
 
 class LampGives(Enum):
@@ -54,6 +65,7 @@ class LampGives(Enum):
     UV_BY_METER = auto()
     LIGHT = auto()
     NIGHT = auto()
+    EXTRA_LIGHT = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,6 +133,8 @@ def _told(kind: HeatSource) -> LampKind:
 
 def _gives(kind: HeatSource, about: str) -> LampGives | None:
     """Return the answer to what was asked of it; None where its fitness is the answer."""
+    if not about and kind.slug in _EXTRA_LIGHT:
+        return LampGives.EXTRA_LIGHT
     if about == "light" and kind.gives_light:
         return LampGives.LIGHT
     if about in ("uv", "light") and not kind.gives_light:
@@ -138,6 +152,8 @@ def _next(kind: HeatSource) -> LampNext:
         return LampNext.DISTANCE
     if kind.slug in _UV_LAMPS:
         return LampNext.METER
+    if kind.slug in _EXTRA_LIGHT:
+        return LampNext.BRIGHT
     if kind.basking is Basking.GOOD:
         return LampNext.SIZE
     if kind.basking is not Basking.NOT_AT_ALL:
@@ -174,6 +190,7 @@ def _kind_told(facts: LampKind) -> Layered:
             Row(say("label-uv"), Say.of("lamp-uv", facts.slug)),
             Row(say("label-heat"), Say.of("lamp-heat", facts.slug)),
             Row(say("label-light"), say("light")),
+            *_seen(facts),
             Row(say("label-scope"), say("scope")),
         ),
         why=(Say.of("lamp-why", facts.slug),),
@@ -181,6 +198,14 @@ def _kind_told(facts: LampKind) -> Layered:
         guide=_GUIDE,
         sources=(facts.source, "common_practice", "fire_service_lamps"),
     )
+
+
+def _seen(facts: LampKind) -> tuple[Row, ...]:
+    """Return how the light of a lamp for light looks: colour, flicker, glare, and the night."""
+    if facts.slug not in _SEEN:
+        return ()
+    say = Says("lamp", facts)
+    return (Row(say("label-see"), Say.of("lamp-see", facts.slug)),)
 
 
 def _head(facts: LampKind) -> Say:

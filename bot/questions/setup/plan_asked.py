@@ -86,6 +86,7 @@ class PlanAsked:
     back: Estimate
     in_water: bool
     assumed: PlanAssumed
+    level: str | None
     sources: tuple[str, ...]
 
     @property
@@ -154,6 +155,7 @@ def asked(query: PlanQuery, context: Context) -> PlanAsked:
         back=back,
         in_water=body is not None and body.in_water,
         assumed=assumed,
+        level=query.level,
         sources=(*back_source, *mesh_source),
     )
 

@@ -23,12 +23,15 @@ from bot.language import screens as typed
 from bot.questions.heat.shared import aimed
 from bot.questions.setup.plan_asked import Floor, PlanAsked, PlanAssumed
 from bot.questions.setup.plan_heat import DayHeat, PlanHeat, heat_planned
+from bot.questions.setup.plan_level import LevelTold, level_told
+from bot.questions.setup.sun import SunTold, sun_told
 from bot.questions.shared import animal_name, known_by
 from bot.questions.uv.shared import Between, Through, Wish, Wished, between_told
 from bot.questions.uv.tubes import Tube, Whose, tube_told
 from bot.saved.group import Own
 from calc.animals import Animal, Subject
 from calc.heat.enclosure import LampPlace
+from calc.setup.arrangement import room_of
 from calc.setup.light import Held, Obstacle
 from calc.setup.plan import Plan
 from calc.setup.planned import planned_set_up
@@ -95,6 +98,8 @@ class Planned(Wished, Through):
     back: Length
     assumed: PlanAssumed
     in_range: Share
+    sun: SunTold | None
+    level: LevelTold | None
     sure: bool
     set_up: SetUp
     sources: tuple[str, ...]
@@ -183,8 +188,6 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
     """Return a set-up as facts; ``screen`` is what was told of it."""
     light, places, request = found.light, found.places, what.request
     owned, platform = request.owned, places.platform
-    between = between_told(screen or typed.NoScreen(""), light.hanging.screen)
-    patch = places.met.heat_in_range
     animal, year = what.animal, what.animal.light_hours
     return Planned(
         animal=animal_name(animal),
@@ -205,13 +208,13 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
         away=metres(light.distance_m, (light.near_m, light.far_m), Bound.INWARD),
         uvi=uvi(light.uvi),
         held_by=light.held,
-        between=between,
+        between=between_told(screen or typed.NoScreen(""), light.hanging.screen),
         tried=None if found.tried is None else found.tried.obstacle,
         top=metres(light.platform_top_m, (light.low_m, light.high_m)),
         stand_long=metres(platform.x1_m - platform.x0_m),
         stand_deep=metres(platform.y1_m - platform.y0_m),
         along=metres(places.tube.x_m),
-        patch=None if found.warmth.watts is None else share(patch.best if patch else 0.0),
+        patch=_patch(found),
         weakest=uvi(places.met.weakest.uvi),
         shading=_shading(found),
         shade_uvi=uvi(SHADE_UVI),
@@ -222,10 +225,18 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
         back=metres(what.back),
         assumed=what.assumed,
         in_range=share(places.met.in_range),
+        level=level_told(what.level, found, request),
+        sun=sun_told(room_of(found, request), places.met),
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,
         set_up=_set_up(found, what),
         sources=_sources(found, what),
     )
+
+
+def _patch(found: Plan) -> Share | None:
+    """Return the share of the warm patch in the UV range, where a heat lamp hangs."""
+    patch = found.places.met.heat_in_range
+    return None if found.warmth.watts is None else share(patch.best if patch else 0.0)
 
 
 def _set_up(found: Plan, what: PlanAsked) -> SetUp:

@@ -8,7 +8,9 @@ from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.setup.plan_facts import Planned
 from bot.questions.setup.plan_heat import DayHeat, PlanHeat
+from bot.questions.setup.plan_level import level_bought
 from bot.questions.setup.plan_picture import plan_picture
+from bot.questions.setup.sun import sun_rows
 from bot.questions.uv.shared import UV_CARE, wish_rows
 from bot.questions.uv.tubes import Whose
 from bot.reply import Picture
@@ -94,6 +96,7 @@ def _numbers(facts: Planned, say: Says) -> Iterator[Row]:
         yield Row(label, Say("plan-aim", aim))
     if heat.held is not None:
         yield Row(say("label-air"), warm("air"))
+    yield from sun_rows(facts.sun)
     yield Row(say("label-shade"), say("shade"))
     if facts.water_deep is not None:
         yield Row(say("label-water"), say("water-deep"))
@@ -133,6 +136,7 @@ def _bought(facts: Planned, say: Says) -> Iterator[tuple[Say, Say]]:
     yield say("buy-thermometers"), say("thermometers")
     yield say("buy-meter"), say("meter")
     yield say("buy-hides"), say("hides")
+    yield from level_bought(facts.level)
     if facts.heat.need is not None:
         yield say("buy-night"), Say("plan-night-heater", facts.heat)
 

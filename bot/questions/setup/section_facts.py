@@ -15,6 +15,7 @@ from bot.queries.uv_depth import SectionQuery
 from bot.questions.animals import animal_asked
 from bot.questions.setup.section_layout import SectionTaken, layout
 from bot.questions.setup.section_mends import SectionMend, mends_told
+from bot.questions.setup.sun import SunTold, sun_told
 from bot.questions.uv.asked_uv import At
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.lamp_asked import wanted_asked
@@ -43,7 +44,10 @@ from calc.uv.section import uvi_field
 
 __all__ = ["Section", "SectionLong", "SectionPlace", "SectionView", "section_of"]
 
-_SOURCES = ("line_source", "line_through_weave", "uv_distance_rows", "uv_shade", "shade_judgement")
+_SOURCES = (
+    *("line_source", "line_through_weave", "uv_distance_rows", "uv_shade", "shade_judgement"),
+    "sun_patch_judgement",
+)
 _COLUMNS, _HEIGHTS, _ACROSS = 6, 5, 5
 _ENOUGH, _HARDLY = 0.5, 0.05
 
@@ -106,6 +110,7 @@ class Section(WishedFor, Through):
     shade_uvi: Uvi
     overlap: Overlap
     heat_in_range: Share
+    sun: SunTold | None
     view: SectionView
     end_view: tuple[Say, ...]
     middle: Length
@@ -183,6 +188,7 @@ def section_of(query: SectionQuery, context: Context) -> Section:
         shade_uvi=uvi(SHADE_UVI),
         overlap=met.overlap,
         heat_in_range=share(met.heat_in_range),
+        sun=sun_told(room, met),
         view=_view(room),
         end_view=tuple(Say("section-end-at", at) for at in _end_view(room)),
         middle=metres(room.platform.middle_m[0]),

@@ -7,6 +7,7 @@ from bot.layered import Brief, Care, Layered, Row, Table
 from bot.questions.setup.section_facts import Section
 from bot.questions.setup.section_mends import SectionMend
 from bot.questions.setup.section_picture import section_picture
+from bot.questions.setup.sun import sun_rows
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, between_row, wish_assumed, wish_rows
 from bot.questions.uv.tubes import Assumed, length_value, tube_rows
 from bot.reply import Picture
@@ -94,6 +95,7 @@ def _numbers(facts: Section, say: Says) -> Iterator[Row]:
     yield Row(say("label-weakest"), Say("section-place", facts.weakest))
     yield Row(say("label-shade"), say("shaded"))
     yield Row(say("label-heat"), say("heat"))
+    yield from sun_rows(facts.sun)
     yield Row(say("label-end"), say("end"))
     yield Row(say("label-taken"), say("taken"))
 

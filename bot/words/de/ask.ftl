@@ -33,7 +33,9 @@ ask-all-of-mine = Alle meine Fragen: help
 
 ## Wofür jede Frage ist
 ask-purpose-air = Wie viel Watt das ganze Terrarium warm halten
+ask-purpose-arrange = Wie die Lampen hängen sollen
 ask-purpose-basking = Wie der Sonnenplatz wärmer oder kühler wird
+ask-purpose-bright = Wie hell der Sonnenplatz ist
 ask-purpose-check = Ein ganzes Terrarium prüfen lassen
 ask-purpose-convert = Zoll in cm, °F in °C
 ask-purpose-decline = Ob eine Röhre zu alt ist
@@ -42,6 +44,7 @@ ask-purpose-hours = Wie viele Stunden Licht am Tag
 ask-purpose-lamp = Wofür eine Art Lampe gut ist
 ask-purpose-meter = Was deine UV-Messwerte sagen
 ask-purpose-needs = Was dein Tier braucht, UV und Wärme
+ask-purpose-next = Was dein nächster Schritt ist
 ask-purpose-night = Ob die Nacht zu kalt ist
 ask-purpose-plan = Ein ganzes Terrarium planen
 ask-purpose-surface = Wie heiß eine Fläche wirklich ist

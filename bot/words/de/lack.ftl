@@ -8,6 +8,7 @@ lack-screen = none, was das Gitter schluckt (45%), oder not sure
 lack-screen-mesh = wie viel UV dein Gitter schluckt (weißt du es nicht, nimm 45%)
 lack-distance = wie weit es von der Röhre bis zum Rücken deines Tiers ist
 lack-distance-lamp = wie weit es von der Lampe bis zur Fläche am Sonnenplatz ist
+lack-lamp = welche Art Lampe das Licht gibt, etwa led bar
 lack-enclosure = wie groß das Terrarium innen ist: Länge, Tiefe und Höhe
 lack-material = woraus die Wände sind: glass, wood, pvc oder melamine
 lack-material-surface = worauf du das Infrarot-Thermometer gehalten hast: slate, tile, wood, brick, metal

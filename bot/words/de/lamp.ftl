@@ -90,6 +90,16 @@
     .acc = eine Pflanzenlampe
     .dat = einer Pflanzenlampe
     .many = Pflanzenlampen
+-lamp-white-tube = weiße Röhre
+    .a = eine weiße Röhre
+    .acc = eine weiße Röhre
+    .dat = einer weißen Röhre
+    .many = weiße Röhren
+-lamp-full-spectrum = Vollspektrum-Lampe
+    .a = eine Vollspektrum-Lampe
+    .acc = eine Vollspektrum-Lampe
+    .dat = einer Vollspektrum-Lampe
+    .many = Vollspektrum-Lampen
 
 ## Die Frage lamp: die Antwort in Kürze
 lamp-title = { CAP($lamp) }
@@ -108,6 +118,7 @@ lamp-do-size = Frag watts nach einer ersten Größe.
 lamp-do-unplug = Zieh den Stecker, nimm ihn heraus.
 lamp-do-leave_off = Lass sie heute Nacht aus.
 lamp-do-replace = Halt dein Tier warm und plan den Wechsel.
+lamp-do-bright = Frag bright, wie hell sie es macht.
 lamp-do-flood = Nimm für den Sonnenplatz einen weißen Strahler.
 
 ## Schritte
@@ -119,6 +130,7 @@ lamp-step-unplug = Wenn du einen hast, zieh den Stecker und nimm ihn heute herau
 lamp-step-tonight = Lass sie heute Nacht aus: Die Nacht soll dunkel sein. Frag night und nenn die Temperatur deines Raums, dann sage ich dir, ob es Wärme braucht.
 lamp-step-leave_off = { lamp-step-replace }
 lamp-step-replace = Wenn du eine hast, keine Panik. Halt dein Tier heute warm. Plan den Wechsel zu einem weißen Strahler für den Sonnenplatz und einer T5-HO-Röhre für das UV.
+lamp-step-bright = Sind Wärme, UV, Schatten und die dunkle Nacht in Ordnung, frag bright: Ich sage dir, wie hell sie den Sonnenplatz macht.
 lamp-step-flood = Nimm für den Sonnenplatz einen weißen Strahler. Das hier gehört nur an seinen eigenen Platz.
 
 ## Zahlen
@@ -188,6 +200,10 @@ lamp-short-uv-led = Sie ist neu: Ich weiß nicht, wie viel UV sie gibt.
 lamp-why-uv-led = { lamp-short-uv-led } Auch wie sie nachlässt, ist hier nicht bekannt.
 lamp-short-plant-light = Sie ist für Pflanzen: kein UV, kaum Wärme.
 lamp-why-plant-light = { lamp-short-plant-light } Sie gibt kein UV, das dem Tier nützt, und keine Wärme zum Sonnen.
+lamp-short-white-tube = Sie gibt gleichmäßiges Licht, aber kaum UV.
+lamp-why-white-tube = { lamp-short-white-tube } Für einen Sonnenplatz gibt sie auch zu wenig Wärme.
+lamp-short-full-spectrum = Das Wort meint Farben, nicht UV.
+lamp-why-full-spectrum = { lamp-short-full-spectrum } Es sagt, wie Farben für Menschen aussehen, und eine weiße LED gibt gar kein UV.
 
 ## Ihr Platz
 lamp-place-halogen-flood = Über der warmen Seite, außer Reichweite deines Tieres, mit der UV-Röhre an einer Zeitschaltuhr.
@@ -208,6 +224,8 @@ lamp-place-t5-ho-tube = Neben der Wärmelampe, im Abstand, den dir die Frage dis
 lamp-place-t8-tube = Nah am Tier, nur nach einem UV-Index-Messgerät. Ohne Messgerät nimm eine T5-HO-Röhre.
 lamp-place-uv-led = Nur wo ein UV-Index-Messgerät am Rücken des Tieres abgelesen wurde.
 lamp-place-plant-light = Als zusätzliches Tageslicht für Pflanzen, nachts mit den anderen Lampen aus.
+lamp-place-white-tube = Als zusätzliches Tageslicht über der hellen Hälfte, nachts aus wie die anderen.
+lamp-place-full-spectrum = Als zusätzliches Tageslicht neben Wärmelampe und UV-Röhre.
 
 ## Vorsicht, ganz und kurz
 lamp-care-halogen-flood = Nimm eine Keramikfassung und nie mehr Watt, als auf der Fassung stehen.
@@ -246,6 +264,10 @@ lamp-care-uv-led = Nimm nie eine UVC- oder Desinfektions-LED: Sie schädigt Auge
 lamp-mind-uv-led = Nie eine UVC-LED.
 lamp-care-plant-light = Sie ersetzt nie die UV-Röhre. Lass Schatten, denn sie kann sehr hell sein.
 lamp-mind-plant-light = Sie ersetzt nie die UV-Röhre.
+lamp-care-white-tube = Sie sieht aus wie eine UV-Röhre und ist keine. Lies, was an ihrem Ende steht.
+lamp-mind-white-tube = Sieht aus wie eine UV-Röhre, ist keine.
+lamp-care-full-spectrum = Sie ersetzt nie die UV-Röhre. Nur ein UV-Messgerät kann zeigen, dass eine Lampe UV gibt.
+lamp-mind-full-spectrum = Sie ersetzt nie die UV-Röhre.
 
 ## Was sie gibt
 lamp-uv-halogen-flood = keins
@@ -284,6 +306,20 @@ lamp-uv-uv-led = von Lampe zu Lampe verschieden, das sagt nur ein Messgerät
 lamp-heat-uv-led = kaum welche
 lamp-uv-plant-light = keins, das einem Tier nützt
 lamp-heat-plant-light = kaum welche
+lamp-uv-white-tube = so gut wie keines
+lamp-heat-white-tube = kaum
+lamp-uv-full-spectrum = keines, außer ein UV-Messgerät zeigt welches
+lamp-heat-full-spectrum = kaum
+
+## Wie ihr Licht aussieht
+lamp-label-see = Ihr Licht
+lamp-see-halogen-flood = warmweiß (etwa 2700 K), Farben wirken echt; gut dimmbar; nachts aus
+lamp-see-incandescent-flood = warmweiß (etwa 2700 K), Farben wirken echt; gut dimmbar; nachts aus
+lamp-see-led-lamp = warm (2700 K) bis kaltweiß (6500 K); ein hohes Ra zeigt uns echte Farben; ein schlechter Dimmer lässt sie flackern; nackte Chips blenden, also mit Streuscheibe; nachts aus
+lamp-see-metal-halide = sehr hell und weiß; blendet, also nach unten richten; nie dimmen; nachts aus
+lamp-see-plant-light = weiße passen für Pflanzen und Augen; rot-blaue zeigen keine echten Farben; nachts aus
+lamp-see-white-tube = gleichmäßig weiß, 4000 bis 6500 K; weich, blendet kaum; mit modernem Vorschaltgerät flackert sie für kein Reptil; nachts aus
+lamp-see-full-spectrum = kaltweiß wie Tageslicht, 5000 bis 6500 K; ein hohes Ra zeigt uns echte Farben und sagt nichts über UV; nachts aus
 
 ## Was davon gefragt war
 lamp-gives-no_uv = Nein. { CAP($lamp, form: "a") } gibt kein UV.
@@ -292,3 +328,4 @@ lamp-gives-uv = Ja. { CAP($lamp, form: "a") } gibt UV.
 lamp-gives-uv_by_meter = Ja, aber wie stark, sagt nur ein UV-Messgerät.
 lamp-gives-light = Ja. { CAP($lamp, form: "a") } gibt Licht.
 lamp-gives-night = Ja, mit Thermostat. { CAP($lamp, form: "a") } gibt kein Licht.
+lamp-gives-extra_light = Gut als Zusatzlicht, nicht für UV, Wärme.

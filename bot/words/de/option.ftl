@@ -111,6 +111,7 @@ option-plan-uvi = { option-distance-uvi }
 option-plan-tubes = { option-distance-tubes }
 option-plan-gap = { option-distance-gap }
 option-plan-state = { option-distance-state }
+option-plan-level = wie weit du gehst: minimum, good (auch weißes Licht) oder better
 
 ## card
 option-card-animal = { option-distance-animal }
@@ -376,3 +377,66 @@ option-board-post-animal = { option-board-preview-animal }
 
 ## board remove
 option-board-remove-topic = { option-board-preview-topic }
+
+## bright
+option-bright-lamp = welche Art Lampe das Licht gibt, etwa led bar
+option-bright-lumens = die Lumen auf dem Etikett; sonst die Watt
+option-bright-watts = die Watt, die sie wirklich braucht, nicht die sie ersetzt
+option-bright-distance = von der Lampe bis dahin, wo das Tier sich sonnt
+option-bright-length = Länge der Leiste oder Röhre, oder eine Seite des Panels
+option-bright-beam = der Winkel des Lichtkegels, von der Packung: 36 degrees
+option-bright-screen = was dazwischen ist: none, 45% (hält zurück), 18x16 0.011in
+option-bright-reflector = ob hinter der Röhre ein Reflektor ist: yes oder no
+option-bright-lamps = wie viele solche Lampen, 1 bis 4
+option-bright-enclosure = Länge, Tiefe und Höhe, dann sage ich auch die kühle Seite
+option-bright-animal = { option-distance-animal }
+option-bright-hours = Stunden Licht am Tag, für Pflanzen; sonst 12
+option-bright-reading = was ein Messgerät dort zeigt: 6000 lux, 560 fc
+option-bright-by = womit du gemessen hast: meter oder phone
+option-bright-latitude = { option-dose-latitude }
+option-bright-month = { option-dose-month }
+
+## next
+option-next-setup = { option-check-setup }
+option-next-animal = { option-check-animal }
+option-next-tube = { option-check-tube }
+option-next-reflector = { option-check-reflector }
+option-next-screen = { option-check-screen }
+option-next-distance = { option-check-distance }
+option-next-length = { option-check-length }
+option-next-age = { option-check-age }
+option-next-meter = { option-check-meter }
+option-next-basking = { option-check-basking }
+option-next-cool = { option-check-cool }
+option-next-warm = { option-check-warm }
+option-next-night = { option-check-night }
+option-next-water = { option-check-water }
+option-next-lamp_on = { option-check-lamp_on }
+option-next-measured = { option-check-measured }
+option-next-hours = { option-check-hours }
+option-next-lamp = { option-check-lamp }
+option-next-tubes = { option-check-tubes }
+option-next-gap = { option-check-gap }
+option-next-state = { option-check-state }
+option-next-there = was du schon hast: hides, uv meter, white light, long tube, seasons, plants
+
+## arrange
+option-arrange-animal = { option-plan-animal }
+option-arrange-enclosure = { option-plan-enclosure }
+option-arrange-lid = { option-plan-lid }
+option-arrange-material = { option-plan-material }
+option-arrange-room = { option-plan-room }
+option-arrange-night = { option-plan-night }
+option-arrange-place = { option-plan-place }
+option-arrange-screen = { option-plan-screen }
+option-arrange-tube = { option-plan-tube }
+option-arrange-reflector = { option-plan-reflector }
+option-arrange-length = { option-plan-length }
+option-arrange-lamp = { option-plan-lamp }
+option-arrange-watts = { option-plan-watts }
+option-arrange-back = { option-plan-back }
+option-arrange-uvi = { option-plan-uvi }
+option-arrange-tubes = { option-plan-tubes }
+option-arrange-gap = { option-plan-gap }
+option-arrange-state = { option-plan-state }
+option-arrange-level = { option-plan-level }

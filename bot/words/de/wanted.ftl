@@ -20,6 +20,10 @@ wanted-percent = einen Anteil von 0 % bis 100 %
 wanted-setting = den Wert, auf den das Infrarot-Thermometer eingestellt ist, von 50 % bis 100 %
 wanted-size = Länge, Tiefe und Höhe mit Einheit
 wanted-size-unit = Länge, Tiefe und Höhe mit Einheit, denn das können Zoll oder Zentimeter sein
+wanted-there = hides, uv meter, white light, long tube, two heat lamps, seasons oder plants
+wanted-lumens = Lumen, wie sie auf dem Etikett stehen
+wanted-lux = Lux, oder foot-candles mit fc
+wanted-beam = den Winkel des Lichtkegels in Grad
 
 ## Auswahl
 wanted-choice = { LIST($names, join: "list-or") }{ $near ->

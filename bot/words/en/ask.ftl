@@ -34,7 +34,9 @@ ask-all-of-mine = All my questions: help
 
 ## What each question is for
 ask-purpose-air = How many watts warm the whole box
+ask-purpose-arrange = Which way the lamps should hang
 ask-purpose-basking = How to get the basking spot hotter or cooler
+ask-purpose-bright = How bright the basking place is
 ask-purpose-check = Have a whole set-up checked
 ask-purpose-convert = Inches to cm, °F to °C
 ask-purpose-decline = Whether a tube is too old
@@ -43,6 +45,7 @@ ask-purpose-hours = How many hours of light a day
 ask-purpose-lamp = What a kind of lamp is good for
 ask-purpose-meter = What your UV meter readings say
 ask-purpose-needs = What your animal needs, UV and warmth
+ask-purpose-next = What the next step for your set-up is
 ask-purpose-night = Whether the night is too cold
 ask-purpose-plan = Plan a whole set-up
 ask-purpose-surface = What a surface really is when a gun reads it

@@ -8,6 +8,7 @@ lack-screen = none, what your mesh blocks (45%), or not sure
 lack-screen-mesh = how much UV your mesh blocks (if you do not know, try 45%)
 lack-distance = how far it is from the tube to your animal's back
 lack-distance-lamp = how far it is from the front of the lamp to the basking surface
+lack-lamp = what kind of lamp gives the light, such as led bar
 lack-enclosure = how big the box is inside: length, depth and height
 lack-material = what the walls are made of: glass, wood, pvc or melamine
 lack-material-surface = what you pointed the gun at: slate, tile, wood, brick, metal

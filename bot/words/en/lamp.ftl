@@ -55,6 +55,12 @@
 -lamp-plant-light = plant light
     .a = a plant light
     .many = plant lights
+-lamp-white-tube = white tube
+    .a = a white tube
+    .many = white tubes
+-lamp-full-spectrum = full-spectrum lamp
+    .a = a full-spectrum lamp
+    .many = full-spectrum lamps
 
 ## The question lamp: the answer in brief
 lamp-title = { CAP($lamp) }
@@ -73,6 +79,7 @@ lamp-do-size = Ask watts for a first size.
 lamp-do-unplug = Unplug it, and take it out today.
 lamp-do-leave_off = Leave it off tonight.
 lamp-do-replace = Keep your animal warm, and plan the change.
+lamp-do-bright = Ask bright how bright it makes the spot.
 lamp-do-flood = For the basking spot, take a white flood lamp.
 
 ## Steps
@@ -84,6 +91,7 @@ lamp-step-unplug = If you have one, unplug it and take it out today. Look at you
 lamp-step-tonight = Leave it off tonight: the night should be dark. Ask night with your room's temperature, and I tell you whether any heat is needed.
 lamp-step-leave_off = { lamp-step-replace }
 lamp-step-replace = If you have one, do not panic. Keep your animal warm today. Plan the change to a white flood lamp for the basking spot and a T5 HO tube for the UV.
+lamp-step-bright = Once heat, UV, shade and the dark night are right, ask bright: I tell you how bright it makes the basking place.
 lamp-step-flood = For the basking spot, take a white flood lamp. Use this one only in its own place.
 
 ## Numbers
@@ -153,6 +161,10 @@ lamp-short-uv-led = It is new: I do not know how much UV it gives.
 lamp-why-uv-led = { lamp-short-uv-led } How it fades is not known here either.
 lamp-short-plant-light = It is light for plants: no UV, no heat to bask in.
 lamp-why-plant-light = { lamp-short-plant-light } It gives no UV that the animal can use.
+lamp-short-white-tube = It gives even white light, but no UV to count on.
+lamp-why-white-tube = { lamp-short-white-tube } It gives too little heat for a basking spot too.
+lamp-short-full-spectrum = The words are about colours, not about UV.
+lamp-why-full-spectrum = { lamp-short-full-spectrum } They say how colours look to people, and a white LED gives no UV at all.
 
 ## Its place
 lamp-place-halogen-flood = Over the warm end, outside your animal's reach, on a timer with the UV tube.
@@ -173,6 +185,8 @@ lamp-place-t5-ho-tube = Beside the basking lamp, at the distance that the questi
 lamp-place-t8-tube = Near the animal, by a UV index meter alone. Without a meter take a T5 HO tube.
 lamp-place-uv-led = Only where a UV index meter was read at the animal's back.
 lamp-place-plant-light = As extra daylight for plants, off at night with the other lights.
+lamp-place-white-tube = As extra daylight over the lit half, off at night with the other lights.
+lamp-place-full-spectrum = As extra daylight beside the basking lamp and the UV tube.
 
 ## Care, in full and in short
 lamp-care-halogen-flood = Use a ceramic holder, and never more watts than the holder is marked for.
@@ -211,6 +225,10 @@ lamp-care-uv-led = Never use a UVC or disinfecting LED: it hurts eyes and skin w
 lamp-mind-uv-led = Never a UVC or disinfecting LED.
 lamp-care-plant-light = It never takes the place of the UV tube. Leave shade, because it can be very bright.
 lamp-mind-plant-light = It never replaces the UV tube.
+lamp-care-white-tube = It looks like a UV tube and is none. Read what is printed on its end.
+lamp-mind-white-tube = It looks like a UV tube. It is none.
+lamp-care-full-spectrum = It never takes the place of the UV tube. Only a UV index meter can show that a lamp gives UV.
+lamp-mind-full-spectrum = It never replaces the UV tube.
 
 ## What it gives
 lamp-uv-halogen-flood = none
@@ -249,6 +267,20 @@ lamp-uv-uv-led = differs from one to the next, only a meter tells
 lamp-heat-uv-led = hardly any
 lamp-uv-plant-light = none that an animal can use
 lamp-heat-plant-light = hardly any
+lamp-uv-white-tube = next to none
+lamp-heat-white-tube = hardly any
+lamp-uv-full-spectrum = none, unless a UV index meter shows some
+lamp-heat-full-spectrum = hardly any
+
+## How its light looks
+lamp-label-see = Its light
+lamp-see-halogen-flood = warm white (about 2700 K), colours look true; dims well; off at night
+lamp-see-incandescent-flood = warm white (about 2700 K), colours look true; dims well; off at night
+lamp-see-led-lamp = warm (2700 K) to cool white (6500 K); a high Ra shows true colours to us; a bad dimmer makes it flicker; bare chips dazzle, so use a diffuser; off at night
+lamp-see-metal-halide = very bright and white; dazzles, so aim it down; never dimmed; off at night
+lamp-see-plant-light = white ones suit plants and eyes; red and blue ones show no true colours; off at night
+lamp-see-white-tube = even and white, 4000 to 6500 K; soft, hardly dazzles; with modern gear it does not flicker for a reptile; off at night
+lamp-see-full-spectrum = cool white like daylight, 5000 to 6500 K; a high Ra shows true colours to us and says nothing of UV; off at night
 
 ## What was asked of it
 lamp-gives-no_uv = No. { CAP($lamp, form: "a") } gives no UV.
@@ -257,3 +289,4 @@ lamp-gives-uv = Yes. { CAP($lamp, form: "a") } gives UV.
 lamp-gives-uv_by_meter = Yes, but only a UV meter tells how strong.
 lamp-gives-light = Yes. { CAP($lamp, form: "a") } gives light.
 lamp-gives-night = Yes, on a thermostat. { CAP($lamp, form: "a") } gives no light.
+lamp-gives-extra_light = Good as extra light, not for UV or heat.

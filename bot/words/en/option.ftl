@@ -111,6 +111,7 @@ option-plan-uvi = { option-distance-uvi }
 option-plan-tubes = { option-distance-tubes }
 option-plan-gap = { option-distance-gap }
 option-plan-state = { option-distance-state }
+option-plan-level = how far to go: minimum, good (a white light too) or better
 
 ## card
 option-card-animal = { option-distance-animal }
@@ -376,3 +377,66 @@ option-board-post-animal = { option-board-preview-animal }
 
 ## board remove
 option-board-remove-topic = { option-board-preview-topic }
+
+## bright
+option-bright-lamp = the kind of lamp that gives the light, such as led bar
+option-bright-lumens = the lumens on its label; without them its watts
+option-bright-watts = the watts it really takes, not those it replaces
+option-bright-distance = from the lamp's face to where the animal basks
+option-bright-length = length of the bar or tube, or a side of the panel
+option-bright-beam = a flood's beam angle, from its box: 36 degrees
+option-bright-screen = what is between: none, 45% (blocked), 18x16 0.011in
+option-bright-reflector = has the tube a reflector behind it: yes or no
+option-bright-lamps = how many such lamps, 1 to 4
+option-bright-enclosure = length, depth and height, to tell the cool end too
+option-bright-animal = { option-distance-animal }
+option-bright-hours = hours of light a day, for plants; else 12
+option-bright-reading = what a meter shows there: 6000 lux, 560 fc
+option-bright-by = what you read it with: meter or phone
+option-bright-latitude = { option-dose-latitude }
+option-bright-month = { option-dose-month }
+
+## next
+option-next-setup = { option-check-setup }
+option-next-animal = { option-check-animal }
+option-next-tube = { option-check-tube }
+option-next-reflector = { option-check-reflector }
+option-next-screen = { option-check-screen }
+option-next-distance = { option-check-distance }
+option-next-length = { option-check-length }
+option-next-age = { option-check-age }
+option-next-meter = { option-check-meter }
+option-next-basking = { option-check-basking }
+option-next-cool = { option-check-cool }
+option-next-warm = { option-check-warm }
+option-next-night = { option-check-night }
+option-next-water = { option-check-water }
+option-next-lamp_on = { option-check-lamp_on }
+option-next-measured = { option-check-measured }
+option-next-hours = { option-check-hours }
+option-next-lamp = { option-check-lamp }
+option-next-tubes = { option-check-tubes }
+option-next-gap = { option-check-gap }
+option-next-state = { option-check-state }
+option-next-there = what you have: hides, uv meter, white light, long tube, seasons, plants
+
+## arrange
+option-arrange-animal = { option-plan-animal }
+option-arrange-enclosure = { option-plan-enclosure }
+option-arrange-lid = { option-plan-lid }
+option-arrange-material = { option-plan-material }
+option-arrange-room = { option-plan-room }
+option-arrange-night = { option-plan-night }
+option-arrange-place = { option-plan-place }
+option-arrange-screen = { option-plan-screen }
+option-arrange-tube = { option-plan-tube }
+option-arrange-reflector = { option-plan-reflector }
+option-arrange-length = { option-plan-length }
+option-arrange-lamp = { option-plan-lamp }
+option-arrange-watts = { option-plan-watts }
+option-arrange-back = { option-plan-back }
+option-arrange-uvi = { option-plan-uvi }
+option-arrange-tubes = { option-plan-tubes }
+option-arrange-gap = { option-plan-gap }
+option-arrange-state = { option-plan-state }
+option-arrange-level = { option-plan-level }

@@ -21,6 +21,10 @@ wanted-percent = a percentage from 0% to 100%
 wanted-setting = the gun's own setting, from 50% to 100%, as it shows it
 wanted-size = length, depth and height with a unit
 wanted-size-unit = length, depth and height with a unit, because these may be inches or centimetres
+wanted-there = hides, uv meter, white light, long tube, two heat lamps, seasons or plants
+wanted-lumens = lumens, as they stand on the label
+wanted-lux = lux, or foot-candles with fc
+wanted-beam = the angle of the beam in degrees
 
 ## Choices
 wanted-choice = { LIST($names, join: "list-or") }{ $near ->

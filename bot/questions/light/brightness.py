@@ -1,0 +1,151 @@
+"""Brightness as facts: lux, the sky beside it, the lamp, and what plants make of it."""
+
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from bot.facts import Angle, Hours, Length, Lumens, Lux, Name, Number, Say, Share
+from calc.light.bands import LightLife
+from calc.light.kinds import LampUv
+from calc.light.plants import PlantLight
+
+__all__ = [
+    "Asked",
+    "Bright",
+    "BrightLamp",
+    "BrightLife",
+    "BrightPlants",
+    "BrightSky",
+    "BrightWords",
+    "LampTaken",
+    "Without",
+    "WithoutLux",
+]
+
+
+class Asked(Enum):
+    """What the brightness was worked out from."""
+
+    LAMP = auto()
+    METER = auto()
+    PHONE = auto()
+
+
+class BrightWords(Enum):
+    """How bright a basking place is, in words, as the doubt leaves it."""
+
+    DIM = auto()
+    DIM_OR_FAIR = auto()
+    FAIR = auto()
+    FAIR_OR_BRIGHT = auto()
+    BRIGHT = auto()
+    CANNOT_TELL = auto()
+    NO_BAND = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class BrightLife:
+    """How an animal lives with light, and our own levels for its basking place."""
+
+    animal: Name
+    life: LightLife
+    fair: Lux
+    bright: Lux
+    half: Lux
+    retreat: Lux
+
+
+@dataclass(frozen=True, slots=True)
+class BrightSky:
+    """The sky to compare with; ``noon`` where a latitude and a month were told."""
+
+    sun: Lux
+    shade: Lux
+    overcast: Lux
+    room: Lux
+    of_sun: Share
+    of_shade: Number
+    noon: Angle | None
+    month: Say | None
+
+
+@dataclass(frozen=True, slots=True)
+class BrightLamp:
+    """The lamp that gives the light; ``cool`` is the light at the cool end, straight from it."""
+
+    lamp: Name
+    uv: LampUv
+    count: int
+    flux: Lumens
+    by_watts: bool
+    distance: Length
+    assumed: tuple[Say, ...]
+    doubts: tuple[Say, ...]
+    along: Length
+    across: Length
+    cool: Lux | None
+    is_behind_glass: bool
+
+
+@dataclass(frozen=True, slots=True)
+class BrightPlants:
+    """What plants make of the light in a day; ``told`` says whether the hours were."""
+
+    photons: Number
+    day: Number
+    hours: Hours
+    told: bool
+    least: PlantLight
+    most: PlantLight
+
+
+@dataclass(frozen=True, slots=True)
+class Bright:
+    """How bright a basking place is."""
+
+    spot: Lux
+    asked: Asked
+    words: BrightWords
+    life: BrightLife | None
+    animal: Name | None
+    is_of_the_night: bool
+    sky: BrightSky
+    lamp: BrightLamp | None
+    plants: BrightPlants
+    retreat: Lux
+    for_fair: Lumens | None
+    is_pale: bool
+    sources: tuple[str, ...]
+
+
+class Without(Enum):
+    """Why there is no brightness."""
+
+    NOTHING_TOLD = auto()
+    COLOURED = auto()
+    NO_LUMENS = auto()
+    HOW_MANY = auto()
+    HOW_MANY_NIGHT = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class WithoutLux:
+    """No brightness, why, and what helps: lumens for a fair place, or the sky to compare with."""
+
+    why: Without
+    animal: Name | None
+    life: BrightLife | None
+    sky: BrightSky
+    lamp: Name | None
+    fair_flux: Lumens | None
+    bright_flux: Lumens | None
+    distance: Length | None
+    assumed: tuple[Say, ...]
+    sources: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class LampTaken:
+    """A length or an angle that was assumed of a lamp."""
+
+    long: Length
+    beam: Angle

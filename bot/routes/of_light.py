@@ -1,0 +1,56 @@
+"""What is heard of a lamp's light: its kind, lumens, watts, and what a meter of lux showed."""
+
+import re
+
+from bot.routes.asked import Asked
+
+__all__ = ["light_lamp", "light_watts", "lumens_in", "lux_by", "lux_in", "sides_in"]
+
+_LUMENS = re.compile(r"\b(\d{2,3}[.,]?\d{3}|\d{2,5}) ?(?:lm|lumens?)\b")
+_LUX = re.compile(r"\b(\d{1,3}[.,]?\d{3}|\d{1,5}) ?(lx|lux|fc|foot[- ]?candles?)\b")
+_LIGHT_LAMPS = {
+    "LED lamp": "led bar",
+    "halogen flood": "halogen flood",
+    "incandescent flood": "household bulb",
+    "metal halide lamp": "metal halide",
+    "T8 tube": "white tube",
+    "red heat lamp": "coloured lamp",
+    "blue or purple night lamp": "coloured lamp",
+}
+
+
+_SIDE = r"\d{1,3}(?:\.\d{1,2})?"
+_SIDES = re.compile(rf"\b({_SIDE}(?: ?[x×] ?{_SIDE}){{2}}) ?(in|inch|inches|cm|ft|feet|mm|m|\")?")
+
+
+def sides_in(words: str) -> str:
+    """Return three sides with their unit, as they stand in words; nothing where none do."""
+    found = _SIDES.search(words)
+    return f"{found[1]} {found[2]}" if found and found[2] else ""
+
+
+def light_lamp(asked: Asked) -> str:
+    """Return the kind of lamp that gives the light."""
+    return next((_LIGHT_LAMPS[name] for name in asked.lamps if name in _LIGHT_LAMPS), "")
+
+
+def light_watts(asked: Asked) -> str:
+    """Return the watts of a lamp whose kind is told too, where no lumens are."""
+    return asked.wattage if light_lamp(asked) and not lumens_in(asked) else ""
+
+
+def lumens_in(asked: Asked) -> str:
+    """Return the lumens that are told."""
+    found = _LUMENS.search(asked.words)
+    return found[0] if found else ""
+
+
+def lux_in(asked: Asked) -> str:
+    """Return what a meter of lux showed."""
+    found = _LUX.search(asked.words)
+    return found[0] if found else ""
+
+
+def lux_by(asked: Asked) -> str:
+    """Return that a phone read the light, where it did."""
+    return "phone" if lux_in(asked) and asked.says(r"\b(?:phone|app|handy)\b") else ""

@@ -1,0 +1,105 @@
+### Wie die Lampen hängen sollen.
+
+arrange-title = Wie die Lampen hängen sollen
+
+## Die Antwort in Kürze
+arrange-head-side_by_side = Nebeneinander, über der warmen Seite.
+arrange-head-in_a_row = In Reihe: erst Wärme, dann die Röhre.
+arrange-head-whole_length = Eine längere Röhre über alles.
+arrange-head-across = Die Röhre quer, über die warme Seite.
+arrange-head-inside = Nebeneinander, innen unter dem Gitter.
+arrange-head-above_mesh = Nebeneinander, über dem Gitter.
+arrange-head-two_heat_lamps = Nebeneinander, mit zwei Wärmelampen.
+# Only with: $heat
+arrange-meets = { SHARE($heat) } des warmen Flecks haben UV.
+arrange-place = { SHARE($place) } des Platzes haben UV.
+# Only with: $heat
+arrange-row = In Reihe wären es { SHARE($heat) }.
+arrange-assumed = Gerechnet für { $lamp }.
+arrange-do-side_by_side = Wärmelampe neben die Röhrenmitte.
+arrange-do-in_a_row = Platz dahin, wo beide hinreichen.
+arrange-do-whole_length = Schatten dann durch Pflanzen, Höhlen.
+arrange-do-across = Häng sie von hinten nach vorn.
+arrange-do-inside = Innen: mit Schutzkorb, unerreichbar.
+arrange-do-above_mesh = Leg beide nebeneinander aufs Gitter.
+arrange-do-two_heat_lamps = Zwei schwache Strahler an die Röhre.
+arrange-do-hide = Stell ein Versteck hinein: kein Schatten.
+
+## Schritte
+arrange-step-side_by_side = Häng die Röhre längs, von der warmen Wand an. Häng die Wärmelampe gleich neben ihre Mitte, über den Sonnenplatz, etwa 15 cm (6 in) entfernt: Eine heiße Röhre gibt weniger.
+arrange-step-in_a_row = Häng die Wärmelampe an die warme Wand und die Röhre dahinter. Stell den Sonnenplatz dahin, wo beide hinreichen.
+arrange-step-whole_length = Häng eine längere Röhre über die ganze Länge. Schatten gibt es dann nur durch Verstecke, Kork und Pflanzen, also gib viel davon.
+arrange-step-across = Häng die Röhre von hinten nach vorn über den Sonnenplatz, die Wärmelampe gleich daneben.
+arrange-step-inside = Häng Röhre und Wärmelampe innen nebeneinander über den Sonnenplatz, jede hinter einem Schutzkorb und außer Reichweite. Der Abstand ändert sich: plan sagt ihn.
+arrange-step-above_mesh = Leg Röhre und Wärmelampe nebeneinander auf das Gitter, über den Sonnenplatz. Der Abstand ändert sich: plan sagt ihn.
+arrange-step-two_heat_lamps = Häng zwei Strahler mit etwa der halben Leistung neben die Röhre, über den Sonnenplatz, damit der warme Fleck so lang ist wie das Tier.
+arrange-step-bar = Eine weiße LED-Leiste hängt über der hellen Hälfte auf der anderen Seite der Röhre. Sie gibt kein UV.
+arrange-step-measure = Dann miss: die Fläche an fünf Stellen, die kühle Seite nach zwei Stunden und, wenn du ein Messgerät leihen kannst, den UV-Index am höchsten Platz.
+
+## Zahlen
+arrange-label-tube = Röhre
+arrange-tube = { $lamp }, { LENGTH($long) } lang, über einem Platz in { LENGTH($top) } Höhe
+arrange-label-assumed = Angenommen
+arrange-all-assumed = was plan für dieses Terrarium annimmt; frag plan, dann siehst du es
+arrange-column-way = Anordnung
+arrange-column-place = Platz im UV
+arrange-column-heat = Warmes im UV
+arrange-column-shade = Schatten
+arrange-way-side_by_side = { $best ->
+    [yes] Nebeneinander (mein Rat)
+   *[no] Nebeneinander
+  }
+arrange-way-in_a_row = { $best ->
+    [yes] In Reihe (mein Rat)
+   *[no] In Reihe
+  }
+arrange-way-whole_length = { $best ->
+    [yes] Röhre über alles (mein Rat)
+   *[no] Röhre über alles
+  }
+arrange-way-across = { $best ->
+    [yes] Röhre quer (mein Rat)
+   *[no] Röhre quer
+  }
+arrange-way-inside = { $best ->
+    [yes] Unter dem Gitter (mein Rat)
+   *[no] Unter dem Gitter
+  }
+arrange-way-above_mesh = { $best ->
+    [yes] Über dem Gitter (mein Rat)
+   *[no] Über dem Gitter
+  }
+arrange-way-two_heat_lamps = { $best ->
+    [yes] Zwei Wärmelampen (mein Rat)
+   *[no] Zwei Wärmelampen
+  }
+arrange-cell-place = { $safe ->
+    [yes] { SHARE($place) }
+   *[no] zu stark
+  }
+arrange-cell-heat = { $heat ->
+    [none] keine Wärmelampe
+   *[some] { SHARE($heat) }
+  }
+arrange-cell-shade = { $shade ->
+    [there] ja
+    [probably] wahrscheinlich
+    [cannot_tell] unklar
+    [probably_none] kaum
+   *[none] keiner
+  }
+
+## Warum
+arrange-why-side_by_side = So kommen UV und Wärme von einem Ort, wie von der Sonne, und die andere Seite bleibt dunkel.
+arrange-why-in_a_row = In diesem Terrarium passt die Röhre nicht besser neben die Lampe.
+arrange-why-whole_length = In diesem Terrarium beleuchtet eine kurze Röhre zu wenig vom Platz. Die lange lässt weniger Schatten.
+arrange-why-across = In diesem Terrarium deckt eine Röhre von hinten nach vorn den Platz besser ab als eine längs.
+arrange-why-inside = Innen nimmt nichts UV weg, und der Platz bekommt es gleichmäßiger. Dafür braucht es Schutzkörbe.
+arrange-why-above_mesh = Auf dem Gitter kann sie niemand berühren, und der Platz bekommt trotzdem sein UV.
+arrange-why-two_heat_lamps = Der warme Fleck wird so breit wie das Tier und liegt noch im UV.
+arrange-why-picked = Was wohl zu stark ist, lasse ich weg. Dann zählt Schatten, dann wie viel vom warmen Fleck und vom Platz UV bekommt. Ist etwas etwa gleich, nehme ich das Einfachste.
+arrange-why-light = Das Licht eines weißen Strahlers geht dahin, wo seine Wärme hingeht. Wo Wärme und UV sich treffen, ist es also auch hell.
+
+## Vorsicht
+arrange-care-heat = Lass etwa 15 cm (6 in) zwischen Wärmelampe und Röhre, und einen Schutzkorb zwischen jeder Lampe und dem Tier.
+arrange-care-heat-short = Mit Schutzkorb, mit Abstand zur Röhre.

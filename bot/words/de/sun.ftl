@@ -1,0 +1,6 @@
+### Wo UV, Wärme und Licht sich treffen, und wo Schatten von allen dreien ist.
+
+sun-label = Ein Fleck Sonne
+sun-patch = UV, Wärme und das Licht der Wärmelampe treffen sich auf { SHARE($sun) } des Platzes ({ SHARE($sun, form: "range") })
+sun-label-shade = Schatten von allen dreien
+sun-shade = { SHARE($open_shade) } des Terrariums ({ SHARE($open_shade, form: "range") }), ohne Verstecke und Pflanzen; eine weiße Leiste lässt weniger

@@ -1,0 +1,106 @@
+### Facts: Arrange, ArrangedWay
+### Which way the lamps should hang.
+
+arrange-title = Which way the lamps should hang
+
+## The answer in brief
+arrange-head-side_by_side = Side by side, over the warm end.
+arrange-head-in_a_row = In a row: the heat lamp, then the tube.
+arrange-head-whole_length = A longer tube, over the whole box.
+arrange-head-across = The tube across, over the warm end.
+arrange-head-inside = Side by side, inside the mesh.
+arrange-head-above_mesh = Side by side, above the mesh.
+arrange-head-two_heat_lamps = Side by side, with two heat lamps.
+# Only with: $heat
+arrange-meets = { SHARE($heat) } of its warm spot gets its UV.
+arrange-place = { SHARE($place) } of the platform gets its UV.
+# Only with: $heat
+arrange-row = In a row it would be { SHARE($heat) }.
+arrange-assumed = Worked out for { $lamp }.
+arrange-do-side_by_side = Heat lamp beside the tube's middle.
+arrange-do-in_a_row = Platform under the end of both.
+arrange-do-whole_length = Then shade needs plants and hides.
+arrange-do-across = Hang it from back to front.
+arrange-do-inside = Inside: guards on, out of reach.
+arrange-do-above_mesh = Lay both on the mesh, side by side.
+arrange-do-two_heat_lamps = Two weak floods beside the tube.
+arrange-do-hide = Add a hide: the light leaves no shade.
+
+## Steps
+arrange-step-side_by_side = Hang the tube along the box, beginning at the warm end. Hang the heat lamp right beside its middle, over the platform, about 6 in (15 cm) away from it: a hot tube gives less.
+arrange-step-in_a_row = Hang the heat lamp at the warm end and the tube behind it. Put the platform where both reach.
+arrange-step-whole_length = Hang a longer tube over the whole length. Then shade comes from hides, cork and plants alone, so give a lot of it.
+arrange-step-across = Hang the tube from back to front over the platform, with the heat lamp right beside it.
+arrange-step-inside = Hang tube and heat lamp inside, side by side over the platform, each behind a guard and out of reach. Set the distance anew: plan tells it.
+arrange-step-above_mesh = Put tube and heat lamp on the mesh, side by side over the platform. Set the distance anew: plan tells it.
+arrange-step-two_heat_lamps = Hang two floods of about half the watts beside the tube, over the platform, so that the warm patch is as long as the animal.
+arrange-step-bar = A white LED bar, if you have one, hangs over the lit half on the tube's other side. It gives no UV.
+arrange-step-measure = Then measure: the surface at five points, the cool end after two hours, and the UV index at the highest place if you can borrow a meter.
+
+## Numbers
+arrange-label-tube = Tube
+arrange-tube = { $lamp }, { LENGTH($long) } long, over a platform { LENGTH($top) } high
+arrange-label-assumed = I assumed
+arrange-all-assumed = what plan assumes for this box; ask plan to see it
+arrange-column-way = Way
+arrange-column-place = Platform in UV
+arrange-column-heat = Warm spot in UV
+arrange-column-shade = Shade
+arrange-way-side_by_side = { $best ->
+    [yes] Side by side (my pick)
+   *[no] Side by side
+  }
+arrange-way-in_a_row = { $best ->
+    [yes] In a row (my pick)
+   *[no] In a row
+  }
+arrange-way-whole_length = { $best ->
+    [yes] Tube over the whole box (my pick)
+   *[no] Tube over the whole box
+  }
+arrange-way-across = { $best ->
+    [yes] Tube across (my pick)
+   *[no] Tube across
+  }
+arrange-way-inside = { $best ->
+    [yes] Inside the mesh (my pick)
+   *[no] Inside the mesh
+  }
+arrange-way-above_mesh = { $best ->
+    [yes] Above the mesh (my pick)
+   *[no] Above the mesh
+  }
+arrange-way-two_heat_lamps = { $best ->
+    [yes] Two heat lamps (my pick)
+   *[no] Two heat lamps
+  }
+arrange-cell-place = { $safe ->
+    [yes] { SHARE($place) }
+   *[no] too strong
+  }
+arrange-cell-heat = { $heat ->
+    [none] no heat lamp
+   *[some] { SHARE($heat) }
+  }
+arrange-cell-shade = { $shade ->
+    [there] yes
+    [probably] probably
+    [cannot_tell] cannot tell
+    [probably_none] hardly
+   *[none] none
+  }
+
+## Why
+arrange-why-side_by_side = Like this UV and heat come from one place, as from the sun, and the other end stays dark.
+arrange-why-in_a_row = In this box the tube does not fit beside the lamp in any better way.
+arrange-why-whole_length = In this box a short tube lights too little of the platform. The long one leaves less shade.
+arrange-why-across = In this box a tube from back to front covers the platform better than one along it.
+arrange-why-inside = Inside, nothing takes UV away, so the platform gets it more evenly. It takes guards.
+arrange-why-above_mesh = On the mesh nobody can touch them, and the platform still gets its UV.
+arrange-why-two_heat_lamps = The warm spot gets as wide as the animal, and still lies in the UV.
+arrange-why-picked = I leave out what is likely too strong. Then shade counts, then how much of the warm spot and of the platform gets the UV. Of ways that are alike I take the simplest.
+arrange-why-light = The light of a white flood goes where its heat goes. So where heat and UV meet it is bright too.
+
+## Care
+arrange-care-heat = Keep some 6 in (15 cm) between heat lamp and tube, and a guard between each lamp and the animal.
+arrange-care-heat-short = Guard on, lamp and tube apart.

@@ -1,0 +1,121 @@
+"""One patch of sun: where ultraviolet, heat and light meet on the basking place, and shade of all.
+
+Heat reaches as far as its patch. Light is that of lamps whose places are told, else that of the
+heat lamp, a white flood that is half as bright at the edge of what it warms.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import atan, degrees
+
+import numpy as np
+from numpy.typing import NDArray
+
+from calc.light.illuminance import HungLight, Light, lux_field
+from calc.light.kinds import light_kind
+from calc.setup.room import Room
+from calc.uncertainty import Estimate
+from calc.uv.ground import Ground, ground_of
+from calc.uv.patches import CELLS, SHADE_UVI, Patches
+from calc.uv.screen import NoScreen
+from calc.uv.section import uvi_field
+
+__all__ = ["SunPatch", "sun_patch"]
+
+_LIT, _DARK = 0.5, 1.0 / 20.0
+_ANY_LM = 1000.0
+_NARROWEST_DEG, _WIDEST_DEG = 5.0, 160.0
+
+
+@dataclass(frozen=True, slots=True)
+class SunPatch:
+    """Shares [1]: of the platform, where UV, heat and light meet; of all, shade of all three.
+
+    ``uv_and_heat`` leaves the light out; without a heat lamp there is none of either.
+    """
+
+    all_three: Estimate
+    uv_and_heat: Estimate
+    shade: Estimate
+
+
+def sun_patch(room: Room, met: Patches, lights: Sequence[HungLight] = ()) -> SunPatch:
+    """Return the share of a basking place that is one patch of sun, and of what is shade.
+
+    share = cells in the UVI range, within the heat patch and at least half as bright as the
+    brightest / all cells; shade: UVI under 0.5, outside the heat patch, a twentieth as bright
+
+    Parameters
+    ----------
+    room : box, tubes, platform, range and heat patch
+    met : what is met there, for how far all UV may be off
+    lights : lamps for light in their places; without them the heat lamp's own light
+
+    Returns
+    -------
+    SunPatch
+        Shares [1]; low and high with all UV as weak, or as strong, as it may be.
+
+    Notes
+    -----
+    Hides and plants are not here, so shade is what the open box has of it.
+    Source: line_source; light_forms; sun_patch_judgement.
+
+    Examples
+    --------
+    >>> from calc.uv.ground import HeatPatch, Platform
+    >>> from calc.uv.lamp import Fixture, Lamp
+    >>> from calc.uv.section import Box, HungTube
+    >>> tube = HungTube(Lamp(12.0, Fixture.POLISHED), 0.4, 0.3, 0.8, NoScreen())
+    >>> place, heat = Platform(0.2, 0.5, 0.15, 0.45, 0.3), HeatPatch(0.35, 0.3, 0.1)
+    >>> room = Room(Box(1.2, 0.6, 0.9), (tube,), place, 0.05, 3.0, 5.0, heat)
+    >>> found = sun_patch(room, room.met())
+    >>> 0.0 < found.all_three.best <= found.uv_and_heat.best
+    True
+    """
+    ground = ground_of(room.box, room.platform, room.back_m, room.heat, CELLS)
+    at = ground.x_m, ground.y_m, ground.z_m
+    uvi = uvi_field(room.tubes, *at)
+    light = lux_field(lights or _of_heat_lamp(room), *at)
+    warm = _warm(room, ground)
+    strongest = met.strongest.uvi
+    place, everywhere = ground.platform, ground.everywhere
+    brightest = float(np.max(light[place], initial=0.0))
+    lit = light >= _LIT * brightest if brightest > 0.0 else np.zeros(light.shape, dtype=np.bool_)
+    dark = light <= _DARK * brightest
+
+    def shares(of: slice, others: NDArray[np.bool_], low: float, high: float) -> Estimate:
+        factors = (strongest.low, strongest.best, strongest.high)
+        found = [
+            float(np.mean((uvi[of] * f >= low) & (uvi[of] * f <= high) & others[of]))
+            for f in (factor / strongest.best for factor in factors)
+        ]
+        return Estimate(min(found), found[1], max(found))
+
+    wanted = room.low_uvi, room.high_uvi
+    return SunPatch(
+        all_three=shares(place, warm & lit, *wanted),
+        uv_and_heat=shares(place, warm, *wanted),
+        shade=shares(everywhere, ~warm & dark, 0.0, SHADE_UVI),
+    )
+
+
+def _warm(room: Room, ground: Ground) -> NDArray[np.bool_]:
+    heat = room.heat
+    if heat is None:
+        return np.zeros(ground.x_m.shape, dtype=np.bool_)
+    away = np.hypot(ground.x_m - heat.x_m, ground.y_m - heat.y_m)
+    return np.asarray(away <= heat.radius_m)
+
+
+def _of_heat_lamp(room: Room) -> tuple[HungLight, ...]:
+    """Return the heat lamp as a flood, level with the tubes and over its patch."""
+    heat = room.heat
+    if heat is None:
+        return ()
+    z_m = room.tubes[0].z_m
+    beam = 2.0 * degrees(atan(heat.radius_m / max(z_m - room.back_z_m, 0.05)))
+    beam = min(max(beam, _NARROWEST_DEG), _WIDEST_DEG)
+    kind = light_kind("halogen-flood")
+    flood = Light(kind, Estimate.exact(_ANY_LM), by_watts=True, beam_deg=beam)
+    return (HungLight(flood, heat.x_m, heat.y_m, z_m, NoScreen()),)

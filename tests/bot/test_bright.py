@@ -1,0 +1,126 @@
+"""How bright it is: figures that agree with the engine, no need and no verdict, never a UV lamp."""
+
+import pytest
+
+from bot.ask import ask
+from bot.language.errors import NotUnderstoodError
+from bot.language.light import LIGHT_LAMPS, read_beam, read_lumens, read_lux
+from bot.preferences import Preferences
+from bot.reply import Reply
+from calc.light.kinds import light_kinds
+
+ANYONE = Preferences()
+LED = "bright lamp:led bar lumens:{} distance:40cm length:85cm animal:bearded dragon"
+
+
+def asked(line: str) -> Reply:
+    return ask(line, ANYONE)
+
+
+def value(reply: Reply, name: str) -> float:
+    return next(v.best for v in reply.values if v.name == name)
+
+
+def brief(reply: Reply) -> str:
+    return " ".join(line.text for line in reply.brief)
+
+
+def test_the_light_of_a_bar_is_the_one_worked_out_beforehand() -> None:
+    # 8120 lm of a bar of 0.85 m give 10 000 lx at 40 cm: worked out apart from this code.
+    assert value(asked(LED.format(8120)), "illuminance") == pytest.approx(10_000.0, rel=0.01)
+    half = value(asked(LED.format(4060)), "illuminance")
+    assert half == pytest.approx(5000.0, rel=0.01)
+
+
+def test_what_is_said_to_be_fair_is_fair_when_it_is_asked_again() -> None:
+    many = asked("bright lamp:led bar distance:40cm length:85cm animal:bearded dragon")
+    lumens = value(many, "fair_lumens")
+    assert brief(asked(LED.format(round(lumens)))).startswith("Fair: ")
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        LED.format(1500),
+        LED.format(60_000),
+        "bright reading:900 by:phone animal:bearded dragon",
+        "bright lamp:led panel lumens:3000 distance:30cm",
+        "bright lamp:led bar distance:40cm",
+        "bright",
+    ],
+)
+def test_no_brightness_is_a_need_or_a_verdict(line: str) -> None:
+    told = brief(asked(line)).lower()
+    assert "no need is published" in told
+    for word in ("too dim", "not enough", "needs more", "too dark", "must"):
+        assert word not in told
+
+
+@pytest.mark.parametrize("lamp", LIGHT_LAMPS)
+def test_no_lamp_for_light_is_taken_for_a_uv_lamp(lamp: str) -> None:
+    reply = asked(f"bright lamp:{lamp} lumens:3000 distance:50cm beam:60 animal:bearded dragon")
+    assert "uv" in brief(reply).lower()
+    if lamp.startswith("led"):
+        assert "never replaces the uv tube" in brief(reply).lower()
+
+
+def test_every_kind_that_can_be_typed_is_known() -> None:
+    kinds = {name.replace(" ", "-") for name in LIGHT_LAMPS} - {"coloured-lamp"}
+    assert kinds == set(light_kinds())
+
+
+def test_a_coloured_lamp_and_a_uv_tube_without_lumens_get_no_lux() -> None:
+    for line in ("bright lamp:red distance:10in lumens:800", "bright lamp:uv tube distance:30cm"):
+        assert not any(v.name == "illuminance" for v in asked(line).values)
+
+
+def test_an_animal_of_the_night_is_asked_for_no_bright_spot() -> None:
+    told = brief(asked("bright lamp:led bar lumens:6000 distance:30cm animal:leopard gecko"))
+    assert "no bright spot" in told
+    assert "lm" not in told
+
+
+def test_glass_lets_light_through_and_no_uv() -> None:
+    clear = asked("bright lamp:led bar lumens:4000 distance:40cm length:85cm")
+    behind = asked("bright lamp:led bar lumens:4000 distance:40cm length:85cm screen:glass")
+    share = value(behind, "illuminance") / value(clear, "illuminance")
+    assert share == pytest.approx(0.9)
+    assert "glass" in brief(behind).lower()
+
+
+def test_two_lamps_give_more_and_less_than_twice_beside_each_other() -> None:
+    one = value(asked(LED.format(4000)), "illuminance")
+    two = value(asked(LED.format(4000) + " lamps:2"), "illuminance")
+    assert one < two < 2.0 * one
+
+
+def test_foot_candles_are_brought_to_lux() -> None:
+    found = value(asked("bright reading:100 fc by:meter"), "illuminance")
+    assert found == pytest.approx(1076.39)
+
+
+def test_the_retreat_is_a_twentieth_of_the_spot_at_most() -> None:
+    reply = asked(LED.format(4000))
+    assert value(reply, "shade_illuminance") <= value(reply, "illuminance") / 20.0
+
+
+@pytest.mark.parametrize(
+    ("text", "lumens"), [("2,000 lm", 2000.0), ("2.000", 2000.0), ("1.5k lumens", 1500.0)]
+)
+def test_lumens_are_read_with_their_thousands(text: str, lumens: float) -> None:
+    assert read_lumens(text) == lumens
+
+
+@pytest.mark.parametrize("text", ["", "many", "0", "-5", "2000 W", "9" * 50])
+def test_what_are_no_lumens_are_refused(text: str) -> None:
+    with pytest.raises(NotUnderstoodError):
+        read_lumens(text)
+
+
+def test_lux_and_beams_are_read() -> None:
+    assert read_lux("560 foot candles").is_foot_candles
+    assert not read_lux("6,000 lux").is_foot_candles
+    assert read_beam("36 degrees") == 36.0
+    for read, text in ((read_lux, "bright"), (read_beam, "wide")):
+        with pytest.raises(NotUnderstoodError):
+            read(text)
