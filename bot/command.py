@@ -49,7 +49,8 @@ class Command:
     has ``stored`` in place of ``facts``, which works out facts at a desk, and a name of two words;
     one in free words has ``route``, which says what question was meant or replies at once, and
     ``lacks``, which asks for what that question still needs. ``form``: where a front has forms,
-    the question asked with nothing opens one. ``opens`` are the parts that are the answer itself.
+    the question asked with nothing opens one. ``deletes``: where a front has buttons, it asks
+    once more before this is done. ``opens`` are the parts that are the answer itself.
     """
 
     name: str
@@ -64,6 +65,7 @@ class Command:
     who: Literal["anyone", "moderator"] = "anyone"
     positional: str = ""
     form: bool = False
+    deletes: bool = False
     opens: tuple[PartName, ...] = ()
 
     @property

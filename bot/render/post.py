@@ -243,7 +243,7 @@ def _shortened(section: _Section, room: int) -> _Section:
     kept = len(lines)
     while True:
         left_out = len(lines) - kept
-        note = (f"… {left_out} more do not fit here",) if left_out else ()
+        note = (f"… (+{left_out})",) if left_out else ()
         shown = replace(section, lines=(*lines[:kept], *note))
         if units_long(shown.text()) + len(_GAP) <= room:
             return shown

@@ -34,8 +34,8 @@ _TRIAL = Chart("", "", Axis("", 0.0, 1.0), Axis("", 0.0, 1.0), (Line("", (0.0, 1
 class Missing(Enum):
     """Why there is no picture."""
 
-    BUSY = "too many pictures were asked for at once"
-    FAILED = "the picture could not be drawn"
+    BUSY = "busy"
+    FAILED = "failed"
 
 
 def light(drawing: Drawing) -> bytes:

@@ -151,7 +151,7 @@ def test_the_worst_reply_is_cut_honestly_and_sources_go_first() -> None:
     text = shown(post)
     assert breaches(post) == []
     assert text.count("- word") == 3
-    assert re.search(r"… \d+ more do not fit here", text)
+    assert re.search(r"… \(\+\d+\)", text)
     assert "(paper)" not in text
     assert post.asked.endswith("…")
     assert units_long(post.text) <= MOST_CARD

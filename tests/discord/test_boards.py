@@ -163,7 +163,8 @@ async def test_a_board_is_taken_down_and_unpinned_cleanly(
 ) -> None:
     async with world.running(keeper()):
         await posted(world, store)
-        await world.slash("board remove", {"topic": "distances"}, user=PEBBLE)
+        asked = await world.slash("board remove", {"topic": "distances"}, user=PEBBLE)
+        await world.press(asked, "Yes, delete for good", user=PEBBLE)
         await standing(store, lambda boards: not boards)
     assert board_posts(world) == []
     assert pinned(world) == []

@@ -147,7 +147,7 @@ async def test_a_button_of_an_older_version_is_not_read_as_another_question(
         forget_the_question(answer.post)
         lost = await world.press(answer, "In inches")
     assert "38 to 51 cm" in swapped.text
-    assert lost.text == "I no longer know which question this was. Please ask it again."
+    assert lost.text == "I no longer know which question this was. Ask it again."
     assert lost.ephemeral
 
 

@@ -72,7 +72,7 @@ async def test_a_form_whose_question_is_lost_says_so(world: World, bot: Maker) -
         form.modal["custom_id"] = "f:distance.0000|12%"
         forget_the_question(answer.post)
         lost = await world.submit(form, {})
-    assert "Please ask it again" in lost.text
+    assert "Ask it again" in lost.text
 
 
 async def test_a_form_of_another_kind_is_left_alone(world: World, bot: Maker) -> None:

@@ -51,7 +51,7 @@ async def test_what_is_in_flight_is_answered_and_nothing_new_is_taken(
     await world.platform.until(lambda: asked.callback, "the answer")
     code, told = await ended(process)
     assert "Hang it" in Answer(world.platform, asked).text
-    assert late.text == "I am being restarted. Please ask again in a minute."
+    assert late.text == "I am being restarted. Ask again in a minute."
     assert late.ephemeral
     assert time.monotonic() - since < MOST_S
     assert code == 0

@@ -17,7 +17,7 @@ LENGTH = {"value": "14in"}
 
 
 def refused(answer: Answer) -> bool:
-    return answer.text.startswith("Many questions came at once. Please try again <t:")
+    return answer.text.startswith("Many questions came at once. Try again <t:")
 
 
 def limited(folder: Path, person: int = 2, server: int = 100) -> Noonstone:

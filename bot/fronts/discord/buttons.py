@@ -16,10 +16,10 @@ from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.reminders import DoneButton, SnoozeButton
 from bot.fronts.discord.seen import Row
-from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, send
+from bot.fronts.discord.sending import guarded, tell
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
 from bot.fronts.discord.show import ShowButton
-from bot.fronts.discord.sure import SureButton
+from bot.fronts.discord.sure import DeleteButton, SureButton
 from bot.language.quantities import Units
 from bot.preferences import FIRST
 from bot.reply import PageLink, PartName, Reply
@@ -63,7 +63,7 @@ class SwapButton(
             packed = self.custom_id.split(":", 2)[2]
             question = Question.unpacked(packed, interaction.message)
             if question is None:
-                await send(interaction, Message(ASK_AGAIN), private=True)
+                await tell(interaction, Say("front-ask-again"))
                 return
             client: Noonstone = interaction.client
             await client.answer(interaction, question, first=self.units, in_place=True)
@@ -82,6 +82,7 @@ BUTTONS: Final = (
     DoneButton,
     BoardButton,
     SureButton,
+    DeleteButton,
     ShowButton,
 )
 

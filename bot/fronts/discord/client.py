@@ -13,18 +13,19 @@ from typing import Any
 import discord
 
 from bot.database.store import Store
+from bot.facts import Say
 from bot.fronts.discord.answering import Answers, Way, warm_up
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.localised import Descriptions
-from bot.fronts.discord.public import STAYS_PRIVATE, Pings, may_change
+from bot.fronts.discord.public import Pings, may_change
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of
+from bot.fronts.discord.said import asked_for, said
 from bot.fronts.discord.saved import answer_saved
 from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import (
-    Message,
     edit_in_place,
     guarded,
     in_direct_messages,
@@ -277,23 +278,21 @@ class Noonstone(discord.AutoShardedClient):
                     asker = asker_of(interaction)
                     self.memory.count(asker, meant.command, meant.given, again=again)
                 message = finished.message
-                if addressee is not None and finished.status == "ok":
-                    message = self._addressed(message, interaction, addressee.id, finished.public)
+                for_somebody = addressee is not None and finished.status == "ok"
+                if for_somebody and not finished.public:
+                    stays = await said(interaction, Say("front-stays-private"))
+                    message = replace(message, words=stays)
+                elif for_somebody:
+                    assert addressee is not None
+                    pings = self.pings.of(interaction.user.id, addressee.id)
+                    words = await asked_for(interaction, addressee.id)
+                    message = replace(message, words=words, pings=pings)
                 elif in_place and public and pressed is not None:
                     message = replace(message, words=seen(pressed).words)
                 if in_place and finished.public is public:
                     await edit_in_place(interaction, message)
                 else:
                     await send(interaction, message, private=not (finished.public or alone))
-
-    def _addressed(
-        self, message: Message, interaction: discord.Interaction[Any], member: int, public: bool
-    ) -> Message:
-        """Return the message for a member, who alone is pinged, or say that it is not shown."""
-        if not public:
-            return replace(message, words=STAYS_PRIVATE)
-        words = f"<@{member}>, {interaction.user.mention} asked this for you:"
-        return replace(message, words=words, pings=self.pings.of(interaction.user.id, member))
 
     @contextmanager
     def noted(self, command: str) -> Iterator[Callable[[str], None]]:

@@ -4,18 +4,23 @@ A form is known by its custom id alone, so one opened before a restart is answer
 """
 
 import re
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import TYPE_CHECKING, Any, Final, Self
 
 import discord
 from pydantic import ValidationError
 
+from bot.command import Command
 from bot.commands import command_named
 from bot.facts import Say
-from bot.fronts.discord.labels import label
+from bot.fronts.discord.labels import cut, label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.localised import described
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, note_arrival, send
+from bot.fronts.discord.rights import asker_of
+from bot.fronts.discord.said import FormOf, said_in
+from bot.fronts.discord.sending import guarded, note_arrival, tell
 from bot.menu import about_option
 from bot.preferences import FIRST
 from bot.queries.query import QueryOption
@@ -23,9 +28,12 @@ from bot.queries.query import QueryOption
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["EditButton", "form_for", "take_form"]
+__all__ = ["EditButton", "form_for", "open_form", "opens_a_form", "take_form"]
 
 _FORM: Final = "f:"
+# What a keeper saved is picked; the names of a group stand among many others and are typed.
+_OF_KEEPERS: Final = frozenset(("enclosure", "reminder"))
+_NOTHING: Final[Mapping[str, tuple[str, ...]]] = MappingProxyType({})
 _MOST_FIELDS = 5
 _MOST_CHOICES = 25
 _LONGEST_TITLE = 45
@@ -66,19 +74,48 @@ class EditButton(
             packed = self.custom_id.split(":", 1)[1]
             question = Question.unpacked(packed, interaction.message)
             if question is None or not self.fits(question):
-                await send(interaction, Message(ASK_AGAIN), private=True)
+                await tell(interaction, Say("front-ask-again"))
                 return
-            await interaction.response.send_modal(form_for(question))
+            await open_form(interaction, question)
 
 
-def form_for(question: Question) -> discord.ui.Modal:
-    """Return the form of a question: what it needs, what was given, then what else it takes."""
+def opens_a_form(command: Command) -> bool:
+    """Say whether a question sent with nothing opens a form: it could not be answered so.
+
+    A file is attached to the command itself, so that a question for one has no form.
+    """
+    takes_a_file = any(option.document for option in command.query.options())
+    return command.form or (bool(command.query.lacking({})) and not takes_a_file)
+
+
+async def open_form(interaction: discord.Interaction[Any], question: Question) -> None:
+    """Open the form of a question, with what the asker saved to pick from."""
+    client: Noonstone = interaction.client
+    language = (await client.preferences_of(interaction)).spoken
+    own: dict[str, tuple[str, ...]] = {}
+    if client.memory is not None:
+        for option in _chosen(question):
+            if option.completes in _OF_KEEPERS:
+                own |= await client.memory.offers(asker_of(interaction), option.completes)
+    await interaction.response.send_modal(form_for(question, language, own))
+
+
+def form_for(
+    question: Question, language: str = FIRST, own: Mapping[str, tuple[str, ...]] = _NOTHING
+) -> discord.ui.Modal:
+    """Return the form of a question: what it needs, what was given, then what else it takes.
+
+    ``own`` are the names to pick from, by the kind of option.
+    """
+    title = Say("front-form-again" if question.given else "front-form", FormOf(question.command))
     form = discord.ui.Modal(
-        title=f"{'Ask again' if question.given else 'Ask'}: {question.command}"[:_LONGEST_TITLE],
+        title=cut(said_in(language, title), _LONGEST_TITLE),
         custom_id=question.custom_id(_FORM),
     )
     for option in _chosen(question):
-        form.add_item(_field(question.command, option, question.given.get(option.name, "")))
+        value = question.given.get(option.name, "")
+        picked = option.choices or own.get(option.completes, ())
+        form.add_item(_field(question.command, option, value, picked, language))
     # A form that is closed unsent would be kept for ever; its id is enough to know it again.
     form.stop()
     return form
@@ -117,35 +154,39 @@ def _not_understood(question: Question) -> set[str]:
     return set(command.query.lacking(question.given))
 
 
-def _field(command: str, option: QueryOption, value: str) -> discord.ui.Label[Any]:
-    if 0 < len(option.choices) <= _MOST_CHOICES and value in ("", *option.choices):
-        return _choice(command, option, value)
+def _field(
+    command: str, option: QueryOption, value: str, choices: tuple[str, ...], language: str
+) -> discord.ui.Label[Any]:
+    if 0 < len(choices) <= _MOST_CHOICES and value in ("", *choices):
+        return _choice(command, option, value, choices, language)
     sentence = "\n" in value or len(value) > _LONGEST_VALUE
     longest = _LONGEST_SENTENCE if sentence else _LONGEST_VALUE
     style = discord.TextStyle.paragraph if sentence else discord.TextStyle.short
     return discord.ui.Label(
         text=option.name[:_LONGEST_FIELD_NAME],
-        description=described(about_option(command, option.name)),
+        description=described(about_option(command, option.name), language),
         component=discord.ui.TextInput(
             custom_id=option.name,
             style=style,
             default=value[:longest] or None,
-            placeholder=(" or ".join(option.choices) or option.example)[:100] or None,
+            placeholder=(", ".join(option.choices) or option.example)[:100] or None,
             required=option.required,
             max_length=longest,
         ),
     )
 
 
-def _choice(command: str, option: QueryOption, value: str) -> discord.ui.Label[Any]:
+def _choice(
+    command: str, option: QueryOption, value: str, choices: tuple[str, ...], language: str
+) -> discord.ui.Label[Any]:
     """Return the field of an option that is picked and not typed."""
     offered = [
         discord.SelectOption(label=choice, value=choice, default=choice == value)
-        for choice in option.choices
+        for choice in choices
     ]
     return discord.ui.Label(
         text=option.name[:_LONGEST_FIELD_NAME],
-        description=described(about_option(command, option.name)),
+        description=described(about_option(command, option.name), language),
         component=discord.ui.Select(
             custom_id=option.name,
             options=offered,
@@ -164,12 +205,16 @@ async def take_form(interaction: discord.Interaction[Any]) -> None:
     async with guarded(interaction, "taking a form"):
         question = Question.unpacked(custom_id.removeprefix(_FORM), interaction.message)
         if question is None:
-            await send(interaction, Message(ASK_AGAIN), private=True)
+            await tell(interaction, Say("front-ask-again"))
             return
         given = {**question.given, **_filled_in(interaction.data)}
         given = {name: value for name, value in given.items() if value}
         changed = Question(question.command, given)
         client: Noonstone = interaction.client
+        command = command_named(question.command)
+        if command is not None and command.stored is not None:
+            await client.answer_saved(interaction, command, given)
+            return
         await client.answer(interaction, changed, in_place=True)
 
 

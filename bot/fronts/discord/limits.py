@@ -7,10 +7,12 @@ button that opened it counted already, and what was filled in is never thrown aw
 import logging
 import time
 from math import ceil
-from typing import TYPE_CHECKING, Any, Final
+from typing import TYPE_CHECKING, Any
 
 import discord
 
+from bot.facts import Say
+from bot.fronts.discord.said import TryAgain, said
 from bot.fronts.discord.sending import Message, guarded, in_direct_messages, note_arrival, send
 from bot.serving.allowance import Limits
 
@@ -21,8 +23,6 @@ __all__ = ["Limited", "admitted"]
 
 _log = logging.getLogger(__name__)
 
-_LEAVING: Final = "I am being restarted. Please ask again in a minute."
-
 
 async def admitted(interaction: discord.Interaction[Any]) -> bool:
     """Say whether this may go on; the one who must wait is told until when."""
@@ -30,21 +30,24 @@ async def admitted(interaction: discord.Interaction[Any]) -> bool:
     client: Noonstone = interaction.client
     if interaction.type is discord.InteractionType.autocomplete:
         return True
-    words = _LEAVING if client.in_flight.leaving else _too_many(client.limits, interaction)
-    if not words:
+    leaving = client.in_flight.leaving
+    say = Say("front-leaving") if leaving else _too_many(client.limits, interaction)
+    if say is None:
         return True
     async with guarded(interaction, "asking to wait"):
+        words = await said(interaction, say)
         await send(interaction, Message(words), private=not in_direct_messages(interaction))
     return False
 
 
-def _too_many(limits: Limits | None, interaction: discord.Interaction[Any]) -> str:
-    """Take a question of the asker's share; the words say until when to wait."""
+def _too_many(limits: Limits | None, interaction: discord.Interaction[Any]) -> Say | None:
+    """Take a question of the asker's share; the sentence says until when to wait."""
     wait_s = limits.take(interaction.user.id, interaction.guild_id) if limits else 0.0
     if not wait_s:
-        return ""
+        return None
     _log.info("asked to wait %.0f s", wait_s)
-    return f"Many questions came at once. Please try again <t:{ceil(time.time() + wait_s)}:R>."
+    when = f"<t:{ceil(time.time() + wait_s)}:R>"
+    return Say("front-too-many", TryAgain(when))
 
 
 class Limited:

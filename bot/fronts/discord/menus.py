@@ -9,13 +9,12 @@ from discord import app_commands
 
 from bot.command import Command
 from bot.commands import command_named
+from bot.facts import Say
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import Message, guarded, send
+from bot.fronts.discord.sending import guarded, tell
 from bot.fronts.discord.sharing import Target
 
 __all__ = ["MENUS", "Menu", "message_menus"]
-
-_NO_WORDS = "I can only read words, and this message has none."
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +41,7 @@ def _context_menu(label: str, command: Command) -> app_commands.ContextMenu:
         async with guarded(interaction, f"reading a message for {command.name}"):
             words = message.content.strip()
             if not words:
-                await send(interaction, Message(_NO_WORDS), private=True)
+                await tell(interaction, Say("front-no-words"))
                 return
             await interaction.client.answer(
                 interaction,

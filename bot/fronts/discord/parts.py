@@ -15,7 +15,7 @@ from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.seen import Row
-from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, is_own, send
+from bot.fronts.discord.sending import guarded, is_own, tell
 from bot.language.quantities import Units
 from bot.reply import Part, PartName, Reply
 
@@ -75,7 +75,7 @@ class PartButton(
             packed = self.custom_id.split(":", 3)[3]
             question = Question.unpacked(packed, interaction.message)
             if question is None or self.part not in set(PartName):
-                await send(interaction, Message(ASK_AGAIN), private=True)
+                await tell(interaction, Say("front-ask-again"))
                 return
             client: Noonstone = interaction.client
             await client.answer(

@@ -11,17 +11,18 @@ import discord
 from bot.facts import Say
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
-from bot.fronts.discord.public import STAYS_PRIVATE, post_once
+from bot.fronts.discord.public import post_once
 from bot.fronts.discord.question import Question
+from bot.fronts.discord.said import said
 from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import (
-    ASK_AGAIN,
     Attached,
     Message,
     edit_in_place,
     guarded,
     in_direct_messages,
     send,
+    tell,
     think,
 )
 from bot.language.quantities import Units
@@ -69,13 +70,13 @@ class PictureButton(
             packed = self.custom_id.split(":", 3)[3]
             question = Question.unpacked(packed, interaction.message)
             if question is None:
-                await send(interaction, Message(ASK_AGAIN), private=True)
+                await tell(interaction, Say("front-ask-again"))
                 return
             alone = in_direct_messages(interaction)
             shared = self.how == "share"
             may_share = await interaction.client.may_share(interaction)
             if shared and not may_share:
-                await send(interaction, Message(STAYS_PRIVATE), private=True)
+                await tell(interaction, Say("front-stays-private"))
                 return
             if shared:
                 await edit_in_place(interaction, _without_button(interaction))
@@ -105,12 +106,12 @@ async def _drawn(
     reply = question.answered(await client.preferences_of(interaction, units))
     picture = reply.picture
     if client.studio is None or picture is None or picture.drawing is None:
-        return Message("There is no picture of this answer.")
+        return Message(await said(interaction, Say("front-no-picture")))
     png = await client.studio.png(picture.drawing)
     outcome = png.name.lower() if isinstance(png, Missing) else "ready"
     client.metrics.pictures.labels(outcome).inc()
     if isinstance(png, Missing):
-        return Message(f"There is no picture just now ({png.value}); the answer stands without it.")
+        return Message(await said(interaction, Say.by("front-picture", png)))
     words = picture.alt
     if len(words) > _LONGEST_WORDS:
         words = f"{words[: _LONGEST_WORDS - 1]}…"

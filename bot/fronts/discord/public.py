@@ -7,21 +7,16 @@ from typing import Any, Final
 import aiohttp
 import discord
 
+from bot.facts import Say
 from bot.fronts.discord.seen import seen
-from bot.fronts.discord.sending import Attached, Message, is_own, send, sent
+from bot.fronts.discord.sending import Attached, Message, is_own, sent, tell
 from bot.saved.group import Shown
 from bot.serving.allowance import Allowance
 
-__all__ = ["STAYS_PRIVATE", "Pings", "attached_to", "may_change", "post_once"]
+__all__ = ["Pings", "attached_to", "may_change", "post_once"]
 
 _log = logging.getLogger(__name__)
 
-STAYS_PRIVATE: Final = (
-    "In this channel each answer is for the one who asks, so it is not shown to others."
-)
-_UNSURE: Final = (
-    "I lost the connection while I posted this. Look whether it is there; if not, ask again."
-)
 # How our own words above an answer begin: for whom it is, where it is for somebody, and who asked.
 _ASKED: Final = re.compile(r"(?:<@(?P<writer>\d+)>, )?<@(?P<asker>\d+)>")
 _LOOKED_AT: Final = 50
@@ -70,7 +65,7 @@ async def post_once(interaction: _Any, message: Message) -> None:
         _log.info("the connection was lost while posting; looking whether it is there")
         there = await _is_there(interaction)
         if there is None:
-            await send(interaction, Message(_UNSURE), private=True)
+            await tell(interaction, Say("front-unsure-posted"))
         elif not there:
             await sent(interaction, message, private=False)
 

@@ -13,6 +13,7 @@ from bot.commands import STORED_COMMANDS
 from bot.database.errors import StoreError
 from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
+from bot.fronts.discord.forms import open_form, opens_a_form
 from bot.fronts.discord.localised import in_menu
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of, is_moderator, lacking
@@ -26,7 +27,7 @@ from bot.fronts.discord.sending import (
     send,
     think,
 )
-from bot.fronts.discord.sure import SURE, SureButton, asks_to_be_sure
+from bot.fronts.discord.sure import SURE, SureButton, ask_to_confirm, asks_to_be_sure
 from bot.menu import STORED_GROUPS, about_group
 from bot.problems import problem
 from bot.questions.saved.files import MOST_IMPORT
@@ -81,18 +82,29 @@ def _group(name: str, *, for_moderators: bool) -> app_commands.Group:
 
 def _answering(command: Command) -> Any:
     async def answer(interaction: _Interaction, filled: Mapping[str, Any]) -> None:
+        if opens_a_form(command) and (not filled or command.query.lacking(filled)):
+            async with guarded(interaction, "opening a form"):
+                await open_form(interaction, Question(command.name, filled))
+            return
         await answer_saved(interaction, command, filled)
 
     return answer
 
 
 async def answer_saved(
-    interaction: _Interaction, command: Command, filled: Mapping[str, Any]
+    interaction: _Interaction,
+    command: Command,
+    filled: Mapping[str, Any],
+    *,
+    confirmed: bool = False,
 ) -> None:
-    """Answer a question about saved data to the asker alone."""
+    """Answer a question about saved data to the asker alone; what deletes is confirmed first."""
     async with guarded(interaction, f"answering {command.name}"):
         client, memory = interaction.client, interaction.client.memory
         if memory is None:
+            return
+        if command.deletes and filled and not (confirmed or command.query.lacking(filled)):
+            await ask_to_confirm(interaction, Question(command.name, filled))
             return
         with client.noted(command.name) as note:
             reply = await _soon(interaction, _reply(client, memory, interaction, command, filled))

@@ -15,6 +15,8 @@ from typing import Any, Final
 import aiohttp
 import discord
 
+from bot.facts import Say
+from bot.fronts.discord.said import Failure, said
 from bot.fronts.discord.seen import ASKED_ID, BRIEF_ID, PART_ID, WORDS_ID, Row
 from bot.render.escaping import units_long
 from bot.render.post import MOST_TEXT, Post
@@ -22,7 +24,6 @@ from bot.reply import Reply
 from bot.serving.failures import note_failure
 
 __all__ = [
-    "ASK_AGAIN",
     "Attached",
     "Message",
     "answered_as",
@@ -34,11 +35,10 @@ __all__ = [
     "note_arrival",
     "send",
     "sent",
+    "tell",
     "think",
     "view_of",
 ]
-
-ASK_AGAIN: Final = "I no longer know which question this was. Please ask it again."
 
 _log = logging.getLogger(__name__)
 
@@ -167,6 +167,11 @@ async def send(interaction: _Any, message: Message, *, private: bool) -> None:
     )
 
 
+async def tell(interaction: _Any, say: Say) -> None:
+    """Tell the asker alone a sentence of our own."""
+    await send(interaction, Message(await said(interaction, say)), private=True)
+
+
 async def sent(interaction: _Any, message: Message, *, private: bool) -> None:
     """Send a new message, and once only: who loses the connection does not know what arrived."""
     first = answered_as(interaction) is None
@@ -274,10 +279,7 @@ async def guarded(interaction: _Any, doing: str) -> AsyncIterator[None]:
 
 
 async def _apologise(interaction: _Any, number: str) -> None:
-    sentence = (
-        f"Something went wrong on my side; it is noted as {number}. Please try again, "
-        "or tell that number to the people who run this bot."
-    )
+    sentence = await said(interaction, Say("front-failed", Failure(number)))
     try:
         await send(interaction, Message(sentence), private=not in_direct_messages(interaction))
     except (discord.DiscordException, aiohttp.ClientError) as error:

@@ -12,9 +12,10 @@ from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.parts import closed
-from bot.fronts.discord.public import STAYS_PRIVATE, attached_to, post_once
+from bot.fronts.discord.public import attached_to, post_once
+from bot.fronts.discord.said import AskedFor, said
 from bot.fronts.discord.seen import Row, custom_ids, seen
-from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
+from bot.fronts.discord.sending import Message, edit_in_place, guarded, tell
 from bot.preferences import FIRST
 
 if TYPE_CHECKING:
@@ -51,7 +52,8 @@ class ShareButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Post the answer, once."""
         async with guarded(interaction, "sharing an answer"):
-            await _post(interaction, f"{interaction.user.mention} asked:")
+            asked = AskedFor(interaction.user.mention)
+            await _post(interaction, await said(interaction, Say("front-asked", asked)))
 
 
 class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_REPLY):
@@ -84,7 +86,8 @@ class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
             place = interaction.guild_id or "@me"
             link = f"https://discord.com/channels/{place}/{interaction.channel_id}/{self.about.message_id}"
             writer = self.about.author_id
-            words = f"<@{writer}>, {interaction.user.mention} asked me about {link}:"
+            asked = AskedFor(interaction.user.mention, f"<@{writer}>", link)
+            words = await said(interaction, Say("front-asked-about", asked))
             await _post(interaction, words, writer)
 
 
@@ -108,7 +111,7 @@ async def _post(
     client, message = interaction.client, interaction.message
     assert message is not None
     if not await client.may_share(interaction):
-        await send(interaction, Message(STAYS_PRIVATE), private=True)
+        await tell(interaction, Say("front-stays-private"))
         return
     there = seen(message)
     kept = _without(there.rows, ShareButton, ReplyButton)

@@ -9,7 +9,7 @@ from bot.facts import Say
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import ASK_AGAIN, Message, guarded, send
+from bot.fronts.discord.sending import guarded, tell
 from bot.preferences import FIRST
 
 __all__ = ["ShowButton"]
@@ -43,6 +43,6 @@ class ShowButton(
         async with guarded(interaction, "showing an answer"):
             question = Question.unpacked(self.custom_id.partition(":")[2], None)
             if question is None:
-                await send(interaction, Message(ASK_AGAIN), private=True)
+                await tell(interaction, Say("front-ask-again"))
                 return
             await interaction.client.answer(interaction, question)

@@ -13,14 +13,14 @@ from bot.command import Command
 from bot.commands import COMMANDS
 from bot.completion import complete
 from bot.facts import Say
-from bot.fronts.discord.forms import form_for
+from bot.fronts.discord.forms import open_form, opens_a_form
 from bot.fronts.discord.limits import admitted
 from bot.fronts.discord.localised import in_menu
 from bot.fronts.discord.menus import message_menus
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of, is_moderator
 from bot.fronts.discord.saved import saved_groups
-from bot.fronts.discord.sending import Message, guarded, send
+from bot.fronts.discord.sending import guarded, tell
 from bot.menu import GROUPS, about_group, about_option, about_question, menu_name
 from bot.queries.query import QueryOption
 
@@ -32,10 +32,6 @@ __all__ = ["Tree", "build_tree", "slash_command"]
 _log = logging.getLogger(__name__)
 
 # Also heard by those whom an administrator let see the command in the server's settings.
-_NEEDS_RIGHT = (
-    "This is for moderators: you need the right Manage Messages in this channel, which an "
-    "administrator of the server can give you."
-)
 _FOR = "for"
 _FOR_SAYS = Say("menu-for")
 _LONGEST_OPTION = 200
@@ -68,12 +64,12 @@ class Tree(app_commands.CommandTree["Noonstone"]):
             if isinstance(
                 error, app_commands.CommandNotFound | app_commands.CommandSignatureMismatch
             ):
-                sentence = "This question has changed. Restart Discord, then ask it again."
+                sentence = Say("front-changed")
             elif isinstance(error, app_commands.CheckFailure):
-                sentence = _NEEDS_RIGHT
+                sentence = Say("front-needs-right")
             else:
                 raise error
-            await send(interaction, Message(sentence), private=True)
+            await tell(interaction, sentence)
 
 
 def build_tree(client: "Noonstone") -> Tree:
@@ -110,7 +106,7 @@ def slash_command(command: Command) -> app_commands.Command[Any, ..., None]:
         question = Question(command.name, given)
         if opens_a_form(command) and not filled:
             async with guarded(interaction, "opening a form"):
-                await interaction.response.send_modal(form_for(question))
+                await open_form(interaction, question)
             return
         await interaction.client.answer(interaction, question, addressee=filled.get(_FOR))
 
@@ -120,11 +116,6 @@ def slash_command(command: Command) -> app_commands.Command[Any, ..., None]:
         slash.default_permissions = discord.Permissions(manage_messages=True)
         slash.add_check(is_moderator)
     return slash
-
-
-def opens_a_form(command: Command) -> bool:
-    """Say whether a question sent with nothing opens a form: it could not be answered so."""
-    return command.form or (command.stored is None and bool(command.query.lacking({})))
 
 
 def slash_form(

@@ -299,6 +299,7 @@ BOARD_REFRESH = Command(
 
 BOARD_REMOVE = Command(
     name="board remove",
+    deletes=True,
     query=TopicQuery,
     stored=remove,
     tell=tell_removed,

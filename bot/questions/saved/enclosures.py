@@ -70,6 +70,7 @@ def tell_removed(facts: EnclosureGone) -> Layered:
 
 MINE_REMOVE = Command(
     name="mine remove",
+    deletes=True,
     query=RemoveQuery,
     stored=remove,
     tell=tell_removed,

@@ -237,6 +237,7 @@ SERVER_SHOW = Command(
 
 SERVER_SET = Command(
     name="server set",
+    form=True,
     query=SettingsQuery,
     stored=settings,
     tell=tell_settings,

@@ -141,6 +141,8 @@ def tell_removed(facts: OwnGone) -> Layered:
 
 SERVER_REMOVE = Command(
     name="server remove",
+    form=True,
+    deletes=True,
     query=DropQuery,
     stored=remove,
     tell=tell_removed,

@@ -217,6 +217,7 @@ def tell_unread(facts: Unwritten) -> Layered:
 
 MINE_READING = Command(
     name="mine reading",
+    form=True,
     query=ReadingQuery,
     stored=read,
     tell=tell_read,
@@ -229,6 +230,7 @@ MINE_READING = Command(
 
 MINE_UNREAD = Command(
     name="mine unread",
+    deletes=True,
     query=UnreadQuery,
     stored=unread,
     tell=tell_unread,

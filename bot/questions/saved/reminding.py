@@ -255,6 +255,7 @@ REMIND_SNOOZE = Command(
 
 REMIND_OFF = Command(
     name="remind off",
+    deletes=True,
     query=NumberQuery,
     stored=off,
     tell=tell_off,

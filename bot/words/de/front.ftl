@@ -1,0 +1,26 @@
+### Our own sentences around an answer on Discord.
+
+front-ask-again = Ich weiß nicht mehr, welche Frage das war. Stell sie noch einmal.
+front-failed = Bei mir ging etwas schief; es ist als { $number } vermerkt. Versuch es noch einmal, oder nenn diese Nummer denen, die den Bot betreiben.
+front-leaving = Ich werde gerade neu gestartet. Frag in einer Minute noch einmal.
+front-too-many = Es kamen viele Fragen auf einmal. Versuch es { $when } noch einmal.
+front-no-words = Ich kann nur Worte lesen, und in dieser Nachricht stehen keine.
+front-stays-private = In diesem Kanal ist jede Antwort nur für den, der fragt. Andere sehen sie nicht.
+front-unsure-posted = Beim Schreiben riss die Verbindung ab. Schau, ob es da steht; wenn nicht, frag noch einmal.
+front-needs-right = Das ist für Moderatoren: Du brauchst in diesem Kanal das Recht „Nachrichten verwalten“. Ein Administrator des Servers kann es dir geben.
+front-changed = Diese Frage hat sich geändert. Starte Discord neu, dann frag noch einmal.
+
+## Pictures
+front-no-picture = Zu dieser Antwort gibt es kein Bild.
+front-picture-busy = Gerade gibt es kein Bild: Es waren zu viele auf einmal. Die Antwort gilt auch ohne.
+front-picture-failed = Gerade gibt es kein Bild: Es ließ sich nicht zeichnen. Die Antwort gilt auch ohne.
+
+## Who asked
+front-asked = { $asker } hat gefragt:
+front-asked-for = { $reader }, { $asker } hat das für dich gefragt:
+front-asked-about = { $reader }, { $asker } hat mich nach { $link } gefragt:
+
+## Forms
+front-form = Fragen: { $command }
+front-form-again = Noch einmal fragen: { $command }
+front-delete = Für immer löschen? Nichts bringt es zurück.

@@ -1,0 +1,27 @@
+### Facts: Failure, TryAgain, AskedFor, FormOf
+### Our own sentences around an answer on Discord.
+
+front-ask-again = I no longer know which question this was. Ask it again.
+front-failed = Something went wrong on my side; it is noted as { $number }. Try again, or tell that number to the people who run this bot.
+front-leaving = I am being restarted. Ask again in a minute.
+front-too-many = Many questions came at once. Try again { $when }.
+front-no-words = I can only read words, and this message has none.
+front-stays-private = In this channel each answer is for the one who asks, so it is not shown to others.
+front-unsure-posted = I lost the connection while I posted this. Look whether it is there; if not, ask again.
+front-needs-right = This is for moderators: you need the right Manage Messages in this channel, which an administrator of the server can give you.
+front-changed = This question has changed. Restart Discord, then ask it again.
+
+## Pictures
+front-no-picture = There is no picture of this answer.
+front-picture-busy = There is no picture just now: too many were asked for at once. The answer holds without it.
+front-picture-failed = There is no picture just now: it could not be drawn. The answer holds without it.
+
+## Who asked
+front-asked = { $asker } asked:
+front-asked-for = { $reader }, { $asker } asked this for you:
+front-asked-about = { $reader }, { $asker } asked me about { $link }:
+
+## Forms
+front-form = Ask: { $command }
+front-form-again = Ask again: { $command }
+front-delete = Delete this for good? Nothing brings it back.
