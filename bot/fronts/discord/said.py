@@ -10,7 +10,7 @@ from bot.language.units import Units
 from bot.preferences import FIRST
 from bot.saying.voice import voice
 
-__all__ = ["AskedFor", "Failure", "FormOf", "TryAgain", "asked_for", "said", "said_in"]
+__all__ = ["AskedBy", "Failure", "FormOf", "TryAgain", "asked_for", "said", "said_in"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +28,7 @@ class TryAgain:
 
 
 @dataclass(frozen=True, slots=True)
-class AskedFor:
+class AskedBy:
     """Who asked, for whom and about which message, as Discord shows them."""
 
     asker: str
@@ -50,7 +50,7 @@ def said_in(language: str, say: Say) -> str:
 
 async def asked_for(interaction: discord.Interaction[Any], member: int) -> str:
     """Return for whom an answer is, and who asked."""
-    asked = AskedFor(interaction.user.mention, f"<@{member}>")
+    asked = AskedBy(interaction.user.mention, f"<@{member}>")
     return await said(interaction, Say("front-asked-for", asked))
 
 

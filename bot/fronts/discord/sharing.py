@@ -13,7 +13,7 @@ from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.parts import closed
 from bot.fronts.discord.public import attached_to, post_once
-from bot.fronts.discord.said import AskedFor, said
+from bot.fronts.discord.said import AskedBy, said
 from bot.fronts.discord.seen import Row, custom_ids, seen
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, tell
 from bot.preferences import FIRST
@@ -52,7 +52,7 @@ class ShareButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Post the answer, once."""
         async with guarded(interaction, "sharing an answer"):
-            asked = AskedFor(interaction.user.mention)
+            asked = AskedBy(interaction.user.mention)
             await _post(interaction, await said(interaction, Say("front-asked", asked)))
 
 
@@ -86,7 +86,7 @@ class ReplyButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], templ
             place = interaction.guild_id or "@me"
             link = f"https://discord.com/channels/{place}/{interaction.channel_id}/{self.about.message_id}"
             writer = self.about.author_id
-            asked = AskedFor(interaction.user.mention, f"<@{writer}>", link)
+            asked = AskedBy(interaction.user.mention, f"<@{writer}>", link)
             words = await said(interaction, Say("front-asked-about", asked))
             await _post(interaction, words, writer)
 

@@ -1,4 +1,4 @@
-### Facts: Failure, TryAgain, AskedFor, FormOf
+### Facts: Failure, TryAgain, AskedBy, FormOf
 ### Our own sentences around an answer on Discord.
 
 front-ask-again = I no longer know which question this was. Ask it again.
