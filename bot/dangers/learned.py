@@ -3,14 +3,15 @@
 A linear model for each language over a text's words, their letters and what the thesaurus finds in
 them, in German also two by two, as its sentences are fewer. Its weights, made by
 ``tests/bot/dangers/training.py`` from the sentences beside it, are ``learned_<language>.npz``;
-nothing is learned while the bot runs. It says how likely each hazard is told as happening now.
+nothing is learned while the bot runs. It says how likely each hazard is told as happening now. In
+German a second model, of the same features, asks only whether any is, and is believed more.
 """
 
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from importlib.resources import as_file, files
-from typing import NamedTuple
+from typing import NamedTuple, cast
 from zlib import crc32
 
 import numpy as np
@@ -33,6 +34,8 @@ _LETTERS = (3, 4, 5)
 _FOLDED = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss"})
 _APART = 3
 _MOST_WORDS = 50_000
+# How much the second model's log odds count [1].
+_OF_SECOND = 0.75
 # Below this chance [1] nobody asks which word told it.
 _TELLING = 0.01
 _MOST_HITS = 8
@@ -71,12 +74,14 @@ class Guess:
 
 @dataclass(frozen=True, slots=True)
 class _Model:
-    """The weights; ``row`` has the row of each feature, or -1."""
+    """The weights; ``row`` has each feature's row, or -1; ``any_*`` ask if any hazard is told."""
 
     keys: tuple[str, ...]
     row: NDArray[np.int64]
     weights: NDArray[np.float32]
     bias: NDArray[np.float64]
+    any_weights: NDArray[np.float32] | None
+    any_bias: float
 
 
 def guess(told: Told) -> Guess | None:
@@ -96,12 +101,27 @@ def guess(told: Told) -> Guess | None:
     rows, ordered = rows[once], ordered[once]
     chosen = model.weights[rows]
     scores = model.bias + chosen.sum(axis=0, dtype=np.float64) / len(rows) ** 0.5
-    chances = np.exp(scores - scores.max())
-    chances /= chances.sum()
+    chances = _chances(model, rows, scores)
     likely = dict(zip(model.keys, chances.tolist(), strict=True))
     any_chance = 1.0 - likely.pop(NOTHING)
     telling = {key: at for at, key in enumerate(model.keys) if likely.get(key, 0.0) > _TELLING}
     return Guess(likely, any_chance, telling, _Said(ordered % _MOST_PLACES, chosen))
+
+
+def _chances(
+    model: _Model, rows: NDArray[np.int64], scores: NDArray[np.float64]
+) -> NDArray[np.float64]:
+    """Return the chance of each key; the log odds of any are the weighted mean of both."""
+    if model.any_weights is not None:
+        nothing = model.keys.index(NOTHING)
+        others = np.delete(scores, nothing)
+        any_odds = np.logaddexp.reduce(others)
+        second = model.any_bias + float(model.any_weights[rows].sum()) / len(rows) ** 0.5
+        scores = scores.copy()
+        odds = (1.0 - _OF_SECOND) * (any_odds - scores[nothing]) + _OF_SECOND * second
+        scores[nothing] = any_odds - odds
+    chances = np.exp(scores - scores.max())
+    return cast(NDArray[np.float64], chances / chances.sum())
 
 
 class Features(NamedTuple):
@@ -232,4 +252,8 @@ def _model(tongue: Tongue) -> _Model:
         row[kept["buckets"]] = np.arange(len(kept["buckets"]))
         weights = kept["weights"].astype(np.float32) * kept["scale"]
         keys = tuple(str(key) for key in kept["keys"])
-        return _Model(keys, row, weights, kept["bias"].astype(np.float64))
+        any_weights, any_bias = None, 0.0
+        if "any_weights" in kept:
+            any_weights = kept["any_weights"].astype(np.float32) * kept["any_scale"]
+            any_bias = float(kept["any_bias"])
+        return _Model(keys, row, weights, kept["bias"].astype(np.float64), any_weights, any_bias)

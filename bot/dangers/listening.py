@@ -26,7 +26,7 @@ class _Weights:
     few words, ``alone_in_few_above``), what only it heard is taken. A list's word for a hazard
     weighs as ``list_weighs``; beside the likeliest, a hazard that a list heard stays from
     ``heard_stays`` of it on, another from ``other_stays``. Where a person may be hurt, the lists
-    are doubted less.
+    are doubted less. A clause that tells a hazard by itself is heard from ``clause_from`` on.
     """
 
     nothing_below: float
@@ -36,12 +36,13 @@ class _Weights:
     list_weighs: float = 0.2
     heard_stays: float = 0.3
     other_stays: float = 0.5
+    clause_from: float = 0.0
 
 
 # Set on messages of another hand, which since count as mended on.
 _WEIGHTS = {
     Tongue.ENGLISH: _Weights(0.45, 0.20, 0.90, 0.80),
-    Tongue.GERMAN: _Weights(0.50, 0.35, 0.75, 0.92),
+    Tongue.GERMAN: _Weights(0.50, 0.35, 0.75, 0.92, clause_from=0.20),
 }
 _FEW_WORDS = 10
 # Fewer, such as an option's text, tell nothing that no list knows.
@@ -124,7 +125,9 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
     plain = {key: best for key, best in heard.items() if not best.asked}
     weights = _WEIGHTS[told.tongue]
     if guessed.any_chance < _least_chance(told, plain):
-        return asked | {key: best for key, best in plain.items() if _stands_alone(told, best)}
+        alone = guessed.any_chance >= weights.clause_from
+        stays = {key: best for key, best in plain.items() if best.sure or alone}
+        return asked | {key: best for key, best in stays.items() if _stands_alone(told, best)}
     votes = {
         key: chance + (weights.list_weighs if key in plain else 0.0)
         for key, chance in guessed.chances.items()

@@ -4,7 +4,8 @@
 
 writes ``bot/dangers/learned_<language>.npz`` in about a minute: multinomial logistic regression, in
 English by plain stochastic descent with fixed seed and order, in German, which has more features a
-text, over all sentences at once; weights rounded to eight bits. The sentences of
+text, over all sentences at once, and there a second time for whether any hazard is told at all;
+weights rounded to eight bits. The sentences of
 ``told/*.jsonl`` (German: ``told/de``) were written for it; ``signs.toml`` and ``mended.toml`` are
 learned from too, so none of these is a measure of what it hears.
 """
@@ -14,6 +15,7 @@ import json
 import sys
 import tomllib
 from collections.abc import Iterator
+from dataclasses import dataclass
 from itertools import cycle, islice
 from pathlib import Path
 
@@ -26,14 +28,14 @@ from bot.dangers.clauses import take_apart
 from bot.dangers.learned import BUCKETS, NOTHING, features
 from bot.language.tongue import Tongue
 
-__all__ = ["digest", "sentences", "train"]
+__all__ = ["Learned", "digest", "sentences", "train"]
 
 _HERE = Path(__file__).parent
 _TO = _HERE.parents[2] / "bot" / "dangers"
 _EPOCHS, _RATE, _LEAST_RATE, _SHRINK = 30, 0.6, 0.02, 0.0005
 # A feature of one sentence alone says nothing of another.
 _LEAST_SEEN = 2
-_RIDGE, _ROUNDS = 0.03, 45
+_RIDGE, _ROUNDS, _ROUNDS_OF_ANY = 0.03, 35, 60
 # Collected as a look-alike of a person's burn; it is an animal's.
 _NO_CALM = ("my beardie burned his belly",)
 # The sentences that the facts were collected with count as several each.
@@ -42,7 +44,7 @@ _LEVELS = 127
 # In German each of so many sentences is learned inside of others as well.
 _RAMBLING_EVERY = 3
 # So often each clause is told as so, and as not so.
-_FRAMES = 4
+_FRAMES = 6
 # The rest adds nothing that was seen on sentences held aside.
 _MOST_FEATURES = {Tongue.ENGLISH: 25_000, Tongue.GERMAN: 40_000}
 
@@ -98,7 +100,10 @@ def _aside(folder: Path) -> Iterator[tuple[str, str]]:
 
 
 def _framed(folder: Path) -> Iterator[tuple[str, str]]:
-    """Yield each clause as it is told of now, and as it is only feared, read of, over or denied."""
+    """Yield each clause as it is told of now, and as it is only feared, read of, over or denied.
+
+    What is told of another thing or body as of now is none.
+    """
     framed = tomllib.loads((folder / "framed.toml").read_text(encoding="utf-8"))
     now, calm = cycle(framed["now"]), cycle(framed["calm"])
     for key, clauses in framed["clauses"].items():
@@ -106,6 +111,9 @@ def _framed(folder: Path) -> Iterator[tuple[str, str]]:
             for _ in range(_FRAMES):
                 yield f"{next(now)} {clause}", key
                 yield f"{next(calm)} {clause}", NOTHING
+    for clause in framed["other"]:
+        for _ in range(_FRAMES):
+            yield f"{next(now)} {clause}", NOTHING
 
 
 def digest(tongue: Tongue = Tongue.ENGLISH) -> str:
@@ -114,11 +122,19 @@ def digest(tongue: Tongue = Tongue.ENGLISH) -> str:
     return hashlib.sha256(told.encode()).hexdigest()
 
 
-def train(
-    rows: list[tuple[str, str]],
-    tongue: Tongue = Tongue.ENGLISH,
-) -> tuple[tuple[str, ...], NDArray[np.float64], NDArray[np.float64]]:
-    """Return the keys, the weights [feature, key] and the bias learned from sentences."""
+@dataclass(frozen=True, slots=True)
+class Learned:
+    """Weights [feature, key] and bias of each key; in German, of whether any hazard is told too."""
+
+    keys: tuple[str, ...]
+    weights: NDArray[np.float64]
+    bias: NDArray[np.float64]
+    any_weights: NDArray[np.float64] | None = None
+    any_bias: float = 0.0
+
+
+def train(rows: list[tuple[str, str]], tongue: Tongue = Tongue.ENGLISH) -> Learned:
+    """Return what is learned from sentences."""
     keys = (NOTHING, *sorted({key for _, key in rows} - {NOTHING}))
     texts = [numbers_of(text, tongue) for text, _ in rows]
     wanted = [keys.index(key) for _, key in rows]
@@ -126,9 +142,12 @@ def train(
     for numbers in texts:
         seen[numbers] += 1
     texts = [numbers[seen[numbers] >= _LEAST_SEEN] for numbers in texts]
-    if tongue is Tongue.GERMAN:
-        return keys, *_all_at_once(texts, wanted, len(keys))
-    return keys, *_step_by_step(texts, wanted, len(keys))
+    if tongue is Tongue.ENGLISH:
+        return Learned(keys, *_step_by_step(texts, wanted, len(keys)))
+    weights, bias = _all_at_once(texts, wanted, len(keys), _ROUNDS)
+    either, either_bias = _all_at_once(texts, [min(key, 1) for key in wanted], 2, _ROUNDS_OF_ANY)
+    any_weights, any_bias = either[:, 1] - either[:, 0], float(either_bias[1] - either_bias[0])
+    return Learned(keys, weights, bias, any_weights, any_bias)
 
 
 def _step_by_step(
@@ -154,7 +173,7 @@ def _step_by_step(
 
 
 def _all_at_once(
-    texts: list[NDArray[np.int64]], wanted: list[int], keys: int
+    texts: list[NDArray[np.int64]], wanted: list[int], keys: int, rounds: int
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Return weights and bias by a quasi-Newton descent, quicker where a text has many features."""
     lengths = np.array([len(numbers) for numbers in texts])
@@ -180,7 +199,7 @@ def _all_at_once(
         return told + held, slope.ravel().astype(np.float64)
 
     start = np.zeros((len(used) + 1) * keys)
-    found = minimize(loss, start, jac=True, method="L-BFGS-B", options={"maxiter": _ROUNDS})
+    found = minimize(loss, start, jac=True, method="L-BFGS-B", options={"maxiter": rounds})
     both = found.x.reshape(len(used) + 1, keys)
     weights = np.zeros((BUCKETS, keys))
     weights[used] = both[:-1]
@@ -192,31 +211,40 @@ def numbers_of(text: str, tongue: Tongue) -> NDArray[np.int64]:
     return np.unique(features(take_apart(text, tongue)).numbers)
 
 
-def save(
-    tongue: Tongue,
-    keys: tuple[str, ...],
-    weights: NDArray[np.float64],
-    bias: NDArray[np.float64],
-) -> None:
+def save(tongue: Tongue, learned: Learned) -> None:
     """Write the model, its weights in eight bits."""
-    strongest = np.abs(weights).max(axis=1)
+    strongest = np.abs(learned.weights).max(axis=1)
+    if learned.any_weights is not None:
+        strongest = np.maximum(strongest, np.abs(learned.any_weights))
     used = np.sort(np.argsort(strongest, kind="stable")[-_MOST_FEATURES[tongue] :])
-    scale = strongest[used, np.newaxis] / _LEVELS
+    weights, scale = _in_eight_bits(learned.weights[used])
+    more = {}
+    if learned.any_weights is not None:
+        any_weights, any_scale = _in_eight_bits(learned.any_weights[used][np.newaxis])
+        more = {"any_weights": any_weights[0], "any_scale": any_scale[0]}
+        more["any_bias"] = np.array(learned.any_bias, dtype=np.float32)
     np.savez_compressed(
         _TO / f"learned_{tongue}.npz",
-        keys=np.array(keys),
+        keys=np.array(learned.keys),
         buckets=used.astype(np.int32),
-        weights=np.round(weights[used] / scale).astype(np.int8),
-        scale=scale.astype(np.float32),
-        bias=bias.astype(np.float32),
+        weights=weights,
+        scale=scale,
+        bias=learned.bias.astype(np.float32),
         digest=np.array(digest(tongue)),
+        **more,
     )
+
+
+def _in_eight_bits(weights: NDArray[np.float64]) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
+    """Return each row in eight bits, and what one step of it is."""
+    scale = np.maximum(np.abs(weights).max(axis=1, keepdims=True), 1e-9) / _LEVELS
+    return np.round(weights / scale).astype(np.int8), scale.astype(np.float32)
 
 
 def main() -> None:
     """Train on every sentence of the languages that are named, or of both, and write the models."""
     for tongue in map(Tongue, sys.argv[1:] or list(Tongue)):
-        save(tongue, *train(list(sentences(tongue)), tongue))
+        save(tongue, train(list(sentences(tongue)), tongue))
 
 
 if __name__ == "__main__":
