@@ -7,12 +7,14 @@ from bot.command import Command
 from bot.commands import command_at
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
+from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Preferences
 from bot.question_context import context_of, reading_of
-from bot.questions.animals import AnimalNotNamedError
+from bot.questions.animals import AnimalNotNamedError, animals_meant
 from bot.refusal import RefusedError
 from bot.reply import Reply
+from calc.naming import Several, named
 from calc.validity import OutsideModelError
 
 __all__ = ["asked_next", "taken_apart"]
@@ -53,19 +55,42 @@ def asked_next(reply: Reply, preferences: Preferences) -> Reply:
     if reply.status != "problem" or first or reply.offers or apart is None:
         return reply
     command, given = apart
+    if several := _several(given.get("animal", ""), preferences):
+        lines = (join_line(command.name, {**given, "animal": name}) for name in several)
+        meant = animals_meant(several, several, preferences.own.names)
+        return _told(reply, Say("talk-which", meant), tuple(lines), command, given, preferences)
     option = _lacking(command, given, preferences)
     if option not in _ASKED:
         return reply
     told = _OF_ONE.get((option, command.name)) or Say.of("talk", option)
+    return _told(reply, told, (), command, given, preferences)
+
+
+def _told(
+    reply: Reply,
+    told: Say,
+    offers: tuple[str, ...],
+    command: Command,
+    given: dict[str, str],
+    preferences: Preferences,
+) -> Reply:
     layered = Layered(
         command=reply.command,
         status="problem",
         title=Say("talk-title"),
         brief=Brief(told),
+        offers=offers,
     )
     speaking = context_of(command.query.model_construct(), given, preferences)
-    asking = in_words(layered, speaking)
-    return asking.model_copy(update={"asked": reply.asked, "alarms": reply.alarms, "units": ""})
+    return in_words(layered, speaking).model_copy(update={"asked": reply.asked, "units": ""})
+
+
+def _several(animal: str, preferences: Preferences) -> tuple[str, ...]:
+    """Return the animals with figures that a name may mean; none where it names one."""
+    what = named(animal, preferences.own.names).what if animal else None
+    if not isinstance(what, Several):
+        return ()
+    return tuple(one.name for one in what.candidates if one.slug)
 
 
 def _lacking(command: Command, given: dict[str, str], preferences: Preferences) -> str:

@@ -9,12 +9,15 @@ from bot.language.quantities import read_length
 from bot.language.units import Units
 from bot.language.uv_lamps import UvLamp
 
-__all__ = ["age_told", "bare_told", "lamp_told"]
+__all__ = ["age_told", "bare_told", "lamp_told", "on_for_told"]
 
 _ALONE = re.compile(r"^\W*(?:[^\W\d]+ ){0,3}(\d+(?:[.,]\d+)?)(?: [^\W\d]+){0,2}\W*$")
 _AGE = re.compile(
     r"(?<![\w.])(\d+(?:[.,]\d+)?|an?|one|two|three|half an?) "
     r"?(weeks?|wks?|months?|mo|mths?|years?|yrs?|wochen?|monate?n?|jahre?n?)\b"
+)
+_ON_FOR = re.compile(
+    r"(?<![\w.])(\d+(?:[.,]\d+)?|an?|one|two|three) ?(min(?:ute)?n?s?|h|hrs?|hours?|stunden?)\b"
 )
 _COUNTS = {"a": "1", "an": "1", "one": "1", "two": "2", "three": "3"}
 _SPANS = {"w": "weeks", "m": "months", "y": "years", "j": "years"}
@@ -92,6 +95,19 @@ def age_told(line: str) -> str:
     if found[1].startswith("half"):
         return "6 months" if found[2][0] in "yj" else ""
     return f"{_COUNTS.get(found[1], found[1])} {_SPANS[found[2][0]]}"
+
+
+def on_for_told(line: str) -> str:
+    """Return how long a line says that the lamp was on; else nothing.
+
+    >>> on_for_told("now 3 hours and its 101"), on_for_told("its 101")
+    ('3 hours', '')
+    """
+    found = _ON_FOR.search(line.lower())
+    if found is None:
+        return ""
+    unit = "minutes" if found[2].startswith("m") else "hours"
+    return f"{_COUNTS.get(found[1], found[1])} {unit}"
 
 
 def lamp_told(line: str) -> str:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator, Mapping
 
 from bot.command import Command
-from bot.dialogue.bare import age_told, bare_told, lamp_told
+from bot.dialogue.bare import age_told, bare_told, lamp_told, on_for_told
 from bot.dialogue.phrases import asks, place_named, takes_mesh_off
 from bot.language.quantities import Measure, read_temperature
 from bot.language.unsure import NOT_SURE
@@ -17,7 +17,10 @@ from calc.naming import Known, named
 
 __all__ = ["by_facts", "change_wished", "changed_by", "told_of_set_up"]
 
-_NUMBER = re.compile(r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%.])")
+_NUMBER = re.compile(
+    r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%.]| ?(?:min|minutes?|h|hrs?|hours?|days?|weeks?|months?|years?"
+    r"|minuten?|stunden?|tage?n?|wochen?|monate?n?|jahre?n?)\b)"
+)
 # Between both ranges a bare number has no meaning; inside one of them it has one alone.
 _COLDEST_C, _HOTTEST_C = 12.0, 52.0
 _COLDEST_F, _HOTTEST_F = 60.0, 130.0
@@ -41,6 +44,10 @@ _STRENGTH = re.compile(
     r"\b(?:the|a|an|with|mit|die|der) (2|4|5|6|7|8|10|12|14)(?: percent)?\b(?! ?\w*(?:in|cm|h)\b)"
 )
 _MESH = re.compile(r"\b(?:mesh|screen|gitter|netz)\b")
+_FITTED = (
+    ("reflector", re.compile(r"\b(?:reflector|mirror|reflektor|spiegel)\b")),
+    ("screen", _MESH),
+)
 _NO = re.compile(r"^(?:no|nope|nein|none|nothing|kein\w*)\b\W*$")
 _YES = re.compile(r"^(?:yes|yep|yeah|ja|it does|it has|there is)\b\W*$")
 # Which option a bare figure is for, where none of its kind was asked for.
@@ -54,6 +61,7 @@ _HEATS = {
     "surface": "reading",
 }
 _PLACES = ("basking", "cool", "warm", "night")
+_NEEDS_A_SHARE = ("tube", "check", "plan")
 _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
     r"|lower it|fix (?:it|that|this)|wärmer|heißer|kühler|kälter)\b"
@@ -134,6 +142,8 @@ def changed_by(
         figure = _figure(command.name, names, given, line, lacking, preferences)
     else:
         figure = None
+    if "screen" in found and command.name in _NEEDS_A_SHARE and found["screen"] == "mesh":
+        found = _with_mesh_untold(command.name, given, found)
     if figure is None and command.name == "temps" and (bare := _bare_degrees(line)):
         place = place_named(line) or _heat_option(command.name, given, lacking, bare)
         if place and place not in found:
@@ -149,6 +159,17 @@ def changed_by(
             found.setdefault(option, text)
             return name, {**given, **found}
     return (command.name, {**given, **found}) if found else None
+
+
+def _with_mesh_untold(
+    name: str, given: Mapping[str, str], found: Mapping[str, str]
+) -> dict[str, str]:
+    """Return what is told where a question takes no mesh without its share."""
+    rest = {option: text for option, text in found.items() if option != "screen"}
+    if name == "check":
+        words = ", ".join(filter(None, (given.get("setup", "").strip("“”"), "mesh")))
+        return {**rest, "setup": words}
+    return rest if name == "plan" else {**rest, "screen": NOT_SURE}
 
 
 def _with_name_before(before: str, word: str) -> str:
@@ -182,6 +203,8 @@ def _beside(name: str, line: str) -> Iterator[tuple[str, str]]:
         yield "age", age
     if name == "decline" and (lamp := lamp_told(line)):
         yield "lamp", lamp
+    if name in ("temps", "check") and (on := on_for_told(line)):
+        yield "lamp_on", on
     if name == "hours" and _SEASON.search(line.lower()):
         yield "latitude", "home"
 
@@ -210,7 +233,8 @@ def _words(line: str, asked: Asked, lacking: tuple[str, ...]) -> Iterator[tuple[
     elif asked.under_mesh or _MESH.search(plain):
         yield "screen", "mesh"
     if _DO_NOT_KNOW.search(plain):
-        yield from ((option, NOT_SURE) for option in lacking if option in ("reflector", "screen"))
+        unsure = {option: option in lacking or bool(form.search(plain)) for option, form in _FITTED}
+        yield from ((option, NOT_SURE) for option, is_unsure in unsure.items() if is_unsure)
     if _NO.match(plain.strip()) and "screen" in lacking:
         yield "screen", "none"
     if _YES.match(plain.strip()) and "reflector" in lacking:

@@ -13,6 +13,7 @@ __all__ = [
     "is_thanks",
     "place_named",
     "takes_mesh_off",
+    "topic_of",
     "unit_wished",
 ]
 
@@ -30,7 +31,8 @@ _CHOICE = re.compile(
     r"^(?:the |number |option |no\.? ?|nr\.? ?|die |das |den )?#?(\w+)(?: one| option)?[.!)]*$"
 )
 _UNIT = re.compile(
-    r"^(?:and |und |ok |please |bitte )*(?:in |as |to |auf )?"
+    r"^(?:and |und |ok |please |bitte |what |how much |whats |what's |is |are |that |it |this )*"
+    r"(?:in |as |to |auf )?"
     r"(?P<cm>cm|centimet(?:er|re)s?|celsius|metric|°?c|zentimeter|metrisch)?"
     r"(?P<inch>inch(?:es)?|fahrenheit|imperial|°?f|zoll)?(?: please| bitte)?[?.! ]*$"
 )
@@ -51,6 +53,10 @@ _WHY = re.compile(
     r"(?:why|how come|how so|what for|warum|wieso|weshalb|why not|warum nicht)"
     r"(?: (?:is|ist) (?:that|it|das))?(?: so)?[?.! ]*$"
 )
+_HEATER = re.compile(
+    r"^(?:(?:and|so|but|ok|okay|also|then)[, ]+)*do i (?:really |still )?need "
+    r"(?:a heater|heat(?:ing)?|that|it|one)(?: then| at all)?[?.! ]*$"
+)
 _AGAIN = re.compile(
     r"^(?:(?:and|so|but|ok|okay|und|also|aber|then)[, ]+)*(?:is|are|would|will|ist|reicht|geht) "
     r"(?:that|this|it|these|they|das|es)(?: (?:be|still|now|then|really|denn|dann))*"
@@ -58,6 +64,15 @@ _AGAIN = re.compile(
     r"|sicher|too (?:much|little|hot|cold|strong|weak|close|far|high|low)"
     r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit)))?[?.! ]*$"
 )
+_TOPICS = (
+    ("hours", "", re.compile(r"\bhow (?:many hours|long)\b|\bhours? of light\b|\bwie lange\b")),
+    ("needs", "night", re.compile(r"\b(?:nights?|nacht|nachts|overnight)\b")),
+    ("needs", "cool", re.compile(r"\b(?:cool|cold) (?:side|end)\b|\bkühle\w* seite\b")),
+    ("needs", "basking", re.compile(r"\b(?:bask\w*|hot ?spot|warm (?:side|end)|sonnenplatz)\b")),
+    ("needs", "water", re.compile(r"\b(?:water|wasser)\b")),
+    ("needs", "uvi", re.compile(r"\buv\w*\b")),
+)
+_MOST_OF_A_TOPIC = 6
 _ANEW = re.compile(
     r"^(?:(?:new|another|different|other|next|unrelated) (?:topic|question|thing|one)"
     r"|change of (?:topic|subject)|something else|neues thema|(?:eine )?andere frage"
@@ -75,6 +90,18 @@ def begun_anew(line: str) -> str:
     return line[found.end() :].strip() if found else ""
 
 
+def topic_of(line: str) -> tuple[str, str] | None:
+    """Return the question, and what of it, that a few words name as what is asked next.
+
+    >>> topic_of("and nights"), topic_of("how many hours"), topic_of("its 12 inches")
+    (('needs', 'night'), ('hours', ''), None)
+    """
+    plain = _plain(line)
+    if len(plain.split()) > _MOST_OF_A_TOPIC or any(sign.isdigit() for sign in plain):
+        return None
+    return next(((name, of) for name, of, form in _TOPICS if form.search(plain)), None)
+
+
 def asks_why(line: str) -> bool:
     """Whether a line asks for the reason of the answer before it, and nothing else.
 
@@ -90,7 +117,7 @@ def asks_again(line: str) -> bool:
     >>> asks_again("is that enough?"), asks_again("is 12 inches enough")
     (True, False)
     """
-    return _AGAIN.match(_plain(line)) is not None
+    return any(form.match(_plain(line)) for form in (_AGAIN, _HEATER))
 
 
 def is_thanks(line: str) -> bool:

@@ -23,6 +23,7 @@ from bot.dialogue.phrases import (
     begun_anew,
     choice_of,
     is_thanks,
+    topic_of,
     unit_wished,
 )
 from bot.language.errors import NotUnderstoodError
@@ -120,7 +121,7 @@ def next_line(
         return next_line(Dialogue(units=dialogue.units), anew, preferences)
     if dialogue.asked and asks_why(line):
         return Next.WHY, dialogue.asked, dialogue
-    if dialogue.asked and asks_again(line):
+    if dialogue.asked and asks_again(line) and not dialogue.asked.startswith("needs "):
         return Next.QUESTION, dialogue.asked, dialogue
     chosen = choice_of(line, len(dialogue.offers))
     if chosen is None:
@@ -156,7 +157,9 @@ def told_as_meant(what: Next, reply: Reply, preferences: Preferences) -> Reply:
 
 def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     """Return the dialogue after an answer; what was not understood changes nothing."""
-    return replace(told_before(reply.perhaps or reply.asked, dialogue), offers=reply.offers)
+    # What is only perhaps meant does not take the place of what was surely asked.
+    perhaps = "" if dialogue.asked else reply.perhaps
+    return replace(told_before(perhaps or reply.asked, dialogue), offers=reply.offers)
 
 
 def told_before(asked: str, dialogue: Dialogue) -> Dialogue:
@@ -170,7 +173,9 @@ def told_before(asked: str, dialogue: Dialogue) -> Dialogue:
 
 def _named_offer(line: str, offers: tuple[str, ...]) -> int | None:
     """Return which offer a line takes by its animal, as 'leopard' the leopard gecko's."""
-    words = line.lower().strip(" .!?")
+    words = re.sub(
+        r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$", "", line.lower().strip(" .!?")
+    )
     apart = [taken_apart(offer) for offer in offers]
     named = [found[1].get("animal", "").lower() if found else "" for found in apart]
     fits = [
@@ -204,6 +209,10 @@ def _meant(dialogue: Dialogue, line: str, context: Context, preferences: Prefere
         told = {name: text for name, text in another.given.items() if text != NOT_SURE}
         options = {**another.given, **_carried(another.command, dialogue.known), **told}
         return join_line(another.command, {n: t for n, t in options.items() if t})
+    if (topic := topic_of(line)) and "animal" in dialogue.known:
+        name, of = topic
+        about = {"about": of} if of else {}
+        return join_line(name, _carried(name, dialogue.known) | about)
     spoken = f"{line.rstrip('?!. ')}, {_spoken(dialogue)}"
     is_asked = asks(line) or line.rstrip().endswith("?")
     if is_asked and (another := _another("", spoken, context)):

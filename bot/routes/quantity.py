@@ -13,7 +13,7 @@ _NEEDS = (
     ),
     ("uv", r"\buv\w*", ""),
     ("water", r"\bwater\b(?! dragons?| monitors?| snakes?| pythons?)", ""),
-    ("night", r"\bnight|\bovernight", ""),
+    ("night", r"\bnight|\bovernight|\bhow cold\b|\blowest temp", ""),
     ("hours", r"\bhours?\b|\blights? on\b", ""),
     ("cool", r"\b(?:cool|cold)(?:er|est)? (?:side|end|spot)s?\b", ""),
     (

@@ -43,6 +43,12 @@ __all__ = ["fitting"]
 _RULES = (
     Rule("needs", (), when=says_just_an_animal),
     Rule(
+        "needs",
+        (r"^(?:so |and )?(?:does|do|will) (?:he|she|it|they) (?:\w+ )?need\b", rf"{HEAT}|{UV}"),
+        r"\bnight|\bmeter\b|\bthermostat\b",
+        few,
+    ),
+    Rule(
         "about",
         (
             (
@@ -100,7 +106,7 @@ _RULES = (
             (
                 r"\bhow (?:many hours|long)\b.*\b(?:lights?|uv\w*|lamps?|bulbs?|on|day)\b|\btimer\b"
                 r"|\b(?:day ?length|photoperiod|(?:light|night) cycle)\b"
-                r"|\bhours of (?:\w+ )?(?:light|uv\w*|day\w*)\b"
+                r"|\bhours? of (?:\w+ )?(?:light|uv\w*|day\w*)\b"
                 r"|\b(?:whole|all|entire|every) day\b|\bwhen\b.*\blights?\b.*\b(?:on|off)\b"
                 r"|\bwhat time\b.*\b(?:lights?|uv\w*|lamps?)\b|\bhow long is (?:the|a) day\b"
                 r"|\b(?:lights?|day|days|hours)\b.*\b(?:winter|summer|seasons?|all year)\b"
@@ -144,6 +150,11 @@ _RULES = (
         "needs",
         (r"\bnight|\bovernight\b", r"\bhow (?:cold|warm|low|cool)\b|\bwhat temp|\blowest\b"),
         when=lambda a: bool(a.told.animal) and not a.degrees,
+    ),
+    Rule(
+        "needs",
+        (r"\bhow cold (?:can|may|could)\b|\blowest temp\w*",),
+        when=lambda a: bool(a.told.animal) and not a.degrees and few(a),
     ),
     Rule(
         "night",

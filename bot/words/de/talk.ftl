@@ -1,7 +1,8 @@
-### Facts: KnownLine, KnownSoFar
+### Facts: AnimalsMeant, KnownLine, KnownSoFar
 ### Eins nach dem anderen gefragt, in einem Gespräch: Die nächste Zeile sagt es.
 
 talk-title = Noch eins
+talk-which = Welches ist es: { LIST($here, join: "list-or") }?
 talk-animal = Für welches Tier ist es?
 talk-tube = Wie stark ist die Röhre? An einem Ende steht es: 12%, 5.0.
 talk-reflector = Was ist hinter der Röhre: ein Spiegel oder einfach Weiß?

@@ -1,7 +1,8 @@
-### Facts: KnownLine, KnownSoFar
+### Facts: AnimalsMeant, KnownLine, KnownSoFar
 ### One thing asked for at a time, in a conversation: the next line tells it.
 
 talk-title = One thing more
+talk-which = Which one is it: { LIST($here, join: "list-or") }?
 talk-animal = Which animal is it for?
 talk-tube = How strong is the tube? One end says it: 12%, 5.0.
 talk-reflector = What is behind the tube: a mirror, or plain white?
