@@ -18,8 +18,8 @@ from calc.naming import Known, named
 __all__ = ["by_facts", "change_wished", "changed_by", "told_of_set_up"]
 
 _NUMBER = re.compile(
-    r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%.]| ?(?:min|minutes?|h|hrs?|hours?|days?|weeks?|months?|years?"
-    r"|minuten?|stunden?|tage?n?|wochen?|monate?n?|jahre?n?)\b)"
+    r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%.]| ?(?:min|minutes?|h|hrs?|hours?|days?|weeks?|months?"
+    r"|years?|minuten?|stunden?|tage?n?|wochen?|monate?n?|jahre?n?)\b)"
 )
 # Between both ranges a bare number has no meaning; inside one of them it has one alone.
 _COLDEST_C, _HOTTEST_C = 12.0, 52.0

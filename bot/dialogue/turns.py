@@ -44,6 +44,7 @@ _BY_CASES = ("distance", "uvi")
 _OF_UV = ("distance", "uvi", "tube", "section", "dose")
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK = "check", "next"
+_ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
@@ -81,7 +82,7 @@ class Dialogue:
             told = json.loads(text)
             asked, offers, known = told["asked"], told["offers"], told["known"]
             units = Units(told["units"]) if "units" in told else None
-        except (KeyError, TypeError) as error:
+        except (KeyError, TypeError, RecursionError) as error:
             raise ValueError(text) from error
         texts = (asked, *offers, *known, *known.values()) if isinstance(known, dict) else (None,)
         if not all(isinstance(each, str) for each in texts):
@@ -173,9 +174,7 @@ def told_before(asked: str, dialogue: Dialogue) -> Dialogue:
 
 def _named_offer(line: str, offers: tuple[str, ...]) -> int | None:
     """Return which offer a line takes by its animal, as 'leopard' the leopard gecko's."""
-    words = re.sub(
-        r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$", "", line.lower().strip(" .!?")
-    )
+    words = _ABOUT_ONE.sub("", line.lower().strip(" .!?"))
     apart = [taken_apart(offer) for offer in offers]
     named = [found[1].get("animal", "").lower() if found else "" for found in apart]
     fits = [

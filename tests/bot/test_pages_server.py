@@ -1,7 +1,9 @@
 """The small server: pages, answers, limits and headers, over a real socket on this computer."""
 
 import asyncio
+import html
 import logging
+import re
 from collections.abc import AsyncIterator
 from itertools import pairwise
 from urllib.parse import quote
@@ -282,3 +284,24 @@ async def test_what_cannot_be_read_gets_a_plain_page_and_leaves_no_word_in_the_l
     assert "mywords" not in answer
     assert "mywords" not in caplog.text
     assert "Traceback" not in caplog.text
+
+
+async def test_a_conversation_goes_on_in_what_the_page_itself_carries(client: Client) -> None:
+    first = await client.get("/try.html", params={"q": "how far for a 12% t5 for my beardie"})
+    found = re.search(r'name="with" value="([^"]+)"', await first.text())
+    assert found is not None
+    carried = html.unescape(found[1])
+    second = await client.get("/try.html", params={"q": "its on a mesh", "with": carried})
+    told = (await second.text()).replace("\u00a0", " ")
+    assert "15 in (38 cm)" in told
+    assert "animal: bearded dragon; tube: 12%" in told
+    anew = await client.get("/try.html", params={"q": "its on a mesh", "with": "[" * 2900})
+    assert "15 in (38 cm)" not in (await anew.text()).replace("\u00a0", " ")
+
+
+async def test_an_offer_of_the_page_is_a_link_that_carries_the_conversation(client: Client) -> None:
+    asked = await client.get("/try.html", params={"q": "my gecko is cold what now"})
+    found = re.search(r'<a href="(try\.html\?q=needs[^"]+)"', await asked.text())
+    assert found is not None
+    taken = await client.get("/" + html.unescape(found[1]))
+    assert "leopard gecko needs" in await taken.text()

@@ -19,11 +19,13 @@ from aiohttp import web
 from markupsafe import Markup
 
 from bot.ask import ask
+from bot.dialogue import Dialogue, Next, after, next_line, told_as_meant
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.pictures import inline
 from bot.fronts.pages.site import render_site
 from bot.fronts.pages.trying import (
+    MOST_CARRIED,
     MOST_CHARACTERS,
     TRY,
     PageFault,
@@ -48,7 +50,7 @@ __all__ = [
 HOST = "127.0.0.1"
 PER_MINUTE = 30
 # Room for the longest question with every character written as nine (%E2%82%AC).
-LONGEST_LINE = MOST_CHARACTERS * 12 + 1024
+LONGEST_LINE = (MOST_CHARACTERS + MOST_CARRIED) * 12 + 1024
 _HEADERS = {
     "Content-Security-Policy": (
         "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; "
@@ -88,7 +90,10 @@ class _Site:
 
     async def try_it(self, request: web.Request) -> web.Response:
         page = TryPage(
-            _edition(request), request.query.get("q", "").strip(), request.query.get("units", "")
+            _edition(request),
+            request.query.get("q", "").strip(),
+            request.query.get("units", ""),
+            request.query.get("with", ""),
         )
         if not page.question:
             return page.shown()
@@ -100,12 +105,19 @@ class _Site:
         if wait:
             return page.shown(Say("page-wait", PageWait(ceil(wait))), 429, ceil(wait))
         loop = asyncio.get_running_loop()
-        answer = await loop.run_in_executor(self._thread, self._answer, page)
-        return page.shown(answer=answer)
+        answer, after = await loop.run_in_executor(self._thread, self._answer, page)
+        if answer is None:
+            return page.shown(Say("door-thanks"), after=after)
+        return page.shown(answer=answer, after=after)
 
-    def _answer(self, page: TryPage) -> Markup:
-        reply = ask(page.question, page.preferences)
-        return render_html(reply, picture=inline(reply.picture))
+    def _answer(self, page: TryPage) -> tuple[Markup | None, Dialogue]:
+        """Return the answer and the conversation after it; none to who only says thanks."""
+        what, meant, dialogue = next_line(page.dialogue, page.question, page.preferences)
+        if what is Next.THANKS:
+            return None, dialogue
+        wishes = dialogue.preferring(page.preferences)
+        reply = told_as_meant(what, ask(meant, wishes), wishes)
+        return render_html(reply, picture=inline(reply.picture)), after(dialogue, reply)
 
     async def close(self, _: web.Application) -> None:
         self._thread.shutdown(wait=False, cancel_futures=True)

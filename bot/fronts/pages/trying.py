@@ -7,6 +7,7 @@ from aiohttp import web
 from markupsafe import Markup
 
 from bot.commands import COMMANDS
+from bot.dialogue import START, Dialogue, known_told
 from bot.facts import Say
 from bot.fronts.pages.asking import questions_of
 from bot.fronts.pages.edition import Edition
@@ -14,6 +15,7 @@ from bot.language.quantities import Units
 from bot.preferences import FIRST, Preferences
 
 __all__ = [
+    "MOST_CARRIED",
     "MOST_CHARACTERS",
     "NOT_KEPT",
     "TRY",
@@ -25,6 +27,8 @@ __all__ = [
 ]
 
 MOST_CHARACTERS = 2000
+MOST_CARRIED = 3000
+"""The longest conversation that a page carries to the next one."""
 NOT_KEPT = {"Cache-Control": "no-store"}
 TRY = "try.html"
 
@@ -65,6 +69,17 @@ class TryPage:
     edition: Edition
     question: str
     units: str
+    before: str = ""
+
+    @property
+    def dialogue(self) -> Dialogue:
+        """Return the conversation that the page carried; the beginning of one where it cannot."""
+        if not self.before or len(self.before) > MOST_CARRIED:
+            return START
+        try:
+            return Dialogue.unpacked(self.before)
+        except ValueError:
+            return START
 
     @property
     def preferences(self) -> Preferences:
@@ -79,9 +94,16 @@ class TryPage:
         status: int = 200,
         retry_after: int = 0,
         answer: Markup | None = None,
+        after: Dialogue = START,
     ) -> web.Response:
-        """Return the page with what is told of the question, or its answer."""
+        """Return the page with what is told of the question, or its answer.
+
+        ``after`` is the conversation that the page carries on; nothing of it is kept here.
+        """
         asked = {"q": self.question, "units": self.units}
+        packed = after.packed() if after != START else ""
+        carried = {"units": self.units, "with": packed if len(packed) <= MOST_CARRIED else ""}
+        offers = [(line, f"{TRY}?{urlencode({'q': line, **carried})}") for line in after.offers]
         html = self.edition.page(
             "try.html",
             f"{TRY}?{urlencode(asked)}" if self.question else TRY,
@@ -89,6 +111,9 @@ class TryPage:
             units=self.units,
             told=told and self.edition.say(told),
             answer=answer,
+            before=carried["with"],
+            known=[self.edition.say(say) for say in known_told(after)][:-1],
+            offers=offers,
             questions=questions_of((c for c in COMMANDS if c.who == "anyone"), self.edition),
             most=MOST_CHARACTERS,
         )
