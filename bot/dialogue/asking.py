@@ -55,7 +55,7 @@ def asked_next(reply: Reply, preferences: Preferences) -> Reply:
     if reply.status != "problem" or first or reply.offers or apart is None:
         return reply
     command, given = apart
-    if several := _several(given.get("animal", ""), preferences):
+    if len(several := _several(given.get("animal", ""), preferences)) > 1:
         lines = (join_line(command.name, {**given, "animal": name}) for name in several)
         meant = animals_meant(several, several, preferences.own.names)
         return _told(reply, Say("talk-which", meant), tuple(lines), command, given, preferences)

@@ -13,7 +13,7 @@ from bot.queries.setup import AskQuery
 from bot.routes.asked import Asked
 from bot.routes.filled import filled, is_asked_freely
 from bot.routes.routing import asked_in
-from calc.naming import Known, named
+from calc.naming import Known, Several, named
 
 __all__ = ["by_facts", "change_wished", "changed_by", "told_of_set_up"]
 
@@ -32,7 +32,8 @@ _OF_LENGTH = {
 }
 _AMOUNT = re.compile(
     r"(?<![\w.%])(\d+(?:[.,]\d+)?(?:\s*(?:-|–|to|bis)\s*\d+(?:[.,]\d+)?)?)\s*"
-    r"(inch(?:es)?|in|\"|cm|mm|ft|feet|foot|°?\s?[fc]|degrees? ?[fc]|fahrenheit|celsius|w|watts?|%)"
+    r"(inch(?:es)?|in(?! (?:the|my|a|here|there))|\"|cm|mm|ft|feet|foot|°?\s?[fc]|degrees? ?[fc]"
+    r"|fahrenheit|celsius|w|watts?|%)"
     r"(?![\w])",
     re.I,
 )
@@ -65,6 +66,10 @@ _NEEDS_A_SHARE = ("tube", "check", "plan")
 _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
     r"|lower it|fix (?:it|that|this)|wärmer|heißer|kühler|kälter)\b"
+)
+_GOES_ON = re.compile(r"^(?:and|und|what about|how about|was ist mit)\b")
+_UNCOVERED = re.compile(
+    r"^(?:no|kein|without an?|ohne) (?:cover|lid|pane|glass|abdeckung|deckel)\b"
 )
 _SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 _POWERS = ("basking", "air", "plan")
@@ -142,13 +147,15 @@ def changed_by(
         figure = _figure(command.name, names, given, line, lacking, preferences)
     else:
         figure = None
-    if "screen" in found and command.name in _NEEDS_A_SHARE and found["screen"] == "mesh":
+    is_mesh_untold = command.name in _NEEDS_A_SHARE and found.get("screen") in ("mesh", NOT_SURE)
+    if is_mesh_untold:
         found = _with_mesh_untold(command.name, given, found)
     if figure is None and command.name == "temps" and (bare := _bare_degrees(line)):
         place = place_named(line) or _heat_option(command.name, given, lacking, bare)
         if place and place not in found:
             return command.name, {**given, **found, place: bare}
-    if figure is None and not found and command.name == "temps" and place_named(line):
+    goes_on = _GOES_ON.match(line.lower()) or asks(line)
+    if figure is None and not (found or goes_on) and command.name == "temps" and place_named(line):
         return _renamed(given, place_named(line))
     strength = _STRENGTH.search(line.lower())
     if strength and "tube" in names and "tube" not in found:
@@ -158,7 +165,7 @@ def changed_by(
         if name != command.name or option in names:
             found.setdefault(option, text)
             return name, {**given, **found}
-    return (command.name, {**given, **found}) if found else None
+    return (command.name, {**given, **found}) if found or is_mesh_untold else None
 
 
 def _with_mesh_untold(
@@ -166,16 +173,19 @@ def _with_mesh_untold(
 ) -> dict[str, str]:
     """Return what is told where a question takes no mesh without its share."""
     rest = {option: text for option, text in found.items() if option != "screen"}
-    if name == "check":
+    if name == "check" and found["screen"] == "mesh":
         words = ", ".join(filter(None, (given.get("setup", "").strip("“”"), "mesh")))
         return {**rest, "setup": words}
-    return rest if name == "plan" else {**rest, "screen": NOT_SURE}
+    return rest
 
 
 def _with_name_before(before: str, word: str) -> str:
     """Return what a word makes of a name that was not clear: leopard, then gecko."""
     both = (f"{before} {word}", f"{word} {before}") if before else ()
-    return next((name for name in both if isinstance(named(name).what, Known)), word)
+    what = named(word).what
+    only = what.candidates if isinstance(what, Several) and len(what.candidates) == 1 else ()
+    known = (name for name in both if isinstance(named(name).what, Known))
+    return next(known, only[0].name if only else word)
 
 
 def _all_told(name: str, asked: Asked) -> Iterator[tuple[str, str]]:
@@ -228,7 +238,7 @@ def _told(name: str, asked: Asked) -> Iterator[tuple[str, str]]:
 
 def _words(line: str, asked: Asked, lacking: tuple[str, ...]) -> Iterator[tuple[str, str]]:
     plain = line.lower()
-    if takes_mesh_off(plain):
+    if takes_mesh_off(plain) or _UNCOVERED.match(plain.strip()):
         yield "screen", "none"
     elif asked.under_mesh or _MESH.search(plain):
         yield "screen", "mesh"

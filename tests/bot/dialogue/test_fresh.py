@@ -1,0 +1,46 @@
+"""Conversations that nobody mended on: how many lines after the first are understood."""
+
+import tomllib
+from pathlib import Path
+from typing import Any
+
+from bot.ask import ask
+from bot.dialogue import START, Next, after, next_line, told_as_meant
+from bot.dialogue.asking import taken_apart
+from bot.preferences import Preferences
+
+TALKS = tomllib.loads(Path(__file__).with_name("fresh.toml").read_text(encoding="utf-8"))["talk"]
+ANYONE = Preferences()
+# What was right at the first run, of the lines that go on: it may become more, never less.
+_LEAST = 24
+
+
+def understood(lines: list[dict[str, Any]]) -> list[str]:
+    """Return the lines after the first that were not understood."""
+    dialogue, missed = START, []
+    for row in lines:
+        what, meant, dialogue = next_line(dialogue, row["say"], ANYONE)
+        right = what.name.lower() == row["want"]
+        if what is not Next.THANKS:
+            wishes = dialogue.preferring(ANYONE)
+            reply = told_as_meant(what, ask(meant, wishes), wishes)
+            dialogue = after(dialogue, reply)
+            right = right or fits(reply.asked, row)
+        if not right:
+            missed.append(row["say"])
+    return [row["say"] for row in lines[1:] if row["say"] in missed]
+
+
+def fits(asked: str, row: dict[str, Any]) -> bool:
+    """Say whether the question that is meant is the wanted one, with all that was told."""
+    apart = taken_apart(asked)
+    if apart is None or apart[0].name not in row["want"].split("|"):
+        return False
+    told = apart[1]
+    return all(told.get(name, "").startswith(text) for name, text in row["told"].items())
+
+
+def test_lines_that_go_on_are_understood_as_often_as_at_their_first_run() -> None:
+    missed = [say for talk in TALKS for say in understood(talk["lines"])]
+    many = sum(len(talk["lines"]) - 1 for talk in TALKS)
+    assert many - len(missed) >= _LEAST, missed
