@@ -122,8 +122,8 @@ _ARROWS = {
     ),
     "bot.fronts": "bot calc.sources calc.animals calc.name_index calc.setup.bodies",
     "bot.fronts.pages": (
-        "bot.fronts.pages bot.ask bot.brief bot.command bot.commands bot.dialogue bot.drawing bot.facts "
-        "bot.guide bot.language bot.menu bot.picture bot.preferences bot.queries "
+        "bot.fronts.pages bot.ask bot.brief bot.command bot.commands bot.dialogue bot.drawing "
+        "bot.facts bot.guide bot.language bot.menu bot.picture bot.preferences bot.queries "
         "bot.questions bot.render bot.reply bot.saying bot.serving bot.linking calc"
     ),
     "bot.fronts.discord": (
