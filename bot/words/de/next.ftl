@@ -34,6 +34,7 @@ next-do-nothing = Schreib deine Messwerte auf.
 next-wait-danger = Das kommt vor jedem Schritt nach oben.
 next-wait-wrong = Zuerst das. Dann frag mich wieder.
 next-wait-open = Finde zuerst heraus, was offen ist.
+next-wait-up = Davor steht nichts mehr an.
 
 ## Schritte
 next-step-hides = Stell ein Versteck an die warme und eines an die kühle Seite, gerade groß genug zum Umdrehen. Eine Korkröhre oder ein halber Blumentopf reicht.
