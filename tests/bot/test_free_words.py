@@ -99,4 +99,4 @@ def test_words_that_are_found_to_be_a_set_up_are_heard_once() -> None:
     heard_in.cache_clear()
     reply = ask("rate my setup: beardie 4x2x2, 12% t5, no mesh, basking 105f", Preferences())
     assert reply.command == "check"
-    assert (heard_in.cache_info().misses, heard_in.cache_info().hits) == (1, 1)
+    assert heard_in.cache_info().misses == 1
