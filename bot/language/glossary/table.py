@@ -64,6 +64,7 @@ def _bare(word: str) -> str:
     return word
 
 
+@lru_cache(maxsize=20_000)
 def _kept_under(word: str) -> tuple[str, ...]:
     """Return the forms that a word of the table is found by, itself first."""
     plain = word.translate(_UMLAUTS)
@@ -104,6 +105,7 @@ def table(language: str) -> Table:
     return Table({form: tuple(found) for form, found in by_first.items()}, parts, known, english)
 
 
+@lru_cache(maxsize=50_000)
 def rank(word: str, of_table: str) -> int | None:
     """Return how unlike a word is to one of the table; None: it is another word."""
     kept = _kept_under(of_table)
