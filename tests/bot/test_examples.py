@@ -59,7 +59,7 @@ def test_no_example_is_a_set_up_that_is_faulted(question: str, name: str) -> Non
     if question == "uvi":
         assert ": fine, aim for" in reply.answer
     if question == "night":
-        assert reply.answer.startswith(("No heat: ", "I do not know"))
+        assert reply.answer.startswith(("No heat: ", "I do not know", "Its water counts"))
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -68,6 +68,7 @@ def test_most_of_what_the_engine_refuses_has_a_name() -> None:
     # What no asker tells: it stands in formulas alone.
     assert unnamed <= {
         *("Rayleigh number", "apparent depth", "cosine of the zenith angle", "factor"),
+        *("height", "height of the sun", "lux for plants"),
         *("depth of the floor", "length of the floor", "ozone column", "places read at"),
         *("share of rated power", "share of rated voltage", "slab side", "tilt", "wavelength"),
     }
