@@ -35,7 +35,7 @@ next-do-nothing = Write down your readings.
 next-wait-danger = This comes before any step up.
 next-wait-wrong = First this. Then ask me again.
 next-wait-open = First find out what is open.
-next-wait-up = Nothing stands before it.
+next-wait-up = Nothing comes before it.
 
 ## Steps
 next-step-hides = Put one hide at the warm end and one at the cool end, each just big enough to turn round in. A cork tube or a half flowerpot will do.
