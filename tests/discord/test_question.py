@@ -66,3 +66,10 @@ def test_a_question_without_options_is_known_by_its_button() -> None:
     question = Question("about", {})
     assert Question.unpacked(question.custom_id(""), None) == question
     assert Question.unpacked("nothing.1234", None) is None
+
+
+def test_a_button_from_before_an_option_came_behind_the_others_is_still_read() -> None:
+    # From before there was a state of the animal.
+    earlier = Question.unpacked("distance.c203|12%|polished|none|bearded dragon", None)
+    assert earlier is not None
+    assert earlier.given["animal"] == "bearded dragon"

@@ -59,9 +59,8 @@ class Question:
         """Return the question of a custom id, or the one that its message tells, if any."""
         head, *values = packed.split(_BETWEEN)
         command, _, fingerprint = head.partition(".")
-        names = _option_names(command)
-        known = command_named(command) is not None
-        if not known or fingerprint != _fingerprint(names) or len(values) > len(names):
+        names = _names_under(command, fingerprint)
+        if names is None or len(values) > len(names):
             return cls._told_by(message) if message is not None else None
         given = zip(names, map(_unquoted, values), strict=False)
         return cls(command, {name: value for name, value in given if value})
@@ -87,6 +86,18 @@ class Question:
 def _option_names(command: str) -> tuple[str, ...]:
     found = command_named(command)
     return tuple(found.query.examples()) if found else ()
+
+
+def _names_under(command: str, fingerprint: str) -> tuple[str, ...] | None:
+    """Return the options in the order of a fingerprint; None: nobody knows it any more.
+
+    An earlier version may have had fewer: what came since stands behind them.
+    """
+    if command_named(command) is None:
+        return None
+    names = _option_names(command)
+    earlier = (names[:count] for count in range(len(names), -1, -1))
+    return next((these for these in earlier if _fingerprint(these) == fingerprint), None)
 
 
 @lru_cache(maxsize=256)
