@@ -103,12 +103,25 @@ async def test_the_form_has_room_for_the_animal_where_only_that_was_missing(
     world: World, bot: Maker
 ) -> None:
     async with world.running(bot()):
-        asked = await world.slash("ask", {"question": "my basking is 118f, too hot?"})
+        asked = await world.slash("ask", {"question": "my basking is 104f, too hot?"})
         assert "which animal it is" in asked.text
         form = await world.press(asked, "Change")
         whole = await world.submit(form, {"animal": "bearded dragon"})
-    assert form.fields["basking"]["value"] == "118 F"
-    assert "temps basking:118 F animal:bearded dragon" in whole.text
+    assert form.fields["basking"]["value"] == "104 F"
+    assert "temps basking:104 F animal:bearded dragon" in whole.text
+
+
+async def test_the_form_of_words_that_tell_a_hazard_keeps_the_words(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        asked = await world.slash("ask", {"question": "my basking is 118f, too hot?"})
+        form = await world.press(asked, "Change")
+        told = {"question": "my basking is 118f for my bearded dragon, too hot?"}
+        whole = await world.submit(form, told)
+    assert form.fields["question"]["value"] == "my basking is 118f, too hot?"
+    assert "Switch all heat off now" in asked.text
+    assert "Make it cooler today" in whole.text
 
 
 async def test_free_words_that_may_mean_several_things_come_back_in_their_form(

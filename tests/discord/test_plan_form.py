@@ -21,10 +21,10 @@ async def test_a_size_without_a_unit_is_mended_in_a_form_that_kept_the_rest(
     world: World, bot: Maker
 ) -> None:
     async with world.running(bot()):
-        wrong = await world.slash("plan", {**BOX, "enclosure": "48x24x24"})
+        wrong = await world.slash("plan", {**BOX, "enclosure": "60x30x30"})
         form = await world.press(wrong, "Change")
         assert len(form.fields) == 5
-        assert form.fields["enclosure"]["value"] == "48x24x24"
+        assert form.fields["enclosure"]["value"] == "60x30x30"
         assert form.fields["animal"]["value"] == "bearded dragon"
         right = await world.submit(form, {"enclosure": "48x24x24in"})
     assert right.post is wrong.post
