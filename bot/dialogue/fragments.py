@@ -67,6 +67,8 @@ _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
     r"|lower it|fix (?:it|that|this)|wärmer|heißer|kühler|kälter)\b"
 )
+# What it counts was not asked for, so it is nothing yet.
+_ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
 _GOES_ON = re.compile(r"^(?:and|und|what about|how about|was ist mit)\b")
 _UNCOVERED = re.compile(
     r"^(?:no|kein|without an?|ohne) (?:cover|lid|pane|glass|abdeckung|deckel)\b"
@@ -94,6 +96,8 @@ def by_facts(
     bare = "" if asked.warmth or asked.degrees or "room" in warm else _bare_degrees(line)
     if bare and about_uv and place_named(line) is None:
         return "uvi", {**told_of_set_up(line, context), "distance": bare}
+    if bare and _ONLY_A_NUMBER.match(line):
+        return None
     if bare:
         return "temps", {**warm, place_named(line) or "basking": bare}
     if asked.warmth:
@@ -181,7 +185,8 @@ def _with_mesh_untold(
 
 def _with_name_before(before: str, word: str) -> str:
     """Return what a word makes of a name that was not clear: leopard, then gecko."""
-    both = (f"{before} {word}", f"{word} {before}") if before else ()
+    clear = not before or isinstance(named(before).what, Known)
+    both = () if clear else (f"{before} {word}", f"{word} {before}")
     what = named(word).what
     only = what.candidates if isinstance(what, Several) and len(what.candidates) == 1 else ()
     known = (name for name in both if isinstance(named(name).what, Known))

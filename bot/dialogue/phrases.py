@@ -17,10 +17,15 @@ __all__ = [
     "unit_wished",
 ]
 
+_FRIENDLY = (
+    r"(?: (?:so much|very much|a lot|you|all|again|mate|man|young|sir|friend|guys|everyone"
+    r"|for (?:the |your )?help|dir|euch|schön|sehr|bye|tschüss))*"
+)
 _THANKS = re.compile(
     r"^(?:ok(?:ay)?|great|perfect|cool|nice|good|super|many|oh|ah|alles klar|prima|vielen)?[,! ]*"
     r"(?:thanks?|thank you|thx|ty|cheers|ta|danke(?:schön|schoen)?|merci)\b"
-    r"(?: (?:so much|a lot|you|again|mate|dir|schön|sehr))*[!. ]*$"
+    rf"{_FRIENDLY}[!. ]*$"
+    r"|^(?:ok(?:ay)? )?(?:good ?bye|bye(?: bye)?|see you|tschüss|tschüs|ciao|servus)[!. ]*$"
 )
 _ORDINALS = (
     ("first", "1st", "one", "erste", "ersten", "erstes"),
