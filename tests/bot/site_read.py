@@ -39,9 +39,12 @@ def folder_of(name: str) -> str:
 
 
 def shown_of(element: Element) -> Iterator[str]:
-    """Give every text but what is typed, what is cited, and what says that it is English."""
+    """Give every text but what is typed, cited, drawn in a picture, and what says it is English."""
     english = element.attrib.get("lang") in ("en", "la") or element.attrib.get("class") == "sources"
-    if not english and element.tag not in ("pre", "code", "script", "dt"):
+    if not english and element.tag.rpartition("}")[2] not in (
+        *("pre", "code", "script", "dt"),
+        "svg",
+    ):
         yield element.text or ""
         for inside in element:
             yield from shown_of(inside)

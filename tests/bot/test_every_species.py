@@ -100,7 +100,7 @@ def test_every_question_is_answered_within_the_limits(animal: Animal) -> None:
 def test_the_lines_ask_every_question_that_has_an_animal_and_no_store() -> None:
     asked = {line.split()[0] for line in LINES}
     # These are about a lamp, a surface or a wattage that the animal only has a wish for.
-    of_lamps = {"basking", "watts", "decline", "dose", "card"}
+    of_lamps = {"basking", "watts", "decline", "dose", "card", "bright", "arrange", "next"}
     have = {
         command.name
         for command in COMMANDS

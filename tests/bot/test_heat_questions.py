@@ -125,14 +125,14 @@ def test_a_reading_of_metal_or_through_glass_is_refused(
         ("red bulb", "is not for this set-up at all"),
         ("MVB", "is not for this set-up at all"),
         ("hot rocks", "is not for this set-up at all"),
-        ("led", "An LED lamp"),
+        ("led", "no UV and far too little heat"),
     ],
 )
 def test_a_heat_source_is_judged_with_a_reason(kind: str, told: str, anyone: Preferences) -> None:
     reply = ask(f"lamp {kind}", anyone)
     assert told in reply.answer
     # The verdict, and one sentence of why; a hazard that is asked about is answered before it.
-    assert reply.answer.count(". ") == 2 + 2 * reply.answer.startswith("No: ")
+    assert reply.answer.count(". ") - 2 * reply.answer.startswith("No: ") in (1, 2)
     assert "common practice" in {source.kind for source in reply.sources}
 
 

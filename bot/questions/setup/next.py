@@ -274,6 +274,6 @@ NEXT = Command(
         ),
         "next leopard gecko, 6% tube over the mesh, warm side 32C, cool side 24C, nights 20C",
     ),
-    guide=("up-from-the-minimum", "how-to-ask"),
+    guide=("up-from-the-minimum",),
     positional="setup",
 )
