@@ -118,21 +118,23 @@ def test_a_reading_of_metal_or_through_glass_is_refused(
 
 
 @pytest.mark.parametrize(
-    ("kind", "told"),
+    ("kind", "told", "stops"),
     [
-        ("halogen flood", "is good for the basking spot"),
-        ("che", "is not for the basking spot"),
-        ("red bulb", "is not for this set-up at all"),
-        ("MVB", "is not for this set-up at all"),
-        ("hot rocks", "is not for this set-up at all"),
-        ("led", "no UV and far too little heat"),
+        ("halogen flood", "is good for the basking spot", 2),
+        ("che", "is not for the basking spot", 2),
+        ("red bulb", "is not for this set-up at all", 2),
+        ("MVB", "is not for this set-up at all", 2),
+        ("hot rocks", "is not for this set-up at all", 2),
+        ("led", "no UV and far too little heat", 1),
     ],
 )
-def test_a_heat_source_is_judged_with_a_reason(kind: str, told: str, anyone: Preferences) -> None:
+def test_a_heat_source_is_judged_with_a_reason(
+    kind: str, told: str, stops: int, anyone: Preferences
+) -> None:
     reply = ask(f"lamp {kind}", anyone)
     assert told in reply.answer
     # The verdict, and one sentence of why; a hazard that is asked about is answered before it.
-    assert reply.answer.count(". ") - 2 * reply.answer.startswith("No: ") in (1, 2)
+    assert reply.answer.count(". ") == stops + 2 * reply.answer.startswith("No: ")
     assert "common practice" in {source.kind for source in reply.sources}
 
 

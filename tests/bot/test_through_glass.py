@@ -80,8 +80,7 @@ def test_a_glass_lid_without_a_word_of_the_tube_is_asked_about(anyone: Preferenc
     reply = ask("check bearded dragon, 12% T5, plexi lid, 12in, polished", anyone)
     assert [alarm.asked for alarm in reply.alarms if alarm.key == _KEY] in ([True], [])
     assert reply.table is not None
-    [verdict] = [row[1] for row in reply.table.rows if row[0] == "UV"]
-    assert verdict in ("cannot tell", "depends")
+    assert [row[1] for row in reply.table.rows if row[0] == "UV"] == ["depends"]
 
 
 @pytest.mark.parametrize(
@@ -96,7 +95,7 @@ def test_a_glass_lid_without_a_word_of_the_tube_is_asked_about(anyone: Preferenc
 def test_whether_uv_goes_through_glass_is_answered(said: str, anyone: Preferences) -> None:
     reply = ask(f"ask {said}", anyone)
     assert reply.command == "guide"
-    assert "glass" in reply.title.lower()
+    assert "Glass and plastic" in reply.title or "Does glass let UV through?" in reply.title
 
 
 def test_free_words_about_a_tube_over_glass_get_no_distance(anyone: Preferences) -> None:
