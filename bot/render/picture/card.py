@@ -4,7 +4,7 @@ from bot.drawing import Card, Cell
 from bot.render.picture.inks import TONE_GROUND, TONE_SIGN, Ink, Sign
 from bot.render.picture.lettering import SIZE, leading, width, wrapped
 from bot.render.picture.page import MARGIN, WIDE, Page
-from bot.render.picture.svg import rect, stroke
+from bot.render.picture.svg import rect
 
 __all__ = ["draw_card"]
 
@@ -57,7 +57,6 @@ def draw_card(card: Card) -> Page:
         _lines(page, words, MARGIN, tall, bold=True)
         page.y += tall
     page.rule(Ink.SOFT)
-    page.draw(stroke((MARGIN, page.y), (WIDE - MARGIN, page.y), Ink.SOFT, 1.5))
     page.y += 10.0
     page.finish("\n".join(card.notes))
     return page
@@ -94,5 +93,4 @@ def _lines(
 ) -> None:
     """Set lines in the middle of a row that begins at the page's ``y``."""
     top = page.y + (tall - len(lines) * leading(SIZE)) / 2.0
-    for number, line in enumerate(lines):
-        page.text(x, top + number * leading(SIZE) + SIZE * 0.98, line, bold=bold, anchor=anchor)
+    page.lines(x, top + SIZE * 0.98, lines, bold=bold, anchor=anchor)

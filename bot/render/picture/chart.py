@@ -187,5 +187,4 @@ def _line_names(page: Page, lines: Sequence[Line], parts: dict[str, list[str]], 
         words = parts[line.label]
         top = place - len(words) * leading(SIZE) / 2.0
         page.draw(stroke((field.x1, end), (field.x1 + 18.0, place), Ink.SOFT, 2.0))
-        for number, word in enumerate(words):
-            page.text(field.x1 + 24.0, top + number * leading(SIZE) + SIZE * 0.95, word)
+        page.lines(field.x1 + 24.0, top + SIZE * 0.95, words)

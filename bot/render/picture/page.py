@@ -96,6 +96,23 @@ class Page:
         self._over.append(text(x, foot, words, **told))
         return box
 
+    def lines(
+        self,
+        x: float,
+        foot: float,
+        lines: Sequence[str],
+        *,
+        size: float = SIZE,
+        ink: Ink = Ink.INK,
+        bold: bool = False,
+        anchor: str = "start",
+        halo: Ink | None = None,
+    ) -> None:
+        """Set lines of words below each other by the foot of the first."""
+        for number, line in enumerate(lines):
+            at = foot + number * leading(size)
+            self.text(x, at, line, size=size, ink=ink, bold=bold, anchor=anchor, halo=halo)
+
     def text_where_free(
         self,
         x: float,
@@ -177,17 +194,15 @@ class Page:
             if found is None:
                 self._instead(label, bounds)
                 continue
-            foot = found.box.y0 + label.size * 0.95
-            for number, line in enumerate(label.lines):
-                self.text(
-                    found.box.x0,
-                    foot + number * leading(label.size),
-                    line,
-                    size=label.size,
-                    ink=ink,
-                    bold=label.bold,
-                    halo=halo,
-                )
+            self.lines(
+                found.box.x0,
+                found.box.y0 + label.size * 0.95,
+                label.lines,
+                size=label.size,
+                ink=ink,
+                bold=label.bold,
+                halo=halo,
+            )
             if found.leader:
                 self.draw(polyline(found.leader, stroke=Ink.SOFT, stroke_width=2.2))
                 self.line(*found.leader)

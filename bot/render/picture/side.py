@@ -1,5 +1,7 @@
 """An enclosure cut open and to scale: what hangs where, how strong it is, where to measure."""
 
+from dataclasses import dataclass
+
 import numpy as np
 
 from bot.drawing import Block, Dimension, Place, Side
@@ -101,14 +103,37 @@ def _above(side: Side, scale: float) -> float:
     if side.heat_lamp:
         tops.append(side.heat_lamp.y * scale + _LAMP)
     over = max(0.0, *(top - side.height_m * scale for top in tops), 12.0 if side.lid else 0.0)
-    named = [tube.label for tube in side.tubes if tube.label]
-    named += [side.heat_lamp.text] if side.heat_lamp and side.heat_lamp.text else []
-    lines = [wrapped(words, _name_room(len(named)), SIZE, bold=True) for words in named]
-    return over + max((len(one) for one in lines), default=0) * leading(SIZE) + 26.0
+    lines = (len(name.lines) for name in _named(side))
+    return over + max(lines, default=0) * leading(SIZE) + 26.0
 
 
-def _name_room(names: int) -> float:
-    return (WIDE - 2 * MARGIN) / names - 16.0
+@dataclass(frozen=True, slots=True)
+class _Name:
+    """What hangs at a place [m], the top of it so far over that [units], as lines of words."""
+
+    lines: list[str]
+    x_m: float
+    y_m: float
+    over: float
+    ink: Ink
+
+
+def _named(side: Side) -> list[_Name]:
+    """Return what hangs there and has a name, the names sharing the width of the sheet."""
+    tubes = [tube for tube in side.tubes if tube.label]
+    lamps = [side.heat_lamp] if side.heat_lamp and side.heat_lamp.text else []
+    room = (WIDE - 2 * MARGIN) / max(len(tubes) + len(lamps), 1) - 16.0
+
+    def lines(words: str) -> list[str]:
+        return wrapped(words, room, SIZE, bold=True)
+
+    return [
+        *(
+            _Name(lines(t.label), t.x0 + 0.7 * (t.x1 - t.x0), t.y, _TUBE - 2.0, Ink.UV)
+            for t in tubes
+        ),
+        *(_Name(lines(hung.text), hung.x, hung.y, _LAMP, Ink.HEAT) for hung in lamps),
+    ]
 
 
 def _zones(page: Page, side: Side, box: _Box) -> Field | None:
@@ -187,27 +212,17 @@ def _numbered(page: Page, place: Place, number: int, box: _Box) -> None:
 
 def _names(page: Page, side: Side, box: _Box) -> None:
     """Write what hangs there above the box, each name clear of the others, with a line to it."""
-    named = [
-        (t.label, box.x(t.x0 + 0.7 * (t.x1 - t.x0)), box.y(t.y) - 26.0, Ink.UV)
-        for t in side.tubes
-        if t.label
-    ]
-    if side.heat_lamp and side.heat_lamp.text:
-        at = side.heat_lamp
-        named.append((at.text, box.x(at.x), box.y(at.y) - 52.0, Ink.HEAT))
+    named = _named(side)
     if not named:
         return
-    top = min([box.rect.y0 - 14.0, *(y for _, _, y, _ in named)]) - 14.0
-    parts = [wrapped(words, _name_room(len(named)), SIZE, bold=True) for words, *_ in named]
-    wide = [max(width(line, SIZE, bold=True) for line in lines) + 16.0 for lines in parts]
-    places = spread([x for _, x, _, _ in named], wide, MARGIN, WIDE - MARGIN)
-    for (_, x, y, ink), lines, place in zip(named, parts, places, strict=True):
-        lines_top = top - (len(lines) - 1) * leading(SIZE)
-        for number, line in enumerate(lines):
-            page.text(
-                place, lines_top + number * leading(SIZE), line, bold=True, ink=ink, anchor="middle"
-            )
-        page.draw(stroke((place, top + 8.0), (x, max(y, top + 12.0)), ink, 2.2))
+    at = [(box.x(name.x_m), box.y(name.y_m) - name.over) for name in named]
+    top = min([box.rect.y0 - 14.0, *(y for _, y in at)]) - 14.0
+    wide = [max(width(line, SIZE, bold=True) for line in name.lines) + 16.0 for name in named]
+    places = spread([x for x, _ in at], wide, MARGIN, WIDE - MARGIN)
+    for name, (x, y), place in zip(named, at, places, strict=True):
+        first = top - (len(name.lines) - 1) * leading(SIZE)
+        page.lines(place, first, name.lines, bold=True, ink=name.ink, anchor="middle")
+        page.draw(stroke((place, top + 8.0), (x, max(y, top + 12.0)), name.ink, 2.2))
 
 
 def _measured(page: Page, dimension: Dimension, box: _Box, inside: Rect) -> None:
@@ -273,8 +288,7 @@ def _ends(page: Page, side: Side) -> None:
         ink = Ink.HEAT if end.on_the_left else Ink.COOL
         page.text(x, top + 22.0, end.name, size=BIG, bold=True, ink=ink, anchor=anchor)
         lines = wrapped(end.text, room, SIZE)
-        for number, line in enumerate(lines, 1):
-            page.text(x, top + 24.0 + number * leading(SIZE), line, anchor=anchor)
+        page.lines(x, top + 24.0 + leading(SIZE), lines, anchor=anchor)
         lowest = max(lowest, top + 34.0 + len(lines) * leading(SIZE))
     page.y = lowest + 6.0
 

@@ -133,8 +133,7 @@ def _row(
     tall = max(len(lines) * leading(SIZE), _BAR) + 8.0
     middle = page.y + tall / 2.0
     first = middle - len(lines) * leading(SIZE) / 2.0
-    for number, line in enumerate(lines):
-        page.text(left - 12.0, first + number * leading(SIZE) + SIZE * 0.98, line, anchor="end")
+    page.lines(left - 12.0, first + SIZE * 0.98, lines, anchor="end")
     if row.beside:
         page.draw(
             rect(

@@ -92,7 +92,7 @@ def zone_shapes(
             told = _SHADED
         elif level in (low, high):
             told = _HEAVY
-        for line in contour_generator(x=field.x, y=field.y, z=field.values).lines(level):
+        for line in contours.lines(level):
             found.append(polyline(thinned([_pair(point) for point in line]), **told))
     return found
 
