@@ -73,10 +73,8 @@ def beam_per_flux(height_m: ArrayLike, aside_m: ArrayLike, beam_deg: float) -> N
     >>> round(1000.0 * float(beam_per_flux(1.0, 0.0, 120.0)), 1)
     318.3
     """
-    height, aside = _placed(height_m, aside_m)
+    facing, squared = _seen(height_m, aside_m)
     power = beam_power(beam_deg)
-    squared = height * height + aside * aside
-    facing = height / np.sqrt(squared)
     return np.asarray((power + 1.0) / (2.0 * pi) * facing ** (power + 1.0) / squared)
 
 
@@ -108,11 +106,9 @@ def flat_top_per_flux(
     >>> round(1000.0 * float(flat_top_per_flux(1.0, 0.0, 36.0)))
     3252
     """
-    height, aside = _placed(height_m, aside_m)
+    facing, squared = _seen(height_m, aside_m)
     check("beam angle", beam_deg, _LEAST_DEG, _MOST_DEG, "degrees")
     edge = cos(radians(beam_deg) / 2.0)
-    squared = height * height + aside * aside
-    facing = height / np.sqrt(squared)
     even = facing / (2.0 * pi * (1.0 - edge)) / squared
     return np.where(facing >= edge, even, 0.0)
 
@@ -142,13 +138,15 @@ def all_round_per_flux(height_m: ArrayLike, aside_m: ArrayLike = 0.0) -> NDArray
     >>> round(628.0 * float(all_round_per_flux(1.0)), 2)
     49.97
     """
-    height, aside = _placed(height_m, aside_m)
-    squared = height * height + aside * aside
-    return np.asarray(height / np.sqrt(squared) / (4.0 * pi * squared))
+    facing, squared = _seen(height_m, aside_m)
+    return np.asarray(facing / (4.0 * pi * squared))
 
 
-def _placed(
+def _seen(
     height_m: ArrayLike, aside_m: ArrayLike
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Return how squarely a level spot sees the lamp, cos t [1], and how far off, d² [m²]."""
     check("height", height_m, _NEAREST_M, unit="m")
-    return np.asarray(height_m, dtype=np.float64), np.asarray(aside_m, dtype=np.float64)
+    height, aside = (np.asarray(v, dtype=np.float64) for v in (height_m, aside_m))
+    squared = height * height + aside * aside
+    return np.asarray(height / np.sqrt(squared)), np.asarray(squared)

@@ -8,26 +8,18 @@ from dataclasses import dataclass, replace
 
 from bot.command import Command
 from bot.facts import Length, Name, Say, Says, Share, Uvi, metres, share, uvi
-from bot.language.screens import Pane
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.preferences import Context
-from bot.queries.options import kind_of
 from bot.queries.plan import ArrangeQuery
 from bot.questions.heat.shared import HEAT_CARE
-from bot.questions.setup.plan_asked import PlanAssumed, asked
-from bot.questions.setup.plan_refused import NotPlanned, not_planned, tell_not_planned
+from bot.questions.setup.plan_asked import PlanAssumed
+from bot.questions.setup.plan_found import NoPlan, plan_found
+from bot.questions.setup.plan_refused import NotPlanned, tell_not_planned
 from bot.questions.shared import animal_name
 from bot.questions.uv.shared import UV_CARE
-from bot.questions.uv.tubes import Tube, tube_told
-from bot.questions.uv.without_figures import (
-    OtherLamp,
-    ThroughPane,
-    tell_without,
-    without_figures,
-)
+from bot.questions.uv.tubes import NamedByTube, Tube, tube_told
+from bot.questions.uv.without_figures import tell_without
 from calc.setup.arrangement import Arranged, Arrangement, arranged, picked
-from calc.setup.changes import Refusal, plan_setup
-from calc.setup.planned import planned_set_up
 from calc.setup.set_up import SetUp
 from calc.uv.patches import Shade
 
@@ -51,7 +43,7 @@ class ArrangedWay:
 
 
 @dataclass(frozen=True, slots=True)
-class Arrange:
+class Arrange(NamedByTube):
     """Every way, the one that is picked, and the set-up of the plan that they start from."""
 
     animal: Name
@@ -65,35 +57,19 @@ class Arrange:
     set_up: SetUp
     sources: tuple[str, ...]
 
-    @property
-    def lamp(self) -> Say:
-        """Return the tube by name."""
-        return Say("tubes-name", self.tube)
 
-
-Facts = Arrange | NotPlanned | ThroughPane | OtherLamp
+Facts = Arrange | NoPlan
 
 
 def arrange(query: ArrangeQuery, context: Context) -> Facts:
     """Work out every way to hang the lamps, or why nothing can hang in that box."""
-    if none := without_figures(query, kind_of(query.tube, None), context):
-        return none
-    assert not isinstance(query.screen, Pane)
-    what = asked(query, context)
-    found = plan_setup(what.request)
-    if isinstance(found, Refusal):
-        return not_planned(found, what, query.screen, context.own)
+    planned = plan_found(query, context)
+    if not isinstance(planned, tuple):
+        return planned
+    found, what = planned
     ways = arranged(found, what.request)
     best = picked(ways)
     told = tuple(_told(one, best=one is best) for one in ways)
-    set_up = planned_set_up(
-        found,
-        what.request,
-        what.back,
-        what.stand,
-        in_water=what.in_water,
-        unchecked=what.wish.unchecked,
-    )
     return Arrange(
         animal=animal_name(what.animal),
         tube=tube_told(found.light.lamp, None),
@@ -103,7 +79,7 @@ def arrange(query: ArrangeQuery, context: Context) -> Facts:
         picked=next(one for one in told if one.best),
         row=next((one for one in told if one.way is Arrangement.IN_A_ROW), None),
         assumed=what.assumed,
-        set_up=set_up,
+        set_up=what.set_up(found),
         sources=(*what.wish.sources, *what.sources, *_SOURCES),
     )
 

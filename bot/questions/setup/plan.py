@@ -7,35 +7,25 @@ from bot.command import Command
 from bot.language.screens import Pane
 from bot.layered import Layered
 from bot.preferences import Context
-from bot.queries.options import kind_of
 from bot.queries.plan import PlanQuery
-from bot.questions.setup.plan_asked import asked
 from bot.questions.setup.plan_facts import Planned, planned
-from bot.questions.setup.plan_refused import NotPlanned, not_planned, tell_not_planned
+from bot.questions.setup.plan_found import NoPlan, plan_found
+from bot.questions.setup.plan_refused import NotPlanned, tell_not_planned
 from bot.questions.setup.plan_told import tell_planned
-from bot.questions.uv.without_figures import (
-    OtherLamp,
-    ThroughPane,
-    tell_without,
-    without_figures,
-)
-from calc.setup.changes import Refusal, plan_setup
+from bot.questions.uv.without_figures import tell_without
 
 __all__ = ["PLAN", "plan", "tell"]
 
-Facts = Planned | NotPlanned | ThroughPane | OtherLamp
+Facts = Planned | NoPlan
 
 
 def plan(query: PlanQuery, context: Context) -> Facts:
     """Work out a set-up to buy and build, or why not in that box and what would help."""
-    if none := without_figures(query, kind_of(query.tube, None), context):
-        return none
+    found = plan_found(query, context)
+    if not isinstance(found, tuple):
+        return found
     assert not isinstance(query.screen, Pane)
-    what = asked(query, context)
-    found = plan_setup(what.request)
-    if isinstance(found, Refusal):
-        return not_planned(found, what, query.screen, context.own)
-    return planned(found, what, query.screen, context.own)
+    return planned(*found, query.screen, context.own)
 
 
 def tell(facts: Facts) -> Layered:

@@ -18,8 +18,9 @@ from calc.animals import Animal
 from calc.heat.enclosure import LampPlace, Lid
 from calc.setup.along import DARK_ENDS_M
 from calc.setup.bodies import body_of
-from calc.setup.plan import USUAL_SCREEN, OwnedTube, Request
-from calc.setup.set_up import StandKind
+from calc.setup.plan import USUAL_SCREEN, OwnedTube, Plan, Request
+from calc.setup.planned import planned_set_up
+from calc.setup.set_up import SetUp, StandKind
 from calc.setup.space import smallest_floor, too_small_by
 from calc.uncertainty import Estimate
 
@@ -96,6 +97,17 @@ class PlanAsked:
             return StandKind.DOCK
         climbs = self.request.highest_platform_m >= _BRANCHES_M
         return StandKind.BRANCH if climbs else StandKind.PLATFORM
+
+    def set_up(self, found: Plan) -> SetUp:
+        """Return the set-up of what was found for this."""
+        return planned_set_up(
+            found,
+            self.request,
+            self.back,
+            self.stand,
+            in_water=self.in_water,
+            unchecked=self.wish.unchecked,
+        )
 
     @property
     def new_tube(self) -> bool:

@@ -27,14 +27,13 @@ from bot.questions.setup.plan_level import LevelTold, level_told
 from bot.questions.setup.sun import SunTold, sun_told
 from bot.questions.shared import animal_name, known_by
 from bot.questions.uv.shared import Between, Through, Wish, Wished, between_told
-from bot.questions.uv.tubes import Tube, Whose, tube_told
+from bot.questions.uv.tubes import NamedByTube, Tube, Whose, tube_told
 from bot.saved.group import Own
 from calc.animals import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.setup.arrangement import room_of
 from calc.setup.light import Held, Obstacle
 from calc.setup.plan import Plan
-from calc.setup.planned import planned_set_up
 from calc.setup.set_up import SetUp, StandKind
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT
 from calc.uv.patches import SHADE_UVI, Shade
@@ -60,7 +59,7 @@ class PlanAim:
 
 
 @dataclass(frozen=True, slots=True)
-class Planned(Wished, Through):
+class Planned(Wished, Through, NamedByTube):
     """A set-up to buy and build; lengths are in place, ``away`` from the tube to the back."""
 
     animal: Name
@@ -103,11 +102,6 @@ class Planned(Wished, Through):
     sure: bool
     set_up: SetUp
     sources: tuple[str, ...]
-
-    @property
-    def lamp(self) -> Say:
-        """Return the tube by name."""
-        return Say("tubes-name", self.tube)
 
     @property
     def strength(self) -> Share:
@@ -228,7 +222,7 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
         level=level_told(what.level, found, request),
         sun=sun_told(room_of(found, request), places.met),
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,
-        set_up=_set_up(found, what),
+        set_up=what.set_up(found),
         sources=_sources(found, what),
     )
 
@@ -237,17 +231,6 @@ def _patch(found: Plan) -> Share | None:
     """Return the share of the warm patch in the UV range, where a heat lamp hangs."""
     patch = found.places.met.heat_in_range
     return None if found.warmth.watts is None else share(patch.best if patch else 0.0)
-
-
-def _set_up(found: Plan, what: PlanAsked) -> SetUp:
-    return planned_set_up(
-        found,
-        what.request,
-        what.back,
-        what.stand,
-        in_water=what.in_water,
-        unchecked=what.wish.unchecked,
-    )
 
 
 def _shading(found: Plan) -> Shading:

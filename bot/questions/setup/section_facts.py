@@ -29,7 +29,7 @@ from bot.questions.uv.shared import (
     settled_by,
     wish_told,
 )
-from bot.questions.uv.tubes import Assumed, Tube, length_sources, tube_told
+from bot.questions.uv.tubes import Assumed, NamedByTube, Tube, length_sources, tube_told
 from bot.reply import Alarm
 from calc.judgement import Verdict
 from calc.setup.bodies import body_of
@@ -92,7 +92,7 @@ class SectionView:
 
 
 @dataclass(frozen=True, slots=True)
-class Section(WishedFor, Through):
+class Section(WishedFor, Through, NamedByTube):
     """Where the UV goes in an enclosure; ``long`` is the tube as it was drawn."""
 
     wish: Wish
@@ -137,11 +137,6 @@ class Section(WishedFor, Through):
     def count(self) -> int:
         """Return how many tubes there are."""
         return self.tube.count
-
-    @property
-    def lamp(self) -> Say:
-        """Return the tube by name."""
-        return Say("tubes-name", self.tube)
 
     @property
     def assumed(self) -> Assumed:

@@ -19,6 +19,7 @@ from calc.uv.tube import STANDARD_T5_HO
 __all__ = [
     "Assumed",
     "LongKnown",
+    "NamedByTube",
     "Tube",
     "Whose",
     "all_together",
@@ -117,6 +118,18 @@ class Tube:
     def any_length(self) -> bool:
         """Say whether the tube may be longer than it is taken to be."""
         return self.long_known is LongKnown.UNKNOWN
+
+
+class NamedByTube:
+    """What is told of one tube, which it names."""
+
+    __slots__ = ()
+    tube: Tube
+
+    @property
+    def lamp(self) -> Say:
+        """Return the tube by name."""
+        return Say("tubes-name", self.tube)
 
 
 def tube_told(
