@@ -234,15 +234,15 @@ def _verdict(
     best: float, ends: tuple[float, float], chances: tuple[float, float, float], *, far: bool
 ) -> Verdict:
     below, inside, above = chances
-    if ends[0] <= best <= ends[1]:
-        return Verdict.FINE if inside >= CANNOT_TELL_BELOW else Verdict.CANNOT_TELL
     if best < ends[0]:
         if below >= SURE:
             return Verdict.FAR_TOO_LOW if far else Verdict.LOW
         return Verdict.PROBABLY_LOW if below >= LIKELY else Verdict.CANNOT_TELL
-    if above >= SURE:
-        return Verdict.HIGH
-    return Verdict.PROBABLY_HIGH if above >= LIKELY else Verdict.CANNOT_TELL
+    if best > ends[1]:
+        if above >= SURE:
+            return Verdict.HIGH
+        return Verdict.PROBABLY_HIGH if above >= LIKELY else Verdict.CANNOT_TELL
+    return Verdict.FINE if inside >= CANNOT_TELL_BELOW else Verdict.CANNOT_TELL
 
 
 def _ends(low: float, high: float, row: QuantityRow) -> tuple[float, float]:
@@ -267,8 +267,6 @@ def _off_by(best: float, low: float, high: float, *, ratio: bool) -> float:
 
 def _chance_below(value: Estimate, end: float, *, ratio: bool) -> float:
     """Return the chance [1] that the value lies below an end."""
-    if end in (-inf, inf):
-        return 0.0 if end < 0.0 else 1.0
     best, lower, upper = value.best, value.low, value.high
     if ratio:
         if end <= 0.0 or best <= 0.0:

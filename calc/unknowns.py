@@ -10,7 +10,7 @@ share, which cannot be less than nothing nor more than all, it is the narrowest 
 
 from collections.abc import Hashable, Iterable
 from dataclasses import dataclass, field
-from enum import Enum
+from enum import Enum, auto
 from math import erf, exp, log, sqrt
 from typing import TypeVar
 
@@ -49,9 +49,9 @@ Moments = tuple[float, float, float]
 class Known(Enum):
     """How a thing is known."""
 
-    TOLD = "told"
-    INFERRED = "inferred"
-    UNKNOWN = "unknown"
+    TOLD = auto()
+    INFERRED = auto()
+    UNKNOWN = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +59,7 @@ class Factor:
     """Log-normal about 1: nine in ten between 1/factor and factor [1]."""
 
     factor: float
-    moments: Moments = field(init=False, compare=False, repr=False)
+    moments: Moments = field(init=False)
 
     def __post_init__(self) -> None:
         if not self.factor >= 1.0:
@@ -78,7 +78,7 @@ class Between:
 
     least: float
     most: float
-    moments: Moments = field(init=False, compare=False, repr=False)
+    moments: Moments = field(init=False)
 
     def __post_init__(self) -> None:
         if not 0.0 < self.least <= self.most:
@@ -97,7 +97,7 @@ class Cases:
     """One of several things is the case: factors [1] on the figure, each with its weight."""
 
     cases: tuple[tuple[float, float], ...]
-    moments: Moments = field(init=False, compare=False, repr=False)
+    moments: Moments = field(init=False)
 
     def __post_init__(self) -> None:
         if not self.cases or not all(factor > 0.0 < weight for factor, weight in self.cases):

@@ -2,6 +2,7 @@
 
 from math import exp, inf, log, sqrt
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -19,6 +20,9 @@ from calc.unknowns import (
     Unknown,
     combine,
 )
+
+# Deviations of the standard normal: 0.95 lies below 1.6449 (any table).
+_AT_95 = 1.6449
 
 _factors = st.floats(1.0, 3.0)
 _ends = st.tuples(st.floats(0.2, 3.0), st.floats(0.2, 3.0)).map(sorted)
@@ -216,3 +220,18 @@ def test_an_estimate_is_in_order_and_a_doubt_is_a_factor() -> None:
     factor = exp(sqrt(log(1.3) ** 2 + log(1.1) ** 2))
     assert combined_factor(doubts) == pytest.approx(factor)
     assert widened(2.0, doubts) == Estimate(2.0 / factor, 2.0, 2.0 * factor)
+
+
+def test_a_slight_skew_bends_a_quantile_as_cornish_and_fisher_did() -> None:
+    # Cornish and Fisher 1938, first term: z + (z² - 1) g/6, with g the skewness of the cases,
+    # here by numpy's own mean, not by our moments.
+    factors, weights = np.log([1.0, 1.2, 1.5]), np.array([0.5, 0.3, 0.2])
+    mean = np.average(factors, weights=weights)
+    off = factors - mean
+    sigma = np.sqrt(np.average(off**2, weights=weights))
+    skew = np.average((off / sigma) ** 3, weights=weights)
+    assert 0.1 < skew < 0.8
+    whole = combine(effects_of([(Cases(((1.0, 0.5), (1.2, 0.3), (1.5, 0.2))), 1.0)]))
+    for z, chance in ((-_AT_95, 0.05), (0.0, 0.5), (_AT_95, 0.95)):
+        expected = mean + sigma * (z + (z * z - 1.0) * skew / 6.0)
+        assert log(whole.at(chance)) == pytest.approx(float(expected), abs=1e-4)
