@@ -53,9 +53,9 @@ def _is_name(text: str) -> bool:
 
 def of_its_lamp(alarms: Iterable[Alarm], given: Mapping[str, str]) -> tuple[Alarm, ...]:
     """Return alarms that know whether UV and warmth come out of the lamp that was told."""
-    kinds = {find_uv_lamp(text) for text in given.values()}
-    if kinds.isdisjoint(WARM):
-        return tuple(alarms)
+    alarms = tuple(alarms)
+    if not alarms or WARM.isdisjoint(find_uv_lamp(text) for text in given.values()):
+        return alarms
     return tuple(alarm.model_copy(update={"one_lamp": True}) for alarm in alarms)
 
 

@@ -85,13 +85,16 @@ _YEAR_S = 365.25 * _DAY_S
 
 
 class Fixture(Enum):
-    """What is behind the tube; the value is the factor on the UVI below it.
+    """What is behind the tube, with the factor [1] on the UVI below it.
 
     Source: uv_distance_rows (plain from the same fit as the class constant).
     """
 
     POLISHED = 1.0
     PLAIN = 0.70
+
+    def __init__(self, factor: float) -> None:
+        self.factor = factor
 
 
 class AgeBand(Enum):
@@ -229,9 +232,8 @@ def lamp_constant(lamp: Lamp) -> float:
         raise ValueError("a small lamp has no constant of a tube")
     if lamp.own is not None:
         return lamp.own.constant_uvi_m
-    return (
-        CLASS_CONSTANT_UVI_M * lamp.strength_percent / CLASS_STRENGTH_PERCENT * lamp.fixture.value
-    )
+    of_class = CLASS_CONSTANT_UVI_M * lamp.strength_percent / CLASS_STRENGTH_PERCENT
+    return of_class * lamp.fixture.factor
 
 
 def uvi_at(lamp: Lamp, distance_m: Real, screen: Screen) -> Real:

@@ -139,7 +139,7 @@ def unknowns_of(lamp: Lamp, distance_m: float, screen: Screen) -> Whole:
 def class_spread(lamp: Lamp) -> Whole:
     """Return what is not known of a lamp's constant by its class, the same at every distance."""
     fitted = lamp.strength_percent in FITTED_STRENGTHS_PERCENT
-    return combine(_of_class(lamp.fixture, age_band(lamp.age_s), fitted=fitted))
+    return _of_class(lamp.fixture, age_band(lamp.age_s), fitted=fitted)
 
 
 def uvi_estimate(lamp: Lamp, distance_m: float, screen: Screen) -> Estimate:
@@ -175,15 +175,17 @@ def _of_own(own: OwnConstant | OwnPoint, distance_m: float) -> tuple[Effect, ...
 
 
 @cache
-def _of_class(fixture: Fixture, band: AgeBand, *, fitted: bool) -> tuple[Effect, ...]:
+def _of_class(fixture: Fixture, band: AgeBand, *, fitted: bool) -> Whole:
     known, spread, source = _AGES[band]
-    return (
-        _LAMP,
-        *_of_rows(fixture),
-        *(() if fitted else (_LABEL,)),
-        _FIXTURE,
-        _TEMPERATURE,
-        Effect(Unknown(Cause.AGE, known, spread, source)),
+    return combine(
+        (
+            _LAMP,
+            *_of_rows(fixture),
+            *(() if fitted else (_LABEL,)),
+            _FIXTURE,
+            _TEMPERATURE,
+            Effect(Unknown(Cause.AGE, known, spread, source)),
+        )
     )
 
 

@@ -120,7 +120,7 @@ CLAIMS: list[tuple[str, str]] = [
         f"For a 4 ft (122 cm) box that is roughly {length_range(2 * FT_M, 8 / 3 * FT_M, Units.IN)}",
     ),
     ("reading-a-uv-meter", f"UVI of {number(known(DRAGON.uvi).low)} to {known(DRAGON.uvi).high:g}"),
-    ("reflectors", f"about {Fixture.PLAIN.value * 100:.0f} % of what a polished one gives"),
+    ("reflectors", f"about {Fixture.PLAIN.factor * 100:.0f} % of what a polished one gives"),
 ]
 # Temperatures that are only talked about: "38 °F or 38 °C", a tenth more than 92, two thermometers.
 TALKED_ABOUT = {

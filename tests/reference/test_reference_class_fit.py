@@ -76,7 +76,7 @@ def test_the_class_constant_is_that_of_the_shortest_standard_tube() -> None:
     """With the rows' screen taken at its word, 55 %, as the constant is; and within its doubt."""
     constant, plain = class_constant(0.519)
     assert pytest.approx(constant, abs=0.01) == CLASS_CONSTANT_UVI_M
-    assert pytest.approx(plain, abs=0.01) == Fixture.PLAIN.value
+    assert pytest.approx(plain, abs=0.01) == Fixture.PLAIN.factor
     free = class_of_length(0.519)
     assert abs(log(free.constant_uvi_m / CLASS_CONSTANT_UVI_M)) < log(free.factor(0)) / 1.645
 
