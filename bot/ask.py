@@ -29,6 +29,7 @@ from bot.outside import outside_told
 from bot.preferences import Context, Preferences
 from bot.problems import problem
 from bot.queries.query import Query
+from bot.queries.typed import typed, typed_all
 from bot.queries.units import taken_units
 from bot.question_context import context_of, read_options
 from bot.questions.animals import AnimalNotNamedError
@@ -81,15 +82,20 @@ class Understood:
     command: Command
     query: Query
     context: Context
-    given: Mapping[str, str]
+    values: Mapping[str, object]
     preferences: Preferences
     free: FreeWords | None = None
     heard: tuple[Alarm, ...] = ()
     told: tuple[Heard, ...] = ()
 
+    @property
+    def given(self) -> dict[str, str]:
+        """The options as they were typed, or as somebody would type what was heard."""
+        return typed_all(self.values)
+
     def told_first(self, reply: Reply) -> Reply:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
-        told = told_alarms(self.command, self.given, self.preferences)
+        told = told_alarms(self.command, self.values, self.preferences)
         alarms = of_its_lamp((*told, *reply.alarms), self.given)
         asked = self._asked_in_words(reply)
         found = reply.model_copy(update={"alarms": alarms, "heard": self.told} | asked)
@@ -121,7 +127,7 @@ class Understood:
             rows = (Row(label=say(row.label), text=say(row.say)), *rows)
         return reply.model_copy(
             update={
-                "asked": asked_line(self.command, dict(self.given) | named),
+                "asked": asked_line(self.command, self.given | named),
                 "units": self.context.units.value,
                 "rows": rows,
                 "assumed": (*reply.assumed, *assumed),
@@ -201,23 +207,24 @@ def understand_options(
 
 
 def _understood(
-    name: str, given: Mapping[str, str], preferences: Preferences
+    name: str, values: Mapping[str, object], preferences: Preferences
 ) -> Understood | Reply:
     command = command_named(name)
     if command is None:
         return problem("help", misread(no_such_command(name)), preferences)
     # An option left blank is one that was not filled in.
-    given = {option: text for option, text in given.items() if text.strip()}
+    values = {option: value for option, value in values.items() if typed(value).strip()}
     try:
-        query, given = read_options(command.query, given, preferences)
+        query, values = read_options(command.query, values, preferences)
     except ValidationError as error:
-        sentence = _refusal(error, command, given, preferences)
-        return _unread(command, sentence, given, preferences)
+        sentence = _refusal(error, command, typed_all(values), preferences)
+        return _unread(command, sentence, values, preferences)
+    given = typed_all(values)
     if command.query.lacking(given, preferences.own):
-        return _unread(command, _missing(command, given, preferences), given, preferences)
+        return _unread(command, _missing(command, given, preferences), values, preferences)
     if command.route is not None:
         return _routed(command, query, given, preferences)
-    return Understood(command, query, context_of(query, given, preferences), given, preferences)
+    return Understood(command, query, context_of(query, values, preferences), values, preferences)
 
 
 def _refusal(
@@ -237,11 +244,11 @@ def _missing(command: Command, given: Mapping[str, str], preferences: Preference
 
 
 def _unread(
-    command: Command, sentence: Say, given: Mapping[str, str], preferences: Preferences
+    command: Command, sentence: Say, values: Mapping[str, object], preferences: Preferences
 ) -> Reply:
     """Return the problem, with what cannot wait among the options that could be read."""
-    reply = problem(command.name, sentence, preferences, asked_line(command, given))
-    return reply.model_copy(update={"alarms": told_alarms(command, given, preferences)})
+    reply = problem(command.name, sentence, preferences, asked_line(command, typed_all(values)))
+    return reply.model_copy(update={"alarms": told_alarms(command, values, preferences)})
 
 
 def _routed(
@@ -261,7 +268,7 @@ def _routed(
     assert wanted is not None
     meant = meant.in_states(wanted.query, context)
     free = FreeWords(command, query, meant, given)
-    understood = _understood(meant.command, meant.given, meant.heeding(preferences, context))
+    understood = _understood(meant.command, meant.values, meant.heeding(preferences, context))
     if isinstance(understood, Understood):
         return replace(understood, free=free)
     missing = free.missing(preferences)

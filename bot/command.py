@@ -8,6 +8,7 @@ from bot.desk import Desk
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
+from bot.queries.typed import typed_all
 from bot.reply import PartName
 
 __all__ = ["Command", "Routed"]
@@ -15,14 +16,19 @@ __all__ = ["Command", "Routed"]
 
 @dataclass(frozen=True, slots=True)
 class Routed:
-    """Another question that was meant, with the texts of its options.
+    """Another question that was meant, with the values of its options.
 
     ``animal_unclear``: an animal was named that could not be told, so none may be taken for it.
     """
 
     command: str
-    given: Mapping[str, str]
+    values: Mapping[str, object]
     animal_unclear: bool = False
+
+    @property
+    def given(self) -> dict[str, str]:
+        """The options as somebody would type them."""
+        return typed_all(self.values)
 
     def heeding(self, preferences: Preferences, context: Context) -> Preferences:
         """Return preferences as the words have it: whose the usual animal is not, and its state."""
@@ -32,10 +38,9 @@ class Routed:
     def in_states(self, query: type[Query], context: Context) -> "Routed":
         """Return it with the states that the words told, where the question has that option."""
         has_it = any(option.name == "state" for option in query.options())
-        if not has_it or not context.states or "state" in self.given:
+        if not has_it or not context.states or "state" in self.values:
             return self
-        told = ", ".join(sorted(context.states))
-        return replace(self, given={**self.given, "state": told})
+        return replace(self, values={**self.values, "state": context.states})
 
 
 @dataclass(frozen=True, slots=True)

@@ -32,11 +32,11 @@ class FreeWords:
 
     def missing(self, preferences: Preferences) -> tuple[str, ...]:
         """Return the options that the question found lacks, if nothing else is wrong with it."""
-        command, given = command_named(self.routed.command), self.routed.given
+        command = command_named(self.routed.command)
         assert command is not None
         query = command.query
-        missing = query.lacking(given, preferences.own)
-        whole = dict(given) | {name: query.examples()[name] for name in missing}
+        missing = query.lacking(self.routed.given, preferences.own)
+        whole = dict(self.routed.values) | {name: query.examples()[name] for name in missing}
         try:
             query.model_validate(whole, context=reading_of(preferences))
         except ValidationError:

@@ -17,6 +17,7 @@ from bot.language.quantities import Measure, Units
 from bot.language.shown import shown
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
+from bot.queries.typed import typed
 from bot.question_context import states_of
 from bot.questions.shared import limits_for
 from bot.reply import Alarm
@@ -75,7 +76,7 @@ def with_meter_doubt(uvi: Estimate) -> Estimate:
 
 
 def told_alarms(
-    command: Command, given: Mapping[str, str], preferences: Preferences
+    command: Command, values: Mapping[str, object], preferences: Preferences
 ) -> tuple[Alarm, ...]:
     """Return the hazards of the limits that a question's own figures pass.
 
@@ -85,34 +86,34 @@ def told_alarms(
     if tells is None:
         return ()
     default, own = preferences.default_animal, preferences.own
-    states = states_of(given, preferences)
+    states = states_of(values, preferences)
     context = Context(Units.IN, default_animal=default, own=own, states=states)
-    limits = limits_for(given.get("animal", ""), context)
-    return merged(_alarms(command.query, given, tells, limits, preferences))
+    limits = limits_for(typed(values.get("animal", "")), context)
+    return merged(_alarms(command.query, values, tells, limits, preferences))
 
 
 def _alarms(
     query: type[Query],
-    given: Mapping[str, str],
+    values: Mapping[str, object],
     tells: Mapping[str, _Tells],
     limits: Limits,
     preferences: Preferences,
 ) -> Iterator[Alarm]:
     for option, told in tells.items():
-        value = _read(query, option, given.get(option, ""), preferences)
+        value = _read(query, option, values.get(option, ""), preferences)
         met = None if value is None else _met(told.fields, value)
         if met is not None:
-            words = f"{option} {shown(given[option])}"
+            words = f"{option} {shown(typed(values[option]))}"
             yield from alarms_past(limits, met, words, asked=told.planned)
 
 
-def _read(query: type[Query], option: str, text: str, preferences: Preferences) -> object:
+def _read(query: type[Query], option: str, value: object, preferences: Preferences) -> object:
     """Return what one option says, or None where it says nothing that can be read."""
-    if not text.strip():
+    if isinstance(value, str) and not value.strip():
         return None
     try:
         reader = _reader(query, option)
-        return reader.validate_python(text, context={"units": preferences.bare})
+        return reader.validate_python(value, context={"units": preferences.bare})
     except ValidationError:
         return None
 

@@ -25,27 +25,28 @@ def reading_of(preferences: Preferences) -> dict[str, object]:
 
 
 def read_options(
-    model: type[Query], given: Mapping[str, str], preferences: Preferences
-) -> tuple[Query, Mapping[str, str]]:
-    """Return the options read, and their texts; what is not read is read in hearing's own words.
+    model: type[Query], values: Mapping[str, object], preferences: Preferences
+) -> tuple[Query, Mapping[str, object]]:
+    """Return the options read, and their values; a text not read is read in hearing's own words.
 
     So an option takes what is typed in another language: room: 18 Grad, screen: kein Gitter.
     """
     reading = reading_of(preferences)
     try:
-        return model.model_validate(dict(given), context=reading), given
+        return model.model_validate(dict(values), context=reading), values
     except ValidationError as error:
         wrong = {str(part) for found in error.errors() for part in found["loc"]}
-        heard = {name: glossed(given[name]).text for name in wrong & given.keys()}
-        if all(given[name] == text for name, text in heard.items()):
+        texts = {name: text for name in wrong if isinstance(text := values.get(name), str)}
+        heard = {name: glossed(text).text for name, text in texts.items()}
+        if heard == texts:
             raise
         with suppress(ValidationError):
-            again = dict(given) | heard
+            again = dict(values) | heard
             return model.model_validate(again, context=reading), again
         raise
 
 
-def context_of(query: Query, given: Mapping[str, str], preferences: Preferences) -> Context:
+def context_of(query: Query, given: Mapping[str, object], preferences: Preferences) -> Context:
     """Return what the answer needs beside the query."""
     typed = (getattr(query, name, None) for name in given)
     # Without a setting, a bare number has a unit only where it tells its own.
@@ -63,17 +64,18 @@ def context_of(query: Query, given: Mapping[str, str], preferences: Preferences)
     )
 
 
-def states_of(given: Mapping[str, str], preferences: Preferences) -> frozenset[State]:
+def states_of(given: Mapping[str, object], preferences: Preferences) -> frozenset[State]:
     """Return the states of the animal, by an option, by free words or as they were told before."""
     found = set(preferences.states)
     for name, text in given.items():
-        if name in _FREE_WORDS:
+        if name in _FREE_WORDS and isinstance(text, str):
             found |= states_told(text)
             own = preferences.own.names
             found |= {state for state, words in before_animals(text) if _names_one(words, own)}
-    # What cannot be read is said by whoever reads the options.
-    with suppress(NotUnderstoodError):
-        found |= read_states(given.get("state", "none"))
+    # States that were heard are the preferences' already; what cannot be read is said elsewhere.
+    if isinstance(told := given.get("state"), str):
+        with suppress(NotUnderstoodError):
+            found |= read_states(told)
     return frozenset(found)
 
 

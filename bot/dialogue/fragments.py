@@ -10,6 +10,7 @@ from bot.language.quantities import Measure, read_temperature
 from bot.language.unsure import NOT_SURE
 from bot.preferences import Context, Preferences
 from bot.queries.setup import AskQuery
+from bot.queries.typed import typed_all
 from bot.routes.asked import Asked
 from bot.routes.filled import filled, is_asked_freely
 from bot.routes.routing import asked_in
@@ -235,7 +236,7 @@ def _bare_degrees(line: str) -> str:
 
 def _told(name: str, asked: Asked) -> Iterator[tuple[str, str]]:
     """Yield what hearing finds; what it only supposes is left as it was."""
-    for option, text in filled(name, asked).items():
+    for option, text in typed_all(filled(name, asked)).items():
         supposed = text == NOT_SURE or (option == "screen" and text == "mesh")
         if not supposed and option != "setup":
             yield option, text

@@ -18,10 +18,12 @@ from bot.language.units import Dimension, Units, convert, exact, system_of
 from bot.language.wanted import Whole, number_told
 
 __all__ = [
+    "SI",
     "Dimension",
     "Measure",
     "Units",
     "convert",
+    "middle",
     "read_air_temperature",
     "read_convertible",
     "read_duration",
@@ -219,6 +221,16 @@ def single(measure: Measure) -> Measure:
         _, example = _ACCEPTED[measure.dimension]
         raise NotUnderstoodError(measure.text, Say("wanted-one-value"), example)
     return measure
+
+
+def middle(measure: Measure) -> Measure:
+    """Return the middle of a range as one value; a single value stays as it is.
+
+    >>> middle(read_length("10-12in")).low, middle(read_length("14in")).high
+    (0.2794, 0.3556)
+    """
+    one = (measure.low + measure.high) / 2.0
+    return replace(measure, low=one, high=one)
 
 
 def read_number(text: str, accepted: Say = _NUMBER, example: str = "4") -> float:

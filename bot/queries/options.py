@@ -21,6 +21,7 @@ from bot.language.lamps import (
 from bot.language.quantities import (
     Measure,
     Units,
+    middle,
     read_air_temperature,
     read_convertible,
     read_duration,
@@ -121,7 +122,20 @@ def _dated(value: object, info: ValidationInfo) -> object:
 
 
 def _one(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
-    return _measured(lambda text, bare: single(read(text, bare)))
+    """Return a validator that takes one value; of a range that was heard it takes the middle."""
+
+    def validate(value: object, info: ValidationInfo) -> object:
+        if isinstance(value, Measure):
+            return middle(value)
+        bare: Units | None = (info.context or {}).get("units")
+        return single(read(value, bare)) if isinstance(value, str) else value
+
+    return BeforeValidator(validate)
+
+
+def _unitless(read: Callable[[str], Measure]) -> BeforeValidator:
+    """Return a validator that takes one value, which no setting gives its unit."""
+    return _one(lambda text, _: read(text))
 
 
 def _read_enclosure_length(text: str, bare: Units | None) -> Measure | Size:
@@ -152,11 +166,9 @@ def _own(info: ValidationInfo) -> Own:
 
 
 def _read_tubes(value: object) -> object:
-    if not isinstance(value, str):
-        return value
-    number = read_number(value, _TUBES_WANTED, "2")
-    if number not in range(1, _MOST_TUBES + 1):
-        raise NotUnderstoodError(value, _TUBES_WANTED, "2")
+    number = read_number(value, _TUBES_WANTED, "2") if isinstance(value, str) else value
+    if not isinstance(number, int | float) or number not in range(1, _MOST_TUBES + 1):
+        raise NotUnderstoodError(str(value), _TUBES_WANTED, "2")
     return int(number)
 
 
@@ -198,16 +210,16 @@ AnimalName = Annotated[str, Option(completes="animal")]
 CommandName = Annotated[str, Option(completes="command")]
 PageName = Annotated[str, Option(completes="page")]
 Convertible = Annotated[Measure, _measured(read_convertible), Option()]
-Age = Annotated[Measure, reading(lambda text: single(read_age(text))), Option()]
-Duration = Annotated[Measure, reading(lambda text: single(read_duration(text))), Option()]
+Age = Annotated[Measure, _unitless(read_age), Option()]
+Duration = Annotated[Measure, _unitless(read_duration), Option()]
 EnclosureLength = Annotated[Measure | Size, _measured(_read_enclosure_length), Option()]
 EnclosureSize = Annotated[Size, _measured(read_size), Option()]
-Hours = Annotated[Measure, reading(_read_hours), Option()]
+Hours = Annotated[Measure, _unitless(_read_hours), Option()]
 Latitude = Annotated[float, reading(read_latitude), Option()]
 Length = Annotated[Measure, _one(read_length), Option()]
 Percent = Annotated[float, reading(read_percent), Option()]
 Setting = Annotated[float, reading(read_setting), Option()]
-Power = Annotated[Measure, reading(lambda text: single(read_power(text))), Option()]
+Power = Annotated[Measure, _unitless(read_power), Option()]
 Month = Annotated[int, reading(read_month), Option()]
 Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]
 DatedReadings = Annotated[tuple[DatedReading, ...], BeforeValidator(_dated), Option()]

@@ -6,6 +6,7 @@ from bot.language.quantities import Measure, Units
 from bot.language.readings import DatedReading, PlacedReading
 from bot.language.sizes import Size
 from bot.queries.query import Query
+from bot.queries.typed import typed
 
 __all__ = ["system_of", "taken_units"]
 
@@ -31,7 +32,7 @@ def taken_units(query: Query) -> tuple[list[tuple[str, str, str]], dict[str, str
         bare = [(text, unit) for text, unit, assumed, _ in _parts(value) if assumed]
         taken += [(name, text, unit) for text, unit in bare]
         if bare or _is_relative(value):
-            named[name] = _named(value)
+            named[name] = typed(value)
     return taken, named
 
 
@@ -53,17 +54,3 @@ def _parts(value: object) -> Iterator[tuple[str, str, bool, Units | None]]:
         case tuple():
             for part in value:
                 yield from _parts(part)
-
-
-def _named(value: object) -> str:
-    """Return an option's text with every unit written out."""
-    match value:
-        case Measure() | Size():
-            return f"{value.text} {value.unit}" if value.assumed else value.text
-        case PlacedReading():
-            return f"{value.value:g} at {_named(value.distance)}"
-        case DatedReading():
-            return f"{value.day} {value.value:g}"
-        case tuple():
-            return ", ".join(_named(part) for part in value)
-    return str(value)

@@ -7,6 +7,7 @@ from functools import cache, cached_property
 from bot.language.choices import SURFACES
 from bot.language.hearing import Ask, FactName
 from bot.language.hearing.facts import Lid, Placement
+from bot.language.quantities import Measure, Units, read_power, read_temperature
 from bot.language.readings import PlacedReading
 from bot.preferences import Context
 from bot.questions.animals import ANY_ANIMAL
@@ -129,8 +130,8 @@ class Asked:
         return found[0] if len(found) == 1 else ""
 
     @cached_property
-    def bare_warmth(self) -> tuple[str, str] | None:
-        """The one number without a unit at a place that is named, as its option and with its unit.
+    def bare_warmth(self) -> tuple[str, Measure] | None:
+        """The one number without a unit at a place that is named, by its option.
 
         None where it may be either unit, or where there are several numbers.
         """
@@ -139,15 +140,16 @@ class Asked:
         if len(found) != 1 or not place or self.degrees or self.warmth:
             return None
         number = float(found[0])
-        unit = "F" if _COLDEST_F <= number <= _HOTTEST_F else "C"
-        likely = unit == "F" or _COLDEST_C <= number <= _HOTTEST_C
-        return (place, f"{found[0]} {unit}") if likely else None
+        if _COLDEST_F <= number <= _HOTTEST_F:
+            return place, read_temperature(found[0], Units.IN)
+        likely = _COLDEST_C <= number <= _HOTTEST_C
+        return (place, read_temperature(found[0], Units.CM)) if likely else None
 
     @cached_property
-    def wattage(self) -> str:
+    def wattage(self) -> Measure | None:
         """The one wattage that is asked about; nothing where there are several."""
         found = {match[1] for match in _WATTS.finditer(self.words)}
-        return f"{found.pop()} W" if len(found) == 1 else ""
+        return read_power(found.pop()) if len(found) == 1 else None
 
     @cached_property
     def walls(self) -> str:

@@ -1,17 +1,20 @@
-"""The options of a question, filled with what was heard, as somebody would type them."""
+"""The options of a question, filled with what was heard: values, never text to be read again."""
 
 from collections.abc import Callable
-from typing import Final
+from dataclasses import replace
+from typing import Final, TypeVar
 
+from bot.language.choices import THERMOMETERS, read_choice
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
-from bot.language.quantities import Dimension, Measure, convert
-from bot.language.screens import Blocks, NoScreen, Passes
-from bot.language.unsure import NOT_SURE
+from bot.language.quantities import Dimension, Measure, middle
+from bot.language.readings import PlacedReading
+from bot.language.screens import NoScreen
+from bot.language.unsure import NOT_SURE, SomeMesh, Unsure
 from bot.language.uv_lamps import UvLamp
 from bot.menu import MODULES
 from bot.questions.record import record_of
-from bot.questions.setup.told import SetUpTold
+from bot.questions.setup.told import Said, SetUpTold
 from bot.routes.asked import Asked
 from bot.routes.of_light import (
     light_lamp,
@@ -27,18 +30,11 @@ from calc.heat.sources_of_heat import find_heat_source
 
 __all__ = ["filled", "is_asked_freely"]
 
-_SI = {
-    Dimension.LENGTH: "m",
-    Dimension.TEMPERATURE: "degC",
-    Dimension.POWER: "W",
-    Dimension.DURATION: "s",
-}
+Kind = TypeVar("Kind")
+
 _LIDS = {"mesh": "full mesh", "glass": "solid", "plastic": "solid"}
-_UNITS = {"degF": "F", "degC": "C"}
 _FADING = {"T8 tube": UvLamp.OTHER_TUBE, "compact UV lamp": UvLamp.COMPACT}
 _SEASON = r"\b(?:winters?|summers?|seasons?|im winter|im sommer)\b"
-# Questions that judge a reading by both its ends.
-_OF_RANGES = frozenset(("temps",))
 _DISTANCES = (FactName.DISTANCE_BACK, FactName.DISTANCE, FactName.DISTANCE_PERCH)
 
 
@@ -47,112 +43,76 @@ def is_asked_freely(name: str) -> bool:
     return name in MODULES and record_of(name).fills is not None
 
 
-def filled(name: str, asked: Asked) -> dict[str, str]:
-    """Return the options of a question that the words tell."""
+def filled(name: str, asked: Asked) -> dict[str, object]:
+    """Return the values of a question's options that the words tell.
+
+    A value is what its option holds once it is read; where only the option knows how to read
+    it, as a name or a length to convert, it is the asker's own words.
+    """
     record = record_of(name)
     fills = dict(record.fills or {})
     if record.query and "animal" in record.model.examples() and "animal" not in fills:
         fills = {"animal": ("animal",), **fills}
     if asked.told.uv_lamp and record.other_lamp:
         fills = {o: heard for o, heard in fills.items() if o in ("animal", *record.other_lamp)}
-    whole = name in _OF_RANGES
-    texts = {option: _first(asked, heard, whole=whole) for option, heard in fills.items()}
-    return {option: text for option, text in texts.items() if text}
+    values = {option: _first(asked, heard) for option, heard in fills.items()}
+    return {option: value for option, value in values.items() if value}
 
 
-def _first(asked: Asked, heard: tuple[str, ...], *, whole: bool) -> str:
+def _first(asked: Asked, heard: tuple[str, ...]) -> object:
     """Return the first of what may be heard that was told: a measure, or what is named below."""
-    return next(filter(None, (_text_of(asked, name, whole=whole) for name in heard)), "")
+    return next(filter(None, (_value_of(asked, name) for name in heard)), None)
 
 
-def _text_of(asked: Asked, name: str, *, whole: bool) -> str:
+def _value_of(asked: Asked, name: str) -> object:
     how = _HEARD.get(name)
-    if how:
-        return how(asked)
-    said = asked.told.measure(FactName(name)) if whole else None
-    return _both_ends(said.value) if said else _measured(asked.told, FactName(name))
+    return how(asked) if how else _measured(asked.told, FactName(name))
 
 
-def _measured(told: SetUpTold, *names: FactName) -> str:
-    """Return the first of these measures as text with its unit, if one was told."""
-    said = next(filter(None, map(told.measure, names)), None)
-    return _text(said.value) if said else ""
+def _measured(told: SetUpTold, *names: FactName) -> Measure | None:
+    """Return the first of these measures that was told."""
+    return next((said.value for said in map(told.measure, names) if said), None)
 
 
-def _both_ends(measure: Measure) -> str:
-    """Return a measure as text with its unit, a range from end to end."""
-    if measure.low == measure.high or measure.dimension is not Dimension.TEMPERATURE:
-        return _text(measure)
-    ends = (convert(end, "degC", measure.unit) for end in (measure.low, measure.high))
-    told = " to ".join(f"{end:.6g}" for end in ends)
-    return f"{told} {_UNITS.get(measure.unit, measure.unit)}"
+def _value(said: Said[Kind] | None) -> Kind | None:
+    return said.value if said else None
 
 
-def _text(measure: Measure) -> str:
-    middle = (measure.low + measure.high) / 2.0
-    value = convert(middle, _SI[measure.dimension], measure.unit)
-    return f"{value:.6g} {_UNITS.get(measure.unit, measure.unit)}"
-
-
-def _tube_of_kind(asked: Asked) -> str:
+def _tube_of_kind(asked: Asked) -> object:
     """Return the strength, with the kind where it was said too."""
-    tube = asked.told.tube
-    if tube is None:
-        return ""
+    tube = _value(asked.told.tube)
     of_kind = any(lamp.value is LampKind.T5_HO for lamp in asked.told.lamps)
-    return f"T5 HO {tube.value.text}" if of_kind and not tube.value.is_told else tube.value.text
+    if tube is None or not of_kind or tube.is_told:
+        return tube
+    return replace(tube, is_told=True, text=f"T5 HO {tube.text}")
 
 
-def _reflector(asked: Asked) -> str:
-    return asked.told.reflector.value.value if asked.told.reflector else ""
+def _screen(asked: Asked) -> object:
+    return _value(asked.told.pane) or _value(asked.told.screen)
 
 
-def _screen(asked: Asked) -> str:
-    told = asked.told
-    if told.pane:
-        return told.pane.value.material
-    if told.screen is None:
-        return ""
-    match told.screen.value:
-        case NoScreen():
-            return "none"
-        case Blocks(fraction):
-            return f"{100 * fraction:.4g}%"
-        case Passes(fraction):
-            return f"passes {100 * fraction:.4g}%"
-        case weave:
-            return weave.text
-
-
-def _screen_if_known(asked: Asked) -> str:
+def _screen_if_known(asked: Asked) -> object:
     """Return the screen; what was not told is not known, and every way it may be is looked at."""
-    return _screen(asked) or ("mesh" if asked.under_mesh else NOT_SURE)
+    return _screen(asked) or (SomeMesh("mesh") if asked.under_mesh else Unsure(NOT_SURE))
 
 
-def _some_screen(asked: Asked) -> str:
+def _some_screen(asked: Asked) -> object:
     screen = asked.told.screen
-    return _screen(asked) if screen and not isinstance(screen.value, NoScreen) else ""
+    return _screen(asked) if screen and not isinstance(screen.value, NoScreen) else None
 
 
-def _along(asked: Asked) -> str:
-    if asked.told.size:
-        size = asked.told.size.value
-        return f"{convert(size.length_m, 'm', size.unit):.6g} {size.unit}"
-    return _measured(asked.told, FactName.ENCLOSURE_LENGTH)
+def _along(asked: Asked) -> Measure | None:
+    """Return how long the enclosure is, alone or as the first of its sides."""
+    size = _value(asked.told.size)
+    if size is None:
+        return _measured(asked.told, FactName.ENCLOSURE_LENGTH)
+    length = size.length_m
+    return Measure(Dimension.LENGTH, length, length, size.unit, size.text, size.assumed)
 
 
-def _room_for_tube(asked: Asked) -> str:
+def _room_for_tube(asked: Asked) -> Measure | None:
     """Return the enclosure that the tube has to fit into, where its length was not told."""
-    return "" if _measured(asked.told, FactName.TUBE_LENGTH) else _along(asked)
-
-
-def _box(asked: Asked) -> str:
-    if asked.told.size is None:
-        return ""
-    size = asked.told.size.value
-    sides = (size.length_m, size.depth_m, size.height_m)
-    shown = "x".join(f"{convert(side, 'm', size.unit):.6g}" for side in sides)
-    return f"{shown} {size.unit}"
+    return None if _measured(asked.told, FactName.TUBE_LENGTH) else _along(asked)
 
 
 def _walls(asked: Asked) -> str:
@@ -165,17 +125,16 @@ def _lid(asked: Asked) -> str:
     return _LIDS.get(lid.value, lid.value) if lid else ""
 
 
-def _readings(asked: Asked) -> str:
-    readings = ", ".join(f"{row.value:g} at {_text(row.distance)}" for row in asked.readings)
+def _readings(asked: Asked) -> tuple[PlacedReading, ...]:
     distance = _measured(asked.told, *_DISTANCES)
-    if readings or asked.reading_here is None or not distance:
-        return readings
-    return f"{asked.reading_here:g} at {distance}"
+    if asked.readings or asked.reading_here is None or distance is None:
+        return asked.readings
+    return (PlacedReading(asked.reading_here, middle(distance), distance.text),)
 
 
-def _basking_wanted(asked: Asked) -> str:
+def _basking_wanted(asked: Asked) -> Measure | None:
     wanted = asked.says(r"\b(?:reach|get (?:it )?to|hit|want|aim)\b")
-    return _measured(asked.told, FactName.BASKING) if wanted else ""
+    return _measured(asked.told, FactName.BASKING) if wanted else None
 
 
 def _given_asked(asked: Asked) -> str:
@@ -184,25 +143,23 @@ def _given_asked(asked: Asked) -> str:
     return "" if about == "night" and kind and kind.gives_light else about
 
 
-def _bare(place: str) -> Callable[[Asked], str]:
+def _bare(place: str) -> Callable[[Asked], Measure | None]:
     """Return what hears a temperature without its unit at a place that is named."""
 
-    def heard(asked: Asked) -> str:
+    def heard(asked: Asked) -> Measure | None:
         found = asked.bare_warmth
-        return found[1] if found and found[0] == place else ""
+        return found[1] if found and found[0] == place else None
 
     return heard
 
 
-def _fading(asked: Asked) -> str:
+def _fading(asked: Asked) -> UvLamp | None:
     """Return the kind of UV lamp that is named where its age is asked about."""
-    told = asked.told.uv_lamp
-    if told:
-        return told.value
-    return next((_FADING[name].value for name in asked.lamps if name in _FADING), "")
+    named = (_FADING[name] for name in asked.lamps if name in _FADING)
+    return asked.told.uv_lamp or next(named, None)
 
 
-_HEARD: Final[dict[str, Callable[[Asked], str]]] = {
+_HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "all_told": lambda a: a.said if tells_anything(a) else "",
     "along": _along,
     "amount": lambda a: a.amount,
@@ -211,11 +168,11 @@ _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
     "bare_cool": _bare("cool"),
     "bare_warm": _bare("warm"),
     "basking_wanted": _basking_wanted,
-    "box": _box,
+    "box": lambda a: _value(a.told.size),
     "degrees": lambda a: a.degrees,
     "degrees_doubted": lambda a: a.degrees if a.told.animal and asks_if_right(a) else "",
     "fading_lamp": _fading,
-    "gap_of_tubes": lambda a: _measured(a.told, FactName.GAP) if a.told.tubes > 1 else "",
+    "gap_of_tubes": lambda a: _measured(a.told, FactName.GAP) if a.told.tubes > 1 else None,
     "given_asked": _given_asked,
     "heat_source": lambda a: a.lamps[0] if a.lamps else "",
     "length_asked": lambda a: a.so_close,
@@ -228,8 +185,8 @@ _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
     "need_asked": need_asked,
     "only_the_animal": lambda a: "" if tells_anything(a) else a.told.animal,
     "readings": _readings,
-    "reflector": _reflector,
-    "reflector_if_known": lambda a: _reflector(a) or NOT_SURE,
+    "reflector": lambda a: _value(a.told.reflector),
+    "reflector_if_known": lambda a: _value(a.told.reflector) or Unsure(NOT_SURE),
     "room_for_tube": _room_for_tube,
     "sides": lambda a: sides_in(a.words),
     "season": lambda a: "home" if a.says(_SEASON) else "",
@@ -238,11 +195,11 @@ _HEARD: Final[dict[str, Callable[[Asked], str]]] = {
     "some_screen": _some_screen,
     "swum_in": lambda a: a.water,
     "surface_shot_at": lambda a: a.surface,
-    "thermometers": lambda a: " and ".join(sorted(x.value for x in a.told.thermometers)),
-    "tube": lambda a: a.told.tube.value.text if a.told.tube else "",
+    "thermometers": lambda a: frozenset(read_choice(x, THERMOMETERS) for x in a.told.thermometers),
+    "tube": lambda a: _value(a.told.tube),
     "tube_of_kind": _tube_of_kind,
-    "tubes": lambda a: str(a.told.tubes) if a.told.tubes > 1 else "",
-    "uv_lamp": lambda a: a.told.uv_lamp.value if a.told.uv_lamp else "",
+    "tubes": lambda a: a.told.tubes if a.told.tubes > 1 else None,
+    "uv_lamp": lambda a: a.told.uv_lamp,
     "walls": _walls,
     "wattage": lambda a: a.wattage,
 }

@@ -2,6 +2,7 @@
 
 import re
 
+from bot.language.quantities import Measure
 from bot.routes.asked import Asked
 
 __all__ = ["light_lamp", "light_watts", "lumens_in", "lux_by", "lux_in", "sides_in"]
@@ -34,9 +35,9 @@ def light_lamp(asked: Asked) -> str:
     return next((_LIGHT_LAMPS[name] for name in asked.lamps if name in _LIGHT_LAMPS), "")
 
 
-def light_watts(asked: Asked) -> str:
+def light_watts(asked: Asked) -> Measure | None:
     """Return the watts of a lamp whose kind is told too, where no lumens are."""
-    return asked.wattage if light_lamp(asked) and not lumens_in(asked) else ""
+    return asked.wattage if light_lamp(asked) and not lumens_in(asked) else None
 
 
 def lumens_in(asked: Asked) -> str:

@@ -17,6 +17,7 @@ from bot.language.normal import normalise
 from bot.layered import Layered
 from bot.preferences import Context
 from bot.queries.setup import AskQuery
+from bot.queries.typed import typed_all
 from bot.questions.animals import animals_meant
 from bot.questions.lacking import Behind
 from bot.questions.record import record_of
@@ -65,8 +66,8 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
     if not about.among and (not isinstance(found, Routed) or _is_about(found)):
         return which_asked(about.words, about.among)
     if isinstance(found, Routed):
-        given = {name: text for name, text in found.given.items() if name != "animal"}
-        return Routed(found.command, given, animal_unclear=True)
+        values = {name: value for name, value in found.values.items() if name != "animal"}
+        return Routed(found.command, values, animal_unclear=True)
     if isinstance(found, Layered):
         both = Behind(which_animal(about.words, about.among), found.brief.head)
         return replace(found, brief=replace(found.brief, head=Say("refused-behind", both)))
@@ -75,7 +76,7 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
 
 def _is_about(found: Routed) -> bool:
     """Say whether a question cannot be answered without its animal."""
-    return "animal" in found.given and found.command != "check"
+    return "animal" in found.values and found.command != "check"
 
 
 def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
@@ -138,14 +139,14 @@ def lacking_reply(
     lacking = Lacking(
         routed.command,
         asked.said,
-        routed.given,
+        given,
         missing,
         asked.animal_for_examples(context),
         kin,
         here,
         mesh=asked.under_mesh,
         other=other if routed.command != other else "",
-        of_other=filled(other, asked) if other else {},
+        of_other=typed_all(filled(other, asked)) if other else {},
     )
 
     def understands(sentence: str) -> bool:
@@ -155,8 +156,9 @@ def lacking_reply(
             return False
         if not isinstance(again, Routed) or again.command != routed.command:
             return False
-        return all(again.given.get(name) for name in missing) and all(
-            again.given.get(name) == text for name, text in routed.given.items()
+        told = again.given
+        return all(told.get(name) for name in missing) and all(
+            told.get(name) == text for name, text in given.items()
         )
 
     return still_needed(lacking, understands, context, opening)

@@ -12,6 +12,7 @@ from bot.language.words import join_line
 from bot.layered import Layered
 from bot.preferences import Context
 from bot.queries.options import kind_of
+from bot.queries.typed import typed
 from bot.queries.uv import UviQuery
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.setup.section_facts import Section, section_of
@@ -61,8 +62,8 @@ def _again(query: SectionQuery) -> str:
         "tube": query.tube.text,
         "reflector": "polished" if unsure[0] else str(query.reflector),
         "screen": "45%" if unsure[1] else query.screen.text,
-        "distance": query.distance.text,
-        "enclosure": query.enclosure.text,
+        "distance": typed(query.distance),
+        "enclosure": typed(query.enclosure),
         "animal": query.animal,
         "tubes": str(query.tubes) if query.tubes > 1 else "",
     }
