@@ -16,6 +16,7 @@ class There(StrEnum):
     """Something beyond the bare minimum."""
 
     HIDES = "hides"
+    TOGETHER = "side by side"
     METER = "uv meter"
     WHITE_LIGHT = "white light"
     WIDE_UV = "long tube"
@@ -26,6 +27,7 @@ class There(StrEnum):
 
 _WORDS = {
     There.HIDES: r"(?:two|2|both|warm and (?:a )?cool) hides?|hides|caves|verstecke",
+    There.TOGETHER: r"side by side|side-by-side|nebeneinander",
     There.METER: r"(?:uvi? ?|uv index )meter|uvi \d|uv-messgerät|uv messgerät",
     There.WHITE_LIGHT: (
         r"white (?:light|led)s?|(?:bright )?led (?:bar|panel|strip|light)s?|full[- ]?spectrum"

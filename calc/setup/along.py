@@ -7,13 +7,14 @@ from calc.setup.light import LightPlan
 from calc.setup.set_up import LAMPS_APART_M
 from calc.uv.choice import tube_length_for
 from calc.uv.ground import HeatPatch, Platform
-from calc.uv.lamp import side_by_side
+from calc.uv.lamp import Lamp, side_by_side
 from calc.uv.patches import Patches, patches
+from calc.uv.screen import Screen
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import check
 
-__all__ = ["DARK_ENDS_M", "MOST_COVERED", "Along", "TubeFit", "along", "tube_in"]
+__all__ = ["DARK_ENDS_M", "MOST_COVERED", "Along", "TubeFit", "along", "laid_out", "tube_in"]
 
 # To a tenth of a millimetre: the difference of two floats is not quite the caps.
 DARK_ENDS_M = round(STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m, 4)
@@ -109,7 +110,38 @@ def along(
     -----
     Source: half_to_two_thirds; plan_judgement; line_source.
     """
-    middle = fit.length_m / 2.0
+    tubes, platform, heat = laid_out(
+        box, fit.length_m, light.lamp, light.hanging.screen, light.tube_z_m, light.platform_top_m
+    )
+    room = Box(box.length_m, box.depth_m, box.height_m)
+    met = patches(tubes, room, platform, back_m, low_uvi, high_uvi, heat)
+    return Along(tubes, platform, heat, met)
+
+
+def laid_out(
+    box: Enclosure | Box, long_m: float, lamp: Lamp, screen: Screen, tube_z_m: float, top_m: float
+) -> tuple[tuple[HungTube, ...], Platform, HeatPatch]:
+    """Return tubes, platform and heat patch in the usual places.
+
+    Parameters
+    ----------
+    box : the enclosure
+    long_m : length of the tube, caps included [m], no longer than the box
+    lamp : the tube, or several side by side
+    screen : what is below it
+    tube_z_m : height of the tube over the floor [m]
+    top_m : top of the platform over the floor [m]
+
+    Returns
+    -------
+    tuple
+        Tubes from the warm end wall, platform under their middle, the patch beside them.
+
+    Notes
+    -----
+    Source: plan_judgement.
+    """
+    middle = long_m / 2.0
     wide = max(box.length_m / 4.0, min(_SHORTEST_PLATFORM_M, box.length_m / 3.0))
     wide = min(wide, 2.0 * middle, _LONGEST_PLATFORM_M)
     deep = min(box.depth_m / 2.0, _DEEPEST_PLATFORM_M)
@@ -119,22 +151,21 @@ def along(
         middle + wide / 2.0,
         across - deep / 2.0,
         across + deep / 2.0,
-        light.platform_top_m,
+        top_m,
     )
-    tubes = _hung(light, middle, across - apart / 2.0)
+    tubes = _hung(lamp, screen, middle, across - apart / 2.0, tube_z_m)
     heat = HeatPatch(middle, across + apart / 2.0, min(_PATCH_RADIUS_M, box.depth_m / 4.0))
-    room = Box(box.length_m, box.depth_m, box.height_m)
-    met = patches(tubes, room, platform, back_m, low_uvi, high_uvi, heat)
-    return Along(tubes, platform, heat, met)
+    return tubes, platform, heat
 
 
-def _hung(light: LightPlan, x_m: float, front_y_m: float) -> tuple[HungTube, ...]:
+def _hung(
+    lamp: Lamp, screen: Screen, x_m: float, front_y_m: float, z_m: float
+) -> tuple[HungTube, ...]:
     """Return the tubes one behind the other, the foremost in its place, none beyond the back wall.
 
     Tubes whose gap was not told hang in one fixture, all in one place.
     """
-    lamp, one = light.lamp, side_by_side(light.lamp, 1, 0.0)
+    one = side_by_side(lamp, 1, 0.0)
     gap_m = min(lamp.gap_m, front_y_m / max(1, lamp.count - 1))
     behind = (gap_m * number for number in range(lamp.count - 1, -1, -1))
-    z_m, screen = light.tube_z_m, light.hanging.screen
     return tuple(HungTube(one, x_m, front_y_m - by, z_m, screen) for by in behind)

@@ -9,16 +9,19 @@ from dataclasses import dataclass, replace
 from enum import Enum, auto
 
 from calc.heat.enclosure import LampPlace, Lid
+from calc.setup.along import DARK_ENDS_M, laid_out
+from calc.setup.light import FIXTURE_DEPTH_M, MESH_RISE_M
 from calc.setup.plan import Plan, Request, plan_as_is
 from calc.setup.room import Room
 from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Lamp
 from calc.uv.lengths import LengthKnown
 from calc.uv.patches import Patches, Shade
+from calc.uv.screen import Screen
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO, StandardTube
 
-__all__ = ["Arranged", "Arrangement", "arranged", "picked", "room_of"]
+__all__ = ["Arranged", "Arrangement", "arranged", "in_a_row", "picked", "room_of", "told_room"]
 
 _CELLS = 14
 _BETWEEN_M = 0.05
@@ -74,6 +77,47 @@ def room_of(found: Plan, request: Request) -> Room:
     )
 
 
+def told_room(
+    box: Box,
+    lamp: Lamp,
+    screen: Screen,
+    distance_m: float,
+    back_m: float,
+    wanted: tuple[float, float],
+    *,
+    over: bool,
+) -> Room | None:
+    """Return a set-up that was told, in the usual places of its box, lamp and tube side by side.
+
+    Parameters
+    ----------
+    box : the enclosure
+    lamp : the tube, its length known, or several side by side
+    screen : what is below it
+    distance_m : from the tube to the back [m]
+    back_m : height of the back over what it lies on [m]
+    wanted : UV index wanted there [1]
+    over : whether the tube lies over a mesh
+
+    Returns
+    -------
+    Room or None
+        None where the tube is longer than the box, or farther from the back than the box is high.
+
+    Notes
+    -----
+    Where a platform stands was not told: it is where a plan would put it.
+    Source: plan_judgement; arrangement_judgement.
+    """
+    long_m = lamp.lit_length_m + DARK_ENDS_M
+    z_m = box.height_m + (MESH_RISE_M if over else -FIXTURE_DEPTH_M)
+    top_m = z_m - distance_m - back_m
+    if long_m > box.length_m or top_m < 0.0:
+        return None
+    tubes, platform, heat = laid_out(box, long_m, lamp, screen, z_m, top_m)
+    return Room(box, tubes, platform, back_m, *wanted, heat)
+
+
 def arranged(found: Plan, request: Request) -> tuple[Arranged, ...]:
     """Work out every way to hang the lamps of a plan that its box has room for.
 
@@ -96,7 +140,7 @@ def arranged(found: Plan, request: Request) -> tuple[Arranged, ...]:
     room = room_of(found, request)
     rooms = {
         Arrangement.SIDE_BY_SIDE: room,
-        Arrangement.IN_A_ROW: _in_a_row(room),
+        Arrangement.IN_A_ROW: in_a_row(room),
         Arrangement.WHOLE_LENGTH: _whole_length(room),
         Arrangement.ACROSS: _across(room),
         Arrangement.TWO_HEAT_LAMPS: _two_heat_lamps(room),
@@ -131,8 +175,11 @@ def _together(one: Arranged) -> float:
     return place.best if heat is None else (heat.best + place.best) / 2.0
 
 
-def _in_a_row(room: Room) -> Room | None:
-    """Return the heat lamp at the warm end and the tube behind it; None where that is no row."""
+def in_a_row(room: Room) -> Room | None:
+    """Return the heat lamp at the warm end and the tube behind it; None where that is no row.
+
+    Source: arrangement_judgement.
+    """
     heat, tube = room.heat, room.tubes[0]
     if heat is None:
         return None

@@ -24,6 +24,7 @@ class LevelUp(Enum):
     """A step up, in the order in which they are worth their trouble."""
 
     HIDES = auto()
+    TOGETHER = auto()
     METER = auto()
     WHITE_LIGHT = auto()
     WIDE_UV = auto()
@@ -96,10 +97,12 @@ def next_level(
     --------
     >>> from calc.animals import animals
     >>> dragon = animals()["bearded-dragon"]
-    >>> next_level(dragon, ()).name, next_level(dragon, (LevelUp.HIDES, LevelUp.METER)).name
+    >>> there = (LevelUp.HIDES, LevelUp.TOGETHER, LevelUp.METER)
+    >>> next_level(dragon, ()).name, next_level(dragon, there).name
     ('HIDES', 'WHITE_LIGHT')
     """
     left_out = {
+        LevelUp.TOGETHER: animal.uvi is None or not animal.basking,
         LevelUp.METER: animal.uvi is None,
         LevelUp.WHITE_LIGHT: not bar_fits or life_of(animal) in (None, LightLife.NIGHT),
         LevelUp.WIDE_UV: not more_uv_fits or life_of(animal) is not LightLife.SUN,

@@ -19,7 +19,7 @@ TOLD = (
 RIGHT = (
     "bearded dragon, 24W 12% T5 HO, polished reflector, no screen, 17 in to his back, "
     "basking 103F, cool end 79F, lamp was on for 3 hours, 66F at night, lights 12 hours a day, "
-    "halogen flood"
+    "halogen flood beside the tube"
 )
 
 
@@ -42,8 +42,37 @@ def test_a_right_set_up_is_fine_in_every_part() -> None:
     reply = checked(RIGHT)
     assert set(verdicts(reply).values()) == {"fine"}
     assert reply.answer.startswith("Yes, all of it is right.")
-    assert reply.steps == ()
     assert rows(reply, "Missing") == ""
+
+
+def test_where_all_is_fine_the_one_next_step_is_told_and_nowhere_else() -> None:
+    told = [line.text for line in checked(RIGHT).brief]
+    assert told[1].startswith("Next: a warm hide")
+    assert "Next:" not in " ".join(line.text for line in checked(TOLD).brief)
+    assert "Next:" not in " ".join(
+        line.text for line in checked(RIGHT.replace("103F", "140F")).brief
+    )
+
+
+@pytest.mark.parametrize(
+    ("hangs", "verdict"),
+    [
+        (" beside the tube", "fine"),
+        ("", "cannot tell"),
+        (" in a row with the tube", "change"),
+        (", uv tube at the other end", "change"),
+    ],
+)
+def test_uv_heat_and_light_have_to_meet(hangs: str, verdict: str) -> None:
+    told = RIGHT.replace("24W 12%", "34in 12%").replace("17 in", "18 in") + ", 48x24x24in"
+    assert verdicts(checked(told.replace(" beside the tube", hangs)))["Patch of sun"] == verdict
+
+
+def test_no_patch_of_sun_is_asked_for_where_the_uv_is_wrong_or_no_heat_lamp_is_told() -> None:
+    assert "Patch of sun" not in verdicts(checked(RIGHT.replace("17 in", "8 in")))
+    assert "Patch of sun" not in verdicts(
+        checked(RIGHT.replace("halogen flood beside the tube", ""))
+    )
 
 
 def test_a_newcomers_words_are_judged_part_by_part() -> None:

@@ -7,36 +7,25 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from bot.command import Command
-from bot.dangers.first_change import first_change
 from bot.facts import Bound, Length, Say, Says, metres
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
-from bot.preferences import Context
 from bot.queries.setup import CheckQuery
 from bot.questions.heat.shared import HEAT_CARE
-from bot.questions.setup.check_heat import HEATED, heat_parts
-from bot.questions.setup.check_limits import lamp_alarms, limit_alarms
-from bot.questions.setup.check_parts import (
-    Missing,
-    Part,
-    Piece,
-    Todo,
-    find_out,
-    first_of,
-    in_order,
-    rests_on_memory,
+from bot.questions.setup.check_facts import Checked, NothingTold, check
+from bot.questions.setup.check_parts import Part, find_out, first_of, rests_on_memory
+from bot.questions.setup.check_whom import Named
+from bot.questions.setup.read import joined
+from bot.questions.setup.way_up import (
+    WAY_UP_SOURCES,
+    way_up_care,
+    worked_out,
 )
-from bot.questions.setup.check_safety import safety_parts
-from bot.questions.setup.check_set_up import checked_set_up
-from bot.questions.setup.check_uv import uv_part
-from bot.questions.setup.check_whom import Named, Whom, whom_asked
-from bot.questions.setup.read import joined, read_rows
-from bot.questions.setup.told import told_by
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
-from bot.reply import Alarm
-from calc.setup.set_up import SetUp, Sign
+from calc.setup.ladder import LevelUp
+from calc.setup.set_up import Sign
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
-__all__ = ["CHECK", "Checked", "NothingTold", "check", "tell"]
+__all__ = ["CHECK", "check", "tell"]
 
 _GUIDE = (
     "how-to-ask",
@@ -44,51 +33,6 @@ _GUIDE = (
     "measuring-the-distance",
     "measuring-temperatures",
 )
-
-
-@dataclass(frozen=True, slots=True)
-class NothingTold:
-    """Words that tell nothing of a set-up."""
-
-    words: str | None
-
-
-@dataclass(frozen=True, slots=True)
-class Checked:
-    """A set-up, judged part by part; ``todo`` is what to do, the most urgent first."""
-
-    whom: Whom
-    parts: tuple[Part, ...]
-    todo: tuple[Todo, ...]
-    read: tuple[Row, ...]
-    told: bool
-    alarms: tuple[Alarm, ...]
-    set_up: SetUp
-
-    @property
-    def missing(self) -> tuple[Missing, ...]:
-        """Return what nobody told, once, in the order of the parts."""
-        return tuple(dict.fromkeys(one for part in self.parts for one in part.missing))
-
-    @property
-    def wrong(self) -> Part | None:
-        """Return the part that is changed first, if anything is."""
-        first = self.todo[0] if self.todo else None
-        if first is not None and not first.is_reading:
-            of_first = (p for p in self.parts if p.head is not None and first in p.todo)
-            return next(of_first, None)
-        changed = (p for p in self.parts if p.sign is Sign.CHANGE and p.head is not None)
-        return next(changed, None)
-
-    @property
-    def warmed(self) -> bool:
-        """Say whether the lamp is changed, so that all it warms is read again."""
-        return any(part.sign is Sign.CHANGE and part.piece in HEATED for part in self.parts)
-
-    @property
-    def lit(self) -> bool:
-        """Say whether what is changed first is the UV."""
-        return self.wrong is not None and self.wrong.piece is Piece.UV
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,33 +62,6 @@ class CheckSigned:
     sign: Sign
 
 
-def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
-    """Judge each part of a set-up, and work out what to do first."""
-    told = told_by(query.setup, query, context.own.names)
-    if not (told.facts or told.unclear):
-        return NothingTold(query.setup.strip() or None)
-    whom = whom_asked(told, context)
-    animal = whom.kept
-    uv = uv_part(told, whom, context)
-    parts = (*safety_parts(told, uv, whom), uv, *heat_parts(told, animal, context.own))
-    alarms = (
-        *limit_alarms(told, animal),
-        *(alarm for part in parts for alarm in part.alarms),
-        *lamp_alarms(told),
-    )
-    todo = in_order(parts)
-    found = checked_set_up(told, animal, parts, todo)
-    return Checked(
-        whom=whom,
-        parts=parts,
-        todo=todo,
-        read=read_rows(told),
-        told=bool(told.facts),
-        alarms=alarms,
-        set_up=replace(found, first=first_change(alarms, found.first)),
-    )
-
-
 def tell(facts: Checked | NothingTold) -> Layered:
     """Tell what to change first, then what is fine and what nobody can tell."""
     if isinstance(facts, NothingTold):
@@ -160,8 +77,8 @@ def tell(facts: Checked | NothingTold) -> Layered:
         why=tuple(why for part in facts.parts for why in _why(part)),
         care=_care(facts),
         values=tuple(value for part in facts.parts for value in part.values),
-        guide=_GUIDE,
-        sources=tuple(dict.fromkeys(("common_practice", *_sources(facts.parts)))),
+        guide=(*_GUIDE, *(("up-from-the-minimum",) if facts.up else ())),
+        sources=tuple(dict.fromkeys(_sources(facts))),
         alarms=facts.alarms,
         set_up=facts.set_up,
     )
@@ -195,9 +112,12 @@ def _nothing_told(facts: NothingTold) -> Layered:
     )
 
 
-def _sources(parts: tuple[Part, ...]) -> Iterator[str]:
-    for part in parts:
+def _sources(facts: Checked) -> Iterator[str]:
+    yield "common_practice"
+    for part in facts.parts:
         yield from part.sources
+    if facts.up is not None:
+        yield from WAY_UP_SOURCES
 
 
 def _pieces(parts: tuple[Part, ...], sign: Sign) -> tuple[Say, ...]:
@@ -216,8 +136,9 @@ def _brief(facts: Checked) -> Brief:
     fine = _pieces(parts, Sign.FINE)
     # What stands in the head is not said twice.
     depends = next((part for part in parts if part.depends is not None), None)
+    met = [part.brief for part in parts if part.brief is not None and part.sign is Sign.FINE]
     open_ = _pieces(tuple(p for p in parts if p not in (wrong, depends)), Sign.CANNOT_TELL)
-    lines = []
+    lines = [] if facts.up is None else met
     if fine and (open_ or wrong):
         lines.append(Say("check-fine", CheckPieces(fine, len(fine) - 1)))
     if open_:
@@ -247,14 +168,23 @@ def _short_steps(facts: Checked) -> Iterator[Say]:
     first = facts.missing[:1]
     if first and not (facts.todo and facts.todo[0].is_reading):
         yield find_out(first[0]).short
-    if not (facts.todo or first):
+    if facts.todo or first:
+        return
+    if facts.up is None or facts.up.step is LevelUp.NOTHING:
         yield Say("check-do-keep-short")
+        return
+    yield Say.by("next-head", facts.up.step)
+    yield Say.by("next-do", facts.up.step)
 
 
 def _steps(facts: Checked) -> Iterator[Say]:
     yield from (item.say for item in first_of(facts.todo))
     if facts.warmed:
         yield Say("step-after-change")
+    if facts.up is not None:
+        yield Say.by("next-step", facts.up.step)
+        yield from worked_out(facts.up)
+        yield Say.by("next-measure", facts.up.step)
     if not facts.whom.is_known:
         nearest = metres(COMFORTABLE_MINIMUM_M, bound=Bound.AT_LEAST)
         yield Say("check-any-nearest", CheckNearest(nearest))
@@ -297,7 +227,8 @@ def _care(facts: Checked) -> tuple[Care, ...]:
         return (Care(Say("check-care-water"), Say("check-care-water-short"), Weight.STEP),)
     # One of them stands in the brief: shade where the UV is changed, else the guard.
     shade = replace(SHADE_CARE, weight=Weight.STEP) if facts.lit else SHADE_CARE
-    return (replace(EYES_CARE, weight=Weight.ALWAYS), shade, *HEAT_CARE)
+    up = () if facts.up is None else way_up_care(facts.up)
+    return (*up, replace(EYES_CARE, weight=Weight.ALWAYS), shade, *HEAT_CARE)
 
 
 CHECK = Command(

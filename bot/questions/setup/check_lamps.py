@@ -11,7 +11,7 @@ from bot.questions.setup.told import SetUpTold
 from calc.heat.sources_of_heat import Basking, HeatSource, find_heat_source
 from calc.setup.set_up import Sign
 
-__all__ = ["lamp_name", "lamps_part"]
+__all__ = ["heat_lamp_told", "lamp_name", "lamps_part"]
 
 _HEAT_AND_UV = ("mercury-vapour", "metal-halide")
 _ONLY_UV = (LampKind.T5, LampKind.T5_HO, LampKind.T8, LampKind.UV_LED, LampKind.COMPACT)
@@ -45,6 +45,12 @@ def lamp_name(kind: LampKind) -> Name | None:
 
 def _source_of_heat(kind: LampKind) -> HeatSource | None:
     return find_heat_source(_SLUGS.get(kind, kind.value))
+
+
+def heat_lamp_told(told: SetUpTold) -> bool:
+    """Say whether a lamp that warms a basking place with light was named."""
+    kinds = (_source_of_heat(lamp.value) for lamp in told.lamps if lamp.value not in _ONLY_UV)
+    return any(kind and kind.gives_light and kind.basking is Basking.GOOD for kind in kinds)
 
 
 def lamps_part(told: SetUpTold) -> Part:

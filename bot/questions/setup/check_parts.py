@@ -42,6 +42,7 @@ class Piece(Enum):
     NIGHT = auto()
     WATER = auto()
     LAMPS = auto()
+    SUN = auto()
 
 
 class Missing(Enum):
@@ -59,6 +60,7 @@ class Missing(Enum):
     NIGHT = auto()
     WATER = auto()
     LAMPS = auto()
+    BESIDE = auto()
 
 
 class Urgency(IntEnum):
@@ -100,7 +102,8 @@ class Part:
 
     ``head`` says in a few words what is wrong, with its figure; ``read`` and ``aim`` are the cells
     of the table, and ``more`` goes on after ``why``. ``depends`` says on what the verdict hangs
-    that nobody told; then ``more`` has the verdict for each way it may be.
+    that nobody told; then ``more`` has the verdict for each way it may be. ``brief`` is
+    worth a line where all is fine.
     """
 
     piece: Piece
@@ -117,6 +120,7 @@ class Part:
     alarms: tuple[Alarm, ...] = ()
     spot: Spot | None = None
     depends: Say | None = None
+    brief: Say | None = None
 
 
 def sign(judged: Judged | None) -> Sign:

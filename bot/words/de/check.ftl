@@ -43,6 +43,10 @@ check-head-night = { $decision ->
   }
 check-head-lamps = Die falsche Lampe: { LIST($lamps) }.
 check-head-unwatched = Ohne Thermostat: { LIST($heaters) }.
+check-head-sun-apart = UV und Wärme liegen auseinander.
+check-head-sun-row = In Reihe treffen sie sich nicht.
+# Only with: $beside
+check-sun-met = UV, Wärme, Licht: { SHARE($beside) } des Platzes.
 check-fine = Gut: { LIST($pieces) }.
 check-open = { $more ->
     [0] Noch unklar: { $first }.
@@ -79,6 +83,7 @@ check-piece-hours = Stunden Licht
 check-piece-night = Nacht
 check-piece-water = Wasser
 check-piece-lamps = Lampen
+check-piece-sun = Fleck Sonne
 check-short-safety = Sicherheit
 check-short-uv = UV
 check-short-lamp_time = Lampenzeit
@@ -90,6 +95,7 @@ check-short-hours = Stunden Licht
 check-short-night = Nacht
 check-short-water = Wasser
 check-short-lamps = Lampen
+check-short-sun = Fleck Sonne
 check-word = { $verdict ->
     [far_too_low] { verdict-far_too_low }
     [low] { verdict-low }
@@ -138,6 +144,7 @@ check-find-short-hours = Sag mir, wie lange Licht an ist.
 check-find-short-night = Miss, wie kalt es nachts wird.
 check-find-short-water = Miss das Wasser.
 check-find-short-lamps = Nenn mir alle Lampen und Heizer.
+check-find-short-beside = Hängt die Wärmelampe neben der Röhre?
 check-find-tube = Finde heraus: { check-missing-tube }.
 check-find-distance = Miss: { check-missing-distance }.
 check-find-reflector = Finde heraus: { check-missing-reflector }.
@@ -150,6 +157,7 @@ check-find-hours = Finde heraus: { check-missing-hours }.
 check-find-night = Miss: { check-missing-night }.
 check-find-water = Miss: { check-missing-water }.
 check-find-lamps = Finde heraus: { check-missing-lamps }.
+check-find-beside = Finde heraus: { check-missing-beside }.
 check-missing-tube = die Stärke, die auf der Röhre steht
 check-missing-distance = der Abstand von der Unterseite der Röhre bis zum Rücken des Tieres, mit dem Maßband
 check-missing-reflector = ob die Leuchte hinter der kalten, ausgeschalteten Röhre wie ein Spiegel ist (polished) oder weiß oder aus Kunststoff (plain)
@@ -162,6 +170,7 @@ check-missing-hours = wie lange das Licht an ist
 check-missing-night = { heat-missing-night_air }
 check-missing-water = { heat-missing-water }
 check-missing-lamps = die Art jeder Lampe und jedes Heizers
+check-missing-beside = ob Wärmelampe und Röhre nebeneinander hängen, in einer Reihe oder an verschiedenen Enden
 check-label-missing = Es fehlt
 
 ## Was zu tun ist
@@ -220,6 +229,8 @@ check-do-again = Prüf den Wert { $piece ->
    *[night] für die Nacht
   } und nenn ihn mir noch einmal, etwa { $again }.
 check-do-again-short = Nenn ihn mir neu, etwa { $again }.
+check-do-beside = Häng Röhre und Wärmelampe nebeneinander über den Sonnenplatz, beide aus und kalt. Dann miss neu. Frag arrange für dein Terrarium.
+check-do-beside-short = Häng Lampe und Röhre nebeneinander.
 check-do-timer = Stell die Zeitschaltuhr auf { HOURS($day, form: "range") } Licht am Tag.
 check-do-timer-short = Stell { HOURS($day, form: "range") } Licht am Tag ein.
 check-do-replace = Plan einen Ersatz für { NAME($lamp, form: "acc") }. Halt das Tier bis dahin warm. { $note }
@@ -315,6 +326,19 @@ check-why-lamps-read = Was dein Messgerät und der Sonnenplatz zeigen, entscheid
 check-why-lamps-meter = UV und Wärme kommen hier zusammen, darum miss beides: { LIST($lamps) }.
 check-why-lamps-elsewhere = Nicht für den Sonnenplatz: { LIST($lamps) }.
 check-why-lamps-good = Gut für den Sonnenplatz: { LIST($lamps) }.
+check-why-sun-apart = Die Wärme ist an einem Ende und das UV am anderen, also ist kein Platz wie die Sonne. Soweit man weiß, geht ein Tier nach der Wärme, und so entgeht ihm das UV (übliche Praxis, ohne Quelle).
+check-why-sun-which-untold = Du hast nicht gesagt, ob die Wärmelampe neben der Röhre hängt. Nebeneinander treffen sich UV, Wärme und Licht wie in der Sonne (übliche Praxis, ohne Quelle).
+# Only with: $beside
+check-why-sun-which-worked = Du hast nicht gesagt, ob die Wärmelampe neben der Röhre hängt. Nebeneinander träfen sich UV, Wärme und Licht auf { SHARE($beside) } ({ SHARE($beside, form: "range") }) des Platzes{ $row ->
+    [none] {""}
+   *[some] , in Reihe auf { SHARE($row) }
+  }, an den üblichen Stellen eines solchen Terrariums.
+check-why-sun-beside-untold = Nebeneinander treffen sich UV, Wärme und Licht wie in der Sonne (übliche Praxis, ohne Quelle). Nenn Terrarium, Länge der Röhre, Reflektor, Gitter und Abstand, dann rechne ich aus, wie viel.
+# Only with: $beside
+check-why-sun-beside-worked = Nebeneinander treffen sich UV, Wärme und das Licht der Wärmelampe auf { SHARE($beside) } ({ SHARE($beside, form: "range") }) des Platzes, an den üblichen Stellen eines solchen Terrariums.
+check-why-sun-row-untold = In Reihe liegt die Wärme neben dem UV, nicht darin. Nenn Terrarium, Länge der Röhre, Reflektor, Gitter und Abstand, dann rechne ich aus, was sich trifft.
+# Only with: $row, $beside
+check-why-sun-row-worked = In Reihe treffen sich UV, Wärme und Licht auf { SHARE($row) } ({ SHARE($row, form: "range") }) des Platzes, nebeneinander auf { SHARE($beside) }, an den üblichen Stellen eines solchen Terrariums.
 check-lamp = { CAP($lamp) }: { $note }
 
 ## Zahlen
@@ -335,6 +359,10 @@ check-read-uvi-worked = UVI { $one ->
    *[no] { UVI($uvi, form: "range") }
   }
 check-read-hours = { HOURS($lit) }
+# Only with: $beside
+check-read-sun-beside = { SHARE($beside) } ({ SHARE($beside, form: "range") }) des Platzes
+# Only with: $row
+check-read-sun-row = { SHARE($row) } ({ SHARE($row, form: "range") }) des Platzes
 check-read-lamps = { LIST($lamps) }
 check-aim-uvi = UVI { UVI($wanted, form: "range") }
 

@@ -4,6 +4,7 @@ next-title = Dein nächster Schritt
 
 ## Die Antwort in Kürze
 next-head-hides = Als Nächstes: zwei Verstecke.
+next-head-together = Als Nächstes: Lampe neben die Röhre.
 next-head-meter = Als Nächstes: UV-Index messen.
 next-head-white_light = Als Nächstes: eine weiße LED-Leiste.
 next-head-wide_uv = Als Nächstes: eine zweite Röhre.
@@ -12,6 +13,7 @@ next-head-seasons = Als Nächstes: Stunden nach Jahreszeit.
 next-head-plants = Als Nächstes: echte Pflanzen.
 next-head-nothing = Nichts. Mir fällt kein Schritt mehr ein.
 next-adds-hides = Es ruht im Dunkeln, warm oder kühl.
+next-adds-together = Wo es warm ist, sind UV und Licht.
 next-adds-meter = Du siehst, was deine Lampe gibt.
 next-adds-white_light = Hellere Tage und echte Farben.
 next-adds-wide_uv = Der ganze Körper bekommt UV.
@@ -22,6 +24,7 @@ next-adds-nothing = Miss ab und zu nach, und freu dich.
 next-rise = { WATTS($power) } wärmen die kühle Seite um { DIFF($rise) }.
 next-two = Zwei geben darunter { UVI($two, form: "range") }.
 next-do-hides = Eines an jede Seite, groß genug.
+next-do-together = Wärmelampe neben die Röhrenmitte.
 next-do-meter = Leih dir ein UV-Messgerät: 3 Plätze.
 next-do-white_light = Über die helle Hälfte, an den Timer.
 next-do-wide_uv = Neben die erste. Dann UV-Index messen.
@@ -38,6 +41,7 @@ next-wait-up = Davor steht nichts mehr an.
 
 ## Schritte
 next-step-hides = Stell ein Versteck an die warme und eines an die kühle Seite, gerade groß genug zum Umdrehen. Eine Korkröhre oder ein halber Blumentopf reicht.
+next-step-together = Häng die Wärmelampe gleich neben die Mitte der Röhre, über den Sonnenplatz, beide aus und kalt. Frag arrange, was sich in deinem Terrarium trifft.
 next-step-meter = Leih dir ein UV-Messgerät oder frag in deiner Gruppe. Miss auf Höhe des Rückens: am Sonnenplatz, in der Mitte, im Schatten. Frag dann meter mit den Werten.
 next-step-white_light = Häng eine weiße LED-Leiste über die helle Hälfte, neben die UV-Röhre. Fang mit 2000 bis 4000 Lumen an. Die Verstecke bleiben dunkel, und sie geht mit den anderen Lampen aus.
 next-step-wide_uv = Häng eine zweite, gleiche Röhre neben die erste, eine Handbreit daneben, damit der Fleck breiter wird. Oder nimm eine längere. Es geht um einen breiteren Fleck, nie um mehr Stärke.
@@ -48,6 +52,7 @@ next-step-nothing = Lass, was da ist. Miss UV, Sonnenplatz und kühle Seite nach
 
 ## Was danach gemessen wird
 next-measure-hides = Danach: wie warm es in beiden Verstecken ist. Das kühle muss so kühl bleiben wie die kühle Seite.
+next-measure-together = Danach: die Fläche am Sonnenplatz an fünf Stellen, und dort den UV-Index.
 next-measure-meter = Danach: nichts weiter. Heb die Werte auf: Das macht mine reading.
 next-measure-white_light = Danach: die kühle Seite nach zwei Stunden, und Lux am Sonnenplatz, in der hellen Hälfte und im Versteck.
 next-measure-wide_uv = Danach: den UV-Index am höchsten Platz, den es erklettern kann, am Sonnenplatz und im Schatten.
@@ -61,6 +66,7 @@ next-label-fine = Was schon stimmt
 next-fine = nichts von dem, was du genannt hast, ist falsch oder offen
 next-label-harm = Was nicht leiden darf
 next-harm-hides = die kühle Seite bleibt kühl, der Sonnenplatz bleibt frei
+next-harm-together = die Fläche am Sonnenplatz und der UV-Index dort bleiben in ihren Bereichen
 next-harm-meter = nichts: Es ändert nichts
 next-harm-white_light = die kühle Seite wird { $is_worked_out ->
    *[no] höchstens etwa 1 °C (2 °F) wärmer
@@ -76,6 +82,7 @@ next-there = sag es: there:hides, uv meter
 
 ## Warum
 next-why-hides = Eine Einrichtung ist nur so gut wie ihr Ausweg. Schatten auf beiden Seiten lässt es Wärme und Licht einzeln wählen.
+next-why-together = UV, Wärme und Licht sind die drei Teile der Sonne, und sie zählen da, wo sie sich treffen.
 next-why-meter = Alle UV-Zahlen von mir gelten für Lampen einer Klasse. Deine gibt vielleicht ein Drittel mehr oder weniger. Eine Messung zeigt es.
 next-why-white_light = UV, Wärme und Licht sind die drei Teile der Sonne. Röhre und Strahler lassen die helle Hälfte so dunkel wie ein Zimmer. Wie viel Lux dein Tier braucht, weiß niemand: Es ist keine Pflicht.
 next-why-wide_uv = Unter einer Röhre nimmt das UV zur Seite hin ab. Zwei nebeneinander beleuchten einen Fleck, so breit wie das Tier.

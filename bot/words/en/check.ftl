@@ -1,4 +1,4 @@
-### Facts: Whom, CheckPieces, CheckNearest, CheckSigned, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold
+### Facts: Whom, CheckPieces, CheckNearest, CheckSigned, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold, CheckSun
 
 check-title = { $named ->
     [one] Your set-up for { NAME($animal, form: "a") }, checked
@@ -43,6 +43,10 @@ check-head-night = { $decision ->
   }
 check-head-lamps = The wrong lamp: { LIST($lamps) }.
 check-head-unwatched = No thermostat: { LIST($heaters) }.
+check-head-sun-apart = UV and heat lie apart.
+check-head-sun-row = In a row UV and heat do not meet.
+# Only with: $beside
+check-sun-met = UV, heat, light on { SHARE($beside) } of its place.
 check-fine = Fine: { LIST($pieces) }.
 check-open = { $more ->
     [0] Not known yet: { $first }.
@@ -79,6 +83,7 @@ check-piece-hours = Hours of light
 check-piece-night = Night
 check-piece-water = Water
 check-piece-lamps = Lamps
+check-piece-sun = Patch of sun
 check-short-safety = safety
 check-short-uv = UV
 check-short-lamp_time = lamp time
@@ -90,6 +95,7 @@ check-short-hours = hours of light
 check-short-night = night
 check-short-water = water
 check-short-lamps = lamps
+check-short-sun = patch of sun
 check-word = { $verdict ->
     [far_too_low] { verdict-far_too_low }
     [low] { verdict-low }
@@ -138,6 +144,7 @@ check-find-short-hours = Say how long the lights are on.
 check-find-short-night = Read the coldest it gets at night.
 check-find-short-water = Measure the water.
 check-find-short-lamps = Say what lamps and heaters you have.
+check-find-short-beside = Is the heat lamp beside the tube?
 check-find-tube = Find out { check-missing-tube }.
 check-find-distance = Measure { check-missing-distance }.
 check-find-reflector = Find out { check-missing-reflector }.
@@ -150,6 +157,7 @@ check-find-hours = Find out { check-missing-hours }.
 check-find-night = Measure { check-missing-night }.
 check-find-water = Measure { check-missing-water }.
 check-find-lamps = Find out { check-missing-lamps }.
+check-find-beside = Find out { check-missing-beside }.
 check-missing-tube = the strength printed on the tube
 check-missing-distance = the distance from the underside of the tube to the animal's back, with a tape measure
 check-missing-reflector = whether the fixture behind the tube is like a mirror when the tube is off and cold (polished), or white or plastic (plain)
@@ -162,6 +170,7 @@ check-missing-hours = how long the lights are on
 check-missing-night = { heat-missing-night_air }
 check-missing-water = { heat-missing-water }
 check-missing-lamps = the kind of every lamp and heater
+check-missing-beside = whether heat lamp and tube hang side by side, in a row or at opposite ends
 check-label-missing = Missing
 
 ## Things to do
@@ -220,6 +229,8 @@ check-do-again = Check the figure { $piece ->
    *[night] for the night
   } and give it again, such as { $again }.
 check-do-again-short = Give it again, such as { $again }.
+check-do-beside = Hang tube and heat lamp side by side over the basking place, lamps off and cold. Then measure again. Ask arrange for your box.
+check-do-beside-short = Hang lamp and tube side by side.
 check-do-timer = Set the timer to { HOURS($day, form: "range") } of light a day.
 check-do-timer-short = Set the timer to { HOURS($day, form: "range") }.
 check-do-replace = Plan to replace the { NAME($lamp) }. Keep the animal warm until then. { $note }
@@ -315,6 +326,19 @@ check-why-lamps-read = What your meter and the basking spot show decides about t
 check-why-lamps-meter = UV and heat come together from the { LIST($lamps) }, so read both.
 check-why-lamps-elsewhere = Not for the basking spot: { LIST($lamps) }.
 check-why-lamps-good = Good for the basking spot: { LIST($lamps) }.
+check-why-sun-apart = The heat is at one end and the UV at the other, so no place is like the sun. As far as we know an animal goes by warmth, and so it misses the UV (common practice, no source).
+check-why-sun-which-untold = You did not say whether the heat lamp hangs beside the tube. Side by side UV, heat and light meet as in the sun (common practice, no source).
+# Only with: $beside
+check-why-sun-which-worked = You did not say whether the heat lamp hangs beside the tube. Side by side UV, heat and light would meet on { SHARE($beside) } ({ SHARE($beside, form: "range") }) of the platform{ $row ->
+    [none] {""}
+   *[some] , in a row on { SHARE($row) }
+  }, in the usual places of such a box.
+check-why-sun-beside-untold = Side by side UV, heat and light meet as in the sun (common practice, no source). Tell the box, the tube's length, fixture, mesh and distance for how much.
+# Only with: $beside
+check-why-sun-beside-worked = Side by side UV, heat and the heat lamp's light meet on { SHARE($beside) } ({ SHARE($beside, form: "range") }) of the platform, in the usual places of such a box.
+check-why-sun-row-untold = In a row the heat lies beside the UV, not in it. Tell the box, the tube's length, fixture, mesh and distance, and I work out what meets.
+# Only with: $row, $beside
+check-why-sun-row-worked = In a row UV, heat and light meet on { SHARE($row) } ({ SHARE($row, form: "range") }) of the platform, side by side on { SHARE($beside) }, in the usual places of such a box.
 check-lamp = { CAP($lamp) }: { $note }
 
 ## Numbers
@@ -335,6 +359,10 @@ check-read-uvi-worked = UVI { $one ->
    *[no] { UVI($uvi, form: "range") }
   }
 check-read-hours = { HOURS($lit) }
+# Only with: $beside
+check-read-sun-beside = { SHARE($beside) } ({ SHARE($beside, form: "range") }) of the platform
+# Only with: $row
+check-read-sun-row = { SHARE($row) } ({ SHARE($row, form: "range") }) of the platform
 check-read-lamps = { LIST($lamps) }
 check-aim-uvi = UVI { UVI($wanted, form: "range") }
 

@@ -1,10 +1,11 @@
-### Facts: NextStep, NextRise, NextTwo, NothingTold
+### Facts: NextStep, WayUp, NextRise, NextTwo, NothingTold
 ### The one next step of a set-up: danger first, then what is wrong or open, then the way up.
 
 next-title = Your next step
 
 ## The answer in brief
 next-head-hides = Next: a warm hide and a cool hide.
+next-head-together = Next: lamp and tube side by side.
 next-head-meter = Next: read the UV index once.
 next-head-white_light = Next: a white LED bar.
 next-head-wide_uv = Next: a second tube, for a wider patch.
@@ -13,6 +14,7 @@ next-head-seasons = Next: hours that follow the seasons.
 next-head-plants = Next: live plants, if you like.
 next-head-nothing = Nothing. I know of no step that is left.
 next-adds-hides = It can rest in the dark at any warmth.
+next-adds-together = Warm then means UV and light too.
 next-adds-meter = It shows what your own lamp gives.
 next-adds-white_light = Brighter days and true colours.
 next-adds-wide_uv = Its whole body meets UV as it basks.
@@ -23,6 +25,7 @@ next-adds-nothing = Read again now and then, and enjoy it.
 next-rise = { WATTS($power) } warms the cool end by { DIFF($rise) }.
 next-two = Two would give { UVI($two, form: "range") } right below.
 next-do-hides = Put one at each end, big enough.
+next-do-together = Heat lamp beside the tube's middle.
 next-do-meter = Borrow a UVI meter: 3 places.
 next-do-white_light = Over the lit half, on the same timer.
 next-do-wide_uv = Beside the first. Then read the UVI.
@@ -39,6 +42,7 @@ next-wait-up = Nothing comes before it.
 
 ## Steps
 next-step-hides = Put one hide at the warm end and one at the cool end, each just big enough to turn round in. A cork tube or a half flowerpot will do.
+next-step-together = Hang the heat lamp right beside the middle of the tube, over the basking place, both off and cold. Ask arrange what meets in your box.
 next-step-meter = Borrow a UV index meter, or ask in your group. Read at the back's height: at the basking place, in the middle, in the shade. Then ask meter with what it shows.
 next-step-white_light = Hang a white LED bar over the lit half, beside the UV tube. Start with 2000 to 4000 lumens. Leave the hides dark, and let it go off with the other lamps.
 next-step-wide_uv = Hang a second tube of the same kind beside the first, a hand's width away, so that the patch gets wider. Or take one longer tube. It is for a wider patch, never for a stronger dose.
@@ -49,6 +53,7 @@ next-step-nothing = Keep what is there. Read UV, basking place and cool end agai
 
 ## What to measure after it
 next-measure-hides = After it: the warmth inside both hides. The cool one has to stay as cool as the cool end.
+next-measure-together = After it: the basking surface at five points, and the UV index there.
 next-measure-meter = After it: nothing else. Keep the figures: mine reading does that.
 next-measure-white_light = After it: the cool end again after two hours, and lux at the basking place, in the lit half and in the hide.
 next-measure-wide_uv = After it: the UV index at the highest place it can climb to, at the basking place and in the shade.
@@ -62,6 +67,7 @@ next-label-fine = What holds already
 next-fine = nothing that you told me is wrong or open
 next-label-harm = What must not be harmed
 next-harm-hides = the cool end stays cool and the basking place stays free
+next-harm-together = the basking surface and the UV index there stay in their ranges
 next-harm-meter = nothing: it changes nothing
 next-harm-white_light = the cool end warms by { $is_worked_out ->
    *[no] no more than about 2 °F (1 °C)
@@ -77,6 +83,7 @@ next-there = say so: there:hides, uv meter
 
 ## Why
 next-why-hides = A set-up is only as good as its way out. Shade at both ends lets it choose warmth and light apart.
+next-why-together = UV, heat and light are the three parts of the sun, and they count where they meet.
 next-why-meter = All my UV figures come from lamps of a class. Yours may give a third more or less. One reading tells.
 next-why-white_light = UV, heat and light are the three parts of the sun. A tube and a flood leave the lit half as dim as a room. Nobody knows how many lux your animal needs: this is no must.
 next-why-wide_uv = Under one tube the UV falls off to the sides. Two beside each other light a patch as wide as the animal.

@@ -1,0 +1,114 @@
+"""A whole set-up judged, as facts: its parts, what to do in order, what is not known."""
+
+from dataclasses import dataclass, replace
+
+from bot.dangers.first_change import first_change
+from bot.language.arranged import lamp_beside_in
+from bot.layered import Row
+from bot.preferences import Context
+from bot.queries.setup import CheckQuery
+from bot.questions.setup.check_heat import HEATED, heat_parts
+from bot.questions.setup.check_limits import lamp_alarms, limit_alarms
+from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, in_order
+from bot.questions.setup.check_safety import safety_parts
+from bot.questions.setup.check_set_up import checked_set_up
+from bot.questions.setup.check_sun import sun_part
+from bot.questions.setup.check_uv import uv_part
+from bot.questions.setup.check_whom import Whom, whom_asked
+from bot.questions.setup.read import read_rows
+from bot.questions.setup.told import told_by
+from bot.questions.setup.way_up import Stage, WayUp, stage_of, way_up
+from bot.reply import Alarm
+from calc.setup.set_up import SetUp, Sign
+
+__all__ = ["Checked", "NothingTold", "check"]
+
+
+@dataclass(frozen=True, slots=True)
+class NothingTold:
+    """Words that tell nothing of a set-up."""
+
+    words: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """A set-up, judged part by part; ``todo`` is what to do, the most urgent first.
+
+    ``up`` is the way up, where nothing is wrong, open or to be read.
+    """
+
+    whom: Whom
+    parts: tuple[Part, ...]
+    todo: tuple[Todo, ...]
+    read: tuple[Row, ...]
+    told: bool
+    alarms: tuple[Alarm, ...]
+    set_up: SetUp
+    up: WayUp | None
+
+    @property
+    def stage(self) -> Stage:
+        """Return how far the set-up has come."""
+        danger = bool(self.alarms) or any(one.cannot_wait for one in self.todo)
+        return stage_of(self.parts, danger=danger, known=self.whom.is_known)
+
+    @property
+    def missing(self) -> tuple[Missing, ...]:
+        """Return what nobody told, once, in the order of the parts."""
+        return tuple(dict.fromkeys(one for part in self.parts for one in part.missing))
+
+    @property
+    def wrong(self) -> Part | None:
+        """Return the part that is changed first, if anything is."""
+        first = self.todo[0] if self.todo else None
+        if first is not None and not first.is_reading:
+            of_first = (p for p in self.parts if p.head is not None and first in p.todo)
+            return next(of_first, None)
+        changed = (p for p in self.parts if p.sign is Sign.CHANGE and p.head is not None)
+        return next(changed, None)
+
+    @property
+    def warmed(self) -> bool:
+        """Say whether the lamp is changed, so that all it warms is read again."""
+        return any(part.sign is Sign.CHANGE and part.piece in HEATED for part in self.parts)
+
+    @property
+    def lit(self) -> bool:
+        """Say whether what is changed first is the UV."""
+        return self.wrong is not None and self.wrong.piece is Piece.UV
+
+
+def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
+    """Judge each part of a set-up, and work out what to do first."""
+    told = told_by(query.setup, query, context.own.names)
+    if not (told.facts or told.unclear):
+        return NothingTold(query.setup.strip() or None)
+    whom = whom_asked(told, context)
+    animal = whom.kept
+    uv = uv_part(told, whom, context)
+    hang = lamp_beside_in(query.setup)
+    parts = (
+        *safety_parts(told, uv, whom),
+        uv,
+        *heat_parts(told, animal, context.own),
+        *sun_part(told, animal, hang, uv),
+    )
+    alarms = (
+        *limit_alarms(told, animal),
+        *(alarm for part in parts for alarm in part.alarms),
+        *lamp_alarms(told),
+    )
+    todo = in_order(parts)
+    fine = whom.is_known and not (alarms or todo) and all(p.sign is Sign.FINE for p in parts)
+    found = checked_set_up(told, animal, parts, todo)
+    return Checked(
+        whom=whom,
+        parts=parts,
+        todo=todo,
+        read=read_rows(told),
+        told=bool(told.facts),
+        alarms=alarms,
+        set_up=replace(found, first=first_change(alarms, found.first)),
+        up=way_up(told, animal, parts, query.setup) if fine else None,
+    )
