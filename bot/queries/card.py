@@ -39,6 +39,7 @@ class CardQuery(Query):
         examples=["none; 45%"],
     )
     tubes: _Tubes = Field(
-        default_factory=lambda: tuple(map(read_tube_strength, ("12%", "6%"))), examples=["6%; 12%"]
+        default_factory=lambda: tuple(map(read_tube_strength, ("12%", "10%", "8%", "6%"))),
+        examples=["6%; 12%"],
     )
     length: TubeLength | None = Field(None, examples=["22in"])

@@ -7,8 +7,8 @@ from math import log
 
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.uncertainty import Estimate
-from calc.uv.choice import CLASS_STRENGTHS_PERCENT
-from calc.uv.lamp import FITTED_STRENGTHS_PERCENT, Fixture, Lamp
+from calc.uv.choice import STRENGTHS_PERCENT
+from calc.uv.lamp import Fixture, Lamp, is_between_fitted
 from calc.uv.placement import Verdict, place, safe_for_length, spot
 from calc.uv.screen import NoScreen, Screen
 from calc.validity import OutsideModelError
@@ -164,11 +164,11 @@ class Refused:
 def candidates(
     lit_length_m: float, strength_percent: float | None = None, fixture: Fixture | None = None
 ) -> tuple[Lamp, ...]:
-    """Return the lamps to choose from: every class in both fixtures, or what is owned.
+    """Return the lamps to choose from: every strength in both fixtures, or what is owned.
 
     What is not owned is bought new; the age of what is owned is not known.
     """
-    strengths = CLASS_STRENGTHS_PERCENT if strength_percent is None else (strength_percent,)
+    strengths = STRENGTHS_PERCENT if strength_percent is None else (strength_percent,)
     fixtures = tuple(Fixture) if fixture is None else (fixture,)
     age_s = 0.0 if strength_percent is None else None
     return tuple(Lamp(s, f, lit_length_m, age_s) for s in strengths for f in fixtures)
@@ -219,7 +219,7 @@ def plan_light(lamps: Sequence[Lamp], hanging: Hanging, wish: LightWish) -> Ligh
 def rank(plan: LightPlan, handicap: float = 1.0) -> tuple[bool, bool, float]:
     """Return how far a plan is from the one to prefer; a handicap is a factor of distance."""
     strength = plan.lamp.strength_percent
-    fitted = plan.lamp.own is not None or strength in FITTED_STRENGTHS_PERCENT
+    fitted = plan.lamp.own is not None or is_between_fitted(strength)
     last = plan.lamp.own is None and strength >= _LAST_RESORT_PERCENT
     off = abs(log(plan.distance_m / _PREFERRED_M)) + (0.0 if fitted else _UNFITTED_COSTS)
     return last, plan.held is not Held.NOTHING, off + log(handicap)

@@ -10,10 +10,10 @@ from calc.uncertainty import Estimate
 from calc.uv.danger import judge_uvi
 from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import (
-    FITTED_STRENGTHS_PERCENT,
     Fixture,
     Lamp,
     as_long_as,
+    is_between_fitted,
     of_length,
     uvi_at,
 )
@@ -26,7 +26,7 @@ from calc.uv.tube import STANDARD_T5_HO, StandardTube
 from calc.validity import OutsideModelError
 
 __all__ = [
-    "CLASS_STRENGTHS_PERCENT",
+    "STRENGTHS_PERCENT",
     "LengthFit",
     "SuitRow",
     "TubeChoice",
@@ -36,8 +36,9 @@ __all__ = [
     "weaker_tubes",
 ]
 
-CLASS_STRENGTHS_PERCENT = (2.0, 6.0, 12.0, 14.0)
-"""Strengths in which T5 HO tubes are sold as classes. Source: uv_class_strengths."""
+STRENGTHS_PERCENT = (2.0, 4.0, 6.0, 8.0, 10.0, 12.0, 14.0)
+"""Strengths to choose from: every 2 %, so that a label always has one near by, and no range of
+products is meant. A strength that is typed is taken as it is. Source: uv_class_strengths."""
 
 _SHORTEST_M = STANDARD_T5_HO[0].lit_length_m
 _PREFERRED_M = 0.40
@@ -97,7 +98,7 @@ def suits(
     *,
     unchecked: bool = False,
 ) -> tuple[SuitRow, ...]:
-    """List every class of tube in both fixtures at a fixed place.
+    """List every strength of tube in both fixtures at a fixed place.
 
     Parameters
     ----------
@@ -118,7 +119,7 @@ def suits(
 
     Notes
     -----
-    2 % and 14 % lie outside the fit and carry a wider doubt.
+    All but 6 % and 12 % carry a wider doubt.
     Source: uv_class_strengths; uv_distance_rows.
 
     Examples
@@ -126,11 +127,11 @@ def suits(
     >>> from calc.uv.screen import NoScreen
     >>> rows = suits(0.4572, NoScreen(), 3.0, 5.0)
     >>> [(r.strength_percent, r.fixture.name) for r in rows if r.judged.is_fine]
-    [(14.0, 'POLISHED'), (14.0, 'PLAIN'), (12.0, 'POLISHED')]
+    [(14.0, 'POLISHED'), (14.0, 'PLAIN'), (12.0, 'POLISHED'), (10.0, 'POLISHED')]
     """
     check_range(low_uvi, high_uvi)
     rows = []
-    for strength in sorted(CLASS_STRENGTHS_PERCENT, reverse=True):
+    for strength in sorted(STRENGTHS_PERCENT, reverse=True):
         for fixture in Fixture:
             many = Lamp(strength, fixture, count=count, gap_m=gap_m)
             lamp = of_length(many, length or length_of_tube(_SHORTEST_M))
@@ -178,7 +179,7 @@ def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) ->
 
     Notes
     -----
-    2 % and 14 % lie outside the fit and are not offered.
+    Strengths outside the fit, under 6 % or over 12 %, are not offered.
     Source: uv_class_strengths; uv_start_judgement; nearest_distance.
 
     Examples
@@ -201,8 +202,9 @@ def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) ->
 
 
 def strengths_and_fixtures() -> tuple[tuple[float, Fixture], ...]:
-    """Return the classes to exchange a tube for: those that the model was fitted to [%]."""
-    return tuple((s, fixture) for s in FITTED_STRENGTHS_PERCENT for fixture in Fixture)
+    """Return the strengths to exchange a tube for [%]: those from end to end of the fit."""
+    strengths = filter(is_between_fitted, STRENGTHS_PERCENT)
+    return tuple((s, fixture) for s in strengths for fixture in Fixture)
 
 
 def tube_length_for(enclosure_length_m: float) -> TubeChoice:

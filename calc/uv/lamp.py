@@ -39,6 +39,7 @@ __all__ = [
     "OwnPoint",
     "age_band",
     "as_long_as",
+    "is_between_fitted",
     "lamp_constant",
     "of_length",
     "other_lengths",
@@ -176,6 +177,11 @@ class Lamp:
         ):
             if not low <= value <= high:
                 raise OutsideModelError(name, value, low, high, unit)
+
+
+def is_between_fitted(strength_percent: float) -> bool:
+    """Say whether a strength [%] lies between those that the class constant was fitted to."""
+    return min(FITTED_STRENGTHS_PERCENT) <= strength_percent <= max(FITTED_STRENGTHS_PERCENT)
 
 
 def of_length(lamp: Lamp, length: TubeLength) -> Lamp:

@@ -32,7 +32,7 @@ def test_a_cell_is_what_the_single_question_answers(
 
 def test_what_is_refused_singly_is_refused_in_the_table(card: Reply, anyone: Preferences) -> None:
     assert card.table is not None
-    cell = card.table.rows[3][2]
+    cell = card.table.rows[7][2]
     assert cell == "too close: do not use"
     line = "distance tube:6% reflector:plain screen:45% animal:bearded dragon"
     assert ask(line, anyone).status == "problem"

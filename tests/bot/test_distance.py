@@ -149,7 +149,9 @@ def test_no_tube_is_picked_for_a_place_that_is_too_near(anyone: Preferences) -> 
 
 def test_a_beginner_is_led_away_from_a_weak_tube_over_a_screen(anyone: Preferences) -> None:
     tight = ask("distance tube:6% reflector:polished screen:30% animal:bearded dragon", anyone)
-    assert any(step.startswith("Better for a beginner: T5 HO, 12 %") for step in tight.steps)
+    assert any(
+        step.startswith("Better for a beginner: a stronger tube, up to 8 %") for step in tight.steps
+    )
     refused = ask("distance tube:6% reflector:plain screen:30% animal:bearded dragon", anyone)
     assert refused.status == "problem"
     assert not any("6 %" in step and "a screen that" in step for step in refused.steps)

@@ -86,9 +86,9 @@ def test_tube_distance_back_and_platform_add_up_to_the_height(anyone: Preference
 def test_the_uvi_is_that_of_the_uvi_question_for_the_tube_it_chose(anyone: Preferences) -> None:
     reply = ask(DRY, anyone)
     distance = f"{value(reply, 'tube_to_back').best / 0.0254:.4f}"
-    asked = f"uvi distance:{distance}in tube:12% reflector:plain screen:none length:0.849m {DRAGON}"
-    assert "12 %, plain fixture" in told_in(reply)
-    assert value(ask(asked, anyone), "uvi").best == pytest.approx(
+    asked = f"uvi distance:{distance}in tube:8% screen:none length:0.849m {DRAGON}"
+    assert "8 % or weaker, polished reflector" in told_in(reply)
+    assert value(ask(f"{asked} reflector:polished", anyone), "uvi").best == pytest.approx(
         value(reply, "uvi").best, rel=1e-4
     )
 
@@ -116,7 +116,7 @@ def test_what_nobody_gave_is_said_to_be_assumed(anyone: Preferences) -> None:
 
 def test_the_shopping_list_names_classes_and_marks_what_is_owned(anyone: Preferences) -> None:
     new = bought(ask(DRY, anyone))
-    assert new["UV tube"].startswith("T5 HO, 12 %")
+    assert new["UV tube"].startswith("T5 HO, 8 % or weaker,")
     assert re.fullmatch(r"flood, \d+ W and \d+ W", new["Heat lamp"])
     assert "guard" in new["Lamp holder"]
     have = bought(ask(f"{DRY} tube:6% reflector:polished watts:75W", anyone))
@@ -201,7 +201,7 @@ def test_every_animal_gets_a_plan_or_a_refusal_with_a_way_out(
 @pytest.mark.parametrize(
     ("line", "why", "way"),
     [
-        (MESH.replace("60x60cm", "60x25cm"), "too low", "a box at least"),
+        (MESH.replace("60x60cm", "60x23cm"), "too low", "a box at least"),
         (f"{MESH} screen:80%", "closer than 20 cm", "hang the tube inside"),
         (f"{MESH} screen:80%", "closer than 20 cm", "a wider mesh"),
         (f"{MESH} screen:80% tube:2%", "is too weak", "another tube"),

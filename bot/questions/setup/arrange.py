@@ -72,7 +72,7 @@ def arrange(query: ArrangeQuery, context: Context) -> Facts:
     told = tuple(_told(one, best=one is best) for one in ways)
     return Arrange(
         animal=animal_name(what.animal),
-        tube=tube_told(found.light.lamp, None),
+        tube=tube_told(found.light.lamp, None, to_buy=what.new_tube),
         long=metres(found.fit.length_m),
         top=metres(found.light.platform_top_m),
         ways=told,

@@ -191,7 +191,7 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
         upright=request.upright,
         floor=what.floor,
         water_deep=what.water_deep,
-        tube=tube_told(light.lamp, None),
+        tube=tube_told(light.lamp, None, to_buy=what.new_tube),
         new_tube=what.new_tube,
         has_tube=owned.strength_percent is not None,
         has_fixture=owned.fixture is not None,

@@ -185,7 +185,7 @@ def _way(way: Way, what: PlanAsked) -> PlanWay:
         changes=tuple(
             Say.by("plan-change", change.kind, _change(change)) for change in way.changes
         ),
-        lamp=Say("tubes-name", tube_told(light.lamp, None)),
+        lamp=Say("tubes-name", tube_told(light.lamp, None, to_buy=light.lamp.age_s == 0.0)),
         place=light.hanging.place,
         away=metres(light.distance_m, (light.near_m, light.far_m), Bound.INWARD),
         top=metres(light.platform_top_m),

@@ -109,6 +109,8 @@ def _numbers(facts: Planned, say: Says) -> Iterator[Row]:
 def _why(facts: Planned, say: Says) -> Iterator[Say]:
     if facts.tried is not None:
         yield say.by("tried", facts.tried)
+    if facts.new_tube:
+        yield say("why-strength")
     yield say("why-ranges")
     if facts.heat.span is not None:
         yield say("why-lamps")

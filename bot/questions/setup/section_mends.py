@@ -123,6 +123,8 @@ def _move(kind: MendKind, old: Room, new: Room) -> SectionMove:
         along=metres(x_m),
         across=metres(y_m),
         count=len(new.tubes),
-        lamp=Say("tubes-name", tube_told(new.tubes[0].lamp, None)),
+        lamp=Say(
+            "tubes-name", tube_told(new.tubes[0].lamp, None, to_buy=kind is MendKind.OTHER_TUBE)
+        ),
         long=metres(new.tube_length_m),
     )

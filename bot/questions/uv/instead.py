@@ -6,16 +6,17 @@ from dataclasses import dataclass
 from bot.facts import Bound, Length, Say, Share, metres, share
 from bot.language import screens as typed
 from bot.questions.uv.shared import between_told
-from calc.uv.choice import weaker_tubes
+from calc.uv.choice import strengths_and_fixtures, weaker_tubes
 from calc.uv.lamp import Fixture, Lamp, as_long_as
 from calc.uv.placement import Placement, Reason, Spot, place
 from calc.uv.screen import NoScreen, Screen
 
 __all__ = ["Other", "instead_of", "stronger_over_screen", "weaker_ones"]
 
-_WEAK_PERCENT = 6.0
-# Classes a beginner can buy and the model was fitted to, the milder first.
-_ALTERNATIVES = tuple(Lamp(s, f) for s in (6.0, 12.0) for f in (Fixture.PLAIN, Fixture.POLISHED))
+# Strengths between those that the model was fitted to, the milder first.
+_ALTERNATIVES = tuple(
+    Lamp(*one) for one in sorted(strengths_and_fixtures(), key=lambda one: (one[0], one[1].value))
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +36,7 @@ def stronger_over_screen(
     """Return a stronger tube where a weak one over a screen has hardly any room to be wrong."""
     if not _is_tight(lamp, screen, placement):
         return ()
-    weak = _WEAK_PERCENT / 100.0
+    weak = lamp.strength_percent / 100.0
     return tuple(o for o in _alternatives(lamp, screen, wanted) if o.strength.best > weak)[:1]
 
 
@@ -56,7 +57,7 @@ def instead_of(lamp: Lamp, screen: Screen, wanted: tuple[float, float]) -> tuple
 
 def _is_tight(lamp: Lamp, screen: Screen, placement: Placement) -> bool:
     held = Reason.NEAR_END_HELD_FOR_COMFORT in placement.reasons
-    weak = lamp.strength_percent <= _WEAK_PERCENT and lamp.own is None
+    weak = lamp.own is None and lamp.strength_percent < _ALTERNATIVES[-1].strength_percent
     return weak and held and not isinstance(screen, NoScreen)
 
 

@@ -7,7 +7,7 @@ from enum import Enum, auto
 from bot.facts import Length, Share, Uvi, metres, share, uvi
 from bot.language.readings import PlacedReading
 from bot.language.uv_lamps import TUBES, UvLamp
-from calc.uv.choice import CLASS_STRENGTHS_PERCENT
+from calc.uv.choice import STRENGTHS_PERCENT
 from calc.uv.lamp import Fixture, Lamp, OwnPoint, lamp_constant, uvi_at
 from calc.uv.meter import MeterFit, Reading
 from calc.uv.screen import NoScreen
@@ -15,7 +15,7 @@ from calc.uv.slips import Slip, slip_among, slip_of_all
 
 __all__ = ["NOTHING_OFF", "Aside", "Meant", "Off", "OffBy", "WasIt", "off_of"]
 
-_STRONGEST = Lamp(max(CLASS_STRENGTHS_PERCENT), Fixture.POLISHED)
+_STRONGEST = Lamp(max(STRENGTHS_PERCENT), Fixture.POLISHED)
 # Lamps of one class differ by a third: a lamp three times its class, or twice the strongest
 # class there is, was not read as it was meant; a third of these holds where a slip explains it.
 _MOST, _MOST_OF_STRONGEST, _MOST_BY_SLIP = 3.0, 2.0, 2.0

@@ -23,9 +23,9 @@ from bot.reply import Alarm
 from calc.judgement import Verdict
 from calc.limits import Limits
 from calc.uncertainty import Estimate
-from calc.uv.choice import SuitRow, TubeChoice, suits
+from calc.uv.choice import STRENGTHS_PERCENT, SuitRow, TubeChoice, suits
 from calc.uv.danger import judge_uvi
-from calc.uv.lamp import Fixture, Lamp, of_length
+from calc.uv.lamp import Fixture, Lamp, is_between_fitted, of_length
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.lengths import LengthKnown, TubeLength
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, SAFE_MINIMUM_M, spot
@@ -36,9 +36,9 @@ __all__ = ["OwnThere", "Pick", "Suit", "TubeChosen", "tube_chosen"]
 _SOURCES = ("keitz1971", "uv_distance_rows", "uv_class_strengths")
 _OF_BOX = ("half_to_two_thirds", "t5_lengths")
 _OF_READINGS = ("student_posterior", "uv_meter_judgement")
-_FITTED = (6.0, 12.0)
 _CLASS = Lamp(12.0, Fixture.POLISHED)
 _EXAMPLE_BOX_M = 1.2192
+_DRAWN_STEP = 4
 
 
 class Pick(Enum):
@@ -64,6 +64,11 @@ class Suit:
     longest: Length | None
     near: bool
     key: str
+
+    @property
+    def is_drawn(self) -> bool:
+        """Say whether it has a line in the picture: every second strength, so that all fit."""
+        return round(self.strength.best * 100.0) % _DRAWN_STEP == STRENGTHS_PERCENT[0]
 
     @property
     def judged(self) -> Say:
@@ -212,12 +217,12 @@ def _own(there: Estimate, at_m: float, wanted: Wanted, limits: Limits, read: Lam
 
 
 def _best(rows: tuple[SuitRow, ...], ends: tuple[float, float]) -> SuitRow | None:
-    """Return what suits best: a fitted class, one of any length, nearest to the middle."""
+    """Return what suits best: within the fit, of any length, nearest to the middle."""
     middle = (ends[0] + ends[1]) / 2.0
     return min(
         (row for row in rows if row.judged.is_fine),
         key=lambda row: (
-            row.strength_percent not in _FITTED,
+            not is_between_fitted(row.strength_percent),
             row.longest is not None,
             abs(row.uvi.best - middle),
         ),

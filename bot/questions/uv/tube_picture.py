@@ -37,7 +37,11 @@ def tube_picture(facts: TubeChosen, teller: Teller) -> Picture:
         subtitle=teller.say(say("place")),
         x=distance_axis(near, far, teller),
         y=uvi_axis(2.0 * high, teller),
-        lines=tuple(_line(facts, suit, (near, far), teller) for suit in facts.suits),
+        lines=tuple(
+            _line(facts, suit, (near, far), teller)
+            for suit in facts.suits
+            if suit.is_drawn or _is_taken(facts, suit)
+        ),
         bands=(Range(low, high, teller.say(say("picture-aim"))),),
         spans=(too_near_span(near, teller),),
         marks=(Mark(facts.at.best, teller.say(say("picture-here"))),),
@@ -49,6 +53,10 @@ def tube_picture(facts: TubeChosen, teller: Teller) -> Picture:
     return Picture(alt=alt, drawing=drawing)
 
 
+def _is_taken(facts: TubeChosen, suit: Suit) -> bool:
+    return facts.best is not None and suit.key == facts.best.key
+
+
 def _line(facts: TubeChosen, suit: Suit, ends: tuple[float, float], teller: Teller) -> Line:
     one = Lamp(
         round(suit.strength.best * 100.0, 3),
@@ -56,7 +64,7 @@ def _line(facts: TubeChosen, suit: Suit, ends: tuple[float, float], teller: Tell
         count=facts.lamp.count,
         gap_m=facts.lamp.gap_m,
     )
-    taken = facts.best is not None and suit.key == facts.best.key
+    taken = _is_taken(facts, suit)
     return curve_of(
         as_long_as(one, facts.lamp),
         facts.screen,

@@ -85,7 +85,8 @@ class Tube:
     """A tube in its fixture; ``long`` from the shortest to the longest that it may be.
 
     ``kind_told``: it was said to be a T5 HO tube. ``older`` is the label that was read as the
-    older scale. ``point``: a small lamp, which has no length.
+    older scale. ``point``: a small lamp, which has no length. ``to_buy``: advised, so its strength
+    is the most that may be taken.
     """
 
     whose: Whose
@@ -105,6 +106,7 @@ class Tube:
     shorter: bool
     example: Length
     example_watts: Power
+    to_buy: bool = False
 
     @property
     def assumed(self) -> Assumed:
@@ -133,7 +135,11 @@ class NamedByTube:
 
 
 def tube_told(
-    lamp: Lamp, tube: TubeStrength | OtherLamp | None, kind: UvLamp | None = None
+    lamp: Lamp,
+    tube: TubeStrength | OtherLamp | None,
+    kind: UvLamp | None = None,
+    *,
+    to_buy: bool = False,
 ) -> Tube:
     """Return a lamp as facts; ``kind`` is what it was told to be, if it was."""
     whose = Whose.CLASS
@@ -163,6 +169,7 @@ def tube_told(
         shorter=given and lamp.lit_length_m < _SHORTEST.lit_length_m,
         example=metres(_EXAMPLE.face_to_face_m),
         example_watts=watts(_EXAMPLE.power_w),
+        to_buy=to_buy,
     )
 
 

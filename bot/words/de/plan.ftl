@@ -48,6 +48,7 @@ plan-tried-no_tube_short_enough = Nicht auf dem Gitter: Keine übliche Röhre is
 plan-tried-too_short = Nicht auf dem Gitter: Das Terrarium ist zu kurz.
 plan-tried-air_too_warm = Nicht auf dem Gitter: Es würde überall zu warm.
 plan-tried-room_too_warm = Nicht auf dem Gitter: Der Raum ist zu warm.
+plan-why-strength = Deine Röhre hat eine andere Stärke? Frag noch einmal mit ihr, etwa tube:10%. Eine schwächere ist bei diesem Abstand sicher, gibt aber vielleicht zu wenig; eine stärkere ist es nicht.
 plan-why-ranges = Röhren einer Art unterscheiden sich um etwa ein Drittel. Ein UV-Messgerät klärt das.
 # Only with: $heat_span
 plan-why-lamps = Wärmelampen mit gleich viel Watt können doppelt so verschieden sein. Diese braucht vielleicht { WATTS($heat_span, form: "range") }{ $larger_too ->
@@ -209,7 +210,10 @@ plan-tube = { $whose ->
       }
    *[other] hast du: nach ihren Messwerten
   }
-plan-tube-kind = T5 HO, { SHARE($strength, form: "given") }, { LENGTH($long) }{ $power ->
+plan-tube-kind = T5 HO, { SHARE($strength, form: "given") }{ $new_tube ->
+    [yes] {" "}oder schwächer
+   *[no] {""}
+  }, { LENGTH($long) }{ $power ->
     [none] {""}
    *[some] , { WATTS($power) }
   }

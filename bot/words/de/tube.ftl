@@ -6,7 +6,7 @@ tube-title = { $animal ->
   }
 
 ## Die Antwort in Kürze
-tube-named = T5 HO, { SHARE($strength, form: "given") }, { tubes-fixture }
+tube-named = T5 HO, { SHARE($strength, form: "given") } oder schwächer, { tubes-fixture }
 tube-head-too_near = Keine: { LENGTH($at) } ist zu nah.
 tube-head-no_tube = Keine T5-HO-Röhre passt in die Box.
 tube-head-keep_own = Behalte deine eigene Lampe.
@@ -39,7 +39,7 @@ tube-length-no_tube = { tube-range-no_tube }
 tube-own-gives = Deine Lampe: UV-Index { UVI($there) }, { $judged }.
 tube-do-higher = Häng sie höher oder senk den Platz.
 tube-do-longer-box = Am besten: eine längere Box.
-tube-do-distance = Frag distance, wo jede hängen muss.
+tube-do-distance = Frag card, wo jede hängen muss.
 tube-do-measure = Lampe aus, bis zum Rücken messen.
 tube-do-meter = Ziel am UV-Messgerät: { UVI($wanted, form: "range") }.
 tube-do-box = Nenn mir die Länge des Terrariums.
@@ -49,7 +49,7 @@ tube-why-too_near = { LENGTH($at) } ist für jede Röhre zu nah. Ein Tier, das s
 # Only with: $box_long
 tube-why-no_tube = Das Terrarium ist { LENGTH($box_long) } lang. Die kürzeste übliche T5-HO-Röhre misst { LENGTH($shortest) }.
 tube-why-keep_own = Deine Messwerte sagen über deine eigene Lampe mehr als ihre Klasse.
-tube-why-take = Zwei Röhren einer Klasse sind verschieden, darum nennt die Tabelle für jede einen Bereich. Die Klassen mit 6 % und 12 % kommen zuerst: Ihre Abstände sind am besten bekannt.
+tube-why-take = Zwei Röhren einer Stärke sind verschieden, darum nennt die Tabelle für jede einen Bereich. Eine schwächere als die gewählte ist dort sicher, gibt aber vielleicht zu wenig; eine stärkere ist es nicht. Stärken von 6 bis 12 % kommen zuerst: Ihre Abstände sind am besten bekannt.
 tube-why-all_weak = Auch die stärkste Klasse gibt dort zu wenig. Sie könnte näher hängen, aber nie näher als { LENGTH($nearest) }, oder unter einem gröberen Gitter.
 tube-why-all_strong = Auch die schwächste Klasse gibt dort zu viel. Jede muss weiter weg hängen.
 tube-why-none = Manche geben dort zu wenig, manche zu viel, und beim Rest ist es nicht zu sagen.
@@ -67,7 +67,7 @@ tube-step-higher = Häng die Röhre höher oder setz den Sonnenplatz tiefer, bis
 tube-step-longer-box = Am besten: eine längere Box. Ab etwa { LENGTH($least) } lässt die kürzeste Röhre ein schattiges Ende. Frag plan nach dem ganzen Aufbau.
 tube-step-other-kinds = Andere Arten, etwa eine Kompaktlampe, sind kurz genug, aber ihr UV kann ich nicht ausrechnen. Nimm so eine nur, wenn du sie mit einem UV-Messgerät auf Rückenhöhe messen kannst.
 tube-step-box = Wie lang ist das Terrarium? Frag noch einmal damit, etwa enclosure:{ LENGTH($example_box, units: "first") }, dann wähle ich auch die Länge.
-tube-step-distance = Frag distance mit einer Röhre von 12 % und einer von 6 %, dann siehst du, wo jede hängen muss.
+tube-step-distance = Frag card, dann siehst du, wo eine Röhre jeder Stärke hängen muss.
 tube-step-measure = Miss von der Unterseite der leuchtenden Röhre bis zum Rücken des Tieres am Sonnenplatz.
 tube-step-meter = Prüf es mit einem UV-Messgerät auf Rückenhöhe: { UVI($wanted, form: "range") } ist richtig. Miss nach jeder Änderung neu.
 

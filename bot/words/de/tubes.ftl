@@ -6,12 +6,16 @@ tubes-fixture = { $fixture ->
     [polished] polierter Reflektor
    *[plain] einfache Leuchte
   }
+tubes-strength = { $to_buy ->
+    [yes] { SHARE($strength, form: "given") } oder schwächer
+   *[no] { SHARE($strength, form: "given") }
+  }
 tubes-name = { $whose ->
     [yours] deine eigene Lampe, nach deinen Messwerten
     [groups] die Lampe der Gruppe, nach ihren Messwerten
    *[class] { $count ->
-        [one] T5 HO, { SHARE($strength, form: "given") }, { tubes-fixture }
-       *[other] { $count } × T5 HO, je { SHARE($strength, form: "given") }, { tubes-fixture }
+        [one] T5 HO, { tubes-strength }, { tubes-fixture }
+       *[other] { $count } × T5 HO, je { tubes-strength }, { tubes-fixture }
       }
   }
 tubes-kind-label = Art

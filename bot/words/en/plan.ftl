@@ -48,6 +48,7 @@ plan-tried-no_tube_short_enough = Not on the mesh: no usual tube is short enough
 plan-tried-too_short = Not on the mesh: the box is too short.
 plan-tried-air_too_warm = Not on the mesh: the box would get too warm.
 plan-tried-room_too_warm = Not on the mesh: the room is too warm.
+plan-why-strength = Your tube has another strength? Ask again with it, such as tube:10%. A weaker one is safe at that distance but may give too little, a stronger one is not.
 plan-why-ranges = Tubes of one kind differ by about a third. A UV meter settles it.
 # Only with: $heat_span
 plan-why-lamps = Heat lamps of one wattage differ twofold. This one may take { WATTS($heat_span, form: "range") }{ $larger_too ->
@@ -209,7 +210,10 @@ plan-tube = { $whose ->
       }
    *[other] you have it: by its readings
   }
-plan-tube-kind = T5 HO, { SHARE($strength, form: "given") }, { LENGTH($long) }{ $power ->
+plan-tube-kind = T5 HO, { SHARE($strength, form: "given") }{ $new_tube ->
+    [yes] {" "}or weaker
+   *[no] {""}
+  }, { LENGTH($long) }{ $power ->
     [none] {""}
    *[some] , { WATTS($power) }
   }

@@ -6,7 +6,7 @@ tube-title = { $animal ->
   }
 
 ## The answer in brief
-tube-named = T5 HO, { SHARE($strength, form: "given") }, { tubes-fixture }
+tube-named = T5 HO, { SHARE($strength, form: "given") } or weaker, { tubes-fixture }
 tube-head-too_near = No tube: { LENGTH($at) } is too close.
 tube-head-no_tube = No T5 HO tube fits into that box.
 tube-head-keep_own = Keep your own lamp.
@@ -39,7 +39,7 @@ tube-length-no_tube = { tube-range-no_tube }
 tube-own-gives = Your own lamp: UV index { UVI($there) }, { $judged }.
 tube-do-higher = Hang it higher, or lower the platform.
 tube-do-longer-box = Best: a longer box.
-tube-do-distance = Ask distance where each must hang.
+tube-do-distance = Ask card where each must hang.
 tube-do-measure = Lamp off, then measure to its back.
 tube-do-meter = A UV meter should show { UVI($wanted, form: "range") }.
 tube-do-box = Tell me how long the enclosure is.
@@ -49,7 +49,7 @@ tube-why-too_near = { LENGTH($at) } is too close for any tube. An animal that li
 # Only with: $box_long
 tube-why-no_tube = The enclosure is { LENGTH($box_long) } long. The shortest standard T5 HO tube is { LENGTH($shortest) }.
 tube-why-keep_own = Your readings tell more of your own lamp than its class does.
-tube-why-take = Two tubes of one class differ, so the table gives a range for each. The 6 % and 12 % classes come first, because their distances are best known.
+tube-why-take = Two tubes of one strength differ, so the table gives a range for each. A weaker one than I choose is safe there, but may give too little; a stronger one is not. Strengths from 6 to 12 % come first, because their distances are best known.
 tube-why-all_weak = Even the strongest class gives too little there. It could hang closer, but never closer than { LENGTH($nearest) }, or under a coarser screen.
 tube-why-all_strong = Even the weakest class gives too much there. Any of them has to hang farther away.
 tube-why-none = Some give too little there, some too much, and of the rest nobody can tell.
@@ -67,7 +67,7 @@ tube-step-higher = Hang the tube higher or lower the platform, until it is at le
 tube-step-longer-box = Best: a longer box. From about { LENGTH($least) } the shortest tube leaves a shady end. Ask plan for the whole set-up.
 tube-step-other-kinds = Other kinds, such as a compact lamp, are short enough, but I cannot work out their UV. Use one only where you can read it with a UV meter at the animal's back.
 tube-step-box = How long is the enclosure? Ask again with it, such as enclosure:{ LENGTH($example_box, units: "first") }, and I choose the length too.
-tube-step-distance = Ask distance with a 12 % and a 6 % tube to see where each must hang.
+tube-step-distance = Ask card to see where a tube of each strength must hang.
 tube-step-measure = Measure from the underside of the lit tube to the animal's back where it basks.
 tube-step-meter = Check with a UV meter at back height: { UVI($wanted, form: "range") } is right. Measure again after every change.
 

@@ -7,12 +7,16 @@ tubes-fixture = { $fixture ->
     [polished] polished reflector
    *[plain] plain fixture
   }
+tubes-strength = { $to_buy ->
+    [yes] { SHARE($strength, form: "given") } or weaker
+   *[no] { SHARE($strength, form: "given") }
+  }
 tubes-name = { $whose ->
     [yours] your own lamp, by your readings
     [groups] the group's own lamp, by its readings
    *[class] { $count ->
-        [one] T5 HO, { SHARE($strength, form: "given") }, { tubes-fixture }
-       *[other] { $count } × T5 HO, { SHARE($strength, form: "given") } each, { tubes-fixture }
+        [one] T5 HO, { tubes-strength }, { tubes-fixture }
+       *[other] { $count } × T5 HO, { tubes-strength } each, { tubes-fixture }
       }
   }
 tubes-kind-label = Kind

@@ -13,7 +13,7 @@ from calc.setup.changes import ChangeKind, Refusal, Way, plan_setup
 from calc.setup.light import Hanging, LightPlan, LightWish, candidates, plan_light, rank
 from calc.setup.plan import Plan, Request, plan_as_is
 from calc.setup.warmth import plan_warmth
-from calc.uv.lamp import FITTED_STRENGTHS_PERCENT, Fixture, Lamp
+from calc.uv.lamp import Fixture, Lamp, is_between_fitted
 from calc.uv.screen import FlatScreen
 from tests.calc.refused import Range, assert_ends_hold, assert_refused_beyond
 
@@ -66,11 +66,11 @@ def test_a_platform_is_no_longer_than_its_tube_and_begins_in_the_box(owned_m: fl
     assert (shelf.x0_m + shelf.x1_m) / 2.0 == pytest.approx(tube.x_m) == owned_m / 2.0
 
 
-def test_a_fitted_class_goes_before_one_that_is_not_at_the_same_distance() -> None:
+def test_a_strength_within_the_fit_goes_before_one_outside_at_the_same_distance() -> None:
     plan = planned(candidates(0.819, 12.0, Fixture.POLISHED))
-    fitted, other = (replace(plan, lamp=Lamp(s, Fixture.POLISHED, 0.819)) for s in (12.0, 9.0))
-    assert 12.0 in FITTED_STRENGTHS_PERCENT
-    assert 9.0 not in FITTED_STRENGTHS_PERCENT
+    fitted, other = (replace(plan, lamp=Lamp(s, Fixture.POLISHED, 0.819)) for s in (9.0, 4.0))
+    assert is_between_fitted(9.0)
+    assert not is_between_fitted(4.0)
     assert rank(fitted) < rank(other)
 
 

@@ -138,7 +138,7 @@ def test_a_denser_screen_brings_the_tube_nearer() -> None:
 
 
 def test_a_box_that_is_too_low_tells_the_height_from_which_it_works() -> None:
-    asked = wish(0.25, Lid.FULL_MESH)
+    asked = wish(0.23, Lid.FULL_MESH)
     refused = plan_light(candidates(LIT_M), OVER, asked)
     assert isinstance(refused, Refused)
     assert refused.obstacle is Obstacle.TOO_LOW

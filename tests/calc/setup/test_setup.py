@@ -147,7 +147,7 @@ def test_a_tube_is_half_to_two_thirds_where_one_is_sold() -> None:
     ("request_given", "obstacle", "way"),
     [
         (
-            dragon(replace(MESHED, height_m=0.25)),
+            dragon(replace(MESHED, height_m=0.23)),
             Obstacle.TOO_LOW,
             ChangeKind.TALLER_BOX,
         ),
@@ -218,7 +218,7 @@ def test_two_changes_are_told_where_no_single_one_is_enough() -> None:
 
 
 def test_a_box_of_the_size_that_a_refusal_names_can_be_done() -> None:
-    low = dragon(replace(MESHED, height_m=0.25))
+    low = dragon(replace(MESHED, height_m=0.23))
     found = plan_setup(low)
     assert isinstance(found, Refusal)
     taller = next(w for w in found.ways if w.changes[0].kind is ChangeKind.TALLER_BOX)

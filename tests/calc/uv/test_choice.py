@@ -1,12 +1,20 @@
 """Which tube suits: rows in order, and lengths for enclosures."""
 
+from itertools import pairwise
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.judgement import judge_value
 from calc.quantities import Quantity
-from calc.uv.choice import CLASS_STRENGTHS_PERCENT, LengthFit, suits, tube_length_for
+from calc.uv.choice import (
+    STRENGTHS_PERCENT,
+    LengthFit,
+    strengths_and_fixtures,
+    suits,
+    tube_length_for,
+)
 from calc.uv.distances import uvi_by_length
 from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lengths import length_of_tube
@@ -18,7 +26,7 @@ from calc.validity import OutsideModelError
 def test_every_class_stands_in_the_list_in_both_fixtures() -> None:
     rows = suits(0.4, NoScreen(), 3.0, 5.0)
     assert {(r.strength_percent, r.fixture) for r in rows} == {
-        (strength, fixture) for strength in CLASS_STRENGTHS_PERCENT for fixture in Fixture
+        (strength, fixture) for strength in STRENGTHS_PERCENT for fixture in Fixture
     }
 
 
@@ -101,3 +109,9 @@ def test_an_enclosure_beyond_the_longest_tube_hears_of_the_longest() -> None:
 def test_an_enclosure_outside_the_model_is_refused(length: float) -> None:
     with pytest.raises(OutsideModelError):
         tube_length_for(length)
+
+
+def test_strengths_step_evenly_so_that_a_label_always_has_one_near_by() -> None:
+    steps = {b - a for a, b in pairwise(STRENGTHS_PERCENT)}
+    assert steps == {2.0}
+    assert {s for s, _ in strengths_and_fixtures()} == {6.0, 8.0, 10.0, 12.0}
