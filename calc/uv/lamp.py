@@ -193,6 +193,8 @@ def of_length(lamp: Lamp, length: TubeLength) -> Lamp:
 
 def side_by_side(lamp: Lamp, count: int, gap_m: float) -> Lamp:
     """Return a lamp as one of ``count`` equal ones, ``gap_m`` [m] from middle to middle."""
+    if (count, gap_m) == (lamp.count, lamp.gap_m):
+        return lamp
     others = tuple(replace(other, count=count, gap_m=gap_m) for other in lamp.may_be)
     return replace(lamp, count=count, gap_m=gap_m, may_be=others)
 
