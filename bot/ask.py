@@ -131,7 +131,7 @@ class Understood:
                 "units": self.context.units.value,
                 "rows": rows,
                 "assumed": (*reply.assumed, *assumed),
-                "opened": reply.opened or self.command.shown_open,
+                "opened": reply.opened or self.command.shown_open(self.given),
             }
         )
 

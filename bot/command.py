@@ -1,6 +1,6 @@
 """What a question is to the fronts: its name, its model, its answer, its examples."""
 
-from collections.abc import Awaitable, Callable, Mapping, Sequence
+from collections.abc import Awaitable, Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Literal
 
@@ -55,7 +55,8 @@ class Command:
     one in free words has ``route``, which says what question was meant or replies at once, and
     ``lacks``, which asks for what that question still needs. ``form``: where a front has forms,
     the question asked with nothing opens one. ``deletes``: where a front has buttons, it asks
-    once more before this is done. ``opens`` are the parts that are the answer itself.
+    once more before this is done. ``opens`` are the parts that are the answer itself, but where
+    the option ``one_part`` asks for less.
     """
 
     name: str
@@ -72,11 +73,13 @@ class Command:
     form: bool = False
     deletes: bool = False
     opens: tuple[PartName, ...] = ()
+    one_part: str = ""
 
-    @property
-    def shown_open(self) -> tuple[PartName, ...]:
+    def shown_open(self, given: Collection[str]) -> tuple[PartName, ...]:
         """Return the parts that are the answer itself: all of one about saved data.
 
         Such an answer is short, and no button may ask the question again, which would save twice.
         """
+        if self.one_part and self.one_part in given:
+            return ()
         return self.opens or (tuple(PartName) if self.stored else ())

@@ -12,7 +12,7 @@ from bot.preferences import LANGUAGES, Language, Preferences
 from bot.render.post import render_post
 
 # What is itself the answer, such as a page or a list, is as long as it is.
-EXAMPLES = [e for c in COMMANDS if not c.shown_open for e in c.examples]
+EXAMPLES = [e for c in COMMANDS if not c.shown_open(()) for e in c.examples]
 HAZARDS = ["the lamp is smoking", "my gecko got a burn", "is a red bulb ok at night"]
 # Typed with mistakes, with nothing, of what is not known.
 MISTAKEN = [

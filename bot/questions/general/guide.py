@@ -208,4 +208,5 @@ GUIDE = Command(
     examples=("guide", "guide screens"),
     positional="page",
     opens=tuple(PartName),
+    one_part="part",
 )
