@@ -53,8 +53,8 @@ _JOINED = re.compile(r"[ \t]*[-–'’&]?[ \t]*\Z")
 # A name may be turned round: chameleon (veiled); python, carpet.
 _TURNED = re.compile(r"[ \t]*[-:=/(,]?[ \t]*\Z")
 _IN_FRONT = re.compile(r"(?:[ \t]+|[ \t]*-[ \t]*)\Z")
-# A royal needs heat; a royal mess.
-_ARTICLES = frozenset(("a", "an"))
+# A royal needs heat, a royal mess; do royals need it, I do monitor it.
+_ARTICLES = frozenset(("a", "an", "do", "does"))
 _HEAD = re.compile(r"[,.;:!?()\n/|]\s*\Z")
 _PARTED = re.compile(r"[ \t]*(?:[,.;:!?()\n/|+*=]|-[ \t]|\Z)")
 _SHORTEST_PIECE = 3

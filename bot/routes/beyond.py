@@ -16,6 +16,7 @@ _WHERE_TO_BUY = (
 )
 # What a seller says may be asked about.
 _ADVISED = r"\b(?:shops?|stores?)\b.{0,16}\b(?:says?|said|told|tells?|claims?|gave|recommend\w*)\b"
+_NO_BRANDS = r"\bno (?:brands?|shops?|prices?)\b"
 _OTHER = (
     (
         r"\b(?:eats?|eating|feed\w*|fed|food|foods|diet|crickets?|roach\w*|dubias?|mealworms?|worms?"
@@ -47,7 +48,7 @@ _ON_TOPIC = (
 
 def is_beyond(asked: Asked) -> bool:
     """Say whether the words ask what is not for this bot."""
-    if asked.says(_WHERE_TO_BUY) and not asked.says(_ADVISED):
+    if asked.says(_WHERE_TO_BUY) and not (asked.says(_ADVISED) or asked.says(_NO_BRANDS)):
         return True
     if asked.uv or asked.warmth or asked.says(_ON_TOPIC):
         return False

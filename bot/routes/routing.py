@@ -13,6 +13,7 @@ from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.glossary import glossed
 from bot.language.hearing import Ask, FactName
+from bot.language.hearing.facts import LampKind
 from bot.language.normal import normalise
 from bot.layered import Layered
 from bot.preferences import Context
@@ -38,6 +39,10 @@ from bot.routes.rules import fitting
 __all__ = ["asked_in", "lacking_reply", "route"]
 
 _FEWEST_FACTS = 2
+# Lamps that give UV and no warmth worth asking about.
+_OF_UV_ALONE = frozenset(
+    (LampKind.T5_HO, LampKind.T5, LampKind.T8, LampKind.COMPACT, LampKind.UV_LED)
+)
 # A question stands at the beginning or the end of what is told; the rules look at no more of it.
 _MOST_AN_END = 300
 _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen, bearded dragon"
@@ -190,7 +195,8 @@ def _to_page(slug: str, asked: Asked) -> Routed:
 def _told_much(asked: Asked) -> str:
     """Return the question of who asked none but told a tube and its place, or a set-up."""
     told = asked.told
-    if tube_at_a_place(asked) and not (asked.warmth or told.reflector or told.screen):
+    heats = any(lamp.value not in _OF_UV_ALONE for lamp in told.lamps)
+    if tube_at_a_place(asked) and not (asked.warmth or told.size or heats):
         return "uvi"
     if len(told.facts) - bool(told.animal) < _FEWEST_FACTS and not asked.warmth:
         return ""
