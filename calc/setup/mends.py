@@ -101,11 +101,12 @@ def mends_for(
     if light is not None:
         found.append(light)
         now, state = light.room, light.met
-    if not _is_safe(state):
-        # Nothing is built on a light that is likely too strong, but a hide is always right.
-        return (*found, *(mend for mend in _shade(now, state, others=False) if mend.hide))
-    found += _shade(now, state, others=nothing_owned)
-    heat = _heat(now, state)
+    # Nothing is built on a light that is likely too strong, but a hide is always right.
+    built_on = _is_safe(state)
+    if state.shade not in _SHADED:
+        found.append(Mend((MendKind.HIDE,), now, state, state.weakest))
+        found += _shade(now, state, others=nothing_owned) if built_on else ()
+    heat = _heat(now, state) if built_on else None
     return (*found, heat) if heat else tuple(found)
 
 
@@ -166,7 +167,7 @@ def _by_ease(room: Room, met: Patches, highest_m: float, *, others: bool) -> Ite
     exchanged = list(_exchanged(room))
     yield able(exchanged)
     yield list(_lengths(room, lambda lit_m: lit_m != room.tubes[0].lamp.lit_length_m))
-    one_more = range(len(room.tubes) + 1, min(len(room.tubes) + 1, MOST_TUBES) + 1)
+    one_more = range(len(room.tubes) + 1, MOST_TUBES + 1)[:1]
     yield able(list(_counts(room, one_more, MendKind.MORE_TUBES)))
     yield moved(exchanged)
     # At last everything at once: one tube, of each class, over a platform right under it.
@@ -260,10 +261,7 @@ def _lengths(room: Room, wanted: Callable[[float], bool]) -> Iterator[_Try]:
 
 
 def _shade(room: Room, met: Patches, *, others: bool) -> Iterator[Mend]:
-    """Yield a hide at the weakest place, and what leaves shade without one."""
-    if met.shade in _SHADED:
-        return
-    yield Mend((MendKind.HIDE,), room, met, met.weakest)
+    """Yield what leaves shade without a hide."""
     lit_m = room.tubes[0].lamp.lit_length_m
     tries = list(_to_warm_end(room))
     tries += _lengths(room, lambda other_m: other_m < lit_m) if others else ()
@@ -285,13 +283,15 @@ def _to_warm_end(room: Room) -> Iterator[_Try]:
 
 def _heat(room: Room, met: Patches) -> Mend | None:
     """Return the heat lamp over the middle of the platform, where that brings it into the UV."""
-    if room.heat is None or met.heat_in_range is None or met.overlap is Overlap.TOGETHER:
+    if room.heat is None or met.overlap is Overlap.TOGETHER:
         return None
     x_m, y_m = room.platform.middle_m
     moved = replace(room, heat=replace(room.heat, x_m=x_m, y_m=y_m))
     found = moved.met(_CELLS)
-    if found.heat_in_range is None:
-        return None
-    if found.heat_in_range.best - met.heat_in_range.best < _BETTER:
+    if _heat_share(found) - _heat_share(met) < _BETTER:
         return None
     return Mend((MendKind.HEAT_LAMP,), moved, found)
+
+
+def _heat_share(met: Patches) -> float:
+    return met.heat_in_range.best if met.heat_in_range else 0.0

@@ -80,11 +80,16 @@ class Room:
 
     def with_platform(self, x_m: float, y_m: float, top_m: float) -> "Room":
         """Return the room with its platform elsewhere, middle and top [m]; the heat goes along."""
-        old = self.platform
+        old, box = self.platform, self.box
         x_old, y_old = old.middle_m
         by_x, by_y = x_m - x_old, y_m - y_old
+        # One that touches a wall is not past it by what rounding leaves.
         platform = Platform(
-            old.x0_m + by_x, old.x1_m + by_x, old.y0_m + by_y, old.y1_m + by_y, top_m
+            max(old.x0_m + by_x, 0.0),
+            min(old.x1_m + by_x, box.length_m),
+            max(old.y0_m + by_y, 0.0),
+            min(old.y1_m + by_y, box.depth_m),
+            top_m,
         )
         heat = self.heat
         if heat is not None:
