@@ -24,7 +24,7 @@ def planned_set_up(
     stand: StandKind,
     *,
     in_water: bool,
-    unchecked: bool = False,
+    unchecked: bool,
 ) -> SetUp:
     """Return the set-up of a plan: nothing was read yet, the UV is worked out and judged.
 

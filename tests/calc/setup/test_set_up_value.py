@@ -38,7 +38,7 @@ REQUEST = Request(animals()["bearded-dragon"], BOX, 3.0, 5.0, 0.05, 0.4, 21.0)
 def planned(request: Request = REQUEST) -> SetUp:
     found = plan_as_is(request)
     assert isinstance(found, Plan)
-    return planned_set_up(found, request, BACK, StandKind.PLATFORM, in_water=False)
+    return planned_set_up(found, request, BACK, StandKind.PLATFORM, in_water=False, unchecked=False)
 
 
 def test_a_plan_is_whole_and_frozen() -> None:
