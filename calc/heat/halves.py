@@ -102,8 +102,6 @@ class Halves:
     def watts(self, cool_rise_k: float, spot: Spot) -> float:
         """Return the heat [W] that holds the cool half so far over the room."""
         cool_w = self.loss_w(cool_rise_k)
-        if spot is Spot.MIDDLE or cool_w <= 0.0:
-            return 2.0 * cool_w
 
         def too_much(watts: float) -> float:
             warm = self.warm_rise_k(cool_rise_k, spot.value * watts)

@@ -69,8 +69,9 @@ class _Now:
     cool_c: float
     low_c: float
     high_c: float
+    is_high: bool
     around: Surroundings
-    held: tuple[Enclosure, float] | None
+    held: tuple[Enclosure, float] | None = None
 
     @property
     def rise_k(self) -> float:
@@ -132,8 +133,8 @@ def heat_changes(cool: Finding, animal: Animal, around: Surroundings) -> tuple[H
     if judged is None or not (cool.is_low or cool.is_high):
         return ()
     low, high = judged.low, judged.high
-    now = _Now(cool.reading_c, low, high, around, None)
-    too_hot = cool.is_high and around.room_c >= high
+    now = _Now(cool.reading_c, low, high, cool.is_high, around)
+    too_hot = now.is_high and around.room_c >= high
     # No lamp and no lid makes a box cooler than its room.
     if too_hot or not _LEAST_RISE_K <= now.rise_k <= MOST_RISE_K:
         return tuple(_kept(now, _room(now), animal))
@@ -142,7 +143,7 @@ def heat_changes(cool: Finding, animal: Animal, around: Surroundings) -> tuple[H
         if box is not None:
             need = watts_to_hold(box, now.cool_c, around.room_c, Spot.WARM_END)
             now = replace(now, held=(box, need.total_w.best))
-        tries = _COOLER if cool.is_high else _WARMER
+        tries = _COOLER if now.is_high else _WARMER
         return tuple(_kept(now, (one for way in tries for one in way(now)), animal))
     except OutsideModelError:
         return ()
@@ -153,23 +154,19 @@ def _kept(now: _Now, tried: Iterator[_Tried], animal: Animal) -> Iterator[HeatCh
     limits = limits_of(animal)
     for step, cool_c, amount in tried:
         change = cool_c - now.cool_c
-        ends = sorted(now.cool_c + change * f for f in (1.0 / MODEL_DOUBT.factor, 1.0))
         far = now.cool_c + change * MODEL_DOUBT.factor
-        found = Estimate(min(*ends, far), cool_c, max(*ends, far))
-        beyond = found.high if change > 0.0 else found.low
-        if passed(limits, Met(coolest_air_c=beyond)):
-            continue
-        yield HeatChange(
-            step, found, judge_value(Quantity.COOL_AIR, found, now.low_c, now.high_c), amount
-        )
+        low, high = sorted((now.cool_c + change / MODEL_DOUBT.factor, far))
+        found = Estimate(low, cool_c, high)
+        if not passed(limits, Met(coolest_air_c=far)):
+            judged = judge_value(Quantity.COOL_AIR, found, now.low_c, now.high_c)
+            yield HeatChange(step, found, judged, amount)
 
 
 def _room(now: _Now) -> Iterator[_Tried]:
     """Another room moves the whole box with it, about degree by degree."""
-    is_high = now.cool_c > now.high_c
     rise = max(now.rise_k, 0.0)
-    room = (now.high_c if is_high else now.low_c) - rise
-    step = Step.COOLER_ROOM if is_high else Step.WARMER_ROOM
+    room = (now.high_c if now.is_high else now.low_c) - rise
+    step = Step.COOLER_ROOM if now.is_high else Step.WARMER_ROOM
     if _COOLEST_ROOM_C <= room <= _WARMEST_ROOM_C:
         yield step, room + rise, room
 

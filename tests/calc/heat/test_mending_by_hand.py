@@ -11,6 +11,7 @@ from calc.heat.mending import HeatChange, Surroundings, heat_changes
 from calc.heat.readings import finding_for
 from calc.heat.steps import Step
 from calc.heat.wattages import steps_sold
+from calc.limits import Met, limits_of, passed
 from calc.quantities import Quantity
 
 DRAGON = animals()["bearded-dragon"]
@@ -64,27 +65,36 @@ def test_a_room_is_changed_by_as_much_as_the_cool_end_is_off() -> None:
 
 
 @pytest.mark.parametrize(
-    ("cool_c", "room_c", "step", "told"),
+    ("wanted", "cool_c", "room_c", "step", "amount"),
     [
-        # The room would be 16 °C and a little less; 30 °C and a little more.
-        (HIGH + 4.0, 20.01, Step.COOLER_ROOM, True),
-        (HIGH + 4.0, 19.99, Step.COOLER_ROOM, False),
-        (LOW - 4.0, 25.9, Step.WARMER_ROOM, True),
-        (LOW - 2.0, 29.0, Step.WARMER_ROOM, True),
+        # 16 °C and 30 °C are rooms to ask for; half a degree beyond is none.
+        ((24.0, 28.0), 32.0, 20.0, Step.COOLER_ROOM, 16.0),
+        ((24.0, 28.0), 32.0, 19.5, Step.COOLER_ROOM, None),
+        ((30.0, 34.0), 26.0, 26.0, Step.WARMER_ROOM, 30.0),
+        ((30.0, 34.0), 26.0, 25.5, Step.WARMER_ROOM, 29.5),
+        ((30.5, 34.0), 26.0, 26.0, Step.WARMER_ROOM, None),
+        # Where the cool end is below its room, the room is made what is wanted.
+        ((24.0, 28.0), 20.0, 21.0, Step.WARMER_ROOM, 24.0),
     ],
 )
-def test_no_room_is_sent_below_16_degrees(
-    cool_c: float, room_c: float, step: Step, told: bool
+def test_no_room_is_sent_below_16_degrees_or_above_30(
+    wanted: tuple[float, float], cool_c: float, room_c: float, step: Step, amount: float | None
 ) -> None:
-    assert (step in changed(cool_c, room_c)) is told
+    assert DRAGON.cool_air_c is not None
+    target = replace(DRAGON.cool_air_c, low=wanted[0], high=wanted[1])
+    animal = replace(DRAGON, cool_air_c=target)
+    finding = finding_for(Quantity.COOL_AIR, cool_c, animal)
+    found = {one.step: one for one in heat_changes(finding, animal, Surroundings(room_c))}
+    assert (found[step].amount if step in found else None) == amount
 
 
 def test_a_cool_end_no_warmer_than_its_room_tells_nothing_of_the_lamp() -> None:
-    for room, told in ((21.51, False), (21.4, True), (25.0, False)):
+    for room, told in ((21.51, False), (21.5, True), (25.0, False)):
         assert (Step.MORE_POWER in changed(22.0, room, None, 20.0)) is told, room
     for room, told in ((HIGH, False), (HIGH - 0.1, True)):
         assert (Step.LESS_POWER in changed(31.0, room)) is told, room
     # More than 40 K over its room is beyond the model.
+    assert Step.LESS_POWER in changed(45.0, 5.0)
     assert Step.LESS_POWER not in changed(45.1, 5.0)
 
 
@@ -148,6 +158,21 @@ def test_of_the_lids_the_first_that_is_enough_is_told_else_the_last() -> None:
     assert Step.MORE_AIR not in changed(32.0, 21.0, meshed, 100.0)
     assert Step.MORE_AIR in changed(32.0, 21.0, partly, 100.0)
     assert Step.LESS_AIR not in changed(22.0, 20.0, BOX, 75.0)
+    # From full mesh half of it closed is enough for a box that lacks a little.
+    assert changed(23.0, 15.0, meshed, 75.0)[Step.LESS_AIR].amount == Lid.PART_MESH.value
+    assert changed(22.0, 20.0, partly, 75.0)[Step.LESS_AIR].amount == Lid.SOLID.value
+
+
+def test_a_change_that_may_pass_a_limit_is_left_out_and_no_other() -> None:
+    """150 W in place of 40 would be right, but past a limit if it does a third more than that."""
+    found = changed(15.0, 10.0, BOX, 40.0)
+    assert list(found) == [Step.MOVE_LAMP_INWARD, Step.SECOND_WEAKER_LAMP, Step.WARMER_ROOM]
+    heat = watts_to_hold(BOX, 15.0, 10.0, Spot.WARM_END).total_w.best
+    right = likely_cool_end(BOX, heat * 150.0 / 40.0, 10.0, Spot.WARM_END)
+    assert LOW < right < HIGH
+    limits = limits_of(DRAGON)
+    assert not passed(limits, Met(coolest_air_c=right))
+    assert passed(limits, Met(coolest_air_c=15.0 + (right - 15.0) * 1.35))
 
 
 def test_the_weakest_lamp_there_is_has_no_weaker_one() -> None:

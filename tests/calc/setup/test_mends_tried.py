@@ -210,7 +210,8 @@ def test_by_readings_any_length_may_be_the_one_that_gives_most() -> None:
     ("tube_m", "middle_m"),
     [
         ((0.6, 0.3), (0.6, 0.3)),
-        ((0.6, 0.2), (0.6, 0.2)),
+        ((0.25, 0.35), (0.25, 0.35)),
+        ((0.2, 0.4), (0.2, 0.4)),
         ((0.06, 0.07), (0.15, 0.1)),
         ((1.14, 0.53), (1.05, 0.5)),
         # Right under it, or a centimetre beside: nothing to move.
