@@ -12,11 +12,8 @@ from collections.abc import Hashable, Iterable
 from dataclasses import dataclass, field
 from enum import Enum, auto
 from math import erf, exp, log, sqrt
-from typing import TypeVar
 
-import numpy as np
-from numpy.typing import NDArray
-
+from calc.shape.line import Real
 from calc.uncertainty import Estimate
 
 __all__ = [
@@ -38,9 +35,6 @@ NINE_IN_TEN = 1.645
 _MOST_SKEW = 1.0
 # What rounding leaves of shares that cancel.
 _NO_POWER = 1e-9
-
-
-Real = TypeVar("Real", float, NDArray[np.float64])
 
 Moments = tuple[float, float, float]
 """Mean, variance and third central moment of a logarithm."""
@@ -237,8 +231,8 @@ def combine(effects: Iterable[Effect]) -> Whole:
     for effect in effects:
         thing = effect.unknown.name, effect.unknown.about
         before = of_thing.get(thing)
-        power = effect.power + (before.power if before else 0.0)
-        of_thing[thing] = Effect(effect.unknown, power) if before else effect
+        power = before.power + effect.power if before else effect.power
+        of_thing[thing] = Effect(effect.unknown, power)
     kept = tuple(effect for effect in of_thing.values() if abs(effect.power) > _NO_POWER)
     mean = variance = third = 0.0
     for effect in kept:
@@ -261,7 +255,7 @@ def _central(first: float, second: float, third: float) -> Moments:
 
 def _z_of(chance: float) -> float:
     """Return the normal deviate of a chance [1]; the two ends of a range are written down."""
-    ends = {0.05: -NINE_IN_TEN, 0.5: 0.0, 0.95: NINE_IN_TEN}
+    ends = {0.05: -NINE_IN_TEN, 0.95: NINE_IN_TEN}
     if chance in ends:
         return ends[chance]
     from statistics import NormalDist

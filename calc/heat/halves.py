@@ -70,10 +70,9 @@ class Halves:
 
     def air_w(self, rise_k: float) -> float:
         """Return what one half loses with the air that leaves [W]."""
-        if rise_k <= 0.0:
-            return 0.0
-        through = self.through_w2_k / (self.room_c + rise_k + KELVIN)
-        return sqrt(rise_k * (through + self.over_lid_w2_k)) * rise_k / 2.0
+        rise = max(rise_k, 0.0)
+        through = self.through_w2_k / (self.room_c + rise + KELVIN)
+        return sqrt(rise * (through + self.over_lid_w2_k)) * rise / 2.0
 
     def loss_w(self, rise_k: float) -> float:
         """Return what one half loses in all [W]."""
@@ -81,9 +80,7 @@ class Halves:
 
     def apart_k(self, across_w: float) -> float:
         """Return how much warmer the warm half is where so much [W] flows over to the cool one."""
-        if across_w <= 0.0:
-            return 0.0
-        return float((across_w / self.over_w_k) ** (2.0 / 3.0))
+        return float((max(across_w, 0.0) / self.over_w_k) ** (2.0 / 3.0))
 
     def warm_rise_k(self, cool_rise_k: float, to_cool_w: float) -> float:
         """Return the rise of the warm half from that of the cool one and the heat it is given."""
@@ -122,7 +119,7 @@ class Halves:
             check("heat inside", watts, 0.0, self.watts(MOST_RISE_K, spot), "W")
             cool = MOST_RISE_K
         else:
-            cool = rising_root(too_much, 0.0, MOST_RISE_K) if watts > 0.0 else 0.0
+            cool = rising_root(too_much, 0.0, MOST_RISE_K)
         return cool, self.warm_rise_k(cool, to_cool_w)
 
 

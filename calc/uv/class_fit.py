@@ -21,7 +21,6 @@ __all__ = [
     "ClassFit",
     "End",
     "class_of_length",
-    "fit_class",
 ]
 
 ASSUMED_LIT_M = 0.519
@@ -31,11 +30,8 @@ An assumption, not a finding: of the standard lengths it gives the largest const
 rather taken as too strong than as too weak. Source: uv_rules_length.
 """
 
-_NINE_IN_TEN = 1.645
 _INCH_M = 0.0254
 _STRONG_PERCENT = 12.0
-_ROUNDS = 60
-_STILL = 1e-12
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,78 +63,25 @@ ENDS = tuple(
 
 @dataclass(frozen=True, slots=True)
 class ClassFit:
-    """Constant [UVI m], plain over polished [1], share of the screen [1], lit length [m].
+    """Constant [UVI m], plain over polished [1], share of the screen [1].
 
     ``covariance`` is that of their logarithms, in this order; ``scatter`` one standard deviation
-    of the twelve ends' logarithms about the fit. A length that was given has no variance.
+    of the twelve ends' logarithms about the fit.
     """
 
     constant_uvi_m: float
     plain: float
     screen: float
-    lit_length_m: float
     covariance: NDArray[np.float64]
     scatter: float
-
-    def factor(self, index: int) -> float:
-        """Return the factor [1] about one of the four that holds nine in ten."""
-        return exp(_NINE_IN_TEN * float(self.covariance[index, index]) ** 0.5)
-
-
-def fit_class(assumed_lit_m: float | None = None, factor: float | None = None) -> ClassFit:
-    """Fit constant, plain, screen and length together to the twelve ends.
-
-    ln UVI = ln C + ln(strength) + plain ln p + screened ln s + ln g(d, L), least squares of
-    logarithms; an assumed length joins as one more row, ln L about it with ln(factor)/1.645
-
-    Parameters
-    ----------
-    assumed_lit_m : lit length that is assumed [m], 0.1 to 1.6; None: the ends alone
-    factor : nine in ten lie within it [1], above 1; None with no assumed length
-
-    Returns
-    -------
-    ClassFit
-        Values and the covariance of their logarithms.
-
-    Notes
-    -----
-    The twelve ends say little about the length. Alone they put it at 0.38 m, shorter than any
-    standard tube, within a factor 1.6 at nine in ten if they were twelve things apart; but they
-    are six pairs, rounded to two inches. At 0.40, 0.52 and 0.82 m they scatter by 10, 11 and
-    14 %, and no row names a length. So a typical length, with its spread, is an assumption.
-    Source: uv_distance_rows; uv_rules_length; keitz1971.
-
-    Examples
-    --------
-    >>> alone = fit_class()
-    >>> round(alone.lit_length_m, 2), round(alone.factor(3), 1)
-    (0.38, 1.6)
-    """
-    if (assumed_lit_m is None) != (factor is None):
-        raise ValueError("a length is assumed with its factor, or neither")
-    weight = 0.0
-    if assumed_lit_m is not None and factor is not None:
-        check("lit length", assumed_lit_m, 0.1, 1.6, "m")
-        check("factor", factor, 1.0 + 1e-9, 100.0, "")
-        weight = _NINE_IN_TEN / log(factor)
-    start = log(assumed_lit_m or ASSUMED_LIT_M)
-    at = np.array([*_solved(exp(start)), start])
-    for _ in range(_ROUNDS):
-        step, scatter, squared = _step(at, start, weight)
-        at = at + step
-        if float(np.max(np.abs(step))) < _STILL:
-            break
-    constant, plain, screen, length = (float(value) for value in np.exp(at))
-    covariance = np.asarray(np.linalg.inv(squared), dtype=np.float64)
-    return ClassFit(constant, plain, screen, length, covariance, scatter)
 
 
 @cache
 def class_of_length(lit_length_m: float) -> ClassFit:
     """Return the class as the twelve ends give it where they were read under a known length.
 
-    As ``fit_class``, with L given
+    ln UVI = ln C + ln(strength) + plain ln p + screened ln s + ln g(d, L), least squares of
+    logarithms
 
     Parameters
     ----------
@@ -147,11 +90,14 @@ def class_of_length(lit_length_m: float) -> ClassFit:
     Returns
     -------
     ClassFit
-        Constant [UVI m], plain [1], screen [1]; no variance of the length.
+        Constant [UVI m], plain [1], screen [1].
 
     Notes
     -----
-    The longer the tubes behind the rows, the smaller the constant for each metre of tube.
+    The longer the tubes behind the rows, the smaller the constant for each metre of tube. The
+    twelve ends say little about that length: left free it is 0.38 m, shorter than any standard
+    tube, within a factor 1.6 at nine in ten if they were twelve things apart; but they are six
+    pairs, rounded to two inches. So a typical length, with its spread, is an assumption.
     Source: uv_distance_rows; keitz1971.
 
     Examples
@@ -164,10 +110,9 @@ def class_of_length(lit_length_m: float) -> ClassFit:
     solved = _solved(lit_length_m)
     left = _logs(lit_length_m) - design @ solved
     variance = float(left @ left) / (len(ENDS) - 3)
-    covariance = np.zeros((4, 4))
-    covariance[:3, :3] = variance * np.linalg.inv(design.T @ design)
+    covariance = variance * np.asarray(np.linalg.inv(design.T @ design))
     constant, plain, screen = (exp(value) for value in solved)
-    return ClassFit(constant, plain, screen, lit_length_m, covariance, variance**0.5)
+    return ClassFit(constant, plain, screen, covariance, variance**0.5)
 
 
 def _design() -> NDArray[np.float64]:
@@ -183,25 +128,3 @@ def _logs(lit_length_m: float) -> NDArray[np.float64]:
 
 def _solved(lit_length_m: float) -> NDArray[np.float64]:
     return np.asarray(np.linalg.lstsq(_design(), _logs(lit_length_m), rcond=None)[0])
-
-
-def _step(
-    at: NDArray[np.float64], start: float, weight: float
-) -> tuple[NDArray[np.float64], float, NDArray[np.float64]]:
-    """Return a Gauss-Newton step, the scatter, and the inverse of the covariance."""
-    length = exp(float(at[3]))
-    growth = [_growth(e.distance_m, length) for e in ENDS]
-    design = np.column_stack([_design(), growth])
-    left = _logs(length) - _design() @ at[:3]
-    scatter = (float(left @ left) / (len(ENDS) - 4)) ** 0.5
-    squared = design.T @ design / scatter**2
-    pull = design.T @ left / scatter**2
-    squared[3, 3] += weight**2
-    pull[3] += weight**2 * (start - float(at[3]))
-    return np.linalg.solve(squared, pull), scatter, squared
-
-
-def _growth(distance_m: float, lit_length_m: float) -> float:
-    """Return d ln g/d ln L under the middle of a tube."""
-    u = lit_length_m / 2.0 / distance_m
-    return 2.0 * u / (1.0 + u * u) ** 2 / (distance_m * line_shape(distance_m, lit_length_m))

@@ -29,8 +29,9 @@ def test_the_ends_of_the_model_are_named_and_held() -> None:
         watts_to_hold(BOX, 45.01, 5.0)
     assert watts_to_hold(BOX, 45.0, 5.0).total_w.best > 0.0
     for cool in (ROOM - 0.01, 50.01):
-        with pytest.raises(OutsideModelError, match="air inside"):
+        with pytest.raises(OutsideModelError, match=r"^air inside") as refused:
             second_heater(BOX, cool, ROOM, 50.0, Spot.WARM_END)
+        assert (refused.value.low, refused.value.high, refused.value.unit) == (ROOM, 50.0, "degC")
 
 
 @pytest.mark.parametrize("rise", [0.5, 4.0, 12.0])
@@ -93,6 +94,16 @@ def test_a_second_heater_in_the_middle_shares_its_heat(spot: Spot) -> None:
     assert HALVES.loss_w(cool) + HALVES.loss_w(warm) == pytest.approx(first + more)
     # Nothing there yet: all of it comes from the middle.
     assert HALVES.more_w(7.0, 0.0, spot) == pytest.approx(HALVES.watts(7.0, Spot.MIDDLE))
+
+
+@pytest.mark.parametrize("watts", [1e-3, 0.3, 0.9])
+def test_the_least_heat_makes_the_least_rise(watts: float) -> None:
+    cool, warm = HALVES.rises_k(watts, Spot.WARM_END)
+    assert 0.0 < cool < warm
+    assert HALVES.loss_w(cool) + HALVES.loss_w(warm) == pytest.approx(watts)
+    assert HALVES.watts(cool, Spot.WARM_END) == pytest.approx(watts)
+    more = HALVES.rises_k(20.0, Spot.WARM_END, watts)[0]
+    assert HALVES.more_w(more, 20.0, Spot.WARM_END) == pytest.approx(watts, rel=1e-6)
 
 
 def test_the_range_is_that_of_the_heat_and_a_room_as_warm_needs_none() -> None:

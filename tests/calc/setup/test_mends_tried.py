@@ -236,6 +236,15 @@ def test_a_platform_goes_under_the_tube_as_far_as_the_walls_allow(
     assert [one.platform.top_m for one in moved] == [0.5, levels[len(levels) // 2]]
 
 
+def test_of_two_levels_that_are_worth_a_move_the_farther_counts_as_the_middle() -> None:
+    """At 0.5 m the platform is at the middle of this range already, so two levels are left."""
+    given = room(wanted=(1.6, 5.0), along=(0.8, 1.1))
+    found = tried(given, 9.0, nothing_owned=False)
+    assert [kinds for kinds, _ in found] == [(HIGHER,)] * 2 + [(SIDEWAYS,), (SIDEWAYS, HIGHER)]
+    near, between, _, moved = (away_m(one) for _, one in found)
+    assert near < between == moved
+
+
 def test_exactly_two_centimetres_to_the_side_are_worth_it_too() -> None:
     # 0.04 - 0.02 is 0.02 to the last digit; the tube is wherever its middle is.
     given = room(along=(0.0, 0.04), x_m=0.04)
@@ -384,9 +393,9 @@ def test_where_none_serves_the_best_that_is_safe_is_taken_if_it_is_worth_it() ->
     dim = Glance(0.3, 0.3, 0.5, 0.0)
     looks = {HIGHER: dim, LENGTH: replace(dim, chance_above=0.51, chance_in_range=0.9)}
     weak = meeting(given, 2.0, 0.0)
-    for chance, kinds in ((0.10, (HIGHER,)), (0.09, None)):
-        met = meeting(given, 2.0, 0.0, chance)
-        found = first(given, looks, met, weak)
+    for before, after, kinds in ((0.0, 0.10, (HIGHER,)), (0.0, 0.09, None), (0.5, 0.59, None)):
+        met, now = (meeting(given, 2.0, 0.0, chance) for chance in (after, before))
+        found = first(given, looks, met, now)
         assert (found.kinds if found else None) == kinds
     # Away from too much every step is worth it, and none that is itself too much.
     strong = meeting(given, 6.0, 0.0, 0.5)
@@ -466,10 +475,13 @@ def test_a_light_that_is_too_strong_gets_a_hide_and_nothing_is_built_on_it() -> 
 
 @pytest.mark.parametrize(
     ("before", "after", "moves"),
-    [(0.0, 0.10, True), (0.0, 0.09, False), (0.49, 0.7, True), (0.5, 1.0, False)],
+    [
+        *[(0.0, 0.10, True), (0.0, 0.09, False), (0.49, 0.7, True), (0.5, 1.0, False)],
+        (0.0, None, False),
+    ],
 )
 def test_a_heat_lamp_moves_over_the_platform_where_that_helps(
-    before: float, after: float, moves: bool
+    before: float, after: float | None, moves: bool
 ) -> None:
     given = replace(room(), heat=HeatPatch(1.0, 0.2, 0.1))
     met, then = (meeting(given, heat=share) for share in (before, after))

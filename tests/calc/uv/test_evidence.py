@@ -4,6 +4,7 @@ from math import log, sqrt
 
 import numpy as np
 import pytest
+from scipy.special import ndtr, stdtrit
 
 from calc.uv.evidence import scatter_of, t_nine_in_ten, weigh
 
@@ -15,6 +16,13 @@ from calc.uv.evidence import scatter_of, t_nine_in_ten, weigh
 def test_students_t_is_that_of_any_table(freedom: float, published: float) -> None:
     # published: the column of 0.95 of any table of Student's t; the docstring promises 0.2 %.
     assert t_nine_in_ten(freedom) == pytest.approx(published, rel=2e-3)
+
+
+@pytest.mark.parametrize("freedom", [8.0, 30.0, 100.0, 400.0, 1000.0])
+def test_students_t_is_off_by_its_next_term_alone(freedom: float) -> None:
+    """Reference: scipy's own, where 1.645 holds nine in ten; what is left falls as 1/v to 4."""
+    wanted = float(stdtrit(freedom, ndtr(1.645)))
+    assert t_nine_in_ten(freedom) == pytest.approx(wanted, rel=1e-13, abs=0.6 / freedom**4)
 
 
 def test_a_level_is_the_weighted_mean_and_a_slope_that_of_least_squares() -> None:
