@@ -202,7 +202,7 @@ def _levels(room: Room, highest_m: float) -> list[_Try]:
     tube, lamp = room.tubes[0], room.lamp
     away_m = np.geomspace(COMFORTABLE_MINIMUM_M, FARTHEST_PLACE_M, _LEVELS)
     uvi = most = uvi_at(lamp, away_m, tube.screen)
-    for other in other_lengths(lamp)[-1 if lamp.own is None else 0 :]:
+    for other in other_lengths(lamp):
         most = np.maximum(most, uvi_at(other, away_m, tube.screen))
     middle = sqrt(max(room.low_uvi, room.high_uvi / _WIDE) * room.high_uvi)
     near_m, start_m = _where(away_m, most, room.high_uvi), _where(away_m, uvi, middle)

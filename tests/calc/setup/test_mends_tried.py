@@ -1,145 +1,38 @@
-"""What is tried for the UV of a box, in which order, and which of it is taken. By hand, exact.
+"""What is tried for the UV of a box, and in which order. By hand, exact."""
 
-The looks at a room stand in here: what is tried is seen from outside, and each may be the one that
-serves.
-"""
-
-from collections.abc import Callable, Iterable
 from dataclasses import replace
-from itertools import pairwise
 from math import sqrt
 
 import pytest
 
-from calc.judgement import LIKELY, judge_value
-from calc.quantities import Quantity
-from calc.setup.mends import Mend, MendKind, is_served, mends_for
-from calc.setup.room import Room
-from calc.uncertainty import Doubt, Estimate
-from calc.uv.ground import HeatPatch, Platform
+from calc.uncertainty import Doubt
+from calc.uv.ground import Platform
 from calc.uv.lamp import Fixture, Lamp, OwnConstant, of_length, uvi_at
 from calc.uv.lengths import DARK_ENDS_M, LengthKnown, length_of_tube
-from calc.uv.patches import Glance, Patches
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 from calc.uv.screen import NoScreen
-from calc.uv.section import Box, HungTube
-
-LIT_M = 0.819
-HALF_M = (LIT_M + DARK_ENDS_M) / 2.0
-TUBE = Lamp(12.0, Fixture.POLISHED, LIT_M)
-BOX = Box(1.2, 0.6, 1.2)
-HIDE, LOWER, HIGHER = MendKind.HIDE, MendKind.PLATFORM_LOWER, MendKind.PLATFORM_HIGHER
-SIDEWAYS, FEWER, MORE = MendKind.PLATFORM_SIDEWAYS, MendKind.FEWER_TUBES, MendKind.MORE_TUBES
-CLASS, LENGTH, HEAT = MendKind.OTHER_TUBE, MendKind.OTHER_LENGTH, MendKind.HEAT_LAMP
-WARM_END = MendKind.TUBE_TO_WARM_END
-NO_USE, SERVES = Glance(0.0, 0.0, 1.0, 0.0), Glance(1.0, 1.0, 0.0, 1.0)
-
-Tried = list[tuple[tuple[MendKind, ...], Room]]
-
-
-def room(
-    lamp: Lamp = TUBE,
-    wanted: tuple[float, float] = (3.0, 5.0),
-    top_m: float = 0.5,
-    sides_m: tuple[float, ...] = (0.3,),
-    along: tuple[float, float] = (HALF_M - 0.15, HALF_M + 0.15),
-    across: tuple[float, float] = (0.15, 0.45),
-    x_m: float = HALF_M,
-    box: Box = BOX,
-) -> Room:
-    """One tube begins at the warm end wall and hangs over the middle of the platform."""
-    tubes = tuple(HungTube(lamp, x_m, y_m, box.height_m, NoScreen()) for y_m in sides_m)
-    return Room(box, tubes, Platform(*along, *across, top_m), 0.05, *wanted)
-
-
-def meeting(
-    given: Room,
-    uvi: float | None = None,
-    in_range: float = 1.0,
-    chance: float = 0.0,
-    shade: float = 1.0,
-    heat: float | None = None,
-) -> Patches:
-    """What is met in a room, if its strongest place had so much [1] without any doubt."""
-    low, high = given.low_uvi, given.high_uvi
-    value = Estimate.exact((low + high) / 2.0 if uvi is None else uvi)
-    found = given.met(4)
-    return replace(
-        found,
-        in_range=Estimate.exact(in_range),
-        chance_in_range=chance,
-        strongest=replace(found.strongest, uvi=value),
-        judged=judge_value(Quantity.UVI, value, low, high),
-        shade_chance=shade,
-        too_near=False,
-        heat_in_range=None if heat is None else Estimate.exact(heat),
-    )
-
-
-def mended(
-    given: Room,
-    before: Patches,
-    glance: Callable[[Room], Glance],
-    after: Callable[[Room], Patches],
-    highest_m: float = 1.2,
-    *,
-    nothing_owned: bool = True,
-) -> tuple[Mend, ...]:
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(Room, "glance", glance)
-        patch.setattr(Room, "met", lambda one, _cells: after(one))
-        return mends_for(given, before, highest_m, nothing_owned=nothing_owned)
-
-
-def in_turn(glances: Iterable[Glance]) -> Callable[[Room], Glance]:
-    told = iter(glances)
-    return lambda _: next(told)
-
-
-def kinds_of(given: Room, one: Room) -> tuple[MendKind, ...]:
-    """What was done to a room, as it is seen in it."""
-    (before, after), (old, new) = (
-        (r.platform for r in (given, one)),
-        (r.tubes for r in (given, one)),
-    )
-    classes, lengths = (
-        [(lamp.strength_percent, lamp.fixture) for lamp in (old[0].lamp, new[0].lamp)],
-        [lamp.lit_length_m for lamp in (old[0].lamp, new[0].lamp)],
-    )
-    done = (
-        (SIDEWAYS, before.middle_m != after.middle_m),
-        (FEWER, len(new) < len(old)),
-        (MORE, len(new) > len(old)),
-        (CLASS, classes[0] != classes[1]),
-        (LENGTH, lengths[0] != lengths[1]),
-        (LOWER, after.top_m < before.top_m),
-        (HIGHER, after.top_m > before.top_m),
-    )
-    return tuple(kind for kind, is_done in done if is_done)
-
-
-def tried(
-    given: Room,
-    uvi: float,
-    highest_m: float = 1.2,
-    *,
-    nothing_owned: bool = True,
-) -> Tried:
-    """Everything that is looked at where nothing serves, each with what was done."""
-    looked: list[Room] = []
-
-    def glance(one: Room) -> Glance:
-        looked.append(one)
-        return NO_USE
-
-    before = meeting(given, uvi, 0.0)
-    found = mended(given, before, glance, lambda _: before, highest_m, nothing_owned=nothing_owned)
-    assert found == ()
-    return [(kinds_of(given, one), one) for one in looked]
-
-
-def away_m(one: Room) -> float:
-    return one.tubes[0].z_m - one.back_z_m
+from calc.uv.section import Box
+from tests.calc.setup.looks import (
+    BOX,
+    CLASS,
+    FEWER,
+    HALF_M,
+    HIGHER,
+    LENGTH,
+    LIT_M,
+    LOWER,
+    MORE,
+    NO_USE,
+    SERVES,
+    SIDEWAYS,
+    TUBE,
+    away_m,
+    in_turn,
+    meeting,
+    mended,
+    room,
+    tried,
+)
 
 
 @pytest.mark.parametrize(
@@ -349,163 +242,3 @@ def test_a_longer_tube_is_tried_where_it_fits_to_the_millimetre() -> None:
     assert lengths(1.249, HALF_M + 0.11) == [0.519]
     assert lengths(1.5, HALF_M) == [0.519, pytest.approx(1.119), pytest.approx(1.419)]
     assert lengths(1.5, HALF_M, replace(TUBE, may_be=(TUBE,))) == []
-
-
-def first(
-    given: Room,
-    glances: dict[MendKind, Glance],
-    after: Patches | None = None,
-    before: Patches | None = None,
-) -> Mend | None:
-    """The first mend where what is done alone is looked at as told, and is met as told."""
-    before = meeting(given, 2.0, 0.0) if before is None else before
-    after = meeting(given) if after is None else after
-    kinds = [kinds for kinds, _ in tried(given, before.strongest.uvi.best)]
-    looks = in_turn(NO_USE if more else glances.get(kind, NO_USE) for kind, *more in kinds)
-    found = mended(given, before, looks, lambda _: after)
-    return found[0] if found else None
-
-
-def test_the_easiest_that_serves_is_taken_though_a_later_is_likelier() -> None:
-    given = room(along=(0.8, 1.1), top_m=0.5)
-    enough, best = Glance(0.5, 0.4, 0.10, 0.0), Glance(1.0, 1.0, 0.0, 0.0)
-    found = first(given, {SIDEWAYS: enough, CLASS: best, LENGTH: best})
-    assert found is not None
-    assert found.kinds == (SIDEWAYS,)
-    # A little less in the range, or a little likelier above it, and the next kind is looked at.
-    for short in (replace(enough, in_range=0.49), replace(enough, chance_above=0.11)):
-        found = first(given, {SIDEWAYS: short, LENGTH: best})
-        assert found is not None
-        assert found.kinds == (LENGTH,)
-
-
-def test_of_one_kind_the_likeliest_in_range_is_taken() -> None:
-    given = room(along=(0.8, 1.1), top_m=0.3)
-    some = Glance(0.9, 0.6, 0.0, 0.0)
-    for chance, kind in ((0.5, HIGHER), (0.7, SIDEWAYS)):
-        found = first(given, {HIGHER: some, SIDEWAYS: replace(some, chance_in_range=chance)})
-        assert found is not None
-        assert found.kinds == (kind,)
-
-
-def test_where_none_serves_the_best_that_is_safe_is_taken_if_it_is_worth_it() -> None:
-    given = room(top_m=0.3)
-    dim = Glance(0.3, 0.3, 0.5, 0.0)
-    looks = {HIGHER: dim, LENGTH: replace(dim, chance_above=0.51, chance_in_range=0.9)}
-    weak = meeting(given, 2.0, 0.0)
-    for before, after, kinds in ((0.0, 0.10, (HIGHER,)), (0.0, 0.09, None), (0.5, 0.59, None)):
-        met, now = (meeting(given, 2.0, 0.0, chance) for chance in (after, before))
-        found = first(given, looks, met, now)
-        assert (found.kinds if found else None) == kinds
-    # Away from too much every step is worth it, and none that is itself too much.
-    strong = meeting(given, 6.0, 0.0, 0.5)
-    found = first(given, looks, meeting(given, 2.0, 0.0, 0.0), strong)
-    assert found is not None
-    assert found.kinds == (HIGHER,)
-    assert first(given, looks, meeting(given, 6.0, 0.0, 0.9), weak) is None
-
-
-def test_a_look_that_serves_is_not_believed_before_it_is_worked_out() -> None:
-    given = room(top_m=0.3)
-    after = meeting(given, 2.0, 0.0, 0.05)
-    assert first(given, {HIGHER: SERVES, LENGTH: SERVES}, after) is None
-
-
-@pytest.mark.parametrize(
-    ("uvi", "in_range", "served"),
-    [(4.0, 0.5, True), (4.0, 0.49, False), (2.0, 1.0, False), (6.0, 1.0, False)],
-)
-def test_a_platform_is_served_with_half_of_it_in_range(
-    uvi: float, in_range: float, served: bool
-) -> None:
-    met = meeting(room(), uvi, in_range)
-    assert is_served(met) is served
-    assert not is_served(replace(met, too_near=True))
-
-
-def shaded(given: Room, chances: dict[tuple[float, float], float], after: Patches) -> list[Mend]:
-    """The mends for shade where a tube of such a length that begins there leaves it so likely."""
-
-    def glance(one: Room) -> Glance:
-        at = round(one.tube_ends_m[0], 3), one.tubes[0].lamp.lit_length_m
-        return replace(NO_USE, shade_chance=chances.get(at, 0.0))
-
-    before = meeting(given, shade=0.5)
-    hide, *others = mended(given, before, glance, lambda _: after)
-    assert (hide.kinds, hide.room, hide.met, hide.hide) == (
-        (HIDE,),
-        given,
-        before,
-        before.weakest,
-    )
-    assert all(one.instead and one.hide is None for one in others)
-    return others
-
-
-def test_instead_of_a_hide_the_tube_goes_to_the_warm_end_or_is_a_shorter_one() -> None:
-    given = room(x_m=HALF_M + 0.1)
-    to_wall, shorter, same = (0.0, LIT_M), (0.1, 0.519), (0.1, LIT_M)
-    good = meeting(given)
-    (moved,) = shaded(given, {to_wall: LIKELY, shorter: 1.0}, good)
-    assert moved.kinds == (WARM_END,)
-    assert moved.room.tube_ends_m[0] == pytest.approx(0.0)
-    (other,) = shaded(given, {to_wall: LIKELY - 0.01, shorter: 1.0, same: 1.0}, good)
-    assert other.kinds == (LENGTH,)
-    assert other.room.tubes[0].lamp.lit_length_m == 0.519
-    # Neither a longer tube nor the same one leaves shade where this one does not.
-    assert shaded(given, {same: 1.0, (0.1, 1.119): 1.0}, good) == []
-    # What is looked at is then worked out: it has to leave shade, and the UV as it was.
-    for worse in (meeting(given, shade=0.5), meeting(given, in_range=0.0)):
-        assert shaded(given, {to_wall: 1.0, shorter: 1.0}, worse) == []
-    # A tube that begins at the wall has nowhere to go.
-    assert shaded(room(), {(0.0, LIT_M): 1.0}, good) == []
-
-
-def test_a_light_that_is_too_strong_gets_a_hide_and_nothing_is_built_on_it() -> None:
-    given = replace(room(), heat=HeatPatch(1.0, 0.3, 0.1))
-    too_much = meeting(given, 6.0, 0.0, 0.0, 0.5, 0.0)
-    after = meeting(given, 6.0, 0.0, 0.0, 1.0, 1.0)
-    looks = replace(NO_USE, shade_chance=1.0)
-    (hide,) = mended(given, too_much, lambda _: looks, lambda _: after)
-    assert hide.kinds == (HIDE,)
-    assert (
-        mended(given, replace(too_much, shade_chance=1.0), lambda _: looks, lambda _: after) == ()
-    )
-
-
-@pytest.mark.parametrize(
-    ("before", "after", "moves"),
-    [
-        *[(0.0, 0.10, True), (0.0, 0.09, False), (0.49, 0.7, True), (0.5, 1.0, False)],
-        (0.0, None, False),
-    ],
-)
-def test_a_heat_lamp_moves_over_the_platform_where_that_helps(
-    before: float, after: float | None, moves: bool
-) -> None:
-    given = replace(room(), heat=HeatPatch(1.0, 0.2, 0.1))
-    met, then = (meeting(given, heat=share) for share in (before, after))
-    found = mended(given, met, lambda _: NO_USE, lambda _: then)
-    assert [mend.kinds for mend in found] == [(HEAT,)] * moves
-    for mend in found:
-        assert mend.room.heat == HeatPatch(*given.platform.middle_m, 0.1)
-        assert mend.met is then
-    assert mended(replace(given, heat=None), met, lambda _: NO_USE, lambda _: then) == ()
-
-
-def test_a_mend_is_built_on_the_one_before() -> None:
-    given = replace(room(top_m=0.3), heat=HeatPatch(1.0, 0.2, 0.1))
-    weak = meeting(given, 2.0, 0.0, shade=0.5, heat=0.0)
-    after = meeting(given, shade=0.5, heat=1.0)
-    found = mended(given, weak, lambda _: SERVES, lambda _: after, nothing_owned=False)
-    assert [mend.kinds for mend in found] == [(HIGHER,), (HIDE,)]
-    less = replace(after, heat_in_range=Estimate.exact(0.2))
-    mets = iter([less, after])
-    light, hide, heat = mended(
-        given, weak, lambda _: SERVES, lambda _: next(mets), nothing_owned=False
-    )
-    assert [light.met, hide.met, heat.met] == [less, less, after]
-    assert light.room == hide.room != given
-    assert heat.room.platform == light.room.platform
-    tops = [one.platform.top_m for one in (given, light.room)]
-    assert all(low < high for low, high in pairwise(tops))
