@@ -118,6 +118,7 @@ def shaded(given: Room, chances: dict[tuple[float, float], float], after: Patche
         before,
         before.weakest,
     )
+    assert not hide.instead
     assert all(one.instead and one.hide is None for one in others)
     return others
 
@@ -157,7 +158,7 @@ def test_a_light_that_is_too_strong_gets_a_hide_and_nothing_is_built_on_it() -> 
     ("before", "after", "moves"),
     [
         *[(0.0, 0.10, True), (0.0, 0.09, False), (0.49, 0.7, True), (0.5, 1.0, False)],
-        (0.0, None, False),
+        *[(0.0, None, False), (0.25, 0.30, False)],
     ],
 )
 def test_a_heat_lamp_moves_over_the_platform_where_that_helps(
