@@ -6,6 +6,7 @@ from math import sqrt
 import pytest
 
 from calc.uncertainty import Doubt
+from calc.uv.choice import strengths_and_fixtures
 from calc.uv.ground import Platform
 from calc.uv.lamp import Fixture, Lamp, OwnConstant, of_length, uvi_at
 from calc.uv.lengths import DARK_ENDS_M, LengthKnown, length_of_tube
@@ -26,6 +27,7 @@ from tests.calc.setup.looks import (
     SERVES,
     SIDEWAYS,
     TUBE,
+    Tried,
     away_m,
     in_turn,
     meeting,
@@ -144,29 +146,34 @@ def test_exactly_two_centimetres_to_the_side_are_worth_it_too() -> None:
     assert (SIDEWAYS,) in [kinds for kinds, _ in tried(given, 9.0, nothing_owned=False)]
 
 
+def lamps_of(tries: Tried) -> list[tuple[float, Fixture]]:
+    return [(one.tubes[0].lamp.strength_percent, one.tubes[0].lamp.fixture) for _, one in tries]
+
+
 def test_everything_is_tried_the_easiest_first() -> None:
     given = room(sides_m=(0.25, 0.35), along=(0.8, 1.1), top_m=0.3, box=Box(1.3, 0.6, 1.2))
-    up, once = (SIDEWAYS, HIGHER), (SIDEWAYS, FEWER, HIGHER)
+    others = [one for one in strengths_and_fixtures() if one != (12.0, Fixture.POLISHED)]
+    # 6 % in a plain fixture gives 0.35 of 6, which is less than 3 over 1.4; all others enough.
+    able = [one for one in others if one != (6.0, Fixture.PLAIN)]
+    first, exchanged = [(HIGHER,)] * 3 + [(SIDEWAYS,), (SIDEWAYS, HIGHER)], [(CLASS,)] * len(able)
     found = tried(given, 6.0)
-    assert [kinds for kinds, _ in found] == [
-        *[(HIGHER,)] * 3,
-        *[(SIDEWAYS,), up],
+    kinds = [
+        *first,
         *[(FEWER,), (FEWER, HIGHER)],
-        # 12 % in a plain fixture gives 0.7 of 6; 6 % gives half, and in a plain one too little.
-        *[(CLASS,)] * 2,
+        *exchanged,
         *[(LENGTH,)] * 2,
         # Three tubes give 9, which is more than 1.4 times 5.
-        *[(CLASS, HIGHER)] * 3,
-        once,
-        *[(SIDEWAYS, FEWER, CLASS, HIGHER)] * 3,
+        *[(CLASS, HIGHER)] * len(others),
+        (SIDEWAYS, FEWER, HIGHER),
+        *[(SIDEWAYS, FEWER, CLASS, HIGHER)] * len(others),
     ]
+    assert [kinds for kinds, _ in found] == kinds
     assert all(len(one.tubes) == 1 for kinds, one in found if FEWER in kinds)
-    lamps = [(one.tubes[0].lamp.strength_percent, one.tubes[0].lamp.fixture) for _, one in found]
-    others = [(6.0, Fixture.POLISHED), (6.0, Fixture.PLAIN), (12.0, Fixture.PLAIN)]
-    assert lamps[7:9] == [others[0], others[2]]
-    assert lamps[11:14] == others
-    assert lamps[15:] == others
-    assert [one.tubes[0].lamp.lit_length_m for _, one in found[9:11]] == [0.519, 1.119]
+    after = 7 + len(able)
+    assert lamps_of(found[7:after]) == able
+    assert [one.tubes[0].lamp.lit_length_m for _, one in found[after : after + 2]] == [0.519, 1.119]
+    assert lamps_of(found[after + 2 : after + 2 + len(others)]) == others
+    assert lamps_of(found[-len(others) :]) == others
     assert {one.tubes[0].lamp.length_known for _, one in found} == {LengthKnown.TOLD}
     # Tubes that the keeper has to buy are not thought of, whatever they would give.
     own = tried(given, 6.0, nothing_owned=False)
@@ -185,8 +192,8 @@ def test_a_mend_tells_what_was_done_in_it() -> None:
 
 def test_at_last_one_tube_of_each_class_is_tried_where_it_is() -> None:
     found = tried(room(top_m=0.3), 30.0)
-    assert [kinds for kinds, _ in found[-4:]] == [(HIGHER,), *[(CLASS, HIGHER)] * 3]
-    assert [kinds for kinds, _ in found[3:-4]] == [*[(LENGTH,)] * 2, *[(CLASS, HIGHER)] * 3]
+    each = [(CLASS, HIGHER)] * (len(strengths_and_fixtures()) - 1)
+    assert [kinds for kinds, _ in found[3:]] == [*[(LENGTH,)] * 2, *each, (HIGHER,), *each]
 
 
 @pytest.mark.parametrize(
