@@ -8,6 +8,7 @@ from pydantic import Field
 
 from bot.language.choices import YES_NO, read_choice
 from bot.language.light import LIGHT_LAMPS, LUX_METERS, Lux, read_beam, read_lumens, read_lux
+from bot.language.light_lamps import LightLamp, read_light_lamps, tells_distances
 from bot.language.screens import Pane
 from bot.queries.options import (
     AnimalName,
@@ -18,7 +19,7 @@ from bot.queries.options import (
     Month,
     Power,
     ScreenOption,
-    TubeCount,
+    measured,
 )
 from bot.queries.query import Option, Query, reading
 from bot.saved.group import NOTHING_OWN, Own
@@ -31,6 +32,7 @@ LightLampName = Annotated[
 LuxMeterName = Annotated[
     str, reading(partial(read_choice, names=LUX_METERS)), Option(choices=tuple(LUX_METERS))
 ]
+LightLamps = Annotated[int | tuple[LightLamp, ...], measured(read_light_lamps), Option()]
 Lumens = Annotated[float, reading(read_lumens), Option()]
 LuxReading = Annotated[Lux, reading(read_lux), Option()]
 Beam = Annotated[float, reading(read_beam), Option()]
@@ -51,7 +53,7 @@ class BrightQuery(Query):
     beam: Beam | None = Field(None, examples=["36 degrees"])
     screen: ScreenOption | None = Field(None, examples=["none"])
     reflector: YesNo | None = Field(None, examples=["yes"])
-    lamps: TubeCount = Field(1, examples=["1"])
+    lamps: LightLamps = Field(1, examples=["24W led bar + 75W flood"])
     enclosure: EnclosureSize | None = Field(
         None,
         examples=["48x24x24in"],
@@ -70,9 +72,24 @@ class BrightQuery(Query):
     @classmethod
     def lacking(cls, given: Mapping[str, str], _own: Own = NOTHING_OWN) -> tuple[str, ...]:
         """Return what a brightness cannot do without: of a lamp how far it is, and which kind."""
-        if "reading" in given or not {"lumens", "watts", "lamp"} & given.keys():
+        if "reading" in given or not {"lumens", "watts", "lamp", "lamps"} & given.keys():
             return ()
+        if not given.get("lamps", "1").strip().isdecimal():
+            # Each of several lamps may tell its own distance.
+            told = "distance" in given or tells_distances(given["lamps"])
+            return () if told else ("distance",)
         return tuple(name for name in ("lamp", "distance") if name not in given)
+
+    @property
+    def lights(self) -> tuple[LightLamp, ...]:
+        """Return all lamps that were told, each with its label and its distance."""
+        told = self.lamps if isinstance(self.lamps, tuple) else ()
+        if self.lamp is None:
+            return told
+        count = self.lamps if isinstance(self.lamps, int) else 1
+        watts = self.watts.low if self.watts else None
+        one = LightLamp(self.lamp, count, watts, self.lumens, self.distance, self.lamp)
+        return (one, *told)
 
     @property
     def is_behind_glass(self) -> bool:

@@ -85,6 +85,7 @@ __all__ = [
     "UvLampKind",
     "UviRange",
     "kind_of",
+    "measured",
     "screen_named",
 ]
 
@@ -101,7 +102,7 @@ class OwnTube(TubeStrength):
     lamp: OwnLamp
 
 
-def _measured(read: Callable[[str, Units | None], Any]) -> BeforeValidator:
+def measured(read: Callable[[str, Units | None], Any]) -> BeforeValidator:
     """Return a validator that gives a bare number the unit of the validation context."""
 
     def validate(value: object, info: ValidationInfo) -> object:
@@ -209,11 +210,11 @@ Text = Annotated[str, Option()]
 AnimalName = Annotated[str, Option(completes="animal")]
 CommandName = Annotated[str, Option(completes="command")]
 PageName = Annotated[str, Option(completes="page")]
-Convertible = Annotated[Measure, _measured(read_convertible), Option()]
+Convertible = Annotated[Measure, measured(read_convertible), Option()]
 Age = Annotated[Measure, _unitless(read_age), Option()]
 Duration = Annotated[Measure, _unitless(read_duration), Option()]
-EnclosureLength = Annotated[Measure | Size, _measured(_read_enclosure_length), Option()]
-EnclosureSize = Annotated[Size, _measured(read_size), Option()]
+EnclosureLength = Annotated[Measure | Size, measured(_read_enclosure_length), Option()]
+EnclosureSize = Annotated[Size, measured(read_size), Option()]
 Hours = Annotated[Measure, _unitless(_read_hours), Option()]
 Latitude = Annotated[float, reading(read_latitude), Option()]
 Length = Annotated[Measure, _one(read_length), Option()]
@@ -221,11 +222,11 @@ Percent = Annotated[float, reading(read_percent), Option()]
 Setting = Annotated[float, reading(read_setting), Option()]
 Power = Annotated[Measure, _unitless(read_power), Option()]
 Month = Annotated[int, reading(read_month), Option()]
-Readings = Annotated[tuple[PlacedReading, ...], _measured(read_placed_readings), Option()]
+Readings = Annotated[tuple[PlacedReading, ...], measured(read_placed_readings), Option()]
 DatedReadings = Annotated[tuple[DatedReading, ...], BeforeValidator(_dated), Option()]
 AirTemperature = Annotated[Measure, _one(read_air_temperature), Option()]
-AirRange = Annotated[Measure, _measured(read_air_temperature), Option()]
-SurfaceRange = Annotated[Measure, _measured(read_surface_temperature), Option()]
+AirRange = Annotated[Measure, measured(read_air_temperature), Option()]
+SurfaceRange = Annotated[Measure, measured(read_surface_temperature), Option()]
 SurfaceTemperature = Annotated[Measure, _one(read_surface_temperature), Option()]
 Tube = Annotated[TubeStrength | OtherLamp, BeforeValidator(_tube), Option(completes="tube")]
 TubeClass = Annotated[TubeStrength | OtherLamp, reading(read_tube), Option(completes="tube")]

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from bot.language.lamps import OtherLamp, TubeStrength
 from bot.language.light import Lux
+from bot.language.light_lamps import LightLamp
 from bot.language.quantities import SI, Dimension, Measure, convert
 from bot.language.readings import DatedReading, PlacedReading
 from bot.language.screens import Blocks, NoScreen, Pane, Passes, Weave
@@ -36,7 +37,7 @@ def typed(value: object) -> str:
             return f"passes {100 * fraction:.4g}%"
         case Pane():
             return value.material
-        case TubeStrength() | OtherLamp() | Unsure() | Weave() | Lux():
+        case TubeStrength() | OtherLamp() | Unsure() | Weave() | Lux() | LightLamp():
             return value.text
         case PlacedReading():
             return f"{value.value:g} at {typed(value.distance)}"

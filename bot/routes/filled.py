@@ -17,11 +17,13 @@ from bot.questions.record import record_of
 from bot.questions.setup.told import Said, SetUpTold
 from bot.routes.asked import Asked
 from bot.routes.of_light import (
+    light_away,
     light_lamp,
     light_watts,
     lumens_in,
     lux_by,
     lux_in,
+    several_lamps,
     sides_in,
 )
 from bot.routes.quantity import asks_if_right, gives_asked, need_asked
@@ -177,9 +179,11 @@ _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "heat_source": lambda a: a.lamps[0] if a.lamps else "",
     "length_asked": lambda a: a.so_close,
     "lid": _lid,
+    "light_away": light_away,
     "light_lamp": light_lamp,
     "light_watts": light_watts,
     "lumens": lumens_in,
+    "light_lamps": several_lamps,
     "lux": lux_in,
     "lux_by": lux_by,
     "need_asked": need_asked,

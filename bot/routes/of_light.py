@@ -2,12 +2,26 @@
 
 import re
 
+from bot.language.light_lamps import LightLamp, lamps_heard
 from bot.language.quantities import Measure
 from bot.routes.asked import Asked
 
-__all__ = ["light_lamp", "light_watts", "lumens_in", "lux_by", "lux_in", "sides_in"]
+__all__ = [
+    "light_away",
+    "light_lamp",
+    "light_watts",
+    "lumens_in",
+    "lux_by",
+    "lux_in",
+    "several_lamps",
+    "sides_in",
+]
 
 _LUMENS = re.compile(r"\b(\d{2,3}[.,]?\d{3}|\d{2,5}) ?(?:lm|lumens?)\b")
+_AWAY = re.compile(
+    r"(?<![\d.x×])(\d{1,3}(?:\.\d{1,2})? ?(?:inch(?:es)?|in|cm|ft|feet))"
+    r" (?:away|up|high|above|over|from)\b"
+)
 _LUX = re.compile(r"\b(\d{1,3}[.,]?\d{3}|\d{1,5}) ?(lx|lux|fc|foot[- ]?candles?)\b")
 _LIGHT_LAMPS = {
     "LED lamp": "led bar",
@@ -30,8 +44,19 @@ def sides_in(words: str) -> str:
     return f"{found[1]} {found[2]}" if found and found[2] else ""
 
 
+def several_lamps(asked: Asked) -> tuple[LightLamp, ...]:
+    """Return the lamps where several are told, each with its label; else none."""
+    found = lamps_heard(asked.words)
+    return found if len(found) > 1 else ()
+
+
 def light_lamp(asked: Asked) -> str:
-    """Return the kind of lamp that gives the light."""
+    """Return the kind of lamp that gives the light, where there is one."""
+    heard = lamps_heard(asked.words)
+    if len(heard) == 1:
+        return heard[0].kind
+    if heard:
+        return ""
     return next((_LIGHT_LAMPS[name] for name in asked.lamps if name in _LIGHT_LAMPS), "")
 
 
@@ -40,10 +65,16 @@ def light_watts(asked: Asked) -> Measure | None:
     return asked.wattage if light_lamp(asked) and not lumens_in(asked) else None
 
 
+def light_away(asked: Asked) -> str:
+    """Return the one length that tells how high a lamp hangs; nothing where there are several."""
+    found = [match[1] for match in _AWAY.finditer(asked.words)]
+    return found[0] if len(found) == 1 else ""
+
+
 def lumens_in(asked: Asked) -> str:
-    """Return the lumens that are told."""
+    """Return the lumens that are told of one lamp."""
     found = _LUMENS.search(asked.words)
-    return found[0] if found else ""
+    return found[0] if found and not several_lamps(asked) else ""
 
 
 def lux_in(asked: Asked) -> str:

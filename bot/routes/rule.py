@@ -50,19 +50,16 @@ WHAT_NEXT = (
     r"|next (?:upgrade|step)"
     r"|(?:what|anything|something)\b.{0,30}\b(?:improve|upgrade)"
     r"|how (?:can|do|could) i (?:improve|upgrade)"
-    r"|make (?:it|his|her|their|my \w+) (?:\w+ )?better|beyond the (?:bare )?minimum"
-    r"|was (?:kommt|ist|mache ich) als n(?:ä|ae|a)chstes|n(?:ä|ae|a)chster schritt|verbessern)\b"
+    r"|make (?:it|his|her|their|my \w+) (?:\w+ )?better|beyond the (?:bare )?minimum)\b"
 )
 ARRANGED = (
     r"\b(?:side by side|in a row|next to each other|arrang\w*|which way|lengthwa?ys|lengthwise"
-    r"|across or along|along or across|layout|lay (?:them )?out|nebeneinander|in (?:einer )?reihe"
-    r"|anordn\w*|l(?:ä|ae)ngs|quer)\b"
+    r"|across|layout|lay (?:them )?out)\b"
 )
 BRIGHTNESS = (
     r"\b(?:how (?:bright|dim|many (?:lumens?|lux))|bright enough|light enough"
     r"|enough (?:light|lux|lumens?)|(?:too|very|so) (?:dim|bright)|brighter|brightness"
-    r"|\d+ ?(?:lm|lumens?|lx|lux|foot[- ]?candles?)"
-    r"|wie hell|hell genug|wie viele? (?:lumen|lux)|zu (?:dunkel|hell)|genug licht|helligkeit)\b"
+    r"|\d+ ?(?:lm|lumens?|lx|lux|foot[- ]?candles?))\b"
 )
 FIT = r"\b(?:ok\w*|alright|all right|fine|good|safe|right|enough|too \w+|correct)\b"
 SHOULD = (

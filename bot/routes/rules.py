@@ -116,6 +116,7 @@ _RULES = (
         r"\b(?:new|last|lasts|replac\w+|wait|burn\w*|before i|good for|keep for)\b",
         lambda a: not a.warmth,
     ),
+    Rule("bright", (BRIGHTNESS,), r"\buvi\b|\bnight\b", lambda a: not a.warmth and not a.readings),
     Rule(
         "air",
         (
@@ -187,7 +188,6 @@ _RULES = (
     ),
     Rule("next", (WHAT_NEXT,)),
     Rule("arrange", (ARRANGED, LIGHT), when=names_a_size),
-    Rule("bright", (BRIGHTNESS,), r"\buvi\b|\bnight\b", lambda a: not a.warmth and not a.readings),
     Rule("check", (r"\b(?:check|rate|review|critique|look at)\b", HOME), when=tells_anything),
     Rule("check", (r"\bset[- ]?up\b", FIT), when=tells_anything),
     Rule(

@@ -94,6 +94,65 @@ def test_two_lamps_give_more_and_less_than_twice_beside_each_other() -> None:
     assert one < two < 2.0 * one
 
 
+BAR, FLOOD = "lamp:led bar watts:24W", "lamp:halogen flood watts:75W"
+
+
+def test_the_light_of_several_kinds_adds_up_and_each_part_is_told() -> None:
+    both = asked("bright lamps:24W led bar + 75W halogen flood distance:40cm")
+    bar, flood = (
+        value(asked(f"bright {one} distance:40cm"), "illuminance") for one in (BAR, FLOOD)
+    )
+    together = value(both, "illuminance")
+    # Side by side each hangs a hand aside of the middle, so a little less than the sum.
+    assert max(bar, flood) < together < bar + flood
+    assert together == pytest.approx(bar + flood, rel=0.2)
+    assert sum(row.label == "Of that" for row in both.rows) == 2
+
+
+def test_the_same_lamps_in_another_order_or_as_two_options_give_the_same_light() -> None:
+    lines = (
+        "bright lamps:24W led bar + 75W halogen flood distance:40cm",
+        "bright lamps:75W flood and 24W led bar distance:40cm",
+        "bright lamp:led bar watts:24W lamps:75W flood distance:40cm",
+        "bright lamps:24W led bar at 40cm, 75W flood at 40cm",
+    )
+    found = {round(value(asked(line), "illuminance"), 6) for line in lines}
+    assert len(found) == 1
+
+
+def test_each_of_several_lamps_hangs_at_its_own_height() -> None:
+    near, far = (
+        value(asked(f"bright lamps:24W led bar at {cm}cm + 75W flood at 40cm"), "illuminance")
+        for cm in (25, 60)
+    )
+    assert near > far
+
+
+@pytest.mark.parametrize("other", ["24W uvb", "red", "led panel", "12% T5"])
+def test_a_lamp_whose_light_nobody_knows_is_named_and_not_counted(other: str) -> None:
+    alone = value(asked("bright lamps:24W led bar + 75W flood distance:40cm"), "illuminance")
+    reply = asked(f"bright lamps:24W led bar + {other} + 75W flood distance:40cm")
+    assert value(reply, "illuminance") == pytest.approx(alone)
+    assert "Not counted" in brief(reply)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "bright lamps:24W trumpet + 75W flood distance:40cm",
+        "bright lamps:7 lamp:led bar distance:40cm",
+        "bright lamps:9 led bars distance:40cm",
+        "bright lamps:+ distance:40cm",
+        "bright lamps:1W led + 1W led + 1W led + 1W led + 1W led + 1W led + 1W led distance:40cm",
+        "bright lamps:24W led bar + 75W flood",
+    ],
+)
+def test_lamps_that_are_not_understood_are_refused_with_an_example(line: str) -> None:
+    reply = asked(line)
+    assert reply.status == "problem"
+    assert "For example" in reply.answer or "for example" in reply.answer
+
+
 def test_foot_candles_are_brought_to_lux() -> None:
     found = value(asked("bright reading:100 fc by:meter"), "illuminance")
     assert found == pytest.approx(1076.39)

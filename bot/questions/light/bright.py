@@ -5,29 +5,22 @@ from collections.abc import Iterator
 from bot.command import Command
 from bot.facts import Say, Says
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
-from bot.preferences import Context
 from bot.queries.light import BrightQuery
-from bot.questions.light.bright_facts import bright_of
+from bot.questions.light.bright_facts import bright
 from bot.questions.light.brightness import (
     Asked,
     Bright,
-    BrightLamp,
+    BrightLit,
     BrightSky,
     BrightWords,
     Without,
     WithoutLux,
 )
-from calc.light.kinds import LampUv
 
 __all__ = ["BRIGHT", "bright", "tell"]
 
 _GUIDE = ("light-and-colour", "sun-and-shade", "which-uv-lamp")
 _UNFAIR = (BrightWords.DIM, BrightWords.DIM_OR_FAIR)
-
-
-def bright(query: BrightQuery, context: Context) -> Bright | WithoutLux:
-    """Work out how bright it is, or what it would take."""
-    return bright_of(query, context)
 
 
 def tell(facts: Bright | WithoutLux) -> Layered:
@@ -37,13 +30,13 @@ def tell(facts: Bright | WithoutLux) -> Layered:
 
 def _told(facts: Bright) -> Layered:
     say = Says("bright", facts)
-    lamp = facts.lamp
+    lit = facts.lit
     return Layered(
         command="bright",
         title=say("title"),
         brief=Brief(
             head=say.by("head", facts.words),
-            range=(say.by("range", facts.asked), Say("bright-shade", facts.sky)),
+            range=tuple(_range(facts, say)),
             assumed=(say("nobody"),),
             steps=tuple(_do(facts, say)),
         ),
@@ -54,10 +47,10 @@ def _told(facts: Bright) -> Layered:
         care=tuple(_care(facts, say)),
         values=(
             ("illuminance", facts.spot),
-            ("cool_end_illuminance", lamp.cool if lamp else None),
+            ("cool_end_illuminance", lit.cool if lit else None),
             ("shade_illuminance", facts.retreat),
-            ("patch_along", lamp.along if lamp else None),
-            ("patch_across", lamp.across if lamp else None),
+            ("patch_along", lit.along if lit else None),
+            ("patch_across", lit.across if lit else None),
             ("share_of_sun", facts.sky.of_sun),
             ("plant_photons", facts.plants.photons),
             ("plant_day_sum", facts.plants.day),
@@ -65,6 +58,13 @@ def _told(facts: Bright) -> Layered:
         guide=_GUIDE,
         sources=facts.sources,
     )
+
+
+def _range(facts: Bright, say: Says) -> Iterator[Say]:
+    yield say.by("range", facts.asked)
+    if facts.lit is not None and facts.lit.left_out:
+        yield Say("bright-left-out", facts.lit)
+    yield Say("bright-shade", facts.sky)
 
 
 def _do(facts: Bright, say: Says) -> Iterator[Say]:
@@ -93,12 +93,15 @@ def _steps(facts: Bright, say: Says) -> Iterator[Say]:
 
 def _numbers(facts: Bright, say: Says) -> Iterator[Row]:
     yield Row(say("label-spot"), say("spot"))
-    lamp = facts.lamp
-    if lamp is not None:
-        yield Row(say("label-lamp"), Say("bright-lamp-told", lamp))
-        yield Row(say("label-patch"), Say("bright-patch", lamp))
-        if lamp.cool is not None:
-            yield Row(say("label-cool"), Say("bright-cool", lamp))
+    lit = facts.lit
+    if lit is not None:
+        for lamp in lit.lamps:
+            yield Row(say("label-lamp"), Say("bright-lamp-told", lamp))
+            if len(lit.lamps) > 1:
+                yield Row(say("label-gives"), Say("bright-gives", lamp))
+        yield Row(say("label-patch"), Say("bright-patch", lit))
+        if lit.cool is not None:
+            yield Row(say("label-cool"), Say("bright-cool", lit))
     yield Row(say("label-retreat"), say("retreat-told"))
     if facts.life is not None:
         yield Row(say("label-bands"), Say.by("bright-bands", facts.life.life, facts.life))
@@ -118,9 +121,13 @@ def _sky_table(sky: BrightSky) -> Table:
 
 def _why(facts: Bright, say: Says) -> Iterator[Say]:
     yield say("why-nobody")
-    if facts.lamp is not None:
-        yield Say("bright-why-lamp", facts.lamp)
-        yield from facts.lamp.assumed
+    if facts.lit is not None:
+        yield Say("bright-why-lamp", facts.lit)
+        yield from dict.fromkeys(said for lamp in facts.lit.lamps for said in lamp.assumed)
+        if len(facts.lit.lamps) > 1:
+            yield say("why-several")
+        if facts.lit.left_out:
+            yield Say("bright-why-left-out", facts.lit)
     if facts.asked is not Asked.LAMP:
         yield say.by("why", facts.asked)
     yield say("why-eye")
@@ -128,22 +135,23 @@ def _why(facts: Bright, say: Says) -> Iterator[Say]:
 
 
 def _care(facts: Bright, say: Says) -> Iterator[Care]:
-    lamp = facts.lamp
+    lit = facts.lit
     if facts.is_pale:
         yield Care(say("care-pale"), say("care-pale-short"), Weight.STEP)
-    if lamp is not None and lamp.is_behind_glass:
+    if lit is not None and lit.is_behind_glass:
         yield Care(say("care-glass"), say("care-glass-short"), Weight.STEP)
-    yield from _uv_care(lamp, say)
+    yield from _uv_care(lit, say)
     yield Care(say("care-heat"))
     yield Care(say("care-eyes"))
 
 
-def _uv_care(lamp: BrightLamp | None, say: Says) -> Iterator[Care]:
-    if lamp is None:
+def _uv_care(lit: BrightLit | None, say: Says) -> Iterator[Care]:
+    if lit is None:
         yield Care(say("care-lux"), say("care-lux-short"), Weight.STEP)
-    elif lamp.uv is LampUv.NONE:
+        return
+    if lit.has_led:
         yield Care(say("care-led"), say("care-led-short"), Weight.STEP)
-    else:
+    if lit.has_doubtful_uv:
         yield Care(say("care-uv"), say("care-uv-short"), Weight.STEP)
 
 
@@ -198,6 +206,7 @@ BRIGHT = Command(
             "bright lamp:white tube watts:24W distance:30cm enclosure:90x45x45cm "
             "animal:crested gecko hours:12 hours"
         ),
+        "bright lamps:24W led bar + 75W halogen flood distance:16in animal:bearded dragon",
         "bright reading:6000 lux by:phone animal:bearded dragon latitude:27S month:December",
     ),
     guide=("light-and-colour", "sun-and-shade"),

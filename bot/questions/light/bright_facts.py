@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from bot.facts import Lux, Name, Say, angle, hours, lumens, lux, metres, plain_number, share
 from bot.language.light import COLOURED
+from bot.language.light_lamps import LightLamp
 from bot.preferences import Context
 from bot.queries.light import BrightQuery
 from bot.questions.animals import animal_asked
@@ -12,6 +13,7 @@ from bot.questions.light.brightness import (
     Bright,
     BrightLamp,
     BrightLife,
+    BrightLit,
     BrightPlants,
     BrightSky,
     BrightWords,
@@ -19,62 +21,72 @@ from bot.questions.light.brightness import (
     Without,
     WithoutLux,
 )
-from bot.questions.light.lights import Hung, Taken, hung_lights, kind_asked, patch_widths
+from bot.questions.light.lights import (
+    Hung,
+    Taken,
+    hung_light,
+    hung_lights,
+    kind_asked,
+    patch_widths,
+)
 from bot.questions.shared import animal_name
 from calc.animal import Animal, State
 from calc.light.bands import Bands, Brightness, LightLife, bands_of, brightness_of, life_of
-from calc.light.illuminance import light_doubts, lux_at, lux_field
-from calc.light.kinds import LightKind
+from calc.light.illuminance import BRIGHTEST_LX, light_doubts, lux_field, total_lux
+from calc.light.kinds import LampUv
 from calc.light.outdoors import Outdoors, noon_outdoors, outdoors, room_lux
 from calc.light.plants import day_sum, plant_class, plant_photons
 from calc.light.readings import LX_PER_FOOT_CANDLE, LuxMeter, lux_read
 from calc.uncertainty import Estimate, combined_factor
+from calc.validity import check
 
-__all__ = ["bright_of"]
+__all__ = ["bright"]
 
 _HOURS = 12.0
 _SPECTRUM_UNTOLD = Estimate(50.0, 62.0, 78.0)
 _SOURCES = ("light_judgement", "light_bands", "daylight_polynomial", "sky_light")
 
 
-def bright_of(query: BrightQuery, context: Context) -> Bright | WithoutLux:
+def bright(query: BrightQuery, context: Context) -> Bright | WithoutLux:
     """Work out the brightness from a reading, else from lamps, else what it would take."""
     if query.reading is not None:
         value = query.reading.value * (LX_PER_FOOT_CANDLE if query.reading.is_foot_candles else 1.0)
         meter = LuxMeter(query.by or "meter")
         asked = Asked.PHONE if meter is LuxMeter.PHONE else Asked.METER
-        return _bright(query, context, lux_read(value, meter), asked, None)
+        return _bright(query, context, lux_read(value, meter), asked, (), ())
     if query.lamp == COLOURED:
         return _without(Without.COLOURED, query, context)
-    if query.lamp is None or query.distance is None:
+    lights = query.lights
+    if not lights or any(one.distance is None and query.distance is None for one in lights):
         return _without(Without.NOTHING_TOLD, query, context)
-    kind = kind_asked(query.lamp)
-    hung = hung_lights(query, kind)
-    if hung is not None:
-        return _bright(query, context, _spot(hung), Asked.LAMP, hung)
-    if kind.lm_per_w is None:
+    hung, left_out = hung_lights(query)
+    if hung:
+        spot = total_lux([one.spot_lx for one in hung])
+        check("illuminance", spot.best, 0.0, BRIGHTEST_LX, "lx")
+        return _bright(query, context, spot, Asked.LAMP, hung, left_out)
+    if len(lights) > 1:
+        return _without(Without.NOTHING_TOLD, query, context)
+    if kind_asked(lights[0].kind).lm_per_w is None:
         return _without(Without.NO_LUMENS, query, context)
-    return _how_many(query, context, kind)
-
-
-def _spot(hung: Hung, z_m: float = 0.0, x_m: float = 0.0) -> Estimate:
-    """Return the light of lamps of one kind, whose doubts hang together, at a place [lx]."""
-    each = [lux_at(one, x_m, 0.0, z_m) for one in hung.lights]
-    return Estimate(*(sum(getattr(e, end) for e in each) for end in ("low", "best", "high")))
+    return _how_many(query, context, lights[0])
 
 
 def _bright(
-    query: BrightQuery, context: Context, spot: Estimate, asked: Asked, hung: Hung | None
+    query: BrightQuery,
+    context: Context,
+    spot: Estimate,
+    asked: Asked,
+    hung: tuple[Hung, ...],
+    left_out: tuple[str, ...],
 ) -> Bright:
     named, life, bands, is_pale = _life(query, context)
     words = _words(spot, bands)
+    is_short = bands is not None and words in (BrightWords.DIM, BrightWords.DIM_OR_FAIR)
+    # Of several lamps none is the one to be brighter.
+    alone = hung[0] if len(hung) == 1 and not left_out else None
     flux = None
-    if (
-        hung is not None
-        and bands is not None
-        and words in (BrightWords.DIM, BrightWords.DIM_OR_FAIR)
-    ):
-        flux = lumens(_lumens_for(hung, bands.fair.spot_lx))
+    if alone is not None and bands is not None and is_short:
+        flux = lumens(_lumens_for(alone, bands.fair.spot_lx))
     return Bright(
         spot=lux(spot),
         asked=asked,
@@ -83,17 +95,18 @@ def _bright(
         animal=named,
         is_of_the_night=life is not None and life.life is LightLife.NIGHT,
         sky=_sky(query, spot),
-        lamp=None if hung is None else _lamp(query, hung),
+        lit=_lit(query, hung, left_out) if hung else None,
         plants=_plants(query, spot, hung),
         retreat=lux(_retreat_lx(spot, life)),
         for_fair=flux,
         is_pale=is_pale,
-        sources=_sources(query, hung),
+        sources=_sources(hung),
     )
 
 
-def _sources(query: BrightQuery, hung: Hung | None) -> tuple[str, ...]:
-    own = ("lux_meters",) if hung is None else (hung.kind.source, "light_forms", "beam_shapes")
+def _sources(hung: tuple[Hung, ...]) -> tuple[str, ...]:
+    kinds = dict.fromkeys(one.kind.source for one in hung)
+    own = (*kinds, "light_forms", "beam_shapes") if hung else ("lux_meters",)
     return (*own, *_SOURCES, "rooms_for_work", "lux_per_umol", "plant_light_sums")
 
 
@@ -155,22 +168,36 @@ def _sky(query: BrightQuery, spot: Estimate | None) -> BrightSky:
     )
 
 
-def _lamp(query: BrightQuery, hung: Hung) -> BrightLamp:
-    light = hung.lights[0].light
-    along, across = patch_widths(hung)
-    return BrightLamp(
-        lamp=Name(f"bright-lamp-{hung.kind.slug}"),
-        uv=hung.kind.uv,
-        count=query.lamps,
-        flux=lumens(light.flux_lm),
-        by_watts=light.by_watts,
-        distance=metres(hung.height_m),
-        assumed=tuple(_assumed(one, hung) for one in hung.taken),
+def _lit(query: BrightQuery, hung: tuple[Hung, ...], left_out: tuple[str, ...]) -> BrightLit:
+    lights = tuple(light for one in hung for light in one.lights)
+    along, across = patch_widths(lights)
+    return BrightLit(
+        lamps=tuple(map(_lamp, hung)),
+        left_out=tuple(_lamp_name(kind) for kind in left_out),
+        has_doubtful_uv=any(one.kind.uv is not LampUv.NONE for one in hung) or bool(left_out),
+        has_led=any(one.kind.uv is LampUv.NONE for one in hung),
         doubts=tuple(Say.of("bright-doubt", name) for name in _doubts(hung)),
+        by_watts=any(one.light.by_watts for one in hung),
         along=metres(along),
         across=metres(across),
         cool=_cool(query, hung),
         is_behind_glass=query.is_behind_glass,
+    )
+
+
+def _lamp_name(kind: str) -> Name:
+    return Name(f"bright-lamp-{kind.replace(' ', '-')}")
+
+
+def _lamp(hung: Hung) -> BrightLamp:
+    return BrightLamp(
+        lamp=_lamp_name(hung.kind.slug),
+        count=len(hung.lights),
+        flux=lumens(hung.light.flux_lm),
+        by_watts=hung.light.by_watts,
+        distance=metres(hung.height_m),
+        assumed=tuple(_assumed(one, hung) for one in hung.taken),
+        gives=lux(hung.spot_lx),
     )
 
 
@@ -179,29 +206,33 @@ def _assumed(taken: Taken, hung: Hung) -> Say:
     return Say.by("bright-taken", taken, facts)
 
 
-def _doubts(hung: Hung) -> tuple[str, ...]:
+def _doubts(hung: tuple[Hung, ...]) -> tuple[str, ...]:
     """Return why the light may be off, the widest doubt first, each once."""
-    found = sorted(light_doubts(hung.lights[0].light), key=lambda doubt: -doubt.factor)
+    named = (doubt for one in hung for doubt in light_doubts(one.light))
+    found = sorted(named, key=lambda doubt: -doubt.factor)
     return tuple(dict.fromkeys(str(doubt.name) for doubt in found))[:3]
 
 
-def _cool(query: BrightQuery, hung: Hung) -> Lux | None:
+def _cool(query: BrightQuery, hung: tuple[Hung, ...]) -> Lux | None:
     """Return the light at the cool end's floor, with the lamps over the middle of the warm half."""
     size = query.enclosure
     if size is None:
         return None
-    lid_m = max(size.height_m, hung.height_m)
-    drop_m = lid_m - hung.height_m
+    highest_m = max(one.height_m for one in hung)
+    drop_m = max(size.height_m, highest_m) - highest_m
     away_m = 0.625 * size.length_m
-    best = float(lux_field(hung.lights, away_m, 0.0, -drop_m))
-    # What walls send back counts most where little comes straight: twice the doubt.
-    factor = combined_factor(light_doubts(hung.lights[0].light)) ** 2
-    return lux(Estimate(best / factor, best, best * factor))
+
+    def weak(one: Hung) -> Estimate:
+        best = float(lux_field(one.lights, away_m, 0.0, -drop_m))
+        # What walls send back counts most where little comes straight: twice the doubt.
+        factor = combined_factor(light_doubts(one.light)) ** 2
+        return Estimate(best / factor, best, best * factor)
+
+    return lux(total_lux([weak(one) for one in hung]))
 
 
-def _plants(query: BrightQuery, spot: Estimate, hung: Hung | None) -> BrightPlants:
-    ratio = _SPECTRUM_UNTOLD if hung is None else hung.kind.lx_per_umol
-    photons = plant_photons(spot, ratio)
+def _plants(query: BrightQuery, spot: Estimate, hung: tuple[Hung, ...]) -> BrightPlants:
+    photons = plant_photons(spot, _lx_per_umol(hung) if hung else _SPECTRUM_UNTOLD)
     long_h = query.hours.low / 3600.0 if query.hours else _HOURS
     ends = (photons.low, photons.best, photons.high)
     day = Estimate(*(day_sum(min(value, 3000.0), long_h) for value in ends))
@@ -215,35 +246,40 @@ def _plants(query: BrightQuery, spot: Estimate, hung: Hung | None) -> BrightPlan
     )
 
 
+def _lx_per_umol(hung: tuple[Hung, ...]) -> Estimate:
+    """Return what lux make a photon in the light of all lamps together [lx m² s/umol]."""
+    given = [(one.spot_lx.best, one.kind.lx_per_umol) for one in hung]
+    whole = sum(light for light, _ in given)
+    if whole <= 0.0:
+        return given[0][1]
+    ends = ("low", "best", "high")
+    return Estimate(*(whole / sum(e / getattr(ratio, end) for e, ratio in given) for end in ends))
+
+
 def _lumens_for(hung: Hung, wanted_lx: float) -> Estimate:
     """Return how many lumens of such lamps make a place so bright [lm]."""
-    each = hung.lights[0].light.flux_lm.best * len(hung.lights)
-    per_lumen = float(lux_field(hung.lights, 0.0, 0.0, 0.0)) / each
-    return _rounded(Estimate.exact(wanted_lx / per_lumen), hung)
+    each = hung.light.flux_lm.best * len(hung.lights)
+    best = wanted_lx / (float(lux_field(hung.lights, 0.0, 0.0, 0.0)) / each)
+    factor = combined_factor(light_doubts(hung.light))
+    return Estimate(best / factor, best, best * factor)
 
 
-def _rounded(best: Estimate, hung: Hung) -> Estimate:
-    factor = combined_factor(light_doubts(hung.lights[0].light))
-    return Estimate(best.best / factor, best.best, best.best * factor)
-
-
-def _how_many(query: BrightQuery, context: Context, kind: LightKind) -> WithoutLux:
+def _how_many(query: BrightQuery, context: Context, told: LightLamp) -> WithoutLux:
     """Return the lumens that a kind of lamp needs for a fair and for a bright place."""
     _, life, bands, _ = _life(query, context)
     if life is not None and life.life is LightLife.NIGHT:
         return _without(Without.HOW_MANY_NIGHT, query, context)
     levels = bands or bands_of(LightLife.SUN)
-    hung = hung_lights(query, kind, Estimate.exact(1000.0))
     assert levels is not None
-    assert hung is not None
+    hung = hung_light(query, replace(told, lumens=1000.0), Estimate.exact(1000.0))
     return replace(
         _without(Without.HOW_MANY, query, context),
-        lamp=Name(f"bright-lamp-{kind.slug}"),
+        lamp=_lamp_name(told.kind),
         fair_flux=lumens(_lumens_for(hung, levels.fair.spot_lx)),
         bright_flux=lumens(_lumens_for(hung, levels.bright.spot_lx)),
         distance=metres(hung.height_m),
         assumed=tuple(_assumed(one, hung) for one in hung.taken),
-        sources=_sources(query, hung),
+        sources=_sources((hung,)),
     )
 
 
@@ -255,7 +291,7 @@ def _without(why: Without, query: BrightQuery, context: Context) -> WithoutLux:
         animal=named,
         life=life,
         sky=_sky(query, None),
-        lamp=Name(f"bright-lamp-{lamp.replace(' ', '-')}") if lamp else None,
+        lamp=_lamp_name(lamp) if lamp else None,
         fair_flux=None,
         bright_flux=None,
         distance=None,

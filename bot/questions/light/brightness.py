@@ -5,7 +5,6 @@ from enum import Enum, auto
 
 from bot.facts import Angle, Hours, Length, Lumens, Lux, Name, Number, Say, Share
 from calc.light.bands import LightLife
-from calc.light.kinds import LampUv
 from calc.light.plants import PlantLight
 
 __all__ = [
@@ -13,6 +12,7 @@ __all__ = [
     "Bright",
     "BrightLamp",
     "BrightLife",
+    "BrightLit",
     "BrightPlants",
     "BrightSky",
     "BrightWords",
@@ -70,16 +70,30 @@ class BrightSky:
 
 @dataclass(frozen=True, slots=True)
 class BrightLamp:
-    """The lamp that gives the light; ``cool`` is the light at the cool end, straight from it."""
+    """Lamps of one kind that give light; ``gives`` is what they give of it at the place."""
 
     lamp: Name
-    uv: LampUv
     count: int
     flux: Lumens
     by_watts: bool
     distance: Length
     assumed: tuple[Say, ...]
+    gives: Lux
+
+
+@dataclass(frozen=True, slots=True)
+class BrightLit:
+    """All lamps together; ``cool`` is the light at the cool end, straight from them.
+
+    ``left_out`` are the kinds whose lumens nobody told, or of which lux tell nothing.
+    """
+
+    lamps: tuple[BrightLamp, ...]
+    left_out: tuple[Name, ...]
+    has_doubtful_uv: bool
+    has_led: bool
     doubts: tuple[Say, ...]
+    by_watts: bool
     along: Length
     across: Length
     cool: Lux | None
@@ -109,7 +123,7 @@ class Bright:
     animal: Name | None
     is_of_the_night: bool
     sky: BrightSky
-    lamp: BrightLamp | None
+    lit: BrightLit | None
     plants: BrightPlants
     retreat: Lux
     for_fair: Lumens | None

@@ -1,19 +1,22 @@
 """A lamp that gives light, from the options that tell of it, and the room it hangs in."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
 import numpy as np
 
+from bot.language.light import COLOURED
+from bot.language.light_lamps import LightLamp
 from bot.language.screens import Pane
 from bot.queries.light import BrightQuery
 from bot.questions.uv.lamp_asked import screen_asked
-from calc.light.illuminance import GLASS_PASSES, HungLight, Light, flux_of, lux_field
+from calc.light.illuminance import GLASS_PASSES, HungLight, Light, flux_of, lux_at, lux_field
 from calc.light.kinds import Emits, LightKind, light_kind
 from calc.uncertainty import Estimate
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 
-__all__ = ["Hung", "Taken", "hung_lights", "kind_asked", "patch_widths"]
+__all__ = ["Hung", "Taken", "hung_light", "hung_lights", "kind_asked", "patch_widths"]
 
 _LENGTH_M, _PANEL_M, _BOX_SHARE = 0.55, 0.30, 0.75
 _LEAST_LENGTH_M, _MOST_LENGTH_M = 0.02, 2.0
@@ -31,10 +34,7 @@ class Taken(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Hung:
-    """Lamps over a basking place at the origin [m], and what was assumed of them.
-
-    ``flux_lm`` is that of one lamp; None where no label and no watts tell it.
-    """
+    """Lamps of one kind over a basking place at the origin [m], and what was assumed of them."""
 
     kind: LightKind
     lights: tuple[HungLight, ...]
@@ -42,6 +42,17 @@ class Hung:
     taken: tuple[Taken, ...]
     length_m: float
     beam_deg: float
+
+    @property
+    def light(self) -> Light:
+        """One of them, all being alike."""
+        return self.lights[0].light
+
+    @property
+    def spot_lx(self) -> Estimate:
+        """Their light at the origin [lx]; their doubts hang together."""
+        each = [lux_at(one, 0.0, 0.0, 0.0) for one in self.lights]
+        return Estimate(*(sum(getattr(e, end) for e in each) for end in ("low", "best", "high")))
 
 
 def kind_asked(name: str) -> LightKind:
@@ -57,36 +68,64 @@ def _screen(query: BrightQuery) -> Screen:
     return found
 
 
-def hung_lights(
-    query: BrightQuery, kind: LightKind, flux_lm: Estimate | None = None
-) -> Hung | None:
-    """Return the lamps in their places; None where nothing tells their lumens."""
-    assert query.distance is not None
-    told = flux_of(kind, query.lumens, query.watts.low if query.watts else None)
-    flux = told if flux_lm is None else flux_lm
-    if flux is None:
-        return None
+def hung_lights(query: BrightQuery) -> tuple[tuple[Hung, ...], tuple[str, ...]]:
+    """Return the lamps in their places, and the kinds of those whose lumens nothing tells."""
+    found: list[tuple[LightLamp, Estimate]] = []
+    left_out = []
+    for told in query.lights:
+        flux = None if told.kind == COLOURED else _flux(told)
+        if flux is None:
+            left_out.append(told.kind)
+        else:
+            found.append((told, flux))
+    asides = iter(_asides([told for told, _ in found]))
+    hung = tuple(hung_light(query, told, flux, next(asides)) for told, flux in found)
+    return hung, tuple(dict.fromkeys(left_out))
+
+
+def _flux(told: LightLamp) -> Estimate | None:
+    return flux_of(kind_asked(told.kind), told.lumens, told.watts)
+
+
+def _asides(lamps: list[LightLamp]) -> list[list[float]]:
+    """Return where across each lamp hangs [m]: side by side, those with a beam in the middle."""
+    number = sum(told.count for told in lamps)
+    places = sorted(((n - (number - 1) / 2.0) * _GAP_M for n in range(number)), key=abs)
+    aimed = (Emits.BEAM, Emits.ROUND)
+    order = sorted(lamps, key=lambda told: kind_asked(told.kind).emits not in aimed)
+    taken = {}
+    for told in order:
+        taken[id(told)], places = places[: told.count], places[told.count :]
+    return [taken[id(told)] for told in lamps]
+
+
+def hung_light(
+    query: BrightQuery, told: LightLamp, flux_lm: Estimate, asides_m: Sequence[float] = (0.0,)
+) -> Hung:
+    """Return lamps of one kind of so many lumens each [lm], so far aside [m]."""
+    kind = kind_asked(told.kind)
     length, taken = _length(query, kind)
-    if kind.emits is Emits.BEAM and query.beam is None:
+    # Of several lamps a beam that is told is that of the one with a reflector.
+    beam = query.beam if kind.emits is Emits.BEAM or len(query.lights) == 1 else None
+    if kind.emits is Emits.BEAM and beam is None:
         taken = (*taken, Taken.BEAM)
     has_reflector = None if query.reflector is None else query.reflector == "yes"
     if kind.emits is Emits.TUBE and has_reflector is None:
         taken = (*taken, Taken.REFLECTOR)
     light = Light(
         kind,
-        flux,
-        by_watts=query.lumens is None and flux_lm is None,
+        flux_lm,
+        by_watts=told.lumens is None,
         length_m=length,
         width_m=min(length, _PANEL_M),
-        beam_deg=query.beam,
+        beam_deg=beam,
         has_reflector=has_reflector,
     )
-    height, screen = query.distance.low, _screen(query)
-    # Several hang side by side, as close as fixtures do.
-    middle = (query.lamps - 1) / 2.0
-    asides = [(n - middle) * _GAP_M for n in range(query.lamps)]
-    lights = tuple(HungLight(light, 0.0, aside, height, screen) for aside in asides)
-    return Hung(kind, lights, height, taken, length, query.beam or kind.beam_deg or 0.0)
+    away = told.distance or query.distance
+    assert away is not None
+    height, screen = away.low, _screen(query)
+    lights = tuple(HungLight(light, 0.0, aside, height, screen) for aside in asides_m)
+    return Hung(kind, lights, height, taken, length, beam or kind.beam_deg or 0.0)
 
 
 def _length(query: BrightQuery, kind: LightKind) -> tuple[float, tuple[Taken, ...]]:
@@ -102,13 +141,13 @@ def _length(query: BrightQuery, kind: LightKind) -> tuple[float, tuple[Taken, ..
     return _LENGTH_M, (Taken.LENGTH,)
 
 
-def patch_widths(hung: Hung) -> tuple[float, float]:
+def patch_widths(lights: Sequence[HungLight]) -> tuple[float, float]:
     """Return how far along and across the light stays above half of its middle's [m]."""
     reach = np.linspace(0.0, 2.5, 501)
-    middle = float(lux_field(hung.lights, 0.0, 0.0, 0.0))
+    middle = float(lux_field(lights, 0.0, 0.0, 0.0))
     widths = []
     for x, y in ((reach, 0.0), (0.0, reach)):
-        line = lux_field(hung.lights, x, y, 0.0)
+        line = lux_field(lights, x, y, 0.0)
         below = np.flatnonzero(line < middle / 2.0)
         widths.append(2.0 * float(reach[below[0]]) if below.size else 2.0 * float(reach[-1]))
     return widths[0], widths[1]

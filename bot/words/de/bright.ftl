@@ -16,6 +16,8 @@
     .a = eine Metalldampflampe
 -bright-lamp-uv-tube = UV-Röhre
     .a = eine UV-Röhre
+-bright-lamp-coloured-lamp = farbige Lampe
+    .a = eine farbige Lampe
 
 bright-title = Wie hell der Sonnenplatz ist
 
@@ -30,6 +32,7 @@ bright-head-no_band = Etwa { LUX($spot) } am Rücken.
 bright-range-lamp = Es können { LUX($spot, form: "range") } sein.
 bright-range-meter = Laut Messgerät { LUX($spot, form: "range") }.
 bright-range-phone = Ein Handy liegt leicht um das Doppelte daneben.
+bright-left-out = Nicht gezählt: { LIST($left_out) }.
 bright-shade = Offener Schatten: etwa { LUX($shade) }.
 bright-shade-alone = Offener Schatten: etwa { LUX($shade) }.
 bright-nobody = Unsere Worte: Ein Bedarf ist unbekannt.
@@ -58,6 +61,8 @@ bright-doubt-dome = der Schirm um die Lampe
 bright-taken-length = Ich habe { LENGTH($long) } leuchtende Länge angenommen. Sonst sag mir length:.
 bright-taken-beam = Ich habe einen Lichtkegel von { ANGLE($beam) } angenommen. Er steht auf der Packung: beam:36.
 bright-taken-reflector = Ich habe einen Reflektor hinter der Röhre angenommen. Ohne ihn sind es zwei Drittel davon: reflector:no.
+bright-why-several = Licht zählt zusammen. Ich hänge die Lampen nebeneinander über den Platz, so dicht wie es geht, einen Strahler in die Mitte, jede in ihrer Höhe. Jede kann für sich daneben liegen.
+bright-why-left-out = Ausgelassen habe ich, wovon niemand Lumen oder Watt genannt hat, und wovon Lux nichts sagen: { LIST($left_out) }. Eine UV-Röhre gibt weniger Licht als eine weiße. Es ist also etwas heller, als ich sage.
 bright-why-meter = Ein Handgerät ist auf etwa ein Fünftel genau. Halt es flach auf Höhe des Rückens, nach oben.
 bright-why-phone = Ein Handy sieht Farben auf seine Art und nur in eine Richtung. Es zeigt, welcher von zwei Plätzen heller ist, aber nicht, wie hell.
 bright-why-eye = Lux sind nach unseren Augen gewichtet. Sie passen zu weißen Lampen und sagen nichts über rote, blaue oder UV-Lampen.
@@ -84,6 +89,8 @@ bright-lamp-told = { $count ->
     [yes] {" "}aus den Watt geschätzt ({ LUMENS($flux, form: "range") })
    *[no] {""}
   }, { LENGTH($distance) } Abstand
+bright-label-gives = Davon
+bright-gives = { NAME($lamp) }: { LUX($gives) }
 bright-label-patch = Noch halb so hell
 bright-patch = { LENGTH($along) } längs und { LENGTH($across) } quer
 bright-label-cool = Kühle Seite

@@ -1,4 +1,4 @@
-### Facts: Bright, BrightLamp, BrightLife, BrightPlants, BrightSky, LampTaken, WithoutLux
+### Facts: Bright, BrightLamp, BrightLit, BrightLife, BrightPlants, BrightSky, LampTaken, WithoutLux
 ### How bright it is. The bands are our own: nobody knows how many lux an animal needs.
 
 -bright-lamp-white-tube = white tube
@@ -17,6 +17,8 @@
     .a = a metal halide lamp
 -bright-lamp-uv-tube = UV tube
     .a = a UV tube
+-bright-lamp-coloured-lamp = coloured lamp
+    .a = a coloured lamp
 
 bright-title = How bright the basking place is
 
@@ -31,6 +33,7 @@ bright-head-no_band = About { LUX($spot) } on its back.
 bright-range-lamp = It could be { LUX($spot, form: "range") }.
 bright-range-meter = By your meter: { LUX($spot, form: "range") }.
 bright-range-phone = A phone may be off by half or double.
+bright-left-out = Not counted: { LIST($left_out) }.
 bright-shade = Open shade outside: about { LUX($shade) }.
 bright-shade-alone = Open shade outside: about { LUX($shade) }.
 bright-nobody = My own words: no need is published.
@@ -59,6 +62,8 @@ bright-doubt-dome = the dome or shade around the bulb
 bright-taken-length = I assumed the lit part is { LENGTH($long) } long. Tell me length: if it is not.
 bright-taken-beam = I assumed a beam of { ANGLE($beam) }. The box tells it: beam:36.
 bright-taken-reflector = I assumed a reflector behind the tube. A bare tube gives two thirds of that: reflector:no.
+bright-why-several = Light adds up. I hang the lamps side by side over the place, as close as fixtures go, a flood in the middle, each at its own height. Their doubts are each lamp's own.
+bright-why-left-out = I left out what nobody told me the lumens or watts of, and what lux say nothing of: { LIST($left_out) }. A UV tube gives less light than a white one. So it is a little brighter than I say.
 bright-why-meter = A hand meter is good to about a fifth. Hold it flat at the back's height, facing up.
 bright-why-phone = A phone sees colours its own way and only looks one way. Use it to tell which of two places is brighter, not how bright.
 bright-why-eye = Lux are weighed with our eyes. They suit white lamps, and say nothing of red, blue or UV lamps.
@@ -85,6 +90,8 @@ bright-lamp-told = { $count ->
     [yes] {" "}worked out of its watts ({ LUMENS($flux, form: "range") })
    *[no] {""}
   }, { LENGTH($distance) } away
+bright-label-gives = Of that
+bright-gives = { NAME($lamp) }: { LUX($gives) }
 bright-label-patch = Half as bright still
 bright-patch = { LENGTH($along) } along and { LENGTH($across) } across
 bright-label-cool = Cool end
