@@ -22,6 +22,7 @@ from bot.settings import Settings, settings_of
 
 if TYPE_CHECKING:
     from bot.fronts.local import LocalDesk
+    from bot.queries.question import Question
 
 __all__ = ["main"]
 
@@ -124,6 +125,7 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
 
     preferences = _preferences(parsed, settings)
     line = " ".join(parsed.question)
+    asked: str | Question = line
     dialogue = None
     if parsed.before or parsed.json:
         from bot.dialogue import START, Dialogue, after, next_line, told_as_meant
@@ -133,10 +135,10 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
         except ValueError:
             print("--with takes the dialogue that ask --json printed.", file=sys.stderr)
             return _REFUSED
-        what, line, dialogue = next_line(dialogue, line, preferences)
+        what, asked, dialogue = next_line(dialogue, line, preferences)
         preferences = dialogue.preferring(preferences)
     with _desk(settings) as desk:
-        reply = desk.ask(line, preferences)
+        reply = desk.ask(asked, preferences)
     if parsed.before:
         reply = told_as_meant(what, reply, preferences.speaking(line))
     refused = reply.status == "problem"

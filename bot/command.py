@@ -1,6 +1,6 @@
 """What a question is to the fronts: its name, its model, its answer, its examples."""
 
-from collections.abc import Awaitable, Callable, Collection, Mapping, Sequence
+from collections.abc import Awaitable, Callable, Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Literal
 
@@ -8,27 +8,20 @@ from bot.desk import Desk
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
-from bot.queries.typed import typed_all
+from bot.queries.question import Question
 from bot.reply import PartName
 
 __all__ = ["Command", "Routed"]
 
 
 @dataclass(frozen=True, slots=True)
-class Routed:
-    """Another question that was meant, with the values of its options.
+class Routed(Question):
+    """Another question that was meant.
 
     ``animal_unclear``: an animal was named that could not be told, so none may be taken for it.
     """
 
-    command: str
-    values: Mapping[str, object]
     animal_unclear: bool = False
-
-    @property
-    def given(self) -> dict[str, str]:
-        """The options as somebody would type them."""
-        return typed_all(self.values)
 
     def heeding(self, preferences: Preferences, context: Context) -> Preferences:
         """Return preferences as the words have it: whose the usual animal is not, and its state."""

@@ -13,7 +13,9 @@ from importlib import import_module
 from typing import Final, overload
 
 from bot.command import Command
+from bot.language.errors import NotUnderstoodError
 from bot.menu import MODULES, STORED_GROUPS, WORDS, bare
+from bot.queries.question import Question
 
 __all__ = [
     "ALL_COMMANDS",
@@ -22,6 +24,7 @@ __all__ = [
     "Listed",
     "command_at",
     "command_named",
+    "question_at",
 ]
 
 # How an option begins.
@@ -91,3 +94,15 @@ def command_at(line: str) -> tuple[Command, str] | None:
         if command is not None:
             return command, rest
     return None
+
+
+def question_at(line: str) -> Question | None:
+    """Return the question that a line asks by its name, its options as typed; None: none."""
+    found = command_at(line)
+    if found is None:
+        return None
+    command, rest = found
+    try:
+        return Question(command.name, command.query.texts_in(rest, command.positional))
+    except NotUnderstoodError:
+        return None

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Literal, Protocol
 
 from bot.facts import Figure, Say
 from bot.language.units import Units
+from bot.queries.question import Question
 from bot.reply import Alarm, Document, Picture
 
 if TYPE_CHECKING:
@@ -100,6 +101,6 @@ class Layered:
     picture: Callable[[Teller], Picture] | None = None
     alarms: tuple[Alarm, ...] = ()
     offers: tuple[str, ...] = ()
-    perhaps: str = ""
+    perhaps: Question | None = None
     set_up: "SetUp | None" = None
     document: Document | None = None

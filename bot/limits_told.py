@@ -6,10 +6,7 @@ here, before it is answered and also where it cannot be.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache
-from typing import Annotated, Any
-
-from pydantic import TypeAdapter, ValidationError
+from typing import Any
 
 from bot.command import Command
 from bot.dangers.past_limits import alarms_past, merged
@@ -18,7 +15,7 @@ from bot.language.shown import shown
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
 from bot.queries.typed import typed
-from bot.question_context import states_of
+from bot.question_context import read_alone, states_of
 from bot.questions.shared import limits_for
 from bot.reply import Alarm
 from calc.limits import Limits, Met
@@ -100,31 +97,11 @@ def _alarms(
     preferences: Preferences,
 ) -> Iterator[Alarm]:
     for option, told in tells.items():
-        value = _read(query, option, values.get(option, ""), preferences)
+        value = read_alone(query, option, values.get(option, ""), preferences)
         met = None if value is None else _met(told.fields, value)
         if met is not None:
             words = f"{option} {shown(typed(values[option]))}"
             yield from alarms_past(limits, met, words, asked=told.planned)
-
-
-def _read(query: type[Query], option: str, value: object, preferences: Preferences) -> object:
-    """Return what one option says, or None where it says nothing that can be read."""
-    if isinstance(value, str) and not value.strip():
-        return None
-    try:
-        reader = _reader(query, option)
-        return reader.validate_python(value, context={"units": preferences.bare})
-    except ValidationError:
-        return None
-
-
-@cache
-def _reader(query: type[Query], option: str) -> TypeAdapter[Any]:
-    field = query.model_fields[option]
-    kind: Any = field.annotation
-    for note in field.metadata:
-        kind = Annotated[kind, note]
-    return TypeAdapter(kind)
 
 
 def _met(names: tuple[str, ...], value: object) -> Met | None:

@@ -2,19 +2,22 @@
 
 from collections.abc import Mapping
 from contextlib import suppress
+from functools import cache
+from typing import Annotated, Any
 
-from pydantic import ValidationError
+from pydantic import TypeAdapter, ValidationError
 
 from bot.language.errors import NotUnderstoodError
 from bot.language.glossary import glossed
 from bot.language.states import before_animals, read_states, states_told
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
+from bot.queries.typed import typed
 from bot.queries.units import system_of
 from calc.animal import State
 from calc.naming import Known, Several, named
 
-__all__ = ["context_of", "read_options", "reading_of", "states_of"]
+__all__ = ["context_of", "read_alone", "read_options", "reading_of", "states_of"]
 
 _FREE_WORDS = ("question", "setup", "words")
 
@@ -29,14 +32,17 @@ def read_options(
 ) -> tuple[Query, Mapping[str, object]]:
     """Return the options read, and their values; a text not read is read in hearing's own words.
 
-    So an option takes what is typed in another language: room: 18 Grad, screen: kein Gitter.
+    So an option takes what is typed in another language: room: 18 Grad, screen: kein Gitter. What
+    was heard and is no value of its option is refused by the words that would be typed for it.
     """
     reading = reading_of(preferences)
     try:
         return model.model_validate(dict(values), context=reading), values
     except ValidationError as error:
-        wrong = {str(part) for found in error.errors() for part in found["loc"]}
-        texts = {name: text for name in wrong if isinstance(text := values.get(name), str)}
+        wrong = {str(part) for found in error.errors() for part in found["loc"]} & values.keys()
+        texts = {name: typed(values[name]) for name in wrong}
+        if any(values[name] != text for name, text in texts.items()):
+            return read_options(model, {**values, **texts}, preferences)
         heard = {name: glossed(text).text for name, text in texts.items()}
         if heard == texts:
             raise
@@ -44,6 +50,30 @@ def read_options(
             again = dict(values) | heard
             return model.model_validate(again, context=reading), again
         raise
+
+
+def read_alone(
+    model: type[Query], option: str, value: object, preferences: Preferences
+) -> object | None:
+    """Return what one option says, or None where it says nothing that can be read."""
+    if isinstance(value, str) and not value.strip():
+        return None
+    try:
+        read: object = _reader(model, option).validate_python(
+            value, context=reading_of(preferences)
+        )
+    except ValidationError:
+        return None
+    return read
+
+
+@cache
+def _reader(model: type[Query], option: str) -> TypeAdapter[Any]:
+    field = model.model_fields[option]
+    kind: Any = field.annotation
+    for note in field.metadata:
+        kind = Annotated[kind, note]
+    return TypeAdapter(kind)
 
 
 def context_of(query: Query, given: Mapping[str, object], preferences: Preferences) -> Context:

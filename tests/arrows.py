@@ -13,7 +13,7 @@ _ARROWS = {
     "bot.preferences": "bot.language bot.saved calc.animal",
     "bot.settings": "bot.language bot.preferences",
     "bot.facts": "calc.uncertainty",
-    "bot.layered": "bot.facts bot.language bot.reply calc.setup.set_up",
+    "bot.layered": "bot.facts bot.language bot.queries.question bot.reply calc.setup.set_up",
     "bot.refusal": "bot.facts bot.language bot.layered bot.reply",
     "bot.linking": "bot.facts bot.guide bot.reply calc.sources",
     "bot.words": "",
@@ -58,7 +58,7 @@ _ARROWS = {
         "bot.questions bot.command bot.language.states bot.layered bot.preferences "
         "bot.queries bot.reply bot.saying"
     ),
-    "bot.commands": "bot.menu bot.command",
+    "bot.commands": "bot.menu bot.command bot.language.errors bot.queries.question",
     "bot.asker": "bot.desk bot.saved bot.language bot.preferences calc.animals",
     "bot.command_asked": "bot.facts bot.command bot.commands bot.language bot.questions",
     "bot.question_context": "bot.language bot.preferences bot.queries calc.animal calc.naming",
@@ -69,11 +69,6 @@ _ARROWS = {
     "bot.said_first": (
         "bot.linking calc.naming bot.saying bot.facts bot.language bot.brief bot.command "
         "bot.dangers bot.guide bot.preferences bot.reply"
-    ),
-    "bot.ask_stored": (
-        "bot.unread bot.facts bot.asker bot.refusal bot.problems bot.ask bot.dangers "
-        "bot.said_first bot.commands bot.desk bot.language bot.preferences bot.reply "
-        "bot.database.errors calc.validity"
     ),
     "bot.completion": (
         "bot.commands bot.menu bot.guide bot.language bot.preferences bot.queries "
@@ -101,12 +96,17 @@ _ARROWS = {
         "bot.answering bot.command bot.commands bot.preferences bot.queries bot.question_context "
         "bot.reply"
     ),
-    "bot.ask": (
+    "bot.understood": (
         "bot.free_words bot.heard_told "
         "bot.limits_told bot.outside bot.questions bot.unread bot.around bot.facts "
         "bot.layered bot.saying.voice bot.problems bot.answering bot.dangers bot.command "
         "bot.command_asked bot.said_first bot.commands bot.language bot.preferences "
         "bot.queries bot.question_context bot.refusal bot.reply bot.way_on calc.validity"
+    ),
+    "bot.ask": (
+        "bot.understood bot.answering bot.asker bot.commands bot.database.errors bot.desk "
+        "bot.facts bot.language bot.preferences bot.problems bot.queries bot.questions "
+        "bot.refusal bot.reply bot.unread bot.way_on calc.validity"
     ),
     "bot.menu": "bot.facts",
     "bot.render": "bot.brief bot.menu bot.render bot.reply bot.drawing",
@@ -124,10 +124,10 @@ _ARROWS = {
     "bot.fronts.pages": (
         "bot.fronts.pages bot.ask bot.brief bot.command bot.commands bot.dialogue bot.drawing "
         "bot.facts bot.guide bot.language bot.menu bot.picture bot.preferences bot.queries "
-        "bot.questions bot.render bot.reply bot.saying bot.serving bot.linking calc"
+        "bot.questions bot.render bot.reply bot.saying bot.serving bot.linking bot.understood calc"
     ),
     "bot.fronts.discord": (
-        "bot.fronts.discord bot.ask bot.ask_stored bot.asker bot.brief bot.command "
+        "bot.fronts.discord bot.ask bot.asker bot.brief bot.command "
         "bot.commands bot.completion bot.desk bot.dialogue bot.facts bot.guide bot.saved "
         "bot.language bot.menu bot.operating bot.preferences bot.problems bot.queries "
         "bot.questions.saved bot.render bot.reply bot.saying bot.serving bot.settings "

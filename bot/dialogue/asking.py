@@ -4,12 +4,13 @@ from pydantic import ValidationError
 
 from bot.answering import answer_of, in_words
 from bot.command import Command
-from bot.commands import command_at
+from bot.commands import command_named, question_at
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.question_context import context_of, reading_of
 from bot.questions.animals import AnimalNotNamedError, animals_meant
 from bot.refusal import RefusedError
@@ -17,7 +18,7 @@ from bot.reply import Reply
 from calc.naming import Several, named
 from calc.validity import OutsideModelError
 
-__all__ = ["asked_next", "taken_apart"]
+__all__ = ["asked_next", "question_kept"]
 
 _OF_ONE = {
     ("distance", "basking"): Say("talk-distance-lamp"),
@@ -33,16 +34,13 @@ _ASKED = frozenset(
 )
 
 
-def taken_apart(asked: str) -> tuple[Command, dict[str, str]] | None:
-    """Return a question's command and options; None where it is none that a word can change."""
-    found = command_at(asked) if asked else None
-    if found is None or found[0].route is not None or found[0].stored is not None:
+def question_kept(asked: str) -> Question | None:
+    """Return the question that an answer keeps as a line; None: none that a word can change."""
+    found = question_at(asked) if asked else None
+    command = command_named(found.command) if found else None
+    if command is None or command.route is not None or command.stored is not None:
         return None
-    command, rest = found
-    try:
-        return command, command.query.texts_in(rest, command.positional)
-    except NotUnderstoodError:
-        return None
+    return found
 
 
 def asked_next(reply: Reply, preferences: Preferences) -> Reply:
@@ -50,11 +48,12 @@ def asked_next(reply: Reply, preferences: Preferences) -> Reply:
 
     Where something else is wrong, or a choice is offered, the reply stays as it is.
     """
-    apart = taken_apart(reply.asked)
+    asked = question_kept(reply.asked)
     first = bool(reply.alarms or reply.dangers)
-    if reply.status != "problem" or first or reply.offers or apart is None:
+    if reply.status != "problem" or first or reply.offers or asked is None:
         return reply
-    command, given = apart
+    command, given = command_named(asked.command), asked.given
+    assert command is not None
     if len(several := _several(given.get("animal", ""), preferences)) > 1:
         lines = (join_line(command.name, {**given, "animal": name}) for name in several)
         meant = animals_meant(several, several, preferences.own.names)

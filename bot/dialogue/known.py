@@ -7,6 +7,7 @@ from bot.dialogue.turns import Dialogue
 from bot.facts import Say
 from bot.language.shown import shown
 from bot.language.unsure import NOT_SURE
+from bot.queries.typed import typed_all
 
 __all__ = ["KnownSoFar", "known_told", "wishes_known"]
 
@@ -41,10 +42,10 @@ def known_told(dialogue: Dialogue) -> Iterator[Say]:
     """Yield what is told of it: the set-up, the last question, how to begin anew."""
     told = tuple(
         Say("talk-known-line", KnownLine(f"{name}: {shown(text)}"))
-        for name, text in dialogue.known.items()
+        for name, text in typed_all(dialogue.known).items()
         if text != NOT_SURE
     )
-    facts = KnownSoFar(told, dialogue.asked or None)
+    facts = KnownSoFar(told, dialogue.asked.line() if dialogue.asked else None)
     if not told and not dialogue.asked:
         yield Say("talk-known-none")
         return

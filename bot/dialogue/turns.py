@@ -9,12 +9,13 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from enum import Enum, auto
+from types import MappingProxyType
 from typing import Self
 
-from bot.command import Command, Routed
+from bot.command import Command
 from bot.commands import command_at, command_named
 from bot.dangers import listen
-from bot.dialogue.asking import asked_next, taken_apart
+from bot.dialogue.asking import asked_next, question_kept
 from bot.dialogue.fragments import by_facts, change_wished, changed_by, told_of_set_up
 from bot.dialogue.phrases import (
     asks,
@@ -28,11 +29,13 @@ from bot.dialogue.phrases import (
 )
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
-from bot.language.unsure import NOT_SURE
-from bot.language.words import join_line
+from bot.language.unsure import NOT_SURE, Unsure
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
+from bot.queries.options import AnimalName, Tube
+from bot.queries.question import Question
 from bot.queries.setup import AskQuery
+from bot.queries.typed import typed, typed_all
 from bot.question_context import context_of
 from bot.reply import PartName, Reply
 from bot.routes.routing import route
@@ -43,7 +46,7 @@ __all__ = ["START", "Dialogue", "Next", "after", "next_line", "told_as_meant", "
 _BY_CASES = ("distance", "uvi")
 _OF_UV = ("distance", "uvi", "tube", "section", "dose")
 # What comes next after a check is asked of the same set-up.
-_CHECK, _AFTER_CHECK = "check", "next"
+_CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
 _ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
@@ -59,19 +62,20 @@ _STAYS = frozenset(
 
 @dataclass(frozen=True, slots=True)
 class Dialogue:
-    """The question before: its command and options as typed, and the lines that were offered.
+    """The question before, and the lines that were offered.
 
     ``known`` are the parts of the set-up that were told on the way, by the option they fill.
     """
 
-    asked: str = ""
+    asked: Question | None = None
     offers: tuple[str, ...] = ()
-    known: Mapping[str, str] = field(default_factory=dict)
+    known: Mapping[str, object] = field(default_factory=dict)
     units: Units | None = None
 
     def packed(self) -> str:
         """Return the dialogue as one word of text that ``unpacked`` reads again."""
-        told = {"asked": self.asked, "offers": self.offers, "known": self.known}
+        asked = self.asked.line() if self.asked else ""
+        told = {"asked": asked, "offers": self.offers, "known": typed_all(self.known)}
         units = {"units": self.units.value} if self.units else {}
         return json.dumps(told | units, ensure_ascii=False, separators=(",", ":"))
 
@@ -87,7 +91,7 @@ class Dialogue:
         texts = (asked, *offers, *known, *known.values()) if isinstance(known, dict) else (None,)
         if not all(isinstance(each, str) for each in texts):
             raise ValueError(text)
-        return cls(asked, tuple(offers), known, units)
+        return cls(question_kept(asked), tuple(offers), known, units)
 
     def preferring(self, preferences: Preferences) -> Preferences:
         """Return the asker's preferences with the unit that was wished for on the way."""
@@ -108,8 +112,10 @@ class Next(Enum):
 
 def next_line(
     dialogue: Dialogue, line: str, preferences: Preferences
-) -> tuple[Next, str, Dialogue]:
+) -> tuple[Next, Question | str, Dialogue]:
     """Return what a line is, the whole question that it means, and the dialogue for it.
+
+    What is asked as it was typed stays a line.
 
     A figure, a name or a word for a part of the set-up changes the question before; another
     question takes the animal, the lamps and the box along; ``2`` takes what was offered.
@@ -122,7 +128,7 @@ def next_line(
         return next_line(Dialogue(units=dialogue.units), anew, preferences)
     if dialogue.asked and asks_why(line):
         return Next.WHY, dialogue.asked, dialogue
-    if dialogue.asked and asks_again(line) and not dialogue.asked.startswith("needs "):
+    if dialogue.asked and asks_again(line) and dialogue.asked.command != _NEEDS:
         return Next.QUESTION, dialogue.asked, dialogue
     chosen = choice_of(line, len(dialogue.offers))
     if chosen is None:
@@ -135,12 +141,12 @@ def next_line(
         return Next.QUESTION, line, dialogue
     wishes = dialogue.preferring(preferences)
     context = context_of(AskQuery(question=line), {"question": line}, wishes)
-    heard = {name: text for name, text in told_of_set_up(line, context).items() if name in _STAYS}
+    heard = {name: value for name, value in told_of_set_up(line, context).items() if name in _STAYS}
     known = {**dialogue.known, **heard}
     if not (dialogue.asked or dialogue.known):
-        place = by_facts(line, context) or ("", {})
-        if place[0] == "uvi":
-            known = {**known, _PLACE: place[1][_PLACE]}
+        place = by_facts(line, context)
+        if place is not None and place.command == "uvi":
+            known = {**known, _PLACE: place.values[_PLACE]}
         return Next.QUESTION, line, replace(dialogue, known=known)
     return Next.QUESTION, _meant(dialogue, line, context, wishes), replace(dialogue, known=known)
 
@@ -165,18 +171,18 @@ def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
 
 def told_before(asked: str, dialogue: Dialogue) -> Dialogue:
     """Return the dialogue after a question that is known as a line alone."""
-    apart = taken_apart(asked)
-    if apart is None:
+    kept = question_kept(asked)
+    if kept is None:
         return dialogue
-    stays = {name: text for name, text in apart[1].items() if name in _STAYS and text != NOT_SURE}
-    return replace(dialogue, asked=asked, offers=(), known={**dialogue.known, **stays})
+    stays = {n: v for n, v in kept.values.items() if n in _STAYS and v != NOT_SURE}
+    return replace(dialogue, asked=kept, offers=(), known={**dialogue.known, **stays})
 
 
 def _named_offer(line: str, offers: tuple[str, ...]) -> int | None:
     """Return which offer a line takes by its animal, as 'leopard' the leopard gecko's."""
     words = _ABOUT_ONE.sub("", line.lower().strip(" .!?"))
-    apart = [taken_apart(offer) for offer in offers]
-    named = [found[1].get("animal", "").lower() if found else "" for found in apart]
+    kept = [question_kept(offer) for offer in offers]
+    named = [found.given.get("animal", "").lower() if found else "" for found in kept]
     fits = [
         at for at, name in enumerate(named) if words and re.search(rf"\b{re.escape(words)}\b", name)
     ]
@@ -192,76 +198,90 @@ def _is_typed(line: str) -> bool:
     return not rest or bool(command.positional) or _OPTION.search(rest) is not None
 
 
-def _meant(dialogue: Dialogue, line: str, context: Context, preferences: Preferences) -> str:
-    before = taken_apart(dialogue.asked)
-    changed = None if before is None else changed_by(*before, line, context, preferences)
-    another = _another(before[0].name if before else "", line, context)
+def _meant(
+    dialogue: Dialogue, line: str, context: Context, preferences: Preferences
+) -> Question | str:
+    before = dialogue.asked
+    command = command_named(before.command) if before else None
+    name, values = (before.command, before.values) if before else ("", {})
+    changed = None if command is None else changed_by(command, values, line, context, preferences)
+    another = _another(name, line, context)
     if changed is not None and (another is None or not asks(line)):
-        name, options = changed
-        return join_line(name, options)
-    if before is not None and (step := change_wished(*before, line)):
-        return join_line("basking", step)
-    after_check = before is not None and before[0].name == _CHECK
-    if before and after_check and another and another.command == _AFTER_CHECK:
-        return join_line(_AFTER_CHECK, {**before[1], **another.given})
+        return changed
+    if command is not None and (step := change_wished(command, values, line)):
+        return Question("basking", step)
+    if name == _CHECK and another and another.command == _AFTER_CHECK:
+        return Question(_AFTER_CHECK, {**values, **another.values})
     if another is not None:
-        told = {name: text for name, text in another.given.items() if text != NOT_SURE}
-        options = {**another.given, **_carried(another.command, dialogue.known), **told}
-        return join_line(another.command, {n: t for n, t in options.items() if t})
+        told = {n: v for n, v in another.values.items() if typed(v) != NOT_SURE}
+        return _asking(another, _carried(another.command, dialogue.known), told)
     if (topic := topic_of(line)) and "animal" in dialogue.known:
-        name, of = topic
+        other, of = topic
         about = {"about": of} if of else {}
-        return join_line(name, _carried(name, dialogue.known) | about)
-    spoken = f"{line.rstrip('?!. ')}, {_spoken(dialogue)}"
+        return Question(other, _carried(other, dialogue.known) | about)
     is_asked = asks(line) or line.rstrip().endswith("?")
-    if is_asked and (another := _another("", spoken, context)):
-        options = {**another.given, **_carried(another.command, dialogue.known)}
-        return join_line(another.command, {n: t for n, t in options.items() if t})
-    if found := by_facts(line, context, about_uv=before is not None and before[0].name in _OF_UV):
-        name, options = found
-        if name == "distance" and not dialogue.asked and _PLACE in dialogue.known:
-            name, options = "uvi", {_PLACE: dialogue.known[_PLACE], **options}
-        unsure = dict.fromkeys(("reflector", "screen"), NOT_SURE) if name in _BY_CASES else {}
-        return join_line(name, unsure | _carried(name, dialogue.known) | options)
+    if is_asked and (another := _another("", line, context, dialogue.known)):
+        return _asking(another, _carried(another.command, dialogue.known))
+    if found := by_facts(line, context, about_uv=name in _OF_UV):
+        if found.command == "distance" and not dialogue.asked and _PLACE in dialogue.known:
+            found = Question("uvi", {_PLACE: dialogue.known[_PLACE], **found.values})
+        unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))
+        by_cases = unsure if found.command in _BY_CASES else {}
+        carried = _carried(found.command, dialogue.known)
+        return Question(found.command, by_cases | carried | dict(found.values))
     return line if line.startswith("ask ") else f"ask {line}"
 
 
-def _spoken(dialogue: Dialogue) -> str:
-    """Return the animal and the tube that were told, as words that a question goes on with."""
-    known = dialogue.known
-    tube = f"{known['tube']} tube" if "tube" in known else ""
-    return ", ".join(filter(None, (known.get("animal", ""), tube)))
+def _asking(asked: Question, *told: Mapping[str, object]) -> Question:
+    """Return a question with what is told beside it; what is empty is left out."""
+    values = dict(asked.values)
+    for each in told:
+        values |= each
+    return Question(asked.command, {name: value for name, value in values.items() if value})
 
 
-def _another(name: str, line: str, context: Context) -> Routed | None:
-    """Return the other question that a line asks by itself."""
+class _GoingOn(AskQuery):
+    """A question in free words, of the animal and the tube that were told before it."""
+
+    animal: AnimalName = ""
+    tube: Tube | None = None
+
+
+def _another(
+    name: str, line: str, context: Context, known: Mapping[str, object] = MappingProxyType({})
+) -> Question | None:
+    """Return the other question that a line asks by itself, or of what is known."""
+    told = {option: known[option] for option in ("animal", "tube") if option in known}
     try:
-        routed = route(AskQuery(question=line), context)
+        routed = route(_GoingOn.model_validate({"question": line, **told}), context)
     except NotUnderstoodError:
         return None
-    found = _only_offer(routed) if isinstance(routed, Layered) else routed
-    if found is None or found.animal_unclear or found.command in (name, "check", "guide"):
+    if isinstance(routed, Layered):
+        found = _only_offer(routed)
+    else:
+        found = None if routed.animal_unclear else Question(routed.command, routed.values)
+    if found is None or found.command in (name, "check", "guide"):
         return None
     other = command_named(found.command)
     return found if other is not None and "animal" in _names(other) else None
 
 
-def _only_offer(told: Layered) -> Routed | None:
+def _only_offer(told: Layered) -> Question | None:
     """Return the one question that may be meant: with what is known it can be asked."""
-    apart = taken_apart(told.perhaps) if len(told.offers) == 1 else None
-    return Routed(apart[0].name, apart[1]) if apart else None
+    return told.perhaps if len(told.offers) == 1 else None
 
 
-def _carried(name: str, known: Mapping[str, str]) -> dict[str, str]:
+def _carried(name: str, known: Mapping[str, object]) -> dict[str, object]:
     """Return what another question takes along of the set-up that was told."""
     command = command_named(name)
     assert command is not None
     here = _names(command) & _STAYS
     return {
-        option: text
-        for option, text in known.items()
+        option: value
+        for option, value in known.items()
         # A tube's question knows the box by its length alone.
-        if option in here and not (option == "enclosure" and name not in _OF_UV and "x" not in text)
+        if option in here
+        and not (option == "enclosure" and name not in _OF_UV and "x" not in typed(value))
     }
 
 

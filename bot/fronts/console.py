@@ -11,6 +11,7 @@ from bot.fronts.gallery import keep_picture
 from bot.fronts.printing import MORE, around, show
 from bot.language.units import Units
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.render.text import render_brief, render_part, render_text
 from bot.reply import PartName, Reply
 from bot.saying.voice import voice
@@ -22,7 +23,7 @@ _GREETING = (
     "  distance tube:12% reflector:polished screen:none animal:bearded dragon\n"
     "help lists what I can answer; leave with quit.\n"
 )
-Answerer = Callable[[str, Preferences], Reply]
+Answerer = Callable[[str | Question, Preferences], Reply]
 _LEAVING = frozenset({"quit", "exit", "bye"})
 _ANEW = frozenset({"new", "neu"})
 _ALL = "all"

@@ -7,8 +7,8 @@ from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from bot.ask import ask, take_apart
-from bot.commands import command_at
+from bot.ask import ask
+from bot.commands import command_at, command_named, question_at
 from bot.dangers import listen
 from bot.database import FILE_NAME
 from bot.database.errors import StoreError
@@ -17,6 +17,7 @@ from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
 from bot.problems import problem, store_told
+from bot.queries.question import Question
 from bot.reply import Reply
 from bot.said_first import said_first
 from bot.saved.counts import Asked
@@ -41,24 +42,26 @@ class LocalDesk:
         self._answered: list[str] = []
         self._counts: Counter[tuple[Asked, str]] = Counter()
 
-    def ask(self, line: str, preferences: Preferences) -> Reply:
-        """Answer one line."""
-        found = command_at(line)
-        stored = found is not None and found[0].stored is not None
+    def ask(self, asked: str | Question, preferences: Preferences) -> Reply:
+        """Answer one line, or a question that comes apart."""
+        if isinstance(asked, Question):
+            command = command_named(asked.command)
+        else:
+            command = found[0] if (found := command_at(asked)) else None
+        stored = command is not None and command.stored is not None
         try:
             desk = self._opened() if stored or self._exists() else None
         except StoreError as error:
-            if stored and found is not None:
-                reply = problem(found[0].name, store_told(error), preferences)
+            if stored and command is not None:
+                reply = problem(command.name, store_told(error), preferences)
+                line = asked if isinstance(asked, str) else asked.line()
                 return said_first(reply, listen(line), preferences)
             desk = None
         if desk is None:
-            reply = ask(line, preferences)
+            reply = ask(asked, preferences)
         else:
-            from bot.ask_stored import ask_stored
-
             self._runner.run(self._keep_counts(desk))
-            reply = self._runner.run(ask_stored(line, preferences, desk, _read))
+            reply = self._runner.run(ask(asked, preferences, desk, _read))
         if reply.status == "ok":
             self._answered.append(reply.asked)
         return reply
@@ -90,10 +93,11 @@ class LocalDesk:
         """Count an answered question as on a server."""
         from bot.questions.saved.counting import asked_for
 
-        apart = take_apart(line, Preferences())
-        if not isinstance(apart, Reply):
-            command, given = apart
-            self._counts.update(asked_for(command.name, {} if command.stored else given))
+        found = question_at(line)
+        command = command_named(found.command) if found else None
+        if found is not None and command is not None:
+            given = {} if command.stored else found.given
+            self._counts.update(asked_for(command.name, given))
 
     async def _keep_counts(self, desk: Desk) -> None:
         answered, self._answered = self._answered, []

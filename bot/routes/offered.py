@@ -12,6 +12,7 @@ from bot.language.shown import copies_well
 from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Context
+from bot.queries.question import Question
 from bot.queries.typed import typed_all
 from bot.questions.record import record_of
 from bot.routes.asked import Asked
@@ -59,10 +60,10 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
     ``pages`` are guide pages that help beside those of the questions.
     """
     animal = asked.animal_for_examples(context)
-    told_of = {name: typed_all(filled(name, asked)) for name in names[:_MOST]}
+    told_of = {name: filled(name, asked) for name in names[:_MOST]}
     lines = [
-        Offered(purpose_of(name), example_of(name, given, animal, context))
-        for name, given in told_of.items()
+        Offered(purpose_of(name), example_of(name, typed_all(values), animal, context))
+        for name, values in told_of.items()
     ]
     told = tuple(Say("ask-offer", line) for line in lines)
     if near := page_near(asked):
@@ -71,7 +72,7 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
     if near:
         offers.append(join_line("guide", {"page": near}))
     found = _choice(told, offers, [*pages, *(record_of(name).page for name in names[:_MOST])])
-    return replace(found, perhaps=join_line(names[0], told_of[names[0]]))
+    return replace(found, perhaps=Question(names[0], told_of[names[0]]))
 
 
 def offer_lamps(asked: Asked) -> Layered:

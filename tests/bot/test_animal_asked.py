@@ -2,8 +2,9 @@
 
 import pytest
 
-from bot.ask import ask, take_apart
+from bot.ask import ask
 from bot.preferences import Preferences
+from bot.understood import take_apart
 
 BOX = "enclosure:48x24x24in material:wood lid:solid"
 NEEDS_AN_ANIMAL = [

@@ -4,10 +4,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.language.quantities import Units
 from bot.preferences import Preferences
+from bot.queries.question import Question
 
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
 
@@ -24,7 +25,7 @@ def test_typed_options_skip_only_the_tokenising(anyone: Preferences) -> None:
         "screen": "none",
         "animal": "bearded dragon",
     }
-    assert ask_options("distance", given, anyone) == ask(DISTANCE, anyone)
+    assert ask(Question("distance", given), anyone) == ask(DISTANCE, anyone)
 
 
 def test_a_missing_option_is_asked_for_with_an_example_that_works(anyone: Preferences) -> None:
@@ -112,7 +113,7 @@ def test_any_text_behind_a_command_gets_a_reply(name: str, text: str) -> None:
 @pytest.mark.parametrize("blank", ["", " ", "\n", "\x0b", "\u00a0"])
 def test_an_option_left_blank_is_one_that_was_not_filled_in(blank: str) -> None:
     told = {"tube": "12%", "reflector": "polished", "screen": "none"}
-    bare = ask_options("distance", told, Preferences())
-    assert ask_options("distance", {**told, "animal": blank}, Preferences()) == bare
-    missing = ask_options("distance", {**told, "tube": blank}, Preferences())
+    bare = ask(Question("distance", told), Preferences())
+    assert ask(Question("distance", {**told, "animal": blank}), Preferences()) == bare
+    missing = ask(Question("distance", {**told, "tube": blank}), Preferences())
     assert "I still need tube" in missing.answer

@@ -2,9 +2,10 @@
 
 import pytest
 
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.brief import brief_of
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.reply import Reply, Role
 from calc.animals import animals
 
@@ -60,7 +61,7 @@ def test_what_is_told_of_a_basking_spot_follows_the_range_of_the_animal(
 
     def told(heard_c: float) -> str:
         given = {"animal": animal.name, "about": "basking", "heard": f"{heard_c:g}C"}
-        return head(ask_options("needs", given, anyone))
+        return head(ask(Question("needs", given), anyone))
 
     if spot is not None:
         assert told((spot.low + spot.high) / 2.0).startswith("Good: ")

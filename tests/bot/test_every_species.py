@@ -2,7 +2,6 @@
 
 import pytest
 
-from bot.ask import Understood, understand
 from bot.brief import MOST_LINES, PHONE, brief_of, phone_lines
 from bot.commands import COMMANDS
 from bot.language.units import Units
@@ -13,6 +12,7 @@ from bot.refusal import RefusedError
 from bot.reply import Reply
 from bot.saying.said import said
 from bot.saying.voice import voice
+from bot.understood import Understood, understand
 from calc.animals import Animal, animals
 from calc.limits import Limit, limits_of
 from calc.validity import OutsideModelError

@@ -2,9 +2,10 @@
 
 import pytest
 
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.commands import COMMANDS, command_named
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.questions.animals import ANY_ANIMAL
 from bot.reply import Reply
 from bot.routes.examples import examples_for
@@ -48,7 +49,7 @@ def test_no_example_is_a_set_up_that_is_faulted(question: str, name: str) -> Non
     if question == "watts" and named_animal(name).group is Group.AMPHIBIAN:
         # Most of them need no heat lamp, and the room is warm enough.
         return
-    reply = ask_options(question, filled(question, name), ANYONE)
+    reply = ask(Question(question, filled(question, name)), ANYONE)
     assert reply.status == "ok", reply.answer
     assert reply.alarms == ()
     if question == "temps" and named_animal(name).group is not Group.TURTLE:
@@ -71,7 +72,7 @@ def test_what_a_question_lacks_is_told_with_figures_for_the_animal(
     assert command is not None
     if not any(o.name == "animal" for o in command.query.options()):
         return
-    reply = ask_options(question, {"animal": name}, ANYONE)
+    reply = ask(Question(question, {"animal": name}), ANYONE)
     if "For example: " in reply.answer:
         again = ask(reply.answer.partition("For example: ")[2], ANYONE)
         assert again.status == "ok", again.answer
@@ -86,7 +87,7 @@ def test_no_example_of_a_question_sounds_an_alarm(line: str) -> None:
 @pytest.mark.parametrize("name", NAMES)
 @pytest.mark.parametrize("question", ["basking", "uvi", "watts"])
 def test_the_usual_animal_of_a_group_is_the_one_of_the_example(question: str, name: str) -> None:
-    reply: Reply = ask_options(question, {}, Preferences(default_animal=name))
+    reply: Reply = ask(Question(question, {}), Preferences(default_animal=name))
     assert reply.status == "problem"
     line = reply.answer.partition("For example: ")[2]
     assert line

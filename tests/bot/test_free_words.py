@@ -2,9 +2,10 @@
 
 import pytest
 
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.language.quantities import Units
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.questions.setup.told import heard_in
 from bot.reply import Reply
 
@@ -67,7 +68,7 @@ def test_a_sentence_that_asks_nothing_gets_one_plain_sentence() -> None:
     ],
 )
 def test_a_check_asked_again_by_its_own_line_is_the_same(words: str) -> None:
-    first = ask_options("check", {"setup": words, "distance": "16in"}, anyone())
+    first = ask(Question("check", {"setup": words, "distance": "16in"}), anyone())
     again = ask(first.asked, anyone())
     assert again.model_dump() == first.model_dump()
     assert again.asked == first.asked

@@ -7,13 +7,14 @@ from pathlib import Path
 
 import pytest
 
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.command import Command
 from bot.commands import command_named
 from bot.language.glossary import glossed
 from bot.language.glossary.table import table
 from bot.language.quantities import Units
 from bot.preferences import Context, Preferences
+from bot.queries.question import Question
 from tests.bot.language.hearing_score import heard_in, score, told
 from tests.bot.test_routing import outcome
 
@@ -111,7 +112,7 @@ def test_a_german_question_that_is_not_heard_gets_one_german_sentence() -> None:
 def test_an_option_takes_what_is_typed_in_german(name: str, given: dict[str, str]) -> None:
     takes_one = any(option.name == "animal" for option in named(name).query.options())
     animal = {"animal": "Kornnatter"} if takes_one else {}
-    reply = ask_options(name, {**animal, **given}, Preferences(units=Units.CM, language="de"))
+    reply = ask(Question(name, {**animal, **given}), Preferences(units=Units.CM, language="de"))
     assert reply.status == "ok", reply.answer
 
 

@@ -3,13 +3,14 @@
 import pytest
 
 from bot import guide
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.preferences import Preferences
+from bot.queries.question import Question
 
 
 def test_a_part_comes_first_and_the_rest_of_the_page_after_it(anyone: Preferences) -> None:
     whole = ask("guide page:screens", anyone)
-    reply = ask_options("guide", {"page": "screens", "part": "glass and plastic"}, anyone)
+    reply = ask(Question("guide", {"page": "screens", "part": "glass and plastic"}), anyone)
     assert reply.title == "What a screen does: Glass and plastic"
     assert reply.answer.startswith("Do not put glass")
     told = [(row.label, row.text) for row in whole.rows]
@@ -20,7 +21,7 @@ def test_a_part_comes_first_and_the_rest_of_the_page_after_it(anyone: Preference
 @pytest.mark.parametrize("page", guide.pages(), ids=lambda page: page.slug)
 def test_every_part_of_every_page_can_be_opened(page: guide.Page, anyone: Preferences) -> None:
     for heading in dict.fromkeys(heading for heading, _ in guide.sections(page)):
-        reply = ask_options("guide", {"page": page.slug, "part": heading}, anyone)
+        reply = ask(Question("guide", {"page": page.slug, "part": heading}), anyone)
         assert reply.status == "ok"
         assert reply.title.endswith(heading)
 
@@ -30,7 +31,7 @@ def test_no_page_is_taken_for_a_danger_by_its_own_name(
     page: guide.Page, anyone: Preferences
 ) -> None:
     for name in (page.slug, page.title, page.title.upper()):
-        reply = ask_options("guide", {"page": name}, anyone)
+        reply = ask(Question("guide", {"page": name}), anyone)
         assert (reply.title, reply.dangers) == (page.title, ())
 
 
@@ -46,11 +47,11 @@ def test_no_page_is_taken_for_a_danger_by_its_own_name(
 def test_own_words_are_listened_to_also_where_a_page_is_asked_for(
     command: str, given: dict[str, str], anyone: Preferences
 ) -> None:
-    assert ask_options(command, given, anyone).dangers
+    assert ask(Question(command, given), anyone).dangers
 
 
 def test_a_part_that_is_not_there_is_asked_for_by_the_headings(anyone: Preferences) -> None:
-    reply = ask_options("guide", {"page": "screens", "part": "qqqq"}, anyone)
+    reply = ask(Question("guide", {"page": "screens", "part": "qqqq"}), anyone)
     assert reply.status == "problem"
     assert "Glass and plastic" in reply.answer
 

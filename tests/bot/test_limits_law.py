@@ -12,8 +12,9 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from bot.ask import ask_options
+from bot.ask import ask
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.reply import Reply
 from tests.bot.limits.figures import NAMES, Given, lengths, limits, options, temperatures
 from tests.bot.limits.heat import (
@@ -179,14 +180,14 @@ def test_no_answer_leads_past_a_limit_and_what_is_past_one_is_met(question: str)
     )
     @given(strategy)
     def holds(given: Given) -> None:
-        law(given, ask_options(question, given, ANYONE))
+        law(given, ask(Question(question, given), ANYONE))
 
     holds()
 
 
 @pytest.mark.parametrize("name", NAMES)
 def test_what_an_animal_needs_lies_within_its_limits(name: str) -> None:
-    own, reply = limits({"animal": name}), ask_options("needs", {"animal": name}, ANYONE)
+    own, reply = limits({"animal": name}), ask(Question("needs", {"animal": name}), ANYONE)
     most = {
         "uvi": own.uvi_now,
         "basking_surface": own.surface_c,

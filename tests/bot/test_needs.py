@@ -2,10 +2,11 @@
 
 import pytest
 
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.drawing import Sheet
 from bot.language.quantities import Units
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from calc.animals import Group, animals
 
 ANIMALS = sorted(animals())
@@ -24,7 +25,7 @@ TARGETS = {
 @pytest.mark.parametrize("slug", ANIMALS)
 def test_every_known_target_is_told_and_no_other(slug: str, anyone: Preferences) -> None:
     animal = animals()[slug]
-    reply = ask_options("needs", {"animal": animal.name}, anyone)
+    reply = ask(Question("needs", {"animal": animal.name}), anyone)
     assert reply.status == "ok"
     told = {value.name: (value.low, value.high) for value in reply.values}
     known = {name: getattr(animal, field) for name, field in TARGETS.items()}
@@ -43,7 +44,7 @@ def test_every_known_target_is_told_and_no_other(slug: str, anyone: Preferences)
 @pytest.mark.parametrize("slug", ANIMALS)
 def test_the_questions_it_offers_are_answered(slug: str, units: Units) -> None:
     preferences = Preferences(forced_units=units)
-    reply = ask_options("needs", {"animal": animals()[slug].name}, preferences)
+    reply = ask(Question("needs", {"animal": animals()[slug].name}), preferences)
     offered = [
         f"{command}{step.partition(f': {command}')[2]}"
         for step in reply.steps
@@ -98,7 +99,7 @@ def test_the_picture_has_the_thermometers_still_to_be_read(anyone: Preferences) 
 def test_a_part_of_a_name_or_a_slip_offers_who_may_be_meant(
     typed: str, meant: str, anyone: Preferences
 ) -> None:
-    reply = ask_options("needs", {"animal": typed}, anyone)
+    reply = ask(Question("needs", {"animal": typed}), anyone)
     assert reply.status == "problem"
     assert meant in reply.answer
 

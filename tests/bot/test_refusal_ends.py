@@ -9,16 +9,18 @@ from dataclasses import dataclass, replace
 
 import pytest
 
-from bot.ask import ask, take_apart
+from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.language.quantities import read_length
 from bot.language.units import Units
 from bot.language.words import join_line
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.questions.saved.saving import BOUNDED, BeyondKept, tell_beyond, told_ends
 from bot.reply import Reply
 from bot.saved.keeper import Setup
 from bot.saying.voice import voice
+from bot.understood import take_apart
 
 NOBODY = Preferences()
 # What is typed, how the refusal shows it where it is about the option itself.
@@ -81,8 +83,8 @@ def driven_out() -> Iterator[Case]:
     for command in COMMANDS:
         for example in command.examples:
             apart = take_apart(example, NOBODY)
-            assert isinstance(apart, tuple)
-            given = tuple(apart[1].items())
+            assert isinstance(apart, Question)
+            given = tuple(apart.given.items())
             for option in command.query.options():
                 for typed, shown in EXTREMES.items():
                     case = Case(command.name, given, option.name, typed, "")

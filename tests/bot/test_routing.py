@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.answering import in_words
-from bot.ask import Understood, ask, understand, understand_options
+from bot.ask import ask
 from bot.command import Routed
 from bot.commands import command_named
 from bot.dangers import HazardKind, hazard, listen
@@ -19,11 +19,13 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units
 from bot.menu import MODULES
 from bot.preferences import Context, Preferences
+from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.questions.record import record_of
 from bot.reply import Reply
 from bot.routes.filled import is_asked_freely
 from bot.routes.routing import route
+from bot.understood import Understood, understand
 from calc.heat.sources_of_heat import find_heat_source
 from tests.bot.refusing import copied, sentence
 
@@ -226,7 +228,7 @@ def test_any_text_is_routed_to_what_its_question_reads_or_is_asked_about(words: 
     command = command_named(found.command)
     assert command is not None
     assert set(found.given) <= {option.name for option in command.query.options()}
-    read = understand_options("ask", {"question": words}, Preferences())
+    read = understand(Question("ask", {"question": words}), Preferences())
     # Read by it, or asked for what is missing, or told what is unreadable, a danger before that.
     assert isinstance(read, Understood) or read.dangers or read.answer[:6] in ("Tell m", "I read")
 

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.ask import Understood, ask, understand
+from bot.ask import ask
 from bot.command import Routed
 from bot.commands import command_named
 from bot.language.errors import NotUnderstoodError
@@ -19,6 +19,7 @@ from bot.preferences import Context, Preferences
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed_all
 from bot.routes.routing import route
+from bot.understood import Understood, understand
 
 ASKED = tomllib.loads((Path(__file__).parent / "free_questions.toml").read_text(encoding="utf-8"))
 

@@ -110,7 +110,7 @@ async def test_an_unexpected_error_is_told_with_the_id_of_the_log(
     caplog: pytest.LogCaptureFixture,
 ) -> None:
     async with world.running(bot()):
-        monkeypatch.setattr("bot.fronts.discord.question.ask_options", lambda *_: 1 / 0)
+        monkeypatch.setattr("bot.fronts.discord.question.ask", lambda *_: 1 / 0)
         answer = await world.slash("distance", TUBE)
     found = re.search(r"noted as ([0-9a-f]{6})", answer.text)
     assert found

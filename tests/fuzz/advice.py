@@ -3,13 +3,14 @@
 import re
 from collections.abc import Callable, Mapping
 
-from bot.ask import take_apart
 from bot.command import Command
-from bot.commands import command_at
+from bot.commands import command_at, command_named
 from bot.language.errors import NotUnderstoodError
 from bot.language.words import split_line
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.reply import Reply
+from bot.understood import take_apart
 
 __all__ = ["assert_advice_leads_to_an_answer"]
 
@@ -46,6 +47,13 @@ def assert_advice_leads_to_an_answer(
     raise AssertionError(heard)
 
 
+def by_name(question: Question) -> tuple[Command, dict[str, str]]:
+    """Return a question's command and its options as typed."""
+    command = command_named(question.command)
+    assert command is not None
+    return command, question.given
+
+
 def _followed(
     reply: Reply, command: Command, given: Mapping[str, str]
 ) -> tuple[Command, Mapping[str, str]] | None:
@@ -59,8 +67,8 @@ def _followed(
     own = option in options and example in (options[option].example, *options[option].choices)
     if not own and command_at(example) is not None:
         apart = take_apart(example, Preferences())
-        assert isinstance(apart, tuple), reply.answer
-        return apart
+        assert isinstance(apart, Question), reply.answer
+        return by_name(apart)
     try:
         _, named = split_line(f"{command.name.replace(' ', '-')} {example}", options)
     except NotUnderstoodError:

@@ -4,7 +4,7 @@ import re
 import unicodedata
 from html.parser import HTMLParser
 
-from bot.ask import ask_options
+from bot.ask import ask
 from bot.fronts.discord.question import Question
 from bot.preferences import Preferences
 from bot.render.escaping import units_long
@@ -61,7 +61,7 @@ def assert_same_when_asked_again(reply: Reply, given: dict[str, str]) -> None:
     """Assert that the button under an answer asks what was asked, or does not know the question."""
     again = Question.read(reply.asked)
     if reply.status == "ok" and again is not None:
-        repeated = ask_options(again.command, again.given, Preferences())
+        repeated = ask(Question(again.command, again.given), Preferences())
         assert _said(repeated) == _said(reply), (again, given)
 
 

@@ -6,9 +6,10 @@ from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 
-from bot.ask import take_apart
 from bot.command import Command
 from bot.preferences import Preferences
+from bot.queries.question import Question
+from bot.understood import take_apart
 from calc.animals import animals
 from tests.bot.language.test_hostile import HOSTILE
 
@@ -136,7 +137,7 @@ def examples_of(command: Command) -> tuple[dict[str, str], ...]:
     found = []
     for example in command.examples:
         apart = take_apart(example, Preferences())
-        if isinstance(apart, tuple) and apart[0] is command:
-            found.append(apart[1])
+        if isinstance(apart, Question) and apart.command == command.name:
+            found.append(apart.given)
     options = command.query.options()
     return (*found, {option.name: option.example for option in options if option.example})

@@ -8,12 +8,13 @@ from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from bot.ask_stored import ask_stored, ask_stored_options
+from bot.ask import ask
 from bot.commands import ALL_COMMANDS
 from bot.database.address import sqlite_address
 from bot.database.store import open_store_at
 from bot.desk import Desk
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.reply import Reply
 from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_harmless
@@ -46,9 +47,9 @@ def asked_at_a_desk(number: int, text: str) -> None:
     """Ask a question about saved data with the text, part by part, as its options."""
     office, command = _office(), _STORED[number % len(_STORED)]
     given = given_of(command, text)
-    asked = ask_stored_options(command.name, given, Preferences(), office.desk)
+    asked = ask(Question(command.name, given), Preferences(), office.desk)
     assert_harmless(office.loop.run_until_complete(asked))
-    line = ask_stored(f"{command.name} {text}", Preferences(), office.desk)
+    line = ask(f"{command.name} {text}", Preferences(), office.desk)
     assert_harmless(office.loop.run_until_complete(line))
 
 
@@ -63,14 +64,14 @@ def file_of(number: int, text: str) -> str:
 def taken_back(number: int, text: str) -> None:
     """Take a file back, of a keeper or of a server."""
     office, name = _office(), ("mine import", "server import")[number % 2]
-    asked = ask_stored_options(name, {"file": file_of(number, text)}, Preferences(), office.desk)
+    asked = ask(Question(name, {"file": file_of(number, text)}), Preferences(), office.desk)
     assert_harmless(office.loop.run_until_complete(asked))
 
 
 def asked_of_the_office(name: str, given: Mapping[str, str]) -> Reply:
     """Return the reply to a question of any kind, asked by who may do everything."""
     office = _office()
-    asked = ask_stored_options(name, given, Preferences(), office.desk)
+    asked = ask(Question(name, given), Preferences(), office.desk)
     return office.loop.run_until_complete(asked)
 
 

@@ -11,7 +11,7 @@ from typing import Any
 import discord
 from pydantic import ValidationError
 
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.completion import complete, complete_line
 from bot.dangers import hazards, listen
@@ -49,7 +49,7 @@ def asked_options(number: int, text: str) -> None:
     """Ask a question with the text, line by line, as its options."""
     command = COMMANDS[number % len(COMMANDS)]
     given = given_of(command, text)
-    reply = ask_options(command.name, given, Preferences())
+    reply = ask(Question(command.name, given), Preferences())
     assert_harmless(reply)
     assert_same_when_asked_again(reply, given)
 

@@ -2,9 +2,10 @@
 
 import pytest
 
-from bot.ask import take_apart
 from bot.preferences import Preferences
-from tests.fuzz.advice import assert_advice_leads_to_an_answer
+from bot.queries.question import Question
+from bot.understood import take_apart
+from tests.fuzz.advice import assert_advice_leads_to_an_answer, by_name
 from tests.fuzz.stored import asked_of_the_office, office_cleared
 
 SECTION = "section tube:12% reflector:polished screen:none animal:bearded dragon"
@@ -38,8 +39,8 @@ SECTION = "section tube:12% reflector:polished screen:none animal:bearded dragon
 def test_what_a_refusal_gives_as_an_example_leads_on(line: str) -> None:
     office_cleared()
     apart = take_apart(line, Preferences())
-    assert isinstance(apart, tuple)
-    assert_advice_leads_to_an_answer(*apart, asked_of_the_office)
+    assert isinstance(apart, Question)
+    assert_advice_leads_to_an_answer(*by_name(apart), asked_of_the_office)
 
 
 def test_a_number_of_weeks_that_cannot_be_is_told_with_its_ends() -> None:

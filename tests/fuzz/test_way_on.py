@@ -4,12 +4,14 @@ from collections.abc import Mapping
 
 import pytest
 
-from bot.ask import ask_options, take_apart
+from bot.ask import ask
 from bot.command import Command
 from bot.commands import COMMANDS
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.reply import Reply
-from tests.fuzz.advice import assert_advice_leads_to_an_answer
+from bot.understood import take_apart
+from tests.fuzz.advice import assert_advice_leads_to_an_answer, by_name
 from tests.fuzz.pool import examples_of
 
 ANYONE = Preferences()
@@ -17,7 +19,7 @@ ASKED = [command for command in COMMANDS if command.route is None]
 
 
 def asked(name: str, given: Mapping[str, str]) -> Reply:
-    return ask_options(name, given, ANYONE)
+    return ask(Question(name, given), ANYONE)
 
 
 @pytest.mark.parametrize("command", ASKED, ids=lambda command: command.name)
@@ -50,5 +52,5 @@ def test_one_step_leads_from_a_question_that_lacks_anything_to_an_answer(command
 )
 def test_one_step_leads_from_several_wrong_things_to_an_answer(line: str) -> None:
     apart = take_apart(line, ANYONE)
-    assert isinstance(apart, tuple)
-    assert_advice_leads_to_an_answer(*apart, asked)
+    assert isinstance(apart, Question)
+    assert_advice_leads_to_an_answer(*by_name(apart), asked)

@@ -1,19 +1,17 @@
 """A question as a button carries it: short enough for a custom id, or read back from a message."""
 
 import hashlib
-from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Self
 
 import discord
 
-from bot.ask import ask_options
-from bot.commands import command_at, command_named
+from bot.ask import ask
+from bot.commands import command_named, question_at
 from bot.fronts.discord.seen import seen
-from bot.language.errors import NotUnderstoodError
-from bot.language.words import join_line
 from bot.preferences import Preferences
+from bot.queries.question import Question as Asked
 from bot.render.escaping import units_long
 from bot.reply import Reply
 
@@ -26,19 +24,12 @@ _BETWEEN = "|"
 
 
 @dataclass(frozen=True, slots=True)
-class Question:
-    """A command and the texts of its options."""
-
-    command: str
-    given: Mapping[str, str]
+class Question(Asked):
+    """A question that a custom id can carry."""
 
     def answered(self, preferences: Preferences) -> Reply:
         """Return the answer."""
-        return ask_options(self.command, self.given, preferences)
-
-    def line(self) -> str:
-        """Return the question as a line that can be asked again."""
-        return join_line(self.command, self.given)
+        return ask(self, preferences)
 
     def custom_id(self, prefix: str) -> str:
         """Return ``prefix`` and the question, or ``prefix`` and a hint to look in the message.
@@ -47,7 +38,8 @@ class Question:
         that a button of an older version is never read as another question.
         """
         names = _option_names(self.command)
-        values = [_quoted(self.given.get(name, "")) for name in names]
+        given = self.given
+        values = [_quoted(given.get(name, "")) for name in names]
         while values and not values[-1]:
             values.pop()
         packed = _BETWEEN.join((f"{self.command}.{_fingerprint(names)}", *values))
@@ -68,15 +60,11 @@ class Question:
     @classmethod
     def read(cls, asked: str) -> Self | None:
         """Return the question of a reply's ``asked`` line, if it is whole and still known."""
-        found = command_at(asked)
-        if found is None or found[0].stored is not None or asked.endswith("…"):
+        found = None if asked.endswith("…") else question_at(asked)
+        command = command_named(found.command) if found else None
+        if found is None or command is None or command.stored is not None:
             return None
-        command, rest = found
-        try:
-            given = command.query.texts_in(rest, command.positional)
-        except NotUnderstoodError:
-            return None
-        return cls(command.name, given)
+        return cls(found.command, found.values)
 
     @classmethod
     def _told_by(cls, message: discord.Message) -> Self | None:

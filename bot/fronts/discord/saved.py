@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any, Final
 import discord
 from discord import app_commands
 
-from bot.ask_stored import ask_stored_options
+from bot.ask import ask
 from bot.command import Command
 from bot.commands import STORED_COMMANDS
 from bot.database.errors import StoreError
@@ -150,7 +150,7 @@ async def _reply(
     desk = memory.desk(
         asker_of(interaction), moderator=is_moderator(interaction), lacking=lacking(interaction)
     )
-    return await ask_stored_options(command.name, given, client.preferences(), desk)
+    return await ask(Question(command.name, given), client.preferences(), desk)
 
 
 async def _keep_counts(memory: Memory, interaction: _Interaction) -> None:

@@ -24,6 +24,7 @@ from bot.fronts.discord.sending import Message, view_of
 from bot.fronts.discord.show import ShowButton
 from bot.language.units import Units
 from bot.preferences import Preferences
+from bot.queries.question import Question as Asked
 from bot.render.post import asked_of
 from bot.reply import PartName
 from bot.saved.group import Shown
@@ -120,7 +121,7 @@ class Talk:
         if what is Next.THANKS:
             await self._say(client, written, preferences, Say("door-thanks"))
             return
-        question = Question.read(meant) or Question("ask", {"question": meant.removeprefix("ask ")})
+        question = _question_of(meant)
         if shown is Shown.PRIVATE and not alone:
             label = ShowButton.of(question, preferences.speaking(written.words).spoken)
             view = discord.ui.View(timeout=None).add_item(label)
@@ -155,6 +156,13 @@ class Talk:
     ) -> None:
         told = voice(preferences.speaking(written.words).spoken, Units.CM).text(say)
         await _post(client, written, Message(told, rows=rows))
+
+
+def _question_of(meant: Asked | str) -> Question:
+    """Return what is meant as a question; a line that is none by its name is free words."""
+    if isinstance(meant, str):
+        return Question.read(meant) or Question("ask", {"question": meant.removeprefix("ask ")})
+    return Question(meant.command, meant.values)
 
 
 async def _wishes(client: "Noonstone", written: Addressed) -> tuple[Preferences, Shown | None]:

@@ -5,15 +5,17 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot import guide
-from bot.ask import Understood, answered, understand_options
+from bot.ask import answered
 from bot.brief import brief_of
 from bot.facts import Name, Say
 from bot.preferences import Language, Preferences
 from bot.queries.needs import NeedsQuery
+from bot.queries.question import Question
 from bot.questions.general.needs import needs
 from bot.questions.general.needs_facts import Need, Needs, OneNeed
 from bot.reply import Line, Reply
 from bot.saying.voice import Voice, voice
+from bot.understood import Understood, understand
 from calc.animals import Animal, animals
 
 __all__ = ["COLUMNS", "Sheet", "sheets"]
@@ -48,7 +50,7 @@ def sheets(language: Language) -> tuple[Sheet, ...]:
 def _sheet(animal: Animal, language: Language) -> Sheet:
     preferences = Preferences(language=language)
     speaker = voice(language, preferences.shown)
-    asked = understand_options("needs", {"animal": animal.name}, preferences)
+    asked = understand(Question("needs", {"animal": animal.name}), preferences)
     assert isinstance(asked, Understood)
     assert isinstance(asked.query, NeedsQuery)
     facts = needs(asked.query, asked.context)

@@ -7,13 +7,14 @@ from pathlib import Path
 
 import pytest
 
-from bot.ask import ask, ask_options
+from bot.ask import ask
 from bot.dangers import HazardKind, hazard, hazards
 from bot.dialogue import START, after
 from bot.facts import Say
 from bot.guide import page, sections
 from bot.preferences import Preferences
 from bot.problems import problem
+from bot.queries.question import Question
 from bot.render.html import render_html
 from bot.render.post import MOST_TEXT, render_post
 from bot.render.text import render_text
@@ -191,12 +192,12 @@ def test_fire_is_heard_through_every_door(line: str) -> None:
 
 def test_an_option_of_a_form_is_heard_too() -> None:
     given = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "my gecko is limp"}
-    assert ask_options("distance", given, ANYONE).dangers[0].key == "not_moving"
+    assert ask(Question("distance", given), ANYONE).dangers[0].key == "not_moving"
 
 
 def test_a_name_or_note_of_what_is_saved_is_heard_without_a_store() -> None:
     given = {"name": "Spike", "setup": "beardie, 12% tube, the plug is melting"}
-    assert ask_options("setup save", given, ANYONE).dangers[0].key == "fire"
+    assert ask(Question("setup save", given), ANYONE).dangers[0].key == "fire"
 
 
 ALSO_ASKED = (
@@ -206,7 +207,7 @@ ALSO_ASKED = (
 
 
 def test_what_was_heard_beside_a_question_is_said_again_when_a_button_asks_it_again() -> None:
-    first = ask_options("ask", {"question": ALSO_ASKED}, ANYONE)
+    first = ask(Question("ask", {"question": ALSO_ASKED}), ANYONE)
     assert first.command == "distance"
     assert [danger.key for danger in first.dangers] == ["fire"]
     assert ask(first.asked, ANYONE) == first
@@ -215,6 +216,6 @@ def test_what_was_heard_beside_a_question_is_said_again_when_a_button_asks_it_ag
 
 
 def test_a_question_without_a_hazard_is_asked_again_by_its_options() -> None:
-    calm = ask_options("ask", {"question": ALSO_ASKED.partition(". ")[2]}, ANYONE)
+    calm = ask(Question("ask", {"question": ALSO_ASKED.partition(". ")[2]}), ANYONE)
     assert calm.dangers == ()
     assert calm.asked.startswith("distance tube:")

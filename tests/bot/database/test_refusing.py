@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import URL, text
 from sqlalchemy.exc import DBAPIError, IntegrityError
 
-from bot.ask_stored import ask_stored
+from bot.ask import ask
 from bot.database import FILE_NAME, engine
 from bot.database.address import address_of
 from bot.database.errors import StoreUnavailableError
@@ -38,7 +38,7 @@ NOT_JUST_NOW = "Saved data cannot be reached just now; every other question stil
 async def asked(store: Store, line: str) -> Reply:
     now = datetime(2026, 5, 4, 12, 0, tzinfo=UTC)
     desk = Desk(store, KEEPER, GARDEN, CHANNEL, moderator=True, now=now)
-    return await ask_stored(line, Preferences(), desk)
+    return await ask(line, Preferences(), desk)
 
 
 async def check_refused(store: Store, *, reads: bool = False) -> None:

@@ -2,7 +2,7 @@
 
 from datetime import timedelta
 
-from bot.ask_stored import ask_stored
+from bot.ask import ask
 from bot.database.store import Store
 from bot.desk import Desk
 from bot.preferences import Preferences
@@ -21,7 +21,7 @@ async def test_the_weeks_and_totals_of_a_server(store: Store) -> None:
     await store.counts.add(GARDEN, today, {DISTANCE: 1, SCREENS: 2})
     await store.counts.add(GARDEN + 1, today, {DISTANCE: 50})
     desk = Desk(store, 31, GARDEN, 61, moderator=True, now=NOW)
-    reply = await ask_stored("server stats", Preferences(), desk)
+    reply = await ask("server stats", Preferences(), desk)
     assert reply.answer.startswith(
         "7 questions asked in 3 weeks, since Monday 20 April 2026. "
         "3 animals named and 2 guide pages opened."

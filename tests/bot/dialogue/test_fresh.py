@@ -6,7 +6,7 @@ from typing import Any
 
 from bot.ask import ask
 from bot.dialogue import START, Next, after, next_line, told_as_meant
-from bot.dialogue.asking import taken_apart
+from bot.dialogue.asking import question_kept
 from bot.preferences import Preferences
 
 TALKS = tomllib.loads(Path(__file__).with_name("fresh.toml").read_text(encoding="utf-8"))["talk"]
@@ -33,10 +33,10 @@ def understood(lines: list[dict[str, Any]]) -> list[str]:
 
 def fits(asked: str, row: dict[str, Any]) -> bool:
     """Say whether the question that is meant is the wanted one, with all that was told."""
-    apart = taken_apart(asked)
-    if apart is None or apart[0].name not in row["want"].split("|"):
+    kept = question_kept(asked)
+    if kept is None or kept.command not in row["want"].split("|"):
         return False
-    told = apart[1]
+    told = kept.given
     return all(told.get(name, "").startswith(text) for name, text in row["told"].items())
 
 

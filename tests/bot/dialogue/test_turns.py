@@ -22,7 +22,7 @@ def turns(*lines: str) -> Iterator[tuple[str, Reply | None, Dialogue]]:
         if what is Next.QUESTION:
             reply = ask(meant, dialogue.preferring(ANYONE))
             dialogue = after(dialogue, reply)
-        yield meant, reply, dialogue
+        yield meant if isinstance(meant, str) else meant.line(), reply, dialogue
 
 
 def last(*lines: str) -> str:
@@ -119,7 +119,7 @@ def test_a_bare_number_is_a_temperature_where_temperatures_are_spoken_of() -> No
         (("night room:65F animal:corn snake", "and at 20C"), "room:20 C"),
         (("uvi of a 12% at 30 cm", "and at 40", "for a beardie"), "distance:40 cm"),
         (("uvi tube:12% distance:30cm animal:bearded dragon", "is that enough?"), "uvi tube:12%"),
-        (("when should i change my uvb", "its a t8", "1 year old"), "age:1 years"),
+        (("when should i change my uvb", "its a t8", "1 year old"), "age:1 year"),
         (("how many hours of light", "hermanns tortoise", "and in winter"), "latitude:home"),
         (
             ("temps basking:95F warm:88F animal:corn snake", "cool side 24C"),

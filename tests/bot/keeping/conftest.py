@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.ask_stored import ask_stored
+from bot.ask import ask as at_the_door
 from bot.database.store import Store, open_store
 from bot.desk import Desk
 from bot.preferences import Preferences
@@ -38,7 +38,7 @@ def ask(desk: Desk) -> Ask:
 
     async def asked(line: str, **changed: object) -> Reply:
         at = replace(desk, **changed)  # type: ignore[arg-type]
-        return await ask_stored(line, Preferences(), at)
+        return await at_the_door(line, Preferences(), at)
 
     return asked
 

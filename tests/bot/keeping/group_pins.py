@@ -13,7 +13,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
 
-from bot.ask_stored import ask_stored
+from bot.ask import ask
 from bot.database.store import Store, open_store
 from bot.desk import Desk
 from bot.preferences import Language, Preferences
@@ -125,7 +125,7 @@ async def _replies(units: str, language: Language) -> list[tuple[str, Reply]]:
                     await store.counts.add(GARDEN, day, counts)
             told = line if where in ("server", "board") else asked
             there = replace(desk, server=server, channel=channel)
-            reply = await ask_stored(told, Preferences(language=language), there)
+            reply = await ask(told, Preferences(language=language), there)
             found.append((line, reply))
     return found
 

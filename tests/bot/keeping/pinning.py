@@ -11,7 +11,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
-from bot.ask_stored import ask_stored
+from bot.ask import ask
 from bot.database.store import Store, open_store
 from bot.desk import Desk
 from bot.language.units import Units
@@ -39,7 +39,7 @@ def desk_at(store: Store) -> Desk:
 async def answers(desk: Desk, units: Units, language: Language) -> list[Reply]:
     """Return the answers to all lines, told in one language."""
     asker = Preferences(forced_units=units, language=language)
-    return [await ask_stored(line, asker, desk) for line in lines()]
+    return [await ask(line, asker, desk) for line in lines()]
 
 
 def told(reply: Reply) -> dict[str, Any]:

@@ -7,8 +7,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from rich.console import Console
 
-from bot.ask import ask as ask_purely
-from bot.ask_stored import ask_stored
+from bot.ask import ask as at_the_door
 from bot.command import Command
 from bot.commands import STORED_COMMANDS
 from bot.database.store import Store
@@ -47,7 +46,7 @@ async def test_the_examples_work_one_after_the_other_and_every_renderer_draws_th
 
 @EVERY
 def test_the_pure_door_says_that_saved_data_are_needed(command: Command) -> None:
-    reply = ask_purely(command.examples[0], Preferences())
+    reply = at_the_door(command.examples[0], Preferences())
     assert reply.status == "problem"
     assert "saved data" in reply.answer
     assert reply.command == command.name
@@ -110,10 +109,10 @@ async def test_without_its_database_saved_data_are_said_to_be_unreachable_and_th
     await desk.store.close()
     for file in (tmp_path / "kept").iterdir():
         file.write_bytes(b"no database any more " * 100)
-    kept = await ask_stored("mine list", Preferences(), desk)
+    kept = await at_the_door("mine list", Preferences(), desk)
     assert kept.status == "problem"
     assert "cannot be reached" in kept.answer
-    pure = await ask_stored(f"{DISTANCE} uvi:3-5", Preferences(units=Units.IN), desk)
+    pure = await at_the_door(f"{DISTANCE} uvi:3-5", Preferences(units=Units.IN), desk)
     assert pure.status == "ok"
 
 

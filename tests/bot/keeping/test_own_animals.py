@@ -4,13 +4,13 @@ import json
 
 import pytest
 
-from bot.ask import ask as ask_purely
-from bot.ask import ask_options
+from bot.ask import ask as at_the_door
 from bot.asker import names_of
 from bot.commands import COMMANDS
 from bot.completion import complete
 from bot.database.store import Store
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.routes.examples import examples_for
 from bot.saved.group import ServerExport
 from tests.bot.keeping.conftest import Ask
@@ -226,10 +226,12 @@ async def test_every_question_answers_or_asks_and_no_example_is_faulted(
         whole_question = {o.name: o.example for o in command.query.options() if o.required}
         fitting = examples_for(command.name, "moss lizard", own)
         whole_question |= {k: v for k, v in fitting.items() if k in names}
-        reply = ask_options(command.name, whole_question | {"animal": "moss lizard"}, asker)
+        reply = at_the_door(
+            Question(command.name, whole_question | {"animal": "moss lizard"}), asker
+        )
         if fitting and "readings" not in fitting:
             assert reply.dangers == (), (command.name, whole_question)
         assert reply.status == "ok" or "need" in reply.answer, reply.answer
-    needs = ask_purely("needs moss lizard", asker)
+    needs = at_the_door("needs moss lizard", asker)
     lines = [step.rpartition(": ")[2] for step in needs.steps if "Moss" in step]
-    assert [ask_purely(line, asker).status for line in lines] == ["ok"] * len(lines)
+    assert [at_the_door(line, asker).status for line in lines] == ["ok"] * len(lines)

@@ -52,7 +52,7 @@ SAYING = (
     "bot/command_asked.py",
     "bot/ask.py",
     "bot/refusal.py",
-    "bot/ask_stored.py",
+    "bot/understood.py",
     "bot/fronts/local.py",
     "bot/outside.py",
     "bot/around.py",

@@ -1,0 +1,29 @@
+"""A question as a value: its name and the values of its options."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from bot.language.words import join_line
+from bot.queries.typed import typed_all
+
+__all__ = ["Question"]
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A question's name and the values of its options.
+
+    A value is what its option holds once it is read, or the text that was typed for it.
+    """
+
+    command: str
+    values: Mapping[str, object]
+
+    @property
+    def given(self) -> dict[str, str]:
+        """The options as somebody would type them."""
+        return typed_all(self.values)
+
+    def line(self) -> str:
+        """Return the question as a line that can be asked again."""
+        return join_line(self.command, self.given)
