@@ -25,7 +25,7 @@ from bot.queries.query import Query
 from bot.queries.states import StateNames
 from bot.saved.group import NOTHING_OWN, Own
 
-__all__ = ["DistanceQuery", "TubeQuery", "UviQuery"]
+__all__ = ["DistanceQuery", "TubeQuery", "UviQuery", "lacking_of_lamp"]
 
 
 class DistanceQuery(Query):
@@ -52,16 +52,8 @@ class DistanceQuery(Query):
 
     @classmethod
     def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
-        """Return what is missing; readings through the screen hold tube, fixture and screen.
-
-        A lamp of another kind than a T5 HO tube has no figures, whatever else is told of it.
-        """
-        wanted = ["tube", "reflector", "screen"]
-        if "readings" in given or _names_another_kind(given):
-            wanted = []
-        elif own.lamp(given.get("tube", "")) is not None:
-            wanted.remove("reflector")
-        wanted += [option.name for option in cls.options() if option.required]
+        """Return what is missing of the lamp and of what is needed beside it."""
+        wanted = [*lacking_of_lamp(given, own), *(o.name for o in cls.options() if o.required)]
         return tuple(name for name in wanted if name not in given)
 
 
@@ -85,6 +77,18 @@ class TubeQuery(Query):
     tubes: TubeCount = Field(1, examples=["1"])
     gap: Length | None = Field(None, examples=["2in"])
     state: StateNames = Field(frozenset(), examples=["young"])
+
+
+def lacking_of_lamp(given: Mapping[str, str], own: Own) -> tuple[str, ...]:
+    """Return what must be told of a lamp; readings through the screen hold all of it.
+
+    A lamp of another kind than a T5 HO tube has no figures, whatever else is told of it.
+    """
+    if "readings" in given or _names_another_kind(given):
+        return ()
+    if own.lamp(given.get("tube", "")) is not None:
+        return "tube", "screen"
+    return "tube", "reflector", "screen"
 
 
 def _names_another_kind(given: Mapping[str, str]) -> bool:

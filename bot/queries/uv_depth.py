@@ -1,5 +1,6 @@
 """The questions for keepers with a UV index meter, and for the whole enclosure."""
 
+from collections.abc import Mapping
 from typing import Self
 
 from pydantic import Field, model_validator
@@ -29,8 +30,11 @@ from bot.queries.options import (
     TubeLength,
     UviRange,
     UvLampKind,
+    kind_of,
 )
 from bot.queries.query import Query
+from bot.queries.uv import lacking_of_lamp
+from bot.saved.group import NOTHING_OWN, Own
 
 __all__ = ["DeclineQuery", "DoseQuery", "MeterQuery", "SectionQuery"]
 
@@ -68,9 +72,9 @@ class DeclineQuery(Query):
 class SectionQuery(Query):
     """Where the UV goes in the whole enclosure."""
 
-    tube: Tube = Field(examples=["12%"])
-    reflector: FixtureIfKnown = Field(examples=["polished"])
-    screen: ScreenIfKnown = Field(examples=["none"])
+    tube: Tube | None = Field(None, examples=["12%"])
+    reflector: FixtureIfKnown | None = Field(None, examples=["polished"])
+    screen: ScreenIfKnown | None = Field(None, examples=["none"])
     distance: Length = Field(examples=["16in"])
     enclosure: EnclosureSize = Field(examples=["48x24x24in"])
     animal: AnimalName = Field("", examples=["bearded dragon"])
@@ -85,24 +89,45 @@ class SectionQuery(Query):
     heat: Length | None = Field(None, examples=["8in"])
     patch: Length | None = Field(None, examples=["8in"])
     lamp: UvLampKind | None = Field(None, examples=["T5 HO tube"])
+    readings: Readings | None = Field(None, examples=["4.2 at 12 in"])
+
+    @property
+    def kind(self) -> UvLamp:
+        """The kind of UV lamp that is meant."""
+        return kind_of(self.tube, self.lamp)
+
+    @classmethod
+    def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
+        """Return what is missing of the lamp and of what is needed beside it."""
+        wanted = [*lacking_of_lamp(given, own), *(o.name for o in cls.options() if o.required)]
+        return tuple(name for name in wanted if name not in given)
 
 
 class DoseQuery(Query):
     """A day under the tube beside a day of sun, and how long people may stay."""
 
-    uvi: UviRange = Field(examples=["4"])
+    uvi: UviRange | None = Field(None, examples=["4"])
     hours: Hours = Field(examples=["10"])
     distance: Length | None = Field(None, examples=["14in"])
     length: TubeLength | None = Field(None, examples=["22in"])
     latitude: Latitude | None = Field(None, examples=["27S"])
     month: Month | None = Field(None, examples=["December"])
+    lamp: UvLampKind = Field(UvLamp.T5_HO, examples=["T5 HO tube"])
+    readings: Readings | None = Field(None, examples=["4.2 at 12 in"])
+
+    @classmethod
+    def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
+        """Return what is missing: a UV index, unless there are readings to tell it."""
+        wanted = () if "readings" in given else ("uvi",)
+        missing = tuple(name for name in wanted if name not in given)
+        return (*missing, *super().lacking(given, own))
 
     @model_validator(mode="after")
     def _is_a_day(self) -> Self:
         if not 0.0 < self.hours.low <= _DAY_S:
             wanted = Say("wanted-day-hours")
             raise NotUnderstoodError(self.hours.text, wanted, "hours:10", "hours")
-        low, high = self.uvi
+        low, high = self.uvi or (1.0, 1.0)
         if not 0.0 < low <= high <= _MOST_UVI:
             read = f"{low:g}" if low == high else f"{low:g}-{high:g}"
             wanted = Say("wanted-uvi-up-to", UpTo(_MOST_UVI))

@@ -1,4 +1,4 @@
-"""What is not known of the UVI beside a tube: that of the lamp, how long it is, how it spreads.
+"""What is not known of the UVI beside a lamp: that of the lamp, how long it is, how it spreads.
 
 At one place it is a range; over many places, whose figures are wrong together, it is a set of
 cases, each with one lamp that is there everywhere.
@@ -13,8 +13,8 @@ from statistics import NormalDist
 import numpy as np
 from numpy.typing import NDArray
 
-from calc.unknowns import Effect, Factor, Known, Unknown, Whole, combine
-from calc.uv.lamp import FARTHEST_M, NEAREST_M, Lamp
+from calc.unknowns import Between, Effect, Factor, Known, Unknown, Whole, combine
+from calc.uv.lamp import FARTHEST_M, NEAREST_M, Lamp, OwnPoint
 from calc.uv.lamp_unknowns import Cause, length_effect, length_weights, unknowns_of
 from calc.uv.section import HungTube, each_field
 
@@ -22,6 +22,7 @@ __all__ = [
     "DRAWS",
     "FieldCases",
     "Lengths",
+    "beside_m",
     "cosine_power",
     "field_cases",
     "field_unknowns",
@@ -30,6 +31,8 @@ __all__ = [
 ]
 
 _SIDEWAYS = Unknown(Cause.SPREAD, Known.UNKNOWN, Factor(1.3), "uv_sideways_judgement")
+# From a bare lamp that shines all round to a beam of some 45 degrees, about an even face.
+_BEAM = Unknown(Cause.SPREAD, Known.UNKNOWN, Between(0.1, 1.4), "uv_beam_judgement")
 # A place level with a tube counts as this far below it, and a back as this far at least.
 _LEVEL_M, _NEAR_M = 0.02, 0.15
 _LOG_SLANT = log(sqrt(0.5))
@@ -84,8 +87,8 @@ def place_unknowns(
 ) -> Whole:
     """Combine why the UVI at a place may be off: of the tube that gives most there, and its angle.
 
-    the sideways doubt goes as the power ln cos a/ln cos 45°, a the angle off straight below; an
-    untold length as the field of each length there
+    the sideways doubt goes as the power ln cos a/ln cos 45°, a the angle off straight below,
+    across a tube, any way from a small lamp; an untold length as the field of each length there
 
     Parameters
     ----------
@@ -104,7 +107,7 @@ def place_unknowns(
     -----
     Several tubes are taken as alike: if one gives a quarter less, so do all. A longer tube begins
     where the shorter one does.
-    Source: uv_sideways_judgement; uv_rules_length.
+    Source: uv_sideways_judgement; uv_beam_judgement; uv_rules_length.
 
     Examples
     --------
@@ -119,16 +122,30 @@ def place_unknowns(
     every = each_field([tube for case in lengths for tube in case], x_m, y_m, z_m)
     by_length = every.reshape(len(lengths), len(tubes))
     tube = tubes[int(np.argmax(by_length[0]))]
-    below, beside = max(tube.z_m - z_m, _LEVEL_M), abs(y_m - tube.y_m)
+    below = max(tube.z_m - z_m, _LEVEL_M)
+    beside = float(beside_m(tube, np.asarray(x_m), np.asarray(y_m)))
     away = min(max(hypot(below, beside), NEAREST_M), FARTHEST_M)
     power = float(cosine_power(np.asarray(below), np.asarray(beside)))
     told = replace(tube.lamp, may_be=())
-    effects = (*unknowns_of(told, away, tube.screen).effects, Effect(_SIDEWAYS, power))
+    effects = (*unknowns_of(told, away, tube.screen).effects, Effect(_spread(tube.lamp), power))
     uvi = by_length.sum(axis=1)
     if len(lengths) == 1 or not uvi[0] > 0.0:
         return combine(effects)
     shares = zip((uvi / uvi[0]).tolist(), length_weights(tube.lamp), strict=True)
     return combine((*effects, length_effect(tube.lamp, tuple(shares))))
+
+
+def beside_m(
+    hung: HungTube, x_m: NDArray[np.float64], y_m: NDArray[np.float64]
+) -> NDArray[np.float64]:
+    """Return how far beside straight below places are [m]: across a tube, any way from a lamp."""
+    across = y_m - hung.y_m
+    small = isinstance(hung.lamp.own, OwnPoint)
+    return np.hypot(x_m - hung.x_m, across) if small else np.abs(across)
+
+
+def _spread(lamp: Lamp) -> Unknown:
+    return _BEAM if isinstance(lamp.own, OwnPoint) else _SIDEWAYS
 
 
 def cosine_power(
@@ -141,7 +158,7 @@ def cosine_power(
 
 def field_unknowns(tubes: Sequence[HungTube], back_z_m: float) -> Whole:
     """Return the widest spread of any tube, for a back at a height [m], aslant at 45°."""
-    return combine((*_widest(tubes, back_z_m, told=False).effects, Effect(_SIDEWAYS)))
+    return combine((*_widest(tubes, back_z_m, told=False).effects, Effect(_spread(tubes[0].lamp))))
 
 
 def field_cases(
@@ -181,7 +198,9 @@ def field_cases(
     weights = np.cumsum(of_lengths)
     length = np.searchsorted(weights, chosen * weights[-1], side="right")
     whole = _widest(tubes, back_z_m, told=True)
-    return FieldCases(length, whole.log_at(lamp), combine([Effect(_SIDEWAYS)]).log_at(spread))
+    return FieldCases(
+        length, whole.log_at(lamp), combine([Effect(_spread(tubes[0].lamp))]).log_at(spread)
+    )
 
 
 def _widest(tubes: Sequence[HungTube], back_z_m: float, *, told: bool) -> Whole:

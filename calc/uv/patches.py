@@ -19,6 +19,7 @@ from calc.uv.field_unknowns import (
     DRAWS,
     FieldCases,
     Lengths,
+    beside_m,
     cosine_power,
     field_cases,
     place_unknowns,
@@ -266,8 +267,9 @@ class _Look:
             low, high = NEAREST_M, FARTHEST_M
             raise OutsideModelError("distance from a tube to the back", 0.0, low, high, "m")
         most = np.argmax(each[0], axis=0)
-        y, z = (np.array(ends)[most] for ends in ([t.y_m for t in tubes], [t.z_m for t in tubes]))
-        power = cosine_power(z - ground.z_m, ground.y_m - y)
+        z_m = np.array([tube.z_m for tube in tubes])[most]
+        beside = np.stack([beside_m(tube, ground.x_m, ground.y_m) for tube in tubes])
+        power = cosine_power(z_m - ground.z_m, np.take_along_axis(beside, most[None], axis=0)[0])
         cases = field_cases(tubes, platform.top_m + back_m, lengths)
         return cls(lengths, ground, np.maximum(uvi, _TINY_UVI), power, cases)
 

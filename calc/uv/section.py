@@ -1,4 +1,4 @@
-"""The map of an enclosure: UVI anywhere in the box, from up to four tubes.
+"""The map of an enclosure: UVI anywhere in the box, from up to four tubes or small lamps.
 
 Axes: x along the enclosure from its warm end, y across from its back wall, z up from the
 floor; tubes hang along x. The UVI is that of a level back facing up. Hoods, walls and decor
@@ -13,8 +13,9 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from calc.shape.line import parallel_per_flux
-from calc.uv.lamp import NEAREST_M, Lamp, lamp_constant
-from calc.uv.screen import FlatScreen, Screen, Weave, passed_by_weave
+from calc.uv.lamp import NEAREST_M, Lamp, OwnPoint, lamp_constant
+from calc.uv.point import point_uvi
+from calc.uv.screen import FlatScreen, Screen, Weave, passed_by_weave, ray_transmission
 from calc.uv.together import MOST_TUBES
 from calc.validity import OutsideModelError
 
@@ -85,7 +86,8 @@ def uvi_field(
 ) -> NDArray[np.float64]:
     """UVI of a level back facing up, anywhere under or beside the tubes.
 
-    UVI = Σ C g(D, x - x₀) (h/D) T(h, x - x₀, y - y₀), D² = h² + (y - y₀)², h = z₀ - z
+    UVI = Σ C g(D, x - x₀) (h/D) T(h, x - x₀, y - y₀), D² = h² + (y - y₀)², h = z₀ - z;
+    UVI = K/(r + d₀)² (h/r)² T for a small lamp, r² = h² + (x - x₀)² + (y - y₀)²
 
     Parameters
     ----------
@@ -101,8 +103,10 @@ def uvi_field(
 
     Notes
     -----
-    A line source in the open. A reflector narrows or widens the spread; that is a doubt.
-    Source: line_source; line_through_weave; uv_sideways_judgement.
+    A line source in the open, or an even face that looks down. A reflector narrows or widens the
+    spread; that is a doubt.
+    Source: line_source; line_through_weave; inverse_square; uv_sideways_judgement;
+    uv_beam_judgement.
 
     Examples
     --------
@@ -123,6 +127,8 @@ def each_field(
     """Return what ``uvi_field`` sums, one tube after the other along the first axis."""
     x, y, z = (np.asarray(v, dtype=np.float64) for v in (x_m, y_m, z_m))
     shape = np.broadcast_shapes(x.shape, y.shape, z.shape)
+    if any(isinstance(tube.lamp.own, OwnPoint) for tube in tubes):
+        return np.stack([np.broadcast_to(_of_small(tube, x, y, z), shape) for tube in tubes])
     if all(tube.screen == tubes[0].screen for tube in tubes):
         return _of_tubes(tubes, x, y, z, len(shape))
     each = [_of_tubes([tube], x, y, z, len(shape)) for tube in tubes]
@@ -153,6 +159,20 @@ def _of_tubes(
         uvi = level * parallel_per_flux(distance, length, offset)
     beyond = np.maximum(np.abs(offset) - length / 2.0, 0.0)
     inside = lateral**2 + below**2 + beyond**2 < NEAREST_M**2
+    return np.where(inside, np.nan, np.where(below > 0.0, uvi, 0.0))
+
+
+def _of_small(
+    hung: HungTube, x: NDArray[np.float64], y: NDArray[np.float64], z: NDArray[np.float64]
+) -> NDArray[np.float64]:
+    assert isinstance(hung.lamp.own, OwnPoint)
+    along, across, below = x - hung.x_m, y - hung.y_m, hung.z_m - z
+    height = np.maximum(below, _TINY_M)
+    away = np.sqrt(height**2 + along**2 + across**2)
+    passed = ray_transmission(hung.screen, along / height, across / height)
+    # Once for the face, which looks down, and once for the back, which looks up.
+    uvi = point_uvi(hung.lamp.own.source, away) * (height / away) ** 2 * passed
+    inside = along**2 + across**2 + below**2 < NEAREST_M**2
     return np.where(inside, np.nan, np.where(below > 0.0, uvi, 0.0))
 
 

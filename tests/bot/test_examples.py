@@ -30,7 +30,7 @@ def filled(question: str, name: str) -> dict[str, str]:
     options = {option.name: option for option in command.query.options()}
     whole = {o.name: o.example for o in options.values() if o.required}
     whole |= {k: v for k, v in examples_for(question, name).items() if k in options}
-    if question in ("distance", "uvi"):
+    if question in ("distance", "uvi", "section"):
         whole |= {"reflector": "polished", "screen": "none"}
     if question in ("distance", "uvi", "tube"):
         # Without them the class of the tube is what the example tells.

@@ -50,7 +50,7 @@ async def test_a_field_that_was_wrong_is_in_the_form_even_where_much_was_given(
 
 async def test_a_box_that_cannot_be_used_is_changed_in_the_form(world: World, bot: Maker) -> None:
     async with world.running(bot()):
-        low = await world.slash("plan", {**BOX, "enclosure": "48x24x10in"})
+        low = await world.slash("plan", {**BOX, "enclosure": "48x24x9in"})
         assert "too low" in low.text
         form = await world.press(low, "Change")
         right = await world.submit(form, {"enclosure": "48x24x24in"})

@@ -11,7 +11,6 @@ from bot.language.unsure import Unsure
 from bot.language.words import join_line
 from bot.layered import Layered
 from bot.preferences import Context
-from bot.queries.options import kind_of
 from bot.queries.typed import typed
 from bot.queries.uv import UviQuery
 from bot.queries.uv_depth import SectionQuery
@@ -46,9 +45,11 @@ _BELOW = (
 
 def section(query: SectionQuery, context: Context) -> Facts:
     """Work out where the UV goes; of a tube that is not known, what each case gives below it."""
-    if none := without_figures(query, kind_of(query.tube, query.lamp), context):
+    at_m = query.distance.low if query.readings else None
+    if none := without_figures(query, query.kind, context, query.readings, at_m):
         return none
-    if isinstance(query.reflector, Unsure) or isinstance(query.screen, Unsure):
+    unsure = isinstance(query.reflector, Unsure) or isinstance(query.screen, Unsure)
+    if unsure and query.readings is None:
         below = UviQuery(**{name: getattr(query, name) for name in _BELOW})
         return replace(unsurely(below, context), again=_again(query))
     return section_of(query, context)
@@ -56,6 +57,8 @@ def section(query: SectionQuery, context: Context) -> Facts:
 
 def _again(query: SectionQuery) -> str:
     """Return what to ask once the rest is known, as it is typed."""
+    assert query.tube is not None
+    assert query.screen is not None
     assert not isinstance(query.screen, Pane)
     unsure = isinstance(query.reflector, Unsure), isinstance(query.screen, Unsure)
     given = {

@@ -19,6 +19,7 @@ from bot.questions.setup.sun import SunTold, sun_told
 from bot.questions.uv.asked_uv import At
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.lamp_asked import wanted_asked
+from bot.questions.uv.readings import LampRead, off_told
 from bot.questions.uv.shared import (
     Between,
     Through,
@@ -97,6 +98,7 @@ class Section(WishedFor, Through, NamedByTube):
 
     wish: Wish
     tube: Tube
+    by_readings: LampRead
     long: Length
     tube_across: Length
     between: Between
@@ -135,8 +137,13 @@ class Section(WishedFor, Through, NamedByTube):
 
     @property
     def count(self) -> int:
-        """Return how many tubes there are."""
-        return self.tube.count
+        """Return how many tubes there are; the readings of small lamps hold all of them."""
+        return len(self.set_up.tubes)
+
+    @property
+    def point(self) -> bool:
+        """Say whether it is a small lamp, by its readings."""
+        return self.tube.point
 
     @property
     def assumed(self) -> Assumed:
@@ -154,7 +161,6 @@ class Section(WishedFor, Through, NamedByTube):
 
 def section_of(query: SectionQuery, context: Context) -> Section:
     """Work out where the UV goes, and what would mend it."""
-    assert isinstance(query.screen, Screen)
     wanted = wanted_asked(query.animal, query.uvi, context)
     laid = layout(query, (wanted.low, wanted.high), context.units)
     room = replace(laid.room, unchecked=wanted.unchecked)
@@ -164,15 +170,15 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     lit = replace(lit_set_up(room, met, mends), animal=query.animal)
     tube = tube_told(room.lamp, query.tube, query.lamp)
     wish, whole = wish_told(wanted, context), field_unknowns(room.tubes, room.back_z_m)
-    below = spot(room.lamp, query.distance.low, room.tubes[0].screen)
     assert met.overlap is not None
     assert met.heat_in_range is not None
     return Section(
         wish=wish,
         tube=tube,
+        by_readings=laid.read,
         long=metres(room.tube_length_m),
         tube_across=metres(room.tube_y_m),
-        between=between_told(query.screen, room.tubes[0].screen, below.screen_transmission),
+        between=_between(query, room),
         top=metres(room.platform.top_m),
         lit=_lit(met),
         in_range=share(met.in_range),
@@ -191,11 +197,17 @@ def section_of(query: SectionQuery, context: Context) -> Section:
         mends=mends_told(room, mends),
         is_hopeless=not is_served(met) and all(mend.hide for mend in mends[:1]),
         may_be_longer=bool(room.lamp.may_be),
-        why=doubts_told(whole, settled_by(whole, contradict=False)),
+        why=(*off_told(laid.read.off), *doubts_told(whole, settled_by(whole, contradict=False))),
         alarms=alarms,
         set_up=replace(lit, first=first_change(alarms, lit.first)),
         sources=(*wish.sources, *_SOURCES, *length_sources(tube), *whole.sources),
     )
+
+
+def _between(query: SectionQuery, room: Room) -> Between:
+    told, screen = query.screen, room.tubes[0].screen
+    passed = spot(room.lamp, query.distance.low, screen).screen_transmission
+    return between_told(told if isinstance(told, Screen) else None, screen, passed)
 
 
 def _mends(room: Room, met: Patches, query: SectionQuery, context: Context) -> tuple[Mend, ...]:

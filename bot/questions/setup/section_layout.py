@@ -3,7 +3,7 @@
 Words: ``words/<language>/section.ftl``.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum, auto
 
 from bot.facts import Bound, Length, Say, Says, metres
@@ -13,21 +13,26 @@ from bot.language.screens import Screen
 from bot.language.shown import shown
 from bot.language.sizes import Size
 from bot.language.units import Units, convert
+from bot.language.uv_lamps import WARM, UvLamp
 from bot.layered import Brief, Layered
 from bot.queries.options import OwnTube
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.uv.lamp_asked import lamp_asked, screen_asked
 from bot.questions.uv.length_asked import lit_length
+from bot.questions.uv.readings import LampRead, read_lamp
+from bot.questions.uv.readings_refused import check_believed
+from bot.questions.uv.tubes import all_together
 from bot.refusal import RefusedError
 from calc.setup.room import Room
 from calc.uv.choice import tube_length_for
 from calc.uv.ground import HeatPatch, Platform
-from calc.uv.lamp import of_length
+from calc.uv.lamp import SHORTEST_LIT_M, Lamp, OwnPoint, of_length, side_by_side
 from calc.uv.lengths import DARK_ENDS_M, length_for_box
+from calc.uv.screen import Screen as EngineScreen
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
 
-__all__ = ["Layout", "layout"]
+__all__ = ["Layout", "layout", "screen_of"]
 
 _BACK_M = 0.05
 _PLATFORM_M = 0.30
@@ -44,6 +49,7 @@ class Taken(Enum):
 
     BACK = auto()
     START = auto()
+    OVER = auto()
     LENGTH = auto()
     PLATFORM = auto()
     HEAT = auto()
@@ -61,10 +67,11 @@ class SectionTaken:
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """The enclosure with its light; ``taken`` is what was assumed."""
+    """The enclosure with its light; ``taken`` is what was assumed, ``read`` the lamp as told."""
 
     room: Room
     taken: tuple[SectionTaken, ...]
+    read: LampRead
 
 
 class NoFit(Enum):
@@ -97,9 +104,10 @@ class SectionNoFit:
 
 
 def layout(query: SectionQuery, wanted: tuple[float, float], units: Units) -> Layout:
-    """Lay out the enclosure: tubes at the lid, the platform at the given distance below.
+    """Lay out the enclosure: lamps at the lid, the platform at the given distance below.
 
-    The platform reaches over half the depth, in its middle, from the warm end.
+    The platform reaches over half the depth, in its middle, from the warm end. A small lamp hangs
+    over its middle, a tube begins at the warm end.
     """
     size = query.enclosure
     box = Box(size.length_m, size.depth_m, size.height_m)
@@ -118,17 +126,20 @@ def layout(query: SectionQuery, wanted: tuple[float, float], units: Units) -> La
     if top < 0.0:
         example = f"distance:{_typed(room, units)}" if room > _LEAST_M else "back:2in"
         raise _refused(NoFit.DISTANCE, query.distance, room, example, "distance")
-    start = given(query.start, 0.0, Taken.START)
-    long = _tube_length(query, box, taken)
-    _check_start(query, start, long, box)
+    read = _read(query, box, taken)
+    small, long = isinstance(read.lamp.own, OwnPoint), read.lamp.lit_length_m + DARK_ENDS_M
     wide = given(query.platform, min(_PLATFORM_M, box.length_m / 3.0), Taken.PLATFORM)
     platform = Platform(0.0, wide, box.depth_m / 4.0, 3.0 * box.depth_m / 4.0, top)
-    heat_x = given(query.heat, wide / 2.0, Taken.HEAT)
+    over = max(0.0, (wide - long) / 2.0)
+    start = given(query.start, over if small else 0.0, Taken.OVER if small else Taken.START)
+    _check_start(query, start, long, box)
+    under = start + long / 2.0 if query.kind in WARM else wide / 2.0
+    heat_x = given(query.heat, under, Taken.HEAT)
     patch = given(query.patch, _PATCH_M, Taken.PATCH)
     across = given(query.across, box.depth_m / 2.0, Taken.ACROSS)
-    tubes = _tubes(query, box, start + long / 2.0, across, long - DARK_ENDS_M)
+    tubes = _tubes(query, box, start + long / 2.0, across, read.lamp)
     warmed = HeatPatch(heat_x, box.depth_m / 2.0, patch / 2.0)
-    return Layout(Room(box, tubes, platform, back, *wanted, warmed), tuple(taken))
+    return Layout(Room(box, tubes, platform, back, *wanted, warmed), tuple(taken), read)
 
 
 def _typed(value_m: float, units: Units) -> str:
@@ -175,15 +186,34 @@ def _tube_length(query: SectionQuery, box: Box, taken: list[SectionTaken]) -> fl
     return tube.face_to_face_m
 
 
-def _tubes(
-    query: SectionQuery, box: Box, x_m: float, across_m: float, lit_m: float
-) -> tuple[HungTube, ...]:
-    assert isinstance(query.reflector, Fixture)
-    assert isinstance(query.screen, Screen)
-    lamp = lamp_asked(query.tube, query.reflector, query.length, None)
+def _read(query: SectionQuery, box: Box, taken: list[SectionTaken]) -> LampRead:
+    """Return the lamp, by its readings where there are any; a small one has hardly a length."""
+    reflector = query.reflector if isinstance(query.reflector, Fixture) else None
+    lamp, assumed = lamp_asked(query.tube, reflector, query.length, None), list[SectionTaken]()
     if query.length is None and not isinstance(query.tube, OwnTube):
+        lit_m = _tube_length(query, box, assumed) - DARK_ENDS_M
         lamp = of_length(lamp, length_for_box(lit_m, box.length_m))
-    screen, count = screen_asked(query.screen), query.tubes
+    is_named = bool(query.tube and reflector) and query.kind is UvLamp.T5_HO
+    many, screen = all_together(lamp, query), screen_of(query)
+    read = read_lamp(many, query.readings, screen, query.kind, is_named=is_named)
+    check_believed(read, "section")
+    if isinstance(read.lamp.own, OwnPoint):
+        return replace(read, lamp=replace(read.lamp, lit_length_m=SHORTEST_LIT_M))
+    taken += assumed
+    return read
+
+
+def screen_of(query: SectionQuery) -> EngineScreen:
+    """Return the screen of the engine; one that was not told is in the readings already."""
+    return screen_asked(query.screen if isinstance(query.screen, Screen) else None)
+
+
+def _tubes(
+    query: SectionQuery, box: Box, x_m: float, across_m: float, lamp: Lamp
+) -> tuple[HungTube, ...]:
+    # The readings of small lamps hold all that were lit.
+    count = 1 if isinstance(lamp.own, OwnPoint) else query.tubes
+    lamp, screen = side_by_side(lamp, 1, 0.0), screen_of(query)
     apart_m = query.gap.low if query.gap else _TUBES_APART_M
     sides = [across_m + apart_m * (i - (count - 1) / 2.0) for i in range(count)]
     if query.across and not (sides[0] >= 0.0 and sides[-1] <= box.depth_m):

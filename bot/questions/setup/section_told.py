@@ -8,6 +8,7 @@ from bot.questions.setup.section_facts import Section
 from bot.questions.setup.section_mends import SectionMend
 from bot.questions.setup.section_picture import section_picture
 from bot.questions.setup.sun import sun_rows
+from bot.questions.uv.readings import read_again, readings_rows
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, between_row, wish_assumed, wish_rows
 from bot.questions.uv.tubes import Assumed, length_value, tube_rows
 from bot.reply import Picture
@@ -70,6 +71,7 @@ def _first(facts: Section, say: Says) -> Iterator[Say]:
 
 
 def _steps(facts: Section, say: Says) -> Iterator[Say]:
+    yield from read_again(facts.by_readings)
     for mend in facts.mends:
         yield _mend(mend)
     if any(mend.warms_anew for mend in facts.mends):
@@ -89,6 +91,7 @@ def _numbers(facts: Section, say: Says) -> Iterator[Row]:
     yield from wish_rows(facts.wish)
     yield from tube_rows(facts.tube)
     yield between_row(facts.between)
+    yield from readings_rows(facts.by_readings)
     yield Row(say("label-placed"), say("placed"))
     yield Row(say("label-platform"), say("in-range"))
     yield Row(say("label-strongest"), Say("section-place", facts.strongest))

@@ -83,14 +83,17 @@ option-section-back = Höhe des Rückens über dem, worauf das Tier liegt
 option-section-heat = von der Wand der warmen Seite zur Mitte der Wärmelampe
 option-section-patch = Breite vom Fleck, den die Wärmelampe wärmt
 option-section-lamp = { option-distance-lamp }
+option-section-readings = { option-distance-readings }
 
 ## dose
 option-dose-uvi = UV-Index am Sonnenplatz, etwa 4
-option-dose-hours = Stunden am Tag, die die Röhre an ist, etwa 10
-option-dose-distance = von der Röhre zu diesem Platz, um zu sagen, was es für dich heißt
+option-dose-hours = Stunden am Tag, die die Lampe an ist, etwa 10
+option-dose-distance = von der Lampe zu diesem Platz, um zu sagen, was es für dich heißt
 option-dose-length = { option-distance-length }
 option-dose-latitude = Breite der Sonne zum Vergleich: 40N, 27S
 option-dose-month = Monat der Sonne zum Vergleich: June
+option-dose-lamp = { option-distance-lamp }
+option-dose-readings = { option-distance-readings }
 
 ## plan
 option-plan-animal = { option-distance-animal }

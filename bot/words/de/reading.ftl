@@ -1,12 +1,13 @@
 ### Was die eigenen Messwerte über eine Lampe sagen.
 
+reading-title = Diese Messwerte können nicht stimmen
 reading-off-nothing = Deine Messwerte passen zu einer Lampe.
 reading-off-contradict = Deine Messwerte passen nicht zu einer einzigen { $tube ->
     [yes] Röhre
    *[no] Lampe
   }: Miss noch einmal, bevor du etwas bewegst.
 reading-off-strong = Du hast viel mehr gemessen, als { $strongest ->
-    [yes] die stärkste Röhre im Handel
+    [yes] eine sehr starke Röhre
    *[no] eine solche Röhre
   } gibt (T5 HO, { SHARE($strength, form: "given") }): etwa { $many }-mal so viel. Lass dein Tier nicht darunter, und miss noch einmal.
 reading-off-weak = Du hast viel weniger gemessen, als eine solche Röhre gibt (T5 HO, { SHARE($strength, form: "given") }): etwa { SHARE($part) } davon. Häng sie nicht näher, und miss noch einmal. Ist der Sensor oder die Röhre schmutzig, oder ist ein Gitter dazwischen?

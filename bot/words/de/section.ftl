@@ -6,7 +6,7 @@ section-title = { $animal ->
   }
 
 ## Die Antwort in Kürze
-section-head-too_close = Nein: Die Röhre ist zu nah.
+section-head-too_close = Nein: Die UV-Lampe ist zu nah.
 section-head-too_strong = Nein: zu stark am Liegeplatz.
 section-head-maybe_strong = Vielleicht zu stark am Liegeplatz.
 section-head-too_weak = Nein: zu schwach am Liegeplatz.
@@ -27,12 +27,12 @@ section-assumed-length = Angenommen: { LENGTH($long) } lang.
 section-assumed-both = Angenommen: T5 HO, { LENGTH($long) }.
 section-do-platform_lower = Setz den Liegeplatz { LENGTH($by) } tiefer.
 section-do-platform_higher = Setz den Liegeplatz { LENGTH($by) } höher.
-section-do-platform_sideways = Setz den Liegeplatz mitten unter die Röhre.
+section-do-platform_sideways = Setz den Liegeplatz unter die UV-Lampe.
 section-do-fewer_tubes = { section-use-tubes }
 section-do-more_tubes = { section-use-tubes }
 section-do-other_tube = Nimm { $lamp }.
 section-do-other_length = Nimm eine Röhre mit { LENGTH($long) }.
-section-do-tube_to_warm_end = Schieb die Röhre ganz zur warmen Seite.
+section-do-tube_to_warm_end = Schieb die UV-Lampe zur warmen Seite.
 section-do-hide = Stell ein Versteck auf die kühle Seite.
 section-do-heat_lamp = Häng die Wärmelampe über den Liegeplatz.
 section-do-then = { $last } { $warmth ->
@@ -51,14 +51,14 @@ section-moves = { $then ->
     [none] { $move }
    *[some] { $move } { $then }
   }
-section-move-platform_lower = Setz den Liegeplatz { LENGTH($by) } tiefer: Dann sind Röhre und Rücken { LENGTH($away) } auseinander.
-section-move-platform_higher = Setz den Liegeplatz { LENGTH($by) } höher: Dann sind Röhre und Rücken { LENGTH($away) } auseinander.
-section-move-platform_sideways = Setz den Liegeplatz unter die Mitte der Röhre: { LENGTH($along) } von der warmen Seite, { LENGTH($across) } von der Rückwand. Die Wärmelampe zieht mit um, neben die Röhre.
+section-move-platform_lower = Setz den Liegeplatz { LENGTH($by) } tiefer: Dann sind UV-Lampe und Rücken { LENGTH($away) } auseinander.
+section-move-platform_higher = Setz den Liegeplatz { LENGTH($by) } höher: Dann sind UV-Lampe und Rücken { LENGTH($away) } auseinander.
+section-move-platform_sideways = Setz den Liegeplatz unter die Mitte der UV-Lampe: { LENGTH($along) } von der warmen Seite, { LENGTH($across) } von der Rückwand. Die Wärmelampe zieht mit um, neben sie.
 section-move-fewer_tubes = { section-use-tubes }
 section-move-more_tubes = { section-use-tubes }
 section-move-other_tube = Nimm stattdessen diese Röhre: { $lamp }.
 section-move-other_length = Nimm eine Röhre mit { LENGTH($long) }.
-section-move-tube_to_warm_end = Lass die Röhre an der Wand der warmen Seite beginnen.
+section-move-tube_to_warm_end = Lass die UV-Lampe an der Wand der warmen Seite beginnen.
 section-move-hide = Stell ein Versteck auf die kühle Seite.
 section-move-heat_lamp = Häng die Wärmelampe über die Mitte vom Liegeplatz.
 section-step-mend = { $instead ->
@@ -81,8 +81,11 @@ section-step-meter = Geh die Stellen der Tabelle mit einem UV-Messgerät ab, in 
 ## Zahlen
 section-label-placed = Wo sie hängt
 section-placed = { $count ->
-    [one] Die Röhre hängt auf Höhe vom Deckel, längs, { LENGTH($tube_across) } von der Rückwand. Gezeichnet ist sie { LENGTH($long) } lang.
-   *[other] Die Röhren hängen auf Höhe vom Deckel, längs, { LENGTH($tube_across) } von der Rückwand. Gezeichnet sind sie { LENGTH($long) } lang.
+    [one] { $point ->
+        [yes] Die UV-Lampe hängt auf Höhe vom Deckel, { LENGTH($tube_across) } von der Rückwand, und scheint gerade nach unten.
+       *[no] Die UV-Lampe hängt auf Höhe vom Deckel, längs, { LENGTH($tube_across) } von der Rückwand. Gezeichnet ist sie { LENGTH($long) } lang.
+      }
+   *[other] Die UV-Lampen hängen auf Höhe vom Deckel, längs, { LENGTH($tube_across) } von der Rückwand. Gezeichnet sind sie { LENGTH($long) } lang.
   } Liegt der Platz { LENGTH($top) } über dem Boden, ist der Rücken in deinem Abstand.
 section-label-platform = Am Liegeplatz
 section-in-range = Etwa { SHARE($in_range) } haben UV-Index { UVI($wanted, form: "range") }. Mit der Unsicherheit der Lampe: { SHARE($in_range, form: "range") }.
@@ -104,12 +107,13 @@ section-end-at = { UVI($uvi) } bei { LENGTH($at) }
 section-label-taken = Angenommen
 section-taken = { LIST($all_taken, join: "list-with") }
 section-taken-back = ein Rücken { LENGTH($long) } über dem, worauf es liegt
-section-taken-start = eine Röhre, die { LENGTH($long) } von der Wand der warmen Seite beginnt
+section-taken-over = die UV-Lampe über der Mitte vom Liegeplatz
+section-taken-start = eine UV-Lampe, die { LENGTH($long) } von der Wand der warmen Seite beginnt
 section-taken-length = eine Röhre mit { LENGTH($long) }, wie es zum Terrarium passt
 section-taken-platform = ein Liegeplatz von { LENGTH($long) } Länge auf der warmen Seite, über die halbe Tiefe
 section-taken-heat = die Mitte der Wärmelampe { LENGTH($long) } von der Wand der warmen Seite
 section-taken-patch = ein warmer Fleck von { LENGTH($long) } Breite
-section-taken-across = die Mitte der Röhren { LENGTH($long) } von der Rückwand
+section-taken-across = die Mitte der UV-Lampe { LENGTH($long) } von der Rückwand
 section-column-height = Über dem Boden
 section-height = { LENGTH($at) }
 section-long = { LENGTH($long) }
@@ -122,8 +126,8 @@ section-care-walls = Wände, Äste und Verstecke sind nicht in dieser Karte: Hin
 section-picture-below = { $lamp }, { $through }
 section-picture-tube = { section-picture-tubes }, { $lamp }
 section-picture-tubes = { $count ->
-    [one] UV-Röhre
-   *[other] { $count } UV-Röhren
+    [one] UV-Lampe
+   *[other] { $count } UV-Lampen
   }
 section-picture-stand = Liegeplatz
 section-picture-across = Von der warmen Seite, Schnitt in { LENGTH($middle) } Abstand
@@ -150,10 +154,10 @@ section-no-heat = „{ $read }“ für heat: Nur bis { LENGTH($most) } bleibt es
 section-no-patch = „{ $read }“ für patch: Möglich sind { LENGTH($least) } bis { LENGTH($most) } Breite.
 section-no-distance = „{ $read }“ für distance: Unter dem Deckel ist Platz für höchstens { LENGTH($most) }.
 # Only with: $tube_long
-section-no-start = „{ $read }“ für start: Eine Röhre mit { LENGTH($tube_long) } lässt höchstens { LENGTH($most) }.
+section-no-start = „{ $read }“ für start: Eine UV-Lampe mit { LENGTH($tube_long) } lässt höchstens { LENGTH($most) }.
 # Only with: $tube_long
 section-no-length = Mit ihrem Anfang passt eine Röhre von { LENGTH($tube_long) } nicht in { LENGTH($most) }.
 # Only with: $tube_long
 section-no-box = „{ $read }“ für enclosure: Die kürzeste übliche T5-HO-Röhre ist { LENGTH($tube_long) } lang. Ist deine kürzer? Nenn mir ihre Länge.
-section-no-across = „{ $read }“ für across: Die Röhren müssen in der Tiefe von { LENGTH($most) } hängen.
+section-no-across = „{ $read }“ für across: Die UV-Lampen müssen in der Tiefe von { LENGTH($most) } hängen.
 section-do-again = Frag mit { $example }.

@@ -15,7 +15,9 @@ dose-which-sun = { $month ->
 dose-people-minutes = Healthy adults: at most { $minutes } min a day.
 dose-people-hours = Healthy adults: at most { HOURS($time) } a day.
 dose-people-whole_day = Healthy adults: all of an { HOURS($time) } workday.
-dose-assumed = I assumed no UV shorter than 290 nm.
+dose-people-unknown = How long you may stay, nobody can say.
+dose-assumed-tube = I assumed no UV shorter than 290 nm.
+dose-assumed-other = Its shortest UV is not known: keep away.
 dose-do-shade = Give shade, so that it can leave.
 dose-do-off = Switch it off before you reach in.
 
@@ -25,10 +27,10 @@ dose-why-length = You gave no length, so arm's length counts for the standard tu
 
 ## Steps
 dose-step-shade = Let the animal choose: it must be able to leave the UV. Shade it can go to matters more than any dose.
-dose-step-off = Switch the tube off while you work inside. If you cannot, wear sleeves and glasses that stop UV.
+dose-step-off = Switch the lamp off while you work inside. If you cannot, wear sleeves and glasses that stop UV.
 
 ## Numbers
-dose-label-tube = Under the tube
+dose-label-tube = Under the lamp
 dose-tube = UVI { UVI($at, form: "range") } for { HOURS($lit) } gives up to { NUMBER($dose, form: "range") } SED. 1 SED is 100 J/m² as human skin reddens.
 dose-label-beside = As much as
 dose-beside-minutes = { NUMBER($noon_time, form: "doubt") } min of midday sun { dose-which-noon }.
@@ -52,13 +54,14 @@ dose-sun = { ANGLE($latitude) } { $south ->
   }, { $month }, clear sky at sea level: UVI { UVI($noon_uvi, form: "doubt") } at noon, { NUMBER($dose, form: "range") } SED from dawn to dusk, { HOURS($strong) } over UVI 3. Cloud takes much of it away.
 dose-label-people = You, at that spot
 dose-label-arm = At arm's length
-dose-arm = { LENGTH($arm) } from the tube it is about UVI { UVI($at, form: "given") }.
+dose-arm = { LENGTH($arm) } from the lamp it is about UVI { UVI($at, form: "given") }.
 dose-label-at-arm = You, at arm's length
 dose-limit-minutes = At UVI { UVI($at, form: "given") }, skin and eyes reach the limit for a day at work (30 J/m²) after about { $minutes } min.
 dose-limit-hours = At UVI { UVI($at, form: "given") }, skin and eyes reach the limit for a day at work (30 J/m²) after about { HOURS($time) }.
 dose-limit-whole_day = At UVI { UVI($at, form: "given") }, skin and eyes stay under the limit for a day at work (30 J/m²) all of { HOURS($time) }.
 
 ## Care
-dose-care-look = Never look into the lit tube: your time in it is not for that.
+dose-care-look = Never look into the lit lamp: your time in it is not for that.
 dose-care-whom = The limit is for healthy adults at work. It is not for children, or for skin or eyes that react to light.
-dose-care-waves = I assumed that the tube gives nothing under 290 nm. Its true light may allow you several times as long. A lamp with shorter waves allows less.
+dose-care-waves-other = These times hold only for a lamp that gives nothing under 290 nm. Of this kind nobody can promise that, so stay out of its light, and never use one whose outer glass is cracked.
+dose-care-waves-tube = I assumed that the tube gives nothing under 290 nm. Its true light may allow you several times as long. A lamp with shorter waves allows less.

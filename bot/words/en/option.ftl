@@ -83,14 +83,17 @@ option-section-back = height of the animal's back over what it lies on
 option-section-heat = from the warm end wall to the middle of the heat lamp
 option-section-patch = width of the patch that the heat lamp warms
 option-section-lamp = { option-distance-lamp }
+option-section-readings = { option-distance-readings }
 
 ## dose
 option-dose-uvi = UV index at the basking spot, such as 4
-option-dose-hours = hours a day that the tube is on, such as 10
-option-dose-distance = from the tube to that spot, to tell how you fare
+option-dose-hours = hours a day that the lamp is on, such as 10
+option-dose-distance = from the lamp to that spot, to tell how you fare
 option-dose-length = { option-distance-length }
 option-dose-latitude = latitude of the sun to compare with: 40N, 27S
 option-dose-month = month of the sun to compare with: June
+option-dose-lamp = { option-distance-lamp }
+option-dose-readings = { option-distance-readings }
 
 ## plan
 option-plan-animal = { option-distance-animal }

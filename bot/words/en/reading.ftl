@@ -1,13 +1,14 @@
 ### Facts: Off, WasIt, Aside, Falls
 ### What a keeper's own readings of a lamp say.
 
+reading-title = These readings cannot be
 reading-off-nothing = Your readings agree with one lamp.
 reading-off-contradict = Your readings do not fit one { $tube ->
     [yes] tube
    *[no] lamp
   }: read again before you move anything.
 reading-off-strong = You read far more than { $strongest ->
-    [yes] the strongest tube sold
+    [yes] a very strong tube
    *[no] such a tube
   } gives (T5 HO, { SHARE($strength, form: "given") }): about { $many } times as much. Keep your animal out of it, and read again.
 reading-off-weak = You read far less than such a tube gives (T5 HO, { SHARE($strength, form: "given") }): about { SHARE($part) } of it. Do not hang it closer, and read again. Is the sensor or the tube dirty, or is a screen in the way?

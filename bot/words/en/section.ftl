@@ -7,7 +7,7 @@ section-title = { $animal ->
   }
 
 ## The answer in brief
-section-head-too_close = No: the tube is too close.
+section-head-too_close = No: the UV lamp is too close.
 section-head-too_strong = No: too strong on the platform.
 section-head-maybe_strong = It may be too strong on the platform.
 section-head-too_weak = No: too weak on the platform.
@@ -28,12 +28,12 @@ section-assumed-length = I assumed it is { LENGTH($long) } long.
 section-assumed-both = I assumed T5 HO, { LENGTH($long) }.
 section-do-platform_lower = Make the platform { LENGTH($by) } lower.
 section-do-platform_higher = Make the platform { LENGTH($by) } higher.
-section-do-platform_sideways = Put the platform under the tube's middle.
+section-do-platform_sideways = Put the platform under the UV lamp.
 section-do-fewer_tubes = { section-use-tubes }
 section-do-more_tubes = { section-use-tubes }
 section-do-other_tube = Use { $lamp }.
 section-do-other_length = Use a tube { LENGTH($long) } long.
-section-do-tube_to_warm_end = Start the tube at the warm end wall.
+section-do-tube_to_warm_end = Start the UV lamp at the warm end wall.
 section-do-hide = Put a hide at the cool end.
 section-do-heat_lamp = Hang the heat lamp over the platform.
 section-do-then = { $last } { $warmth ->
@@ -52,14 +52,14 @@ section-moves = { $then ->
     [none] { $move }
    *[some] { $move } { $then }
   }
-section-move-platform_lower = Make the platform { LENGTH($by) } lower: then tube and back are { LENGTH($away) } apart.
-section-move-platform_higher = Make the platform { LENGTH($by) } higher: then tube and back are { LENGTH($away) } apart.
-section-move-platform_sideways = Put the platform under the middle of the tube: { LENGTH($along) } from the warm end, { LENGTH($across) } from the back wall. The heat lamp goes along, beside the tube.
+section-move-platform_lower = Make the platform { LENGTH($by) } lower: then UV lamp and back are { LENGTH($away) } apart.
+section-move-platform_higher = Make the platform { LENGTH($by) } higher: then UV lamp and back are { LENGTH($away) } apart.
+section-move-platform_sideways = Put the platform under the middle of the UV lamp: { LENGTH($along) } from the warm end, { LENGTH($across) } from the back wall. The heat lamp goes along, beside it.
 section-move-fewer_tubes = { section-use-tubes }
 section-move-more_tubes = { section-use-tubes }
 section-move-other_tube = Use this tube instead: { $lamp }.
 section-move-other_length = Use a tube { LENGTH($long) } long.
-section-move-tube_to_warm_end = Start the tube at the warm end wall.
+section-move-tube_to_warm_end = Start the UV lamp at the warm end wall.
 section-move-hide = Put a hide at the cool end.
 section-move-heat_lamp = Move the heat lamp over the middle of the platform.
 section-step-mend = { $instead ->
@@ -82,12 +82,15 @@ section-step-meter = Walk the places of the table with a UV meter at back height
 ## Numbers
 section-label-placed = Where it hangs
 section-placed = The { $count ->
-    [one] tube hangs
-   *[other] tubes hang
-  } level with the lid, along the box, { LENGTH($tube_across) } from the back wall. I drew { $count ->
-    [one] it
-   *[other] them
-  } { LENGTH($long) } long. With the platform's top { LENGTH($top) } over the floor, the back is at your distance.
+    [one] UV lamp hangs
+   *[other] UV lamps hang
+  } level with the lid, { $point ->
+    [yes] { LENGTH($tube_across) } from the back wall, and shines straight down.
+   *[no] along the box, { LENGTH($tube_across) } from the back wall. I drew { $count ->
+        [one] it
+       *[other] them
+      } { LENGTH($long) } long.
+  } With the platform's top { LENGTH($top) } over the floor, the back is at your distance.
 section-label-platform = On the platform
 section-in-range = About { SHARE($in_range) } has UV index { UVI($wanted, form: "range") }. With the doubt of the lamp: { SHARE($in_range, form: "range") }.
 section-label-strongest = Strongest place
@@ -108,12 +111,13 @@ section-end-at = { UVI($uvi) } at { LENGTH($at) }
 section-label-taken = I assumed
 section-taken = { LIST($all_taken, join: "list-with") }
 section-taken-back = a back { LENGTH($long) } over what it lies on
-section-taken-start = a tube that begins { LENGTH($long) } from the warm end wall
+section-taken-over = the UV lamp over the middle of the platform
+section-taken-start = a UV lamp that begins { LENGTH($long) } from the warm end wall
 section-taken-length = a tube of { LENGTH($long) }, as suits the box
 section-taken-platform = a platform { LENGTH($long) } long at the warm end, over half the depth
 section-taken-heat = the heat lamp's middle { LENGTH($long) } from the warm end wall
 section-taken-patch = a warm patch { LENGTH($long) } wide
-section-taken-across = the tubes' middle { LENGTH($long) } from the back wall
+section-taken-across = the UV lamp's middle { LENGTH($long) } from the back wall
 section-column-height = Over the floor
 section-height = { LENGTH($at) }
 section-long = { LENGTH($long) }
@@ -126,8 +130,8 @@ section-care-walls = Walls, branches and hides are not in this map: behind them 
 section-picture-below = { $lamp }, { $through }
 section-picture-tube = { section-picture-tubes }, { $lamp }
 section-picture-tubes = { $count ->
-    [one] UV tube
-   *[other] { $count } UV tubes
+    [one] UV lamp
+   *[other] { $count } UV lamps
   }
 section-picture-stand = platform
 section-picture-across = Seen from the warm end, cut { LENGTH($middle) } from it
@@ -154,10 +158,10 @@ section-no-heat = I read “{ $read }” for heat, but only up to { LENGTH($most
 section-no-patch = I read “{ $read }” for patch, but it must be { LENGTH($least) } to { LENGTH($most) } wide.
 section-no-distance = I read “{ $read }” for distance, but there is room for at most { LENGTH($most) } under the lid.
 # Only with: $tube_long
-section-no-start = I read “{ $read }” for start, but a tube { LENGTH($tube_long) } long leaves room for at most { LENGTH($most) }.
+section-no-start = I read “{ $read }” for start, but a UV lamp { LENGTH($tube_long) } long leaves room for at most { LENGTH($most) }.
 # Only with: $tube_long
 section-no-length = With its start, a tube of { LENGTH($tube_long) } does not fit into { LENGTH($most) }.
 # Only with: $tube_long
 section-no-box = I read “{ $read }” for enclosure, but the shortest usual T5 HO tube is { LENGTH($tube_long) } long. Is yours shorter? Tell me its length.
-section-no-across = I read “{ $read }” for across, but the tubes must hang inside its depth of { LENGTH($most) }.
+section-no-across = I read “{ $read }” for across, but the UV lamps must hang inside its depth of { LENGTH($most) }.
 section-do-again = Ask with { $example }.
