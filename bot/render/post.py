@@ -14,6 +14,7 @@ from itertools import count
 from bot.brief import brief_of
 from bot.menu import menu_name
 from bot.render.escaping import escape, escape_code, units_long
+from bot.render.mentions import Mention, clickable, unnumbered
 from bot.reply import Line, PartName, Reply, Role, Row, SourceLine, Table
 
 __all__ = ["MOST_CARD", "MOST_TEXT", "Post", "asked_of", "render_post"]
@@ -68,8 +69,15 @@ class _Section:
         return "\n".join((f"**{self.heading}**", *lines) if self.heading else lines)
 
 
-def render_post(reply: Reply, part: PartName | None = None, most: int = MOST_CARD) -> Post:
+def render_post(
+    reply: Reply,
+    part: PartName | None = None,
+    most: int = MOST_CARD,
+    mention: Mention = unnumbered,
+) -> Post:
     """Return the brief with the part that is open, if any: at most so many characters.
+
+    ``mention`` tells what stands for the name of a question.
 
     Fails with ValueError where the brief and the cautions shown are more than one message holds.
     """
@@ -77,8 +85,14 @@ def render_post(reply: Reply, part: PartName | None = None, most: int = MOST_CAR
     room = most - _SPARE - units_long(asked)
     shown = [*_brief(reply), *_parts_shown(reply, None)]
     opened = list(_parts_shown(reply, part)) if part not in (None, *reply.opened) else []
-    fitted = _fitted([*shown, *opened], room)
+    fitted = _fitted([_clickable(s, mention, reply.offers) for s in (*shown, *opened)], room)
     return Post(_joined(fitted[: len(shown)]), _joined(fitted[len(shown) :]), asked)
+
+
+def _clickable(section: _Section, mention: Mention, offers: tuple[str, ...]) -> _Section:
+    if section.code:
+        return section
+    return replace(section, lines=tuple(clickable(x, mention, offers) for x in section.lines))
 
 
 def asked_of(text: str) -> str:

@@ -74,7 +74,7 @@ async def test_no_more_than_so_many_are_kept_and_the_oldest_goes(work: list[str]
 async def test_what_failed_is_tried_again(monkeypatch: pytest.MonkeyPatch) -> None:
     answers = Answers()
     with monkeypatch.context() as broken:
-        broken.setattr(answering, "render_post", lambda *_: 1 / 0)
+        broken.setattr(answering, "render_post", lambda *_, **__: 1 / 0)
         with pytest.raises(ZeroDivisionError):
             await answers.finished(LENGTH, ANYONE, PRIVATE)
     assert (await answers.finished(LENGTH, ANYONE, PRIVATE)).status == "ok"

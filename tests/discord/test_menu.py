@@ -88,3 +88,15 @@ async def test_a_command_in_a_message_can_be_clicked_once_its_number_is_known(
         assert client.clickable("Ask /distance or a/b, not /distances.") == told
         assert client.clickable("/mine reading") == f"</mine reading:{numbers['mine']}>"
     assert len(world.platform.syncs) == 1
+
+
+async def test_an_answer_names_its_commands_to_be_clicked(world: World, keeper: Keeper) -> None:
+    client = keeper()
+    async with world.running(client):
+        numbers = {c["name"]: c["id"] for c in world.platform.commands[None]}
+        lacking = await world.slash("noonstone help", {"command": "distance"})
+        of_a_group = await world.slash("ask", {"question": "is led or halogen better"})
+        saved = await world.slash("mine list", {})
+    assert f"Try: </distance:{numbers['distance']}> tube:12%" in lacking.text
+    assert f"</heat lamp:{numbers['heat']}> kind:LED lamp" in of_a_group.text
+    assert f"</mine save:{numbers['mine']}>" in saved.text

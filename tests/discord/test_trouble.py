@@ -165,7 +165,7 @@ async def test_an_unexpected_error_behind_a_button_is_told_too(
 ) -> None:
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
-        monkeypatch.setattr("bot.fronts.discord.answering.render_post", lambda *_: 1 / 0)
+        monkeypatch.setattr("bot.fronts.discord.answering.render_post", lambda *_, **__: 1 / 0)
         pressed = await world.press(answer, "In cm")
     assert "noted as" in pressed.text
     assert pressed.ephemeral
@@ -175,7 +175,7 @@ async def test_an_unexpected_error_behind_a_button_is_told_too(
 async def test_a_question_broken_at_the_start_does_not_stop_the_others(
     world: World, bot: Maker, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
 ) -> None:
-    monkeypatch.setattr("bot.fronts.discord.answering.ask", lambda *_: 1 / 0)
+    monkeypatch.setattr("bot.fronts.discord.answering.ask", lambda *_, **__: 1 / 0)
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
     assert "Hang it" in answer.text

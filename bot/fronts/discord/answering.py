@@ -21,6 +21,7 @@ from bot.fronts.discord.sending import Message, colour_of
 from bot.fronts.discord.sharing import Target
 from bot.language.quantities import Units
 from bot.preferences import Preferences
+from bot.render.mentions import Mention, unnumbered
 from bot.render.post import render_post
 from bot.reply import PartName, Reply
 from bot.serving.failures import note_failure
@@ -66,8 +67,13 @@ def _today() -> date:
 class Answers:
     """Answers questions that need no saved data, and keeps the latest answers."""
 
-    def __init__(self, most: int = _MOST_KEPT, today: Callable[[], date] = _today) -> None:
-        self._today = today
+    def __init__(
+        self,
+        mention: Mention = unnumbered,
+        most: int = _MOST_KEPT,
+        today: Callable[[], date] = _today,
+    ) -> None:
+        self._mention, self._today = mention, today
         self._turns = Turns()
         self._kept: LRUCache[Hashable, Finished] = LRUCache(most)
 
@@ -91,7 +97,8 @@ class Answers:
             return kept
         # A crowd's first answer leaves before its last is begun.
         async with self._turns:
-            finished = laid_out(question.answered(preferences), question, way, about, part)
+            reply = question.answered(preferences)
+            finished = laid_out(reply, question, way, about, part, self._mention)
         self._kept[key] = finished
         return finished
 
@@ -102,6 +109,7 @@ def laid_out(
     way: Way,
     about: Target | None = None,
     part: PartName | None = None,
+    mention: Mention = unnumbered,
 ) -> Finished:
     """Return the reply to a question as it is sent."""
     public = way.public and reply.status == "ok"
@@ -116,7 +124,7 @@ def laid_out(
         pictures=way.pictures,
         part=part,
     )
-    post, colour = render_post(reply, part), colour_of(reply)
+    post, colour = render_post(reply, part, mention=mention), colour_of(reply)
     message = Message(post=post, rows=rows, card=not public, colour=colour)
     return Finished(reply.status, public, message, meant)
 

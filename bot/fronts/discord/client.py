@@ -4,7 +4,7 @@ import asyncio
 import logging
 import sys
 import time
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
@@ -34,12 +34,13 @@ from bot.fronts.discord.sending import (
 )
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
-from bot.fronts.discord.sync import clickable, sync_when_changed
+from bot.fronts.discord.sync import registered, sync_when_changed
 from bot.fronts.discord.talking import Addressed, Talk
 from bot.fronts.discord.upkeep import Upkeep
 from bot.language.quantities import Units
 from bot.operating.metrics import Metrics
 from bot.preferences import OFFERED, Preferences
+from bot.render.mentions import Mention, by_number, clickable, unnumbered
 from bot.reply import PartName
 from bot.saved.group import Shown
 from bot.serving.allowance import Allowance, Limits
@@ -95,13 +96,13 @@ class Noonstone(discord.AutoShardedClient):
         share = len(shards.ids) / shards.count if shards else 1.0
         self._upkeep = Upkeep(self, self.memory, share) if self.memory is not None else None
         self._here: set[int] = set()
-        self.answers = Answers()
+        self.answers = Answers(self.mention)
         # What is confirmed by a button is answered like the command itself.
         self.answer_saved = answer_saved
         self._talk = Talk()
         self._preferences = preferences
         self._folder = folder
-        self._numbers: Mapping[str, int] = {}
+        self._mention: Mention = unnumbered
         self.tree = build_tree(self)
 
     def _get_state(self, **options: Any) -> LeanState:
@@ -125,13 +126,19 @@ class Noonstone(discord.AutoShardedClient):
         # Of several processes one registers the commands of all.
         if self.shard_ids is None or 0 in self.shard_ids:
             await self.tree.set_translator(Descriptions())
-            self._numbers = await sync_when_changed(self.tree, self._folder)
+            self._mention = by_number(await sync_when_changed(self.tree, self._folder))
+        else:
+            self._mention = by_number(registered(self._folder))
         if self._upkeep is not None:
             await self._upkeep.start()
 
+    def mention(self, name: str) -> str:
+        """Return what stands in a message for a question's name, to be clicked if it can be."""
+        return self._mention(name)
+
     def clickable(self, text: str) -> str:
         """Return a text with each command in it, such as ``/mine reading``, to be clicked."""
-        return clickable(text, self._numbers)
+        return clickable(text, self.mention)
 
     def wake(self) -> None:
         """Do at once what was just asked for: a reminder, a board."""

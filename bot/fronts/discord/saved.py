@@ -186,7 +186,7 @@ async def _message(
     # A picture or a file stands beside plain text alone, which holds less than a card.
     most = MOST_TEXT if attached else MOST_CARD
     return Message(
-        post=render_post(reply, most=most),
+        post=render_post(reply, most=most, mention=interaction.client.mention),
         rows=rows,
         attached=attached,
         card=private,

@@ -1,25 +1,18 @@
-"""Registers the slash commands with Discord, only when they changed; their numbers in a text."""
+"""Registers the slash commands with Discord, only when they changed, and knows their numbers."""
 
 import hashlib
 import json
 import logging
-import re
-from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
 import discord
 from discord import app_commands
 
-from bot.commands import ALL_COMMANDS
-from bot.menu import menu_name
-
-__all__ = ["clickable", "sync_when_changed"]
+__all__ = ["registered", "sync_when_changed"]
 
 _log = logging.getLogger(__name__)
 _FILE = "discord-commands.sha256"
-_NAMES = sorted(ALL_COMMANDS.names, key=len, reverse=True)
-_COMMAND = re.compile(rf"(?<![\w/])/({'|'.join(map(re.escape, _NAMES))})\b")
 
 
 async def sync_when_changed(tree: app_commands.CommandTree[Any], folder: Path) -> dict[str, int]:
@@ -51,6 +44,11 @@ async def sync_when_changed(tree: app_commands.CommandTree[Any], folder: Path) -
     return numbers
 
 
+def registered(folder: Path) -> dict[str, int]:
+    """Return the numbers of the commands as they were registered last, as far as is known."""
+    return _remembered(folder / _FILE)[1]
+
+
 async def _digest(tree: app_commands.CommandTree[Any]) -> str:
     translator = tree.translator
     payload = [
@@ -69,14 +67,3 @@ def _remembered(path: Path) -> tuple[str, dict[str, int]]:
         return digest, {name: int(number) for name, number in (line.split() for line in lines)}
     except (OSError, ValueError):
         return "", {}
-
-
-def clickable(text: str, numbers: Mapping[str, int]) -> str:
-    """Return a text with each command in it to be clicked, as far as its number is known."""
-    return _COMMAND.sub(lambda found: _mention(found[1], numbers), text)
-
-
-def _mention(name: str, numbers: Mapping[str, int]) -> str:
-    shown = menu_name(name)
-    number = numbers.get(shown.partition(" ")[0])
-    return f"</{shown}:{number}>" if number else f"/{shown}"

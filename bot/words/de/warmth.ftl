@@ -12,7 +12,7 @@ warmth-air-unknown = Ich kenne keinen Zielwert der Luft für { NAME($animal, for
 # Only with: $own, $animal
 warmth-own = Gut für { NAME($animal, form: "your-acc") }: { TEMP($own, form: "range") }.
 warmth-do = Frag mit { $example }.
-warmth-step-help = Mehr zu dieser Frage: frag help { $command }.
+warmth-step-help = Mehr zu dieser Frage: help { $command }
 warmth-label-own = Gut für das Tier
 # Only with: $own, $own_known
 warmth-own-known = { TEMP($own, form: "range") } ({ $own_known })

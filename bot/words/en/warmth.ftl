@@ -13,7 +13,7 @@ warmth-air-unknown = I know no air to aim for with { NAME($animal, form: "a") }.
 # Only with: $own, $animal
 warmth-own = Right for { NAME($animal, form: "your") }: { TEMP($own, form: "range") }.
 warmth-do = Ask with { $example }.
-warmth-step-help = For more about this question, ask help { $command }.
+warmth-step-help = For more about this question: help { $command }
 warmth-label-own = Right for it
 # Only with: $own, $own_known
 warmth-own-known = { TEMP($own, form: "range") } ({ $own_known })

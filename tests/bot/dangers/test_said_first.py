@@ -212,7 +212,9 @@ def test_what_was_heard_beside_a_question_is_said_again_when_a_button_asks_it_ag
     assert [danger.key for danger in first.dangers] == ["fire"]
     assert ask(first.asked, ANYONE) == first
     # A conversation goes on from the question that was meant.
-    assert after(START, first).asked.startswith("distance tube:")
+    kept = after(START, first).asked
+    assert kept is not None
+    assert kept.line().startswith("distance tube:")
 
 
 def test_a_question_without_a_hazard_is_asked_again_by_its_options() -> None:
