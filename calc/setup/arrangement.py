@@ -13,6 +13,7 @@ from calc.setup.along import DARK_ENDS_M, laid_out
 from calc.setup.light import FIXTURE_DEPTH_M, MESH_RISE_M
 from calc.setup.plan import Plan, Request, plan_as_is
 from calc.setup.room import Room
+from calc.setup.sun_patch import SunPatch, sun_patch
 from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Lamp
 from calc.uv.lengths import LengthKnown
@@ -45,11 +46,20 @@ class Arrangement(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Arranged:
-    """One arrangement: the room that it makes, and what the animal meets in it."""
+    """One arrangement: the room that it makes, and what the animal meets in it.
+
+    ``plan`` is a plan of its own, where it takes more than hanging the lamps otherwise.
+    """
 
     way: Arrangement
     room: Room
     met: Patches
+    plan: Plan | None = None
+
+    @property
+    def sun(self) -> SunPatch:
+        """What of the platform is one patch of sun."""
+        return sun_patch(self.room, self.met)
 
     @property
     def is_safe(self) -> bool:
@@ -145,9 +155,10 @@ def arranged(found: Plan, request: Request) -> tuple[Arranged, ...]:
         Arrangement.ACROSS: _across(room),
         Arrangement.TWO_HEAT_LAMPS: _two_heat_lamps(room),
     }
-    rooms |= dict(_other_side(found, request))
+    other = dict(_other_side(found, request))
+    rooms |= {way: room_of(plan, request) for way, plan in other.items()}
     return tuple(
-        Arranged(way, one, one.met(_CELLS))
+        Arranged(way, one, one.met(_CELLS), other.get(way))
         for way in Arrangement
         if (one := rooms.get(way)) is not None
     )
@@ -238,7 +249,7 @@ def _two_heat_lamps(room: Room) -> Room | None:
     return replace(room, heat=replace(room.heat, radius_m=wide))
 
 
-def _other_side(found: Plan, request: Request) -> Iterator[tuple[Arrangement, Room]]:
+def _other_side(found: Plan, request: Request) -> Iterator[tuple[Arrangement, Plan]]:
     """Yield the same set-up with its tube on the other side of a mesh lid, where that can be."""
     if request.box.lid is Lid.SOLID:
         return
@@ -247,4 +258,4 @@ def _other_side(found: Plan, request: Request) -> Iterator[tuple[Arrangement, Ro
     place = LampPlace.ABOVE_MESH if inside else LampPlace.INSIDE
     other = plan_as_is(replace(request, place=place))
     if isinstance(other, Plan):
-        yield way, room_of(other, request)
+        yield way, other

@@ -4,7 +4,8 @@ import pytest
 
 from bot import guide
 from bot.ask import ask
-from bot.preferences import Preferences
+from bot.language.quantities import Units
+from bot.preferences import Language, Preferences
 from bot.queries.question import Question
 
 
@@ -71,3 +72,13 @@ def test_free_words_open_the_page_at_the_part_they_are_about(
     reply = ask(f"ask {words}", anyone)
     assert reply.command == "guide"
     assert reply.title.partition(": ")[2] == part
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_page_and_answer_tell_one_distance_between_lamp_and_tube(language: Language) -> None:
+    asked = Preferences(language=language, units=Units.IN)
+    page = ask("guide arranging-the-lamps", asked).model_dump_json()
+    box = "animal:bearded dragon enclosure:48x24x24in lid:full mesh room:70F"
+    assert "{{" not in page
+    for told in (page, ask(f"arrange {box}", asked).model_dump_json()):
+        assert "6 in (15 cm)" in told.replace("\u00a0", " ")

@@ -1,4 +1,4 @@
-"""A page of the guide with the figures of its animal in their places, as the site shows it."""
+"""A page of the guide with its figures in their places, as the site shows it."""
 
 from dataclasses import replace
 
@@ -11,7 +11,5 @@ __all__ = ["filled_page"]
 
 
 def filled_page(page: guide.Page, voice: Voice) -> guide.Page:
-    """Return the page as the voice says it; one without an animal is as it is."""
-    if page.animal is None:
-        return page
+    """Return the page as the voice says it."""
     return replace(page, body=voice.text(filled(page.body, page, Context(voice.units))))

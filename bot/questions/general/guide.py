@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from bot import guide
 from bot.command import Command
-from bot.facts import Say, Says
+from bot.facts import Length, Say, Says, metres
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.layered import Brief, Layered, Row, Table
@@ -20,6 +20,7 @@ from bot.refusal import RefusedError
 from bot.reply import PartName
 from calc.animals import animals
 from calc.naming import find
+from calc.setup.set_up import LAMPS_APART_M
 
 __all__ = ["GUIDE", "GuidePages", "filled", "guide_asked", "tell_guide"]
 
@@ -44,6 +45,13 @@ class GuideFilled:
     """Words and figures of a page in turn."""
 
     pieces: tuple[Say, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class GuideLength:
+    """A length that answers tell too, from the same place."""
+
+    length: Length
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,14 +113,16 @@ def guide_asked(query: GuideQuery, context: Context) -> GuidePage | GuidePages:
 
 
 def filled(text: str, page: guide.Page, context: Context) -> Say:
-    """Return words of a page with the figures of its animal in their holes."""
-    if page.animal is None:
-        return _words(text)
-    animal = animals()[page.animal].name
-    facts = needs(NeedsQuery.model_validate({"animal": animal}), context)
-    told = {name: row.say for name, row in known_rows(facts).items()}
-    told["too_hot"] = Say("needs-too-hot", facts)
+    """Return words of a page with their figures, such as those of its animal, in their holes."""
     words, holes = guide.HOLE.split(text)[::2], guide.HOLE.findall(text)
+    if not holes:
+        return _words(text)
+    told = {"lamps_apart": Say("guide-length", GuideLength(metres(LAMPS_APART_M)))}
+    if page.animal is not None:
+        animal = animals()[page.animal].name
+        facts = needs(NeedsQuery.model_validate({"animal": animal}), context)
+        told |= {name: row.say for name, row in known_rows(facts).items()}
+        told["too_hot"] = Say("needs-too-hot", facts)
     pieces = [_words(words[0])]
     for hole, after in zip(holes, words[1:], strict=True):
         pieces += (told[hole], _words(after))

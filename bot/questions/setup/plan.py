@@ -9,7 +9,7 @@ from bot.layered import Layered
 from bot.preferences import Context
 from bot.queries.plan import PlanQuery
 from bot.questions.setup.plan_facts import Planned, planned
-from bot.questions.setup.plan_found import NoPlan, plan_found
+from bot.questions.setup.plan_found import Found, NoPlan, plan_found
 from bot.questions.setup.plan_refused import NotPlanned, tell_not_planned
 from bot.questions.setup.plan_told import tell_planned
 from bot.questions.uv.without_figures import tell_without
@@ -22,10 +22,10 @@ Facts = Planned | NoPlan
 def plan(query: PlanQuery, context: Context) -> Facts:
     """Work out a set-up to buy and build, or why not in that box and what would help."""
     found = plan_found(query, context)
-    if not isinstance(found, tuple):
+    if not isinstance(found, Found):
         return found
     assert not isinstance(query.screen, Pane)
-    return planned(*found, query.screen, context.own)
+    return planned(found, query.screen, context.own)
 
 
 def tell(facts: Facts) -> Layered:

@@ -22,9 +22,11 @@ from bot.facts import (
 from bot.language import screens as typed
 from bot.questions.heat.shared import aimed
 from bot.questions.setup.plan_asked import Floor, PlanAsked, PlanAssumed
+from bot.questions.setup.plan_found import Found
 from bot.questions.setup.plan_heat import DayHeat, PlanHeat, heat_planned
 from bot.questions.setup.plan_level import LevelTold, level_told
 from bot.questions.setup.sun import SunTold, sun_told
+from bot.questions.setup.ways import WAYS_SOURCES, Ways
 from bot.questions.shared import animal_name, known_by
 from bot.questions.uv.shared import Between, Through, Wish, Wished, between_told
 from bot.questions.uv.tubes import NamedByTube, Tube, Whose, tube_told
@@ -86,7 +88,6 @@ class Planned(Wished, Through, NamedByTube):
     stand_long: Length
     stand_deep: Length
     along: Length
-    patch: Share | None
     weakest: Uvi
     shading: Shading
     shade_uvi: Uvi
@@ -98,10 +99,16 @@ class Planned(Wished, Through, NamedByTube):
     assumed: PlanAssumed
     in_range: Share
     sun: SunTold | None
+    ways: Ways
     level: LevelTold | None
     sure: bool
     set_up: SetUp
     sources: tuple[str, ...]
+
+    @property
+    def patch(self) -> Share | None:
+        """Return the share of the warm patch in the UV range, where a heat lamp hangs."""
+        return self.ways.all[0].heat
 
     @property
     def strength(self) -> Share:
@@ -178,8 +185,9 @@ class Planned(Wished, Through, NamedByTube):
         return next((aim.range for aim in self.aims if aim.about is subject), None)
 
 
-def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own) -> Planned:
+def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
     """Return a set-up as facts; ``screen`` is what was told of it."""
+    found, what = made.plan, made.what
     light, places, request = found.light, found.places, what.request
     owned, platform = request.owned, places.platform
     animal, year = what.animal, what.animal.light_hours
@@ -208,7 +216,6 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
         stand_long=metres(platform.x1_m - platform.x0_m),
         stand_deep=metres(platform.y1_m - platform.y0_m),
         along=metres(places.tube.x_m),
-        patch=_patch(found),
         weakest=uvi(places.met.weakest.uvi),
         shading=_shading(found),
         shade_uvi=uvi(SHADE_UVI),
@@ -221,16 +228,11 @@ def planned(found: Plan, what: PlanAsked, screen: typed.Screen | None, own: Own)
         in_range=share(places.met.in_range),
         level=level_told(what.level, found, request),
         sun=sun_told(room_of(found, request), places.met),
+        ways=made.ways,
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,
         set_up=what.set_up(found),
         sources=_sources(found, what),
     )
-
-
-def _patch(found: Plan) -> Share | None:
-    """Return the share of the warm patch in the UV range, where a heat lamp hangs."""
-    patch = found.places.met.heat_in_range
-    return None if found.warmth.watts is None else share(patch.best if patch else 0.0)
 
 
 def _shading(found: Plan) -> Shading:
@@ -280,5 +282,6 @@ def _sources(found: Plan, what: PlanAsked) -> tuple[str, ...]:
         *(target.source for target in targets if target),
         *what.sources,
         *_SOURCES,
+        *WAYS_SOURCES,
         *off,
     )

@@ -15,10 +15,18 @@ from bot.questions.uv.shared import UV_CARE, wish_rows
 from bot.questions.uv.tubes import Whose
 from bot.reply import Picture
 from calc.animals import Subject
+from calc.setup.arrangement import Arrangement
 
 __all__ = ["tell_planned"]
 
-_GUIDE = ("planning-a-set-up", "uv-and-heat-together", "measuring-temperatures")
+# A plan hangs its tube along the box and chooses its length by shade: these are told beside it.
+_NOT_BUILT = (Arrangement.ACROSS, Arrangement.WHOLE_LENGTH)
+_GUIDE = (
+    "planning-a-set-up",
+    "uv-and-heat-together",
+    "measuring-temperatures",
+    "arranging-the-lamps",
+)
 
 
 def tell_planned(facts: Planned) -> Layered:
@@ -69,6 +77,8 @@ def _assumed(facts: Planned) -> tuple[Say, ...]:
 
 
 def _steps(facts: Planned, say: Says) -> Iterator[Say]:
+    if facts.ways.picked.way in _NOT_BUILT:
+        yield Say.by("arrange-rather", facts.ways.picked.way)
     yield say("step-before")
     yield say("step-hang")
     yield say("step-tape")
@@ -97,6 +107,7 @@ def _numbers(facts: Planned, say: Says) -> Iterator[Row]:
     if heat.held is not None:
         yield Row(say("label-air"), warm("air"))
     yield from sun_rows(facts.sun)
+    yield Row(Say("arrange-label-ways"), facts.ways.compared)
     yield Row(say("label-shade"), say("shade"))
     if facts.water_deep is not None:
         yield Row(say("label-water"), say("water-deep"))
@@ -111,6 +122,7 @@ def _why(facts: Planned, say: Says) -> Iterator[Say]:
         yield say.by("tried", facts.tried)
     if facts.new_tube:
         yield say("why-strength")
+    yield from facts.ways.why
     yield say("why-ranges")
     if facts.heat.span is not None:
         yield say("why-lamps")

@@ -26,7 +26,9 @@ arrange-do-two_heat_lamps = Zwei schwache Strahler an die Röhre.
 arrange-do-hide = Stell ein Versteck hinein: kein Schatten.
 
 ## Schritte
-arrange-step-side_by_side = Häng die Röhre längs, von der warmen Wand an. Häng die Wärmelampe gleich neben ihre Mitte, über den Sonnenplatz, etwa 15 cm (6 in) entfernt: Eine heiße Röhre gibt weniger.
+arrange-step-side_by_side = Häng die Röhre längs, von der warmen Wand an. Häng die Wärmelampe gleich neben ihre Mitte, über den Sonnenplatz, etwa { LENGTH($apart) } entfernt: Eine heiße Röhre gibt weniger.
+arrange-rather-across = Frag vor dem Kauf arrange: In diesem Terrarium lässt eine Röhre quer, von hinten nach vorn, vielleicht besseren Schatten als eine längs.
+arrange-rather-whole_length = Frag vor dem Kauf arrange: In diesem Terrarium beleuchtet eine längere Röhre vielleicht mehr vom Platz.
 arrange-step-in_a_row = Häng die Wärmelampe an die warme Wand und die Röhre dahinter. Stell den Sonnenplatz dahin, wo beide hinreichen.
 arrange-step-whole_length = Häng eine längere Röhre über die ganze Länge. Schatten gibt es dann nur durch Verstecke, Kork und Pflanzen, also gib viel davon.
 arrange-step-across = Häng die Röhre von hinten nach vorn über den Sonnenplatz, die Wärmelampe gleich daneben.
@@ -41,9 +43,32 @@ arrange-label-tube = Röhre
 arrange-tube = { $lamp }, { LENGTH($long) } lang, über einem Platz in { LENGTH($top) } Höhe
 arrange-label-assumed = Angenommen
 arrange-all-assumed = was plan für dieses Terrarium annimmt; frag plan, dann siehst du es
+arrange-short-side_by_side = nebeneinander
+arrange-short-in_a_row = in Reihe
+arrange-short-whole_length = Röhre über alles
+arrange-short-across = Röhre quer
+arrange-short-inside = unter dem Gitter
+arrange-short-above_mesh = über dem Gitter
+arrange-short-two_heat_lamps = zwei Wärmelampen
+arrange-compared = { $name }: { $safe ->
+    [no] zu stark
+   *[yes] { $heat ->
+        [none] { SHARE($place) } des Platzes
+       *[some] { SHARE($heat) } des warmen Flecks
+      } im UV, { $shade ->
+        [there] mit Schatten
+        [probably] wohl mit Schatten
+        [cannot_tell] Schatten unklar
+       *[other] kaum Schatten
+      }
+  }{ $best ->
+    [yes] {" "}(mein Rat)
+   *[no] {""}
+  }
+arrange-label-ways = Verglichen
 arrange-column-way = Anordnung
-arrange-column-place = Platz im UV
 arrange-column-heat = Warmes im UV
+arrange-column-sun = Alle drei
 arrange-column-shade = Schatten
 arrange-way-side_by_side = { $best ->
     [yes] Nebeneinander (mein Rat)
@@ -73,9 +98,12 @@ arrange-way-two_heat_lamps = { $best ->
     [yes] Zwei Wärmelampen (mein Rat)
    *[no] Zwei Wärmelampen
   }
-arrange-cell-place = { $safe ->
-    [yes] { SHARE($place) }
-   *[no] zu stark
+arrange-cell-sun = { $sun ->
+    [none] keine Wärmelampe
+   *[some] { $safe ->
+        [no] zu stark
+       *[yes] { SHARE($sun) } des Platzes
+      }
   }
 arrange-cell-heat = { $heat ->
     [none] keine Wärmelampe
@@ -101,5 +129,5 @@ arrange-why-picked = Was wohl zu stark ist, lasse ich weg. Dann zählt Schatten,
 arrange-why-light = Das Licht eines weißen Strahlers geht dahin, wo seine Wärme hingeht. Wo Wärme und UV sich treffen, ist es also auch hell.
 
 ## Vorsicht
-arrange-care-heat = Lass etwa 15 cm (6 in) zwischen Wärmelampe und Röhre, und einen Schutzkorb zwischen jeder Lampe und dem Tier.
+arrange-care-heat = Lass etwa { LENGTH($apart) } zwischen Wärmelampe und Röhre, und einen Schutzkorb zwischen jeder Lampe und dem Tier.
 arrange-care-heat-short = Mit Schutzkorb, mit Abstand zur Röhre.

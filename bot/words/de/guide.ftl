@@ -20,4 +20,5 @@ guide-no-page = { $near ->
    *[some] Ich lese „{ $wish }“ als page; so heißt aber keine Seite, vielleicht { $near }.
   }
 guide-words = { $words }
+guide-length = { LENGTH($length) }
 guide-filled = { LIST($pieces, join: "list-joined") }

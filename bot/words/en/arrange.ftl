@@ -1,4 +1,4 @@
-### Facts: Arrange, ArrangedWay
+### Facts: Arrange, ArrangedWay, Ways
 ### Which way the lamps should hang.
 
 arrange-title = Which way the lamps should hang
@@ -27,7 +27,9 @@ arrange-do-two_heat_lamps = Two weak floods beside the tube.
 arrange-do-hide = Add a hide: the light leaves no shade.
 
 ## Steps
-arrange-step-side_by_side = Hang the tube along the box, beginning at the warm end. Hang the heat lamp right beside its middle, over the platform, about 6 in (15 cm) away from it: a hot tube gives less.
+arrange-step-side_by_side = Hang the tube along the box, beginning at the warm end. Hang the heat lamp right beside its middle, over the platform, about { LENGTH($apart) } away from it: a hot tube gives less.
+arrange-rather-across = Before you buy, ask arrange: in this box a tube across, from back to front, may leave better shade than one along it.
+arrange-rather-whole_length = Before you buy, ask arrange: in this box a longer tube may light more of the platform.
 arrange-step-in_a_row = Hang the heat lamp at the warm end and the tube behind it. Put the platform where both reach.
 arrange-step-whole_length = Hang a longer tube over the whole length. Then shade comes from hides, cork and plants alone, so give a lot of it.
 arrange-step-across = Hang the tube from back to front over the platform, with the heat lamp right beside it.
@@ -42,9 +44,32 @@ arrange-label-tube = Tube
 arrange-tube = { $lamp }, { LENGTH($long) } long, over a platform { LENGTH($top) } high
 arrange-label-assumed = I assumed
 arrange-all-assumed = what plan assumes for this box; ask plan to see it
+arrange-short-side_by_side = side by side
+arrange-short-in_a_row = in a row
+arrange-short-whole_length = tube over the whole box
+arrange-short-across = tube across
+arrange-short-inside = inside the mesh
+arrange-short-above_mesh = above the mesh
+arrange-short-two_heat_lamps = two heat lamps
+arrange-compared = { $name }: { $safe ->
+    [no] too strong
+   *[yes] { $heat ->
+        [none] { SHARE($place) } of the platform
+       *[some] { SHARE($heat) } of the warm spot
+      } in UV, { $shade ->
+        [there] with shade
+        [probably] probably with shade
+        [cannot_tell] shade not sure
+       *[other] hardly shade
+      }
+  }{ $best ->
+    [yes] {" "}(my pick)
+   *[no] {""}
+  }
+arrange-label-ways = Ways compared
 arrange-column-way = Way
-arrange-column-place = Platform in UV
 arrange-column-heat = Warm spot in UV
+arrange-column-sun = All three meet
 arrange-column-shade = Shade
 arrange-way-side_by_side = { $best ->
     [yes] Side by side (my pick)
@@ -74,9 +99,12 @@ arrange-way-two_heat_lamps = { $best ->
     [yes] Two heat lamps (my pick)
    *[no] Two heat lamps
   }
-arrange-cell-place = { $safe ->
-    [yes] { SHARE($place) }
-   *[no] too strong
+arrange-cell-sun = { $sun ->
+    [none] no heat lamp
+   *[some] { $safe ->
+        [no] too strong
+       *[yes] { SHARE($sun) } of the platform
+      }
   }
 arrange-cell-heat = { $heat ->
     [none] no heat lamp
@@ -102,5 +130,5 @@ arrange-why-picked = I leave out what is likely too strong. Then shade counts, t
 arrange-why-light = The light of a white flood goes where its heat goes. So where heat and UV meet it is bright too.
 
 ## Care
-arrange-care-heat = Keep some 6 in (15 cm) between heat lamp and tube, and a guard between each lamp and the animal.
+arrange-care-heat = Keep some { LENGTH($apart) } between heat lamp and tube, and a guard between each lamp and the animal.
 arrange-care-heat-short = Guard on, lamp and tube apart.

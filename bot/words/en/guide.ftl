@@ -1,4 +1,4 @@
-### Facts: GuideFilled, GuidePage, GuidePages, GuidePart, GuideUnread, GuideWords
+### Facts: GuideFilled, GuideLength, GuidePage, GuidePages, GuidePart, GuideUnread, GuideWords
 
 guide-list = The beginner guide
 guide-count = There are { $count } pages; start with “{ $first }”.
@@ -22,4 +22,5 @@ guide-no-page = { $near ->
    *[some] I read “{ $wish }” for page, but I need the name of a guide page, perhaps { $near }.
   }
 guide-words = { $words }
+guide-length = { LENGTH($length) }
 guide-filled = { LIST($pieces, join: "list-joined") }

@@ -1,0 +1,96 @@
+"""The ways to hang the lamps of a plan, compared: how much of heat and place gets UV, and shade.
+
+Words: ``words/<language>/arrange.ftl``.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bot.facts import Say, Share, Uvi, share, uvi
+from bot.questions.setup.read import joined
+from calc.setup.arrangement import Arranged, Arrangement
+from calc.uv.patches import Shade
+
+__all__ = ["WAYS_SOURCES", "ArrangedWay", "Ways", "ways_told"]
+
+WAYS_SOURCES = ("arrangement_judgement", "line_source")
+"""What the comparison rests on."""
+
+
+@dataclass(frozen=True, slots=True)
+class ArrangedWay:
+    """One way to hang the lamps; ``heat`` is the share of the warm patch in the UV range.
+
+    ``sun`` is the share of the platform where UV, heat and light meet.
+    """
+
+    way: Arrangement
+    place: Share
+    heat: Share | None
+    sun: Share | None
+    shade: Shade
+    strongest: Uvi
+    safe: bool
+    best: bool
+
+    @property
+    def has_shade(self) -> bool:
+        """Say whether there is likely shade to go to."""
+        return self.shade in (Shade.THERE, Shade.PROBABLY)
+
+    @property
+    def name(self) -> Say:
+        """Return its name in the middle of a sentence."""
+        return Say.by("arrange-short", self.way)
+
+
+@dataclass(frozen=True, slots=True)
+class Ways:
+    """Every way, and the one that is picked."""
+
+    all: tuple[ArrangedWay, ...]
+    picked: ArrangedWay
+
+    @property
+    def row(self) -> ArrangedWay | None:
+        """Return the lamps in a row, where the box has room for that."""
+        return next((one for one in self.all if one.way is Arrangement.IN_A_ROW), None)
+
+    @property
+    def compared(self) -> Say:
+        """Return all of them in one line."""
+        return joined(tuple(Say("arrange-compared", one) for one in self.all))
+
+    @property
+    def meets(self) -> Iterator[Say]:
+        """Yield what the picked way makes meet, and what a row would."""
+        way, row = self.picked, self.row
+        yield Say("arrange-meets" if way.heat is not None else "arrange-place", way)
+        if row is not None and row.heat is not None and not row.best:
+            yield Say("arrange-row", row)
+
+    @property
+    def why(self) -> Iterator[Say]:
+        """Yield why this one is picked."""
+        yield Say.by("arrange-why", self.picked.way, self.picked)
+        yield Say("arrange-why-picked")
+
+
+def ways_told(ways: tuple[Arranged, ...], best: Arranged) -> Ways:
+    """Return the ways as facts."""
+    told = tuple(_told(one, best=one is best) for one in ways)
+    return Ways(told, next(one for one in told if one.best))
+
+
+def _told(one: Arranged, *, best: bool) -> ArrangedWay:
+    met = one.met
+    return ArrangedWay(
+        way=one.way,
+        place=share(met.in_range),
+        heat=None if met.heat_in_range is None else share(met.heat_in_range),
+        sun=None if one.room.heat is None else share(one.sun.all_three),
+        shade=met.shade,
+        strongest=uvi(met.strongest.uvi),
+        safe=one.is_safe,
+        best=best,
+    )
