@@ -187,10 +187,9 @@ class Planned(Wished, Through, NamedByTube):
 
 def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
     """Return a set-up as facts; ``screen`` is what was told of it."""
-    found, what = made.plan, made.what
-    light, places, request = found.light, found.places, what.request
-    owned, platform = request.owned, places.platform
-    animal, year = what.animal, what.animal.light_hours
+    found, what, request = made.plan, made.what, made.what.request
+    light, places, platform = found.light, found.places, found.places.platform
+    owned, animal, year = request.owned, what.animal, what.animal.light_hours
     return Planned(
         animal=animal_name(animal),
         wish=what.wish,
