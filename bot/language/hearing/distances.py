@@ -35,6 +35,12 @@ _UNDER_IT = re.compile(
     r"(?:under|below|beneath) (?:it|the (?:tube|uvb|light)) (?:at |by |about )*\Z"
 )
 # "14 in above the dragon", whatever the animal's name is.
+# "I raised the tube 3 inches", "moved the log up 5 inches", "2 in closer" tell a change, no place.
+_MOVED_BY = re.compile(
+    r"\b(?:moved?|raised?|lowered?|lifted|lift|dropped|drop|shifted|shift|put|brought)"
+    r"(?: (?!to\b|at\b|from\b|is\b|now\b|about\b)[a-z']+){0,4}(?: by)?(?: (?:about|another|like))? *\Z"
+)
+_BY_SO_MUCH = re.compile(r" (?:higher|lower|closer|nearer|further|farther)\b(?! (?:than|from|to)\b)")
 _TO_THE = re.compile(r" (?:away )?(?:from|above|over|to) (?:the |my |our |his |her |a )?")
 _BELOW = frozenset(("below", "under", "beneath", "underneath"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.
@@ -107,6 +113,11 @@ def _is_no_distance(scene: Scene, figure: Figure) -> bool:
         return True
     if scene.next_word(figure.end) in word_list("things_with_a_size"):
         return True
+    if _BY_SO_MUCH.match(scene.text, figure.end) or scene.next_word(figure.end) == "across":
+        return True
+    clause, _ = scene.clause(figure.start)
+    if _MOVED_BY.search(scene.text, max(clause, figure.start - 50), figure.start):
+        return scene.next_word(figure.end) not in word_list("ways") - {"up", "down"}
     following = scene.words(figure.end, figure.end + 16)[:2]
     if following[:1] == ["of"] and following[1:] not in (["the"], ["him"], ["her"], ["it"]):
         # "3 inches of substrate."
