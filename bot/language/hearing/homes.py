@@ -24,6 +24,8 @@ _TUBE = frozenset(("tube", "lamp"))
 _SURELY_CM = 100
 # The shortest tube that is sold, and the shortest box somebody calls a tank.
 _SHORTEST_TUBE_M, _SHORTEST_HOME_M = Fraction(1, 4), Fraction(1, 4)
+# Hardly a tube hangs so far from an animal.
+_NO_DISTANCE_M = Fraction(4, 5)
 # Between its length and a tube there may stand its watts or its strength.
 _UP_TO_TUBE = re.compile(r"[ -]*(?:[0-9]{2} ?w(?:atts?)? )?(?:[0-9]{1,2}(?:\.0)? ?%? )?(?:long )?")
 
@@ -138,7 +140,8 @@ def _of_home(scene: Scene, figure: Figure) -> bool:
 def _behind_tube(scene: Scene, figure: Figure) -> bool:
     """Say whether a length right behind a tube or its strength is the tube's own.
 
-    It is where "long" follows (12% 4ft long), or where the distance is told by another length.
+    It is where "long" follows (12% 4ft long), where the distance is told by another length, or
+    where no tube hangs so high (12% 46 in).
     """
     around = [*scene.marks.within(figure.start - 20, figure.start)]
     parts = [m for m in around if m.kind == "tube" or m.value in ("t5", "t5 ho", "t8")]
@@ -151,15 +154,19 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
     following = scene.words(figure.end, figure.end + 16)[:1]
     if following == ["long"]:
         return True
-    return (
-        not between and not word_list("ways") & set(following) and _has_its_distance(scene, figure)
-    )
+    if between or word_list("ways") & set(following):
+        return False
+    metres = exact(figure.low, figure.sides[0].unit or figure.unit, "m")
+    return metres >= _NO_DISTANCE_M or _has_its_distance(scene, figure)
 
 
 def _has_its_distance(scene: Scene, figure: Figure) -> bool:
     """Say whether another length near by tells how far the tube is: 24 inch. Distance 10 in."""
     for other in scene.figures.within(figure.end, figure.end + 60):
         if other.kind == "length":
+            listed = scene.text[figure.end : other.start].strip() in ("", ",", ".", ", at", "at")
+            if listed and scene.next_word(other.end) not in ("long", "tall", "wide"):
+                return True
             following = scene.words(other.end, other.end + 12)[:1]
             before = scene.words(figure.end, other.start)[-2:]
             if (word_list("ways") & set(following)) or {"distance", "gap"} & set(before):
