@@ -13,6 +13,7 @@ from bot.reply import Line, Part, PartName, Reply, Role, Table
 
 __all__ = ["render_terminal", "render_terminal_brief", "render_terminal_part"]
 
+_WIDEST_LABEL = 36
 _STYLES = {
     Role.DANGER: "bold red",
     Role.CALL: "bold red",
@@ -73,6 +74,8 @@ def _numbers(reply: Reply) -> list[RenderableType]:
     parts: list[RenderableType] = []
     if reply.rows:
         grid = Grid.grid(padding=(0, 2))
+        grid.add_column(max_width=_WIDEST_LABEL)
+        grid.add_column()
         for row in reply.rows:
             grid.add_row(Text(row.label, style="bold"), Text(row.text))
         parts.append(Padding(grid, (0, 1)))

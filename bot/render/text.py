@@ -11,6 +11,9 @@ __all__ = ["render_brief", "render_part", "render_text"]
 _WIDTH = 88
 # A column folded tighter than this is harder to read than one that runs over.
 _NARROWEST = 24
+# A longer lead leaves no room for what stands behind it [1 of the width].
+_LONGEST_LEAD = 0.4
+_BELOW = "    "
 _URGENT = (Role.DANGER, Role.CALL)
 
 
@@ -84,9 +87,15 @@ def _document(reply: Reply) -> Iterator[str]:
 
 
 def _wrap(text: str, width: int, lead: str = "") -> str:
+    """Wrap a text that stands behind its lead, or goes on below one that leaves it no room."""
+    behind = len(lead) <= width * _LONGEST_LEAD
     wrapper = TextWrapper(
-        width, initial_indent=lead, subsequent_indent=" " * len(lead), break_on_hyphens=False
+        width,
+        initial_indent=lead if behind else "",
+        subsequent_indent=" " * len(lead) if behind else _BELOW,
+        break_on_hyphens=False,
     )
+    text = text if behind else lead + text
     return "\n".join(wrapper.fill(line) for line in text.splitlines()) if text else lead
 
 

@@ -9,6 +9,7 @@ from bot.language.units import Units
 from bot.menu import GROUPS, STORED_GROUPS, about_group, about_option, about_question
 from bot.preferences import LANGUAGES, Language, Preferences
 from bot.questions.general.help import EVERYDAY, TOPICS
+from bot.render.text import render_text
 from bot.saying.voice import voice
 
 MOST_ROWS = 14
@@ -80,3 +81,9 @@ def test_no_word_is_kept_of_a_question_that_is_gone() -> None:
     for slug, command in slugs.items():
         asked |= {f"option-{slug}-{option.name}" for option in command.query.options()}
     assert kept == asked
+
+
+def test_a_long_example_leaves_its_words_a_whole_line() -> None:
+    told = render_text(ask("help next", Preferences())).splitlines()
+    first = next(i for i, line in enumerate(told) if line.startswith("setup:"))
+    assert told[first + 1].strip().startswith("set-up in your own words, as you would")
