@@ -14,10 +14,10 @@ from bot.queries.query import QueryOption
 from calc.animals import animals
 from calc.heat.sources_of_heat import heat_source_names
 
-__all__ = ["complete", "complete_line"]
+__all__ = ["complete", "complete_line", "values_of"]
 
 _MOST = 25
-_TUBES = ("12%", "6%", "14%", "10", "5")
+_TUBES = ("12%", "6%", "14%", "10%", "8%", "4%", "2%", "10", "5")
 _SCREENS = (
     "none",
     "blocks 45%",
@@ -68,6 +68,13 @@ def complete(
     found = command_named(command)
     facts = next((o for o in found.query.options() if o.name == option), None) if found else None
     return _offered(typed, facts, offers) if facts else []
+
+
+def values_of(command: str, option: str) -> tuple[str, ...]:
+    """Return every value that is listed for an option; none where it takes a figure or words."""
+    found = command_named(command)
+    facts = next((o for o in found.query.options() if o.name == option), None) if found else None
+    return _values(facts, _NOTHING) if facts else ()
 
 
 def complete_line(

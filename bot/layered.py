@@ -82,7 +82,8 @@ class Layered:
     ``values`` are the figures of the facts themselves, by their name in JSON; ``guide`` are slugs
     of pages and ``sources`` keys of the bibliography; ``alarms`` cannot wait; ``picture`` is made
     with the voice that tells the rest; ``offers`` are whole questions to choose from, ``perhaps``
-    the one that is likely meant, as far as it was told; ``set_up`` is what the answer is about;
+    the one that is likely meant, as far as it was told; ``lacking`` are the options that the
+    question still needs; ``set_up`` is what the answer is about;
     ``document`` is a file that goes with it.
     """
 
@@ -102,5 +103,6 @@ class Layered:
     alarms: tuple[Alarm, ...] = ()
     offers: tuple[str, ...] = ()
     perhaps: Question | None = None
+    lacking: tuple[str, ...] = ()
     set_up: "SetUp | None" = None
     document: Document | None = None

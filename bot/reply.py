@@ -263,6 +263,8 @@ class Reply(_Told):
     offers: tuple[str, ...] = Field(default=(), exclude=True)
     # The one of them that is likely meant, with nothing but what was told.
     perhaps: str = Field(default="", exclude=True)
+    # The options that the question still needs, so that a front can offer them.
+    lacking: tuple[str, ...] = Field(default=(), exclude=True)
     # The system whose unit stands first, so that a button can offer the other.
     units: Literal["", "in", "cm"] = Field(default="", exclude=True)
     # The set-up that the answer is about, which pictures and tables are made of.

@@ -134,7 +134,8 @@ class Understood:
         if self.free is None:
             example = unnamed_example(self.command, self.given)
             tried = leading_on(example, self.command, self.given, self.preferences)
-            return self.refused(unnamed_told(error, self.command, self.given, tried))
+            reply = self.refused(unnamed_told(error, self.command, self.given, tried))
+            return reply.model_copy(update={"lacking": (error.option,)})
         reply = self.free.lacking(("animal",), self.context)
         return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
 
@@ -214,24 +215,24 @@ def _understood(question: Question, preferences: Preferences) -> Understood | Re
     try:
         query, values = read_options(command.query, filled_in, preferences)
     except ValidationError as error:
-        sentence = _refusal(error, command, typed_all(values), preferences)
-        return _unread(command, sentence, values, preferences)
+        wrong = _wrong(error, command, typed_all(values), preferences)
+        return _unread(command, wrong, values, preferences)
     given = typed_all(values)
     if command.query.lacking(given, preferences.own):
-        return _unread(command, _missing(command, given, preferences), values, preferences)
+        return _unread(command, None, values, preferences)
     if command.route is not None:
         return _routed(command, query, given, preferences)
     return Understood(command, query, context_of(query, values, preferences), values, preferences)
 
 
-def _refusal(
+def _wrong(
     error: ValidationError, command: Command, given: Mapping[str, str], preferences: Preferences
-) -> Say:
-    """Return one sentence for the first thing that is wrong; what is missing comes last."""
+) -> Say | None:
+    """Return one sentence for the first thing that is wrong; None where something is missing."""
     first = first_error(error)
     if first is not None:
         return misread(with_way_on(first, command, given, preferences))
-    return unknown_option(error, command) or _missing(command, given, preferences)
+    return unknown_option(error, command)
 
 
 def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> Say:
@@ -241,11 +242,15 @@ def _missing(command: Command, given: Mapping[str, str], preferences: Preference
 
 
 def _unread(
-    command: Command, sentence: Say, values: Mapping[str, object], preferences: Preferences
+    command: Command, wrong: Say | None, values: Mapping[str, object], preferences: Preferences
 ) -> Reply:
-    """Return the problem, with what cannot wait among the options that could be read."""
-    reply = problem(command.name, sentence, preferences, asked_line(command, typed_all(values)))
-    return reply.model_copy(update={"alarms": told_alarms(command, values, preferences)})
+    """Return what is wrong, else what is missing, with what cannot wait among what was read."""
+    given = typed_all(values)
+    lacking = () if wrong else command.query.lacking(given, preferences.own)
+    sentence = wrong or _missing(command, given, preferences)
+    reply = problem(command.name, sentence, preferences, asked_line(command, given))
+    alarms = told_alarms(command, values, preferences)
+    return reply.model_copy(update={"alarms": alarms, "lacking": lacking})
 
 
 def _routed(

@@ -127,11 +127,10 @@ _ARROWS = {
         "bot.questions bot.render bot.reply bot.saying bot.serving bot.linking bot.understood calc"
     ),
     "bot.fronts.discord": (
-        "bot.fronts.discord bot.ask bot.asker bot.brief bot.command "
-        "bot.commands bot.completion bot.desk bot.dialogue bot.facts bot.guide bot.saved "
-        "bot.language bot.menu bot.operating bot.preferences bot.problems bot.queries "
-        "bot.questions.saved bot.render bot.reply bot.saying bot.serving bot.settings "
-        "bot.database"
+        "bot.fronts.discord bot.ask bot.asker bot.brief bot.command bot.commands bot.completion "
+        "bot.desk bot.dialogue bot.facts bot.guide bot.saved bot.language bot.menu bot.operating "
+        "bot.preferences bot.problems bot.queries bot.question_context bot.questions.animals "
+        "bot.questions.saved bot.render bot.reply bot.saying bot.serving bot.settings bot.database"
     ),
     "bot.__main__": "bot",
 }

@@ -82,6 +82,7 @@ def still_needed(
         brief=Brief(head, steps=tuple(steps)),
         numbers=_heard(lacking),
         offers=tuple(_of_kin(lacking)),
+        lacking=tuple(lacking.missing),
         steps=tuple(steps),
         guide=tuple(dict.fromkeys(thing.page for thing in things)),
     )

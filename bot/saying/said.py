@@ -40,6 +40,7 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         picture=layered.picture and layered.picture(voice),
         alarms=layered.alarms,
         offers=layered.offers,
+        lacking=layered.lacking,
         perhaps=layered.perhaps.line() if layered.perhaps else "",
         set_up=layered.set_up,
         document=layered.document,

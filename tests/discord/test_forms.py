@@ -91,7 +91,7 @@ async def test_what_was_heard_in_free_words_fills_the_form_of_the_question_they_
     async with world.running(bot()):
         asked = await world.slash("ask", {"question": "which uvb for my ball python in a 4ft viv"})
         assert "Tell me two more things" in asked.text
-        form = await world.press(asked, "Change")
+        form = await world.press(asked, "Fill in")
         whole = await world.submit(form, {"distance": "14 in", "screen": "none"})
     assert form.fields["animal"]["value"] == "royal python"
     assert form.fields["enclosure"]["value"] == "4 ft"
@@ -105,7 +105,7 @@ async def test_the_form_has_room_for_the_animal_where_only_that_was_missing(
     async with world.running(bot()):
         asked = await world.slash("ask", {"question": "my basking is 104f, too hot?"})
         assert "which animal it is" in asked.text
-        form = await world.press(asked, "Change")
+        form = await world.press(asked, "Fill in")
         whole = await world.submit(form, {"animal": "bearded dragon"})
     assert form.fields["basking"]["value"] == "104 F"
     assert "temps basking:104 F animal:bearded dragon" in whole.text

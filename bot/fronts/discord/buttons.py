@@ -11,6 +11,7 @@ from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
 from bot.fronts.discord.labels import PageTitle, label
 from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.missing import FactSelect, OfferSelect, rows_missing
 from bot.fronts.discord.parts import PartButton, parts_behind_buttons
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
@@ -84,6 +85,8 @@ BUTTONS: Final = (
     SureButton,
     DeleteButton,
     ShowButton,
+    FactSelect,
+    OfferSelect,
 )
 
 
@@ -114,8 +117,9 @@ def rows_for(
         view.add_item(PartButton.of(question, each, units, language, is_open=each.name is part))
     if swap_to is not None:
         view.add_item(SwapButton.to(swap_to, question, language))
+    fills = bool(reply.lacking) and not reply.dangers
     if own and EditButton.fits(question):
-        view.add_item(EditButton.of(question, language))
+        view.add_item(EditButton.of(question, language, fills=fills))
     if private and about is not None:
         view.add_item(ReplyButton(about, ready=reply.status == "ok", language=language))
     elif private and reply.status == "ok":
@@ -124,7 +128,7 @@ def rows_for(
         add_page_turners(view, reply)
     for page in pages:
         view.add_item(_page_item(page, language))
-    return tuple(view.to_components())
+    return rows_missing(reply, question, tuple(view.to_components()), language)
 
 
 def _pages_in_sight(reply: Reply, part: PartName | None) -> tuple[PageLink, ...]:

@@ -47,8 +47,8 @@ class EditButton(
 ):
     """Opens the question as a form, filled in as it was asked."""
 
-    def __init__(self, custom_id: str, language: str = FIRST) -> None:
-        told = label(Say("button-change"), language)
+    def __init__(self, custom_id: str, language: str = FIRST, *, fills: bool = False) -> None:
+        told = label(Say("button-fill" if fills else "button-change"), language)
         super().__init__(discord.ui.Button(label=told, custom_id=custom_id, row=0))
 
     @staticmethod
@@ -57,9 +57,9 @@ class EditButton(
         return bool(_options(question)) and question.command not in ("guide", "help")
 
     @classmethod
-    def of(cls, question: Question, language: str) -> Self:
-        """Return the button for a question."""
-        return cls(question.custom_id("e:"), language)
+    def of(cls, question: Question, language: str, *, fills: bool = False) -> Self:
+        """Return the button for a question; ``fills``: it still needs something."""
+        return cls(question.custom_id("e:"), language, fills=fills)
 
     @classmethod
     async def from_custom_id(

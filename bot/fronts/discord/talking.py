@@ -19,6 +19,7 @@ from cachetools import TTLCache
 from bot.dialogue import START, Dialogue, Next, next_line, told_before
 from bot.facts import Say
 from bot.fronts.discord.answering import Way
+from bot.fronts.discord.missing import rows_of_plain
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, view_of
 from bot.fronts.discord.show import ShowButton
@@ -134,7 +135,8 @@ class Talk:
             part = PartName.WHY if what is Next.WHY else None
             finished = await client.answers.finished(question, wishes, way, part=part)
             note(finished.status)
-            await _post(client, written, replace(finished.message, card=False))
+            fewer = rows_of_plain(finished.message.rows)
+            await _post(client, written, replace(finished.message, card=False, rows=fewer))
         self._remember(written, told_before(finished.meant.line(), dialogue))
 
     def _before(self, written: Addressed) -> Dialogue:

@@ -1,8 +1,11 @@
-### Facts: PageTitle, PagesFromTo
+### Facts: PageTitle, PagesFromTo, AnimalsFromTo
 ### Was auf Knöpfen und Listen steht.
 
 button-picture = Bild
 button-change = Ändern
+button-fill = Ausfüllen
+button-which = Such aus, was du meinst
+button-animals = Tier: { $first } bis { $last }
 button-share = Teilen
 button-reply = Im Kanal antworten
 button-in = In Zoll

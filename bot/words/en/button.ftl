@@ -1,8 +1,11 @@
-### Facts: PageTitle, PagesFromTo
+### Facts: PageTitle, PagesFromTo, AnimalsFromTo
 ### What stands on buttons and lists.
 
 button-picture = Picture
 button-change = Change
+button-fill = Fill in
+button-which = Pick the one you mean
+button-animals = Animal: { $first } to { $last }
 button-share = Share
 button-reply = Reply in the channel
 button-in = In inches

@@ -37,6 +37,7 @@ SAYING = (
     "bot/fronts/discord/menus.py",
     "bot/fronts/discord/parts.py",
     "bot/fronts/discord/pictures.py",
+    "bot/fronts/discord/missing.py",
     "bot/fronts/discord/public.py",
     "bot/fronts/discord/reminders.py",
     "bot/fronts/discord/said.py",
