@@ -33,6 +33,16 @@ MATERIALS: Mapping[str, Collection[str]] = {
     "glass": ("glass tank", "tank", "aquarium", "all glass", "terrarium"),
     "wood": ("wooden", "plywood", "ply", "osb", "mdf", "timber", "pine", "oak"),
     "pvc": ("plastic", "pvc board", "foamed pvc", "expanded pvc", "acrylic", "polycarbonate"),
+    "mesh": (
+        "screen",
+        "all mesh",
+        "mesh cage",
+        "screen cage",
+        "mesh on all sides",
+        "net",
+        "wire mesh",
+        "all screen",
+    ),
     "melamine": ("chipboard", "particleboard", "laminate", "coated chipboard", "particle board"),
 }
 LIDS: Mapping[str, Collection[str]] = {

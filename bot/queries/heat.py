@@ -1,5 +1,6 @@
 """The questions about heat: readings, the basking lamp, the air, the night, heat sources."""
 
+from collections.abc import Mapping
 from functools import partial
 from typing import Annotated
 
@@ -16,6 +17,7 @@ from bot.language.choices import (
     read_choice,
     read_thermometers,
 )
+from bot.language.errors import NotUnderstoodError
 from bot.queries.options import (
     AirRange,
     AirTemperature,
@@ -31,10 +33,12 @@ from bot.queries.options import (
 )
 from bot.queries.query import Option, Query, reading
 from bot.queries.states import StateNames
+from bot.saved.group import NOTHING_OWN, Own
 
 __all__ = [
     "AirQuery",
     "BaskingQuery",
+    "BoxQuery",
     "LampQuery",
     "NightQuery",
     "SurfaceQuery",
@@ -113,12 +117,31 @@ class WattsQuery(Query):
     place: LampPlaceName = Field("inside", examples=["inside"])
 
 
-class AirQuery(Query):
+class BoxQuery(Query):
+    """A question about a box that needs its lid; of a cage of mesh all round that is told."""
+
+    @classmethod
+    def lacking(cls, given: Mapping[str, str], _own: Own = NOTHING_OWN) -> tuple[str, ...]:
+        """Return what is missing, the lid too unless all sides are mesh."""
+        wanted = [o.name for o in cls.options() if o.required or o.name == "lid"]
+        if _is_mesh(given.get("material", "")):
+            wanted.remove("lid")
+        return tuple(name for name in wanted if name not in given)
+
+
+def _is_mesh(material: str) -> bool:
+    try:
+        return read_choice(material, MATERIALS) == "mesh"
+    except NotUnderstoodError:
+        return False
+
+
+class AirQuery(BoxQuery):
     """Watts to hold the air, and where the warmth goes."""
 
     enclosure: EnclosureSize = Field(examples=["48x24x24in"])
     material: MaterialName = Field(examples=["wood"])
-    lid: LidName = Field(examples=["solid"])
+    lid: LidName = Field("full mesh", examples=["solid"])
     room: AirTemperature = Field(examples=["68F"])
     want: AirTemperature | None = Field(None, examples=["80F"])
     animal: AnimalName = Field("", examples=["bearded dragon"])

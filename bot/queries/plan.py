@@ -6,7 +6,7 @@ from typing import Annotated
 from pydantic import Field
 
 from bot.language.choices import LEVELS, read_choice
-from bot.queries.heat import LampPlaceName, LampShapeName, LidName, MaterialName
+from bot.queries.heat import BoxQuery, LampPlaceName, LampShapeName, LidName, MaterialName
 from bot.queries.options import (
     AirTemperature,
     AnimalName,
@@ -20,7 +20,7 @@ from bot.queries.options import (
     TubeLength,
     UviRange,
 )
-from bot.queries.query import Option, Query, reading
+from bot.queries.query import Option, reading
 from bot.queries.states import StateNames
 
 __all__ = ["ArrangeQuery", "PlanQuery"]
@@ -30,12 +30,12 @@ LevelName = Annotated[
 ]
 
 
-class PlanQuery(Query):
+class PlanQuery(BoxQuery):
     """A complete starting set-up: what to buy, where it goes, what to measure first."""
 
     animal: AnimalName = Field("", examples=["bearded dragon"])
     enclosure: EnclosureSize = Field(examples=["48x24x24in"])
-    lid: LidName = Field(examples=["full mesh"])
+    lid: LidName = Field("full mesh", examples=["full mesh"])
     material: MaterialName = Field("glass", examples=["wood"])
     room: AirTemperature | None = Field(None, examples=["70F"])
     night: AirTemperature | None = Field(None, examples=["62F"])

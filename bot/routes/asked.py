@@ -6,7 +6,7 @@ from functools import cache, cached_property
 
 from bot.language.choices import SURFACES
 from bot.language.hearing import Ask, FactName
-from bot.language.hearing.facts import Lid, Placement
+from bot.language.hearing.facts import Lid, Material, Placement
 from bot.language.quantities import Measure, Units, read_power, read_temperature
 from bot.language.readings import PlacedReading
 from bot.preferences import Context
@@ -223,9 +223,11 @@ class Asked:
     def under_mesh(self) -> bool:
         """Whether mesh is said to be there, of a kind that was not told."""
         lids = {said.value for said in self.told.all(FactName.LID)}
+        walls = {said.value for said in self.told.all(FactName.MATERIAL)}
         places = {said.value for said in self.told.all(FactName.PLACEMENT)}
         asked = any(ask.name is FactName.SCREEN for ask in self.told.unclear)
-        return self.told.screen is None and (Lid.MESH in lids or Placement.OVER in places or asked)
+        over = Placement.OVER in places or (Material.MESH in walls and not places)
+        return self.told.screen is None and (Lid.MESH in lids or over or asked)
 
     @cached_property
     def lamps(self) -> tuple[str, ...]:

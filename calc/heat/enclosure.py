@@ -22,6 +22,7 @@ __all__ = [
     "Material",
     "level_opening_flow",
     "stack_flow",
+    "upright_opening_flow",
     "wall_transmittance",
 ]
 
@@ -35,12 +36,13 @@ _SMALLEST_M, _LARGEST_M = 0.15, 3.0
 
 
 class Material(StrEnum):
-    """What the walls are made of; keys of ``data/heat/walls.toml``."""
+    """What the walls are made of; keys of ``data/heat/walls.toml``. ``MESH``: all sides of it."""
 
     GLASS = "glass"
     WOOD = "wood"
     PVC = "pvc"
     MELAMINE = "melamine"
+    MESH = "mesh"
 
 
 class Lid(Enum):
@@ -63,7 +65,10 @@ class LampPlace(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Enclosure:
-    """A box on a shelf: inside sizes [m], 0.15 to 3, walls and lid; the front is glass."""
+    """A box on a shelf: inside sizes [m], 0.15 to 3, walls and lid; the front is glass.
+
+    A cage of mesh has a mesh front too; only its floor is closed.
+    """
 
     length_m: float
     depth_m: float
@@ -75,6 +80,11 @@ class Enclosure:
         for name in ("length_m", "depth_m", "height_m"):
             size = getattr(self, name)
             check("enclosure " + name.removesuffix("_m"), size, _SMALLEST_M, _LARGEST_M, "m")
+
+    @property
+    def is_open(self) -> bool:
+        """Say whether all sides are mesh, so that its air is nearly the room's."""
+        return self.material is Material.MESH
 
     @property
     def open_lid_m2(self) -> float:
@@ -90,7 +100,9 @@ class Enclosure:
         row = walls[self.material.value]
         wall = wall_transmittance(row["thickness_m"], row["conductivity_w_mk"])
         glass = walls[Material.GLASS.value]
-        front = wall_transmittance(glass["thickness_m"], glass["conductivity_w_mk"])
+        front = wall
+        if not self.is_open:
+            front = wall_transmittance(glass["thickness_m"], glass["conductivity_w_mk"])
         mesh = wall_transmittance(0.0, glass["conductivity_w_mk"])
         level_m2 = self.length_m * self.depth_m
         front_m2 = self.length_m * self.height_m
@@ -104,13 +116,17 @@ class Enclosure:
         """Return the air that flows through and that which sinks in over a mesh [m³/s].
 
         Each box has a low vent; the warm air leaves by a high one or by the mesh. Together they
-        make the root of the sum of their squares.
+        make the root of the sum of their squares. Through mesh sides it leaves above and comes in
+        below, all round.
         """
         high_m2 = _VENT_M2 + self.open_lid_m2
         # Two unequal vents pass what two equal ones of this size would.
         equal_m2 = sqrt(2.0) * _VENT_M2 * high_m2 / hypot(_VENT_M2, high_m2)
         inside_c = room_c + rise_k
         through = stack_flow(equal_m2, self.height_m, inside_c, room_c)
+        if self.is_open:
+            around_m = 2.0 * (self.length_m + self.depth_m) * _MESH_OPEN
+            through = upright_opening_flow(around_m, self.height_m, rise_k, room_c)
         return through, level_opening_flow(self.open_lid_m2, inside_c, room_c)
 
     def air_loss_w(self, rise_k: float, room_c: float) -> float:
@@ -148,6 +164,35 @@ def wall_transmittance(thickness_m: float, conductivity_w_mk: float) -> float:
     4.04
     """
     return 1.0 / (2.0 / INDOOR_FILM_W_M2K + thickness_m / conductivity_w_mk)
+
+
+def upright_opening_flow(width_m: float, height_m: float, rise_k: float, around_c: float) -> float:
+    """Return the air exchanged through one upright opening between warmer and cooler air.
+
+    Q = (C/3) W H sqrt(g H ΔT/T),  C = 0.65
+
+    Parameters
+    ----------
+    width_m, height_m : free size [m], 0 or more
+    rise_k : how much warmer one side is [K], 0 or more
+    around_c : the cooler air [degC]
+
+    Returns
+    -------
+    float
+        Flow each way [m³/s].
+
+    Notes
+    -----
+    Out above, in below. Source: doorway_exchange.
+
+    Examples
+    --------
+    >>> round(1000.0 * upright_opening_flow(0.45, 0.45, 2.0, 22.0), 1)
+    7.6
+    """
+    fall = sqrt(GRAVITY_M_S2 * height_m * max(rise_k, 0.0) / (around_c + KELVIN))
+    return _DISCHARGE / 3.0 * width_m * height_m * fall
 
 
 def level_opening_flow(open_m2: float, inside_c: float, room_c: float) -> float:

@@ -5,8 +5,7 @@ from enum import Enum
 from math import sqrt
 
 from calc.heat.air import KELVIN, dry_air
-from calc.heat.convection import GRAVITY_M_S2
-from calc.heat.enclosure import Enclosure
+from calc.heat.enclosure import Enclosure, upright_opening_flow
 from calc.roots import rising_root
 from calc.validity import check
 
@@ -19,7 +18,6 @@ HOTTEST_AIR_C = 50.0
 """The warmest air and room that are answered."""
 
 _COLDEST_ROOM_C = 0.0
-_DISCHARGE = 0.65
 _GAP_M = 0.45
 
 
@@ -149,5 +147,4 @@ def end_flow(apart_k: float, room_c: float) -> float:
     >>> round(1000.0 * end_flow(2.0, 22.0), 1)
     7.6
     """
-    fall = sqrt(GRAVITY_M_S2 * _GAP_M * max(apart_k, 0.0) / (room_c + KELVIN))
-    return _DISCHARGE / 3.0 * _GAP_M**2 * fall
+    return upright_opening_flow(_GAP_M, _GAP_M, apart_k, room_c)

@@ -122,6 +122,7 @@ class Material(StrEnum):
     WOOD = "wood"
     PVC = "pvc"
     MELAMINE = "melamine"
+    MESH = "mesh"
 
 
 class Thermometer(StrEnum):

@@ -134,7 +134,7 @@ def air(query: AirQuery, context: Context) -> AirHeat:
         leaving_share=share(need.air_w / lost if lost else 0.0),
         warm=degrees(need.warm_c),
         no_heat=total.best == 0.0,
-        too_much=total.best > steps_sold()[-1],
+        too_much=_wants_room(enclosure, total, judged),
         leaks=_leaks(enclosure, need),
         lamp=None if held is None else _lamp_told(query, held, judged, harms=bool(alarms)),
         alarms=alarms,
@@ -147,8 +147,16 @@ def air(query: AirQuery, context: Context) -> AirHeat:
     )
 
 
+def _wants_room(enclosure: Enclosure, total: Estimate, judged: Judged | None) -> bool:
+    """Say whether the room is warmed and not the box: for more than a lamp, and behind no wall."""
+    enough = judged is not None and judged.is_fine
+    in_vain = enclosure.is_open and total.best > 0.0
+    return not enough and (in_vain or total.best > steps_sold()[-1])
+
+
 def _leaks(enclosure: Enclosure, need: HeatNeed) -> bool:
-    return enclosure.lid is not Lid.SOLID and need.air_w > _LEAKS * need.walls_w
+    may_close = not enclosure.is_open and enclosure.lid is not Lid.SOLID
+    return may_close and need.air_w > _LEAKS * need.walls_w
 
 
 def _wished(query: AirQuery, limits: Limits, context: Context) -> _Wish:
@@ -221,7 +229,7 @@ def tell(facts: AirHeat) -> Layered:
         brief=_brief(facts, say),
         steps=tuple(_steps(facts, say)),
         numbers=tuple(_numbers(facts, say)),
-        why=(say("why-range"), say("why-ends")),
+        why=(*([say("why-open")] if facts.box.is_open else []), say("why-range"), say("why-ends")),
         care=HEAT_CARE,
         values=(
             ("power", facts.need),
@@ -273,7 +281,9 @@ def _steps(facts: AirHeat, say: Says) -> Iterator[Say]:
     if facts.too_much:
         yield WARM_THE_ROOM
     yield from (say("step-spot"), say("step-measure"))
-    if facts.lamp is None or facts.lamp.covers in (Covers.SHORT, Covers.JUST):
+    if facts.box.is_open:
+        yield say("step-cover")
+    elif facts.lamp is None or facts.lamp.covers in (Covers.SHORT, Covers.JUST):
         yield say("step-second")
     if facts.leaks:
         yield say("step-leaks")

@@ -14,6 +14,7 @@ from bot.questions.heat.shared import (
     HEAT_CARE,
     LAMP_PLACES,
     VET_CARE,
+    WARM_THE_ROOM,
     Box,
     Untold,
     aimed,
@@ -44,6 +45,7 @@ class Fit(Enum):
     ONE = auto()
     TWO = auto()
     TOO_MANY = auto()
+    OPEN = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +95,7 @@ def night(query: NightQuery, context: Context) -> Night:
     plan = night_plan(animal, room_c)
     floor = plan.floor_c
     heater = _heater(query, plan, room_c)
+    box = box_told(query.enclosure, query.material, query.lid, query.model_fields_set)
     cold = limits_of(animal).cold_water_c
     return Night(
         animal=animal_name(animal),
@@ -107,8 +110,8 @@ def night(query: NightQuery, context: Context) -> Night:
         off_is_practice=plan.heat_off_source == "common_practice",
         water=None if animal.water_c is None else aimed(animal.water_c),
         cold_water=None if cold is None else degrees(cold.value),
-        box=box_told(query.enclosure, query.material, query.lid, query.model_fields_set),
-        heater=None if heater is None else _heater_told(heater),
+        box=box,
+        heater=None if heater is None else _heater_told(heater, box),
         others=others_say(animal, *_ABOUT),
         sources=tuple(_sources(animal, plan, heater)),
     )
@@ -122,12 +125,15 @@ def _heater(query: NightQuery, plan: NightPlan, room_c: float) -> Emitter | None
     return emitter_for(box, plan, room_c, LAMP_PLACES[query.place])
 
 
-def _heater_told(emitter: Emitter) -> NightHeater:
-    need = emitter.power_w
+def _heater_told(emitter: Emitter, box: Box | None) -> NightHeater:
+    need, step_w = emitter.power_w, emitter.step_w
+    if box is not None and box.is_open:
+        # Its air is the room's, whatever hangs in it.
+        return NightHeater(need=watts(need), one=None, fit=Fit.OPEN, place=emitter.place)
     fit = Fit.ONE
-    if emitter.step_w is None:
+    if step_w is None:
         fit = Fit.TOO_MANY if need.high > _MOST_HEATERS_W else Fit.TWO
-    one = None if emitter.step_w is None else watts(emitter.step_w)
+    one = None if step_w is None else watts(step_w)
     return NightHeater(need=watts(need), one=one, fit=fit, place=emitter.place)
 
 
@@ -168,6 +174,8 @@ def _brief(facts: Night, say: Says) -> Brief:
     if facts.heated:
         fit = facts.heater.fit if facts.heater else Fit.ONE
         steps = [say.by("do", fit), *([say("do-thermostat")] if facts.off else [])]
+        if fit is Fit.OPEN:
+            steps = [say("do-open"), say("do-cover")]
     elif facts.decision is NightDecision.TOO_WARM:
         steps = [say("do-cool")]
     elif facts.decision is NightDecision.NOTHING:
@@ -193,7 +201,9 @@ def _wet(facts: Night, say: Says) -> tuple[Say, ...]:
 def _steps(facts: Night, say: Says) -> Iterator[Say]:
     if facts.decision is NightDecision.TOO_WARM:
         yield say("step-cool")
-    if facts.heated:
+    if facts.heater is not None and facts.heater.fit is Fit.OPEN:
+        yield from (WARM_THE_ROOM, say("step-cover"), say("step-morning"))
+    elif facts.heated:
         yield say("step-heater")
         yield Say("night-heater", facts.heater) if facts.heater else say("step-ask-watts")
         yield say("step-thermostat")
@@ -209,7 +219,9 @@ def _numbers(facts: Night, say: Says) -> Iterator[Row]:
     if facts.box is not None:
         yield Row(Say("box-label"), Say("box-told", facts.box))
     if facts.heater is not None:
-        yield Row(say("label-heater"), Say("night-heater", facts.heater))
+        told = Says("night", facts.heater)
+        opened = facts.heater.fit is Fit.OPEN
+        yield Row(say("label-heater"), told("heater-open") if opened else told("heater"))
 
 
 def _care(facts: Night, say: Says) -> Iterator[Care]:

@@ -78,12 +78,18 @@ class Box:
     lid: Lid
     untold: Untold
 
+    @property
+    def is_open(self) -> bool:
+        """Say whether all sides are mesh, so that its air is the room's."""
+        return self.walls is Material.MESH
+
 
 def box_told(size: Size | None, walls: str, lid: str, told: Collection[str]) -> Box | None:
     """Return an enclosure as facts; ``told`` are the options that were given."""
     if size is None:
         return None
-    untold = _UNTOLD["material" in told, "lid" in told]
+    # A cage of mesh all round has told its lid too.
+    untold = _UNTOLD["material" in told, "lid" in told or walls == Material.MESH]
     return Box(size.text, Material(walls), _LIDS[lid], untold)
 
 

@@ -76,6 +76,7 @@ class PlanHeat:
     need: Power | None
     one: Power | None
     stand: StandKind
+    open: bool
 
     @property
     def heats_night(self) -> bool:
@@ -86,7 +87,10 @@ class PlanHeat:
 def heat_planned(warmth: WarmthPlan, what: PlanAsked, own: Own) -> PlanHeat:
     """Return what warms by day and by night as facts."""
     animal, night, first = what.animal, warmth.night, warmth.first
-    emitter, floor = warmth.emitter, what.animal.night_floor_c
+    floor, is_open = what.animal.night_floor_c, what.request.box.is_open
+    # The air of a cage that is mesh all round is the room's, whatever hangs in it.
+    emitter = None if is_open else warmth.emitter
+    short = None if is_open else warmth.short_w
     about = Subject.NIGHT_FLOOR
     return PlanHeat(
         day=_day(warmth),
@@ -96,8 +100,8 @@ def heat_planned(warmth: WarmthPlan, what: PlanAsked, own: Own) -> PlanHeat:
         sizes=_sizes(warmth),
         span=watts(first.steps_w[0], (first.steps_w[0], first.steps_w[-1])) if first else None,
         lamp_away=None if warmth.lamp_distance_m is None else metres(warmth.lamp_distance_m),
-        extra=None if warmth.extra_w is None else watts(warmth.extra_w),
-        most=None if warmth.short_w is None else watts(warmth.short_w.high),
+        extra=None if warmth.extra_w is None or is_open else watts(warmth.extra_w),
+        most=None if short is None else watts(short.high),
         extra_surely=warmth.air is not None and warmth.air.verdict.wants_change,
         held=None if warmth.held_c is None else degrees(warmth.held_c),
         air=_air(warmth.air),
@@ -109,6 +113,7 @@ def heat_planned(warmth: WarmthPlan, what: PlanAsked, own: Own) -> PlanHeat:
         need=None if emitter is None else watts(emitter.power_w),
         one=None if emitter is None or emitter.step_w is None else watts(emitter.step_w),
         stand=what.stand,
+        open=is_open,
     )
 
 

@@ -54,7 +54,7 @@ def _brief(facts: Planned, say: Says) -> Brief:
     small = facts.floor is not None
     steps = [say("do-tube"), heat.by("do-heat", facts.heat.day)]
     if facts.heat.heats_night:
-        steps.append(say("do-night"))
+        steps.append(heat("do-night"))
     elif not small:
         steps.append(say("do-empty"))
     return Brief(
@@ -85,6 +85,8 @@ def _steps(facts: Planned, say: Says) -> Iterator[Say]:
     yield say("step-meter")
     if facts.surface is not None:
         yield say("step-surface")
+    if facts.heat.open:
+        yield Say("air-step-cover")
     yield say("step-cool")
     yield say("step-write")
     yield say("step-again")
@@ -126,6 +128,8 @@ def _why(facts: Planned, say: Says) -> Iterator[Say]:
     yield say("why-ranges")
     if facts.heat.span is not None:
         yield say("why-lamps")
+    if facts.heat.open:
+        yield Say("air-why-open")
 
 
 def _care(facts: Planned, say: Says) -> Iterator[Care]:

@@ -10,6 +10,7 @@ import numpy as np
 from bot.dangers.first_change import first_change
 from bot.facts import Length, Say, Share, Uvi, metres, share, uvi
 from bot.language.screens import Screen
+from bot.language.uv_lamps import WARM
 from bot.preferences import Context
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.animals import animal_asked
@@ -168,6 +169,9 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     mends = _mends(room, met, query, context)
     alarms = uv_alarms(met.strongest.uvi, query.animal, wanted.high, context)
     lit = replace(lit_set_up(room, met, mends), animal=query.animal)
+    if query.kind in WARM:
+        # Its heat comes out of the UV lamp itself.
+        lit = replace(lit, lamps=())
     tube = tube_told(room.lamp, query.tube, query.lamp)
     wish, whole = wish_told(wanted, context), field_unknowns(room.tubes, room.back_z_m)
     assert met.overlap is not None

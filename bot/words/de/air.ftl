@@ -27,6 +27,7 @@ air-do-off = Lass die Lampe aus. Nimm eine schwächere.
 
 ## Warum
 air-why-range = Boden, Gitter, Lüftung und Zugluft musste ich annehmen. Es kann ein Drittel mehr oder weniger sein.
+air-why-open = Gitter an allen Seiten lässt die Luft durch, darum hat es die Luft des Raums, kaum wärmer. Eine Lampe wärmt, was sie bescheint.
 air-why-ends = Die Watt gelten für die kühle Seite, wenn die Wärme auf der warmen Seite ist.
 
 ## Schritte
@@ -36,6 +37,7 @@ air-step-read-again = Miss die kühle Seite dann noch einmal in der heißesten S
 air-step-spot = Stell zuerst den Sonnenplatz ein, mit einer Lampe. Ihre Wärme zählt zu diesen Watt.
 air-step-measure = Miss dann nach zwei bis drei Stunden die kühle Seite.
 air-step-second = Noch zu kühl? Häng eine zweite, schwächere Wärmelampe zur Mitte hin auf, oder ein Wärmepaneel mit Thermostat. Nimm nicht einfach eine viel stärkere Lampe für den Sonnenplatz.
+air-step-cover = Deck die Rückseite und ein oder zwei Seiten mit etwas ab, das nicht brennt, weg von den Lampen, und lass Front und Deckel offen. Zugluft kühlt dann weniger.
 air-step-leaks = Viel entweicht durch das Gitter. Deck einen Teil davon ab, weg von den Lampen, mit etwas, das nicht brennt.
 
 ## Zahlen

@@ -13,12 +13,14 @@ box-assumed = Angenommen: { $untold ->
    *[both] { box-walls-short }, { box-lid }.
   }
 box-walls = { $walls ->
+    [mesh] Gitter an allen Seiten
     [glass] Glas
     [wood] Holz mit Glasfront
     [pvc] PVC mit Glasfront
    *[melamine] Melaminplatte mit Glasfront
   }
 box-walls-short = { $walls ->
+    [mesh] Gitter
     [glass] Glas
     [wood] Holz
     [pvc] PVC

@@ -18,6 +18,8 @@ night-do-one = { $one ->
    *[some] Nimm { WATTS($one) } Wärme ohne Licht.
   }
 night-do-two = Verteil die Wärme auf zwei Strahler.
+night-do-open = Heiz den Raum: Gitter hält keine Wärme.
+night-do-cover = Nachts Rückwand und zwei Seiten zudecken.
 night-do-too_many = Heiz den Raum. Ein Strahler reicht nicht.
 # Only with: $off
 night-do-thermostat = Thermostat: aus bei { TEMP($off) }.
@@ -36,6 +38,7 @@ night-good-drop = Eine kühlere, dunkle Nacht tut gut: Sie bringt Ruhe.
 ## Schritte
 night-step-cool = Kühl den Raum noch heute: Beschatte das Fenster, lüfte in der Nacht oder stell das Terrarium in einen kühleren Raum.
 night-step-heater = Nimm einen Keramikstrahler oder ein Wärmepaneel. Beide wärmen ohne Licht. Setz einen Schutzkorb davor, außer Reichweite des Tieres.
+night-step-cover = Deck nachts die Rückwand und zwei Seiten mit etwas ab, das nicht brennt, und lass die Front für die Luft offen. Ein Heizer am Gitter wärmt nur, was nah bei ihm ist.
 night-step-ask-watts = Frag noch einmal und nenn mir enclosure:, material: und lid:, dann sage ich dir die Watt.
 night-step-thermostat = Schließ den Strahler an ein Ein/Aus-Thermostat an{ $off ->
     [none] .
@@ -65,6 +68,7 @@ night-heater = { $place ->
       }
    *[some] Kauf einen mit { WATTS($one) }. Was zu viel ist, nimmt das Thermostat weg.
   }
+night-heater-open = Gitter an allen Seiten lässt die Luft durch, darum hat der Käfig die Luft des Raums. Sie zu halten bräuchte { WATTS($need, form: "range") }: Heiz den Raum.
 
 ## Vorsicht
 night-care-colours = Keine roten, blauen oder violetten Lampen in der Nacht: Tiere sehen ihr Licht. Die Nacht soll dunkel sein.

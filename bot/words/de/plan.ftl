@@ -29,9 +29,15 @@ plan-do-heat-one_size = Wärme daneben: { WATTS($sizes) }.
 plan-do-heat-two_sizes = Wärme daneben: { WATTS($sizes, form: "low") } oder { WATTS($sizes, form: "high") }.
 # Only with: $sizes
 plan-do-heat-yours = Daneben: deine Lampe mit { WATTS($sizes) }.
-plan-do-heat-gentle = Zu kühl? Heizer mit Thermostat.
+plan-do-heat-gentle = { $open ->
+    [yes] Zu kühl? Heiz den Raum.
+   *[no] Zu kühl? Heizer mit Thermostat.
+  }
 plan-do-heat-room = Noch keine Wärmelampe: erst messen.
-plan-do-night = Nachts dunkle Wärme am Thermostat.
+plan-do-night = { $open ->
+    [yes] Nachts den Raum heizen, ohne Licht.
+   *[no] Nachts dunkle Wärme am Thermostat.
+  }
 plan-do-empty = Erst leer laufen lassen und messen.
 
 ## Warum
@@ -113,10 +119,13 @@ plan-heat-one_size = { plan-heat-where } Es können { WATTS($span, form: "range"
 plan-heat-two_sizes = { plan-heat-where } Es können { WATTS($span, form: "range") } nötig sein, so verschieden sind Lampen. Kauf also zwei Größen.
 # Only with: $lamp_away, $sizes
 plan-heat-yours = Deine, { WATTS($sizes) }. { plan-heat-where }
-plan-heat-gentle = Keine. Wenn die warme Seite zu kühl ist: { $extra ->
-    [none] ein sanfter Heizer
-   *[some] ein Heizer mit { WATTS($extra) }
-  } ohne Licht, am Thermostat.
+plan-heat-gentle = { $open ->
+    [yes] Keine. Ist es zu kühl, heiz den Raum: Gitter hält keine Wärme.
+   *[no] Keine. Wenn die warme Seite zu kühl ist: { $extra ->
+        [none] ein sanfter Heizer
+       *[some] ein Heizer mit { WATTS($extra) }
+      } ohne Licht, am Thermostat.
+  }
 plan-heat-room = Zuerst keine: Der Raum ist fast warm genug. Miss erst.
 # Only with: $lamp_away
 plan-heat-where = { $place ->
@@ -143,8 +152,14 @@ plan-label-air = Luft am Tag
 # Only with: $held
 plan-air = Etwa { TEMP($held) } auf der kühlen Seite, wenn die Lampe an ist ({ TEMP($held, form: "range") }). { $air ->
     [fine] Das passt für die kühle Seite.
-    [cool] Das ist dort zu kühl, also plan einen zweiten Heizer ein.
-    [maybe_cool] Das kann zu kühl sein: Miss die kühle Seite, bevor du einen zweiten Heizer kaufst.
+    [cool] { $open ->
+        [yes] Das ist dort zu kühl, und Gitter hält keine Wärme: Heiz den Raum.
+       *[no] Das ist dort zu kühl, also plan einen zweiten Heizer ein.
+      }
+    [maybe_cool] { $open ->
+        [yes] Das kann zu kühl sein: Miss die kühle Seite, und heiz dann den Raum.
+       *[no] Das kann zu kühl sein: Miss die kühle Seite, bevor du einen zweiten Heizer kaufst.
+      }
     [maybe_warm] Das kann zu warm sein: Miss die kühle Seite, nimm die kleinere Lampe oder lass mehr Luft durch.
    *[unknown] Für die kühle Seite ist mir kein Bereich bekannt.
   }
@@ -168,9 +183,15 @@ plan-night-nothing = { plan-dark } { TEMP($room_night) } brauchen keine Wärme.
 plan-night-too_warm = { plan-dark } { TEMP($room_night) } sind warm für eine Nacht, lass es kühler werden.
 plan-night-unknown = { plan-dark } Wie kühl es werden darf, ist mir nicht bekannt: Frag jemanden mit Erfahrung oder eine Tierarztpraxis.
 # Only with: $room_night
-plan-night-heat = { TEMP($room_night) } sind zu kalt. Nimm { plan-night-use }. { plan-dark }
+plan-night-heat = { TEMP($room_night) } sind zu kalt. { $open ->
+    [yes] Heiz den Raum, denn Gitter hält keine Wärme.
+   *[no] Nimm { plan-night-use }.
+  } { plan-dark }
 # Only with: $room_night
-plan-night-keepers_differ = Über { TEMP($room_night) } sind sich die Halter uneins. Wenn du heizt, nimm { plan-night-use }. { plan-dark }
+plan-night-keepers_differ = Über { TEMP($room_night) } sind sich die Halter uneins. Wenn du heizt, { $open ->
+    [yes] dann den Raum, denn Gitter hält keine Wärme
+   *[no] nimm { plan-night-use }
+  }. { plan-dark }
 plan-night-use = { $one ->
     [none] { $need ->
         [none] einen Heizer ohne Licht

@@ -97,6 +97,7 @@ read-lid-solid = geschlossen
 read-lid-glass = Glas
 read-lid-plastic = Kunststoff
 read-material-glass = Glas
+read-material-mesh = Gitter
 read-material-wood = Holz
 read-material-pvc = PVC
 read-material-melamine = Melamin

@@ -27,6 +27,7 @@ air-do-off = Leave that lamp off. Take a weaker one.
 
 ## Why
 air-why-range = I had to assume floor, mesh, vents and draughts. It could be off by a third.
+air-why-open = Mesh on all sides lets the air through, so it has the room's air, hardly warmer. A lamp warms what it shines on.
 air-why-ends = The watts are for the cool end, with the heat at the warm end.
 
 ## Steps
@@ -36,6 +37,7 @@ air-step-read-again = Then measure the cool end again in the hottest hour of the
 air-step-spot = Set the basking spot first, with one lamp. Its heat counts towards these watts.
 air-step-measure = Then measure the cool end after two to three hours.
 air-step-second = Still too cool? Add a second, weaker heat lamp near the middle, or a radiant panel on a thermostat. Do not just fit a much stronger basking lamp.
+air-step-cover = Cover the back and one or two sides with something that cannot burn, away from the lamps, and leave the front and the lid open. Draughts then cool it less.
 air-step-leaks = Much leaves through the mesh. Close a part of it, away from the lamps, with something that cannot burn.
 
 ## Numbers

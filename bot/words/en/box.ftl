@@ -13,12 +13,14 @@ box-assumed = I assumed { $untold ->
    *[both] { box-walls-short } and a { box-lid }.
   }
 box-walls = { $walls ->
+    [mesh] mesh on all sides
     [glass] glass
     [wood] wood with a glass front
     [pvc] PVC with a glass front
    *[melamine] melamine board with a glass front
   }
 box-walls-short = { $walls ->
+    [mesh] mesh
     [glass] glass
     [wood] wood
     [pvc] PVC

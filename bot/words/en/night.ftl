@@ -18,6 +18,8 @@ night-do-one = { $one ->
    *[some] Use a { WATTS($one) } heater without light.
   }
 night-do-two = Share the heat between two heaters.
+night-do-open = Warm the room: mesh holds no warm air.
+night-do-cover = Cover its back and two sides at night.
 night-do-too_many = Warm the room. No heater can do this.
 # Only with: $off
 night-do-thermostat = Thermostat: off at { TEMP($off) }.
@@ -36,6 +38,7 @@ night-good-drop = A cooler, dark night is good: it gives rest.
 ## Steps
 night-step-cool = Cool the room today: shade the window, let night air in, or move the enclosure to a cooler room.
 night-step-heater = Use a ceramic heater or a radiant panel. Both give heat without light. Put a guard around it, out of the animal's reach.
+night-step-cover = Cover the back and two sides of the cage at night with something that cannot burn, and leave the front open for air. A heater beside the mesh warms only what is close to it.
 night-step-ask-watts = Ask again with enclosure, material and lid, and I tell you the watts.
 night-step-thermostat = Plug it into an on/off thermostat{ $off ->
     [none] .
@@ -65,6 +68,7 @@ night-heater = { $place ->
       }
    *[some] Buy one of { WATTS($one) }. The thermostat takes off what is too much.
   }
+night-heater-open = Mesh on all sides lets the air through, so the cage has the room's air. It would take { WATTS($need, form: "range") } to hold it: warm the room.
 
 ## Care
 night-care-colours = No red, blue or purple night lamps: animals see their light. The night should be dark.

@@ -29,9 +29,15 @@ plan-do-heat-one_size = Heat beside it: { WATTS($sizes) }.
 plan-do-heat-two_sizes = Heat beside it: { WATTS($sizes, form: "low") } or { WATTS($sizes, form: "high") }.
 # Only with: $sizes
 plan-do-heat-yours = Heat beside it: your { WATTS($sizes) } lamp.
-plan-do-heat-gentle = Too cool? Heater on a thermostat.
+plan-do-heat-gentle = { $open ->
+    [yes] Too cool? Warm the room.
+   *[no] Too cool? Heater on a thermostat.
+  }
 plan-do-heat-room = No heat lamp yet: measure first.
-plan-do-night = Night: dark heat, on a thermostat.
+plan-do-night = { $open ->
+    [yes] Night: warm the room, with no light.
+   *[no] Night: dark heat, on a thermostat.
+  }
 plan-do-empty = Run it empty first, and measure.
 
 ## Why
@@ -113,10 +119,13 @@ plan-heat-one_size = { plan-heat-where } It may take { WATTS($span, form: "range
 plan-heat-two_sizes = { plan-heat-where } It may take { WATTS($span, form: "range") }, as lamps differ twofold, so buy two sizes.
 # Only with: $lamp_away, $sizes
 plan-heat-yours = Yours, { WATTS($sizes) }. { plan-heat-where }
-plan-heat-gentle = No lamp. If the warm end reads too cool: { $extra ->
-    [none] a gentle heater
-   *[some] a { WATTS($extra) } heater
-  } without light, on a thermostat.
+plan-heat-gentle = { $open ->
+    [yes] No lamp. If it reads too cool, warm the room: mesh holds no warm air.
+   *[no] No lamp. If the warm end reads too cool: { $extra ->
+        [none] a gentle heater
+       *[some] a { WATTS($extra) } heater
+      } without light, on a thermostat.
+  }
 plan-heat-room = No lamp to begin with: the room is nearly warm enough. Measure first.
 # Only with: $lamp_away
 plan-heat-where = { $place ->
@@ -143,8 +152,14 @@ plan-label-air = Air by day
 # Only with: $held
 plan-air = About { TEMP($held) } at the cool end with the lamp on ({ TEMP($held, form: "range") }). { $air ->
     [fine] That suits the cool end.
-    [cool] That is too cool there, so plan a second heater.
-    [maybe_cool] That may be too cool: read the cool end before you buy a second heater.
+    [cool] { $open ->
+        [yes] That is too cool there, and mesh holds no warm air: warm the room.
+       *[no] That is too cool there, so plan a second heater.
+      }
+    [maybe_cool] { $open ->
+        [yes] That may be too cool: read the cool end, and warm the room if it is.
+       *[no] That may be too cool: read the cool end before you buy a second heater.
+      }
     [maybe_warm] That may be too warm: read the cool end, take the smaller lamp, or let more air through.
    *[unknown] I know no range for the cool end to hold it against.
   }
@@ -168,9 +183,15 @@ plan-night-nothing = { plan-dark } { TEMP($room_night) } needs no heat.
 plan-night-too_warm = { plan-dark } { TEMP($room_night) } is warm for a night, so let it get cooler.
 plan-night-unknown = { plan-dark } How cool it may get is not known here: ask a keeper or a vet.
 # Only with: $room_night
-plan-night-heat = { TEMP($room_night) } is too cold. Use { plan-night-use }. { plan-dark }
+plan-night-heat = { TEMP($room_night) } is too cold. { $open ->
+    [yes] Warm the room, as mesh holds no warm air.
+   *[no] Use { plan-night-use }.
+  } { plan-dark }
 # Only with: $room_night
-plan-night-keepers_differ = Keepers differ about { TEMP($room_night) }. If you heat, use { plan-night-use }. { plan-dark }
+plan-night-keepers_differ = Keepers differ about { TEMP($room_night) }. If you heat, { $open ->
+    [yes] warm the room, as mesh holds no warm air
+   *[no] use { plan-night-use }
+  }. { plan-dark }
 plan-night-use = { $one ->
     [none] { $need ->
         [none] a heater without light

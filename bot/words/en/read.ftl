@@ -98,6 +98,7 @@ read-lid-solid = solid
 read-lid-glass = glass
 read-lid-plastic = plastic
 read-material-glass = glass
+read-material-mesh = mesh
 read-material-wood = wood
 read-material-pvc = PVC
 read-material-melamine = melamine

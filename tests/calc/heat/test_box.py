@@ -103,8 +103,8 @@ def test_what_the_need_holds_is_what_was_wanted_at_both_ends(
     except OutsideModelError:
         assert ends_held(box, total.low, room, spot).cool_c.best < room + rise
         return
-    assert held.cool_c.best == pytest.approx(room + rise, abs=1e-6)
-    assert held.warm_c.best == pytest.approx(wanted.warm_c, abs=1e-6)
+    assert held.cool_c.best == pytest.approx(room + rise, abs=1e-5)
+    assert held.warm_c.best == pytest.approx(wanted.warm_c, abs=1e-5)
 
 
 @MANY
