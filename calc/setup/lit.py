@@ -34,7 +34,12 @@ _ACTS = {
 }
 
 
-def lit_set_up(room: Room, met: Patches, mends: tuple[Mend, ...]) -> SetUp:
+def lit_set_up(
+    room: Room,
+    met: Patches,
+    mends: tuple[Mend, ...],
+    stand: StandKind = StandKind.PLATFORM,
+) -> SetUp:
     """Return the set-up of a room: strongest and weakest place, its shade, the first mend.
 
     The weakest place has no verdict of its own: what it means is told by ``shade``.
@@ -50,7 +55,7 @@ def lit_set_up(room: Room, met: Patches, mends: tuple[Mend, ...]) -> SetUp:
         box=room.box,
         tubes=room.tubes,
         lamps=lamps,
-        stands=(Stand(StandKind.PLATFORM, room.platform),),
+        stands=(Stand(stand, room.platform),),
         hides=tuple(
             Hide(mend.hide.x_m, mend.hide.y_m, is_there=False) for mend in mends if mend.hide
         ),

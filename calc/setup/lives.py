@@ -4,8 +4,9 @@ from enum import StrEnum
 
 from calc.animals import Animal, Group
 from calc.setup.bodies import body_of
+from calc.setup.set_up import StandKind
 
-__all__ = ["Life", "lives_of"]
+__all__ = ["Life", "lives_of", "stand_for"]
 
 _BRANCHES_M = 1.0
 _GIANT_M = {Group.SNAKE: 2.5, Group.TORTOISE: 0.6}
@@ -58,3 +59,15 @@ def lives_of(animal: Animal) -> tuple[Life, ...]:
         Life.GIANT: long is not None and long.high >= least,
     }
     return tuple(life for life, is_so in found.items() if is_so)
+
+
+def stand_for(animal: Animal) -> StandKind:
+    """Return what an animal basks on: a dock in water, a branch where it climbs.
+
+    Source: back_heights.
+    """
+    body = body_of(animal.slug)
+    if body is not None and body.in_water:
+        return StandKind.DOCK
+    climbs = body is not None and body.highest_platform_m >= _BRANCHES_M
+    return StandKind.BRANCH if climbs else StandKind.PLATFORM

@@ -18,6 +18,7 @@ from calc.animals import Animal
 from calc.heat.enclosure import LampPlace, Lid
 from calc.setup.along import DARK_ENDS_M
 from calc.setup.bodies import body_of
+from calc.setup.lives import stand_for
 from calc.setup.plan import USUAL_SCREEN, OwnedTube, Plan, Request
 from calc.setup.planned import planned_set_up
 from calc.setup.set_up import SetUp, StandKind
@@ -28,7 +29,6 @@ __all__ = ["Floor", "NoBack", "PlanAsked", "PlanAssumed", "asked"]
 
 _ROOM_C = 21.0
 _UNKNOWN_PLATFORM_M = 0.40
-_BRANCHES_M = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,10 +93,7 @@ class PlanAsked:
     @property
     def stand(self) -> StandKind:
         """What the animal basks on."""
-        if self.in_water:
-            return StandKind.DOCK
-        climbs = self.request.highest_platform_m >= _BRANCHES_M
-        return StandKind.BRANCH if climbs else StandKind.PLATFORM
+        return stand_for(self.animal)
 
     def set_up(self, found: Plan) -> SetUp:
         """Return the set-up of what was found for this."""

@@ -15,6 +15,7 @@ from bot.preferences import Context
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.animals import animal_asked
 from bot.questions.setup.section_layout import SectionTaken, layout
+from bot.questions.setup.section_lives import SectionLife, lives_told
 from bot.questions.setup.section_mends import SectionMend, mends_told
 from bot.questions.setup.sun import SunTold, sun_told
 from bot.questions.uv.asked_uv import At
@@ -33,12 +34,14 @@ from bot.questions.uv.shared import (
 )
 from bot.questions.uv.tubes import Assumed, NamedByTube, Tube, length_sources, tube_told
 from bot.reply import Alarm
+from calc.animals import Animal
 from calc.judgement import Verdict
 from calc.setup.bodies import body_of
 from calc.setup.lit import lit_set_up
+from calc.setup.lives import stand_for
 from calc.setup.mends import Mend, is_served, mends_for
 from calc.setup.room import Room
-from calc.setup.set_up import SetUp
+from calc.setup.set_up import SetUp, StandKind
 from calc.uv.field_unknowns import field_unknowns
 from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, Shade
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, spot
@@ -111,14 +114,16 @@ class Section(WishedFor, Through, NamedByTube):
     shade: Shade
     shade_share: Share
     shade_uvi: Uvi
-    overlap: Overlap
-    heat_in_range: Share
+    overlap: Overlap | None
+    heat_in_range: Share | None
     sun: SunTold | None
     view: SectionView
     end_view: tuple[Say, ...]
     middle: Length
     taken: tuple[SectionTaken, ...]
     mends: tuple[SectionMend, ...]
+    lives: tuple[SectionLife, ...]
+    stand: StandKind
     is_hopeless: bool
     may_be_longer: bool
     why: tuple[Say, ...]
@@ -163,19 +168,17 @@ class Section(WishedFor, Through, NamedByTube):
 def section_of(query: SectionQuery, context: Context) -> Section:
     """Work out where the UV goes, and what would mend it."""
     wanted = wanted_asked(query.animal, query.uvi, context)
-    laid = layout(query, (wanted.low, wanted.high), context.units)
+    animal = _animal(query, context)
+    basks = animal is None or animal.basking_surface_c is not None
+    laid = layout(query, (wanted.low, wanted.high), context.units, basks=basks)
     room = replace(laid.room, unchecked=wanted.unchecked)
     met = room.met()
     mends = _mends(room, met, query, context)
     alarms = uv_alarms(met.strongest.uvi, query.animal, wanted.high, context)
-    lit = replace(lit_set_up(room, met, mends), animal=query.animal)
-    if query.kind in WARM:
-        # Its heat comes out of the UV lamp itself.
-        lit = replace(lit, lamps=())
+    stand = StandKind.PLATFORM if animal is None else stand_for(animal)
+    lit = _set_up(query, room, met, mends, stand)
     tube = tube_told(room.lamp, query.tube, query.lamp)
     wish, whole = wish_told(wanted, context), field_unknowns(room.tubes, room.back_z_m)
-    assert met.overlap is not None
-    assert met.heat_in_range is not None
     return Section(
         wish=wish,
         tube=tube,
@@ -192,13 +195,15 @@ def section_of(query: SectionQuery, context: Context) -> Section:
         shade_share=share(met.shade_share),
         shade_uvi=uvi(SHADE_UVI),
         overlap=met.overlap,
-        heat_in_range=share(met.heat_in_range),
+        heat_in_range=None if met.heat_in_range is None else share(met.heat_in_range),
         sun=sun_told(room, met),
         view=_view(room),
         end_view=tuple(Say("section-end-at", at) for at in _end_view(room)),
         middle=metres(room.platform.middle_m[0]),
         taken=laid.taken,
         mends=mends_told(room, mends),
+        lives=lives_told(animal, room),
+        stand=stand,
         is_hopeless=not is_served(met) and all(mend.hide for mend in mends[:1]),
         may_be_longer=bool(room.lamp.may_be),
         why=(*off_told(laid.read.off), *doubts_told(whole, settled_by(whole, contradict=False))),
@@ -208,15 +213,28 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     )
 
 
+def _set_up(
+    query: SectionQuery, room: Room, met: Patches, mends: tuple[Mend, ...], stand: StandKind
+) -> SetUp:
+    lit = replace(lit_set_up(room, met, mends, stand), animal=query.animal)
+    # The heat of such a UV lamp comes out of itself.
+    return replace(lit, lamps=()) if query.kind in WARM else lit
+
+
 def _between(query: SectionQuery, room: Room) -> Between:
     told, screen = query.screen, room.tubes[0].screen
     passed = spot(room.lamp, query.distance.low, screen).screen_transmission
     return between_told(told if isinstance(told, Screen) else None, screen, passed)
 
 
-def _mends(room: Room, met: Patches, query: SectionQuery, context: Context) -> tuple[Mend, ...]:
+def _animal(query: SectionQuery, context: Context) -> Animal | None:
     named = query.animal.strip() or context.default_animal
-    body = body_of(animal_asked(query.animal, context).slug) if named else None
+    return animal_asked(query.animal, context) if named else None
+
+
+def _mends(room: Room, met: Patches, query: SectionQuery, context: Context) -> tuple[Mend, ...]:
+    animal = _animal(query, context)
+    body = None if animal is None else body_of(animal.slug)
     highest_m = body.highest_platform_m if body else inf
     return mends_for(room, met, highest_m, nothing_owned=room.tubes[0].lamp.own is None)
 

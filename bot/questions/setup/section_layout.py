@@ -103,11 +103,14 @@ class SectionNoFit:
     example: str
 
 
-def layout(query: SectionQuery, wanted: tuple[float, float], units: Units) -> Layout:
+def layout(
+    query: SectionQuery, wanted: tuple[float, float], units: Units, *, basks: bool = True
+) -> Layout:
     """Lay out the enclosure: lamps at the lid, the platform at the given distance below.
 
     The platform reaches over half the depth, in its middle, from the warm end. A small lamp hangs
-    over its middle, a tube begins at the warm end.
+    over its middle, a tube begins at the warm end. Who does not bask has no heat lamp, unless one
+    was told.
     """
     size = query.enclosure
     box = Box(size.length_m, size.depth_m, size.height_m)
@@ -134,11 +137,13 @@ def layout(query: SectionQuery, wanted: tuple[float, float], units: Units) -> La
     start = given(query.start, over if small else 0.0, Taken.OVER if small else Taken.START)
     _check_start(query, start, long, box)
     under = start + long / 2.0 if query.kind in WARM else wide / 2.0
-    heat_x = given(query.heat, under, Taken.HEAT)
-    patch = given(query.patch, _PATCH_M, Taken.PATCH)
+    warmed = None
+    if basks or query.heat or query.patch:
+        heat_x = given(query.heat, under, Taken.HEAT)
+        patch = given(query.patch, _PATCH_M, Taken.PATCH)
+        warmed = HeatPatch(heat_x, box.depth_m / 2.0, patch / 2.0)
     across = given(query.across, box.depth_m / 2.0, Taken.ACROSS)
     tubes = _tubes(query, box, start + long / 2.0, across, read.lamp)
-    warmed = HeatPatch(heat_x, box.depth_m / 2.0, patch / 2.0)
     return Layout(Room(box, tubes, platform, back, *wanted, warmed), tuple(taken), read)
 
 

@@ -74,10 +74,11 @@ def _steps(facts: Section, say: Says) -> Iterator[Say]:
     yield from read_again(facts.by_readings)
     for mend in facts.mends:
         yield _mend(mend)
-    if any(mend.warms_anew for mend in facts.mends):
+    if facts.overlap is not None and any(mend.warms_anew for mend in facts.mends):
         yield say("step-warmth")
     if facts.is_hopeless:
         yield say("step-plan")
+    yield from (life.told for life in facts.lives)
     yield say("step-meter")
     if facts.may_be_longer:
         yield Say("tubes-ask-length", facts.tube)
@@ -97,7 +98,7 @@ def _numbers(facts: Section, say: Says) -> Iterator[Row]:
     yield Row(say("label-strongest"), Say("section-place", facts.strongest))
     yield Row(say("label-weakest"), Say("section-place", facts.weakest))
     yield Row(say("label-shade"), say("shaded"))
-    yield Row(say("label-heat"), say("heat"))
+    yield Row(say("label-heat"), say("no-lamp" if facts.overlap is None else "heat"))
     yield from sun_rows(facts.sun)
     yield Row(say("label-end"), say("end"))
     yield Row(say("label-taken"), say("taken"))

@@ -53,7 +53,7 @@ section-moves = { $then ->
   }
 section-move-platform_lower = Setz den Liegeplatz { LENGTH($by) } tiefer: Dann sind UV-Lampe und Rücken { LENGTH($away) } auseinander.
 section-move-platform_higher = Setz den Liegeplatz { LENGTH($by) } höher: Dann sind UV-Lampe und Rücken { LENGTH($away) } auseinander.
-section-move-platform_sideways = Setz den Liegeplatz unter die Mitte der UV-Lampe: { LENGTH($along) } von der warmen Seite, { LENGTH($across) } von der Rückwand. Die Wärmelampe zieht mit um, neben sie.
+section-move-platform_sideways = Setz den Liegeplatz unter die Mitte der UV-Lampe: { LENGTH($along) } von der warmen Seite, { LENGTH($across) } von der Rückwand. Eine Wärmelampe zieht mit um, neben sie.
 section-move-fewer_tubes = { section-use-tubes }
 section-move-more_tubes = { section-use-tubes }
 section-move-other_tube = Nimm stattdessen diese Röhre: { $lamp }.
@@ -74,6 +74,14 @@ section-then = { $warmth ->
   }
 # Only with: $hide
 section-step-hide = Stell ein Versteck oder dichte Blätter auf die kühle Seite, { LENGTH($hide) } von der Wand der warmen Seite. Darunter ist kein UV.
+section-life-water = Sein Liegeplatz ist der trockene Platz im Wasser: Setz dessen Oberseite auf diese Höhe, und miss dort. Lampen, Kabel und Stecker bleiben vom Wasser fern. Über das UV im Wasser weiß ich nichts.
+section-life-climbs = Es klettert, also ist sein Liegeplatz der Ast oder das Brett unter der Lampe{ $branch ->
+    [none] . Miss an der höchsten Stelle, die es erreicht, nicht nur an dieser.
+   *[some] . Kein Ast darf dort höher sein als { LENGTH($branch) } über dem Boden: Darüber liegt der UV-Index wohl über { UVI($most) }. Miss an der höchsten Stelle, die es erreicht.
+  }
+section-life-digs = Es gräbt und geht aus dem Licht, wenn es will.
+section-life-night = Es ist nachts wach und ruht am Tag. Lass den größten Teil im Schatten liegen, mit einem dunklen Versteck, damit es dieses Licht nur trifft, wenn es will.
+section-life-giant = Es wird riesig. Miss neu, wenn es gewachsen ist.
 section-step-warmth = Miss zwei Stunden später den Liegeplatz neu: Die Wärmelampe ist nicht mehr so weit weg wie vorher.
 section-step-plan = Nichts, was ich in diesem Terrarium probiert habe, gibt dem Liegeplatz sein UV. Frag plan, mit Terrarium und Tier, nach einem Aufbau, der es kann.
 section-step-meter = Geh die Stellen der Tabelle mit einem UV-Messgerät ab, in Rückenhöhe und nach oben gerichtet, und glaub dem Messgerät: { UVI($wanted, form: "range") } am Liegeplatz, unter { UVI($shade_uvi) } im Schatten.
@@ -95,6 +103,8 @@ section-place = UV-Index { UVI($uvi, form: "doubt") }, { LENGTH($along) } von de
 section-label-shade = Schatten
 section-shaded = { SHARE($shade_share) } von Boden und Liegeplatz haben unter UV-Index { UVI($shade_uvi) }. Mit der Unsicherheit: { SHARE($shade_share, form: "range") }.
 section-label-heat = Wärme und UV
+section-no-lamp = Keine Wärmelampe: Es braucht keinen Sonnenplatz. Wärm höchstens die Luft.
+# Only with: $overlap, $heat_in_range
 section-heat = { $overlap ->
     [together] Sie liegen zusammen
     [partly] Sie liegen nur zum Teil zusammen
@@ -129,7 +139,11 @@ section-picture-tubes = { $count ->
     [one] UV-Lampe
    *[other] { $count } UV-Lampen
   }
-section-picture-stand = Liegeplatz
+section-picture-stand = { $stand ->
+    [dock] trockener Platz
+    [branch] Ast oder Brett
+   *[platform] Liegeplatz
+  }
 section-picture-across = Von der warmen Seite, Schnitt in { LENGTH($middle) } Abstand
 section-picture-note = Die Karten gelten für einen waagerechten Rücken; oben: unter der Mitte der Tiefe. Verstecke sind nicht darin.
 section-picture-warm-is = UV-Index { UVI($wanted, form: "range") } zum Sonnen

@@ -1,4 +1,4 @@
-### Facts: Section, SectionPlace, SectionLong, SectionTaken, SectionMove, SectionMoves, SectionMend, SectionNoFit, At
+### Facts: Section, SectionLife, SectionPlace, SectionLong, SectionTaken, SectionMove, SectionMoves, SectionMend, SectionNoFit, At
 ### The map of the UV in an enclosure.
 
 section-title = { $animal ->
@@ -54,7 +54,7 @@ section-moves = { $then ->
   }
 section-move-platform_lower = Make the platform { LENGTH($by) } lower: then UV lamp and back are { LENGTH($away) } apart.
 section-move-platform_higher = Make the platform { LENGTH($by) } higher: then UV lamp and back are { LENGTH($away) } apart.
-section-move-platform_sideways = Put the platform under the middle of the UV lamp: { LENGTH($along) } from the warm end, { LENGTH($across) } from the back wall. The heat lamp goes along, beside it.
+section-move-platform_sideways = Put the platform under the middle of the UV lamp: { LENGTH($along) } from the warm end, { LENGTH($across) } from the back wall. A heat lamp goes along, beside it.
 section-move-fewer_tubes = { section-use-tubes }
 section-move-more_tubes = { section-use-tubes }
 section-move-other_tube = Use this tube instead: { $lamp }.
@@ -75,6 +75,14 @@ section-then = { $warmth ->
   }
 # Only with: $hide
 section-step-hide = Put a hide or thick leaves at the cool end, { LENGTH($hide) } from the warm end wall. Under them there is no UV.
+section-life-water = Its platform is the dock: put its dry top at this height, and measure on it. Keep every lamp, cable and plug out of reach of the water. Of the UV in the water I know nothing.
+section-life-climbs = It climbs, so its platform is the branch or shelf under the lamp{ $branch ->
+    [none] . Measure at the highest place that it can reach, not only at this one.
+   *[some] . No branch there may be higher than { LENGTH($branch) } over the floor: above it the UV index is likely over { UVI($most) }. Measure at the highest place that it can reach.
+  }
+section-life-digs = It digs, and leaves the light when it wants to.
+section-life-night = It is awake at night and rests by day. Let most of the box be shade, with a dark hide, so that it meets this light only when it chooses to.
+section-life-giant = It grows huge, so measure again when it has grown.
 section-step-warmth = Two hours later read the basking surface again: the heat lamp is no longer as far away.
 section-step-plan = Nothing that I tried in this box gives the platform its UV. Ask plan, with the box and the animal, for a set-up that does.
 section-step-meter = Walk the places of the table with a UV meter at back height, facing up, and trust the meter: { UVI($wanted, form: "range") } where it basks, and in the shade under { UVI($shade_uvi) }.
@@ -99,6 +107,8 @@ section-place = UV index { UVI($uvi, form: "doubt") }, { LENGTH($along) } from t
 section-label-shade = Shade
 section-shaded = { SHARE($shade_share) } of floor and platform is under UV index { UVI($shade_uvi) }. With the doubt: { SHARE($shade_share, form: "range") }.
 section-label-heat = Heat and UV
+section-no-lamp = No heat lamp: it needs no basking spot. Warm the air, if at all.
+# Only with: $overlap, $heat_in_range
 section-heat = { $overlap ->
     [together] They lie together
     [partly] They lie together only in part
@@ -133,7 +143,11 @@ section-picture-tubes = { $count ->
     [one] UV lamp
    *[other] { $count } UV lamps
   }
-section-picture-stand = platform
+section-picture-stand = { $stand ->
+    [dock] dock
+    [branch] branch or shelf
+   *[platform] platform
+  }
 section-picture-across = Seen from the warm end, cut { LENGTH($middle) } from it
 section-picture-note = The maps are for a level back; above, under the middle of the depth. Hides are not in them.
 section-picture-warm-is = UV index { UVI($wanted, form: "range") } to bask in
