@@ -10,7 +10,16 @@ from textwrap import wrap
 
 from bot.reply import Line, PartName, Reply, Role
 
-__all__ = ["MOST_LINES", "PHONE", "brief_of", "held_back", "held_labels", "in_order", "phone_lines"]
+__all__ = [
+    "MOST_LINES",
+    "PHONE",
+    "brief_of",
+    "fitted",
+    "held_back",
+    "held_labels",
+    "in_order",
+    "phone_lines",
+]
 
 PHONE = 38
 """Characters in a line of a phone."""
@@ -42,6 +51,21 @@ def in_order(lines: Iterable[Line]) -> tuple[Line, ...]:
     """Return the lines as they are read: dangers, whom to call, the answer, what to do."""
     order = list(Role)
     return tuple(sorted(lines, key=lambda line: order.index(line.role)))
+
+
+def fitted(lines: Iterable[Line], gives_way: Iterable[tuple[Role, int]]) -> tuple[Line, ...]:
+    """Return the lines that a phone shows at once, as far as others give way for them.
+
+    ``gives_way`` tells what does, in its turn, and how many lines of it stay; the last go first.
+    """
+    kept = list(lines)
+    for role, stay in gives_way:
+        while phone_lines(kept) > MOST_LINES:
+            where = [i for i, line in enumerate(kept) if line.role is role]
+            if len(where) <= stay:
+                break
+            del kept[where[-1]]
+    return tuple(kept)
 
 
 def phone_lines(lines: Iterable[Line]) -> int:

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
-from bot.brief import MOST_LINES, brief_of, phone_lines
+from bot.brief import brief_of, fitted, phone_lines
 from bot.brief import in_order as as_read
 from bot.dangers.calls import call_sentences
 from bot.dangers.order import (
@@ -28,7 +28,7 @@ from calc.sources import source
 __all__ = ["first"]
 
 _MOST_ACT_LINES = 4
-# Behind the answer to a hazard that is asked about these stand in the parts alone.
+# Where a phone has no room for them beside a hazard, these stand in the parts alone.
 _GIVE_WAY = (Role.RANGE, Role.ASSUMED)
 _MOST_QUOTED = 3
 _PRESSING = (HazardKind.PEOPLE, HazardKind.STOP, HazardKind.VET)
@@ -151,17 +151,16 @@ def _pressing_brief(
     said = [*acts, *(_line(Role.CALL, say(call)) for call in calls)]
     said += [_line(Role.ASSUMED, say(words)) for words in read]
     said += [line for line in _brief_left(rest) if line.role in _BARE]
-    return as_read(said)
+    return fitted(as_read(said), ((role, 0) for role in _GIVE_WAY))
 
 
 def _mild_brief(said: Sequence[Say], rest: Reply, say: _Teller, *, acts: bool) -> tuple[Line, ...]:
     """Return the answer with what is wrong as its first steps, or behind the calm rules."""
     role = Role.STEP if acts and rest.answer else Role.HEAD
     lines = [*(_line(role, say(text)) for text in said), *_brief_left(rest)]
-    for given in _GIVE_WAY:
-        if phone_lines(lines) > MOST_LINES and role is Role.HEAD:
-            lines = [line for line in lines if line.role is not given]
-    return as_read(lines)
+    if role is Role.HEAD:
+        return fitted(as_read(lines), ((role, 0) for role in (*_GIVE_WAY, Role.STEP)))
+    return fitted(as_read(lines), ((Role.STEP, len(said)), (Role.RANGE, 1), (Role.ASSUMED, 0)))
 
 
 def _brief_left(rest: Reply) -> tuple[Line, ...]:

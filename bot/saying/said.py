@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 
 from bot import layered as layers
-from bot.brief import MOST_LINES, phone_lines
+from bot.brief import fitted
 from bot.facts import Say
 from bot.layered import Care, Layered, Weight
 from bot.linking import page_links, source_lines
@@ -13,7 +13,13 @@ from bot.saying.voice import Voice
 __all__ = ["said"]
 
 # What gives way where a brief is too long, and how many lines of it stay; it all is in a part too.
-_GIVES_WAY = ((Role.STEP, 1), (Role.RANGE, 1), (Role.ASSUMED, 0))
+_GIVES_WAY = (
+    (Role.STEP, 1),
+    (Role.RANGE, 1),
+    (Role.ASSUMED, 0),
+    (Role.RANGE, 0),
+    (Role.STEP, 0),
+)
 
 
 def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
@@ -26,7 +32,7 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         status=layered.status,
         title=say(layered.title),
         answer=" ".join(say(x) for x in (brief.head, *brief.range)),
-        brief=_fitted([Line(role=role, text=say(x)) for role, x in _lines(layered)]),
+        brief=fitted([Line(role=role, text=say(x)) for role, x in _lines(layered)], _GIVES_WAY),
         labels=tuple(say(Say.of("part", name)) for name in PartName),
         language=voice.language,
         values=tuple(_values(layered)),
@@ -65,17 +71,6 @@ def _lines(layered: Layered) -> Iterator[tuple[Role, Say]]:
     for care in heaviest:
         if care.weight is Weight.STEP and care.short is not None:
             yield Role.CAUTION, care.short
-
-
-def _fitted(lines: list[Line]) -> tuple[Line, ...]:
-    """Return the lines that a phone shows at once; never without the answer and its caution."""
-    for role, stay in _GIVES_WAY:
-        while phone_lines(lines) > MOST_LINES:
-            where = [i for i, line in enumerate(lines) if line.role is role]
-            if len(where) <= stay:
-                break
-            del lines[where[-1]]
-    return tuple(lines)
 
 
 def _values(layered: Layered) -> Iterator[Value]:

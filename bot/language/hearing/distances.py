@@ -40,7 +40,9 @@ _MOVED_BY = re.compile(
     r"\b(?:moved?|raised?|lowered?|lifted|lift|dropped|drop|shifted|shift|put|brought)"
     r"(?: (?!to\b|at\b|from\b|is\b|now\b|about\b)[a-z']+){0,4}(?: by)?(?: (?:about|another|like))? *\Z"
 )
-_BY_SO_MUCH = re.compile(r" (?:higher|lower|closer|nearer|further|farther)\b(?! (?:than|from|to)\b)")
+_BY_SO_MUCH = re.compile(
+    r" (?:higher|lower|closer|nearer|further|farther)\b(?! (?:than|from|to)\b)"
+)
 _TO_THE = re.compile(r" (?:away )?(?:from|above|over|to) (?:the |my |our |his |her |a )?")
 _BELOW = frozenset(("below", "under", "beneath", "underneath"))
 # Farther than this from anything is a wall or a garden, and no lamp over an animal.

@@ -133,12 +133,12 @@ needs-uv-unknown = Ich weiß nicht, wie viel UV { NAME($animal, form: "a") } bra
 needs-about-unknown = Das weiß ich von { NAME($animal, form: "dat") } nicht.
 needs-about-uvi = { needs-head }
 # Only with: $warmth
-needs-about-basking = { CAP($animal, form: "a") } braucht { TEMP($warmth, form: "range") } { $may_bask ->
-    [yes] am Sonnenplatz.
-   *[no] an der wärmsten Stelle.
+needs-about-basking = { CAP($animal, form: "a") } braucht { TEMP($warmth, form: "range") }. { $may_bask ->
+    [yes] Das gilt am Sonnenplatz.
+   *[no] Das gilt an der wärmsten Stelle.
   }
 # Only with: $warmth
-needs-about-cool = { CAP($animal, form: "a") } braucht { TEMP($warmth, form: "range") } an der kühlen Seite.
+needs-about-cool = { CAP($animal, form: "a") } braucht { TEMP($warmth, form: "range") }. Das gilt an der kühlen Seite.
 # Only with: $warmth
 needs-about-night = { $warmth_is_range ->
     [yes] Nachts braucht es über { TEMP($warmth, form: "high") } keine Wärme. Unter { TEMP($warmth, form: "low") } schon.

@@ -133,21 +133,21 @@ needs-uv-unknown = I do not know how much UV { NAME($animal, form: "a") } needs.
 needs-about-unknown = I do not know that of { NAME($animal, form: "a") }.
 needs-about-uvi = { needs-head }
 # Only with: $warmth
-needs-about-basking = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") } { $may_bask ->
-    [yes] where it basks.
-   *[no] at its warmest place.
+needs-about-basking = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") }. { $may_bask ->
+    [yes] That is for its basking spot.
+   *[no] That is for its warmest place.
   }
 # Only with: $warmth
-needs-about-cool = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") } at its cool end.
+needs-about-cool = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") }. That is for its cool end.
 # Only with: $warmth
 needs-about-night = { $warmth_is_range ->
     [yes] No heat at night above { TEMP($warmth, form: "high") }. Below { TEMP($warmth, form: "low") } it needs some.
    *[no] No heat at night down to { TEMP($warmth, form: "high") }. If colder, it needs some.
   }
 # Only with: $warmth
-needs-about-water = { CAP($animal, form: "a") } needs water of { TEMP($warmth, form: "range") }.
+needs-about-water = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") }. That is for its water.
 # Only with: $light
-needs-about-hours = { CAP($animal, form: "a") } needs { HOURS($light, form: "range") } of light a day.
+needs-about-hours = { CAP($animal, form: "a") } needs { HOURS($light, form: "range") } of light daily.
 # Only with: $heard
 needs-heard-right = Good: { TEMP($heard) } is right { needs-where }.
 # Only with: $heard

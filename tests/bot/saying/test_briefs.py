@@ -20,7 +20,7 @@ MOVED = [command for command in COMMANDS if command.tell and len(command.opens) 
 EACH = 20
 MOST_WORDS = 12
 # A figure and its unit are read as one word.
-UNIT = re.compile(r"(?<=\d)\s(?=°[CF]|in\b|cm\b)")
+UNIT = re.compile(r"(?<=\d)\s(?=°[CF]|in\b|cm\b|h\b)")
 # Answers after which there is nothing to do.
 NOTHING_TO_DO = ("convert",)
 
