@@ -48,7 +48,7 @@ def effects_of(many: list[tuple[Spread, float]]) -> list[Effect]:
 def test_nothing_unknown_is_exact() -> None:
     whole = combine([])
     assert whole.around(4.0).low == whole.around(4.0).high == 4.0
-    assert whole.chance_below(0.999) == 0.0
+    assert whole.chance_below(0.999) == whole.chance_below(1.0) == 0.0
     assert whole.chance_below(1.001) == 1.0
     assert whole.chance_below(0.0) == 0.0
 

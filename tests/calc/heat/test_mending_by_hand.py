@@ -25,9 +25,15 @@ WARMER = [
 ]
 
 
-def changed(cool_c: float, *around: object) -> dict[Step, HeatChange]:
+def changed(
+    cool_c: float, *around: object, wanted: tuple[float, float] = (LOW, HIGH)
+) -> dict[Step, HeatChange]:
+    """What changes a cool end of the dragon, or of an animal that wants another one."""
+    assert DRAGON.cool_air_c is not None
+    low, high = wanted
+    animal = replace(DRAGON, cool_air_c=replace(DRAGON.cool_air_c, low=low, high=high))
     given = Surroundings(*around)  # type: ignore[arg-type]
-    found = heat_changes(finding_for(Quantity.COOL_AIR, cool_c, DRAGON), DRAGON, given)
+    found = heat_changes(finding_for(Quantity.COOL_AIR, cool_c, animal), animal, given)
     return {one.step: one for one in found}
 
 
@@ -72,7 +78,8 @@ def test_a_room_is_changed_by_as_much_as_the_cool_end_is_off() -> None:
         ((24.0, 28.0), 32.0, 19.5, Step.COOLER_ROOM, None),
         ((30.0, 34.0), 26.0, 26.0, Step.WARMER_ROOM, 30.0),
         ((30.0, 34.0), 26.0, 25.5, Step.WARMER_ROOM, 29.5),
-        ((30.5, 34.0), 26.0, 26.0, Step.WARMER_ROOM, None),
+        ((30.5, 34.0), 28.5, 28.5, Step.WARMER_ROOM, None),
+        ((30.5, 34.0), 28.5, 27.5, Step.WARMER_ROOM, 29.5),
         # Where the cool end is below its room, the room is made what is wanted.
         ((24.0, 28.0), 20.0, 21.0, Step.WARMER_ROOM, 24.0),
     ],
@@ -80,11 +87,7 @@ def test_a_room_is_changed_by_as_much_as_the_cool_end_is_off() -> None:
 def test_no_room_is_sent_below_16_degrees_or_above_30(
     wanted: tuple[float, float], cool_c: float, room_c: float, step: Step, amount: float | None
 ) -> None:
-    assert DRAGON.cool_air_c is not None
-    target = replace(DRAGON.cool_air_c, low=wanted[0], high=wanted[1])
-    animal = replace(DRAGON, cool_air_c=target)
-    finding = finding_for(Quantity.COOL_AIR, cool_c, animal)
-    found = {one.step: one for one in heat_changes(finding, animal, Surroundings(room_c))}
+    found = changed(cool_c, room_c, wanted=wanted)
     assert (found[step].amount if step in found else None) == amount
 
 
@@ -137,10 +140,10 @@ def test_a_second_lamp_is_weaker_than_the_first() -> None:
     assert changed(23.0, 17.0, BOX)[Step.SECOND_WEAKER_LAMP].amount == 25.0
 
 
-def _through(box: Enclosure, lid: Lid, cool_c: float) -> float:
-    """The same heat in a room of 21 °C under another lid."""
-    heat = watts_to_hold(box, cool_c, 21.0, Spot.WARM_END).total_w.best
-    return likely_cool_end(replace(box, lid=lid), heat, 21.0, Spot.WARM_END)
+def _through(box: Enclosure, lid: Lid, cool_c: float, room_c: float = 21.0) -> float:
+    """The same heat in the same room under another lid."""
+    heat = watts_to_hold(box, cool_c, room_c, Spot.WARM_END).total_w.best
+    return likely_cool_end(replace(box, lid=lid), heat, room_c, Spot.WARM_END)
 
 
 def test_of_the_lids_the_first_that_is_enough_is_told_else_the_last() -> None:
@@ -161,6 +164,19 @@ def test_of_the_lids_the_first_that_is_enough_is_told_else_the_last() -> None:
     # From full mesh half of it closed is enough for a box that lacks a little.
     assert changed(23.0, 15.0, meshed, 75.0)[Step.LESS_AIR].amount == Lid.PART_MESH.value
     assert changed(22.0, 20.0, partly, 75.0)[Step.LESS_AIR].amount == Lid.SOLID.value
+
+
+def test_what_just_reaches_the_range_is_enough() -> None:
+    """A sixteenth of the rise takes 1/16 to the power of 1.25 of the heat: 25 W of 800."""
+    lamp = changed(32.0, 28.0, None, 800.0, wanted=(28.0, 28.25))[Step.LESS_POWER]
+    assert (lamp.amount, lamp.cool_c.best) == pytest.approx((25.0, 28.25))
+    by_part = _through(BOX, Lid.PART_MESH, 34.0)
+    more = changed(34.0, 21.0, BOX, 100.0, wanted=(by_part - 3.0, by_part))
+    assert more[Step.MORE_AIR].amount == Lid.PART_MESH.value
+    meshed = replace(BOX, lid=Lid.FULL_MESH)
+    closed = _through(meshed, Lid.PART_MESH, 23.0, 15.0)
+    less = changed(23.0, 15.0, meshed, 100.0, wanted=(closed, closed + 3.0))
+    assert less[Step.LESS_AIR].amount == Lid.PART_MESH.value
 
 
 def test_a_change_that_may_pass_a_limit_is_left_out_and_no_other() -> None:
