@@ -8,7 +8,9 @@ source says so.
 
 from enum import StrEnum, auto
 from functools import cache
-from math import exp, log
+from math import exp, sqrt
+
+import numpy as np
 
 from calc.uncertainty import Estimate
 from calc.unknowns import (
@@ -191,18 +193,17 @@ def _of_class(fixture: Fixture, band: AgeBand, *, fitted: bool) -> Whole:
 
 def _of_rows(fixture: Fixture) -> tuple[Effect, ...]:
     """What the distance rows leave open: their scatter, and the length of the tubes behind them."""
-    fit = class_of_length(ASSUMED_LIT_M)
     plain = float(fixture is Fixture.PLAIN)
-    cov = fit.covariance
-    variance = float(cov[0, 0] + plain * (cov[1, 1] + 2.0 * cov[0, 1]))
-    scatter = Factor(exp(NINE_IN_TEN * variance**0.5))
-    logs = []
-    for tube in STANDARD_T5_HO:
-        other = class_of_length(tube.lit_length_m)
-        logs.append(
-            log(other.constant_uvi_m / fit.constant_uvi_m) + plain * log(other.plain / fit.plain)
-        )
-    cases = Cases(tuple(zip((exp(x) for x in logs), LENGTH_WEIGHTS, strict=True)))
+    fitted = np.array((1.0, plain, 0.0))
+    variance = float(fitted @ class_of_length(ASSUMED_LIT_M).covariance @ fitted)
+    scatter = Factor(exp(NINE_IN_TEN * sqrt(variance)))
+
+    def constant(lit_m: float) -> float:
+        found = class_of_length(lit_m)
+        return float(found.constant_uvi_m * found.plain**plain)
+
+    here = constant(ASSUMED_LIT_M)
+    cases = Cases(tuple((constant(lit_m) / here, often) for lit_m, often in _WEIGHT_OF.items()))
     return (
         Effect(Unknown(Cause.CLASS, Known.INFERRED, scatter, "uv_distance_rows")),
         Effect(Unknown(Cause.RULES, Known.UNKNOWN, cases, "uv_rules_length")),
@@ -213,14 +214,9 @@ def _length(lamp: Lamp, distance_m: float, screen: Screen) -> tuple[Effect, ...]
     """What another length would give; by readings each length has its own constant."""
     if not lamp.may_be:
         return ()
-    here = uvi_at(lamp, distance_m, screen)
-    weights = length_weights(lamp)
-    cases = [(1.0, weights[0])]
-    cases += [
-        (uvi_at(other, distance_m, screen) / here, weight)
-        for other, weight in zip(other_lengths(lamp), weights[1:], strict=True)
-    ]
-    return (length_effect(lamp, tuple(cases)),)
+    first, *others = (uvi_at(one, distance_m, screen) for one in (lamp, *other_lengths(lamp)))
+    factors = (1.0, *(uvi / first for uvi in others))
+    return (length_effect(lamp, tuple(zip(factors, length_weights(lamp), strict=True))),)
 
 
 def length_weights(lamp: Lamp) -> tuple[float, ...]:

@@ -9,9 +9,10 @@ from scipy.optimize import least_squares
 
 from calc.unknowns import Between, Cases, Effect, Factor, Known, Spread, Unknown, combine
 from calc.uv.class_fit import ENDS, class_of_length
-from calc.uv.lamp import CLASS_CONSTANT_UVI_M, Fixture
+from calc.uv.lamp import CLASS_CONSTANT_UVI_M, Fixture, Lamp
+from calc.uv.lamp_unknowns import LENGTH_WEIGHTS, Cause, class_spread
 from calc.validity import OutsideModelError
-from tests.reference.lamp_world import ROWS, class_constant, shape
+from tests.reference.lamp_world import LIT_M, ROWS, class_constant, shape
 
 _INCH_M = 0.0254
 # Strength, plain, screened, distance, UVI: the world's own copy of the rows, not the engine's.
@@ -42,6 +43,30 @@ def test_the_fit_of_a_known_length_is_that_of_lstsq(lit_m: float) -> None:
     assert ours.scatter == pytest.approx(float(squared[0] / 9.0) ** 0.5)
     covariance = float(squared[0] / 9.0) * np.linalg.inv(design.T @ design)
     assert ours.covariance == pytest.approx(covariance, rel=1e-9)
+
+
+@pytest.mark.parametrize("fixture", list(Fixture))
+def test_what_the_rows_leave_open_of_a_class_is_what_lstsq_leaves(fixture: Fixture) -> None:
+    """Of a polished tube the doubt of C, of a plain one that of C p, at 0.519 m and by length."""
+    design = np.array([(1.0, p, s) for _, p, s, _, _ in TWELVE], dtype=float)
+    of = np.array((1.0, float(fixture is Fixture.PLAIN), 0.0))
+    logs, variances = [], []
+    for lit_m in LIT_M:
+        given = np.array([log(uvi / k / shape(d, lit_m)) for k, _, _, d, uvi in TWELVE])
+        solved, squared, _, _ = np.linalg.lstsq(design, given, rcond=None)
+        logs.append(float(of @ solved))
+        variances.append(float(squared[0] / 9.0 * of @ np.linalg.inv(design.T @ design) @ of))
+    spreads = {
+        effect.unknown.name: effect.unknown.spread
+        for effect in class_spread(Lamp(12.0, fixture)).effects
+    }
+    scatter, rules = spreads[Cause.CLASS], spreads[Cause.RULES]
+    assert isinstance(scatter, Factor)
+    assert log(scatter.factor) == pytest.approx(1.645 * variances[0] ** 0.5)
+    assert isinstance(rules, Cases)
+    factors, weights = zip(*rules.cases, strict=True)
+    assert np.log(factors) == pytest.approx(np.array(logs) - logs[0], abs=1e-9)
+    assert weights == LENGTH_WEIGHTS
 
 
 def test_the_class_constant_is_that_of_the_shortest_standard_tube() -> None:

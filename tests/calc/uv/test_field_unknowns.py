@@ -6,7 +6,7 @@ from math import log
 import numpy as np
 import pytest
 
-from calc.unknowns import combine
+from calc.unknowns import Cases, combine
 from calc.uv.field_unknowns import (
     DRAWS,
     cosine_power,
@@ -19,7 +19,7 @@ from calc.uv.lamp import Fixture, Lamp, of_length
 from calc.uv.lamp_unknowns import Cause, length_weights, unknowns_of
 from calc.uv.lengths import length_of_tube
 from calc.uv.screen import NoScreen
-from calc.uv.section import HungTube
+from calc.uv.section import HungTube, uvi_field
 
 LIT_M = 0.519
 TOLD = of_length(Lamp(12.0, Fixture.POLISHED), length_of_tube(LIT_M))
@@ -122,3 +122,78 @@ def test_of_a_field_the_widest_doubt_counts() -> None:
     assert both.variance > field_unknowns([new], 0.3).variance
     one = unknowns_of(TOLD, 0.3, NoScreen())
     assert both.variance == pytest.approx(combine(one.effects).variance + (log(1.3) / 1.645) ** 2)
+
+
+def test_a_place_without_uv_has_no_doubt_of_length() -> None:
+    """Over the tube there is none, and nothing to compare the lengths by."""
+    above = place_unknowns([hung(UNTOLD)], 0.4, 0.3, 0.7)
+    assert Cause.LENGTH not in [e.unknown.name for e in above.effects]
+    assert above.variance > 0.0
+
+
+def test_the_length_of_each_of_several_tubes_moves_the_sum_of_them() -> None:
+    tubes = [hung(UNTOLD, 0.1), hung(UNTOLD, 0.5)]
+    effects = place_unknowns(tubes, 0.9, 0.2, 0.3).effects
+    (cases,) = [e.unknown.spread for e in effects if e.unknown.name == Cause.LENGTH]
+    assert isinstance(cases, Cases)
+    fields = [float(uvi_field(case, 0.9, 0.2, 0.3)) for case in with_lengths(tubes)]
+    wanted = zip((uvi / fields[0] for uvi in fields), length_weights(UNTOLD), strict=True)
+    assert [*cases.cases] == [pytest.approx(one) for one in wanted]
+    # What was worked out before is what is worked out here.
+    assert place_unknowns(tubes, 0.9, 0.2, 0.3, with_lengths(tubes)).effects == effects
+    told = place_unknowns(tubes, 0.9, 0.2, 0.3, (tuple(tubes),))
+    assert Cause.LENGTH not in [e.unknown.name for e in told.effects]
+
+
+@pytest.mark.parametrize(
+    ("y_m", "z_m", "away_m", "power"),
+    [
+        # Nearer than is answered it is judged at 5 cm, and beyond 3 m at 3 m.
+        (0.2, 0.57, 0.05, 0.0),
+        (0.2, -3.0, 3.0, 0.0),
+        (0.5, 0.3, 0.3 * 2.0**0.5, 1.0),
+        (-0.1, 0.3, 0.3 * 2.0**0.5, 1.0),
+    ],
+)
+def test_a_place_is_judged_from_where_its_tube_hangs(
+    y_m: float, z_m: float, away_m: float, power: float
+) -> None:
+    found = place_unknowns([hung(TOLD)], 0.4, y_m, z_m)
+    there = unknowns_of(TOLD, away_m, NoScreen())
+    sideways = power * log(1.3) / 1.645
+    assert found.variance == pytest.approx(there.variance + sideways**2)
+
+
+def test_a_field_is_judged_from_the_height_of_its_backs() -> None:
+    sideways = (log(1.3) / 1.645) ** 2
+    for back_m, away_m in ((0.2, 0.4), (0.5, 0.15), (0.7, 0.15), (-5.0, 3.0)):
+        found = field_unknowns([hung(UNTOLD)], back_m)
+        there = unknowns_of(UNTOLD, away_m, NoScreen())
+        assert found.variance == pytest.approx(there.variance + sideways)
+        drawn = field_cases([hung(TOLD)], back_m).lamp
+        told = unknowns_of(TOLD, away_m, NoScreen())
+        assert float(np.std(drawn)) == pytest.approx(told.deviation, rel=0.03)
+
+
+def test_the_cases_of_one_length_need_no_other() -> None:
+    """Where the lengths were worked out before, only those are drawn."""
+    one = field_cases([hung(UNTOLD)], 0.3, with_lengths([hung(TOLD)]))
+    assert not one.length.any()
+    two = field_cases([hung(UNTOLD)], 0.3, with_lengths([hung(UNTOLD)])[:2])
+    first, second = np.bincount(two.length) / DRAWS
+    weights = length_weights(UNTOLD)
+    assert first / second == pytest.approx(weights[0] / weights[1], rel=0.15)
+
+
+def test_lamp_spread_and_length_are_drawn_apart() -> None:
+    """Each third of one holds about as many of each half of another: nothing hangs together."""
+    cases = field_cases([hung(UNTOLD)], 0.3)
+    by_length = [cases.lamp[cases.length == length] for length in range(3)]
+    middle = float(np.median(cases.lamp))
+    for lamps in by_length:
+        assert float(np.mean(lamps > middle)) == pytest.approx(0.5, abs=0.1)
+    spreads = [cases.spread[cases.length == length] for length in range(3)]
+    for drawn in spreads:
+        assert float(np.mean(drawn > 0.0)) == pytest.approx(0.5, abs=0.1)
+    ranks = np.sort(cases.spread)
+    assert np.unique(ranks).size == DRAWS

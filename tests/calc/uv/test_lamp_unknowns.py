@@ -1,6 +1,7 @@
 """What is not known of a lamp: what hangs together cancels, and what is taken away narrows."""
 
 from dataclasses import replace
+from math import hypot, log
 
 import pytest
 from hypothesis import given
@@ -9,7 +10,7 @@ from hypothesis import strategies as st
 from calc.sources import bibliography
 from calc.uncertainty import Doubt, Estimate
 from calc.unknowns import Cases, Effect, Known, combine
-from calc.uv.lamp import NEAREST_M, Fixture, Lamp, OwnConstant, of_length, uvi_at
+from calc.uv.lamp import NEAREST_M, Fixture, Lamp, OwnConstant, OwnPoint, of_length, uvi_at
 from calc.uv.lamp_unknowns import (
     LENGTH_WEIGHTS,
     Cause,
@@ -21,7 +22,7 @@ from calc.uv.lamp_unknowns import (
 )
 from calc.uv.lengths import length_for_box, length_of_tube
 from calc.uv.meter import Reading, fit_readings
-from calc.uv.point import Shape
+from calc.uv.point import PointSource, Shape
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 from calc.uv.shapes import fit_lamp
 from calc.uv.tube import STANDARD_T5_HO
@@ -184,6 +185,33 @@ def test_a_doubt_that_was_read_is_carried_as_it_is() -> None:
     found = own_estimate(own)
     assert found.low == pytest.approx(2.0 / 1.2)
     assert found.high == pytest.approx(2.4)
+
+
+def test_a_small_lamps_strength_is_as_sure_as_its_meter_and_its_screen() -> None:
+    """Where it was read, the doubt is that of the readings; a screen they went through adds its."""
+    source = PointSource(0.6, 0.02, 0.3, 1e-4, 1e-3, 2e-4)
+    own = OwnPoint(source, Doubt(Cause.READINGS, 1.2, "uv_meter_judgement"))
+    found = own_estimate(own)
+    read = log(own.doubt_at(0.3).factor)
+    assert (found.best, log(found.high / 0.6)) == pytest.approx((0.6, read))
+    assert log(found.best / found.low) == pytest.approx(read)
+    through = own_estimate(replace(own, through=((HALF, 0.5),)))
+    assert log(through.high / 0.6) == pytest.approx(hypot(read, 0.5 * log(1.15)))
+
+
+def test_by_readings_each_length_gives_what_its_own_constant_gives() -> None:
+    def own(lit_m: float, constant: float, *may_be: Lamp) -> Lamp:
+        read = OwnConstant(constant, Doubt(Cause.READINGS, 1.1, "uv_meter_judgement"))
+        return replace(CLASS, lit_length_m=lit_m, own=read, may_be=may_be)
+
+    others = own(0.819, 1.5), own(1.119, 1.2)
+    whole = unknowns_of(own(0.519, 2.0, *others), 0.4, NoScreen())
+    (cases,) = [e.unknown.spread for e in whole.effects if e.unknown.name == Cause.LENGTH]
+    assert isinstance(cases, Cases)
+    here = uvi_at(own(0.519, 2.0), 0.4, NoScreen())
+    factors = [factor for factor, _ in cases.cases]
+    wanted = [uvi_at(other, 0.4, NoScreen()) / here for other in others]
+    assert factors == pytest.approx([1.0, *wanted])
 
 
 _MONTH_S = 30.4 * DAY_S
