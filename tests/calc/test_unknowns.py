@@ -158,6 +158,7 @@ def test_the_ends_of_an_effect_turn_with_its_power() -> None:
         lambda: Between(0.0, 0.5),
         lambda: Cases(()),
         lambda: Cases(((1.0, 0.0),)),
+        lambda: Cases(((1.0, 1.0), (0.5, 0.0))),
         lambda: Cases(((0.0, 1.0),)),
         lambda: Cases(((-inf, 1.0),)),
     ],

@@ -244,7 +244,8 @@ def test_the_other_doubts_of_a_class_are_as_wide_as_is_judged() -> None:
     for cause, factor in ((Cause.LAMP, 1.25), (Cause.LABEL, 1.15), (Cause.SCREEN, 1.15)):
         assert ends[cause] == pytest.approx((1.0 / factor, factor))
     assert (ends[Cause.FIXTURE], ends[Cause.TEMPERATURE]) == ((0.94, 1.07), (0.95, 1.05))
-    assert {e.unknown.source for e in effects} <= set(bibliography())
+    untold = unknowns_of(of_length(CLASS, length_of_tube()), 0.4, HALF).effects
+    assert {e.unknown.source for e in (*effects, *untold)} <= set(bibliography())
     fitted = unknowns_of(CLASS, 0.4, HALF).effects
     assert Cause.LABEL not in [e.unknown.name for e in fitted]
 
