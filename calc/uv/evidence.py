@@ -115,8 +115,8 @@ def scatter_of(left: float, free: int) -> tuple[float, float]:
     """
     before = NINE_IN_TEN / t_nine_in_ten(_KNOWN_AS_BY)
     ratio = left / free if free > 0 else 0.0
-    known = _KNOWN_AS_BY * min(1.0, _CAREFUL / max(ratio, _CAREFUL)) ** 2
-    freedom = known + max(0, free)
+    known = _KNOWN_AS_BY * (_CAREFUL / max(ratio, _CAREFUL)) ** 2
+    freedom = known + free
     return sqrt((known * before**2 + left) / freedom), max(freedom, _LEAST_FREEDOM)
 
 

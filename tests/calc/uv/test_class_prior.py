@@ -47,6 +47,18 @@ def test_what_a_careful_reading_leaves_open_is_not_weighed_again() -> None:
     assert log(found.constant_uvi_m) == pytest.approx(before + 0.05 * both / beyond)
 
 
+def test_a_class_weighs_the_less_the_more_deviations_it_lies_away() -> None:
+    """By hand: at three deviations its variance counts nine times."""
+    spread = class_spread(NAMED)
+    before = log(lamp_constant(NAMED)) + spread.mean
+    variance = (log(1.4) / 1.645) ** 2
+    off = 3.0 * sqrt(variance + spread.variance)
+    beyond = variance - (log(1.10) ** 2 + log(1.15) ** 2) / 1.645**2
+    share = beyond / (beyond + 9.0 * spread.variance)
+    found = with_class(read(exp(before - off), 1.4), NAMED)
+    assert log(found.constant_uvi_m) == pytest.approx(before - off + share * off)
+
+
 def test_a_careful_reading_outdoes_its_class() -> None:
     fit = fit_readings([Reading(0.3048, 4.2)], NAMED)
     assert isinstance(fit.own, OwnConstant)

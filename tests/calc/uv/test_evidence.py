@@ -60,6 +60,13 @@ def test_the_band_of_a_line_widens_away_from_its_middle() -> None:
     assert found.half(0.0) == pytest.approx(reach * sqrt(1.0 / 9.0))
     assert found.half(3.0) == found.half(-3.0) == pytest.approx(reach * sqrt(1.0 / 9.0 + 9.0 / 6.0))
     assert found.slope_half == pytest.approx(reach / sqrt(6.0))
+    # By hand: 1, 0, 4 at 4, 5, 6 with weight 2: middle 5, slope 3/2, spread 4, left 2 · 25/6.
+    aside = weigh(np.array([1.0, 0.0, 4.0]), np.full(3, 2.0), np.array([4.0, 5.0, 6.0]))
+    assert (aside.middle, aside.slope, aside.spread) == pytest.approx((5.0, 1.5, 4.0))
+    assert (aside.scatter, aside.freedom) == pytest.approx(scatter_of(25.0 / 3.0, 1))
+    assert aside.half(7.0) == pytest.approx(aside.reach * sqrt(1.0 / 6.0 + 4.0 / 4.0))
+    close = weigh(np.array([1.0, 0.0, 4.0]), np.full(3, 0.1), np.array([4.0, 5.0, 6.0]))
+    assert close.half(7.0) == pytest.approx(close.reach * sqrt(1.0 / 0.3 + 4.0 / 0.2))
     level = weigh(np.array([0.0, 1.0]), np.full(2, 4.0))
     assert level.half(50.0) == pytest.approx(level.reach / sqrt(8.0))
 
