@@ -167,7 +167,7 @@ def ends_held(
     halves = Halves.of(enclosure, room_c)
     doubt = MODEL_DOUBT.factor
     rises = [halves.rises_k(watts * f, spot, more_w * f) for f in (1.0 / doubt, 1.0, doubt)]
-    cool, warm = (Estimate(*(room_c + rise for rise in end)) for end in zip(*rises, strict=True))
+    cool, warm = (Estimate(*(room_c + halves_k[end] for halves_k in rises)) for end in (0, 1))
     return Ends(cool, warm)
 
 
