@@ -21,7 +21,7 @@ from bot.drawing.chart import (
     Ticks,
 )
 from bot.drawing.sheet import Gauge, Sheet
-from bot.drawing.side import Bar, Block, Dimension, End, Figure, Grid, Place, Side
+from bot.drawing.side import Bar, Block, Dimension, End, Figure, Grid, Place, Side, Strip
 from bot.drawing.tally import Course, Tally, TallyGroup, TallyRow
 from bot.drawing.tone import Tone
 
@@ -49,6 +49,7 @@ __all__ = [
     "Scale",
     "Sheet",
     "Side",
+    "Strip",
     "Stroke",
     "Tally",
     "TallyGroup",

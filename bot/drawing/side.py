@@ -12,6 +12,7 @@ __all__ = [
     "Grid",
     "Place",
     "Side",
+    "Strip",
 ]
 
 
@@ -45,6 +46,16 @@ class Block:
     y0: float
     y1: float
     label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """A part of what something stands on [m], marked along its top; named where there is room."""
+
+    x0: float
+    x1: float
+    y: float
+    label: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +106,7 @@ class End:
 class Side:
     """An enclosure to scale, cut open: x along the floor, y up from it [m].
 
-    The animal is drawn as ``animal``, ``animal_m`` long.
+    ``sun`` is where UV, heat and light meet. The animal is drawn as ``animal``, ``animal_m`` long.
     ``end`` is the same box cut across, drawn below to the same scale; of its words only the
     title is set, above it.
     """
@@ -119,3 +130,4 @@ class Side:
     end: "Side | None" = None
     animal: Figure = Figure.LIZARD
     animal_m: float = 0.45
+    sun: Strip | None = None

@@ -15,6 +15,7 @@ from calc.setup.set_up import (
     Thing,
     beside_tubes,
 )
+from calc.setup.sun_patch import sun_patch
 from calc.uncertainty import Estimate
 from calc.uv.patches import Patches, Place
 
@@ -73,6 +74,7 @@ def lit_set_up(
             Spot(Quantity.UVI, _at(met.weakest), None, met.weakest.uvi, is_read=False),
         ),
         shade=met.shade,
+        sun=None if room.heat is None else sun_patch(room, met),
         first=movement_of(room, mends[0]) if mends else None,
     )
 

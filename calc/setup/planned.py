@@ -1,16 +1,20 @@
 """The set-up that a plan makes, with what is to be read in it."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from calc.animals import Animal, Target
 from calc.quantities import Quantity
+from calc.setup.arrangement import Arranged, Arrangement, room_of
+from calc.setup.lit import lit_set_up
 from calc.setup.plan import Plan, Request
 from calc.setup.set_up import HeatLamp, SetUp, Spot, Stand, StandKind
+from calc.setup.sun_patch import sun_patch
 from calc.uncertainty import Estimate
 from calc.uv.danger import judge_uvi
 from calc.uv.section import Box
 
-__all__ = ["planned_set_up"]
+__all__ = ["arranged_set_up", "planned_set_up"]
 
 # Where on the platform is read [1 of its length], and where in the box air is [1 of its sides].
 _BY_METER, _BY_GUN = 0.85, 0.12
@@ -31,7 +35,7 @@ def planned_set_up(
     ``unchecked``: the UV index wanted is from memory alone.
     """
     box, light, places = request.box, found.light, found.places
-    wanted = request.low_uvi, request.high_uvi
+    wanted, room = (request.low_uvi, request.high_uvi), room_of(found, request)
     return SetUp(
         box=Box(box.length_m, box.depth_m, box.height_m),
         lid=box.lid,
@@ -46,6 +50,23 @@ def planned_set_up(
             _spots(found, request, light.platform_top_m + back_m.best, unchecked=unchecked)
         ),
         shade=places.met.shade,
+        sun=None if room.heat is None else sun_patch(room, places.met),
+    )
+
+
+def arranged_set_up(best: Arranged, plan: SetUp) -> SetUp:
+    """Return the set-up of a plan with its lamps hung another way."""
+    if best.way is Arrangement.SIDE_BY_SIDE:
+        return plan
+    room = best.room
+    return replace(
+        lit_set_up(room, best.met, ()),
+        lid=plan.lid,
+        stands=(replace(plan.stands[0], place=room.platform),),
+        in_water=plan.in_water,
+        animal=plan.animal,
+        back_m=plan.back_m,
+        is_turned=best.way is Arrangement.ACROSS,
     )
 
 

@@ -11,6 +11,7 @@ from enum import Enum, auto
 from calc.heat.enclosure import Lid
 from calc.judgement import Judged, Verdict
 from calc.quantities import Quantity
+from calc.setup.sun_patch import SunPatch
 from calc.uncertainty import Estimate
 from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lengths import DARK_ENDS_M
@@ -165,7 +166,9 @@ class SetUp:
     """A whole set-up: what is not known of it is None or empty.
 
     ``uvi_wanted`` [1] is for a back on the stand, ``back_m`` how high that is over what it lies on;
-    ``tube_to_back_m`` is what was told of tubes whose places are not known.
+    ``tube_to_back_m`` is what was told of tubes whose places are not known. ``sun`` is where UV,
+    heat and light meet. ``is_turned``: the tubes lie across, so that x is from the back
+    wall and y from the warm end.
     """
 
     box: Box | None = None
@@ -175,12 +178,14 @@ class SetUp:
     stands: tuple[Stand, ...] = ()
     hides: tuple[Hide, ...] = ()
     in_water: bool = False
+    is_turned: bool = False
     animal: str = ""
     back_m: Estimate | None = None
     tube_to_back_m: Estimate | None = None
     uvi_wanted: tuple[float, float] | None = None
     spots: tuple[Spot, ...] = ()
     shade: Shade | None = None
+    sun: SunPatch | None = None
     first: Movement | None = None
 
     @property

@@ -31,12 +31,15 @@ _NARROWEST_DEG, _WIDEST_DEG = 5.0, 160.0
 class SunPatch:
     """Shares [1]: of the platform, where UV, heat and light meet; of all, shade of all three.
 
-    ``uv_and_heat`` leaves the light out; without a heat lamp there is none of either.
+    ``uv_and_heat`` leaves the light out; without a heat lamp there is none of either. ``x_m`` and
+    ``y_m`` are from where to where [m] the places reach at which all three meet, None where none.
     """
 
     all_three: Estimate
     uv_and_heat: Estimate
     shade: Estimate
+    x_m: tuple[float, float] | None = None
+    y_m: tuple[float, float] | None = None
 
 
 def sun_patch(room: Room, met: Patches, lights: Sequence[HungLight] = ()) -> SunPatch:
@@ -93,11 +96,25 @@ def sun_patch(room: Room, met: Patches, lights: Sequence[HungLight] = ()) -> Sun
         return Estimate(min(found), found[1], max(found))
 
     wanted = room.low_uvi, room.high_uvi
+    met_here = (uvi >= wanted[0]) & (uvi <= wanted[1]) & warm & lit
+    on, old = met_here[place], room.platform
+    half_x, half_y = (
+        (b - a) / (2.0 * CELLS) for a, b in ((old.x0_m, old.x1_m), (old.y0_m, old.y1_m))
+    )
     return SunPatch(
         all_three=shares(place, warm & lit, *wanted),
         uv_and_heat=shares(place, warm, *wanted),
         shade=shares(everywhere, ~warm & dark, 0.0, SHADE_UVI),
+        x_m=_reach(ground.x_m[place][on], half_x),
+        y_m=_reach(ground.y_m[place][on], half_y),
     )
+
+
+def _reach(middles_m: NDArray[np.float64], half_m: float) -> tuple[float, float] | None:
+    """Return from where to where cells of this half width reach [m]; None without any."""
+    if not middles_m.size:
+        return None
+    return float(np.min(middles_m)) - half_m, float(np.max(middles_m)) + half_m
 
 
 def _warm(room: Room, ground: Ground) -> NDArray[np.bool_]:

@@ -3,7 +3,10 @@
 import pytest
 
 from bot.ask import ask
-from bot.preferences import Preferences
+from bot.drawing import Side
+from bot.preferences import Language, Preferences
+from bot.render.picture import draw
+from calc.setup.set_up import SetUp
 
 
 def test_a_plan_compares_the_ways_to_hang_its_lamps_as_arrange_does() -> None:
@@ -23,3 +26,40 @@ def test_the_better_side_of_a_mesh_is_planned_unless_one_was_told(place: str) ->
     box = "animal:egyptian uromastyx enclosure:120x60x60cm lid:full mesh room:21C"
     told = ask(f"plan {box}{place}", Preferences()).steps[1]
     assert ("inside" in told) == (place == " place:inside")
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+@pytest.mark.parametrize(
+    ("animal", "lid", "across"),
+    [("bearded dragon", "full mesh", False), ("australian water dragon", "solid", True)],
+)
+def test_the_way_that_is_picked_is_the_one_that_is_drawn(
+    animal: str, lid: str, across: bool, language: Language
+) -> None:
+    box = f"animal:{animal} enclosure:48x24x24in lid:{lid} room:70F"
+    reply = ask(f"arrange {box}", Preferences(language=language))
+    assert reply.picture is not None
+    drawing, made = reply.picture.drawing, reply.set_up
+    assert isinstance(drawing, Side)
+    assert isinstance(made, SetUp)
+    assert made.is_turned is across
+    assert drawing.end is not None
+    # Turned, the short side is seen first, and the long one below it.
+    assert (drawing.width_m < drawing.end.width_m) is across
+    assert draw(drawing)
+
+
+def test_the_strip_of_the_picture_is_where_all_three_meet() -> None:
+    reply = ask("plan animal:bearded dragon enclosure:48x24x24in lid:solid room:70F", Preferences())
+    assert reply.picture is not None
+    drawing, made = reply.picture.drawing, reply.set_up
+    assert isinstance(drawing, Side)
+    assert isinstance(made, SetUp)
+    assert made.sun is not None
+    assert drawing.sun is not None
+    assert drawing.end is not None
+    assert drawing.end.sun is not None
+    assert made.sun.x_m == (drawing.sun.x0, drawing.sun.x1)
+    assert made.sun.y_m == (drawing.end.sun.x0, drawing.end.sun.x1)
+    assert "UV, heat and light meet" in reply.picture.alt
+    assert "Gold" in drawing.note

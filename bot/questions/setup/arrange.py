@@ -12,6 +12,7 @@ from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.preferences import Context
 from bot.queries.plan import ArrangeQuery
 from bot.questions.heat.shared import HEAT_CARE
+from bot.questions.setup.arrange_picture import arrange_picture
 from bot.questions.setup.plan_asked import PlanAssumed
 from bot.questions.setup.plan_found import Found, NoPlan, plan_found
 from bot.questions.setup.plan_refused import NotPlanned, tell_not_planned
@@ -20,6 +21,8 @@ from bot.questions.shared import animal_name
 from bot.questions.uv.shared import UV_CARE
 from bot.questions.uv.tubes import NamedByTube, Tube, tube_told
 from bot.questions.uv.without_figures import tell_without
+from bot.reply import Picture
+from calc.setup.planned import arranged_set_up
 from calc.setup.set_up import LAMPS_APART_M, SetUp
 
 __all__ = ["ARRANGE", "Arrange", "arrange", "tell"]
@@ -30,7 +33,7 @@ _SOURCES = (*WAYS_SOURCES, "sun_patch_judgement", "uv_distance_rows", "plan_judg
 
 @dataclass(frozen=True, slots=True)
 class Arrange(NamedByTube):
-    """Every way, the one that is picked, and the set-up of the plan that they start from."""
+    """Every way to hang the lamps, the one that is picked, and the set-up that it makes."""
 
     animal: Name
     tube: Tube
@@ -60,7 +63,7 @@ def arrange(query: ArrangeQuery, context: Context) -> Facts:
         ways=found.ways,
         apart=metres(LAMPS_APART_M),
         assumed=what.assumed,
-        set_up=what.set_up(plan),
+        set_up=arranged_set_up(found.best, what.set_up(plan)),
         sources=(*what.wish.sources, *what.sources, *_SOURCES),
     )
 
@@ -113,6 +116,7 @@ def _arranged_told(facts: Arrange) -> Layered:
         ),
         guide=_GUIDE,
         sources=facts.sources,
+        picture=lambda teller: Picture.later(arrange_picture, facts.ways, facts.set_up, teller),
         set_up=facts.set_up,
     )
 

@@ -33,7 +33,6 @@ from bot.questions.uv.tubes import NamedByTube, Tube, Whose, tube_told
 from bot.saved.group import Own
 from calc.animals import Animal, Subject
 from calc.heat.enclosure import LampPlace
-from calc.setup.arrangement import room_of
 from calc.setup.light import Held, Obstacle
 from calc.setup.plan import Plan
 from calc.setup.set_up import SetUp, StandKind
@@ -98,12 +97,16 @@ class Planned(Wished, Through, NamedByTube):
     back: Length
     assumed: PlanAssumed
     in_range: Share
-    sun: SunTold | None
     ways: Ways
     level: LevelTold | None
     sure: bool
     set_up: SetUp
     sources: tuple[str, ...]
+
+    @property
+    def sun(self) -> SunTold | None:
+        """Return where UV, heat and light meet."""
+        return sun_told(self.set_up.sun)
 
     @property
     def patch(self) -> Share | None:
@@ -226,7 +229,6 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         assumed=what.assumed,
         in_range=share(places.met.in_range),
         level=level_told(what.level, found, request),
-        sun=sun_told(room_of(found, request), places.met),
         ways=made.ways,
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,
         set_up=what.set_up(found),

@@ -11,7 +11,7 @@ from bot.questions.setup.plan_asked import PlanAsked, asked
 from bot.questions.setup.plan_refused import NotPlanned, not_planned
 from bot.questions.setup.ways import Ways, ways_told
 from bot.questions.uv.without_figures import OtherLamp, ThroughPane, without_figures
-from calc.setup.arrangement import arranged, picked
+from calc.setup.arrangement import Arranged, arranged, picked
 from calc.setup.changes import Refusal, plan_setup
 from calc.setup.plan import Plan
 
@@ -29,6 +29,7 @@ class Found:
     plan: Plan
     what: PlanAsked
     ways: Ways
+    best: Arranged
 
 
 def plan_found(query: PlanQuery, context: Context) -> Found | NoPlan:
@@ -51,4 +52,4 @@ def plan_found(query: PlanQuery, context: Context) -> Found | NoPlan:
         found = best.plan
         ways = arranged(found, what.request)
         best = ways[0]
-    return Found(found, what, ways_told(ways, best))
+    return Found(found, what, ways_told(ways, best), best)

@@ -8,6 +8,7 @@ from bot.facts import Length, Say, Says, Temp, Uvi, degrees, metres, uvi
 from bot.layered import Teller
 from bot.questions.setup.plan_facts import Planned
 from bot.questions.setup.side import SideWords, side_views
+from bot.questions.setup.sun import sun_alt, sun_note
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 from calc.quantities import Quantity
@@ -51,7 +52,8 @@ def plan_picture(facts: Planned, teller: Teller) -> Picture:
         lid=teller.say(Say("side-screen")),
         stand=teller.say(say("place")),
         across=teller.say(say("picture-across")),
-        note=teller.say(say("picture-note")),
+        note=" ".join(map(teller.say, (say("picture-note"), *sun_note(facts.sun)))),
+        sun=teller.say(Say("sun-here")) if set_up.sun and set_up.sun.x_m else "",
         ends=ends,
         places=tuple(_places(facts, teller)),
     )
@@ -63,6 +65,7 @@ def plan_picture(facts: Planned, teller: Teller) -> Picture:
         say("picture-alt-stand"),
         say("picture-alt-away"),
         *((say("picture-alt-lamp"),) if facts.lit_by_lamp else ()),
+        *sun_alt(facts.sun),
         say("picture-alt-warm"),
         say("picture-alt-cool"),
     )

@@ -196,7 +196,7 @@ def section_of(query: SectionQuery, context: Context) -> Section:
         shade_uvi=uvi(SHADE_UVI),
         overlap=met.overlap,
         heat_in_range=None if met.heat_in_range is None else share(met.heat_in_range),
-        sun=sun_told(room, met),
+        sun=sun_told(lit.sun),
         view=_view(room),
         end_view=tuple(Say("section-end-at", at) for at in _end_view(room)),
         middle=metres(room.platform.middle_m[0]),

@@ -7,6 +7,7 @@ from bot.facts import Say, Says, metres
 from bot.layered import Teller
 from bot.questions.setup.section_facts import Section, SectionLong
 from bot.questions.setup.side import SideWords, side_views
+from bot.questions.setup.sun import sun_alt, sun_note
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 
@@ -27,7 +28,8 @@ def section_picture(facts: Section, teller: Teller) -> Picture:
         lid=tell(Say("side-screen")),
         stand=tell(say("picture-stand")),
         across=tell(say("picture-across")),
-        note=tell(say("picture-note")),
+        note=" ".join(map(tell, (say("picture-note"), *sun_note(facts.sun)))),
+        sun=tell(Say("sun-here")) if facts.set_up.sun and facts.set_up.sun.x_m else "",
         ends=(
             End(tell(Say("side-warm")), tell(say("picture-warm-is")), True),
             End(tell(Say("side-cool")), tell(say.by("shade-here", facts.shade)), False),
@@ -39,6 +41,7 @@ def section_picture(facts: Section, teller: Teller) -> Picture:
         say.by("head", facts.lit),
         say("most"),
         say.by("shade", facts.shade),
+        *sun_alt(facts.sun),
         say("alt-end"),
     )
     told = (*map(tell, alt), *_lines(facts, teller))

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Side
+from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Side, Strip
 from bot.questions.setup.drawn_animal import drawn_animal
 from calc.heat.enclosure import Lid
 from calc.setup.set_up import HeatLamp, SetUp, Stand, StandKind, ends_of
@@ -23,7 +23,8 @@ _SHELF, _LOW, _PILLAR = 0.04, 0.12, 1.5
 class SideWords:
     """What is written into the drawing; ``stand`` is the name of what the animal basks on.
 
-    ``across`` names the view from the warm end, ``tubes`` the tubes seen from there.
+    ``across`` names the view from the warm end, ``tubes`` the tubes seen from there; ``sun`` is
+    where UV, heat and light meet.
     """
 
     length: Callable[[float], str]
@@ -36,6 +37,7 @@ class SideWords:
     stand: str
     across: str
     note: str
+    sun: str = ""
     ends: tuple[End, ...] = ()
     places: tuple[Place, ...] = ()
 
@@ -63,6 +65,7 @@ def side_views(set_up: SetUp, words: SideWords) -> Side:
         tubes=(Bar(first, last, height, words.tube),),
         heat_lamp=_lamp(seen, words, lambda lamp: lamp.x_m),
         blocks=_blocks(stand, (stand.place.x0_m, stand.place.x1_m), box, words.stand),
+        sun=_sun(set_up, set_up.sun.x_m if set_up.sun else None),
         back=Place(x_m, back_z, ""),
         animal=figure,
         animal_m=long_m,
@@ -83,6 +86,8 @@ def _from_the_end(set_up: SetUp, words: SideWords) -> Side:
     x_m, y_m = stand.place.middle_m
     figure, long_m = drawn_animal(set_up.animal)
     before = tuple(lamp for lamp in set_up.lamps if set_up.is_before_a_tube(lamp))
+    # Where the strip has a name, the stand has its own in the view above.
+    name = "" if words.sun else words.stand
     return Side(
         title=words.across,
         subtitle="",
@@ -96,7 +101,8 @@ def _from_the_end(set_up: SetUp, words: SideWords) -> Side:
             for number, one in enumerate(set_up.tubes)
         ),
         heat_lamp=_lamp(before, words, lambda lamp: lamp.y_m),
-        blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, words.stand),
+        blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, name),
+        sun=_sun(set_up, set_up.sun.y_m if set_up.sun else None, words.sun),
         back=Place(y_m, back_z, ""),
         animal=figure,
         animal_m=long_m,
@@ -141,6 +147,11 @@ def _blocks(stand: Stand, span: tuple[float, float], box: Box, name: str) -> tup
     bottom = top - _SHELF * high if shelf else 0.0
     label = "" if shelf or top < _LOW * high else name
     return (Block(*span, bottom, top, label),)
+
+
+def _sun(set_up: SetUp, reach: tuple[float, float] | None, label: str = "") -> Strip | None:
+    """Return the strip of the stand where UV, heat and light meet."""
+    return None if reach is None else Strip(*reach, set_up.stands[0].place.top_m, label)
 
 
 def _top(stand: Stand, beside_m: float, words: SideWords) -> tuple[Dimension, ...]:

@@ -8,11 +8,9 @@ from dataclasses import dataclass
 
 from bot.facts import Say, Share, share
 from bot.layered import Row
-from calc.setup.room import Room
-from calc.setup.sun_patch import sun_patch
-from calc.uv.patches import Patches
+from calc.setup.sun_patch import SunPatch
 
-__all__ = ["SunTold", "sun_rows", "sun_told"]
+__all__ = ["SunTold", "sun_alt", "sun_note", "sun_rows", "sun_told"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,12 +21,9 @@ class SunTold:
     open_shade: Share
 
 
-def sun_told(room: Room, met: Patches) -> SunTold | None:
+def sun_told(found: SunPatch | None) -> SunTold | None:
     """Return where the three parts of the sun meet; None without a heat lamp."""
-    if room.heat is None:
-        return None
-    found = sun_patch(room, met)
-    return SunTold(share(found.all_three), share(found.shade))
+    return None if found is None else SunTold(share(found.all_three), share(found.shade))
 
 
 def sun_rows(facts: SunTold | None) -> Iterator[Row]:
@@ -36,3 +31,15 @@ def sun_rows(facts: SunTold | None) -> Iterator[Row]:
     if facts is not None:
         yield Row(Say("sun-label"), Say("sun-patch", facts))
         yield Row(Say("sun-label-shade"), Say("sun-shade", facts))
+
+
+def sun_note(facts: SunTold | None) -> Iterator[Say]:
+    """Yield what the strip on the platform means, where there is one."""
+    if facts is not None and facts.sun.best > 0.0:
+        yield Say("sun-note")
+
+
+def sun_alt(facts: SunTold | None) -> Iterator[Say]:
+    """Yield the same for who cannot see it."""
+    if facts is not None:
+        yield Say("sun-alt", facts)

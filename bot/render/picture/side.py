@@ -6,6 +6,7 @@ import numpy as np
 
 from bot.drawing import Block, Dimension, Place, Side
 from bot.render.picture.animals import animal_shapes
+from bot.render.picture.blocks import lines_within, named_stone
 from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import Ink
 from bot.render.picture.lettering import SIZE, leading, width, wrapped
@@ -13,7 +14,15 @@ from bot.render.picture.page import BIG, MARGIN, WIDE, Page
 from bot.render.picture.placing import Label
 from bot.render.picture.spread import spread
 from bot.render.picture.svg import circle, rect, stroke
-from bot.render.picture.things import beam, floor, lamp, stone, tube_across, tube_along, walls
+from bot.render.picture.things import (
+    beam,
+    floor,
+    lamp,
+    sun_strip,
+    tube_across,
+    tube_along,
+    walls,
+)
 from bot.render.picture.zones import Field, zone_shapes
 
 __all__ = ["draw_side"]
@@ -148,8 +157,11 @@ def _zones(page: Page, side: Side, box: _Box) -> Field | None:
 
 def _inside(page: Page, side: Side, box: _Box) -> None:
     for block in side.blocks:
-        page.draw(*stone(_block(block, box)))
-        page.thing(_block(block, box))
+        name = block.label or (side.sun.label if side.sun else "")
+        named_stone(page, name, _block(block, box))
+    if side.sun:
+        first, last = box.x(side.sun.x0), box.x(side.sun.x1)
+        page.draw(*sun_strip(first, last, box.y(side.sun.y)))
     if side.heat_lamp:
         x, y = box.x(side.heat_lamp.x), box.y(side.heat_lamp.y)
         foot = box.y(side.back.y) if side.back else box.rect.y1
@@ -242,16 +254,12 @@ def _measured(page: Page, dimension: Dimension, box: _Box, inside: Rect) -> None
 
 
 def _block_names(page: Page, side: Side, box: _Box, inside: Rect) -> None:
+    """Write beside a block the name that does not fit into it."""
     for block in side.blocks:
-        if not block.label:
-            continue
         where = _block(block, box)
-        label = Label(
-            (block.label,), ((where.x0 + where.x1) / 2.0, where.y1 - 6.0), SIZE, away=20.0
-        )
-        lines = label.wide + 8.0 <= where.x1 - where.x0 and where.y1 - where.y0 > 34.0
-        if not lines:
-            page.place([label], inside, Ink.AIR)
+        if block.label and not lines_within(block.label, where):
+            at = (where.x0 + where.x1) / 2.0, where.y1 - 6.0
+            page.place([Label((block.label,), at, SIZE, away=20.0)], inside, Ink.AIR)
 
 
 def _levels(page: Page, side: Side, field: Field, inside: Rect) -> None:

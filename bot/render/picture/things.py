@@ -4,7 +4,17 @@ from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import Ink
 from bot.render.picture.svg import Shape, circle, path, polygon, rect, stroke
 
-__all__ = ["beam", "floor", "lamp", "mesh", "stone", "tube_across", "tube_along", "walls"]
+__all__ = [
+    "beam",
+    "floor",
+    "lamp",
+    "mesh",
+    "stone",
+    "sun_strip",
+    "tube_across",
+    "tube_along",
+    "walls",
+]
 
 
 def walls(box: Rect, *, mesh_lid: bool) -> list[Shape]:
@@ -33,6 +43,13 @@ def floor(box: Rect) -> Shape:
     wide = box.x1 - box.x0
     d = f"M{box.x0 - 5:.1f} {box.y1:.1f}h{wide + 10:.1f}v10q0 6-6 6h-{wide - 2:.1f}q-6 0-6-6z"
     return path(d, fill=Ink.BASE, stroke=Ink.WALL, stroke_width=2.5)
+
+
+def sun_strip(x0: float, x1: float, top: float) -> list[Shape]:
+    """Return a strip along the top of a basking place where UV, heat and light meet."""
+    return [
+        rect(x0, top + 1.0, x1 - x0, 9.0, fill=Ink.SUN, stroke=Ink.STONE_LINE, stroke_width=2.0)
+    ]
 
 
 def stone(box: Rect) -> list[Shape]:

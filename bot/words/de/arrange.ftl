@@ -131,3 +131,13 @@ arrange-why-light = Das Licht eines weißen Strahlers geht dahin, wo seine Wärm
 ## Vorsicht
 arrange-care-heat = Lass etwa { LENGTH($apart) } zwischen Wärmelampe und Röhre, und einen Schutzkorb zwischen jeder Lampe und dem Tier.
 arrange-care-heat-short = Mit Schutzkorb, mit Abstand zur Röhre.
+
+## Das Bild
+arrange-long = { LENGTH($seen) }
+arrange-picture-note = Verstecke sind nicht im Bild.
+arrange-picture-shade = { $shade ->
+    [there] mit Schatten
+    [probably] wohl mit Schatten
+    [cannot_tell] Schatten unklar: mit Versteck
+   *[other] kaum Schatten: mit Versteck
+  }

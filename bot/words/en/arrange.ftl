@@ -1,4 +1,4 @@
-### Facts: Arrange, ArrangedWay, Ways
+### Facts: Arrange, ArrangeSeen, ArrangedWay, Ways
 ### Which way the lamps should hang.
 
 arrange-title = Which way the lamps should hang
@@ -132,3 +132,13 @@ arrange-why-light = The light of a white flood goes where its heat goes. So wher
 ## Care
 arrange-care-heat = Keep some { LENGTH($apart) } between heat lamp and tube, and a guard between each lamp and the animal.
 arrange-care-heat-short = Guard on, lamp and tube apart.
+
+## The picture
+arrange-long = { LENGTH($seen) }
+arrange-picture-note = Hides are not in the picture.
+arrange-picture-shade = { $shade ->
+    [there] with shade
+    [probably] probably with shade
+    [cannot_tell] shade not sure: add a hide
+   *[other] hardly shade: add a hide
+  }

@@ -49,3 +49,19 @@ def test_a_bar_over_the_other_end_leaves_the_place_less_lit_and_less_shade() -> 
     here, there = sun_patch(ROOM, MET, (bar(0.35),)), sun_patch(ROOM, MET, (bar(1.1),))
     assert here.all_three.best == pytest.approx(here.uv_and_heat.best)
     assert there.shade.best <= sun_patch(ROOM, MET).shade.best
+
+
+def test_the_patch_reaches_no_farther_than_the_heat_and_the_platform() -> None:
+    found = sun_patch(ROOM, MET)
+    assert found.x_m is not None
+    assert found.y_m is not None
+    for (first, last), (low, high), middle in (
+        (found.x_m, (PLACE.x0_m, PLACE.x1_m), HEAT.x_m),
+        (found.y_m, (PLACE.y0_m, PLACE.y1_m), HEAT.y_m),
+    ):
+        half_cell = (high - low) / 40.0
+        assert low <= first < last <= high
+        assert middle - HEAT.radius_m - half_cell <= first
+        assert last <= middle + HEAT.radius_m + half_cell
+    nothing = sun_patch(replace(ROOM, heat=HeatPatch(1.0, 0.3, 0.1)), MET)
+    assert nothing.x_m is nothing.y_m is None
