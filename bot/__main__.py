@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from pydantic import ValidationError
 
 from bot import __version__
+from bot.facts import Say
 from bot.language.quantities import Units
 from bot.operating.deploy import Kind, deployment
 from bot.operating.logs import start_logging
@@ -133,7 +134,10 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
         try:
             dialogue = Dialogue.unpacked(parsed.before) if parsed.before else START
         except ValueError:
-            print("--with takes the dialogue that ask --json printed.", file=sys.stderr)
+            from bot.saying.voice import voice
+
+            speak = voice(preferences.spoken, preferences.shown).text
+            print(speak(Say("console-with")), file=sys.stderr)
             return _REFUSED
         what, asked, dialogue = next_line(dialogue, line, preferences)
         preferences = dialogue.preferring(preferences)
@@ -161,10 +165,9 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
 
 def _keep_picture(reply: Reply, folder: Path) -> None:
     from bot.fronts.gallery import keep_picture
+    from bot.fronts.printing import around, kept_told
 
-    kept = keep_picture(reply, folder)
-    told = f"Picture: {kept}" if kept else "There is no picture of this answer."
-    print(told, file=sys.stderr)
+    print(around(reply, kept_told(keep_picture(reply, folder))), file=sys.stderr)
 
 
 def _console(parsed: argparse.Namespace, settings: Settings) -> int:

@@ -4,11 +4,12 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from pathlib import Path
 
 from bot.ask import ask
+from bot.commands import COMMANDS
 from bot.completion import complete_line
 from bot.dialogue import START, Next, after, known_told, next_line, told_as_meant, wishes_known
 from bot.facts import Say
 from bot.fronts.gallery import keep_picture
-from bot.fronts.printing import MORE, around, show
+from bot.fronts.printing import MORE, around, kept_told, show
 from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.queries.question import Question
@@ -18,11 +19,6 @@ from bot.saying.voice import voice
 
 __all__ = ["Answerer", "converse", "converse_on_terminal"]
 
-_GREETING = (
-    "Noonstone. Type a question, for example:\n"
-    "  distance tube:12% reflector:polished screen:none animal:bearded dragon\n"
-    "help lists what I can answer; leave with quit.\n"
-)
 Answerer = Callable[[str | Question, Preferences], Reply]
 _LEAVING = frozenset({"quit", "exit", "bye"})
 _ANEW = frozenset({"new", "neu"})
@@ -40,13 +36,13 @@ class _Last:
         """Return the answer to a line as it is meant here; a sentence where nothing is asked."""
         if line.lower() in _ANEW:
             self.reply, self._dialogue = None, START
-            return voice(preferences.spoken, Units.CM).text(Say("door-anew"))
+            return _said(Say("door-anew"), preferences)
         if wishes_known(line):
             speak = voice(preferences.speaking(line).spoken, Units.CM).text
             return "\n".join(map(speak, known_told(self._dialogue)))
         what, meant, self._dialogue = next_line(self._dialogue, line, preferences)
         if what is Next.THANKS:
-            return voice(preferences.speaking(line).spoken, Units.CM).text(Say("door-thanks"))
+            return _said(Say("door-thanks"), preferences.speaking(line))
         wishes = self._dialogue.preferring(preferences).speaking(line)
         self.reply = told_as_meant(what, answer(meant, wishes), wishes)
         self._dialogue = after(self._dialogue, self.reply)
@@ -64,6 +60,16 @@ class _Last:
             return self.reply, None
         named = (part.name for part in self.reply.parts if word in (part.name, part.label.lower()))
         return next(((self.reply, name) for name in named), None)
+
+
+def _greeting(preferences: Preferences) -> str:
+    opening, closing = Say("console-greeting"), Say("console-greeting-help")
+    example = f"  {COMMANDS[0].examples[0]}"
+    return "\n".join((_said(opening, preferences), example, _said(closing, preferences), ""))
+
+
+def _said(say: Say, preferences: Preferences) -> str:
+    return voice(preferences.spoken, Units.CM).text(say)
 
 
 def converse(
@@ -91,7 +97,7 @@ def converse(
             continue
         write(render_brief(answered, more=around(answered, MORE)) + "\n")
         if kept := out and keep_picture(answered, out):
-            write(f"Picture: {kept}\n\n")
+            write(f"{around(answered, kept_told(kept))}\n\n")
 
 
 def converse_on_terminal(
@@ -117,7 +123,7 @@ def converse_on_terminal(
     session: PromptSession[str] = PromptSession(
         history=FileHistory(str(history)), completer=LineCompleter(), complete_while_typing=False
     )
-    print(_GREETING)
+    print(_greeting(preferences))
 
     def typed() -> Iterable[str]:
         while True:
@@ -145,4 +151,4 @@ def converse_on_terminal(
             continue
         show(answered)
         if kept := out and keep_picture(answered, out):
-            print(f"Picture: {kept}")
+            print(around(answered, kept_told(kept)))

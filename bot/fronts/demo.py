@@ -9,60 +9,56 @@ from typing import Final
 
 from bot.ask import ask
 from bot.commands import ALL_COMMANDS
+from bot.facts import Say
 from bot.fronts.gallery import keep_picture
-from bot.fronts.listed import said
 from bot.fronts.local import LocalDesk
+from bot.fronts.printing import MORE_FULL, around
 from bot.menu import about_question
 from bot.preferences import Preferences
 from bot.render.text import render_brief, render_text
 from bot.reply import Reply
+from bot.saying.voice import voice
 
 __all__ = ["MORNING", "Scene", "play", "sample_session"]
-
-_THE_REST = (
-    "That was a morning. Where the rest is:\n"
-    "  python -m bot demo --all               every question with its examples\n"
-    '  python -m bot ask --full "night room:58F animal:corn snake"   all of one answer\n'
-    "  python -m bot console                  ask your own\n"
-)
 
 
 @dataclass(frozen=True, slots=True)
 class Scene:
-    """One moment of the scenario: who says what, and the question that is typed for it."""
+    """One moment of the scenario: who says what, and the question that is typed for it.
+
+    What is typed in the speaker's own words is a message too.
+    """
 
     speaker: str
-    words: str
-    line: str
+    words: Say
+    line: str | Say
 
 
 MORNING: Final = (
     Scene(
         "Odalys",
-        "I have a 12 % tube in a polished hood, hung inside, nothing in between. How high?",
+        Say("demo-distance"),
         "distance tube:12% reflector:polished screen:none animal:bearded dragon",
     ),
     Scene(
         "Odalys",
-        "Two hours in. The stone reads 98 and the far end 75. Is that all right?",
+        Say("demo-temps"),
         "temps basking:98F cool:75F lamp_on:3 hours animal:bearded dragon",
     ),
     Scene(
         "Odalys",
-        "It is 58 in here before sunrise. Do I have to heat all night?",
+        Say("demo-night"),
         "night room:58F enclosure:48x24x24in material:wood lid:solid animal:bearded dragon",
     ),
-    Scene(
-        "Ines",
-        "I do not know what to ask. I just tell you what I have.",
-        (
-            "check hi my beardie has a 12% in a shiny hood on top of the mesh, its 14 inches to "
-            "the log, basking 98, other side 75, what am i doing wrong"
-        ),
-    ),
-    Scene("Wren", "What is 14 and a half inches in centimetres?", "convert 14 1/2 in"),
+    Scene("Ines", Say("demo-check"), Say("demo-typed-check")),
+    Scene("Wren", Say("demo-convert"), "convert 14 1/2 in"),
 )
 """A newcomer's morning: where it hangs, whether it is right."""
+_THE_REST: Final = {
+    "python -m bot demo --all": Say("demo-rest-all"),
+    'python -m bot ask --full "night room:58F animal:corn snake"': Say("demo-rest-full"),
+    "python -m bot console": Say("demo-rest-console"),
+}
 
 
 def play(
@@ -76,25 +72,34 @@ def play(
     if out is not None:
         out.mkdir(parents=True, exist_ok=True)
     with TemporaryDirectory() as kept, closing(LocalDesk("", Path(kept))) as desk:
-        for number, (told, line) in enumerate(_examples() if every else _morning(), 1):
+        speak = voice(preferences.spoken, preferences.shown).text
+        played = _examples(speak) if every else _morning(speak)
+        for number, (told, line) in enumerate(played, 1):
             reply = desk.ask(line, preferences)
             write(f"{told}> {line}\n\n")
-            write(f"{render_brief(reply)}\n")
+            write(f"{render_brief(reply, more=around(reply, MORE_FULL))}\n")
             if out is not None:
                 _keep(reply, out, f"{number:02d}-{reply.command.replace(' ', '-')}")
     if not every:
-        write(_THE_REST)
+        write("\n".join((speak(Say("demo-rest")), *_rest(speak), "")))
 
 
-def _morning() -> Iterator[tuple[str, str]]:
+def _morning(speak: Callable[[Say], str]) -> Iterator[tuple[str, str]]:
     for scene in MORNING:
-        yield f"{scene.speaker}: {scene.words}\n", scene.line
+        line = speak(scene.line) if isinstance(scene.line, Say) else scene.line
+        yield f"{scene.speaker}: {speak(scene.words)}\n", line
 
 
-def _examples() -> Iterator[tuple[str, str]]:
+def _rest(speak: Callable[[Say], str]) -> Iterator[str]:
+    width = max(map(len, _THE_REST))
+    for command, about in _THE_REST.items():
+        yield f"  {command:<{width}}  {speak(about)}"
+
+
+def _examples(speak: Callable[[Say], str]) -> Iterator[tuple[str, str]]:
     """Yield what every question answers, with its examples: each works after those before it."""
     for command in ALL_COMMANDS:
-        told = f"{said(about_question(command.name))}:\n"
+        told = f"{speak(about_question(command.name))}:\n"
         yield from ((told, line) for line in command.examples)
 
 

@@ -1,15 +1,30 @@
 """An answer on a terminal, and what stands around it."""
 
+from dataclasses import dataclass
+from pathlib import Path
+
 from bot.facts import Say
 from bot.language.units import Units
 from bot.reply import PartName, Reply
 from bot.saying.voice import voice
 
-__all__ = ["MORE", "MORE_FULL", "around", "show"]
+__all__ = ["MORE", "MORE_FULL", "around", "kept_told", "show"]
 
 MORE = Say("door-more-word")
 MORE_FULL = Say("door-more-full")
 """What says that there is more, where the whole answer is an option of the command line."""
+
+
+@dataclass(frozen=True, slots=True)
+class KeptPicture:
+    """Where a picture was kept."""
+
+    file: str
+
+
+def kept_told(kept: Path | None) -> Say:
+    """Return where the picture of an answer was kept, or that there is none."""
+    return Say("console-picture", KeptPicture(str(kept))) if kept else Say("console-no-picture")
 
 
 def around(reply: Reply, say: Say) -> str:

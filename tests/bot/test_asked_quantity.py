@@ -23,7 +23,10 @@ def head(reply: Reply) -> str:
         ("how cold may the night be for a leopard gecko", "No heat at night above 68 °F"),
         ("how hot should the basking spot of a corn snake be", "A corn snake needs 85 to 90 °F"),
         ("what should the cool end be for a corn snake", "A corn snake needs 72 to 80 °F"),
-        ("how warm should the water be for a slider", "A slider turtle needs 73 to 82 °F (23 to 28 °C). That is for its water"),
+        (
+            "how warm should the water be for a slider",
+            "A slider turtle needs 73 to 82 °F (23 to 28 °C). That is for its water",
+        ),
         ("does my axolotl need uv", "No. An axolotl needs no UV."),
         ("when should i change my t8", "Keepers replace a T8"),
         ("does a ceramic heater give uv", "No. A ceramic heater gives heat alone"),

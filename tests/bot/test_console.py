@@ -98,10 +98,10 @@ def test_the_commands_are_told_as_data() -> None:
     entries = json.loads(run("commands", "--json").stdout)
     distance = next(entry for entry in entries if entry["name"] == "distance")
     assert {"name", "summary", "who", "options", "examples"} == set(distance)
-    section = next(entry for entry in entries if entry["name"] == "section")
-    reflector = next(o for o in section["options"] if o["name"] == "reflector")
-    assert reflector["required"] is True
-    assert reflector["choices"] == ["polished", "plain", "not sure"]
+    uvi = next(entry for entry in entries if entry["name"] == "uvi")
+    options = {option["name"]: option for option in uvi["options"]}
+    assert options["distance"]["required"] is True
+    assert options["reflector"]["choices"] == ["polished", "plain", "not sure"]
 
 
 def test_the_bot_without_a_token_says_what_is_missing() -> None:

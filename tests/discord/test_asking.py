@@ -8,6 +8,7 @@ import pytest
 from bot.ask import ask
 from bot.command import Command
 from bot.commands import COMMANDS
+from bot.fronts.discord.localised import described
 from bot.fronts.discord.menus import MENUS
 from bot.menu import menu_name
 from bot.preferences import LANGUAGES, Preferences
@@ -184,7 +185,7 @@ async def test_the_commands_keep_discords_limits_and_need_no_privilege(
         session = world.gateway.session()
     registered = world.platform.commands[None]
     assert command_breaches(registered) == []
-    menus = {menu.label for menu in MENUS}
+    menus = {described(menu.label) for menu in MENUS}
     shown = {menu_name(c.name).partition(" ")[0] for c in COMMANDS}
     assert {c["name"] for c in registered} == shown | menus
     assert all(c["contexts"] == [0, 1, 2] for c in registered)

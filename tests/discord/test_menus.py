@@ -5,6 +5,7 @@ import re
 import pytest
 
 from bot.dangers import hazard
+from bot.facts import Say
 from bot.fronts.discord.menus import MENUS, Menu
 from tests.bot.dangers.saying import english
 from tests.discord.answers import Answer, post_buttons, post_text
@@ -12,12 +13,12 @@ from tests.discord.cast import FERN, MOSS, between_friends
 from tests.discord.conftest import Maker
 from tests.discord.world import World
 
-LABEL = "Convert this"
+LABEL, SAID = "Answer this", Say("menu-message-ask")
 
 
 @pytest.fixture(autouse=True)
 def _menu(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("bot.fronts.discord.menus.MENUS", (Menu(LABEL, "convert"),))
+    monkeypatch.setattr("bot.fronts.discord.menus.MENUS", (Menu(SAID, "convert"),))
 
 
 async def replied(world: World, answer: Answer) -> Answer:
@@ -86,7 +87,7 @@ async def test_a_danger_in_a_message_is_said_first_to_the_helper_and_then_to_its
     monkeypatch.setattr("bot.fronts.discord.menus.MENUS", MENUS)
     asked = world.says(MOSS, told)
     async with world.running(bot()):
-        answer = await world.menu(MENUS[0].label, asked)
+        answer = await world.menu(LABEL, asked)
         pressed = await replied(world, answer)
     [public] = pressed.further
     assert answer.ephemeral
@@ -116,7 +117,7 @@ async def test_a_hostile_message_pings_nobody_in_the_reply(world: World, bot: Ma
 async def test_the_entry_is_registered_only_with_its_question(
     world: World, bot: Maker, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("bot.fronts.discord.menus.MENUS", (Menu(LABEL, "no-such-question"),))
+    monkeypatch.setattr("bot.fronts.discord.menus.MENUS", (Menu(SAID, "no-such-question"),))
     async with world.running(bot()):
         kinds = [command["type"] for command in world.platform.commands[None]]
     assert set(kinds) == {1}
@@ -134,7 +135,7 @@ async def test_a_question_and_a_set_up_are_both_heard_in_a_message(
 ) -> None:
     monkeypatch.setattr("bot.fronts.discord.menus.MENUS", MENUS)
     async with world.running(bot()):
-        answer = await world.menu("Answer this", world.says(MOSS, told))
+        answer = await world.menu(LABEL, world.says(MOSS, told))
     assert answer.ephemeral
     assert said in answer.text
     assert "Reply in the channel" in answer.buttons

@@ -10,6 +10,7 @@ from discord import app_commands
 from bot.command import Command
 from bot.commands import command_named
 from bot.facts import Say
+from bot.fronts.discord.localised import in_menu
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import guarded, tell
 from bot.fronts.discord.sharing import Target
@@ -21,11 +22,14 @@ __all__ = ["MENUS", "Menu", "message_menus"]
 class Menu:
     """An entry of the message menu; the message's words go where the command takes free words."""
 
-    label: str
+    label: Say
     command: str
 
 
-MENUS: Final = (Menu("Answer this", "ask"), Menu("Check this set-up", "check"))
+MENUS: Final = (
+    Menu(Say("menu-message-ask"), "ask"),
+    Menu(Say("menu-message-check"), "check"),
+)
 
 
 def message_menus() -> Iterator[app_commands.ContextMenu]:
@@ -36,7 +40,7 @@ def message_menus() -> Iterator[app_commands.ContextMenu]:
             yield _context_menu(menu.label, command)
 
 
-def _context_menu(label: str, command: Command) -> app_commands.ContextMenu:
+def _context_menu(label: Say, command: Command) -> app_commands.ContextMenu:
     async def callback(interaction: discord.Interaction[Any], message: discord.Message) -> None:
         async with guarded(interaction, f"reading a message for {command.name}"):
             words = message.content.strip()
@@ -49,4 +53,4 @@ def _context_menu(label: str, command: Command) -> app_commands.ContextMenu:
                 about=Target(message.author.id, message.id),
             )
 
-    return app_commands.ContextMenu(name=label, callback=callback)
+    return app_commands.ContextMenu(name=in_menu(label), callback=callback)

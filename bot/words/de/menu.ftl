@@ -8,3 +8,5 @@ menu-remind = Erinnerungen ans Messen, Tauschen oder Nachsehen
 menu-server = Für Moderatoren: die Einstellungen der Gruppe und ihre eigenen Zahlen
 menu-board = Für Moderatoren: angeheftete Aushänge, die aktuell bleiben
 menu-for = für wen die Antwort ist: sie steht im Kanal, und nur diese Person wird benachrichtigt
+menu-message-ask = Das beantworten
+menu-message-check = Diese Einrichtung prüfen

@@ -8,3 +8,5 @@ menu-remind = Reminders to read, replace or re-check
 menu-server = For moderators: the group's settings and its own figures
 menu-board = For moderators: pinned boards, kept up to date
 menu-for = a member to answer: posted in the channel, and only they are told
+menu-message-ask = Answer this
+menu-message-check = Check this set-up

@@ -21,6 +21,7 @@ ROOT = Path(__file__).parent.parent.parent.parent
 PLURALS = {"one", "other"}
 # The rooms that say messages.
 SAYING = (
+    "bot/__main__.py",
     "bot/questions",
     "bot/saying",
     "bot/said_first.py",
@@ -28,6 +29,7 @@ SAYING = (
     "bot/dialogue",
     "bot/problems.py",
     "bot/fronts/console.py",
+    "bot/fronts/demo.py",
     "bot/fronts/discord/boards.py",
     "bot/fronts/discord/buttons.py",
     "bot/fronts/discord/client.py",
