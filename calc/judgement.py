@@ -259,10 +259,8 @@ def _off_by(best: float, low: float, high: float, *, ratio: bool) -> float:
     if low <= best <= high:
         return 1.0 if ratio else 0.0
     if not ratio:
-        return low - best if best < low else best - high
-    if best < low:
-        return low / best if best > 0.0 else inf
-    return best / high if high > 0.0 else inf
+        return max(low - best, best - high)
+    return max(low / best if best > 0.0 else inf, best / high if high > 0.0 else inf)
 
 
 def _chance_below(value: Estimate, end: float, *, ratio: bool) -> float:

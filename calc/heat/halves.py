@@ -92,7 +92,7 @@ class Halves:
             to_cool = spot.value * first_w + Spot.MIDDLE.value * more_w
             return first_w + more_w - cool_w - self.loss_w(self.warm_rise_k(cool_rise_k, to_cool))
 
-        return rising_root(too_much, 0.0, 2.0 * cool_w) if too_much(0.0) < 0.0 else 0.0
+        return max(0.0, rising_root(too_much, -first_w, 2.0 * cool_w))
 
     def watts(self, cool_rise_k: float, spot: Spot) -> float:
         """Return the heat [W] that holds the cool half so far over the room."""

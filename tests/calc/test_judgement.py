@@ -156,6 +156,11 @@ def test_it_is_sure_from_nineteen_in_twenty_on_wherever_it_lies(order: tuple[int
     assert not _chances(*(just_not[i] for i in order)).is_sure
 
 
+def test_it_is_surely_below_from_nineteen_in_twenty_on() -> None:
+    assert _chances(0.95, 0.05, 0.0).is_surely_below
+    assert not _chances(0.94, 0.06, 0.0).is_surely_below
+
+
 def test_it_is_likely_above_where_that_is_likelier_than_not_or_a_danger() -> None:
     assert _chances(0.0, 0.49, 0.51).is_likely_above
     assert not _chances(0.0, 0.5, 0.5).is_likely_above
