@@ -8,12 +8,14 @@ from calc.animals import Animal, animals
 from calc.heat.enclosure import Enclosure, Lid
 from calc.judgement import Verdict
 from calc.quantities import Quantity
+from calc.setup.arrangement import Arranged, Arrangement, room_of
 from calc.setup.lit import lit_set_up, movement_of
 from calc.setup.mends import Mend, MendKind
 from calc.setup.plan import Plan, Request, plan_as_is
-from calc.setup.planned import planned_set_up
+from calc.setup.planned import arranged_set_up, planned_set_up
 from calc.setup.room import Room
 from calc.setup.set_up import Act, HeatLamp, Hide, Movement, SetUp, Sign, Stand, StandKind, Thing
+from calc.setup.sun_patch import sun_patch
 from calc.uncertainty import Estimate
 from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Fixture, Lamp
@@ -166,6 +168,37 @@ def test_the_heat_lamp_of_a_lit_room_hangs_level_with_its_tubes_and_beside_them(
     in_front = replace(ROOM, heat=replace(patch, y_m=0.5))
     assert lit_set_up(in_front, met, ()).lamps[0].y_m == 0.5
     assert lit_set_up(replace(ROOM, heat=None), met, ()).lamps == ()
+
+
+def test_where_uv_heat_and_light_meet_is_told_where_a_heat_lamp_hangs() -> None:
+    assert isinstance(FOUND, Plan)
+    met = ROOM.met(4)
+    assert lit_set_up(ROOM, met, ()).sun == sun_patch(ROOM, met)
+    assert lit_set_up(replace(ROOM, heat=None), met, ()).sun is None
+    assert planned().sun == sun_patch(room_of(FOUND, REQUEST), FOUND.places.met)
+    without = replace(FOUND, warmth=replace(FOUND.warmth, watts=None))
+    assert planned(found=without).sun is None
+
+
+@pytest.mark.parametrize("way", list(Arrangement))
+def test_a_plan_hung_another_way_keeps_its_animal_and_has_the_places_of_that_room(
+    way: Arrangement,
+) -> None:
+    plan = planned(in_water=True)
+    met = ROOM.met(4)
+    value = arranged_set_up(Arranged(way, ROOM, met), plan)
+    if way is Arrangement.SIDE_BY_SIDE:
+        assert value is plan
+        return
+    there = lit_set_up(ROOM, met, ())
+    assert (value.box, value.tubes, value.lamps) == (there.box, there.tubes, there.lamps)
+    assert (value.spots, value.shade, value.sun) == (there.spots, there.shade, there.sun)
+    assert value.stands == (Stand(StandKind.BRANCH, ROOM.platform),)
+    assert (value.lid, value.animal, value.in_water) == (Lid.SOLID, "bearded-dragon", True)
+    assert value.back_m == BACK
+    assert value.is_turned is (way is Arrangement.ACROSS)
+    assert not plan.is_turned
+    assert value.first is None
 
 
 def moved(kind: MendKind, after: Room) -> Movement:
