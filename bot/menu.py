@@ -31,6 +31,7 @@ _MENU: Final = {
     "uv section": "questions.setup.section",
     "uv dose": "questions.uv.dose",
     "uv card": "questions.uv.card",
+    "uv outdoors": "questions.uv.outdoors",
     "temps": "questions.heat.temps",
     "basking": "questions.heat.basking",
     "heat watts": "questions.heat.watts",

@@ -22,6 +22,7 @@ __all__ = [
     "MATERIALS",
     "MONTHS",
     "NEEDS",
+    "SUN_PLACES",
     "SURFACES",
     "THERMOMETERS",
     "YES_NO",
@@ -57,6 +58,11 @@ LIDS: Mapping[str, Collection[str]] = {
         "half",
     ),
     "full mesh": ("mesh", "screen", "all mesh", "wire", "screen top", "mesh top", "full", "open"),
+}
+SUN_PLACES: Mapping[str, Collection[str]] = {
+    "open": ("outside", "outdoors", "pen", "outdoor pen", "run", "mesh pen", "garden", "balcony"),
+    "window": ("behind glass", "glass", "window sill", "windowsill", "indoors", "through glass"),
+    "greenhouse": ("glasshouse", "cold frame", "plastic", "conservatory", "polytunnel", "frame"),
 }
 LEVELS: Mapping[str, Collection[str]] = {
     "minimum": ("bare minimum", "least", "basic", "cheap", "only what it needs"),

@@ -26,6 +26,7 @@ from bot.routes.of_light import (
     several_lamps,
     sides_in,
 )
+from bot.routes.of_sky import sky_hour, sky_latitude, sky_month, sky_place
 from bot.routes.quantity import asks_if_right, gives_asked, need_asked
 from bot.routes.rule import tells_anything
 from calc.heat.sources_of_heat import find_heat_source
@@ -196,6 +197,10 @@ _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "season": lambda a: "home" if a.says(_SEASON) else "",
     "screen": _screen,
     "screen_if_known": _screen_if_known,
+    "sky_hour": sky_hour,
+    "sky_latitude": sky_latitude,
+    "sky_month": sky_month,
+    "sky_place": sky_place,
     "some_screen": _some_screen,
     "swum_in": lambda a: a.water,
     "surface_shot_at": lambda a: a.surface,

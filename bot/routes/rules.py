@@ -6,6 +6,7 @@ are not forced into one; they may still offer several questions.
 
 from bot.language.hearing import FactName
 from bot.routes.asked import Asked
+from bot.routes.of_sky import OUTSIDE, sky_latitude, sky_month
 from bot.routes.quantity import asks_if_right
 from bot.routes.rule import (
     ARRANGED,
@@ -99,6 +100,15 @@ _RULES = (
         ),
         r"\bcheck\b|\bneed (?:at night|uv\w*)\b",
         lambda a: not tells_a_set_up(a) and not a.says(NO_PLAN),
+    ),
+    Rule(
+        "outdoors",
+        (
+            OUTSIDE,
+            r"\b(?:how (?:strong|much|long)|uv\w*|when|what time|hours?|ok\w*|safe|good|can)\b",
+        ),
+        r"\b(?:tubes?|bulbs?|lamps?|lights?|t5s?)\b",
+        lambda a: sky_latitude(a) is not None or sky_month(a) is not None,
     ),
     Rule(
         "hours",

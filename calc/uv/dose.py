@@ -14,6 +14,7 @@ from calc.uv.erythema import UVI_PER_W_M2
 from calc.validity import OutsideModelError
 
 __all__ = [
+    "MID_MONTH_DAYS",
     "OZONE_DU",
     "SUN_DOUBTS",
     "SafeTime",
@@ -45,7 +46,7 @@ ACTINIC_PER_ERYTHEMAL = 0.64
 
 _HOUR_S = 3600.0
 _WORKING_DAY_S = 8.0 * _HOUR_S
-_MID_MONTH_DAYS = (17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344)
+MID_MONTH_DAYS = (17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344)
 """The day of each month whose sun is the month's mean. Source: klein1977."""
 
 
@@ -189,7 +190,7 @@ def sun_day(latitude_deg: float, month: int, ozone_du: float = OZONE_DU) -> SunD
         raise OutsideModelError("latitude", latitude_deg, -90.0, 90.0, "degree")
     if not 1 <= month <= 12:
         raise OutsideModelError("month", month, 1, 12, "")
-    height, tilt = radians(latitude_deg), declination_rad(_MID_MONTH_DAYS[month - 1])
+    height, tilt = radians(latitude_deg), declination_rad(MID_MONTH_DAYS[month - 1])
     hours = np.linspace(-12.0, 12.0, 24 * 60 + 1)
     mu = sin(height) * sin(tilt) + cos(height) * cos(tilt) * np.cos(radians(15.0) * hours)
     uvi = clear_sky_uvi(np.clip(mu, -1.0, 1.0), ozone_du)

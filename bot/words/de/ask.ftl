@@ -46,6 +46,7 @@ ask-purpose-meter = Was deine UV-Messwerte sagen
 ask-purpose-needs = Was dein Tier braucht, UV und Wärme
 ask-purpose-next = Was dein nächster Schritt ist
 ask-purpose-night = Ob die Nacht zu kalt ist
+ask-purpose-outdoors = Was echte Sonne an deinem Ort gibt
 ask-purpose-plan = Ein ganzes Terrarium planen
 ask-purpose-surface = Wie heiß eine Fläche wirklich ist
 ask-purpose-temps = Was deine Temperaturen bedeuten

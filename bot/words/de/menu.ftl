@@ -1,6 +1,6 @@
 ### Worum es in jeder Gruppe des Menüs geht, höchstens 100 Zeichen.
 
-menu-uv = Mehr zu UV: bei einem Abstand, welche Röhre, deine Messung, eine Karte, ein Tag, eine Tabelle
+menu-uv = Mehr zu UV: bei einem Abstand, welche Röhre, deine Messung, Karte, ein Tag, Tabelle, echte Sonne
 menu-heat = Mehr zu Wärme und Licht: Watt, Luft, Flächen, Arten von Lampen, Helligkeit, Stunden
 menu-noonstone = Zu Bot und Einrichtung: was du fragen kannst, ein nächster Schritt, wie Lampen hängen, Umrechnen
 menu-mine = Deine Terrarien und Messungen, nur für dich gespeichert

@@ -117,6 +117,13 @@ option-plan-state = { option-distance-state }
 option-plan-level = wie weit du gehst: minimum, good (auch weißes Licht) oder better
 
 ## card
+option-outdoors-latitude = Breite deines Ortes: 40N, 27S
+option-outdoors-month = Monat: June
+option-outdoors-hour = Stunde nach der Sonne, etwa 9:00
+option-outdoors-place = open (Gehege), window (Fenster) oder greenhouse (Gewächshaus)
+option-outdoors-shade = Temperatur draußen im Schatten
+option-outdoors-animal = { option-distance-animal }
+option-outdoors-uvi = { option-distance-uvi }
 option-card-animal = { option-distance-animal }
 option-card-uvi = { option-distance-uvi }
 option-card-screens = was dazwischen sein kann, eins bis vier: none; 30%; 45%

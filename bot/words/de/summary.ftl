@@ -10,6 +10,7 @@ summary-dose = Ein Tag unter der UV-Lampe neben einem Tag Sonne, und wie lange M
 summary-arrange = Wie die Lampen hängen sollen: nebeneinander, in Reihe, längs, quer, eine oder zwei
 summary-plan = Ein ganzer Aufbau: was du kaufst, wohin es kommt, was du misst
 summary-card = Eine Tabelle der Abstände für übliche Röhren und Gitter, zum Anheften
+summary-outdoors = Was echte Sonne gibt, nach Breite, Monat und Stunde; Fenster, Gewächshaus, Schatten
 summary-needs = Was ein Tier braucht: UV, Sonnenplatz, kühle Seite, Nacht, Stunden, und wer das sagt
 summary-temps = Was deine Temperaturen sagen, und was du zuerst tust
 summary-basking = Vom Messwert zum richtigen Liegeplatz: Lampe bewegen, tauschen oder dimmen

@@ -47,6 +47,7 @@ ask-purpose-meter = What your UV meter readings say
 ask-purpose-needs = What your animal needs, UV and warmth
 ask-purpose-next = What the next step for your set-up is
 ask-purpose-night = Whether the night is too cold
+ask-purpose-outdoors = What real sun gives at your place
 ask-purpose-plan = Plan a whole set-up
 ask-purpose-surface = What a surface really is when a gun reads it
 ask-purpose-temps = What your temperatures mean

@@ -1,6 +1,6 @@
 ### What each group in the menu is about, at most 100 characters.
 
-menu-uv = More about UV: at a distance, which tube, your meter, a map, a day, a table
+menu-uv = More about UV: at a distance, which tube, your meter, a map, a day, a table, real sun
 menu-heat = More about heat and light: watts, air, surfaces, kinds of lamps, brightness, hours
 menu-noonstone = About this bot and your set-up: what to ask, a next step, how lamps hang, a conversion
 menu-mine = Your own enclosures and readings, kept for you alone

@@ -117,6 +117,13 @@ option-plan-state = { option-distance-state }
 option-plan-level = how far to go: minimum, good (a white light too) or better
 
 ## card
+option-outdoors-latitude = latitude of your place: 40N, 27S
+option-outdoors-month = month: June
+option-outdoors-hour = hour of the day by the sun, such as 9:00
+option-outdoors-place = open pen, window or greenhouse
+option-outdoors-shade = temperature in the shade out there
+option-outdoors-animal = { option-distance-animal }
+option-outdoors-uvi = { option-distance-uvi }
 option-card-animal = { option-distance-animal }
 option-card-uvi = { option-distance-uvi }
 option-card-screens = what may be between, one to four: none; 30%; 45%

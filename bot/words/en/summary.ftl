@@ -10,6 +10,7 @@ summary-dose = A day under the UV lamp beside a day of sun, and how long people 
 summary-arrange = Which way the lamps should hang: side by side, in a row, along, across, one or two
 summary-plan = A whole set-up from an empty box: what to buy, where it goes, what to measure
 summary-card = A table of distances for every usual tube and screen, to pin in the group
+summary-outdoors = What real sun gives by latitude, month and hour; windows, greenhouses, shade
 summary-needs = What an animal needs: UV, basking spot, cool end, night, hours, and who says so
 summary-temps = What your temperature readings say, and the one thing to do first
 summary-basking = From your reading to the right surface: move the lamp, change it or dim it
