@@ -7,6 +7,7 @@ import discord
 
 from bot.facts import Say
 from bot.fronts.discord.boards import BoardButton
+from bot.fronts.discord.carried import carried
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
 from bot.fronts.discord.labels import PageTitle, label
@@ -17,7 +18,7 @@ from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.reminders import DoneButton, SnoozeButton
 from bot.fronts.discord.seen import Row
-from bot.fronts.discord.sending import guarded, tell
+from bot.fronts.discord.sending import guarded
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
 from bot.fronts.discord.show import ShowButton
 from bot.fronts.discord.sure import DeleteButton, SureButton
@@ -61,13 +62,9 @@ class SwapButton(
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Answer again, in place where the presser may change the message."""
         async with guarded(interaction, "swapping the unit"):
-            packed = self.custom_id.split(":", 2)[2]
-            question = Question.unpacked(packed, interaction.message)
-            if question is None:
-                await tell(interaction, Say("front-ask-again"))
-                return
             client: Noonstone = interaction.client
-            await client.answer(interaction, question, first=self.units, in_place=True)
+            if question := await carried(interaction, self):
+                await client.answer(interaction, question, first=self.units, in_place=True)
 
 
 BUTTONS: Final = (
@@ -119,7 +116,8 @@ def rows_for(
         view.add_item(SwapButton.to(swap_to, question, language))
     fills = bool(reply.lacking) and not reply.dangers
     if own and EditButton.fits(question):
-        view.add_item(EditButton.of(question, language, fills=fills))
+        says = Say("button-fill") if fills else None
+        view.add_item(EditButton.of(question, language, says))
     if private and about is not None:
         view.add_item(ReplyButton(about, ready=reply.status == "ok", language=language))
     elif private and reply.status == "ok":

@@ -3,10 +3,9 @@
 A form is known by its custom id alone, so one opened before a restart is answered after it.
 """
 
-import re
 from collections.abc import Mapping
 from types import MappingProxyType
-from typing import TYPE_CHECKING, Any, Final, Self
+from typing import TYPE_CHECKING, Any, Final
 
 import discord
 from pydantic import ValidationError
@@ -14,8 +13,8 @@ from pydantic import ValidationError
 from bot.command import Command
 from bot.commands import command_named
 from bot.facts import Say
-from bot.fronts.discord.labels import cut, label
-from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.carried import QuestionButton, carried
+from bot.fronts.discord.labels import cut
 from bot.fronts.discord.localised import described
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of
@@ -42,38 +41,23 @@ _LONGEST_VALUE = 200
 _LONGEST_SENTENCE = 2000
 
 
-class EditButton(
-    Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=r"e:(?P<asked>.+)"
-):
+class EditButton(QuestionButton, template=r"e:(?P<asked>.+)"):
     """Opens the question as a form, filled in as it was asked."""
 
-    def __init__(self, custom_id: str, language: str = FIRST, *, fills: bool = False) -> None:
-        told = label(Say("button-fill" if fills else "button-change"), language)
-        super().__init__(discord.ui.Button(label=told, custom_id=custom_id, row=0))
+    says, prefix, in_row = Say("button-change"), "e:", 0
 
     @staticmethod
     def fits(question: Question) -> bool:
         """Say whether the question has anything to fill in."""
         return bool(_options(question)) and question.command not in ("guide", "help")
 
-    @classmethod
-    def of(cls, question: Question, language: str, *, fills: bool = False) -> Self:
-        """Return the button for a question; ``fills``: it still needs something."""
-        return cls(question.custom_id("e:"), language, fills=fills)
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls(match[0])
-
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Open the form."""
         async with guarded(interaction, "opening a form"):
-            packed = self.custom_id.split(":", 1)[1]
-            question = Question.unpacked(packed, interaction.message)
-            if question is None or not self.fits(question):
+            question = await carried(interaction, self)
+            if question is None:
+                return
+            if not self.fits(question):
                 await tell(interaction, Say("front-ask-again"))
                 return
             await open_form(interaction, question)

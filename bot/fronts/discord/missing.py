@@ -16,6 +16,7 @@ from bot import guide
 from bot.commands import command_named
 from bot.completion import values_of
 from bot.facts import Say
+from bot.fronts.discord.carried import carried
 from bot.fronts.discord.labels import cut, label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.localised import described
@@ -88,10 +89,8 @@ class FactSelect(
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Ask again, in place where the presser may change the message."""
         async with guarded(interaction, "picking what was missing"):
-            packed = self.custom_id.split(":", 2)[2]
-            question = Question.unpacked(packed, interaction.message)
+            question = await carried(interaction, self)
             if question is None:
-                await tell(interaction, Say("front-ask-again"))
                 return
             told = {**question.values, self.option: self.item.values[0]}
             client: Noonstone = interaction.client

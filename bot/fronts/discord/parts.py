@@ -11,6 +11,7 @@ import discord
 
 from bot.brief import held_back
 from bot.facts import Say
+from bot.fronts.discord.carried import carried
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
@@ -72,9 +73,10 @@ class PartButton(
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Show the answer with the part open, or without it."""
         async with guarded(interaction, "opening a part"):
-            packed = self.custom_id.split(":", 3)[3]
-            question = Question.unpacked(packed, interaction.message)
-            if question is None or self.part not in set(PartName):
+            question = await carried(interaction, self)
+            if question is None:
+                return
+            if self.part not in set(PartName):
                 await tell(interaction, Say("front-ask-again"))
                 return
             client: Noonstone = interaction.client

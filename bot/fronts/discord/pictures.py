@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any, Self
 import discord
 
 from bot.facts import Say
+from bot.fronts.discord.carried import carried
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.public import post_once
@@ -67,10 +68,8 @@ class PictureButton(
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Say that it is being drawn, draw it, send it."""
         async with guarded(interaction, "showing a picture"):
-            packed = self.custom_id.split(":", 3)[3]
-            question = Question.unpacked(packed, interaction.message)
+            question = await carried(interaction, self)
             if question is None:
-                await tell(interaction, Say("front-ask-again"))
                 return
             alone = in_direct_messages(interaction)
             shared = self.how == "share"

@@ -8,6 +8,7 @@ import discord
 from bot.command import Command
 from bot.commands import command_named
 from bot.facts import Say
+from bot.fronts.discord.carried import QuestionButton
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.question import Question
@@ -34,22 +35,10 @@ def asks_to_be_sure(command: Command, sure: object) -> bool:
     return sure != _YES and any(option.name == SURE for option in command.query.options())
 
 
-class DeleteButton(
-    Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=r"d:(?P<asked>.+)"
-):
+class DeleteButton(QuestionButton, template=r"d:(?P<asked>.+)"):
     """Deletes what was named, for whoever named it."""
 
-    def __init__(self, custom_id: str, language: str = FIRST) -> None:
-        told = label(Say("button-sure"), language)
-        red = discord.ButtonStyle.danger
-        super().__init__(discord.ui.Button(label=told, custom_id=custom_id, style=red))
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls(match[0])
+    says, prefix, style = Say("button-sure"), "d:", discord.ButtonStyle.danger
 
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Delete it."""
@@ -67,7 +56,7 @@ async def ask_to_confirm(interaction: discord.Interaction[Any], question: Questi
     """Ask whether something is to be deleted, with the question as it was asked and a button."""
     language = (await interaction.client.preferences_of(interaction)).spoken
     view = discord.ui.View(timeout=None)
-    view.add_item(DeleteButton(question.custom_id("d:"), language))
+    view.add_item(DeleteButton.of(question, language))
     words = f"{said_in(language, Say('front-delete'))}\n{escape(question.line())}"
     message = Message(words, rows=view.to_components())
     await send(interaction, message, private=not in_direct_messages(interaction))

@@ -32,6 +32,7 @@ SAYING = (
     "bot/fronts/demo.py",
     "bot/fronts/discord/boards.py",
     "bot/fronts/discord/buttons.py",
+    "bot/fronts/discord/carried.py",
     "bot/fronts/discord/client.py",
     "bot/fronts/discord/forms.py",
     "bot/fronts/discord/labels.py",
