@@ -10,7 +10,7 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
-from calc.animals import Animal, OwnLimits
+from calc.animal import Animal, OwnLimits
 from calc.sources import Kind, source
 
 __all__ = [

@@ -7,7 +7,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
-from calc.animals import ANY, Animal, animals
+from calc.animal import Animal
+from calc.animals import ANY, animals
 from calc.limit_figures import (
     GROUPS,
     JUDGEMENT,

@@ -11,7 +11,8 @@ from functools import lru_cache
 from itertools import pairwise
 from typing import NamedTuple
 
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 from calc.name_index import (
     Candidate,
     Entry,

@@ -1,6 +1,6 @@
 """Whether a target would pass a limit: nothing is aimed for where harm begins."""
 
-from calc.animals import Subject
+from calc.animal import Subject
 from calc.limit_figures import JUDGEMENT, Limit, Limits, rules
 
 __all__ = ["target_past"]

@@ -39,7 +39,7 @@ _ARROWS = {
         "bot.database.errors calc"
     ),
     "bot.queries": "bot.facts bot.language bot.queries bot.saved calc.animal calc.animals",
-    "bot.saved": "bot.saved bot.language calc.animals calc.quantities",
+    "bot.saved": "bot.saved bot.language calc.animal calc.animals calc.quantities",
     "bot.database": "bot.database bot.saved",
     "bot.guide": "bot.guide calc.sources",
     "bot.desk": "bot.saved bot.database",
@@ -120,7 +120,7 @@ _ARROWS = {
         "bot.serving bot.answering bot.asker bot.desk bot.drawing bot.saved bot.preferences "
         "bot.questions.saved bot.render.picture bot.reply bot.database"
     ),
-    "bot.fronts": "bot calc.sources calc.animals calc.name_index calc.setup.bodies",
+    "bot.fronts": "bot calc.sources calc.animal calc.animals calc.name_index calc.setup.bodies",
     "bot.fronts.pages": (
         "bot.fronts.pages bot.ask bot.brief bot.command bot.commands bot.dialogue bot.drawing "
         "bot.facts bot.guide bot.language bot.menu bot.picture bot.preferences bot.queries "

@@ -12,7 +12,7 @@ from bot.language.quantities import (
     read_temperature,
     single,
 )
-from calc.animals import Subject
+from calc.animal import Subject
 
 __all__ = ["of_option", "range_read", "uvi_limit_read", "value_read", "warmth_read"]
 

@@ -4,7 +4,7 @@ from typing import Annotated
 
 from bot.language.states import STATES, read_states
 from bot.queries.query import Option, reading
-from calc.animals import State
+from calc.animal import State
 
 __all__ = ["StateNames"]
 

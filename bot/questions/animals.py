@@ -12,17 +12,8 @@ from bot.language.states import states_told
 from bot.preferences import Context
 from bot.reply import Alarm
 from bot.saved.group import Own, OwnAnimal, OwnSubject
-from calc.animals import (
-    Animal,
-    OwnLimits,
-    Subject,
-    Target,
-    animal_name,
-    animals,
-    any_animal,
-    own_name,
-    own_slug,
-)
+from calc.animal import Animal, OwnLimits, Subject, Target
+from calc.animals import animal_name, animals, any_animal, own_name, own_slug
 from calc.limits import Limit, limits_of
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named

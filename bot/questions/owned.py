@@ -21,7 +21,7 @@ from bot.facts import (
     uvi,
 )
 from bot.saved.group import OwnAnimal, OwnLamp, OwnScreen, OwnTarget
-from calc.animals import Subject
+from calc.animal import Subject
 
 __all__ = [
     "By",

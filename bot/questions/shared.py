@@ -11,7 +11,8 @@ from bot.layered import Row, Teller
 from bot.preferences import Context
 from bot.questions.animals import GROUPS_OWN, animal_asked
 from bot.saved.group import Own
-from calc.animals import ANY, Animal, BodyKind, Subject, Target, animals, own_name
+from calc.animal import Animal, BodyKind, Subject, Target
+from calc.animals import ANY, animals, own_name
 from calc.limits import Limits, any_limits, limits_of
 from calc.sources import Kind as SourceKind
 from calc.sources import source

@@ -12,7 +12,8 @@ from bot.queries.query import Query
 from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import aimed
 from bot.questions.shared import animal_name
-from calc.animals import ANY, Animal, Particular, State, Subject
+from calc.animal import Animal, Particular, State, Subject
+from calc.animals import ANY
 from calc.states import changes_of
 
 __all__ = ["StateTold", "with_states"]

@@ -7,7 +7,8 @@ from bot.language.quantities import Units
 from bot.questions.animals import ANY_ANIMAL, animal_of
 from bot.questions.record import record_of
 from bot.saved.group import NOTHING_OWN, Own
-from calc.animals import Animal, Group, Target, animals
+from calc.animal import Animal, Group, Target
+from calc.animals import animals
 from calc.limits import Limit, Limits, limits_of
 from calc.naming import Known, named
 from calc.uv.lamp import Fixture, Lamp

@@ -13,7 +13,8 @@ from pydantic_core import PydanticCustomError
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
 from bot.saved.values import Kept, Name, ScientificName, Zone, name_key, name_of
-from calc.animals import Subject, animals, own_name, own_slug
+from calc.animal import Subject
+from calc.animals import animals, own_name, own_slug
 
 __all__ = [
     "LIMITS_IN_ORDER",
@@ -39,10 +40,8 @@ __all__ = [
     "url_of",
 ]
 
-MOST_LAMPS = 50
-MOST_SCREENS = 50
+MOST_LAMPS = MOST_SCREENS = MOST_ANIMALS = 50
 MOST_TARGETS = 200
-MOST_ANIMALS = 50
 MOST_CHANNELS = 500
 _LONGEST_URL = 200
 _LEAST_UVI = 0.1

@@ -2,7 +2,7 @@
 
 from math import inf
 
-from calc.animals import Target
+from calc.animal import Target
 from calc.judgement import Judged, judge_value
 from calc.limits import Limits
 from calc.quantities import Quantity

@@ -7,7 +7,7 @@ night. No words here: findings, doubts and steps are enums and figures.
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.mending import HeatChange, Surroundings, heat_changes
 from calc.heat.readings import (
     Doubtful,

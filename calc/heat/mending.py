@@ -6,7 +6,7 @@ The reading and the room tell how much heat the box holds; every change is then 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.box import (
     MODEL_DOUBT,
     MOST_RISE_K,

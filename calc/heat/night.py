@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from math import inf
 
-from calc.animals import Animal, Target
+from calc.animal import Animal, Target
 from calc.heat.box import HeatNeed, Spot, watts_to_hold
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.readings import finding_for

@@ -6,7 +6,7 @@ farther off is judged, and named; where both are off the same way the middle sta
 
 from enum import Enum, auto
 
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.readings import Finding, finding_for
 from calc.judgement import Verdict
 from calc.quantities import Quantity

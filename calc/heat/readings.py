@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from math import inf
 
-from calc.animals import Animal, Target
+from calc.animal import Animal, Target
 from calc.judgement import Judged, Move, judge_value, with_doubt
 from calc.limits import Met, limits_of, passed
 from calc.quantities import Quantity

@@ -2,7 +2,7 @@
 
 from enum import StrEnum
 
-from calc.animals import Animal, Group
+from calc.animal import Animal, Group
 from calc.setup.bodies import body_of
 from calc.setup.set_up import StandKind
 

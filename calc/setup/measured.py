@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.readings import PLACES, Finding, target_at
 from calc.heat.steps import Step
 from calc.judgement import with_doubt

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.first_wattage import LampShape
 from calc.judgement import Verdict

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from calc.animals import Animal, Target
+from calc.animal import Animal, Target
 from calc.quantities import Quantity
 from calc.setup.arrangement import Arranged, Arrangement, room_of
 from calc.setup.lit import lit_set_up

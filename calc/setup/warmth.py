@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.box import MOST_RISE_K, HeatNeed, Spot, air_held, watts_to_hold
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage

@@ -13,7 +13,8 @@ from bot.reply import Reply
 from bot.saying.said import said
 from bot.saying.voice import voice
 from bot.understood import Understood, understand
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 from calc.limits import Limit, limits_of
 from calc.validity import OutsideModelError
 

@@ -9,7 +9,8 @@ from bot.queries.question import Question
 from bot.questions.animals import ANY_ANIMAL
 from bot.reply import Reply
 from bot.routes.examples import examples_for
-from calc.animals import Animal, Group, animals
+from calc.animal import Animal, Group
+from calc.animals import animals
 
 # What lives in water alone is under no lamp: there is nothing to ask.
 NAMES = tuple(animal.name for animal in animals().values() if animal.uvi is not None)

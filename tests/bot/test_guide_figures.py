@@ -11,7 +11,8 @@ import pytest
 
 from bot import guide
 from bot.language.quantities import Units
-from calc.animals import Target, animals
+from calc.animal import Target
+from calc.animals import animals
 from calc.heat.basking import MOST_DIMMING
 from calc.heat.dimming import rerated_by_voltage
 from calc.heat.enclosure import Enclosure, Lid, Material

@@ -7,7 +7,8 @@ from bot.drawing import Sheet
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.queries.question import Question
-from calc.animals import Group, animals
+from calc.animal import Group
+from calc.animals import animals
 
 ANIMALS = sorted(animals())
 TARGETS = {

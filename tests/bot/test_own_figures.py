@@ -8,7 +8,7 @@ from bot.ask import ask
 from bot.preferences import Preferences
 from bot.reply import Reply
 from bot.saved.group import Own, OwnLamp, OwnScreen, OwnTarget
-from calc.animals import Subject
+from calc.animal import Subject
 from calc.uv.lamp import CLASS_CONSTANT_UVI_M
 
 MAY = date(2026, 5, 4)

@@ -6,7 +6,8 @@ from bot.ask import ask
 from bot.language.states import read_states, states_told
 from bot.preferences import Language, Preferences
 from bot.reply import Reply
-from calc.animals import Animal, Group, State, animals
+from calc.animal import Animal, Group, State
+from calc.animals import animals
 from calc.limits import LimitName, Met, limits_of, passed
 from calc.states import changes_of, in_states
 

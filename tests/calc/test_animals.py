@@ -4,7 +4,8 @@ from itertools import pairwise
 
 import pytest
 
-from calc.animals import Animal, Subject, Target, animals, common_names, zones
+from calc.animal import Animal, Subject, Target
+from calc.animals import animals, common_names, zones
 from calc.naming import find
 from calc.sources import Kind, bibliography
 

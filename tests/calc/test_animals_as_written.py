@@ -7,7 +7,8 @@ from typing import Any
 import pint
 import pytest
 
-from calc.animals import Subject, Target, animals, zones
+from calc.animal import Subject, Target
+from calc.animals import animals, zones
 
 FIELDS = {
     Subject.UVI: "uvi",

@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.animals import Animal, State, Target, animals
+from calc.animal import Animal, State, Target
+from calc.animals import animals
 from calc.limit_figures import rows, rules
 from calc.limits import (
     Due,

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.animals import OwnLimits, Target, any_animal, own_slug
+from calc.animal import OwnLimits, Target
+from calc.animals import any_animal, own_slug
 from calc.limits import any_limits, limits_of
 from calc.sources import source
 

@@ -16,7 +16,8 @@ from bot.questions.general.needs_facts import Need, Needs, OneNeed
 from bot.reply import Line, Reply
 from bot.saying.voice import Voice, voice
 from bot.understood import Understood, understand
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 
 __all__ = ["COLUMNS", "Sheet", "sheets"]
 

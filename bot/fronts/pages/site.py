@@ -27,7 +27,7 @@ from bot.render.html import render_html, render_markdown
 from bot.render.picture.inks import page_inks
 from bot.render.picture.lettering import font_files
 from bot.reply import Picture, Reply, SourceLine
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.sources import Kind, Source, bibliography
 
 __all__ = ["build", "render_site"]

@@ -12,7 +12,8 @@ from bot.facts import Length, Name, Say, Temp, degrees, metres
 from bot.guide import Sketch
 from bot.reply import Picture
 from bot.saying.voice import Voice
-from calc.animals import Target, animals
+from calc.animal import Target
+from calc.animals import animals
 
 __all__ = ["sketch"]
 

@@ -2,7 +2,7 @@
 
 from enum import Enum, auto
 
-from calc.animals import Animal, Target
+from calc.animal import Animal, Target
 
 __all__ = ["About", "Fits", "WantsUv", "about_told", "fits", "wants_uv"]
 

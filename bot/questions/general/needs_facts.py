@@ -20,7 +20,7 @@ from bot.questions.shared import (
     known_by,
     others_say,
 )
-from calc.animals import Animal, Awake, Group, Particular, Subject, Target
+from calc.animal import Animal, Awake, Group, Particular, Subject, Target
 from calc.limits import limits_of
 from calc.setup.bodies import body_of
 from calc.setup.lives import Life, lives_of

@@ -25,7 +25,7 @@ from bot.questions.heat.shared import (
 from bot.questions.heat.warmth import air_past, air_unknown
 from bot.questions.shared import animal_name, known_by, limits_for
 from bot.reply import Alarm
-from calc.animals import Subject, Target
+from calc.animal import Subject, Target
 from calc.heat.basking import check_power
 from calc.heat.box import MOST_RISE_K, Ends, HeatNeed, Spot, ends_held, watts_to_hold
 from calc.heat.enclosure import Enclosure, LampPlace, Lid

@@ -10,7 +10,7 @@ from bot.questions.heat.shared import aimed, has_best
 from bot.questions.scales import temperatures
 from bot.questions.shared import animal_name
 from bot.reply import Picture
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.readings import target_at
 from calc.judgement import Verdict
 from calc.setup.set_up import SetUp, Sign, Spot

@@ -16,7 +16,7 @@ from bot.questions.heat.hours_seasons import Seasons, seasons
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.shared import animal_name, known_by
 from bot.reply import Alarm, Picture
-from calc.animals import Animal, Subject, Target
+from calc.animal import Animal, Subject, Target
 from calc.judgement import Verdict, judge_reading
 from calc.limits import Met, limits_of
 from calc.quantities import Quantity

@@ -9,7 +9,7 @@ import numpy as np
 from bot.facts import Angle, Hours, Name, Say, angle, hours
 from bot.queries.day import Home, HoursQuery
 from bot.questions.shared import animal_name
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.daylight import DayKind, day_hours
 from calc.timer import LONGEST_H, SHORTEST_H, LightMonth, month_plan
 

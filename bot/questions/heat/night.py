@@ -23,7 +23,7 @@ from bot.questions.heat.shared import (
     read,
 )
 from bot.questions.shared import animal_name, known_by, others_say
-from calc.animals import Animal, Subject
+from calc.animal import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
 from calc.heat.wattages import Family, steps_sold

@@ -9,7 +9,7 @@ from bot.language.quantities import Measure
 from bot.questions.heat.shared import aimed, has_best
 from bot.questions.shared import known_by
 from bot.saved.group import Own
-from calc.animals import Animal, Subject, Target
+from calc.animal import Animal, Subject, Target
 from calc.heat.basking import MOST_DIMMING
 from calc.heat.mending import HeatChange
 from calc.heat.ranges import End, judged_end

@@ -7,7 +7,7 @@ from enum import Enum, auto
 from bot.facts import Say, Temp, degrees
 from bot.language.sizes import Size
 from bot.layered import Care, Weight
-from calc.animals import Target
+from calc.animal import Target
 from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.heat.first_wattage import LampShape
 from calc.uncertainty import Estimate

@@ -29,7 +29,7 @@ from bot.questions.shared import (
     bodies_told,
     others_say,
 )
-from calc.animals import Animal, Subject
+from calc.animal import Animal, Subject
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.readings import Doubtful, Instrument, Readings
 from calc.limits import Due, Met, limits_of, passed, soonest

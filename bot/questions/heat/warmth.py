@@ -13,7 +13,7 @@ from bot.questions.heat.shared import HEAT_CARE, aimed, has_best
 from bot.questions.shared import animal_name, known_by, limits_for, others_say
 from bot.refusal import RefusedError
 from bot.reply import Alarm
-from calc.animals import Animal, Subject, Target
+from calc.animal import Animal, Subject, Target
 
 __all__ = [
     "SurfaceAim",

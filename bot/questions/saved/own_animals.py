@@ -31,7 +31,7 @@ from bot.saved.group import (
     bounds_of,
     limit_bounds,
 )
-from calc.animals import Subject
+from calc.animal import Subject
 from calc.limits import Limit, limits_of
 
 __all__ = ["SERVER_ANIMAL", "animal", "tell_animal"]

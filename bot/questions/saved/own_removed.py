@@ -17,7 +17,8 @@ from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import animal_name, name_of
 from bot.saved.boards import Topic
 from bot.saved.group import Figure, Own, OwnAnimal, OwnTarget
-from calc.animals import Subject, own_slug
+from calc.animal import Subject
+from calc.animals import own_slug
 
 __all__ = ["SERVER_REMOVE", "remove", "tell_removed"]
 

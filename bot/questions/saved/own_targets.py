@@ -16,7 +16,8 @@ from bot.questions.saved.own_uv import KEPT_NEXT
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import animal_name
 from bot.saved.group import OwnSubject, OwnTarget, bounds_of
-from calc.animals import Animal, Subject, own_name
+from calc.animal import Animal, Subject
+from calc.animals import own_name
 
 __all__ = ["SERVER_TARGET", "SUBJECTS", "OutOfOrder", "in_order", "target", "tell_target"]
 

@@ -15,7 +15,8 @@ from bot.questions.heat.readings import reading_told
 from bot.questions.saved.reading import ReadOnce, last_said, read_once, read_said
 from bot.questions.uv.judged import judged_uvi_read
 from bot.saved.keeper import KEPT_AS, Enclosure, Reading
-from calc.animals import Animal, animal_name
+from calc.animal import Animal
+from calc.animals import animal_name
 from calc.heat.readings import finding_for
 from calc.judgement import Verdict
 from calc.limits import limits_of

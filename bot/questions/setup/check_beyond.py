@@ -8,7 +8,7 @@ from bot.facts import Bound, Hours, Length, Say, Temp, degrees, hours, metres
 from bot.language.hearing import FactName
 from bot.questions.setup.check_parts import Part, Piece, Todo, Urgency
 from bot.questions.setup.told import SetUpTold
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.night import night_plan
 from calc.heat.readings import Readings
 from calc.setup.set_up import Sign

@@ -21,7 +21,7 @@ from bot.questions.setup.check_light import hours_part, night_part
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency, find_out, sign
 from bot.questions.setup.told import SetUpTold
 from bot.saved.group import Own
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.mending import Surroundings
 from calc.heat.readings import Finding, Instrument, Readings, is_asked_for

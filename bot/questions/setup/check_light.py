@@ -10,7 +10,7 @@ from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency
 from bot.questions.setup.told import SetUpTold
 from bot.questions.shared import known_by
 from bot.saved.group import Own
-from calc.animals import Animal, Subject
+from calc.animal import Animal, Subject
 from calc.heat.judge import Step
 from calc.heat.night import NightDecision, night_plan
 from calc.judgement import Move, judge_reading

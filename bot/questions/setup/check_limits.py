@@ -7,7 +7,7 @@ from bot.dangers.past_limits import alarms_past
 from bot.language.hearing import FactName
 from bot.questions.setup.told import SetUpTold
 from bot.reply import Alarm
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.limits import Met, limits_of
 
 __all__ = ["lamp_alarms", "limit_alarms"]

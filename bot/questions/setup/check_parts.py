@@ -6,7 +6,7 @@ from enum import Enum, IntEnum, auto
 
 from bot.facts import Figure, Say
 from bot.reply import Alarm
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.readings import PLACES, target_at
 from calc.judgement import Judged
 from calc.quantities import Quantity

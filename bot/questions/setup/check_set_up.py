@@ -6,7 +6,7 @@ from bot.language.hearing import FactName
 from bot.language.hearing.facts import Lid as ToldLid
 from bot.questions.setup.check_parts import Part, Todo
 from bot.questions.setup.told import SetUpTold
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.enclosure import Lid
 from calc.setup.set_up import SetUp
 from calc.uncertainty import Estimate

@@ -9,7 +9,7 @@ from bot.questions.setup.check_cases import every_way, length_said
 from bot.questions.setup.check_lamps import heat_lamp_told
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency
 from bot.questions.setup.told import SetUpTold
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.setup.arrangement import in_a_row, told_room
 from calc.setup.bodies import body_of
 from calc.setup.room import Room

@@ -4,7 +4,7 @@ from bot.facts import Say
 from bot.language.hearing import FactName
 from bot.questions.setup.check_parts import Part, Piece, Todo, Urgency
 from bot.questions.setup.told import SetUpTold
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.setup.set_up import Sign
 
 __all__ = ["unlit_part"]

@@ -12,7 +12,7 @@ from bot.questions.setup.check_parts import Missing
 from bot.questions.setup.told import Said, SetUpTold
 from bot.questions.shared import known_by
 from bot.saved.group import Own
-from calc.animals import Animal, Subject
+from calc.animal import Animal, Subject
 from calc.judgement import Verdict
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 

@@ -12,7 +12,8 @@ from bot.preferences import Context
 from bot.questions.animals import AnimalNotNamedError, WithoutFiguresError, animal_asked
 from bot.questions.setup.told import SetUpTold
 from bot.questions.shared import animal_name
-from calc.animals import ANY, Animal, any_animal
+from calc.animal import Animal
+from calc.animals import ANY, any_animal
 from calc.naming import Known, Several, named
 
 __all__ = ["Named", "Whom", "whom_asked"]

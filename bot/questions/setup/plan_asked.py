@@ -14,7 +14,7 @@ from bot.questions.shared import animal_name
 from bot.questions.uv.lamp_asked import fixture_of, own_lamp, screen_asked, wanted_asked
 from bot.questions.uv.shared import Wish, wish_told
 from bot.refusal import RefusedError
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.enclosure import LampPlace, Lid
 from calc.setup.along import DARK_ENDS_M
 from calc.setup.bodies import body_of

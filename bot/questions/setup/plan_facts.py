@@ -31,7 +31,7 @@ from bot.questions.shared import animal_name, known_by
 from bot.questions.uv.shared import Between, Through, Wish, Wished, between_told
 from bot.questions.uv.tubes import NamedByTube, Tube, Whose, tube_told
 from bot.saved.group import Own
-from calc.animals import Animal, Subject
+from calc.animal import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.setup.light import Held, Obstacle
 from calc.setup.plan import Plan

@@ -8,7 +8,7 @@ from bot.questions.heat.shared import aimed
 from bot.questions.setup.plan_asked import PlanAsked
 from bot.questions.shared import known_by
 from bot.saved.group import Own
-from calc.animals import Animal, Subject
+from calc.animal import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.heat.first_wattage import LampShape
 from calc.heat.night import NightDecision

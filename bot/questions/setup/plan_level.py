@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from bot.facts import Lumens, Say, Says, lumens
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.light.bands import bands_of, life_of
 from calc.setup.plan import Plan, Request
 from calc.shape.flat import bar_per_flux

@@ -14,7 +14,7 @@ from bot.questions.setup.sun import sun_rows
 from bot.questions.uv.shared import UV_CARE, wish_rows
 from bot.questions.uv.tubes import Whose
 from bot.reply import Picture
-from calc.animals import Subject
+from calc.animal import Subject
 from calc.setup.arrangement import Arrangement
 
 __all__ = ["tell_planned"]

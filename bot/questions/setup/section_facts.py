@@ -34,7 +34,7 @@ from bot.questions.uv.shared import (
 )
 from bot.questions.uv.tubes import Assumed, NamedByTube, Tube, length_sources, tube_told
 from bot.reply import Alarm
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.judgement import Verdict
 from calc.setup.bodies import body_of
 from calc.setup.lit import lit_set_up

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bot.facts import Bound, Length, Say, Uvi, metres, uvi
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.setup.lives import Life, lives_of
 from calc.setup.room import Room
 from calc.uv.placement import place

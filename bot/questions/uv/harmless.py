@@ -9,7 +9,7 @@ from bot.questions.animals import WithoutFiguresError, animal_asked
 from bot.questions.past_limit import PastLimitError
 from bot.questions.shared import animal_name, limits_for
 from bot.reply import Alarm
-from calc.animals import Animal
+from calc.animal import Animal
 
 __all__ = ["check_it_cannot_harm"]
 

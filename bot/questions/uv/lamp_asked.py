@@ -26,7 +26,7 @@ from bot.questions.uv.harmless import check_it_cannot_harm
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.unlit import under_no_lamp
 from bot.saved.group import OwnLamp
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.limits import Met, any_limits
 from calc.uncertainty import Doubt, Estimate
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant, of_length

@@ -11,7 +11,7 @@ from bot.preferences import Context
 from bot.questions.animals import GROUPS_OWN
 from bot.questions.shared import animal_name, known_by, others_say
 from bot.questions.uv.lamp_asked import Wanted
-from calc.animals import Subject
+from calc.animal import Subject
 from calc.states import gets_less_uv
 from calc.uncertainty import Estimate
 from calc.unknowns import Whole, combine

@@ -6,7 +6,7 @@ from bot.facts import Name, Say, Says
 from bot.layered import Brief, Layered
 from bot.questions.shared import animal_name
 from bot.refusal import RefusedError
-from calc.animals import Animal
+from calc.animal import Animal
 
 __all__ = ["never_too_weak", "under_no_lamp"]
 

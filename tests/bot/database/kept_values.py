@@ -22,7 +22,8 @@ from bot.saved.keeper import Enclosure, KeeperExport, KeeperSettings, KeptScreen
 from bot.saved.keeper import Setup as KeptSetup
 from bot.saved.reminders import MOST_DAYS, About, ReminderExport
 from bot.saved.values import name_key
-from calc.animals import Subject, animals
+from calc.animal import Subject
+from calc.animals import animals
 from calc.quantities import Quantity
 
 __all__ = ["keeper_exports", "server_exports"]

@@ -36,7 +36,8 @@ from bot.saved.keeper import (
 )
 from bot.saved.reminders import MOST_DAYS, MOST_REMINDERS, About, ReminderExport
 from bot.saved.values import LONGEST_NAME
-from calc.animals import Subject, animals
+from calc.animal import Subject
+from calc.animals import animals
 from calc.quantities import Quantity
 
 __all__ = ["FULL_KEEPER", "FULL_SERVER", "LARGE", "counted_statements"]

@@ -23,7 +23,7 @@ from bot.saved.group import (
     ServerSettings,
     Shown,
 )
-from calc.animals import Subject
+from calc.animal import Subject
 
 GARDEN, BURROW = 5_000_000_000_000_000_001, 5_000_000_000_000_000_002
 MAY = date(2026, 5, 4)

@@ -17,7 +17,7 @@ from bot.saved.group import (
     OwnTarget,
     Shown,
 )
-from calc.animals import Subject
+from calc.animal import Subject
 
 KEEPER, GARDEN, BURROW = 4_000_000_000_000_001, 5_000_000_000_000_001, 5_000_000_000_000_002
 MAY = date(2026, 5, 4)

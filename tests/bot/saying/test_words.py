@@ -13,7 +13,8 @@ from bot.questions.animals import wanted_of
 from bot.questions.shared import others_say
 from bot.saying.voice import voice
 from bot.saying.words import SHARED, words
-from calc.animals import Group, Particular, Subject, animals
+from calc.animal import Group, Particular, Subject
+from calc.animals import animals
 from calc.heat.sources_of_heat import heat_sources
 from tests.bot.saying import lint, samples
 

@@ -4,7 +4,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 from calc.heat.box import air_held, watts_to_hold
 from calc.heat.enclosure import Enclosure, Lid, Material, level_opening_flow, stack_flow
 from calc.heat.night import NightDecision, emitter_for, night_plan

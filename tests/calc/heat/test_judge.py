@@ -4,7 +4,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 from calc.heat.judge import Judgement, Step, judge
 from calc.heat.readings import Doubtful, Finding, Instrument, Readings
 from calc.judgement import Verdict

@@ -4,7 +4,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 from calc.heat.box import Spot, likely_cool_end, watts_to_hold
 from calc.heat.enclosure import Enclosure, Lid, Material
 from calc.heat.judge import judge

@@ -2,7 +2,8 @@
 
 import pytest
 
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 from calc.heat.ranges import End, judged_end
 from calc.heat.readings import finding_for
 from calc.quantities import Quantity

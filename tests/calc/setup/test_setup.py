@@ -5,7 +5,8 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.judgement import Verdict
 from calc.setup.along import MOST_COVERED, along, tube_in
@@ -304,8 +305,7 @@ def test_the_kind_of_heat_goes_by_the_animal_and_the_room(
 
 def test_a_cold_night_is_given_an_emitter_and_an_unknown_one_no_decision() -> None:
     cold = plan_warmth(animals()["royal-python"], BOX, 0.1, 21.0, 15.0)
-    assert cold.night is not None
-    assert cold.emitter is not None
+    assert None not in (cold.night, cold.emitter)
     unknown = plan_warmth(animals()["royal-python"], BOX, 0.1, 21.0)
     assert (unknown.night, unknown.emitter) == (None, None)
 

@@ -2,7 +2,8 @@
 
 import pytest
 
-from calc.animals import Target, animals
+from calc.animal import Target
+from calc.animals import animals
 from calc.heat.box import Spot, watts_to_hold
 from calc.heat.enclosure import Enclosure, Lid, Material
 from calc.heat.held import judge_held

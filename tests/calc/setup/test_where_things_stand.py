@@ -4,7 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from calc.animals import Animal, animals
+from calc.animal import Animal
+from calc.animals import animals
 from calc.heat.enclosure import Enclosure, Lid
 from calc.judgement import Verdict
 from calc.quantities import Quantity
