@@ -15,7 +15,7 @@ from bot.questions.shared import animal_name
 from bot.questions.uv.lamp_asked import wanted_asked
 from bot.questions.uv.shared import Wish, wish_told
 from bot.reply import Alarm
-from calc.animals import Animal
+from calc.animal import Animal
 from calc.heat.readings import finding_for
 from calc.judgement import Judged
 from calc.quantities import Quantity
