@@ -38,7 +38,8 @@ _UNDER_IT = re.compile(
 # "I raised the tube 3 inches", "moved the log up 5 inches", "2 in closer" tell a change, no place.
 _MOVED_BY = re.compile(
     r"\b(?:moved?|raised?|lowered?|lifted|lift|dropped|drop|shifted|shift|put|brought)"
-    r"(?: (?!to\b|at\b|from\b|is\b|now\b|about\b)[a-z']+){0,4}(?: by)?(?: (?:about|another|like))? *\Z"
+    r"(?: (?!to\b|at\b|from\b|is\b|now\b|about\b)[a-z']+){0,4}(?: by)?"
+    r"(?: (?:about|another|like))? *\Z"
 )
 _BY_SO_MUCH = re.compile(
     r" (?:higher|lower|closer|nearer|further|farther)\b(?! (?:than|from|to)\b)"
