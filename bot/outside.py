@@ -23,6 +23,8 @@ _BOTH = {
 _FROM = {"degC": "degC", "K": "delta_degC", "m": "m"}
 # Less than this of a step is a slip of the conversion and no reason to go to the next one.
 _SLIP = 1e-6
+# Finer than this nobody knows a light.
+_STEPS = {"lx": 100.0, "lm": 10.0}
 _DECIMALS = 3
 
 
@@ -163,7 +165,8 @@ def _shown(value: float, unit: str, units: Units, *, is_up: bool) -> Say:
     if not isfinite(value):
         return Say("refused-no-number")
     if systems is None:
-        return Say("refused-figure", Outlying(_stepped(value, 0.01, is_up=is_up), unit, None, ""))
+        step = _STEPS.get(unit, 0.01)
+        return Say("refused-figure", Outlying(_stepped(value, step, is_up=is_up), unit, None, ""))
     other = Units.CM if units is Units.IN else Units.IN
     (first, sign), (second, other_sign) = (
         (_stepped(convert(value, _FROM[unit], to), step, is_up=is_up), sign)

@@ -42,7 +42,8 @@ _OTHER = (
 )
 _ON_TOPIC = (
     r"\b(?:uv\w*|tubes?|lamps?|bulbs?|lights?|lighting|heat\w*|temp\w*|bask\w*|warm\w*|cold\w*"
-    r"|cool\w*|hot\w*|watt\w*|mesh|reflectors?|thermo\w*|nights?|timer|degrees|t5|t8)\b"
+    r"|cool\w*|hot\w*|watt\w*|mesh|reflectors?|thermo\w*|nights?|timer|degrees|t5|t8"
+    r"|leds?|lux|lumens?|bright\w*|dim)\b"
 )
 
 

@@ -23,6 +23,7 @@ from bot.routes.of_light import (
     lumens_in,
     lux_by,
     lux_in,
+    set_up_in,
     several_lamps,
     sides_in,
 )
@@ -164,6 +165,7 @@ def _fading(asked: Asked) -> UvLamp | None:
 
 _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "all_told": lambda a: a.said if tells_anything(a) else "",
+    "all_told_after": lambda a: set_up_in(a) if tells_anything(a) else "",
     "along": _along,
     "amount": lambda a: a.amount,
     "animal": lambda a: a.told.animal,

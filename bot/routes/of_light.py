@@ -13,6 +13,7 @@ __all__ = [
     "lumens_in",
     "lux_by",
     "lux_in",
+    "set_up_in",
     "several_lamps",
     "sides_in",
 ]
@@ -23,6 +24,15 @@ _AWAY = re.compile(
     r" (?:away|up|high|above|over|from)\b"
 )
 _LUX = re.compile(r"\b(\d{1,3}[.,]?\d{3}|\d{1,5}) ?(lx|lux|fc|foot[- ]?candles?)\b")
+_BY_METER = re.compile(
+    r"\b(?:lux|light) ?meter (?:\w+ ){0,3}?(\d{1,3}[.,]?\d{3}|\d{2,5})\b"
+    r"(?! ?(?:in|cm|ft|w|f|c|%)\b)"
+)
+_ASKED_BEFORE = re.compile(
+    r"^[^:?.\n]*\b(?:next|upgrade|improve|better|als n(?:ä|ae)chstes|verbessern)\b[^:?.\n]*"
+    r"[:?.]\s*(?=\S)",
+    re.I,
+)
 _LIGHT_LAMPS = {
     "LED lamp": "led bar",
     "halogen flood": "halogen flood",
@@ -71,6 +81,11 @@ def light_away(asked: Asked) -> str:
     return found[0] if len(found) == 1 else ""
 
 
+def set_up_in(asked: Asked) -> str:
+    """Return the set-up behind what is asked about it: what next: beardie, 12% tube."""
+    return _ASKED_BEFORE.sub("", asked.said, count=1)
+
+
 def lumens_in(asked: Asked) -> str:
     """Return the lumens that are told of one lamp."""
     found = _LUMENS.search(asked.words)
@@ -78,9 +93,11 @@ def lumens_in(asked: Asked) -> str:
 
 
 def lux_in(asked: Asked) -> str:
-    """Return what a meter of lux showed."""
-    found = _LUX.search(asked.words)
-    return found[0] if found else ""
+    """Return what a meter of lux showed; its name may stand in place of the unit."""
+    if found := _LUX.search(asked.words):
+        return found[0]
+    found = _BY_METER.search(asked.words)
+    return f"{found[1]} lux" if found else ""
 
 
 def lux_by(asked: Asked) -> str:

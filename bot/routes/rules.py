@@ -128,6 +128,12 @@ _RULES = (
     ),
     Rule("bright", (BRIGHTNESS,), r"\buvi\b|\bnight\b", lambda a: not a.warmth and not a.readings),
     Rule(
+        "bright",
+        (r"\bleds?\b", r"\b(?:enough|too (?:strong|weak|much|little))\b"),
+        r"\buv\w*|\b(?:heat|warm\w*|bask\w*|night)\b",
+        lambda a: not a.warmth and not a.readings,
+    ),
+    Rule(
         "air",
         (
             r"\bwatt\w*\b|\b\d+ ?w\b|\b(?:heat|warm|bulb|lamp)\b",

@@ -34,7 +34,7 @@ class LightKind:
     """One kind of lamp: lumens a watt [lm/W], usual beam [degree], light for plants [lx m² s/umol].
 
     ``lm_per_w`` is None where nobody has measured it; ``out`` is the share of the lumens that
-    leaves a reflector [1].
+    leaves a reflector [1]. ``warms``: what is near to it burns.
     """
 
     slug: str
@@ -44,6 +44,7 @@ class LightKind:
     out: float
     lx_per_umol: Estimate
     uv: LampUv
+    warms: bool
     source: str
 
 
@@ -60,6 +61,7 @@ def light_kinds() -> dict[str, LightKind]:
             out=row.get("out", 1.0),
             lx_per_umol=Estimate(*row["lx_per_umol"]),
             uv=LampUv(row["uv"]),
+            warms=row.get("warms", False),
             source=row["source"],
         )
         for slug, row in tomllib.loads(text).items()

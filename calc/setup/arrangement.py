@@ -30,6 +30,7 @@ _WIDE = 1.5
 _SHADED = (Shade.THERE, Shade.PROBABLY)
 # Finer differences of shares are within their doubt.
 _ALIKE = 0.1
+_FAR_BETTER = 2.0
 
 
 class Arrangement(Enum):
@@ -167,13 +168,18 @@ def arranged(found: Plan, request: Request) -> tuple[Arranged, ...]:
 def picked(ways: tuple[Arranged, ...]) -> Arranged:
     """Return the way to pick: nothing likely too strong, then shade, then heat and UV together.
 
-    Of ways that are alike by a tenth the simplest is picked.
+    Of ways that are alike by a tenth the simplest is picked. One whose shade is only not sure
+    goes before one that serves less than half as much.
 
     Source: arrangement_judgement.
     """
     first = min(map(_rank, ways))
     alike = [one for one in ways if _rank(one) == first]
     most = max(map(_together, alike))
+    unsure = [one for one in ways if one.is_safe and one.met.shade is Shade.CANNOT_TELL]
+    far_better = [one for one in unsure if _together(one) > _FAR_BETTER * most]
+    if far_better:
+        alike, most = far_better, max(map(_together, far_better))
     return next(one for one in alike if _together(one) >= most - _ALIKE)
 
 

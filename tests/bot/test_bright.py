@@ -183,3 +183,19 @@ def test_lux_and_beams_are_read() -> None:
     for read, text in ((read_lux, "bright"), (read_beam, "wide")):
         with pytest.raises(NotUnderstoodError):
             read(text)
+
+
+@pytest.mark.parametrize("lamp", ["halogen flood", "household bulb", "metal halide"])
+def test_a_lamp_for_heat_that_hangs_so_near_that_it_burns_gets_no_lux(lamp: str) -> None:
+    reply = asked(f"bright lamp:{lamp} watts:75W distance:10cm")
+    assert "burns" in brief(reply)
+    assert "basking" in brief(reply)
+    assert not any(v.name == "illuminance" for v in reply.values)
+    assert any(
+        v.name == "illuminance" for v in asked(f"bright lamp:{lamp} watts:50W distance:40cm").values
+    )
+
+
+def test_our_own_levels_are_told_where_no_lamp_is_and_none_for_the_night() -> None:
+    assert "fair 10000" in brief(asked("bright animal:bearded dragon")).replace("\u00a0", " ")
+    assert "no bright spot" in brief(asked("bright animal:leopard gecko"))

@@ -106,3 +106,14 @@ def test_what_is_not_known_to_be_there_is_refused() -> None:
     for text in ("", "hides, trumpet", "x" * 3000):
         with pytest.raises(NotUnderstoodError):
             read_there(text)
+
+
+def test_what_is_asked_about_a_set_up_is_no_wish_for_it() -> None:
+    words = (
+        "beardie 48x24x24in, 34in 12% t5, shiny hood, no mesh, 18in to back, basking 103F, cool "
+        "79F, night 68F, lights 12 hours, two hides"
+    )
+    for opening in ("what should i upgrade next: ", "what can i improve? ", ""):
+        told = ask(f"next {words}" if not opening else opening + words, ANYONE)
+        assert told.command == "next"
+        assert told.brief[0].text.startswith("Next: read the UV index")

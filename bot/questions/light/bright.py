@@ -10,12 +10,14 @@ from bot.questions.light.bright_facts import bright
 from bot.questions.light.brightness import (
     Asked,
     Bright,
+    BrightLife,
     BrightLit,
     BrightSky,
     BrightWords,
     Without,
     WithoutLux,
 )
+from calc.light.bands import LightLife
 
 __all__ = ["BRIGHT", "bright", "tell"]
 
@@ -64,7 +66,15 @@ def _range(facts: Bright, say: Says) -> Iterator[Say]:
     yield say.by("range", facts.asked)
     if facts.lit is not None and facts.lit.left_out:
         yield Say("bright-left-out", facts.lit)
+    if facts.life is not None and facts.lit is None:
+        yield from _levels(facts.life)
     yield Say("bright-shade", facts.sky)
+
+
+def _levels(life: BrightLife) -> Iterator[Say]:
+    """Yield our own levels in few words, where a bright spot is asked for."""
+    if life.life is not LightLife.NIGHT:
+        yield Say("bright-levels", life)
 
 
 def _do(facts: Bright, say: Says) -> Iterator[Say]:
@@ -191,6 +201,8 @@ def _without_range(facts: WithoutLux, say: Says) -> Iterator[Say]:
         yield say("many-bright")
         yield say("nobody")
     if facts.why is Without.NOTHING_TOLD:
+        if facts.life is not None:
+            yield from _levels(facts.life)
         yield say("nobody")
         yield Say("bright-shade-alone", facts.sky)
 

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from bot.facts import Lux, Name, Say, angle, hours, lumens, lux, metres, plain_number, share
+from bot.facts import Bound, Lux, Name, Say, angle, hours, lumens, lux, metres, plain_number, share
 from bot.language.light import COLOURED
 from bot.language.light_lamps import LightLamp
 from bot.preferences import Context
@@ -37,12 +37,14 @@ from calc.light.kinds import LampUv
 from calc.light.outdoors import Outdoors, noon_outdoors, outdoors, room_lux
 from calc.light.plants import day_sum, plant_class, plant_photons
 from calc.light.readings import LX_PER_FOOT_CANDLE, LuxMeter, lux_read
+from calc.setup.light import LEAST_LAMP_M
 from calc.uncertainty import Estimate, combined_factor
 from calc.validity import check
 
 __all__ = ["bright"]
 
 _HOURS = 12.0
+_NEAREST = metres(LEAST_LAMP_M, bound=Bound.AT_LEAST)
 _SPECTRUM_UNTOLD = Estimate(50.0, 62.0, 78.0)
 _SOURCES = ("light_judgement", "light_bands", "daylight_polynomial", "sky_light")
 
@@ -58,14 +60,20 @@ def bright(query: BrightQuery, context: Context) -> Bright | WithoutLux:
         return _without(Without.COLOURED, query, context)
     lights = query.lights
     if not lights or any(one.distance is None and query.distance is None for one in lights):
-        return _without(Without.NOTHING_TOLD, query, context)
+        return _nothing_told(query, context)
     hung, left_out = hung_lights(query)
+    burning = next((one for one in hung if one.kind.warms and one.height_m < LEAST_LAMP_M), None)
+    if burning is not None:
+        # A lamp for heat so near burns, however bright it is.
+        near = _without(Without.TOO_NEAR, query, context)
+        away = metres(burning.height_m)
+        return replace(near, lamp=_lamp_name(burning.kind.slug), distance=away, nearest=_NEAREST)
     if hung:
         spot = total_lux([one.spot_lx for one in hung])
         check("illuminance", spot.best, 0.0, BRIGHTEST_LX, "lx")
         return _bright(query, context, spot, Asked.LAMP, hung, left_out)
     if len(lights) > 1:
-        return _without(Without.NOTHING_TOLD, query, context)
+        return _nothing_told(query, context)
     if kind_asked(lights[0].kind).lm_per_w is None:
         return _without(Without.NO_LUMENS, query, context)
     return _how_many(query, context, lights[0])
@@ -283,6 +291,12 @@ def _how_many(query: BrightQuery, context: Context, told: LightLamp) -> WithoutL
     )
 
 
+def _nothing_told(query: BrightQuery, context: Context) -> WithoutLux:
+    found = _without(Without.NOTHING_TOLD, query, context)
+    of_the_night = found.life is not None and found.life.life is LightLife.NIGHT
+    return replace(found, why=Without.HOW_MANY_NIGHT) if of_the_night else found
+
+
 def _without(why: Without, query: BrightQuery, context: Context) -> WithoutLux:
     named, life, _, _ = _life(query, context)
     lamp = query.lamp if query.lamp not in (None, COLOURED) else None
@@ -295,6 +309,7 @@ def _without(why: Without, query: BrightQuery, context: Context) -> WithoutLux:
         fair_flux=None,
         bright_flux=None,
         distance=None,
+        nearest=None,
         assumed=(),
         sources=_SOURCES,
     )

@@ -135,6 +135,7 @@ class Without(Enum):
     """Why there is no brightness."""
 
     NOTHING_TOLD = auto()
+    TOO_NEAR = auto()
     COLOURED = auto()
     NO_LUMENS = auto()
     HOW_MANY = auto()
@@ -143,7 +144,10 @@ class Without(Enum):
 
 @dataclass(frozen=True, slots=True)
 class WithoutLux:
-    """No brightness, why, and what helps: lumens for a fair place, or the sky to compare with."""
+    """No brightness, why, and what helps: lumens for a fair place, or the sky to compare with.
+
+    ``nearest`` is how near a lamp for heat may hang, where one hangs nearer.
+    """
 
     why: Without
     animal: Name | None
@@ -153,6 +157,7 @@ class WithoutLux:
     fair_flux: Lumens | None
     bright_flux: Lumens | None
     distance: Length | None
+    nearest: Length | None
     assumed: tuple[Say, ...]
     sources: tuple[str, ...]
 

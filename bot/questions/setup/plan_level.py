@@ -14,7 +14,7 @@ from calc.setup.plan import Plan, Request
 from calc.shape.flat import bar_per_flux
 from calc.uncertainty import Estimate
 
-__all__ = ["Level", "LevelTold", "level_bought", "level_told"]
+__all__ = ["Level", "LevelTold", "level_bought", "level_step", "level_told"]
 
 _OF_THE_BOX, _LONGEST_M = 0.75, 2.0
 
@@ -69,3 +69,10 @@ def level_bought(facts: LevelTold | None) -> Iterator[tuple[Say, Say]]:
         yield say("label-bar"), say("bar")
     if facts.level is Level.BETTER:
         yield say("label-better"), say("better")
+
+
+def level_step(facts: LevelTold | None) -> Say | None:
+    """Return what a level adds in few words, where it adds a light."""
+    if facts is None or facts.bar is None:
+        return None
+    return Say("level-do", facts)

@@ -8,7 +8,7 @@ from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.setup.plan_facts import Planned
 from bot.questions.setup.plan_heat import DayHeat, PlanHeat
-from bot.questions.setup.plan_level import level_bought
+from bot.questions.setup.plan_level import level_bought, level_step
 from bot.questions.setup.plan_picture import plan_picture
 from bot.questions.setup.sun import sun_rows
 from bot.questions.uv.shared import UV_CARE, wish_rows
@@ -56,7 +56,7 @@ def _brief(facts: Planned, say: Says) -> Brief:
     if facts.heat.heats_night:
         steps.append(heat("do-night"))
     elif not small:
-        steps.append(say("do-empty"))
+        steps.append(level_step(facts.level) or say("do-empty"))
     return Brief(
         head=say("small") if small else say("yes"),
         range=(say("for-now"),) if small else (say("range"),),

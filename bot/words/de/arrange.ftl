@@ -125,7 +125,7 @@ arrange-why-across = In diesem Terrarium deckt eine Röhre von hinten nach vorn 
 arrange-why-inside = Innen nimmt nichts UV weg, und der Platz bekommt es gleichmäßiger. Dafür braucht es Schutzkörbe.
 arrange-why-above_mesh = Auf dem Gitter kann sie niemand berühren, und der Platz bekommt trotzdem sein UV.
 arrange-why-two_heat_lamps = Der warme Fleck wird so breit wie das Tier und liegt noch im UV.
-arrange-why-picked = Was wohl zu stark ist, lasse ich weg. Dann zählt Schatten, dann wie viel vom warmen Fleck und vom Platz UV bekommt. Ist etwas etwa gleich, nehme ich das Einfachste.
+arrange-why-picked = Was wohl zu stark ist, lasse ich weg. Dann zählt Schatten, dann wie viel vom warmen Fleck und vom Platz UV bekommt. Ist etwas etwa gleich, nehme ich das Einfachste. Was weit weniger nützt, wähle ich nicht, wenn beim anderen nur der Schatten unklar ist: Ein Versteck macht Schatten.
 arrange-why-light = Das Licht eines weißen Strahlers geht dahin, wo seine Wärme hingeht. Wo Wärme und UV sich treffen, ist es also auch hell.
 
 ## Vorsicht

@@ -35,6 +35,7 @@ bright-range-phone = Ein Handy liegt leicht um das Doppelte daneben.
 bright-left-out = Nicht gezählt: { LIST($left_out) }.
 bright-shade = Offener Schatten: etwa { LUX($shade) }.
 bright-shade-alone = Offener Schatten: etwa { LUX($shade) }.
+bright-levels = Dafür: mittel { LUX($fair) }, hell { LUX($bright) }.
 bright-nobody = Unsere Worte: Ein Bedarf ist unbekannt.
 bright-do-night = Nachts wach: kein heller Platz nötig.
 bright-do-first = Erst Wärme, UV, Schatten, Nachtruhe.
@@ -143,6 +144,8 @@ bright-cell-room = { LUX($room, form: "range") }
 ## Ohne Zahl
 bright-without-title = Wie hell es sein soll
 bright-without-nothing_told = Dazu muss ich deine Lampe kennen.
+# Only with: $distance
+bright-without-too_near = So nah verbrennt es: { LENGTH($distance) }.
 bright-without-coloured = Bei farbigen Lampen sagen Lux nichts.
 bright-without-no_lumens = Für diese Röhre habe ich keine Lumen.
 # Only with: $fair_flux
@@ -151,11 +154,15 @@ bright-without-how_many_night = Keine: Es braucht keinen hellen Platz.
 # Only with: $bright_flux
 bright-many-bright = Etwa { LUMENS($bright_flux) } für einen hellen.
 bright-without-do-nothing_told = Nenn mir Art, Lumen und Abstand.
+# Only with: $nearest
+bright-without-do-too_near = Halte { LENGTH($nearest) }. Frag basking.
 bright-without-do-coloured = Nachts aus, und nicht für Helligkeit.
 bright-without-do-no_lumens = Steht auf der Packung: lumens: dazu.
 bright-without-do-how_many = Erst Wärme, UV, Schatten, Nachtruhe.
 bright-without-do-how_many_night = Tags gewöhnliches Licht, nachts dunkel.
 bright-without-step-nothing_told = Nenn mir die Lampe, ihre Lumen und den Abstand: bright lamp:led bar lumens:4000 distance:40cm. Oder lies ein Luxmeter flach auf Höhe des Rückens ab: bright reading:6000.
+# Only with: $lamp, $nearest
+bright-without-step-too_near = Häng diese Lampe ({ NAME($lamp) }) mindestens { LENGTH($nearest) } vom Tier weg, hinter einen Schutzkorb, und richte dich nach dem Thermometer: Frag basking. Wie hell sie ist, kommt danach.
 bright-without-step-coloured = Rote, blaue und violette Lampen sind für ein Luxmeter dunkel und für ein Tier hell. Nimm am Tag weißes Licht und nachts keines.
 bright-without-step-no_lumens = Niemand hat das sichtbare Licht von UV-Röhren für Reptilien veröffentlicht. Es ist weniger als das einer weißen Röhre. Mit den Lumen von der Packung kann ich rechnen.
 # Only with: $fair_flux, $bright_flux, $lamp, $distance

@@ -7,3 +7,5 @@ level-label-bar = Weiße LED-Leiste
 level-bar = { LUMENS($bar, form: "range") }, über der hellen Hälfte, nachts aus. Ein Bedarf ist unbekannt: dunkel bis mittel, in unseren Worten. Sie gibt kein UV und ersetzt nie die Röhre; miss danach die kühle Seite neu
 level-label-better = Darüber hinaus
 level-better = eines nach dem anderen, wenn alles stimmt: zwei schwächere Strahler für einen breiteren warmen Fleck, echte Pflanzen, Stunden nach Jahreszeit. Nicht von selbst mehr UV. Frag next
+# Only with: $bar
+level-do = Leiste: { LUMENS($bar) }. Erst leer, messen.

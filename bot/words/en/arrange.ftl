@@ -126,7 +126,7 @@ arrange-why-across = In this box a tube from back to front covers the platform b
 arrange-why-inside = Inside, nothing takes UV away, so the platform gets it more evenly. It takes guards.
 arrange-why-above_mesh = On the mesh nobody can touch them, and the platform still gets its UV.
 arrange-why-two_heat_lamps = The warm spot gets as wide as the animal, and still lies in the UV.
-arrange-why-picked = I leave out what is likely too strong. Then shade counts, then how much of the warm spot and of the platform gets the UV. Of ways that are alike I take the simplest.
+arrange-why-picked = I leave out what is likely too strong. Then shade counts, then how much of the warm spot and of the platform gets the UV. Of ways that are alike I take the simplest. A way that serves far less is none, if only the shade of the other is not sure: a hide makes shade.
 arrange-why-light = The light of a white flood goes where its heat goes. So where heat and UV meet it is bright too.
 
 ## Care

@@ -36,6 +36,7 @@ bright-range-phone = A phone may be off by half or double.
 bright-left-out = Not counted: { LIST($left_out) }.
 bright-shade = Open shade outside: about { LUX($shade) }.
 bright-shade-alone = Open shade outside: about { LUX($shade) }.
+bright-levels = For it: fair { LUX($fair) }, bright { LUX($bright) }.
 bright-nobody = My own words: no need is published.
 bright-do-night = It wakes at night: no bright spot.
 bright-do-first = First heat, UV, shade, dark night.
@@ -144,6 +145,8 @@ bright-cell-room = { LUX($room, form: "range") }
 ## Without a figure
 bright-without-title = How bright it should be
 bright-without-nothing_told = I cannot see it: tell me your lamp.
+# Only with: $distance
+bright-without-too_near = So near that lamp burns: { LENGTH($distance) }.
 bright-without-coloured = Lux say nothing of a coloured lamp.
 bright-without-no_lumens = I have no lumens for that tube.
 # Only with: $fair_flux
@@ -152,11 +155,15 @@ bright-without-how_many_night = No number: it asks for no bright spot.
 # Only with: $bright_flux
 bright-many-bright = About { LUMENS($bright_flux) } for a bright one.
 bright-without-do-nothing_told = Send me kind, lumens and distance.
+# Only with: $nearest
+bright-without-do-too_near = Keep { LENGTH($nearest) }. Ask basking.
 bright-without-do-coloured = Off at night, and not for brightness.
 bright-without-do-no_lumens = Its box may say: add lumens:.
 bright-without-do-how_many = First heat, UV, shade, dark night.
 bright-without-do-how_many_night = Ordinary light by day, dark at night.
 bright-without-step-nothing_told = Tell me the lamp, its lumens and how far it hangs: bright lamp:led bar lumens:4000 distance:16in. Or read a lux meter flat at the back's height: bright reading:6000.
+# Only with: $lamp, $nearest
+bright-without-step-too_near = Hang { NAME($lamp, form: "a") } at least { LENGTH($nearest) } from the animal, behind a guard, and go by the thermometer: ask basking. How bright it is comes after it.
 bright-without-step-coloured = Red, blue and purple lamps look dim to a meter of lux and bright to an animal. Use white light by day and none at night.
 bright-without-step-no_lumens = Nobody has published the visible light of reptile UV tubes. It is less than that of a white tube. With the lumens on the box I can work it out.
 # Only with: $fair_flux, $bright_flux, $lamp, $distance

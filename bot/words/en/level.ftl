@@ -8,3 +8,5 @@ level-label-bar = White LED bar
 level-bar = { LUMENS($bar, form: "range") }, over the lit half, off at night. No need is published: dim to fair in words of ours. It gives no UV and never replaces the tube; measure the cool end again after it
 level-label-better = Beyond that
 level-better = one thing at a time, after all reads fine: two weaker floods for a wider warm patch, live plants, hours by season. No more UV by default. Ask next
+# Only with: $bar
+level-do = Bar: { LUMENS($bar) }. Run empty, measure.

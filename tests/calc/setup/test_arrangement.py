@@ -20,6 +20,12 @@ def request(box: Enclosure, slug: str = "bearded-dragon") -> Request:
     return Request(animal, box, animal.uvi.low, animal.uvi.high, 0.05, 0.4, 21.0)
 
 
+def served(one: Arranged) -> float:
+    heat = one.met.heat_in_range
+    assert heat is not None
+    return (heat.best + one.met.in_range.best) / 2.0
+
+
 def ways(box: Enclosure, slug: str = "bearded-dragon") -> dict[Arrangement, Arranged]:
     asked = request(box, slug)
     found = plan_as_is(asked)
@@ -74,7 +80,9 @@ def test_nothing_likely_too_strong_is_picked_and_no_way_has_better_shade(
     best = picked(found)
     assert best.is_safe or not any(one.is_safe for one in found)
     if not best.has_shade:
-        assert not any(one.has_shade and one.is_safe for one in found)
+        shaded = [one for one in found if one.has_shade and one.is_safe]
+        assert all(2.0 * served(one) < served(best) for one in shaded)
+        assert not shaded or best.met.shade is Shade.CANNOT_TELL
 
 
 def test_the_room_of_a_plan_is_the_plans_own() -> None:
@@ -87,3 +95,13 @@ def test_the_room_of_a_plan_is_the_plans_own() -> None:
     inside = plan_as_is(replace(asked, place=LampPlace.INSIDE))
     assert isinstance(inside, Plan)
     assert room_of(inside, asked).tubes == WAYS[Arrangement.INSIDE].room.tubes
+
+
+def test_a_way_that_hardly_serves_is_not_picked_for_a_shade_that_is_only_surer() -> None:
+    box = Enclosure(1.2, 0.6, 0.6, lid=Lid.SOLID)
+    found = ways(box)
+    across, beside = found[Arrangement.ACROSS], found[Arrangement.SIDE_BY_SIDE]
+    assert across.has_shade
+    assert beside.met.shade is Shade.CANNOT_TELL
+    assert 2.0 * served(across) < served(beside)
+    assert picked(tuple(found.values())).way is Arrangement.SIDE_BY_SIDE
