@@ -218,7 +218,8 @@ def _evenly() -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.floa
     """Return the cases' normal deviates of lamp and spread [1], and where in 0 to 1 a length is."""
     number = np.arange(DRAWS, dtype=np.float64)
     normal = NormalDist()
-    even = (number + 0.5) / DRAWS
-    others = [(0.5 + number * step) % 1.0 for step in _STEPS]
+    start = 0.5
+    even = (start + number) / DRAWS
+    others = [(start + number * step) % 1.0 for step in _STEPS]
     deviates = [np.array([normal.inv_cdf(u) for u in of.tolist()]) for of in (even, others[0])]
     return deviates[0], deviates[1], others[1]

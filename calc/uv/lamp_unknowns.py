@@ -237,7 +237,7 @@ def length_effect(lamp: Lamp, cases: tuple[tuple[float, float], ...]) -> Effect:
 
 
 def _weight(lamp: Lamp) -> float:
-    return _WEIGHT_OF.get(lamp.lit_length_m, LENGTH_WEIGHTS[0])
+    return _WEIGHT_OF.get(lamp.lit_length_m, max(LENGTH_WEIGHTS))
 
 
 def _tape(lamp: Lamp, distance_m: float, screen: Screen) -> Effect:

@@ -6,6 +6,8 @@ from math import log
 import numpy as np
 import pytest
 
+from calc.sources import bibliography
+from calc.uncertainty import Doubt
 from calc.unknowns import Cases, combine
 from calc.uv.field_unknowns import (
     DRAWS,
@@ -15,9 +17,10 @@ from calc.uv.field_unknowns import (
     place_unknowns,
     with_lengths,
 )
-from calc.uv.lamp import Fixture, Lamp, of_length
+from calc.uv.lamp import Fixture, Lamp, OwnPoint, of_length
 from calc.uv.lamp_unknowns import Cause, length_weights, unknowns_of
 from calc.uv.lengths import length_of_tube
+from calc.uv.point import PointSource
 from calc.uv.screen import NoScreen
 from calc.uv.section import HungTube, uvi_field
 
@@ -162,6 +165,17 @@ def test_a_place_is_judged_from_where_its_tube_hangs(
     there = unknowns_of(TOLD, away_m, NoScreen())
     sideways = power * log(1.3) / 1.645
     assert found.variance == pytest.approx(there.variance + sideways**2)
+
+
+def test_a_small_lamp_may_be_a_beam_or_shine_all_round() -> None:
+    """Pinned to our judgement of beams: a tenth to 1.4 times at 45 degrees, any way from it."""
+    source = PointSource(0.6, 0.0, 0.3)
+    own = OwnPoint(source, Doubt(Cause.READINGS, 1.2, "uv_meter_judgement"))
+    for x_m, y_m in ((0.7, 0.2), (0.4, 0.5), (0.1, 0.2)):
+        effects = place_unknowns([hung(replace(TOLD, own=own))], x_m, y_m, 0.3).effects
+        (spread,) = [e for e in effects if e.unknown.name == Cause.SPREAD]
+        assert spread.ends == pytest.approx((0.1, 1.4))
+        assert spread.unknown.source in bibliography()
 
 
 def test_a_field_is_judged_from_the_height_of_its_backs() -> None:
