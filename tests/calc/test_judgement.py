@@ -1,6 +1,7 @@
 """The one judgement: exact where the normal is known, and what must hold for any figures."""
 
 from math import exp, inf, log
+from statistics import NormalDist
 
 import pytest
 from hypothesis import given
@@ -154,6 +155,22 @@ def test_it_is_sure_from_nineteen_in_twenty_on_wherever_it_lies(order: tuple[int
     at, just_not = (SURE, 1.0 - SURE, 0.0), (0.949, 0.051, 0.0)
     assert _chances(*(at[i] for i in order)).is_sure
     assert not _chances(*(just_not[i] for i in order)).is_sure
+
+
+def test_a_uv_index_under_one_is_judged_like_every_other() -> None:
+    """By hand: 0.5, nine in ten within a factor 2; what display and rounding cannot tell is in."""
+    value, row = Estimate(0.25, 0.5, 1.0), row_of(Quantity.UVI)
+    normal = NormalDist(log(0.5), log(2.0) / 1.645)
+    over = judge_value(Quantity.UVI, value, 0.1, 0.4)
+    highest = max(0.4 + row.step / 2.0, 0.4 * exp(row.slack))
+    assert over.above == pytest.approx(1.0 - normal.cdf(log(highest)))
+    assert over.off_by == pytest.approx(1.25)
+    under = judge_value(Quantity.UVI, value, 0.8, 0.9)
+    lowest = min(0.8 - row.step / 2.0, 0.8 / exp(row.slack))
+    assert under.below == pytest.approx(normal.cdf(log(lowest)))
+    assert under.off_by == pytest.approx(1.6)
+    # A low end that rounding takes to nothing has nothing below it.
+    assert judge_value(Quantity.UVI, value, row.step / 2.0, 0.9).below == 0.0
 
 
 def test_it_is_surely_below_from_nineteen_in_twenty_on() -> None:
