@@ -9,6 +9,7 @@ from bot.dialogue.turns import (
     next_line,
     told_as_meant,
     told_before,
+    turn,
 )
 
 __all__ = [
@@ -20,5 +21,6 @@ __all__ = [
     "next_line",
     "told_as_meant",
     "told_before",
+    "turn",
     "wishes_known",
 ]

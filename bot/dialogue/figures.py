@@ -110,7 +110,7 @@ def heat_option(before: Before, degrees: object, preferences: Preferences) -> st
 
     def celsius(place: str, value: object) -> float | None:
         read = read_alone(query, place, value, preferences)
-        return (read.low + read.high) / 2.0 if isinstance(read, Measure) else None
+        return read.middle if isinstance(read, Measure) else None
 
     told = {place: celsius(place, given[place]) for place in PLACES if place in given}
     known = {place: at for place, at in told.items() if at is not None}

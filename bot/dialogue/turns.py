@@ -6,7 +6,7 @@ nothing that was typed. What tells a danger, and what is a whole question, is as
 
 import json
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from enum import Enum, auto
 from types import MappingProxyType
@@ -40,7 +40,16 @@ from bot.question_context import context_of
 from bot.reply import PartName, Reply
 from bot.routes.routing import route
 
-__all__ = ["START", "Dialogue", "Next", "after", "next_line", "told_as_meant", "told_before"]
+__all__ = [
+    "START",
+    "Dialogue",
+    "Next",
+    "after",
+    "next_line",
+    "told_as_meant",
+    "told_before",
+    "turn",
+]
 
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
@@ -149,6 +158,24 @@ def next_line(
             known = {**known, _PLACE: place.values[_PLACE]}
         return Next.QUESTION, line, replace(dialogue, known=known)
     return Next.QUESTION, _meant(dialogue, line, context, wishes), replace(dialogue, known=known)
+
+
+def turn(
+    dialogue: Dialogue,
+    line: str,
+    preferences: Preferences,
+    answer: Callable[[Question | str, Preferences], Reply],
+) -> tuple[Reply | None, Dialogue]:
+    """Return the answer to a line as it is meant here, and the dialogue after it.
+
+    None is the answer to who only says thanks; ``answer`` answers a question or a line.
+    """
+    what, meant, dialogue = next_line(dialogue, line, preferences)
+    if what is Next.THANKS:
+        return None, dialogue
+    wishes = dialogue.preferring(preferences).speaking(line)
+    reply = told_as_meant(what, answer(meant, wishes), wishes)
+    return reply, after(dialogue, reply)
 
 
 def told_as_meant(what: Next, reply: Reply, preferences: Preferences) -> Reply:

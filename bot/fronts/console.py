@@ -6,7 +6,7 @@ from pathlib import Path
 from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.completion import complete_line
-from bot.dialogue import START, Next, after, known_told, next_line, told_as_meant, wishes_known
+from bot.dialogue import START, known_told, turn, wishes_known
 from bot.facts import Say
 from bot.fronts.gallery import keep_picture
 from bot.fronts.printing import MORE, around, kept_told, show
@@ -40,13 +40,11 @@ class _Last:
         if wishes_known(line):
             speak = voice(preferences.speaking(line).spoken, Units.CM).text
             return "\n".join(map(speak, known_told(self._dialogue)))
-        what, meant, self._dialogue = next_line(self._dialogue, line, preferences)
-        if what is Next.THANKS:
+        reply, self._dialogue = turn(self._dialogue, line, preferences, answer)
+        if reply is None:
             return _said(Say("door-thanks"), preferences.speaking(line))
-        wishes = self._dialogue.preferring(preferences).speaking(line)
-        self.reply = told_as_meant(what, answer(meant, wishes), wishes)
-        self._dialogue = after(self._dialogue, self.reply)
-        return self.reply
+        self.reply = reply
+        return reply
 
     def opened(self, wish: str) -> tuple[Reply, PartName | None] | None:
         """Return the last answer and what of it the line opens: a part, or all of it.

@@ -9,7 +9,7 @@ from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.light import COLOURED, LIGHT_LAMPS, read_lumens
 from bot.language.normal import normalise
-from bot.language.quantities import Measure, Units, middle, read_length, read_power, single
+from bot.language.quantities import Measure, Units, read_length, read_power, single
 from bot.language.wanted import UpTo
 
 __all__ = ["MOST_LAMPS", "LightLamp", "lamps_heard", "read_light_lamps", "tells_distances"]
@@ -78,7 +78,7 @@ def _lamp(part: str, bare: Units | None) -> LightLamp:
         rest = rest.replace(told[0], " ") if told else rest
     name = " ".join(_PERCENT.sub(" ", rest).split()).strip(" .-")
     kind = "uv tube" if _IS_UV.search(part) else _kind(name)
-    distance = None if away is None else middle(single(read_length(away[1], bare)))
+    distance = None if away is None else single(read_length(away[1], bare))
     return _labelled(part, kind, count, distance, " ".join(part.split()))
 
 

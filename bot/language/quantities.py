@@ -23,7 +23,6 @@ __all__ = [
     "Measure",
     "Units",
     "convert",
-    "middle",
     "read_air_temperature",
     "read_convertible",
     "read_duration",
@@ -87,6 +86,19 @@ class Measure:
     def system(self) -> Units | None:
         """Return the system of the unit that was read, or None for one that all share."""
         return system_of(self.unit)
+
+    @property
+    def middle(self) -> float:
+        """The middle of its ends, in SI."""
+        return (self.low + self.high) / 2.0
+
+    def narrowed(self) -> "Measure":
+        """Return the middle of a range as one value; a single value stays as it is.
+
+        >>> read_length("10-12in").narrowed().low, read_length("14in").narrowed().high
+        (0.2794, 0.3556)
+        """
+        return replace(self, low=self.middle, high=self.middle)
 
 
 def measured(low: Side, high: Side, dimension: Dimension, unit: str, text: str) -> Measure:
@@ -221,16 +233,6 @@ def single(measure: Measure) -> Measure:
         _, example = _ACCEPTED[measure.dimension]
         raise NotUnderstoodError(measure.text, Say("wanted-one-value"), example)
     return measure
-
-
-def middle(measure: Measure) -> Measure:
-    """Return the middle of a range as one value; a single value stays as it is.
-
-    >>> middle(read_length("10-12in")).low, middle(read_length("14in")).high
-    (0.2794, 0.3556)
-    """
-    one = (measure.low + measure.high) / 2.0
-    return replace(measure, low=one, high=one)
 
 
 def read_number(text: str, accepted: Say = _NUMBER, example: str = "4") -> float:

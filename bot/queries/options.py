@@ -21,7 +21,6 @@ from bot.language.lamps import (
 from bot.language.quantities import (
     Measure,
     Units,
-    middle,
     read_air_temperature,
     read_convertible,
     read_duration,
@@ -127,7 +126,7 @@ def _one(read: Callable[[str, Units | None], Measure]) -> BeforeValidator:
 
     def validate(value: object, info: ValidationInfo) -> object:
         if isinstance(value, Measure):
-            return middle(value)
+            return value.narrowed()
         bare: Units | None = (info.context or {}).get("units")
         return single(read(value, bare)) if isinstance(value, str) else value
 

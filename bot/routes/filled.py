@@ -7,7 +7,7 @@ from typing import Final, TypeVar
 from bot.language.choices import THERMOMETERS, read_choice
 from bot.language.hearing import FactName
 from bot.language.hearing.facts import LampKind
-from bot.language.quantities import Dimension, Measure, middle
+from bot.language.quantities import Dimension, Measure
 from bot.language.readings import PlacedReading
 from bot.language.screens import NoScreen
 from bot.language.unsure import NOT_SURE, SomeMesh, Unsure
@@ -133,7 +133,7 @@ def _readings(asked: Asked) -> tuple[PlacedReading, ...]:
     distance = _measured(asked.told, *_DISTANCES)
     if asked.readings or asked.reading_here is None or distance is None:
         return asked.readings
-    return (PlacedReading(asked.reading_here, middle(distance), distance.text),)
+    return (PlacedReading(asked.reading_here, distance.narrowed(), distance.text),)
 
 
 def _basking_wanted(asked: Asked) -> Measure | None:

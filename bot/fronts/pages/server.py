@@ -19,7 +19,7 @@ from aiohttp import web
 from markupsafe import Markup
 
 from bot.ask import ask
-from bot.dialogue import Dialogue, Next, after, next_line, told_as_meant
+from bot.dialogue import Dialogue, turn
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.pictures import inline
@@ -112,12 +112,10 @@ class _Site:
 
     def _answer(self, page: TryPage) -> tuple[Markup | None, Dialogue]:
         """Return the answer and the conversation after it; none to who only says thanks."""
-        what, meant, dialogue = next_line(page.dialogue, page.question, page.preferences)
-        if what is Next.THANKS:
+        reply, dialogue = turn(page.dialogue, page.question, page.preferences, ask)
+        if reply is None:
             return None, dialogue
-        wishes = dialogue.preferring(page.preferences)
-        reply = told_as_meant(what, ask(meant, wishes), wishes)
-        return render_html(reply, picture=inline(reply.picture)), after(dialogue, reply)
+        return render_html(reply, picture=inline(reply.picture)), dialogue
 
     async def close(self, _: web.Application) -> None:
         self._thread.shutdown(wait=False, cancel_futures=True)

@@ -108,7 +108,7 @@ def converted(query: ConvertQuery, context: Context) -> Converted:
     measure = query.value
     asked = measure.system or context.units
     other = Units.CM if asked is Units.IN else Units.IN
-    middle = (measure.low + measure.high) / 2
+    middle = measure.middle
     return Converted(
         value=_FIGURES[measure.dimension](middle, (measure.low, measure.high)),
         asked=tuple(_shown(measure, asked)),

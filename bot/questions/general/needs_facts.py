@@ -213,7 +213,7 @@ def _asked(query: NeedsQuery, animal: Animal) -> tuple[About | None, float | Non
     about = About(query.about) if query.about else None
     if query.heard is None:
         return about, None
-    heard_c = (query.heard.low + query.heard.high) / 2.0
+    heard_c = query.heard.middle
     return about_told(animal, heard_c, about), heard_c
 
 

@@ -35,7 +35,7 @@ def surroundings_asked(query: TempsQuery) -> Surroundings | None:
     box = None
     if query.enclosure is not None:
         box = box_asked(query.enclosure, query.material, query.lid)
-    room_c = (query.room.low + query.room.high) / 2.0
+    room_c = query.room.middle
     return Surroundings(room_c, box, None if query.watts is None else query.watts.low)
 
 

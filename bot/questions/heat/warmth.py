@@ -121,7 +121,7 @@ def _asked_for(
 ) -> WantedHeat:
     if want.high > ceiling_c:
         raise _surface_past(command, want, ceiling_c, animal, context)
-    middle = (want.low + want.high) / 2.0
+    middle = want.middle
     low, high = min(want.low, middle - _ABOUT_K), max(want.high, middle + _ABOUT_K)
     high = min(high, ceiling_c)
     usual = None if animal is None else animal.basking_surface_c

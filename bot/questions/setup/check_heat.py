@@ -111,7 +111,7 @@ def _of_day_and_night(
 
 def _middle(told: SetUpTold, name: FactName) -> float | None:
     said = told.measure(name)
-    return None if said is None else (said.value.low + said.value.high) / 2.0
+    return None if said is None else said.value.middle
 
 
 def _surroundings(told: SetUpTold) -> Surroundings | None:

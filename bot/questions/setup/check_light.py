@@ -74,7 +74,7 @@ def hours_part(told: SetUpTold, animal: Animal, own: Own) -> Part:
     if said is None:
         why = Say("check-why-hours-untold")
         return Part(Piece.HOURS, Sign.CANNOT_TELL, why, missing=(Missing.HOURS,))
-    lit = (said.value.low + said.value.high) / 2.0 / _HOUR_S
+    lit = said.value.middle / _HOUR_S
     if wanted is None:
         only = LightOnly(hours(lit))
         why, cell = Say("check-why-hours-only", only), Say("check-read-hours", only)

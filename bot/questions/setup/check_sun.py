@@ -109,7 +109,7 @@ def _room(told: SetUpTold, animal: Animal) -> Room | None:
     [(_, _, lamp, between)] = ways
     try:
         box = Box(size.value.length_m, size.value.depth_m, size.value.height_m)
-        away_m = (away.value.low + away.value.high) / 2.0
+        away_m = away.value.middle
         range_ = (wanted.low, wanted.high)
         return told_room(box, lamp, between, away_m, body.back_m.best, range_, over=told.is_over)
     except OutsideModelError:

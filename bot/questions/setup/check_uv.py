@@ -98,7 +98,7 @@ def _unjudged(told: SetUpTold, whom: Whom) -> Part:
         missing = missing_of(told, distance)
         return Part(Piece.UV, Sign.CANNOT_TELL, unknown, missing=missing)
     name, said = distance
-    middle_m = (said.value.low + said.value.high) / 2.0
+    middle_m = said.value.middle
     if not _NEAREST_M <= middle_m <= _FARTHEST_M:
         return Part(Piece.UV, Sign.CANNOT_TELL, unknown)
     value = every_uvi(told, middle_m)

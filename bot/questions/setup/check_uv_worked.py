@@ -42,7 +42,7 @@ def by_distance(
     told: SetUpTold, name: FactName, said: Said[Measure], wish: UvWish, limits: Limits
 ) -> Part:
     """Judge the UV at a distance: a verdict only where all cases agree."""
-    middle_m = (said.value.low + said.value.high) / 2.0
+    middle_m = said.value.middle
     cases = tuple(every_case(told, middle_m, wish.ends, limits, unchecked=wish.unchecked))
     judged = mildest([case.check.judged for case in cases])
     value = _spanned([case.check.here.uvi for case in cases])

@@ -258,7 +258,7 @@ def _figure(value: object) -> Say:
 
 
 def _measure(value: Measure) -> Say:
-    middle, ends = (value.low + value.high) / 2.0, (value.low, value.high)
+    middle, ends = value.middle, (value.low, value.high)
     one = value.low == value.high
     match value.dimension:
         case Dimension.LENGTH:
