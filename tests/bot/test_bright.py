@@ -191,9 +191,10 @@ def test_a_lamp_for_heat_that_hangs_so_near_that_it_burns_gets_no_lux(lamp: str)
     assert "burns" in brief(reply)
     assert "basking" in brief(reply)
     assert not any(v.name == "illuminance" for v in reply.values)
-    assert any(
-        v.name == "illuminance" for v in asked(f"bright lamp:{lamp} watts:50W distance:40cm").values
-    )
+    assert "burns" in brief(asked(f"bright lamp:{lamp} distance:10cm"))
+    assert "burns" in brief(asked(f"bright lamps:24W led bar at 40cm + 50W {lamp} at 10cm"))
+    far = asked(f"bright lamp:{lamp} watts:50W distance:40cm")
+    assert any(v.name == "illuminance" for v in far.values)
 
 
 def test_our_own_levels_are_told_where_no_lamp_is_and_none_for_the_night() -> None:

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from bot.facts import Bound, Lux, Name, Say, angle, hours, lumens, lux, metres, plain_number, share
+from bot.facts import Bound, Name, Say, angle, hours, lumens, lux, metres, plain_number, share
 from bot.language.light import COLOURED
 from bot.language.light_lamps import LightLamp
 from bot.preferences import Context
@@ -11,29 +11,24 @@ from bot.questions.animals import animal_asked
 from bot.questions.light.brightness import (
     Asked,
     Bright,
-    BrightLamp,
     BrightLife,
-    BrightLit,
     BrightPlants,
     BrightSky,
     BrightWords,
-    LampTaken,
     Without,
     WithoutLux,
 )
 from bot.questions.light.lights import (
     Hung,
-    Taken,
     hung_light,
     hung_lights,
     kind_asked,
-    patch_widths,
 )
+from bot.questions.light.lit import assumed_told, lamp_name, lit_told
 from bot.questions.shared import animal_name
 from calc.animal import Animal, State
 from calc.light.bands import Bands, Brightness, LightLife, bands_of, brightness_of, life_of
 from calc.light.illuminance import BRIGHTEST_LX, light_doubts, lux_field, total_lux
-from calc.light.kinds import LampUv
 from calc.light.outdoors import Outdoors, noon_outdoors, outdoors, room_lux
 from calc.light.plants import day_sum, plant_class, plant_photons
 from calc.light.readings import LX_PER_FOOT_CANDLE, LuxMeter, lux_read
@@ -61,13 +56,9 @@ def bright(query: BrightQuery, context: Context) -> Bright | WithoutLux:
     lights = query.lights
     if not lights or any(one.distance is None and query.distance is None for one in lights):
         return _nothing_told(query, context)
+    if (near := _burning(query, context)) is not None:
+        return near
     hung, left_out = hung_lights(query)
-    burning = next((one for one in hung if one.kind.warms and one.height_m < LEAST_LAMP_M), None)
-    if burning is not None:
-        # A lamp for heat so near burns, however bright it is.
-        near = _without(Without.TOO_NEAR, query, context)
-        away = metres(burning.height_m)
-        return replace(near, lamp=_lamp_name(burning.kind.slug), distance=away, nearest=_NEAREST)
     if hung:
         spot = total_lux([one.spot_lx for one in hung])
         check("illuminance", spot.best, 0.0, BRIGHTEST_LX, "lx")
@@ -103,7 +94,7 @@ def _bright(
         animal=named,
         is_of_the_night=life is not None and life.life is LightLife.NIGHT,
         sky=_sky(query, spot),
-        lit=_lit(query, hung, left_out) if hung else None,
+        lit=lit_told(query, hung, left_out) if hung else None,
         plants=_plants(query, spot, hung),
         retreat=lux(_retreat_lx(spot, life)),
         for_fair=flux,
@@ -176,69 +167,6 @@ def _sky(query: BrightQuery, spot: Estimate | None) -> BrightSky:
     )
 
 
-def _lit(query: BrightQuery, hung: tuple[Hung, ...], left_out: tuple[str, ...]) -> BrightLit:
-    lights = tuple(light for one in hung for light in one.lights)
-    along, across = patch_widths(lights)
-    return BrightLit(
-        lamps=tuple(map(_lamp, hung)),
-        left_out=tuple(_lamp_name(kind) for kind in left_out),
-        has_doubtful_uv=any(one.kind.uv is not LampUv.NONE for one in hung) or bool(left_out),
-        has_led=any(one.kind.uv is LampUv.NONE for one in hung),
-        doubts=tuple(Say.of("bright-doubt", name) for name in _doubts(hung)),
-        by_watts=any(one.light.by_watts for one in hung),
-        along=metres(along),
-        across=metres(across),
-        cool=_cool(query, hung),
-        is_behind_glass=query.is_behind_glass,
-    )
-
-
-def _lamp_name(kind: str) -> Name:
-    return Name(f"bright-lamp-{kind.replace(' ', '-')}")
-
-
-def _lamp(hung: Hung) -> BrightLamp:
-    return BrightLamp(
-        lamp=_lamp_name(hung.kind.slug),
-        count=len(hung.lights),
-        flux=lumens(hung.light.flux_lm),
-        by_watts=hung.light.by_watts,
-        distance=metres(hung.height_m),
-        assumed=tuple(_assumed(one, hung) for one in hung.taken),
-        gives=lux(hung.spot_lx),
-    )
-
-
-def _assumed(taken: Taken, hung: Hung) -> Say:
-    facts = LampTaken(metres(hung.length_m), angle(hung.beam_deg))
-    return Say.by("bright-taken", taken, facts)
-
-
-def _doubts(hung: tuple[Hung, ...]) -> tuple[str, ...]:
-    """Return why the light may be off, the widest doubt first, each once."""
-    named = (doubt for one in hung for doubt in light_doubts(one.light))
-    found = sorted(named, key=lambda doubt: -doubt.factor)
-    return tuple(dict.fromkeys(str(doubt.name) for doubt in found))[:3]
-
-
-def _cool(query: BrightQuery, hung: tuple[Hung, ...]) -> Lux | None:
-    """Return the light at the cool end's floor, with the lamps over the middle of the warm half."""
-    size = query.enclosure
-    if size is None:
-        return None
-    highest_m = max(one.height_m for one in hung)
-    drop_m = max(size.height_m, highest_m) - highest_m
-    away_m = 0.625 * size.length_m
-
-    def weak(one: Hung) -> Estimate:
-        best = float(lux_field(one.lights, away_m, 0.0, -drop_m))
-        # What walls send back counts most where little comes straight: twice the doubt.
-        factor = combined_factor(light_doubts(one.light)) ** 2
-        return Estimate(best / factor, best, best * factor)
-
-    return lux(total_lux([weak(one) for one in hung]))
-
-
 def _plants(query: BrightQuery, spot: Estimate, hung: tuple[Hung, ...]) -> BrightPlants:
     photons = plant_photons(spot, _lx_per_umol(hung) if hung else _SPECTRUM_UNTOLD)
     long_h = query.hours.low / 3600.0 if query.hours else _HOURS
@@ -282,13 +210,25 @@ def _how_many(query: BrightQuery, context: Context, told: LightLamp) -> WithoutL
     hung = hung_light(query, replace(told, lumens=1000.0), Estimate.exact(1000.0))
     return replace(
         _without(Without.HOW_MANY, query, context),
-        lamp=_lamp_name(told.kind),
+        lamp=lamp_name(told.kind),
         fair_flux=lumens(_lumens_for(hung, levels.fair.spot_lx)),
         bright_flux=lumens(_lumens_for(hung, levels.bright.spot_lx)),
         distance=metres(hung.height_m),
-        assumed=tuple(_assumed(one, hung) for one in hung.taken),
+        assumed=tuple(assumed_told(one, hung) for one in hung.taken),
         sources=_sources((hung,)),
     )
+
+
+def _burning(query: BrightQuery, context: Context) -> WithoutLux | None:
+    """Return that a lamp for heat hangs so near that it burns, however bright it is."""
+    for one in query.lights:
+        away = one.distance or query.distance
+        warms = one.kind != COLOURED and kind_asked(one.kind).warms
+        if away is not None and warms and away.low < LEAST_LAMP_M:
+            found = _without(Without.TOO_NEAR, query, context)
+            named, at = lamp_name(one.kind), metres(away.low)
+            return replace(found, lamp=named, distance=at, nearest=_NEAREST)
+    return None
 
 
 def _nothing_told(query: BrightQuery, context: Context) -> WithoutLux:
@@ -305,7 +245,7 @@ def _without(why: Without, query: BrightQuery, context: Context) -> WithoutLux:
         animal=named,
         life=life,
         sky=_sky(query, None),
-        lamp=_lamp_name(lamp) if lamp else None,
+        lamp=lamp_name(lamp) if lamp else None,
         fair_flux=None,
         bright_flux=None,
         distance=None,

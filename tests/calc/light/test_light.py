@@ -2,6 +2,7 @@
 
 from itertools import pairwise
 
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -23,7 +24,9 @@ from calc.light.outdoors import noon_outdoors, outdoors, overcast_lux, shade_lux
 from calc.light.plants import PlantLight, day_sum, plant_class, plant_photons
 from calc.light.readings import LuxMeter, lux_read
 from calc.uncertainty import Estimate, combined_factor
+from calc.uv.lamp import Fixture, Lamp
 from calc.uv.screen import FlatScreen, NoScreen, Weave
+from calc.uv.section import HungTube, uvi_field
 from tests.calc.refused import Range, assert_ends_hold, assert_refused_beyond
 
 
@@ -218,3 +221,21 @@ def test_nothing_brighter_than_the_sun_is_worked_out() -> None:
     with pytest.raises(ValueError, match="illuminance"):
         lux_at(spot, 0.0, 0.0, 0.0)
     assert SPOT.beam_deg == 60.0
+
+
+@given(
+    st.floats(0.1, 1.5),
+    st.floats(0.08, 1.5),
+    st.lists(st.tuples(st.floats(-1.0, 1.0), st.floats(-0.6, 0.6)), min_size=2, max_size=6),
+    st.floats(0.1, 1.0),
+)
+def test_light_and_ultraviolet_of_a_bare_tube_fall_off_by_one_law(
+    length: float, height: float, places: list[tuple[float, float]], passes: float
+) -> None:
+    screen = FlatScreen(passes)
+    tube = HungTube(Lamp(12.0, Fixture.PLAIN, lit_length_m=length), 0.0, 0.0, height, screen)
+    white = Light(light_kind("white-tube"), Estimate.exact(2000.0), by_watts=False, length_m=length)
+    hung = HungLight(white, 0.0, 0.0, height, screen)
+    x, y = np.array(places).T
+    ratio = uvi_field([tube], x, y, 0.0) / lux_field([hung], x, y, 0.0)
+    assert ratio == pytest.approx(np.full(len(places), ratio[0]), rel=1e-9)
