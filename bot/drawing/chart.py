@@ -25,6 +25,7 @@ class Ticks(Enum):
     NUMBERS = "numbers"
     DATES = "days, counted as datetime.date.toordinal does"
     MONTHS = "days of a year, 1 to 366"
+    POWERS = "powers of ten: the axis holds their exponents"
 
 
 class Stroke(Enum):

@@ -1,11 +1,15 @@
 """How bright it is: figures that agree with the engine, no need and no verdict, never a UV lamp."""
 
+from math import log10
+
 import pytest
 
 from bot.ask import ask
+from bot.drawing import Sheet
 from bot.language.errors import NotUnderstoodError
 from bot.language.light import LIGHT_LAMPS, read_beam, read_lumens, read_lux
-from bot.preferences import Preferences
+from bot.preferences import LANGUAGES, Language, Preferences
+from bot.render.picture import draw
 from bot.reply import Reply
 from calc.light.kinds import light_kinds
 
@@ -200,3 +204,23 @@ def test_a_lamp_for_heat_that_hangs_so_near_that_it_burns_gets_no_lux(lamp: str)
 def test_our_own_levels_are_told_where_no_lamp_is_and_none_for_the_night() -> None:
     assert "fair 10000" in brief(asked("bright animal:bearded dragon")).replace("\u00a0", " ")
     assert "no bright spot" in brief(asked("bright animal:leopard gecko"))
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_picture_has_the_place_first_and_the_light_of_other_places_below(
+    language: Language,
+) -> None:
+    line = "bright lamps:24W led bar + 75W flood distance:40cm enclosure:120x60x60cm"
+    reply = ask(line, Preferences(language=language))
+    assert reply.picture is not None
+    drawing = reply.picture.drawing
+    assert isinstance(drawing, Sheet)
+    first, cool, *sky = drawing.gauges
+    spot = next(v for v in reply.values if v.name == "illuminance")
+    assert first.reading == pytest.approx((log10(spot.low), log10(spot.high)))
+    assert cool.reading is not None
+    assert cool.reading[1] < first.reading[0]
+    assert len(sky) == 4
+    # No target is drawn: nobody knows one.
+    assert all(gauge.wanted is None for gauge in drawing.gauges)
+    assert draw(drawing)

@@ -7,6 +7,7 @@ from bot.facts import Say, Says
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.queries.light import BrightQuery
 from bot.questions.light.bright_facts import bright
+from bot.questions.light.bright_picture import bright_picture
 from bot.questions.light.brightness import (
     Asked,
     Bright,
@@ -17,6 +18,7 @@ from bot.questions.light.brightness import (
     Without,
     WithoutLux,
 )
+from bot.reply import Picture
 from calc.light.bands import LightLife
 
 __all__ = ["BRIGHT", "bright", "tell"]
@@ -59,6 +61,7 @@ def _told(facts: Bright) -> Layered:
         ),
         guide=_GUIDE,
         sources=facts.sources,
+        picture=lambda teller: Picture.later(bright_picture, facts, teller),
     )
 
 

@@ -6,7 +6,7 @@ from math import ceil, floor, log10
 
 from bot.drawing import Axis, Scale, Ticks
 
-__all__ = ["Tick", "day_ticks", "even_ticks", "month_ticks", "ticks_of"]
+__all__ = ["Tick", "day_ticks", "even_ticks", "month_ticks", "power_ticks", "ticks_of"]
 
 _STEPS = (1.0, 2.0, 5.0, 10.0)
 # Days before each month of a common year.
@@ -27,6 +27,8 @@ def ticks_of(axis: Axis, scale: Scale, most: int = 7) -> list[Tick]:
         return month_ticks(axis)
     if axis.ticks is Ticks.DATES:
         return day_ticks(axis)
+    if axis.ticks is Ticks.POWERS:
+        return power_ticks(axis)
     return even_ticks(axis.low, axis.high, scale, most)
 
 
@@ -44,6 +46,12 @@ def even_ticks(low: float, high: float, scale: Scale, most: int = 7) -> list[Tic
     return [
         Tick((value - scale.offset) / scale.factor, (_written(value, digits),)) for value in values
     ]
+
+
+def power_ticks(axis: Axis) -> list[Tick]:
+    """Return the powers of ten from 1 on between the ends of an axis of their exponents."""
+    first, last = max(0, ceil(axis.low - 1e-9)), floor(axis.high + 1e-9)
+    return [Tick(float(power), (f"{10**power}",)) for power in range(first, last + 1)]
 
 
 def _written(value: float, digits: int) -> str:

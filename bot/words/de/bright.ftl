@@ -182,3 +182,6 @@ bright-care-pale = Ein helles oder sehr junges Tier verträgt vielleicht weniger
 bright-care-pale-short = Hell gefärbt oder jung? Mehr Schatten.
 bright-care-heat = Jedes Watt wird zu Wärme. Miss nach jeder neuen Lampe die kühle Seite neu.
 bright-care-eyes = Nackte LED-Chips und Entladungslampen blenden: nach unten richten, Streuscheibe davor, nicht hineinsehen.
+
+## Das Bild
+bright-picture-note = Jeder Schritt der Skala ist zehnmal so hell. Wie viel dein Tier braucht, hat niemand veröffentlicht.

@@ -183,3 +183,6 @@ bright-care-pale = A pale or very young animal may bear less light. Leave every 
 bright-care-pale-short = Pale or young? Less light, more shade.
 bright-care-heat = Every watt ends as heat. Measure the cool end again after each new lamp.
 bright-care-eyes = Bare LED chips and discharge lamps dazzle: aim them down, put a diffuser over them, do not stare in.
+
+## The picture
+bright-picture-note = Each step of the scale is ten times as bright. How much your animal needs nobody has published.
