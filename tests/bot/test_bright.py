@@ -218,6 +218,7 @@ def test_the_picture_has_the_place_first_and_the_light_of_other_places_below(
     first, cool, *sky = drawing.gauges
     spot = next(v for v in reply.values if v.name == "illuminance")
     assert first.reading == pytest.approx((log10(spot.low), log10(spot.high)))
+    assert first.reading is not None
     assert cool.reading is not None
     assert cool.reading[1] < first.reading[0]
     assert len(sky) == 4
