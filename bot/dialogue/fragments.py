@@ -14,9 +14,11 @@ from bot.dialogue.figures import (
     length_told,
 )
 from bot.dialogue.phrases import asks, place_named, takes_mesh_off
+from bot.language.arranged import lamp_beside_in
 from bot.language.lamps import Fixture, read_tube
 from bot.language.quantities import Measure
 from bot.language.screens import NoScreen
+from bot.language.there import There, there_in
 from bot.language.unsure import NOT_SURE, SomeMesh, Unsure
 from bot.preferences import Context, Preferences
 from bot.queries.question import Question
@@ -43,6 +45,7 @@ _FITTED = (
 )
 _NO = re.compile(r"^(?:no|nope|nein|none|nothing|kein\w*)\b\W*$")
 _YES = re.compile(r"^(?:yes|yep|yeah|ja|it does|it has|there is)\b\W*$")
+_SET_UPS = ("check", "next")
 _NEEDS_A_SHARE = ("tube", "check", "plan")
 _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
@@ -124,6 +127,8 @@ def changed_by(
     found = {n: t for n, t in _all_told(command.name, asked) if n in names}
     found |= {n: t for n, t in _words(line, asked, lacking) if n in names and n not in found}
     found |= {n: t for n, t in _beside(command.name, asked) if n in names and n not in found}
+    if more := ", ".join(_of_set_up(command.name, line)):
+        found["setup"] = _with_words(given, more)
     if "animal" in names and "animal" not in found and (kin := asked.unclear_animal):
         found["animal"] = _with_name_before(typed(given.get("animal", "")), kin.words)
     figure = None if "age" in found else figure_told(before, names, line, preferences)
@@ -154,9 +159,21 @@ def _with_mesh_untold(
     """Return what is told where a question takes no mesh without its share."""
     rest = {option: value for option, value in found.items() if option != "screen"}
     if name == "check" and isinstance(found["screen"], SomeMesh):
-        words = ", ".join(filter(None, (typed(given.get("setup", "")).strip("“”"), "mesh")))
-        return {**rest, "setup": words}
+        return {**rest, "setup": _with_words(given, "mesh")}
     return rest
+
+
+def _of_set_up(name: str, line: str) -> Iterator[str]:
+    """Yield what a line tells of a whole set-up that no option holds, in words that are heard."""
+    if name in _SET_UPS and (hang := lamp_beside_in(line)):
+        yield hang.value
+    if name == "next":
+        yield from sorted(one.value for one in there_in(line) - {There.TOGETHER})
+
+
+def _with_words(given: Mapping[str, object], more: str) -> str:
+    """Return the words of a set-up with some more."""
+    return ", ".join(filter(None, (typed(given.get("setup", "")).strip("“”"), more)))
 
 
 def _with_name_before(before: str, word: str) -> str:

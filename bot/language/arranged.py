@@ -15,7 +15,7 @@ class LampBeside(StrEnum):
 
     SIDE_BY_SIDE = "side by side"
     IN_A_ROW = "in a row"
-    APART = "apart"
+    APART = "at opposite ends"
 
 
 _UV = r"(?:uv\w*|tube|t5(?: ho)?|\d+ ?%(?: tube)?|röhre|uv-röhre)"
@@ -49,7 +49,7 @@ def lamp_beside_in(text: str) -> LampBeside | None:
     >>> lamp_beside_in("12% tube, the halogen right beside the tube").value
     'side by side'
     >>> lamp_beside_in("uvb on the cool side").value
-    'apart'
+    'at opposite ends'
     """
     words = normalise(text[:_LONGEST]).lower()
     found = {

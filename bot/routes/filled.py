@@ -17,6 +17,7 @@ from bot.questions.record import record_of
 from bot.questions.setup.told import Said, SetUpTold
 from bot.routes.asked import Asked
 from bot.routes.of_light import (
+    hours_of_plants,
     light_away,
     light_lamp,
     light_watts,
@@ -180,6 +181,7 @@ _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "gap_of_tubes": lambda a: _measured(a.told, FactName.GAP) if a.told.tubes > 1 else None,
     "given_asked": _given_asked,
     "heat_source": lambda a: a.lamps[0] if a.lamps else "",
+    "hours_of_plants": hours_of_plants,
     "length_asked": lambda a: a.so_close,
     "lid": _lid,
     "light_away": light_away,

@@ -7,6 +7,7 @@ from bot.language.quantities import Measure
 from bot.routes.asked import Asked
 
 __all__ = [
+    "hours_of_plants",
     "light_away",
     "light_lamp",
     "light_watts",
@@ -58,6 +59,11 @@ def several_lamps(asked: Asked) -> tuple[LightLamp, ...]:
     """Return the lamps where several are told, each with its label; else none."""
     found = lamps_heard(asked.words)
     return found if len(found) > 1 else ()
+
+
+def hours_of_plants(asked: Asked) -> str:
+    """Return usual hours of light where plants are asked about, so that their light is told."""
+    return "12 hours" if asked.says(r"\b(?:plants?|dli|par|ppfd|pflanzen)\b") else ""
 
 
 def light_lamp(asked: Asked) -> str:

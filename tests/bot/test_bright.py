@@ -225,3 +225,9 @@ def test_the_picture_has_the_place_first_and_the_light_of_other_places_below(
     # No target is drawn: nobody knows one.
     assert all(gauge.wanted is None for gauge in drawing.gauges)
     assert draw(drawing)
+
+
+def test_what_plants_make_of_it_is_told_where_plants_or_hours_are() -> None:
+    asking = "will plants grow under my led bar, 3000 lumens, 12 inches up"
+    assert "Plants, roughly: low to medium light." in brief(asked(asking))
+    assert "Plants" not in brief(asked("bright lamp:led bar lumens:3000 distance:12in"))

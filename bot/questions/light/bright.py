@@ -67,6 +67,8 @@ def _told(facts: Bright) -> Layered:
 
 def _range(facts: Bright, say: Says) -> Iterator[Say]:
     yield say.by("range", facts.asked)
+    if facts.plants.told:
+        yield Say("bright-plants-short", facts.plants)
     if facts.lit is not None and facts.lit.left_out:
         yield Say("bright-left-out", facts.lit)
     if facts.life is not None and facts.lit is None:

@@ -36,6 +36,21 @@ bright-left-out = Nicht gezählt: { LIST($left_out) }.
 bright-shade = Offener Schatten: etwa { LUX($shade) }.
 bright-shade-alone = Offener Schatten: etwa { LUX($shade) }.
 bright-levels = Dafür: mittel { LUX($fair) }, hell { LUX($bright) }.
+bright-plants-short = Pflanzen grob: { $least ->
+    [hardly_any] { $most ->
+        [hardly_any] kaum eine wächst
+       *[other] höchstens wenig Licht
+      }
+    [low] { $most ->
+        [low] wenig Licht
+       *[other] wenig bis mittel Licht
+      }
+    [medium] { $most ->
+        [medium] mittel Licht
+       *[other] mittel bis viel Licht
+      }
+   *[high] auch viel Licht
+  }.
 bright-nobody = Unsere Worte: Ein Bedarf ist unbekannt.
 bright-do-night = Nachts wach: kein heller Platz nötig.
 bright-do-first = Erst Wärme, UV, Schatten, Nachtruhe.

@@ -37,6 +37,21 @@ bright-left-out = Not counted: { LIST($left_out) }.
 bright-shade = Open shade outside: about { LUX($shade) }.
 bright-shade-alone = Open shade outside: about { LUX($shade) }.
 bright-levels = For it: fair { LUX($fair) }, bright { LUX($bright) }.
+bright-plants-short = Plants, roughly: { $least ->
+    [hardly_any] { $most ->
+        [hardly_any] hardly any grows
+       *[other] low light at best
+      }
+    [low] { $most ->
+        [low] low light
+       *[other] low to medium light
+      }
+    [medium] { $most ->
+        [medium] medium light
+       *[other] medium to high light
+      }
+   *[high] high light too
+  }.
 bright-nobody = My own words: no need is published.
 bright-do-night = It wakes at night: no bright spot.
 bright-do-first = First heat, UV, shade, dark night.
