@@ -1,6 +1,6 @@
 """What a question is to the fronts: its name, its model, its answer, its examples."""
 
-from collections.abc import Awaitable, Callable, Collection, Sequence
+from collections.abc import Awaitable, Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Literal
 
@@ -14,7 +14,7 @@ from bot.reply import PartName
 __all__ = ["Command", "Routed"]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Routed(Question):
     """Another question that was meant.
 
@@ -67,6 +67,11 @@ class Command:
     deletes: bool = False
     opens: tuple[PartName, ...] = ()
     one_part: str = ""
+
+    def asking(self, values: Mapping[str, object]) -> Question:
+        """Return this question as it can be asked again: in its own order, without files."""
+        names = [o.name for o in self.query.options() if o.name in values and not o.document]
+        return Question(self.name, {name: values[name] for name in names})
 
     def shown_open(self, given: Collection[str]) -> tuple[PartName, ...]:
         """Return the parts that are the answer itself: all of one about saved data.

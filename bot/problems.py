@@ -14,6 +14,7 @@ from bot.database.errors import (
 from bot.facts import Say
 from bot.layered import Brief, Layered
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.reply import Reply
 from bot.saying.said import said
 from bot.saying.voice import voice
@@ -30,7 +31,9 @@ class AtMost:
     what: Full
 
 
-def problem(name: str, sentence: Say, preferences: Preferences, asked: str = "") -> Reply:
+def problem(
+    name: str, sentence: Say, preferences: Preferences, meant: Question | None = None
+) -> Reply:
     """Return the Reply that tells one plain sentence of what went wrong."""
     command = command_named(name)
     all_of_them = name == "help" or command is None
@@ -46,7 +49,7 @@ def problem(name: str, sentence: Say, preferences: Preferences, asked: str = "")
     speaker = voice(preferences.spoken, preferences.shown)
     reply = said(layered, speaker, preferences.guide_url)
     # There is no other unit to show it in.
-    return reply.model_copy(update={"asked": asked, "units": ""})
+    return reply.model_copy(update={"meant": meant, "units": ""})
 
 
 def store_told(error: StoreError) -> Say:

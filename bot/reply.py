@@ -20,6 +20,7 @@ from pydantic import (
 )
 
 from bot.picture import Picture
+from bot.queries.question import Question
 from calc.uncertainty import Estimate
 
 if TYPE_CHECKING:
@@ -253,16 +254,16 @@ class Reply(_Told):
     around: str = Field(default="en", exclude=True)
     # Parts that are the answer itself, such as a page or a list: shown without being asked for.
     opened: tuple[PartName, ...] = Field(default=(), exclude=True)
-    # What an answer found that cannot wait; the door says it first. Not part of the JSON.
+    # What an answer found that cannot wait; the door says it first.
     alarms: tuple[Alarm, ...] = Field(default=(), exclude=True)
-    # Handed over as a file or printed as it is; not part of the JSON.
+    # Handed over as a file or printed as it is.
     document: Document | None = Field(default=None, exclude=True)
-    # The query as it was understood, so that a button can ask it again; not part of the JSON.
-    asked: str = Field(default="", exclude=True)
+    # The question as it was understood, so that it can be asked again; not part of the JSON.
+    meant: Question | None = Field(default=None, exclude=True)
     # Whole questions to choose from, in their order; not part of the JSON.
     offers: tuple[str, ...] = Field(default=(), exclude=True)
     # The one of them that is likely meant, with nothing but what was told.
-    perhaps: str = Field(default="", exclude=True)
+    perhaps: Question | None = Field(default=None, exclude=True)
     # The options that the question still needs, so that a front can offer them.
     lacking: tuple[str, ...] = Field(default=(), exclude=True)
     # The system whose unit stands first, so that a button can offer the other.
@@ -274,9 +275,12 @@ class Reply(_Told):
     @classmethod
     def _without_parts(cls, told: Any) -> Any:
         """Return what was told without the parts, which are made of the other fields."""
-        if isinstance(told, dict) and "parts" in told:
-            return {name: value for name, value in told.items() if name != "parts"}
-        return told
+        return {n: v for n, v in told.items() if n != "parts"} if isinstance(told, dict) else told
+
+    @property
+    def asked(self) -> str:
+        """Return the question as it was understood as a line; nothing where none was."""
+        return self.meant.line() if self.meant else ""
 
     @computed_field  # type: ignore[prop-decorator]
     @property

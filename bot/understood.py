@@ -37,7 +37,6 @@ from bot.reply import Alarm, Assumed, Heard, Reply, Row
 from bot.said_first import heard_in, of_its_lamp, said_first
 from bot.saying.voice import voice
 from bot.unread import (
-    asked_line,
     first_error,
     misread,
     missing_example,
@@ -81,15 +80,15 @@ class Understood:
         found = reply.model_copy(update={"alarms": alarms, "heard": self.told} | asked)
         return said_first(found, self.heard, self.preferences)
 
-    def _asked_in_words(self, reply: Reply) -> dict[str, str]:
+    def _asked_in_words(self, reply: Reply) -> dict[str, Question | None]:
         """Return the free words as what is asked again, where a hazard was heard in them.
 
         A button asks again what stands there: the options alone would tell nothing of the hazard.
         """
         if self.free is None or not self.heard:
             return {}
-        asked = asked_line(self.free.command, self.free.given)
-        return {"asked": asked, "perhaps": reply.perhaps or reply.asked}
+        words = self.free.command.asking(self.free.given)
+        return {"meant": words, "perhaps": reply.perhaps or reply.meant}
 
     def finished(self, reply: Reply) -> Reply:
         """Return the reply with what was taken for granted and the question as understood."""
@@ -107,7 +106,7 @@ class Understood:
             rows = (Row(label=say(row.label), text=say(row.say)), *rows)
         return reply.model_copy(
             update={
-                "asked": asked_line(self.command, self.given | named),
+                "meant": self.command.asking({**self.values, **named}),
                 "units": self.context.units.value,
                 "rows": rows,
                 "assumed": (*reply.assumed, *assumed),
@@ -122,11 +121,11 @@ class Understood:
     def told_no(self, error: RefusedError) -> Reply:
         """Return the answer that says no; its example is a question that works."""
         reply = self.in_words(error.told(error.example))
-        return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
+        return reply.model_copy(update={"meant": self.command.asking(self.values)})
 
     def refused(self, sentence: Say) -> Reply:
         """Return the reply that says why there is no answer."""
-        asked = asked_line(self.command, self.given)
+        asked = self.command.asking(self.values)
         return problem(self.command.name, sentence, self.preferences, asked)
 
     def without_animal(self, error: AnimalNotNamedError) -> Reply:
@@ -137,7 +136,7 @@ class Understood:
             reply = self.refused(unnamed_told(error, self.command, self.given, tried))
             return reply.model_copy(update={"lacking": (error.option,)})
         reply = self.free.lacking(("animal",), self.context)
-        return reply.model_copy(update={"asked": asked_line(self.command, self.given)})
+        return reply.model_copy(update={"meant": self.command.asking(self.values)})
 
     def outside(self, error: OutsideModelError) -> Reply:
         """Return the reply for what the model does not reach."""
@@ -248,7 +247,7 @@ def _unread(
     given = typed_all(values)
     lacking = () if wrong else command.query.lacking(given, preferences.own)
     sentence = wrong or _missing(command, given, preferences)
-    reply = problem(command.name, sentence, preferences, asked_line(command, given))
+    reply = problem(command.name, sentence, preferences, command.asking(values))
     alarms = told_alarms(command, values, preferences)
     return reply.model_copy(update={"alarms": alarms, "lacking": lacking})
 
@@ -263,9 +262,9 @@ def _routed(
         meant = command.route(query, context)
     except NotUnderstoodError:
         told = not_heard(COMMANDS[0])
-        return problem(command.name, told, preferences, asked_line(command, given))
+        return problem(command.name, told, preferences, command.asking(given))
     if isinstance(meant, Layered):
-        return in_words(meant, context).model_copy(update={"asked": asked_line(command, given)})
+        return in_words(meant, context).model_copy(update={"meant": command.asking(given)})
     wanted = command_named(meant.command)
     assert wanted is not None
     meant = meant.in_states(wanted.query, context)
@@ -276,5 +275,5 @@ def _routed(
     missing = free.missing(preferences)
     if not missing:
         return understood
-    kept = {"asked": understood.asked, "alarms": understood.alarms}
+    kept = {"meant": understood.meant, "alarms": understood.alarms}
     return free.lacking(missing, context).model_copy(update=kept)

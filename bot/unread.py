@@ -19,7 +19,6 @@ from bot.saved.group import Own
 
 __all__ = [
     "Way",
-    "asked_line",
     "first_error",
     "misread",
     "missing_example",
@@ -79,13 +78,6 @@ class Way:
     """Where to read on: a question by its name."""
 
     name: str
-
-
-def asked_line(command: Command, given: Mapping[str, str]) -> str:
-    """Return the question as a line that can be asked again."""
-    options = command.query.options()
-    names = [o.name for o in options if o.name in given and not o.document]
-    return join_line(command.name, {name: given[name] for name in names})
 
 
 def first_error(error: ValidationError) -> NotUnderstoodError | None:
@@ -159,7 +151,7 @@ def missing_told(command: Command, given: Mapping[str, str], own: Own, example: 
 
 def unnamed_example(command: Command, given: Mapping[str, str]) -> str:
     """Return the question with an animal."""
-    return asked_line(command, _plain(given) | {"animal": ANY_ANIMAL})
+    return command.asking(_plain(given) | {"animal": ANY_ANIMAL}).line()
 
 
 def unnamed_told(

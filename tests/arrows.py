@@ -9,7 +9,7 @@ _ARROWS = {
     "bot.dangers": "bot.brief bot.dangers bot.facts bot.language bot.reply calc",
     "bot.drawing": "bot.drawing",
     "bot.picture": "bot.drawing",
-    "bot.reply": "bot.picture calc.setup.set_up calc.uncertainty",
+    "bot.reply": "bot.picture bot.queries.question calc.setup.set_up calc.uncertainty",
     "bot.preferences": "bot.language bot.saved calc.animal",
     "bot.settings": "bot.language bot.preferences",
     "bot.facts": "calc.uncertainty",
@@ -76,7 +76,7 @@ _ARROWS = {
     ),
     "bot.problems": (
         "bot.unread bot.layered bot.database.errors bot.commands bot.facts bot.preferences "
-        "bot.reply bot.saying"
+        "bot.queries.question bot.reply bot.saying"
     ),
     "bot.limits_told": (
         "bot.command bot.dangers.past_limits bot.language bot.preferences bot.queries "

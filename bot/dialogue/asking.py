@@ -34,9 +34,9 @@ _ASKED = frozenset(
 )
 
 
-def question_kept(asked: str) -> Question | None:
-    """Return the question that an answer keeps as a line; None: none that a word can change."""
-    found = question_at(asked) if asked else None
+def question_kept(asked: Question | str | None) -> Question | None:
+    """Return a question that a word can change, of itself or of a line; None: none such."""
+    found = question_at(asked) if isinstance(asked, str) else asked
     command = command_named(found.command) if found else None
     if command is None or command.route is not None or command.stored is not None:
         return None
@@ -48,7 +48,7 @@ def asked_next(reply: Reply, preferences: Preferences) -> Reply:
 
     Where something else is wrong, or a choice is offered, the reply stays as it is.
     """
-    asked = question_kept(reply.asked)
+    asked = question_kept(reply.meant)
     first = bool(reply.alarms or reply.dangers)
     if reply.status != "problem" or first or reply.offers or asked is None:
         return reply
@@ -81,7 +81,7 @@ def _told(
         offers=offers,
     )
     speaking = context_of(command.query.model_construct(), given, preferences)
-    return in_words(layered, speaking).model_copy(update={"asked": reply.asked, "units": ""})
+    return in_words(layered, speaking).model_copy(update={"meant": reply.meant, "units": ""})
 
 
 def _several(animal: str, preferences: Preferences) -> tuple[str, ...]:

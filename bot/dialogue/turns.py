@@ -192,16 +192,16 @@ def told_as_meant(what: Next, reply: Reply, preferences: Preferences) -> Reply:
 def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     """Return the dialogue after an answer; what was not understood changes nothing."""
     # What is only perhaps meant does not take the place of what was surely asked.
-    perhaps = "" if dialogue.asked else reply.perhaps
-    return replace(told_before(perhaps or reply.asked, dialogue), offers=reply.offers)
+    perhaps = None if dialogue.asked else reply.perhaps
+    return replace(told_before(perhaps or reply.meant, dialogue), offers=reply.offers)
 
 
-def told_before(asked: str, dialogue: Dialogue) -> Dialogue:
-    """Return the dialogue after a question that is known as a line alone."""
+def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:
+    """Return the dialogue after a question, also one that is known as a line alone."""
     kept = question_kept(asked)
     if kept is None:
         return dialogue
-    stays = {n: v for n, v in kept.values.items() if n in _STAYS and v != NOT_SURE}
+    stays = {n: v for n, v in kept.values.items() if n in _STAYS and typed(v) != NOT_SURE}
     return replace(dialogue, asked=kept, offers=(), known={**dialogue.known, **stays})
 
 

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from bot.ask import ask
-from bot.commands import command_at, command_named, question_at
+from bot.commands import command_at, command_named
 from bot.dangers import listen
 from bot.database import FILE_NAME
 from bot.database.errors import StoreError
@@ -39,7 +39,7 @@ class LocalDesk:
         self._url = database_url
         self._folder = folder
         self._desk: Desk | None = None
-        self._answered: list[str] = []
+        self._answered: list[Question | None] = []
         self._counts: Counter[tuple[Asked, str]] = Counter()
 
     def ask(self, asked: str | Question, preferences: Preferences) -> Reply:
@@ -63,7 +63,7 @@ class LocalDesk:
             self._runner.run(self._keep_counts(desk))
             reply = self._runner.run(ask(asked, preferences, desk, _read))
         if reply.status == "ok":
-            self._answered.append(reply.asked)
+            self._answered.append(reply.meant)
         return reply
 
     def offers(self) -> Mapping[str, tuple[str, ...]]:
@@ -89,20 +89,19 @@ class LocalDesk:
 
         return asyncio.Runner()
 
-    def _count(self, line: str) -> None:
+    def _count(self, question: Question | None) -> None:
         """Count an answered question as on a server."""
         from bot.questions.saved.counting import asked_for
 
-        found = question_at(line)
-        command = command_named(found.command) if found else None
-        if found is not None and command is not None:
-            given = {} if command.stored else found.given
+        command = command_named(question.command) if question else None
+        if question is not None and command is not None:
+            given = {} if command.stored else question.given
             self._counts.update(asked_for(command.name, given))
 
     async def _keep_counts(self, desk: Desk) -> None:
         answered, self._answered = self._answered, []
-        for line in answered:
-            self._count(line)
+        for question in answered:
+            self._count(question)
         counted, self._counts = self._counts, Counter()
         try:
             await desk.store.counts.add(LOCAL, desk.now.date(), counted)

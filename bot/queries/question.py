@@ -9,15 +9,24 @@ from bot.queries.typed import typed_all
 __all__ = ["Question"]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Question:
     """A question's name and the values of its options.
 
-    A value is what its option holds once it is read, or the text that was typed for it.
+    A value is what its option holds once it is read, or the text that was typed for it. Two are
+    the same that are typed the same.
     """
 
     command: str
     values: Mapping[str, object]
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, Question):
+            return NotImplemented
+        return (self.command, self.given) == (other.command, other.given)
+
+    def __hash__(self) -> int:
+        return hash((self.command, *self.given.items()))
 
     @property
     def given(self) -> dict[str, str]:

@@ -6,7 +6,6 @@ from bot.language.quantities import Measure, Units
 from bot.language.readings import DatedReading, PlacedReading
 from bot.language.sizes import Size
 from bot.queries.query import Query
-from bot.queries.typed import typed
 
 __all__ = ["system_of", "taken_units"]
 
@@ -21,8 +20,8 @@ def system_of(value: object, *, bare: bool = False) -> Units | None:
     return None
 
 
-def taken_units(query: Query) -> tuple[list[tuple[str, str, str]], dict[str, str]]:
-    """Return what had no unit as (option, text, unit taken), and such options with their unit.
+def taken_units(query: Query) -> tuple[list[tuple[str, str, str]], dict[str, object]]:
+    """Return what had no unit as (option, text, unit taken), and the values of such options.
 
     A day that was told by its distance from today is among them with its date.
     """
@@ -32,7 +31,7 @@ def taken_units(query: Query) -> tuple[list[tuple[str, str, str]], dict[str, str
         bare = [(text, unit) for text, unit, assumed, _ in _parts(value) if assumed]
         taken += [(name, text, unit) for text, unit in bare]
         if bare or _is_relative(value):
-            named[name] = typed(value)
+            named[name] = value
     return taken, named
 
 

@@ -8,8 +8,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.ask import ask
-from bot.commands import COMMANDS
+from bot.commands import COMMANDS, question_at
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.render.escaping import escape, units_long
 from bot.render.post import MOST_CARD, Post, asked_of, render_post
 from bot.reply import PageLink, Part, PartName, Reply, Role, Row, SourceLine, Table
@@ -90,7 +91,7 @@ replies = st.builds(
         st.builds(SourceLine, key=st.just("k"), citation=words, kind=st.just("paper")),
         max_size=12,
     ).map(tuple),
-    asked=words,
+    meant=st.builds(Question, st.just("distance"), st.fixed_dictionaries({"tube": words})),
 )
 
 
@@ -145,7 +146,7 @@ def test_the_worst_reply_is_cut_honestly_and_sources_go_first() -> None:
             steps=(line,) * 3,
             cautions=(line,) * 3,
             sources=(SourceLine(key="k", citation=line, kind="paper"),) * 40,
-            asked="distance " + "x" * 5000,
+            meant=Question("distance", {"tube": "x" * 5000}),
         )
     )
     text = shown(post)
@@ -190,7 +191,7 @@ def test_a_page_with_an_address_is_a_link_and_one_without_is_a_name() -> None:
 
 @pytest.mark.parametrize("line", [EXAMPLES[0], "check setup:a *bold* [lamp](x) \\\\ #1 @here"])
 def test_the_answer_comes_first_and_the_question_last_to_be_read_back(line: str) -> None:
-    answered = reply(asked=line)
+    answered = reply(meant=question_at(line))
     post = render_post(answered)
     assert post.text.startswith("**A.**\n")
     assert asked_of(post.text) == line

@@ -68,7 +68,7 @@ def assert_same_when_asked_again(reply: Reply, given: dict[str, str]) -> None:
 def _said(reply: Reply) -> Reply:
     """Return what the answer says: not in which words it was asked, and how they were taken."""
     rows = tuple(row for row in reply.rows if row.label not in ("Understood as", "Assumed"))
-    return reply.model_copy(update={"asked": "", "rows": rows})
+    return reply.model_copy(update={"meant": None, "rows": rows})
 
 
 def assert_plain(text: str) -> None:

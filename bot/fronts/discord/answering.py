@@ -113,7 +113,7 @@ def laid_out(
 ) -> Finished:
     """Return the reply to a question as it is sent."""
     public = way.public and reply.status == "ok"
-    meant = Question.read(reply.asked) or question
+    meant = Question.of(reply.meant) or question
     rows = rows_for(
         reply,
         meant,

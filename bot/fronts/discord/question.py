@@ -23,7 +23,7 @@ _MOST = 100
 _BETWEEN = "|"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Question(Asked):
     """A question that a custom id can carry."""
 
@@ -58,13 +58,17 @@ class Question(Asked):
         return cls(command, {name: value for name, value in given if value})
 
     @classmethod
-    def read(cls, asked: str) -> Self | None:
-        """Return the question of a reply's ``asked`` line, if it is whole and still known."""
-        found = None if asked.endswith("…") else question_at(asked)
-        command = command_named(found.command) if found else None
-        if found is None or command is None or command.stored is not None:
+    def of(cls, asked: Asked | None) -> Self | None:
+        """Return a question that can be asked again by a button: none about saved data."""
+        command = command_named(asked.command) if asked else None
+        if asked is None or command is None or command.stored is not None:
             return None
-        return cls(found.command, found.values)
+        return cls(asked.command, asked.values)
+
+    @classmethod
+    def read(cls, asked: str) -> Self | None:
+        """Return the question of a line, if it is whole and still known."""
+        return None if asked.endswith("…") else cls.of(question_at(asked))
 
     @classmethod
     def _told_by(cls, message: discord.Message) -> Self | None:
