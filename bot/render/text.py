@@ -1,6 +1,7 @@
 """Reply → plain text for a terminal, a pipe or a log: no colour, no box, nothing lost."""
 
 from collections.abc import Iterator
+from functools import lru_cache
 from textwrap import TextWrapper
 
 from bot.brief import brief_of, held_labels
@@ -86,6 +87,8 @@ def _document(reply: Reply) -> Iterator[str]:
         yield f"{reply.document.name}:\n\n{reply.document.text.rstrip()}"
 
 
+# Most of an answer's forty texts (labels, cautions, sources) are the same in every answer.
+@lru_cache(maxsize=4096)
 def _wrap(text: str, width: int, lead: str = "") -> str:
     """Wrap a text that stands behind its lead, or goes on below one that leaves it no room."""
     behind = len(lead) <= width * _LONGEST_LEAD
