@@ -10,10 +10,10 @@ option-distance-length = Länge der Röhre oder die Watt darauf: 22in, 85cm, 39W
 option-distance-age = wie lange die Röhre schon brennt, etwa 6 months
 option-distance-readings = deine Messwerte dieser Röhre durch dieses Gitter: 4.2 at 12 in
 option-distance-enclosure = Länge des Terrariums, wenn du die der Röhre nicht kennst: 4ft, 120cm
-option-distance-lamp = die Art der UV-Lampe, etwa T5 HO tube, T8 oder compact; für die meisten habe ich keine Zahlen
+option-distance-lamp = Art der UV-Lampe, etwa T5 HO tube, T8, compact; für die meisten ohne Zahlen
 option-distance-tubes = wie viele solche Röhren nebeneinander hängen, 1 bis 4
-option-distance-gap = von der Mitte einer Röhre zur Mitte der nächsten; sonst rechne ich mit einer Stelle
-option-distance-state = wie es ihm geht: young (jung), pale (Albino), gravid (trächtig), female (Weibchen), ill (krank)
+option-distance-gap = von Mitte zu Mitte der Röhren; sonst rechne ich mit einer Stelle
+option-distance-state = Zustand: young (jung), pale (Albino), gravid (trächtig), female (weiblich), ill (krank)
 
 ## uvi
 option-uvi-tube = { option-distance-tube }
@@ -397,7 +397,7 @@ option-bright-length = Länge der Leiste oder Röhre, oder eine Seite des Panels
 option-bright-beam = der Winkel des Lichtkegels, von der Packung: 36 degrees
 option-bright-screen = was dazwischen ist: none, 45% (hält zurück), 18x16 0.011in
 option-bright-reflector = ob hinter der Röhre ein Reflektor ist: yes oder no
-option-bright-lamps = mehrere Lampen zugleich, je mit Watt oder Lumen, oder wie viele davon
+option-bright-lamps = wie viele, oder mehrere: 24W led bar + 75W flood
 option-bright-enclosure = Länge, Tiefe und Höhe, dann sage ich auch die kühle Seite
 option-bright-animal = { option-distance-animal }
 option-bright-hours = Stunden Licht am Tag, für Pflanzen; sonst 12
