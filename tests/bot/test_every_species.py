@@ -38,6 +38,7 @@ LINES = (
     "next 6% tube in a polished hood, no mesh, 24in away, cool 70F, night 62F animal:{}",
     "arrange animal:{} enclosure:48x24x24in lid:full mesh room:64F night:60F",
     "bright lamp:led bar lumens:4000 distance:16in length:33in animal:{}",
+    "outdoors animal:{} latitude:27S month:December hour:9:00",
 )
 WAYS = [(language, units) for language in LANGUAGES for units in Units]
 LONGEST_LINES = MOST_LINES + 2
