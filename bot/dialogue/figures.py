@@ -38,6 +38,9 @@ _HEATS = {
     "basking": "surface",
     "surface": "reading",
 }
+_PASSES = re.compile(r"\b(?:lets?|passes|through|lässt|durch)\b")
+# What a mesh does to the light: a strength is only printed.
+_SHARE = re.compile(rf"{_PASSES.pattern}|\b(?:blocks?|takes?|stops?|schluckt|hält|nimmt)\b")
 PLACES = ("basking", "cool", "warm", "night")
 """Where a temperature is told, by the option."""
 _POWERS = ("basking", "air", "plan")
@@ -76,8 +79,9 @@ def figure_told(
         option = "watts" if name in _POWERS else ""
         return (name, option, _read(read_power, value)) if option else None
     if unit == "%":
-        free = "screen" if "screen" in lacking and "tube" in given else "tube"
-        return name, free, f"{value}%"
+        of_mesh = _SHARE.search(line.lower()) or ("screen" in lacking and "tube" in given)
+        share = "passes" if _PASSES.search(line.lower()) else "blocks"
+        return (name, "screen", f"{share} {value}%") if of_mesh else (name, "tube", f"{value}%")
     if kind[:1] in ("f", "c") and kind not in ("cm", "ft", "feet", "foot"):
         degrees = _read(read_temperature, f"{value} {kind[0]}")
         place = heat_option(before, degrees, preferences)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bot.dialogue.turns import Dialogue
+from bot.dialogue.kept import Dialogue
 from bot.facts import Say
 from bot.language.shown import shown
 from bot.language.unsure import NOT_SURE

@@ -4,19 +4,18 @@ A dialogue keeps the last question as it was understood, and what was offered be
 nothing that was typed. What tells a danger, and what is a whole question, is asked as it is.
 """
 
-import json
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from enum import Enum, auto
 from types import MappingProxyType
-from typing import Self
 
 from bot.command import Command
 from bot.commands import command_at, command_named
 from bot.dangers import listen
 from bot.dialogue.asking import asked_next, question_kept
 from bot.dialogue.fragments import by_facts, change_wished, changed_by, told_of_set_up
+from bot.dialogue.kept import STAYS, Dialogue, after
 from bot.dialogue.phrases import (
     asks,
     asks_again,
@@ -28,28 +27,18 @@ from bot.dialogue.phrases import (
     unit_wished,
 )
 from bot.language.errors import NotUnderstoodError
-from bot.language.units import Units
 from bot.language.unsure import NOT_SURE, Unsure
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.options import AnimalName, Tube
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
-from bot.queries.typed import typed, typed_all
+from bot.queries.typed import typed
 from bot.question_context import context_of
 from bot.reply import PartName, Reply
 from bot.routes.routing import route
 
-__all__ = [
-    "START",
-    "Dialogue",
-    "Next",
-    "after",
-    "next_line",
-    "told_as_meant",
-    "told_before",
-    "turn",
-]
+__all__ = ["Next", "next_line", "told_as_meant", "turn"]
 
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
@@ -60,55 +49,6 @@ _ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
-# What is so of the keeper's set-up, whatever is asked next.
-_STAYS = frozenset(
-    (
-        *("animal", "tube", "reflector", "screen", "length", "age", "tubes", "gap", "lamp"),
-        *("enclosure", "material", "lid", "room"),
-    )
-)
-
-
-@dataclass(frozen=True, slots=True)
-class Dialogue:
-    """The question before, and the lines that were offered.
-
-    ``known`` are the parts of the set-up that were told on the way, by the option they fill.
-    """
-
-    asked: Question | None = None
-    offers: tuple[str, ...] = ()
-    known: Mapping[str, object] = field(default_factory=dict)
-    units: Units | None = None
-
-    def packed(self) -> str:
-        """Return the dialogue as one word of text that ``unpacked`` reads again."""
-        asked = self.asked.line() if self.asked else ""
-        told = {"asked": asked, "offers": self.offers, "known": typed_all(self.known)}
-        units = {"units": self.units.value} if self.units else {}
-        return json.dumps(told | units, ensure_ascii=False, separators=(",", ":"))
-
-    @classmethod
-    def unpacked(cls, text: str) -> Self:
-        """Return the dialogue that was packed; a ValueError says that it was none."""
-        try:
-            told = json.loads(text)
-            asked, offers, known = told["asked"], told["offers"], told["known"]
-            units = Units(told["units"]) if "units" in told else None
-        except (KeyError, TypeError, RecursionError) as error:
-            raise ValueError(text) from error
-        texts = (asked, *offers, *known, *known.values()) if isinstance(known, dict) else (None,)
-        if not all(isinstance(each, str) for each in texts):
-            raise ValueError(text)
-        return cls(question_kept(asked), tuple(offers), known, units)
-
-    def preferring(self, preferences: Preferences) -> Preferences:
-        """Return the asker's preferences with the unit that was wished for on the way."""
-        return replace(preferences, forced_units=self.units) if self.units else preferences
-
-
-START = Dialogue()
-"""A conversation in which nothing was asked yet."""
 
 
 class Next(Enum):
@@ -150,7 +90,7 @@ def next_line(
         return Next.QUESTION, line, dialogue
     wishes = dialogue.preferring(preferences)
     context = context_of(AskQuery(question=line), {"question": line}, wishes)
-    heard = {name: value for name, value in told_of_set_up(line, context).items() if name in _STAYS}
+    heard = {name: value for name, value in told_of_set_up(line, context).items() if name in STAYS}
     known = {**dialogue.known, **heard}
     if not (dialogue.asked or dialogue.known):
         place = by_facts(line, context)
@@ -187,22 +127,6 @@ def told_as_meant(what: Next, reply: Reply, preferences: Preferences) -> Reply:
     if what is Next.WHY and has_why:
         return reply.model_copy(update={"opened": (*reply.opened, PartName.WHY)})
     return asked_next(reply, preferences)
-
-
-def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
-    """Return the dialogue after an answer; what was not understood changes nothing."""
-    # What is only perhaps meant does not take the place of what was surely asked.
-    perhaps = None if dialogue.asked else reply.perhaps
-    return replace(told_before(perhaps or reply.meant, dialogue), offers=reply.offers)
-
-
-def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:
-    """Return the dialogue after a question, also one that is known as a line alone."""
-    kept = question_kept(asked)
-    if kept is None:
-        return dialogue
-    stays = {n: v for n, v in kept.values.items() if n in _STAYS and typed(v) != NOT_SURE}
-    return replace(dialogue, asked=kept, offers=(), known={**dialogue.known, **stays})
 
 
 def _named_offer(line: str, offers: tuple[str, ...]) -> int | None:
@@ -302,7 +226,7 @@ def _carried(name: str, known: Mapping[str, object]) -> dict[str, object]:
     """Return what another question takes along of the set-up that was told."""
     command = command_named(name)
     assert command is not None
-    here = _names(command) & _STAYS
+    here = _names(command) & STAYS
     return {
         option: value
         for option, value in known.items()

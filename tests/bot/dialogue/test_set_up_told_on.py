@@ -3,7 +3,7 @@
 import pytest
 
 from bot.ask import ask
-from bot.dialogue.turns import START, turn
+from bot.dialogue import START, turn
 from bot.preferences import Preferences
 
 SET_UP = (
