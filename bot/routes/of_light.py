@@ -45,14 +45,24 @@ _LIGHT_LAMPS = {
 }
 
 
+_MOST_FEET = 10.0
 _SIDE = r"\d{1,3}(?:\.\d{1,2})?"
 _SIDES = re.compile(rf"\b({_SIDE}(?: ?[x×] ?{_SIDE}){{2}}) ?(in|inch|inches|cm|ft|feet|mm|m|\")?")
 
 
 def sides_in(words: str) -> str:
-    """Return three sides with their unit, as they stand in words; nothing where none do."""
+    """Return three sides with their unit, as they stand in words; nothing where none do.
+
+    >>> sides_in("a 48x24x24in tank"), sides_in("in a 4x2x2"), sides_in("90x45x45")
+    ('48x24x24 in', '4x2x2 ft', '')
+    """
     found = _SIDES.search(words)
-    return f"{found[1]} {found[2]}" if found and found[2] else ""
+    if found is None:
+        return ""
+    sides = [float(side) for side in re.split(r" ?[x×] ?", found[1])]
+    # No home is ten inches long.
+    unit = found[2] or ("ft" if max(sides) <= _MOST_FEET else "")
+    return f"{found[1]} {unit}" if unit else ""
 
 
 def several_lamps(asked: Asked) -> tuple[LightLamp, ...]:

@@ -58,7 +58,7 @@ ARRANGED = (
 )
 BRIGHTNESS = (
     r"\b(?:how (?:bright|dim|many (?:lumens?|lux))|bright enough|light enough"
-    r"|enough (?:light|lux|lumens?)|(?:too|very|so) (?:dim|bright)|brighter|brightness"
+    r"|enough (?:light|lux|lumens?)|(?:too|very|so) (?:dim|dark|bright)|brighter|brightness"
     r"|\d+ ?(?:lm|lumens?|lx|lux|foot[- ]?candles?)|(?:lux|light) ?meter\D{0,30}\d{2,6})\b"
 )
 FIT = r"\b(?:ok\w*|alright|all right|fine|good|safe|right|enough|too \w+|correct)\b"

@@ -5,11 +5,12 @@ from math import log10
 import pytest
 
 from bot.ask import ask
-from bot.drawing import Sheet
+from bot.drawing import Axis, Scale, Sheet, Ticks
 from bot.language.errors import NotUnderstoodError
 from bot.language.light import LIGHT_LAMPS, read_beam, read_lumens, read_lux
 from bot.preferences import LANGUAGES, Language, Preferences
 from bot.render.picture import draw
+from bot.render.picture.axes import ticks_of
 from bot.reply import Reply
 from calc.light.kinds import light_kinds
 
@@ -231,3 +232,9 @@ def test_what_plants_make_of_it_is_told_where_plants_or_hours_are() -> None:
     asking = "will plants grow under my led bar, 3000 lumens, 12 inches up"
     assert "Plants, roughly: low to medium light." in brief(asked(asking))
     assert "Plants" not in brief(asked("bright lamp:led bar lumens:3000 distance:12in"))
+
+
+def test_the_scale_of_a_brightness_goes_by_tens() -> None:
+    axis = Axis("", 1.0, 5.3, (Scale("lx"),), Ticks.POWERS)
+    told = [(tick.at, tick.lines) for tick in ticks_of(axis, axis.scales[0])]
+    assert told == [(float(n), (str(10**n),)) for n in range(1, 6)]
