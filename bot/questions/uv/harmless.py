@@ -32,8 +32,13 @@ def _kept(animal: str, context: Context) -> Animal | None:
         return None
 
 
-def check_it_cannot_harm(uvi: tuple[float, float], animal: str, context: Context) -> None:
-    """Refuse to work towards a UV index that would have to be switched off."""
+def check_it_cannot_harm(
+    uvi: tuple[float, float], asked: str, animal: str, context: Context
+) -> None:
+    """Refuse to work towards a UV index that would have to be switched off.
+
+    ``asked`` is the wish as it is typed, which ``uvi`` may be wider than.
+    """
     limits = limits_for(animal, context)
     now, most = limits.uvi_now.value, limits.uvi_high
     kept = _kept(animal, context)
@@ -48,9 +53,9 @@ def check_it_cannot_harm(uvi: tuple[float, float], animal: str, context: Context
         uvi_figure(now),
     )
     raise PastLimitError(
-        f"{uvi[0]:g}-{uvi[1]:g}",
+        asked,
         Say("wanted-uvi-harmless", facts),
         "uvi:3-5" if own is None else f"uvi:{round(own.low, 1):g}-{round(own.high, 1):g}",
         "uvi",
-        (Alarm(key="uv_too_strong", words=f"uvi {uvi[0]:g}-{uvi[1]:g}", asked=True),),
+        (Alarm(key="uv_too_strong", words=f"uvi {asked}", asked=True),),
     )

@@ -16,9 +16,10 @@ from bot.language.lamps import OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.readings import PlacedReading
 from bot.language.sizes import Size
-from bot.language.wanted import UpTo, number_told
+from bot.language.wanted import UpTo
 from bot.preferences import Context
 from bot.queries.options import OwnTube
+from bot.queries.typed import typed as as_typed
 from bot.questions.animals import GROUPS_OWN, AnimalNotNamedError, animal_asked
 from bot.questions.past_limit import PastLimitError, told_before
 from bot.questions.shared import limits_for
@@ -96,14 +97,14 @@ def _wanted_given(uvi: tuple[float, float], animal: str, context: Context) -> Wa
     low, high = uvi
     if not 0.0 < high <= HIGHEST_UVI:
         raise NotUnderstoodError(
-            number_told(low).text if low == high else f"{low:g}-{high:g}",
+            as_typed(uvi),
             Say("wanted-uvi-up-to", UpTo(int(HIGHEST_UVI))),
             "uvi:3-5",
             "uvi",
         )
     if low == high:
         low, high = max(0.0, low - _ABOUT_UVI), min(high + _ABOUT_UVI, HIGHEST_UVI)
-    check_it_cannot_harm((low, high), animal, context)
+    check_it_cannot_harm((low, high), as_typed(uvi), animal, context)
     return Wanted(low, high, None, uvi)
 
 
