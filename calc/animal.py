@@ -187,8 +187,9 @@ class Animal:
 
     ``basking`` is True for an animal that comes under a bright beam for its heat and False for
     one that wants gentle warmth. Below ``night_floor_c.low`` the night needs heat, above
-    ``night_floor_c.high`` it does not, between them keepers differ. ``own_limits`` has only an
-    animal that a group added. ``states`` are those that were told and that its targets heed.
+    ``night_floor_c.high`` it does not, between them keepers differ. ``own_limits``, ``own_back_m``
+    [m] and ``own_life`` (a ``calc.setup.lives.Life``) has only an animal that a group added.
+    ``states`` are those that were told and that its targets heed.
     """
 
     slug: str
@@ -213,6 +214,8 @@ class Animal:
     readings: tuple[Authority, ...] = ()
     particular: tuple[Particular, ...] = ()
     own_limits: OwnLimits | None = None
+    own_back_m: float | None = None
+    own_life: str | None = None
     states: tuple[State, ...] = ()
 
     @property

@@ -173,6 +173,8 @@ class AnimalRow(Table):
     night_limit_c: Mapped[float | None]
     uvi_limit: Mapped[float | None]
     set_on: Mapped[date]
+    back_m: Mapped[float | None]
+    life: Mapped[str | None]
 
 
 class ChangeRow(Table):

@@ -9,7 +9,7 @@ from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
 from bot.language.wanted import UpTo
-from bot.queries.options import AnimalName, Readings, ScreenOption, Text, TubeLength
+from bot.queries.options import AnimalName, Length, Readings, ScreenOption, Text, TubeLength
 from bot.queries.query import Option, Query, reading
 from bot.queries.saved import (
     BoardTopic,
@@ -56,6 +56,15 @@ _SHOWN = {
 }
 _Subject = Annotated[
     str, reading(lambda text: read_choice(text, SUBJECTS)), Option(choices=tuple(SUBJECTS))
+]
+_LIVES = {
+    "climbs": ("climber", "arboreal", "tree", "branches"),
+    "water": ("swims", "aquatic", "semi-aquatic", "turtle"),
+    "digs": ("burrows", "burrower", "fossorial"),
+    "night": ("nocturnal", "crepuscular", "night active"),
+}
+_Life = Annotated[
+    str, reading(lambda text: read_choice(text, _LIVES)), Option(choices=tuple(_LIVES))
 ]
 _Shown = Annotated[
     str, reading(lambda text: read_choice(text, _SHOWN)), Option(choices=tuple(_SHOWN))
@@ -144,6 +153,8 @@ class AnimalQuery(Query):
     cool_limit: Text = Field("", examples=["86F"])
     night_limit: Text = Field("", examples=["52F"])
     uvi_limit: Text = Field("", examples=["6"])
+    back: Length | None = Field(None, examples=["2in"])
+    life: _Life | None = Field(None, examples=["climbs"])
 
 
 class DropQuery(Query):

@@ -12,7 +12,8 @@ from bot.language.states import states_told
 from bot.preferences import Context
 from bot.reply import Alarm
 from bot.saved.group import Own, OwnAnimal, OwnSubject
-from calc.animal import Animal, OwnLimits, Subject, Target
+from bot.saved.values import OwnLife
+from calc.animal import Animal, Awake, OwnLimits, Subject, Target
 from calc.animals import animal_name, animals, any_animal, own_name, own_slug
 from calc.limits import Limit, limits_of
 from calc.name_index import names_with_targets
@@ -189,6 +190,9 @@ def _as_told(kept: OwnAnimal) -> Animal:
         slug=own_slug(kept.name),
         scientific=kept.scientific,
         own_limits=limits,
+        own_back_m=kept.back_m,
+        own_life=None if kept.life is None else kept.life.value,
+        awake=Awake.NOCTURNAL if kept.life is OwnLife.NIGHT else None,
         **wants,
     )
 

@@ -12,7 +12,7 @@ from pydantic_core import PydanticCustomError
 
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
-from bot.saved.values import Kept, Name, ScientificName, Zone, name_key, name_of
+from bot.saved.values import Kept, Name, OwnBack, OwnLife, ScientificName, Zone, name_key, name_of
 from calc.animal import Subject
 from calc.animals import animals, own_name, own_slug
 
@@ -42,8 +42,7 @@ __all__ = [
 
 MOST_LAMPS = MOST_SCREENS = MOST_ANIMALS = 50
 MOST_TARGETS = 200
-MOST_CHANNELS = 500
-_LONGEST_URL = 200
+MOST_CHANNELS, _LONGEST_URL = 500, 200
 _LEAST_UVI = 0.1
 
 
@@ -200,6 +199,8 @@ class OwnAnimal(Kept):
     night_limit_c: float | None = _limit("night_limit_c")
     uvi_limit: float | None = Field(default=None, gt=0.0, le=_LIMIT_BOUNDS["uvi_limit"][1])
     set_on: date
+    back_m: OwnBack | None = None
+    life: OwnLife | None = None
 
     @model_validator(mode="after")
     def _ranges_in_bounds(self) -> Self:

@@ -1,15 +1,19 @@
 """What every kept value is made of: a frozen model, and a name that is safe to show anywhere."""
 
 import unicodedata
+from enum import StrEnum
 from typing import Annotated
 from zoneinfo import ZoneInfo
 
-from pydantic import AfterValidator, BaseModel, ConfigDict
+from pydantic import AfterValidator, BaseModel, ConfigDict, Field
 
 __all__ = [
+    "BACK_BOUNDS_M",
     "LONGEST_NAME",
     "Kept",
     "Name",
+    "OwnBack",
+    "OwnLife",
     "ScientificName",
     "Zone",
     "name_key",
@@ -18,6 +22,8 @@ __all__ = [
     "zone_of",
 ]
 
+BACK_BOUNDS_M = (0.005, 0.5)
+"""How high a back may be over what it lies on [m]."""
 LONGEST_NAME = 40
 _BESIDE_LETTERS = frozenset(" '’-.")
 
@@ -26,6 +32,15 @@ class Kept(BaseModel):
     """A value that is kept: frozen, with no field beside its own, every number finite."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False, defer_build=True)
+
+
+class OwnLife(StrEnum):
+    """In what way an animal of a group's own lives; the values are those of ``Life``."""
+
+    CLIMBS = "climbs"
+    WATER = "water"
+    DIGS = "digs"
+    NIGHT = "night"
 
 
 def name_of(text: str) -> str:
@@ -83,3 +98,4 @@ def scientific_of(text: str) -> str:
 Name = Annotated[str, AfterValidator(name_of)]
 ScientificName = Annotated[str, AfterValidator(scientific_of)]
 Zone = Annotated[str, AfterValidator(zone_of)]
+OwnBack = Annotated[float, Field(ge=BACK_BOUNDS_M[0], le=BACK_BOUNDS_M[1])]

@@ -5,9 +5,14 @@ from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 
+from calc.animal import Animal
 from calc.uncertainty import Estimate
 
-__all__ = ["Body", "body_of"]
+__all__ = ["Body", "body_for", "body_of"]
+
+
+# The highest place for an animal of a group's own [m]: a branch, else a low platform.
+_OWN_BRANCH_M, _OWN_PLATFORM_M = 1.0, 0.3
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +31,22 @@ class Body:
 def body_of(slug: str) -> Body | None:
     """Return the body of an animal of the list by its slug, or None where it is not known."""
     return _bodies().get(slug)
+
+
+def body_for(animal: Animal) -> Body | None:
+    """Return the body of an animal, one that a group added included; None: not known.
+
+    A back as the group told it; where it climbs, swims or digs by what was told of its life.
+    """
+    if animal.own_back_m is None:
+        return body_of(animal.slug)
+    climbs = animal.own_life == "climbs"
+    return Body(
+        Estimate.exact(animal.own_back_m),
+        _OWN_BRANCH_M if climbs else _OWN_PLATFORM_M,
+        animal.own_life == "water",
+        animal.own_life == "digs",
+    )
 
 
 @cache

@@ -3,7 +3,7 @@
 from enum import StrEnum
 
 from calc.animal import Animal, Group
-from calc.setup.bodies import body_of
+from calc.setup.bodies import body_for
 from calc.setup.set_up import StandKind
 
 __all__ = ["Life", "lives_of", "stand_for"]
@@ -48,7 +48,7 @@ def lives_of(animal: Animal) -> tuple[Life, ...]:
     >>> [life.value for life in lives_of(animals()["green-iguana"])]
     ['climbs', 'giant']
     """
-    body, long = body_of(animal.slug), animal.adult_length_m
+    body, long = body_for(animal), animal.adult_length_m
     swims = animal.is_of_water_alone or (body is not None and body.in_water)
     least = _GIANT_M.get(animal.group or Group.LIZARD, _GIANT_ELSE_M)
     found = {
@@ -58,7 +58,7 @@ def lives_of(animal: Animal) -> tuple[Life, ...]:
         Life.NIGHT: animal.is_of_the_night,
         Life.GIANT: long is not None and long.high >= least,
     }
-    return tuple(life for life, is_so in found.items() if is_so)
+    return tuple(life for life, is_so in found.items() if is_so or life == animal.own_life)
 
 
 def stand_for(animal: Animal) -> StandKind:
@@ -66,8 +66,9 @@ def stand_for(animal: Animal) -> StandKind:
 
     Source: back_heights.
     """
-    body = body_of(animal.slug)
-    if body is not None and body.in_water:
+    body = body_for(animal)
+    if (body is not None and body.in_water) or animal.own_life == Life.WATER:
         return StandKind.DOCK
-    climbs = body is not None and body.highest_platform_m >= _BRANCHES_M
+    tall = body is not None and body.highest_platform_m >= _BRANCHES_M
+    climbs = tall or animal.own_life == Life.CLIMBS
     return StandKind.BRANCH if climbs else StandKind.PLATFORM

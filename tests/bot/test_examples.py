@@ -29,7 +29,7 @@ def filled(question: str, name: str) -> dict[str, str]:
     command = command_named(question)
     assert command is not None
     options = {option.name: option for option in command.query.options()}
-    whole = {o.name: o.example for o in options.values() if o.required}
+    whole = {name: options[name].example for name in command.query.lacking({})}
     whole |= {k: v for k, v in examples_for(question, name).items() if k in options}
     if question in ("distance", "uvi", "section"):
         whole |= {"reflector": "polished", "screen": "none"}

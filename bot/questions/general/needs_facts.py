@@ -22,7 +22,7 @@ from bot.questions.shared import (
 )
 from calc.animal import Animal, Awake, Group, Particular, Subject, Target
 from calc.limits import limits_of
-from calc.setup.bodies import body_of
+from calc.setup.bodies import body_for
 from calc.setup.lives import Life, lives_of
 from calc.setup.measured import measured_set_up
 from calc.setup.set_up import SetUp
@@ -246,7 +246,7 @@ def _start(animal: Animal) -> Start:
     # Of an animal that a group added neither may be known, and a plan needs its body.
     if animal.uvi is None:
         return Start.NOTHING
-    return Start.PLAN if body_of(animal.slug) else Start.TUBE
+    return Start.PLAN if body_for(animal) else Start.TUBE
 
 
 def _needs(animal: Animal, context: Context) -> Iterator[OneNeed]:

@@ -11,7 +11,7 @@ from pydantic import ValidationError
 
 from bot.command import Command
 from bot.desk import Desk
-from bot.facts import Name, Say, Says
+from bot.facts import Length, Name, Say, Says, metres
 from bot.layered import Brief, Care, Layered, Row
 from bot.preferences import Context
 from bot.queries.own_ranges import of_option, range_read, uvi_limit_read, warmth_read
@@ -31,8 +31,10 @@ from bot.saved.group import (
     bounds_of,
     limit_bounds,
 )
+from bot.saved.values import BACK_BOUNDS_M, OwnLife
 from calc.animal import Subject
 from calc.limits import Limit, limits_of
+from calc.validity import check
 
 __all__ = ["SERVER_ANIMAL", "animal", "tell_animal"]
 
@@ -70,6 +72,8 @@ class AnimalKept:
     wants: tuple[Say, ...]
     limits: tuple[Say, ...]
     replaced: bool
+    back: Length | None
+    life: OwnLife | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +99,8 @@ async def animal(query: AnimalQuery, context: Context, desk: Desk) -> AnimalKept
         wants=tuple(range_told(of, span.low, span.high) for of, span in kept.wants.items()),
         limits=tuple(_held(kept)),
         replaced=replaced,
+        back=None if kept.back_m is None else metres(kept.back_m),
+        life=kept.life,
     )
 
 
@@ -132,6 +138,8 @@ def _kept(query: AnimalQuery, desk: Desk) -> OwnAnimal:
                 "scientific": query.scientific,
                 "wants": wants,
                 "set_on": desk.now.date(),
+                "back_m": _back_m(query),
+                "life": query.life,
                 **limits,
             }
         )
@@ -141,6 +149,13 @@ def _kept(query: AnimalQuery, desk: Desk) -> OwnAnimal:
             raise
         why = Say("kept-no-zero" if kind == UVI_ABOVE_ZERO else "kept-no-limit-order")
         raise unable(_ANIMAL, why, example=example) from error
+
+
+def _back_m(query: AnimalQuery) -> float | None:
+    if query.back is None:
+        return None
+    check("height of the back", query.back.low, *BACK_BOUNDS_M, "m")
+    return query.back.low
 
 
 def _check_order(option: str, subject: OwnSubject, low: float, high: float) -> None:
@@ -222,6 +237,10 @@ def _rows(facts: AnimalKept, say: Says) -> Iterator[Row]:
         yield Row(say("label-scientific"), say("scientific"))
     yield from (Row(say("label-target"), want) for want in facts.wants)
     yield from (Row(say("label-limit"), limit) for limit in facts.limits)
+    if facts.back is not None:
+        yield Row(say("label-back"), say("back"))
+    if facts.life is not None:
+        yield Row(say("label-life"), say.by("life", facts.life))
 
 
 SERVER_ANIMAL = Command(

@@ -11,7 +11,7 @@ from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency
 from bot.questions.setup.told import SetUpTold
 from calc.animal import Animal
 from calc.setup.arrangement import in_a_row, told_room
-from calc.setup.bodies import body_of
+from calc.setup.bodies import body_for
 from calc.setup.room import Room
 from calc.setup.set_up import Sign
 from calc.setup.sun_patch import sun_patch
@@ -97,7 +97,7 @@ def _to_do() -> Todo:
 
 def _room(told: SetUpTold, animal: Animal) -> Room | None:
     """Return the set-up in the usual places of its box, where there is one way it may be."""
-    size, body, wanted = told.size, body_of(animal.slug), animal.uvi
+    size, body, wanted = told.size, body_for(animal), animal.uvi
     away = told.measure(FactName.DISTANCE_BACK) or told.measure(FactName.DISTANCE)
     if size is None or body is None or away is None or wanted is None:
         return None

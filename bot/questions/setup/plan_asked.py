@@ -17,7 +17,7 @@ from bot.refusal import RefusedError
 from calc.animal import Animal
 from calc.heat.enclosure import LampPlace, Lid
 from calc.setup.along import DARK_ENDS_M
-from calc.setup.bodies import body_of
+from calc.setup.bodies import body_for
 from calc.setup.lives import stand_for
 from calc.setup.plan import USUAL_SCREEN, OwnedTube, Plan, Request
 from calc.setup.planned import planned_set_up
@@ -137,7 +137,7 @@ def asked(query: PlanQuery, context: Context) -> PlanAsked:
     """Return what to plan from; what nobody gave is assumed and named."""
     animal = animal_asked(query.animal, context)
     wanted = wanted_asked(query.animal, query.uvi, context)
-    body = body_of(animal.slug)
+    body = body_for(animal)
     back = _back(query, animal)
     request = Request(
         animal=animal,
@@ -184,7 +184,7 @@ def _assumed(query: PlanQuery, request: Request, back: Estimate) -> PlanAssumed:
 def _back(query: PlanQuery, animal: Animal) -> Estimate:
     if query.back is not None:
         return Estimate.exact(query.back.low)
-    body = body_of(animal.slug)
+    body = body_for(animal)
     if body is None:
         raise RefusedError(NoBack(animal_name(animal)), _back_asked, "back")
     return body.back_m

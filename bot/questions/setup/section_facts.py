@@ -36,7 +36,7 @@ from bot.questions.uv.tubes import Assumed, NamedByTube, Tube, length_sources, t
 from bot.reply import Alarm
 from calc.animal import Animal
 from calc.judgement import Verdict
-from calc.setup.bodies import body_of
+from calc.setup.bodies import body_for
 from calc.setup.lit import lit_set_up
 from calc.setup.lives import stand_for
 from calc.setup.mends import Mend, is_served, mends_for
@@ -234,7 +234,7 @@ def _animal(query: SectionQuery, context: Context) -> Animal | None:
 
 def _mends(room: Room, met: Patches, query: SectionQuery, context: Context) -> tuple[Mend, ...]:
     animal = _animal(query, context)
-    body = None if animal is None else body_of(animal.slug)
+    body = None if animal is None else body_for(animal)
     highest_m = body.highest_platform_m if body else inf
     return mends_for(room, met, highest_m, nothing_owned=room.tubes[0].lamp.own is None)
 

@@ -41,6 +41,14 @@ kept-label-scientific = Wissenschaftlicher Name
 kept-scientific = { $scientific }
 kept-label-target = Zielwert
 kept-label-limit = Grenze
+kept-label-back = Rücken
+# Only with: $back
+kept-back = { LENGTH($back) } über dem, worauf es liegt
+kept-label-life = Lebensweise
+kept-life-climbs = klettert: Wärme und UV werden am höchsten Ast gemessen
+kept-life-water = lebt in und an Wasser: Sein trockener Platz ist der Liegeplatz
+kept-life-digs = gräbt: Sein Gang ist die kühlste Stelle
+kept-life-night = ist nachts wach: Schatten kommt zuerst
 kept-step-needs = Sieh nach, was es braucht: needs { $name }
 kept-step-animal = Nimm es wieder weg: server remove animal:{ $name }
 kept-care-vouch = Für diese Zahlen steht ihr ein. Lasst eine reptilienkundige Tierarztpraxis darauf schauen, oder jemanden mit langer Erfahrung mit genau diesem Tier.

@@ -361,6 +361,8 @@ option-server-animal-surface_limit = heißer darf nichts sein: 40C
 option-server-animal-cool_limit = das erreicht die kühlste Stelle nie: 30C
 option-server-animal-night_limit = kälter darf keine Nacht sein: 11C
 option-server-animal-uvi_limit = das erreicht kein UV-Index: 6
+option-server-animal-back = Höhe seines Rückens über dem, worauf es liegt: 5cm
+option-server-animal-life = wie es lebt: climbs, water, digs oder night
 
 ## server remove
 option-server-remove-lamp = die Lampe, die weg soll

@@ -42,6 +42,14 @@ kept-label-scientific = Scientific name
 kept-scientific = { $scientific }
 kept-label-target = Target
 kept-label-limit = Limit
+kept-label-back = Back
+# Only with: $back
+kept-back = { LENGTH($back) } over what it lies on
+kept-label-life = Way of life
+kept-life-climbs = climbs: heat and UV are measured at its highest branch
+kept-life-water = lives in and at water: its dock is the basking place
+kept-life-digs = digs: its burrow is its coolest place
+kept-life-night = awake at night: shade comes first
 kept-step-needs = See what it needs: needs { $name }
 kept-step-animal = Take it away again: server remove animal:{ $name }
 kept-care-vouch = You vouch for these figures. Have a reptile vet look at them, or a keeper with years of experience with just this animal.

@@ -361,6 +361,8 @@ option-server-animal-surface_limit = no surface may be hotter: 104F
 option-server-animal-cool_limit = the coolest place may not reach this: 86F
 option-server-animal-night_limit = no night may be colder: 52F
 option-server-animal-uvi_limit = no UV index may reach this: 6
+option-server-animal-back = height of its back over what it lies on: 2in
+option-server-animal-life = how it lives: climbs, water, digs or night
 
 ## server remove
 option-server-remove-lamp = the lamp that goes

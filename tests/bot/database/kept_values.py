@@ -21,7 +21,7 @@ from bot.saved.group import (
 from bot.saved.keeper import Enclosure, KeeperExport, KeeperSettings, KeptScreen, Reading
 from bot.saved.keeper import Setup as KeptSetup
 from bot.saved.reminders import MOST_DAYS, About, ReminderExport
-from bot.saved.values import name_key
+from bot.saved.values import OwnLife, name_key
 from calc.animal import Subject
 from calc.animals import animals
 from calc.quantities import Quantity
@@ -84,6 +84,8 @@ def own_animals(draw: st.DrawFn) -> OwnAnimal:
         night_limit_c=draw(st.none() | exact(2.0, 20.0)),
         uvi_limit=draw(st.none() | exact(0.5, 11.0)),
         set_on=draw(days),
+        back_m=draw(st.none() | exact(0.01, 0.3)),
+        life=draw(st.none() | st.sampled_from(OwnLife)),
     )
 
 

@@ -235,3 +235,38 @@ async def test_every_question_answers_or_asks_and_no_example_is_faulted(
     needs = at_the_door("needs moss lizard", asker)
     lines = [step.rpartition(": ")[2] for step in needs.steps if "Moss" in step]
     assert [at_the_door(line, asker).status for line in lines] == ["ok"] * len(lines)
+
+
+LIVING = f"{MOSS} back:2in life:climbs"
+
+
+async def test_what_was_told_of_its_back_and_its_life_stands_in_every_room(ok: Ask) -> None:
+    kept = await ok(LIVING)
+    assert "2 in" in row(kept, "Back")
+    assert "climbs" in row(kept, "Way of life")
+    planned = await ok("plan animal:moss lizard enclosure:48x24x36in lid:full mesh")
+    assert "branch or shelf" in whole(planned)
+    drawn = await ok(
+        "section tube:6% reflector:plain screen:none distance:16in enclosure:48x24x36in "
+        "length:22in animal:moss lizard"
+    )
+    assert "It climbs, so its platform is the branch" in whole(drawn)
+    assert "highest perch under the lamp" in whole(await ok("needs moss lizard"))
+
+
+@pytest.mark.parametrize(
+    ("life", "told"),
+    [
+        ("water", "deep as said here"),
+        ("digs", "It digs"),
+        ("nocturnal", "It rests by day"),
+    ],
+)
+async def test_a_way_of_life_is_told_by_needs(ok: Ask, life: str, told: str) -> None:
+    await ok(f"{MOSS} life:{life}")
+    assert told in whole(await ok("needs moss lizard"))
+
+
+async def test_a_back_that_cannot_be_is_refused(ask: Ask) -> None:
+    reply = await ask(f"{MOSS} back:9ft")
+    assert reply.status == "problem"
