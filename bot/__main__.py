@@ -22,8 +22,8 @@ from bot.reply import Reply
 from bot.settings import Settings, settings_of
 
 if TYPE_CHECKING:
+    from bot.dialogue.asking import Answer
     from bot.fronts.local import LocalDesk
-    from bot.queries.question import Question
 
 __all__ = ["main"]
 
@@ -126,28 +126,17 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
 
     preferences = _preferences(parsed, settings)
     line = " ".join(parsed.question)
-    asked: str | Question = line
-    dialogue = None
-    if parsed.before or parsed.json:
-        from bot.dialogue import START, Dialogue, after, next_line, told_as_meant
-
-        try:
-            dialogue = Dialogue.unpacked(parsed.before) if parsed.before else START
-        except ValueError:
-            from bot.saying.voice import voice
-
-            speak = voice(preferences.spoken, preferences.shown).text
-            print(speak(Say("console-with")), file=sys.stderr)
-            return _REFUSED
-        what, asked, dialogue = next_line(dialogue, line, preferences)
-        preferences = dialogue.preferring(preferences)
     with _desk(settings) as desk:
-        reply = desk.ask(asked, preferences)
-    if parsed.before:
-        reply = told_as_meant(what, reply, preferences.speaking(line))
+        if not (parsed.before or parsed.json):
+            gone_on: tuple[Reply | None, str] | None = (desk.ask(line, preferences), "")
+        else:
+            gone_on = _gone_on(line, parsed.before, preferences, desk.ask)
+    reply, packed = gone_on or (None, "")
+    if reply is None:
+        return 0 if gone_on else _REFUSED
     refused = reply.status == "problem"
-    if dialogue is not None and parsed.json:
-        told = reply.model_dump(mode="json") | {"dialogue": after(dialogue, reply).packed()}
+    if parsed.json:
+        told = reply.model_dump(mode="json") | {"dialogue": packed}
         print(json.dumps(told, indent=2, ensure_ascii=False))
     elif not refused and sys.stdout.isatty():
         show(reply, more=MORE_FULL, full=parsed.full)
@@ -161,6 +150,33 @@ def _ask(parsed: argparse.Namespace, settings: Settings) -> int:
     if parsed.out is not None:
         _keep_picture(reply, parsed.out)
     return _REFUSED if refused else 0
+
+
+def _gone_on(
+    line: str, before: str | None, preferences: Preferences, answer: "Answer"
+) -> tuple[Reply | None, str] | None:
+    """Return the answer to a line, and the dialogue after it, packed; what is none is said here.
+
+    None as answer: the line only says thanks, which is answered here too.
+    """
+    from bot.dialogue import START, Dialogue, after, next_line, turn
+    from bot.saying.voice import voice
+
+    try:
+        dialogue = Dialogue.unpacked(before) if before else START
+    except ValueError:
+        speak = voice(preferences.spoken, preferences.shown).text
+        print(speak(Say("console-with")), file=sys.stderr)
+        return None
+    if not before:
+        _, _, dialogue = next_line(dialogue, line, preferences)
+        reply = answer(line, preferences)
+        return reply, after(dialogue, reply).packed()
+    told, dialogue = turn(dialogue, line, preferences, answer)
+    if told is None:
+        speak = voice(preferences.speaking(line).spoken, preferences.shown).text
+        print(speak(Say("door-thanks")))
+    return told, dialogue.packed()
 
 
 def _keep_picture(reply: Reply, folder: Path) -> None:

@@ -50,9 +50,10 @@ _ARROWS = {
     ),
     # What a line means after the answer before it: a whole question again.
     "bot.dialogue": (
-        "bot.dialogue bot.answering bot.command bot.commands bot.dangers bot.facts bot.language "
-        "bot.layered bot.preferences bot.queries bot.question_context bot.questions.animals "
-        "bot.refusal bot.reply bot.routes calc.naming calc.validity"
+        "bot.dialogue bot.answering bot.brief bot.command bot.commands bot.dangers bot.facts "
+        "bot.language bot.layered bot.preferences bot.queries bot.question_context "
+        "bot.questions.animals bot.refusal bot.reply bot.routes bot.saying.voice calc.animal "
+        "calc.naming calc.validity"
     ),
     "bot.answering": (
         "bot.questions bot.command bot.language.states bot.layered bot.preferences "
@@ -128,7 +129,8 @@ _ARROWS = {
     ),
     "bot.fronts.discord": (
         "bot.fronts.discord bot.ask bot.asker bot.brief bot.command bot.commands bot.completion "
-        "bot.desk bot.dialogue bot.facts bot.guide bot.saved bot.language bot.menu bot.operating "
+        "bot.desk bot.dialogue bot.facts bot.guide bot.layered bot.saved bot.language bot.menu "
+        "bot.operating "
         "bot.preferences bot.problems bot.queries bot.question_context bot.questions.animals "
         "bot.questions.saved bot.render bot.reply bot.saying bot.serving bot.settings bot.database"
     ),

@@ -2,7 +2,7 @@
 
 from bot.dialogue.kept import START, Dialogue, after, told_before
 from bot.dialogue.known import known_told, wishes_known
-from bot.dialogue.turns import Next, next_line, told_as_meant, turn
+from bot.dialogue.turns import Next, next_line, said_in, told_as_meant, turn
 
 __all__ = [
     "START",
@@ -11,6 +11,7 @@ __all__ = [
     "after",
     "known_told",
     "next_line",
+    "said_in",
     "told_as_meant",
     "told_before",
     "turn",

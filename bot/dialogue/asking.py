@@ -1,12 +1,17 @@
-"""What a conversation asks next where a question lacks something: one thing at a time."""
+"""What a conversation asks next where a question lacks something: one thing at a time, and once."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
 
 from pydantic import ValidationError
 
 from bot.answering import answer_of, in_words
+from bot.brief import brief_of, fitted, in_order
 from bot.command import Command
 from bot.commands import command_named, question_at
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
+from bot.language.units import Units
 from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Preferences
@@ -14,11 +19,15 @@ from bot.queries.question import Question
 from bot.question_context import context_of, reading_of
 from bot.questions.animals import AnimalNotNamedError, animals_meant
 from bot.refusal import RefusedError
-from bot.reply import Reply
+from bot.reply import Line, Reply, Role
+from bot.saying.voice import voice
 from calc.naming import Several, named
 from calc.validity import OutsideModelError
 
-__all__ = ["asked_next", "question_kept"]
+__all__ = ["Answer", "asked_next", "question_kept", "said_beside"]
+
+Answer = Callable[[Question | str, Preferences], Reply]
+"""What answers a question, or a line."""
 
 _OF_ONE = {
     ("distance", "basking"): Say("talk-distance-lamp"),
@@ -32,6 +41,24 @@ _ASKED = frozenset(
         *("room", "surface", "air", "reading", "readings", "uvi", "value"),
     )
 )
+# What an animal needs of what a question is about, told where the question cannot be answered.
+_ABOUT = {
+    "uvi": ("distance", "uvi", "tube", "meter", "section", "dose"),
+    "basking": ("watts", "basking", "surface"),
+    "night": ("night",),
+}
+
+# What gives way in a brief to what is said beside it.
+_GIVES_WAY = ((Role.STEP, 1), (Role.RANGE, 1), (Role.STEP, 0), (Role.RANGE, 0))
+
+
+@dataclass(frozen=True, slots=True)
+class _Wish:
+    """What is asked for: the option, the sentence, and the whole questions to choose from."""
+
+    option: str
+    say: Say
+    offers: tuple[str, ...] = ()
 
 
 def question_kept(asked: Question | str | None) -> Question | None:
@@ -43,10 +70,13 @@ def question_kept(asked: Question | str | None) -> Question | None:
     return found
 
 
-def asked_next(reply: Reply, preferences: Preferences) -> Reply:
+def asked_next(
+    reply: Reply, preferences: Preferences, wanted: tuple[str, ...], answer: Answer
+) -> Reply:
     """Return the reply that asks for the first thing that a question lacks, and nothing else.
 
-    Where something else is wrong, or a choice is offered, the reply stays as it is.
+    Where something else is wrong, or a choice is offered, the reply stays as it is. What is
+    ``wanted`` was asked for before: then what holds without it is told, and what is still open.
     """
     asked = question_kept(reply.meant)
     first = bool(reply.alarms or reply.dangers)
@@ -54,21 +84,71 @@ def asked_next(reply: Reply, preferences: Preferences) -> Reply:
         return reply
     command, given = command_named(asked.command), asked.given
     assert command is not None
-    if len(several := _several(given.get("animal", ""), preferences)) > 1:
+    if several := _several(given.get("animal", ""), preferences):
+        if "animal" in wanted and len(several) == 1:
+            return _if_it_is(several[0], asked, preferences, wanted, answer)
         lines = (join_line(command.name, {**given, "animal": name}) for name in several)
         meant = animals_meant(several, several, preferences.own.names)
-        return _told(reply, Say("talk-which", meant), tuple(lines), command, given, preferences)
-    option = _lacking(command, given, preferences)
-    if option not in _ASKED:
+        which = Say("talk-which" if len(several) > 1 else "talk-which-only", meant)
+        return _told(reply, _Wish("animal", which, tuple(lines)), command, given, preferences)
+    lacking = _lacking(command, given, preferences)
+    if not _ASKED.intersection(lacking[:1]):
         return reply
-    told = _OF_ONE.get((option, command.name)) or Say.of("talk", option)
-    return _told(reply, told, (), command, given, preferences)
+    option = next((name for name in lacking if name in _ASKED and name not in wanted), "")
+    if not option:
+        option = lacking[0]
+        if found := _without(option, asked, preferences, answer):
+            return found
+    say = _OF_ONE.get((option, command.name)) or Say.of("talk", option)
+    return _told(reply, _Wish(option, say), command, given, preferences)
+
+
+def _if_it_is(
+    name: str, asked: Question, preferences: Preferences, wanted: tuple[str, ...], answer: Answer
+) -> Reply:
+    """Return the answer for the only animal of a name that has figures, and that it is for it."""
+    found = answer(Question(asked.command, {**asked.values, "animal": name}), preferences)
+    if found.status == "problem":
+        found = asked_next(found, preferences, wanted, answer)
+    only = animals_meant((name,), (name,), preferences.own.names)
+    told = said_beside(found, (Say("talk-if-it-is", only),), preferences)
+    return told.model_copy(update={"meant": asked})
+
+
+def _without(
+    option: str, asked: Question, preferences: Preferences, answer: Answer
+) -> Reply | None:
+    """Return what its animal needs, where a question stays open for want of an option."""
+    if option == "animal" or not asked.given.get("animal"):
+        return None
+    about = next((of for of, names in _ABOUT.items() if asked.command in names), "")
+    needs = {"animal": asked.values["animal"], **({"about": about} if about else {})}
+    found = answer(Question("needs", needs), preferences)
+    if found.status == "problem":
+        return None
+    told = said_beside(found, (Say.of("talk-open", option),), preferences)
+    return told.model_copy(update={"meant": asked, "lacking": (option,)})
+
+
+def said_beside(reply: Reply, told: tuple[Say, ...], preferences: Preferences) -> Reply:
+    """Return an answer that says something of the line, or of itself, beside what it says."""
+    if not told:
+        return reply
+    units = _units_of(reply, preferences)
+    speak = voice(reply.language, units).text
+    lines = (Line(role=Role.ASSUMED, text=speak(say)) for say in told)
+    whole = in_order((*lines, *brief_of(reply)))
+    return reply.model_copy(update={"brief": fitted(whole, _GIVES_WAY)})
+
+
+def _units_of(reply: Reply, preferences: Preferences) -> Units:
+    """Return the system whose unit stands first."""
+    return Units(reply.units) if reply.units else preferences.shown
 
 
 def _told(
     reply: Reply,
-    told: Say,
-    offers: tuple[str, ...],
+    wish: _Wish,
     command: Command,
     given: dict[str, str],
     preferences: Preferences,
@@ -77,8 +157,9 @@ def _told(
         command=reply.command,
         status="problem",
         title=Say("talk-title"),
-        brief=Brief(told),
-        offers=offers,
+        brief=Brief(wish.say),
+        offers=wish.offers,
+        lacking=(wish.option,),
     )
     speaking = context_of(command.query.model_construct(), given, preferences)
     return in_words(layered, speaking).model_copy(update={"meant": reply.meant, "units": ""})
@@ -92,18 +173,18 @@ def _several(animal: str, preferences: Preferences) -> tuple[str, ...]:
     return tuple(one.name for one in what.candidates if one.slug)
 
 
-def _lacking(command: Command, given: dict[str, str], preferences: Preferences) -> str:
-    """Return the first option that a question lacks where nothing is wrong; else nothing."""
+def _lacking(command: Command, given: dict[str, str], preferences: Preferences) -> tuple[str, ...]:
+    """Return the options that a question lacks where nothing is wrong; else nothing."""
     query = command.query
     missing = query.lacking(given, preferences.own)
     whole = given | {name: query.examples()[name] for name in missing}
     try:
         read = query.model_validate(whole, context=reading_of(preferences))
         if missing:
-            return missing[0]
+            return tuple(missing)
         answer_of(command, read, context_of(read, given, preferences))
     except AnimalNotNamedError:
-        return "animal"
+        return ("animal",)
     except (ValidationError, NotUnderstoodError, RefusedError, OutsideModelError):
-        return ""
-    return ""
+        return ()
+    return ()

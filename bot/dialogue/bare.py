@@ -3,6 +3,7 @@
 import re
 from collections.abc import Collection, Mapping
 from contextlib import suppress
+from datetime import date
 
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import read_tube
@@ -10,15 +11,31 @@ from bot.language.quantities import Measure, read_duration, read_length, read_te
 from bot.language.units import Units
 from bot.language.uv_lamps import UvLamp, find_uv_lamp
 
-__all__ = ["age_told", "bare_told", "lamp_told", "on_for_told"]
+__all__ = [
+    "age_told",
+    "bare_told",
+    "is_distance",
+    "lamp_told",
+    "on_for_told",
+    "only_number",
+    "unit_of",
+]
 
-_ALONE = re.compile(r"^\W*(?:[^\W\d]+ ){0,3}(\d+(?:[.,]\d+)?)(?: [^\W\d]+){0,2}\W*$")
+_ALONE = re.compile(r"^\W*(?:[^\W\d]+ ){0,5}(\d+(?:[.,]\d+)?)(?: [^\W\d]+){0,2}\W*$")
 _AGE = re.compile(
     r"(?<![\w.])(\d+(?:[.,]\d+)?|an?|one|two|three|half an?) "
     r"?(weeks?|wks?|months?|mo|mths?|years?|yrs?|wochen?|monate?n?|jahre?n?)\b"
 )
 _ON_FOR = re.compile(
     r"(?<![\w.])(\d+(?:[.,]\d+)?|an?|one|two|three) ?(min(?:ute)?n?s?|h|hrs?|hours?|stunden?)\b"
+)
+_SINCE = re.compile(
+    r"\b(?:from|since|in|of|seit|von|vom) (?:last |this |early |late |mid |letzten |letztem )?"
+    r"(jan|feb|mar|mär|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-zä]*\.?(?: (20\d\d))?\b"
+)
+_MONTHS = (
+    *("jan", "feb", "mar mär", "apr", "may mai", "jun", "jul", "aug", "sep", "oct okt", "nov"),
+    "dec dez",
 )
 _COUNTS = {"a": "1", "an": "1", "one": "1", "two": "2", "three": "3"}
 _SPANS = {"w": "weeks", "m": "months", "y": "years", "j": "years"}
@@ -30,6 +47,8 @@ _ROOM_C, _ROOM_F = 35.0, 40.0
 _WARM_C, _WARM_F = 52.0, 60.0
 _HEATS = ("room", "surface", "air", "reading")
 _WEAKEST, _STRONGEST = 2.0, 14.0
+# Nearer or farther hangs no lamp.
+_DISTANCES = {Units.IN: (2.0, 60.0), Units.CM: (5.0, 150.0)}
 
 
 def bare_told(
@@ -57,9 +76,30 @@ def bare_told(
     if "tube" in lacking and _WEAKEST <= number <= _STRONGEST:
         return "tube", read_tube(f"{told}%")
     if "distance" in names and ("distance" in lacking or "distance" in given):
-        unit = _unit_of(given.get("distance")) or units
-        return ("distance", read_length(told, unit)) if unit else None
+        place = given.get("distance")
+        unit = unit_of(place) or units
+        if unit and is_distance(told, place or unit):
+            return "distance", read_length(told, unit)
     return None
+
+
+def only_number(line: str) -> str:
+    """Return the one number of a few words, which no unit stands beside; nothing: there is none."""
+    found = _ALONE.match(line.lower())
+    return found[1].replace(",", ".") if found else ""
+
+
+def is_distance(number: str, place: object) -> bool:
+    """Whether a bare number may be how far away a lamp is, told in the unit of ``place``.
+
+    >>> is_distance("118", read_length("20in")), is_distance("45", read_length("30cm"))
+    (False, True)
+    """
+    unit = place if isinstance(place, Units) else unit_of(place)
+    if not number or unit is None:
+        return False
+    least, most = _DISTANCES[unit]
+    return least <= float(number) <= most
 
 
 def _degrees(option: str, told: str) -> Measure | None:
@@ -71,7 +111,7 @@ def _degrees(option: str, told: str) -> Measure | None:
     return read_temperature(told, Units.CM) if 0.0 < number <= celsius else None
 
 
-def _unit_of(length: object) -> Units | None:
+def unit_of(length: object) -> Units | None:
     """Return the system that a length stands in."""
     with suppress(NotUnderstoodError):
         measure = read_length(length) if isinstance(length, str) else length
@@ -79,19 +119,32 @@ def _unit_of(length: object) -> Units | None:
     return None
 
 
-def age_told(line: str) -> Measure | None:
+def age_told(line: str, today: date | None = None) -> Measure | None:
     """Return how old a line says that something is, and not the animal; else nothing.
 
     >>> [found and found.text for found in map(age_told, ("8 months old", "he is 8 months old"))]
     ['8 months', None]
     """
     plain = line.lower()
+    if (since := _since(plain, today)) and not _OF_AN_ANIMAL.search(plain):
+        return since
     found = _AGE.search(plain)
     if found is None or _OF_AN_ANIMAL.search(plain):
         return None
     if found[1].startswith("half"):
         return read_duration("6 months") if found[2][0] in "yj" else None
     return _span(found, _SPANS[found[2][0]])
+
+
+def _since(plain: str, today: date | None) -> Measure | None:
+    """Return the age of what is told to be of a month: from last june, since March 2025."""
+    found = _SINCE.search(plain)
+    if found is None or today is None:
+        return None
+    month = next(at for at, names in enumerate(_MONTHS, 1) if found[1][:3] in names)
+    year = int(found[2]) if found[2] else today.year - (month > today.month)
+    months = 12 * (today.year - year) + today.month - month
+    return read_duration(f"{months} months") if months >= 0 else None
 
 
 def on_for_told(line: str) -> Measure | None:

@@ -1,17 +1,31 @@
 """Which option of the question before a figure of a line is for, and the figure itself."""
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 
-from bot.command import Command
-from bot.dialogue.bare import bare_told
+from bot.dialogue.bare import bare_told, is_distance, only_number, unit_of
+from bot.dialogue.phrases import place_named
+from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, read_length, read_power, read_temperature
+from bot.language.words import join_line
+from bot.layered import Brief, Layered
 from bot.preferences import Preferences
+from bot.queries.query import Query
+from bot.queries.typed import typed_all
 from bot.question_context import read_alone
 
-__all__ = ["PLACES", "Before", "bare_degrees", "figure_told", "heat_option", "length_told"]
+__all__ = [
+    "PLACES",
+    "Before",
+    "bare_degrees",
+    "either_meant",
+    "figure_told",
+    "heat_option",
+    "length_told",
+    "without_lengths",
+]
 
 _NUMBER = re.compile(
     r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%.]| ?(?:min|minutes?|h|hrs?|hours?|days?|weeks?|months?"
@@ -23,9 +37,12 @@ _COLDEST_F, _HOTTEST_F = 60.0, 130.0
 _LENGTH_UNITS = frozenset(("in", "inch", "inches", '"', "ft", "feet", "foot", "cm", "mm"))
 _AMOUNT = re.compile(
     r"(?<![\w.%])(\d+(?:[.,]\d+)?(?:\s*(?:-|–|to|bis)\s*\d+(?:[.,]\d+)?)?)\s*"
-    r"(inch(?:es)?|in(?! (?:the|my|a|here|there))|\"|cm|mm|ft|feet|foot|°?\s?[fc]|degrees? ?[fc]"
+    r"(inch(?:es)?|in(?! (?:the|my|an?|our|here|there|winter|summer|all)\b)"
+    r"|\"|cm|mm|ft|feet|foot|°?\s?[fc]|degrees? ?[fc]"
     r"|fahrenheit|celsius|w|watts?|%)"
-    r"(?![\w])",
+    # How big a box or a tube is, is no distance.
+    r"(?![\w]| ?(?:high|tall|deep|wide|long|thick|across|diameter|viv|tank|box|hoch|tief|breit"
+    r"|lang|dick))",
     re.I,
 )
 # Which option a bare figure is for, where none of its kind was asked for.
@@ -50,9 +67,10 @@ _POWERS = ("basking", "air", "plan")
 class Before:
     """The question before: its options as they were told, and those it lacks."""
 
-    command: Command
+    name: str
+    query: type[Query]
     given: Mapping[str, object]
-    lacking: tuple[str, ...]
+    lacking: Collection[str]
 
 
 def bare_degrees(line: str) -> str:
@@ -68,11 +86,14 @@ def figure_told(
     before: Before, names: set[str], line: str, preferences: Preferences
 ) -> tuple[str, str, object] | None:
     """Return the question, the option and the value that the last figure of a line is for."""
-    name, given, lacking = before.command.name, before.given, before.lacking
+    name, given, lacking = before.name, before.given, before.lacking
     amounts = _AMOUNT.findall(line)
     if not amounts:
-        bare = bare_told(name, names, given, line, lacking, preferences.bare)
-        return (name, *bare) if bare else None
+        if bare := bare_told(name, names, given, line, lacking, preferences.bare):
+            return (name, *bare)
+        number = bare_degrees(line) if only_number(line) else ""
+        at = place_named(line) or heat_option(before, number, preferences) if number else None
+        return (name, at, number) if at and at in names else None
     value, unit = amounts[-1]
     kind = unit.lower().strip(' °"').removeprefix("degrees ").removeprefix("degree ")
     if kind.startswith("w"):
@@ -90,10 +111,51 @@ def figure_told(
     return other, option, _read(read_length, f"{value} {unit}")
 
 
+def either_meant(
+    before: Before, given: Mapping[str, object], line: str, preferences: Preferences
+) -> Layered | None:
+    """Return the question what a bare number is, where a set-up was told that has both.
+
+    It may be how far away the tube is, or a temperature; None where it can only be one.
+    """
+    number, degrees = only_number(line), bare_degrees(line)
+    place = before.given.get("distance")
+    both = place is not None and any(name in before.given for name in PLACES)
+    if before.name not in ("check", "next") or not both or _AMOUNT.search(line):
+        return None
+    if place_named(line) or not degrees or not is_distance(number, place):
+        return None
+    unit = unit_of(place) or preferences.bare
+    option = heat_option(before, degrees, preferences)
+    if unit is None or option is None:
+        return None
+    kinds = {"distance": read_length(number, unit), option: degrees}
+    offers = (
+        join_line(before.name, typed_all({**given, name: value})) for name, value in kinds.items()
+    )
+    return Layered(
+        "ask",
+        Say("ask-title-which"),
+        Brief(Say("talk-either"), steps=(Say("talk-either-distance"), Say("talk-either-heat"))),
+        status="problem",
+        offers=tuple(offers),
+    )
+
+
 def length_told(line: str) -> Measure | str | None:
     """Return the last length of a line; None where it tells none."""
     lengths = [f"{v} {u}" for v, u in _AMOUNT.findall(line) if u.lower() in _LENGTH_UNITS]
     return _read(read_length, lengths[-1]) if lengths else None
+
+
+def without_lengths(line: str) -> str:
+    """Return a line without the lengths that it tells.
+
+    >>> without_lengths("its 6 inches under the screen")
+    'its under the screen'
+    """
+    plain = _AMOUNT.sub(lambda m: "" if m[2].lower() in _LENGTH_UNITS else m[0], line)
+    return " ".join(plain.split())
 
 
 def _read(read: Callable[[str], Measure], words: str) -> Measure | str:
@@ -106,11 +168,11 @@ def _read(read: Callable[[str], Measure], words: str) -> Measure | str:
 
 def heat_option(before: Before, degrees: object, preferences: Preferences) -> str | None:
     """Return what a bare temperature is: what was asked for, or the nearest one told before."""
-    name, given = before.command.name, before.given
+    name, given = before.name, before.given
     wanted = next((o for o in ("room", "surface", "air", "reading") if o in before.lacking), None)
     if wanted or name in _HEATS:
         return wanted or _HEATS[name]
-    query = before.command.query
+    query = before.query
 
     def celsius(place: str, value: object) -> float | None:
         read = read_alone(query, place, value, preferences)

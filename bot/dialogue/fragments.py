@@ -4,48 +4,48 @@ import re
 from collections.abc import Iterator, Mapping
 
 from bot.command import Command
-from bot.dialogue.bare import age_told, lamp_told, on_for_told
+from bot.dialogue.bare import age_told, is_distance
 from bot.dialogue.figures import (
     PLACES,
     Before,
     bare_degrees,
+    either_meant,
     figure_told,
     heat_option,
     length_told,
 )
-from bot.dialogue.phrases import asks, place_named, takes_mesh_off
+from bot.dialogue.phrases import asks, place_named
+from bot.dialogue.told import (
+    all_told,
+    named_again,
+    part_told,
+    states_in,
+    told_beside,
+    told_in_words,
+    told_of_set_up,
+)
 from bot.language.arranged import lamp_beside_in
-from bot.language.lamps import Fixture, read_tube
+from bot.language.lamps import read_tube
 from bot.language.quantities import Measure
-from bot.language.screens import NoScreen
 from bot.language.there import There, there_in
-from bot.language.unsure import NOT_SURE, SomeMesh, Unsure
+from bot.language.unsure import SomeMesh, Unsure
+from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed, typed_all
 from bot.routes.asked import Asked
-from bot.routes.filled import filled, is_asked_freely
+from bot.routes.filled import is_asked_freely
 from bot.routes.routing import asked_in
 from calc.naming import Known, Several, named
 
-__all__ = ["by_facts", "change_wished", "changed_by", "told_of_set_up"]
+__all__ = ["by_facts", "change_wished", "changed_by"]
 
-_DO_NOT_KNOW = re.compile(
-    r"\b(?:not sure|no idea|dunno|don'?t know|dont know|unsure|idk|weiß (?:ich )?nicht"
-    r"|keine ahnung)\b"
-)
 _STRENGTH = re.compile(
     r"\b(?:the|a|an|with|mit|die|der) (2|4|5|6|7|8|10|12|14)(?: percent)?\b(?! ?\w*(?:in|cm|h)\b)"
 )
-_MESH = re.compile(r"\b(?:mesh|screen|gitter|netz)\b")
-_FITTED = (
-    ("reflector", re.compile(r"\b(?:reflector|mirror|reflektor|spiegel)\b")),
-    ("screen", _MESH),
-)
-_NO = re.compile(r"^(?:no|nope|nein|none|nothing|kein\w*)\b\W*$")
-_YES = re.compile(r"^(?:yes|yep|yeah|ja|it does|it has|there is)\b\W*$")
 _SET_UPS = ("check", "next")
+_OF_A_TUBE = ("guide", "distance", "uvi", "tube", "decline", "meter")
 _NEEDS_A_SHARE = ("tube", "check", "plan")
 _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
@@ -53,29 +53,29 @@ _WARMER = re.compile(
 )
 # What it counts was not asked for, so it is nothing yet.
 _ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
-_GOES_ON = re.compile(r"^(?:and|und|what about|how about|was ist mit)\b")
-_UNCOVERED = re.compile(
-    r"^(?:no|kein|without an?|ohne) (?:cover|lid|pane|glass|abdeckung|deckel)\b"
+_GOES_ON = re.compile(
+    r"^(?:(?:ok|okay|so|but|well|then|aber|gut)[, ]+)*"
+    r"(?:and|und|what about|how about|was ist mit)\b"
 )
 _SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 
 
-def told_of_set_up(line: str, context: Context) -> dict[str, object]:
-    """Return what a line tells of animal, tube and screen, by the options of the UV questions."""
-    asked = asked_in(AskQuery(question=line), context)
-    found = dict(_told("uvi", asked))
-    return {n: t for n, t in _words(line, asked, ()) if n not in found} | found
-
-
-def by_facts(line: str, context: Context, *, about_uv: bool = False) -> Question | None:
+def by_facts(
+    line: str, context: Context, *, place: object = None, before: str = ""
+) -> Question | None:
     """Return the question that what a line tells is for, where it asks none: UV, or warmth.
 
-    ``about_uv``: the question before was about a tube, so that a bare number is how far it is.
+    ``place`` is how far away a tube was told to be: a bare number that can be so is that.
+    ``before`` is the question before: what the age of a lamp is told after it, is asked of it.
     """
     asked = asked_in(AskQuery(question=line), context)
-    warm = dict(_told("temps", asked))
+    if before in _OF_A_TUBE and (age := age_told(line, context.today)):
+        return Question("decline", {"age": age})
+    warm = dict(part_told("temps", asked))
+    if "room" in warm and not asked.warmth:
+        return Question("night", {"room": warm["room"]})
     bare = "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line)
-    if bare and about_uv and place_named(line) is None:
+    if bare and is_distance(bare, place) and place_named(line) is None:
         return Question("uvi", {**told_of_set_up(line, context), "distance": bare})
     if bare and _ONLY_A_NUMBER.match(line):
         return None
@@ -110,47 +110,75 @@ def change_wished(command: Command, given: Mapping[str, object], line: str) -> d
 def changed_by(
     command: Command,
     given: Mapping[str, object],
+    told: Mapping[str, object],
     line: str,
     context: Context,
     preferences: Preferences,
-) -> Question | None:
-    """Return the question before with what a line changes of it; None where it changes nothing."""
+) -> Question | Layered | None:
+    """Return the question before with what a line changes of it; None where it changes nothing.
+
+    ``told`` is all that it tells. A number that may be two things is asked about.
+    """
     if not is_asked_freely(command.name):
         return None
     asked = asked_in(AskQuery(question=line), context)
     names = set(command.query.examples())
-    before = Before(command, given, command.query.lacking(typed_all(given), preferences.own))
-    lacking = before.lacking
+    missing = command.query.lacking(typed_all(given), preferences.own)
+    before = Before(command.name, command.query, told, missing)
+    if either := either_meant(before, given, line, preferences):
+        return either
     has_figure = asked.warmth or bool(asked.degrees or bare_degrees(line))
     if command.name == "needs" and has_figure and not asks(line):
         return None
-    found = {n: t for n, t in _all_told(command.name, asked) if n in names}
-    found |= {n: t for n, t in _words(line, asked, lacking) if n in names and n not in found}
-    found |= {n: t for n, t in _beside(command.name, asked) if n in names and n not in found}
-    if more := ", ".join(_of_set_up(command.name, line)):
-        found["setup"] = _with_words(given, more)
-    if "animal" in names and "animal" not in found and (kin := asked.unclear_animal):
-        found["animal"] = _with_name_before(typed(given.get("animal", "")), kin.words)
+    found = _found(before, asked, given, context)
     figure = None if "age" in found else figure_told(before, names, line, preferences)
     is_mesh_untold = command.name in _NEEDS_A_SHARE and isinstance(found.get("screen"), Unsure)
     if is_mesh_untold:
         found = _with_mesh_untold(command.name, given, found)
-    if figure is None and command.name == "temps" and (bare := bare_degrees(line)):
+    of_a_season = figure is None and _SEASON.search(line.lower()) and bare_degrees(line)
+    if of_a_season and "room" in names and "room" not in found:
+        return Question(command.name, {**given, **found, "room": of_a_season})
+    bare = "" if _is_heard(bare_degrees(line), found) else bare_degrees(line)
+    if figure is None and command.name == "temps" and bare:
         place = place_named(line) or heat_option(before, bare, preferences)
         if place and place not in found:
             return Question(command.name, {**given, **found, place: bare})
     goes_on = _GOES_ON.match(line.lower()) or asks(line)
     if figure is None and not (found or goes_on) and command.name == "temps" and place_named(line):
         return _renamed(given, place_named(line))
-    strength = _STRENGTH.search(line.lower())
-    if strength and "tube" in names and "tube" not in found:
-        found["tube"] = read_tube(f"{strength[1]}%")
     if figure is not None and not _is_told(figure, found):
         name, option, value = figure
         if name != command.name or option in names:
             found.setdefault(option, value)
             return Question(name, {**given, **found})
     return Question(command.name, {**given, **found}) if found or is_mesh_untold else None
+
+
+def _found(
+    before: Before, asked: Asked, given: Mapping[str, object], context: Context
+) -> dict[str, object]:
+    """Return what a line tells of the options of the question before, the surest first."""
+    names, line = set(before.query.examples()), asked.said
+    tellers = (
+        all_told(before.name, asked),
+        told_in_words(line, asked, before.lacking),
+        told_beside(before.name, asked, context.today),
+    )
+    found: dict[str, object] = {}
+    for told in tellers:
+        found |= {n: value for n, value in told if n in names and n not in found}
+    if "animal" in names and "animal" not in found:
+        kin, again = asked.unclear_animal, named_again(line)
+        named_before = _with_name_before(typed(given.get("animal", "")), kin.words) if kin else ""
+        found |= {"animal": again or named_before} if again or named_before else {}
+    if more := ", ".join(_of_set_up(before.name, line)):
+        found["setup"] = _with_words(given, more)
+    if "state" in names and (states := states_in(line)):
+        found["state"] = states
+    strength = _STRENGTH.search(line.lower())
+    if strength and "tube" in names and "tube" not in found:
+        found["tube"] = read_tube(f"{strength[1]}%")
+    return found
 
 
 def _with_mesh_untold(
@@ -186,22 +214,16 @@ def _with_name_before(before: str, word: str) -> str:
     return next(known, only[0].name if only else word)
 
 
-def _all_told(name: str, asked: Asked) -> Iterator[tuple[str, object]]:
-    """Yield what a question takes; a whole set-up takes what is told of UV and of warmth."""
-    if name != "check":
-        yield from _told(name, asked)
-        return
-    for part in ("uvi", "temps"):
-        yield from _told(part, asked)
-    for option, text in _told("night", asked):
-        if option == "room":
-            yield "night", text
-
-
 def _is_told(figure: tuple[str, str, object], found: Mapping[str, object]) -> bool:
     """Whether the figure of a line was heard already, at the place that it is of."""
     _, option, value = figure
     return option in found or _alike(value) in map(_alike, found.values())
+
+
+def _is_heard(number: str, found: Mapping[str, object]) -> bool:
+    """Whether a bare number was taken for an option already."""
+    texts = (value.text for value in found.values() if isinstance(value, Measure))
+    return any(number and number in text.split() for text in texts)
 
 
 def _alike(value: object) -> object:
@@ -209,42 +231,6 @@ def _alike(value: object) -> object:
     if isinstance(value, Measure):
         return value.dimension, round(value.low, 6), round(value.high, 6)
     return typed(value).replace(" ", "").lower()
-
-
-def _beside(name: str, asked: Asked) -> Iterator[tuple[str, object]]:
-    """Yield what a line tells that hearing takes only with a lamp or an animal beside it."""
-    line = asked.said
-    if age := age_told(line):
-        yield "age", age
-    if name == "decline" and (lamp := lamp_told(asked.words)):
-        yield "lamp", lamp
-    if name in ("temps", "check") and (on := on_for_told(line)):
-        yield "lamp_on", on
-    if name == "hours" and _SEASON.search(line.lower()):
-        yield "latitude", "home"
-
-
-def _told(name: str, asked: Asked) -> Iterator[tuple[str, object]]:
-    """Yield what hearing finds; what it only supposes is left as it was."""
-    for option, value in filled(name, asked).items():
-        if not isinstance(value, Unsure) and option != "setup":
-            yield option, value
-
-
-def _words(line: str, asked: Asked, lacking: tuple[str, ...]) -> Iterator[tuple[str, object]]:
-    plain = line.lower()
-    if takes_mesh_off(plain) or _UNCOVERED.match(plain.strip()):
-        yield "screen", NoScreen("none")
-    elif asked.under_mesh or _MESH.search(plain):
-        yield "screen", SomeMesh("mesh")
-    if _DO_NOT_KNOW.search(plain):
-        for option, form in _FITTED:
-            if option in lacking or form.search(plain):
-                yield option, Unsure(NOT_SURE)
-    if _NO.match(plain.strip()) and "screen" in lacking:
-        yield "screen", NoScreen("none")
-    if _YES.match(plain.strip()) and "reflector" in lacking:
-        yield "reflector", Fixture.POLISHED
 
 
 def _renamed(given: Mapping[str, object], place: str | None) -> Question | None:

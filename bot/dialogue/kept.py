@@ -6,7 +6,9 @@ from dataclasses import dataclass, field, replace
 from typing import Self
 
 from bot.commands import command_named
+from bot.dialogue.another import STAYS
 from bot.dialogue.asking import question_kept
+from bot.facts import Say
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE
 from bot.preferences import Preferences
@@ -15,35 +17,32 @@ from bot.queries.typed import typed, typed_all
 from bot.question_context import read_alone
 from bot.reply import Reply
 
-__all__ = ["START", "STAYS", "Dialogue", "after", "told_before"]
-
-STAYS = frozenset(
-    (
-        *("animal", "tube", "reflector", "screen", "length", "age", "tubes", "gap", "lamp"),
-        *("enclosure", "material", "lid", "room"),
-    )
-)
-"""What is so of the keeper's set-up, whatever is asked next."""
+__all__ = ["START", "Dialogue", "after", "still_wanted", "told_before"]
 
 
 @dataclass(frozen=True, slots=True)
 class Dialogue:
     """The question before, and the lines that were offered.
 
-    ``known`` are the parts of the set-up that were told on the way, by the option they fill.
+    ``known`` are the parts of the set-up that were told on the way, by the option they fill;
+    ``wanted`` are the options that were asked for since the question was asked, the last one last;
+    ``beside`` is what the next answer says of the line itself.
     """
 
     asked: Question | None = None
     offers: tuple[str, ...] = ()
     known: Mapping[str, object] = field(default_factory=dict)
     units: Units | None = None
+    wanted: tuple[str, ...] = ()
+    beside: tuple[Say, ...] = ()
 
     def packed(self) -> str:
         """Return the dialogue as one word of text that ``unpacked`` reads again."""
         asked = self.asked.line() if self.asked else ""
         told = {"asked": asked, "offers": self.offers, "known": typed_all(self.known)}
         units = {"units": self.units.value} if self.units else {}
-        return json.dumps(told | units, ensure_ascii=False, separators=(",", ":"))
+        wanted = {"wanted": self.wanted} if self.wanted else {}
+        return json.dumps(told | units | wanted, ensure_ascii=False, separators=(",", ":"))
 
     @classmethod
     def unpacked(cls, text: str) -> Self:
@@ -52,12 +51,13 @@ class Dialogue:
             told = json.loads(text)
             asked, offers, known = told["asked"], told["offers"], told["known"]
             units = Units(told["units"]) if "units" in told else None
-        except (KeyError, TypeError, RecursionError) as error:
+            wanted = tuple(told.get("wanted", ()))
+        except (KeyError, TypeError, AttributeError, RecursionError) as error:
             raise ValueError(text) from error
-        texts = (asked, *offers, *known, *known.values()) if isinstance(known, dict) else (None,)
-        if not all(isinstance(each, str) for each in texts):
+        of_known = (*known, *known.values()) if isinstance(known, dict) else (None,)
+        if not all(isinstance(each, str) for each in (asked, *offers, *of_known, *wanted)):
             raise ValueError(text)
-        return cls(question_kept(asked), tuple(offers), known, units)
+        return cls(question_kept(asked), tuple(offers), known, units, wanted)
 
     def preferring(self, preferences: Preferences) -> Preferences:
         """Return the asker's preferences with the unit that was wished for on the way."""
@@ -74,8 +74,13 @@ def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     perhaps = None if dialogue.asked else reply.perhaps
     meant = perhaps or reply.meant
     if dialogue.asked and meant and reply.status == "problem" and not _is_read(meant):
-        return replace(dialogue, offers=reply.offers)
-    return replace(told_before(meant, dialogue), offers=reply.offers)
+        return replace(dialogue, offers=reply.offers, beside=())
+    found = told_before(meant, dialogue)
+    old, new = dialogue.asked, found.asked
+    same = old is not None and new is not None and old.command == new.command
+    lacking = reply.lacking[:1] if reply.status == "problem" else ()
+    before = tuple(name for name in still_wanted(dialogue, same=same) if name not in lacking)
+    return replace(found, offers=reply.offers, wanted=(*before, *lacking), beside=())
 
 
 def _is_read(question: Question) -> bool:
@@ -85,6 +90,11 @@ def _is_read(question: Question) -> bool:
     return command is not None and all(
         read_alone(command.query, option, value, anyone) is not None for option, value in told
     )
+
+
+def still_wanted(dialogue: Dialogue, *, same: bool) -> tuple[str, ...]:
+    """Return the options that were asked for: of another question the animal alone."""
+    return tuple(name for name in dialogue.wanted if same or name == "animal")
 
 
 def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:

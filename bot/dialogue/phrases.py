@@ -5,15 +5,19 @@ import re
 from bot.language.units import Units
 
 __all__ = [
+    "agrees",
     "asks",
     "asks_again",
+    "asks_which_unit",
     "asks_why",
+    "asks_why_needed",
     "begun_anew",
     "choice_of",
+    "does_not_know",
+    "has_no_meter",
     "is_thanks",
     "place_named",
     "takes_mesh_off",
-    "topic_of",
     "unit_wished",
 ]
 
@@ -25,6 +29,10 @@ _THANKS = re.compile(
     r"^(?:ok(?:ay)?|great|perfect|cool|nice|good|super|many|oh|ah|alles klar|prima|vielen)?[,! ]*"
     r"(?:thanks?|thank you|thx|ty|cheers|ta|danke(?:schön|schoen)?|merci)\b"
     rf"{_FRIENDLY}[!. ]*$"
+    r"|^(?:ok(?:ay)?|great|perfect|cool|brilliant|alright|gut)?[,.! ]*"
+    r"(?:thanks|thank you|thx|cheers|danke)\b"
+    r"(?!.*(?:\d|\?|\b(?:how|what|which|when|where|why|can|should|does|is it|and (?:at|the|for)"
+    r"|but|wie|was|welche\w*|kann|soll|und|aber)\b)).{0,60}$"
     r"|^(?:ok(?:ay)? )?(?:good ?bye|bye(?: bye)?|see you|tschüss|tschüs|ciao|servus)[!. ]*$"
 )
 _ORDINALS = (
@@ -36,10 +44,13 @@ _CHOICE = re.compile(
     r"^(?:the |number |option |no\.? ?|nr\.? ?|die |das |den )?#?(\w+)(?: one| option)?[.!)]*$"
 )
 _UNIT = re.compile(
-    r"^(?:and |und |ok |please |bitte |what |how much |whats |what's |is |are |that |it |this )*"
-    r"(?:in |as |to |auf )?"
+    r"^(?:and |und |ok |okay |please |bitte |what |how much |whats |what's |is |are |that |it "
+    r"|this |make |give |say |tell |show |me |us |can |could |you |do |convert |to |das |sag "
+    r"|gib |mir |es |mach |lieber )*"
+    r"(?:in |as |to |auf |into )?"
     r"(?P<cm>cm|centimet(?:er|re)s?|celsius|metric|°?c|zentimeter|metrisch)?"
-    r"(?P<inch>inch(?:es)?|fahrenheit|imperial|°?f|zoll)?(?: please| bitte)?[?.! ]*$"
+    r"(?P<inch>inch(?:es)?|fahrenheit|imperial|°?f|zoll)?"
+    r"(?: instead| then| please| bitte| lieber)*[?.! ]*$"
 )
 _JOINS = re.compile(
     r"^(?:(?:and|und|ok|okay|so|but|aber|no|nope|nein|actually|sorry|oops|wait|then|well)[, ]+)*"
@@ -56,7 +67,33 @@ _OFF = re.compile(
 _WHY = re.compile(
     r"^(?:(?:but|and|ok|okay|so|hm+|aber|und)[, ]+)*"
     r"(?:why|how come|how so|what for|warum|wieso|weshalb|why not|warum nicht)"
-    r"(?: (?:is|ist) (?:that|it|das))?(?: so)?[?.! ]*$"
+    r"(?: (?:is|ist) (?:that|it|das))?(?: so| (?:warmer|hotter|cooler|colder|closer"
+    r"|nearer|higher|lower|more|less|wärmer|kälter|mehr))?[?.! ]*$"
+)
+_YES = re.compile(
+    r"^(?:oh |ah )?(?:yes|yep|yeah|yup|ja|jep|jawohl|right|correct|exactly|genau|richtig|sure)"
+    r"(?: (?:yes|it is|thats it|that's it|thats the one|that one|please|bitte|genau|das ist es))*"
+    r"[.! ]*$"
+)
+_DOES_NOT_KNOW = re.compile(
+    r"\b(?:not sure|no (?:idea|clue)|dunno|don'?t know|unsure|idk|can'?t (?:tell|measure|say)"
+    r"|(?:don'?t|do not) have (?:a|one|any)|have(?:n't| no| not got) (?:a )?(?:meter|gun|idea)"
+    r"|no (?:uv )?meter|weiß (?:ich )?nicht|keine ahnung|hab(?:e)? kein\w*|kann ich nicht)\b"
+)
+_WHICH_UNIT = re.compile(
+    r"\b(?:c|celsius) (?:or|oder) (?:f|fahrenheit)\b"
+    r"|\b(?:f|fahrenheit) (?:or|oder) (?:c|celsius)\b"
+    r"|\b(?:inch\w*|in|zoll) (?:or|oder) (?:cm|centi\w+)\b"
+    r"|\b(?:cm|centi\w+) (?:or|oder) (?:inch\w*|zoll)\b"
+)
+_WHY_NEEDED = re.compile(
+    r"^(?:and |but |ok |so |aber |und )*(?:why|warum|wozu|wieso) "
+    r"(?:does|do|would|should|braucht|brauchen)"
+    r" (?:\w+ ){0,3}?(?:need |needs )?(?:it|uv\w*|that|this|das|es)\b"
+)
+_NO_METER = re.compile(
+    r"\b(?:no|without an?|don'?t have an?|don'?t own an?|haven'?t (?:got )?an?|kein\w*|ohne) "
+    r"(?:uv\w* ?)?(?:meter|messgerät\w*|uv-?meter)\b"
 )
 _HEATER = re.compile(
     r"^(?:(?:and|so|but|ok|okay|also|then)[, ]+)*do i (?:really |still )?need "
@@ -69,20 +106,29 @@ _AGAIN = re.compile(
     r"|sicher|too (?:much|little|hot|cold|strong|weak|close|far|high|low)"
     r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit)))?[?.! ]*$"
 )
-_TOPICS = (
-    ("hours", "", re.compile(r"\bhow (?:many hours|long)\b|\bhours? of light\b|\bwie lange\b")),
-    ("needs", "night", re.compile(r"\b(?:nights?|nacht|nachts|overnight)\b")),
-    ("needs", "cool", re.compile(r"\b(?:cool|cold) (?:side|end)\b|\bkühle\w* seite\b")),
-    ("needs", "basking", re.compile(r"\b(?:bask\w*|hot ?spot|warm (?:side|end)|sonnenplatz)\b")),
-    ("needs", "water", re.compile(r"\b(?:water|wasser)\b")),
-    ("needs", "uvi", re.compile(r"\buv\w*\b")),
-)
-_MOST_OF_A_TOPIC = 6
 _ANEW = re.compile(
     r"^(?:(?:new|another|different|other|next|unrelated) (?:topic|question|thing|one)"
     r"|change of (?:topic|subject)|something else|neues thema|(?:eine )?andere frage"
     r"|was anderes|neue frage)\b[,:.;!– -]*(?=\S)"
 )
+
+
+def asks_why_needed(line: str) -> bool:
+    """Whether a line asks why an animal needs UV at all.
+
+    >>> asks_why_needed("why does he need it, hes only up at night"), asks_why_needed("why 12%")
+    (True, False)
+    """
+    return _WHY_NEEDED.match(_plain(line)) is not None
+
+
+def has_no_meter(line: str) -> bool:
+    """Whether a line says that there is no UV meter.
+
+    >>> has_no_meter("dont have a meter"), has_no_meter("my meter says 3")
+    (True, False)
+    """
+    return _NO_METER.search(_plain(line)) is not None
 
 
 def begun_anew(line: str) -> str:
@@ -95,16 +141,32 @@ def begun_anew(line: str) -> str:
     return line[found.end() :].strip() if found else ""
 
 
-def topic_of(line: str) -> tuple[str, str] | None:
-    """Return the question, and what of it, that a few words name as what is asked next.
+def agrees(line: str) -> bool:
+    """Whether a line says yes and nothing else.
 
-    >>> topic_of("and nights"), topic_of("how many hours"), topic_of("its 12 inches")
-    (('needs', 'night'), ('hours', ''), None)
+    >>> agrees("yes thats it"), agrees("yes but colder")
+    (True, False)
+    """
+    return _YES.match(_plain(line)) is not None
+
+
+def does_not_know(line: str) -> bool:
+    """Whether a line says that its writer cannot tell what was asked, and tells nothing else.
+
+    >>> does_not_know("dunno how far"), does_not_know("not sure, maybe 12 inches")
+    (True, False)
     """
     plain = _plain(line)
-    if len(plain.split()) > _MOST_OF_A_TOPIC or any(sign.isdigit() for sign in plain):
-        return None
-    return next(((name, of) for name, of, form in _TOPICS if form.search(plain)), None)
+    return _DOES_NOT_KNOW.search(plain) is not None and not any(map(str.isdigit, plain))
+
+
+def asks_which_unit(line: str) -> bool:
+    """Whether a line asks in which unit a figure was taken.
+
+    >>> asks_which_unit("C or F you think"), asks_which_unit("its C")
+    (True, False)
+    """
+    return _WHICH_UNIT.search(_plain(line)) is not None
 
 
 def asks_why(line: str) -> bool:

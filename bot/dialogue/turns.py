@@ -5,106 +5,121 @@ nothing that was typed. What tells a danger, and what is a whole question, is as
 """
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import replace
 from enum import Enum, auto
-from types import MappingProxyType
 
-from bot.command import Command
+from bot.answering import in_words
 from bot.commands import command_at, command_named
 from bot.dangers import listen
-from bot.dialogue.asking import asked_next, question_kept
-from bot.dialogue.fragments import by_facts, change_wished, changed_by, told_of_set_up
-from bot.dialogue.kept import STAYS, Dialogue, after
+from bot.dialogue.another import OF_UV, STAYS, another_asked, asking, carried
+from bot.dialogue.asking import Answer, asked_next, said_beside
+from bot.dialogue.changes import after_move, reading_placed
+from bot.dialogue.fragments import by_facts, change_wished, changed_by
+from bot.dialogue.kept import Dialogue, after, still_wanted
+from bot.dialogue.moves import changed_in
 from bot.dialogue.phrases import (
+    agrees,
     asks,
     asks_again,
+    asks_which_unit,
     asks_why,
+    asks_why_needed,
     begun_anew,
     choice_of,
+    does_not_know,
+    has_no_meter,
     is_thanks,
-    topic_of,
     unit_wished,
 )
-from bot.language.errors import NotUnderstoodError
+from bot.dialogue.told import set_up_told, told_of_set_up
+from bot.dialogue.topics import topic_of
+from bot.dialogue.unclear import unclear
+from bot.facts import Say
+from bot.language.units import Units
 from bot.language.unsure import NOT_SURE, Unsure
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
-from bot.queries.options import AnimalName, Tube
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed
-from bot.question_context import context_of
+from bot.question_context import context_of, read_alone
 from bot.reply import PartName, Reply
-from bot.routes.routing import route
+from calc.naming import Several, named
 
-__all__ = ["Next", "next_line", "told_as_meant", "turn"]
+__all__ = ["Next", "next_line", "said_in", "told_as_meant", "turn"]
 
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
-_OF_UV = ("distance", "uvi", "tube", "section", "dose")
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
 _ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
+_NOTHING = Dialogue()
 
 
 class Next(Enum):
-    """What a line is after the answer before it."""
+    """What a line is after the answer before it; ``SAID`` has its answer already."""
 
     QUESTION = auto()
     THANKS = auto()
     WHY = auto()
+    SAID = auto()
 
 
 def next_line(
     dialogue: Dialogue, line: str, preferences: Preferences
-) -> tuple[Next, Question | str, Dialogue]:
+) -> tuple[Next, Question | Layered | str, Dialogue]:
     """Return what a line is, the whole question that it means, and the dialogue for it.
 
-    What is asked as it was typed stays a line.
+    What is asked as it was typed stays a line; what needs no question is told as it is.
 
     A figure, a name or a word for a part of the set-up changes the question before; another
     question takes the animal, the lamps and the box along; ``2`` takes what was offered.
     """
-    if any(not alarm.asked for alarm in listen(line)):
+    dialogue = replace(dialogue, beside=())
+    wishes = dialogue.preferring(preferences)
+    context = context_of(AskQuery(question=line), {"question": line}, wishes)
+    told = set_up_told(dialogue.asked, context)
+    moved = changed_in(line) if dialogue.asked else None
+    placed = reading_placed(dialogue.asked, told, line, context)
+    plain = moved.rest if moved else placed.rest if placed else line
+    if any(not alarm.asked for alarm in listen(plain)):
         return Next.QUESTION, line, dialogue
     if is_thanks(line):
         return Next.THANKS, line, dialogue
     if anew := begun_anew(line):
         return next_line(Dialogue(units=dialogue.units), anew, preferences)
-    if dialogue.asked and asks_why(line):
-        return Next.WHY, dialogue.asked, dialogue
-    if dialogue.asked and asks_again(line) and dialogue.asked.command != _NEEDS:
-        return Next.QUESTION, dialogue.asked, dialogue
-    chosen = choice_of(line, len(dialogue.offers))
-    if chosen is None:
-        chosen = _named_offer(line, dialogue.offers)
-    if chosen is not None:
+    if dialogue.asked and (again := _of_the_answer(dialogue, dialogue.asked, line)):
+        return again
+    if (chosen := _chosen(dialogue, line)) is not None:
         return Next.QUESTION, dialogue.offers[chosen], dialogue
-    if dialogue.asked and (units := unit_wished(line)):
-        return Next.QUESTION, dialogue.asked, replace(dialogue, units=units)
-    if _is_typed(line):
+    if _is_typed(line, wishes):
         return Next.QUESTION, line, dialogue
-    wishes = dialogue.preferring(preferences)
-    context = context_of(AskQuery(question=line), {"question": line}, wishes)
     heard = {name: value for name, value in told_of_set_up(line, context).items() if name in STAYS}
-    known = {**dialogue.known, **heard}
-    if not (dialogue.asked or dialogue.known):
+    before = {name: value for name, value in told.items() if name in STAYS}
+    known = {**dialogue.known, **before, **dialogue.known, **heard}
+    dialogue = replace(dialogue, known=known)
+    if moved and dialogue.asked:
+        meant, beside = after_move(dialogue.asked, told, dialogue.known, moved, context, wishes)
+        return Next.QUESTION, meant, replace(dialogue, beside=beside)
+    if placed:
+        return Next.QUESTION, placed.question, dialogue
+    if dialogue == replace(_NOTHING, units=dialogue.units, known=heard) and not dialogue.asked:
         place = by_facts(line, context)
         if place is not None and place.command == "uvi":
-            known = {**known, _PLACE: place.values[_PLACE]}
-        return Next.QUESTION, line, replace(dialogue, known=known)
-    return Next.QUESTION, _meant(dialogue, line, context, wishes), replace(dialogue, known=known)
+            dialogue = replace(dialogue, known={**heard, _PLACE: place.values[_PLACE]})
+        return Next.QUESTION, line, dialogue
+    found = _meant(dialogue, line, told, context, wishes)
+    if isinstance(found, Layered):
+        return Next.SAID, found, replace(dialogue, offers=found.offers)
+    return Next.QUESTION, found, dialogue
 
 
 def turn(
-    dialogue: Dialogue,
-    line: str,
-    preferences: Preferences,
-    answer: Callable[[Question | str, Preferences], Reply],
+    dialogue: Dialogue, line: str, preferences: Preferences, answer: Answer
 ) -> tuple[Reply | None, Dialogue]:
     """Return the answer to a line as it is meant here, and the dialogue after it.
 
@@ -114,127 +129,159 @@ def turn(
     if what is Next.THANKS:
         return None, dialogue
     wishes = dialogue.preferring(preferences).speaking(line)
-    reply = told_as_meant(what, answer(meant, wishes), wishes)
+    if isinstance(meant, Layered):
+        speaking = context_of(AskQuery(question=line), {"question": line}, wishes)
+        return in_words(meant, speaking).model_copy(update={"units": ""}), dialogue
+    reply = told_as_meant(dialogue, what, answer(meant, wishes), wishes, answer)
     return reply, after(dialogue, reply)
 
 
-def told_as_meant(what: Next, reply: Reply, preferences: Preferences) -> Reply:
+def said_in(told: Layered) -> tuple[Say, ...]:
+    """Return the sentences of what needs no question, for a front that shows them as they are."""
+    return (told.brief.head, *told.brief.steps)
+
+
+def told_as_meant(
+    dialogue: Dialogue, what: Next, reply: Reply, preferences: Preferences, answer: Answer
+) -> Reply:
     """Return an answer as a conversation tells it.
 
-    Its reasons are open where they were asked for; of what it lacks, one thing is asked.
+    Its reasons are open where they were asked for; of what it lacks, one thing is asked, once.
     """
     has_why = any(part.name is PartName.WHY for part in reply.parts)
     if what is Next.WHY and has_why:
         return reply.model_copy(update={"opened": (*reply.opened, PartName.WHY)})
-    return asked_next(reply, preferences)
+    before, meant = dialogue.asked, reply.meant
+    same = before is not None and meant is not None and before.command == meant.command
+    told = asked_next(reply, preferences, still_wanted(dialogue, same=same), answer)
+    return said_beside(told, dialogue.beside, preferences)
+
+
+def _of_the_answer(
+    dialogue: Dialogue, asked: Question, line: str
+) -> tuple[Next, Question, Dialogue] | None:
+    """Return what a line wants of the answer before: its reasons, it again, another unit."""
+    if asks_why(line):
+        return Next.WHY, asked, dialogue
+    if asks_why_needed(line) and "animal" in dialogue.known:
+        of_uv = {"animal": dialogue.known["animal"], "about": "uv"}
+        return Next.WHY, Question(_NEEDS, of_uv), dialogue
+    if asks_again(line) and asked.command != _NEEDS:
+        return Next.QUESTION, asked, dialogue
+    if units := unit_wished(line):
+        return Next.QUESTION, asked, replace(dialogue, units=units)
+    if asks_which_unit(line):
+        return Next.QUESTION, asked, replace(dialogue, beside=(Say("talk-units"),))
+    if has_no_meter(line) and asked.command in OF_UV:
+        return Next.QUESTION, asked, dialogue
+    if does_not_know(line) and dialogue.wanted:
+        option = dialogue.wanted[-1]
+        if option in ("reflector", "screen") and asked.command in _BY_CASES:
+            asked = Question(asked.command, {**asked.values, option: Unsure(NOT_SURE)})
+        return Next.QUESTION, asked, dialogue
+    return None
+
+
+def _chosen(dialogue: Dialogue, line: str) -> int | None:
+    """Return which offer a line takes: by its number, by its animal, the only one by a yes."""
+    many = len(dialogue.offers)
+    chosen = choice_of(line, many)
+    if chosen is None and many == 1 and agrees(line):
+        return 0
+    return _named_offer(line, dialogue.offers) if chosen is None else chosen
 
 
 def _named_offer(line: str, offers: tuple[str, ...]) -> int | None:
     """Return which offer a line takes by its animal, as 'leopard' the leopard gecko's."""
     words = _ABOUT_ONE.sub("", line.lower().strip(" .!?"))
-    kept = [question_kept(offer) for offer in offers]
-    named = [found.given.get("animal", "").lower() if found else "" for found in kept]
+    names = [_animal_of(offer) for offer in offers]
+    if not words or len(set(names)) != len(names):
+        return None
+    what = named(words).what
+    several = {one.name for one in what.candidates} if isinstance(what, Several) else set()
     fits = [
-        at for at, name in enumerate(named) if words and re.search(rf"\b{re.escape(words)}\b", name)
+        at
+        for at, name in enumerate(names)
+        if re.search(rf"\b{re.escape(words)}\b", name.lower()) or name in several
     ]
-    return fits[0] if len(fits) == 1 and len(set(named)) == len(named) else None
+    return fits[0] if len(fits) == 1 else None
 
 
-def _is_typed(line: str) -> bool:
+def _animal_of(offer: str) -> str:
+    found = command_at(offer)
+    if found is None:
+        return ""
+    command, rest = found
+    return command.query.texts_in(rest, command.positional).get("animal", "")
+
+
+def _is_typed(line: str, preferences: Preferences) -> bool:
     """Whether a line is a question by its name, not one in free words that begins with a name."""
     found = command_at(line)
     if found is None:
         return False
     command, rest = found
-    return not rest or bool(command.positional) or _OPTION.search(rest) is not None
+    if not rest or _OPTION.search(rest):
+        return True
+    # "lamp is 11 inches up" begins with a name and is no question.
+    named_by = command.positional
+    return bool(named_by) and read_alone(command.query, named_by, rest, preferences) is not None
 
 
 def _meant(
-    dialogue: Dialogue, line: str, context: Context, preferences: Preferences
-) -> Question | str:
-    before = dialogue.asked
+    dialogue: Dialogue,
+    line: str,
+    told: Mapping[str, object],
+    context: Context,
+    preferences: Preferences,
+) -> Question | Layered | str:
+    before, known = dialogue.asked, dialogue.known
     command = command_named(before.command) if before else None
     name, values = (before.command, before.values) if before else ("", {})
-    changed = None if command is None else changed_by(command, values, line, context, preferences)
-    another = _another(name, line, context)
+    changed = None
+    if command is not None:
+        changed = changed_by(command, values, told, line, context, preferences)
+    if isinstance(changed, Layered):
+        return changed
+    spoken_of = "night" if values.get("about") == "night" else name
+    topic = topic_of(line, spoken_of)
+    if topic and not topic.of_an_animal:
+        return Question(topic.command, topic.values)
+    another = another_asked(name, line, context)
     if changed is not None and (another is None or not asks(line)):
         return changed
-    if command is not None and (step := change_wished(command, values, line)):
+    if command is not None and (step := change_wished(command, told, line)):
         return Question("basking", step)
     if name == _CHECK and another and another.command == _AFTER_CHECK:
         return Question(_AFTER_CHECK, {**values, **another.values})
     if another is not None:
-        told = {n: v for n, v in another.values.items() if typed(v) != NOT_SURE}
-        return _asking(another, _carried(another.command, dialogue.known), told)
-    if (topic := topic_of(line)) and "animal" in dialogue.known:
-        other, of = topic
-        about = {"about": of} if of else {}
-        return Question(other, _carried(other, dialogue.known) | about)
+        heard = {n: v for n, v in another.values.items() if typed(v) != NOT_SURE}
+        return asking(another, carried(another.command, known), heard)
+    if topic and "animal" in known:
+        return Question(topic.command, carried(topic.command, known) | dict(topic.values))
     is_asked = asks(line) or line.rstrip().endswith("?")
-    if is_asked and (another := _another("", line, context, dialogue.known)):
-        return _asking(another, _carried(another.command, dialogue.known))
-    if found := by_facts(line, context, about_uv=name in _OF_UV):
-        if found.command == "distance" and not dialogue.asked and _PLACE in dialogue.known:
-            found = Question("uvi", {_PLACE: dialogue.known[_PLACE], **found.values})
+    if is_asked and (another := another_asked("", line, context, known)):
+        return asking(another, carried(another.command, known))
+    return _by_what_it_tells(dialogue, line, told, context)
+
+
+def _by_what_it_tells(
+    dialogue: Dialogue, line: str, told: Mapping[str, object], context: Context
+) -> Question | Layered | str:
+    """Return the question that a line is for by what it tells alone; else that it means nothing."""
+    before, known = dialogue.asked, dialogue.known
+    name, values = (before.command, before.values) if before else ("", {})
+    place = told.get(_PLACE, Units.IN) if name in OF_UV else None
+    if found := by_facts(line, context, place=place, before=name):
+        if found.command == "distance" and not before and _PLACE in known:
+            found = Question("uvi", {_PLACE: known[_PLACE], **found.values})
         unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))
         by_cases = unsure if found.command in _BY_CASES else {}
-        carried = _carried(found.command, dialogue.known)
-        return Question(found.command, by_cases | carried | dict(found.values))
+        return Question(
+            found.command, by_cases | carried(found.command, known) | dict(found.values)
+        )
+    if "animal" in told_of_set_up(line, context):
+        return Question(_NEEDS, {**(values if name == _NEEDS else {}), "animal": known["animal"]})
+    if (before or known) and (said := unclear(name, known, line, context)):
+        return said
     return line if line.startswith("ask ") else f"ask {line}"
-
-
-def _asking(asked: Question, *told: Mapping[str, object]) -> Question:
-    """Return a question with what is told beside it; what is empty is left out."""
-    values = dict(asked.values)
-    for each in told:
-        values |= each
-    return Question(asked.command, {name: value for name, value in values.items() if value})
-
-
-class _GoingOn(AskQuery):
-    """A question in free words, of the animal and the tube that were told before it."""
-
-    animal: AnimalName = ""
-    tube: Tube | None = None
-
-
-def _another(
-    name: str, line: str, context: Context, known: Mapping[str, object] = MappingProxyType({})
-) -> Question | None:
-    """Return the other question that a line asks by itself, or of what is known."""
-    told = {option: known[option] for option in ("animal", "tube") if option in known}
-    try:
-        routed = route(_GoingOn.model_validate({"question": line, **told}), context)
-    except NotUnderstoodError:
-        return None
-    if isinstance(routed, Layered):
-        found = _only_offer(routed)
-    else:
-        found = None if routed.animal_unclear else Question(routed.command, routed.values)
-    if found is None or found.command in (name, "check", "guide"):
-        return None
-    other = command_named(found.command)
-    return found if other is not None and "animal" in _names(other) else None
-
-
-def _only_offer(told: Layered) -> Question | None:
-    """Return the one question that may be meant: with what is known it can be asked."""
-    return told.perhaps if len(told.offers) == 1 else None
-
-
-def _carried(name: str, known: Mapping[str, object]) -> dict[str, object]:
-    """Return what another question takes along of the set-up that was told."""
-    command = command_named(name)
-    assert command is not None
-    here = _names(command) & STAYS
-    return {
-        option: value
-        for option, value in known.items()
-        # A tube's question knows the box by its length alone.
-        if option in here
-        and not (option == "enclosure" and name not in _OF_UV and "x" not in typed(value))
-    }
-
-
-def _names(command: Command) -> set[str]:
-    return set(command.query.examples())

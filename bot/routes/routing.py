@@ -17,6 +17,7 @@ from bot.language.hearing.facts import LampKind
 from bot.language.normal import normalise
 from bot.layered import Layered
 from bot.preferences import Context
+from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed_all
 from bot.questions.animals import animals_meant
@@ -92,7 +93,12 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
         found = None
     if isinstance(found, Routed) and not _is_about(found):
         return found
-    return unfigured("ask", asked.without_figures)
+    told = unfigured("ask", asked.without_figures)
+    if not isinstance(found, Routed) or "animal" not in found.values:
+        return told
+    # The same may be asked of another animal.
+    rest = {name: value for name, value in found.values.items() if name != "animal"}
+    return replace(told, perhaps=Question(found.command, rest))
 
 
 def _found(asked: Asked, context: Context) -> Routed | Layered:

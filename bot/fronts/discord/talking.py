@@ -16,7 +16,7 @@ import aiohttp
 import discord
 from cachetools import TTLCache
 
-from bot.dialogue import START, Dialogue, Next, next_line, told_before
+from bot.dialogue import START, Dialogue, Next, next_line, said_in, told_before
 from bot.facts import Say
 from bot.fronts.discord.answering import Way
 from bot.fronts.discord.missing import rows_of_plain
@@ -24,6 +24,7 @@ from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, view_of
 from bot.fronts.discord.show import ShowButton
 from bot.language.units import Units
+from bot.layered import Layered
 from bot.preferences import Preferences
 from bot.queries.question import Question as Asked
 from bot.render.post import asked_of
@@ -122,12 +123,16 @@ class Talk:
         if what is Next.THANKS:
             await self._say(client, written, preferences, Say("door-thanks"))
             return
+        if isinstance(meant, Layered):
+            await self._say(client, written, preferences, *said_in(meant))
+            self._remember(written, dialogue)
+            return
         question = _question_of(meant)
         if shown is Shown.PRIVATE and not alone:
             label = ShowButton.of(question, preferences.speaking(written.words).spoken)
             view = discord.ui.View(timeout=None).add_item(label)
             rows = tuple(view.to_components())
-            await self._say(client, written, preferences, Say("door-alone"), rows)
+            await self._say(client, written, preferences, Say("door-alone"), rows=rows)
             return
         wishes = dialogue.preferring(preferences)
         with client.noted("ask") as note:
@@ -153,11 +158,11 @@ class Talk:
         client: "Noonstone",
         written: Addressed,
         preferences: Preferences,
-        say: Say,
+        *says: Say,
         rows: tuple[dict[str, Any], ...] = (),
     ) -> None:
-        told = voice(preferences.speaking(written.words).spoken, Units.CM).text(say)
-        await _post(client, written, Message(told, rows=rows))
+        speak = voice(preferences.speaking(written.words).spoken, Units.CM).text
+        await _post(client, written, Message("\n".join(map(speak, says)), rows=rows))
 
 
 def _question_of(meant: Asked | str) -> Question:

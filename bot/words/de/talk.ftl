@@ -1,4 +1,4 @@
-### Facts: AnimalsMeant, KnownLine, KnownSoFar
+### Facts: AnimalsMeant, KnownLine, KnownSoFar, NowAt, SpokenOf
 ### Eins nach dem anderen gefragt, in einem Gespräch: Die nächste Zeile sagt es.
 
 talk-title = Noch eins
@@ -27,3 +27,34 @@ talk-known-asked = Letzte Frage: { $asked }
 talk-known-line = { $text }
 talk-known-none = Noch weiß ich nichts von deinem Aufbau. Erzähl mir davon, oder frag mich etwas.
 talk-known-new = Neu anfangen: neu
+
+## Neben einer Antwort
+talk-which-only = Ist es { LIST($here, join: "list-or", form: "a") }? Für andere habe ich keine Zahlen.
+talk-if-it-is = Das gilt für: { LIST($here, join: "list-or") }. Für andere habe ich keine Zahlen.
+talk-units = War eine Zahl in der anderen Einheit gemeint, sag sie noch einmal mit Einheit: 12C, 54F.
+talk-moved = Ich rechne nach dem Umhängen mit { LENGTH($distance) }.
+talk-measure-again = Warte 2 Stunden, dann miss den Sonnenplatz neu.
+talk-open-tube = Noch offen: wie stark die Röhre ist.
+talk-open-reflector = Noch offen: was hinter der Röhre ist.
+talk-open-screen = Noch offen: was zwischen Röhre und Tier ist.
+talk-open-distance = Noch offen: wie weit weg es ist.
+talk-open-enclosure = Noch offen: wie groß das Terrarium ist.
+talk-open-material = Noch offen: woraus die Wände sind.
+talk-open-lid = Noch offen: wie der Deckel ist.
+talk-open-room = Noch offen: wie warm das Zimmer ist.
+talk-open-surface = Noch offen: wie heiß die Fläche ist.
+talk-open-air = Noch offen: wie warm die Luft ist.
+talk-open-reading = Noch offen: was das Infrarot-Thermometer zeigt.
+talk-open-readings = Noch offen: was das Messgerät zeigt.
+talk-open-uvi = Noch offen: welcher UV-Index dort ist.
+talk-open-value = Noch offen: welche Zahl.
+
+## Wo eine Zeile nichts meint oder zweierlei
+talk-unclear = Das habe ich nicht verstanden. Sag mir das Tier oder eine Zahl mit Einheit: 30 cm, 35C.
+talk-unclear-animal = Das habe ich nicht verstanden. Wir reden von: { NAME($animal) }. Du kannst sagen:
+talk-way-night = und nachts?
+talk-way-hours = wie viele Stunden Licht?
+talk-way-basking = welcher Sonnenplatz?
+talk-either = Ist das der Abstand der Röhre oder eine Temperatur?
+talk-either-distance = der Abstand
+talk-either-heat = eine Temperatur

@@ -1,4 +1,4 @@
-### Facts: AnimalsMeant, KnownLine, KnownSoFar
+### Facts: AnimalsMeant, KnownLine, KnownSoFar, NowAt, SpokenOf
 ### One thing asked for at a time, in a conversation: the next line tells it.
 
 talk-title = One thing more
@@ -27,3 +27,34 @@ talk-known-asked = Last question: { $asked }
 talk-known-line = { $text }
 talk-known-none = I know nothing of your set-up yet. Tell me about it, or ask me something.
 talk-known-new = To begin anew: new
+
+## Beside an answer
+talk-which-only = Is it { LIST($here, join: "list-or", form: "a") }? I have figures for no other.
+talk-if-it-is = This holds for { LIST($here, join: "list-or", form: "a") }. I have figures for no other.
+talk-units = If a figure was meant in the other unit, tell me it again with its unit: 54F, 12C.
+talk-moved = I reckon with { LENGTH($distance) } after the move.
+talk-measure-again = Wait 2 hours, then measure the hot spot again.
+talk-open-tube = Still open: how strong the tube is.
+talk-open-reflector = Still open: what is behind the tube.
+talk-open-screen = Still open: what is between tube and animal.
+talk-open-distance = Still open: how far away it is.
+talk-open-enclosure = Still open: how big the box is.
+talk-open-material = Still open: what the walls are made of.
+talk-open-lid = Still open: what the lid is.
+talk-open-room = Still open: how warm the room is.
+talk-open-surface = Still open: how hot the basking surface is.
+talk-open-air = Still open: how warm the air is.
+talk-open-reading = Still open: what the infrared gun shows.
+talk-open-readings = Still open: what the meter shows.
+talk-open-uvi = Still open: which UV index is there.
+talk-open-value = Still open: which figure.
+
+## Where a line means nothing, or two things
+talk-unclear = I did not follow that. Tell me the animal, or a figure with its unit: 12 in, 95F.
+talk-unclear-animal = I did not follow that. We speak of { NAME($animal, form: "a") }. You can say:
+talk-way-night = and at night?
+talk-way-hours = how many hours of light?
+talk-way-basking = what basking spot?
+talk-either = Is that how far the tube is, or a temperature?
+talk-either-distance = the distance
+talk-either-heat = a temperature

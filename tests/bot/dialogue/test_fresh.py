@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import Any
 
 from bot.ask import ask
-from bot.dialogue import START, Next, after, next_line, told_as_meant
+from bot.dialogue import START, next_line, turn
 from bot.dialogue.asking import question_kept
 from bot.preferences import Preferences
 
@@ -19,13 +19,9 @@ def understood(lines: list[dict[str, Any]]) -> list[str]:
     """Return the lines after the first that were not understood."""
     dialogue, missed = START, []
     for row in lines:
-        what, meant, dialogue = next_line(dialogue, row["say"], ANYONE)
-        right = what.name.lower() == row["want"]
-        if what is not Next.THANKS:
-            wishes = dialogue.preferring(ANYONE)
-            reply = told_as_meant(what, ask(meant, wishes), wishes)
-            dialogue = after(dialogue, reply)
-            right = right or fits(reply.asked, row)
+        what, _, _ = next_line(dialogue, row["say"], ANYONE)
+        reply, dialogue = turn(dialogue, row["say"], ANYONE, ask)
+        right = what.name.lower() == row["want"] or (reply is not None and fits(reply.asked, row))
         if not right:
             missed.append(row["say"])
     return [row["say"] for row in lines[1:] if row["say"] in missed]

@@ -5,9 +5,10 @@ from collections.abc import Iterator
 import pytest
 
 from bot.ask import ask
-from bot.dialogue import START, Dialogue, Next, after, next_line
+from bot.dialogue import START, Dialogue, next_line, turn
 from bot.fronts.console import converse
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.reply import Reply
 
 ANYONE = Preferences()
@@ -17,12 +18,9 @@ def turns(*lines: str) -> Iterator[tuple[str, Reply | None, Dialogue]]:
     """Yield what each line meant, its answer and the dialogue after it."""
     dialogue = START
     for line in lines:
-        what, meant, dialogue = next_line(dialogue, line, ANYONE)
-        reply = None
-        if what is Next.QUESTION:
-            reply = ask(meant, dialogue.preferring(ANYONE))
-            dialogue = after(dialogue, reply)
-        yield meant if isinstance(meant, str) else meant.line(), reply, dialogue
+        _, meant, _ = next_line(dialogue, line, ANYONE)
+        reply, dialogue = turn(dialogue, line, ANYONE, ask)
+        yield meant.line() if isinstance(meant, Question) else str(meant), reply, dialogue
 
 
 def last(*lines: str) -> str:

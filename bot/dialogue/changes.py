@@ -1,0 +1,91 @@
+"""What is asked after something was moved or dimmed, or the place of a reading was told."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from bot.commands import command_named
+from bot.dialogue.another import carried
+from bot.dialogue.figures import length_told, without_lengths
+from bot.dialogue.moves import Change, Moved, moved_on
+from bot.dialogue.told import warmth_told
+from bot.facts import Length, Say, metres
+from bot.language.quantities import Measure
+from bot.language.readings import PlacedReading
+from bot.language.unsure import NOT_SURE, Unsure
+from bot.preferences import Context, Preferences
+from bot.queries.question import Question
+from bot.question_context import read_alone
+
+__all__ = ["ReadingPlaced", "after_move", "reading_placed"]
+
+_OF_A_LAMP = ("watts", "basking")
+_HEATED = ("basking", "surface")
+
+
+@dataclass(frozen=True, slots=True)
+class NowAt:
+    """How far away a lamp is after it, or the place under it, was moved."""
+
+    distance: Length
+
+
+@dataclass(frozen=True, slots=True)
+class ReadingPlaced:
+    """The question of a UV reading whose place a line tells, and the line without it."""
+
+    question: Question
+    rest: str
+
+
+def after_move(
+    asked: Question,
+    told: Mapping[str, object],
+    known: Mapping[str, object],
+    moved: Moved,
+    context: Context,
+    preferences: Preferences,
+) -> tuple[Question, tuple[Say, ...]]:
+    """Return the question after a move, and what its answer says beside it.
+
+    What a temperature shows after it is asked of that temperature. Else the distance that was told
+    is longer or shorter by so much; where none was told, or no figure, it is asked for.
+    """
+    of_animal = {"animal": known["animal"]} if "animal" in known else {}
+    if read := warmth_told(moved.rest, told, context, preferences):
+        return Question("temps", of_animal | read), ()
+    again = Say("talk-measure-again")
+    if moved.change is Change.POWER:
+        return Question("temps", of_animal), (again,)
+    name = asked.command if asked.command in _OF_A_LAMP else "uvi"
+    command = command_named(name)
+    assert command is not None
+    before = read_alone(command.query, "distance", told.get("distance"), preferences)
+    if before is None and name == "uvi" and not (known.keys() & {"tube", "lamp"}):
+        return Question("temps", of_animal), (again,)
+    unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE)) if name == "uvi" else {}
+    values = {**unsure, **carried(name, known)}
+    if name == asked.command:
+        values |= asked.values
+    values.pop("distance", None)
+    now = moved_on(before, moved, context.units) if isinstance(before, Measure) else None
+    if now is None:
+        return Question(name, values), ()
+    beside = [Say("talk-moved", NowAt(metres(now.middle)))]
+    if moved.change is Change.PLACE or any(place in told for place in _HEATED):
+        beside.append(again)
+    return Question(name, {**values, "distance": now}), tuple(beside)
+
+
+def reading_placed(
+    asked: Question | None, told: Mapping[str, object], line: str, context: Context
+) -> ReadingPlaced | None:
+    """Return the question of a UV reading that was told without its place, if a line tells that."""
+    reading, length = told.get("meter") or told.get("uvi"), length_told(line)
+    if asked is None or asked.command not in ("check", "meter") or "distance" in told:
+        return None
+    if not isinstance(reading, tuple) or not isinstance(length, Measure):
+        return None
+    value = sum(reading) / len(reading)
+    rows = (PlacedReading(value, length.narrowed(), length.text),)
+    animal = {"animal": told["animal"]} if "animal" in told else {}
+    return ReadingPlaced(Question("meter", {"readings": rows, **animal}), without_lengths(line))

@@ -1,0 +1,168 @@
+"""What a line tells of animal, lamps and temperatures, by the options of the questions."""
+
+import re
+from collections.abc import Collection, Iterator, Mapping
+from datetime import date
+
+from bot.dialogue.bare import age_told, lamp_told, on_for_told
+from bot.dialogue.figures import (
+    Before,
+    bare_degrees,
+    heat_option,
+)
+from bot.dialogue.phrases import place_named, takes_mesh_off
+from bot.language.hearing import FactName
+from bot.language.lamps import Fixture
+from bot.language.screens import NoScreen
+from bot.language.states import states_told
+from bot.language.unsure import NOT_SURE, SomeMesh, Unsure
+from bot.preferences import Context, Preferences
+from bot.queries.heat import TempsQuery
+from bot.queries.question import Question
+from bot.queries.setup import AskQuery
+from bot.queries.typed import typed
+from bot.routes.asked import Asked
+from bot.routes.filled import filled
+from bot.routes.routing import asked_in
+from calc.animal import State
+from calc.naming import Known, named
+
+__all__ = [
+    "all_told",
+    "named_again",
+    "part_told",
+    "set_up_told",
+    "states_in",
+    "told_beside",
+    "told_in_words",
+    "told_of_set_up",
+    "warmth_told",
+]
+
+_DO_NOT_KNOW = re.compile(
+    r"\b(?:not sure|no idea|dunno|don'?t know|dont know|unsure|idk|weiß (?:ich )?nicht"
+    r"|keine ahnung)\b"
+)
+_MESH = re.compile(r"\b(?:mesh|screen|gitter|netz)\b")
+_FITTED = (
+    ("reflector", re.compile(r"\b(?:reflector|mirror|reflektor|spiegel)\b")),
+    ("screen", _MESH),
+)
+_NO = re.compile(r"^(?:no|nope|nein|none|nothing|kein\w*)\b\W*$")
+_YES = re.compile(r"^(?:yes|yep|yeah|ja|it does|it has|there is)\b\W*$")
+_SET_UPS = ("check", "next")
+_AGAIN_OF = re.compile(
+    r"\b(?:for|under|over|about|to|my|für) (?:the|my|den|die|das) ([^\W\d]{3,})\b"
+)
+_MOST_OF_YOUNG = 9
+_YOUNG = re.compile(
+    r"\b(?:bab(?:y|ies)|young (?:one|ones)|younger ones?|juveniles?|juvies?|hatchlings?"
+    r"|jungtiere?|babys|kleinen?)\b"
+)
+_UNCOVERED = re.compile(
+    r"^(?:no|kein|without an?|ohne) (?:cover|lid|pane|glass|abdeckung|deckel)\b"
+)
+_SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
+
+
+def told_of_set_up(line: str, context: Context) -> dict[str, object]:
+    """Return what a line tells of animal, tube and screen, by the options of the UV questions."""
+    asked = asked_in(AskQuery(question=line), context)
+    found = dict(part_told("uvi", asked))
+    if "animal" not in found and (name := named_again(line)):
+        found["animal"] = name
+    return {n: t for n, t in told_in_words(line, asked, ()) if n not in found} | found
+
+
+def set_up_told(question: Question | None, context: Context) -> Mapping[str, object]:
+    """Return what a question tells; of a whole set-up, what its words tell too."""
+    if question is None:
+        return {}
+    words = typed(question.values.get("setup", "")) if question.command in _SET_UPS else ""
+    if not words:
+        return question.values
+    asked = asked_in(AskQuery(question=words.strip("“”")), context)
+    heard = dict(all_told("check", asked))
+    read = [said.value for said in asked.told.all(FactName.UVI)]
+    return {**heard, **({"meter": read[0]} if len(read) == 1 else {}), **question.values}
+
+
+def warmth_told(
+    line: str, told: Mapping[str, object], context: Context, preferences: Preferences
+) -> dict[str, object]:
+    """Return the temperatures that a line tells, by the options of the question about them."""
+    asked = asked_in(AskQuery(question=line), context)
+    places = ("animal", "room", "water")
+    warm = {n: v for n, v in part_told("temps", asked) if n not in places}
+    bare = "" if warm else asked.degrees or bare_degrees(line)
+    if not bare:
+        return warm
+    before = Before("temps", TempsQuery, told, ())
+    return {place_named(line) or heat_option(before, bare, preferences) or "basking": bare}
+
+
+def all_told(name: str, asked: Asked) -> Iterator[tuple[str, object]]:
+    """Yield what a question takes; a whole set-up takes what is told of UV and of warmth."""
+    if name != "check":
+        yield from part_told(name, asked)
+        return
+    for part in ("uvi", "temps"):
+        yield from part_told(part, asked)
+    for option, text in part_told("night", asked):
+        if option == "room":
+            yield "night", text
+
+
+def part_told(name: str, asked: Asked) -> Iterator[tuple[str, object]]:
+    """Yield what hearing finds; what it only supposes is left as it was."""
+    for option, value in filled(name, asked).items():
+        if not isinstance(value, Unsure) and option != "setup":
+            yield option, value
+
+
+def told_beside(name: str, asked: Asked, today: date | None) -> Iterator[tuple[str, object]]:
+    """Yield what a line tells that hearing takes only with a lamp or an animal beside it."""
+    line = asked.said
+    if age := age_told(line, today):
+        yield "age", age
+    if name == "decline" and (lamp := lamp_told(asked.words)):
+        yield "lamp", lamp
+    if name in ("temps", "check") and (on := on_for_told(line)):
+        yield "lamp_on", on
+    if name == "hours" and _SEASON.search(line.lower()):
+        yield "latitude", "home"
+
+
+def told_in_words(
+    line: str, asked: Asked, lacking: Collection[str]
+) -> Iterator[tuple[str, object]]:
+    """Yield what a line tells by a few words that hearing takes for nothing alone."""
+    plain = line.lower()
+    if takes_mesh_off(plain) or _UNCOVERED.match(plain.strip()):
+        yield "screen", NoScreen("none")
+    elif asked.under_mesh or _MESH.search(plain):
+        yield "screen", SomeMesh("mesh")
+    if _DO_NOT_KNOW.search(plain):
+        for option, form in _FITTED:
+            if option in lacking or form.search(plain):
+                yield option, Unsure(NOT_SURE)
+    if _NO.match(plain.strip()) and "screen" in lacking:
+        yield "screen", NoScreen("none")
+    if _YES.match(plain.strip()) and "reflector" in lacking:
+        yield "reflector", Fixture.POLISHED
+
+
+def states_in(line: str) -> frozenset[State]:
+    """Return the states that a line tells, a young one that is asked about included."""
+    short = len(line.split()) <= _MOST_OF_YOUNG
+    young = {State.YOUNG} if short and _YOUNG.search(line.lower()) else set()
+    return states_told(line) | young
+
+
+def named_again(line: str) -> str:
+    """Return the animal that a line goes back to: the leo; else nothing."""
+    for found in _AGAIN_OF.finditer(line.lower()):
+        what = named(found[1]).what
+        if isinstance(what, Known):
+            return found[1]
+    return ""

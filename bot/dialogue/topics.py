@@ -1,0 +1,97 @@
+"""What a few words ask about what was spoken of, by a name alone: nights, hours, which heater."""
+
+import re
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass, field
+
+__all__ = ["Topic", "topic_of"]
+
+_MOST_WORDS = 12
+_MOST_OF_A_NAME = 6
+_UV = ("distance", "uvi", "tube", "decline", "section", "dose", "meter", "guide")
+_HEAT = ("lamp", "night", "basking", "watts", "temps", "surface", "guide")
+
+
+@dataclass(frozen=True, slots=True)
+class Topic:
+    """A question that a few words name; ``after``: only behind one of these questions."""
+
+    command: str
+    form: str
+    values: Mapping[str, object] = field(default_factory=dict)
+    after: Collection[str] = ()
+    most: int = _MOST_OF_A_NAME
+    of_an_animal: bool = True
+
+    def is_meant(self, plain: str, before: str) -> bool:
+        """Say whether the words name it behind the question before."""
+        if self.after and before not in self.after:
+            return False
+        return len(plain.split()) <= self.most and re.search(self.form, plain) is not None
+
+
+def _page(form: str, page: str, part: str, *after: str) -> Topic:
+    """Return a part of a page that words ask for, whatever the animal."""
+    values = {"page": page, "part": part}
+    return Topic("guide", form, values, after, _MOST_WORDS, of_an_animal=False)
+
+
+_TOPICS = (
+    _page(r"\bplants?\b|\bpflanzen\b", "light-and-colour", "Plants in the box"),
+    _page(r"\bbottles?\b|\bwärmflaschen?\b", "answers-about-heat", "Ready for a power cut"),
+    _page(
+        r"\bworn\b|\bused up\b|\bstill (?:works?|good|ok\w*)\b|\bverbraucht\b",
+        "when-a-lamp-is-worn-out",
+        "Without a meter",
+    ),
+    _page(
+        r"\b(?:which|what|welches?)\b.*\bthermostat\b",
+        "answers-about-heat",
+        "Which thermostat for a heater?",
+        "night",
+        "lamp",
+        "guide",
+    ),
+    _page(
+        r"\b(?:which|what|welches?)\b.*\bthermostat\b",
+        "answers-about-heat",
+        "Which thermostat for a lamp?",
+    ),
+    _page(
+        r"^(?:\w+[ ,]+){0,3}(?:which|what) (?:one|ones|heater|then|instead|else|kind)\b"
+        r"|^(?:und )?(?:welche[rs]?|was dann|was sonst|was stattdessen)\b",
+        "nights",
+        "How to add it",
+        "night",
+        "lamp",
+    ),
+    Topic("hours", r"\bhow (?:many hours|long)\b|\bhours? of light\b|\bwie lange\b"),
+    Topic("hours", r"^(?:and |und |the |ok )*(?:hours|stunden|photoperiod)\W*$"),
+    Topic("needs", r"\b(?:nights?|nacht|nachts|overnight)\b", {"about": "night"}),
+    Topic("needs", r"\b(?:cool|cold) (?:side|end)\b|\bkühle\w* seite\b", {"about": "cool"}),
+    Topic(
+        "needs",
+        r"\b(?:bask\w*|hot ?spot|warm (?:side|end)|sonnenplatz)\b",
+        {"about": "basking"},
+    ),
+    Topic("needs", r"\b(?:water|wasser)\b", {"about": "water"}),
+    Topic(
+        "needs",
+        r"\b(?:lowest|coldest|tiefste|kältest\w*)\b",
+        {"about": "night"},
+        ("night", "needs"),
+    ),
+    Topic("needs", r"\buv\w*\b", {"about": "uvi"}),
+)
+
+
+def topic_of(line: str, before: str = "") -> Topic | None:
+    """Return what a few words name as what is asked next, behind the question before.
+
+    >>> [found and found.command for found in map(topic_of, ("and nights", "its 12 inches"))]
+    ['needs', None]
+    """
+    plain = " ".join(line.lower().replace("’", "'").split())
+    if any(sign.isdigit() for sign in plain):
+        return None
+    return next((topic for topic in _TOPICS if topic.is_meant(plain, before)), None)
