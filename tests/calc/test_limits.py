@@ -212,7 +212,7 @@ def test_what_is_met_past_a_limit(slug: str, met: Met, name: LimitName, due: Due
     [
         ("bearded-dragon", Met(surface_c=45.0, coolest_air_c=31.0, night_c=15.0, room_c=30.0)),
         # Five degrees are an alarm only for animals whose own limit lies above them.
-        ("hermanns-tortoise", Met(night_c=5.0)),
+        ("fire-salamander", Met(night_c=5.0)),
         # Over the highest, but by less than the doubt: moved, and no alarm.
         ("bearded-dragon", Met(uvi=Estimate(4.2, 6.0, 8.0))),
         ("bearded-dragon", Met(tube_m=0.20, wood_c=60.0, contact_c=40.0)),

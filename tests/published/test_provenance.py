@@ -25,7 +25,7 @@ def test_the_tables_are_there() -> None:
     assert (
         {name.split()[0] for name in EVERY_ROW}
         == set(TABLES)
-        == {"day_lengths", "heat", "light", "uv"}
+        == {"animals", "day_lengths", "heat", "light", "uv"}
     )
 
 
