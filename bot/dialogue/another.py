@@ -5,6 +5,7 @@ from types import MappingProxyType
 
 from bot.command import Command
 from bot.commands import command_named
+from bot.dialogue.phrases import asks
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Layered
 from bot.preferences import Context
@@ -49,7 +50,9 @@ def another_asked(
     """Return the other question that a line asks by itself, or of what is known."""
     told = {option: known[option] for option in ("animal", "tube") if option in known}
     try:
-        routed = route(_GoingOn.model_validate({"question": line, **told}), context)
+        query = _GoingOn.model_validate({"question": line, **told})
+        whole = asks(line) or line.rstrip().endswith("?")
+        routed = route(query, context, by_rule=not whole)
     except NotUnderstoodError:
         return None
     if isinstance(routed, Layered):

@@ -16,7 +16,6 @@ __all__ = [
     "does_not_know",
     "has_no_meter",
     "is_thanks",
-    "names_a_season",
     "place_named",
     "takes_mesh_off",
     "unit_wished",
@@ -87,7 +86,6 @@ _WHICH_UNIT = re.compile(
     r"|\b(?:inch\w*|in|zoll) (?:or|oder) (?:cm|centi\w+)\b"
     r"|\b(?:cm|centi\w+) (?:or|oder) (?:inch\w*|zoll)\b"
 )
-_SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 _WHY_NEEDED = re.compile(
     r"^(?:and |but |ok |so |aber |und )*(?:why|warum|wozu|wieso) "
     r"(?:does|do|would|should|braucht|brauchen)"
@@ -254,11 +252,6 @@ def place_named(line: str) -> str | None:
     """
     plain = _plain(line)
     return next((place for place, named in _PLACES if re.search(named, plain)), None)
-
-
-def names_a_season(line: str) -> bool:
-    """Whether a line speaks of a time of the year."""
-    return _SEASON.search(_plain(line)) is not None
 
 
 def takes_mesh_off(line: str) -> bool:

@@ -17,7 +17,7 @@ from bot.guide.loader import (
     page,
     pages,
 )
-from bot.guide.plain import INTRODUCTION, sections
+from bot.guide.plain import INTRODUCTION, heading_in, sections
 from bot.guide.terms import Term, alphabetical, glossary
 from bot.guide.worries import of_worry, worries
 
@@ -34,6 +34,7 @@ __all__ = [
     "Topic",
     "alphabetical",
     "glossary",
+    "heading_in",
     "of_worry",
     "page",
     "pages",

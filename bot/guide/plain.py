@@ -4,11 +4,12 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from bot.guide.loader import FIRST, Page
+from bot.guide.loader import page as a_page
 
 if TYPE_CHECKING:
     from markdown_it.token import Token
 
-__all__ = ["INTRODUCTION", "sections"]
+__all__ = ["INTRODUCTION", "heading_in", "sections"]
 
 INTRODUCTION = "To begin with"
 _INTRODUCTIONS = {FIRST: INTRODUCTION, "de": "Zum Anfang"}
@@ -49,6 +50,13 @@ def sections(page: Page, language: str = FIRST) -> tuple[tuple[str, str], ...]:
             case _:
                 pass
     return tuple((title, "\n".join(lines).strip()) for title, lines in parts if lines)
+
+
+def heading_in(slug: str, heading: str, language: str) -> str:
+    """Return the heading in a language of a part of a page, by its English one."""
+    first = [each for each, _ in sections(a_page(slug))]
+    here = [each for each, _ in sections(a_page(slug, language), language)]
+    return dict(zip(first, here, strict=True)).get(heading, heading)
 
 
 def _next_mark(lists: list[int | None]) -> str:

@@ -79,7 +79,8 @@ _ALSO_CALLED = {
 class Asked:
     """What is asked: ``said`` as typed, ``words`` as hearing has them, and what was ``told``.
 
-    ``typed`` are the words as typed too, in small letters, in whatever language they are.
+    ``typed`` are the words as typed too, in small letters, in whatever language they are;
+    ``by_rule``: only rules say what is asked.
     """
 
     said: str
@@ -87,6 +88,7 @@ class Asked:
     told: SetUpTold
     own: Own = NOTHING_OWN
     typed: str = ""
+    by_rule: bool = False
 
     def says(self, pattern: str) -> bool:
         """Say whether the words match a pattern."""

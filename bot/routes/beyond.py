@@ -8,7 +8,10 @@ from bot.routes.asked import Asked
 from bot.routes.offered import ForExample
 from bot.routes.pages import page_near
 
-__all__ = ["is_beyond", "not_mine"]
+__all__ = ["BEYOND", "is_beyond", "not_mine"]
+
+BEYOND = Say("ask-title-beyond")
+"""The title of the reply to what is no question for this bot."""
 
 _WHERE_TO_BUY = (
     r"\b(?:price|prices|cheap\w*|cost|costs|brands?|amazon|shop|shops|store|stores|discount)\b"
@@ -64,7 +67,7 @@ def not_mine(asked: Asked, context: Context) -> Layered:
     return Layered(
         command="ask",
         status="problem",
-        title=Say("ask-title-beyond"),
+        title=BEYOND,
         brief=Brief(Say("ask-beyond"), steps=steps[:1]),
         steps=steps,
         guide=(page_near(asked) or "how-to-ask",),

@@ -84,7 +84,7 @@ def still_needed(
         offers=tuple(_of_kin(lacking)),
         lacking=tuple(lacking.missing),
         steps=tuple(steps),
-        guide=tuple(dict.fromkeys(thing.page for thing in things)),
+        guide=tuple(dict.fromkeys(thing.page for thing in things if thing.page)),
     )
 
 

@@ -1,6 +1,6 @@
 """Several questions that words may mean, each as a line that works when it is copied."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from pydantic import ValidationError
@@ -54,10 +54,17 @@ def purpose_of(name: str) -> Say:
     return Say.of("ask-purpose", name)
 
 
-def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -> Layered:
+def offer(
+    names: tuple[str, ...],
+    asked: Asked,
+    context: Context,
+    *pages: str,
+    parts: Sequence[tuple[str, str]] = (),
+) -> Layered:
     """Return the questions that may be meant, filled with what was heard and with examples.
 
-    ``pages`` are guide pages that help beside those of the questions.
+    ``parts`` are those of guide pages that may answer, first; ``pages`` are guide pages that help
+    beside those of the questions.
     """
     animal = asked.animal_for_examples(context)
     told_of = {name: filled(name, asked) for name in names[:_MOST]}
@@ -65,14 +72,20 @@ def offer(names: tuple[str, ...], asked: Asked, context: Context, *pages: str) -
         Offered(purpose_of(name), example_of(name, typed_all(values), animal, context))
         for name, values in told_of.items()
     ]
+    reading = [
+        join_line("guide", {"page": page, "part": part} if part else {"page": page})
+        for page, part in parts
+    ]
+    if (near := page_near(asked)) and not reading:
+        reading = [join_line("guide", {"page": near})]
     told = tuple(Say("ask-offer", line) for line in lines)
-    if near := page_near(asked):
-        told += (Say("ask-read", ForExample(join_line("guide", {"page": near}))),)
-    offers = [line.example for line in lines]
-    if near:
-        offers.append(join_line("guide", {"page": near}))
-    found = _choice(told, offers, [*pages, *(record_of(name).page for name in names[:_MOST])])
-    return replace(found, perhaps=Question(names[0], told_of[names[0]]))
+    told += tuple(Say("ask-read", ForExample(line)) for line in reading)
+    offers = [*(line.example for line in lines), *reading]
+    near_pages = [*(page for page, _ in parts), *(record_of(name).page for name in names[:_MOST])]
+    found = _choice(told, offers, [*pages, *near_pages])
+    page, part = parts[0] if parts else ("", "")
+    read = Question("guide", {"page": page, "part": part} if part else {"page": page})
+    return replace(found, perhaps=Question(names[0], told_of[names[0]]) if names else read)
 
 
 def offer_lamps(asked: Asked) -> Layered:

@@ -8,6 +8,7 @@ is answered here, the reply says so at once.
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot import guide
 from bot.command import Routed
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
@@ -27,7 +28,7 @@ from bot.questions.setup.told import has_figures, told_by
 from bot.questions.unfigured import unfigured, which_animal, which_asked
 from bot.routes.advised import advised
 from bot.routes.asked import Asked
-from bot.routes.beyond import is_beyond, not_mine
+from bot.routes.beyond import BEYOND, is_beyond, not_mine
 from bot.routes.filled import filled, is_asked_freely
 from bot.routes.missing import Lacking, still_needed
 from bot.routes.offered import offer, offer_lamps
@@ -36,6 +37,7 @@ from bot.routes.part import part_answering, part_asked
 from bot.routes.perhaps import possible
 from bot.routes.rule import tube_at_a_place
 from bot.routes.rules import fitting
+from bot.routes.second import OFF, Opinion, likely_of, sure_of
 
 __all__ = ["asked_in", "lacking_reply", "route"]
 
@@ -49,13 +51,12 @@ _MOST_AN_END = 300
 _EXAMPLE = "how far should a 12% tube be with a polished reflector and no screen, bearded dragon"
 
 
-def route(query: AskQuery, context: Context) -> Routed | Layered:
-    """Return the question that free words ask, the reply where none is asked, or raise."""
-    asked = asked_in(query, context)
-    if found := part_answering(asked, context.language):
-        return Routed("guide", {"page": found[0], "part": found[1]})
-    if is_beyond(asked):
-        return not_mine(asked, context)
+def route(query: AskQuery, context: Context, *, by_rule: bool = False) -> Routed | Layered:
+    """Return the question that free words ask, the reply where none is asked, or raise.
+
+    ``by_rule``: what was learned has no say, as it knows whole questions alone.
+    """
+    asked = replace(asked_in(query, context), by_rule=by_rule)
     if asked.without_figures:
         return _without_figures(asked, context)
     if asked.unclear_animal:
@@ -93,15 +94,48 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
         found = None
     if isinstance(found, Routed) and not _is_about(found):
         return found
+    if isinstance(found, Layered) and found.title is BEYOND:
+        return found
     told = unfigured("ask", asked.without_figures)
+    if not isinstance(found, Routed) or "animal" not in found.values:
+        return told
     # The same may be asked of another animal.
-    if isinstance(found, Routed) and found.command == "needs":
-        rest = {name: value for name, value in found.values.items() if name != "animal"}
-        return replace(told, perhaps=Question("needs", rest))
-    return told
+    rest = {name: value for name, value in found.values.items() if name != "animal"}
+    return replace(told, perhaps=Question(found.command, rest))
 
 
 def _found(asked: Asked, context: Context) -> Routed | Layered:
+    ruled = _by_rule(asked, context)
+    if sure := sure_of(asked, _said_by(ruled)):
+        if sure.name == "lamp" and len(asked.lamps) > 1:
+            return offer_lamps(asked)
+        return not_mine(asked, context) if sure.name == OFF else _as_meant(sure, asked, context)
+    if ruled is not None:
+        return ruled
+    likely = likely_of(asked)
+    names = (*(one.name for one in likely if _can_be_offered(one.name)), *possible(asked))
+    parts = [
+        (one.page, guide.heading_in(one.page, one.part, context.language))
+        for one in likely
+        if one.page
+    ]
+    if names or parts:
+        return offer(tuple(dict.fromkeys(names)), asked, context, parts=parts)
+    if asked.about_an_animal:
+        return offer(_OF_ANY_ANIMAL, asked, context, "when-to-call-a-vet")
+    raise NotUnderstoodError(asked.said, Say("wanted-question"), _EXAMPLE, "question")
+
+
+def _can_be_offered(name: str) -> bool:
+    return is_asked_freely(name) and bool(record_of(name).query)
+
+
+def _by_rule(asked: Asked, context: Context) -> Routed | Layered | None:
+    """Return what the rules of words say that is asked; None where none fits."""
+    if found := part_answering(asked, context.language):
+        return Routed("guide", {"page": found[0], "part": found[1]})
+    if is_beyond(asked):
+        return not_mine(asked, context)
     names = fitting(asked)
     named = asked.words.split(maxsplit=1)[:1]
     # "Braucht mein Gecko" begins with a verb, "needs gecko" with a question's name.
@@ -115,13 +149,20 @@ def _found(asked: Asked, context: Context) -> Routed | Layered:
         return offer_lamps(asked)
     if name := (names[0] if names else _told_much(asked)):
         return _to(name, asked)
-    if page := page_explaining(asked):
-        return _to_page(page, asked)
-    if names := possible(asked):
-        return offer(names, asked, context)
-    if asked.about_an_animal:
-        return offer(_OF_ANY_ANIMAL, asked, context, "when-to-call-a-vet")
-    raise NotUnderstoodError(asked.said, Say("wanted-question"), _EXAMPLE, "question")
+    page = page_explaining(asked)
+    return _to_page(page, asked) if page else None
+
+
+def _said_by(ruled: Routed | Layered | None) -> Opinion | None:
+    """Return what a rule said as an opinion."""
+    if isinstance(ruled, Routed):
+        told = ruled.given
+        return Opinion(
+            ruled.command, told.get("about", ""), told.get("page", ""), told.get("part", "")
+        )
+    if ruled is None:
+        return None
+    return Opinion(OFF) if ruled.title is BEYOND else Opinion("lamp")
 
 
 _OF_ANY_ANIMAL = ("needs", "check")
@@ -191,6 +232,18 @@ def asked_in(query: AskQuery, context: Context) -> Asked:
 
 def _to(name: str, asked: Asked) -> Routed:
     return Routed(name, filled(name, asked))
+
+
+def _as_meant(opinion: Opinion, asked: Asked, context: Context) -> Routed:
+    if opinion.page:
+        if not opinion.part:
+            return _to_page(opinion.page, asked)
+        part = guide.heading_in(opinion.page, opinion.part, context.language)
+        return Routed("guide", {"page": opinion.page, "part": part})
+    found = _to(opinion.name, asked)
+    if not opinion.about or "about" in found.values:
+        return found
+    return replace(found, values={**found.values, "about": opinion.about})
 
 
 def _to_page(slug: str, asked: Asked) -> Routed:

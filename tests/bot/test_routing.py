@@ -69,7 +69,7 @@ def outcome(row: Mapping[str, object], context: Context = CONTEXT) -> str:
     wanted = row["given"]
     assert isinstance(wanted, dict)
     heard = all(same(option, text, found.given.get(option, "")) for option, text in wanted.items())
-    return "right" if name in wants and heard else "wrong"
+    return "right" if name in wants and (heard or page) else "wrong"
 
 
 def same(option: str, one: str, other: str) -> bool:
@@ -230,7 +230,11 @@ def test_any_text_is_routed_to_what_its_question_reads_or_is_asked_about(words: 
     assert set(found.given) <= {option.name for option in command.query.options()}
     read = understand(Question("ask", {"question": words}), Preferences())
     # Read by it, or asked for what is missing, or told what is unreadable, a danger before that.
-    assert isinstance(read, Understood) or read.dangers or read.answer[:6] in ("Tell m", "I read")
+    assert (
+        isinstance(read, Understood)
+        or read.dangers
+        or read.answer[:6] in ("Tell m", "I read", "I do n")
+    )
 
 
 @settings(max_examples=60, deadline=None)

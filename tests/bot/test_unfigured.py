@@ -25,7 +25,7 @@ OF_A_KIND = re.compile(r"Your set-up for an? ")
 ASKS = ("Animal", "Unclear")
 PICK = re.compile(
     r"If it is an? [^:]+: needs|for example animal:|For example: |Try it: "
-    r"|If you have one, ask: |such as animal:"
+    r"|If you have one, ask: |such as animal:|Or did you mean: "
 )
 
 

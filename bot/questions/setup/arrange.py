@@ -22,7 +22,6 @@ from bot.questions.uv.shared import UV_CARE
 from bot.questions.uv.tubes import NamedByTube, Tube, tube_told
 from bot.questions.uv.without_figures import tell_without
 from bot.reply import Picture
-from calc.heat.enclosure import LampPlace
 from calc.setup.planned import arranged_set_up
 from calc.setup.set_up import LAMPS_APART_M, SetUp
 
@@ -42,7 +41,6 @@ class Arrange(NamedByTube):
     top: Length
     ways: Ways
     apart: Length
-    hangs: LampPlace
     assumed: PlanAssumed
     set_up: SetUp
     sources: tuple[str, ...]
@@ -64,7 +62,6 @@ def arrange(query: ArrangeQuery, context: Context) -> Facts:
         top=metres(plan.light.platform_top_m),
         ways=found.ways,
         apart=metres(LAMPS_APART_M),
-        hangs=plan.light.hanging.place,
         assumed=what.assumed,
         set_up=arranged_set_up(found.best, what.set_up(plan)),
         sources=(*what.wish.sources, *what.sources, *_SOURCES),

@@ -26,13 +26,7 @@ arrange-do-two_heat_lamps = Zwei schwache Strahler an die Röhre.
 arrange-do-hide = Stell ein Versteck hinein: kein Schatten.
 
 ## Schritte
-arrange-step-side_by_side = Häng die Röhre längs, von der warmen Wand an{ $hangs ->
-    [inside] , innen unter den Deckel
-   *[above_mesh] , auf das Gitter
-  }. Häng die Wärmelampe gleich neben ihre Mitte, über den Sonnenplatz, etwa { LENGTH($apart) } entfernt: Eine heiße Röhre gibt weniger.{ $hangs ->
-    [inside] {" "}Innen braucht jede einen Schutzkorb und bleibt außer Reichweite.
-   *[above_mesh] {""}
-  }
+arrange-step-side_by_side = Häng die Röhre längs, von der warmen Wand an. Häng die Wärmelampe gleich neben ihre Mitte, über den Sonnenplatz, etwa { LENGTH($apart) } entfernt: Eine heiße Röhre gibt weniger.
 arrange-rather-across = Frag vor dem Kauf arrange: In diesem Terrarium lässt eine Röhre quer, von hinten nach vorn, vielleicht besseren Schatten als eine längs.
 arrange-rather-whole_length = Frag vor dem Kauf arrange: In diesem Terrarium beleuchtet eine längere Röhre vielleicht mehr vom Platz.
 arrange-step-in_a_row = Häng die Wärmelampe an die warme Wand und die Röhre dahinter. Stell den Sonnenplatz dahin, wo beide hinreichen.

@@ -53,3 +53,6 @@ ask-purpose-temps = Was deine Temperaturen bedeuten
 ask-purpose-tube = Welche Röhre an einen festen Platz passt
 ask-purpose-uvi = Wie stark das UV in einem Abstand ist
 ask-purpose-watts = Wie viel Watt die Wärmelampe braucht
+ask-purpose-section = Wo das UV im Terrarium hinkommt und wo Schatten ist
+ask-purpose-dose = Wie viel UV ein Tag unter der Röhre gibt
+ask-purpose-card = Eine Tabelle der Abstände für dein Tier

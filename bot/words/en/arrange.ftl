@@ -27,13 +27,7 @@ arrange-do-two_heat_lamps = Two weak floods beside the tube.
 arrange-do-hide = Add a hide: the light leaves no shade.
 
 ## Steps
-arrange-step-side_by_side = Hang the tube along the box, beginning at the warm end{ $hangs ->
-    [inside] , inside under the lid
-   *[above_mesh] , on the mesh
-  }. Hang the heat lamp right beside its middle, over the platform, about { LENGTH($apart) } away from it: a hot tube gives less.{ $hangs ->
-    [inside] {" "}Inside each needs a guard and stays out of reach.
-   *[above_mesh] {""}
-  }
+arrange-step-side_by_side = Hang the tube along the box, beginning at the warm end. Hang the heat lamp right beside its middle, over the platform, about { LENGTH($apart) } away from it: a hot tube gives less.
 arrange-rather-across = Before you buy, ask arrange: in this box a tube across, from back to front, may leave better shade than one along it.
 arrange-rather-whole_length = Before you buy, ask arrange: in this box a longer tube may light more of the platform.
 arrange-step-in_a_row = Hang the heat lamp at the warm end and the tube behind it. Put the platform where both reach.

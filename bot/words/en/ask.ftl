@@ -54,3 +54,6 @@ ask-purpose-temps = What your temperatures mean
 ask-purpose-tube = Which tube fits a fixed place
 ask-purpose-uvi = How strong the UV is at a distance
 ask-purpose-watts = What wattage the basking lamp needs
+ask-purpose-section = Where the UV goes in the box, and where shade is
+ask-purpose-dose = How much UV a day under the tube gives
+ask-purpose-card = A table of distances for your animal

@@ -1,0 +1,63 @@
+"""A linear model that was learned from sentences: which class the features of a text speak for."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from importlib.abc import Traversable
+from importlib.resources import as_file
+from zlib import crc32
+
+import numpy as np
+from numpy.typing import NDArray
+
+__all__ = ["BUCKETS", "Linear", "number_of", "of_letters"]
+
+BUCKETS = 1 << 16
+"""Features are numbered by a checksum of their names, in this many places."""
+
+_LETTERS = (3, 4, 5)
+
+
+def number_of(name: str) -> int:
+    """Return the number of a feature, 0 to ``BUCKETS`` - 1."""
+    return crc32(name.encode()) % BUCKETS
+
+
+def of_letters(word: str) -> Iterator[str]:
+    """Yield the names of a word's features: its letters three, four and five at a time."""
+    framed = f"<{word}>"
+    for length in _LETTERS:
+        yield from (f"c{framed[at : at + length]}" for at in range(len(framed) - length + 1))
+
+
+@dataclass(frozen=True, slots=True)
+class Linear:
+    """The weights [feature, class]; ``row`` has each feature's row, or -1.
+
+    Score of a class: its bias, and the sum of the weights of the known features over the root of
+    their number; the chance of a class is its share of the exponentials.
+    """
+
+    keys: tuple[str, ...]
+    row: NDArray[np.int64]
+    weights: NDArray[np.float32]
+    bias: NDArray[np.float64]
+
+    @classmethod
+    def load(cls, file: Traversable) -> "Linear":
+        """Return the model of a file, whose weights are kept in eight bits."""
+        with as_file(file) as path, np.load(path) as kept:
+            row = np.full(BUCKETS, -1, dtype=np.int64)
+            row[kept["buckets"]] = np.arange(len(kept["buckets"]))
+            weights = kept["weights"].astype(np.float32) * kept["scale"]
+            keys = tuple(str(key) for key in kept["keys"])
+            return cls(keys, row, weights, kept["bias"].astype(np.float64))
+
+    def chances(self, numbers: NDArray[np.int64]) -> NDArray[np.float64] | None:
+        """Return the chance of each class [1], or None where no feature is known."""
+        rows = self.row[np.unique(numbers)]
+        rows = rows[rows >= 0]
+        if not rows.size:
+            return None
+        scores = self.bias + self.weights[rows].sum(axis=0, dtype=np.float64) / rows.size**0.5
+        odds = np.exp(scores - scores.max())
+        return np.asarray(odds / odds.sum())

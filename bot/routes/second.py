@@ -1,0 +1,109 @@
+"""The second opinion on what free words ask: taken where it is sure, offered where it is likely."""
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from bot.language.hearing import FactName
+from bot.routes.asked import Asked
+from bot.routes.learned import Meant, labels, meant
+
+__all__ = ["OFF", "Opinion", "likely_of", "sure_of"]
+
+OFF = "off"
+"""Stands for what is no question for this bot."""
+
+# From these chances [1] on it is taken: without a rule, against one, against one that says what
+# is likely too, and for a whole page against one; from the next on it is offered, and is likely.
+# Set on questions that count as mended on since.
+_SURE, _AGAINST, _AGAINST_LIKELY, _PAGE_AGAINST = 0.5, 0.7, 0.9, 0.95
+_OFFERED, _PERHAPS = 0.25, 0.05
+_VET = "vet"
+# A distance or a temperature wants an answer with figures, and no page.
+_SO_FAR = r"\b\d+ ?(?:in|inch(?:es)?|cm|ft|feet)\b|\b\d+ ?(?:°|degrees)? ?[cf]\b"
+_READ = (FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT)
+# Who writes more, or tells several figures, tells a set-up, and rules know that better.
+_FEWEST_WORDS, _MOST_WORDS, _FEW_FIGURES = 2, 40, 2
+_WORD = re.compile(r"[^\W\d_]{2}")
+# Of fewer words nobody knows what they are not about.
+_SURE_OFF, _FEWEST_OFF = 0.7, 5
+
+
+@dataclass(frozen=True, slots=True)
+class Opinion:
+    """A question by its name and what of it is asked, or a page of the guide and its part."""
+
+    name: str
+    about: str = ""
+    page: str = ""
+    part: str = ""
+
+    def is_as(self, other: "Opinion") -> bool:
+        """Say whether both are one question, or one page."""
+        return (self.name, self.page) == (other.name, other.page)
+
+
+def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
+    """Return what words surely ask by what was learned, against what a rule says, if anything."""
+    words = asked.words.split()
+    found = meant(asked)
+    if not (found and _has_words(asked)) or len(words) > _MOST_WORDS or _tells_readings(asked):
+        return None
+    figures = sum(any(sign.isdigit() for sign in word) for word in words)
+    if ruled is not None and (words[0] == ruled.name or ruled.name not in _names_known()):
+        # It was called by its name, or no sentence of it was learned.
+        return None
+    first, chance = _opinion(found[0]), found[0].chance
+    if first is None or first == ruled or (first.page and asked.says(_SO_FAR)):
+        return None
+    if first.name == OFF and (chance < _SURE_OFF or len(words) < _FEWEST_OFF):
+        return None
+    return first if chance >= _least(found, first, ruled, figures) else None
+
+
+def _least(found: tuple[Meant, ...], first: Opinion, ruled: Opinion | None, figures: int) -> float:
+    """Return the chance [1] from which an opinion is taken, beside what a rule says."""
+    whole_page = first.page and not first.part
+    if ruled is None:
+        return _AGAINST if whole_page or figures > _FEW_FIGURES else _SURE
+    if whole_page:
+        return _PAGE_AGAINST
+    others = (_opinion(one) for one in found if one.chance >= _PERHAPS)
+    stands = figures > _FEW_FIGURES or any(ruled.is_as(other) for other in others if other)
+    return _AGAINST_LIKELY if stands else _AGAINST
+
+
+def _tells_readings(asked: Asked) -> bool:
+    """Say whether meters or thermometers were read in several places: what a rule asks of them."""
+    places = sum(bool(asked.told.all(fact)) for fact in _READ)
+    return places > 1 or bool(asked.readings) or bool(asked.told.all(FactName.UVI))
+
+
+def _has_words(asked: Asked) -> bool:
+    if asked.by_rule:
+        return False
+    words = asked.words.split()
+    return sum(_WORD.search(word) is not None for word in words) >= _FEWEST_WORDS
+
+
+def likely_of(asked: Asked) -> tuple[Opinion, ...]:
+    """Return what words may ask by what was learned, the likeliest first."""
+    if not _has_words(asked):
+        return ()
+    found = (_opinion(one) for one in meant(asked) if one.chance >= _OFFERED)
+    return tuple(one for one in found if one is not None and one.name != OFF)
+
+
+@cache
+def _names_known() -> frozenset[str]:
+    opinions = (_opinion(Meant(label, 1.0)) for label in labels())
+    return frozenset(opinion.name for opinion in opinions if opinion)
+
+
+def _opinion(one: Meant) -> Opinion | None:
+    kind, _, rest = one.key.partition(":")
+    if kind == "g":
+        slug, _, part = rest.partition("/")
+        return Opinion("guide", page=slug, part=part)
+    name, _, about = rest.partition(" ")
+    return Opinion(name, about) if kind == "q" and name != _VET else None

@@ -1,0 +1,68 @@
+"""Trains the second opinion on free questions from the sentences beside it.
+
+    PYTHONPATH=. python -m tests.bot.routing.training
+
+writes ``bot/routes/learned.npz`` in seconds: multinomial logistic regression over all sentences at
+once, weights rounded to eight bits. A line of ``told/*.tsv`` is a label, a tab and a question. The
+sentences were written for it, so none of these is a measure of what it understands.
+"""
+
+import hashlib
+from collections.abc import Iterator
+from importlib.resources import files
+from pathlib import Path
+
+import numpy as np
+from numpy.typing import NDArray
+
+from bot.language.linear import Linear
+from bot.preferences import Preferences
+from bot.queries.setup import AskQuery
+from bot.question_context import context_of
+from bot.routes.learned import features
+from bot.routes.routing import asked_in
+from tests.bot.linear_training import fitted, kept
+
+__all__ = ["digest", "learned", "numbers_of", "sentences"]
+
+_HERE = Path(__file__).parent
+_LEAST_SEEN, _MOST_FEATURES = 2, 14_000
+_RIDGE, _ROUNDS = 0.01, 60
+
+
+def sentences() -> Iterator[tuple[str, str]]:
+    """Yield every question with its label."""
+    for file in sorted((_HERE / "told").glob("*.tsv")):
+        for line in file.read_text(encoding="utf-8").splitlines():
+            label, _, text = line.partition("\t")
+            yield text, label
+
+
+def digest() -> str:
+    """Return a fingerprint of all sentences."""
+    told = "\n".join(f"{label}\t{text}" for text, label in sentences())
+    return hashlib.sha256(told.encode()).hexdigest()
+
+
+def numbers_of(text: str) -> NDArray[np.int64]:
+    """Return the features of a question."""
+    query = AskQuery(question=text)
+    return features(asked_in(query, context_of(query, {"question": text}, Preferences())))
+
+
+def learned(rows: list[tuple[str, str]]) -> Linear:
+    """Return what is learned from questions."""
+    texts = [numbers_of(text) for text, _ in rows]
+    return fitted(
+        texts, [label for _, label in rows], least_seen=_LEAST_SEEN, ridge=_RIDGE, rounds=_ROUNDS
+    )
+
+
+def main() -> None:
+    """Train on every question and write the model."""
+    model = learned(list(sentences()))
+    kept(model, Path(str(files("bot.routes"))) / "learned.npz", _MOST_FEATURES, digest())
+
+
+if __name__ == "__main__":
+    main()
