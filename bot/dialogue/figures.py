@@ -60,6 +60,11 @@ _PASSES = re.compile(r"\b(?:lets?|passes|through|lässt|durch)\b")
 _SHARE = re.compile(rf"{_PASSES.pattern}|\b(?:blocks?|takes?|stops?|schluckt|hält|nimmt)\b")
 PLACES = ("basking", "cool", "warm", "night")
 """Where a temperature is told, by the option."""
+_OF_A_SPOT = ("basking", "surface")
+_FEET = ("ft", "feet", "foot")
+_IS_SO_LONG = re.compile(
+    r"\b(?:tube|bulb|t5|t8|röhre)\b(?!.*\b(?:away|above|over|up|from|high|off)\b)"
+)
 _POWERS = ("basking", "air", "plan")
 
 
@@ -88,6 +93,8 @@ def figure_told(
     """Return the question, the option and the value that the last figure of a line is for."""
     name, given, lacking = before.name, before.given, before.lacking
     amounts = _AMOUNT.findall(line)
+    if name in _OF_A_SPOT and place_named(line) in ("cool", "warm", "night"):
+        return None
     if not amounts:
         if bare := bare_told(name, names, given, line, lacking, preferences.bare):
             return (name, *bare)
@@ -107,6 +114,8 @@ def figure_told(
         degrees = _read(read_temperature, f"{value} {kind[0]}")
         place = heat_option(before, degrees, preferences)
         return (name, place, degrees) if place else None
+    if unit.lower() in _FEET and "length" in names and _IS_SO_LONG.search(line.lower()):
+        return name, "length", _read(read_length, f"{value} {unit}")
     other, option = _LENGTHS.get(name, (name, "distance"))
     return other, option, _read(read_length, f"{value} {unit}")
 

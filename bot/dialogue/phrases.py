@@ -18,6 +18,7 @@ __all__ = [
     "is_thanks",
     "place_named",
     "takes_mesh_off",
+    "unit_meant",
     "unit_wished",
 ]
 
@@ -98,6 +99,21 @@ _NO_METER = re.compile(
 _HEATER = re.compile(
     r"^(?:(?:and|so|but|ok|okay|also|then)[, ]+)*do i (?:really |still )?need "
     r"(?:a heater|heat(?:ing)?|that|it|one)(?: then| at all)?[?.! ]*$"
+)
+_JUDGED = re.compile(
+    r"^(?:(?:and|so|but|ok|okay|und|also|aber|then|yes|hm+)[, ]+)*"
+    r"(?:is (?:that|it|this) (?:now )?|its |that's |thats |all |still |still too |a bit |bit )*"
+    r"(?:better|worse|ok\w*|fine|good|safe|enough|right|alright|too (?:much|little|hot|cold|strong|weak"
+    r"|close|far|high|low|bright|dim)|(?:passt|geht|reicht|stimmt) (?:das|es)|in ordnung"
+    r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit))"
+    r"(?: (?:or|oder) (?:\w+ ){0,4}\w+)?(?: (?:now|then|yet|like that|so|jetzt|dann))*\?+$"
+    r"|^(?:is|are) (?:that|it|this) (?:better|worse) or (?:better|worse)\W*$"
+    r"|^yes (?:its |it's )?(?:fine|ok|good) or (?:yes|no)\b.{0,30}$"
+)
+_MEANT_UNIT = re.compile(
+    r"^(?:no |nein |sorry |oops |i mean[t]? |ich meinte? |it'?s |its |that was )*"
+    r"(?:in )?(?P<unit>inch(?:es)?|in|zoll|cm|centimet(?:er|re)s?|zentimeter)"
+    r"(?: (?:i mean[t]?|sorry|obviously|of course|meinte ich|natürlich))+[.! ]*$"
 )
 _AGAIN = re.compile(
     r"^(?:(?:and|so|but|ok|okay|und|also|aber|then)[, ]+)*(?:is|are|would|will|ist|reicht|geht) "
@@ -184,7 +200,19 @@ def asks_again(line: str) -> bool:
     >>> asks_again("is that enough?"), asks_again("is 12 inches enough")
     (True, False)
     """
-    return any(form.match(_plain(line)) for form in (_AGAIN, _HEATER))
+    return any(form.match(_plain(line)) for form in (_AGAIN, _JUDGED, _HEATER))
+
+
+def unit_meant(line: str) -> Units | None:
+    """Return the unit that a line says a number was meant in; None where it says nothing such.
+
+    >>> unit_meant("sorry cm i meant"), unit_meant("in cm please")
+    (<Units.CM: 'cm'>, None)
+    """
+    found = _MEANT_UNIT.match(_plain(line))
+    if found is None:
+        return None
+    return Units.CM if found["unit"][0] == "c" or found["unit"] == "zentimeter" else Units.IN
 
 
 def is_thanks(line: str) -> bool:

@@ -30,9 +30,10 @@ from bot.dialogue.phrases import (
     does_not_know,
     has_no_meter,
     is_thanks,
+    unit_meant,
     unit_wished,
 )
-from bot.dialogue.told import set_up_told, told_of_set_up
+from bot.dialogue.told import set_up_told, told_of_set_up, warmth_told
 from bot.dialogue.topics import topic_of
 from bot.dialogue.unclear import unclear
 from bot.facts import Say
@@ -96,7 +97,8 @@ def next_line(
         return again
     if (chosen := _chosen(dialogue, line)) is not None:
         return Next.QUESTION, dialogue.offers[chosen], dialogue
-    if _is_typed(line, wishes):
+    names_a_topic = dialogue.asked is not None and topic_of(line, dialogue.asked.command)
+    if not names_a_topic and _is_typed(line, wishes):
         return Next.QUESTION, line, dialogue
     heard = {name: value for name, value in told_of_set_up(line, context).items() if name in STAYS}
     before = {name: value for name, value in told.items() if name in STAYS}
@@ -168,6 +170,8 @@ def _of_the_answer(
         return Next.WHY, Question(_NEEDS, of_uv), dialogue
     if asks_again(line) and asked.command != _NEEDS:
         return Next.QUESTION, asked, dialogue
+    if (units := unit_meant(line)) and (meant := _in_unit(asked, units)):
+        return Next.QUESTION, meant, dialogue
     if units := unit_wished(line):
         return Next.QUESTION, asked, replace(dialogue, units=units)
     if asks_which_unit(line):
@@ -180,6 +184,14 @@ def _of_the_answer(
             asked = Question(asked.command, {**asked.values, option: Unsure(NOT_SURE)})
         return Next.QUESTION, asked, dialogue
     return None
+
+
+def _in_unit(asked: Question, units: Units) -> Question | None:
+    """Return the question with its distance in the other unit; None where it has none such."""
+    number = re.match(r"\d+(?:\.\d+)?", asked.given.get(_PLACE, ""))
+    if number is None:
+        return None
+    return Question(asked.command, {**asked.values, _PLACE: f"{number[0]} {units.value}"})
 
 
 def _chosen(dialogue: Dialogue, line: str) -> int | None:
@@ -254,12 +266,14 @@ def _meant(
         return Question("basking", step)
     if name == _CHECK and another and another.command == _AFTER_CHECK:
         return Question(_AFTER_CHECK, {**values, **another.values})
+    is_asked = asks(line) or line.rstrip().endswith("?")
+    if another is not None and not is_asked and warmth_told(line, told, context, preferences):
+        return _by_what_it_tells(dialogue, line, told, context)
     if another is not None:
         heard = {n: v for n, v in another.values.items() if typed(v) != NOT_SURE}
         return asking(another, carried(another.command, known), heard)
     if topic and "animal" in known:
         return Question(topic.command, carried(topic.command, known) | dict(topic.values))
-    is_asked = asks(line) or line.rstrip().endswith("?")
     if is_asked and (another := another_asked("", line, context, known)):
         return asking(another, carried(another.command, known))
     return _by_what_it_tells(dialogue, line, told, context)
