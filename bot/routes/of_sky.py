@@ -8,12 +8,13 @@ from bot.language.skies import read_latitude, read_month
 from bot.language.zones import read_clock
 from bot.routes.asked import Asked
 
-__all__ = ["OUTSIDE", "sky_hour", "sky_latitude", "sky_month", "sky_place"]
+__all__ = ["OF_SUN", "OUTSIDE", "sky_hour", "sky_latitude", "sky_month", "sky_place"]
 
 OUTSIDE = (
     r"\b(?:outside|outdoors?|garden|balcony|patio|sunbath\w*|(?:real|natural|open|direct) sun\w*"
     r"|sunlight|sunshine|the sun|greenhouses?|windows?|window ?sills?)\b"
 )
+OF_SUN = r"\b(?:how (?:strong|much|long)|uv\w*|when|what time|hours?|ok\w*|safe|good|can)\b"
 _LATITUDE = re.compile(
     r"\b(?:lat(?:itude)?\.? ?(?:of )?-?\d{1,2}(?:\.\d)?(?: ?°)?(?: ?[ns](?:orth|outh)?)?"
     r"|\d{1,2}(?:\.\d)? ?(?:°|deg(?:rees?)?)? ?(?:north|south)|\d{1,2}(?:\.\d)?°? ?[ns])\b"

@@ -15,10 +15,12 @@ __all__ = [
     "HEAT",
     "HEAT_LAMP",
     "HOME",
+    "HOW_DEEP",
     "HOW_FAR",
     "IN_UNITS",
     "LIGHT",
     "NO_PLAN",
+    "NO_WARMTH",
     "ONE_OR_OTHER",
     "ONLY_A_FIGURE",
     "SHOULD",
@@ -77,6 +79,9 @@ def always(_asked: Asked) -> bool:
     return True
 
 
+# German says "how low" for it.
+HOW_DEEP = (r"\bhow (?:deep|low)\b", r"\bwater\b")
+NO_WARMTH = r"\b(?:temp\w*|cold|cool|warm|heat\w*)\b"
 NO_PLAN = r"\bwatt|\bgetting an? (?:new )?(?:uv|bulb|tube|lamp)"
 
 

@@ -6,7 +6,7 @@ are not forced into one; they may still offer several questions.
 
 from bot.language.hearing import FactName
 from bot.routes.asked import Asked
-from bot.routes.of_sky import OUTSIDE, sky_latitude, sky_month
+from bot.routes.of_sky import OF_SUN, OUTSIDE, sky_latitude, sky_month
 from bot.routes.quantity import asks_if_right
 from bot.routes.rule import (
     ARRANGED,
@@ -17,10 +17,12 @@ from bot.routes.rule import (
     HEAT,
     HEAT_LAMP,
     HOME,
+    HOW_DEEP,
     HOW_FAR,
     IN_UNITS,
     LIGHT,
     NO_PLAN,
+    NO_WARMTH,
     ONE_OR_OTHER,
     ONLY_A_FIGURE,
     SHOULD,
@@ -43,6 +45,7 @@ __all__ = ["fitting"]
 
 _RULES = (
     Rule("needs", (), when=says_just_an_animal),
+    Rule("needs", HOW_DEEP, NO_WARMTH, lambda a: bool(a.told.animal)),
     Rule(
         "needs",
         (r"^(?:so |and )?(?:does|do|will) (?:he|she|it|they) (?:\w+ )?need\b", rf"{HEAT}|{UV}"),
@@ -103,10 +106,7 @@ _RULES = (
     ),
     Rule(
         "outdoors",
-        (
-            OUTSIDE,
-            r"\b(?:how (?:strong|much|long)|uv\w*|when|what time|hours?|ok\w*|safe|good|can)\b",
-        ),
+        (OUTSIDE, OF_SUN),
         r"\b(?:tubes?|bulbs?|lamps?|lights?|t5s?)\b",
         lambda a: sky_latitude(a) is not None or sky_month(a) is not None,
     ),

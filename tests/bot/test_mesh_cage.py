@@ -87,3 +87,8 @@ def test_the_heat_of_a_lamp_covers_what_the_room_nearly_holds(anyone: Preference
     reply = ask(f"air room:70F watts:60W place:above {CAGE}", anyone)
     assert reply.answer.startswith("Yes")
     assert not any("Warm the room" in line.text for line in reply.brief)
+
+
+def test_a_night_in_a_cage_hears_the_cage(anyone: Preferences) -> None:
+    line = "screen cage for a crested gecko 18x18x24 in, room 60F at night, does it need heat?"
+    assert "Warm the room: mesh holds no warm air." in everything(ask(line, anyone))

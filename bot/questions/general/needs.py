@@ -76,10 +76,16 @@ def _brief(facts: Needs, say: Says) -> Brief:
         lines = (*first[1:], *lines, *also)
     return Brief(
         head=first[0] if first else head,
-        range=(*unwarmed, *lines),
+        range=(*unwarmed, *_depth(facts, say), *lines),
         assumed=(say("unchecked"),) if facts.is_unchecked else (),
         steps=(say("do-climbs") if Life.CLIMBS in facts.lives else say("do"),),
     )
+
+
+def _depth(facts: Needs, say: Says) -> Iterator[Say]:
+    """Yield how deep its water is, where its water was asked about."""
+    if facts.about is About.WATER and facts.water_deep is not None:
+        yield say("deep")
 
 
 def _first(facts: Needs, say: Says) -> Iterator[Say]:

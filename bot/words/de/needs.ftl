@@ -38,6 +38,8 @@ needs-step-life-climbs = Es klettert: Der höchste Ast unter der Lampe ist sein 
 needs-step-life-digs = Es gräbt: Gib ihm einen tiefen Boden, der einen Gang hält, und keine Heizung darunter. Im Gang kühlt es sich ab.
 needs-step-life-night = Es ruht am Tag. UV und Licht erreichen es nur, wo es offen ruht. Gib ihm auch vollen Schatten und ein dunkles Versteck.
 needs-step-life-giant = Es wird riesig. Plane den Raum für ein erwachsenes Tier, bevor du Lampen kaufst.
+# Only with: $water_deep
+needs-deep = Tiefe: { LENGTH($water_deep) } oder mehr.
 needs-label-water-deep = Wassertiefe
 # Only with: $water_deep, $floor_citation
 needs-water-deep = { LENGTH($water_deep) } oder mehr: { $floor_citation }

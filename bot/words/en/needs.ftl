@@ -38,6 +38,8 @@ needs-step-life-climbs = It climbs: the highest perch under the lamp is its hott
 needs-step-life-digs = It digs: give it a deep floor that holds a burrow, with no heater under it. In the burrow it cools down.
 needs-step-life-night = It rests by day. UV and light reach it only where it rests in the open, so give full shade and a dark hide too.
 needs-step-life-giant = It grows huge. Plan the room for a grown one before you buy lamps.
+# Only with: $water_deep
+needs-deep = Depth: { LENGTH($water_deep) } or more.
 needs-label-water-deep = Depth of water
 # Only with: $water_deep, $floor_citation
 needs-water-deep = { LENGTH($water_deep) } or more: { $floor_citation }
