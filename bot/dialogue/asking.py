@@ -87,6 +87,8 @@ def asked_next(
     if several := _several(given.get("animal", ""), preferences):
         if "animal" in wanted and len(several) == 1:
             return _if_it_is(several[0], asked, preferences, wanted, answer)
+        if "animal" in wanted and (found := _for_any(asked, several, preferences, answer)):
+            return found
         lines = (join_line(command.name, {**given, "animal": name}) for name in several)
         meant = animals_meant(several, several, preferences.own.names)
         which = Say("talk-which" if len(several) > 1 else "talk-which-only", meant)
@@ -101,6 +103,18 @@ def asked_next(
             return found
     say = _OF_ONE.get((option, command.name)) or Say.of("talk", option)
     return _told(reply, _Wish(option, say), command, given, preferences)
+
+
+def _for_any(
+    asked: Question, several: tuple[str, ...], preferences: Preferences, answer: Answer
+) -> Reply | None:
+    """Return the answer that holds for any animal, where a question has one; None: it has none."""
+    rest = {name: value for name, value in asked.values.items() if name != "animal"}
+    found = answer(Question(asked.command, rest), preferences)
+    if found.status == "problem":
+        return None
+    which = Say("talk-which", animals_meant(several, several, preferences.own.names))
+    return said_beside(found, (which,), preferences).model_copy(update={"meant": asked})
 
 
 def _if_it_is(

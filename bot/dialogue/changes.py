@@ -59,7 +59,8 @@ def after_move(
     name = asked.command if asked.command in _OF_A_LAMP else "uvi"
     command = command_named(name)
     assert command is not None
-    before = read_alone(command.query, "distance", told.get("distance"), preferences)
+    place = told.get("distance") or (known.get("distance") if name == "uvi" else None)
+    before = read_alone(command.query, "distance", place, preferences)
     if before is None and name == "uvi" and not (known.keys() & {"tube", "lamp"}):
         return Question("temps", of_animal), (again,)
     unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE)) if name == "uvi" else {}

@@ -14,7 +14,7 @@ from bot.dialogue.figures import (
     heat_option,
     length_told,
 )
-from bot.dialogue.phrases import asks, place_named
+from bot.dialogue.phrases import asks, names_a_season, place_named
 from bot.dialogue.told import (
     all_told,
     named_again,
@@ -28,12 +28,13 @@ from bot.language.arranged import lamp_beside_in
 from bot.language.lamps import read_tube
 from bot.language.quantities import Measure
 from bot.language.there import There, there_in
-from bot.language.unsure import SomeMesh, Unsure
+from bot.language.unsure import NOT_SURE, SomeMesh, Unsure
 from bot.layered import Layered
 from bot.preferences import Context, Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed, typed_all
+from bot.question_context import read_alone
 from bot.routes.asked import Asked
 from bot.routes.filled import is_asked_freely
 from bot.routes.routing import asked_in
@@ -46,6 +47,12 @@ _STRENGTH = re.compile(
 )
 _SET_UPS = ("check", "next")
 _OF_A_TUBE = ("guide", "distance", "uvi", "tube", "decline", "meter")
+_GOES_TO = re.compile(
+    r"\b(?:go|going|went|down|up|swap\w*|chang\w*|switch\w*|wechsel\w*)(?: (?:it|back|down|up))* "
+    r"(?:to|auf) (?:an? |the |eine? )?(2|4|5|6|7|8|10|12|14)(?: ?%| percent)?\b"
+    r"(?! ?\w*(?:in|cm|h|f|c)\b)"
+)
+_WHAT_IF = re.compile(r"\b(?:what (?:about|if)|instead|stattdessen|would|was ist mit)\b")
 _NEEDS_A_SHARE = ("tube", "check", "plan")
 _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
@@ -57,7 +64,6 @@ _GOES_ON = re.compile(
     r"^(?:(?:ok|okay|so|but|well|then|aber|gut)[, ]+)*"
     r"(?:and|und|what about|how about|was ist mit)\b"
 )
-_SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 
 
 def by_facts(
@@ -69,12 +75,14 @@ def by_facts(
     ``before`` is the question before: what the age of a lamp is told after it, is asked of it.
     """
     asked = asked_in(AskQuery(question=line), context)
-    if before in _OF_A_TUBE and (age := age_told(line, context.today)):
+    if before in _OF_A_TUBE and (age := age_told(line, context.day)):
         return Question("decline", {"age": age})
     warm = dict(part_told("temps", asked))
     if "room" in warm and not asked.warmth:
         return Question("night", {"room": warm["room"]})
     bare = "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line)
+    if bare and names_a_season(line) and place_named(line) is None:
+        return Question("night", {"room": bare})
     if bare and is_distance(bare, place) and place_named(line) is None:
         return Question("uvi", {**told_of_set_up(line, context), "distance": bare})
     if bare and _ONLY_A_NUMBER.match(line):
@@ -127,15 +135,20 @@ def changed_by(
     before = Before(command.name, command.query, told, missing)
     if either := either_meant(before, given, line, preferences):
         return either
-    has_figure = asked.warmth or bool(asked.degrees or bare_degrees(line))
+    tells_a_tube = asked.told.tube is not None and asked.at_a_distance
+    has_figure = asked.warmth or tells_a_tube or bool(asked.degrees or bare_degrees(line))
     if command.name == "needs" and has_figure and not asks(line):
         return None
     found = _found(before, asked, given, context)
+    if command.name == "meter" and (
+        other := _under_another(before, given, found, line, preferences)
+    ):
+        return other
     figure = None if "age" in found else figure_told(before, names, line, preferences)
     is_mesh_untold = command.name in _NEEDS_A_SHARE and isinstance(found.get("screen"), Unsure)
     if is_mesh_untold:
         found = _with_mesh_untold(command.name, given, found)
-    of_a_season = figure is None and _SEASON.search(line.lower()) and bare_degrees(line)
+    of_a_season = figure is None and names_a_season(line) and bare_degrees(line)
     if of_a_season and "room" in names and "room" not in found:
         return Question(command.name, {**given, **found, "room": of_a_season})
     bare = "" if _is_heard(bare_degrees(line), found) else bare_degrees(line)
@@ -154,6 +167,24 @@ def changed_by(
     return Question(command.name, {**given, **found}) if found or is_mesh_untold else None
 
 
+def _under_another(
+    before: Before,
+    given: Mapping[str, object],
+    found: Mapping[str, object],
+    line: str,
+    preferences: Preferences,
+) -> Question | None:
+    """Return what another tube would give where a reading was taken, if a line asks for one."""
+    rows = read_alone(before.query, "readings", given.get("readings"), preferences)
+    tube = found.get("tube")
+    wishes = _GOES_TO.search(line.lower()) or _WHAT_IF.search(line.lower())
+    if tube is None or not wishes or not isinstance(rows, tuple) or len(rows) != 1:
+        return None
+    unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))
+    animal = {"animal": given["animal"]} if "animal" in given else {}
+    return Question("uvi", {"tube": tube, **unsure, **animal, "distance": rows[0].distance})
+
+
 def _found(
     before: Before, asked: Asked, given: Mapping[str, object], context: Context
 ) -> dict[str, object]:
@@ -162,7 +193,7 @@ def _found(
     tellers = (
         all_told(before.name, asked),
         told_in_words(line, asked, before.lacking),
-        told_beside(before.name, asked, context.today),
+        told_beside(before.name, asked, context.day),
     )
     found: dict[str, object] = {}
     for told in tellers:
@@ -175,8 +206,9 @@ def _found(
         found["setup"] = _with_words(given, more)
     if "state" in names and (states := states_in(line)):
         found["state"] = states
-    strength = _STRENGTH.search(line.lower())
-    if strength and "tube" in names and "tube" not in found:
+    wished = _GOES_TO.search(line.lower())
+    strength = wished or _STRENGTH.search(line.lower())
+    if strength and "tube" in names and (wished or "tube" not in found):
         found["tube"] = read_tube(f"{strength[1]}%")
     return found
 

@@ -16,6 +16,7 @@ __all__ = [
     "does_not_know",
     "has_no_meter",
     "is_thanks",
+    "names_a_season",
     "place_named",
     "takes_mesh_off",
     "unit_meant",
@@ -87,6 +88,7 @@ _WHICH_UNIT = re.compile(
     r"|\b(?:inch\w*|in|zoll) (?:or|oder) (?:cm|centi\w+)\b"
     r"|\b(?:cm|centi\w+) (?:or|oder) (?:inch\w*|zoll)\b"
 )
+_SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 _WHY_NEEDED = re.compile(
     r"^(?:and |but |ok |so |aber |und )*(?:why|warum|wozu|wieso) "
     r"(?:does|do|would|should|braucht|brauchen)"
@@ -103,8 +105,9 @@ _HEATER = re.compile(
 _JUDGED = re.compile(
     r"^(?:(?:and|so|but|ok|okay|und|also|aber|then|yes|hm+)[, ]+)*"
     r"(?:is (?:that|it|this) (?:now )?|its |that's |thats |all |still |still too |a bit |bit )*"
-    r"(?:better|worse|ok\w*|fine|good|safe|enough|right|alright|too (?:much|little|hot|cold|strong|weak"
-    r"|close|far|high|low|bright|dim)|(?:passt|geht|reicht|stimmt) (?:das|es)|in ordnung"
+    r"(?:better|worse|ok\w*|fine|good|safe|enough|right|alright"
+    r"|too (?:much|little|hot|cold|strong|weak|close|far|high|low|bright|dim)"
+    r"|(?:passt|geht|reicht|stimmt) (?:das|es)|in ordnung"
     r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit))"
     r"(?: (?:or|oder) (?:\w+ ){0,4}\w+)?(?: (?:now|then|yet|like that|so|jetzt|dann))*\?+$"
     r"|^(?:is|are) (?:that|it|this) (?:better|worse) or (?:better|worse)\W*$"
@@ -280,6 +283,11 @@ def place_named(line: str) -> str | None:
     """
     plain = _plain(line)
     return next((place for place, named in _PLACES if re.search(named, plain)), None)
+
+
+def names_a_season(line: str) -> bool:
+    """Whether a line speaks of a time of the year."""
+    return _SEASON.search(_plain(line)) is not None
 
 
 def takes_mesh_off(line: str) -> bool:

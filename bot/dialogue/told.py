@@ -10,7 +10,7 @@ from bot.dialogue.figures import (
     bare_degrees,
     heat_option,
 )
-from bot.dialogue.phrases import place_named, takes_mesh_off
+from bot.dialogue.phrases import names_a_season, place_named, takes_mesh_off
 from bot.language.hearing import FactName
 from bot.language.lamps import Fixture
 from bot.language.screens import NoScreen
@@ -62,7 +62,6 @@ _YOUNG = re.compile(
 _UNCOVERED = re.compile(
     r"^(?:no|kein|without an?|ohne) (?:cover|lid|pane|glass|abdeckung|deckel)\b"
 )
-_SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 
 
 def told_of_set_up(line: str, context: Context) -> dict[str, object]:
@@ -129,7 +128,7 @@ def told_beside(name: str, asked: Asked, today: date | None) -> Iterator[tuple[s
         yield "lamp", lamp
     if name in ("temps", "check") and (on := on_for_told(line)):
         yield "lamp_on", on
-    if name == "hours" and _SEASON.search(line.lower()):
+    if name == "hours" and names_a_season(line):
         yield "latitude", "home"
 
 

@@ -8,8 +8,6 @@ __all__ = ["Topic", "topic_of"]
 
 _MOST_WORDS = 12
 _MOST_OF_A_NAME = 6
-_UV = ("distance", "uvi", "tube", "decline", "section", "dose", "meter", "guide")
-_HEAT = ("lamp", "night", "basking", "watts", "temps", "surface", "guide")
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,12 +48,19 @@ _TOPICS = (
         "Which thermostat for a heater?",
         "night",
         "lamp",
-        "guide",
     ),
     _page(
         r"\b(?:which|what|welches?)\b.*\bthermostat\b",
         "answers-about-heat",
         "Which thermostat for a lamp?",
+        "watts",
+        "basking",
+        "temps",
+    ),
+    _page(
+        r"\b(?:which|what|welches?)\b.*\bthermostat\b",
+        "thermostats-and-timers",
+        "Three kinds",
     ),
     _page(
         r"^(?:\w+[ ,]+){0,3}(?:which|what) (?:one|ones|heater|then|instead|else|kind)\b"

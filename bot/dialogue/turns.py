@@ -58,6 +58,7 @@ _ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
+_TELLS_A_PLACE = ("uvi", "check", "next")
 _NOTHING = Dialogue()
 
 
@@ -102,6 +103,8 @@ def next_line(
         return Next.QUESTION, line, dialogue
     heard = {name: value for name, value in told_of_set_up(line, context).items() if name in STAYS}
     before = {name: value for name, value in told.items() if name in STAYS}
+    if dialogue.asked and dialogue.asked.command in _TELLS_A_PLACE and _PLACE in told:
+        heard = {_PLACE: told[_PLACE], **heard}
     known = {**dialogue.known, **before, **dialogue.known, **heard}
     dialogue = replace(dialogue, known=known)
     if moved and dialogue.asked:

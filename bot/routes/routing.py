@@ -97,11 +97,11 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
     if isinstance(found, Layered) and found.title is BEYOND:
         return found
     told = unfigured("ask", asked.without_figures)
-    if not isinstance(found, Routed) or "animal" not in found.values:
-        return told
     # The same may be asked of another animal.
-    rest = {name: value for name, value in found.values.items() if name != "animal"}
-    return replace(told, perhaps=Question(found.command, rest))
+    if isinstance(found, Routed) and found.command == "needs":
+        rest = {name: value for name, value in found.values.items() if name != "animal"}
+        return replace(told, perhaps=Question("needs", rest))
+    return told
 
 
 def _found(asked: Asked, context: Context) -> Routed | Layered:

@@ -8,7 +8,7 @@ from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 from bot.routes.learned import Meant, labels, meant
 
-__all__ = ["OFF", "Opinion", "likely_of", "sure_of"]
+__all__ = ["OFF", "Opinion", "likely_of", "sure_of", "turn_of"]
 
 OFF = "off"
 """Stands for what is no question for this bot."""
@@ -19,6 +19,7 @@ OFF = "off"
 _SURE, _AGAINST, _AGAINST_LIKELY, _PAGE_AGAINST = 0.5, 0.7, 0.9, 0.95
 _OFFERED, _PERHAPS = 0.25, 0.05
 _VET = "vet"
+_OF_A_TURN = "t"
 # A distance or a temperature wants an answer with figures, and no page.
 _SO_FAR = r"\b\d+ ?(?:in|inch(?:es)?|cm|ft|feet)\b|\b\d+ ?(?:°|degrees)? ?[cf]\b"
 _READ = (FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT)
@@ -84,6 +85,18 @@ def _has_words(asked: Asked) -> bool:
         return False
     words = asked.words.split()
     return sum(_WORD.search(word) is not None for word in words) >= _FEWEST_WORDS
+
+
+def turn_of(asked: Asked) -> str:
+    """Return what a line of a conversation is by what was learned, where it surely is no question.
+
+    It is ``thanks``, ``why``, ``again``, ``simpler`` or ``no idea``; else nothing.
+    """
+    if any(sign.isdigit() for sign in asked.words):
+        return ""
+    found = meant(asked)
+    kind, _, name = found[0].key.partition(":") if found else ("", "", "")
+    return name if kind == _OF_A_TURN and found[0].chance >= _AGAINST else ""
 
 
 def likely_of(asked: Asked) -> tuple[Opinion, ...]:
