@@ -1,8 +1,8 @@
 """A conversation: what a line means after the answer before it."""
 
-from bot.dialogue.kept import START, Dialogue, after, told_before
+from bot.dialogue.kept import START, Dialogue, Next, after, told_before
 from bot.dialogue.known import known_told, wishes_known
-from bot.dialogue.turns import Next, next_line, said_in, told_as_meant, turn
+from bot.dialogue.turns import next_line, said_in, told_as_meant, turn
 
 __all__ = [
     "START",

@@ -3,6 +3,7 @@
 import json
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from enum import Enum, auto
 from typing import Self
 
 from bot.commands import command_named
@@ -17,7 +18,7 @@ from bot.queries.typed import typed, typed_all
 from bot.question_context import read_alone
 from bot.reply import Reply
 
-__all__ = ["START", "Dialogue", "after", "still_wanted", "told_before"]
+__all__ = ["START", "Dialogue", "Next", "after", "still_wanted", "told_before"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +63,15 @@ class Dialogue:
     def preferring(self, preferences: Preferences) -> Preferences:
         """Return the asker's preferences with the unit that was wished for on the way."""
         return replace(preferences, forced_units=self.units) if self.units else preferences
+
+
+class Next(Enum):
+    """What a line is after the answer before it; ``SAID`` has its answer already."""
+
+    QUESTION = auto()
+    THANKS = auto()
+    WHY = auto()
+    SAID = auto()
 
 
 START = Dialogue()

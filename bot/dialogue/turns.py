@@ -7,33 +7,25 @@ nothing that was typed. What tells a danger, and what is a whole question, is as
 import re
 from collections.abc import Mapping
 from dataclasses import replace
-from enum import Enum, auto
 
 from bot.answering import in_words
 from bot.commands import command_at, command_named
 from bot.dangers import listen
+from bot.dialogue.again import by_what_was_learned, of_the_answer
 from bot.dialogue.another import OF_UV, STAYS, another_asked, asking, carried
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.changes import after_move, reading_placed
 from bot.dialogue.fragments import by_facts, change_wished, changed_by
-from bot.dialogue.kept import Dialogue, after, still_wanted
+from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
 from bot.dialogue.phrases import (
     agrees,
     asks,
-    asks_again,
-    asks_which_unit,
-    asks_why,
-    asks_why_needed,
     begun_anew,
     choice_of,
-    does_not_know,
-    has_no_meter,
     is_thanks,
-    unit_meant,
-    unit_wished,
 )
-from bot.dialogue.told import set_up_told, told_of_set_up, warmth_told
+from bot.dialogue.told import set_up_told, states_in, told_of_set_up, warmth_told
 from bot.dialogue.topics import topic_of
 from bot.dialogue.unclear import unclear
 from bot.facts import Say
@@ -48,7 +40,7 @@ from bot.question_context import context_of, read_alone
 from bot.reply import PartName, Reply
 from calc.naming import Several, named
 
-__all__ = ["Next", "next_line", "said_in", "told_as_meant", "turn"]
+__all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 
 # These are answered for every fixture and screen that it may be.
 _BY_CASES = ("distance", "uvi")
@@ -60,15 +52,6 @@ _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 _PLACE = "distance"
 _TELLS_A_PLACE = ("uvi", "check", "next")
 _NOTHING = Dialogue()
-
-
-class Next(Enum):
-    """What a line is after the answer before it; ``SAID`` has its answer already."""
-
-    QUESTION = auto()
-    THANKS = auto()
-    WHY = auto()
-    SAID = auto()
 
 
 def next_line(
@@ -94,7 +77,7 @@ def next_line(
         return Next.THANKS, line, dialogue
     if anew := begun_anew(line):
         return next_line(Dialogue(units=dialogue.units), anew, preferences)
-    if dialogue.asked and (again := _of_the_answer(dialogue, dialogue.asked, line)):
+    if dialogue.asked and (again := of_the_answer(dialogue, dialogue.asked, line)):
         return again
     if (chosen := _chosen(dialogue, line)) is not None:
         return Next.QUESTION, dialogue.offers[chosen], dialogue
@@ -102,6 +85,9 @@ def next_line(
     if not names_a_topic and _is_typed(line, wishes):
         return Next.QUESTION, line, dialogue
     heard = {name: value for name, value in told_of_set_up(line, context).items() if name in STAYS}
+    tells = heard or moved or placed or states_in(line) or names_a_topic
+    if dialogue.asked and not tells and (said := by_what_was_learned(dialogue, line, context)):
+        return said
     before = {name: value for name, value in told.items() if name in STAYS}
     if dialogue.asked and dialogue.asked.command in _TELLS_A_PLACE and _PLACE in told:
         heard = {_PLACE: told[_PLACE], **heard}
@@ -160,41 +146,6 @@ def told_as_meant(
     same = before is not None and meant is not None and before.command == meant.command
     told = asked_next(reply, preferences, still_wanted(dialogue, same=same), answer)
     return said_beside(told, dialogue.beside, preferences)
-
-
-def _of_the_answer(
-    dialogue: Dialogue, asked: Question, line: str
-) -> tuple[Next, Question, Dialogue] | None:
-    """Return what a line wants of the answer before: its reasons, it again, another unit."""
-    if asks_why(line):
-        return Next.WHY, asked, dialogue
-    if asks_why_needed(line) and "animal" in dialogue.known:
-        of_uv = {"animal": dialogue.known["animal"], "about": "uv"}
-        return Next.WHY, Question(_NEEDS, of_uv), dialogue
-    if asks_again(line) and asked.command != _NEEDS:
-        return Next.QUESTION, asked, dialogue
-    if (units := unit_meant(line)) and (meant := _in_unit(asked, units)):
-        return Next.QUESTION, meant, dialogue
-    if units := unit_wished(line):
-        return Next.QUESTION, asked, replace(dialogue, units=units)
-    if asks_which_unit(line):
-        return Next.QUESTION, asked, replace(dialogue, beside=(Say("talk-units"),))
-    if has_no_meter(line) and asked.command in OF_UV:
-        return Next.QUESTION, asked, dialogue
-    if does_not_know(line) and dialogue.wanted:
-        option = dialogue.wanted[-1]
-        if option in ("reflector", "screen") and asked.command in _BY_CASES:
-            asked = Question(asked.command, {**asked.values, option: Unsure(NOT_SURE)})
-        return Next.QUESTION, asked, dialogue
-    return None
-
-
-def _in_unit(asked: Question, units: Units) -> Question | None:
-    """Return the question with its distance in the other unit; None where it has none such."""
-    number = re.match(r"\d+(?:\.\d+)?", asked.given.get(_PLACE, ""))
-    if number is None:
-        return None
-    return Question(asked.command, {**asked.values, _PLACE: f"{number[0]} {units.value}"})
 
 
 def _chosen(dialogue: Dialogue, line: str) -> int | None:

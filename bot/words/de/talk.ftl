@@ -31,6 +31,7 @@ talk-known-new = Neu anfangen: neu
 ## Neben einer Antwort
 talk-which-only = Ist es { LIST($here, join: "list-or", form: "a") }? Für andere habe ich keine Zahlen.
 talk-if-it-is = Das gilt für: { LIST($here, join: "list-or") }. Für andere habe ich keine Zahlen.
+talk-simpler = Auf die erste Zeile kommt es an; dann mach Schritt 1.
 talk-units = War eine Zahl in der anderen Einheit gemeint, sag sie noch einmal mit Einheit: 12C, 54F.
 talk-moved = Ich rechne nach dem Umhängen mit { LENGTH($distance) }.
 talk-measure-again = Warte 2 Stunden, dann miss den Sonnenplatz neu.

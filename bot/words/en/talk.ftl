@@ -31,6 +31,7 @@ talk-known-new = To begin anew: new
 ## Beside an answer
 talk-which-only = Is it { LIST($here, join: "list-or", form: "a") }? I have figures for no other.
 talk-if-it-is = This holds for { LIST($here, join: "list-or", form: "a") }. I have figures for no other.
+talk-simpler = The first line is what matters; then do step 1.
 talk-units = If a figure was meant in the other unit, tell me it again with its unit: 54F, 12C.
 talk-moved = I reckon with { LENGTH($distance) } after the move.
 talk-measure-again = Wait 2 hours, then measure the hot spot again.
