@@ -26,6 +26,8 @@ STAYS = frozenset(
     )
 )
 """What is so of the keeper's set-up, whatever is asked next, by the options."""
+# A name alone with a question mark goes on with what was asked.
+_FEW_WORDS = 4
 _WITHOUT_AN_ANIMAL = ("check", "guide")
 
 
@@ -51,7 +53,7 @@ def another_asked(
     told = {option: known[option] for option in ("animal", "tube") if option in known}
     try:
         query = _GoingOn.model_validate({"question": line, **told})
-        whole = asks(line) or line.rstrip().endswith("?")
+        whole = asks(line) or (line.rstrip().endswith("?") and len(line.split()) > _FEW_WORDS)
         routed = route(query, context, by_rule=not whole)
     except NotUnderstoodError:
         return None

@@ -99,7 +99,7 @@ def by_facts(
         told["distance"] = length
     if "distance" in told:
         return Question("uvi", told)
-    told_of_uv = told.keys() & {"tube", "reflector", "screen"}
+    told_of_uv = told.keys() & {"tube", "reflector", "screen", "lamp"}
     return Question("distance", told) if told_of_uv else None
 
 

@@ -219,7 +219,8 @@ def _meant(
     if command is not None and (step := change_wished(command, told, line)):
         return Question("basking", step)
     if name == _CHECK and another and another.command == _AFTER_CHECK:
-        return Question(_AFTER_CHECK, {**values, **another.values})
+        of_it = changed.values if changed else values
+        return Question(_AFTER_CHECK, {**another.values, **of_it})
     is_asked = asks(line) or line.rstrip().endswith("?")
     if another is not None and not is_asked and warmth_told(line, told, context, preferences):
         return _by_what_it_tells(dialogue, line, told, context)

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from bot.dialogue.phrases import asks
 from bot.facts import Name, Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.words import join_line
@@ -36,7 +37,7 @@ def unclear(
 ) -> Layered | None:
     """Return what is said to a line that means nothing; None where it means something."""
     try:
-        route(AskQuery(question=line), context)
+        route(AskQuery(question=line), context, by_rule=not asks(line))
     except NotUnderstoodError:
         pass
     else:

@@ -42,6 +42,8 @@ from bot.routes.second import OFF, Opinion, likely_of, sure_of
 __all__ = ["asked_in", "lacking_reply", "route"]
 
 _FEWEST_FACTS = 2
+# What of the needs of another animal answers a question that has no figures for this one.
+_OF_NEEDS = {"needs": "", "tube": "uvi", "distance": "uvi", "uvi": "uvi", "night": "night"}
 # Lamps that give UV and no warmth worth asking about.
 _OF_UV_ALONE = frozenset(
     (LampKind.T5_HO, LampKind.T5, LampKind.T8, LampKind.COMPACT, LampKind.UV_LED)
@@ -98,9 +100,9 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
         return found
     told = unfigured("ask", asked.without_figures)
     # The same may be asked of another animal.
-    if isinstance(found, Routed) and found.command == "needs":
-        rest = {name: value for name, value in found.values.items() if name != "animal"}
-        return replace(told, perhaps=Question("needs", rest))
+    if isinstance(found, Routed) and found.command in _OF_NEEDS:
+        about = found.values.get("about", _OF_NEEDS[found.command])
+        return replace(told, perhaps=Question("needs", {"about": about} if about else {}))
     return told
 
 
