@@ -16,6 +16,7 @@ from bot.language.lamps import Fixture
 from bot.language.screens import NoScreen
 from bot.language.states import states_told
 from bot.language.unsure import NOT_SURE, SomeMesh, Unsure
+from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context, Preferences
 from bot.queries.heat import TempsQuery
 from bot.queries.question import Question
@@ -54,6 +55,10 @@ _SET_UPS = ("check", "next")
 _AGAIN_OF = re.compile(
     r"\b(?:for|under|over|about|to|my|für) (?:the|my|den|die|das) ([^\W\d]{3,})\b"
 )
+# Eight eighths of an inch, as its name says.
+_AS_THICK_AS_A_T8 = re.compile(
+    r"\b(?:2[4-7](?:\.\d)? ?mm|(?:an|1) ?inch) (?:thick|across|wide|in diameter|dick)\b"
+)
 _MOST_OF_YOUNG = 9
 _YOUNG = re.compile(
     r"\b(?:bab(?:y|ies)|young (?:one|ones)|younger ones?|juveniles?|juvies?|hatchlings?"
@@ -70,6 +75,8 @@ def told_of_set_up(line: str, context: Context) -> dict[str, object]:
     found = dict(part_told("uvi", asked))
     if "animal" not in found and (name := named_again(line)):
         found["animal"] = name
+    if "lamp" not in found and _AS_THICK_AS_A_T8.search(line.lower()):
+        found["lamp"] = UvLamp.OTHER_TUBE
     return {n: t for n, t in told_in_words(line, asked, ()) if n not in found} | found
 
 

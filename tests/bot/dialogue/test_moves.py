@@ -131,6 +131,8 @@ def test_another_question_is_answered_for_the_only_animal_and_says_so() -> None:
         (("night room:12C animal:crested gecko", "which one of those"), "guide page:nights"),
         (("needs leopard gecko", "and hours"), "needs animal:leopard gecko about:hours"),
         (("needs crested gecko", "ok for the leo then"), "animal:leo"),
+        (("t5 or t8?", "mine doesn't say. its about 26mm thick"), "lamp:T8 or other tube"),
+        ((CHECKED, "what should i do first"), "next setup:"),
         ((UNDER_MESH, "hab kein messgerät"), "uvi tube:12%"),
         ((UNDER_MESH, "make it celsius please"), "uvi tube:12%"),
         (("what uvi for an emerald swift", "ok then a bearded dragon"), "needs animal:bearded"),
