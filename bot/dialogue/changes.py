@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from bot.commands import command_named
 from bot.dialogue.another import carried
-from bot.dialogue.figures import length_told, without_lengths
+from bot.dialogue.figures import length_told
 from bot.dialogue.moves import Change, Moved, moved_on
 from bot.dialogue.told import warmth_told
 from bot.facts import Length, Say, metres
@@ -16,7 +16,7 @@ from bot.preferences import Context, Preferences
 from bot.queries.question import Question
 from bot.question_context import read_alone
 
-__all__ = ["ReadingPlaced", "after_move", "reading_placed"]
+__all__ = ["after_move", "reading_placed"]
 
 _OF_A_LAMP = ("watts", "basking")
 _HEATED = ("basking", "surface")
@@ -27,14 +27,6 @@ class NowAt:
     """How far away a lamp is after it, or the place under it, was moved."""
 
     distance: Length
-
-
-@dataclass(frozen=True, slots=True)
-class ReadingPlaced:
-    """The question of a UV reading whose place a line tells, and the line without it."""
-
-    question: Question
-    rest: str
 
 
 def after_move(
@@ -79,7 +71,7 @@ def after_move(
 
 def reading_placed(
     asked: Question | None, told: Mapping[str, object], line: str, context: Context
-) -> ReadingPlaced | None:
+) -> Question | None:
     """Return the question of a UV reading that was told without its place, if a line tells that."""
     reading, length = told.get("meter") or told.get("uvi"), length_told(line)
     if asked is None or asked.command not in ("check", "meter") or "distance" in told:
@@ -89,4 +81,4 @@ def reading_placed(
     value = sum(reading) / len(reading)
     rows = (PlacedReading(value, length.narrowed(), length.text),)
     animal = {"animal": told["animal"]} if "animal" in told else {}
-    return ReadingPlaced(Question("meter", {"readings": rows, **animal}), without_lengths(line))
+    return Question("meter", {"readings": rows, **animal})

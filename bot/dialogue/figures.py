@@ -42,7 +42,7 @@ _AMOUNT = re.compile(
     r"|fahrenheit|celsius|w|watts?|%)"
     # How big a box or a tube is, is no distance.
     r"(?![\w]| ?(?:high|tall|deep|wide|long|thick|across|diameter|viv|tank|box|hoch|tief|breit"
-    r"|lang|dick))",
+    r"|lang|dick)\b)",
     re.I,
 )
 # Which option a bare figure is for, where none of its kind was asked for.

@@ -15,6 +15,7 @@ from bot.dialogue.again import by_what_was_learned, of_the_answer
 from bot.dialogue.another import OF_UV, STAYS, another_asked, asking, carried
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.changes import after_move, reading_placed
+from bot.dialogue.figures import without_lengths
 from bot.dialogue.fragments import by_facts, change_wished, changed_by
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
@@ -70,7 +71,8 @@ def next_line(
     told = set_up_told(dialogue.asked, context)
     moved = changed_in(line) if dialogue.asked else None
     placed = reading_placed(dialogue.asked, told, line, context)
-    plain = moved.rest if moved else placed.rest if placed else line
+    # How far something was moved is no distance that is too small; all the rest is listened to.
+    plain = without_lengths(line) if moved or placed else line
     if any(not alarm.asked for alarm in listen(plain)):
         return Next.QUESTION, line, dialogue
     if is_thanks(line):
@@ -97,7 +99,7 @@ def next_line(
         meant, beside = after_move(dialogue.asked, told, dialogue.known, moved, context, wishes)
         return Next.QUESTION, meant, replace(dialogue, beside=beside)
     if placed:
-        return Next.QUESTION, placed.question, dialogue
+        return Next.QUESTION, placed, dialogue
     if dialogue == replace(_NOTHING, units=dialogue.units, known=heard) and not dialogue.asked:
         place = by_facts(line, context)
         if place is not None and place.command == "uvi":

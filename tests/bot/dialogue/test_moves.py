@@ -48,6 +48,18 @@ def test_a_move_changes_the_distance_that_was_told(moved: str, now: str, *, pack
     assert "measure the hot spot again" in render_brief(reply) or "miss den" in render_brief(reply)
 
 
+@pytest.mark.parametrize(
+    "line",
+    [
+        "i lowered it 2 inches because it caught fire",
+        "raised it 3 in, he is limp",
+        "moved the log up 2 inches but the plug is melting",
+    ],
+)
+def test_a_danger_beside_a_move_is_heard(line: str) -> None:
+    assert last(CHECKED, line).dangers
+
+
 def test_a_move_of_no_told_distance_asks_how_far_it_is_now() -> None:
     reply = last("how far for a 12% t5 for my bearded dragon?", "raised it 3 inches")
     assert render_brief(reply).startswith("How far is it from the tube")
