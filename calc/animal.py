@@ -10,6 +10,7 @@ from enum import StrEnum
 from calc.sources import Kind, source
 
 __all__ = [
+    "BACK_BOUNDS_M",
     "Animal",
     "Authority",
     "Awake",
@@ -24,6 +25,9 @@ __all__ = [
     "Target",
     "Zone",
 ]
+
+BACK_BOUNDS_M = (0.005, 0.5)
+"""How high a back may be over what it lies on [m]."""
 
 
 class Subject(StrEnum):

@@ -7,8 +7,9 @@ from zoneinfo import ZoneInfo
 
 from pydantic import AfterValidator, BaseModel, ConfigDict, Field
 
+from calc.animal import BACK_BOUNDS_M
+
 __all__ = [
-    "BACK_BOUNDS_M",
     "LONGEST_NAME",
     "Kept",
     "Name",
@@ -22,8 +23,6 @@ __all__ = [
     "zone_of",
 ]
 
-BACK_BOUNDS_M = (0.005, 0.5)
-"""How high a back may be over what it lies on [m]."""
 LONGEST_NAME = 40
 _BESIDE_LETTERS = frozenset(" '’-.")
 

@@ -5,10 +5,11 @@ from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 
-from calc.animal import Animal
+from calc.animal import BACK_BOUNDS_M, Animal
 from calc.uncertainty import Estimate
+from calc.validity import check
 
-__all__ = ["Body", "body_for", "body_of"]
+__all__ = ["Body", "body_for", "body_of", "check_back"]
 
 
 # The highest place for an animal of a group's own [m]: a branch, else a low platform.
@@ -26,6 +27,11 @@ class Body:
     highest_platform_m: float
     in_water: bool
     digs: bool = False
+
+
+def check_back(back_m: float) -> None:
+    """Refuse a back that is no animal's [m]."""
+    check("height of the back", back_m, *BACK_BOUNDS_M, "m")
 
 
 def body_of(slug: str) -> Body | None:

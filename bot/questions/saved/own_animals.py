@@ -31,10 +31,10 @@ from bot.saved.group import (
     bounds_of,
     limit_bounds,
 )
-from bot.saved.values import BACK_BOUNDS_M, OwnLife
+from bot.saved.values import OwnLife
 from calc.animal import Subject
 from calc.limits import Limit, limits_of
-from calc.validity import check
+from calc.setup.bodies import check_back
 
 __all__ = ["SERVER_ANIMAL", "animal", "tell_animal"]
 
@@ -154,7 +154,7 @@ def _kept(query: AnimalQuery, desk: Desk) -> OwnAnimal:
 def _back_m(query: AnimalQuery) -> float | None:
     if query.back is None:
         return None
-    check("height of the back", query.back.low, *BACK_BOUNDS_M, "m")
+    check_back(query.back.low)
     return query.back.low
 
 
