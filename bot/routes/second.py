@@ -22,6 +22,8 @@ _VET = "vet"
 _OF_A_TURN = "t"
 # A distance or a temperature wants an answer with figures, and no page.
 _SO_FAR = r"\b\d+ ?(?:in|inch(?:es)?|cm|ft|feet)\b|\b\d+ ?(?:°|degrees)? ?[cf]\b"
+_OF_HEAT = ("temps", "basking", "check", "surface", "night")
+_OF_A_TUBE = ("uvi", "distance", "tube", "check", "decline", "section")
 _READ = (FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT)
 # Who writes more, or tells several figures, tells a set-up, and rules know that better.
 _FEWEST_WORDS, _MOST_WORDS, _FEW_FIGURES = 2, 40, 2
@@ -57,6 +59,8 @@ def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
     first, chance = _opinion(found[0]), found[0].chance
     if first is None or first == ruled or (first.page and asked.says(_SO_FAR)):
         return None
+    if not _judges(first, asked):
+        return None
     if first.name == OFF and (chance < _SURE_OFF or len(words) < _FEWEST_OFF):
         return None
     return first if chance >= _least(found, first, ruled, figures) else None
@@ -72,6 +76,13 @@ def _least(found: tuple[Meant, ...], first: Opinion, ruled: Opinion | None, figu
     others = (_opinion(one) for one in found if one.chance >= _PERHAPS)
     stands = figures > _FEW_FIGURES or any(ruled.is_as(other) for other in others if other)
     return _AGAINST_LIKELY if stands else _AGAINST
+
+
+def _judges(opinion: Opinion, asked: Asked) -> bool:
+    """Say whether a question judges what was told of heat and of a tube: it may be dangerous."""
+    if asked.warmth and opinion.name not in _OF_HEAT:
+        return False
+    return not (asked.told.tube and asked.at_a_distance) or opinion.name in _OF_A_TUBE
 
 
 def _tells_readings(asked: Asked) -> bool:

@@ -67,3 +67,12 @@ def test_a_few_words_are_never_called_another_matter() -> None:
 def test_what_a_rule_says_stands_where_it_is_likely_too() -> None:
     asked = _asked("how high do i hang a 12% over my beardie")
     assert sure_of(asked, Opinion("distance")) is None
+
+
+def test_what_was_told_of_heat_or_of_a_tube_goes_to_a_question_that_judges_it() -> None:
+    told = _asked("75W halogen 12in above, basking 120F for a beardie, which bulb instead")
+    found = sure_of(told, None)
+    assert found is None or found.name in ("basking", "temps", "check")
+    placed = _asked("12% tube 4 inches over my gecko, how do i clean it")
+    found = sure_of(placed, None)
+    assert found is None or found.name in ("uvi", "distance", "check")
