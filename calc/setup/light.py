@@ -201,7 +201,7 @@ def plan_light(lamps: Sequence[Lamp], hanging: Hanging, wish: LightWish) -> Ligh
     >>> wish = LightWish(Enclosure(1.2, 0.6, 0.6, lid=Lid.SOLID), 3.0, 5.0, 0.05, 0.4)
     >>> found = plan_light(candidates(0.819), Hanging(LampPlace.INSIDE), wish)
     >>> found.lamp.strength_percent, round(found.platform_top_m, 2)
-    (12.0, 0.09)
+    (8.0, 0.1)
     """
     if hanging.place is LampPlace.ABOVE_MESH and wish.box.lid is Lid.SOLID:
         return Refused(Obstacle.SOLID_LID)

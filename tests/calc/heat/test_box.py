@@ -85,7 +85,8 @@ def test_the_cool_end_lies_between_the_room_and_the_warm_end(
         (held.cool_c.best, held.warm_c.best),
         (held.cool_c.high, held.warm_c.high),
     ):
-        assert room <= cool <= warm + 1e-9
+        # The root is found to a share of the rise alone.
+        assert room - 1e-6 <= cool <= warm + 1e-6
 
 
 @MANY
