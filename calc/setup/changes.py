@@ -82,10 +82,10 @@ def plan_setup(request: Request) -> Plan | Refusal:
     --------
     >>> from calc.animals import animals
     >>> from calc.heat.enclosure import Enclosure
-    >>> low = Enclosure(1.2, 0.6, 0.25, lid=Lid.PART_MESH)
+    >>> low = Enclosure(1.2, 0.6, 0.22, lid=Lid.PART_MESH)
     >>> found = plan_setup(Request(animals()["bearded-dragon"], low, 3, 5, 0.05, 0.4, 21.0))
     >>> found.obstacle.name, [way.changes[0].kind.name for way in found.ways]
-    ('TOO_LOW', ['OPENER_SCREEN', 'TALLER_BOX'])
+    ('NO_ROOM_FOR_HEAT', ['TALLER_BOX'])
     """
     found = plan_as_is(request)
     if isinstance(found, Plan):
