@@ -266,7 +266,10 @@ def asks(line: str) -> bool:
 
 _PLACES = (
     ("night", r"\bnights?\b|\bnacht|\bnachts\b"),
-    ("cool", r"\b(?:cool|cold|shade|kühle?n?|schatten)\b"),
+    (
+        "cool",
+        r"\b(?:cool|cold|shade|other (?:end|side)|kühle?n?|schatten|andere\w* (?:seite|ende))\b",
+    ),
     (
         "basking",
         r"\b(?:bask\w*|hot spot|hotspot|warm hide|rock|stone|gun|dock|surface|sonnenplatz)\b",

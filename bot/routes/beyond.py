@@ -8,13 +8,13 @@ from bot.routes.asked import Asked
 from bot.routes.offered import ForExample
 from bot.routes.pages import page_near
 
-__all__ = ["BEYOND", "is_beyond", "not_mine"]
+__all__ = ["BEYOND", "asks_to_buy", "is_beyond", "not_mine"]
 
 BEYOND = Say("ask-title-beyond")
 """The title of the reply to what is no question for this bot."""
 
 _WHERE_TO_BUY = (
-    r"\b(?:price|prices|cheap\w*|cost|costs|brands?|amazon|shop|shops|store|stores|discount)\b"
+    r"\b(?:price|prices|cheap\w*|cost|costs|brands?|shop|shops|store|stores|discount)\b"
     r"|\bwhere (?:can|do|did|to|should)\b.*\b(?:buy|order|get an?|get one)\b"
 )
 # What a seller says may be asked about.
@@ -50,9 +50,15 @@ _ON_TOPIC = (
 )
 
 
+def asks_to_buy(asked: Asked) -> bool:
+    """Say whether a price or a shop is asked for, and not whether a seller is right."""
+    told = asked.says(_ADVISED) or asked.says(_NO_BRANDS)
+    return asked.says(_WHERE_TO_BUY) and not told
+
+
 def is_beyond(asked: Asked) -> bool:
     """Say whether the words ask what is not for this bot."""
-    if asked.says(_WHERE_TO_BUY) and not (asked.says(_ADVISED) or asked.says(_NO_BRANDS)):
+    if asks_to_buy(asked):
         return True
     if asked.uv or asked.warmth or asked.says(_ON_TOPIC):
         return False

@@ -28,7 +28,7 @@ from bot.questions.setup.told import has_figures, told_by
 from bot.questions.unfigured import unfigured, which_animal, which_asked
 from bot.routes.advised import advised
 from bot.routes.asked import Asked
-from bot.routes.beyond import BEYOND, is_beyond, not_mine
+from bot.routes.beyond import BEYOND, asks_to_buy, is_beyond, not_mine
 from bot.routes.filled import filled, is_asked_freely
 from bot.routes.missing import Lacking, still_needed
 from bot.routes.offered import offer, offer_lamps
@@ -134,6 +134,8 @@ def _can_be_offered(name: str) -> bool:
 
 def _by_rule(asked: Asked, context: Context) -> Routed | Layered | None:
     """Return what the rules of words say that is asked; None where none fits."""
+    if asks_to_buy(asked):
+        return not_mine(asked, context)
     if found := part_answering(asked, context.language):
         return Routed("guide", {"page": found[0], "part": found[1]})
     if is_beyond(asked):

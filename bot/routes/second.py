@@ -6,6 +6,7 @@ from functools import cache
 
 from bot.language.hearing import FactName
 from bot.routes.asked import Asked
+from bot.routes.beyond import asks_to_buy
 from bot.routes.learned import Meant, labels, meant
 
 __all__ = ["OFF", "Opinion", "likely_of", "sure_of", "turn_of"]
@@ -55,6 +56,8 @@ def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
     figures = sum(any(sign.isdigit() for sign in word) for word in words)
     if ruled is not None and (words[0] == ruled.name or ruled.name not in _names_known()):
         # It was called by its name, or no sentence of it was learned.
+        return None
+    if ruled is not None and ruled.name == OFF and asks_to_buy(asked):
         return None
     first, chance = _opinion(found[0]), found[0].chance
     if first is None or first == ruled or (first.page and asked.says(_SO_FAR)):
