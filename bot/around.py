@@ -14,7 +14,7 @@ from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.query import Query
 from bot.questions.animals import name_said
-from bot.saved.group import OwnAnimal
+from bot.saved.group import OwnAnimal, OwnLamp, OwnScreen
 from calc.naming import Known, named
 
 __all__ = ["own_rows", "understood_row", "units_told"]
@@ -92,6 +92,8 @@ def _own(
         text = given.get(option.name, "")
         lamp = context.own.lamp(text) if option.completes == "tube" else None
         screen = context.own.screen(text) if option.completes == "screen" else None
+        if not text:
+            lamp, screen = _in_words(option.completes, given, context)
         if lamp is not None:
             told = Say("owned-lamp", lamp_told(lamp))
             yield Say("door-own-tube", OwnNamed(lamp.name, told))
@@ -106,6 +108,22 @@ def _own(
     if wanted and not _tells_an_animal(given.get("setup", ""), context.own.names):
         usual = name_said(context.default_animal, context.own.names)
         yield Say("door-own-usual", UsualAnimal(usual))
+
+
+def _in_words(
+    completes: str, given: Mapping[str, str], context: Context
+) -> tuple[OwnLamp | None, OwnScreen | None]:
+    """Return the lamp or the screen that the free words of a set-up name."""
+    words = given.get("setup", "")
+    if not words or completes not in ("tube", "screen"):
+        return None, None
+    from bot.questions.setup.own_told import own_told
+
+    told = own_told(words, context.own)
+    if completes == "tube":
+        return next((tube.lamp for tube, _ in told.lamps), None), None
+    names = (screen.text for screen, _ in told.screens)
+    return None, next((context.own.screen(name) for name in names), None)
 
 
 def _tells_an_animal(text: str, own: tuple[str, ...]) -> bool:

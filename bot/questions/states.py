@@ -85,7 +85,7 @@ def _checked(query: Query, context: Context) -> Animal | None:
     from bot.questions.setup.told import told_by
 
     assert isinstance(query, CheckQuery)
-    animal = whom_asked(told_by(query.setup, query, context.own.names), context).kept
+    animal = whom_asked(told_by(query.setup, query, context.own), context).kept
     return None if animal.slug == ANY else animal
 
 

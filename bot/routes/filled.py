@@ -13,6 +13,7 @@ from bot.language.screens import NoScreen
 from bot.language.unsure import NOT_SURE, SomeMesh, Unsure
 from bot.language.uv_lamps import UvLamp
 from bot.menu import MODULES
+from bot.queries.options import OwnTube
 from bot.questions.record import record_of
 from bot.questions.setup.told import Said, SetUpTold
 from bot.routes.asked import Asked
@@ -99,6 +100,12 @@ def _screen(asked: Asked) -> object:
 def _screen_if_known(asked: Asked) -> object:
     """Return the screen; what was not told is not known, and every way it may be is looked at."""
     return _screen(asked) or (SomeMesh("mesh") if asked.under_mesh else Unsure(NOT_SURE))
+
+
+def _reflector_if_known(asked: Asked) -> object:
+    """Return what is behind the tube; the readings of a group's own lamp hold that already."""
+    is_own = isinstance(_value(asked.told.tube), OwnTube)
+    return _value(asked.told.reflector) or (None if is_own else Unsure(NOT_SURE))
 
 
 def _some_screen(asked: Asked) -> object:
@@ -195,7 +202,7 @@ _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "only_the_animal": lambda a: "" if tells_anything(a) else a.told.animal,
     "readings": _readings,
     "reflector": lambda a: _value(a.told.reflector),
-    "reflector_if_known": lambda a: _value(a.told.reflector) or Unsure(NOT_SURE),
+    "reflector_if_known": _reflector_if_known,
     "room_for_tube": _room_for_tube,
     "sides": lambda a: sides_in(a.words),
     "season": lambda a: "home" if a.says(_SEASON) else "",

@@ -24,6 +24,7 @@ from bot.queries.typed import typed_all
 from bot.questions.animals import animals_meant
 from bot.questions.lacking import Behind
 from bot.questions.record import record_of
+from bot.questions.setup.own_told import own_told
 from bot.questions.setup.told import has_figures, told_by
 from bot.questions.unfigured import unfigured, which_animal, which_asked
 from bot.routes.advised import advised
@@ -223,10 +224,11 @@ def lacking_reply(
 def asked_in(query: AskQuery, context: Context) -> Asked:
     """Return free words as the rules look at them."""
     said = query.question
-    words = glossed(said).text.lower()
+    # The name of a lamp of the group's own is no word about anything else.
+    words = glossed(own_told(said, context.own).rest).text.lower()
     if len(words) > 2 * _MOST_AN_END:
         words = f"{words[:_MOST_AN_END]} {words[-_MOST_AN_END:]}"
-    told = told_by(advised(said), query, context.own.names)
+    told = told_by(advised(said), query, context.own)
     for animal in told.all(FactName.ANIMAL):
         # A name is no word about a lamp or an illness: fire skink, soft-shelled turtle.
         if not has_figures(str(animal.value), context.own.names):

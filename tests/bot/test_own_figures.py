@@ -6,8 +6,9 @@ import pytest
 
 from bot.ask import ask
 from bot.preferences import Preferences
+from bot.questions.setup.own_told import own_told
 from bot.reply import Reply
-from bot.saved.group import Own, OwnLamp, OwnScreen, OwnTarget
+from bot.saved.group import Own, OwnAnimal, OwnLamp, OwnRange, OwnScreen, OwnTarget
 from calc.animal import Subject
 from calc.uv.lamp import CLASS_CONSTANT_UVI_M
 
@@ -101,3 +102,51 @@ def test_the_groups_animal_is_taken_where_none_is_named_and_said() -> None:
         "check beardie, 12% tube, plain, no mesh, 14in to his back",
     ):
         assert rows(ask(line, preferences), "The group's own") == []
+
+
+MOSS = OwnAnimal(
+    name="Moss lizard",
+    wants={Subject.UVI: OwnRange(low=2.0, high=3.0)},
+    surface_limit_c=40.0,
+    set_on=MAY,
+)
+KEEPERS = Preferences(own=Own(lamps=(LAMP,), screens=(SCREEN,), animals=(MOSS,)))
+
+
+def test_check_hears_a_lamp_and_a_screen_of_the_groups_own_by_name() -> None:
+    freely = ask(
+        'check my moss lizard has the HOOD by the door 12 in above its back through "mesh lid"',
+        KEEPERS,
+    )
+    given = ask(
+        "check animal:moss lizard tube:hood by the door screen:mesh lid distance:12in", KEEPERS
+    )
+    assert figures(freely)["uvi"] == figures(given)["uvi"]
+    (missing,), (again,) = rows(freely, "Missing"), rows(given, "Missing")
+    assert missing == again
+    # The readings hold what is behind the tube, and how long it is.
+    assert "fixture" not in missing
+    assert "how long the tube is" not in missing
+    assert "tube Hood by the door (from “HOOD by the door”)" in rows(freely, "Read of the UV")[0]
+    assert [told for told in rows(freely, "The group's own") if "Mesh lid" in told]
+
+
+def test_a_name_of_the_groups_own_lamp_is_heard_in_free_words_and_in_german() -> None:
+    away = ask("how far should the hood by the door be for my moss lizard", KEEPERS)
+    assert away.command == "distance"
+    assert rows(away, "Understood as")[0].startswith(
+        "distance animal:Moss lizard tube:Hood by the door"
+    )
+    assert "reflector" not in rows(away, "Understood as")[0]
+    german = ask("Meine Moss lizard hat Hood by the door 30 cm über dem Rücken", KEEPERS)
+    assert "tube:Hood by the door" in rows(german, "Verstanden als")[0]
+
+
+@pytest.mark.parametrize("name", ["Tube", "UVB tube", "Tube 2", "Hood A"])
+def test_a_name_of_ordinary_words_is_heard_in_quotes_alone(name: str) -> None:
+    named = LAMP.model_copy(update={"name": name})
+    own = Own(lamps=(named,))
+    assert not own_told(f"the {name} a foot above", own).lamps
+    told = own_told(f'the "{name}" a foot above', own)
+    assert [tube.lamp for tube, _ in told.lamps] == [named]
+    assert told.rest == "the tube a foot above"

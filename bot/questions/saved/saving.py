@@ -26,6 +26,7 @@ from bot.questions.setup.read import unclear_said
 from bot.questions.setup.told import SetUpTold, told_by
 from bot.questions.uv.length_asked import tube_length_m
 from bot.refusal import RefusedError
+from bot.saved.group import Own
 from bot.saved.keeper import Setup
 
 __all__ = [
@@ -66,7 +67,8 @@ class Saved:
 
 async def save(query: SaveQuery, context: Context, desk: Desk) -> Saved:
     """Keep an enclosure, or change the facts that were named of one."""
-    told = told_by(query.words, query, context.own.names)
+    # A lamp or a screen of the group's own is not kept: elsewhere its name would tell nothing.
+    told = told_by(query.words, query, Own(animals=context.own.animals))
     changed = _facts(query, told, await today(desk), context)
     try:
         setup, known = await desk.store.enclosures.put(desk.keeper, query.name, changed)

@@ -57,7 +57,9 @@ def every_case(
 def every_way(told: SetUpTold) -> Iterator[tuple[Fixture, Screen, Lamp, Between]]:
     """Return every way the set-up may be that was not ruled out by what was said."""
     assert told.tube is not None
+    is_own = isinstance(told.tube.value, OwnTube)
     fixtures = (told.reflector.value,) if told.reflector else tuple(Fixture)
+    fixtures = fixtures[:1] if is_own else fixtures
     if told.screen:
         screens: tuple[Screen, ...] = (told.screen.value,)
     else:
@@ -65,7 +67,7 @@ def every_way(told: SetUpTold) -> Iterator[tuple[Fixture, Screen, Lamp, Between]
     age, long = told.measure(FactName.AGE), length_said(told)
     for fixture, screen in product(fixtures, screens):
         lamp = lamp_asked(told.tube.value, fixture, None, age.value if age else None)
-        if not isinstance(told.tube.value, OwnTube):
+        if not is_own:
             lamp = of_length(lamp, long)
         lamp = side_by_side(lamp, told.tubes, told.gap_m)
         yield fixture, screen, lamp, screen_asked(screen)

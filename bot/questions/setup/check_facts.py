@@ -81,7 +81,7 @@ class Checked:
 
 def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
     """Judge each part of a set-up, and work out what to do first."""
-    told = told_by(query.setup, query, context.own.names)
+    told = told_by(query.setup, query, context.own)
     if not (told.facts or told.unclear):
         return NothingTold(query.setup.strip() or None)
     whom = whom_asked(told, context)

@@ -7,6 +7,7 @@ from bot.facts import Bound, Length, Name, Say, Uvi, metres, uvi
 from bot.language.hearing import FactName
 from bot.language.quantities import Measure
 from bot.language.uv_lamps import UvLamp
+from bot.queries.options import OwnTube
 from bot.questions.setup.check_cases import length_said
 from bot.questions.setup.check_parts import Missing
 from bot.questions.setup.told import Said, SetUpTold
@@ -127,11 +128,15 @@ def missing_of(
     told: SetUpTold, distance: tuple[FactName, Said[Measure]] | None
 ) -> tuple[Missing, ...]:
     """Return what nobody told of the tube, what tells most first."""
+    # The readings of a group's own lamp hold what is behind it and how long it is.
+    is_own = told.tube is not None and isinstance(told.tube.value, OwnTube)
     lacks = {
         Missing.TUBE: told.tube is None,
         Missing.DISTANCE: distance is None,
-        Missing.REFLECTOR: told.reflector is None,
+        Missing.REFLECTOR: told.reflector is None and not is_own,
         Missing.SCREEN: told.screen is None,
-        Missing.TUBE_LENGTH: bool(told.tube and distance and length_said(told).others_m),
+        Missing.TUBE_LENGTH: bool(
+            told.tube and not is_own and distance and length_said(told).others_m
+        ),
     }
     return tuple(missing for missing, is_so in lacks.items() if is_so)

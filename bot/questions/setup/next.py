@@ -54,7 +54,7 @@ def next_step(query: NextQuery, context: Context) -> NextStep | NothingTold:
     checked = check(CheckQuery.model_construct(**names), context)
     if isinstance(checked, NothingTold):
         return checked
-    told = told_by(query.setup, query, context.own.names)
+    told = told_by(query.setup, query, context.own)
     there = query.there or frozenset()
     return NextStep(
         animal=checked.whom.animal,

@@ -18,6 +18,7 @@ from bot.language.shown import shown
 from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
 from bot.layered import Row
+from bot.queries.options import OwnTube
 from bot.questions.setup.check_lamps import lamp_name
 from bot.questions.setup.told import Said, SetUpTold
 from calc.naming import Known, named
@@ -236,6 +237,8 @@ def _figure(value: object) -> Say:
     match value:
         case Measure():
             return _measure(value)
+        case OwnTube():
+            return _named(Name("", shown(value.lamp.name)))
         case TubeStrength():
             facts = ReadStrength(f"{value.percent:g}", value.older_scale)
             return Say("read-strength", facts)

@@ -13,6 +13,8 @@ from bot.language.screens import NoScreen, Pane, Screen
 from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
 from bot.queries.query import Query
+from bot.questions.setup.own_told import own_told
+from bot.saved.group import NOTHING_OWN, Own
 from calc.name_index import own_words, word_index
 from calc.naming import Found, Known, Several, Unplaced, WithoutTargets, named, names_in
 
@@ -225,9 +227,10 @@ def heard_in(words: str, own: tuple[str, ...] = ()) -> Heard:
     return hear(words, kept_names(own))
 
 
-def told_by(words: str, query: Query, own: tuple[str, ...] = ()) -> SetUpTold:
-    """Return what free words and the options of a question tell together."""
-    heard = _of_one(heard_in(words, own)) if words.strip() else Heard((), ())
+def told_by(words: str, query: Query, own: Own = NOTHING_OWN) -> SetUpTold:
+    """Return what free words and the options of a question tell together, ``own`` the group's."""
+    named_own = own_told(words, own)
+    heard = _of_one(heard_in(named_own.rest, own.names)) if words.strip() else Heard((), ())
     given = {
         fact: value
         for option, fact in _OPTIONS.items()
@@ -237,9 +240,16 @@ def told_by(words: str, query: Query, own: tuple[str, ...] = ()) -> SetUpTold:
     facts: dict[FactName, tuple[Said[object], ...]] = {}
     for fact, value in given.items():
         facts[fact] = (Said(value, _typed(value), option=True),)
+    for name, rows in (
+        (FactName.TUBE, named_own.lamps),
+        (FactName.SCREEN, named_own.screens),
+    ):
+        if rows and name not in settled:
+            facts[name] = tuple(Said(value, quoted) for value, quoted in rows)
     for said in heard.facts:
         if said.name not in settled:
             facts[said.name] = (*facts.get(said.name, ()), _said(said))
+    settled |= {FactName.SCREEN} if named_own.screens else set()
     unclear = tuple(ask for ask in heard.questions if ask.name not in settled)
     return SetUpTold(facts, unclear, tuple(facts))
 

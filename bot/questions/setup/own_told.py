@@ -1,0 +1,69 @@
+"""A group's own lamps and screens, heard by their names in free words."""
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+
+from bot.language.hearing.lexicon import known_phrases, tokens_of
+from bot.language.normal import normalise
+from bot.language.screens import Passes
+from bot.queries.options import OwnTube
+from bot.saved.group import NOTHING_OWN, Own, OwnLamp, OwnScreen
+
+__all__ = ["OwnTold", "own_told"]
+
+# What stands where a name stood, so that a distance beside it is still one of a tube.
+_LAMP, _SCREEN = "tube", "mesh"
+_QUOTES = '"„“”'
+_FEWEST_LETTERS = 3
+# So many words in a row are no chance.
+_LONG = 4
+
+
+@dataclass(frozen=True, slots=True)
+class OwnTold:
+    """Free words with plain ones where names stood, and what was named, with its words."""
+
+    rest: str
+    lamps: tuple[tuple[OwnTube, str], ...] = ()
+    screens: tuple[tuple[Passes, str], ...] = ()
+
+
+def own_told(words: str, own: Own = NOTHING_OWN) -> OwnTold:
+    """Return what free words tell of a group's own lamps and screens.
+
+    A short name of ordinary words alone ("Mesh lid", "Hood A") may mean any: it is heard in quotes.
+    """
+    lamps: list[tuple[OwnTube, str]] = []
+    screens: list[tuple[Passes, str]] = []
+    kept: list[OwnLamp | OwnScreen] = [*own.lamps, *own.screens]
+    rest = words
+    for figure in sorted(kept, key=lambda one: -len(one.name)):
+        found = _pattern(figure.name).search(rest)
+        if found is None:
+            continue
+        if isinstance(figure, OwnLamp):
+            tube = OwnTube(percent=12.0, older_scale=False, text=figure.name, lamp=figure)
+            lamps.append((tube, found[0].strip(_QUOTES)))
+        else:
+            screens.append((Passes(figure.passes, figure.name), found[0].strip(_QUOTES)))
+        plain = _LAMP if isinstance(figure, OwnLamp) else _SCREEN
+        rest = _pattern(figure.name).sub(plain, rest)
+    return OwnTold(rest, tuple(lamps), tuple(screens))
+
+
+@lru_cache(maxsize=256)
+def _pattern(name: str) -> re.Pattern[str]:
+    words = (re.escape(word).replace("'", "['’]") for word in name.replace("’", "'").split())
+    spelt = r"[\s-]+".join(words)
+    quoted = rf"[\"“„”]{spelt}[\"“”]"
+    either = quoted if _is_ordinary(name) else rf"{quoted}|(?<!\w){spelt}(?!\w)"
+    return re.compile(either, re.IGNORECASE)
+
+
+def _is_ordinary(name: str) -> bool:
+    """Say whether a name is short, and each word a known one, a number or too short to tell by."""
+    known = known_phrases().words
+    words = [word for word, _, _ in tokens_of(normalise(name).lower())]
+    plain = (word in known or len(word) < _FEWEST_LETTERS or word.isdecimal() for word in words)
+    return len(words) < _LONG and all(plain)
