@@ -104,7 +104,8 @@ def _screen_if_known(asked: Asked) -> object:
 
 def _reflector_if_known(asked: Asked) -> object:
     """Return what is behind the tube; the readings of a group's own lamp hold that already."""
-    is_own = isinstance(_value(asked.told.tube), OwnTube)
+    tube = asked.told.tube
+    is_own = tube is not None and isinstance(tube.value, OwnTube)
     return _value(asked.told.reflector) or (None if is_own else Unsure(NOT_SURE))
 
 
