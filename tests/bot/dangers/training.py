@@ -21,12 +21,11 @@ from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.optimize import minimize
-from scipy.sparse import csr_matrix
 
 from bot.dangers.clauses import take_apart
 from bot.dangers.learned import BUCKETS, NOTHING, features
 from bot.language.tongue import Tongue
+from tests.bot.linear_training import solved
 
 __all__ = ["Learned", "digest", "sentences", "train"]
 
@@ -176,34 +175,10 @@ def _all_at_once(
     texts: list[NDArray[np.int64]], wanted: list[int], keys: int, rounds: int
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Return weights and bias by a quasi-Newton descent, quicker where a text has many features."""
-    lengths = np.array([len(numbers) for numbers in texts])
-    shares = np.repeat(1.0 / np.maximum(lengths, 1) ** 0.5, lengths).astype(np.float32)
-    begins = np.concatenate([[0], np.cumsum(lengths)])
-    matrix = csr_matrix((shares, np.concatenate(texts), begins), shape=(len(texts), BUCKETS))
-    used = np.unique(matrix.indices)
-    matrix = matrix[:, used]
-    turned = matrix.T.tocsr()
-    hot = np.zeros((len(texts), keys), dtype=np.float32)
-    hot[np.arange(len(texts)), wanted] = 1.0
-
-    def loss(flat: NDArray[np.float64]) -> tuple[float, NDArray[np.float64]]:
-        both = flat.reshape(len(used) + 1, keys).astype(np.float32)
-        scores = matrix @ both[:-1] + both[-1]
-        scores -= scores.max(axis=1, keepdims=True)
-        chances = np.exp(scores)
-        sums = chances.sum(axis=1, keepdims=True)
-        off = chances / sums - hot
-        told = float((hot * (np.log(sums) - scores)).sum())
-        slope = np.vstack([turned @ off + _RIDGE * both[:-1], off.sum(axis=0, keepdims=True)])
-        held = 0.5 * _RIDGE * float((both[:-1] ** 2).sum())
-        return told + held, slope.ravel().astype(np.float64)
-
-    start = np.zeros((len(used) + 1) * keys)
-    found = minimize(loss, start, jac=True, method="L-BFGS-B", options={"maxiter": rounds})
-    both = found.x.reshape(len(used) + 1, keys)
+    used, solution, bias = solved(texts, wanted, keys, ridge=_RIDGE, rounds=rounds)
     weights = np.zeros((BUCKETS, keys))
-    weights[used] = both[:-1]
-    return weights, both[-1]
+    weights[used] = solution
+    return weights, bias
 
 
 def numbers_of(text: str, tongue: Tongue) -> NDArray[np.int64]:
