@@ -103,10 +103,12 @@ def _wrap(text: str, width: int, lead: str = "") -> str:
 
 
 def _table(table: Table, width: int) -> str:
-    """Lay a table out in columns; where it is too wide, the last column is folded."""
+    """Lay a table out in columns; too wide, its last one is folded, or its rows are lists."""
     lines = [table.columns, *table.rows]
     widths = [max(len(line[i]) for line in lines) for i in range(len(table.columns))]
     beside = sum(widths[:-1]) + 2 * (len(widths) - 1)
+    if beside + min(widths[-1], _NARROWEST) > width:
+        return "\n".join(_listed(table, width))
     widths[-1] = min(widths[-1], max(width - beside, _NARROWEST))
     folder = TextWrapper(widths[-1], break_on_hyphens=False)
 
@@ -118,3 +120,15 @@ def _table(table: Table, width: int) -> str:
         )
 
     return "\n".join([laid(lines[0]), "  ".join("-" * w for w in widths), *map(laid, lines[1:])])
+
+
+def _listed(table: Table, width: int) -> Iterator[str]:
+    """Yield each row as its first cell, and below it the others behind their columns' names."""
+    folder = TextWrapper(width, break_on_hyphens=False)
+    below = TextWrapper(
+        width, initial_indent="  ", subsequent_indent="    ", break_on_hyphens=False
+    )
+    for first, *others in table.rows:
+        yield folder.fill(first)
+        for name, cell in zip(table.columns[1:], others, strict=True):
+            yield below.fill(f"{name}: {cell}")

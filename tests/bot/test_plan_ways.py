@@ -14,7 +14,7 @@ def test_a_plan_compares_the_ways_to_hang_its_lamps_as_arrange_does() -> None:
     planned, arranged = ask(f"plan {box}", Preferences()), ask(f"arrange {box}", Preferences())
     compared = next(row.text for row in planned.rows if row.label == "Ways compared")
     assert arranged.table is not None
-    for name, heat, _, _ in arranged.table.rows:
+    for name, heat, *_ in arranged.table.rows:
         told = name.removesuffix(" (my pick)").lower()
         assert f"{told}: {heat} of the warm spot" in compared.replace("\u00a0", " ").lower()
     assert compared.count("(my pick)") == 1
@@ -63,3 +63,22 @@ def test_the_strip_of_the_picture_is_where_all_three_meet() -> None:
     assert made.sun.y_m == (drawing.end.sun.x0, drawing.end.sun.x1)
     assert "UV, heat and light meet" in reply.picture.alt
     assert "Gold" in drawing.note
+
+
+@pytest.mark.parametrize(
+    ("language", "kept", "lid"),
+    [("en", "limits kept", "over the lid"), ("de", "Grenzen eingehalten", "über dem Deckel")],
+)
+def test_one_table_tells_the_gradient_and_what_touches_what_of_every_way(
+    language: Language, kept: str, lid: str
+) -> None:
+    box = "animal:bearded dragon enclosure:48x24x24in lid:full mesh room:70F"
+    table = ask(f"arrange {box}", Preferences(language=language)).table
+    assert table is not None
+    assert len(table.columns) == 7
+    for _, _, _, light, cool, _, touches in table.rows:
+        assert light.startswith("UV")
+        assert " in (" in cool
+        assert touches.startswith(kept)
+        assert touches.count(" cm)") >= 4
+    assert lid in table.rows[0][-1]

@@ -98,11 +98,8 @@ def _arranged_told(facts: Arrange) -> Layered:
             say("step-measure"),
         ),
         numbers=(Row(say("label-tube"), say("tube")), *_assumed(facts, say)),
-        table=Table(
-            (say("column-way"), say("column-heat"), say("column-sun"), say("column-shade")),
-            tuple(map(_row, ways.all)),
-        ),
-        why=(*ways.why, say("why-light")),
+        table=_compared(ways, say),
+        why=(*ways.why, say("why-light"), say("why-gradient")),
         care=(
             Care(say("care-heat"), say("care-heat-short"), Weight.STEP),
             *(replace(one, weight=Weight.ALWAYS) for one in UV_CARE[:2]),
@@ -121,10 +118,30 @@ def _arranged_told(facts: Arrange) -> Layered:
     )
 
 
+def _compared(ways: Ways, say: Says) -> Table:
+    columns = (
+        say("column-way"),
+        say("column-heat"),
+        say("column-sun"),
+        say("column-light"),
+        say("column-cool"),
+        say("column-shade"),
+        say("column-apart"),
+    )
+    return Table(columns, tuple(map(_row, ways.all)))
+
+
 def _row(way: ArrangedWay) -> tuple[Say, ...]:
     say = Says("arrange", way)
     named = Say.by("arrange-way", way.way, way)
-    return named, say("cell-heat"), say("cell-sun"), say("cell-shade")
+    cells = (
+        say("cell-heat"),
+        say("cell-sun"),
+        say("cell-light"),
+        say("cell-cool"),
+        say("cell-shade"),
+    )
+    return named, *cells, Say("arrange-cell-apart", way.touches)
 
 
 def _assumed(facts: Arrange, say: Says) -> Iterator[Row]:

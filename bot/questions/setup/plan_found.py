@@ -52,4 +52,4 @@ def plan_found(query: PlanQuery, context: Context) -> Found | NoPlan:
         found = best.plan
         ways = arranged(found, what.request)
         best = ways[0]
-    return Found(found, what, ways_told(ways, best), best)
+    return Found(found, what, ways_told(ways, best, found), best)

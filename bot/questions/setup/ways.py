@@ -6,22 +6,52 @@ Words: ``words/<language>/arrange.ftl``.
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bot.facts import Say, Share, Uvi, share, uvi
+from bot.facts import Length, Say, Share, Uvi, metres, share, uvi
 from bot.questions.setup.read import joined
+from calc.setup.apart import Apart, AtLid, Kept, apart, at_lid
 from calc.setup.arrangement import Arranged, Arrangement
+from calc.setup.plan import Plan
 from calc.uv.patches import Shade
 
-__all__ = ["WAYS_SOURCES", "ArrangedWay", "Ways", "ways_told"]
+__all__ = ["WAYS_SOURCES", "ArrangedWay", "LampApart", "WayApart", "Ways", "ways_told"]
 
-WAYS_SOURCES = ("arrangement_judgement", "line_source")
+WAYS_SOURCES = ("arrangement_judgement", "line_source", "nearest_distance")
 """What the comparison rests on."""
+
+
+@dataclass(frozen=True, slots=True)
+class LampApart:
+    """How far the heat lamp is from tube, back and lid."""
+
+    to_tube: Length
+    to_back: Length
+    to_lid: Length
+    at: AtLid
+
+
+@dataclass(frozen=True, slots=True)
+class WayApart:
+    """What touches what; ``at`` says where the tube is by the lid."""
+
+    kept: Kept
+    to_back: Length
+    to_lid: Length
+    at: AtLid
+    heat_lamp: LampApart | None
+
+    @property
+    def beside(self) -> Say | None:
+        """Return the distances of the heat lamp, where there is one."""
+        lamp = self.heat_lamp
+        return None if lamp is None else Say("arrange-lamp-apart", lamp)
 
 
 @dataclass(frozen=True, slots=True)
 class ArrangedWay:
     """One way to hang the lamps; ``heat`` is the share of the warm patch in the UV range.
 
-    ``sun`` is the share of the platform where UV, heat and light meet.
+    ``sun`` is the share of the platform where UV, heat and light meet; ``cool`` leads from the
+    middle of the warm spot to the cool end wall.
     """
 
     way: Arrangement
@@ -30,6 +60,9 @@ class ArrangedWay:
     sun: Share | None
     shade: Shade
     strongest: Uvi
+    weakest: Uvi
+    cool: Length | None
+    touches: WayApart
     safe: bool
     best: bool
 
@@ -76,13 +109,13 @@ class Ways:
         yield Say("arrange-why-picked")
 
 
-def ways_told(ways: tuple[Arranged, ...], best: Arranged) -> Ways:
-    """Return the ways as facts."""
-    told = tuple(_told(one, best=one is best) for one in ways)
+def ways_told(ways: tuple[Arranged, ...], best: Arranged, found: Plan) -> Ways:
+    """Return the ways to hang the lamps of a plan as facts."""
+    told = tuple(_told(one, apart(one, found), best=one is best) for one in ways)
     return Ways(told, next(one for one in told if one.best))
 
 
-def _told(one: Arranged, *, best: bool) -> ArrangedWay:
+def _told(one: Arranged, far: Apart, *, best: bool) -> ArrangedWay:
     met = one.met
     return ArrangedWay(
         way=one.way,
@@ -91,6 +124,27 @@ def _told(one: Arranged, *, best: bool) -> ArrangedWay:
         sun=None if one.room.heat is None else share(one.sun.all_three),
         shade=met.shade,
         strongest=uvi(met.strongest.uvi),
+        weakest=uvi(met.weakest.uvi),
+        cool=None if far.warm_to_cool_m is None else metres(far.warm_to_cool_m),
+        touches=_apart_told(far),
         safe=one.is_safe,
         best=best,
     )
+
+
+def _apart_told(far: Apart) -> WayApart:
+    over_m = far.tube_over_lid_m
+    return WayApart(
+        kept=far.kept,
+        to_back=metres(far.tube_to_back_m),
+        to_lid=metres(abs(over_m)),
+        at=at_lid(over_m),
+        heat_lamp=_lamp_told(far),
+    )
+
+
+def _lamp_told(far: Apart) -> LampApart | None:
+    tube_m, back_m, over_m = far.tube_to_lamp_m, far.lamp_to_back_m, far.lamp_over_lid_m
+    if tube_m is None or back_m is None or over_m is None:
+        return None
+    return LampApart(metres(tube_m), metres(back_m), metres(abs(over_m)), at_lid(over_m))

@@ -69,7 +69,10 @@ arrange-label-ways = Verglichen
 arrange-column-way = Anordnung
 arrange-column-heat = Warmes im UV
 arrange-column-sun = Alle drei
+arrange-column-light = Hell bis dunkel
+arrange-column-cool = Warmer Fleck bis kühle Wand
 arrange-column-shade = Schatten
+arrange-column-apart = Was sich nahe kommt
 arrange-way-side_by_side = { $best ->
     [yes] Nebeneinander (mein Rat)
    *[no] Nebeneinander
@@ -116,6 +119,29 @@ arrange-cell-shade = { $shade ->
     [probably_none] kaum
    *[none] keiner
   }
+arrange-cell-light = UV-Index { UVI($strongest, form: "doubt") } bis { UVI($weakest, form: "doubt") }
+arrange-cell-cool = { $cool ->
+    [none] keine Wärmelampe
+   *[some] { LENGTH($cool) }
+  }
+arrange-cell-apart = { $kept ->
+    [tube_to_back] Röhre zu nah am Rücken
+    [lamp_to_platform] Wärmelampe zu nah am Platz
+    [tube_to_lamp] Röhre und Wärmelampe zu nah beieinander
+   *[all] Grenzen eingehalten
+  }: Röhre zum Rücken { LENGTH($to_back) }, Röhre { $at ->
+    [on] auf dem Deckel
+    [over] { LENGTH($to_lid) } über dem Deckel
+   *[under] { LENGTH($to_lid) } unter dem Deckel
+  }{ $beside ->
+    [none] {""}
+   *[some] , { $beside }
+  }
+arrange-lamp-apart = Wärmelampe zur Röhre { LENGTH($to_tube) }, zum Rücken { LENGTH($to_back) }, Wärmelampe { $at ->
+    [on] auf dem Deckel
+    [over] { LENGTH($to_lid) } über dem Deckel
+   *[under] { LENGTH($to_lid) } unter dem Deckel
+  }
 
 ## Warum
 arrange-why-side_by_side = So kommen UV und Wärme von einem Ort, wie von der Sonne, und die andere Seite bleibt dunkel.
@@ -127,6 +153,7 @@ arrange-why-above_mesh = Auf dem Gitter kann sie niemand berühren, und der Plat
 arrange-why-two_heat_lamps = Der warme Fleck wird so breit wie das Tier und liegt noch im UV.
 arrange-why-picked = Was wohl zu stark ist, lasse ich weg. Dann zählt Schatten, dann wie viel vom warmen Fleck und vom Platz UV bekommt. Ist etwas etwa gleich, nehme ich das Einfachste. Was weit weniger nützt, wähle ich nicht, wenn beim anderen nur der Schatten unklar ist: Ein Versteck macht Schatten.
 arrange-why-light = Das Licht eines weißen Strahlers geht dahin, wo seine Wärme hingeht. Wo Wärme und UV sich treffen, ist es also auch hell.
+arrange-why-gradient = Von warm nach kühl sage ich den Weg, nicht die Grade: Miss an beiden Enden. Von der Wärmelampe zum Deckel kenne ich keinen sicheren Abstand: Halte dich an das, was auf Lampe und Fassung steht.
 
 ## Vorsicht
 arrange-care-heat = Lass etwa { LENGTH($apart) } zwischen Wärmelampe und Röhre, und einen Schutzkorb zwischen jeder Lampe und dem Tier.

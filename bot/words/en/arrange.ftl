@@ -1,4 +1,4 @@
-### Facts: Arrange, ArrangeSeen, ArrangedWay, Ways
+### Facts: Arrange, ArrangeSeen, ArrangedWay, WayApart, LampApart, Ways
 ### Which way the lamps should hang.
 
 arrange-title = Which way the lamps should hang
@@ -70,7 +70,10 @@ arrange-label-ways = Ways compared
 arrange-column-way = Way
 arrange-column-heat = Warm spot in UV
 arrange-column-sun = All three meet
+arrange-column-light = Bright to dim
+arrange-column-cool = Warm spot to cool wall
 arrange-column-shade = Shade
+arrange-column-apart = What touches what
 arrange-way-side_by_side = { $best ->
     [yes] Side by side (my pick)
    *[no] Side by side
@@ -117,6 +120,29 @@ arrange-cell-shade = { $shade ->
     [probably_none] hardly
    *[none] none
   }
+arrange-cell-light = UV index { UVI($strongest, form: "doubt") } to { UVI($weakest, form: "doubt") }
+arrange-cell-cool = { $cool ->
+    [none] no heat lamp
+   *[some] { LENGTH($cool) }
+  }
+arrange-cell-apart = { $kept ->
+    [tube_to_back] tube too near the back
+    [lamp_to_platform] heat lamp too near the platform
+    [tube_to_lamp] tube and heat lamp too near each other
+   *[all] limits kept
+  }: tube to back { LENGTH($to_back) }, tube { $at ->
+    [on] on the lid
+    [over] { LENGTH($to_lid) } over the lid
+   *[under] { LENGTH($to_lid) } under the lid
+  }{ $beside ->
+    [none] {""}
+   *[some] , { $beside }
+  }
+arrange-lamp-apart = heat lamp to tube { LENGTH($to_tube) }, to back { LENGTH($to_back) }, heat lamp { $at ->
+    [on] on the lid
+    [over] { LENGTH($to_lid) } over the lid
+   *[under] { LENGTH($to_lid) } under the lid
+  }
 
 ## Why
 arrange-why-side_by_side = Like this UV and heat come from one place, as from the sun, and the other end stays dark.
@@ -128,6 +154,7 @@ arrange-why-above_mesh = On the mesh nobody can touch them, and the platform sti
 arrange-why-two_heat_lamps = The warm spot gets as wide as the animal, and still lies in the UV.
 arrange-why-picked = I leave out what is likely too strong. Then shade counts, then how much of the warm spot and of the platform gets the UV. Of ways that are alike I take the simplest. A way that serves far less is none, if only the shade of the other is not sure: a hide makes shade.
 arrange-why-light = The light of a white flood goes where its heat goes. So where heat and UV meet it is bright too.
+arrange-why-gradient = From warm to cool I tell the way, not the degrees: read both ends. Of heat lamp to lid I know no safe distance: keep to what is printed on the lamp and its holder.
 
 ## Care
 arrange-care-heat = Keep some { LENGTH($apart) } between heat lamp and tube, and a guard between each lamp and the animal.
