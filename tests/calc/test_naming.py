@@ -23,6 +23,33 @@ def every_name() -> Iterator[tuple[str, str]]:
     yield from ((row["name"], "?") for row in NAMES["ambiguous"])
 
 
+SENTENCES = {
+    "en": "How far should a 12% tube hang for my {}?",
+    "latin": "How warm does {} need it?",
+    "de": "Wie weit über meine {} muss eine Röhre mit 12 %?",
+    "fr": "À quelle distance un tube de 12 % pour {} ?",
+    "es": "¿A qué distancia va un tubo del 12 % para {}?",
+}
+
+
+@pytest.mark.parametrize("language", SENTENCES)
+def test_the_first_name_of_every_species_is_found_in_a_sentence(language: str) -> None:
+    said = {slug: row.get(language) for slug, row in NAMES["species"].items() if slug in HERE}
+    assert set(said) == HERE
+    firsts = {slug: names[0] for slug, names in said.items() if names}
+    assert len(firsts) > 60
+    found = {
+        slug: [
+            at.what.slug
+            for at in names_in(SENTENCES[language].format(name))
+            if isinstance(at.what, Known)
+        ]
+        for slug, name in firsts.items()
+    }
+    assert found == {slug: [slug] for slug in firsts}
+    assert all(place(name) == slug for slug, name in firsts.items())
+
+
 def place(name: str) -> str:
     match named(name).what:
         case Known(slug=slug):
