@@ -29,3 +29,18 @@ def test_it_is_told_in_german() -> None:
 def test_who_asks_for_its_warmth_is_told_no_depth(anyone: Preferences) -> None:
     told = ask("needs animal:slider about:basking", anyone).brief
     assert not any(line.text.startswith("Depth") for line in told)
+
+
+UNKNOWN = [
+    animal.name
+    for animal in animals().values()
+    if animal.water_c is not None and animal.name not in DEEP
+]
+
+
+@pytest.mark.parametrize("name", UNKNOWN)
+def test_a_depth_that_is_not_known_is_said_to_be_unknown(name: str, anyone: Preferences) -> None:
+    told = [line.text for line in ask(f"how deep should the water be for a {name}", anyone).brief]
+    assert "Depth: I have no figure." in told
+    german = ask(f"needs animal:{name} about:water", Preferences(language="de")).brief
+    assert "Tiefe: Dafür habe ich keine Zahl." in [line.text for line in german]

@@ -83,9 +83,10 @@ def _brief(facts: Needs, say: Says) -> Brief:
 
 
 def _depth(facts: Needs, say: Says) -> Iterator[Say]:
-    """Yield how deep its water is, where its water was asked about."""
-    if facts.about is About.WATER and facts.water_deep is not None:
-        yield say("deep")
+    """Yield how deep its water is, where its water was asked about and it lives in it."""
+    if facts.about is not About.WATER or facts.water is None:
+        return
+    yield say("deep" if facts.water_deep is not None else "deep-unknown")
 
 
 def _first(facts: Needs, say: Says) -> Iterator[Say]:

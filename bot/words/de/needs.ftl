@@ -40,6 +40,7 @@ needs-step-life-night = Es ruht am Tag. UV und Licht erreichen es nur, wo es off
 needs-step-life-giant = Es wird riesig. Plane den Raum für ein erwachsenes Tier, bevor du Lampen kaufst.
 # Only with: $water_deep
 needs-deep = Tiefe: { LENGTH($water_deep) } oder mehr.
+needs-deep-unknown = Tiefe: Dafür habe ich keine Zahl.
 needs-label-water-deep = Wassertiefe
 # Only with: $water_deep, $floor_citation
 needs-water-deep = { LENGTH($water_deep) } oder mehr: { $floor_citation }

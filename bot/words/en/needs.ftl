@@ -40,6 +40,7 @@ needs-step-life-night = It rests by day. UV and light reach it only where it res
 needs-step-life-giant = It grows huge. Plan the room for a grown one before you buy lamps.
 # Only with: $water_deep
 needs-deep = Depth: { LENGTH($water_deep) } or more.
+needs-deep-unknown = Depth: I have no figure.
 needs-label-water-deep = Depth of water
 # Only with: $water_deep, $floor_citation
 needs-water-deep = { LENGTH($water_deep) } or more: { $floor_citation }
