@@ -90,3 +90,32 @@ def test_at_arms_length_a_small_lamp_counts_with_light_from_far_behind(
 def test_it_is_told_in_german_too() -> None:
     reply = ask(f"section {READ} {BOX} lamp:compact lamp", Preferences(language="de"))
     assert "UV-Lampe" in everything(reply)
+
+
+@pytest.mark.parametrize(
+    ("line", "readings"),
+    [
+        ("metal halide, 8 at 12 inch, bearded dragon, how far", "8 at 12 in"),
+        ("8 at 12 inch with a metal halide, bearded dragon, how far", "8 at 12 in"),
+        ("metal halide reads 3 at 20 inch, bearded dragon, how far", "3 at 20 in"),
+        ("Metalldampflampe, 8 bei 30 cm, Bartagame, wie weit weg", "8 at 30 cm"),
+    ],
+)
+def test_a_bare_reading_beside_a_lamp_without_a_strength_is_heard(line: str, readings: str) -> None:
+    reply = ask(line, Preferences())
+    assert reply.meant is not None
+    assert reply.meant.command == "meter"
+    assert reply.meant.given["readings"] == readings
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "2 at 12 inch metal halide lamps, bearded dragon",
+        "compact uvb 5.0 at 12 inches, bearded dragon",
+        "tube 12 at 12 inches, bearded dragon",
+    ],
+)
+def test_a_number_of_lamps_or_a_strength_is_no_reading(line: str) -> None:
+    reply = ask(line, Preferences())
+    assert not [one for one in reply.heard if one.name.startswith("uvi")]

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from bot.language.hearing.distances import measure_of
-from bot.language.hearing.facts import GONE, Ask, Fact, FactName
+from bot.language.hearing.facts import GONE, Ask, Fact, FactName, LampKind
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Scene
@@ -14,12 +14,15 @@ from bot.language.units import Dimension
 __all__ = ["meter_readings"]
 
 _MOST_UVI = 20
+_MOST_LAMPS = 4
 _SHOWS = frozenset(("reads", "shows", "says", "read"))
+_UNLABELLED = (LampKind.METAL_HALIDE, LampKind.MERCURY_VAPOUR)
 
 
 def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
     """Return UV indices, with their distance where it is told; run before tubes and distances."""
     if not scene.of("uvi"):
+        yield from _unlabelled(scene)
         return
     for figure in scene.loose("plain"):
         if figure.high > _MOST_UVI or scene.standing(figure) in GONE:
@@ -44,6 +47,27 @@ def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
             scene.take(figure)
             value = (float(figure.low), float(figure.high))
             yield scene.fact(FactName.UVI, value, figure, word)
+
+
+def _unlabelled(scene: Scene) -> Iterator[Fact]:
+    """Yield what is read at a distance beside a lamp with no strength on it: 8 at 12 inch.
+
+    A small whole number may be how many lamps there are, unless something reads it.
+    """
+    if not scene.of("lamp", *_UNLABELLED):
+        return
+    for figure in scene.loose("plain"):
+        is_read = bool(set(scene.words(figure.start - 12, figure.start)[-1:]) & _SHOWS)
+        is_count = figure.high <= _MOST_LAMPS and "." not in figure.text and not is_read
+        distance = _distance_after(scene, figure)
+        if figure.high > _MOST_UVI or is_count or distance is None or len(figure.sides) != 1:
+            continue
+        if scene.standing(figure) in GONE:
+            continue
+        length, measure = distance
+        scene.take(figure, length)
+        reading = PlacedReading(float(figure.low), measure, scene.text[figure.start : length.end])
+        yield scene.fact(FactName.UVI_AT, reading, figure, length)
 
 
 def _shown_by_meter(scene: Scene, figure: Figure) -> bool:
