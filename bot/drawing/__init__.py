@@ -21,7 +21,19 @@ from bot.drawing.chart import (
     Ticks,
 )
 from bot.drawing.sheet import Gauge, Sheet
-from bot.drawing.side import Bar, Block, Dimension, End, Figure, Grid, Place, Side, Strip
+from bot.drawing.side import (
+    Bar,
+    Block,
+    Dimension,
+    End,
+    Figure,
+    Grid,
+    Place,
+    Placeless,
+    Shift,
+    Side,
+    Strip,
+)
 from bot.drawing.tally import Course, Tally, TallyGroup, TallyRow
 from bot.drawing.tone import Tone
 
@@ -43,11 +55,13 @@ __all__ = [
     "Line",
     "Mark",
     "Place",
+    "Placeless",
     "Point",
     "PointKind",
     "Range",
     "Scale",
     "Sheet",
+    "Shift",
     "Side",
     "Strip",
     "Stroke",

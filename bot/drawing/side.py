@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from enum import StrEnum, auto
 
+from bot.drawing.tone import Tone
+
 __all__ = [
     "Bar",
     "Block",
@@ -11,6 +13,8 @@ __all__ = [
     "Figure",
     "Grid",
     "Place",
+    "Placeless",
+    "Shift",
     "Side",
     "Strip",
 ]
@@ -86,11 +90,34 @@ class Grid:
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """A numbered place to measure at [m], explained in the list below the picture."""
+    """A numbered place to measure at [m], explained in the list below the picture.
+
+    The sign of its ``tone`` stands beside both numbers.
+    """
 
     x: float
     y: float
     text: str
+    tone: Tone = Tone.PLAIN
+
+
+@dataclass(frozen=True, slots=True)
+class Placeless:
+    """What has no place in the enclosure: a line of the list below it, with its sign."""
+
+    text: str
+    tone: Tone
+
+
+@dataclass(frozen=True, slots=True)
+class Shift:
+    """What is moved up or down, from its middle [m]; ``by`` is None where only the way is known."""
+
+    x: float
+    y: float
+    up: bool
+    by: float | None
+    label: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,3 +158,5 @@ class Side:
     animal: Figure = Figure.LIZARD
     animal_m: float = 0.45
     sun: Strip | None = None
+    placeless: tuple[Placeless, ...] = ()
+    shift: Shift | None = None

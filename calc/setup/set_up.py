@@ -166,9 +166,10 @@ class SetUp:
     """A whole set-up: what is not known of it is None or empty.
 
     ``uvi_wanted`` [1] is for a back on the stand, ``back_m`` how high that is over what it lies on;
-    ``tube_to_back_m`` is what was told of tubes whose places are not known. ``sun`` is where UV,
-    heat and light meet. ``is_turned``: the tubes lie across, so that x is from the back
-    wall and y from the warm end.
+    ``tube_to_back_m``, ``tube_long_m`` and ``tube_is_over`` (over the lid) are what was told of
+    tubes whose places are not known, ``lamp_to_stand_m`` of a heat lamp; lengths in [m].
+    ``sun`` is where UV, heat and light meet. ``is_turned``: the tubes lie across, so that x is
+    from the back wall and y from the warm end.
     """
 
     box: Box | None = None
@@ -182,6 +183,9 @@ class SetUp:
     animal: str = ""
     back_m: Estimate | None = None
     tube_to_back_m: Estimate | None = None
+    tube_long_m: float | None = None
+    tube_is_over: bool = False
+    lamp_to_stand_m: Estimate | None = None
     uvi_wanted: tuple[float, float] | None = None
     spots: tuple[Spot, ...] = ()
     shade: Shade | None = None

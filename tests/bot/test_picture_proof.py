@@ -35,6 +35,11 @@ def _readings(random: Random) -> str:
     return ", ".join(f"2026-{month:02}-10 {random.uniform(1.0, 8.0):.1f}" for month in months)
 
 
+def _readings_told(random: Random) -> str:
+    spans = {"basking": (75, 125), "cool": (65, 92), "warm": (70, 95)}
+    return " ".join(f"{place}:{random.randint(*span)}F" for place, span in spans.items())
+
+
 KINDS: dict[str, Callable[[Random], str]] = {
     "distance": lambda r: f"distance {_lamp(r)} {_animal(r)}",
     "uvi": lambda r: f"uvi distance:{r.randint(5, 40)}in {_lamp(r)} {_animal(r)}",
@@ -48,6 +53,14 @@ KINDS: dict[str, Callable[[Random], str]] = {
     "plan": lambda r: (
         f"plan {_animal(r)} enclosure:{r.choice(_BOXES)}in room:{r.randint(60, 80)}F "
         f"lid:{r.choice(('solid', 'full mesh'))} night:{r.randint(55, 72)}F"
+    ),
+    "check": lambda r: (
+        f"check {r.choice(common_names())}, {r.choice(_BOXES)}in enclosure {_lamp(r)} "
+        f"distance:{r.randint(3, 40)}in {_readings_told(r)}"
+    ),
+    "check without a box": lambda r: (
+        f"check {r.choice(common_names())}, {r.choice(_TUBES)} tube {r.randint(3, 40)} in to its "
+        f"back, cool {r.randint(65, 92)}F, heat lamp {r.randint(5, 20)} in above"
     ),
     "temps": lambda r: (
         f"temps basking:{r.randint(70, 140)}F cool:{r.randint(60, 95)}F "

@@ -119,6 +119,86 @@ def test_the_signs_of_a_checked_set_up_are_the_marks_of_its_table(
             assert spot.value.best == pytest.approx(value(reply, "uvi").best)
 
 
+@pytest.mark.parametrize("preferences", [Preferences(language="en"), Preferences(language="de")])
+@pytest.mark.parametrize(
+    "told",
+    [
+        "16 in to his back, basking 103F, cool side 79F, warm side 83F",
+        "9 in to his back, basking 90F, cool side 90F, enclosure 48x24x24in",
+        "28 in to his back, basking 96F, cool side 76F, heat lamp 10in above the rock",
+        "uv meter reads 12, cool side 84F, night 60F",
+    ],
+)
+def test_the_picture_of_a_checked_set_up_has_the_verdicts_of_its_table(
+    told: str, preferences: Preferences
+) -> None:
+    reply = ask(CHECK.format(told), preferences)
+    drawing = seen(reply)
+    assert reply.table is not None
+    marks = {row[0]: row[1] for row in reply.table.rows}
+    lines = [one.text for one in drawing.places] + [one.text for one in drawing.placeless]
+    assert len(lines) == len(reply.table.rows)
+    for line in lines:
+        piece, rest = line.split(": ", 1)
+        assert rest.split(", ")[0] == marks[piece]
+    signs = [TONES[spot.sign] for spot in made(reply).spots if spot.quantity in PARTS]
+    assert [place.tone for place in drawing.places] == signs
+
+
+def seen(reply: Reply) -> Side:
+    assert reply.picture is not None
+    assert isinstance(reply.picture.drawing, Side)
+    return reply.picture.drawing
+
+
+def test_a_checked_set_up_is_drawn_to_the_scale_of_what_was_told(anyone: Preferences) -> None:
+    told = "28 in to his back, enclosure 48x24x36in, heat lamp 10in above the rock"
+    drawing = seen(ask(CHECK.format(told), anyone))
+    inch = 0.0254
+    assert (drawing.width_m, drawing.height_m) == pytest.approx((48 * inch, 36 * inch))
+    assert drawing.back is not None
+    assert drawing.heat_lamp is not None
+    [tube], [away] = drawing.tubes, drawing.dimensions
+    assert tube.x1 - tube.x0 == pytest.approx(34 * inch)
+    assert tube.y - drawing.back.y == pytest.approx(28 * inch)
+    assert (away.y0, away.y1) == (tube.y, drawing.back.y)
+    [stand] = drawing.blocks
+    assert drawing.heat_lamp.y - stand.y1 == pytest.approx(10 * inch)
+
+
+def test_the_first_change_is_an_arrow_as_long_as_the_tube_is_moved(anyone: Preferences) -> None:
+    reply = ask(CHECK.format("28 in to his back"), anyone)
+    first, shift = made(reply).first, seen(reply).shift
+    assert first is not None
+    assert first.by_m is not None
+    assert shift is not None
+    assert shift.by == pytest.approx(abs(first.by_m[2]))
+    assert not shift.up
+
+
+def test_an_alarm_leaves_no_arrow_beside_it(anyone: Preferences) -> None:
+    reply = ask(CHECK.format("5 in to his back, basking 130F, cool side 95F"), anyone)
+    assert reply.alarms
+    assert seen(reply).shift is None
+
+
+def test_a_tube_too_high_for_its_box_is_said_not_to_be_drawn(anyone: Preferences) -> None:
+    drawing = seen(ask(CHECK.format("40 in to his back, enclosure 48x24x24in"), anyone))
+    assert not drawing.tubes
+    assert "not drawn" in drawing.note
+
+
+@pytest.mark.parametrize("told", ["beardie, 12% tube, lights 12 hours", "beardie, night 60F"])
+def test_what_has_no_place_has_no_picture(told: str, anyone: Preferences) -> None:
+    assert ask(f"check {told}", anyone).picture is None
+
+
+def test_a_box_that_was_not_told_is_said_to_be_an_example(anyone: Preferences) -> None:
+    assert "example" in seen(ask(CHECK.format("28 in to his back"), anyone)).note
+    told = CHECK.format("28 in to his back, enclosure 48x24x36in")
+    assert "your size" in seen(ask(told, anyone)).note
+
+
 def test_the_first_change_of_a_check_is_the_first_step_as_a_movement(anyone: Preferences) -> None:
     near = ask(CHECK.format("14 in to his back, basking 101F, cool side 80F"), anyone)
     first = made(near).first

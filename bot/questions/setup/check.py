@@ -5,14 +5,23 @@ Words: ``words/<language>/check.ftl``, and those of what was read in ``read.ftl`
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 
 from bot.command import Command
 from bot.facts import Bound, Length, Say, Says, metres
-from bot.layered import Brief, Care, Layered, Row, Table, Weight
+from bot.layered import Brief, Care, Layered, Row, Table, Teller, Weight
 from bot.queries.setup import CheckQuery
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.setup.check_facts import Checked, NothingTold, check
-from bot.questions.setup.check_parts import Part, find_out, first_of, rests_on_memory
+from bot.questions.setup.check_parts import (
+    Part,
+    find_out,
+    first_of,
+    mark_of,
+    piece_of,
+    rests_on_memory,
+)
+from bot.questions.setup.check_set_up import has_a_place
 from bot.questions.setup.check_whom import Named
 from bot.questions.setup.read import joined
 from bot.questions.setup.way_up import (
@@ -21,6 +30,7 @@ from bot.questions.setup.way_up import (
     worked_out,
 )
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
+from bot.reply import Picture
 from calc.setup.ladder import LevelUp
 from calc.setup.set_up import Sign
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
@@ -55,13 +65,6 @@ class CheckNearest:
     nearest: Length
 
 
-@dataclass(frozen=True, slots=True)
-class CheckSigned:
-    """The verdict on a part in one word."""
-
-    sign: Sign
-
-
 def tell(facts: Checked | NothingTold) -> Layered:
     """Tell what to change first, then what is fine and what nobody can tell."""
     if isinstance(facts, NothingTold):
@@ -81,7 +84,17 @@ def tell(facts: Checked | NothingTold) -> Layered:
         sources=tuple(dict.fromkeys(_sources(facts))),
         alarms=facts.alarms,
         set_up=facts.set_up,
+        picture=partial(_picture, facts) if has_a_place(facts.set_up) else None,
     )
+
+
+def _picture(facts: Checked, teller: Teller) -> Picture:
+    from bot.questions.setup.check_picture import check_picture
+
+    first = facts.todo[0].short if facts.todo else _brief(facts).head
+    if facts.alarms:
+        first = Say("check-picture-danger")
+    return Picture.later(check_picture, facts, first, teller)
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,11 +106,7 @@ class CheckWhy:
 
 
 def _why(part: Part) -> tuple[Say, ...]:
-    return Say("check-why", CheckWhy(_piece(part), part.why)), *part.more
-
-
-def _piece(part: Part) -> Say:
-    return Say.by("check-piece", part.piece)
+    return Say("check-why", CheckWhy(piece_of(part), part.why)), *part.more
 
 
 def _nothing_told(facts: NothingTold) -> Layered:
@@ -212,8 +221,8 @@ def _table(parts: tuple[Part, ...]) -> Table:
     nothing = Say("check-cell-nothing")
     rows = tuple(
         (
-            _piece(part),
-            Say("check-depends" if part.depends else "check-sign", CheckSigned(part.sign)),
+            piece_of(part),
+            mark_of(part),
             part.read or nothing,
             part.aim or nothing,
         )

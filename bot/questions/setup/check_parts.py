@@ -13,6 +13,7 @@ from calc.quantities import Quantity
 from calc.setup.set_up import Movement, Sign, Spot, sign_of
 
 __all__ = [
+    "Marked",
     "Missing",
     "Part",
     "Piece",
@@ -21,6 +22,8 @@ __all__ = [
     "find_out",
     "first_of",
     "in_order",
+    "mark_of",
+    "piece_of",
     "rests_on_memory",
     "sign",
 ]
@@ -121,6 +124,23 @@ class Part:
     spot: Spot | None = None
     depends: Say | None = None
     brief: Say | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Marked:
+    """The verdict on a part in one word."""
+
+    sign: Sign
+
+
+def piece_of(part: Part) -> Say:
+    """Return the name of a part."""
+    return Say.by("check-piece", part.piece)
+
+
+def mark_of(part: Part) -> Say:
+    """Return the verdict on a part in one word, as table and picture say it."""
+    return Say("check-depends" if part.depends else "check-sign", Marked(part.sign))
 
 
 def sign(judged: Judged | None) -> Sign:

@@ -13,7 +13,7 @@ from calc.uv.patches import SHADE_UVI
 from calc.uv.screen import NoScreen
 from calc.uv.section import Box, Cut, section_map
 
-__all__ = ["SideWords", "side_views"]
+__all__ = ["SideWords", "side_views", "stand_blocks"]
 
 _ACROSS, _UP = 61, 41
 _SHELF, _LOW, _PILLAR = 0.04, 0.12, 1.5
@@ -64,7 +64,7 @@ def side_views(set_up: SetUp, words: SideWords) -> Side:
         lid=_lid(set_up, words),
         tubes=(Bar(first, last, height, words.tube),),
         heat_lamp=_lamp(seen, words, lambda lamp: lamp.x_m),
-        blocks=_blocks(stand, (stand.place.x0_m, stand.place.x1_m), box, words.stand),
+        blocks=stand_blocks(stand, box, words.stand),
         sun=_sun(set_up, set_up.sun.x_m if set_up.sun else None),
         back=Place(x_m, back_z, ""),
         animal=figure,
@@ -108,6 +108,11 @@ def _from_the_end(set_up: SetUp, words: SideWords) -> Side:
         animal_m=long_m,
         grid=_grid(set_up, box, Cut.END, x_m),
     )
+
+
+def stand_blocks(stand: Stand, box: Box, name: str) -> tuple[Block, ...]:
+    """Return what an animal basks on as it is seen from the front; nothing on the floor."""
+    return _blocks(stand, (stand.place.x0_m, stand.place.x1_m), box, name)
 
 
 def _lit(set_up: SetUp) -> tuple[Box, Stand, float]:

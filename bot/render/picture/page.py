@@ -187,6 +187,19 @@ class Page:
         )
         self.line(start, end)
 
+    def shift(self, start: Point, end: Point) -> None:
+        """Draw which way something is moved: a heavy arrow with one head."""
+        (x0, y0), (x1, y1) = start, end
+        long = ((x1 - x0) ** 2 + (y1 - y0) ** 2) ** 0.5 or 1.0
+        way = (x1 - x0) / long, (y1 - y0) / long
+        head = min(24.0, 0.7 * long)
+        foot = x1 - 0.7 * head * way[0], y1 - 0.7 * head * way[1]
+        self.draw_over(
+            polyline([start, foot], stroke=Ink.HEAT, stroke_width=7.0),
+            _head(end, way, head, Ink.HEAT),
+        )
+        self.thing(Rect(min(x0, x1) - 12.0, min(y0, y1), max(x0, x1) + 12.0, max(y0, y1)))
+
     def place(self, labels: Sequence[Label], bounds: Rect, halo: Ink, ink: Ink = Ink.INK) -> None:
         """Set labels where there is room; what finds none gets a number, told below the picture."""
         stand = [box for _, box in self._words] + self._things

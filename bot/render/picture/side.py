@@ -4,16 +4,17 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from bot.drawing import Block, Dimension, Place, Side
+from bot.drawing import Block, Dimension, Place, Shift, Side
 from bot.render.picture.animals import animal_shapes
 from bot.render.picture.blocks import lines_within, named_stone
 from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import Ink
 from bot.render.picture.lettering import SIZE, leading, width, wrapped
 from bot.render.picture.page import BIG, MARGIN, WIDE, Page
+from bot.render.picture.places import listed, numbered
 from bot.render.picture.placing import Label
 from bot.render.picture.spread import spread
-from bot.render.picture.svg import circle, rect, stroke
+from bot.render.picture.svg import Point, rect, stroke
 from bot.render.picture.things import (
     beam,
     floor,
@@ -36,6 +37,8 @@ _LEAST_BACK, _LEAST_LONG = 9.0, 60.0
 _MOST_LONG_SHARE = 0.62
 _PATCH = 64.0
 _LEAST_ARROW = 12.0
+# An arrow of which only the way is known, and the room that it leaves beside a tube.
+_ANY_SHIFT, _CLEAR_OF_TUBE = 34.0, 32.0
 
 
 class _Box:
@@ -62,7 +65,7 @@ def draw_side(side: Side) -> Page:
     )
     _view(page, side, scale)
     _ends(page, side)
-    _list(page, side)
+    listed(page, side)
     if side.end:
         page.y += 12.0
         page.paragraph(side.end.title, size=BIG, bold=True)
@@ -88,12 +91,20 @@ def _view(page: Page, side: Side, scale: float) -> None:
         Rect(edge.x0 - 5, edge.y1 - 2, edge.x1 + 5, edge.y1 + 16),
     ):
         page.thing(wall)
+    if side.shift:
+        page.shift(*_shifted(side.shift, box))
+    arrows = [_ends_of(dimension, box) for dimension in side.dimensions]
     for number, place in enumerate(side.places, 1):
-        _numbered(page, place, number, box)
+        at = box.x(place.x), box.y(place.y)
+        numbered(page, number, place.tone, at, edge, arrows)
     _names(page, side, box)
     inside = Rect(edge.x0 + 6, edge.y0 + 5, edge.x1 - 6, edge.y1 - 4)
     for dimension in side.dimensions:
         _measured(page, dimension, box, inside)
+    if side.shift and side.shift.label:
+        (x, first), (_, last) = _shifted(side.shift, box)
+        words = Label((side.shift.label,), (x, (first + last) / 2.0), SIZE, bold=True, away=14.0)
+        page.place([words], inside, Ink.AIR, Ink.HEAT)
     _block_names(page, side, box, inside)
     if field is not None:
         _levels(page, side, field, inside)
@@ -111,6 +122,9 @@ def _above(side: Side, scale: float) -> float:
     tops = [tube.y * scale + _TUBE for tube in side.tubes]
     if side.heat_lamp:
         tops.append(side.heat_lamp.y * scale + _LAMP)
+    shift = side.shift
+    if shift and shift.up:
+        tops.append(shift.y * scale + _CLEAR_OF_TUBE + _long(shift, scale))
     over = max(0.0, *(top - side.height_m * scale for top in tops), 12.0 if side.lid else 0.0)
     lines = (len(name.lines) for name in _named(side))
     return over + max(lines, default=0) * leading(SIZE) + 26.0
@@ -178,10 +192,25 @@ def _inside(page: Page, side: Side, box: _Box) -> None:
         page.thing(where)
     if side.heat_lamp:
         inside = side.heat_lamp.y < side.height_m - 0.12
-        top = box.rect.y0 if inside else None
-        shapes, where = lamp(box.x(side.heat_lamp.x), box.y(side.heat_lamp.y), top)
+        top, x = box.rect.y0 if inside else None, box.x(side.heat_lamp.x)
+        shapes, where = lamp(x, box.y(side.heat_lamp.y), top)
+        if top is not None:
+            page.line((x, top), (x, where.y0))
         page.draw(*shapes)
         page.thing(where)
+
+
+def _long(shift: Shift, scale: float) -> float:
+    """Return how long the arrow of what is moved is drawn [units]."""
+    return _ANY_SHIFT if shift.by is None else max(shift.by * scale, _LEAST_ARROW)
+
+
+def _shifted(shift: Shift, box: _Box) -> tuple[Point, Point]:
+    """Return where the arrow of what is moved begins and ends."""
+    x, y, long = box.x(shift.x), box.y(shift.y), _long(shift, box.scale)
+    if shift.up:
+        return (x, y - _CLEAR_OF_TUBE), (x, y - _CLEAR_OF_TUBE - long)
+    return (x, y + 4.0), (x, min(y + 4.0 + long, box.rect.y1 - 4.0))
 
 
 def _block(block: Block, box: _Box) -> Rect:
@@ -201,34 +230,14 @@ def _animal(page: Page, side: Side, back: Place, box: _Box) -> None:
     page.thing(where)
 
 
-def _numbered(page: Page, place: Place, number: int, box: _Box) -> None:
-    """Set a number at its place, or as near as it is free, joined to it by a dot."""
-    x, y = box.x(place.x), box.y(place.y)
-    edge = box.rect
-    steps = [(0.0, 0.0)] + [
-        (away * along, away * down)
-        for away in (24.0, 34.0, 46.0, 60.0, 78.0)
-        for along, down in ((0, -1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1))
-    ]
-    for dx, dy in steps:
-        at = Rect(x + dx - 17, y + dy - 17, x + dx + 17, y + dy + 17)
-        if at.lies_in(edge.grown(-4.0)) and page.is_free(at, 2.0):
-            if dx or dy:
-                page.draw(stroke((x, y), (x + dx, y + dy), Ink.INK, 2.4))
-                page.draw(circle(x, y, 5.0, fill=Ink.INK, stroke=Ink.PAPER, stroke_width=2.0))
-            page.number(x + dx, y + dy, number)
-            return
-    inner = edge.grown(-20.0)
-    page.number(min(max(x, inner.x0), inner.x1), min(max(y, inner.y0), inner.y1), number)
-
-
 def _names(page: Page, side: Side, box: _Box) -> None:
     """Write what hangs there above the box, each name clear of the others, with a line to it."""
     named = _named(side)
     if not named:
         return
     at = [(box.x(name.x_m), box.y(name.y_m) - name.over) for name in named]
-    top = min([box.rect.y0 - 14.0, *(y for _, y in at)]) - 14.0
+    tips = [_shifted(side.shift, box)[1][1]] if side.shift else []
+    top = min([box.rect.y0 - 14.0, *tips, *(y for _, y in at)]) - 14.0
     wide = [max(width(line, SIZE, bold=True) for line in name.lines) + 16.0 for name in named]
     places = spread([x for x, _ in at], wide, MARGIN, WIDE - MARGIN)
     for name, (x, y), place in zip(named, at, places, strict=True):
@@ -237,9 +246,15 @@ def _names(page: Page, side: Side, box: _Box) -> None:
         page.draw(stroke((place, top + 8.0), (x, max(y, top + 12.0)), name.ink, 2.2))
 
 
+def _ends_of(dimension: Dimension, box: _Box) -> tuple[Point, Point]:
+    return (
+        (box.x(dimension.x0), box.y(dimension.y0)),
+        (box.x(dimension.x1), box.y(dimension.y1)),
+    )
+
+
 def _measured(page: Page, dimension: Dimension, box: _Box, inside: Rect) -> None:
-    start = box.x(dimension.x0), box.y(dimension.y0)
-    end = box.x(dimension.x1), box.y(dimension.y1)
+    start, end = _ends_of(dimension, box)
     if abs(end[0] - start[0]) + abs(end[1] - start[1]) < _LEAST_ARROW:
         return
     page.arrow(start, end)
@@ -299,10 +314,3 @@ def _ends(page: Page, side: Side) -> None:
         page.lines(x, top + 24.0 + leading(SIZE), lines, anchor=anchor)
         lowest = max(lowest, top + 34.0 + len(lines) * leading(SIZE))
     page.y = lowest + 6.0
-
-
-def _list(page: Page, side: Side) -> None:
-    for number, place in enumerate(side.places, 1):
-        page.number(MARGIN + 17.0, page.y + 15.0, number)
-        page.paragraph(place.text, x=MARGIN + 46.0, room=WIDE - 2 * MARGIN - 46.0)
-        page.y += 8.0

@@ -380,3 +380,15 @@ check-why-uv-unneeded = Es lebt nur im Wasser und braucht kein UV.
 check-why-uv-spare = Es kommt ohne UV aus. Eine Lampe, die du später anbringst, muss ihm vollen Schatten lassen.
 check-care-water = Wasser bei Netzstrom: Gib jedem Kabel eine Tropfschlaufe, und halte Steckdosen über dem Wasser.
 check-care-water-short = Gib jedem Kabel eine Tropfschlaufe.
+
+## Das Bild
+check-picture-length = { LENGTH($seen) }
+check-picture-row = { $read ->
+    [none] { $piece }: { $mark }
+   *[some] { $piece }: { $mark }, { $read }
+  }
+check-picture-alt = Seitenansicht im Maßstab: { check-title }.
+check-picture-danger = Zuerst die Gefahr: Tu, was in der Antwort ganz oben steht.
+check-picture-own = Terrarium: deine Maße. Was du nicht gesagt hast, ist an üblicher Stelle gezeichnet.
+check-picture-usual = Terrarium: ein Beispiel, da keine Maße genannt sind. Was du nicht gesagt hast, ist an üblicher Stelle gezeichnet.
+check-picture-too-high = Was für dieses Terrarium zu hoch hängt, ist nicht gezeichnet.

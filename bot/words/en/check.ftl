@@ -1,4 +1,4 @@
-### Facts: Whom, CheckPieces, CheckNearest, CheckSigned, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold, CheckSun
+### Facts: Whom, CheckPieces, CheckNearest, Marked, CheckRow, CheckLong, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold, CheckSun
 
 check-title = { $named ->
     [one] Your set-up for { NAME($animal, form: "a") }, checked
@@ -380,3 +380,15 @@ check-why-uv-unneeded = It lives in water alone and needs no UV.
 check-why-uv-spare = It may do without UV. A lamp that you add later must leave it full shade.
 check-care-water = Water near mains power: give every cable a drip loop, and keep sockets above the water.
 check-care-water-short = Give every cable a drip loop.
+
+## The picture
+check-picture-length = { LENGTH($seen) }
+check-picture-row = { $read ->
+    [none] { $piece }: { $mark }
+   *[some] { $piece }: { $mark }, { $read }
+  }
+check-picture-alt = Side view to scale: { check-title }.
+check-picture-danger = Danger first: do what the answer says at its top.
+check-picture-own = Box: your size. What you did not tell me is drawn in a usual place.
+check-picture-usual = Box: an example, as you told no size. What you did not tell me is drawn in a usual place.
+check-picture-too-high = What hangs too high for this box is not drawn.

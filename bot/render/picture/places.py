@@ -1,0 +1,73 @@
+"""Numbered places in a box with the signs of their verdicts, and the list of them below it."""
+
+from collections.abc import Sequence
+
+from bot.drawing import Side, Tone
+from bot.render.picture.geometry import Rect, enters
+from bot.render.picture.inks import TONE_SIGN, Ink
+from bot.render.picture.page import MARGIN, WIDE, Page
+from bot.render.picture.svg import Point, circle, stroke
+
+__all__ = ["listed", "numbered"]
+
+# From the middle of a number to that of its sign.
+_BESIDE = 35.0
+
+
+def numbered(
+    page: Page,
+    number: int,
+    tone: Tone,
+    place: Point,
+    edge: Rect,
+    arrows: Sequence[tuple[Point, Point]],
+) -> None:
+    """Set a number at its place in a box, or as near as it is free, joined to it by a dot.
+
+    The sign of its tone stands beside it, and both keep off the arrows; a bare number may stand at
+    the end of one.
+    """
+    (x, y), sign = place, TONE_SIGN[tone]
+    wide = 17.0 + (_BESIDE if sign else 0.0)
+    kept_off = arrows if sign else ()
+    steps = [(0.0, 0.0)] + [
+        (away * along, away * down)
+        for away in (24.0, 34.0, 46.0, 60.0, 78.0)
+        for along, down in ((0, -1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1))
+    ]
+    for dx, dy in steps:
+        at = Rect(x + dx - 17, y + dy - 17, x + dx + wide, y + dy + 17)
+        clear = page.is_free(at, 2.0) and not any(enters(*ends, at) for ends in kept_off)
+        if clear and at.lies_in(edge.grown(-4.0)):
+            if dx or dy:
+                page.draw(stroke((x, y), (x + dx, y + dy), Ink.INK, 2.4))
+                page.draw(circle(x, y, 5.0, fill=Ink.INK, stroke=Ink.PAPER, stroke_width=2.0))
+            page.number(x + dx, y + dy, number)
+            if sign:
+                page.sign(x + dx + _BESIDE, y + dy, sign, 16.0)
+            return
+    inner = edge.grown(-20.0)
+    x, y = min(max(x, inner.x0), inner.x1 - wide + 17.0), min(max(y, inner.y0), inner.y1)
+    page.number(x, y, number)
+    if sign:
+        page.sign(x + _BESIDE, y, sign, 16.0)
+
+
+def listed(page: Page, side: Side) -> None:
+    """Write the numbered places below each other, and then what has no place."""
+    for number, place in enumerate(side.places, 1):
+        page.number(MARGIN + 17.0, page.y + 15.0, number)
+        _line(page, place.text, place.tone)
+    for line in side.placeless:
+        _line(page, line.text, line.tone)
+
+
+def _line(page: Page, words: str, tone: Tone) -> None:
+    """Write a line of the list beside its sign, which leaves room for a number before it."""
+    sign, left = TONE_SIGN[tone], MARGIN + 46.0
+    foot = page.y + (32.0 if sign else 0.0)
+    if sign:
+        page.sign(left + 6.0, page.y + 15.0, sign, 16.0)
+        left += _BESIDE
+    page.paragraph(words, x=left, room=WIDE - MARGIN - left)
+    page.y = max(page.y, foot) + 8.0
