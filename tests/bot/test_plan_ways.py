@@ -82,3 +82,19 @@ def test_one_table_tells_the_gradient_and_what_touches_what_of_every_way(
         assert touches.startswith(kept)
         assert touches.count(" cm)") >= 4
     assert lid in table.rows[0][-1]
+
+
+@pytest.mark.parametrize(("language", "told"), [("en", "not known"), ("de", "nicht bekannt")])
+@pytest.mark.parametrize(
+    "asked",
+    [
+        "plan animal:bearded dragon enclosure:48x24x24in lid:solid room:70F",
+        "section tube:12% reflector:polished screen:none distance:16in enclosure:4x2x2ft uvi:3-5",
+    ],
+)
+def test_light_that_no_lamp_was_told_for_is_said_to_be_unknown(
+    asked: str, language: Language, told: str
+) -> None:
+    label = {"en": "Brightness", "de": "Helligkeit"}[language]
+    rows = {row.label: row.text for row in ask(asked, Preferences(language=language)).rows}
+    assert rows[label].startswith(told)

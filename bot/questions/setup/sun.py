@@ -27,10 +27,11 @@ def sun_told(found: SunPatch | None) -> SunTold | None:
 
 
 def sun_rows(facts: SunTold | None) -> Iterator[Row]:
-    """Yield what is told of it."""
+    """Yield what is told of it, and that no white lamp was told, so how bright is not known."""
     if facts is not None:
         yield Row(Say("sun-label"), Say("sun-patch", facts))
         yield Row(Say("sun-label-shade"), Say("sun-shade", facts))
+    yield Row(Say("sun-label-light"), Say("sun-light-unknown"))
 
 
 def sun_note(facts: SunTold | None) -> Iterator[Say]:
