@@ -14,10 +14,11 @@ __all__ = ["OFF", "Opinion", "likely_of", "sure_of", "turn_of"]
 OFF = "off"
 """Stands for what is no question for this bot."""
 
-# From these chances [1] on it is taken: without a rule, against one, against one that says what
-# is likely too, and for a whole page against one; from the next on it is offered, and is likely.
+# From these chances [1] on it is taken: without a rule, so for a whole page or of many figures,
+# against one, against one that says what is likely too, and for a whole page against one; from
+# the next on it is offered, and is likely.
 # Set on questions that count as mended on since.
-_SURE, _AGAINST, _AGAINST_LIKELY, _PAGE_AGAINST = 0.5, 0.7, 0.9, 0.95
+_SURE, _WHOLE_PAGE, _AGAINST, _AGAINST_LIKELY, _PAGE_AGAINST = 0.5, 0.7, 0.85, 0.9, 0.95
 _OFFERED, _PERHAPS = 0.25, 0.05
 _VET = "vet"
 _OF_A_TURN = "t"
@@ -73,7 +74,7 @@ def _least(found: tuple[Meant, ...], first: Opinion, ruled: Opinion | None, figu
     """Return the chance [1] from which an opinion is taken, beside what a rule says."""
     whole_page = first.page and not first.part
     if ruled is None:
-        return _AGAINST if whole_page or figures > _FEW_FIGURES else _SURE
+        return _WHOLE_PAGE if whole_page or figures > _FEW_FIGURES else _SURE
     if whole_page:
         return _PAGE_AGAINST
     others = (_opinion(one) for one in found if one.chance >= _PERHAPS)
@@ -117,7 +118,9 @@ def likely_of(asked: Asked) -> tuple[Opinion, ...]:
     """Return what words may ask by what was learned, the likeliest first."""
     if not _has_words(asked):
         return ()
-    found = (_opinion(one) for one in meant(asked) if one.chance >= _OFFERED)
+    found = [_opinion(one) for one in meant(asked) if one.chance >= _OFFERED]
+    if found[:1] == [Opinion(OFF)]:
+        return ()
     return tuple(one for one in found if one is not None and one.name != OFF)
 
 

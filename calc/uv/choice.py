@@ -186,8 +186,8 @@ def weaker_tubes(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) ->
     --------
     >>> from calc.uv.screen import NoScreen
     >>> found = weaker_tubes(Lamp(14.0, Fixture.POLISHED), NoScreen(), 1.0, 1.5)
-    >>> [(one.strength_percent, one.fixture.name) for one in found]
-    [(6.0, 'PLAIN'), (6.0, 'POLISHED'), (12.0, 'PLAIN')]
+    >>> [(one.strength_percent, one.fixture.name) for one in found[:3]]
+    [(6.0, 'PLAIN'), (8.0, 'PLAIN'), (6.0, 'POLISHED')]
     """
     found = []
     for strength, fixture in strengths_and_fixtures():

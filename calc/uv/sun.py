@@ -71,7 +71,7 @@ def sun_course(latitude_deg: float, month: int) -> SunCourse:
     --------
     >>> june = sun_course(40.0, 6)
     >>> round(june.uvi(12.0).best, 1), round(june.uvi(8.0).best, 1)
-    (11.3, 3.2)
+    (11.2, 3.7)
     """
     check("latitude", latitude_deg, -90.0, 90.0, "degrees")
     check("month", month, 1, 12, "")

@@ -132,7 +132,7 @@ def test_a_tube_that_lies_across_is_heard(said: str, across: bool) -> None:
 def test_a_tube_that_lies_across_is_answered(anyone: Preferences) -> None:
     reply = ask("ask my tube lies across the enclosure the short way, is that ok", anyone)
     assert reply.command == "guide"
-    assert "together" in reply.asked
+    assert "Along or across" in reply.asked
     told = "bearded dragon, 12% t5 22in long lies across the tank, polished, no mesh, 17in to back"
     checked = ask(f"check {told}", anyone)
     assert checked.table is not None

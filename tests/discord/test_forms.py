@@ -115,12 +115,12 @@ async def test_the_form_of_words_that_tell_a_hazard_keeps_the_words(
     world: World, bot: Maker
 ) -> None:
     async with world.running(bot()):
-        asked = await world.slash("ask", {"question": "my basking is 118f, too hot?"})
-        assert "Switch all heat off now" in asked.text
+        asked = await world.slash("ask", {"question": "the plug is melting, is it too hot?"})
+        assert "plug" in asked.text
         form = await world.press(asked, "Change")
         told = {"question": "my basking is 118f for my bearded dragon, too hot?"}
         whole = await world.submit(form, told)
-    assert form.fields["question"]["value"] == "my basking is 118f, too hot?"
+    assert form.fields["question"]["value"] == "the plug is melting, is it too hot?"
     assert "Make it cooler today" in whole.text
 
 
