@@ -45,7 +45,7 @@ _ARROWS = {
     "bot.desk": "bot.saved bot.database",
     "bot.command": "bot.desk bot.layered bot.queries bot.preferences bot.reply",
     "bot.routes": (
-        "bot.routes bot.menu bot.command bot.facts bot.guide bot.saved bot.language "
+        "bot.routes bot.dangers bot.menu bot.command bot.facts bot.guide bot.saved bot.language "
         "bot.layered bot.preferences bot.queries bot.questions calc"
     ),
     # What a line means after the answer before it: a whole question again.

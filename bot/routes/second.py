@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
+from bot.dangers import listen
 from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 from bot.routes.beyond import asks_to_buy
@@ -64,6 +65,9 @@ def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
     if first is None or first == ruled or (first.page and asked.says(_SO_FAR)):
         return None
     if not _judges(first, asked):
+        return None
+    if first.page and not first.part and any(not alarm.asked for alarm in listen(asked.said)):
+        # A hazard that is told brings its page along.
         return None
     if first.name == OFF and (chance < _SURE_OFF or len(words) < _FEWEST_OFF):
         return None
