@@ -19,17 +19,14 @@ from numpy.typing import NDArray
 
 from bot.dangers.clauses import Mood, Told
 from bot.dangers.thesaurus import listed
+from bot.language.linear import BUCKETS, Linear, number_of, of_letters
 from bot.language.tongue import Tongue
 
-__all__ = ["BUCKETS", "NOTHING", "Guess", "features", "guess"]
-
-BUCKETS = 1 << 16
-"""Features are numbered by a checksum of their names, in this many places."""
+__all__ = ["NOTHING", "Guess", "features", "guess"]
 
 NOTHING = "none"
 """The name of the class of texts that tell no hazard."""
 
-_LETTERS = (3, 4, 5)
 # German is typed with and without its own letters.
 _FOLDED = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss"})
 _APART = 3
@@ -74,12 +71,9 @@ class Guess:
 
 @dataclass(frozen=True, slots=True)
 class _Model:
-    """The weights; ``row`` has each feature's row, or -1; ``any_*`` ask if any hazard is told."""
+    """The weights of each hazard; ``any_*`` ask if any hazard is told, by the same rows."""
 
-    keys: tuple[str, ...]
-    row: NDArray[np.int64]
-    weights: NDArray[np.float32]
-    bias: NDArray[np.float64]
+    each: Linear
     any_weights: NDArray[np.float32] | None
     any_bias: float
 
@@ -88,7 +82,7 @@ def guess(told: Told) -> Guess | None:
     """Return how likely a text tells each hazard, or None where nothing in it is known."""
     model = _model(told.tongue)
     told_by = features(told)
-    found = model.row[told_by.numbers]
+    found = model.each.row[told_by.numbers]
     known = found >= 0
     if not known.any():
         return None
@@ -99,12 +93,12 @@ def guess(told: Told) -> Guess | None:
     rows = ordered // (2 * _MOST_PLACES)
     once = np.flatnonzero(np.diff(rows, prepend=-1))
     rows, ordered = rows[once], ordered[once]
-    chosen = model.weights[rows]
-    scores = model.bias + chosen.sum(axis=0, dtype=np.float64) / len(rows) ** 0.5
+    chosen = model.each.weights[rows]
+    scores = model.each.bias + chosen.sum(axis=0, dtype=np.float64) / len(rows) ** 0.5
     chances = _chances(model, rows, scores)
-    likely = dict(zip(model.keys, chances.tolist(), strict=True))
+    likely = dict(zip(model.each.keys, chances.tolist(), strict=True))
     any_chance = 1.0 - likely.pop(NOTHING)
-    telling = {key: at for at, key in enumerate(model.keys) if likely.get(key, 0.0) > _TELLING}
+    telling = {key: at for at, key in enumerate(model.each.keys) if likely.get(key, 0.0) > _TELLING}
     return Guess(likely, any_chance, telling, _Said(ordered % _MOST_PLACES, chosen))
 
 
@@ -113,7 +107,7 @@ def _chances(
 ) -> NDArray[np.float64]:
     """Return the chance of each key; the log odds of any are the weighted mean of both."""
     if model.any_weights is not None:
-        nothing = model.keys.index(NOTHING)
+        nothing = model.each.keys.index(NOTHING)
         others = np.delete(scores, nothing)
         any_odds = np.logaddexp.reduce(others)
         second = model.any_bias + float(model.any_weights[rows].sum()) / len(rows) ** 0.5
@@ -139,7 +133,7 @@ def features(told: Told) -> Features:
     lengths = np.array([len(one) for one in numbers], dtype=np.int64)
     places = [np.repeat(np.arange(len(words)), lengths)]
     moody = [at for at, mood in enumerate(told.moods) if mood]
-    listed = [_number(f"{told.moods[at]}w{words[at].text}") for at in moody]
+    listed = [number_of(f"{told.moods[at]}w{words[at].text}") for at in moody]
     at = moody
     for apart in range(1, _APART + 1):
         pairs = zip(words, words[apart:], strict=False)
@@ -171,13 +165,8 @@ class _Word(NamedTuple):
 @lru_cache(maxsize=_MOST_WORDS)
 def _of_word(word: str) -> _Word:
     word = word.translate(_FOLDED)
-    framed = f"<{word}>"
-    letters = {
-        f"c{framed[start : start + length]}"
-        for length in _LETTERS
-        for start in range(len(framed) - length + 1)
-    }
-    numbers = np.array([_number(name) for name in (f"w{word}", *letters)], dtype=np.int64)
+    letters = set(of_letters(word))
+    numbers = np.array([number_of(name) for name in (f"w{word}", *letters)], dtype=np.int64)
     beside, near = crc32(f"b{word} ".encode()), crc32(f"s{word} ".encode())
     return _Word(word, word.encode(), numbers, beside, near)
 
@@ -238,22 +227,15 @@ def _alone() -> frozenset[str]:
 @cache
 def _of_name(name: str) -> tuple[int, tuple[int, ...]]:
     """Return the number of a finding of the thesaurus, and its numbers in each mood."""
-    return _number(f"h{name}"), tuple(_number(f"h{name}/{mood}") for mood in range(Mood.ALL + 1))
-
-
-def _number(name: str) -> int:
-    return crc32(name.encode()) % BUCKETS
+    in_moods = (number_of(f"h{name}/{mood}") for mood in range(Mood.ALL + 1))
+    return number_of(f"h{name}"), tuple(in_moods)
 
 
 @cache
 def _model(tongue: Tongue) -> _Model:
     with as_file(files("bot.dangers") / f"learned_{tongue}.npz") as path, np.load(path) as kept:
-        row = np.full(BUCKETS, -1, dtype=np.int64)
-        row[kept["buckets"]] = np.arange(len(kept["buckets"]))
-        weights = kept["weights"].astype(np.float32) * kept["scale"]
-        keys = tuple(str(key) for key in kept["keys"])
         any_weights, any_bias = None, 0.0
         if "any_weights" in kept:
             any_weights = kept["any_weights"].astype(np.float32) * kept["any_scale"]
             any_bias = float(kept["any_bias"])
-        return _Model(keys, row, weights, kept["bias"].astype(np.float64), any_weights, any_bias)
+        return _Model(Linear.of(kept), any_weights, any_bias)

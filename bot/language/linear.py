@@ -1,9 +1,10 @@
 """A linear model that was learned from sentences: which class the features of a text speak for."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from importlib.abc import Traversable
 from importlib.resources import as_file
+from typing import Any
 from zlib import crc32
 
 import numpy as np
@@ -46,11 +47,16 @@ class Linear:
     def load(cls, file: Traversable) -> "Linear":
         """Return the model of a file, whose weights are kept in eight bits."""
         with as_file(file) as path, np.load(path) as kept:
-            row = np.full(BUCKETS, -1, dtype=np.int64)
-            row[kept["buckets"]] = np.arange(len(kept["buckets"]))
-            weights = kept["weights"].astype(np.float32) * kept["scale"]
-            keys = tuple(str(key) for key in kept["keys"])
-            return cls(keys, row, weights, kept["bias"].astype(np.float64))
+            return cls.of(kept)
+
+    @classmethod
+    def of(cls, kept: Mapping[str, NDArray[Any]]) -> "Linear":
+        """Return the model of the arrays that a file keeps."""
+        row = np.full(BUCKETS, -1, dtype=np.int64)
+        row[kept["buckets"]] = np.arange(len(kept["buckets"]))
+        weights = kept["weights"].astype(np.float32) * kept["scale"]
+        keys = tuple(str(key) for key in kept["keys"])
+        return cls(keys, row, weights, kept["bias"].astype(np.float64))
 
     def chances(self, numbers: NDArray[np.int64]) -> NDArray[np.float64] | None:
         """Return the chance of each class [1], or None where no feature is known."""

@@ -1,6 +1,6 @@
 """A second opinion on what free words ask, learned from sentences: for what no rule foresaw.
 
-It is asked only where no rule and no page answers. The model, ``learned.npz``, is made by
+``second.py`` says where it is heard beside the rules. The model, ``learned.npz``, is made by
 ``tests/bot/routing/training.py`` from the sentences beside it; nothing is learned while the bot
 runs. Names of animals and figures count as such, not by which they are.
 """

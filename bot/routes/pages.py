@@ -8,7 +8,7 @@ from bot.guide import glossary
 from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 
-__all__ = ["page_asked", "page_explaining", "page_near"]
+__all__ = ["SO_FAR", "page_asked", "page_explaining", "page_near"]
 
 _UV_GOES = (
     r"\b(?:block\w*|through|takes?|reduce\w*|stops?|filter\w*|pass\w*|between|lose|cuts?|affect\w*"
@@ -168,7 +168,7 @@ _ASKED: tuple[tuple[str, tuple[str, ...]], ...] = (
     ),
 )
 # A distance or a temperature with its unit wants an answer with figures.
-_SO_FAR = r"\b\d+ ?(?:in|inch(?:es)?|cm|ft|feet)\b|\b\d+ ?(?:°|degrees)? ?[cf]\b"
+SO_FAR = r"\b\d+ ?(?:in|inch(?:es)?|cm|ft|feet)\b|\b\d+ ?(?:°|degrees)? ?[cf]\b"
 _EXPLAIN = (
     r"\b(?:what(?:'?s| is| are| does| do)|why|explain|meaning of|mean\w*|define|definition"
     r"|tell me about|how does"
@@ -181,7 +181,7 @@ _FIRE = "fire-and-electrical-safety"
 def page_asked(asked: Asked) -> str:
     """Return the page that answers the words by itself, or nothing."""
     tells_much = asked.told.tube is not None and (asked.at_a_distance or asked.told.animal)
-    if tells_much or asked.warmth or asked.says(_SO_FAR):
+    if tells_much or asked.warmth or asked.says(SO_FAR):
         return ""
     plain = _beside_the_animal(asked)
     for slug, patterns in _ASKED:

@@ -9,6 +9,7 @@ from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 from bot.routes.beyond import asks_to_buy
 from bot.routes.learned import Meant, labels, meant
+from bot.routes.pages import SO_FAR
 
 __all__ = ["OFF", "Opinion", "likely_of", "sure_of", "turn_of"]
 
@@ -23,8 +24,6 @@ _SURE, _WHOLE_PAGE, _AGAINST, _AGAINST_LIKELY, _PAGE_AGAINST = 0.5, 0.7, 0.85, 0
 _OFFERED, _PERHAPS = 0.25, 0.05
 _VET = "vet"
 _OF_A_TURN = "t"
-# A distance or a temperature wants an answer with figures, and no page.
-_SO_FAR = r"\b\d+ ?(?:in|inch(?:es)?|cm|ft|feet)\b|\b\d+ ?(?:°|degrees)? ?[cf]\b"
 _OF_HEAT = ("temps", "basking", "check", "surface", "night")
 _OF_A_TUBE = ("uvi", "distance", "tube", "check", "decline", "section")
 _READ = (FactName.BASKING, FactName.WARM, FactName.COOL, FactName.NIGHT)
@@ -52,8 +51,7 @@ class Opinion:
 def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
     """Return what words surely ask by what was learned, against what a rule says, if anything."""
     words = asked.words.split()
-    found = meant(asked)
-    if not (found and _has_words(asked)) or len(words) > _MOST_WORDS or _tells_readings(asked):
+    if not _has_words(asked) or len(words) > _MOST_WORDS or _tells_readings(asked):
         return None
     figures = sum(any(sign.isdigit() for sign in word) for word in words)
     if ruled is not None and (words[0] == ruled.name or ruled.name not in _names_known()):
@@ -61,8 +59,11 @@ def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
         return None
     if ruled is not None and ruled.name == OFF and asks_to_buy(asked):
         return None
+    found = meant(asked)
+    if not found:
+        return None
     first, chance = _opinion(found[0]), found[0].chance
-    if first is None or first == ruled or (first.page and asked.says(_SO_FAR)):
+    if first is None or first == ruled or (first.page and asked.says(SO_FAR)):
         return None
     if not _judges(first, asked):
         return None

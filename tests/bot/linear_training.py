@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -10,7 +11,7 @@ from scipy.sparse import csr_matrix
 
 from bot.language.linear import BUCKETS, Linear
 
-__all__ = ["fitted", "kept", "solved"]
+__all__ = ["fitted", "in_eight_bits", "kept", "solved"]
 
 _LEVELS = 127
 
@@ -77,19 +78,27 @@ def solved(
     return used.astype(np.int64), both[:-1], both[-1]
 
 
+def in_eight_bits(
+    weights: NDArray[np.floating[Any]],
+) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
+    """Return each row in eight bits, and what one step of it is."""
+    scale = np.maximum(np.abs(weights).max(axis=1, keepdims=True), 1e-9) / _LEVELS
+    return np.round(weights / scale).astype(np.int8), scale.astype(np.float32)
+
+
 def kept(model: Linear, path: Path, most: int, digest: str) -> None:
     """Write a model of at most so many features, its weights in eight bits."""
     buckets = np.flatnonzero(model.row >= 0)
     weights = model.weights[model.row[buckets]]
     strongest = np.sort(np.argsort(np.abs(weights).max(axis=1), kind="stable")[-most:])
     weights = weights[strongest]
-    scale = np.maximum(np.abs(weights).max(axis=1, keepdims=True), 1e-9) / _LEVELS
+    rounded, scale = in_eight_bits(weights)
     np.savez_compressed(
         path,
         keys=np.array(model.keys),
         buckets=buckets[strongest].astype(np.int32),
-        weights=np.round(weights / scale).astype(np.int8),
-        scale=scale.astype(np.float32),
+        weights=rounded,
+        scale=scale,
         bias=model.bias.astype(np.float32),
         digest=np.array(digest),
     )

@@ -23,9 +23,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from bot.dangers.clauses import take_apart
-from bot.dangers.learned import BUCKETS, NOTHING, features
+from bot.dangers.learned import NOTHING, features
+from bot.language.linear import BUCKETS
 from bot.language.tongue import Tongue
-from tests.bot.linear_training import solved
+from tests.bot.linear_training import in_eight_bits, solved
 
 __all__ = ["Learned", "digest", "sentences", "train"]
 
@@ -39,7 +40,6 @@ _RIDGE, _ROUNDS, _ROUNDS_OF_ANY = 0.03, 35, 60
 _NO_CALM = ("my beardie burned his belly",)
 # The sentences that the facts were collected with count as several each.
 _SIGNS_COUNT = 3
-_LEVELS = 127
 # In German each of so many sentences is learned inside of others as well.
 _RAMBLING_EVERY = 3
 # So often each clause is told as so, and as not so.
@@ -192,10 +192,10 @@ def save(tongue: Tongue, learned: Learned) -> None:
     if learned.any_weights is not None:
         strongest = np.maximum(strongest, np.abs(learned.any_weights))
     used = np.sort(np.argsort(strongest, kind="stable")[-_MOST_FEATURES[tongue] :])
-    weights, scale = _in_eight_bits(learned.weights[used])
+    weights, scale = in_eight_bits(learned.weights[used])
     more = {}
     if learned.any_weights is not None:
-        any_weights, any_scale = _in_eight_bits(learned.any_weights[used][np.newaxis])
+        any_weights, any_scale = in_eight_bits(learned.any_weights[used][np.newaxis])
         more = {"any_weights": any_weights[0], "any_scale": any_scale[0]}
         more["any_bias"] = np.array(learned.any_bias, dtype=np.float32)
     np.savez_compressed(
@@ -208,12 +208,6 @@ def save(tongue: Tongue, learned: Learned) -> None:
         digest=np.array(digest(tongue)),
         **more,
     )
-
-
-def _in_eight_bits(weights: NDArray[np.float64]) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
-    """Return each row in eight bits, and what one step of it is."""
-    scale = np.maximum(np.abs(weights).max(axis=1, keepdims=True), 1e-9) / _LEVELS
-    return np.round(weights / scale).astype(np.int8), scale.astype(np.float32)
 
 
 def main() -> None:
