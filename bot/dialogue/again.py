@@ -3,7 +3,7 @@
 import re
 from dataclasses import replace
 
-from bot.dialogue.another import OF_UV
+from bot.dialogue.another import BY_CASES, OF_UV
 from bot.dialogue.kept import Dialogue, Next
 from bot.dialogue.phrases import (
     asks_again,
@@ -26,7 +26,6 @@ from bot.routes.second import turn_of
 
 __all__ = ["by_what_was_learned", "of_the_answer"]
 
-_BY_CASES = ("distance", "uvi")
 _NEEDS, _PLACE = "needs", "distance"
 
 
@@ -77,7 +76,7 @@ def by_what_was_learned(
 def _without_knowing(dialogue: Dialogue, asked: Question) -> Question:
     """Return the question whose writer cannot tell what was asked for last."""
     option = dialogue.wanted[-1] if dialogue.wanted else ""
-    if option in ("reflector", "screen") and asked.command in _BY_CASES:
+    if option in ("reflector", "screen") and asked.command in BY_CASES:
         return Question(asked.command, {**asked.values, option: Unsure(NOT_SURE)})
     return asked
 

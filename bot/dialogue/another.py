@@ -15,10 +15,12 @@ from bot.queries.setup import AskQuery
 from bot.queries.typed import typed
 from bot.routes.routing import route
 
-__all__ = ["OF_UV", "STAYS", "another_asked", "asking", "carried", "names_of"]
+__all__ = ["BY_CASES", "OF_UV", "STAYS", "another_asked", "asking", "carried", "names_of"]
 
 OF_UV = ("distance", "uvi", "tube", "section", "dose")
 """The questions of a UV tube, which know its box by its length."""
+BY_CASES = ("distance", "uvi")
+"""These are answered for every fixture and screen that it may be."""
 STAYS = frozenset(
     (
         *("animal", "tube", "reflector", "screen", "length", "age", "tubes", "gap", "lamp"),

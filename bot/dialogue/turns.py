@@ -12,7 +12,7 @@ from bot.answering import in_words
 from bot.commands import command_at, command_named
 from bot.dangers import listen
 from bot.dialogue.again import by_what_was_learned, of_the_answer
-from bot.dialogue.another import OF_UV, STAYS, another_asked, asking, carried
+from bot.dialogue.another import BY_CASES, OF_UV, STAYS, another_asked, asking, carried
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.changes import after_move, reading_placed
 from bot.dialogue.figures import without_lengths
@@ -43,8 +43,6 @@ from calc.naming import Several, named
 
 __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 
-# These are answered for every fixture and screen that it may be.
-_BY_CASES = ("distance", "uvi")
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
 _ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
@@ -247,7 +245,7 @@ def _by_what_it_tells(
         if found.command == "distance" and not before and _PLACE in known:
             found = Question("uvi", {_PLACE: known[_PLACE], **found.values})
         unsure = dict.fromkeys(("reflector", "screen"), Unsure(NOT_SURE))
-        by_cases = unsure if found.command in _BY_CASES else {}
+        by_cases = unsure if found.command in BY_CASES else {}
         return Question(
             found.command, by_cases | carried(found.command, known) | dict(found.values)
         )

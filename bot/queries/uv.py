@@ -1,6 +1,7 @@
 """The questions about the UV tube: how far, how strong there, which tube."""
 
 from collections.abc import Mapping
+from typing import TYPE_CHECKING
 
 from pydantic import Field
 
@@ -25,10 +26,29 @@ from bot.queries.query import Query
 from bot.queries.states import StateNames
 from bot.saved.group import NOTHING_OWN, Own
 
-__all__ = ["DistanceQuery", "TubeQuery", "UviQuery", "lacking_of_lamp"]
+__all__ = ["DistanceQuery", "LampQuery", "TubeQuery", "UviQuery", "lacking_of_lamp"]
 
 
-class DistanceQuery(Query):
+class LampQuery(Query):
+    """A question about a UV lamp of any kind: each has these options, where they suit it."""
+
+    if TYPE_CHECKING:
+        tube: Tube | None
+        lamp: UvLampKind | None
+
+    @property
+    def kind(self) -> UvLamp:
+        """The kind of UV lamp that is meant."""
+        return kind_of(self.tube, self.lamp)
+
+    @classmethod
+    def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
+        """Return what is missing of the lamp and of what is needed beside it."""
+        wanted = [*lacking_of_lamp(given, own), *(o.name for o in cls.options() if o.required)]
+        return tuple(name for name in wanted if name not in given)
+
+
+class DistanceQuery(LampQuery):
     """How far from the animal's back the tube should hang."""
 
     tube: Tube | None = Field(None, examples=["12%"])
@@ -44,17 +64,6 @@ class DistanceQuery(Query):
     tubes: TubeCount = Field(1, examples=["1"])
     gap: Length | None = Field(None, examples=["2in"])
     state: StateNames = Field(frozenset(), examples=["young"])
-
-    @property
-    def kind(self) -> UvLamp:
-        """The kind of UV lamp that is meant."""
-        return kind_of(self.tube, self.lamp)
-
-    @classmethod
-    def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
-        """Return what is missing of the lamp and of what is needed beside it."""
-        wanted = [*lacking_of_lamp(given, own), *(o.name for o in cls.options() if o.required)]
-        return tuple(name for name in wanted if name not in given)
 
 
 class UviQuery(DistanceQuery):

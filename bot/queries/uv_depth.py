@@ -30,10 +30,9 @@ from bot.queries.options import (
     TubeLength,
     UviRange,
     UvLampKind,
-    kind_of,
 )
 from bot.queries.query import Query
-from bot.queries.uv import lacking_of_lamp
+from bot.queries.uv import LampQuery
 from bot.saved.group import NOTHING_OWN, Own
 
 __all__ = ["DeclineQuery", "DoseQuery", "MeterQuery", "SectionQuery"]
@@ -69,7 +68,7 @@ class DeclineQuery(Query):
     lamp: UvLampKind = Field(UvLamp.T5_HO, examples=["T5 HO tube"])
 
 
-class SectionQuery(Query):
+class SectionQuery(LampQuery):
     """Where the UV goes in the whole enclosure."""
 
     tube: Tube | None = Field(None, examples=["12%"])
@@ -90,17 +89,6 @@ class SectionQuery(Query):
     patch: Length | None = Field(None, examples=["8in"])
     lamp: UvLampKind | None = Field(None, examples=["T5 HO tube"])
     readings: Readings | None = Field(None, examples=["4.2 at 12 in"])
-
-    @property
-    def kind(self) -> UvLamp:
-        """The kind of UV lamp that is meant."""
-        return kind_of(self.tube, self.lamp)
-
-    @classmethod
-    def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
-        """Return what is missing of the lamp and of what is needed beside it."""
-        wanted = [*lacking_of_lamp(given, own), *(o.name for o in cls.options() if o.required)]
-        return tuple(name for name in wanted if name not in given)
 
 
 class DoseQuery(Query):
