@@ -10,6 +10,7 @@ from dataclasses import replace
 from bot.language.errors import NotUnderstoodError
 from bot.language.hearing.facts import THERE, Fact, Standing
 from bot.language.hearing.figures import Figure
+from bot.language.hearing.past import stands_now
 from bot.language.hearing.scene import Scene
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, measured
@@ -30,8 +31,10 @@ def contrasted(scene: Scene, aside: list[Fact], facts: list[Fact]) -> Iterator[F
         fact = None if stands in THERE else _fact_of(scene, before, aside)
         if fact is None or fact.name in told or not isinstance(fact.value, Measure):
             continue
-        later = scene.figures.within(before.end, before.end + _FURTHEST)
-        figure = next((f for f in later if _holds(scene, before, f)), None)
+        figure = stands_now(scene.text, scene.marks, scene.figures, before)
+        if figure is None:
+            later = scene.figures.within(before.end, before.end + _FURTHEST)
+            figure = next((f for f in later if _holds(scene, before, f)), None)
         if figure is None or _used(scene, figure, facts):
             continue
         measure = _measured(figure, fact.value)

@@ -38,7 +38,7 @@ _UNDER_IT = re.compile(
 # "I raised the tube 3 inches", "moved the log up 5 inches", "2 in closer" tell a change, no place.
 _MOVED_BY = re.compile(
     r"\b(?:moved?|raised?|lowered?|lifted|lift|dropped|drop|shifted|shift|put|brought)"
-    r"(?: (?!to\b|at\b|from\b|is\b|now\b|about\b)[a-z']+){0,4}(?: by)?"
+    r"(?: (?!to\b|at\b|from\b|is\b|its\b|it's\b|so\b|now\b|about\b)[a-z']+){0,4}(?: by)?"
     r"(?: (?:about|another|like))? *\Z"
 )
 _BY_SO_MUCH = re.compile(
@@ -122,6 +122,9 @@ def _is_no_distance(scene: Scene, figure: Figure) -> bool:
     if _MOVED_BY.search(scene.text, max(clause, figure.start - 50), figure.start):
         return scene.next_word(figure.end) not in word_list("ways") - {"up", "down"}
     following = scene.words(figure.end, figure.end + 16)[:2]
+    if following == ["gap", "between"]:
+        # "A 2 inch gap between mesh and hood" is no way to the animal.
+        return True
     if following[:1] == ["of"] and following[1:] not in (["the"], ["him"], ["her"], ["it"]):
         # "3 inches of substrate."
         return True

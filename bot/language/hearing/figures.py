@@ -38,7 +38,8 @@ _GALLONS = re.compile(
 )
 # After these words a lone "in" is the preposition: a 12 in a shiny hood.
 _IN_THE = re.compile(
-    r"\s+(?:a|an|the|my|his|her|their|our|this|that|it|one|summer|winter|there|here)\b"
+    r"\s+(?:a|an|the|my|his|her|their|our|this|that|it|one|summer|winter|there|here"
+    r"|january|february|march|april|may|june|july|august|september|october|november|december)\b"
 )
 # After these a "w" is short for "with": 88 w a 60w bulb, 10.0 w/ reflector.
 _WITH = re.compile(r"/|(?<=\sw)\s+(?:a|an|the|my|his|her|no|both|only|some|this|it)\b")
@@ -47,12 +48,19 @@ _BOTH_UNITS = re.compile(r"\s*(?:/|\(|=|or|aka|,? ?i\.?e\.?)\s*")
 _INSTEAD = re.compile(r"\s*(?:now )?,? ?(?:instead of|rather than|(?:and )?not) ")
 _AND = re.compile(r"\s+(?:and|to)\s+")
 _ISH = re.compile(r"(?<=[0-9])[- ]?ish(?= ?(?:in|inch|inches|cm|°|degrees?|f|c)\b)")
+_HYPHEN = re.compile(
+    r"(?<=[0-9])-(?=(?:in|inch|cm|ft|foot|gal|gallon|litre|liter|w|watt|hour|hr|week|month|year|yr)"
+    r"(?:s|es)?\b)"
+)
 _SI: dict[str, tuple[str, Fraction]] = {
     Dimension.LENGTH: ("m", Fraction(1, 20)),
     Dimension.TEMPERATURE: ("degC", Fraction(2)),
 }
 # One letter alone is a unit only where it touches its number.
 _APART = re.compile(r"[0-9]\s+[dhklsy]$")
+_HOURS_APART = re.compile(
+    r"[0-9]\s+h(?=\s*(?:of (?:light|uv)|a day|per day|/ ?day|daily|day|on|off|light|[,.;)]|\Z))"
+)
 _APART_IN = re.compile(r"\s+in$")
 _A_LETTER = re.compile(r"an?\s+\w{1,2}$")
 _A_METER = re.compile(r"an?\s+(?:meter|metre)")
@@ -99,6 +107,8 @@ class Figure:
 def figures_of(text: str, taken: Iterable[tuple[int, int]], most: int) -> list[Figure]:
     """Return the first figures of a normalised lower-case text outside the taken spans."""
     free = _ISH.sub(lambda found: " " * len(found[0]), _blanked(text, taken))
+    # A unit stands on the line of its number: "Night: 19" is followed by "Hours: 12".
+    free = _HYPHEN.sub(" ", free).replace("\n", "|")
     found: list[Figure] = []
     closing = _closing_quotes(free)
     at = 0
@@ -122,7 +132,12 @@ def told_once(figures: list[Figure], text: str) -> list[Figure]:
     kept: list[Figure] = []
     for figure in figures:
         before = kept[-1] if kept else None
-        if before and _INSTEAD.fullmatch(text, before.end, figure.start) and figure.unit:
+        instead = before and _INSTEAD.fullmatch(text, before.end, figure.start)
+        if before and instead and before.unit and figure.kind == "plain":
+            # "12 inches instead of 18": so does the first here.
+            kept[-1] = replace(before, end=figure.end)
+            continue
+        if before and instead and figure.unit:
             # "13 now instead of 18 inches": the first holds, in the unit of the second.
             held = tuple(replace(s, unit=s.unit or figure.unit) for s in before.sides)
             if before.kind in ("plain", figure.kind):
@@ -245,6 +260,8 @@ def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool
         return text[side.end : side.end + 1].isalpha() and text[side.end] != "x"
     if _APART_IN.search(written):
         return bool(_IN_THE.match(text, side.end))
+    if _HOURS_APART.search(text, max(at, side.end - 6)) and not _SIDE_LETTER.search(text, max(0, at - 4), at):
+        return False
     return bool(_APART.search(written) or _A_LETTER.match(written))
 
 

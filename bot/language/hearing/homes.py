@@ -9,7 +9,7 @@ from bot.facts import Say
 from bot.language.hearing.distances import length_system, measure_of
 from bot.language.hearing.facts import GONE, THERE, Ask, Fact, FactName, Material
 from bot.language.hearing.figures import Figure
-from bot.language.hearing.scene import Scene
+from bot.language.hearing.scene import LIVING, Scene
 from bot.language.hearing.strengths import STRONGEST_TUBE
 from bot.language.hearing.word_lists import word_list
 from bot.language.sizes import size_of
@@ -26,6 +26,21 @@ _SURELY_CM = 100
 _SHORTEST_TUBE_M, _SHORTEST_HOME_M = Fraction(1, 4), Fraction(1, 4)
 # Hardly a tube hangs so far from an animal.
 _NO_DISTANCE_M = Fraction(4, 5)
+# A tube and its own length: the tube is 60 cm, uvb bar is 3ft, tube length 24 in, how long? 22 in.
+_TUBE_THEN = re.compile(
+    r"\b(?:tubes?|uvb?|linear|t5(?: ho)?|t8|fixture|strip|bar)"
+    r"(?: (?:is|its|of|a|an|about|around|bar|strip|fixture|light|tube|bulb|that|with|only|just|hood"
+    r"|[0-9]{1,2}(?:\.0)? ?%|[0-9]{2} ?w(?:atts?)?)| ?[:=,(-])* ?\Z"
+)
+_LENGTH_THEN = re.compile(
+    r"\b(?:tubes?|uvb?|linear|t5|t8|fixture|strip|bar|bulb|light|lamp)"
+    r"(?: (?:length|size|covers|spans|measures|runs|is|about|around|of|for|over)| ?[:=])+ ?\Z"
+)
+_LISTED = frozenset(("", ",", ".", ", at", "at", "and", ";", ", and", ")"))
+_SAYS_LENGTH = frozenset(("length", "size", "covers", "spans", "measures", "runs"))
+_HOW_LONG = re.compile(r"\bhow long\?? (?:is (?:it|the tube|it\?|the tube\?) )?\Z")
+_LAMP_OF_LABEL = re.compile(r"(?: long)? (?:lamp|light|bulb|uvb?|uvb? lamp|bar)[ ,(]{1,3}[0-9]{1,2}(?:\.0| ?%)")
+_LONG = re.compile(r" long\b")
 # Between its length and a tube there may stand its watts or its strength.
 _UP_TO_TUBE = re.compile(r"[ -]*(?:[0-9]{2} ?w(?:atts?)? )?(?:[0-9]{1,2}(?:\.0)? ?%? )?(?:long )?")
 
@@ -87,13 +102,18 @@ def _corrects(scene: Scene, said: Fact, figure: Figure) -> bool:
 
 def _two_sides(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     """Return the longer of two sides of an enclosure: a table 120cm x 60cm."""
-    if scene.standing(figure) in GONE or not figure.unit:
+    if scene.standing(figure) in GONE:
         return
     longer = max(figure.sides, key=lambda side: side.value)
-    measure = measure_of(replace(figure, sides=(longer,)), Dimension.LENGTH, figure.unit)
+    # As a box of three sides, so that 8x4 are feet and 120x60 are centimetres.
+    box = size_of([*figure.sides, figure.sides[-1]], length_system(scene), figure.text)
+    unit = figure.unit or (box.unit if box else None)
+    measure = measure_of(replace(figure, sides=(longer,)), Dimension.LENGTH, unit)
     if measure and measure.low >= _SHORTEST_HOME_M and _of_home(scene, figure):
         scene.take(figure)
-        yield scene.fact(FactName.ENCLOSURE_LENGTH, replace(measure, assumed=False), figure)
+        assumed = not figure.unit
+        told = replace(measure, assumed=assumed)
+        yield scene.fact(FactName.ENCLOSURE_LENGTH, told, figure, assumed=assumed)
 
 
 def _length(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
@@ -154,7 +174,7 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
     following = scene.words(figure.end, figure.end + 16)[:1]
     if following == ["long"]:
         return True
-    if between or word_list("ways") & set(following):
+    if between or (word_list("ways") - {"at"}) & set(following):
         return False
     metres = exact(figure.low, figure.sides[0].unit or figure.unit, "m")
     return metres >= _NO_DISTANCE_M or _has_its_distance(scene, figure)
@@ -164,7 +184,7 @@ def _has_its_distance(scene: Scene, figure: Figure) -> bool:
     """Say whether another length near by tells how far the tube is: 24 inch. Distance 10 in."""
     for other in scene.figures.within(figure.end, figure.end + 60):
         if other.kind == "length":
-            listed = scene.text[figure.end : other.start].strip() in ("", ",", ".", ", at", "at")
+            listed = scene.text[figure.end : other.start].strip() in _LISTED
             if listed and scene.next_word(other.end) not in ("long", "tall", "wide"):
                 return True
             following = scene.words(other.end, other.end + 12)[:1]
@@ -172,6 +192,45 @@ def _has_its_distance(scene: Scene, figure: Figure) -> bool:
             if (word_list("ways") & set(following)) or {"distance", "gap"} & set(before):
                 return True
     return False
+
+
+def _told_as_its_length(scene: Scene, figure: Figure) -> bool:
+    """Say whether a length is told as the tube's: the uvb is 60 cm and 30 cm from him."""
+    text, start, end = scene.text, max(0, figure.start - 44), figure.end
+    if _HOW_LONG.search(text, start, figure.start):
+        return True
+    if _LAMP_OF_LABEL.match(text, end) and not figure.text.endswith("."):
+        return True
+    said = _LENGTH_THEN.search(text, start, figure.start)
+    if said and _SAYS_LENGTH & set(said[0].split()):
+        return True
+    if _LONG.match(text, end):
+        return _is_beside_label(scene, figure)
+    if not (_TUBE_THEN.search(text, start, figure.start) or _of_it(scene, figure)):
+        return False
+    if (word_list("ways") - {"at"}) & set(scene.words(end, end + 16)[:1]):
+        return False
+    metres = exact(figure.low, figure.sides[0].unit or figure.unit or "m", "m")
+    return metres >= _NO_DISTANCE_M or _has_its_distance(scene, figure)
+
+
+def _of_it(scene: Scene, figure: Figure) -> bool:
+    """Say whether "its" is the tube that was named last: what % the tube is. its 18 inch."""
+    if scene.words(figure.start - 7, figure.start)[-1:] not in (["its"], ["it's"]):
+        return False
+    last = scene.before(figure.start, _TUBE | _HOME | LIVING | {"heat"}, figure.start - 50)
+    return last is not None and last.kind == "tube"
+
+
+def _is_beside_label(scene: Scene, figure: Figure) -> bool:
+    """Say whether a length stands beside a strength or a T5 in a list: 22 inches long, T5, 12%."""
+    start, end = scene.sentence(figure.start)
+    near = (max(start, figure.start - 40), min(end, figure.end + 24))
+    marks = scene.marks.within(*near)
+    if any(mark.kind in _HOME | LIVING for mark in marks):
+        return False
+    label = any(f.kind == "percent" and f.high <= STRONGEST_TUBE for f in scene.figures.within(*near))
+    return label or any(mark.value in ("t5", "t5 ho", "t8") or mark.kind == "tube" for mark in marks)
 
 
 def _before_label(scene: Scene, figure: Figure) -> bool:
@@ -190,7 +249,7 @@ def _before_label(scene: Scene, figure: Figure) -> bool:
 
 
 def _of_tube(scene: Scene, figure: Figure) -> bool:
-    if _before_label(scene, figure):
+    if _before_label(scene, figure) or _told_as_its_length(scene, figure):
         return True
     tube = scene.after(figure.end, _TUBE, figure.end + 20)
     if tube and scene.sentence(tube.start) != scene.sentence(figure.start):

@@ -2,39 +2,125 @@
 
 import re
 
-__all__ = ["is_only_asked", "is_past"]
+from bot.language.hearing.figures import Figure
+from bot.language.hearing.lexicon import Mark
+from bot.language.hearing.placed import Placed
+from bot.language.hearing.word_lists import word_list
+
+__all__ = ["is_only_asked", "is_past", "stands_now"]
 
 # A figure of before, beside the one of now: 16in away (was 22in).
 _WAS = re.compile(
     r"(?:\(|,\s|\bnow )(?:it )?was (?:at )?\Z"
     r"|[(,]\s?(?:i )?(?:typed|wrote|said|put)(?: it was| it as| as)?(?: at)? \Z"
 )
-_IT_WAS = re.compile(
-    r"\b(?:(?:was|were)(?: running| sitting| hanging| reading)?|had (?:it|him|her|(?:the|my) \w+))"
-    r" (?:at )?\Z"
-)
-_NOW_ITS = re.compile(r"\b(?:now|lowered|raised|moved|dropped|turned|changed)\b[^0-9.]{0,30}[0-9]")
 _SWAPPED = re.compile(r"\b(?:swapped|traded|exchanged|switched)(?: \w+){0,2} \Z")
+_FOR = re.compile(r"\s+for\b")
 _WHETHER = re.compile(r"(?:\A|[.!?,\n] ?)(?:is|are|would|can|could|should)(?: [a-z]+){0,4} \Z")
 _MINE_IS = re.compile(
     r"[^.!?\n]{0,50}\? ?(?:mine|mines|i have|ive|i've|i get|i give|currently|right now|its|it's)\b"
     r"[^.!?0-9]{0,20}[0-9]"
 )
-_FOR = re.compile(r"\s+for\b")
+
+_TIMES = r"(?:winter|summer|spring|autumn|week|month|year|time|night)"
+# Words before or after a figure that make it one of before, if another figure says what is so now.
+_BEFORE = re.compile(
+    r"\b(?:(?:was|were|had|been|fell|dropped|said|showed|hung|sat|went|got|ran)"
+    r"|used to [a-z]+)"
+    r"(?: (?!now\b|to\b)[a-z']+){0,4}(?: to)? ?~?\Z"
+    rf"|\b(?:before|previously|originally|initially|yesterday|first|last {_TIMES})\b:?"
+    r"(?: (?!now\b|since\b|after\b)[a-z']+){0,4} ?\Z"
+)
+_AGO = re.compile(
+    rf" ?(?:f|c|deg|degrees)?\)? ?(?:of [a-z]+ )?(?:before|yesterday|at first|originally|last {_TIMES}"
+    r"|a (?:week|month|year) ago)\b"
+)
+# Down to 99 from 110: the first one holds.
+_DOWN_FROM = re.compile(
+    r"\b(?:down|up)(?: to)? [0-9.]+ ?[a-z°\"']{0,7}[, ]{1,2}(?:down |up )?from \Z"
+)
+_NOW = re.compile(
+    r"\b(?:now|today|since|currently|new|down to|up to|at the moment|edit|raised|lowered|lifted|moved"
+    rf"|turned|dropped|this {_TIMES})\b"
+)
+# In the same sentence these are enough: it was 118 yesterday and is 103.
+_THEN = re.compile(r"[^.!?\n]*\b(?:is|its|it's|later|after|down)\b[^.!?\n]*")
+_AT_ONCE = re.compile(rf"[a-z°\"' ]{{0,10}}\b(?:now|today|at the moment|this {_TIMES})\b")
+# From the figure of before to the one of now, in characters, and how many times larger or smaller.
+_FURTHEST = 80
+_MOST_TIMES = 3
+_DEGREES = frozenset(("temperature", "degrees", "plain"))
+_PLACES, _REFERENCES, _NONE = frozenset(("place",)), frozenset(("reference",)), frozenset[str]()
+_ON_THE = re.compile(r"(?: (?:on|at|in|of|the|his|her|my))*\s")
 
 
-def is_past(text: str, start: int, end: int, until: int) -> bool:
-    """Say whether a figure is of before: (was 22in); it was 125, now its back to 104.
-
-    ``until`` is the end of its sentence.
-    """
+def is_past(text: str, marks: Placed[Mark], figures: Placed[Figure], figure: Figure) -> bool:
+    """Say whether a figure is of before: (was 22in); it was 125, now its back to 104."""
+    start, end = figure.start, figure.end
     if _WAS.search(text, max(0, start - 24), start):
         return True
     if _SWAPPED.search(text, max(0, start - 30), start) and _FOR.match(text, end):
         return True
-    return _IT_WAS.search(text, max(0, start - 30), start) is not None and (
-        _NOW_ITS.search(text, end, min(until, end + 120)) is not None
-    )
+    return stands_now(text, marks, figures, figure) is not None
+
+
+def stands_now(
+    text: str, marks: Placed[Mark], figures: Placed[Figure], figure: Figure
+) -> Figure | None:
+    """Return the figure that says what is so now, where this one says what was; None: it does not.
+
+    It is of the same kind, has a word for now, and is told of no place of its own.
+    """
+    start, end = figure.start, figure.end
+    if _DOWN_FROM.search(text, max(0, start - 34), start):
+        return figures.last(start, start - 34)
+    if not (_BEFORE.search(text, max(0, start - 44), start) or _AGO.match(text, end)):
+        return None
+    if _NOW.search(text, max(0, start - 8), start):
+        # "It has now been 104."
+        return None
+    for other in figures.within(end, end + _FURTHEST):
+        if not _alike(figure, other) or _is_counted(text, other):
+            continue
+        between = text[end : other.start]
+        now = _NOW.search(between) or _AT_ONCE.match(text, other.end) or _THEN.fullmatch(between)
+        return other if now and not _of_another_place(text, marks, figure, other) else None
+    return None
+
+
+def _alike(one: Figure, other: Figure) -> bool:
+    kinds = {one.kind, other.kind}
+    label = kinds == {"plain", "percent"} and one.text.endswith(".0")
+    if not (one.kind == other.kind or kinds <= _DEGREES or other.kind == "plain" or label):
+        return False
+    units = {one.unit, other.unit} - {None}
+    if len(units) > 1 and one.kind in _DEGREES:
+        return False
+    low, high = sorted((one.low, other.low))
+    return len(units) > 1 or (low > 0 and high <= _MOST_TIMES * low)
+
+
+def _is_counted(text: str, figure: Figure) -> bool:
+    word = re.match(r"[ \t]*([a-z']+)", text[figure.end : figure.end + 16])
+    return figure.kind == "plain" and word is not None and word[1] in word_list("counted")
+
+
+def _of_another_place(text: str, marks: Placed[Mark], one: Figure, other: Figure) -> bool:
+    """Say whether what is so now is told of a place, and what was of another."""
+    kinds = _PLACES if one.kind in _DEGREES else _REFERENCES if one.kind == "length" else _NONE
+    between = [m for m in marks.within(one.end, other.start) if m.kind in kinds]
+    behind = next((m for m in marks.within(other.end, other.end + 24) if m.kind in kinds), None)
+    ends = text[other.end - 1] in ".!?"
+    if behind is not None and not ends and _ON_THE.fullmatch(text, other.end, behind.start):
+        between.append(behind)
+    if not between:
+        return False
+    said = marks.within(max(0, one.start - 40), one.start)
+    before = {m.value for m in said if m.kind in kinds}
+    if _ON_THE.fullmatch(text, one.end, between[0].start) and between[0] is not behind:
+        # "Used to read 95 under the lamp": the first place is that of what was.
+        before.add(between[0].value)
+    return any(m.value not in before for m in between)
 
 
 def is_only_asked(text: str, start: int, end: int) -> bool:

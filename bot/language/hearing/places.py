@@ -8,7 +8,7 @@ from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.linking import MOST_COST, link_cost
 from bot.language.hearing.scene import Scene
 
-__all__ = ["ENDS", "Read", "as_place", "placed"]
+__all__ = ["ENDS", "Read", "as_place", "lamps_that_give", "placed"]
 
 Read = tuple[Figure, Mark, str]
 """A figure, the words for its place, and the place."""
@@ -24,8 +24,17 @@ _SURFACES = frozenset(("basking", "surface", "gun"))
 # What follows a perch that is told with its temperature: 12in above slate gets 90F.
 _READS = re.compile(
     r" (?:which |that |and )?(?:gets|is|reads|hits|gives|says|shows)"
-    r"(?: (?:at|to|up to|about|around|like))? [0-9]"
+    r"(?: (?:at|to|up to|about|around|like))? [0-9]|: [0-9]{2,3} ?(?:°|f\b|c\b|deg)"
 )
+_WATTS_GIVE = re.compile(
+    r"(?: (?:bulb|halogen|flood|spot|lamp|light))? (?:makes?|gives?|gave|gets (?:it|the \w+) to)"
+    r"(?: (?:me|about|around|only|just))? [0-9]|: [0-9]"
+)
+# A mat is as warm as the floor on it: mat 33, mat shows 90. A lamp gives what it shines on: it makes 43.
+_ON_MAT = re.compile(r"(?: is)?(?: at)?(?: (?:about|around|only))?[ :=]{1,2}[0-9]{2,3}(?!\.?[0-9]* ?w)")
+_MAT_SHOWS = re.compile(r" (?:shows|reads|says|gets|gives|hits)(?: (?:to|about|around|up to))? [0-9]")
+_LAMP_GIVES = re.compile(r" (?:makes?|gives?|gets (?:it|the \w+) to|brings it to)(?: (?:about|around))? [0-9]")
+_READS_SO = re.compile(r"(?: temp)?(?: is| reads| at)? [0-9]")
 _GUN_READS = re.compile(r"[ :=]{1,3}[0-9]")
 # A bare number up to here is in degrees Celsius on a surface.
 _MOST_C = 55
@@ -48,6 +57,13 @@ def as_place(scene: Scene, mark: Mark) -> Mark | None:
         # The lowest air of a tall box, where its hot place is told as well.
         hot = scene.of("place", "basking", "warm") or scene.of("reference", "perch")
         return Mark("place", "floor", mark.start, mark.end) if hot else None
+    if mark.value == "heat mat":
+        shows = _ON_MAT.match(scene.text, mark.end) or _MAT_SHOWS.match(scene.text, mark.end)
+        return Mark("place", "warm", mark.start, mark.end) if shows else None
+    if mark.kind in ("heat", "lamp") and _LAMP_GIVES.match(scene.text, mark.end):
+        return Mark("place", "basking", mark.start, mark.end)
+    if mark.kind == "away" and _is_below(scene, mark):
+        return Mark("place", "cool", mark.start, mark.end)
     if mark.kind == "away" and _is_under(scene, mark):
         return Mark("place", "basking", mark.start, mark.end)
     said = set(scene.words(max(0, mark.start - 16), mark.start)[-2:])
@@ -59,9 +75,22 @@ def as_place(scene: Scene, mark: Mark) -> Mark | None:
     return None
 
 
+def lamps_that_give(scene: Scene) -> Iterator[Mark]:
+    """Return the watts that are told with what they give, as the place: 100w gives 97."""
+    for figure in scene.figures:
+        if figure.kind == "power" and _WATTS_GIVE.match(scene.text, figure.end):
+            yield Mark("place", "basking", figure.start, figure.end)
+
+
 def _is_under(scene: Scene, mark: Mark) -> bool:
     """Say whether "under" ends a clause behind a temperature: 98 under, 75 other end."""
     word = scene.text[mark.start : mark.end] in ("under", "underneath", "beneath")
+    return word and ENDS.match(scene.text, mark.end) is not None
+
+
+def _is_below(scene: Scene, mark: Mark) -> bool:
+    """Say whether "below" ends a clause behind a temperature: 95 there, 80 below."""
+    word = scene.text[mark.start : mark.end] == "below"
     return word and ENDS.match(scene.text, mark.end) is not None
 
 
@@ -70,6 +99,13 @@ def _is_meant(scene: Scene, mark: Mark) -> bool:
     if mark.value == "there":
         earlier = scene.marks.before(mark.start, mark.start - _REACH)
         return any(m.kind == "reference" or m.value == "basking" for m in earlier)
+    if mark.value == "surface" and _READS_SO.match(scene.text, mark.end):
+        around = [m for m in scene.marks.within(*scene.sentence(mark.start)) if m.kind == "place"]
+        if any(m.value == "air" for m in around) and not any(
+            0 <= mark.start - m.end <= 1 for m in around
+        ):
+            # "Surface 33, air 28": of one spot.
+            return True
     if mark.value == "surface":
         others = scene.marks.within(*scene.clause(mark.start))
         return all(m is mark for m in others if m.kind == "place")

@@ -165,8 +165,7 @@ class Scene:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
         if self.denial(part):
             return Standing.NOT
-        until = self.sentence(part.start)[1]
-        if isinstance(part, Figure) and is_past(self.text, part.start, part.end, until):
+        if isinstance(part, Figure) and is_past(self.text, self.marks, self.figures, part):
             return Standing.WAS
         if isinstance(part, Figure) and is_only_asked(self.text, part.start, part.end):
             return Standing.ASKED
@@ -184,7 +183,10 @@ class Scene:
     def of_others(self, part: Part) -> bool:
         """Say whether a part is told of somebody else's animal or set-up."""
         turn = self._turned(part, max(self.sentence(part.start)[0], part.start - _REACH))
-        return turn is not None and turn.value == "others"
+        if turn is None or turn.value != "others":
+            return False
+        # "Got a leo off a coworker": it is the asker's own now.
+        return not {"from", "off"} & set(self.words(turn.start - 8, turn.start)[-1:])
 
     def _unsure(self, part: Mark, start: int) -> bool:
         """Say whether the asker does not know of a thing: no idea about the reflector."""

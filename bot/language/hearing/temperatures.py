@@ -5,6 +5,7 @@ The rule for a bare number: on a basking spot up to 55 is °C and from 75 °F; a
 message if they agree, and is asked about otherwise: a night of 40 may be hot or deadly cold.
 """
 
+import re
 from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import replace
@@ -15,7 +16,7 @@ from bot.language.hearing.facts import THERE, Ask, Fact, FactName
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.linking import MOST_COST, linked
-from bot.language.hearing.places import ENDS, Read, as_place, placed
+from bot.language.hearing.places import ENDS, Read, as_place, lamps_that_give, placed
 from bot.language.hearing.scene import Part, Scene
 from bot.language.hearing.unplaced import MINE, NO_COUNT, unplaced
 from bot.language.hearing.word_lists import word_list
@@ -51,6 +52,10 @@ _NAMES = {
 # From here on a bare number that ends a clause may be the surface of a perch in °C.
 _LIKE_A_SPOT_C = 25
 _OF_A_SPOT = ((30, 60), (80, 150))
+_BY_GUN = re.compile(
+    r" (?:after|by|with|using|on|according to) (?:(?:the|a|my) )?(?:ir |temp |infrared |laser )?"
+    r"(?:gun|probe|thermometer|about|an? hour|half|[0-9a-z]+ (?:hours?|minutes?|mins))\b"
+)
 _AWAY = frozenset(("away", "over"))
 _OUTDOORS = frozenset(("outside", "outdoors"))
 _NOW = frozenset(("its", "it's", "only", "now", "just")) | MINE
@@ -61,6 +66,7 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
     loose = scene.loose("temperature", "degrees", "plain")
     figures = [scene.latest(f) for f in loose if _may_be(scene, f)]
     places = [place for mark in scene.marks if (place := as_place(scene, mark))]
+    places = sorted([*places, *lamps_that_give(scene)], key=lambda place: place.start)
 
     def limit(figure: Figure, place: Mark) -> float:
         if place.kind == "perch":
@@ -103,7 +109,8 @@ def _says_reading(scene: Scene, perch: Mark, figure: Figure) -> bool:
     """Say whether a bare number is told as the temperature of a perch: dock is at 92."""
     said = set(scene.words(perch.end, figure.start))
     distance = word_list("ways") - {"at"}
-    last = figure.low >= _LIKE_A_SPOT_C and ENDS.match(scene.text, figure.end) is not None
+    ends = ENDS.match(scene.text, figure.end) or _BY_GUN.match(scene.text, figure.end)
+    last = figure.low >= _LIKE_A_SPOT_C and ends is not None
     hot = figure.kind != "plain" or figure.low >= NO_COUNT or last
     plain = bool(said) and said <= word_list("reads") and hot
     return plain and scene.next_word(figure.end) not in distance

@@ -32,6 +32,20 @@ _DOTTED = re.compile(
     r"\bon (?:at )?([0-9]{1,2})[.h]([0-5][0-9])\b[^0-9\n]{0,20}"
     r"off (?:at )?([0-9]{1,2})[.h]([0-5][0-9])\b"
 )
+# A kind of animal right before an age, where another name tells which one it is.
+_OF_A_KIND = re.compile(
+    r"\b(?:lizard|gecko|snake|tortoise|turtle|dragon|python|skink|chameleon|monitor|boa|animal|pet|guy|girl"
+    r"|boy)(?: (?:is|of|aged|about|around|now|approx))* \Z"
+)
+# An age without its unit: my corn snake is 2, aged 7, she turned 3 in may.
+_IS = re.compile(r"(?: (?:about|around|only|just|now|nearly|almost|like))* is(?: (?:about|only|now|nearly))* \Z")
+_AGED_SO = re.compile(r"\b(?:aged|age:?|turned|turns|turning)(?: about| around)? \Z")
+_AGE_ENDS = re.compile(r" ?(?:[,.;!?)\n]|\Z|now\b|and\b|but\b|in (?:jan|feb|mar|apr|may|ju|aug|sep|oct|nov|dec))")
+_OLDEST_BARE, _OLDEST = 12, 120
+_HOURS_SAID = re.compile(
+    r"\b(?:hours(?: of (?:light|uvb?))?|photoperiod|day ?length|light cycle|lights? on)(?: ?[:=]| is)? "
+    r"([0-9]{1,2})(?:[:/]([0-9]{1,2}))?(?=\s*(?:[,.;)\n]|\Z))"
+)
 _RUNS = frozenset(("do", "run", "have", "doing", "running", "give", "currently", "mine", "mines"))
 _ON_OFF = re.compile(
     r"([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*on\s*(?:and|,|/)?\s*([0-9]{1,2})(?:\s?h(?:ou)?rs?)?\s*off"
@@ -41,7 +55,9 @@ _ON_OFF = re.compile(
 def times(scene: Scene) -> Iterator[Fact | Ask]:
     """Return hours, times and ages."""
     yield from _on_off(scene)
+    yield from _said_as_hours(scene)
     yield from _clocks(scene)
+    yield from _bare_ages(scene)
     for figure in scene.loose("duration"):
         if scene.standing(figure) not in THERE:
             continue
@@ -54,6 +70,37 @@ def times(scene: Scene) -> Iterator[Fact | Ask]:
             yield scene.fact(name, measure, figure)
             if name is FactName.HOURS:
                 yield from _also_in_season(scene, figure)
+
+
+def _said_as_hours(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return the hours of a form: hours: 12; photoperiod 13:11."""
+    for match in _HOURS_SAID.finditer(scene.text):
+        hours = int(match[1])
+        whole = match[2] is None or hours + int(match[2]) == 24
+        if whole and _SHORTEST_DAY_H <= hours <= _LONGEST_DAY_H:
+            figures = scene.figures.touching(match.start(1), match.end())
+            if all(scene.free(f) and scene.standing(f) in THERE for f in figures):
+                scene.take(*figures)
+                yield _day(scene, hours, match.start(1), match.end())
+
+
+def _bare_ages(scene: Scene) -> Iterator[Fact | Ask]:
+    """Return an animal's age that is told in years without the word: my corn snake is 2."""
+    for figure in scene.loose("plain"):
+        if len(figure.sides) > 1 or figure.low.denominator > 2 or not 0 < figure.low <= _OLDEST:
+            continue
+        start = max(scene.sentence(figure.start)[0], figure.start - 40)
+        living = scene.before(figure.start, LIVING, start)
+        lamp = scene.before(figure.start, _LAMPS, living.end if living else start)
+        aged = _AGED_SO.search(scene.text, start, figure.start) is not None
+        bare = living is not None and _IS.fullmatch(scene.text, living.end, figure.start)
+        bare = bare and figure.low <= _OLDEST_BARE and not figure.text.endswith(".0")
+        if lamp or not (aged or bare) or not _AGE_ENDS.match(scene.text, figure.end):
+            continue
+        if scene.standing(figure) in THERE:
+            scene.take(figure)
+            years = read_duration(f"{float(figure.low):g} years")
+            yield scene.fact(FactName.ANIMAL_AGE, years, figure, assumed=True)
 
 
 def _on_off(scene: Scene) -> Iterator[Fact | Ask]:
@@ -128,7 +175,7 @@ def _hours(scene: Scene, figure: Figure, measure: Measure) -> FactName | None:
         light = scene.before(start, frozenset(("hours",)), start - 60)
     following = scene.text[figure.end : min(end, figure.end + 24)]
     said = re.match(
-        r"\s*(?:a day|per day|each day|every day|daily|of (?:light|uv|day)|on\b|/\s?day|light)",
+        r"\s*(?:a day|per day|each day|every day|daily|day\b|of (?:light|uv|day)|on\b|/\s?day|light)",
         following,
     )
     asked = scene.words(figure.start - 4, figure.start) == ["is"]
@@ -206,6 +253,8 @@ def _age(scene: Scene, figure: Figure) -> FactName | None:
         return FactName.AGE if said & _CHANGED and own else None
     if _SOMEBODY.match(scene.text, figure.end):
         return None
+    if _OF_A_KIND.search(scene.text, max(0, figure.start - 36), figure.start):
+        return FactName.ANIMAL_AGE
     if figure.unit != "week" and _alone(scene, figure) and _of_animal_only(scene, figure):
         return FactName.ANIMAL_AGE
     if living:
@@ -217,6 +266,9 @@ def _age(scene: Scene, figure: Figure) -> FactName | None:
         bare = before is not None and _is_bare_age(scene, before, figure, said)
         aged = "old" in following or figure.text.endswith("o")
         return FactName.ANIMAL_AGE if aged or baby or bare else None
+    if lamp and before is not None and scene.denial(before):
+        # "He had no uv for 2 years."
+        return None
     if lamp:
         near = before is None or len(scene.words(before.end, figure.start)) <= 4
         return FactName.AGE if "old" in following or near else None
