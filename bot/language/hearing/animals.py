@@ -15,16 +15,17 @@ __all__ = ["animals_heard"]
 # Beside the animal that is kept: unlike a beardie, my old leopard gecko, rat snakes years ago.
 _ARTICLE = r"(?:a |an |the |my |our |your |his |her |most |all )?(?:[a-z]+ )?"
 _BEFORE = re.compile(
-    rf"\b(?:unlike|like|than|compared (?:to|with)|everyone says|people say|they say|same as) {_ARTICLE}\Z"
+    rf"\b(?:unlike|like|than|compared (?:to|with)|everyone says|people say|they say|same as) "
+    rf"{_ARTICLE}\Z"
     rf"|\b(?:used to (?:breed|have|keep|own)|previously had|had|lost|sold|rehomed|bred|kept"
     rf"|saw|grew up with|started with) {_ARTICLE}\Z"
     r"|\b(?:my|our|his|her|the) (?:old|last|late|previous|other|next|dead|former) \Z"
     r"|\bread (?:the|a|that|about)(?: the| a)? \Z"
 )
 _AFTER = re.compile(
-    r"(?:'s?)? (?:care ?sheets?|sheets?|care guides?|guides?|pages?|articles?|books?|chart|groups?|forums?|channel"
-    r"|section|people|owners|keepers|breeders?|food|pellets|died|passed(?: away)?|is dead|years ago|only"
-    r"|instead|someday|one day)\b"
+    r"(?:'s?)? (?:care ?sheets?|sheets?|care guides?|guides?|pages?|articles?|books?|chart"
+    r"|groups?|forums?|channel|section|people|owners|keepers|breeders?|food|pellets|died"
+    r"|passed(?: away)?|is dead|years ago|only|instead|someday|one day)\b"
 )
 _NOT_KEPT = frozenset((Standing.WAS, Standing.WISHED, Standing.OTHERS))
 

@@ -2,16 +2,16 @@
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
 from bot.language.numerals import NUMERAL
 from bot.language.sides import TO, WORDED, Side, read_side
 from bot.language.sizes import cross_pattern
-from bot.language.units import Dimension, exact, first_letters
+from bot.language.units import Dimension, first_letters
 
-__all__ = ["Figure", "figures_of", "told_once"]
+__all__ = ["Figure", "figures_of"]
 
 _DIMENSIONS = (
     Dimension.LENGTH,
@@ -43,19 +43,14 @@ _IN_THE = re.compile(
 )
 # After these a "w" is short for "with": 88 w a 60w bulb, 10.0 w/ reflector.
 _WITH = re.compile(r"/|(?<=\sw)\s+(?:a|an|the|my|his|her|no|both|only|some|this|it)\b")
-# What stands between a figure and the same in the other unit, and how far the two may be apart.
-_BOTH_UNITS = re.compile(r"\s*(?:/|\(|=|or|aka|,? ?i\.?e\.?)\s*")
-_INSTEAD = re.compile(r"\s*(?:now )?,? ?(?:instead of|rather than|(?:and )?not) ")
+_UP_TO = re.compile(r"\s+(?:up|down|back)\s+to\s+")
+_CROSSES = re.compile(r"\s?x\s?[0-9]")
 _AND = re.compile(r"\s+(?:and|to)\s+")
 _ISH = re.compile(r"(?<=[0-9])[- ]?ish(?= ?(?:in|inch|inches|cm|°|degrees?|f|c)\b)")
 _HYPHEN = re.compile(
     r"(?<=[0-9])-(?=(?:in|inch|cm|ft|foot|gal|gallon|litre|liter|w|watt|hour|hr|week|month|year|yr)"
     r"(?:s|es)?\b)"
 )
-_SI: dict[str, tuple[str, Fraction]] = {
-    Dimension.LENGTH: ("m", Fraction(1, 20)),
-    Dimension.TEMPERATURE: ("degC", Fraction(2)),
-}
 # One letter alone is a unit only where it touches its number.
 _APART = re.compile(r"[0-9]\s+[dhklsy]$")
 _HOURS_APART = re.compile(
@@ -91,12 +86,14 @@ class Figure:
     @property
     def low(self) -> Fraction:
         """Return the smaller end in its own unit."""
-        return min(side.value for side in self.sides)
+        first = self.sides[0].value
+        return first if len(self.sides) == 1 else min(side.value for side in self.sides)
 
     @property
     def high(self) -> Fraction:
         """Return the larger end in its own unit."""
-        return max(side.value for side in self.sides)
+        first = self.sides[0].value
+        return first if len(self.sides) == 1 else max(side.value for side in self.sides)
 
     @property
     def unit(self) -> str | None:
@@ -125,43 +122,6 @@ def figures_of(text: str, taken: Iterable[tuple[int, int]], most: int) -> list[F
         found.append(figure)
         at = max(figure.end, at + 1)
     return found
-
-
-def told_once(figures: list[Figure], text: str) -> list[Figure]:
-    """Return the figures with those made one that say the same in two units: 15 in (38 cm)."""
-    kept: list[Figure] = []
-    for figure in figures:
-        before = kept[-1] if kept else None
-        instead = before and _INSTEAD.fullmatch(text, before.end, figure.start)
-        if before and instead and before.unit and figure.kind == "plain":
-            # "12 inches instead of 18": so does the first here.
-            kept[-1] = replace(before, end=figure.end)
-            continue
-        if before and instead and figure.unit:
-            # "13 now instead of 18 inches": the first holds, in the unit of the second.
-            held = tuple(replace(s, unit=s.unit or figure.unit) for s in before.sides)
-            if before.kind in ("plain", figure.kind):
-                kept[-1] = replace(before, kind=figure.kind, sides=held, end=figure.end)
-                continue
-        if (
-            before
-            and _BOTH_UNITS.fullmatch(text, before.end, figure.start)
-            and _equal(before, figure)
-        ):
-            closed = "(" in text[before.end : figure.start] and text.startswith(")", figure.end)
-            kept[-1] = replace(before, end=figure.end + closed)
-        else:
-            kept.append(figure)
-    return kept
-
-
-def _equal(one: Figure, other: Figure) -> bool:
-    units = {one.unit, other.unit}
-    if None in units or len(units) == 1 or one.kind != other.kind or one.kind not in _SI:
-        return False
-    si, near = _SI[one.kind]
-    a, b = (exact(figure.low, figure.unit or "", si) for figure in (one, other))
-    return abs(a - b) <= (near if si == "degC" else near * max(abs(a), abs(b)))
 
 
 def _after_number(text: str, at: int) -> int:
@@ -260,7 +220,9 @@ def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool
         return text[side.end : side.end + 1].isalpha() and text[side.end] != "x"
     if _APART_IN.search(written):
         return bool(_IN_THE.match(text, side.end))
-    if _HOURS_APART.search(text, max(at, side.end - 6)) and not _SIDE_LETTER.search(text, max(0, at - 4), at):
+    if _HOURS_APART.search(text, max(at, side.end - 6)) and not _SIDE_LETTER.search(
+        text, max(0, at - 4), at
+    ):
         return False
     return bool(_APART.search(written) or _A_LETTER.match(written))
 
@@ -272,7 +234,12 @@ def _quantity(text: str, at: int, closing: frozenset[int]) -> Figure | None:
     kind, low = first
     between = text.endswith("between ", 0, at)
     to = _AND.match(text, low.end) if between else TO.match(text, low.end)
+    if to is None and text.endswith("from ", 0, at):
+        to = _UP_TO.match(text, low.end)
     second = _side(text, to.end(), closing) if to and text[low.end : to.end()] else None
+    if second and _CROSSES.match(text, second[1].end):
+        # "From 40 gal to 4x2x2" is no range.
+        second = None
     if to and second and second[1].value >= 0 and _same(kind, second[0]):
         kind = second[0] if kind == "plain" else kind
         high = second[1]

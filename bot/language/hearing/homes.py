@@ -39,7 +39,9 @@ _LENGTH_THEN = re.compile(
 _LISTED = frozenset(("", ",", ".", ", at", "at", "and", ";", ", and", ")"))
 _SAYS_LENGTH = frozenset(("length", "size", "covers", "spans", "measures", "runs"))
 _HOW_LONG = re.compile(r"\bhow long\?? (?:is (?:it|the tube|it\?|the tube\?) )?\Z")
-_LAMP_OF_LABEL = re.compile(r"(?: long)? (?:lamp|light|bulb|uvb?|uvb? lamp|bar)[ ,(]{1,3}[0-9]{1,2}(?:\.0| ?%)")
+_LAMP_OF_LABEL = re.compile(
+    r"(?: long)? (?:lamp|light|bulb|uvb?|uvb? lamp|bar)[ ,(]{1,3}[0-9]{1,2}(?:\.0| ?%)"
+)
 _LONG = re.compile(r" long\b")
 # Between its length and a tube there may stand its watts or its strength.
 _UP_TO_TUBE = re.compile(r"[ -]*(?:[0-9]{2} ?w(?:atts?)? )?(?:[0-9]{1,2}(?:\.0)? ?%? )?(?:long )?")
@@ -229,8 +231,12 @@ def _is_beside_label(scene: Scene, figure: Figure) -> bool:
     marks = scene.marks.within(*near)
     if any(mark.kind in _HOME | LIVING for mark in marks):
         return False
-    label = any(f.kind == "percent" and f.high <= STRONGEST_TUBE for f in scene.figures.within(*near))
-    return label or any(mark.value in ("t5", "t5 ho", "t8") or mark.kind == "tube" for mark in marks)
+    label = any(
+        f.kind == "percent" and f.high <= STRONGEST_TUBE for f in scene.figures.within(*near)
+    )
+    return label or any(
+        mark.value in ("t5", "t5 ho", "t8") or mark.kind == "tube" for mark in marks
+    )
 
 
 def _before_label(scene: Scene, figure: Figure) -> bool:

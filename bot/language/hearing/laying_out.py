@@ -7,10 +7,11 @@ from itertools import islice
 
 from bot.language.glossary import glossed
 from bot.language.hearing.corrections import with_corrections
-from bot.language.hearing.figures import Figure, figures_of, told_once
+from bot.language.hearing.figures import Figure, figures_of
 from bot.language.hearing.lexicon import Mark, Names, known_phrases, marks_of, tokens_of
-from bot.language.hearing.placed import Placed
-from bot.language.hearing.scene import Scene, Words
+from bot.language.hearing.placed import Placed, Words
+from bot.language.hearing.scene import Scene
+from bot.language.hearing.told_once import told_once
 from bot.language.hearing.word_lists import word_list
 
 __all__ = ["LONGEST_MESSAGE", "MOST_FIGURES", "MOST_MARKS", "laid_out"]

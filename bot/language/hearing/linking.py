@@ -55,7 +55,10 @@ def linked(
     gain = [
         [
             MOST_COST - cost
-            if (cost := link_cost(scene, figure, place)) <= limit(figure, place)
+            # Most are too far from each other for a look at what stands between.
+            if place.start - figure.end <= _FURTHEST
+            and figure.start - place.end <= _FURTHEST
+            and (cost := link_cost(scene, figure, place)) <= limit(figure, place)
             else 0.0
             for place in columns
         ]
@@ -63,9 +66,11 @@ def linked(
     ]
     best = [[0.0] * (len(columns) + 1) for _ in range(len(rows) + 1)]
     for i in range(len(rows) - 1, -1, -1):
+        here, below, gains = best[i], best[i + 1], gain[i]
         for j in range(len(columns) - 1, -1, -1):
-            both = best[i + 1][j + 1] + gain[i][j] if gain[i][j] > 0 else 0.0
-            best[i][j] = max(both, best[i + 1][j], best[i][j + 1])
+            most = below[j] if below[j] > here[j + 1] else here[j + 1]
+            both = below[j + 1] + gains[j] if gains[j] > 0 else 0.0
+            here[j] = both if both > most else most
     found, i, j = [], 0, 0
     while i < len(rows) and j < len(columns):
         if gain[i][j] > 0 and best[i][j] == best[i + 1][j + 1] + gain[i][j]:

@@ -18,7 +18,8 @@ _SWAPPED = re.compile(r"\b(?:swapped|traded|exchanged|switched)(?: \w+){0,2} \Z"
 _FOR = re.compile(r"\s+for\b")
 _WHETHER = re.compile(r"(?:\A|[.!?,\n] ?)(?:is|are|would|can|could|should)(?: [a-z]+){0,4} \Z")
 _MINE_IS = re.compile(
-    r"[^.!?\n]{0,50}\? ?(?:mine|mines|i have|ive|i've|i get|i give|currently|right now|its|it's)\b"
+    r"[^.!?\n]{0,50}\? ?(?:mine|mines|i have|ive|i've|i get|i give|i do|i run|currently"
+    r"|right now|its|it's|it (?:stays|is|sits|gets|drops))\b"
     r"[^.!?0-9]{0,20}[0-9]"
 )
 
@@ -32,16 +33,16 @@ _BEFORE = re.compile(
     r"(?: (?!now\b|since\b|after\b)[a-z']+){0,4} ?\Z"
 )
 _AGO = re.compile(
-    rf" ?(?:f|c|deg|degrees)?\)? ?(?:of [a-z]+ )?(?:before|yesterday|at first|originally|last {_TIMES}"
-    r"|a (?:week|month|year) ago)\b"
+    rf" ?(?:f|c|deg|degrees)?\)? ?(?:of [a-z]+ )?(?:before|yesterday|at first|originally"
+    rf"|last {_TIMES}|a (?:week|month|year) ago)\b"
 )
 # Down to 99 from 110: the first one holds.
 _DOWN_FROM = re.compile(
     r"\b(?:down|up)(?: to)? [0-9.]+ ?[a-z°\"']{0,7}[, ]{1,2}(?:down |up )?from \Z"
 )
 _NOW = re.compile(
-    r"\b(?:now|today|since|currently|new|down to|up to|at the moment|edit|raised|lowered|lifted|moved"
-    rf"|turned|dropped|this {_TIMES})\b"
+    r"\b(?:now|today|since|currently|new|down to|up to|at the moment|edit|raised|lowered"
+    rf"|lifted|moved|turned|dropped|this {_TIMES})\b"
 )
 # In the same sentence these are enough: it was 118 yesterday and is 103.
 _THEN = re.compile(r"[^.!?\n]*\b(?:is|its|it's|later|after|down)\b[^.!?\n]*")

@@ -1,11 +1,12 @@
 """Parts of a text in order of their places, found again without walking the whole text."""
 
+import re
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from operator import attrgetter
 from typing import Generic, Protocol, TypeVar
 
-__all__ = ["Placed", "Spanned"]
+__all__ = ["Placed", "Spanned", "Words"]
 
 
 class Spanned(Protocol):
@@ -62,3 +63,17 @@ class Placed(Generic[Kind]):
         """Return the parts between ``from_`` and ``at``, the nearest first."""
         first, last = bisect_left(self._starts, from_), bisect_right(self._ends, at)
         return (self._parts[i] for i in range(last - 1, first - 1, -1))
+
+
+class Words:
+    """The words of a text in order, found again by their places."""
+
+    def __init__(self, matches: Iterable[re.Match[str]]) -> None:
+        spans = [(match[0], *match.span()) for match in matches]
+        self._texts = [text for text, _, _ in spans]
+        self._starts = [start for _, start, _ in spans]
+        self._ends = [end for _, _, end in spans]
+
+    def within(self, start: int, end: int) -> list[str]:
+        """Return the words from ``start`` to ``end``."""
+        return self._texts[bisect_left(self._starts, start) : bisect_right(self._ends, end)]

@@ -30,10 +30,16 @@ _WATTS_GIVE = re.compile(
     r"(?: (?:bulb|halogen|flood|spot|lamp|light))? (?:makes?|gives?|gave|gets (?:it|the \w+) to)"
     r"(?: (?:me|about|around|only|just))? [0-9]|: [0-9]"
 )
-# A mat is as warm as the floor on it: mat 33, mat shows 90. A lamp gives what it shines on: it makes 43.
-_ON_MAT = re.compile(r"(?: is)?(?: at)?(?: (?:about|around|only))?[ :=]{1,2}[0-9]{2,3}(?!\.?[0-9]* ?w)")
-_MAT_SHOWS = re.compile(r" (?:shows|reads|says|gets|gives|hits)(?: (?:to|about|around|up to))? [0-9]")
-_LAMP_GIVES = re.compile(r" (?:makes?|gives?|gets (?:it|the \w+) to|brings it to)(?: (?:about|around))? [0-9]")
+# A mat is as warm as the floor on it: mat 33, mat shows 90. A lamp gives it to what it shines on.
+_ON_MAT = re.compile(
+    r"(?: is)?(?: at)?(?: (?:about|around|only))?[ :=]{1,2}[0-9]{2,3}(?!\.?[0-9]* ?w)"
+)
+_MAT_SHOWS = re.compile(
+    r" (?:shows|reads|says|gets|gives|hits)(?: (?:to|about|around|up to))? [0-9]"
+)
+_LAMP_GIVES = re.compile(
+    r" (?:makes?|gives?|gets (?:it|the \w+) to|brings it to)(?: (?:about|around))? [0-9]"
+)
 _READS_SO = re.compile(r"(?: temp)?(?: is| reads| at)? [0-9]")
 _GUN_READS = re.compile(r"[ :=]{1,3}[0-9]")
 # A bare number up to here is in degrees Celsius on a surface.
@@ -58,8 +64,8 @@ def as_place(scene: Scene, mark: Mark) -> Mark | None:
         hot = scene.of("place", "basking", "warm") or scene.of("reference", "perch")
         return Mark("place", "floor", mark.start, mark.end) if hot else None
     if mark.value == "heat mat":
-        shows = _ON_MAT.match(scene.text, mark.end) or _MAT_SHOWS.match(scene.text, mark.end)
-        return Mark("place", "warm", mark.start, mark.end) if shows else None
+        says = _ON_MAT.match(scene.text, mark.end) or _MAT_SHOWS.match(scene.text, mark.end)
+        return Mark("place", "warm", mark.start, mark.end) if says else None
     if mark.kind in ("heat", "lamp") and _LAMP_GIVES.match(scene.text, mark.end):
         return Mark("place", "basking", mark.start, mark.end)
     if mark.kind == "away" and _is_below(scene, mark):

@@ -1,8 +1,7 @@
 """A text with everything found in it, and how each part stands: there, denied, wished, asked."""
 
 import re
-from bisect import bisect_left, bisect_right
-from collections.abc import Iterable
+from bisect import bisect_right
 from dataclasses import dataclass, field, replace
 
 from bot.facts import Say
@@ -10,11 +9,11 @@ from bot.language.hearing.facts import THERE, Ask, Fact, FactName, FactValue, St
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.past import is_only_asked, is_past
-from bot.language.hearing.placed import Placed
+from bot.language.hearing.placed import Placed, Words
 from bot.language.hearing.word_lists import word_list
 from bot.language.normal import Normal
 
-__all__ = ["ANIMALS", "LIVING", "SPOKEN_NONE", "Part", "Scene", "Words"]
+__all__ = ["ANIMALS", "LIVING", "SPOKEN_NONE", "Part", "Scene"]
 
 Part = Mark | Figure
 
@@ -51,20 +50,6 @@ _ASKED_FOR = frozenset(("percent", "power"))
 # What turns the rest of a clause into a wish, a question, a plan, or back into what is.
 _TURNS = frozenset(("restart", "wish", "asked", "intent"))
 _CONTENT = frozenset(("mesh", "lid", "reflector", "lamp", "tube", "heat", "control", "night_heat"))
-
-
-class Words:
-    """The words of a text in order, found again by their places."""
-
-    def __init__(self, matches: Iterable[re.Match[str]]) -> None:
-        spans = [(match[0], *match.span()) for match in matches]
-        self._texts = [text for text, _, _ in spans]
-        self._starts = [start for _, start, _ in spans]
-        self._ends = [end for _, _, end in spans]
-
-    def within(self, start: int, end: int) -> list[str]:
-        """Return the words from ``start`` to ``end``."""
-        return self._texts[bisect_left(self._starts, start) : bisect_right(self._ends, end)]
 
 
 _OF_TURN = {
@@ -200,6 +185,9 @@ class Scene:
         """Say whether a figure is what was before a change: moved him from a 4x2x2."""
         said = self.words(max(0, figure.start - 60), figure.start)
         came = "from" in said[-3:] and bool(word_list("moved") & set(said[-9:]))
+        if said[-1:] == ["to"] or said[-2:-1] == ["to"]:
+            # "Upgraded from a 40 gal to a 4x2x2": that is where he is now.
+            return False
         return came and len(figure.sides) != 2
 
     def _turned(self, part: Part, start: int) -> Mark | None:

@@ -2,7 +2,7 @@
 
 import re
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Iterator, Set
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -30,6 +30,7 @@ _ROLES = {
     "ho": "hours",
     "of": "on_for",
     "uv": "uvi uvi_at",
+    "an": "animal",
 }
 _MARKED = {FactName(name) for names in _ROLES.values() for name in names.split()}
 
@@ -95,15 +96,21 @@ def taken_apart(message: str) -> tuple[str, list[Mark]]:
 
 def found_in(path: Path) -> Found:
     """Return how well the figures of a file are heard."""
+    return found_of(messages(path), _MARKED - {FactName.ANIMAL})
+
+
+def found_of(marked: list[str], names: Set[FactName] = frozenset(_MARKED)) -> Found:
+    """Return how well the figures of messages are heard, and the animals among ``names``."""
     found = Found()
-    for message in messages(path):
+    for message in marked:
         text, marks = taken_apart(message)
-        _count(found, heard_in(text), marks)
+        heard = heard_in(text)
+        facts = [f for f in heard.facts if f.standing in THERE and f.name in names]
+        _count(found, heard, facts, marks)
     return found
 
 
-def _count(found: Found, heard: Heard, marks: list[Mark]) -> None:
-    facts = [f for f in heard.facts if f.standing in THERE and f.name in _MARKED]
+def _count(found: Found, heard: Heard, facts: list[Fact], marks: list[Mark]) -> None:
     used: set[int] = set()
     for mark in marks:
         hits = [i for i, fact in enumerate(facts) if mark.is_told_by(fact)]
