@@ -29,11 +29,18 @@ _OF_A_KIND = re.compile(
 _IS = re.compile(
     r"(?: (?:about|around|only|just|now|nearly|almost|like))* is(?: (?:about|only|now|nearly))* \Z"
 )
+_ABOUT = re.compile(r"(?: (?:about|only|now|nearly|almost|just))* \Z")
+# "Had it 4 months": the lamp that was named last.
+_HAD_IT = re.compile(
+    r"\b(?:had|used|running|run|been using|using|have) (?:it|this (?:one|tube|bulb|lamp))"
+    r"(?: (?:for|about|like|now))* \Z"
+)
 _AGED_SO = re.compile(r"\b(?:aged|age:?|turned|turns|turning)(?: about| around)? \Z")
 _AGE_ENDS = re.compile(
     r" ?(?:[,.;!?)\n]|\Z|now\b|and\b|but\b|in (?:jan|feb|mar|apr|may|ju|aug|sep|oct|nov|dec))"
 )
 _OLDEST_BARE, _OLDEST = 12, 120
+_STRIP = re.compile(r"\bstrip\b")
 _LAMPS = frozenset(("tube", "heat", "lamp"))
 
 
@@ -48,7 +55,7 @@ def bare_ages(scene: Scene) -> Iterator[Fact | Ask]:
         aged = _AGED_SO.search(scene.text, start, figure.start) is not None
         bare = (
             living is not None
-            and _IS.fullmatch(scene.text, living.end, figure.start) is not None
+            and _tells_age(scene, living, figure)
             and figure.low <= _OLDEST_BARE
             and not figure.text.endswith(".0")
         )
@@ -58,6 +65,13 @@ def bare_ages(scene: Scene) -> Iterator[Fact | Ask]:
             scene.take(figure)
             years = read_duration(f"{float(figure.low):g} years")
             yield scene.fact(FactName.ANIMAL_AGE, years, figure, assumed=True)
+
+
+def _tells_age(scene: Scene, living: Mark, figure: Figure) -> bool:
+    """Say whether nothing but "is" stands between an animal and a number: she's about 6."""
+    short = scene.text[living.start : living.end].replace("'", "") in ("hes", "shes")
+    between = _ABOUT if short else _IS
+    return between.fullmatch(scene.text, living.end, figure.start) is not None
 
 
 def age_of(scene: Scene, figure: Figure) -> FactName | None:
@@ -87,6 +101,11 @@ def age_of(scene: Scene, figure: Figure) -> FactName | None:
         return FactName.ANIMAL_AGE
     if figure.unit != "week" and alone(scene, figure) and _of_animal_only(scene, figure):
         return FactName.ANIMAL_AGE
+    if _HAD_IT.search(scene.text, max(0, figure.start - 36), figure.start):
+        last = scene.before(figure.start, _LAMPS | LIVING, max(0, figure.start - 160))
+        strip = any(_is_strength(f) for f in scene.figures.within(0, figure.start))
+        lit = last is not None and last.kind in _LAMPS
+        return FactName.AGE if lit or (strip and _STRIP.search(scene.text)) else None
     if living and before is not None:
         return _of_living(scene, before, figure, said)
     if lamp and before is not None and scene.denial(before):

@@ -8,6 +8,7 @@ from bot.facts import Say
 from bot.language.hearing.facts import Ask, Fact, FactName, Standing
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import ANIMALS, Scene
+from bot.language.hearing.unplaced import MINE
 from bot.language.wanted import Choice
 
 __all__ = ["animals_heard"]
@@ -57,7 +58,10 @@ def animals_heard(scene: Scene) -> Iterator[Fact | Ask]:
 def _kept(scene: Scene) -> list[Mark]:
     """Return the animals that are spoken of as one's own; where none is, all that are named."""
     named = [mark for mark in scene.marks if mark.kind in ANIMALS]
-    named = [mark for mark in named if not (scene.denial(mark) or scene.of_others(mark))]
+    named = [mark for mark in named if not scene.denial(mark)]
+    own = [mark for mark in named if not scene.of_others(mark)]
+    # "My friend's tegu gets 130F but mine only 112": mine is one as well.
+    named = own or (named if MINE & set(scene.words(0, len(scene.text))) else [])
     if len(named) < 2:
         return named
     own = [mark for mark in named if not _only_spoken_of(scene, mark)]

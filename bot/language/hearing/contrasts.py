@@ -12,6 +12,7 @@ from bot.language.hearing.facts import THERE, Fact, Standing
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.past import stands_now
 from bot.language.hearing.scene import Scene
+from bot.language.hearing.unplaced import MINE
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, measured
 
@@ -33,8 +34,9 @@ def contrasted(scene: Scene, aside: list[Fact], facts: list[Fact]) -> Iterator[F
             continue
         figure = stands_now(scene.text, scene.marks, scene.figures, before)
         if figure is None:
-            later = scene.figures.within(before.end, before.end + _FURTHEST)
-            figure = next((f for f in later if _holds(scene, before, f)), None)
+            later = scene.figures.within(before.end, before.end + 2 * _FURTHEST)
+            near = (f for f in later if f.end <= before.end + _FURTHEST or _is_mine(scene, f))
+            figure = next((f for f in near if _holds(scene, before, f)), None)
         if figure is None or _used(scene, figure, facts):
             continue
         measure = _measured(figure, fact.value)
@@ -66,6 +68,10 @@ def _holds(scene: Scene, before: Figure, figure: Figure) -> bool:
     own = own or scene.next_word(figure.end) in _AFTER
     low, high = sorted((before.low, figure.low))
     return own and low > 0 and high <= _MOST_TIMES * low
+
+
+def _is_mine(scene: Scene, figure: Figure) -> bool:
+    return bool(MINE & set(scene.words(figure.start - 24, figure.start)[-3:]))
 
 
 def _measured(figure: Figure, like: Measure) -> Measure | None:

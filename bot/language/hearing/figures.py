@@ -45,6 +45,8 @@ _IN_THE = re.compile(
 _WITH = re.compile(r"/|(?<=\sw)\s+(?:a|an|the|my|his|her|no|both|only|some|this|it)\b")
 _UP_TO = re.compile(r"\s+(?:up|down|back)\s+to\s+")
 _CROSSES = re.compile(r"\s?x\s?[0-9]")
+_OR = re.compile(r"\s+or\s+")
+_NEXT = Fraction(4, 3)
 _AND = re.compile(r"\s+(?:and|to)\s+")
 _ISH = re.compile(r"(?<=[0-9])[- ]?ish(?= ?(?:in|inch|inches|cm|°|degrees?|f|c)\b)")
 _HYPHEN = re.compile(
@@ -59,6 +61,7 @@ _HOURS_APART = re.compile(
 _APART_IN = re.compile(r"\s+in$")
 _A_LETTER = re.compile(r"an?\s+\w{1,2}$")
 _A_METER = re.compile(r"an?\s+(?:meter|metre)")
+_GOT = re.compile(r"\b(?:borrowed|bought|got|have|own|need|use|used|with) \Z")
 _FAR = re.compile(r"\s+(?:long|away|above|from|over|of|and|wide|tall|up|high|deep|to|square)\b")
 _LITRES = re.compile(r"\s+(?:tank|viv|tub|box|terrarium|aquarium|rub|bin)\b")
 _PASSED = re.compile(r"[-+]?[0-9.,_]*[0-9]|\S")
@@ -206,7 +209,7 @@ def _is_no_unit(text: str, at: int, side: Side, closing: frozenset[int]) -> bool
     last = written[-1]
     if _A_METER.fullmatch(written):
         # "Borrowed a meter" tells of a UV meter.
-        return _FAR.match(text, side.end) is None
+        return _FAR.match(text, side.end) is None or _GOT.search(text, 0, at) is not None
     if last == "l" and _LITRES.match(text, side.end):
         return False
     if last == '"':
@@ -236,7 +239,10 @@ def _quantity(text: str, at: int, closing: frozenset[int]) -> Figure | None:
     to = _AND.match(text, low.end) if between else TO.match(text, low.end)
     if to is None and text.endswith("from ", 0, at):
         to = _UP_TO.match(text, low.end)
+    to = to or _OR.match(text, low.end)
     second = _side(text, to.end(), closing) if to and text[low.end : to.end()] else None
+    if to and second and to.re is _OR and not _reads_on(kind, low, *second):
+        second = None
     if second and _CROSSES.match(text, second[1].end):
         # "From 40 gal to 4x2x2" is no range.
         second = None
@@ -245,6 +251,12 @@ def _quantity(text: str, at: int, closing: frozenset[int]) -> Figure | None:
         high = second[1]
         return Figure(kind, (low, high), text[at : high.end].strip(), at, high.end)
     return Figure(kind, (low,), text[at : low.end].strip(), at, low.end)
+
+
+def _reads_on(kind: str, low: Side, other: str, high: Side) -> bool:
+    """Say whether "or" joins two ends of one figure: 5 or 6 inches."""
+    near = low.value < high.value <= _NEXT * low.value
+    return kind == "plain" and near and other in (Dimension.LENGTH, Dimension.DURATION, "degrees")
 
 
 def _same(kind: str, other: str) -> bool:

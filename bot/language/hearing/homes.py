@@ -19,6 +19,12 @@ from bot.language.wanted import Whole
 __all__ = ["homes"]
 
 _HOME = frozenset(("home",))
+_REFERENCE = frozenset(("reference",))
+# The usual lengths of tubes.
+_SOLD: dict[str, tuple[int, ...]] = {
+    "in": (21, 22, 24, 33, 34, 36, 45, 46, 48),
+    "cm": (55, 58, 60, 85, 90, 115, 116, 120),
+}
 _TUBE = frozenset(("tube", "lamp"))
 # Bare sizes whose longest side reaches this can only be centimetres: eight feet are 96 inches.
 _SURELY_CM = 100
@@ -156,7 +162,7 @@ def _of_home(scene: Scene, figure: Figure) -> bool:
         return False
     between = scene.words(before.end, figure.start) if before else ["no"]
     tall = scene.next_word(figure.end) in ("tall", "high", "wide", "deep")
-    return set(between) <= {"is", "about", "around", "of", "its", "a"} and not tall
+    return set(between) <= {"is", "about", "around", "of", "its", "a", "only"} and not tall
 
 
 def _behind_tube(scene: Scene, figure: Figure) -> bool:
@@ -169,7 +175,7 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
     parts = [m for m in around if m.kind == "tube" or m.value in ("t5", "t5 ho", "t8")]
     near = scene.figures.within(figure.start - 14, figure.start)
     ends = [part.end for part in parts]
-    ends += [f.end for f in near if f.kind == "percent" and f.high <= STRONGEST_TUBE]
+    ends += [f.end for f in near if _is_label(f)]
     between = scene.words(max(ends), figure.start) if ends else []
     if not ends or set(between) - {"is", "about"} or not figure.unit:
         return False
@@ -178,8 +184,20 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
         return True
     if between or (word_list("ways") - {"at"}) & set(following):
         return False
+    if _is_sold_so_long(figure) and not scene.after(figure.end, _REFERENCE, figure.end + 20):
+        return True
     metres = exact(figure.low, figure.sides[0].unit or figure.unit, "m")
     return metres >= _NO_DISTANCE_M or _has_its_distance(scene, figure)
+
+
+def _is_label(figure: Figure) -> bool:
+    older = figure.kind == "plain" and figure.text.endswith((".0", ",0"))
+    return older or (figure.kind == "percent" and figure.high <= STRONGEST_TUBE)
+
+
+def _is_sold_so_long(figure: Figure) -> bool:
+    """Say whether a length is one that tubes are sold in: right behind a label it is theirs."""
+    return figure.low in _SOLD.get(figure.unit or "", ())
 
 
 def _has_its_distance(scene: Scene, figure: Figure) -> bool:

@@ -19,6 +19,7 @@ __all__ = ["fixtures", "lamp_kinds", "tubes"]
 # Label figures that stand without a percent sign.
 _BARE_STRENGTHS = frozenset((5, 6, 10, 12, 14))
 # What a percentage may be of, if it is not of the tube.
+_MEASURED = frozenset(("measured", "measure", "uvi", "index", "meter"))
 _SHARES = frozenset(("humidity", "share", "control"))
 _WHETHER_GOOD = re.compile(r"\s+(?:ok|okay|fine|good|bad|safe|better|enough|needed|necessary)\b")
 _SHORT_PERCENT = re.compile(r"(?:pct|perc)\Z")
@@ -105,6 +106,7 @@ def _another_between(scene: Scene, start: int, end: int) -> bool:
 def _label(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
     """Return the words that go with a bare label figure: 10.0, or 12 right beside the tube."""
     decimal = figure.text.endswith((".0", ",0")) and figure.low in LABELS
+    decimal = decimal and not _MEASURED & set(scene.words(figure.start - 12, figure.start)[-1:])
     beside = tube_beside(scene, figure)
     if len(figure.sides) != 1 or _of_other_lamp(scene, figure):
         return None

@@ -18,7 +18,7 @@ _SWAPPED = re.compile(r"\b(?:swapped|traded|exchanged|switched)(?: \w+){0,2} \Z"
 _FOR = re.compile(r"\s+for\b")
 _WHETHER = re.compile(r"(?:\A|[.!?,\n] ?)(?:is|are|would|can|could|should)(?: [a-z]+){0,4} \Z")
 _MINE_IS = re.compile(
-    r"[^.!?\n]{0,50}\? ?(?:mine|mines|i have|ive|i've|i get|i give|i do|i run|currently"
+    r"[^.!?\n]{0,80}\? ?(?:mine|mines|i have|ive|i've|i get|i give|i do|i run|currently"
     r"|right now|its|it's|it (?:stays|is|sits|gets|drops))\b"
     r"[^.!?0-9]{0,20}[0-9]"
 )
@@ -47,6 +47,16 @@ _NOW = re.compile(
 # In the same sentence these are enough: it was 118 yesterday and is 103.
 _THEN = re.compile(r"[^.!?\n]*\b(?:is|its|it's|later|after|down)\b[^.!?\n]*")
 _AT_ONCE = re.compile(rf"[a-z°\"' ]{{0,10}}\b(?:now|today|at the moment|this {_TIMES})\b")
+# What was of a lamp that is no more: the bulb died. It was a 100 watt.
+_OF_THE_DEAD = re.compile(
+    r"\b(?:died|broke|blew|failed|(?:burned|burnt) out)\b[^0-9]{0,20}\bit was\b[^.!?]*\Z"
+)
+# What was changed after it was told: 128 on the rock, went down to a 75w and its 98.
+_CHANGED = re.compile(
+    r".*\b(?:went|switched|swapped|lowered|raised|moved|turned|dimmed|dropped|lifted|changed)\b.*"
+    r"\b(?:now|its|it's|it is|reads|gets|hits)(?: (?:at|only|about|around))* ",
+    re.S,
+)
 # From the figure of before to the one of now, in characters, and how many times larger or smaller.
 _FURTHEST = 80
 _MOST_TIMES = 3
@@ -62,6 +72,8 @@ def is_past(text: str, marks: Placed[Mark], figures: Placed[Figure], figure: Fig
         return True
     if _SWAPPED.search(text, max(0, start - 30), start) and _FOR.match(text, end):
         return True
+    if _OF_THE_DEAD.search(text, max(0, start - 80), start):
+        return True
     return stands_now(text, marks, figures, figure) is not None
 
 
@@ -75,8 +87,7 @@ def stands_now(
     start, end = figure.start, figure.end
     if _DOWN_FROM.search(text, max(0, start - 34), start):
         return figures.last(start, start - 34)
-    if not (_BEFORE.search(text, max(0, start - 44), start) or _AGO.match(text, end)):
-        return None
+    was = _BEFORE.search(text, max(0, start - 44), start) or _AGO.match(text, end)
     if _NOW.search(text, max(0, start - 8), start):
         # "It has now been 104."
         return None
@@ -84,7 +95,10 @@ def stands_now(
         if not _alike(figure, other) or _is_counted(text, other):
             continue
         between = text[end : other.start]
-        now = _NOW.search(between) or _AT_ONCE.match(text, other.end) or _THEN.fullmatch(between)
+        now = _CHANGED.fullmatch(between)
+        if was:
+            now = now or _NOW.search(between) or _THEN.fullmatch(between)
+            now = now or _AT_ONCE.match(text, other.end)
         return other if now and not _of_another_place(text, marks, figure, other) else None
     return None
 

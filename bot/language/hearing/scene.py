@@ -44,6 +44,8 @@ _HOW = frozenset(("how",))
 _OWN = re.compile(r"\s+(?:the|my|this|it)\b")
 # A figure that comes with a thing which may only be thought of: a 12% tube, a 40w mat.
 # A reading that somebody wants is a wish; a lamp or a box that somebody wants is a plan.
+_HOMES = frozenset(("size", "cross", "volume"))
+_FOR_A = re.compile(r"\b(?:for|in) (?:a|my|his|her|our|the) \Z")
 _TOLD = frozenset(("length", "temperature", "degrees", "plain", "duration"))
 _READ = frozenset(("temperature", "degrees", "plain"))
 _ASKED_FOR = frozenset(("percent", "power"))
@@ -211,7 +213,10 @@ class Scene:
             return None
         if turn.value == "hearsay" and not self._is_hearsay(turn, part):
             return None
-        own = _OWN.match(self.text, turn.end) and word.endswith("put")
+        own = bool(_OWN.match(self.text, turn.end)) and word.endswith("put")
+        if isinstance(part, Figure) and turn.kind == "asked" and part.kind in _HOMES:
+            # "Which is better for a 120x60x60 cm" tells of a box that is there.
+            own = own or bool(_FOR_A.search(self.text, max(0, part.start - 10), part.start))
         return None if own else turn
 
     def _is_hearsay(self, turn: Mark, part: Part) -> bool:

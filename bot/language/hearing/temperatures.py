@@ -18,6 +18,7 @@ from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.linking import MOST_COST, linked
 from bot.language.hearing.places import ENDS, Read, as_place, lamps_that_give, placed
 from bot.language.hearing.scene import Part, Scene
+from bot.language.hearing.strengths import LABELS
 from bot.language.hearing.unplaced import MINE, NO_COUNT, unplaced
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import measured
@@ -165,6 +166,9 @@ def _may_be(scene: Scene, figure: Figure) -> bool:
     if figure.kind == "temperature":
         return True
     if figure.kind == "plain" and scene.next_word(figure.end) in word_list("counted"):
+        return False
+    if figure.kind == "plain" and figure.low in LABELS and figure.text.endswith((".0", ",0")):
+        # A 10.0 is the label of a lamp.
         return False
     if not _COLDEST <= figure.low <= figure.high <= _HOTTEST:
         return False
