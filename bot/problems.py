@@ -1,5 +1,6 @@
 """The reply of a question that could not be read or answered, in the asker's language."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.commands import command_named
@@ -32,18 +33,22 @@ class AtMost:
 
 
 def problem(
-    name: str, sentence: Say, preferences: Preferences, meant: Question | None = None
+    name: str,
+    sentence: Say,
+    preferences: Preferences,
+    meant: Question | None = None,
+    also: Sequence[Say] = (),
 ) -> Reply:
-    """Return the Reply that tells one plain sentence of what went wrong."""
+    """Return the Reply that tells in plain words what went wrong; ``also`` is more to be done."""
     command = command_named(name)
     all_of_them = name == "help" or command is None
-    steps = (Say("refused-step-all") if all_of_them else Say("refused-step-more", Way(name)),)
+    more = Say("refused-step-all") if all_of_them else Say("refused-step-more", Way(name))
     layered = Layered(
         command=name,
         status="problem",
         title=Say("refused-title"),
-        brief=Brief(sentence, steps=steps),
-        steps=steps,
+        brief=Brief(sentence, steps=(more,)),
+        steps=(*also, more),
         guide=command.guide[:1] if command else (),
     )
     speaker = voice(preferences.spoken, preferences.shown)

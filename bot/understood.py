@@ -38,6 +38,7 @@ from bot.said_first import heard_in, of_its_lamp, said_first
 from bot.saying.voice import voice
 from bot.unread import (
     first_error,
+    lacks_told,
     misread,
     missing_example,
     missing_told,
@@ -247,7 +248,8 @@ def _unread(
     given = typed_all(values)
     lacking = () if wrong else command.query.lacking(given, preferences.own)
     sentence = wrong or _missing(command, given, preferences)
-    reply = problem(command.name, sentence, preferences, command.asking(values))
+    also = lacks_told(command, lacking)
+    reply = problem(command.name, sentence, preferences, command.asking(values), also)
     alarms = told_alarms(command, values, preferences)
     return reply.model_copy(update={"alarms": alarms, "lacking": lacking})
 

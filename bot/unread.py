@@ -20,6 +20,7 @@ from bot.saved.group import Own
 __all__ = [
     "Way",
     "first_error",
+    "lacks_told",
     "misread",
     "missing_example",
     "missing_told",
@@ -57,10 +58,16 @@ class Lack:
 
 @dataclass(frozen=True, slots=True)
 class Missing:
-    """What a question still needs."""
+    """What a question still needs: by name, and of one alone what that is."""
 
+    names: tuple[str, ...]
     wanted: tuple[Say, ...]
     example: str
+
+    @property
+    def several(self) -> bool:
+        """Say whether more than one thing is missing."""
+        return len(self.names) > 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,6 +168,12 @@ def unnamed_told(
     return _still_needed((error.option,), command, example if given else command.examples[0])
 
 
+def lacks_told(command: Command, names: Sequence[str]) -> tuple[Say, ...]:
+    """Return what each option is that a question lacks, where their names alone were told."""
+    told = (Say("refused-lack", Lack(name, lacked(name, command.name))) for name in names)
+    return tuple(told) if len(names) > 1 else ()
+
+
 def _still_needed(names: Sequence[str], command: Command, example: str) -> Say:
-    wanted = (Say("refused-lack", Lack(name, lacked(name, command.name))) for name in names)
-    return Say("refused-missing", Missing(tuple(wanted), example))
+    wanted = tuple(lacked(name, command.name) for name in names)
+    return Say("refused-missing", Missing(tuple(names), wanted, example))

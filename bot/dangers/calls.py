@@ -6,9 +6,18 @@ from dataclasses import dataclass
 from bot.dangers.table import Hazard, Soon, Who
 from bot.facts import Say
 
-__all__ = ["CALLS_A_VET", "call_sentences", "soonest_vet", "told_call"]
+__all__ = [
+    "CALLS_A_VET",
+    "call_sentences",
+    "short_calls",
+    "shortest_call",
+    "soonest_vet",
+    "told_call",
+]
 
 _MOST = 3
+# The form of the words that a phone shows at a glance.
+_BRIEF = "brief"
 _SOON = tuple(Soon)
 CALLS_A_VET = "vet"
 """The act that is itself the call to a vet."""
@@ -24,6 +33,13 @@ class Called:
 
 
 @dataclass(frozen=True, slots=True)
+class AnyHarm:
+    """Who is called at any sign of harm, each with how soon."""
+
+    acts: tuple[Say, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class _Wanted:
     who: Who
     soon: Soon
@@ -34,17 +50,20 @@ class _Wanted:
     def haste(self) -> int:
         return _SOON.index(self.soon)
 
-    def sentence(self, sooner: "_Wanted | None") -> Say:
+    def act(self, *form: str) -> Say:
+        """Return who is called and how soon."""
+        return Say.of("call", *form, "act", self.who.name.lower(), self.soon.name.lower())
+
+    def sentence(self, sooner: "_Wanted | None", *form: str) -> Say:
         """Return the sentence; ``sooner`` is what is wanted without any condition."""
-        condition = Say.of("call-if", self.condition) if self.condition else None
+        condition = Say.of("call", *form, "if", self.condition) if self.condition else None
         note = Say.of("call-note", self.note) if self.note else None
-        act = Say.of("call-act", self.who.name.lower(), self.soon.name.lower())
-        called = Called(act, condition, note)
+        called = Called(self.act(*form), condition, note)
         if sooner and sooner.haste < self.haste:
-            return Say.of("call-enough", self.soon.name.lower(), facts=called)
+            return Say.of("call", *form, "enough", self.soon.name.lower(), facts=called)
         if condition:
-            return Say("call-when-note", called) if note else Say("call-when", called)
-        return Say("call-noted", called) if note else Say("call-plain", called)
+            return Say.of("call", *form, "when-note" if note else "when", facts=called)
+        return Say.of("call", *form, "noted" if note else "plain", facts=called)
 
 
 def told_call(row: Hazard) -> dict[str, str | Say]:
@@ -66,6 +85,32 @@ def soonest_vet(rows: Sequence[Hazard]) -> Soon | None:
 
 def call_sentences(told: Sequence[tuple[Hazard, bool]]) -> list[Say]:
     """Return whom to call; each hazard comes with whether its first act was said already."""
+    every, surely = _every(told)
+    return [want.sentence(surely.get(want.who)) for want in every]
+
+
+def short_calls(told: Sequence[tuple[Hazard, bool]], *, once: bool = False) -> list[Say]:
+    """Return the same in the short form that a phone shows beside the acts and the answer.
+
+    ``once``: of what depends on a sign, each person only as soon as the soonest hazard wants it.
+    """
+    every, surely = _every(told)
+    maybe = {want.who: want for want in reversed(every) if want.condition}
+    if once:
+        every = [want for want in every if not want.condition or maybe[want.who] is want]
+    return [want.sentence(surely.get(want.who), _BRIEF) for want in every[:_MOST]]
+
+
+def shortest_call(told: Sequence[tuple[Hazard, bool]]) -> Say:
+    """Return everybody who is to be called in one sentence, at any sign of harm."""
+    every, _ = _every(told)
+    soonest = {want.who: want for want in reversed(every)}
+    acts = (want.act(_BRIEF) for want in every if soonest[want.who] is want)
+    return Say("call-brief-any", AnyHarm(tuple(acts)))
+
+
+def _every(told: Sequence[tuple[Hazard, bool]]) -> tuple[list[_Wanted], dict[Who, _Wanted]]:
+    """Return what is wanted, the soonest first, and what of it is wanted without condition."""
     wanted = [want for row, _ in told for want in _wanted(row)]
     said = [
         _Wanted(Who.VET, row.call.soon)
@@ -86,7 +131,7 @@ def call_sentences(told: Sequence[tuple[Hazard, bool]]) -> list[Say]:
         if want.condition and (not certain or want.haste < certain.haste or alone):
             maybe.setdefault((want.who, want.soon), want)
     every = sorted((*kept, *maybe.values()), key=lambda w: (w.haste, w.who is not Who.EMERGENCY))
-    return [want.sentence(surely.get(want.who)) for want in every[:_MOST]]
+    return every, surely
 
 
 def _wanted(row: Hazard) -> Iterator[_Wanted]:

@@ -4,13 +4,13 @@ Nothing here reads a sentence: what is said, left out or put side by side goes b
 The acts are in the asker's language, also where the answer behind them is not.
 """
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
-from bot.brief import brief_of, fitted, phone_lines
+from bot.brief import MOST_LINES, brief_of, fitted, phone_lines
 from bot.brief import in_order as as_read
-from bot.dangers.calls import call_sentences
+from bot.dangers.calls import call_sentences, short_calls, shortest_call
 from bot.dangers.order import (
     MOST_ACTS,
     Ordered,
@@ -29,7 +29,7 @@ __all__ = ["first"]
 
 _MOST_ACT_LINES = 4
 # Where a phone has no room for them beside a hazard, these stand in the parts alone.
-_GIVE_WAY = (Role.RANGE, Role.ASSUMED)
+_GIVE_WAY = (Role.ASSUMED, Role.RANGE)
 _MOST_QUOTED = 3
 _PRESSING = (HazardKind.PEOPLE, HazardKind.STOP, HazardKind.VET)
 # Questions that answer nothing themselves: what they say is only a way to another question.
@@ -39,7 +39,6 @@ _GENERAL_WORDS = ("guide",)
 # What these answer is never what somebody does.
 _IN_GENERAL = ("lamp",)
 _Teller = Callable[[Say], str]
-_BARE = (Role.DANGER, Role.CALL, Role.HEAD, Role.RANGE, Role.ASSUMED)
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +46,13 @@ class Quoted:
     """Words of the asker."""
 
     text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Short:
+    """The short form of an act."""
+
+    title: Say
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,16 +101,17 @@ def first(
     rest = _left_of(reply, feeding=calming or _feeding(alarms, reply))
     lead = pressing or milder
     spoken = spoken_of(lead)
-    said = [item.acts[0] for item in spoken] or [row.asked for row in asked[:MOST_ACTS]]
+    rules = [row.asked for row in asked]
+    said = [item.acts[0] for item in spoken] or rules[:MOST_ACTS]
     calls = call_sentences([(item.hazard, item in spoken) for item in pressing])
     read = _read([item.alarm for item in told if item in lead])
     brief = (
-        _pressing_brief(spoken, calls, read, rest, say)
+        _pressing_brief(spoken, pressing, rest, say)
         if pressing
-        else _mild_brief(said, rest, say, acts=bool(milder))
+        else _mild_brief([item.acts[0] for item in spoken], rules[:MOST_ACTS], rest, say)
     )
-    steps = (*steps_of(pressing, spoken), *(act for item in milder for act in item.acts))
-    later = tuple(row.asked for row in asked) if told else ()
+    steps = (*steps_of(pressing, spoken, calls), *_mild_steps(milder))
+    later = tuple(rules) if told or len(rules) > 1 else ()
     leading = spoken[0].hazard if spoken else asked[0]
     shown_first = [item.hazard for item in told] + asked
     opening = " ".join(map(say, (*said, *calls, *read)))
@@ -114,7 +121,7 @@ def first(
             "title": _title(reply, rest, spoken if pressing else [], milder, say),
             "answer": _joined(opening, rest, say, apart=bool(pressing)),
             "brief": brief,
-            "rows": (_read_on(leading, link, say), *rest.rows),
+            "rows": (_read_on(leading, link, say), *_waited(rest, brief, say), *rest.rows),
             "why": (*((say(leading.why),) if pressing else ()), *rest.why),
             "steps": tuple(dict.fromkeys((*map(say, (*steps, *later)), *rest.steps))),
             "guide": _pages(shown_first, link, rest),
@@ -139,28 +146,89 @@ def _read_on(row: Hazard, link: Callable[[str], PageLink], say: _Teller) -> Row:
 
 
 def _pressing_brief(
-    spoken: Sequence[Ordered], calls: Sequence[Say], read: Sequence[Say], rest: Reply, say: _Teller
+    spoken: Sequence[Ordered], pressing: Sequence[Ordered], rest: Reply, say: _Teller
 ) -> tuple[Line, ...]:
-    """Return the acts, whom to call, and then the bare answer; all else stands in the parts."""
-    acts = [_line(Role.DANGER, say(item.acts[0])) for item in spoken]
-    for act in spoken[0].acts[1:]:
-        acts.append(_line(Role.DANGER, say(act)))
-        if phone_lines(acts) > _MOST_ACT_LINES:
-            acts.pop()
+    """Return the acts, whom to call and how soon, and then the bare answer.
+
+    The first hazard's first act stands in full, of the others the short form; more acts of the
+    first one follow while a phone shows all of it at once. The rest stands in the parts.
+    """
+    ways = _ways(spoken, pressing, rest, say)
+    lines = next(way for way in ways if phone_lines(way) <= MOST_LINES)
+    for act in map(say, spoken[0].acts[1:]):
+        more = [*lines, _line(Role.DANGER, act)]
+        acts = [line for line in more if line.role is Role.DANGER]
+        if phone_lines(acts) > _MOST_ACT_LINES or phone_lines(more) > MOST_LINES:
             break
-    said = [*acts, *(_line(Role.CALL, say(call)) for call in calls)]
-    said += [_line(Role.ASSUMED, say(words)) for words in read]
-    said += [line for line in _brief_left(rest) if line.role in _BARE]
-    return fitted(as_read(said), ((role, 0) for role in _GIVE_WAY))
+        lines = more
+    read = [_line(Role.ASSUMED, say(words)) for words in _read([x.alarm for x in pressing])]
+    others = [line for line in _brief_left(rest) if line.role in _GIVE_WAY]
+    return fitted(as_read([*lines, *read, *others]), ((role, 0) for role in _GIVE_WAY))
 
 
-def _mild_brief(said: Sequence[Say], rest: Reply, say: _Teller, *, acts: bool) -> tuple[Line, ...]:
-    """Return the answer with what is wrong as its first steps, or behind the calm rules."""
+def _ways(
+    spoken: Sequence[Ordered], pressing: Sequence[Ordered], rest: Reply, say: _Teller
+) -> Iterator[list[Line]]:
+    """Yield what is never left out, in ever fewer words."""
+    heads = [line for line in _brief_left(rest) if line.role is Role.HEAD]
+    # So many hazards at once that the answer itself waits in the numbers.
+    waiting = [_waits(rest, say)] if heads else []
+    called = [(item.hazard, item in spoken) for item in pressing]
+    acts = [_line(Role.DANGER, say(Say("door-short", Short(x.title)))) for x in spoken]
+    whole = [_line(Role.DANGER, say(spoken[0].acts[0])), *acts[1:]]
+    every, once = (short_calls(called, once=x) for x in (False, True))
+    any_harm = [shortest_call(called)] if every else []
+    ways = [(whole, every), (whole, once), (acts, once)]
+    for answer, tried in ((heads, ways), (waiting, [*ways, (acts, any_harm)])):
+        for told, calls in tried:
+            line = " ".join(map(say, calls))
+            yield [*told, *([_line(Role.CALL, line)] if line else []), *answer]
+
+
+def _waits(rest: Reply, say: _Teller) -> Line:
+    """Return the line that sends to the numbers for an answer that has no room in the brief."""
+    return _line(Role.HEAD, say(Say.of("door-waits", rest.status)))
+
+
+def _waited(rest: Reply, brief: Sequence[Line], say: _Teller) -> Iterator[Row]:
+    """Yield the answer, or why there is none, where the brief had no room for it."""
+    heads = [line.text for line in _brief_left(rest) if line.role is Role.HEAD]
+    if not {line.text for line in brief}.issuperset(heads):
+        yield Row(label=_label(rest, say), text=rest.answer)
+
+
+def _label(rest: Reply, say: _Teller) -> str:
+    return say(Say("door-label-question")) if rest.status == "problem" else rest.title
+
+
+def _mild_brief(
+    acts: Sequence[Say], asked: Sequence[Say], rest: Reply, say: _Teller
+) -> tuple[Line, ...]:
+    """Return the answer with what is wrong as its first steps, or behind the calm rules.
+
+    Of several calm rules the first stands in front, and others while there is room.
+    """
+    left = _brief_left(rest)
     role = Role.STEP if acts and rest.answer else Role.HEAD
-    lines = [*(_line(role, say(text)) for text in said), *_brief_left(rest)]
-    if role is Role.HEAD:
-        return fitted(as_read(lines), ((role, 0) for role in (*_GIVE_WAY, Role.STEP)))
-    return fitted(as_read(lines), ((Role.STEP, len(said)), (Role.RANGE, 1), (Role.ASSUMED, 0)))
+    told = [_line(role, say(text)) for text in acts or asked]
+    heads = [line for line in left if line.role is Role.HEAD]
+    while len(told) > 1 and phone_lines([*told, *heads]) > MOST_LINES:
+        told.pop()
+    if phone_lines([*told, *heads]) > MOST_LINES:
+        left = (_waits(rest, say),)
+    # Of our own acts none gives way, of the answer's steps all.
+    steps = len(told) if role is Role.STEP else 0
+    numbers = [(Role.RANGE, 1), (Role.ASSUMED, 0), (Role.RANGE, 0)]
+    gives_way = [(Role.STEP, steps), *numbers] if steps else [*numbers, (Role.STEP, 0)]
+    gives_way.append((Role.CAUTION, 0))
+    return fitted(as_read([*told, *left]), gives_way)
+
+
+def _mild_steps(milder: Sequence[Ordered]) -> Iterator[Say]:
+    """Return the acts of what is wrong, each with whom to call."""
+    for item in milder:
+        yield from item.acts
+        yield from call_sentences([(item.hazard, False)])
 
 
 def _brief_left(rest: Reply) -> tuple[Line, ...]:
@@ -211,8 +279,7 @@ def _joined(opening: str, rest: Reply, say: _Teller, *, apart: bool) -> str:
         return opening
     if not apart:
         return f"{opening} {rest.answer}"
-    label = say(Say("door-label-question")) if rest.status == "problem" else rest.title
-    return f"{opening}\n\n{label}: {rest.answer}"
+    return f"{opening}\n\n{_label(rest, say)}: {rest.answer}"
 
 
 def _pages(

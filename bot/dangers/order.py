@@ -115,13 +115,19 @@ def spoken_of(told: Sequence[Ordered]) -> list[Ordered]:
     return spoken
 
 
-def steps_of(pressing: Sequence[Ordered], spoken: Sequence[Ordered]) -> Iterator[Say]:
-    """Return all the acts in their order, without what may not stand beside another hazard's."""
+def steps_of(
+    pressing: Sequence[Ordered], spoken: Sequence[Ordered], calls: Sequence[Say]
+) -> Iterator[Say]:
+    """Return all the acts in their order, whom to call, and what follows.
+
+    What may not stand beside another hazard's is left out.
+    """
     muted = {key for item in pressing for key in item.hazard.mutes}
     for item in pressing:
         done = item not in spoken and _does(spoken, item)
         acts = item.acts[:1] if item.hazard.key in muted else item.acts
         yield from acts[1:] if done else acts
+    yield from calls
     for item in pressing[:1]:
         if item.hazard.key not in muted:
             yield from item.hazard.then

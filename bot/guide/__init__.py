@@ -17,7 +17,7 @@ from bot.guide.loader import (
     page,
     pages,
 )
-from bot.guide.plain import INTRODUCTION, heading_in, sections
+from bot.guide.plain import INTRODUCTION, heading_in, pieces, sections
 from bot.guide.terms import Term, alphabetical, glossary
 from bot.guide.worries import of_worry, worries
 
@@ -38,6 +38,7 @@ __all__ = [
     "of_worry",
     "page",
     "pages",
+    "pieces",
     "sections",
     "worries",
 ]

@@ -1,5 +1,7 @@
 """A page without its Markdown: headings and plain text, for replies that hold no markup."""
 
+import re
+from collections.abc import Iterator
 from functools import cache
 from typing import TYPE_CHECKING
 
@@ -9,9 +11,12 @@ from bot.guide.loader import page as a_page
 if TYPE_CHECKING:
     from markdown_it.token import Token
 
-__all__ = ["INTRODUCTION", "heading_in", "sections"]
+__all__ = ["INTRODUCTION", "heading_in", "pieces", "sections"]
 
 INTRODUCTION = "To begin with"
+# About four lines of a phone: a longer paragraph is told in more than one piece.
+_LONG_PIECE = 150
+_SENTENCE_ENDS = re.compile(r"(?<=[.!?”]) (?=[A-ZÄÖÜ“])")
 _INTRODUCTIONS = {FIRST: INTRODUCTION, "de": "Zum Anfang"}
 
 
@@ -50,6 +55,23 @@ def sections(page: Page, language: str = FIRST) -> tuple[tuple[str, str], ...]:
             case _:
                 pass
     return tuple((title, "\n".join(lines).strip()) for title, lines in parts if lines)
+
+
+def pieces(text: str) -> Iterator[str]:
+    """Yield a part's text in pieces that make sense one by one: a few sentences, or a list item.
+
+    >>> list(pieces("It depends.\\n\\n1. Look.\\n2. Read."))
+    ['It depends.', '1. Look.', '2. Read.']
+    """
+    for line in filter(None, text.split("\n")):
+        piece = ""
+        for sentence in _SENTENCE_ENDS.split(line):
+            more = f"{piece} {sentence}".strip()
+            if piece and len(more) > _LONG_PIECE:
+                yield piece
+                more = sentence
+            piece = more
+        yield piece
 
 
 def heading_in(slug: str, heading: str, language: str) -> str:

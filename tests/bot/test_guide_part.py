@@ -7,6 +7,7 @@ from bot.ask import ask
 from bot.language.quantities import Units
 from bot.preferences import Language, Preferences
 from bot.queries.question import Question
+from bot.reply import Role
 
 
 def test_a_part_comes_first_and_the_rest_of_the_page_after_it(anyone: Preferences) -> None:
@@ -16,7 +17,11 @@ def test_a_part_comes_first_and_the_rest_of_the_page_after_it(anyone: Preference
     assert reply.answer.startswith("Do not put glass")
     told = [(row.label, row.text) for row in whole.rows]
     rest = [(row.label, row.text) for row in reply.rows]
-    assert rest == [row for row in told if row[0] != "Glass and plastic"]
+    others = [row for row in told if row[0] != "Glass and plastic"]
+    # A part that is told in more than one piece stands whole before the others.
+    assert rest == [*(row for row in told if row not in others), *others]
+    assert [line.role for line in reply.brief][:2] == [Role.HEAD, Role.RANGE]
+    assert all(line.text in rest[0][1] for line in reply.brief[:2])
 
 
 @pytest.mark.parametrize("page", guide.pages(), ids=lambda page: page.slug)

@@ -21,8 +21,6 @@ MISTAKEN = [
     "temps animal:unicorn basking:100F",
     "lamp lavalamp",
 ]
-# Longer than they should be, with the lines they take: this list only shrinks.
-NOT_YET = {"my gecko got a burn": 10, "is a red bulb ok at night": 9, "distance": 13}
 
 
 def shown_lines(text: str) -> int:
@@ -35,7 +33,7 @@ def shown_lines(text: str) -> int:
 @pytest.mark.parametrize("line", [*EXAMPLES, *HAZARDS, *MISTAKEN])
 def test_an_answer_is_seen_at_once(line: str, language: Language) -> None:
     brief = render_post(ask(line, Preferences(language=language))).brief
-    assert 1 <= shown_lines(brief) <= NOT_YET.get(line, MOST_LINES), brief
+    assert 1 <= shown_lines(brief) <= MOST_LINES, brief
 
 
 def test_lines_are_counted_as_a_phone_wraps_them() -> None:

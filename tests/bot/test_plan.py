@@ -256,9 +256,9 @@ def test_a_low_box_for_a_snake_also_names_gentle_heat(anyone: Preferences) -> No
         ("plan animal:beardie enclosure:4x2x2ft lid:banana", "“banana” for lid"),
         ("plan animal:beardie enclosure:4x2ft lid:mesh", "“4x2ft” for enclosure"),
         ("plan animal:beardie enclosure:4x2x2ft lid:mesh room:38", "“38” for room"),
-        ("plan animal:beardie enclosure:40x20x20ft lid:mesh", "I can only be trusted"),
-        ("plan animal:beardie enclosure:4x2x2ft lid:mesh back:3ft", "height of the back"),
-        ("plan animal:beardie enclosure:4x2x2ft lid:mesh room:20F", "room air"),
+        ("plan animal:beardie enclosure:40x20x20ft lid:mesh", "my figures hold"),
+        ("plan animal:beardie enclosure:4x2x2ft lid:mesh back:3ft", "Height of the back"),
+        ("plan animal:beardie enclosure:4x2x2ft lid:mesh room:20F", "Room air"),
     ],
 )
 def test_what_is_not_understood_is_told_in_one_sentence(

@@ -36,8 +36,8 @@ EXTREMES = {
 ABOVE = {"1000C", "50m", "500 hours", "100000W"}
 STEPS = {"°F": 1.0, "°C": 0.5, "in": 0.5, "cm": 1.0, "h": 0.1, "W": 1.0}
 REFUSED = re.compile(
-    r"I cannot answer that: (?P<name>.+?) is (?P<value>.+?), and I can only be trusted "
-    r"(?P<ends>.+?)\. Check"
+    r"I cannot answer that\. (?P<name>.+?) is (?P<value>.+?), and my figures hold "
+    r"(?P<ends>.+?)\. For example"
 )
 END = re.compile(r"(from|above|up to) (-?[\d.]+ [^ (]+)(?: \((-?[\d.]+ [^)]+)\))?")
 
@@ -130,7 +130,7 @@ def test_one_step_beyond_a_printed_end_is_not_answered(case: Case) -> None:
 
 @pytest.mark.parametrize("case", CASES, ids=str)
 def test_a_refusal_ends_in_a_question_that_works(case: Case) -> None:
-    assert ask(case.refusal.partition("for example: ")[2], NOBODY).status == "ok"
+    assert ask(case.refusal.rpartition("For example: ")[2], NOBODY).status == "ok"
 
 
 @pytest.mark.parametrize(

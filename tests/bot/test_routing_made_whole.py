@@ -8,7 +8,7 @@ from tests.bot.refusing import copied
 
 def test_what_is_missing_is_told_in_plain_words_with_the_own_sentence_made_whole() -> None:
     reply = ask("which uvb bulb do i need for my ball python?", Preferences())
-    assert reply.answer.startswith("Tell me two more things: how far it is from the tube")
+    assert reply.answer.startswith("I need two more things. Tell me how far it is from the tube")
     assert copied(reply)[0] == (
         "ask which uvb bulb do i need for my ball python, 28 inches from the tube to its back, "
         "no mesh"

@@ -90,7 +90,7 @@ async def test_a_danger_is_in_sight_and_its_page_one_press_away(world: World, bo
         opened = await world.press(answer, "Why")
     for told in (answer, opened):
         assert "**Pull the plug now, or switch off at the breaker.**" in told.text
-        assert "emergency number" in told.text
+        assert "Emergency number now" in told.text
         assert any(label.startswith("Guide: When something smokes") for label in told.buttons)
 
 

@@ -18,7 +18,7 @@ Asked = Callable[[str, Mapping[str, str]], Reply]
 
 _MOST_STEPS = 24
 _LONGEST_SENTENCE = 1200
-_OF_AN_OPTION = re.compile(r"I read .+? for (\w+), but I need .+, for example (.+)\.", re.S)
+_OF_AN_OPTION = re.compile(r"I read .+? for (\w+)\. I need .+, for example (.+)\.", re.S)
 _OF_A_LINE = re.compile(r".*[Ff]or example:? (.+?)\.?", re.S)
 
 

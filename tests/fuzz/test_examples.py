@@ -45,7 +45,7 @@ def test_what_a_refusal_gives_as_an_example_leads_on(line: str) -> None:
 
 def test_a_number_of_weeks_that_cannot_be_is_told_with_its_ends() -> None:
     told = asked_of_the_office("server stats", {"weeks": "0"}).answer
-    assert "I read “0” for weeks, but I need a number of weeks from 1 to 104" in told
+    assert "I read “0” for weeks. I need a number of weeks from 1 to 104" in told
 
 
 def test_the_example_of_a_missing_file_names_a_file() -> None:

@@ -4,6 +4,7 @@ What an animal needs stands in no page: it is put into the page where that is to
 tells it, so that the two cannot differ.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from bot import guide
@@ -66,11 +67,12 @@ class GuidePages:
 
 @dataclass(frozen=True, slots=True)
 class GuidePage:
-    """A page: its part that was asked for first, or its beginning."""
+    """A page: its part that was asked for first, piece by piece, or what the page is about."""
 
     title: str
     part: str | None
     text: Say
+    more: tuple[Say, ...]
     example: str
     rest: tuple[GuidePart, ...]
     pages: tuple[str, ...]
@@ -100,16 +102,23 @@ def guide_asked(query: GuideQuery, context: Context) -> GuidePage | GuidePages:
         GuidePart(heading, filled(text, page, context))
         for heading, text in guide.sections(page, language)
     ]
-    begun = [part.text for part in parts if part.heading == first]
+    texts = [text for heading, text in guide.sections(page, language) if heading == first]
+    text, *more = guide.pieces(texts[0] if texts else page.summary)
     return GuidePage(
         title=page.title,
         part=first,
-        text=begun[0] if begun else _words(page.summary),
+        text=filled(text, page, context),
+        more=tuple(filled(piece, page, context) for piece in more),
         example=page.example,
-        rest=tuple(part for part in parts if part.heading != first),
+        # What a phone does not show of the part at once stands whole before the others.
+        rest=tuple(sorted((p for p in parts if more or p.heading != first), key=_is_not(first))),
         pages=(page.slug, *page.related),
         sources=page.sources,
     )
+
+
+def _is_not(first: str | None) -> Callable[[GuidePart], bool]:
+    return lambda part: part.heading != first
 
 
 def filled(text: str, page: guide.Page, context: Context) -> Say:
@@ -152,7 +161,7 @@ def tell_guide(facts: GuidePage | GuidePages) -> Layered:
     return Layered(
         command="guide",
         title=say("title"),
-        brief=Brief(head=say("text")),
+        brief=Brief(head=say("text"), range=facts.more),
         steps=(say("try"),),
         numbers=tuple(
             Row(Say("guide-heading", part), Say("guide-part", part)) for part in facts.rest

@@ -13,10 +13,10 @@ ask-about-lamp = Zu { NAME($lamp, form: "dat") }: { $example }
 
 ## Etwas fehlt
 ask-missing = { $count ->
-    [1] Sag mir noch eins: { LIST($things, join: "list-semi") }. Frag dann noch einmal mit dieser Angabe.
-    [2] Sag mir noch zweierlei: { LIST($things, join: "list-semi") }. Frag dann noch einmal mit diesen Angaben.
-    [3] Sag mir noch dreierlei: { LIST($things, join: "list-semi") }. Frag dann noch einmal mit diesen Angaben.
-   *[other] Sag mir noch einiges: { LIST($things, join: "list-semi") }. Frag dann noch einmal mit diesen Angaben.
+    [1] Eins fehlt mir noch. Sag mir: { LIST($things, join: "list-semi") }.
+    [2] Zweierlei fehlt mir noch. Sag mir: { LIST($things, join: "list-semi") }.
+    [3] Dreierlei fehlt mir noch. Sag mir: { LIST($things, join: "list-semi") }.
+   *[other] Einiges fehlt mir noch. Sag mir: { LIST($things, join: "list-semi") }.
   }
 ask-which = welches es ist: { LIST($here, join: "list-or") }
 ask-which-both = welches es ist: { LIST($here, join: "list-or") } (zu den anderen fehlen mir Zahlen)
@@ -27,7 +27,7 @@ ask-line = { $example }
 ## Etwas ist angenommen
 
 ## Was nichts für mich ist
-ask-beyond = Dabei kann ich nicht helfen: Ich rechne nur UV-Licht, Wärme, Nächte und Lichtstunden aus. Frag damit die Leute in deiner Gruppe.
+ask-beyond = Dabei kann ich nicht helfen. Ich rechne nur UV-Licht, Wärme, Nächte und Lichtstunden aus. Frag damit die Leute in deiner Gruppe.
 ask-what-i-can = Was ich dir sagen kann: { $example }
 ask-all-of-mine = Alle meine Fragen: help
 

@@ -66,3 +66,63 @@ call-if-no_uvb_long = seit Monaten kein UVB, und schwach, zittrig oder krumm
 ## Was dazu gesagt wird
 call-note-seems_better = auch wenn es besser scheint
 call-note-looks_fine = auch wenn die Haut gut aussieht
+
+## Auf einen Blick: die kurze Form für die ersten Zeilen; der ganze Satz steht in den Schritten
+call-brief-act-emergency-now = jetzt Notruf 112
+call-brief-act-doctor-today = heute zur Arztpraxis
+call-brief-act-poison_line-today = heute Giftnotruf
+call-brief-act-electrician-this_week = diese Woche Elektrofachkraft
+call-brief-act-electrician-before_use = zuerst Elektrofachkraft
+call-brief-act-vet-now = jetzt zur Tierarztpraxis
+call-brief-act-vet-today = heute zur Tierarztpraxis
+call-brief-act-vet-this_week = diese Woche zur Tierarztpraxis
+call-brief-plain = { CAP($act) }.
+# Only with: $note
+call-brief-noted = { CAP($act) }, { $note }.
+# Only with: $condition
+call-brief-when = { CAP($condition) }? { CAP($act) }.
+# Only with: $condition, $note
+call-brief-when-note = { CAP($condition) }? { CAP($act) }, { $note }.
+# Only with: $condition
+call-brief-enough-today = { CAP($condition) }? Heute reicht.
+# Only with: $condition
+call-brief-enough-this_week = { CAP($condition) }? Diese Woche reicht.
+call-brief-any = Irgendein Anzeichen von Schaden: { LIST($acts, join: "list-and") }.
+call-brief-if-smoke_stays = Flammen, oder es raucht weiter
+call-brief-if-shocked_badly = unwohl, verbrannt, schwanger, ein Kind
+call-brief-if-burn_needs_doctor = Kind, Gesicht, Hände, Blasen oder groß
+call-brief-if-burn_grave = groß, tief, durch Strom, blutet weiter
+call-brief-if-mercury_breathed = unwohl, schwanger, Kleinkind
+call-brief-if-eyes_near_cracked = Augen schmerzen
+call-brief-if-splinters_on_animal = Glas oder Pulver auf dem Tier
+call-brief-if-gas_breathed = Kopfschmerz, schwindlig, übel, verwirrt
+call-brief-if-animal_under_it = ein Tier war darunter
+call-brief-if-person_hurts = Augen oder Haut tun dir weh
+call-brief-if-eyes_or_skin_hurt = Schmerz an Augen oder Haut, Sicht trüb
+call-brief-if-child_hurt = ein Kind ist verletzt
+call-brief-if-smoke = Rauch oder Flammen
+call-brief-if-socket_bad = Steckdose warm, braun oder lose
+call-brief-if-holder_wired = Fassung fest verdrahtet, Drähte braun
+call-brief-if-fell_on_animal = sie fiel auf das Tier
+call-brief-if-skin_mark = irgendeine Spur auf der Haut
+call-brief-if-lay_on_heater = es lag darauf, oder ist wund
+call-brief-if-skin_patch = rote, braune, nasse Stelle, Blase
+call-brief-if-dimmer_bad = Dimmer heiß oder fest eingebaut
+call-brief-if-sun_hurt = Maul offen, schlaff, zuckt, reagiert nicht
+call-brief-if-locked_hurt = Maul offen, schlaff, reagiert nicht
+call-brief-if-hot_hurt = Maul am kühlsten Platz offen, schlaff, zuckt, reagiert nicht
+call-brief-if-water_hurt = schlaff, auf dem Rücken, schnappt nach Luft
+call-brief-if-uv_hurt = Augen zu oder dick, Haut wund, versteckt sich, frisst nicht
+call-brief-if-strong_uv_hurt = seither Augen zu, Haut wund, versteckt
+call-brief-if-cold_stays = starr, oder nach zwei Stunden nicht besser
+call-brief-if-gasps = ringt nach Luft, Maul blau, Hals gestreckt
+call-brief-if-animal_burn_grave = groß, tief, im Gesicht, oder schlaff
+call-brief-if-wound_grave = blutet weiter, Knochen zu sehen, Lampe fiel darauf
+call-brief-if-eggs_calm = munter, gräbt und presst nicht
+call-brief-if-eyes_grave = zugeschwollen, tränend, frisst nicht
+call-brief-if-bones_grave = zuckt, Bruch, läuft nicht, frisst nicht
+call-brief-if-ill_grave = schlaff, dünn, trinkt nicht, wird schlechter
+call-brief-if-cold_limp = kalt und schlaff
+call-brief-if-heat_hurt = Maul offen, schlaff oder zuckt
+call-brief-if-night_hurt = schlaff, steif oder ohne Reaktion
+call-brief-if-no_uvb_long = seit Monaten kein UVB, schwach oder krumm

@@ -1,6 +1,9 @@
 ### Was die Tür um jede Antwort herum sagt.
 
 door-title-asked = Das vorab
+door-short = { $title }.
+door-waits-ok = Die Antwort steht unter Zahlen.
+door-waits-problem = Das ging so nicht: siehe Zahlen.
 door-quoted = „{ $text }“
 door-read = In deinen Worten las ich { LIST($words, join: "list-and") }.
 door-label-read-on = Mehr dazu

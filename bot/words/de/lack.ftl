@@ -1,7 +1,7 @@
-### Was einer Frage noch fehlt, je ein Satzglied: steht hinter „es fehlt noch“ oder „sag mir noch“.
+### Was einer Frage noch fehlt, je ein Satzglied: steht hinter „sag mir“.
 
 ## Licht und Wärme
-lack-animal = welches Tier es ist, denn jedes braucht sein eigenes Licht und seine eigene Wärme
+lack-animal = welches Tier es ist
 lack-tube = wie stark die Röhre ist (an einem Ende: 12%, 5.0)
 lack-reflector = was dahinter ist: polished (Spiegel), plain (weiß) oder not sure
 lack-screen = none, was das Gitter schluckt (45%), oder not sure

@@ -49,8 +49,8 @@ wanted-tubes = wie viele Röhren nebeneinander hängen, eine bis { $most }
 wanted-strengths = eine bis { $most } Stärken, getrennt mit „;“
 wanted-screens = ein bis { $most } Gitter, getrennt mit „;“
 wanted-screen = none, wie viel es schluckt (45%), wie viel es durchlässt, oder Maschen und Draht
-wanted-screen-go-on = wie viel es schluckt (45%), oder Maschen und Draht (18x16 0.011in), oder none; weißt du es nicht, dann nimm 45%, so viel schluckt ein übliches Fliegengitter (gängige Praxis, ohne Quelle)
-wanted-no-pane = nichts dazwischen, oder ein Gitter; Glas und fast jeder klare Kunststoff schlucken nahezu alles UV, also muss die Röhre so hängen, dass sie nicht hindurchscheint
+wanted-screen-go-on = wie viel es schluckt, Maschen und Draht (18x16 0.011in) oder none. Unbekannt? Fliegengitter: etwa 45% (gängige Praxis, ohne Quelle)
+wanted-no-pane = nichts dazwischen oder ein Gitter, denn Glas und fast jeder klare Kunststoff schlucken nahezu alles UV
 wanted-share = einen Anteil von 0 % bis 100 %
 wanted-through = ein Gitter, das etwas durchlässt
 wanted-wire = die Maschen und die Dicke des Drahts mit Einheit
@@ -122,8 +122,8 @@ wanted-uvi-harmless = einen UV-Index, der { $animal ->
    *[some] { NAME($animal, form: "dat") } nicht schadet
   }: { $own ->
     [none] {""}
-   *[some] UV-Index { UVI($own, form: "range") } ist richtig, und{" "}
-  }UV-Index { UVI($now, form: "given") } ist zu stark
+   *[some] { UVI($own, form: "range") } ist richtig,{" "}
+  }{ UVI($now, form: "given") } ist zu stark
 wanted-reading-near = einen Messwert, der etwas sagt: Miss näher an der Röhre, wo das Messgerät 1 oder mehr zeigt
 wanted-screen-or-without = entweder das Gitter oder Messwerte ohne es, denn die sagen, was es durchlässt
 wanted-without-higher = Messwerte ohne Gitter, die höher sind als die mit Gitter

@@ -14,10 +14,10 @@ ask-about-lamp = About { NAME($lamp, form: "a") }: { $example }
 
 ## Something is missing
 ask-missing = { $count ->
-    [1] Tell me one more thing: { LIST($things, join: "list-semi") }. Then ask again and add it.
-    [2] Tell me two more things: { LIST($things, join: "list-semi") }. Then ask again and add them.
-    [3] Tell me three more things: { LIST($things, join: "list-semi") }. Then ask again and add them.
-   *[other] Tell me a few more things: { LIST($things, join: "list-semi") }. Then ask again and add them.
+    [1] I need one more thing. Tell me { LIST($things, join: "list-semi") }.
+    [2] I need two more things. Tell me { LIST($things, join: "list-semi") }.
+    [3] I need three more things. Tell me { LIST($things, join: "list-semi") }.
+   *[other] I need a few more things. Tell me { LIST($things, join: "list-semi") }.
   }
 ask-which = which one it is: { LIST($here, join: "list-or") }
 ask-which-both = which one it is: { LIST($here, join: "list-or") } (I have no figures for the others)
@@ -28,7 +28,7 @@ ask-line = { $example }
 ## Something was assumed
 
 ## What is not for me
-ask-beyond = I cannot help with that: I only work out UV light, heat, nights and hours of light. For this, ask the people of your group.
+ask-beyond = I cannot help with that. I only work out UV light, heat, nights and hours of light. For this, ask the people of your group.
 ask-what-i-can = What I can tell you: { $example }
 ask-all-of-mine = All my questions: help
 

@@ -1,4 +1,4 @@
-### Facts: Called
+### Facts: AnyHarm, Called
 ### Whom to call and how soon. What is called begins small here and stands behind a condition.
 
 ## Who, and how soon
@@ -67,3 +67,63 @@ call-if-no_uvb_long = no UVB for months, and weak, shaky or bent
 ## What is noted
 call-note-seems_better = also if it seems better
 call-note-looks_fine = even if the skin looks fine
+
+## At a glance: the short form that a brief shows; the whole sentence stands in the steps
+call-brief-act-emergency-now = emergency number now
+call-brief-act-doctor-today = doctor today
+call-brief-act-poison_line-today = poison line today
+call-brief-act-electrician-this_week = electrician this week
+call-brief-act-electrician-before_use = electrician before it is used
+call-brief-act-vet-now = reptile vet now
+call-brief-act-vet-today = reptile vet today
+call-brief-act-vet-this_week = reptile vet this week
+call-brief-plain = { CAP($act) }.
+# Only with: $note
+call-brief-noted = { CAP($act) }, { $note }.
+# Only with: $condition
+call-brief-when = { CAP($condition) }? { CAP($act) }.
+# Only with: $condition, $note
+call-brief-when-note = { CAP($condition) }? { CAP($act) }, { $note }.
+# Only with: $condition
+call-brief-enough-today = { CAP($condition) }? Today is enough.
+# Only with: $condition
+call-brief-enough-this_week = { CAP($condition) }? This week is enough.
+call-brief-any = Any sign of harm: { LIST($acts, join: "list-and") }.
+call-brief-if-smoke_stays = flames, or smoke that goes on
+call-brief-if-shocked_badly = unwell, burnt, pregnant, or a child
+call-brief-if-burn_needs_doctor = a child, face, hands, blisters, or big
+call-brief-if-burn_grave = large, deep, electric, or bleeds on
+call-brief-if-mercury_breathed = unwell, pregnant, a small child
+call-brief-if-eyes_near_cracked = sore eyes
+call-brief-if-splinters_on_animal = glass or powder on it
+call-brief-if-gas_breathed = headache, dizzy, sick or confused
+call-brief-if-animal_under_it = an animal was under it
+call-brief-if-person_hurts = your eyes or skin hurt
+call-brief-if-eyes_or_skin_hurt = eyes or skin hurt, sight blurred
+call-brief-if-child_hurt = a child is hurt
+call-brief-if-smoke = smoke or flames
+call-brief-if-socket_bad = a warm, brown or loose socket
+call-brief-if-holder_wired = a wired-in holder or brown wires
+call-brief-if-fell_on_animal = it fell on the animal
+call-brief-if-skin_mark = any mark on the skin
+call-brief-if-lay_on_heater = it lay on it, or has a mark
+call-brief-if-skin_patch = a red, brown or wet patch, a blister
+call-brief-if-dimmer_bad = a hot or wired-in dimmer
+call-brief-if-sun_hurt = gaping, limp, twitching, no reaction
+call-brief-if-locked_hurt = gaping, limp or not reacting
+call-brief-if-hot_hurt = gaping where it is coolest, limp, twitching, no reaction
+call-brief-if-water_hurt = limp, upside down, gulping air, no reaction
+call-brief-if-uv_hurt = eyes shut or swollen, sore skin, hiding, not eating
+call-brief-if-strong_uv_hurt = eyes closed, sore skin or hiding since
+call-brief-if-cold_stays = frozen stiff, or not moving well in two hours
+call-brief-if-gasps = gasping, blue mouth, neck stretched up
+call-brief-if-animal_burn_grave = large, deep, on the face, or limp
+call-brief-if-wound_grave = bleeding on, bone or tissue shows, a lamp fell on it
+call-brief-if-eggs_calm = bright, digging and not straining
+call-brief-if-eyes_grave = swollen shut, weeping, or not eating
+call-brief-if-bones_grave = twitching, a broken bone, cannot walk or eat
+call-brief-if-ill_grave = limp, very thin, not drinking, getting worse
+call-brief-if-cold_limp = cold and limp
+call-brief-if-heat_hurt = gaping, limp or twitching
+call-brief-if-night_hurt = limp, stiff or not reacting
+call-brief-if-no_uvb_long = no UVB for months, and weak or bent

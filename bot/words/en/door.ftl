@@ -1,7 +1,10 @@
-### Facts: AsLine, OwnAnimalNamed, OwnNamed, UsualAnimal, Quoted, Read, ReadOn, UnitTaken
+### Facts: AsLine, Short, OwnAnimalNamed, OwnNamed, UsualAnimal, Quoted, Read, ReadOn, UnitTaken
 ### What the door says around every answer.
 
 door-title-asked = Good to know first
+door-short = { $title }.
+door-waits-ok = Your answer is under Numbers.
+door-waits-problem = That did not work: see Numbers.
 door-quoted = “{ $text }”
 door-read = I read { LIST($words, join: "list-and") } in your words.
 door-label-read-on = Read on

@@ -15,11 +15,11 @@ guide-heading = { $heading }
 guide-part = { $text }
 guide-unread = Not in the guide
 # Only with: $parts
-guide-no-part = I read “{ $wish }” for part, but that page has: { $parts }.
+guide-no-part = I read “{ $wish }” for part. That page has: { $parts }.
 guide-instead = Open this: { $example }
 guide-no-page = { $near ->
-    [none] I read “{ $wish }” for page, but I need the name of a guide page.
-   *[some] I read “{ $wish }” for page, but I need the name of a guide page, perhaps { $near }.
+    [none] I read “{ $wish }” for page. I need the name of a guide page.
+   *[some] I read “{ $wish }” for page. I need the name of a guide page, perhaps { $near }.
   }
 guide-words = { $words }
 guide-length = { LENGTH($length) }

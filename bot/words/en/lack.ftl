@@ -1,7 +1,7 @@
-### What a question still needs, each as a clause: stands behind "I still need" or "tell me".
+### What a question still needs, each as a clause: stands behind "tell me".
 
 ## Light and heat
-lack-animal = which animal it is, because every animal needs its own light and warmth
+lack-animal = which animal it is
 lack-tube = how strong the tube is (on one end: 12%, 5.0)
 lack-reflector = what is behind it: polished (mirror), plain (white) or not sure
 lack-screen = none, what your mesh blocks (45%), or not sure

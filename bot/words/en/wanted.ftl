@@ -1,5 +1,5 @@
 ### Facts: AnimalsMeant, Choice, Harmless, Room, SecondWord, Today, Closest, EitherOf, Spelled, UpTo, Whole
-### What would do in place of a text that could not be read: stands behind "but I need".
+### What would do in place of a text that could not be read: stands behind "I need".
 
 ## Quantities
 wanted-length = a length with its unit (in, ft, cm, mm or m)
@@ -50,8 +50,8 @@ wanted-tubes = how many tubes hang side by side, one to { $most }
 wanted-strengths = one to { $most } strengths, parted by “;”
 wanted-screens = one to { $most } screens, parted by “;”
 wanted-screen = none, how much it blocks (45%), how much it passes, or its weave with the wire
-wanted-screen-go-on = what it blocks (45%), or its weave with the wire (18x16 0.011in), or none; if you cannot tell, a common insect screen takes about 45% (common practice, no source)
-wanted-no-pane = no pane, or a mesh; glass and most clear plastic take nearly all of the UV, so the tube has to hang where it does not shine through them
+wanted-screen-go-on = what it blocks, its weave with the wire (18x16 0.011in), or none. Cannot tell? Insect screen: about 45% (common practice, no source)
+wanted-no-pane = no pane, or a mesh, because glass and most clear plastic take nearly all of the UV
 wanted-share = a share from 0% to 100%
 wanted-through = a screen that lets something through
 wanted-wire = the weave and the thickness of its wire with a unit
@@ -123,8 +123,8 @@ wanted-uvi-harmless = a UV index that does not harm { $animal ->
    *[some] { NAME($animal, form: "a") }
   }: { $own ->
     [none] {""}
-   *[some] UVI { UVI($own, form: "range") } is right, and{" "}
-  }UVI { UVI($now, form: "given") } is too strong
+   *[some] { UVI($own, form: "range") } is right,{" "}
+  }{ UVI($now, form: "given") } is too strong
 wanted-reading-near = a reading that tells something: read nearer to the tube, where the meter shows 1 or more
 wanted-screen-or-without = either the screen or readings without it, because those tell what it passes
 wanted-without-higher = readings without the screen that are higher than those with it

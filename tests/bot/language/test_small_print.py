@@ -81,9 +81,9 @@ def test_what_is_refused_is_told_with_what_would_do() -> None:
 def test_an_option_is_named_where_it_is_known() -> None:
     error = NotUnderstoodError("x", Say("wanted-number"), "4", "uvi")
     assert error.option == "uvi"
-    assert sentence(error) == "I read “x” for uvi, but I need a number, for example 4."
+    assert sentence(error) == "I read “x” for uvi. I need a number, for example 4."
     assert sentence(NotUnderstoodError(" ", Say("wanted-number"), "4")).startswith(
-        "I read nothing, but"
+        "I read nothing. I need"
     )
 
 

@@ -21,6 +21,8 @@ EACH = 20
 MOST_WORDS = 12
 # A figure and its unit are read as one word.
 UNIT = re.compile(r"(?<=\d)\s(?=°[CF]|in\b|cm\b|h\b)")
+# What is quoted is the asker's own.
+QUOTED = re.compile(r"“[^”]*”|„[^“]*“")
 # Answers after which there is nothing to do.
 NOTHING_TO_DO = ("convert",)
 
