@@ -7,14 +7,12 @@ from bot.dialogue.another import BY_CASES, OF_UV
 from bot.dialogue.kept import Dialogue, Next
 from bot.dialogue.phrases import (
     asks_again,
-    asks_which_unit,
     asks_why,
     asks_why_needed,
     does_not_know,
     has_no_meter,
-    unit_meant,
-    unit_wished,
 )
+from bot.dialogue.unit_words import asks_which_unit, unit_meant, unit_wished
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE, Unsure

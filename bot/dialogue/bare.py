@@ -18,10 +18,21 @@ __all__ = [
     "lamp_told",
     "on_for_told",
     "only_number",
+    "tells_a_lamp",
     "unit_of",
 ]
 
-_ALONE = re.compile(r"^\W*(?:[^\W\d]+ ){0,5}(\d+(?:[.,]\d+)?)(?: [^\W\d]+){0,2}\W*$")
+_ALONE = re.compile(
+    r"^\W*(?:[^\W\d]+ ){0,7}(\d+(?:[.,]\d+)?)"
+    r"(?! ?(?:years?|yrs?|months?|weeks?|days?|jahre?n?|monate?n?|wochen?|tage?n?)\b)"
+    r"(?: [^\W\d]+){0,2}\W*$"
+)
+# A number that is told in place of the one before, whatever follows it: no wait 14, he has a slate.
+_INSTEAD = re.compile(
+    r"^\W*(?:(?:no|nope|oh|wait|sorry|oops|actually|make (?:it|that)|rather|i mean[t]?|its|it's"
+    r"|it is|nein|doch|ich meine?|es sind)[, ]+)+(\d+(?:[.,]\d+)?)(?=[,.;!]? |[,.;!]?$)"
+    r"(?! ?(?:%|°|[cfwhx]\b|in\b|inch|cm|ft|foot|feet|hour|hrs?|month|year|week|day|min))[^\d]*$"
+)
 _AGE = re.compile(
     r"(?<![\w.])(\d+(?:[.,]\d+)?|an?|one|two|three|half an?) "
     r"?(weeks?|wks?|months?|mo|mths?|years?|yrs?|wochen?|monate?n?|jahre?n?)\b"
@@ -45,6 +56,12 @@ _T5 = re.compile(r"\bt5\b")
 # pair is of surfaces and of air that a lamp warms.
 _ROOM_C, _ROOM_F = 35.0, 40.0
 _WARM_C, _WARM_F = 52.0, 60.0
+_LIVED_IN_F = 55.0
+# "The tube is at 15" tells a distance, whatever else has a number.
+_OF_A_LAMP = re.compile(
+    r"\b(?:tube|uvb?|t5|lamp|bulb|light|röhre|lampe)(?: (?:is|hangs|sits|hängt|ist|now|jetzt))+"
+    r"(?: (?:at|about|auf|bei|now))* \d"
+)
 _HEATS = ("room", "surface", "air", "reading")
 _WEAKEST, _STRONGEST = 2.0, 14.0
 # Nearer or farther hangs no lamp.
@@ -63,11 +80,13 @@ def bare_told(
 
     It is what the question before lacks; else what it varies, in the unit that stood there.
     """
-    found = _ALONE.match(line.lower())
-    if found is None:
+    told = only_number(line)
+    if not told:
         return None
-    told = found[1].replace(",", ".")
     number = float(told)
+    place = given.get("distance") if "distance" in names else None
+    if place and (tells_a_lamp(line) or (name != "night" and _far_too_cold(told, place))):
+        return "distance", read_length(told, unit_of(place) or Units.IN)
     heat = next((option for option in _HEATS if option in lacking), "")
     if not heat and name == "night":
         heat = "room"
@@ -83,9 +102,19 @@ def bare_told(
     return None
 
 
+def tells_a_lamp(line: str) -> bool:
+    """Whether a number is told of a lamp itself: the tube is at 15."""
+    return _OF_A_LAMP.search(line.lower()) is not None
+
+
+def _far_too_cold(told: str, place: object) -> bool:
+    """Whether a number can be how far a lamp is, and no temperature that anybody lives in."""
+    return is_distance(told, place) and _ROOM_C < float(told) < _LIVED_IN_F
+
+
 def only_number(line: str) -> str:
     """Return the one number of a few words, which no unit stands beside; nothing: there is none."""
-    found = _ALONE.match(line.lower())
+    found = _ALONE.match(line.lower()) or _INSTEAD.match(line.lower())
     return found[1].replace(",", ".") if found else ""
 
 

@@ -74,7 +74,11 @@ def reading_placed(
 ) -> Question | None:
     """Return the question of a UV reading that was told without its place, if a line tells that."""
     reading, length = told.get("meter") or told.get("uvi"), length_told(line)
-    if asked is None or asked.command not in ("check", "meter") or "distance" in told:
+    if asked is None or "distance" in asked.values:
+        return None
+    of_a_reading = asked.command in ("check", "meter") and "distance" not in told
+    untold = asked.command == "distance" and "tube" not in told
+    if not (of_a_reading or untold):
         return None
     if not isinstance(reading, tuple) or not isinstance(length, Measure):
         return None

@@ -4,7 +4,7 @@ import re
 from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 
-from bot.dialogue.bare import bare_told, is_distance, only_number, unit_of
+from bot.dialogue.bare import bare_told, is_distance, only_number, tells_a_lamp, unit_of
 from bot.dialogue.phrases import place_named
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
@@ -28,7 +28,7 @@ __all__ = [
 ]
 
 _NUMBER = re.compile(
-    r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%.]| ?(?:min|minutes?|h|hrs?|hours?|days?|weeks?|months?"
+    r"(?<![\w.])\d{2,3}(?:\.\d)?(?![\w%]|\.\d| ?(?:min|minutes?|h|hrs?|hours?|days?|weeks?|months?"
     r"|years?|minuten?|stunden?|tage?n?|wochen?|monate?n?|jahre?n?)\b)"
 )
 # Between both ranges a bare number has no meaning; inside one of them it has one alone.
@@ -96,6 +96,8 @@ def figure_told(
     if name in _OF_A_SPOT and place_named(line) in ("cool", "warm", "night"):
         return None
     if not amounts:
+        if name == "convert" and (number := only_number(line)) and (unit := _unit_before(given)):
+            return name, "value", f"{number} {unit}"
         if bare := bare_told(name, names, given, line, lacking, preferences.bare):
             return (name, *bare)
         number = bare_degrees(line) if only_number(line) else ""
@@ -134,6 +136,8 @@ def either_meant(
         return None
     if place_named(line) or not degrees or not is_distance(number, place):
         return None
+    if tells_a_lamp(line):
+        return None
     unit = unit_of(place) or preferences.bare
     option = heat_option(before, degrees, preferences)
     if unit is None or option is None:
@@ -165,6 +169,12 @@ def without_lengths(line: str) -> str:
     """
     plain = _AMOUNT.sub(lambda m: "" if m[2].lower() in _LENGTH_UNITS else m[0], line)
     return " ".join(plain.split())
+
+
+def _unit_before(given: Mapping[str, object]) -> str:
+    """Return the unit of what was converted before."""
+    found = re.search(r"[^\W\d]+|\"", str(given.get("value", "")))
+    return found[0] if found else ""
 
 
 def _read(read: Callable[[str], Measure], words: str) -> Measure | str:

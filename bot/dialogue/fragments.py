@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator, Mapping
 
 from bot.command import Command
-from bot.dialogue.bare import age_told, is_distance
+from bot.dialogue.bare import age_told, is_distance, only_number
 from bot.dialogue.figures import (
     PLACES,
     Before,
@@ -25,6 +25,7 @@ from bot.dialogue.told import (
     told_of_set_up,
 )
 from bot.language.arranged import lamp_beside_in
+from bot.language.hearing import FactName
 from bot.language.lamps import read_tube
 from bot.language.quantities import Measure
 from bot.language.there import There, there_in
@@ -54,12 +55,23 @@ _GOES_TO = re.compile(
 )
 _WHAT_IF = re.compile(r"\b(?:what (?:about|if)|instead|stattdessen|would|was ist mit)\b")
 _NEEDS_A_SHARE = ("tube", "check", "plan")
+# What a set-up is told with that is no option of its question.
+_PARTS = (
+    *(FactName.ENCLOSURE, FactName.ENCLOSURE_LENGTH, FactName.VOLUME, FactName.MATERIAL),
+    *(FactName.LID, FactName.WATTS, FactName.OTHER_WATTS),
+)
 _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
     r"|lower it|fix (?:it|that|this)|wärmer|heißer|kühler|kälter)\b"
 )
 # What it counts was not asked for, so it is nothing yet.
 _ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
+# Of these the room is asked for, and no room is warmer or has a number between.
+_OF_A_ROOM = ("watts", "air")
+_HOTTEST_ROOM_C, _COLDEST_ROOM, _HOTTEST_ROOM = 36.0, 50.0, 94.0
+_OF_THE_ROOM = re.compile(
+    r"\b(?:room|house|bedroom|flat|apartment|kitchen|basement|zimmer|wohnung|raum)\b"
+)
 _GOES_ON = re.compile(
     r"^(?:(?:ok|okay|so|but|well|then|aber|gut)[, ]+)*"
     r"(?:and|und|what about|how about|was ist mit)\b"
@@ -78,6 +90,9 @@ def by_facts(
     if before in _OF_A_TUBE and (age := age_told(line, context.day)):
         return Question("decline", {"age": age})
     warm = dict(part_told("temps", asked))
+    night = dict(part_told("night", asked))
+    if "room" in night and not warm.keys() & PLACES and _OF_THE_ROOM.search(line.lower()):
+        return Question("night", night)
     if "room" in warm and not asked.warmth:
         return Question("night", {"room": warm["room"]})
     bare = "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line)
@@ -139,7 +154,13 @@ def changed_by(
     has_figure = asked.warmth or tells_a_tube or bool(asked.degrees or bare_degrees(line))
     if command.name == "needs" and has_figure and not asks(line):
         return None
+    if command.name in _OF_A_ROOM and (hot := _read_there(line, asked, given.get("distance"))):
+        animal = {"animal": given["animal"]} if "animal" in given else {}
+        return Question("temps", {**animal, **dict(part_told("temps", asked)), **hot})
     found = _found(before, asked, given, context)
+    if not found and "state" not in names and "animal" in given and (states := states_in(line)):
+        about = {"about": "basking"} if command.name in ("watts", "basking") else {}
+        return Question("needs", {"animal": given["animal"], **about, "state": states})
     if command.name == "meter" and (
         other := _under_another(before, given, found, line, preferences)
     ):
@@ -165,6 +186,20 @@ def changed_by(
             found.setdefault(option, value)
             return Question(name, {**given, **found})
     return Question(command.name, {**given, **found}) if found or is_mesh_untold else None
+
+
+def _read_there(line: str, asked: Asked, place: object) -> dict[str, object]:
+    """Return the reading of a basking spot that a line tells, where a room was spoken of."""
+    if _OF_THE_ROOM.search(line.lower()) or names_a_season(line):
+        return {}
+    if is_distance(only_number(line), place):
+        return {}
+    number = str(asked.degrees or bare_degrees(line))
+    found = re.match(r"\d+(?:\.\d+)?", number)
+    degrees = float(found[0]) if found else 0.0
+    # Between both there is a room in neither unit.
+    is_room = degrees <= _HOTTEST_ROOM_C or _COLDEST_ROOM <= degrees <= _HOTTEST_ROOM
+    return {} if is_room else {place_named(line) or "basking": number}
 
 
 def _under_another(
@@ -202,7 +237,7 @@ def _found(
         kin, again = asked.unclear_animal, named_again(line)
         named_before = _with_name_before(typed(given.get("animal", "")), kin.words) if kin else ""
         found |= {"animal": again or named_before} if again or named_before else {}
-    if more := ", ".join(_of_set_up(before.name, line)):
+    if more := ", ".join(_of_set_up(before.name, line, asked)):
         found["setup"] = _with_words(given, more)
     if "state" in names and (states := states_in(line)):
         found["state"] = states
@@ -223,10 +258,12 @@ def _with_mesh_untold(
     return rest
 
 
-def _of_set_up(name: str, line: str) -> Iterator[str]:
+def _of_set_up(name: str, line: str, asked: Asked) -> Iterator[str]:
     """Yield what a line tells of a whole set-up that no option holds, in words that are heard."""
     if name in _SET_UPS and (hang := lamp_beside_in(line)):
         yield hang.value
+    for part in _PARTS if name in _SET_UPS else ():
+        yield from (said.words.strip(" .") for said in asked.told.all(part))
     if name == "next":
         yield from sorted(one.value for one in there_in(line) - {There.TOGETHER})
 

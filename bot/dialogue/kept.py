@@ -74,6 +74,7 @@ class Next(Enum):
     SAID = auto()
 
 
+_A_PAGE = "guide"
 START = Dialogue()
 """A conversation in which nothing was asked yet."""
 
@@ -84,6 +85,9 @@ def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     perhaps = None if dialogue.asked else reply.perhaps
     meant = perhaps or reply.meant
     if dialogue.asked and meant and reply.status == "problem" and not _is_read(meant):
+        return replace(dialogue, offers=reply.offers, beside=())
+    if dialogue.asked and meant and meant.command == _A_PAGE and reply.status == "ok":
+        # A page in between leaves what is spoken of as it is.
         return replace(dialogue, offers=reply.offers, beside=())
     found = told_before(meant, dialogue)
     old, new = dialogue.asked, found.asked
@@ -112,5 +116,9 @@ def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:
     kept = question_kept(asked)
     if kept is None:
         return dialogue
+    if kept.command == "lamp":
+        # The kind that is spoken of now is no longer the one that was named before.
+        known = {n: v for n, v in dialogue.known.items() if n != "lamp"}
+        dialogue = replace(dialogue, known=known)
     stays = {n: v for n, v in kept.values.items() if n in STAYS and typed(v) != NOT_SURE}
     return replace(dialogue, asked=kept, offers=(), known={**dialogue.known, **stays})

@@ -69,7 +69,7 @@ _POWER = re.compile(
 # So it is told where it hangs now, or asked about, or it is no lamp that went up or down.
 _NOT_BY = re.compile(
     r"\b(?:to|auf|at|bei) (?:about )?\d"
-    r"|\b(?:should|shall|could|can|would|if|soll\w*|kann|wenn)\b|\?"
+    r"|\b(?:should|shall|could|can|can'?t|would|if|how|why|soll\w*|kann|wenn|wie)\b|\?"
     r"|\b(?:temp\w*|degrees?|grad|watts?|humidity|room|light cycle)\b"
     r"|\b(?:it|he|she|they|him|her|animal|er)(?: has| just|'s)? "
     r"(?:moved?|dropped|slid|lowers?|raised?)\b"

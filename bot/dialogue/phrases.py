@@ -1,26 +1,24 @@
-"""Short phrases that go on with a conversation: thanks, a choice, another unit, what if."""
+"""Short phrases that go on with a conversation: thanks, a choice, a greeting, what if."""
 
 import re
-
-from bot.language.units import Units
 
 __all__ = [
     "agrees",
     "asks",
     "asks_again",
-    "asks_which_unit",
     "asks_why",
     "asks_why_needed",
     "begun_anew",
     "choice_of",
     "does_not_know",
+    "greets",
     "has_no_meter",
     "is_thanks",
     "names_a_season",
     "place_named",
+    "plain",
+    "since_now",
     "takes_mesh_off",
-    "unit_meant",
-    "unit_wished",
 ]
 
 _FRIENDLY = (
@@ -45,22 +43,13 @@ _ORDINALS = (
 _CHOICE = re.compile(
     r"^(?:the |number |option |no\.? ?|nr\.? ?|die |das |den )?#?(\w+)(?: one| option)?[.!)]*$"
 )
-_UNIT = re.compile(
-    r"^(?:and |und |ok |okay |please |bitte |what |how much |whats |what's |is |are |that |it "
-    r"|this |make |give |say |tell |show |me |us |can |could |you |do |convert |to |das |sag "
-    r"|gib |mir |es |mach |lieber )*"
-    r"(?:in |as |to |auf |into )?"
-    r"(?P<cm>cm|centimet(?:er|re)s?|celsius|metric|°?c|zentimeter|metrisch)?"
-    r"(?P<inch>inch(?:es)?|fahrenheit|imperial|°?f|zoll)?"
-    r"(?: instead| then| please| bitte| lieber)*[?.! ]*$"
-)
 _JOINS = re.compile(
     r"^(?:(?:and|und|ok|okay|so|but|aber|no|nope|nein|actually|sorry|oops|wait|then|well)[, ]+)*"
     r"(?:what about|what if|how about|was ist mit|und wenn|wie ist es mit)?"
 )
 _ASKS = re.compile(
-    r"\b(?:how|what|whats|which|when|where|why|do|does|is it|can|should|wie|was|welche[rs]?|wann|wo"
-    r"|warum|soll|kann|brauch\w*)\b"
+    r"\b(?:how|what|whats|which|when|where|why|who|do|does|is it|can|should|wie|welche[rs]?|wann|wo"
+    r"|wer|warum|soll|kann|brauch\w*)\b|(?:^|[,;] )was\b"
 )
 _OFF = re.compile(
     r"\b(?:(?:mesh|screen|gitter|netz)\b.{0,24}\b(?:off|out|away|weg|ab|raus)"
@@ -68,7 +57,10 @@ _OFF = re.compile(
 )
 _WHY = re.compile(
     r"^(?:(?:but|and|ok|okay|so|hm+|aber|und)[, ]+)*"
-    r"(?:why|how come|how so|what for|warum|wieso|weshalb|why not|warum nicht)"
+    r"(?:why|how come|how so|what for|warum|wieso|weshalb|why not|warum nicht|says who"
+    r"|based on what|how (?:do|can|would) you (?:know|tell|get)(?: (?:that|this|it))?"
+    r"|where (?:do|does) (?:you|that|this|it) (?:get (?:that|this|it)|come) from"
+    r"|woher (?:weißt|wissen) (?:du|sie) das)"
     r"(?: (?:is|ist) (?:that|it|das))?(?: so| (?:warmer|hotter|cooler|colder|closer"
     r"|nearer|higher|lower|more|less|wärmer|kälter|mehr))?[?.! ]*$"
 )
@@ -81,12 +73,6 @@ _DOES_NOT_KNOW = re.compile(
     r"\b(?:not sure|no (?:idea|clue)|dunno|don'?t know|unsure|idk|can'?t (?:tell|measure|say)"
     r"|(?:don'?t|do not) have (?:a|one|any)|have(?:n't| no| not got) (?:a )?(?:meter|gun|idea)"
     r"|no (?:uv )?meter|weiß (?:ich )?nicht|keine ahnung|hab(?:e)? kein\w*|kann ich nicht)\b"
-)
-_WHICH_UNIT = re.compile(
-    r"\b(?:c|celsius) (?:or|oder) (?:f|fahrenheit)\b"
-    r"|\b(?:f|fahrenheit) (?:or|oder) (?:c|celsius)\b"
-    r"|\b(?:inch\w*|in|zoll) (?:or|oder) (?:cm|centi\w+)\b"
-    r"|\b(?:cm|centi\w+) (?:or|oder) (?:inch\w*|zoll)\b"
 )
 _SEASON = re.compile(r"\b(?:winters?|summers?|seasons?|all year|im winter|sommer|jahreszeit\w*)\b")
 _WHY_NEEDED = re.compile(
@@ -113,17 +99,25 @@ _JUDGED = re.compile(
     r"|^(?:is|are) (?:that|it|this) (?:better|worse) or (?:better|worse)\W*$"
     r"|^yes (?:its |it's )?(?:fine|ok|good) or (?:yes|no)\b.{0,30}$"
 )
-_MEANT_UNIT = re.compile(
-    r"^(?:no |nein |sorry |oops |i mean[t]? |ich meinte? |it'?s |its |that was )*"
-    r"(?:in )?(?P<unit>inch(?:es)?|in|zoll|cm|centimet(?:er|re)s?|zentimeter)"
-    r"(?: (?:i mean[t]?|sorry|obviously|of course|meinte ich|natürlich))+[.! ]*$"
-)
 _AGAIN = re.compile(
     r"^(?:(?:and|so|but|ok|okay|und|also|aber|then)[, ]+)*(?:is|are|would|will|ist|reicht|geht) "
     r"(?:that|this|it|these|they|das|es)(?: (?:be|still|now|then|really|denn|dann))*"
     r"(?: (?:ok\w*|alright|all right|fine|good|enough|safe|right|correct|bad|gut|genug|richtig"
     r"|sicher|too (?:much|little|hot|cold|strong|weak|close|far|high|low)"
     r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit)))?[?.! ]*$"
+)
+_GREETS = re.compile(
+    r"^(?:hi+|hey+|hello|hiya|howdy|yo|moin|hallo|servus|grüezi"
+    r"|good (?:morning|evening|day|afternoon)|guten (?:morgen|tag|abend))"
+    r"(?: (?:there|all|everyone|everybody|guys|bot|you|again|zusammen|alle))*[!., ]*$"
+)
+# Degrees or bare numbers alone, before and after the word.
+_NOW_AFTER = re.compile(
+    r"^[^\d%]*\d+(?:\.\d+)? ?°?[fc]?\b"
+    r"(?! ?(?:in|inch\w*|cm|ft|foot|feet|w|watts?|%|h|hours?)\b)[^\d%]*"
+    r"\b(?P<now>(?:now|jetzt)\b[^\d%]*\d+(?:\.\d+)? ?°?[fc]?\b"
+    r"(?! ?(?:in|inch\w*|cm|ft|foot|feet|w|watts?|%|h|hours?)\b)[^\d%]*)$",
+    re.I,
 )
 _ANEW = re.compile(
     r"^(?:(?:new|another|different|other|next|unrelated) (?:topic|question|thing|one)"
@@ -138,7 +132,7 @@ def asks_why_needed(line: str) -> bool:
     >>> asks_why_needed("why does he need it, hes only up at night"), asks_why_needed("why 12%")
     (True, False)
     """
-    return _WHY_NEEDED.match(_plain(line)) is not None
+    return _WHY_NEEDED.match(plain(line)) is not None
 
 
 def has_no_meter(line: str) -> bool:
@@ -147,7 +141,7 @@ def has_no_meter(line: str) -> bool:
     >>> has_no_meter("dont have a meter"), has_no_meter("my meter says 3")
     (True, False)
     """
-    return _NO_METER.search(_plain(line)) is not None
+    return _NO_METER.search(plain(line)) is not None
 
 
 def begun_anew(line: str) -> str:
@@ -160,13 +154,22 @@ def begun_anew(line: str) -> str:
     return line[found.end() :].strip() if found else ""
 
 
+def greets(line: str) -> bool:
+    """Whether a line is a greeting and nothing else.
+
+    >>> greets("hey there!"), greets("hi, is 90F ok")
+    (True, False)
+    """
+    return _GREETS.match(plain(line)) is not None
+
+
 def agrees(line: str) -> bool:
     """Whether a line says yes and nothing else.
 
     >>> agrees("yes thats it"), agrees("yes but colder")
     (True, False)
     """
-    return _YES.match(_plain(line)) is not None
+    return _YES.match(plain(line)) is not None
 
 
 def does_not_know(line: str) -> bool:
@@ -175,17 +178,8 @@ def does_not_know(line: str) -> bool:
     >>> does_not_know("dunno how far"), does_not_know("not sure, maybe 12 inches")
     (True, False)
     """
-    plain = _plain(line)
-    return _DOES_NOT_KNOW.search(plain) is not None and not any(map(str.isdigit, plain))
-
-
-def asks_which_unit(line: str) -> bool:
-    """Whether a line asks in which unit a figure was taken.
-
-    >>> asks_which_unit("C or F you think"), asks_which_unit("its C")
-    (True, False)
-    """
-    return _WHICH_UNIT.search(_plain(line)) is not None
+    words = plain(line)
+    return _DOES_NOT_KNOW.search(words) is not None and not any(map(str.isdigit, words))
 
 
 def asks_why(line: str) -> bool:
@@ -194,7 +188,7 @@ def asks_why(line: str) -> bool:
     >>> asks_why("but why?"), asks_why("why is my tube grey")
     (True, False)
     """
-    return _WHY.match(_plain(line)) is not None
+    return _WHY.match(plain(line)) is not None
 
 
 def asks_again(line: str) -> bool:
@@ -203,19 +197,17 @@ def asks_again(line: str) -> bool:
     >>> asks_again("is that enough?"), asks_again("is 12 inches enough")
     (True, False)
     """
-    return any(form.match(_plain(line)) for form in (_AGAIN, _JUDGED, _HEATER))
+    return any(form.match(plain(line)) for form in (_AGAIN, _JUDGED, _HEATER))
 
 
-def unit_meant(line: str) -> Units | None:
-    """Return the unit that a line says a number was meant in; None where it says nothing such.
+def since_now(line: str) -> str:
+    """Return what a line says is so now, where it tells one bare figure of before and one of now.
 
-    >>> unit_meant("sorry cm i meant"), unit_meant("in cm please")
-    (<Units.CM: 'cm'>, None)
+    >>> since_now("122F yeah. and now 104 after dimming"), since_now("12 in, now 104")
+    ('now 104 after dimming', '12 in, now 104')
     """
-    found = _MEANT_UNIT.match(_plain(line))
-    if found is None:
-        return None
-    return Units.CM if found["unit"][0] == "c" or found["unit"] == "zentimeter" else Units.IN
+    found = _NOW_AFTER.match(line)
+    return line[found.start("now") :] if found else line
 
 
 def is_thanks(line: str) -> bool:
@@ -224,7 +216,7 @@ def is_thanks(line: str) -> bool:
     >>> is_thanks("ok thanks a lot!"), is_thanks("thanks, and at night?")
     (True, False)
     """
-    return _THANKS.match(_plain(line)) is not None
+    return _THANKS.match(plain(line)) is not None
 
 
 def choice_of(line: str, many: int) -> int | None:
@@ -233,7 +225,7 @@ def choice_of(line: str, many: int) -> int | None:
     >>> choice_of("the second one", 3), choice_of("2", 3), choice_of("12 inches", 3)
     (1, 1, None)
     """
-    found = _CHOICE.match(_plain(line))
+    found = _CHOICE.match(plain(line))
     if found is None:
         return None
     word = found[1]
@@ -243,25 +235,13 @@ def choice_of(line: str, many: int) -> int | None:
     return None
 
 
-def unit_wished(line: str) -> Units | None:
-    """Return the unit that a line wishes the answer in, and nothing else.
-
-    >>> unit_wished("in cm please"), unit_wished("30 cm")
-    (<Units.CM: 'cm'>, None)
-    """
-    found = _UNIT.match(_plain(line))
-    if found is None or bool(found["cm"]) == bool(found["inch"]):
-        return None
-    return Units.CM if found["cm"] else Units.IN
-
-
 def asks(line: str) -> bool:
     """Whether a line asks something by itself, behind the words that go on with what was said.
 
     >>> asks("and what about 40 cm?"), asks("and how far on a mesh lid?")
     (False, True)
     """
-    return _ASKS.search(_JOINS.sub("", _plain(line))) is not None
+    return _ASKS.search(_JOINS.sub("", plain(line))) is not None
 
 
 _PLACES = (
@@ -284,19 +264,20 @@ def place_named(line: str) -> str | None:
     >>> place_named("84 in the warm hide"), place_named("cool side"), place_named("it is 84")
     ('basking', 'cool', None)
     """
-    plain = _plain(line)
-    return next((place for place, named in _PLACES if re.search(named, plain)), None)
+    words = plain(line)
+    return next((place for place, named in _PLACES if re.search(named, words)), None)
 
 
 def names_a_season(line: str) -> bool:
     """Whether a line speaks of a time of the year."""
-    return _SEASON.search(_plain(line)) is not None
+    return _SEASON.search(plain(line)) is not None
 
 
 def takes_mesh_off(line: str) -> bool:
     """Whether a line asks what is so without the mesh."""
-    return _OFF.search(_plain(line)) is not None
+    return _OFF.search(plain(line)) is not None
 
 
-def _plain(line: str) -> str:
+def plain(line: str) -> str:
+    """Return a line in lower case, its words apart by one blank."""
     return " ".join(line.lower().replace("’", "'").split())

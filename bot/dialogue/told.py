@@ -49,6 +49,12 @@ _FITTED = (
     ("reflector", re.compile(r"\b(?:reflector|mirror|reflektor|spiegel)\b")),
     ("screen", _MESH),
 )
+_UNFITTED = re.compile(
+    r"\b(?:no|without(?: an?)?|missing|lost the|kein\w*|ohne) "
+    r"(?:reflector|mirror|reflektor|spiegel)\b"
+    r"|\b(?:reflector|mirror|reflektor|spiegel)\b.{0,16}"
+    r"\b(?:missing|gone|fell off|not there|isn'?t there|fehlt|weg)\b"
+)
 _NO = re.compile(r"^(?:no|nope|nein|none|nothing|kein\w*)\b\W*$")
 _YES = re.compile(r"^(?:yes|yep|yeah|ja|it does|it has|there is)\b\W*$")
 _SET_UPS = ("check", "next")
@@ -148,6 +154,8 @@ def told_in_words(
         yield "screen", NoScreen("none")
     elif asked.under_mesh or _MESH.search(plain):
         yield "screen", SomeMesh("mesh")
+    if _UNFITTED.search(plain):
+        yield "reflector", Fixture.PLAIN
     if _DO_NOT_KNOW.search(plain):
         for option, form in _FITTED:
             if option in lacking or form.search(plain):

@@ -70,10 +70,46 @@ _TOPICS = (
         "night",
         "lamp",
     ),
+    _page(
+        r"\b(?:bright|shin\w+|glow\w*|lights? up|looks? (?:fine|ok\w*|good)|leuchtet|hell)\b",
+        "answers-about-tubes",
+        "Does it still give UV?",
+        "decline",
+    ),
+    _page(
+        r"\bdimm(?:er|ing)\b|\bdim\b",
+        "answers-about-dimming",
+        "Can a heat lamp be dimmed?",
+        *("temps", "basking", "watts", "lamp"),
+    ),
+    _page(r"\bwhy (?:a |the )?vet\b|\bwarum (?:zum )?tierarzt\b", "when-to-call-a-vet", ""),
+    _page(r"\bprobe\b|\bfühler\b", "answers-about-heat", "Where does the probe go?"),
+    Topic(
+        "tube",
+        r"\breplacement\b|\breplace (?:it|him) (?:with|by)\b|\bnew one\b|\bersatz\b"
+        r"|\b(?:which|what) (?:one )?(?:should|do|shall) i (?:get|buy|take)\b",
+        # The lamp that is worn out is not the next one.
+        {"lamp": ""},
+        ("decline",),
+        _MOST_WORDS,
+        of_an_animal=False,
+    ),
+    Topic(
+        "distance",
+        r"\bhow (?:far|high|close|low|near)\b|\bwie (?:weit|hoch|nah)\b",
+        after=("check", "next", "needs", "meter", "temps", "hours", "decline"),
+        most=_MOST_WORDS,
+        of_an_animal=False,
+    ),
     Topic("hours", r"\bhow (?:many hours|long)\b|\bhours? of light\b|\bwie lange\b"),
     Topic("hours", r"^(?:and |und |the |ok )*(?:hours|stunden|photoperiod)\W*$"),
     Topic("needs", r"\b(?:nights?|nacht|nachts|overnight)\b", {"about": "night"}),
-    Topic("needs", r"\b(?:cool|cold) (?:side|end)\b|\bkühle\w* seite\b", {"about": "cool"}),
+    Topic(
+        "needs",
+        r"\b(?:cool|cold) (?:side|end)\b|\bkühle\w* seite\b"
+        r"|^(?:and |und |what about |how about |the |die )*(?:cool|cold|kühl)\w*\W*$",
+        {"about": "cool"},
+    ),
     Topic(
         "needs",
         r"\b(?:bask\w*|hot ?spot|warm (?:side|end)|sonnenplatz)\b",

@@ -15,30 +15,26 @@ from bot.dialogue.again import by_what_was_learned, of_the_answer
 from bot.dialogue.another import BY_CASES, OF_UV, STAYS, another_asked, asking, carried
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.changes import after_move, reading_placed
+from bot.dialogue.either import lamps_named
 from bot.dialogue.figures import without_lengths
 from bot.dialogue.fragments import by_facts, change_wished, changed_by
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
-from bot.dialogue.phrases import (
-    agrees,
-    asks,
-    begun_anew,
-    choice_of,
-    is_thanks,
-)
+from bot.dialogue.phrases import agrees, asks, begun_anew, choice_of, greets, is_thanks, since_now
 from bot.dialogue.told import set_up_told, states_in, told_of_set_up, warmth_told
 from bot.dialogue.topics import topic_of
 from bot.dialogue.unclear import unclear
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE, Unsure
-from bot.layered import Layered
+from bot.layered import Brief, Layered
 from bot.preferences import Context, Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed
 from bot.question_context import context_of, read_alone
 from bot.reply import PartName, Reply
+from bot.routes.routing import asked_in
 from calc.naming import Several, named
 
 __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
@@ -50,6 +46,8 @@ _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
 _TELLS_A_PLACE = ("uvi", "check", "next")
+# A reading whose place may be told later.
+_METER = "meter"
 _NOTHING = Dialogue()
 
 
@@ -64,17 +62,19 @@ def next_line(
     question takes the animal, the lamps and the box along; ``2`` takes what was offered.
     """
     dialogue = replace(dialogue, beside=())
+    whole, line = line, since_now(line) if dialogue.asked else line
     wishes = dialogue.preferring(preferences)
     context = context_of(AskQuery(question=line), {"question": line}, wishes)
     told = set_up_told(dialogue.asked, context)
     moved = changed_in(line) if dialogue.asked else None
-    placed = reading_placed(dialogue.asked, told, line, context)
+    read_before = {**dialogue.known, **told} if dialogue.asked else told
+    placed = reading_placed(dialogue.asked, read_before, line, context)
     # How far something was moved is no distance that is too small; all the rest is listened to.
-    plain = without_lengths(line) if moved or placed else line
+    plain = without_lengths(whole) if moved or placed else whole
     if any(not alarm.asked for alarm in listen(plain)):
-        return Next.QUESTION, line, dialogue
-    if is_thanks(line):
-        return Next.THANKS, line, dialogue
+        return Next.QUESTION, whole, dialogue
+    if asks_nothing := _asks_nothing(dialogue, line):
+        return asks_nothing
     if anew := begun_anew(line):
         return next_line(Dialogue(units=dialogue.units), anew, preferences)
     if dialogue.asked and (again := of_the_answer(dialogue, dialogue.asked, line)):
@@ -88,9 +88,8 @@ def next_line(
     tells = heard or moved or placed or states_in(line) or names_a_topic
     if dialogue.asked and not tells and (said := by_what_was_learned(dialogue, line, context)):
         return said
-    before = {name: value for name, value in told.items() if name in STAYS}
-    if dialogue.asked and dialogue.asked.command in _TELLS_A_PLACE and _PLACE in told:
-        heard = {_PLACE: told[_PLACE], **heard}
+    heard = _with_place_before(dialogue.asked, told, heard)
+    before = {name: value for name, value in told.items() if name in (*STAYS, _METER)}
     known = {**dialogue.known, **before, **dialogue.known, **heard}
     dialogue = replace(dialogue, known=known)
     if moved and dialogue.asked:
@@ -109,6 +108,24 @@ def next_line(
     return Next.QUESTION, found, dialogue
 
 
+def _with_place_before(
+    asked: Question | None, told: Mapping[str, object], heard: dict[str, object]
+) -> dict[str, object]:
+    """Return what a line tells with how far the tube is that was spoken of before it."""
+    spoken_of = asked is not None and asked.command in _TELLS_A_PLACE and _PLACE in told
+    return {_PLACE: told[_PLACE], **heard} if spoken_of else heard
+
+
+def _asks_nothing(dialogue: Dialogue, line: str) -> tuple[Next, Layered | str, Dialogue] | None:
+    """Return what is said to thanks or a greeting; None: the line is neither."""
+    if is_thanks(line):
+        return Next.THANKS, line, dialogue
+    if greets(line):
+        hello = Layered("ask", Say("ask-title-which"), Brief(Say("talk-hello")), status="problem")
+        return Next.SAID, hello, dialogue
+    return None
+
+
 def turn(
     dialogue: Dialogue, line: str, preferences: Preferences, answer: Answer
 ) -> tuple[Reply | None, Dialogue]:
@@ -123,8 +140,25 @@ def turn(
     if isinstance(meant, Layered):
         speaking = context_of(AskQuery(question=line), {"question": line}, wishes)
         return in_words(meant, speaking).model_copy(update={"units": ""}), dialogue
-    reply = told_as_meant(dialogue, what, answer(meant, wishes), wishes, answer)
-    return reply, after(dialogue, reply)
+    found = _with_kin(answer(meant, wishes), line, wishes)
+    reply = told_as_meant(dialogue, what, found, wishes, answer)
+    behind = after(dialogue, reply)
+    if not behind.offers:
+        behind = replace(behind, offers=lamps_named(line, wishes))
+    return reply, behind
+
+
+def _with_kin(reply: Reply, line: str, preferences: Preferences) -> Reply:
+    """Return the answer to a question for an animal whose name several share, with that name."""
+    meant = reply.meant
+    if meant is None or "animal" not in reply.lacking or "animal" in meant.values:
+        return reply
+    context = context_of(AskQuery(question=line), {"question": line}, preferences)
+    kin = asked_in(AskQuery(question=line), context).unclear_animal
+    if kin is None or not isinstance(named(kin.words).what, Several):
+        return reply
+    named_so = Question(meant.command, {**meant.values, "animal": kin.words})
+    return reply.model_copy(update={"meant": named_so, "offers": ()})
 
 
 def said_in(told: Layered) -> tuple[Say, ...]:
@@ -212,7 +246,9 @@ def _meant(
     spoken_of = "night" if values.get("about") == "night" else name
     topic = topic_of(line, spoken_of)
     if topic and not topic.of_an_animal:
-        return Question(topic.command, topic.values)
+        told_too = told_of_set_up(line, context) if topic.command != "guide" else {}
+        here = carried(topic.command, {**known, **told_too})
+        return asking(Question(topic.command, here), topic.values)
     another = another_asked(name, line, context)
     if changed is not None and (another is None or not asks(line)):
         return changed

@@ -157,7 +157,10 @@ ONLY_A_FIGURE = (
     r"^(?:so |and )?(?:how (?:hot|cold|warm|big|long|far|much|high) is|what(?:'?s| is)) "
     r"[-+]?\d[\d.,]* ?(?:°|degrees?)? ?(?:inch(?:es)?|in|cm|mm|ft|feet|fahrenheit|celsius|[cf])\W*$"
 )
-ONE_OR_OTHER = r"\b\d+(?:\.0)? ?%? (?:or|to|for|vs|than) (?:an? )?\d+(?:\.0)? ?%?"
+ONE_OR_OTHER = (
+    r"\b\d+(?:\.0)? ?%? (?:or|to|for|vs|than) (?:an? )?\d+(?:\.0)? ?%?"
+    r"|\d ?% (?:\w+ ){0,2}and (?:an? )?(?:\w+ )?\d+ ?%.{0,24}\bwhich\b"
+)
 IN_UNITS = (
     r"\bconvert\b|\b(?:in|to|into|as) (?:an? )?(?:°?[cf]|inch(?:es)?|cm|mm|met(?:er|re)s?|feet|ft"
     r"|centi\w+|fahrenheit|celsius)\b|\bhow many (?:inches|cm|centim\w+|feet|mm)\b"

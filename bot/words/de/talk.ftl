@@ -2,6 +2,7 @@
 ### Eins nach dem anderen gefragt, in einem Gespräch: Die nächste Zeile sagt es.
 
 talk-title = Noch eins
+talk-hello = Hallo! Welches Tier hältst du? Oder frag mich nach Licht, UV, Wärme oder Nächten.
 talk-which = Welches ist es: { LIST($here, join: "list-or") }?
 talk-animal = Für welches Tier ist es?
 talk-tube = Wie stark ist die Röhre? An einem Ende steht es: 12%, 5.0.

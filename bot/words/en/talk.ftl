@@ -2,6 +2,7 @@
 ### One thing asked for at a time, in a conversation: the next line tells it.
 
 talk-title = One thing more
+talk-hello = Hello! Which animal do you keep? Or ask me about light, UV, warmth or nights.
 talk-which = Which one is it: { LIST($here, join: "list-or") }?
 talk-animal = Which animal is it for?
 talk-tube = How strong is the tube? One end says it: 12%, 5.0.
