@@ -5,7 +5,12 @@ from collections.abc import Callable
 __all__ = ["rising_root"]
 
 
-def rising_root(function: Callable[[float], float], low: float, high: float) -> float:
+def rising_root(
+    function: Callable[[float], float],
+    low: float,
+    high: float,
+    at_ends: tuple[float, float] | None = None,
+) -> float:
     """Return where a rising function passes nought.
 
     regula falsi, the end that stays halved in its weight (Illinois); halving where that is slow
@@ -14,6 +19,7 @@ def rising_root(function: Callable[[float], float], low: float, high: float) -> 
     ----------
     function : rising and continuous, at most 0 at ``low`` and at least 0 at ``high``
     low, high : the ends between which it is looked for [the unknown's own unit]
+    at_ends : the function at both, where it was worked out before
 
     Returns
     -------
@@ -30,7 +36,7 @@ def rising_root(function: Callable[[float], float], low: float, high: float) -> 
     >>> round(rising_root(lambda x: x * x - 2.0, 0.0, 2.0), 9)
     1.414213562
     """
-    below, above = function(low), function(high)
+    below, above = at_ends or (function(low), function(high))
     if below > 0.0 or above < 0.0:
         raise ValueError(f"no root between {low} and {high}")
     least, stayed, place, widths = 1e-11 * (high - low), 0, low, [2.0 * (high - low)] * 3

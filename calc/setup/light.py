@@ -9,7 +9,8 @@ from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.uncertainty import Estimate
 from calc.uv.choice import STRENGTHS_PERCENT
 from calc.uv.lamp import Fixture, Lamp, is_between_fitted
-from calc.uv.placement import Verdict, place, safe_for_length, spot
+from calc.uv.placement import safe_for_length, spot
+from calc.uv.reach import Verdict, reach
 from calc.uv.screen import NoScreen, Screen
 from calc.validity import OutsideModelError
 
@@ -226,17 +227,17 @@ def rank(plan: LightPlan, handicap: float = 1.0) -> tuple[bool, bool, float]:
 
 
 def _fit(lamp: Lamp, hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
-    placement = place(lamp, hanging.screen, wish.low_uvi, wish.high_uvi)
-    if placement.ends is None:
-        return Refused(_OBSTACLES[placement.verdict])
-    near, start, far = placement.ends
-    near_m = max(near.distance_m, safe_for_length(lamp, hanging.screen, wish.high_uvi))
+    found = reach(lamp, hanging.screen, wish.low_uvi, wish.high_uvi)
+    if found.ends_m is None or found.verdict is not Verdict.FITS:
+        return Refused(_OBSTACLES[found.verdict])
+    near_m, start_m, far_m = found.ends_m
+    near_m = max(near_m, safe_for_length(lamp, hanging.screen, wish.high_uvi))
     lift = wish.box.height_m - hanging.tube_z_m(wish.box)
-    needed = LEAST_PLATFORM_M + wish.back_m + start.distance_m + lift
+    needed = LEAST_PLATFORM_M + wish.back_m + start_m + lift
     if wish.most_m < LEAST_PLATFORM_M:
         for_heat = wish.box.height_m + LEAST_PLATFORM_M - wish.most_m
         return Refused(Obstacle.NO_ROOM_FOR_HEAT, max(needed, for_heat))
-    tube_z, distance, held = hanging.tube_z_m(wish.box), start.distance_m, Held.NOTHING
+    tube_z, distance, held = hanging.tube_z_m(wish.box), start_m, Held.NOTHING
     top = tube_z - distance - wish.back_m
     if top > wish.most_m and hanging.place is LampPlace.INSIDE:
         tube_z -= top - wish.most_m
@@ -244,7 +245,7 @@ def _fit(lamp: Lamp, hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
     elif top > wish.most_m:
         top, held = wish.most_m, Held.BY_REACH
         distance = tube_z - top - wish.back_m
-        if distance > far.distance_m:
+        if distance > far_m:
             return Refused(Obstacle.PLATFORM_TOO_HIGH)
     elif top < LEAST_PLATFORM_M:
         top, held = LEAST_PLATFORM_M, Held.BY_FLOOR
@@ -256,11 +257,11 @@ def _fit(lamp: Lamp, hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
         hanging=hanging,
         near_m=near_m,
         distance_m=distance,
-        far_m=far.distance_m,
+        far_m=far_m,
         uvi=spot(lamp, distance, hanging.screen).uvi,
         tube_z_m=tube_z,
         platform_top_m=top,
-        low_m=min(top, max(0.0, tube_z - far.distance_m - wish.back_m)),
+        low_m=min(top, max(0.0, tube_z - far_m - wish.back_m)),
         high_m=max(top, min(wish.most_m, tube_z - near_m - wish.back_m)),
         held=held,
     )

@@ -50,7 +50,8 @@ def distance_for(lamp: Lamp, screen: Screen, uvi: float) -> float:
     def lacking(distance_m: float) -> float:
         return log(uvi / uvi_at(lamp, distance_m, screen))
 
-    return rising_root(lacking, NEAREST_M, FARTHEST_PLACE_M)
+    ends = log(uvi / most), log(uvi / least)
+    return rising_root(lacking, NEAREST_M, FARTHEST_PLACE_M, ends)
 
 
 def safe_for_length(lamp: Lamp, screen: Screen, high_uvi: float) -> float:

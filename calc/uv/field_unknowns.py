@@ -83,7 +83,12 @@ def _as_long(tube: HungTube, lamp: Lamp) -> HungTube:
 
 
 def place_unknowns(
-    tubes: Sequence[HungTube], x_m: float, y_m: float, z_m: float, lengths: Lengths | None = None
+    tubes: Sequence[HungTube],
+    x_m: float,
+    y_m: float,
+    z_m: float,
+    lengths: Lengths | None = None,
+    each_uvi: NDArray[np.float64] | None = None,
 ) -> Whole:
     """Combine why the UVI at a place may be off: of the tube that gives most there, and its angle.
 
@@ -97,6 +102,7 @@ def place_unknowns(
     y_m : place across it [m]
     z_m : height of the back [m]
     lengths : the tubes ``with_lengths``, where they were worked out before
+    each_uvi : UVI there [1] of each length (rows) and tube, where it was worked out before
 
     Returns
     -------
@@ -119,8 +125,9 @@ def place_unknowns(
     True
     """
     lengths = lengths or with_lengths(tubes)
-    every = each_field([tube for case in lengths for tube in case], x_m, y_m, z_m)
-    by_length = every.reshape(len(lengths), len(tubes))
+    if each_uvi is None:
+        each_uvi = each_field([tube for case in lengths for tube in case], x_m, y_m, z_m)
+    by_length = each_uvi.reshape(len(lengths), len(tubes))
     tube = tubes[int(np.argmax(by_length[0]))]
     below = max(tube.z_m - z_m, _LEVEL_M)
     beside = float(beside_m(tube, np.asarray(x_m), np.asarray(y_m)))

@@ -182,7 +182,7 @@ def patches(
     ground, lengths = look.ground, look.lengths
     edges = look.uvi[0, ground.edges]
     strong, weak = (
-        _place(lengths, ground, ground.edges.start + int(i), float(edges[i]))
+        look.place(ground.edges.start + int(i), float(edges[i]))
         for i in (np.argmax(edges), np.argmin(edges))
     )
     in_range = look.shares(ground.platform, low_uvi, high_uvi)
@@ -240,10 +240,14 @@ def glance(
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """The UVI [1] of each length over the ground, the power of the spread there, and the cases."""
+    """The UVI [1] of each length over the ground, the power of the spread there, and the cases.
+
+    ``each``: the UVI of each length (first axis) and tube.
+    """
 
     lengths: Lengths
     ground: Ground
+    each: NDArray[np.float64]
     uvi: NDArray[np.float64]
     power: NDArray[np.float64]
     cases: FieldCases
@@ -271,7 +275,14 @@ class _Look:
         beside = np.stack([beside_m(tube, ground.x_m, ground.y_m) for tube in tubes])
         power = cosine_power(z_m - ground.z_m, np.take_along_axis(beside, most[None], axis=0)[0])
         cases = field_cases(tubes, platform.top_m + back_m, lengths)
-        return cls(lengths, ground, np.maximum(uvi, _TINY_UVI), power, cases)
+        return cls(lengths, ground, each, np.maximum(uvi, _TINY_UVI), power, cases)
+
+    def place(self, at: int, uvi: float) -> Place:
+        """Return a place with its UVI [1] and the doubt of that."""
+        ground = self.ground
+        x, y, z = (float(axis[at]) for axis in (ground.x_m, ground.y_m, ground.z_m))
+        whole = place_unknowns(self.lengths[0], x, y, z, self.lengths, self.each[:, :, at])
+        return Place(x, y, z, whole.around(uvi))
 
     def logs(self, part: slice) -> NDArray[np.float64]:
         """Return ln UVI, a row for each case."""
@@ -283,11 +294,6 @@ class _Look:
         low, high = log(max(low_uvi, _TINY_UVI)), log(high_uvi)
         inside = np.mean((best >= low_uvi) & (best <= high_uvi))
         return np.concatenate(([inside], np.mean((logs >= low) & (logs <= high), axis=1)))
-
-
-def _place(lengths: Lengths, ground: Ground, at: int, uvi: float) -> Place:
-    x, y, z = (float(axis[at]) for axis in (ground.x_m, ground.y_m, ground.z_m))
-    return Place(x, y, z, place_unknowns(lengths[0], x, y, z, lengths).around(uvi))
 
 
 def _estimate(shares: NDArray[np.float64]) -> Estimate:
