@@ -133,7 +133,8 @@ class End:
 class Side:
     """An enclosure to scale, cut open: x along the floor, y up from it [m].
 
-    ``sun`` is where UV, heat and light meet. The animal is drawn as ``animal``, ``animal_m`` long.
+    ``sun`` is where UV, heat and light meet, ``lights`` are white lamps. The animal is drawn as
+    ``animal``, ``animal_m`` long.
     ``end`` is the same box cut across, drawn below to the same scale; of its words only the
     title is set, above it.
     """
@@ -146,6 +147,7 @@ class Side:
     height_label: str
     lid: str = ""
     tubes: tuple[Bar, ...] = ()
+    lights: tuple[Bar, ...] = ()
     heat_lamp: Place | None = None
     blocks: tuple[Block, ...] = ()
     back: Place | None = None

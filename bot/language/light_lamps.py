@@ -12,14 +12,26 @@ from bot.language.normal import normalise
 from bot.language.quantities import Measure, Units, read_length, read_power, single
 from bot.language.wanted import UpTo
 
-__all__ = ["MOST_LAMPS", "LightLamp", "lamps_heard", "read_light_lamps", "tells_distances"]
+__all__ = [
+    "MOST_LAMPS",
+    "WHITE",
+    "LightLamp",
+    "lamps_heard",
+    "read_light_lamps",
+    "read_white_lamps",
+    "tells_distances",
+]
 
 MOST_LAMPS = 6
 """So many kinds of lamp in one question, and so many of one kind."""
 
+WHITE = ("white tube", "led bar", "led panel", "led flood")
+"""Lamps for light alone: what warms as well is told as the heat lamp."""
+
 _LONGEST = 300
 _MOST_ALIKE = 4
 _EXAMPLE = "24W led bar + 75W flood"
+_WHITE_EXAMPLE = "24W led bar"
 _PARTS = re.compile(r"\s*(?:[+;&]|,(?!\d{3}\b)|\band\b|\bplus\b|\bwith\b|\bund\b|\bmit\b)\s*", re.I)
 _WATTS = re.compile(r"(\d{1,4}(?:[.,]\d)?) ?(?:w|watts?)\b", re.I | re.A)
 _LUMENS = re.compile(
@@ -66,6 +78,20 @@ def read_light_lamps(text: str, bare: Units | None = None) -> int | tuple[LightL
     found = tuple(_lamp(part, bare) for part in _PARTS.split(words) if part)
     if not 1 <= len(found) <= MOST_LAMPS:
         raise NotUnderstoodError(text, Say("wanted-lamps"), _EXAMPLE)
+    return found
+
+
+def read_white_lamps(text: str, bare: Units | None = None) -> tuple[LightLamp, ...]:
+    """Read white lamps that hang beside tube and heat lamp, each with its watts or lumens.
+
+    >>> [(x.count, x.kind, x.lumens) for x in read_white_lamps("2 x 2000lm led bar")]
+    [(2, 'led bar', 2000.0)]
+    """
+    found = read_light_lamps(text, bare)
+    if isinstance(found, int) or not all(
+        one.kind in WHITE and (one.watts or one.lumens) for one in found
+    ):
+        raise NotUnderstoodError(text, Say("wanted-white-lamps"), _WHITE_EXAMPLE)
     return found
 
 

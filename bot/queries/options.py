@@ -18,6 +18,7 @@ from bot.language.lamps import (
     read_tube,
     read_tube_length,
 )
+from bot.language.light_lamps import LightLamp, read_white_lamps
 from bot.language.quantities import (
     Measure,
     Units,
@@ -83,6 +84,7 @@ __all__ = [
     "TubeLength",
     "UvLampKind",
     "UviRange",
+    "WhiteLamps",
     "kind_of",
     "measured",
     "screen_named",
@@ -228,6 +230,7 @@ AirRange = Annotated[Measure, measured(read_air_temperature), Option()]
 SurfaceRange = Annotated[Measure, measured(read_surface_temperature), Option()]
 SurfaceTemperature = Annotated[Measure, _one(read_surface_temperature), Option()]
 Tube = Annotated[TubeStrength | OtherLamp, BeforeValidator(_tube), Option(completes="tube")]
+WhiteLamps = Annotated[tuple[LightLamp, ...], measured(read_white_lamps), Option()]
 TubeClass = Annotated[TubeStrength | OtherLamp, reading(read_tube), Option(completes="tube")]
 TubeCount = Annotated[int, BeforeValidator(_read_tubes), Option(choices=("1", "2", "3", "4"))]
 UvLampKind = Annotated[

@@ -19,6 +19,7 @@ from bot.queries.options import (
     TubeCount,
     TubeLength,
     UviRange,
+    WhiteLamps,
 )
 from bot.queries.query import Option, reading
 from bot.queries.states import StateNames
@@ -52,6 +53,7 @@ class PlanQuery(BoxQuery):
     gap: Length | None = Field(None, examples=["2in"])
     state: StateNames = Field(frozenset(), examples=["young"])
     level: LevelName | None = Field(None, examples=["good"])
+    light: WhiteLamps = Field((), examples=["24W led bar"])
 
 
 class ArrangeQuery(PlanQuery):

@@ -30,6 +30,7 @@ from bot.queries.options import (
     TubeLength,
     UviRange,
     UvLampKind,
+    WhiteLamps,
 )
 from bot.queries.query import Query
 from bot.queries.uv import LampQuery
@@ -89,6 +90,7 @@ class SectionQuery(LampQuery):
     patch: Length | None = Field(None, examples=["8in"])
     lamp: UvLampKind | None = Field(None, examples=["T5 HO tube"])
     readings: Readings | None = Field(None, examples=["4.2 at 12 in"])
+    light: WhiteLamps = Field((), examples=["24W led bar"])
 
 
 class DoseQuery(Query):

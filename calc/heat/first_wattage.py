@@ -4,10 +4,9 @@ Lamps of one wattage and distance differ by tens of degrees, so the answer is a 
 to buy from, with its reasons, and never a forecast of the surface.
 """
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import cache
+from functools import cache, lru_cache
 from math import log, pi
 
 import numpy as np
@@ -132,9 +131,10 @@ def first_wattage(
     per_watt = draws.flux_per_watt(distance_m)
     needed_w = draws.flux_to_hold(room_c + draws.air_warmer_k, wanted_c) / per_watt
     if enclosure is not None:
-        warm_k = _warm_end(enclosure, room_c, place)
+        small_k, power = _warm_end(enclosure, room_c, place)
         for _ in range(_ROUNDS):
-            air_k = np.minimum(draws.box_factor * warm_k(needed_w), wanted_c - room_c - 1.0)
+            warm_k = np.minimum(small_k * (needed_w / _SMALL_W) ** power, MOST_RISE_K)
+            air_k = np.minimum(draws.box_factor * warm_k, wanted_c - room_c - 1.0)
             again_w = draws.flux_to_hold(room_c + air_k, wanted_c) / per_watt
             needed_w = np.sqrt(needed_w * again_w)
     low, best, high = np.quantile(needed_w, [0.05, 0.5, 0.95]).tolist()
@@ -148,16 +148,14 @@ def first_wattage(
     )
 
 
-def _warm_end(
-    enclosure: Enclosure, room_c: float, place: LampPlace
-) -> Callable[[NDArray[np.float64]], NDArray[np.float64]]:
-    """Return how far the air of the warm end comes over the room [K] by given lamps [W]."""
+@lru_cache(maxsize=256)
+def _warm_end(enclosure: Enclosure, room_c: float, place: LampPlace) -> tuple[float, float]:
+    """Return how far the air of the warm end comes over the room by a small lamp [K], its power."""
     halves = Halves.of(enclosure, room_c)
     small_k, larger_k = (
         halves.rises_k(watts * place.value, Spot.WARM_END)[1] for watts in (_SMALL_W, _LARGER_W)
     )
-    power = log(larger_k / small_k) / log(_LARGER_W / _SMALL_W)
-    return lambda watts: np.minimum(small_k * (watts / _SMALL_W) ** power, MOST_RISE_K)
+    return small_k, log(larger_k / small_k) / log(_LARGER_W / _SMALL_W)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,20 +1,32 @@
 """Where tube, platform and heat lamp go along and across the enclosure, so that both meet."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from enum import Enum, auto
+from functools import cached_property
 
 from calc.heat.enclosure import Enclosure
-from calc.setup.light import LightPlan
-from calc.setup.set_up import LAMPS_APART_M
+from calc.setup.light import LAMPS_APART_M, LightPlan
+from calc.setup.room import Room
 from calc.uv.choice import tube_length_for
 from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Lamp, side_by_side
-from calc.uv.patches import Patches, patches
+from calc.uv.patches import Patches
 from calc.uv.screen import Screen
 from calc.uv.section import Box, HungTube
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import check
 
-__all__ = ["DARK_ENDS_M", "MOST_COVERED", "Along", "TubeFit", "along", "laid_out", "tube_in"]
+__all__ = [
+    "DARK_ENDS_M",
+    "MOST_COVERED",
+    "Along",
+    "Lies",
+    "TubeFit",
+    "along",
+    "fit_lying",
+    "laid_out",
+    "tube_in",
+]
 
 # To a tenth of a millimetre: the difference of two floats is not quite the caps.
 DARK_ENDS_M = round(STANDARD_T5_HO[0].face_to_face_m - STANDARD_T5_HO[0].lit_length_m, 4)
@@ -43,19 +55,44 @@ class TubeFit:
         return self.length_m - DARK_ENDS_M
 
 
-@dataclass(frozen=True, slots=True)
-class Along:
-    """The places of everything [m] and what the animal meets there."""
+class Lies(Enum):
+    """How a tube lies in a box."""
 
-    tubes: tuple[HungTube, ...]
-    platform: Platform
+    FROM_WARM_END = auto()
+    WHOLE_LENGTH = auto()
+    ACROSS = auto()
+
+
+@dataclass(frozen=True)
+class Along:
+    """The places of everything [m] and what the animal meets there, worked out when it is asked.
+
+    With a tube across, the box of the room is turned: its x is from the back wall, its y from the
+    warm end.
+    """
+
+    room: Room
     heat: HeatPatch
-    met: Patches
+
+    @property
+    def tubes(self) -> tuple[HungTube, ...]:
+        """The tubes, the hindmost first."""
+        return self.room.tubes
+
+    @property
+    def platform(self) -> Platform:
+        """The basking place."""
+        return self.room.platform
 
     @property
     def tube(self) -> HungTube:
         """The tube, or the hindmost of several."""
         return self.tubes[0]
+
+    @cached_property
+    def met(self) -> Patches:
+        """What the animal meets."""
+        return self.room.met()
 
 
 def tube_in(length_m: float, owned_m: float | None = None) -> TubeFit | None:
@@ -87,8 +124,46 @@ def tube_in(length_m: float, owned_m: float | None = None) -> TubeFit | None:
     return TubeFit(tube.face_to_face_m, tube.power_w, tube.face_to_face_m / length_m)
 
 
+def fit_lying(lies: Lies, box: Enclosure, owned_m: float | None = None) -> TubeFit | None:
+    """Return the tube that lies so in a box, or the one that is owned; None where none does.
+
+    Parameters
+    ----------
+    lies : from the warm end over half to two thirds, over the whole length, or across
+    box : the enclosure
+    owned_m : length of a tube that is owned [m], 0.13 or more, caps included
+
+    Returns
+    -------
+    TubeFit or None
+        The longest standard tube of the whole length or of the depth; one across leaves the box
+        as free as if it covered none of it. Source: half_to_two_thirds; t5_lengths.
+
+    Examples
+    --------
+    >>> [fit_lying(lies, Enclosure(1.2, 0.6, 0.6)).length_m for lies in Lies]
+    [0.849, 1.149, 0.549]
+    """
+    if lies is Lies.FROM_WARM_END:
+        return tube_in(box.length_m, owned_m)
+    space_m = box.length_m if lies is Lies.WHOLE_LENGTH else box.depth_m
+    fitting = [tube for tube in STANDARD_T5_HO if tube.face_to_face_m <= space_m]
+    longest = max(fitting, key=lambda tube: tube.face_to_face_m, default=None)
+    covers = 1.0 if lies is Lies.WHOLE_LENGTH else 0.0
+    if owned_m is not None:
+        fits = lies is Lies.ACROSS and owned_m <= space_m
+        return TubeFit(owned_m, None, covers) if fits else None
+    return None if longest is None else TubeFit(longest.face_to_face_m, longest.power_w, covers)
+
+
 def along(
-    box: Enclosure, fit: TubeFit, light: LightPlan, back_m: float, low_uvi: float, high_uvi: float
+    box: Enclosure,
+    fit: TubeFit,
+    light: LightPlan,
+    back_m: float,
+    low_uvi: float,
+    high_uvi: float,
+    lies: Lies = Lies.FROM_WARM_END,
 ) -> Along:
     """Lay out tube, platform and heat lamp, and tell what the animal meets.
 
@@ -99,23 +174,57 @@ def along(
     light : the tube in its height
     back_m : height of the back over what it lies on [m]
     low_uvi, high_uvi : the range wanted [1]
+    lies : how the tube lies
 
     Returns
     -------
     Along
         The tube starts at the warm end wall; heat lamp and tube hang side by side over the
-        middle of the platform, the tube behind.
+        middle of the platform, the tube behind. One over the whole length or across leaves the
+        platform where it is; across, the tube is nearer to the warm end than the heat lamp.
 
     Notes
     -----
     Source: half_to_two_thirds; plan_judgement; line_source.
     """
+    usual = fit if lies is Lies.FROM_WARM_END else tube_in(box.length_m) or fit
     tubes, platform, heat = laid_out(
-        box, fit.length_m, light.lamp, light.hanging.screen, light.tube_z_m, light.platform_top_m
+        box, usual.length_m, light.lamp, light.hanging.screen, light.tube_z_m, light.platform_top_m
     )
-    room = Box(box.length_m, box.depth_m, box.height_m)
-    met = patches(tubes, room, platform, back_m, low_uvi, high_uvi, heat)
-    return Along(tubes, platform, heat, met)
+    room = Room(
+        Box(box.length_m, box.depth_m, box.height_m),
+        tubes,
+        platform,
+        back_m,
+        low_uvi,
+        high_uvi,
+        heat,
+    )
+    if lies is Lies.WHOLE_LENGTH:
+        middle = tuple(replace(tube, x_m=box.length_m / 2.0) for tube in tubes)
+        room = replace(room, tubes=middle)
+    elif lies is Lies.ACROSS:
+        room = _turned(room)
+    assert room.heat is not None
+    return Along(room, room.heat)
+
+
+def _turned(room: Room) -> Room:
+    """Return the same box with its tubes across: over the same platform, the heat lamp beside."""
+    box, old, heat = room.box, room.platform, room.heat
+    assert heat is not None
+    middle_m, apart_m = old.middle_m[0], heat.y_m - room.tubes[-1].y_m
+    by_m = middle_m - apart_m / 2.0 - room.tubes[-1].y_m
+    return replace(
+        room,
+        box=Box(box.depth_m, box.length_m, box.height_m),
+        tubes=tuple(
+            replace(tube, x_m=box.depth_m / 2.0, y_m=max(tube.y_m + by_m, 0.0))
+            for tube in room.tubes
+        ),
+        platform=Platform(old.y0_m, old.y1_m, old.x0_m, old.x1_m, old.top_m),
+        heat=HeatPatch(box.depth_m / 2.0, middle_m + apart_m / 2.0, heat.radius_m),
+    )
 
 
 def laid_out(

@@ -5,10 +5,10 @@ from enum import Enum, auto
 from math import hypot
 
 from calc.setup.arrangement import Arranged, Arrangement
-from calc.setup.light import LEAST_LAMP_M
+from calc.setup.light import LAMPS_APART_M, LEAST_LAMP_M
 from calc.setup.plan import Plan
 from calc.setup.room import Room
-from calc.setup.set_up import LAMPS_APART_M, beside_tubes, ends_of
+from calc.setup.set_up import beside_tubes, ends_of
 from calc.uv.ground import HeatPatch
 from calc.uv.nearest import COMFORTABLE_MINIMUM_M
 from calc.uv.section import Box, HungTube

@@ -9,18 +9,17 @@ from dataclasses import dataclass, replace
 from enum import Enum, auto
 
 from calc.heat.enclosure import LampPlace, Lid
-from calc.setup.along import DARK_ENDS_M, laid_out
+from calc.light.bands import Bands
+from calc.light.illuminance import Light
+from calc.setup.along import DARK_ENDS_M, Lies, fit_lying, laid_out
 from calc.setup.light import FIXTURE_DEPTH_M, MESH_RISE_M
 from calc.setup.plan import Plan, Request, plan_as_is
 from calc.setup.room import Room
-from calc.setup.sun_patch import SunPatch, sun_patch
-from calc.uv.ground import HeatPatch, Platform
+from calc.setup.sun_patch import SunPatch, met_by_light
 from calc.uv.lamp import Lamp
-from calc.uv.lengths import LengthKnown
 from calc.uv.patches import Patches, Shade
 from calc.uv.screen import Screen
-from calc.uv.section import Box, HungTube
-from calc.uv.tube import STANDARD_T5_HO, StandardTube
+from calc.uv.section import Box
 
 __all__ = ["Arranged", "Arrangement", "arranged", "in_a_row", "picked", "room_of", "told_room"]
 
@@ -45,22 +44,29 @@ class Arrangement(Enum):
     TWO_HEAT_LAMPS = auto()
 
 
+_COMPARED_ONLY = (Arrangement.IN_A_ROW, Arrangement.TWO_HEAT_LAMPS)
+_LYING = {Arrangement.WHOLE_LENGTH: Lies.WHOLE_LENGTH, Arrangement.ACROSS: Lies.ACROSS}
+
+
 @dataclass(frozen=True, slots=True)
 class Arranged:
     """One arrangement: the room that it makes, and what the animal meets in it.
 
-    ``plan`` is a plan of its own, where it takes more than hanging the lamps otherwise.
+    ``plan`` is a plan of its own, where it takes more than hanging the lamps otherwise; ``lights``
+    are white lamps beside, held against the levels of ``bands``.
     """
 
     way: Arrangement
     room: Room
     met: Patches
     plan: Plan | None = None
+    lights: tuple[Light, ...] = ()
+    bands: Bands | None = None
 
     @property
-    def sun(self) -> SunPatch:
-        """What of the platform is one patch of sun."""
-        return sun_patch(self.room, self.met)
+    def sun(self) -> SunPatch | None:
+        """What of the platform is one patch of sun; None without a heat lamp."""
+        return met_by_light(self.room, self.met, self.lights, self.bands)[0]
 
     @property
     def is_safe(self) -> bool:
@@ -73,19 +79,10 @@ class Arranged:
         return self.met.shade in _SHADED
 
 
-def room_of(found: Plan, request: Request) -> Room:
+def room_of(found: Plan) -> Room:
     """Return the room that a plan makes, with its heat patch where a heat lamp hangs."""
-    box, places = request.box, found.places
-    heat = places.heat if found.warmth.watts is not None else None
-    return Room(
-        Box(box.length_m, box.depth_m, box.height_m),
-        places.tubes,
-        places.platform,
-        request.back_m,
-        request.low_uvi,
-        request.high_uvi,
-        heat,
-    )
+    room = found.places.room
+    return room if found.warmth.watts is not None else replace(room, heat=None)
 
 
 def told_room(
@@ -129,13 +126,14 @@ def told_room(
     return Room(box, tubes, platform, back_m, *wanted, heat)
 
 
-def arranged(found: Plan, request: Request) -> tuple[Arranged, ...]:
+def arranged(found: Plan, request: Request, other_side: Plan | None = None) -> tuple[Arranged, ...]:
     """Work out every way to hang the lamps of a plan that its box has room for.
 
     Parameters
     ----------
     found : the plan, tube over the warm end and heat lamp beside it
     request : what it was planned from
+    other_side : the plan on the other side of the mesh, where it was made before
 
     Returns
     -------
@@ -144,22 +142,21 @@ def arranged(found: Plan, request: Request) -> tuple[Arranged, ...]:
 
     Notes
     -----
-    A tube across is the same box turned by a quarter. On the other side of the mesh the platform
-    is set anew. Two heat lamps warm a patch half as wide again.
+    On the other side of the mesh, over the whole box and across, strength and platform are set
+    anew; a tube across is the same box turned by a quarter. Two heat lamps warm a patch half as
+    wide again.
     Source: line_source; plan_judgement; arrangement_judgement.
     """
-    room = room_of(found, request)
+    room = room_of(found)
+    plans = dict(_planned_anew(found, request, other_side))
     rooms = {
         Arrangement.SIDE_BY_SIDE: room,
         Arrangement.IN_A_ROW: in_a_row(room),
-        Arrangement.WHOLE_LENGTH: _whole_length(room),
-        Arrangement.ACROSS: _across(room),
         Arrangement.TWO_HEAT_LAMPS: _two_heat_lamps(room),
+        **{way: room_of(plan) for way, plan in plans.items()},
     }
-    other = dict(_other_side(found, request))
-    rooms |= {way: room_of(plan, request) for way, plan in other.items()}
     return tuple(
-        Arranged(way, one, one.met(_CELLS), other.get(way))
+        Arranged(way, one, one.met(_CELLS), plans.get(way), request.lights, request.bands)
         for way in Arrangement
         if (one := rooms.get(way)) is not None
     )
@@ -168,11 +165,14 @@ def arranged(found: Plan, request: Request) -> tuple[Arranged, ...]:
 def picked(ways: tuple[Arranged, ...]) -> Arranged:
     """Return the way to pick: nothing likely too strong, then shade, then heat and UV together.
 
-    Of ways that are alike by a tenth the simplest is picked. One whose shade is only not sure
-    goes before one that serves less than half as much.
+    A row and two heat lamps are compared only: the one parts heat and UV, the other is a step up
+    from one lamp. Of ways that are alike by a tenth the simplest is picked. One whose shade is
+    only not sure goes before one that serves less than half as much, and the simplest of all
+    before a tube that lies otherwise and serves no better: a hide makes such shade sure.
 
     Source: arrangement_judgement.
     """
+    simplest, ways = ways[0], tuple(one for one in ways if one.way not in _COMPARED_ONLY)
     first = min(map(_rank, ways))
     alike = [one for one in ways if _rank(one) == first]
     most = max(map(_together, alike))
@@ -180,7 +180,9 @@ def picked(ways: tuple[Arranged, ...]) -> Arranged:
     far_better = [one for one in unsure if _together(one) > _FAR_BETTER * most]
     if far_better:
         alike, most = far_better, max(map(_together, far_better))
-    return next(one for one in alike if _together(one) >= most - _ALIKE)
+    best = next(one for one in alike if _together(one) >= most - _ALIKE)
+    stays = simplest in unsure and _together(simplest) >= _together(best) - _ALIKE
+    return simplest if stays and best.way in _LYING else best
 
 
 def _rank(one: Arranged) -> tuple[bool, int]:
@@ -209,45 +211,6 @@ def in_a_row(room: Room) -> Room | None:
     return replace(room, tubes=tubes, heat=replace(heat, x_m=heat.radius_m))
 
 
-def _whole_length(room: Room) -> Room | None:
-    long = _longest(room.box.length_m)
-    if long is None or long.lit_length_m <= room.tubes[0].lamp.lit_length_m:
-        return None
-    return _with_tube(room, long, room.box.length_m / 2.0)
-
-
-def _longest(most_m: float) -> StandardTube | None:
-    fitting = [tube for tube in STANDARD_T5_HO if tube.face_to_face_m <= most_m]
-    return max(fitting, key=lambda tube: tube.face_to_face_m, default=None)
-
-
-def _with_tube(room: Room, long: StandardTube, x_m: float) -> Room:
-    lamp = _as_long(room.tubes[0].lamp, long)
-    return replace(room, tubes=tuple(replace(tube, lamp=lamp, x_m=x_m) for tube in room.tubes))
-
-
-def _as_long(lamp: Lamp, long: StandardTube) -> Lamp:
-    known = LengthKnown.TOLD
-    return replace(lamp, lit_length_m=long.lit_length_m, may_be=(), length_known=known)
-
-
-def _across(room: Room) -> Room | None:
-    """Return the tube from front to back over the platform, as the same box turned."""
-    long = _longest(room.box.depth_m)
-    if long is None or len(room.tubes) > 1:
-        return None
-    box, old, heat, tube = room.box, room.platform, room.heat, room.tubes[0]
-    lamp = _as_long(tube.lamp, long)
-    turned = HungTube(lamp, box.depth_m / 2.0, old.middle_m[0], tube.z_m, tube.screen)
-    return replace(
-        room,
-        box=Box(box.depth_m, box.length_m, box.height_m),
-        tubes=(turned,),
-        platform=Platform(old.y0_m, old.y1_m, old.x0_m, old.x1_m, old.top_m),
-        heat=None if heat is None else HeatPatch(heat.y_m, heat.x_m, heat.radius_m),
-    )
-
-
 def _two_heat_lamps(room: Room) -> Room | None:
     if room.heat is None:
         return None
@@ -255,13 +218,25 @@ def _two_heat_lamps(room: Room) -> Room | None:
     return replace(room, heat=replace(room.heat, radius_m=wide))
 
 
-def _other_side(found: Plan, request: Request) -> Iterator[tuple[Arrangement, Plan]]:
-    """Yield the same set-up with its tube on the other side of a mesh lid, where that can be."""
+def _planned_anew(
+    found: Plan, request: Request, other_side: Plan | None
+) -> Iterator[tuple[Arrangement, Plan]]:
+    """Yield what takes a plan of its own: a tube that lies otherwise, the other side."""
+    place = found.light.hanging.place
+    here = replace(request, place=place)
+    for way, lies in _LYING.items():
+        longer = fit_lying(lies, request.box, request.owned.length_m)
+        if longer is None or (way is Arrangement.ACROSS and len(found.places.tubes) > 1):
+            continue
+        if way is Arrangement.WHOLE_LENGTH and longer.length_m <= found.fit.length_m:
+            continue
+        lying = plan_as_is(replace(here, lies=lies))
+        if isinstance(lying, Plan):
+            yield way, lying
     if request.box.lid is Lid.SOLID:
         return
-    inside = found.light.hanging.place is LampPlace.INSIDE
-    way = Arrangement.ABOVE_MESH if inside else Arrangement.INSIDE
-    place = LampPlace.ABOVE_MESH if inside else LampPlace.INSIDE
-    other = plan_as_is(replace(request, place=place))
+    inside = place is LampPlace.INSIDE
+    opposite = LampPlace.ABOVE_MESH if inside else LampPlace.INSIDE
+    other = other_side or plan_as_is(replace(request, place=opposite))
     if isinstance(other, Plan):
-        yield way, other
+        yield (Arrangement.ABOVE_MESH if inside else Arrangement.INSIDE), other

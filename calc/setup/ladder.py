@@ -9,15 +9,17 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from calc.animal import Animal, Awake
-from calc.heat.box import Spot, ends_held
+from calc.heat.box import Spot, ends_held, watts_to_hold
 from calc.heat.enclosure import Enclosure
 from calc.light.bands import LightLife, life_of
 
-__all__ = ["LevelUp", "Rise", "bar_rise_k", "next_level"]
+__all__ = ["LevelUp", "Rise", "bar_most_w", "bar_rise_k", "next_level"]
 
 _BAR_W = 25.0
 _LARGE_M = 0.35
 _MOST_RISE_K = 1.0
+# More is no question of a lamp for light.
+_MOST_HELD_K = 15.0
 
 
 class LevelUp(Enum):
@@ -80,6 +82,42 @@ def bar_rise_k(
     target = animal.cool_air_c
     fits = by_k <= _MOST_RISE_K if target is None else cool_c + by_k <= target.high
     return Rise(watts, by_k, fits)
+
+
+def bar_most_w(box: Enclosure, room_c: float, cool_c: float, animal: Animal) -> float:
+    """Return the most watts of white light that leave the cool end in its range.
+
+    P at which the rise of ``bar_rise_k`` is what the range leaves; where none is known, 1 K
+
+    Parameters
+    ----------
+    box : the enclosure
+    room_c : air of the room [degC], 10 to 35
+    cool_c : air of the cool end without it [degC]
+    animal : whose range of the cool end it is held against
+
+    Returns
+    -------
+    float
+        Watts [W], 0 where the cool end is at the top of its range.
+
+    Notes
+    -----
+    Source: enclosure_model; ladder_judgement.
+
+    Examples
+    --------
+    >>> from calc.animals import animals
+    >>> box, dragon = Enclosure(1.2, 0.6, 0.6), animals()["bearded-dragon"]
+    >>> most_w = bar_most_w(box, 21.0, 25.0, dragon)
+    >>> bar_rise_k(box, 21.0, 25.0, dragon, most_w * 0.99).leaves_in_range
+    True
+    """
+    target = animal.cool_air_c
+    room_k = _MOST_RISE_K if target is None else min(target.high - cool_c, _MOST_HELD_K)
+    if room_k <= 0.0:
+        return 0.0
+    return watts_to_hold(box, room_c + room_k, room_c, Spot.MIDDLE).total_w.best
 
 
 def next_level(

@@ -17,6 +17,7 @@ from calc.validity import OutsideModelError
 __all__ = [
     "FIXTURE_DEPTH_M",
     "HEAT_FIXTURE_M",
+    "LAMPS_APART_M",
     "LEAST_LAMP_M",
     "LEAST_PLATFORM_M",
     "MESH_RISE_M",
@@ -42,6 +43,9 @@ HEAT_FIXTURE_M = 0.15
 
 LEAST_LAMP_M = 0.20
 """No heat lamp nearer than this to the platform. Source: plan_judgement."""
+
+LAMPS_APART_M = 0.15
+"""A heat lamp hangs so far beside a tube [m], never under it. Source: plan_judgement."""
 
 LEAST_PLATFORM_M = 0.02
 """The lowest platform: a flat stone. Source: plan_judgement."""
@@ -146,12 +150,16 @@ class LightPlan:
     near_m: float
     distance_m: float
     far_m: float
-    uvi: Estimate
     tube_z_m: float
     platform_top_m: float
     low_m: float
     high_m: float
     held: Held
+
+    @property
+    def uvi(self) -> Estimate:
+        """What the tube gives at its distance [1]."""
+        return spot(self.lamp, self.distance_m, self.hanging.screen).uvi
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,7 +266,6 @@ def _fit(lamp: Lamp, hanging: Hanging, wish: LightWish) -> LightPlan | Refused:
         near_m=near_m,
         distance_m=distance,
         far_m=far_m,
-        uvi=spot(lamp, distance, hanging.screen).uvi,
         tube_z_m=tube_z,
         platform_top_m=top,
         low_m=min(top, max(0.0, tube_z - far_m - wish.back_m)),

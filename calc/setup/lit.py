@@ -1,5 +1,9 @@
 """The set-up that a room with its light makes, with what is met there and the first mend."""
 
+from collections.abc import Sequence
+
+from calc.light.bands import Bands
+from calc.light.illuminance import Light
 from calc.quantities import Quantity
 from calc.setup.mends import Mend, MendKind
 from calc.setup.room import Room
@@ -15,7 +19,7 @@ from calc.setup.set_up import (
     Thing,
     beside_tubes,
 )
-from calc.setup.sun_patch import sun_patch
+from calc.setup.sun_patch import met_by_light
 from calc.uncertainty import Estimate
 from calc.uv.patches import Patches, Place
 
@@ -40,13 +44,17 @@ def lit_set_up(
     met: Patches,
     mends: tuple[Mend, ...],
     stand: StandKind = StandKind.PLATFORM,
+    lights: Sequence[Light] = (),
+    bands: Bands | None = None,
 ) -> SetUp:
     """Return the set-up of a room: strongest and weakest place, its shade, the first mend.
 
     The weakest place has no verdict of its own: what it means is told by ``shade``.
 
-    The heat lamp hangs level with the tubes, over the patch it warms or beside a tube there.
+    The heat lamp hangs level with the tubes, over the patch it warms or beside a tube there; white
+    lamps hang on their other side.
     """
+    sun, light = met_by_light(room, met, lights, bands)
     lamps: tuple[HeatLamp, ...] = ()
     if room.heat is not None:
         y_m = beside_tubes(room.tubes, room.heat.y_m, room.box.depth_m)
@@ -74,7 +82,8 @@ def lit_set_up(
             Spot(Quantity.UVI, _at(met.weakest), None, met.weakest.uvi, is_read=False),
         ),
         shade=met.shade,
-        sun=None if room.heat is None else sun_patch(room, met),
+        sun=sun,
+        light=light,
         first=movement_of(room, mends[0]) if mends else None,
     )
 

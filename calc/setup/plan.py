@@ -6,7 +6,9 @@ from calc.animal import Animal
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.first_wattage import LampShape
 from calc.judgement import Verdict
-from calc.setup.along import MOST_COVERED, Along, TubeFit, along, tube_in
+from calc.light.bands import Bands, bands_of, life_of
+from calc.light.illuminance import Light
+from calc.setup.along import MOST_COVERED, Along, Lies, TubeFit, along, fit_lying
 from calc.setup.light import (
     Hanging,
     LightPlan,
@@ -62,7 +64,7 @@ class Request:
     """What a set-up is planned from, in SI units.
 
     ``place`` None: a mesh lid carries the tube unless inside is better, a solid one cannot.
-    ``screen`` None: the mesh is taken as ``USUAL_SCREEN``.
+    ``screen`` None: the mesh is taken as ``USUAL_SCREEN``. ``lights`` are white lamps beside.
     """
 
     animal: Animal
@@ -78,6 +80,14 @@ class Request:
     owned: OwnedTube = OwnedTube()
     shape: LampShape = LampShape.FLOOD
     owned_w: float | None = None
+    lies: Lies = Lies.FROM_WARM_END
+    lights: tuple[Light, ...] = ()
+
+    @property
+    def bands(self) -> Bands | None:
+        """The levels of light of the animal's way of life, where there are any."""
+        life = life_of(self.animal)
+        return None if life is None else bands_of(life)
 
     @property
     def hangings(self) -> tuple[Hanging, ...]:
@@ -115,6 +125,7 @@ class Plan:
     warmth: WarmthPlan
     tried: Refused | None
     covers_most: bool
+    lies: Lies = Lies.FROM_WARM_END
 
 
 def plan_as_is(request: Request) -> Plan | Refused:
@@ -137,13 +148,14 @@ def plan_as_is(request: Request) -> Plan | Refused:
     cool = request.animal.cool_air_c
     if cool is not None and request.room_c > cool.high:
         return Refused(Obstacle.ROOM_TOO_WARM)
-    owned_m = request.owned.length_m
-    fit = tube_in(request.box.length_m, owned_m)
+    owned_m, lies = request.owned.length_m, request.lies
+    fit = fit_lying(lies, request.box, owned_m)
     if fit is None:
         long = Obstacle.NO_TUBE_SHORT_ENOUGH if owned_m is None else Obstacle.TUBE_TOO_LONG
         return Refused(long)
     covers_most = fit.covers > MOST_COVERED
-    if covers_most and request.animal.basking and not request.upright:
+    usual = lies is Lies.FROM_WARM_END
+    if usual and covers_most and request.animal.basking and not request.upright:
         return Refused(Obstacle.TOO_SHORT)
     light, tried = _light(request, fit)
     if isinstance(light, Refused):
@@ -159,13 +171,16 @@ def plan_as_is(request: Request) -> Plan | Refused:
     )
     if warmth.air is not None and warmth.air.verdict in (Verdict.HIGH, Verdict.DANGEROUS):
         return Refused(Obstacle.AIR_TOO_WARM)
-    places = along(request.box, fit, light, request.back_m, request.low_uvi, request.high_uvi)
-    return Plan(fit, light, places, warmth, tried, covers_most)
+    wanted = request.low_uvi, request.high_uvi
+    places = along(request.box, fit, light, request.back_m, *wanted, lies)
+    return Plan(fit, light, places, warmth, tried, covers_most, lies)
 
 
 def _light(request: Request, fit: TubeFit) -> tuple[LightPlan | Refused, Refused | None]:
     """Return the best plan of all hangings, and what was in the way of a simpler one."""
-    lamps = request.owned.lamps(fit.lit_m, request.box.length_m)
+    across = request.lies is Lies.ACROSS
+    space_m = request.box.depth_m if across else request.box.length_m
+    lamps = request.owned.lamps(fit.lit_m, space_m)
     found = [plan_light(lamps, hanging, request.wish) for hanging in request.hangings]
     plans = [(i, plan) for i, plan in enumerate(found) if isinstance(plan, LightPlan)]
     refused = [r for r in found if isinstance(r, Refused)]

@@ -5,14 +5,14 @@ from dataclasses import replace
 
 from calc.animal import Animal, Target
 from calc.quantities import Quantity
+from calc.setup.along import Lies
 from calc.setup.arrangement import Arranged, Arrangement, room_of
 from calc.setup.lit import lit_set_up
 from calc.setup.plan import Plan, Request
 from calc.setup.set_up import HeatLamp, SetUp, Spot, Stand, StandKind
-from calc.setup.sun_patch import sun_patch
+from calc.setup.sun_patch import met_by_light
 from calc.uncertainty import Estimate
 from calc.uv.danger import judge_uvi
-from calc.uv.section import Box
 
 __all__ = ["arranged_set_up", "planned_set_up"]
 
@@ -34,39 +34,34 @@ def planned_set_up(
 
     ``unchecked``: the UV index wanted is from memory alone.
     """
-    box, light, places = request.box, found.light, found.places
-    wanted, room = (request.low_uvi, request.high_uvi), room_of(found, request)
+    places, top_m = found.places, found.light.platform_top_m
+    wanted, room = (request.low_uvi, request.high_uvi), room_of(found)
+    sun, light = met_by_light(room, places.met, request.lights, request.bands)
     return SetUp(
-        box=Box(box.length_m, box.depth_m, box.height_m),
-        lid=box.lid,
+        box=room.box,
+        lid=request.box.lid,
         tubes=places.tubes,
         lamps=tuple(_lamps(found)),
         stands=(Stand(stand, places.platform),),
         in_water=in_water,
+        is_turned=found.lies is Lies.ACROSS,
         animal=request.animal.slug,
         back_m=back_m,
         uvi_wanted=wanted,
-        spots=tuple(
-            _spots(found, request, light.platform_top_m + back_m.best, unchecked=unchecked)
-        ),
+        spots=tuple(_spots(found, request, top_m + back_m.best, unchecked=unchecked)),
         shade=places.met.shade,
-        sun=None if room.heat is None else sun_patch(room, places.met),
+        sun=sun,
+        light=light,
     )
 
 
 def arranged_set_up(best: Arranged, plan: SetUp) -> SetUp:
-    """Return the set-up of a plan with its lamps hung another way."""
-    if best.way is Arrangement.SIDE_BY_SIDE:
+    """Return the set-up of a plan with its lamps hung as they are picked."""
+    if best.plan is not None or best.way is Arrangement.SIDE_BY_SIDE:
         return plan
-    room = best.room
+    lit = lit_set_up(best.room, best.met, (), lights=best.lights, bands=best.bands)
     return replace(
-        lit_set_up(room, best.met, ()),
-        lid=plan.lid,
-        stands=(replace(plan.stands[0], place=room.platform),),
-        in_water=plan.in_water,
-        animal=plan.animal,
-        back_m=plan.back_m,
-        is_turned=best.way is Arrangement.ACROSS,
+        plan, tubes=lit.tubes, lamps=lit.lamps, shade=lit.shade, sun=lit.sun, light=lit.light
     )
 
 
@@ -81,19 +76,26 @@ def _lamps(found: Plan) -> Iterator[HeatLamp]:
 
 def _spots(found: Plan, request: Request, back_z_m: float, *, unchecked: bool) -> Iterator[Spot]:
     place, light, animal = found.places.platform, found.light, request.animal
-    long, (_, y_m) = place.x1_m - place.x0_m, place.middle_m
+    across = found.lies is Lies.ACROSS
+    ends = (place.y0_m, place.y1_m) if across else (place.x0_m, place.x1_m)
+    first_m, long_m, side_m = ends[0], ends[1] - ends[0], place.middle_m[0 if across else 1]
+
+    def at(along_m: float, z_m: float) -> tuple[float, float, float]:
+        """Return a place so far from the warm end."""
+        return (side_m, along_m, z_m) if across else (along_m, side_m, z_m)
+
     wanted = request.low_uvi, request.high_uvi
     judged = judge_uvi(light.uvi, *wanted, unchecked=unchecked)
-    at = place.x0_m + _BY_METER * long, y_m, back_z_m
-    yield Spot(Quantity.UVI, at, wanted, light.uvi, judged, is_read=False)
+    back = at(first_m + _BY_METER * long_m, back_z_m)
+    yield Spot(Quantity.UVI, back, wanted, light.uvi, judged, is_read=False)
     if animal.basking_surface_c is not None:
-        at = place.x0_m + _BY_GUN * long, y_m, place.top_m
-        yield _to_read(Quantity.BASKING_SURFACE, at, animal.basking_surface_c)
+        surface = at(first_m + _BY_GUN * long_m, place.top_m)
+        yield _to_read(Quantity.BASKING_SURFACE, surface, animal.basking_surface_c)
     quantity, air = _air(animal)
     if air is not None:
         box = request.box
-        at = _COOL_ALONG * box.length_m, y_m, _COOL_HIGH * box.height_m
-        yield _to_read(quantity, at, air)
+        cool = at(_COOL_ALONG * box.length_m, _COOL_HIGH * box.height_m)
+        yield _to_read(quantity, cool, air)
 
 
 def _air(animal: Animal) -> tuple[Quantity, Target | None]:

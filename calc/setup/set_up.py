@@ -11,6 +11,8 @@ from enum import Enum, auto
 from calc.heat.enclosure import Lid
 from calc.judgement import Judged, Verdict
 from calc.quantities import Quantity
+from calc.setup.light import LAMPS_APART_M
+from calc.setup.lights import LightThere
 from calc.setup.sun_patch import SunPatch
 from calc.uncertainty import Estimate
 from calc.uv.ground import HeatPatch, Platform
@@ -19,7 +21,6 @@ from calc.uv.patches import Shade
 from calc.uv.section import Box, HungTube
 
 __all__ = [
-    "LAMPS_APART_M",
     "Act",
     "HeatLamp",
     "Hide",
@@ -34,9 +35,6 @@ __all__ = [
     "ends_of",
     "sign_of",
 ]
-
-LAMPS_APART_M = 0.15
-"""A heat lamp hangs so far beside a tube [m], never under it. Source: plan_judgement."""
 
 
 class StandKind(Enum):
@@ -168,7 +166,8 @@ class SetUp:
     ``uvi_wanted`` [1] is for a back on the stand, ``back_m`` how high that is over what it lies on;
     ``tube_to_back_m``, ``tube_long_m`` and ``tube_is_over`` (over the lid) are what was told of
     tubes whose places are not known, ``lamp_to_stand_m`` of a heat lamp; lengths in [m].
-    ``sun`` is where UV, heat and light meet. ``is_turned``: the tubes lie across, so that x is
+    ``sun`` is where UV, heat and light meet, ``light`` what white lamps give, where any were told.
+    ``is_turned``: the tubes lie across, so that x is
     from the back wall and y from the warm end.
     """
 
@@ -190,6 +189,7 @@ class SetUp:
     spots: tuple[Spot, ...] = ()
     shade: Shade | None = None
     sun: SunPatch | None = None
+    light: LightThere | None = None
     first: Movement | None = None
 
     @property

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from calc.animal import Animal
-from calc.heat.box import MOST_RISE_K, HeatNeed, Spot, air_held, watts_to_hold
+from calc.heat.box import MOST_RISE_K, HeatNeed, Spot, air_held, likely_cool_end, watts_to_hold
 from calc.heat.enclosure import Enclosure, LampPlace, Lid
 from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
 from calc.heat.held import judge_held
@@ -150,18 +150,22 @@ def _need(animal: Animal, box: Enclosure, room_c: float) -> HeatNeed | None:
 
 def _held(box: Enclosure, watts: Estimate, place: LampPlace, room_c: float) -> Estimate:
     """Return the air held at the cool end [degC], from the least lamp to the strongest."""
-    low, best, high = (
-        _air_by(box, w * place.value, room_c) for w in (watts.low, watts.best, watts.high)
-    )
-    return Estimate(min(low.best, best.low), best.best, max(high.best, best.high))
-
-
-def _air_by(box: Enclosure, inside_w: float, room_c: float) -> Estimate:
-    """Return the air by given watts; where that is more than is answered, the most."""
+    inside = [w * place.value for w in (watts.low, watts.best, watts.high)]
+    most_c = room_c + MOST_RISE_K
     try:
-        return air_held(box, inside_w, room_c, Spot.WARM_END)
+        held = air_held(box, inside[1], room_c, Spot.WARM_END)
     except OutsideModelError:
-        return Estimate.exact(room_c + MOST_RISE_K)
+        held = Estimate.exact(most_c)
+    weak, strong = (_likely(box, w, room_c, most_c) for w in (inside[0], inside[2]))
+    return Estimate(min(weak, held.low), held.best, max(strong, held.high))
+
+
+def _likely(box: Enclosure, inside_w: float, room_c: float, most_c: float) -> float:
+    """Return the air by given watts [degC]; where that is more than is answered, the most."""
+    try:
+        return likely_cool_end(box, inside_w, room_c, Spot.WARM_END)
+    except OutsideModelError:
+        return most_c
 
 
 def _short(

@@ -21,7 +21,7 @@ from bot.refusal import RefusedError
 from bot.reply import PartName
 from calc.animals import animals
 from calc.naming import find
-from calc.setup.set_up import LAMPS_APART_M
+from calc.setup.light import LAMPS_APART_M
 
 __all__ = ["GUIDE", "GuidePages", "filled", "guide_asked", "tell_guide"]
 

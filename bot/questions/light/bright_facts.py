@@ -17,6 +17,7 @@ from bot.questions.light.brightness import (
     BrightWords,
     Without,
     WithoutLux,
+    bright_words,
 )
 from bot.questions.light.lights import (
     Hung,
@@ -27,7 +28,7 @@ from bot.questions.light.lights import (
 from bot.questions.light.lit import assumed_told, lamp_name, lit_told
 from bot.questions.shared import animal_name
 from calc.animal import Animal, State
-from calc.light.bands import Bands, Brightness, LightLife, bands_of, brightness_of, life_of
+from calc.light.bands import Bands, LightLife, bands_of, life_of
 from calc.light.illuminance import BRIGHTEST_LX, light_doubts, lux_field, total_lux
 from calc.light.outdoors import Outdoors, noon_outdoors, outdoors, room_lux
 from calc.light.plants import day_sum, plant_class, plant_photons
@@ -79,7 +80,7 @@ def _bright(
     left_out: tuple[str, ...],
 ) -> Bright:
     named, life, bands, is_pale = _life(query, context)
-    words = _words(spot, bands)
+    words = bright_words(spot, bands)
     is_short = bands is not None and words in (BrightWords.DIM, BrightWords.DIM_OR_FAIR)
     # Of several lamps none is the one to be brighter.
     alone = hung[0] if len(hung) == 1 and not left_out else None
@@ -133,21 +134,6 @@ def _retreat_lx(spot: Estimate, life: BrightLife | None) -> float:
     """Return what a retreat stays under [lx]: a twentieth of the spot, and its own level."""
     own = spot.best if life is None else life.retreat.best
     return min(spot.best / 20.0, own)
-
-
-_WORDS = {
-    (Brightness.DIM, Brightness.DIM): BrightWords.DIM,
-    (Brightness.DIM, Brightness.FAIR): BrightWords.DIM_OR_FAIR,
-    (Brightness.FAIR, Brightness.FAIR): BrightWords.FAIR,
-    (Brightness.FAIR, Brightness.BRIGHT): BrightWords.FAIR_OR_BRIGHT,
-    (Brightness.BRIGHT, Brightness.BRIGHT): BrightWords.BRIGHT,
-}
-
-
-def _words(spot: Estimate, bands: Bands | None) -> BrightWords:
-    if bands is None:
-        return BrightWords.NO_BAND
-    return _WORDS.get(brightness_of(spot, bands), BrightWords.CANNOT_TELL)
 
 
 def _sky(query: BrightQuery, spot: Estimate | None) -> BrightSky:

@@ -4,8 +4,9 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from bot.facts import Angle, Hours, Length, Lumens, Lux, Name, Number, Say, Share
-from calc.light.bands import LightLife
+from calc.light.bands import Bands, Brightness, LightLife, brightness_of
 from calc.light.plants import PlantLight
+from calc.uncertainty import Estimate
 
 __all__ = [
     "Asked",
@@ -19,6 +20,7 @@ __all__ = [
     "LampTaken",
     "Without",
     "WithoutLux",
+    "bright_words",
 ]
 
 
@@ -40,6 +42,22 @@ class BrightWords(Enum):
     BRIGHT = auto()
     CANNOT_TELL = auto()
     NO_BAND = auto()
+
+
+_WORDS = {
+    (Brightness.DIM, Brightness.DIM): BrightWords.DIM,
+    (Brightness.DIM, Brightness.FAIR): BrightWords.DIM_OR_FAIR,
+    (Brightness.FAIR, Brightness.FAIR): BrightWords.FAIR,
+    (Brightness.FAIR, Brightness.BRIGHT): BrightWords.FAIR_OR_BRIGHT,
+    (Brightness.BRIGHT, Brightness.BRIGHT): BrightWords.BRIGHT,
+}
+
+
+def bright_words(spot_lx: Estimate, bands: Bands | None) -> BrightWords:
+    """Return how bright a basking place of so much light [lx] is, in words."""
+    if bands is None:
+        return BrightWords.NO_BAND
+    return _WORDS.get(brightness_of(spot_lx, bands), BrightWords.CANNOT_TELL)
 
 
 @dataclass(frozen=True, slots=True)

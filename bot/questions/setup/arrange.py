@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from bot.command import Command
-from bot.facts import Length, Name, Say, Says, metres
+from bot.facts import Length, Name, Say, Says, Share, metres
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.preferences import Context
 from bot.queries.plan import ArrangeQuery
@@ -16,14 +16,15 @@ from bot.questions.setup.arrange_picture import arrange_picture
 from bot.questions.setup.plan_asked import PlanAssumed
 from bot.questions.setup.plan_found import Found, NoPlan, plan_found
 from bot.questions.setup.plan_refused import NotPlanned, tell_not_planned
-from bot.questions.setup.ways import WAYS_SOURCES, ArrangedWay, Ways
+from bot.questions.setup.ways import WAYS_SOURCES, ArrangedWay, WayMeets, Ways, way_meets
 from bot.questions.shared import animal_name
 from bot.questions.uv.shared import UV_CARE
-from bot.questions.uv.tubes import NamedByTube, Tube, tube_told
+from bot.questions.uv.tubes import NamedByTube, Tube, Whose, tube_told
 from bot.questions.uv.without_figures import tell_without
 from bot.reply import Picture
+from calc.setup.light import LAMPS_APART_M
 from calc.setup.planned import arranged_set_up
-from calc.setup.set_up import LAMPS_APART_M, SetUp
+from calc.setup.set_up import SetUp
 
 __all__ = ["ARRANGE", "Arrange", "arrange", "tell"]
 
@@ -40,10 +41,37 @@ class Arrange(NamedByTube):
     long: Length
     top: Length
     ways: Ways
+    meets: tuple[WayMeets, ...]
     apart: Length
     assumed: PlanAssumed
     set_up: SetUp
     sources: tuple[str, ...]
+
+    @property
+    def sun(self) -> Share | None:
+        """Return the share of the platform where all three meet, by the way that is picked."""
+        pairs = zip(self.ways.all, self.meets, strict=True)
+        return next(meets.sun for way, meets in pairs if way.best)
+
+    @property
+    def whose(self) -> Whose:
+        """Return whose readings the tube answers by, if any."""
+        return self.tube.whose
+
+    @property
+    def strength(self) -> Share:
+        """Return the strength on the label."""
+        return self.tube.strength
+
+    @property
+    def count(self) -> int:
+        """Return how many tubes there are."""
+        return self.tube.count
+
+    @property
+    def fixture(self) -> Say:
+        """Return the fixture by name."""
+        return Say("tubes-fixture", self.tube)
 
 
 Facts = Arrange | NoPlan
@@ -61,6 +89,7 @@ def arrange(query: ArrangeQuery, context: Context) -> Facts:
         long=metres(plan.fit.length_m),
         top=metres(plan.light.platform_top_m),
         ways=found.ways,
+        meets=tuple(way_meets(one, found.beside) for one in found.all_ways),
         apart=metres(LAMPS_APART_M),
         assumed=what.assumed,
         set_up=arranged_set_up(found.best, what.set_up(plan)),
@@ -98,7 +127,7 @@ def _arranged_told(facts: Arrange) -> Layered:
             say("step-measure"),
         ),
         numbers=(Row(say("label-tube"), say("tube")), *_assumed(facts, say)),
-        table=_compared(ways, say),
+        table=_compared(facts, say),
         why=(*ways.why, say("why-light"), say("why-gradient")),
         care=(
             Care(say("care-heat"), say("care-heat-short"), Weight.STEP),
@@ -107,9 +136,9 @@ def _arranged_told(facts: Arrange) -> Layered:
         ),
         values=(
             ("platform_in_range", way.place),
-            ("patch_of_sun", way.sun),
+            ("patch_of_sun", facts.sun),
             ("heat_in_range", way.heat),
-            ("uvi", way.strongest),
+            ("uvi", facts.meets[ways.all.index(way)].strongest),
         ),
         guide=_GUIDE,
         sources=facts.sources,
@@ -118,7 +147,7 @@ def _arranged_told(facts: Arrange) -> Layered:
     )
 
 
-def _compared(ways: Ways, say: Says) -> Table:
+def _compared(facts: Arrange, say: Says) -> Table:
     columns = (
         say("column-way"),
         say("column-heat"),
@@ -128,20 +157,20 @@ def _compared(ways: Ways, say: Says) -> Table:
         say("column-shade"),
         say("column-apart"),
     )
-    return Table(columns, tuple(map(_row, ways.all)))
+    return Table(columns, tuple(map(_row, facts.ways.all, facts.meets)))
 
 
-def _row(way: ArrangedWay) -> tuple[Say, ...]:
-    say = Says("arrange", way)
-    named = Say.by("arrange-way", way.way, way)
-    cells = (
+def _row(way: ArrangedWay, meets: WayMeets) -> tuple[Say, ...]:
+    say, more = Says("arrange", way), Says("arrange", meets)
+    return (
+        Say.by("arrange-way", way.way, way),
         say("cell-heat"),
-        say("cell-sun"),
-        say("cell-light"),
-        say("cell-cool"),
+        more("cell-sun"),
+        more("cell-light"),
+        more("cell-cool"),
         say("cell-shade"),
+        Say("arrange-cell-apart", meets.touches),
     )
-    return named, *cells, Say("arrange-cell-apart", way.touches)
 
 
 def _assumed(facts: Arrange, say: Says) -> Iterator[Row]:

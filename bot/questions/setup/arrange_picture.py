@@ -1,6 +1,5 @@
 """The picture of the way that is picked: from the front, and from the warm end."""
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bot.drawing import End
@@ -24,40 +23,33 @@ class ArrangeSeen:
 
 
 def arrange_picture(ways: Ways, set_up: SetUp, teller: Teller) -> Picture:
-    """Return the enclosure with its lamps as they are picked; across, from its warm end first."""
-    way, sun = ways.picked, sun_told(set_up.sun)
+    """Return the enclosure with its lamps as they are picked."""
+    way, sun = ways.picked, sun_told(set_up.sun, set_up.light)
     head = teller.say(Say.by("arrange-head", way.way, way))
     title = teller.say(Say("arrange-title"))
     note = (Say("arrange-picture-note"), *sun_note(sun))
     words = SideWords(
         length=lambda long_m: teller.say(Say("arrange-long", ArrangeSeen(metres(long_m)))),
         title=title,
-        subtitle=" ".join((head, *_seen_from(teller, turned=set_up.is_turned))),
+        subtitle=head,
         tube=teller.say(Say("side-tube")),
         tubes=teller.say(Say("side-tube")),
         lamp=teller.say(Say("side-lamp")),
         lid=teller.say(Say("side-screen")),
         stand=teller.say(Say("side-stand")),
-        across=teller.say(Say("side-from-front" if set_up.is_turned else "side-from-warm")),
+        across=teller.say(Say("side-from-warm")),
         note=" ".join(map(teller.say, note)),
         sun=teller.say(Say("sun-here")) if set_up.sun and set_up.sun.x_m else "",
-        ends=_ends(ways, teller, turned=set_up.is_turned),
+        light=teller.say(Say("sun-bar")),
+        ends=_ends(ways, teller),
     )
     told = (*ways.meets, *sun_alt(sun), Say("arrange-picture-shade", way))
     alt = shortened([f"{title}. {head}", *map(teller.say, told)])
     return Picture(alt=alt, drawing=side_views(set_up, words))
 
 
-def _seen_from(teller: Teller, *, turned: bool) -> Iterator[str]:
-    """Yield from where the first view is seen, where that is not the front."""
-    if turned:
-        yield teller.say(Say("side-first-warm"))
-
-
-def _ends(ways: Ways, teller: Teller, *, turned: bool) -> tuple[End, ...]:
-    """Return what the two ends are; seen from the warm end there are none."""
-    if turned:
-        return ()
+def _ends(ways: Ways, teller: Teller) -> tuple[End, ...]:
+    """Return what the two ends are."""
     meets, *_ = map(teller.say, ways.meets)
     shade = teller.say(Say("arrange-picture-shade", ways.picked))
     return (

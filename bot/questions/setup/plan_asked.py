@@ -10,6 +10,7 @@ from bot.queries.options import OwnTube
 from bot.queries.plan import PlanQuery
 from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import LAMP_PLACES, LAMP_SHAPES, box_asked
+from bot.questions.setup.white import white_lights
 from bot.questions.shared import animal_name
 from bot.questions.uv.lamp_asked import fixture_of, own_lamp, screen_asked, wanted_asked
 from bot.questions.uv.shared import Wish, wish_told
@@ -79,7 +80,10 @@ class Floor:
 
 @dataclass(frozen=True, slots=True)
 class PlanAsked:
-    """The request, whose range it is, what was assumed, and the sources of that."""
+    """The request, whose range it is, what was assumed, and the sources of that.
+
+    ``has_light``: a white lamp was told; else the request may have the bar of its level.
+    """
 
     request: Request
     animal: Animal
@@ -88,6 +92,7 @@ class PlanAsked:
     in_water: bool
     assumed: PlanAssumed
     level: str | None
+    has_light: bool
     sources: tuple[str, ...]
 
     @property
@@ -153,6 +158,7 @@ def asked(query: PlanQuery, context: Context) -> PlanAsked:
         owned=_owned(query),
         shape=LAMP_SHAPES[query.lamp],
         owned_w=None if query.watts is None else query.watts.low,
+        lights=white_lights(query.light, query.enclosure.length_m),
     )
     assumed = _assumed(query, request, back)
     back_source = () if query.back else ("back_heights",)
@@ -165,6 +171,7 @@ def asked(query: PlanQuery, context: Context) -> PlanAsked:
         in_water=body is not None and body.in_water,
         assumed=assumed,
         level=query.level,
+        has_light=bool(query.light),
         sources=(*back_source, *mesh_source),
     )
 

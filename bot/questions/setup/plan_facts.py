@@ -27,14 +27,23 @@ from bot.questions.setup.plan_heat import DayHeat, PlanHeat, heat_planned
 from bot.questions.setup.plan_level import LevelTold, level_told
 from bot.questions.setup.sun import SunTold, sun_told
 from bot.questions.setup.ways import WAYS_SOURCES, Ways
+from bot.questions.setup.white import (
+    WHITE_SOURCES,
+    WhiteTold,
+    WhiteWarms,
+    white_told,
+    white_warms,
+)
 from bot.questions.shared import animal_name, known_by
 from bot.questions.uv.shared import Between, Through, Wish, Wished, between_told
 from bot.questions.uv.tubes import NamedByTube, Tube, Whose, tube_told
 from bot.saved.group import Own
 from calc.animal import Animal, Subject
 from calc.heat.enclosure import LampPlace
+from calc.setup.along import Lies
 from calc.setup.light import Held, Obstacle
 from calc.setup.plan import Plan
+from calc.setup.planned import arranged_set_up
 from calc.setup.set_up import SetUp, StandKind
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT
 from calc.uv.patches import SHADE_UVI, Shade
@@ -99,6 +108,9 @@ class Planned(Wished, Through, NamedByTube):
     in_range: Share
     ways: Ways
     level: LevelTold | None
+    white: WhiteTold | None
+    warms: WhiteWarms | None
+    lies: Lies
     sure: bool
     set_up: SetUp
     sources: tuple[str, ...]
@@ -106,12 +118,12 @@ class Planned(Wished, Through, NamedByTube):
     @property
     def sun(self) -> SunTold | None:
         """Return where UV, heat and light meet."""
-        return sun_told(self.set_up.sun)
+        return sun_told(self.set_up.sun, self.set_up.light)
 
     @property
     def patch(self) -> Share | None:
         """Return the share of the warm patch in the UV range, where a heat lamp hangs."""
-        return self.ways.all[0].heat
+        return self.ways.picked.heat
 
     @property
     def strength(self) -> Share:
@@ -190,6 +202,7 @@ class Planned(Wished, Through, NamedByTube):
 
 def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
     """Return a set-up as facts; ``screen`` is what was told of it."""
+    set_up = arranged_set_up(made.best, made.what.set_up(made.plan))
     found, what, request = made.plan, made.what, made.what.request
     light, places, platform = found.light, found.places, found.places.platform
     owned, animal, year = request.owned, what.animal, what.animal.light_hours
@@ -217,7 +230,7 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         top=metres(light.platform_top_m, (light.low_m, light.high_m)),
         stand_long=metres(platform.x1_m - platform.x0_m),
         stand_deep=metres(platform.y1_m - platform.y0_m),
-        along=metres(places.tube.x_m),
+        along=metres(platform.middle_m[1 if found.lies is Lies.ACROSS else 0]),
         weakest=uvi(places.met.weakest.uvi),
         shading=_shading(found),
         shade_uvi=uvi(SHADE_UVI),
@@ -228,10 +241,13 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         back=metres(what.back),
         assumed=what.assumed,
         in_range=share(places.met.in_range),
-        level=level_told(what.level, found, request),
+        level=level_told(what.level, request.lights, owned=what.has_light),
+        white=white_told(set_up.light, request.bands, animal),
+        warms=white_warms(request.lights, request.box, request.room_c, found.warmth.held_c, animal),
+        lies=found.lies,
         ways=made.ways,
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,
-        set_up=what.set_up(found),
+        set_up=set_up,
         sources=_sources(found, what),
     )
 
@@ -284,5 +300,6 @@ def _sources(found: Plan, what: PlanAsked) -> tuple[str, ...]:
         *what.sources,
         *_SOURCES,
         *WAYS_SOURCES,
+        *(WHITE_SOURCES if what.request.lights else ()),
         *off,
     )

@@ -4,19 +4,24 @@ Words: ``words/<language>/level.ftl``.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 
 from bot.facts import Lumens, Say, Says, lumens
-from calc.animal import Animal
-from calc.light.bands import bands_of, life_of
+from calc.light.illuminance import Light
+from calc.light.kinds import LightKind, light_kind
+from calc.setup.ladder import bar_most_w
+from calc.setup.lights import OF_THE_BOX, fair_from_lx, hung_beside, light_there
 from calc.setup.plan import Plan, Request
-from calc.shape.flat import bar_per_flux
 from calc.uncertainty import Estimate
 
-__all__ = ["Level", "LevelTold", "level_bought", "level_step", "level_told"]
+__all__ = ["Level", "LevelTold", "level_bought", "level_lights", "level_step", "level_told"]
 
-_OF_THE_BOX, _LONGEST_M = 0.75, 2.0
+_LONGEST_M = 2.0
+_ANY_LM = 1000.0
+# Less is no light to buy a bar for, and more is several. Source: light_judgement.
+_LEAST_LM, _MOST_LM = 500.0, 6000.0
+_SURELY = 0.95
 
 
 class Level(Enum):
@@ -29,32 +34,53 @@ class Level(Enum):
 
 @dataclass(frozen=True, slots=True)
 class LevelTold:
-    """A level with the lumens of a white bar; None where no bright spot is asked."""
+    """A level with the lumens of a white bar; None where no bright spot is asked, or none fits.
+
+    ``held``: it could be brighter, but the cool end bears no more.
+    """
 
     level: Level
     bar: Lumens | None
+    held: bool
 
 
-def level_told(name: str | None, found: Plan, request: Request) -> LevelTold | None:
-    """Return what a level adds to a plan; None where none was named."""
+def level_lights(name: str | None, found: Plan, request: Request) -> tuple[Light, ...]:
+    """Return the white bar of a level, from the edge of fair to fair on the back; else none."""
+    bands = request.bands
+    if name is None or Level(name) is Level.MINIMUM or bands is None:
+        return ()
+    kind, each_lm = light_kind("led-bar"), Estimate.exact(_ANY_LM)
+    long_m = min(OF_THE_BOX * request.box.length_m, _LONGEST_M)
+    any_bar = Light(kind, each_lm, by_watts=False, length_m=long_m)
+    room = found.places.room
+    there = light_there(room, hung_beside(room, (any_bar,)), None)
+    each = there.spot_lx.best / _ANY_LM
+    edge, fair = (fair_from_lx(bands) or 0.0) / each, bands.fair.spot_lx / each
+    borne = _SURELY * _most_lm(kind, found, request)
+    if borne < _LEAST_LM:
+        return ()
+    ends = (min(lm, borne, _MOST_LM) for lm in (edge, (edge * fair) ** 0.5, fair))
+    return (replace(any_bar, flux_lm=Estimate(*ends)),)
+
+
+def _most_lm(kind: LightKind, found: Plan, request: Request) -> float:
+    """Return the lumens of a bar that leave the cool end in its range [lm]."""
+    assert kind.lm_per_w is not None
+    held, room_c = found.warmth.held_c, request.room_c
+    cool_c = room_c if held is None else held.best
+    return bar_most_w(request.box, room_c, cool_c, request.animal) * kind.lm_per_w.best
+
+
+def level_told(name: str | None, lights: tuple[Light, ...], *, owned: bool) -> LevelTold | None:
+    """Return what a level adds to a plan; None where none was named.
+
+    ``owned``: the white lights are those that were told, so no bar is bought.
+    """
     if name is None:
         return None
-    level = Level(name)
-    bar = None if level is Level.MINIMUM else _bar_lm(request.animal, found, request)
-    return LevelTold(level, None if bar is None else lumens(bar))
-
-
-def _bar_lm(animal: Animal, found: Plan, request: Request) -> Estimate | None:
-    """Return the lumens [lm] from the edge of fair to fair on the back, level with the tube."""
-    life = life_of(animal)
-    bands = None if life is None else bands_of(life)
-    if bands is None:
-        return None
-    long_m = min(_OF_THE_BOX * request.box.length_m, _LONGEST_M)
-    each = float(bar_per_flux(found.light.distance_m, long_m))
-    fair = bands.fair.spot_lx / each
-    edge = (bands.dim.spot_lx * bands.fair.spot_lx) ** 0.5 / each
-    return Estimate(edge, (edge * fair) ** 0.5, fair)
+    bar = None if owned or not lights else lights[0].flux_lm
+    held = bar is not None and bar.best == bar.high < _MOST_LM
+    return LevelTold(Level(name), None if bar is None else lumens(bar), held=held)
 
 
 def level_bought(facts: LevelTold | None) -> Iterator[tuple[Say, Say]]:

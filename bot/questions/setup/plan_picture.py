@@ -12,7 +12,7 @@ from bot.questions.setup.sun import sun_alt, sun_note
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
 from calc.quantities import Quantity
-from calc.setup.set_up import Spot, ends_of
+from calc.setup.set_up import SetUp, Spot, ends_of
 
 __all__ = ["PlanReading", "PlanSeen", "plan_picture"]
 
@@ -54,22 +54,30 @@ def plan_picture(facts: Planned, teller: Teller) -> Picture:
         across=teller.say(say("picture-across")),
         note=" ".join(map(teller.say, (say("picture-note"), *sun_note(facts.sun)))),
         sun=teller.say(Say("sun-here")) if set_up.sun and set_up.sun.x_m else "",
+        light=teller.say(Say("sun-bar")),
         ends=ends,
         places=tuple(_places(facts, teller)),
     )
     drawing = side_views(set_up, words)
-    reach = Say("plan-picture-alt-reach", PlanSeen(metres(ends_of(set_up.tubes[0])[1])))
+    lies = "across" if set_up.is_turned else "reach"
+    reach = Say.of("plan-picture-alt", lies, facts=PlanSeen(metres(_reach_m(set_up))))
     told = (
         say("picture-alt"),
         reach,
         say("picture-alt-stand"),
         say("picture-alt-away"),
         *((say("picture-alt-lamp"),) if facts.lit_by_lamp else ()),
-        *sun_alt(facts.sun),
+        *sun_alt(facts.sun, facts.white),
         say("picture-alt-warm"),
         say("picture-alt-cool"),
     )
     return Picture(alt=shortened(list(map(teller.say, told))), drawing=drawing)
+
+
+def _reach_m(set_up: SetUp) -> float:
+    """Return how far from the warm end a tube reaches [m]."""
+    tube = set_up.tubes[0]
+    return tube.y_m if set_up.is_turned else ends_of(tube)[1]
 
 
 def _seen(long_m: float) -> Say:
@@ -77,9 +85,11 @@ def _seen(long_m: float) -> Say:
 
 
 def _places(facts: Planned, teller: Teller) -> Iterator[Place]:
+    # Seen from the front: with a tube across the box is turned.
+    front = 1 if facts.set_up.is_turned else 0
     for spot in facts.set_up.spots:
         if spot.at_m is not None and spot.wanted is not None:
-            yield Place(spot.at_m[0], spot.at_m[2], teller.say(_read(spot, spot.wanted)))
+            yield Place(spot.at_m[front], spot.at_m[2], teller.say(_read(spot, spot.wanted)))
 
 
 def _read(spot: Spot, wanted: tuple[float, float]) -> Say:

@@ -15,12 +15,9 @@ from bot.questions.uv.shared import UV_CARE, wish_rows
 from bot.questions.uv.tubes import Whose
 from bot.reply import Picture
 from calc.animal import Subject
-from calc.setup.arrangement import Arrangement
 
 __all__ = ["tell_planned"]
 
-# A plan hangs its tube along the box and chooses its length by shade: these are told beside it.
-_NOT_BUILT = (Arrangement.ACROSS, Arrangement.WHOLE_LENGTH)
 _GUIDE = (
     "planning-a-set-up",
     "uv-and-heat-together",
@@ -77,8 +74,6 @@ def _assumed(facts: Planned) -> tuple[Say, ...]:
 
 
 def _steps(facts: Planned, say: Says) -> Iterator[Say]:
-    if facts.ways.picked.way in _NOT_BUILT:
-        yield Say.by("arrange-rather", facts.ways.picked.way)
     yield say("step-before")
     yield say("step-hang")
     yield say("step-tape")
@@ -108,7 +103,9 @@ def _numbers(facts: Planned, say: Says) -> Iterator[Row]:
         yield Row(label, Say("plan-aim", aim))
     if heat.held is not None:
         yield Row(say("label-air"), warm("air"))
-    yield from sun_rows(facts.sun)
+    yield from sun_rows(facts.sun, facts.white)
+    if facts.warms is not None:
+        yield Row(Say("sun-label-warms"), Say("sun-warms", facts.warms))
     yield Row(Say("arrange-label-ways"), facts.ways.compared)
     yield Row(say("label-shade"), say("shade"))
     if facts.water_deep is not None:
@@ -139,6 +136,8 @@ def _care(facts: Planned, say: Says) -> Iterator[Care]:
     yield guard
     eyes, *uv = UV_CARE[: 2 if facts.sure else None]
     yield replace(eyes, weight=Weight.ALWAYS)
+    if facts.warms is not None and not facts.warms.fits:
+        yield Care(Say("sun-care-warms"), Say("sun-care-warms-short"), Weight.STEP)
     yield from (*uv, *rest)
     if facts.floor is None:
         yield Care(say("care-size"))
@@ -182,6 +181,7 @@ def _values(facts: Planned) -> Iterator[tuple[str, Figure | None]]:
     yield "middle_from_warm_end", facts.along
     yield "platform_in_range", facts.in_range
     yield "uvi_weakest", facts.weakest
+    yield "light_on_back", facts.white.spot if facts.white else None
     yield "lamp_power", heat.worked_out
     yield "lamp_distance", heat.lamp_away
     yield "air_held", heat.held

@@ -69,6 +69,7 @@ def _again(query: SectionQuery) -> str:
         "enclosure": typed(query.enclosure),
         "animal": query.animal,
         "tubes": str(query.tubes) if query.tubes > 1 else "",
+        "light": typed(query.light),
     }
     return join_line("section", {name: text for name, text in given.items() if text})
 

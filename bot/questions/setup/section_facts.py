@@ -18,6 +18,7 @@ from bot.questions.setup.section_layout import SectionTaken, layout
 from bot.questions.setup.section_lives import SectionLife, lives_told
 from bot.questions.setup.section_mends import SectionMend, mends_told
 from bot.questions.setup.sun import SunTold, sun_told
+from bot.questions.setup.white import WHITE_SOURCES, WhiteTold, white_lights, white_told
 from bot.questions.uv.asked_uv import At
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.lamp_asked import wanted_asked
@@ -36,6 +37,7 @@ from bot.questions.uv.tubes import Assumed, NamedByTube, Tube, length_sources, t
 from bot.reply import Alarm
 from calc.animal import Animal
 from calc.judgement import Verdict
+from calc.light.bands import Bands, bands_of, life_of
 from calc.setup.bodies import body_for
 from calc.setup.lit import lit_set_up
 from calc.setup.lives import stand_for
@@ -117,6 +119,7 @@ class Section(WishedFor, Through, NamedByTube):
     overlap: Overlap | None
     heat_in_range: Share | None
     sun: SunTold | None
+    white: WhiteTold | None
     view: SectionView
     end_view: tuple[Say, ...]
     middle: Length
@@ -176,7 +179,9 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     mends = _mends(room, met, query, context)
     alarms = uv_alarms(met.strongest.uvi, query.animal, wanted.high, context)
     stand = StandKind.PLATFORM if animal is None else stand_for(animal)
-    lit = _set_up(query, room, met, mends, stand)
+    life = None if animal is None else life_of(animal)
+    bands = None if life is None else bands_of(life)
+    lit = _set_up(query, room, met, mends, stand, bands)
     tube = tube_told(room.lamp, query.tube, query.lamp)
     wish, whole = wish_told(wanted, context), field_unknowns(room.tubes, room.back_z_m)
     return Section(
@@ -196,7 +201,8 @@ def section_of(query: SectionQuery, context: Context) -> Section:
         shade_uvi=uvi(SHADE_UVI),
         overlap=met.overlap,
         heat_in_range=None if met.heat_in_range is None else share(met.heat_in_range),
-        sun=sun_told(lit.sun),
+        sun=sun_told(lit.sun, lit.light),
+        white=white_told(lit.light, bands, animal),
         view=_view(room),
         end_view=tuple(Say("section-end-at", at) for at in _end_view(room)),
         middle=metres(room.platform.middle_m[0]),
@@ -209,14 +215,27 @@ def section_of(query: SectionQuery, context: Context) -> Section:
         why=(*off_told(laid.read.off), *doubts_told(whole, settled_by(whole, contradict=False))),
         alarms=alarms,
         set_up=replace(lit, first=first_change(alarms, lit.first)),
-        sources=(*wish.sources, *_SOURCES, *length_sources(tube), *whole.sources),
+        sources=(
+            *wish.sources,
+            *_SOURCES,
+            *(WHITE_SOURCES if query.light else ()),
+            *length_sources(tube),
+            *whole.sources,
+        ),
     )
 
 
 def _set_up(
-    query: SectionQuery, room: Room, met: Patches, mends: tuple[Mend, ...], stand: StandKind
+    query: SectionQuery,
+    room: Room,
+    met: Patches,
+    mends: tuple[Mend, ...],
+    stand: StandKind,
+    bands: Bands | None,
 ) -> SetUp:
-    lit = replace(lit_set_up(room, met, mends, stand), animal=query.animal)
+    lights = white_lights(query.light, room.box.length_m)
+    lit = lit_set_up(room, met, mends, stand, lights, bands)
+    lit = replace(lit, animal=query.animal)
     # The heat of such a UV lamp comes out of itself.
     return replace(lit, lamps=()) if query.kind in WARM else lit
 

@@ -30,6 +30,7 @@ def section_picture(facts: Section, teller: Teller) -> Picture:
         across=tell(say("picture-across")),
         note=" ".join(map(tell, (say("picture-note"), *sun_note(facts.sun)))),
         sun=tell(Say("sun-here")) if facts.set_up.sun and facts.set_up.sun.x_m else "",
+        light=tell(Say("sun-bar")),
         ends=(
             End(tell(Say("side-warm")), tell(say("picture-warm-is")), True),
             End(tell(Say("side-cool")), tell(say.by("shade-here", facts.shade)), False),
@@ -41,7 +42,7 @@ def section_picture(facts: Section, teller: Teller) -> Picture:
         say.by("head", facts.lit),
         say("most"),
         say.by("shade", facts.shade),
-        *sun_alt(facts.sun),
+        *sun_alt(facts.sun, facts.white),
         say("alt-end"),
     )
     told = (*map(tell, alt), *_lines(facts, teller))

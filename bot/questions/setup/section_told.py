@@ -36,6 +36,7 @@ def tell_section(facts: Section) -> Layered:
             ("uvi_weakest", facts.least),
             ("shade_share", facts.shade_share),
             ("heat_in_range", facts.heat_in_range),
+            ("light", facts.white.spot if facts.white else None),
             length_value(facts.tube),
             ("platform_top", facts.top),
         ),
@@ -99,7 +100,7 @@ def _numbers(facts: Section, say: Says) -> Iterator[Row]:
     yield Row(say("label-weakest"), Say("section-place", facts.weakest))
     yield Row(say("label-shade"), say("shaded"))
     yield Row(say("label-heat"), say("no-lamp" if facts.overlap is None else "heat"))
-    yield from sun_rows(facts.sun)
+    yield from sun_rows(facts.sun, facts.white)
     yield Row(say("label-end"), say("end"))
     yield Row(say("label-taken"), say("taken"))
 

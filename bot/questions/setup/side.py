@@ -1,14 +1,14 @@
 """A set-up as a drawing: the box from the front and from its warm end, made of one value alone."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Side, Strip
 from bot.questions.setup.drawn_animal import drawn_animal
 from calc.heat.enclosure import Lid
-from calc.setup.set_up import HeatLamp, SetUp, Stand, StandKind, ends_of
+from calc.setup.set_up import SetUp, Stand, StandKind, ends_of
 from calc.uv.patches import SHADE_UVI
 from calc.uv.screen import NoScreen
 from calc.uv.section import Box, Cut, section_map
@@ -24,7 +24,7 @@ class SideWords:
     """What is written into the drawing; ``stand`` is the name of what the animal basks on.
 
     ``across`` names the view from the warm end, ``tubes`` the tubes seen from there; ``sun`` is
-    where UV, heat and light meet.
+    where UV, heat and light meet, ``light`` a white lamp.
     """
 
     length: Callable[[float], str]
@@ -38,81 +38,119 @@ class SideWords:
     across: str
     note: str
     sun: str = ""
+    light: str = ""
     ends: tuple[End, ...] = ()
     places: tuple[Place, ...] = ()
 
 
 def side_views(set_up: SetUp, words: SideWords) -> Side:
-    """Return a lit set-up from the front, and below it across the middle of its stand.
+    """Return a lit set-up from the front, and below it from its warm end, across its stand.
 
     A lamp that would seem to hang under a tube is drawn where it is seen beside it, and only there.
     """
-    box, stand, back_z = _lit(set_up)
-    x_m, y_m = stand.place.middle_m
-    figure, long_m = drawn_animal(set_up.animal)
-    tube = set_up.tubes[0]
-    (first, last), height = ends_of(tube), tube.z_m
-    beside = stand.place.x1_m + 0.03 * box.length_m
-    seen = tuple(lamp for lamp in set_up.lamps if not set_up.is_before_a_tube(lamp))
-    return Side(
+    # With tubes across, the box is turned: its y runs along the front.
+    front, end = (1, 0) if set_up.is_turned else (0, 1)
+    seen = _seen(set_up, words, front)
+    _, stand, back_z = _lit(set_up)
+    _, height = _tube_at(set_up, front)
+    beside = _span(stand, front)[1] + 0.03 * seen.width_m
+    x_m = _under(set_up, stand, front)
+    return replace(
+        seen,
         title=words.title,
         subtitle=words.subtitle,
-        width_m=box.length_m,
-        height_m=box.height_m,
-        width_label=words.length(box.length_m),
-        height_label=words.length(box.height_m),
-        lid=_lid(set_up, words),
-        tubes=(Bar(first, last, height, words.tube),),
-        heat_lamp=_lamp(seen, words, lambda lamp: lamp.x_m),
-        blocks=stand_blocks(stand, box, words.stand),
-        sun=_sun(set_up, set_up.sun.x_m if set_up.sun else None),
-        back=Place(x_m, back_z, ""),
-        animal=figure,
-        animal_m=long_m,
+        blocks=_blocks(stand, _span(stand, front), seen.height_m, words.stand),
         dimensions=(
             Dimension(x_m, height, x_m, back_z, words.length(height - back_z)),
             *_top(stand, beside, words),
         ),
-        grid=_grid(set_up, box, Cut.SIDE, y_m),
         places=words.places,
         ends=words.ends,
         note=words.note,
-        end=_from_the_end(set_up, words),
+        end=replace(_seen(set_up, words, end), title=words.across),
     )
 
 
-def _from_the_end(set_up: SetUp, words: SideWords) -> Side:
+def _seen(set_up: SetUp, words: SideWords, axis: int) -> Side:
+    """Return what is seen of a set-up along one axis of its box: x (0) or y (1)."""
     box, stand, back_z = _lit(set_up)
-    x_m, y_m = stand.place.middle_m
+    middle = stand.place.middle_m
     figure, long_m = drawn_animal(set_up.animal)
-    before = tuple(lamp for lamp in set_up.lamps if set_up.is_before_a_tube(lamp))
-    # Where the strip has a name, the stand has its own in the view above.
+    sun = set_up.sun
+    reach = None if sun is None else (sun.x_m, sun.y_m)[axis]
+    # Where the strip has a name, the stand has its own in the first view.
     name = "" if words.sun else words.stand
+    sunny = words.sun if axis == (0 if set_up.is_turned else 1) else ""
+    wide = box.length_m if axis == 0 else box.depth_m
     return Side(
-        title=words.across,
+        title="",
         subtitle="",
-        width_m=box.depth_m,
+        width_m=wide,
         height_m=box.height_m,
-        width_label=words.length(box.depth_m),
+        width_label=words.length(wide),
         height_label=words.length(box.height_m),
         lid=_lid(set_up, words),
-        tubes=tuple(
-            Bar(one.y_m, one.y_m, one.z_m, "" if number else words.tubes)
-            for number, one in enumerate(set_up.tubes)
-        ),
-        heat_lamp=_lamp(before, words, lambda lamp: lamp.y_m),
-        blocks=_blocks(stand, (stand.place.y0_m, stand.place.y1_m), box, name),
-        sun=_sun(set_up, set_up.sun.y_m if set_up.sun else None, words.sun),
-        back=Place(y_m, back_z, ""),
+        tubes=_tubes(set_up, words, axis),
+        lights=_lights(set_up, words, axis),
+        heat_lamp=_lamp(set_up, words, axis),
+        blocks=_blocks(stand, _span(stand, axis), box.height_m, name),
+        sun=None if reach is None else Strip(*reach, stand.place.top_m, sunny),
+        back=Place(middle[axis], back_z, ""),
         animal=figure,
         animal_m=long_m,
-        grid=_grid(set_up, box, Cut.END, x_m),
+        grid=_grid(set_up, box, *((Cut.SIDE, middle[1]) if axis == 0 else (Cut.END, middle[0]))),
     )
+
+
+def _tubes(set_up: SetUp, words: SideWords, axis: int) -> tuple[Bar, ...]:
+    """Return the tubes: along their length one bar stands for all, from their ends each a dot."""
+    if axis == 0:
+        (first, last), height = ends_of(set_up.tubes[0]), set_up.tubes[0].z_m
+        return (Bar(first, last, height, words.tube),)
+    return tuple(
+        Bar(one.y_m, one.y_m, one.z_m, "" if number else words.tubes)
+        for number, one in enumerate(set_up.tubes)
+    )
+
+
+def _lights(set_up: SetUp, words: SideWords, axis: int) -> tuple[Bar, ...]:
+    """Return white lamps from their ends alone: along the tubes they hang behind them."""
+    if axis == 0 or set_up.light is None:
+        return ()
+    return tuple(
+        Bar(one.y_m, one.y_m, one.z_m, "" if number else words.light)
+        for number, one in enumerate(set_up.light.lights)
+    )
+
+
+def _lamp(set_up: SetUp, words: SideWords, axis: int) -> Place | None:
+    across = axis == 1
+    seen = [lamp for lamp in set_up.lamps if set_up.is_before_a_tube(lamp) is across]
+    if not seen:
+        return None
+    return Place((seen[0].x_m, seen[0].y_m)[axis], seen[0].z_m, words.lamp)
+
+
+def _span(stand: Stand, axis: int) -> tuple[float, float]:
+    place = stand.place
+    return (place.x0_m, place.x1_m) if axis == 0 else (place.y0_m, place.y1_m)
+
+
+def _tube_at(set_up: SetUp, axis: int) -> tuple[float, float]:
+    tube = set_up.tubes[0]
+    return (tube.x_m, tube.y_m)[axis], tube.z_m
+
+
+def _under(set_up: SetUp, stand: Stand, axis: int) -> float:
+    """Return where the way from tube to back is drawn: over the stand, under the tube."""
+    middle, tube_m = stand.place.middle_m[axis], _tube_at(set_up, axis)[0]
+    first, last = _span(stand, axis)
+    return tube_m if axis == 1 and first <= tube_m <= last else middle
 
 
 def stand_blocks(stand: Stand, box: Box, name: str) -> tuple[Block, ...]:
     """Return what an animal basks on as it is seen from the front; nothing on the floor."""
-    return _blocks(stand, (stand.place.x0_m, stand.place.x1_m), box, name)
+    return _blocks(stand, _span(stand, 0), box.height_m, name)
 
 
 def _lit(set_up: SetUp) -> tuple[Box, Stand, float]:
@@ -135,15 +173,9 @@ def _lid(set_up: SetUp, words: SideWords) -> str:
     return words.lid if _has_mesh(set_up) else ""
 
 
-def _lamp(
-    lamps: tuple[HeatLamp, ...], words: SideWords, where: Callable[[HeatLamp], float]
-) -> Place | None:
-    return Place(where(lamps[0]), lamps[0].z_m, words.lamp) if lamps else None
-
-
-def _blocks(stand: Stand, span: tuple[float, float], box: Box, name: str) -> tuple[Block, ...]:
+def _blocks(stand: Stand, span: tuple[float, float], high: float, name: str) -> tuple[Block, ...]:
     """Return what it basks on: a platform from the floor up, or a shelf; nothing on the floor."""
-    top, high = stand.place.top_m, box.height_m
+    top = stand.place.top_m
     if top <= 0.0:
         return ()
     # A platform much higher than wide would be a pillar: it is drawn as a shelf.
@@ -152,11 +184,6 @@ def _blocks(stand: Stand, span: tuple[float, float], box: Box, name: str) -> tup
     bottom = top - _SHELF * high if shelf else 0.0
     label = "" if shelf or top < _LOW * high else name
     return (Block(*span, bottom, top, label),)
-
-
-def _sun(set_up: SetUp, reach: tuple[float, float] | None, label: str = "") -> Strip | None:
-    """Return the strip of the stand where UV, heat and light meet."""
-    return None if reach is None else Strip(*reach, set_up.stands[0].place.top_m, label)
 
 
 def _top(stand: Stand, beside_m: float, words: SideWords) -> tuple[Dimension, ...]:

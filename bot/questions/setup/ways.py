@@ -13,7 +13,16 @@ from calc.setup.arrangement import Arranged, Arrangement
 from calc.setup.plan import Plan
 from calc.uv.patches import Shade
 
-__all__ = ["WAYS_SOURCES", "ArrangedWay", "LampApart", "WayApart", "Ways", "ways_told"]
+__all__ = [
+    "WAYS_SOURCES",
+    "ArrangedWay",
+    "LampApart",
+    "WayApart",
+    "WayMeets",
+    "Ways",
+    "way_meets",
+    "ways_told",
+]
 
 WAYS_SOURCES = ("arrangement_judgement", "line_source", "nearest_distance")
 """What the comparison rests on."""
@@ -47,22 +56,29 @@ class WayApart:
 
 
 @dataclass(frozen=True, slots=True)
-class ArrangedWay:
-    """One way to hang the lamps; ``heat`` is the share of the warm patch in the UV range.
+class WayMeets:
+    """What else one way makes meet, for a table of all.
 
     ``sun`` is the share of the platform where UV, heat and light meet; ``cool`` leads from the
     middle of the warm spot to the cool end wall.
     """
 
-    way: Arrangement
-    place: Share
-    heat: Share | None
+    safe: bool
     sun: Share | None
-    shade: Shade
     strongest: Uvi
     weakest: Uvi
     cool: Length | None
     touches: WayApart
+
+
+@dataclass(frozen=True, slots=True)
+class ArrangedWay:
+    """One way to hang the lamps; ``heat`` is the share of the warm patch in the UV range."""
+
+    way: Arrangement
+    place: Share
+    heat: Share | None
+    shade: Shade
     safe: bool
     best: bool
 
@@ -87,7 +103,10 @@ class Ways:
     @property
     def row(self) -> ArrangedWay | None:
         """Return the lamps in a row, where the box has room for that."""
-        return next((one for one in self.all if one.way is Arrangement.IN_A_ROW), None)
+        return self._of(Arrangement.IN_A_ROW)
+
+    def _of(self, way: Arrangement) -> ArrangedWay | None:
+        return next((one for one in self.all if one.way is way), None)
 
     @property
     def compared(self) -> Say:
@@ -107,28 +126,39 @@ class Ways:
         """Yield why this one is picked."""
         yield Say.by("arrange-why", self.picked.way, self.picked)
         yield Say("arrange-why-picked")
+        two = self._of(Arrangement.TWO_HEAT_LAMPS)
+        if two is not None:
+            yield Say("arrange-why-one_lamp", two)
 
 
-def ways_told(ways: tuple[Arranged, ...], best: Arranged, found: Plan) -> Ways:
+def ways_told(ways: tuple[Arranged, ...], best: Arranged) -> Ways:
     """Return the ways to hang the lamps of a plan as facts."""
-    told = tuple(_told(one, apart(one, found), best=one is best) for one in ways)
+    told = tuple(_told(one, best=one is best) for one in ways)
     return Ways(told, next(one for one in told if one.best))
 
 
-def _told(one: Arranged, far: Apart, *, best: bool) -> ArrangedWay:
+def _told(one: Arranged, *, best: bool) -> ArrangedWay:
     met = one.met
     return ArrangedWay(
         way=one.way,
         place=share(met.in_range),
         heat=None if met.heat_in_range is None else share(met.heat_in_range),
-        sun=None if one.room.heat is None else share(one.sun.all_three),
         shade=met.shade,
+        safe=one.is_safe,
+        best=best,
+    )
+
+
+def way_meets(one: Arranged, found: Plan) -> WayMeets:
+    """Return what else a way makes meet; ``found`` is the plan unless it has one of its own."""
+    far, met, sun = apart(one, found), one.met, one.sun
+    return WayMeets(
+        safe=one.is_safe,
+        sun=None if sun is None else share(sun.all_three),
         strongest=uvi(met.strongest.uvi),
         weakest=uvi(met.weakest.uvi),
         cool=None if far.warm_to_cool_m is None else metres(far.warm_to_cool_m),
         touches=_apart_told(far),
-        safe=one.is_safe,
-        best=best,
     )
 
 

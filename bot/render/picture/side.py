@@ -19,6 +19,7 @@ from bot.render.picture.things import (
     beam,
     floor,
     lamp,
+    light_across,
     sun_strip,
     tube_across,
     tube_along,
@@ -119,7 +120,7 @@ def _view(page: Page, side: Side, scale: float) -> None:
 
 def _above(side: Side, scale: float) -> float:
     """Return how much room names and what stands over the lid take above the box [units]."""
-    tops = [tube.y * scale + _TUBE for tube in side.tubes]
+    tops = [tube.y * scale + _TUBE for tube in (*side.tubes, *side.lights)]
     if side.heat_lamp:
         tops.append(side.heat_lamp.y * scale + _LAMP)
     shift = side.shift
@@ -144,8 +145,9 @@ class _Name:
 def _named(side: Side) -> list[_Name]:
     """Return what hangs there and has a name, the names sharing the width of the sheet."""
     tubes = [tube for tube in side.tubes if tube.label]
+    lights = [light for light in side.lights if light.label]
     lamps = [side.heat_lamp] if side.heat_lamp and side.heat_lamp.text else []
-    room = (WIDE - 2 * MARGIN) / max(len(tubes) + len(lamps), 1) - 16.0
+    room = (WIDE - 2 * MARGIN) / max(len(tubes) + len(lamps) + len(lights), 1) - 16.0
 
     def lines(words: str) -> list[str]:
         return wrapped(words, room, SIZE, bold=True)
@@ -156,6 +158,7 @@ def _named(side: Side) -> list[_Name]:
             for t in tubes
         ),
         *(_Name(lines(hung.text), hung.x, hung.y, _LAMP, Ink.HEAT) for hung in lamps),
+        *(_Name(lines(light.label), light.x0, light.y, _TUBE - 2.0, Ink.SOFT) for light in lights),
     ]
 
 
@@ -188,6 +191,10 @@ def _inside(page: Page, side: Side, box: _Box) -> None:
             shapes, where = tube_along(first, last, box.y(tube.y))
         else:
             shapes, where = tube_across(box.x(tube.x0), box.y(tube.y))
+        page.draw(*shapes)
+        page.thing(where)
+    for light in side.lights:
+        shapes, where = light_across(box.x(light.x0), box.y(light.y))
         page.draw(*shapes)
         page.thing(where)
     if side.heat_lamp:

@@ -8,6 +8,7 @@ __all__ = [
     "beam",
     "floor",
     "lamp",
+    "light_across",
     "mesh",
     "stone",
     "sun_strip",
@@ -119,6 +120,19 @@ def tube_across(x: float, y: float) -> tuple[list[Shape], Rect]:
         path(hood, fill=Ink.METAL, stroke=Ink.METAL_LINE, stroke_width=2.6),
         circle(x, middle, r, fill=Ink.GLOW, stroke=Ink.UV, stroke_width=2.6),
     ], Rect(x - 24.0, middle - 18.0, x + 24.0, y + 2.0)
+
+
+def light_across(x: float, y: float) -> tuple[list[Shape], Rect]:
+    """Return a flat white lamp seen from its end, its underside at ``y``, and where it is."""
+    body = rect(
+        x - 15.0, y - 12.0, 30.0, 9.0, rx=2.5, fill=Ink.METAL, stroke=Ink.METAL_LINE,
+        stroke_width=2.4,
+    )  # fmt: skip
+    lit = rect(
+        x - 12.0, y - 4.5, 24.0, 4.5, rx=1.5, fill=Ink.WHITE, stroke=Ink.METAL_LINE,
+        stroke_width=1.6,
+    )  # fmt: skip
+    return [body, lit], Rect(x - 16.0, y - 13.0, x + 16.0, y + 2.0)
 
 
 def lamp(x: float, y: float, cord_to: float | None = None) -> tuple[list[Shape], Rect]:

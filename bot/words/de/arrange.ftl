@@ -7,33 +7,37 @@ arrange-head-side_by_side = Nebeneinander, über der warmen Seite.
 arrange-head-in_a_row = In Reihe: erst Wärme, dann die Röhre.
 arrange-head-whole_length = Eine längere Röhre über alles.
 arrange-head-across = Die Röhre quer, über die warme Seite.
-arrange-head-inside = Nebeneinander, innen unter dem Gitter.
-arrange-head-above_mesh = Nebeneinander, über dem Gitter.
+arrange-head-inside = Nebeneinander, die Röhre innen.
+arrange-head-above_mesh = Nebeneinander, Röhre auf dem Gitter.
 arrange-head-two_heat_lamps = Nebeneinander, mit zwei Wärmelampen.
 # Only with: $heat
 arrange-meets = { SHARE($heat) } des warmen Flecks haben UV.
 arrange-place = { SHARE($place) } des Platzes haben UV.
 # Only with: $heat
 arrange-row = In Reihe wären es { SHARE($heat) }.
-arrange-assumed = Gerechnet für { $lamp }.
+arrange-assumed = { $whose ->
+    [class] Für { $count ->
+        [one] T5 HO { SHARE($strength, form: "given") }, { $fixture }
+       *[other] { $count } × T5 HO, { SHARE($strength, form: "given") }
+      }.
+   *[other] Für deine Röhre, nach ihren Messwerten.
+  }
 arrange-do-side_by_side = Wärmelampe neben die Röhrenmitte.
 arrange-do-in_a_row = Platz dahin, wo beide hinreichen.
 arrange-do-whole_length = Schatten dann durch Pflanzen, Höhlen.
 arrange-do-across = Häng sie von hinten nach vorn.
-arrange-do-inside = Innen: mit Schutzkorb, unerreichbar.
-arrange-do-above_mesh = Leg beide nebeneinander aufs Gitter.
+arrange-do-inside = Röhre innen: Schutzkorb, unerreichbar.
+arrange-do-above_mesh = Leg die Röhre aufs Gitter.
 arrange-do-two_heat_lamps = Zwei schwache Strahler an die Röhre.
 arrange-do-hide = Stell ein Versteck hinein: kein Schatten.
 
 ## Schritte
 arrange-step-side_by_side = Häng die Röhre längs, von der warmen Wand an. Häng die Wärmelampe gleich neben ihre Mitte, über den Sonnenplatz, etwa { LENGTH($apart) } entfernt: Eine heiße Röhre gibt weniger.
-arrange-rather-across = Frag vor dem Kauf arrange: In diesem Terrarium lässt eine Röhre quer, von hinten nach vorn, vielleicht besseren Schatten als eine längs.
-arrange-rather-whole_length = Frag vor dem Kauf arrange: In diesem Terrarium beleuchtet eine längere Röhre vielleicht mehr vom Platz.
 arrange-step-in_a_row = Häng die Wärmelampe an die warme Wand und die Röhre dahinter. Stell den Sonnenplatz dahin, wo beide hinreichen.
 arrange-step-whole_length = Häng eine längere Röhre über die ganze Länge. Schatten gibt es dann nur durch Verstecke, Kork und Pflanzen, also gib viel davon.
-arrange-step-across = Häng die Röhre von hinten nach vorn über den Sonnenplatz, die Wärmelampe gleich daneben.
-arrange-step-inside = Häng Röhre und Wärmelampe innen nebeneinander über den Sonnenplatz, jede hinter einem Schutzkorb und außer Reichweite. Der Abstand ändert sich: plan sagt ihn.
-arrange-step-above_mesh = Leg Röhre und Wärmelampe nebeneinander auf das Gitter, über den Sonnenplatz. Der Abstand ändert sich: plan sagt ihn.
+arrange-step-across = Häng die Röhre von hinten nach vorn über den Sonnenplatz und die Wärmelampe gleich daneben, etwa { LENGTH($apart) } entfernt, zur kühlen Seite hin.
+arrange-step-inside = Häng die Röhre innen auf, hinter einem Schutzkorb und außer Reichweite, die Wärmelampe daneben über den Sonnenplatz. Der Abstand ist ein anderer als auf dem Gitter: plan sagt ihn.
+arrange-step-above_mesh = Leg die Röhre auf das Gitter, die Wärmelampe daneben über den Sonnenplatz. Der Abstand ist ein anderer als innen: plan sagt ihn.
 arrange-step-two_heat_lamps = Häng zwei Strahler mit etwa der halben Leistung neben die Röhre, über den Sonnenplatz, damit der warme Fleck so lang ist wie das Tier.
 arrange-step-bar = Eine weiße LED-Leiste hängt über der hellen Hälfte auf der anderen Seite der Röhre. Sie gibt kein UV.
 arrange-step-measure = Dann miss: die Fläche an fünf Stellen, die kühle Seite nach zwei Stunden und, wenn du ein Messgerät leihen kannst, den UV-Index am höchsten Platz.
@@ -47,8 +51,8 @@ arrange-short-side_by_side = nebeneinander
 arrange-short-in_a_row = in Reihe
 arrange-short-whole_length = Röhre über alles
 arrange-short-across = Röhre quer
-arrange-short-inside = unter dem Gitter
-arrange-short-above_mesh = über dem Gitter
+arrange-short-inside = Röhre innen
+arrange-short-above_mesh = Röhre auf dem Gitter
 arrange-short-two_heat_lamps = zwei Wärmelampen
 arrange-compared = { $name }: { $safe ->
     [no] zu stark
@@ -90,12 +94,12 @@ arrange-way-across = { $best ->
    *[no] Röhre quer
   }
 arrange-way-inside = { $best ->
-    [yes] Unter dem Gitter (mein Rat)
-   *[no] Unter dem Gitter
+    [yes] Röhre innen (mein Rat)
+   *[no] Röhre innen
   }
 arrange-way-above_mesh = { $best ->
-    [yes] Über dem Gitter (mein Rat)
-   *[no] Über dem Gitter
+    [yes] Röhre auf dem Gitter (mein Rat)
+   *[no] Röhre auf dem Gitter
   }
 arrange-way-two_heat_lamps = { $best ->
     [yes] Zwei Wärmelampen (mein Rat)
@@ -147,11 +151,13 @@ arrange-lamp-apart = Wärmelampe zur Röhre { LENGTH($to_tube) }, zum Rücken { 
 arrange-why-side_by_side = So kommen UV und Wärme von einem Ort, wie von der Sonne, und die andere Seite bleibt dunkel.
 arrange-why-in_a_row = In diesem Terrarium passt die Röhre nicht besser neben die Lampe.
 arrange-why-whole_length = In diesem Terrarium beleuchtet eine kurze Röhre zu wenig vom Platz. Die lange lässt weniger Schatten.
-arrange-why-across = In diesem Terrarium deckt eine Röhre von hinten nach vorn den Platz besser ab als eine längs.
-arrange-why-inside = Innen nimmt nichts UV weg, und der Platz bekommt es gleichmäßiger. Dafür braucht es Schutzkörbe.
-arrange-why-above_mesh = Auf dem Gitter kann sie niemand berühren, und der Platz bekommt trotzdem sein UV.
+arrange-why-across = Längs lässt die Röhre hier kaum Schatten oder beleuchtet weniger vom Platz. Von hinten nach vorn bekommt der Platz sein UV, und die kühle Seite bleibt dunkel.
+arrange-why-inside = Innen nimmt kein Gitter UV weg, und der Platz bekommt es gleichmäßiger. Dafür braucht es einen Schutzkorb.
+arrange-why-above_mesh = Auf dem Gitter kann niemand die Röhre berühren, und der Platz bekommt trotzdem sein UV.
 arrange-why-two_heat_lamps = Der warme Fleck wird so breit wie das Tier und liegt noch im UV.
-arrange-why-picked = Was wohl zu stark ist, lasse ich weg. Dann zählt Schatten, dann wie viel vom warmen Fleck und vom Platz UV bekommt. Ist etwas etwa gleich, nehme ich das Einfachste. Was weit weniger nützt, wähle ich nicht, wenn beim anderen nur der Schatten unklar ist: Ein Versteck macht Schatten.
+arrange-why-picked = Was wohl zu stark ist, lasse ich weg. Dann zählt Schatten, dann wie viel vom warmen Fleck und vom Platz UV bekommt. Ist etwas etwa gleich, nehme ich das Einfachste. Ist nur der Schatten unklar, macht ihn ein Versteck: Dafür wähle ich nichts, was weit weniger nützt, und drehe keine Röhre.
+# Only with: $heat
+arrange-why-one_lamp = Fang mit einer Wärmelampe an. Zwei schwächere wärmen einen breiteren Fleck, { SHARE($heat) } davon im UV: ein Schritt für später, wenn alles stimmt; next nennt ihn bei langen Tieren.
 arrange-why-light = Das Licht eines weißen Strahlers geht dahin, wo seine Wärme hingeht. Wo Wärme und UV sich treffen, ist es also auch hell.
 arrange-why-gradient = Von warm nach kühl sage ich den Weg, nicht die Grade: Miss an beiden Enden. Von der Wärmelampe zum Deckel kenne ich keinen sicheren Abstand: Halte dich an das, was auf Lampe und Fassung steht.
 

@@ -84,6 +84,7 @@ option-section-heat = von der Wand der warmen Seite zur Mitte der Wärmelampe
 option-section-patch = Breite vom Fleck, den die Wärmelampe wärmt
 option-section-lamp = { option-distance-lamp }
 option-section-readings = { option-distance-readings }
+option-section-light = eine weiße Lampe daneben, mit Watt oder Lumen: 24W led bar, 4000lm led panel
 
 ## dose
 option-dose-uvi = UV-Index am Sonnenplatz, etwa 4
@@ -115,6 +116,7 @@ option-plan-tubes = { option-distance-tubes }
 option-plan-gap = { option-distance-gap }
 option-plan-state = { option-distance-state }
 option-plan-level = wie weit du gehst: minimum, good (auch weißes Licht) oder better
+option-plan-light = { option-section-light }
 
 ## card
 option-outdoors-latitude = Breite deines Ortes: 40N, 27S
@@ -452,3 +454,4 @@ option-arrange-tubes = { option-plan-tubes }
 option-arrange-gap = { option-plan-gap }
 option-arrange-state = { option-plan-state }
 option-arrange-level = { option-plan-level }
+option-arrange-light = { option-section-light }

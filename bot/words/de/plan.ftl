@@ -22,6 +22,10 @@ plan-assumed-short-room = Angenommen: Raum mit { TEMP($room_taken) }.
 plan-do-tube = { $place ->
     [inside] Innen
    *[above_mesh] Aufs Gitter
+  }{ $lies ->
+    [across] , quer
+    [whole_length] , ganz durch
+   *[other] {""}
   }: { $lamp }, { LENGTH($long) }.
 # Only with: $sizes
 plan-do-heat-one_size = Wärme daneben: { WATTS($sizes) }.
@@ -65,9 +69,14 @@ plan-why-lamps = Wärmelampen mit gleich viel Watt können doppelt so verschiede
 ## Schritte
 plan-step-before = Bevor das Tier einzieht: Bau alles auf und lass Röhre und Lampe zwei bis drei Stunden an.
 plan-step-hang = { $place ->
-    [inside] Häng die Röhre innen auf, { LENGTH($under_lid) } unter dem Deckel: { $lamp }, { LENGTH($long) } lang.
-   *[above_mesh] Leg die Röhre auf das Gitter: { $lamp }, { LENGTH($long) } lang.
+    [inside] Häng die Röhre innen auf{ plan-lies }, { LENGTH($under_lid) } unter dem Deckel: { $lamp }, { LENGTH($long) } lang.
+   *[above_mesh] Leg die Röhre auf das Gitter{ plan-lies }: { $lamp }, { LENGTH($long) } lang.
   } Bau den { plan-place } so, dass seine Oberseite { LENGTH($top) } über dem Boden ist.
+plan-lies = { $lies ->
+    [across] , von hinten nach vorn
+    [whole_length] , über die ganze Länge
+   *[other] {""}
+  }
 plan-step-tape = Am ersten Tag: Miss von der Unterseite der Röhre bis { LENGTH($back) } über dem { plan-place }, wo der Rücken sein wird. Das sollen { LENGTH($away) } sein. Wenn nicht, bau die Stelle höher oder tiefer.
 plan-step-meter = Am ersten Tag: Halt ein UV-Messgerät in Rückenhöhe zur Röhre hin. Es soll einen UV-Index von { UVI($wanted, form: "range") } zeigen. Kein Messgerät? { $new_tube ->
     [yes] Eine neue Röhre ist in den ersten 100 Stunden stärker, also geh
@@ -108,9 +117,16 @@ plan-top = Die Oberseite ist { LENGTH($top) } über dem Boden. Von { LENGTH($top
    *[no] {""}
   }
 plan-label-along = Der Länge nach
-plan-along = Die Röhre beginnt an der Wand der warmen Seite. Der { plan-place } kommt unter ihre Mitte, { LENGTH($along) } von dieser Wand.{ $patch ->
+plan-along = { $lies ->
+    [across] Die Röhre liegt von hinten nach vorn, knapp auf der warmen Seite der Platzmitte. Der { plan-place } hat seine Mitte { LENGTH($along) } von der Wand der warmen Seite.
+    [whole_length] Die Röhre liegt über die ganze Länge. Der { plan-place } hat seine Mitte { LENGTH($along) } von der Wand der warmen Seite.
+   *[other] Die Röhre beginnt an der Wand der warmen Seite. Der { plan-place } kommt unter ihre Mitte, { LENGTH($along) } von dieser Wand.
+  }{ $patch ->
     [none] {""}
-   *[some] {" "}Die Wärmelampe hängt auch dort, vor der Röhre. Etwa { SHARE($patch) } vom warmen Fleck haben das UV.
+   *[some] {" "}{ $lies ->
+        [across] Die Wärmelampe hängt neben der Röhre, zur kühlen Seite hin.
+       *[other] Die Wärmelampe hängt auch dort, vor der Röhre.
+      } Etwa { SHARE($patch) } vom warmen Fleck haben das UV.
   }
 plan-label-heat = Wärmelampe
 # Only with: $lamp_away, $span
@@ -410,7 +426,7 @@ plan-picture-lamp = Wärmelampe, { $day ->
    *[other] { WATTS($sizes) }
   }
 plan-picture-across = Von der warmen Seite, Schnitt in { LENGTH($along) } Abstand
-plan-picture-note = Die Mitte von Röhre und { plan-place } ist { LENGTH($along) } von der Wand der warmen Seite. Verstecke sind nicht im Bild.
+plan-picture-note = Die Mitte vom { plan-place } ist { LENGTH($along) } von der Wand der warmen Seite. Verstecke sind nicht im Bild.
 plan-picture-warm-is = UV-Index { UVI($wanted, form: "range") }{ $lit_by_lamp ->
     [yes] {" "}und Wärme
    *[no] {""}
@@ -424,9 +440,10 @@ plan-picture-gun = Infrarotthermometer am Liegeplatz: { TEMP($read_temp, form: "
 plan-picture-probe = Fühler im Schatten: { TEMP($read_temp, form: "range") }
 plan-picture-alt = Maßstäbliche Seitenansicht: { plan-picture-title }, { plan-picture-subtitle }.
 plan-picture-alt-reach = Von der warmen Seite links reicht die Röhre { LENGTH($seen) } weit.
+plan-picture-alt-across = Die Röhre liegt von hinten nach vorn, { LENGTH($seen) } von der warmen Seite links.
 plan-picture-alt-stand = { plan-place }: Die Oberseite ist { LENGTH($top) } über dem Boden, die Mitte { LENGTH($along) } von der warmen Seite.
 plan-picture-alt-away = Von der Röhre zum Rücken { LENGTH($away) }: UV-Index { UVI($uvi, form: "doubt") }.
-plan-picture-alt-lamp = Von der warmen Seite gesehen hängt die Wärmelampe neben der Röhre.
+plan-picture-alt-lamp = Die Wärmelampe hängt neben der Röhre.
 plan-picture-alt-warm = Warme Seite: { plan-picture-warm-is }.
 plan-picture-alt-cool = Kühle Seite: { plan-picture-cool-is }.
 

@@ -7,5 +7,3 @@ side-lamp = Wärmelampe
 side-tube = UV-Röhre
 side-stand = Sonnenplatz
 side-from-warm = Von der warmen Seite, durch den Sonnenplatz
-side-from-front = Von vorn, durch den Sonnenplatz
-side-first-warm = Oben von der warmen Seite.

@@ -21,6 +21,7 @@ wanted-setting = den Wert, auf den das Infrarot-Thermometer eingestellt ist, von
 wanted-size = Länge, Tiefe und Höhe mit Einheit
 wanted-size-unit = Länge, Tiefe und Höhe mit Einheit, denn das können Zoll oder Zentimeter sein
 wanted-there = hides, side by side, uv meter, white light, long tube, two heat lamps, seasons oder plants
+wanted-white-lamps = eine weiße Lampe, die nicht wärmt, mit Watt oder Lumen: white tube, led bar, led panel oder led flood
 wanted-lamps = Lampen mit Watt oder Lumen, getrennt durch +
 wanted-lamp-count = wie viele Lampen einer Art, eine bis { $most }
 wanted-lumens = Lumen, wie sie auf dem Etikett stehen

@@ -1,4 +1,4 @@
-### Facts: Arrange, ArrangeSeen, ArrangedWay, WayApart, LampApart, Ways
+### Facts: Arrange, ArrangeSeen, ArrangedWay, WayMeets, WayApart, LampApart, Ways
 ### Which way the lamps should hang.
 
 arrange-title = Which way the lamps should hang
@@ -8,33 +8,37 @@ arrange-head-side_by_side = Side by side, over the warm end.
 arrange-head-in_a_row = In a row: the heat lamp, then the tube.
 arrange-head-whole_length = A longer tube, over the whole box.
 arrange-head-across = The tube across, over the warm end.
-arrange-head-inside = Side by side, inside the mesh.
-arrange-head-above_mesh = Side by side, above the mesh.
+arrange-head-inside = Side by side, the tube inside.
+arrange-head-above_mesh = Side by side, the tube on the mesh.
 arrange-head-two_heat_lamps = Side by side, with two heat lamps.
 # Only with: $heat
 arrange-meets = { SHARE($heat) } of its warm spot gets its UV.
 arrange-place = { SHARE($place) } of the platform gets its UV.
 # Only with: $heat
 arrange-row = In a row it would be { SHARE($heat) }.
-arrange-assumed = Worked out for { $lamp }.
+arrange-assumed = { $whose ->
+    [class] For { $count ->
+        [one] T5 HO { SHARE($strength, form: "given") }, { $fixture }
+       *[other] { $count } × T5 HO, { SHARE($strength, form: "given") }
+      }.
+   *[other] For your tube, by its readings.
+  }
 arrange-do-side_by_side = Heat lamp beside the tube's middle.
 arrange-do-in_a_row = Platform under the end of both.
 arrange-do-whole_length = Then shade needs plants and hides.
 arrange-do-across = Hang it from back to front.
-arrange-do-inside = Inside: guards on, out of reach.
-arrange-do-above_mesh = Lay both on the mesh, side by side.
+arrange-do-inside = Tube inside: guard on, out of reach.
+arrange-do-above_mesh = Lay the tube on the mesh.
 arrange-do-two_heat_lamps = Two weak floods beside the tube.
 arrange-do-hide = Add a hide: the light leaves no shade.
 
 ## Steps
 arrange-step-side_by_side = Hang the tube along the box, beginning at the warm end. Hang the heat lamp right beside its middle, over the platform, about { LENGTH($apart) } away from it: a hot tube gives less.
-arrange-rather-across = Before you buy, ask arrange: in this box a tube across, from back to front, may leave better shade than one along it.
-arrange-rather-whole_length = Before you buy, ask arrange: in this box a longer tube may light more of the platform.
 arrange-step-in_a_row = Hang the heat lamp at the warm end and the tube behind it. Put the platform where both reach.
 arrange-step-whole_length = Hang a longer tube over the whole length. Then shade comes from hides, cork and plants alone, so give a lot of it.
-arrange-step-across = Hang the tube from back to front over the platform, with the heat lamp right beside it.
-arrange-step-inside = Hang tube and heat lamp inside, side by side over the platform, each behind a guard and out of reach. Set the distance anew: plan tells it.
-arrange-step-above_mesh = Put tube and heat lamp on the mesh, side by side over the platform. Set the distance anew: plan tells it.
+arrange-step-across = Hang the tube from back to front over the platform, and the heat lamp right beside it, about { LENGTH($apart) } away, towards the cool end.
+arrange-step-inside = Hang the tube inside, behind a guard and out of reach, with the heat lamp side by side with it over the platform. The distance is another than on the mesh: plan tells it.
+arrange-step-above_mesh = Lay the tube on the mesh, with the heat lamp side by side with it over the platform. The distance is another than inside: plan tells it.
 arrange-step-two_heat_lamps = Hang two floods of about half the watts beside the tube, over the platform, so that the warm patch is as long as the animal.
 arrange-step-bar = A white LED bar, if you have one, hangs over the lit half on the tube's other side. It gives no UV.
 arrange-step-measure = Then measure: the surface at five points, the cool end after two hours, and the UV index at the highest place if you can borrow a meter.
@@ -48,8 +52,8 @@ arrange-short-side_by_side = side by side
 arrange-short-in_a_row = in a row
 arrange-short-whole_length = tube over the whole box
 arrange-short-across = tube across
-arrange-short-inside = inside the mesh
-arrange-short-above_mesh = above the mesh
+arrange-short-inside = tube inside
+arrange-short-above_mesh = tube on the mesh
 arrange-short-two_heat_lamps = two heat lamps
 arrange-compared = { $name }: { $safe ->
     [no] too strong
@@ -91,12 +95,12 @@ arrange-way-across = { $best ->
    *[no] Tube across
   }
 arrange-way-inside = { $best ->
-    [yes] Inside the mesh (my pick)
-   *[no] Inside the mesh
+    [yes] Tube inside (my pick)
+   *[no] Tube inside
   }
 arrange-way-above_mesh = { $best ->
-    [yes] Above the mesh (my pick)
-   *[no] Above the mesh
+    [yes] Tube on the mesh (my pick)
+   *[no] Tube on the mesh
   }
 arrange-way-two_heat_lamps = { $best ->
     [yes] Two heat lamps (my pick)
@@ -148,11 +152,13 @@ arrange-lamp-apart = heat lamp to tube { LENGTH($to_tube) }, to back { LENGTH($t
 arrange-why-side_by_side = Like this UV and heat come from one place, as from the sun, and the other end stays dark.
 arrange-why-in_a_row = In this box the tube does not fit beside the lamp in any better way.
 arrange-why-whole_length = In this box a short tube lights too little of the platform. The long one leaves less shade.
-arrange-why-across = In this box a tube from back to front covers the platform better than one along it.
-arrange-why-inside = Inside, nothing takes UV away, so the platform gets it more evenly. It takes guards.
-arrange-why-above_mesh = On the mesh nobody can touch them, and the platform still gets its UV.
+arrange-why-across = In this box a tube along leaves hardly any shade, or lights the platform less. From back to front it lights the platform and leaves the cool end dark.
+arrange-why-inside = Inside, no mesh takes UV away, so the platform gets it more evenly. It takes a guard.
+arrange-why-above_mesh = On the mesh nobody can touch the tube, and the platform still gets its UV.
 arrange-why-two_heat_lamps = The warm spot gets as wide as the animal, and still lies in the UV.
-arrange-why-picked = I leave out what is likely too strong. Then shade counts, then how much of the warm spot and of the platform gets the UV. Of ways that are alike I take the simplest. A way that serves far less is none, if only the shade of the other is not sure: a hide makes shade.
+arrange-why-picked = I leave out what is likely too strong. Then shade counts, then how much of the warm spot and of the platform gets the UV. Of ways that are alike I take the simplest. Where only the shade is not sure, a hide makes it: for that I take no way that serves far less, and turn no tube.
+# Only with: $heat
+arrange-why-one_lamp = One heat lamp to begin with. Two weaker ones warm a wider spot, { SHARE($heat) } of it in UV: a step up for when all reads fine, and next names it for long animals.
 arrange-why-light = The light of a white flood goes where its heat goes. So where heat and UV meet it is bright too.
 arrange-why-gradient = From warm to cool I tell the way, not the degrees: read both ends. Of heat lamp to lid I know no safe distance: keep to what is printed on the lamp and its holder.
 

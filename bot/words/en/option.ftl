@@ -84,6 +84,7 @@ option-section-heat = from the warm end wall to the middle of the heat lamp
 option-section-patch = width of the patch that the heat lamp warms
 option-section-lamp = { option-distance-lamp }
 option-section-readings = { option-distance-readings }
+option-section-light = a white lamp beside it, with its watts or lumens: 24W led bar, 4000lm led panel
 
 ## dose
 option-dose-uvi = UV index at the basking spot, such as 4
@@ -115,6 +116,7 @@ option-plan-tubes = { option-distance-tubes }
 option-plan-gap = { option-distance-gap }
 option-plan-state = { option-distance-state }
 option-plan-level = how far to go: minimum, good (a white light too) or better
+option-plan-light = { option-section-light }
 
 ## card
 option-outdoors-latitude = latitude of your place: 40N, 27S
@@ -452,3 +454,4 @@ option-arrange-tubes = { option-plan-tubes }
 option-arrange-gap = { option-plan-gap }
 option-arrange-state = { option-plan-state }
 option-arrange-level = { option-plan-level }
+option-arrange-light = { option-section-light }

@@ -22,6 +22,10 @@ plan-assumed-short-room = I assumed a room of { TEMP($room_taken) }.
 plan-do-tube = { $place ->
     [inside] Inside
    *[above_mesh] On the mesh
+  }{ $lies ->
+    [across] , across
+    [whole_length] , end to end
+   *[other] {""}
   }: { $lamp }, { LENGTH($long) }.
 # Only with: $sizes
 plan-do-heat-one_size = Heat beside it: { WATTS($sizes) }.
@@ -65,9 +69,14 @@ plan-why-lamps = Heat lamps of one wattage differ twofold. This one may take { W
 ## Steps
 plan-step-before = Before the animal comes: build it, and run tube and lamp for two to three hours.
 plan-step-hang = { $place ->
-    [inside] Hang the tube inside, { LENGTH($under_lid) } under the lid: { $lamp }, { LENGTH($long) } long.
-   *[above_mesh] Lay the tube on the mesh: { $lamp }, { LENGTH($long) } long.
+    [inside] Hang the tube inside{ plan-lies }, { LENGTH($under_lid) } under the lid: { $lamp }, { LENGTH($long) } long.
+   *[above_mesh] Lay the tube on the mesh{ plan-lies }: { $lamp }, { LENGTH($long) } long.
   } Build the { plan-place } so that its top is { LENGTH($top) } over the floor.
+plan-lies = { $lies ->
+    [across] , from back to front
+    [whole_length] , over the whole length
+   *[other] {""}
+  }
 plan-step-tape = First day: measure from the underside of the tube to { LENGTH($back) } over the { plan-place }, where the back will be. It should be { LENGTH($away) }. If not, build that place higher or lower.
 plan-step-meter = First day: hold a UV meter at back height, facing the tube. It should show a UV index of { UVI($wanted, form: "range") }. No meter? { $new_tube ->
     [yes] A new tube is stronger for its first 100 hours, so go
@@ -108,9 +117,16 @@ plan-top = Its top is { LENGTH($top) } over the floor. From { LENGTH($top, form:
    *[no] {""}
   }
 plan-label-along = Along the box
-plan-along = The tube begins at the warm end wall. The { plan-place } goes under its middle, { LENGTH($along) } from that wall.{ $patch ->
+plan-along = { $lies ->
+    [across] The tube lies from back to front, just on the warm side of the middle of the { plan-place }, which is { LENGTH($along) } from the warm end wall.
+    [whole_length] The tube lies over the whole length. The middle of the { plan-place } is { LENGTH($along) } from the warm end wall.
+   *[other] The tube begins at the warm end wall. The { plan-place } goes under its middle, { LENGTH($along) } from that wall.
+  }{ $patch ->
     [none] {""}
-   *[some] {" "}The heat lamp hangs there too, in front of the tube. About { SHARE($patch) } of the warm patch has the UV.
+   *[some] {" "}{ $lies ->
+        [across] The heat lamp hangs beside the tube, towards the cool end.
+       *[other] The heat lamp hangs there too, in front of the tube.
+      } About { SHARE($patch) } of the warm patch has the UV.
   }
 plan-label-heat = Heat lamp
 # Only with: $lamp_away, $span
@@ -401,7 +417,7 @@ plan-picture-lamp = heat lamp, { $day ->
    *[other] { WATTS($sizes) }
   }
 plan-picture-across = Seen from the warm end, cut { LENGTH($along) } from it
-plan-picture-note = The middle of tube and { plan-place } is { LENGTH($along) } from the warm end wall. Hides are not in the picture.
+plan-picture-note = The middle of the { plan-place } is { LENGTH($along) } from the warm end wall. Hides are not in the picture.
 plan-picture-warm-is = UV index { UVI($wanted, form: "range") }{ $lit_by_lamp ->
     [yes] {" "}and heat
    *[no] {""}
@@ -415,9 +431,10 @@ plan-picture-gun = Infrared gun where it basks: { TEMP($read_temp, form: "range"
 plan-picture-probe = Probe in the shade: { TEMP($read_temp, form: "range") }
 plan-picture-alt = Side view to scale: { plan-picture-title }, { plan-picture-subtitle }.
 plan-picture-alt-reach = From the warm end, on the left, the tube reaches { LENGTH($seen) }.
+plan-picture-alt-across = The tube lies from back to front, { LENGTH($seen) } from the warm end, on the left.
 plan-picture-alt-stand = The { plan-place }: its top is { LENGTH($top) } over the floor, its middle { LENGTH($along) } from the warm end.
 plan-picture-alt-away = From tube to back { LENGTH($away) }: UV index { UVI($uvi, form: "doubt") }.
-plan-picture-alt-lamp = Seen from the warm end, the heat lamp hangs beside the tube.
+plan-picture-alt-lamp = The heat lamp hangs beside the tube.
 plan-picture-alt-warm = Warm end: { plan-picture-warm-is }.
 plan-picture-alt-cool = Cool end: { plan-picture-cool-is }.
 

@@ -7,5 +7,3 @@ side-lamp = heat lamp
 side-tube = UV tube
 side-stand = platform
 side-from-warm = Seen from the warm end, through the platform
-side-from-front = Seen from the front, through the platform
-side-first-warm = Above from the warm end.

@@ -22,6 +22,7 @@ wanted-setting = the gun's own setting, from 50% to 100%, as it shows it
 wanted-size = length, depth and height with a unit
 wanted-size-unit = length, depth and height with a unit, because these may be inches or centimetres
 wanted-there = hides, side by side, uv meter, white light, long tube, two heat lamps, seasons or plants
+wanted-white-lamps = a white lamp that does not warm, with its watts or lumens: white tube, led bar, led panel or led flood
 wanted-lamps = lamps with their watts or lumens, parted by +
 wanted-lamp-count = how many lamps of one kind, one to { $most }
 wanted-lumens = lumens, as they stand on the label

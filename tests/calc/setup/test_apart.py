@@ -9,7 +9,7 @@ from calc.heat.enclosure import Enclosure, Lid
 from calc.setup.apart import AtLid, Kept, apart, at_lid
 from calc.setup.arrangement import Arranged, Arrangement, arranged
 from calc.setup.plan import Plan, Request, plan_as_is
-from calc.setup.set_up import LAMPS_APART_M
+from calc.setup.light import LAMPS_APART_M
 from calc.uv.ground import HeatPatch, Platform
 from calc.uv.section import Box
 
