@@ -30,6 +30,7 @@ _SHADED = (Shade.THERE, Shade.PROBABLY)
 # Finer differences of shares are within their doubt.
 _ALIKE = 0.1
 _FAR_BETTER = 2.0
+_MUCH_SURER = 2
 
 
 class Arrangement(Enum):
@@ -167,8 +168,9 @@ def picked(ways: tuple[Arranged, ...]) -> Arranged:
 
     A row and two heat lamps are compared only: the one parts heat and UV, the other is a step up
     from one lamp. Of ways that are alike by a tenth the simplest is picked. One whose shade is
-    only not sure goes before one that serves less than half as much, and the simplest of all
-    before a tube that lies otherwise and serves no better: a hide makes such shade sure.
+    only not sure goes before one that serves less than half as much: a hide makes it sure. A tube
+    is laid otherwise only where that serves better, or the simplest way likely has no shade and
+    this one is two steps surer of it.
 
     Source: arrangement_judgement.
     """
@@ -181,7 +183,9 @@ def picked(ways: tuple[Arranged, ...]) -> Arranged:
     if far_better:
         alike, most = far_better, max(map(_together, far_better))
     best = next(one for one in alike if _together(one) >= most - _ALIKE)
-    stays = simplest in unsure and _together(simplest) >= _together(best) - _ALIKE
+    gained = list(Shade).index(simplest.met.shade) - list(Shade).index(best.met.shade)
+    stays = simplest in unsure or (simplest.is_safe and gained < _MUCH_SURER)
+    stays = stays and _together(simplest) >= _together(best) - _ALIKE
     return simplest if stays and best.way in _LYING else best
 
 

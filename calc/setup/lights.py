@@ -121,7 +121,7 @@ def light_there(room: Room, lights: Sequence[HungLight], bands: Bands | None) ->
     >>> room = Room(Box(1.2, 0.6, 0.9), (tube,), place, 0.05, 3.0, 5.0)
     >>> bar = Light(light_kind("led-bar"), Estimate.exact(4000.0), False, length_m=0.85)
     >>> round(light_there(room, hung_beside(room, [bar]), None).spot_lx.best, -2)
-    3700.0
+    3800.0
     """
     (x_m, y_m), z_m = room.platform.middle_m, room.back_z_m
     spot = total_lux([_lux(hung, x_m, y_m, z_m) for hung in lights])

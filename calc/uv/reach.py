@@ -65,6 +65,9 @@ class Reach:
     mild_m: float | None = None
 
 
+_BY_LENGTH = (Reason.LONGEST_TOO_STRONG_AT_FAR_END,)
+
+
 @lru_cache(maxsize=1024)
 def reach(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Reach:
     """Find the distances at which a lamp gives a UVI range, without the doubt of what it gives.
@@ -133,16 +136,15 @@ def reach(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Reach:
         reasons.append(Reason.NEAR_END_HELD_FOR_COMFORT)
     safe_m = safe_for_length(lamp, screen, high_uvi)
     if safe_m > far_m and verdict is Verdict.FITS:
-        why = (Reason.LONGEST_TOO_STRONG_AT_FAR_END,)
-        return Reach(Verdict.BY_LENGTH, why, target, mild_m=safe_m)
+        return Reach(Verdict.BY_LENGTH, _BY_LENGTH, target, mild_m=safe_m)
     if safe_m > start_m:
         start_m = min(safe_m, far_m)
         reasons.append(Reason.START_HELD_FOR_LENGTH)
-    chances = None
-    if verdict is Verdict.FITS:
-        least_m, wanted = start_m, (low_uvi, high_uvi)
-        start_m, chances = start_by_chance(lamp, screen, (least_m, far_m), wanted)
-        reasons += [Reason.START_MOVED_BY_CHANCE] if start_m > least_m + _SAME_PLACE_M else []
+    if verdict is not Verdict.FITS:
+        return Reach(verdict, tuple(reasons), target, (near_m, start_m, far_m))
+    wanted, least_m = (low_uvi, high_uvi), start_m
+    start_m, chances = start_by_chance(lamp, screen, (least_m, far_m), wanted)
+    reasons += [Reason.START_MOVED_BY_CHANCE] if start_m > least_m + _SAME_PLACE_M else []
     return Reach(verdict, tuple(reasons), target, (near_m, start_m, far_m), chances)
 
 

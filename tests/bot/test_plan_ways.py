@@ -31,22 +31,42 @@ def test_the_better_side_of_a_mesh_is_planned_unless_one_was_told(place: str) ->
 @pytest.mark.parametrize("language", ["en", "de"])
 @pytest.mark.parametrize(
     ("animal", "lid", "across"),
-    [("bearded dragon", "full mesh", False), ("australian water dragon", "solid", True)],
+    [("bearded dragon", "full mesh", False), ("egyptian uromastyx", "solid", True)],
 )
 def test_the_way_that_is_picked_is_the_one_that_is_drawn(
     animal: str, lid: str, across: bool, language: Language
 ) -> None:
     box = f"animal:{animal} enclosure:48x24x24in lid:{lid} room:70F"
-    reply = ask(f"arrange {box}", Preferences(language=language))
-    assert reply.picture is not None
-    drawing, made = reply.picture.drawing, reply.set_up
-    assert isinstance(drawing, Side)
-    assert isinstance(made, SetUp)
-    assert made.is_turned is across
-    assert drawing.end is not None
-    # Turned, the short side is seen first, and the long one below it.
-    assert (drawing.width_m < drawing.end.width_m) is across
-    assert draw(drawing)
+    arranged, planned = (
+        ask(f"{asked} {box}", Preferences(language=language)) for asked in ("arrange", "plan")
+    )
+    assert arranged.set_up == planned.set_up
+    for reply in (arranged, planned):
+        assert reply.picture is not None
+        drawing, made = reply.picture.drawing, reply.set_up
+        assert isinstance(drawing, Side)
+        assert isinstance(made, SetUp)
+        assert made.is_turned is across
+        assert drawing.end is not None
+        # The box is seen from the front first, a tube across from its end.
+        assert drawing.width_m > drawing.end.width_m
+        (tube,) = drawing.tubes
+        assert (tube.x0 == tube.x1) is across
+        assert (drawing.end.tubes[0].x0 < drawing.end.tubes[0].x1) is across
+        assert (drawing.heat_lamp is not None) is across
+        assert draw(drawing)
+
+
+def test_a_tube_across_is_built_by_plan_and_says_why() -> None:
+    box = "animal:egyptian uromastyx enclosure:120x60x60cm lid:solid room:21C"
+    planned = ask(f"plan {box}", Preferences())
+    assert planned.brief is not None
+    assert any("across" in line.text for line in planned.brief)
+    assert "from back to front" in planned.steps[1]
+    assert any("hardly any shade" in why for why in planned.why)
+    assert not any("ask arrange" in step for step in planned.steps)
+    short = planned.table.rows[0][1] if planned.table else ""
+    assert "55 cm" in short
 
 
 def test_the_strip_of_the_picture_is_where_all_three_meet() -> None:

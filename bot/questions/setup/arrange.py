@@ -23,7 +23,6 @@ from bot.questions.uv.tubes import NamedByTube, Tube, Whose, tube_told
 from bot.questions.uv.without_figures import tell_without
 from bot.reply import Picture
 from calc.setup.light import LAMPS_APART_M
-from calc.setup.planned import arranged_set_up
 from calc.setup.set_up import SetUp
 
 __all__ = ["ARRANGE", "Arrange", "arrange", "tell"]
@@ -92,7 +91,7 @@ def arrange(query: ArrangeQuery, context: Context) -> Facts:
         meets=tuple(way_meets(one, found.beside) for one in found.all_ways),
         apart=metres(LAMPS_APART_M),
         assumed=what.assumed,
-        set_up=arranged_set_up(found.best, what.set_up(plan)),
+        set_up=found.set_up,
         sources=(*what.wish.sources, *what.sources, *_SOURCES),
     )
 
@@ -161,14 +160,13 @@ def _compared(facts: Arrange, say: Says) -> Table:
 
 
 def _row(way: ArrangedWay, meets: WayMeets) -> tuple[Say, ...]:
-    say, more = Says("arrange", way), Says("arrange", meets)
     return (
         Say.by("arrange-way", way.way, way),
-        say("cell-heat"),
-        more("cell-sun"),
-        more("cell-light"),
-        more("cell-cool"),
-        say("cell-shade"),
+        Say("arrange-cell-heat", way),
+        Say("arrange-cell-sun", meets),
+        Say("arrange-cell-light", meets),
+        Say("arrange-cell-cool", meets),
+        Say("arrange-cell-shade", way),
         Say("arrange-cell-apart", meets.touches),
     )
 

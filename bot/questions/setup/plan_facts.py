@@ -30,7 +30,6 @@ from bot.questions.setup.ways import WAYS_SOURCES, Ways
 from bot.questions.setup.white import (
     WHITE_SOURCES,
     WhiteTold,
-    WhiteWarms,
     white_told,
     white_warms,
 )
@@ -41,9 +40,9 @@ from bot.saved.group import Own
 from calc.animal import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.setup.along import Lies
+from calc.setup.arrangement import Arrangement
 from calc.setup.light import Held, Obstacle
 from calc.setup.plan import Plan
-from calc.setup.planned import arranged_set_up
 from calc.setup.set_up import SetUp, StandKind
 from calc.uv.lamp import CLASS_STRENGTH_PERCENT
 from calc.uv.patches import SHADE_UVI, Shade
@@ -109,8 +108,6 @@ class Planned(Wished, Through, NamedByTube):
     ways: Ways
     level: LevelTold | None
     white: WhiteTold | None
-    warms: WhiteWarms | None
-    lies: Lies
     sure: bool
     set_up: SetUp
     sources: tuple[str, ...]
@@ -119,6 +116,11 @@ class Planned(Wished, Through, NamedByTube):
     def sun(self) -> SunTold | None:
         """Return where UV, heat and light meet."""
         return sun_told(self.set_up.sun, self.set_up.light)
+
+    @property
+    def way(self) -> Arrangement:
+        """Return the way to hang the lamps that is picked."""
+        return self.ways.picked.way
 
     @property
     def patch(self) -> Share | None:
@@ -202,7 +204,6 @@ class Planned(Wished, Through, NamedByTube):
 
 def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
     """Return a set-up as facts; ``screen`` is what was told of it."""
-    set_up = arranged_set_up(made.best, made.what.set_up(made.plan))
     found, what, request = made.plan, made.what, made.what.request
     light, places, platform = found.light, found.places, found.places.platform
     owned, animal, year = request.owned, what.animal, what.animal.light_hours
@@ -242,14 +243,19 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         assumed=what.assumed,
         in_range=share(places.met.in_range),
         level=level_told(what.level, request.lights, owned=what.has_light),
-        white=white_told(set_up.light, request.bands, animal),
-        warms=white_warms(request.lights, request.box, request.room_c, found.warmth.held_c, animal),
-        lies=found.lies,
+        white=_white(made),
         ways=made.ways,
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,
-        set_up=set_up,
+        set_up=made.set_up,
         sources=_sources(found, what),
     )
+
+
+def _white(made: Found) -> WhiteTold | None:
+    request, held_c = made.what.request, made.plan.warmth.held_c
+    around = request.box, request.room_c, held_c, request.animal
+    warms = white_warms(request.lights, *around)
+    return white_told(made.set_up.light, request.bands, request.animal, warms)
 
 
 def _shading(found: Plan) -> Shading:

@@ -15,6 +15,8 @@ from bot.questions.uv.without_figures import OtherLamp, ThroughPane, without_fig
 from calc.setup.arrangement import Arranged, Arrangement, arranged, picked
 from calc.setup.changes import Refusal, plan_setup
 from calc.setup.plan import Plan
+from calc.setup.planned import arranged_set_up
+from calc.setup.set_up import SetUp
 
 __all__ = ["Found", "NoPlan", "plan_found"]
 
@@ -37,6 +39,7 @@ class Found:
     best: Arranged
     beside: Plan
     all_ways: tuple[Arranged, ...]
+    set_up: SetUp
 
 
 def plan_found(query: PlanQuery, context: Context) -> Found | NoPlan:
@@ -61,7 +64,8 @@ def plan_found(query: PlanQuery, context: Context) -> Found | NoPlan:
         found = best.plan
         best = picked(tuple(one for one in ways if one.way not in _SIDES))
     plan = best.plan if best.plan is not None and best.way not in _SIDES else found
-    return Found(plan, what, ways_told(ways, best), best, found, ways)
+    set_up = arranged_set_up(best, what.set_up(plan))
+    return Found(plan, what, ways_told(ways, best), best, found, ways, set_up)
 
 
 def _lit(what: PlanAsked, found: Plan) -> PlanAsked:

@@ -104,8 +104,6 @@ def _numbers(facts: Planned, say: Says) -> Iterator[Row]:
     if heat.held is not None:
         yield Row(say("label-air"), warm("air"))
     yield from sun_rows(facts.sun, facts.white)
-    if facts.warms is not None:
-        yield Row(Say("sun-label-warms"), Say("sun-warms", facts.warms))
     yield Row(Say("arrange-label-ways"), facts.ways.compared)
     yield Row(say("label-shade"), say("shade"))
     if facts.water_deep is not None:
@@ -132,12 +130,12 @@ def _why(facts: Planned, say: Says) -> Iterator[Say]:
 def _care(facts: Planned, say: Says) -> Iterator[Care]:
     if facts.in_water:
         yield Care(say("care-water"), say("care-water-short"), Weight.STEP)
+    if facts.white and facts.white.warms and not facts.white.warms.fits:
+        yield Care(Say("sun-care-warms"), Say("sun-care-warms-short"), Weight.STEP)
     guard, *rest = HEAT_CARE
     yield guard
     eyes, *uv = UV_CARE[: 2 if facts.sure else None]
     yield replace(eyes, weight=Weight.ALWAYS)
-    if facts.warms is not None and not facts.warms.fits:
-        yield Care(Say("sun-care-warms"), Say("sun-care-warms-short"), Weight.STEP)
     yield from (*uv, *rest)
     if facts.floor is None:
         yield Care(say("care-size"))

@@ -44,6 +44,7 @@ from calc.setup.lives import stand_for
 from calc.setup.mends import Mend, is_served, mends_for
 from calc.setup.room import Room
 from calc.setup.set_up import SetUp, StandKind
+from calc.unknowns import Whole
 from calc.uv.field_unknowns import field_unknowns
 from calc.uv.patches import SHADE_UVI, Overlap, Patches, Place, Shade
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, spot
@@ -179,9 +180,7 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     mends = _mends(room, met, query, context)
     alarms = uv_alarms(met.strongest.uvi, query.animal, wanted.high, context)
     stand = StandKind.PLATFORM if animal is None else stand_for(animal)
-    life = None if animal is None else life_of(animal)
-    bands = None if life is None else bands_of(life)
-    lit = _set_up(query, room, met, mends, stand, bands)
+    lit = _set_up(query, room, met, mends, stand, _bands(animal))
     tube = tube_told(room.lamp, query.tube, query.lamp)
     wish, whole = wish_told(wanted, context), field_unknowns(room.tubes, room.back_z_m)
     return Section(
@@ -202,7 +201,7 @@ def section_of(query: SectionQuery, context: Context) -> Section:
         overlap=met.overlap,
         heat_in_range=None if met.heat_in_range is None else share(met.heat_in_range),
         sun=sun_told(lit.sun, lit.light),
-        white=white_told(lit.light, bands, animal),
+        white=white_told(lit.light, _bands(animal), animal),
         view=_view(room),
         end_view=tuple(Say("section-end-at", at) for at in _end_view(room)),
         middle=metres(room.platform.middle_m[0]),
@@ -215,14 +214,18 @@ def section_of(query: SectionQuery, context: Context) -> Section:
         why=(*off_told(laid.read.off), *doubts_told(whole, settled_by(whole, contradict=False))),
         alarms=alarms,
         set_up=replace(lit, first=first_change(alarms, lit.first)),
-        sources=(
-            *wish.sources,
-            *_SOURCES,
-            *(WHITE_SOURCES if query.light else ()),
-            *length_sources(tube),
-            *whole.sources,
-        ),
+        sources=_sources(wish, tube, whole, query),
     )
+
+
+def _sources(wish: Wish, tube: Tube, whole: Whole, query: SectionQuery) -> tuple[str, ...]:
+    white = WHITE_SOURCES if query.light else ()
+    return (*wish.sources, *_SOURCES, *white, *length_sources(tube), *whole.sources)
+
+
+def _bands(animal: Animal | None) -> Bands | None:
+    life = None if animal is None else life_of(animal)
+    return None if life is None else bands_of(life)
 
 
 def _set_up(

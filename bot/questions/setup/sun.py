@@ -38,6 +38,8 @@ def sun_rows(facts: SunTold | None, white: WhiteTold | None) -> Iterator[Row]:
         yield Row(Say("sun-label-shade"), Say("sun-shade", facts))
     told = Say("sun-light-unknown") if white is None else Say("sun-light", white)
     yield Row(Say("sun-label-light"), told)
+    if white is not None and white.warms is not None:
+        yield Row(Say("sun-label-warms"), Say("sun-warms", white.warms))
 
 
 def sun_note(facts: SunTold | None) -> Iterator[Say]:

@@ -49,6 +49,7 @@ class WhiteTold:
     words: BrightWords
     fair: Share | None
     night: bool
+    warms: WhiteWarms | None
 
     @property
     def said(self) -> Say:
@@ -84,7 +85,10 @@ def _lights(told: LightLamp, long_m: float) -> Iterator[Light]:
 
 
 def white_told(
-    found: LightThere | None, bands: Bands | None, animal: Animal | None
+    found: LightThere | None,
+    bands: Bands | None,
+    animal: Animal | None,
+    warms: WhiteWarms | None = None,
 ) -> WhiteTold | None:
     """Return how bright white lamps make it as facts; None where there is none."""
     if found is None:
@@ -95,6 +99,7 @@ def white_told(
         words=bright_words(found.spot_lx, bands),
         fair=share(found.fair) if found.fair and found.fair.high > 0.0 else None,
         night=animal is not None and life_of(animal) is LightLife.NIGHT,
+        warms=warms,
     )
 
 

@@ -36,8 +36,7 @@ _TALLEST = {1: 440.0, 2: 330.0}
 _TUBE, _LAMP = 28.0, 52.0
 _LEAST_BACK, _LEAST_LONG = 9.0, 60.0
 _MOST_LONG_SHARE = 0.62
-_PATCH = 64.0
-_LEAST_ARROW = 12.0
+_PATCH, _LEAST_ARROW = 64.0, 12.0
 # An arrow of which only the way is known, and the room that it leaves beside a tube.
 _ANY_SHIFT, _CLEAR_OF_TUBE = 34.0, 32.0
 
@@ -144,8 +143,7 @@ class _Name:
 
 def _named(side: Side) -> list[_Name]:
     """Return what hangs there and has a name, the names sharing the width of the sheet."""
-    tubes = [tube for tube in side.tubes if tube.label]
-    lights = [light for light in side.lights if light.label]
+    tubes, lights = ([bar for bar in bars if bar.label] for bars in (side.tubes, side.lights))
     lamps = [side.heat_lamp] if side.heat_lamp and side.heat_lamp.text else []
     room = (WIDE - 2 * MARGIN) / max(len(tubes) + len(lamps) + len(lights), 1) - 16.0
 
@@ -193,8 +191,7 @@ def _inside(page: Page, side: Side, box: _Box) -> None:
             shapes, where = tube_across(box.x(tube.x0), box.y(tube.y))
         page.draw(*shapes)
         page.thing(where)
-    for light in side.lights:
-        shapes, where = light_across(box.x(light.x0), box.y(light.y))
+    for shapes, where in (light_across(box.x(one.x0), box.y(one.y)) for one in side.lights):
         page.draw(*shapes)
         page.thing(where)
     if side.heat_lamp:

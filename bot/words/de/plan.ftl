@@ -22,7 +22,7 @@ plan-assumed-short-room = Angenommen: Raum mit { TEMP($room_taken) }.
 plan-do-tube = { $place ->
     [inside] Innen
    *[above_mesh] Aufs Gitter
-  }{ $lies ->
+  }{ $way ->
     [across] , quer
     [whole_length] , ganz durch
    *[other] {""}
@@ -69,13 +69,13 @@ plan-why-lamps = Wärmelampen mit gleich viel Watt können doppelt so verschiede
 ## Schritte
 plan-step-before = Bevor das Tier einzieht: Bau alles auf und lass Röhre und Lampe zwei bis drei Stunden an.
 plan-step-hang = { $place ->
-    [inside] Häng die Röhre innen auf{ plan-lies }, { LENGTH($under_lid) } unter dem Deckel: { $lamp }, { LENGTH($long) } lang.
-   *[above_mesh] Leg die Röhre auf das Gitter{ plan-lies }: { $lamp }, { LENGTH($long) } lang.
+    [inside] Häng die Röhre innen auf, { plan-lies }, { LENGTH($under_lid) } unter dem Deckel: { $lamp }, { LENGTH($long) } lang.
+   *[above_mesh] Leg die Röhre auf das Gitter, { plan-lies }: { $lamp }, { LENGTH($long) } lang.
   } Bau den { plan-place } so, dass seine Oberseite { LENGTH($top) } über dem Boden ist.
-plan-lies = { $lies ->
-    [across] , von hinten nach vorn
-    [whole_length] , über die ganze Länge
-   *[other] {""}
+plan-lies = { $way ->
+    [across] von hinten nach vorn
+    [whole_length] über die ganze Länge
+   *[other] der Länge nach
   }
 plan-step-tape = Am ersten Tag: Miss von der Unterseite der Röhre bis { LENGTH($back) } über dem { plan-place }, wo der Rücken sein wird. Das sollen { LENGTH($away) } sein. Wenn nicht, bau die Stelle höher oder tiefer.
 plan-step-meter = Am ersten Tag: Halt ein UV-Messgerät in Rückenhöhe zur Röhre hin. Es soll einen UV-Index von { UVI($wanted, form: "range") } zeigen. Kein Messgerät? { $new_tube ->
@@ -117,13 +117,13 @@ plan-top = Die Oberseite ist { LENGTH($top) } über dem Boden. Von { LENGTH($top
    *[no] {""}
   }
 plan-label-along = Der Länge nach
-plan-along = { $lies ->
+plan-along = { $way ->
     [across] Die Röhre liegt von hinten nach vorn, knapp auf der warmen Seite der Platzmitte. Der { plan-place } hat seine Mitte { LENGTH($along) } von der Wand der warmen Seite.
     [whole_length] Die Röhre liegt über die ganze Länge. Der { plan-place } hat seine Mitte { LENGTH($along) } von der Wand der warmen Seite.
    *[other] Die Röhre beginnt an der Wand der warmen Seite. Der { plan-place } kommt unter ihre Mitte, { LENGTH($along) } von dieser Wand.
   }{ $patch ->
     [none] {""}
-   *[some] {" "}{ $lies ->
+   *[some] {" "}{ $way ->
         [across] Die Wärmelampe hängt neben der Röhre, zur kühlen Seite hin.
        *[other] Die Wärmelampe hängt auch dort, vor der Röhre.
       } Etwa { SHARE($patch) } vom warmen Fleck haben das UV.

@@ -22,7 +22,7 @@ plan-assumed-short-room = I assumed a room of { TEMP($room_taken) }.
 plan-do-tube = { $place ->
     [inside] Inside
    *[above_mesh] On the mesh
-  }{ $lies ->
+  }{ $way ->
     [across] , across
     [whole_length] , end to end
    *[other] {""}
@@ -69,13 +69,13 @@ plan-why-lamps = Heat lamps of one wattage differ twofold. This one may take { W
 ## Steps
 plan-step-before = Before the animal comes: build it, and run tube and lamp for two to three hours.
 plan-step-hang = { $place ->
-    [inside] Hang the tube inside{ plan-lies }, { LENGTH($under_lid) } under the lid: { $lamp }, { LENGTH($long) } long.
-   *[above_mesh] Lay the tube on the mesh{ plan-lies }: { $lamp }, { LENGTH($long) } long.
+    [inside] Hang the tube inside, { plan-lies }, { LENGTH($under_lid) } under the lid: { $lamp }, { LENGTH($long) } long.
+   *[above_mesh] Lay the tube on the mesh, { plan-lies }: { $lamp }, { LENGTH($long) } long.
   } Build the { plan-place } so that its top is { LENGTH($top) } over the floor.
-plan-lies = { $lies ->
-    [across] , from back to front
-    [whole_length] , over the whole length
-   *[other] {""}
+plan-lies = { $way ->
+    [across] from back to front
+    [whole_length] over the whole length
+   *[other] along the box
   }
 plan-step-tape = First day: measure from the underside of the tube to { LENGTH($back) } over the { plan-place }, where the back will be. It should be { LENGTH($away) }. If not, build that place higher or lower.
 plan-step-meter = First day: hold a UV meter at back height, facing the tube. It should show a UV index of { UVI($wanted, form: "range") }. No meter? { $new_tube ->
@@ -117,13 +117,13 @@ plan-top = Its top is { LENGTH($top) } over the floor. From { LENGTH($top, form:
    *[no] {""}
   }
 plan-label-along = Along the box
-plan-along = { $lies ->
+plan-along = { $way ->
     [across] The tube lies from back to front, just on the warm side of the middle of the { plan-place }, which is { LENGTH($along) } from the warm end wall.
     [whole_length] The tube lies over the whole length. The middle of the { plan-place } is { LENGTH($along) } from the warm end wall.
    *[other] The tube begins at the warm end wall. The { plan-place } goes under its middle, { LENGTH($along) } from that wall.
   }{ $patch ->
     [none] {""}
-   *[some] {" "}{ $lies ->
+   *[some] {" "}{ $way ->
         [across] The heat lamp hangs beside the tube, towards the cool end.
        *[other] The heat lamp hangs there too, in front of the tube.
       } About { SHARE($patch) } of the warm patch has the UV.

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from calc.light.illuminance import HungLight, Light
 from calc.light.kinds import light_kind
+from calc.setup.lights import light_there
 from calc.setup.room import Room
 from calc.setup.sun_patch import sun_patch
 from calc.uncertainty import Estimate
@@ -45,10 +46,18 @@ def test_where_heat_lies_apart_there_is_no_patch_of_sun() -> None:
     assert sun_patch(replace(ROOM, heat=None), MET).all_three.high == 0.0
 
 
-def test_a_bar_over_the_other_end_leaves_the_place_less_lit_and_less_shade() -> None:
-    here, there = sun_patch(ROOM, MET, (bar(0.35),)), sun_patch(ROOM, MET, (bar(1.1),))
-    assert here.all_three.best == pytest.approx(here.uv_and_heat.best)
-    assert there.shade.best <= sun_patch(ROOM, MET).shade.best
+def test_white_light_takes_nothing_from_the_patch_and_leaves_less_shade() -> None:
+    alone = sun_patch(ROOM, MET)
+    wide = replace(ROOM, heat=HeatPatch(0.35, 0.3, 0.3))
+    for fair_lx in (None, 500.0, 50_000.0):
+        here = sun_patch(ROOM, MET, light_there(ROOM, (bar(0.35),), None), fair_lx)
+        assert here.all_three.best >= alone.all_three.best
+        assert here.all_three.best <= here.uv_and_heat.best
+        assert here.shade.best <= alone.shade.best
+    lit = sun_patch(wide, MET, light_there(wide, (bar(0.35),), None), 500.0)
+    assert lit.all_three.best == pytest.approx(lit.uv_and_heat.best)
+    dim = sun_patch(wide, MET, light_there(wide, (bar(0.35),), None), 50_000.0)
+    assert dim.all_three.best == pytest.approx(sun_patch(wide, MET).all_three.best)
 
 
 def test_the_patch_reaches_no_farther_than_the_heat_and_the_platform() -> None:

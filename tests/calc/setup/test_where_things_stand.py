@@ -9,6 +9,7 @@ from calc.animals import animals
 from calc.heat.enclosure import Enclosure, Lid
 from calc.judgement import Verdict
 from calc.quantities import Quantity
+from calc.setup.along import Lies
 from calc.setup.arrangement import Arranged, Arrangement, room_of
 from calc.setup.lit import lit_set_up, movement_of
 from calc.setup.mends import Mend, MendKind
@@ -72,7 +73,7 @@ def test_a_plan_is_read_near_the_ends_of_its_platform_and_of_its_box() -> None:
     platform = Platform(0.2, 0.4, 0.1, 0.5, 0.3)
     found = replace(
         FOUND,
-        places=replace(FOUND.places, platform=platform),
+        places=replace(FOUND.places, room=replace(FOUND.places.room, platform=platform)),
         light=replace(FOUND.light, platform_top_m=0.3),
     )
     uvi, surface, cool = planned(found=found).spots
@@ -108,9 +109,9 @@ def test_only_what_an_animal_is_known_to_want_is_read() -> None:
 
 def test_a_uv_range_from_memory_makes_nothing_of_a_plan_sure() -> None:
     assert isinstance(FOUND, Plan)
-    found = replace(FOUND, light=replace(FOUND.light, uvi=Estimate(7.0, 8.0, 9.0)))
+    weak = replace(REQUEST, low_uvi=1.0, high_uvi=1.5)
     for unchecked, verdict in ((False, Verdict.HIGH), (True, Verdict.PROBABLY_HIGH)):
-        judged = planned(found=found, unchecked=unchecked).spots[0].judged
+        judged = planned(weak, unchecked=unchecked).spots[0].judged
         assert judged is not None
         assert judged.verdict is verdict
 
@@ -176,30 +177,45 @@ def test_where_uv_heat_and_light_meet_is_told_where_a_heat_lamp_hangs() -> None:
     met = ROOM.met(4)
     assert lit_set_up(ROOM, met, ()).sun == sun_patch(ROOM, met)
     assert lit_set_up(replace(ROOM, heat=None), met, ()).sun is None
-    assert planned().sun == sun_patch(room_of(FOUND, REQUEST), FOUND.places.met)
+    assert planned().sun == sun_patch(room_of(FOUND), FOUND.places.met)
     without = replace(FOUND, warmth=replace(FOUND.warmth, watts=None))
     assert planned(found=without).sun is None
 
 
 @pytest.mark.parametrize("way", list(Arrangement))
-def test_a_plan_hung_another_way_keeps_its_animal_and_has_the_places_of_that_room(
+def test_a_plan_hung_another_way_keeps_its_places_and_has_the_lamps_of_that_room(
     way: Arrangement,
 ) -> None:
+    assert isinstance(FOUND, Plan)
     plan = planned(in_water=True)
     met = ROOM.met(4)
-    value = arranged_set_up(Arranged(way, ROOM, met), plan)
-    if way is Arrangement.SIDE_BY_SIDE:
+    own = FOUND if way in (Arrangement.ACROSS, Arrangement.WHOLE_LENGTH) else None
+    value = arranged_set_up(Arranged(way, ROOM, met, own), plan)
+    if own or way is Arrangement.SIDE_BY_SIDE:
+        # A plan of its own has its set-up.
         assert value is plan
         return
     there = lit_set_up(ROOM, met, ())
-    assert (value.box, value.tubes, value.lamps) == (there.box, there.tubes, there.lamps)
-    assert (value.spots, value.shade, value.sun) == (there.spots, there.shade, there.sun)
-    assert value.stands == (Stand(StandKind.BRANCH, ROOM.platform),)
-    assert (value.lid, value.animal, value.in_water) == (Lid.SOLID, "bearded-dragon", True)
-    assert value.back_m == BACK
-    assert value.is_turned is (way is Arrangement.ACROSS)
-    assert not plan.is_turned
-    assert value.first is None
+    assert (value.tubes, value.lamps) == (there.tubes, there.lamps)
+    assert (value.shade, value.sun) == (there.shade, there.sun)
+    kept = ("box", "stands", "spots", "lid", "animal", "in_water", "back_m", "is_turned")
+    assert all(getattr(value, name) == getattr(plan, name) for name in kept)
+
+
+def test_a_plan_with_its_tube_across_has_its_places_in_the_turned_box() -> None:
+    across = replace(REQUEST, lies=Lies.ACROSS)
+    found = plan_as_is(across)
+    assert isinstance(found, Plan)
+    value, place = planned(across, found), found.places.platform
+    assert value.is_turned
+    assert value.box == Box(0.6, 1.2, 0.6)
+    uvi, surface, cool = (spot.at_m for spot in value.spots)
+    long = place.y1_m - place.y0_m
+    assert uvi == pytest.approx((0.3, place.y0_m + 0.85 * long, place.top_m + 0.05))
+    assert surface == pytest.approx((0.3, place.y0_m + 0.12 * long, place.top_m))
+    assert cool == pytest.approx((0.3, 0.93 * 1.2, 0.072))
+    (lamp,) = value.lamps
+    assert lamp.y_m - value.tubes[0].y_m == pytest.approx(0.15)
 
 
 def moved(kind: MendKind, after: Room) -> Movement:
