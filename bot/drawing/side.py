@@ -147,7 +147,6 @@ class Side:
     height_label: str
     lid: str = ""
     tubes: tuple[Bar, ...] = ()
-    lights: tuple[Bar, ...] = ()
     heat_lamp: Place | None = None
     blocks: tuple[Block, ...] = ()
     back: Place | None = None
@@ -162,3 +161,4 @@ class Side:
     sun: Strip | None = None
     placeless: tuple[Placeless, ...] = ()
     shift: Shift | None = None
+    lights: tuple[Bar, ...] = ()

@@ -9,9 +9,9 @@ from calc.animals import animals
 from calc.heat.enclosure import Enclosure, Lid
 from calc.judgement import Verdict, judge_reading
 from calc.quantities import Quantity
+from calc.setup.light import LAMPS_APART_M
 from calc.setup.plan import OwnedTube, Plan, Request, plan_as_is
 from calc.setup.planned import planned_set_up
-from calc.setup.light import LAMPS_APART_M
 from calc.setup.set_up import (
     HeatLamp,
     SetUp,
