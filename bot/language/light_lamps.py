@@ -20,6 +20,7 @@ __all__ = [
     "read_light_lamps",
     "read_white_lamps",
     "tells_distances",
+    "white_lamps_heard",
 ]
 
 MOST_LAMPS = 6
@@ -88,9 +89,7 @@ def read_white_lamps(text: str, bare: Units | None = None) -> tuple[LightLamp, .
     [(2, 'led bar', 2000.0)]
     """
     found = read_light_lamps(text, bare)
-    if isinstance(found, int) or not all(
-        one.kind in WHITE and (one.watts or one.lumens) for one in found
-    ):
+    if isinstance(found, int) or not all(map(_is_white, found)):
         raise NotUnderstoodError(text, Say("wanted-white-lamps"), _WHITE_EXAMPLE)
     return found
 
@@ -156,6 +155,19 @@ def lamps_heard(words: str) -> tuple[LightLamp, ...]:
     ['24w led bar', '75w flood']
     """
     return tuple(_heard(words))[:MOST_LAMPS]
+
+
+def white_lamps_heard(words: str) -> tuple[LightLamp, ...]:
+    """Return the white lamps that free words tell with their watts or lumens.
+
+    >>> [(x.count, x.kind, x.watts) for x in white_lamps_heard("a 12% tube, two 24w led bars")]
+    [(2, 'led bar', 24.0)]
+    """
+    return tuple(one for one in lamps_heard(words) if _is_white(one))
+
+
+def _is_white(lamp: LightLamp) -> bool:
+    return lamp.kind in WHITE and bool(lamp.watts or lamp.lumens)
 
 
 def _heard(words: str) -> Iterator[LightLamp]:

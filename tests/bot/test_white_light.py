@@ -89,3 +89,26 @@ def test_the_minimum_has_no_white_bar_and_who_wakes_at_night_gets_none() -> None
     assert "lx" not in rows(ask(f"{PLAN} level:minimum", Preferences()))["Brightness"]
     night = "plan animal:leopard gecko enclosure:90x45x45cm lid:solid room:21C level:better"
     assert "lx" not in rows(ask(night, Preferences()))["Brightness"]
+
+
+CHECKED = (
+    "check beardie, 48x24x24in, 34in 12% tube, shiny hood, no mesh, 18in to its back, lamp beside "
+    "the tube, meter reads uvi 4.0, basking 103F, cool 79F, night 68F, lights 12 hours"
+)
+
+
+@pytest.mark.parametrize(("light", "told"), [(", 30w led bar", True), ("", False)])
+def test_a_checked_set_up_tells_its_shade_and_white_light_without_a_verdict(
+    light: str, told: bool
+) -> None:
+    dark, lit = ask(CHECKED, Preferences()), ask(f"{CHECKED}{light}", Preferences())
+    why = " ".join(lit.why).replace("\u00a0", " ")
+    assert "Shade from all three" in why
+    assert ("lx on the back" in why) is told
+    assert "no need is published" in why or not told
+
+    def verdicts(reply: Reply) -> dict[str, str]:
+        assert reply.table is not None
+        return {row[0]: row[1] for row in reply.table.rows if row[0] != "Lamps"}
+
+    assert verdicts(dark) == verdicts(lit)

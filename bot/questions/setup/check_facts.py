@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 
 from bot.dangers.first_change import first_change
 from bot.language.arranged import lamp_beside_in
+from bot.language.light_lamps import white_lamps_heard
 from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
@@ -92,7 +93,7 @@ def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
         *safety_parts(told, uv, whom),
         uv,
         *heat_parts(told, animal, context.own),
-        *sun_part(told, animal, hang, uv),
+        *sun_part(told, animal, hang, uv, white_lamps_heard(query.setup)),
     )
     alarms = (
         *limit_alarms(told, animal),

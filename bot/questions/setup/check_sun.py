@@ -5,16 +5,21 @@ from dataclasses import dataclass, replace
 from bot.facts import Say, Share, share
 from bot.language.arranged import LampBeside
 from bot.language.hearing import FactName
+from bot.language.light_lamps import LightLamp
 from bot.questions.setup.check_cases import every_way, length_said
 from bot.questions.setup.check_lamps import heat_lamp_told
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency
+from bot.questions.setup.sun import sun_told
 from bot.questions.setup.told import SetUpTold
+from bot.questions.setup.white import WHITE_SOURCES, white_lights, white_told
 from calc.animal import Animal
+from calc.light.bands import Bands, bands_of, life_of
+from calc.light.illuminance import Light
 from calc.setup.arrangement import in_a_row, told_room
 from calc.setup.bodies import body_for
 from calc.setup.room import Room
 from calc.setup.set_up import Sign
-from calc.setup.sun_patch import sun_patch
+from calc.setup.sun_patch import met_by_light
 from calc.uncertainty import Estimate
 from calc.uv.lengths import LengthKnown
 from calc.uv.section import Box
@@ -33,12 +38,49 @@ class CheckSun:
     row: Share | None
 
 
+@dataclass(frozen=True, slots=True)
+class _Lit:
+    """White lamps in a room, the levels they are held against, and what is told beside."""
+
+    lights: tuple[Light, ...]
+    bands: Bands | None
+    told: tuple[Say, ...]
+
+    @classmethod
+    def of(cls, room: Room | None, animal: Animal, lamps: tuple[LightLamp, ...]) -> "_Lit":
+        life = life_of(animal)
+        bands = None if life is None else bands_of(life)
+        if room is None:
+            return cls((), bands, ())
+        lights = white_lights(lamps, room.box.length_m)
+        sun, there = met_by_light(room, room.met(), lights, bands)
+        shade, white = sun_told(sun, there), white_told(there, bands, animal)
+        told = [Say("check-why-sun-shade", shade)] if shade else []
+        told += [Say("check-why-sun-white", white)] if white else []
+        return cls(lights, bands, tuple(told))
+
+    def told_of(self, part: Part) -> Part:
+        """Return the part with the shade of all three, and how bright white lamps make it."""
+        sources = WHITE_SOURCES if self.lights else ()
+        return replace(part, more=self.told, sources=(*part.sources, *sources))
+
+    def met(self, room: Room | None) -> Estimate | None:
+        """Return the share of the platform where all three meet; none where there is no room."""
+        sun = None if room is None else met_by_light(room, room.met(), self.lights, self.bands)[0]
+        return None if sun is None else sun.all_three
+
+
 def sun_part(
-    told: SetUpTold, animal: Animal, hang: LampBeside | None, uv: Part
+    told: SetUpTold,
+    animal: Animal,
+    hang: LampBeside | None,
+    uv: Part,
+    lamps: tuple[LightLamp, ...] = (),
 ) -> tuple[Part, ...]:
     """Judge whether UV, heat and light meet; nothing without tube or heat lamp.
 
-    Before the UV is right, only that it lies apart is told.
+    Before the UV is right, only that it lies apart is told. How bright white ``lamps`` make it is
+    told beside it, and makes no verdict.
     """
     needs_both = animal.uvi is not None and animal.basking_surface_c is not None
     if not needs_both or told.tube is None or not (hang or heat_lamp_told(told)):
@@ -48,17 +90,19 @@ def sun_part(
     if uv.sign is not Sign.FINE:
         return ()
     room = _room(told, animal)
-    beside, row = (None, None) if room is None else (_met(room), _met(in_a_row(room)))
+    lit = _Lit.of(room, animal, lamps)
+    beside, row = (None, None) if room is None else (lit.met(room), lit.met(in_a_row(room)))
     facts = CheckSun(_share(beside), _share(row))
     worked = "untold" if room is None else "worked"
     if hang is None:
         why = Say.of("check-why-sun-which", worked, facts=facts)
-        return (Part(Piece.SUN, Sign.CANNOT_TELL, why, missing=(Missing.BESIDE,)),)
+        return (lit.told_of(Part(Piece.SUN, Sign.CANNOT_TELL, why, missing=(Missing.BESIDE,))),)
     if hang is LampBeside.IN_A_ROW:
-        return (_in_a_row(facts, row),)
+        return (lit.told_of(_in_a_row(facts, row)),)
     found = Sign.FINE if beside is None or beside.best > 0.0 else Sign.CANNOT_TELL
     why = Say.of("check-why-sun-beside", worked, facts=facts)
     part = _told(found, why, None if beside is None else "beside", facts)
+    part = lit.told_of(part)
     return (part if beside is None else replace(part, brief=Say("check-sun-met", facts)),)
 
 
@@ -114,11 +158,6 @@ def _room(told: SetUpTold, animal: Animal) -> Room | None:
         return told_room(box, lamp, between, away_m, body.back_m.best, range_, over=told.is_over)
     except OutsideModelError:
         return None
-
-
-def _met(room: Room | None) -> Estimate | None:
-    """Return the share of the platform where all three meet; none where there is no such room."""
-    return None if room is None else sun_patch(room, room.met()).all_three
 
 
 def _share(found: Estimate | None) -> Share | None:

@@ -326,6 +326,8 @@ check-why-lamps-read = Was dein Messgerät und der Sonnenplatz zeigen, entscheid
 check-why-lamps-meter = UV und Wärme kommen hier zusammen, darum miss beides: { LIST($lamps) }.
 check-why-lamps-elsewhere = Nicht für den Sonnenplatz: { LIST($lamps) }.
 check-why-lamps-good = Gut für den Sonnenplatz: { LIST($lamps) }.
+check-why-sun-shade = Schatten von allen dreien: { sun-shade }.
+check-why-sun-white = Helligkeit: { sun-light }.
 check-why-sun-apart = Die Wärme ist an einem Ende und das UV am anderen, also ist kein Platz wie die Sonne. Soweit man weiß, geht ein Tier nach der Wärme, und so entgeht ihm das UV (übliche Praxis, ohne Quelle).
 check-why-sun-which-untold = Du hast nicht gesagt, ob die Wärmelampe neben der Röhre hängt. Nebeneinander treffen sich UV, Wärme und Licht wie in der Sonne (übliche Praxis, ohne Quelle).
 # Only with: $beside
@@ -335,7 +337,7 @@ check-why-sun-which-worked = Du hast nicht gesagt, ob die Wärmelampe neben der 
   }, an den üblichen Stellen eines solchen Terrariums.
 check-why-sun-beside-untold = Nebeneinander treffen sich UV, Wärme und Licht wie in der Sonne (übliche Praxis, ohne Quelle). Nenn Terrarium, Länge der Röhre, Reflektor, Gitter und Abstand, dann rechne ich aus, wie viel.
 # Only with: $beside
-check-why-sun-beside-worked = Nebeneinander treffen sich UV, Wärme und das Licht der Wärmelampe auf { SHARE($beside) } ({ SHARE($beside, form: "range") }) des Platzes, an den üblichen Stellen eines solchen Terrariums.
+check-why-sun-beside-worked = Nebeneinander treffen sich UV, Wärme und Licht auf { SHARE($beside) } ({ SHARE($beside, form: "range") }) des Platzes, an den üblichen Stellen eines solchen Terrariums.
 check-why-sun-row-untold = In Reihe liegt die Wärme neben dem UV, nicht darin. Nenn Terrarium, Länge der Röhre, Reflektor, Gitter und Abstand, dann rechne ich aus, was sich trifft.
 # Only with: $row, $beside
 check-why-sun-row-worked = In Reihe treffen sich UV, Wärme und Licht auf { SHARE($row) } ({ SHARE($row, form: "range") }) des Platzes, nebeneinander auf { SHARE($beside) }, an den üblichen Stellen eines solchen Terrariums.

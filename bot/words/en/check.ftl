@@ -1,4 +1,4 @@
-### Facts: Whom, CheckPieces, CheckNearest, Marked, CheckRow, CheckLong, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold, CheckSun
+### Facts: Whom, CheckPieces, CheckNearest, Marked, CheckRow, CheckLong, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold, CheckSun, SunTold, WhiteTold
 
 check-title = { $named ->
     [one] Your set-up for { NAME($animal, form: "a") }, checked
@@ -326,6 +326,8 @@ check-why-lamps-read = What your meter and the basking spot show decides about t
 check-why-lamps-meter = UV and heat come together from the { LIST($lamps) }, so read both.
 check-why-lamps-elsewhere = Not for the basking spot: { LIST($lamps) }.
 check-why-lamps-good = Good for the basking spot: { LIST($lamps) }.
+check-why-sun-shade = Shade from all three: { sun-shade }.
+check-why-sun-white = Brightness: { sun-light }.
 check-why-sun-apart = The heat is at one end and the UV at the other, so no place is like the sun. As far as we know an animal goes by warmth, and so it misses the UV (common practice, no source).
 check-why-sun-which-untold = You did not say whether the heat lamp hangs beside the tube. Side by side UV, heat and light meet as in the sun (common practice, no source).
 # Only with: $beside
@@ -335,7 +337,7 @@ check-why-sun-which-worked = You did not say whether the heat lamp hangs beside 
   }, in the usual places of such a box.
 check-why-sun-beside-untold = Side by side UV, heat and light meet as in the sun (common practice, no source). Tell the box, the tube's length, fixture, mesh and distance for how much.
 # Only with: $beside
-check-why-sun-beside-worked = Side by side UV, heat and the heat lamp's light meet on { SHARE($beside) } ({ SHARE($beside, form: "range") }) of the platform, in the usual places of such a box.
+check-why-sun-beside-worked = Side by side UV, heat and light meet on { SHARE($beside) } ({ SHARE($beside, form: "range") }) of the platform, in the usual places of such a box.
 check-why-sun-row-untold = In a row the heat lies beside the UV, not in it. Tell the box, the tube's length, fixture, mesh and distance, and I work out what meets.
 # Only with: $row, $beside
 check-why-sun-row-worked = In a row UV, heat and light meet on { SHARE($row) } ({ SHARE($row, form: "range") }) of the platform, side by side on { SHARE($beside) }, in the usual places of such a box.
