@@ -21,7 +21,16 @@ from calc.uv.patches import Patches, Shade
 from calc.uv.screen import Screen
 from calc.uv.section import Box
 
-__all__ = ["Arranged", "Arrangement", "arranged", "in_a_row", "picked", "room_of", "told_room"]
+__all__ = [
+    "Arranged",
+    "Arrangement",
+    "arranged",
+    "in_a_row",
+    "picked",
+    "room_of",
+    "told_room",
+    "two_heat_lamps",
+]
 
 _CELLS = 14
 _BETWEEN_M = 0.05
@@ -153,7 +162,7 @@ def arranged(found: Plan, request: Request, other_side: Plan | None = None) -> t
     rooms = {
         Arrangement.SIDE_BY_SIDE: room,
         Arrangement.IN_A_ROW: in_a_row(room),
-        Arrangement.TWO_HEAT_LAMPS: _two_heat_lamps(room),
+        Arrangement.TWO_HEAT_LAMPS: two_heat_lamps(room),
         **{way: room_of(plan) for way, plan in plans.items()},
     }
     return tuple(
@@ -215,7 +224,11 @@ def in_a_row(room: Room) -> Room | None:
     return replace(room, tubes=tubes, heat=replace(heat, x_m=heat.radius_m))
 
 
-def _two_heat_lamps(room: Room) -> Room | None:
+def two_heat_lamps(room: Room) -> Room | None:
+    """Return two weaker heat lamps in place of one: a patch half as wide again; None without one.
+
+    Source: arrangement_judgement.
+    """
     if room.heat is None:
         return None
     wide = min(_WIDE * room.heat.radius_m, 1.0)

@@ -1,11 +1,13 @@
 """The one next step: never past danger, the bare minimum, or a limit; light after all else."""
 
+import re
+
 import pytest
 
 from bot.ask import ask
 from bot.language.errors import NotUnderstoodError
 from bot.language.there import There, read_there, there_in
-from bot.preferences import Preferences
+from bot.preferences import LANGUAGES, Language, Preferences
 from bot.reply import Reply
 from calc.animals import animals
 from calc.heat.enclosure import Enclosure
@@ -117,3 +119,23 @@ def test_what_is_asked_about_a_set_up_is_no_wish_for_it() -> None:
         told = ask(f"next {words}" if not opening else opening + words, ANYONE)
         assert told.command == "next"
         assert told.brief[0].text.startswith("Next: read the UV index")
+
+
+PATCHED = (
+    "next beardie, 48x24x24in, room 70F, 34in 12% tube, shiny hood, no mesh, 18in to its back, "
+    "lamp beside the tube, meter reads uvi 4.0, basking 103F, cool 79F, night 68F, lights 12 hours "
+    "there:hides, white light"
+)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_two_heat_lamps_tell_how_much_wider_the_patch_of_sun_gets(language: Language) -> None:
+    reply = ask(PATCHED, Preferences(language=language))
+    then = {value.name: value.best for value in reply.values}["patch_of_sun"]
+    (line,) = (line.text for line in reply.brief if line.text.count("%") == 2)
+    now, after = (int(found) / 100.0 for found in re.findall(r"(\d+)", line))
+    assert now < after == pytest.approx(then, abs=0.006)
+    assert len(line) <= 38
+    # Without the box nobody can say.
+    bare = ask(PATCHED.replace("48x24x24in, ", ""), Preferences(language=language))
+    assert "patch_of_sun" not in {value.name for value in bare.values}

@@ -25,7 +25,7 @@ from calc.uv.lengths import LengthKnown
 from calc.uv.section import Box
 from calc.validity import OutsideModelError
 
-__all__ = ["sun_part"]
+__all__ = ["sun_part", "usual_room"]
 
 _SOURCES = ("common_practice", "sun_patch_judgement", "plan_judgement", "line_source")
 
@@ -89,7 +89,7 @@ def sun_part(
         return (_apart(),)
     if uv.sign is not Sign.FINE:
         return ()
-    room = _room(told, animal)
+    room = usual_room(told, animal)
     lit = _Lit.of(room, animal, lamps)
     beside, row = (None, None) if room is None else (lit.met(room), lit.met(in_a_row(room)))
     facts = CheckSun(_share(beside), _share(row))
@@ -139,7 +139,7 @@ def _to_do() -> Todo:
     return Todo(Urgency.REST, Say("check-do-beside"), Say("check-do-beside-short"))
 
 
-def _room(told: SetUpTold, animal: Animal) -> Room | None:
+def usual_room(told: SetUpTold, animal: Animal) -> Room | None:
     """Return the set-up in the usual places of its box, where there is one way it may be."""
     size, body, wanted = told.size, body_for(animal), animal.uvi
     away = told.measure(FactName.DISTANCE_BACK) or told.measure(FactName.DISTANCE)

@@ -7,18 +7,22 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
-from bot.facts import Diff, Figure, Power, Say, Says, Uvi, kelvins, uvi, watts
+from bot.facts import Diff, Figure, Power, Say, Says, Share, Uvi, kelvins, share, uvi, watts
 from bot.language.hearing import FactName
 from bot.language.there import There, there_in
 from bot.layered import Care, Weight
 from bot.questions.setup.check_cases import every_way
 from bot.questions.setup.check_parts import Missing, Part, Piece
+from bot.questions.setup.check_sun import usual_room
 from bot.questions.setup.told import SetUpTold
 from bot.questions.uv.shared import SHADE_CARE
 from calc.animal import Animal
 from calc.heat.enclosure import Enclosure
+from calc.setup.arrangement import in_a_row, two_heat_lamps
 from calc.setup.ladder import LevelUp, Rise, bar_rise_k, next_level
+from calc.setup.room import Room
 from calc.setup.set_up import Sign
+from calc.setup.sun_patch import met_by_light
 from calc.uncertainty import Estimate
 from calc.uv.danger import judge_uvi
 from calc.uv.lamp import side_by_side
@@ -80,12 +84,24 @@ class NextTwo:
 
 
 @dataclass(frozen=True, slots=True)
+class NextPatch:
+    """The share of the platform where UV, heat and light meet: now, and after the step."""
+
+    now: Share
+    then: Share
+
+
+@dataclass(frozen=True, slots=True)
 class WayUp:
-    """The next step up, what was worked out with it, and what was left out for a limit."""
+    """The next step up, what was worked out with it, and what was left out for a limit.
+
+    ``patch``: for the steps that move or widen the patch of sun, where its room is told.
+    """
 
     step: LevelUp
     warms: NextRise | None
     pair: NextTwo | None
+    patch: NextPatch | None
     bar_left_out: bool
     uv_left_out: bool
 
@@ -100,6 +116,7 @@ class WayUp:
         return (
             ("cool_end_rise", self.warms.rise if self.warms else None),
             ("uvi_of_two", self.pair.two if self.pair else None),
+            ("patch_of_sun", self.patch.then if self.patch else None),
         )
 
 
@@ -137,13 +154,36 @@ def way_up(
         met.add(LevelUp.TOGETHER)
     bar_fits = rise is None or rise.leaves_in_range
     more_uv = two is not None and two[1]
+    step = next_level(animal, met, more_uv_fits=more_uv, bar_fits=bar_fits)
     return WayUp(
-        step=next_level(animal, met, more_uv_fits=more_uv, bar_fits=bar_fits),
+        step=step,
+        patch=_patch(step, told, animal),
         warms=None if rise is None else NextRise(watts(rise.watts), kelvins(rise.by_k)),
         pair=None if two is None else NextTwo(uvi(two[0])),
         bar_left_out=not bar_fits,
         uv_left_out=two is not None and not two[1],
     )
+
+
+def _patch(step: LevelUp, told: SetUpTold, animal: Animal) -> NextPatch | None:
+    """Return the patch of sun before and after a step that changes it, where its room is told."""
+    if step not in (LevelUp.TOGETHER, LevelUp.TWO_HEAT_LAMPS):
+        return None
+    beside = usual_room(told, animal)
+    if beside is None:
+        return None
+    rooms = {
+        LevelUp.TOGETHER: (in_a_row(beside), beside),
+        LevelUp.TWO_HEAT_LAMPS: (beside, two_heat_lamps(beside)),
+    }
+    now, then = (None if room is None else _all_three(room) for room in rooms[step])
+    return None if now is None or then is None else NextPatch(now, then)
+
+
+def _all_three(room: Room) -> Share | None:
+    met = room.met()
+    sun = None if met.judged.is_likely_above else met_by_light(room, met, (), None)[0]
+    return None if sun is None else share(sun.all_three)
 
 
 def _rise(told: SetUpTold, animal: Animal) -> Rise | None:
@@ -185,6 +225,8 @@ def worked_out(found: WayUp) -> Iterator[Say]:
         yield Say("next-rise", found.warms)
     if found.step is LevelUp.WIDE_UV and found.pair is not None:
         yield Say("next-two", found.pair)
+    if found.patch is not None:
+        yield Say("next-patch", found.patch)
 
 
 def left_out(found: WayUp) -> Iterator[Say]:

@@ -23,6 +23,7 @@ next-adds-plants = Deckung, Schatten, feuchtere Luft.
 next-adds-nothing = Miss ab und zu nach, und freu dich.
 next-rise = { WATTS($power) } wärmen die kühle Seite um { DIFF($rise) }.
 next-two = Zwei geben darunter { UVI($two, form: "range") }.
+next-patch = UV/Wärme/Licht: { SHARE($now) }, dann { SHARE($then) }.
 next-do-hides = Eines an jede Seite, groß genug.
 next-do-together = Wärmelampe neben die Röhrenmitte.
 next-do-meter = Leih dir ein UV-Messgerät: 3 Plätze.

@@ -77,14 +77,14 @@ option-section-length = Länge der Röhre; sonst etwa das halbe Terrarium
 option-section-tubes = { option-distance-tubes }
 option-section-gap = { option-distance-gap }
 option-section-start = von der Wand der warmen Seite bis zum Anfang der Röhre
-option-section-across = von der Rückwand zur Mitte der Röhren; sonst die Mitte der Tiefe
+option-section-across = von der Rückwand zur Mitte der Röhren
 option-section-platform = Länge vom Liegeplatz, ab der warmen Seite
 option-section-back = Höhe des Rückens über dem, worauf das Tier liegt
 option-section-heat = von der Wand der warmen Seite zur Mitte der Wärmelampe
 option-section-patch = Breite vom Fleck, den die Wärmelampe wärmt
 option-section-lamp = { option-distance-lamp }
 option-section-readings = { option-distance-readings }
-option-section-light = eine weiße Lampe daneben, mit Watt oder Lumen: 24W led bar, 4000lm led panel
+option-section-light = auch eine weiße Lampe, etwa 24W led bar
 
 ## dose
 option-dose-uvi = UV-Index am Sonnenplatz, etwa 4

@@ -1,4 +1,4 @@
-### Facts: NextStep, WayUp, NextRise, NextTwo, NothingTold
+### Facts: NextStep, WayUp, NextRise, NextTwo, NextPatch, NothingTold
 ### The one next step of a set-up: danger first, then what is wrong or open, then the way up.
 
 next-title = Your next step
@@ -24,6 +24,7 @@ next-adds-plants = Cover, shade and moister air.
 next-adds-nothing = Read again now and then, and enjoy it.
 next-rise = { WATTS($power) } warms the cool end by { DIFF($rise) }.
 next-two = Two would give { UVI($two, form: "range") } right below.
+next-patch = UV, heat, light: now { SHARE($now) }, then { SHARE($then) }.
 next-do-hides = Put one at each end, big enough.
 next-do-together = Heat lamp beside the tube's middle.
 next-do-meter = Borrow a UVI meter: 3 places.

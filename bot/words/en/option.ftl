@@ -77,14 +77,14 @@ option-section-length = length of the tube; else about half the enclosure
 option-section-tubes = { option-distance-tubes }
 option-section-gap = { option-distance-gap }
 option-section-start = from the warm end wall to the tube's near end
-option-section-across = from the back wall to the middle of the tubes; else the middle of the depth
+option-section-across = from the back wall to the middle of the tubes
 option-section-platform = length of the basking platform, from the warm end
 option-section-back = height of the animal's back over what it lies on
 option-section-heat = from the warm end wall to the middle of the heat lamp
 option-section-patch = width of the patch that the heat lamp warms
 option-section-lamp = { option-distance-lamp }
 option-section-readings = { option-distance-readings }
-option-section-light = a white lamp beside it, with its watts or lumens: 24W led bar, 4000lm led panel
+option-section-light = a white lamp too, such as 24W led bar
 
 ## dose
 option-dose-uvi = UV index at the basking spot, such as 4
