@@ -97,7 +97,9 @@ def _answered(understood: Understood) -> Reply:
         return understood.finished(in_words(told_no(error, *asking), understood.context))
     except NotUnderstoodError as error:
         reply = understood.refused(misread(with_way_on(error, *asking)))
-        return reply.model_copy(update={"alarms": alarms_of(error)})
+        # An animal that is not known is picked from the list, as one that was not told.
+        lacking = (error.option,) if error.option == "animal" else ()
+        return reply.model_copy(update={"alarms": alarms_of(error), "lacking": lacking})
     except OutsideModelError as error:
         return understood.outside(error)
 

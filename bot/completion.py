@@ -17,7 +17,9 @@ from calc.heat.sources_of_heat import heat_source_names
 __all__ = ["complete", "complete_line", "values_of"]
 
 _MOST = 25
-_TUBES = ("12%", "6%", "14%", "10%", "8%", "4%", "2%", "10", "5")
+_USUAL_TUBES = ("12%", "6%", "14%", "10%", "8%", "4%", "2%", "10", "5")
+# The usual ones first, then every other that is read.
+_TUBES = tuple(dict.fromkeys((*_USUAL_TUBES, *(f"{strength}%" for strength in range(1, 16)))))
 _SCREENS = (
     "none",
     "blocks 45%",

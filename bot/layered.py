@@ -82,7 +82,8 @@ class Layered:
     ``values`` are the figures of the facts themselves, by their name in JSON; ``guide`` are slugs
     of pages and ``sources`` keys of the bibliography; ``alarms`` cannot wait; ``picture`` is made
     with the voice that tells the rest; ``offers`` are whole questions to choose from, ``perhaps``
-    the one that is likely meant, as far as it was told; ``lacking`` are the options that the
+    the one that is likely meant, as far as it was told; ``lines`` are whole questions in the words
+    of it, which a chat lets somebody click; ``lacking`` are the options that the
     question still needs; ``set_up`` is what the answer is about;
     ``document`` is a file that goes with it.
     """
@@ -101,7 +102,8 @@ class Layered:
     sources: tuple[str, ...] = ()
     picture: Callable[[Teller], Picture] | None = None
     alarms: tuple[Alarm, ...] = ()
-    offers: tuple[str, ...] = ()
+    offers: tuple[Question, ...] = ()
+    lines: tuple[str | Say, ...] = ()
     perhaps: Question | None = None
     lacking: tuple[str, ...] = ()
     set_up: "SetUp | None" = None

@@ -261,7 +261,9 @@ class Reply(_Told):
     # The question as it was understood, so that it can be asked again; not part of the JSON.
     meant: Question | None = Field(default=None, exclude=True)
     # Whole questions to choose from, in their order; not part of the JSON.
-    offers: tuple[str, ...] = Field(default=(), exclude=True)
+    offers: tuple[Question, ...] = Field(default=(), exclude=True)
+    # Whole questions that its words give as examples, so that a chat can let somebody click them.
+    lines: tuple[str, ...] = Field(default=(), exclude=True)
     # The one of them that is likely meant, with nothing but what was told.
     perhaps: Question | None = Field(default=None, exclude=True)
     # The options that the question still needs, so that a front can offer them.

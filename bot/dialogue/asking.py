@@ -12,7 +12,6 @@ from bot.commands import command_named, question_at
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
-from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Preferences
 from bot.queries.question import Question
@@ -58,7 +57,7 @@ class _Wish:
 
     option: str
     say: Say
-    offers: tuple[str, ...] = ()
+    offers: tuple[Question, ...] = ()
 
 
 def question_kept(asked: Question | str | None) -> Question | None:
@@ -89,10 +88,10 @@ def asked_next(
             return _if_it_is(several[0], asked, preferences, wanted, answer)
         if "animal" in wanted and (found := _for_any(asked, several, preferences, answer)):
             return found
-        lines = (join_line(command.name, {**given, "animal": name}) for name in several)
+        offers = (Question(command.name, {**given, "animal": name}) for name in several)
         meant = animals_meant(several, several, preferences.own.names)
         which = Say("talk-which" if len(several) > 1 else "talk-which-only", meant)
-        return _told(reply, _Wish("animal", which, tuple(lines)), command, given, preferences)
+        return _told(reply, _Wish("animal", which, tuple(offers)), command, given, preferences)
     lacking = _lacking(command, given, preferences)
     if not _ASKED.intersection(lacking[:1]):
         return reply

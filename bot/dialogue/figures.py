@@ -9,11 +9,10 @@ from bot.dialogue.phrases import place_named
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Measure, read_length, read_power, read_temperature
-from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Preferences
 from bot.queries.query import Query
-from bot.queries.typed import typed_all
+from bot.queries.question import Question
 from bot.question_context import read_alone
 
 __all__ = [
@@ -143,9 +142,7 @@ def either_meant(
     if unit is None or option is None:
         return None
     kinds = {"distance": read_length(number, unit), option: degrees}
-    offers = (
-        join_line(before.name, typed_all({**given, name: value})) for name, value in kinds.items()
-    )
+    offers = (Question(before.name, {**given, name: value}) for name, value in kinds.items())
     return Layered(
         "ask",
         Say("ask-title-which"),

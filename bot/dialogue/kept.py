@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 from enum import Enum, auto
 from typing import Self
 
-from bot.commands import command_named
+from bot.commands import command_named, question_at
 from bot.dialogue.another import STAYS
 from bot.dialogue.asking import question_kept
 from bot.facts import Say
@@ -23,7 +23,7 @@ __all__ = ["START", "Dialogue", "Next", "after", "still_wanted", "told_before"]
 
 @dataclass(frozen=True, slots=True)
 class Dialogue:
-    """The question before, and the lines that were offered.
+    """The question before, and the questions that were offered.
 
     ``known`` are the parts of the set-up that were told on the way, by the option they fill;
     ``wanted`` are the options that were asked for since the question was asked, the last one last;
@@ -31,7 +31,7 @@ class Dialogue:
     """
 
     asked: Question | None = None
-    offers: tuple[str, ...] = ()
+    offers: tuple[Question, ...] = ()
     known: Mapping[str, object] = field(default_factory=dict)
     units: Units | None = None
     wanted: tuple[str, ...] = ()
@@ -40,7 +40,8 @@ class Dialogue:
     def packed(self) -> str:
         """Return the dialogue as one word of text that ``unpacked`` reads again."""
         asked = self.asked.line() if self.asked else ""
-        told = {"asked": asked, "offers": self.offers, "known": typed_all(self.known)}
+        offers = [offer.line() for offer in self.offers]
+        told = {"asked": asked, "offers": offers, "known": typed_all(self.known)}
         units = {"units": self.units.value} if self.units else {}
         wanted = {"wanted": self.wanted} if self.wanted else {}
         return json.dumps(told | units | wanted, ensure_ascii=False, separators=(",", ":"))
@@ -58,7 +59,7 @@ class Dialogue:
         of_known = (*known, *known.values()) if isinstance(known, dict) else (None,)
         if not all(isinstance(each, str) for each in (asked, *offers, *of_known, *wanted)):
             raise ValueError(text)
-        return cls(question_kept(asked), tuple(offers), known, units, wanted)
+        return cls(question_kept(asked), tuple(map(_offered, offers)), known, units, wanted)
 
     def preferring(self, preferences: Preferences) -> Preferences:
         """Return the asker's preferences with the unit that was wished for on the way."""
@@ -95,6 +96,11 @@ def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     lacking = reply.lacking[:1] if reply.status == "problem" else ()
     before = tuple(name for name in still_wanted(dialogue, same=same) if name not in lacking)
     return replace(found, offers=reply.offers, wanted=(*before, *lacking), beside=())
+
+
+def _offered(line: str) -> Question:
+    """Return the question of a line that was kept; one that nobody knows any more, in its words."""
+    return question_at(line) or Question("ask", {"question": line})
 
 
 def _is_read(question: Question) -> bool:

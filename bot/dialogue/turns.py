@@ -191,10 +191,10 @@ def _chosen(dialogue: Dialogue, line: str) -> int | None:
     return _named_offer(line, dialogue.offers) if chosen is None else chosen
 
 
-def _named_offer(line: str, offers: tuple[str, ...]) -> int | None:
+def _named_offer(line: str, offers: tuple[Question, ...]) -> int | None:
     """Return which offer a line takes by its animal, as 'leopard' the leopard gecko's."""
     words = _ABOUT_ONE.sub("", line.lower().strip(" .!?"))
-    names = [_animal_of(offer) for offer in offers]
+    names = [offer.given.get("animal", "") for offer in offers]
     if not words or len(set(names)) != len(names):
         return None
     what = named(words).what
@@ -205,14 +205,6 @@ def _named_offer(line: str, offers: tuple[str, ...]) -> int | None:
         if re.search(rf"\b{re.escape(words)}\b", name.lower()) or name in several
     ]
     return fits[0] if len(fits) == 1 else None
-
-
-def _animal_of(offer: str) -> str:
-    found = command_at(offer)
-    if found is None:
-        return ""
-    command, rest = found
-    return command.query.texts_in(rest, command.positional).get("animal", "")
 
 
 def _is_typed(line: str, preferences: Preferences) -> bool:

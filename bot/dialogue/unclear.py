@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from bot.dialogue.phrases import asks
 from bot.facts import Name, Say
 from bot.language.errors import NotUnderstoodError
-from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Context
+from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.queries.typed import typed
 from bot.questions.animals import name_said
@@ -48,7 +48,7 @@ def unclear(
         return Layered("ask", title, Brief(Say("talk-unclear")), status="problem")
     ways = [way for way in _WAYS if way[0] != before][:_MOST_WAYS]
     offers = tuple(
-        join_line(command, {"animal": animal, **({"about": about} if about else {})})
+        Question(command, {"animal": animal, **({"about": about} if about else {})})
         for _, command, about in ways
     )
     steps = tuple(Say.of("talk-way", name) for name, _, _ in ways)

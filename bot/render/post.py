@@ -85,14 +85,15 @@ def render_post(
     room = most - _SPARE - units_long(asked)
     shown = [*_brief(reply), *_parts_shown(reply, None)]
     opened = list(_parts_shown(reply, part)) if part not in (None, *reply.opened) else []
-    fitted = _fitted([_clickable(s, mention, reply.offers) for s in (*shown, *opened)], room)
+    lines = (*(offer.line() for offer in reply.offers), *reply.lines)
+    fitted = _fitted([_clickable(s, mention, lines) for s in (*shown, *opened)], room)
     return Post(_joined(fitted[: len(shown)]), _joined(fitted[len(shown) :]), asked)
 
 
-def _clickable(section: _Section, mention: Mention, offers: tuple[str, ...]) -> _Section:
+def _clickable(section: _Section, mention: Mention, asked: tuple[str, ...]) -> _Section:
     if section.code:
         return section
-    return replace(section, lines=tuple(clickable(x, mention, offers) for x in section.lines))
+    return replace(section, lines=tuple(clickable(x, mention, asked) for x in section.lines))
 
 
 def asked_of(text: str) -> str:

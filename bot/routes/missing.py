@@ -14,6 +14,7 @@ from bot.language.unsure import NOT_SURE
 from bot.language.words import join_line
 from bot.layered import Brief, Layered, Row
 from bot.preferences import FIRST, Context
+from bot.queries.question import Question
 from bot.questions.animals import AnimalsMeant
 from bot.questions.lacking import Behind
 from bot.questions.record import AskedFor, record_of
@@ -71,10 +72,12 @@ def still_needed(
     asked = tuple(_asked(name, lacking) for name in lacking.missing)
     wanted = Say("ask-missing", Needed(asked, len(asked)))
     head = Say("refused-behind", Behind(opening, wanted)) if opening else wanted
-    steps = [Say("ask-example", ForExample(_example(lacking, things, understands, context)))]
+    lines = [_example(lacking, things, understands, context)]
+    steps = [Say("ask-example", ForExample(lines[0]))]
     if lacking.other:
-        other = example_of(lacking.other, lacking.of_other, lacking.animal, context)
+        other = example_of(lacking.other, lacking.of_other, lacking.animal, context).line()
         steps.append(Say("ask-or", ForExample(other)))
+        lines.append(other)
     return Layered(
         command=lacking.name,
         status="problem",
@@ -82,16 +85,17 @@ def still_needed(
         brief=Brief(head, steps=tuple(steps)),
         numbers=_heard(lacking),
         offers=tuple(_of_kin(lacking)),
+        lines=tuple(lines),
         lacking=tuple(lacking.missing),
         steps=tuple(steps),
         guide=tuple(dict.fromkeys(thing.page for thing in things if thing.page)),
     )
 
 
-def _of_kin(lacking: Lacking) -> Iterator[str]:
+def _of_kin(lacking: Lacking) -> Iterator[Question]:
     """Yield the question for each animal that may be meant."""
     for name in lacking.kin_names:
-        yield join_line(lacking.name, {**lacking.given, "animal": name})
+        yield Question(lacking.name, {**lacking.given, "animal": name})
 
 
 def _heard(lacking: Lacking) -> tuple[Row, ...]:
@@ -131,4 +135,4 @@ def _example(
     # Free words are heard in English alone, so that no German sentence goes on in English.
     if context.language == FIRST and _PLAIN.fullmatch(sentence) and understands(sentence):
         return join_line("ask", {"question": sentence}).replace("question:", "", 1)
-    return example_of(lacking.name, lacking.given, lacking.animal, context)
+    return example_of(lacking.name, lacking.given, lacking.animal, context).line()

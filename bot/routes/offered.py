@@ -9,7 +9,6 @@ from bot.facts import Name, Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_length
 from bot.language.shown import copies_well
-from bot.language.words import join_line
 from bot.layered import Brief, Layered
 from bot.preferences import Context
 from bot.queries.question import Question
@@ -68,19 +67,20 @@ def offer(
     """
     animal = asked.animal_for_examples(context)
     told_of = {name: filled(name, asked) for name in names[:_MOST]}
-    lines = [
-        Offered(purpose_of(name), example_of(name, typed_all(values), animal, context))
-        for name, values in told_of.items()
+    examples = [
+        example_of(name, typed_all(values), animal, context) for name, values in told_of.items()
     ]
     reading = [
-        join_line("guide", {"page": page, "part": part} if part else {"page": page})
+        Question("guide", {"page": page, "part": part} if part else {"page": page})
         for page, part in parts
     ]
     if (near := page_near(asked)) and not reading:
-        reading = [join_line("guide", {"page": near})]
-    told = tuple(Say("ask-offer", line) for line in lines)
-    told += tuple(Say("ask-read", ForExample(line)) for line in reading)
-    offers = [*(line.example for line in lines), *reading]
+        reading = [Question("guide", {"page": near})]
+    told = tuple(
+        Say("ask-offer", Offered(purpose_of(each.command), each.line())) for each in examples
+    )
+    told += tuple(Say("ask-read", ForExample(page.line())) for page in reading)
+    offers = [*examples, *reading]
     near_pages = [*(page for page, _ in parts), *(record_of(name).page for name in names[:_MOST])]
     found = _choice(told, offers, [*pages, *near_pages])
     page, part = parts[0] if parts else ("", "")
@@ -90,20 +90,19 @@ def offer(
 
 def offer_lamps(asked: Asked) -> Layered:
     """Return one question for each kind of lamp that is set against another."""
-    found = [(kind, find_heat_source(kind)) for kind in asked.lamps[:_MOST]]
+    offers = {
+        Question("lamp", {"kind": kind}): source
+        for kind in asked.lamps[:_MOST]
+        if (source := find_heat_source(kind)) is not None
+    }
     lines = tuple(
-        Say(
-            "ask-about-lamp",
-            AboutLamp(Name(f"lamp-{source.slug}"), join_line("lamp", {"kind": kind})),
-        )
-        for kind, source in found
-        if source is not None
+        Say("ask-about-lamp", AboutLamp(Name(f"lamp-{source.slug}"), asked_of.line()))
+        for asked_of, source in offers.items()
     )
-    offers = [join_line("lamp", {"kind": kind}) for kind, source in found if source is not None]
-    return _choice(lines, offers, [record_of("lamp").page, "heat-sources"])
+    return _choice(lines, [*offers], [record_of("lamp").page, "heat-sources"])
 
 
-def _choice(lines: tuple[Say, ...], offers: list[str], pages: list[str]) -> Layered:
+def _choice(lines: tuple[Say, ...], offers: list[Question], pages: list[str]) -> Layered:
     several = len(lines) > 1
     return Layered(
         command="ask",
@@ -116,9 +115,9 @@ def _choice(lines: tuple[Say, ...], offers: list[str], pages: list[str]) -> Laye
     )
 
 
-def example_of(name: str, given: Mapping[str, str], animal: str, context: Context) -> str:
-    """Return the question as a line that is answered: as given, for this animal if for none."""
-    return join_line(name, _complete(name, given, animal, context))
+def example_of(name: str, given: Mapping[str, str], animal: str, context: Context) -> Question:
+    """Return the question as one that is answered: as given, for this animal if for none."""
+    return Question(name, _complete(name, given, animal, context))
 
 
 def _complete(name: str, given: Mapping[str, str], animal: str, context: Context) -> dict[str, str]:

@@ -46,6 +46,7 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         picture=layered.picture and layered.picture(voice),
         alarms=layered.alarms,
         offers=layered.offers,
+        lines=tuple(say(x) if isinstance(x, Say) else x for x in layered.lines),
         lacking=layered.lacking,
         perhaps=layered.perhaps,
         set_up=layered.set_up,

@@ -53,6 +53,17 @@ async def test_a_form_emptied_of_an_option_forgets_it(world: World, bot: Maker) 
     assert "uvi:" not in changed.text
 
 
+async def test_a_tube_is_picked_and_an_odd_one_stays_as_it_was_typed(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        empty = await world.slash("distance", {})
+        answer = await world.slash("distance", {**TUBE, "tube": "T8 5.0"})
+        typed = await world.press(answer, "Change")
+    assert "7%" in [option["value"] for option in empty.fields["tube"]["options"]]
+    assert typed.fields["tube"]["value"] == "T8 5.0"
+
+
 async def test_a_form_opened_before_a_restart_is_answered_after_it(
     world: World, bot: Maker
 ) -> None:

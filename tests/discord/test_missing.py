@@ -36,8 +36,31 @@ async def test_an_animal_meant_by_a_word_for_several_is_picked_by_its_name(
         asked = await world.slash("ask", told, locale="de")
         (names,) = lists(asked.post)
         assert "Leopardgecko" in [option["label"] for option in names["options"]]
-        named = await world.pick(asked, "tube animal:leopard gecko", locale="de")
+        values = {option["label"]: option["value"] for option in names["options"]}
+        named = await world.pick(asked, values["Leopardgecko"], locale="de")
     assert "/uv tube animal:leopard gecko" in named.text
+
+
+async def test_what_could_not_be_read_is_picked_too(world: World, bot: Maker) -> None:
+    told = {"tube": "strong", "reflector": "polished", "screen": "none", "animal": "drgaon x"}
+    async with world.running(bot()):
+        asked = await world.slash("distance", told)
+        (tubes,) = lists(asked.post)
+        first = asked.text
+        second = (await world.pick(asked, "7%")).text
+        whole = await world.pick(asked, "bearded dragon")
+    assert "“strong” for tube" in first
+    assert "“drgaon x” for animal" in second
+    assert {option["value"] for option in tubes["options"]} >= {f"{n}%" for n in range(1, 16)}
+    assert "tube:7% reflector:polished screen:none animal:bearded dragon" in whole.text
+
+
+async def test_an_example_in_own_words_can_be_clicked(world: World, bot: Maker) -> None:
+    async with world.running(bot()):
+        asked = await world.slash("ask", {"question": "how far should my bearded dragon's tube be"})
+        helped = await world.slash("noonstone help", {"command": "ask"})
+    assert "</ask:" in asked.text
+    assert "</ask:" in helped.text
 
 
 async def test_screen_and_fixture_are_picked_one_after_the_other(world: World, bot: Maker) -> None:

@@ -8,10 +8,10 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING, Any, Final
 
 import discord
-from pydantic import ValidationError
 
 from bot.command import Command
 from bot.commands import command_named
+from bot.completion import values_of
 from bot.facts import Say
 from bot.fronts.discord.carried import QuestionButton, carried
 from bot.fronts.discord.labels import cut
@@ -32,6 +32,8 @@ __all__ = ["EditButton", "form_for", "open_form", "opens_a_form", "take_form"]
 _FORM: Final = "f:"
 # What a keeper saved is picked; the names of a group stand among many others and are typed.
 _OF_KEEPERS: Final = frozenset(("enclosure", "reminder"))
+# Kinds of which all that is read is on the list, so that nothing has to be typed.
+_ALL_LISTED: Final = frozenset(("tube", "thermometer", "heat_source"))
 _NOTHING: Final[Mapping[str, tuple[str, ...]]] = MappingProxyType({})
 _MOST_FIELDS = 5
 _MOST_CHOICES = 25
@@ -98,7 +100,9 @@ def form_for(
     )
     for option in _chosen(question):
         value = question.given.get(option.name, "")
-        picked = option.choices or own.get(option.completes, ())
+        listed = values_of(question.command, option.name)
+        listed = listed if option.completes in _ALL_LISTED else ()
+        picked = option.choices or own.get(option.completes, ()) or listed
         form.add_item(_field(question.command, option, value, picked, language))
     # A form that is closed unsent would be kept for ever; its id is enough to know it again.
     form.stop()
@@ -111,7 +115,7 @@ def _options(question: Question) -> tuple[QueryOption, ...]:
 
 
 def _chosen(question: Question) -> list[QueryOption]:
-    options, wrong = _options(question), _not_understood(question)
+    options, wrong = _options(question), question.unread
     ranked = sorted(
         options,
         key=lambda o: (
@@ -124,18 +128,6 @@ def _chosen(question: Question) -> list[QueryOption]:
     )
     chosen = ranked[:_MOST_FIELDS]
     return [option for option in options if option in chosen]
-
-
-def _not_understood(question: Question) -> set[str]:
-    """Return the options that hold something unreadable: a form without them is of no use."""
-    command = command_named(question.command)
-    if command is None:
-        return set()
-    try:
-        command.query.model_validate(dict(question.given))
-    except ValidationError as error:
-        return {str(part) for found in error.errors() for part in found["loc"]}
-    return set(command.query.lacking(question.given))
 
 
 def _field(

@@ -20,7 +20,7 @@ from bot.fronts.discord.carried import carried
 from bot.fronts.discord.labels import cut, label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.localised import described
-from bot.fronts.discord.question import Question
+from bot.fronts.discord.question import IN_MESSAGE, Question
 from bot.fronts.discord.seen import Row
 from bot.fronts.discord.sending import guarded, tell
 from bot.language.units import Units
@@ -113,7 +113,9 @@ class OfferSelect(Limited, discord.ui.DynamicItem[discord.ui.Select[Any]], templ
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Ask it, in place where the presser may change the message."""
         async with guarded(interaction, "picking a question"):
-            question = Question.read(self.item.values[0])
+            picked = self.item.values[0]
+            # Lists of earlier messages told the question as a line.
+            question = Question.unpacked(picked, None) or Question.read(picked)
             if question is None:
                 await tell(interaction, Say("front-ask-again"))
                 return
@@ -163,8 +165,9 @@ def _row(item: discord.ui.Item[Any]) -> Row:
 
 def _offered(reply: Reply, language: str) -> Iterator[OfferSelect]:
     """Yield the list of the questions that may be meant; those for animals, by their names."""
-    asked = [(line, Question.read(line)) for line in reply.offers if len(line) <= _LONGEST]
-    known = [(line, question) for line, question in asked if question is not None]
+    offered = [question for asked in reply.offers if (question := Question.of(asked))]
+    packed = [(question.custom_id(""), question) for question in offered]
+    known = [(value, question) for value, question in packed if value != IN_MESSAGE]
     if len(known) < 2:
         return
     names = [str(question.given.get(_ANIMAL, "")) for _, question in known]
@@ -172,21 +175,23 @@ def _offered(reply: Reply, language: str) -> Iterator[OfferSelect]:
     if same and len(set(names)) == len(known) and all(names):
         names = [_name(name, language) for name in names]
     else:
-        names = [line for line, _ in known]
+        names = [question.line() for _, question in known]
     told = label(Say("button-which"), language)
-    lines = [line for line, _ in known]
-    yield OfferSelect(_Choices(told, list(zip(lines, names, strict=True))[:_MOST_CHOICES]))
+    values = [value for value, _ in known]
+    yield OfferSelect(_Choices(told, list(zip(values, names, strict=True))[:_MOST_CHOICES]))
 
 
 def _facts(reply: Reply, question: Question, language: str) -> Iterator[FactSelect]:
     """Yield the lists of the options that are picked; animals first, and then nothing else."""
     if question.command != reply.command:
         return
-    if _ANIMAL in reply.lacking:
+    # What is missing, or could not be read.
+    wanted = reply.lacking or tuple(sorted(question.unread))
+    if _ANIMAL in wanted:
         if not reply.offers:
             yield from _animals(question, language)
         return
-    for option in reply.lacking:
+    for option in wanted:
         if values := _values(question.command, option):
             told = described(about_option(question.command, option), language)
             choices = _Choices(told, [(value, value) for value in values])

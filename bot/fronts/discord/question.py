@@ -6,6 +6,7 @@ from functools import lru_cache
 from typing import Self
 
 import discord
+from pydantic import ValidationError
 
 from bot.ask import ask
 from bot.commands import command_named, question_at
@@ -45,6 +46,18 @@ class Question(Asked):
         packed = _BETWEEN.join((f"{self.command}.{_fingerprint(names)}", *values))
         whole = prefix + packed
         return whole if units_long(whole) <= _MOST else prefix + IN_MESSAGE
+
+    @property
+    def unread(self) -> frozenset[str]:
+        """Return the options that hold something unreadable, else those that are missing."""
+        command = command_named(self.command)
+        if command is None:
+            return frozenset()
+        try:
+            command.query.model_validate(dict(self.given))
+        except ValidationError as error:
+            return frozenset(str(part) for found in error.errors() for part in found["loc"])
+        return frozenset(command.query.lacking(self.given))
 
     @classmethod
     def unpacked(cls, packed: str, message: discord.Message | None) -> Self | None:

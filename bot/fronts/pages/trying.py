@@ -103,7 +103,8 @@ class TryPage:
         asked = {"q": self.question, "units": self.units}
         packed = after.packed() if after != START else ""
         carried = {"units": self.units, "with": packed if len(packed) <= MOST_CARRIED else ""}
-        offers = [(line, f"{TRY}?{urlencode({'q': line, **carried})}") for line in after.offers]
+        lines = [offer.line() for offer in after.offers]
+        offers = [(line, f"{TRY}?{urlencode({'q': line, **carried})}") for line in lines]
         html = self.edition.page(
             "try.html",
             f"{TRY}?{urlencode(asked)}" if self.question else TRY,

@@ -168,6 +168,7 @@ def tell_guide(facts: GuidePage | GuidePages) -> Layered:
         ),
         guide=facts.pages,
         sources=facts.sources,
+        lines=(facts.example,),
     )
 
 

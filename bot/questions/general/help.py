@@ -209,6 +209,7 @@ def _tell_all(facts: HelpAll) -> Layered:
             *(Row(Say("help-name-group", one), Say("help-what", one)) for one in facts.groups),
         ),
         care=(Care(say("care"), say("care-short"), Weight.STEP),),
+        lines=(Say("help-free"),),
     )
 
 
@@ -235,6 +236,7 @@ def _tell_one(facts: HelpOne) -> Layered:
         brief=Brief(head=say("is"), steps=steps[:1]),
         steps=steps,
         numbers=tuple(Row(Say("help-typed", one), Say("help-for", one)) for one in facts.options),
+        lines=tuple(one.example for one in facts.examples),
         guide=facts.guide,
     )
 

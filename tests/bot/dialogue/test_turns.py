@@ -81,7 +81,7 @@ def test_an_offer_is_taken_by_its_number_and_thanks_are_no_question() -> None:
     )
     assert offered is not None
     assert taken is not None
-    assert meant == offered.offers[1]
+    assert meant == offered.offers[1].line()
     assert taken.command == "lamp"
     assert nothing is None
 
