@@ -256,13 +256,11 @@ class Reply(_Told):
     opened: tuple[PartName, ...] = Field(default=(), exclude=True)
     # What an answer found that cannot wait; the door says it first.
     alarms: tuple[Alarm, ...] = Field(default=(), exclude=True)
-    # Handed over as a file or printed as it is.
-    document: Document | None = Field(default=None, exclude=True)
+    document: Document | None = Field(default=None, exclude=True)  # handed over as a file
     # The question as it was understood, so that it can be asked again; not part of the JSON.
     meant: Question | None = Field(default=None, exclude=True)
-    # Whole questions to choose from, in their order; not part of the JSON.
+    # Whole questions to choose from, in their order, and those in its words; not part of the JSON.
     offers: tuple[Question, ...] = Field(default=(), exclude=True)
-    # Whole questions that its words give as examples, so that a chat can let somebody click them.
     lines: tuple[str, ...] = Field(default=(), exclude=True)
     # The one of them that is likely meant, with nothing but what was told.
     perhaps: Question | None = Field(default=None, exclude=True)
