@@ -18,6 +18,7 @@ from bot.questions.record import record_of
 from bot.questions.setup.told import Said, SetUpTold
 from bot.routes.asked import Asked
 from bot.routes.of_light import (
+    heat_watts,
     hours_of_plants,
     light_away,
     light_lamp,
@@ -28,6 +29,7 @@ from bot.routes.of_light import (
     set_up_in,
     several_lamps,
     sides_in,
+    white_lamps,
 )
 from bot.routes.of_sky import sky_hour, sky_latitude, sky_month, sky_place
 from bot.routes.quantity import asks_if_right, gives_asked, need_asked
@@ -189,6 +191,7 @@ _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "gap_of_tubes": lambda a: _measured(a.told, FactName.GAP) if a.told.tubes > 1 else None,
     "given_asked": _given_asked,
     "heat_source": lambda a: a.lamps[0] if a.lamps else "",
+    "heat_watts": heat_watts,
     "hours_of_plants": hours_of_plants,
     "length_asked": lambda a: a.so_close,
     "lid": _lid,
@@ -222,5 +225,6 @@ _HEARD: Final[dict[str, Callable[[Asked], object]]] = {
     "tubes": lambda a: a.told.tubes if a.told.tubes > 1 else None,
     "uv_lamp": lambda a: a.told.uv_lamp,
     "walls": _walls,
+    "white_lamps": white_lamps,
     "wattage": lambda a: a.wattage,
 }

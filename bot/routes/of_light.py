@@ -2,11 +2,13 @@
 
 import re
 
-from bot.language.light_lamps import LightLamp, lamps_heard
+from bot.language.hearing import FactName
+from bot.language.light_lamps import LightLamp, lamps_heard, white_lamps_heard
 from bot.language.quantities import Measure
 from bot.routes.asked import Asked
 
 __all__ = [
+    "heat_watts",
     "hours_of_plants",
     "light_away",
     "light_lamp",
@@ -17,6 +19,7 @@ __all__ = [
     "set_up_in",
     "several_lamps",
     "sides_in",
+    "white_lamps",
 ]
 
 _LUMENS = re.compile(r"\b(\d{2,3}[.,]?\d{3}|\d{2,5}) ?(?:lm|lumens?)\b")
@@ -69,6 +72,18 @@ def several_lamps(asked: Asked) -> tuple[LightLamp, ...]:
     """Return the lamps where several are told, each with its label; else none."""
     found = lamps_heard(asked.words)
     return found if len(found) > 1 else ()
+
+
+def white_lamps(asked: Asked) -> tuple[LightLamp, ...]:
+    """Return the white lamps that are told with their watts or lumens."""
+    return white_lamps_heard(asked.words)
+
+
+def heat_watts(asked: Asked) -> Measure | None:
+    """Return the watts of a heat lamp: none that stand with a white lamp."""
+    said = asked.told.measure(FactName.WATTS)
+    white = {one.watts for one in white_lamps(asked)}
+    return None if said is None or said.value.low in white else said.value
 
 
 def hours_of_plants(asked: Asked) -> str:

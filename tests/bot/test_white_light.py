@@ -112,3 +112,11 @@ def test_a_checked_set_up_tells_its_shade_and_white_light_without_a_verdict(
         return {row[0]: row[1] for row in reply.table.rows if row[0] != "Lamps"}
 
     assert verdicts(dark) == verdicts(lit)
+
+
+def test_free_words_bring_a_white_lamp_along_and_its_watts_are_no_heat_lamps() -> None:
+    told = "want to get a bearded dragon, 4x2x2 wooden, mesh lid, room 70F, i have a 24w led bar"
+    reply = ask(told, Preferences())
+    assert reply.command == "plan"
+    assert " lx" in rows(reply)["Brightness"]
+    assert "24" not in rows(reply)["Heat lamp"]
