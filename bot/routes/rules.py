@@ -215,7 +215,7 @@ _RULES = (
     Rule(
         "lamp",
         (ASKS,),
-        r"\bhow (?:far|high|close|many)\b|\b(?:expires?|lasts?|lifespan|worn|wears?)\b",
+        r"\bhow (?:far|high|close|many)\b|\b(?:expires?|lasts?|lifespan|worn|wears?)\b|\bwhich temp",
         lambda a: bool(a.lamps) and not a.warmth and not a.told.tube and not a.readings,
     ),
     Rule("tube", (UV, ONE_OR_OTHER), when=lambda a: not a.warmth),
@@ -283,8 +283,8 @@ _RULES = (
     Rule(
         "needs",
         (
-            rf"\b(?:what|how) (?:\w+ ){{0,2}}{HEAT[2:]}|\bneeds? uv|\bwhat uv\w*",
-            r"\b(?:should|does|do|for|need\w*|can)\b",
+            rf"\b(?:what|how) (?:\w+ ){{0,2}}{HEAT[2:]}|\bwhich temp|\bneeds? uv|\bwhat uv\w*",
+            r"\b(?:should|must|does|do|for|need\w*|can)\b",
         ),
         r"\bwhy\b|\bhow (?:do|can) i\b|\bwhat (?:do|should) i (?:do|feed)\b",
         lambda a: a.about_an_animal and few(a),
