@@ -215,7 +215,8 @@ _RULES = (
     Rule(
         "lamp",
         (ASKS,),
-        r"\bhow (?:far|high|close|many)\b|\b(?:expires?|lasts?|lifespan|worn|wears?)\b|\bwhich temp",
+        r"\bhow (?:far|high|close|many)\b|\b(?:expires?|lasts?|lifespan|worn|wears?)\b"
+        r"|\bwhich temp",
         lambda a: bool(a.lamps) and not a.warmth and not a.told.tube and not a.readings,
     ),
     Rule("tube", (UV, ONE_OR_OTHER), when=lambda a: not a.warmth),

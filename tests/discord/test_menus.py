@@ -52,7 +52,7 @@ async def test_the_writer_is_answered_in_the_channel_and_is_the_only_one_pinged(
     assert re.search(rf"/channels/\d+/\d+/{asked.id}:", post_text(public))
     assert "35.56 cm" in post_text(public)
     assert "Reply in the channel" not in answer.buttons
-    assert "Change" not in post_buttons(public)
+    assert "Correct" not in post_buttons(public)
 
 
 async def test_a_correction_keeps_whom_the_answer_is_for(world: World, bot: Maker) -> None:
@@ -60,7 +60,7 @@ async def test_a_correction_keeps_whom_the_answer_is_for(world: World, bot: Make
     async with world.running(bot()):
         wrong = await world.menu(LABEL, asked)
         assert post_buttons(wrong.post)["Reply in the channel"]["disabled"]
-        form = await world.press(wrong, "Change")
+        form = await world.press(wrong, "Correct")
         assert form.fields["value"]["value"] == "fourteen of something"
         right = await world.submit(form, {"value": "14in"})
         pressed = await replied(world, right)

@@ -6,13 +6,14 @@ from typing import TYPE_CHECKING, Any, Final, Self
 import discord
 
 from bot.facts import Say
+from bot.fronts.discord.ask_missing import AskMissingButton
 from bot.fronts.discord.boards import BoardButton
 from bot.fronts.discord.carried import carried
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
 from bot.fronts.discord.labels import PageTitle, label
 from bot.fronts.discord.limits import Limited
-from bot.fronts.discord.missing import FactSelect, OfferSelect, rows_missing
+from bot.fronts.discord.missing import FactSelect, OfferSelect, rows_asking, rows_missing
 from bot.fronts.discord.parts import PartButton, parts_behind_buttons
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
@@ -71,6 +72,7 @@ BUTTONS: Final = (
     SwapButton,
     ShareButton,
     ReplyButton,
+    AskMissingButton,
     PictureButton,
     PartButton,
     EditButton,
@@ -116,10 +118,12 @@ def rows_for(
         view.add_item(SwapButton.to(swap_to, question, language))
     fills = bool(reply.lacking) and not reply.dangers
     if own and EditButton.fits(question):
-        says = Say("button-fill") if fills else None
+        says = _says_of_form(fills=fills, about=about)
         view.add_item(EditButton.of(question, language, says))
     if private and about is not None:
         view.add_item(ReplyButton(about, ready=reply.status == "ok", language=language))
+        if not reply.dangers and _lacks(reply, question):
+            view.add_item(AskMissingButton(about, language))
     elif private and reply.status == "ok":
         view.add_item(ShareButton(language))
     if reply.command == "guide" and reply.status == "ok":
@@ -127,6 +131,20 @@ def rows_for(
     for page in pages:
         view.add_item(_page_item(page, language))
     return rows_missing(reply, question, tuple(view.to_components()), language)
+
+
+def _says_of_form(*, fills: bool, about: Target | None) -> Say | None:
+    """Return what stands on the button of the form: what is heard of a message is corrected."""
+    if fills:
+        return Say("button-fill")
+    return Say("button-correct") if about is not None else None
+
+
+def _lacks(reply: Reply, question: Question) -> bool:
+    """Say whether somebody else may be asked for what an answer lacks."""
+    if reply.status == "problem":
+        return bool(reply.lacking)
+    return bool(rows_asking(question, FIRST))
 
 
 def _pages_in_sight(reply: Reply, part: PartName | None) -> tuple[PageLink, ...]:

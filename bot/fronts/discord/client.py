@@ -17,6 +17,7 @@ from bot.facts import Say
 from bot.fronts.discord.answering import Answers, Way, warm_up
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.forms import take_form
+from bot.fronts.discord.helping import Helpers, ask_writer, asks_writer, told_on
 from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.localised import Descriptions
 from bot.fronts.discord.public import Pings, may_change
@@ -25,13 +26,7 @@ from bot.fronts.discord.rights import asker_of
 from bot.fronts.discord.said import asked_for, said
 from bot.fronts.discord.saved import answer_saved
 from bot.fronts.discord.seen import seen
-from bot.fronts.discord.sending import (
-    edit_in_place,
-    guarded,
-    in_direct_messages,
-    is_own,
-    send,
-)
+from bot.fronts.discord.sending import edit_in_place, guarded, in_direct_messages, is_own, send
 from bot.fronts.discord.sharing import Target, target_of
 from bot.fronts.discord.slash import build_tree
 from bot.fronts.discord.sync import registered, sync_when_changed
@@ -99,6 +94,7 @@ class Noonstone(discord.AutoShardedClient):
         self.answers = Answers(self.mention)
         # What is confirmed by a button is answered like the command itself.
         self.answer_saved = answer_saved
+        self.ask_writer, self.helpers = ask_writer, Helpers()
         self._talk = Talk()
         self._preferences = preferences
         self._folder = folder
@@ -296,7 +292,10 @@ class Noonstone(discord.AutoShardedClient):
                     message = replace(message, words=words, pings=pings)
                 elif in_place and public and pressed is not None:
                     message = replace(message, words=seen(pressed).words)
-                if in_place and finished.public is public:
+                asks = in_place and public and pressed is not None and asks_writer(pressed)
+                if asks:
+                    message = await told_on(interaction, finished, message)
+                if in_place and (asks or finished.public is public):
                     await edit_in_place(interaction, message)
                 else:
                     await send(interaction, message, private=not (finished.public or alone))

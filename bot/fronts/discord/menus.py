@@ -11,24 +11,27 @@ from bot.command import Command
 from bot.commands import command_named
 from bot.facts import Say
 from bot.fronts.discord.localised import in_menu
-from bot.fronts.discord.question import Question
-from bot.fronts.discord.sending import guarded, tell
-from bot.fronts.discord.sharing import Target
+from bot.fronts.discord.sending import guarded
 
 __all__ = ["MENUS", "Menu", "message_menus"]
 
 
 @dataclass(frozen=True, slots=True)
 class Menu:
-    """An entry of the message menu; the message's words go where the command takes free words."""
+    """An entry of the message menu; the message's words go where the command takes free words.
+
+    ``more``: what they tell is added to the last message of the same writer.
+    """
 
     label: Say
     command: str
+    more: bool = False
 
 
 MENUS: Final = (
     Menu(Say("menu-message-ask"), "ask"),
     Menu(Say("menu-message-check"), "check"),
+    Menu(Say("menu-message-add"), "ask", more=True),
 )
 
 
@@ -37,20 +40,13 @@ def message_menus() -> Iterator[app_commands.ContextMenu]:
     for menu in MENUS:
         command = command_named(menu.command)
         if command is not None:
-            yield _context_menu(menu.label, command)
+            yield _context_menu(menu, command)
 
 
-def _context_menu(label: Say, command: Command) -> app_commands.ContextMenu:
+def _context_menu(menu: Menu, command: Command) -> app_commands.ContextMenu:
     async def callback(interaction: discord.Interaction[Any], message: discord.Message) -> None:
         async with guarded(interaction, f"reading a message for {command.name}"):
-            words = message.content.strip()
-            if not words:
-                await tell(interaction, Say("front-no-words"))
-                return
-            await interaction.client.answer(
-                interaction,
-                Question(command.name, {command.positional: words}),
-                about=Target(message.author.id, message.id),
-            )
+            helpers = interaction.client.helpers
+            await helpers.answer(interaction, message, command, more=menu.more)
 
-    return app_commands.ContextMenu(name=in_menu(label), callback=callback)
+    return app_commands.ContextMenu(name=in_menu(menu.label), callback=callback)

@@ -35,7 +35,14 @@ from bot.saying.voice import voice
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["FactSelect", "OfferSelect", "rows_missing", "rows_of_plain"]
+__all__ = [
+    "FactSelect",
+    "OfferSelect",
+    "has_lists",
+    "rows_asking",
+    "rows_missing",
+    "rows_of_plain",
+]
 
 _ANIMAL: Final = "animal"
 _MOST_CHOICES: Final = 25
@@ -43,6 +50,9 @@ _LONGEST: Final = 100
 # More rows no plain message has; a card has room for them.
 _MOST_ROWS: Final = 5
 _LIST: Final = discord.ComponentType.string_select.value
+# What of a whole set-up is picked, where it was not told.
+_SET_UPS: Final = ("check", "next")
+_PICKED: Final = ("tube", "reflector", "screen")
 # Who does not know what is between picks one of these, where the question takes them.
 _NOT_KNOWN: Final = {"screen": ("mesh", NOT_SURE)}
 
@@ -147,6 +157,26 @@ def rows_missing(
     return (*rows, *map(_row, lists))
 
 
+def rows_asking(question: Question, language: str) -> tuple[Row, ...]:
+    """Return the lists of what a whole set-up was not told with and can be picked.
+
+    The animal comes first, and then nothing else.
+    """
+    if question.command not in _SET_UPS:
+        return ()
+    if not question.given.get(_ANIMAL):
+        return tuple(_row(each) for each in _animals(question, language))
+    untold = (option for option in _PICKED if option not in question.given)
+    return tuple(_row(each) for option in untold for each in _list(option, question, language))
+
+
+def has_lists(rows: Sequence[Row]) -> bool:
+    """Say whether there are lists of what is missing among the rows of a message."""
+    parts = (part for row in rows for part in row["components"])
+    pattern = FactSelect.__discord_ui_compiled_template__
+    return any(pattern.fullmatch(part.get("custom_id") or "") for part in parts)
+
+
 def rows_of_plain(rows: Sequence[Row]) -> Sequence[Row]:
     """Return as many rows as a plain message has: the first buttons, then the lists."""
     if len(rows) <= _MOST_ROWS:
@@ -192,10 +222,15 @@ def _facts(reply: Reply, question: Question, language: str) -> Iterator[FactSele
             yield from _animals(question, language)
         return
     for option in wanted:
-        if values := _values(question.command, option):
-            told = described(about_option(question.command, option), language)
-            choices = _Choices(told, [(value, value) for value in values])
-            yield FactSelect.of(option, 0, question, choices)
+        yield from _list(option, question, language)
+
+
+def _list(option: str, question: Question, language: str) -> Iterator[FactSelect]:
+    """Yield the list of an option, where its values can be counted."""
+    if values := _values(question.command, option):
+        told = described(about_option(question.command, option), language)
+        choices = _Choices(told, [(value, value) for value in values])
+        yield FactSelect.of(option, 0, question, choices)
 
 
 def _values(command: str, option: str) -> tuple[str, ...]:

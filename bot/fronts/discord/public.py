@@ -13,7 +13,7 @@ from bot.fronts.discord.sending import Attached, Message, is_own, sent, tell
 from bot.saved.group import Shown
 from bot.serving.allowance import Allowance
 
-__all__ = ["Pings", "attached_to", "may_change", "post_once"]
+__all__ = ["Pings", "attached_to", "may_change", "named_in", "post_once"]
 
 _log = logging.getLogger(__name__)
 
@@ -51,10 +51,16 @@ def _is_answered(interaction: _Any) -> bool:
         return False
     asked = message.interaction_metadata
     theirs = {asked.user.id} if asked is not None else set()
-    named = _ASKED.match(seen(message).words)
+    named = named_in(message)
     if named:
-        theirs |= {int(number) for number in named.groups() if number}
+        theirs |= {number for number in named if number}
     return interaction.user.id in theirs
+
+
+def named_in(message: discord.Message) -> tuple[int, int] | None:
+    """Return for whom a message is, 0 for nobody, and who asked, as our words above it say."""
+    found = _ASKED.match(seen(message).words)
+    return (int(found["writer"] or 0), int(found["asker"])) if found else None
 
 
 async def post_once(interaction: _Any, message: Message) -> None:

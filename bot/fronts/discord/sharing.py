@@ -21,7 +21,7 @@ from bot.preferences import FIRST
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["ReplyButton", "ShareButton", "Target", "target_of"]
+__all__ = ["ReplyButton", "ShareButton", "Target", "target_of", "without"]
 
 _SHARE = "share"
 _REPLY = re.compile(r"r:(?P<author>\d{1,19}):(?P<message>\d{1,19})")
@@ -114,7 +114,7 @@ async def _post(
         await tell(interaction, Say("front-stays-private"))
         return
     there = seen(message)
-    kept = _without(there.rows, ShareButton, ReplyButton)
+    kept = without(there.rows, ShareButton, ReplyButton)
     # A picture or a file stands beside plain text, and would be lost in a card.
     card = not message.attachments
     changed = Message(there.words, there.post, kept, card=card, colour=there.colour)
@@ -127,12 +127,12 @@ async def _post(
         pings = client.pings.of(interaction.user.id, writer)
     shown = replace(there.post, part="")
     language = (await client.preferences_of(interaction)).spoken
-    rows = closed(_without(kept, EditButton), language)
+    rows = closed(without(kept, EditButton), language)
     attached = await attached_to(message)
     await post_once(interaction, Message(words, shown, rows, attached, pings=pings))
 
 
-def _without(rows: Iterable[Row], *kinds: type[discord.ui.DynamicItem[Any]]) -> tuple[Row, ...]:
+def without(rows: Iterable[Row], *kinds: type[discord.ui.DynamicItem[Any]]) -> tuple[Row, ...]:
     """Return the rows but for some kinds of buttons."""
     patterns = [kind.__discord_ui_compiled_template__ for kind in kinds]
 

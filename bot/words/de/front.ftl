@@ -5,6 +5,8 @@ front-failed = Bei mir ging etwas schief; es ist als { $number } vermerkt. Versu
 front-leaving = Ich werde gerade neu gestartet. Frag in einer Minute noch einmal.
 front-too-many = Es kamen viele Fragen auf einmal. Versuch es { $when } noch einmal.
 front-no-words = Ich kann nur Worte lesen, und in dieser Nachricht stehen keine.
+front-no-message-before = In der letzten Viertelstunde gab es keine Nachricht dieser Person. Nimm bei der ersten „Das beantworten“.
+front-nothing-to-add = In dieser Nachricht habe ich nichts über Licht oder Wärme gefunden.
 front-stays-private = In diesem Kanal ist jede Antwort nur für den, der fragt. Andere sehen sie nicht.
 front-unsure-posted = Beim Schreiben riss die Verbindung ab. Schau, ob es da steht; wenn nicht, frag noch einmal.
 front-needs-right = Das ist für Moderatoren: Du brauchst in diesem Kanal das Recht „Nachrichten verwalten“. Ein Administrator des Servers kann es dir geben.
@@ -18,6 +20,7 @@ front-picture-failed = Gerade gibt es kein Bild: Es ließ sich nicht zeichnen. D
 ## Who asked
 front-asked = { $asker } hat gefragt:
 front-asked-for = { $reader }, { $asker } hat das für dich gefragt:
+front-asked-missing = { $reader }, { $asker } möchte dir helfen und braucht noch mehr. Wähle unten:
 front-asked-about = { $reader }, { $asker } hat mich nach { $link } gefragt:
 
 ## Forms

@@ -10,3 +10,4 @@ menu-board = Für Moderatoren: angeheftete Aushänge, die aktuell bleiben
 menu-for = für wen die Antwort ist: sie steht im Kanal, und nur diese Person wird benachrichtigt
 menu-message-ask = Das beantworten
 menu-message-check = Diese Einrichtung prüfen
+menu-message-add = Zur letzten dazunehmen

@@ -6,6 +6,8 @@ front-failed = Something went wrong on my side; it is noted as { $number }. Try 
 front-leaving = I am being restarted. Ask again in a minute.
 front-too-many = Many questions came at once. Try again { $when }.
 front-no-words = I can only read words, and this message has none.
+front-no-message-before = There is no message of this writer from the last quarter of an hour. Use “Answer this” on the first one.
+front-nothing-to-add = I found nothing about light or heat to add in that message.
 front-stays-private = In this channel each answer is for the one who asks, so it is not shown to others.
 front-unsure-posted = I lost the connection while I posted this. Look whether it is there; if not, ask again.
 front-needs-right = This is for moderators: you need the right Manage Messages in this channel, which an administrator of the server can give you.
@@ -19,6 +21,7 @@ front-picture-failed = There is no picture just now: it could not be drawn. The 
 ## Who asked
 front-asked = { $asker } asked:
 front-asked-for = { $reader }, { $asker } asked this for you:
+front-asked-missing = { $reader }, { $asker } would like to help you and needs to know more. Pick below:
 front-asked-about = { $reader }, { $asker } asked me about { $link }:
 
 ## Forms

@@ -10,3 +10,4 @@ menu-board = For moderators: pinned boards, kept up to date
 menu-for = a member to answer: posted in the channel, and only they are told
 menu-message-ask = Answer this
 menu-message-check = Check this set-up
+menu-message-add = Add to the last one
