@@ -2,8 +2,8 @@
 
 import re
 
-from bot.language.words import join_line
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.question_context import context_of
 from bot.routes.routing import asked_in
@@ -15,11 +15,11 @@ _T5 = re.compile(r"\bt5\b")
 _TUBE = "T5 HO tube"
 
 
-def lamps_named(line: str, preferences: Preferences) -> tuple[str, ...]:
+def lamps_named(line: str, preferences: Preferences) -> tuple[Question, ...]:
     """Return the question about each of two lamps that a line names as a choice; else nothing.
 
-    >>> lamps_named("heat mat or ceramic for nights?", Preferences())
-    ('lamp kind:heat mat', 'lamp kind:ceramic heat emitter')
+    >>> [each.line() for each in lamps_named("heat mat or ceramic for nights?", Preferences())]
+    ['lamp kind:heat mat', 'lamp kind:ceramic heat emitter']
     """
     plain = line.lower()
     if not _OR.search(plain):
@@ -31,4 +31,4 @@ def lamps_named(line: str, preferences: Preferences) -> tuple[str, ...]:
         named.insert(0 if first else 1, _TUBE)
     if len(named) != 2:
         return ()
-    return tuple(join_line("lamp", {"kind": name}) for name in named)
+    return tuple(Question("lamp", {"kind": name}) for name in named)
