@@ -85,6 +85,14 @@ def test_the_bar_of_a_level_never_warms_the_cool_end_past_its_range(
     assert "past its range" not in rows(reply).get("The white light's heat", "")
 
 
+def test_a_level_says_why_it_brings_no_bar() -> None:
+    hot = PLAN.replace("full mesh", "solid").replace("70F", "76F")
+    bought = ask(f"{hot} level:good", Preferences()).table
+    assert bought is not None
+    which = {row[0]: row[1] for row in bought.rows}
+    assert "A cooler room comes first" in which["White LED bar"]
+
+
 def test_the_minimum_has_no_white_bar_and_who_wakes_at_night_gets_none() -> None:
     assert "lx" not in rows(ask(f"{PLAN} level:minimum", Preferences()))["Brightness"]
     night = "plan animal:leopard gecko enclosure:90x45x45cm lid:solid room:21C level:better"

@@ -242,7 +242,7 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         back=metres(what.back),
         assumed=what.assumed,
         in_range=share(places.met.in_range),
-        level=level_told(what.level, request.lights, owned=what.has_light),
+        level=level_told(what.level, request, owned=what.has_light),
         white=_white(made),
         ways=made.ways,
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,

@@ -36,12 +36,13 @@ class Level(Enum):
 class LevelTold:
     """A level with the lumens of a white bar; None where no bright spot is asked, or none fits.
 
-    ``held``: it could be brighter, but the cool end bears no more.
+    ``held``: it could be brighter, but the cool end bears no more; ``too_warm``: it bears none.
     """
 
     level: Level
     bar: Lumens | None
     held: bool
+    too_warm: bool
 
 
 def level_lights(name: str | None, found: Plan, request: Request) -> tuple[Light, ...]:
@@ -67,20 +68,27 @@ def _most_lm(kind: LightKind, found: Plan, request: Request) -> float:
     """Return the lumens of a bar that leave the cool end in its range [lm]."""
     assert kind.lm_per_w is not None
     held, room_c = found.warmth.held_c, request.room_c
-    cool_c = room_c if held is None else held.best
+    # What is advised fits the warmest that the cool end may be with the heat lamp on.
+    cool_c = room_c if held is None else held.high
     return bar_most_w(request.box, room_c, cool_c, request.animal) * kind.lm_per_w.best
 
 
-def level_told(name: str | None, lights: tuple[Light, ...], *, owned: bool) -> LevelTold | None:
+def level_told(name: str | None, request: Request, *, owned: bool) -> LevelTold | None:
     """Return what a level adds to a plan; None where none was named.
 
     ``owned``: the white lights are those that were told, so no bar is bought.
     """
     if name is None:
         return None
+    level, lights = Level(name), request.lights
     bar = None if owned or not lights else lights[0].flux_lm
-    held = bar is not None and bar.best == bar.high < _MOST_LM
-    return LevelTold(Level(name), None if bar is None else lumens(bar), held=held)
+    asked = level is not Level.MINIMUM and request.bands is not None and not owned
+    return LevelTold(
+        level,
+        None if bar is None else lumens(bar),
+        held=bar is not None and bar.best == bar.high < _MOST_LM,
+        too_warm=asked and bar is None,
+    )
 
 
 def level_bought(facts: LevelTold | None) -> Iterator[tuple[Say, Say]]:
@@ -93,6 +101,8 @@ def level_bought(facts: LevelTold | None) -> Iterator[tuple[Say, Say]]:
         return
     if facts.bar is not None:
         yield say("label-bar"), say("bar")
+    elif facts.too_warm:
+        yield say("label-bar"), say("no-bar")
     if facts.level is Level.BETTER:
         yield say("label-better"), say("better")
 

@@ -8,6 +8,7 @@ level-bar = { LUMENS($bar, form: "range") }, über der hellen Hälfte, nachts au
     [yes] ; mehr würde die kühle Seite über ihren Bereich wärmen
    *[no] {""}
   }. Wie hell das wird, steht unter Helligkeit; ein Bedarf ist unbekannt. Sie gibt kein UV und ersetzt nie die Röhre; miss danach die kühle Seite neu
+level-no-bar = vorerst keine: Sie wärmt die kühle Seite vielleicht über ihren Bereich. Erst ein kühlerer Raum
 level-label-better = Darüber hinaus
 level-better = eines nach dem anderen, wenn alles stimmt: zwei schwächere Strahler für einen breiteren warmen Fleck, echte Pflanzen, Stunden nach Jahreszeit. Nicht von selbst mehr UV. Frag next
 # Only with: $bar
