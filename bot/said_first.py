@@ -1,6 +1,6 @@
 """What every text at the door is listened to for, and the reply behind what was heard."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from functools import cache
 
 from bot import guide
@@ -13,6 +13,7 @@ from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
 from bot.linking import page_links
 from bot.preferences import LANGUAGES, Preferences
 from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role
+from bot.saved.group import NOTHING_OWN, Own
 from bot.saying.voice import voice
 from calc.naming import Unplaced, named
 
@@ -51,12 +52,26 @@ def _is_name(text: str) -> bool:
     return not isinstance(found.what, Unplaced) and found.end - found.start == len(text.strip())
 
 
-def of_its_lamp(alarms: Iterable[Alarm], given: Mapping[str, str]) -> tuple[Alarm, ...]:
+def of_its_lamp(
+    alarms: Iterable[Alarm], given: Mapping[str, str], own: Own = NOTHING_OWN
+) -> tuple[Alarm, ...]:
     """Return alarms that know whether UV and warmth come out of the lamp that was told."""
     alarms = tuple(alarms)
-    if not alarms or WARM.isdisjoint(find_uv_lamp(text) for text in given.values()):
+    if not alarms or WARM.isdisjoint(_kinds(given, own)):
         return alarms
     return tuple(alarm.model_copy(update={"one_lamp": True}) for alarm in alarms)
+
+
+def _kinds(given: Mapping[str, str], own: Own) -> Iterator[UvLamp | None]:
+    """Yield the kinds of UV lamp that are told, also by the name of one of the group's own."""
+    yield from (find_uv_lamp(text) for text in given.values())
+    if own.lamps:
+        from bot.questions.setup.own_told import own_told
+
+        for text in given.values():
+            kept = own.lamp(text)
+            yield from (tube.lamp.kind for tube, _ in own_told(text, own).lamps)
+            yield None if kept is None else kept.kind
 
 
 @cache

@@ -76,7 +76,7 @@ class Understood:
     def told_first(self, reply: Reply) -> Reply:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
         told = told_alarms(self.command, self.values, self.preferences)
-        alarms = of_its_lamp((*told, *reply.alarms), self.given)
+        alarms = of_its_lamp((*told, *reply.alarms), self.given, self.preferences.own)
         asked = self._asked_in_words(reply)
         found = reply.model_copy(update={"alarms": alarms, "heard": self.told} | asked)
         return said_first(found, self.heard, self.preferences)

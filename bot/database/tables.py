@@ -118,17 +118,19 @@ class ChannelRow(Table):
 
 
 class LampRow(Table):
-    """A lamp class of a group's own."""
+    """A lamp of a group's own; ``point`` is how a small one falls, which has no constant."""
 
     __tablename__ = "lamp"
 
     server_id: Mapped[int] = _of_server(primary_key=True)
     key: Mapped[str] = mapped_column(primary_key=True)
     name: Mapped[str]
-    constant_uvi_m: Mapped[float]
+    kind: Mapped[str] = mapped_column(server_default="T5 HO tube")
+    constant_uvi_m: Mapped[float | None]
     doubt_factor: Mapped[float]
     readings: Mapped[int]
-    lit_length_m: Mapped[float]
+    lit_length_m: Mapped[float | None]
+    point: Mapped[dict[str, Any] | None] = mapped_column(JSON(none_as_null=True))
     set_on: Mapped[date]
 
 

@@ -87,6 +87,7 @@ __all__ = [
     "WhiteLamps",
     "kind_of",
     "measured",
+    "names_a_class",
     "screen_named",
 ]
 
@@ -188,7 +189,15 @@ def kind_of(tube: TubeStrength | OtherLamp | None, lamp: UvLamp | None) -> UvLam
     """Return the kind of UV lamp that is meant; what is not told to be another is a T5 HO tube."""
     if isinstance(tube, OtherLamp) and lamp in (None, UvLamp.T5_HO):
         return tube.kind
-    return UvLamp.T5_HO if lamp is None or isinstance(tube, OwnTube) else lamp
+    if isinstance(tube, OwnTube):
+        return tube.lamp.kind
+    return UvLamp.T5_HO if lamp is None else lamp
+
+
+def names_a_class(tube: TubeStrength | OtherLamp | None, lamp: UvLamp | None) -> bool:
+    """Say whether a class of T5 HO tube is named, which readings can be held against."""
+    is_class = isinstance(tube, TubeStrength) and not isinstance(tube, OwnTube)
+    return is_class and kind_of(tube, lamp) is UvLamp.T5_HO
 
 
 def screen_named(value: object, info: ValidationInfo) -> object:

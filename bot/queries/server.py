@@ -8,8 +8,17 @@ from bot.facts import Say
 from bot.language.choices import read_choice
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import read_number
+from bot.language.uv_lamps import UvLamp
 from bot.language.wanted import UpTo
-from bot.queries.options import AnimalName, Length, Readings, ScreenOption, Text, TubeLength
+from bot.queries.options import (
+    AnimalName,
+    Length,
+    Readings,
+    ScreenOption,
+    Text,
+    TubeLength,
+    UvLampKind,
+)
 from bot.queries.query import Option, Query, reading
 from bot.queries.saved import (
     BoardTopic,
@@ -111,12 +120,13 @@ class AnswersQuery(Query):
 
 
 class LampQuery(Query):
-    """Keep a lamp class of the group's own, from meter readings."""
+    """Keep a lamp of the group's own, from meter readings."""
 
     name: NewName = Field(examples=["Hood by the door"])
     readings: Readings = Field(examples=["4.2 at 12 in, 2.9 at 15 in"])
     length: TubeLength | None = Field(None, examples=["22in"])
     screen: ScreenOption | None = Field(None, examples=["none"])
+    lamp: UvLampKind = Field(UvLamp.T5_HO, examples=["metal halide lamp"])
 
 
 class ScreenQuery(Query):

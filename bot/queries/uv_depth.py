@@ -25,7 +25,6 @@ from bot.queries.options import (
     ScreenIfKnown,
     ScreenOption,
     Tube,
-    TubeClass,
     TubeCount,
     TubeLength,
     UviRange,
@@ -52,7 +51,7 @@ class MeterQuery(Query):
     without: Readings | None = Field(None, examples=["7.6 at 12 in"])
     distance: Length | None = Field(None, examples=["14in"])
     length: TubeLength | None = Field(None, examples=["22in"])
-    tube: TubeClass | None = Field(None, examples=["12%"])
+    tube: Tube | None = Field(None, examples=["12%"])
     reflector: FixtureOption | None = Field(None, examples=["polished"])
     lamp: UvLampKind | None = Field(None, examples=["T5 HO tube"])
     tubes: TubeCount = Field(1, examples=["1"])

@@ -20,8 +20,12 @@ from bot.facts import (
     share,
     uvi,
 )
+from bot.language.uv_lamps import UvLamp
+from bot.questions.uv.lamp_asked import own_lamp
 from bot.saved.group import OwnAnimal, OwnLamp, OwnScreen, OwnTarget
 from calc.animal import Subject
+from calc.uv.lamp_unknowns import uvi_estimate
+from calc.uv.screen import NoScreen
 
 __all__ = [
     "By",
@@ -59,14 +63,26 @@ class By(Enum):
 
 @dataclass(frozen=True, slots=True)
 class OwnLampTold:
-    """A lamp of the group's own by its readings; a line of the log has no day."""
+    """A lamp of the group's own by its readings; a line of the log has no day.
+
+    A tube has a constant and a lit length; a small lamp is told by the UVI ``there``, ``at`` the
+    middle of its readings.
+    """
 
     name: str
-    constant: Number
+    kind: UvLamp
+    constant: Number | None
+    lit: Length | None
+    there: Uvi | None
+    at: Length | None
     doubt: Share
     readings: int
-    lit: Length
     set_on: date | None
+
+    @property
+    def told(self) -> Say:
+        """Return what is known of it."""
+        return Say("owned-lamp-small" if self.there else "owned-lamp", self)
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,12 +133,21 @@ class OwnLatin:
 
 def lamp_told(kept: OwnLamp, *, dated: bool = True) -> OwnLampTold:
     """Return what is known of a lamp of the group's own."""
+    point = kept.point
+    around_m = None if point is None else point.around_m
+    lamp = own_lamp(kept)
+    there = None if around_m is None else uvi_estimate(lamp, around_m, NoScreen())
+    factor = kept.doubt_factor if there is None else there.high / there.best
+    constant, lit_m = kept.constant_uvi_m, kept.lit_length_m
     return OwnLampTold(
         name=kept.name,
-        constant=plain_number(kept.constant_uvi_m),
-        doubt=share(kept.doubt_factor - 1.0),
+        kind=kept.kind,
+        constant=None if constant is None else plain_number(constant),
+        lit=None if lit_m is None else metres(lit_m),
+        there=None if there is None else uvi(there.best),
+        at=None if around_m is None else metres(around_m),
+        doubt=share(factor - 1.0),
         readings=kept.readings,
-        lit=metres(kept.lit_length_m),
         set_on=kept.set_on if dated else None,
     )
 

@@ -12,9 +12,11 @@ from pydantic_core import PydanticCustomError
 
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
+from bot.language.uv_lamps import TUBES, UvLamp
 from bot.saved.values import Kept, Name, OwnBack, OwnLife, ScientificName, Zone, name_key, name_of
 from calc.animal import Subject
 from calc.animals import animals, own_name, own_slug
+from calc.uv.point import FARTHEST_BEHIND_M
 
 __all__ = [
     "LIMITS_IN_ORDER",
@@ -28,6 +30,7 @@ __all__ = [
     "Own",
     "OwnAnimal",
     "OwnLamp",
+    "OwnPoint",
     "OwnRange",
     "OwnScreen",
     "OwnSubject",
@@ -44,6 +47,7 @@ MOST_LAMPS = MOST_SCREENS = MOST_ANIMALS = 50
 MOST_TARGETS = 200
 MOST_CHANNELS, _LONGEST_URL = 500, 200
 _LEAST_UVI = 0.1
+_MOST_VARIANCE, _ROUNDED = 1e6, 1e-6
 
 
 class Shown(StrEnum):
@@ -122,15 +126,53 @@ class ServerSettings(Kept):
     language: Tongue | None = None
 
 
+class OwnPoint(Kept):
+    """How the UV of a small lamp falls by its readings: strength [UVI m²], depth [m].
+
+    ``around_m`` is the middle of the readings; the variances are those of ``PointSource``.
+    """
+
+    strength_uvi_m2: float = Field(gt=0.0, lt=100.0)
+    behind_m: float = Field(ge=0.0, le=FARTHEST_BEHIND_M)
+    around_m: float = Field(ge=0.05, le=3.0)
+    variance: float = Field(ge=0.0, le=_MOST_VARIANCE)
+    depth_variance_m2: float = Field(ge=0.0, le=_MOST_VARIANCE)
+    covariance_m: float
+
+    @model_validator(mode="after")
+    def _varies_as_readings_do(self) -> Self:
+        most = self.variance * self.depth_variance_m2
+        if self.covariance_m**2 > most * (1.0 + _ROUNDED):
+            raise ValueError("the covariance is at most the root of both variances' product")
+        return self
+
+
 class OwnLamp(Kept):
-    """A lamp class of the group's own: its constant [UVI m] from meter readings."""
+    """A lamp of the group's own, from meter readings.
+
+    A tube has its constant [UVI m] and its lit length [m], a small lamp its ``point``.
+    """
 
     name: Name
-    constant_uvi_m: float = Field(gt=0.01, lt=20.0)
+    kind: UvLamp = UvLamp.T5_HO
+    constant_uvi_m: float | None = Field(default=None, gt=0.01, lt=20.0)
     doubt_factor: float = Field(ge=1.0, le=3.0)
     readings: int = Field(ge=1, le=50)
-    lit_length_m: float = Field(ge=0.1, le=1.6)
+    lit_length_m: float | None = Field(default=None, ge=0.1, le=1.6)
+    point: OwnPoint | None = None
     set_on: date
+
+    @model_validator(mode="after")
+    def _as_its_kind_falls(self) -> Self:
+        of_tube = self.constant_uvi_m is not None and self.lit_length_m is not None
+        of_neither = self.constant_uvi_m is None and self.lit_length_m is None
+        if self.kind is UvLamp.UNKNOWN:
+            raise ValueError("a lamp that everybody asks with is of a kind that is known")
+        if self.kind in TUBES and (not of_tube or self.point is not None):
+            raise ValueError("a tube has a constant and a lit length, and no point")
+        if self.kind not in TUBES and (not of_neither or self.point is None):
+            raise ValueError("a small lamp has a point, and neither constant nor lit length")
+        return self
 
 
 class OwnScreen(Kept):

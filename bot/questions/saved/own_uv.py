@@ -1,16 +1,16 @@
 """A group's own lamps and screens, kept from readings that a tube can give. Words: ``kept.ftl``."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass, replace
+from typing import Any
 
 from bot.command import Command
 from bot.desk import Desk
 from bot.facts import Say, Says
 from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import read_tube_strength
-from bot.language.readings import PlacedReading
 from bot.language.screens import Blocks, Passes, read_screen
-from bot.language.uv_lamps import UvLamp
+from bot.language.uv_lamps import TUBES, UvLamp
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
 from bot.queries.server import LampQuery, ScreenQuery
@@ -19,10 +19,17 @@ from bot.questions.saved.unable import server_of, unable
 from bot.questions.uv.fit import FitTold, fit_rows, fit_table, fit_told
 from bot.questions.uv.lamp_asked import engine_readings, screen_asked
 from bot.questions.uv.length_asked import lit_length
-from bot.questions.uv.readings import LampRead, again_briefly, off_briefly, off_told
+from bot.questions.uv.readings import (
+    LampRead,
+    again_briefly,
+    enough_read,
+    expected_shape,
+    off_briefly,
+    off_told,
+)
 from bot.questions.uv.readings_off import OffBy, off_of
 from bot.saved.group import OwnLamp, OwnScreen
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp
+from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnPoint
 from calc.uv.meter import MeterFit, Reading, fit_readings, screen_from_readings
 from calc.uv.point import Shape
 from calc.uv.screen import NoScreen
@@ -41,6 +48,8 @@ __all__ = [
 KEPT_NEXT = (Say("kept-step-all"), Say("group-step-changes"))
 _LAMP, _SCREEN = "server lamp", "server screen"
 _FOR_EXAMPLE = "server lamp name:Hood A readings:4.2 at 12 in, 2.9 at 15 in length:34in"
+_TWO_PLACES = "readings:6.0 at 12 in, 3.4 at 16 in"
+_SMALL = f"server lamp name:Dome A {_TWO_PLACES} lamp:compact lamp"
 _MOST_DOUBT = 3.0
 
 
@@ -73,38 +82,67 @@ class ScreenKept:
 
 
 async def lamp(query: LampQuery, context: Context, desk: Desk) -> LampKept:
-    """Keep a lamp of the group's own by the constant that its readings give it."""
+    """Keep a lamp of the group's own by the law that its readings give it."""
     server = server_of(desk, _LAMP)
     _check_free(query.name, _LAMP)
     between = screen_asked(query.screen) if query.screen else NoScreen()
-    if query.length is None:
-        raise unable(_LAMP, Say("kept-no-length"), example="length:34in", option="length")
-    named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, lit_length(query.length))
+    _check_kind(query)
+    named = Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED)
+    if query.lamp in TUBES and query.length is not None:
+        named = replace(named, lit_length_m=lit_length(query.length))
     given = engine_readings(query.readings, between)
-    if fit_lamp(given, named, Shape.LINE).shape is Shape.POINT:
-        raise unable(_LAMP, Say("kept-no-tube"), Say("kept-no-tube-own"), example=_FOR_EXAMPLE)
-    fit = fit_readings(given, named)
-    read = _sound(query.readings, given, fit, named)
+    fit = _fitting(query.lamp, given, named)
+    read = _sound(query, given, fit, named)
     kept = OwnLamp(
         name=query.name,
-        constant_uvi_m=fit.estimate.best,
-        doubt_factor=min(fit.estimate.high / fit.estimate.best, _MOST_DOUBT),
+        kind=query.lamp,
         readings=len(query.readings),
-        lit_length_m=named.lit_length_m,
         set_on=desk.now.date(),
+        **_law(fit, named),
     )
     replaced = await desk.store.figures.put(server, kept, desk.by)
     await desk.store.boards.look_again(desk.now, server)
     return LampKept(lamp_told(kept), replaced, fit_told(fit, query.readings), read)
 
 
-def _sound(
-    typed: Sequence[PlacedReading], given: Sequence[Reading], fit: MeterFit, named: Lamp
-) -> LampRead:
-    """Refuse to keep for everybody what no tube gives."""
+def _check_kind(query: LampQuery) -> None:
+    """Refuse to keep a lamp whose kind, length or law of falling is not known."""
+    if query.lamp is UvLamp.UNKNOWN:
+        raise unable(_LAMP, Say("kept-no-kind"), example="lamp:compact lamp", option="lamp")
+    if query.lamp in TUBES:
+        if query.length is None:
+            raise unable(_LAMP, Say("kept-no-length"), example="length:34in", option="length")
+    elif not enough_read(query.readings, query.lamp):
+        raise unable(_LAMP, Say("kept-no-two-places"), example=_TWO_PLACES, option="readings")
+
+
+def _fitting(kind: UvLamp, given: Sequence[Reading], named: Lamp) -> MeterFit:
+    """Return the fit of the law that the kind follows; refuse readings that say the other."""
+    expected = expected_shape(kind)
+    fit = fit_lamp(given, named, expected)
+    if fit.shape is expected:
+        return fit_readings(given, named) if expected is Shape.LINE else fit
+    if expected is Shape.LINE:
+        raise unable(_LAMP, Say("kept-no-tube"), Say("kept-no-tube-own"), example=_SMALL)
+    raise unable(_LAMP, Say("kept-no-small"), Say("kept-no-small-own"), example=_FOR_EXAMPLE)
+
+
+def _law(fit: MeterFit, named: Lamp) -> dict[str, Any]:
+    """Return how the UV falls, as it is kept."""
+    if isinstance(fit.own, OwnPoint):
+        return {"point": asdict(fit.own.source), "doubt_factor": fit.own.doubt.factor}
+    return {
+        "constant_uvi_m": fit.estimate.best,
+        "doubt_factor": min(fit.estimate.high / fit.estimate.best, _MOST_DOUBT),
+        "lit_length_m": named.lit_length_m,
+    }
+
+
+def _sound(query: LampQuery, given: Sequence[Reading], fit: MeterFit, named: Lamp) -> LampRead:
+    """Refuse to keep for everybody what no such lamp gives."""
     found = fit.lamp(named)
-    off = off_of(fit, given, typed, (named, found, None), UvLamp.T5_HO)
-    read = LampRead(found, fit, tuple(typed), off)
+    off = off_of(fit, given, query.readings, (named, found, None), query.lamp)
+    read = LampRead(found, fit, tuple(query.readings), off)
     if off.by is not OffBy.NOTHING:
         again = *off_briefly(off), *again_briefly(read)
         raise unable(_LAMP, Say.by("reading-head", off.by), *again, example=_FOR_EXAMPLE)
@@ -128,7 +166,7 @@ def tell_lamp(facts: LampKept) -> Layered:
 
 
 def _numbers(facts: LampKept, say: Says) -> Iterator[Row]:
-    yield Row(say("label-lamp"), Say("owned-lamp", facts.lamp))
+    yield Row(say("label-lamp"), facts.lamp.told)
     yield from fit_rows(facts.fit, facts.read)
 
 
@@ -184,7 +222,10 @@ SERVER_LAMP = Command(
     query=LampQuery,
     stored=lamp,
     tell=tell_lamp,
-    examples=("server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in",),
+    examples=(
+        "server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in",
+        "server lamp name:Dome A readings:6.0 at 12 in, 3.4 at 16 in lamp:metal halide lamp",
+    ),
     who="moderator",
     guide=("for-moderators", "how-to-take-a-reading"),
 )

@@ -47,7 +47,7 @@ def plan_found(query: PlanQuery, context: Context) -> Found | NoPlan:
 
     Where the other side of the mesh is the better way and nobody said which, it is taken.
     """
-    if none := without_figures(query, kind_of(query.tube, None), context):
+    if none := without_figures(query, kind_of(query.tube, None), context, along_tube=True):
         return none
     assert not isinstance(query.screen, Pane)
     what = asked(query, context)

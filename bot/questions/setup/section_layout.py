@@ -13,9 +13,9 @@ from bot.language.screens import Screen
 from bot.language.shown import shown
 from bot.language.sizes import Size
 from bot.language.units import Units, convert
-from bot.language.uv_lamps import WARM, UvLamp
+from bot.language.uv_lamps import WARM
 from bot.layered import Brief, Layered
-from bot.queries.options import OwnTube
+from bot.queries.options import OwnTube, names_a_class
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.uv.lamp_asked import lamp_asked, screen_asked
 from bot.questions.uv.length_asked import lit_length
@@ -178,8 +178,6 @@ def _check_start(query: SectionQuery, start: float, long: float, box: Box) -> No
 
 
 def _tube_length(query: SectionQuery, box: Box, taken: list[SectionTaken]) -> float:
-    if isinstance(query.tube, OwnTube):
-        return query.tube.lamp.lit_length_m + DARK_ENDS_M
     if query.length is not None:
         return lit_length(query.length) + DARK_ENDS_M
     choice = tube_length_for(box.length_m)
@@ -198,7 +196,7 @@ def _read(query: SectionQuery, box: Box, taken: list[SectionTaken]) -> LampRead:
     if query.length is None and not isinstance(query.tube, OwnTube):
         lit_m = _tube_length(query, box, assumed) - DARK_ENDS_M
         lamp = of_length(lamp, length_for_box(lit_m, box.length_m))
-    is_named = bool(query.tube and reflector) and query.kind is UvLamp.T5_HO
+    is_named = bool(reflector) and names_a_class(query.tube, query.lamp)
     many, screen = all_together(lamp, query), screen_of(query)
     read = read_lamp(many, query.readings, screen, query.kind, is_named=is_named)
     check_believed(read, "section")
@@ -216,7 +214,7 @@ def screen_of(query: SectionQuery) -> EngineScreen:
 def _tubes(
     query: SectionQuery, box: Box, x_m: float, across_m: float, lamp: Lamp
 ) -> tuple[HungTube, ...]:
-    # The readings of small lamps hold all that were lit.
+    # The readings of small lamps hold all that were lit, and one kept by its name is one.
     count = 1 if isinstance(lamp.own, OwnPoint) else query.tubes
     lamp, screen = side_by_side(lamp, 1, 0.0), screen_of(query)
     apart_m = query.gap.low if query.gap else _TUBES_APART_M

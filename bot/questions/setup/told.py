@@ -12,6 +12,7 @@ from bot.language.quantities import Measure
 from bot.language.screens import NoScreen, Pane, Screen
 from bot.language.sizes import Size
 from bot.language.uv_lamps import UvLamp
+from bot.queries.options import OwnTube
 from bot.queries.query import Query
 from bot.questions.setup.own_told import own_told
 from bot.saved.group import NOTHING_OWN, Own
@@ -145,7 +146,13 @@ class SetUpTold:
 
     @property
     def uv_lamp(self) -> UvLamp | None:
-        """The kind of UV lamp where it is no T5 HO tube, so that no figures hold."""
+        """The kind of UV lamp where it is no T5 HO tube, so that no figures hold.
+
+        One that the group keeps by its name has its own; several small ones together have not.
+        """
+        kept = self.tube.value if self.tube else None
+        if isinstance(kept, OwnTube):
+            return kept.lamp.kind if kept.lamp.point and self.tubes > 1 else None
         for said in (*self.all(FactName.UV_LAMP), *self.all(FactName.TUBE)):
             kind = said.value.kind if isinstance(said.value, OtherLamp) else said.value
             if isinstance(kind, UvLamp) and kind is not UvLamp.T5_HO:

@@ -19,7 +19,7 @@ from bot.questions.uv.lamp_asked import own_lamp, screen_asked, wanted_asked
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.shared import Between, Wish, WishedFor, between_told, wish_told
 from bot.questions.uv.tubes import Tube, tube_told
-from calc.uv.lamp import Fixture, Lamp, of_length
+from calc.uv.lamp import Fixture, Lamp, OwnPoint, of_length
 from calc.uv.lengths import DARK_ENDS_M
 from calc.uv.placement import COMFORTABLE_MINIMUM_M, Placement, Spot, Verdict, place
 from calc.uv.screen import FlatScreen, NoScreen, Screen, open_area
@@ -53,7 +53,7 @@ class CardRow:
     own: str | None
     strength: Share
     fixture: Fixture
-    long: Length
+    long: Length | None
     any_length: bool
     cells: tuple[Cell, ...]
 
@@ -116,7 +116,7 @@ def card(query: CardQuery, context: Context) -> Card:
 
 
 def _row(lamp: Lamp, name: str, screens: tuple[Screen, ...], places: list[Placement]) -> CardRow:
-    key = _lamp_key(lamp, name)
+    key, small = _lamp_key(lamp, name), isinstance(lamp.own, OwnPoint)
     cells = (
         Cell(placement.verdict, _away(placement), f"distance_{key}_{_screen_key(screen)}")
         for screen, placement in zip(screens, places, strict=True)
@@ -125,7 +125,7 @@ def _row(lamp: Lamp, name: str, screens: tuple[Screen, ...], places: list[Placem
         own=name or None,
         strength=share(lamp.strength_percent / 100.0),
         fixture=lamp.fixture,
-        long=metres(lamp.lit_length_m + DARK_ENDS_M),
+        long=None if small else metres(lamp.lit_length_m + DARK_ENDS_M),
         any_length=bool(lamp.may_be),
         cells=tuple(cells),
     )

@@ -4,9 +4,9 @@ The answers are in three kinds: a range, one for every length that the tube may 
 """
 
 from bot.command import Command
-from bot.language.uv_lamps import UvLamp
 from bot.layered import Layered
 from bot.preferences import Context
+from bot.queries.options import names_a_class
 from bot.queries.uv import DistanceQuery
 from bot.questions.uv.asked_uv import Asked, told_surely
 from bot.questions.uv.distance_facts import (
@@ -47,7 +47,7 @@ def distance(query: DistanceQuery, context: Context) -> Facts:
     screen = screen_asked(told.screen)
     one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
     named = all_together(one, query)
-    is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
+    is_named = bool(told.reflector) and names_a_class(query.tube, query.lamp)
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     placement = place(read.lamp, screen, wanted.low, wanted.high)

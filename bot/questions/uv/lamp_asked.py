@@ -30,10 +30,19 @@ from bot.saved.group import OwnLamp
 from calc.animal import Animal
 from calc.limits import Met, any_limits
 from calc.uncertainty import Doubt, Estimate
-from calc.uv.lamp import CLASS_STRENGTH_PERCENT, Fixture, Lamp, OwnConstant, of_length
+from calc.uv.lamp import (
+    CLASS_STRENGTH_PERCENT,
+    SHORTEST_LIT_M,
+    Fixture,
+    Lamp,
+    OwnConstant,
+    OwnPoint,
+    of_length,
+)
 from calc.uv.lamp_unknowns import Cause
 from calc.uv.meter import HIGHEST_UVI_READ, LOWEST_UVI_READ, Reading
 from calc.uv.placement import HIGHEST_UVI
+from calc.uv.point import PointSource
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 
 __all__ = [
@@ -144,10 +153,16 @@ def lamp_asked(
 
 
 def own_lamp(kept: OwnLamp) -> Lamp:
-    """Return the engine's lamp for one of the group's own."""
+    """Return the engine's lamp for one of the group's own, a tube or a small lamp."""
     doubt = Doubt(Cause.READINGS, kept.doubt_factor, GROUPS_OWN)
-    own = OwnConstant(kept.constant_uvi_m, doubt)
-    return Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, kept.lit_length_m, own=own)
+    own: OwnConstant | OwnPoint
+    if kept.point is not None:
+        own, lit_m = OwnPoint(PointSource(**kept.point.model_dump()), doubt), SHORTEST_LIT_M
+    else:
+        assert kept.constant_uvi_m is not None
+        assert kept.lit_length_m is not None
+        own, lit_m = OwnConstant(kept.constant_uvi_m, doubt), kept.lit_length_m
+    return Lamp(CLASS_STRENGTH_PERCENT, Fixture.POLISHED, lit_m, own=own)
 
 
 def fixture_of(typed_fixture: TypedFixture) -> Fixture:

@@ -1,7 +1,7 @@
 """What a keeper's own readings say of the lamp, as facts. Words: ``meter.ftl``."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.facts import (
     Bound,
@@ -19,7 +19,7 @@ from bot.language import screens as typed
 from bot.language.lamps import TubeStrength
 from bot.language.uv_lamps import UvLamp
 from bot.preferences import Context
-from bot.queries.options import kind_of
+from bot.queries.options import OwnTube, kind_of, names_a_class
 from bot.queries.uv_depth import MeterQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
@@ -83,7 +83,7 @@ class Metered(WishedFor):
 def metered(query: MeterQuery, context: Context) -> Metered:
     """Work out the lamp by its readings, and the place where the animal basks."""
     kind = kind_of(query.tube, query.lamp)
-    is_named = query.tube is not None and query.reflector is not None and kind is UvLamp.T5_HO
+    is_named = query.reflector is not None and names_a_class(query.tube, query.lamp)
     named = _named_lamp(query)
     through = read_through(query, named)
     fit = fit_lamp(through.given, named, expected_shape(kind))
@@ -134,6 +134,9 @@ def _named_lamp(query: MeterQuery) -> Lamp:
         query.tube.percent if isinstance(query.tube, TubeStrength) else CLASS_STRENGTH_PERCENT,
         fixture_of(query.reflector) if query.reflector else Fixture.POLISHED,
     )
+    kept_m = query.tube.lamp.lit_length_m if isinstance(query.tube, OwnTube) else None
+    if kept_m is not None and query.length is None:
+        return all_together(replace(lamp, lit_length_m=kept_m), query)
     return all_together(of_length(lamp, length_asked(query.length)), query)
 
 

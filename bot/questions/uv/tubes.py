@@ -6,6 +6,7 @@ from enum import Enum, auto
 from typing import Protocol
 
 from bot.facts import Figure, Length, Power, Say, Share, metres, share, watts
+from bot.language.errors import NotUnderstoodError
 from bot.language.lamps import OtherLamp, TubeStrength
 from bot.language.quantities import Measure
 from bot.language.uv_lamps import UvLamp
@@ -47,7 +48,12 @@ class _Several(Protocol):
 
 
 def all_together(lamp: Lamp, told: _Several) -> Lamp:
-    """Return a lamp as one of so many, with the space between them where it was told."""
+    """Return a lamp as one of so many, with the space between them where it was told.
+
+    A small lamp that is kept is one: how the light of several adds up is not modelled.
+    """
+    if told.tubes > 1 and isinstance(lamp.own, OwnPoint):
+        raise NotUnderstoodError(str(told.tubes), Say("wanted-one-lamp"), "tubes:1", "tubes")
     gap_m = told.gap.low if told.gap and told.tubes > 1 else 0.0
     return side_by_side(lamp, told.tubes, gap_m)
 

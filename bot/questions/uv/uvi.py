@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from bot.command import Command
 from bot.drawing import PointKind
 from bot.facts import Bound, Length, Say, Says, Share, Uvi, metres, share, uvi
-from bot.language.uv_lamps import UvLamp
 from bot.layered import Brief, Layered, Row, Teller
 from bot.preferences import Context
+from bot.queries.options import names_a_class
 from bot.queries.uv import UviQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.asked_uv import Asked, told_surely
@@ -113,7 +113,7 @@ def expected(query: UviQuery, context: Context) -> Facts:
     screen = screen_asked(told.screen)
     one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
     named = all_together(one, query)
-    is_named = bool(query.tube and told.reflector) and query.kind is UvLamp.T5_HO
+    is_named = bool(told.reflector) and names_a_class(query.tube, query.lamp)
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
     with told_under(spot(read.lamp, at_m, screen).uvi, query.animal, context):
         wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))

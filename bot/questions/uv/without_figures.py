@@ -12,9 +12,10 @@ from bot.language.lamps import OtherLamp as OtherTube
 from bot.language.readings import PlacedReading
 from bot.language.screens import Pane, Screen
 from bot.language.unsure import Unsure
-from bot.language.uv_lamps import WARM, UvLamp
+from bot.language.uv_lamps import TUBES, WARM, UvLamp
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
+from bot.queries.options import OwnTube
 from bot.questions.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
@@ -124,15 +125,21 @@ def without_figures(
     context: Context,
     readings: tuple[PlacedReading, ...] | None = None,
     at_m: float | None = None,
+    *,
+    along_tube: bool = False,
 ) -> ThroughPane | OtherLamp | None:
-    """Return why no figure holds; enough readings of one's own take the place of figures.
+    """Return why no figure holds; enough readings take the place of figures, as a kept lamp's do.
 
-    What was read at ``at_m``, where the animal is, or beyond it, is held against the limits.
+    ``along_tube``: only a lamp that is as long as a tube will do. What was read at ``at_m``,
+    where the animal is, or beyond it, is held against the limits.
     """
     if isinstance(query.screen, Pane):
         alarm = Alarm(key=_NO_UV, words=query.screen.text)
         return ThroughPane(query.screen.material == "glass", (alarm,))
     if kind is UvLamp.T5_HO or enough_read(readings, kind):
+        return None
+    kept = getattr(query, "tube", None)
+    if isinstance(kept, OwnTube) and not readings and (kind in TUBES or not along_tube):
         return None
     wish = _wish(query, context)
     return OtherLamp(

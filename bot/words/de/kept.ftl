@@ -7,7 +7,7 @@ kept-lamp-title = { $replaced ->
   }
 kept-lamp = Hier können jetzt alle damit fragen: tube:{ $name }
 kept-label-lamp = Nach ihren Messwerten
-kept-step-lamp = Probier es: distance tube:{ $name } reflector:polished screen:none
+kept-step-lamp = Probier es: distance tube:{ $name } screen:none
 kept-step-all = Sieh dir alle an: server show
 
 ## Gitter
@@ -72,7 +72,11 @@ kept-care-board = Der Aushang { $topic ->
 ## Warum nicht
 kept-no-length = Sag mir auch, wie lang die Röhre ist. Davon hängt ab, wie viel UV weiter weg ankommt.
 kept-no-tube = Nein: Keine Röhre gibt diese Messwerte.
-kept-no-tube-own = Sie nehmen ab wie vor einer kleinen Lampe. Nach so einer fragt jeder mit eigenen Messwerten.
+kept-no-tube-own = Sie nehmen ab wie vor einer kleinen Lampe. Sag mir mit lamp, was für eine es ist.
+kept-no-small = Nein: Keine kleine Lampe gibt diese Messwerte.
+kept-no-small-own = Sie nehmen ab wie unter einer Röhre. Ist es eine? Dann nenn mir ihre Länge, und lass die Art weg.
+kept-no-kind = Finde zuerst heraus, was für eine Lampe es ist: Damit fragen hier alle.
+kept-no-two-places = Bei so einer Lampe sagt ein Abstand zu wenig. Miss bei zwei oder mehr.
 kept-no-share = Wie viel lässt das Gitter durch? Sag es mir, oder nenn Messwerte mit und ohne Gitter.
 kept-no-free-name = Dieser Name heißt schon eine Röhre oder ein Gitter.
 kept-no-order = Diesen Bereich gibt es nicht. Von unten nach oben muss er hier hineinpassen: { $within }.

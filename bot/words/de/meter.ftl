@@ -74,7 +74,7 @@ meter-passes = Nach deinen Messwerten lässt dein Gitter etwa { SHARE($passes) }
 meter-label-class = Gegen ihre Klasse
 # Only with: $against, $named
 meter-class = Etwa { SHARE($against) } von dem, was ich für ihre Klasse annehme: { $named }.
-meter-column-at = Von der Röhre
+meter-column-at = Von der Lampe
 meter-column-read = Gemessen
 meter-column-all = Die Lampe nach allen Werten
 meter-column-used = Zählt

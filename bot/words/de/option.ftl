@@ -48,7 +48,7 @@ option-tube-state = { option-distance-state }
 option-meter-readings = gemessener UV-Index und wie weit von der Röhre: 4.2 at 12 in, 2.9 at 15 in
 option-meter-animal = { option-distance-animal }
 option-meter-uvi = { option-distance-uvi }
-option-meter-screen = was zwischen Röhre und Messgerät war, wenn etwas: 45%, 18x16 0.011in
+option-meter-screen = was zwischen Lampe und Messgerät war, wenn etwas: 45%, 18x16 0.011in
 option-meter-without = dasselbe ohne Gitter gemessen, um zu sehen, was es durchlässt
 option-meter-distance = von der Röhre zum Rücken des Tieres am Liegeplatz
 option-meter-length = { option-distance-length }
@@ -335,7 +335,8 @@ option-server-answers-show = private: nur wer fragt; public: der Kanal; usual: w
 option-server-lamp-name = ein Name für die Lampe
 option-server-lamp-readings = { option-meter-readings }
 option-server-lamp-length = { option-distance-length }
-option-server-lamp-screen = was zwischen Röhre und Messgerät war, wenn etwas
+option-server-lamp-screen = was zwischen Lampe und Messgerät war, wenn etwas
+option-server-lamp-lamp = Art der UV-Lampe, etwa metal halide lamp; ohne Angabe: eine T5-HO-Röhre
 
 ## server screen
 option-server-screen-name = ein Name für das Gitter

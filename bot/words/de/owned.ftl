@@ -1,13 +1,26 @@
 ### Die Zahlen, die eine Gruppe selbst festgelegt hat.
 
-owned-lamp = { NUMBER($constant) } UVI·m, auf etwa { SHARE($doubt) } genau, aus { $readings ->
+owned-lamp-kind = { $kind ->
+    [other_tube] T8- oder andere Röhre,
+    [compact] Kompaktlampe,
+    [metal_halide] Metalldampflampe,
+    [mercury] Quecksilberdampflampe,
+    [led] LED-Leiste,
+   *[t5_ho] T5-HO-Röhre,
+  }
+owned-lamp-sure = auf etwa { SHARE($doubt) } genau, aus { $readings ->
     [one] einem Messwert
    *[other] { $readings } Messwerten
-  }, leuchtender Teil { LENGTH($lit) }{ $set_on ->
+  }
+owned-lamp-day = { $set_on ->
     [none] {""}
    *[some] ; festgelegt am { DAY($set_on) }
   }
-owned-lamp-named = { $name }: { owned-lamp }
+# Only with: $constant, $lit
+owned-lamp = { owned-lamp-kind } { NUMBER($constant) } UVI·m, { owned-lamp-sure }, leuchtender Teil { LENGTH($lit) }{ owned-lamp-day }
+# Only with: $there, $at
+owned-lamp-small = { owned-lamp-kind } UV-Index { UVI($there) } bei { LENGTH($at) }, { owned-lamp-sure }{ owned-lamp-day }
+owned-lamp-named = { $name }: { $told }
 owned-screen = lässt { SHARE($passes) } vom UV durch, hält { SHARE($blocks) } ab{ $set_on ->
     [none] {""}
    *[some] ; festgelegt am { DAY($set_on) }

@@ -28,9 +28,12 @@ card-label-sure = How sure
 card-sure = In the middle of a range the UV index can be { UVI($sure, form: "range") }, because lamps differ. A UV meter can tell.
 card-label-own = The group's own
 card-column = Tube and fixture
-card-row = { card-short }, { $any_length ->
-    [yes] any length
-   *[no] { LENGTH($long) }
+card-row = { $long ->
+    [none] { card-short }
+   *[some] { card-short }, { $any_length ->
+        [yes] any length
+       *[no] { LENGTH($long) }
+      }
   }
 card-short = { $own ->
     [none] { SHARE($strength, form: "given") }, { tubes-fixture }

@@ -8,7 +8,7 @@ kept-lamp-title = { $replaced ->
   }
 kept-lamp = Everybody here can now ask with tube:{ $name }
 kept-label-lamp = By its readings
-kept-step-lamp = Try it: distance tube:{ $name } reflector:polished screen:none
+kept-step-lamp = Try it: distance tube:{ $name } screen:none
 kept-step-all = See all of them: server show
 
 ## Screens
@@ -73,7 +73,11 @@ kept-care-board = The board about { $topic ->
 ## Why not
 kept-no-length = Tell me how long the tube is, too. How much UV there is farther away depends on it.
 kept-no-tube = No: no tube gives these readings.
-kept-no-tube-own = They fall as in front of a small lamp. For such a lamp each keeper asks with readings of their own.
+kept-no-tube-own = They fall as in front of a small lamp. Tell me which kind it is, with lamp.
+kept-no-small = No: no small lamp gives these readings.
+kept-no-small-own = They fall as under a tube. If it is one, tell me its length and leave out the kind.
+kept-no-kind = First find out which kind of lamp it is: everybody here will ask with it.
+kept-no-two-places = Of such a lamp one place tells too little. Read it at two distances, or more.
 kept-no-share = How much does the screen let through? Tell me, or give readings with it and without it.
 kept-no-free-name = That name already means a tube or a screen.
 kept-no-order = That range cannot be. From low to high it must stay within: { $within }.

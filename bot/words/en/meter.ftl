@@ -71,7 +71,7 @@ meter-passes = By your readings your own screen lets through about { SHARE($pass
 meter-label-class = Against its class
 # Only with: $against, $named
 meter-class = About { SHARE($against) } of what I assume for its class: { $named }.
-meter-column-at = From the tube
+meter-column-at = From the lamp
 meter-column-read = You read
 meter-column-all = The lamp by all readings
 meter-column-used = Used

@@ -48,7 +48,7 @@ option-tube-state = { option-distance-state }
 option-meter-readings = UV index read, and how far from the tube: 4.2 at 12 in, 2.9 at 15 in
 option-meter-animal = { option-distance-animal }
 option-meter-uvi = { option-distance-uvi }
-option-meter-screen = what was between tube and meter, if anything: 45%, 18x16 0.011in
+option-meter-screen = what was between lamp and meter, if anything: 45%, 18x16 0.011in
 option-meter-without = the same read with the screen taken away, to learn what it passes
 option-meter-distance = from the tube to the animal's back where it basks
 option-meter-length = { option-distance-length }
@@ -335,7 +335,8 @@ option-server-answers-show = private: the asker alone; public: the channel; usua
 option-server-lamp-name = a name for the lamp
 option-server-lamp-readings = { option-meter-readings }
 option-server-lamp-length = { option-distance-length }
-option-server-lamp-screen = what was between tube and meter, if anything
+option-server-lamp-screen = what was between lamp and meter, if anything
+option-server-lamp-lamp = the kind of UV lamp, such as metal halide lamp; left out: a T5 HO tube
 
 ## server screen
 option-server-screen-name = a name for the screen

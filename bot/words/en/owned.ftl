@@ -1,14 +1,27 @@
 ### Facts: OwnLampTold, OwnScreenTold, OwnRangeTold, OwnLimitTold, OwnSet, OwnLatin
 ### The figures that a group set for itself.
 
-owned-lamp = { NUMBER($constant) } UVI·m, good to about { SHARE($doubt) }, from { $readings ->
+owned-lamp-kind = { $kind ->
+    [other_tube] T8 or other tube,
+    [compact] compact lamp,
+    [metal_halide] metal halide lamp,
+    [mercury] mercury vapour lamp,
+    [led] LED bar,
+   *[t5_ho] T5 HO tube,
+  }
+owned-lamp-sure = good to about { SHARE($doubt) }, from { $readings ->
     [one] one meter reading
    *[other] { $readings } meter readings
-  }, lit part { LENGTH($lit) }{ $set_on ->
+  }
+owned-lamp-day = { $set_on ->
     [none] {""}
    *[some] ; set on { DAY($set_on) }
   }
-owned-lamp-named = { $name }: { owned-lamp }
+# Only with: $constant, $lit
+owned-lamp = { owned-lamp-kind } { NUMBER($constant) } UVI·m, { owned-lamp-sure }, lit part { LENGTH($lit) }{ owned-lamp-day }
+# Only with: $there, $at
+owned-lamp-small = { owned-lamp-kind } UV index { UVI($there) } at { LENGTH($at) }, { owned-lamp-sure }{ owned-lamp-day }
+owned-lamp-named = { $name }: { $told }
 owned-screen = lets { SHARE($passes) } of the UV through, blocks { SHARE($blocks) }{ $set_on ->
     [none] {""}
    *[some] ; set on { DAY($set_on) }

@@ -47,6 +47,7 @@ wanted-zone = a time zone by continent and city{ $near ->
 ## Tubes, screens and readings
 wanted-tube = the strength on the label of a T5 HO tube, from 1% to 20%
 wanted-tube-of-ho = the strength of a T5 HO tube, because I have no figures for other lamps: they need a UV index meter
+wanted-one-lamp = one lamp here: for several small ones together, give readings taken under all of them
 wanted-tubes = how many tubes hang side by side, one to { $most }
 wanted-strengths = one to { $most } strengths, parted by “;”
 wanted-screens = one to { $most } screens, parted by “;”

@@ -6,10 +6,11 @@ from hypothesis import strategies as st
 
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
-from bot.language.uv_lamps import UvLamp
+from bot.language.uv_lamps import TUBES, UvLamp
 from bot.saved.group import (
     OwnAnimal,
     OwnLamp,
+    OwnPoint,
     OwnRange,
     OwnScreen,
     OwnSubject,
@@ -42,15 +43,35 @@ def exact(low: float, high: float) -> st.SearchStrategy[float]:
     return st.floats(low, high, allow_nan=False).map(lambda x: x + 0.0)
 
 
-lamps = st.builds(
+tubes = st.builds(
     OwnLamp,
     name=names,
+    kind=st.sampled_from(sorted(TUBES)),
     constant_uvi_m=exact(0.02, 19.0),
     doubt_factor=exact(1.0, 3.0),
     readings=st.integers(1, 50),
     lit_length_m=exact(0.1, 1.6),
     set_on=days,
 )
+points = st.builds(
+    OwnPoint,
+    strength_uvi_m2=exact(0.01, 99.0),
+    behind_m=exact(0.0, 0.3),
+    around_m=exact(0.05, 3.0),
+    variance=exact(0.01, 1.0),
+    depth_variance_m2=exact(0.01, 1.0),
+    covariance_m=exact(-0.01, 0.01),
+)
+small_lamps = st.builds(
+    OwnLamp,
+    name=names,
+    kind=st.sampled_from(sorted(set(UvLamp) - TUBES - {UvLamp.UNKNOWN})),
+    point=points,
+    doubt_factor=exact(1.0, 3.0),
+    readings=st.integers(2, 50),
+    set_on=days,
+)
+lamps = tubes | small_lamps
 screens = st.builds(OwnScreen, name=names, passes=exact(0.01, 1.0), set_on=days)
 
 

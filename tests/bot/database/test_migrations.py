@@ -17,7 +17,8 @@ from bot.database.errors import StoreTooNewError, StoreUnavailableError
 from bot.database.store import Store, open_store_at
 from bot.database.tables import Table
 from bot.database.upgrade import upgrade, versions
-from bot.saved.group import ServerExport
+from bot.language.uv_lamps import UvLamp
+from bot.saved.group import OwnLamp, ServerExport
 from bot.saved.keeper import KeeperExport
 from bot.saved.values import name_key
 from tests.bot.database.databases import Kind, fresh_postgresql, fresh_sqlite
@@ -26,6 +27,7 @@ from tests.bot.database.kept_values import keeper_exports, server_exports
 ROOT = Path(__file__).parent.parent.parent.parent
 SERVER, KEEPER = 51, 41
 OLD_LIT_LENGTH_M = 0.519
+NEWER = {"lit_length_m", "kind", "point"}
 
 
 @pytest.fixture
@@ -50,15 +52,20 @@ async def emptied(url: URL) -> Database:
     return database
 
 
+def tubes_of(group: ServerExport) -> tuple[OwnLamp, ...]:
+    """Return the lamps that the first version could keep: those with a constant."""
+    return tuple(lamp for lamp in group.lamps if lamp.point is None)
+
+
 def fill(connection: Connection, group: ServerExport, keeper: KeeperExport) -> None:
     """Write rows as the first version had them, whatever the tables are today."""
     old = MetaData()
     old.reflect(connection)
     kept = group.settings.model_dump(mode="json", exclude={"zone", "language"})
     connection.execute(insert(old.tables["server"]).values(id=SERVER, **kept))
-    for name, figures in (("lamp", group.lamps), ("screen", group.screens)):
+    for name, figures in (("lamp", tubes_of(group)), ("screen", group.screens)):
         for figure in figures:
-            row = figure.model_dump(exclude={"lit_length_m"}) | {"key": name_key(figure.name)}
+            row = figure.model_dump(exclude=NEWER) | {"key": name_key(figure.name)}
             connection.execute(insert(old.tables[name]).values(server_id=SERVER, **row))
     for target in group.targets:
         row = target.model_dump() | {"subject": target.subject.value}
@@ -84,7 +91,10 @@ def as_of_today(group: ServerExport) -> ServerExport:
     return ServerExport(
         settings=group.settings.model_copy(update={"zone": None, "language": None}),
         channels=group.channels,
-        lamps=tuple(x.model_copy(update={"lit_length_m": OLD_LIT_LENGTH_M}) for x in group.lamps),
+        lamps=tuple(
+            x.model_copy(update={"lit_length_m": OLD_LIT_LENGTH_M, "kind": UvLamp.T5_HO})
+            for x in tubes_of(group)
+        ),
         screens=group.screens,
         targets=group.targets,
     )

@@ -34,7 +34,7 @@ def changed(text: str, path: list[Any], value: Any) -> str:
         (changed(FILES[1], ["targets", 0, "subject"], "bask"), "targets → 0 → subject", "words"),
         (changed(FILES[1], ["noonstone"], "keeper"), "noonstone", "none of the words"),
         (changed(FILES[1], ["<@5>"], 1), "5", "I do not know what 5 is"),
-        (changed(FILES[1], ["lamps", 0], {"name": "A"}), "lamps → 0 → constant uvi m", "missing"),
+        (changed(FILES[1], ["lamps", 0], {"name": "A"}), "lamps → 0 → doubt factor", "missing"),
         (changed(FILES[1], ["lamps", 0, "set_on"], "1*1"), "lamps → 0 → set on", "valid date"),
         (changed(FILES[1], ["lamps", 0, "name"], "[x]"), "lamps → 0 → name", "a letter first"),
         (changed(FILES[1], ["lamps", 0, "readings"], 99), "lamps → 0 → readings", "50"),
