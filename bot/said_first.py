@@ -1,6 +1,6 @@
 """What every text at the door is listened to for, and the reply behind what was heard."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from functools import cache
 
 from bot import guide
@@ -13,7 +13,6 @@ from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
 from bot.linking import page_links
 from bot.preferences import LANGUAGES, Preferences
 from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role
-from bot.saved.group import NOTHING_OWN, Own
 from bot.saying.voice import voice
 from calc.naming import Unplaced, named
 
@@ -53,25 +52,16 @@ def _is_name(text: str) -> bool:
 
 
 def of_its_lamp(
-    alarms: Iterable[Alarm], given: Mapping[str, str], own: Own = NOTHING_OWN
+    alarms: Iterable[Alarm], given: Mapping[str, str], kept: Iterable[UvLamp] = ()
 ) -> tuple[Alarm, ...]:
-    """Return alarms that know whether UV and warmth come out of the lamp that was told."""
+    """Return alarms that know whether UV and warmth come out of the lamp that was told.
+
+    ``kept`` are the kinds of the group's own lamps that were named.
+    """
     alarms = tuple(alarms)
-    if not alarms or WARM.isdisjoint(_kinds(given, own)):
+    if not alarms or WARM.isdisjoint((*map(find_uv_lamp, given.values()), *kept)):
         return alarms
     return tuple(alarm.model_copy(update={"one_lamp": True}) for alarm in alarms)
-
-
-def _kinds(given: Mapping[str, str], own: Own) -> Iterator[UvLamp | None]:
-    """Yield the kinds of UV lamp that are told, also by the name of one of the group's own."""
-    yield from (find_uv_lamp(text) for text in given.values())
-    if own.lamps:
-        from bot.questions.setup.own_told import own_told
-
-        for text in given.values():
-            kept = own.lamp(text)
-            yield from (tube.lamp.kind for tube, _ in own_told(text, own).lamps)
-            yield None if kept is None else kept.kind
 
 
 @cache

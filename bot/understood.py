@@ -20,6 +20,7 @@ from bot.free_words import FreeWords
 from bot.heard_told import heard_told
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
+from bot.language.uv_lamps import UvLamp
 from bot.language.wanted import UpTo
 from bot.layered import Layered
 from bot.limits_told import told_alarms
@@ -76,10 +77,18 @@ class Understood:
     def told_first(self, reply: Reply) -> Reply:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
         told = told_alarms(self.command, self.values, self.preferences)
-        alarms = of_its_lamp((*told, *reply.alarms), self.given, self.preferences.own)
+        alarms = of_its_lamp((*told, *reply.alarms), self.given, self._kept_kinds())
         asked = self._asked_in_words(reply)
         found = reply.model_copy(update={"alarms": alarms, "heard": self.told} | asked)
         return said_first(found, self.heard, self.preferences)
+
+    def _kept_kinds(self) -> tuple[UvLamp, ...]:
+        """Return the kinds of the group's own lamps that were named."""
+        if not self.preferences.own.lamps:
+            return ()
+        from bot.questions.setup.own_told import kept_kinds
+
+        return kept_kinds(self.given, self.preferences.own)
 
     def _asked_in_words(self, reply: Reply) -> dict[str, Question | None]:
         """Return the free words as what is asked again, where a hazard was heard in them.

@@ -43,6 +43,7 @@ class Subject(StrEnum):
     LIGHT_HOURS = "light_hours"
     HOME_LATITUDE = "home_latitude"
     WATER = "water"
+    WATER_DEPTH = "water_depth"
     GRADIENT = "gradient"
 
 
@@ -192,7 +193,8 @@ class Animal:
     ``basking`` is True for an animal that comes under a bright beam for its heat and False for
     one that wants gentle warmth. Below ``night_floor_c.low`` the night needs heat, above
     ``night_floor_c.high`` it does not, between them keepers differ. ``own_limits``, ``own_back_m``
-    [m] and ``own_life`` (a ``calc.setup.lives.Life``) has only an animal that a group added.
+    [m] and ``own_life`` (a ``calc.setup.lives.Life``) has only an animal that a group added;
+    ``water_depth_m`` only one that a group set it for, beside the least depth in ``setup.space``.
     ``states`` are those that were told and that its targets heed.
     """
 
@@ -220,6 +222,7 @@ class Animal:
     own_limits: OwnLimits | None = None
     own_back_m: float | None = None
     own_life: str | None = None
+    water_depth_m: Target | None = None
     states: tuple[State, ...] = ()
 
     @property

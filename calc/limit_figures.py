@@ -81,14 +81,16 @@ def by_rule(animal: Animal) -> Limits:
         surface = danger = min(warm.high + rule["over_warm_air"], rule["hot_anywhere"])
     caution = None if danger is None else _caution(animal, danger)
     room = None if cool is None else cool.high + rule["over_cool_end"]
+    # Water that is as warm as the coolest place may not be cools nobody.
+    swims = animal.water_c is not None
     return Limits(
         surface_c=_judged(surface),
         caution_c=_judged(caution),
         coolest_air_c=_judged(danger),
         room_c=_judged(room),
         night_c=None,
-        water_caution_c=None,
-        water_c=None,
+        water_caution_c=_judged(caution) if swims else None,
+        water_c=_judged(danger) if swims else None,
         cold_water_c=None,
         contact_c=_lain_on(_judged(surface)),
         uvi_high=None,
@@ -121,6 +123,8 @@ def set_by_group(animal: Animal, careful: Limits) -> Limits:
         caution_c=caution,
         coolest_air_c=danger,
         night_c=_own(own.night_c) or careful.night_c,
+        water_caution_c=caution if animal.water_c else None,
+        water_c=danger if animal.water_c else None,
         contact_c=_lain_on(surface),
     )
     return filled(found, careful)

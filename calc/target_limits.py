@@ -36,6 +36,12 @@ def target_past(limits: Limits, subject: Subject, low: float, high: float) -> Li
             return most if high >= most.value else None
         case Subject.COOL_AIR | Subject.NIGHT_FLOOR | Subject.NIGHT_HEAT_OFF:
             pass
+        case Subject.WATER:
+            # Of water that has no limits of its own those of the air hold that it lies in.
+            coolest = limits.cold_water_c or coolest
+            warmest = limits.water_caution_c or warmest
+            if warmest is not None and high <= warmest.value:
+                warmest = None
         case _:
             return None
     if coolest is not None and low < coolest.value:

@@ -7,6 +7,7 @@ from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import (
     read_duration,
+    read_length,
     read_number,
     read_number_range,
     read_temperature,
@@ -37,7 +38,8 @@ def range_read(subject: Subject, text: str) -> tuple[float, float]:
     if subject is Subject.LIGHT_HOURS:
         light = read_duration(text, "h")
         return light.low / _HOUR_S, light.high / _HOUR_S
-    measure = read_temperature(text, None)
+    deep = subject is Subject.WATER_DEPTH
+    measure = read_length(text, None) if deep else read_temperature(text, None)
     return measure.low, measure.high
 
 
@@ -47,6 +49,8 @@ def value_read(subject: Subject, text: str) -> float:
         return read_number(text, _UVI, "4")
     if subject is Subject.LIGHT_HOURS:
         return single(read_duration(text, "h")).low / _HOUR_S
+    if subject is Subject.WATER_DEPTH:
+        return single(read_length(text, None)).low
     return warmth_read(text)
 
 

@@ -55,6 +55,8 @@ SUBJECTS = {
     "cool": ("cool air", "cool end"),
     "night floor": ("night", "night low", "floor"),
     "night off": ("night heat off", "thermostat", "off"),
+    "water": ("water temperature", "water warmth"),
+    "depth": ("water depth", "depth of water", "deep"),
     "hours": ("light", "light hours", "day length"),
 }
 _MOST_WEEKS = 104
@@ -158,6 +160,8 @@ class AnimalQuery(Query):
     cool: Text = Field("", examples=["70-76F"])
     night: Text = Field("", examples=["58-64F"])
     night_off: Text = Field("", examples=["64-66F"])
+    water: Text = Field("", examples=["72-78F"])
+    depth: Text = Field("", examples=["12-16in"])
     hours: Text = Field("", examples=["12-14 hours"])
     surface_limit: Text = Field("", examples=["104F"])
     cool_limit: Text = Field("", examples=["86F"])

@@ -18,6 +18,7 @@ from calc.animals import animal_name, animals, any_animal, own_name, own_slug
 from calc.limits import Limit, limits_of
 from calc.name_index import names_with_targets
 from calc.naming import Known, Several, WithoutTargets, named
+from calc.setup.space import smallest_floor
 from calc.states import in_states
 from calc.target_limits import target_past
 
@@ -53,6 +54,7 @@ _FIELDS = {
     Subject.NIGHT_FLOOR: "night_floor_c",
     Subject.NIGHT_HEAT_OFF: "night_heat_off_c",
     Subject.WATER: "water_c",
+    Subject.WATER_DEPTH: "water_depth_m",
     Subject.LIGHT_HOURS: "light_hours",
 }
 
@@ -203,6 +205,10 @@ def limit_past(animal: Animal, subject: Subject, low: float, high: float) -> Lim
     highest = limits.uvi_high if animal.own_limits is not None else None
     if subject is Subject.UVI and highest is not None and high > highest.value:
         return highest
+    if subject is Subject.WATER_DEPTH:
+        floor = smallest_floor(animal.slug)
+        least = None if floor is None or floor.water_m is None else floor.water_m
+        return Limit(least, floor.source) if floor and least is not None and low < least else None
     return target_past(limits, subject, low, high)
 
 

@@ -103,6 +103,7 @@ class OwnRangeTold:
     uvi: Uvi | None
     warmth: Temp | None
     light: Hours | None
+    deep: Length | None
     has_best: bool
 
 
@@ -189,6 +190,8 @@ def range_told(subject: Subject, low: float, high: float, best: float | None = N
     told = _range(subject, low, high, best)
     if told.uvi is not None:
         return Say("owned-uvi", told)
+    if told.deep is not None:
+        return Say("owned-deep", told)
     return Say("owned-light", told) if told.light is not None else Say("owned-warmth", told)
 
 
@@ -199,17 +202,21 @@ def value_told(subject: Subject, value: float) -> Say:
         return Say("owned-value-uvi", told)
     if told.light is not None:
         return Say("owned-value-light", told)
+    if told.deep is not None:
+        return Say("owned-value-deep", told)
     return Say("owned-value-warmth", told)
 
 
 def _range(subject: Subject, low: float, high: float, best: float | None) -> OwnRangeTold:
     aim, ends = low if best is None else best, (low, high)
     is_uvi, is_light = subject is Subject.UVI, subject is Subject.LIGHT_HOURS
+    is_deep = subject is Subject.WATER_DEPTH
     return OwnRangeTold(
         of=subject,
         uvi=uvi(aim, ends) if is_uvi else None,
-        warmth=None if is_uvi or is_light else degrees(aim, ends),
+        warmth=None if is_uvi or is_light or is_deep else degrees(aim, ends),
         light=hours(aim, ends) if is_light else None,
+        deep=metres(aim, ends) if is_deep else None,
         has_best=best is not None,
     )
 

@@ -12,11 +12,10 @@ from pydantic_core import PydanticCustomError
 
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
-from bot.language.uv_lamps import TUBES, UvLamp
+from bot.saved.own_lamps import OwnLamp
 from bot.saved.values import Kept, Name, OwnBack, OwnLife, ScientificName, Zone, name_key, name_of
 from calc.animal import Subject
 from calc.animals import animals, own_name, own_slug
-from calc.uv.point import FARTHEST_BEHIND_M
 
 __all__ = [
     "LIMITS_IN_ORDER",
@@ -30,7 +29,6 @@ __all__ = [
     "Own",
     "OwnAnimal",
     "OwnLamp",
-    "OwnPoint",
     "OwnRange",
     "OwnScreen",
     "OwnSubject",
@@ -47,7 +45,6 @@ MOST_LAMPS = MOST_SCREENS = MOST_ANIMALS = 50
 MOST_TARGETS = 200
 MOST_CHANNELS, _LONGEST_URL = 500, 200
 _LEAST_UVI = 0.1
-_MOST_VARIANCE, _ROUNDED = 1e6, 1e-6
 
 
 class Shown(StrEnum):
@@ -64,6 +61,8 @@ _BOUNDS: dict[Subject, tuple[float, float]] = {
     Subject.COOL_AIR: (5.0, 45.0),
     Subject.NIGHT_FLOOR: (-5.0, 40.0),
     Subject.NIGHT_HEAT_OFF: (-5.0, 40.0),
+    Subject.WATER: (2.0, 40.0),
+    Subject.WATER_DEPTH: (0.01, 3.0),
     Subject.LIGHT_HOURS: (0.0, 24.0),
 }
 _LIMIT_BOUNDS = {
@@ -126,55 +125,6 @@ class ServerSettings(Kept):
     language: Tongue | None = None
 
 
-class OwnPoint(Kept):
-    """How the UV of a small lamp falls by its readings: strength [UVI m²], depth [m].
-
-    ``around_m`` is the middle of the readings; the variances are those of ``PointSource``.
-    """
-
-    strength_uvi_m2: float = Field(gt=0.0, lt=100.0)
-    behind_m: float = Field(ge=0.0, le=FARTHEST_BEHIND_M)
-    around_m: float = Field(ge=0.05, le=3.0)
-    variance: float = Field(ge=0.0, le=_MOST_VARIANCE)
-    depth_variance_m2: float = Field(ge=0.0, le=_MOST_VARIANCE)
-    covariance_m: float
-
-    @model_validator(mode="after")
-    def _varies_as_readings_do(self) -> Self:
-        most = self.variance * self.depth_variance_m2
-        if self.covariance_m**2 > most * (1.0 + _ROUNDED):
-            raise ValueError("the covariance is at most the root of both variances' product")
-        return self
-
-
-class OwnLamp(Kept):
-    """A lamp of the group's own, from meter readings.
-
-    A tube has its constant [UVI m] and its lit length [m], a small lamp its ``point``.
-    """
-
-    name: Name
-    kind: UvLamp = UvLamp.T5_HO
-    constant_uvi_m: float | None = Field(default=None, gt=0.01, lt=20.0)
-    doubt_factor: float = Field(ge=1.0, le=3.0)
-    readings: int = Field(ge=1, le=50)
-    lit_length_m: float | None = Field(default=None, ge=0.1, le=1.6)
-    point: OwnPoint | None = None
-    set_on: date
-
-    @model_validator(mode="after")
-    def _as_its_kind_falls(self) -> Self:
-        of_tube = self.constant_uvi_m is not None and self.lit_length_m is not None
-        of_neither = self.constant_uvi_m is None and self.lit_length_m is None
-        if self.kind is UvLamp.UNKNOWN:
-            raise ValueError("a lamp that everybody asks with is of a kind that is known")
-        if self.kind in TUBES and (not of_tube or self.point is not None):
-            raise ValueError("a tube has a constant and a lit length, and no point")
-        if self.kind not in TUBES and (not of_neither or self.point is None):
-            raise ValueError("a small lamp has a point, and neither constant nor lit length")
-        return self
-
-
 class OwnScreen(Kept):
     """A screen of the group's own: the share [1] that it passes."""
 
@@ -184,7 +134,7 @@ class OwnScreen(Kept):
 
 
 class OwnTarget(Kept):
-    """A target of the group's own for an animal: UVI [1], temperatures [degC] or hours [h]."""
+    """A target of the group's own for an animal: UVI [1], temperatures [degC], [m] or hours [h]."""
 
     animal: _ListedSlug
     subject: OwnSubject
@@ -216,7 +166,7 @@ def _check_bounds(subject: Subject, low: float, best: float | None, high: float)
 
 
 class OwnRange(Kept):
-    """From where to where: UVI [1], temperatures [degC] or hours [h]."""
+    """From where to where: UVI [1], temperatures [degC], a depth [m] or hours [h]."""
 
     low: float
     high: float

@@ -86,7 +86,10 @@ def _depth(facts: Needs, say: Says) -> Iterator[Say]:
     """Yield how deep its water is, where its water was asked about and it lives in it."""
     if facts.about is not About.WATER or facts.water is None:
         return
-    yield say("deep" if facts.water_deep is not None else "deep-unknown")
+    if facts.deep_known is not None:
+        yield say("deep-own")
+    else:
+        yield say("deep" if facts.water_deep is not None else "deep-unknown")
 
 
 def _first(facts: Needs, say: Says) -> Iterator[Say]:
@@ -129,7 +132,8 @@ def known_rows(facts: Needs) -> Mapping[str, Row]:
     if facts.floor_long is not None:
         rows["floor"] = Row(say("label-floor"), say("floor-told"))
     if facts.water_deep is not None:
-        rows["water_deep"] = Row(say("label-water-deep"), say("water-deep"))
+        own = "water-deep-own" if facts.deep_known else "water-deep"
+        rows["water_deep"] = Row(say("label-water-deep"), say(own))
     return rows
 
 

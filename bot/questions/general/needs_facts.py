@@ -19,6 +19,7 @@ from bot.questions.shared import (
     bodies_told,
     known_by,
     others_say,
+    water_deep,
 )
 from calc.animal import Animal, Awake, Group, Particular, Subject, Target
 from calc.limits import limits_of
@@ -93,6 +94,7 @@ class Needs:
     floor_deep: Length | None
     floor_citation: str | None
     water_deep: Length | None
+    deep_known: Say | None
     lives: tuple[Life, ...]
     particular: tuple[Say, ...]
     others: tuple[Say, ...]
@@ -148,6 +150,7 @@ class Needs:
         return None if self.zone is None else Say.of("needs-zone", str(self.zone))
 
 
+_DEPTH = Subject.WATER_DEPTH
 _ASKED = {
     About.UV: Need.UVI,
     About.UVI: Need.UVI,
@@ -165,7 +168,7 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
     (about, heard_c), set_up = _asked(query, animal), measured_set_up((), animal)
     length, depth, height = map(metres, _BOX_M)
     surface, cool, length_m = animal.basking_surface_c, animal.cool_air_c, animal.adult_length_m
-    floor = smallest_floor(animal.slug)
+    floor, deep = smallest_floor(animal.slug), animal.water_depth_m
     return Needs(
         animal=animal_name(animal),
         called=animal.name,
@@ -178,7 +181,8 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         floor_long=None if floor is None else metres(floor.sides_m[0]),
         floor_deep=None if floor is None else metres(floor.sides_m[1]),
         floor_citation=None if floor is None else source(floor.source).citation,
-        water_deep=metres(floor.water_m) if floor and floor.water_m else None,
+        water_deep=water_deep(animal),
+        deep_known=None if deep is None else known_by(animal, _DEPTH, deep, context.own),
         lives=lives_of(animal),
         particular=tuple(_particular(animal)),
         others=(*others_say(animal, *Subject), *authorities_say(animal, *Subject)),

@@ -46,6 +46,8 @@ _WANTS: Final[dict[str, OwnSubject]] = {
     "cool": Subject.COOL_AIR,
     "night": Subject.NIGHT_FLOOR,
     "night_off": Subject.NIGHT_HEAT_OFF,
+    "water": Subject.WATER,
+    "depth": Subject.WATER_DEPTH,
     "hours": Subject.LIGHT_HOURS,
 }
 _OPTIONS = {subject: option for option, subject in _WANTS.items()}
@@ -56,6 +58,7 @@ _LIMITS = {
     OwnLimit.NIGHT: ("night_limit", "52F"),
     OwnLimit.UVI: ("uvi_limit", "6"),
 }
+_RANGES = {Subject.UVI: "2-3", Subject.LIGHT_HOURS: "10-12h", Subject.WATER_DEPTH: "12-16in"}
 _LIMITED_BY = {
     Subject.UVI: "uvi_limit",
     Subject.BASKING_SURFACE: "surface_limit",
@@ -161,7 +164,7 @@ def _back_m(query: AnimalQuery) -> float | None:
 def _check_order(option: str, subject: OwnSubject, low: float, high: float) -> None:
     if not in_order(subject, low, None, high):
         within = OutOfOrder(range_told(subject, *bounds_of(subject)))
-        example = "10-12h" if option == "hours" else "2-3" if option == "uvi" else "75-80F"
+        example = _RANGES.get(subject, "75-80F")
         raise unable(
             _ANIMAL, Say("kept-no-order", within), example=f"{option}:{example}", option=option
         )
@@ -199,7 +202,7 @@ def _check_it_cannot_harm(kept: OwnAnimal) -> None:
 
 def _tells_its_own(subject: OwnSubject, limit: Limit, kept: OwnAnimal) -> str | None:
     """Return the option that tells a limit of its own, where one of ours was passed."""
-    if subject is Subject.LIGHT_HOURS or limit.source == GROUPS_OWN:
+    if subject in (Subject.LIGHT_HOURS, Subject.WATER_DEPTH) or limit.source == GROUPS_OWN:
         return None
     colder = kept.wants[subject].low < limit.value and subject not in _LIMITED_BY
     return "night_limit" if colder else _LIMITED_BY.get(subject, "cool_limit")
@@ -207,8 +210,8 @@ def _tells_its_own(subject: OwnSubject, limit: Limit, kept: OwnAnimal) -> str | 
 
 def _fitting(kept: OwnAnimal, subject: OwnSubject, limit: Limit) -> str:
     """Return a range that stays within the limits, as it may be typed."""
-    if subject is Subject.LIGHT_HOURS:
-        return "10-12h"
+    if subject in (Subject.LIGHT_HOURS, Subject.WATER_DEPTH):
+        return _RANGES[subject]
     if subject is Subject.UVI:
         return f"{round(limit.value * 0.4, 1):g}-{round(limit.value * 0.7, 1):g}"
     steps = (-4.0, -8.0, -16.0, 4.0, 8.0, 16.0)

@@ -28,12 +28,15 @@ SUBJECTS: Final[dict[str, OwnSubject]] = {
     "cool": Subject.COOL_AIR,
     "night floor": Subject.NIGHT_FLOOR,
     "night off": Subject.NIGHT_HEAT_OFF,
+    "water": Subject.WATER,
+    "depth": Subject.WATER_DEPTH,
     "hours": Subject.LIGHT_HOURS,
 }
 _TARGET = "server target"
 _RANGES = {
     Subject.UVI: "range:3-5 best:4",
     Subject.LIGHT_HOURS: "range:10-14h best:12h",
+    Subject.WATER_DEPTH: "range:40-60cm best:50cm",
 }
 
 
@@ -57,6 +60,13 @@ class Harmful:
 
 
 @dataclass(frozen=True, slots=True)
+class NoWater:
+    """An animal that does not live in water."""
+
+    animal: Name
+
+
+@dataclass(frozen=True, slots=True)
 class OutOfOrder:
     """A range that cannot be; ``within`` is what can."""
 
@@ -76,6 +86,7 @@ async def target(query: TargetQuery, context: Context, desk: Desk) -> TargetKept
     animal = animal_asked(query.animal, context)
     _check_it_is_ours(animal)
     subject = SUBJECTS[query.of]
+    _check_it_has_water(animal, subject)
     with of_option("range"):
         low, high = range_read(subject, query.range)
     with of_option("best"):
@@ -107,20 +118,30 @@ def _check_it_is_ours(animal: Animal) -> None:
         raise unable(_TARGET, Say("kept-no-whole", OwnWhole(own)), example=example)
 
 
+def _check_it_has_water(animal: Animal, subject: OwnSubject) -> None:
+    """Refuse a target of water for an animal that does not live in it, as far as is known."""
+    if subject in (Subject.WATER, Subject.WATER_DEPTH) and animal.water_c is None:
+        example = (
+            f"server target animal:{animal.name} of:cool {_own_range(Subject.COOL_AIR, animal)}"
+        )
+        raise unable(_TARGET, Say("kept-no-water", NoWater(animal_name(animal))), example=example)
+
+
 def _check_it_cannot_harm(animal: Animal, subject: OwnSubject, low: float, high: float) -> None:
     """Refuse a target past a limit: a group may aim elsewhere, and nowhere that harms."""
     limit = limit_past(animal, subject, low, high)
     if limit is None:
         return
     harm = Harmful(animal_name(animal), value_told(subject, limit.value))
-    why = (Say("kept-no-harm", harm), Say("kept-no-harm-limit", harm))
+    held = "kept-no-harm-law" if subject is Subject.WATER_DEPTH else "kept-no-harm-limit"
+    why = (Say("kept-no-harm", harm), Say(held, harm))
     raise unable(_TARGET, *why, example=_own_range(subject, animal), option="range")
 
 
 def _own_range(subject: Subject, animal: Animal) -> str:
     """Return the animal's own range with its middle as it may be typed, else one of the kind."""
     known = wanted_of(animal, subject)
-    if known is None:
+    if known is None or subject is Subject.WATER_DEPTH:
         return _RANGES.get(subject, "range:75-80F best:78F")
     if subject in _RANGES:
         unit = "h" if subject is Subject.LIGHT_HOURS else ""

@@ -1,16 +1,18 @@
 """A group's own lamps and screens, heard by their names in free words."""
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
 from bot.language.hearing.lexicon import known_phrases, tokens_of
 from bot.language.normal import normalise
 from bot.language.screens import Passes
+from bot.language.uv_lamps import UvLamp
 from bot.queries.options import OwnTube
 from bot.saved.group import NOTHING_OWN, Own, OwnLamp, OwnScreen
 
-__all__ = ["OwnTold", "own_told"]
+__all__ = ["OwnTold", "kept_kinds", "own_told"]
 
 # What stands where a name stood, so that a distance beside it is still one of a tube.
 _LAMP, _SCREEN = "tube", "mesh"
@@ -50,6 +52,15 @@ def own_told(words: str, own: Own = NOTHING_OWN) -> OwnTold:
         plain = _LAMP if isinstance(figure, OwnLamp) else _SCREEN
         rest = _pattern(figure.name).sub(plain, rest)
     return OwnTold(rest, tuple(lamps), tuple(screens))
+
+
+def kept_kinds(given: Mapping[str, str], own: Own) -> tuple[UvLamp, ...]:
+    """Return the kinds of the group's own lamps that options or free words name."""
+    if not own.lamps:
+        return ()
+    named = [kept.kind for text in given.values() if (kept := own.lamp(text))]
+    heard = (tube.lamp.kind for text in given.values() for tube, _ in own_told(text, own).lamps)
+    return (*named, *heard)
 
 
 @lru_cache(maxsize=256)

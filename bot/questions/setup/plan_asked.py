@@ -11,7 +11,7 @@ from bot.queries.plan import PlanQuery
 from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import LAMP_PLACES, LAMP_SHAPES, box_asked
 from bot.questions.setup.white import white_lights
-from bot.questions.shared import animal_name
+from bot.questions.shared import animal_name, water_deep
 from bot.questions.uv.lamp_asked import fixture_of, own_lamp, screen_asked, wanted_asked
 from bot.questions.uv.shared import Wish, wish_told
 from bot.refusal import RefusedError
@@ -23,7 +23,7 @@ from calc.setup.lives import stand_for
 from calc.setup.plan import USUAL_SCREEN, OwnedTube, Plan, Request
 from calc.setup.planned import planned_set_up
 from calc.setup.set_up import SetUp, StandKind
-from calc.setup.space import smallest_floor, too_small_by
+from calc.setup.space import too_small_by
 from calc.uncertainty import Estimate
 
 __all__ = ["Floor", "NoBack", "PlanAsked", "PlanAssumed", "asked"]
@@ -134,8 +134,7 @@ class PlanAsked:
     @property
     def water_deep(self) -> Length | None:
         """How deep its water is at least, where that is known."""
-        found = smallest_floor(self.animal.slug)
-        return metres(found.water_m) if found and found.water_m else None
+        return water_deep(self.animal)
 
 
 def asked(query: PlanQuery, context: Context) -> PlanAsked:

@@ -78,6 +78,7 @@ class Planned(Wished, Through, NamedByTube):
     upright: bool
     floor: Floor | None
     water_deep: Length | None
+    deep_is_own: bool
     tube: Tube
     new_tube: bool
     has_tube: bool
@@ -215,6 +216,7 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         upright=request.upright,
         floor=what.floor,
         water_deep=what.water_deep,
+        deep_is_own=what.animal.water_depth_m is not None,
         tube=tube_told(light.lamp, None, to_buy=what.new_tube),
         new_tube=what.new_tube,
         has_tube=owned.strength_percent is not None,

@@ -146,10 +146,7 @@ class SetUpTold:
 
     @property
     def uv_lamp(self) -> UvLamp | None:
-        """The kind of UV lamp where it is no T5 HO tube, so that no figures hold.
-
-        One that the group keeps by its name has its own; several small ones together have not.
-        """
+        """The kind of UV lamp where no figures hold: no T5 HO tube, or several small ones kept."""
         kept = self.tube.value if self.tube else None
         if isinstance(kept, OwnTube):
             return kept.lamp.kind if kept.lamp.point and self.tubes > 1 else None

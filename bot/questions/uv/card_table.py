@@ -53,7 +53,7 @@ class CardRow:
     own: str | None
     strength: Share
     fixture: Fixture
-    long: Length | None
+    tube_long: Length | None
     any_length: bool
     cells: tuple[Cell, ...]
 
@@ -125,7 +125,7 @@ def _row(lamp: Lamp, name: str, screens: tuple[Screen, ...], places: list[Placem
         own=name or None,
         strength=share(lamp.strength_percent / 100.0),
         fixture=lamp.fixture,
-        long=None if small else metres(lamp.lit_length_m + DARK_ENDS_M),
+        tube_long=None if small else metres(lamp.lit_length_m + DARK_ENDS_M),
         any_length=bool(lamp.may_be),
         cells=tuple(cells),
     )

@@ -28,11 +28,11 @@ card-label-sure = Wie sicher
 card-sure = In der Mitte eines Bereichs kann der UV-Index { UVI($sure, form: "range") } sein, weil Lampen verschieden sind. Ein UV-Messgerät zeigt es.
 card-label-own = Von der Gruppe
 card-column = Röhre und Leuchte
-card-row = { $long ->
+card-row = { $tube_long ->
     [none] { card-short }
    *[some] { card-short }, { $any_length ->
         [yes] jede Länge
-       *[no] { LENGTH($long) }
+       *[no] { LENGTH($tube_long) }
       }
   }
 card-short = { $own ->

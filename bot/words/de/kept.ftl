@@ -83,12 +83,14 @@ kept-no-order = Diesen Bereich gibt es nicht. Von unten nach oben muss er hier h
 kept-no-limit = Diese Grenze gibt es nicht. Sie muss hier liegen: { $within }.
 kept-no-harm = Nein: Das schadet { NAME($animal, form: "dat") }.
 kept-no-harm-limit = Die Grenze ist { $limit }, bei jedem Zielwert. Ich kenne sie aus dem Gedächtnis: Das Wort einer Tierarztpraxis zählt mehr.
+kept-no-harm-law = Die Grenze ist { $limit }, bei jedem Zielwert: Flacher lässt es keine öffentliche Vorgabe zu, die ich kenne.
+kept-no-water = Ich kenne kein Wasser, in dem { NAME($animal, form: "a") } lebt.
 kept-no-harm-own = Die Grenze ist { $limit }.{ $careful ->
     [none] {""}
    *[some] {" "}Sie ist eine vorsichtige von mir. Kennst du die eigene? Nenn sie mit { $careful }:
   }
 kept-no-whole = „{ $name }“ ist ein Tier eurer Gruppe: Ändere es als Ganzes.
-kept-no-target = Nenn mir etwas, das es braucht. Das ist eins von uvi, basking, warm, cool, night, night_off und hours.
+kept-no-target = Nenn mir etwas, das es braucht. Das ist eins von uvi, basking, warm, cool, night, night_off, water, depth und hours.
 kept-no-zero = Ein UV-Index als Ziel ist über 0. Lass ihn weg, wo keiner gebraucht wird.
 kept-no-limit-order = Diese Grenzen passen nicht zusammen. Die der Nacht liegt unter der des kühlsten Platzes, und beide unter der der Fläche.
 kept-no-new-name = Dieses Tier kenne ich schon: { NAME($ours) }. Setz seine Zielwerte mit server target.

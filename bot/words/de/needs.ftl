@@ -40,10 +40,14 @@ needs-step-life-night = Es ruht am Tag. UV und Licht erreichen es nur, wo es off
 needs-step-life-giant = Es wird riesig. Plane den Raum für ein erwachsenes Tier, bevor du Lampen kaufst.
 # Only with: $water_deep
 needs-deep = Tiefe: { LENGTH($water_deep) } oder mehr.
+# Only with: $water_deep
+needs-deep-own = Tiefe: { LENGTH($water_deep, form: "range") }.
 needs-deep-unknown = Tiefe: Dafür habe ich keine Zahl.
 needs-label-water-deep = Wassertiefe
 # Only with: $water_deep, $floor_citation
 needs-water-deep = { LENGTH($water_deep) } oder mehr: { $floor_citation }
+# Only with: $water_deep, $deep_known
+needs-water-deep-own = { LENGTH($water_deep, form: "range") } ({ $deep_known })
 
 ## Schritte
 needs-step-measure = Miss die Fläche, auf der es liegt, mit einem Infrarot-Thermometer, und die kühle Seite mit einem digitalen Fühler. Frag dann mit deinen eigenen Werten: temps { needs-readings }

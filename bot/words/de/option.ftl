@@ -347,7 +347,7 @@ option-server-screen-without = dasselbe ohne Gitter gemessen
 ## server target
 option-server-target-animal = das Tier
 option-server-target-of = wovon es der Zielwert ist
-option-server-target-range = von wo bis wo: 35-43C, 3-5 für UV, 10-14h für Licht
+option-server-target-range = von wo bis wo: 35-43C, 3-5 für UV, 10-14h, 30-40cm
 option-server-target-best = worauf man zielt, wenn bekannt: 39C
 
 ## server animal
@@ -359,6 +359,8 @@ option-server-animal-warm = Luft auf der warmen Seite: 27-29C
 option-server-animal-cool = Luft auf der kühlen Seite: 21-24C
 option-server-animal-night = Nachtwärme erst unter: 14-18C
 option-server-animal-night_off = Nachtwärme aus bei: 18-19C
+option-server-animal-water = Wasser, in dem es lebt: 22-26C
+option-server-animal-depth = wie tief dieses Wasser ist: 30-40cm
 option-server-animal-hours = Licht am Tag: 12-14 hours
 option-server-animal-surface_limit = heißer darf nichts sein: 40C
 option-server-animal-cool_limit = das erreicht die kühlste Stelle nie: 30C

@@ -42,6 +42,11 @@ owned-light = Licht { HOURS($light, form: "range") }{ $has_best ->
     [yes] , am besten { HOURS($light) }
    *[no] {""}
   }
+# Only with: $deep
+owned-deep = { owned-of } { LENGTH($deep, form: "range") }{ $has_best ->
+    [yes] , am besten { LENGTH($deep) }
+   *[no] {""}
+  }
 # Only with: $warmth
 owned-warmth = { owned-of } { TEMP($warmth, form: "range") }{ $has_best ->
     [yes] , am besten { TEMP($warmth) }
@@ -53,6 +58,8 @@ owned-of = { $of ->
     [cool_air] Luft auf der kühlen Seite
     [night_floor] nachts heizen nur unter
     [night_heat_off] Nachtwärme aus bei
+    [water] Wasser
+    [water_depth] Wassertiefe
     [light_hours] Licht
    *[other] Fläche am Sonnenplatz
   }
@@ -60,6 +67,8 @@ owned-of = { $of ->
 owned-value-uvi = UV-Index { UVI($uvi, form: "given") }
 # Only with: $light
 owned-value-light = { HOURS($light) } Licht
+# Only with: $deep
+owned-value-deep = { LENGTH($deep) }
 # Only with: $warmth
 owned-value-warmth = { TEMP($warmth) }
 

@@ -473,7 +473,10 @@ plan-step-now = Es lebt schon dort? Dann lass die Röhre weg, wärme nur ein End
   } Ohne UV muss sein Vitamin D aus dem Futter kommen: Frag eine reptilienkundige Tierarztpraxis, wie.
 plan-label-water = Wassertiefe
 # Only with: $water_deep
-plan-water-deep = { LENGTH($water_deep) } oder mehr (EU-Regeln für Labore)
+plan-water-deep = { $deep_is_own ->
+    [yes] { LENGTH($water_deep, form: "range") } (die eigene Zahl der Gruppe)
+   *[no] { LENGTH($water_deep) } oder mehr (EU-Regeln für Labore)
+  }
 plan-night-water = { plan-dark } Nachts zählt sein Wasser. Heize es mit eigenem Thermostat, wenn es im Zimmer zu kalt wird.
 plan-aim-label-water = Wasser
 plan-aim-label-gradient = Ganzes Terrarium

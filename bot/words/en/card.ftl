@@ -28,11 +28,11 @@ card-label-sure = How sure
 card-sure = In the middle of a range the UV index can be { UVI($sure, form: "range") }, because lamps differ. A UV meter can tell.
 card-label-own = The group's own
 card-column = Tube and fixture
-card-row = { $long ->
+card-row = { $tube_long ->
     [none] { card-short }
    *[some] { card-short }, { $any_length ->
         [yes] any length
-       *[no] { LENGTH($long) }
+       *[no] { LENGTH($tube_long) }
       }
   }
 card-short = { $own ->

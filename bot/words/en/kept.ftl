@@ -1,4 +1,4 @@
-### Facts: LampKept, ScreenKept, TargetKept, AnimalKept, Harmful, HarmfulOwn, OutOfOrder, OwnWhole, NameTaken, OwnThing, OwnAim, OwnGone, BoardLeft, OwnKnown
+### Facts: LampKept, ScreenKept, TargetKept, AnimalKept, Harmful, HarmfulOwn, NoWater, OutOfOrder, OwnWhole, NameTaken, OwnThing, OwnAim, OwnGone, BoardLeft, OwnKnown
 ### A group's own figures: kept, refused, taken away.
 
 ## Lamps
@@ -84,12 +84,14 @@ kept-no-order = That range cannot be. From low to high it must stay within: { $w
 kept-no-limit = That limit cannot be. It must be { $within }.
 kept-no-harm = No: that would harm { NAME($animal, form: "a") }.
 kept-no-harm-limit = Its limit is { $limit }, whatever the target. I know it from memory: a reptile vet's word is better.
+kept-no-harm-law = Its limit is { $limit }, whatever the target: no public code that I know of lets the water be shallower.
+kept-no-water = I know of no water that { NAME($animal, form: "a") } lives in.
 kept-no-harm-own = Its limit is { $limit }.{ $careful ->
     [none] {""}
    *[some] {" "}That is a careful one of mine. Do you know its own? Tell it with { $careful }:
   }
 kept-no-whole = “{ $name }” is your group's own animal: change it as a whole.
-kept-no-target = Tell me one thing that it needs. It is one of uvi, basking, warm, cool, night, night_off and hours.
+kept-no-target = Tell me one thing that it needs. It is one of uvi, basking, warm, cool, night, night_off, water, depth and hours.
 kept-no-zero = A UV index to aim for is above 0. Leave it out where none is needed.
 kept-no-limit-order = Those limits do not fit together. The night is below the coolest place, and both are below the surface.
 kept-no-new-name = I know that animal already: { NAME($ours) }. Set its targets with server target.

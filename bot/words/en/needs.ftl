@@ -40,10 +40,14 @@ needs-step-life-night = It rests by day. UV and light reach it only where it res
 needs-step-life-giant = It grows huge. Plan the room for a grown one before you buy lamps.
 # Only with: $water_deep
 needs-deep = Depth: { LENGTH($water_deep) } or more.
+# Only with: $water_deep
+needs-deep-own = Depth: { LENGTH($water_deep, form: "range") }.
 needs-deep-unknown = Depth: I have no figure.
 needs-label-water-deep = Depth of water
 # Only with: $water_deep, $floor_citation
 needs-water-deep = { LENGTH($water_deep) } or more: { $floor_citation }
+# Only with: $water_deep, $deep_known
+needs-water-deep-own = { LENGTH($water_deep, form: "range") } ({ $deep_known })
 
 ## Steps
 needs-step-measure = Measure the surface where it lies with an infrared gun, and the cool end with a digital probe. Then ask, with your own readings: temps { needs-readings }

@@ -347,7 +347,7 @@ option-server-screen-without = the same read with the screen taken away
 ## server target
 option-server-target-animal = the animal
 option-server-target-of = what the target is of
-option-server-target-range = from where to where: 95-110F, 3-5 for UV, 10-14h for light
+option-server-target-range = from where to where: 95-110F, 3-5 for UV, 10-14h, 12-16in
 option-server-target-best = what to aim for, if known: 103F
 
 ## server animal
@@ -359,6 +359,8 @@ option-server-animal-warm = warm-end air: 80-84F
 option-server-animal-cool = cool-end air: 70-76F
 option-server-animal-night = night heat only below: 58-64F
 option-server-animal-night_off = night heat off at: 64-66F
+option-server-animal-water = water that it lives in: 72-78F
+option-server-animal-depth = how deep that water is: 12-16in
 option-server-animal-hours = light a day: 12-14 hours
 option-server-animal-surface_limit = no surface may be hotter: 104F
 option-server-animal-cool_limit = the coolest place may not reach this: 86F

@@ -43,6 +43,11 @@ owned-light = light { HOURS($light, form: "range") }{ $has_best ->
     [yes] , best { HOURS($light) }
    *[no] {""}
   }
+# Only with: $deep
+owned-deep = { owned-of } { LENGTH($deep, form: "range") }{ $has_best ->
+    [yes] , best { LENGTH($deep) }
+   *[no] {""}
+  }
 # Only with: $warmth
 owned-warmth = { owned-of } { TEMP($warmth, form: "range") }{ $has_best ->
     [yes] , best { TEMP($warmth) }
@@ -54,6 +59,8 @@ owned-of = { $of ->
     [cool_air] cool-end air
     [night_floor] night heat only below
     [night_heat_off] night heat off at
+    [water] water
+    [water_depth] depth of water
     [light_hours] light
    *[other] basking surface
   }
@@ -61,6 +68,8 @@ owned-of = { $of ->
 owned-value-uvi = UV index { UVI($uvi, form: "given") }
 # Only with: $light
 owned-value-light = { HOURS($light) } of light
+# Only with: $deep
+owned-value-deep = { LENGTH($deep) }
 # Only with: $warmth
 owned-value-warmth = { TEMP($warmth) }
 

@@ -464,7 +464,10 @@ plan-step-now = It lives there already? Then leave the tube out, warm one end on
   } Without UV its vitamin D must come from its food: ask a reptile vet how.
 plan-label-water = Depth of water
 # Only with: $water_deep
-plan-water-deep = { LENGTH($water_deep) } or more (EU rules for laboratories)
+plan-water-deep = { $deep_is_own ->
+    [yes] { LENGTH($water_deep, form: "range") } (the group's own figure)
+   *[no] { LENGTH($water_deep) } or more (EU rules for laboratories)
+  }
 plan-night-water = { plan-dark } Its water counts at night. Heat that, on a thermostat of its own, if the room lets it fall too far.
 plan-aim-label-water = Water
 plan-aim-label-gradient = Whole box

@@ -10,7 +10,6 @@ from bot.language.uv_lamps import TUBES, UvLamp
 from bot.saved.group import (
     OwnAnimal,
     OwnLamp,
-    OwnPoint,
     OwnRange,
     OwnScreen,
     OwnSubject,
@@ -53,8 +52,7 @@ tubes = st.builds(
     lit_length_m=exact(0.1, 1.6),
     set_on=days,
 )
-points = st.builds(
-    OwnPoint,
+points: st.SearchStrategy[OwnPoint] = st.builds(
     strength_uvi_m2=exact(0.01, 99.0),
     behind_m=exact(0.0, 0.3),
     around_m=exact(0.05, 3.0),
