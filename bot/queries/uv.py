@@ -5,6 +5,8 @@ from typing import TYPE_CHECKING
 
 from pydantic import Field
 
+from bot.language.lamps import Fixture
+from bot.language.unsure import Unsure
 from bot.language.uv_lamps import UvLamp, find_uv_lamp
 from bot.queries.options import (
     Age,
@@ -12,6 +14,7 @@ from bot.queries.options import (
     EnclosureLength,
     FixtureIfKnown,
     Length,
+    OwnTube,
     Readings,
     ScreenIfKnown,
     ScreenOption,
@@ -64,6 +67,11 @@ class DistanceQuery(LampQuery):
     tubes: TubeCount = Field(1, examples=["1"])
     gap: Length | None = Field(None, examples=["2in"])
     state: StateNames = Field(frozenset(), examples=["young"])
+
+    @property
+    def behind(self) -> Fixture | Unsure | None:
+        """What is behind the tube; the readings of a group's own lamp hold that already."""
+        return None if isinstance(self.tube, OwnTube) else self.reflector
 
 
 class UviQuery(DistanceQuery):

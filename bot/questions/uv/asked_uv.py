@@ -31,7 +31,7 @@ def told_surely(query: DistanceQuery) -> TubeAsked | None:
 
     Readings of the tube through its screen hold both, known or not.
     """
-    reflector, screen = query.reflector, query.screen
+    reflector, screen = query.behind, query.screen
     assert not isinstance(screen, typed.Pane)
     unsure = isinstance(reflector, Unsure) or isinstance(screen, Unsure)
     if unsure and query.readings is None:

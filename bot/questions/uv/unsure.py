@@ -144,7 +144,7 @@ def unsurely(query: DistanceQuery, context: Context) -> Unsurely:
         verdict=verdict,
         until=_until(start_m, at_m),
         too_near=at_m is not None and at_m < SAFE_MINIMUM_M,
-        fixture_unknown=isinstance(query.reflector, Unsure),
+        fixture_unknown=isinstance(query.behind, Unsure),
         screen_unknown=isinstance(query.screen, Unsure),
         some_mesh=isinstance(query.screen, SomeMesh),
         again=_again(query),
@@ -153,7 +153,7 @@ def unsurely(query: DistanceQuery, context: Context) -> Unsurely:
 
 
 def _reflectors(query: DistanceQuery) -> tuple[TypedFixture | None, ...]:
-    found = query.reflector
+    found = query.behind
     return tuple(TypedFixture) if isinstance(found, Unsure) else (found,)
 
 
@@ -257,7 +257,7 @@ def _again(query: DistanceQuery) -> str:
     """Return what to ask once the rest is known, as it is typed."""
     given = {
         "tube": query.tube.text if query.tube else "",
-        "reflector": "polished" if isinstance(query.reflector, Unsure) else query.reflector,
+        "reflector": "polished" if isinstance(query.behind, Unsure) else query.behind,
         "screen": "45%" if isinstance(query.screen, Unsure) else query.screen and query.screen.text,
         "animal": query.animal,
         "tubes": str(query.tubes) if query.tubes > 1 else "",

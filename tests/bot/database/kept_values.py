@@ -20,6 +20,7 @@ from bot.saved.group import (
 )
 from bot.saved.keeper import Enclosure, KeeperExport, KeeperSettings, KeptScreen, Reading
 from bot.saved.keeper import Setup as KeptSetup
+from bot.saved.own_lamps import OwnPoint
 from bot.saved.reminders import MOST_DAYS, About, ReminderExport
 from bot.saved.values import OwnLife, name_key
 from calc.animal import Subject
@@ -52,7 +53,8 @@ tubes = st.builds(
     lit_length_m=exact(0.1, 1.6),
     set_on=days,
 )
-points: st.SearchStrategy[OwnPoint] = st.builds(
+points = st.builds(
+    OwnPoint,
     strength_uvi_m2=exact(0.01, 99.0),
     behind_m=exact(0.0, 0.3),
     around_m=exact(0.05, 3.0),

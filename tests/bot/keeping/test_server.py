@@ -57,6 +57,13 @@ async def test_settings_are_shown_changed_and_taken_away(ok: Ask, ask: Ask) -> N
         "server target animal:ackie of:cool range:85-92F",
         "server target animal:royal python of:night floor range:60-70F",
         "server target animal:corn snake of:hours range:12-20h",
+        "server target animal:slider of:water range:75-95F",
+        "server target animal:slider of:water range:50-70F",
+        "server target animal:slider of:depth range:5-10in",
+        "server target animal:axolotl of:water range:15-22C",
+        "server target animal:fire-bellied toad of:water range:20-35C",
+        "server target animal:bearded dragon of:water range:75-80F",
+        "server target animal:slider of:depth range:75-80F",
         "server target animal:bearded dragon of:basking range:95-110F best:200F",
         "server remove",
         "server remove lamp:Nothing",
@@ -85,6 +92,19 @@ async def test_a_target_is_kept_in_any_unit_and_answers_go_by_it(ok: Ask) -> Non
     assert "group's own figure" not in whole(
         await ok("board preview topic:temperatures animal:bearded dragon")
     )
+
+
+async def test_water_is_told_as_the_group_set_it(ok: Ask) -> None:
+    await ok("server target animal:slider of:water range:24-26C best:25C")
+    await ok("server target animal:slider of:depth range:40-60cm best:50cm")
+    needs = await ok("needs animal:slider about:water")
+    assert "Depth: 15.5 to 23.5 in (40 to 60 cm)." in needs.answer
+    assert "75 to 79 °F (24 to 26 °C)" in needs.answer
+    assert "the group's own figure" in row(needs, "Depth of water")
+    plan = await ok("plan animal:slider enclosure:80x40x30in lid:full mesh room:70F")
+    assert "15.5 to 23.5 in (40 to 60 cm)" in row(plan, "Depth of water")
+    await ok("server remove animal:slider of:depth")
+    assert "14 in (35 cm) or more" in row(await ok("needs slider"), "Depth of water")
 
 
 async def test_a_screen_is_learnt_from_readings_with_and_without_it(ok: Ask) -> None:
