@@ -24,12 +24,14 @@ __all__ = [
     "Unplaced",
     "WithoutTargets",
     "Words",
+    "first_of_each",
     "folded",
     "index",
     "listed_names",
     "names_with_targets",
     "own_index",
     "own_words",
+    "wide_kins",
     "word_index",
     "words_around",
 ]
@@ -61,10 +63,11 @@ class Candidate:
 
 @dataclass(frozen=True, slots=True)
 class Several:
-    """A word that several animals share."""
+    """A word that several animals share; ``wide``: more of those here than the candidates."""
 
     word: str
     candidates: tuple[Candidate, ...]
+    wide: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,6 +232,20 @@ def names_with_targets() -> Mapping[str, str]:
     }
 
 
+@cache
+def wide_kins() -> frozenset[frozenset[str]]:
+    """Return the names of the candidates of every word that more animals here bear."""
+    each = (what for _, what, _ in _names() if isinstance(what, Several) and what.wide)
+    named = (frozenset(one.name for one in what.candidates) for what in each)
+    return frozenset((frozenset(first_of_each()), *named))
+
+
+@cache
+def first_of_each() -> tuple[str, ...]:
+    """Return the name of one animal of each group, to tell who named none at all."""
+    return tuple(animals()[slug].name for slug in _table("animal_words")["wide"]["first"])
+
+
 def _entries() -> Iterator[tuple[str, Entry]]:
     """Yield the names first, then their plurals, so that no plural hides a name."""
     plurals = []
@@ -277,10 +294,12 @@ def _names() -> Iterator[tuple[str, Known | WithoutTargets | Several, str]]:
     for family, row in table["recognised"].items():
         for name in row["names"]:
             yield name, WithoutTargets(name, family), "en"
-    for row in table["ambiguous"]:
-        yield row["name"], Several(row["name"], _candidates(row["candidates"], table)), "en"
-    for word, slugs in _table("animal_words")["also_ambiguous"].items():
-        yield word, Several(word, _candidates(slugs, table)), "en"
+    wide = _table("animal_words")["wide"]["words"].split()
+    for word, keys in (
+        *((row["name"], row["candidates"]) for row in table["ambiguous"]),
+        *_table("animal_words")["also_ambiguous"].items(),
+    ):
+        yield word, Several(word, _candidates(keys, table), word in wide), "en"
 
 
 def _candidates(keys: list[str], table: Mapping[str, Any]) -> tuple[Candidate, ...]:

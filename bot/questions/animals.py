@@ -16,7 +16,7 @@ from bot.saved.values import OwnLife
 from calc.animal import Animal, Awake, OwnLimits, Subject, Target
 from calc.animals import animal_name, animals, any_animal, own_name, own_slug
 from calc.limits import Limit, limits_of
-from calc.name_index import names_with_targets
+from calc.name_index import first_of_each, names_with_targets, wide_kins
 from calc.naming import Known, Several, WithoutTargets, named
 from calc.setup.space import smallest_floor
 from calc.states import in_states
@@ -28,6 +28,7 @@ __all__ = [
     "AnimalNotNamedError",
     "AnimalsMeant",
     "WithoutFiguresError",
+    "among_of",
     "animal_asked",
     "animal_of",
     "animals_meant",
@@ -94,35 +95,48 @@ def animal_asked(name: str, context: Context) -> Animal:
             raise WithoutFiguresError(name)
         case Several() as several:
             raise _which_of(several)
+    raise _not_known(wish, context)
+
+
+def _not_known(wish: str, context: Context) -> NotUnderstoodError:
+    """Return the question which animal is meant, or that there are no figures for such a name."""
     near = perhaps_meant(wish, context.own.names)
-    known = Say("wanted-animal-near", AnimalsMeant(_names(near, context.own.names), ()))
-    raise NotUnderstoodError(
-        shown(wish),
-        known if near else Say("wanted-animal-known"),
-        f"animal:{near[0] if near else ANY_ANIMAL}",
-        "animal",
+    if near:
+        known = Say("wanted-animal-near", AnimalsMeant(_names(near, context.own.names), ()))
+        return NotUnderstoodError(shown(wish), known, f"animal:{near[0]}", "animal")
+    if all(character.isalpha() or character in " '’-" for character in wish):
+        return WithoutFiguresError(shown(wish))
+    return NotUnderstoodError(
+        shown(wish), Say("wanted-animal-known"), f"animal:{ANY_ANIMAL}", "animal"
     )
 
 
 def _which_of(several: Several) -> NotUnderstoodError:
     """Return the question which of several animals is meant."""
-    here = [one.name for one in several.candidates if one.slug]
-    if several.candidates and not here:
+    among = among_of(several)
+    here = [name for name in among if isinstance(named(name).what, Known)]
+    if not here:
         return WithoutFiguresError(several.word)
-    wanted = Say("wanted-animal-name")
-    if here:
-        meant = animals_meant([one.name for one in several.candidates], here)
-        wanted = Say("wanted-which-of-both" if meant.others else "wanted-which-of", meant)
-    example = f"animal:{here[0] if here else ANY_ANIMAL}"
-    return NotUnderstoodError(several.word, wanted, example, "animal")
+    meant = animals_meant(among, here)
+    wanted = Say("wanted-which-of-both" if meant.others else "wanted-which-of", meant)
+    return NotUnderstoodError(several.word, wanted, f"animal:{here[0]}", "animal")
+
+
+def among_of(several: Several) -> tuple[str, ...]:
+    """Return the animals that a word may mean; of a word for all of them one of each group."""
+    return tuple(one.name for one in several.candidates) or first_of_each()
 
 
 @dataclass(frozen=True, slots=True)
 class AnimalsMeant:
-    """The animals that words may mean: those with figures here, and those without."""
+    """The animals that words may mean: those with figures here, and those without.
+
+    ``more``: further ones with figures here bear such a name.
+    """
 
     here: tuple[Name, ...]
     others: tuple[Name, ...]
+    more: bool = False
 
 
 def animals_meant(
@@ -131,7 +145,7 @@ def animals_meant(
     """Return animals to choose from, and those of them that have no figures here."""
     here = [name for name in names if name in with_figures]
     others = [name for name in names if name not in with_figures]
-    return AnimalsMeant(_names(here, own), _names(others, own))
+    return AnimalsMeant(_names(here, own), _names(others, own), frozenset(names) in wide_kins())
 
 
 def _names(names: Sequence[str], own: tuple[str, ...] = ()) -> tuple[Name, ...]:
@@ -152,11 +166,18 @@ def perhaps_meant(wish: str, own: tuple[str, ...] = ()) -> list[str]:
     names = {name.lower(): slug for name, slug in names_with_targets().items()}
     names |= {name.lower(): own_slug(name) for name in own}
     found = [form for form in names if typed in form.split()]
-    if not found and (near := closest(typed, names)):
+    if not found and (near := closest(typed, names)) and _is_slip(typed, near):
         found = [near]
     if not found and (word := closest(typed, dict.fromkeys(" ".join(names).split()))):
         found = [form for form in names if word in form.split()]
     return list(dict.fromkeys(animal_name(names[form]) for form in found))[:_MOST_MEANT]
+
+
+def _is_slip(typed: str, form: str) -> bool:
+    """Say whether more is alike than the word for a kind: no moor lizard is a bobtail lizard."""
+    first, _, last = typed.rpartition(" ")
+    other, _, kind = form.rpartition(" ")
+    return not first or last != kind or closest(first, (other,)) is not None
 
 
 def animal_of(slug: str, own: Own) -> Animal:

@@ -9,8 +9,14 @@ from dataclasses import dataclass
 from bot.facts import Bound, Length, Name, Say, metres
 from bot.language.shown import shown
 from bot.layered import Brief, Layered
-from bot.questions.animals import AnimalsMeant, animals_meant, name_said, perhaps_meant
-from calc.naming import Known, named
+from bot.questions.animals import (
+    AnimalsMeant,
+    among_of,
+    animals_meant,
+    name_said,
+    perhaps_meant,
+)
+from calc.naming import Known, Several, named
 from calc.uv.nearest import COMFORTABLE_MINIMUM_M
 
 __all__ = ["unfigured", "which_animal", "which_asked"]
@@ -30,11 +36,12 @@ class Unfigured:
 
 @dataclass(frozen=True, slots=True)
 class WhichOf:
-    """Words for an animal that mean several."""
+    """Words for an animal that mean several; ``more``: more of those here than are named."""
 
     words: str
     here: tuple[Name, ...]
     others: tuple[Name, ...]
+    more: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +74,7 @@ def unfigured(command: str, name: str) -> Layered:
 
 def which_asked(words: str, among: Sequence[str]) -> Layered:
     """Return the question which animal is meant by words for several, or for none I know."""
+    among = among or _of_any(words)
     here = [name for name in among if isinstance(named(name).what, Known)]
     near = here if among else perhaps_meant(words)
     steps = (
@@ -83,11 +91,18 @@ def which_asked(words: str, among: Sequence[str]) -> Layered:
     )
 
 
+def _of_any(words: str) -> tuple[str, ...]:
+    """Return one animal of each group for a word that means all of them, such as reptile."""
+    what = named(words).what
+    return among_of(what) if isinstance(what, Several) and not what.candidates else ()
+
+
 def which_animal(words: str, among: Sequence[str]) -> Say:
     """Return that words for an animal mean several, or none that is known."""
+    among = among or _of_any(words)
     here = [name for name in among if isinstance(named(name).what, Known)]
     meant = animals_meant(among, here) if among else AnimalsMeant((), ())
-    facts = WhichOf(shown(words), meant.here, meant.others)
+    facts = WhichOf(shown(words), meant.here, meant.others, meant.more)
     if meant.here and meant.others:
         return Say("which-of-both", facts)
     if meant.here:

@@ -128,3 +128,34 @@ def test_a_burning_surface_does_not_wait_for_what_else_is_missing(
     line: str, off: bool, anyone: Preferences
 ) -> None:
     assert ask(line, anyone).answer.startswith("Switch all heat off now") is off
+
+
+@pytest.mark.parametrize("word", ["reptile", "lizard", "snake", "gecko", "frog"])
+@pytest.mark.parametrize("line", ["needs animal:{}", "night room:64F animal:{}"])
+def test_of_a_word_for_many_some_are_named_and_that_there_are_more(word: str, line: str) -> None:
+    told = ask(line.format(word), Preferences())
+    assert told.status == "problem"
+    assert "or another by its own name" in told.answer
+    german = ask(line.format(word), Preferences(language="de"))
+    assert "oder ein anderes mit eigenem Namen" in german.answer
+
+
+def test_of_a_word_for_a_few_all_are_named() -> None:
+    told = ask("needs animal:uromastyx", Preferences())
+    assert "Saharan uromastyx or Egyptian uromastyx" in told.answer
+    assert "another" not in told.answer
+
+
+@pytest.mark.parametrize("name", ["zorblax", "glorpian skink", "zorblaxian lizard"])
+def test_an_animal_that_nobody_knows_gets_no_other_ones_figures(name: str) -> None:
+    told = ask(f"needs animal:{name}", Preferences())
+    assert told.answer.startswith(f"I have no figures for “{name}”")
+    assert told.values == ()
+    (steps,) = [part for part in told.parts if part.name == "steps"]
+    assert any("8 in (20 cm)" in step for step in steps.items)
+
+
+def test_its_dangers_are_told_all_the_same() -> None:
+    told = ask("temps basking:150F cool:110F animal:zorblax", Preferences())
+    assert told.dangers
+    assert "no figures for “zorblax”" in told.model_dump_json()

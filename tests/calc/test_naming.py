@@ -192,3 +192,21 @@ def test_the_longest_name_wins_where_an_animal_is_expected(text: str, names: lis
 def test_places_are_those_of_the_text() -> None:
     text = "für meine Königspythons und l'agame barbue"
     assert [text[f.start : f.end] for f in names_in(text)] == ["Königspythons", "agame barbue"]
+
+
+@pytest.mark.parametrize("word", ["lizard", "snake", "gecko", "tortoise", "frog", "python"])
+def test_a_word_that_more_animals_bear_than_are_named_for_it_is_wide(word: str) -> None:
+    what = named(word).what
+    assert isinstance(what, Several)
+    assert what.wide
+    ends = [animal.slug for animal in animals().values() if animal.name.split()[-1] == word]
+    assert set(ends) - {one.slug for one in what.candidates}
+
+
+@pytest.mark.parametrize("word", ["uromastyx", "monitor", "skink", "dragon", "tegu"])
+def test_a_word_of_which_all_are_named_is_not_wide(word: str) -> None:
+    what = named(word).what
+    assert isinstance(what, Several)
+    assert not what.wide
+    ends = [animal.slug for animal in animals().values() if animal.name.split()[-1] == word]
+    assert set(ends) <= {one.slug for one in what.candidates}

@@ -18,7 +18,10 @@ ask-missing = { $count ->
     [3] Dreierlei fehlt mir noch. Sag mir: { LIST($things, join: "list-semi") }.
    *[other] Einiges fehlt mir noch. Sag mir: { LIST($things, join: "list-semi") }.
   }
-ask-which = welches es ist: { LIST($here, join: "list-or") }
+ask-which = welches es ist: { LIST($here, join: "list-or") }{ $more ->
+    [yes] , oder ein anderes mit eigenem Namen
+   *[no] {""}
+  }
 ask-which-both = welches es ist: { LIST($here, join: "list-or") } (zu den anderen fehlen mir Zahlen)
 ask-example = Zum Beispiel: { $example }
 ask-or = Oder meintest du: { $example }

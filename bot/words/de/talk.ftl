@@ -3,7 +3,10 @@
 
 talk-title = Noch eins
 talk-hello = Hallo! Welches Tier hältst du? Oder frag mich nach Licht, UV, Wärme oder Nächten.
-talk-which = Welches ist es: { LIST($here, join: "list-or") }?
+talk-which = Welches ist es: { LIST($here, join: "list-or") }{ $more ->
+    [yes] , oder ein anderes mit eigenem Namen
+   *[no] {""}
+  }?
 talk-animal = Für welches Tier ist es?
 talk-tube = Wie stark ist die Röhre? An einem Ende steht es: 12%, 5.0.
 talk-reflector = Was ist hinter der Röhre: ein Spiegel oder einfach Weiß?

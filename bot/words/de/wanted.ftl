@@ -112,7 +112,10 @@ wanted-animal-with-figures = ein Tier, zu dem ich Zahlen habe: nie die eines and
 wanted-animal-near = ein Tier, das ich kenne, vielleicht { LIST($here, join: "list-or") }
 wanted-animal-known = ein Tier, das ich kenne, mit seinem üblichen Namen
 wanted-animal-name = den eigenen Namen des Tiers
-wanted-which-of = genau eines: { LIST($here, join: "list-or") }
+wanted-which-of = genau eines: { LIST($here, join: "list-or") }{ $more ->
+    [yes] , oder ein anderes mit eigenem Namen
+   *[no] {""}
+  }
 wanted-which-of-both = genau eines: { LIST($here, join: "list-or") } (zu den anderen fehlen mir Zahlen)
 
 ## Was eine Antwort braucht

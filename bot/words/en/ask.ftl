@@ -19,7 +19,10 @@ ask-missing = { $count ->
     [3] I need three more things. Tell me { LIST($things, join: "list-semi") }.
    *[other] I need a few more things. Tell me { LIST($things, join: "list-semi") }.
   }
-ask-which = which one it is: { LIST($here, join: "list-or") }
+ask-which = which one it is: { LIST($here, join: "list-or") }{ $more ->
+    [yes] , or another by its own name
+   *[no] {""}
+  }
 ask-which-both = which one it is: { LIST($here, join: "list-or") } (I have no figures for the others)
 ask-example = For example: { $example }
 ask-or = Or did you mean: { $example }

@@ -3,7 +3,10 @@
 
 talk-title = One thing more
 talk-hello = Hello! Which animal do you keep? Or ask me about light, UV, warmth or nights.
-talk-which = Which one is it: { LIST($here, join: "list-or") }?
+talk-which = Which one is it: { LIST($here, join: "list-or") }{ $more ->
+    [yes] , or another by its own name
+   *[no] {""}
+  }?
 talk-animal = Which animal is it for?
 talk-tube = How strong is the tube? One end says it: 12%, 5.0.
 talk-reflector = What is behind the tube: a mirror, or plain white?

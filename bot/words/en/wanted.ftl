@@ -113,7 +113,10 @@ wanted-animal-with-figures = an animal that I have figures for: never those of a
 wanted-animal-near = an animal I know, perhaps { LIST($here, join: "list-or") }
 wanted-animal-known = an animal that I know, by its common name
 wanted-animal-name = the animal's own name
-wanted-which-of = which one it is: { LIST($here, join: "list-or") }
+wanted-which-of = which one it is: { LIST($here, join: "list-or") }{ $more ->
+    [yes] , or another by its own name
+   *[no] {""}
+  }
 wanted-which-of-both = which one it is: { LIST($here, join: "list-or") } (I have no figures for the others)
 
 ## What an answer needs
