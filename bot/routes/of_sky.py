@@ -21,7 +21,7 @@ _LATITUDE = re.compile(
 )
 # A bare "may" is no month.
 _MONTH = re.compile(
-    rf"(?:\b(?:in|during|of|early|mid|late|this|im|for)|[,;]) ?({MONTH})\b", re.I | re.A
+    rf"(?:\b(?:in|during|of|early|mid|late|this|im|for)(?: the)?|[,;]) ?({MONTH})\b", re.I | re.A
 )
 _HOUR = re.compile(r"\bat (\d{1,2}(?::\d{2})? ?(?:am|pm|o'?clock)|\d{1,2}:\d{2})")
 _PLACES = (

@@ -23,6 +23,7 @@ OFF = "off"
 _SURE, _WHOLE_PAGE, _AGAINST, _AGAINST_LIKELY, _PAGE_AGAINST = 0.5, 0.7, 0.85, 0.9, 0.95
 _OFFERED, _PERHAPS = 0.25, 0.05
 _VET = "vet"
+_OUTSIDE, _SUN = "outdoors", "sun-and-outdoors"
 _OF_A_TURN = "t"
 _OF_HEAT = ("temps", "basking", "check", "surface", "night")
 _OF_A_TUBE = ("uvi", "distance", "tube", "check", "decline", "section")
@@ -70,7 +71,8 @@ def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
     if first.page and not first.part and any(not alarm.asked for alarm in listen(asked.said)):
         # A hazard that is told brings its page along.
         return None
-    if first.name == OFF and (chance < _SURE_OFF or len(words) < _FEWEST_OFF):
+    few = chance < _SURE_OFF or len(words) < _FEWEST_OFF
+    if first.name == OFF and (few or _is_of_sun(ruled)):
         return None
     return first if chance >= _least(found, first, ruled, figures) else None
 
@@ -85,6 +87,11 @@ def _least(found: tuple[Meant, ...], first: Opinion, ruled: Opinion | None, figu
     others = (_opinion(one) for one in found if one.chance >= _PERHAPS)
     stands = figures > _FEW_FIGURES or any(ruled.is_as(other) for other in others if other)
     return _AGAINST_LIKELY if stands else _AGAINST
+
+
+def _is_of_sun(ruled: Opinion | None) -> bool:
+    """Say whether a rule found a question about real sun: little of that was learned."""
+    return ruled is not None and (ruled.name == _OUTSIDE or ruled.page == _SUN)
 
 
 def _judges(opinion: Opinion, asked: Asked) -> bool:
