@@ -235,12 +235,10 @@ def names_with_targets() -> Mapping[str, str]:
 @cache
 def wide_kins() -> frozenset[frozenset[str]]:
     """Return the names of the candidates of every word that more animals here bear."""
-    each = (what for _, what, _ in _names() if isinstance(what, Several) and what.wide)
-    named = (frozenset(one.name for one in what.candidates) for what in each)
-    return frozenset((frozenset(first_of_each()), *named))
+    each = [x.candidates for _, x, _ in _names() if isinstance(x, Several) and x.wide]
+    return frozenset((frozenset(first_of_each()), *(frozenset(c.name for c in x) for x in each)))
 
 
-@cache
 def first_of_each() -> tuple[str, ...]:
     """Return the name of one animal of each group, to tell who named none at all."""
     return tuple(animals()[slug].name for slug in _table("animal_words")["wide"]["first"])
@@ -275,7 +273,7 @@ def _listed() -> Iterator[tuple[str, Entry, tuple[str, ...]]]:
 
 def _names() -> Iterator[tuple[str, Known | WithoutTargets | Several, str]]:
     """Yield every name with what it means and the part of the list that it stands in."""
-    table = _table("animal_names")
+    table, words = _table("animal_names"), _table("animal_words")
     known = animals()
     for slug, row in table["species"].items():
         here = known.get(slug)
@@ -287,19 +285,17 @@ def _names() -> Iterator[tuple[str, Known | WithoutTargets | Several, str]]:
                 shown = row["en"][0] if language == "slang" else name
                 what = Known(slug, here.name) if here else WithoutTargets(shown, slug)
                 yield name, what, language
-    for slug, names in _table("animal_words")["also_named"].items():
+    for slug, names in words["also_named"].items():
         for name in names:
             here = known.get(slug)
             yield name, Known(slug, here.name) if here else WithoutTargets(name, slug), "en"
     for family, row in table["recognised"].items():
         for name in row["names"]:
             yield name, WithoutTargets(name, family), "en"
-    wide = _table("animal_words")["wide"]["words"].split()
-    for word, keys in (
-        *((row["name"], row["candidates"]) for row in table["ambiguous"]),
-        *_table("animal_words")["also_ambiguous"].items(),
-    ):
-        yield word, Several(word, _candidates(keys, table), word in wide), "en"
+    shared = {row["name"]: row["candidates"] for row in table["ambiguous"]}
+    for word, keys in (*shared.items(), *words["also_ambiguous"].items()):
+        also = Several(word, _candidates(keys, table), word in words["wide"]["words"].split())
+        yield word, also, "en"
 
 
 def _candidates(keys: list[str], table: Mapping[str, Any]) -> tuple[Candidate, ...]:

@@ -18,7 +18,6 @@ from calc.animals import animal_name, animals, any_animal, own_name, own_slug
 from calc.limits import Limit, limits_of
 from calc.name_index import first_of_each, names_with_targets, wide_kins
 from calc.naming import Known, Several, WithoutTargets, named
-from calc.setup.space import smallest_floor
 from calc.states import in_states
 from calc.target_limits import target_past
 
@@ -227,6 +226,9 @@ def limit_past(animal: Animal, subject: Subject, low: float, high: float) -> Lim
     if subject is Subject.UVI and highest is not None and high > highest.value:
         return highest
     if subject is Subject.WATER_DEPTH:
+        # Only a group that sets a depth needs to know how shallow a code lets it be.
+        from calc.setup.space import smallest_floor
+
         floor = smallest_floor(animal.slug)
         least = None if floor is None or floor.water_m is None else floor.water_m
         return Limit(least, floor.source) if floor and least is not None and low < least else None

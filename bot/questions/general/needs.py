@@ -132,8 +132,8 @@ def known_rows(facts: Needs) -> Mapping[str, Row]:
     if facts.floor_long is not None:
         rows["floor"] = Row(say("label-floor"), say("floor-told"))
     if facts.water_deep is not None:
-        own = "water-deep-own" if facts.deep_known else "water-deep"
-        rows["water_deep"] = Row(say("label-water-deep"), say(own))
+        deep = say("water-deep-own") if facts.deep_known else say("water-deep")
+        rows["water_deep"] = Row(say("label-water-deep"), deep)
     return rows
 
 

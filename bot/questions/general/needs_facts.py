@@ -150,7 +150,6 @@ class Needs:
         return None if self.zone is None else Say.of("needs-zone", str(self.zone))
 
 
-_DEPTH = Subject.WATER_DEPTH
 _ASKED = {
     About.UV: Need.UVI,
     About.UVI: Need.UVI,
@@ -168,7 +167,7 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
     (about, heard_c), set_up = _asked(query, animal), measured_set_up((), animal)
     length, depth, height = map(metres, _BOX_M)
     surface, cool, length_m = animal.basking_surface_c, animal.cool_air_c, animal.adult_length_m
-    floor, deep = smallest_floor(animal.slug), animal.water_depth_m
+    floor = smallest_floor(animal.slug)
     return Needs(
         animal=animal_name(animal),
         called=animal.name,
@@ -182,7 +181,7 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         floor_deep=None if floor is None else metres(floor.sides_m[1]),
         floor_citation=None if floor is None else source(floor.source).citation,
         water_deep=water_deep(animal),
-        deep_known=None if deep is None else known_by(animal, _DEPTH, deep, context.own),
+        deep_known=_deep_known(animal, context),
         lives=lives_of(animal),
         particular=tuple(_particular(animal)),
         others=(*others_say(animal, *Subject), *authorities_say(animal, *Subject)),
@@ -210,6 +209,12 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         heard=None if heard_c is None else degrees(heard_c),
         fits=None if heard_c is None else fits(animal, heard_c, about),
     )
+
+
+def _deep_known(animal: Animal, context: Context) -> Say | None:
+    """Return that the group set how deep its water is, where it did."""
+    own = animal.water_depth_m
+    return None if own is None else known_by(animal, Subject.WATER_DEPTH, own, context.own)
 
 
 def _asked(query: NeedsQuery, animal: Animal) -> tuple[About | None, float | None]:

@@ -33,7 +33,13 @@ needs-no-spot = Einen Sonnenplatz braucht es nicht.
 
 needs-no-heat = Keine Wärmelampe: Es braucht keinen Sonnenplatz.
 needs-do-climbs = Miss an seinem höchsten Ast.
-needs-step-life-water = Gib ihm mindestens so tiefes Wasser wie hier gesagt, einen trockenen Platz, auf den es klettern kann, und jedem Kabel eine Tropfschlaufe.
+needs-step-life-water = { $has_air ->
+    [yes] { $water_deep ->
+        [none] Gib ihm Wasser zum Schwimmen, einen trockenen Platz, auf den es klettern kann, und jedem Kabel eine Tropfschlaufe. Wie tief das Wasser sein soll, weiß ich nicht.
+       *[some] Gib ihm mindestens so tiefes Wasser wie hier gesagt, einen trockenen Platz, auf den es klettern kann, und jedem Kabel eine Tropfschlaufe.
+      }
+   *[no] Es lebt nur im Wasser: Halte es kühl und schattig, und gib jedem Kabel eine Tropfschlaufe.
+  }
 needs-step-life-climbs = Es klettert: Der höchste Ast unter der Lampe ist sein heißester und hellster Platz. Miss Wärme und UV dort, an seinem Rücken. Keine Lampe darf in seiner Reichweite sein.
 needs-step-life-digs = Es gräbt: Gib ihm einen tiefen Boden, der einen Gang hält, und keine Heizung darunter. Im Gang kühlt es sich ab.
 needs-step-life-night = Es ruht am Tag. UV und Licht erreichen es nur, wo es offen ruht. Gib ihm auch vollen Schatten und ein dunkles Versteck.

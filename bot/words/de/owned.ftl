@@ -12,14 +12,16 @@ owned-lamp-sure = auf etwa { SHARE($doubt) } genau, aus { $readings ->
     [one] einem Messwert
    *[other] { $readings } Messwerten
   }
-owned-lamp-day = { $set_on ->
+# Only with: $constant, $lit
+owned-lamp = { owned-lamp-kind } { NUMBER($constant) } UVI·m, { owned-lamp-sure }, leuchtender Teil { LENGTH($lit) }{ $set_on ->
     [none] {""}
    *[some] ; festgelegt am { DAY($set_on) }
   }
-# Only with: $constant, $lit
-owned-lamp = { owned-lamp-kind } { NUMBER($constant) } UVI·m, { owned-lamp-sure }, leuchtender Teil { LENGTH($lit) }{ owned-lamp-day }
 # Only with: $there, $at
-owned-lamp-small = { owned-lamp-kind } UV-Index { UVI($there) } bei { LENGTH($at) }, { owned-lamp-sure }{ owned-lamp-day }
+owned-lamp-small = { owned-lamp-kind } UV-Index { UVI($there) } bei { LENGTH($at) }, { owned-lamp-sure }{ $set_on ->
+    [none] {""}
+   *[some] ; festgelegt am { DAY($set_on) }
+  }
 owned-lamp-named = { $name }: { $told }
 owned-screen = lässt { SHARE($passes) } vom UV durch, hält { SHARE($blocks) } ab{ $set_on ->
     [none] {""}

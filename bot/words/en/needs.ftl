@@ -33,7 +33,13 @@ needs-no-spot = It needs no basking spot.
 
 needs-no-heat = No heat lamp: it needs no basking spot.
 needs-do-climbs = Measure at its highest perch.
-needs-step-life-water = Give it water at least as deep as said here, a dry place that it can climb onto, and a drip loop in every cable.
+needs-step-life-water = { $has_air ->
+    [yes] { $water_deep ->
+        [none] Give it water to swim in, a dry place that it can climb onto, and a drip loop in every cable. How deep the water should be I do not know.
+       *[some] Give it water at least as deep as said here, a dry place that it can climb onto, and a drip loop in every cable.
+      }
+   *[no] It lives in water alone: keep that cool and dim, and give every cable a drip loop.
+  }
 needs-step-life-climbs = It climbs: the highest perch under the lamp is its hottest and brightest place. Measure heat and UV there, at its back. No lamp may be in its reach.
 needs-step-life-digs = It digs: give it a deep floor that holds a burrow, with no heater under it. In the burrow it cools down.
 needs-step-life-night = It rests by day. UV and light reach it only where it rests in the open, so give full shade and a dark hide too.

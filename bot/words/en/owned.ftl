@@ -13,14 +13,16 @@ owned-lamp-sure = good to about { SHARE($doubt) }, from { $readings ->
     [one] one meter reading
    *[other] { $readings } meter readings
   }
-owned-lamp-day = { $set_on ->
+# Only with: $constant, $lit
+owned-lamp = { owned-lamp-kind } { NUMBER($constant) } UVI·m, { owned-lamp-sure }, lit part { LENGTH($lit) }{ $set_on ->
     [none] {""}
    *[some] ; set on { DAY($set_on) }
   }
-# Only with: $constant, $lit
-owned-lamp = { owned-lamp-kind } { NUMBER($constant) } UVI·m, { owned-lamp-sure }, lit part { LENGTH($lit) }{ owned-lamp-day }
 # Only with: $there, $at
-owned-lamp-small = { owned-lamp-kind } UV index { UVI($there) } at { LENGTH($at) }, { owned-lamp-sure }{ owned-lamp-day }
+owned-lamp-small = { owned-lamp-kind } UV index { UVI($there) } at { LENGTH($at) }, { owned-lamp-sure }{ $set_on ->
+    [none] {""}
+   *[some] ; set on { DAY($set_on) }
+  }
 owned-lamp-named = { $name }: { $told }
 owned-screen = lets { SHARE($passes) } of the UV through, blocks { SHARE($blocks) }{ $set_on ->
     [none] {""}
