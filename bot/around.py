@@ -95,7 +95,7 @@ def _own(
         if not text:
             lamp, screen = _in_words(option.completes, given, context)
         if lamp is not None:
-            told = lamp_told(lamp).told
+            told = lamp_told(lamp).law
             yield Say("door-own-tube", OwnNamed(lamp.name, told))
         if screen is not None:
             told = Say("owned-screen", screen_told(screen))

@@ -16,11 +16,11 @@ from bot.layered import Brief, Layered
 from bot.preferences import Preferences
 from bot.queries.question import Question
 from bot.question_context import context_of, reading_of
-from bot.questions.animals import AnimalNotNamedError, animals_meant
+from bot.questions.animals import AnimalNotNamedError, among_of, animals_meant
 from bot.refusal import RefusedError
 from bot.reply import Line, Reply, Role
 from bot.saying.voice import voice
-from calc.naming import Several, named
+from calc.naming import Known, Several, named
 from calc.validity import OutsideModelError
 
 __all__ = ["Answer", "asked_next", "question_kept", "said_beside"]
@@ -183,7 +183,8 @@ def _several(animal: str, preferences: Preferences) -> tuple[str, ...]:
     what = named(animal, preferences.own.names).what if animal else None
     if not isinstance(what, Several):
         return ()
-    return tuple(one.name for one in what.candidates if one.slug)
+    among = among_of(what)
+    return tuple(name for name in among if isinstance(named(name).what, Known))
 
 
 def _lacking(command: Command, given: dict[str, str], preferences: Preferences) -> tuple[str, ...]:

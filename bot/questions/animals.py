@@ -13,7 +13,7 @@ from bot.preferences import Context
 from bot.reply import Alarm
 from bot.saved.group import Own, OwnAnimal, OwnSubject
 from bot.saved.values import OwnLife
-from calc.animal import Animal, Awake, OwnLimits, Subject, Target
+from calc.animal import Animal, Awake, OwnLimits, State, Subject, Target
 from calc.animals import animal_name, animals, any_animal, own_name, own_slug
 from calc.limits import Limit, limits_of
 from calc.name_index import first_of_each, names_with_targets, wide_kins
@@ -89,12 +89,18 @@ def animal_asked(name: str, context: Context) -> Animal:
     match named(wish, context.own.names).what:
         case Known(slug=slug):
             animal = animal_of(slug, context.own)
-            return in_states(animal, context.states | states_told(wish))
+            return in_states(animal, context.states | _told_of(wish))
         case WithoutTargets(name=name):
             raise WithoutFiguresError(name)
         case Several() as several:
             raise _which_of(several)
     raise _not_known(wish, context)
+
+
+def _told_of(wish: str) -> frozenset[State]:
+    """Return the states that a name tells, before it or behind it: a bearded dragon baby."""
+    name, _, last = wish.strip().rpartition(" ")
+    return states_told(wish) | (states_told(f"{last} {name}") if name else frozenset())
 
 
 def _not_known(wish: str, context: Context) -> NotUnderstoodError:

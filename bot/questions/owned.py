@@ -80,8 +80,8 @@ class OwnLampTold:
     set_on: date | None
 
     @property
-    def told(self) -> Say:
-        """Return what is known of it."""
+    def law(self) -> Say:
+        """Return how its UV falls, as far as that is known."""
         return Say("owned-lamp-small" if self.there else "owned-lamp", self)
 
 

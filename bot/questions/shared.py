@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import Enum, auto
 
-from bot.facts import Hours, Length, Name, Say, Temp, degrees, hours, metres
+from bot.facts import Hours, Name, Say, Temp, degrees, hours
 from bot.language.errors import NotUnderstoodError
 from bot.layered import Row, Teller
 from bot.preferences import Context
@@ -14,7 +14,6 @@ from bot.saved.group import Own
 from calc.animal import Animal, BodyKind, Subject, Target
 from calc.animals import ANY, animals, own_name
 from calc.limits import Limits, any_limits, limits_of
-from calc.setup.space import smallest_floor
 from calc.sources import Kind as SourceKind
 from calc.sources import source
 from calc.states import changes_of
@@ -33,7 +32,6 @@ __all__ = [
     "months_told",
     "name_of",
     "others_say",
-    "water_deep",
 ]
 
 
@@ -77,14 +75,6 @@ def _set_on(animal: Animal, subject: Subject, own: Own) -> date | None:
         return kept.set_on
     mine = (x.set_on for x in own.targets_of(animal.slug) if x.subject is subject)
     return next(mine, None)
-
-
-def water_deep(animal: Animal) -> Length | None:
-    """Return how deep its water is: as the group set it, else the least by a public code."""
-    own, floor = animal.water_depth_m, smallest_floor(animal.slug)
-    if own is not None:
-        return metres(own.aim, (own.low, own.high))
-    return metres(floor.water_m) if floor and floor.water_m else None
 
 
 def animal_name(animal: Animal) -> Name:

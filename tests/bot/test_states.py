@@ -25,6 +25,9 @@ def wanted(reply: Reply) -> str:
         f"distance {TUBE} animal:baby beardie",
         f"uvi distance:20in {TUBE} animal:bearded dragon hatchling",
         "meter readings:4.2 at 12 in animal:amelanistic bearded dragon",
+        f"distance {TUBE} animal:bearded dragon baby",
+        f"distance {TUBE} animal:Bartagame Baby",
+        f"distance {TUBE} animal:albinotische Bartagame",
         "how far should a 12% tube in a polished hood with no mesh be for my albino bearded dragon",
         "how far should a 12% tube in a polished hood with no mesh be for my baby bearded dragon",
     ],
@@ -168,3 +171,21 @@ def test_a_sick_reptile_has_no_cool_nights_and_a_frog_no_warm_ones() -> None:
             assert animal.cool_air_c is None or ill.high <= animal.cool_air_c.high
         else:
             assert ill == night
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "female veiled chameleon",
+        "veiled chameleon female",
+        "weibliches Jemenchamäleon",
+        "Jemenchamäleon Weibchen",
+        "trächtiges Jemenchamäleon",
+        "Jemenchamäleon Weibchen mit Eiern",
+    ],
+)
+def test_a_female_is_heard_before_and_behind_the_name_in_both_languages(name: str) -> None:
+    for language in ("en", "de"):
+        told = ask(f"needs animal:{name}", Preferences(language=language))
+        highs = {value.name: value.high for value in told.values}
+        assert highs["basking_surface"] == pytest.approx(29.5, abs=0.3)

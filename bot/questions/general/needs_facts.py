@@ -19,8 +19,8 @@ from bot.questions.shared import (
     bodies_told,
     known_by,
     others_say,
-    water_deep,
 )
+from bot.questions.water import water_deep
 from calc.animal import Animal, Awake, Group, Particular, Subject, Target
 from calc.limits import limits_of
 from calc.setup.bodies import body_for
@@ -166,8 +166,7 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
     animal = animal_asked(query.animal, context)
     (about, heard_c), set_up = _asked(query, animal), measured_set_up((), animal)
     length, depth, height = map(metres, _BOX_M)
-    surface, cool, length_m = animal.basking_surface_c, animal.cool_air_c, animal.adult_length_m
-    floor = smallest_floor(animal.slug)
+    surface, cool, floor = animal.basking_surface_c, animal.cool_air_c, smallest_floor(animal.slug)
     return Needs(
         animal=animal_name(animal),
         called=animal.name,
@@ -176,7 +175,7 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         zone=animal.zone.number if animal.zone else None,
         awake=animal.awake,
         group=animal.group,
-        adult=None if length_m is None else metres(length_m.aim, (length_m.low, length_m.high)),
+        adult=_adult(animal),
         floor_long=None if floor is None else metres(floor.sides_m[0]),
         floor_deep=None if floor is None else metres(floor.sides_m[1]),
         floor_citation=None if floor is None else source(floor.source).citation,
@@ -209,6 +208,11 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         heard=None if heard_c is None else degrees(heard_c),
         fits=None if heard_c is None else fits(animal, heard_c, about),
     )
+
+
+def _adult(animal: Animal) -> Length | None:
+    grown = animal.adult_length_m
+    return None if grown is None else metres(grown.aim, (grown.low, grown.high))
 
 
 def _deep_known(animal: Animal, context: Context) -> Say | None:

@@ -205,7 +205,7 @@ def _settings(facts: GroupShown, say: Says) -> Iterator[Row]:
 
 def _figures(facts: GroupShown, say: Says) -> Iterator[Row]:
     for lamp in facts.lamps:
-        yield Row(Say("group-label-lamp", lamp), lamp.told)
+        yield Row(Say("group-label-lamp", lamp), lamp.law)
     for screen in facts.screens:
         yield Row(Say("group-label-screen", screen), Say("owned-screen", screen))
     for target in facts.targets:

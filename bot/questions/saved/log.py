@@ -165,7 +165,7 @@ def _figure(line: Change, kept: dict[str, object]) -> Say:
     named = {**kept, "name": line.name}
     match Logged(line.what):
         case Logged.LAMP:
-            return lamp_told(OwnLamp.model_validate(named), dated=False).told
+            return lamp_told(OwnLamp.model_validate(named), dated=False).law
         case Logged.SCREEN:
             return Say("owned-screen", screen_told(OwnScreen.model_validate(named), dated=False))
         case Logged.ANIMAL:

@@ -133,8 +133,9 @@ def _check_it_cannot_harm(animal: Animal, subject: OwnSubject, low: float, high:
     if limit is None:
         return
     harm = Harmful(animal_name(animal), value_told(subject, limit.value))
-    held = "kept-no-harm-law" if subject is Subject.WATER_DEPTH else "kept-no-harm-limit"
-    why = (Say("kept-no-harm", harm), Say(held, harm))
+    by_law = subject is Subject.WATER_DEPTH
+    held = Say("kept-no-harm-law", harm) if by_law else Say("kept-no-harm-limit", harm)
+    why = (Say("kept-no-harm", harm), held)
     raise unable(_TARGET, *why, example=_own_range(subject, animal), option="range")
 
 

@@ -166,7 +166,7 @@ def tell_lamp(facts: LampKept) -> Layered:
 
 
 def _numbers(facts: LampKept, say: Says) -> Iterator[Row]:
-    yield Row(say("label-lamp"), facts.lamp.told)
+    yield Row(say("label-lamp"), facts.lamp.law)
     yield from fit_rows(facts.fit, facts.read)
 
 

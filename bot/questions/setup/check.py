@@ -15,6 +15,7 @@ from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.setup.check_facts import Checked, NothingTold, check
 from bot.questions.setup.check_parts import (
     Part,
+    Piece,
     find_out,
     first_of,
     mark_of,
@@ -142,12 +143,15 @@ def _brief(facts: Checked) -> Brief:
     told = []
     if whom.named is not Named.ONE:
         told.append(Say("check-whom-short", whom))
-    fine = _pieces(parts, Sign.FINE)
+    spot = next((p for p in parts if whom.kept.needs_no_basking and p.piece is Piece.BASKING), None)
+    fine = _pieces(tuple(part for part in parts if part is not spot), Sign.FINE)
     # What stands in the head is not said twice.
     depends = next((part for part in parts if part.depends is not None), None)
     met = [part.brief for part in parts if part.brief is not None and part.sign is Sign.FINE]
     open_ = _pieces(tuple(p for p in parts if p not in (wrong, depends)), Sign.CANNOT_TELL)
     lines = [] if facts.up is None else met
+    if spot is not None and spot.sign is Sign.FINE:
+        lines.append(Say("check-no-spot"))
     if fine and (open_ or wrong):
         lines.append(Say("check-fine", CheckPieces(fine, len(fine) - 1)))
     if open_:

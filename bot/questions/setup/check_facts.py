@@ -20,6 +20,7 @@ from bot.questions.setup.read import read_rows
 from bot.questions.setup.told import told_by
 from bot.questions.setup.way_up import Stage, WayUp, stage_of, way_up
 from bot.reply import Alarm
+from calc.judgement import Verdict
 from calc.setup.set_up import SetUp, Sign
 
 __all__ = ["Checked", "NothingTold", "check"]
@@ -61,13 +62,14 @@ class Checked:
 
     @property
     def wrong(self) -> Part | None:
-        """Return the part that is changed first, if anything is."""
+        """Return the part that is changed first, else one that is probably off, if any is."""
         first = self.todo[0] if self.todo else None
         if first is not None and not first.is_reading:
             of_first = (p for p in self.parts if p.head is not None and first in p.todo)
             return next(of_first, None)
-        changed = (p for p in self.parts if p.sign is Sign.CHANGE and p.head is not None)
-        return next(changed, None)
+        headed = [part for part in self.parts if part.head is not None]
+        changed = (part for part in headed if part.sign is Sign.CHANGE)
+        return next(changed, next(filter(_is_probably_off, headed), None))
 
     @property
     def warmed(self) -> bool:
@@ -78,6 +80,12 @@ class Checked:
     def lit(self) -> bool:
         """Say whether what is changed first is the UV."""
         return self.wrong is not None and self.wrong.piece is Piece.UV
+
+
+def _is_probably_off(part: Part) -> bool:
+    """Say whether a reading is off, as far as its range and a thermometer can tell."""
+    judged = part.spot.judged if part.spot is not None else None
+    return judged is not None and judged.verdict in (Verdict.PROBABLY_LOW, Verdict.PROBABLY_HIGH)
 
 
 def check(query: CheckQuery, context: Context) -> Checked | NothingTold:

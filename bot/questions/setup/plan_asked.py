@@ -11,9 +11,10 @@ from bot.queries.plan import PlanQuery
 from bot.questions.animals import animal_asked
 from bot.questions.heat.shared import LAMP_PLACES, LAMP_SHAPES, box_asked
 from bot.questions.setup.white import white_lights
-from bot.questions.shared import animal_name, water_deep
+from bot.questions.shared import animal_name
 from bot.questions.uv.lamp_asked import fixture_of, own_lamp, screen_asked, wanted_asked
 from bot.questions.uv.shared import Wish, wish_told
+from bot.questions.water import water_deep
 from bot.refusal import RefusedError
 from calc.animal import Animal
 from calc.heat.enclosure import LampPlace, Lid

@@ -1,14 +1,15 @@
 ### Eine Größe eines Terrariums: wie die kurze Antwort sagt, was nicht stimmt, ihr Wert und ihr Ziel in einer Tabelle.
 
 cell-head = { $at ->
-    [low_end] { heat-the } ist im unteren Bereich zu { cell-way }: { TEMP($read) }.
-    [high_end] { heat-the } ist im oberen Bereich zu { cell-way }: { TEMP($read) }.
-   *[whole] { heat-the } ist zu { cell-way }: { heat-read }.
+    [low_end] { heat-the } ist im unteren Bereich { cell-way }: { TEMP($read) }.
+    [high_end] { heat-the } ist im oberen Bereich { cell-way }: { TEMP($read) }.
+   *[whole] { heat-the } ist { cell-way }: { heat-read }.
   }
 cell-way = { $stand ->
-    [too_low] kühl
-    [probably_low] kühl
-   *[other] { heat-hot }
+    [too_low] zu kühl
+    [probably_low] wahrscheinlich zu kühl
+    [probably_high] wahrscheinlich zu { heat-hot }
+   *[other] zu { heat-hot }
   }
 cell-read = { heat-read }
 # Only with: $wanted

@@ -10,6 +10,7 @@ check-title = { $named ->
 ## Die Antwort in Kürze
 check-head-fine = Ja, alles stimmt.
 check-head-so-far = Bis jetzt ist nichts zu ändern.
+check-no-spot = Es braucht keinen heißen Platz.
 check-head-unknown = Das kann ich noch nicht sagen.
 check-head-uv = Das UV ist { $verdict ->
     [probably_low] wohl zu schwach

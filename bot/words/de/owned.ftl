@@ -22,7 +22,7 @@ owned-lamp-small = { owned-lamp-kind } UV-Index { UVI($there) } bei { LENGTH($at
     [none] {""}
    *[some] ; festgelegt am { DAY($set_on) }
   }
-owned-lamp-named = { $name }: { $told }
+owned-lamp-named = { $name }: { $law }
 owned-screen = lässt { SHARE($passes) } vom UV durch, hält { SHARE($blocks) } ab{ $set_on ->
     [none] {""}
    *[some] ; festgelegt am { DAY($set_on) }

@@ -111,7 +111,6 @@ wanted-animal = das Tier, denn jedes braucht sein eigenes Licht und seine eigene
 wanted-animal-with-figures = ein Tier, zu dem ich Zahlen habe: nie die eines anderen
 wanted-animal-near = ein Tier, das ich kenne, vielleicht { LIST($here, join: "list-or") }
 wanted-animal-known = ein Tier, das ich kenne, mit seinem üblichen Namen
-wanted-animal-name = den eigenen Namen des Tiers
 wanted-which-of = genau eines: { LIST($here, join: "list-or") }{ $more ->
     [yes] , oder ein anderes mit eigenem Namen
    *[no] {""}

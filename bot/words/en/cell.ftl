@@ -2,14 +2,15 @@
 ### A quantity of a set-up: how the brief says it is wrong, its reading and its aim as the cells of a table.
 
 cell-head = { $at ->
-    [low_end] { heat-the } is too { cell-way } at its low end: { TEMP($read) }.
-    [high_end] { heat-the } is too { cell-way } at its high end: { TEMP($read) }.
-   *[whole] { heat-the } is too { cell-way }: { heat-read }.
+    [low_end] { heat-the } is { cell-way } at its low end: { TEMP($read) }.
+    [high_end] { heat-the } is { cell-way } at its high end: { TEMP($read) }.
+   *[whole] { heat-the } is { cell-way }: { heat-read }.
   }
 cell-way = { $stand ->
-    [too_low] cool
-    [probably_low] cool
-   *[other] { heat-hot }
+    [too_low] too cool
+    [probably_low] probably too cool
+    [probably_high] probably too { heat-hot }
+   *[other] too { heat-hot }
   }
 cell-read = { heat-read }
 # Only with: $wanted

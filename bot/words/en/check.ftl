@@ -10,6 +10,7 @@ check-title = { $named ->
 ## The answer in brief
 check-head-fine = Yes, all of it is right.
 check-head-so-far = Nothing to change so far.
+check-no-spot = It needs no hot spot: the air counts.
 check-head-unknown = I cannot tell yet.
 check-head-uv = The UV is { $verdict ->
     [probably_low] probably too weak

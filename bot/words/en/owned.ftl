@@ -23,7 +23,7 @@ owned-lamp-small = { owned-lamp-kind } UV index { UVI($there) } at { LENGTH($at)
     [none] {""}
    *[some] ; set on { DAY($set_on) }
   }
-owned-lamp-named = { $name }: { $told }
+owned-lamp-named = { $name }: { $law }
 owned-screen = lets { SHARE($passes) } of the UV through, blocks { SHARE($blocks) }{ $set_on ->
     [none] {""}
    *[some] ; set on { DAY($set_on) }

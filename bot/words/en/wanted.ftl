@@ -112,7 +112,6 @@ wanted-animal = the animal, because every animal needs its own light and warmth
 wanted-animal-with-figures = an animal that I have figures for: never those of another
 wanted-animal-near = an animal I know, perhaps { LIST($here, join: "list-or") }
 wanted-animal-known = an animal that I know, by its common name
-wanted-animal-name = the animal's own name
 wanted-which-of = which one it is: { LIST($here, join: "list-or") }{ $more ->
     [yes] , or another by its own name
    *[no] {""}
