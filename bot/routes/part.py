@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot import guide
+from bot.language.hearing import FactName
 from bot.language.screens import pane_in
 from bot.routes.asked import Asked
 
@@ -40,9 +41,19 @@ def part_answering(asked: Asked, language: str) -> tuple[str, str] | None:
         return None
     for known in dict.fromkeys((language, guide.FIRST)):
         for answers in _answers(known):
-            if answers.are_asked_by(asked.words if known == guide.FIRST else asked.typed):
+            words = asked.words if known == guide.FIRST else asked.typed
+            if answers.are_asked_by(_kind_alone(words, asked)):
                 return answers.slug, answers.part
     return None
+
+
+def _kind_alone(words: str, asked: Asked) -> str:
+    """Return words with the animal's last one alone: no black rat snake turned black."""
+    for said in asked.told.all(FactName.ANIMAL):
+        first, _, kind = said.words.rpartition(" ")
+        if first:
+            words = re.sub(re.escape(said.words), kind, words, flags=re.IGNORECASE)
+    return words
 
 
 @dataclass(frozen=True, slots=True)

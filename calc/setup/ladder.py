@@ -140,6 +140,7 @@ def next_level(
     ('HIDES', 'WHITE_LIGHT')
     """
     left_out = {
+        LevelUp.HIDES: animal.is_of_water_alone,
         LevelUp.TOGETHER: animal.uvi is None or not animal.basking,
         LevelUp.METER: animal.uvi is None,
         LevelUp.WHITE_LIGHT: not bar_fits or life_of(animal) in (None, LightLife.NIGHT),
