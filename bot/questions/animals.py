@@ -150,7 +150,9 @@ def animals_meant(
     """Return animals to choose from, and those of them that have no figures here."""
     here = [name for name in names if name in with_figures]
     others = [name for name in names if name not in with_figures]
-    return AnimalsMeant(_names(here, own), _names(others, own), frozenset(names) in wide_kins())
+    more = frozenset(names) in wide_kins()
+    here = here[:_MOST_MEANT] if more else here
+    return AnimalsMeant(_names(here, own), _names(others, own), more)
 
 
 def _names(names: Sequence[str], own: tuple[str, ...] = ()) -> tuple[Name, ...]:

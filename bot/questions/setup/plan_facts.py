@@ -102,7 +102,6 @@ class Planned(Wished, Through, NamedByTube):
     heat: PlanHeat
     aims: tuple[PlanAim, ...]
     light: Hours | None
-    light_varies: bool
     back: Length
     assumed: PlanAssumed
     in_range: Share
@@ -164,6 +163,11 @@ class Planned(Wished, Through, NamedByTube):
         return self.floor.long if self.floor else None
 
     @property
+    def light_varies(self) -> bool:
+        """Say whether the hours of light may differ with the season."""
+        return self.light is not None and self.light.low < self.light.high
+
+    @property
     def floor_deep(self) -> Length | None:
         """Return the depth of that floor."""
         return self.floor.deep if self.floor else None
@@ -216,7 +220,7 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         upright=request.upright,
         floor=what.floor,
         water_deep=what.water_deep,
-        deep_is_own=what.animal.water_depth_m is not None,
+        deep_is_own=animal.water_depth_m is not None,
         tube=tube_told(light.lamp, None, to_buy=what.new_tube),
         new_tube=what.new_tube,
         has_tube=owned.strength_percent is not None,
@@ -240,7 +244,6 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         heat=heat_planned(found.warmth, what, own),
         aims=tuple(_aims(animal, own)),
         light=None if year is None else hours(year.aim, (year.low, year.high)),
-        light_varies=year is not None and year.low < year.high,
         back=metres(what.back),
         assumed=what.assumed,
         in_range=share(places.met.in_range),

@@ -68,7 +68,7 @@ async def test_a_set_up_told_in_free_words_is_kept_as_facts_and_not_as_words(ok:
         ("mine show name:Nowhere", "keep no enclosure yet"),
         ("mine remove name:Nowhere", "keep no enclosure"),
         ("mine prefer zone:Atlantis", "time zone"),
-        ("mine save name:Box animal:unicorn", "no figures for “unicorn”"),
+        ("mine save name:Box animal:unicorn", "animal I know"),
     ],
 )
 async def test_what_cannot_be_is_refused_in_one_sentence_and_nothing_is_kept(

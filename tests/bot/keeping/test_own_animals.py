@@ -257,7 +257,7 @@ async def test_what_was_told_of_its_back_and_its_life_stands_in_every_room(ok: A
 @pytest.mark.parametrize(
     ("life", "told"),
     [
-        ("water", "deep as said here"),
+        ("water", "water to swim in"),
         ("digs", "It digs"),
         ("nocturnal", "It rests by day"),
     ],
