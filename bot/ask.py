@@ -14,6 +14,7 @@ from bot.answering import answer_of, in_words
 from bot.commands import COMMANDS
 from bot.database.errors import StoreError
 from bot.desk import Desk
+from bot.each_animal import for_each_animal
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
@@ -82,7 +83,12 @@ def answered(understood: Understood | Reply) -> Reply:
     """Return the answer to a question that needs no saved data."""
     if isinstance(understood, Reply):
         return understood
-    return understood.told_first(_answered(understood))
+    reply = understood.told_first(_answered(understood))
+    return for_each_animal(understood, reply, _alone(understood.preferences))
+
+
+def _alone(preferences: Preferences) -> Callable[[Question], Reply]:
+    return lambda question: answered(understand(question, preferences))
 
 
 def _answered(understood: Understood) -> Reply:

@@ -104,8 +104,12 @@ _ARROWS = {
         "bot.command_asked bot.said_first bot.commands bot.language bot.preferences "
         "bot.queries bot.question_context bot.refusal bot.reply bot.way_on calc.validity"
     ),
+    "bot.each_animal": (
+        "bot.brief bot.facts bot.queries.question bot.questions.animals bot.reply "
+        "bot.saying.voice bot.understood"
+    ),
     "bot.ask": (
-        "bot.understood bot.answering bot.asker bot.commands bot.database.errors bot.desk "
+        "bot.each_animal bot.understood bot.answering bot.asker bot.commands bot.database.errors bot.desk "
         "bot.facts bot.language bot.preferences bot.problems bot.queries bot.questions "
         "bot.refusal bot.reply bot.unread bot.way_on calc.validity"
     ),

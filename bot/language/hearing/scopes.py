@@ -1,5 +1,6 @@
 """Of which of several animals each fact is told: the one that was named last before it."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 
@@ -26,7 +27,7 @@ def in_scope(scene: Scene, facts: list[Fact]) -> list[Fact]:
     }
     if len(order) < 2:
         return facts
-    named = list(_named(scene, order))
+    named = sorted((*_named(scene, order), *_named_again(scene, order)))
     which = [_of(scene, fact, named, order) for fact in facts]
     return [
         replace(fact, scope=Scope(one)) if one else fact
@@ -45,6 +46,18 @@ def _named(scene: Scene, order: dict[str, int]) -> Iterator[tuple[int, int]]:
             which = before[1]
         before = mark, which
         yield scene.normal.span(mark.start, mark.end)[0], which
+
+
+def _named_again(scene: Scene, order: dict[str, int]) -> Iterator[tuple[int, int]]:
+    """Return where an animal is named again by the last word of its name: first for the gecko."""
+    heads = [name.lower().split()[-1] for name in order]
+    marked = [mark for mark in scene.marks if mark.kind in _NAMED]
+    for head, which in zip(heads, order.values(), strict=True):
+        if heads.count(head) > 1 or not head.isalpha():
+            continue
+        for found in re.finditer(rf"\b{head}s?\b", scene.text):
+            if not any(mark.start <= found.start() < mark.end for mark in marked):
+                yield scene.normal.span(*found.span())[0], which
 
 
 def _which(mark: Mark, order: dict[str, int]) -> int | None:

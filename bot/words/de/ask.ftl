@@ -1,6 +1,8 @@
 ### Was auf eine Frage in eigenen Worten gesagt wird, die nicht gleich beantwortet wird.
 
 ask-title-which = Was davon meinst du?
+ask-for-one = Für { NAME($animal, form: "acc") }: { $told }
+ask-only-for = Das gilt nur für { NAME($animal, form: "acc") }.
 ask-title-this = Meinst du das?
 ask-title-beyond = Keine Frage für mich
 

@@ -1,7 +1,9 @@
-### Facts: AboutLamp, AnimalsMeant, ForExample, Needed, Offered
+### Facts: AboutLamp, AnimalsMeant, ForExample, ForOne, Needed, NotFor, Offered
 ### What is said to a question in the asker's own words that is not answered at once.
 
 ask-title-which = Which one do you mean?
+ask-for-one = For { NAME($animal, form: "a") }: { $told }
+ask-only-for = This is for { NAME($animal, form: "a") } alone.
 ask-title-this = Do you mean this?
 ask-title-beyond = Not a question for me
 

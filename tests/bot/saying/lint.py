@@ -57,6 +57,7 @@ SAYING = (
     "bot/queries",
     "bot/command_asked.py",
     "bot/ask.py",
+    "bot/each_animal.py",
     "bot/refusal.py",
     "bot/understood.py",
     "bot/fronts/local.py",
