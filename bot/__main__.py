@@ -17,7 +17,7 @@ from bot.facts import Say
 from bot.language.quantities import Units
 from bot.operating.deploy import Kind, deployment
 from bot.operating.logs import start_logging
-from bot.preferences import LANGUAGES, Preferences
+from bot.preferences import FIRST, LANGUAGES, Language, Preferences
 from bot.reply import Reply
 from bot.settings import Settings, settings_of
 
@@ -34,7 +34,7 @@ _RAISED = "Value error, "
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command of the command line and return its exit code."""
-    parsed = _parser().parse_args(arguments)
+    parsed = _parser(_language()).parse_args(arguments)
     try:
         settings = settings_of(os.environ)
     except ValidationError as error:
@@ -50,63 +50,73 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return run(parsed, settings)
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
-        prog="noonstone",
-        description="Reptile lighting and heat, worked out from a tape measure.",
-    )
+def _language() -> Language:
+    """Return the language of the help: it is told before the settings are read."""
+    wished = os.environ.get("NOONSTONE_LANGUAGE")
+    return next((language for language in LANGUAGES if language == wished), FIRST)
+
+
+def _told(say: Say, language: Language) -> str:
+    from bot.saying.voice import voice
+
+    return voice(language, Units.CM).text(say)
+
+
+def _parser(language: Language) -> argparse.ArgumentParser:
+    def told(*what: str) -> str:
+        return _told(Say.of("run", *what), language)
+
+    parser = argparse.ArgumentParser(prog="noonstone", description=told("about"))
     parser.add_argument("--version", action="version", version=f"noonstone {__version__}")
     doors = parser.add_subparsers(required=True, metavar="command")
-    asking = doors.add_parser("ask", help="answer one question and leave")
-    asking.add_argument("question", nargs="+", help='such as "convert 14in"')
-    asking.add_argument("--json", action="store_true", help="print the reply as JSON, in SI units")
-    asking.add_argument("--with", dest="before", help="the dialogue of --json to go on from")
-    asking.add_argument("--full", action="store_true", help="print every part of the answer")
-    asking.add_argument("--out", type=Path, help="a folder for the picture, where there is one")
+    asking = doors.add_parser("ask", help=told("ask"))
+    asking.add_argument("question", nargs="+", help=told("ask-question"))
+    asking.add_argument("--json", action="store_true", help=told("ask-json"))
+    asking.add_argument("--with", dest="before", help=told("ask-with"))
+    asking.add_argument("--full", action="store_true", help=told("ask-full"))
+    asking.add_argument("--out", type=Path, help=told("ask-out"))
     asking.set_defaults(run=_ask)
-    console = doors.add_parser("console", help="answer questions line by line")
-    console.add_argument("--out", type=Path, help="a folder for the pictures of the answers")
+    console = doors.add_parser("console", help=told("console"))
+    console.add_argument("--out", type=Path, help=told("console-out"))
     console.set_defaults(run=_console)
-    demo = doors.add_parser("demo", help="an invented morning of a group")
-    demo.add_argument("--all", action="store_true", help="every question, not only the first")
-    demo.add_argument("--out", type=Path, help="a folder for the answers as files")
-    demo.add_argument("--sample", action="store_true", help="the README's sample session only")
+    demo = doors.add_parser("demo", help=told("demo"))
+    demo.add_argument("--all", action="store_true", help=told("demo-all"))
+    demo.add_argument("--out", type=Path, help=told("demo-out"))
+    demo.add_argument("--sample", action="store_true", help=told("demo-sample"))
     demo.set_defaults(run=_demo)
-    commands = doors.add_parser("commands", help="list every question")
-    commands.add_argument("--json", action="store_true", help="with options and examples, as JSON")
-    commands.add_argument("--table", action="store_true", help="as the README's table")
+    commands = doors.add_parser("commands", help=told("commands"))
+    commands.add_argument("--json", action="store_true", help=told("commands-json"))
+    commands.add_argument("--table", action="store_true", help=told("commands-table"))
     commands.set_defaults(run=_commands)
-    discord = doors.add_parser("discord", help="run the Discord bot (NOONSTONE_TOKEN)")
+    discord = doors.add_parser("discord", help=told("discord"))
     discord.set_defaults(run=_discord)
-    pages = doors.add_parser("pages", help="the guide as a site: written to a folder, or served")
+    pages = doors.add_parser("pages", help=told("pages"))
     target = pages.add_mutually_exclusive_group(required=True)
-    target.add_argument("--out", type=Path, help="write the site into this folder")
-    target.add_argument(
-        "--serve", action="store_true", help="serve it with a page to try questions"
-    )
-    pages.add_argument("--port", type=int, default=8040, help="the port on 127.0.0.1 (8040)")
+    target.add_argument("--out", type=Path, help=told("pages-out"))
+    target.add_argument("--serve", action="store_true", help=told("pages-serve"))
+    pages.add_argument("--port", type=int, default=8040, help=told("pages-port"))
     pages.set_defaults(run=_pages)
-    _operating_doors(doors)
+    _operating_doors(doors, told)
     for door in (asking, console, demo):
-        door.add_argument("--language", choices=LANGUAGES, help="the language of the answers")
-        door.add_argument("--units", choices=[u.value for u in Units], help="the unit shown first")
+        door.add_argument("--language", choices=LANGUAGES, help=told("language"))
+        door.add_argument("--units", choices=[u.value for u in Units], help=told("units"))
     return parser
 
 
-def _operating_doors(doors: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
-    deploy = doors.add_parser("deploy", help="print a file to install the bot with")
+def _operating_doors(
+    doors: "argparse._SubParsersAction[argparse.ArgumentParser]", told: Callable[..., str]
+) -> None:
+    deploy = doors.add_parser("deploy", help=told("deploy"))
     deploy.add_argument("kind", choices=[kind.value for kind in Kind])
     deploy.set_defaults(run=_deploy)
-    doctor = doors.add_parser("doctor", help="look whether everything the bot needs is there")
+    doctor = doors.add_parser("doctor", help=told("doctor"))
     doctor.set_defaults(run=_doctor)
-    backup = doors.add_parser("backup", help="write all saved data into a new file")
+    backup = doors.add_parser("backup", help=told("backup"))
     backup.add_argument("file", type=Path)
     backup.set_defaults(run=_backup)
-    restore = doors.add_parser("restore", help="put the saved data of a backup back")
+    restore = doors.add_parser("restore", help=told("restore"))
     restore.add_argument("file", type=Path)
-    restore.add_argument(
-        "--replace", action="store_true", help="also where there is saved data, which is lost"
-    )
+    restore.add_argument("--replace", action="store_true", help=told("restore-replace"))
     restore.set_defaults(run=_restore)
 
 
@@ -209,20 +219,16 @@ def _desk(settings: Settings) -> AbstractContextManager["LocalDesk"]:
 def _backup(parsed: argparse.Namespace, settings: Settings) -> int:
     from bot.fronts.backups import back_up_now
 
-    return back_up_now(
-        settings.database_url.get_secret_value(), settings.data_folder(), parsed.file
-    )
+    address, folder = settings.database_url.get_secret_value(), settings.data_folder()
+    return back_up_now(address, folder, parsed.file, settings.language or FIRST)
 
 
 def _restore(parsed: argparse.Namespace, settings: Settings) -> int:
     from bot.fronts.backups import restore_now
 
-    return restore_now(
-        settings.database_url.get_secret_value(),
-        settings.data_folder(),
-        parsed.file,
-        replace=parsed.replace,
-    )
+    address, folder = settings.database_url.get_secret_value(), settings.data_folder()
+    language = settings.language or FIRST
+    return restore_now(address, folder, parsed.file, language, replace=parsed.replace)
 
 
 def _demo(parsed: argparse.Namespace, settings: Settings) -> int:
@@ -276,7 +282,7 @@ def _doctor(_: argparse.Namespace, settings: Settings) -> int:
     # What libraries tell of themselves would stand between the findings.
     logging.getLogger().setLevel(logging.WARNING)
     findings = examined(settings)
-    print("\n".join(report(findings)))
+    print("\n".join(report(findings, settings.language or FIRST)))
     return _REFUSED if any(finding.state is State.TO_DO for finding in findings) else 0
 
 
@@ -284,10 +290,7 @@ def _discord(_: argparse.Namespace, settings: Settings) -> int:
     from bot.fronts.discord.running import run
 
     if settings.token is None:
-        print(
-            "NOONSTONE_TOKEN is not set: put the bot's token there, then start again.",
-            file=sys.stderr,
-        )
+        print(_told(Say("run-no-token"), settings.language or FIRST), file=sys.stderr)
         return _REFUSED
     return run(settings)
 

@@ -19,7 +19,7 @@ from bot.queries.question import Question
 from bot.reply import Reply
 from bot.saying.said import said
 from bot.saying.voice import voice
-from bot.unread import Way
+from bot.unread import OfQuestion
 
 __all__ = ["problem", "store_told"]
 
@@ -42,7 +42,7 @@ def problem(
     """Return the Reply that tells in plain words what went wrong; ``also`` is more to be done."""
     command = command_named(name)
     all_of_them = name == "help" or command is None
-    more = Say("refused-step-all") if all_of_them else Say("refused-step-more", Way(name))
+    more = Say("refused-step-all") if all_of_them else Say("refused-step-more", OfQuestion(name))
     layered = Layered(
         command=name,
         status="problem",

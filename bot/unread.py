@@ -18,7 +18,7 @@ from bot.questions.past_limit import PastLimitError
 from bot.saved.group import Own
 
 __all__ = [
-    "Way",
+    "OfQuestion",
     "first_error",
     "lacks_told",
     "misread",
@@ -81,7 +81,7 @@ class NoOption:
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class OfQuestion:
     """Where to read on: a question by its name."""
 
     name: str

@@ -16,7 +16,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.database.address import sqlite_address
 from bot.database.engine import Database, connect, telling_trouble
-from bot.database.errors import BackupError
+from bot.database.errors import BackupError, BackupFault
 from bot.database.tables import Table
 from bot.database.upgrade import upgrade
 
@@ -32,7 +32,7 @@ async def back_up(database: Database, file: Path) -> None:
     The file appears whole or not at all; one that is there already is never touched.
     """
     if file.exists():
-        raise BackupError(f"{file} is there already: name a new file.")
+        raise BackupError(BackupFault.THERE_ALREADY, file)
     part = file.with_name(f".{file.name}.part")
     try:
         part.unlink(missing_ok=True)
@@ -45,7 +45,7 @@ async def back_up(database: Database, file: Path) -> None:
             os.fsync(written.fileno())
         part.rename(file)
     except (OSError, sqlite3.Error) as error:
-        raise BackupError(f"{file} cannot be written: {error}.") from error
+        raise BackupError(BackupFault.UNWRITABLE, file) from error
     finally:
         part.unlink(missing_ok=True)
 
@@ -61,7 +61,7 @@ async def restore(database: Database, file: Path) -> int:
         try:
             _copy_online(file, copy)
         except (OSError, sqlite3.Error) as error:
-            raise BackupError(f"{file} is not a backup that can be read.") from error
+            raise BackupError(BackupFault.UNREADABLE, file) from error
         source = connect(sqlite_address(copy))
         try:
             await upgrade(source)
@@ -89,16 +89,16 @@ def _check(file: Path) -> None:
         with file.open("rb") as opened:
             header = opened.read(len(_HEADER))
         if header != _HEADER:
-            raise BackupError(f"{file} is not a backup of this program.")
+            raise BackupError(BackupFault.NO_BACKUP, file)
         with closing(sqlite3.connect(f"{file.resolve().as_uri()}?mode=ro", uri=True)) as opened_db:
             found = opened_db.execute("PRAGMA integrity_check").fetchone()[0]
             versioned = opened_db.execute(
                 "SELECT count(*) FROM sqlite_master WHERE name = 'alembic_version'"
             ).fetchone()[0]
     except (OSError, sqlite3.Error) as error:
-        raise BackupError(f"{file} is not a backup that can be read.") from error
+        raise BackupError(BackupFault.UNREADABLE, file) from error
     if found != "ok" or not versioned:
-        raise BackupError(f"{file} is damaged, or not a backup of this program.")
+        raise BackupError(BackupFault.DAMAGED, file)
 
 
 def _copy_online(source: Path, target: Path) -> None:

@@ -1,9 +1,11 @@
 """What can go wrong with saved data, each as one sentence that may be shown."""
 
 from enum import StrEnum
+from pathlib import Path
 
 __all__ = [
     "BackupError",
+    "BackupFault",
     "Full",
     "LimitError",
     "StoreAddressError",
@@ -70,5 +72,20 @@ class LimitError(StoreError):
         super().__init__(f"{most} {what} are the most.")
 
 
+class BackupFault(StrEnum):
+    """What is wrong with a backup."""
+
+    WOULD_BE_LOST = "there is saved data already"
+    THERE_ALREADY = "it is there already"
+    UNWRITABLE = "it cannot be written"
+    UNREADABLE = "not a backup that can be read"
+    NO_BACKUP = "not a backup of this program"
+    DAMAGED = "damaged, or not a backup of this program"
+
+
 class BackupError(StoreError):
     """A backup cannot be written or read back."""
+
+    def __init__(self, fault: BackupFault, file: Path) -> None:
+        super().__init__(f"{file}: {fault.value}")
+        self.fault, self.file = fault, file

@@ -3,14 +3,23 @@
 import asyncio
 from collections.abc import Iterator
 
+from bot.facts import Say
+from bot.language.units import Units
 from bot.operating.checkup import (
+    Examined,
     Finding,
+    Looked,
     State,
     clock_finding,
     folder_finding,
+    found,
     packages_finding,
     python_finding,
+    to_do,
 )
+from bot.preferences import FIRST, Language
+from bot.problems import store_told
+from bot.saying.voice import voice
 from bot.settings import Settings
 
 __all__ = ["examined", "report"]
@@ -32,13 +41,16 @@ def examined(settings: Settings) -> list[Finding]:
     ]
 
 
-def report(findings: list[Finding]) -> Iterator[str]:
+def report(findings: list[Finding], language: Language = FIRST) -> Iterator[str]:
     """Yield a line for each finding and one in the end."""
-    width = max(len(state.value) for state in State)
+    say = voice(language, Units.CM).text
+    states = {state: say(Say.by("doctor-state", state)) for state in State}
+    width = max(map(len, states.values()))
     for finding in findings:
-        yield f"{finding.state.value:<{width}}  {finding.part}: {finding.told}"
-    to_do = sum(finding.state is State.TO_DO for finding in findings)
-    yield f"{to_do} to do." if to_do else "Nothing to do."
+        part = say(Say.by("doctor-part", finding.part))
+        yield f"{states[finding.state]:<{width}}  {part}: {say(finding.told)}"
+    many = sum(finding.state is State.TO_DO for finding in findings)
+    yield say(Say("doctor-end", Examined(count=many)))
 
 
 async def _database(settings: Settings) -> Finding:
@@ -46,34 +58,25 @@ async def _database(settings: Settings) -> Finding:
     from bot.database.errors import StoreError, StoreUnavailableError
     from bot.database.standing import standing_of
 
-    part = "database"
     try:
         url = address_of(settings.database_url.get_secret_value(), settings.data_folder())
         standing = await standing_of(url)
     except StoreUnavailableError:
-        told = (
-            "it cannot be reached or written: check that it runs, "
-            "and the address and password in NOONSTONE_DATABASE_URL."
-        )
-        return Finding(part, State.TO_DO, told)
+        return to_do(Looked.DATABASE, "database-away")
     except StoreError as error:
-        return Finding(part, State.TO_DO, str(error))
+        return Finding(Looked.DATABASE, State.TO_DO, store_told(error))
     kind = url.get_backend_name()
     if standing.version is None:
-        return Finding(part, State.FINE, f"{kind}, new; set up at the first start")
+        return found(Looked.DATABASE, "database-new", Examined(kind))
     if standing.version != standing.newest:
-        told = (
-            f"{kind}, version {standing.version}; the next start brings it to "
-            f"{standing.newest}: make a backup before"
-        )
-        return Finding(part, State.FINE, told)
-    return Finding(part, State.FINE, f"{kind}, version {standing.version}")
+        seen = Examined(f"{kind}, {standing.version}", standing.newest)
+        return found(Looked.DATABASE, "database-old", seen)
+    return found(Looked.DATABASE, "database", Examined(f"{kind}, {standing.version}"))
 
 
 def _pictures() -> Finding:
     from bot.drawing import Axis, Chart, Line
 
-    part = "pictures"
     x, y = Axis("distance [in]", 0.0, 1.0), Axis("UVI", 0.0, 1.0)
     trial = Chart("Trial", "", x, y, (Line("", (0.0, 1.0), (0.0, 1.0)),))
     try:
@@ -82,6 +85,6 @@ def _pictures() -> Finding:
 
         letters, size = len(font_files()), len(draw(trial))
     except Exception as error:
-        told = f"none can be drawn ({type(error).__name__}: {error}): install it again."
-        return Finding(part, State.TO_DO, told)
-    return Finding(part, State.FINE, f"drawn, with letters in {letters} weights ({size} bytes)")
+        seen = Examined(f"{type(error).__name__}: {error}")
+        return to_do(Looked.PICTURES, "pictures-none", seen)
+    return found(Looked.PICTURES, "pictures", Examined(str(size), count=letters))

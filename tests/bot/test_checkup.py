@@ -7,13 +7,17 @@ import pytest
 
 from bot.fronts.doctor import report
 from bot.operating.checkup import (
-    Finding,
+    Examined,
+    Looked,
     State,
     clock_finding,
     folder_finding,
     packages_finding,
     python_finding,
+    to_do,
 )
+from bot.operating.checkup import found as found_as
+from tests.bot.refusing import said
 
 
 def project(folder: Path, *wanted: str) -> Path:
@@ -37,9 +41,8 @@ def test_an_old_python_is_told() -> None:
 def test_a_package_that_is_missing_or_too_old_is_named(tmp_path: Path) -> None:
     found = packages_finding(project(tmp_path, "pydantic>=99", "no-such-thing>=1", "pydantic>=2"))
     assert found.state is State.TO_DO
-    assert "pydantic is " in found.told
-    assert "wanted is >=99" in found.told
-    assert "no-such-thing is missing" in found.told
+    assert ", >=99)" in said(found.told)
+    assert "no-such-thing (-)" in said(found.told)
 
 
 def test_a_package_for_another_system_is_not_missed(tmp_path: Path) -> None:
@@ -56,7 +59,7 @@ def test_a_folder_that_is_not_there_yet_is_fine_and_is_not_made(tmp_path: Path) 
     folder = tmp_path / "a" / "b"
     found = folder_finding(folder)
     assert found.state is State.FINE
-    assert "made at the first start" in found.told
+    assert "made at the first start" in said(found.told)
     assert not folder.exists()
 
 
@@ -71,31 +74,32 @@ def test_a_full_disk_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) ->
     monkeypatch.setattr("shutil.disk_usage", lambda _: type("Usage", (), {"free": 99_000_000}))
     found = folder_finding(tmp_path)
     assert found.state is State.TO_DO
-    assert found.told == f"only 99 MB are free at {tmp_path}: make room."
+    assert said(found.told) == f"only 99 MB are free at {tmp_path}: make room."
 
 
 @pytest.mark.parametrize("year", [1970, 2000, 2020])
 def test_a_clock_that_is_behind_the_program_is_told(year: int) -> None:
     found = clock_finding(datetime(year, 1, 1, tzinfo=UTC).timestamp())
     assert found.state is State.TO_DO
-    assert str(year) in found.told
+    assert str(year) in said(found.told)
 
 
 def test_time_zones_that_are_not_known_are_told() -> None:
-    assert "pip install tzdata" in clock_finding(zone="Nowhere/Town").told
-    assert "pip install tzdata" in clock_finding(zone="UTC").told
+    assert "pip install tzdata" in said(clock_finding(zone="Nowhere/Town").told)
+    assert "pip install tzdata" in said(clock_finding(zone="UTC").told)
 
 
 def test_the_report_has_a_line_for_each_part_and_counts_what_is_to_do() -> None:
     findings = [
-        Finding("token", State.UNKNOWN, "set"),
-        Finding("clock", State.TO_DO, "set it."),
-        Finding("Python", State.FINE, "3.11"),
+        found_as(Looked.TOKEN, "token", Examined("noon"), State.UNKNOWN),
+        to_do(Looked.CLOCK, "zones-wrong"),
+        found_as(Looked.PYTHON, "python", Examined("3.11")),
     ]
     assert list(report(findings)) == [
-        "not checked  token: set",
-        "to do        clock: set it.",
+        "not checked  token: Discord knows the bot as noon",
+        "to do        clock: time zones are wrong here: pip install tzdata.",
         "fine         Python: 3.11",
         "1 to do.",
     ]
+    assert list(report(findings, "de"))[2:] == ["gut            Python: 3.11", "1 zu tun."]
     assert list(report(findings[2:]))[-1] == "Nothing to do."

@@ -8,6 +8,7 @@ import pytest
 
 from bot.fronts.discord.trial import PERMISSIONS, discord_findings
 from bot.operating.checkup import State
+from tests.bot.refusing import said
 from tests.discord import http
 from tests.discord.payloads import application
 from tests.discord.test_process import ended, started
@@ -17,7 +18,7 @@ ROOT = Path(__file__).parent.parent.parent
 
 
 def told(findings: list[Any]) -> list[tuple[str, State]]:
-    return [(finding.part, finding.state) for finding in findings]
+    return [(finding.part.value, finding.state) for finding in findings]
 
 
 def test_the_permissions_are_those_of_the_readme() -> None:
@@ -30,7 +31,7 @@ def test_the_permissions_are_those_of_the_readme() -> None:
 async def test_a_good_token_is_fine_and_the_invitation_is_told(world: World) -> None:
     findings = await discord_findings(world.platform.token)
     assert told(findings) == [("token", State.FINE), ("permissions", State.FINE)]
-    assert f"permissions={PERMISSIONS.value}" in findings[1].told
+    assert f"permissions={PERMISSIONS.value}" in said(findings[1].told)
     assert world.gateway.identifies == 0
 
 
@@ -44,13 +45,13 @@ async def test_an_install_link_that_lacks_a_permission_is_told(
     monkeypatch.setattr(http, "application", lambda: {**application(), "install_params": preset})
     findings = await discord_findings(world.platform.token)
     assert findings[1].state is state
-    assert ("lacks" in findings[1].told) is bool(lacking)
+    assert ("lacks" in said(findings[1].told)) is bool(lacking)
 
 
 async def test_a_refused_token_is_to_be_renewed(world: World) -> None:
     findings = await discord_findings("another.token.entirely")
     assert told(findings) == [("token", State.TO_DO), ("permissions", State.UNKNOWN)]
-    assert "another" not in findings[0].told
+    assert "another" not in said(findings[0].told)
 
 
 async def test_no_token_is_to_be_set(world: World) -> None:

@@ -163,5 +163,5 @@ def _page_item(page: PageLink, language: str) -> discord.ui.Item[Any]:
     """Return a link to the page on the site, or the button that opens it here."""
     if not page.url or len(page.url) > _LONGEST_ADDRESS:
         return PageButton.of("open", page.slug, page.title, language, row=2)
-    told = label(Say("button-page", PageTitle(page.title)), language)
+    told = label(Say("button-page-open", PageTitle(page.title)), language)
     return discord.ui.Button(style=discord.ButtonStyle.link, label=told, url=page.url, row=2)

@@ -23,7 +23,6 @@ __all__ = ["PageButton", "PageSelect", "add_page_turners"]
 
 _PICK = "g:pick"
 _ANOTHER = Say("button-pages")
-_TOLD = {"open": ("button-page",), "back": ("button-page-back",), "on": ("button-page-next",)}
 _LONGEST_CHOICE = 100
 _MOST_CHOICES = 25
 
@@ -46,7 +45,9 @@ class PageButton(
     @classmethod
     def of(cls, how: str, slug: str, title: str, language: str, row: int | None = None) -> Self:
         """Return the button that opens a page from an answer, or turns to it."""
-        return cls(how, slug, label(Say.of(*_TOLD[how], facts=PageTitle(title)), language), row)
+        return cls(
+            how, slug, label(Say.of("button-page", how, facts=PageTitle(title)), language), row
+        )
 
     @classmethod
     async def from_custom_id(

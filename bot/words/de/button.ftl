@@ -24,8 +24,8 @@ button-hide-care = Vorsicht zuklappen
 button-hide-sources = Quellen zuklappen
 
 ## Der Leitfaden
-button-page = Leitfaden: { $title }
+button-page-open = Leitfaden: { $title }
 button-page-back = Zurück: { $title }
-button-page-next = Weiter: { $title }
+button-page-on = Weiter: { $title }
 button-pages = Eine andere Seite im Leitfaden
 button-pages-from = Seiten { $first } bis { $last } im Leitfaden

@@ -24,8 +24,8 @@ button-hide-care = Hide care
 button-hide-sources = Hide sources
 
 ## The guide
-button-page = Guide: { $title }
+button-page-open = Guide: { $title }
 button-page-back = Back: { $title }
-button-page-next = Next: { $title }
+button-page-on = Next: { $title }
 button-pages = Another page of the guide
 button-pages-from = Pages { $first } to { $last } of the guide

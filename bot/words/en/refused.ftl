@@ -1,4 +1,4 @@
-### Facts: AtMost, Behind, Lack, Misread, NotHeard, Missing, NoOption, OutOfRange, Outlying, Quoted, Way
+### Facts: AtMost, Behind, Lack, Misread, NotHeard, Missing, NoOption, OutOfRange, Outlying, Quoted, OfQuestion
 ### Why there is no answer, and what works.
 
 refused-title = That did not work
