@@ -109,7 +109,8 @@ _ARROWS = {
         "bot.saying.voice bot.understood"
     ),
     "bot.ask": (
-        "bot.each_animal bot.understood bot.answering bot.asker bot.commands bot.database.errors bot.desk "
+        "bot.each_animal bot.understood bot.answering bot.asker bot.commands "
+        "bot.database.errors bot.desk "
         "bot.facts bot.language bot.preferences bot.problems bot.queries bot.questions "
         "bot.refusal bot.reply bot.unread bot.way_on calc.validity"
     ),
