@@ -126,11 +126,11 @@ def _shorter(text: str) -> str:
 def _rows(replies: Sequence[Reply]) -> list[Row]:
     """Return each row once, with what every animal's answer says under its label."""
     labels = dict.fromkeys(row.label for reply in replies for row in reply.rows)
+    # The first of a reply's rows under a label is the one that counts.
+    under = [{row.label: row.text for row in reversed(reply.rows)} for reply in replies]
     told = []
     for label in labels:
-        texts = [
-            next((row.text for row in reply.rows if row.label == label), "") for reply in replies
-        ]
+        texts = [rows.get(label, "") for rows in under]
         same = len(set(texts)) == 1
         told.append(
             Row(label=label, text=texts[0] if same else " | ".join(t or "–" for t in texts))

@@ -192,8 +192,8 @@ def _waits(rest: Reply, say: _Teller) -> Line:
 
 def _waited(rest: Reply, brief: Sequence[Line], say: _Teller) -> Iterator[Row]:
     """Yield the answer, or why there is none, where the brief had no room for it."""
-    heads = [line.text for line in _brief_left(rest) if line.role is Role.HEAD]
-    if not {line.text for line in brief}.issuperset(heads):
+    heads = [line for line in _brief_left(rest) if line.role is Role.HEAD]
+    if any(line not in brief for line in heads):
         yield Row(label=_label(rest, say), text=rest.answer)
 
 

@@ -20,6 +20,8 @@ FILES = sorted(
 )
 # The fields of a reply that hold text made for people.
 MADE = {"answer", "title", "label", "labels", "steps", "cautions", "why", "citation", "items"}
+# The text of one line of a reply; what an asker typed has a text too.
+LINES = {"row", "line", "caution", "part"}
 CUTS = {
     *("split", "rsplit", "partition", "rpartition", "splitlines", "startswith", "endswith"),
     *("find", "rfind", "index", "count", "removeprefix", "removesuffix", "replace"),
@@ -30,7 +32,8 @@ SEARCHES = {"search", "match", "fullmatch", "findall", "finditer", "sub", "split
 def of_made_text(node: ast.AST) -> bool:
     """Say whether an expression is text made for people, or says a message."""
     if isinstance(node, ast.Attribute):
-        return node.attr in MADE
+        owner = node.value.id if isinstance(node.value, ast.Name) else ""
+        return node.attr in MADE or (node.attr == "text" and owner in LINES)
     if isinstance(node, ast.Subscript):
         return of_made_text(node.value)
     if isinstance(node, ast.Call):
@@ -70,6 +73,7 @@ def test_no_text_made_for_people_is_read(path: Path) -> None:
         "'6 %' in reply.answer",
         "reply.title == 'Night'",
         "row.label.partition(':')[0]",
+        "'vet' in line.text",
         "reply.steps[0].startswith('Call')",
         "re.search('vet', reply.answer)",
         "voice.text(say).split('. ')",
