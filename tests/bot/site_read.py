@@ -1,4 +1,4 @@
-"""The site, rendered once, and its pages read as a browser reads them."""
+"""The site, each page made once when a test reads it, and read as a browser reads it."""
 
 from collections.abc import Iterator
 from functools import cache
@@ -7,9 +7,11 @@ from xml.etree.ElementTree import Element
 import html5lib
 
 from bot.fronts.pages.edition import Edition, editions
-from bot.fronts.pages.site import render_site
+from bot.fronts.pages.site import Site
 
-SITE = render_site(try_it=False)
+SITE = Site()
+# The same with links to the page to try questions, as the small server has it.
+SERVED = Site(try_it=True)
 PAGES = sorted(name for name in SITE if name.endswith(".html"))
 EDITIONS = editions()
 FOLDERS = [edition.folder for edition in EDITIONS]

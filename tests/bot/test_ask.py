@@ -9,6 +9,7 @@ from bot.commands import COMMANDS
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.queries.question import Question
+from tests.some import some
 
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
 
@@ -96,7 +97,7 @@ def test_too_long_a_line_is_refused_in_one_sentence(anyone: Preferences) -> None
 
 
 @given(st.text(max_size=300))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=some(150), deadline=None)
 def test_any_text_at_all_gets_a_reply(text: str) -> None:
     assert ask(text, Preferences()).answer
 
@@ -105,7 +106,7 @@ def test_any_text_at_all_gets_a_reply(text: str) -> None:
     st.sampled_from([command.name for command in COMMANDS]),
     st.text(max_size=120),
 )
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=some(200), deadline=None)
 def test_any_text_behind_a_command_gets_a_reply(name: str, text: str) -> None:
     assert ask(f"{name} {text}", Preferences(units=Units.CM)).answer
 

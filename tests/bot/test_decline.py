@@ -13,6 +13,7 @@ from bot.drawing import Chart
 from bot.preferences import Preferences
 from bot.render.picture import draw
 from bot.reply import Reply, Value
+from tests.some import some
 
 FADING = "2026-01-03 5.2, 2026-03-01 4.6, 2026-05-02 4.1, 2026-07-02 3.6"
 DRAGON = "animal:bearded dragon"
@@ -228,7 +229,7 @@ def test_readings_that_are_too_old_say_nothing_of_today() -> None:
     ),
     st.integers(0, 900),
 )
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_the_next_reading_is_never_past(seen: list[tuple[date, float]], later: int) -> None:
     typed = ", ".join(f"{day} {uvi:.2f}" for day, uvi in seen)
     today = max(day for day, _ in seen) + timedelta(days=later)

@@ -14,11 +14,11 @@ from bot.drawing import Card, CardRow, Cell, Place, Side
 from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.pictures import inline
 from bot.fronts.pages.server import application
-from bot.fronts.pages.site import render_site
 from bot.fronts.pages.sketches import sketch
 from bot.render.html import heading_id
 from bot.render.picture.inks import Ink
 from bot.reply import Picture
+from tests.bot.site_read import SITE
 
 Client = TestClient[web.Request, web.Application]
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
@@ -28,7 +28,6 @@ DRAWN = re.compile(
 )
 INKS = re.compile(r"var\(--p-([a-z-]+)\)")
 MOST_OF_A_PAGE = 300_000
-SITE = render_site()
 # A row with a cell too few: what a mistake of our own would look like.
 BROKEN = Card("a", "", "", ("one", "two"), (CardRow("row", (Cell("x"),)),))
 

@@ -17,12 +17,11 @@ from aiohttp.test_utils import TestClient, TestServer
 
 from bot.fronts.pages import server
 from bot.fronts.pages.server import application
-from bot.fronts.pages.site import render_site
 from bot.fronts.pages.trying import MOST_CHARACTERS
+from tests.bot.site_read import SERVED
 
 Client = TestClient[web.Request, web.Application]
 HEADINGS = {f"h{level}" for level in range(1, 7)}
-SITE = render_site(try_it=True)
 DISTANCE = "distance tube:12% reflector:polished screen:none animal:bearded dragon"
 
 
@@ -42,7 +41,7 @@ def clock() -> Clock:
 
 @pytest_asyncio.fixture
 async def client(clock: Clock) -> AsyncIterator[Client]:
-    async with TestClient(TestServer(application(6, clock, SITE))) as opened:
+    async with TestClient(TestServer(application(6, clock, SERVED))) as opened:
         yield opened
 
 
@@ -95,7 +94,9 @@ async def test_the_page_of_an_answer_is_valid_and_its_links_lead_somewhere(
     assert all(after <= before + 1 for before, after in pairwise(levels))
     for element in parsed.iter("a"):
         name = element.attrib["href"].partition("#")[0].partition("?")[0]
-        assert name in ("", "try.html", "de/try.html") or name in SITE or name.startswith("drawn-")
+        assert (
+            name in ("", "try.html", "de/try.html") or name in SERVED or name.startswith("drawn-")
+        )
 
 
 async def test_the_unit_shown_first_can_be_chosen(client: Client) -> None:
@@ -248,7 +249,7 @@ async def test_a_fault_of_ours_is_told_by_a_number_that_the_log_knows(
 async def test_the_longest_question_fits_the_request_line_in_any_alphabet() -> None:
     question = quote("€" * MOST_CHARACTERS)
     async with (
-        server.listening(application(files=SITE)) as port,
+        server.listening(application(files=SERVED)) as port,
         aiohttp.ClientSession() as session,
     ):
         address = f"http://{server.HOST}:{port}/try.html?q={question}"
@@ -270,7 +271,7 @@ UNREADABLE = {
 async def test_what_cannot_be_read_gets_a_plain_page_and_leaves_no_word_in_the_log(
     sent: bytes, caplog: pytest.LogCaptureFixture
 ) -> None:
-    async with server.listening(application(files=SITE)) as port:
+    async with server.listening(application(files=SERVED)) as port:
         reader, writer = await asyncio.open_connection(server.HOST, port)
         with caplog.at_level(logging.INFO):
             writer.write(sent)

@@ -15,6 +15,7 @@ from bot.render.escaping import escape, units_long
 from bot.render.post import MOST_CARD, Post, asked_of, render_post
 from bot.reply import PageLink, Part, PartName, Reply, Role, Row, SourceLine, Table
 from tests.discord.message_limits import COMPONENTS_V2, message_breaches
+from tests.some import some
 
 EXAMPLES = [example for command in COMMANDS for example in command.examples]
 HOSTILE = (
@@ -95,7 +96,7 @@ replies = st.builds(
 )
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=some(150), deadline=None)
 @given(replies)
 def test_any_reply_keeps_every_limit_and_every_caution(any_reply: Reply) -> None:
     for part in (None, *PartName):

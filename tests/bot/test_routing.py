@@ -28,6 +28,7 @@ from bot.routes.routing import route
 from bot.understood import Understood, understand
 from calc.heat.sources_of_heat import find_heat_source
 from tests.bot.refusing import copied, sentence
+from tests.some import some
 
 CONTEXT = Context(Units.IN)
 ASKED = tomllib.loads((Path(__file__).parent / "free_questions.toml").read_text(encoding="utf-8"))
@@ -212,7 +213,7 @@ SENTENCES = st.one_of(
 )
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=some(200), deadline=None)
 @given(SENTENCES)
 def test_any_text_is_routed_to_what_its_question_reads_or_is_asked_about(words: str) -> None:
     try:
@@ -237,7 +238,7 @@ def test_any_text_is_routed_to_what_its_question_reads_or_is_asked_about(words: 
     )
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 @given(st.lists(st.sampled_from(WORDS), min_size=3, max_size=12).map(" ".join))
 def test_every_line_offered_for_any_words_is_a_whole_question(words: str) -> None:
     reply = ask(f"ask {words}", Preferences())

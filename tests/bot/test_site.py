@@ -14,7 +14,7 @@ from bot import guide
 from bot.ask import ask
 from bot.commands import ALL_COMMANDS, COMMANDS
 from bot.fronts.pages.edition import Edition
-from bot.fronts.pages.site import build, render_site
+from bot.fronts.pages.site import build
 from bot.preferences import Preferences
 from calc.animals import animals
 from calc.sources import bibliography
@@ -23,6 +23,7 @@ from tests.bot.site_read import (
     EDITIONS,
     FOLDERS,
     PAGES,
+    SERVED,
     SITE,
     edition_of,
     folder_of,
@@ -64,8 +65,11 @@ def test_templates_hold_no_word_and_code_no_sentence() -> None:
 
 
 def test_building_writes_every_file_and_can_be_repeated(tmp_path: Path) -> None:
-    assert build(tmp_path / "site") == build(tmp_path / "site") == len(SITE)
     folder = tmp_path / "site"
+    (folder / "de").mkdir(parents=True)
+    for name in ("index.html", "de/index.html"):
+        (folder / name).write_text("of an earlier build", "utf-8")
+    assert build(folder) == len(SITE)
     paths = [path for path in folder.rglob("*") if path.is_file()]
     written = {path.relative_to(folder).as_posix(): path.read_bytes() for path in paths}
     assert written == SITE
@@ -179,15 +183,14 @@ def test_the_search_index_leads_to_places_that_exist(folder: str) -> None:
 
 
 def test_only_the_served_site_links_to_the_try_it_page() -> None:
-    served = render_site(try_it=True)
-    assert set(served) == set(SITE)
+    assert set(SERVED) == set(SITE)
     assert not any(b"try.html" in content for content in SITE.values())
     for folder in FOLDERS:
-        told = served[f"{folder}questions.html"].decode()
+        told = SERVED[f"{folder}questions.html"].decode()
         for command in ALL_COMMANDS:
             linked = f'href="try.html?q={quote(command.examples[0])}"' in told
             assert linked == (command.stored is None), command.name
     page = guide.page("measuring-the-distance")
-    link = re.search(r'href="(try\.html\?q=[^"]*)"', served[f"{page.slug}.html"].decode())
+    link = re.search(r'href="(try\.html\?q=[^"]*)"', SERVED[f"{page.slug}.html"].decode())
     assert link
     assert "%25" in unescape(link[1])

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 from bot.ask import ask
 from bot.language.quantities import Units
 from bot.preferences import Preferences
+from tests.some import some
 
 numbers = st.one_of(
     st.floats(0.0, 200.0).map(lambda x: f"{x:.4g}" if x >= 1e-3 else "0"),
@@ -73,7 +74,7 @@ lines = st.one_of(
 
 
 @given(lines)
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=some(300), deadline=None)
 def test_it_answers_or_says_why_not(line: str) -> None:
     reply = ask(line, METRIC)
     assert reply.status in ("ok", "problem")
@@ -89,7 +90,7 @@ def test_it_answers_or_says_why_not(line: str) -> None:
     st.floats(0.3, 3.0),
     st.floats(5.0, 60.0),
 )
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=some(80), deadline=None)
 def test_sensible_figures_are_answered_or_refused_without_a_crash(
     uvi: float, distance: float, ratio: float, long: float, near: float
 ) -> None:

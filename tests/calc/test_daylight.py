@@ -13,8 +13,9 @@ from hypothesis import strategies as st
 from calc.daylight import DayDefinition, DayKind, day, day_hours, kind_of, solar_noon
 from calc.timer import LightMonth, flat_times, month_plan, monthly_mean_hours
 from calc.validity import OutsideModelError
+from tests.some import some
 
-FEW = settings(max_examples=60, deadline=None)
+FEW = settings(max_examples=some(60), deadline=None)
 CHICAGO, LONDON, SYDNEY = (
     ZoneInfo(name) for name in ("America/Chicago", "Europe/London", "Australia/Sydney")
 )

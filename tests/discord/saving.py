@@ -5,9 +5,10 @@ from pathlib import Path
 
 import pytest
 
-from bot.database.store import Store, open_store
+from bot.database.store import Store, open_store_at
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
+from tests.bot.database.databases import sqlite_of_today
 from tests.discord.cast import GARDEN, Person, direct
 from tests.discord.platform import Post
 from tests.discord.world import World
@@ -20,7 +21,7 @@ Keeper = Callable[[], Noonstone]
 @pytest.fixture
 async def store(tmp_path: Path) -> AsyncIterator[Store]:
     """Return an empty store."""
-    store = await open_store("", tmp_path / "kept")
+    store = await open_store_at(await sqlite_of_today(tmp_path))
     yield store
     await store.close()
 

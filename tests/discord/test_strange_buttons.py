@@ -6,9 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from bot.database.store import Store, open_store
+from bot.database.store import Store, open_store_at
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
+from tests.bot.database.databases import sqlite_of_today
 from tests.discord.answers import post_buttons
 from tests.discord.message_limits import message_breaches
 from tests.discord.world import World
@@ -46,7 +47,7 @@ SAVED = [
 
 @asynccontextmanager
 async def opened(folder: Path, kept: bool) -> AsyncIterator[Store | None]:
-    store = await open_store("", folder) if kept else None
+    store = await open_store_at(await sqlite_of_today(folder)) if kept else None
     try:
         yield store
     finally:
@@ -59,7 +60,7 @@ async def test_a_strange_button_is_answered_and_breaks_nothing(
     world: World, tmp_path: Path, caplog: pytest.LogCaptureFixture, kept: bool
 ) -> None:
     async with (
-        opened(tmp_path / "kept", kept) as store,
+        opened(tmp_path, kept) as store,
         world.running(Noonstone(Preferences(), tmp_path, store=store)),
     ):
         for custom_id in (*STRANGE, *(SAVED if kept else ())):

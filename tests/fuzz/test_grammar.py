@@ -8,6 +8,7 @@ from bot.command import Command
 from bot.commands import ALL_COMMANDS
 from tests.fuzz.grammar import asked_in_full
 from tests.fuzz.pool import examples_of, pool
+from tests.some import some
 
 
 @st.composite
@@ -24,7 +25,7 @@ def mixtures(draw: st.DrawFn, command: Command) -> dict[str, str]:
 
 
 @pytest.mark.parametrize("command", ALL_COMMANDS, ids=lambda command: command.name)
-@settings(max_examples=10)
+@settings(max_examples=some(10))
 @given(data=st.data())
 def test_any_mixture_of_options_is_answered_or_refused_with_a_way_on(
     command: Command, data: st.DataObject

@@ -14,6 +14,7 @@ from tests.bot.language.test_hostile import ENDLESS, HOSTILE
 from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_harmless
 from tests.fuzz.targets import TARGETS
+from tests.some import some
 
 OPTIONS = [option for command in COMMANDS for option in command.query.options()]
 WORDS = [
@@ -30,20 +31,20 @@ QUICK = [name for name in TARGETS if name not in ("page", "wire", "pool")]
 
 
 @pytest.mark.parametrize("name", QUICK)
-@settings(max_examples=80)
+@settings(max_examples=some(80))
 @given(number=NUMBERS, text=st.text(max_size=400))
 def test_any_text_is_taken(name: str, number: int, text: str) -> None:
     TARGETS[name](number, text)
 
 
 @pytest.mark.parametrize("name", QUICK)
-@settings(max_examples=120)
+@settings(max_examples=some(120))
 @given(number=NUMBERS, text=SALADS)
 def test_any_salad_of_what_is_known_is_taken(name: str, number: int, text: str) -> None:
     TARGETS[name](number, text)
 
 
-@settings(max_examples=200)
+@settings(max_examples=some(200))
 @given(
     file=st.sampled_from(FILES),
     places=st.lists(st.tuples(st.integers(0, 600), st.sampled_from(WORDS)), max_size=3),

@@ -5,9 +5,10 @@ from hypothesis import example, given, settings
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE
 from tests.fuzz.pages import asked_on_the_page, sent_to_the_server
 from tests.fuzz.test_strangers import NUMBERS, SALADS
+from tests.some import some
 
 
-@settings(max_examples=150)
+@settings(max_examples=some(150))
 @given(number=NUMBERS, text=SALADS)
 @example(number=0, text="".join(HOSTILE)[:1900])
 @example(number=1, text=ENDLESS[0])

@@ -10,12 +10,13 @@ from scipy.linalg import inv, lstsq
 from scipy.stats import chi2, norm, t
 
 from calc.uv.evidence import t_nine_in_ten, weigh
+from tests.some import some
 
 LOGS = st.lists(st.floats(-2.0, 2.0), min_size=3, max_size=9)
 
 
 @given(LOGS, st.integers(0, 2**32 - 1))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_level_and_slope_are_those_of_weighted_least_squares(logs: list[float], seed: int) -> None:
     random = np.random.default_rng(seed)
     y = np.array(logs)

@@ -68,7 +68,7 @@ def saved_groups(slash: Slash) -> list[app_commands.Group]:
 def _group(name: str, *, for_moderators: bool) -> app_commands.Group:
     about = in_menu(about_group(name))
     if not for_moderators:
-        return app_commands.Group(name=name, description=about)
+        return app_commands.Group(name=name, description=about, auto_locale_strings=False)
     return app_commands.Group(
         name=name,
         description=about,
@@ -77,6 +77,7 @@ def _group(name: str, *, for_moderators: bool) -> app_commands.Group:
         ),
         allowed_installs=app_commands.AppInstallationType(guild=True, user=False),
         default_permissions=discord.Permissions(manage_messages=True),
+        auto_locale_strings=False,
     )
 
 

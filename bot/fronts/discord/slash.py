@@ -82,7 +82,9 @@ def build_tree(client: "Noonstone") -> Tree:
         allowed_installs=app_commands.AppInstallationType(guild=True, user=True),
     )
     groups = {
-        name: app_commands.Group(name=name, description=in_menu(about_group(name)))
+        name: app_commands.Group(
+            name=name, description=in_menu(about_group(name)), auto_locale_strings=False
+        )
         for name in GROUPS
     }
     for command in COMMANDS:
@@ -139,7 +141,10 @@ def slash_form(
     # Only the last word names it: the first one, if there are two, is the group's.
     name = command.name.rpartition(" ")[2]
     told = in_menu(about_question(command.name))
-    return app_commands.Command(name=name, description=told, callback=callback)
+    # Names stay as they are: discord.py would ask for each of them in each of its locales.
+    return app_commands.Command(
+        name=name, description=told, callback=callback, auto_locale_strings=False
+    )
 
 
 def _declare(

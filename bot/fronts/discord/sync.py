@@ -22,19 +22,23 @@ async def sync_when_changed(tree: app_commands.CommandTree[Any], folder: Path) -
     names a command that can be clicked; without that file it is done again. Where Discord will not
     have it now, the bot answers what is registered already.
     """
-    digest = await _digest(tree)
+    application = tree.client.application_id
+    assert application is not None
+    commands = await _payload(tree)
+    digest = _digest(application, commands)
     path = folder / _FILE
     remembered, numbers = _remembered(path)
     if remembered == digest:
         return numbers
     try:
-        synced = await tree.sync()
+        # What tree.sync() does, which would make every command's payload once more.
+        synced = await tree.client.http.bulk_upsert_global_commands(application, commands)
     except discord.HTTPException as error:
         _log.error("cannot register the commands, so the next start tries again: %s", error)
         return {}
     _log.info("registered %d commands", len(synced))
-    chat = discord.AppCommandType.chat_input
-    numbers = {command.name: command.id for command in synced if command.type is chat}
+    chat = discord.AppCommandType.chat_input.value
+    numbers = {made["name"]: int(made["id"]) for made in synced if made["type"] == chat}
     lines = (digest, *(f"{name} {number}" for name, number in numbers.items()))
     try:
         folder.mkdir(parents=True, exist_ok=True)
@@ -49,15 +53,18 @@ def registered(folder: Path) -> dict[str, int]:
     return _remembered(folder / _FILE)[1]
 
 
-async def _digest(tree: app_commands.CommandTree[Any]) -> str:
+async def _payload(tree: app_commands.CommandTree[Any]) -> list[Any]:
     translator = tree.translator
-    payload = [
+    return [
         await command.get_translated_payload(tree, translator)
         if translator
         else command.to_dict(tree)
         for command in tree.get_commands()
     ]
-    text = json.dumps([tree.client.application_id, payload], sort_keys=True)
+
+
+def _digest(application: int, commands: list[Any]) -> str:
+    text = json.dumps([application, commands], sort_keys=True)
     return hashlib.sha256(text.encode()).hexdigest()
 
 

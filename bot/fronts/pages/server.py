@@ -23,7 +23,7 @@ from bot.dialogue import Dialogue, turn
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.pictures import inline
-from bot.fronts.pages.site import render_site
+from bot.fronts.pages.site import Site
 from bot.fronts.pages.trying import (
     MOST_CARRIED,
     MOST_CHARACTERS,
@@ -65,7 +65,7 @@ log = logging.getLogger(__name__)
 
 
 class _Site:
-    """The handlers, with the site rendered beforehand and one thread that answers."""
+    """The handlers, with one thread that answers and makes the pages of the site."""
 
     def __init__(
         self, files: Mapping[str, bytes], per_minute: int, clock: Callable[[], float]
@@ -80,7 +80,8 @@ class _Site:
             raise web.HTTPMovedPermanently(f"/{name}/")
         if not name or name.endswith("/"):
             name += "index.html"
-        content = self._files.get(name)
+        loop = asyncio.get_running_loop()
+        content = await loop.run_in_executor(self._thread, self._files.get, name)
         if content is None:
             raise web.HTTPNotFound
         kind = _TEXTS.get(name.rpartition(".")[2])
@@ -128,10 +129,9 @@ def application(
 ) -> web.Application:
     """Return the server's application.
 
-    ``clock`` counts seconds for the rate limit; ``files`` is the site where it was rendered
-    before.
+    ``clock`` counts seconds for the rate limit; ``files`` is the site where it was made before.
     """
-    site = _Site(files or render_site(try_it=True), per_minute, clock)
+    site = _Site(files or Site(try_it=True), per_minute, clock)
     app = web.Application(middlewares=[_told_plainly])
     for edition in editions(try_it=True):
         app.router.add_get(f"/{edition.folder}{TRY}", site.try_it)

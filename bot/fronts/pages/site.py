@@ -4,8 +4,9 @@ Relative, with a folder for each language after the first: the site works in any
 file system, and without JavaScript.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from datetime import date
+from functools import partial
 from importlib.resources import files
 from pathlib import Path
 
@@ -14,7 +15,7 @@ from markupsafe import Markup
 from bot import guide
 from bot.ask import ask
 from bot.facts import Say
-from bot.fronts.pages.animals import COLUMNS, sheets
+from bot.fronts.pages.animals import COLUMNS, Sheet, sheets
 from bot.fronts.pages.asking import questions_in_parts
 from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.filled import filled_page
@@ -30,15 +31,17 @@ from bot.reply import Picture, Reply, SourceLine
 from calc.animal import Animal
 from calc.sources import Kind, Source, bibliography
 
-__all__ = ["build", "render_site"]
+__all__ = ["Site", "build"]
 
 # The dated examples of the guide are asked on one day, so that its pages do not change by waiting.
 _AS_OF = date(2026, 5, 2)
 
+_Maker = Callable[[], str]
+
 
 def build(out_dir: Path) -> int:
     """Write the site into a folder and return the number of files."""
-    site = render_site()
+    site = Site()
     for name, content in site.items():
         path = out_dir / name
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -46,22 +49,43 @@ def build(out_dir: Path) -> int:
     return len(site)
 
 
-def render_site(try_it: bool = False) -> dict[str, bytes]:
-    """Return every file of the site by name.
+class Site(Mapping[str, bytes]):
+    """Every file of the site by name, each made when it is first read.
 
     With ``try_it`` the pages link to the try-it page, which only the small server has.
     """
-    site: dict[str, bytes] = {}
-    for edition in editions(try_it):
-        made = {name: html.encode() for name, html in _Pages(edition).all()}
-        made["search-index.js"] = search_script(edition).encode()
-        site |= {f"{edition.folder}{name}": content for name, content in made.items()}
-    for asset in (files("bot.fronts.pages") / "assets").iterdir():
-        site[asset.name] = asset.read_bytes()
-    site["inks.css"] = page_inks().encode()
-    for font in map(Path, font_files()):
-        site[font.name] = font.read_bytes()
-    return site
+
+    def __init__(self, try_it: bool = False) -> None:
+        self._makers: dict[str, Callable[[], bytes]] = {}
+        self._made: dict[str, bytes] = {}
+        for edition in editions(try_it):
+            made = dict(_Pages(edition).all())
+            made["search-index.js"] = partial(search_script, edition)
+            for name, maker in made.items():
+                self._makers[f"{edition.folder}{name}"] = partial(_encoded, maker)
+        for asset in (files("bot.fronts.pages") / "assets").iterdir():
+            self._makers[asset.name] = asset.read_bytes
+        self._makers["inks.css"] = partial(_encoded, page_inks)
+        for font in map(Path, font_files()):
+            self._makers[font.name] = font.read_bytes
+
+    def __getitem__(self, name: str) -> bytes:
+        if name not in self._made:
+            self._made[name] = self._makers[name]()
+        return self._made[name]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._makers)
+
+    def __len__(self) -> int:
+        return len(self._makers)
+
+    def __contains__(self, name: object) -> bool:
+        return name in self._makers
+
+
+def _encoded(maker: Callable[[], str]) -> bytes:
+    return maker().encode()
 
 
 class _Pages:
@@ -76,44 +100,51 @@ class _Pages:
         glossary = guide.glossary(edition.language)
         self._terms = [(term, guide.page(term.page, edition.language)) for term in glossary]
 
-    def all(self) -> Iterator[tuple[str, str]]:
-        """Give every page by its name."""
+    def all(self) -> Iterator[tuple[str, _Maker]]:
+        """Give the maker of every page by its name."""
         one = self._one
-        yield one("index.html", sheets=self._sheets)
+        yield one("index.html", lambda: {"sheets": self._sheets})
         yield from self._guide()
-        yield one("questions.html", asked_about=questions_in_parts(self._edition))
-        columns = [self._edition.say(told) for told in COLUMNS.values()]
-        yield one("animals.html", sheets=self._sheets, columns=columns)
+        yield one("questions.html", lambda: {"asked_about": questions_in_parts(self._edition)})
+        yield one("animals.html", lambda: {"sheets": self._sheets, "columns": self._columns()})
         for sheet in self._sheets:
-            name = f"animal-{sheet.animal.slug}.html"
-            distances = self._distances(sheet.animal)
-            told = self._edition.page("animal.html", name, sheet=sheet, distances=distances)
-            yield name, told
-        yield one("glossary.html", terms=self._terms)
-        yield one("sources.html", kinds=self._sources_by_kind())
-        yield one("search.html", sheets=self._sheets, terms=self._terms)
+            yield f"animal-{sheet.animal.slug}.html", partial(self._animal, sheet)
+        yield one("glossary.html", lambda: {"terms": self._terms})
+        yield one("sources.html", lambda: {"kinds": self._sources_by_kind()})
+        yield one("search.html", lambda: {"sheets": self._sheets, "terms": self._terms})
 
-    def _one(self, name: str, **values: object) -> tuple[str, str]:
-        return name, self._edition.page(name, name, **values)
+    def _one(self, name: str, values: Callable[[], dict[str, object]]) -> tuple[str, _Maker]:
+        return name, lambda: self._edition.page(name, name, **values())
 
-    def _guide(self) -> Iterator[tuple[str, str]]:
+    def _columns(self) -> list[str]:
+        return [self._edition.say(told) for told in COLUMNS.values()]
+
+    def _animal(self, sheet: Sheet) -> str:
+        name, distances = f"animal-{sheet.animal.slug}.html", self._distances(sheet.animal)
+        return self._edition.page("animal.html", name, sheet=sheet, distances=distances)
+
+    def _guide(self) -> Iterator[tuple[str, _Maker]]:
+        around = (None, *guide.pages(self._edition.language), None)
+        for before, page, after in zip(around, around[1:-1], around[2:], strict=False):
+            assert page is not None
+            yield f"{page.slug}.html", partial(self._guide_page, page, before, after)
+
+    def _guide_page(
+        self, page: guide.Page, before: guide.Page | None, after: guide.Page | None
+    ) -> str:
         edition = self._edition
-        pages = guide.pages(edition.language)
-        for number, page in enumerate(pages):
-            name = f"{page.slug}.html"
-            told = edition.page(
-                "guide.html",
-                name,
-                page=page,
-                topic=edition.topic(page.topic),
-                body=render_markdown(filled_page(page, edition.voice).body, self._figures(page)),
-                answer=self._answer(page),
-                related=[guide.page(slug, edition.language) for slug in page.related],
-                sources=self._sources(page.sources),
-                before=pages[number - 1] if number else None,
-                after=pages[number + 1] if number + 1 < len(pages) else None,
-            )
-            yield name, told
+        return edition.page(
+            "guide.html",
+            f"{page.slug}.html",
+            page=page,
+            topic=edition.topic(page.topic),
+            body=render_markdown(filled_page(page, edition.voice).body, self._figures(page)),
+            answer=self._answer(page),
+            related=[guide.page(slug, edition.language) for slug in page.related],
+            sources=self._sources(page.sources),
+            before=before,
+            after=after,
+        )
 
     def _figures(self, page: guide.Page) -> dict[str, Markup]:
         """Return the figures of a page by the heading that they stand under."""

@@ -5,6 +5,7 @@ from hypothesis import strategies as st
 
 from bot import dangers
 from bot.dangers.listening import listen as heard
+from tests.some import some
 
 WORDS = st.sampled_from(sorted(dangers.__dict__["_TELL_NOTHING"]))
 FIGURES = st.one_of(
@@ -12,7 +13,7 @@ FIGURES = st.one_of(
 )
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=some(300), deadline=None)
 @given(st.lists(st.tuples(FIGURES, WORDS).map(" ".join), min_size=1, max_size=2))
 def test_what_is_skipped_would_tell_nothing(parts: list[str]) -> None:
     assert dangers.listen(" ".join(parts)) == ()

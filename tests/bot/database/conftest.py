@@ -12,7 +12,13 @@ from sqlalchemy import URL, text
 from bot.database.store import Store, open_store_at
 from bot.database.tables import Table
 from bot.saved.group import By
-from tests.bot.database.databases import KINDS, Kind, fresh_postgresql, fresh_sqlite
+from tests.bot.database.databases import (
+    KINDS,
+    Kind,
+    fresh_postgresql,
+    fresh_sqlite,
+    sqlite_of_today,
+)
 
 NOW = datetime(2026, 5, 4, 12, 0, tzinfo=UTC)
 
@@ -49,8 +55,10 @@ def address(kind: Kind, tmp_path: Path, request: pytest.FixtureRequest) -> URL:
 
 
 @pytest.fixture
-async def store(address: URL) -> AsyncIterator[Store]:
+async def store(address: URL, tmp_path: Path) -> AsyncIterator[Store]:
     """Return an open store with nothing in it."""
+    if address.get_backend_name() == "sqlite":
+        await sqlite_of_today(tmp_path)
     store = await open_store_at(address)
     if store.database.is_postgresql:
         names = ", ".join(f'"{table.name}"' for table in Table.metadata.sorted_tables)

@@ -14,13 +14,16 @@ from bot.saved.keeper import MOST_ENCLOSURES, Enclosure, KeeperExport
 from bot.saved.reminders import About, ReminderExport
 from bot.saved.values import name_key
 from tests.bot.database.kept_values import NOW, keeper_exports, server_exports
+from tests.some import some
 
 FERN = 4_000_000_000_000_000_001
 BY = By(31, NOW)
 numbers = count(1000)
 # One store serves all examples: each example takes a server or a keeper of its own.
 over_a_store = settings(
-    max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+    max_examples=some(25),
+    deadline=None,
+    suppress_health_check=[HealthCheck.function_scoped_fixture],
 )
 
 

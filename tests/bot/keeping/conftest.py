@@ -8,10 +8,11 @@ from pathlib import Path
 import pytest
 
 from bot.ask import ask as at_the_door
-from bot.database.store import Store, open_store
+from bot.database.store import Store, open_store_at
 from bot.desk import Desk
 from bot.preferences import Preferences
 from bot.reply import Reply
+from tests.bot.database.databases import sqlite_of_today
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN
 
 NOW = datetime(2026, 5, 4, 12, 0, tzinfo=UTC)
@@ -21,7 +22,7 @@ Ask = Callable[..., Awaitable[Reply]]
 @pytest.fixture
 async def store(tmp_path: Path) -> AsyncIterator[Store]:
     """Return an empty store."""
-    store = await open_store("", tmp_path / "kept")
+    store = await open_store_at(await sqlite_of_today(tmp_path))
     yield store
     await store.close()
 

@@ -21,6 +21,7 @@ from bot.render.text import render_text
 from bot.reply import Reply
 from tests.bot.keeping.conftest import Ask
 from tests.bot.keeping.people import FERN, MOSS, row, whole
+from tests.some import some
 
 EVERY = pytest.mark.parametrize("command", STORED_COMMANDS, ids=lambda c: c.name)
 MODERATORS = [c for c in STORED_COMMANDS if c.who == "moderator"]
@@ -122,7 +123,9 @@ async def test_a_file_is_never_repeated_in_what_was_asked(ok: Ask) -> None:
 
 
 @settings(
-    max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+    max_examples=some(60),
+    deadline=None,
+    suppress_health_check=[HealthCheck.function_scoped_fixture],
 )
 @given(
     st.sampled_from([c.name for c in STORED_COMMANDS]),

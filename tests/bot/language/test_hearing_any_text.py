@@ -14,6 +14,7 @@ from bot.language.quantities import Measure
 from calc.name_index import names_with_targets
 from tests.bot.language.hearing_score import heard_in
 from tests.bot.language.steps import steps_of
+from tests.some import some
 
 LEXICON = tomllib.loads(
     (files("bot.language.hearing") / "lexicon.toml").read_text(encoding="utf-8")
@@ -48,13 +49,13 @@ def number_words_in(words: str) -> bool:
     )
 
 
-@settings(max_examples=300)
+@settings(max_examples=some(300))
 @given(st.text(max_size=400))
 def test_any_text_is_heard_without_an_error(text: str) -> None:
     holds_its_words(text, heard_in(text))
 
 
-@settings(max_examples=400)
+@settings(max_examples=some(400))
 @given(SALADS)
 def test_any_salad_of_the_trades_words_is_heard_without_an_error(text: str) -> None:
     heard = heard_in(text)
@@ -75,7 +76,7 @@ def test_a_text_is_heard_the_same_way_every_time(text: str) -> None:
     assert heard_in(text) == heard_in(text)
 
 
-@settings(max_examples=50)
+@settings(max_examples=some(50))
 @given(st.lists(st.sampled_from(PHRASES), max_size=25).map(" ".join))
 def test_words_without_a_figure_give_no_measure(text: str) -> None:
     if not number_words_in(text):

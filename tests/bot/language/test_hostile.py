@@ -30,6 +30,7 @@ from bot.language.sizes import read_size
 from bot.language.words import split_line
 from tests.bot.language.steps import steps_of
 from tests.bot.refusing import sentence
+from tests.some import some
 
 Reader = Callable[[str], Any]
 
@@ -107,14 +108,14 @@ def test_hostile_text_gets_one_plain_sentence(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", READERS)
-@settings(max_examples=60)
+@settings(max_examples=some(60))
 @given(st.text(max_size=300))
 def test_any_text_is_read_or_refused(name: str, text: str) -> None:
     assert harmless(answer_to(READERS[name], text))
 
 
 @pytest.mark.parametrize("name", READERS)
-@settings(max_examples=60)
+@settings(max_examples=some(60))
 @given(st.text(alphabet="0123456789.,/-'\" xX%°½”fFcCinmt:=\u00a0\u202f", max_size=80))
 def test_any_mixture_of_the_grammar_is_read_or_refused(name: str, text: str) -> None:
     assert harmless(answer_to(READERS[name], text))

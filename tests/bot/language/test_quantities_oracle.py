@@ -22,6 +22,7 @@ from bot.language.quantities import (
     read_temperature_difference,
     read_volume,
 )
+from tests.some import some
 
 REGISTRY: "pint.UnitRegistry[float]" = pint.UnitRegistry()
 
@@ -72,7 +73,7 @@ def spelt(table: dict[str, list[str]]) -> st.SearchStrategy[tuple[str, str]]:
     return st.sampled_from([(unit, text) for unit, texts in table.items() for text in texts])
 
 
-@settings(max_examples=1500)
+@settings(max_examples=some(1500))
 @given(numbers(), spelt(SPELLINGS))
 def test_a_length_is_what_pint_says(number: tuple[str, float], unit: tuple[str, str]) -> None:
     measure = read_length(number[0] + unit[1])
@@ -81,7 +82,7 @@ def test_a_length_is_what_pint_says(number: tuple[str, float], unit: tuple[str, 
     assert measure.unit == unit[0]
 
 
-@settings(max_examples=1000)
+@settings(max_examples=some(1000))
 @given(numbers(500), st.sampled_from(["", "-", "−", "+"]), spelt(DEGREES))
 def test_a_temperature_is_what_pint_says(
     number: tuple[str, float], sign: str, unit: tuple[str, str]
@@ -94,7 +95,7 @@ def test_a_temperature_is_what_pint_says(
     assert measure.low == pytest.approx(expected, rel=1e-12, abs=1e-9)
 
 
-@settings(max_examples=300)
+@settings(max_examples=some(300))
 @given(numbers(300), spelt(DEGREES))
 def test_a_difference_is_what_pint_says(number: tuple[str, float], unit: tuple[str, str]) -> None:
     measure = read_temperature_difference(number[0] + unit[1])
@@ -102,14 +103,14 @@ def test_a_difference_is_what_pint_says(number: tuple[str, float], unit: tuple[s
     assert measure.low == pytest.approx(expected, rel=1e-12)
 
 
-@settings(max_examples=300)
+@settings(max_examples=some(300))
 @given(numbers(500), spelt(TIMES))
 def test_a_time_is_what_pint_says(number: tuple[str, float], unit: tuple[str, str]) -> None:
     expected = REGISTRY.Quantity(number[1], unit[0]).to("s").magnitude
     assert read_duration(number[0] + unit[1]).low == pytest.approx(expected, rel=1e-12)
 
 
-@settings(max_examples=200)
+@settings(max_examples=some(200))
 @given(numbers(500))
 def test_watts_and_volumes_are_what_pint_says(number: tuple[str, float]) -> None:
     text, value = number
@@ -120,7 +121,7 @@ def test_watts_and_volumes_are_what_pint_says(number: tuple[str, float]) -> None
     assert read_volume(f"{text} gallons").low == pytest.approx(gallons, rel=1e-12)
 
 
-@settings(max_examples=500)
+@settings(max_examples=some(500))
 @given(
     st.integers(0, 40),
     numbers(10),
@@ -132,7 +133,7 @@ def test_feet_and_inches_add_up(feet: int, inches: tuple[str, float], form: str)
     assert read_length(text).low == pytest.approx(expected.to("m").magnitude, rel=1e-12)
 
 
-@settings(max_examples=500)
+@settings(max_examples=some(500))
 @given(
     numbers(200), numbers(200), st.sampled_from(["-", " - ", "–", " to ", "~"]), spelt(SPELLINGS)
 )

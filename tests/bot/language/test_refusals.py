@@ -20,6 +20,7 @@ from bot.language.words import split_line
 from bot.language.zones import read_clock, read_year, read_zone
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE, READERS
 from tests.bot.refusing import accepted, refused, sentence
+from tests.some import some
 
 NOON = datetime(2026, 5, 4, 12, 0, tzinfo=UTC)
 OPTIONS = {"tube": "12%", "screen": "45%", "animal": "corn snake"}
@@ -62,7 +63,7 @@ def test_the_example_of_a_refusal_is_understood(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", ALL)
-@settings(max_examples=60)
+@settings(max_examples=some(60))
 @given(st.text(alphabet="0123456789.,/-'\" xX%°½fFcCinmtapo:", max_size=20))
 def test_the_example_of_any_refusal_is_understood(name: str, text: str) -> None:
     for error in refusals(ALL[name], [text]):

@@ -20,11 +20,12 @@ from calc.heat.guards import Guard, guards
 from calc.heat.surface import Slab, heat_lost, steady_surface
 from calc.heat.wattages import Family, next_smaller, next_step_up, steps_between, steps_sold
 from calc.validity import OutsideModelError
+from tests.some import some
 
 AIRS = st.floats(15.0, 32.0)
 RISES = st.floats(4.0, 40.0)
 DISTANCES = st.floats(0.15, 0.8)
-FEW = settings(max_examples=60, deadline=None)
+FEW = settings(max_examples=some(60), deadline=None)
 
 
 @FEW

@@ -24,8 +24,9 @@ from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.heat.night import emitter_for, night_plan
 from calc.roots import rising_root
 from calc.validity import OutsideModelError
+from tests.some import some
 
-MANY = settings(max_examples=80, deadline=None)
+MANY = settings(max_examples=some(80), deadline=None)
 LENGTHS, DEPTHS, HEIGHTS = st.floats(0.2, 2.0), st.floats(0.15, 0.9), st.floats(0.15, 1.2)
 BOXES = st.builds(
     Enclosure, LENGTHS, DEPTHS, HEIGHTS, st.sampled_from(Material), st.sampled_from(Lid)

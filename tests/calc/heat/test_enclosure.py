@@ -11,8 +11,9 @@ from calc.heat.enclosure import Enclosure, Lid, Material, level_opening_flow, st
 from calc.heat.night import NightDecision, emitter_for, night_plan
 from calc.heat.wattages import Family, steps_sold
 from calc.validity import OutsideModelError
+from tests.some import some
 
-FEW = settings(max_examples=60, deadline=None)
+FEW = settings(max_examples=some(60), deadline=None)
 BOXES = st.builds(
     Enclosure,
     st.floats(0.4, 2.0),

@@ -11,8 +11,9 @@ from calc.heat.enclosure import Enclosure, LampPlace, Lid, Material
 from calc.heat.first_wattage import LampShape, beam_irradiance, first_wattage
 from calc.heat.wattages import steps_sold
 from calc.validity import OutsideModelError
+from tests.some import some
 
-FEW = settings(max_examples=40, deadline=None)
+FEW = settings(max_examples=some(40), deadline=None)
 
 
 @FEW

@@ -12,6 +12,7 @@ from calc.judgement import Verdict
 from calc.limits import Due, LimitName, Met, limits_of, passed
 from calc.quantities import Quantity
 from calc.validity import OutsideModelError
+from tests.some import some
 
 DRAGON = animals()["bearded-dragon"]
 
@@ -254,7 +255,7 @@ def test_a_reading_that_no_thermometer_shows_is_refused(reading: float) -> None:
 MAYBE = st.none() | st.floats(-5.0, 90.0)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=some(150), deadline=None)
 @given(
     animal=st.sampled_from(list(animals().values())),
     readings=st.builds(

@@ -15,8 +15,9 @@ from calc.heat.steps import Step
 from calc.heat.wattages import steps_sold
 from calc.limits import LimitName, Met, limits_of, passed
 from calc.quantities import Quantity
+from tests.some import some
 
-MANY = settings(max_examples=80, deadline=None)
+MANY = settings(max_examples=some(80), deadline=None)
 DRAGON = animals()["bearded-dragon"]
 BOX = Enclosure(0.9, 0.45, 0.45, Material.GLASS, Lid.SOLID)
 ANIMALS = st.sampled_from(list(animals().values()))

@@ -23,8 +23,9 @@ from calc.heat.thermometer import (
 from calc.sources import bibliography
 from calc.uncertainty import Estimate
 from calc.validity import OutsideModelError
+from tests.some import some
 
-FEW = settings(max_examples=80, deadline=None)
+FEW = settings(max_examples=some(80), deadline=None)
 SHARES = st.floats(0.6, 1.0)
 
 

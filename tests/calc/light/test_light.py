@@ -28,6 +28,7 @@ from calc.uv.lamp import Fixture, Lamp
 from calc.uv.screen import FlatScreen, NoScreen, Weave
 from calc.uv.section import HungTube, uvi_field
 from tests.calc.refused import Range, assert_ends_hold, assert_refused_beyond
+from tests.some import some
 
 
 def lamp(slug: str, lumens: float = 2000.0, beam_deg: float | None = None) -> Light:
@@ -51,7 +52,7 @@ def test_twice_the_lumens_give_twice_the_light_and_two_lamps_add(slug: str) -> N
 
 @pytest.mark.parametrize("slug", light_kinds())
 @given(st.floats(0.1, 1.5), st.floats(-1.0, 1.0), st.floats(-0.6, 0.6))
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=some(20), deadline=None)
 def test_no_place_beside_is_brighter_than_below_and_both_sides_are_alike(
     slug: str, height: float, x: float, y: float
 ) -> None:

@@ -23,6 +23,7 @@ from calc.uv.lamp import Fixture, Lamp, uvi_at
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 from calc.uv.screen import FlatScreen
 from calc.validity import OutsideModelError
+from tests.some import some
 
 INSIDE = Hanging(LampPlace.INSIDE)
 OVER = Hanging(LampPlace.ABOVE_MESH, FlatScreen(0.55))
@@ -51,7 +52,7 @@ backs = st.floats(0.01, 0.15)
 ranges = st.tuples(st.floats(0.5, 5.0), st.floats(1.2, 3.0)).map(lambda p: (p[0], p[0] * p[1]))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 @given(heights, backs, ranges, st.sampled_from([INSIDE, OVER]))
 def test_a_back_on_the_platform_has_the_distance_and_gets_the_uvi_that_is_told(
     height_m: float, back_m: float, uvi: tuple[float, float], hanging: Hanging
@@ -73,7 +74,7 @@ def test_a_back_on_the_platform_has_the_distance_and_gets_the_uvi_that_is_told(
             assert there == pytest.approx(middle, rel=1e-3)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 @given(heights, backs, st.sampled_from([INSIDE, OVER]))
 def test_a_platform_stays_where_the_animal_and_the_lamp_allow_it(
     height_m: float, back_m: float, hanging: Hanging

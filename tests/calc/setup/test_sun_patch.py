@@ -16,6 +16,7 @@ from calc.uv.ground import HeatPatch, Platform
 from calc.uv.lamp import Fixture, Lamp
 from calc.uv.screen import NoScreen
 from calc.uv.section import Box, HungTube
+from tests.some import some
 
 TUBE = HungTube(Lamp(12.0, Fixture.POLISHED), 0.4, 0.3, 0.8, NoScreen())
 PLACE, HEAT = Platform(0.2, 0.5, 0.15, 0.45, 0.3), HeatPatch(0.35, 0.3, 0.1)
@@ -29,7 +30,7 @@ def bar(x_m: float) -> HungLight:
 
 
 @given(st.floats(0.1, 1.1), st.floats(0.05, 0.4))
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=some(25), deadline=None)
 def test_all_three_are_no_more_than_two_and_none_is_more_than_the_warm_patch(
     x_m: float, radius_m: float
 ) -> None:

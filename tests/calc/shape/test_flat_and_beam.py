@@ -14,13 +14,14 @@ from calc.shape.beam import all_round_per_flux, beam_per_flux, beam_power, flat_
 from calc.shape.flat import bar_per_flux, panel_per_flux
 from calc.shape.line import line_shape, parallel_per_flux
 from tests.calc.refused import Range, assert_ends_hold, assert_refused_beyond
+from tests.some import some
 
 heights, sides = st.floats(0.08, 2.0), st.floats(-1.0, 1.0)
 sizes, beams = st.floats(0.1, 1.5), st.floats(20.0, 140.0)
 
 
 @given(heights, sides, sides, sizes, beams)
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_a_bar_is_the_sum_of_small_beams(
     height: float, along: float, aside: float, length: float, beam: float
 ) -> None:
@@ -66,7 +67,7 @@ def test_half_of_a_bare_bulbs_light_goes_down() -> None:
 
 
 @given(beams, heights)
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=some(40), deadline=None)
 def test_at_the_edge_of_its_beam_a_lamp_has_half_its_intensity(beam: float, height: float) -> None:
     facing = cos(radians(beam) / 2.0)
     aside = height * np.tan(radians(beam) / 2.0)
@@ -77,7 +78,7 @@ def test_at_the_edge_of_its_beam_a_lamp_has_half_its_intensity(beam: float, heig
 
 
 @given(st.floats(0.05, 3.0), st.floats(0.1, 1.6), st.floats(-2.0, 2.0), st.floats(1.0, 1e5))
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=some(80), deadline=None)
 def test_one_law_serves_lumens_and_the_uv_index(
     height: float, length: float, along: float, lumens: float
 ) -> None:
@@ -88,7 +89,7 @@ def test_one_law_serves_lumens_and_the_uv_index(
 
 
 @given(st.floats(0.1, 2.0), st.floats(0.1, 1.5))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=some(40), deadline=None)
 def test_a_bar_gives_pi_times_a_bare_tube_below_its_middle(height: float, length: float) -> None:
     bare = float(parallel_per_flux(height, length))
     assert float(bar_per_flux(height, length)) == pytest.approx(pi * bare, rel=1e-6)

@@ -18,6 +18,7 @@ from calc.shape.line import (
 )
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
+from tests.some import some
 
 distances = st.floats(0.05, 3.0)
 lengths = st.floats(0.1, 1.6)
@@ -26,7 +27,7 @@ tilts = st.floats(-pi / 2, pi / 2)
 
 
 @given(distances, lengths, offsets, tilts)
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_closed_form_is_the_sum_of_the_elements_in_front(
     distance: float, length: float, offset: float, tilt: float
 ) -> None:
@@ -44,7 +45,7 @@ def test_closed_form_is_the_sum_of_the_elements_in_front(
 
 
 @given(distances, lengths, offsets)
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_both_halves_of_the_tube_look_alike(distance: float, length: float, offset: float) -> None:
     left, right = (float(parallel_per_flux(distance, length, z)) for z in (-offset, offset))
     assert left == pytest.approx(right, rel=1e-9)
@@ -56,7 +57,7 @@ def test_both_halves_of_the_tube_look_alike(distance: float, length: float, offs
 
 
 @given(distances, lengths, offsets, st.floats(0.2, 5.0))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_a_scaled_room_scales_by_the_square(
     distance: float, length: float, offset: float, scale: float
 ) -> None:
@@ -93,7 +94,7 @@ def test_a_receiver_facing_away_from_the_whole_tube_gets_nothing() -> None:
 
 
 @given(distances, lengths, offsets)
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=some(40), deadline=None)
 def test_the_shape_is_alike_for_floats_and_arrays(
     distance: float, length: float, offset: float
 ) -> None:

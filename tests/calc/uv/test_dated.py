@@ -12,6 +12,7 @@ from calc.uv.decline import Trend, decline_of
 from calc.uv.lamp import Fixture, Lamp, of_length, uvi_at
 from calc.uv.lengths import length_of_tube
 from calc.uv.screen import NoScreen
+from tests.some import some
 
 LAMP = Lamp(12.0, Fixture.POLISHED)
 
@@ -56,7 +57,7 @@ def test_what_a_tube_and_a_hand_do_is_not_odd(read: list[tuple[float, float]]) -
 
 
 @given(st.floats(0.0, 0.0019), st.integers(2, 12), st.integers(0, 2**32 - 1))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_a_tube_that_fades_as_published_is_never_odd(rate: float, count: int, seed: int) -> None:
     days = np.sort(np.random.default_rng(seed).uniform(0.0, 400.0, count))
     assert odd(*((float(d), 5.0 * exp(-rate * float(d))) for d in days)) == []
@@ -78,7 +79,7 @@ def test_good_readings_are_seldom_called_odd() -> None:
     st.floats(0.2, 0.8),
 )
 @example(rate=0.00390625, distances=[0.5, 0.5, 0.5, 0.4272068353056679], place=0.427734375)
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_readings_at_many_distances_fade_as_at_one(
     rate: float, distances: list[float], place: float
 ) -> None:

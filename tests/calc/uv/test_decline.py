@@ -17,6 +17,7 @@ from calc.uv.decline import (
     trend_at,
 )
 from calc.validity import OutsideModelError
+from tests.some import some
 
 
 def fading(rate_per_day: float, days: list[float], start: float = 5.0) -> list[DatedReading]:
@@ -24,7 +25,7 @@ def fading(rate_per_day: float, days: list[float], start: float = 5.0) -> list[D
 
 
 @given(st.floats(0.0015, 0.006), st.floats(60.0, 200.0))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=some(40), deadline=None)
 def test_a_clean_decline_crosses_on_its_day(rate: float, span: float) -> None:
     low = 5.0 * exp(-rate * span * 1.5)
     found = decline_of(fading(rate, list(np.linspace(0.0, span, 8)), 5.0), max(low, 0.06))

@@ -18,6 +18,7 @@ from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 from calc.uv.tube import STANDARD_T5_HO
 from calc.validity import OutsideModelError
 from tests.calc.uv.test_common_practice import INCH_M, ROWS, name_of, screen_of
+from tests.some import some
 
 SCREENS: tuple[Screen, ...] = (
     NoScreen(),
@@ -98,7 +99,7 @@ def test_watts_tell_one_standard_tube_and_others_none() -> None:
         length_of_tube(power_w=28.0)
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=some(300), deadline=None)
 @given(
     st.one_of(st.sampled_from(STRENGTHS), st.floats(1.0, 20.0)),
     st.sampled_from(list(Fixture)),
@@ -125,7 +126,7 @@ def test_no_start_is_too_strong_for_any_tube_that_fits(
             assert there <= wish[1] * (1.0 + 1e-4)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 @given(
     st.lists(
         st.tuples(st.floats(0.2, 0.6), st.floats(0.9, 1.1)), min_size=1, max_size=3, unique=True

@@ -13,6 +13,7 @@ from calc.uv.meter import METER_DOUBT, Reading, fit_readings, screen_from_readin
 from calc.uv.residuals import Pattern, Suspect
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, tube_transmission
 from calc.validity import OutsideModelError
+from tests.some import some
 
 LAMP = Lamp(12.0, Fixture.POLISHED)
 INSECT = Weave(18 / 0.0254, 16 / 0.0254, 0.011 * 0.0254)
@@ -36,7 +37,7 @@ def read(lamp: Lamp, distances: np.ndarray, screen: Screen = SCREENS[0]) -> list
     st.lists(st.floats(0.15, 0.8), min_size=1, max_size=6),
     st.sampled_from(SCREENS),
 )
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_perfect_readings_give_their_lamp_back(
     constant: float, length: float, distances: list[float], screen: Screen
 ) -> None:

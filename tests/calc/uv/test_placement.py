@@ -20,6 +20,7 @@ from calc.uv.placement import (
 )
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 from calc.validity import OutsideModelError
+from tests.some import some
 
 LAMP = Lamp(12.0, Fixture.POLISHED)
 SCREENS: tuple[Screen, ...] = (
@@ -38,7 +39,7 @@ def spots(placement: Placement) -> tuple[Spot, Spot, Spot]:
 
 
 @given(lamps, st.sampled_from(SCREENS), st.floats(0.06, 1.49))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_a_distance_comes_back_from_its_uvi(lamp: Lamp, screen: Screen, distance: float) -> None:
     assert distance_for(lamp, screen, uvi_at(lamp, distance, screen)) == pytest.approx(
         distance, abs=5e-6
@@ -46,7 +47,7 @@ def test_a_distance_comes_back_from_its_uvi(lamp: Lamp, screen: Screen, distance
 
 
 @given(lamps, st.sampled_from(SCREENS), st.floats(0.1, 5.0), st.floats(1.0, 4.0))
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=some(80), deadline=None)
 def test_a_fitting_placement_keeps_its_promises(
     lamp: Lamp, screen: Screen, low: float, ratio: float
 ) -> None:

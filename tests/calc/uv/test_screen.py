@@ -20,6 +20,7 @@ from calc.uv.screen import (
     tube_transmission,
 )
 from calc.validity import OutsideModelError
+from tests.some import some
 
 INSECT = Weave(18 / 0.0254, 16 / 0.0254, 0.011 * 0.0254)
 
@@ -53,7 +54,7 @@ def summed(weave: Weave, height: float, length: float, offset: float, lateral: f
     st.floats(-1.0, 1.0),
     st.floats(-0.8, 0.8),
 )
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=some(80), deadline=None)
 def test_the_closed_form_is_the_sum_of_the_rays(
     weave: Weave, height: float, length: float, offset: float, lateral: float
 ) -> None:
@@ -66,7 +67,7 @@ def test_the_closed_form_is_the_sum_of_the_rays(
     st.floats(0.02, 1.5),
     st.floats(0.1, 1.5),
 )
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_under_the_middle_the_short_form_is_the_long_one(
     screen: Screen, height: float, length: float
 ) -> None:
@@ -75,7 +76,7 @@ def test_under_the_middle_the_short_form_is_the_long_one(
 
 
 @given(weaves, st.floats(0.05, 1.5), st.floats(0.1, 1.5))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=some(60), deadline=None)
 def test_a_tube_loses_more_than_the_open_area_says(
     weave: Weave, height: float, length: float
 ) -> None:

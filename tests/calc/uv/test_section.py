@@ -12,6 +12,7 @@ from calc.uv.lamp import Fixture, Lamp, lamp_constant, uvi_at
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave, ray_transmission
 from calc.uv.section import Box, Cut, HungTube, section_map, uvi_field
 from calc.validity import OutsideModelError
+from tests.some import some
 
 LAMP = Lamp(12.0, Fixture.POLISHED)
 INSECT = Weave(18 / 0.0254, 16 / 0.0254, 0.011 * 0.0254)
@@ -50,7 +51,7 @@ def by_quadrature(tube: HungTube, x: float, y: float, z: float) -> float:
     st.floats(-0.3, 0.9),
     st.floats(0.0, 0.45),
 )
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=some(80), deadline=None)
 def test_the_map_is_the_sum_of_the_elements(screen: Screen, x: float, y: float, z: float) -> None:
     tube = hung(screen)
     assert float(uvi_field([tube], x, y, z)) == pytest.approx(
@@ -80,7 +81,7 @@ def test_a_floor_without_end_takes_half_of_the_flux() -> None:
 
 
 @given(st.floats(0.0, 0.8), st.floats(0.0, 0.5), st.floats(0.0, 0.4), st.sampled_from(SCREENS))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=some(40), deadline=None)
 def test_left_and_right_front_and_back_are_alike(
     x: float, y: float, z: float, screen: Screen
 ) -> None:

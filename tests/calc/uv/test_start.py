@@ -25,6 +25,7 @@ from calc.uv.start import (
     chances_of,
 )
 from calc.uv.tube import STANDARD_T5_HO
+from tests.some import some
 
 CLASS = Lamp(12.0, Fixture.POLISHED)
 TWO_CASES = Cases(((1.0, 2.0), (1.3, 1.0)))
@@ -58,7 +59,7 @@ _screens: st.SearchStrategy[Screen] = st.sampled_from((NoScreen(), FlatScreen(0.
 _ranges = st.sampled_from(((3.0, 5.0), (1.0, 1.5), (2.0, 4.0), (0.5, 1.0), (0.0, 1.0), (4.0, 6.0)))
 
 
-@settings(max_examples=300)
+@settings(max_examples=some(300))
 @given(_lamps, _screens, _ranges)
 def test_no_start_lies_nearer_than_the_middle_or_than_is_safe_for_the_longest_tube(
     lamp: Lamp, screen: Screen, wanted: tuple[float, float]
@@ -74,7 +75,7 @@ def test_no_start_lies_nearer_than_the_middle_or_than_is_safe_for_the_longest_tu
     assert start.distance_m >= safe_for_length(lamp, screen, wanted[1]) - 1e-6
 
 
-@settings(max_examples=300)
+@settings(max_examples=some(300))
 @given(_lamps, _screens, _ranges)
 def test_a_start_is_hardly_ever_above_unless_it_is_the_far_end(
     lamp: Lamp, screen: Screen, wanted: tuple[float, float]
