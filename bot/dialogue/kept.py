@@ -87,9 +87,6 @@ def after(dialogue: Dialogue, reply: Reply) -> Dialogue:
     meant = perhaps or reply.meant
     if dialogue.asked and meant and reply.status == "problem" and not _is_read(meant):
         return replace(dialogue, offers=reply.offers, beside=())
-    if dialogue.asked and meant and meant.command == _A_PAGE and reply.status == "ok":
-        # A page in between leaves what is spoken of as it is.
-        return replace(dialogue, offers=reply.offers, beside=())
     found = told_before(meant, dialogue)
     old, new = dialogue.asked, found.asked
     same = old is not None and new is not None and old.command == new.command
@@ -120,7 +117,8 @@ def still_wanted(dialogue: Dialogue, *, same: bool) -> tuple[str, ...]:
 def told_before(asked: Question | str | None, dialogue: Dialogue) -> Dialogue:
     """Return the dialogue after a question, also one that is known as a line alone."""
     kept = question_kept(asked)
-    if kept is None:
+    if kept is None or (kept.command == _A_PAGE and dialogue.asked):
+        # A page in between leaves what is spoken of as it is.
         return dialogue
     if kept.command == "lamp":
         # The kind that is spoken of now is no longer the one that was named before.

@@ -99,3 +99,17 @@ def test_what_does_not_talk_to_the_bot_is_dropped(change: dict[str, object]) -> 
     }
     assert talks_to(told, me) is not None
     assert talks_to({**told, **change}, me) is None
+
+
+async def test_what_is_said_of_the_line_itself_stands_beside_the_answer(
+    world: World, bot: Maker
+) -> None:
+    place = direct(MOSS)
+    world.platform.direct_channels[place.channel_id] = MOSS
+    async with world.running(bot()):
+        first = "uvi at 14 inches under a 6% t5, leopard gecko, no mesh"
+        await world.writes(MOSS, first, place, mentions=False)
+        await answers(world, place.channel_id, 1)
+        await world.writes(MOSS, "raised it 2 inches", place, mentions=False)
+        _, second = await answers(world, place.channel_id, 2)
+    assert "I reckon with 16 in (41 cm) after the move." in post_text(second)

@@ -15,6 +15,8 @@ from cachetools import LRUCache
 from bot.ask import ask
 from bot.commands import COMMANDS, command_named
 from bot.completion import complete
+from bot.dialogue import said_beside
+from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, colour_of
@@ -84,20 +86,21 @@ class Answers:
         way: Way,
         about: Target | None = None,
         part: PartName | None = None,
+        beside: tuple[Say, ...] = (),
     ) -> Finished:
         """Return the answer; what fails is raised and not kept.
 
         ``about`` is the message that the question was taken from, whose writer can be answered;
-        ``part`` is the part that is open.
+        ``part`` is the part that is open, ``beside`` what the answer says of the line itself.
         """
         given = tuple(question.given.items())
-        key = question.command, given, preferences, way, about, part, self._today()
+        key = question.command, given, preferences, way, about, part, beside, self._today()
         kept = self._kept.get(key)
         if kept is not None:
             return kept
         # A crowd's first answer leaves before its last is begun.
         async with self._turns:
-            reply = question.answered(preferences)
+            reply = said_beside(question.answered(preferences), beside, preferences)
             finished = laid_out(reply, question, way, about, part, self._mention)
         self._kept[key] = finished
         return finished

@@ -138,7 +138,9 @@ class Talk:
         with client.noted("ask") as note:
             way = Way(not alone, alone, pictures=False)
             part = PartName.WHY if what is Next.WHY else None
-            finished = await client.answers.finished(question, wishes, way, part=part)
+            finished = await client.answers.finished(
+                question, wishes, way, part=part, beside=dialogue.beside
+            )
             note(finished.status)
             fewer = rows_of_plain(finished.message.rows)
             await _post(client, written, replace(finished.message, card=False, rows=fewer))
