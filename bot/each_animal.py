@@ -103,7 +103,10 @@ def _named_together(understood: Understood) -> list[str]:
         found.append((start, at, heard.value))
     joined = all(_TOGETHER.fullmatch(words, one[1], other[0]) for one, other in pairwise(found))
     names = list(dict.fromkeys(name for _, _, name in found))
-    return names[:_MOST] if joined else []
+    # "First for the gecko": then it is asked for that one alone.
+    again = words[at:].lower()
+    apart = any(re.search(rf"\b{re.escape(n.lower().split()[-1])}", again) for n in names)
+    return names[:_MOST] if joined and not apart else []
 
 
 def _head(name: Name, reply: Reply, speak: Voice) -> str:

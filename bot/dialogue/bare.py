@@ -24,7 +24,8 @@ __all__ = [
 
 _ALONE = re.compile(
     r"^\W*(?:[^\W\d]+ ){0,7}(\d+(?:[.,]\d+)?)"
-    r"(?! ?(?:years?|yrs?|months?|weeks?|days?|jahre?n?|monate?n?|wochen?|tage?n?)\b)"
+    r"(?! ?(?:years?|yrs?|months?|weeks?|days?|jahre?n?|monate?n?|wochen?|tage?n?|bucks|dollars?"
+    r"|euros?|pounds?|quid|people|times)\b)"
     r"(?: [^\W\d]+){0,2}\W*$"
 )
 # A number that is told in place of the one before, whatever follows it: no wait 14, he has a slate.

@@ -1,18 +1,27 @@
-"""Two lamps that a line sets against each other: the first one is then one of them."""
+"""What a line names two of, so that the first one, or the other, is one of them."""
 
 import re
+from collections.abc import Mapping
 
+from bot.language.hearing import FactName
 from bot.preferences import Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.question_context import context_of
 from bot.routes.routing import asked_in
 
-__all__ = ["lamps_named"]
+__all__ = ["OTHER", "lamps_named", "other_named", "the_other"]
 
 _OR = re.compile(r"\b(?:or|vs|versus|oder)\b")
+_THE_OTHER = re.compile(
+    r"^(?:(?:and|ok|okay|so|then|what about|how about|now|und|also|getting|take|taking|for|für)"
+    r"[, ]+)*"
+    r"(?:(?:the|my|das|den|die|mein\w*) )(?:other|second|ander\w+)(?: one| animal| lamp)?\W*$"
+)
 _T5 = re.compile(r"\bt5\b")
 _TUBE = "T5 HO tube"
+OTHER = "other"
+"""Under this a conversation knows the animal that was named beside the one it speaks of."""
 
 
 def lamps_named(line: str, preferences: Preferences) -> tuple[Question, ...]:
@@ -32,3 +41,28 @@ def lamps_named(line: str, preferences: Preferences) -> tuple[Question, ...]:
     if len(named) != 2:
         return ()
     return tuple(Question("lamp", {"kind": name}) for name in named)
+
+
+def other_named(line: str, animal: str, preferences: Preferences) -> str:
+    """Return the other animal that a line names beside the one that was answered for.
+
+    >>> other_named("one corn snake and one leopard gecko", "corn snake", Preferences())
+    'leopard gecko'
+    """
+    context = context_of(AskQuery(question=line), {"question": line}, preferences)
+    told = asked_in(AskQuery(question=line), context).told
+    names = dict.fromkeys(str(said.value) for said in told.all(FactName.ANIMAL))
+    others = [name for name in names if name != animal]
+    return others[0] if len(names) == 2 and others else ""
+
+
+def the_other(
+    line: str, offers: tuple[Question, ...], known: Mapping[str, object]
+) -> Question | None:
+    """Return which of two a line means by "the other one"; None: it means none of them."""
+    if not _THE_OTHER.match(" ".join(line.lower().split())):
+        return None
+    if len(offers) == 2 and {each.command for each in offers} == {"lamp"}:
+        return offers[1]
+    other = known.get(OTHER)
+    return Question("needs", {"animal": other}) if other else None

@@ -44,6 +44,11 @@ _AMOUNT = re.compile(
     r"|lang|dick)\b)",
     re.I,
 )
+# The last of several numbers holds where it is told in place of another.
+_IN_PLACE_OF = re.compile(
+    r"\b(?:now|no|not|nope|sorry|actually|oops|wait|was|were|after|then|instead|mean[t]?|jetzt|nein"
+    r"|nicht|doch|war)\b"
+)
 # Which option a bare figure is for, where none of its kind was asked for.
 _LENGTHS = {"distance": ("uvi", "distance")}
 _HEATS = {
@@ -83,6 +88,9 @@ def bare_degrees(line: str) -> str:
         return ""
     found = [float(number) for number in _NUMBER.findall(line.replace(",", "."))]
     likely = [n for n in found if _COLDEST_C <= n <= _HOTTEST_C or _COLDEST_F <= n <= _HOTTEST_F]
+    if len(set(likely)) > 1 and not _IN_PLACE_OF.search(line.lower()):
+        # "The paving is 33 and by the door it is 19": nobody knows of which place the last is.
+        return ""
     return f"{likely[-1]:g}" if likely else ""
 
 

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator, Mapping
 
 from bot.command import Command
-from bot.dialogue.bare import age_told, is_distance, only_number
+from bot.dialogue.bare import age_told, is_distance
 from bot.dialogue.figures import (
     PLACES,
     Before,
@@ -14,6 +14,7 @@ from bot.dialogue.figures import (
     heat_option,
     length_told,
 )
+from bot.dialogue.heat_told import OF_THE_ROOM, read_there, wished_for
 from bot.dialogue.phrases import asks, names_a_season, place_named
 from bot.dialogue.told import (
     all_told,
@@ -68,10 +69,6 @@ _WARMER = re.compile(
 _ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
 # Of these the room is asked for, and no room is warmer or has a number between.
 _OF_A_ROOM = ("watts", "air")
-_HOTTEST_ROOM_C, _COLDEST_ROOM, _HOTTEST_ROOM = 36.0, 50.0, 94.0
-_OF_THE_ROOM = re.compile(
-    r"\b(?:room|house|bedroom|flat|apartment|kitchen|basement|zimmer|wohnung|raum)\b"
-)
 _GOES_ON = re.compile(
     r"^(?:(?:ok|okay|so|but|well|then|aber|gut)[, ]+)*"
     r"(?:and|und|what about|how about|was ist mit)\b"
@@ -91,7 +88,7 @@ def by_facts(
         return Question("decline", {"age": age})
     warm = dict(part_told("temps", asked))
     night = dict(part_told("night", asked))
-    if "room" in night and not warm.keys() & PLACES and _OF_THE_ROOM.search(line.lower()):
+    if "room" in night and not warm.keys() & PLACES and OF_THE_ROOM.search(line.lower()):
         return Question("night", night)
     if "room" in warm and not asked.warmth:
         return Question("night", {"room": warm["room"]})
@@ -154,16 +151,13 @@ def changed_by(
     has_figure = asked.warmth or tells_a_tube or bool(asked.degrees or bare_degrees(line))
     if command.name == "needs" and has_figure and not asks(line):
         return None
-    if command.name in _OF_A_ROOM and (hot := _read_there(line, asked, given.get("distance"))):
+    if command.name == "temps" and (wish := wished_for(given, line)):
+        return wish
+    if command.name in _OF_A_ROOM and (hot := read_there(line, asked, given.get("distance"))):
         animal = {"animal": given["animal"]} if "animal" in given else {}
         return Question("temps", {**animal, **dict(part_told("temps", asked)), **hot})
     found = _found(before, asked, given, context)
-    if not found and "state" not in names and "animal" in given and (states := states_in(line)):
-        about = {"about": "basking"} if command.name in ("watts", "basking") else {}
-        return Question("needs", {"animal": given["animal"], **about, "state": states})
-    if command.name == "meter" and (
-        other := _under_another(before, given, found, line, preferences)
-    ):
+    if other := _of_another_question(before, given, found, line, preferences):
         return other
     figure = None if "age" in found else figure_told(before, names, line, preferences)
     is_mesh_untold = command.name in _NEEDS_A_SHARE and isinstance(found.get("screen"), Unsure)
@@ -188,18 +182,19 @@ def changed_by(
     return Question(command.name, {**given, **found}) if found or is_mesh_untold else None
 
 
-def _read_there(line: str, asked: Asked, place: object) -> dict[str, object]:
-    """Return the reading of a basking spot that a line tells, where a room was spoken of."""
-    if _OF_THE_ROOM.search(line.lower()) or names_a_season(line):
-        return {}
-    if is_distance(only_number(line), place):
-        return {}
-    number = str(asked.degrees or bare_degrees(line))
-    found = re.match(r"\d+(?:\.\d+)?", number)
-    degrees = float(found[0]) if found else 0.0
-    # Between both there is a room in neither unit.
-    is_room = degrees <= _HOTTEST_ROOM_C or _COLDEST_ROOM <= degrees <= _HOTTEST_ROOM
-    return {} if is_room else {place_named(line) or "basking": number}
+def _of_another_question(
+    before: Before,
+    given: Mapping[str, object],
+    found: Mapping[str, object],
+    line: str,
+    preferences: Preferences,
+) -> Question | None:
+    """Return what a line asks that the question before cannot hold; None where it can."""
+    name, untold = before.name, not found and "state" not in before.query.examples()
+    if untold and "animal" in given and (states := states_in(line)):
+        about = {"about": "basking"} if name in ("watts", "basking") else {}
+        return Question("needs", {"animal": given["animal"], **about, "state": states})
+    return _under_another(before, given, found, line, preferences) if name == "meter" else None
 
 
 def _under_another(

@@ -15,7 +15,7 @@ from bot.dialogue.again import by_what_was_learned, of_the_answer
 from bot.dialogue.another import BY_CASES, OF_UV, STAYS, another_asked, asking, carried
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.changes import after_move, reading_placed
-from bot.dialogue.either import lamps_named
+from bot.dialogue.either import OTHER, lamps_named, other_named, the_other
 from bot.dialogue.figures import without_lengths
 from bot.dialogue.fragments import by_facts, change_wished, changed_by
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
@@ -42,6 +42,7 @@ __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
 _ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
+_MOST_OF_A_LAMP = 3
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
@@ -72,15 +73,14 @@ def next_line(
     # How far something was moved is no distance that is too small; all the rest is listened to.
     plain = without_lengths(whole) if moved or placed else whole
     if any(not alarm.asked for alarm in listen(plain)):
-        return Next.QUESTION, whole, dialogue
+        is_a_name = command_at(whole) is not None and not _is_typed(whole, wishes)
+        return Next.QUESTION, f"ask {whole}" if is_a_name else whole, dialogue
     if asks_nothing := _asks_nothing(dialogue, line):
         return asks_nothing
     if anew := begun_anew(line):
         return next_line(Dialogue(units=dialogue.units), anew, preferences)
-    if dialogue.asked and (again := of_the_answer(dialogue, dialogue.asked, line)):
+    if again := _of_what_was_told(dialogue, line):
         return again
-    if (chosen := _chosen(dialogue, line)) is not None:
-        return Next.QUESTION, dialogue.offers[chosen], dialogue
     names_a_topic = dialogue.asked is not None and topic_of(line, dialogue.asked.command)
     if not names_a_topic and _is_typed(line, wishes):
         return Next.QUESTION, line, dialogue
@@ -106,6 +106,25 @@ def next_line(
     if isinstance(found, Layered):
         return Next.SAID, found, replace(dialogue, offers=found.offers)
     return Next.QUESTION, found, dialogue
+
+
+def _of_what_was_told(
+    dialogue: Dialogue, line: str
+) -> tuple[Next, Question | Layered | str, Dialogue] | None:
+    """Return what a line takes of the answer before, or of what was named or offered with it."""
+    if dialogue.asked and (again := of_the_answer(dialogue, dialogue.asked, line)):
+        return again
+    if other := the_other(line, dialogue.offers, dialogue.known):
+        # What it has hangs elsewhere.
+        return Next.QUESTION, other, replace(dialogue, known=_turned(dialogue.known))
+    chosen = _chosen(dialogue, line)
+    return None if chosen is None else (Next.QUESTION, dialogue.offers[chosen], dialogue)
+
+
+def _turned(known: Mapping[str, object]) -> dict[str, object]:
+    """Return what is known once the other animal is spoken of."""
+    told = {name: known[name] for name in ("animal", OTHER) if name in known}
+    return {"animal": told[OTHER], OTHER: told["animal"]} if len(told) == 2 else told
 
 
 def _with_place_before(
@@ -145,6 +164,9 @@ def turn(
     behind = after(dialogue, reply)
     if not behind.offers:
         behind = replace(behind, offers=lamps_named(line, wishes))
+    spoken_of = typed(behind.known.get("animal", ""))
+    if other := other_named(line, spoken_of, wishes):
+        behind = replace(behind, known={**behind.known, OTHER: other})
     return reply, behind
 
 
@@ -215,6 +237,9 @@ def _is_typed(line: str, preferences: Preferences) -> bool:
     command, rest = found
     if not rest or _OPTION.search(rest):
         return True
+    if command.name == "lamp" and len(rest.split()) > _MOST_OF_A_LAMP:
+        # "Lamp burns since 14 months" names no kind.
+        return False
     # "lamp is 11 inches up" begins with a name and is no question.
     named_by = command.positional
     return bool(named_by) and read_alone(command.query, named_by, rest, preferences) is not None

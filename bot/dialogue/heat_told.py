@@ -1,0 +1,45 @@
+"""A reading where a room was spoken of, and a wish for another basking temperature."""
+
+import re
+from collections.abc import Mapping
+
+from bot.dialogue.bare import is_distance, only_number
+from bot.dialogue.figures import bare_degrees
+from bot.dialogue.phrases import names_a_season, place_named
+from bot.queries.question import Question
+from bot.routes.asked import Asked
+
+__all__ = ["OF_THE_ROOM", "read_there", "wished_for"]
+
+_WISHES = re.compile(
+    r"^\W*(?:(?:i|but|and|we|ich|so) )*(?:want|need|wanted|aim(?:ing)? (?:for|at)|target|would like"
+    r"|my goal is|goal|will|möchte|ziel)\b"
+)
+# No room is warmer, or has a number between.
+_HOTTEST_ROOM_C, _COLDEST_ROOM, _HOTTEST_ROOM = 36.0, 50.0, 94.0
+OF_THE_ROOM = re.compile(
+    r"\b(?:room|house|bedroom|flat|apartment|kitchen|basement|zimmer|wohnung|raum)\b"
+)
+
+
+def wished_for(given: Mapping[str, object], line: str) -> Question | None:
+    """Return how a basking spot comes to what a line wishes for, where its reading was told."""
+    number = only_number(line)
+    if not number or not _WISHES.match(line.lower()) or "basking" not in given:
+        return None
+    told = {"surface": given["basking"], "want": number, "animal": given.get("animal")}
+    return Question("basking", {option: value for option, value in told.items() if value})
+
+
+def read_there(line: str, asked: Asked, place: object) -> dict[str, object]:
+    """Return the reading of a basking spot that a line tells, where a room was spoken of."""
+    if OF_THE_ROOM.search(line.lower()) or names_a_season(line):
+        return {}
+    if is_distance(only_number(line), place):
+        return {}
+    number = str(asked.degrees or bare_degrees(line))
+    found = re.match(r"\d+(?:\.\d+)?", number)
+    degrees = float(found[0]) if found else 0.0
+    # Between both there is a room in neither unit.
+    is_room = degrees <= _HOTTEST_ROOM_C or _COLDEST_ROOM <= degrees <= _HOTTEST_ROOM
+    return {} if is_room else {place_named(line) or "basking": number}
