@@ -20,10 +20,15 @@ _CHANGED = frozenset(("changed", "replaced", "bought", "installed", "swapped", "
 _SOMEBODY = re.compile(
     r"(?: old)? (?:sons?|daughters?|kids?|child|children|boys?|girls?|brother|sister)\b"
 )
+_OLD_ANIMAL = re.compile(
+    r" (?:old )?(?:(?:fe)?male|lady|gecko|snake|lizard|tortoise|turtle|dragon|python|skink"
+    r"|chameleon|monitor|boa|iguana|frog)s?\b"
+)
 # A kind of animal right before an age, where another name tells which one it is.
 _OF_A_KIND = re.compile(
-    r"\b(?:lizard|gecko|snake|tortoise|turtle|dragon|python|skink|chameleon|monitor|boa|animal|pet|guy|girl"
-    r"|boy)(?: (?:is|of|aged|about|around|now|approx|has|have))* ?\(?\Z"
+    r"\b(?:lizard|gecko|snake|tortoise|turtle|dragon|python|skink|chameleon|monitor|boa|animal|pet"
+    r"|guy"
+    r"|girl|boy)(?: (?:is|of|aged|about|around|now|approx|has|have))* ?\(?\Z"
 )
 # An age without its unit: my corn snake is 2, aged 7, she turned 3 in may.
 _IS = re.compile(
@@ -97,6 +102,8 @@ def age_of(scene: Scene, figure: Figure) -> FactName | None:
         return FactName.AGE if said & _CHANGED and own else None
     if _SOMEBODY.match(scene.text, figure.end):
         return None
+    if _OLD_ANIMAL.match(scene.text, figure.end):
+        return FactName.ANIMAL_AGE
     if _OF_A_KIND.search(scene.text, max(0, figure.start - 36), figure.start):
         return FactName.ANIMAL_AGE
     if figure.unit != "week" and alone(scene, figure) and _of_animal_only(scene, figure):
@@ -123,7 +130,7 @@ def _of_living(scene: Scene, living: Mark, figure: Figure, said: set[str]) -> Fa
     """Return that it is the age of the animal that was named before it, if it is an age."""
     young = scene.text[living.start : living.end] in ("baby", "juvenile", "hatchling")
     following = scene.words(figure.end, figure.end + 12)[:2]
-    aged = "old" in following or figure.text.endswith("o")
+    aged = "old" in following or following == ["of", "age"] or figure.text.endswith("o")
     bare = _is_bare_age(scene, living, figure, said)
     return FactName.ANIMAL_AGE if aged or young or bare else None
 

@@ -82,7 +82,9 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
         ):
             continue
         source = _source(scene, figure, told)
-        if not (reference or source or _says_distance(scene, figure)):
+        says = bool(reference) or _says_distance(scene, figure)
+        if not (says or (source and figure.unit != "ft")):
+            # Feet alone are the size of something.
             continue
         if _is_height(scene, figure, reference, source):
             continue
@@ -121,6 +123,10 @@ def _is_no_distance(scene: Scene, figure: Figure) -> bool:
     clause, _ = scene.clause(figure.start)
     if _MOVED_BY.search(scene.text, max(clause, figure.start - 50), figure.start):
         return scene.next_word(figure.end) not in word_list("ways") - {"up", "down"}
+    probe = scene.before(figure.start, frozenset(("thermometer",)), figure.start - 8)
+    if probe is not None and not scene.words(probe.end, figure.start):
+        # "The probe 5 cm above reads 102F."
+        return True
     following = scene.words(figure.end, figure.end + 16)[:2]
     if following == ["gap", "between"]:
         # "A 2 inch gap between mesh and hood" is no way to the animal.

@@ -39,7 +39,7 @@ _GALLONS = re.compile(
 # After these words a lone "in" is the preposition: a 12 in a shiny hood.
 _IN_THE = re.compile(
     r"\s+(?:a|an|the|my|his|her|their|our|this|that|it|one|summer|winter|there|here"
-    r"|january|february|march|april|may|june|july|august|september|october|november|december)\b"
+    r"|day|night|january|february|march|april|may|june|july|august|september|october|november|december)\b"
 )
 # After these a "w" is short for "with": 88 w a 60w bulb, 10.0 w/ reflector.
 _WITH = re.compile(r"/|(?<=\sw)\s+(?:a|an|the|my|his|her|no|both|only|some|this|it)\b")

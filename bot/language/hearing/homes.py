@@ -35,15 +35,20 @@ _NO_DISTANCE_M = Fraction(4, 5)
 # A tube and its own length: the tube is 60 cm, uvb bar is 3ft, tube length 24 in, how long? 22 in.
 _TUBE_THEN = re.compile(
     r"\b(?:tubes?|uvb?|linear|t5(?: ho)?|t8|fixture|strip|bar)"
-    r"(?: (?:is|its|of|a|an|about|around|bar|strip|fixture|light|tube|bulb|that|with|only|just|hood"
+    r"(?: (?:is|its|of|a|an|long|about|around|bar|strip|fixture|light|tube|bulb|that|with|only|just"
+    r"|hood"
     r"|[0-9]{1,2}(?:\.0)? ?%|[0-9]{2} ?w(?:atts?)?)| ?[:=,(-])* ?\Z"
 )
 _LENGTH_THEN = re.compile(
     r"\b(?:tubes?|uvb?|linear|t5|t8|fixture|strip|bar|bulb|light|lamp)"
     r"(?: (?:length|size|covers|spans|measures|runs|is|about|around|of|for|over)| ?[:=])+ ?\Z"
 )
-_LISTED = frozenset(("", ",", ".", ", at", "at", "and", ";", ", and", ")"))
+_LISTED = frozenset(("", ", to", ",", ".", ", at", "at", "and", ";", ", and", ")"))
 _SAYS_LENGTH = frozenset(("length", "size", "covers", "spans", "measures", "runs"))
+# Words between a home and its size.
+_BEFORE_SIZE = frozenset(
+    ("is", "about", "around", "of", "its", "a", "only", "make", "makes", "measures")
+)
 _HOW_LONG = re.compile(r"\bhow long\?? (?:is (?:it|the tube|it\?|the tube\?) )?\Z")
 _LAMP_OF_LABEL = re.compile(
     r"(?: long)? (?:lamp|light|bulb|uvb?|uvb? lamp|bar)[ ,(]{1,3}[0-9]{1,2}(?:\.0| ?%)"
@@ -162,7 +167,7 @@ def _of_home(scene: Scene, figure: Figure) -> bool:
         return False
     between = scene.words(before.end, figure.start) if before else ["no"]
     tall = scene.next_word(figure.end) in ("tall", "high", "wide", "deep")
-    return set(between) <= {"is", "about", "around", "of", "its", "a", "only"} and not tall
+    return set(between) <= _BEFORE_SIZE and not tall
 
 
 def _behind_tube(scene: Scene, figure: Figure) -> bool:

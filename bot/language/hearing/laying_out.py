@@ -63,7 +63,8 @@ def laid_out(text: str, names: Names) -> Scene:
 def _hearsay(text: str) -> Iterator[Mark]:
     """Return where somebody says a figure, or something that is no instrument: the chart says."""
     for match in islice(_SAYS.finditer(text), _MOST_LOOKED_AT):
-        if match[1] not in word_list("shows_figures"):
+        sure = match[2].startswith(("claim", "reckon", "swear", "swor"))
+        if sure or match[1] not in word_list("shows_figures"):
             yield Mark("wish", "hearsay", match.start(2), match.end(2))
 
 

@@ -38,6 +38,8 @@ def link_cost(scene: Scene, figure: Figure, place: Mark) -> float:
     cost += 1.2 * between.count(",") + 1.2 * between.count("/") + 0.5 * between.count("(")
     cost += 0.8 * ("and" in words) + 1.5 * (" - " in between)
     if scene.sentence(place.start) != scene.sentence(figure.start):
+        if place.value == "there":
+            return MOST_COST + 1
         cost += 4.5 if "\n" in between else 3.2
     if before:
         return cost

@@ -47,6 +47,11 @@ _NOW = re.compile(
 # In the same sentence these are enough: it was 118 yesterday and is 103.
 _THEN = re.compile(r"[^.!?\n]*\b(?:is|its|it's|later|after|down)\b[^.!?\n]*")
 _AT_ONCE = re.compile(rf"[a-z°\"' ]{{0,10}}\b(?:now|today|at the moment|this {_TIMES})\b")
+# Where it hung before it was moved: had the bulb at 5 inches. Raised it so the dock reads 91.
+_HAD = re.compile(r"\bhad (?:it|him|her|(?:the|my|his|her) [a-z]+(?: [a-z]+)?) (?:up |hung )?at \Z")
+_THEN_MOVED = re.compile(
+    r"[^?]{0,90}\b(?:raised|lowered|moved|lifted|dropped) (?:it|him|her|the)\b", re.S
+)
 # What was of a lamp that is no more: the bulb died. It was a 100 watt.
 _OF_THE_DEAD = re.compile(
     r"\b(?:died|broke|blew|failed|(?:burned|burnt) out)\b[^0-9]{0,20}\bit was\b[^.!?]*\Z"
@@ -61,7 +66,8 @@ _CHANGED = re.compile(
 _FURTHEST = 80
 _MOST_TIMES = 3
 _DEGREES = frozenset(("temperature", "degrees", "plain"))
-_PLACES, _REFERENCES, _NONE = frozenset(("place",)), frozenset(("reference",)), frozenset[str]()
+_SPOTS, _REFERENCES = frozenset(("place", "reference")), frozenset(("reference",))
+_NONE = frozenset[str]()
 _ON_THE = re.compile(r"(?: (?:on|at|in|of|the|his|her|my))*\s")
 
 
@@ -71,6 +77,8 @@ def is_past(text: str, marks: Placed[Mark], figures: Placed[Figure], figure: Fig
     if _WAS.search(text, max(0, start - 24), start):
         return True
     if _SWAPPED.search(text, max(0, start - 30), start) and _FOR.match(text, end):
+        return True
+    if _HAD.search(text, max(0, start - 44), start) and _THEN_MOVED.match(text, end):
         return True
     if _OF_THE_DEAD.search(text, max(0, start - 80), start):
         return True
@@ -122,20 +130,32 @@ def _is_counted(text: str, figure: Figure) -> bool:
 
 def _of_another_place(text: str, marks: Placed[Mark], one: Figure, other: Figure) -> bool:
     """Say whether what is so now is told of a place, and what was of another."""
-    kinds = _PLACES if one.kind in _DEGREES else _REFERENCES if one.kind == "length" else _NONE
-    between = [m for m in marks.within(one.end, other.start) if m.kind in kinds]
-    behind = next((m for m in marks.within(other.end, other.end + 24) if m.kind in kinds), None)
+    kinds = _SPOTS if one.kind in _DEGREES else _REFERENCES if one.kind == "length" else _NONE
+    between = [m for m in marks.within(one.end, other.start) if _is_spot(m, kinds, one)]
+    after = marks.within(other.end, other.end + 24)
+    behind = next((m for m in after if _is_spot(m, kinds, one)), None)
     ends = text[other.end - 1] in ".!?"
     if behind is not None and not ends and _ON_THE.fullmatch(text, other.end, behind.start):
         between.append(behind)
     if not between:
         return False
     said = marks.within(max(0, one.start - 40), one.start)
-    before = {m.value for m in said if m.kind in kinds}
+    before = {_spot(m) for m in said if m.kind in kinds}
     if _ON_THE.fullmatch(text, one.end, between[0].start) and between[0] is not behind:
         # "Used to read 95 under the lamp": the first place is that of what was.
-        before.add(between[0].value)
-    return any(m.value not in before for m in between)
+        before.add(_spot(between[0]))
+    return any(_spot(m) not in before for m in between)
+
+
+def _is_spot(mark: Mark, kinds: frozenset[str], one: Figure) -> bool:
+    """Say whether a mark is a place of such a figure: his back is none of a temperature."""
+    told = mark.kind == "place" or mark.value == "perch" or one.kind == "length"
+    return mark.kind in kinds and told
+
+
+def _spot(mark: Mark) -> str:
+    """Return a place; a perch is the place to bask at."""
+    return "basking" if mark.value == "perch" else mark.value
 
 
 def is_only_asked(text: str, start: int, end: int) -> bool:

@@ -44,6 +44,7 @@ _HOW = frozenset(("how",))
 _OWN = re.compile(r"\s+(?:the|my|this|it)\b")
 # A figure that comes with a thing which may only be thought of: a 12% tube, a 40w mat.
 # A reading that somebody wants is a wish; a lamp or a box that somebody wants is a plan.
+_INTO = re.compile(r"(?: ?(?:ft|feet|in|inch|inches|cm))? to (?:an? )?[0-9]+(?:\.[0-9]+)?\s?x")
 _HOMES = frozenset(("size", "cross", "volume"))
 _FOR_A = re.compile(r"\b(?:for|in) (?:a|my|his|her|our|the) \Z")
 _TOLD = frozenset(("length", "temperature", "degrees", "plain", "duration"))
@@ -187,6 +188,9 @@ class Scene:
         """Say whether a figure is what was before a change: moved him from a 4x2x2."""
         said = self.words(max(0, figure.start - 60), figure.start)
         came = "from" in said[-3:] and bool(word_list("moved") & set(said[-9:]))
+        if _INTO.match(self.text, figure.end) and word_list("moved") & set(said[-2:]):
+            # "Upgraded 2x1x1 to 4x2x2."
+            return True
         if said[-1:] == ["to"] or said[-2:-1] == ["to"]:
             # "Upgraded from a 40 gal to a 4x2x2": that is where he is now.
             return False

@@ -167,6 +167,8 @@ def _may_be(scene: Scene, figure: Figure) -> bool:
         return True
     if figure.kind == "plain" and scene.next_word(figure.end) in word_list("counted"):
         return False
+    if figure.kind == "plain" and _of_humidity(scene, figure):
+        return False
     if figure.kind == "plain" and figure.low in LABELS and figure.text.endswith((".0", ",0")):
         # A 10.0 is the label of a lamp.
         return False
@@ -182,6 +184,20 @@ def _may_be(scene: Scene, figure: Figure) -> bool:
         return following not in word_list("counted")
     marked = any(m.start <= figure.end + 2 for m in scene.marks.within(figure.end, figure.end + 40))
     return not following or following in word_list("may_follow") or marked
+
+
+def _of_humidity(scene: Scene, figure: Figure) -> bool:
+    """Say whether a bare number is the air's humidity: humidity 70 in the day, 95 at night."""
+    start, _ = scene.sentence(figure.start)
+    damp = scene.before(figure.start, frozenset(("humidity",)), start)
+    if damp is None:
+        return False
+    said = scene.figures.within(damp.end, figure.start)
+    warm = scene.before(figure.start, frozenset(("temperature",)), damp.end)
+    place = scene.before(figure.start, frozenset(("place", "reference")), damp.end)
+    near = figure.start - damp.end < _SAME_BREATH
+    near = near and (place is None or place.value in ("day", "night"))
+    return near and warm is None and all(f.kind in ("plain", "percent", "pair") for f in said)
 
 
 def _is_setting(scene: Scene, figure: Figure) -> bool:
