@@ -26,7 +26,9 @@ _ALONE = re.compile(
     r"^\W*(?:[^\W\d]+ ){0,7}(\d+(?:[.,]\d+)?)"
     r"(?! ?(?:years?|yrs?|months?|weeks?|days?|jahre?n?|monate?n?|wochen?|tage?n?|bucks|dollars?"
     r"|euros?|pounds?|quid|people|times)\b)"
-    r"(?: [^\W\d]+){0,2}\W*$"
+    r"(?:(?: [^\W\d]+){0,2}"
+    r"|(?: [^\W\d]+)? (?:i (?:should |would )?(?:think|guess|say|reckon|believe)"
+    r"|(?:or|oder) so|more or less|denke ich|glaube? ich))\W*$"
 )
 # A number that is told in place of the one before, whatever follows it: no wait 14, he has a slate.
 _INSTEAD = re.compile(

@@ -172,8 +172,9 @@ def changed_by(
         if place and place not in found:
             return Question(command.name, {**given, **found, place: bare})
     goes_on = _GOES_ON.match(line.lower()) or asks(line)
-    if figure is None and not (found or goes_on) and command.name == "temps" and place_named(line):
-        return _renamed(given, place_named(line))
+    nothing_new = figure is None and not (found.keys() - {"measured"} or goes_on)
+    if nothing_new and command.name == "temps" and place_named(line):
+        return _renamed({**given, **found}, place_named(line)) or _measured_so(given, found)
     if figure is not None and not _is_told(figure, found):
         name, option, value = figure
         if name != command.name or option in names:
@@ -295,6 +296,11 @@ def _alike(value: object) -> object:
     if isinstance(value, Measure):
         return value.dimension, round(value.low, 6), round(value.high, 6)
     return typed(value).replace(" ", "").lower()
+
+
+def _measured_so(given: Mapping[str, object], found: Mapping[str, object]) -> Question | None:
+    """Return the readings with what they were taken with, if a line tells that."""
+    return Question("temps", {**given, **found}) if found else None
 
 
 def _renamed(given: Mapping[str, object], place: str | None) -> Question | None:

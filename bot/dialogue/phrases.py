@@ -254,7 +254,13 @@ _PLACES = (
         "basking",
         r"\b(?:bask\w*|hot spot|hotspot|warm hide|rock|stone|gun|dock|surface|sonnenplatz)\b",
     ),
-    ("warm", r"\b(?:warm|hot)\b"),
+    (
+        "warm",
+        (
+            r"\b(?:warm|hot)\b"
+            r"|\b(?:that'?s|its|it'?s|is|das ist) (?:only |just )?(?:the |in the )?(?:air|luft)\b"
+        ),
+    ),
 )
 
 

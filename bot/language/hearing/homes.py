@@ -49,11 +49,12 @@ _SAYS_LENGTH = frozenset(("length", "size", "covers", "spans", "measures", "runs
 _BEFORE_SIZE = frozenset(
     ("is", "about", "around", "of", "its", "a", "only", "make", "makes", "measures")
 )
+_WATTS = re.compile(r"[0-9]{1,3}w?|w|watts?")
 _HOW_LONG = re.compile(r"\bhow long\?? (?:is (?:it|the tube|it\?|the tube\?) )?\Z")
 _LAMP_OF_LABEL = re.compile(
     r"(?: long)? (?:lamp|light|bulb|uvb?|uvb? lamp|bar)[ ,(]{1,3}[0-9]{1,2}(?:\.0| ?%)"
 )
-_LONG = re.compile(r" long\b")
+_LONG = re.compile(r" (?:long|of (?:large|long|length))\b")
 # Between its length and a tube there may stand its watts or its strength.
 _UP_TO_TUBE = re.compile(r"[ -]*(?:[0-9]{2} ?w(?:atts?)? )?(?:[0-9]{1,2}(?:\.0)? ?%? )?(?:long )?")
 
@@ -182,9 +183,11 @@ def _behind_tube(scene: Scene, figure: Figure) -> bool:
     ends = [part.end for part in parts]
     ends += [f.end for f in near if _is_label(f)]
     between = scene.words(max(ends), figure.start) if ends else []
+    between = [word for word in between if not _WATTS.fullmatch(word)]
     if not ends or set(between) - {"is", "about"} or not figure.unit:
         return False
-    following = scene.words(figure.end, figure.end + 16)[:1]
+    end = min(figure.end + 16, scene.clause(figure.start)[1])
+    following = scene.words(figure.end, end)[:1]
     if following == ["long"]:
         return True
     if between or (word_list("ways") - {"at"}) & set(following):
@@ -225,6 +228,8 @@ def _told_as_its_length(scene: Scene, figure: Figure) -> bool:
     if _HOW_LONG.search(text, start, figure.start):
         return True
     if _LAMP_OF_LABEL.match(text, end) and not figure.text.endswith("."):
+        return True
+    if _TUBE_THEN.search(text, start, figure.start) and text.endswith("long ", 0, figure.start):
         return True
     said = _LENGTH_THEN.search(text, start, figure.start)
     if said and _SAYS_LENGTH & set(said[0].split()):

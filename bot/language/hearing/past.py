@@ -48,7 +48,10 @@ _NOW = re.compile(
 _THEN = re.compile(r"[^.!?\n]*\b(?:is|its|it's|later|after|down)\b[^.!?\n]*")
 _AT_ONCE = re.compile(rf"[a-z°\"' ]{{0,10}}\b(?:now|today|at the moment|this {_TIMES})\b")
 # Where it hung before it was moved: had the bulb at 5 inches. Raised it so the dock reads 91.
-_HAD = re.compile(r"\bhad (?:it|him|her|(?:the|my|his|her) [a-z]+(?: [a-z]+)?) (?:up |hung )?at \Z")
+_HAD = re.compile(
+    r"\bhad (?:it|him|her|(?:the|my|his|her) [a-z0-9]+(?: [a-z]+)?)"
+    r"(?: (?:up|hung|at|like|about|only|just))+ \Z"
+)
 _THEN_MOVED = re.compile(
     r"[^?]{0,90}\b(?:raised|lowered|moved|lifted|dropped) (?:it|him|her|the)\b", re.S
 )
@@ -63,7 +66,7 @@ _CHANGED = re.compile(
     re.S,
 )
 # From the figure of before to the one of now, in characters, and how many times larger or smaller.
-_FURTHEST = 80
+_FURTHEST = 110
 _MOST_TIMES = 3
 _DEGREES = frozenset(("temperature", "degrees", "plain"))
 _SPOTS, _REFERENCES = frozenset(("place", "reference")), frozenset(("reference",))

@@ -41,6 +41,9 @@ _LAMP_GIVES = re.compile(
     r" (?:makes?|gives?|gets (?:it|the \w+) to|brings it to)(?: (?:about|around))? [0-9]"
 )
 _READS_SO = re.compile(r"(?: temp)?(?: is| reads| at)? [0-9]")
+_READS_IN_UNITS = re.compile(
+    r"(?: temp)?(?: is| reads| at)? [0-9]{2,3}(?:\.[0-9])? ?(?:°|deg|f\b|c\b)"
+)
 _GUN_READS = re.compile(r"[ :=]{1,3}[0-9]")
 # A bare number up to here is in degrees Celsius on a surface.
 _MOST_C = 55
@@ -107,7 +110,8 @@ def _is_meant(scene: Scene, mark: Mark) -> bool:
         return any(m.kind == "reference" or m.value == "basking" for m in earlier)
     if mark.value == "surface" and _READS_SO.match(scene.text, mark.end):
         around = [m for m in scene.marks.within(*scene.sentence(mark.start)) if m.kind == "place"]
-        if any(m.value == "air" for m in around) and not any(
+        plain = _READS_IN_UNITS.match(scene.text, mark.end) is not None
+        if (plain or any(m.value == "air" for m in around)) and not any(
             0 <= mark.start - m.end <= 1 for m in around
         ):
             # "Surface 33, air 28": of one spot.
