@@ -2,6 +2,7 @@
 
 import socket
 from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager
 from pathlib import Path
 from typing import Any
 
@@ -16,16 +17,24 @@ from tests.discord.world import World
 Maker = Callable[[], Noonstone]
 
 
-@pytest.fixture
-async def world(monkeypatch: pytest.MonkeyPatch) -> AsyncIterator[World]:
-    """Return a stand-in of Discord that discord.py takes for the real one."""
+@asynccontextmanager
+async def stand_in() -> AsyncIterator[World]:
+    """Give a stand-in of Discord that discord.py takes for the real one."""
     world = World()
     await world.open()
-    monkeypatch.setattr(discord.http.Route, "BASE", world.url)
-    monkeypatch.setattr(DiscordWebSocket, "DEFAULT_GATEWAY", world.gateway_address)
-    yield world
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(discord.http.Route, "BASE", world.url)
+        patch.setattr(DiscordWebSocket, "DEFAULT_GATEWAY", world.gateway_address)
+        yield world
     await world.close()
     assert world.platform.broken == []
+
+
+@pytest.fixture
+async def world() -> AsyncIterator[World]:
+    """Return a stand-in of Discord that discord.py takes for the real one."""
+    async with stand_in() as world:
+        yield world
 
 
 @pytest.fixture

@@ -1,6 +1,7 @@
 """Fixtures of bots that remember: a store of their own, and what is looked for in channels."""
 
 from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager
 from pathlib import Path
 
 import pytest
@@ -13,17 +14,24 @@ from tests.discord.cast import GARDEN, Person, direct
 from tests.discord.platform import Post
 from tests.discord.world import World
 
-__all__ = ["Keeper", "board_posts", "keeper", "messages_to", "store"]
+__all__ = ["Keeper", "an_empty_store", "board_posts", "keeper", "messages_to", "store"]
 
 Keeper = Callable[[], Noonstone]
+
+
+@asynccontextmanager
+async def an_empty_store(folder: Path) -> AsyncIterator[Store]:
+    """Give an empty store in a folder."""
+    store = await open_store_at(await sqlite_of_today(folder))
+    yield store
+    await store.close()
 
 
 @pytest.fixture
 async def store(tmp_path: Path) -> AsyncIterator[Store]:
     """Return an empty store."""
-    store = await open_store_at(await sqlite_of_today(tmp_path))
-    yield store
-    await store.close()
+    async with an_empty_store(tmp_path) as store:
+        yield store
 
 
 @pytest.fixture

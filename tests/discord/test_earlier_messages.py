@@ -6,10 +6,12 @@ embeds. It is never renewed: what people press in a year was sent long before.
 
 import json
 from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
 from copy import deepcopy
 from pathlib import Path
 
 import pytest
+import pytest_asyncio
 
 from bot.database.store import Store
 from bot.fronts.discord.client import Noonstone
@@ -18,8 +20,9 @@ from bot.serving.studio import Studio
 from tests.discord.answers import FORM, post_buttons
 from tests.discord.artists import told
 from tests.discord.cast import FERN, MOSS, Place, direct, in_server
+from tests.discord.conftest import stand_in
 from tests.discord.platform import Post
-from tests.discord.saving import store
+from tests.discord.saving import an_empty_store, store
 from tests.discord.world import World
 
 __all__ = ["store"]
@@ -27,6 +30,7 @@ __all__ = ["store"]
 EARLIER = json.loads(
     Path(__file__).with_name("earlier").joinpath("messages.json").read_text(encoding="utf-8")
 )
+SHARING = ("Share", "Reply in the channel")
 LOST = ("I no longer know which question", "Something went wrong", "Restart Discord")
 LABELS = [
     (name, part["label"])
@@ -40,12 +44,36 @@ MEAN |= {"Sources": "Sources", "Numbers": "Numbers", "Steps": "Steps", "Why": "W
 MEAN |= {"Care": "Care", "About this board": "keeps itself up to date"}
 
 
+# What is shared is shared once a minute, and a reminder is put off once.
+ALONE = [(name, label) for name, label in LABELS if name == "reminder" or label in SHARING]
+TOGETHER = [each for each in LABELS if each not in ALONE]
+
+
+@asynccontextmanager
+async def a_bot(folder: Path, store: Store) -> AsyncIterator[Noonstone]:
+    """Give a bot of today that draws and has a store."""
+    studio = Studio(job=told)
+    yield Noonstone(Preferences(), folder, studio, store=store)
+    await studio.close()
+
+
 @pytest.fixture
 async def remembering(tmp_path: Path, store: Store) -> AsyncIterator[Noonstone]:
-    """Return a bot of today that draws and has a store."""
-    studio = Studio(job=told)
-    yield Noonstone(Preferences(), tmp_path, studio, store=store)
-    await studio.close()
+    async with a_bot(tmp_path, store) as bot:
+        yield bot
+
+
+@pytest_asyncio.fixture(scope="module", loop_scope="module")
+async def inhabited(tmp_path_factory: pytest.TempPathFactory) -> AsyncIterator[World]:
+    """Return a world in which one bot runs for all the messages whose buttons do not meet."""
+    folder = tmp_path_factory.mktemp("inhabited")
+    async with (
+        stand_in() as world,
+        an_empty_store(folder) as kept,
+        a_bot(folder, kept) as bot,
+        world.running(bot),
+    ):
+        yield world
 
 
 def stands(world: World, name: str) -> tuple[Post, Place]:
@@ -59,23 +87,35 @@ def stands(world: World, name: str) -> tuple[Post, Place]:
     )
 
 
-@pytest.mark.parametrize(("name", "label"), LABELS)
-async def test_a_button_of_an_earlier_message_still_does_what_it_says(
-    world: World, remembering: Noonstone, name: str, label: str
-) -> None:
-    async with world.running(remembering):
-        post, place = stands(world, name)
-        await world.slash("remind me", {"about": "meter", "when": "in 3 months"})
-        pressed = await world.press(post, label, where=place)
-        if pressed.kind == FORM:
-            assert pressed.fields
-            return
-        if label in ("Share", "Reply in the channel"):
-            await world.platform.until(lambda: pressed.further, "what was shared")
+async def does_what_it_says(world: World, name: str, label: str) -> None:
+    post, place = stands(world, name)
+    pressed = await world.press(post, label, where=place)
+    if pressed.kind == FORM:
+        assert pressed.fields
+        return
+    if label in SHARING:
+        await world.platform.until(lambda: pressed.further, "what was shared")
     told = pressed.further[0] if pressed.further else pressed.post
     assert not any(words in pressed.text for words in LOST)
     assert MEAN.get(label, "") in pressed.text
     assert pressed.text or told.files
+
+
+@pytest.mark.parametrize(("name", "label"), ALONE)
+async def test_a_button_that_acts_once_still_does_what_it_says(
+    world: World, remembering: Noonstone, name: str, label: str
+) -> None:
+    async with world.running(remembering):
+        await world.slash("remind me", {"about": "meter", "when": "in 3 months"})
+        await does_what_it_says(world, name, label)
+
+
+@pytest.mark.asyncio(loop_scope="module")
+@pytest.mark.parametrize(("name", "label"), TOGETHER)
+async def test_a_button_of_an_earlier_message_still_does_what_it_says(
+    inhabited: World, name: str, label: str
+) -> None:
+    await does_what_it_says(inhabited, name, label)
 
 
 @pytest.mark.parametrize("name", ["page", "list of pages"])
