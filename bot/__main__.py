@@ -1,6 +1,7 @@
 """The command line, and the only place where settings are read and fronts are put together."""
 
 import argparse
+import gc
 import json
 import logging
 import os
@@ -34,6 +35,19 @@ _RAISED = "Value error, "
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command of the command line and return its exit code."""
+    # Whoever answers many questions collects garbage again once it has started.
+    gc.disable()
+    # No array here is large enough for more threads, each of which costs time to start.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+    try:
+        return _run(arguments)
+    finally:
+        # What ends now is not looked through once more.
+        gc.freeze()
+        gc.enable()
+
+
+def _run(arguments: Sequence[str] | None) -> int:
     parsed = _parser(_language()).parse_args(arguments)
     try:
         settings = settings_of(os.environ)
@@ -47,6 +61,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
     serves = parsed.run is _discord or getattr(parsed, "serve", False)
     start_logging(settings.log, settings.secrets(), for_a_person=not serves)
     run: Callable[[argparse.Namespace, Settings], int] = parsed.run
+    if run not in (_ask, _discord):
+        gc.enable()
     return run(parsed, settings)
 
 

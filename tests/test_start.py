@@ -6,6 +6,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.bot.database.databases import sqlite_of_today
+
 ROOT = Path(__file__).parent.parent
 # Whatever is asked at the console; pint takes the door of scipy where it is there.
 NEVER = (
@@ -46,6 +48,9 @@ KINDS = {
     ),
     "ask how far should a 12% tube be, no screen, bearded dragon": (*NEVER, *STORE),
 }
+# How many modules are loaded at most once it is answered, a few more than there were.
+MOST = {"convert": 600, "help": 500, "temps": 700, "distance": 680, "ask": 760}
+WITH_A_DATABASE = 240
 _SCRIPT = """
 import contextlib, io, sys
 from bot.__main__ import main
@@ -55,22 +60,55 @@ print(*sys.modules, sep="\\n")
 """
 
 
-@pytest.mark.parametrize("line", KINDS)
-def test_a_cold_question_loads_nothing_that_it_does_not_need(line: str, tmp_path: Path) -> None:
+def loaded_after(line: str, folder: Path) -> list[str]:
+    return printed_by(_SCRIPT, folder, line)
+
+
+def printed_by(script: str, folder: Path, *arguments: str) -> list[str]:
     done = subprocess.run(
-        [sys.executable, "-c", _SCRIPT, line],
+        [sys.executable, "-c", script, *arguments],
         cwd=ROOT,
-        env={"PATH": "", "NOONSTONE_DATA_DIR": str(tmp_path), "PYTHONPATH": str(ROOT)},
+        env={"PATH": "", "NOONSTONE_DATA_DIR": str(folder), "PYTHONPATH": str(ROOT)},
         capture_output=True,
         text=True,
         check=True,
     )
-    loaded = done.stdout.split()
-    assert "bot.answering" in loaded
-    found = {
-        f"{name} (for {never})"
+    return done.stdout.split()
+
+
+def found(loaded: list[str], never: tuple[str, ...]) -> set[str]:
+    return {
+        f"{name} (for {each})"
         for name in loaded
-        for never in KINDS[line]
-        if name == never or name.startswith(f"{never}.")
+        for each in never
+        if name == each or name.startswith(f"{each}.")
     }
-    assert not found
+
+
+@pytest.mark.parametrize("line", KINDS)
+def test_a_cold_question_loads_nothing_that_it_does_not_need(line: str, tmp_path: Path) -> None:
+    loaded = loaded_after(line, tmp_path)
+    assert "bot.answering" in loaded
+    assert not found(loaded, KINDS[line])
+    assert len(loaded) <= MOST[line.partition(" ")[0]]
+
+
+async def test_a_saved_database_brings_its_driver_and_no_migration(tmp_path: Path) -> None:
+    await sqlite_of_today(tmp_path)
+    loaded = loaded_after("convert 14in", tmp_path / "kept")
+    assert "aiosqlite" in loaded
+    assert not found(loaded, ("alembic", "asyncpg", "discord", "scipy.optimize", *FREE_WORDS))
+    assert len(loaded) <= MOST["convert"] + WITH_A_DATABASE
+
+
+def test_the_bot_starts_without_migrations_and_what_draws(tmp_path: Path) -> None:
+    script = """
+import sys
+from bot.fronts.discord import running
+from bot.fronts.discord.answering import warm_up
+warm_up()
+print(*sys.modules, sep="\\n")
+"""
+    loaded = printed_by(script, tmp_path)
+    assert "bot.questions.setup.plan" in loaded
+    assert not found(loaded, ("alembic", "contourpy", "resvg_py", "PIL", "rich", "scipy.optimize"))

@@ -4,12 +4,11 @@ import asyncio
 from dataclasses import dataclass
 from pathlib import Path
 
-from alembic.migration import MigrationContext
-from sqlalchemy import URL, Connection, text
+from sqlalchemy import URL, text
 
 from bot.database.engine import Database, connect, telling_trouble
 from bot.database.errors import StoreError, StoreTooNewError
-from bot.database.upgrade import versions
+from bot.database.upgrade import present, versions
 
 __all__ = ["Standing", "is_reachable", "standing_of"]
 
@@ -35,7 +34,7 @@ async def standing_of(url: URL) -> Standing:
     database = connect(url)
     try:
         async with telling_trouble(), database.for_writing.begin() as connection:
-            version = await connection.run_sync(_version)
+            version = await connection.run_sync(present)
             await connection.rollback()
     finally:
         await database.close()
@@ -52,7 +51,3 @@ async def is_reachable(database: Database) -> bool:
     except (StoreError, TimeoutError):
         return False
     return True
-
-
-def _version(connection: Connection) -> str | None:
-    return MigrationContext.configure(connection).get_current_revision()

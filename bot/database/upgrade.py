@@ -7,7 +7,7 @@ from sqlalchemy import Connection, inspect, text
 from bot.database.engine import Database, telling_trouble
 from bot.database.errors import StoreTooNewError
 
-__all__ = ["upgrade", "versions"]
+__all__ = ["present", "upgrade", "versions"]
 
 _MIGRATIONS = Path(__file__).parent / "migrations"
 # Any number will do, as long as every process takes the same one.
@@ -33,10 +33,10 @@ def versions() -> tuple[str, ...]:
 
 
 def _upgrade(connection: Connection, to: str) -> None:
-    present = _present(connection)
-    if present is not None and present not in versions():
-        raise StoreTooNewError(present, versions()[-1])
-    if present == to:
+    version = present(connection)
+    if version is not None and version not in versions():
+        raise StoreTooNewError(version, versions()[-1])
+    if version == to:
         return
     # Needed only for a new version.
     from alembic.migration import MigrationContext
@@ -45,14 +45,15 @@ def _upgrade(connection: Connection, to: str) -> None:
 
     script = ScriptDirectory(str(_MIGRATIONS))
     context = MigrationContext.configure(connection)
-    missing = list(script.iterate_revisions(to, present or "base"))
+    missing = list(script.iterate_revisions(to, version or "base"))
     with Operations.context(context):
         for revision in reversed(missing):
             revision.module.upgrade()
             context.stamp(script, revision.revision)
 
 
-def _present(connection: Connection) -> str | None:
+def present(connection: Connection) -> str | None:
+    """Return the version of a database, none where nothing was made in it yet."""
     if not inspect(connection).has_table("alembic_version"):
         return None
     found = connection.execute(text("SELECT version_num FROM alembic_version")).scalar()

@@ -162,7 +162,6 @@ def warm_up() -> None:
     for command in COMMANDS:
         try:
             render_post(ask(command.examples[0], Preferences()))
-            has_two_faces(command.name)
             for option in command.query.options():
                 complete(command.name, option.name, "")
         except Exception as error:

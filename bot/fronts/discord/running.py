@@ -122,6 +122,7 @@ async def _serve(client: Noonstone, settings: Settings) -> None:
     # What is there by now stays: walking through it would stall every asker for 50 ms.
     gc.collect()
     gc.freeze()
+    gc.enable()
     await client.connect()
 
 
