@@ -7,6 +7,7 @@ from bot.language.hearing import FactName
 from bot.routes.asked import Asked
 
 __all__ = [
+    "ANY_UV",
     "ARRANGED",
     "ASKS",
     "BRIGHTNESS",
@@ -18,11 +19,13 @@ __all__ = [
     "HOW_DEEP",
     "HOW_FAR",
     "IN_UNITS",
+    "LASTS",
     "LIGHT",
     "NO_PLAN",
     "NO_WARMTH",
     "ONE_OR_OTHER",
     "ONLY_A_FIGURE",
+    "RENEWED",
     "SHOULD",
     "UV",
     "WHAT_NEXT",
@@ -40,6 +43,9 @@ __all__ = [
 ]
 
 UV = r"\b(?:uv\w*|tubes?|t5s?|t8s?|5\.0|10\.0|\d+ ?(?:%|percent))"
+ANY_UV = rf"{UV}|\b(?:mercury\w*|mvbs?|metal halides?|compacts?|coils?)\b"
+RENEWED = r"\b(?:chang|replac|swap|renew)\w*"
+LASTS = r"\bhow old\b.*\b(?:can|may|gets?|too)\b|\bhow long\b.*\b(?:lasts?|good for)\b"
 LIGHT = r"\b(?:lights?|lamps?|bulbs?|uv\w*|tubes?)\b"
 HEAT = r"\b(?:temp\w*|hot\w*|warm\w*|heat\w*|cold\w*|cool\w*|bask\w*|degrees|chilly)\b"
 HEAT_LAMP = r"\b(?:heat|basking|halogen|flood|spot) ?(?:lamps?|bulbs?|lights?)\b"

@@ -9,6 +9,7 @@ from bot.routes.asked import Asked
 from bot.routes.of_sky import OF_SUN, OUTSIDE, sky_latitude, sky_month
 from bot.routes.quantity import asks_if_right
 from bot.routes.rule import (
+    ANY_UV,
     ARRANGED,
     ASKS,
     BRIGHTNESS,
@@ -20,11 +21,13 @@ from bot.routes.rule import (
     HOW_DEEP,
     HOW_FAR,
     IN_UNITS,
+    LASTS,
     LIGHT,
     NO_PLAN,
     NO_WARMTH,
     ONE_OR_OTHER,
     ONLY_A_FIGURE,
+    RENEWED,
     SHOULD,
     UV,
     WHAT_NEXT,
@@ -77,7 +80,7 @@ _RULES = (
     Rule("check", (), when=lambda a: bool(a.told.all(FactName.UVI)) and a.about_an_animal),
     Rule(
         "decline",
-        (UV, r"\b(?:chang|replac|swap|renew)\w*", r"\b(?:when|how (?:often|soon|long)|every)\b"),
+        (ANY_UV, RENEWED, r"\b(?:when|how (?:often|soon|long)|every)\b"),
         r"\b(?:to|for) (?:an? )?\d|\bdistance\b|\bfar\b",
         lambda a: not a.told.all(FactName.AGE) and not a.at_a_distance and not a.warmth,
     ),
@@ -87,11 +90,7 @@ _RULES = (
         r"\bchang\w* (?:\w+ ){0,4}(?:to|for)\b",
         lambda a: bool(a.told.all(FactName.AGE)) and not a.at_a_distance and not a.warmth,
     ),
-    Rule(
-        "decline",
-        (UV, r"\bhow old\b.*\b(?:can|may|gets?|too)\b|\bhow long\b.*\blasts?\b"),
-        when=lambda a: not a.at_a_distance and not a.warmth,
-    ),
+    Rule("decline", (ANY_UV, LASTS), when=lambda a: not a.at_a_distance and not a.warmth),
     Rule(
         "plan",
         (
@@ -216,7 +215,7 @@ _RULES = (
         "lamp",
         (ASKS,),
         r"\bhow (?:far|high|close|many)\b|\b(?:expires?|lasts?|lifespan|worn|wears?)\b"
-        r"|\bwhich temp",
+        r"|\bwhich temp|\bdistance\b",
         lambda a: bool(a.lamps) and not a.warmth and not a.told.tube and not a.readings,
     ),
     Rule("tube", (UV, ONE_OR_OTHER), when=lambda a: not a.warmth),
