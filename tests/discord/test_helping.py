@@ -141,3 +141,18 @@ async def test_a_question_without_its_animal_is_asked_on_and_becomes_the_answer(
     assert "temps basking:104 F animal:bearded dragon" in post_text(public)
     assert not lists(public)
     assert "Fill in" not in post_buttons(public)
+
+
+async def test_a_figure_is_filled_in_by_the_writer_and_the_reply_updates_itself(
+    world: World, bot: Maker
+) -> None:
+    async with world.running(bot()):
+        said = world.says(MOSS, "which watts for my bearded dragon, my room is 70F")
+        answer = await world.menu(ANSWER, said)
+        public = await asked_on(world, answer)
+        assert not lists(public)
+        form = await world.press(public, "Fill in", user=MOSS)
+        await world.submit(form, {"distance": "11 in"}, user=MOSS)
+    assert "distance:11 in" in post_text(public)
+    assert post_text(public).startswith(f"<@{MOSS.id}>, <@{FERN.id}> asked this for you:")
+    assert "Fill in" not in post_buttons(public)

@@ -18,11 +18,12 @@ from bot.dialogue import Dialogue
 from bot.dialogue.messages import message_added, message_heard
 from bot.facts import Say
 from bot.fronts.discord.answering import Finished, Way
+from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.missing import has_lists, rows_asking, rows_of_plain
 from bot.fronts.discord.public import named_in, post_once
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.said import AskedBy, said
-from bot.fronts.discord.seen import seen
+from bot.fronts.discord.seen import custom_ids, seen
 from bot.fronts.discord.sending import Message, tell
 from bot.fronts.discord.sharing import Target
 
@@ -81,7 +82,10 @@ class Helpers:
 
 def asks_writer(message: discord.Message) -> bool:
     """Say whether a message asks the writer of another for what is missing."""
-    return has_lists(seen(message).rows)
+    rows = seen(message).rows
+    form = EditButton.__discord_ui_compiled_template__
+    # No other answer that everybody sees can be changed by a form.
+    return has_lists(rows) or any(form.fullmatch(each) for each in custom_ids(rows))
 
 
 async def told_on(
@@ -95,7 +99,7 @@ async def told_on(
     lists = rows_asking(finished.meant, language) if finished.status == "ok" else ()
     rows = rows_of_plain((*message.rows, *lists))
     named = interaction.message and named_in(interaction.message)
-    if not named or not named[0] or has_lists(rows):
+    if not named or not named[0] or has_lists(rows) or finished.status != "ok":
         return replace(message, rows=rows, card=False)
     done = AskedBy(f"<@{named[1]}>", f"<@{named[0]}>")
     words = await said(interaction, Say("front-asked-for", done))
