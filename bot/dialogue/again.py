@@ -11,6 +11,7 @@ from bot.dialogue.phrases import (
     asks_why_needed,
     does_not_know,
     has_no_meter,
+    option_named,
 )
 from bot.dialogue.unit_words import asks_which_unit, unit_meant, unit_wished
 from bot.facts import Say
@@ -44,6 +45,8 @@ def of_the_answer(
         return Next.QUESTION, asked, replace(dialogue, units=units)
     if asks_which_unit(line):
         return Next.QUESTION, asked, replace(dialogue, beside=(Say("talk-units"),))
+    if (option := option_named(line)) and option in asked.values:
+        return Next.QUESTION, asked, dialogue
     if has_no_meter(line) and asked.command in OF_UV:
         return Next.QUESTION, asked, dialogue
     if does_not_know(line) and dialogue.wanted:

@@ -14,6 +14,7 @@ from bot.language.uv_lamps import UvLamp, find_uv_lamp
 __all__ = [
     "age_told",
     "bare_told",
+    "distance_alone",
     "is_distance",
     "lamp_told",
     "on_for_told",
@@ -36,6 +37,7 @@ _INSTEAD = re.compile(
     r"|it is|nein|doch|ich meine?|es sind)[, ]+)+(\d+(?:[.,]\d+)?)(?=[,.;!]? |[,.;!]?$)"
     r"(?! ?(?:%|°|[cfwhx]\b|in\b|inch|cm|ft|foot|feet|hour|hrs?|month|year|week|day|min))[^\d]*$"
 )
+_ON_THE_WAY = re.compile(r"\d (?:over|above|away|from|off|über|weg|entfernt)\b")
 _AGE = re.compile(
     r"(?<![\w.])(\d+(?:[.,]\d+)?|an?|one|two|three|half an?) "
     r"?(weeks?|wks?|months?|mo|mths?|years?|yrs?|wochen?|monate?n?|jahre?n?)\b"
@@ -119,6 +121,13 @@ def only_number(line: str) -> str:
     """Return the one number of a few words, which no unit stands beside; nothing: there is none."""
     found = _ALONE.match(line.lower()) or _INSTEAD.match(line.lower())
     return found[1].replace(",", ".") if found else ""
+
+
+def distance_alone(line: str, place: object) -> str:
+    """Return the bare number that a line tells as a way from a lamp: 10 over the dock; else ""."""
+    number = only_number(line)
+    told = number and _ON_THE_WAY.search(line.lower()) is not None
+    return number if told and is_distance(number, place) else ""
 
 
 def is_distance(number: str, place: object) -> bool:

@@ -4,7 +4,8 @@ import re
 from collections.abc import Iterator, Mapping
 
 from bot.command import Command
-from bot.dialogue.bare import age_told, is_distance
+from bot.dialogue.another import OF_UV
+from bot.dialogue.bare import age_told, distance_alone, is_distance
 from bot.dialogue.figures import (
     PLACES,
     Before,
@@ -92,6 +93,8 @@ def by_facts(
         return Question("night", night)
     if "room" in warm and not asked.warmth:
         return Question("night", {"room": warm["room"]})
+    if before in OF_UV and (far := distance_alone(line, place)) and not asked.warmth:
+        return Question("uvi", {**told_of_set_up(line, context), "distance": far})
     bare = "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line)
     if bare and names_a_season(line) and place_named(line) is None:
         return Question("night", {"room": bare})

@@ -15,6 +15,7 @@ __all__ = [
     "has_no_meter",
     "is_thanks",
     "names_a_season",
+    "option_named",
     "place_named",
     "plain",
     "since_now",
@@ -68,6 +69,7 @@ _YES = re.compile(
     r"^(?:oh |ah )?(?:yes|yep|yeah|yup|ja|jep|jawohl|right|correct|exactly|genau|richtig|sure)"
     r"(?: (?:yes|it is|thats it|that's it|thats the one|that one|please|bitte|genau|das ist es))*"
     r"[.! ]*$"
+    r"|^(?:ok(?:ay)?|yes|yeah|gut|ja)?[, ]*(?:do (?:that|it|so)|go (?:on|ahead)|mach das)[.! ]*$"
 )
 _DOES_NOT_KNOW = re.compile(
     r"\b(?:not sure|no (?:idea|clue)|dunno|don'?t know|unsure|idk|can'?t (?:tell|measure|say)"
@@ -96,6 +98,8 @@ _JUDGED = re.compile(
     r"|(?:passt|geht|reicht|stimmt) (?:das|es)|in ordnung"
     r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit))"
     r"(?: (?:or|oder) (?:\w+ ){0,4}\w+)?(?: (?:now|then|yet|like that|so|jetzt|dann))*\?+$"
+    r"|^(?:(?:and|so|then|ok|also|und)[, ]+)*(?:closer|nearer|higher|lower|further|farther|more"
+    r"|less|näher|höher|tiefer|weiter|mehr|weniger)(?: then| now| dann)?\W*\?+$"
     r"|^(?:is|are) (?:that|it|this) (?:better|worse) or (?:better|worse)\W*$"
     r"|^yes (?:its |it's )?(?:fine|ok|good) or (?:yes|no)\b.{0,30}$"
 )
@@ -105,6 +109,12 @@ _AGAIN = re.compile(
     r"(?: (?:ok\w*|alright|all right|fine|good|enough|safe|right|correct|bad|gut|genug|richtig"
     r"|sicher|too (?:much|little|hot|cold|strong|weak|close|far|high|low)"
     r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit)))?[?.! ]*$"
+)
+_FIGURES = re.compile(
+    r"^(?:i mean[t]? |its |it's |no[, ]+|sorry[, ]+|thats |that's |ich meine? )*"
+    r"(?:the |der |die |das )?"
+    r"(?:(?P<distance>gap|distance|height|abstand|höhe)|(?P<length>length|länge)"
+    r"|(?P<tube>strength|percent|stärke|prozent))\W*$"
 )
 _GREETS = re.compile(
     r"^(?:hi+|hey+|hello|hiya|howdy|yo|moin|hallo|servus|grüezi"
@@ -161,6 +171,16 @@ def greets(line: str) -> bool:
     (True, False)
     """
     return _GREETS.match(plain(line)) is not None
+
+
+def option_named(line: str) -> str:
+    """Return which figure of a tube a line names and nothing else, by its option.
+
+    >>> option_named("the gap"), option_named("i mean the length"), option_named("the gap is 3")
+    ('distance', 'length', '')
+    """
+    found = _FIGURES.match(plain(line))
+    return next((name for name, said in (found.groupdict() if found else {}).items() if said), "")
 
 
 def agrees(line: str) -> bool:

@@ -83,6 +83,12 @@ _TOPICS = (
         *("temps", "basking", "watts", "lamp"),
     ),
     _page(r"\bwhy (?:a |the )?vet\b|\bwarum (?:zum )?tierarzt\b", "when-to-call-a-vet", ""),
+    _page(
+        r"\bwho(?:'?s| is) right\b|\b(?:says?|said|thinks?|claims?) (?:no|yes|otherwise|not)\b"
+        r"|\bwer hat recht\b|\bsagt (?:nein|ja|was anderes)\b",
+        "whom-to-believe",
+        "",
+    ),
     _page(r"\bprobe\b|\bfühler\b", "answers-about-heat", "Where does the probe go?"),
     Topic(
         "tube",
