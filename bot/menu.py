@@ -45,6 +45,7 @@ _MENU: Final = {
     "check": "questions.setup.check",
     "plan": "questions.setup.plan",
     "needs": "questions.general.needs",
+    "noonstone compare": "questions.uv.compare",
     "noonstone convert": "questions.general.convert",
     "guide": "questions.general.guide",
     "noonstone help": "questions.general.help",

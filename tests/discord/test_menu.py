@@ -100,3 +100,11 @@ async def test_an_answer_names_its_commands_to_be_clicked(world: World, keeper: 
     assert f"Try: </distance:{numbers['distance']}> tube:12%" in lacking.text
     assert f"</heat lamp:{numbers['heat']}> kind:LED lamp" in of_a_group.text
     assert f"</mine save:{numbers['mine']}>" in saved.text
+
+
+async def test_two_set_ups_are_compared_in_discord(world: World, keeper: Keeper) -> None:
+    async with world.running(keeper()):
+        of_one = {"distance": "14in", "tube": "12%", "reflector": "polished", "screen": "none"}
+        given = {**of_one, "animal": "bearded dragon", "with_screen": "45%"}
+        answer = await world.slash("noonstone compare", given)
+    assert "Only the second is right there." in answer.text

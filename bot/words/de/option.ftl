@@ -44,6 +44,22 @@ option-tube-tubes = { option-distance-tubes }
 option-tube-gap = { option-distance-gap }
 option-tube-state = { option-distance-state }
 
+option-compare-distance = { option-uvi-distance }
+option-compare-tube = { option-uvi-tube }
+option-compare-reflector = { option-uvi-reflector }
+option-compare-screen = { option-uvi-screen }
+option-compare-with_tube = am zweiten: die Stärke, etwa 6%
+option-compare-with_reflector = am zweiten: polished oder plain
+option-compare-with_screen = am zweiten: was dazwischen ist, etwa none oder 45%
+option-compare-with_distance = am zweiten: der Abstand, etwa 25cm
+option-compare-with_length = am zweiten: die Länge
+option-compare-with_age = am zweiten: das Alter, etwa 12 months
+option-compare-animal = { option-uvi-animal }
+option-compare-uvi = { option-uvi-uvi }
+option-compare-length = { option-uvi-length }
+option-compare-age = { option-uvi-age }
+option-compare-state = { option-uvi-state }
+
 ## meter
 option-meter-readings = gemessener UV-Index und wie weit von der Röhre: 4.2 at 12 in, 2.9 at 15 in
 option-meter-animal = { option-distance-animal }

@@ -3,6 +3,7 @@
 summary-distance = Wie weit die UV-Röhre über dem Rücken des Tieres hängen soll
 summary-uvi = Welcher UV-Index bei einem Abstand zu erwarten ist, und wohin du sie bewegst
 summary-tube = Welche Röhre zu einem festen Abstand und Terrarium passt
+summary-compare = Zwei Röhren, Gitter, Abstände oder Alter nebeneinander: was dort passt
 summary-meter = Deine UV-Messwerte: die Abstände für genau deine Lampe, und was seltsam ist
 summary-decline = Wie deine Röhre nachlässt, und wann du sie tauschst oder neu misst
 summary-section = Eine Karte vom UV im Terrarium: Liegeplatz, Schatten, Wärme und UV

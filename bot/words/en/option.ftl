@@ -44,6 +44,22 @@ option-tube-tubes = { option-distance-tubes }
 option-tube-gap = { option-distance-gap }
 option-tube-state = { option-distance-state }
 
+option-compare-distance = { option-uvi-distance }
+option-compare-tube = { option-uvi-tube }
+option-compare-reflector = { option-uvi-reflector }
+option-compare-screen = { option-uvi-screen }
+option-compare-with_tube = of the other: its strength, such as 6%
+option-compare-with_reflector = of the other: polished or plain
+option-compare-with_screen = of the other: what is between, such as none or 45%
+option-compare-with_distance = of the other: its distance, such as 10in
+option-compare-with_length = of the other: its length
+option-compare-with_age = of the other: its age, such as 12 months
+option-compare-animal = { option-uvi-animal }
+option-compare-uvi = { option-uvi-uvi }
+option-compare-length = { option-uvi-length }
+option-compare-age = { option-uvi-age }
+option-compare-state = { option-uvi-state }
+
 ## meter
 option-meter-readings = UV index read, and how far from the tube: 4.2 at 12 in, 2.9 at 15 in
 option-meter-animal = { option-distance-animal }

@@ -3,6 +3,7 @@
 summary-distance = How far the UV tube should hang above the animal's back
 summary-uvi = The UV index to expect at a distance, and which way to move
 summary-tube = Which tube strength and length suit a fixed distance and enclosure
+summary-compare = Two tubes, screens, distances or ages beside each other: which is right there
 summary-meter = Your own UV meter readings: the distances for your very lamp, and what looks odd
 summary-decline = How your tube fades by dated readings, and when to replace it or read again
 summary-section = A map of the UV in your enclosure: platform, shade, and whether heat and UV meet
