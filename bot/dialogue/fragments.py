@@ -70,6 +70,8 @@ _WARMER = re.compile(
 _ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
 # Of these the room is asked for, and no room is warmer or has a number between.
 _OF_A_ROOM = ("watts", "air")
+_HAS_WATTS = re.compile(r"^[^\d]{0,40}\b\d{2,3} ?w(?:atts?)?\b[^\d]{0,20}$")
+_DIMMING = {"page": "dimmers-and-wattage", "part": "What a dimmer is for"}
 _GOES_ON = re.compile(
     r"^(?:(?:ok|okay|so|but|well|then|aber|gut)[, ]+)*"
     r"(?:and|und|what about|how about|was ist mit)\b"
@@ -194,6 +196,9 @@ def _of_another_question(
     preferences: Preferences,
 ) -> Question | None:
     """Return what a line asks that the question before cannot hold; None where it can."""
+    if before.name == "watts" and not found and _HAS_WATTS.match(line.lower()):
+        # Whoever has another size is told what a dimmer can do.
+        return Question("guide", _DIMMING)
     name, untold = before.name, not found and "state" not in before.query.examples()
     if untold and "animal" in given and (states := states_in(line)):
         about = {"about": "basking"} if name in ("watts", "basking") else {}

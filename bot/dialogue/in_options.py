@@ -1,4 +1,4 @@
-"""A set-up that was told in words as the options of its question, so that no message is kept."""
+"""A set-up that was told in words as the options of its question: nothing else of it is kept."""
 
 from collections.abc import Iterator, Mapping
 

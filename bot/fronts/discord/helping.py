@@ -1,7 +1,7 @@
 """What a helper asks about somebody's message: heard, joined with the next, and asked on.
 
 What was heard of the last message of a writer is kept for a quarter of an hour, in memory alone,
-as the question and its options: no word of a message is kept.
+as the question and its options: nothing of a message is kept but what was heard.
 """
 
 import time
