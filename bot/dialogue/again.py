@@ -45,7 +45,7 @@ def of_the_answer(
         return Next.QUESTION, asked, replace(dialogue, units=units)
     if asks_which_unit(line):
         return Next.QUESTION, asked, replace(dialogue, beside=(Say("talk-units"),))
-    if (option := option_named(line)) and option in asked.values:
+    if (option := option_named(line)) and option in (*asked.values, asked.command):
         return Next.QUESTION, asked, dialogue
     if has_no_meter(line) and asked.command in OF_UV:
         return Next.QUESTION, asked, dialogue

@@ -64,7 +64,8 @@ _PARTS = (
 )
 _WARMER = re.compile(
     r"\b(?:hotter|warmer|cooler|colder|(?:bring|get|turn) (?:it|that|this) (?:down|up)|raise it"
-    r"|lower it|fix (?:it|that|this)|wärmer|heißer|kühler|kälter)\b"
+    r"|lower it|fix (?:it|that|this)"
+    r"|what (?:do|can) i do(?! first| next)|what now|wärmer|heißer|kühler|kälter)\b"
 )
 # What it counts was not asked for, so it is nothing yet.
 _ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")

@@ -111,7 +111,7 @@ _AGAIN = re.compile(
     r"|zu (?:viel|wenig|heiß|kalt|stark|schwach|nah|weit)))?[?.! ]*$"
 )
 _FIGURES = re.compile(
-    r"^(?:i mean[t]? |its |it's |no[, ]+|sorry[, ]+|thats |that's |ich meine? )*"
+    r"^(?:(?:i mean[t]?|its|it's|no|sorry|thats|that's|ok|and|so|und|ich meine?)[, ]+)*"
     r"(?:the |der |die |das )?"
     r"(?:(?P<distance>gap|distance|height|abstand|höhe)|(?P<length>length|länge)"
     r"|(?P<tube>strength|percent|stärke|prozent))\W*$"

@@ -58,6 +58,7 @@ _UNFITTED = re.compile(
 _NO = re.compile(r"^(?:no|nope|nein|none|nothing|kein\w*)\b\W*$")
 _YES = re.compile(r"^(?:yes|yep|yeah|ja|it does|it has|there is)\b\W*$")
 _SET_UPS = ("check", "next")
+_SHORTEST_DAY_S = 6 * 3600.0
 _AGAIN_OF = re.compile(
     r"\b(?:for|under|over|about|to|my|für) (?:the|my|den|die|das) ([^\W\d]{3,})\b"
 )
@@ -140,7 +141,8 @@ def told_beside(name: str, asked: Asked, today: date | None) -> Iterator[tuple[s
     if name == "decline" and (lamp := lamp_told(asked.words)):
         yield "lamp", lamp
     if name in ("temps", "check") and (on := on_for_told(line)):
-        yield "lamp_on", on
+        # So long no lamp warms up: it is the day.
+        yield "hours" if on.low >= _SHORTEST_DAY_S else "lamp_on", on
     if name == "hours" and names_a_season(line):
         yield "latitude", "home"
 

@@ -109,6 +109,16 @@ _TOPICS = (
     ),
     Topic("hours", r"\bhow (?:many hours|long)\b|\bhours? of light\b|\bwie lange\b"),
     Topic("hours", r"^(?:and |und |the |ok )*(?:hours|stunden|photoperiod)\W*$"),
+    Topic(
+        "needs", r"^(?:and |und |what about |ok )*(?:(?:in|during|by) (?:the )?day\w*|tagsüber)\W*$"
+    ),
+    Topic(
+        "tube",
+        r"^(?:and |so |ok |und )*(?:which|what|welche\w*) (?:one|tube|lamp|uvb?|röhre)"
+        r"(?: then| dann)?\W*$",
+        after=("needs",),
+        most=_MOST_WORDS,
+    ),
     Topic("needs", r"\b(?:nights?|nacht|nachts|overnight)\b", {"about": "night"}),
     Topic(
         "needs",

@@ -73,8 +73,7 @@ def next_line(
     # How far something was moved is no distance that is too small; all the rest is listened to.
     plain = without_lengths(whole) if moved or placed else whole
     if any(not alarm.asked for alarm in listen(plain)):
-        is_a_name = command_at(whole) is not None and not _is_typed(whole, wishes)
-        return Next.QUESTION, f"ask {whole}" if is_a_name else whole, dialogue
+        return Next.QUESTION, _as_asked(whole, wishes), dialogue
     if asks_nothing := _asks_nothing(dialogue, line):
         return asks_nothing
     if anew := begun_anew(line):
@@ -101,7 +100,7 @@ def next_line(
         place = by_facts(line, context)
         if place is not None and place.command == "uvi":
             dialogue = replace(dialogue, known={**heard, _PLACE: place.values[_PLACE]})
-        return Next.QUESTION, line, dialogue
+        return Next.QUESTION, _as_asked(line, wishes), dialogue
     found = _meant(dialogue, line, told, context, wishes)
     if isinstance(found, Layered):
         return Next.SAID, found, replace(dialogue, offers=found.offers)
@@ -229,6 +228,12 @@ def _named_offer(line: str, offers: tuple[Question, ...]) -> int | None:
     return fits[0] if len(fits) == 1 else None
 
 
+def _as_asked(line: str, preferences: Preferences) -> str:
+    """Return a line as it is asked: words that only begin with a question's name are free words."""
+    is_a_name = command_at(line) is not None and not _is_typed(line, preferences)
+    return f"ask {line}" if is_a_name else line
+
+
 def _is_typed(line: str, preferences: Preferences) -> bool:
     """Whether a line is a question by its name, not one in free words that begins with a name."""
     found = command_at(line)
@@ -237,8 +242,9 @@ def _is_typed(line: str, preferences: Preferences) -> bool:
     command, rest = found
     if not rest or _OPTION.search(rest):
         return True
-    if command.name == "lamp" and len(rest.split()) > _MOST_OF_A_LAMP:
-        # "Lamp burns since 14 months" names no kind.
+    many = len(rest.split()) > _MOST_OF_A_LAMP or rest[:1].isdigit()
+    if command.name == "lamp" and many:
+        # "Lamp burns since 14 months" and "lamp 12 inches away" name no kind.
         return False
     # "lamp is 11 inches up" begins with a name and is no question.
     named_by = command.positional
@@ -306,4 +312,6 @@ def _by_what_it_tells(
         return Question(_NEEDS, {**(values if name == _NEEDS else {}), "animal": known["animal"]})
     if (before or known) and (said := unclear(name, known, line, context)):
         return said
+    if known and (another := another_asked("", line, context, known)):
+        return asking(another, carried(another.command, known))
     return line if line.startswith("ask ") else f"ask {line}"
