@@ -20,6 +20,7 @@ from bot.drawing.chart import (
     Stroke,
     Ticks,
 )
+from bot.drawing.ladder import Ladder, Rung
 from bot.drawing.sheet import Gauge, Sheet
 from bot.drawing.side import (
     Bar,
@@ -28,11 +29,13 @@ from bot.drawing.side import (
     End,
     Figure,
     Grid,
+    Moved,
     Place,
     Placeless,
     Shift,
     Side,
     Strip,
+    Tool,
 )
 from bot.drawing.tally import Course, Tally, TallyGroup, TallyRow
 from bot.drawing.tone import Tone
@@ -52,13 +55,16 @@ __all__ = [
     "Figure",
     "Gauge",
     "Grid",
+    "Ladder",
     "Line",
     "Mark",
+    "Moved",
     "Place",
     "Placeless",
     "Point",
     "PointKind",
     "Range",
+    "Rung",
     "Scale",
     "Sheet",
     "Shift",
@@ -70,10 +76,11 @@ __all__ = [
     "TallyRow",
     "Ticks",
     "Tone",
+    "Tool",
     "fingerprint",
 ]
 
-Drawing = Chart | Side | Sheet | Card | Tally
+Drawing = Chart | Side | Sheet | Card | Tally | Ladder
 
 
 def fingerprint(drawing: Drawing) -> str:

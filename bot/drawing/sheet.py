@@ -15,7 +15,8 @@ __all__ = [
 class Gauge:
     """A thermometer: what is wanted and what it reads [SI of the sheet's axis].
 
-    ``wanted`` or ``reading`` is None where it is not known.
+    ``wanted`` or ``reading`` is None where it is not known. ``below``: nothing is wanted but
+    that there is heat below this.
     """
 
     label: str
@@ -26,6 +27,7 @@ class Gauge:
     reading_text: str
     verdict: str
     tone: Tone = Tone.PLAIN
+    below: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from enum import StrEnum, auto
 
+from bot.drawing.sheet import Gauge
 from bot.drawing.tone import Tone
 
 __all__ = [
@@ -12,11 +13,13 @@ __all__ = [
     "End",
     "Figure",
     "Grid",
+    "Moved",
     "Place",
     "Placeless",
     "Shift",
     "Side",
     "Strip",
+    "Tool",
 ]
 
 
@@ -29,6 +32,25 @@ class Figure(StrEnum):
     TORTOISE = auto()
     CHAMELEON = auto()
     FROG = auto()
+
+
+class Tool(StrEnum):
+    """What is read with at a place."""
+
+    INFRARED_GUN = auto()
+    PROBE = auto()
+    UV_METER = auto()
+    NIGHT = auto()
+    """A thermometer that keeps the lowest of the night."""
+    CLOCK = auto()
+
+
+class Moved(StrEnum):
+    """What is moved."""
+
+    TUBE = auto()
+    LAMP = auto()
+    STAND = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,13 +114,16 @@ class Grid:
 class Place:
     """A numbered place to measure at [m], explained in the list below the picture.
 
-    The sign of its ``tone`` stands beside both numbers.
+    The sign of its ``tone`` stands beside both numbers. With a ``gauge`` it is explained on a
+    plate and not by ``text``; ``tool`` is drawn where there is room.
     """
 
     x: float
     y: float
     text: str
     tone: Tone = Tone.PLAIN
+    tool: Tool | None = None
+    gauge: Gauge | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,12 +136,17 @@ class Placeless:
 
 @dataclass(frozen=True, slots=True)
 class Shift:
-    """What is moved up or down, from its middle [m]; ``by`` is None where only the way is known."""
+    """What is moved, from where [m], by how much ``along`` the floor and ``up`` from it [m].
 
+    ``is_measured`` is false where only the way is known: then only the signs of the two count.
+    """
+
+    what: Moved
     x: float
     y: float
-    up: bool
-    by: float | None
+    along: float
+    up: float
+    is_measured: bool
     label: str
 
 
@@ -133,6 +163,9 @@ class End:
 class Side:
     """An enclosure to scale, cut open: x along the floor, y up from it [m].
 
+    ``over`` stands above the title, which has the sign of ``tone``. The bars of plates go from
+    the low to the high end of ``span`` [SI of what is read].
+    A ``hide`` stands on the floor, a ``wanted_hide`` should; water goes up to ``water``.
     ``sun`` is where UV, heat and light meet, ``lights`` are white lamps. The animal is drawn as
     ``animal``, ``animal_m`` long.
     ``end`` is the same box cut across, drawn below to the same scale; of its words only the
@@ -160,5 +193,11 @@ class Side:
     animal_m: float = 0.45
     sun: Strip | None = None
     placeless: tuple[Placeless, ...] = ()
-    shift: Shift | None = None
+    shifts: tuple[Shift, ...] = ()
     lights: tuple[Bar, ...] = ()
+    over: str = ""
+    tone: Tone = Tone.PLAIN
+    span: tuple[float, float] | None = None
+    hide: Strip | None = None
+    wanted_hide: Strip | None = None
+    water: float = 0.0

@@ -3,7 +3,7 @@
 import pytest
 
 from bot.ask import ask
-from bot.drawing import Sheet
+from bot.drawing import Side, Tone, Tool
 from bot.language.quantities import Units
 from bot.preferences import Preferences
 from bot.queries.question import Question
@@ -81,11 +81,34 @@ def test_other_views_stand_beside_the_figure(anyone: Preferences) -> None:
     assert sum("put it in zone" in told for told in why) == 2
 
 
-def test_the_picture_has_the_thermometers_still_to_be_read(anyone: Preferences) -> None:
+def test_the_picture_has_all_that_it_needs_at_its_place_and_no_verdict(anyone: Preferences) -> None:
     picture = ask("needs bearded dragon", anyone).picture
     assert picture is not None
-    assert isinstance(picture.drawing, Sheet)
-    assert [gauge.verdict for gauge in picture.drawing.gauges] == ["not read yet"] * 4
+    drawing = picture.drawing
+    assert isinstance(drawing, Side)
+    assert [place.tool for place in drawing.places] == [
+        Tool.UV_METER,
+        Tool.INFRARED_GUN,
+        Tool.PROBE,
+        Tool.PROBE,
+        Tool.NIGHT,
+        Tool.CLOCK,
+    ]
+    gauges = [place.gauge for place in drawing.places if place.gauge]
+    assert len(gauges) == len(drawing.places)
+    assert {(gauge.verdict, gauge.reading, gauge.tone) for gauge in gauges} == {
+        ("", None, Tone.PLAIN)
+    }
+    # A night has nothing to aim for: only a mark below which there is heat.
+    assert [gauge.below is not None for gauge in gauges] == [
+        False,
+        False,
+        False,
+        False,
+        True,
+        False,
+    ]
+    assert gauges[4].wanted is None
 
 
 @pytest.mark.parametrize(

@@ -3,7 +3,7 @@
 import pytest
 
 from bot.ask import ask
-from bot.drawing import Sheet, Side, Tone
+from bot.drawing import Moved, Side, Tone, Tool
 from bot.facts import Say
 from bot.preferences import Preferences
 from bot.reply import Reply, Value
@@ -78,16 +78,21 @@ def test_gauges_and_sentence_of_temperatures_have_the_verdicts_of_the_value(
 ) -> None:
     reply = ask(f"temps {readings} lamp_on:3h animal:bearded dragon", anyone)
     assert reply.picture is not None
-    drawing = reply.picture.drawing
-    assert isinstance(drawing, Sheet)
-    for gauge, spot in zip(drawing.gauges, made(reply).spots, strict=True):
+    places = seen(reply).places
+    for place, spot in zip(places, made(reply).spots, strict=True):
+        gauge = place.gauge
+        assert gauge is not None
+        assert place.tone is gauge.tone
         if spot.value is None:
             assert gauge.reading is None
             continue
         assert gauge.reading == (spot.value.low, spot.value.high)
         assert gauge.tone is TONES[spot.sign]
         assert spot.judged is not None
-        if not spot.keepers_differ:
+        if spot.held is not None:
+            assert "These readings contradict each other" in reply.answer
+            assert gauge.verdict == "cannot tell"
+        elif not spot.keepers_differ:
             assert gauge.verdict == said(Say.by("verdict", spot.judged.verdict))
         if spot.sign is Sign.FINE and "contradict" not in reply.answer:
             assert any("is right at" in why for why in reply.why)
@@ -136,13 +141,16 @@ def test_the_picture_of_a_checked_set_up_has_the_verdicts_of_its_table(
     drawing = seen(reply)
     assert reply.table is not None
     marks = {row[0]: row[1] for row in reply.table.rows}
-    lines = [one.text for one in drawing.places] + [one.text for one in drawing.placeless]
-    assert len(lines) == len(reply.table.rows)
-    for line in lines:
-        piece, rest = line.split(": ", 1)
-        assert rest.split(", ")[0] == marks[piece]
+    gauges = [place.gauge for place in drawing.places if place.gauge]
+    told_of = {gauge.label: gauge.verdict for gauge in gauges}
+    for line in drawing.placeless:
+        piece, rest = line.text.split(": ", 1)
+        told_of[piece] = rest.split(", ")[0]
+    assert len(gauges) == len(drawing.places)
+    assert told_of == marks
     signs = [TONES[spot.sign] for spot in made(reply).spots if spot.quantity in PARTS]
     assert [place.tone for place in drawing.places] == signs
+    assert [place.gauge.tone for place in drawing.places if place.gauge] == signs
 
 
 def seen(reply: Reply) -> Side:
@@ -168,18 +176,28 @@ def test_a_checked_set_up_is_drawn_to_the_scale_of_what_was_told(anyone: Prefere
 
 def test_the_first_change_is_an_arrow_as_long_as_the_tube_is_moved(anyone: Preferences) -> None:
     reply = ask(CHECK.format("28 in to his back"), anyone)
-    first, shift = made(reply).first, seen(reply).shift
+    first, [shift] = made(reply).first, seen(reply).shifts
     assert first is not None
     assert first.by_m is not None
-    assert shift is not None
-    assert shift.by == pytest.approx(abs(first.by_m[2]))
-    assert not shift.up
+    assert shift.what is Moved.TUBE
+    assert shift.is_measured
+    assert (shift.along, shift.up) == (first.by_m[0], first.by_m[2])
+    assert shift.up < 0.0
+
+
+def test_a_lamp_that_is_moved_has_an_arrow_of_its_own(anyone: Preferences) -> None:
+    told = "check bearded dragon, heat lamp 10in above the rock, basking 88F, cool side 79F"
+    reply = ask(told, anyone)
+    first = made(reply).first
+    assert first is not None
+    assert first.things == (Thing.HEAT_LAMP,)
+    assert [shift.what for shift in seen(reply).shifts] == [Moved.LAMP]
 
 
 def test_an_alarm_leaves_no_arrow_beside_it(anyone: Preferences) -> None:
     reply = ask(CHECK.format("5 in to his back, basking 130F, cool side 95F"), anyone)
     assert reply.alarms
-    assert seen(reply).shift is None
+    assert not seen(reply).shifts
 
 
 def test_a_tube_too_high_for_its_box_is_said_not_to_be_drawn(anyone: Preferences) -> None:
@@ -232,7 +250,14 @@ def test_a_told_box_is_in_the_value_and_an_untold_one_is_not(anyone: Preferences
 def test_what_is_needed_is_drawn_from_the_same_value(anyone: Preferences) -> None:
     reply = ask("needs leopard gecko", anyone)
     assert all(spot.value is None for spot in made(reply).spots)
-    assert reply.picture is not None
-    assert isinstance(reply.picture.drawing, Sheet)
-    wanted = [gauge.wanted for gauge in reply.picture.drawing.gauges]
-    assert wanted == [spot.wanted for spot in made(reply).spots]
+    gauges = [
+        place.gauge
+        for place in seen(reply).places
+        if place.gauge and place.tool not in (Tool.UV_METER, Tool.CLOCK)
+    ]
+    for spot, gauge in zip(made(reply).spots, gauges, strict=True):
+        if spot.quantity is Quantity.NIGHT_AIR:
+            assert spot.wanted is not None
+            assert gauge.below == spot.wanted[0]
+        else:
+            assert gauge.wanted == spot.wanted

@@ -4,15 +4,16 @@ from collections.abc import Iterator, Mapping
 
 from bot.command import Command
 from bot.facts import Say, Says
-from bot.layered import Brief, Care, Layered, Row
+from bot.layered import Brief, Care, Layered, Row, Teller
 from bot.queries.needs import NeedsQuery
 from bot.questions.general.needs_asked import About
 from bot.questions.general.needs_facts import Need, Needs, OneNeed, Start, needs
-from bot.questions.heat.gauges import gauges_picture
+from bot.questions.heat.gauges import BoxHead, Told, box_picture
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.shared import body_rows
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
 from bot.reply import Picture
+from calc.quantities import Quantity
 from calc.setup.lives import Life
 
 __all__ = ["NEEDS", "known_rows", "needs", "tell"]
@@ -23,10 +24,11 @@ _GUIDE = ("planning-a-set-up", "measuring-temperatures", "reading-a-uv-meter", "
 def tell(facts: Needs) -> Layered:
     """Tell what a newcomer needs first, then every target with who says so."""
     say = Says("needs", facts)
+    brief = _brief(facts, say)
     return Layered(
         command="needs",
         title=say("title"),
-        brief=_brief(facts, say),
+        brief=brief,
         steps=tuple(_steps(facts, say)),
         numbers=(*known_rows(facts).values(), *body_rows(facts.bodies)),
         why=(*facts.particular, *facts.others),
@@ -34,9 +36,23 @@ def tell(facts: Needs) -> Layered:
         values=tuple((one.need.value, one.figure) for one in facts.needs),
         guide=(*facts.pages, *_GUIDE),
         sources=facts.sources,
-        picture=lambda teller: Picture.later(gauges_picture, facts.gauges, teller),
+        picture=lambda teller: _picture(facts, brief.head, teller),
         set_up=facts.set_up,
     )
+
+
+def _picture(facts: Needs, head: Say, teller: Teller) -> Picture:
+    over, also = BoxHead(Say("needs-title", facts), head), tuple(_unwarmed(facts))
+    return Picture.later(box_picture, facts.gauges, facts.set_up, over, also, teller)
+
+
+def _unwarmed(facts: Needs) -> Iterator[Told]:
+    """Yield what is known of light: UV where it basks, and the hours."""
+    for one in facts.needs:
+        if one.uvi is not None and one.uvi.high > 0.0:
+            yield Told(Quantity.UVI, _label(one), Say("needs-aim-uvi", one))
+        elif one.light is not None:
+            yield Told(Quantity.LIGHT_HOURS, _label(one), Say("needs-aim-light", one))
 
 
 def _care(facts: Needs, say: Says) -> Iterator[Care]:

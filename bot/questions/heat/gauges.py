@@ -1,24 +1,28 @@
-"""The picture of readings: each thermometer against its range, also those still to be read."""
+"""The picture of readings and needs: a box with each tool at its place, and a plate for each."""
 
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 
-from bot.drawing import Axis, Gauge, Sheet, Tone
+from bot.drawing import Bar, End, Gauge, Side, Tone
+from bot.drawing import Place as Placed
 from bot.facts import Name, Say, Temp, degrees
 from bot.layered import Teller
 from bot.questions.heat.readings import Place
 from bot.questions.heat.shared import aimed, has_best
-from bot.questions.scales import temperatures
+from bot.questions.setup.usual_box import TOOLS, laid_out
 from bot.questions.shared import animal_name
 from bot.reply import Picture
 from calc.animal import Animal
+from calc.animals import animals
 from calc.heat.readings import target_at
 from calc.judgement import Verdict
-from calc.setup.set_up import SetUp, Sign, Spot
+from calc.quantities import Quantity
+from calc.setup.set_up import SetUp, Sign, Spot, Thing
 
-__all__ = ["GaugesTold", "gauges_picture", "gauges_told"]
+__all__ = ["BoxHead", "GaugesTold", "Told", "box_picture", "gauges_told", "span_of"]
 
 _MARGIN_K = 3.0
-_NOTHING_READ_C = (20.0, 45.0)
+_LEAST_K = 20.0
 _TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
 
 
@@ -44,52 +48,145 @@ class GaugesTold:
     gauges: tuple[GaugeTold, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What is wanted at a place that no thermometer is at: UV, or hours of light."""
+
+    quantity: Quantity
+    label: Say
+    wanted: Say
+
+
+@dataclass(frozen=True, slots=True)
+class BoxHead:
+    """What stands over the box: the question, the answer with its tone, and the first step."""
+
+    over: Say
+    answer: Say
+    tone: Tone = Tone.PLAIN
+    first: Say | None = None
+
+
 def gauges_told(set_up: SetUp, animal: Animal) -> GaugesTold:
     """Return the places of a set-up as the picture shows them."""
-    return GaugesTold(animal_name(animal), tuple(_told(spot, animal) for spot in set_up.spots))
+    told = tuple(_told(spot, animal) for spot in set_up.spots)
+    return GaugesTold(animal_name(animal), told)
 
 
 def _told(spot: Spot, animal: Animal) -> GaugeTold:
-    target = target_at(spot.quantity, animal)
+    target, own, held = target_at(spot.quantity, animal), spot.judged, spot.held is not None
+    verdict = None if own is None else Verdict.CANNOT_TELL if held else own.verdict
     return GaugeTold(
         place=Place[spot.quantity.name],
         read=None if spot.value is None else degrees(spot.value),
         wanted=None if target is None else aimed(target),
         has_best=target is not None and has_best(target),
-        verdict=None if spot.judged is None else spot.judged.verdict,
-        differ=spot.keepers_differ,
+        verdict=verdict,
+        differ=spot.keepers_differ and not held,
         ends=spot.wanted,
         sign=spot.sign,
     )
 
 
-def gauges_picture(told: GaugesTold, teller: Teller) -> Picture:
-    """Return every reading against what is aimed for there, the most important first."""
-    gauges = tuple(_gauge(each, teller) for each in told.gauges)
-    met = [end for g in gauges for ends in (g.wanted, g.reading) if ends for end in ends]
-    low, high = (min(met), max(met)) if met else _NOTHING_READ_C
-    axis = teller.say(Say("gauge-axis"))
-    drawing = Sheet(
-        title=teller.say(Say("gauge-title", told)),
-        subtitle=teller.say(Say("gauge-subtitle")),
-        axis=Axis(axis, low - _MARGIN_K, high + _MARGIN_K, temperatures(teller.units)),
-        gauges=gauges,
-        note=teller.say(Say("gauge-note")),
+def box_picture(
+    told: GaugesTold, set_up: SetUp, head: BoxHead, also: Sequence[Told], teller: Teller
+) -> Picture:
+    """Return a usual box with what is read and wanted at each place of it.
+
+    What was not read yet is said so only where something was.
+    """
+    say, animal = teller.say, animals().get(set_up.animal)
+    any_read = any(each.read is not None for each in told.gauges)
+    quantities = {Quantity[each.place.name] for each in told.gauges} | {x.quantity for x in also}
+    laid = laid_out(set_up, animal, hung=_hung(quantities))
+    before = [one for one in also if one.quantity is Quantity.UVI]
+    after = [one for one in also if one.quantity is not Quantity.UVI]
+    gauges = [
+        *((one.quantity, _plain(one, teller)) for one in before),
+        *((Quantity[g.place.name], _gauge(g, teller, any_read=any_read)) for g in told.gauges),
+        *((one.quantity, _plain(one, teller)) for one in after),
+    ]
+    notes = [Say("gauge-box"), *([Say("gauge-note")] if any_read else [])]
+    drawing = Side(
+        over=say(head.over),
+        title=say(head.answer),
+        tone=head.tone,
+        subtitle="" if head.first is None else say(head.first),
+        width_m=laid.box.length_m,
+        height_m=laid.box.height_m,
+        width_label="",
+        height_label="",
+        tubes=() if laid.tube is None else (Bar(*laid.tube, say(Say("side-tube"))),),
+        heat_lamp=None if laid.lamp is None else Placed(*laid.lamp, say(Say("side-lamp"))),
+        blocks=laid.blocks,
+        back=Placed(laid.x_m, laid.back_z_m, ""),
+        places=tuple(Placed(*laid.at(q), "", g.tone, TOOLS[q], g) for q, g in gauges),
+        span=span_of([gauge for _, gauge in gauges]),
+        ends=() if laid.water_m > 0.5 * laid.box.height_m else _ends(teller),
+        note=" ".join(map(say, notes)),
+        animal=laid.figure,
+        animal_m=laid.long_m,
+        hide=laid.hide,
+        water=laid.water_m,
     )
-    alt = (Say("gauge-alt", told), *(Say("gauge-told", each) for each in told.gauges))
-    return Picture(alt=" ".join(map(teller.say, alt)), drawing=drawing)
+    alt = (
+        f"{say(head.over)}.",
+        say(head.answer),
+        *(f"{say(one.label)}: {say(one.wanted)}." for one in before),
+        *(say(Say("gauge-told", each)) for each in told.gauges),
+        *(f"{say(one.label)}: {say(one.wanted)}." for one in after),
+    )
+    return Picture(alt=" ".join(alt), drawing=drawing)
 
 
-def _gauge(told: GaugeTold, teller: Teller) -> Gauge:
+def span_of(gauges: Iterable[Gauge]) -> tuple[float, float] | None:
+    """Return from where to where the bars of gauges go; None where none has one."""
+    met = [
+        end
+        for gauge in gauges
+        for ends in (gauge.wanted, gauge.reading, _beside(gauge.below))
+        for end in ends or ()
+    ]
+    if not met:
+        return None
+    low, high = min(met) - _MARGIN_K, max(met) + _MARGIN_K
+    short = max(_LEAST_K - (high - low), 0.0) / 2.0
+    return low - short, high + short
+
+
+def _beside(below: float | None) -> tuple[float, float] | None:
+    """Return a threshold with room for what lies under it."""
+    return None if below is None else (below - 2.0 * _MARGIN_K, below)
+
+
+def _hung(quantities: Collection[Quantity]) -> list[Thing]:
+    lamp = [Thing.HEAT_LAMP] if Quantity.BASKING_SURFACE in quantities else []
+    return lamp + ([Thing.TUBE] if Quantity.UVI in quantities else [])
+
+
+def _ends(teller: Teller) -> tuple[End, End]:
+    warm, cool = teller.say(Say("side-warm")), teller.say(Say("side-cool"))
+    return End(warm, "", True), End(cool, "", False)
+
+
+def _plain(one: Told, teller: Teller) -> Gauge:
+    label, wanted = teller.say(one.label), teller.say(one.wanted)
+    return Gauge(label, "", None, wanted, None, "", "")
+
+
+def _gauge(told: GaugeTold, teller: Teller, *, any_read: bool) -> Gauge:
     """Return the gauge of a place; one that was not read has its range where one is known."""
-    read, judged = told.read, told.verdict is not None
+    read, say = told.read, teller.say
+    night = told.place is Place.NIGHT_AIR
+    judged = told.verdict is not None or told.differ
     return Gauge(
-        label=teller.say(Say("gauge-label", told)),
-        where=teller.say(Say("gauge-where", told)),
-        wanted=told.ends,
-        wanted_text=teller.say(Say("gauge-wanted", told)) if told.wanted else "",
+        label=say(Say("gauge-label", told)),
+        where=say(Say("gauge-tool", told)),
+        wanted=None if night else told.ends,
+        wanted_text=say(Say("gauge-wanted", told)) if told.wanted else "",
         reading=None if read is None else (read.low, read.high),
-        reading_text="" if read is None else teller.say(Say("gauge-read", told)),
-        verdict=teller.say(Say("gauge-verdict", told)),
-        tone=_TONES[told.sign] if read is not None and judged else Tone.PLAIN,
+        reading_text="" if read is None else say(Say("gauge-read", told)),
+        verdict=say(Say("gauge-verdict", told)) if any_read else "",
+        tone=_TONES[told.sign] if any_read and (read is None or judged) else Tone.PLAIN,
+        below=told.ends[0] if night and told.ends else None,
     )

@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from bot.command import Command
+from bot.drawing import Tone
 from bot.facts import Say, Says, Temp
-from bot.layered import Brief, Care, Layered, Row, Weight
+from bot.layered import Brief, Care, Layered, Row, Teller, Weight
 from bot.queries.heat import TempsQuery
-from bot.questions.heat.gauges import gauges_picture
 from bot.questions.heat.heat_changes import heat_changes_table
 from bot.questions.heat.readings import HeatReading, Stand, do_said, doubts_said, step_said
 from bot.questions.heat.shared import HEAT_CARE, Untold
@@ -55,9 +55,24 @@ def tell(facts: Temps) -> Layered:
         values=tuple(_values(facts)),
         guide=_GUIDE,
         sources=facts.sources,
-        picture=lambda teller: Picture.later(gauges_picture, facts.gauges, teller),
+        picture=lambda teller: _picture(facts, head, teller),
         set_up=facts.set_up,
     )
+
+
+def _picture(facts: Temps, head: Say, teller: Teller) -> Picture:
+    from bot.questions.heat.gauges import BoxHead, box_picture
+
+    stands = {reading.stand for reading in facts.readings}
+    tone = Tone.DOUBTFUL if facts.readings else Tone.PLAIN
+    if not facts.contradict and Doubtful.NOT_YET_A_READING not in facts.doubts:
+        if stands & _WRONG:
+            tone = Tone.BAD
+        elif stands == {Stand.RIGHT}:
+            tone = Tone.GOOD
+    first, *_ = _short_steps(facts, Says("temps", facts))
+    over = BoxHead(Say("gauge-title", facts.gauges), head, tone, first)
+    return Picture.later(box_picture, facts.gauges, facts.set_up, over, (), teller)
 
 
 def _verdicts(facts: Temps) -> tuple[Say, ...]:

@@ -1,7 +1,7 @@
 """The facts of readings: how each one stands, and the steps in order."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from bot.facts import Name, Say, Temp, degrees
@@ -35,7 +35,7 @@ from calc.heat.readings import Doubtful, Instrument, Readings
 from calc.limits import Due, Met, limits_of, passed, soonest
 from calc.quantities import Quantity
 from calc.setup.measured import measured_set_up
-from calc.setup.set_up import SetUp
+from calc.setup.set_up import SetUp, Sign
 
 __all__ = ["Temps", "temps"]
 
@@ -132,6 +132,10 @@ def temps(query: TempsQuery, context: Context) -> Temps:
     judgement = judge(_readings(query, told), animal, surroundings_asked(query))
     found = judgement.findings
     set_up = measured_set_up(found, animal, judgement.first)
+    if Step.CHECK_PROBE_PLACES in judgement.steps:
+        # Of readings that contradict each other nobody can tell anything.
+        held = tuple(replace(spot, held=Sign.CANNOT_TELL) for spot in set_up.spots)
+        set_up = replace(set_up, spots=held)
     return Temps(
         animal=animal_name(animal),
         readings=tuple(reading_told(f, animal, context.own, told.get(f.place)) for f in found),

@@ -92,10 +92,10 @@ def tell(facts: Checked | NothingTold) -> Layered:
 def _picture(facts: Checked, teller: Teller) -> Picture:
     from bot.questions.setup.check_picture import check_picture
 
-    first = facts.todo[0].short if facts.todo else _brief(facts).head
+    head, first = _brief(facts).head, facts.todo[0].short if facts.todo else None
     if facts.alarms:
         first = Say("check-picture-danger")
-    return Picture.later(check_picture, facts, first, teller)
+    return Picture.later(check_picture, facts, head, first, teller)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,41 +1,27 @@
 """The picture of a checked set-up: the keeper's box to scale, each reading with its verdict."""
 
-from collections.abc import Iterator
-from dataclasses import dataclass, replace
-from math import ceil
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from math import hypot
 
-from bot.drawing import Bar, Dimension, End, Figure, Place, Placeless, Shift, Side, Tone
+from bot.drawing import Bar, Dimension, End, Gauge, Place, Placeless, Shift, Side, Tone
 from bot.facts import Length, Say, metres
 from bot.layered import Teller
+from bot.questions.heat.gauges import span_of
 from bot.questions.setup.check_facts import Checked
 from bot.questions.setup.check_parts import Part, mark_of, piece_of
 from bot.questions.setup.check_set_up import PLACED
-from bot.questions.setup.drawn_animal import drawn_animal
-from bot.questions.setup.side import stand_blocks
+from bot.questions.setup.shifted import Hung, shifts_of
+from bot.questions.setup.usual_box import TOOLS, Laid, laid_out
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
-from calc.heat.enclosure import Lid
-from calc.quantities import Quantity
-from calc.setup.set_up import Act, SetUp, Sign, Stand, StandKind, Thing
-from calc.uv.ground import Platform
-from calc.uv.section import Box
+from calc.quantities import Dimension as Dimensioned
+from calc.quantities import Quantity, row_of
+from calc.setup.set_up import SetUp, Sign, Thing
 
-__all__ = ["CheckLong", "CheckRow", "check_picture"]
+__all__ = ["CheckAim", "CheckLong", "CheckRow", "check_picture", "head_sign"]
 
 TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
-_ON_STAND = frozenset((Quantity.UVI, Quantity.BASKING_SURFACE))
-# The usual box [m], and how high a back that is not known is drawn [m].
-_USUAL = Box(1.2, 0.6, 0.6)
-_BACK_M = 0.04
-# Usual places, as shares of the box: the stand, the probes, a tube whose length was not told.
-_STAND, _STAND_TOP = (0.2, 0.52), 0.25
-_WARM, _COOL, _PROBE = 0.07, 0.86, 0.14
-_TUBE_FROM, _TUBE = 0.05, 0.6
-# A tube farther over its box than this does not hang as it was told: it is not drawn.
-_HIGHEST = 1.4
-_SHOULDER = 0.15
-_FIXTURE_M = 0.06
-_GRID_M = 0.1
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +29,13 @@ class CheckLong:
     """A length that is written into the picture."""
 
     seen: Length
+
+
+@dataclass(frozen=True, slots=True)
+class CheckAim:
+    """What to aim for at a place."""
+
+    aim: Say
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,36 +47,19 @@ class CheckRow:
     mark: Say
 
 
-@dataclass(frozen=True, slots=True)
-class _Laid:
-    """Where things are drawn [m]: box, stand, the animal and its back, the faces of the lamps."""
-
-    box: Box
-    stand: Stand
-    back_z_m: float
-    figure: Figure
-    long_m: float
-    tube: tuple[float, float, float] | None
-    lamp: tuple[float, float] | None
-
-    @property
-    def x_m(self) -> float:
-        """The middle of the stand along the box [m]."""
-        return self.stand.place.middle_m[0]
-
-
-def check_picture(facts: Checked, first: Say, teller: Teller) -> Picture:
+def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) -> Picture:
     """Return the set-up from the front as it was told; the rest in usual places, and said so."""
     set_up, say = facts.set_up, teller.say
-    laid = _laid(set_up)
-    title = say(Say("check-title", facts.whom))
+    laid = laid_out(set_up, hung=frozenset(_hung(facts)))
     note = " ".join(map(say, _notes(set_up, laid)))
-    rows = tuple((part, say(_row(part))) for part in facts.parts)
-    placed = [(part, row) for part, row in rows if _place_of(part) in PLACED]
+    placed = [part for part in facts.parts if _place_of(part) in PLACED]
     tube, x_m = laid.tube, laid.x_m
+    gauges = [_gauge(part, teller) for part in placed]
     drawing = Side(
-        title=title,
-        subtitle=say(first),
+        over=say(Say("check-title", facts.whom)),
+        title=say(head),
+        tone=TONES[head_sign(facts)],
+        subtitle="" if first is None else say(first),
         width_m=laid.box.length_m,
         height_m=laid.box.height_m,
         width_label=_long(laid.box.length_m, teller),
@@ -91,16 +67,17 @@ def check_picture(facts: Checked, first: Say, teller: Teller) -> Picture:
         lid=say(Say("side-screen")) if set_up.tube_is_over else "",
         tubes=() if tube is None else (Bar(*tube, say(Say("side-tube"))),),
         heat_lamp=None if laid.lamp is None else Place(*laid.lamp, say(Say("side-lamp"))),
-        blocks=stand_blocks(laid.stand, laid.box, ""),
+        blocks=laid.blocks,
         back=Place(x_m, laid.back_z_m, ""),
         dimensions=tuple(_dimensions(set_up, laid, teller)),
-        places=tuple(
-            Place(*_at(_place_of(part), laid), row, TONES[part.sign]) for part, row in placed
-        ),
+        places=tuple(_place(part, gauge, laid) for part, gauge in zip(placed, gauges, strict=True)),
         placeless=tuple(
-            Placeless(row, TONES[part.sign]) for part, row in rows if (part, row) not in placed
+            Placeless(say(_row(part)), TONES[part.sign])
+            for part in facts.parts
+            if part not in placed
         ),
-        shift=_shift(facts, laid, teller),
+        span=span_of(gauges),
+        shifts=tuple(_shifts(facts, laid, teller)),
         ends=(End(say(Say("side-warm")), "", True), End(say(Say("side-cool")), "", False)),
         note=note,
         animal=laid.figure,
@@ -108,14 +85,57 @@ def check_picture(facts: Checked, first: Say, teller: Teller) -> Picture:
     )
     alt = (
         say(Say("check-picture-alt", facts.whom)),
-        say(first),
-        *(f"{row}." for _, row in rows),
+        say(head),
+        *(() if first is None else (say(first),)),
+        *(f"{say(_row(part))}." for part in facts.parts),
         note,
     )
     return Picture(alt=shortened(alt), drawing=drawing)
 
 
-def _notes(set_up: SetUp, laid: _Laid) -> Iterator[Say]:
+def head_sign(facts: Checked) -> Sign:
+    """Return the sign of what the head says: of what is wrong, else fine only where all is."""
+    if facts.alarms:
+        return Sign.CHANGE
+    if facts.wrong is not None:
+        return facts.wrong.sign
+    fine = all(part.sign is Sign.FINE for part in facts.parts) and not facts.missing
+    return Sign.FINE if fine and facts.whom.is_known else Sign.CANNOT_TELL
+
+
+def _hung(facts: Checked) -> Iterator[Thing]:
+    """Yield what hangs there by what is known of it, though not where."""
+    read = {_place_of(part) for part in facts.parts}
+    if Quantity.BASKING_SURFACE in read:
+        yield Thing.HEAT_LAMP
+    if Quantity.UVI in read:
+        yield Thing.TUBE
+
+
+def _gauge(part: Part, teller: Teller) -> Gauge:
+    """Return the plate of a part: what was read, its verdict in a word, what to aim for."""
+    spot, say = part.spot, teller.say
+    assert spot is not None
+    warm = row_of(spot.quantity).dimension is Dimensioned.TEMPERATURE
+    return Gauge(
+        label=say(piece_of(part)),
+        where="",
+        wanted=spot.wanted if warm else None,
+        wanted_text="" if part.aim is None else say(Say("check-picture-aim", CheckAim(part.aim))),
+        reading=(spot.value.low, spot.value.high) if warm and spot.value else None,
+        reading_text="" if part.read is None else say(part.read),
+        verdict=say(mark_of(part)),
+        tone=TONES[part.sign],
+    )
+
+
+def _place(part: Part, gauge: Gauge, laid: Laid) -> Place:
+    quantity = _place_of(part)
+    assert quantity is not None
+    return Place(*laid.at(quantity), "", TONES[part.sign], TOOLS[quantity], gauge)
+
+
+def _notes(set_up: SetUp, laid: Laid) -> Iterator[Say]:
     yield Say("check-picture-usual" if set_up.box is None else "check-picture-own")
     too_high = set_up.tube_to_back_m is not None and laid.tube is None
     if too_high or (set_up.lamp_to_stand_m is not None and laid.lamp is None):
@@ -134,81 +154,27 @@ def _place_of(part: Part) -> Quantity | None:
     return None if part.spot is None else part.spot.quantity
 
 
-def _at(quantity: Quantity | None, laid: _Laid) -> tuple[float, float]:
-    """Return where a reading is taken along the box and over its floor [m]."""
-    box = laid.box
-    if quantity in _ON_STAND:
-        place = laid.stand.place
-        # UV on its back between head and arrow, heat where it lies.
-        if quantity is Quantity.UVI:
-            return laid.x_m - _SHOULDER * laid.long_m, laid.back_z_m
-        return place.x0_m + 0.8 * (place.x1_m - place.x0_m), place.top_m
-    return (_COOL if quantity is Quantity.COOL_AIR else _WARM) * box.length_m, _PROBE * box.height_m
-
-
-def _laid(set_up: SetUp) -> _Laid:
-    """Return the box with what was told in it; what was not told where it usually is."""
-    back_m = _BACK_M if set_up.back_m is None else set_up.back_m.best
-    away = set_up.tube_to_back_m
-    box = set_up.box or _usual_box(back_m, None if away is None else away.best)
-    over = set_up.tube_is_over and set_up.lid is not Lid.SOLID
-    hangs_m = box.height_m - (0.0 if over else min(_FIXTURE_M, 0.15 * box.height_m))
-    on_stand = any(spot.quantity in _ON_STAND for spot in set_up.spots)
-    top_m = _STAND_TOP * box.height_m if on_stand and away is None else 0.0
-    if away is not None:
-        top_m = max(hangs_m - away.best - back_m, 0.0)
-    first, last = (share * box.length_m for share in _STAND)
-    place = Platform(first, last, 0.25 * box.depth_m, 0.75 * box.depth_m, top_m)
-    back_z_m = top_m + back_m
-    return _Laid(
-        box,
-        Stand(StandKind.PLATFORM, place),
-        back_z_m,
-        *drawn_animal(set_up.animal),
-        None if away is None else _tube(set_up, box, back_z_m + away.best),
-        _lamp(set_up, box, place),
-    )
-
-
-def _usual_box(back_m: float, away_m: float | None) -> Box:
-    """Return the usual box, higher where a tube hangs higher in it."""
-    wanted_m = 0.0 if away_m is None else back_m + away_m + _FIXTURE_M
-    return replace(_USUAL, height_m=max(_USUAL.height_m, ceil(wanted_m / _GRID_M) * _GRID_M))
-
-
-def _tube(set_up: SetUp, box: Box, z_m: float) -> tuple[float, float, float] | None:
-    if z_m > _HIGHEST * box.height_m:
-        return None
-    first = _TUBE_FROM * box.length_m
-    long_m = set_up.tube_long_m or _TUBE * box.length_m
-    return first, min(first + long_m, box.length_m), z_m
-
-
-def _lamp(set_up: SetUp, box: Box, place: Platform) -> tuple[float, float] | None:
-    away = set_up.lamp_to_stand_m
-    if away is None or place.top_m + away.best > _HIGHEST * box.height_m:
-        return None
-    return place.x0_m + 0.8 * (place.x1_m - place.x0_m), place.top_m + away.best
-
-
-def _dimensions(set_up: SetUp, laid: _Laid, teller: Teller) -> Iterator[Dimension]:
+def _dimensions(set_up: SetUp, laid: Laid, teller: Teller) -> Iterator[Dimension]:
     if laid.tube is not None and set_up.tube_to_back_m is not None:
         words = _long(set_up.tube_to_back_m.best, teller)
         yield Dimension(laid.x_m, laid.tube[2], laid.x_m, laid.back_z_m, words)
 
 
-def _shift(facts: Checked, laid: _Laid, teller: Teller) -> Shift | None:
-    """Return the first change where it moves a tube that is drawn."""
-    first, tube = facts.set_up.first, laid.tube
-    moves = first is not None and first.act is Act.MOVE and Thing.TUBE in first.things
-    # What an alarm asks for comes before any movement.
-    if not moves or tube is None or facts.alarms:
-        return None
-    assert first is not None
-    by_m = None if first.by_m is None else first.by_m[2]
-    way = by_m if by_m is not None else float(first.toward[2]) if first.toward else 0.0
-    if way == 0.0:
-        return None
-    label = "" if by_m is None else _long(abs(by_m), teller)
-    x_m = tube[0] + 0.88 * (tube[1] - tube[0])
-    return Shift(x_m, tube[2], way > 0.0, None if by_m is None else abs(by_m), label)
+def _drawn(laid: Laid) -> Mapping[Thing, Hung]:
+    """Return what can be moved of what is drawn."""
+    place = laid.stand.place
+    found = {Thing.STAND: Hung(place.x0_m, place.x1_m, place.top_m)} if place.top_m else {}
+    if laid.tube is not None:
+        found[Thing.TUBE] = Hung(*laid.tube)
+    if laid.lamp is not None:
+        found[Thing.HEAT_LAMP] = Hung(laid.lamp[0], laid.lamp[0], laid.lamp[1])
+    return found
+
+
+def _shifts(facts: Checked, laid: Laid, teller: Teller) -> Iterator[Shift]:
+    """Yield the first change as arrows; what an alarm asks for comes before any movement."""
+    first = facts.set_up.first
+    if facts.alarms or first is None:
+        return
+    far_m = hypot(first.by_m[0], first.by_m[2]) if first.by_m else 0.0
+    yield from shifts_of(first, _drawn(laid), _long(far_m, teller) if far_m else "")

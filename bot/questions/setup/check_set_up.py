@@ -25,14 +25,14 @@ def checked_set_up(
     told: SetUpTold, animal: Animal, parts: tuple[Part, ...], todo: tuple[Todo, ...]
 ) -> SetUp:
     """Return what was told as a set-up; where things hang along the box was not told."""
-    away = told.measure(FactName.DISTANCE_BACK) or told.measure(FactName.DISTANCE)
     long, uvi, body = told.measure(FactName.TUBE_LENGTH), animal.uvi, body_for(animal)
+    back_m = None if body is None else body.back_m
     return SetUp(
         box=_box(told),
         lid=_lid(told),
         animal=animal.slug,
-        back_m=None if body is None else body.back_m,
-        tube_to_back_m=_estimate(away),
+        back_m=back_m,
+        tube_to_back_m=_away(told, back_m),
         tube_long_m=None if long is None else long.value.middle,
         tube_is_over=told.is_over,
         lamp_to_stand_m=_estimate(told.measure(FactName.LAMP_DISTANCE)),
@@ -46,6 +46,15 @@ def has_a_place(set_up: SetUp) -> bool:
     """Say whether something was told that has a place in a box."""
     told = set_up.box or set_up.tube_to_back_m or set_up.lamp_to_stand_m
     return told is not None or any(spot.quantity in PLACED for spot in set_up.spots)
+
+
+def _away(told: SetUpTold, back_m: Estimate | None) -> Estimate | None:
+    """Return how far tube and back are apart [m], also where it was told to what it lies on."""
+    away = _estimate(told.measure(FactName.DISTANCE_BACK) or told.measure(FactName.DISTANCE))
+    perch = _estimate(told.measure(FactName.DISTANCE_PERCH))
+    if away is not None or perch is None or back_m is None or perch.low <= back_m.high:
+        return away
+    return Estimate(perch.low - back_m.high, perch.best - back_m.best, perch.high - back_m.low)
 
 
 def _estimate(said: Said[Measure] | None) -> Estimate | None:

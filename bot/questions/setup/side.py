@@ -1,22 +1,26 @@
 """A set-up as a drawing: the box from the front and from its warm end, made of one value alone."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from math import hypot
 
 import numpy as np
 
-from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Side, Strip
+from bot.drawing import Bar, Block, Dimension, End, Grid, Place, Shift, Side, Strip
 from bot.questions.setup.drawn_animal import drawn_animal
+from bot.questions.setup.shifted import Hung, shifts_of
 from calc.heat.enclosure import Lid
-from calc.setup.set_up import SetUp, Stand, StandKind, ends_of
+from calc.setup.set_up import SetUp, Stand, StandKind, Thing, ends_of
 from calc.uv.patches import SHADE_UVI
 from calc.uv.screen import NoScreen
 from calc.uv.section import Box, Cut, section_map
 
-__all__ = ["SideWords", "side_views", "stand_blocks"]
+__all__ = ["SideWords", "side_views"]
 
 _ACROSS, _UP = 61, 41
 _SHELF, _LOW, _PILLAR = 0.04, 0.12, 1.5
+# A hide [m], long and high.
+_HIDE_M, _HIDE_UP_M = 0.24, 0.12
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,8 +71,34 @@ def side_views(set_up: SetUp, words: SideWords) -> Side:
         places=words.places,
         ends=words.ends,
         note=words.note,
+        shifts=tuple(_shifts(set_up, words, front)),
         end=replace(_seen(set_up, words, end), title=words.across),
     )
+
+
+def _shifts(set_up: SetUp, words: SideWords, axis: int) -> Iterator[Shift]:
+    """Yield the first change as arrows from what is seen along an axis."""
+    first, (_, stand, _) = set_up.first, _lit(set_up)
+    if first is None:
+        return
+    drawn = {Thing.STAND: Hung(*_span(stand, axis), stand.place.top_m)}
+    for bar in _tubes(set_up, words, axis):
+        drawn[Thing.TUBE] = Hung(bar.x0, bar.x1, bar.y)
+    lamp = _lamp(set_up, words, axis)
+    if lamp is not None:
+        drawn[Thing.HEAT_LAMP] = Hung(lamp.x, lamp.x, lamp.y)
+    far_m = hypot(first.by_m[axis], first.by_m[2]) if first.by_m else 0.0
+    yield from shifts_of(first, drawn, words.length(far_m) if far_m else "", axis)
+
+
+def _hide(set_up: SetUp, wide: float, axis: int) -> Strip | None:
+    """Return where a hide is wanted, as far as the box is wide."""
+    if not set_up.hides:
+        return None
+    hide = set_up.hides[0]
+    x_m, half = (hide.x_m, hide.y_m)[axis], _HIDE_M / 2.0
+    middle = min(max(x_m, half), wide - half)
+    return Strip(middle - half, middle + half, _HIDE_UP_M)
 
 
 def _seen(set_up: SetUp, words: SideWords, axis: int) -> Side:
@@ -98,6 +128,7 @@ def _seen(set_up: SetUp, words: SideWords, axis: int) -> Side:
         back=Place(middle[axis], back_z, ""),
         animal=figure,
         animal_m=long_m,
+        wanted_hide=_hide(set_up, wide, axis),
         grid=_grid(set_up, box, *((Cut.SIDE, middle[1]) if axis == 0 else (Cut.END, middle[0]))),
     )
 
@@ -146,11 +177,6 @@ def _under(set_up: SetUp, stand: Stand, axis: int) -> float:
     middle, tube_m = stand.place.middle_m[axis], _tube_at(set_up, axis)[0]
     first, last = _span(stand, axis)
     return tube_m if axis == 1 and first <= tube_m <= last else middle
-
-
-def stand_blocks(stand: Stand, box: Box, name: str) -> tuple[Block, ...]:
-    """Return what an animal basks on as it is seen from the front; nothing on the floor."""
-    return _blocks(stand, _span(stand, 0), box.height_m, name)
 
 
 def _lit(set_up: SetUp) -> tuple[Box, Stand, float]:

@@ -44,11 +44,12 @@ def tell(facts: Facts) -> Layered:
     if not isinstance(facts, TubeChosen):
         return tell_without("tube", facts)
     say = Says("tube", facts)
+    brief = _off_brief(facts, say) if facts.read.cannot_be else _brief(facts, say)
     return Layered(
         command="tube",
         status="problem" if facts.pick in _PROBLEMS else "ok",
         title=say("title"),
-        brief=_off_brief(facts, say) if facts.read.cannot_be else _brief(facts, say),
+        brief=brief,
         steps=tuple(_steps(facts, say)),
         numbers=tuple(_numbers(facts, say)),
         table=_table(facts, say),
@@ -62,7 +63,7 @@ def tell(facts: Facts) -> Layered:
         ),
         guide=_GUIDE,
         sources=facts.sources,
-        picture=lambda teller: Picture.later(tube_picture, facts, teller),
+        picture=lambda teller: Picture.later(tube_picture, facts, brief.head, teller),
         alarms=facts.alarms,
     )
 

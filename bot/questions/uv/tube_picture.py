@@ -1,22 +1,20 @@
-"""The curves of every usual tube at a place, the one to take with its doubt."""
+"""What every usual tube gives at a place, as bars with their doubt; the one to take is full."""
 
 from dataclasses import dataclass
 
-import numpy as np
-
-from bot.drawing import Chart, Line, Mark, Range, Stroke
+from bot.drawing import Ladder, Range, Rung, Tone
 from bot.facts import Say, Says
 from bot.layered import Teller
-from bot.questions.uv.curve_picture import distance_axis, too_near_span, uvi_axis
-from bot.questions.uv.curves import curve_of, shortened, shown_distances
-from bot.questions.uv.tube_facts import Suit, TubeChosen
+from bot.questions.uv.curve_picture import uvi_axis
+from bot.questions.uv.curves import shortened
+from bot.questions.uv.tube_facts import OwnThere, Pick, Suit, TubeChosen
 from bot.reply import Picture
-from calc.uv.lamp import Fixture, Lamp, as_long_as
+from calc.setup.set_up import Sign, sign_of
 
 __all__ = ["SuitShown", "tube_picture"]
 
-_STROKES = {Fixture.POLISHED: Stroke.SOLID, Fixture.PLAIN: Stroke.DASHED}
-_CURVE_POINTS = 41
+_TONES = {Sign.FINE: Tone.GOOD, Sign.CHANGE: Tone.BAD, Sign.CANNOT_TELL: Tone.DOUBTFUL}
+_GOOD = (Pick.TAKE, Pick.KEEP_OWN)
 _NO_BREAK = "\u00a0"
 
 
@@ -27,49 +25,60 @@ class SuitShown:
     each: tuple[Say, ...]
 
 
-def tube_picture(facts: TubeChosen, teller: Teller) -> Picture:
-    """Return every class's curve, and the doubt of the one that is picked."""
+def tube_picture(facts: TubeChosen, head: Say, teller: Teller) -> Picture:
+    """Return what every class gives there, the asker's own lamp first, and which is picked."""
     say = Says("tube", facts)
-    near, far = shown_distances((facts.at.best,))
     low, high = facts.wanted.low, facts.wanted.high
-    drawing = Chart(
-        title=teller.say(say("title")),
+    drawing = Ladder(
+        over=teller.say(say("title")),
+        title=teller.say(head),
+        tone=_tone(facts),
         subtitle=teller.say(say("place")),
-        x=distance_axis(near, far, teller),
-        y=uvi_axis(2.0 * high, teller),
-        lines=tuple(
-            _line(facts, suit, (near, far), teller)
-            for suit in facts.suits
-            if suit.is_drawn or _is_taken(facts, suit)
+        axis=uvi_axis(2.0 * high, teller),
+        wanted=Range(low, high, teller.say(say("picture-aim"))),
+        rungs=(
+            *(() if facts.own is None else (_own(facts, facts.own, teller),)),
+            *(
+                _rung(facts, suit, teller)
+                for suit in facts.suits
+                if suit.is_drawn or _is_taken(facts, suit)
+            ),
         ),
-        bands=(Range(low, high, teller.say(say("picture-aim"))),),
-        spans=(too_near_span(near, teller),),
-        marks=(Mark(facts.at.best, teller.say(say("picture-here"))),),
         note=teller.say(say("picture-note" if facts.best else "picture-note-none")),
     )
     each = SuitShown(tuple(Say("tube-alt-suit", suit) for suit in facts.suits))
-    told = (say("picture-alt"), say("picture-alt-falls"), Say("tube-alt-each", each))
+    told = (say("picture-alt"), head, say("picture-alt-aim"), Say("tube-alt-each", each))
     alt = shortened([teller.say(one).replace(_NO_BREAK, " ") for one in told])
     return Picture(alt=alt, drawing=drawing)
 
 
+def _tone(facts: TubeChosen) -> Tone:
+    if facts.read.cannot_be or facts.pick is Pick.NONE:
+        return Tone.DOUBTFUL
+    return Tone.GOOD if facts.pick in _GOOD else Tone.BAD
+
+
 def _is_taken(facts: TubeChosen, suit: Suit) -> bool:
-    return facts.best is not None and suit.key == facts.best.key
+    return facts.pick is Pick.TAKE and facts.best is not None and suit.key == facts.best.key
 
 
-def _line(facts: TubeChosen, suit: Suit, ends: tuple[float, float], teller: Teller) -> Line:
-    one = Lamp(
-        round(suit.strength.best * 100.0, 3),
-        suit.fixture,
-        count=facts.lamp.count,
-        gap_m=facts.lamp.gap_m,
-    )
-    taken = _is_taken(facts, suit)
-    return curve_of(
-        as_long_as(one, facts.lamp),
-        facts.screen,
-        np.linspace(*ends, _CURVE_POINTS),
+def _rung(facts: TubeChosen, suit: Suit, teller: Teller) -> Rung:
+    there, tone = suit.there, _TONES[sign_of(suit.judgement)]
+    return Rung(
         teller.say(Say("tube-picture-line", suit)),
-        Stroke.MAIN if taken else _STROKES[suit.fixture],
-        doubt=taken,
+        there.low,
+        there.best,
+        there.high,
+        teller.say(suit.judged),
+        Tone.BAD if suit.near else tone,
+        picked=_is_taken(facts, suit),
     )
+
+
+def _own(facts: TubeChosen, own: OwnThere, teller: Teller) -> Rung:
+    there, tone = own.there, _TONES[sign_of(own.judgement)]
+    if own.near or not own.believed:
+        tone = Tone.BAD if own.near else Tone.DOUBTFUL
+    words = teller.say(Say("tube-own", facts)), teller.say(own.judged)
+    picked = facts.pick is Pick.KEEP_OWN
+    return Rung(words[0], there.low, there.best, there.high, words[1], tone, picked=picked)

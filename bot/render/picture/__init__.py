@@ -6,10 +6,11 @@
 from functools import lru_cache
 from io import BytesIO
 
-from bot.drawing import Card, Chart, Drawing, Sheet, Side, Tally
+from bot.drawing import Card, Chart, Drawing, Ladder, Sheet, Side, Tally
 from bot.render.picture.card import draw_card
 from bot.render.picture.chart import draw_chart
 from bot.render.picture.inks import Theme
+from bot.render.picture.ladder import draw_ladder
 from bot.render.picture.lettering import font_files
 from bot.render.picture.page import Page
 from bot.render.picture.sheet import draw_sheet
@@ -41,6 +42,8 @@ def page_of(drawing: Drawing) -> Page:
             return draw_card(drawing)
         case Tally():
             return draw_tally(drawing)
+        case Ladder():
+            return draw_ladder(drawing)
 
 
 def _png(svg: str) -> bytes:

@@ -59,6 +59,11 @@ class Ink(StrEnum):
     WHITE = auto()
     ON_SIGN = auto()
     HILL = auto()
+    EDGE = auto()
+    SCREEN = auto()
+    SCREEN_INK = auto()
+    UV_ON_TOOL = auto()
+    LAMP_LIGHT = auto()
 
 
 _INKS: dict[Ink, tuple[str, str]] = {
@@ -98,6 +103,12 @@ _INKS: dict[Ink, tuple[str, str]] = {
     Ink.WHITE: ("#FFFFFF", "#E9E6DE"),
     Ink.ON_SIGN: ("#FFFFFF", "#14181A"),
     Ink.HILL: ("#5B6B63", "#7E9186"),
+    # Tools are pale by day and by night, and what stands on them is dark.
+    Ink.EDGE: ("#4B4437", "#2A2822"),
+    Ink.SCREEN: ("#CBE4EB", "#CBE4EB"),
+    Ink.SCREEN_INK: ("#14627A", "#14627A"),
+    Ink.UV_ON_TOOL: ("#5636A3", "#5636A3"),
+    Ink.LAMP_LIGHT: ("#F9D9A8", "#F9D9A8"),
 }
 
 

@@ -18,6 +18,8 @@ __all__ = ["MARGIN", "WIDE", "OverlapError", "Page"]
 WIDE, MARGIN = 720.0, 32.0
 HEAD, BIG = 30.0, 24.0
 _SUN = 44.0
+# What a sign before the title takes of its line.
+_SIGN = 52.0
 _TALLEST = 2000.0
 _AROUND = ((1, -1), (-1, -1), (1, 1), (-1, 1), (0, -1), (0, 1), (1, 0), (-1, 0))
 
@@ -29,7 +31,15 @@ class OverlapError(AssertionError):
 class Page:
     """A picture being drawn, from top to bottom; ``y`` is how far it has come [units]."""
 
-    def __init__(self, title: str, subtitle: str, numbers_taken: int = 0) -> None:
+    def __init__(
+        self,
+        title: str,
+        subtitle: str,
+        numbers_taken: int = 0,
+        *,
+        over: str = "",
+        sign: Sign | None = None,
+    ) -> None:
         self.under: list[Shape] = []
         self._over: list[Shape] = []
         self._words: list[tuple[str, Rect]] = []
@@ -42,7 +52,13 @@ class Page:
         self._over.append(sun_over_hill(WIDE - MARGIN - _SUN, MARGIN - 6.0))
         self.thing(Rect(WIDE - MARGIN - _SUN, MARGIN, WIDE - MARGIN, MARGIN + 34.0))
         room = WIDE - 2 * MARGIN - _SUN - 14.0
-        self.paragraph(title, room=room, size=HEAD, bold=True)
+        if over:
+            self.paragraph(over, room=room, ink=Ink.SOFT)
+            self.y += 4.0
+        beside = 0.0 if sign is None else _SIGN
+        if sign is not None:
+            self.sign(MARGIN + 19.0, self.y + 19.0, sign, 19.0)
+        self.paragraph(title, x=MARGIN + beside, room=room - beside, size=HEAD, bold=True)
         if subtitle:
             self.y += 2.0
             self.paragraph(subtitle, room=room, ink=Ink.SOFT)

@@ -21,11 +21,13 @@ def numbered(
     place: Point,
     edge: Rect,
     arrows: Sequence[tuple[Point, Point]],
+    *,
+    tooled: bool = False,
 ) -> None:
     """Set a number at its place in a box, or as near as it is free, joined to it by a dot.
 
-    The sign of its tone stands beside it, and both keep off the arrows; a bare number may stand at
-    the end of one.
+    A place that has its tool (``tooled``) needs no dot. The sign of its tone stands beside it, and
+    both keep off the arrows; a bare number may stand at the end of one.
     """
     (x, y), sign = place, TONE_SIGN[tone]
     wide = 17.0 + (_BESIDE if sign else 0.0)
@@ -39,7 +41,7 @@ def numbered(
         at = Rect(x + dx - 17, y + dy - 17, x + dx + wide, y + dy + 17)
         clear = page.is_free(at, 2.0) and not any(enters(*ends, at) for ends in kept_off)
         if clear and at.lies_in(edge.grown(-4.0)):
-            if dx or dy:
+            if (dx or dy) and not tooled:
                 page.draw(stroke((x, y), (x + dx, y + dy), Ink.INK, 2.4))
                 page.draw(circle(x, y, 5.0, fill=Ink.INK, stroke=Ink.PAPER, stroke_width=2.0))
             page.number(x + dx, y + dy, number)
@@ -54,8 +56,10 @@ def numbered(
 
 
 def listed(page: Page, side: Side) -> None:
-    """Write the numbered places below each other, and then what has no place."""
+    """Write the places without a plate below each other, and then what has no place."""
     for number, place in enumerate(side.places, 1):
+        if place.gauge is not None:
+            continue
         page.number(MARGIN + 17.0, page.y + 15.0, number)
         _line(page, place.text, place.tone)
     for line in side.placeless:

@@ -2,11 +2,12 @@
 
 from bot.drawing import Axis, Gauge, Sheet
 from bot.render.picture.axes import ticks_of
+from bot.render.picture.gauge_bar import gauge_bar
 from bot.render.picture.geometry import Rect
 from bot.render.picture.inks import TONE_SIGN, Ink, Sign
 from bot.render.picture.lettering import SIZE, leading, width, wrapped
 from bot.render.picture.page import BIG, MARGIN, WIDE, Page
-from bot.render.picture.svg import path, polygon, rect, stroke
+from bot.render.picture.svg import stroke
 
 __all__ = ["draw_sheet"]
 
@@ -63,42 +64,11 @@ def _verdict(page: Page, verdict: str, sign: Sign | None, top: float, *, from_ri
 
 
 def _bar(page: Page, axis: Axis, gauge: Gauge, y: float) -> None:
-    page.draw(
-        stroke((MARGIN, y), (WIDE - MARGIN, y), Ink.LINE, 3.0),
-    )
+    page.draw(stroke((MARGIN, y), (WIDE - MARGIN, y), Ink.LINE, 3.0))
     for tick in ticks_of(axis, axis.scales[0]):
         x = _x(axis, tick.at)
         page.draw(stroke((x, y - 7.0), (x, y + 7.0), Ink.LINE, 2.4))
-    if gauge.wanted:
-        first, last = (_x(axis, end) for end in gauge.wanted)
-        page.draw(
-            rect(
-                first, y - 11.0, max(last - first, 4.0), 22.0, rx=4.0, fill=Ink.COOL_PALE,
-                stroke=Ink.COOL, stroke_width=3.0,
-            )
-        )  # fmt: skip
-    if gauge.reading:
-        low, high = gauge.reading
-        middle = (low + high) / 2.0
-        x = _x(axis, middle)
-        if high > low:
-            a, b = _x(axis, low), _x(axis, high)
-            d = f"M{a:.1f} {y:.1f}H{b:.1f}M{a:.1f} {y - 8:.1f}v16M{b:.1f} {y - 8:.1f}v16"
-            page.draw(path(d, stroke=Ink.INK, stroke_width=3.0))
-        _reading(page, x, y, axis, middle)
-
-
-def _reading(page: Page, x: float, y: float, axis: Axis, value: float) -> None:
-    """Draw a reading as a diamond, one off the sheet as an arrow at its edge."""
-    if axis.low <= value <= axis.high:
-        points = [(x, y - 13.0), (x + 13.0, y), (x, y + 13.0), (x - 13.0, y)]
-    else:
-        way = 1.0 if value > axis.high else -1.0
-        points = [(x + 14.0 * way, y), (x - 8.0 * way, y - 13.0), (x - 8.0 * way, y + 13.0)]
-    page.draw(
-        polygon(points, fill=Ink.INK, stroke=Ink.PAPER, stroke_width=2.6,
-                 stroke_linejoin="round")
-    )  # fmt: skip
+    gauge_bar(page, gauge, lambda value: _x(axis, value), (axis.low, axis.high), y)
 
 
 def _axis(page: Page, axis: Axis) -> None:

@@ -2,29 +2,34 @@
 
 from dataclasses import dataclass
 
-import numpy as np
-
-from bot.drawing import Block, Dimension, Place, Shift, Side
+from bot.drawing import Block, Dimension, Place, Side
 from bot.render.picture.animals import animal_shapes
 from bot.render.picture.blocks import lines_within, named_stone
 from bot.render.picture.geometry import Rect
-from bot.render.picture.inks import Ink
+from bot.render.picture.inks import TONE_SIGN, Ink
 from bot.render.picture.lettering import SIZE, leading, width, wrapped
+from bot.render.picture.levels import levels
 from bot.render.picture.page import BIG, MARGIN, WIDE, Page
 from bot.render.picture.places import listed, numbered
 from bot.render.picture.placing import Label
+from bot.render.picture.plates import plates
+from bot.render.picture.scaled import Scaled
+from bot.render.picture.shifts import draw_shifts, name_shifts, room_above, shifted
 from bot.render.picture.spread import spread
 from bot.render.picture.svg import Point, rect, stroke
 from bot.render.picture.things import (
     beam,
     floor,
+    hide,
     lamp,
     light_across,
     sun_strip,
     tube_across,
     tube_along,
     walls,
+    water,
 )
+from bot.render.picture.tools import tool_shapes
 from bot.render.picture.zones import Field, zone_shapes
 
 __all__ = ["draw_side"]
@@ -37,27 +42,17 @@ _TUBE, _LAMP = 28.0, 52.0
 _LEAST_BACK, _LEAST_LONG = 9.0, 60.0
 _MOST_LONG_SHARE = 0.62
 _PATCH, _LEAST_ARROW = 64.0, 12.0
-# An arrow of which only the way is known, and the room that it leaves beside a tube.
-_ANY_SHIFT, _CLEAR_OF_TUBE = 34.0, 32.0
-
-
-class _Box:
-    """A box on the sheet: where a place of it [m] lies."""
-
-    def __init__(self, side: Side, left: float, top: float, scale: float) -> None:
-        self.scale = scale
-        self.rect = Rect(left, top, left + side.width_m * scale, top + side.height_m * scale)
-
-    def x(self, x_m: float) -> float:
-        return self.rect.x0 + x_m * self.scale
-
-    def y(self, y_m: float) -> float:
-        return self.rect.y1 - y_m * self.scale
 
 
 def draw_side(side: Side) -> Page:
     """Return the enclosure on its sheet, with its list of places below."""
-    page = Page(side.title, side.subtitle, numbers_taken=len(side.places))
+    page = Page(
+        side.title,
+        side.subtitle,
+        numbers_taken=len(side.places),
+        over=side.over,
+        sign=TONE_SIGN[side.tone],
+    )
     views = [side, side.end] if side.end else [side]
     scale = min(
         _ROOM / max(view.width_m for view in views),
@@ -65,6 +60,7 @@ def draw_side(side: Side) -> Page:
     )
     _view(page, side, scale)
     _ends(page, side)
+    plates(page, side)
     listed(page, side)
     if side.end:
         page.y += 12.0
@@ -78,7 +74,7 @@ def _view(page: Page, side: Side, scale: float) -> None:
     """Draw one view of the box from ``y`` on."""
     page.y += _above(side, scale)
     left = MARGIN + 8.0 + (_ROOM - side.width_m * scale) / 2.0
-    box = _Box(side, left, page.y, scale)
+    box = Scaled(side, left, page.y, scale)
     edge = box.rect
     page.draw(rect(edge.x0, edge.y0, edge.x1 - edge.x0, edge.y1 - edge.y0, fill=Ink.AIR))
     field = _zones(page, side, box)
@@ -91,24 +87,23 @@ def _view(page: Page, side: Side, scale: float) -> None:
         Rect(edge.x0 - 5, edge.y1 - 2, edge.x1 + 5, edge.y1 + 16),
     ):
         page.thing(wall)
-    if side.shift:
-        page.shift(*_shifted(side.shift, box))
+    draw_shifts(page, side.shifts, box)
     arrows = [_ends_of(dimension, box) for dimension in side.dimensions]
+    drawn = _tools(page, side, box)
     for number, place in enumerate(side.places, 1):
-        at = box.x(place.x), box.y(place.y)
-        numbered(page, number, place.tone, at, edge, arrows)
+        at = drawn.get(place) or (box.x(place.x), box.y(place.y))
+        numbered(page, number, place.tone, at, edge, arrows, tooled=place in drawn)
     _names(page, side, box)
     inside = Rect(edge.x0 + 6, edge.y0 + 5, edge.x1 - 6, edge.y1 - 4)
     for dimension in side.dimensions:
         _measured(page, dimension, box, inside)
-    if side.shift and side.shift.label:
-        (x, first), (_, last) = _shifted(side.shift, box)
-        words = Label((side.shift.label,), (x, (first + last) / 2.0), SIZE, bold=True, away=14.0)
-        page.place([words], inside, Ink.AIR, Ink.HEAT)
+    name_shifts(page, side.shifts, box, inside)
     _block_names(page, side, box, inside)
-    if field is not None:
-        _levels(page, side, field, inside)
+    if field is not None and side.grid is not None:
+        levels(page, side.grid, field, inside)
     page.y = edge.y1 + 20.0
+    if not side.width_label:
+        return
     size = f"{side.width_label} × {side.height_label}"
     middle = (edge.x0 + edge.x1) / 2.0
     half = width(size, SIZE) / 2.0
@@ -122,9 +117,7 @@ def _above(side: Side, scale: float) -> float:
     tops = [tube.y * scale + _TUBE for tube in (*side.tubes, *side.lights)]
     if side.heat_lamp:
         tops.append(side.heat_lamp.y * scale + _LAMP)
-    shift = side.shift
-    if shift and shift.up:
-        tops.append(shift.y * scale + _CLEAR_OF_TUBE + _long(shift, scale))
+    tops += [room_above(shift, scale) for shift in side.shifts]
     over = max(0.0, *(top - side.height_m * scale for top in tops), 12.0 if side.lid else 0.0)
     lines = (len(name.lines) for name in _named(side))
     return over + max(lines, default=0) * leading(SIZE) + 26.0
@@ -160,7 +153,7 @@ def _named(side: Side) -> list[_Name]:
     ]
 
 
-def _zones(page: Page, side: Side, box: _Box) -> Field | None:
+def _zones(page: Page, side: Side, box: Scaled) -> Field | None:
     """Draw the field up to the lowest tube: above it there is only what holds it."""
     grid = side.grid
     if grid is None or len(grid.y) < 2:
@@ -170,7 +163,33 @@ def _zones(page: Page, side: Side, box: _Box) -> Field | None:
     return field
 
 
-def _inside(page: Page, side: Side, box: _Box) -> None:
+def _tools(page: Page, side: Side, box: Scaled) -> dict[Place, Point]:
+    """Draw what is read with at each place, where there is room for it, and return where."""
+    edge = box.rect.grown(-5.0)
+    drawn: dict[Place, Point] = {}
+    for place in side.places:
+        at = box.x(place.x), box.y(place.y)
+        for way in (1.0, -1.0) if place.tool else ():
+            assert place.tool is not None
+            shapes, (spot, *beside) = tool_shapes(place.tool, at, way)
+            if all(where.lies_in(edge) and page.is_free(where, 3.0) for where in beside):
+                page.draw(*shapes)
+                for where in (spot, *beside):
+                    page.thing(where)
+                last = (spot, *beside)[-1]
+                drawn[place] = (last.x0 + last.x1) / 2.0, (last.y0 + last.y1) / 2.0
+                break
+    return drawn
+
+
+def _inside(page: Page, side: Side, box: Scaled) -> None:
+    if side.water:
+        page.draw(*water(box.rect, box.y(side.water)))
+    for one, there in ((side.hide, True), (side.wanted_hide, False)):
+        if one:
+            first, last = box.x(one.x0), box.x(one.x1)
+            page.draw(*hide(first, last, box.y(one.y), box.rect.y1, there=there))
+            page.thing(Rect(first, box.y(one.y), last, box.rect.y1))
     for block in side.blocks:
         name = block.label or (side.sun.label if side.sun else "")
         named_stone(page, name, _block(block, box))
@@ -204,24 +223,11 @@ def _inside(page: Page, side: Side, box: _Box) -> None:
         page.thing(where)
 
 
-def _long(shift: Shift, scale: float) -> float:
-    """Return how long the arrow of what is moved is drawn [units]."""
-    return _ANY_SHIFT if shift.by is None else max(shift.by * scale, _LEAST_ARROW)
-
-
-def _shifted(shift: Shift, box: _Box) -> tuple[Point, Point]:
-    """Return where the arrow of what is moved begins and ends."""
-    x, y, long = box.x(shift.x), box.y(shift.y), _long(shift, box.scale)
-    if shift.up:
-        return (x, y - _CLEAR_OF_TUBE), (x, y - _CLEAR_OF_TUBE - long)
-    return (x, y + 4.0), (x, min(y + 4.0 + long, box.rect.y1 - 4.0))
-
-
-def _block(block: Block, box: _Box) -> Rect:
+def _block(block: Block, box: Scaled) -> Rect:
     return Rect(box.x(block.x0), box.y(block.y1), box.x(block.x1), box.y(block.y0))
 
 
-def _animal(page: Page, side: Side, back: Place, box: _Box) -> None:
+def _animal(page: Page, side: Side, back: Place, box: Scaled) -> None:
     """Draw the animal with its back at the place itself; its feet where it lies."""
     under = [b.y1 for b in side.blocks if b.x0 <= back.x <= b.x1 and b.y1 < back.y]
     lies = max(under, default=0.0)
@@ -234,13 +240,13 @@ def _animal(page: Page, side: Side, back: Place, box: _Box) -> None:
     page.thing(where)
 
 
-def _names(page: Page, side: Side, box: _Box) -> None:
+def _names(page: Page, side: Side, box: Scaled) -> None:
     """Write what hangs there above the box, each name clear of the others, with a line to it."""
     named = _named(side)
     if not named:
         return
     at = [(box.x(name.x_m), box.y(name.y_m) - name.over) for name in named]
-    tips = [_shifted(side.shift, box)[1][1]] if side.shift else []
+    tips = [shifted(shift, box)[1][1] for shift in side.shifts]
     top = min([box.rect.y0 - 14.0, *tips, *(y for _, y in at)]) - 14.0
     wide = [max(width(line, SIZE, bold=True) for line in name.lines) + 16.0 for name in named]
     places = spread([x for x, _ in at], wide, MARGIN, WIDE - MARGIN)
@@ -250,14 +256,14 @@ def _names(page: Page, side: Side, box: _Box) -> None:
         page.draw(stroke((place, top + 8.0), (x, max(y, top + 12.0)), name.ink, 2.2))
 
 
-def _ends_of(dimension: Dimension, box: _Box) -> tuple[Point, Point]:
+def _ends_of(dimension: Dimension, box: Scaled) -> tuple[Point, Point]:
     return (
         (box.x(dimension.x0), box.y(dimension.y0)),
         (box.x(dimension.x1), box.y(dimension.y1)),
     )
 
 
-def _measured(page: Page, dimension: Dimension, box: _Box, inside: Rect) -> None:
+def _measured(page: Page, dimension: Dimension, box: Scaled, inside: Rect) -> None:
     start, end = _ends_of(dimension, box)
     if abs(end[0] - start[0]) + abs(end[1] - start[1]) < _LEAST_ARROW:
         return
@@ -272,37 +278,13 @@ def _measured(page: Page, dimension: Dimension, box: _Box, inside: Rect) -> None
     page.place([label], inside, Ink.AIR)
 
 
-def _block_names(page: Page, side: Side, box: _Box, inside: Rect) -> None:
+def _block_names(page: Page, side: Side, box: Scaled, inside: Rect) -> None:
     """Write beside a block the name that does not fit into it."""
     for block in side.blocks:
         where = _block(block, box)
         if block.label and not lines_within(block.label, where):
             at = (where.x0 + where.x1) / 2.0, where.y1 - 6.0
             page.place([Label((block.label,), at, SIZE, away=20.0)], inside, Ink.AIR)
-
-
-def _levels(page: Page, side: Side, field: Field, inside: Rect) -> None:
-    """Write the figures of the levels where there is room along them."""
-    grid = side.grid
-    assert grid is not None
-    step = 12.0
-    xs = np.arange(inside.x0 + 20.0, inside.x1 - 20.0, step)
-    ys = np.arange(inside.y0 + 20.0, inside.y1 - 20.0, step)
-    if not len(xs) or not len(ys):
-        return
-    across, down = (part.ravel() for part in np.meshgrid(xs, ys))
-    values = field.at(across, down)
-    first, last = sorted((float(field.y[0]), float(field.y[-1])))
-    for level in grid.levels:
-        words = f"{level:g}"
-        near = np.argsort(np.abs(np.log(np.maximum(values, 1e-6) / level)), kind="stable")[:60]
-        for at in near:
-            x, y = float(across[at]), float(down[at])
-            close = 0.9 < values[at] / level < 1.1 and first < y < last
-            if close and page.text_where_free(
-                x, y + 8.0, words, anchor="middle", halo=Ink.AIR, clear=16.0
-            ):
-                break
 
 
 def _ends(page: Page, side: Side) -> None:

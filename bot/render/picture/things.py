@@ -7,6 +7,7 @@ from bot.render.picture.svg import Shape, circle, path, polygon, rect, stroke
 __all__ = [
     "beam",
     "floor",
+    "hide",
     "lamp",
     "light_across",
     "mesh",
@@ -15,6 +16,7 @@ __all__ = [
     "tube_across",
     "tube_along",
     "walls",
+    "water",
 ]
 
 
@@ -44,6 +46,40 @@ def floor(box: Rect) -> Shape:
     wide = box.x1 - box.x0
     d = f"M{box.x0 - 5:.1f} {box.y1:.1f}h{wide + 10:.1f}v10q0 6-6 6h-{wide - 2:.1f}q-6 0-6-6z"
     return path(d, fill=Ink.BASE, stroke=Ink.WALL, stroke_width=2.5)
+
+
+def hide(x0: float, x1: float, top: float, foot: float, *, there: bool = True) -> list[Shape]:
+    """Return a hide of cork: an arch with its dark mouth; a broken outline where it is wanted."""
+    wide, tall = x1 - x0, foot - top
+    arch = (
+        f"M{x0:.1f} {foot:.1f}C{x0 + wide * 0.02:.1f} {top - tall * 0.1:.1f} "
+        f"{x1 - wide * 0.02:.1f} {top - tall * 0.1:.1f} {x1:.1f} {foot:.1f}z"
+    )
+    mouth = (
+        f"M{x0 + wide * 0.3:.1f} {foot:.1f}C{x0 + wide * 0.3:.1f} {top + tall * 0.34:.1f} "
+        f"{x0 + wide * 0.74:.1f} {top + tall * 0.34:.1f} {x0 + wide * 0.74:.1f} {foot:.1f}z"
+    )
+    if not there:
+        broken: dict[str, float | Ink | str] = {"stroke": Ink.HEAT, "stroke_dasharray": "9 7"}
+        return [
+            path(arch, fill=Ink.AIR, fill_opacity=0.6, stroke_width=3.5, **broken),
+            path(mouth, stroke_width=2.5, **broken),
+        ]
+    return [
+        path(arch, fill=Ink.BARK, stroke=Ink.BARK_DARK, stroke_width=3.0, stroke_linejoin="round"),
+        path(mouth, fill=Ink.EDGE),
+    ]
+
+
+def water(box: Rect, top: float) -> list[Shape]:
+    """Return water in a box up to a level, its surface in small waves."""
+    wide = box.x1 - box.x0
+    waves = "".join("q8-7 16 0t16 0" for _ in range(int(wide // 32)))
+    d = f"M{box.x0:.1f} {top:.1f}{waves}H{box.x1:.1f}V{box.y1:.1f}H{box.x0:.1f}z"
+    return [
+        path(d, fill=Ink.COOL_PALE),
+        path(f"M{box.x0:.1f} {top:.1f}{waves}H{box.x1:.1f}", stroke=Ink.COOL, stroke_width=2.6),
+    ]
 
 
 def sun_strip(x0: float, x1: float, top: float) -> list[Shape]:

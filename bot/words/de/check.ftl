@@ -390,6 +390,7 @@ check-picture-row = { $read ->
     [none] { $piece }: { $mark }
    *[some] { $piece }: { $mark }, { $read }
   }
+check-picture-aim = richtig: { $aim }
 check-picture-alt = Seitenansicht im Maßstab: { check-title }.
 check-picture-danger = Zuerst die Gefahr: Tu, was in der Antwort ganz oben steht.
 check-picture-own = Terrarium: deine Maße. Was du nicht gesagt hast, ist an üblicher Stelle gezeichnet.

@@ -1,10 +1,8 @@
 ### Das Bild der Messwerte: ein Thermometer für jeden Ort.
 
 gauge-title = Temperaturen für { NAME($animal, form: "acc") }
-gauge-subtitle = wo jedes Thermometer hinkommt, was es zeigt, was richtig ist
-gauge-axis = Temperatur
+gauge-box = Ein Beispiel-Terrarium: Es zählen nur die Orte.
 gauge-note = Balken: was richtig ist. Raute: was du gemessen hast, mit seiner Unsicherheit.
-gauge-alt = Thermometer: Temperaturen für { NAME($animal, form: "acc") }.
 gauge-label = { $place ->
     [basking_surface] Fläche am Sonnenplatz
     [cool_air] Kühle Seite
@@ -12,12 +10,12 @@ gauge-label = { $place ->
     [water] Wasser
    *[night_air] Nacht
   }
-gauge-where = { $place ->
-    [basking_surface] Miss die Fläche am Sonnenplatz, mit dem Infrarot-Thermometer
-    [cool_air] Miss die Luft auf der kühlen Seite, mit digitalem Fühler auf Höhe des Tieres
-    [warm_air] Miss die Luft auf der warmen Seite, mit digitalem Fühler neben dem Strahl
-    [water] Miss das Wasser, mit einem Wasserthermometer
-   *[night_air] Miss das Kälteste der Nacht, mit einem Thermometer, das es sich merkt
+gauge-tool = { $place ->
+    [basking_surface] mit dem Infrarot-Thermometer
+    [cool_air] digitaler Fühler auf seiner Höhe
+    [warm_air] digitaler Fühler neben dem Strahl
+    [water] Wasserthermometer
+   *[night_air] Thermometer, das sich das Kälteste merkt
   }
 # Only with: $wanted
 gauge-wanted = { $place ->
@@ -25,10 +23,7 @@ gauge-wanted = { $place ->
    *[other] richtig sind { gauge-span }
   }
 # Only with: $wanted
-gauge-span = { $has_best ->
-    [yes] { TEMP($wanted, form: "range") }, am besten { TEMP($wanted) }
-   *[no] { TEMP($wanted, form: "range") }
-  }
+gauge-span = { TEMP($wanted, form: "range") }
 # Only with: $read
 gauge-read = zeigt { TEMP($read) }
 gauge-verdict = { $read ->

@@ -121,10 +121,9 @@ tube-picture-line = { SHARE($strength, form: "given") } { $fixture ->
    *[plain] einfach
   }
 tube-picture-aim = Ziel { UVI($wanted, form: "range") }
-tube-picture-here = { LENGTH($at) }
-tube-picture-note = Gestrichelt: einfache Leuchte. Dicke Linie mit blassem Band: die Röhre, die du nehmen kannst.
-tube-picture-note-none = Gestrichelt: einfache Leuchte. Keine davon passt an diesen Platz.
-tube-picture-alt = Diagramm: { tube-title }, { tube-place }.
-tube-picture-alt-falls = Der UV-Index fällt bei jeder Röhre mit dem Abstand. Ziel ist { UVI($wanted, form: "range") }.
+tube-picture-note = Balken: vom Wenigsten bis zum Meisten, was eine Röhre dort geben kann; Punkt: am wahrscheinlichsten. Voll: die zu nehmen ist.
+tube-picture-note-none = Balken: vom Wenigsten bis zum Meisten, was eine Röhre dort geben kann; Punkt: am wahrscheinlichsten. Hier passt keine.
+tube-picture-alt = Balken: { tube-title }, { tube-place }.
+tube-picture-alt-aim = Ziel ist { UVI($wanted, form: "range") }.
 tube-alt-each = An diesem Platz: { LIST($each, join: "list-semi") }.
 tube-alt-suit = { SHARE($strength, form: "given") }, { tubes-fixture } { UVI($there, form: "doubt") }, { $judged }

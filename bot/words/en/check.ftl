@@ -1,4 +1,4 @@
-### Facts: Whom, CheckPieces, CheckNearest, Marked, CheckRow, CheckLong, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold, CheckSun, SunTold, WhiteTold
+### Facts: Whom, CheckPieces, CheckNearest, Marked, CheckRow, CheckAim, CheckLong, CheckWhy, NothingTold, StrongUv, Unwatched, Again, BeyondTemp, BeyondLength, BeyondTime, MoreRoom, MeterMove, TubeMove, UvWish, UvMeter, UvWorked, UvByCase, UvCase, UvUnjudged, UvBare, HeatApart, LightRead, LightOnly, NightRead, LampsTold, LampTold, CheckSun, SunTold, WhiteTold
 
 check-title = { $named ->
     [one] Your set-up for { NAME($animal, form: "a") }, checked
@@ -390,6 +390,7 @@ check-picture-row = { $read ->
     [none] { $piece }: { $mark }
    *[some] { $piece }: { $mark }, { $read }
   }
+check-picture-aim = aim for { $aim }
 check-picture-alt = Side view to scale: { check-title }.
 check-picture-danger = Danger first: do what the answer says at its top.
 check-picture-own = Box: your size. What you did not tell me is drawn in a usual place.

@@ -2,10 +2,8 @@
 ### The picture of readings: a thermometer a place.
 
 gauge-title = Temperatures for { NAME($animal, form: "a") }
-gauge-subtitle = where each thermometer goes, what it reads, what to aim for
-gauge-axis = Temperature
+gauge-box = An example box: only the places count.
 gauge-note = Bar: what to aim for. Diamond: what you read, with its doubt.
-gauge-alt = Gauges: temperatures for { NAME($animal, form: "a") }.
 gauge-label = { $place ->
     [basking_surface] Basking surface
     [cool_air] Cool end
@@ -13,12 +11,12 @@ gauge-label = { $place ->
     [water] Water
    *[night_air] Night
   }
-gauge-where = { $place ->
-    [basking_surface] Measure the basking surface, with an infrared gun
-    [cool_air] Measure the air at the cool end, with a digital probe at the animal's height
-    [warm_air] Measure the air at the warm end, with a digital probe out of the beam
-    [water] Measure the water, with a water thermometer
-   *[night_air] Measure the coldest of the night, with a thermometer that remembers it
+gauge-tool = { $place ->
+    [basking_surface] with an infrared gun
+    [cool_air] digital probe at its height
+    [warm_air] digital probe out of the beam
+    [water] water thermometer
+   *[night_air] thermometer that keeps the lowest
   }
 # Only with: $wanted
 gauge-wanted = { $place ->
@@ -26,10 +24,7 @@ gauge-wanted = { $place ->
    *[other] aim for { gauge-span }
   }
 # Only with: $wanted
-gauge-span = { $has_best ->
-    [yes] { TEMP($wanted, form: "range") }, best { TEMP($wanted) }
-   *[no] { TEMP($wanted, form: "range") }
-  }
+gauge-span = { TEMP($wanted, form: "range") }
 # Only with: $read
 gauge-read = reads { TEMP($read) }
 gauge-verdict = { $read ->

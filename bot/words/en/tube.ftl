@@ -121,10 +121,9 @@ tube-picture-line = { SHARE($strength, form: "given") } { $fixture ->
    *[plain] plain
   }
 tube-picture-aim = aim for { UVI($wanted, form: "range") }
-tube-picture-here = { LENGTH($at) }
-tube-picture-note = Dashed: plain fixture. Heavy line with a pale band: the tube to choose.
-tube-picture-note-none = Dashed: plain fixture. Nothing here suits the place.
-tube-picture-alt = Chart: { tube-title }, { tube-place }.
-tube-picture-alt-falls = The UV index falls with distance for every tube. Aim for { UVI($wanted, form: "range") }.
+tube-picture-note = Bars: from the least to the most that a tube may give there; dot: the likeliest. Full: the one to choose.
+tube-picture-note-none = Bars: from the least to the most that a tube may give there; dot: the likeliest. Nothing here suits the place.
+tube-picture-alt = Bars: { tube-title }, { tube-place }.
+tube-picture-alt-aim = Aim for { UVI($wanted, form: "range") }.
 tube-alt-each = At that place: { LIST($each, join: "list-semi") }.
 tube-alt-suit = { SHARE($strength, form: "given") }, { tubes-fixture } { UVI($there, form: "doubt") }, { $judged }

@@ -1,0 +1,35 @@
+"""What several things give at one place, each as a bar with its doubt."""
+
+from dataclasses import dataclass
+
+from bot.drawing.chart import Axis, Range
+from bot.drawing.tone import Tone
+
+__all__ = ["Ladder", "Rung"]
+
+
+@dataclass(frozen=True, slots=True)
+class Rung:
+    """One of them: its name, what it gives with its doubt, and its verdict in a word or two."""
+
+    label: str
+    low: float
+    best: float
+    high: float
+    verdict: str
+    tone: Tone
+    picked: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Ladder:
+    """Bars below each other on one axis, with what is wanted across all of them."""
+
+    over: str
+    title: str
+    tone: Tone
+    subtitle: str
+    axis: Axis
+    wanted: Range
+    rungs: tuple[Rung, ...]
+    note: str = ""
