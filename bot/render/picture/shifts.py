@@ -13,9 +13,12 @@ from bot.render.picture.svg import Point
 
 __all__ = ["draw_shifts", "name_shifts", "room_above", "shifted"]
 
+Arrow = tuple[Point, Point]
 # An arrow of which only the way is known, and the least that is drawn [units].
 _ANY, _LEAST = 34.0, 12.0
 # How far a thing reaches over, under and beside the place that it is moved from [units].
+# How far beside its thing an arrow up or down may stand, the nearest first [units].
+_ASIDE = (0.0, 26.0, 52.0, 78.0, -26.0, -52.0, 104.0, 130.0)
 _REACH = {
     Moved.TUBE: (32.0, 4.0, 6.0),
     Moved.LAMP: (56.0, 15.0, 38.0),
@@ -23,7 +26,7 @@ _REACH = {
 }
 
 
-def shifted(shift: Shift, box: Scaled) -> tuple[Point, Point]:
+def shifted(shift: Shift, box: Scaled) -> Arrow:
     """Return where the arrow of what is moved begins and ends."""
     far = hypot(shift.along, shift.up) or 1.0
     right, up = shift.along / far, shift.up / far
@@ -45,19 +48,29 @@ def room_above(shift: Shift, scale: float) -> float:
     return shift.y * scale + _REACH[shift.what][0] + long
 
 
-def draw_shifts(page: Page, shifts: tuple[Shift, ...], box: Scaled) -> None:
-    """Draw the arrow of each thing that is moved."""
-    for shift in shifts:
-        page.shift(*shifted(shift, box))
+def draw_shifts(page: Page, shifts: tuple[Shift, ...], box: Scaled) -> list[Arrow]:
+    """Draw the arrow of each thing that is moved, one up or down where it is free beside it."""
+    arrows = [_free(page, shifted(shift, box), box.rect) for shift in shifts]
+    for arrow in arrows:
+        page.shift(*arrow)
+    return arrows
 
 
-def name_shifts(page: Page, shifts: tuple[Shift, ...], box: Scaled, inside: Rect) -> None:
+def _free(page: Page, arrow: Arrow, edge: Rect) -> Arrow:
+    (x, y0), (end, y1) = arrow
+    for aside in _ASIDE if end == x else ():
+        at = Rect(x + aside - 12.0, min(y0, y1), x + aside + 12.0, max(y0, y1))
+        if edge.x0 + 6.0 <= at.x0 and at.x1 <= edge.x1 - 6.0 and page.is_free(at, 3.0):
+            return (x + aside, y0), (x + aside, y1)
+    return arrow
+
+
+def name_shifts(page: Page, shifts: tuple[Shift, ...], arrows: list[Arrow], inside: Rect) -> None:
     """Write how far what is moved goes, once where several things go together."""
     told: set[str] = set()
-    for shift in shifts:
+    for shift, ((x0, y0), (x1, y1)) in zip(shifts, arrows, strict=True):
         if shift.label and shift.label not in told:
             told.add(shift.label)
-            (x0, y0), (x1, y1) = shifted(shift, box)
             middle = (x0 + x1) / 2.0, (y0 + y1) / 2.0
             words = Label((shift.label,), middle, SIZE, bold=True, away=14.0)
             page.place([words], inside, Ink.AIR, Ink.HEAT)

@@ -87,7 +87,7 @@ def _view(page: Page, side: Side, scale: float) -> None:
         Rect(edge.x0 - 5, edge.y1 - 2, edge.x1 + 5, edge.y1 + 16),
     ):
         page.thing(wall)
-    draw_shifts(page, side.shifts, box)
+    moved = draw_shifts(page, side.shifts, box)
     arrows = [_ends_of(dimension, box) for dimension in side.dimensions]
     drawn = _tools(page, side, box)
     for number, place in enumerate(side.places, 1):
@@ -97,7 +97,7 @@ def _view(page: Page, side: Side, scale: float) -> None:
     inside = Rect(edge.x0 + 6, edge.y0 + 5, edge.x1 - 6, edge.y1 - 4)
     for dimension in side.dimensions:
         _measured(page, dimension, box, inside)
-    name_shifts(page, side.shifts, box, inside)
+    name_shifts(page, side.shifts, moved, inside)
     _block_names(page, side, box, inside)
     if field is not None and side.grid is not None:
         levels(page, side.grid, field, inside)
