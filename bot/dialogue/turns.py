@@ -312,6 +312,7 @@ def _by_what_it_tells(
         return Question(_NEEDS, {**(values if name == _NEEDS else {}), "animal": known["animal"]})
     if (before or known) and (said := unclear(name, known, line, context)):
         return said
-    if known and (another := another_asked("", line, context, known)):
+    whole = f"{line.rstrip(' ?!.')}?"
+    if known and (another := another_asked("", whole, context, known)):
         return asking(another, carried(another.command, known))
     return line if line.startswith("ask ") else f"ask {line}"
