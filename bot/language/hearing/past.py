@@ -60,8 +60,11 @@ _OF_THE_DEAD = re.compile(
     r"\b(?:died|broke|blew|failed|(?:burned|burnt) out)\b[^0-9]{0,20}\bit was\b[^.!?]*\Z"
 )
 # What was changed after it was told: 128 on the rock, went down to a 75w and its 98.
+_CHANGES = re.compile(
+    r"\b(?:went|switched|swapped|lowered|raised|moved|turned|dimmed|dropped|lifted|changed)\b"
+)
 _CHANGED = re.compile(
-    r".*\b(?:went|switched|swapped|lowered|raised|moved|turned|dimmed|dropped|lifted|changed)\b.*"
+    rf".*{_CHANGES.pattern}.*"
     r"\b(?:now|its|it's|it is|reads|gets|hits)(?: (?:at|only|about|around))* ",
     re.S,
 )
@@ -99,6 +102,9 @@ def stands_now(
     if _DOWN_FROM.search(text, max(0, start - 34), start):
         return figures.last(start, start - 34)
     was = _BEFORE.search(text, max(0, start - 44), start) or _AGO.match(text, end)
+    # Most figures stand alone: nothing is looked for where nothing was changed.
+    if not was and not _CHANGES.search(text, end, end + _FURTHEST):
+        return None
     if _NOW.search(text, max(0, start - 8), start):
         # "It has now been 104."
         return None
