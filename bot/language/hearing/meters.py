@@ -1,5 +1,6 @@
 """Readings of a UV index meter in a sentence."""
 
+import re
 from collections.abc import Iterator
 
 from bot.language.hearing.distances import measure_of
@@ -14,6 +15,10 @@ from bot.language.units import Dimension
 __all__ = ["meter_readings"]
 
 _MOST_UVI = 20
+# In the shade it should be next to nothing: no reading of the basking spot.
+_ELSEWHERE = re.compile(
+    r",? (?:in|at|on) (?:the |a )?(?:\w+ )?(?:shade|shadow|cool|cold|far end|other end|floor)\b"
+)
 _MOST_LAMPS = 4
 _SHOWS = frozenset(("reads", "shows", "says", "read"))
 _UNLABELLED = (LampKind.METAL_HALIDE, LampKind.MERCURY_VAPOUR)
@@ -35,8 +40,11 @@ def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
             reading = PlacedReading(float(figure.low), measure, text)
             yield scene.fact(FactName.UVI_AT, reading, figure, length)
             continue
+        elsewhere = _ELSEWHERE.match(scene.text, figure.end) is not None
         if _shown_by_meter(scene, figure):
             scene.take(figure)
+            if elsewhere:
+                continue
             value = (float(figure.low), float(figure.high))
             yield scene.fact(FactName.UVI, value, figure)
             continue
@@ -45,6 +53,8 @@ def meter_readings(scene: Scene) -> Iterator[Fact | Ask]:
         word = next((w for w in words if _belongs(scene, figure, w)), None)
         if word:
             scene.take(figure)
+            if elsewhere:
+                continue
             value = (float(figure.low), float(figure.high))
             yield scene.fact(FactName.UVI, value, figure, word)
 
