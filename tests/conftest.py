@@ -26,6 +26,9 @@ _MEMORY, _ROOM_BYTES = Path("/dev/shm"), 2 << 30
 if os.access(_MEMORY, os.W_OK) and shutil.disk_usage(_MEMORY).free > _ROOM_BYTES:
     os.environ.setdefault("PYTEST_DEBUG_TEMPROOT", str(_MEMORY))
 
+# Nothing of what is collected is garbage.
+gc.disable()
+
 _LOGGERS = (None, "bot", "aiosqlite")
 
 
@@ -47,8 +50,8 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 
 def pytest_collection_finish() -> None:
     """Have the collector of garbage pass by the tests themselves, which stay to the end."""
-    gc.collect()
     gc.freeze()
+    gc.enable()
 
 
 @pytest.fixture(autouse=True)

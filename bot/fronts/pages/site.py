@@ -29,6 +29,7 @@ from bot.render.picture.inks import page_inks
 from bot.render.picture.lettering import font_files
 from bot.reply import Picture, Reply, SourceLine
 from calc.animal import Animal
+from calc.animals import animals
 from calc.sources import Kind, Source, bibliography
 
 __all__ = ["Site", "build"]
@@ -96,9 +97,12 @@ class _Pages:
         # The examples are typed in inches, which only the first language's readers use.
         units = None if edition.language == FIRST else edition.voice.units
         self._asking = Preferences(language=edition.language, today=_AS_OF, forced_units=units)
-        self._sheets = sheets(edition.language)
         glossary = guide.glossary(edition.language)
         self._terms = [(term, guide.page(term.page, edition.language)) for term in glossary]
+
+    @property
+    def _sheets(self) -> tuple[Sheet, ...]:
+        return sheets(self._edition.language)
 
     def all(self) -> Iterator[tuple[str, _Maker]]:
         """Give the maker of every page by its name."""
@@ -107,8 +111,8 @@ class _Pages:
         yield from self._guide()
         yield one("questions.html", lambda: {"asked_about": questions_in_parts(self._edition)})
         yield one("animals.html", lambda: {"sheets": self._sheets, "columns": self._columns()})
-        for sheet in self._sheets:
-            yield f"animal-{sheet.animal.slug}.html", partial(self._animal, sheet)
+        for slug in animals():
+            yield f"animal-{slug}.html", partial(self._animal, slug)
         yield one("glossary.html", lambda: {"terms": self._terms})
         yield one("sources.html", lambda: {"kinds": self._sources_by_kind()})
         yield one("search.html", lambda: {"sheets": self._sheets, "terms": self._terms})
@@ -119,9 +123,12 @@ class _Pages:
     def _columns(self) -> list[str]:
         return [self._edition.say(told) for told in COLUMNS.values()]
 
-    def _animal(self, sheet: Sheet) -> str:
-        name, distances = f"animal-{sheet.animal.slug}.html", self._distances(sheet.animal)
-        return self._edition.page("animal.html", name, sheet=sheet, distances=distances)
+    def _animal(self, slug: str) -> str:
+        sheet = next(each for each in self._sheets if each.animal.slug == slug)
+        distances = self._distances(sheet.animal)
+        return self._edition.page(
+            "animal.html", f"animal-{slug}.html", sheet=sheet, distances=distances
+        )
 
     def _guide(self) -> Iterator[tuple[str, _Maker]]:
         around = (None, *guide.pages(self._edition.language), None)
