@@ -62,7 +62,7 @@ def store_told(error: StoreError) -> Say:
     match error:
         case LimitError(most=most, what=what):
             return Say("refused-full", AtMost(most, what))
-        case StoreUnavailableError():
+        case StoreUnavailableError(cause=cause) if cause.passes:
             return Say("refused-store-away")
         # These two stop a bot before anybody can ask it: at a console the asker is who runs it.
         case StoreAddressError():

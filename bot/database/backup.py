@@ -15,9 +15,10 @@ from sqlalchemy import delete, func, insert, select, text
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.database.address import sqlite_address
-from bot.database.engine import Database, connect, telling_trouble
+from bot.database.engine import Database, connect
 from bot.database.errors import BackupError, BackupFault
 from bot.database.tables import Table
+from bot.database.trouble import telling_trouble
 from bot.database.upgrade import upgrade
 
 __all__ = ["back_up", "is_empty", "restore"]

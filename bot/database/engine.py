@@ -1,7 +1,6 @@
 """One database behind both drivers: transactions, pragmas, and trouble as one plain error."""
 
 import asyncio
-import logging
 import time
 from collections.abc import AsyncIterator, Awaitable, Callable, Mapping, Sequence
 from contextlib import asynccontextmanager
@@ -10,17 +9,15 @@ from typing import Any
 
 from sqlalchemy import URL, Connection, Engine, event, inspect
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlalchemy.exc import DataError, DBAPIError, DisconnectionError, IntegrityError
-from sqlalchemy.exc import TimeoutError as PoolTimeoutError
+from sqlalchemy.exc import DisconnectionError
 from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession, create_async_engine
 from sqlalchemy.pool import ConnectionPoolEntry
 
-from bot.database.errors import StoreUnavailableError
+from bot.database.errors import Cause, StoreUnavailableError
 from bot.database.tables import Table
+from bot.database.trouble import cause_of, telling_trouble
 
-__all__ = ["AT_ONCE", "Database", "connect", "telling_trouble"]
-
-_log = logging.getLogger(__name__)
+__all__ = ["AT_ONCE", "Database", "connect"]
 
 AT_ONCE = 500
 """So many rows take a few milliseconds to prepare; in between, others are answered."""
@@ -36,14 +33,13 @@ _PRAGMAS = (
     # What is deleted is overwritten.
     "PRAGMA secure_delete = ON",
 )
-# PostgreSQL's class of a value that does not fit; others are named by their kind.
-_WRONG_VALUE = "22"
 _HOW, _FILE = "noonstone_begin", "noonstone_file"
 
 
 class Database:
     """A database that is open; a transaction is taken for reading or for writing.
 
+    ``trouble`` is why the latest transaction failed, as long as none shows that it is over.
     ``first`` is what must be done before the first transaction; as long as that fails with
     StoreUnavailableError, so does every transaction, and it is tried again now and then.
     """
@@ -53,6 +49,7 @@ class Database:
     ) -> None:
         self.engine = engine
         self.for_writing = engine.execution_options(**{_HOW: "BEGIN IMMEDIATE"})
+        self.trouble: Cause | None = None
         self._first = first
         self._again_at = 0.0
         self._trying = asyncio.Lock()
@@ -69,10 +66,11 @@ class Database:
             if self._first is None:
                 return
             if time.monotonic() < self._again_at:
-                raise StoreUnavailableError
+                raise StoreUnavailableError(self.trouble or Cause.AWAY)
             try:
                 await self._first()
-            except StoreUnavailableError:
+            except StoreUnavailableError as error:
+                self.trouble = error.cause
                 self._again_at = time.monotonic() + _AGAIN_S
                 raise
             self._first = None
@@ -82,7 +80,7 @@ class Database:
         """Give a transaction that only reads, and sees one state."""
         await self._begun()
         async with (
-            telling_trouble(),
+            self._watched(over=(Cause.AWAY, Cause.STARTING, Cause.BUSY, Cause.REFUSED)),
             AsyncSession(self.engine, expire_on_commit=False, autoflush=False) as session,
             session.begin(),
         ):
@@ -93,11 +91,23 @@ class Database:
         """Give a transaction that writes: all of it is kept, or nothing."""
         await self._begun()
         async with (
-            telling_trouble(),
+            self._watched(over=tuple(Cause)),
             AsyncSession(self.for_writing, expire_on_commit=False) as session,
             session.begin(),
         ):
             yield session
+
+    @asynccontextmanager
+    async def _watched(self, over: Sequence[Cause]) -> AsyncIterator[None]:
+        """Keep why a transaction fails; one that is done shows that these causes are over."""
+        try:
+            async with telling_trouble():
+                yield
+        except StoreUnavailableError as error:
+            self.trouble = error.cause
+            raise
+        if self.trouble in over:
+            self.trouble = None
 
     def insert(self, table: type[Table]) -> "sqlite.Insert | postgresql.Insert":
         """Return an insert that can say what happens where the row is there already."""
@@ -163,7 +173,7 @@ def _make(file: Path) -> None:
         file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
         file.touch(mode=0o600, exist_ok=True)
     except OSError as error:
-        raise StoreUnavailableError from error
+        raise StoreUnavailableError(cause_of(error)) from error
 
 
 def _hold_to(engine: Engine, file: Path) -> None:
@@ -191,37 +201,6 @@ def _hold_to(engine: Engine, file: Path) -> None:
 def _identity(file: Path) -> tuple[int, int]:
     found = file.stat()
     return found.st_dev, found.st_ino
-
-
-@asynccontextmanager
-async def telling_trouble() -> AsyncIterator[None]:
-    """Turn whatever a database refuses into StoreUnavailableError, and say in the log what it was.
-
-    Only a value or a rule of ours that it faults is our own mistake, and stays one.
-    """
-    try:
-        yield
-    except (DBAPIError, PoolTimeoutError, OSError) as error:
-        if _is_our_mistake(error):
-            raise
-        _log.warning("the database refused: %s", _named(error))
-        raise StoreUnavailableError from error
-
-
-def _is_our_mistake(error: BaseException) -> bool:
-    return isinstance(error, IntegrityError | DataError) or _state(error)[:2] == _WRONG_VALUE
-
-
-def _named(error: BaseException) -> str:
-    """Return what went wrong without its text, which may hold a statement and its values."""
-    cause = error.orig if isinstance(error, DBAPIError) and error.orig is not None else error
-    root = cause.__cause__ or cause
-    return " ".join(part for part in (type(root).__name__, _state(error)) if part)
-
-
-def _state(error: BaseException) -> str:
-    """Return the five signs by which PostgreSQL names an error, where it told them."""
-    return str(getattr(getattr(error, "orig", None), "sqlstate", None) or "")
 
 
 def _set_pragmas(connection: Any, _: object) -> None:

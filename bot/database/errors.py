@@ -6,6 +6,7 @@ from pathlib import Path
 __all__ = [
     "BackupError",
     "BackupFault",
+    "Cause",
     "Full",
     "LimitError",
     "StoreAddressError",
@@ -19,14 +20,29 @@ class StoreError(Exception):
     """Something about the saved data; ``str`` of it is a sentence for the asker."""
 
 
+class Cause(StrEnum):
+    """Why a database does not do what it is asked."""
+
+    AWAY = "it cannot be reached"
+    STARTING = "it is starting up"
+    BUSY = "others keep it busy"
+    FULL = "its disk is full"
+    READ_ONLY = "it may only be read"
+    REFUSED = "it refuses this login, or its tables"
+    DAMAGED = "it is damaged"
+
+    @property
+    def passes(self) -> bool:
+        """Say whether waiting helps; otherwise whoever runs the bot has to do something."""
+        return self in (Cause.AWAY, Cause.STARTING, Cause.BUSY)
+
+
 class StoreUnavailableError(StoreError):
     """The database cannot be reached, refuses, is locked, or cannot write."""
 
-    def __init__(self) -> None:
-        super().__init__(
-            "Saved data cannot be reached just now; every other question still works. "
-            "Try again in a minute."
-        )
+    def __init__(self, cause: Cause = Cause.AWAY) -> None:
+        super().__init__(f"Saved data cannot be used: {cause.value}.")
+        self.cause = cause
 
 
 class StoreTooNewError(StoreError):

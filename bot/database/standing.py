@@ -4,13 +4,14 @@ import asyncio
 from dataclasses import dataclass
 from pathlib import Path
 
-from sqlalchemy import URL, text
+from sqlalchemy import URL, Connection, text
 
-from bot.database.engine import Database, connect, telling_trouble
-from bot.database.errors import StoreError, StoreTooNewError
+from bot.database.engine import Database, connect
+from bot.database.errors import Cause, StoreError, StoreTooNewError, StoreUnavailableError
+from bot.database.trouble import telling_trouble
 from bot.database.upgrade import present, versions
 
-__all__ = ["Standing", "is_reachable", "standing_of"]
+__all__ = ["Standing", "standing_of", "trouble_of"]
 
 _PATIENCE_S = 2.0
 
@@ -26,7 +27,8 @@ class Standing:
 async def standing_of(url: URL) -> Standing:
     """Return how the database at an address stands; it must be there to be written, but is not.
 
-    Raises StoreUnavailableError or StoreTooNewError. A missing SQLite file is no trouble.
+    Raises StoreUnavailableError, also for a damaged SQLite file, or StoreTooNewError. A missing
+    SQLite file is no trouble.
     """
     known = versions()
     if url.get_backend_name() == "sqlite" and not Path(url.database or "").exists():
@@ -35,6 +37,7 @@ async def standing_of(url: URL) -> Standing:
     try:
         async with telling_trouble(), database.for_writing.begin() as connection:
             version = await connection.run_sync(present)
+            await connection.run_sync(_check)
             await connection.rollback()
     finally:
         await database.close()
@@ -43,11 +46,22 @@ async def standing_of(url: URL) -> Standing:
     return Standing(version, known[-1])
 
 
-async def is_reachable(database: Database) -> bool:
-    """Say whether an open database answers, soon."""
+async def trouble_of(database: Database) -> Cause | None:
+    """Return why an open database cannot be used just now, if it cannot."""
     try:
         async with asyncio.timeout(_PATIENCE_S), database.reading() as session:
             await session.execute(text("SELECT 1"))
+    except StoreUnavailableError as error:
+        return error.cause
     except (StoreError, TimeoutError):
-        return False
-    return True
+        return Cause.AWAY
+    # What is full or may only be read still answers.
+    return database.trouble
+
+
+def _check(connection: Connection) -> None:
+    """Raise where SQLite finds its file damaged; PostgreSQL looks after itself."""
+    if connection.dialect.name == "sqlite":
+        found = connection.execute(text("PRAGMA quick_check(1)")).scalar()
+        if found != "ok":
+            raise StoreUnavailableError(Cause.DAMAGED)

@@ -4,8 +4,9 @@ from pathlib import Path
 
 from sqlalchemy import Connection, inspect, text
 
-from bot.database.engine import Database, telling_trouble
+from bot.database.engine import Database
 from bot.database.errors import StoreTooNewError
+from bot.database.trouble import telling_trouble
 
 __all__ = ["present", "upgrade", "versions"]
 

@@ -22,7 +22,7 @@ from bot.problems import store_told
 from bot.saying.voice import voice
 from bot.settings import Settings
 
-__all__ = ["examined", "report"]
+__all__ = ["examined", "examined_database", "report"]
 
 
 def examined(settings: Settings) -> list[Finding]:
@@ -35,7 +35,7 @@ def examined(settings: Settings) -> list[Finding]:
         packages_finding(),
         clock_finding(),
         folder_finding(settings.data_folder()),
-        asyncio.run(_database(settings)),
+        asyncio.run(examined_database(settings)),
         _pictures(),
         *asyncio.run(discord_findings(token)),
     ]
@@ -53,7 +53,8 @@ def report(findings: list[Finding], language: Language = FIRST) -> Iterator[str]
     yield say(Say("doctor-end", Examined(count=many)))
 
 
-async def _database(settings: Settings) -> Finding:
+async def examined_database(settings: Settings) -> Finding:
+    """Look how the database stands, and where it is damaged or refuses, why."""
     from bot.database.address import address_of
     from bot.database.errors import StoreError, StoreUnavailableError
     from bot.database.standing import standing_of
@@ -61,8 +62,13 @@ async def _database(settings: Settings) -> Finding:
     try:
         url = address_of(settings.database_url.get_secret_value(), settings.data_folder())
         standing = await standing_of(url)
-    except StoreUnavailableError:
-        return to_do(Looked.DATABASE, "database-away")
+    except StoreUnavailableError as error:
+        where = url.database or "" if url.get_backend_name() == "sqlite" else url.host or ""
+        return Finding(
+            Looked.DATABASE,
+            State.TO_DO,
+            Say.by("doctor-database", error.cause, Examined(where)),
+        )
     except StoreError as error:
         return Finding(Looked.DATABASE, State.TO_DO, store_told(error))
     kind = url.get_backend_name()

@@ -17,16 +17,17 @@ class PortTakenError(Exception):
         super().__init__(f"port {port} cannot be listened on; choose another, or none.")
 
 
-Checks = Callable[[], Awaitable[Mapping[str, bool]]]
+Checks = Callable[[], Awaitable[Mapping[str, str]]]
 
 
 def health_app(checks: Checks, metrics: Metrics) -> web.Application:
-    """Return the application; ``checks`` names each part and whether it works."""
+    """Return the application; ``checks`` names each part, and why if it does not work."""
 
     async def healthz(_: web.Request) -> web.Response:
         found = dict(await checks())
-        status = 200 if all(found.values()) else 503
-        return web.json_response({"healthy": status == 200, "parts": found}, status=status)
+        causes = {part: cause for part, cause in found.items() if cause}
+        told = {"healthy": not causes, "parts": {part: not found[part] for part in found}}
+        return web.json_response({**told, "causes": causes}, status=503 if causes else 200)
 
     async def counts(_: web.Request) -> web.Response:
         return web.Response(

@@ -79,19 +79,21 @@ def test_hiding_never_drops_a_record() -> None:
 async def test_health_tells_each_part_and_metrics_count_without_names() -> None:
     metrics = Metrics()
     metrics.questions.labels("distance", "ok").inc()
-    parts = {"gateway": True, "database": True}
+    parts = {"gateway": "", "database": ""}
 
-    async def checks() -> dict[str, bool]:
+    async def checks() -> dict[str, str]:
         return parts
 
     async with TestClient(TestServer(health_app(checks, metrics))) as client:
         assert (await client.get("/healthz")).status == 200
         text = await (await client.get("/metrics")).text()
         assert 'noonstone_questions_total{outcome="ok",question="distance"} 1.0' in text
-        parts["database"] = False
+        parts["database"] = "its disk is full"
         answer = await client.get("/healthz")
         assert answer.status == 503
-        assert (await answer.json())["parts"] == {"gateway": True, "database": False}
+        told = await answer.json()
+        assert told["parts"] == {"gateway": True, "database": False}
+        assert told["causes"] == {"database": "its disk is full"}
 
 
 def test_the_systemd_unit_is_readable_and_starts_this_bot() -> None:

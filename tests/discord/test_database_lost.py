@@ -20,6 +20,7 @@ __all__ = ["keeper", "store"]
 TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "animal": "bearded dragon"}
 BOX = {"name": "Willow", "distance": "40cm"}
 NOT_JUST_NOW = "Saved data cannot be reached just now; every other question still works."
+BROKEN = "Saved data cannot be used here: whoever runs me has to look."
 
 
 @pytest.fixture

@@ -3,6 +3,7 @@
 import asyncio
 import errno
 import signal
+from itertools import islice
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +11,7 @@ import discord
 import pytest
 
 from bot.fronts.discord.client import Noonstone
+from bot.fronts.discord.running import growing_waits
 from bot.preferences import Preferences
 from bot.serving.studio import Studio
 from tests.discord.answers import Answer, post_text
@@ -17,7 +19,7 @@ from tests.discord.artists import never, told
 from tests.discord.cast import MOSS
 from tests.discord.conftest import Maker
 from tests.discord.platform import Fault
-from tests.discord.test_process import ended, started
+from tests.discord.test_process import IMPATIENT, ended, started
 from tests.discord.test_trouble import QuickAsyncio, log_line
 from tests.discord.world import World
 
@@ -219,14 +221,25 @@ async def test_commands_that_cannot_be_registered_now_are_answered_as_they_are(
     assert world.platform.syncs == [None, None]
 
 
-async def test_discord_out_of_order_at_the_start_ends_with_a_sentence(
+async def test_discord_out_of_order_at_the_start_is_tried_again(
     world: World, tmp_path: Path
 ) -> None:
     world.platform.faults.append(Fault("/users/@me", method="GET", status=503, times=5))
-    code, told_ = await ended(await started(world, tmp_path))
-    assert code == 1
-    assert told_.splitlines()[-1].startswith("Discord does not answer as it should")
+    process = await started(world, tmp_path, launch=IMPATIENT)
+    await world.platform.until(lambda: world.gateway.session(), "the bot")
+    answer = await world.slash("distance", TUBE)
+    process.send_signal(signal.SIGTERM)
+    code, told_ = await ended(process)
+    assert code == 0
+    assert "Hang it" in answer.text
+    assert "Discord does not answer as it should" in told_
     assert "Traceback" not in told_
+
+
+def test_the_waits_grow_up_to_five_minutes() -> None:
+    waits = list(islice(growing_waits(), 10))
+    wanted = [5, 10, 20, 40, 80, 160, *[300] * 4]
+    assert all(0.75 * most <= wait <= most for wait, most in zip(waits, wanted, strict=True))
 
 
 async def test_without_a_place_to_keep_anything_questions_are_answered(

@@ -18,6 +18,11 @@ discord.http.Route.BASE, DiscordWebSocket.DEFAULT_GATEWAY = sys.argv[1], yarl.UR
 from bot.__main__ import main
 sys.exit(main([sys.argv[3]]))
 """
+# The same, which waits a short while before it tries again.
+IMPATIENT = LAUNCH.replace(
+    "from bot.__main__",
+    "import bot.fronts.discord.running as r; r._FIRST_WAIT_S = 0.1\nfrom bot.__main__",
+)
 
 Process = asyncio.subprocess.Process
 
@@ -108,9 +113,18 @@ async def test_even_a_talkative_log_holds_no_word_of_the_asker(
     assert "PyNaCl" not in told
 
 
-async def test_an_unreachable_discord_ends_with_a_sentence(world: World, tmp_path: Path) -> None:
+async def test_an_unreachable_discord_is_tried_again_until_the_bot_is_stopped(
+    world: World, tmp_path: Path
+) -> None:
     world.url = "http://127.0.0.1:9/api/v10"
-    code, told = await ended(await started(world, tmp_path))
-    assert code == 1
-    assert "Discord cannot be reached" in told.splitlines()[-1]
-    assert "Traceback" not in told
+    process = await started(world, tmp_path, launch=IMPATIENT)
+    assert process.stderr is not None
+    told = ""
+    async with asyncio.timeout(60):
+        while told.count("Discord cannot be reached") < 2:
+            told += (await process.stderr.readline()).decode()
+    process.send_signal(signal.SIGTERM)
+    code, rest = await ended(process)
+    assert code == 0
+    assert "trying again in " in told
+    assert "Traceback" not in told + rest

@@ -3,9 +3,10 @@
 import asyncio
 import gc
 import logging
+import random
 import signal
 import sys
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Iterator
 from contextlib import asynccontextmanager
 from typing import Final
 
@@ -29,6 +30,8 @@ _log = logging.getLogger(__name__)
 
 _REFUSED, _FAILED = 2, 1
 _TOO_FEW_SHARDS: Final = 4011
+_OUT_OF_ORDER, _TOO_OFTEN = 500, 429
+_FIRST_WAIT_S, _LONGEST_WAIT_S = 5.0, 300.0
 _CLOSE_SENTENCES = {
     4004: "Discord refused the token. Put a fresh one into NOONSTONE_TOKEN.",
     4010: "Discord refused the shard number: look at NOONSTONE_SHARDS.",
@@ -65,10 +68,8 @@ def run(settings: Settings) -> int:
     except discord.ConnectionClosed as error:
         unknown = f"Discord closed the connection for good (code {error.code})."
         return _told(_CLOSE_SENTENCES.get(error.code, unknown), _FAILED)
-    except (discord.HTTPException, discord.GatewayNotFound) as error:
-        return _told(f"Discord does not answer as it should: {error}. Try again later.", _FAILED)
-    except (aiohttp.ClientError, OSError) as error:
-        return _told(f"Discord cannot be reached: {error}. Check the network.", _FAILED)
+    except discord.HTTPException as error:
+        return _told(f"Discord refuses the bot: {error}.", _FAILED)
     return 0
 
 
@@ -80,11 +81,50 @@ async def _run(settings: Settings) -> None:
     preferences = Preferences(
         units=settings.units, guide_url=settings.guide_url, language=settings.language
     )
-    studio = Studio(job=light if settings.pictures == "light" else dark)
+    folder, waits = settings.data_folder(), growing_waits()
     async with _opened(settings) as store:
-        folder = settings.data_folder()
-        client = Noonstone(preferences, folder, studio, Limits(), settings.shards, store)
-        await _until(stop, client, settings)
+        while True:
+            studio = Studio(job=light if settings.pictures == "light" else dark)
+            client = Noonstone(preferences, folder, studio, Limits(), settings.shards, store)
+            try:
+                await _until(stop, client, settings)
+                return
+            except (discord.HTTPException, discord.GatewayNotFound) as error:
+                if not _passes(error):
+                    raise
+                told = f"Discord does not answer as it should: {error}"
+            except (aiohttp.ClientError, OSError) as error:
+                told = f"Discord cannot be reached: {error}. Check the network"
+            wait_s = next(waits)
+            _log.warning("%s; trying again in %.0f s", told, wait_s)
+            if await _set_within(stop, wait_s):
+                return
+
+
+def growing_waits() -> Iterator[float]:
+    """Yield waits in seconds, each twice as long as the one before, up to five minutes.
+
+    Each is up to a quarter shorter by chance: many that were refused at once come back one by one.
+    """
+    wait_s = _FIRST_WAIT_S
+    while True:
+        yield wait_s * random.uniform(0.75, 1.0)
+        wait_s = min(2 * wait_s, _LONGEST_WAIT_S)
+
+
+def _passes(error: discord.HTTPException | discord.GatewayNotFound) -> bool:
+    """Say whether Discord may answer later: it is out of order, or was asked too often."""
+    if isinstance(error, discord.HTTPException):
+        return error.status >= _OUT_OF_ORDER or error.status == _TOO_OFTEN
+    return True
+
+
+async def _set_within(event: asyncio.Event, wait_s: float) -> bool:
+    try:
+        async with asyncio.timeout(wait_s):
+            return await event.wait()
+    except TimeoutError:
+        return False
 
 
 async def _until(stop: asyncio.Event, client: Noonstone, settings: Settings) -> None:

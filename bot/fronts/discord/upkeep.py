@@ -3,10 +3,11 @@
 import asyncio
 import logging
 import secrets
-from collections.abc import Collection
+from collections import deque
+from collections.abc import Awaitable, Callable, Collection
 from typing import TYPE_CHECKING, Final
 
-from bot.database.errors import StoreError
+from bot.database.errors import StoreError, StoreUnavailableError
 from bot.fronts.discord.boards import show_boards
 from bot.fronts.discord.reminders import deliver_due
 from bot.serving.hands import Hands, Pace
@@ -24,6 +25,9 @@ _log = logging.getLogger(__name__)
 _REMINDING: Final = 6
 _BOARDING: Final = 2
 _COUNTS_S: Final = 30.0
+_MISSED_S: Final = 30.0
+# Older ones are found in another way: who left at the next start, a deleted channel when used.
+_MOST_MISSED: Final = 10_000
 _WISHES_S: Final = 60.0
 _SWEEP_S: Final = 3600.0
 
@@ -36,7 +40,9 @@ class Upkeep:
         by, pace = f"process {secrets.token_hex(8)}", Pace(share)
         reminding, boarding = Hands(by, _REMINDING, pace), Hands(by, _BOARDING, pace)
         self._hands = (reminding, boarding)
+        self._missed: deque[Callable[[], Awaitable[None]]] = deque(maxlen=_MOST_MISSED)
         self._rounds = (
+            Rounds("making up what was missed", self._make_up),
             Rounds("delivering reminders", lambda: deliver_due(client, memory, reminding)),
             Rounds("showing boards", lambda: show_boards(client, memory, boarding)),
             Rounds("keeping counts", self._keep_counts),
@@ -74,39 +80,59 @@ class Upkeep:
 
     async def present(self, servers: Collection[int], shard_ids: Collection[int], of: int) -> None:
         """Note which servers of these shards are there, and which left while this was down."""
-        servers_store = self._memory.store.servers
         now = self._memory.clock()
-        try:
-            for server in await servers_store.known() - set(servers):
+
+        async def note() -> None:
+            kept = self._memory.store.servers
+            for server in await kept.known() - set(servers):
                 # 0 is the group of a console; what belongs to other shards is theirs to tell.
                 if server and (server >> 22) % of in shard_ids:
-                    await servers_store.left(server, now)
-            for server in await servers_store.away() & set(servers):
-                await servers_store.came(server)
-        except StoreError as error:
-            _log.warning("servers are noted later: %s", error)
+                    await kept.left(server, now)
+            for server in await kept.away() & set(servers):
+                await kept.came(server)
+
+        await self._noted("which servers are there", note)
 
     async def channel_gone(self, channel: int) -> None:
         """Forget the boards of a deleted channel, and send its reminders another way."""
-        try:
+
+        async def note() -> None:
             await self._memory.store.boards.channel_gone(channel)
             await self._memory.store.reminders.channel_gone(channel)
-        except StoreError as error:
-            _log.warning("a deleted channel is noted later: %s", error)
+
+        await self._noted("a deleted channel", note)
 
     async def left(self, server: int) -> None:
         """Note that a server removed the bot."""
-        try:
-            await self._memory.store.servers.left(server, self._memory.clock())
-        except StoreError as error:
-            _log.warning("a server that left is noted later: %s", error)
+        now, kept = self._memory.clock(), self._memory.store.servers
+        await self._noted("a server that left", lambda: kept.left(server, now))
 
     async def came(self, server: int) -> None:
         """Note that a server added the bot."""
-        try:
-            await self._memory.store.servers.came(server)
-        except StoreError as error:
-            _log.warning("a server that came is noted later: %s", error)
+        await self._noted("a server that came", lambda: self._memory.store.servers.came(server))
+
+    async def _noted(self, what: str, note: Callable[[], Awaitable[None]]) -> None:
+        """Note what happened; where the store is away, once it is back and in the same order."""
+        if not self._missed:
+            try:
+                await note()
+                return
+            except StoreError as error:
+                _log.warning("%s is noted later: %s", what, error)
+        self._missed.append(note)
+
+    async def _make_up(self) -> float:
+        while self._missed:
+            note = self._missed[0]
+            try:
+                await note()
+            except StoreUnavailableError:
+                raise
+            except StoreError as error:
+                _log.warning("something that was missed is left out: %s", error)
+            if self._missed and self._missed[0] is note:
+                self._missed.popleft()
+        return _MISSED_S
 
     async def _keep_counts(self) -> float:
         await self._memory.keep_counts()

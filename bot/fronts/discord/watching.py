@@ -5,7 +5,7 @@ from collections.abc import AsyncIterator, Mapping
 from contextlib import asynccontextmanager
 from typing import TYPE_CHECKING
 
-from bot.database.standing import is_reachable
+from bot.database.standing import trouble_of
 from bot.operating.health import serve_health
 from bot.operating.stalls import Stalls, watch_stalls
 
@@ -13,6 +13,8 @@ if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
 __all__ = ["watched"]
+
+_NOT_CONNECTED = "it is not connected"
 
 
 @asynccontextmanager
@@ -37,8 +39,9 @@ async def watched(client: "Noonstone", port: int | None) -> AsyncIterator[None]:
         await runner.cleanup()
 
 
-async def _parts(client: "Noonstone") -> Mapping[str, bool]:
-    parts = {"gateway": client.connected}
+async def _parts(client: "Noonstone") -> Mapping[str, str]:
+    parts = {"gateway": "" if client.connected else _NOT_CONNECTED}
     if client.memory is not None:
-        parts["database"] = await is_reachable(client.memory.store.database)
+        trouble = await trouble_of(client.memory.store.database)
+        parts["database"] = trouble.value if trouble else ""
     return parts

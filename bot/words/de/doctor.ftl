@@ -34,6 +34,12 @@ doctor-database = { $here }
 doctor-database-new = { $here }, neu; wird beim ersten Start angelegt
 doctor-database-old = { $here }; der nächste Start bringt sie auf { $wanted }: Mach vorher eine Sicherung
 doctor-database-away = sie ist nicht zu erreichen oder zu schreiben: Prüf, ob sie läuft, und Adresse und Passwort in NOONSTONE_DATABASE_URL.
+doctor-database-starting = { $here } startet gerade: Sieh in einer Minute noch einmal nach.
+doctor-database-busy = { $here } ist von anderen belegt: Sieh in einer Minute noch einmal nach, und wer sie noch festhält.
+doctor-database-full = die Platte von { $here } ist voll: Schaff Platz. Was gespeichert war, ist noch da.
+doctor-database-read_only = { $here } lässt sich nur lesen: Gib diesem Benutzer das Recht zu schreiben. Was gespeichert war, ist noch da.
+doctor-database-refused = { $here } lehnt diese Anmeldung ab, oder die Tabellen gehören jemand anderem: Prüf die Rechte und Name und Passwort in NOONSTONE_DATABASE_URL.
+doctor-database-damaged = { $here } ist beschädigt. Halt den Bot an, leg diese Datei beiseite, aber behalte sie, und spiel die neueste Sicherung zurück: noonstone restore SICHERUNG.
 doctor-pictures = gezeichnet, mit Buchstaben in { $count } Stärken ({ $here } Bytes)
 doctor-pictures-none = es lässt sich keines zeichnen ({ $here }): neu installieren.
 

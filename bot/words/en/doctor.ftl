@@ -35,6 +35,12 @@ doctor-database = { $here }
 doctor-database-new = { $here }, new; set up at the first start
 doctor-database-old = { $here }; the next start brings it to { $wanted }: make a backup before
 doctor-database-away = it cannot be reached or written: check that it runs, and the address and password in NOONSTONE_DATABASE_URL.
+doctor-database-starting = { $here } is starting up: look again in a minute.
+doctor-database-busy = others keep { $here } busy: look again in a minute, and see who else holds it.
+doctor-database-full = the disk of { $here } is full: make room. What was saved is still there.
+doctor-database-read_only = { $here } may only be read: give it to this user to write. What was saved is still there.
+doctor-database-refused = { $here } refuses this login, or its tables belong to somebody else: check the rights, and the name and password in NOONSTONE_DATABASE_URL.
+doctor-database-damaged = { $here } is damaged. Stop the bot, move that file away but keep it, then put the newest backup back: noonstone restore BACKUP.
 doctor-pictures = drawn, with letters in { $count } weights ({ $here } bytes)
 doctor-pictures-none = none can be drawn ({ $here }): install it again.
 

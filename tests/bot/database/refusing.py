@@ -10,6 +10,7 @@ from sqlalchemy import URL, make_url, text
 from sqlalchemy.ext.asyncio import create_async_engine
 from sqlalchemy.pool import NullPool
 
+from bot.database.errors import Cause
 from tests.bot.database.databases import SERVER, fresh_postgresql
 
 __all__ = ["RAISED", "REFUSALS", "Refusal", "Refusing", "refusing", "refusing_everybody"]
@@ -25,13 +26,16 @@ class Refusal:
     """
 
     told: str
+    cause: Cause = Cause.REFUSED
     inside: bool = False
     reads: bool = False
 
 
 REFUSALS = {
-    "the role has too many connections": Refusal('ALTER ROLE "{role}" CONNECTION LIMIT 0'),
-    "the database has too many": Refusal('ALTER DATABASE "{db}" CONNECTION LIMIT 0'),
+    "the role has too many connections": Refusal(
+        'ALTER ROLE "{role}" CONNECTION LIMIT 0', Cause.BUSY
+    ),
+    "the database has too many": Refusal('ALTER DATABASE "{db}" CONNECTION LIMIT 0', Cause.BUSY),
     "the database takes none": Refusal('ALTER DATABASE "{db}" ALLOW_CONNECTIONS false'),
     "the login is revoked": Refusal('ALTER ROLE "{role}" NOLOGIN'),
     "connecting is revoked": Refusal('REVOKE CONNECT ON DATABASE "{db}" FROM PUBLIC, "{role}"'),
@@ -39,19 +43,19 @@ REFUSALS = {
     "the tables are another's": Refusal('REASSIGN OWNED BY "{role}" TO CURRENT_USER', inside=True),
     "the tables are out of sight": Refusal("ALTER SCHEMA public RENAME TO away", inside=True),
     "only reading is allowed": Refusal(
-        'ALTER DATABASE "{db}" SET default_transaction_read_only = on', reads=True
+        'ALTER DATABASE "{db}" SET default_transaction_read_only = on', Cause.READ_ONLY, reads=True
     ),
 }
 # What cannot be had here in earnest is said by a trigger of the real server, in its own words.
 RAISED = {
-    "the disk is full": "53100",
-    "memory is short": "53200",
-    "the disk fails": "58030",
-    "a page is damaged": "XX001",
-    "a lock is not given": "55P03",
-    "two wait for each other": "40P01",
-    "it took too long": "57014",
-    "an administrator ends it": "57P01",
+    "the disk is full": ("53100", Cause.FULL),
+    "memory is short": ("53200", Cause.BUSY),
+    "the disk fails": ("58030", Cause.AWAY),
+    "a page is damaged": ("XX001", Cause.DAMAGED),
+    "a lock is not given": ("55P03", Cause.BUSY),
+    "two wait for each other": ("40P01", Cause.BUSY),
+    "it took too long": ("57014", Cause.BUSY),
+    "an administrator ends it": ("57P01", Cause.AWAY),
 }
 _FUNCTION = (
     "CREATE FUNCTION refuse() RETURNS trigger LANGUAGE plpgsql AS "

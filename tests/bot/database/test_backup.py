@@ -12,17 +12,23 @@ from pathlib import Path
 import pytest
 from sqlalchemy import select
 
+from bot.database import FILE_NAME
+from bot.database.address import address_of
 from bot.database.backup import back_up, is_empty, restore
 from bot.database.errors import BackupError, StoreTooNewError
 from bot.database.store import Store, open_store_at
 from bot.database.tables import Table
+from bot.fronts.doctor import examined_database
+from bot.operating.checkup import State
 from bot.saved.boards import Topic
 from bot.saved.counts import Asked
 from bot.saved.group import By, OwnLamp
 from bot.saved.keeper import Reading
 from bot.saved.reminders import About, ReminderExport
+from bot.settings import settings_of
 from calc.quantities import Quantity
 from tests.bot.database.databases import KINDS, Kind, fresh_postgresql, fresh_sqlite
+from tests.bot.refusing import said
 
 SERVER, KEEPER = 51, 41
 MAY = date(2026, 5, 4)
@@ -172,3 +178,35 @@ async def test_a_store_with_anything_in_it_is_not_empty(store: Store, by: By) ->
     assert await is_empty(store.database)
     await store.servers.change(SERVER, by, zone="UTC")
     assert not await is_empty(store.database)
+
+
+async def test_the_doctor_finds_a_damaged_file_and_its_way_brings_everything_back(
+    tmp_path: Path, by: By
+) -> None:
+    address = address_of("", tmp_path)
+    store = await open_store_at(address)
+    await fill(store, by)
+    await store.database.settle()
+    backup = tmp_path / "before.backup"
+    await back_up(store.database, backup)
+    wanted = await everything(store)
+    await store.close()
+    file = tmp_path / FILE_NAME
+    whole = file.read_bytes()
+    half = len(whole) // 2
+    file.write_bytes(whole[:half] + b"\xa5" * (len(whole) - half))
+
+    finding = await examined_database(settings_of({"NOONSTONE_DATA_DIR": str(tmp_path)}))
+    told = said(finding.told)
+    assert finding.state is State.TO_DO
+    assert f"{file} is damaged" in told
+    assert told.endswith(
+        "move that file away but keep it, then put the newest backup back: "
+        "noonstone restore BACKUP."
+    )
+
+    file.rename(tmp_path / "damaged")
+    again = await open_store_at(address)
+    assert await restore(again.database, backup) > 0
+    assert await everything(again) == wanted
+    await again.close()

@@ -9,8 +9,8 @@ import pytest
 from sqlalchemy import URL, make_url, text
 
 from bot.database.engine import connect
-from bot.database.errors import StoreTooNewError, StoreUnavailableError
-from bot.database.standing import is_reachable, standing_of
+from bot.database.errors import Cause, StoreTooNewError, StoreUnavailableError
+from bot.database.standing import standing_of, trouble_of
 from bot.database.store import Store, open_store_at
 from bot.database.upgrade import upgrade, versions
 from tests.bot.database.databases import fresh_sqlite
@@ -71,14 +71,14 @@ async def _drivers_end() -> AsyncIterator[None]:
 
 
 @pytest.mark.usefixtures("_drivers_end")
-async def test_an_open_database_is_reachable_until_it_is_gone(tmp_path: Path) -> None:
+async def test_an_open_database_trouble_of_until_it_is_gone(tmp_path: Path) -> None:
     address = fresh_sqlite(tmp_path)
     store = await open_store_at(address)
-    assert await is_reachable(store.database)
+    assert await trouble_of(store.database) is None
     await store.close()
     file = Path(address.database or "")
     for part in file.parent.iterdir():
         part.unlink()
     file.parent.rmdir()
-    assert not await is_reachable(store.database)
+    assert await trouble_of(store.database) is Cause.AWAY
     await store.close()
