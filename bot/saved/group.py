@@ -3,11 +3,12 @@
 from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
+from hashlib import sha256
 from itertools import pairwise
 from typing import Annotated, Any, Literal, Self
 from urllib.parse import urlsplit
 
-from pydantic import AfterValidator, Field, model_validator
+from pydantic import AfterValidator, Field, PrivateAttr, model_validator
 from pydantic_core import PydanticCustomError
 
 from bot.language.quantities import Units
@@ -219,12 +220,31 @@ Figure = OwnLamp | OwnScreen | OwnTarget | OwnAnimal
 
 
 class Own(Kept):
-    """All of a group's own figures, as the answers consult them."""
+    """All of a group's own figures, as the answers consult them.
+
+    They are compared by their version, a short text made once of all they hold: they are part of
+    the key of every answer that is kept.
+    """
+
+    _version: str = PrivateAttr("")
 
     lamps: tuple[OwnLamp, ...] = ()
     screens: tuple[OwnScreen, ...] = ()
     targets: tuple[OwnTarget, ...] = ()
     animals: tuple[OwnAnimal, ...] = ()
+
+    @property
+    def version(self) -> str:
+        """A text that is the same for the same figures."""
+        if not self._version:
+            self._version = sha256(self.model_dump_json().encode()).hexdigest()
+        return self._version
+
+    def __eq__(self, other: object) -> bool:
+        return self is other or (isinstance(other, Own) and self.version == other.version)
+
+    def __hash__(self) -> int:
+        return hash(self.version)
 
     @property
     def names(self) -> tuple[str, ...]:

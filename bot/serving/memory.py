@@ -168,12 +168,14 @@ class Memory:
     async def keep_counts(self, only: int | None = None) -> None:
         """Keep what was counted, of all servers or of one; what cannot be kept is kept later."""
         today = self.clock().date()
-        servers = {server for server, _, _ in self._counts} if only is None else {only}
-        for server in servers:
+        of_each: dict[int, list[tuple[Asked, str]]] = {}
+        for server, kind, name in self._counts:
+            if only in (None, server):
+                of_each.setdefault(server, []).append((kind, name))
+        for server, keys in of_each.items():
             # Taken one by one, so that what fails for one is not lost for the others.
-            asked = {key[1:]: n for key, n in self._counts.items() if key[0] == server}
-            for key in asked:
-                del self._counts[server, *key]
+            taken = {key: self._counts.pop((server, *key), 0) for key in keys}
+            asked = {key: times for key, times in taken.items() if times}
             try:
                 await self.store.counts.add(server, today, asked)
             except StoreError:

@@ -2,6 +2,7 @@
 
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
+from datetime import UTC, date, datetime
 
 import pytest
 from sqlalchemy.ext.asyncio import AsyncSession
@@ -9,7 +10,10 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.database.engine import Database
 from bot.database.store import Store
 from bot.language.quantities import Units
-from tests.discord.cast import FERN, MOSS
+from bot.saved.group import By, Own, OwnAnimal, OwnRange
+from calc.animal import Subject
+from tests.bot.database.large import FULL_SERVER
+from tests.discord.cast import FERN, GARDEN, MOSS
 from tests.discord.saving import Keeper, keeper, store
 from tests.discord.world import World
 
@@ -97,3 +101,26 @@ async def test_typing_looks_into_the_store_only_for_what_the_keeper_saved(
         assert len(reads) == before
         await world.type("mine show", "name", "x")
         assert len(reads) > before
+
+
+async def test_a_group_with_an_animal_of_its_own_is_answered_as_every_group(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    own = OwnAnimal(
+        name="Moss lizard",
+        wants={Subject.COOL_AIR: OwnRange(low=18.0, high=24.0)},
+        set_on=date(2026, 5, 4),
+    )
+    await store.figures.put(GARDEN.id, own, By(FERN.id, datetime(2026, 5, 4, tzinfo=UTC)))
+    async with world.running(keeper()):
+        answer = await world.slash("distance", TUBE)
+        again = await world.slash("distance", TUBE)
+    assert IN_INCHES in answer.text
+    assert again.text == answer.text
+
+
+def test_figures_are_the_same_by_what_they_hold() -> None:
+    whole = Own(lamps=FULL_SERVER.lamps, targets=FULL_SERVER.targets, animals=FULL_SERVER.animals)
+    again = Own.model_validate_json(whole.model_dump_json())
+    assert (again, hash(again)) == (whole, hash(whole))
+    assert Own(lamps=whole.lamps[1:], targets=whole.targets, animals=whole.animals) != whole
