@@ -12,7 +12,7 @@ from bot.dialogue.asking import question_kept
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE
-from bot.preferences import Preferences
+from bot.preferences import LANGUAGES, Language, Preferences
 from bot.queries.question import Question
 from bot.queries.typed import typed, typed_all
 from bot.question_context import read_alone
@@ -27,7 +27,8 @@ class Dialogue:
 
     ``known`` are the parts of the set-up that were told on the way, by the option they fill;
     ``wanted`` are the options that were asked for since the question was asked, the last one last;
-    ``beside`` is what the next answer says of the line itself.
+    ``beside`` is what the next answer says of the line itself, ``spoken`` the language that was
+    written last, which holds for a line that tells none.
     """
 
     asked: Question | None = None
@@ -36,6 +37,7 @@ class Dialogue:
     units: Units | None = None
     wanted: tuple[str, ...] = ()
     beside: tuple[Say, ...] = ()
+    spoken: Language | None = None
 
     def packed(self) -> str:
         """Return the dialogue as one word of text that ``unpacked`` reads again."""
@@ -44,7 +46,8 @@ class Dialogue:
         told = {"asked": asked, "offers": offers, "known": typed_all(self.known)}
         units = {"units": self.units.value} if self.units else {}
         wanted = {"wanted": self.wanted} if self.wanted else {}
-        return json.dumps(told | units | wanted, ensure_ascii=False, separators=(",", ":"))
+        spoken = {"spoken": self.spoken} if self.spoken else {}
+        return json.dumps(told | units | wanted | spoken, ensure_ascii=False, separators=(",", ":"))
 
     @classmethod
     def unpacked(cls, text: str) -> Self:
@@ -54,16 +57,25 @@ class Dialogue:
             asked, offers, known = told["asked"], told["offers"], told["known"]
             units = Units(told["units"]) if "units" in told else None
             wanted = tuple(told.get("wanted", ()))
+            spoken = next((one for one in LANGUAGES if one == told.get("spoken")), None)
         except (KeyError, TypeError, AttributeError, RecursionError) as error:
             raise ValueError(text) from error
         of_known = (*known, *known.values()) if isinstance(known, dict) else (None,)
         if not all(isinstance(each, str) for each in (asked, *offers, *of_known, *wanted)):
             raise ValueError(text)
-        return cls(question_kept(asked), tuple(map(_offered, offers)), known, units, wanted)
+        asked, offers = question_kept(asked), tuple(map(_offered, offers))
+        return cls(asked, offers, known, units, wanted, spoken=spoken)
 
     def preferring(self, preferences: Preferences) -> Preferences:
-        """Return the asker's preferences with the unit that was wished for on the way."""
-        return replace(preferences, forced_units=self.units) if self.units else preferences
+        """Return the asker's preferences with the unit and the language of the conversation."""
+        units = self.units or preferences.forced_units
+        language = preferences.language or self.spoken
+        return replace(preferences, forced_units=units, language=language)
+
+    def spoken_in(self, line: str, preferences: Preferences) -> Self:
+        """Return the dialogue with the language of a line, if it tells one."""
+        told = preferences.speaking(line).language
+        return replace(self, spoken=told) if told and preferences.language is None else self
 
 
 class Next(Enum):

@@ -49,7 +49,6 @@ _PLACE = "distance"
 _TELLS_A_PLACE = ("uvi", "check", "next")
 # A reading whose place may be told later.
 _METER = "meter"
-_NOTHING = Dialogue()
 
 
 def next_line(
@@ -62,7 +61,7 @@ def next_line(
     A figure, a name or a word for a part of the set-up changes the question before; another
     question takes the animal, the lamps and the box along; ``2`` takes what was offered.
     """
-    dialogue = replace(dialogue, beside=())
+    dialogue = replace(dialogue, beside=()).spoken_in(line, preferences)
     whole, line = line, since_now(line) if dialogue.asked else line
     wishes = dialogue.preferring(preferences)
     context = context_of(AskQuery(question=line), {"question": line}, wishes)
@@ -77,7 +76,8 @@ def next_line(
     if asks_nothing := _asks_nothing(dialogue, line):
         return asks_nothing
     if anew := begun_anew(line):
-        return next_line(Dialogue(units=dialogue.units), anew, preferences)
+        anew_too = Dialogue(units=dialogue.units, spoken=dialogue.spoken)
+        return next_line(anew_too, anew, preferences)
     if again := _of_what_was_told(dialogue, line):
         return again
     names_a_topic = dialogue.asked is not None and topic_of(line, dialogue.asked.command)
@@ -96,7 +96,7 @@ def next_line(
         return Next.QUESTION, meant, replace(dialogue, beside=beside)
     if placed:
         return Next.QUESTION, placed, dialogue
-    if dialogue == replace(_NOTHING, units=dialogue.units, known=heard) and not dialogue.asked:
+    if not (dialogue.asked or dialogue.offers or dialogue.wanted) and dialogue.known == heard:
         place = by_facts(line, context)
         if place is not None and place.command == "uvi":
             dialogue = replace(dialogue, known={**heard, _PLACE: place.values[_PLACE]})
@@ -154,7 +154,7 @@ def turn(
     what, meant, dialogue = next_line(dialogue, line, preferences)
     if what is Next.THANKS:
         return None, dialogue
-    wishes = dialogue.preferring(preferences).speaking(line)
+    wishes = dialogue.preferring(preferences)
     if isinstance(meant, Layered):
         speaking = context_of(AskQuery(question=line), {"question": line}, wishes)
         return in_words(meant, speaking).model_copy(update={"units": ""}), dialogue

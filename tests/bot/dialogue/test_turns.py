@@ -159,3 +159,13 @@ def test_what_is_known_so_far_is_told_at_a_word() -> None:
     assert "nothing of your set-up" in written[0]
     assert "animal: bearded dragon; tube: 12%" in written[2]
     assert "distance tube:12%" in written[2]
+
+
+def test_a_line_that_tells_no_language_is_answered_in_the_one_spoken_before() -> None:
+    lines = ("welche Röhre für ein Jemenchamäleon", "25 cm", "kein Gitter", "T5")
+    told = list(turns(*lines, "and how warm should it be"))
+    assert [dialogue.spoken for *_, dialogue in told] == [*["de"] * 4, "en"]
+    *_, reply, dialogue = told[1]
+    assert reply is not None
+    assert "Röhre" in "".join(said.text for said in reply.brief)
+    assert Dialogue.unpacked(dialogue.packed()) == dialogue
