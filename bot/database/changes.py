@@ -8,7 +8,8 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.database.engine import Database
 from bot.database.tables import ChangeRow
-from bot.saved.group import By, Change
+from bot.saved.group import By
+from bot.saved.logged import Change
 
 __all__ = ["MOST_CHANGES", "Changed", "Changes", "note_changes"]
 

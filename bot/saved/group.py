@@ -24,7 +24,6 @@ __all__ = [
     "UVI_ABOVE_ZERO",
     "AnimalSlug",
     "By",
-    "Change",
     "Figure",
     "GuideUrl",
     "Own",
@@ -282,20 +281,6 @@ class By:
 
     who: int
     at: datetime
-
-
-class Change(Kept):
-    """One line of the log: what a moderator changed, from what to what, and when.
-
-    ``who`` is the moderator's number, or None once that person asked to be forgotten.
-    """
-
-    at: datetime
-    who: int | None
-    what: str
-    name: str
-    before: str
-    after: str
 
 
 class ServerExport(Kept):

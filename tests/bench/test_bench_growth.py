@@ -31,56 +31,66 @@ _Work = Callable[[], Awaitable[object]]
 async def _figures(store: Store, many: int) -> dict[str, float]:
     """Return milliseconds of processor time of each kind of work over so many rows."""
     took: dict[str, float] = {}
-
-    async def timed(what: str, work: _Work, each: int = 1) -> None:
-        started = time.process_time()
-        await work()
-        took[what] = (time.process_time() - started) * 1000 / each
-
-    async def add_enclosures() -> None:
-        for number in range(many):
-            await store.enclosures.put(1 + number // _OF_ONE, f"Box {number % _OF_ONE}", {})
-
-    async def add_reminders() -> None:
-        for number in range(many):
-            await store.reminders.add(1 + number // _OF_ONE, DUE, None, None)
-
-    async def add_boards() -> None:
-        for number in range(many):
-            await store.boards.put(1 + number // _OF_ONE, number, Topic.GUIDE, None, BY)
-
-    async def add_channels() -> None:
-        for number in range(min(many, _IN_ONE)):
-            await store.servers.show(1, number, Shown.PUBLIC, BY)
-
-    async def add_readings() -> None:
-        days = [NOW.date() - timedelta(days=n) for n in range(min(many, MOST_READINGS))]
-        readings = [Reading(day=day, of=Quantity.COOL_AIR, value=24.0) for day in days]
-        await store.enclosures.read(1, "Box 0", readings)
-
     memory = Memory(store, lambda: NOW)
     for number in range(many):
         memory.count(Asker(1, 1 + number), "guide", {"page": "screens"})
-    await timed("add: an enclosure", add_enclosures, many)
-    await timed("add: a reminder", add_reminders, many)
-    await timed("add: a board", add_boards, many)
-    await timed("add: a channel's setting", add_channels, min(many, _IN_ONE))
-    await timed("add: the counts of a server", memory.keep_counts, many)
-    await timed("add: readings of one enclosure", add_readings, min(many, MOST_READINGS))
-    await timed("read: a keeper's enclosures", lambda: store.enclosures.all(1))
-    await timed("read: a keeper's export", lambda: store.exchange.keeper(1))
-    await timed("read: a group's export", lambda: store.exchange.server(1))
-    await timed("read: who has set anything", memory.look_around)
-    await timed("read: the log of a group", lambda: store.changes.newest(1, 10))
-    await timed("claim: six reminders", lambda: store.reminders.claim("a", NOW, 6))
-    await timed("claim: two boards", lambda: store.boards.claim("a", NOW, 2))
-    await timed("look: when the next is due", store.reminders.next_try)
-    await timed("look: every board again", lambda: store.boards.look_again(NOW))
-    await timed("look: which servers there are", store.servers.known)
-    await timed("sweep", lambda: store.reminders.sweep(NOW))
-    await timed("forget: a keeper", lambda: store.forgetting.keeper(1))
-    await timed("forget: a group", lambda: store.forgetting.server(1))
+    for what, work, each in (*_adding(store, memory, many), *_using(store, memory)):
+        started = time.process_time()
+        await work()
+        took[what] = (time.process_time() - started) * 1000 / each
     return took
+
+
+def _adding(store: Store, memory: Memory, many: int) -> tuple[tuple[str, _Work, int], ...]:
+    in_one, readings_of_one = min(many, _IN_ONE), min(many, MOST_READINGS)
+
+    async def enclosures() -> None:
+        for number in range(many):
+            await store.enclosures.put(1 + number // _OF_ONE, f"Box {number % _OF_ONE}", {})
+
+    async def reminders() -> None:
+        for number in range(many):
+            await store.reminders.add(1 + number // _OF_ONE, DUE, None, None)
+
+    async def boards() -> None:
+        for number in range(many):
+            await store.boards.put(1 + number // _OF_ONE, number, Topic.GUIDE, None, BY)
+
+    async def channels() -> None:
+        for number in range(in_one):
+            await store.servers.show(1, number, Shown.PUBLIC, BY)
+
+    async def readings() -> None:
+        days = [NOW.date() - timedelta(days=n) for n in range(readings_of_one)]
+        every = [Reading(day=day, of=Quantity.COOL_AIR, value=24.0) for day in days]
+        await store.enclosures.read(1, "Box 0", every)
+
+    return (
+        ("add: an enclosure", enclosures, many),
+        ("add: a reminder", reminders, many),
+        ("add: a board", boards, many),
+        ("add: a channel's setting", channels, in_one),
+        ("add: the counts of a server", memory.keep_counts, many),
+        ("add: a reading of one enclosure", readings, readings_of_one),
+    )
+
+
+def _using(store: Store, memory: Memory) -> tuple[tuple[str, _Work, int], ...]:
+    return (
+        ("read: a keeper's enclosures", lambda: store.enclosures.all(1), 1),
+        ("read: a keeper's export", lambda: store.exchange.keeper(1), 1),
+        ("read: a group's export", lambda: store.exchange.server(1), 1),
+        ("read: who has set anything", memory.look_around, 1),
+        ("read: the log of a group", lambda: store.changes.newest(1, 10), 1),
+        ("claim: six reminders", lambda: store.reminders.claim("a", NOW, 6), 1),
+        ("claim: two boards", lambda: store.boards.claim("a", NOW, 2), 1),
+        ("look: when the next is due", store.reminders.next_try, 1),
+        ("look: every board again", lambda: store.boards.look_again(NOW), 1),
+        ("look: which servers there are", store.servers.known, 1),
+        ("sweep", lambda: store.reminders.sweep(NOW), 1),
+        ("forget: a keeper", lambda: store.forgetting.keeper(1), 1),
+        ("forget: a group", lambda: store.forgetting.server(1), 1),
+    )
 
 
 def test_nothing_saved_grows_faster_than_itself(

@@ -15,7 +15,8 @@ from bot.questions.owned import animal_told, lamp_told, screen_told, target_told
 from bot.questions.saved.unable import server_of
 from bot.questions.shared import name_of
 from bot.saved.boards import Topic
-from bot.saved.group import Change, OwnAnimal, OwnLamp, OwnScreen, OwnTarget, Shown
+from bot.saved.group import OwnAnimal, OwnLamp, OwnScreen, OwnTarget, Shown
+from bot.saved.logged import Change
 
 __all__ = ["SERVER_CHANGES", "changes", "tell_changes"]
 
