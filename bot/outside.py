@@ -12,7 +12,7 @@ from bot.facts import Digits, Say
 from bot.language.quantities import Units, convert
 from calc.validity import OutsideModelError
 
-__all__ = ["NAMED", "outside_told"]
+__all__ = ["NAMED", "OutOfRange", "outside_told"]
 
 # unit of the engine: for each system the sign, the unit of the conversion and the step shown
 _BOTH = {

@@ -19,7 +19,7 @@ from bot.queries.question import Question
 from bot.reply import Reply
 from bot.saying.said import said
 from bot.saying.voice import voice
-from bot.unread import OfQuestion
+from bot.unread import OfQuestion, in_short
 
 __all__ = ["problem", "store_told"]
 
@@ -54,7 +54,8 @@ def problem(
     speaker = voice(preferences.spoken, preferences.shown)
     reply = said(layered, speaker, preferences.guide_url)
     # There is no other unit to show it in.
-    return reply.model_copy(update={"meant": meant, "units": ""})
+    short = speaker.text(in_short(sentence))
+    return reply.model_copy(update={"meant": meant, "units": "", "short": short})
 
 
 def store_told(error: StoreError) -> Say:

@@ -235,6 +235,7 @@ class Reply(_Told):
     answer: str
     # What every front shows first. The door makes it where the answer brings none.
     brief: tuple[Line, ...] = ()
+    short: str = Field(default="", exclude=True)  # a refusal in two lines, behind a danger
     values: tuple[Value, ...] = ()
     rows: tuple[Row, ...] = ()
     table: Table | None = None
@@ -254,8 +255,7 @@ class Reply(_Told):
     around: str = Field(default="en", exclude=True)
     # Parts that are the answer itself, such as a page or a list: shown without being asked for.
     opened: tuple[PartName, ...] = Field(default=(), exclude=True)
-    # What an answer found that cannot wait; the door says it first.
-    alarms: tuple[Alarm, ...] = Field(default=(), exclude=True)
+    alarms: tuple[Alarm, ...] = Field(default=(), exclude=True)  # what the door says first
     document: Document | None = Field(default=None, exclude=True)  # handed over as a file
     # The question as it was understood, so that it can be asked again; not part of the JSON.
     meant: Question | None = Field(default=None, exclude=True)

@@ -12,6 +12,7 @@ from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.words import join_line
+from bot.outside import OutOfRange
 from bot.questions.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.questions.lacking import Behind, lacked
 from bot.questions.past_limit import PastLimitError
@@ -20,6 +21,7 @@ from bot.saved.group import Own
 __all__ = [
     "OfQuestion",
     "first_error",
+    "in_short",
     "lacks_told",
     "misread",
     "missing_example",
@@ -105,6 +107,20 @@ def misread(error: NotUnderstoodError) -> Say:
     for before in reversed(error.before if isinstance(error, PastLimitError) else ()):
         refusal = Say("refused-behind", Behind(before, refusal))
     return refusal
+
+
+def in_short(sentence: Say) -> Say:
+    """Return why there is no answer in the few words that a phone has room for behind a danger."""
+    while isinstance(sentence.facts, Behind):
+        sentence = sentence.facts.refusal
+    match sentence.facts:
+        case Misread() as facts:
+            return Say("refused-misread-short", facts)
+        case NoOption() as facts:
+            return Say("refused-option-short", facts)
+        case OutOfRange() as facts:
+            return Say("refused-outside-short", facts)
+    return Say("refused-short")
 
 
 def not_heard(command: Command) -> Say:

@@ -85,7 +85,7 @@ _ARROWS = {
     ),
     "bot.outside": "bot.facts bot.language bot.saying.figures calc.validity",
     "bot.unread": (
-        "bot.command bot.dangers.first bot.facts bot.saved bot.language bot.questions "
+        "bot.outside bot.command bot.dangers.first bot.facts bot.saved bot.language bot.questions "
         "bot.routes.examples"
     ),
     "bot.around": (

@@ -102,10 +102,15 @@ def short_calls(told: Sequence[tuple[Hazard, bool]], *, once: bool = False) -> l
 
 
 def shortest_call(told: Sequence[tuple[Hazard, bool]]) -> Say:
-    """Return everybody who is to be called in one sentence, at any sign of harm."""
+    """Return everybody who is to be called in one sentence, at any sign of harm.
+
+    Where they are many, who mends what is unplugged stands in the steps alone.
+    """
     every, _ = _every(told)
     soonest = {want.who: want for want in reversed(every)}
-    acts = (want.act(_BRIEF) for want in every if soonest[want.who] is want)
+    if len(soonest) >= _MOST:
+        soonest.pop(Who.ELECTRICIAN, None)
+    acts = (want.act(_BRIEF) for want in every if soonest.get(want.who) is want)
     return Say("call-brief-any", AnyHarm(tuple(acts)))
 
 

@@ -56,6 +56,13 @@ class Short:
 
 
 @dataclass(frozen=True, slots=True)
+class Lacks:
+    """What a question still needs, by name."""
+
+    names: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Read:
     """What was read as a hazard."""
 
@@ -148,13 +155,13 @@ def _read_on(row: Hazard, link: Callable[[str], PageLink], say: _Teller) -> Row:
 def _pressing_brief(
     spoken: Sequence[Ordered], pressing: Sequence[Ordered], rest: Reply, say: _Teller
 ) -> tuple[Line, ...]:
-    """Return the acts, whom to call and how soon, and then the bare answer.
+    """Return the acts, whom to call and how soon, and then the bare answer with its range.
 
     The first hazard's first act stands in full, of the others the short form; more acts of the
     first one follow while a phone shows all of it at once. The rest stands in the parts.
     """
-    ways = _ways(spoken, pressing, rest, say)
-    lines = next(way for way in ways if phone_lines(way) <= MOST_LINES)
+    ways = list(_ways(spoken, pressing, rest, say))
+    lines = next((way for way in ways if phone_lines(way) <= MOST_LINES), ways[-1])
     for act in map(say, spoken[0].acts[1:]):
         more = [*lines, _line(Role.DANGER, act)]
         acts = [line for line in more if line.role is Role.DANGER]
@@ -162,38 +169,49 @@ def _pressing_brief(
             break
         lines = more
     read = [_line(Role.ASSUMED, say(words)) for words in _read([x.alarm for x in pressing])]
-    others = [line for line in _brief_left(rest) if line.role in _GIVE_WAY]
+    others = [line for line in _brief_left(rest) if line.role in _GIVE_WAY and line not in lines]
+    # Without the answer's own words nothing of it stands alone.
+    others = others if any(line in lines for line in _heads(rest)) else []
     return fitted(as_read([*lines, *read, *others]), ((role, 0) for role in _GIVE_WAY))
 
 
 def _ways(
     spoken: Sequence[Ordered], pressing: Sequence[Ordered], rest: Reply, say: _Teller
 ) -> Iterator[list[Line]]:
-    """Yield what is never left out, in ever fewer words."""
-    heads = [line for line in _brief_left(rest) if line.role is Role.HEAD]
-    # So many hazards at once that the answer itself waits in the numbers.
-    waiting = [_waits(rest, say)] if heads else []
+    """Yield what is never left out, in ever fewer words; the answer is part of it."""
+    heads = _heads(rest)
+    ranged = [line for line in _brief_left(rest) if line.role is Role.RANGE][:1]
     called = [(item.hazard, item in spoken) for item in pressing]
     acts = [_line(Role.DANGER, say(Say("door-short", Short(x.title)))) for x in spoken]
     whole = [_line(Role.DANGER, say(spoken[0].acts[0])), *acts[1:]]
     every, once = (short_calls(called, once=x) for x in (False, True))
     any_harm = [shortest_call(called)] if every else []
-    ways = [(whole, every), (whole, once), (acts, once)]
-    for answer, tried in ((heads, ways), (waiting, [*ways, (acts, any_harm)])):
+    fuller = [(whole, every), (whole, once)]
+    ways = [*fuller, (acts, once)]
+    # A refusal is told in fewer words before anything is left out of the calls.
+    short = _short(rest, say)
+    in_turn = ((heads, ways), (short, ways), (short, [(acts, any_harm)]))
+    for answer, tried in (([*heads, *ranged], fuller), *in_turn):
         for told, calls in tried:
             line = " ".join(map(say, calls))
             yield [*told, *([_line(Role.CALL, line)] if line else []), *answer]
 
 
-def _waits(rest: Reply, say: _Teller) -> Line:
-    """Return the line that sends to the numbers for an answer that has no room in the brief."""
-    return _line(Role.HEAD, say(Say.of("door-waits", rest.status)))
+def _heads(rest: Reply) -> list[Line]:
+    """Return the answer itself, or why there is none."""
+    return [line for line in _brief_left(rest) if line.role is Role.HEAD]
+
+
+def _short(rest: Reply, say: _Teller) -> list[Line]:
+    """Return the answer in the fewest words that it has: of a refusal its short form."""
+    lacks = Say("door-lacks", Lacks(rest.lacking)) if rest.lacking else None
+    short = say(lacks) if lacks else rest.short
+    return [_line(Role.HEAD, short)] if short else _heads(rest)
 
 
 def _waited(rest: Reply, brief: Sequence[Line], say: _Teller) -> Iterator[Row]:
     """Yield the answer, or why there is none, where the brief had no room for it."""
-    heads = [line for line in _brief_left(rest) if line.role is Role.HEAD]
-    if any(line not in brief for line in heads):
+    if any(line not in brief for line in _heads(rest)):
         yield Row(label=_label(rest, say), text=rest.answer)
 
 
@@ -211,11 +229,11 @@ def _mild_brief(
     left = _brief_left(rest)
     role = Role.STEP if acts and rest.answer else Role.HEAD
     told = [_line(role, say(text)) for text in acts or asked]
-    heads = [line for line in left if line.role is Role.HEAD]
+    heads = _heads(rest)
     while len(told) > 1 and phone_lines([*told, *heads]) > MOST_LINES:
         told.pop()
     if phone_lines([*told, *heads]) > MOST_LINES:
-        left = (_waits(rest, say),)
+        left = tuple(_short(rest, say))
     # Of our own acts none gives way, of the answer's steps all.
     steps = len(told) if role is Role.STEP else 0
     numbers = [(Role.RANGE, 1), (Role.ASSUMED, 0), (Role.RANGE, 0)]
@@ -261,7 +279,7 @@ def _left_of(reply: Reply, *, feeding: bool) -> Reply:
     cleared = {"answer": "", "values": empty, "rows": empty, "table": None, "steps": empty}
     also = {"cautions": empty, "guide": empty, "sources": empty, "picture": None, "document": None}
     also |= {"brief": empty, "why": empty, "assumed": empty}
-    return reply.model_copy(update=cleared | also)
+    return reply.model_copy(update=cleared | also | {"short": ""})
 
 
 def _title(

@@ -4,6 +4,7 @@ import pytest
 
 from bot.ask import ask
 from bot.preferences import Preferences
+from bot.queries.question import Question
 from bot.understood import take_apart
 
 BOX = "enclosure:48x24x24in material:wood lid:solid"
@@ -159,3 +160,14 @@ def test_its_dangers_are_told_all_the_same() -> None:
     told = ask("temps basking:150F cool:110F animal:zorblax", Preferences())
     assert told.dangers
     assert "no figures for “zorblax”" in told.model_dump_json()
+
+
+@pytest.mark.parametrize("name", ["\ud800", "\x00", "\u200b"])
+@pytest.mark.parametrize("line", ["check setup:12% tube at 14in", "next setup:12% tube at 14in"])
+def test_a_name_that_cannot_be_shown_is_told_as_read(name: str, line: str) -> None:
+    command, _, setup = line.partition(" setup:")
+    for language in ("en", "de"):
+        question = Question(command, {"setup": setup, "animal": name})
+        told = ask(question, Preferences(language=language))
+        assert told.language == language
+        assert any(" ? (" in row.text for row in told.rows)

@@ -98,7 +98,8 @@ def _nobody(how: Named, words: str = "") -> Whom:
 def _several(typed: str, among: Sequence[str]) -> Whom:
     words = shown(typed)
     if not among:
-        return _nobody(Named.UNKNOWN, words)
+        # Of what cannot be shown nothing was named.
+        return _nobody(Named.UNKNOWN if words else Named.NOBODY, words)
     names = [_name(name) for name in among]
     known = tuple(name for name in names if name.key)
     bare = tuple(name for name in names if not name.key)

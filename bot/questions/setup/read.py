@@ -25,6 +25,9 @@ from calc.naming import Known, named
 
 __all__ = ["joined", "read_rows", "unclear_said"]
 
+# A name of which nothing can be shown.
+_NOT_SHOWN = "?"
+
 
 class Topic(Enum):
     """What the things that were read are about."""
@@ -226,7 +229,9 @@ def _animal(name: str) -> Say:
 
 def _animal_name(name: str) -> Name:
     what = named(name).what
-    return Name(f"animal-{what.slug}") if isinstance(what, Known) else Name("", shown(name))
+    if isinstance(what, Known):
+        return Name(f"animal-{what.slug}")
+    return Name("", shown(name) or _NOT_SHOWN)
 
 
 def _named(name: Name) -> Say:

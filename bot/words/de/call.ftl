@@ -87,7 +87,7 @@ call-brief-when-note = { CAP($condition) }? { CAP($act) }, { $note }.
 call-brief-enough-today = { CAP($condition) }? Heute reicht.
 # Only with: $condition
 call-brief-enough-this_week = { CAP($condition) }? Diese Woche reicht.
-call-brief-any = Irgendein Anzeichen von Schaden: { LIST($acts, join: "list-and") }.
+call-brief-any = Bei Schaden: { LIST($acts, join: "list-and") }.
 call-brief-if-smoke_stays = Flammen, oder es raucht weiter
 call-brief-if-shocked_badly = unwohl, verbrannt, schwanger, ein Kind
 call-brief-if-burn_needs_doctor = Kind, Gesicht, Hände, Blasen oder groß

@@ -323,7 +323,7 @@ danger-egg_bound-asked = Gib ihr einen Platz zum Graben, bevor sie ihn braucht. 
 danger-egg_bound-why = Eier können wochenlang ohne Zeichen im Bauch bleiben, aber mit Pressen, mit Schwäche oder wenn sie nach einigen Eiern aufhört, muss sie in die Tierarztpraxis.
 
 ## eyes_after_uv
-danger-eyes_after_uv-title = UV jetzt aus, heute zur Tierarztpraxis
+danger-eyes_after_uv-title = UV aus, heute zur Tierarztpraxis
 danger-eyes_after_uv-do-now-1 = Schalte die UV-Lampe jetzt aus und lass die Wärme an.
 danger-eyes_after_uv-do-now-2 = Gib keine Tropfen in die Augen.
 danger-eyes_after_uv-do-now-3 = Schreib auf: Lampe, Abstand und den Tag, an dem sie gewechselt wurde.
@@ -429,7 +429,7 @@ danger-no_uv_through_glass-asked = Nein: Glas oder Kunststoff unter der Röhre h
 danger-no_uv_through_glass-why = In Messungen hielt jede Scheibe alles UVB auf.
 
 ## too_hot_wish
-danger-too_hot_wish-title = Stell den Platz auf seinen Bereich ein
+danger-too_hot_wish-title = Stell den Platz auf sein Maß ein
 danger-too_hot_wish-do-now-1 = Nein: Das ist zu heiß für dieses Tier und würde es verbrennen.
 danger-too_hot_wish-do-now-2 = Stell den Sonnenplatz auf seinen eigenen Bereich ein.
 danger-too_hot_wish-do-now-3 = Miss nach zwei Stunden noch einmal.

@@ -2,8 +2,7 @@
 
 door-title-asked = Das vorab
 door-short = { $title }.
-door-waits-ok = Die Antwort steht unter Zahlen.
-door-waits-problem = Das ging so nicht: siehe Zahlen.
+door-lacks = Mir fehlt noch: { LIST($names, join: "list-and") }.
 door-quoted = „{ $text }“
 door-read = In deinen Worten las ich { LIST($words, join: "list-and") }.
 door-label-read-on = Mehr dazu

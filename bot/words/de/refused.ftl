@@ -63,3 +63,12 @@ refused-full = { $what ->
     [screens] Die Gruppe hat schon { $most } eigene Gitter, mehr geht nicht. Nimm zuerst eines weg.
    *[animals] Die Gruppe hat schon { $most } eigene Tiere, mehr geht nicht. Nimm zuerst eines weg.
   }
+
+## Dasselbe in zwei Zeilen auf dem Handy, hinter einer Gefahr
+refused-misread-short = { $option ->
+    [none] Deine Frage konnte ich nicht lesen.
+   *[some] { CAP($option) } konnte ich nicht lesen.
+  }
+refused-option-short = So etwas gibt es bei { $name } nicht.
+refused-outside-short = { CAP($name) }: So weit reichen meine Zahlen nicht.
+refused-short = Auf deine Frage habe ich keine Antwort.

@@ -1,10 +1,9 @@
-### Facts: AsLine, Short, OwnAnimalNamed, OwnNamed, UsualAnimal, Quoted, Read, ReadOn, UnitTaken
+### Facts: AsLine, Lacks, Short, OwnAnimalNamed, OwnNamed, UsualAnimal, Quoted, Read, ReadOn, UnitTaken
 ### What the door says around every answer.
 
 door-title-asked = Good to know first
 door-short = { $title }.
-door-waits-ok = Your answer is under Numbers.
-door-waits-problem = That did not work: see Numbers.
+door-lacks = I still need { LIST($names, join: "list-and") }.
 door-quoted = “{ $text }”
 door-read = I read { LIST($words, join: "list-and") } in your words.
 door-label-read-on = Read on

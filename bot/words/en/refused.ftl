@@ -64,3 +64,12 @@ refused-full = { $what ->
     [screens] The group has { $most } screens of its own already, which is the most. Remove one first.
    *[animals] The group has { $most } animals of its own already, which is the most. Remove one first.
   }
+
+## The same in two lines of a phone, behind a danger
+refused-misread-short = { $option ->
+    [none] I could not read your question.
+   *[some] I could not read { $option }.
+  }
+refused-option-short = { CAP($name) } has no such option.
+refused-outside-short = { CAP($name) } is beyond my figures.
+refused-short = I have no answer to your question.

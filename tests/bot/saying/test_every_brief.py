@@ -34,6 +34,15 @@ def is_shown_at_once(asked: object, reply: Reply) -> None:
     assert phone_lines(reply.brief) <= MOST_LINES, (asked, told)
 
 
+def is_told_behind(reply: Reply, asked: object, told: Reply) -> None:
+    """The answer, or why there is none, stands behind the hazards and in no part alone."""
+    left_out = not reply.answer or reply.answer not in told.answer
+    heads = {line.text for line in reply.brief if line.role is Role.HEAD} | {reply.short} - {""}
+    shown = {line.text for line in told.brief if line.role is Role.HEAD}
+    lacks = any(all(name in line for name in reply.lacking) for line in shown if reply.lacking)
+    assert left_out or lacks or heads & shown, (asked, heads, shown)
+
+
 def begins_short(asked: object, reply: Reply) -> None:
     first = re.split(r"[.!?](?: |$)|\n", QUOTED.sub("Q", reply.brief[0].text))[0]
     assert len(UNIT.sub("", first).split()) <= MOST_WORDS, (asked, first)
@@ -62,6 +71,7 @@ def test_every_hazard_alone_leaves_room_for_the_answer(key: str) -> None:
             for asked in (False, True):
                 told = said_first(behind, [Alarm(key=key, asked=asked)], asker)
                 is_shown_at_once((key, line, asker), told)
+                is_told_behind(behind, (key, line, asker), told)
                 begins_short((key, line), told)
 
 
@@ -80,11 +90,15 @@ def test_hazards_before_any_answer() -> None:
         for line in (*draw.sample(EXAMPLES, 12), *LACKING)
         for index, asker in enumerate(ASKERS)
     }
+    for question in draw.sample(list(refused(draw)), 40):
+        index = draw.randrange(len(ASKERS))
+        replies[question.line(), index] = ask(question, ASKERS[index])
     for _ in range(EACH):
         (line, index), reply = draw.choice(list(replies.items()))
         heard = alarms(draw)
         told = said_first(reply, heard, ASKERS[index])
         is_shown_at_once((line, heard, ASKERS[index]), told)
+        is_told_behind(reply, (line, heard, ASKERS[index]), told)
         # The acts and whom to call are never left to a part.
         pressing = any(hazards()[d.key].kind in ("people", "stop", "vet") for d in told.dangers)
         assert (told.brief[0].role is Role.DANGER) is pressing
