@@ -16,8 +16,10 @@ from pydantic import ValidationError
 from bot import __version__
 from bot.facts import Say
 from bot.language.quantities import Units
+from bot.operating.argument_words import speak
 from bot.operating.deploy import Kind, deployment
 from bot.operating.logs import start_logging
+from bot.operating.settings_told import setting_refused
 from bot.preferences import FIRST, LANGUAGES, Language, Preferences
 from bot.reply import Reply
 from bot.settings import Settings, settings_of
@@ -29,8 +31,6 @@ if TYPE_CHECKING:
 __all__ = ["main"]
 
 _REFUSED = 2
-# What pydantic puts before the sentences of our own.
-_RAISED = "Value error, "
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -52,11 +52,7 @@ def _run(arguments: Sequence[str] | None) -> int:
     try:
         settings = settings_of(os.environ)
     except ValidationError as error:
-        first = error.errors()[0]
-        print(
-            f"NOONSTONE_{str(first['loc'][0]).upper()}: {first['msg'].removeprefix(_RAISED)}.",
-            file=sys.stderr,
-        )
+        print(_told(setting_refused(error), _language()), file=sys.stderr)
         return _REFUSED
     serves = parsed.run is _discord or getattr(parsed, "serve", False)
     start_logging(settings.log, settings.secrets(), for_a_person=not serves)
@@ -82,8 +78,14 @@ def _parser(language: Language) -> argparse.ArgumentParser:
     def told(*what: str) -> str:
         return _told(Say.of("run", *what), language)
 
+    speak(told)
     parser = argparse.ArgumentParser(prog="noonstone", description=told("about"))
-    parser.add_argument("--version", action="version", version=f"noonstone {__version__}")
+    parser.add_argument(
+        "--version",
+        action="version",
+        version=f"noonstone {__version__}",
+        help=told("argparse-version"),
+    )
     doors = parser.add_subparsers(required=True, metavar="command")
     asking = doors.add_parser("ask", help=told("ask"))
     asking.add_argument("question", nargs="+", help=told("ask-question"))

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from enum import StrEnum
 from pathlib import Path
 from typing import Annotated, Literal
 from urllib.parse import unquote, urlsplit
@@ -12,10 +13,28 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, SecretStr
 from bot.language.quantities import Units
 from bot.preferences import Language
 
-__all__ = ["Settings", "Shards", "settings_of"]
+__all__ = ["PREFIX", "Settings", "Shards", "ShardsError", "settings_of"]
 
-_PREFIX = "NOONSTONE_"
+PREFIX = "NOONSTONE_"
 _MOST_SHARDS = 10_000
+
+
+class ShardsFault(StrEnum):
+    """Why shards cannot be these."""
+
+    FORM = "form"
+    COUNT = "count"
+    TWICE = "twice"
+    ORDER = "order"
+    BEYOND = "beyond"
+
+
+class ShardsError(ValueError):
+    """Shards that cannot be; ``count`` is how many there are, or may be."""
+
+    def __init__(self, fault: ShardsFault, count: int = 0) -> None:
+        super().__init__(fault.value)
+        self.fault, self.count = fault, count
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,13 +51,13 @@ def _read_shards(text: object) -> object:
         return text
     match = re.fullmatch(r"(\d+(?:-\d+)?(?:,\d+(?:-\d+)?)*)/(\d+)", "".join(text.split()))
     if match is None:
-        raise ValueError("write this process's shards and how many there are, such as 0,1/4")
+        raise ShardsError(ShardsFault.FORM)
     count = int(match[2])
     if not 1 <= count <= _MOST_SHARDS:
-        raise ValueError(f"there are at least 1 and at most {_MOST_SHARDS} shards")
+        raise ShardsError(ShardsFault.COUNT, _MOST_SHARDS)
     ids = tuple(i for part in match[1].split(",") for i in _span(part, count))
     if len(set(ids)) < len(ids):
-        raise ValueError("a shard is named twice")
+        raise ShardsError(ShardsFault.TWICE)
     return Shards(ids, count)
 
 
@@ -46,9 +65,9 @@ def _span(part: str, count: int) -> range:
     first, _, last = part.partition("-")
     span = range(int(first), int(last or first) + 1)
     if not span:
-        raise ValueError("write a span from the lower to the higher, such as 0-3/16")
+        raise ShardsError(ShardsFault.ORDER)
     if span.stop > count:
-        raise ValueError(f"of {count} shards the first is 0 and the last is {count - 1}")
+        raise ShardsError(ShardsFault.BEYOND, count)
     return span
 
 
@@ -89,7 +108,7 @@ class Settings(BaseModel):
 
 def settings_of(environment: Mapping[str, str]) -> Settings:
     """Return what is set in an environment; an empty variable is one that is not set."""
-    set_there = {name: environment.get(_PREFIX + name.upper()) for name in Settings.model_fields}
+    set_there = {name: environment.get(PREFIX + name.upper()) for name in Settings.model_fields}
     return Settings.model_validate({name: text for name, text in set_there.items() if text})
 
 

@@ -120,7 +120,7 @@ _ARROWS = {
     "bot.render.html": (
         "bot.brief bot.facts bot.language.units bot.render bot.reply bot.saying.voice"
     ),
-    "bot.operating": "bot.facts bot.operating",
+    "bot.operating": "bot.facts bot.language.shown bot.operating bot.settings",
     # What every front that runs for many askers needs, whatever the chat.
     "bot.serving": (
         "bot.serving bot.answering bot.asker bot.desk bot.drawing bot.saved bot.preferences "

@@ -11,6 +11,7 @@ from bot.language.screens import Screen, read_screen
 from bot.language.wanted import UpTo
 from bot.queries.options import AnimalName, TubeLength, UviRange
 from bot.queries.query import Option, Query, reading
+from bot.queries.states import StateNames
 
 __all__ = ["CardQuery"]
 
@@ -43,3 +44,4 @@ class CardQuery(Query):
         examples=["6%; 12%"],
     )
     length: TubeLength | None = Field(None, examples=["22in"])
+    state: StateNames = Field(frozenset(), examples=["young"])

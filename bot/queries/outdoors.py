@@ -10,6 +10,7 @@ from bot.language.choices import SUN_PLACES, read_choice
 from bot.queries.day import Clock
 from bot.queries.options import AirTemperature, AnimalName, Latitude, Month, UviRange
 from bot.queries.query import Option, Query, reading
+from bot.queries.states import StateNames
 from bot.saved.group import NOTHING_OWN, Own
 
 __all__ = ["OPEN", "OutdoorsQuery"]
@@ -30,6 +31,7 @@ class OutdoorsQuery(Query):
     shade: AirTemperature | None = Field(None, examples=["75F"])
     animal: AnimalName = Field("", examples=["bearded dragon"])
     uvi: UviRange | None = Field(None, examples=["3-5"])
+    state: StateNames = Field(frozenset(), examples=["young"])
 
     def asks_of_an_animal(self) -> bool:
         """Say whether the answer depends on the animal: glass and sun are the same for all."""

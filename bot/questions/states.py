@@ -20,12 +20,14 @@ __all__ = ["StateTold", "with_states"]
 
 # What of a state bears on a question; every other one tells all of an animal.
 _BEARS_ON = {
-    **dict.fromkeys(("distance", "uvi", "tube", "meter", "section", "dose"), (Subject.UVI,)),
+    **dict.fromkeys(
+        ("distance", "uvi", "tube", "meter", "section", "card", "outdoors"), (Subject.UVI,)
+    ),
     "temps": (Subject.BASKING_SURFACE, Subject.WATER, Subject.NIGHT_FLOOR),
     "night": (Subject.NIGHT_FLOOR,),
     **dict.fromkeys(("basking", "surface", "watts"), (Subject.BASKING_SURFACE,)),
 }
-_NOT_OF_ANIMALS = frozenset(("ask", "guide", "hours", "lamp", "card"))
+_NOT_OF_ANIMALS = frozenset(("ask", "guide", "hours", "lamp"))
 
 
 @dataclass(frozen=True, slots=True)

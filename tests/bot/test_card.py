@@ -70,3 +70,12 @@ def test_where_nothing_fits_the_answer_says_so(anyone: Preferences) -> None:
     assert reply.status == "ok"
     assert "none of these" in reply.answer
     assert [entry.name for entry in reply.values] == ["length"]
+
+
+def test_a_pale_animal_gets_a_card_of_its_own() -> None:
+    kind, pale = (
+        ask(f"card animal:bearded dragon{state}", Preferences()) for state in ("", " state:pale")
+    )
+    assert "UV index 3 to 5" in kind.answer
+    assert "UV index 1.5 to 2.5" in pale.answer
+    assert any("half the UV" in line.text for line in pale.brief)

@@ -23,7 +23,33 @@ def test_the_help_of_every_door_is_in_the_language_that_is_set(
             main([door, "--help"] if door else ["--help"])
         assert left.value.code == 0
         told.append(capsys.readouterr().out)
-    assert len(set(told)) == (1 if door in ("discord", "deploy", "doctor", "backup") else 2)
+    assert len(set(told)) == 2
+
+
+@pytest.mark.parametrize(
+    ("line", "german"),
+    [
+        ("", "es fehlt noch: command"),
+        ("foo", "'foo' gibt es hier nicht (es gibt: 'ask'"),
+        ("ask x --units ft", "--units: 'ft' gibt es hier nicht"),
+        ("ask x --units", "dahinter fehlt noch etwas"),
+        ("pages", "es fehlt eines von: --out --serve"),
+        ("pages --serve --port x", "--port: 'x' passt hier nicht"),
+        ("pages --serve --out x", "das geht nicht zusammen mit"),
+        ("doctor --loud", "damit kann ich nichts anfangen: --loud"),
+    ],
+)
+def test_a_line_that_cannot_be_run_is_refused_in_the_language_that_is_set(
+    line: str, german: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setenv("NOONSTONE_LANGUAGE", "de")
+    with pytest.raises(SystemExit) as left:
+        main(line.split())
+    told = capsys.readouterr().err
+    assert left.value.code == 2
+    assert "Aufruf: noonstone" in told
+    assert "Fehler: " in told
+    assert german in told
 
 
 def test_a_language_that_is_not_there_leaves_the_help_in_english(

@@ -125,3 +125,10 @@ def test_what_cannot_be_read_is_told_with_an_example(
     reply = ask(line, anyone)
     assert reply.status == "problem"
     assert told in reply.answer
+
+
+def test_a_young_animal_has_less_of_the_sun() -> None:
+    line = "outdoors latitude:40N month:June animal:bearded dragon"
+    kind, young = (ask(f"{line}{state}", Preferences()) for state in ("", " state:young"))
+    assert kind.rows != young.rows
+    assert any("half the UV" in line.text for line in young.brief)

@@ -79,7 +79,7 @@ def test_a_process_may_be_given_its_shards(
         ("4/4", "the last is 3"),
         ("0/0", "at least 1"),
         ("3-1/4", "from the lower to the higher"),
-        ("1,0-2/4", "named twice"),
+        ("1,0-2/4", "a shard twice"),
         (f"0-{10**12}/{10**12}", "at most"),
         ("0/100000000", "at most"),
     ],
@@ -90,6 +90,38 @@ def test_shards_that_cannot_be_are_refused_in_a_sentence(
     monkeypatch.setenv("NOONSTONE_SHARDS", text)
     assert main(["commands"]) == 2
     told = capsys.readouterr().err
-    assert told.startswith("NOONSTONE_SHARDS: ")
+    assert told.startswith("NOONSTONE_SHARDS cannot be ")
     assert words in told
     assert "Value error" not in told
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "takes"),
+    [
+        ("UNITS", "ft", "cm"),
+        ("PICTURES", "blue", "dark"),
+        ("LOG", "loud", "info"),
+        ("HEALTH_PORT", "0", "9100"),
+        ("HEALTH_PORT", "http", "9100"),
+        ("LANGUAGE", "tlh", "en"),
+    ],
+)
+def test_a_setting_that_cannot_be_is_refused_with_one_that_can(
+    monkeypatch: pytest.MonkeyPatch,
+    name: str,
+    text: str,
+    takes: str,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    for language, cannot in (("en", "cannot be"), ("de", "kann nicht")):
+        monkeypatch.setenv("NOONSTONE_LANGUAGE", language)
+        monkeypatch.setenv(f"NOONSTONE_{name}", text)
+        assert main(["commands"]) == 2
+        told = capsys.readouterr().err
+        assert told.startswith(f"NOONSTONE_{name} ")
+        assert text in told
+        assert takes in told
+        assert cannot in told or name == "LANGUAGE"
+    monkeypatch.setenv("NOONSTONE_LANGUAGE", "")
+    monkeypatch.setenv(f"NOONSTONE_{name}", takes)
+    assert main(["commands"]) == 0

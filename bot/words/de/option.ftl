@@ -142,11 +142,13 @@ option-outdoors-place = open (Gehege), window (Fenster) oder greenhouse (Gewäch
 option-outdoors-shade = Temperatur draußen im Schatten
 option-outdoors-animal = { option-distance-animal }
 option-outdoors-uvi = { option-distance-uvi }
+option-outdoors-state = { option-distance-state }
 option-card-animal = { option-distance-animal }
 option-card-uvi = { option-distance-uvi }
 option-card-screens = was dazwischen sein kann, eins bis vier: none; 30%; 45%
 option-card-tubes = Stärken der Röhren, eine bis vier: 6%; 12%
 option-card-length = { option-distance-length }
+option-card-state = { option-distance-state }
 
 ## needs
 option-needs-animal = { option-distance-animal }

@@ -43,3 +43,34 @@ run-fault-unreadable = { $file } ist keine Sicherung, die sich lesen lässt.
 run-fault-no_backup = { $file } ist keine Sicherung dieses Programms.
 run-fault-damaged = { $file } ist beschädigt oder keine Sicherung dieses Programms.
 run-no-token = NOONSTONE_TOKEN ist nicht gesetzt. Trag dort den Token des Bots ein und starte neu.
+
+## Was argparse sagt; was hinter % steht, setzt es selbst ein
+run-argparse-usage = Aufruf:
+run-argparse-options = Angaben
+run-argparse-arguments = Was dazugehört
+run-argparse-help = diese Hilfe zeigen und aufhören
+run-argparse-version = die Version zeigen und aufhören
+run-argparse-error = %(prog)s: Fehler: %(message)s
+run-argparse-argument = %(argument_name)s: %(message)s
+run-argparse-required = es fehlt noch: %s
+run-argparse-one-required = es fehlt eines von: %s
+run-argparse-unknown = damit kann ich nichts anfangen: %s
+run-argparse-choice = %(value)r gibt es hier nicht (es gibt: %(choices)s)
+run-argparse-value = %(value)r passt hier nicht (%(type)s)
+run-argparse-one = dahinter fehlt noch etwas
+run-argparse-beside = das geht nicht zusammen mit %s
+run-argparse-ignored = %r ist hier zu viel
+run-argparse-ambiguous = %(option)s ist nicht eindeutig: %(matches)s
+
+## Eine Einstellung, die es nicht gibt
+run-setting = { $name } kann nicht „{ $text }“ sein. { $takes }
+run-takes-units = Möglich ist in oder cm, zum Beispiel: cm.
+run-takes-language = Möglich ist en oder de, zum Beispiel: de.
+run-takes-pictures = Möglich ist dark oder light, zum Beispiel: dark.
+run-takes-log = Möglich ist debug, info, warning oder error, zum Beispiel: info.
+run-takes-health_port = Möglich ist ein Port von 1 bis 65535, zum Beispiel: 9100.
+run-takes-shards-form = Möglich sind die Shards dieses Prozesses und wie viele es gibt, zum Beispiel 0,1/4 oder 0-3/16.
+run-takes-shards-count = Es gibt mindestens 1 und höchstens { $count } Shards, zum Beispiel: 0/1.
+run-takes-shards-twice = Ein Shard steht zweimal da. Nenn jeden einmal, zum Beispiel 0,1/4.
+run-takes-shards-order = Nenn eine Spanne vom kleineren zum größeren, zum Beispiel 0-3/16.
+run-takes-shards-beyond = Von { $count } Shards ist der erste 0 und der letzte { $last }, zum Beispiel 0/{ $count }.

@@ -142,11 +142,13 @@ option-outdoors-place = open pen, window or greenhouse
 option-outdoors-shade = temperature in the shade out there
 option-outdoors-animal = { option-distance-animal }
 option-outdoors-uvi = { option-distance-uvi }
+option-outdoors-state = { option-distance-state }
 option-card-animal = { option-distance-animal }
 option-card-uvi = { option-distance-uvi }
 option-card-screens = what may be between, one to four: none; 30%; 45%
 option-card-tubes = tube strengths, one to four: 6%; 12%
 option-card-length = { option-distance-length }
+option-card-state = { option-distance-state }
 
 ## needs
 option-needs-animal = { option-distance-animal }

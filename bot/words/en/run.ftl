@@ -1,4 +1,4 @@
-### Facts: KeptIn, Restored
+### Facts: KeptIn, Restored, ShardCount, Unset
 ### What the command line says to whoever runs the program.
 
 ## Help
@@ -44,3 +44,34 @@ run-fault-unreadable = { $file } is not a backup that can be read.
 run-fault-no_backup = { $file } is not a backup of this program.
 run-fault-damaged = { $file } is damaged, or not a backup of this program.
 run-no-token = NOONSTONE_TOKEN is not set. Put the bot's token there, then start again.
+
+## What argparse says; what stands behind % is put in by it
+run-argparse-usage = usage:
+run-argparse-options = options
+run-argparse-arguments = positional arguments
+run-argparse-help = show this help message and exit
+run-argparse-version = show the program's version and exit
+run-argparse-error = %(prog)s: error: %(message)s
+run-argparse-argument = argument %(argument_name)s: %(message)s
+run-argparse-required = the following arguments are required: %s
+run-argparse-one-required = one of the arguments %s is required
+run-argparse-unknown = unrecognized arguments: %s
+run-argparse-choice = invalid choice: %(value)r (choose from %(choices)s)
+run-argparse-value = invalid %(type)s value: %(value)r
+run-argparse-one = expected one argument
+run-argparse-beside = not allowed with argument %s
+run-argparse-ignored = ignored explicit argument %r
+run-argparse-ambiguous = ambiguous option: %(option)s could match %(matches)s
+
+## A setting that cannot be
+run-setting = { $name } cannot be “{ $text }”. { $takes }
+run-takes-units = It takes in or cm, for example: in.
+run-takes-language = It takes en or de, for example: en.
+run-takes-pictures = It takes dark or light, for example: dark.
+run-takes-log = It takes debug, info, warning or error, for example: info.
+run-takes-health_port = It takes a port from 1 to 65535, for example: 9100.
+run-takes-shards-form = It takes this process's shards and how many there are, such as 0,1/4 or 0-3/16.
+run-takes-shards-count = There are at least 1 and at most { $count } shards, for example: 0/1.
+run-takes-shards-twice = It names a shard twice. It takes each once, such as 0,1/4.
+run-takes-shards-order = It takes a span from the lower to the higher, such as 0-3/16.
+run-takes-shards-beyond = Of { $count } shards the first is 0 and the last is { $last }, such as 0/{ $count }.

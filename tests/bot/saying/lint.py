@@ -29,6 +29,7 @@ SAYING = (
     "bot/dialogue",
     "bot/problems.py",
     "bot/operating/checkup.py",
+    "bot/operating/settings_told.py",
     "bot/language",
     "bot/queries",
     "bot/command_asked.py",
