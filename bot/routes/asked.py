@@ -266,4 +266,6 @@ def _form_of(slug: str, kind: HeatSource) -> re.Pattern[str]:
     names = {kind.name, *kind.aliases, *_ALSO_CALLED.get(slug, ())} - _TOO_SHORT
     longest_first = sorted((name.lower() for name in names), key=len, reverse=True)
     forms = "|".join(re.escape(name).replace(r"\ ", "[ -]?") for name in longest_first)
-    return re.compile(rf"(?<![a-z0-9])(?:{forms})s?(?![a-z])")
+    # A panel alone is one that warms, an LED panel or one sold for UV is not.
+    other = "(?<!led )(?<!leds )(?<!uv )(?<!uvb )" if slug == "radiant-panel" else ""
+    return re.compile(rf"(?<![a-z0-9]){other}(?:{forms})s?(?![a-z])")

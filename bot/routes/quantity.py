@@ -27,6 +27,11 @@ _NEEDS = (
 )
 # Who asks for several wants them all.
 _ALL = r"\b(?:temp\w* and|care|requirements|parameters|everything|setup|set-up)\b"
+# Whether a lamp is strong enough is not whether the animal needs one: that gets no yes.
+_JUDGES_A_LAMP = (
+    r"\b(?:strong|weak|too|enough)\b"
+    r"|\b(?:lamp|bulb|tube|light|panel|strip|coil)s?\b.*\b(?:ok\w*|right|fine|good|safe|correct|work\w*)\b"
+)
 _GIVES = (
     ("uv", r"\buv\w*", r"\bcompact|\bmercury|\bmetal halide"),
     ("light", r"\b(?:any|give\w*|make\w*|emit\w*|produce\w*) (?:\w+ )?light\b", ""),
@@ -50,6 +55,8 @@ def need_asked(asked: Asked) -> str:
     found = [name for name, said, other in _NEEDS if asked.says(said) and not _says(asked, other)]
     if found[:2] == ["uvi", "uv"]:
         found.remove("uv")
+    if found == ["uv"] and asked.says(_JUDGES_A_LAMP):
+        return "uvi"
     return found[0] if len(found) == 1 else ""
 
 

@@ -19,6 +19,9 @@ def head(reply: Reply) -> str:
     [
         ("does my corn snake need uvb", "Yes. A corn snake needs UV index 0.5 to 2"),
         ("what uvi for a bearded dragon", "A bearded dragon needs UV index 3 to 5"),
+        ("is my uv bulb enough for a corn snake", "A corn snake needs UV index 0.5 to 2"),
+        ("is a uv bulb too strong for a crested gecko", "A crested gecko needs UV index 0.5"),
+        ("is a uv panel strong enough for a bearded dragon", "A bearded dragon needs UV index"),
         ("how cold may the night be for a bearded dragon", "No heat at night down to 60 °F"),
         ("how cold may the night be for a leopard gecko", "No heat at night above 68 °F"),
         ("how hot should the basking spot of a corn snake be", "A corn snake needs 85 to 90 °F"),
@@ -47,6 +50,7 @@ def test_the_head_says_what_was_asked(line: str, begins: str, anyone: Preference
     [
         ("needs corn snake about:uv", "Ja. Eine Kornnatter braucht UV-Index 0,5 bis 2"),
         ("needs corn snake about:night", "Nachts braucht es"),
+        ("ist eine UV-Lampe stark genug für eine Bartagame", "Eine Bartagame braucht UV-Index"),
         ("lamp ceramic heat emitter about:uv", "Nein. Ein Keramikstrahler gibt nur Wärme"),
     ],
 )
