@@ -29,12 +29,12 @@ async def test_saving_is_refused_and_everything_else_goes_on(
         for number in range(MOST_TRIES):
             who = replace(FERN, id=FERN.id + 100 * number)
             saved = await world.slash("mine save", BOX, user=who)
-            if "Saved data cannot be reached" in saved.text:
+            if "Saved data cannot be used here" in saved.text:
                 break
         shown = await world.slash("mine list", {})
         answer = await world.slash("distance", TUBE)
     await store.close()
-    assert "Saved data cannot be reached" in saved.text
+    assert "Saved data cannot be used here" in saved.text
     assert saved.ephemeral
     assert "Pebble's box" in shown.text
     assert "Hang it" in answer.text
