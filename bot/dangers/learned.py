@@ -1,10 +1,10 @@
 """A second hearing of hazards, learned from sentences: for what no list of words foresaw.
 
 A linear model for each language over a text's words, their letters and what the thesaurus finds in
-them, in German also two by two, as its sentences are fewer. Its weights, made by
-``tests/bot/dangers/training.py`` from the sentences beside it, are ``learned_<language>.npz``;
-nothing is learned while the bot runs. It says how likely each hazard is told as happening now. In
-German a second model, of the same features, asks only whether any is, and is believed more.
+them, one by one and two by two. Its weights, made by ``tests/bot/dangers/training.py`` from the
+sentences beside it, are ``learned_<language>.npz``; nothing is learned while the bot runs. It says
+how likely each hazard is told as happening now. A second model asks only whether any is: it can
+tell more features apart, and is believed more.
 """
 
 from collections.abc import Mapping
@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 
 from bot.dangers.clauses import Mood, Told
 from bot.dangers.thesaurus import listed
-from bot.language.linear import BUCKETS, Linear, number_of, of_letters
+from bot.language.linear import BUCKETS, NUMBERS, Either, Linear, number_of, of_letters
 from bot.language.tongue import Tongue
 
 __all__ = ["NOTHING", "Guess", "features", "guess"]
@@ -71,18 +71,17 @@ class Guess:
 
 @dataclass(frozen=True, slots=True)
 class _Model:
-    """The weights of each hazard; ``any_*`` ask if any hazard is told, by the same rows."""
+    """The weights of each hazard, and of whether any is told."""
 
     each: Linear
-    any_weights: NDArray[np.float32] | None
-    any_bias: float
+    any: Either
 
 
 def guess(told: Told) -> Guess | None:
     """Return how likely a text tells each hazard, or None where nothing in it is known."""
     model = _model(told.tongue)
     told_by = features(told)
-    found = model.each.row[told_by.numbers]
+    found = model.each.row[told_by.numbers % BUCKETS]
     known = found >= 0
     if not known.any():
         return None
@@ -95,25 +94,20 @@ def guess(told: Told) -> Guess | None:
     rows, ordered = rows[once], ordered[once]
     chosen = model.each.weights[rows]
     scores = model.each.bias + chosen.sum(axis=0, dtype=np.float64) / len(rows) ** 0.5
-    chances = _chances(model, rows, scores)
+    chances = _chances(model, scores, model.any.odds(told_by.numbers))
     likely = dict(zip(model.each.keys, chances.tolist(), strict=True))
     any_chance = 1.0 - likely.pop(NOTHING)
     telling = {key: at for at, key in enumerate(model.each.keys) if likely.get(key, 0.0) > _TELLING}
     return Guess(likely, any_chance, telling, _Said(ordered % _MOST_PLACES, chosen))
 
 
-def _chances(
-    model: _Model, rows: NDArray[np.int64], scores: NDArray[np.float64]
-) -> NDArray[np.float64]:
+def _chances(model: _Model, scores: NDArray[np.float64], second: float) -> NDArray[np.float64]:
     """Return the chance of each key; the log odds of any are the weighted mean of both."""
-    if model.any_weights is not None:
-        nothing = model.each.keys.index(NOTHING)
-        others = np.delete(scores, nothing)
-        any_odds = np.logaddexp.reduce(others)
-        second = model.any_bias + float(model.any_weights[rows].sum()) / len(rows) ** 0.5
-        scores = scores.copy()
-        odds = (1.0 - _OF_SECOND) * (any_odds - scores[nothing]) + _OF_SECOND * second
-        scores[nothing] = any_odds - odds
+    nothing = model.each.keys.index(NOTHING)
+    any_odds = np.logaddexp.reduce(np.delete(scores, nothing))
+    odds = (1.0 - _OF_SECOND) * (any_odds - scores[nothing]) + _OF_SECOND * second
+    scores = scores.copy()
+    scores[nothing] = any_odds - odds
     chances = np.exp(scores - scores.max())
     return cast(NDArray[np.float64], chances / chances.sum())
 
@@ -143,11 +137,9 @@ def features(told: Told) -> Features:
             listed += [crc32(later.written, word.near) for word, later in pairs]
         at = [*at, *range(len(words) - apart)]
     found, there = _findings(told)
-    if told.tongue is Tongue.GERMAN:
-        together, where = _together(told)
-        found, there = found + together, there + where
-    numbers.append(np.array(listed + found, dtype=np.int64) % BUCKETS)
-    places.append(np.array(at + there, dtype=np.int64))
+    together, where = _together(told)
+    numbers.append(np.array(listed + found + together, dtype=np.int64) % NUMBERS)
+    places.append(np.array(at + there + where, dtype=np.int64))
     of_words = int(lengths.sum()) + len(listed)
     return Features(np.concatenate(numbers), np.concatenate(places), of_words)
 
@@ -198,7 +190,7 @@ def _together(told: Told) -> tuple[list[int], list[int]]:
         marks = sorted(here)[:_MOST_TOGETHER]
         for at, mark in enumerate(marks):
             begun = _begun(*mark)
-            numbers += [crc32(_written(*other), begun) % BUCKETS for other in marks[at + 1 :]]
+            numbers += [crc32(_written(*other), begun) for other in marks[at + 1 :]]
             places += [here[mark]] * (len(marks) - at - 1)
     return numbers, places
 
@@ -234,8 +226,5 @@ def _of_name(name: str) -> tuple[int, tuple[int, ...]]:
 @cache
 def _model(tongue: Tongue) -> _Model:
     with as_file(files("bot.dangers") / f"learned_{tongue}.npz") as path, np.load(path) as kept:
-        any_weights, any_bias = None, 0.0
-        if "any_weights" in kept:
-            any_weights = kept["any_weights"].astype(np.float32) * kept["any_scale"]
-            any_bias = float(kept["any_bias"])
-        return _Model(Linear.of(kept), any_weights, any_bias)
+        either = Either(kept["any_weights"], float(kept["any_step"]), float(kept["any_bias"]))
+        return _Model(Linear.of(kept), either)

@@ -10,17 +10,20 @@ from zlib import crc32
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["BUCKETS", "Linear", "number_of", "of_letters"]
+__all__ = ["BUCKETS", "NUMBERS", "Either", "Linear", "number_of", "of_letters"]
+
+NUMBERS = 1 << 20
+"""Features are numbered by a checksum of their names, in this many places."""
 
 BUCKETS = 1 << 16
-"""Features are numbered by a checksum of their names, in this many places."""
+"""In so many of them where a model has many classes: numbers alike in their last bits are one."""
 
 _LETTERS = (3, 4, 5)
 
 
 def number_of(name: str) -> int:
-    """Return the number of a feature, 0 to ``BUCKETS`` - 1."""
-    return crc32(name.encode()) % BUCKETS
+    """Return the number of a feature, 0 to ``NUMBERS`` - 1."""
+    return crc32(name.encode()) % NUMBERS
 
 
 def of_letters(word: str) -> Iterator[str]:
@@ -60,10 +63,28 @@ class Linear:
 
     def chances(self, numbers: NDArray[np.int64]) -> NDArray[np.float64] | None:
         """Return the chance of each class [1], or None where no feature is known."""
-        rows = self.row[np.unique(numbers)]
+        rows = self.row[np.unique(numbers % BUCKETS)]
         rows = rows[rows >= 0]
         if not rows.size:
             return None
         scores = self.bias + self.weights[rows].sum(axis=0, dtype=np.float64) / rows.size**0.5
         odds = np.exp(scores - scores.max())
         return np.asarray(odds / odds.sum())
+
+
+@dataclass(frozen=True, slots=True)
+class Either:
+    """The weights [feature] of one question of yes or no, in eight bits of ``step`` each.
+
+    Its log odds: the bias, and the sum of all features' weights over the root of their number.
+    """
+
+    weights: NDArray[np.int8]
+    step: float
+    bias: float
+
+    def odds(self, numbers: NDArray[np.int64]) -> float:
+        """Return the log odds of yes for the features of a text, each of which counts once."""
+        once = np.unique(numbers)
+        told = int(self.weights[once].sum(dtype=np.int64)) * self.step
+        return self.bias + told / max(len(once), 1) ** 0.5

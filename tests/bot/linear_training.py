@@ -1,4 +1,4 @@
-"""Fits a linear model to sentences, and writes it with its weights in eight bits."""
+"""Fits linear models to sentences, and writes them with their weights in eight bits."""
 
 from collections.abc import Sequence
 from pathlib import Path
@@ -7,13 +7,14 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 from scipy.optimize import minimize
-from scipy.sparse import csr_matrix
+from scipy.sparse import csr_matrix, diags
 
-from bot.language.linear import BUCKETS, Linear
+from bot.language.linear import BUCKETS, NUMBERS, Either, Linear
 
-__all__ = ["fitted", "in_eight_bits", "kept", "solved"]
+__all__ = ["arrays", "either", "fitted", "kept"]
 
 _LEVELS = 127
+_CUT = 0.9995
 
 
 def fitted(
@@ -29,17 +30,50 @@ def fitted(
     What stands in fewer than ``least_seen`` sentences says nothing; ``ridge`` holds the weights.
     """
     keys = tuple(sorted(set(labels)))
+    texts = [np.unique(numbers % BUCKETS) for numbers in texts]
     seen = np.bincount(np.concatenate(texts), minlength=BUCKETS)
     told = [numbers[seen[numbers] >= least_seen] for numbers in texts]
     wanted = [keys.index(label) for label in labels]
-    used, weights, bias = solved(told, wanted, len(keys), ridge=ridge, rounds=rounds)
+    used, weights, bias = _solved(_matrix(told), wanted, len(keys), ridge=ridge, rounds=rounds)
     row = np.full(BUCKETS, -1, dtype=np.int64)
     row[used] = np.arange(len(used))
     return Linear(keys, row, weights.astype(np.float32), bias)
 
 
-def solved(
-    texts: Sequence[NDArray[np.int64]],
+def either(
+    texts: Sequence[NDArray[np.int64]], yes: Sequence[bool], *, ridge: float, rounds: int
+) -> Either:
+    """Return the logistic regression of yes or no on features.
+
+    Each feature weighs in the fit by the root of how unlike its shares of yes and of no are
+    (log ratio of them, one added to each count): naive Bayes as a prior, Wang and Manning 2012.
+    """
+    of_yes = np.bincount(
+        np.concatenate([numbers for numbers, so in zip(texts, yes, strict=True) if so]),
+        minlength=NUMBERS,
+    )
+    of_no = np.bincount(np.concatenate(texts), minlength=NUMBERS) - of_yes
+    unlike = np.log((of_yes + 1) / of_yes.sum() / ((of_no + 1) / of_no.sum()))
+    matrix = (_matrix(texts) @ diags(np.abs(unlike).astype(np.float32) ** 0.5)).tocsr()
+    used, weights, bias = _solved(matrix, [int(so) for so in yes], 2, ridge=ridge, rounds=rounds)
+    odds = np.zeros(NUMBERS)
+    odds[used] = (weights[:, 1] - weights[:, 0]) * np.abs(unlike[used]) ** 0.5
+    # The few strongest weights are cut off: the step of all others is finer for it.
+    step = float(np.quantile(np.abs(odds[used]), _CUT)) / _LEVELS
+    rounded = np.clip(np.round(odds / step), -_LEVELS, _LEVELS)
+    return Either(rounded.astype(np.int8), step, float(bias[1] - bias[0]))
+
+
+def _matrix(texts: Sequence[NDArray[np.int64]]) -> "csr_matrix[np.float32]":
+    """Return the features of texts [text, feature], each the share of its text that it counts."""
+    lengths = np.array([len(numbers) for numbers in texts])
+    shares = np.repeat(1.0 / np.maximum(lengths, 1) ** 0.5, lengths).astype(np.float32)
+    begins = np.concatenate([[0], np.cumsum(lengths)])
+    return csr_matrix((shares, np.concatenate(texts), begins), shape=(len(texts), NUMBERS))
+
+
+def _solved(
+    matrix: "csr_matrix[np.float32]",
     wanted: Sequence[int],
     classes: int,
     *,
@@ -50,15 +84,11 @@ def solved(
 
     A quasi-Newton descent of the likelihood, quicker than steps where a text has many features.
     """
-    lengths = np.array([len(numbers) for numbers in texts])
-    shares = np.repeat(1.0 / np.maximum(lengths, 1) ** 0.5, lengths).astype(np.float32)
-    begins = np.concatenate([[0], np.cumsum(lengths)])
-    matrix = csr_matrix((shares, np.concatenate(texts), begins), shape=(len(texts), BUCKETS))
     used = np.unique(matrix.indices)
     matrix = matrix[:, used]
     turned = matrix.T.tocsr()
-    hot = np.zeros((len(texts), classes), dtype=np.float32)
-    hot[np.arange(len(texts)), wanted] = 1.0
+    hot = np.zeros((matrix.shape[0], classes), dtype=np.float32)
+    hot[np.arange(len(hot)), wanted] = 1.0
 
     def loss(flat: NDArray[np.float64]) -> tuple[float, NDArray[np.float64]]:
         both = flat.reshape(len(used) + 1, classes).astype(np.float32)
@@ -78,7 +108,7 @@ def solved(
     return used.astype(np.int64), both[:-1], both[-1]
 
 
-def in_eight_bits(
+def _in_eight_bits(
     weights: NDArray[np.floating[Any]],
 ) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
     """Return each row in eight bits, and what one step of it is."""
@@ -86,19 +116,21 @@ def in_eight_bits(
     return np.round(weights / scale).astype(np.int8), scale.astype(np.float32)
 
 
-def kept(model: Linear, path: Path, most: int, digest: str) -> None:
-    """Write a model of at most so many features, its weights in eight bits."""
+def arrays(model: Linear, most: int) -> dict[str, NDArray[Any]]:
+    """Return a model of at most so many features as it is kept, its weights in eight bits."""
     buckets = np.flatnonzero(model.row >= 0)
     weights = model.weights[model.row[buckets]]
     strongest = np.sort(np.argsort(np.abs(weights).max(axis=1), kind="stable")[-most:])
-    weights = weights[strongest]
-    rounded, scale = in_eight_bits(weights)
-    np.savez_compressed(
-        path,
-        keys=np.array(model.keys),
-        buckets=buckets[strongest].astype(np.int32),
-        weights=rounded,
-        scale=scale,
-        bias=model.bias.astype(np.float32),
-        digest=np.array(digest),
-    )
+    rounded, scale = _in_eight_bits(weights[strongest])
+    return {
+        "keys": np.array(model.keys),
+        "buckets": buckets[strongest].astype(np.int32),
+        "weights": rounded,
+        "scale": scale,
+        "bias": model.bias.astype(np.float32),
+    }
+
+
+def kept(path: Path, digest: str, **told: NDArray[Any]) -> None:
+    """Write a model with the fingerprint of its sentences."""
+    np.savez_compressed(path, digest=np.array(digest), allow_pickle=False, **told)

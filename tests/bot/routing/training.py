@@ -21,7 +21,7 @@ from bot.queries.setup import AskQuery
 from bot.question_context import context_of
 from bot.routes.learned import features
 from bot.routes.routing import asked_in
-from tests.bot.linear_training import fitted, kept
+from tests.bot.linear_training import arrays, fitted, kept
 
 __all__ = ["digest", "learned", "numbers_of", "sentences"]
 
@@ -61,7 +61,8 @@ def learned(rows: list[tuple[str, str]]) -> Linear:
 def main() -> None:
     """Train on every question and write the model."""
     model = learned(list(sentences()))
-    kept(model, Path(str(files("bot.routes"))) / "learned.npz", _MOST_FEATURES, digest())
+    to = Path(str(files("bot.routes"))) / "learned.npz"
+    kept(to, digest(), **arrays(model, _MOST_FEATURES))
 
 
 if __name__ == "__main__":
