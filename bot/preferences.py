@@ -16,11 +16,11 @@ Language = Literal["en", "de"]
 
 FIRST: Language = "en"
 LANGUAGES: tuple[Language, ...] = get_args(Language)
-OFFERED: tuple[Language, ...] = ("en",)
+OFFERED: tuple[Language, ...] = ("en", "de")
 """The languages that a Discord set to them brings by itself.
 
-German is answered to whoever wishes for it; it is offered once its dangers are heard as well as in
-English: at most 5 of 100 harmless messages alarm, at least 95 of 100 hazards get the right act.
+One is offered once its dangers are heard: on a fresh batch of another hand at least 95 of 100
+hazards alarm and at most 5 of 100 harmless messages with the same words.
 """
 
 

@@ -245,7 +245,7 @@ def _wrong(
 
 
 def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> Say:
-    example = missing_example(command, given, preferences.own, preferences.default_animal)
+    example = missing_example(command, given, preferences)
     tried = leading_on(example, command, given, preferences)
     return missing_told(command, given, preferences.own, tried)
 

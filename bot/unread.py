@@ -13,6 +13,7 @@ from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.words import join_line
 from bot.outside import OutOfRange
+from bot.preferences import Preferences
 from bot.questions.animals import ANY_ANIMAL, AnimalNotNamedError
 from bot.questions.lacking import Behind, lacked
 from bot.questions.past_limit import PastLimitError
@@ -150,19 +151,19 @@ def _plain(given: Mapping[str, str]) -> dict[str, str]:
     return {name: text for name, text in given.items() if shown(text) == text}
 
 
-def missing_example(
-    command: Command, given: Mapping[str, str], own: Own, usual_animal: str = ""
-) -> str:
+def missing_example(command: Command, given: Mapping[str, str], preferences: Preferences) -> str:
     """Return the question with what it still needs, for the animal that was named."""
-    from bot.routes.examples import examples_for
+    from bot.routes.examples import examples_for, typed_in
 
+    own = preferences.own
     missing = command.query.lacking(given, own)
     options = command.query.examples()
     shown_rest = command.examples[0].removeprefix(command.name)
     example = command.query.texts_in(shown_rest, command.positional)
     filled = example | {name: options[name] for name in missing}
-    fitting = examples_for(command.name, given.get("animal", "") or usual_animal, own)
+    fitting = examples_for(command.name, given.get("animal", "") or preferences.default_animal, own)
     filled |= {name: text for name, text in fitting.items() if name in filled}
+    filled = {name: typed_in(text, preferences.shown) for name, text in filled.items()}
     filled |= _plain(given)
     return join_line(command.name, {name: filled[name] for name in options if name in filled})
 

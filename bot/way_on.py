@@ -112,7 +112,7 @@ class _Asked:
     def stop(self, preferences: Preferences) -> _Stop | None:
         """Return what this question is refused with, or None where it is answered."""
         command, given, own = self.command, self.given, preferences.own
-        lacking = _Stop(missing_example(command, given, own, preferences.default_animal))
+        lacking = _Stop(missing_example(command, given, preferences))
         try:
             query = command.query.model_validate(given, context=reading_of(preferences))
         except ValidationError as error:

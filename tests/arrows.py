@@ -85,8 +85,8 @@ _ARROWS = {
     ),
     "bot.outside": "bot.facts bot.language bot.saying.figures calc.validity",
     "bot.unread": (
-        "bot.outside bot.command bot.dangers.first bot.facts bot.saved bot.language bot.questions "
-        "bot.routes.examples"
+        "bot.outside bot.command bot.dangers.first bot.facts bot.language bot.preferences "
+        "bot.questions bot.routes.examples bot.saved"
     ),
     "bot.around": (
         "bot.command bot.facts bot.saved bot.language bot.layered bot.preferences bot.queries "

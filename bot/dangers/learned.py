@@ -32,7 +32,7 @@ _FOLDED = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss"})
 _APART = 3
 _MOST_WORDS = 50_000
 # How much the second model's log odds count [1].
-_OF_SECOND = 0.75
+_OF_SECOND = 0.5
 # Below this chance [1] nobody asks which word told it.
 _TELLING = 0.01
 _MOST_HITS = 8

@@ -267,6 +267,8 @@ def _meant(
     if isinstance(changed, Layered):
         return changed
     spoken_of = "night" if values.get("about") == "night" else name
+    if spoken_of != name and (cold := _cold_told(values, told, line, context, preferences)):
+        return cold
     topic = topic_of(line, spoken_of)
     if topic and not topic.of_an_animal:
         told_too = told_of_set_up(line, context) if topic.command != "guide" else {}
@@ -291,6 +293,19 @@ def _meant(
     if is_asked and (another := another_asked("", line, context, known)):
         return asking(another, carried(another.command, known))
     return _by_what_it_tells(dialogue, line, told, context)
+
+
+def _cold_told(
+    values: Mapping[str, object],
+    told: Mapping[str, object],
+    line: str,
+    context: Context,
+    preferences: Preferences,
+) -> Question | None:
+    """Return the question of the night: a figure after how cold it may get is how cold it gets."""
+    night = command_named("night")
+    cold = changed_by(night, carried("night", values), told, line, context, preferences)
+    return cold if isinstance(cold, Question) and "room" in cold.values else None
 
 
 def _by_what_it_tells(

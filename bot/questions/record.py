@@ -14,7 +14,9 @@ from importlib.resources import files
 from typing import Any
 
 from bot.facts import Say
+from bot.language.units import Units
 from bot.menu import MODULES
+from bot.preferences import FIRST, Language
 from bot.queries.query import Query
 
 __all__ = ["AskedFor", "Record", "Sample", "record_of"]
@@ -36,11 +38,18 @@ class AskedFor:
     page: str = ""
     inches: str = ""
     cm: str = ""
+    de: str = ""
 
     @property
     def say(self) -> Say:
         """Return what is asked for, as a clause."""
         return Say.of("lack", self.what)
+
+    def words(self, language: Language, units: Units) -> str:
+        """Return words that tell it, in the asker's language and unit."""
+        if language != FIRST:
+            return self.de
+        return (self.cm if units is Units.CM else "") or self.inches
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,5 +1,6 @@
 """Examples of options, made from what an animal needs: none that the answers would fault."""
 
+import re
 from collections.abc import Mapping
 from functools import cache
 
@@ -15,13 +16,14 @@ from calc.uv.lamp import Fixture, Lamp
 from calc.uv.placement import place
 from calc.uv.screen import NoScreen
 
-__all__ = ["examples_for", "figures_of"]
+__all__ = ["examples_for", "figures_of", "typed_in"]
 
 _USUAL_ROOM_F = 70
 _LEAST_RISE_F = 5
 _COLDEST_ROOM_F = 50
 _USUAL = {"tube": "12%", "room": "70F", "surface": "92F", "air": "78F", "reading": "92F"}
 _INCH_M = 0.0254
+_HEAT, _LENGTHS = re.compile(r"(\d+)F"), re.compile(r"(\d+(?:x\d+)*) ?in")
 # From this much UV on a 12 % tube is the usual one, under it a 6 % one, under a little a 2 % one.
 _STRONG_UVI, _LITTLE_UVI = 3.6, 1.2
 
@@ -46,20 +48,29 @@ def examples_for(command: str, animal: str, own: Own = NOTHING_OWN) -> Mapping[s
 def figures_of(examples: Mapping[str, str], units: Units) -> dict[str, str]:
     """Return examples as words need them: in the asker's unit, lengths without it."""
     in_cm = units is Units.CM
-    inches = int(examples.get("distance", "14in").removesuffix("in"))
-    distance = f"{round(inches * 100.0 * _INCH_M)}" if in_cm else f"{inches}"
+    distance = typed_in(examples.get("distance", "14in"), units).removesuffix(
+        "cm" if in_cm else "in"
+    )
     uvi = examples.get("readings", "4.2 at 12 in").partition(" at ")[0]
-    whole = {**_USUAL, **examples}
-    heat = {name: _c(text) if in_cm else text for name, text in whole.items() if _is_heat(text)}
-    return {**whole, **heat, "distance": distance, "uvi_at": f"{uvi} at {distance}"}
+    whole = {name: typed_in(text, units) for name, text in {**_USUAL, **examples}.items()}
+    return {**whole, "distance": distance, "uvi_at": f"{uvi} at {distance}"}
 
 
-def _is_heat(text: str) -> bool:
-    return text.endswith("F") and text[:-1].isdecimal()
+def typed_in(text: str, units: Units) -> str:
+    """Return an example in inches and °F as who measures in centimetres and °C types it.
 
-
-def _c(text: str) -> str:
-    return f"{round((int(text[:-1]) - 32.0) / 1.8, 1):g}C"
+    >>> typed_in("71F", Units.CM), typed_in("48x24x36in", Units.CM), typed_in("71F", Units.IN)
+    ('21.5C', '120x60x90cm', '71F')
+    """
+    if units is not Units.CM:
+        return text
+    if heat := _HEAT.fullmatch(text):
+        return f"{round((int(heat[1]) - 32.0) / 0.9) / 2.0:g}C"
+    if lengths := _LENGTHS.fullmatch(text):
+        sides = [int(side) * 100.0 * _INCH_M for side in lengths[1].split("x")]
+        # Boxes are told by tens of centimetres.
+        return "x".join(f"{round(side, -1 if sides[1:] else 0):.0f}" for side in sides) + "cm"
+    return text
 
 
 @cache

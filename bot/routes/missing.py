@@ -25,7 +25,7 @@ __all__ = ["Lacking", "still_needed"]
 
 
 _ANIMAL_PAGE = "planning-a-set-up"
-_PLAIN = re.compile(r"[A-Za-z0-9 .,%'°/+-]{3,160}")
+_PLAIN = re.compile(r"[A-Za-zÄÖÜäöüß0-9 .,%'°/+-]{3,160}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +115,7 @@ def _asked(name: str, lacking: Lacking) -> Say:
 
 def _lack(name: str, lacking: Lacking) -> AskedFor:
     if name == "animal":
-        return AskedFor(name, _ANIMAL_PAGE, lacking.animal)
+        return AskedFor(name, _ANIMAL_PAGE, lacking.animal, de=lacking.animal)
     some_mesh = name == "screen" and lacking.mesh
     return record_of(lacking.name).lack("some_mesh" if some_mesh else name)
 
@@ -128,11 +128,10 @@ def _example(
 ) -> str:
     said = " ".join(lacking.said.rstrip("?!. ").split())
     examples = examples_for(lacking.name, lacking.given.get("animal", lacking.animal), context.own)
-    figures = figures_of(examples, context.units)
-    in_cm = context.units is Units.CM
-    told = (((in_cm and thing.cm) or thing.inches).format(**figures) for thing in things)
+    in_german = context.language != FIRST
+    figures = figures_of(examples, Units.CM if in_german else context.units)
+    told = [thing.words(context.language, context.units).format(**figures) for thing in things]
     sentence = ", ".join((said, *told))
-    # Free words are heard in English alone, so that no German sentence goes on in English.
-    if context.language == FIRST and _PLAIN.fullmatch(sentence) and understands(sentence):
+    if all(told) and _PLAIN.fullmatch(sentence) and understands(sentence):
         return join_line("ask", {"question": sentence}).replace("question:", "", 1)
     return example_of(lacking.name, lacking.given, lacking.animal, context).line()

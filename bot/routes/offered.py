@@ -15,7 +15,7 @@ from bot.queries.question import Question
 from bot.queries.typed import typed_all
 from bot.questions.record import record_of
 from bot.routes.asked import Asked
-from bot.routes.examples import examples_for
+from bot.routes.examples import examples_for, typed_in
 from bot.routes.filled import filled
 from bot.routes.pages import page_near
 from calc.heat.sources_of_heat import find_heat_source
@@ -134,6 +134,7 @@ def _complete(name: str, given: Mapping[str, str], animal: str, context: Context
     examples = dict(model.examples())
     fitting = examples_for(name, safe.get("animal", animal), context.own)
     examples |= {option: text for option, text in fitting.items() if option in examples}
+    examples = {option: typed_in(text, context.units) for option, text in examples.items()}
     whole = {option: examples[option] for option in model.lacking(safe)} | safe
     if "animal" in examples and "animal" not in whole:
         whole["animal"] = animal

@@ -237,7 +237,11 @@ def asked_in(query: AskQuery, context: Context) -> Asked:
 
 
 def _to(name: str, asked: Asked) -> Routed:
-    return Routed(name, filled(name, asked))
+    values = filled(name, asked)
+    if name == "night" and values.keys() == {"animal"}:
+        # Of a room that was not told, it is how cold it may get that answers.
+        return Routed("needs", {**values, "about": "night"})
+    return Routed(name, values)
 
 
 def _as_meant(opinion: Opinion, asked: Asked, context: Context) -> Routed:

@@ -11,7 +11,7 @@ from bot.commands import COMMANDS
 from bot.fronts.discord.localised import described
 from bot.fronts.discord.menus import MENUS
 from bot.menu import menu_name
-from bot.preferences import LANGUAGES, Preferences
+from bot.preferences import FIRST, OFFERED, Preferences
 from bot.render.escaping import escape
 from tests.discord.answers import FORM
 from tests.discord.cast import FERN, MOSS, Place, between_friends, direct, foreign_server
@@ -61,7 +61,7 @@ async def test_every_locale_gets_the_answer(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         answers = [await world.slash("distance", TUBE, locale=loc) for loc in LOCALES.split()]
     assert len(answers) == 34
-    assert {answer.text for answer in answers} == {answers[0].text}
+    assert len({answer.text for answer in answers}) == len(OFFERED)
 
 
 async def test_an_answer_is_in_the_language_of_the_askers_discord_where_it_is_offered(
@@ -69,11 +69,11 @@ async def test_an_answer_is_in_the_language_of_the_askers_discord_where_it_is_of
 ) -> None:
     room = {"animal": "corn snake", "room": "18C"}
     async with world.running(bot()):
-        assert "heizen" not in (await world.slash("night", room, locale="de")).text
-    monkeypatch.setattr("bot.fronts.discord.client.OFFERED", LANGUAGES)
-    async with world.running(bot()):
         german = await world.slash("night", room, locale="de")
         english = await world.slash("night", room, locale="fr")
+    monkeypatch.setattr("bot.fronts.discord.client.OFFERED", (FIRST,))
+    async with world.running(bot()):
+        assert "heizen" not in (await world.slash("night", room, locale="de")).text
     assert "heizen" in german.text
     assert {"Warum", "In Zoll"} <= {*german.buttons}
     assert "heizen" not in english.text

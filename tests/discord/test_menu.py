@@ -9,7 +9,7 @@ from bot.commands import ALL_COMMANDS, COMMANDS, command_at
 from bot.fronts.discord import localised
 from bot.fronts.discord.localised import described
 from bot.menu import GROUPS, STORED_GROUPS, WORDS, about_question, bare, menu_name
-from bot.preferences import FIRST, LANGUAGES, Preferences
+from bot.preferences import FIRST, Preferences
 from tests.discord.command_limits import command_breaches
 from tests.discord.limits import Json
 from tests.discord.saving import Keeper, keeper, store
@@ -26,9 +26,8 @@ def leaves(part: Json) -> Iterator[Json]:
 
 
 async def test_an_offered_language_stands_in_the_menu_within_the_limits(
-    world: World, keeper: Keeper, monkeypatch: pytest.MonkeyPatch
+    world: World, keeper: Keeper
 ) -> None:
-    monkeypatch.setattr(localised, "OFFERED", LANGUAGES)
     async with world.running(keeper()):
         registered = world.platform.commands[None]
     assert command_breaches(registered) == []

@@ -33,8 +33,8 @@ _HERE = Path(__file__).parent
 _TO = _HERE.parents[2] / "bot" / "dangers"
 # A feature of one sentence alone says nothing of another.
 _LEAST_SEEN = 2
-_RIDGE, _ROUNDS = 0.03, 35
-_RIDGE_OF_ANY, _ROUNDS_OF_ANY = 0.01, 60
+_RIDGE, _ROUNDS = 0.01, 90
+_RIDGE_OF_ANY, _ROUNDS_OF_ANY = 0.01, 150
 # Collected as a look-alike of a person's burn; it is an animal's.
 _NO_CALM = ("my beardie burned his belly",)
 # The sentences that the facts were collected with count as several each.
