@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from bot.commands import command_named
 from bot.dialogue.another import carried
 from bot.dialogue.figures import length_told
+from bot.dialogue.fragments import changed_by
 from bot.dialogue.moves import Change, Moved, moved_on
 from bot.dialogue.told import warmth_told
 from bot.facts import Length, Say, metres
@@ -16,7 +17,7 @@ from bot.preferences import Context, Preferences
 from bot.queries.question import Question
 from bot.question_context import read_alone
 
-__all__ = ["after_move", "reading_placed"]
+__all__ = ["after_move", "cold_told", "reading_placed"]
 
 _OF_A_LAMP = ("watts", "basking")
 _HEATED = ("basking", "surface")
@@ -86,3 +87,17 @@ def reading_placed(
     rows = (PlacedReading(value, length.narrowed(), length.text),)
     animal = {"animal": told["animal"]} if "animal" in told else {}
     return Question("meter", {"readings": rows, **animal})
+
+
+def cold_told(
+    values: Mapping[str, object],
+    told: Mapping[str, object],
+    line: str,
+    context: Context,
+    preferences: Preferences,
+) -> Question | None:
+    """Return the question of the night: a figure after how cold it may get is how cold it gets."""
+    night = command_named("night")
+    assert night is not None
+    cold = changed_by(night, carried("night", values), told, line, context, preferences)
+    return cold if isinstance(cold, Question) and "room" in cold.values else None

@@ -14,7 +14,7 @@ from bot.dangers import listen
 from bot.dialogue.again import by_what_was_learned, of_the_answer
 from bot.dialogue.another import BY_CASES, OF_UV, STAYS, another_asked, asking, carried
 from bot.dialogue.asking import Answer, asked_next, said_beside
-from bot.dialogue.changes import after_move, reading_placed
+from bot.dialogue.changes import after_move, cold_told, reading_placed
 from bot.dialogue.either import OTHER, lamps_named, other_named, the_other
 from bot.dialogue.figures import without_lengths
 from bot.dialogue.fragments import by_facts, change_wished, changed_by
@@ -267,7 +267,7 @@ def _meant(
     if isinstance(changed, Layered):
         return changed
     spoken_of = "night" if values.get("about") == "night" else name
-    if spoken_of != name and (cold := _cold_told(values, told, line, context, preferences)):
+    if spoken_of != name and (cold := cold_told(values, told, line, context, preferences)):
         return cold
     topic = topic_of(line, spoken_of)
     if topic and not topic.of_an_animal:
@@ -293,19 +293,6 @@ def _meant(
     if is_asked and (another := another_asked("", line, context, known)):
         return asking(another, carried(another.command, known))
     return _by_what_it_tells(dialogue, line, told, context)
-
-
-def _cold_told(
-    values: Mapping[str, object],
-    told: Mapping[str, object],
-    line: str,
-    context: Context,
-    preferences: Preferences,
-) -> Question | None:
-    """Return the question of the night: a figure after how cold it may get is how cold it gets."""
-    night = command_named("night")
-    cold = changed_by(night, carried("night", values), told, line, context, preferences)
-    return cold if isinstance(cold, Question) and "room" in cold.values else None
 
 
 def _by_what_it_tells(

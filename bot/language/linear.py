@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from importlib.abc import Traversable
 from importlib.resources import as_file
+from math import sqrt
 from typing import Any
 from zlib import crc32
 
@@ -87,4 +88,4 @@ class Either:
         """Return the log odds of yes for the features of a text, each of which counts once."""
         once = np.unique(numbers)
         told = int(self.weights[once].sum(dtype=np.int64)) * self.step
-        return self.bias + told / max(len(once), 1) ** 0.5
+        return self.bias + told / sqrt(max(len(once), 1))
