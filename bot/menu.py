@@ -28,7 +28,6 @@ _MENU: Final = {
     "uv tube": "questions.uv.tube",
     "uv meter": "questions.uv.meter",
     "uv decline": "questions.uv.decline",
-    "uv section": "questions.setup.section",
     "uv dose": "questions.uv.dose",
     "uv card": "questions.uv.card",
     "uv outdoors": "questions.uv.outdoors",
@@ -52,6 +51,7 @@ _MENU: Final = {
     "noonstone about": "questions.general.about",
     "noonstone next": "questions.setup.next",
     "noonstone arrange": "questions.setup.arrange",
+    "noonstone section": "questions.setup.section",
     # Their examples work one after the other, beginning with a store in which there is nothing.
     "mine save": "questions.saved.saving",
     "mine reading": "questions.saved.reading",
