@@ -16,7 +16,7 @@ from bot.saved.values import OwnLife
 from calc.animal import Animal, Awake, OwnLimits, State, Subject, Target
 from calc.animals import animal_name, animals, any_animal, own_name, own_slug
 from calc.limits import Limit, limits_of
-from calc.name_index import first_of_each, names_with_targets, wide_kins
+from calc.name_index import first_of_each, names_with_targets, wide_kins, word_index
 from calc.naming import Known, Several, WithoutTargets, named
 from calc.states import in_states
 from calc.target_limits import target_past
@@ -173,6 +173,9 @@ def perhaps_meant(wish: str, own: tuple[str, ...] = ()) -> list[str]:
     names = {name.lower(): slug for name, slug in names_with_targets().items()}
     names |= {name.lower(): own_slug(name) for name in own}
     found = [form for form in names if typed in form.split()]
+    if not found and typed in word_index()[1]:
+        # Rightly spelled, of an animal without figures: a spider is no slip of a slider.
+        return []
     if not found and (near := closest(typed, names)) and _is_slip(typed, near):
         found = [near]
     if not found and (word := closest(typed, dict.fromkeys(" ".join(names).split()))):

@@ -4,8 +4,10 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
+from bot import guide
 from bot.dangers import listen
 from bot.language.hearing import FactName
+from bot.preferences import LANGUAGES
 from bot.routes.asked import Asked
 from bot.routes.beyond import asks_to_buy
 from bot.routes.learned import Meant, labels, meant
@@ -55,7 +57,7 @@ def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
     if not _has_words(asked) or len(words) > _MOST_WORDS or _tells_readings(asked):
         return None
     figures = sum(any(sign.isdigit() for sign in word) for word in words)
-    if ruled is not None and (words[0] == ruled.name or ruled.name not in _names_known()):
+    if ruled is not None and (words[0] == ruled.name or _is_unlearned(ruled)):
         # It was called by its name, or no sentence of it was learned.
         return None
     if ruled is not None and ruled.name == OFF and asks_to_buy(asked):
@@ -136,10 +138,34 @@ def likely_of(asked: Asked) -> tuple[Opinion, ...]:
     return tuple(one for one in found if one is not None and one.name != OFF)
 
 
+def _is_unlearned(opinion: Opinion) -> bool:
+    """Say whether no sentence of a question, or of a part of a page, was learned."""
+    of_a_part = (opinion.page, opinion.part)
+    return opinion.name not in _names_known() or (
+        all(of_a_part) and of_a_part not in _parts_known()
+    )
+
+
+@cache
+def _known() -> tuple[Opinion, ...]:
+    opinions = (_opinion(Meant(label, 1.0)) for label in labels())
+    return tuple(opinion for opinion in opinions if opinion)
+
+
 @cache
 def _names_known() -> frozenset[str]:
-    opinions = (_opinion(Meant(label, 1.0)) for label in labels())
-    return frozenset(opinion.name for opinion in opinions if opinion)
+    return frozenset(opinion.name for opinion in _known())
+
+
+@cache
+def _parts_known() -> frozenset[tuple[str, str]]:
+    """Return the parts that were learned, as every language calls them."""
+    parts = [(opinion.page, opinion.part) for opinion in _known() if opinion.part]
+    return frozenset(
+        (page, guide.heading_in(page, part, language))
+        for page, part in parts
+        for language in LANGUAGES
+    )
 
 
 def _opinion(one: Meant) -> Opinion | None:

@@ -156,6 +156,12 @@ def test_an_animal_that_nobody_knows_gets_no_other_ones_figures(name: str) -> No
     assert any("8 in (20 cm)" in step for step in steps.items)
 
 
+def test_the_name_of_another_animal_is_no_slip() -> None:
+    told = ask("needs animal:spider", Preferences())
+    assert "slider" not in told.answer
+    assert told.answer.startswith("I have no figures for “spider”")
+
+
 def test_its_dangers_are_told_all_the_same() -> None:
     told = ask("temps basking:150F cool:110F animal:zorblax", Preferences())
     assert told.dangers

@@ -139,6 +139,11 @@ class NamedByTube:
         """Return the tube by name."""
         return Say("tubes-name", self.tube)
 
+    @property
+    def lamp_short(self) -> Say:
+        """Return the tube's name in the few words of a brief."""
+        return Say("tubes-short", self.tube)
+
 
 def tube_told(
     lamp: Lamp,

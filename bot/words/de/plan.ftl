@@ -11,7 +11,7 @@ plan-place = { $stand ->
 plan-yes = Ja: Röhre–Rücken { LENGTH($away) }.
 plan-range = Gut: { LENGTH($away, form: "range") }.
 # Only with: $floor_long, $floor_deep, $code
-plan-small = Zu klein nach { $code }. Ausgewachsen nötig: { LENGTH($floor_long) } mal { LENGTH($floor_deep) }.
+plan-small = Zu klein ({ $code }). Erwachsen: { LENGTH($floor_long, units: "first") } mal { LENGTH($floor_deep, units: "first") } ({ LENGTH($floor_long, units: "second") } mal { LENGTH($floor_deep, units: "second") }).
 plan-for-now = Vorerst Röhre–Rücken { LENGTH($away) }.
 # Only with: $room_taken, $mesh_blocks
 plan-assumed-short = Annahme: Gitter { SHARE($mesh_blocks) }, { TEMP($room_taken) }.
@@ -26,7 +26,7 @@ plan-do-tube = { $place ->
     [across] , quer
     [whole_length] , ganz durch
    *[other] {""}
-  }: { $lamp }, { LENGTH($long) }.
+  }: { $lamp_short }, { LENGTH($long) }.
 # Only with: $sizes
 plan-do-heat-one_size = Wärme daneben: { WATTS($sizes) }.
 # Only with: $sizes
@@ -448,17 +448,17 @@ plan-picture-alt-warm = Warme Seite: { plan-picture-warm-is }.
 plan-picture-alt-cool = Kühle Seite: { plan-picture-cool-is }.
 
 ## Vorerst, und nach welchem Kodex
-plan-code-austria2004 = österreichischem Recht
-plan-code-austria_snakes2004 = österreichischem Recht
-plan-code-eu2010_63 = den EU-Regeln für Labore
-plan-code-leopard_gecko_leaflet = einem Merkblatt zum Tierschutz
-plan-code-nsw2013 = dem Kodex von New South Wales
+plan-code-austria2004 = österreichisches Recht
+plan-code-austria_snakes2004 = österreichisches Recht
+plan-code-eu2010_63 = EU-Laborregeln
+plan-code-leopard_gecko_leaflet = Merkblatt zum Tierschutz
+plan-code-nsw2013 = Kodex von New South Wales
 plan-code-swiss_2001 = Schweizer Recht
 plan-code-swiss_tschv = Schweizer Recht
-plan-code-tvt_tortoise = einem Merkblatt deutscher Tierärzte
-plan-code-enclosure_judgement = unserer eigenen Regel
-plan-code-tortoise_judgement = unserer eigenen Regel
-plan-code-giant_snake_judgement = unserer eigenen Regel
+plan-code-tvt_tortoise = Merkblatt deutscher Tierärzte
+plan-code-enclosure_judgement = unsere eigene Regel
+plan-code-tortoise_judgement = unsere eigene Regel
+plan-code-giant_snake_judgement = unsere eigene Regel
 # Only with: $sizes
 plan-now-one_size = Vorerst: keine Röhre, { WATTS($sizes) } an einem Ende.
 # Only with: $sizes

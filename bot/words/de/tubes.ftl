@@ -18,6 +18,18 @@ tubes-name = { $whose ->
        *[other] { $count } × T5 HO, je { tubes-strength }, { tubes-fixture }
       }
   }
+tubes-finish = { $fixture ->
+    [polished] poliert
+   *[plain] einfach
+  }
+tubes-short = { $whose ->
+    [yours] deine eigene Lampe
+    [groups] die Lampe der Gruppe
+   *[class] { $count ->
+        [one] T5 HO, { tubes-strength }, { tubes-finish }
+       *[other] { $count } × T5 HO, je { tubes-strength }, { tubes-finish }
+      }
+  }
 tubes-kind-label = Art
 tubes-kind = Die Art hast du nicht genannt, also habe ich eine T5-HO-Röhre angenommen.
 tubes-held-label = Stärke, Leuchte, Alter

@@ -11,7 +11,7 @@ plan-place = { $stand ->
 plan-yes = Yes. Tube to back: { LENGTH($away) }.
 plan-range = Good: { LENGTH($away, form: "range") }.
 # Only with: $floor_long, $floor_deep, $code
-plan-small = Too small by { $code }. Grown it needs { LENGTH($floor_long) } by { LENGTH($floor_deep) }.
+plan-small = Too small by { $code }. Grown: { LENGTH($floor_long, units: "first") } by { LENGTH($floor_deep, units: "first") } ({ LENGTH($floor_long, units: "second") } by { LENGTH($floor_deep, units: "second") }).
 plan-for-now = For now: tube to back { LENGTH($away) }.
 # Only with: $room_taken, $mesh_blocks
 plan-assumed-short = Assumed: mesh { SHARE($mesh_blocks) }, { TEMP($room_taken) }.
@@ -26,7 +26,7 @@ plan-do-tube = { $place ->
     [across] , across
     [whole_length] , end to end
    *[other] {""}
-  }: { $lamp }, { LENGTH($long) }.
+  }: { $lamp_short }, { LENGTH($long) }.
 # Only with: $sizes
 plan-do-heat-one_size = Heat beside it: { WATTS($sizes) }.
 # Only with: $sizes
@@ -441,7 +441,7 @@ plan-picture-alt-cool = Cool end: { plan-picture-cool-is }.
 ## For now, and by which code
 plan-code-austria2004 = Austrian law
 plan-code-austria_snakes2004 = Austrian law
-plan-code-eu2010_63 = EU rules for laboratories
+plan-code-eu2010_63 = EU lab rules
 plan-code-leopard_gecko_leaflet = a welfare leaflet
 plan-code-nsw2013 = the New South Wales code
 plan-code-swiss_2001 = Swiss law

@@ -19,6 +19,18 @@ tubes-name = { $whose ->
        *[other] { $count } × T5 HO, { tubes-strength } each, { tubes-fixture }
       }
   }
+tubes-finish = { $fixture ->
+    [polished] polished
+   *[plain] plain
+  }
+tubes-short = { $whose ->
+    [yours] your own lamp
+    [groups] the group's own lamp
+   *[class] { $count ->
+        [one] T5 HO, { tubes-strength }, { tubes-finish }
+       *[other] { $count } × T5 HO, { tubes-strength } each, { tubes-finish }
+      }
+  }
 tubes-kind-label = Kind
 tubes-kind = You did not tell me the kind, so I assumed a T5 HO tube.
 tubes-held-label = Strength, fixture, age

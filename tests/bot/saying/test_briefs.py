@@ -118,3 +118,16 @@ def test_a_danger_and_its_answer_are_told_in_the_language_of_who_asks() -> None:
     assert danger.dangers
     assert danger.language == "de"
     assert "auf Deutsch" not in pinning.everything(danger)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("units", Units)
+def test_a_plan_for_a_box_that_is_too_small_says_tube_and_heat(
+    language: Language, units: Units
+) -> None:
+    asker = Preferences(forced_units=units, language=language)
+    line = "plan animal:slider enclosure:48x24x24in lid:full mesh room:70F night:66F"
+    brief = ask(line, asker).brief
+    steps = [one.text for one in brief if one.role is Role.STEP]
+    assert len(steps) == 2
+    assert len(UNIT.sub("", steps[0]).split()) <= MOST_WORDS, steps
