@@ -104,7 +104,7 @@ async def test_a_guide_address_of_the_group_is_linked(ok: Ask) -> None:
     assert (await ok(f"{DISTANCE} uvi:3-5")).guide[0].url == ""
 
 
-async def test_without_its_database_saved_data_are_said_to_be_unreachable_and_the_rest_answered(
+async def test_with_a_damaged_database_saved_data_are_said_to_be_unusable_and_the_rest_answered(
     desk: Desk, tmp_path: Path
 ) -> None:
     await desk.store.close()
@@ -112,7 +112,7 @@ async def test_without_its_database_saved_data_are_said_to_be_unreachable_and_th
         file.write_bytes(b"no database any more " * 100)
     kept = await at_the_door("mine list", Preferences(), desk)
     assert kept.status == "problem"
-    assert "cannot be reached" in kept.answer
+    assert "cannot be used here" in kept.answer
     pure = await at_the_door(f"{DISTANCE} uvi:3-5", Preferences(units=Units.IN), desk)
     assert pure.status == "ok"
 
