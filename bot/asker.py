@@ -51,6 +51,7 @@ def merged(
         if group.animal and own.knows(group.animal)
         else base.default_animal,
         own=own,
+        vets=group.vets or "",
     )
 
 

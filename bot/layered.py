@@ -85,7 +85,7 @@ class Layered:
     the one that is likely meant, as far as it was told; ``lines`` are whole questions in the words
     of it, which a chat lets somebody click; ``lacking`` are the options that the
     question still needs; ``set_up`` is what the answer is about;
-    ``document`` is a file that goes with it.
+    ``document`` is a file that goes with it; ``undecided``: nobody can tell from what is known.
     """
 
     command: str
@@ -107,4 +107,5 @@ class Layered:
     perhaps: Question | None = None
     lacking: tuple[str, ...] = ()
     set_up: "SetUp | None" = None
+    undecided: bool = False
     document: Document | None = None

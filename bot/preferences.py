@@ -34,6 +34,7 @@ class Preferences:
     told in English.
     ``own`` are the figures that the asker's group set for itself. ``today`` is the day where the
     asker lives; None is the day in Greenwich. ``states`` are those that free words told.
+    ``vets`` is whom the asker's group calls.
     """
 
     units: Units | None = None
@@ -44,6 +45,7 @@ class Preferences:
     today: date | None = None
     language: Language | None = None
     states: frozenset[State] = frozenset()
+    vets: str = ""
 
     @property
     def spoken(self) -> Language:

@@ -256,6 +256,7 @@ class Reply(_Told):
     # Parts that are the answer itself, such as a page or a list: shown without being asked for.
     opened: tuple[PartName, ...] = Field(default=(), exclude=True)
     alarms: tuple[Alarm, ...] = Field(default=(), exclude=True)  # what the door says first
+    undecided: bool = Field(default=False, exclude=True)  # nobody can tell from what is known
     document: Document | None = Field(default=None, exclude=True)  # handed over as a file
     # The question as it was understood, so that it can be asked again; not part of the JSON.
     meant: Question | None = Field(default=None, exclude=True)
@@ -266,8 +267,7 @@ class Reply(_Told):
     perhaps: Question | None = Field(default=None, exclude=True)
     # The options that the question still needs, so that a front can offer them.
     lacking: tuple[str, ...] = Field(default=(), exclude=True)
-    # The system whose unit stands first, so that a button can offer the other.
-    units: Literal["", "in", "cm"] = Field(default="", exclude=True)
+    units: Literal["", "in", "cm"] = Field(default="", exclude=True)  # the unit shown first
     # The set-up that the answer is about, which pictures and tables are made of.
     set_up: SetUp | None = Field(default=None, exclude=True)
 

@@ -4,21 +4,26 @@ from collections.abc import Iterable, Mapping
 from functools import cache
 
 from bot import guide
-from bot.brief import brief_of
+from bot.brief import brief_of, fitted
 from bot.command import Command
 from bot.dangers import first, listen
+from bot.dangers.first import Quoted
+from bot.dangers.table import Who
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
 from bot.linking import page_links
 from bot.preferences import LANGUAGES, Preferences
-from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role
-from bot.saying.voice import voice
+from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role, Row
+from bot.saying.voice import Voice, voice
 from calc.naming import Unplaced, named
 
 __all__ = ["heard_in", "of_its_lamp", "said_first"]
 
 _KIND = "kind"
+_CALLED = ("who", "else_who", "also_who")
+# Where a phone has no room for whom the group calls, these stand in the parts alone.
+_GIVE_WAY = ((Role.CAUTION, 0), (Role.ASSUMED, 0), (Role.RANGE, 0), (Role.STEP, 0))
 
 
 def heard_in(command: Command | None, given: Mapping[str, str]) -> tuple[Alarm, ...]:
@@ -88,12 +93,25 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
     told = first(reply, heard, link, speaker)
     labels = tuple(speaker.text(Say.of("part", name)) for name in PartName)
     made = {"brief": brief_of(told), "labels": labels, "around": speaker.language}
-    told = told.model_copy(update=made)
+    told = _with_vets(told.model_copy(update=made), preferences.vets, speaker)
     if told.language == preferences.spoken:
         return told
     note = Say("only-english-rest") if told.dangers else Say("only-english")
     line = Line(role=Role.ASSUMED, text=speaker.text(note))
     return told.model_copy(update={"brief": (*told.brief, line)})
+
+
+def _with_vets(reply: Reply, vets: str, speaker: Voice) -> Reply:
+    """Return a reply that calls a vet with whom the asker's group calls, right behind the call."""
+    called = {danger.call.get(who) for danger in reply.dangers for who in _CALLED}
+    if not vets or Who.VET.value not in called:
+        return reply
+    line = Line(role=Role.CALL, text=speaker.text(Say("door-vets", Quoted(vets))))
+    calls = [i for i, each in enumerate(reply.brief) if each.role in (Role.DANGER, Role.CALL)]
+    place = calls[-1] + 1 if calls else 0
+    brief = fitted((*reply.brief[:place], line, *reply.brief[place:]), _GIVE_WAY)
+    row = Row(label=speaker.text(Say("door-label-vets")), text=vets)
+    return reply.model_copy(update={"brief": brief, "rows": (row, *reply.rows)})
 
 
 def _units(reply: Reply, preferences: Preferences) -> Units:

@@ -58,7 +58,9 @@ async def put_settings(
     after = settings.model_dump(mode="json")
     for name, value in after.items():
         setattr(row, name, value)
-    changed = [Changed("setting", name, before[name] or "", after[name] or "") for name in after]
+    changed = [
+        Changed("setting", name, str(before[name] or ""), str(after[name] or "")) for name in after
+    ]
     await note_changes(session, row.id, by, changed)
 
 
@@ -169,5 +171,7 @@ def _settings(row: ServerRow) -> ServerSettings:
             "guide_url": row.guide_url,
             "zone": row.zone,
             "language": row.language,
+            "vets": row.vets,
+            "helpers": row.helpers,
         }
     )

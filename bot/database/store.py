@@ -22,6 +22,7 @@ from bot.database.reminders import Reminders
 from bot.database.servers import Servers
 from bot.database.upgrade import upgrade
 from bot.database.wishes import Wishes
+from bot.database.wrongs import Wrongs
 
 __all__ = ["Store", "open_store", "open_store_at", "open_store_soon"]
 
@@ -48,6 +49,7 @@ class Store:
     exchange: Exchange
     forgetting: Forgetting
     wishes: Wishes
+    wrongs: Wrongs
 
     @classmethod
     def over(cls, database: Database) -> Self:
@@ -65,6 +67,7 @@ class Store:
             Exchange(database),
             Forgetting(database),
             Wishes(database),
+            Wrongs(database),
         )
 
     async def close(self) -> None:

@@ -37,6 +37,7 @@ __all__ = [
     "Table",
     "TargetRow",
     "UtcTime",
+    "WrongRow",
 ]
 
 # SQLite counts up only in a column of its own integer type.
@@ -104,6 +105,8 @@ class ServerRow(Table):
     guide_url: Mapped[str | None]
     zone: Mapped[str | None]
     language: Mapped[str | None]
+    vets: Mapped[str | None]
+    helpers: Mapped[int | None]
     left_at: Mapped[datetime | None]
 
 
@@ -292,3 +295,16 @@ class CountRow(Table):
     kind: Mapped[str] = mapped_column(primary_key=True)
     name: Mapped[str] = mapped_column(primary_key=True)
     times: Mapped[int]
+
+
+class WrongRow(Table):
+    """A question whose answer somebody called wrong: its values, no text, no person."""
+
+    __tablename__ = "wrong"
+    __table_args__ = (Index(None, "server_id", "id"),)
+
+    id: Mapped[int] = _own_id()
+    server_id: Mapped[int] = _of_server()
+    day: Mapped[date]
+    command: Mapped[str]
+    given: Mapped[dict[str, Any]]

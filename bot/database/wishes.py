@@ -23,6 +23,8 @@ _OF_GROUPS = union(
             ServerRow.guide_url.is_not(None),
             ServerRow.zone.is_not(None),
             ServerRow.language.is_not(None),
+            ServerRow.vets.is_not(None),
+            ServerRow.helpers.is_not(None),
         )
     ),
     *(select(table.server_id) for table in (ChannelRow, LampRow, ScreenRow, TargetRow, AnimalRow)),

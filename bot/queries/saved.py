@@ -13,9 +13,8 @@ from bot.language.wanted import UpTo
 from bot.language.zones import read_zone
 from bot.queries.query import Option, reading
 from bot.saved.boards import Topic
-from bot.saved.group import url_of
 from bot.saved.reminders import About
-from bot.saved.values import LONGEST_NAME, name_of, scientific_of
+from bot.saved.values import LONGEST_NAME, name_of, scientific_of, url_of
 
 __all__ = [
     "CLEARED",

@@ -21,7 +21,10 @@ from bot.queries.options import (
 )
 from bot.queries.query import Option, Query, reading
 from bot.queries.saved import (
+    CLEARED,
+    NONE,
     BoardTopic,
+    Cleared,
     LampName,
     MaybeTongue,
     MaybeUnits,
@@ -29,9 +32,11 @@ from bot.queries.saved import (
     ScientificName,
     ScreenName,
     Site,
+    Sure,
     ZoneName,
 )
 from bot.saved.boards import Topic
+from bot.saved.values import LONGEST_LINE, line_of
 
 __all__ = [
     "SUBJECTS",
@@ -39,6 +44,7 @@ __all__ = [
     "AnswersQuery",
     "BoardQuery",
     "DropQuery",
+    "HelpersQuery",
     "LampQuery",
     "ScreenQuery",
     "SettingsQuery",
@@ -46,6 +52,8 @@ __all__ = [
     "StatsQuery",
     "TargetQuery",
     "TopicQuery",
+    "VetsQuery",
+    "WrongQuery",
 ]
 
 SUBJECTS = {
@@ -80,6 +88,25 @@ _Life = Annotated[
 _Shown = Annotated[
     str, reading(lambda text: read_choice(text, _SHOWN)), Option(choices=tuple(_SHOWN))
 ]
+
+
+_WHERE = {"here": ("this channel", "channel"), "nowhere": ("none", "off", "no")}
+_AskHelpers = Annotated[
+    str, reading(lambda text: read_choice(text, _WHERE)), Option(choices=tuple(_WHERE))
+]
+
+
+def _read_line(text: str) -> str | Cleared:
+    if text.strip().lower() == NONE:
+        return CLEARED
+    try:
+        return line_of(text)
+    except ValueError as error:
+        wanted = Say("wanted-line", UpTo(LONGEST_LINE))
+        raise NotUnderstoodError(text, wanted, "the channel #reptile-vets") from error
+
+
+_VetsLine = Annotated[str | Cleared, reading(_read_line), Option()]
 
 
 def _read_weeks(text: str) -> int:
@@ -182,6 +209,24 @@ class DropQuery(Query):
     def asks_of_an_animal(self) -> bool:
         """Say that no animal is taken for one that was not named."""
         return False
+
+
+class VetsQuery(Query):
+    """Whom the group calls, shown with every call to a vet."""
+
+    line: _VetsLine = Field(examples=["the channel #reptile-vets"])
+
+
+class HelpersQuery(Query):
+    """Where helpers are asked."""
+
+    ask: _AskHelpers = Field(examples=["here"])
+
+
+class WrongQuery(Query):
+    """What was called wrong."""
+
+    clear: Sure = Field("no", examples=["yes"])
 
 
 class StatsQuery(Query):

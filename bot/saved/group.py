@@ -6,7 +6,6 @@ from enum import StrEnum
 from hashlib import sha256
 from itertools import pairwise
 from typing import Annotated, Any, Literal, Self
-from urllib.parse import urlsplit
 
 from pydantic import AfterValidator, Field, PrivateAttr, model_validator
 from pydantic_core import PydanticCustomError
@@ -14,7 +13,18 @@ from pydantic_core import PydanticCustomError
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
 from bot.saved.own_lamps import OwnLamp
-from bot.saved.values import Kept, Name, OwnBack, OwnLife, ScientificName, Zone, name_key, name_of
+from bot.saved.values import (
+    Kept,
+    Line,
+    Name,
+    OwnBack,
+    OwnLife,
+    ScientificName,
+    Zone,
+    name_key,
+    name_of,
+    url_of,
+)
 from calc.animal import Subject
 from calc.animals import animals, own_name, own_slug
 
@@ -38,12 +48,11 @@ __all__ = [
     "Shown",
     "bounds_of",
     "limit_bounds",
-    "url_of",
 ]
 
 MOST_LAMPS = MOST_SCREENS = MOST_ANIMALS = 50
 MOST_TARGETS = 200
-MOST_CHANNELS, _LONGEST_URL = 500, 200
+MOST_CHANNELS = 500
 _LEAST_UVI = 0.1
 
 
@@ -98,18 +107,6 @@ def _slug(text: str) -> str:
     return _listed(text) if own is None else own_slug(name_of(own))
 
 
-def url_of(text: str) -> str:
-    """Return the address of a site, or raise ValueError."""
-    address = text.strip()
-    parts = urlsplit(address) if len(address) <= _LONGEST_URL else urlsplit("")
-    plain = address.isascii() and address.isprintable() and not set(address) & set(' <>()[]"`\\')
-    if not (plain and parts.scheme in ("http", "https") and parts.hostname and not parts.username):
-        raise ValueError(
-            f"an address starts with https:// and has at most {_LONGEST_URL} characters"
-        )
-    return address.rstrip("/")
-
-
 AnimalSlug = Annotated[str, AfterValidator(_slug)]
 _ListedSlug = Annotated[str, AfterValidator(_listed)]
 GuideUrl = Annotated[str, AfterValidator(url_of)]
@@ -123,6 +120,8 @@ class ServerSettings(Kept):
     guide_url: GuideUrl | None = None
     zone: Zone | None = None
     language: Tongue | None = None
+    vets: Line | None = None
+    helpers: int | None = Field(default=None, ge=0, lt=2**63)
 
 
 class OwnScreen(Kept):

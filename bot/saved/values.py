@@ -3,6 +3,7 @@
 import unicodedata
 from enum import StrEnum
 from typing import Annotated
+from urllib.parse import urlsplit
 from zoneinfo import ZoneInfo
 
 from pydantic import AfterValidator, BaseModel, ConfigDict, Field
@@ -10,20 +11,27 @@ from pydantic import AfterValidator, BaseModel, ConfigDict, Field
 from calc.animal import BACK_BOUNDS_M
 
 __all__ = [
+    "LONGEST_LINE",
     "LONGEST_NAME",
     "Kept",
+    "Line",
     "Name",
     "OwnBack",
     "OwnLife",
     "ScientificName",
     "Zone",
+    "line_of",
     "name_key",
     "name_of",
     "scientific_of",
+    "url_of",
     "zone_of",
 ]
 
 LONGEST_NAME = 40
+LONGEST_LINE = 50
+_LONGEST_URL = 200
+_IN_LINE = frozenset(" #+-/.,:()'’&")
 _BESIDE_LETTERS = frozenset(" '’-.")
 
 
@@ -59,6 +67,15 @@ def name_of(text: str) -> str:
     return name
 
 
+def line_of(text: str) -> str:
+    """Return a line that is safe to show anywhere, or raise ValueError."""
+    line = " ".join(text.split())
+    plain = all(c.isalnum() or c in _IN_LINE for c in line)
+    if not (plain and any(c.isalnum() for c in line) and len(line) <= LONGEST_LINE):
+        raise ValueError(f"a line has at most {LONGEST_LINE} letters, digits and plain signs")
+    return line
+
+
 def name_key(name: str) -> str:
     """Return the form under which two spellings of a name are one.
 
@@ -67,6 +84,18 @@ def name_key(name: str) -> str:
     """
     folded = unicodedata.normalize("NFKC", name.replace("’", "'")).casefold()
     return " ".join(folded.split())
+
+
+def url_of(text: str) -> str:
+    """Return the address of a site, or raise ValueError."""
+    address = text.strip()
+    parts = urlsplit(address) if len(address) <= _LONGEST_URL else urlsplit("")
+    plain = address.isascii() and address.isprintable() and not set(address) & set(' <>()[]"`\\')
+    if not (plain and parts.scheme in ("http", "https") and parts.hostname and not parts.username):
+        raise ValueError(
+            f"an address starts with https:// and has at most {_LONGEST_URL} characters"
+        )
+    return address.rstrip("/")
 
 
 def zone_of(text: str) -> str:
@@ -95,6 +124,7 @@ def scientific_of(text: str) -> str:
 
 
 Name = Annotated[str, AfterValidator(name_of)]
+Line = Annotated[str, AfterValidator(line_of)]
 ScientificName = Annotated[str, AfterValidator(scientific_of)]
 Zone = Annotated[str, AfterValidator(zone_of)]
 OwnBack = Annotated[float, Field(ge=BACK_BOUNDS_M[0], le=BACK_BOUNDS_M[1])]

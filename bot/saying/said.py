@@ -51,6 +51,7 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         perhaps=layered.perhaps,
         set_up=layered.set_up,
         document=layered.document,
+        undecided=layered.undecided,
         units=voice.units.value,
     )
 

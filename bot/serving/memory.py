@@ -111,6 +111,11 @@ class Memory:
         channels = group.channels
         return channels.get(asker.channel) or channels.get(asker.parent or asker.channel)
 
+    async def helpers(self, asker: Asker) -> int | None:
+        """Return the channel in which helpers are asked, where the group has one."""
+        _, group = await self._known(asker)
+        return None if group is None else group.settings.helpers
+
     async def offers(self, asker: Asker, kind: str) -> Mapping[str, tuple[str, ...]]:
         """Return what of the asker's and the group's own can complete an option of a kind."""
         if kind not in _OF_KEEPERS:

@@ -233,6 +233,18 @@ class World:
         await self.gateway.dispatch("MESSAGE_CREATE", post.payload, guild_id)
         return post
 
+    async def shows_a_photo(self, person: Person, where: Place | None = None) -> Post:
+        """Let a person send the bot a photo without a word."""
+        place = where or in_server()
+        post = self.says(person, f"<@{bot_user()['id']}>", place)
+        photo = {"id": str(snowflake()), "filename": "box.jpg", "content_type": "image/jpeg"}
+        post.payload |= {"mentions": [bot_user()], "attachments": [photo]}
+        guild_id = place.server.id if place.server else None
+        if guild_id is not None:
+            post.payload["guild_id"] = str(guild_id)
+        await self.gateway.dispatch("MESSAGE_CREATE", post.payload, guild_id)
+        return post
+
     def attaches(self, name: str, content: bytes) -> Upload:
         """Let a person choose a file to attach."""
         self._uploads[name] = content

@@ -41,12 +41,15 @@ class Way:
 
     ``public``: by everybody, if it is one. ``alone``: nobody else is there. ``pictures``: there
     is somebody to draw them. ``shareable``: the asker may show it to everybody.
+    ``group``: it has moderators. ``helped``: it has helpers that can be asked.
     """
 
     public: bool
     alone: bool
     pictures: bool
     shareable: bool = True
+    group: bool = False
+    helped: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,6 +129,8 @@ def laid_out(
         about=about,
         pictures=way.pictures,
         part=part,
+        group=way.group,
+        helped=way.helped,
     )
     post, colour = render_post(reply, part, mention=mention), colour_of(reply)
     message = Message(post=post, rows=rows, card=not public, colour=colour)

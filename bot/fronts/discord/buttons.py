@@ -15,6 +15,7 @@ from bot.fronts.discord.labels import PageTitle, label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.missing import FactSelect, OfferSelect, rows_asking, rows_missing
 from bot.fronts.discord.parts import PartButton, parts_behind_buttons
+from bot.fronts.discord.people import HelperButton, PostHelperButton, WrongButton
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.reminders import DoneButton, SnoozeButton
@@ -84,6 +85,9 @@ BUTTONS: Final = (
     SureButton,
     DeleteButton,
     ShowButton,
+    WrongButton,
+    HelperButton,
+    PostHelperButton,
     FactSelect,
     OfferSelect,
 )
@@ -99,6 +103,8 @@ def rows_for(
     about: Target | None = None,
     pictures: bool = False,
     part: PartName | None = None,
+    group: bool = False,
+    helped: bool = False,
 ) -> tuple[Row, ...]:
     """Return the buttons of a reply: the picture, the parts, the unit, a change; then the rest.
 
@@ -106,6 +112,7 @@ def rows_for(
     ``own``: nobody else presses its buttons. ``swap_to``: the unit that could stand first.
     ``about``: the message the question was taken from, whose writer can be answered.
     ``pictures``: there is somebody to draw them. ``part``: the part that is open.
+    ``group``: a group's moderators hear what is wrong. ``helped``: its helpers can be asked.
     """
     view, language = discord.ui.View(timeout=None), reply.around
     units = Units(reply.units) if reply.units else None
@@ -130,6 +137,10 @@ def rows_for(
         add_page_turners(view, reply)
     for page in pages:
         view.add_item(_page_item(page, language))
+    if group and reply.status == "ok":
+        view.add_item(WrongButton.of(question, language))
+    if helped and (reply.status == "problem" or reply.dangers or reply.undecided):
+        view.add_item(HelperButton(language))
     return rows_missing(reply, question, tuple(view.to_components()), language)
 
 

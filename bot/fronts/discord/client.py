@@ -20,6 +20,7 @@ from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.helping import Helpers, ask_writer, asks_writer, told_on
 from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.localised import Descriptions
+from bot.fronts.discord.people import of_group
 from bot.fronts.discord.public import Pings, may_change
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of
@@ -271,7 +272,8 @@ class Noonstone(discord.AutoShardedClient):
                 # What is asked about somebody's message stays with the one who asks.
                 public = about is None and shown is Shown.PUBLIC
             alone = in_direct_messages(interaction)
-            way = Way(public, alone, self.studio is not None, shown is not Shown.PRIVATE)
+            to_share, group = shown is not Shown.PRIVATE, await of_group(interaction)
+            way = Way(public, alone, self.studio is not None, to_share, *group)
             with self.noted(question.command) as note:
                 finished = await self.answers.finished(question, preferences, way, about, part)
                 note(finished.status)

@@ -58,7 +58,8 @@ class Helpers:
         """
         words = message.content.strip()
         if not words:
-            await tell(interaction, Say("front-no-words"))
+            photo = any((f.content_type or "").startswith("image/") for f in message.attachments)
+            await tell(interaction, Say("door-photo" if photo else "front-no-words"))
             return
         client: Noonstone = interaction.client
         preferences = await client.preferences_of(interaction)

@@ -49,7 +49,10 @@ _LONGEST: Final = 2000
 
 @dataclass(frozen=True, slots=True)
 class Addressed:
-    """A message that talks to the bot; ``before`` is the last question, where it replies to one."""
+    """A message that talks to the bot; ``before`` is the last question, where it replies to one.
+
+    ``photo``: a picture is attached, which the bot cannot see.
+    """
 
     id: int
     channel_id: int
@@ -57,6 +60,7 @@ class Addressed:
     user: discord.Object
     words: str
     before: str = ""
+    photo: bool = False
 
     @property
     def asker(self) -> Asker:
@@ -81,7 +85,12 @@ def talks_to(data: Mapping[str, Any], me: int) -> Addressed | None:
         user=discord.Object(int(author["id"])),
         words=words,
         before=_asked_in(data.get("referenced_message"), me),
+        photo=any(_is_photo(file) for file in data.get("attachments", ())),
     )
+
+
+def _is_photo(file: Mapping[str, Any]) -> bool:
+    return str(file.get("content_type") or "").startswith("image/")
 
 
 def _asked_in(referenced: Mapping[str, Any] | None, me: int) -> str:
@@ -117,7 +126,8 @@ class Talk:
         alone = written.guild_id is None
         before = self._before(written)
         if not written.words:
-            await self._say(client, written, preferences, Say("door-no-words"))
+            say = Say("door-photo") if written.photo else Say("door-no-words")
+            await self._say(client, written, preferences, say)
             return
         what, meant, dialogue = next_line(before, written.words, preferences)
         if what is Next.THANKS:

@@ -64,6 +64,8 @@ class GroupShown:
     site: str | None
     zone: str | None
     language: Tongue | None
+    vets: str | None
+    helpers: str | None
     public: int
     private: int
     lamps: tuple[OwnLampTold, ...]
@@ -79,7 +81,15 @@ class GroupShown:
     @property
     def settings(self) -> int:
         """Return how many settings there are."""
-        told = (self.units, self.animal, self.site, self.zone, self.language)
+        told = (
+            self.units,
+            self.animal,
+            self.site,
+            self.zone,
+            self.language,
+            self.vets,
+            self.helpers,
+        )
         return sum(one is not None for one in told) + self.has_channels
 
     @property
@@ -117,6 +127,8 @@ def _shown(kept: ServerExport) -> GroupShown:
         site=settings.guide_url,
         zone=settings.zone,
         language=settings.language,
+        vets=settings.vets,
+        helpers=None if settings.helpers is None else str(settings.helpers),
         public=public,
         private=len(kept.channels) - public,
         lamps=tuple(map(lamp_told, kept.lamps)),
@@ -199,6 +211,10 @@ def _settings(facts: GroupShown, say: Says) -> Iterator[Row]:
         yield Row(say("label-zone"), say("zone"))
     if facts.language is not None:
         yield Row(say("label-language"), say("language"))
+    if facts.vets is not None:
+        yield Row(say("label-vets"), say("vets"))
+    if facts.helpers is not None:
+        yield Row(say("label-helpers"), say("helpers"))
     if facts.has_channels:
         yield Row(say("label-channels"), say("channels"))
 

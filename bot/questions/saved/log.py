@@ -45,6 +45,8 @@ class Setting(Enum):
     SITE = "guide_url"
     ZONE = "zone"
     LANGUAGE = "language"
+    VETS = "vets"
+    HELPERS = "helpers"
 
 
 @dataclass(frozen=True, slots=True)

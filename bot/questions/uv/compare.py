@@ -9,7 +9,7 @@ from bot.command import Command
 from bot.facts import Say, Says
 from bot.layered import Brief, Layered, Table
 from bot.queries.compare import CompareQuery
-from bot.questions.uv.compare_facts import Facts, Side, SideBySide, Stronger, compare
+from bot.questions.uv.compare_facts import Facts, Lead, Side, SideBySide, Stronger, compare
 from bot.questions.uv.compare_picture import compare_picture
 from bot.questions.uv.shared import UV_CARE, wish_assumed, wish_rows
 from bot.questions.uv.uvi import tell as tell_one
@@ -59,6 +59,7 @@ def _tell(facts: SideBySide) -> Layered:
         sources=tuple(dict.fromkeys((*facts.one.sources, *facts.other.sources))),
         picture=lambda teller: Picture.later(compare_picture, facts, teller),
         alarms=facts.alarms,
+        undecided=facts.lead is Lead.NEITHER and not facts.alarms,
     )
 
 

@@ -206,6 +206,7 @@ def _tell(facts: Expected) -> Layered:
         sources=facts.sources,
         picture=_picture(facts, say),
         alarms=facts.alarms,
+        undecided=facts.judgement is Verdict.CANNOT_TELL,
     )
 
 

@@ -22,4 +22,7 @@ door-own-usual = Kein Tier genannt, also nahm ich das der Gruppe: { NAME($animal
 door-thanks = Gern geschehen.
 door-anew = Gut. Frag etwas Neues.
 door-no-words = Frag mich nach Licht oder Wärme, in deinen Worten.
+door-vets = Tierärzte eurer Gruppe: { $text }.
+door-label-vets = Tierärzte eurer Gruppe
+door-photo = Ich kann keine Bilder sehen. Sag mir: welches Tier, welche Lampe und wie weit weg, und was du misst oder siehst.
 door-alone = Hier antworte ich nur dir allein.

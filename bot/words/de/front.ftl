@@ -27,3 +27,12 @@ front-asked-about = { $reader }, { $asker } hat mich nach { $link } gefragt:
 front-form = Fragen: { $command }
 front-form-again = Noch einmal fragen: { $command }
 front-delete = Für immer löschen? Nichts bringt es zurück.
+
+## Wo ein Mensch besser ist
+front-wrong-kept = Danke. Die Moderation sieht die Zahlen dieser Frage, keinen Text und keinen Namen.
+front-wrong-lost = Ich konnte mir das nicht merken. Sag es der Moderation.
+front-helper-sure = Das steht dann mit deinem Namen in { $link }:
+front-helper-posted = Gepostet. Dort antwortet dir jemand: { $link }
+front-helper-cannot = In diesem Kanal darf ich nicht schreiben. Frag die Moderation.
+front-helper-none = Diese Gruppe hat keinen Kanal für Helfer mehr.
+front-helper-asks = { $asker } sucht Hilfe. Das habe ich bisher gesagt:

@@ -38,6 +38,12 @@ group-language = { $language ->
     [german] Deutsch
    *[english] English
   }
+group-label-vets = Tierärzte
+# Only with: $vets
+group-vets = { $vets }
+group-label-helpers = Helfer
+# Only with: $helpers
+group-helpers = Kanal { $helpers }
 group-label-channels = Kanäle
 group-channels = { $public } für alle, { $private } nur für die Person, die fragt
 

@@ -25,7 +25,9 @@ log-setting = { $setting ->
     [animal] übliches Tier
     [site] Adresse des Leitfadens
     [zone] Zeitzone
-   *[language] Sprache
+    [language] Sprache
+    [vets] Wen ihr ruft
+   *[helpers] Kanal der Helfer
   }
 log-target = Zielwert { NAME($animal) }
 log-board = Aushang { $topic ->

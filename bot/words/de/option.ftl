@@ -393,6 +393,11 @@ option-server-remove-screen = das Gitter, das weg soll
 option-server-remove-animal = ein eigenes Tier der Gruppe oder das, dessen Zielwert weg soll
 option-server-remove-of = welcher Zielwert weg soll
 
+## server vets, server helpers, server wrong
+option-server-vets-line = ein Kanal, eine Nummer oder eine Adresse, oder none
+option-server-helpers-ask = here: in diesem Kanal; nowhere: nirgends
+option-server-wrong-clear = yes nimmt sie weg
+
 ## server stats
 option-server-stats-weeks = wie viele Wochen zurück, 1 bis 104
 

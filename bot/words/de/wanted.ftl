@@ -63,6 +63,7 @@ wanted-one-figure = eine Zahl für jede Messung
 wanted-uvi = einen UV-Index, denn µW/cm² oder mW zeigt ein anderes Messgerät, und keine feste Zahl macht daraus einen UV-Index
 wanted-uvi-one = einen UV-Index
 wanted-other-set-up = einen zweiten Aufbau: nenn, was an ihm anders ist
+wanted-line = eine Zeile aus höchstens { $most } Buchstaben, Ziffern und einfachen Zeichen, oder none
 wanted-uvi-range = eine Spanne des UV-Index
 wanted-reminder = die Nummer einer Erinnerung
 wanted-short-list = { $what }, mit höchstens 1000 Zeichen

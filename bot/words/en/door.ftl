@@ -23,4 +23,7 @@ door-own-usual = no animal was named, so I took the group's: { NAME($animal) }
 door-thanks = You are welcome.
 door-anew = Done. Ask me something new.
 door-no-words = Ask me about light or heat, in your own words.
+door-vets = Your group's vets: { $text }.
+door-label-vets = Vets of your group
+door-photo = I cannot see pictures. Tell me: which animal, which lamp and how far away, and what you read or see.
 door-alone = Here I answer each person alone.

@@ -28,3 +28,12 @@ front-asked-about = { $reader }, { $asker } asked me about { $link }:
 front-form = Ask: { $command }
 front-form-again = Ask again: { $command }
 front-delete = Delete this for good? Nothing brings it back.
+
+## Where a person is better
+front-wrong-kept = Thank you. The moderators see the figures of this question, no words and no name.
+front-wrong-lost = I could not keep that. Tell a moderator.
+front-helper-sure = This is posted in { $link }, with your name:
+front-helper-posted = Posted. Somebody will answer there: { $link }
+front-helper-cannot = I may not write in that channel. Ask a moderator.
+front-helper-none = This group has no channel for helpers any more.
+front-helper-asks = { $asker } asks for a helper. What I have said so far:

@@ -39,6 +39,12 @@ group-language = { $language ->
     [german] Deutsch
    *[english] English
   }
+group-label-vets = Vets
+# Only with: $vets
+group-vets = { $vets }
+group-label-helpers = Helpers
+# Only with: $helpers
+group-helpers = channel { $helpers }
 group-label-channels = Channels
 group-channels = { $public } for everybody, { $private } for the asker alone
 

@@ -26,7 +26,9 @@ log-setting = { $setting ->
     [animal] usual animal
     [site] address of the guide
     [zone] time zone
-   *[language] language
+    [language] language
+    [vets] whom to call
+   *[helpers] channel of the helpers
   }
 log-target = target { NAME($animal) }
 log-board = board { $topic ->

@@ -393,6 +393,11 @@ option-server-remove-screen = the screen that goes
 option-server-remove-animal = an animal of the group's own, or the one whose target goes
 option-server-remove-of = which target goes
 
+## server vets, server helpers, server wrong
+option-server-vets-line = a channel, a number or an address, or none
+option-server-helpers-ask = here: in this channel; nowhere
+option-server-wrong-clear = yes to take them away
+
 ## server stats
 option-server-stats-weeks = how many weeks back, 1 to 104
 

@@ -64,6 +64,7 @@ wanted-one-figure = one figure for each reading
 wanted-uvi = a UV index, because µW/cm² or mW is what another kind of meter shows and no fixed number turns it into a UV index
 wanted-uvi-one = a UV index
 wanted-other-set-up = another set-up: name what is different of it
+wanted-line = a line of at most { $most } letters, digits and plain signs, or none
 wanted-uvi-range = a range of the UV index
 wanted-reminder = the number of a reminder
 wanted-short-list = { $what }, in at most 1000 characters

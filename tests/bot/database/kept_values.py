@@ -119,6 +119,8 @@ server_exports = st.builds(
         guide_url=st.sampled_from([None, "https://guide.invalid/pages"]),
         zone=st.none() | zones,
         language=st.none() | st.sampled_from(Tongue),
+        vets=st.sampled_from([None, "the channel #reptile-vets"]),
+        helpers=st.none() | st.integers(0, 2**63 - 1),
     ),
     channels=st.dictionaries(st.integers(0, 2**63 - 1), st.sampled_from(Shown), max_size=4),
     lamps=st.lists(lamps, max_size=4, unique_by=lambda x: name_key(x.name)).map(tuple),

@@ -28,6 +28,7 @@ from tests.some import some
 ROOT = Path(__file__).parent.parent.parent.parent
 SERVER, KEEPER = 51, 41
 OLD_LIT_LENGTH_M = 0.519
+LATER = {"zone", "language", "vets", "helpers"}
 NEWER = {"lit_length_m", "kind", "point"}
 
 
@@ -62,7 +63,7 @@ def fill(connection: Connection, group: ServerExport, keeper: KeeperExport) -> N
     """Write rows as the first version had them, whatever the tables are today."""
     old = MetaData()
     old.reflect(connection)
-    kept = group.settings.model_dump(mode="json", exclude={"zone", "language"})
+    kept = group.settings.model_dump(mode="json", exclude=LATER)
     connection.execute(insert(old.tables["server"]).values(id=SERVER, **kept))
     for name, figures in (("lamp", tubes_of(group)), ("screen", group.screens)):
         for figure in figures:
@@ -90,7 +91,7 @@ def fill(connection: Connection, group: ServerExport, keeper: KeeperExport) -> N
 def as_of_today(group: ServerExport) -> ServerExport:
     """Return what the rows of the first version mean today."""
     return ServerExport(
-        settings=group.settings.model_copy(update={"zone": None, "language": None}),
+        settings=group.settings.model_copy(update=dict.fromkeys(LATER)),
         channels=group.channels,
         lamps=tuple(
             x.model_copy(update={"lit_length_m": OLD_LIT_LENGTH_M, "kind": UvLamp.T5_HO})
