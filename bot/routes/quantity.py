@@ -29,7 +29,7 @@ _NEEDS = (
 _ALL = r"\b(?:temp\w* and|care|requirements|parameters|everything|setup|set-up)\b"
 # Whether a lamp is strong enough is not whether the animal needs one: that gets no yes.
 _JUDGES_A_LAMP = (
-    r"\b(?:strong|weak|too|enough)\b"
+    r"\b(?:strong|weak|too|much|enough)\b"
     r"|\b(?:lamp|bulb|tube|light|panel|strip|coil)s?\b.*\b(?:ok\w*|right|fine|good|safe|correct|work\w*)\b"
 )
 _GIVES = (

@@ -32,6 +32,7 @@ __all__ = [
     "Rule",
     "always",
     "few",
+    "judges_its_size",
     "names_a_size",
     "only_a_reading",
     "only_an_animal",
@@ -68,6 +69,13 @@ BRIGHTNESS = (
     r"\b(?:how (?:bright|dim|many (?:lumens?|lux))|bright enough|light enough"
     r"|enough (?:light|lux|lumens?)|(?:too|very|so) (?:dim|dark|bright)|brighter|brightness"
     r"|\d+ ?(?:lm|lumens?|lx|lux|foot[- ]?candles?)|(?:lux|light) ?meter\D{0,30}\d{2,6})\b"
+)
+_GLOWS = (
+    r"\b(?:halogens?|incandescents?|flood ?(?:lamp|light|bulb)?s?"
+    r"|(?:heat|basking) ?(?:lamp|bulb|light)s?)\b"
+)
+_STRONG_ENOUGH = (
+    r"\b(?:too (?:hot|strong|weak|much)|(?:hot|warm|strong) enough|enough (?:heat|warmth|for))\b"
 )
 FIT = r"\b(?:ok\w*|alright|all right|fine|good|safe|right|enough|too \w+|correct)\b"
 SHOULD = (
@@ -110,6 +118,13 @@ class Rule:
 def few(asked: Asked) -> bool:
     """Say whether nothing of a set-up was told that an answer would have to look at."""
     return not (asked.uv or asked.warmth or asked.at_a_distance)
+
+
+def judges_its_size(asked: Asked) -> bool:
+    """Say whether a lamp that glows is judged for an animal: its size tells, not its kind."""
+    other = r"\b(?:uv\w*|nights?|overnight|light|bright|guard|surface|what|how)\b|\d"
+    judged = asked.says(_GLOWS) and asked.says(_STRONG_ENOUGH) and not asked.says(other)
+    return judged and bool(asked.told.animal) and few(asked) and not asked.degrees
 
 
 def says_just_an_animal(asked: Asked) -> bool:

@@ -33,6 +33,7 @@ from bot.routes.rule import (
     WHAT_NEXT,
     Rule,
     few,
+    judges_its_size,
     names_a_size,
     only_a_reading,
     only_an_animal,
@@ -162,6 +163,7 @@ _RULES = (
         r"\buv\w*\b",
         lambda a: not a.uv,
     ),
+    Rule("watts", (), when=judges_its_size),
     Rule(
         "needs",
         (r"\bnight|\bovernight\b", r"\bhow (?:cold|warm|low|cool)\b|\bwhat temp|\blowest\b"),

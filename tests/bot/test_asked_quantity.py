@@ -110,3 +110,18 @@ def test_no_general_words_calm_who_has_to_act_now(line: str, anyone: Preferences
     assert reply.dangers
     assert "normal" not in reply.answer
     assert "Yes" not in reply.answer
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "is a halogen too strong for a crested gecko",
+        "is a halogen hot enough for a bearded dragon",
+        "is my basking bulb too hot for a beardie",
+    ],
+)
+def test_whether_a_lamp_that_glows_is_too_hot_gets_no_yes(line: str, anyone: Preferences) -> None:
+    reply = ask(f"ask {line}", anyone)
+    assert reply.meant is not None
+    assert reply.meant.command == "watts"
+    assert reply.status == "problem"
