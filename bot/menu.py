@@ -56,6 +56,7 @@ _MENU: Final = {
     "mine save": "questions.saved.saving",
     "mine reading": "questions.saved.reading",
     "mine show": "questions.saved.showing",
+    "mine sheet": "questions.saved.sheet",
     "mine compare": "questions.saved.comparing",
     "mine unread": "questions.saved.reading",
     "mine list": "questions.saved.listing",

@@ -45,7 +45,7 @@ Slash = Callable[[Command, Any], app_commands.Command[Any, ..., None]]
 # After this long the asker is told that an answer is coming.
 _SOON_S: Final = 1.5
 # These may be shown to others, if the asker wants to.
-_SHAREABLE: Final = frozenset({"mine show", "mine compare"})
+_SHAREABLE: Final = frozenset({"mine show", "mine sheet", "mine compare"})
 _LONGEST_WORDS: Final = 1024
 
 

@@ -16,7 +16,7 @@ from bot.reply import Picture
 from calc.quantities import Quantity
 from calc.setup.lives import Life
 
-__all__ = ["NEEDS", "known_rows", "needs", "tell"]
+__all__ = ["NEEDS", "known_rows", "needs", "needs_care", "needs_head", "tell", "unwarmed"]
 
 _GUIDE = ("planning-a-set-up", "measuring-temperatures", "reading-a-uv-meter", "nights")
 
@@ -32,7 +32,7 @@ def tell(facts: Needs) -> Layered:
         steps=tuple(_steps(facts, say)),
         numbers=(*known_rows(facts).values(), *body_rows(facts.bodies)),
         why=(*facts.particular, *facts.others),
-        care=tuple(_care(facts, say)),
+        care=needs_care(facts),
         values=tuple((one.need.value, one.figure) for one in facts.needs),
         guide=(*facts.pages, *_GUIDE),
         sources=facts.sources,
@@ -42,17 +42,27 @@ def tell(facts: Needs) -> Layered:
 
 
 def _picture(facts: Needs, head: Say, teller: Teller) -> Picture:
-    over, also = BoxHead(Say("needs-title", facts), head), tuple(_unwarmed(facts))
+    over, also = BoxHead(Say("needs-title", facts), head), tuple(unwarmed(facts))
     return Picture.later(box_picture, facts.gauges, facts.set_up, over, also, teller)
 
 
-def _unwarmed(facts: Needs) -> Iterator[Told]:
+def unwarmed(facts: Needs) -> Iterator[Told]:
     """Yield what is known of light: UV where it basks, and the hours."""
     for one in facts.needs:
         if one.uvi is not None and one.uvi.high > 0.0:
             yield Told(Quantity.UVI, _label(one), Say("needs-aim-uvi", one))
         elif one.light is not None:
             yield Told(Quantity.LIGHT_HOURS, _label(one), Say("needs-aim-light", one))
+
+
+def needs_head(facts: Needs) -> Say:
+    """Return the answer in one line."""
+    return _brief(facts, Says("needs", facts)).head
+
+
+def needs_care(facts: Needs) -> tuple[Care, ...]:
+    """Return the cautions of what an animal needs."""
+    return tuple(_care(facts, Says("needs", facts)))
 
 
 def _care(facts: Needs, say: Says) -> Iterator[Care]:

@@ -1,15 +1,16 @@
 """The picture of readings and needs: a box with each tool at its place, and a plate for each."""
 
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 
-from bot.drawing import Bar, End, Gauge, Side, Tone
+from bot.drawing import Bar, Dimension, End, Gauge, Side, Tone
 from bot.drawing import Place as Placed
-from bot.facts import Name, Say, Temp, degrees
+from bot.facts import Length, Name, Say, Temp, degrees, metres
 from bot.layered import Teller
 from bot.questions.heat.readings import Place
 from bot.questions.heat.shared import aimed, has_best
-from bot.questions.setup.usual_box import TOOLS, laid_out
+from bot.questions.setup.usual_box import TOOLS, Laid, laid_out
 from bot.questions.shared import animal_name
 from bot.reply import Picture
 from calc.animal import Animal
@@ -19,7 +20,7 @@ from calc.judgement import Verdict
 from calc.quantities import Quantity
 from calc.setup.set_up import SetUp, Sign, Spot, Thing
 
-__all__ = ["BoxHead", "GaugesTold", "Told", "box_picture", "gauges_told", "span_of"]
+__all__ = ["BoxHead", "BoxLong", "GaugesTold", "Told", "box_picture", "gauges_told", "span_of"]
 
 _MARGIN_K = 3.0
 _LEAST_K = 20.0
@@ -50,11 +51,21 @@ class GaugesTold:
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """What is wanted at a place that no thermometer is at: UV, or hours of light."""
+    """What is wanted at a place that no thermometer is at, and what was read, if anything was."""
 
     quantity: Quantity
     label: Say
     wanted: Say
+    read: Say | None = None
+    verdict: Say | None = None
+    sign: Sign | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class BoxLong:
+    """A length that is written into the picture."""
+
+    seen: Length
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,11 +100,16 @@ def _told(spot: Spot, animal: Animal) -> GaugeTold:
 
 
 def box_picture(
-    told: GaugesTold, set_up: SetUp, head: BoxHead, also: Sequence[Told], teller: Teller
+    told: GaugesTold,
+    set_up: SetUp,
+    head: BoxHead,
+    also: Sequence[Told],
+    teller: Teller,
+    more: Sequence[Say] = (),
 ) -> Picture:
-    """Return a usual box with what is read and wanted at each place of it.
+    """Return the box, a usual one where none was told, with what is read and wanted at each place.
 
-    What was not read yet is said so only where something was.
+    What was not read yet is said so only where something was; ``more`` stands below, a line each.
     """
     say, animal = teller.say, animals().get(set_up.animal)
     any_read = any(each.read is not None for each in told.gauges)
@@ -106,7 +122,9 @@ def box_picture(
         *((Quantity[g.place.name], _gauge(g, teller, any_read=any_read)) for g in told.gauges),
         *((one.quantity, _plain(one, teller)) for one in after),
     ]
-    notes = [Say("gauge-box"), *([Say("gauge-note")] if any_read else [])]
+    notes = [*more, Say("gauge-own" if set_up.box else "gauge-box")]
+    notes += [Say("gauge-note")] if any_read else []
+    length = partial(_length, teller)
     drawing = Side(
         over=say(head.over),
         title=say(head.answer),
@@ -114,8 +132,9 @@ def box_picture(
         subtitle="" if head.first is None else say(head.first),
         width_m=laid.box.length_m,
         height_m=laid.box.height_m,
-        width_label="",
-        height_label="",
+        width_label=length(laid.box.length_m) if set_up.box else "",
+        height_label=length(laid.box.height_m) if set_up.box else "",
+        dimensions=tuple(_away(set_up, laid, teller)),
         tubes=() if laid.tube is None else (Bar(*laid.tube, say(Say("side-tube"))),),
         heat_lamp=None if laid.lamp is None else Placed(*laid.lamp, say(Say("side-lamp"))),
         blocks=laid.blocks,
@@ -123,7 +142,7 @@ def box_picture(
         places=tuple(Placed(*laid.at(q), "", g.tone, TOOLS[q], g) for q, g in gauges),
         span=span_of([gauge for _, gauge in gauges]),
         ends=() if laid.water_m > 0.5 * laid.box.height_m else _ends(teller),
-        note=" ".join(map(say, notes)),
+        note="\n".join(map(say, notes)),
         animal=laid.figure,
         animal_m=laid.long_m,
         hide=laid.hide,
@@ -154,6 +173,18 @@ def span_of(gauges: Iterable[Gauge]) -> tuple[float, float] | None:
     return low - short, high + short
 
 
+def _away(set_up: SetUp, laid: Laid, teller: Teller) -> Iterator[Dimension]:
+    """Yield how far the tube is from the back, where that was told."""
+    away = set_up.tube_to_back_m
+    if away is not None and laid.tube is not None:
+        words = _length(teller, away.best)
+        yield Dimension(laid.x_m, laid.tube[2], laid.x_m, laid.back_z_m, words)
+
+
+def _length(teller: Teller, long_m: float) -> str:
+    return teller.say(Say("gauge-length", BoxLong(metres(long_m))))
+
+
 def _beside(below: float | None) -> tuple[float, float] | None:
     """Return a threshold with room for what lies under it."""
     return None if below is None else (below - 2.0 * _MARGIN_K, below)
@@ -171,7 +202,9 @@ def _ends(teller: Teller) -> tuple[End, End]:
 
 def _plain(one: Told, teller: Teller) -> Gauge:
     label, wanted = teller.say(one.label), teller.say(one.wanted)
-    return Gauge(label, "", None, wanted, None, "", "")
+    read, verdict = (teller.say(say) if say else "" for say in (one.read, one.verdict))
+    tone = _TONES[one.sign] if one.sign else Tone.PLAIN
+    return Gauge(label, "", None, wanted, None, read, verdict, tone)
 
 
 def _gauge(told: GaugeTold, teller: Teller, *, any_read: bool) -> Gauge:

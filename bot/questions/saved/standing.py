@@ -22,7 +22,7 @@ from calc.judgement import Verdict
 from calc.limits import limits_of
 from calc.quantities import Quantity
 
-__all__ = ["UvStanding", "standing_rows"]
+__all__ = ["UvStanding", "animal_of", "standing_rows"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +46,7 @@ class UvStanding:
 
 def standing_rows(kept: Enclosure, context: Context) -> Iterator[Row]:
     """Return the last reading of each kind with its verdict; nothing where no animal is known."""
-    animal = _animal(kept.setup.animal, context)
+    animal = animal_of(kept.setup.animal, context)
     if animal is None:
         return
     for of in KEPT_AS:
@@ -56,7 +56,8 @@ def standing_rows(kept: Enclosure, context: Context) -> Iterator[Row]:
             yield Row(last_said(read_once(newest)), told)
 
 
-def _animal(slug: str | None, context: Context) -> Animal | None:
+def animal_of(slug: str | None, context: Context) -> Animal | None:
+    """Return the animal of a kept set-up; None where none was told or it is known no more."""
     try:
         return animal_asked(animal_name(slug), context) if slug else None
     except NotUnderstoodError:

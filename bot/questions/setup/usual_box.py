@@ -25,14 +25,16 @@ _BACK_M = 0.04
 _STAND = (0.05, 0.53)
 _TOP = {StandKind.PLATFORM: 0.25, StandKind.BRANCH: 0.45, StandKind.DOCK: 0.5}
 _LAMP, _LAMP_UP, _TUBE_TO, _SURFACE = 0.15, 0.76, 0.9, 0.1
-_WARM, _COOL, _PROBE, _NIGHT, _CLOCK = 0.6, 0.66, 0.14, (0.9, 0.72), (0.6, 0.74)
-_WARM_UP, _DRY = 0.4, 0.08
+_WARM, _COOL, _PROBE, _NIGHT, _CLOCK = 0.57, 0.68, 0.14, (0.9, 0.72), (0.6, 0.76)
+_WARM_UP, _DRY = 0.42, 0.08
 _HIDE, _HIDE_M = (0.74, 0.95), 0.13
 _SWUM, _ALONE = 0.42, 0.84
 # Half of what a lamp takes, as a share of the box's length or of so much of its height.
 _HALF_LAMP, _AS_HIGH = 0.055, 1.45
 # A tube farther over its box than this does not hang as it was told: it is not drawn.
 _HIGHEST = 1.4
+# No lamp is drawn nearer over what is basked on [m] than this, where its height was not told.
+_OVER_M = 0.25
 _SHOULDER, _SHELF = 0.15, 0.04
 _FIXTURE_M = 0.06
 _GRID_M = 0.1
@@ -179,7 +181,8 @@ def _lamp(set_up: SetUp, box: Box, place: Platform, *, usual: bool) -> tuple[flo
     away = set_up.lamp_to_stand_m
     if away is None and not usual:
         return None
-    z_m = _LAMP_UP * box.height_m if away is None else place.top_m + away.best
+    usual_m = max(_LAMP_UP * box.height_m, min(place.top_m + _OVER_M, box.height_m))
+    z_m = usual_m if away is None else place.top_m + away.best
     if z_m > _HIGHEST * box.height_m:
         return None
     return max(_LAMP * box.length_m, 1.1 * _half_lamp(box)), max(z_m, place.top_m)

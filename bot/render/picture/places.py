@@ -12,6 +12,9 @@ __all__ = ["listed", "numbered"]
 
 # From the middle of a number to that of its sign.
 _BESIDE = 35.0
+# Where a number goes, the best first: over a place, or beside the tool at it.
+_OVER_PLACE = ((0, -1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1))
+_BESIDE_TOOL = ((1, 0), (-1, 0), (0, -1), (0, 1), (1, -1), (-1, -1), (1, 1), (-1, 1))
 
 
 def numbered(
@@ -34,8 +37,8 @@ def numbered(
     kept_off = arrows if sign else ()
     steps = [(0.0, 0.0)] + [
         (away * along, away * down)
-        for away in (24.0, 34.0, 46.0, 60.0, 78.0)
-        for along, down in ((0, -1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1))
+        for away in (24.0, 34.0, 46.0, 60.0, 78.0, 100.0, 124.0)
+        for along, down in (_BESIDE_TOOL if tooled else _OVER_PLACE)
     ]
     for dx, dy in steps:
         at = Rect(x + dx - 17, y + dy - 17, x + dx + wide, y + dy + 17)

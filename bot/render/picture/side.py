@@ -177,7 +177,7 @@ def _tools(page: Page, side: Side, box: Scaled) -> dict[Place, Point]:
                 for where in (spot, *beside):
                     page.thing(where)
                 last = (spot, *beside)[-1]
-                drawn[place] = (last.x0 + last.x1) / 2.0, (last.y0 + last.y1) / 2.0
+                drawn[place] = (last.x0 + last.x1) / 2.0, min(last.y0 + 20.0, last.y1)
                 break
     return drawn
 
@@ -199,7 +199,8 @@ def _inside(page: Page, side: Side, box: Scaled) -> None:
     if side.heat_lamp:
         x, y = box.x(side.heat_lamp.x), box.y(side.heat_lamp.y)
         foot = box.y(side.back.y) if side.back else box.rect.y1
-        page.draw(beam(x, y, max(foot, y + 10.0), _PATCH))
+        half = min(_PATCH, x - box.rect.x0 - 3.0, box.rect.x1 - 3.0 - x)
+        page.draw(beam(x, y, max(foot, y + 10.0), max(half, 18.0)))
     if side.back:
         _animal(page, side, side.back, box)
     for tube in side.tubes:

@@ -2,6 +2,8 @@
 
 gauge-title = Temperaturen für { NAME($animal, form: "acc") }
 gauge-box = Ein Beispiel-Terrarium: Es zählen nur die Orte.
+gauge-own = Das Terrarium hat deine Maße; was du nicht gesagt hast, ist an üblicher Stelle gezeichnet.
+gauge-length = { LENGTH($seen) }
 gauge-note = Balken: was richtig ist. Raute: was du gemessen hast, mit seiner Unsicherheit.
 gauge-label = { $place ->
     [basking_surface] Fläche am Sonnenplatz

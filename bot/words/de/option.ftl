@@ -300,6 +300,9 @@ option-mine-reading-day = der Tag der Messung: today, yesterday oder 2026-05-04;
 ## mine show
 option-mine-show-name = { option-mine-reading-name }
 
+## mine sheet
+option-mine-sheet-name = { option-mine-reading-name }
+
 ## mine compare
 option-mine-compare-name = { option-mine-reading-name }
 option-mine-compare-first = der frühere Tag; sonst der erste

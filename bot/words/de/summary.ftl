@@ -32,6 +32,7 @@ summary-about = Was gespeichert wird, woher die Zahlen kommen, und was Vorsicht 
 summary-mine-save = Ein Terrarium von dir merken oder ändern; nur du siehst es
 summary-mine-reading = Aufschreiben, was du heute gemessen hast: UV-Index und Temperaturen
 summary-mine-show = Ein Terrarium von dir: Aufbau, Verlauf, Röhre, nächste Messung
+summary-mine-sheet = Ein Pflegeblatt zum Weitergeben: was es braucht, dein Aufbau, wo du misst, Vorsicht
 summary-mine-compare = Zwei Tage eines Terrariums nebeneinander
 summary-mine-unread = Die Messwerte eines Tages wieder löschen
 summary-mine-list = Alles, was für dich gespeichert ist: Terrarien und Erinnerungen

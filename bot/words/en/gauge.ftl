@@ -1,8 +1,10 @@
-### Facts: GaugeTold, GaugesTold
+### Facts: GaugeTold, GaugesTold, BoxLong
 ### The picture of readings: a thermometer a place.
 
 gauge-title = Temperatures for { NAME($animal, form: "a") }
 gauge-box = An example box: only the places count.
+gauge-own = The box has your size; what you did not tell me is drawn in a usual place.
+gauge-length = { LENGTH($seen) }
 gauge-note = Bar: what to aim for. Diamond: what you read, with its doubt.
 gauge-label = { $place ->
     [basking_surface] Basking surface

@@ -300,6 +300,9 @@ option-mine-reading-day = the day it was read: today, yesterday or 2026-05-04; t
 ## mine show
 option-mine-show-name = { option-mine-reading-name }
 
+## mine sheet
+option-mine-sheet-name = { option-mine-reading-name }
+
 ## mine compare
 option-mine-compare-name = { option-mine-reading-name }
 option-mine-compare-first = the earlier day; else the first

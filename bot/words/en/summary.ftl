@@ -32,6 +32,7 @@ summary-about = What is stored, where the numbers come from, and the cautions
 summary-mine-save = Keep an enclosure of yours, or change what is told of it; only you see it
 summary-mine-reading = Write down what you read today: UV index and temperatures
 summary-mine-show = An enclosure of yours: set-up, history, how the tube fades, when to read again
+summary-mine-sheet = A care sheet to hand over: needs, your set-up, places to measure, cautions
 summary-mine-compare = Two days of an enclosure beside each other
 summary-mine-unread = Take the readings of a day away again
 summary-mine-list = All that is kept for you: enclosures and reminders
