@@ -113,6 +113,7 @@ def _parser(language: Language) -> argparse.ArgumentParser:
     target.add_argument("--out", type=Path, help=told("pages-out"))
     target.add_argument("--serve", action="store_true", help=told("pages-serve"))
     pages.add_argument("--port", type=int, default=8040, help=told("pages-port"))
+    pages.add_argument("--address", default="", help=told("pages-address"))
     pages.set_defaults(run=_pages)
     _operating_doors(doors, told)
     for door in (asking, console, demo):
@@ -283,7 +284,8 @@ def _pages(parsed: argparse.Namespace, _: Settings) -> int:
         return 0
     from bot.fronts.pages.site import build
 
-    print(f"{build(parsed.out)} files written to {parsed.out}")
+    address = parsed.address and f"{parsed.address.rstrip('/')}/"
+    print(f"{build(parsed.out, address)} files written to {parsed.out}")
     return 0
 
 

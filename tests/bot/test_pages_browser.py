@@ -4,6 +4,7 @@ import asyncio
 import os
 import shutil
 from collections.abc import AsyncIterator
+from pathlib import Path
 from urllib.parse import quote
 
 import pytest
@@ -14,7 +15,7 @@ from playwright.async_api import Browser, BrowserContext, Page, async_playwright
 
 from bot.fronts.pages import server
 from bot.render.picture.lettering import width
-from tests.bot.site_read import PAGES, SERVED
+from tests.bot.site_read import PAGES, SERVED, SITE
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
 pytestmark = [
@@ -235,10 +236,14 @@ async def test_a_typed_script_is_shown_and_never_run(page: Page, address: str) -
     assert dialogs == []
 
 
-async def test_the_search_finds_a_part_of_a_page_and_leads_there(page: Page, address: str) -> None:
-    await page.goto(f"{address}/search.html")
-    await page.get_by_label("What are you looking for?").fill("reflector foil")
-    found = page.locator("#found a")
+async def test_the_search_in_the_header_finds_a_part_of_a_page_and_leads_there(
+    page: Page, address: str
+) -> None:
+    await page.goto(f"{address}/nights.html")
+    field = page.get_by_role("banner").get_by_role("searchbox")
+    await field.fill("reflector foil")
+    await field.press("Enter")
+    found = page.locator(".found a")
     await expect(found.first).to_contain_text("Reflectors")
     await expect(page.get_by_role("status")).to_contain_text("Found: ")
     await found.first.click()
@@ -252,11 +257,40 @@ async def test_the_german_search_forgives_umlauts(page: Page, address: str) -> N
     for typed in ("röhre", "roehre", "Rohre"):
         await page.goto(f"{address}/de/search.html?q={quote(typed)}")
         await expect(page.get_by_role("status")).to_contain_text("Gefunden: ")
-        told[typed] = await page.locator("#found a").all_inner_texts()
+        told[typed] = await page.locator(".found a").all_inner_texts()
     assert told["röhre"] == told["roehre"] == told["Rohre"]
     assert len(told["röhre"]) > 5
     await page.goto(f"{address}/de/search.html?q=zzzz")
     await expect(page.get_by_role("status")).to_contain_text("Nichts gefunden")
+
+
+async def test_without_a_server_the_script_finds_what_people_type(
+    page: Page, tmp_path: Path
+) -> None:
+    for name in (
+        "search.html",
+        "search-index.js",
+        "search.js",
+        "de/search.html",
+        "de/search-index.js",
+        "style.css",
+        "inks.css",
+        "icon.svg",
+    ):
+        (tmp_path / name).parent.mkdir(exist_ok=True)
+        (tmp_path / name).write_bytes(SITE[name])
+    for folder, typed, wanted in (
+        ("", "mbd", "why-uv-matters"),
+        ("", "gradient", "warm-end-and-cool-end"),
+        ("", "distnce", "measuring-the-distance"),
+        ("de/", "roehre abstnd", "measuring-the-distance"),
+        ("de/", "bartagmae", "animal-bearded-dragon"),
+    ):
+        await page.goto(f"{tmp_path.as_uri()}/{folder}search.html?q={quote(typed)}")
+        found = page.locator("#found a")
+        await expect(found.first).to_be_visible()
+        links = await found.evaluate_all("all => all.slice(0, 3).map(a => a.getAttribute('href'))")
+        assert any(link.startswith(wanted) for link in links), (typed, links)
 
 
 async def test_a_reader_changes_the_language_and_stays_on_the_page(

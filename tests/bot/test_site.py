@@ -4,17 +4,20 @@ import itertools
 import json
 import re
 from html import unescape
+from io import BytesIO
 from pathlib import Path
 from posixpath import normpath
 from urllib.parse import quote
 
 import pytest
+from PIL import Image
 
 from bot import guide
 from bot.ask import ask
 from bot.commands import ALL_COMMANDS, COMMANDS
 from bot.fronts.pages.edition import Edition
-from bot.fronts.pages.site import build
+from bot.fronts.pages.found import find
+from bot.fronts.pages.site import Site, build
 from bot.preferences import Preferences
 from calc.animals import animals
 from calc.sources import bibliography
@@ -39,17 +42,75 @@ NOT_ON_A_PAGE = (
     *("card animal:", "window.", "default-src", "fault %s", "a picture ", "a request "),
     *("the animal of the sketch", "The guide is at ", "/ (stop with Ctrl+C)."),
 )
+# What browsers and chats read in the head of a page.
+NO_WORDS = {
+    *("width=device-width, initial-scale=1", "light dark", "website", "summary_large_image"),
+    *("share.png", "1200", "630"),
+}
 ROOT = Path(__file__).parent.parent.parent
 CITATIONS = [" ".join(entry.citation.split()) for entry in bibliography().values()]
 
 
 def test_the_site_has_a_page_for_each_guide_page_and_each_animal_in_every_language() -> None:
     wanted = {"index.html", "animals.html", "glossary.html", "sources.html", "search.html"}
-    wanted.add("questions.html")
+    wanted |= {"questions.html", "404.html"}
     wanted |= {f"{page.slug}.html" for page in guide.pages()}
     wanted |= {f"animal-{slug}.html" for slug in animals()}
     assert FOLDERS == ["", "de/"]
     assert set(PAGES) == {f"{folder}{name}" for folder in FOLDERS for name in wanted}
+
+
+def test_no_page_weighs_more_than_300_kb_with_all_that_it_asks_for() -> None:
+    fonts = sum(len(content) for name, content in SITE.items() if name.endswith(".ttf"))
+    styles = len(SITE["style.css"]) + len(SITE["inks.css"]) + len(SITE["icon.svg"])
+    for name in PAGES:
+        content = SITE[name]
+        index = f"{folder_of(name)}search-index.js"
+        scripts = len(SITE[index]) + len(SITE["search.js"]) if b"search-index" in content else 0
+        letters = fonts if b"<svg" in content else 0
+        assert len(content) + styles + scripts + letters < 300_000, name
+
+
+def test_a_site_with_an_address_has_a_map_of_its_pages_and_cards_for_chats() -> None:
+    site = Site(address="https://guide.example/")
+    told = site["sitemap.xml"].decode()
+    listed = set(re.findall("<loc>https://guide.example/([^<]*)</loc>", told))
+    assert listed == {
+        name.removesuffix("index.html") for name in PAGES if not name.endswith("404.html")
+    }
+    for folder in FOLDERS:
+        page = site[f"{folder}nights.html"].decode()
+        assert f'property="og:image" content="https://guide.example/{folder}share.png"' in page
+        assert f'rel="canonical" href="https://guide.example/{folder}nights.html"' in page
+    card = Image.open(BytesIO(site["share.png"]))
+    assert card.size == (1200, 630)
+    assert "sitemap.xml" not in SITE
+
+
+@pytest.mark.parametrize(
+    ("language", "typed", "page"),
+    [
+        ("en", "mbd", "why-uv-matters.html"),
+        ("en", "gradient", "warm-end-and-cool-end.html"),
+        ("en", "distnce", "measuring-the-distance.html"),
+        ("en", "bearded dargon", "animal-bearded-dragon.html"),
+        ("en", "heat wave", "too-hot-or-too-cold.html"),
+        ("de", "mbd", "why-uv-matters.html"),
+        ("de", "gradient", "warm-end-and-cool-end.html"),
+        ("de", "roehre abstnd", "measuring-the-distance.html"),
+        ("de", "bartagmae", "animal-bearded-dragon.html"),
+    ],
+)
+def test_what_people_type_is_found_by_synonyms_and_with_slips(
+    language: str, typed: str, page: str
+) -> None:
+    edition = next(edition for edition in EDITIONS if edition.language == language)
+    assert page in [one.url.partition("#")[0] for one in find(typed, edition)[:3]]
+
+
+def test_what_stands_nowhere_is_not_found() -> None:
+    assert find("qqqqqq", EDITIONS[0]) == ()
+    assert find("  ", EDITIONS[0]) == ()
 
 
 def test_templates_hold_no_word_and_code_no_sentence() -> None:
@@ -59,7 +120,7 @@ def test_templates_hold_no_word_and_code_no_sentence() -> None:
             words = [w for w in re.findall(r"[A-Za-z]+", TAGS.sub(" ", bare)) if w != "Noonstone"]
             assert words == [], path.name
             told = ATTRIBUTE.findall(bare)
-            assert set(told) <= {"width=device-width, initial-scale=1", "light dark"}, path.name
+            assert set(told) <= NO_WORDS, path.name
     for path in (ROOT / "bot/fronts/pages").glob("*.py"):
         assert [text for text in sentences(path) if not text.startswith(NOT_ON_A_PAGE)] == []
 

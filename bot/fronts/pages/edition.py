@@ -16,10 +16,13 @@ __all__ = ["Edition", "editions"]
 
 
 class Edition:
-    """One language of the site; with ``try_it`` its pages link to the page to try questions."""
+    """One language of the site; with ``try_it`` its pages link to the page to try questions.
 
-    def __init__(self, language: Language, try_it: bool = False) -> None:
-        self.language, self.try_it = language, try_it
+    ``address`` is where the site will be, ending in a slash, for what needs whole addresses.
+    """
+
+    def __init__(self, language: Language, try_it: bool = False, address: str = "") -> None:
+        self.language, self.try_it, self.address = language, try_it, address
         self.folder = "" if language == FIRST else f"{language}/"
         self.voice = voice(language, Preferences(language=language).shown)
 
@@ -43,7 +46,10 @@ class Edition:
             up=up,
             try_it=self.try_it,
             parts=[part for part in topics if part[1]],
-            **values,
+            site=self.address,
+            folder=self.folder,
+            here=f"{self.folder}{name.removesuffix('index.html')}",
+            **{"contents": (), **values},
         )
 
     def illustration(self, figure: guide.Figure, picture: Markup) -> Markup:
@@ -66,6 +72,6 @@ def _template(name: str) -> Template:
 
 
 @cache
-def editions(try_it: bool = False) -> tuple[Edition, ...]:
+def editions(try_it: bool = False, address: str = "") -> tuple[Edition, ...]:
     """Return the site in every language."""
-    return tuple(Edition(language, try_it) for language in LANGUAGES)
+    return tuple(Edition(language, try_it, address) for language in LANGUAGES)

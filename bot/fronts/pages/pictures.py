@@ -5,10 +5,10 @@ from functools import lru_cache
 
 from markupsafe import Markup
 
-from bot.drawing import Drawing, fingerprint
+from bot.drawing import Drawing, Figure, fingerprint
 from bot.reply import Picture
 
-__all__ = ["inline"]
+__all__ = ["inline", "silhouette"]
 
 log = logging.getLogger(__name__)
 
@@ -36,3 +36,11 @@ def _drawn(drawing: Drawing, told: str) -> Markup:
     # Written by an element tree of our own shapes: every word in it is escaped.
     svg = page_of(drawing).svg(Theme.PAGE, f"picture-{fingerprint(drawing)[:12]}", told)
     return Markup(svg)
+
+
+def silhouette(figure: Figure, told: str) -> Markup:
+    """Return an animal alone, as a part of a page."""
+    from bot.render.picture import Theme
+    from bot.render.picture.animals import animal_alone
+
+    return Markup(animal_alone(figure, Theme.PAGE, f"figure-{figure.value}", told))

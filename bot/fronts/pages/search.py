@@ -16,9 +16,10 @@ from bot.fronts.pages.filled import filled_page
 from bot.render.html import heading_id
 from calc.name_index import names_with_targets
 
-__all__ = ["search_entries", "search_script"]
+__all__ = ["Entry", "search_entries", "search_script"]
 
 Entry = dict[str, str]
+_LONGEST = 230
 
 
 def search_entries(edition: Edition) -> tuple[Entry, ...]:
@@ -28,15 +29,22 @@ def search_entries(edition: Edition) -> tuple[Entry, ...]:
 
 def search_script(edition: Edition) -> str:
     """Return the index as a script that the search page reads."""
-    data = json.dumps(search_entries(edition), ensure_ascii=False, separators=(",", ":"))
+    entries = [entry | {"text": _cut(entry["text"])} for entry in search_entries(edition)]
+    data = json.dumps(entries, ensure_ascii=False, separators=(",", ":"))
     return f"window.noonstoneIndex = {data};\n"
+
+
+def _cut(text: str) -> str:
+    """Return the beginning of a text: a page and its index weigh less than a photograph."""
+    return text if len(text) <= _LONGEST else text[:_LONGEST].rpartition(" ")[0] + " …"
 
 
 def _guide(edition: Edition) -> Iterator[Entry]:
     for page in guide.pages(edition.language):
         address = f"{page.slug}.html"
         first, *others = guide.sections(filled_page(page, edition.voice), edition.language)
-        yield _entry(page.title, "", address, f"{page.summary} {first[1]}")
+        worries = ", ".join(page.worries)
+        yield _entry(page.title, "", address, f"{page.summary} {first[1]}", worries)
         for heading, text in others:
             yield _entry(page.title, heading, f"{address}#{heading_id(heading)}", text)
 
@@ -44,8 +52,8 @@ def _guide(edition: Edition) -> Iterator[Entry]:
 def _terms(edition: Edition) -> Iterator[Entry]:
     part = edition.say(Say("page-entry-term"))
     for term in guide.glossary(edition.language):
-        text = f"{term.meaning} {' '.join(term.also)}"
-        yield _entry(term.name, part, f"glossary.html#{heading_id(term.name)}", text)
+        address = f"glossary.html#{heading_id(term.name)}"
+        yield _entry(term.name, part, address, term.meaning, ", ".join(term.also))
 
 
 def _animals(edition: Edition) -> Iterator[Entry]:
@@ -54,7 +62,7 @@ def _animals(edition: Edition) -> Iterator[Entry]:
         slug = entry.animal.slug
         rows = "; ".join(f"{row.label}: {row.text}" for row in entry.reply.rows)
         names = ", ".join(name for name, of in known.items() if of == slug)
-        yield _entry(entry.name, part, f"animal-{slug}.html", f"{names}. {rows}")
+        yield _entry(entry.name, part, f"animal-{slug}.html", rows, names)
 
 
 def _questions(edition: Edition) -> Iterator[Entry]:
@@ -65,5 +73,7 @@ def _questions(edition: Edition) -> Iterator[Entry]:
         yield _entry(asked.command.name, part, address, f"{asked.summary}. {options}")
 
 
-def _entry(title: str, part: str, address: str, text: str) -> Entry:
-    return {"title": title, "part": part, "url": address, "text": " ".join(text.split())}
+def _entry(title: str, part: str, address: str, text: str, also: str = "") -> Entry:
+    """Return an entry; ``also`` are other words by which people look for it."""
+    told = {"title": title, "part": part, "url": address, "text": " ".join(text.split())}
+    return told | ({"also": also} if also else {})

@@ -22,8 +22,9 @@ from bot.ask import ask
 from bot.dialogue import Dialogue, turn
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition, editions
+from bot.fronts.pages.found import find
 from bot.fronts.pages.pictures import inline
-from bot.fronts.pages.site import Site
+from bot.fronts.pages.site import SEARCH, Site, search_page
 from bot.fronts.pages.trying import (
     MOST_CARRIED,
     MOST_CHARACTERS,
@@ -49,6 +50,7 @@ __all__ = [
 
 HOST = "127.0.0.1"
 PER_MINUTE = 30
+_LONGEST_SEARCH = 100
 # Room for the longest question with every character written as nine (%E2%82%AC).
 LONGEST_LINE = (MOST_CHARACTERS + MOST_CARRIED) * 12 + 1024
 _HEADERS = {
@@ -88,6 +90,13 @@ class _Site:
         if kind is None:
             return web.Response(body=content, content_type="font/ttf")
         return web.Response(body=content, content_type=kind, charset="utf-8")
+
+    async def search(self, request: web.Request) -> web.Response:
+        """Return the page of what was looked up, and of everything where nothing was."""
+        typed, edition = request.query.get("q", "").strip()[:_LONGEST_SEARCH], _edition(request)
+        found = await asyncio.get_running_loop().run_in_executor(self._thread, find, typed, edition)
+        html = search_page(edition, typed, found)
+        return web.Response(text=html, content_type="text/html")
 
     async def try_it(self, request: web.Request) -> web.Response:
         page = TryPage(
@@ -135,6 +144,7 @@ def application(
     app = web.Application(middlewares=[_told_plainly])
     for edition in editions(try_it=True):
         app.router.add_get(f"/{edition.folder}{TRY}", site.try_it)
+        app.router.add_get(f"/{edition.folder}{SEARCH}", site.search)
     app.router.add_get("/{name:.*}", site.file)
     app.on_response_prepare.append(_add_headers)
     app.on_cleanup.append(site.close)

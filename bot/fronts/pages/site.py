@@ -4,11 +4,13 @@ Relative, with a folder for each language after the first: the site works in any
 file system, and without JavaScript.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import fields
 from datetime import date
 from functools import partial
 from importlib.resources import files
 from pathlib import Path
+from xml.etree import ElementTree
 
 from markupsafe import Markup
 
@@ -19,6 +21,8 @@ from bot.fronts.pages.animals import COLUMNS, Sheet, sheets
 from bot.fronts.pages.asking import questions_in_parts
 from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.filled import filled_page
+from bot.fronts.pages.found import Found
+from bot.fronts.pages.home import Home, home, home_picture
 from bot.fronts.pages.pictures import inline
 from bot.fronts.pages.search import search_script
 from bot.fronts.pages.sketches import sketch
@@ -32,17 +36,22 @@ from calc.animal import Animal
 from calc.animals import animals
 from calc.sources import Kind, Source, bibliography
 
-__all__ = ["Site", "build"]
+__all__ = ["SEARCH", "Site", "build", "search_page"]
 
 # The dated examples of the guide are asked on one day, so that its pages do not change by waiting.
 _AS_OF = date(2026, 5, 2)
 
+SEARCH = "search.html"
+_MISSING = "404.html"
 _Maker = Callable[[], str]
 
 
-def build(out_dir: Path) -> int:
-    """Write the site into a folder and return the number of files."""
-    site = Site()
+def build(out_dir: Path, address: str = "") -> int:
+    """Write the site into a folder and return the number of files.
+
+    With its ``address`` it has a map of its pages for search engines, and cards for chats.
+    """
+    site = Site(address=address)
     for name, content in site.items():
         path = out_dir / name
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -56,14 +65,19 @@ class Site(Mapping[str, bytes]):
     With ``try_it`` the pages link to the try-it page, which only the small server has.
     """
 
-    def __init__(self, try_it: bool = False) -> None:
+    def __init__(self, try_it: bool = False, address: str = "") -> None:
         self._makers: dict[str, Callable[[], bytes]] = {}
         self._made: dict[str, bytes] = {}
-        for edition in editions(try_it):
+        for edition in editions(try_it, address):
             made = dict(_Pages(edition).all())
             made["search-index.js"] = partial(search_script, edition)
             for name, maker in made.items():
                 self._makers[f"{edition.folder}{name}"] = partial(_encoded, maker)
+            if address:
+                self._makers[f"{edition.folder}share.png"] = partial(_share_card, edition)
+        if address:
+            pages = [name for name in self._makers if name.endswith(".html")]
+            self._makers["sitemap.xml"] = partial(_sitemap, address, tuple(pages))
         for asset in (files("bot.fronts.pages") / "assets").iterdir():
             self._makers[asset.name] = asset.read_bytes
         self._makers["inks.css"] = partial(_encoded, page_inks)
@@ -89,6 +103,33 @@ def _encoded(maker: Callable[[], str]) -> bytes:
     return maker().encode()
 
 
+def _share_card(edition: Edition) -> bytes:
+    from bot.render.picture import share_card
+
+    drawing = home_picture(edition).drawing
+    assert drawing is not None
+    return share_card(drawing)
+
+
+def _sitemap(address: str, pages: Iterable[str]) -> bytes:
+    """Return the map of the site for search engines (the protocol of sitemaps.org, 0.9)."""
+    top = ElementTree.Element("urlset", {"xmlns": "http://www.sitemaps.org/schemas/sitemap/0.9"})
+    for name in pages:
+        if name.rpartition("/")[2] != _MISSING:
+            place = ElementTree.SubElement(ElementTree.SubElement(top, "url"), "loc")
+            place.text = address + name.removesuffix("index.html")
+    return b'<?xml version="1.0" encoding="utf-8"?>\n' + ElementTree.tostring(top)
+
+
+def search_page(edition: Edition, typed: str, found: Sequence[Found]) -> str:
+    """Return the page of what was looked up."""
+    glossary = guide.glossary(edition.language)
+    terms = [(term, guide.page(term.page, edition.language)) for term in glossary]
+    return edition.page(
+        SEARCH, SEARCH, sheets=sheets(edition.language), terms=terms, typed=typed, found=found
+    )
+
+
 class _Pages:
     """Every page of an edition."""
 
@@ -107,7 +148,8 @@ class _Pages:
     def all(self) -> Iterator[tuple[str, _Maker]]:
         """Give the maker of every page by its name."""
         one = self._one
-        yield one("index.html", lambda: {"sheets": self._sheets})
+        yield one("index.html", lambda: _fields(home(self._edition)))
+        yield one(_MISSING, dict)
         yield from self._guide()
         yield one("questions.html", lambda: {"asked_about": questions_in_parts(self._edition)})
         yield one("animals.html", lambda: {"sheets": self._sheets, "columns": self._columns()})
@@ -115,7 +157,7 @@ class _Pages:
             yield f"animal-{slug}.html", partial(self._animal, slug)
         yield one("glossary.html", lambda: {"terms": self._terms})
         yield one("sources.html", lambda: {"kinds": self._sources_by_kind()})
-        yield one("search.html", lambda: {"sheets": self._sheets, "terms": self._terms})
+        yield one(SEARCH, lambda: {"sheets": self._sheets, "terms": self._terms})
 
     def _one(self, name: str, values: Callable[[], dict[str, object]]) -> tuple[str, _Maker]:
         return name, lambda: self._edition.page(name, name, **values())
@@ -125,9 +167,12 @@ class _Pages:
 
     def _animal(self, slug: str) -> str:
         sheet = next(each for each in self._sheets if each.animal.slug == slug)
-        distances = self._distances(sheet.animal)
         return self._edition.page(
-            "animal.html", f"animal-{slug}.html", sheet=sheet, distances=distances
+            "animal.html",
+            f"animal-{slug}.html",
+            sheet=sheet,
+            distances=self._distances(sheet.animal),
+            picture=inline(sheet.reply.picture),
         )
 
     def _guide(self) -> Iterator[tuple[str, _Maker]]:
@@ -144,6 +189,7 @@ class _Pages:
             "guide.html",
             f"{page.slug}.html",
             page=page,
+            contents=[told for told, _ in guide.sections(page, edition.language)[1:]],
             topic=edition.topic(page.topic),
             body=render_markdown(filled_page(page, edition.voice).body, self._figures(page)),
             answer=self._answer(page),
@@ -190,6 +236,10 @@ class _Pages:
         entries = sorted(bibliography().values(), key=lambda entry: entry.citation.casefold())
         grouped = [(_kind(kind), [e for e in entries if e.kind is kind]) for kind in Kind]
         return [(self._edition.say(told), some) for told, some in grouped if some]
+
+
+def _fields(made: Home) -> dict[str, object]:
+    return {field.name: getattr(made, field.name) for field in fields(made)}
 
 
 def _kind(kind: Kind) -> Say:

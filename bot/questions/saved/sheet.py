@@ -140,7 +140,8 @@ def _also(known: Needs, animal: Animal, read: Reading | None) -> Iterator[Told]:
 
 def tell_sheet(facts: CareSheet) -> Layered:
     """Tell what whoever looks after it needs at a glance; the picture is the sheet itself."""
-    say, known = Says("mine-sheet", facts), facts.needs
+    say = Says("mine-sheet", facts)
+    known = facts.needs
     if known is None:
         return Layered(
             command="mine sheet",
@@ -172,7 +173,8 @@ def _days(facts: CareSheet) -> Iterator[Say]:
 
 
 def _picture(facts: CareSheet, known: Needs, teller: Teller) -> Picture:
-    say, gauges = Says("mine-sheet", facts), facts.gauges
+    say = Says("mine-sheet", facts)
+    gauges = facts.gauges
     assert gauges is not None
     over = BoxHead(say("over"), needs_head(known))
     cautions = (*((EYES_CARE,) if known.uvi else ()), *(HEAT_CARE if known.has_air else ()))

@@ -16,7 +16,10 @@ _OF_GROUP = {
 _OF_GENUS = {
     **dict.fromkeys(("Chamaeleo", "Furcifer", "Trioceros"), Figure.CHAMELEON),
     **dict.fromkeys(
-        ("Correlophus", "Eublepharis", "Gekko", "Hemitheconyx", "Mniarogekko", "Phelsuma"),
+        (
+            *("Correlophus", "Eublepharis", "Gekko", "Hemitheconyx", "Lepidodactylus"),
+            *("Mniarogekko", "Phelsuma", "Rhacodactylus"),
+        ),
         Figure.GECKO,
     ),
 }

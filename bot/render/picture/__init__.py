@@ -17,16 +17,34 @@ from bot.render.picture.sheet import draw_sheet
 from bot.render.picture.side import draw_side
 from bot.render.picture.tally import draw_tally
 
-__all__ = ["MOST_BYTES", "Theme", "draw", "page_of"]
+__all__ = ["MOST_BYTES", "Theme", "draw", "page_of", "share_card"]
 
 MOST_BYTES = 200_000
 _PIXELS = 1200
 _COLOURS = 256
+_CARD = (1200, 630)
 
 
 def draw(drawing: Drawing, theme: Theme = Theme.LIGHT) -> bytes:
     """Return a drawing as PNG."""
     return _png(page_of(drawing).svg(theme))
+
+
+def share_card(drawing: Drawing) -> bytes:
+    """Return a drawing as the PNG that a link to a page is shown with: 1200 by 630 pixels."""
+    from PIL import Image
+
+    drawn = Image.open(BytesIO(draw(drawing))).convert("RGB")
+    ground, (wide, tall) = drawn.getpixel((0, 0)), _CARD
+    share = min(wide / drawn.width, tall / drawn.height)
+    size = round(drawn.width * share), round(drawn.height * share)
+    card = Image.new("RGB", _CARD, ground)
+    card.paste(
+        drawn.resize(size, Image.Resampling.LANCZOS), ((wide - size[0]) // 2, (tall - size[1]) // 2)
+    )
+    made = BytesIO()
+    card.quantize(_COLOURS).save(made, "PNG", optimize=True)
+    return made.getvalue()
 
 
 def page_of(drawing: Drawing) -> Page:

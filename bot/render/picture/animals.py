@@ -6,13 +6,15 @@ from pathlib import Path
 
 from bot.drawing import Figure
 from bot.render.picture.geometry import Rect
-from bot.render.picture.inks import Ink
-from bot.render.picture.svg import Shape
+from bot.render.picture.inks import Ink, Theme
+from bot.render.picture.svg import Shape, svg
 
-__all__ = ["animal_shapes"]
+__all__ = ["animal_alone", "animal_shapes"]
 
 _FILE = Path(__file__).parent / "animals.json"
 _LONG_UNITS = 1000.0
+# An animal alone [units]: how wide and high its sheet is, and what is left free round it.
+_ALONE, _ALONE_TALL, _EDGE = 240.0, 110.0, 8.0
 
 
 def animal_shapes(
@@ -23,6 +25,14 @@ def animal_shapes(
     along, up = long / _LONG_UNITS, back / back_units
     move = f"translate({x:.1f} {feet:.1f}) scale({along:.5f} {up:.5f})"
     return Shape("g", {"transform": move}, inside=shapes), Rect(x, feet - back, x + long, feet)
+
+
+def animal_alone(figure: Figure, theme: Theme, ident: str, told: str) -> str:
+    """Return an animal as an SVG of its own, as high as it is long for its kind."""
+    long = _ALONE - 2.0 * _EDGE
+    back = _figures()[figure][1] / _LONG_UNITS * long
+    shape, _ = animal_shapes(figure, _EDGE, _ALONE_TALL - _EDGE, long, back)
+    return svg([shape], _ALONE, _ALONE_TALL, theme=theme, title=told, ident=ident)
 
 
 @cache

@@ -86,7 +86,7 @@ _INKS: dict[Ink, tuple[str, str]] = {
     Ink.COOL_PALE: ("#CBE4EB", "#24424D"),
     Ink.WALL: ("#6B6154", "#A99F8E"),
     Ink.BASE: ("#C9B99B", "#6A5F4C"),
-    Ink.STONE: ("#C4B7A3", "#7A7062"),
+    Ink.STONE: ("#C4B7A3", "#6E6557"),
     Ink.STONE_LINE: ("#5E5444", "#CFC4B2"),
     Ink.METAL: ("#DCE1E4", "#8E969A"),
     Ink.METAL_LINE: ("#4B5257", "#DDE2E4"),

@@ -61,7 +61,7 @@ def numbered(
 def listed(page: Page, side: Side) -> None:
     """Write the places without a plate below each other, and then what has no place."""
     for number, place in enumerate(side.places, 1):
-        if place.gauge is not None:
+        if place.gauge is not None or not place.text:
             continue
         page.number(MARGIN + 17.0, page.y + 15.0, number)
         _line(page, place.text, place.tone)

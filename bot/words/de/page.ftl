@@ -24,6 +24,27 @@ page-index = Licht und Wärme für dein Reptil, Schritt für Schritt
 page-index-lead = Wie hoch soll die UV-Röhre hängen? Ist der Sonnenplatz zu heiß? Kurze Seiten in einfachen Worten, mit Zahlen in Zentimetern und °C und in Zoll und °F.
 page-start = Hier anfangen
 page-your-animal = Dein Tier
+page-worries = Was macht dir Sorgen?
+page-worry-distance = Wie weit weg gehört die Röhre?
+page-worry-basking = Ist der Sonnenplatz zu heiß?
+page-worry-warm = Wohin kommt welche Lampe?
+page-worry-cool = Die kühle Seite ist zu warm oder zu kalt
+page-worry-night = Braucht die Nacht Wärme?
+page-worry-hours = Wie lange soll das Licht an sein?
+page-worry-vet = Es sieht krank aus
+page-worry-burns = Etwas brennt oder riecht verschmort
+page-worry-broken = Eine Lampe ist zerbrochen
+page-worry-worn = Ist meine Röhre verbraucht?
+page-worry-bones = Weiche Knochen, krumme Beine
+page-worry-first = Ich habe es gerade erst bekommen
+page-worry-else = Etwas anderes
+page-home-alt = Ein Terrarium von der Seite, mit Röhre, Wärmelampe und Tier; Zahlen zeigen, wo jede Sorge anfängt.
+page-figure-lizard = Echsen
+page-figure-gecko = Geckos
+page-figure-snake = Schlangen
+page-figure-tortoise = Schildkröten
+page-figure-chameleon = Chamäleons
+page-figure-frog = Amphibien
 
 ## Eine Seite der Anleitung
 page-ask-bot = Frag den Bot
@@ -35,6 +56,7 @@ page-sources-here = Woher das kommt
 page-turn = Vorige und nächste Seite
 page-before = Zurück
 page-next = Weiter
+page-contents = Auf dieser Seite
 
 ## Tiere
 page-animals = Tiere

@@ -20,6 +20,7 @@ run-commands-table = als Tabelle der README
 run-discord = den Discord-Bot starten (NOONSTONE_TOKEN)
 run-pages = der Leitfaden als Website: in einen Ordner geschrieben oder ausgeliefert
 run-pages-out = die Website in diesen Ordner schreiben
+run-pages-address = wo die Seiten stehen werden, etwa https://guide.example: bringt Sitemap und Karten für Chats
 run-pages-serve = sie ausliefern, mit einer Seite zum Ausprobieren
 run-pages-port = der Port auf 127.0.0.1 (8040)
 run-deploy = eine Datei ausgeben, mit der man den Bot installiert

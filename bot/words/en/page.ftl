@@ -25,6 +25,27 @@ page-index = Light and heat for your reptile, step by step
 page-index-lead = How far should the UV tube hang? Is the basking spot too hot? Short pages in plain words, with the numbers in inches and °F, and in centimetres and °C.
 page-start = Start here
 page-your-animal = Your animal
+page-worries = What worries you?
+page-worry-distance = How far should the tube hang?
+page-worry-basking = Is the basking spot too hot?
+page-worry-warm = Where does each lamp go?
+page-worry-cool = The cool end is too warm or too cold
+page-worry-night = Does the night need heat?
+page-worry-hours = How long should the light be on?
+page-worry-vet = It looks ill
+page-worry-burns = Something burns or smells
+page-worry-broken = A lamp broke
+page-worry-worn = Is my tube worn out?
+page-worry-bones = Soft bones, bent legs
+page-worry-first = I have just got it
+page-worry-else = Something else
+page-home-alt = An enclosure from the side, with a tube, a heat lamp and an animal; numbers mark where each worry begins.
+page-figure-lizard = Lizards
+page-figure-gecko = Geckos
+page-figure-snake = Snakes
+page-figure-tortoise = Tortoises and turtles
+page-figure-chameleon = Chameleons
+page-figure-frog = Amphibians
 
 ## A page of the guide
 page-ask-bot = Ask the bot
@@ -36,6 +57,7 @@ page-sources-here = Where this comes from
 page-turn = Previous and next page
 page-before = Before
 page-next = Next
+page-contents = On this page
 
 ## Animals
 page-animals = Animals

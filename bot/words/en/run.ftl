@@ -21,6 +21,7 @@ run-commands-table = as the README's table
 run-discord = run the Discord bot (NOONSTONE_TOKEN)
 run-pages = the guide as a site: written to a folder, or served
 run-pages-out = write the site into this folder
+run-pages-address = where the site will be, such as https://guide.example: adds a sitemap and cards for chats
 run-pages-serve = serve it with a page to try questions
 run-pages-port = the port on 127.0.0.1 (8040)
 run-deploy = print a file to install the bot with

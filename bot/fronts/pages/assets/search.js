@@ -1,5 +1,6 @@
 "use strict";
-// Finds the parts of the guide that hold every typed word. Without it the full list stays.
+// Finds the parts of the guide that hold every typed word, or else the nearest words that stand
+// there. Without it the full list stays; the small server does the same by itself.
 (() => {
   const form = document.querySelector("form.find");
   const list = document.querySelector("#found");
@@ -16,14 +17,50 @@
       .normalize("NFD")
       .replace(/\p{M}/gu, "")
       .replace(/([aou])e/g, "$1");
+  const worths = { title: 6, also: 5, part: 3, text: 1 };
   const entries = index.map((entry) => [
     entry,
-    folded(entry.title),
-    folded(entry.part),
-    folded(entry.text),
+    Object.keys(worths).map((key) => [folded(entry[key] ?? ""), worths[key]]),
   ]);
-  const worth = (title, part, text, word) =>
-    (title.includes(word) ? 6 : 0) + (part.includes(word) ? 3 : 0) + (text.includes(word) ? 1 : 0);
+  const split = (text) => text.match(/[\p{L}\p{N}]+/gu) ?? [];
+  const worth = (told, word) =>
+    told.reduce((sum, [text, each]) => sum + (text.includes(word) ? each : 0), 0);
+
+  // How many slips of a key lie between two words: a letter too few, too many, other or swapped.
+  const slips = (one, other) => {
+    const rows = [[...Array(other.length + 1).keys()]];
+    for (let i = 1; i <= one.length; i++) {
+      rows[i] = [i];
+      for (let j = 1; j <= other.length; j++) {
+        const same = one[i - 1] === other[j - 1] ? 0 : 1;
+        rows[i][j] = Math.min(rows[i - 1][j] + 1, rows[i][j - 1] + 1, rows[i - 1][j - 1] + same);
+        if (i > 1 && j > 1 && one[i - 1] === other[j - 2] && one[i - 2] === other[j - 1])
+          rows[i][j] = Math.min(rows[i][j], rows[i - 2][j - 2] + 1);
+      }
+    }
+    return rows[one.length][other.length];
+  };
+  const known = [
+    ...new Set(entries.flatMap(([, told]) => told.flatMap(([text]) => split(text)))),
+  ].filter((word) => word.length > 3);
+  const nearest = (word) => {
+    if (word.length < 4 || known.some((other) => other.includes(word))) return word;
+    let least = word.length < 8 ? 1 : 2;
+    let best = word;
+    for (const other of known) {
+      if (Math.abs(other.length - word.length) > least) continue;
+      const far = slips(word, other);
+      if (far < least || (far === least && best === word)) [least, best] = [far, other];
+    }
+    return best;
+  };
+  const hitsOf = (words) =>
+    entries
+      .map(([entry, told]) => [entry, words.map((word) => worth(told, word))])
+      .filter(([, found]) => words.length && found.every(Boolean))
+      .map(([entry, found]) => [entry, found.reduce((a, b) => a + b)])
+      .sort((a, b) => b[1] - a[1])
+      .slice(0, 20);
 
   const around = (text, word) => {
     const told = text.split(" ");
@@ -44,15 +81,12 @@
   };
 
   const search = () => {
-    const words = folded(field.value).split(/\s+/).filter(Boolean);
-    const hits = words.length
-      ? entries
-          .map(([entry, ...told]) => [entry, words.map((word) => worth(...told, word))])
-          .filter(([, worths]) => worths.every(Boolean))
-          .map(([entry, worths]) => [entry, worths.reduce((a, b) => a + b)])
-          .sort((a, b) => b[1] - a[1])
-          .slice(0, 20)
-      : [];
+    let words = split(folded(field.value));
+    let hits = hitsOf(words);
+    if (!hits.length && words.length) {
+      words = words.map(nearest);
+      hits = hitsOf(words);
+    }
     list.replaceChildren(...hits.map(([entry]) => item(entry, words)));
     count.textContent = !words.length
       ? ""

@@ -1,0 +1,127 @@
+"""The verdict of a picture is the verdict of its reply, and its words stand out from their ground.
+
+Read from what is drawn: the head and its sign, plates, bars and cells against rows and tables.
+"""
+
+from io import BytesIO
+from random import Random
+from xml.etree import ElementTree
+
+import numpy as np
+import pytest
+import resvg_py
+from PIL import Image
+
+from bot.ask import ask
+from bot.drawing import Card, Ladder, Side, Tone
+from bot.preferences import Preferences
+from bot.render.picture import Theme, page_of
+from bot.render.picture.inks import TONE_SIGN, Sign
+from bot.render.picture.lettering import font_files
+from tests.bot.svg_read import SVG
+from tests.bot.test_picture_colours import contrast
+from tests.bot.test_picture_golden import QUESTIONS, TODAY, drawing_of
+
+WORDS = {
+    Tone.GOOD: {"fine"},
+    Tone.BAD: {"low", "far too low", "high", "dangerous", "too close"},
+    Tone.DOUBTFUL: {
+        "probably low",
+        "probably high",
+        "cannot tell",
+        "keepers differ",
+        "not read yet",
+    },
+}
+LEAST = 4.5
+
+
+def plain(words: str) -> str:
+    return words.replace("\u00a0", " ")
+
+
+def test_the_head_of_readings_has_the_sign_of_what_it_says() -> None:
+    random, seen = Random(18), set()
+    for _ in range(60):
+        told = (
+            f"temps basking:{random.randint(70, 140)}F cool:{random.randint(60, 95)}F "
+            f"night:{random.randint(50, 80)}F lamp_on:3h animal:bearded dragon"
+        )
+        reply = ask(told, Preferences(language="en", today=TODAY))
+        assert reply.picture is not None
+        drawing = reply.picture.drawing
+        assert isinstance(drawing, Side)
+        head = plain(drawing.title)
+        assert head in reply.answer
+        unsure = any(word in head for word in ("probably", "may be", "differ", "each other"))
+        fine = "All your readings are right" in head or head.startswith("Fine.")
+        wanted = Tone.DOUBTFUL if unsure else Tone.GOOD if fine else Tone.BAD
+        assert drawing.tone is wanted, head
+        seen.add(wanted)
+        for place in drawing.places:
+            assert place.gauge is not None
+            assert place.gauge.verdict in WORDS[place.tone], place
+    assert seen == {Tone.GOOD, Tone.DOUBTFUL, Tone.BAD}
+
+
+@pytest.mark.parametrize("distance", [5, 10, 16, 24, 40])
+def test_the_bars_of_tubes_have_the_verdicts_of_the_table(distance: int) -> None:
+    line = f"tube distance:{distance}in screen:none animal:bearded dragon readings:4 at 12in"
+    reply = ask(line, Preferences(language="en", today=TODAY))
+    assert reply.picture is not None
+    assert reply.table is not None
+    drawing = reply.picture.drawing
+    assert isinstance(drawing, Ladder)
+    rows = [tuple(map(plain, row)) for row in reply.table.rows]
+    for rung in drawing.rungs:
+        label = plain(rung.label)
+        name, _, kind = label.rpartition(" ")
+        row = next(r for r in rows if r[0] == label or (r[0] == name and r[1].startswith(kind)))
+        assert row[3].startswith(rung.verdict), (rung, row)
+        assert rung.verdict in WORDS[rung.tone]
+
+
+def test_a_cell_of_a_card_is_drawn_bad_only_where_no_distance_stands_in_it() -> None:
+    drawing = ask("card animal:bearded dragon", Preferences(language="en")).picture
+    assert drawing is not None
+    assert isinstance(drawing.drawing, Card)
+    for row in drawing.drawing.rows:
+        for cell in row.cells:
+            assert (cell.tone is Tone.BAD) == (not any(c.isdigit() for c in cell.first)), cell
+
+
+def test_every_sign_that_is_drawn_is_one_of_three() -> None:
+    assert {sign for sign in TONE_SIGN.values() if sign} == set(Sign)
+
+
+@pytest.mark.parametrize("name", list(QUESTIONS)[::2])
+@pytest.mark.parametrize("theme", [Theme.LIGHT, Theme.DARK])
+def test_words_stand_out_from_what_is_drawn_under_them(name: str, theme: Theme) -> None:
+    """Measured in the picture itself: its ground is drawn alone, and read under each word."""
+    page = page_of(drawing_of(name, "en"))
+    root = ElementTree.fromstring(page.svg(theme))
+    words = [one for one in root.iter(f"{SVG}text") if not (one.text or "").isdigit()]
+    ink = {one.text: (one.get("fill") or "", one.get("stroke")) for one in words}
+    for above in list(root.iter()):
+        for one in [inner for inner in above if inner.tag == f"{SVG}text"]:
+            above.remove(one)
+    png = resvg_py.svg_to_bytes(
+        svg_string=ElementTree.tostring(root, encoding="unicode"),
+        width=720,
+        skip_system_fonts=True,
+        font_files=font_files(),
+    )
+    ground = np.asarray(Image.open(BytesIO(bytes(png))).convert("RGB"))
+    for told, box in page.words:
+        if told not in ink:
+            continue
+        fill, halo = ink[told]
+        under = ground[int(box.y0) : int(box.y1), int(box.x0) : int(box.x1)].reshape(-1, 3)
+        # A word with a halo stands on that.
+        lies = (
+            [halo]
+            if halo
+            else ["#{:02X}{:02X}{:02X}".format(*np.median(under, axis=0).astype(int))]
+        )
+        for colour in lies:
+            assert contrast(fill, colour) >= LEAST, (told, fill, colour)
