@@ -108,13 +108,6 @@ def _parser(language: Language) -> argparse.ArgumentParser:
     commands.set_defaults(run=_commands)
     discord = doors.add_parser("discord", help=told("discord"))
     discord.set_defaults(run=_discord)
-    pages = doors.add_parser("pages", help=told("pages"))
-    target = pages.add_mutually_exclusive_group(required=True)
-    target.add_argument("--out", type=Path, help=told("pages-out"))
-    target.add_argument("--serve", action="store_true", help=told("pages-serve"))
-    pages.add_argument("--port", type=int, default=8040, help=told("pages-port"))
-    pages.add_argument("--address", default="", help=told("pages-address"))
-    pages.set_defaults(run=_pages)
     _operating_doors(doors, told)
     for door in (asking, console, demo):
         door.add_argument("--language", choices=LANGUAGES, help=told("language"))
@@ -125,6 +118,13 @@ def _parser(language: Language) -> argparse.ArgumentParser:
 def _operating_doors(
     doors: "argparse._SubParsersAction[argparse.ArgumentParser]", told: Callable[..., str]
 ) -> None:
+    pages = doors.add_parser("pages", help=told("pages"))
+    target = pages.add_mutually_exclusive_group(required=True)
+    target.add_argument("--out", type=Path, help=told("pages-out"))
+    target.add_argument("--serve", action="store_true", help=told("pages-serve"))
+    pages.add_argument("--port", type=int, default=8040, help=told("pages-port"))
+    pages.add_argument("--address", default="", help=told("pages-address"))
+    pages.set_defaults(run=_pages)
     deploy = doors.add_parser("deploy", help=told("deploy"))
     deploy.add_argument("kind", choices=[kind.value for kind in Kind])
     deploy.set_defaults(run=_deploy)
