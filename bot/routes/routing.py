@@ -73,7 +73,7 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
         found = _found(asked.for_animal(asked.animal_for_examples(context)), context)
     except NotUnderstoodError:
         found = None
-    if not about.among and (not isinstance(found, Routed) or _is_about(found)):
+    if not about.among and not (isinstance(found, Routed) and _is_told_of(found)):
         return which_asked(about.words, about.among)
     if isinstance(found, Routed):
         values = {name: value for name, value in found.values.items() if name != "animal"}
@@ -82,6 +82,11 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
         both = Behind(which_animal(about.words, about.among), found.brief.head)
         return replace(found, brief=replace(found.brief, head=Say("refused-behind", both)))
     return found or which_asked(about.words, about.among)
+
+
+def _is_told_of(found: Routed) -> bool:
+    """Say whether a question tells more than its animal, which is then asked for alone."""
+    return not _is_about(found) or any(name not in ("animal", "about") for name in found.values)
 
 
 def _is_about(found: Routed) -> bool:

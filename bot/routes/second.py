@@ -139,11 +139,10 @@ def likely_of(asked: Asked) -> tuple[Opinion, ...]:
 
 
 def _is_unlearned(opinion: Opinion) -> bool:
-    """Say whether no sentence of a question, or of a part of a page, was learned."""
-    of_a_part = (opinion.page, opinion.part)
-    return opinion.name not in _names_known() or (
-        all(of_a_part) and of_a_part not in _parts_known()
-    )
+    """Say whether no sentence of a question, or of a part that answers, was learned."""
+    if opinion.part:
+        return (opinion.page, opinion.part) in _parts_unlearned()
+    return opinion.name not in _names_known()
 
 
 @cache
@@ -158,14 +157,17 @@ def _names_known() -> frozenset[str]:
 
 
 @cache
-def _parts_known() -> frozenset[tuple[str, str]]:
-    """Return the parts that were learned, as every language calls them."""
+def _parts_unlearned() -> frozenset[tuple[str, str]]:
+    """Return the parts that answer and were not learned, as every language calls them."""
     parts = [(opinion.page, opinion.part) for opinion in _known() if opinion.part]
-    return frozenset(
-        (page, guide.heading_in(page, part, language))
-        for page, part in parts
+    learned = {
+        (slug, guide.heading_in(slug, part, language))
+        for slug, part in parts
         for language in LANGUAGES
-    )
+    }
+    all_pages = (page for language in LANGUAGES for page in guide.pages(language))
+    answering = {(page.slug, one.part) for page in all_pages for one in page.answers}
+    return frozenset(answering - learned)
 
 
 def _opinion(one: Meant) -> Opinion | None:
