@@ -57,6 +57,7 @@ def tell(facts: Temps) -> Layered:
         sources=facts.sources,
         picture=lambda teller: _picture(facts, head, teller),
         set_up=facts.set_up,
+        undecided=any(reading.stand is Stand.CANNOT_TELL for reading in facts.readings),
     )
 
 

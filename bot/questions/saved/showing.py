@@ -14,6 +14,7 @@ from bot.facts import Length, Say, Says
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.mine import NamedQuery
+from bot.questions.owned import target_told
 from bot.questions.saved.enclosures import enclosure_asked
 from bot.questions.saved.reading import ReadOnce, read_once, read_said, what_said
 from bot.questions.saved.setup import SetupTold, question_of, setup_rows, setup_told
@@ -48,6 +49,12 @@ class BoxShown:
     standing: tuple[Row, ...]
     trend: Reckoned | None
     read_again: str | None
+    retargeted: tuple[Say, ...]
+
+    @property
+    def changed(self) -> int:
+        """Return how many targets the group changed since the last reading."""
+        return len(self.retargeted)
 
     @property
     def on_days(self) -> int:
@@ -78,7 +85,18 @@ async def show(query: NamedQuery, context: Context, desk: Desk) -> BoxShown:
         standing=tuple(standing_rows(kept, context)),
         trend=trend,
         read_again=_read_again(kept, trend, context.day),
+        retargeted=tuple(_retargeted(kept, context)),
     )
+
+
+def _retargeted(kept: Enclosure, context: Context) -> Iterator[Say]:
+    """Yield what the group aims for that it set after the keeper read last."""
+    if not kept.readings or not kept.setup.animal:
+        return
+    last = max(reading.day for reading in kept.readings)
+    for target in context.own.targets_of(kept.setup.animal):
+        if target.set_on > last:
+            yield target_told(target)
 
 
 def _days(readings: Sequence[Reading]) -> tuple[OnDay, ...]:
@@ -108,7 +126,11 @@ def tell_show(facts: BoxShown) -> Layered:
     return Layered(
         command="mine show",
         title=say("title"),
-        brief=Brief(head=say("head"), range=shown, assumed=fading.brief.assumed if fading else ()),
+        brief=Brief(
+            head=say("head"),
+            range=(*_news(facts, say), *shown),
+            assumed=fading.brief.assumed if fading else (),
+        ),
         values=fading.values if fading else (),
         numbers=tuple(_numbers(facts, say, fading)),
         table=_history(facts.days) if facts.days else None,
@@ -121,7 +143,13 @@ def tell_show(facts: BoxShown) -> Layered:
     )
 
 
+def _news(facts: BoxShown, say: Says) -> tuple[Say, ...]:
+    return (say("retargeted"),) if facts.changed else ()
+
+
 def _numbers(facts: BoxShown, say: Says, fading: Layered | None) -> Iterator[Row]:
+    for target in facts.retargeted:
+        yield Row(say("label-retargeted"), target)
     yield from setup_rows(facts.setup)
     yield from facts.standing
     if fading is not None:

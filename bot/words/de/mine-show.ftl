@@ -11,6 +11,11 @@ mine-show-days = { $on_days ->
    *[other] an { $on_days } Tagen
   }
 mine-show-no-trend = Wie sich das UV ändert, weiß ich noch nicht.
+mine-show-retargeted = { $changed ->
+    [one] Seither hat eure Gruppe einen Zielwert geändert.
+   *[other] Seither hat eure Gruppe { $changed } Zielwerte geändert.
+  }
+mine-show-label-retargeted = Neuer Zielwert
 mine-show-label-reckoned = Umgerechnet auf
 # Only with: $at
 mine-show-reckoned = { LENGTH($at) }, wo du zuletzt gemessen hast; { $elsewhere } woanders gemessen

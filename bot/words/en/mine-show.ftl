@@ -12,6 +12,11 @@ mine-show-days = { $on_days ->
    *[other] on { $on_days } days
   }
 mine-show-no-trend = I cannot tell yet how its UV changes.
+mine-show-retargeted = { $changed ->
+    [one] Your group changed a target since then.
+   *[other] Your group changed { $changed } targets since then.
+  }
+mine-show-label-retargeted = New target
 mine-show-label-reckoned = Worked out for
 # Only with: $at
 mine-show-reckoned = { LENGTH($at) }, where you read last; { $elsewhere } read elsewhere

@@ -23,6 +23,7 @@ from bot.saved.group import (
     ServerSettings,
     Shown,
 )
+from bot.saved.wrongs import MOST_WRONGS, Wrong
 from calc.animal import Subject
 
 GARDEN, BURROW = 5_000_000_000_000_000_001, 5_000_000_000_000_000_002
@@ -209,3 +210,22 @@ async def test_moments_come_back_in_utc_and_one_without_a_zone_is_refused(
     assert line.at.tzinfo is UTC
     with pytest.raises(Exception, match="zone"):
         await store.servers.change(GARDEN, By(1, summer.replace(tzinfo=None)), units=Units.CM)
+
+
+async def test_what_was_called_wrong_is_kept_for_its_group_alone_and_the_oldest_go(
+    store: Store,
+) -> None:
+    day = date(2026, 5, 4)
+    for number in range(MOST_WRONGS + 2):
+        wrong = Wrong(day=day, command="night", given={"room": f"{number} F"})
+        await store.wrongs.add(71, wrong)
+    await store.wrongs.add(72, Wrong(day=day, command="temps", given={}))
+    kept = await store.wrongs.newest(71)
+    assert [one.given["room"] for one in kept] == [
+        f"{number} F" for number in range(MOST_WRONGS + 1, 1, -1)
+    ]
+    assert await store.wrongs.clear(71) == MOST_WRONGS
+    assert await store.wrongs.newest(71) == ()
+    assert len(await store.wrongs.newest(72)) == 1
+    await store.forgetting.server(72)
+    assert await store.wrongs.newest(72) == ()

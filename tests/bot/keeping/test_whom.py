@@ -91,3 +91,17 @@ async def test_what_a_group_called_wrong_goes_with_the_group(ok: Ask, store: Sto
     await store.wrongs.add(GARDEN, Wrong(day=NOW.date(), command="temps", given={}))
     await ok("server forget sure:yes")
     assert await store.wrongs.newest(GARDEN) == ()
+
+
+async def test_a_target_that_changed_since_the_last_reading_is_told(ok: Ask) -> None:
+    await ok("mine save name:Box animal:bearded dragon")
+    await ok("mine reading name:Box uvi:4.2 distance:16in day:2026-05-01")
+    assert "changed a target" not in (await ok("mine show name:Box")).answer
+    await ok("server target animal:leopard gecko of:uvi range:0.5-0.7")
+    assert "changed a target" not in (await ok("mine show name:Box")).answer
+    await ok("server target animal:bearded dragon of:uvi range:3-4")
+    told = await ok("mine show name:Box")
+    assert "Your group changed a target since then." in told.answer
+    assert "3 to 4" in row(told, "New target")
+    await ok("mine reading name:Box uvi:4.2 distance:16in")
+    assert "changed a target" not in (await ok("mine show name:Box")).answer
