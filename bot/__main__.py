@@ -35,15 +35,18 @@ _REFUSED = 2
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command of the command line and return its exit code."""
-    # Whoever answers many questions collects garbage again once it has started.
+    # Who answers many questions collects garbage once started; no array here wants more threads.
     gc.disable()
-    # No array here is large enough for more threads, each of which costs time to start.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     try:
-        return _run(arguments)
+        code = _run(arguments)
+        sys.stdout.flush()
+        return code
+    except BrokenPipeError:  # Who reads has seen enough; what is left to write goes nowhere.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
     finally:
-        # What ends now is not looked through once more.
-        gc.freeze()
+        gc.freeze()  # What ends now is not looked through once more.
         gc.enable()
 
 

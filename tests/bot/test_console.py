@@ -1,6 +1,9 @@
 """The console and the command line, run as a person runs them."""
 
 import json
+import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -208,3 +211,17 @@ def test_completion_never_gives_more_than_25_and_knows_nothing_of_strangers() ->
     assert complete("distance", "animal", "beard")[0] == "bearded dragon"
     assert complete("nonsense", "animal", "") == []
     assert complete("distance", "uvi", "3") == []
+
+
+def test_a_reader_that_has_seen_enough_is_no_failure(tmp_path: Path) -> None:
+    with subprocess.Popen(
+        [sys.executable, "-m", "bot", "commands", "--json"],
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        env={**os.environ, "NOONSTONE_DATA_DIR": str(tmp_path)},
+    ) as process:
+        assert process.stdout is not None
+        assert process.stderr is not None
+        process.stdout.close()
+        told = process.stderr.read()
+    assert (process.returncode, told) == (0, b"")
