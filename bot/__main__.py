@@ -18,6 +18,7 @@ from bot.facts import Say
 from bot.language.quantities import Units
 from bot.operating.argument_words import speak
 from bot.operating.deploy import Kind, deployment
+from bot.operating.lightly import lightly
 from bot.operating.logs import start_logging
 from bot.operating.settings_told import setting_refused
 from bot.preferences import FIRST, LANGUAGES, Language, Preferences
@@ -35,19 +36,9 @@ _REFUSED = 2
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command of the command line and return its exit code."""
-    # Who answers many questions collects garbage once started; no array here wants more threads.
-    gc.disable()
-    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-    try:
-        code = _run(arguments)
-        sys.stdout.flush()
-        return code
-    except BrokenPipeError:  # Who reads has seen enough; what is left to write goes nowhere.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 0
-    finally:
-        gc.freeze()  # What ends now is not looked through once more.
-        gc.enable()
+    with lightly():
+        return _run(arguments)
+    return 0
 
 
 def _run(arguments: Sequence[str] | None) -> int:
