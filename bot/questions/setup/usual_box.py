@@ -35,6 +35,8 @@ _HALF_LAMP, _AS_HIGH = 0.055, 1.45
 _HIGHEST = 1.4
 # No lamp is drawn nearer over what is basked on [m] than this, where its height was not told.
 _OVER_M = 0.25
+# From this share of the height on a lamp stands on the lid.
+_ON_LID = 0.88
 _SHOULDER, _SHELF = 0.15, 0.04
 _FIXTURE_M = 0.06
 _GRID_M = 0.1
@@ -182,6 +184,8 @@ def _lamp(set_up: SetUp, box: Box, place: Platform, *, usual: bool) -> tuple[flo
     if away is None and not usual:
         return None
     usual_m = max(_LAMP_UP * box.height_m, min(place.top_m + _OVER_M, box.height_m))
+    if usual_m > _ON_LID * box.height_m:
+        usual_m = box.height_m
     z_m = usual_m if away is None else place.top_m + away.best
     if z_m > _HIGHEST * box.height_m:
         return None

@@ -220,7 +220,7 @@ class Page:
         """Set labels where there is room; what finds none gets a number, told below the picture."""
         stand = [box for _, box in self._words] + self._things
         for label, found in zip(labels, placed(labels, bounds, stand, self._lines), strict=True):
-            if found is None:
+            if found is None or self._strikes(found.leader):
                 self._instead(label, bounds)
                 continue
             self.lines(
@@ -235,6 +235,10 @@ class Page:
             if found.leader:
                 self.draw(polyline(found.leader, stroke=Ink.SOFT, stroke_width=2.2))
                 self.line(*found.leader)
+
+    def _strikes(self, leader: tuple[Point, Point] | None) -> bool:
+        """Say whether a line would go through words, as where its end lies under some."""
+        return leader is not None and any(enters(*leader, box) for _, box in self._words)
 
     def _instead(self, label: Label, bounds: Rect) -> None:
         """Put a number where words have no room, joined to their point; the words stand below."""

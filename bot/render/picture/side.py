@@ -90,13 +90,13 @@ def _view(page: Page, side: Side, scale: float) -> None:
     moved = draw_shifts(page, side.shifts, box)
     arrows = [_ends_of(dimension, box) for dimension in side.dimensions]
     drawn = _tools(page, side, box)
+    inside = Rect(edge.x0 + 6, edge.y0 + 5, edge.x1 - 6, edge.y1 - 4)
+    for dimension in side.dimensions:
+        _measured(page, dimension, box, inside)
     for number, place in enumerate(side.places, 1):
         at = drawn.get(place) or (box.x(place.x), box.y(place.y))
         numbered(page, number, place.tone, at, edge, arrows, tooled=place in drawn)
     _names(page, side, box)
-    inside = Rect(edge.x0 + 6, edge.y0 + 5, edge.x1 - 6, edge.y1 - 4)
-    for dimension in side.dimensions:
-        _measured(page, dimension, box, inside)
     name_shifts(page, side.shifts, moved, inside)
     _block_names(page, side, box, inside)
     if field is not None and side.grid is not None:
