@@ -38,7 +38,7 @@ def test_a_phone_shows_all_of_it_at_once(words: str) -> None:
 
 
 def test_a_danger_of_one_is_told_whole_and_for_which_it_is() -> None:
-    told = brief("is 112F basking ok for my leo and my beardie")
+    told = brief("does 112F basking fit a leopard gecko and a bearded dragon")
     assert told[0].startswith("Switch all heat off now")
     assert told[-1] == "This is for a leopard gecko alone."
 

@@ -40,7 +40,7 @@ async def test_a_set_up_is_shown_by_its_options_and_no_word_of_it_is_kept(
 async def test_the_next_message_of_the_same_writer_is_added(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         await world.menu(ANSWER, world.says(MOSS, SET_UP))
-        more = world.says(MOSS, "oh and its a shiny hood, no mesh. cool side is 80F now")
+        more = world.says(MOSS, "oh and a polished reflector, no mesh. cool side is 80F now")
         answer = await world.menu(ADD, more)
     assert "reflector:polished screen:none distance:16 in" in answer.text
     assert "cool:80 F" in answer.text

@@ -56,13 +56,15 @@ class Way:
 class Finished:
     """An answer as it is sent, and whether everybody may see it.
 
-    ``meant`` is the question that was answered: of free words, the one that they meant.
+    ``meant`` is the question that was answered: of free words, the one that they meant, and
+    ``perhaps`` that where a danger in them is answered first.
     """
 
     status: Literal["ok", "problem"]
     public: bool
     message: Message
     meant: Question
+    perhaps: Question | None = None
 
 
 def _today() -> date:
@@ -134,7 +136,7 @@ def laid_out(
     )
     post, colour = render_post(reply, part, mention=mention), colour_of(reply)
     message = Message(post=post, rows=rows, card=not public, colour=colour)
-    return Finished(reply.status, public, message, meant)
+    return Finished(reply.status, public, message, meant, Question.of(reply.perhaps))
 
 
 def _swap(reply: Reply) -> Units | None:

@@ -154,7 +154,8 @@ class Talk:
             note(finished.status)
             fewer = rows_of_plain(finished.message.rows)
             await _post(client, written, replace(finished.message, card=False, rows=fewer))
-        self._remember(written, told_before(finished.meant, dialogue))
+        perhaps = None if dialogue.asked else finished.perhaps
+        self._remember(written, told_before(perhaps or finished.meant, dialogue))
 
     def _before(self, written: Addressed) -> Dialogue:
         if written.before:
