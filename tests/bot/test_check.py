@@ -5,6 +5,7 @@ import pytest
 from bot.answering import in_words
 from bot.ask import ask
 from bot.brief import MOST_LINES, phone_lines
+from bot.drawing import Side
 from bot.language.quantities import Units
 from bot.preferences import Context, Preferences
 from bot.queries.setup import CheckQuery
@@ -198,3 +199,22 @@ def test_a_range_inside_what_is_wanted_is_fine_and_shown_whole() -> None:
 def test_temps_takes_a_range_as_well() -> None:
     reply = ask("temps cool:70-80F animal:bearded dragon", Preferences())
     assert "too cool at its low end, 70 °F" in reply.answer
+
+
+def test_a_warm_place_that_nobody_needs_is_not_called_fine() -> None:
+    line = "check setup:crested gecko, 5% tube at 12in, room 72F, basking 78F, cool 72F"
+    reply = ask(line, Preferences())
+    assert reply.picture is not None
+    assert "Basking spot: not needed" in reply.picture.alt
+
+
+def test_a_tube_longer_than_its_box_is_not_drawn_in_it() -> None:
+    line = "check setup:leopard gecko in an 18x18x18in box, {}in 6% tube at 10in, basking 92F"
+    long, short = (ask(line.format(inches), Preferences()).picture for inches in (22, 12))
+    assert long is not None
+    assert short is not None
+    assert isinstance(long.drawing, Side)
+    assert isinstance(short.drawing, Side)
+    assert not long.drawing.tubes
+    assert "longer than the box" in long.alt
+    assert short.drawing.tubes

@@ -214,6 +214,7 @@ def _read_part(
         values=((found.place.value, degrees(found.reading_c)),),
         sources=(found.target.source,) if found.target else (),
         spot=spot_of(found.place, found, animal),
+        needless=found.place is Quantity.BASKING_SURFACE and animal.needs_no_basking,
     )
 
 

@@ -106,7 +106,7 @@ class Part:
     ``head`` says in a few words what is wrong, with its figure; ``read`` and ``aim`` are the cells
     of the table, and ``more`` goes on after ``why``. ``depends`` says on what the verdict hangs
     that nobody told; then ``more`` has the verdict for each way it may be. ``brief`` is
-    worth a line where all is fine.
+    worth a line where all is fine. ``needless``: a place that this animal needs not at all.
     """
 
     piece: Piece
@@ -124,6 +124,7 @@ class Part:
     spot: Spot | None = None
     depends: Say | None = None
     brief: Say | None = None
+    needless: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,6 +141,8 @@ def piece_of(part: Part) -> Say:
 
 def mark_of(part: Part) -> Say:
     """Return the verdict on a part in one word, as table and picture say it."""
+    if part.needless and part.sign is Sign.FINE:
+        return Say("check-needless")
     return Say("check-depends" if part.depends else "check-sign", Marked(part.sign))
 
 

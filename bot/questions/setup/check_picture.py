@@ -137,7 +137,10 @@ def _place(part: Part, gauge: Gauge, laid: Laid) -> Place:
 
 def _notes(set_up: SetUp, laid: Laid) -> Iterator[Say]:
     yield Say("check-picture-usual" if set_up.box is None else "check-picture-own")
-    too_high = set_up.tube_to_back_m is not None and laid.tube is None
+    too_long = (set_up.tube_long_m or 0.0) > laid.box.length_m
+    if too_long:
+        yield Say("check-picture-too-long")
+    too_high = set_up.tube_to_back_m is not None and laid.tube is None and not too_long
     if too_high or (set_up.lamp_to_stand_m is not None and laid.lamp is None):
         yield Say("check-picture-too-high")
 

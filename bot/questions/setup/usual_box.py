@@ -31,7 +31,8 @@ _HIDE, _HIDE_M = (0.74, 0.95), 0.13
 _SWUM, _ALONE = 0.42, 0.84
 # Half of what a lamp takes, as a share of the box's length or of so much of its height.
 _HALF_LAMP, _AS_HIGH = 0.055, 1.45
-# A tube farther over its box than this does not hang as it was told: it is not drawn.
+# A tube farther over its box than this does not hang as it was told, nor does one that is longer
+# than the box: it is not drawn.
 _HIGHEST = 1.4
 # No lamp is drawn nearer over what is basked on [m] than this, where its height was not told.
 _OVER_M = 0.25
@@ -171,7 +172,7 @@ def _tube(
     set_up: SetUp, box: Box, z_m: float, lamp_m: float | None
 ) -> tuple[float, float, float] | None:
     """Return where a tube hangs, beside the lamp as far as the box is long enough."""
-    if z_m > _HIGHEST * box.height_m:
+    if z_m > _HIGHEST * box.height_m or (set_up.tube_long_m or 0.0) > box.length_m:
         return None
     first = 0.05 * box.length_m if lamp_m is None else lamp_m + 1.1 * _half_lamp(box)
     long_m = set_up.tube_long_m or max(_TUBE_TO * box.length_m - first, 0.3 * box.length_m)

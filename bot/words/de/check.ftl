@@ -126,6 +126,7 @@ check-where-mesh = mit Gitter
 check-where-light_mesh = mit Gitter (30 %)
 check-where-usual_mesh = mit Gitter (45 %)
 check-where-dense_mesh = mit Gitter (60 %)
+check-needless = nicht nötig
 check-sign = { $sign ->
     [fine] gut
     [change] ändern
@@ -395,4 +396,5 @@ check-picture-alt = Seitenansicht im Maßstab: { check-title }.
 check-picture-danger = Zuerst die Gefahr: Tu, was in der Antwort ganz oben steht.
 check-picture-own = Terrarium: deine Maße. Was du nicht gesagt hast, ist an üblicher Stelle gezeichnet.
 check-picture-usual = Terrarium: ein Beispiel, da keine Maße genannt sind. Was du nicht gesagt hast, ist an üblicher Stelle gezeichnet.
+check-picture-too-long = Deine Röhre ist länger als das Terrarium, also ist sie nicht gezeichnet.
 check-picture-too-high = Was für dieses Terrarium zu hoch hängt, ist nicht gezeichnet.

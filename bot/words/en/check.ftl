@@ -126,6 +126,7 @@ check-where-mesh = through mesh
 check-where-light_mesh = through mesh (30 %)
 check-where-usual_mesh = through mesh (45 %)
 check-where-dense_mesh = through mesh (60 %)
+check-needless = not needed
 check-sign = { $sign ->
     [fine] fine
     [change] change
@@ -395,4 +396,5 @@ check-picture-alt = Side view to scale: { check-title }.
 check-picture-danger = Danger first: do what the answer says at its top.
 check-picture-own = Box: your size. What you did not tell me is drawn in a usual place.
 check-picture-usual = Box: an example, as you told no size. What you did not tell me is drawn in a usual place.
+check-picture-too-long = Your tube is longer than the box, so it is not drawn.
 check-picture-too-high = What hangs too high for this box is not drawn.
