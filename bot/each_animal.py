@@ -23,7 +23,6 @@ _TOGETHER = re.compile(
     r"(?:(?:a|an|my|the|our|also|for|one|eine?n?|meine?n?|für|der|die|den)\s+)*",
     re.I,
 )
-_WITH_FIGURE = re.compile(r"\D*\d.*?[.!?](?=\s+[^\W\d_a-z]|\Z)", re.S)
 _GIVES_WAY = ((Role.CAUTION, 0),)
 
 
@@ -65,12 +64,13 @@ def for_each_animal(
         kept = [line for line in brief_of(replies[worst]) if line.role is not Role.ASSUMED]
         told = in_order((*kept, Line(role=Role.ASSUMED, text=only)))
         return replies[worst].model_copy(update={"brief": told})
-    lines = [
-        Line(role=Role.HEAD, text=_head(name_said(name, own), each, speak))
-        for name, each in replies.items()
-    ]
-    if phone_lines(lines) > MOST_LINES:
-        lines = [line.model_copy(update={"text": _shorter(line.text)}) for line in lines]
+    for most in (2, 1):
+        lines = [
+            Line(role=Role.HEAD, text=_head(name_said(name, own), each, speak, most))
+            for name, each in replies.items()
+        ]
+        if phone_lines(lines) <= MOST_LINES:
+            break
     mind = [line for line in brief_of(reply) if line.role is Role.CAUTION]
     update = {
         "brief": fitted((*lines, *mind), _GIVES_WAY),
@@ -109,21 +109,16 @@ def _named_together(understood: Understood) -> list[str]:
     return names[:_MOST] if joined and not apart else []
 
 
-def _head(name: Name, reply: Reply, speak: Voice) -> str:
-    """Return the first sentences of an answer, with its animal if they do not name it."""
+def _head(name: Name, reply: Reply, speak: Voice, most: int) -> str:
+    """Return the first lines of an answer, ``most`` of them, with its animal if they name none."""
     lines = brief_of(reply)
     told = [line.text for role in (Role.HEAD, Role.RANGE) for line in lines if line.role is role]
     first = told[0] if told else reply.answer
     if speak.name(name, "").lower() in first.lower():
-        of_one_need = reply.meant is not None and "about" in reply.meant.values
-        return first if of_one_need else " ".join(told[:2]) or first
+        # What else it needs was not asked.
+        most = 1 if reply.meant is not None and "about" in reply.meant.values else most
+        return " ".join(told[:most]) or first
     return speak.text(Say("ask-for-one", ForOne(name, first)))
-
-
-def _shorter(text: str) -> str:
-    """Return the sentences up to the first one with a figure."""
-    found = _WITH_FIGURE.match(text)
-    return found[0] if found else text
 
 
 def _rows(replies: Sequence[Reply]) -> list[Row]:

@@ -24,8 +24,8 @@ def head(reply: Reply) -> str:
         ("is a uv panel strong enough for a bearded dragon", "A bearded dragon needs UV index"),
         ("how cold may the night be for a bearded dragon", "No heat at night down to 60 °F"),
         ("how cold may the night be for a leopard gecko", "No heat at night above 68 °F"),
-        ("how hot should the basking spot of a corn snake be", "A corn snake needs 85 to 90 °F"),
-        ("what should the cool end be for a corn snake", "A corn snake needs 72 to 80 °F"),
+        ("how hot should the basking spot of a corn snake be", "Basking for a corn snake: 85 to 90 °F"),
+        ("what should the cool end be for a corn snake", "Cool end for a corn snake: 72 to 80 °F"),
         (
             "how warm should the water be for a slider",
             "A slider turtle needs 73 to 82 °F (23 to 28 °C). That is for its water",

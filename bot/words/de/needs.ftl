@@ -146,12 +146,12 @@ needs-uv-unknown = Ich weiß nicht, wie viel UV { NAME($animal, form: "a") } bra
 needs-about-unknown = Das weiß ich von { NAME($animal, form: "dat") } nicht.
 needs-about-uvi = { needs-head }
 # Only with: $warmth
-needs-about-basking = { CAP($animal, form: "a") } braucht { TEMP($warmth, form: "range") }. { $may_bask ->
-    [yes] Das gilt am Sonnenplatz.
-   *[no] Das gilt an der wärmsten Stelle.
+needs-about-basking = { $may_bask ->
+    [yes] Sonnenplatz bei { NAME($animal, form: "dat") }: { TEMP($warmth, form: "range") }.
+   *[no] Wärmste Stelle bei { NAME($animal, form: "dat") }: { TEMP($warmth, form: "range") }.
   }
 # Only with: $warmth
-needs-about-cool = { CAP($animal, form: "a") } braucht { TEMP($warmth, form: "range") }. Das gilt an der kühlen Seite.
+needs-about-cool = Kühle Seite bei { NAME($animal, form: "dat") }: { TEMP($warmth, form: "range") }.
 # Only with: $warmth
 needs-about-night = { $warmth_is_range ->
     [yes] Nachts braucht es über { TEMP($warmth, form: "high") } keine Wärme. Unter { TEMP($warmth, form: "low") } schon.

@@ -146,12 +146,12 @@ needs-uv-unknown = I do not know how much UV { NAME($animal, form: "a") } needs.
 needs-about-unknown = I do not know that of { NAME($animal, form: "a") }.
 needs-about-uvi = { needs-head }
 # Only with: $warmth
-needs-about-basking = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") }. { $may_bask ->
-    [yes] That is for its basking spot.
-   *[no] That is for its warmest place.
+needs-about-basking = { $may_bask ->
+    [yes] Basking for { NAME($animal, form: "a") }: { TEMP($warmth, form: "range") }.
+   *[no] Warmest place for { NAME($animal, form: "a") }: { TEMP($warmth, form: "range") }.
   }
 # Only with: $warmth
-needs-about-cool = { CAP($animal, form: "a") } needs { TEMP($warmth, form: "range") }. That is for its cool end.
+needs-about-cool = Cool end for { NAME($animal, form: "a") }: { TEMP($warmth, form: "range") }.
 # Only with: $warmth
 needs-about-night = { $warmth_is_range ->
     [yes] No heat at night above { TEMP($warmth, form: "high") }. Below { TEMP($warmth, form: "low") } it needs some.
