@@ -24,7 +24,10 @@ def head(reply: Reply) -> str:
         ("is a uv panel strong enough for a bearded dragon", "A bearded dragon needs UV index"),
         ("how cold may the night be for a bearded dragon", "No heat at night down to 60 °F"),
         ("how cold may the night be for a leopard gecko", "No heat at night above 68 °F"),
-        ("how hot should the basking spot of a corn snake be", "Basking for a corn snake: 85 to 90 °F"),
+        (
+            "how hot should the basking spot of a corn snake be",
+            "Basking for a corn snake: 85 to 90 °F",
+        ),
         ("what should the cool end be for a corn snake", "Cool end for a corn snake: 72 to 80 °F"),
         (
             "how warm should the water be for a slider",

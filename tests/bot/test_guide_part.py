@@ -1,13 +1,16 @@
 """A page opened at the part that answers, and free words that find it."""
 
+import re
+
 import pytest
 
 from bot import guide
 from bot.ask import ask
 from bot.language.quantities import Units
-from bot.preferences import Language, Preferences
+from bot.preferences import LANGUAGES, Language, Preferences
 from bot.queries.question import Question
 from bot.reply import Role
+from tests.bot.saying.test_briefs import MOST_WORDS, UNIT
 
 
 def test_a_part_comes_first_and_the_rest_of_the_page_after_it(anyone: Preferences) -> None:
@@ -87,3 +90,12 @@ def test_page_and_answer_tell_one_distance_between_lamp_and_tube(language: Langu
     assert "{{" not in page
     for told in (page, ask(f"arrange {box}", asked).model_dump_json()):
         assert "6 in (15 cm)" in told.replace("\u00a0", " ")
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_part_that_answers_says_it_in_twelve_words(language: Language) -> None:
+    for page in guide.pages(language):
+        for answers in page.answers:
+            told = page.body.partition(f"## {answers.part}\n")[2].replace("*", "").strip()
+            first = re.split(r"[.!?:](?: |$)|\n", told)[0]
+            assert len(UNIT.sub("", first).split()) <= MOST_WORDS, (page.slug, answers.part, first)
