@@ -44,7 +44,7 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     """Take every property for a part of what is asked for in full."""
     if config.option.markexpr == "full":
         for item in items:
-            if item.get_closest_marker("hypothesis"):
+            if getattr(getattr(item, "obj", None), "is_hypothesis_test", False):
                 item.add_marker("full")
 
 
