@@ -220,7 +220,7 @@ class Page:
         """Set labels where there is room; what finds none gets a number, told below the picture."""
         stand = [box for _, box in self._words] + self._things
         for label, found in zip(labels, placed(labels, bounds, stand, self._lines), strict=True):
-            if found is None or self._strikes(found.leader):
+            if found is None or self.strikes(found.leader):
                 self._instead(label, bounds)
                 continue
             self.lines(
@@ -236,7 +236,7 @@ class Page:
                 self.draw(polyline(found.leader, stroke=Ink.SOFT, stroke_width=2.2))
                 self.line(*found.leader)
 
-    def _strikes(self, leader: tuple[Point, Point] | None) -> bool:
+    def strikes(self, leader: tuple[Point, Point] | None) -> bool:
         """Say whether a line would go through words, as where its end lies under some."""
         return leader is not None and any(enters(*leader, box) for _, box in self._words)
 

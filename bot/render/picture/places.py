@@ -1,6 +1,7 @@
 """Numbered places in a box with the signs of their verdicts, and the list of them below it."""
 
 from collections.abc import Sequence
+from math import hypot
 
 from bot.drawing import Side, Tone
 from bot.render.picture.geometry import Rect, enters
@@ -51,11 +52,27 @@ def numbered(
             if sign:
                 page.sign(x + dx + _BESIDE, y + dy, sign, 16.0)
             return
-    inner = edge.grown(-20.0)
-    x, y = min(max(x, inner.x0), inner.x1 - wide + 17.0), min(max(y, inner.y0), inner.y1)
-    page.number(x, y, number)
+    found = _anywhere(page, place, edge, wide)
+    if found is None:
+        # The list below tells it all the same.
+        return
+    page.draw(stroke((x, y), found, Ink.INK, 2.4))
+    page.number(*found, number)
     if sign:
-        page.sign(x + _BESIDE, y, sign, 16.0)
+        page.sign(found[0] + _BESIDE, found[1], sign, 16.0)
+
+
+def _anywhere(page: Page, place: Point, edge: Rect, wide: float) -> Point | None:
+    """Return the nearest free place for a number in the whole box, and None where there is none."""
+    inner, step = edge.grown(-22.0), 12.0
+    across = range(int(max(inner.x1 - wide + 17.0 - inner.x0, 0.0) / step) + 1)
+    down = range(int(max(inner.y1 - inner.y0, 0.0) / step) + 1)
+    spots = [(inner.x0 + step * i, inner.y0 + step * j) for i in across for j in down]
+    for x, y in sorted(spots, key=lambda at: hypot(at[0] - place[0], at[1] - place[1])):
+        at = Rect(x - 17.0, y - 17.0, x + wide, y + 17.0)
+        if page.is_free(at, 2.0) and not page.strikes((place, (x, y))):
+            return x, y
+    return None
 
 
 def listed(page: Page, side: Side) -> None:

@@ -48,29 +48,35 @@ def room_above(shift: Shift, scale: float) -> float:
     return shift.y * scale + _REACH[shift.what][0] + long
 
 
-def draw_shifts(page: Page, shifts: tuple[Shift, ...], box: Scaled) -> list[Arrow]:
+def draw_shifts(page: Page, shifts: tuple[Shift, ...], box: Scaled) -> list[Arrow | None]:
     """Draw the arrow of each thing that is moved, one up or down where it is free beside it."""
     arrows = [_free(page, shifted(shift, box), box.rect) for shift in shifts]
     for arrow in arrows:
-        page.shift(*arrow)
+        if arrow is not None:
+            page.shift(*arrow)
     return arrows
 
 
-def _free(page: Page, arrow: Arrow, edge: Rect) -> Arrow:
+def _free(page: Page, arrow: Arrow, edge: Rect) -> Arrow | None:
+    """Return an arrow where it is free; None where words would lie under it."""
     (x, y0), (end, y1) = arrow
     for aside in _ASIDE if end == x else ():
         at = Rect(x + aside - 12.0, min(y0, y1), x + aside + 12.0, max(y0, y1))
         if edge.x0 + 6.0 <= at.x0 and at.x1 <= edge.x1 - 6.0 and page.is_free(at, 3.0):
             return (x + aside, y0), (x + aside, y1)
-    return arrow
+    at = Rect(min(x, end) - 12.0, min(y0, y1), max(x, end) + 12.0, max(y0, y1))
+    return None if any(at.meets(box) for _, box in page.words) else arrow
 
 
-def name_shifts(page: Page, shifts: tuple[Shift, ...], arrows: list[Arrow], inside: Rect) -> None:
+def name_shifts(
+    page: Page, shifts: tuple[Shift, ...], arrows: list[Arrow | None], inside: Rect
+) -> None:
     """Write how far what is moved goes, once where several things go together."""
     told: set[str] = set()
-    for shift, ((x0, y0), (x1, y1)) in zip(shifts, arrows, strict=True):
-        if shift.label and shift.label not in told:
+    for shift, arrow in zip(shifts, arrows, strict=True):
+        if arrow is not None and shift.label and shift.label not in told:
             told.add(shift.label)
+            (x0, y0), (x1, y1) = arrow
             middle = (x0 + x1) / 2.0, (y0 + y1) / 2.0
             words = Label((shift.label,), middle, SIZE, bold=True, away=14.0)
             page.place([words], inside, Ink.AIR, Ink.HEAT)

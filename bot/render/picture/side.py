@@ -189,7 +189,8 @@ def _inside(page: Page, side: Side, box: Scaled) -> None:
         if one:
             first, last = box.x(one.x0), box.x(one.x1)
             page.draw(*hide(first, last, box.y(one.y), box.rect.y1, there=there))
-            page.thing(Rect(first, box.y(one.y), last, box.rect.y1))
+            if there:
+                page.thing(Rect(first, box.y(one.y), last, box.rect.y1))
     for block in side.blocks:
         name = block.label or (side.sun.label if side.sun else "")
         named_stone(page, name, _block(block, box))
