@@ -56,6 +56,8 @@ _NEEDS = {
     "light_all_day": ("hours", {"hours_long", "all_hours"}),
     "no_uv_through_glass": ("pane_lid", {"over_glass", "through_word", "between_word"}),
 }
+# Where a person may be hurt, less of a chance is enough beside another hazard.
+_OF_PEOPLE = 0.6
 # What takes back what was learned.
 _NOT_BESIDE = {"no_uv_through_glass": "inside_glass"}
 # Where no small word tells the language, German hears only what it is as sure of as this.
@@ -148,7 +150,9 @@ def _weighed(heard: dict[str, Found], guessed: Guess, told: Told) -> dict[str, F
             or (comes_later and _stands_alone(told, plain[key]))
         ):
             kept[key] = plain[key]
-        elif _may_be_told(told, guessed, key) and chance >= max(weights.other_stays * most, least):
+        elif _may_be_told(told, guessed, key) and chance >= (
+            _OF_PEOPLE if row.kind is HazardKind.PEOPLE else 1.0
+        ) * max(weights.other_stays * most, least):
             kept[key] = plain.get(key) or _clause_of(told, guessed.place_of(key))
         elif key in asked:
             kept[key] = asked[key]

@@ -35,6 +35,13 @@ _TO = _HERE.parents[2] / "bot" / "dangers"
 _LEAST_SEEN = 2
 _RIDGE, _ROUNDS = 0.01, 90
 _RIDGE_OF_ANY, _ROUNDS_OF_ANY = 0.01, 150
+_QUESTIONS = _HERE.parent / "routing" / "told"
+# A question, a page and its part; of these a set-up that is asked about may be a dangerous one.
+_CALM_LABELS = (
+    *("q:", "t:", "g:light-and-colour", "g:arranging-the-lamps", "g:up-from-the-minimum"),
+    *("g:reflectors", "g:screens", "g:reading-a-uv-meter", "g:measuring-temperatures"),
+)
+_MAY_BE_WRONG = frozenset({"q:vet", "q:night", "q:temps", "q:check"})
 # Collected as a look-alike of a person's burn; it is an animal's.
 _NO_CALM = ("my beardie burned his belly",)
 # The sentences that the facts were collected with count as several each.
@@ -49,6 +56,7 @@ _MOST_FEATURES = 40_000
 
 def sentences(tongue: Tongue = Tongue.ENGLISH) -> Iterator[tuple[str, str]]:
     """Yield every sentence with its hazard, or ``none``; what is only asked about is none."""
+    yield from _only_asked(tongue)
     if tongue is Tongue.GERMAN:
         yield from _told(_HERE / "told" / "de")
         yield from _rambling(_HERE / "told" / "de")
@@ -76,6 +84,17 @@ def _told(folder: Path, files: str = "*.jsonl") -> Iterator[tuple[str, str]]:
         for line in file.read_text(encoding="utf-8").splitlines():
             row = json.loads(line)
             yield row["text"], NOTHING if row.get("asked") else row["key"]
+
+
+def _only_asked(tongue: Tongue) -> Iterator[tuple[str, str]]:
+    """Yield questions that the routing was taught with and that tell nothing that is wrong."""
+    for file in sorted(_QUESTIONS.glob("*.tsv")):
+        if (file.stem == Tongue.GERMAN) is not (tongue is Tongue.GERMAN):
+            continue
+        for line in file.read_text(encoding="utf-8").splitlines():
+            label, _, text = line.partition("\t")
+            if label.startswith(_CALM_LABELS) and label not in _MAY_BE_WRONG:
+                yield text, NOTHING
 
 
 def _rambling(folder: Path) -> Iterator[tuple[str, str]]:
