@@ -134,7 +134,7 @@ def bare(name: str) -> str:
 def topic_of(name: str) -> str:
     """Return what a question without saved data is about: its group, or else its room.
 
-    >>> topic_of("section"), topic_of("night"), topic_of("plan")
+    >>> topic_of("meter"), topic_of("night"), topic_of("plan")
     ('uv', 'heat', 'setup')
     """
     group = _SHOWN[name].rpartition(" ")[0]

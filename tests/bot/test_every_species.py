@@ -47,6 +47,7 @@ LINES = (
     "watts room:64F distance:12in animal:{}",
     "card animal:{} length:22in",
     "decline age:8 months animal:{}",
+    "compare distance:30in with_screen:blocks 45% tube:6% reflector:polished screen:none animal:{}",
 )
 WAYS = [(language, units) for language in LANGUAGES for units in Units]
 LONGEST_LINES = MOST_LINES + 2

@@ -110,7 +110,7 @@ def test_months_without_a_sunrise_all_year_are_told_in_two_words(anyone: Prefere
 def test_a_lamp_that_is_no_lamp_is_refused(watts: str, anyone: Preferences) -> None:
     reply = ask(f"air {BOX} room:68F want:80F watts:{watts}", anyone)
     assert reply.status == "problem"
-    assert "lamp power" in reply.answer
+    assert "Lamp power" in reply.answer
 
 
 def test_more_watts_than_lamps_give_is_no_shopping_list(anyone: Preferences) -> None:

@@ -72,7 +72,7 @@ def test_no_animal_of_the_night_gets_a_bright_light(slug: str) -> None:
         taken.add(step)
     if life_of(animal) in (None, LightLife.NIGHT):
         assert LevelUp.WHITE_LIGHT not in taken
-    assert LevelUp.HIDES in taken
+    assert (LevelUp.HIDES in taken) is not animal.is_of_water_alone
 
 
 def test_what_would_lead_past_a_limit_is_no_step() -> None:

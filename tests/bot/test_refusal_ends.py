@@ -116,7 +116,7 @@ def driven_out(name: str) -> tuple[Case, ...]:
 
 BOUND = (
     *("distance", "uvi", "tube", "meter", "section", "dose", "card", "temps", "basking"),
-    *("watts", "air", "night", "surface", "bright", "plan", "arrange"),
+    *("watts", "air", "night", "surface", "bright", "plan", "arrange", "compare"),
 )
 
 
