@@ -90,7 +90,7 @@ def _own(
         from bot.questions.owned import lamp_told, screen_told
 
         text = given.get(option.name, "")
-        lamp = context.own.lamp(text) if option.completes == "tube" else None
+        lamp = context.own.lamp(text) if option.completes in ("tube", "uv_lamp") else None
         screen = context.own.screen(text) if option.completes == "screen" else None
         if not text:
             lamp, screen = _in_words(option.completes, given, context)

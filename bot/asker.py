@@ -88,5 +88,11 @@ def names_of(own: Own) -> dict[str, tuple[str, ...]]:
     """Return what of a group's own can complete an option, by the kind of the option."""
     lamps = tuple(lamp.name for lamp in own.lamps)
     screens = tuple(screen.name for screen in own.screens)
-    named = {"own_lamp": lamps, "tube": lamps, "own_screen": screens, "screen": screens}
+    named = {
+        "own_lamp": lamps,
+        "tube": lamps,
+        "uv_lamp": lamps,
+        "own_screen": screens,
+        "screen": screens,
+    }
     return {**named, "animal": own.names}

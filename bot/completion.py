@@ -7,6 +7,7 @@ from types import MappingProxyType
 from bot import guide
 from bot.commands import ALL_COMMANDS, command_at, command_named
 from bot.language.names import ranked
+from bot.language.uv_lamps import UvLamp
 from bot.language.zones import zone_names
 from bot.menu import STORED_GROUPS
 from bot.preferences import LANGUAGES
@@ -41,6 +42,7 @@ _NOTHING: Mapping[str, Sequence[str]] = MappingProxyType({})
 _LISTS: dict[str, Callable[[], tuple[str, ...]]] = {
     "animal": lambda: tuple(animal.name for animal in animals().values()),
     "tube": lambda: _TUBES,
+    "uv_lamp": lambda: tuple(kind.value for kind in UvLamp),
     "screen": lambda: _SCREENS,
     "heat_source": heat_source_names,
     "thermometer": lambda: _THERMOMETERS,

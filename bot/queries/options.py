@@ -83,6 +83,7 @@ __all__ = [
     "TubeCount",
     "TubeLength",
     "UvLampKind",
+    "UvLampOrOwn",
     "UviRange",
     "WhiteLamps",
     "kind_of",
@@ -185,6 +186,13 @@ def _tube(value: object, info: ValidationInfo) -> object:
     return OwnTube(percent=12.0, older_scale=False, text=lamp.name, lamp=lamp)
 
 
+def _lamp_or_kind(value: object, info: ValidationInfo) -> object:
+    """Read a kind of UV lamp, one of the group's own by its name."""
+    if not isinstance(value, str):
+        return value
+    return read_uv_lamp(value) if _own(info).lamp(value) is None else _tube(value, info)
+
+
 def kind_of(tube: TubeStrength | OtherLamp | None, lamp: UvLamp | None) -> UvLamp:
     """Return the kind of UV lamp that is meant; what is not told to be another is a T5 HO tube."""
     if isinstance(tube, OtherLamp) and lamp in (None, UvLamp.T5_HO):
@@ -244,6 +252,9 @@ TubeClass = Annotated[TubeStrength | OtherLamp, reading(read_tube), Option(compl
 TubeCount = Annotated[int, BeforeValidator(_read_tubes), Option(choices=("1", "2", "3", "4"))]
 UvLampKind = Annotated[
     UvLamp, reading(read_uv_lamp), Option(choices=tuple(kind.value for kind in UvLamp))
+]
+UvLampOrOwn = Annotated[
+    UvLamp | OwnTube, BeforeValidator(_lamp_or_kind), Option(completes="uv_lamp")
 ]
 TubeLength = Annotated[Measure, _one(read_tube_length), Option()]
 FixtureOption = Annotated[Fixture, reading(read_fixture), Option(choices=("polished", "plain"))]

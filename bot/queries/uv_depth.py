@@ -21,6 +21,7 @@ from bot.queries.options import (
     Latitude,
     Length,
     Month,
+    OwnTube,
     Readings,
     ScreenIfKnown,
     ScreenOption,
@@ -29,6 +30,7 @@ from bot.queries.options import (
     TubeLength,
     UviRange,
     UvLampKind,
+    UvLampOrOwn,
     WhiteLamps,
 )
 from bot.queries.query import Query
@@ -101,13 +103,26 @@ class DoseQuery(Query):
     length: TubeLength | None = Field(None, examples=["22in"])
     latitude: Latitude | None = Field(None, examples=["27S"])
     month: Month | None = Field(None, examples=["December"])
-    lamp: UvLampKind = Field(UvLamp.T5_HO, examples=["T5 HO tube"])
+    lamp: UvLampOrOwn = Field(UvLamp.T5_HO, examples=["T5 HO tube"])
     readings: Readings | None = Field(None, examples=["4.2 at 12 in"])
+
+    @property
+    def kept(self) -> OwnTube | None:
+        """The group's own lamp, where one is named."""
+        return self.lamp if isinstance(self.lamp, OwnTube) else None
+
+    @property
+    def kind(self) -> UvLamp:
+        """The kind of UV lamp that is meant."""
+        return self.lamp.lamp.kind if isinstance(self.lamp, OwnTube) else self.lamp
 
     @classmethod
     def lacking(cls, given: Mapping[str, str], own: Own = NOTHING_OWN) -> tuple[str, ...]:
-        """Return what is missing: a UV index, unless there are readings to tell it."""
-        wanted = () if "readings" in given else ("uvi",)
+        """Return what is missing: a UV index, unless readings tell it, or a kept lamp somewhere."""
+        if {"uvi", "readings"} & given.keys():
+            wanted: tuple[str, ...] = ()
+        else:
+            wanted = ("uvi",) if own.lamp(given.get("lamp", "")) is None else ("distance",)
         missing = tuple(name for name in wanted if name not in given)
         return (*missing, *super().lacking(given, own))
 

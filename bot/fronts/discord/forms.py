@@ -33,7 +33,7 @@ _FORM: Final = "f:"
 # What a keeper saved is picked; the names of a group stand among many others and are typed.
 _OF_KEEPERS: Final = frozenset(("enclosure", "reminder"))
 # Kinds of which all that is read is on the list, so that nothing has to be typed.
-_ALL_LISTED: Final = frozenset(("tube", "thermometer", "heat_source"))
+_ALL_LISTED: Final = frozenset(("tube", "uv_lamp", "thermometer", "heat_source"))
 _NOTHING: Final[Mapping[str, tuple[str, ...]]] = MappingProxyType({})
 _MOST_FIELDS = 5
 _MOST_CHOICES = 25

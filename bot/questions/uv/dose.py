@@ -38,6 +38,7 @@ def tell(facts: Dose) -> Layered:
         values=tuple(_values(facts)),
         guide=("uv-and-your-eyes", "sun-and-shade", "reading-a-uv-meter"),
         sources=facts.sources,
+        alarms=facts.alarms,
     )
 
 
@@ -75,6 +76,8 @@ def _why(facts: Dose, say: Says) -> Iterator[Say]:
     if facts.read is not None:
         yield from off_told(facts.read.off)
     yield say("why-most")
+    if facts.by_kept:
+        yield say("why-kept")
     if facts.length_assumed:
         yield say("why-length")
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from math import floor
 
+from bot.dangers.past_limits import alarms_past
 from bot.facts import (
     Angle,
     Hours,
@@ -26,6 +27,7 @@ from bot.facts import (
 from bot.language.uv_lamps import TUBES, UvLamp
 from bot.preferences import Context
 from bot.queries.uv_depth import DoseQuery
+from bot.questions.shared import limits_for
 from bot.questions.uv.lamp_asked import lamp_asked
 from bot.questions.uv.length_asked import lit_length
 from bot.questions.uv.readings import (
@@ -34,11 +36,14 @@ from bot.questions.uv.readings import (
     read_lamp,
 )
 from bot.questions.uv.readings_refused import check_believed
+from bot.reply import Alarm
 from calc.judgement import as_read
+from calc.limits import Met
 from calc.quantities import Quantity
 from calc.shape.line import line_shape
 from calc.uncertainty import Estimate
 from calc.uv.dose import SUN_DOUBTS, SunDay, dose_sed, safe_time, sun_day
+from calc.uv.lamp import Lamp
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.point import FARTHEST_BEHIND_M
 from calc.uv.screen import NoScreen
@@ -114,7 +119,10 @@ class SunThere:
 
 @dataclass(frozen=True, slots=True)
 class Dose:
-    """The dose of a day [SED] at one UV index, and the time that people have there."""
+    """The dose of a day [SED] at one UV index, and the time that people have there.
+
+    ``by_kept``: the UV index is that of the group's own lamp, with nothing in between.
+    """
 
     at: Uvi
     lit: Hours
@@ -128,6 +136,8 @@ class Dose:
     length_assumed: bool
     kind: UvLamp
     read: LampRead | None
+    by_kept: bool
+    alarms: tuple[Alarm, ...]
     sources: tuple[str, ...]
 
     @property
@@ -140,7 +150,8 @@ def dose(query: DoseQuery, context: Context) -> Dose:
     """Work out the day's dose, the sun's, and the time that people have."""
     lit_h = query.hours.low / _HOUR_S
     lamp_read = _read(query)
-    at = _there(query, lamp_read)
+    law = _law(lamp_read)
+    at = _there(query, law)
     lamp = Estimate(*(dose_sed(end, lit_h) for end in (at.low, at.best, at.high)))
     sun = None
     if query.latitude is not None and query.month is not None:
@@ -155,27 +166,38 @@ def dose(query: DoseQuery, context: Context) -> Dose:
         sun=None if sun is None else _sun(query, sun, lamp),
         month=None if query.month is None else _month(query.month),
         people=_people(at.high),
-        at_arm=None if query.distance is None else _people(_uvi_at_arm(query, at, lamp_read)),
-        length_assumed=query.distance is not None and query.length is None and _is_long(query),
-        kind=query.lamp,
+        at_arm=None if query.distance is None else _people(_uvi_at_arm(query, at, law)),
+        length_assumed=query.distance is not None and _lit_m(query) is None and _is_long(query),
+        kind=query.kind,
         read=lamp_read,
+        by_kept=lamp_read is not None and lamp_read.fit is None and law is not None,
+        alarms=() if lamp_read is None else alarms_past(limits_for("", context), Met(uvi=at)),
         sources=tuple(_sources(query, sun)),
     )
 
 
 def _read(query: DoseQuery) -> LampRead | None:
-    """Return the lamp as its keeper read it, where readings tell the UV index."""
+    """Return the lamp as it was read, by its keeper or its group, where that tells the UV index.
+
+    Readings of today go before those that the group keeps, also where they are too few.
+    """
     readings = query.readings
-    if query.uvi is not None or readings is None:
+    if query.uvi is not None or (readings is None and query.kept is None):
         return None
-    lamp = lamp_asked(None, None, query.length, None)
-    enough = readings if enough_read(readings, query.lamp) else None
-    read = read_lamp(lamp, enough, NoScreen(), query.lamp, is_named=False)
+    enough = readings if readings and enough_read(readings, query.kind) else None
+    kept = query.kept if enough or not readings else None
+    lamp = lamp_asked(kept, None, query.length, None)
+    read = read_lamp(lamp, enough, NoScreen(), query.kind, is_named=False)
     check_believed(read, "dose")
     return read
 
 
-def _there(query: DoseQuery, read: LampRead | None) -> Estimate:
+def _law(read: LampRead | None) -> Lamp | None:
+    """Return the lamp whose readings tell how its UV falls, if there is one."""
+    return None if read is None or read.lamp.own is None else read.lamp
+
+
+def _there(query: DoseQuery, law: Lamp | None) -> Estimate:
     """Return the UV index of the place: as it was told, or by readings, where it was asked for.
 
     Of readings that are too few for that kind of lamp the highest counts.
@@ -184,14 +206,21 @@ def _there(query: DoseQuery, read: LampRead | None) -> Estimate:
         low, high = query.uvi
         return Estimate(low, (low + high) / 2.0, high)
     readings = query.readings or ()
-    if read is not None and read.fit is not None:
+    if law is not None:
         place_m = query.distance.low if query.distance else readings[0].distance.low
-        return uvi_estimate(read.lamp, place_m, NoScreen())
+        return uvi_estimate(law, place_m, NoScreen())
     return as_read(Quantity.UVI, max(reading.value for reading in readings))
 
 
 def _is_long(query: DoseQuery) -> bool:
-    return query.lamp in TUBES
+    return query.kind in TUBES
+
+
+def _lit_m(query: DoseQuery) -> float | None:
+    """Return how long the tube shines [m], as the group keeps it or as it was told."""
+    if query.kept is not None:
+        return query.kept.lamp.lit_length_m
+    return lit_length(query.length) if query.length else None
 
 
 def _month(month: int) -> Say:
@@ -249,19 +278,20 @@ def _people(at_uvi: float) -> People:
     )
 
 
-def _uvi_at_arm(query: DoseQuery, at: Estimate, read: LampRead | None) -> float:
+def _uvi_at_arm(query: DoseQuery, at: Estimate, law: Lamp | None) -> float:
     """Return the UVI at arm's length from the lamp, by its readings or its shape alone.
 
     Without a length it is the most that any standard tube gives there, and of a small lamp what one
     gives whose light comes from far behind its face, because people ask.
     """
-    if read is not None and read.fit is not None:
-        return uvi_estimate(read.lamp, _ARM_M, NoScreen()).high
+    if law is not None:
+        return uvi_estimate(law, _ARM_M, NoScreen()).high
     near = query.distance.low if query.distance else _ARM_M
     if not _is_long(query):
         behind = FARTHEST_BEHIND_M if near < _ARM_M else 0.0
         return at.high * ((near + behind) / (_ARM_M + behind)) ** 2
-    lit = [lit_length(query.length)] if query.length else [t.lit_length_m for t in STANDARD_T5_HO]
+    lit_m = _lit_m(query)
+    lit = [t.lit_length_m for t in STANDARD_T5_HO] if lit_m is None else [lit_m]
     return at.high * max(line_shape(_ARM_M, long) / line_shape(near, long) for long in lit)
 
 
@@ -271,5 +301,5 @@ def _sources(query: DoseQuery, sun: SunDay | None) -> Iterator[str]:
         yield from ("cooper1969", "klein1977", *(doubt.source for doubt in SUN_DOUBTS))
     if query.distance:
         yield "keitz1971" if _is_long(query) else "inverse_square"
-    if query.readings:
+    if query.readings or query.kept:
         yield from ("student_posterior", "uv_meter_judgement")

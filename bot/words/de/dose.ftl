@@ -24,6 +24,7 @@ dose-do-off = Lampe aus, bevor du hineingreifst.
 ## Warum
 dose-why-most = Das ist das Höchste: Ein Tier, das kommt und geht, bekommt weniger. Wie viel ein Reptil braucht, weiß niemand.
 dose-why-length = Du hast keine Länge genannt. Darum zählt auf Armlänge die übliche Röhre, die dort am meisten gibt.
+dose-why-kept = Angenommen: kein Gitter unter der eigenen Lampe der Gruppe. Ein Gitter nimmt etwas vom UV weg.
 
 ## Schritte
 dose-step-shade = Lass das Tier wählen: Es muss dem UV ausweichen können. Schatten, in den es gehen kann, ist wichtiger als jede Dosis.

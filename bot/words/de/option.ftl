@@ -109,7 +109,7 @@ option-dose-distance = von der Lampe zu diesem Platz, um zu sagen, was es für d
 option-dose-length = { option-distance-length }
 option-dose-latitude = Breite der Sonne zum Vergleich: 40N, 27S
 option-dose-month = Monat der Sonne zum Vergleich: June
-option-dose-lamp = { option-distance-lamp }
+option-dose-lamp = Art der UV-Lampe, etwa T5 HO tube, compact, oder eine eigene der Gruppe beim Namen
 option-dose-readings = { option-distance-readings }
 
 ## plan

@@ -24,6 +24,7 @@ dose-do-off = Switch it off before you reach in.
 ## Why
 dose-why-most = That is the most: an animal that comes and goes takes less. Nobody knows the dose a reptile needs.
 dose-why-length = You gave no length, so arm's length counts for the standard tube that gives most there.
+dose-why-kept = I assumed no mesh under your group's own lamp. Mesh takes some of the UV away.
 
 ## Steps
 dose-step-shade = Let the animal choose: it must be able to leave the UV. Shade it can go to matters more than any dose.

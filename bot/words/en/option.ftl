@@ -109,7 +109,7 @@ option-dose-distance = from the lamp to that spot, to tell how you fare
 option-dose-length = { option-distance-length }
 option-dose-latitude = latitude of the sun to compare with: 40N, 27S
 option-dose-month = month of the sun to compare with: June
-option-dose-lamp = { option-distance-lamp }
+option-dose-lamp = kind of UV lamp, such as T5 HO tube or compact, or one of your group's own by name
 option-dose-readings = { option-distance-readings }
 
 ## plan

@@ -4,6 +4,10 @@ import json
 
 import pytest
 
+from bot.ask import ask as at_the_door
+from bot.completion import complete
+from bot.desk import Desk
+from bot.preferences import Preferences
 from bot.reply import Reply
 from tests.bot.keeping.conftest import Ask
 from tests.bot.keeping.people import row, whole
@@ -100,3 +104,47 @@ async def test_it_comes_back_from_a_file_and_its_change_stands_in_the_log(ok: As
     back = (await ok("server export")).document
     assert back is not None
     assert back.text == document.text
+
+
+async def test_a_day_under_it_is_told_by_its_name(ok: Ask) -> None:
+    await ok(SMALL)
+    told = await ok("dose lamp:dome a hours:10 distance:45cm")
+    # Exact: 6.0 at 30 cm is 6.0 over 2.25 at 45 cm, and 0.9 SED an hour for each UVI.
+    assert figure(told, "dose_sed") == pytest.approx(0.9 * 10 * 6.0 / 2.25, rel=0.01)
+    assert "I assumed no mesh" in whole(told)
+    assert "nobody can say" in told.answer
+    assert "Dome A" in row(told, "The group's own")
+    with_tube = await ok("dose lamp:T5 HO tube uvi:4 hours:10 distance:45cm")
+    assert "I assumed no mesh" not in whole(with_tube)
+
+
+async def test_a_day_needs_a_place_under_it_and_a_told_uv_index_counts_first(ask: Ask) -> None:
+    await ask(SMALL)
+    await ask(BAR)
+    assert "distance" in (await ask("dose lamp:Dome A hours:10")).answer
+    told = await ask("dose lamp:Bar C uvi:2 hours:10 distance:15in")
+    assert figure(told, "dose_sed") == pytest.approx(18.0)
+    assert "You gave no length" not in whole(told)
+    few = await ask("dose lamp:Dome A readings:9 at 45cm hours:10")
+    assert figure(few, "dose_sed") == pytest.approx(81.0)
+
+
+async def test_a_day_past_what_any_animal_bears_is_said_first(ok: Ask) -> None:
+    await ok(SMALL)
+    near = await ok("dose lamp:Dome A hours:10 distance:20cm")
+    assert [danger.key for danger in near.dangers] == ["uv_too_strong"]
+    read = await ok("dose readings:13 at 20cm hours:10")
+    assert [danger.key for danger in read.dangers] == ["uv_too_strong"]
+
+
+async def test_a_day_under_it_is_told_in_german_too(ok: Ask, desk: Desk) -> None:
+    await ok(SMALL)
+    german = Preferences(language="de")
+    told = await at_the_door('dose lamp:"Dome A" hours:10 distance:45cm', german, desk)
+    assert told.status == "ok"
+    assert "kein Gitter unter der eigenen Lampe" in whole(told)
+
+
+def test_the_option_offers_the_groups_own_lamps_before_the_kinds() -> None:
+    offered = complete("dose", "lamp", "", {"uv_lamp": ("Dome A",)})
+    assert offered[:2] == ["Dome A", "T5 HO tube"]
