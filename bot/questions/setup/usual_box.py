@@ -27,6 +27,8 @@ _TOP = {StandKind.PLATFORM: 0.25, StandKind.BRANCH: 0.45, StandKind.DOCK: 0.5}
 _LAMP, _LAMP_UP, _TUBE_TO, _SURFACE = 0.15, 0.76, 0.9, 0.1
 _WARM, _COOL, _PROBE, _NIGHT, _CLOCK = 0.57, 0.68, 0.14, (0.9, 0.72), (0.6, 0.76)
 _WARM_UP, _DRY = 0.42, 0.08
+# By a dock the warm probe hangs high: there the clock is beside it.
+_CLOCK_BY_DOCK = 0.74
 _HIDE, _HIDE_M = (0.74, 0.95), 0.13
 _SWUM, _ALONE = 0.42, 0.84
 # Half of what a lamp takes, as a share of the box's length or of so much of its height.
@@ -106,7 +108,8 @@ class Laid:
         if quantity is Quantity.NIGHT_AIR:
             return _NIGHT[0] * long_m, _NIGHT[1] * high_m
         if quantity is Quantity.LIGHT_HOURS:
-            return _CLOCK[0] * long_m, _CLOCK[1] * high_m
+            along = _CLOCK_BY_DOCK if self.stand.kind is StandKind.DOCK else _CLOCK[0]
+            return along * long_m, _CLOCK[1] * high_m
         if quantity is Quantity.WATER:
             return _COOL * long_m, 0.4 * self.water_m
         dry = self.water_m + _DRY * high_m if self.water_m else 0.0

@@ -109,7 +109,7 @@ needs-zone-1 = 1 von 4: bleibt in Deckung, im Schatten oder im Zwielicht, und w�
 needs-zone-2 = 2 von 4: kommt für kurze Zeit in die Sonne heraus
 needs-zone-3 = 3 von 4: verbringt viel vom Tag in Sonne und Halbschatten
 needs-zone-4 = 4 von 4: sucht die stärkste Sonne des Tages
-needs-step-water = Miss das Wasser mit einem digitalen Fühler, nicht direkt am Heizer.
+needs-step-water = Miss das Wasser mit einem digitalen Fühler, nicht direkt an Heizer oder Pumpe.
 needs-label-water = Wasser
 needs-label-awake = Wach
 needs-awake-diurnal = am Tag
@@ -132,7 +132,7 @@ needs-no-lamp = { CAP($animal, form: "a") } braucht keine Lampe, keinen Heizer u
 needs-unchecked = Aus dem Gedächtnis, ungeprüft.
 # Only with: $too_hot
 needs-too-hot = { $has_air ->
-    [yes] Hat selbst sein kühlster Platz { TEMP($too_hot) }, kann es sich nicht abkühlen: Handle sofort.
+    [yes] Hat selbst sein kühlster Platz { TEMP($too_hot) }, kann es sich nicht abkühlen: Schalte sofort alle Wärme aus.
    *[no] Wasser von { TEMP($too_hot) } tötet es.
   }
 

@@ -109,7 +109,7 @@ needs-zone-1 = 1 of 4: keeps to cover, in shade or twilight, and is warmed by wh
 needs-zone-2 = 2 of 4: comes into the open for short spells of sun
 needs-zone-3 = 3 of 4: spends much of its day in sun and half-shade
 needs-zone-4 = 4 of 4: seeks the strongest sun of the day
-needs-step-water = Measure the water with a digital probe, out of the current of a heater.
+needs-step-water = Measure the water with a digital probe, away from heater and pump.
 needs-label-water = Water
 needs-label-awake = Awake
 needs-awake-diurnal = by day
@@ -132,7 +132,7 @@ needs-no-lamp = { CAP($animal, form: "a") } needs no lamp, no heater and no UV.
 needs-unchecked = From memory, unchecked.
 # Only with: $too_hot
 needs-too-hot = { $has_air ->
-    [yes] If even its coolest place has { TEMP($too_hot) }, it cannot cool down: act at once.
+    [yes] If even its coolest place has { TEMP($too_hot) }, it cannot cool down: switch all heat off at once.
    *[no] Water of { TEMP($too_hot) } kills it.
   }
 
