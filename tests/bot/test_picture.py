@@ -288,3 +288,24 @@ def test_an_arrow_is_as_long_as_the_distance_it_tells() -> None:
     lines = page_of(drawing)._lines
     long = [hypot(b[0] - a[0], b[1] - a[1]) / scale for a, b in lines]
     assert min(abs(one - abs(told.y1 - told.y0)) for one in long) < 0.002
+
+
+def test_by_a_dock_the_clock_stands_clear_of_the_probe() -> None:
+    # The display of the probe ends about 0.07 m to the right of what it reads.
+    _, _, drawing = picture_of("needs animal:slider turtle")
+    assert isinstance(drawing, Side)
+    where = {place.gauge.label: place.x for place in drawing.places if place.gauge}
+    assert where["Hours of light"] - where["Warm end"] > 0.1
+
+
+@pytest.mark.parametrize(
+    ("line", "is_wet"),
+    [
+        ("check slider, water 70F, basking 90F", True),
+        ("check royal python, basking surface 90F, cool side 78F", False),
+    ],
+)
+def test_a_checked_animal_that_swims_is_drawn_over_its_water(line: str, is_wet: bool) -> None:
+    _, _, drawing = picture_of(line)
+    assert isinstance(drawing, Side)
+    assert (drawing.water > 0.0) is is_wet

@@ -15,6 +15,7 @@ from bot.questions.setup.shifted import Hung, shifts_of
 from bot.questions.setup.usual_box import TOOLS, Laid, laid_out
 from bot.questions.uv.curves import shortened
 from bot.reply import Picture
+from calc.animals import animals
 from calc.quantities import Dimension as Dimensioned
 from calc.quantities import Quantity, row_of
 from calc.setup.set_up import SetUp, Sign, Thing
@@ -50,7 +51,7 @@ class CheckRow:
 def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) -> Picture:
     """Return the set-up from the front as it was told; the rest in usual places, and said so."""
     set_up, say = facts.set_up, teller.say
-    laid = laid_out(set_up, hung=frozenset(_hung(facts)))
+    laid = laid_out(set_up, animals().get(set_up.animal), hung=frozenset(_hung(facts)))
     note = " ".join(map(say, _notes(set_up, laid)))
     placed = [part for part in facts.parts if _place_of(part) in PLACED]
     tube, x_m = laid.tube, laid.x_m
@@ -80,6 +81,7 @@ def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) 
         shifts=tuple(_shifts(facts, laid, teller)),
         ends=(End(say(Say("side-warm")), "", True), End(say(Say("side-cool")), "", False)),
         note=note,
+        water=laid.water_m,
         animal=laid.figure,
         animal_m=laid.long_m,
     )
