@@ -34,6 +34,9 @@ __all__ = [
 ]
 
 
+_LONGEST_EXAMPLE = 130
+
+
 @dataclass(frozen=True, slots=True)
 class Misread:
     """A text that could not be read as what was wanted."""
@@ -170,7 +173,12 @@ def missing_example(command: Command, given: Mapping[str, str], preferences: Pre
 
 def missing_told(command: Command, given: Mapping[str, str], own: Own, example: str) -> Say:
     """Return what the question still needs, with an example."""
-    return _still_needed(command.query.lacking(given, own), command, example)
+    missing = command.query.lacking(given, own)
+    if len(example) > _LONGEST_EXAMPLE:
+        # A phone has no room for all that was told: what is missing is added to it.
+        told = command.query.texts_in(example.removeprefix(command.name), command.positional)
+        example = join_line("", {name: told[name] for name in missing if name in told}).strip()
+    return _still_needed(missing, command, example)
 
 
 def unnamed_example(command: Command, given: Mapping[str, str]) -> str:

@@ -41,7 +41,7 @@ class _Weights:
 
 # Set on messages of another hand, which since count as mended on.
 _WEIGHTS = {
-    Tongue.ENGLISH: _Weights(0.60, 0.10, 0.87, 0.85, heard_stays=0.15, clause_from=0.20),
+    Tongue.ENGLISH: _Weights(0.60, 0.10, 0.87, 0.80, heard_stays=0.15, clause_from=0.20),
     Tongue.GERMAN: _Weights(0.70, 0.50, 0.70, 0.90, 0.1, 0.2, 0.4, clause_from=0.30),
 }
 _FEW_WORDS = 10
