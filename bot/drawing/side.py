@@ -166,8 +166,8 @@ class Side:
     ``over`` stands above the title, which has the sign of ``tone``. The bars of plates go from
     the low to the high end of ``span`` [SI of what is read].
     A ``hide`` stands on the floor, a ``wanted_hide`` should; water goes up to ``water``.
-    ``sun`` is where UV, heat and light meet, ``lights`` are white lamps. The animal is drawn as
-    ``animal``, ``animal_m`` long.
+    ``sun`` is where UV, heat and light meet, ``lights`` are white lamps, drawn over a tube that
+    hides them. The animal is drawn as ``animal``, ``animal_m`` long.
     ``end`` is the same box cut across, drawn below to the same scale; of its words only the
     title is set, above it.
     """

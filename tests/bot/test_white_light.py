@@ -1,9 +1,11 @@
 """White light beside UV and heat: told in plan, arrange, section, drawn, and past no limit."""
 
+from dataclasses import replace
+
 import pytest
 
 from bot.ask import ask
-from bot.drawing import Side
+from bot.drawing import Side, Tone
 from bot.preferences import Language, Preferences
 from bot.render.picture import draw
 from bot.reply import Reply
@@ -120,6 +122,45 @@ def test_a_checked_set_up_tells_its_shade_and_white_light_without_a_verdict(
         return {row[0]: row[1] for row in reply.table.rows if row[0] != "Lamps"}
 
     assert verdicts(dark) == verdicts(lit)
+
+
+@pytest.mark.parametrize(
+    ("language", "lux", "words"),
+    [("en", "about 2400 lx", "dim"), ("de", "etwa 2400 lx", "eher dunkel")],
+)
+def test_a_checked_set_up_draws_its_white_lamp_over_the_tube_with_a_plate_and_no_sign(
+    language: Language, lux: str, words: str
+) -> None:
+    picture = ask(f"{CHECKED}, 30w led bar", Preferences(language=language)).picture
+    assert picture is not None
+    side = picture.drawing
+    assert isinstance(side, Side)
+    [bar], [tube] = side.lights, side.tubes
+    assert tube.x0 <= bar.x0 < bar.x1 < tube.x1
+    plate = side.places[-1].gauge
+    assert plate is not None
+    assert plate.reading_text.replace("\u00a0", " ") == lux
+    assert (plate.verdict, plate.tone, side.places[-1].tone) == (words, Tone.PLAIN, Tone.PLAIN)
+    assert {"en": "The white light makes", "de": "Mit dem weißen Licht"}[language] in picture.alt
+    assert draw(side) != draw(replace(side, lights=()))
+
+
+@pytest.mark.parametrize(
+    ("light", "told"), [(", 30w led bar", True), ("", False), (", red bulb", False)]
+)
+def test_a_white_lamp_is_drawn_only_where_told_and_how_bright_only_where_worked_out(
+    light: str, told: bool
+) -> None:
+    # Its UV is too strong: nothing else is worked out before it.
+    asked = "check beardie, 48x24x24in, 34in 12% tube, polished hood, no mesh, 10in to its back"
+    picture = ask(f"{asked}{light}", Preferences()).picture
+    assert picture is not None
+    side = picture.drawing
+    assert isinstance(side, Side)
+    assert bool(side.lights) is told
+    assert not any("lx" in place.gauge.reading_text for place in side.places if place.gauge)
+    assert ("not worked out" in picture.alt) is told
+    assert any("not worked out" in one.text for one in side.placeless) is told
 
 
 def test_free_words_bring_a_white_lamp_along_and_its_watts_are_no_heat_lamps() -> None:

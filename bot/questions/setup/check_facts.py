@@ -19,6 +19,7 @@ from bot.questions.setup.check_whom import Whom, whom_asked
 from bot.questions.setup.read import read_rows
 from bot.questions.setup.told import told_by
 from bot.questions.setup.way_up import Stage, WayUp, stage_of, way_up
+from bot.questions.setup.white import WhiteTold
 from bot.reply import Alarm
 from calc.judgement import Verdict
 from calc.setup.set_up import SetUp, Sign
@@ -37,7 +38,8 @@ class NothingTold:
 class Checked:
     """A set-up, judged part by part; ``todo`` is what to do, the most urgent first.
 
-    ``up`` is the way up, where nothing is wrong, open or to be read.
+    ``up`` is the way up, where nothing is wrong, open or to be read. ``has_white``: a white
+    lamp was told, judged or not.
     """
 
     whom: Whom
@@ -48,12 +50,18 @@ class Checked:
     alarms: tuple[Alarm, ...]
     set_up: SetUp
     up: WayUp | None
+    has_white: bool
 
     @property
     def stage(self) -> Stage:
         """Return how far the set-up has come."""
         danger = bool(self.alarms) or any(one.cannot_wait for one in self.todo)
         return stage_of(self.parts, danger=danger, known=self.whom.is_known)
+
+    @property
+    def white(self) -> WhiteTold | None:
+        """Return how bright white lamps make it, where that was worked out."""
+        return next((part.white for part in self.parts if part.white), None)
 
     @property
     def missing(self) -> tuple[Missing, ...]:
@@ -96,12 +104,12 @@ def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
     whom = whom_asked(told, context)
     animal = whom.kept
     uv = uv_part(told, whom, context)
-    hang = lamp_beside_in(query.setup)
+    hang, white = lamp_beside_in(query.setup), white_lamps_heard(query.setup)
     parts = (
         *safety_parts(told, uv, whom),
         uv,
         *heat_parts(told, animal, context.own),
-        *sun_part(told, animal, hang, uv, white_lamps_heard(query.setup)),
+        *sun_part(told, animal, hang, uv, white),
     )
     alarms = (
         *limit_alarms(told, animal),
@@ -118,6 +126,7 @@ def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
         read=read_rows(told),
         told=bool(told.facts),
         alarms=alarms,
+        has_white=bool(white),
         set_up=replace(found, first=first_change(alarms, found.first)),
         up=way_up(told, animal, parts, query.setup) if fine else None,
     )

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enum import Enum, IntEnum, auto
 
 from bot.facts import Figure, Say
+from bot.questions.setup.white import WhiteTold
 from bot.reply import Alarm
 from calc.animal import Animal
 from calc.heat.readings import PLACES, target_at
@@ -107,6 +108,7 @@ class Part:
     of the table, and ``more`` goes on after ``why``. ``depends`` says on what the verdict hangs
     that nobody told; then ``more`` has the verdict for each way it may be. ``brief`` is
     worth a line where all is fine. ``needless``: a place that this animal needs not at all.
+    ``white`` is how bright white lamps make it, which has no verdict.
     """
 
     piece: Piece
@@ -125,6 +127,7 @@ class Part:
     depends: Say | None = None
     brief: Say | None = None
     needless: bool = False
+    white: WhiteTold | None = None
 
 
 @dataclass(frozen=True, slots=True)

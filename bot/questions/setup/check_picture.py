@@ -10,6 +10,7 @@ from bot.layered import Teller
 from bot.questions.heat.gauges import span_of
 from bot.questions.setup.check_facts import Checked
 from bot.questions.setup.check_parts import Part, mark_of, piece_of
+from bot.questions.setup.check_picture_light import light_alt, with_light
 from bot.questions.setup.check_set_up import PLACED
 from bot.questions.setup.shifted import Hung, shifts_of
 from bot.questions.setup.usual_box import TOOLS, Laid, laid_out
@@ -52,7 +53,7 @@ def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) 
     """Return the set-up from the front as it was told; the rest in usual places, and said so."""
     set_up, say = facts.set_up, teller.say
     laid = laid_out(set_up, animals().get(set_up.animal), hung=frozenset(_hung(facts)))
-    note = " ".join(map(say, _notes(set_up, laid)))
+    note = " ".join(map(say, _notes(facts, laid)))
     placed = [part for part in facts.parts if _place_of(part) in PLACED]
     tube, x_m = laid.tube, laid.x_m
     gauges = [_gauge(part, teller) for part in placed]
@@ -90,9 +91,10 @@ def check_picture(facts: Checked, head: Say, first: Say | None, teller: Teller) 
         say(head),
         *(() if first is None else (say(first),)),
         *(f"{say(_row(part))}." for part in facts.parts),
+        *map(say, light_alt(facts)),
         note,
     )
-    return Picture(alt=shortened(alt), drawing=drawing)
+    return Picture(alt=shortened(alt), drawing=with_light(drawing, facts, laid, teller))
 
 
 def head_sign(facts: Checked) -> Sign:
@@ -137,8 +139,11 @@ def _place(part: Part, gauge: Gauge, laid: Laid) -> Place:
     return Place(*laid.at(quantity), "", TONES[part.sign], TOOLS[quantity], gauge)
 
 
-def _notes(set_up: SetUp, laid: Laid) -> Iterator[Say]:
+def _notes(facts: Checked, laid: Laid) -> Iterator[Say]:
+    set_up = facts.set_up
     yield Say("check-picture-usual" if set_up.box is None else "check-picture-own")
+    if facts.has_white and laid.tube is not None:
+        yield Say("check-picture-behind")
     too_long = (set_up.tube_long_m or 0.0) > laid.box.length_m
     if too_long:
         yield Say("check-picture-too-long")

@@ -11,7 +11,7 @@ from bot.questions.setup.check_lamps import heat_lamp_told
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, Urgency
 from bot.questions.setup.sun import sun_told
 from bot.questions.setup.told import SetUpTold
-from bot.questions.setup.white import WHITE_SOURCES, white_lights, white_told
+from bot.questions.setup.white import WHITE_SOURCES, WhiteTold, white_lights, white_told
 from calc.animal import Animal
 from calc.light.bands import Bands, bands_of, life_of
 from calc.light.illuminance import Light
@@ -45,24 +45,26 @@ class _Lit:
     lights: tuple[Light, ...]
     bands: Bands | None
     told: tuple[Say, ...]
+    white: WhiteTold | None
 
     @classmethod
     def of(cls, room: Room | None, animal: Animal, lamps: tuple[LightLamp, ...]) -> "_Lit":
         life = life_of(animal)
         bands = None if life is None else bands_of(life)
         if room is None:
-            return cls((), bands, ())
+            return cls((), bands, (), None)
         lights = white_lights(lamps, room.box.length_m)
         sun, there = met_by_light(room, room.met(), lights, bands)
         shade, white = sun_told(sun, there), white_told(there, bands, animal)
         told = [Say("check-why-sun-shade", shade)] if shade else []
         told += [Say("check-why-sun-white", white)] if white else []
-        return cls(lights, bands, tuple(told))
+        return cls(lights, bands, tuple(told), white)
 
     def told_of(self, part: Part) -> Part:
         """Return the part with the shade of all three, and how bright white lamps make it."""
         sources = WHITE_SOURCES if self.lights else ()
-        return replace(part, more=self.told, sources=(*part.sources, *sources))
+        more, white = self.told, self.white
+        return replace(part, more=more, white=white, sources=(*part.sources, *sources))
 
     def met(self, room: Room | None) -> Estimate | None:
         """Return the share of the platform where all three meet; none where there is no room."""

@@ -1,11 +1,10 @@
 """An enclosure cut open and to scale: what hangs where, how strong it is, where to measure."""
 
-from dataclasses import dataclass
-
 from bot.drawing import Block, Dimension, Place, Side
 from bot.render.picture.animals import animal_shapes
 from bot.render.picture.blocks import lines_within, named_stone
 from bot.render.picture.geometry import Rect
+from bot.render.picture.hung import above, light_z, name_hung
 from bot.render.picture.inks import TONE_SIGN, Ink
 from bot.render.picture.lettering import SIZE, leading, width, wrapped
 from bot.render.picture.levels import levels
@@ -14,15 +13,15 @@ from bot.render.picture.places import listed, numbered
 from bot.render.picture.placing import Label
 from bot.render.picture.plates import plates
 from bot.render.picture.scaled import Scaled
-from bot.render.picture.shifts import draw_shifts, name_shifts, room_above, shifted
-from bot.render.picture.spread import spread
-from bot.render.picture.svg import Point, rect, stroke
+from bot.render.picture.shifts import draw_shifts, name_shifts
+from bot.render.picture.svg import Point, rect
 from bot.render.picture.things import (
     beam,
     floor,
     hide,
     lamp,
     light_across,
+    light_along,
     sun_strip,
     tube_across,
     tube_along,
@@ -37,8 +36,6 @@ __all__ = ["draw_side"]
 _ROOM = WIDE - 2 * MARGIN - 16.0
 # A box much higher than wide is held to this, and lower where two views go on one sheet.
 _TALLEST = {1: 440.0, 2: 330.0}
-# How high a tube in its fixture and a lamp with its holder stand over their undersides.
-_TUBE, _LAMP = 28.0, 52.0
 _LEAST_BACK, _LEAST_LONG = 9.0, 60.0
 _MOST_LONG_SHARE = 0.62
 _PATCH, _LEAST_ARROW = 64.0, 12.0
@@ -72,7 +69,7 @@ def draw_side(side: Side) -> Page:
 
 def _view(page: Page, side: Side, scale: float) -> None:
     """Draw one view of the box from ``y`` on."""
-    page.y += _above(side, scale)
+    page.y += above(side, scale)
     left = MARGIN + 8.0 + (_ROOM - side.width_m * scale) / 2.0
     box = Scaled(side, left, page.y, scale)
     edge = box.rect
@@ -96,7 +93,7 @@ def _view(page: Page, side: Side, scale: float) -> None:
     for number, place in enumerate(side.places, 1):
         at = drawn.get(place) or (box.x(place.x), box.y(place.y))
         numbered(page, number, place.tone, at, edge, arrows, tooled=place in drawn)
-    _names(page, side, box)
+    name_hung(page, side, box)
     name_shifts(page, side.shifts, moved, inside)
     _block_names(page, side, box, inside)
     if field is not None and side.grid is not None:
@@ -110,47 +107,6 @@ def _view(page: Page, side: Side, scale: float) -> None:
     middle = min(max(middle, MARGIN + half), WIDE - MARGIN - half)
     page.text(middle, page.y + 24.0, size, ink=Ink.SOFT, anchor="middle")
     page.y += 40.0
-
-
-def _above(side: Side, scale: float) -> float:
-    """Return how much room names and what stands over the lid take above the box [units]."""
-    tops = [tube.y * scale + _TUBE for tube in (*side.tubes, *side.lights)]
-    if side.heat_lamp:
-        tops.append(side.heat_lamp.y * scale + _LAMP)
-    tops += [room_above(shift, scale) for shift in side.shifts]
-    over = max(0.0, *(top - side.height_m * scale for top in tops), 12.0 if side.lid else 0.0)
-    lines = (len(name.lines) for name in _named(side))
-    return over + max(lines, default=0) * leading(SIZE) + 26.0
-
-
-@dataclass(frozen=True, slots=True)
-class _Name:
-    """What hangs at a place [m], the top of it so far over that [units], as lines of words."""
-
-    lines: list[str]
-    x_m: float
-    y_m: float
-    over: float
-    ink: Ink
-
-
-def _named(side: Side) -> list[_Name]:
-    """Return what hangs there and has a name, the names sharing the width of the sheet."""
-    tubes, lights = ([bar for bar in bars if bar.label] for bars in (side.tubes, side.lights))
-    lamps = [side.heat_lamp] if side.heat_lamp and side.heat_lamp.text else []
-    room = (WIDE - 2 * MARGIN) / max(len(tubes) + len(lamps) + len(lights), 1) - 16.0
-
-    def lines(words: str) -> list[str]:
-        return wrapped(words, room, SIZE, bold=True)
-
-    return [
-        *(
-            _Name(lines(t.label), t.x0 + 0.7 * (t.x1 - t.x0), t.y, _TUBE - 2.0, Ink.UV)
-            for t in tubes
-        ),
-        *(_Name(lines(hung.text), hung.x, hung.y, _LAMP, Ink.HEAT) for hung in lamps),
-        *(_Name(lines(light.label), light.x0, light.y, _TUBE - 2.0, Ink.SOFT) for light in lights),
-    ]
 
 
 def _zones(page: Page, side: Side, box: Scaled) -> Field | None:
@@ -212,7 +168,9 @@ def _inside(page: Page, side: Side, box: Scaled) -> None:
             shapes, where = tube_across(box.x(tube.x0), box.y(tube.y))
         page.draw(*shapes)
         page.thing(where)
-    for shapes, where in (light_across(box.x(one.x0), box.y(one.y)) for one in side.lights):
+    for light in side.lights:
+        y, first, last = box.y(light_z(side, light, box.scale)), box.x(light.x0), box.x(light.x1)
+        shapes, where = light_along(first, last, y) if last > first else light_across(first, y)
         page.draw(*shapes)
         page.thing(where)
     if side.heat_lamp:
@@ -240,22 +198,6 @@ def _animal(page: Page, side: Side, back: Place, box: Scaled) -> None:
     shape, where = animal_shapes(side.animal, first, top + tall, long, tall)
     page.draw(shape)
     page.thing(where)
-
-
-def _names(page: Page, side: Side, box: Scaled) -> None:
-    """Write what hangs there above the box, each name clear of the others, with a line to it."""
-    named = _named(side)
-    if not named:
-        return
-    at = [(box.x(name.x_m), box.y(name.y_m) - name.over) for name in named]
-    tips = [shifted(shift, box)[1][1] for shift in side.shifts]
-    top = min([box.rect.y0 - 14.0, *tips, *(y for _, y in at)]) - 14.0
-    wide = [max(width(line, SIZE, bold=True) for line in name.lines) + 16.0 for name in named]
-    places = spread([x for x, _ in at], wide, MARGIN, WIDE - MARGIN)
-    for name, (x, y), place in zip(named, at, places, strict=True):
-        first = top - (len(name.lines) - 1) * leading(SIZE)
-        page.lines(place, first, name.lines, bold=True, ink=name.ink, anchor="middle")
-        page.draw(stroke((place, top + 8.0), (x, max(y, top + 12.0)), name.ink, 2.2))
 
 
 def _ends_of(dimension: Dimension, box: Scaled) -> tuple[Point, Point]:

@@ -10,6 +10,7 @@ __all__ = [
     "hide",
     "lamp",
     "light_across",
+    "light_along",
     "mesh",
     "stone",
     "sun_strip",
@@ -169,6 +170,18 @@ def light_across(x: float, y: float) -> tuple[list[Shape], Rect]:
         stroke_width=1.6,
     )  # fmt: skip
     return [body, lit], Rect(x - 16.0, y - 13.0, x + 16.0, y + 2.0)
+
+
+def light_along(x0: float, x1: float, y: float) -> tuple[list[Shape], Rect]:
+    """Return a flat white lamp seen along, its underside at ``y``, and where it is."""
+    body = rect(
+        x0, y - 12.0, x1 - x0, 9.0, rx=2.5, fill=Ink.METAL, stroke=Ink.METAL_LINE, stroke_width=2.4
+    )
+    lit = rect(
+        x0 + 3.0, y - 4.5, x1 - x0 - 6.0, 4.5, rx=1.5, fill=Ink.WHITE, stroke=Ink.METAL_LINE,
+        stroke_width=1.6,
+    )  # fmt: skip
+    return [body, lit], Rect(x0 - 1.0, y - 13.0, x1 + 1.0, y + 2.0)
 
 
 def lamp(x: float, y: float, cord_to: float | None = None) -> tuple[list[Shape], Rect]:
