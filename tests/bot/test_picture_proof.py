@@ -65,7 +65,7 @@ KINDS: dict[str, Callable[[Random], str]] = {
     "check with white light": lambda r: (
         f"check bearded dragon, {r.choice(_BOXES)}in, {r.choice((22, 34))}in 12% tube, shiny hood, "
         f"no mesh, {r.randint(8, 24)}in to its back, lamp beside the tube, meter reads uvi 4.0, "
-        f"{_readings_told(r)}, {r.randint(1, 3)} x {r.randint(10, 60)}w led bar"
+        f"basking {r.randint(75, 125)}F, cool {r.randint(65, 92)}F, {r.randint(10, 60)}w led bar"
     ),
     "temps": lambda r: (
         f"temps basking:{r.randint(70, 140)}F cool:{r.randint(60, 95)}F "
