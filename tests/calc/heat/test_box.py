@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from numpy.typing import NDArray
 from scipy.optimize import fsolve
@@ -72,6 +72,7 @@ def test_a_larger_box_needs_more(
 
 @MANY
 @given(BOXES, st.floats(0.0, 250.0), ROOMS, SPOTS)
+@example(Enclosure(1.0, 0.5, 0.5, Material.GLASS, Lid.SOLID), 2.0**-24, 5.0, Spot.WARM_END)
 def test_the_cool_end_lies_between_the_room_and_the_warm_end(
     box: Enclosure, watts: float, room: float, spot: Spot
 ) -> None:
