@@ -5,9 +5,10 @@ button that opened it counted already, and what was filled in is never thrown aw
 """
 
 import logging
+import re
 import time
 from math import ceil
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Self
 
 import discord
 
@@ -19,7 +20,7 @@ from bot.serving.allowance import Limits
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["Limited", "admitted"]
+__all__ = ["CarriesNothing", "Limited", "admitted"]
 
 _log = logging.getLogger(__name__)
 
@@ -56,3 +57,14 @@ class Limited:
     async def interaction_check(self, interaction: discord.Interaction[Any], /) -> bool:
         """Let the press through, or ask to wait."""
         return await admitted(interaction)
+
+
+class CarriesNothing(Limited):
+    """The same where its id says everything: whatever was pressed, it is made anew."""
+
+    @classmethod
+    async def from_custom_id(
+        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
+    ) -> Self:
+        """Return what was pressed or used."""
+        return cls()

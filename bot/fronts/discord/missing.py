@@ -18,7 +18,7 @@ from bot.completion import values_of
 from bot.facts import Say
 from bot.fronts.discord.carried import carried
 from bot.fronts.discord.labels import cut, label
-from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.limits import CarriesNothing, Limited
 from bot.fronts.discord.localised import described
 from bot.fronts.discord.question import IN_MESSAGE, Question
 from bot.fronts.discord.seen import Row
@@ -107,18 +107,13 @@ class FactSelect(
             await client.answer(interaction, Question(question.command, told), in_place=True)
 
 
-class OfferSelect(Limited, discord.ui.DynamicItem[discord.ui.Select[Any]], template="o:pick"):
+class OfferSelect(
+    CarriesNothing, discord.ui.DynamicItem[discord.ui.Select[Any]], template="o:pick"
+):
     """Asks the whole question that was picked."""
 
     def __init__(self, choices: _Choices | None = None) -> None:
         super().__init__(_select("o:pick", choices))
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the list that was used."""
-        return cls()
 
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Ask it, in place where the presser may change the message."""

@@ -1,8 +1,7 @@
 """Where a person is better than the bot: an answer called wrong, a helper asked by consent."""
 
-import re
 from dataclasses import replace
-from typing import TYPE_CHECKING, Any, Final, Self
+from typing import TYPE_CHECKING, Any, Final
 
 import discord
 
@@ -11,7 +10,7 @@ from bot.database.errors import StoreError
 from bot.facts import Say
 from bot.fronts.discord.carried import QuestionButton, carried
 from bot.fronts.discord.labels import label
-from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.limits import CarriesNothing
 from bot.fronts.discord.rights import asker_of
 from bot.fronts.discord.said import AskedBy, said
 from bot.fronts.discord.seen import seen
@@ -56,19 +55,14 @@ class WrongButton(QuestionButton, template=r"w:(?P<asked>.+)"):
             await tell(interaction, Say("front-wrong-kept"))
 
 
-class HelperButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_HELPER):
+class HelperButton(
+    CarriesNothing, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_HELPER
+):
     """Shows what would be posted for the helpers, and where; nothing is posted yet."""
 
     def __init__(self, language: str = FIRST) -> None:
         told = label(Say("button-helper"), language)
         super().__init__(discord.ui.Button(label=told, custom_id=_HELPER, row=_ROW))
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls()
 
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Show it to the asker alone, with the button that posts it."""
@@ -87,20 +81,15 @@ class HelperButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], temp
             await send(interaction, message, private=True)
 
 
-class PostHelperButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_POST):
+class PostHelperButton(
+    CarriesNothing, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_POST
+):
     """Posts what was shown in the channel of the helpers, once."""
 
     def __init__(self, language: str = FIRST) -> None:
         blue = discord.ButtonStyle.primary
         told = label(Say("button-post-helper"), language)
         super().__init__(discord.ui.Button(label=told, custom_id=_POST, style=blue))
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls()
 
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Post it, and tell the asker where."""

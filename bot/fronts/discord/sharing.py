@@ -10,7 +10,7 @@ import discord
 from bot.facts import Say
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.labels import label
-from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.limits import CarriesNothing, Limited
 from bot.fronts.discord.parts import closed
 from bot.fronts.discord.public import attached_to, post_once
 from bot.fronts.discord.said import AskedBy, said
@@ -35,19 +35,12 @@ class Target:
     message_id: int
 
 
-class ShareButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHARE):
+class ShareButton(CarriesNothing, discord.ui.DynamicItem[discord.ui.Button[Any]], template=_SHARE):
     """Posts a private answer in the channel, exactly as it was seen."""
 
     def __init__(self, language: str = FIRST) -> None:
         told = label(Say("button-share"), language)
         super().__init__(discord.ui.Button(label=told, custom_id=_SHARE, row=1))
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls()
 
     async def callback(self, interaction: discord.Interaction[Any]) -> None:
         """Post the answer, once."""

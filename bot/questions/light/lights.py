@@ -16,7 +16,7 @@ from calc.light.kinds import Emits, LightKind, light_kind
 from calc.uncertainty import Estimate
 from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 
-__all__ = ["Hung", "Taken", "hung_light", "hung_lights", "kind_asked", "patch_widths"]
+__all__ = ["Hung", "Taken", "flux_told", "hung_light", "hung_lights", "kind_asked", "patch_widths"]
 
 _LENGTH_M, _PANEL_M, _BOX_SHARE = 0.55, 0.30, 0.75
 _LEAST_LENGTH_M, _MOST_LENGTH_M = 0.02, 2.0
@@ -73,7 +73,7 @@ def hung_lights(query: BrightQuery) -> tuple[tuple[Hung, ...], tuple[str, ...]]:
     found: list[tuple[LightLamp, Estimate]] = []
     left_out = []
     for told in query.lights:
-        flux = None if told.kind == COLOURED else _flux(told)
+        flux = None if told.kind == COLOURED else flux_told(told)
         if flux is None:
             left_out.append(told.kind)
         else:
@@ -83,7 +83,8 @@ def hung_lights(query: BrightQuery) -> tuple[tuple[Hung, ...], tuple[str, ...]]:
     return hung, tuple(dict.fromkeys(left_out))
 
 
-def _flux(told: LightLamp) -> Estimate | None:
+def flux_told(told: LightLamp) -> Estimate | None:
+    """Return the lumens of a lamp as it was told [lm]; None where nothing tells them."""
     return flux_of(kind_asked(told.kind), told.lumens, told.watts)
 
 

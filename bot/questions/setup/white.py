@@ -9,11 +9,11 @@ from dataclasses import dataclass, replace
 from bot.facts import Diff, Lux, Power, Say, Share, kelvins, lux, share, watts
 from bot.language.light_lamps import LightLamp
 from bot.questions.light.brightness import BrightWords, bright_words
-from bot.questions.light.lights import kind_asked
+from bot.questions.light.lights import flux_told, kind_asked
 from calc.animal import Animal
 from calc.heat.enclosure import Enclosure
 from calc.light.bands import Bands, LightLife, life_of
-from calc.light.illuminance import Light, flux_of
+from calc.light.illuminance import Light
 from calc.light.kinds import Emits
 from calc.setup.ladder import bar_rise_k
 from calc.setup.lights import OF_THE_BOX, LightThere
@@ -64,7 +64,7 @@ def white_lights(told: tuple[LightLamp, ...], long_m: float) -> tuple[Light, ...
 
 def _lights(told: LightLamp, long_m: float) -> Iterator[Light]:
     kind = kind_asked(told.kind)
-    flux = flux_of(kind, told.lumens, told.watts)
+    flux = flux_told(told)
     assert flux is not None
     lies = {
         Emits.PANEL: min(_PANEL_M, long_m),
