@@ -61,7 +61,7 @@ _TELLS: Mapping[str, Mapping[str, _Tells]] = {
     "meter": _TUBE,
     "section": _TUBE,
     "tube": {"distance": _Tells(("tube_m",), planned=True)},
-    "dose": {"uvi": _Tells(("uvi",))} | _LIGHT,
+    "dose": {"uvi": _Tells(("uvi",))} | _TUBE | _LIGHT,
 }
 
 
