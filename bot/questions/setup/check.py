@@ -159,11 +159,16 @@ def _brief(facts: Checked) -> Brief:
     on = depends.depends if depends is not None and wrong in (None, depends) else None
     cases = depends.more if depends else ()
     return Brief(
-        head=on or _head(wrong, fine=bool(fine), open_=bool(open_)),
+        head=on or _head(wrong, fine=any(map(_is_read_fine, parts)), open_=bool(open_)),
         range=(*cases, *told, *lines),
         assumed=(Say("memory-short"),) if rests_on_memory(parts, whom.kept) else (),
         steps=tuple(dict.fromkeys(_short_steps(facts))),
     )
+
+
+def _is_read_fine(part: Part) -> bool:
+    """Say whether a part is right by a figure; a kind of lamp alone tells nothing so far."""
+    return part.sign is Sign.FINE and part.piece not in (Piece.LAMPS, Piece.SAFETY)
 
 
 def _head(wrong: Part | None, *, fine: bool, open_: bool) -> Say:

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from bot.dangers.first_change import first_change
 from bot.language.arranged import lamp_beside_in
 from bot.language.light_lamps import white_lamps_heard
+from bot.language.hearing import FactName
 from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
@@ -17,7 +18,7 @@ from bot.questions.setup.check_sun import sun_part
 from bot.questions.setup.check_uv import uv_part
 from bot.questions.setup.check_whom import Whom, whom_asked
 from bot.questions.setup.read import read_rows
-from bot.questions.setup.told import told_by
+from bot.questions.setup.told import SetUpTold, told_by
 from bot.questions.setup.way_up import Stage, WayUp, stage_of, way_up
 from bot.questions.setup.white import WhiteTold
 from bot.reply import Alarm
@@ -25,6 +26,12 @@ from calc.judgement import Verdict
 from calc.setup.set_up import SetUp, Sign
 
 __all__ = ["Checked", "NothingTold", "check"]
+
+_OF_A_HEAT_LAMP = (FactName.LAMP_DISTANCE, FactName.WATTS)
+_OF_A_TUBE = (
+    *(FactName.TUBE, FactName.UV_LAMP, FactName.UVI, FactName.UVI_AT, FactName.REFLECTOR),
+    *(FactName.DISTANCE, FactName.DISTANCE_BACK, FactName.DISTANCE_PERCH, FactName.DISTANCE_FLOOR),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +46,7 @@ class Checked:
     """A set-up, judged part by part; ``todo`` is what to do, the most urgent first.
 
     ``up`` is the way up, where nothing is wrong, open or to be read. ``has_white``: a white
-    lamp was told, judged or not.
+    lamp was told, judged or not. ``of_heat``: a heat lamp was told, and nothing of a tube.
     """
 
     whom: Whom
@@ -51,6 +58,7 @@ class Checked:
     set_up: SetUp
     up: WayUp | None
     has_white: bool
+    of_heat: bool
 
     @property
     def stage(self) -> Stage:
@@ -66,7 +74,8 @@ class Checked:
     @property
     def missing(self) -> tuple[Missing, ...]:
         """Return what nobody told, once, in the order of the parts."""
-        return tuple(dict.fromkeys(one for part in self.parts for one in part.missing))
+        in_turn = _in_turn(self.parts, of_heat=self.of_heat)
+        return tuple(dict.fromkeys(one for part in in_turn for one in part.missing))
 
     @property
     def wrong(self) -> Part | None:
@@ -88,6 +97,16 @@ class Checked:
     def lit(self) -> bool:
         """Say whether what is changed first is the UV."""
         return self.wrong is not None and self.wrong.piece is Piece.UV
+
+
+def _tells_of_heat_alone(told: SetUpTold) -> bool:
+    heated = any(told.all(name) for name in _OF_A_HEAT_LAMP)
+    return heated and not any(told.all(name) for name in _OF_A_TUBE)
+
+
+def _in_turn(parts: tuple[Part, ...], *, of_heat: bool) -> tuple[Part, ...]:
+    """Return the parts as they are asked for: the warmth first where a heat lamp was told."""
+    return tuple(sorted(parts, key=lambda part: of_heat and part.piece not in HEATED))
 
 
 def _is_probably_off(part: Part) -> bool:
@@ -116,7 +135,8 @@ def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
         *(alarm for part in parts for alarm in part.alarms),
         *lamp_alarms(told),
     )
-    todo = in_order(parts)
+    of_heat = _tells_of_heat_alone(told)
+    todo = in_order(_in_turn(parts, of_heat=of_heat))
     fine = whom.is_known and not (alarms or todo) and all(p.sign is Sign.FINE for p in parts)
     found = checked_set_up(told, animal, parts, todo)
     return Checked(
@@ -127,6 +147,7 @@ def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
         told=bool(told.facts),
         alarms=alarms,
         has_white=bool(white),
+        of_heat=of_heat,
         set_up=replace(found, first=first_change(alarms, found.first)),
         up=way_up(told, animal, parts, query.setup) if fine else None,
     )
