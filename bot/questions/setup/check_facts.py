@@ -4,8 +4,8 @@ from dataclasses import dataclass, replace
 
 from bot.dangers.first_change import first_change
 from bot.language.arranged import lamp_beside_in
-from bot.language.light_lamps import white_lamps_heard
 from bot.language.hearing import FactName
+from bot.language.light_lamps import white_lamps_heard
 from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
