@@ -45,7 +45,7 @@ SI = {
     Dimension.TEMPERATURE_DIFFERENCE: "K",
     Dimension.POWER: "W",
     Dimension.DURATION: "s",
-    Dimension.VOLUME: "meter ** 3",
+    Dimension.VOLUME: "m³",
 }
 _ACCEPTED = {
     Dimension.LENGTH: (Say("wanted-length"), "14in"),
