@@ -7,8 +7,7 @@ from bot.language.states import states_told
 from bot.layered import Layered
 from bot.preferences import FIRST, Context
 from bot.queries.query import Query
-from bot.questions.animals import WithoutFiguresError
-from bot.questions.unfigured import unfigured
+from bot.refusal import WithoutFiguresError
 from bot.reply import Reply
 from bot.saying.compile import WordsError
 from bot.saying.said import said
@@ -32,6 +31,8 @@ def answer_of(command: Command, query: Query, context: Context) -> Reply:
             layered = with_states(layered, query, context)
         return in_words(layered, context)
     except WithoutFiguresError as error:
+        from bot.questions.unfigured import unfigured
+
         return in_words(unfigured(command.name, error.name), context)
 
 

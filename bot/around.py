@@ -13,9 +13,7 @@ from bot.language.shown import shown
 from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.query import Query
-from bot.questions.animals import name_said
 from bot.saved.group import OwnAnimal, OwnLamp, OwnScreen
-from calc.naming import Known, named
 
 __all__ = ["own_rows", "understood_row", "units_told"]
 
@@ -106,6 +104,8 @@ def _own(
     wanted = any(option.completes == "animal" for option in options) and query.asks_of_an_animal()
     wanted = wanted and bool(context.default_animal) and not {"animal", "uvi"} & given.keys()
     if wanted and not _tells_an_animal(given.get("setup", ""), context.own.names):
+        from bot.questions.animals import name_said
+
         usual = name_said(context.default_animal, context.own.names)
         yield Say("door-own-usual", UsualAnimal(usual))
 
@@ -139,6 +139,7 @@ def _own_animal(given: Mapping[str, str], context: Context) -> OwnAnimal | None:
         return None
     from bot.language.hearing import FactName
     from bot.questions.setup.told import heard_in
+    from calc.naming import Known, named
 
     heard = heard_in(given.get("setup", ""), names).facts
     told = (str(fact.value) for fact in heard if fact.name is FactName.ANIMAL)

@@ -14,21 +14,13 @@ from bot.answering import answer_of, in_words
 from bot.commands import COMMANDS
 from bot.database.errors import StoreError
 from bot.desk import Desk
-from bot.each_animal import for_each_animal
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
-from bot.problems import store_told
 from bot.queries.question import Question
-from bot.questions.animals import AnimalNotNamedError
-from bot.questions.past_limit import alarms_of
-from bot.refusal import RefusedError
+from bot.refusal import AnimalNotNamedError, RefusedError
 from bot.reply import Reply
 from bot.understood import Understood, understand
-from bot.unread import (
-    misread,
-)
-from bot.way_on import told_no, with_way_on
 from calc.validity import OutsideModelError
 
 __all__ = ["answered", "ask"]
@@ -84,6 +76,10 @@ def answered(understood: Understood | Reply) -> Reply:
     if isinstance(understood, Reply):
         return understood
     reply = understood.told_first(_answered(understood))
+    if understood.free is None:
+        return reply
+    from bot.each_animal import for_each_animal
+
     return for_each_animal(understood, reply, _alone(understood.preferences))
 
 
@@ -100,8 +96,14 @@ def _answered(understood: Understood) -> Reply:
     except AnimalNotNamedError as error:
         return understood.without_animal(error).model_copy(update={"alarms": error.alarms})
     except RefusedError as error:
+        from bot.way_on import told_no
+
         return understood.finished(in_words(told_no(error, *asking), understood.context))
     except NotUnderstoodError as error:
+        from bot.questions.past_limit import alarms_of
+        from bot.unread import misread
+        from bot.way_on import with_way_on
+
         reply = understood.refused(misread(with_way_on(error, *asking)))
         # An animal that is not known is picked from the list, as one that was not told.
         lacking = (error.option,) if error.option == "animal" else ()
@@ -123,8 +125,12 @@ async def _stored(understood: Understood, desk: Desk) -> Reply:
     except RefusedError as error:
         return understood.told_no(error)
     except NotUnderstoodError as error:
+        from bot.unread import misread
+
         return understood.refused(misread(error))
     except StoreError as error:
+        from bot.problems import store_told
+
         return understood.refused(store_told(error))
     except OutsideModelError as error:
         return understood.outside(error)

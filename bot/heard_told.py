@@ -1,6 +1,6 @@
 """What was heard in free words, as plain values in SI units: the ``heard`` of a reply's JSON."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from bot.language.lamps import OtherLamp, TubeStrength
@@ -15,9 +15,6 @@ if TYPE_CHECKING:
 
 __all__ = ["heard_told"]
 
-# The options that hold free words.
-_FREE_WORDS = ("question", "setup")
-
 _HOUR_S = 3600.0
 _UNITS = {
     Dimension.LENGTH: "m",
@@ -30,15 +27,12 @@ _UNITS = {
 _UNCLEAR = "unclear"
 
 
-def heard_told(given: Mapping[str, str], own: tuple[str, ...]) -> tuple[Heard, ...]:
-    """Return what was heard in the free words of a question; nothing where it has none.
+def heard_told(words: str, own: tuple[str, ...]) -> tuple[Heard, ...]:
+    """Return what was heard in free words.
 
     What stands apart follows what is so, and what is unclear comes last. ``own`` are the names of
     the animals that the asker's group added.
     """
-    words = next((given[name] for name in _FREE_WORDS if given.get(name, "").strip()), "")
-    if not words:
-        return ()
     from bot.questions.setup.told import heard_in
 
     heard = heard_in(words, own)

@@ -6,20 +6,20 @@ here, before it is answered and also where it cannot be.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from bot.command import Command
-from bot.dangers.past_limits import alarms_past, merged
 from bot.language.quantities import Measure, Units
 from bot.language.shown import shown
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
 from bot.queries.typed import typed
 from bot.question_context import read_alone, states_of
-from bot.questions.shared import limits_for
 from bot.reply import Alarm
-from calc.limits import Limits, Met
 from calc.uncertainty import Estimate, spread
+
+if TYPE_CHECKING:
+    from calc.limits import Limits, Met
 
 __all__ = ["told_alarms", "with_meter_doubt"]
 
@@ -82,6 +82,9 @@ def told_alarms(
     tells = _TELLS.get(command.name)
     if tells is None:
         return ()
+    from bot.dangers.past_limits import merged
+    from bot.questions.shared import limits_for
+
     default, own = preferences.default_animal, preferences.own
     states = states_of(values, preferences)
     context = Context(Units.IN, default_animal=default, own=own, states=states)
@@ -93,9 +96,11 @@ def _alarms(
     query: type[Query],
     values: Mapping[str, object],
     tells: Mapping[str, _Tells],
-    limits: Limits,
+    limits: "Limits",
     preferences: Preferences,
 ) -> Iterator[Alarm]:
+    from bot.dangers.past_limits import alarms_past
+
     for option, told in tells.items():
         value = read_alone(query, option, values.get(option, ""), preferences)
         met = None if value is None else _met(told.fields, value)
@@ -104,7 +109,9 @@ def _alarms(
             yield from alarms_past(limits, met, words, asked=told.planned)
 
 
-def _met(names: tuple[str, ...], value: object) -> Met | None:
+def _met(names: tuple[str, ...], value: object) -> "Met | None":
+    from calc.limits import Met
+
     if isinstance(value, tuple):
         low, high = value
         return Met(uvi=with_meter_doubt(Estimate(low, (low + high) / 2.0, high)))

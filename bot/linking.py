@@ -1,13 +1,17 @@
 """What a reply points to: guide pages and sources, by slug and key."""
 
 from collections.abc import Callable, Iterable
+from functools import cache
 
 from bot.facts import Say
-from bot.guide import FIRST, page
+from bot.preferences import FIRST
 from bot.reply import PageLink, SourceLine
 from calc.sources import Kind, source
+from calc.tables import ROOT
 
 __all__ = ["page_links", "source_lines"]
+
+_TITLE = "title: "
 
 
 def page_links(slugs: Iterable[str], guide_url: str, language: str = FIRST) -> tuple[PageLink, ...]:
@@ -16,10 +20,19 @@ def page_links(slugs: Iterable[str], guide_url: str, language: str = FIRST) -> t
     folder = f"{base}/" if language == FIRST else f"{base}/{language}/"
     return tuple(
         PageLink(
-            slug=slug, title=page(slug, language).title, url=f"{folder}{slug}.html" if base else ""
+            slug=slug, title=_title(slug, language), url=f"{folder}{slug}.html" if base else ""
         )
         for slug in slugs
     )
+
+
+@cache
+def _title(slug: str, language: str) -> str:
+    """Return a page's title from the head of its file: an answer that links to it needs no more."""
+    folder = ROOT / "bot/guide" if language == FIRST else ROOT / "bot/guide" / language
+    with (folder / f"{slug}.md").open(encoding="utf-8") as lines:
+        found = next(line for line in lines if line.startswith(_TITLE))
+    return found.removeprefix(_TITLE).strip().strip('"')
 
 
 def source_lines(keys: Iterable[str], say: Callable[[Say], str]) -> tuple[SourceLine, ...]:

@@ -8,14 +8,12 @@ from typing import Annotated, Any
 from pydantic import TypeAdapter, ValidationError
 
 from bot.language.errors import NotUnderstoodError
-from bot.language.glossary import glossed
 from bot.language.states import before_animals, read_states, states_told
 from bot.preferences import Context, Preferences
 from bot.queries.query import Query
 from bot.queries.typed import typed
 from bot.queries.units import system_of
 from calc.animal import State
-from calc.naming import Known, Several, named
 
 __all__ = ["context_of", "read_alone", "read_options", "reading_of", "states_of"]
 
@@ -43,6 +41,8 @@ def read_options(
         texts = {name: typed(values[name]) for name in wrong}
         if any(values[name] != text for name, text in texts.items()):
             return read_options(model, {**values, **texts}, preferences)
+        from bot.language.glossary import glossed
+
         heard = {name: glossed(text).text for name, text in texts.items()}
         if heard == texts:
             raise
@@ -110,6 +110,8 @@ def states_of(given: Mapping[str, object], preferences: Preferences) -> frozense
 
 
 def _names_one(words: str, own: tuple[str, ...]) -> bool:
+    from calc.naming import Known, Several, named
+
     return any(
         isinstance(named(text, own).what, Known | Several) for text in (words, words.split()[0])
     )

@@ -3,20 +3,15 @@
 from collections.abc import Iterable, Mapping
 from functools import cache
 
-from bot import guide
 from bot.brief import brief_of, fitted
 from bot.command import Command
-from bot.dangers import first, listen
-from bot.dangers.first import Quoted
-from bot.dangers.table import Who
+from bot.dangers import listen
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
-from bot.linking import page_links
 from bot.preferences import LANGUAGES, Preferences
 from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role, Row
 from bot.saying.voice import Voice, voice
-from calc.naming import Unplaced, named
 
 __all__ = ["heard_in", "of_its_lamp", "said_first"]
 
@@ -52,6 +47,8 @@ def heard_in(command: Command | None, given: Mapping[str, str]) -> tuple[Alarm, 
 
 def _is_name(text: str) -> bool:
     """Say whether a text is the name of an animal and nothing more."""
+    from calc.naming import Unplaced, named
+
     found = named(text.strip())
     return not isinstance(found.what, Unplaced) and found.end - found.start == len(text.strip())
 
@@ -72,6 +69,8 @@ def of_its_lamp(
 @cache
 def _guide_names() -> frozenset[str]:
     """Return the slug and title of every page of the guide, and the headings of its parts."""
+    from bot import guide
+
     pages = [page for language in LANGUAGES for page in guide.pages(language)]
     lines = (line for page in pages for line in page.body.splitlines())
     headings = (line.removeprefix("## ") for line in lines if line.startswith("## "))
@@ -85,12 +84,8 @@ def _plain(text: str) -> str:
 
 def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -> Reply:
     """Return the reply behind what cannot wait, if anything was heard or found, with its brief."""
-
-    def link(slug: str) -> PageLink:
-        return page_links((slug,), preferences.guide_url, preferences.spoken)[0]
-
     speaker = voice(preferences.spoken, _units(reply, preferences))
-    told = first(reply, heard, link, speaker)
+    told = _behind(reply, (*heard, *reply.alarms), preferences, speaker)
     labels = tuple(speaker.text(Say.of("part", name)) for name in PartName)
     made = {"brief": brief_of(told), "labels": labels, "around": speaker.language}
     told = _with_vets(told.model_copy(update=made), preferences.vets, speaker)
@@ -101,10 +96,30 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
     return told.model_copy(update={"brief": (*told.brief, line)})
 
 
+def _behind(
+    reply: Reply, alarms: tuple[Alarm, ...], preferences: Preferences, speaker: Voice
+) -> Reply:
+    """Return the reply behind what alarms, or as it is where nothing does."""
+    if not alarms:
+        return reply
+    from bot.dangers.first import first
+    from bot.linking import page_links
+
+    def link(slug: str) -> PageLink:
+        return page_links((slug,), preferences.guide_url, preferences.spoken)[0]
+
+    return first(reply, alarms, link, speaker)
+
+
 def _with_vets(reply: Reply, vets: str, speaker: Voice) -> Reply:
     """Return a reply that calls a vet with whom the asker's group calls, right behind the call."""
+    if not vets or not reply.dangers:
+        return reply
+    from bot.dangers.first import Quoted
+    from bot.dangers.table import Who
+
     called = {danger.call.get(who) for danger in reply.dangers for who in _CALLED}
-    if not vets or Who.VET.value not in called:
+    if Who.VET.value not in called:
         return reply
     line = Line(role=Role.CALL, text=speaker.text(Say("door-vets", Quoted(vets))))
     calls = [i for i, each in enumerate(reply.brief) if each.role in (Role.DANGER, Role.CALL)]

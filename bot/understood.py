@@ -6,6 +6,7 @@ nowhere else. Every text is listened to here for what cannot wait, before anythi
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from pydantic import ValidationError
 
@@ -16,44 +17,31 @@ from bot.command_asked import command_of, no_such_command
 from bot.commands import COMMANDS, command_named
 from bot.dangers import listen
 from bot.facts import Say
-from bot.free_words import FreeWords
-from bot.heard_told import heard_told
 from bot.language.errors import NotUnderstoodError
 from bot.language.shown import shown
-from bot.language.uv_lamps import UvLamp
 from bot.language.wanted import UpTo
 from bot.layered import Layered
-from bot.limits_told import told_alarms
-from bot.outside import outside_told
 from bot.preferences import Context, Preferences
-from bot.problems import problem
 from bot.queries.query import Query
 from bot.queries.question import Question
 from bot.queries.typed import typed, typed_all
 from bot.queries.units import taken_units
 from bot.question_context import context_of, read_options
-from bot.questions.animals import AnimalNotNamedError
-from bot.refusal import RefusedError
+from bot.refusal import AnimalNotNamedError, RefusedError
 from bot.reply import Alarm, Assumed, Heard, Reply, Row
 from bot.said_first import heard_in, of_its_lamp, said_first
 from bot.saying.voice import voice
-from bot.unread import (
-    first_error,
-    lacks_told,
-    misread,
-    missing_example,
-    missing_told,
-    not_heard,
-    unknown_option,
-    unnamed_example,
-    unnamed_told,
-)
-from bot.way_on import leading_on, with_way_on
 from calc.validity import OutsideModelError
+
+if TYPE_CHECKING:
+    from bot.free_words import FreeWords
+    from bot.language.uv_lamps import UvLamp
 
 __all__ = ["Understood", "take_apart", "understand"]
 
 _MOST_CHARACTERS = 2000
+# The options that hold free words.
+_FREE_WORDS = ("question", "setup")
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +53,7 @@ class Understood:
     context: Context
     values: Mapping[str, object]
     preferences: Preferences
-    free: FreeWords | None = None
+    free: "FreeWords | None" = None
     heard: tuple[Alarm, ...] = ()
     told: tuple[Heard, ...] = ()
 
@@ -76,13 +64,15 @@ class Understood:
 
     def told_first(self, reply: Reply) -> Reply:
         """Return the reply behind what was heard, and what the figures told or it found itself."""
+        from bot.limits_told import told_alarms
+
         told = told_alarms(self.command, self.values, self.preferences)
         alarms = of_its_lamp((*told, *reply.alarms), self.given, self._kept_kinds())
         asked = self._asked_in_words(reply)
         found = reply.model_copy(update={"alarms": alarms, "heard": self.told} | asked)
         return said_first(found, self.heard, self.preferences)
 
-    def _kept_kinds(self) -> tuple[UvLamp, ...]:
+    def _kept_kinds(self) -> "tuple[UvLamp, ...]":
         """Return the kinds of the group's own lamps that were named."""
         if not self.preferences.own.lamps:
             return ()
@@ -135,12 +125,17 @@ class Understood:
 
     def refused(self, sentence: Say) -> Reply:
         """Return the reply that says why there is no answer."""
+        from bot.problems import problem
+
         asked = self.command.asking(self.values)
         return problem(self.command.name, sentence, self.preferences, asked)
 
     def without_animal(self, error: AnimalNotNamedError) -> Reply:
         """Return the reply that asks which animal it is for."""
         if self.free is None:
+            from bot.unread import unnamed_example, unnamed_told
+            from bot.way_on import leading_on
+
             example = unnamed_example(self.command, self.given)
             tried = leading_on(example, self.command, self.given, self.preferences)
             reply = self.refused(unnamed_told(error, self.command, self.given, tried))
@@ -150,6 +145,8 @@ class Understood:
 
     def outside(self, error: OutsideModelError) -> Reply:
         """Return the reply for what the model does not reach."""
+        from bot.outside import outside_told
+
         shown_first, example = self.preferences.shown, self.command.examples[0]
         return self.refused(outside_told(error, shown_first, example))
 
@@ -169,9 +166,15 @@ def understand(
     try:
         question = apart if files is None else _with_files(apart, files)
     except NotUnderstoodError as error:
-        reply = problem(apart.command, misread(error), preferences)
-        return said_first(reply, listen(asked), preferences)
+        return said_first(_misread(apart.command, error, preferences), listen(asked), preferences)
     return _read(question, preferences)
+
+
+def _misread(name: str, error: NotUnderstoodError, preferences: Preferences) -> Reply:
+    from bot.problems import problem
+    from bot.unread import misread
+
+    return problem(name, misread(error), preferences)
 
 
 def _with_files(question: Question, files: Callable[[str], str]) -> Question:
@@ -195,7 +198,7 @@ def take_apart(line: str, preferences: Preferences) -> Question | Reply:
         given = command.query.texts_in(rest, command.positional)
     except NotUnderstoodError as error:
         known = preferences.speaking(line)
-        reply = problem(command.name if command else "help", misread(error), known)
+        reply = _misread(command.name if command else "help", error, known)
         return said_first(reply, listen(line), known)
     return Question(command.name, given)
 
@@ -208,16 +211,26 @@ def _read(question: Question, preferences: Preferences) -> Understood | Reply:
     if command is not None and command.route is not None:
         preferences = preferences.speaking(" ".join(given.values()))
     understood = _understood(question, preferences)
-    told = heard_told(given, preferences.own.names)
+    told = _heard_told(given, preferences)
     if isinstance(understood, Reply):
         return said_first(understood.model_copy(update={"heard": told}), heard, preferences)
     return replace(understood, heard=heard, told=told)
 
 
+def _heard_told(given: Mapping[str, str], preferences: Preferences) -> tuple[Heard, ...]:
+    """Return what was heard in the free words of a question; nothing where it has none."""
+    words = next((given[name] for name in _FREE_WORDS if given.get(name, "").strip()), "")
+    if not words:
+        return ()
+    from bot.heard_told import heard_told
+
+    return heard_told(words, preferences.own.names)
+
+
 def _understood(question: Question, preferences: Preferences) -> Understood | Reply:
     command = command_named(question.command)
     if command is None:
-        return problem("help", misread(no_such_command(question.command)), preferences)
+        return _misread("help", no_such_command(question.command), preferences)
     # An option left blank is one that was not filled in.
     filled_in = {o: value for o, value in question.values.items() if typed(value).strip()}
     values: Mapping[str, object] = filled_in
@@ -238,6 +251,9 @@ def _wrong(
     error: ValidationError, command: Command, given: Mapping[str, str], preferences: Preferences
 ) -> Say | None:
     """Return one sentence for the first thing that is wrong; None where something is missing."""
+    from bot.unread import first_error, misread, unknown_option
+    from bot.way_on import with_way_on
+
     first = first_error(error)
     if first is not None:
         return misread(with_way_on(first, command, given, preferences))
@@ -245,6 +261,9 @@ def _wrong(
 
 
 def _missing(command: Command, given: Mapping[str, str], preferences: Preferences) -> Say:
+    from bot.unread import missing_example, missing_told
+    from bot.way_on import leading_on
+
     example = missing_example(command, given, preferences)
     tried = leading_on(example, command, given, preferences)
     return missing_told(command, given, preferences.own, tried)
@@ -254,6 +273,10 @@ def _unread(
     command: Command, wrong: Say | None, values: Mapping[str, object], preferences: Preferences
 ) -> Reply:
     """Return what is wrong, else what is missing, with what cannot wait among what was read."""
+    from bot.limits_told import told_alarms
+    from bot.problems import problem
+    from bot.unread import lacks_told
+
     given = typed_all(values)
     lacking = () if wrong else command.query.lacking(given, preferences.own)
     sentence = wrong or _missing(command, given, preferences)
@@ -272,10 +295,15 @@ def _routed(
     try:
         meant = command.route(query, context)
     except NotUnderstoodError:
+        from bot.problems import problem
+        from bot.unread import not_heard
+
         told = not_heard(COMMANDS[0])
         return problem(command.name, told, preferences, command.asking(given))
     if isinstance(meant, Layered):
         return in_words(meant, context).model_copy(update={"meant": command.asking(given)})
+    from bot.free_words import FreeWords
+
     wanted = command_named(meant.command)
     assert wanted is not None
     meant = meant.in_states(wanted.query, context)

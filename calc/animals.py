@@ -3,10 +3,8 @@
 Rows live in ``data/animals/*.toml``, in the unit that the rule is spoken in; here they become SI.
 """
 
-import tomllib
 from collections.abc import Mapping
 from functools import cache
-from importlib.resources import files
 from typing import Any
 
 from calc.animal import (
@@ -22,6 +20,7 @@ from calc.animal import (
     Target,
     Zone,
 )
+from calc.tables import ROOT, read_table
 
 __all__ = [
     "ANY",
@@ -86,7 +85,6 @@ def zones() -> dict[int, Zone]:
 
     Source: uv_zones, zone table.
     """
-    text = (files("calc.data") / "zones.toml").read_text(encoding="utf-8")
     return {
         int(number): Zone(
             number=int(number),
@@ -96,17 +94,16 @@ def zones() -> dict[int, Zone]:
             source=row["source"],
             note=row.get("note", ""),
         )
-        for number, row in tomllib.loads(text).items()
+        for number, row in read_table("calc/data/zones.toml").items()
     }
 
 
 @cache
 def animals() -> dict[str, Animal]:
     """Return every animal by slug, in alphabetical order."""
-    tables = (p for p in (files("calc.data") / "animals").iterdir() if p.name.endswith(".toml"))
     rows: dict[str, Animal] = {}
-    for table in tables:
-        for slug, row in tomllib.loads(table.read_text(encoding="utf-8")).items():
+    for path in (ROOT / "calc/data/animals").glob("*.toml"):
+        for slug, row in read_table(path).items():
             if slug in rows:
                 raise ValueError(f"animal {slug!r} is given twice")
             rows[slug] = _animal(slug, row)

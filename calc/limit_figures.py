@@ -3,15 +3,14 @@
 Where an animal has none of its own they follow by one rule from its targets.
 """
 
-import tomllib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, fields, replace
 from functools import cache
-from importlib.resources import files
 from typing import Any
 
 from calc.animal import Animal, OwnLimits
 from calc.sources import Kind, source
+from calc.tables import read_table
 
 __all__ = [
     "GROUPS",
@@ -171,7 +170,7 @@ def rules() -> Mapping[str, float]:
 
 @cache
 def _data() -> dict[str, Any]:
-    return tomllib.loads((files("calc.data") / "limits.toml").read_text(encoding="utf-8"))
+    return read_table("calc/data/limits.toml")
 
 
 @cache

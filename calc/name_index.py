@@ -3,16 +3,15 @@
 The names live in ``data/animal_names.toml``, the words around them in ``data/animal_words.toml``.
 """
 
-import tomllib
 import unicodedata
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
-from importlib.resources import files
 from typing import Any
 
 from calc.animals import animals, own_slug
 from calc.name_plurals import plurals_of
+from calc.tables import read_table
 
 __all__ = [
     "Candidate",
@@ -312,8 +311,7 @@ def _candidate(key: str, table: Mapping[str, Any]) -> Candidate:
 
 @cache
 def _table(name: str) -> dict[str, Any]:
-    text = (files("calc.data") / f"{name}.toml").read_text(encoding="utf-8")
-    return tomllib.loads(text)
+    return read_table(f"calc/data/{name}.toml")
 
 
 def _folded_words(text: str) -> frozenset[str]:

@@ -4,11 +4,11 @@ A key is short and stable (``keitz1971``); a citation says enough to find the th
 says how far it may be trusted. ``common practice`` has no source, ``memory`` was not read.
 """
 
-import tomllib
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
-from importlib.resources import files
+
+from calc.tables import ROOT, read_table
 
 __all__ = ["Kind", "Source", "bibliography", "source"]
 
@@ -38,9 +38,8 @@ class Source:
 def bibliography() -> dict[str, Source]:
     """Return every source by key; a key given twice is an error."""
     entries: dict[str, Source] = {}
-    tables = (p for p in files("calc.data").iterdir() if p.name.startswith("sources"))
-    for table in sorted(tables, key=lambda p: p.name):
-        for key, row in tomllib.loads(table.read_text(encoding="utf-8")).items():
+    for path in sorted((ROOT / "calc/data").glob("sources*.toml")):
+        for key, row in read_table(path).items():
             if key in entries:
                 raise ValueError(f"source {key!r} is given twice")
             entries[key] = Source(key, row["citation"], Kind(row["kind"]))

@@ -3,14 +3,13 @@
 Rows live in ``data/states.toml``. Where none stands, nothing is known to change.
 """
 
-import tomllib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import cache
-from importlib.resources import files
 from typing import Any
 
 from calc.animal import Animal, State, Subject, Target
+from calc.tables import read_table
 
 __all__ = ["Change", "changes_of", "gets_less_uv", "in_states"]
 
@@ -129,4 +128,4 @@ def _row(animal: Animal, state: State) -> Mapping[str, Any]:
 
 @cache
 def _data() -> dict[str, dict[str, Any]]:
-    return tomllib.loads((files("calc.data") / "states.toml").read_text(encoding="utf-8"))
+    return read_table("calc/data/states.toml")

@@ -3,8 +3,8 @@
 # room → what it may import of the project; a longer prefix wins over a shorter one.
 _ARROWS = {
     "calc": "calc",
-    "bot.language": "bot.language bot.facts",
-    "bot.language.states": "bot.language bot.facts calc.animal",
+    "bot.language": "bot.language bot.facts calc.tables",
+    "bot.language.states": "bot.language bot.facts calc.animal calc.tables",
     "bot.brief": "bot.reply",
     "bot.dangers": "bot.brief bot.dangers bot.facts bot.language bot.reply calc",
     "bot.drawing": "bot.drawing",
@@ -15,7 +15,7 @@ _ARROWS = {
     "bot.facts": "calc.uncertainty",
     "bot.layered": "bot.facts bot.language bot.queries.question bot.reply calc.setup.set_up",
     "bot.refusal": "bot.facts bot.language bot.layered bot.reply",
-    "bot.linking": "bot.facts bot.guide bot.reply calc.sources",
+    "bot.linking": "bot.facts bot.preferences bot.reply calc.sources calc.tables",
     "bot.words": "",
     "bot.saying": (
         "bot.saying bot.brief bot.facts bot.language bot.layered bot.linking bot.preferences "
@@ -41,7 +41,7 @@ _ARROWS = {
     "bot.queries": "bot.facts bot.language bot.queries bot.saved calc.animal calc.animals",
     "bot.saved": "bot.saved bot.language calc.animal calc.animals calc.quantities",
     "bot.database": "bot.database bot.saved",
-    "bot.guide": "bot.guide calc.sources",
+    "bot.guide": "bot.guide calc.sources calc.tables",
     "bot.desk": "bot.saved bot.database",
     "bot.command": "bot.desk bot.layered bot.queries bot.preferences bot.reply",
     "bot.routes": (
@@ -57,7 +57,7 @@ _ARROWS = {
     ),
     "bot.answering": (
         "bot.questions bot.command bot.language.states bot.layered bot.preferences "
-        "bot.queries bot.reply bot.saying"
+        "bot.queries bot.refusal bot.reply bot.saying"
     ),
     "bot.commands": "bot.menu bot.command bot.language.errors bot.queries.question",
     "bot.asker": "bot.desk bot.saved bot.language bot.preferences calc.animals",

@@ -21,6 +21,8 @@ NEVER = (
     "prompt_toolkit",
     "rich",
     "asyncio",
+    "pint",
+    "tomllib",
 )
 STORE = ("sqlalchemy", "alembic", "aiosqlite", "bot.database.store", "bot.questions.saved")
 FREE_WORDS = ("bot.routes", "bot.language.hearing", "bot.dangers.listening", "bot.dialogue")
@@ -32,14 +34,26 @@ ENGINE = (
     "calc.setup",
     "calc.daylight",
 )
+# What draws, and what only a refusal, a danger or a page of the guide needs.
+NEVER_AT_FIRST = (
+    "bot.drawing",
+    "bot.unread",
+    "bot.way_on",
+    "bot.dangers.first",
+    "bot.guide",
+    "yaml",
+)
 HEAT = ("calc.heat.enclosure", "calc.setup.section", "calc.daylight")
 
+NO_ANIMAL = ("numpy", "calc.naming", "bot.questions.animals", "bot.questions.uv", "bot.queries.uv")
+
 KINDS = {
-    "convert 14in": (*NEVER, *STORE, *FREE_WORDS, *ENGINE, "bot.questions.uv", "bot.queries.uv"),
-    "help": (*NEVER, *STORE, *FREE_WORDS, *ENGINE, "bot.questions.uv", "bot.queries.uv"),
+    "convert 14in": (*NEVER, *NEVER_AT_FIRST, *STORE, *FREE_WORDS, *ENGINE, *NO_ANIMAL),
+    "help": (*NEVER, *NEVER_AT_FIRST, *STORE, *FREE_WORDS, *ENGINE, *NO_ANIMAL),
     "temps basking:103F cool:79F animal:bearded dragon": (*NEVER, *STORE, *FREE_WORDS),
     "distance tube:12% reflector:polished screen:none animal:bearded dragon": (
         *NEVER,
+        *NEVER_AT_FIRST,
         *STORE,
         *FREE_WORDS,
         *HEAT,
@@ -49,8 +63,8 @@ KINDS = {
     "ask how far should a 12% tube be, no screen, bearded dragon": (*NEVER, *STORE),
 }
 # How many modules are loaded at most once it is answered, a few more than there were.
-MOST = {"convert": 600, "help": 500, "temps": 700, "distance": 680, "ask": 760}
-WITH_A_DATABASE = 240
+MOST = {"convert": 350, "help": 350, "temps": 545, "distance": 500, "ask": 620}
+WITH_A_DATABASE = 270
 _SCRIPT = """
 import contextlib, io, sys
 from bot.__main__ import main

@@ -2,11 +2,9 @@
 
 import re
 
-from bot.dangers.first import first
-from bot.dangers.table import Call, Hazard, HazardKind, Urgency, hazard, hazards
 from bot.reply import Alarm
 
-__all__ = ["Call", "Hazard", "HazardKind", "Urgency", "first", "hazard", "hazards", "listen"]
+__all__ = ["listen"]
 
 _LETTERS = re.compile(r"[^\W\d_]+")
 # A figure with these and no other word, such as 4x2x2 ft or 18 mesh 0.011 in, tells nothing.

@@ -89,13 +89,13 @@ class Speaker(Protocol):
 
 
 def first(
-    reply: Reply, heard: Iterable[Alarm], link: Callable[[str], PageLink], speaker: Speaker
+    reply: Reply, found: Iterable[Alarm], link: Callable[[str], PageLink], speaker: Speaker
 ) -> Reply:
     """Return the reply behind what was heard in the words and what the answer itself found.
 
     ``link`` makes the link to a guide page.
     """
-    alarms = merged((*heard, *reply.alarms))
+    alarms = merged(found)
     if not alarms:
         return reply
     say = speaker.text

@@ -1,14 +1,13 @@
 """The table of hazards: what to do now, whom to call and how soon, where to read on."""
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
-from importlib.resources import files
 from typing import Any
 
 from bot.facts import Bound, Diff, Figure, Kind, Length, Say, Temp, degrees, kelvins, metres
+from calc.tables import read_table
 from calc.uv.nearest import COMFORTABLE_MINIMUM_M
 
 __all__ = [
@@ -147,8 +146,7 @@ class Hazard:
 @cache
 def hazards() -> Mapping[str, Hazard]:
     """Return every hazard by its key, the one that speaks first before the others."""
-    text = (files("bot.dangers") / "table.toml").read_text(encoding="utf-8")
-    rows = [_hazard(key, row) for key, row in tomllib.loads(text).items()]
+    rows = [_hazard(key, row) for key, row in read_table("bot/dangers/table.toml").items()]
     return {row.key: row for row in sorted(rows, key=lambda row: row.rank)}
 
 

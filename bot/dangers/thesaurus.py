@@ -1,16 +1,15 @@
 """The words for things, states and moods, and how the words of a text are looked up in them."""
 
-import tomllib
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
-from importlib.resources import files
 from typing import Any
 
 from bot.dangers import german
 from bot.language.hearing.spelling import corrected
 from bot.language.hearing.word_lists import word_list
 from bot.language.tongue import Tongue
+from calc.tables import read_table
 
 __all__ = ["Entry", "Meaning", "end_of", "listed", "meaning", "phrases_at"]
 
@@ -161,9 +160,7 @@ def end_of(entry: Entry, words: list[Meaning], start: int) -> int:
 @cache
 def listed(file: str, tongue: Tongue = Tongue.ENGLISH) -> Mapping[str, Any]:
     """Return a data file of this room, its lists by their names; its German one stands apart."""
-    room = files("bot.dangers")
-    path = room / "de" / file if tongue is Tongue.GERMAN else room / file
-    return tomllib.loads(path.read_text(encoding="utf-8"))
+    return read_table(f"bot/dangers/{'de/' if tongue is Tongue.GERMAN else ''}{file}")
 
 
 def _entries(tongue: Tongue) -> Iterator[tuple[str, list[str]]]:

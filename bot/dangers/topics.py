@@ -1,11 +1,10 @@
 """Texts that only say what they are about, such as ``corn snake uvb?``: they tell of no hazard."""
 
 import re
-import tomllib
 from functools import cache
-from importlib.resources import files
 
 from calc.naming import Unplaced, names_in
+from calc.tables import read_table
 
 __all__ = ["is_only_a_topic"]
 
@@ -37,6 +36,6 @@ def is_only_a_topic(text: str) -> bool:
 
 @cache
 def _topics() -> tuple[frozenset[str], re.Pattern[str]]:
-    told = tomllib.loads((files("bot.dangers") / "topics.toml").read_text(encoding="utf-8"))
+    told = read_table("bot/dangers/topics.toml")
     phrases = re.compile(rf"\b(?:{'|'.join(told['phrases'])})\b", re.I)
     return frozenset(f"{told['en']} {told['de']}".split()), phrases

@@ -16,14 +16,14 @@ from bot.desk import LOCAL, Desk
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.preferences import Preferences
-from bot.problems import problem, store_told
 from bot.queries.question import Question
 from bot.reply import Reply
 from bot.said_first import said_first
-from bot.saved.counts import Asked
 
 if TYPE_CHECKING:
     import asyncio
+
+    from bot.saved.counts import Asked
 
 __all__ = ["LocalDesk"]
 
@@ -53,6 +53,8 @@ class LocalDesk:
             desk = self._opened() if stored or self._exists() else None
         except StoreError as error:
             if stored and command is not None:
+                from bot.problems import problem, store_told
+
                 reply = problem(command.name, store_told(error), preferences)
                 line = asked if isinstance(asked, str) else asked.line()
                 return said_first(reply, listen(line), preferences)

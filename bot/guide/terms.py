@@ -1,12 +1,11 @@
 """The glossary: one name for one thing, in plain words."""
 
-import tomllib
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 from unicodedata import combining, normalize
 
 from bot.guide.loader import FIRST
+from calc.tables import read_table
 
 __all__ = ["Term", "alphabetical", "glossary"]
 
@@ -27,9 +26,8 @@ class Term:
 @cache
 def glossary(language: str = FIRST) -> tuple[Term, ...]:
     """Return every term of a language in alphabetical order."""
-    folder = files("bot.guide") if language == FIRST else files("bot.guide") / language
-    text = (folder / "glossary.toml").read_text(encoding="utf-8")
-    rows = tomllib.loads(text)
+    folder = "bot/guide" if language == FIRST else f"bot/guide/{language}"
+    rows = read_table(f"{folder}/glossary.toml")
     return tuple(
         Term(name, row["meaning"], tuple(row.get("also", ())), row["page"])
         for name, row in sorted(rows.items(), key=lambda pair: alphabetical(pair[0]))

@@ -1,12 +1,10 @@
 """What is between the tube and the animal: nothing, a share taken or let through, a weave."""
 
 import re
-import tomllib
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
-from importlib.resources import files
 
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
@@ -14,6 +12,7 @@ from bot.language.normal import normalise
 from bot.language.numerals import NUMERAL, numeral
 from bot.language.sides import LONGEST
 from bot.language.units import Dimension, alias_pattern, exact, unit_named
+from calc.tables import read_table
 
 __all__ = [
     "NO_PANE",
@@ -138,8 +137,8 @@ def pane_in(words: str) -> Pane | None:
 
 @cache
 def _panes() -> Mapping[str, str]:
-    text = (files("bot.language") / "panes.toml").read_text(encoding="utf-8")
-    return {word: name for name, row in tomllib.loads(text).items() for word in row["words"]}
+    rows = read_table("bot/language/panes.toml")
+    return {word: name for name, row in rows.items() for word in row["words"]}
 
 
 @cache

@@ -1,16 +1,15 @@
 """In what state an animal is told to be: young, pale, with eggs, ill, in quarantine, a female."""
 
 import re
-import tomllib
 from collections.abc import Iterator
 from functools import cache
-from importlib.resources import files
 from typing import Any
 
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
 from bot.language.normal import normalise
 from calc.animal import State
+from calc.tables import read_table
 
 __all__ = ["MOST", "STATES", "before_animals", "read_states", "states_told"]
 
@@ -74,7 +73,7 @@ def _without_denied(text: str) -> str:
 
 @cache
 def _words() -> dict[str, Any]:
-    return tomllib.loads((files("bot.language") / "states.toml").read_text(encoding="utf-8"))
+    return read_table("bot/language/states.toml")
 
 
 def _any_of(words: list[str]) -> str:

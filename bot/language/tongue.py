@@ -1,10 +1,10 @@
 """In which language a text is written, by its small words: English, German, or not to be told."""
 
 import re
-import tomllib
 from enum import StrEnum
 from functools import cache, lru_cache
-from importlib.resources import files
+
+from calc.tables import read_table
 
 __all__ = ["Tongue", "tongue_of"]
 
@@ -24,8 +24,7 @@ _SHORTEST_END = 4
 
 @cache
 def _listed(name: str) -> frozenset[str]:
-    told = tomllib.loads((files("bot.language") / "tongue.toml").read_text(encoding="utf-8"))
-    return frozenset(told[name].split())
+    return frozenset(read_table("bot/language/tongue.toml")[name].split())
 
 
 @lru_cache(maxsize=20_000)

@@ -1,11 +1,9 @@
 """The kinds of UV lamp, as people name them. Only one of them, the T5 HO tube, has figures."""
 
 import re
-import tomllib
 from collections.abc import Mapping
 from enum import StrEnum
 from functools import cache
-from importlib.resources import files
 
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
@@ -13,6 +11,7 @@ from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.sides import LONGEST
 from bot.language.wanted import Choice
+from calc.tables import read_table
 
 __all__ = ["TUBES", "WARM", "UvLamp", "find_uv_lamp", "read_uv_lamp", "without_uv_lamp"]
 
@@ -46,10 +45,8 @@ WARM = frozenset((UvLamp.METAL_HALIDE, UvLamp.MERCURY))
 
 @cache
 def _words() -> Mapping[str, UvLamp]:
-    text = (files("bot.language") / "uv_lamps.toml").read_text(encoding="utf-8")
-    return {
-        word: UvLamp(kind) for kind, row in tomllib.loads(text).items() for word in row["words"]
-    }
+    rows = read_table("bot/language/uv_lamps.toml")
+    return {word: UvLamp(kind) for kind, row in rows.items() for word in row["words"]}
 
 
 @cache

@@ -10,7 +10,7 @@ from bot.language.names import closest
 from bot.language.shown import shown
 from bot.language.states import states_told
 from bot.preferences import Context
-from bot.reply import Alarm
+from bot.refusal import ANY_ANIMAL, AnimalNotNamedError, WithoutFiguresError
 from bot.saved.group import Own, OwnAnimal, OwnSubject
 from bot.saved.values import OwnLife
 from calc.animal import Animal, Awake, OwnLimits, State, Subject, Target
@@ -42,9 +42,6 @@ __all__ = [
 GROUPS_OWN = "groups_own"
 """The source key of a figure that a group set for itself."""
 
-ANY_ANIMAL = "bearded-dragon".replace("-", " ")
-"""Stands in examples for the animal that the asker keeps; never in an answer."""
-
 _MOST_MEANT = 4
 _FIELDS = {
     Subject.UVI: "uvi",
@@ -57,25 +54,6 @@ _FIELDS = {
     Subject.WATER_DEPTH: "water_depth_m",
     Subject.LIGHT_HOURS: "light_hours",
 }
-
-
-class AnimalNotNamedError(NotUnderstoodError):
-    """No animal was named, none is usual here, and the answer depends on it.
-
-    ``alarms`` are what must not wait until the animal is named.
-    """
-
-    def __init__(self, *alarms: Alarm) -> None:
-        self.alarms = alarms
-        super().__init__("", Say("wanted-animal"), f"animal:{ANY_ANIMAL}", "animal")
-
-
-class WithoutFiguresError(NotUnderstoodError):
-    """An animal was named that is known here by its name alone, as ``name``."""
-
-    def __init__(self, name: str) -> None:
-        self.name = name
-        super().__init__(name, Say("wanted-animal-with-figures"), f"animal:{ANY_ANIMAL}", "animal")
 
 
 def animal_asked(name: str, context: Context) -> Animal:

@@ -5,12 +5,10 @@ for where an option is missing, which figures of an animal suit as examples, and
 What an option is asked for with in every question stands in ``options.toml``.
 """
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cache
 from importlib import import_module
-from importlib.resources import files
 from typing import Any
 
 from bot.facts import Say
@@ -18,6 +16,7 @@ from bot.language.units import Units
 from bot.menu import MODULES
 from bot.preferences import FIRST, Language
 from bot.queries.query import Query
+from calc.tables import ROOT, read_table
 
 __all__ = ["AskedFor", "Record", "Sample", "record_of"]
 
@@ -113,5 +112,5 @@ def _lacks(rows: Mapping[str, Any]) -> dict[str, AskedFor]:
 
 
 def _read(*path: str) -> dict[str, Any]:
-    found = files("bot").joinpath(*path)
-    return tomllib.loads(found.read_text(encoding="utf-8")) if found.is_file() else {}
+    found = ROOT.joinpath("bot", *path)
+    return read_table(found) if found.is_file() else {}

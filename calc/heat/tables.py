@@ -1,9 +1,9 @@
 """Reading the heat room's tables from ``calc/data/heat``."""
 
-import tomllib
 from functools import cache
-from importlib.resources import files
 from typing import Any
+
+from calc.tables import read_table
 
 __all__ = ["table"]
 
@@ -11,5 +11,4 @@ __all__ = ["table"]
 @cache
 def table(name: str) -> dict[str, Any]:
     """Return the table of this name; it is read once."""
-    text = (files("calc.data") / "heat" / f"{name}.toml").read_text(encoding="utf-8")
-    return tomllib.loads(text)
+    return read_table(f"calc/data/heat/{name}.toml")

@@ -1,11 +1,10 @@
 """Kinds of lamps by the visible light they give: by kind, never by maker."""
 
-import tomllib
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
-from importlib.resources import files
 
+from calc.tables import read_table
 from calc.uncertainty import Estimate
 
 __all__ = ["Emits", "LampUv", "LightKind", "light_kind", "light_kinds"]
@@ -51,7 +50,6 @@ class LightKind:
 @cache
 def light_kinds() -> dict[str, LightKind]:
     """Return every kind of lamp by slug."""
-    text = (files("calc.data") / "light" / "lamps.toml").read_text(encoding="utf-8")
     return {
         slug: LightKind(
             slug=slug,
@@ -64,7 +62,7 @@ def light_kinds() -> dict[str, LightKind]:
             warms=row.get("warms", False),
             source=row["source"],
         )
-        for slug, row in tomllib.loads(text).items()
+        for slug, row in read_table("calc/data/light/lamps.toml").items()
     }
 
 

@@ -1,11 +1,10 @@
 """How high an animal's back is, and how high a basking place it can be given."""
 
-import tomllib
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 
 from calc.animal import BACK_BOUNDS_M, Animal
+from calc.tables import read_table
 from calc.uncertainty import Estimate
 from calc.validity import check
 
@@ -57,8 +56,8 @@ def body_for(animal: Animal) -> Body | None:
 
 @cache
 def _bodies() -> dict[str, Body]:
-    text = (files("calc.data") / "bodies.toml").read_text(encoding="utf-8")
-    rows = {slug: row for slug, row in tomllib.loads(text).items() if isinstance(row, dict)}
+    told = read_table("calc/data/bodies.toml")
+    rows = {slug: row for slug, row in told.items() if isinstance(row, dict)}
     return {
         slug: Body(
             Estimate(*row["back"]),

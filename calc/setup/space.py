@@ -1,11 +1,10 @@
 """Whether an enclosure's floor is enough for one adult, by public code or our own rule."""
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 
+from calc.tables import read_table
 from calc.validity import check
 
 __all__ = ["SmallestFloor", "smallest_floor", "too_small_by"]
@@ -75,5 +74,5 @@ def too_small_by(slug: str, length_m: float, depth_m: float) -> SmallestFloor | 
 
 @cache
 def _floors() -> Mapping[str, SmallestFloor]:
-    text = (files("calc.data") / "enclosures.toml").read_text(encoding="utf-8")
-    return {slug: SmallestFloor(**row) for slug, row in tomllib.loads(text).items()}
+    rows = read_table("calc/data/enclosures.toml")
+    return {slug: SmallestFloor(**row) for slug, row in rows.items()}

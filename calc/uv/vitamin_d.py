@@ -3,13 +3,12 @@
 For people and by an international table; nobody has measured one for reptile skin.
 """
 
-import tomllib
 from functools import cache
-from importlib.resources import files
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from calc.tables import read_table
 from calc.uv.erythema import erythemal_irradiance
 
 __all__ = ["vitamin_d_per_erythema", "vitamin_d_weight"]
@@ -17,8 +16,7 @@ __all__ = ["vitamin_d_per_erythema", "vitamin_d_weight"]
 
 @cache
 def _table() -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    text = files("calc.data").joinpath("vitamin_d.toml").read_text(encoding="utf-8")
-    read = tomllib.loads(text)
+    read = read_table("calc/data/vitamin_d.toml")
     weights = np.array(read["weights"])
     return read["first_nm"] + np.arange(weights.size, dtype=np.float64), weights
 

@@ -5,8 +5,7 @@ import pytest
 from bot.ask import ask
 from bot.brief import MOST_LINES, PHONE, brief_of, held_back, phone_lines
 from bot.commands import COMMANDS
-from bot.dangers import HazardKind, hazard, hazards
-from bot.dangers.table import Who
+from bot.dangers.table import HazardKind, Who, hazard, hazards
 from bot.preferences import Preferences
 from bot.render.text import render_brief, render_part, render_text
 from bot.reply import Alarm, Assumed, Line, PartName, Reply, Role, Row

@@ -3,7 +3,8 @@
 import pytest
 
 from bot.ask import ask
-from bot.dangers import hazard, listen
+from bot.dangers import listen
+from bot.dangers.table import hazard
 from bot.preferences import Preferences
 from tests.bot.dangers.saying import english
 

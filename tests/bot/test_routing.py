@@ -13,7 +13,8 @@ from bot.answering import in_words
 from bot.ask import ask
 from bot.command import Routed
 from bot.commands import command_named
-from bot.dangers import HazardKind, hazard, listen
+from bot.dangers import listen
+from bot.dangers.table import HazardKind, hazard
 from bot.guide import pages
 from bot.language.errors import NotUnderstoodError
 from bot.language.quantities import Units

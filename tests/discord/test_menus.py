@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from bot.dangers import hazard
+from bot.dangers.table import hazard
 from bot.facts import Say
 from bot.fronts.discord.menus import MENUS, Menu
 from tests.bot.dangers.saying import english

@@ -14,7 +14,8 @@ from pydantic import ValidationError
 from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.completion import complete, complete_line
-from bot.dangers import hazards, listen
+from bot.dangers import listen
+from bot.dangers.table import hazards
 from bot.fronts.discord.buttons import BUTTONS, SwapButton
 from bot.fronts.discord.forms import EditButton, form_for
 from bot.fronts.discord.question import IN_MESSAGE, Question

@@ -1,10 +1,10 @@
 """The table of a language: its runs of words, each with what hearing calls them."""
 
-import tomllib
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
-from importlib.resources import files
+
+from calc.tables import read_table
 
 __all__ = ["NUMBER", "Run", "Table", "forms", "table"]
 
@@ -82,8 +82,7 @@ def _words_of_hearing() -> frozenset[str]:
 @cache
 def table(language: str) -> Table:
     """Return the table of a language."""
-    text = (files("bot.language.glossary") / f"{language}.toml").read_text(encoding="utf-8")
-    told = tomllib.loads(text)
+    told = read_table(f"bot/language/glossary/{language}.toml")
     english = frozenset((*told[_NO_RUNS].split(), NUMBER)) | _words_of_hearing()
     runs = [
         Run(words, meant, part=section == _PARTS, english=all(w in english for w in words))

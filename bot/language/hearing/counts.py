@@ -1,10 +1,8 @@
 """How many UV tubes hang together, and how far apart: two 12% tubes, a dual fixture."""
 
 import re
-import tomllib
 from collections.abc import Iterator, Mapping
 from functools import cache
-from importlib.resources import files
 from typing import Any
 
 from bot.language.hearing.distances import measure_of
@@ -13,6 +11,7 @@ from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.scene import Scene
 from bot.language.hearing.strengths import UV_LAMPS
 from bot.language.units import Dimension
+from calc.tables import read_table
 
 __all__ = ["counts", "lying"]
 
@@ -23,8 +22,7 @@ _TUBES = frozenset(("tube", "lamp"))
 
 @cache
 def _table() -> Mapping[str, Any]:
-    text = (files("bot.language.hearing") / "counts.toml").read_text(encoding="utf-8")
-    return tomllib.loads(text)
+    return read_table("bot/language/hearing/counts.toml")
 
 
 def _any_of(words: list[str]) -> str:

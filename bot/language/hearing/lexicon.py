@@ -1,14 +1,13 @@
 """The words that hearing knows, and where they stand in a text."""
 
 import re
-import tomllib
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache, lru_cache
-from importlib.resources import files
 from itertools import pairwise
 
 from bot.language.hearing.spelling import Spelt, corrected
+from calc.tables import read_table
 
 __all__ = ["Mark", "Names", "Phrases", "known_phrases", "marks_of", "tokens_of"]
 
@@ -81,11 +80,10 @@ def _phrases(rows: Iterator[tuple[str, str, str]]) -> Phrases:
 @cache
 def known_phrases() -> Phrases:
     """Return the phrases of the lexicon."""
-    text = (files("bot.language.hearing") / "lexicon.toml").read_text(encoding="utf-8")
-    table = tomllib.loads(text)
+    rows = read_table("bot/language/hearing/lexicon.toml")
     return _phrases(
         (form, kind, value)
-        for kind, values in table.items()
+        for kind, values in rows.items()
         for value, phrases in values.items()
         for form in dict.fromkeys(f for phrase in phrases for f in _numbers(phrase, kind))
     )

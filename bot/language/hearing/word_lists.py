@@ -1,8 +1,8 @@
 """Plain lists of words, kept as data beside the lexicon."""
 
-import tomllib
 from functools import cache
-from importlib.resources import files
+
+from calc.tables import read_table
 
 __all__ = ["word_list"]
 
@@ -10,5 +10,4 @@ __all__ = ["word_list"]
 @cache
 def word_list(name: str) -> frozenset[str]:
     """Return the words of a list."""
-    text = (files("bot.language.hearing") / "word_lists.toml").read_text(encoding="utf-8")
-    return frozenset(tomllib.loads(text)[name].split())
+    return frozenset(read_table("bot/language/hearing/word_lists.toml")[name].split())

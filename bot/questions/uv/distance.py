@@ -3,6 +3,8 @@
 The answers are in three kinds: a range, one for every length that the tube may have, or none.
 """
 
+from typing import TYPE_CHECKING
+
 from bot.command import Command
 from bot.layered import Layered
 from bot.preferences import Context
@@ -22,8 +24,6 @@ from bot.questions.uv.lamp_asked import lamp_asked, screen_asked, wanted_asked
 from bot.questions.uv.readings import off_before, read_lamp
 from bot.questions.uv.shared import wish_told
 from bot.questions.uv.tubes import all_together
-from bot.questions.uv.unsure import Unsurely, unsurely
-from bot.questions.uv.unsure_told import tell_unsurely
 from bot.questions.uv.without_figures import (
     OtherLamp,
     ThroughPane,
@@ -32,17 +32,22 @@ from bot.questions.uv.without_figures import (
 )
 from calc.uv.placement import Verdict, place
 
+if TYPE_CHECKING:
+    from bot.questions.uv.unsure import Unsurely
+
+    Facts = Placed | ByLength | NoPlace | Unsurely | ThroughPane | OtherLamp
+
 __all__ = ["DISTANCE", "distance", "tell"]
 
-Facts = Placed | ByLength | NoPlace | Unsurely | ThroughPane | OtherLamp
 
-
-def distance(query: DistanceQuery, context: Context) -> Facts:
+def distance(query: DistanceQuery, context: Context) -> "Facts":
     """Work out where the tube goes."""
     if none := without_figures(query, query.kind, context, query.readings):
         return none
     told = told_surely(query)
     if told is None:
+        from bot.questions.uv.unsure import unsurely
+
         return unsurely(query, context)
     screen = screen_asked(told.screen)
     one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
@@ -57,7 +62,7 @@ def distance(query: DistanceQuery, context: Context) -> Facts:
     return by_length(asked) if placement.verdict is Verdict.BY_LENGTH else no_place(asked)
 
 
-def tell(facts: Facts) -> Layered:
+def tell(facts: "Facts") -> Layered:
     """Tell the range and where to start, then how to measure."""
     match facts:
         case Placed():
@@ -66,10 +71,12 @@ def tell(facts: Facts) -> Layered:
             return tell_by_length(facts)
         case NoPlace():
             return tell_no_place(facts)
-        case Unsurely():
-            return tell_unsurely("distance", facts)
-        case _:
+        case ThroughPane() | OtherLamp():
             return tell_without("distance", facts)
+        case _:
+            from bot.questions.uv.unsure_told import tell_unsurely
+
+            return tell_unsurely("distance", facts)
 
 
 DISTANCE = Command(

@@ -1,12 +1,11 @@
 """What is told of the distance. Words: ``words/<language>/distance.ftl``."""
 
 from collections.abc import Callable, Iterator
+from typing import Literal
 
-from bot.drawing import PointKind
 from bot.facts import Figure, Say, Says, metres
 from bot.layered import Brief, Layered, Row, Table, Teller
 from bot.questions.uv.asked_uv import Asked, At, at_spot
-from bot.questions.uv.curve_picture import Shown, curve_picture
 from bot.questions.uv.distance_facts import Advised, ByLength, NoPlace, OfLength, Placed
 from bot.questions.uv.readings import off_brief, off_briefly, off_told, read_again
 from bot.questions.uv.shared import UV_CARE, wish_assumed
@@ -17,6 +16,8 @@ from calc.uv.placement import FARTHEST_PLACE_M, Spot, Verdict, spot
 __all__ = ["tell_by_length", "tell_no_place", "tell_placed"]
 
 _GUIDE = ("measuring-the-distance", "screens", "reflectors", "reading-a-uv-meter")
+# A point of the picture: what it is, where, and of which kind.
+_Point = tuple[Say, Spot, Literal["START", "HERE"]]
 
 
 def tell_placed(facts: Placed) -> Layered:
@@ -196,36 +197,44 @@ def _no_place_brief(facts: NoPlace, say: Says) -> Brief:
     )
 
 
-def _picture(asked: Asked, title: Say, shown: Shown) -> Callable[[Teller], Picture]:
+def _picture(asked: Asked, title: Say, point: _Point) -> Callable[[Teller], Picture]:
+    return lambda teller: Picture.later(_drawn, asked, title, point, teller)
+
+
+def _drawn(asked: Asked, title: Say, point: _Point, teller: Teller) -> Picture:
+    # What draws is loaded when somebody looks.
+    from bot.drawing import PointKind
+    from bot.questions.uv.curve_picture import Shown, curve_picture
+
     ends = asked.placement.ends
     advised = (ends[0].distance_m, ends[2].distance_m) if ends else None
     titles, lamp = (title, asked.below_picture), (asked.lamp, asked.screen)
-    return lambda teller: Picture.later(
-        curve_picture, titles, lamp, asked.wanted, advised, (shown,), teller
-    )
+    label, there, kind = point
+    shown = (Shown(label, there, PointKind[kind]),)
+    return curve_picture(titles, lamp, asked.wanted, advised, shown, teller)
 
 
-def _placed_point(facts: Placed) -> Shown:
+def _placed_point(facts: Placed) -> _Point:
     ends = facts.asked.placement.ends
     assert ends is not None
-    return Shown(Say("distance-point-start", facts), ends[1], PointKind.START)
+    return Say("distance-point-start", facts), ends[1], "START"
 
 
-def _mild_point(asked: Asked) -> Shown:
+def _mild_point(asked: Asked) -> _Point:
     assert asked.placement.mild_m is not None
     mild = spot(asked.lamp, asked.placement.mild_m, asked.screen)
-    return Shown(Say("distance-point-mild", _at(mild)), mild, PointKind.HERE)
+    return Say("distance-point-mild", _at(mild)), mild, "HERE"
 
 
-def _no_place_point(asked: Asked) -> Shown:
+def _no_place_point(asked: Asked) -> _Point:
     placement = asked.placement
     if placement.start:
         there = placement.start
-        return Shown(Say("distance-point-would", _at(there)), there, PointKind.HERE)
+        return Say("distance-point-would", _at(there)), there, "HERE"
     there = placement.at_safe_minimum
     if placement.verdict is Verdict.OUT_OF_RANGE:
         there = spot(asked.lamp, FARTHEST_PLACE_M, asked.screen)
-    return Shown(Say("distance-point-here", _at(there)), there, PointKind.HERE)
+    return Say("distance-point-here", _at(there)), there, "HERE"
 
 
 def _at(there: Spot) -> At:

@@ -10,12 +10,10 @@ from bot.language.uv_lamps import TUBES, UvLamp
 from bot.layered import Brief, Row
 from bot.questions.uv.lamp_asked import engine_readings
 from bot.questions.uv.readings_off import NOTHING_OFF, Off, OffBy, off_of
-from calc.uv.class_prior import lamp_with_class
 from calc.uv.lamp import Lamp, OwnPoint
 from calc.uv.meter import MeterFit
 from calc.uv.point import Shape
 from calc.uv.screen import Screen
-from calc.uv.shapes import fit_lamp, lamp_by_readings
 
 __all__ = [
     "Falls",
@@ -69,6 +67,8 @@ class LampRead:
         """Return it with what the class named gives; nothing is added to readings in doubt."""
         if named is None or self.cannot_be or self.off.aside:
             return self
+        from calc.uv.class_prior import lamp_with_class
+
         return replace(self, lamp=lamp_with_class(self.lamp, named))
 
 
@@ -83,6 +83,8 @@ def read_lamp(
     """Return the lamp with the constant its readings give it, or as it is without readings."""
     if not readings:
         return LampRead(lamp)
+    from calc.uv.shapes import fit_lamp, lamp_by_readings
+
     read = engine_readings(readings, screen)
     fit = fit_lamp(read, lamp, expected_shape(kind))
     like = replace(lamp, own=None, age_s=None) if is_named else None

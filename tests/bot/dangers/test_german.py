@@ -2,11 +2,12 @@
 
 import pytest
 
-from bot.dangers import hazards, listen
+from bot.dangers import listen
 from bot.dangers.clauses import Mood, take_apart
 from bot.dangers.figures import LEVELS_C
 from bot.dangers.listening import listen as listen_in_full
 from bot.dangers.pairs import pairs
+from bot.dangers.table import hazards
 from bot.dangers.thesaurus import listed
 from bot.language.tongue import Tongue
 

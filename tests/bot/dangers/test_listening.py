@@ -7,9 +7,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.dangers import hazards, listen
+from bot.dangers import listen
 from bot.dangers.figures import LEVELS_C
 from bot.dangers.pairs import pairs
+from bot.dangers.table import hazards
 from bot.dangers.thesaurus import listed
 
 _SIGNS = tomllib.loads((Path(__file__).parent / "signs.toml").read_text(encoding="utf-8"))

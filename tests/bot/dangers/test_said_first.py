@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from bot.ask import ask
-from bot.dangers import HazardKind, hazard, hazards
+from bot.dangers.table import HazardKind, hazard, hazards
 from bot.dialogue import START, after
 from bot.facts import Say
 from bot.guide import page, sections

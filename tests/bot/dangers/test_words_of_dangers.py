@@ -8,9 +8,8 @@ import pytest
 
 from bot.ask import ask
 from bot.brief import PHONE, phone_lines
-from bot.dangers import Hazard, HazardKind, hazard, hazards
 from bot.dangers.calls import call_sentences
-from bot.dangers.table import Later, Soon, Who
+from bot.dangers.table import Hazard, HazardKind, Later, Soon, Who, hazard, hazards
 from bot.facts import Say
 from bot.language.units import Units
 from bot.preferences import LANGUAGES, Language, Preferences

@@ -14,7 +14,7 @@ import pytest
 from bot.ask import ask
 from bot.brief import MOST_LINES, phone_lines
 from bot.commands import ALL_COMMANDS, COMMANDS
-from bot.dangers import hazards
+from bot.dangers.table import hazards
 from bot.language.units import Units
 from bot.preferences import LANGUAGES, Preferences
 from bot.queries.question import Question

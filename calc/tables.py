@@ -1,0 +1,55 @@
+"""The tables of figures and words: TOML, as people write it, kept beside it as Python loads it.
+
+To read TOML takes longer than all else that a question needs of it, so what was read is kept in
+``__pycache__`` as bytecode is: made anew when the table has changed, and never needed.
+"""
+
+import marshal
+import sys
+from contextlib import suppress
+from importlib.util import cache_from_source
+from pathlib import Path
+from typing import Any
+
+__all__ = ["ROOT", "read_table"]
+
+ROOT = Path(__file__).resolve().parent.parent
+"""The folder in which ``calc`` and ``bot`` lie."""
+
+
+def read_table(name: str | Path) -> dict[str, Any]:
+    """Return a table by its path below the program's folder, such as ``calc/data/limits.toml``."""
+    path = ROOT / name
+    stat = path.stat()
+    # With both endings in its name, since a table may be named as a module beside it.
+    kept, mark = Path(cache_from_source(f"{path}.py")), (stat.st_mtime_ns, stat.st_size)
+    try:
+        made_of, told = marshal.loads(kept.read_bytes())
+    except (OSError, EOFError, ValueError, TypeError):
+        made_of, told = None, {}
+    if made_of != mark:
+        told = _read(path)
+        if not sys.dont_write_bytecode:
+            _keep(kept, marshal.dumps((mark, told)))
+    found: dict[str, Any] = told
+    return found
+
+
+def _read(path: Path) -> dict[str, Any]:
+    import tomllib
+
+    return tomllib.loads(path.read_text(encoding="utf-8"))
+
+
+def _keep(kept: Path, data: bytes) -> None:
+    """Write a file whole or not at all; where nothing can be written, it is read anew each time."""
+    import os
+
+    part = kept.with_name(f"{kept.name}.{os.getpid()}")
+    try:
+        kept.parent.mkdir(parents=True, exist_ok=True)
+        part.write_bytes(data)
+        part.replace(kept)
+    except OSError:
+        with suppress(OSError):
+            part.unlink()

@@ -1,0 +1,56 @@
+"""Tables are what TOML says they are, whatever was kept of them."""
+
+import tomllib
+from importlib.util import cache_from_source
+from pathlib import Path
+
+import pytest
+
+from calc.tables import ROOT, read_table
+
+TABLES = sorted(p for room in ("bot", "calc") for p in (ROOT / room).rglob("*.toml"))
+
+
+def kept_of(path: Path) -> Path:
+    return Path(cache_from_source(f"{path}.py"))
+
+
+@pytest.mark.parametrize("path", TABLES, ids=lambda p: str(p.relative_to(ROOT)))
+def test_a_table_is_what_its_text_says(path: Path) -> None:
+    told = tomllib.loads(path.read_text(encoding="utf-8"))
+    assert read_table(path) == told
+    assert read_table(path) == told
+
+
+def test_a_table_that_changed_is_read_anew(tmp_path: Path) -> None:
+    path = tmp_path / "lamps.toml"
+    path.write_text("lamp = 1\n")
+    assert read_table(path) == {"lamp": 1}
+    assert kept_of(path).is_file()
+    path.write_text("lamp = 22\n")
+    assert read_table(path) == {"lamp": 22}
+
+
+@pytest.mark.parametrize("spoilt", [b"", b"\xff", b"N", b"i\x00\x00\x00\x00"])
+def test_what_was_kept_badly_is_made_anew(tmp_path: Path, spoilt: bytes) -> None:
+    path = tmp_path / "lamps.toml"
+    path.write_text("lamp = 1\n")
+    read_table(path)
+    kept = kept_of(path)
+    good = kept.read_bytes()
+    kept.write_bytes(spoilt)
+    assert read_table(path) == {"lamp": 1}
+    assert kept.read_bytes() == good
+
+
+def test_where_nothing_can_be_kept_it_is_read_each_time(tmp_path: Path) -> None:
+    path = tmp_path / "lamps.toml"
+    path.write_text("lamp = 1\n")
+    kept_of(path).parent.write_text("no folder")
+    assert read_table(path) == {"lamp": 1}
+    assert read_table(path) == {"lamp": 1}
+
+
+def test_one_who_changes_a_table_changes_it_for_nobody_else() -> None:
+    read_table("calc/data/limits.toml").clear()
+    assert read_table("calc/data/limits.toml")
