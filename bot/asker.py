@@ -81,6 +81,8 @@ async def offered(desk: Desk) -> Mapping[str, tuple[str, ...]]:
     }
     if desk.server is not None:
         lists |= names_of(await desk.store.figures.own(desk.server))
+        cases = await desk.store.cases.of_group(desk.server, desk.channel)
+        lists["case"] = tuple(str(case.number) for case in cases)
     return lists
 
 

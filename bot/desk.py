@@ -28,7 +28,8 @@ class Desk:
 
     ``server`` and ``channel`` are None in direct messages; at a console the server is LOCAL and
     there is no channel. ``moderator`` is decided by the front, question by question. ``pages_of``
-    are the guide pages that the answers of each question point to; the door fills them in.
+    are the guide pages that the answers of each question point to; the door fills them in. A thread
+    has its channel as ``parent``.
     ``lacking`` names the rights that the bot lacks in the channel to write there by itself.
     """
 
@@ -39,6 +40,7 @@ class Desk:
     moderator: bool
     now: datetime
     lacking: tuple[str, ...] = ()
+    parent: int | None = None
     pages_of: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
     @property

@@ -58,6 +58,13 @@ _MENU: Final = {
     "mine show": "questions.saved.showing",
     "mine sheet": "questions.saved.sheet",
     "mine compare": "questions.saved.comparing",
+    "mine share": "questions.saved.case_keeper",
+    "cases list": "questions.saved.case_helper",
+    "cases advise": "questions.saved.case_helper",
+    "cases show": "questions.saved.case_helper",
+    "mine case": "questions.saved.case_keeper",
+    "cases end": "questions.saved.case_helper",
+    "mine unshare": "questions.saved.case_keeper",
     "mine unread": "questions.saved.reading",
     "mine list": "questions.saved.listing",
     "mine remove": "questions.saved.enclosures",
@@ -92,7 +99,7 @@ _MENU: Final = {
     "board remove": "questions.saved.boards",
 }
 
-STORED_GROUPS: Final = ("mine", "remind", "server", "board")
+STORED_GROUPS: Final = ("mine", "remind", "cases", "server", "board")
 """The first words of the questions about saved data, without which they have no name."""
 
 _OWN: Final = {

@@ -36,7 +36,7 @@ _ARROWS = {
     "bot.questions.saved": (
         "bot.questions bot.command bot.desk bot.drawing bot.guide bot.facts bot.asker "
         "bot.saved bot.language bot.layered bot.preferences bot.queries bot.refusal bot.reply "
-        "bot.database.errors calc"
+        "bot.database.errors bot.dangers.past_limits calc"
     ),
     "bot.queries": "bot.facts bot.language bot.queries bot.saved calc.animal calc.animals",
     "bot.saved": "bot.saved bot.language calc.animal calc.animals calc.quantities",

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Any
 
-from sqlalchemy import delete, select
+from sqlalchemy import ColumnElement, delete, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.database.engine import Database
@@ -15,7 +15,7 @@ from bot.database.tables import EnclosureRow, ReadingRow
 from bot.saved.keeper import KEPT_AS, MOST_ENCLOSURES, Enclosure, KeptQuantity, Reading, Setup
 from bot.saved.values import name_key, name_of
 
-__all__ = ["Enclosures", "enclosure_row", "put_enclosures", "read_enclosures"]
+__all__ = ["Enclosures", "enclosure_row", "enclosures_where", "put_enclosures", "read_enclosures"]
 
 
 async def enclosure_row(session: AsyncSession, keeper: int, name: str) -> EnclosureRow | None:
@@ -28,10 +28,17 @@ async def enclosure_row(session: AsyncSession, keeper: int, name: str) -> Enclos
 
 async def read_enclosures(session: AsyncSession, keeper: int) -> tuple[Enclosure, ...]:
     """Return all of a keeper's enclosures, in the order in which they were made."""
-    wanted = select(EnclosureRow).where(EnclosureRow.keeper_id == keeper)
-    rows = (await session.scalars(wanted.order_by(EnclosureRow.id))).all()
+    return tuple((await enclosures_where(session, EnclosureRow.keeper_id == keeper)).values())
+
+
+async def enclosures_where(
+    session: AsyncSession, condition: ColumnElement[bool]
+) -> dict[int, Enclosure]:
+    """Return enclosures with their readings by the numbers of their rows."""
+    wanted = select(EnclosureRow).where(condition).order_by(EnclosureRow.id)
+    rows = (await session.scalars(wanted)).all()
     readings = await read_readings(session, [row.id for row in rows])
-    return tuple(_enclosure(row, readings[row.id]) for row in rows)
+    return {row.id: _enclosure(row, readings[row.id]) for row in rows}
 
 
 async def put_enclosures(

@@ -78,6 +78,9 @@ class Full(StrEnum):
     LAMPS = "lamps"
     SCREENS = "screens"
     ANIMALS = "animals"
+    CASES = "cases"
+    ADVICE = "pieces of advice in a case"
+    SPARES = "spare lamps"
 
 
 class LimitError(StoreError):

@@ -5,12 +5,13 @@ An import adds and replaces by name and leaves the rest; it is kept whole or not
 
 from datetime import datetime
 
+from bot.database.cases import read_cases
 from bot.database.enclosures import put_enclosures, read_enclosures
 from bot.database.engine import Database
 from bot.database.figures import put_figures, read_own
 from bot.database.keepers import hold_keeper, read_keeper
 from bot.database.readings import put_readings
-from bot.database.reminders import put_reminders, read_reminders
+from bot.database.reminder_rows import put_reminders, read_reminders
 from bot.database.servers import (
     hold_server,
     put_channels,
@@ -18,10 +19,12 @@ from bot.database.servers import (
     read_channels,
     read_settings,
 )
-from bot.database.tables import KeeperRow
+from bot.database.spares import put_spares, read_spares
+from bot.database.tables import EnclosureRow, KeeperRow
+from bot.saved.cases import CaseExport
 from bot.saved.group import By, Figure, ServerExport
-from bot.saved.keeper import KeeperExport
-from bot.saved.reminders import About, Reminder, ReminderExport, State, next_due
+from bot.saved.keeper_file import KeeperExport
+from bot.saved.reminders import ASKED_FOR, About, Reminder, ReminderExport, State, next_due
 from bot.saved.values import name_key
 
 __all__ = ["Exchange"]
@@ -37,6 +40,7 @@ class Exchange:
         """Return everything that is kept of a person."""
         async with self._database.reading() as session:
             reminders = await read_reminders(session, keeper)
+            cases = await read_cases(session, EnclosureRow.keeper_id == keeper)
             return KeeperExport(
                 settings=await read_keeper(session, keeper),
                 enclosures=await read_enclosures(session, keeper),
@@ -49,7 +53,17 @@ class Exchange:
                         every_days=r.every_days,
                     )
                     for r in reminders
-                    if r.state is not State.STOPPED
+                    if r.state is not State.STOPPED and r.about in ASKED_FOR
+                ),
+                spares=await read_spares(session, keeper),
+                cases=tuple(
+                    CaseExport(
+                        enclosure=case.enclosure.name,
+                        opened=case.opened,
+                        before=case.before,
+                        advice=tuple(one.bare for one in case.advice),
+                    )
+                    for case in cases
                 ),
             )
 
@@ -62,6 +76,7 @@ class Exchange:
             ids = await put_enclosures(session, self._database, keeper, setups)
             readings = {ids[name_key(e.name)]: e.readings for e in given.enclosures}
             await put_readings(session, self._database, readings)
+            await put_spares(session, self._database, keeper, given.spares)
             present = {_alike(reminder) for reminder in await read_reminders(session, keeper)}
             due = [r for r in (_still_due(r, now) for r in given.reminders) if r is not None]
             new = [reminder for reminder in due if _alike(reminder) not in present]

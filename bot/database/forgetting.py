@@ -7,12 +7,15 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.database.engine import Database
 from bot.database.tables import (
+    AdviceRow,
+    CaseRow,
     ChangeRow,
     EnclosureRow,
     KeeperRow,
     ReadingRow,
     ReminderRow,
     ServerRow,
+    SpareRow,
 )
 
 __all__ = ["Forgetting", "Forgotten"]
@@ -20,13 +23,16 @@ __all__ = ["Forgetting", "Forgotten"]
 
 @dataclass(frozen=True, slots=True)
 class Forgotten:
-    """How much was deleted of a person; log lines stay, without the person."""
+    """How much was deleted of a person; log lines and advice to others stay, without the person."""
 
     enclosures: int
     readings: int
     reminders: int
     settings: int
     log_lines: int
+    cases: int = 0
+    spares: int = 0
+    advice: int = 0
 
 
 class Forgetting:
@@ -46,9 +52,14 @@ class Forgetting:
                 reminders=await _count(session, ReminderRow, ReminderRow.keeper_id == keeper),
                 settings=await _count(session, KeeperRow, KeeperRow.id == keeper),
                 log_lines=await _count(session, ChangeRow, ChangeRow.who == keeper),
+                cases=await _count(session, CaseRow, CaseRow.enclosure_id.in_(enclosures)),
+                spares=await _count(session, SpareRow, SpareRow.keeper_id == keeper),
+                advice=await _count(session, AdviceRow, AdviceRow.helper == keeper),
             )
             await session.execute(delete(KeeperRow).where(KeeperRow.id == keeper))
             await session.execute(update(ChangeRow).where(ChangeRow.who == keeper).values(who=None))
+            mine_advised = update(AdviceRow).where(AdviceRow.helper == keeper)
+            await session.execute(mine_advised.values(helper=None))
         await self._database.settle()
         return found
 

@@ -4,102 +4,25 @@ A claim is a lease. A process that dies with one leaves it to run out; the next 
 it is unsure whether the reminder was sent, and whoever delivers has to look before sending.
 """
 
-from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 
-from sqlalchemy import delete, func, insert, or_, select, update
+from sqlalchemy import delete, func, or_, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.database.enclosures import enclosure_row
 from bot.database.engine import Database
-from bot.database.errors import Full, LimitError
 from bot.database.keepers import hold_keeper
+from bot.database.reminder_rows import OPEN, add_reminder, read_reminders, reminders_where
 from bot.database.servers import hold_server
-from bot.database.tables import EnclosureRow, ReminderRow
-from bot.saved.reminders import (
-    MOST_REMINDERS,
-    Due,
-    Reminder,
-    ReminderExport,
-    State,
-    Trouble,
-    next_due,
-)
-from bot.saved.values import name_key
+from bot.database.tables import ReminderRow
+from bot.saved.reminders import Due, Reminder, ReminderExport, State, Trouble, next_due
 
-__all__ = ["LEASE", "Reminders", "add_reminder", "put_reminders", "read_reminders"]
+__all__ = ["LEASE", "Reminders"]
 
 LEASE = timedelta(minutes=2)
 """How long a process may take to deliver what it claimed."""
 
 DONE_KEPT = timedelta(days=30)
 """How long a delivered reminder can still be snoozed."""
-
-_OPEN = (State.WAITING.value, State.SENDING.value)
-
-
-async def add_reminder(
-    session: AsyncSession,
-    keeper: int,
-    wanted: ReminderExport,
-    server: int | None = None,
-    channel: int | None = None,
-) -> ReminderRow:
-    """Write a reminder of a held keeper; an enclosure that is not there is left out."""
-    await _hold_to_limit(session, keeper, 1)
-    about = await enclosure_row(session, keeper, wanted.enclosure or "")
-    told = _told(keeper, wanted, about.id if about else None)
-    row = ReminderRow(**told, server_id=server, channel_id=channel)
-    session.add(row)
-    await session.flush()
-    return row
-
-
-async def put_reminders(
-    session: AsyncSession,
-    keeper: int,
-    wanted: Sequence[ReminderExport],
-    enclosures: Mapping[str, int],
-) -> None:
-    """Write reminders of a held keeper, by direct message; ``enclosures`` are rows by their key."""
-    if not wanted:
-        return
-    await _hold_to_limit(session, keeper, len(wanted))
-    rows = [_told(keeper, one, enclosures.get(name_key(one.enclosure or ""))) for one in wanted]
-    await session.execute(insert(ReminderRow), rows)
-
-
-async def _hold_to_limit(session: AsyncSession, keeper: int, more: int) -> None:
-    counted = select(func.count()).where(
-        ReminderRow.keeper_id == keeper, ReminderRow.state.in_(_OPEN)
-    )
-    if (await session.scalars(counted)).one() + more > MOST_REMINDERS:
-        raise LimitError(MOST_REMINDERS, Full.REMINDERS)
-
-
-def _told(keeper: int, wanted: ReminderExport, enclosure: int | None) -> dict[str, object]:
-    return {
-        "keeper_id": keeper,
-        "enclosure_id": enclosure,
-        "about": wanted.about.value,
-        "due_at": wanted.due,
-        "zone": wanted.zone,
-        "every_days": wanted.every_days,
-        "occurrence": 1,
-        "state": State.WAITING.value,
-        "try_at": wanted.due,
-        "attempt": 0,
-        "failures": 0,
-        "claimed_by": "",
-        "trouble": Trouble.NONE.value,
-    }
-
-
-async def read_reminders(session: AsyncSession, keeper: int) -> tuple[Reminder, ...]:
-    """Return a keeper's reminders that are not done, the next one first."""
-    return await _read(
-        session, ReminderRow.keeper_id == keeper, ReminderRow.state != State.DONE.value
-    )
 
 
 class Reminders:
@@ -155,7 +78,7 @@ class Reminders:
 
     async def claim(self, by: str, now: datetime, most: int) -> tuple[Due, ...]:
         """Claim reminders that are due and in nobody's hands, for one lease."""
-        wanted = select(ReminderRow).where(ReminderRow.state.in_(_OPEN), ReminderRow.try_at <= now)
+        wanted = select(ReminderRow).where(ReminderRow.state.in_(OPEN), ReminderRow.try_at <= now)
         async with self._database.writing() as session:
             rows = (
                 await session.scalars(
@@ -171,7 +94,7 @@ class Reminders:
                 row.attempt += 1
                 row.try_at = now + LEASE
             await session.flush()
-            claimed = await _read(session, ReminderRow.id.in_(unsure))
+            claimed = await reminders_where(session, ReminderRow.id.in_(unsure))
             return tuple(
                 Due(reminder=r, unsure=unsure[r.id], failures=failures[r.id]) for r in claimed
             )
@@ -243,7 +166,7 @@ class Reminders:
     async def next_try(self) -> datetime | None:
         """Return when the next reminder is to be tried, if there is one."""
         async with self._database.reading() as session:
-            wanted = select(func.min(ReminderRow.try_at)).where(ReminderRow.state.in_(_OPEN))
+            wanted = select(func.min(ReminderRow.try_at)).where(ReminderRow.state.in_(OPEN))
             return (await session.scalars(wanted)).one()
 
     async def sweep(self, now: datetime) -> int:
@@ -263,18 +186,10 @@ class Reminders:
             return len(gone.all())
 
 
-async def _read(session: AsyncSession, *conditions: object) -> tuple[Reminder, ...]:
-    rows = await session.execute(
-        select(ReminderRow, EnclosureRow.name)
-        .outerjoin(EnclosureRow, ReminderRow.enclosure_id == EnclosureRow.id)
-        .where(*conditions)  # type: ignore[arg-type]
-        .order_by(ReminderRow.due_at, ReminderRow.id)
-    )
-    return tuple(_reminder(row, name) for row, name in rows)
-
-
 async def _one(session: AsyncSession, keeper: int, number: int) -> Reminder | None:
-    found = await _read(session, ReminderRow.keeper_id == keeper, ReminderRow.id == number)
+    found = await reminders_where(
+        session, ReminderRow.keeper_id == keeper, ReminderRow.id == number
+    )
     return found[0] if found else None
 
 
@@ -299,22 +214,3 @@ async def _claimed(session: AsyncSession, reminder: Reminder, by: str) -> Remind
         ReminderRow.claimed_by == by,
     )
     return (await session.scalars(wanted.with_for_update())).one_or_none()
-
-
-def _reminder(row: ReminderRow, enclosure: str | None) -> Reminder:
-    return Reminder.model_validate(
-        {
-            "id": row.id,
-            "keeper": row.keeper_id,
-            "about": row.about,
-            "enclosure": enclosure,
-            "due": row.due_at,
-            "zone": row.zone,
-            "every_days": row.every_days,
-            "server": row.server_id,
-            "channel": row.channel_id,
-            "occurrence": row.occurrence,
-            "state": row.state,
-            "trouble": row.trouble,
-        }
-    )

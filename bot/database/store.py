@@ -9,6 +9,7 @@ from sqlalchemy import URL
 
 from bot.database.address import address_of
 from bot.database.boards import Boards
+from bot.database.cases import Cases
 from bot.database.changes import Changes
 from bot.database.counts import Counts
 from bot.database.enclosures import Enclosures
@@ -20,6 +21,8 @@ from bot.database.forgetting import Forgetting
 from bot.database.keepers import Keepers
 from bot.database.reminders import Reminders
 from bot.database.servers import Servers
+from bot.database.spares import Spares
+from bot.database.targets_told import TargetsTold
 from bot.database.upgrade import upgrade
 from bot.database.wishes import Wishes
 from bot.database.wrongs import Wrongs
@@ -50,6 +53,9 @@ class Store:
     forgetting: Forgetting
     wishes: Wishes
     wrongs: Wrongs
+    cases: Cases
+    spares: Spares
+    told: TargetsTold
 
     @classmethod
     def over(cls, database: Database) -> Self:
@@ -68,6 +74,9 @@ class Store:
             Forgetting(database),
             Wishes(database),
             Wrongs(database),
+            Cases(database),
+            Spares(database),
+            TargetsTold(database),
         )
 
     async def close(self) -> None:

@@ -18,6 +18,7 @@ from bot.saved.values import LONGEST_NAME, name_of, scientific_of, url_of
 
 __all__ = [
     "CLEARED",
+    "NEW",
     "NONE",
     "AboutOption",
     "BoardTopic",
@@ -38,6 +39,7 @@ __all__ = [
 ]
 
 NONE = "none"
+NEW = "new"
 
 
 class Cleared:

@@ -10,26 +10,27 @@ from bot.language.quantities import Units
 from bot.language.tongue import Tongue
 from bot.language.uv_lamps import UvLamp
 from bot.saved.group import AnimalSlug
-from bot.saved.reminders import MOST_REMINDERS, ReminderExport
-from bot.saved.values import Kept, Name, Zone, name_key
+from bot.saved.values import Kept, Name, Zone
 from calc.quantities import Quantity, row_of
 
 __all__ = [
     "KEPT_AS",
     "MOST_ENCLOSURES",
     "MOST_READINGS",
+    "MOST_SPARES",
     "Enclosure",
-    "KeeperExport",
     "KeeperSettings",
     "KeptQuantity",
     "KeptScreen",
     "Reading",
     "Setup",
+    "Spare",
     "kept_quantity",
 ]
 
 MOST_ENCLOSURES = 20
 MOST_READINGS = 600
+MOST_SPARES = 40
 KEPT_AS = {
     Quantity.UVI: "uvi",
     Quantity.BASKING_SURFACE: "basking",
@@ -136,29 +137,19 @@ class Enclosure(Kept):
         return self
 
 
+class Spare(Kept):
+    """A UV lamp in stock: its kind, and of a tube its class [%] and length [m]."""
+
+    name: Name
+    lamp: UvLamp = UvLamp.T5_HO
+    tube_percent: float | None = Field(default=None, ge=1.0, le=20.0)
+    tube_length_m: float | None = Field(default=None, ge=0.1, le=2.0)
+    bought_on: date | None = None
+
+
 class KeeperSettings(Kept):
     """How a keeper wants to be answered; None leaves it open."""
 
     units: Units | None = None
     zone: Zone | None = None
     language: Tongue | None = None
-
-
-class KeeperExport(Kept):
-    """Everything that is kept of one keeper, as a file."""
-
-    noonstone: Literal["keeper"] = "keeper"
-    version: Literal[1] = 1
-    settings: KeeperSettings = Field(default_factory=KeeperSettings)
-    enclosures: tuple[Enclosure, ...] = Field(default=(), max_length=MOST_ENCLOSURES)
-    reminders: tuple[ReminderExport, ...] = Field(default=(), max_length=MOST_REMINDERS)
-
-    @model_validator(mode="after")
-    def _names_once_and_known(self) -> Self:
-        names = [name_key(enclosure.name) for enclosure in self.enclosures]
-        if len(set(names)) < len(names):
-            raise ValueError("two enclosures have one name")
-        for reminder in self.reminders:
-            if reminder.enclosure is not None and name_key(reminder.enclosure) not in names:
-                raise ValueError("a reminder is about an enclosure that is not in the file")
-        return self

@@ -2,13 +2,16 @@
 
 from datetime import UTC, datetime, timedelta
 from enum import StrEnum
+from typing import Annotated
 from zoneinfo import ZoneInfo
 
-from pydantic import AwareDatetime, Field
+from pydantic import AfterValidator, AwareDatetime, Field
 
+from bot.saved.targets import TargetMoved
 from bot.saved.values import Kept, Name, Zone
 
 __all__ = [
+    "ASKED_FOR",
     "MOST_DAYS",
     "MOST_REMINDERS",
     "About",
@@ -25,12 +28,32 @@ MOST_DAYS = 3 * 366
 
 
 class About(StrEnum):
-    """What a reminder is about."""
+    """What a reminder is about.
+
+    A keeper asks for the first four. By itself come ADVISED (helpers advised something), CASE (to a
+    helper: something moved in a case), ENDED (a case was ended), RETARGET (targets changed), and
+    SHARED in the channel of the helpers.
+    """
 
     METER = "meter"
     TUBE = "tube"
     SEASON = "season"
     CHECK = "check"
+    ADVISED = "advised"
+    CASE = "case"
+    ENDED = "ended"
+    RETARGET = "retarget"
+    SHARED = "shared"
+
+
+ASKED_FOR = (About.METER, About.TUBE, About.SEASON, About.CHECK)
+"""What a keeper can ask to be reminded of."""
+
+
+def _asked_for(about: About) -> About:
+    if about not in ASKED_FOR:
+        raise ValueError(f"one of: {', '.join(ASKED_FOR)}")
+    return about
 
 
 class State(StrEnum):
@@ -57,7 +80,8 @@ class Trouble(StrEnum):
 class Reminder(Kept):
     """A reminder of one keeper; ``channel`` None is by direct message.
 
-    ``occurrence`` counts the deliveries of a repeated one.
+    ``occurrence`` counts the deliveries of a repeated one. ``case`` is the number of the case that
+    it is about, ``moved`` are the targets.
     """
 
     id: int
@@ -72,6 +96,8 @@ class Reminder(Kept):
     occurrence: int
     state: State
     trouble: Trouble
+    case: int | None = None
+    moved: tuple[TargetMoved, ...] = ()
 
 
 class Due(Kept):
@@ -89,7 +115,7 @@ class Due(Kept):
 class ReminderExport(Kept):
     """A reminder in a keeper's file; it comes back as a direct message."""
 
-    about: About
+    about: Annotated[About, AfterValidator(_asked_for)]
     enclosure: Name | None = None
     due: AwareDatetime
     zone: Zone

@@ -52,7 +52,7 @@ _MOST: Final = 5_000
 _PATIENCE_S: Final = 1.0
 _PAUSE_S: Final = 10.0
 # The kinds of option that what a keeper saved can complete.
-_OF_KEEPERS: Final = frozenset({"enclosure", "reminder"})
+_OF_KEEPERS: Final = frozenset({"enclosure", "reminder", "case"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +91,7 @@ class Memory:
             moderator=moderator,
             now=self.clock(),
             lacking=lacking,
+            parent=asker.parent,
         )
 
     async def preferences(self, asker: Asker, base: Preferences) -> Preferences:

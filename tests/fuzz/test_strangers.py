@@ -9,7 +9,7 @@ from bot.command import Command
 from bot.commands import COMMANDS
 from bot.preferences import Preferences
 from bot.saved.group import ServerExport
-from bot.saved.keeper import KeeperExport
+from bot.saved.keeper_file import KeeperExport
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE
 from tests.fuzz.files import FILES
 from tests.fuzz.harmless import assert_harmless

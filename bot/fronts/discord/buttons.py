@@ -18,12 +18,12 @@ from bot.fronts.discord.parts import PartButton, parts_behind_buttons
 from bot.fronts.discord.people import HelperButton, PostHelperButton, WrongButton
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
-from bot.fronts.discord.reminders import DoneButton, SnoozeButton
+from bot.fronts.discord.reminder_buttons import CaseButton, DoneButton, SnoozeButton
 from bot.fronts.discord.seen import Row
 from bot.fronts.discord.sending import guarded
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
 from bot.fronts.discord.show import ShowButton
-from bot.fronts.discord.sure import DeleteButton, SureButton
+from bot.fronts.discord.sure import AgreeButton, DeleteButton, SureButton
 from bot.language.quantities import Units
 from bot.preferences import FIRST
 from bot.reply import PageLink, PartName, Reply
@@ -81,6 +81,8 @@ BUTTONS: Final = (
     PageSelect,
     SnoozeButton,
     DoneButton,
+    CaseButton,
+    AgreeButton,
     BoardButton,
     SureButton,
     DeleteButton,

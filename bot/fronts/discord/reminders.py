@@ -7,30 +7,26 @@ one number (nonce) once.
 
 import asyncio
 import logging
-import re
 from datetime import datetime, timedelta
-from typing import TYPE_CHECKING, Any, Final, Self
+from typing import TYPE_CHECKING, Final
 
 import aiohttp
 import discord
 
 from bot.asker import preferred
-from bot.database.errors import StoreError
 from bot.desk import Desk
-from bot.facts import Moment, Say
-from bot.fronts.discord.limits import Limited
-from bot.fronts.discord.sending import Message, edit_in_place, guarded, send
+from bot.fronts.discord.reminder_buttons import buttons_of
 from bot.fronts.discord.their_clock import OnTheirClock
-from bot.questions.saved.reminder import PutOff, due_said, remembered
+from bot.questions.saved.reminder import due_said, remembered
 from bot.render.escaping import escape
-from bot.saved.reminders import Due, Reminder, Trouble
+from bot.saved.reminders import About, Due, Reminder, Trouble
 from bot.serving.hands import EACH_WITHIN_S, Hands
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
     from bot.serving.memory import Memory
 
-__all__ = ["DoneButton", "SnoozeButton", "deliver_due"]
+__all__ = ["deliver_due"]
 
 _log = logging.getLogger(__name__)
 
@@ -40,12 +36,6 @@ _RETRY: Final = timedelta(minutes=5)
 _TRIES: Final = 12
 _LOOKED_AT: Final = 50
 _DM_CLOSED: Final = 50007
-_SNOOZES: Final = {
-    "1": Say("remind-button-day"),
-    "7": Say("remind-button-week"),
-    "30": Say("remind-button-month"),
-}
-_NO_MORE: Final = Say("remind-button-off")
 
 
 async def deliver_due(client: "Noonstone", memory: "Memory", hands: Hands) -> float:
@@ -165,18 +155,15 @@ async def _send(
 ) -> None:
     keeper = discord.Object(reminder.keeper, type=discord.User)
     to_channel = reminder.channel is not None
-    lead = f"<@{reminder.keeper}>, " if to_channel else ""
-    view = discord.ui.View(timeout=None)
-    for days in _SNOOZES:
-        view.add_item(SnoozeButton.of(reminder, days, told))
-    view.add_item(DoneButton.of(reminder, told))
-    view.stop()
+    # Whoever shares a case with helpers is not named.
+    named = to_channel and reminder.about is not About.SHARED
+    lead = f"<@{reminder.keeper}>, " if named else ""
     await channel.send(
         lead + client.clickable(_words(reminder, now, told)),
-        view=view,
+        view=buttons_of(reminder, told),
         nonce=f"r{reminder.id}.{reminder.occurrence}",
         allowed_mentions=discord.AllowedMentions(
-            everyone=False, roles=False, users=[keeper] if to_channel else False
+            everyone=False, roles=False, users=[keeper] if named else False
         ),
     )
 
@@ -188,108 +175,3 @@ def _words(reminder: Reminder, now: datetime, told: OnTheirClock) -> str:
         late=now - reminder.due > _LATE,
     )
     return "\n".join(map(told.text, due_said(facts)))
-
-
-class _ReminderButton(Limited):
-    """What the buttons of a reminder share: it is the keeper's alone."""
-
-    @staticmethod
-    async def told(interaction: discord.Interaction[Any], words: str) -> None:
-        """Change the reminder's message, which loses its buttons."""
-        content = interaction.message.content if interaction.message else ""
-        await edit_in_place(interaction, Message(f"{content}\n{words}"))
-
-
-class SnoozeButton(
-    _ReminderButton,
-    discord.ui.DynamicItem[discord.ui.Button[Any]],
-    template=r"rem:(?P<number>\d{1,18}):(?P<occurrence>\d{1,18}):s(?P<days>\d{1,3})",
-):
-    """Puts a reminder off."""
-
-    def __init__(self, number: int, days: str, custom_id: str, label: str = "…") -> None:
-        super().__init__(discord.ui.Button(label=label, custom_id=custom_id))
-        self.number, self.days = number, int(days)
-
-    @classmethod
-    def of(cls, reminder: Reminder, days: str, told: OnTheirClock) -> Self:
-        """Return the button that puts a reminder off by so many days."""
-        label = told.text(_SNOOZES[days])
-        return cls(reminder.id, days, f"rem:{reminder.id}:{reminder.occurrence}:s{days}", label)
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls(int(match["number"]), match["days"], match[0])
-
-    async def callback(self, interaction: discord.Interaction[Any]) -> None:
-        """Put it off, if it is the presser's own."""
-        async with guarded(interaction, "putting a reminder off"):
-            client: Noonstone = interaction.client
-            memory = client.memory
-            if memory is None:
-                return
-            until = memory.clock() + timedelta(days=self.days)
-            try:
-                kept = await memory.store.reminders.snooze(interaction.user.id, self.number, until)
-            except StoreError as error:
-                await send(interaction, Message(str(error)), private=True)
-                return
-            told = OnTheirClock(await client.preferences_of(interaction))
-            if kept is None:
-                await send(interaction, _not_yours(client, told), private=True)
-                return
-            client.metrics.reminders.labels("snoozed").inc()
-            client.wake()
-            put_off = PutOff(Moment(until, kept.zone))
-            await self.told(interaction, told.text(Say("remind-put-off", put_off)))
-
-
-class DoneButton(
-    _ReminderButton,
-    discord.ui.DynamicItem[discord.ui.Button[Any]],
-    template=r"rem:(?P<number>\d{1,18}):(?P<occurrence>\d{1,18}):off",
-):
-    """Ends a reminder for good."""
-
-    def __init__(self, number: int, custom_id: str, label: str = "…") -> None:
-        super().__init__(discord.ui.Button(label=label, custom_id=custom_id))
-        self.number = number
-
-    @classmethod
-    def of(cls, reminder: Reminder, told: OnTheirClock) -> Self:
-        """Return the button that ends a reminder."""
-        label = told.text(_NO_MORE)
-        return cls(reminder.id, f"rem:{reminder.id}:{reminder.occurrence}:off", label)
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls(int(match["number"]), match[0])
-
-    async def callback(self, interaction: discord.Interaction[Any]) -> None:
-        """End it, if it is the presser's own."""
-        async with guarded(interaction, "ending a reminder"):
-            client: Noonstone = interaction.client
-            memory = client.memory
-            if memory is None:
-                return
-            try:
-                gone = await memory.store.reminders.off(interaction.user.id, self.number)
-            except StoreError as error:
-                await send(interaction, Message(str(error)), private=True)
-                return
-            told = OnTheirClock(await client.preferences_of(interaction))
-            if not gone:
-                await send(interaction, _not_yours(client, told), private=True)
-                return
-            client.metrics.reminders.labels("off").inc()
-            await self.told(interaction, told.text(Say("remind-gone")))
-
-
-def _not_yours(client: "Noonstone", told: OnTheirClock) -> Message:
-    return Message(client.clickable(told.text(Say("remind-not-yours"))))

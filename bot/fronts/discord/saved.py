@@ -27,7 +27,14 @@ from bot.fronts.discord.sending import (
     send,
     think,
 )
-from bot.fronts.discord.sure import SURE, SureButton, ask_to_confirm, asks_to_be_sure
+from bot.fronts.discord.sure import (
+    SURE,
+    YES,
+    AgreeButton,
+    SureButton,
+    ask_to_confirm,
+    asks_to_be_sure,
+)
 from bot.menu import STORED_GROUPS, about_group
 from bot.problems import problem
 from bot.questions.saved.files import MOST_IMPORT
@@ -46,6 +53,9 @@ Slash = Callable[[Command, Any], app_commands.Command[Any, ..., None]]
 _SOON_S: Final = 1.5
 # These may be shown to others, if the asker wants to.
 _SHAREABLE: Final = frozenset({"mine show", "mine sheet", "mine compare"})
+_AGREED: Final = frozenset({"mine share"})
+# A server's settings show them to its helpers; who is one is asked at every question.
+_FOR_HELPERS: Final = frozenset({"cases"})
 _LONGEST_WORDS: Final = 1024
 
 
@@ -55,7 +65,7 @@ def saved_groups(slash: Slash) -> list[app_commands.Group]:
     for name in STORED_GROUPS:
         within = [c for c in STORED_COMMANDS if c.name.partition(" ")[0] == name]
         for_moderators = all(command.who == "moderator" for command in within)
-        group = _group(name, for_moderators=for_moderators)
+        group = _group(name, hidden=for_moderators or name in _FOR_HELPERS)
         for command in within:
             sub = slash(command, _answering(command))
             if for_moderators:
@@ -65,9 +75,9 @@ def saved_groups(slash: Slash) -> list[app_commands.Group]:
     return groups
 
 
-def _group(name: str, *, for_moderators: bool) -> app_commands.Group:
+def _group(name: str, *, hidden: bool) -> app_commands.Group:
     about = in_menu(about_group(name))
-    if not for_moderators:
+    if not hidden:
         return app_commands.Group(name=name, description=about, auto_locale_strings=False)
     return app_commands.Group(
         name=name,
@@ -182,7 +192,12 @@ async def _message(
     )
     if reply.status == "ok" and asks_to_be_sure(command, filled.get(SURE)):
         view = discord.ui.View(timeout=None)
-        view.add_item(SureButton(command.name, reply.around))
+        sure = Question(command.name, {**filled, SURE: YES})
+        view.add_item(
+            AgreeButton.of(sure, reply.around)
+            if command.name in _AGREED
+            else SureButton(command.name, reply.around)
+        )
         rows = (*view.to_components(), *rows)
     # A picture or a file stands beside plain text alone, which holds less than a card.
     most = MOST_TEXT if attached else MOST_CARD

@@ -23,16 +23,24 @@ from bot.fronts.discord.sending import (
 from bot.preferences import FIRST
 from bot.render.escaping import escape
 
-__all__ = ["SURE", "DeleteButton", "SureButton", "ask_to_confirm", "asks_to_be_sure"]
+__all__ = [
+    "SURE",
+    "YES",
+    "AgreeButton",
+    "DeleteButton",
+    "SureButton",
+    "ask_to_confirm",
+    "asks_to_be_sure",
+]
 
 SURE: Final = "sure"
 """The option whose yes confirms."""
-_YES: Final = "yes"
+YES: Final = "yes"
 
 
 def asks_to_be_sure(command: Command, sure: object) -> bool:
     """Whether a question takes a confirmation that was not given yet."""
-    return sure != _YES and any(option.name == SURE for option in command.query.options())
+    return sure != YES and any(option.name == SURE for option in command.query.options())
 
 
 class DeleteButton(QuestionButton, template=r"d:(?P<asked>.+)"):
@@ -50,6 +58,22 @@ class DeleteButton(QuestionButton, template=r"d:(?P<asked>.+)"):
             return
         client = interaction.client
         await client.answer_saved(interaction, command, question.given, confirmed=True)
+
+
+class AgreeButton(QuestionButton, template=r"agree:(?P<asked>.+)"):
+    """Agrees to what was just explained, for whoever asked."""
+
+    says, prefix, style = Say("button-agree"), "agree:", discord.ButtonStyle.primary
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Do it."""
+        question = Question.unpacked(self.custom_id.partition(":")[2], None)
+        command = command_named(question.command) if question else None
+        if question is None or command is None or not asks_to_be_sure(command, None):
+            async with guarded(interaction, "agreeing"):
+                await tell(interaction, Say("front-ask-again"))
+            return
+        await interaction.client.answer_saved(interaction, command, question.given)
 
 
 async def ask_to_confirm(interaction: discord.Interaction[Any], question: Question) -> None:
@@ -89,4 +113,4 @@ class SureButton(
             async with guarded(interaction, "confirming"):
                 await tell(interaction, Say("front-ask-again"))
             return
-        await interaction.client.answer_saved(interaction, command, {SURE: _YES})
+        await interaction.client.answer_saved(interaction, command, {SURE: YES})

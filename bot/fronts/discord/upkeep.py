@@ -146,6 +146,8 @@ class Upkeep:
         now, store = self._memory.clock(), self._memory.store
         gone = await store.servers.sweep(now)
         old = await store.reminders.sweep(now)
-        if gone or old:
-            _log.info("deleted %d servers that left and %d old reminders", gone, old)
+        rested = await store.cases.sweep(now)
+        if gone or old or rested:
+            told = "deleted %d servers that left, %d old reminders, %d cases that rested"
+            _log.info(told, gone, old, rested)
         return _SWEEP_S

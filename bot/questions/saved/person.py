@@ -20,7 +20,7 @@ from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery, PreferQuery
 from bot.queries.saved import NONE, Cleared
 from bot.questions.saved.files import document_of, read_file
 from bot.reply import Document
-from bot.saved.keeper import KeeperExport
+from bot.saved.keeper_file import KeeperExport
 
 __all__ = [
     "MINE_EXPORT",
@@ -126,7 +126,7 @@ def tell_import(facts: MineTaken) -> Layered:
         command="mine import",
         title=say("title"),
         brief=Brief(head=say("head"), range=(say("rest"),)),
-        why=(say("reminders"),),
+        why=(say("reminders"), say("cases")),
         steps=(say("step"),),
     )
 
@@ -137,11 +137,13 @@ class Forgetting:
 
     enclosures: int
     reminders: int
+    spares: int
+    cases: int
 
 
 @dataclass(frozen=True, slots=True)
 class Forgotten:
-    """What was deleted, and in how many lines of servers' logs a number was taken out."""
+    """What was deleted, and where a number was taken out: of servers' logs, of advice to others."""
 
     day: date
     enclosures: int
@@ -149,13 +151,18 @@ class Forgotten:
     reminders: int
     settings: bool
     log_lines: int
+    cases: int
+    spares: int
+    advice: int
 
 
 async def forget(query: ForgetQuery, context: Context, desk: Desk) -> Forgetting | Forgotten:
     """Delete everything of a person, once that person is sure."""
     if query.sure != "yes":
         kept = await desk.store.exchange.keeper(desk.keeper)
-        return Forgetting(len(kept.enclosures), len(kept.reminders))
+        return Forgetting(
+            len(kept.enclosures), len(kept.reminders), len(kept.spares), len(kept.cases)
+        )
     gone = await desk.store.forgetting.keeper(desk.keeper)
     return Forgotten(
         day=desk.now.date(),
@@ -164,6 +171,9 @@ async def forget(query: ForgetQuery, context: Context, desk: Desk) -> Forgetting
         reminders=gone.reminders,
         settings=bool(gone.settings),
         log_lines=gone.log_lines,
+        cases=gone.cases,
+        spares=gone.spares,
+        advice=gone.advice,
     )
 
 
@@ -191,9 +201,15 @@ def _gone(facts: Forgotten) -> Iterator[Row]:
     yield Row(say("label-enclosures"), say("enclosures"))
     yield Row(say("label-readings"), say("readings"))
     yield Row(say("label-reminders"), say("reminders"))
+    if facts.spares:
+        yield Row(say("label-spares"), say("spares"))
+    if facts.cases:
+        yield Row(say("label-cases"), say("cases"))
     yield Row(say("label-settings"), say("settings"))
     if facts.log_lines:
         yield Row(say("label-logs"), say("logs"))
+    if facts.advice:
+        yield Row(say("label-advice"), say("advice"))
 
 
 MINE_PREFER = Command(

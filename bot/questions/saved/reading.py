@@ -142,6 +142,7 @@ async def read(query: ReadingQuery, context: Context, desk: Desk) -> Written:
     day = day_of("mine reading", query.day, await today(desk), "day")
     readings = _readings(query, kept, day)
     replaced = await desk.store.enclosures.read(desk.keeper, kept.name, readings)
+    await desk.store.cases.moved(desk.keeper, kept.name, desk.now)
     return Written(
         name=kept.name,
         day=day,

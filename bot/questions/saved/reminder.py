@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bot.facts import Moment, Say
-from bot.saved.reminders import About, Reminder, State, Trouble
+from bot.saved.reminders import ASKED_FOR, About, Reminder, State, Trouble
 
 __all__ = ["PutOff", "Remembered", "due_said", "remembered"]
 
@@ -28,6 +28,8 @@ class Remembered:
     stopped: bool
     trouble: Trouble
     late: bool = False
+    case: int | None = None
+    moved: tuple[Say, ...] = ()
 
     @property
     def what(self) -> Say:
@@ -54,13 +56,18 @@ def remembered(reminder: Reminder, *, name: str | None = None, late: bool = Fals
         stopped=reminder.state is State.STOPPED,
         trouble=reminder.trouble,
         late=late,
+        case=reminder.case,
     )
 
 
 def due_said(told: Remembered) -> Iterator[Say]:
     """Yield what is said when it is due, a line each."""
-    yield Say("remind-due", told)
-    if told.late:
+    if told.about is About.SHARED:
+        yield Say("remind-shared", told)
+        return
+    asked = told.about in ASKED_FOR
+    yield Say("remind-due", told) if asked else Say("remind-came", told)
+    if told.late and asked:
         yield Say("remind-late", told)
     if told.trouble is Trouble.CHANNEL_GONE:
         yield Say("remind-moved")

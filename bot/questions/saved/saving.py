@@ -74,6 +74,7 @@ async def save(query: SaveQuery, context: Context, desk: Desk) -> Saved:
         setup, known = await desk.store.enclosures.put(desk.keeper, query.name, changed)
     except ValidationError as error:
         raise _beyond(query, str(error.errors()[0]["loc"][0])) from error
+    await desk.store.cases.moved(desk.keeper, query.name, desk.now)
     return Saved(
         name=query.name,
         known=bool(known),

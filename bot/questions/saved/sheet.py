@@ -36,7 +36,7 @@ from calc.uncertainty import Estimate
 from calc.uv.section import Box
 from calc.validity import OutsideModelError
 
-__all__ = ["MINE_SHEET", "CareSheet", "sheet", "tell_sheet"]
+__all__ = ["MINE_SHEET", "CareSheet", "sheet", "sheet_of", "sheet_picture", "tell_sheet"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +67,11 @@ class CareSheet:
 
 async def sheet(query: NamedQuery, context: Context, desk: Desk) -> CareSheet:
     """Find an enclosure, and put its animal's needs and its last readings together."""
-    kept = await enclosure_asked(desk, query.name, "mine sheet")
+    return sheet_of(await enclosure_asked(desk, query.name, "mine sheet"), context)
+
+
+def sheet_of(kept: Enclosure, context: Context) -> CareSheet:
+    """Return the sheet of an enclosure."""
     animal, setup = animal_of(kept.setup.animal, context), setup_told(kept.setup)
     if animal is None:
         return CareSheet(kept.name, setup, None, SetUp(), None, (), (), None)
@@ -160,7 +164,7 @@ def tell_sheet(facts: CareSheet) -> Layered:
         care=needs_care(known),
         guide=("measuring-temperatures", "when-to-call-a-vet"),
         sources=known.sources,
-        picture=lambda teller: _picture(facts, known, teller),
+        picture=lambda teller: sheet_picture(facts, teller),
         set_up=facts.set_up,
     )
 
@@ -172,14 +176,16 @@ def _days(facts: CareSheet) -> Iterator[Say]:
     yield say("unread" if facts.read_on is None else "read-on")
 
 
-def _picture(facts: CareSheet, known: Needs, teller: Teller) -> Picture:
+def sheet_picture(facts: CareSheet, teller: Teller, over: Say | None = None) -> Picture:
+    """Return the sheet as a picture, with these words ``over`` it in place of its own."""
     say = Says("mine-sheet", facts)
-    gauges = facts.gauges
+    gauges, known = facts.gauges, facts.needs
     assert gauges is not None
-    over = BoxHead(say("over"), needs_head(known))
+    assert known is not None
+    head = BoxHead(over or say("over"), needs_head(known))
     cautions = (*((EYES_CARE,) if known.uvi else ()), *(HEAT_CARE if known.has_air else ()))
     notes = (*_days(facts), *(care.short or care.say for care in cautions), say("who-says"))
-    return Picture.later(box_picture, gauges, facts.set_up, over, facts.also, teller, notes)
+    return Picture.later(box_picture, gauges, facts.set_up, head, facts.also, teller, notes)
 
 
 MINE_SHEET = Command(

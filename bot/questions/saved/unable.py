@@ -6,8 +6,9 @@ from bot.desk import Desk
 from bot.facts import Say
 from bot.layered import Brief, Layered
 from bot.refusal import RefusedError
+from bot.reply import Alarm
 
-__all__ = ["Unable", "server_of", "unable"]
+__all__ = ["Unable", "server_of", "tell_unable", "unable"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,14 +18,16 @@ class Unable:
     command: str
     why: tuple[Say, ...]
     example: str
+    alarms: tuple[Alarm, ...] = ()
 
 
 def unable(command: str, *why: Say, example: str, option: str = "") -> RefusedError:
     """Return the refusal of a question; ``option`` is what the example is for."""
-    return RefusedError(Unable(command, why, example), _tell, option)
+    return RefusedError(Unable(command, why, example), tell_unable, option)
 
 
-def _tell(facts: Unable) -> Layered:
+def tell_unable(facts: Unable) -> Layered:
+    """Tell why there is no answer, and what works."""
     step = Say("saved-step", facts)
     head, *more = facts.why
     return Layered(
@@ -33,6 +36,7 @@ def _tell(facts: Unable) -> Layered:
         title=Say("refused-title"),
         brief=Brief(head=head, range=tuple(more), steps=(step,)),
         steps=(step,),
+        alarms=facts.alarms,
     )
 
 

@@ -21,6 +21,7 @@ help-topic-warmth = Wärme: Lampen, Heizer, Nächte, Stunden
 help-topic-all = Der ganze Aufbau und alles andere
 help-group-mine = Deine eigenen Terrarien und Messwerte
 help-group-remind = Erinnerungen: messen, tauschen, nachsehen
+help-group-cases = Für Helfer: geteilte Terrarien
 help-group-server = Für die Moderation: Einstellungen und eigene Zahlen
 help-group-board = Für die Moderation: angeheftete Tafeln
 

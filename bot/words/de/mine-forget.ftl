@@ -10,6 +10,14 @@ mine-forget-would = Ein Ja löscht endgültig { $enclosures ->
     [0] keine Erinnerung
     [one] { $reminders } Erinnerung
    *[other] { $reminders } Erinnerungen
+  }{ $spares ->
+    [0] {""}
+    [one] , { $spares } Ersatzlampe
+   *[other] , { $spares } Ersatzlampen
+  }{ $cases ->
+    [0] {""}
+    [one] , { $cases } mit Helfern geteilten Fall
+   *[other] , { $cases } mit Helfern geteilte Fälle
   } und deine Einstellungen.
 mine-forget-step-export = Heb zuerst eine Kopie auf: mine export
 mine-forget-step-sure = Dann lösch alles: mine forget sure:yes
@@ -22,6 +30,10 @@ mine-forget-label-readings = Messwerte
 mine-forget-readings = { $readings }
 mine-forget-label-reminders = Erinnerungen
 mine-forget-reminders = { $reminders }
+mine-forget-label-spares = Ersatzlampen
+mine-forget-spares = { $spares }
+mine-forget-label-cases = Fälle bei Helfern
+mine-forget-cases = { $cases }
 mine-forget-label-settings = Einstellungen
 mine-forget-settings = { $settings ->
     [yes] gelöscht
@@ -32,3 +44,8 @@ mine-forget-logs = { $log_lines ->
     [one] deine Nummer ist aus { $log_lines } Zeile entfernt
    *[other] deine Nummer ist aus { $log_lines } Zeilen entfernt
   }; was geändert wurde, bleibt stehen
+mine-forget-label-advice = Rat für andere
+mine-forget-advice = { $advice ->
+    [one] deine Nummer ist aus { $advice } Rat entfernt
+   *[other] deine Nummer ist aus { $advice } Ratschlägen entfernt
+  }; der Rat bleibt

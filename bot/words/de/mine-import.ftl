@@ -10,4 +10,5 @@ mine-import-head = { $enclosures ->
   } gespeichert, wie in der Datei.
 mine-import-rest = Was nicht in der Datei steht, bleibt, wie es war.
 mine-import-reminders = Erinnerungen kommen als Direktnachricht. Vergangene fallen weg.
+mine-import-cases = Fälle werden nicht wieder geteilt: Dazu braucht es jedes Mal dein Ja.
 mine-import-step = Sieh es dir an: mine list

@@ -308,6 +308,24 @@ option-mine-compare-name = { option-mine-reading-name }
 option-mine-compare-first = der frühere Tag; sonst der erste
 option-mine-compare-second = der spätere Tag; sonst der letzte
 
+## mine share, mine case, mine unshare, cases
+option-mine-share-name = { option-mine-reading-name }
+option-mine-share-sure = yes: Du stimmst zu, dass Helfer es hier sehen
+option-mine-case-name = { option-mine-reading-name }
+option-mine-unshare-name = { option-mine-reading-name }
+option-cases-show-number = die Nummer des Falls
+option-cases-end-number = { option-cases-show-number }
+option-cases-advise-number = { option-cases-show-number }
+option-cases-advise-distance = die Röhre so weit über den Rücken hängen: 35cm
+option-cases-advise-tube = die Röhre tauschen: new oder eine Klasse wie 12%
+option-cases-advise-screen = none: die Röhre unter das Gitter hängen
+option-cases-advise-measure = ein Messwert, den du brauchst: uvi, basking, warm, cool, night
+option-cases-advise-basking = den Sonnenplatz bringen auf: 39C
+option-cases-advise-warm = die Luft der warmen Seite bringen auf: 29C
+option-cases-advise-cool = die Luft der kühlen Seite bringen auf: 26C
+option-cases-advise-night = den tiefsten Wert der Nacht bringen auf: 20C
+option-cases-advise-vet = yes: mit dem Tier in eine Tierarztpraxis
+
 ## mine unread
 option-mine-unread-name = { option-mine-reading-name }
 option-mine-unread-day = der Tag, dessen Messwerte weg sollen: 2026-05-04

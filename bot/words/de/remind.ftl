@@ -2,13 +2,20 @@
 
 ## Woran eine erinnert
 remind-what = { $about ->
+    [advised] ansehen, was Helfer raten
+    [case] { remind-case } noch mal ansehen
+    [ended] Helfer haben deinen Fall beendet
+    [retarget] Zielwerte haben sich geändert
+   *[other] { remind-asked }
+  }{ $enclosure ->
+    [none] {""}
+   *[some] {" "}({ $enclosure })
+  }
+remind-asked = { $about ->
     [meter] UV messen
     [tube] UV-Röhre tauschen
     [season] Zeitschaltuhr auf die Jahreszeit stellen
    *[check] Temperaturen und Abstand prüfen
-  }{ $enclosure ->
-    [none] {""}
-   *[some] {" "}({ $enclosure })
   }
 remind-label = Erinnerung { $number }
 remind-row = { CAP($what) }: { MOMENT($due) }
@@ -84,6 +91,30 @@ remind-due = { $here ->
     [season] Frag /hours nach den Zeiten.
    *[check] Frag /temps mit deinen Messwerten.
   }
+remind-came = { $about ->
+    [advised] Helfer raten dir etwas{ $enclosure ->
+        [none] {""}
+       *[some] {" "}(zu { $enclosure })
+      }, und noch ist nicht alles getan. Sieh nach mit /mine case und schreib auf, was du misst.
+    [case] Sieh dir { remind-case } noch mal an: Es hat sich etwas bewegt, oder eine Woche lang nichts. Frag /cases show im Kanal für Helfer.
+    [ended] Helfer haben deinen Fall beendet{ $enclosure ->
+        [none] {""}
+       *[some] {" "}(zu { $enclosure })
+      }. Ihr Rat ist gelöscht; dein Terrarium und seine Messwerte bleiben.
+   *[other] Ein Zielwert, den ich dir genannt habe, hat sich geändert{ $enclosure ->
+        [none] {""}
+       *[some] {" "}(zu { $enclosure })
+      }: { LIST($moved, join: "list-semi") }. Sieh es dir an mit /mine show.
+  }
+remind-case = { $case ->
+    [none] den Fall
+   *[other] Fall { $case }
+  }
+# Only with: $case
+remind-shared = Jemand zeigt den Helfern dieser Gruppe { $enclosure ->
+    [none] ein Terrarium
+   *[some] „{ $enclosure }“
+  }: Fall { $case }.
 remind-late = Sie kommt zu spät: Fällig war sie am { MOMENT($due) }.
 remind-moved = In deinem Kanal darf ich nicht mehr schreiben, darum kommt sie hier.
 

@@ -66,6 +66,7 @@ wanted-other-set-up = einen zweiten Aufbau: nenn, was an ihm anders ist
 wanted-line = eine Zeile aus höchstens { $most } Buchstaben, Ziffern und einfachen Zeichen, oder none
 wanted-uvi-range = eine Spanne des UV-Index
 wanted-reminder = die Nummer einer Erinnerung
+wanted-case = die Nummer eines Falls
 wanted-short-list = { $what }, mit höchstens 1000 Zeichen
 
 ## Zeit und Ort

@@ -16,6 +16,8 @@ button-correct = Correct
 button-in = In inches
 button-cm = In cm
 button-sure = Yes, delete for good
+button-agree = I agree
+button-case = Open the case
 button-show = Show it to me
 button-all = Show all
 

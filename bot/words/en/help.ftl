@@ -22,6 +22,7 @@ help-topic-warmth = Warmth: lamps, heaters, nights, hours
 help-topic-all = The whole set-up, and all else
 help-group-mine = Your own enclosures and readings
 help-group-remind = Reminders to read, replace or check
+help-group-cases = For helpers: shared enclosures
 help-group-server = For moderators: settings and own figures
 help-group-board = For moderators: pinned boards
 

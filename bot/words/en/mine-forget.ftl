@@ -11,6 +11,14 @@ mine-forget-would = Saying yes deletes { $enclosures ->
     [0] no reminders
     [one] { $reminders } reminder
    *[other] { $reminders } reminders
+  }{ $spares ->
+    [0] {""}
+    [one] , { $spares } spare lamp
+   *[other] , { $spares } spare lamps
+  }{ $cases ->
+    [0] {""}
+    [one] , { $cases } case shared with helpers
+   *[other] , { $cases } cases shared with helpers
   } and your settings, for good.
 mine-forget-step-export = Keep a copy first: mine export
 mine-forget-step-sure = Then delete: mine forget sure:yes
@@ -23,6 +31,10 @@ mine-forget-label-readings = Readings
 mine-forget-readings = { $readings }
 mine-forget-label-reminders = Reminders
 mine-forget-reminders = { $reminders }
+mine-forget-label-spares = Spare lamps
+mine-forget-spares = { $spares }
+mine-forget-label-cases = Cases with helpers
+mine-forget-cases = { $cases }
 mine-forget-label-settings = Settings
 mine-forget-settings = { $settings ->
     [yes] deleted
@@ -33,3 +45,8 @@ mine-forget-logs = { $log_lines ->
     [one] your number was taken out of { $log_lines } line
    *[other] your number was taken out of { $log_lines } lines
   }; what was changed stays
+mine-forget-label-advice = Advice to others
+mine-forget-advice = { $advice ->
+    [one] your number was taken out of { $advice } piece of advice
+   *[other] your number was taken out of { $advice } pieces of advice
+  }; the advice stays

@@ -11,4 +11,5 @@ mine-import-head = { $enclosures ->
   }: kept as in the file.
 mine-import-rest = What the file does not name stays as it was.
 mine-import-reminders = Reminders come by direct message. Past ones are left out.
+mine-import-cases = Cases are not shared again: each needs your yes anew.
 mine-import-step = Look at it: mine list

@@ -308,6 +308,24 @@ option-mine-compare-name = { option-mine-reading-name }
 option-mine-compare-first = the earlier day; else the first
 option-mine-compare-second = the later day; else the last
 
+## mine share, mine case, mine unshare, cases
+option-mine-share-name = { option-mine-reading-name }
+option-mine-share-sure = yes: you agree that helpers here see it
+option-mine-case-name = { option-mine-reading-name }
+option-mine-unshare-name = { option-mine-reading-name }
+option-cases-show-number = the number of the case
+option-cases-end-number = { option-cases-show-number }
+option-cases-advise-number = { option-cases-show-number }
+option-cases-advise-distance = hang the tube this far above the back: 14in
+option-cases-advise-tube = change the tube: new, or a class such as 12%
+option-cases-advise-screen = none: hang the tube below the screen
+option-cases-advise-measure = a reading you wish for: uvi, basking, warm, cool, night
+option-cases-advise-basking = bring the basking surface to: 103F
+option-cases-advise-warm = bring the air at the warm end to: 84F
+option-cases-advise-cool = bring the air at the cool end to: 79F
+option-cases-advise-night = bring the coldest of the night to: 68F
+option-cases-advise-vet = yes: take the animal to a reptile vet
+
 ## mine unread
 option-mine-unread-name = { option-mine-reading-name }
 option-mine-unread-day = the day whose readings go: 2026-05-04

@@ -3,13 +3,32 @@
 
 ## What one is about
 remind-what = { $about ->
+    [advised] look at what helpers advise{ $enclosure ->
+        [none] {""}
+       *[some] {" "}for { $enclosure }
+      }
+    [case] look at { remind-case } again{ $enclosure ->
+        [none] {""}
+       *[some] {" "}({ $enclosure })
+      }
+    [ended] helpers ended your case{ $enclosure ->
+        [none] {""}
+       *[some] {" "}({ $enclosure })
+      }
+    [retarget] targets changed{ $enclosure ->
+        [none] {""}
+       *[some] {" "}({ $enclosure })
+      }
+   *[other] { remind-asked }{ $enclosure ->
+        [none] {""}
+       *[some] {" "}of { $enclosure }
+      }
+  }
+remind-asked = { $about ->
     [meter] read the UV meter
     [tube] replace the UV tube
     [season] set the timer for the season
    *[check] check the temperatures and the distance
-  }{ $enclosure ->
-    [none] {""}
-   *[some] {" "}of { $enclosure }
   }
 remind-label = Reminder { $number }
 remind-row = { CAP($what) }: { MOMENT($due) }
@@ -85,6 +104,30 @@ remind-due = { $here ->
     [season] Ask /hours for the times.
    *[check] Ask /temps with what you read.
   }
+remind-came = { $about ->
+    [advised] Helpers advise something{ $enclosure ->
+        [none] {""}
+       *[some] {" "}for { $enclosure }
+      }, and not all of it is done. See /mine case, and write down what you read.
+    [case] Look at { remind-case } again: something moved in it, or nothing did for a week. Ask /cases show in the channel for helpers.
+    [ended] Helpers ended your case{ $enclosure ->
+        [none] {""}
+       *[some] {" "}for { $enclosure }
+      }. Their advice is deleted; your enclosure and its readings stay.
+   *[other] What I told you to aim for has changed{ $enclosure ->
+        [none] {""}
+       *[some] {" "}for { $enclosure }
+      }: { LIST($moved, join: "list-semi") }. Look at it with /mine show.
+  }
+remind-case = { $case ->
+    [none] a case
+   *[other] case { $case }
+  }
+# Only with: $case
+remind-shared = A keeper shares { $enclosure ->
+    [none] an enclosure
+   *[some] “{ $enclosure }”
+  } with the helpers of this group: case { $case }.
 remind-late = It is late: it was due on { MOMENT($due) }.
 remind-moved = I may no longer write in the channel that you chose, so it comes here.
 

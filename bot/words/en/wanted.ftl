@@ -67,6 +67,7 @@ wanted-other-set-up = another set-up: name what is different of it
 wanted-line = a line of at most { $most } letters, digits and plain signs, or none
 wanted-uvi-range = a range of the UV index
 wanted-reminder = the number of a reminder
+wanted-case = the number of a case
 wanted-short-list = { $what }, in at most 1000 characters
 
 ## Time and place

@@ -18,10 +18,11 @@ from bot.saved.group import (
     ServerSettings,
     Shown,
 )
-from bot.saved.keeper import Enclosure, KeeperExport, KeeperSettings, KeptScreen, Reading
+from bot.saved.keeper import Enclosure, KeeperSettings, KeptScreen, Reading, Spare
 from bot.saved.keeper import Setup as KeptSetup
+from bot.saved.keeper_file import KeeperExport
 from bot.saved.own_lamps import OwnPoint
-from bot.saved.reminders import MOST_DAYS, About, ReminderExport
+from bot.saved.reminders import ASKED_FOR, MOST_DAYS, ReminderExport
 from bot.saved.values import OwnLife, name_key
 from calc.animal import Subject
 from calc.animals import animals
@@ -169,6 +170,16 @@ enclosures = st.builds(
 )
 
 
+spares = st.builds(
+    Spare,
+    name=names,
+    lamp=st.sampled_from(UvLamp),
+    tube_percent=st.none() | exact(1.0, 20.0),
+    tube_length_m=st.none() | exact(0.1, 2.0),
+    bought_on=st.none() | days,
+)
+
+
 @st.composite
 def keeper_exports(draw: st.DrawFn) -> KeeperExport:
     """Draw a keeper's file, whose reminders are ahead of NOW and about its enclosures."""
@@ -176,7 +187,7 @@ def keeper_exports(draw: st.DrawFn) -> KeeperExport:
     about = st.none() | (st.sampled_from([e.name for e in kept]) if kept else st.none())
     reminder = st.builds(
         ReminderExport,
-        about=st.sampled_from(About),
+        about=st.sampled_from(ASKED_FOR),
         enclosure=about,
         due=st.datetimes(
             NOW.replace(tzinfo=None), datetime(2031, 1, 1), timezones=st.just(UTC)
@@ -190,4 +201,10 @@ def keeper_exports(draw: st.DrawFn) -> KeeperExport:
         zone=draw(st.none() | zones),
         language=draw(st.none() | st.sampled_from(Tongue)),
     )
-    return KeeperExport(settings=settings, enclosures=tuple(kept), reminders=tuple(draw(reminders)))
+    stock = st.lists(spares, max_size=2, unique_by=lambda spare: name_key(spare.name))
+    return KeeperExport(
+        settings=settings,
+        enclosures=tuple(kept),
+        reminders=tuple(draw(reminders)),
+        spares=tuple(draw(stock)),
+    )

@@ -9,6 +9,7 @@ from sqlalchemy import event
 
 from bot.database.store import Store
 from bot.language.quantities import Units
+from bot.saved.cases import MOST_ADVICE, Advice, Advised, CaseExport
 from bot.saved.group import (
     MOST_ANIMALS,
     MOST_CHANNELS,
@@ -27,13 +28,15 @@ from bot.saved.group import (
 from bot.saved.keeper import (
     MOST_ENCLOSURES,
     MOST_READINGS,
+    MOST_SPARES,
     Enclosure,
-    KeeperExport,
     KeeperSettings,
     KeptScreen,
     Reading,
     Setup,
+    Spare,
 )
+from bot.saved.keeper_file import KeeperExport
 from bot.saved.reminders import MOST_DAYS, MOST_REMINDERS, About, ReminderExport
 from bot.saved.values import LONGEST_NAME
 from calc.animal import Subject
@@ -122,6 +125,18 @@ FULL_KEEPER = KeeperExport(
             every_days=MOST_DAYS,
         )
         for number in range(MOST_REMINDERS)
+    ),
+    spares=tuple(
+        Spare(name=_name(number), tube_percent=4 * _LONG, tube_length_m=_LONG / 3, bought_on=_FIRST)
+        for number in range(MOST_SPARES)
+    ),
+    cases=tuple(
+        CaseExport(
+            enclosure=_name(number),
+            opened=datetime(2030, 1, 1, 23, 59, 59, 123457, tzinfo=UTC),
+            advice=MOST_ADVICE * (Advice(day=_FIRST, what=Advised.HANG, value=_LONG / 3),),
+        )
+        for number in range(MOST_ENCLOSURES)
     ),
 )
 """Everything that one person may keep, each of it as long as it may be."""

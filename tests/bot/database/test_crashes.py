@@ -18,7 +18,7 @@ from bot.database.reminders import LEASE
 from bot.database.store import Store, open_store_at
 from bot.database.tables import ReminderRow
 from bot.database.upgrade import upgrade, versions
-from bot.saved.keeper import KeeperExport
+from bot.saved.keeper_file import KeeperExport
 from bot.saved.reminders import MOST_REMINDERS, About, ReminderExport
 from tests.bot.database.databases import Kind, fresh_postgresql, fresh_sqlite
 from tests.bot.database.delivering import DUE
@@ -31,7 +31,8 @@ WRITING = """
 import asyncio, sys
 from datetime import UTC, date, datetime, timedelta
 from sqlalchemy import make_url
-from bot.saved.keeper import Enclosure, KeeperExport, Reading
+from bot.saved.keeper import Enclosure, Reading
+from bot.saved.keeper_file import KeeperExport
 from bot.database.store import open_store_at
 from calc.quantities import Quantity
 

@@ -10,7 +10,8 @@ from pydantic import ValidationError
 from bot.database.errors import LimitError
 from bot.database.store import Store
 from bot.saved.group import By, ServerExport
-from bot.saved.keeper import MOST_ENCLOSURES, Enclosure, KeeperExport
+from bot.saved.keeper import MOST_ENCLOSURES, Enclosure
+from bot.saved.keeper_file import KeeperExport
 from bot.saved.reminders import About, ReminderExport
 from bot.saved.values import name_key
 from tests.bot.database.kept_values import NOW, keeper_exports, server_exports
@@ -49,7 +50,8 @@ def alike(given: KeeperExport) -> object:
         for e in given.enclosures
     }
     reminders = {r.model_dump_json() for r in given.reminders}
-    return given.settings, enclosures, reminders
+    spares = {s.model_dump_json() for s in given.spares}
+    return given.settings, enclosures, reminders, spares
 
 
 @over_a_store
@@ -115,7 +117,7 @@ REMINDER = '{"about": "tube", "due": "2026-05-04T12:00:00%s", "zone": "UTC"%s}'
         "[]",
         "{}x",
         '{"noonstone": "server"}',
-        '{"noonstone": "keeper", "version": 2}',
+        '{"noonstone": "keeper", "version": 3}',
         '{"noonstone": "keeper", "surprise": 1}',
         '{"noonstone": "keeper", "enclosures": [{"name": "@everyone"}]}',
         '{"noonstone": "keeper", "enclosures": [{"name": "Box"}, {"name": "BOX"}]}',

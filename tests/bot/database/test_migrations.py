@@ -19,7 +19,7 @@ from bot.database.tables import Table
 from bot.database.upgrade import upgrade, versions
 from bot.language.uv_lamps import UvLamp
 from bot.saved.group import OwnLamp, ServerExport
-from bot.saved.keeper import KeeperExport
+from bot.saved.keeper_file import KeeperExport
 from bot.saved.values import name_key
 from tests.bot.database.databases import Kind, fresh_postgresql, fresh_sqlite
 from tests.bot.database.kept_values import keeper_exports, server_exports

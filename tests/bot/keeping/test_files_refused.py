@@ -10,7 +10,7 @@ from bot.preferences import LANGUAGES
 from bot.questions.saved.files import MOST_IMPORT, document_of, read_file
 from bot.refusal import RefusedError
 from bot.saved.group import ServerExport
-from bot.saved.keeper import KeeperExport
+from bot.saved.keeper_file import KeeperExport
 from bot.saying.voice import voice
 from tests.bot.database.large import FULL_KEEPER, FULL_SERVER
 from tests.fuzz.files import FILES

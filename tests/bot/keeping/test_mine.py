@@ -5,7 +5,7 @@ from datetime import timedelta
 
 import pytest
 
-from bot.saved.keeper import KeeperExport
+from bot.saved.keeper_file import KeeperExport
 from tests.bot.keeping.conftest import NOW, Ask
 from tests.bot.keeping.people import MOSS, row, whole
 
