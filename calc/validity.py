@@ -5,10 +5,9 @@ range into the rule and another into the words.
 """
 
 from math import inf, isfinite
-from typing import TYPE_CHECKING
 
-if TYPE_CHECKING:
-    from numpy.typing import ArrayLike
+import numpy as np
+from numpy.typing import ArrayLike
 
 __all__ = ["OutsideModelError", "check"]
 
@@ -42,7 +41,7 @@ class OutsideModelError(ValueError):
 
 def check(
     name: str,
-    value: "ArrayLike",
+    value: ArrayLike,
     low: float,
     high: float = inf,
     unit: str = "",
@@ -65,8 +64,6 @@ def check(
         if low <= value <= high and not (is_open_low and value == low):
             return
         raise OutsideModelError(name, value, low, high, unit, is_open_low=is_open_low)
-    import numpy as np
-
     values = np.asarray(value, dtype=np.float64)
     inside = (values > low if is_open_low else values >= low) & (values <= high)
     if not np.all(inside):

@@ -149,13 +149,13 @@ KEEPERS: dict[str, tuple[str, ...]] = {
     "fluent": ("bot.saying",),
     "jinja2": ("bot.render.html", "bot.fronts.pages"),
     "markupsafe": ("bot.render.html", "bot.fronts.pages"),
+    "pint": ("bot.language",),
     "pydantic": ("bot",),
     "contourpy": ("bot.render.picture",),
     "resvg_py": ("bot.render.picture",),
     "PIL": ("bot.render.picture",),
-    # Only the tests check against them.
+    # Only the tests check against it.
     "scipy": (),
-    "pint": (),
     "sqlalchemy": ("bot.database",),
     "alembic": ("bot.database",),
 }

@@ -9,7 +9,7 @@ import pytest
 from tests.bot.database.databases import sqlite_of_today
 
 ROOT = Path(__file__).parent.parent
-# Whatever is asked at the console.
+# Whatever is asked at the console; pint takes the door of scipy where it is there.
 NEVER = (
     "scipy.optimize",
     "scipy.linalg",

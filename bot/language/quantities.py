@@ -45,7 +45,7 @@ SI = {
     Dimension.TEMPERATURE_DIFFERENCE: "K",
     Dimension.POWER: "W",
     Dimension.DURATION: "s",
-    Dimension.VOLUME: "m³",
+    Dimension.VOLUME: "meter ** 3",
 }
 _ACCEPTED = {
     Dimension.LENGTH: (Say("wanted-length"), "14in"),

@@ -1,7 +1,8 @@
-"""The units people write, a closed table, and their conversion in exact fractions.
+"""The units people write, a closed table, and their conversion by pint.
 
-The factors are those by definition (the inch, the US gallon and the offset of °F are exact); the
-tests hold every pair of units against pint.
+Text never reaches pint: it would read 25C as coulombs, 2 ft 6 in as a product, and 9**9**9 as
+work for the rest of the day. Pint gets a number and a unit of its own small registry, which
+holds these units and no others and counts in exact fractions.
 """
 
 import re
@@ -10,6 +11,7 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import cache
 from math import isfinite, lcm
+from typing import Any
 
 __all__ = [
     "Dimension",
@@ -41,42 +43,26 @@ class Dimension(StrEnum):
     VOLUME = "volume"
 
 
-_INCH, _FAHRENHEIT = Fraction("0.0254"), Fraction(5, 9)
-_DAY, _YEAR = Fraction(86400), Fraction("365.25")
-# Of every unit its scale to SI and what its zero is there, exactly.
-_IN_SI: dict[Dimension, dict[str, tuple[Fraction, Fraction]]] = {
-    Dimension.LENGTH: {
-        "m": (Fraction(1), Fraction(0)),
-        "cm": (Fraction("0.01"), Fraction(0)),
-        "mm": (Fraction("0.001"), Fraction(0)),
-        "in": (_INCH, Fraction(0)),
-        "ft": (12 * _INCH, Fraction(0)),
-    },
-    Dimension.TEMPERATURE: {
-        "degC": (Fraction(1), Fraction(0)),
-        "degF": (_FAHRENHEIT, -32 * _FAHRENHEIT),
-    },
-    Dimension.TEMPERATURE_DIFFERENCE: {
-        "K": (Fraction(1), Fraction(0)),
-        "delta_degC": (Fraction(1), Fraction(0)),
-        "delta_degF": (_FAHRENHEIT, Fraction(0)),
-    },
-    Dimension.POWER: {"W": (Fraction(1), Fraction(0))},
-    Dimension.DURATION: {
-        "s": (Fraction(1), Fraction(0)),
-        "min": (Fraction(60), Fraction(0)),
-        "h": (Fraction(3600), Fraction(0)),
-        "day": (_DAY, Fraction(0)),
-        "week": (7 * _DAY, Fraction(0)),
-        "month": (_YEAR / 12 * _DAY, Fraction(0)),
-        "year": (_YEAR * _DAY, Fraction(0)),
-    },
-    Dimension.VOLUME: {
-        "m³": (Fraction(1), Fraction(0)),
-        "l": (Fraction("0.001"), Fraction(0)),
-        "gal": (231 * _INCH**3, Fraction(0)),
-    },
-}
+_DEFINITIONS = """
+meter = [length] = m
+centimeter = 1/100 * meter = cm
+millimeter = 1/1000 * meter = mm
+inch = 254/10000 * meter = in
+foot = 12 * inch = ft
+kelvin = [temperature] = K
+degree_Celsius = kelvin; offset: 273.15 = °C = degC
+degree_Fahrenheit = 5/9 * kelvin; offset: 233.15 + 200/9 = °F = degF
+second = [time] = s
+minute = 60 * second = min
+hour = 60 * minute = h
+day = 24 * hour
+week = 7 * day
+year = 36525/100 * day
+month = 1/12 * year
+watt = [power] = W
+liter = 1/1000 * meter ** 3 = l
+gallon = 231 * inch ** 3 = gal
+"""
 
 _F = (
     "f|° f|deg f|degree f|degrees f|fahrenheit|fahr|fahrenhiet|farenheit|farenheight"
@@ -164,13 +150,23 @@ def first_letters(dimension: Dimension) -> frozenset[str]:
 
 
 @cache
+def _registry() -> Any:
+    import pint
+
+    registry: Any = pint.UnitRegistry(None, non_int_type=Fraction)
+    registry.load_definitions(_DEFINITIONS.strip().splitlines())
+    return registry
+
+
+@cache
 def _line(from_unit: str, to_unit: str) -> tuple[Fraction, Fraction]:
-    """Return scale and offset between two units of one dimension."""
-    for units in _IN_SI.values():
-        if from_unit in units and to_unit in units:
-            (scale, zero), (over, other) = units[from_unit], units[to_unit]
-            return scale / over, (zero - other) / over
-    raise ValueError(f"nothing makes {to_unit} of {from_unit}")
+    """Return scale and offset between two units: pint is asked once for each pair."""
+    registry = _registry()
+    at_zero, at_one = (
+        Fraction(registry.Quantity(Fraction(value), from_unit).to(to_unit).magnitude)
+        for value in (0, 1)
+    )
+    return at_one - at_zero, at_zero
 
 
 @cache
