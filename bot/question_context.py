@@ -41,9 +41,13 @@ def read_options(
         texts = {name: typed(values[name]) for name in wrong}
         if any(values[name] != text for name, text in texts.items()):
             return read_options(model, {**values, **texts}, preferences)
-        from bot.language.glossary import glossed
+        from bot.language.glossary import chosen, glossed
 
-        heard = {name: glossed(text).text for name, text in texts.items()}
+        choices = {option.name: option.choices for option in model.options()}
+        heard = {
+            name: chosen(text, choices.get(name, ())) or glossed(text).text
+            for name, text in texts.items()
+        }
         if heard == texts:
             raise
         with suppress(ValidationError):

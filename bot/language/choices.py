@@ -4,7 +4,7 @@ Readers return the first name of the thing; the answer knows what it means to th
 """
 
 import re
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Mapping
 
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
@@ -26,6 +26,8 @@ __all__ = [
     "SURFACES",
     "THERMOMETERS",
     "YES_NO",
+    "choice_said",
+    "one_of",
     "read_choice",
     "read_thermometers",
 ]
@@ -142,8 +144,25 @@ def read_choice(text: str, names: Mapping[str, Collection[str]]) -> str:
             return name
     every = [word for name, aliases in names.items() for word in (name, *aliases)]
     near = closest(words, every) if words else None
-    wanted = Say("wanted-choice", Choice(tuple(names), near))
-    raise NotUnderstoodError(text, wanted, near or next(iter(names)))
+    raise NotUnderstoodError(text, one_of(names, near), near or next(iter(names)))
+
+
+def one_of(names: Iterable[str], near: str | None = None) -> Say:
+    """Return what is accepted where one of a few names is, each in the reader's language."""
+    names = tuple(names)
+    told = choice_said(near) if near in names else near
+    return Say("wanted-choice", Choice(tuple(map(choice_said, names)), told))
+
+
+def choice_said(name: str) -> Say | str:
+    """Return what there is to choose, as the reader's language has it; a figure is itself.
+
+    >>> choice_said("T5 HO tube"), choice_said("52")
+    (Say(id='choice-t5-ho-tube', facts=None), '52')
+    """
+    if not re.search("[a-z]", name):
+        return name
+    return Say.of("choice", *re.findall(r"[a-z0-9]+", name.lower()))
 
 
 def read_thermometers(text: str) -> frozenset[str]:
@@ -153,7 +172,7 @@ def read_thermometers(text: str) -> frozenset[str]:
     ['digital probe', 'infrared gun']
     """
     if len(text) > LONGEST:
-        wanted = Say("wanted-choice", Choice(tuple(THERMOMETERS)))
+        wanted = one_of(THERMOMETERS)
         raise NotUnderstoodError(text, wanted, "infrared gun")
     whole = _plain(text)
     if any(whole == name or whole in aliases for name, aliases in THERMOMETERS.items()):

@@ -5,12 +5,11 @@ from collections.abc import Mapping
 from enum import StrEnum
 from functools import cache
 
-from bot.facts import Say
+from bot.language.choices import one_of
 from bot.language.errors import NotUnderstoodError
 from bot.language.names import closest
 from bot.language.normal import normalise
 from bot.language.sides import LONGEST
-from bot.language.wanted import Choice
 from calc.tables import read_table
 
 __all__ = ["TUBES", "WARM", "UvLamp", "find_uv_lamp", "read_uv_lamp", "without_uv_lamp"]
@@ -94,8 +93,7 @@ def read_uv_lamp(text: str) -> UvLamp:
         return UvLamp.T5_HO
     near = closest(plain, (*_words(), *_BARE)) if plain else None
     names = tuple(kind.value for kind in UvLamp)
-    wanted = Say("wanted-choice", Choice(names, near))
-    raise NotUnderstoodError(text, wanted, near or names[0], "lamp")
+    raise NotUnderstoodError(text, one_of(names, near), near or names[0], "lamp")
 
 
 _BARE = ("t5", "t5 tube", "tube", "linear", "linear tube", "high output", "ho")

@@ -11,8 +11,8 @@ __all__ = ["Choice", "Closest", "EitherOf", "SecondWord", "Spelled", "UpTo", "Wh
 class Choice:
     """One of a few words; ``near`` is the one that was probably meant."""
 
-    names: tuple[str, ...]
-    near: str | None = None
+    names: tuple[str | Say, ...]
+    near: str | Say | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,7 +15,7 @@ from bot.completion import values_of
 from bot.facts import Say
 from bot.fronts.discord.carried import QuestionButton, carried
 from bot.fronts.discord.labels import cut
-from bot.fronts.discord.localised import described
+from bot.fronts.discord.localised import chosen_label, described
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of
 from bot.fronts.discord.said import FormOf, said_in
@@ -156,8 +156,13 @@ def _choice(
     command: str, option: QueryOption, value: str, choices: tuple[str, ...], language: str
 ) -> discord.ui.Label[Any]:
     """Return the field of an option that is picked and not typed."""
+    listed = option.choices == choices
     offered = [
-        discord.SelectOption(label=choice, value=choice, default=choice == value)
+        discord.SelectOption(
+            label=chosen_label(choice, language) if listed else choice,
+            value=choice,
+            default=choice == value,
+        )
         for choice in choices
     ]
     return discord.ui.Label(

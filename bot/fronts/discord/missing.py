@@ -19,7 +19,7 @@ from bot.facts import Say
 from bot.fronts.discord.carried import carried
 from bot.fronts.discord.labels import cut, label
 from bot.fronts.discord.limits import CarriesNothing, Limited
-from bot.fronts.discord.localised import described
+from bot.fronts.discord.localised import chosen_label, described
 from bot.fronts.discord.question import IN_MESSAGE, Question
 from bot.fronts.discord.seen import Row
 from bot.fronts.discord.sending import guarded, tell
@@ -224,8 +224,16 @@ def _list(option: str, question: Question, language: str) -> Iterator[FactSelect
     """Yield the list of an option, where its values can be counted."""
     if values := _values(question.command, option):
         told = described(about_option(question.command, option), language)
-        choices = _Choices(told, [(value, value) for value in values])
+        listed = _choices(question.command, option)
+        named = (chosen_label(v, language) if v in listed else v for v in values)
+        choices = _Choices(told, list(zip(values, named, strict=True)))
         yield FactSelect.of(option, 0, question, choices)
+
+
+def _choices(command: str, option: str) -> tuple[str, ...]:
+    found = command_named(command)
+    options = found.query.options() if found else ()
+    return next((one.choices for one in options if one.name == option), ())
 
 
 def _values(command: str, option: str) -> tuple[str, ...]:

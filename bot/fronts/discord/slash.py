@@ -15,7 +15,7 @@ from bot.completion import complete
 from bot.facts import Say
 from bot.fronts.discord.forms import open_form, opens_a_form
 from bot.fronts.discord.limits import admitted
-from bot.fronts.discord.localised import in_menu
+from bot.fronts.discord.localised import choice_in_menu, in_menu
 from bot.fronts.discord.menus import message_menus
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of, is_moderator
@@ -181,7 +181,7 @@ def _declare(
     app_commands.rename(**{n: shown for n, shown in names.items() if n != shown})(callback)
     app_commands.choices(
         **{
-            name: [app_commands.Choice(name=c, value=c) for c in option.choices]
+            name: [choice_in_menu(choice) for choice in option.choices]
             for name, option in parameters.items()
             if 0 < len(option.choices) <= _MOST_CHOICES
         }

@@ -1,12 +1,13 @@
 """The table of a language: its runs of words, each with what hearing calls them."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from typing import Any
 
 from calc.tables import read_table
 
-__all__ = ["NUMBER", "Run", "Table", "forms", "table"]
+__all__ = ["CHOICES", "NUMBER", "Run", "Table", "forms", "table", "told_in"]
 
 NUMBER = "#"
 """Stands for any number in a run of words."""
@@ -17,6 +18,8 @@ _ENDINGS = ("n", "s", "e", "en", "er", "es", "em")
 _LEAST_STEM = 3
 _PARTS = "nouns"
 _NO_RUNS = "also_english"
+CHOICES = "choices"
+"""The rows of what is chosen for an option."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,14 +83,20 @@ def _words_of_hearing() -> frozenset[str]:
 
 
 @cache
+def told_in(language: str) -> Mapping[str, Any]:
+    """Return the file of a language."""
+    return read_table(f"bot/language/glossary/{language}.toml")
+
+
+@cache
 def table(language: str) -> Table:
     """Return the table of a language."""
-    told = read_table(f"bot/language/glossary/{language}.toml")
+    told = told_in(language)
     english = frozenset((*told[_NO_RUNS].split(), NUMBER)) | _words_of_hearing()
     runs = [
         Run(words, meant, part=section == _PARTS, english=all(w in english for w in words))
         for section, rows in told.items()
-        if section != _NO_RUNS
+        if section not in (_NO_RUNS, CHOICES)
         for meant, written in rows.items()
         for each in written
         if (words := tuple(each.replace("-", " ").replace(NUMBER, f" {NUMBER} ").split()))

@@ -11,6 +11,7 @@ from enum import Enum
 from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS, command_named
 from bot.facts import Say, Says
+from bot.language.choices import choice_said
 from bot.language.names import closest
 from bot.language.shown import shown
 from bot.layered import Brief, Care, Layered, Row, Table, Weight
@@ -88,10 +89,10 @@ class HelpOption:
     typed: str
     what: Say
     needed: bool
-    choices: tuple[str, ...]
+    choices: tuple[str | Say, ...]
 
     @property
-    def choose(self) -> tuple[str, ...] | None:
+    def choose(self) -> tuple[str | Say, ...] | None:
         """Return what there is to choose from, where that is more than is said of it."""
         return self.choices if len(self.choices) > _FEW else None
 
@@ -182,7 +183,7 @@ def _one(command: Command) -> HelpOne:
 def _option(command: Command, option: QueryOption) -> HelpOption:
     typed = f"{option.name}:{option.example}" if option.example else option.name
     what = about_option(command.name, option.name)
-    return HelpOption(typed, what, option.required, option.choices)
+    return HelpOption(typed, what, option.required, tuple(map(choice_said, option.choices)))
 
 
 def tell(facts: Facts) -> Layered:

@@ -4,6 +4,7 @@ from datetime import time
 
 import pytest
 
+from bot.commands import ALL_COMMANDS
 from bot.language.choices import (
     LAMP_PLACES,
     LAMP_SHAPES,
@@ -13,11 +14,16 @@ from bot.language.choices import (
     SURFACES,
     THERMOMETERS,
     YES_NO,
+    choice_said,
     read_choice,
     read_thermometers,
 )
 from bot.language.errors import NotUnderstoodError
+from bot.language.glossary import chosen
+from bot.language.units import Units
 from bot.language.zones import read_clock, read_year, read_zone, zone_names
+from bot.preferences import FIRST, LANGUAGES
+from bot.saying.voice import voice
 from tests.bot.refusing import refused
 
 EVERY = (LAMP_PLACES, LAMP_SHAPES, LIDS, MATERIALS, MONTHS, SURFACES, THERMOMETERS, YES_NO)
@@ -118,3 +124,20 @@ def test_what_is_no_year_is_refused(text: str) -> None:
 
 def test_a_year_is_read() -> None:
     assert read_year(" 2026 ") == 2026
+
+
+LISTED = sorted(
+    {choice for one in ALL_COMMANDS for o in one.query.options() for choice in o.choices}
+)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("choice", LISTED)
+def test_every_choice_has_its_words_and_they_are_read_as_it(choice: str, language: str) -> None:
+    said = choice_said(choice)
+    words = said if isinstance(said, str) else voice(language, Units.CM).text(said)
+    if language == FIRST:
+        assert words.lower() == choice.lower()
+        return
+    for option in {o for one in ALL_COMMANDS for o in one.query.options() if choice in o.choices}:
+        assert words.lower() == choice.lower() or chosen(words, option.choices) == choice

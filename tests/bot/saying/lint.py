@@ -168,11 +168,11 @@ def _tellable(way: str, hint: Any) -> bool:
     if way in KINDS:
         return get_origin(hint) is Annotated and get_args(hint)[1] is KINDS[way]
     if way == "LIST":
-        return get_origin(hint) is tuple and get_args(hint)[0] in (str, Say, Name)
+        return get_origin(hint) is tuple and get_args(hint)[0] in (str, Say, str | Say, Name)
     return (
         hint
         in {
-            "plain": (str, Say, int),
+            "plain": (str, Say, str | Say, int),
             "CAP": (str, Say, Name),
             "NAME": (Name,),
             "DAY": (date,),

@@ -47,6 +47,7 @@ def _known(hint: Any) -> list[Any]:
         int: [0, 1, 2, 5],
         str: ["text"],
         Say: ["a message"],
+        str | Say: ["text"],
         Name: [Name("animal-argentine-tegu"), Name("", "Rex")],
         date: [date(2026, 5, 1)],
         time: [time(8), time(22, 30)],
