@@ -203,10 +203,12 @@ def _gone_on(
 
 
 def _keep_picture(reply: Reply, folder: Path) -> None:
-    from bot.fronts.gallery import keep_picture
+    from bot.fronts.gallery import keep_picture, keep_sheet
     from bot.fronts.printing import around, kept_told
 
     print(around(reply, kept_told(keep_picture(reply, folder))), file=sys.stderr)
+    if sheet := keep_sheet(reply, folder):
+        print(around(reply, kept_told(sheet)), file=sys.stderr)
 
 
 def _console(parsed: argparse.Namespace, settings: Settings) -> int:

@@ -80,6 +80,7 @@ def for_each_animal(
         "values": (),
         "table": None,
         "picture": None,
+        "sheet": None,
         "set_up": None,
         "offers": tuple(each.meant for each in replies.values() if each.meant),
     }

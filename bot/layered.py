@@ -81,11 +81,12 @@ class Layered:
 
     ``values`` are the figures of the facts themselves, by their name in JSON; ``guide`` are slugs
     of pages and ``sources`` keys of the bibliography; ``alarms`` cannot wait; ``picture`` is made
-    with the voice that tells the rest; ``offers`` are whole questions to choose from, ``perhaps``
-    the one that is likely meant, as far as it was told; ``lines`` are whole questions in the words
-    of it, which a chat lets somebody click; ``lacking`` are the options that the
-    question still needs; ``set_up`` is what the answer is about;
-    ``document`` is a file that goes with it; ``undecided``: nobody can tell from what is known.
+    with the voice that tells the rest, and so is ``sheet``, a care sheet to be handed over;
+    ``offers`` are whole questions to choose from, ``perhaps`` the one that is likely meant, as far
+    as it was told; ``lines`` are whole questions in the words of it, which a chat lets somebody
+    click; ``lacking`` are the options that the question still needs; ``set_up`` is what the answer
+    is about; ``document`` is a file that goes with it; ``undecided``: nobody can tell from what is
+    known.
     """
 
     command: str
@@ -101,6 +102,7 @@ class Layered:
     guide: tuple[str, ...] = ()
     sources: tuple[str, ...] = ()
     picture: Callable[[Teller], Picture] | None = None
+    sheet: Callable[[Teller], Picture] | None = None
     alarms: tuple[Alarm, ...] = ()
     offers: tuple[Question, ...] = ()
     lines: tuple[str | Say, ...] = ()

@@ -30,6 +30,7 @@ else:
     SetUp = Any
 
 __all__ = [
+    "LABELLED",
     "Alarm",
     "Assumed",
     "Danger",
@@ -178,6 +179,10 @@ class PartName(StrEnum):
     SOURCES = "sources"
 
 
+LABELLED = (*PartName, "sheet")
+"""What has a label: the parts, then the care sheet."""
+
+
 class Part(_Told):
     """One part of the reply, line by line."""
 
@@ -244,6 +249,8 @@ class Reply(_Told):
     guide: tuple[PageLink, ...] = ()
     sources: tuple[SourceLine, ...] = ()
     picture: _Pictured | None = None
+    # A care sheet of the set-up, to be handed over; not part of the JSON.
+    sheet: _Pictured | None = Field(default=None, exclude=True)
     dangers: tuple[Danger, ...] = ()
     why: tuple[str, ...] = Field(default=(), exclude=True)
     assumed: tuple[Assumed, ...] = ()
@@ -282,6 +289,12 @@ class Reply(_Told):
         """Return the question as it was understood as a line; nothing where none was."""
         return self.meant.line() if self.meant else ""
 
+    @property
+    def sheet_label(self) -> str:
+        """Return what its care sheet is called."""
+        behind = self.labels[len(PartName) :]
+        return behind[0] if behind else part_label("sheet")
+
     @computed_field  # type: ignore[prop-decorator]
     @property
     def parts(self) -> tuple[Part, ...]:
@@ -311,10 +324,10 @@ class Reply(_Told):
                 yield from (f"{line.citation} [{line.kind}]" for line in self.sources)
 
 
-def part_label(name: PartName) -> str:
+def part_label(name: PartName | Literal["sheet"]) -> str:
     """Return what a part is called where it is opened.
 
     >>> part_label(PartName.CARE)
     'Care'
     """
-    return name.value.capitalize()
+    return str(name).capitalize()

@@ -10,7 +10,7 @@ from bot.facts import Say
 from bot.language.units import Units
 from bot.language.uv_lamps import WARM, UvLamp, find_uv_lamp
 from bot.preferences import LANGUAGES, Preferences
-from bot.reply import Alarm, Line, PageLink, PartName, Reply, Role, Row
+from bot.reply import LABELLED, Alarm, Line, PageLink, Reply, Role, Row
 from bot.saying.voice import Voice, voice
 
 __all__ = ["heard_in", "of_its_lamp", "said_first"]
@@ -86,7 +86,7 @@ def said_first(reply: Reply, heard: Iterable[Alarm], preferences: Preferences) -
     """Return the reply behind what cannot wait, if anything was heard or found, with its brief."""
     speaker = voice(preferences.spoken, _units(reply, preferences))
     told = _behind(reply, (*heard, *reply.alarms), preferences, speaker)
-    labels = tuple(speaker.text(Say.of("part", name)) for name in PartName)
+    labels = tuple(speaker.text(Say.of("part", name)) for name in LABELLED)
     made = {"brief": brief_of(told), "labels": labels, "around": speaker.language}
     told = _with_vets(told.model_copy(update=made), preferences.vets, speaker)
     if told.language == preferences.spoken:

@@ -8,12 +8,12 @@ from bot.commands import COMMANDS
 from bot.completion import complete_line
 from bot.dialogue import START, known_told, turn, wishes_known
 from bot.facts import Say
-from bot.fronts.gallery import keep_picture
+from bot.fronts.gallery import keep_picture, keep_sheet
 from bot.fronts.printing import MORE, around, kept_told, show
 from bot.language.units import Units
 from bot.preferences import Preferences
 from bot.queries.question import Question
-from bot.render.text import render_brief, render_part, render_text
+from bot.render.text import render_brief, render_part, render_sheet, render_text
 from bot.reply import PartName, Reply
 from bot.saying.voice import voice
 
@@ -23,6 +23,7 @@ Answerer = Callable[[str | Question, Preferences], Reply]
 _LEAVING = frozenset({"quit", "exit", "bye"})
 _ANEW = frozenset({"new", "neu"})
 _ALL = "all"
+_SHEET = "sheet"
 
 
 class _Last:
@@ -45,6 +46,17 @@ class _Last:
             return _said(Say("door-thanks"), preferences.speaking(line))
         self.reply = reply
         return reply
+
+    def handed_over(self, wish: str, out: Path | None) -> str:
+        """Return the care sheet of the last answer and where it is kept; nothing unless wished."""
+        reply = self.reply
+        if reply is None or reply.sheet is None:
+            return ""
+        if wish.lower() not in (_SHEET, reply.sheet_label.lower()):
+            return ""
+        kept = out and keep_sheet(reply, out)
+        where = f"\n{around(reply, kept_told(kept))}\n" if kept else ""
+        return render_sheet(reply) + where
 
     def opened(self, wish: str) -> tuple[Reply, PartName | None] | None:
         """Return the last answer and what of it the line opens: a part, or all of it.
@@ -84,6 +96,9 @@ def converse(
         if wish.lower() in _LEAVING:
             return
         if not wish:
+            continue
+        if sheet := last.handed_over(wish, out):
+            write(sheet + "\n")
             continue
         if again := last.opened(wish):
             reply, part = again
@@ -138,6 +153,9 @@ def converse_on_terminal(
         if wish.lower() in _LEAVING:
             return
         if not wish:
+            continue
+        if sheet := last.handed_over(wish, out):
+            print(sheet)
             continue
         if again := last.opened(wish):
             reply, part = again

@@ -4,9 +4,9 @@ import logging
 from pathlib import Path
 
 from bot.drawing import fingerprint
-from bot.reply import Reply
+from bot.reply import Picture, Reply
 
-__all__ = ["keep_picture"]
+__all__ = ["keep_picture", "keep_sheet"]
 
 log = logging.getLogger(__name__)
 
@@ -17,12 +17,21 @@ def keep_picture(reply: Reply, folder: Path, stem: str = "") -> Path | None:
     Without a stem the file is named after the question and the picture itself, so that no
     picture takes the place of another. A picture that fails is logged: it never costs the answer.
     """
-    if reply.picture is None or reply.picture.drawing is None:
+    return _kept(reply.picture, folder, stem, reply.command)
+
+
+def keep_sheet(reply: Reply, folder: Path) -> Path | None:
+    """Write the reply's care sheet into a folder and return the file; None where there is none."""
+    return _kept(reply.sheet, folder, "", f"{reply.command} sheet")
+
+
+def _kept(picture: Picture | None, folder: Path, stem: str, name: str) -> Path | None:
+    if picture is None or picture.drawing is None:
         return None
     from bot.render.picture import draw
 
-    drawing = reply.picture.drawing
-    own = f"{reply.command.replace(' ', '-')}-{fingerprint(drawing)[:8]}"
+    drawing = picture.drawing
+    own = f"{name.replace(' ', '-')}-{fingerprint(drawing)[:8]}"
     path = folder / f"{stem or own}.png"
     try:
         folder.mkdir(parents=True, exist_ok=True)

@@ -45,13 +45,16 @@ def environment(*packages: str) -> Environment:
     return made
 
 
-def render_html(reply: Reply, level: int = 2, picture: Markup | None = None) -> Markup:
+def render_html(
+    reply: Reply, level: int = 2, picture: Markup | None = None, sheet: str = ""
+) -> Markup:
     """Return the reply as one article whose title is a heading of this level.
 
-    ``picture`` is the reply's picture as a part of the page, where there is one to show.
+    ``picture`` is the reply's picture as a part of the page, where there is one to show, and
+    ``sheet`` the address of its care sheet.
     """
     say = _around(reply.around)
-    told: Markup = _template().reply(reply, brief_of(reply), level, picture, say)
+    told: Markup = _template().reply(reply, brief_of(reply), level, picture, say, sheet)
     return told
 
 

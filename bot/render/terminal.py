@@ -9,6 +9,7 @@ from rich.table import Table as Grid
 from rich.text import Text
 
 from bot.brief import brief_of, held_labels
+from bot.render.text import render_sheet
 from bot.reply import Line, Part, PartName, Reply, Role, Table
 
 __all__ = ["render_terminal", "render_terminal_brief", "render_terminal_part"]
@@ -25,7 +26,8 @@ _STYLES = {
 
 def render_terminal(reply: Reply) -> RenderableType:
     """Return all of the reply: the brief in a frame, every part below."""
-    return Group(_framed(reply), *_parts(reply, reply.parts), *_document(reply))
+    parts = _parts(reply, reply.parts)
+    return Group(_framed(reply), *parts, Text(render_sheet(reply)), *_document(reply))
 
 
 def render_terminal_brief(reply: Reply, more: str = "More") -> RenderableType:

@@ -7,7 +7,7 @@ from textwrap import TextWrapper
 from bot.brief import brief_of, held_labels
 from bot.reply import Part, PartName, Reply, Role, Table
 
-__all__ = ["render_brief", "render_part", "render_text"]
+__all__ = ["render_brief", "render_part", "render_sheet", "render_text"]
 
 _WIDTH = 88
 # A column folded tighter than this is harder to read than one that runs over.
@@ -22,6 +22,7 @@ def render_text(reply: Reply, width: int = _WIDTH) -> str:
     """Return all of the reply as plain text: its brief, then every part."""
     blocks = [reply.title, *_brief(reply, width)]
     blocks += [_part(reply, part, width) for part in reply.parts]
+    blocks += [render_sheet(reply, width).rstrip()] if reply.sheet else []
     return "\n\n".join([*blocks, *_document(reply)]) + "\n"
 
 
@@ -39,6 +40,12 @@ def render_brief(reply: Reply, width: int = _WIDTH, more: str = "More") -> str:
 def render_part(reply: Reply, name: PartName, width: int = _WIDTH) -> str:
     """Return one part of the reply, or nothing where it has none of that name."""
     return "".join(_part(reply, part, width) + "\n" for part in reply.parts if part.name is name)
+
+
+def render_sheet(reply: Reply, width: int = _WIDTH) -> str:
+    """Return the reply's care sheet in words, or nothing where it has none."""
+    told = reply.sheet.alt if reply.sheet else ""
+    return f"{reply.sheet_label}:\n{_wrap(told, width)}\n" if told else ""
 
 
 def _brief(reply: Reply, width: int) -> Iterator[str]:

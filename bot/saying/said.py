@@ -7,7 +7,7 @@ from bot.brief import fitted
 from bot.facts import Say
 from bot.layered import Care, Layered, Weight
 from bot.linking import page_links, source_lines
-from bot.reply import Line, PartName, Reply, Role, Row, Table, Value
+from bot.reply import LABELLED, Line, Reply, Role, Row, Table, Value
 from bot.saying.voice import Voice
 
 __all__ = ["said"]
@@ -33,7 +33,7 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         title=say(layered.title),
         answer=" ".join(say(x) for x in (brief.head, *brief.range)),
         brief=fitted([Line(role=role, text=say(x)) for role, x in _lines(layered)], _GIVES_WAY),
-        labels=tuple(say(Say.of("part", name)) for name in PartName),
+        labels=tuple(say(Say.of("part", name)) for name in LABELLED),
         language=voice.language,
         values=tuple(_values(layered)),
         rows=tuple(Row(label=say(row.label), text=say(row.say)) for row in layered.numbers),
@@ -44,6 +44,7 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         guide=page_links(layered.guide, guide_url, voice.language),
         sources=source_lines(layered.sources, say),
         picture=layered.picture and layered.picture(voice),
+        sheet=layered.sheet and layered.sheet(voice),
         alarms=layered.alarms,
         offers=layered.offers,
         lines=tuple(say(x) if isinstance(x, Say) else x for x in layered.lines),

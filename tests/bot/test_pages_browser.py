@@ -2,6 +2,7 @@
 
 import asyncio
 import os
+import re
 import shutil
 from collections.abc import AsyncIterator
 from pathlib import Path
@@ -316,3 +317,31 @@ async def test_print_leaves_out_the_ways_around(page: Page, address: str) -> Non
     for way in ("nav.pages", "nav.short", "nav.turn"):
         await expect(page.locator(way)).to_be_hidden()
     await expect(page.get_by_role("heading", level=1)).to_be_visible()
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+@pytest.mark.parametrize(
+    "name",
+    [
+        "sheet.html?q=check bearded dragon, 48x24x24in, 12% tube, 14in to its back, cool 80F",
+        "de/sheet.html?q=plan animal:veiled chameleon enclosure:24x24x48in lid:full mesh",
+    ],
+)
+async def test_a_care_sheet_is_printed_on_one_sheet_of_paper(
+    page: Page, address: str, name: str, paper: str
+) -> None:
+    await page.goto(f"{address}/{name}")
+    await expect(page.locator(".hand-over svg")).to_be_visible()
+    assert await serious(page) == []
+    printed = await page.pdf(format=paper)
+    assert len(re.findall(rb"/Type\s*/Page\b", printed)) == 1
+    await page.emulate_media(media="print")
+    await expect(page.get_by_role("heading", level=1)).to_be_hidden()
+    await expect(page.locator(".beside")).to_be_visible()
+
+
+async def test_an_answer_leads_to_its_care_sheet(page: Page, address: str) -> None:
+    asked = quote("check bearded dragon, 48x24x24in, 12% tube, 14in to its back, cool 80F")
+    await page.goto(f"{address}/try.html?q={asked}&units=cm")
+    await page.get_by_role("link", name="Care sheet to print").click()
+    await expect(page.get_by_role("img", name="Care sheet: bearded dragon")).to_be_visible()

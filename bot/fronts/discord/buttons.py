@@ -143,6 +143,8 @@ def rows_for(
         view.add_item(WrongButton.of(question, language))
     if helped and (reply.status == "problem" or reply.dangers or reply.undecided):
         view.add_item(HelperButton(language))
+    if pictures and reply.sheet is not None and units is not None:
+        view.add_item(PictureButton.of(question, units, language, "sheet"))
     return rows_missing(reply, question, tuple(view.to_components()), language)
 
 

@@ -37,19 +37,28 @@ if TYPE_CHECKING:
 __all__ = ["PictureButton"]
 
 _LONGEST_WORDS = 1024
-_LABELS = {"see": Say("button-picture"), "share": Say("button-share")}
+_LABELS = {
+    "see": Say("button-picture"),
+    "sheet": Say("button-sheet"),
+    "share": Say("button-share"),
+    "hand": Say("button-share"),
+}
+# What each button draws, and which button shares it.
+_SHEETS, _SHARED = frozenset(("sheet", "hand")), {"see": "share", "sheet": "hand"}
 
 
 class PictureButton(
     Limited,
     discord.ui.DynamicItem[discord.ui.Button[Any]],
-    template=r"p:(?P<how>see|share):(?P<units>in|cm):(?P<asked>.+)",
+    template=r"p:(?P<how>see|sheet|share|hand):(?P<units>in|cm):(?P<asked>.+)",
 ):
-    """Draws the picture for the presser, or, under a private picture, for the channel."""
+    """Draws the picture or the care sheet for the presser, or, under it, for the channel."""
 
     def __init__(self, how: str, units: Units, custom_id: str, language: str = FIRST) -> None:
         told = label(_LABELS[how], language)
-        super().__init__(discord.ui.Button(label=told, custom_id=custom_id, row=0))
+        # The picture stands first, its care sheet where there is room.
+        row = None if how == "sheet" else 0
+        super().__init__(discord.ui.Button(label=told, custom_id=custom_id, row=row))
         self.how = how
         self.units = units
 
@@ -72,7 +81,7 @@ class PictureButton(
             if question is None:
                 return
             alone = in_direct_messages(interaction)
-            shared = self.how == "share"
+            shared = self.how not in _SHARED
             may_share = await interaction.client.may_share(interaction)
             if shared and not may_share:
                 await tell(interaction, Say("front-stays-private"))
@@ -82,7 +91,7 @@ class PictureButton(
             else:
                 await think(interaction, private=not alone)
             share = may_share and not (shared or alone)
-            picture = await _drawn(interaction, question, self.units, share=share)
+            picture = await _drawn(interaction, question, self, share=share)
             if shared and picture.attached and interaction.message is not None:
                 if not interaction.client.shares.take(interaction.message.id):
                     await post_once(interaction, picture)
@@ -98,12 +107,17 @@ def _without_button(interaction: discord.Interaction[Any]) -> Message:
 
 
 async def _drawn(
-    interaction: discord.Interaction["Noonstone"], question: Question, units: Units, *, share: bool
+    interaction: discord.Interaction["Noonstone"],
+    question: Question,
+    pressed: PictureButton,
+    *,
+    share: bool,
 ) -> Message:
     """Return the picture as a message, or a sentence why there is none."""
-    client = interaction.client
+    client, units = interaction.client, pressed.units
     reply = question.answered(await client.preferences_of(interaction, units))
-    picture = reply.picture
+    is_sheet = pressed.how in _SHEETS
+    picture = reply.sheet if is_sheet else reply.picture
     if client.studio is None or picture is None or picture.drawing is None:
         return Message(await said(interaction, Say("front-no-picture")))
     png = await client.studio.png(picture.drawing)
@@ -115,11 +129,11 @@ async def _drawn(
     if len(words) > _LONGEST_WORDS:
         words = f"{words[: _LONGEST_WORDS - 1]}…"
     view = discord.ui.View(timeout=None)
-    button = PictureButton.of(question, units, reply.around, "share")
+    button = PictureButton.of(question, units, reply.around, _SHARED.get(pressed.how, "share"))
     if share and not button.custom_id.endswith(":?"):
         view.add_item(button)
     return Message(
         escape(reply.title),
-        attached=(Attached(f"{reply.command}.png", png, words),),
+        attached=(Attached(f"{reply.command}{'-sheet' if is_sheet else ''}.png", png, words),),
         rows=view.to_components(),
     )

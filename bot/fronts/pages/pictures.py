@@ -1,14 +1,15 @@
 """Pictures for pages: drawn into the page itself, in the page's own inks and letters."""
 
 import logging
+from dataclasses import replace
 from functools import lru_cache
 
 from markupsafe import Markup
 
-from bot.drawing import Drawing, Figure, fingerprint
+from bot.drawing import Drawing, Figure, Side, fingerprint
 from bot.reply import Picture
 
-__all__ = ["inline", "silhouette"]
+__all__ = ["inline", "parted", "silhouette"]
 
 log = logging.getLogger(__name__)
 
@@ -27,6 +28,15 @@ def inline(picture: Picture | None) -> Markup | None:
     except Exception:
         log.exception("a picture of a page could not be drawn")
         return None
+
+
+def parted(picture: Picture | None) -> tuple[Markup | None, tuple[str, ...]]:
+    """Return a picture of a box as a part of a page, and the lines below it, to stand beside it."""
+    drawing = None if picture is None else picture.drawing
+    if picture is None or not isinstance(drawing, Side):
+        return inline(picture), ()
+    bare = Picture(picture.alt, replace(drawing, note=""))
+    return inline(bare), tuple(drawing.note.splitlines())
 
 
 @lru_cache(maxsize=64)

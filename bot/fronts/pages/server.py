@@ -23,11 +23,12 @@ from bot.dialogue import Dialogue, turn
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.found import find
-from bot.fronts.pages.pictures import inline
+from bot.fronts.pages.pictures import inline, parted
 from bot.fronts.pages.site import SEARCH, Site, search_page
 from bot.fronts.pages.trying import (
     MOST_CARRIED,
     MOST_CHARACTERS,
+    SHEET,
     TRY,
     PageFault,
     PageMost,
@@ -120,12 +121,31 @@ class _Site:
             return page.shown(Say("door-thanks"), after=after)
         return page.shown(answer=answer, after=after)
 
+    async def sheet(self, request: web.Request) -> web.Response:
+        """Return the care sheet of a question, as a page to print."""
+        page = TryPage(
+            _edition(request),
+            request.query.get("q", "").strip()[:MOST_CHARACTERS],
+            request.query.get("units", ""),
+        )
+        wait = self._allowance.take(request.remote or "")
+        if wait:
+            return page.shown(Say("page-wait", PageWait(ceil(wait))), 429, ceil(wait))
+        loop = asyncio.get_running_loop()
+        reply = await loop.run_in_executor(self._thread, page.replied)
+        picture, lines = await loop.run_in_executor(self._thread, parted, reply.sheet)
+        if picture is None:
+            return page.shown(Say("page-sheet-none"))
+        return page.sheet(reply, picture, lines)
+
     def _answer(self, page: TryPage) -> tuple[Markup | None, Dialogue]:
         """Return the answer and the conversation after it; none to who only says thanks."""
         reply, dialogue = turn(page.dialogue, page.question, page.preferences, ask)
         if reply is None:
             return None, dialogue
-        return render_html(reply, picture=inline(reply.picture)), dialogue
+        return render_html(
+            reply, picture=inline(reply.picture), sheet=page.sheet_of(reply)
+        ), dialogue
 
     async def close(self, _: web.Application) -> None:
         self._thread.shutdown(wait=False, cancel_futures=True)
@@ -145,6 +165,7 @@ def application(
     for edition in editions(try_it=True):
         app.router.add_get(f"/{edition.folder}{TRY}", site.try_it)
         app.router.add_get(f"/{edition.folder}{SEARCH}", site.search)
+        app.router.add_get(f"/{edition.folder}{SHEET}", site.sheet)
     app.router.add_get("/{name:.*}", site.file)
     app.on_response_prepare.append(_add_headers)
     app.on_cleanup.append(site.close)

@@ -1,11 +1,13 @@
 """The page where a question is typed and answered, in the language of its folder."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from urllib.parse import urlencode
 
 from aiohttp import web
 from markupsafe import Markup
 
+from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.dialogue import START, Dialogue, known_told
 from bot.facts import Say
@@ -13,11 +15,13 @@ from bot.fronts.pages.asking import questions_of
 from bot.fronts.pages.edition import Edition
 from bot.language.quantities import Units
 from bot.preferences import FIRST, Preferences
+from bot.reply import Reply
 
 __all__ = [
     "MOST_CARRIED",
     "MOST_CHARACTERS",
     "NOT_KEPT",
+    "SHEET",
     "TRY",
     "PageFault",
     "PageMost",
@@ -31,6 +35,7 @@ MOST_CARRIED = 3000
 """The longest conversation that a page carries to the next one."""
 NOT_KEPT = {"Cache-Control": "no-store"}
 TRY = "try.html"
+SHEET = "sheet.html"
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,6 +92,22 @@ class TryPage:
         chosen = Units(self.units) if self.units in set(Units) else None
         language = None if self.edition.language == FIRST else self.edition.language
         return Preferences(units=chosen, forced_units=chosen, language=language)
+
+    def replied(self) -> Reply:
+        """Return the answer to the question by itself."""
+        return ask(self.question, self.preferences)
+
+    def sheet_of(self, reply: Reply) -> str:
+        """Return where the care sheet of an answer is; nothing where it has none."""
+        if reply.sheet is None:
+            return ""
+        return f"{SHEET}?{urlencode({'q': reply.asked, 'units': self.units})}"
+
+    def sheet(self, reply: Reply, picture: Markup, lines: Sequence[str]) -> web.Response:
+        """Return the care sheet of an answer as a page to print, ``lines`` beside its picture."""
+        asked = f"{SHEET}?{urlencode({'q': self.question, 'units': self.units})}"
+        html = self.edition.page("sheet.html", asked, reply=reply, picture=picture, lines=lines)
+        return web.Response(text=html, content_type="text/html", headers=NOT_KEPT)
 
     def shown(
         self,

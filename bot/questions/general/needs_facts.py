@@ -21,6 +21,7 @@ from bot.questions.shared import (
     others_say,
 )
 from bot.questions.water import water_deep
+from bot.saved.group import Own
 from calc.animal import Animal, Awake, Group, Particular, Subject, Target
 from calc.limits import limits_of
 from calc.setup.bodies import body_for
@@ -30,7 +31,7 @@ from calc.setup.set_up import SetUp
 from calc.setup.space import smallest_floor
 from calc.sources import source
 
-__all__ = ["Need", "Needs", "OneNeed", "Start", "needs"]
+__all__ = ["Need", "Needs", "OneNeed", "Start", "needs", "needs_of"]
 
 # What the questions beside the answer are asked with: a shelf's height, a common box and home.
 _SHELF_M = 0.3048
@@ -164,13 +165,21 @@ _ASKED = {
 def needs(query: NeedsQuery, context: Context) -> Needs:
     """Gather every target of the animal; what is not known is named as such."""
     animal = animal_asked(query.animal, context)
-    (about, heard_c), set_up = _asked(query, animal), measured_set_up((), animal)
+    about, heard_c = _asked(query, animal)
+    return needs_of(animal, context.own, about, heard_c)
+
+
+def needs_of(
+    animal: Animal, own: Own, about: About | None = None, heard_c: float | None = None
+) -> Needs:
+    """Gather every target of an animal as a group has it; ``heard_c`` [°C] was told of one."""
+    set_up = measured_set_up((), animal)
     length, depth, height = map(metres, _BOX_M)
     surface, cool, floor = animal.basking_surface_c, animal.cool_air_c, smallest_floor(animal.slug)
     return Needs(
         animal=animal_name(animal),
         called=animal.name,
-        needs=tuple(_needs(animal, context)),
+        needs=tuple(_needs(animal, own)),
         uvi=_uvi(animal),
         zone=animal.zone.number if animal.zone else None,
         awake=animal.awake,
@@ -180,7 +189,7 @@ def needs(query: NeedsQuery, context: Context) -> Needs:
         floor_deep=None if floor is None else metres(floor.sides_m[1]),
         floor_citation=None if floor is None else source(floor.source).citation,
         water_deep=water_deep(animal),
-        deep_known=_deep_known(animal, context),
+        deep_known=_deep_known(animal, own),
         lives=lives_of(animal),
         particular=tuple(_particular(animal)),
         others=(*others_say(animal, *Subject), *authorities_say(animal, *Subject)),
@@ -215,10 +224,10 @@ def _adult(animal: Animal) -> Length | None:
     return None if grown is None else metres(grown.aim, (grown.low, grown.high))
 
 
-def _deep_known(animal: Animal, context: Context) -> Say | None:
+def _deep_known(animal: Animal, own: Own) -> Say | None:
     """Return that the group set how deep its water is, where it did."""
-    own = animal.water_depth_m
-    return None if own is None else known_by(animal, Subject.WATER_DEPTH, own, context.own)
+    deep = animal.water_depth_m
+    return None if deep is None else known_by(animal, Subject.WATER_DEPTH, deep, own)
 
 
 def _asked(query: NeedsQuery, animal: Animal) -> tuple[About | None, float | None]:
@@ -262,14 +271,14 @@ def _start(animal: Animal) -> Start:
     return Start.PLAN if body_for(animal) else Start.TUBE
 
 
-def _needs(animal: Animal, context: Context) -> Iterator[OneNeed]:
+def _needs(animal: Animal, own: Own) -> Iterator[OneNeed]:
     for need in Need:
         target = wanted_of(animal, Subject[need.name])
         if target is None and (need is Need.NIGHT_HEAT_OFF or not _applies(animal, need)):
             continue
         known = None
         if target is not None:
-            known = known_by(animal, Subject[need.name], target, context.own)
+            known = known_by(animal, Subject[need.name], target, own)
         ends = None if target is None else (target.low, target.high)
         yield OneNeed(
             need=need,

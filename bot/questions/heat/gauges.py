@@ -111,6 +111,8 @@ def box_picture(
 
     What was not read yet is said so only where something was; ``more`` stands below, a line each.
     """
+    from bot.questions.uv.curves import shortened
+
     say, animal = teller.say, animals().get(set_up.animal)
     any_read = any(each.read is not None for each in told.gauges)
     quantities = {Quantity[each.place.name] for each in told.gauges} | {x.quantity for x in also}
@@ -122,7 +124,8 @@ def box_picture(
         *((Quantity[g.place.name], _gauge(g, teller, any_read=any_read)) for g in told.gauges),
         *((one.quantity, _plain(one, teller)) for one in after),
     ]
-    notes = [*more, Say("gauge-own" if set_up.box else "gauge-box")]
+    below = list(map(say, more))
+    notes = [Say("gauge-own" if set_up.box else "gauge-box")]
     notes += [Say("gauge-note")] if any_read else []
     length = partial(_length, teller)
     drawing = Side(
@@ -142,7 +145,7 @@ def box_picture(
         places=tuple(Placed(*laid.at(q), "", g.tone, TOOLS[q], g) for q, g in gauges),
         span=span_of([gauge for _, gauge in gauges]),
         ends=() if laid.water_m > 0.5 * laid.box.height_m else _ends(teller),
-        note="\n".join(map(say, notes)),
+        note="\n".join((*map(say, notes), *below)),
         animal=laid.figure,
         animal_m=laid.long_m,
         hide=laid.hide,
@@ -154,8 +157,9 @@ def box_picture(
         *(f"{say(one.label)}: {say(one.wanted)}." for one in before),
         *(say(Say("gauge-told", each)) for each in told.gauges),
         *(f"{say(one.label)}: {say(one.wanted)}." for one in after),
+        *below,
     )
-    return Picture(alt=" ".join(alt), drawing=drawing)
+    return Picture(alt=shortened(alt), drawing=drawing)
 
 
 def span_of(gauges: Iterable[Gauge]) -> tuple[float, float] | None:

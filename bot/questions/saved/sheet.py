@@ -9,20 +9,19 @@ from datetime import date
 
 from bot.command import Command
 from bot.desk import Desk
-from bot.facts import Say, Says, Uvi, uvi
+from bot.facts import Say, Says, uvi
 from bot.layered import Brief, Layered, Row, Teller
 from bot.preferences import Context
 from bot.queries.mine import NamedQuery
 from bot.queries.needs import NeedsQuery
+from bot.questions.general.care_sheet import SheetUvi, care_sheet
 from bot.questions.general.needs import known_rows, needs, needs_care, needs_head, unwarmed
 from bot.questions.general.needs_facts import Needs
-from bot.questions.heat.gauges import BoxHead, GaugesTold, Told, box_picture, gauges_told
-from bot.questions.heat.shared import HEAT_CARE
+from bot.questions.heat.gauges import GaugesTold, Told, gauges_told
 from bot.questions.saved.enclosures import enclosure_asked
 from bot.questions.saved.setup import SetupTold, setup_rows, setup_told
 from bot.questions.saved.standing import animal_of, standing_rows
 from bot.questions.uv.judged import judged_uvi_read
-from bot.questions.uv.shared import EYES_CARE
 from bot.reply import Picture
 from bot.saved.keeper import KEPT_AS, Enclosure, Reading
 from calc.animal import Animal
@@ -37,13 +36,6 @@ from calc.uv.section import Box
 from calc.validity import OutsideModelError
 
 __all__ = ["MINE_SHEET", "CareSheet", "sheet", "sheet_of", "sheet_picture", "tell_sheet"]
-
-
-@dataclass(frozen=True, slots=True)
-class SheetUvi:
-    """A UV index that was read last."""
-
-    read: Uvi
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +128,7 @@ def _also(known: Needs, animal: Animal, read: Reading | None) -> Iterator[Told]:
         )
         yield replace(
             one,
-            read=Say("mine-sheet-uvi", SheetUvi(uvi(read.value))),
+            read=Say("sheet-uvi", SheetUvi(uvi(read.value))),
             verdict=Say.by("verdict", judged.verdict),
             sign=sign_of(judged.verdict),
         )
@@ -182,10 +174,9 @@ def sheet_picture(facts: CareSheet, teller: Teller, over: Say | None = None) -> 
     gauges, known = facts.gauges, facts.needs
     assert gauges is not None
     assert known is not None
-    head = BoxHead(over or say("over"), needs_head(known))
-    cautions = (*((EYES_CARE,) if known.uvi else ()), *(HEAT_CARE if known.has_air else ()))
-    notes = (*_days(facts), *(care.short or care.say for care in cautions), say("who-says"))
-    return Picture.later(box_picture, gauges, facts.set_up, head, facts.also, teller, notes)
+    days = tuple(_days(facts))
+    told = known, gauges, facts.set_up, facts.also, over or say("over"), days, teller
+    return Picture.later(care_sheet, *told)
 
 
 MINE_SHEET = Command(

@@ -11,6 +11,7 @@ from bot.command import Command
 from bot.facts import Bound, Length, Say, Says, metres
 from bot.layered import Brief, Care, Layered, Row, Table, Teller, Weight
 from bot.queries.setup import CheckQuery
+from bot.questions.general.care_for import CareFor
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.setup.check_facts import Checked, NothingTold, check
 from bot.questions.setup.check_parts import (
@@ -33,7 +34,7 @@ from bot.questions.setup.way_up import (
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
 from bot.reply import Picture
 from calc.setup.ladder import LevelUp
-from calc.setup.set_up import Sign
+from calc.setup.set_up import SetUp, Sign
 from calc.uv.placement import COMFORTABLE_MINIMUM_M
 
 __all__ = ["CHECK", "check", "tell"]
@@ -86,6 +87,7 @@ def tell(facts: Checked | NothingTold) -> Layered:
         alarms=facts.alarms,
         set_up=facts.set_up,
         picture=partial(_picture, facts) if has_a_place(facts.set_up) else None,
+        sheet=partial(_sheet, facts.care, facts.set_up) if facts.care else None,
     )
 
 
@@ -96,6 +98,12 @@ def _picture(facts: Checked, teller: Teller) -> Picture:
     if facts.alarms:
         first = Say("check-picture-danger")
     return Picture.later(check_picture, facts, head, first, teller)
+
+
+def _sheet(care: CareFor, set_up: SetUp, teller: Teller) -> Picture:
+    from bot.questions.general.care_sheet import care_sheet_of
+
+    return care_sheet_of(care, set_up, teller)
 
 
 @dataclass(frozen=True, slots=True)

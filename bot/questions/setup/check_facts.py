@@ -9,6 +9,7 @@ from bot.language.light_lamps import white_lamps_heard
 from bot.layered import Row
 from bot.preferences import Context
 from bot.queries.setup import CheckQuery
+from bot.questions.general.care_for import CareFor
 from bot.questions.setup.check_heat import HEATED, heat_parts
 from bot.questions.setup.check_limits import lamp_alarms, limit_alarms
 from bot.questions.setup.check_parts import Missing, Part, Piece, Todo, in_order
@@ -16,7 +17,7 @@ from bot.questions.setup.check_safety import safety_parts
 from bot.questions.setup.check_set_up import checked_set_up
 from bot.questions.setup.check_sun import sun_part
 from bot.questions.setup.check_uv import uv_part
-from bot.questions.setup.check_whom import Whom, whom_asked
+from bot.questions.setup.check_whom import Named, Whom, whom_asked
 from bot.questions.setup.read import read_rows
 from bot.questions.setup.told import SetUpTold, told_by
 from bot.questions.setup.way_up import Stage, WayUp, stage_of, way_up
@@ -47,6 +48,7 @@ class Checked:
 
     ``up`` is the way up, where nothing is wrong, open or to be read. ``has_white``: a white
     lamp was told, judged or not. ``of_heat``: a heat lamp was told, and nothing of a tube.
+    ``care`` is for a sheet, where the animal is known and nothing cannot wait.
     """
 
     whom: Whom
@@ -59,6 +61,7 @@ class Checked:
     up: WayUp | None
     has_white: bool
     of_heat: bool
+    care: CareFor | None
 
     @property
     def stage(self) -> Stage:
@@ -150,4 +153,7 @@ def check(query: CheckQuery, context: Context) -> Checked | NothingTold:
         of_heat=of_heat,
         set_up=replace(found, first=first_change(alarms, found.first)),
         up=way_up(told, animal, parts, query.setup) if fine else None,
+        care=CareFor(animal, context.own, context.day, is_read=True)
+        if whom.named is Named.ONE and not alarms
+        else None,
     )

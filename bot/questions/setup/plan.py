@@ -25,7 +25,7 @@ def plan(query: PlanQuery, context: Context) -> Facts:
     if not isinstance(found, Found):
         return found
     assert not isinstance(query.screen, Pane)
-    return planned(found, query.screen, context.own)
+    return planned(found, query.screen, context.own, context.day)
 
 
 def tell(facts: Facts) -> Layered:

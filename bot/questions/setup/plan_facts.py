@@ -1,6 +1,7 @@
 """A set-up that can be done, as facts: what to buy, where it goes, what is met there."""
 
 from dataclasses import dataclass
+from datetime import date
 from enum import Enum, auto
 
 from bot.facts import (
@@ -20,6 +21,7 @@ from bot.facts import (
     watts,
 )
 from bot.language import screens as typed
+from bot.questions.general.care_for import CareFor
 from bot.questions.heat.shared import aimed
 from bot.questions.setup.plan_asked import Floor, PlanAsked, PlanAssumed
 from bot.questions.setup.plan_found import Found
@@ -110,6 +112,7 @@ class Planned(Wished, Through, NamedByTube):
     white: WhiteTold | None
     sure: bool
     set_up: SetUp
+    care: CareFor
     sources: tuple[str, ...]
 
     @property
@@ -207,8 +210,8 @@ class Planned(Wished, Through, NamedByTube):
         return next((aim.range for aim in self.aims if aim.about is subject), None)
 
 
-def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
-    """Return a set-up as facts; ``screen`` is what was told of it."""
+def planned(made: Found, screen: typed.Screen | None, own: Own, day: date) -> Planned:
+    """Return a set-up as facts; ``screen`` is what was told of it, ``day`` the one on a sheet."""
     found, what, request = made.plan, made.what, made.what.request
     light, places, platform = found.light, found.places, found.places.platform
     owned, animal, year = request.owned, what.animal, what.animal.light_hours
@@ -252,6 +255,7 @@ def planned(made: Found, screen: typed.Screen | None, own: Own) -> Planned:
         ways=made.ways,
         sure=what.new_tube and light.lamp.strength_percent <= CLASS_STRENGTH_PERCENT,
         set_up=made.set_up,
+        care=CareFor(animal, own, day, is_read=False),
         sources=_sources(found, what),
     )
 

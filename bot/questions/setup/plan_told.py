@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from bot.facts import Figure, Say, Says
-from bot.layered import Brief, Care, Layered, Row, Table, Weight
+from bot.layered import Brief, Care, Layered, Row, Table, Teller, Weight
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.setup.plan_facts import Planned
 from bot.questions.setup.plan_heat import DayHeat, PlanHeat
@@ -15,6 +15,10 @@ from bot.questions.uv.shared import UV_CARE, wish_rows
 from bot.questions.uv.tubes import Whose
 from bot.reply import Picture
 from calc.animal import Subject
+from calc.heat.enclosure import LampPlace
+from calc.setup.set_up import SetUp
+from calc.uncertainty import Estimate
+from calc.uv.lengths import DARK_ENDS_M
 
 __all__ = ["tell_planned"]
 
@@ -42,7 +46,26 @@ def tell_planned(facts: Planned) -> Layered:
         guide=_GUIDE,
         sources=facts.sources,
         picture=lambda teller: Picture.later(plan_picture, facts, teller),
+        sheet=lambda teller: _sheet(facts, teller),
         set_up=facts.set_up,
+    )
+
+
+def _sheet(facts: Planned, teller: Teller) -> Picture:
+    from bot.questions.general.care_sheet import care_sheet_of
+
+    return care_sheet_of(facts.care, _as_told(facts), teller)
+
+
+def _as_told(facts: Planned) -> SetUp:
+    """Return the set-up as a keeper would tell it, for a sheet that has places of its own."""
+    planned, [tube, *_] = facts.set_up, facts.set_up.tubes
+    return replace(
+        planned,
+        tube_to_back_m=Estimate.exact(facts.away.best),
+        tube_long_m=tube.lamp.lit_length_m + DARK_ENDS_M,
+        tube_is_over=facts.place is LampPlace.ABOVE_MESH,
+        spots=(),
     )
 
 

@@ -219,9 +219,10 @@ class Page:
     def place(self, labels: Sequence[Label], bounds: Rect, halo: Ink, ink: Ink = Ink.INK) -> None:
         """Set labels where there is room; what finds none gets a number, told below the picture."""
         stand = [box for _, box in self._words] + self._things
+        without = []
         for label, found in zip(labels, placed(labels, bounds, stand, self._lines), strict=True):
             if found is None or self.strikes(found.leader):
-                self._instead(label, bounds)
+                without.append(label)
                 continue
             self.lines(
                 found.box.x0,
@@ -235,6 +236,9 @@ class Page:
             if found.leader:
                 self.draw(polyline(found.leader, stroke=Ink.SOFT, stroke_width=2.2))
                 self.line(*found.leader)
+        # Numbers take what all the words have left.
+        for label in without:
+            self._instead(label, bounds)
 
     def strikes(self, leader: tuple[Point, Point] | None) -> bool:
         """Say whether a line would go through words, as where its end lies under some."""

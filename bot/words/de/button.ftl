@@ -2,6 +2,7 @@
 ### Was auf Knöpfen und Listen steht.
 
 button-picture = Bild
+button-sheet = Pflegeblatt
 button-change = Ändern
 button-fill = Ausfüllen
 button-which = Such aus, was du meinst

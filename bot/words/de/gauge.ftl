@@ -47,6 +47,9 @@ gauge-judged = { $verdict ->
    *[dangerous] { verdict-dangerous }
   }
 gauge-told = { gauge-label }: { $read ->
-    [none] { gauge-verdict }.
+    [none] { $wanted ->
+        [none] { gauge-verdict }
+       *[some] { gauge-wanted }
+      }.
    *[some] { gauge-read }, { gauge-verdict }.
   }

@@ -13,5 +13,3 @@ mine-sheet-unread = Noch nichts gemessen.
 mine-sheet-do = Gib das Bild weiter.
 mine-sheet-step-hand = Zeig es vor dem Terrarium der Person, die das Tier versorgt: Platz für Platz, mit dem Thermometer in der Hand.
 mine-sheet-step-measure = Schreib jeden Messwert auf, dann steht er auf dem nächsten Blatt: mine reading name:{ $name } cool:26C
-mine-sheet-who-says = Wer das sagt, steht in der Antwort unter Quellen.
-mine-sheet-uvi = UVI { UVI($read) }

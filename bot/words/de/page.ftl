@@ -4,6 +4,14 @@
 page-caution = Vorsicht:
 
 ## Jede Seite
+## A care sheet
+page-sheet = Pflegeblatt zum Ausdrucken
+page-sheet-print = Druck diese Seite: Sie passt auf ein Blatt A4 oder Letter.
+page-sheet-keeper = Halterin oder Halter, Telefon:
+page-sheet-vet = Reptilienkundige Tierarztpraxis, Telefon:
+page-sheet-notes = Notizen:
+page-sheet-none = Zu dieser Frage gibt es kein Pflegeblatt. Frag check oder plan mit deinem Tier.
+
 page-language = Deutsch
 page-described = Licht und Wärme für Reptilien, von Anfang an.
 page-skip = Direkt zum Text

@@ -4,4 +4,5 @@ part-steps = Schritte
 part-numbers = Zahlen
 part-why = Warum
 part-care = Vorsicht
+part-sheet = Pflegeblatt
 part-sources = Quellen

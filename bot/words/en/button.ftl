@@ -2,6 +2,7 @@
 ### What stands on buttons and lists.
 
 button-picture = Picture
+button-sheet = Care sheet
 button-change = Change
 button-fill = Fill in
 button-which = Pick the one you mean

@@ -1,4 +1,4 @@
-### Facts: CareSheet, SheetUvi
+### Facts: CareSheet
 ### A care sheet of a kept enclosure, to hand over.
 
 mine-sheet-title = Care sheet: “{ $name }”
@@ -14,5 +14,3 @@ mine-sheet-unread = Nothing was read yet.
 mine-sheet-do = Hand over the picture.
 mine-sheet-step-hand = Show it to whoever looks after the animal, beside the enclosure: place by place, with the thermometer in hand.
 mine-sheet-step-measure = Write every reading down, so that the next sheet has it: mine reading name:{ $name } cool:79F
-mine-sheet-who-says = Who says so: see the sources of the answer.
-mine-sheet-uvi = UVI { UVI($read) }

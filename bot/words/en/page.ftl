@@ -4,6 +4,14 @@
 ## Around an answer
 page-caution = Caution:
 
+## A care sheet
+page-sheet = Care sheet to print
+page-sheet-print = Print this page: it is one sheet of paper, A4 or Letter.
+page-sheet-keeper = Keeper, phone:
+page-sheet-vet = Reptile vet, phone:
+page-sheet-notes = Notes:
+page-sheet-none = There is no care sheet of this question. Ask check or plan with your animal.
+
 ## Every page
 page-language = English
 page-described = Reptile light and heat, for beginners.

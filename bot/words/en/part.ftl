@@ -4,4 +4,5 @@ part-steps = Steps
 part-numbers = Numbers
 part-why = Why
 part-care = Care
+part-sheet = Care sheet
 part-sources = Sources
