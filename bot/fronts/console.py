@@ -56,7 +56,7 @@ class _Last:
             return ""
         kept = out and keep_sheet(reply, out)
         where = f"\n{around(reply, kept_told(kept))}\n" if kept else ""
-        return render_sheet(reply) + where
+        return f"{render_sheet(reply)}{where}".rstrip("\n")
 
     def opened(self, wish: str) -> tuple[Reply, PartName | None] | None:
         """Return the last answer and what of it the line opens: a part, or all of it.
@@ -97,14 +97,11 @@ def converse(
             return
         if not wish:
             continue
-        if sheet := last.handed_over(wish, out):
-            write(sheet + "\n")
-            continue
         if again := last.opened(wish):
             reply, part = again
             write((render_part(reply, part) if part else render_text(reply)) + "\n")
             continue
-        answered = last.answered(wish, preferences, answer)
+        answered = last.handed_over(wish, out) or last.answered(wish, preferences, answer)
         if isinstance(answered, str):
             write(f"{answered}\n\n")
             continue
@@ -154,14 +151,11 @@ def converse_on_terminal(
             return
         if not wish:
             continue
-        if sheet := last.handed_over(wish, out):
-            print(sheet)
-            continue
         if again := last.opened(wish):
             reply, part = again
             show(reply, part, full=part is None)
             continue
-        answered = last.answered(wish, preferences, answer)
+        answered = last.handed_over(wish, out) or last.answered(wish, preferences, answer)
         if isinstance(answered, str):
             print(answered)
             continue

@@ -2,7 +2,6 @@
 
 import asyncio
 import os
-import re
 import shutil
 from collections.abc import AsyncIterator
 from pathlib import Path
@@ -15,7 +14,6 @@ from axe_playwright_python.async_playwright import Axe
 from playwright.async_api import Browser, BrowserContext, Page, async_playwright, expect
 
 from bot.fronts.pages import server
-from bot.render.picture.lettering import width
 from tests.bot.site_read import PAGES, SERVED, SITE
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
@@ -193,38 +191,6 @@ async def test_a_question_is_typed_and_answered(page: Page, address: str) -> Non
     await expect(page.locator(".reply-problem .answer")).to_contain_text("pony")
 
 
-async def test_an_answer_comes_with_its_picture_and_letters(page: Page, address: str) -> None:
-    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
-    picture = page.get_by_role("img", name="Chart: How far the tube hangs")
-    box = await picture.bounding_box()
-    assert box
-    assert box["width"] > 300
-    assert await page.evaluate("document.fonts.ready.then(f => f.check('22px \"Noon Figtree\"'))")
-
-
-async def test_the_words_of_a_picture_are_as_wide_as_was_counted(page: Page, address: str) -> None:
-    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
-    await page.evaluate("document.fonts.ready")
-    told = await page.evaluate(
-        "Array.from(document.querySelectorAll('.noon-picture text')).map(t => ["
-        "t.textContent, t.getComputedTextLength(), parseFloat(t.getAttribute('font-size')),"
-        "t.getAttribute('font-weight') === '700'])"
-    )
-    assert len(told) > 10
-    for words, long, size, bold in told:
-        assert long == pytest.approx(width(words, size, bold=bold), rel=0.03, abs=1.5)
-
-
-async def test_a_picture_turns_dark_with_its_page(page: Page, address: str) -> None:
-    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
-    grounds = []
-    for scheme in ("light", "dark"):
-        await page.emulate_media(color_scheme=scheme)
-        ground = "getComputedStyle(document.querySelector('.noon-picture')).backgroundColor"
-        grounds.append(await page.evaluate(ground))
-    assert grounds == ["rgb(251, 247, 239)", "rgb(25, 26, 24)"]
-
-
 async def test_a_typed_script_is_shown_and_never_run(page: Page, address: str) -> None:
     dialogs: list[str] = []
     page.on("dialog", lambda dialog: dialogs.append(dialog.message))
@@ -317,31 +283,3 @@ async def test_print_leaves_out_the_ways_around(page: Page, address: str) -> Non
     for way in ("nav.pages", "nav.short", "nav.turn"):
         await expect(page.locator(way)).to_be_hidden()
     await expect(page.get_by_role("heading", level=1)).to_be_visible()
-
-
-@pytest.mark.parametrize("paper", ["A4", "Letter"])
-@pytest.mark.parametrize(
-    "name",
-    [
-        "sheet.html?q=check bearded dragon, 48x24x24in, 12% tube, 14in to its back, cool 80F",
-        "de/sheet.html?q=plan animal:veiled chameleon enclosure:24x24x48in lid:full mesh",
-    ],
-)
-async def test_a_care_sheet_is_printed_on_one_sheet_of_paper(
-    page: Page, address: str, name: str, paper: str
-) -> None:
-    await page.goto(f"{address}/{name}")
-    await expect(page.locator(".hand-over svg")).to_be_visible()
-    assert await serious(page) == []
-    printed = await page.pdf(format=paper)
-    assert len(re.findall(rb"/Type\s*/Page\b", printed)) == 1
-    await page.emulate_media(media="print")
-    await expect(page.get_by_role("heading", level=1)).to_be_hidden()
-    await expect(page.locator(".beside")).to_be_visible()
-
-
-async def test_an_answer_leads_to_its_care_sheet(page: Page, address: str) -> None:
-    asked = quote("check bearded dragon, 48x24x24in, 12% tube, 14in to its back, cool 80F")
-    await page.goto(f"{address}/try.html?q={asked}&units=cm")
-    await page.get_by_role("link", name="Care sheet to print").click()
-    await expect(page.get_by_role("img", name="Care sheet: bearded dragon")).to_be_visible()

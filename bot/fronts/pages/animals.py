@@ -12,7 +12,8 @@ from bot.preferences import Language, Preferences
 from bot.queries.needs import NeedsQuery
 from bot.queries.question import Question
 from bot.questions.general.needs import needs
-from bot.questions.general.needs_facts import Need, Needs, OneNeed
+from bot.questions.general.needs_facts import Needs
+from bot.questions.general.needs_targets import Need, OneNeed
 from bot.reply import Line, Reply
 from bot.saying.voice import Voice, voice
 from bot.understood import Understood, understand

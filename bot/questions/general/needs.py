@@ -7,7 +7,8 @@ from bot.facts import Say, Says
 from bot.layered import Brief, Care, Layered, Row, Teller
 from bot.queries.needs import NeedsQuery
 from bot.questions.general.needs_asked import About
-from bot.questions.general.needs_facts import Need, Needs, OneNeed, Start, needs
+from bot.questions.general.needs_facts import Needs, Start, needs
+from bot.questions.general.needs_targets import Need, OneNeed
 from bot.questions.heat.gauges import BoxHead, Told, box_picture
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.shared import body_rows

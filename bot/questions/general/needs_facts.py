@@ -5,13 +5,20 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from bot import guide
-from bot.facts import Figure, Hours, Length, Name, Say, Temp, Uvi, degrees, hours, metres, uvi
+from bot.facts import Hours, Length, Name, Say, Temp, Uvi, degrees, metres
 from bot.preferences import Context
 from bot.queries.needs import NeedsQuery
-from bot.questions.animals import animal_asked, wanted_of
+from bot.questions.animals import animal_asked
 from bot.questions.general.needs_asked import About, Fits, WantsUv, about_told, fits, wants_uv
+from bot.questions.general.needs_targets import (
+    Need,
+    OneNeed,
+    has_air,
+    known_targets,
+    targets_of,
+    uvi_wanted,
+)
 from bot.questions.heat.gauges import GaugesTold, gauges_told
-from bot.questions.heat.shared import aimed, has_best
 from bot.questions.shared import (
     BodyTold,
     animal_name,
@@ -22,7 +29,7 @@ from bot.questions.shared import (
 )
 from bot.questions.water import water_deep
 from bot.saved.group import Own
-from calc.animal import Animal, Awake, Group, Particular, Subject, Target
+from calc.animal import Animal, Awake, Group, Particular, Subject
 from calc.limits import limits_of
 from calc.setup.bodies import body_for
 from calc.setup.lives import Life, lives_of
@@ -31,25 +38,12 @@ from calc.setup.set_up import SetUp
 from calc.setup.space import smallest_floor
 from calc.sources import source
 
-__all__ = ["Need", "Needs", "OneNeed", "Start", "needs", "needs_of"]
+__all__ = ["Needs", "Start", "needs", "needs_of"]
 
 # What the questions beside the answer are asked with: a shelf's height, a common box and home.
 _SHELF_M = 0.3048
 _BOX_M = (1.2192, 0.6096, 0.6096)
 _ROOM_C, _NIGHT_C = 21.0, 17.0
-
-
-class Need(Enum):
-    """A target of an animal, in the order of the answer; the value is its name in JSON."""
-
-    UVI = "uvi"
-    BASKING_SURFACE = "basking_surface"
-    WARM_AIR = "warm_air"
-    COOL_AIR = "cool_air"
-    NIGHT_FLOOR = "night_floor"
-    NIGHT_HEAT_OFF = "night_heat_off"
-    WATER = "water"
-    LIGHT_HOURS = "light"
 
 
 class Start(Enum):
@@ -58,25 +52,6 @@ class Start(Enum):
     NOTHING = auto()
     TUBE = auto()
     PLAN = auto()
-
-
-@dataclass(frozen=True, slots=True)
-class OneNeed:
-    """One target; the figure of its kind is there where it is known, and none where it is not."""
-
-    need: Need
-    basks: bool
-    uvi: Uvi | None
-    warmth: Temp | None
-    light: Hours | None
-    has_best: bool
-    known: Say | None
-    source: str | None
-
-    @property
-    def figure(self) -> Figure | None:
-        """Return the target, of whatever kind."""
-        return self.uvi or self.warmth or self.light
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,8 +154,8 @@ def needs_of(
     return Needs(
         animal=animal_name(animal),
         called=animal.name,
-        needs=tuple(_needs(animal, own)),
-        uvi=_uvi(animal),
+        needs=tuple(targets_of(animal, own)),
+        uvi=uvi_wanted(animal),
         zone=animal.zone.number if animal.zone else None,
         awake=animal.awake,
         group=animal.group,
@@ -200,7 +175,7 @@ def needs_of(
         cool=None if cool is None else degrees(cool.aim),
         water=None if animal.water_c is None else degrees(animal.water_c.aim),
         may_bask=animal.group is None or animal.basking or surface is not None,
-        has_air=_has_air(animal),
+        has_air=has_air(animal),
         is_unchecked=_is_unchecked(animal),
         too_hot=_too_hot(animal),
         shelf=metres(_SHELF_M),
@@ -213,7 +188,7 @@ def needs_of(
         set_up=set_up,
         gauges=gauges_told(set_up, animal),
         about=about,
-        wants_uv=wants_uv(animal, has_air=_has_air(animal)),
+        wants_uv=wants_uv(animal, has_air=has_air(animal)),
         heard=None if heard_c is None else degrees(heard_c),
         fits=None if heard_c is None else fits(animal, heard_c, about),
     )
@@ -246,7 +221,7 @@ def _is_unchecked(animal: Animal) -> bool:
 
 def _too_hot(animal: Animal) -> Temp | None:
     limits = limits_of(animal)
-    hottest = limits.coolest_air_c if _has_air(animal) else limits.water_c
+    hottest = limits.coolest_air_c if has_air(animal) else limits.water_c
     return None if hottest is None else degrees(hottest.value)
 
 
@@ -259,11 +234,6 @@ def _particular(animal: Animal) -> Iterator[Say]:
         yield Say.of("kind-brood", animal.slug)
 
 
-def _uvi(animal: Animal) -> Uvi | None:
-    target = animal.uvi
-    return None if target is None else uvi(target.aim, (target.low, target.high))
-
-
 def _start(animal: Animal) -> Start:
     # Of an animal that a group added neither may be known, and a plan needs its body.
     if animal.uvi is None:
@@ -271,50 +241,8 @@ def _start(animal: Animal) -> Start:
     return Start.PLAN if body_for(animal) else Start.TUBE
 
 
-def _needs(animal: Animal, own: Own) -> Iterator[OneNeed]:
-    for need in Need:
-        target = wanted_of(animal, Subject[need.name])
-        if target is None and (need is Need.NIGHT_HEAT_OFF or not _applies(animal, need)):
-            continue
-        known = None
-        if target is not None:
-            known = known_by(animal, Subject[need.name], target, own)
-        ends = None if target is None else (target.low, target.high)
-        yield OneNeed(
-            need=need,
-            basks=bool(animal.basking),
-            uvi=_uvi(animal) if need is Need.UVI else None,
-            warmth=aimed(target) if target and need not in (Need.UVI, Need.LIGHT_HOURS) else None,
-            light=hours(target.aim, ends) if target and need is Need.LIGHT_HOURS else None,
-            has_best=target is not None and has_best(target),
-            known=known,
-            source=None if target is None else target.source,
-        )
-
-
-def _applies(animal: Animal, need: Need) -> bool:
-    """Tell whether a need may be unknown of this animal, rather than not there."""
-    if need is Need.WATER:
-        return animal.group is Group.TURTLE
-    # What lives in water alone has no air.
-    if need in (Need.WARM_AIR, Need.COOL_AIR, Need.NIGHT_FLOOR, Need.UVI):
-        return _has_air(animal)
-    return need is not Need.BASKING_SURFACE or animal.basking or animal.group is None
-
-
-def _has_air(animal: Animal) -> bool:
-    return not animal.is_of_water_alone
-
-
-def _targets(animal: Animal) -> Iterator[Target]:
-    for need in Need:
-        target = wanted_of(animal, Subject[need.name])
-        if target is not None:
-            yield target
-
-
 def _sources(animal: Animal) -> Iterator[str]:
-    yield from (target.source for target in _targets(animal))
+    yield from (target.source for target in known_targets(animal))
     if animal.zone is not None:
         yield animal.zone.source
     yield from (other.source for other in animal.disagreements)

@@ -125,8 +125,7 @@ def box_picture(
         *((one.quantity, _plain(one, teller)) for one in after),
     ]
     below = list(map(say, more))
-    notes = [Say("gauge-own" if set_up.box else "gauge-box")]
-    notes += [Say("gauge-note")] if any_read else []
+    notes = [Say("gauge-own" if set_up.box else "gauge-box"), *_explained(any_read)]
     length = partial(_length, teller)
     drawing = Side(
         over=say(head.over),
@@ -151,15 +150,14 @@ def box_picture(
         hide=laid.hide,
         water=laid.water_m,
     )
-    alt = (
-        f"{say(head.over)}.",
-        say(head.answer),
-        *(f"{say(one.label)}: {say(one.wanted)}." for one in before),
-        *(say(Say("gauge-told", each)) for each in told.gauges),
-        *(f"{say(one.label)}: {say(one.wanted)}." for one in after),
-        *below,
-    )
+    beside = [[f"{say(one.label)}: {say(one.wanted)}." for one in part] for part in (before, after)]
+    placed = (say(Say("gauge-told", each)) for each in told.gauges)
+    alt = (f"{say(head.over)}.", say(head.answer), *beside[0], *placed, *beside[1], *below)
     return Picture(alt=shortened(alt), drawing=drawing)
+
+
+def _explained(any_read: bool) -> tuple[Say, ...]:
+    return (Say("gauge-note"),) if any_read else ()
 
 
 def span_of(gauges: Iterable[Gauge]) -> tuple[float, float] | None:

@@ -10,7 +10,8 @@ from bot.queries.card import CardQuery
 from bot.queries.general import GuideQuery
 from bot.queries.needs import NeedsQuery
 from bot.questions.general.guide import GuidePages, guide_asked, tell_guide
-from bot.questions.general.needs_facts import Needs, OneNeed, needs
+from bot.questions.general.needs_facts import Needs, needs
+from bot.questions.general.needs_targets import OneNeed
 from bot.questions.saved.unable import unable
 from bot.questions.uv import card as cards
 from bot.questions.uv.card_table import Card, card

@@ -1,0 +1,74 @@
+"""Pictures in a real browser: its own boxes of their words, their inks, and care sheets printed."""
+
+import re
+from urllib.parse import quote
+
+import pytest
+from playwright.async_api import Page, expect
+
+import tests.bot.test_pages_browser as browsing
+from bot.render.picture.lettering import width
+from tests.bot.test_pages_browser import DISTANCE, serious
+
+pytestmark = browsing.pytestmark
+address, browser, page = browsing.address, browsing.browser, browsing.page
+
+
+async def test_an_answer_comes_with_its_picture_and_letters(page: Page, address: str) -> None:
+    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
+    picture = page.get_by_role("img", name="Chart: How far the tube hangs")
+    box = await picture.bounding_box()
+    assert box
+    assert box["width"] > 300
+    assert await page.evaluate("document.fonts.ready.then(f => f.check('22px \"Noon Figtree\"'))")
+
+
+async def test_the_words_of_a_picture_are_as_wide_as_was_counted(page: Page, address: str) -> None:
+    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
+    await page.evaluate("document.fonts.ready")
+    told = await page.evaluate(
+        "Array.from(document.querySelectorAll('.noon-picture text')).map(t => ["
+        "t.textContent, t.getComputedTextLength(), parseFloat(t.getAttribute('font-size')),"
+        "t.getAttribute('font-weight') === '700'])"
+    )
+    assert len(told) > 10
+    for words, long, size, bold in told:
+        assert long == pytest.approx(width(words, size, bold=bold), rel=0.03, abs=1.5)
+
+
+async def test_a_picture_turns_dark_with_its_page(page: Page, address: str) -> None:
+    await page.goto(f"{address}/try.html?q={quote(DISTANCE)}")
+    grounds = []
+    for scheme in ("light", "dark"):
+        await page.emulate_media(color_scheme=scheme)
+        ground = "getComputedStyle(document.querySelector('.noon-picture')).backgroundColor"
+        grounds.append(await page.evaluate(ground))
+    assert grounds == ["rgb(251, 247, 239)", "rgb(25, 26, 24)"]
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+@pytest.mark.parametrize(
+    "name",
+    [
+        "sheet.html?q=check bearded dragon, 48x24x24in, 12% tube, 14in to its back, cool 80F",
+        "de/sheet.html?q=plan animal:veiled chameleon enclosure:24x24x48in lid:full mesh",
+    ],
+)
+async def test_a_care_sheet_is_printed_on_one_sheet_of_paper(
+    page: Page, address: str, name: str, paper: str
+) -> None:
+    await page.goto(f"{address}/{name}")
+    await expect(page.locator(".hand-over svg")).to_be_visible()
+    assert await serious(page) == []
+    printed = await page.pdf(format=paper)
+    assert len(re.findall(rb"/Type\s*/Page\b", printed)) == 1
+    await page.emulate_media(media="print")
+    await expect(page.get_by_role("heading", level=1)).to_be_hidden()
+    await expect(page.locator(".beside")).to_be_visible()
+
+
+async def test_an_answer_leads_to_its_care_sheet(page: Page, address: str) -> None:
+    asked = quote("check bearded dragon, 48x24x24in, 12% tube, 14in to its back, cool 80F")
+    await page.goto(f"{address}/try.html?q={asked}&units=cm")
+    await page.get_by_role("link", name="Care sheet to print").click()
+    await expect(page.get_by_role("img", name="Care sheet: bearded dragon")).to_be_visible()
