@@ -94,9 +94,7 @@ def held_back(reply: Reply) -> tuple[PartName, ...]:
 def held_labels(reply: Reply) -> str:
     """Return what the parts are called that are not shown beside the brief, as they are typed."""
     held = held_back(reply)
-    labels = [part.label for part in reply.parts if part.name in held]
-    labels += [reply.sheet_label] if reply.sheet else []
-    return ", ".join(map(str.lower, labels))
+    return ", ".join(part.label.lower() for part in reply.parts if part.name in held)
 
 
 def _held_back(reply: Reply) -> Iterator[PartName]:

@@ -19,6 +19,7 @@ from pydantic import (
     model_validator,
 )
 
+from bot.parts import LABELLED, PartName, part_label
 from bot.picture import Picture
 from bot.queries.question import Question
 from calc.uncertainty import Estimate
@@ -169,20 +170,6 @@ class Line(_Told):
     text: str
 
 
-class PartName(StrEnum):
-    """A part that opens when it is asked for, in the order in which they are told."""
-
-    STEPS = "steps"
-    NUMBERS = "numbers"
-    WHY = "why"
-    CARE = "care"
-    SOURCES = "sources"
-
-
-LABELLED = (*PartName, "sheet")
-"""What has a label: the parts, then the care sheet."""
-
-
 class Part(_Told):
     """One part of the reply, line by line."""
 
@@ -292,8 +279,7 @@ class Reply(_Told):
     @property
     def sheet_label(self) -> str:
         """Return what its care sheet is called."""
-        behind = self.labels[len(PartName) :]
-        return behind[0] if behind else part_label("sheet")
+        return dict(zip(LABELLED, self.labels, strict=False)).get("sheet") or part_label("sheet")
 
     @computed_field  # type: ignore[prop-decorator]
     @property
@@ -322,12 +308,3 @@ class Reply(_Told):
             case PartName.SOURCES:
                 yield from (f"{page.title}: {page.place}" for page in self.guide)
                 yield from (f"{line.citation} [{line.kind}]" for line in self.sources)
-
-
-def part_label(name: PartName | Literal["sheet"]) -> str:
-    """Return what a part is called where it is opened.
-
-    >>> part_label(PartName.CARE)
-    'Care'
-    """
-    return str(name).capitalize()

@@ -105,7 +105,7 @@ def converse(
         if isinstance(answered, str):
             write(f"{answered}\n\n")
             continue
-        write(render_brief(answered, more=around(answered, MORE)) + "\n")
+        write(render_brief(answered, more=around(answered, MORE), sheet=True) + "\n")
         if kept := out and keep_picture(answered, out):
             write(f"{around(answered, kept_told(kept))}\n\n")
 

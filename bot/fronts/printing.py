@@ -45,4 +45,5 @@ def show(
     elif part:
         Console().print(render_terminal_part(reply, part))
     else:
-        Console().print(render_terminal_brief(reply, around(reply, more)))
+        told = render_terminal_brief(reply, around(reply, more), sheet=more is MORE)
+        Console().print(told)

@@ -9,7 +9,6 @@ from rich.table import Table as Grid
 from rich.text import Text
 
 from bot.brief import brief_of, held_labels
-from bot.render.text import render_sheet
 from bot.reply import Line, Part, PartName, Reply, Role, Table
 
 __all__ = ["render_terminal", "render_terminal_brief", "render_terminal_part"]
@@ -26,15 +25,20 @@ _STYLES = {
 
 def render_terminal(reply: Reply) -> RenderableType:
     """Return all of the reply: the brief in a frame, every part below."""
-    parts = _parts(reply, reply.parts)
-    return Group(_framed(reply), *parts, Text(render_sheet(reply)), *_document(reply))
+    return Group(_framed(reply), *_parts(reply, reply.parts), *_document(reply))
 
 
-def render_terminal_brief(reply: Reply, more: str = "More") -> RenderableType:
-    """Return what is shown unasked, and a last line that says what more there is."""
+def render_terminal_brief(
+    reply: Reply, more: str = "More", *, sheet: bool = False
+) -> RenderableType:
+    """Return what is shown unasked, and a last line that says what more there is.
+
+    ``sheet``: a care sheet opens at a word too.
+    """
     opened = (part for part in reply.parts if part.name in reply.opened)
     held = held_labels(reply)
-    last = [Text(f"{more}: {held}", style="dim")] if held else []
+    also = f", {reply.sheet_label.lower()}" if sheet and reply.sheet else ""
+    last = [Text(f"{more}: {held}{also}", style="dim")] if held else []
     return Group(_framed(reply), *_parts(reply, opened), *_document(reply), *last)
 
 

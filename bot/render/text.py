@@ -22,18 +22,23 @@ def render_text(reply: Reply, width: int = _WIDTH) -> str:
     """Return all of the reply as plain text: its brief, then every part."""
     blocks = [reply.title, *_brief(reply, width)]
     blocks += [_part(reply, part, width) for part in reply.parts]
-    blocks += [render_sheet(reply, width).rstrip()] if reply.sheet else []
     return "\n\n".join([*blocks, *_document(reply)]) + "\n"
 
 
-def render_brief(reply: Reply, width: int = _WIDTH, more: str = "More") -> str:
-    """Return what is shown unasked, and a last line that says what more there is."""
+def render_brief(
+    reply: Reply, width: int = _WIDTH, more: str = "More", *, sheet: bool = False
+) -> str:
+    """Return what is shown unasked, and a last line that says what more there is.
+
+    ``sheet``: a care sheet opens at a word too.
+    """
     opened = [part for part in reply.parts if part.name in reply.opened]
     blocks = [*([reply.title] if opened else []), *_brief(reply, width)]
     blocks += [_part(reply, part, width) for part in opened]
     blocks += _document(reply)
     if held := held_labels(reply):
-        blocks.append(_wrap(f"{more}: {held}", width))
+        also = f", {reply.sheet_label.lower()}" if sheet and reply.sheet else ""
+        blocks.append(_wrap(f"{more}: {held}{also}", width))
     return "\n\n".join(blocks) + "\n"
 
 

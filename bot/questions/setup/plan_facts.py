@@ -213,8 +213,7 @@ class Planned(Wished, Through, NamedByTube):
 def planned(made: Found, screen: typed.Screen | None, own: Own, day: date) -> Planned:
     """Return a set-up as facts; ``screen`` is what was told of it, ``day`` the one on a sheet."""
     found, what, request = made.plan, made.what, made.what.request
-    light, places, platform = found.light, found.places, found.places.platform
-    owned, animal, year = request.owned, what.animal, what.animal.light_hours
+    light, places, owned, animal = found.light, found.places, request.owned, what.animal
     return Planned(
         animal=animal_name(animal),
         wish=what.wish,
@@ -238,15 +237,17 @@ def planned(made: Found, screen: typed.Screen | None, own: Own, day: date) -> Pl
         between=between_told(screen or typed.NoScreen(""), light.hanging.screen),
         tried=None if found.tried is None else found.tried.obstacle,
         top=metres(light.platform_top_m, (light.low_m, light.high_m)),
-        stand_long=metres(platform.x1_m - platform.x0_m),
-        stand_deep=metres(platform.y1_m - platform.y0_m),
-        along=metres(platform.middle_m[1 if found.lies is Lies.ACROSS else 0]),
+        stand_long=metres(places.platform.x1_m - places.platform.x0_m),
+        stand_deep=metres(places.platform.y1_m - places.platform.y0_m),
+        along=metres(places.platform.middle_m[1 if found.lies is Lies.ACROSS else 0]),
         weakest=uvi(places.met.weakest.uvi),
         shading=_shading(found),
         shade_uvi=uvi(SHADE_UVI),
         heat=heat_planned(found.warmth, what, own),
         aims=tuple(_aims(animal, own)),
-        light=None if year is None else hours(year.aim, (year.low, year.high)),
+        light=None
+        if (year := animal.light_hours) is None
+        else hours(year.aim, (year.low, year.high)),
         back=metres(what.back),
         assumed=what.assumed,
         in_range=share(places.met.in_range),
@@ -307,7 +308,6 @@ def _sources(found: Plan, what: PlanAsked) -> tuple[str, ...]:
         animal.night_floor_c,
         animal.light_hours,
     )
-    off = (night.heat_off_source,) if night and night.heat_off_source else ()
     return (
         *((floor.source,) if floor else ()),
         *what.wish.sources,
@@ -316,5 +316,5 @@ def _sources(found: Plan, what: PlanAsked) -> tuple[str, ...]:
         *_SOURCES,
         *WAYS_SOURCES,
         *(WHITE_SOURCES if what.request.lights else ()),
-        *off,
+        *((night.heat_off_source,) if night and night.heat_off_source else ()),
     )
