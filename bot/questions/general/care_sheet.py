@@ -105,7 +105,7 @@ def _who_says(known: Needs) -> Iterator[Say]:
     told = []
     for key in dict.fromkeys(keys):
         found, is_work = source(key), key not in _NO_WORK
-        kind = Say.by("source" if is_work else "sheet-known", found.kind)
+        kind = Say.by("source", found.kind) if is_work else Say.by("sheet-known", found.kind)
         told.append(SheetSource(found.citation if is_work else None, kind))
     for one in dict.fromkeys(told):
         yield Say("sheet-source", one)

@@ -213,7 +213,7 @@ class Planned(Wished, Through, NamedByTube):
 def planned(made: Found, screen: typed.Screen | None, own: Own, day: date) -> Planned:
     """Return a set-up as facts; ``screen`` is what was told of it, ``day`` the one on a sheet."""
     found, what, request = made.plan, made.what, made.what.request
-    light, places, owned, animal = found.light, found.places, request.owned, what.animal
+    light, places, animal, year = found.light, found.places, what.animal, what.animal.light_hours
     return Planned(
         animal=animal_name(animal),
         wish=what.wish,
@@ -225,8 +225,8 @@ def planned(made: Found, screen: typed.Screen | None, own: Own, day: date) -> Pl
         deep_is_own=animal.water_depth_m is not None,
         tube=tube_told(light.lamp, None, to_buy=what.new_tube),
         new_tube=what.new_tube,
-        has_tube=owned.strength_percent is not None,
-        has_fixture=owned.fixture is not None,
+        has_tube=request.owned.strength_percent is not None,
+        has_fixture=request.owned.fixture is not None,
         place=light.hanging.place,
         under_lid=metres(request.box.height_m - light.tube_z_m),
         long=metres(found.fit.length_m),
@@ -245,9 +245,7 @@ def planned(made: Found, screen: typed.Screen | None, own: Own, day: date) -> Pl
         shade_uvi=uvi(SHADE_UVI),
         heat=heat_planned(found.warmth, what, own),
         aims=tuple(_aims(animal, own)),
-        light=None
-        if (year := animal.light_hours) is None
-        else hours(year.aim, (year.low, year.high)),
+        light=None if year is None else hours(year.aim, (year.low, year.high)),
         back=metres(what.back),
         assumed=what.assumed,
         in_range=share(places.met.in_range),
