@@ -108,6 +108,11 @@ class Judged:
         return self.below >= SURE
 
     @property
+    def is_surely_off(self) -> bool:
+        """Whether it is below or above the range almost surely, whoever the range is from."""
+        return max(self.below, self.above) >= SURE
+
+    @property
     def is_likely_above(self) -> bool:
         """Whether it is likelier above the range than not: what can harm does not wait."""
         too_much = self.verdict is Verdict.DANGEROUS and self.move is Move.DOWN

@@ -119,7 +119,8 @@ def judge(
     -----
     A reading that is too high before two hours of lamp time stands: it will only rise. Past a
     limit of heat no step warms anything, past one of cold none cools. Nothing is changed for what
-    is off by no more than a thermometer may be: it is read again.
+    is off by no more than a thermometer may be: it is read again. Where the range is from memory
+    alone only water is warmed; else the range is checked first.
     Source: the animal's own rows; limits_memory; common_practice for the order and the steps.
 
     Examples
@@ -143,9 +144,15 @@ def judge(
     plain = tuple(dict.fromkeys(told))
     changes = _changes(findings, animal, surroundings, plain)
     steps = _within_limits(_mending(plain, changes), _passed(readings, animal))
+    return Judgement(findings, doubts, missing, steps or (_nothing(findings),), changes)
+
+
+def _nothing(findings: tuple[Finding, ...]) -> Step:
+    """Return what is done where nothing is changed."""
+    if any(finding.is_unchecked for finding in findings):
+        return Step.CHECK_THE_RANGE
     unsure = any(finding.is_unsure for finding in findings)
-    nothing = Step.MEASURE_AGAIN if unsure else Step.LEAVE_AS_IT_IS
-    return Judgement(findings, doubts, missing, steps or (nothing,), changes)
+    return Step.MEASURE_AGAIN if unsure else Step.LEAVE_AS_IT_IS
 
 
 def _steps(
@@ -288,9 +295,13 @@ def _for_swimmers(
 
 
 def _water_steps(findings: tuple[Finding, ...]) -> Iterator[Step]:
-    """Return what the water asks for: it is cooled in doubt, and warmed only where that is sure."""
+    """Return what the water asks for: cooled in doubt, warmed where it is surely too cool.
+
+    A range from memory is enough for that: slowly, on a thermostat, it does no harm.
+    """
     for water in (found for found in findings if found.place is Quantity.WATER):
-        if water.is_low:
+        too_cool = water.judged is not None and water.judged.is_surely_below
+        if water.is_low or too_cool:
             yield Step.WARMER_WATER
         elif water.is_likely_high:
             yield Step.COOLER_WATER

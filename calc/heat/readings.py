@@ -136,6 +136,12 @@ class Finding:
         return judged is not None and not (judged.is_fine or judged.verdict.wants_change)
 
     @property
+    def is_unchecked(self) -> bool:
+        """Whether a thermometer leaves no doubt that it is off, and only the range may be wrong."""
+        judged = self.judged
+        return self.is_unsure and judged is not None and judged.is_surely_off
+
+    @property
     def is_low(self) -> bool:
         """Whether the place has to be warmer."""
         return self._has_to(Move.UP)

@@ -38,5 +38,6 @@ class Step(Enum):
     COOLER_NIGHT = auto()
     WARMER_WATER = auto()
     COOLER_WATER = auto()
+    CHECK_THE_RANGE = auto()
     MEASURE_AGAIN = auto()
     LEAVE_AS_IT_IS = auto()

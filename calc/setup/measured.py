@@ -42,6 +42,7 @@ _CHANGES = {
     Step.MEASURE_COOL_END: (Act.MEASURE, Thing.THERMOMETER),
     Step.MEASURE_WATER: (Act.MEASURE, Thing.THERMOMETER),
     Step.WATCH_WARM_END: (Act.MEASURE, Thing.THERMOMETER),
+    Step.CHECK_THE_RANGE: (Act.MEASURE, Thing.THERMOMETER),
     Step.MEASURE_AGAIN: (Act.MEASURE, Thing.THERMOMETER),
 }
 # Down a shown way or up it, by how much is not known.

@@ -6,11 +6,14 @@ from bot.answering import in_words
 from bot.ask import ask
 from bot.brief import MOST_LINES, phone_lines
 from bot.drawing import Side
+from bot.facts import Say
 from bot.language.quantities import Units
-from bot.preferences import Context, Preferences
+from bot.preferences import LANGUAGES, Context, Language, Preferences
 from bot.queries.setup import CheckQuery
 from bot.questions.setup.check import check, tell
-from bot.reply import Reply
+from bot.reply import Reply, Role
+from bot.saying.voice import voice
+from calc.heat.steps import Step
 from tests.bot.language.hearing_score import TUNED_ON, heard_in, sentences
 
 TOLD = (
@@ -218,3 +221,16 @@ def test_a_tube_longer_than_its_box_is_not_drawn_in_it() -> None:
     assert not long.drawing.tubes
     assert "longer than the box" in long.alt
     assert short.drawing.tubes
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_too_cool_water_of_a_turtle_is_warmed_before_the_tube_is_looked_up(
+    language: Language,
+) -> None:
+    reply = ask("check slider, water 70F", Preferences(language=language))
+    first, second = (line.text for line in reply.brief if line.role is Role.STEP)
+    warm = voice(language, Units.IN).text(Say.by("heat-do", Step.WARMER_WATER))
+    assert first == warm
+    assert second != warm
+    assert reply.set_up is not None
+    assert reply.set_up.first is not None

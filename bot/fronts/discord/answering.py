@@ -164,8 +164,9 @@ def has_two_faces(name: str) -> bool:
     return False
 
 
+@cache
 def warm_up() -> None:
-    """Load what the first question would otherwise wait for while the heart beats."""
+    """Load what the first question would otherwise wait for while the heart beats, once."""
     for command in COMMANDS:
         try:
             render_post(ask(command.examples[0], Preferences()))

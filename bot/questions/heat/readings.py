@@ -82,6 +82,7 @@ class HeatReading:
     """One reading: how it stands, how far it is off, and what to aim for; None: not known.
 
     ``span`` is what was read where that was a range, and ``at`` the end of it that is judged.
+    ``unchecked``: off for sure by a range from memory, so that the thermometer is not the doubt.
     """
 
     place: Place
@@ -91,6 +92,7 @@ class HeatReading:
     stand: Stand
     off: Diff
     touch: bool
+    unchecked: bool
     wanted: Temp | None
     aim: Say | None
 
@@ -147,6 +149,7 @@ def reading_told(
         stand=_stand(finding, animal),
         off=kelvins(off_k),
         touch=off_k < _A_TOUCH_K,
+        unchecked=finding.is_unchecked,
         wanted=None if target is None else aimed(target),
         aim=None if target is None else _aim(finding.place, target, animal, own),
     )

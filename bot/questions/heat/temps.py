@@ -33,7 +33,12 @@ _NIGHTS = {Step.HEAT_THE_NIGHT, Step.CONSIDER_NIGHT_HEAT, Step.COOLER_NIGHT}
 # What is done beside or with a hot lamp or heater: the guard is told in the brief.
 _NEAR_HEAT = _LAMP_CHANGES | {Step.HEAT_THE_NIGHT, Step.LESS_AIR}
 # These end in reading again by themselves.
-_READINGS = {Step.WAIT_AND_READ_AGAIN, Step.MEASURE_AGAIN, Step.LEAVE_AS_IT_IS}
+_READINGS = {
+    Step.WAIT_AND_READ_AGAIN,
+    Step.CHECK_THE_RANGE,
+    Step.MEASURE_AGAIN,
+    Step.LEAVE_AS_IT_IS,
+}
 _WRONG = {Stand.TOO_LOW, Stand.TOO_HIGH}
 
 

@@ -56,6 +56,7 @@ _MISSING = {
 # Steps that are about measuring and not about changing.
 _MEASURING = {
     Step.WAIT_AND_READ_AGAIN,
+    Step.CHECK_THE_RANGE,
     Step.MEASURE_AGAIN,
     Step.USE_TRUSTED_THERMOMETER,
     Step.MEASURE_SURFACE_WITH_GUN,
@@ -200,7 +201,9 @@ def _read_part(
     facts, mark = reading_told(found, animal, own, read), _mark(found, animal)
     todo = tuple(_todo(judgement, urgency)) if mark is Sign.CHANGE else ()
     if found.is_unsure:
-        todo = tuple(x for x in _todo(judgement, urgency) if x.is_reading)
+        warmed = change_of(Step.WARMER_WATER) if found.place is Quantity.WATER else None
+        told = _todo(judgement, urgency)
+        todo = tuple(x for x in told if x.is_reading or (warmed and x.change == warmed))
     doubts = judgement.doubts if found.place is Quantity.BASKING_SURFACE else ()
     return Part(
         _PLACES[found.place][0],

@@ -78,11 +78,15 @@ heat-line = { $stand ->
     [no_target] { heat-spot }: kein Ziel bekannt.
    *[right] { heat-spot } { heat-read }: gut.
   }
+heat-off-by = { $unchecked ->
+    [yes] wenn der Bereich stimmt
+   *[no] so weit kann auch ein Thermometer danebenliegen
+  }
 heat-stand = { $stand ->
     [too_low] { heat-off } zu kühl
     [too_high] { heat-off } zu { heat-hot }
-    [probably_low] wohl zu kühl ({ heat-off }, so weit kann auch ein Thermometer danebenliegen)
-    [probably_high] wohl zu { heat-hot } ({ heat-off }, so weit kann auch ein Thermometer danebenliegen)
+    [probably_low] wohl zu kühl ({ heat-off }, { heat-off-by })
+    [probably_high] wohl zu { heat-hot } ({ heat-off }, { heat-off-by })
     [cannot_tell] das kann ich nicht sagen ({ heat-off } daneben, so weit kann auch ein Thermometer danebenliegen)
     [keepers_differ] darüber sind sich die Halter uneins
     [no_need] es braucht keinen Sonnenplatz
@@ -174,6 +178,7 @@ heat-do-consider_night_heat = Frag zur Nacht die Tierarztpraxis oder erfahrene H
 heat-do-cooler_night = Lass die Nacht kühler werden: Heizer mit dem Licht aus.
 heat-do-warmer_water = Wärm das Wasser langsam: ein Heizer mit Schutz, am Thermostat.
 heat-do-cooler_water = Kühl das Wasser langsam: Heizer kleiner, Schatten, kühler Raum.
+heat-do-check_the_range = Lass es so und prüf erst den Bereich.
 heat-do-measure_again = Lass es so und miss noch einmal.
 heat-do-leave_as_it_is = Gut gemacht. Lass alles, wie es ist.
 
@@ -208,5 +213,6 @@ heat-step-consider_night_heat = { heat-do-consider_night_heat } Über so eine Na
 heat-step-cooler_night = { heat-do-cooler_night } Eine Nacht, die wärmer ist als die kühle Seite am Tag, bringt keine Ruhe.
 heat-step-warmer_water = { heat-do-warmer_water } Höchstens 1 °C (2 °F) in der Stunde, und außer Reichweite von Zähnen und Krallen.
 heat-step-cooler_water = { heat-do-cooler_water } Nie Eis oder viel kaltes Wasser auf einmal. Zu warmes Wasser hält zu wenig Luft.
+heat-step-check_the_range = { heat-do-check_the_range } So weit liegt kein Thermometer daneben, aber mein Bereich ist aus dem Gedächtnis. Vergleich ihn mit einem Buch oder frag eine reptilienkundige Tierarztpraxis, bevor du etwas änderst.
 heat-step-measure_again = { heat-do-measure_again } So weit kann auch ein Thermometer danebenliegen. Zu ändern ist noch nichts.
 heat-step-leave_as_it_is = { heat-do-leave_as_it_is } Was du gemessen hast, stimmt. Miss wieder, wenn die Jahreszeit oder der Raum sich ändert.

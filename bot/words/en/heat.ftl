@@ -79,11 +79,15 @@ heat-line = { $stand ->
     [no_target] { heat-spot }: I know no target.
    *[right] { heat-spot } { heat-read }: right.
   }
+heat-off-by = { $unchecked ->
+    [yes] if the range is right
+   *[no] and a thermometer may be off by as much
+  }
 heat-stand = { $stand ->
     [too_low] { heat-off } too cool
     [too_high] { heat-off } too { heat-hot }
-    [probably_low] probably too cool ({ heat-off }, and a thermometer may be off by as much)
-    [probably_high] probably too { heat-hot } ({ heat-off }, and a thermometer may be off by as much)
+    [probably_low] probably too cool ({ heat-off }, { heat-off-by })
+    [probably_high] probably too { heat-hot } ({ heat-off }, { heat-off-by })
     [cannot_tell] I cannot tell ({ heat-off } off, and a thermometer may be off by as much)
     [keepers_differ] keepers differ
     [no_need] it needs no basking spot
@@ -175,6 +179,7 @@ heat-do-consider_night_heat = Ask your vet or an experienced keeper about the ni
 heat-do-cooler_night = Let the night be cooler: heaters off with the lights.
 heat-do-warmer_water = Warm the water slowly: a heater with a guard, on a thermostat.
 heat-do-cooler_water = Cool the water slowly: heater down, shade, cool room.
+heat-do-check_the_range = Leave it, and check the range first.
 heat-do-measure_again = Leave it, and measure again.
 heat-do-leave_as_it_is = Well done. Leave everything as it is.
 
@@ -209,5 +214,6 @@ heat-step-consider_night_heat = { heat-do-consider_night_heat } Keepers differ a
 heat-step-cooler_night = { heat-do-cooler_night } A night warmer than the cool end's day gives no rest.
 heat-step-warmer_water = { heat-do-warmer_water } No more than 2 °F (1 °C) in an hour, and out of reach of teeth and claws.
 heat-step-cooler_water = { heat-do-cooler_water } Never put ice or much cold water in at once. Water that is too warm holds too little air.
+heat-step-check_the_range = { heat-do-check_the_range } It is off by more than a thermometer may be, but my range is from memory. Compare it with a book or ask a reptile vet before you change anything.
 heat-step-measure_again = { heat-do-measure_again } It is off by no more than a thermometer may be, so there is nothing to change yet.
 heat-step-leave_as_it_is = { heat-do-leave_as_it_is } What you measured is right. Read again when the season or the room changes.

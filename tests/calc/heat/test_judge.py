@@ -281,3 +281,26 @@ def test_every_set_of_readings_gets_a_first_step_and_no_step_twice(
     raised = {Step.RAISE_LAMP, Step.LESS_POWER} & set(judgement.steps)
     lowered = {Step.LOWER_LAMP, Step.MORE_POWER} & set(judgement.steps)
     assert not (raised and lowered)
+
+
+SLIDER, TORTOISE = animals()["slider"], animals()["greek-tortoise"]
+
+
+@pytest.mark.parametrize(
+    ("water_c", "first"),
+    [(15.5, Step.WARMER_WATER), (21.1, Step.WARMER_WATER), (22.2, Step.MEASURE_AGAIN)],
+)
+def test_water_surely_below_a_range_from_memory_is_warmed(water_c: float, first: Step) -> None:
+    judged = judge(Readings(basking_surface_c=33.0, water_c=water_c, lamp_on_h=3.0), SLIDER)
+    assert judged.first is first
+
+
+@pytest.mark.parametrize(
+    ("surface_c", "first"), [(26.5, Step.CHECK_THE_RANGE), (33.3, Step.MEASURE_AGAIN)]
+)
+def test_a_spot_off_by_more_than_a_thermometer_may_be_has_its_unchecked_range_doubted(
+    surface_c: float, first: Step
+) -> None:
+    judged = judge(Readings(surface_c, 23.0, lamp_on_h=3.0), TORTOISE)
+    assert judged.findings[0].is_unsure
+    assert judged.first is first
