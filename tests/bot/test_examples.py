@@ -11,6 +11,7 @@ from bot.reply import Reply
 from bot.routes.examples import examples_for
 from calc.animal import Animal, Group
 from calc.animals import animals
+from tests.some import crossed
 
 # What lives in water alone is under no lamp: there is nothing to ask.
 NAMES = tuple(animal.name for animal in animals().values() if animal.uvi is not None)
@@ -41,8 +42,7 @@ def filled(question: str, name: str) -> dict[str, str]:
     return whole | ({"animal": name} if "animal" in options else {})
 
 
-@pytest.mark.parametrize("name", NAMES)
-@pytest.mark.parametrize("question", OF_AN_ANIMAL)
+@pytest.mark.parametrize(("question", "name"), crossed(OF_AN_ANIMAL, NAMES))
 def test_no_example_is_a_set_up_that_is_faulted(question: str, name: str) -> None:
     if question == "surface" and name != ANY_ANIMAL:
         # It names no animal: the spot of some would burn nearly every other.
@@ -64,8 +64,7 @@ def test_no_example_is_a_set_up_that_is_faulted(question: str, name: str) -> Non
         assert reply.answer.startswith(("No heat: ", "I do not know", "Its water counts"))
 
 
-@pytest.mark.parametrize("name", NAMES)
-@pytest.mark.parametrize("question", OF_AN_ANIMAL)
+@pytest.mark.parametrize(("question", "name"), crossed(OF_AN_ANIMAL, NAMES))
 def test_what_a_question_lacks_is_told_with_figures_for_the_animal(
     question: str, name: str
 ) -> None:
@@ -85,8 +84,7 @@ def test_no_example_of_a_question_sounds_an_alarm(line: str) -> None:
     assert ask(line, ANYONE).alarms == ()
 
 
-@pytest.mark.parametrize("name", NAMES)
-@pytest.mark.parametrize("question", ["basking", "uvi", "watts"])
+@pytest.mark.parametrize(("question", "name"), crossed(("basking", "uvi", "watts"), NAMES, 3))
 def test_the_usual_animal_of_a_group_is_the_one_of_the_example(question: str, name: str) -> None:
     reply: Reply = ask(Question(question, {}), Preferences(default_animal=name))
     assert reply.status == "problem"
