@@ -23,7 +23,7 @@ from bot.saved.keeper_file import KeeperExport
 from bot.saved.values import name_key
 from tests.bot.database.databases import Kind, fresh_postgresql, fresh_sqlite
 from tests.bot.database.kept_values import keeper_exports, server_exports
-from tests.some import some
+from tests.some import FULL
 
 ROOT = Path(__file__).parent.parent.parent.parent
 SERVER, KEEPER = 51, 41
@@ -109,7 +109,9 @@ def unordered(group: ServerExport) -> object:
 
 @pytest.mark.parametrize("version", versions())
 @settings(
-    max_examples=some(6), deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+    max_examples=6 if FULL else 3,
+    deadline=None,
+    suppress_health_check=[HealthCheck.function_scoped_fixture],
 )
 @given(group=server_exports, keeper=keeper_exports())
 async def test_what_an_earlier_version_kept_is_there_today(

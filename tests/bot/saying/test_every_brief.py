@@ -22,12 +22,12 @@ from bot.reply import Alarm, Reply, Role
 from bot.said_first import said_first
 from tests.bot.saying.test_briefs import MOST_WORDS, QUOTED, UNIT
 from tests.fuzz.pool import FREE, pool
-from tests.some import some_of
+from tests.some import FULL, some_of
 
 ASKERS = [Preferences(forced_units=u, language=x) for x in LANGUAGES for u in Units]
 EXAMPLES = [example for command in COMMANDS for example in command.examples]
 LACKING = ["distance", "plan animal:snork", "uvi tube:12%", "meter readings:4.2 at 12 in uvi:9"]
-EACH = 150
+EACH = 150 if FULL else 60
 
 
 def is_shown_at_once(asked: object, reply: Reply) -> None:

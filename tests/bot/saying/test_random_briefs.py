@@ -1,4 +1,4 @@
-"""Five hundred questions drawn at random: a phone shows each brief, in each language and unit."""
+"""Questions drawn at random, five hundred in a full run: a phone shows each brief, in each language and unit."""
 
 import re
 import tomllib
@@ -15,8 +15,9 @@ from bot.preferences import LANGUAGES, Language, Preferences
 from bot.reply import Reply
 from tests.bot.saying.random_questions import random_questions
 from tests.bot.saying.test_briefs import MOST_WORDS, QUOTED, UNIT
+from tests.some import some
 
-MANY, SEED = 500, 20261128
+MANY, SEED = some(500), 20261128
 QUESTIONS = tuple(random_questions(MANY, SEED))
 
 
