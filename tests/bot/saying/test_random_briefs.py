@@ -1,4 +1,4 @@
-"""Questions drawn at random, five hundred in a full run: a phone shows each brief, in each language and unit."""
+"""Questions drawn at random, 500 in a full run: a phone shows each brief at once."""
 
 import re
 import tomllib
