@@ -12,6 +12,7 @@ _TELL_NOTHING = frozenset(
     (
         *("in", "inch", "inches", "ft", "feet", "mm", "cm", "m", "x", "by", "f", "c", "w", "h"),
         *("none", "mesh", "blocks", "passes", "new", "at", "uvi"),
+        *("a", "an", "about", "around", "like", "roughly", "maybe", "its", "is", "foot", "half"),
     )
 )
 
@@ -21,8 +22,8 @@ def listen(text: str) -> tuple[Alarm, ...]:
 
     >>> [alarm.key for alarm in listen("the plug is melting and he is limp")]
     ['fire', 'not_moving']
-    >>> listen("4x2x2 ft")
-    ()
+    >>> listen("4x2x2 ft"), listen("like a foot")
+    ((), ())
     """
     if _TELL_NOTHING.issuperset(_LETTERS.findall(text.lower())):
         return ()

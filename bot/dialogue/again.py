@@ -17,15 +17,13 @@ from bot.dialogue.unit_words import asks_which_unit, unit_meant, unit_wished
 from bot.facts import Say
 from bot.language.units import Units
 from bot.language.unsure import NOT_SURE, Unsure
-from bot.preferences import Context
 from bot.queries.question import Question
-from bot.queries.setup import AskQuery
-from bot.routes.routing import asked_in
-from bot.routes.second import turn_of
+from bot.queries.typed import typed
 
-__all__ = ["by_what_was_learned", "of_the_answer"]
+__all__ = ["again_in", "of_the_answer", "without_knowing"]
 
 _NEEDS, _PLACE = "needs", "distance"
+_HEATS = ("basking", "cool", "warm", "night", "room", "water", "surface", "air", "reading")
 
 
 def of_the_answer(
@@ -39,7 +37,7 @@ def of_the_answer(
         return Next.WHY, Question(_NEEDS, of_uv), dialogue
     if asks_again(line) and asked.command != _NEEDS:
         return Next.QUESTION, asked, dialogue
-    if (units := unit_meant(line)) and (meant := _in_unit(asked, units)):
+    if (units := unit_meant(line)) and (meant := again_in(asked, units)):
         return Next.QUESTION, meant, dialogue
     if units := unit_wished(line):
         return Next.QUESTION, asked, replace(dialogue, units=units)
@@ -50,31 +48,11 @@ def of_the_answer(
     if has_no_meter(line) and asked.command in OF_UV:
         return Next.QUESTION, asked, dialogue
     if does_not_know(line) and dialogue.wanted:
-        return Next.QUESTION, _without_knowing(dialogue, asked), dialogue
+        return Next.QUESTION, without_knowing(dialogue, asked), dialogue
     return None
 
 
-def by_what_was_learned(
-    dialogue: Dialogue, line: str, context: Context
-) -> tuple[Next, Question | str, Dialogue] | None:
-    """Return what a line that tells nothing is by what was learned of such lines."""
-    asked = dialogue.asked
-    assert asked is not None
-    match turn_of(asked_in(AskQuery(question=line), context)):
-        case "thanks":
-            return Next.THANKS, line, dialogue
-        case "why":
-            return Next.WHY, asked, dialogue
-        case "again":
-            return Next.QUESTION, asked, dialogue
-        case "simpler":
-            return Next.QUESTION, asked, replace(dialogue, beside=(Say("talk-simpler"),))
-        case "no idea":
-            return Next.QUESTION, _without_knowing(dialogue, asked), dialogue
-    return None
-
-
-def _without_knowing(dialogue: Dialogue, asked: Question) -> Question:
+def without_knowing(dialogue: Dialogue, asked: Question) -> Question:
     """Return the question whose writer cannot tell what was asked for last."""
     option = dialogue.wanted[-1] if dialogue.wanted else ""
     if option in ("reflector", "screen") and asked.command in BY_CASES:
@@ -82,9 +60,17 @@ def _without_knowing(dialogue: Dialogue, asked: Question) -> Question:
     return asked
 
 
-def _in_unit(asked: Question, units: Units) -> Question | None:
-    """Return the question with its distance in the other unit; None where it has none such."""
-    number = re.match(r"\d+(?:\.\d+)?", asked.given.get(_PLACE, ""))
-    if number is None:
-        return None
-    return Question(asked.command, {**asked.values, _PLACE: f"{number[0]} {units.value}"})
+def again_in(asked: Question, units: Units) -> Question | None:
+    """Return the question with its figures that had no unit in this one; None where it has none."""
+    values = {name: _in_unit(typed(value), units, name) for name, value in asked.values.items()}
+    changed = {name: text for name, text in values.items() if text}
+    return Question(asked.command, {**asked.values, **changed}) if changed else None
+
+
+def _in_unit(text: str, units: Units, option: str) -> str:
+    """Return a length or a temperature in the other unit by its own number; else nothing."""
+    number = re.match(r"\d+(?:\.\d+)?(?= ?(?:°?[fc]|in|cm|inch\w*)?$)", text, re.I)
+    if number is None or option not in (_PLACE, *_HEATS):
+        return ""
+    degrees = "C" if units is Units.CM else "F"
+    return f"{number[0]} {units.value if option == _PLACE else degrees}"

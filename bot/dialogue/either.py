@@ -3,14 +3,16 @@
 import re
 from collections.abc import Mapping
 
+from bot.dialogue.phrases import agrees, choice_of
 from bot.language.hearing import FactName
 from bot.preferences import Preferences
 from bot.queries.question import Question
 from bot.queries.setup import AskQuery
 from bot.question_context import context_of
 from bot.routes.routing import asked_in
+from calc.naming import Several, named
 
-__all__ = ["OTHER", "lamps_named", "other_named", "the_other"]
+__all__ = ["OTHER", "chosen_of", "lamps_named", "other_named", "the_other", "turned"]
 
 _OR = re.compile(r"\b(?:or|vs|versus|oder)\b")
 _THE_OTHER = re.compile(
@@ -20,6 +22,7 @@ _THE_OTHER = re.compile(
 )
 _T5 = re.compile(r"\bt5\b")
 _TUBE = "T5 HO tube"
+_ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
 OTHER = "other"
 """Under this a conversation knows the animal that was named beside the one it speaks of."""
 
@@ -66,3 +69,34 @@ def the_other(
         return offers[1]
     other = known.get(OTHER)
     return Question("needs", {"animal": other}) if other else None
+
+
+def turned(known: Mapping[str, object]) -> dict[str, object]:
+    """Return what is known once the other animal is spoken of."""
+    told = {name: known[name] for name in ("animal", OTHER) if name in known}
+    return {"animal": told[OTHER], OTHER: told["animal"]} if len(told) == 2 else told
+
+
+def chosen_of(offers: tuple[Question, ...], line: str) -> int | None:
+    """Return which offer a line takes: by its number, by its animal, the only one by a yes."""
+    many = len(offers)
+    chosen = choice_of(line, many)
+    if chosen is None and many == 1 and agrees(line):
+        return 0
+    return _named_offer(line, offers) if chosen is None else chosen
+
+
+def _named_offer(line: str, offers: tuple[Question, ...]) -> int | None:
+    """Return which offer a line takes by its animal, as 'leopard' the leopard gecko's."""
+    words = _ABOUT_ONE.sub("", line.lower().strip(" .!?"))
+    names = [offer.given.get("animal", "") for offer in offers]
+    if not words or len(set(names)) != len(names):
+        return None
+    what = named(words).what
+    several = {one.name for one in what.candidates} if isinstance(what, Several) else set()
+    fits = [
+        at
+        for at, name in enumerate(names)
+        if re.search(rf"\b{re.escape(words)}\b", name.lower()) or name in several
+    ]
+    return fits[0] if len(fits) == 1 else None

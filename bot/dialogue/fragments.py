@@ -15,7 +15,7 @@ from bot.dialogue.figures import (
     heat_option,
     length_told,
 )
-from bot.dialogue.heat_told import OF_THE_ROOM, read_there, wished_for
+from bot.dialogue.heat_told import OF_THE_AIR, OF_THE_ROOM, read_there, wished_for
 from bot.dialogue.phrases import asks, names_a_season, place_named
 from bot.dialogue.told import (
     all_told,
@@ -103,6 +103,8 @@ def by_facts(
         return Question("night", {"room": bare})
     if bare and is_distance(bare, place) and place_named(line) is None:
         return Question("uvi", {**told_of_set_up(line, context), "distance": bare})
+    if bare and OF_THE_AIR.search(line.lower()) and place_named(line) is None:
+        return Question("night", {"room": bare})
     if bare and _ONLY_A_NUMBER.match(line):
         return None
     if bare:
@@ -200,11 +202,9 @@ def _of_another_question(
     if before.name == "watts" and not found and _HAS_WATTS.match(line.lower()):
         # Whoever has another size is told what a dimmer can do.
         return Question("guide", _DIMMING)
-    name, untold = before.name, not found and "state" not in before.query.examples()
-    if untold and "animal" in given and (states := states_in(line)):
-        about = {"about": "basking"} if name in ("watts", "basking") else {}
-        return Question("needs", {"animal": given["animal"], **about, "state": states})
-    return _under_another(before, given, found, line, preferences) if name == "meter" else None
+    return (
+        _under_another(before, given, found, line, preferences) if before.name == "meter" else None
+    )
 
 
 def _under_another(

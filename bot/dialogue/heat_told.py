@@ -9,7 +9,7 @@ from bot.dialogue.phrases import names_a_season, place_named
 from bot.queries.question import Question
 from bot.routes.asked import Asked
 
-__all__ = ["OF_THE_ROOM", "read_there", "wished_for"]
+__all__ = ["OF_THE_AIR", "OF_THE_ROOM", "read_there", "wished_for"]
 
 _WISHES = re.compile(
     r"^\W*(?:(?:i|but|and|we|ich|so) )*(?:want|need|wanted|aim(?:ing)? (?:for|at)|target|would like"
@@ -17,6 +17,11 @@ _WISHES = re.compile(
 )
 # No room is warmer, or has a number between.
 _HOTTEST_ROOM_C, _COLDEST_ROOM, _HOTTEST_ROOM = 36.0, 50.0, 94.0
+# Told of all of the box, it is no basking spot.
+OF_THE_AIR = re.compile(
+    r"\bin (?:there|(?:the|his|her|its|my) (?:tank|viv\w*|box|cage|enclosure))\b|\binside\b"
+    r"|\b(?:da drin|drinnen)\b"
+)
 OF_THE_ROOM = re.compile(
     r"\b(?:room|house|bedroom|flat|apartment|kitchen|basement|zimmer|wohnung|raum)\b"
 )

@@ -4,6 +4,7 @@ import re
 from collections.abc import Collection, Iterator, Mapping
 from datetime import date
 
+from bot.dialogue.another import STAYS
 from bot.dialogue.bare import age_told, lamp_told, on_for_told
 from bot.dialogue.figures import (
     Before,
@@ -34,6 +35,7 @@ __all__ = [
     "part_told",
     "set_up_told",
     "states_in",
+    "staying",
     "told_beside",
     "told_in_words",
     "told_of_set_up",
@@ -85,6 +87,11 @@ def told_of_set_up(line: str, context: Context) -> dict[str, object]:
     if "lamp" not in found and _AS_THICK_AS_A_T8.search(line.lower()):
         found["lamp"] = UvLamp.OTHER_TUBE
     return {n: t for n, t in told_in_words(line, asked, ()) if n not in found} | found
+
+
+def staying(line: str, context: Context) -> dict[str, object]:
+    """Return what a line tells that is so of the set-up, whatever is asked next."""
+    return {name: told for name, told in told_of_set_up(line, context).items() if name in STAYS}
 
 
 def set_up_told(question: Question | None, context: Context) -> Mapping[str, object]:

@@ -11,17 +11,17 @@ from dataclasses import replace
 from bot.answering import in_words
 from bot.commands import command_at, command_named
 from bot.dangers import listen
-from bot.dialogue.again import by_what_was_learned, of_the_answer
+from bot.dialogue.again import of_the_answer
 from bot.dialogue.another import BY_CASES, OF_UV, STAYS, another_asked, asking, carried
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.changes import after_move, cold_told, reading_placed
-from bot.dialogue.either import OTHER, lamps_named, other_named, the_other
+from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
 from bot.dialogue.figures import without_lengths
 from bot.dialogue.fragments import by_facts, change_wished, changed_by
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
-from bot.dialogue.phrases import agrees, asks, begun_anew, choice_of, greets, is_thanks, since_now
-from bot.dialogue.told import set_up_told, states_in, told_of_set_up, warmth_told
+from bot.dialogue.phrases import asks, begun_anew, greets, is_thanks, since_now
+from bot.dialogue.told import set_up_told, staying, told_of_set_up, warmth_told
 from bot.dialogue.topics import topic_of
 from bot.dialogue.unclear import unclear
 from bot.facts import Say
@@ -41,7 +41,6 @@ __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
-_ABOUT_ONE = re.compile(r"^(?:the|an?|its|it's|der|die|das) | (?:one|ones)$")
 _MOST_OF_A_LAMP = 3
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
@@ -72,7 +71,8 @@ def next_line(
     # How far something was moved is no distance that is too small; all the rest is listened to.
     plain = without_lengths(whole) if moved or placed else whole
     if any(not alarm.asked for alarm in listen(plain)):
-        return Next.QUESTION, _as_asked(whole, wishes), dialogue
+        spoken_of = {**dialogue.known, **staying(line, context)}
+        return Next.QUESTION, _as_asked(whole, wishes), replace(dialogue, known=spoken_of)
     if asks_nothing := _asks_nothing(dialogue, line):
         return asks_nothing
     if anew := begun_anew(line):
@@ -83,10 +83,7 @@ def next_line(
     names_a_topic = dialogue.asked is not None and topic_of(line, dialogue.asked.command)
     if not names_a_topic and _is_typed(line, wishes):
         return Next.QUESTION, line, dialogue
-    heard = {name: value for name, value in told_of_set_up(line, context).items() if name in STAYS}
-    tells = heard or moved or placed or states_in(line) or names_a_topic
-    if dialogue.asked and not tells and (said := by_what_was_learned(dialogue, line, context)):
-        return said
+    heard = staying(line, context)
     heard = _with_place_before(dialogue.asked, told, heard)
     before = {name: value for name, value in told.items() if name in (*STAYS, _METER)}
     known = {**dialogue.known, **before, **dialogue.known, **heard}
@@ -101,7 +98,23 @@ def next_line(
         if place is not None and place.command == "uvi":
             dialogue = replace(dialogue, known={**heard, _PLACE: place.values[_PLACE]})
         return Next.QUESTION, _as_asked(line, wishes), dialogue
-    found = _meant(dialogue, line, told, context, wishes)
+    return _by_both(dialogue, line, told, context, wishes)
+
+
+def _by_both(
+    dialogue: Dialogue,
+    line: str,
+    told: Mapping[str, object],
+    context: Context,
+    preferences: Preferences,
+) -> tuple[Next, Question | Layered | str, Dialogue]:
+    """Return what a line means by rules and by what was learned of such lines."""
+    # It is loaded where a conversation goes on.
+    from bot.dialogue.followed import meant_by
+
+    found = _meant(dialogue, line, told, context, preferences)
+    if learned := meant_by(dialogue, line, found, told, context, preferences):
+        return learned
     if isinstance(found, Layered):
         return Next.SAID, found, replace(dialogue, offers=found.offers)
     return Next.QUESTION, found, dialogue
@@ -115,15 +128,9 @@ def _of_what_was_told(
         return again
     if other := the_other(line, dialogue.offers, dialogue.known):
         # What it has hangs elsewhere.
-        return Next.QUESTION, other, replace(dialogue, known=_turned(dialogue.known))
-    chosen = _chosen(dialogue, line)
+        return Next.QUESTION, other, replace(dialogue, known=turned(dialogue.known))
+    chosen = chosen_of(dialogue.offers, line)
     return None if chosen is None else (Next.QUESTION, dialogue.offers[chosen], dialogue)
-
-
-def _turned(known: Mapping[str, object]) -> dict[str, object]:
-    """Return what is known once the other animal is spoken of."""
-    told = {name: known[name] for name in ("animal", OTHER) if name in known}
-    return {"animal": told[OTHER], OTHER: told["animal"]} if len(told) == 2 else told
 
 
 def _with_place_before(
@@ -203,31 +210,6 @@ def told_as_meant(
     return said_beside(told, dialogue.beside, preferences)
 
 
-def _chosen(dialogue: Dialogue, line: str) -> int | None:
-    """Return which offer a line takes: by its number, by its animal, the only one by a yes."""
-    many = len(dialogue.offers)
-    chosen = choice_of(line, many)
-    if chosen is None and many == 1 and agrees(line):
-        return 0
-    return _named_offer(line, dialogue.offers) if chosen is None else chosen
-
-
-def _named_offer(line: str, offers: tuple[Question, ...]) -> int | None:
-    """Return which offer a line takes by its animal, as 'leopard' the leopard gecko's."""
-    words = _ABOUT_ONE.sub("", line.lower().strip(" .!?"))
-    names = [offer.given.get("animal", "") for offer in offers]
-    if not words or len(set(names)) != len(names):
-        return None
-    what = named(words).what
-    several = {one.name for one in what.candidates} if isinstance(what, Several) else set()
-    fits = [
-        at
-        for at, name in enumerate(names)
-        if re.search(rf"\b{re.escape(words)}\b", name.lower()) or name in several
-    ]
-    return fits[0] if len(fits) == 1 else None
-
-
 def _as_asked(line: str, preferences: Preferences) -> str:
     """Return a line as it is asked: words that only begin with a question's name are free words."""
     is_a_name = command_at(line) is not None and not _is_typed(line, preferences)
@@ -242,7 +224,7 @@ def _is_typed(line: str, preferences: Preferences) -> bool:
     command, rest = found
     if not rest or _OPTION.search(rest):
         return True
-    many = len(rest.split()) > _MOST_OF_A_LAMP or rest[:1].isdigit()
+    many = len(rest.split()) > _MOST_OF_A_LAMP or any(map(str.isdigit, rest))
     if command.name == "lamp" and many:
         # "Lamp burns since 14 months" and "lamp 12 inches away" name no kind.
         return False

@@ -8,9 +8,10 @@ from functools import cache
 from bot import guide
 from bot.language.hearing import FactName
 from bot.language.screens import pane_in
+from bot.queries.question import Question
 from bot.routes.asked import Asked
 
-__all__ = ["part_answering", "part_asked"]
+__all__ = ["page_read", "part_answering", "part_asked"]
 
 # Who writes more tells a set-up; a short answer is for a question in a line.
 _MOST_WORDS = 30
@@ -54,6 +55,15 @@ def _kind_alone(words: str, asked: Asked) -> str:
         if first:
             words = re.sub(re.escape(said.words), kind, words, flags=re.IGNORECASE)
     return words
+
+
+def page_read(page: Question, language: str) -> Question:
+    """Return a page to be read with its part as the language calls it."""
+    part = page.values.get("part")
+    if not part:
+        return page
+    heading = guide.heading_in(str(page.values["page"]), str(part), language)
+    return Question(page.command, {**page.values, "part": heading})
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,4 @@
-### Facts: AnimalsMeant, KnownLine, KnownSoFar, NowAt, SpokenOf
+### Facts: AnimalsMeant, KnownLine, KnownSoFar, Noted, NowAt, SpokenOf
 ### Eins nach dem anderen gefragt, in einem Gespräch: Die nächste Zeile sagt es.
 
 talk-title = Noch eins
@@ -37,6 +37,9 @@ talk-which-only = Ist es { LIST($here, join: "list-or", form: "a") }? Für ander
 talk-if-it-is = Das gilt für: { LIST($here, join: "list-or") }. Für andere habe ich keine Zahlen.
 talk-simpler = Auf die erste Zeile kommt es an; dann mach Schritt 1.
 talk-units = War eine Zahl in der anderen Einheit gemeint, sag sie noch einmal mit Einheit: 12C, 54F.
+talk-noted = Gemerkt: { $text }. Hier ändert es nichts.
+talk-done = Gut. Sag Bescheid, wenn sich ein Wert ändert.
+talk-correct = Dann sag mir, was stimmt, und wo: Sonnenplatz 35 °C, Röhre 30 cm entfernt.
 talk-moved = Ich rechne nach dem Umhängen mit { LENGTH($distance) }.
 talk-measure-again = Warte 2 Stunden, dann miss den Sonnenplatz neu.
 talk-open-tube = Noch offen: wie stark die Röhre ist.

@@ -1,4 +1,4 @@
-### Facts: AnimalsMeant, KnownLine, KnownSoFar, NowAt, SpokenOf
+### Facts: AnimalsMeant, KnownLine, KnownSoFar, Noted, NowAt, SpokenOf
 ### One thing asked for at a time, in a conversation: the next line tells it.
 
 talk-title = One thing more
@@ -37,6 +37,9 @@ talk-which-only = Is it { LIST($here, join: "list-or", form: "a") }? I have figu
 talk-if-it-is = This holds for { LIST($here, join: "list-or", form: "a") }. I have figures for no other.
 talk-simpler = The first line is what matters; then do step 1.
 talk-units = If a figure was meant in the other unit, tell me it again with its unit: 54F, 12C.
+talk-noted = Noted: { $text }. It changes nothing here.
+talk-done = Good. Tell me when a figure changes.
+talk-correct = Then tell me what is right, with its place: basking 95F, tube 12 in away.
 talk-moved = I reckon with { LENGTH($distance) } after the move.
 talk-measure-again = Wait 2 hours, then measure the hot spot again.
 talk-open-tube = Still open: how strong the tube is.
