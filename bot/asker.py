@@ -77,6 +77,7 @@ async def offered(desk: Desk) -> Mapping[str, tuple[str, ...]]:
     reminders = await desk.store.reminders.all(desk.keeper)
     lists = {
         "enclosure": await desk.store.enclosures.names(desk.keeper),
+        "stock": tuple(spare.name for spare in await desk.store.spares.all(desk.keeper)),
         "reminder": tuple(str(reminder.id) for reminder in reminders),
     }
     if desk.server is not None:

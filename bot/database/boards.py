@@ -122,6 +122,8 @@ class Boards:
                     pinned=board.pinned,
                     fingerprint=board.fingerprint,
                     trouble=board.trouble.value,
+                    told=board.told and board.told.model_dump(mode="json"),
+                    moved=board.news and board.news.model_dump(mode="json"),
                     claimed_by="",
                     look_at=again,
                 )
@@ -218,6 +220,8 @@ async def _read(session: AsyncSession, condition: ColumnElement[bool]) -> tuple[
                 "state": row.state,
                 "trouble": row.trouble,
                 "wish": row.wish,
+                "told": row.told,
+                "news": row.moved,
             }
         )
         for row in rows

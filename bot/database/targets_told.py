@@ -68,6 +68,7 @@ class TargetsTold:
         ``targets_of`` gives those of an animal with a group's figures; ``only`` is one group.
         """
         reminded, last = 0, 0
+        found: dict[tuple[str, int | None], Targets] = {}
         while True:
             async with self._database.writing() as session:
                 wanted = (
@@ -89,7 +90,10 @@ class TargetsTold:
                     last, server = row.enclosure_id, row.server_id
                     if server is not None and server not in owns:
                         owns[server] = await read_own(session, server)
-                    targets = targets_of(row.animal, owns[server])
+                    key = row.animal, server
+                    if key not in found:
+                        found[key] = targets_of(row.animal, owns[server])
+                    targets = found[key]
                     moved = moved_between(targets_kept(row.targets), targets)
                     row.targets = _kept(targets)
                     if moved:

@@ -13,7 +13,7 @@ from bot.language.zones import read_clock, read_year, read_zone
 from bot.queries.options import AnimalName
 from bot.queries.query import Option, Query, reading
 
-__all__ = ["HOME", "Home", "HoursQuery"]
+__all__ = ["HOME", "Clock", "Home", "HoursQuery"]
 
 
 class Home:

@@ -7,6 +7,7 @@ from pydantic import Field
 from bot.facts import Say
 from bot.language.choices import read_choice
 from bot.language.quantities import read_number
+from bot.queries.day import Clock
 from bot.queries.options import (
     Age,
     AirTemperature,
@@ -26,6 +27,7 @@ from bot.queries.query import Option, Query, reading
 from bot.queries.saved import (
     Document,
     EnclosureName,
+    LampInStock,
     MaybeTongue,
     MaybeUnits,
     NewName,
@@ -44,6 +46,8 @@ __all__ = [
     "ReadingQuery",
     "RemoveQuery",
     "SaveQuery",
+    "SpareQuery",
+    "TimerQuery",
     "UnreadQuery",
 ]
 
@@ -110,10 +114,31 @@ class UnreadQuery(NamedQuery):
 
 
 class CompareQuery(NamedQuery):
-    """What changed between two days."""
+    """What changed between two days, or what differs between two enclosures or two lamps."""
 
     first: Text = Field("", examples=["2026-05-04"])
     second: Text = Field("", examples=["2026-08-02"])
+    other: EnclosureName = Field("", examples=["Spare box"])
+    lamp: LampInStock = Field("", examples=["Spare tube"])
+    other_lamp: LampInStock = Field("", examples=["Pebble's box"])
+
+
+class SpareQuery(Query):
+    """Keep a spare lamp, hang it over an enclosure, or take it away."""
+
+    name: NewName = Field(examples=["Spare tube"])
+    tube: TubeClass | None = Field(None, examples=["12%"])
+    length: TubeLength | None = Field(None, examples=["22in"])
+    lamp: UvLampKind | None = Field(None, examples=["T5 HO tube"])
+    bought: Text = Field("", examples=["2026-01-10"])
+    into: EnclosureName = Field("", examples=["Pebble's box"])
+    gone: Sure = Field("no", examples=["yes"])
+
+
+class TimerQuery(Query):
+    """When the lamps of all enclosures go on and off."""
+
+    on: Clock | None = Field(None, examples=["8:00"])
 
 
 class RemoveQuery(Query):

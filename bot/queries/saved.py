@@ -26,6 +26,7 @@ __all__ = [
     "Days",
     "Document",
     "EnclosureName",
+    "LampInStock",
     "LampName",
     "MaybeTongue",
     "MaybeUnits",
@@ -128,6 +129,7 @@ def _choices(names: Mapping[str, object]) -> Option:
 
 NewName = Annotated[str, reading(read_name), Option()]
 EnclosureName = Annotated[str, reading(read_name), Option(completes="enclosure")]
+LampInStock = Annotated[str, reading(read_name), Option(completes="stock")]
 LampName = Annotated[str, reading(read_name), Option(completes="own_lamp")]
 ScientificName = Annotated[str, reading(_read_scientific), Option()]
 ScreenName = Annotated[str, reading(read_name), Option(completes="own_screen")]

@@ -109,6 +109,12 @@ def _read_line(text: str) -> str | Cleared:
 _VetsLine = Annotated[str | Cleared, reading(_read_line), Option()]
 
 
+_FILES = {"csv": ("table", "spreadsheet"), "json": ()}
+_FileKind = Annotated[
+    str, reading(lambda text: read_choice(text, _FILES)), Option(choices=tuple(_FILES))
+]
+
+
 def _read_weeks(text: str) -> int:
     accepted, example = Say("wanted-weeks", UpTo(_MOST_WEEKS)), "8"
     weeks = round(read_number(text, accepted, example))
@@ -227,6 +233,7 @@ class WrongQuery(Query):
     """What was called wrong."""
 
     clear: Sure = Field("no", examples=["yes"])
+    file: _FileKind | None = Field(None, examples=["csv"])
 
 
 class StatsQuery(Query):

@@ -1,14 +1,27 @@
 """Boards as values: a pinned summary, one a topic and channel."""
 
+from datetime import date, timedelta
 from enum import StrEnum
 
-from bot.saved.group import AnimalSlug
+from bot.saved.group import AnimalSlug, OwnSubject
 from bot.saved.reminders import Trouble
+from bot.saved.targets import Aim, TargetMoved
 from bot.saved.values import Kept
 
-__all__ = ["MOST_BOARDS", "Board", "BoardState", "Look", "Topic"]
+__all__ = [
+    "MOST_BOARDS",
+    "NEWS_FOR",
+    "Board",
+    "BoardNews",
+    "BoardState",
+    "BoardTold",
+    "Look",
+    "Topic",
+]
 
 MOST_BOARDS = 20
+NEWS_FOR = timedelta(days=30)
+"""How long a board says what changed."""
 
 
 class Topic(StrEnum):
@@ -27,11 +40,25 @@ class BoardState(StrEnum):
     LEAVING = "leaving"
 
 
+class BoardTold(Kept):
+    """Which targets of its animal a board showed last."""
+
+    targets: dict[OwnSubject, Aim]
+
+
+class BoardNews(Kept):
+    """What changed of the targets of a board, and on which day; it stands there for a while."""
+
+    day: date
+    moved: tuple[TargetMoved, ...]
+
+
 class Board(Kept):
     """A board; ``message`` is None until it is posted.
 
     ``fingerprint`` is that of the content last shown; ``pinned`` what Discord last confirmed;
-    ``wish`` counts what was asked of it, so that a wish during the work is not lost.
+    ``wish`` counts what was asked of it, so that a wish during the work is not lost. ``told`` are
+    the targets that it showed last, ``news`` what changed of them.
     """
 
     id: int
@@ -45,6 +72,8 @@ class Board(Kept):
     state: BoardState
     trouble: Trouble
     wish: int
+    told: BoardTold | None = None
+    news: BoardNews | None = None
 
 
 class Look(Kept):

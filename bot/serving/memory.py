@@ -52,7 +52,7 @@ _MOST: Final = 5_000
 _PATIENCE_S: Final = 1.0
 _PAUSE_S: Final = 10.0
 # The kinds of option that what a keeper saved can complete.
-_OF_KEEPERS: Final = frozenset({"enclosure", "reminder", "case"})
+_OF_KEEPERS: Final = frozenset({"enclosure", "reminder", "case", "stock"})
 
 
 @dataclass(frozen=True, slots=True)

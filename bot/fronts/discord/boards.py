@@ -26,7 +26,7 @@ from bot.saved.boards import Board, BoardState, Look
 from bot.saved.keeper import KeeperSettings
 from bot.saved.reminders import Trouble
 from bot.saying.voice import voice
-from bot.serving.boards import board_reply, fingerprint
+from bot.serving.boards import board_reply, fingerprint, with_targets
 from bot.serving.hands import EACH_WITHIN_S, Hands
 
 if TYPE_CHECKING:
@@ -101,6 +101,9 @@ async def _look(client: "Noonstone", memory: "Memory", hands: Hands, look: Look)
 async def _put_right(client: "Noonstone", memory: "Memory", hands: Hands, look: Look) -> str:
     """Make the channel so as the board is wanted, and say how it stands."""
     board, boards, now = look.board, memory.store.boards, memory.clock()
+    if board.state is BoardState.SHOWN:
+        _, own = await memory.group(board.server)
+        board = with_targets(board, own, now.date())
     channel = client.get_partial_messageable(board.channel)
     shown: Board | None = None
     try:
@@ -132,7 +135,7 @@ async def _content(client: "Noonstone", memory: "Memory", board: Board) -> Reply
     settings, own = await memory.group(board.server)
     spoken = merged(client.preferences(), KeeperSettings(), settings, own)
     context = Context(spoken.shown, spoken.guide_url, "", own, language=spoken.spoken)
-    return board_reply(board.topic, board.animal, context)
+    return board_reply(board.topic, board.animal, context, board.news)
 
 
 async def _shown(

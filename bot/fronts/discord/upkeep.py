@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Final
 from bot.database.errors import StoreError, StoreUnavailableError
 from bot.fronts.discord.boards import show_boards
 from bot.fronts.discord.reminders import deliver_due
+from bot.questions.saved.targets import targets_of
 from bot.serving.hands import Hands, Pace
 from bot.serving.memory import Memory
 from bot.serving.rounds import Rounds
@@ -29,6 +30,7 @@ _MISSED_S: Final = 30.0
 # Older ones are found in another way: who left at the next start, a deleted channel when used.
 _MOST_MISSED: Final = 10_000
 _WISHES_S: Final = 60.0
+_TARGETS_S: Final = 60.0
 _SWEEP_S: Final = 3600.0
 
 
@@ -40,11 +42,13 @@ class Upkeep:
         by, pace = f"process {secrets.token_hex(8)}", Pace(share)
         reminding, boarding = Hands(by, _REMINDING, pace), Hands(by, _BOARDING, pace)
         self._hands = (reminding, boarding)
+        self._changes_looked_at: int | None = None
         self._missed: deque[Callable[[], Awaitable[None]]] = deque(maxlen=_MOST_MISSED)
         self._rounds = (
             Rounds("making up what was missed", self._make_up),
             Rounds("delivering reminders", lambda: deliver_due(client, memory, reminding)),
             Rounds("showing boards", lambda: show_boards(client, memory, boarding)),
+            Rounds("telling of changed targets", self._tell_of_targets),
             Rounds("keeping counts", self._keep_counts),
             Rounds("learning who has set anything", self._look_around),
             Rounds("sweeping", self._sweep),
@@ -133,6 +137,21 @@ class Upkeep:
             if self._missed and self._missed[0] is note:
                 self._missed.popleft()
         return _MISSED_S
+
+    async def _tell_of_targets(self) -> float:
+        """Remind keepers of targets that changed: all at the start, since ours may be newer."""
+        told, now = self._memory.store.told, self._memory.clock()
+        newest, looked = await told.newest_change(), self._changes_looked_at
+        if looked is None:
+            reminded = await told.look(targets_of, now)
+        else:
+            groups = await told.groups_changed(looked) if newest > looked else ()
+            reminded = sum([await told.look(targets_of, now, group) for group in groups])
+        self._changes_looked_at = newest
+        if reminded:
+            _log.info("%d keepers are reminded of targets that changed", reminded)
+            self.wake()
+        return _TARGETS_S
 
     async def _keep_counts(self) -> float:
         await self._memory.keep_counts()

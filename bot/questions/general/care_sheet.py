@@ -63,7 +63,8 @@ def care_sheet_of(care: CareFor, set_up: SetUp, teller: Teller) -> Picture:
 
 
 def _told_sheet(care: CareFor, set_up: SetUp, teller: Teller) -> Picture:
-    animal, say = care.kept, Says("sheet", care)
+    animal = care.kept
+    say = Says("sheet", care)
     known = needs_of(animal, care.own)
     every = measured_set_up((), animal).spots
     spots = tuple(_as_read(spot, set_up) for spot in every)

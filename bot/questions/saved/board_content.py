@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from datetime import date
 
 from bot.facts import Say
 from bot.layered import Brief, Care, Layered, Table
@@ -12,13 +13,14 @@ from bot.queries.needs import NeedsQuery
 from bot.questions.general.guide import GuidePages, guide_asked, tell_guide
 from bot.questions.general.needs_facts import Needs, needs
 from bot.questions.general.needs_targets import OneNeed
+from bot.questions.saved.targets import moved_said
 from bot.questions.saved.unable import unable
 from bot.questions.uv import card as cards
 from bot.questions.uv.card_table import Card, card
-from bot.saved.boards import Topic
+from bot.saved.boards import BoardNews, Topic
 from calc.animals import animal_name
 
-__all__ = ["Board", "FirstDay", "GuideBoard", "board_of", "tell_board"]
+__all__ = ["Board", "FirstDay", "GuideBoard", "board_of", "tell_board", "with_news"]
 
 _PREVIEW = "board preview"
 _FIRST_DAY_PAGES = (
@@ -74,6 +76,23 @@ def tell_board(facts: Board) -> Layered:
             return _first_day()
         case GuideBoard():
             return _guide(facts)
+
+
+@dataclass(frozen=True, slots=True)
+class BoardChanged:
+    """What changed of the targets of a board, and on which day."""
+
+    day: date
+    changed: tuple[Say, ...]
+
+
+def with_news(told: Layered, news: BoardNews | None) -> Layered:
+    """Return what a board says with what changed of it lately."""
+    if news is None:
+        return told
+    facts = BoardChanged(news.day, moved_said(news.moved))
+    brief = replace(told.brief, range=(Say("retarget-board", facts), *told.brief.range))
+    return replace(told, brief=brief)
 
 
 def _temperatures(facts: Needs) -> Layered:

@@ -16,6 +16,7 @@ from bot.queries.cases import AdviseQuery
 from bot.queries.saved import NEW
 from bot.queries.uv import UviQuery
 from bot.questions.past_limit import alarms_of
+from bot.questions.saved.beside import MET
 from bot.questions.saved.setup import question_of
 from bot.questions.saved.unable import Unable, tell_unable, unable
 from bot.questions.shared import limits_for
@@ -25,7 +26,6 @@ from bot.reply import Alarm
 from bot.saved.cases import Advice, Advised
 from bot.saved.keeper import KEPT_AS, Enclosure, kept_quantity
 from calc.animals import animal_name
-from calc.limits import Met
 from calc.quantities import Quantity
 from calc.uv.placement import SAFE_MINIMUM_M
 from calc.validity import OutsideModelError
@@ -84,7 +84,11 @@ def _past(one: Advice, kept: Enclosure, context: Context) -> tuple[Alarm, ...]:
     """Return the hazards that an advice would lead to, as far as the set-up tells."""
     animal = animal_name(kept.setup.animal) if kept.setup.animal else ""
     if one.what is Advised.BRING:
-        return alarms_past(limits_for(animal, context), _met(one), asked=True)
+        return alarms_past(
+            limits_for(animal, context),
+            MET[one.of or Quantity.COOL_AIR](one.value or 0.0),
+            asked=True,
+        )
     changed: dict[str, object] = {}
     if one.what is Advised.HANG:
         changed = {"distance_m": one.value}
@@ -93,15 +97,6 @@ def _past(one: Advice, kept: Enclosure, context: Context) -> tuple[Alarm, ...]:
     elif one.what is Advised.UNSCREEN:
         changed = {"screen": {}}
     return _under_the_tube(kept, changed, context) if changed else ()
-
-
-def _met(one: Advice) -> Met:
-    return {
-        Quantity.BASKING_SURFACE: Met(surface_c=one.value),
-        Quantity.WARM_AIR: Met(warm_air_c=one.value),
-        Quantity.COOL_AIR: Met(coolest_air_c=one.value),
-        Quantity.NIGHT_AIR: Met(night_c=one.value),
-    }[one.of or Quantity.COOL_AIR]
 
 
 def _under_the_tube(

@@ -1,66 +1,130 @@
-"""Two days of an enclosure beside each other.
+"""Two days of an enclosure, two enclosures or two lamps beside each other.
 
 Words: ``words/<language>/mine-compare.ftl``, ``home.ftl``.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from enum import Enum, auto
 
 from bot.asker import today
 from bot.command import Command
+from bot.dangers.past_limits import merged
 from bot.desk import Desk
-from bot.facts import Diff, Say, Says, Share, Uvi, kelvins, share, uvi
-from bot.layered import Brief, Layered, Table
+from bot.facts import Say, Says
+from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.mine import CompareQuery
+from bot.questions.saved.beside import Beside, Stood, beside_each_other, stood
+from bot.questions.saved.beside_picture import beside_picture
+from bot.questions.saved.comparing_lamps import LampsBeside, lamps_beside
 from bot.questions.saved.enclosures import enclosure_asked
-from bot.questions.saved.reading import ReadOnce, day_of, read_once, read_said, what_said
+from bot.questions.saved.reading import day_of
 from bot.questions.saved.refused import Why, refused
+from bot.questions.saved.setup import setup_rows, setup_told
 from bot.questions.saved.showing import day_said
-from bot.saved.keeper import KEPT_AS, Reading
+from bot.questions.saved.standing import animal_of
+from bot.questions.uv.compare import COMPARE
+from bot.reply import Alarm, Picture
+from bot.saved.keeper import Enclosure
 from calc.quantities import Quantity
 
-__all__ = ["MINE_COMPARE", "Changed", "Compared", "compare", "tell_compare"]
+__all__ = ["MINE_COMPARE", "BoxDiffers", "Compared", "compare", "tell_compare"]
 
 
-class Way(Enum):
-    """Which way something changed."""
+class Lead(Enum):
+    """What matters most of what is compared."""
 
-    MORE = auto()
-    LESS = auto()
+    NOTHING = auto()
+    ALIKE = auto()
+    TURNED = auto()
+    TURNED_BOXES = auto()
 
 
 @dataclass(frozen=True, slots=True)
-class Changed:
-    """One kind of reading on two days: a difference, or of a UV index its part of the first."""
+class BoxDiffers:
+    """A fact of the set-up in both enclosures, where it is not the same."""
 
-    earlier: ReadOnce
-    later: ReadOnce
-    way: Way
-    part: Share | None
-    index: Uvi | None
-    degrees: Diff | None
+    label: Say
+    here: Say | None
+    there: Say | None
+
+
+@dataclass(frozen=True, slots=True)
+class BoxName:
+    """The name of an enclosure."""
+
+    name: str
 
 
 @dataclass(frozen=True, slots=True)
 class Compared:
-    """Two days of an enclosure, with what was read on both."""
+    """Two days of an enclosure, or two enclosures by their last readings (``other``)."""
 
     name: str
+    other: str | None
     first: date
     second: date
-    both: tuple[Changed, ...]
+    both: tuple[Beside, ...]
+    differs: tuple[BoxDiffers, ...] = ()
 
     @property
     def count(self) -> int:
-        """Return how many kinds of reading were taken on both days."""
+        """Return how many kinds of reading were taken both times."""
         return len(self.both)
 
+    @property
+    def sides(self) -> tuple[Say, Say]:
+        """Return what the two sides are called."""
+        if self.other is None:
+            return day_said(self.first), day_said(self.second)
+        return _named(self.name), _named(self.other)
 
-async def compare(query: CompareQuery, context: Context, desk: Desk) -> Compared:
-    """Compare two days of an enclosure, the first and the last where none are named."""
+    @property
+    def lead(self) -> Lead:
+        """Return what matters most."""
+        if not self.both:
+            return Lead.NOTHING
+        if not self.both[0].turned:
+            return Lead.ALIKE
+        return Lead.TURNED if self.other is None else Lead.TURNED_BOXES
+
+    @property
+    def alarms(self) -> tuple[Alarm, ...]:
+        """Return what cannot wait: of two days the later one counts."""
+        shown = [one.later for one in self.both]
+        if self.other is not None:
+            shown += [one.earlier for one in self.both]
+        return merged(alarm for each in shown for alarm in each.alarms)
+
+    @property
+    def what(self) -> Say | None:
+        """Return what of the readings matters most."""
+        return self.both[0].what if self.both else None
+
+    @property
+    def was(self) -> Say | None:
+        """Return how that is judged first."""
+        return self.both[0].earlier.judged if self.both else None
+
+    @property
+    def is_now(self) -> Say | None:
+        """Return how that is judged then."""
+        return self.both[0].later.judged if self.both else None
+
+
+def _named(name: str) -> Say:
+    return Say("mine-compare-box", BoxName(name))
+
+
+async def compare(query: CompareQuery, context: Context, desk: Desk) -> Compared | LampsBeside:
+    """Compare two lamps, two enclosures, or two days: the first and the last if none is named."""
+    if query.lamp or query.other_lamp:
+        return await lamps_beside(query, context, desk)
     kept = await enclosure_asked(desk, query.name, "mine compare")
+    if query.other:
+        other = await enclosure_asked(desk, query.other, "mine compare")
+        return _boxes(kept, other, context)
     days = sorted({r.day for r in kept.readings})
     if len(days) < 2:
         example = f"mine reading name:{kept.name} uvi:4.2"
@@ -78,61 +142,89 @@ async def compare(query: CompareQuery, context: Context, desk: Desk) -> Compared
             known = tuple(map(str, reversed(days)))
             example = f"mine compare name:{kept.name} {option}:{days[0]}"
             raise refused("mine compare", Why.OTHER_DAY, example, option, str(day), known)
-    one, other = ({r.of: r for r in kept.readings if r.day == day} for day in (first, second))
-    both = tuple(_change(one[of], other[of]) for of in KEPT_AS if of in one and of in other)
-    return Compared(kept.name, first, second, both)
+    one, then = (_read(kept, context, day) for day in (first, second))
+    return Compared(kept.name, None, first, second, beside_each_other(one, then))
 
 
-def _change(one: Reading, other: Reading) -> Changed:
-    change = other.value - one.value
-    of_uvi = one.of is Quantity.UVI
-    grown = of_uvi and one.value <= 0.0
-    return Changed(
-        earlier=read_once(one),
-        later=read_once(other),
-        way=Way.MORE if change >= 0 else Way.LESS,
-        part=share(abs(change) / one.value) if of_uvi and not grown else None,
-        index=uvi(abs(change)) if grown else None,
-        degrees=None if of_uvi else kelvins(abs(change)),
+def _read(kept: Enclosure, context: Context, day: date | None = None) -> dict[Quantity, Stood]:
+    """Return what was read on a day, or what was read last of each kind."""
+    animal, found = animal_of(kept.setup.animal, context), {}
+    for reading in sorted(kept.readings, key=lambda one: one.day):
+        if day in (None, reading.day):
+            found[reading.of] = stood(reading, animal)
+    return found
+
+
+def _boxes(kept: Enclosure, other: Enclosure, context: Context) -> Compared:
+    here, there = (
+        {row.label.id: row for row in setup_rows(setup_told(box.setup))} for box in (kept, other)
+    )
+    labels = {**here, **there}
+    pairs = ((row.label, here.get(key), there.get(key)) for key, row in labels.items())
+    return Compared(
+        name=kept.name,
+        other=other.name,
+        first=context.day,
+        second=context.day,
+        both=beside_each_other(_read(kept, context), _read(other, context)),
+        differs=tuple(
+            BoxDiffers(label, one.say if one else None, then.say if then else None)
+            for label, one, then in pairs
+            if one != then
+        ),
     )
 
 
-def tell_compare(facts: Compared) -> Layered:
-    """Tell what changed."""
+def tell_compare(facts: Compared | LampsBeside) -> Layered:
+    """Tell the difference that matters first, then all of them."""
+    if not isinstance(facts, Compared):
+        assert COMPARE.tell is not None
+        say = Says("mine-compare", facts)
+        told = COMPARE.tell(facts.compared)
+        return replace(told, command="mine compare", title=say("title-lamps"))
     say = Says("mine-compare", facts)
+    head = say.by("lead", facts.lead)
+    of_boxes = facts.other is not None
     return Layered(
         command="mine compare",
-        title=say("title"),
-        brief=Brief(head=say("head"), range=(say("days"),)),
+        title=say("title-boxes" if of_boxes else "title"),
+        brief=Brief(
+            head=head,
+            range=(*map(_change_said, facts.both[:2]), say("boxes" if of_boxes else "days")),
+        ),
         steps=(say("step"),),
+        numbers=tuple(Row(one.label, Say("mine-compare-differs", one)) for one in facts.differs),
         table=_table(facts) if facts.both else None,
-    )
+        guide=("keeping-notes",),
+        alarms=facts.alarms,
+        picture=(
+            lambda teller: Picture.later(
+                beside_picture, say("title-boxes" if of_boxes else "title"), head,
+                facts.sides, facts.both, teller,
+            )
+        )
+        if facts.both
+        else None,
+    )  # fmt: skip
+
+
+def _change_said(one: Beside) -> Say:
+    return Say("mine-compare-changed", one)
 
 
 def _table(facts: Compared) -> Table:
     return Table(
-        columns=(
-            Say("mine-compare-what"),
-            day_said(facts.first),
-            day_said(facts.second),
-            Say("mine-compare-change"),
-        ),
-        rows=tuple(
-            (
-                what_said(one.earlier),
-                read_said(one.earlier),
-                read_said(one.later),
-                _changed(one),
-            )
-            for one in facts.both
-        ),
+        columns=(Say("mine-compare-what"), *facts.sides, Say("mine-compare-change")),
+        rows=tuple(map(_row, facts.both)),
     )
 
 
-def _changed(one: Changed) -> Say:
-    if one.degrees is not None:
-        return Say("mine-compare-degrees", one)
-    return Say("mine-compare-part" if one.part is not None else "mine-compare-index", one)
+def _row(one: Beside) -> tuple[Say, ...]:
+    return one.what, _cell(one.earlier), _cell(one.later), one.said
+
+
+def _cell(one: Stood) -> Say:
+    return Say("mine-compare-judged", one) if one.judged else one.told
 
 
 MINE_COMPARE = Command(

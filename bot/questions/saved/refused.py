@@ -24,6 +24,8 @@ class Why(Enum):
     TO_COME = auto()
     FEW_DAYS = auto()
     OTHER_DAY = auto()
+    OTHER_LAMP = auto()
+    NO_STRENGTH = auto()
     NO_REMINDER = auto()
     OTHER_REMINDER = auto()
     NO_CHANNEL = auto()

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bot.facts import Moment, Say
+from bot.questions.saved.targets import moved_said
 from bot.saved.reminders import ASKED_FOR, About, Reminder, State, Trouble
 
 __all__ = ["PutOff", "Remembered", "due_said", "remembered"]
@@ -57,6 +58,7 @@ def remembered(reminder: Reminder, *, name: str | None = None, late: bool = Fals
         trouble=reminder.trouble,
         late=late,
         case=reminder.case,
+        moved=moved_said(reminder.moved),
     )
 
 

@@ -21,6 +21,7 @@ from bot.questions.heat.gauges import GaugesTold, Told, gauges_told
 from bot.questions.saved.enclosures import enclosure_asked
 from bot.questions.saved.setup import SetupTold, setup_rows, setup_told
 from bot.questions.saved.standing import animal_of, standing_rows
+from bot.questions.saved.targets import note_told
 from bot.questions.uv.judged import judged_uvi_read
 from bot.reply import Picture
 from bot.saved.keeper import KEPT_AS, Enclosure, Reading
@@ -59,7 +60,9 @@ class CareSheet:
 
 async def sheet(query: NamedQuery, context: Context, desk: Desk) -> CareSheet:
     """Find an enclosure, and put its animal's needs and its last readings together."""
-    return sheet_of(await enclosure_asked(desk, query.name, "mine sheet"), context)
+    kept = await enclosure_asked(desk, query.name, "mine sheet")
+    await note_told(desk, kept, context)
+    return sheet_of(kept, context)
 
 
 def sheet_of(kept: Enclosure, context: Context) -> CareSheet:

@@ -19,6 +19,7 @@ from bot.questions.saved.enclosures import enclosure_asked
 from bot.questions.saved.reading import ReadOnce, read_once, read_said, what_said
 from bot.questions.saved.setup import SetupTold, question_of, setup_rows, setup_told
 from bot.questions.saved.standing import standing_rows
+from bot.questions.saved.targets import note_told
 from bot.questions.saved.trend import Reckoned, trend_of
 from bot.questions.uv.decline import tell_fading
 from bot.saved.keeper import KEPT_AS, Enclosure, Reading
@@ -76,6 +77,7 @@ async def show(query: NamedQuery, context: Context, desk: Desk) -> BoxShown:
     """Find an enclosure, and what its readings show."""
     kept = await enclosure_asked(desk, query.name, "mine show")
     trend = trend_of(kept, context)
+    await note_told(desk, kept, context)
     return BoxShown(
         name=kept.name,
         setup=setup_told(kept.setup),

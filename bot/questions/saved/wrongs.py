@@ -4,8 +4,11 @@ Of the question its values are kept, never a text that somebody wrote, and nobod
 """
 
 from collections import Counter
+from collections.abc import Sequence
+from csv import writer
 from dataclasses import dataclass
 from datetime import date
+from io import StringIO
 
 from bot.command import Command
 from bot.desk import Desk
@@ -14,9 +17,11 @@ from bot.language.words import join_line
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.server import WrongQuery
+from bot.questions.saved.files import document_of
 from bot.questions.saved.unable import server_of
+from bot.reply import Document
 from bot.saved.counts import monday_of, week_of
-from bot.saved.wrongs import Wrong
+from bot.saved.wrongs import Wrong, WrongExport
 
 __all__ = ["SERVER_WRONG", "tell_wrong", "wrong"]
 
@@ -47,6 +52,7 @@ class WrongsShown:
     weeks: tuple[WrongWeek, ...]
     count: int
     cleared: bool
+    document: Document | None = None
 
 
 async def wrong(query: WrongQuery, context: Context, desk: Desk) -> WrongsShown:
@@ -61,7 +67,21 @@ async def wrong(query: WrongQuery, context: Context, desk: Desk) -> WrongsShown:
         weeks=tuple(WrongWeek(monday_of(w), n) for w, n in sorted(weeks.items(), reverse=True)),
         count=len(kept),
         cleared=False,
+        document=_document(query.file, kept) if query.file else None,
     )
+
+
+def _document(kind: str, kept: Sequence[Wrong]) -> Document:
+    """Return all that is kept as a file: every value, the newest first."""
+    if kind == "json":
+        return document_of("wrong.json", WrongExport(wrongs=tuple(kept)))
+    table = StringIO()
+    lines = writer(table, lineterminator="\n")
+    lines.writerow(("day", "command", "option", "value"))
+    for one in kept:
+        options = one.given.items() or (("", ""),)
+        lines.writerows((one.day, one.command, *option) for option in options)
+    return Document(name="wrong.csv", text=table.getvalue())
 
 
 def _line(one: Wrong) -> WrongLine:
@@ -75,7 +95,9 @@ def tell_wrong(facts: WrongsShown) -> Layered:
         command="server wrong",
         title=say("title"),
         brief=Brief(head=say("gone") if facts.cleared else say("head"), range=(say("no-text"),)),
-        steps=() if facts.cleared or not facts.count else (say("step-ask"), say("step-clear")),
+        steps=()
+        if facts.cleared or not facts.count
+        else (say("step-ask"), say("step-file"), say("step-clear")),
         numbers=tuple(Row(Say("wrong-week", w), Say("wrong-times", w)) for w in facts.weeks),
         table=Table(
             (say("column-day"), say("column-line")),
@@ -83,6 +105,7 @@ def tell_wrong(facts: WrongsShown) -> Layered:
         )
         if facts.lines
         else None,
+        document=facts.document,
     )
 
 
@@ -91,7 +114,7 @@ SERVER_WRONG = Command(
     query=WrongQuery,
     stored=wrong,
     tell=tell_wrong,
-    examples=("server wrong",),
+    examples=("server wrong", "server wrong file:csv"),
     who="moderator",
     guide=("for-moderators",),
 )

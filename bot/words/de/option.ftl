@@ -308,6 +308,10 @@ option-mine-compare-name = { option-mine-reading-name }
 option-mine-compare-first = der frühere Tag; sonst der erste
 option-mine-compare-second = der spätere Tag; sonst der letzte
 
+option-mine-compare-other = ein zweites Terrarium: beide nach ihren letzten Messwerten
+option-mine-compare-lamp = eine Ersatzlampe, oder ein Terrarium für die Lampe darüber
+option-mine-compare-other_lamp = die zweite Lampe
+
 ## mine share, mine case, mine unshare, cases
 option-mine-share-name = { option-mine-reading-name }
 option-mine-share-sure = yes: Du stimmst zu, dass Helfer es hier sehen
@@ -325,6 +329,16 @@ option-cases-advise-warm = die Luft der warmen Seite bringen auf: 29C
 option-cases-advise-cool = die Luft der kühlen Seite bringen auf: 26C
 option-cases-advise-night = den tiefsten Wert der Nacht bringen auf: 20C
 option-cases-advise-vet = yes: mit dem Tier in eine Tierarztpraxis
+
+## mine spare, mine timer
+option-mine-spare-name = ein Name für die Ersatzlampe
+option-mine-spare-tube = { option-section-tube }
+option-mine-spare-length = { option-distance-length }
+option-mine-spare-lamp = { option-distance-lamp }
+option-mine-spare-bought = der Tag des Kaufs: today oder 2026-01-10
+option-mine-spare-into = das Terrarium, über dem sie ab heute hängt
+option-mine-spare-gone = yes: verbraucht oder verschenkt
+option-mine-timer-on = wann der längste Tag beginnt, etwa 8:00
 
 ## mine unread
 option-mine-unread-name = { option-mine-reading-name }
@@ -418,6 +432,7 @@ option-server-remove-of = welcher Zielwert weg soll
 option-server-vets-line = ein Kanal, eine Nummer oder eine Adresse, oder none
 option-server-helpers-ask = here: in diesem Kanal; nowhere: nirgends
 option-server-wrong-clear = yes nimmt sie weg
+option-server-wrong-file = alle als Datei: csv oder json
 
 ## server stats
 option-server-stats-weeks = wie viele Wochen zurück, 1 bis 104

@@ -13,6 +13,8 @@ saved-no-cannot_be = „{ $read }“ kann bei { $option } nicht stimmen.
 saved-no-to_come = „{ $read }“ kommt erst noch.
 saved-no-few_days = Zum Vergleichen brauche ich Messwerte von zwei Tagen.
 saved-no-other_day = Von „{ $read }“ hast du keine Messwerte.
+saved-no-other_lamp = Welche Lampe meinst du?
+saved-no-no_strength = Ich weiß nicht, wie stark „{ $read }“ ist.
 
 ## Erinnerungen
 saved-no-no_reminder = Du hast keine Erinnerungen.

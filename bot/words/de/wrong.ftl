@@ -13,6 +13,7 @@ wrong-gone = { $count ->
   }
 wrong-no-text = Ich merke mir Zahlen, nie Text oder Namen.
 wrong-step-ask = Stell eine dieser Fragen selbst und sieh dir die Quellen an. Ein eigener Zielwert ersetzt eine Zahl: server target
+wrong-step-file = Alle als Datei: server wrong file:csv
 wrong-step-clear = Alle wegnehmen: server wrong clear:yes
 wrong-week = Woche ab { DAY($monday) }
 wrong-times = { $count }

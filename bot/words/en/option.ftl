@@ -307,6 +307,9 @@ option-mine-sheet-name = { option-mine-reading-name }
 option-mine-compare-name = { option-mine-reading-name }
 option-mine-compare-first = the earlier day; else the first
 option-mine-compare-second = the later day; else the last
+option-mine-compare-other = a second enclosure: both by their last readings
+option-mine-compare-lamp = a spare lamp, or an enclosure for the lamp over it
+option-mine-compare-other_lamp = the second lamp
 
 ## mine share, mine case, mine unshare, cases
 option-mine-share-name = { option-mine-reading-name }
@@ -325,6 +328,16 @@ option-cases-advise-warm = bring the air at the warm end to: 84F
 option-cases-advise-cool = bring the air at the cool end to: 79F
 option-cases-advise-night = bring the coldest of the night to: 68F
 option-cases-advise-vet = yes: take the animal to a reptile vet
+
+## mine spare, mine timer
+option-mine-spare-name = a name for the spare lamp
+option-mine-spare-tube = { option-section-tube }
+option-mine-spare-length = { option-distance-length }
+option-mine-spare-lamp = { option-distance-lamp }
+option-mine-spare-bought = the day it was bought: today or 2026-01-10
+option-mine-spare-into = the enclosure that it hangs over from today
+option-mine-spare-gone = yes: it is used up or given away
+option-mine-timer-on = when the longest day begins, such as 8:00
 
 ## mine unread
 option-mine-unread-name = { option-mine-reading-name }
@@ -418,6 +431,7 @@ option-server-remove-of = which target goes
 option-server-vets-line = a channel, a number or an address, or none
 option-server-helpers-ask = here: in this channel; nowhere
 option-server-wrong-clear = yes to take them away
+option-server-wrong-file = all of them as a file: csv or json
 
 ## server stats
 option-server-stats-weeks = how many weeks back, 1 to 104

@@ -14,6 +14,8 @@ saved-no-cannot_be = “{ $read }” cannot be right for { $option }.
 saved-no-to_come = “{ $read }” is still to come.
 saved-no-few_days = Comparing needs readings on two days.
 saved-no-other_day = You have no readings of “{ $read }”.
+saved-no-other_lamp = Which lamp do you mean?
+saved-no-no_strength = I do not know how strong “{ $read }” is.
 
 ## Reminders
 saved-no-no_reminder = You have no reminders.

@@ -14,6 +14,7 @@ wrong-gone = { $count ->
   }
 wrong-no-text = I keep the figures, no words, no names.
 wrong-step-ask = Ask one of these yourself and look at its sources. A target of your own replaces a figure: server target
+wrong-step-file = Have all of them as a file: server wrong file:csv
 wrong-step-clear = Clear them: server wrong clear:yes
 wrong-week = Week of { DAY($monday) }
 wrong-times = { $count }

@@ -1,0 +1,7 @@
+### Ein Zielwert, der sich geändert hat, seit er genannt wurde.
+
+retarget-one = { $now ->
+    [none] keine Angabe mehr (bisher { $before })
+   *[some] { $now } (bisher { $before })
+  }
+retarget-board = Geändert am { DAY($day) }: { LIST($changed, join: "list-semi") }.

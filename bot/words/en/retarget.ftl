@@ -1,0 +1,8 @@
+### Facts: TargetChanged, BoardChanged
+### A target that changed since it was told.
+
+retarget-one = { $now ->
+    [none] no figure any more (it was { $before })
+   *[some] { $now } (it was { $before })
+  }
+retarget-board = Changed on { DAY($day) }: { LIST($changed, join: "list-semi") }.
