@@ -1,8 +1,10 @@
 """Who asks: how they want to be answered, what day it is where they live, what can be offered."""
 
-from collections.abc import Mapping
+import asyncio
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime
+from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 from bot.desk import Desk
@@ -10,9 +12,13 @@ from bot.language.tongue import Tongue
 from bot.preferences import LANGUAGES, Language, Preferences
 from bot.saved.group import NOTHING_OWN, Own, ServerSettings
 from bot.saved.keeper import KeeperSettings
+from bot.saved.pool import Shared
 from calc.animals import animal_name
 
-__all__ = ["local_now", "merged", "names_of", "offered", "preferred", "today"]
+if TYPE_CHECKING:
+    from bot.database.store import Store
+
+__all__ = ["local_now", "merged", "names_of", "offered", "own_of", "preferred", "today"]
 
 
 async def preferred(base: Preferences, desk: Desk) -> Preferences:
@@ -22,7 +28,27 @@ async def preferred(base: Preferences, desk: Desk) -> Preferences:
         return merged(_on_day(base, desk, keeper.zone), keeper)
     group = await desk.store.servers.settings(desk.server)
     base = _on_day(base, desk, keeper.zone or group.zone)
-    return merged(base, keeper, group, await desk.store.figures.own(desk.server))
+    return merged(base, keeper, group, await own_of(desk.store, desk.server, desk.now.date()))
+
+
+async def own_of(store: "Store", server: int, today: date) -> Own:
+    """Return a group's own figures, with what its keepers' readings say where there are any."""
+    own, shared = await store.figures.own(server), await store.pool.of_group(server)
+    if not shared:
+        return own
+    # Hundreds of readings take some milliseconds: beside the event loop.
+    return await asyncio.to_thread(_with_readings, own, shared, today)
+
+
+def _with_readings(own: Own, shared: Sequence[Shared], today: date) -> Own:
+    from bot.pooled import classes_of, fading_of, reads_of
+
+    reads = reads_of(shared, today)
+    classes, fading = classes_of(reads), fading_of(reads)
+    if not classes and fading is None:
+        return own
+    figures = {name: getattr(own, name) for name in ("lamps", "screens", "targets", "animals")}
+    return Own(**figures, classes=classes, fading=fading)
 
 
 def _on_day(base: Preferences, desk: Desk, zone: str | None) -> Preferences:

@@ -36,8 +36,8 @@ _ARROWS = {
     # The same, at a desk that has the store.
     "bot.questions.saved": (
         "bot.questions bot.command bot.desk bot.drawing bot.guide bot.facts bot.asker "
-        "bot.saved bot.language bot.layered bot.preferences bot.queries bot.refusal bot.reply "
-        "bot.database.errors bot.dangers.past_limits calc"
+        "bot.saved bot.language bot.layered bot.pooled bot.preferences bot.queries bot.refusal "
+        "bot.reply bot.database.errors bot.dangers.past_limits calc"
     ),
     "bot.queries": "bot.facts bot.language bot.queries bot.saved calc.animal calc.animals",
     "bot.saved": "bot.saved bot.language calc.animal calc.animals calc.quantities",
@@ -61,7 +61,10 @@ _ARROWS = {
         "bot.queries bot.refusal bot.reply bot.saying"
     ),
     "bot.commands": "bot.menu bot.command bot.language.errors bot.queries.question",
-    "bot.asker": "bot.desk bot.saved bot.language bot.preferences calc.animals",
+    "bot.asker": (
+        "bot.database bot.desk bot.saved bot.language bot.pooled bot.preferences calc.animals"
+    ),
+    "bot.pooled": "bot.language bot.saved calc.uv",
     "bot.command_asked": "bot.facts bot.command bot.commands bot.language bot.questions",
     "bot.question_context": "bot.language bot.preferences bot.queries calc.animal calc.naming",
     "bot.way_on": (

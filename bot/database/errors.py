@@ -81,6 +81,8 @@ class Full(StrEnum):
     CASES = "cases"
     ADVICE = "pieces of advice in a case"
     SPARES = "spare lamps"
+    GIVEN = "readings given to a group"
+    POOLED = "readings of a group"
 
 
 class LimitError(StoreError):

@@ -10,6 +10,7 @@ from bot.database.enclosures import put_enclosures, read_enclosures
 from bot.database.engine import Database
 from bot.database.figures import put_figures, read_own
 from bot.database.keepers import hold_keeper, read_keeper
+from bot.database.pool import put_pooled, read_given
 from bot.database.readings import put_readings
 from bot.database.reminder_rows import put_reminders, read_reminders
 from bot.database.servers import (
@@ -65,10 +66,16 @@ class Exchange:
                     )
                     for case in cases
                 ),
+                given=await read_given(session, keeper),
             )
 
-    async def take_keeper(self, keeper: int, given: KeeperExport, now: datetime) -> None:
-        """Keep what a file says of a person; reminders that are past are left out."""
+    async def take_keeper(
+        self, keeper: int, given: KeeperExport, now: datetime, server: int | None = None
+    ) -> None:
+        """Keep what a file says of a person; reminders that are past are left out.
+
+        Of what was given to groups, that of the one in which this is asked comes back.
+        """
         async with self._database.writing() as session:
             row = await hold_keeper(session, self._database, keeper)
             _take_settings(row, given)
@@ -81,9 +88,13 @@ class Exchange:
             due = [r for r in (_still_due(r, now) for r in given.reminders) if r is not None]
             new = [reminder for reminder in due if _alike(reminder) not in present]
             await put_reminders(session, keeper, new, ids)
+            ours = [one for one in given.given if one.group == server]
+            if server is not None and ours:
+                boxes = [(one.reading, ids.get(name_key(one.enclosure or ""))) for one in ours]
+                await put_pooled(session, self._database, server, keeper, boxes)
 
     async def server(self, server: int) -> ServerExport:
-        """Return everything that moderators set for a group."""
+        """Return everything that moderators set for a group, without its keepers' readings."""
         async with self._database.reading() as session:
             own = await read_own(session, server)
             return ServerExport(

@@ -6,6 +6,7 @@ from sqlalchemy import delete, func, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.database.engine import Database
+from bot.database.pool_table import PooledRow
 from bot.database.tables import (
     AdviceRow,
     CaseRow,
@@ -33,6 +34,7 @@ class Forgotten:
     cases: int = 0
     spares: int = 0
     advice: int = 0
+    given: int = 0
 
 
 class Forgetting:
@@ -55,6 +57,7 @@ class Forgetting:
                 cases=await _count(session, CaseRow, CaseRow.enclosure_id.in_(enclosures)),
                 spares=await _count(session, SpareRow, SpareRow.keeper_id == keeper),
                 advice=await _count(session, AdviceRow, AdviceRow.helper == keeper),
+                given=await _count(session, PooledRow, PooledRow.keeper_id == keeper),
             )
             await session.execute(delete(KeeperRow).where(KeeperRow.id == keeper))
             await session.execute(update(ChangeRow).where(ChangeRow.who == keeper).values(who=None))

@@ -21,7 +21,10 @@ __all__ = [
 
 
 class KeeperRow(Table):
-    """A person who keeps something here, or 0 for the keeper at the local console."""
+    """A person who keeps something here, or 0 for the keeper at the local console.
+
+    ``asked_on``: when this person was asked, once, whether a group may have the readings.
+    """
 
     __tablename__ = "keeper"
 
@@ -29,6 +32,7 @@ class KeeperRow(Table):
     units: Mapped[str | None]
     zone: Mapped[str | None]
     language: Mapped[str | None]
+    asked_on: Mapped[date | None]
 
 
 class EnclosureRow(Table):

@@ -19,6 +19,7 @@ from bot.database.exchange import Exchange
 from bot.database.figures import Figures
 from bot.database.forgetting import Forgetting
 from bot.database.keepers import Keepers
+from bot.database.pool import Pool
 from bot.database.reminders import Reminders
 from bot.database.servers import Servers
 from bot.database.spares import Spares
@@ -56,6 +57,7 @@ class Store:
     cases: Cases
     spares: Spares
     told: TargetsTold
+    pool: Pool
 
     @classmethod
     def over(cls, database: Database) -> Self:
@@ -77,6 +79,7 @@ class Store:
             Cases(database),
             Spares(database),
             TargetsTold(database),
+            Pool(database),
         )
 
     async def close(self) -> None:

@@ -3,6 +3,7 @@
 from sqlalchemy import or_, select, union
 
 from bot.database.engine import Database
+from bot.database.pool_table import PooledRow
 from bot.database.tables import (
     AnimalRow,
     ChannelRow,
@@ -15,6 +16,7 @@ from bot.database.tables import (
 
 __all__ = ["Wishes"]
 
+_TABLES = (ChannelRow, LampRow, ScreenRow, TargetRow, AnimalRow, PooledRow)
 _OF_GROUPS = union(
     select(ServerRow.id).where(
         or_(
@@ -27,12 +29,12 @@ _OF_GROUPS = union(
             ServerRow.helpers.is_not(None),
         )
     ),
-    *(select(table.server_id) for table in (ChannelRow, LampRow, ScreenRow, TargetRow, AnimalRow)),
+    *(select(table.server_id) for table in _TABLES),
 )
 
 
 class Wishes:
-    """The numbers of those who have settings or figures of their own."""
+    """The numbers of those who have settings or figures of their own, or readings."""
 
     def __init__(self, database: Database) -> None:
         self._database = database

@@ -12,7 +12,9 @@ from pydantic_core import PydanticCustomError
 
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
+from bot.saved.bounds import OwnSubject, bounds_of, check_bounds, limit_bounds
 from bot.saved.own_lamps import OwnLamp
+from bot.saved.pool import MOST_POOLED, GroupClass, GroupFading, PooledReading
 from bot.saved.values import (
     Kept,
     Line,
@@ -54,6 +56,10 @@ MOST_LAMPS = MOST_SCREENS = MOST_ANIMALS = 50
 MOST_TARGETS = 200
 MOST_CHANNELS = 500
 _LEAST_UVI = 0.1
+UVI_ABOVE_ZERO = "uvi_above_zero"
+"""The kind of the error where a UV index to aim for is none."""
+LIMITS_IN_ORDER = "limits_in_order"
+"""The kind of the error where a limit of the night is over one of the day."""
 
 
 class Shown(StrEnum):
@@ -61,39 +67,6 @@ class Shown(StrEnum):
 
     PRIVATE = "private"
     PUBLIC = "public"
-
-
-_BOUNDS: dict[Subject, tuple[float, float]] = {
-    Subject.UVI: (0.0, 20.0),
-    Subject.BASKING_SURFACE: (10.0, 70.0),
-    Subject.WARM_AIR: (5.0, 50.0),
-    Subject.COOL_AIR: (5.0, 45.0),
-    Subject.NIGHT_FLOOR: (-5.0, 40.0),
-    Subject.NIGHT_HEAT_OFF: (-5.0, 40.0),
-    Subject.WATER: (2.0, 40.0),
-    Subject.WATER_DEPTH: (0.01, 3.0),
-    Subject.LIGHT_HOURS: (0.0, 24.0),
-}
-_LIMIT_BOUNDS = {
-    "surface_limit_c": (15.0, 65.0),
-    "coolest_limit_c": (10.0, 38.0),
-    "night_limit_c": (2.0, 30.0),
-    "uvi_limit": (0.0, 11.0),
-}
-UVI_ABOVE_ZERO = "uvi_above_zero"
-"""The kind of the error where a UV index to aim for is none."""
-LIMITS_IN_ORDER = "limits_in_order"
-"""The kind of the error where a limit of the night is over one of the day."""
-
-
-def _of_own(subject: Subject) -> Subject:
-    if subject not in _BOUNDS:
-        raise PydanticCustomError("enum", "one of: {subjects}", {"subjects": ", ".join(_BOUNDS)})
-    return subject
-
-
-OwnSubject = Annotated[Subject, AfterValidator(_of_own)]
-"""What a group may have a target of its own for."""
 
 
 def _listed(text: str) -> str:
@@ -144,24 +117,8 @@ class OwnTarget(Kept):
 
     @model_validator(mode="after")
     def _in_order_and_in_bounds(self) -> Self:
-        _check_bounds(self.subject, self.low, self.best, self.high)
+        check_bounds(self.subject, self.low, self.best, self.high)
         return self
-
-
-def bounds_of(subject: Subject) -> tuple[float, float]:
-    """Return the least and the most that a target may be."""
-    return _BOUNDS[subject]
-
-
-def limit_bounds(name: str) -> tuple[float, float]:
-    """Return the least and the most that a limit of a group's own animal may be, by its field."""
-    return _LIMIT_BOUNDS[name]
-
-
-def _check_bounds(subject: Subject, low: float, best: float | None, high: float) -> None:
-    least, most = bounds_of(subject)
-    if not least <= low <= (low if best is None else best) <= high <= most:
-        raise ValueError(f"low, best and high are in order, from {least:g} to {most:g}")
 
 
 class OwnRange(Kept):
@@ -188,7 +145,7 @@ class OwnAnimal(Kept):
     surface_limit_c: float | None = _limit("surface_limit_c")
     coolest_limit_c: float | None = _limit("coolest_limit_c")
     night_limit_c: float | None = _limit("night_limit_c")
-    uvi_limit: float | None = Field(default=None, gt=0.0, le=_LIMIT_BOUNDS["uvi_limit"][1])
+    uvi_limit: float | None = Field(default=None, gt=0.0, le=limit_bounds("uvi_limit")[1])
     set_on: date
     back_m: OwnBack | None = None
     life: OwnLife | None = None
@@ -196,7 +153,7 @@ class OwnAnimal(Kept):
     @model_validator(mode="after")
     def _ranges_in_bounds(self) -> Self:
         for subject, span in self.wants.items():
-            _check_bounds(subject, span.low, None, span.high)
+            check_bounds(subject, span.low, None, span.high)
         uvi = self.wants.get(Subject.UVI)
         if uvi is not None and uvi.high < _LEAST_UVI:
             raise PydanticCustomError(
@@ -220,6 +177,7 @@ Figure = OwnLamp | OwnScreen | OwnTarget | OwnAnimal
 class Own(Kept):
     """All of a group's own figures, as the answers consult them.
 
+    ``classes`` and ``fading`` are what its keepers' readings say, once they say enough.
     They are compared by their version, a short text made once of all they hold: they are part of
     the key of every answer that is kept.
     """
@@ -230,6 +188,8 @@ class Own(Kept):
     screens: tuple[OwnScreen, ...] = ()
     targets: tuple[OwnTarget, ...] = ()
     animals: tuple[OwnAnimal, ...] = ()
+    classes: tuple[GroupClass, ...] = ()
+    fading: GroupFading | None = None
 
     @property
     def version(self) -> str:
@@ -266,6 +226,13 @@ class Own(Kept):
         """Return the group's screen of this name."""
         return next((x for x in self.screens if name_key(x.name) == name_key(name)), None)
 
+    def class_of(self, percent: float, reflector: str) -> GroupClass | None:
+        """Return what the group's readings say of a class of tube, once they say enough."""
+        for found in self.classes:
+            if found.percent == percent and found.reflector == reflector:
+                return found
+        return None
+
     def targets_of(self, animal: str) -> tuple[OwnTarget, ...]:
         """Return the group's targets for the animal of this slug."""
         return tuple(x for x in self.targets if x.animal == animal)
@@ -283,7 +250,11 @@ class By:
 
 
 class ServerExport(Kept):
-    """A group's data as a file: everything that moderators can set."""
+    """A group's data as a file: everything that moderators can set.
+
+    ``readings`` are those of its keepers. Whose they are is not in it, so that each keeper alone
+    brings them back.
+    """
 
     noonstone: Literal["server"] = "server"
     version: Literal[1] = 1
@@ -293,6 +264,7 @@ class ServerExport(Kept):
     screens: tuple[OwnScreen, ...] = Field(default=(), max_length=MOST_SCREENS)
     targets: tuple[OwnTarget, ...] = Field(default=(), max_length=MOST_TARGETS)
     animals: tuple[OwnAnimal, ...] = Field(default=(), max_length=MOST_ANIMALS)
+    readings: tuple[PooledReading, ...] = Field(default=(), max_length=MOST_POOLED)
 
     @property
     def own(self) -> Own:

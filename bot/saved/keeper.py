@@ -10,6 +10,7 @@ from bot.language.quantities import Units
 from bot.language.tongue import Tongue
 from bot.language.uv_lamps import UvLamp
 from bot.saved.group import AnimalSlug
+from bot.saved.kept_screens import KeptScreen, Pane
 from bot.saved.values import Kept, Name, Zone
 from calc.quantities import Quantity, row_of
 
@@ -73,29 +74,6 @@ class Reading(Kept):
             raise ValueError(f"a reading of {KEPT_AS[self.of]} lies between {ends}")
         if self.distance_m is not None and self.of is not Quantity.UVI:
             raise ValueError("only a UV index has a distance")
-        return self
-
-
-Pane = Literal["glass", "plastic"]
-"""What stops all UVB."""
-
-
-class KeptScreen(Kept):
-    """What is between: nothing, a share passed [1], a weave [1/m, 1/m, m], or a pane."""
-
-    passes: float | None = Field(default=None, gt=0.0, le=1.0)
-    mesh_x_per_m: float | None = Field(default=None, gt=0.0, le=20_000.0)
-    mesh_y_per_m: float | None = Field(default=None, gt=0.0, le=20_000.0)
-    wire_m: float | None = Field(default=None, gt=0.0, le=0.02)
-    pane: Pane | None = None
-
-    @model_validator(mode="after")
-    def _one_kind(self) -> Self:
-        weave = [x is not None for x in (self.mesh_x_per_m, self.mesh_y_per_m, self.wire_m)]
-        if any(weave) and not (all(weave) and self.passes is None):
-            raise ValueError("a screen is a share passed, or a weave with two meshes and a wire")
-        if self.pane and (self.passes is not None or any(weave)):
-            raise ValueError("through a pane no share passes")
         return self
 
 

@@ -6,10 +6,14 @@ from pydantic import Field, model_validator
 
 from bot.saved.cases import CaseExport
 from bot.saved.keeper import MOST_ENCLOSURES, MOST_SPARES, Enclosure, KeeperSettings, Spare
+from bot.saved.pool import MOST_GIVEN, GivenReading
 from bot.saved.reminders import MOST_REMINDERS, ReminderExport
 from bot.saved.values import Kept, name_key
 
 __all__ = ["KeeperExport"]
+
+
+MOST_GIVEN_EVERYWHERE = 25 * MOST_GIVEN
 
 
 class KeeperExport(Kept):
@@ -19,12 +23,13 @@ class KeeperExport(Kept):
     """
 
     noonstone: Literal["keeper"] = "keeper"
-    version: Literal[1, 2] = 2
+    version: Literal[1, 2, 3] = 3
     settings: KeeperSettings = Field(default_factory=KeeperSettings)
     enclosures: tuple[Enclosure, ...] = Field(default=(), max_length=MOST_ENCLOSURES)
     reminders: tuple[ReminderExport, ...] = Field(default=(), max_length=MOST_REMINDERS)
     spares: tuple[Spare, ...] = Field(default=(), max_length=MOST_SPARES)
     cases: tuple[CaseExport, ...] = Field(default=(), max_length=MOST_ENCLOSURES)
+    given: tuple[GivenReading, ...] = Field(default=(), max_length=MOST_GIVEN_EVERYWHERE)
 
     @model_validator(mode="after")
     def _names_once_and_known(self) -> Self:

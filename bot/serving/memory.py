@@ -16,7 +16,7 @@ from typing import Any, Final, TypeVar
 
 from cachetools import TTLCache
 
-from bot.asker import merged, names_of, offered
+from bot.asker import merged, names_of, offered, own_of
 from bot.database.errors import StoreError
 from bot.database.store import Store
 from bot.desk import Desk
@@ -221,7 +221,8 @@ class Memory:
 
     async def _read_group(self, server: int) -> _Group:
         kept = await self.store.exchange.server(server)
-        group = _Group(kept.settings, kept.own, kept.channels)
+        own = await own_of(self.store, server, self.clock().date())
+        group = _Group(kept.settings, own, kept.channels)
         self._groups[server] = group
         return group
 

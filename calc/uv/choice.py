@@ -1,5 +1,6 @@
 """Which tube suits: the strength for a fixed place, the length for an enclosure."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from enum import Enum
 from math import log
@@ -9,11 +10,13 @@ from calc.limits import Limits
 from calc.uncertainty import Estimate
 from calc.uv.danger import judge_uvi
 from calc.uv.distances import uvi_by_length
+from calc.uv.group_class import GroupClass
 from calc.uv.lamp import (
     Fixture,
     Lamp,
     as_long_as,
     is_between_fitted,
+    of_group,
     of_length,
     uvi_at,
 )
@@ -97,6 +100,7 @@ def suits(
     limits: Limits | None = None,
     *,
     unchecked: bool = False,
+    groups: Mapping[tuple[float, Fixture], GroupClass] | None = None,
 ) -> tuple[SuitRow, ...]:
     """List every strength of tube in both fixtures at a fixed place.
 
@@ -111,6 +115,7 @@ def suits(
     gap_m : from the middle of one to the middle of the next [m], 0 to 2
     limits : whose; what passes one is dangerous; None: it is held against none
     unchecked : whether the range is from memory alone
+    groups : what a group's readings say of classes, by strength [%] and fixture
 
     Returns
     -------
@@ -119,7 +124,8 @@ def suits(
 
     Notes
     -----
-    All but 6 % and 12 % carry a wider doubt.
+    All but 6 % and 12 % carry a wider doubt. What is likely too strong by its class stays so,
+    whatever a group read.
     Source: uv_class_strengths; uv_distance_rows.
 
     Examples
@@ -134,9 +140,14 @@ def suits(
     for strength in sorted(STRENGTHS_PERCENT, reverse=True):
         for fixture in Fixture:
             many = Lamp(strength, fixture, count=count, gap_m=gap_m)
-            lamp = of_length(many, length or length_of_tube(_SHORTEST_M))
+            ours = of_length(many, length or length_of_tube(_SHORTEST_M))
+            lamp = of_group(ours, (groups or {}).get((strength, fixture)))
             uvi = uvi_estimate(lamp, distance_m, screen)
             judged = judge_uvi(uvi, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
+            if lamp.group is not None and not judged.is_likely_above:
+                by_class = uvi_estimate(ours, distance_m, screen)
+                strong = judge_uvi(by_class, low_uvi, high_uvi, limits, unchecked=unchecked)
+                judged = strong if strong.is_likely_above else judged
             longest = _longest(lamp, distance_m, screen, high_uvi)
             rows.append(SuitRow(strength, fixture, uvi, judged, longest))
     return tuple(rows)

@@ -4,11 +4,11 @@ from math import log
 
 from calc.roots import rising_root
 from calc.uncertainty import Estimate
-from calc.uv.lamp import NEAREST_M, Lamp, other_lengths, uvi_at
+from calc.uv.lamp import NEAREST_M, Lamp, of_group, other_lengths, uvi_at
 from calc.uv.screen import Screen
 from calc.validity import OutsideModelError
 
-__all__ = ["FARTHEST_PLACE_M", "distance_for", "safe_for_length", "uvi_by_length"]
+__all__ = ["FARTHEST_PLACE_M", "distance_for", "safe_by_class", "safe_for_length", "uvi_by_length"]
 
 FARTHEST_PLACE_M = 1.5
 """The farthest place that is answered; no enclosure is higher."""
@@ -67,6 +67,19 @@ def safe_for_length(lamp: Lamp, screen: Screen, high_uvi: float) -> float:
         if uvi_at(other, NEAREST_M, screen) > high_uvi >= uvi_at(other, FARTHEST_PLACE_M, screen)
     )
     return max((distance_for(other, screen, high_uvi) for other in strong), default=0.0)
+
+
+def safe_by_class(lamp: Lamp, screen: Screen, high_uvi: float) -> float:
+    """Return how far [m] a tube gives the upper end by its class, whatever a group read of it.
+
+    0 where no group's readings count, or the class is not too strong anywhere.
+    """
+    if lamp.group is None or lamp.own is not None:
+        return 0.0
+    ours = of_group(lamp, None)
+    if not uvi_at(ours, NEAREST_M, screen) > high_uvi >= uvi_at(ours, FARTHEST_PLACE_M, screen):
+        return 0.0
+    return distance_for(ours, screen, high_uvi)
 
 
 def uvi_by_length(lamp: Lamp, distance_m: float, screen: Screen) -> Estimate:

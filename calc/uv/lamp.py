@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from calc.shape.line import Real
 from calc.uncertainty import Doubt, combined_factor
+from calc.uv.group_class import GroupClass
 from calc.uv.lengths import LengthKnown, TubeLength
 from calc.uv.point import PointSource, point_uvi
 from calc.uv.screen import (
@@ -41,6 +42,7 @@ __all__ = [
     "as_long_as",
     "is_between_fitted",
     "lamp_constant",
+    "of_group",
     "of_length",
     "other_lengths",
     "side_by_side",
@@ -154,7 +156,8 @@ class Lamp:
     With an own constant, strength, fixture and age no longer count: the readings hold them. Of
     ``count`` equal tubes side by side, ``gap_m`` [m] from middle to middle, the constant is one's;
     a small lamp with its own point holds all that was lit.
-    ``may_be`` is the same lamp at the other lengths it may have, the longest last.
+    ``may_be`` is the same lamp at the other lengths it may have, the longest last; ``group`` is
+    what a group's readings say of its class.
     """
 
     strength_percent: float
@@ -166,6 +169,7 @@ class Lamp:
     gap_m: float = 0.0
     length_known: LengthKnown = LengthKnown.TOLD
     may_be: tuple["Lamp", ...] = ()
+    group: GroupClass | None = None
 
     def __post_init__(self) -> None:
         for name, value, low, high, unit in (
@@ -189,6 +193,14 @@ def of_length(lamp: Lamp, length: TubeLength) -> Lamp:
     known = replace(lamp, lit_length_m=length.lit_m, length_known=length.known, may_be=())
     others = tuple(replace(known, lit_length_m=other) for other in length.others_m)
     return replace(known, may_be=others)
+
+
+def of_group(lamp: Lamp, group: GroupClass | None) -> Lamp:
+    """Return a lamp, at each of its lengths, with what a group's readings say of its class."""
+    if lamp.group == group:
+        return lamp
+    others = tuple(replace(other, group=group) for other in lamp.may_be)
+    return replace(lamp, group=group, may_be=others)
 
 
 def side_by_side(lamp: Lamp, count: int, gap_m: float) -> Lamp:
@@ -215,7 +227,8 @@ def other_lengths(lamp: Lamp) -> tuple[Lamp, ...]:
 def lamp_constant(lamp: Lamp) -> float:
     """Return the constant of a lamp.
 
-    C = 1.78 UVI m (strength / 12 %) fixture, or the lamp's own
+    C = 1.78 UVI m (strength / 12 %) fixture, by a group's readings times their factor; or the
+    lamp's own
 
     Parameters
     ----------
@@ -241,7 +254,7 @@ def lamp_constant(lamp: Lamp) -> float:
     if lamp.own is not None:
         return lamp.own.constant_uvi_m
     of_class = CLASS_CONSTANT_UVI_M * lamp.strength_percent / CLASS_STRENGTH_PERCENT
-    return of_class * lamp.fixture.factor
+    return of_class * lamp.fixture.factor * (lamp.group.factor if lamp.group else 1.0)
 
 
 def uvi_at(lamp: Lamp, distance_m: Real, screen: Screen) -> Real:

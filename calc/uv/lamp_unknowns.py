@@ -82,6 +82,7 @@ class Cause(StrEnum):
     READINGS = auto()
     SPREAD = auto()
     LENGTH = auto()
+    GROUP = auto()
 
 
 _LAMP = Effect(Unknown(Cause.LAMP, Known.UNKNOWN, Factor(1.25), "uv_lamp_judgement"))
@@ -140,6 +141,8 @@ def unknowns_of(lamp: Lamp, distance_m: float, screen: Screen) -> Whole:
 
 def class_spread(lamp: Lamp) -> Whole:
     """Return what is not known of a lamp's constant by its class, the same at every distance."""
+    if lamp.group is not None:
+        return _of_group(lamp.group.spread, age_band(lamp.age_s))
     fitted = lamp.strength_percent in FITTED_STRENGTHS_PERCENT
     return _of_class(lamp.fixture, age_band(lamp.age_s), fitted=fitted)
 
@@ -189,6 +192,13 @@ def _of_class(fixture: Fixture, band: AgeBand, *, fitted: bool) -> Whole:
             Effect(Unknown(Cause.AGE, known, spread, source)),
         )
     )
+
+
+@cache
+def _of_group(spread: float, band: AgeBand) -> Whole:
+    known, age, source = _AGES[band]
+    read = Unknown(Cause.GROUP, Known.TOLD, Factor(spread), "group_readings")
+    return combine((Effect(read), Effect(Unknown(Cause.AGE, known, age, source))))
 
 
 def _of_rows(fixture: Fixture) -> tuple[Effect, ...]:

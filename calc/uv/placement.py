@@ -6,12 +6,13 @@ Answers are fields and enums; the wording is the bot's. Which tube suits is in `
 from dataclasses import dataclass
 
 from calc.judgement import Judged, judge_value
+from calc.judgement import Verdict as Judgement
 from calc.limits import Limits
 from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 from calc.uv.danger import judge_uvi
 from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length, uvi_by_length
-from calc.uv.lamp import Lamp
+from calc.uv.lamp import Lamp, of_group
 from calc.uv.lamp_unknowns import uvi_estimate
 from calc.uv.nearest import COMFORTABLE_MINIMUM_M
 from calc.uv.reach import HIGHEST_UVI, SAFE_MINIMUM_M, Reason, Verdict, check_range, reach
@@ -87,7 +88,8 @@ class PlaceCheck:
     """A given distance against a range; moves [m] are positive away from the tube.
 
     ``judged`` is how the UVI stands with its doubt, ``placement`` what would fit.
-    ``by_length`` is the UVI [1] from the typical tube to the longest it may be.
+    ``by_length`` is the UVI [1] from the typical tube to the longest it may be; ``feared`` what is
+    held against limits: by a group's readings no less than by the class.
     """
 
     here: Spot
@@ -96,6 +98,7 @@ class PlaceCheck:
     move_into_range_m: float | None
     move_to_start_m: float | None
     by_length: Estimate
+    feared: Estimate
 
     @property
     def may_be_above(self) -> bool:
@@ -201,8 +204,19 @@ def check_place(
         nearest = min(max(distance_m, placement.near.distance_m), placement.far.distance_m)
         into, to_start = nearest - distance_m, placement.start.distance_m - distance_m
     judged = judge_uvi(here.uvi, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
+    feared = _feared(lamp, here, screen)
+    if feared is not here.uvi:
+        ours = judge_uvi(feared, low_uvi, high_uvi, limits, distance_m, unchecked=unchecked)
+        judged = ours if ours.verdict is Judgement.DANGEROUS else judged
     by_length = uvi_by_length(lamp, distance_m, screen)
-    return PlaceCheck(here, judged, placement, into, to_start, by_length)
+    return PlaceCheck(here, judged, placement, into, to_start, by_length, feared)
+
+
+def _feared(lamp: Lamp, here: Spot, screen: Screen) -> Estimate:
+    if lamp.group is None or lamp.own is not None:
+        return here.uvi
+    ours = uvi_estimate(of_group(lamp, None), here.distance_m, screen)
+    return ours if ours.best > here.uvi.best else here.uvi
 
 
 def spot(lamp: Lamp, distance_m: float, screen: Screen) -> Spot:

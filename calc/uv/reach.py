@@ -5,7 +5,13 @@ from enum import Enum
 from functools import lru_cache
 from math import sqrt
 
-from calc.uv.distances import FARTHEST_PLACE_M, distance_for, safe_for_length, uvi_by_length
+from calc.uv.distances import (
+    FARTHEST_PLACE_M,
+    distance_for,
+    safe_by_class,
+    safe_for_length,
+    uvi_by_length,
+)
 from calc.uv.lamp import Lamp, uvi_at
 from calc.uv.nearest import COMFORTABLE_MINIMUM_M
 from calc.uv.screen import Screen
@@ -73,8 +79,8 @@ def reach(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Reach:
     """Find the distances at which a lamp gives a UVI range, without the doubt of what it gives.
 
     near = d(high), far = d(low), start = d(√(low high)); low 0: start = d(high/2); for an
-    unknown length no nearer than d(high) of the longest tube it may be; moved farther by
-    ``start.start_by_chance``
+    unknown length no nearer than d(high) of the longest tube it may be, by a group's readings no
+    nearer than d(high) of the class; moved farther by ``start.start_by_chance``
 
     Parameters
     ----------
@@ -110,20 +116,20 @@ def reach(lamp: Lamp, screen: Screen, low_uvi: float, high_uvi: float) -> Reach:
     longest_uvi = uvi_by_length(lamp, FARTHEST_PLACE_M, screen).high
     if limit_uvi >= target or longest_uvi > high_uvi:
         return Reach(Verdict.OUT_OF_RANGE, (Reason.TOO_STRONG_AT_LIMIT,), target)
-    reasons: list[Reason] = []
+    reasons, least_m = list[Reason](), safe_by_class(lamp, screen, high_uvi)
 
     def held(uvi: float, reason: Reason) -> float:
         """Return the distance of a UVI, held at the safe minimum; a hold adds its reason."""
         if safe_uvi <= uvi:
             reasons.append(reason)
-            return SAFE_MINIMUM_M
-        return distance_for(lamp, screen, uvi)
+            return max(SAFE_MINIMUM_M, least_m)
+        return max(distance_for(lamp, screen, uvi), least_m)
 
     near_m = held(high_uvi, Reason.NEAR_END_HELD_FOR_SAFETY)
     start_m = held(target, Reason.START_HELD_FOR_SAFETY)
     far_m = FARTHEST_PLACE_M
     if limit_uvi < low_uvi:
-        far_m = distance_for(lamp, screen, low_uvi)
+        far_m = max(distance_for(lamp, screen, low_uvi), least_m)
     else:
         reasons.append(Reason.FAR_END_HELD_AT_LIMIT)
     verdict = Verdict.FITS

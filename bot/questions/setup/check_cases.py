@@ -66,7 +66,7 @@ def every_way(told: SetUpTold) -> Iterator[tuple[Fixture, Screen, Lamp, Between]
         screens = _MESHES if told.is_over else (NoScreen("none"), *_MESHES)
     age, long = told.measure(FactName.AGE), length_said(told)
     for fixture, screen in product(fixtures, screens):
-        lamp = lamp_asked(told.tube.value, fixture, None, age.value if age else None)
+        lamp = lamp_asked(told.tube.value, fixture, None, age.value if age else None, own=told.own)
         if not is_own:
             lamp = of_length(lamp, long)
         lamp = side_by_side(lamp, told.tubes, told.gap_m)

@@ -174,7 +174,7 @@ def section_of(query: SectionQuery, context: Context) -> Section:
     wanted = wanted_asked(query.animal, query.uvi, context)
     animal = _animal(query, context)
     basks = animal is None or animal.basking_surface_c is not None
-    laid = layout(query, (wanted.low, wanted.high), context.units, basks=basks)
+    laid = layout(query, (wanted.low, wanted.high), context, basks=basks)
     room = replace(laid.room, unchecked=wanted.unchecked)
     met = room.met()
     mends = _mends(room, met, query, context)

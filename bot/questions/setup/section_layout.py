@@ -15,6 +15,7 @@ from bot.language.sizes import Size
 from bot.language.units import Units, convert
 from bot.language.uv_lamps import WARM
 from bot.layered import Brief, Layered
+from bot.preferences import Context
 from bot.queries.options import OwnTube, names_a_class
 from bot.queries.uv_depth import SectionQuery
 from bot.questions.uv.lamp_asked import lamp_asked, screen_asked
@@ -23,6 +24,7 @@ from bot.questions.uv.readings import LampRead, read_lamp
 from bot.questions.uv.readings_refused import check_believed
 from bot.questions.uv.tubes import all_together
 from bot.refusal import RefusedError
+from bot.saved.group import Own
 from calc.setup.room import Room
 from calc.uv.choice import tube_length_for
 from calc.uv.ground import HeatPatch, Platform
@@ -104,7 +106,7 @@ class SectionNoFit:
 
 
 def layout(
-    query: SectionQuery, wanted: tuple[float, float], units: Units, *, basks: bool = True
+    query: SectionQuery, wanted: tuple[float, float], context: Context, *, basks: bool = True
 ) -> Layout:
     """Lay out the enclosure: lamps at the lid, the platform at the given distance below.
 
@@ -127,9 +129,9 @@ def layout(
     room = box.height_m - back
     top = room - query.distance.low
     if top < 0.0:
-        example = f"distance:{_typed(room, units)}" if room > _LEAST_M else "back:2in"
+        example = f"distance:{_typed(room, context.units)}" if room > _LEAST_M else "back:2in"
         raise _refused(NoFit.DISTANCE, query.distance, room, example, "distance")
-    read = _read(query, box, taken)
+    read = _read(query, box, taken, context.own)
     small, long = isinstance(read.lamp.own, OwnPoint), read.lamp.lit_length_m + DARK_ENDS_M
     wide = given(query.platform, min(_PLATFORM_M, box.length_m / 3.0), Taken.PLATFORM)
     platform = Platform(0.0, wide, box.depth_m / 4.0, 3.0 * box.depth_m / 4.0, top)
@@ -189,10 +191,11 @@ def _tube_length(query: SectionQuery, box: Box, taken: list[SectionTaken]) -> fl
     return tube.face_to_face_m
 
 
-def _read(query: SectionQuery, box: Box, taken: list[SectionTaken]) -> LampRead:
+def _read(query: SectionQuery, box: Box, taken: list[SectionTaken], own: Own) -> LampRead:
     """Return the lamp, by its readings where there are any; a small one has hardly a length."""
     reflector = query.reflector if isinstance(query.reflector, Fixture) else None
-    lamp, assumed = lamp_asked(query.tube, reflector, query.length, None), list[SectionTaken]()
+    lamp = lamp_asked(query.tube, reflector, query.length, None, own=own)
+    assumed = list[SectionTaken]()
     if query.length is None and not isinstance(query.tube, OwnTube):
         lit_m = _tube_length(query, box, assumed) - DARK_ENDS_M
         lamp = of_length(lamp, length_for_box(lit_m, box.length_m))

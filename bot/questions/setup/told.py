@@ -91,11 +91,12 @@ _SETTLES = {
 
 @dataclass(frozen=True, slots=True)
 class SetUpTold:
-    """Everything that was said of a set-up, by name of the fact, and what is still unclear."""
+    """All that was said of a set-up by the fact, what is unclear, and the group's own figures."""
 
     facts: dict[FactName, tuple[Said[object], ...]]
     unclear: tuple[Ask, ...]
     order: tuple[FactName, ...] = field(default=())
+    own: Own = NOTHING_OWN
 
     def all(self, name: FactName) -> tuple[Said[object], ...]:
         """Return all that was said under a name."""
@@ -255,7 +256,7 @@ def told_by(words: str, query: Query, own: Own = NOTHING_OWN) -> SetUpTold:
             facts[said.name] = (*facts.get(said.name, ()), _said(said))
     settled |= {FactName.SCREEN} if named_own.screens else set()
     unclear = tuple(ask for ask in heard.questions if ask.name not in settled)
-    return SetUpTold(facts, unclear, tuple(facts))
+    return SetUpTold(facts, unclear, tuple(facts), own)
 
 
 def _of_one(heard: Heard) -> Heard:

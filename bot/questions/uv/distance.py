@@ -50,7 +50,9 @@ def distance(query: DistanceQuery, context: Context) -> "Facts":
 
         return unsurely(query, context)
     screen = screen_asked(told.screen)
-    one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
+    one = lamp_asked(
+        query.tube, told.reflector, query.length, query.age, query.enclosure, own=context.own
+    )
     named = all_together(one, query)
     is_named = bool(told.reflector) and names_a_class(query.tube, query.lamp)
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)

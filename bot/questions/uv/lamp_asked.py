@@ -3,9 +3,10 @@
 Questions that have moved read here too, until the sentences of refusals have moved as well.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
+from functools import lru_cache
 
 from bot.dangers.past_limits import alarms_past
 from bot.facts import Say
@@ -26,10 +27,11 @@ from bot.questions.shared import limits_for
 from bot.questions.uv.harmless import check_it_cannot_harm
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.unlit import under_no_lamp
-from bot.saved.group import OwnLamp
+from bot.saved.group import NOTHING_OWN, Own, OwnLamp
 from calc.animal import Animal
 from calc.limits import Met, any_limits
 from calc.uncertainty import Doubt, Estimate
+from calc.uv.group_class import GroupClass, group_class
 from calc.uv.lamp import (
     CLASS_STRENGTH_PERCENT,
     SHORTEST_LIT_M,
@@ -37,6 +39,7 @@ from calc.uv.lamp import (
     Lamp,
     OwnConstant,
     OwnPoint,
+    of_group,
     of_length,
 )
 from calc.uv.lamp_unknowns import Cause
@@ -47,6 +50,7 @@ from calc.uv.screen import FlatScreen, NoScreen, Screen, Weave
 
 __all__ = [
     "Wanted",
+    "classes_of",
     "engine_readings",
     "fixture_of",
     "lamp_asked",
@@ -135,8 +139,12 @@ def lamp_asked(
     tube_length: Measure | None,
     age: Measure | None,
     enclosure: Measure | Size | None = None,
+    *,
+    own: Own = NOTHING_OWN,
 ) -> Lamp:
     """Return the lamp that the options describe, or the group's own that they name.
+
+    Where the group's keepers read enough tubes of its class, what they read counts.
 
     Where a strength or a fixture was not told, readings take their place, and neither counts; so
     it is with a lamp that is no T5 HO tube, which has no figures without them. Where no length
@@ -149,7 +157,25 @@ def lamp_asked(
         fixture_of(reflector) if reflector else Fixture.POLISHED,
         age_s=None if age is None else age.low,
     )
-    return of_length(lamp, length_asked(tube_length, enclosure))
+    lamp = of_length(lamp, length_asked(tube_length, enclosure))
+    if not own.classes or not isinstance(tube, TubeStrength) or reflector is None:
+        return lamp
+    return of_group(lamp, classes_of(own).get((tube.percent, lamp.fixture)))
+
+
+@lru_cache(256)
+def classes_of(own: Own) -> Mapping[tuple[float, Fixture], GroupClass]:
+    """Return what the group's readings say of classes, by strength [%] and fixture."""
+    return {
+        (one.percent, Fixture[one.reflector.upper()]): group_class(
+            one.shift,
+            one.shift_variance,
+            one.lamp_variance,
+            one.keepers,
+            one.newest.toordinal(),
+        )
+        for one in own.classes
+    }
 
 
 def own_lamp(kept: OwnLamp) -> Lamp:

@@ -41,6 +41,7 @@ __all__ = [
 ]
 
 _ABOUT = (Subject.ZONE, Subject.UVI)
+_BY_GROUP = (GROUPS_OWN, "group_readings")
 EYES_CARE = Care(Say("care-eyes"), Say("care-eyes-short"), Weight.STEP)
 SHADE_CARE = Care(Say("care-shade"), Say("care-shade-short"))
 UV_CARE = (EYES_CARE, SHADE_CARE, Care(Say("care-uv-meter")))
@@ -207,7 +208,7 @@ def settled_by(whole: Whole, *, contradict: bool) -> Settled:
     """Return what takes away most of the doubt."""
     if contradict:
         return Settled.AGAIN
-    if any(effect.unknown.source == GROUPS_OWN for effect in whole.effects):
+    if any(effect.unknown.source in _BY_GROUP for effect in whole.effects):
         return Settled.GROUPS
     read = any(effect.unknown.name == Cause.READINGS for effect in whole.effects)
     return Settled.YOURS if read else Settled.METER

@@ -13,7 +13,7 @@ from bot.preferences import Context
 from bot.queries.uv import TubeQuery
 from bot.questions.shared import limits_for
 from bot.questions.uv.danger import uv_alarms
-from bot.questions.uv.lamp_asked import Wanted, screen_asked, told_under, wanted_asked
+from bot.questions.uv.lamp_asked import Wanted, classes_of, screen_asked, told_under, wanted_asked
 from bot.questions.uv.length_asked import length_asked
 from bot.questions.uv.readings import LampRead, enough_read, off_before, read_lamp
 from bot.questions.uv.shared import Between, Through, Wish, WishedFor, between_told, wish_told
@@ -170,7 +170,8 @@ def tube_chosen(query: TubeQuery, context: Context) -> TubeChosen:
         wanted = wanted_asked(query.animal, query.uvi, context, *off_before(read.off))
     ends, limits = (wanted.low, wanted.high), limits_for(query.animal, context)
     many = lamp.count, lamp.gap_m
-    rows = suits(at_m, screen, *ends, long, *many, limits, unchecked=wanted.unchecked)
+    groups, only = classes_of(context.own), wanted.unchecked
+    rows = suits(at_m, screen, *ends, long, *many, limits, unchecked=only, groups=groups)
     near, box = at_m < COMFORTABLE_MINIMUM_M, for_box(query.enclosure, choice, at_m)
     own = None if there is None else _own(there, at_m, wanted, limits, read)
     best = None if near else _best(rows, ends)

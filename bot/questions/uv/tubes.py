@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import date
 from enum import Enum, auto
 from typing import Protocol
 
@@ -19,6 +20,7 @@ from calc.uv.tube import STANDARD_T5_HO
 
 __all__ = [
     "Assumed",
+    "ByGroup",
     "LongKnown",
     "NamedByTube",
     "Tube",
@@ -87,12 +89,20 @@ class Assumed(Enum):
 
 
 @dataclass(frozen=True, slots=True)
+class ByGroup:
+    """By how many keepers of the group the class was read, and when last."""
+
+    keepers: int
+    newest: date
+
+
+@dataclass(frozen=True, slots=True)
 class Tube:
     """A tube in its fixture; ``long`` from the shortest to the longest that it may be.
 
     ``kind_told``: it was said to be a T5 HO tube. ``older`` is the label that was read as the
     older scale. ``point``: a small lamp, which has no length. ``to_buy``: advised, so its strength
-    is the most that may be taken.
+    is the most that may be taken. ``group``: what its keepers read takes the place of our figure.
     """
 
     whose: Whose
@@ -113,6 +123,7 @@ class Tube:
     example: Length
     example_watts: Power
     to_buy: bool = False
+    group: ByGroup | None = None
 
     @property
     def assumed(self) -> Assumed:
@@ -181,7 +192,13 @@ def tube_told(
         example=metres(_EXAMPLE.face_to_face_m),
         example_watts=watts(_EXAMPLE.power_w),
         to_buy=to_buy,
+        group=_by_group(lamp) if whose is Whose.CLASS else None,
     )
+
+
+def _by_group(lamp: Lamp) -> ByGroup | None:
+    read = lamp.group
+    return ByGroup(read.keepers, date.fromordinal(read.newest)) if read else None
 
 
 def _known(lamp: Lamp) -> LongKnown:
@@ -199,6 +216,8 @@ def _known(lamp: Lamp) -> LongKnown:
 def tube_rows(tube: Tube) -> Iterator[Row]:
     """Yield what the tube is, what was assumed of it, how long it is and how that is known."""
     yield Row(Say("tubes-label-lamp" if tube.point else "tubes-label"), Say("tubes-name", tube))
+    if tube.group is not None:
+        yield Row(Say("tubes-group-label"), Say("tubes-group", tube.group))
     if tube.whose is Whose.CLASS and not tube.kind_told:
         yield Row(Say("tubes-kind-label"), Say("tubes-kind"))
     if tube.whose is not Whose.CLASS:
@@ -218,9 +237,10 @@ def tube_rows(tube: Tube) -> Iterator[Row]:
 
 def tube_assumed(tube: Tube) -> tuple[Say, ...]:
     """Return what was assumed of a tube, in brief."""
+    group = () if tube.group is None else (Say("tubes-group-short", tube.group),)
     if tube.assumed is Assumed.NOTHING:
-        return ()
-    return (Say.by("tubes-assumed", tube.assumed, tube),)
+        return group
+    return (Say.by("tubes-assumed", tube.assumed, tube), *group)
 
 
 def length_steps(tube: Tube) -> tuple[Say, ...]:

@@ -111,7 +111,9 @@ def expected(query: UviQuery, context: Context) -> Facts:
     if told is None:
         return unsurely(query, context)
     screen = screen_asked(told.screen)
-    one = lamp_asked(query.tube, told.reflector, query.length, query.age, query.enclosure)
+    one = lamp_asked(
+        query.tube, told.reflector, query.length, query.age, query.enclosure, own=context.own
+    )
     named = all_together(one, query)
     is_named = bool(told.reflector) and names_a_class(query.tube, query.lamp)
     read = read_lamp(named, query.readings, screen, query.kind, is_named=is_named)
@@ -123,7 +125,7 @@ def expected(query: UviQuery, context: Context) -> Facts:
     asked = Asked.of(query, told, read, screen, wish_told(wanted, context), check.placement)
     # Too near, and readings that cannot be, are told by themselves, with what to do first.
     too_near = at_m < SAFE_MINIMUM_M
-    believed = None if too_near or read.cannot_be else check.here.uvi
+    believed = None if too_near or read.cannot_be else check.feared
     return _facts(asked, check, uv_alarms(believed, query.animal, wanted.high, context))
 
 

@@ -11,6 +11,7 @@ doubt-temperature = Wärme ändert die Leistung, um etwa { SHARE($about) }.
 doubt-tape = Ein Maßband kann um einen Zentimeter danebenliegen, etwa { SHARE($about) }.
 doubt-screen = Gitter unterscheiden sich in Draht, Schmutz und Glanz, um etwa { SHARE($about) }.
 doubt-readings = Deine Messwerte streuen, und ein Handgerät kann danebenliegen, um etwa { SHARE($about) }.
+doubt-group = Röhren dieser Klasse unterscheiden sich bei den Haltern deiner Gruppe, um etwa { SHARE($about) }.
 doubt-spread = Jeder Reflektor streut UV anders zur Seite, etwa { SHARE($about) }.
 doubt-length = Ich weiß nicht, wie lang die Röhre ist, und das zählt, um etwa { SHARE($about) }.
 doubt-end-meter = Ein UV-Messgerät klärt das meiste davon.

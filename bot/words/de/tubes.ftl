@@ -59,6 +59,9 @@ tubes-long = { $long_known ->
   }
 tubes-shorter-label = So kurz?
 tubes-shorter = Die kürzeste übliche T5-HO-Röhre misst { LENGTH($shortest) }. Schau nach, ob deine eine ist.
+tubes-group-label = Deine Gruppe
+tubes-group = { $keepers } Halter deiner Gruppe haben Röhren dieser Klasse gemessen, zuletzt am { DAY($newest) }. Ihre Werte gelten hier statt meiner Zahl, aber nie näher, als meine es zulässt.
+tubes-group-short = Nach Messungen von { $keepers } Haltern der Gruppe.
 tubes-age-label = Alter
 tubes-age = nicht genannt
 tubes-ask-length = Wie lang ist die Röhre? Frag noch einmal mit ihrer Länge, etwa length:{ LENGTH($example, units: "first") }, oder mit den Watt, die auf einer T5-HO-Röhre stehen, etwa length:{ WATTS($example_watts) }. Das hilft am meisten.

@@ -12,6 +12,7 @@ doubt-temperature = Warmth changes the output, by about { SHARE($about) }.
 doubt-tape = A tape measure can be off by a centimetre, about { SHARE($about) }.
 doubt-screen = Screens differ in wire, dirt and shine, by about { SHARE($about) }.
 doubt-readings = Your readings scatter and a hand meter can be off, by about { SHARE($about) }.
+doubt-group = Tubes of this class differ among the keepers of your group, by about { SHARE($about) }.
 doubt-spread = Reflectors spread UV sideways in their own way, about { SHARE($about) }.
 doubt-length = I do not know how long the tube is, and that counts, by about { SHARE($about) }.
 doubt-end-meter = A UV meter settles most of this.
