@@ -8,6 +8,7 @@ from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from math import log
 from statistics import median
+from typing import TypeVar
 
 from calc.unknowns import NINE_IN_TEN, Whole
 from calc.uv.lamp import Lamp
@@ -29,6 +30,8 @@ __all__ = [
     "prior_of_class",
     "spread_between",
 ]
+
+_Key = TypeVar("_Key", bound=Hashable)
 
 ENOUGH_KEEPERS = 8
 """From so many keepers on a group's figure takes the place of ours. Source: uv_pool_judgement.
@@ -219,8 +222,8 @@ def lean(mean: float, variance: float, on: Prior) -> Leant:
 
 
 def partly_pooled(
-    groups: Mapping[Hashable, Lean], before: Prior, spread: float
-) -> tuple[Leant, dict[Hashable, Leant]]:
+    groups: Mapping[_Key, Lean], before: Prior, spread: float
+) -> tuple[Leant, dict[_Key, Leant]]:
     """Pool groups partly: the whole leans on what was thought, each group on the whole.
 
     x_g robust middle of n_g values, v_g = s²/n_g; whole: weights 1/(v_g + τ_g²) beside the prior;

@@ -5,10 +5,11 @@ from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import exp, log, pi, sqrt
 from statistics import median
+from typing import TypeVar
 
 from calc.uncertainty import Estimate
 from calc.unknowns import NINE_IN_TEN
-from calc.uv.lamp import AgeBand, Lamp, age_band, uvi_at
+from calc.uv.lamp import AgeBand, Fixture, Lamp, age_band, uvi_at
 from calc.uv.lamp_unknowns import screen_effects
 from calc.uv.pool import (
     Lean,
@@ -109,6 +110,12 @@ class Pooled:
         half = NINE_IN_TEN * sqrt(self.leant.variance)
         return Estimate(*(exp(self.leant.mean + k * half) for k in (-1.0, 0.0, 1.0)))
 
+    @property
+    def of_one(self) -> Estimate:
+        """What one such tube gives over what is expected [1], nine in ten."""
+        half = NINE_IN_TEN * sqrt(self.leant.variance + self.lamp_variance)
+        return Estimate(*(exp(self.leant.mean + k * half) for k in (-1.0, 0.0, 1.0)))
+
 
 @dataclass(frozen=True, slots=True)
 class Faded:
@@ -129,21 +136,21 @@ def ratio_of(read: PoolRead) -> float:
     return log(read.uvi / float(uvi_at(plain, read.distance_m, read.screen)))
 
 
-_Key = Callable[[PoolRead], Hashable]
+_Key = TypeVar("_Key", bound=Hashable)
 
 
-def by_class(reads: Sequence[PoolRead]) -> dict[Hashable, Pooled]:
+def by_class(reads: Sequence[PoolRead]) -> dict[tuple[float, Fixture], Pooled]:
     """Return what bare readings say of each class, by its strength [%] and fixture."""
     bare = [read for read in reads if read.is_bare]
     return _pooled(bare, lambda r: (r.lamp.strength_percent, r.lamp.fixture))
 
 
-def by_fixture(reads: Sequence[PoolRead]) -> dict[Hashable, Pooled]:
+def by_fixture(reads: Sequence[PoolRead]) -> dict[Fixture, Pooled]:
     """Return what bare readings say of each fixture."""
     return _pooled([read for read in reads if read.is_bare], lambda r: r.lamp.fixture)
 
 
-def by_screen(reads: Sequence[PoolRead]) -> dict[Hashable, Pooled]:
+def by_screen(reads: Sequence[PoolRead]) -> dict[Screen, Pooled]:
     """Return what readings through each kind of screen say, flat ones by steps of 5 % passed."""
     return _pooled(reads, lambda r: screen_kind(r.screen))
 
@@ -155,18 +162,20 @@ def screen_kind(screen: Screen) -> Screen:
     return screen
 
 
-def by_age(reads: Sequence[PoolRead]) -> dict[Hashable, Pooled]:
+def by_age(reads: Sequence[PoolRead]) -> dict[AgeBand, Pooled]:
     """Return what bare readings say of each age that was told, over a tube at its best."""
     told = [r for r in reads if r.is_bare and age_band(r.lamp.age_s) is not AgeBand.UNKNOWN]
     found = _pooled(told, lambda r: age_band(r.lamp.age_s), aged=True)
     return {band: found[band] for band in AgeBand if band in found}
 
 
-def _pooled(reads: Sequence[PoolRead], key: _Key, *, aged: bool = False) -> dict[Hashable, Pooled]:
+def _pooled(
+    reads: Sequence[PoolRead], key: Callable[[PoolRead], _Key], *, aged: bool = False
+) -> dict[_Key, Pooled]:
     """Pool readings by a key, each group leaning on all and all on the engine's class."""
     if not reads:
         return {}
-    groups: dict[Hashable, list[PoolRead]] = defaultdict(list)
+    groups: dict[_Key, list[PoolRead]] = defaultdict(list)
     for read in reads:
         groups[key(read)].append(read)
     ages = [prior_of_age(read.lamp) for read in reads]

@@ -35,6 +35,7 @@ class GroupTaken:
 
     figures: int
     channels: int
+    readings: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,8 +53,11 @@ class GroupForgotten:
 
 async def export(query: ExportQuery, context: Context, desk: Desk) -> Document:
     """Make a file of everything that moderators set."""
-    kept = await desk.store.exchange.server(server_of(desk, _EXPORT))
-    return document_of("server.json", kept)
+    server = server_of(desk, _EXPORT)
+    kept = await desk.store.exchange.server(server)
+    shared = await desk.store.pool.of_group(server)
+    readings = tuple(one.reading for one in shared)
+    return document_of("server.json", kept.model_copy(update={"readings": readings}))
 
 
 def tell_export(facts: Document) -> Layered:
@@ -76,7 +80,7 @@ async def import_(query: ImportQuery, context: Context, desk: Desk) -> GroupTake
     await desk.store.exchange.take_server(server, given, desk.by)
     await desk.store.boards.look_again(desk.now, server)
     figures = len(given.lamps) + len(given.screens) + len(given.targets) + len(given.animals)
-    return GroupTaken(figures, len(given.channels))
+    return GroupTaken(figures, len(given.channels), len(given.readings))
 
 
 def tell_import(facts: GroupTaken) -> Layered:
@@ -86,6 +90,7 @@ def tell_import(facts: GroupTaken) -> Layered:
         command=_IMPORT,
         title=say("taken-title"),
         brief=Brief(head=say("taken"), range=(say("taken-rest"),)),
+        why=(say("taken-readings"),) if facts.readings else (),
         steps=(say("step-look"),),
     )
 

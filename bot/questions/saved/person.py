@@ -108,15 +108,17 @@ class MineTaken:
 
     enclosures: int
     readings: int
+    elsewhere: int
 
 
 async def import_(query: ImportQuery, context: Context, desk: Desk) -> MineTaken:
     """Take an export back: it adds and replaces by name, and leaves the rest."""
     # A large file takes long to check: beside the event loop, so that others are answered.
     given = await asyncio.to_thread(read_file, KeeperExport, query.file, "mine import")
-    await desk.store.exchange.take_keeper(desk.keeper, given, desk.now)
+    await desk.store.exchange.take_keeper(desk.keeper, given, desk.now, desk.server)
     readings = sum(len(enclosure.readings) for enclosure in given.enclosures)
-    return MineTaken(len(given.enclosures), readings)
+    elsewhere = sum(one.group != desk.server for one in given.given)
+    return MineTaken(len(given.enclosures), readings, elsewhere)
 
 
 def tell_import(facts: MineTaken) -> Layered:
@@ -126,7 +128,11 @@ def tell_import(facts: MineTaken) -> Layered:
         command="mine import",
         title=say("title"),
         brief=Brief(head=say("head"), range=(say("rest"),)),
-        why=(say("reminders"), say("cases")),
+        why=(
+            say("reminders"),
+            say("cases"),
+            *((say("elsewhere"),) if facts.elsewhere else ()),
+        ),
         steps=(say("step"),),
     )
 
@@ -139,6 +145,7 @@ class Forgetting:
     reminders: int
     spares: int
     cases: int
+    given: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,6 +161,7 @@ class Forgotten:
     cases: int
     spares: int
     advice: int
+    given: int
 
 
 async def forget(query: ForgetQuery, context: Context, desk: Desk) -> Forgetting | Forgotten:
@@ -161,7 +169,11 @@ async def forget(query: ForgetQuery, context: Context, desk: Desk) -> Forgetting
     if query.sure != "yes":
         kept = await desk.store.exchange.keeper(desk.keeper)
         return Forgetting(
-            len(kept.enclosures), len(kept.reminders), len(kept.spares), len(kept.cases)
+            enclosures=len(kept.enclosures),
+            reminders=len(kept.reminders),
+            spares=len(kept.spares),
+            cases=len(kept.cases),
+            given=len(kept.given),
         )
     gone = await desk.store.forgetting.keeper(desk.keeper)
     return Forgotten(
@@ -174,6 +186,7 @@ async def forget(query: ForgetQuery, context: Context, desk: Desk) -> Forgetting
         cases=gone.cases,
         spares=gone.spares,
         advice=gone.advice,
+        given=gone.given,
     )
 
 
@@ -181,10 +194,11 @@ def tell_forget(facts: Forgetting | Forgotten) -> Layered:
     """Ask whether it is meant, or tell what is gone."""
     say = Says("mine-forget", facts)
     if isinstance(facts, Forgetting):
+        given = (say("would-given"),) if facts.given else ()
         return Layered(
             command="mine forget",
             title=say("ask-title"),
-            brief=Brief(head=say("ask"), range=(say("would"),)),
+            brief=Brief(head=say("ask"), range=(say("would"), *given)),
             steps=(say("step-export"), say("step-sure")),
         )
     return Layered(
@@ -206,6 +220,8 @@ def _gone(facts: Forgotten) -> Iterator[Row]:
     if facts.cases:
         yield Row(say("label-cases"), say("cases"))
     yield Row(say("label-settings"), say("settings"))
+    if facts.given:
+        yield Row(say("label-given"), say("given"))
     if facts.log_lines:
         yield Row(say("label-logs"), say("logs"))
     if facts.advice:

@@ -118,12 +118,16 @@ def day_of(command: str, text: str, now: date, option: str) -> date:
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """The readings of a day that were written down, and those that they replaced."""
+    """The readings of a day that were written down, and those that they replaced.
+
+    ``offer``: whether the group may have the UV index is asked now, for the only time.
+    """
 
     name: str
     day: date
     readings: tuple[ReadOnce, ...]
     replaced: tuple[ReadOnce, ...]
+    offer: bool = False
 
     @property
     def count(self) -> int:
@@ -148,7 +152,14 @@ async def read(query: ReadingQuery, context: Context, desk: Desk) -> Written:
         day=day,
         readings=tuple(map(read_once, readings)),
         replaced=tuple(map(read_once, replaced or ())),
+        offer=await _asks_once(desk, readings),
     )
+
+
+async def _asks_once(desk: Desk, readings: tuple[Reading, ...]) -> bool:
+    if desk.server is None or not any(r.of is Quantity.UVI and r.distance_m for r in readings):
+        return False
+    return await desk.store.pool.ask_once(desk.keeper, desk.now.date())
 
 
 def _readings(query: ReadingQuery, kept: Enclosure, day: date) -> tuple[Reading, ...]:
@@ -177,12 +188,13 @@ def _readings(query: ReadingQuery, kept: Enclosure, day: date) -> tuple[Reading,
 def tell_read(facts: Written) -> Layered:
     """Tell what was written down."""
     say = Says("mine-reading", facts)
+    asked = (say("step-offer"),) if facts.offer else ()
     replaced = tuple(Row(say("replaced"), Say("home-labelled", one)) for one in facts.replaced)
     return Layered(
         command="mine reading",
         title=say("title"),
         brief=Brief(head=say("head")),
-        steps=(say("step-show"), say("step-unread")),
+        steps=(*asked, say("step-show"), say("step-unread")),
         numbers=(*(Row(what_said(one), read_said(one)) for one in facts.readings), *replaced),
     )
 

@@ -15,6 +15,7 @@ from bot.questions.uv.dated_asked import dated_asked
 from bot.questions.uv.decline_age import ByAge, by_age, tell_by_age
 from bot.questions.uv.fading import DatedRead, Fading, Leaves, Stands, fading
 from bot.questions.uv.fading_picture import fading_picture
+from bot.questions.uv.group_fading import pace_rows
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE, wish_assumed, wish_rows
 from bot.reply import Picture
 
@@ -29,7 +30,7 @@ def decline(query: DeclineQuery, context: Context) -> Fading | ByAge:
     if query.readings:
         seen = dated_asked(query.readings, context)
         return fading(seen, query.animal, query.uvi, context)
-    return by_age(query.lamp, query.age.low if query.age else None)
+    return by_age(query.lamp, query.age.low if query.age else None, context.own)
 
 
 def tell(facts: Fading | ByAge) -> Layered:
@@ -137,6 +138,7 @@ def _numbers(facts: Fading, say: Says) -> Iterator[Row]:
     if facts.window is not None and not facts.below_already:
         yield Row(say("label-below"), say("falls"))
         yield Row(say("label-window"), say.by("window", facts.window))
+    yield from pace_rows(facts.pace)
     yield Row(say("label-again"), say("again"))
 
 

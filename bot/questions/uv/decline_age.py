@@ -10,7 +10,9 @@ from enum import Enum, auto
 from bot.facts import Hours, Number, Say, Says, hours, plain_number
 from bot.language.uv_lamps import UvLamp
 from bot.layered import Brief, Layered, Row
+from bot.questions.uv.group_fading import GroupPace, group_pace, pace_rows
 from bot.questions.uv.shared import EYES_CARE, SHADE_CARE
+from bot.saved.group import NOTHING_OWN, Own
 from calc.uv.decline import READ_AGAIN_DAYS, REPLACE_AFTER_DAYS, REPLACE_OTHERS_AFTER_DAYS
 from calc.uv.lamp import AgeBand, age_band
 
@@ -56,16 +58,18 @@ class ByAge:
     replace_after: Hours | None
     again_months: int
     others: tuple[Say, ...]
+    pace: GroupPace | None = None
 
     @property
     def sources(self) -> tuple[str, ...]:
         """Return where the ages come from."""
         tube = self.kind is UvLamp.T5_HO
-        return ("uv_replace_ages" if tube else "uv_replace_ages_others", *_UNREAD)
+        group = ("group_readings",) if self.pace else ()
+        return ("uv_replace_ages" if tube else "uv_replace_ages_others", *_UNREAD, *group)
 
 
-def by_age(kind: UvLamp, age_s: float | None) -> ByAge:
-    """Work out what is common practice for that kind of lamp."""
+def by_age(kind: UvLamp, age_s: float | None, own: Own = NOTHING_OWN) -> ByAge:
+    """Work out what is common practice for that kind of lamp, and what the group's tubes lose."""
     tube = kind is UvLamp.T5_HO
     ages = REPLACE_AFTER_DAYS if tube else REPLACE_OTHERS_AFTER_DAYS.get(kind.value)
     soon, late = _months(ages or (0.0, 0.0))
@@ -81,6 +85,7 @@ def by_age(kind: UvLamp, age_s: float | None) -> ByAge:
         replace_after=None if ends is None else hours(ends[1], ends),
         again_months=round(READ_AGAIN_DAYS[1] / _MONTH_DAYS),
         others=tuple(_others()) if tube else (),
+        pace=group_pace(own) if tube else None,
     )
 
 
@@ -135,5 +140,6 @@ def tell_by_age(facts: ByAge) -> Layered:
 
 def _numbers(facts: ByAge, say: Says) -> Iterator[Row]:
     yield Row(say("label-age"), say("age"))
+    yield from pace_rows(facts.pace)
     if facts.others:
         yield Row(say("label-others"), say("others"))

@@ -11,6 +11,7 @@ from bot.preferences import Context
 from bot.questions.uv.danger import uv_alarms
 from bot.questions.uv.dated_asked import wanted_above_nothing
 from bot.questions.uv.fading_odd import OddTold, odd_told
+from bot.questions.uv.group_fading import GroupPace, group_pace
 from bot.questions.uv.shared import Wish, WishedFor, wish_told
 from bot.reply import Alarm
 from calc.judgement import Move
@@ -110,6 +111,7 @@ class Fading(WishedFor):
     alarms: tuple[Alarm, ...]
     seen: tuple[DatedReading, ...]
     found: Decline
+    pace: GroupPace | None = None
 
     @property
     def says_age(self) -> bool:
@@ -119,7 +121,7 @@ class Fading(WishedFor):
     @property
     def sources(self) -> tuple[str, ...]:
         """Return where the figures come from."""
-        return (*self.wish.sources, *_READ)
+        return (*self.wish.sources, *_READ, *(("group_readings",) if self.pace else ()))
 
     @property
     def values(self) -> tuple[tuple[str, Figure | None], ...]:
@@ -181,7 +183,15 @@ def fading(
         alarms=uv_alarms(found.now, animal, wanted.high, context),
         seen=tuple(seen),
         found=found,
+        pace=_pace(found, wanted.low, context),
     )
+
+
+def _pace(found: Decline, low_uvi: float, context: Context) -> GroupPace | None:
+    """Return what the group's tubes lose, where the asker's own readings do not tell it yet."""
+    if found.trend is not Trend.TOO_FEW or found.is_unsound:
+        return None
+    return group_pace(context.own, (_day(found.last_day), found.now.best), low_uvi)
 
 
 def _day(day: float) -> date:

@@ -180,3 +180,10 @@ decline-age = { $months ->
 decline-label-others = Andere Lampen
 decline-others = { LIST($others, join: "list-and") }: alles aus dem Gedächtnis, ohne Quelle. Über LED-Leisten ist nichts bekannt. Frag mit lamp: und der Art.
 decline-other-age = { decline-kind } nach { decline-months }
+
+## Nach der Gruppe
+decline-label-group = In deiner Gruppe
+decline-group = Röhren verlieren etwa { SHARE($loss) } in 30 Tagen (eine einzelne { SHARE($loss, form: "range") }), nach { $tubes } Röhren von { $keepers } Haltern, zuletzt am { DAY($newest) }.
+decline-label-group-below = Bei diesem Tempo
+# Only with: $below
+decline-group-below = Um den { DAY($below) } wäre sie zu schwach. Nur deine eigenen Messwerte zeigen es.

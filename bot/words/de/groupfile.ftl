@@ -31,3 +31,7 @@ groupfile-gone-boards = { $boards ->
     [one] 1 angehefteter Aushang bleibt als Nachricht in seinem Kanal.
    *[other] { $boards } angeheftete Aushänge bleiben als Nachrichten in ihren Kanälen.
   }
+groupfile-taken-readings = In der Datei { $readings ->
+    [one] steht ein Messwert
+   *[other] stehen { $readings } Messwerte
+  } eurer Halter. Damit kommen sie nicht zurück: Jeder Halter bringt die eigenen mit mine import.

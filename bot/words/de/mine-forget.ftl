@@ -19,6 +19,10 @@ mine-forget-would = Ein Ja löscht endgültig { $enclosures ->
     [one] , { $cases } mit Helfern geteilten Fall
    *[other] , { $cases } mit Helfern geteilte Fälle
   } und deine Einstellungen.
+mine-forget-would-given = Auch { $given ->
+    [one] der Messwert, den du einer Gruppe gegeben hast, ist
+   *[other] die { $given } Messwerte, die du Gruppen gegeben hast, sind
+  } dann weg.
 mine-forget-step-export = Heb zuerst eine Kopie auf: mine export
 mine-forget-step-sure = Dann lösch alles: mine forget sure:yes
 mine-forget-title = Alles von dir ist gelöscht
@@ -39,6 +43,8 @@ mine-forget-settings = { $settings ->
     [yes] gelöscht
    *[no] es gab keine
   }
+mine-forget-label-given = Messwerte für Gruppen
+mine-forget-given = { $given }
 mine-forget-label-logs = Protokolle der Server
 mine-forget-logs = { $log_lines ->
     [one] deine Nummer ist aus { $log_lines } Zeile entfernt

@@ -12,3 +12,7 @@ mine-import-rest = Was nicht in der Datei steht, bleibt, wie es war.
 mine-import-reminders = Erinnerungen kommen als Direktnachricht. Vergangene fallen weg.
 mine-import-cases = Fälle werden nicht wieder geteilt: Dazu braucht es jedes Mal dein Ja.
 mine-import-step = Sieh es dir an: mine list
+mine-import-elsewhere = { $elsewhere ->
+    [one] Ein Messwert, den du einer anderen Gruppe gegeben hast, bleibt
+   *[other] { $elsewhere } Messwerte, die du anderen Gruppen gegeben hast, bleiben
+  } weg: Nimm die Datei auch dort zurück.

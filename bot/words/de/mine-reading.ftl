@@ -8,3 +8,4 @@ mine-reading-head = { $count ->
 mine-reading-replaced = Ersetzt
 mine-reading-step-show = Sieh den Verlauf an: mine show name:{ $name }
 mine-reading-step-unread = Nimm sie wieder weg: mine unread name:{ $name } day:{ $typed_day }
+mine-reading-step-offer = Darf deine Gruppe den UV-Index auch haben, ohne deinen Namen? Sieh zuerst, was sie bekäme: mine offer name:{ $name }

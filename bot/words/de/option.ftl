@@ -345,6 +345,21 @@ option-mine-unread-name = { option-mine-reading-name }
 option-mine-unread-day = der Tag, dessen Messwerte weg sollen: 2026-05-04
 option-mine-unread-of = nur diese Art: uvi, basking, warm, cool, night
 
+## mine offer
+option-mine-offer-name = das Terrarium, dessen letzten UV-Wert du gibst
+option-mine-offer-readings = oder was du gemessen hast, und wo: 4,2 bei 30 cm
+option-mine-offer-tube = die Röhre nach ihrem Aufdruck: 12%; oder eine eigene Lampe der Gruppe
+option-mine-offer-reflector = was hinter der Röhre ist
+option-mine-offer-screen = was zwischen Messgerät und Lampe war: none, 45%
+option-mine-offer-length = wie lang die Röhre ist, oder ihre Watt
+option-mine-offer-age = wie lange sie schon läuft
+option-mine-offer-lamp = welche Art Lampe, falls es keine T5-HO-Röhre ist
+option-mine-offer-day = der Tag, an dem du gemessen hast; sonst heute
+option-mine-offer-sure = yes gibt ihn der Gruppe
+
+## mine withdraw
+option-mine-withdraw-reading = seine Nummer, oder all
+
 ## mine remove
 option-mine-remove-name = das Terrarium, das weg soll
 
@@ -433,6 +448,9 @@ option-server-vets-line = ein Kanal, eine Nummer oder eine Adresse, oder none
 option-server-helpers-ask = here: in diesem Kanal; nowhere: nirgends
 option-server-wrong-clear = yes nimmt sie weg
 option-server-wrong-file = alle als Datei: csv oder json
+
+## server readings
+option-server-readings-clear = die Nummer des Messwerts, der weg soll
 
 ## server stats
 option-server-stats-weeks = wie viele Wochen zurück, 1 bis 104

@@ -61,6 +61,8 @@ refused-full = { $what ->
     [targets] Die Gruppe hat schon { $most } eigene Ziele, mehr geht nicht. Nimm zuerst eines weg.
     [lamps] Die Gruppe hat schon { $most } eigene Lampen, mehr geht nicht. Nimm zuerst eine weg.
     [screens] Die Gruppe hat schon { $most } eigene Gitter, mehr geht nicht. Nimm zuerst eines weg.
+    [given] Du hast dieser Gruppe schon { $most } Messwerte gegeben, mehr geht nicht. Nimm zuerst welche zurück.
+    [pooled] Die Gruppe hat schon { $most } Messwerte, mehr geht nicht. Ihre Moderatoren können alte wegnehmen.
    *[animals] Die Gruppe hat schon { $most } eigene Tiere, mehr geht nicht. Nimm zuerst eines weg.
   }
 

@@ -137,3 +137,5 @@ wanted-without-higher = Messwerte ohne Gitter, die höher sind als die mit Gitte
 wanted-days-past = Messwerte von Tagen, die schon waren, und heute ist der { DAY($today) }
 wanted-length-or-watts = die Länge der Röhre oder die Watt auf einer T5-HO-Röhre: { LIST($names, join: "list-or") } W
 wanted-tube-that-fits = eine Röhre, die ins Terrarium passt, das { LENGTH($long) } lang ist
+wanted-reading-or-all = die Nummer eines Messwerts, oder all
+wanted-reading = die Nummer eines Messwerts

@@ -1,4 +1,4 @@
-### Facts: Fading, OddTold, DatedRead, ByAge, OtherAge
+### Facts: GroupPace, Fading, OddTold, DatedRead, ByAge, OtherAge
 
 decline-title = { $animal ->
     [none] How the tube fades, for UV index { UVI($wanted, form: "range") }
@@ -180,3 +180,10 @@ decline-age = { $months ->
 decline-label-others = Other lamps
 decline-others = { LIST($others, join: "list-and") }: all from memory, no source. Of LED bars nothing is known. Ask with lamp: and its kind.
 decline-other-age = { decline-kind } { decline-months }
+
+## By the group
+decline-label-group = In your group
+decline-group = Tubes lose about { SHARE($loss) } in 30 days (one tube { SHARE($loss, form: "range") }), by { $tubes } tubes of { $keepers } keepers, the last read on { DAY($newest) }.
+decline-label-group-below = At that pace
+# Only with: $below
+decline-group-below = It would be too weak about { DAY($below) }. Only your own readings tell.

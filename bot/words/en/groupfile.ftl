@@ -32,3 +32,7 @@ groupfile-gone-boards = { $boards ->
     [one] 1 pinned board stays in its channel as a message.
    *[other] { $boards } pinned boards stay in their channels as messages.
   }
+groupfile-taken-readings = The file lists { $readings ->
+    [one] one reading
+   *[other] { $readings } readings
+  } of your keepers. Those do not come back with it: each keeper brings their own with mine import.

@@ -20,6 +20,10 @@ mine-forget-would = Saying yes deletes { $enclosures ->
     [one] , { $cases } case shared with helpers
    *[other] , { $cases } cases shared with helpers
   } and your settings, for good.
+mine-forget-would-given = It also takes back { $given ->
+    [one] the reading that you gave to a group
+   *[other] the { $given } readings that you gave to groups
+  }.
 mine-forget-step-export = Keep a copy first: mine export
 mine-forget-step-sure = Then delete: mine forget sure:yes
 mine-forget-title = Everything of yours is deleted
@@ -40,6 +44,8 @@ mine-forget-settings = { $settings ->
     [yes] deleted
    *[no] there were none
   }
+mine-forget-label-given = Readings given to groups
+mine-forget-given = { $given }
 mine-forget-label-logs = Logs of servers
 mine-forget-logs = { $log_lines ->
     [one] your number was taken out of { $log_lines } line

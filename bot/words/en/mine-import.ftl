@@ -13,3 +13,7 @@ mine-import-rest = What the file does not name stays as it was.
 mine-import-reminders = Reminders come by direct message. Past ones are left out.
 mine-import-cases = Cases are not shared again: each needs your yes anew.
 mine-import-step = Look at it: mine list
+mine-import-elsewhere = { $elsewhere ->
+    [one] One reading that you gave to another group is
+   *[other] { $elsewhere } readings that you gave to other groups are
+  } left out: take the file back there too.

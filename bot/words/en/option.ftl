@@ -344,6 +344,21 @@ option-mine-unread-name = { option-mine-reading-name }
 option-mine-unread-day = the day whose readings go: 2026-05-04
 option-mine-unread-of = only this kind: uvi, basking, warm, cool, night
 
+## mine offer
+option-mine-offer-name = the enclosure whose last UV reading you give
+option-mine-offer-readings = or what you read, and where: 4.2 at 12 in
+option-mine-offer-tube = the tube by its label: 12%; or a lamp of the group's own
+option-mine-offer-reflector = what is behind the tube
+option-mine-offer-screen = what was between meter and lamp: none, 45%
+option-mine-offer-length = how long the tube is, or its watts
+option-mine-offer-age = how long it has been in use
+option-mine-offer-lamp = which kind of lamp, if it is no T5 HO tube
+option-mine-offer-day = the day you read it; else today
+option-mine-offer-sure = yes gives it to the group
+
+## mine withdraw
+option-mine-withdraw-reading = its number, or all
+
 ## mine remove
 option-mine-remove-name = the enclosure that goes
 
@@ -432,6 +447,9 @@ option-server-vets-line = a channel, a number or an address, or none
 option-server-helpers-ask = here: in this channel; nowhere
 option-server-wrong-clear = yes to take them away
 option-server-wrong-file = all of them as a file: csv or json
+
+## server readings
+option-server-readings-clear = the number of the reading that goes
 
 ## server stats
 option-server-stats-weeks = how many weeks back, 1 to 104

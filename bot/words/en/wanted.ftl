@@ -138,3 +138,5 @@ wanted-without-higher = readings without the screen that are higher than those w
 wanted-days-past = readings of days that have been, and today is { DAY($today) }
 wanted-length-or-watts = the tube's length, or the watts printed on a T5 HO tube: { LIST($names, join: "list-or") } W
 wanted-tube-that-fits = a tube that fits into the enclosure, { LENGTH($long) } long
+wanted-reading-or-all = the number of a reading, or all
+wanted-reading = the number of a reading
