@@ -9,13 +9,13 @@ from discord import app_commands
 
 from bot.ask import ask
 from bot.command import Command
-from bot.commands import STORED_COMMANDS
+from bot.commands import STORED_COMMANDS, question_at
 from bot.database.errors import StoreError
 from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.forms import open_form, opens_a_form
 from bot.fronts.discord.localised import in_menu
-from bot.fronts.discord.question import Question
+from bot.fronts.discord.question import IN_MESSAGE, Question
 from bot.fronts.discord.rights import asker_of, is_moderator, lacking
 from bot.fronts.discord.sending import (
     Attached,
@@ -53,7 +53,7 @@ Slash = Callable[[Command, Any], app_commands.Command[Any, ..., None]]
 _SOON_S: Final = 1.5
 # These may be shown to others, if the asker wants to.
 _SHAREABLE: Final = frozenset({"mine show", "mine sheet", "mine compare"})
-_AGREED: Final = frozenset({"mine share"})
+_AGREED: Final = frozenset({"mine share", "mine offer"})
 # A server's settings show them to its helpers; who is one is asked at every question.
 _FOR_HELPERS: Final = frozenset({"cases"})
 _LONGEST_WORDS: Final = 1024
@@ -190,14 +190,9 @@ async def _message(
         own=False,
         swap_to=None,
     )
-    if reply.status == "ok" and asks_to_be_sure(command, filled.get(SURE)):
-        view = discord.ui.View(timeout=None)
-        sure = Question(command.name, {**filled, SURE: YES})
-        view.add_item(
-            AgreeButton.of(sure, reply.around)
-            if command.name in _AGREED
-            else SureButton(command.name, reply.around)
-        )
+    asks = reply.status == "ok" and asks_to_be_sure(command, filled.get(SURE))
+    if asks and (button := _confirming(command, reply, filled)):
+        view = discord.ui.View(timeout=None).add_item(button)
         rows = (*view.to_components(), *rows)
     # A picture or a file stands beside plain text alone, which holds less than a card.
     most = MOST_TEXT if attached else MOST_CARD
@@ -208,6 +203,18 @@ async def _message(
         card=private,
         colour=colour_of(reply),
     )
+
+
+def _confirming(
+    command: Command, reply: Reply, filled: Mapping[str, Any]
+) -> AgreeButton | SureButton | None:
+    """Return the button of a yes to what was shown; a question too long for one is typed."""
+    if command.name not in _AGREED:
+        return SureButton(command.name, reply.around)
+    shown = question_at(reply.lines[0]) if reply.lines else None
+    given = shown.given if shown else {**filled, SURE: YES}
+    button = AgreeButton.of(Question(command.name, given), reply.around)
+    return None if button.custom_id.endswith(IN_MESSAGE) else button
 
 
 async def _picture(interaction: _Interaction, reply: Reply) -> list[Attached]:

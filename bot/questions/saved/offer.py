@@ -40,7 +40,7 @@ class Offering:
 
 
 @dataclass(frozen=True, slots=True)
-class Offered:
+class ReadingsGiven:
     """What is kept for the group now; ``new`` of them were not before."""
 
     readings: tuple[PooledTold, ...]
@@ -52,19 +52,20 @@ class Offered:
         return len(self.readings)
 
 
-async def offer(query: OfferQuery, context: Context, desk: Desk) -> Offering | Offered:
+async def offer(query: OfferQuery, context: Context, desk: Desk) -> Offering | ReadingsGiven:
     """Show what would be kept for the group, or keep it once the keeper is sure."""
     server = server_of(desk, _OFFER)
     readings, enclosure = await offered_of(query, desk, await today(desk))
     told = tuple(map(pooled_told, readings))
     if query.sure != "yes":
-        named = {"name": enclosure} if enclosure else {}
+        day = str(readings[0].day)
+        named = {"name": enclosure, "day": day} if enclosure else {}
         return Offering(told, join_line(_OFFER, {**given_of(query), **named, "sure": "yes"}))
     new = await desk.store.pool.give(server, desk.keeper, readings, enclosure)
-    return Offered(told, new)
+    return ReadingsGiven(told, new)
 
 
-def tell_offer(facts: Offering | Offered) -> Layered:
+def tell_offer(facts: Offering | ReadingsGiven) -> Layered:
     """Ask plainly whether the group may have it, or tell that it has it."""
     say = Says("offer", facts)
     if isinstance(facts, Offering):
@@ -93,7 +94,7 @@ def _rows(readings: tuple[PooledTold, ...]) -> Iterator[Row]:
         say = Says("offer", one)
         yield Row(say("label-read"), say("read"))
     say = Says("offer", readings[0])
-    yield Row(say("label-lamp"), say("lamp"))
+    yield Row(say("label-lamp"), readings[0].lamp)
     yield Row(say("label-between"), say("between"))
     yield Row(say("label-age"), say("age"))
 

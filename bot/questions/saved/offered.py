@@ -53,12 +53,12 @@ class Lacks(Enum):
 
 
 _MORE = {
-    Lacks.TUBE: ("tube", "12%"),
-    Lacks.REFLECTOR: ("reflector", "polished"),
-    Lacks.SCREEN: ("screen", "none"),
-    Lacks.LENGTH: ("length", "34in"),
-    Lacks.READING: ("readings", "4.2 at 12 in"),
-    Lacks.PLACE: ("readings", "4.2 at 12 in"),
+    Lacks.TUBE: "tube:12%",
+    Lacks.REFLECTOR: "reflector:polished",
+    Lacks.SCREEN: "screen:none",
+    Lacks.LENGTH: "length:34in",
+    Lacks.READING: "readings:4.2 at 12 in",
+    Lacks.PLACE: "readings:4.2 at 12 in",
 }
 
 
@@ -218,7 +218,7 @@ def _check_sound(kept: PooledReading, readings: Sequence[PlacedReading], told: _
 
 
 def _lacking(what: Lacks, told: _Told) -> RefusedError:
-    option, example = _MORE[what]
+    option, _, example = _MORE[what].partition(":")
     line = join_line(_OFFER, {**dict(told.line), option: example})
     return unable(_OFFER, Say.by("offer-lacks", what), example=line)
 

@@ -75,7 +75,7 @@ def _numbers(facts: PoolShown, say: Says) -> Iterator[Row]:
     for kind in facts.kinds:
         yield Row(kind.name, Say("pool-kind" if kind.there else "pool-kind-too-few", kind))
     for one in facts.fading:
-        label = say("label-fading") if one.name is None else Say("pool-label-fading-of", one)
+        label = say("label-fading") if one.of is None else Say("pool-label-fading-of", one)
         yield Row(label, Say("pool-fading" if one.loss else "pool-fading-too-few", one))
 
 
@@ -126,7 +126,7 @@ class ReadingsShown:
 
     listed: tuple[ListedReading, ...]
     count: int
-    far: int
+    odd: int
     gone: int | None
 
     @property
@@ -150,7 +150,7 @@ async def readings(query: ReadingsQuery, context: Context, desk: Desk) -> Readin
             for one in ordered[:_MOST_LISTED]
         ),
         count=len(shared),
-        far=len(far),
+        odd=len(far),
         gone=query.clear,
     )
 
@@ -162,13 +162,13 @@ def tell_readings(facts: ReadingsShown) -> Layered:
     return Layered(
         command=_READINGS,
         title=say("list-title"),
-        brief=Brief(head=head, range=(say("far"),) if facts.far else ()),
+        brief=Brief(head=head, range=(say("far"),) if facts.odd else ()),
         steps=(say("step-clear"), say("step-all")) if facts.count else (say("step-tell"),),
         numbers=tuple(
-            Row(Say("pool-number", one), Say("pool-line", one.read)) for one in facts.listed
+            Row(Say("pool-number", one), Say("offer-line", one.read)) for one in facts.listed
         )
         + (() if facts.more <= 0 else (Row(say("label-more"), say("more")),)),
-        why=(say("why-far"),) if facts.far else (),
+        why=(say("why-far"),) if facts.odd else (),
         guide=("for-moderators", *_GUIDE),
     )
 

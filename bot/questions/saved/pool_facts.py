@@ -88,9 +88,9 @@ class PoolKind:
 
 @dataclass(frozen=True, slots=True)
 class PoolFading:
-    """What tubes lose in 30 days; None: by too few keepers. ``name`` None: all of them."""
+    """What tubes lose in 30 days; None: by too few keepers. ``of`` None: all of them."""
 
-    name: Say | None
+    of: Say | None
     tubes: int
     keepers: int
     loss: Share | None

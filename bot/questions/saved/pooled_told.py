@@ -46,7 +46,9 @@ class PooledTold:
     @property
     def lamp(self) -> Say:
         """Return the lamp under which it was read."""
-        return Say("offer-lamp", self)
+        if self.own is not None:
+            return Say("offer-lamp-own", self)
+        return Say("offer-lamp", self) if self.kind is None else self.kind
 
 
 def pooled_told(kept: PooledReading) -> PooledTold:

@@ -1,16 +1,13 @@
 ### Ein Messwert für die Gruppe, und wieder zurück
 
 ## Was gemessen wurde
-offer-lamp = { $own ->
-    [none] { $kind ->
-        [none] T5 HO, { SHARE($strength, form: "given") }, { $fixture ->
-            [polished] polierter Reflektor
-           *[plain] einfache Leuchte
-          }, { LENGTH($long) } lang
-       *[some] { $kind }
-      }
-   *[some] die Lampe „{ $own }“ deiner Gruppe
-  }
+# Only with: $strength, $long
+offer-lamp = T5 HO, { SHARE($strength, form: "given") }, { $fixture ->
+    [polished] polierter Reflektor
+   *[plain] einfache Leuchte
+  }, { LENGTH($long) } lang
+# Only with: $own
+offer-lamp-own = die Lampe „{ $own }“ deiner Gruppe
 offer-read = UV-Index { UVI($read) } bei { LENGTH($at) }, { DAY($day) }
 offer-between = { CAP($between) }
 offer-age = { $months ->

@@ -45,7 +45,8 @@ pool-kind-too-few = { $keepers ->
    *[other] { $keepers } Halter
   }: zu wenige für eine Zahl
 pool-label-fading = In 30 Tagen
-pool-label-fading-of = { CAP($name) }, in 30 Tagen
+# Only with: $of
+pool-label-fading-of = { CAP($of) }, in 30 Tagen
 # Only with: $loss
 pool-fading = { SHARE($loss) } weniger, in der Mitte von { $tubes } Röhren von { $keepers } Haltern
 pool-fading-too-few = { $keepers ->
@@ -88,16 +89,16 @@ pool-list = { $count ->
     [one] Ein Messwert. Niemand sieht, wessen er ist.
    *[other] { $count } Messwerte. Niemand sieht, wessen sie sind.
   }
+# Only with: $gone
 pool-cleared = Messwert { $gone } ist endgültig gelöscht.
-pool-far = { $far ->
+pool-far = { $odd ->
     [one] Einer sieht falsch aus: Er steht zuerst.
-   *[other] { $far } sehen falsch aus: Sie stehen zuerst.
+   *[other] { $odd } sehen falsch aus: Sie stehen zuerst.
   }
 pool-number = { $number }{ $far ->
     [yes] {" "}(weit weg)
    *[no] {""}
   }
-pool-line = { $lamp }, { $between }: UV-Index { UVI($read) } bei { LENGTH($at) }, { DAY($day) }
 pool-label-more = Dazu
 pool-more = { $more } weitere, ältere oder wie erwartet. Nimm weg, was falsch ist, dann rücken die nächsten nach.
 pool-step-clear = Einen wegnehmen: server readings clear:NUMMER, mit seiner Nummer

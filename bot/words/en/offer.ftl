@@ -1,17 +1,14 @@
-### Facts: Offering, Offered, PooledTold, NumberedReading, GivenShown, Withdrawn
+### Facts: Offering, ReadingsGiven, PooledTold, NumberedReading, GivenShown, Withdrawn
 ### A reading given to the group, and taken back.
 
 ## What was read
-offer-lamp = { $own ->
-    [none] { $kind ->
-        [none] T5 HO, { SHARE($strength, form: "given") }, { $fixture ->
-            [polished] polished reflector
-           *[plain] plain fixture
-          }, { LENGTH($long) } long
-       *[some] { $kind }
-      }
-   *[some] your group's lamp “{ $own }”
-  }
+# Only with: $strength, $long
+offer-lamp = T5 HO, { SHARE($strength, form: "given") }, { $fixture ->
+    [polished] polished reflector
+   *[plain] plain fixture
+  }, { LENGTH($long) } long
+# Only with: $own
+offer-lamp-own = your group's lamp “{ $own }”
 offer-read = UV index { UVI($read) } at { LENGTH($at) }, { DAY($day) }
 offer-between = { CAP($between) }
 offer-age = { $months ->
@@ -65,7 +62,7 @@ offer-gone = { $gone ->
   }
 offer-step-list = See what is left: mine withdraw
 offer-backups = Backups that the people who run this bot made before still hold it, until they are thrown away.
-offer-no-such = None of your readings here has that number.
+offer-no-such = You gave no reading with that number here.
 
 ## Why not
 offer-no-pane = Glass and plastic let no useful UV through. Such a reading says nothing of the lamp.

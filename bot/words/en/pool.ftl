@@ -1,4 +1,4 @@
-### Facts: PoolShown, PoolLine, PoolKind, PoolFading, PoolLines, ReadingsShown, ListedReading, PooledTold, _OfClass, _OfLamp
+### Facts: PoolShown, PoolLine, PoolKind, PoolFading, PoolLines, ReadingsShown, ListedReading, _OfClass, _OfLamp
 ### What the readings of a group show, and its readings for its moderators.
 
 pool-title = What your group's readings show
@@ -40,13 +40,14 @@ pool-age-settled = up to half a year
 pool-age-ageing = half a year to a year
 pool-age-old = over a year
 # Only with: $there, $spread
-pool-kind = UV index { UVI($there) } at { LENGTH($at) } with nothing between, give or take { SHARE($spread) }, by { $keepers } keepers. I have no figures of my own for it.
+pool-kind = UV index { UVI($there) } at { LENGTH($at) } with no screen, give or take { SHARE($spread) }, by { $keepers } keepers. I have no figures of my own for it.
 pool-kind-too-few = { $keepers ->
     [one] one keeper
    *[other] { $keepers } keepers
   }: too few to show a figure
 pool-label-fading = In 30 days
-pool-label-fading-of = { CAP($name) }, in 30 days
+# Only with: $of
+pool-label-fading-of = { CAP($of) }, in 30 days
 # Only with: $loss
 pool-fading = { SHARE($loss) } less, in the middle of { $tubes } tubes of { $keepers } keepers
 pool-fading-too-few = { $keepers ->
@@ -89,16 +90,16 @@ pool-list = { $count ->
     [one] One reading. Nobody sees whose it is.
    *[other] { $count } readings. Nobody sees whose they are.
   }
+# Only with: $gone
 pool-cleared = Reading { $gone } is deleted for good.
-pool-far = { $far ->
-    [one] One looks wrong: it stands first.
-   *[other] { $far } look wrong: they stand first.
+pool-far = { $odd ->
+    [one] One looks wrong: it comes first.
+   *[other] { $odd } look wrong: they come first.
   }
 pool-number = { $number }{ $far ->
     [yes] {" "}(far off)
    *[no] {""}
   }
-pool-line = { $lamp }, { $between }: UV index { UVI($read) } at { LENGTH($at) }, { DAY($day) }
 pool-label-more = And
 pool-more = { $more } more, older or as expected. Clear what is wrong and the next ones move up.
 pool-step-clear = Clear one: server readings clear:NUMBER, with its number

@@ -20,12 +20,14 @@ from bot.saved.keeper import (
     Reading,
     Setup,
 )
+from bot.saved.pool import PooledReading
 from bot.saved.reminders import About, ReminderExport
 from calc.quantities import Quantity
 from tests.bot.database.databases import fresh_sqlite
 
 FERN, MOSS = 4_000_000_000_000_000_001, 4_000_000_000_000_000_002
 MAY = date(2026, 5, 4)
+GIVEN = PooledReading(day=MAY, own_lamp="Hood A", distance_m=0.3, uvi=4.2)
 
 
 def uvi(value: float, day: date = MAY) -> Reading:
@@ -124,12 +126,12 @@ async def test_forgetting_deletes_every_trace_of_a_person_and_says_what(
     await _keep_something_of(FERN, store)
     await _keep_something_of(MOSS, store)
     await store.servers.change(61, By(FERN, by.at), units=Units.CM)
-    assert await store.forgetting.keeper(FERN) == Forgotten(1, 2, 1, 1, 1)
+    assert await store.forgetting.keeper(FERN) == Forgotten(1, 2, 1, 1, 1, 1)
     assert await _rows_with(store, FERN) == []
     assert await _rows_with(store, MOSS) != []
     line = (await store.changes.newest(61, 1))[0]
     assert (line.who, line.after) == (None, "cm")
-    assert await store.forgetting.keeper(FERN) == Forgotten(0, 0, 0, 0, 0)
+    assert await store.forgetting.keeper(FERN) == Forgotten(0, 0, 0, 0, 0, 0)
 
 
 async def test_what_was_forgotten_is_not_left_in_the_files_of_sqlite(tmp_path: Path) -> None:
@@ -152,6 +154,7 @@ async def _keep_something_of(keeper: int, store: Store) -> None:
     due = datetime(2026, 6, 1, tzinfo=UTC)
     wish = ReminderExport(about=About.TUBE, enclosure="Box", due=due, zone="Europe/Berlin")
     await store.reminders.add(keeper, wish, None, None)
+    await store.pool.give(61, keeper, [GIVEN], "Box")
 
 
 async def _rows_with(store: Store, number: int) -> list[tuple[str, str]]:
