@@ -126,12 +126,12 @@ async def test_forgetting_deletes_every_trace_of_a_person_and_says_what(
     await _keep_something_of(FERN, store)
     await _keep_something_of(MOSS, store)
     await store.servers.change(61, By(FERN, by.at), units=Units.CM)
-    assert await store.forgetting.keeper(FERN) == Forgotten(1, 2, 1, 1, 1, 1)
+    assert await store.forgetting.keeper(FERN) == Forgotten(1, 2, 1, 1, 1, given=1)
     assert await _rows_with(store, FERN) == []
     assert await _rows_with(store, MOSS) != []
     line = (await store.changes.newest(61, 1))[0]
     assert (line.who, line.after) == (None, "cm")
-    assert await store.forgetting.keeper(FERN) == Forgotten(0, 0, 0, 0, 0, 0)
+    assert await store.forgetting.keeper(FERN) == Forgotten(0, 0, 0, 0, 0)
 
 
 async def test_what_was_forgotten_is_not_left_in_the_files_of_sqlite(tmp_path: Path) -> None:

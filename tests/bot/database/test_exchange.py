@@ -117,7 +117,7 @@ REMINDER = '{"about": "tube", "due": "2026-05-04T12:00:00%s", "zone": "UTC"%s}'
         "[]",
         "{}x",
         '{"noonstone": "server"}',
-        '{"noonstone": "keeper", "version": 3}',
+        '{"noonstone": "keeper", "version": 4}',
         '{"noonstone": "keeper", "surprise": 1}',
         '{"noonstone": "keeper", "enclosures": [{"name": "@everyone"}]}',
         '{"noonstone": "keeper", "enclosures": [{"name": "Box"}, {"name": "BOX"}]}',
