@@ -46,7 +46,8 @@ _OTHER = (
 _ON_TOPIC = (
     r"\b(?:uv\w*|tubes?|lamps?|bulbs?|lights?|lighting|heat\w*|temp\w*|bask\w*|warm\w*|cold\w*"
     r"|cool\w*|hot\w*|watt\w*|mesh|reflectors?|thermo\w*|nights?|timer|degrees|t5|t8"
-    r"|leds?|lux|lumens?|bright\w*|dim)\b"
+    r"|leds?|(?:the|light|lamp) hours|hours in (?:the )?(?:winter|summer)"
+    r"|lux|lumens?|bright\w*|dim)\b"
 )
 
 

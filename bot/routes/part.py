@@ -37,7 +37,8 @@ _LEAST = 1.0
 
 def part_answering(asked: Asked, language: str) -> tuple[str, str] | None:
     """Return the page, and its part, whose first sentence answers the words; else None."""
-    told = asked.warmth or asked.at_a_distance or asked.readings
+    two_tools = len(asked.told.thermometers) > 1
+    told = (asked.warmth and not two_tools) or asked.at_a_distance or asked.readings
     if told or len(asked.words.split()) > _MOST_WORDS:
         return None
     for known in dict.fromkeys((language, guide.FIRST)):

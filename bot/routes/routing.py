@@ -36,9 +36,11 @@ from bot.routes.offered import offer, offer_lamps
 from bot.routes.pages import page_asked, page_explaining
 from bot.routes.part import part_answering, part_asked
 from bot.routes.perhaps import possible
+from bot.routes.placed import placed_nowhere
 from bot.routes.rule import tube_at_a_place
 from bot.routes.rules import fitting
 from bot.routes.second import OFF, Opinion, likely_of, sure_of
+from bot.routes.strangers import other_pet, stranger_in, stranger_told
 
 __all__ = ["asked_in", "lacking_reply", "route"]
 
@@ -60,8 +62,12 @@ def route(query: AskQuery, context: Context, *, by_rule: bool = False) -> Routed
     ``by_rule``: what was learned has no say, as it knows whole questions alone.
     """
     asked = replace(asked_in(query, context), by_rule=by_rule)
+    if other_pet(asked):
+        return not_mine(asked, context)
     if asked.without_figures:
         return _without_figures(asked, context)
+    if stranger := stranger_in(asked):
+        return which_asked(stranger, ())
     if asked.unclear_animal:
         return _unclear_animal(asked, asked.unclear_animal, context)
     return _found(asked, context)
@@ -114,12 +120,17 @@ def _without_figures(asked: Asked, context: Context) -> Routed | Layered:
 
 def _found(asked: Asked, context: Context) -> Routed | Layered:
     ruled = _by_rule(asked, context)
+    if isinstance(ruled, Layered) and ruled.title is not BEYOND and ruled.offers:
+        # Of which place a temperature is, or which lamp is meant, nothing learned can know.
+        return ruled
     if sure := sure_of(asked, _said_by(ruled)):
         if sure.name == "lamp" and len(asked.lamps) > 1:
             return offer_lamps(asked)
         return not_mine(asked, context) if sure.name == OFF else _as_meant(sure, asked, context)
     if ruled is not None:
         return ruled
+    if stranger := stranger_told(asked):
+        return which_asked(stranger, ())
     likely = likely_of(asked)
     names = (*(one.name for one in likely if _can_be_offered(one.name)), *possible(asked))
     parts = [
@@ -142,6 +153,8 @@ def _by_rule(asked: Asked, context: Context) -> Routed | Layered | None:
     """Return what the rules of words say that is asked; None where none fits."""
     if asks_to_buy(asked):
         return not_mine(asked, context)
+    if placed := placed_nowhere(asked):
+        return placed
     if found := part_answering(asked, context.language):
         return Routed("guide", {"page": found[0], "part": found[1]})
     if is_beyond(asked):

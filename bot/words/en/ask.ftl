@@ -11,6 +11,10 @@ ask-title-beyond = Not a question for me
 ask-unsure = I am not sure what you want to know. Copy the line that fits, with your own animal and figures.
 ask-unsure-this = I am not sure what you want to know. If it is this, copy the line, with your own animal and figures.
 ask-offer = { $purpose }: { $example }
+ask-where = Where do you read that? Each place has its own range.
+ask-where-basking = On the basking spot: { $example }
+ask-where-cool = In the air of the cool end: { $example }
+ask-where-room = In the room at night: { $example }
 ask-read = Read about it: { $example }
 ask-about-lamp = About { NAME($lamp, form: "a") }: { $example }
 
