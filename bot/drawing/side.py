@@ -12,6 +12,7 @@ __all__ = [
     "Dimension",
     "End",
     "Figure",
+    "Flow",
     "Grid",
     "Moved",
     "Place",
@@ -151,6 +152,17 @@ class Shift:
 
 
 @dataclass(frozen=True, slots=True)
+class Flow:
+    """Where warmth leaves [m]: through the wall at x1 or the lid at y1, with how much in words."""
+
+    x0: float
+    y0: float
+    x1: float
+    y1: float
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
 class End:
     """An end of the enclosure: its name, and what it should be."""
 
@@ -165,9 +177,9 @@ class Side:
 
     ``over`` stands above the title, which has the sign of ``tone``. The bars of plates go from
     the low to the high end of ``span`` [SI of what is read].
-    A ``hide`` stands on the floor, a ``wanted_hide`` should; water goes up to ``water``.
-    ``sun`` is where UV, heat and light meet, ``lights`` are white lamps, drawn over a tube that
-    hides them. The animal is drawn as ``animal``, ``animal_m`` long.
+    A ``hide`` stands on the floor, a ``wanted_hide`` should; water goes up to ``water``; ``flows``
+    are where warmth leaves. ``sun`` is where UV, heat and light meet, ``lights`` are white lamps,
+    drawn over a tube that hides them. The animal is drawn as ``animal``, ``animal_m`` long.
     ``end`` is the same box cut across, drawn below to the same scale; of its words only the
     title is set, above it.
     """
@@ -194,6 +206,7 @@ class Side:
     sun: Strip | None = None
     placeless: tuple[Placeless, ...] = ()
     shifts: tuple[Shift, ...] = ()
+    flows: tuple[Flow, ...] = ()
     lights: tuple[Bar, ...] = ()
     over: str = ""
     tone: Tone = Tone.PLAIN

@@ -2,19 +2,19 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from enum import Enum, auto
 
 from bot.command import Command
-from bot.dangers.past_limits import alarms_past
 from bot.facts import Name, Power, Say, Says, Share, Temp, degrees, share, watts
 from bot.layered import Brief, Layered, Row
 from bot.preferences import Context
 from bot.queries.heat import AirQuery
 from bot.questions.animals import animal_asked
+from bot.questions.heat.air_lamp import AirLamp, Covers, held_by, lamp_told, overheats
+from bot.questions.heat.pictured import pictured
+from bot.questions.heat.seen import Leaves, Pictured, Seen
 from bot.questions.heat.shared import (
     AFTER_A_CHANGE,
     HEAT_CARE,
-    LAMP_PLACES,
     WARM_THE_ROOM,
     Box,
     aimed,
@@ -26,15 +26,14 @@ from bot.questions.heat.warmth import air_past, air_unknown
 from bot.questions.shared import animal_name, known_by, limits_for
 from bot.reply import Alarm
 from calc.animal import Subject, Target
-from calc.heat.basking import check_power
-from calc.heat.box import MOST_RISE_K, Ends, HeatNeed, Spot, ends_held, watts_to_hold
-from calc.heat.enclosure import Enclosure, LampPlace, Lid
+from calc.heat.box import HeatNeed, Spot, watts_to_hold
+from calc.heat.enclosure import Enclosure, Lid
 from calc.heat.held import judge_held
 from calc.heat.wattages import steps_sold
-from calc.judgement import Judged, Verdict
-from calc.limits import Limits, Met
+from calc.judgement import Judged
+from calc.limits import Limits
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
-from calc.validity import OutsideModelError
 
 __all__ = ["AIR", "AirHeat", "AirLamp", "Covers", "air", "tell"]
 
@@ -42,31 +41,6 @@ _SOURCES = ("enclosure_model", "ashrae_films", "en12524")
 _LID_SOURCE = {Lid.SOLID: "ashrae_stack"}
 # More than this share of what the walls lose is worth closing some mesh for.
 _LEAKS = 0.3
-
-
-class Covers(Enum):
-    """Whether the lamp in use holds the air, or is past a limit."""
-
-    FINE = auto()
-    SHORT = auto()
-    JUST = auto()
-    MAYBE_MORE = auto()
-    MORE = auto()
-    HARMS = auto()
-
-
-@dataclass(frozen=True, slots=True)
-class AirLamp:
-    """The lamp in use: what of its watts warms the inside, and the air that it holds."""
-
-    power: Power
-    inside: Power
-    all_inside: bool
-    place: LampPlace
-    place_told: bool
-    held: Temp
-    warm_held: Temp
-    covers: Covers
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,9 +86,9 @@ def air(query: AirQuery, context: Context) -> AirHeat:
     target, room_c = wish.target, query.room.low
     need = watts_to_hold(enclosure, target.aim, room_c, Spot.WARM_END)
     total, lost = need.total_w, need.walls_w + need.air_w
-    held = None if query.watts is None else _held(query, enclosure)
+    held = None if query.watts is None else held_by(query, enclosure)
     judged = None if held is None else judge_held(held.cool_c, target, limits)
-    alarms = () if held is None else _overheats(held, judged, limits)
+    alarms = () if held is None else overheats(held, judged, limits)
     factor = 1.0 if total.best == 0.0 else total.high / total.best
     box = box_told(query.enclosure, query.material, query.lid, query.model_fields_set)
     assert box is not None
@@ -136,7 +110,7 @@ def air(query: AirQuery, context: Context) -> AirHeat:
         no_heat=total.best == 0.0,
         too_much=_wants_room(enclosure, total, judged),
         leaks=_leaks(enclosure, need),
-        lamp=None if held is None else _lamp_told(query, held, judged, harms=bool(alarms)),
+        lamp=None if held is None else lamp_told(query, held, judged, harms=bool(alarms)),
         alarms=alarms,
         sources=(
             *(() if query.want is not None else (target.source,)),
@@ -176,50 +150,6 @@ def _wished(query: AirQuery, limits: Limits, context: Context) -> _Wish:
     return _Wish(target, animal_name(animal), known)
 
 
-def _held(query: AirQuery, enclosure: Enclosure) -> Ends:
-    """Return the air of both ends that the lamp holds by itself."""
-    assert query.watts is not None
-    check_power(query.watts.low)
-    inside_w = query.watts.low * LAMP_PLACES[query.place].value
-    try:
-        return ends_held(enclosure, inside_w, query.room.low, Spot.WARM_END)
-    except OutsideModelError:
-        # Hotter than is answered, and hotter than any animal may have it.
-        most = Estimate.exact(query.room.low + MOST_RISE_K)
-        return Ends(most, most)
-
-
-def _overheats(held: Ends, judged: Judged | None, limits: Limits) -> tuple[Alarm, ...]:
-    """Return the hazard of the air that a lamp holds by itself, where it passes a limit."""
-    if judged is None or judged.verdict is not Verdict.DANGEROUS:
-        return ()
-    return alarms_past(limits, Met(coolest_air_c=held.cool_c.best))
-
-
-def _lamp_told(query: AirQuery, held: Ends, judged: Judged | None, *, harms: bool) -> AirLamp:
-    assert query.watts is not None
-    place = LAMP_PLACES[query.place]
-    return AirLamp(
-        power=watts(query.watts.low),
-        inside=watts(query.watts.low * place.value),
-        all_inside=place.value == 1.0,
-        place=place,
-        place_told="place" in query.model_fields_set,
-        held=degrees(held.cool_c),
-        warm_held=degrees(held.warm_c),
-        covers=Covers.HARMS if harms else _covers(judged),
-    )
-
-
-def _covers(judged: Judged | None) -> Covers:
-    if judged is None or judged.is_fine:
-        return Covers.FINE
-    is_warm = judged.value.best > judged.high
-    if judged.verdict.wants_change:
-        return Covers.MORE if is_warm else Covers.SHORT
-    return Covers.MAYBE_MORE if is_warm else Covers.JUST
-
-
 def tell(facts: AirHeat) -> Layered:
     """Tell the watts, or whether the lamp is enough, then what to do first."""
     say = Says("air", facts)
@@ -241,7 +171,26 @@ def tell(facts: AirHeat) -> Layered:
         guide=("the-cool-end", "warm-end-and-cool-end", "fire-and-electrical-safety"),
         sources=facts.sources,
         alarms=facts.alarms,
+        picture=pictured(_seen(facts, _brief(facts, say).head)),
     )
+
+
+def _seen(facts: AirHeat, head: Say) -> Pictured:
+    say = Says("air", facts)
+    cool = Seen(
+        Quantity.COOL_AIR,
+        Say("gauge-place-cool_air"),
+        say("picture-cool"),
+        ends=(facts.target.low, facts.target.high),
+    )
+    warm = Seen(
+        Quantity.WARM_AIR,
+        Say("gauge-place-warm_air"),
+        say("picture-warm"),
+        met=(facts.warm.low, facts.warm.high),
+    )
+    leaves = None if facts.no_heat else Leaves(say("picture-walls"), say("picture-leaving"))
+    return Pictured(say("title"), head, (cool, warm), facts.animal, leaves=leaves)
 
 
 def _brief(facts: AirHeat, say: Says) -> Brief:

@@ -8,13 +8,25 @@ from bot.layered import Brief, Care, Layered, Row, Table, Weight
 from bot.queries.heat import BaskingQuery
 from bot.questions.heat.basking_facts import Act, Basking, Dimming, LampChoice, basking
 from bot.questions.heat.guards import FIRST_PUT_RIGHT, Tripped, guard_care, tripped
+from bot.questions.heat.pictured import pictured
+from bot.questions.heat.seen import Pictured, Seen
 from bot.questions.heat.shared import AFTER_A_CHANGE, HEAT_CARE
 from bot.questions.heat.warmth import aim_doubts, aim_rows
 from calc.heat.basking import DimmerVerdict
 from calc.heat.guards import Guard
+from calc.judgement import Verdict
+from calc.quantities import Quantity
 
 __all__ = ["BASKING", "tell"]
 
+_VERDICTS = {
+    Act.LEAVE: Verdict.FINE,
+    Act.INSIDE: Verdict.FINE,
+    Act.RAISE: Verdict.HIGH,
+    Act.SMALLER: Verdict.HIGH,
+    Act.LOWER: Verdict.LOW,
+    Act.STRONGER: Verdict.LOW,
+}
 _GUIDE = ("the-basking-spot", "dimmers-and-wattage", "fire-and-electrical-safety")
 
 
@@ -78,7 +90,26 @@ def _told(facts: Basking) -> Layered:
         guide=_GUIDE,
         sources=facts.sources,
         alarms=facts.alarms,
+        picture=pictured(_seen(facts, _brief(facts, say).head)),
     )
+
+
+def _seen(facts: Basking, head: Say) -> Pictured:
+    say = Says("basking", facts)
+    moved = facts.moved
+    place = Seen(
+        Quantity.BASKING_SURFACE,
+        Say("gauge-place-basking_surface"),
+        say("picture-aim"),
+        say("picture-read"),
+        _VERDICTS[facts.act],
+        ends=(facts.aimed.low, facts.aimed.high),
+        met=(facts.surface.low, facts.surface.high),
+    )
+    by_m = 0.0
+    if moved is not None and facts.act in (Act.RAISE, Act.LOWER):
+        by_m = moved.high - facts.distance.best
+    return Pictured(say("title"), head, (place,), facts.aim.animal, facts.distance, by_m)
 
 
 def _brief(facts: Basking, say: Says) -> Brief:

@@ -4,12 +4,13 @@ from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import partial
 
-from bot.drawing import Bar, Dimension, End, Gauge, Side, Tone
+from bot.drawing import Bar, Dimension, End, Flow, Gauge, Shift, Side, Tone
 from bot.drawing import Place as Placed
 from bot.facts import Length, Name, Say, Temp, degrees, metres
 from bot.layered import Teller
 from bot.questions.heat.readings import Place
 from bot.questions.heat.shared import aimed, has_best
+from bot.questions.setup.shifted import Hung, shifts_of
 from bot.questions.setup.usual_box import TOOLS, Laid, laid_out
 from bot.questions.shared import animal_name
 from bot.reply import Picture
@@ -51,7 +52,11 @@ class GaugesTold:
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """What is wanted at a place that no thermometer is at, and what was read, if anything was."""
+    """What is wanted at a place, and what was read there, if anything was, in words of its own.
+
+    ``ends``, ``met`` and ``below`` are for its bar [degC]: the range that is right, the one that
+    was read, and the threshold of heat.
+    """
 
     quantity: Quantity
     label: Say
@@ -59,6 +64,9 @@ class Told:
     read: Say | None = None
     verdict: Say | None = None
     sign: Sign | None = None
+    ends: tuple[float, float] | None = None
+    met: tuple[float, float] | None = None
+    below: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,10 +114,12 @@ def box_picture(
     also: Sequence[Told],
     teller: Teller,
     more: Sequence[Say] = (),
+    flows: Sequence[Flow] = (),
 ) -> Picture:
     """Return the box, a usual one where none was told, with what is read and wanted at each place.
 
-    What was not read yet is said so only where something was; ``more`` stands below, a line each.
+    What was not read yet is said so only where something was; ``more`` stands below, a line each;
+    ``flows`` are where warmth leaves.
     """
     from bot.questions.uv.curves import shortened
 
@@ -149,11 +159,37 @@ def box_picture(
         animal_m=laid.long_m,
         hide=laid.hide,
         water=laid.water_m,
+        shifts=tuple(_shifts(set_up, laid, teller)),
+        flows=tuple(flows),
     )
-    beside = [[f"{say(one.label)}: {say(one.wanted)}." for one in part] for part in (before, after)]
-    placed = (say(Say("gauge-told", each)) for each in told.gauges)
-    alt = (f"{say(head.over)}.", say(head.answer), *beside[0], *placed, *beside[1], *below)
+    alt = _alt(told, head, (before, after), [*(f"{flow.label}." for flow in flows), *below], teller)
     return Picture(alt=shortened(alt), drawing=drawing)
+
+
+def _alt(
+    told: GaugesTold,
+    head: BoxHead,
+    also: tuple[Sequence[Told], Sequence[Told]],
+    last: Sequence[str],
+    teller: Teller,
+) -> list[str]:
+    """Return the picture in sentences: the answer, then place by place."""
+    say, (before, after) = teller.say, also
+    return [
+        f"{say(head.over)}.",
+        say(head.answer),
+        *(_in_words(one, teller) for one in before),
+        *(say(Say("gauge-told", each)) for each in told.gauges),
+        *(_in_words(one, teller) for one in after),
+        *last,
+    ]
+
+
+def _in_words(one: Told, teller: Teller) -> str:
+    """Return a place in words: its label, what was read, its verdict, what is right."""
+    told = (one.read, one.verdict, one.wanted)
+    words = ", ".join(teller.say(say).rstrip(".") for say in told if say is not None)
+    return f"{teller.say(one.label)}: {words}."
 
 
 def _explained(any_read: bool) -> tuple[Say, ...]:
@@ -176,11 +212,23 @@ def span_of(gauges: Iterable[Gauge]) -> tuple[float, float] | None:
 
 
 def _away(set_up: SetUp, laid: Laid, teller: Teller) -> Iterator[Dimension]:
-    """Yield how far the tube is from the back, where that was told."""
+    """Yield how far the tube is from the back and the lamp from what it warms, where told."""
     away = set_up.tube_to_back_m
     if away is not None and laid.tube is not None:
         words = _length(teller, away.best)
         yield Dimension(laid.x_m, laid.tube[2], laid.x_m, laid.back_z_m, words)
+    lamp_away = set_up.lamp_to_stand_m
+    if lamp_away is not None and laid.lamp is not None:
+        x_m, z_m = laid.lamp
+        yield Dimension(x_m, z_m, x_m, laid.stand.place.top_m, _length(teller, lamp_away.best))
+
+
+def _shifts(set_up: SetUp, laid: Laid, teller: Teller) -> Iterator[Shift]:
+    """Yield how far the heat lamp is moved, where that is known."""
+    first = set_up.first
+    if first is not None and first.by_m and laid.lamp is not None:
+        lamp = {Thing.HEAT_LAMP: Hung(laid.lamp[0], laid.lamp[0], laid.lamp[1])}
+        yield from shifts_of(first, lamp, _length(teller, abs(first.by_m[2])))
 
 
 def _length(teller: Teller, long_m: float) -> str:
@@ -206,7 +254,7 @@ def _plain(one: Told, teller: Teller) -> Gauge:
     label, wanted = teller.say(one.label), teller.say(one.wanted)
     read, verdict = (teller.say(say) if say else "" for say in (one.read, one.verdict))
     tone = _TONES[one.sign] if one.sign else Tone.PLAIN
-    return Gauge(label, "", None, wanted, None, read, verdict, tone)
+    return Gauge(label, "", one.ends, wanted, one.met, read, verdict, tone, one.below)
 
 
 def _gauge(told: GaugeTold, teller: Teller, *, any_read: bool) -> Gauge:

@@ -10,6 +10,8 @@ from bot.layered import Brief, Care, Layered, Row, Weight
 from bot.preferences import Context
 from bot.queries.heat import NightQuery
 from bot.questions.animals import animal_asked
+from bot.questions.heat.pictured import pictured
+from bot.questions.heat.seen import Pictured, Seen
 from bot.questions.heat.shared import (
     HEAT_CARE,
     LAMP_PLACES,
@@ -27,7 +29,9 @@ from calc.animal import Animal, Subject
 from calc.heat.enclosure import LampPlace
 from calc.heat.night import Emitter, NightDecision, NightPlan, emitter_for, night_plan
 from calc.heat.wattages import Family, steps_sold
+from calc.judgement import Verdict
 from calc.limits import limits_of
+from calc.quantities import Quantity
 
 __all__ = ["NIGHT", "Fit", "Night", "night", "tell"]
 
@@ -37,6 +41,11 @@ _MOST_HEATERS_W = 2.0 * steps_sold(Family.DARK_EMITTER)[-1]
 _ABOUT = (Subject.NIGHT_FLOOR, Subject.NIGHT_HEAT_OFF)
 _WET = (NightDecision.WATER, NightDecision.WATER_TOO_COLD)
 _HEATED = (NightDecision.HEAT, NightDecision.KEEPERS_DIFFER)
+_VERDICTS = {
+    NightDecision.NOTHING: Verdict.FINE,
+    NightDecision.HEAT: Verdict.LOW,
+    NightDecision.TOO_WARM: Verdict.HIGH,
+}
 
 
 class Fit(Enum):
@@ -167,7 +176,23 @@ def tell(facts: Night) -> Layered:
         ),
         guide=("nights", "heat-sources", "day-length"),
         sources=facts.sources,
+        picture=pictured(_seen(facts, _brief(facts, say).head)),
     )
+
+
+def _seen(facts: Night, head: Say) -> Pictured:
+    say = Says("night", facts)
+    floor = facts.floor
+    place = Seen(
+        Quantity.NIGHT_AIR,
+        Say("gauge-place-night_air"),
+        say("picture-unknown") if floor is None else say("range"),
+        say("picture-read"),
+        _VERDICTS.get(facts.decision, Verdict.CANNOT_TELL),
+        met=(facts.room.low, facts.room.high),
+        below=None if floor is None else floor.low,
+    )
+    return Pictured(say("title"), head, (place,), facts.animal)
 
 
 def _brief(facts: Night, say: Says) -> Brief:

@@ -10,6 +10,8 @@ from bot.facts import Length, Number, Say, Says, Temp, degrees, metres, plain_nu
 from bot.layered import Brief, Care, Layered, Row, Weight
 from bot.preferences import Context
 from bot.queries.heat import SurfaceQuery
+from bot.questions.heat.pictured import pictured
+from bot.questions.heat.seen import Pictured, Seen
 from bot.questions.heat.shared import HEAT_CARE
 from bot.questions.shared import limits_for
 from bot.reply import Alarm
@@ -21,6 +23,7 @@ from calc.heat.thermometer import (
     emissivity_of,
 )
 from calc.limits import Met
+from calc.quantities import Quantity
 from calc.uncertainty import Estimate
 
 __all__ = ["SURFACE", "Shift", "SurfaceRead", "SurfaceUnread", "surface", "tell"]
@@ -132,6 +135,7 @@ def _read_told(facts: SurfaceRead) -> Layered:
         guide=_GUIDE,
         sources=facts.sources,
         alarms=facts.alarms,
+        picture=pictured(_seen(facts, say.by("head", facts.shift))),
     )
 
 
@@ -144,6 +148,19 @@ def _assumed(facts: SurfaceRead, say: Says) -> Iterator[Say]:
 
 def _care(say: Says) -> tuple[Care, ...]:
     return (Care(say("care"), say("care-short"), Weight.STEP), *HEAT_CARE)
+
+
+def _seen(facts: SurfaceRead, head: Say) -> Pictured:
+    say = Says("surface", facts)
+    place = Seen(
+        Quantity.BASKING_SURFACE,
+        Say("gauge-place-basking_surface"),
+        say("picture-really"),
+        say("picture-read"),
+        ends=(facts.really.low, facts.really.high),
+        met=(facts.shown.low, facts.shown.high),
+    )
+    return Pictured(say("title"), head, (place,))
 
 
 def _unread_told(facts: SurfaceUnread) -> Layered:

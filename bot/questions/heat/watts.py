@@ -10,6 +10,8 @@ from bot.layered import Brief, Care, Layered, Row, Weight
 from bot.preferences import Context
 from bot.queries.heat import WattsQuery
 from bot.questions.heat.guards import guard_care
+from bot.questions.heat.pictured import pictured
+from bot.questions.heat.seen import Pictured, Seen
 from bot.questions.heat.shared import AFTER_A_CHANGE, HEAT_CARE, LAMP_SHAPES, Box, Untold
 from bot.questions.heat.warmth import SurfaceAim, WantedHeat, aim_doubts, aim_rows, surface_wanted
 from bot.questions.heat.watts_box import Boxed, boxed
@@ -25,6 +27,7 @@ from calc.heat.basking import MOST_DIMMING
 from calc.heat.first_wattage import FirstWattage, LampShape, first_wattage
 from calc.heat.guards import Guard, guards
 from calc.heat.wattages import steps_sold
+from calc.quantities import Quantity
 
 __all__ = ["WATTS", "Dims", "FirstLamp", "LampSize", "tell", "watts_first"]
 
@@ -152,12 +155,22 @@ def _told(facts: FirstLamp) -> Layered:
         ),
         guide=_GUIDE,
         sources=facts.sources,
+        picture=pictured(_seen(facts, _brief(facts, say).head)),
     )
 
 
 def _care(facts: FirstLamp, say: Says) -> Iterator[Care]:
     if facts.shape is LampShape.NARROW:
         yield Care(say("care-narrow"), say("care-narrow-short"), Weight.STEP)
+
+
+def _seen(facts: FirstLamp, head: Say) -> Pictured:
+    say = Says("watts", facts)
+    ends = (facts.aimed.low, facts.aimed.high)
+    place = Seen(
+        Quantity.BASKING_SURFACE, Say("gauge-place-basking_surface"), say("picture-aim"), ends=ends
+    )
+    return Pictured(say("title"), head, (place,), facts.aim.animal, facts.distance)
 
 
 def _brief(facts: FirstLamp, say: Says) -> Brief:

@@ -7,11 +7,12 @@ from collections.abc import Iterator
 
 from bot.command import Command
 from bot.facts import Say, Says
-from bot.layered import Brief, Care, Layered, Row, Table, Weight
+from bot.layered import Brief, Care, Layered, Row, Table, Teller, Weight
 from bot.queries.outdoors import OutdoorsQuery
 from bot.questions.heat.shared import VET_CARE
 from bot.questions.uv.outdoors_facts import BehindGlass, Outdoors, Shady, Suits, outdoors
 from bot.questions.uv.shared import wish_rows
+from bot.reply import Picture
 
 __all__ = ["OUTDOORS", "tell"]
 
@@ -59,7 +60,14 @@ def _open(facts: Outdoors) -> Layered:
         ),
         guide=_GUIDE,
         sources=facts.sources,
+        picture=lambda teller: _picture(facts, _brief(facts, say).head, teller),
     )
+
+
+def _picture(facts: Outdoors, head: Say, teller: Teller) -> Picture:
+    from bot.questions.uv.outdoors_picture import outdoors_picture
+
+    return Picture.later(outdoors_picture, facts, head, teller)
 
 
 def _brief(facts: Outdoors, say: Says) -> Brief:

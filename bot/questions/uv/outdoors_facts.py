@@ -29,6 +29,8 @@ _SOURCES = ("madronich2007", "cooper1969", "klein1977", "temis", "common_practic
 _GLASS_SOURCES = ("float_glass_uv", "sun_heated_cars", "common_practice")
 _HOURS = (6, 7, 8, 9, 10, 11, 12)
 _NOON_H, _MINUTES = 12.0, 60.0
+# From six to six, in thirds of an hour.
+_DRAWN = range(3 * 6, 3 * 18 + 1)
 
 
 class Suits(Enum):
@@ -81,7 +83,10 @@ class BehindGlass:
 
 @dataclass(frozen=True, slots=True)
 class Outdoors:
-    """The open sun of a clear day; ``parts`` are right, ``here`` is the hour asked for."""
+    """The open sun of a clear day; ``here`` is the hour asked for.
+
+    ``parts`` are right, [h] in ``spans``; ``course`` is the UV index at hours of the day.
+    """
 
     animal: Name | None
     wish: Wish | None
@@ -91,8 +96,10 @@ class Outdoors:
     noon: Uvi
     suits: Suits
     parts: tuple[Say, ...]
+    spans: tuple[tuple[float, float], ...]
     here: HourOfSun | None
     hours: tuple[HourOfSun, ...]
+    course: tuple[tuple[float, Uvi], ...]
     shade: Temp | None
     shady: Shady
     shade_wanted: Temp | None
@@ -131,8 +138,10 @@ def outdoors(query: OutdoorsQuery, context: Context) -> Outdoors | BehindGlass:
         noon=uvi(course.uvi(_NOON_H)),
         suits=_suits(course, animal, ends, spans),
         parts=tuple(Say("outdoors-part", Span(_clock(a), _clock(b))) for a, b in spans),
+        spans=tuple(spans),
         here=None if query.hour is None else _hour(course, _hours_of(query.hour), wish),
         hours=tuple(_hour(course, float(hour), wish) for hour in _HOURS),
+        course=tuple((hour / 3.0, uvi(course.uvi(hour / 3.0))) for hour in _DRAWN),
         shade=None if query.shade is None else degrees(query.shade.low),
         shady=_shady(query, animal),
         shade_wanted=None if cool is None else degrees(cool.aim, (cool.low, cool.high)),

@@ -28,6 +28,8 @@ def above(side: Side, scale: float) -> float:
     if side.heat_lamp:
         tops.append(side.heat_lamp.y * scale + _LAMP)
     tops += [room_above(shift, scale) for shift in side.shifts]
+    # A back may be higher than its box.
+    tops += [side.back.y * scale] if side.back else []
     over = max(0.0, *(top - side.height_m * scale for top in tops), 12.0 if side.lid else 0.0)
     lines = (len(name.lines) for name in _named(side, scale))
     return over + max(lines, default=0) * leading(SIZE) + 26.0
@@ -90,7 +92,8 @@ def name_hung(page: Page, side: Side, box: Scaled) -> None:
         return
     at = [(box.x(name.x_m), box.y(name.y_m) - name.over) for name in named]
     tips = [shifted(shift, box)[1][1] for shift in side.shifts]
-    top = min([box.rect.y0 - 14.0, *tips, *(y for _, y in at)]) - 14.0
+    backs = [box.y(side.back.y)] if side.back else []
+    top = min([box.rect.y0 - 14.0, *tips, *backs, *(y for _, y in at)]) - 14.0
     wide = [max(width(line, SIZE, bold=True) for line in name.lines) + 16.0 for name in named]
     places = spread([x for x, _ in at], wide, MARGIN, WIDE - MARGIN)
     for name, (x, y), place in zip(named, at, places, strict=True):

@@ -246,7 +246,7 @@ class Page:
 
     def _instead(self, label: Label, bounds: Rect) -> None:
         """Put a number where words have no room, joined to their point; the words stand below."""
-        self._numbered.append(", ".join(label.lines).replace(", (", " ("))
+        self._numbered.append(" ".join(label.lines))
         half = 17.0
         for away in (22.0, 32.0, 48.0, 68.0, 98.0, 140.0):
             for along, down in _AROUND:

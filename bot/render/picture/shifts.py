@@ -1,17 +1,18 @@
 """Arrows of what is moved: from where it hangs or stands, as far as it goes, to scale."""
 
+from collections.abc import Sequence
 from math import hypot
 
-from bot.drawing import Moved, Shift
-from bot.render.picture.geometry import Rect
+from bot.drawing import Flow, Moved, Shift
+from bot.render.picture.geometry import Rect, enters
 from bot.render.picture.inks import Ink
-from bot.render.picture.lettering import SIZE
+from bot.render.picture.lettering import SIZE, wrapped
 from bot.render.picture.page import Page
 from bot.render.picture.placing import Label
 from bot.render.picture.scaled import Scaled
 from bot.render.picture.svg import Point
 
-__all__ = ["draw_shifts", "name_shifts", "room_above", "shifted"]
+__all__ = ["draw_shifts", "name_flows", "name_shifts", "room_above", "shifted"]
 
 Arrow = tuple[Point, Point]
 # An arrow of which only the way is known, and the least that is drawn [units].
@@ -48,24 +49,38 @@ def room_above(shift: Shift, scale: float) -> float:
     return shift.y * scale + _REACH[shift.what][0] + long
 
 
-def draw_shifts(page: Page, shifts: tuple[Shift, ...], box: Scaled) -> list[Arrow | None]:
-    """Draw the arrow of each thing that is moved, one up or down where it is free beside it."""
-    arrows = [_free(page, shifted(shift, box), box.rect) for shift in shifts]
+def draw_shifts(
+    page: Page, shifts: tuple[Shift, ...], box: Scaled, measured: Sequence[Arrow] = ()
+) -> list[Arrow | None]:
+    """Draw the arrow of each thing that is moved, one up or down where it is free beside it.
+
+    It keeps off what is ``measured``.
+    """
+    arrows = [_free(page, shifted(shift, box), box.rect, measured) for shift in shifts]
     for arrow in arrows:
         if arrow is not None:
             page.shift(*arrow)
     return arrows
 
 
-def _free(page: Page, arrow: Arrow, edge: Rect) -> Arrow | None:
+def _free(page: Page, arrow: Arrow, edge: Rect, measured: Sequence[Arrow]) -> Arrow | None:
     """Return an arrow where it is free; None where words would lie under it."""
     (x, y0), (end, y1) = arrow
     for aside in _ASIDE if end == x else ():
         at = Rect(x + aside - 12.0, min(y0, y1), x + aside + 12.0, max(y0, y1))
-        if edge.x0 + 6.0 <= at.x0 and at.x1 <= edge.x1 - 6.0 and page.is_free(at, 3.0):
+        clear = page.is_free(at, 3.0) and not any(enters(*line, at) for line in measured)
+        if clear and edge.x0 + 6.0 <= at.x0 and at.x1 <= edge.x1 - 6.0:
             return (x + aside, y0), (x + aside, y1)
     at = Rect(min(x, end) - 12.0, min(y0, y1), max(x, end) + 12.0, max(y0, y1))
     return None if any(at.meets(box) for _, box in page.words) else arrow
+
+
+def name_flows(page: Page, flows: Sequence[Flow], arrows: Sequence[Arrow], inside: Rect) -> None:
+    """Write how much warmth leaves beside each arrow."""
+    for flow, ((x0, y0), _) in zip(flows, arrows, strict=True):
+        lines = tuple(wrapped(flow.label, 200.0, SIZE, bold=True))
+        label = Label(lines, (x0, y0), SIZE, bold=True, away=10.0, liked=(-1.0, 1.0))
+        page.place([label], inside, Ink.AIR, Ink.HEAT)
 
 
 def name_shifts(

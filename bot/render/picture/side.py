@@ -13,7 +13,7 @@ from bot.render.picture.places import listed, numbered
 from bot.render.picture.placing import Label
 from bot.render.picture.plates import plates
 from bot.render.picture.scaled import Scaled
-from bot.render.picture.shifts import draw_shifts, name_shifts
+from bot.render.picture.shifts import draw_shifts, name_flows, name_shifts
 from bot.render.picture.svg import Point, rect
 from bot.render.picture.things import (
     beam,
@@ -37,7 +37,7 @@ _ROOM = WIDE - 2 * MARGIN - 16.0
 # A box much higher than wide is held to this, and lower where two views go on one sheet.
 _TALLEST = {1: 440.0, 2: 330.0}
 _LEAST_BACK, _LEAST_LONG = 9.0, 60.0
-_MOST_LONG_SHARE = 0.62
+_MOST_LONG_SHARE, _HARDLY_FITS = 0.62, 0.94
 _PATCH, _LEAST_ARROW = 64.0, 12.0
 
 
@@ -84,8 +84,11 @@ def _view(page: Page, side: Side, scale: float) -> None:
         Rect(edge.x0 - 5, edge.y1 - 2, edge.x1 + 5, edge.y1 + 16),
     ):
         page.thing(wall)
-    moved = draw_shifts(page, side.shifts, box)
     arrows = [_ends_of(dimension, box) for dimension in side.dimensions]
+    moved = draw_shifts(page, side.shifts, box, arrows)
+    flows = [((box.x(f.x0), box.y(f.y0)), (box.x(f.x1), box.y(f.y1))) for f in side.flows]
+    for flow in flows:
+        page.shift(*flow)
     drawn = _tools(page, side, box)
     inside = Rect(edge.x0 + 6, edge.y0 + 5, edge.x1 - 6, edge.y1 - 4)
     for dimension in side.dimensions:
@@ -95,6 +98,7 @@ def _view(page: Page, side: Side, scale: float) -> None:
         numbered(page, number, place.tone, at, edge, arrows, tooled=place in drawn)
     name_hung(page, side, box)
     name_shifts(page, side.shifts, moved, inside)
+    name_flows(page, side.flows, flows, inside)
     _block_names(page, side, box, inside)
     if field is not None and side.grid is not None:
         levels(page, side.grid, field, inside)
@@ -193,7 +197,9 @@ def _animal(page: Page, side: Side, back: Place, box: Scaled) -> None:
     lies = max(under, default=0.0)
     tall = max((back.y - lies) * box.scale, _LEAST_BACK)
     top, room = box.y(back.y), box.rect.x1 - box.rect.x0
-    long = min(max(side.animal_m * box.scale, _LEAST_LONG), room * _MOST_LONG_SHARE)
+    # One that hardly fits is not squeezed as well.
+    share = _HARDLY_FITS if back.y > 0.8 * side.height_m else _MOST_LONG_SHARE
+    long = min(max(side.animal_m * box.scale, _LEAST_LONG), room * share)
     first = min(max(box.x(back.x) - 0.36 * long, box.rect.x0 + 6.0), box.rect.x1 - 6.0 - long)
     shape, where = animal_shapes(side.animal, first, top + tall, long, tall)
     page.draw(shape)

@@ -66,3 +66,9 @@ air-where = { $place ->
     [no] {" "}(du hast place: nicht genannt, also angenommen; place:above ist über dem Gitter)
    *[yes] {""}
   }
+
+## Das Bild
+air-picture-warm = dann etwa { TEMP($warm) }
+air-picture-cool = { TEMP($aim) } sollen es bleiben
+air-picture-walls = { SHARE($walls_share) } durch Wände, Boden und Deckel
+air-picture-leaving = { SHARE($leaving_share) } mit der Luft

@@ -113,3 +113,7 @@ basking-cell-beyond = mehr, als auf der Fassung steht
 ## Vorsicht
 basking-care-label = Häng die Lampe nie näher, als die Angabe auf ihr erlaubt.
 basking-care-label-short = Nie näher, als die Lampe erlaubt.
+
+## Das Bild
+basking-picture-read = zeigt { TEMP($surface) }
+basking-picture-aim = richtig sind { TEMP($aimed, form: "range") }

@@ -53,3 +53,9 @@ gauge-told = { gauge-label }: { $read ->
       }.
    *[some] { gauge-read }, { gauge-verdict }.
   }
+
+## Ein Platz für sich
+gauge-place-basking_surface = Fläche am Sonnenplatz
+gauge-place-warm_air = Warme Seite
+gauge-place-cool_air = Kühle Seite
+gauge-place-night_air = Nacht

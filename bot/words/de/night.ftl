@@ -90,3 +90,7 @@ night-why-water_too_cold = Ungeheiztes Wasser wird bis zum Morgen so kalt wie da
 night-step-water = Lass eine Nacht lang einen Fühler im Wasser, und lies den kältesten Wert ab. Ein Wasserheizer braucht einen Schutz, ein eigenes Thermostat und eine Tropfschlaufe im Kabel.
 night-care-water = Wasser und Strom können dich töten: Zieh jeden Stecker, bevor du hineingreifst. Lass einen FI-Schutzschalter einbauen, führ jedes Kabel in einer Tropfschlaufe, und halt dich an die Elektrovorschriften bei dir.
 night-care-water-short = Vor dem Hineingreifen: Stecker ziehen.
+
+## Das Bild
+night-picture-read = { TEMP($room) } im Raum
+night-picture-unknown = wie kühl es werden darf, ist nicht bekannt

@@ -87,3 +87,12 @@ outdoors-no-verdict = –
 ## Vorsicht
 outdoors-care-glass = Nie ein Glas- oder Plastikbecken in die Sonne, keine Minute, auch nicht ohne Deckel.
 outdoors-care-glass-short = Nie Glas oder Plastik in die Sonne.
+
+## Das Bild
+outdoors-picture-axis = UV-Index (UVI)
+outdoors-picture-hour = Sonnenzeit (Stunden)
+# Only with: $wanted
+outdoors-picture-band = richtig: { UVI($wanted, form: "range") }
+outdoors-picture-right = passt
+outdoors-picture-note = Linie: beste Schätzung bei klarem Himmel. Blasses Band: wo es wirklich liegen kann.
+outdoors-picture-alt = Diagramm: der UV-Index eines klaren Tages nach Stunden. Mittags { UVI($noon, form: "doubt") }.

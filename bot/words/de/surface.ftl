@@ -64,3 +64,7 @@ surface-mirrored = { $air_told ->
 ## Vorsicht
 surface-care = Miss nie durch Glas oder auf blankem Metall, und halt den Laser von Augen fern.
 surface-care-short = Laser nie auf Augen richten.
+
+## Das Bild
+surface-picture-read = angezeigt { TEMP($shown) }
+surface-picture-really = wirklich { TEMP($really, form: "range") }

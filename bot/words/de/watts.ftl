@@ -75,3 +75,6 @@ watts-care-narrow = Ein Punktstrahler ist nichts für den Sonnenplatz: Sein hei�
 watts-care-narrow-short = Sein kleiner heißer Fleck verbrennt.
 watts-care-label = Häng sie nie näher, als die Angabe auf ihr erlaubt, und nie in Reichweite des Tieres.
 watts-care-label-short = Nie näher, als die Lampe erlaubt.
+
+## Das Bild
+watts-picture-aim = richtig sind { TEMP($aimed, form: "range") }

@@ -66,3 +66,9 @@ air-where = { $place ->
     [no] {" "}(you did not say place:, so I assumed it; place:above is above the mesh)
    *[yes] {""}
   }
+
+## The picture
+air-picture-warm = about { TEMP($warm) } then
+air-picture-cool = { TEMP($aim) } to be held
+air-picture-walls = { SHARE($walls_share) } through walls, floor and lid
+air-picture-leaving = { SHARE($leaving_share) } with the air

@@ -113,3 +113,7 @@ basking-cell-beyond = more than the holder is marked for
 ## Care
 basking-care-label = Never hang the lamp closer than its label allows.
 basking-care-label-short = Never closer than its label allows.
+
+## The picture
+basking-picture-read = reads { TEMP($surface) }
+basking-picture-aim = aim for { TEMP($aimed, form: "range") }

@@ -54,3 +54,9 @@ gauge-told = { gauge-label }: { $read ->
       }.
    *[some] { gauge-read }, { gauge-verdict }.
   }
+
+## A place by itself
+gauge-place-basking_surface = Basking surface
+gauge-place-warm_air = Warm end
+gauge-place-cool_air = Cool end
+gauge-place-night_air = Night

@@ -90,3 +90,7 @@ night-why-water_too_cold = Unheated water falls to the room by morning. Below { 
 night-step-water = Leave a probe in the water for a night, and read the coldest. A water heater needs a guard, a thermostat of its own, and a drip loop in its cable.
 night-care-water = Water and mains power can kill you: pull every plug before you put a hand in. Have a safety switch for leaks fitted, give every cable a drip loop, and follow your local electrical codes.
 night-care-water-short = Pull every plug before you reach in.
+
+## The picture
+night-picture-read = { TEMP($room) } in the room
+night-picture-unknown = how cool it may get is not known

@@ -88,3 +88,12 @@ outdoors-no-verdict = –
 ## Care
 outdoors-care-glass = No glass or plastic box in the sun, not for one minute, not with the lid off.
 outdoors-care-glass-short = No glass or plastic box in the sun.
+
+## The picture
+outdoors-picture-axis = UV index (UVI)
+outdoors-picture-hour = Sun time (hours)
+# Only with: $wanted
+outdoors-picture-band = aim for { UVI($wanted, form: "range") }
+outdoors-picture-right = right
+outdoors-picture-note = Line: best estimate for a clear sky. Pale band: where it can really lie.
+outdoors-picture-alt = Chart: the UV index of a clear day by the hour. At noon { UVI($noon, form: "doubt") }.

@@ -64,3 +64,7 @@ surface-mirrored = { $air_told ->
 ## Care
 surface-care = Never read through glass or on bare metal, and keep the laser out of eyes.
 surface-care-short = Keep the laser out of eyes.
+
+## The picture
+surface-picture-read = shown { TEMP($shown) }
+surface-picture-really = really { TEMP($really, form: "range") }

@@ -75,3 +75,6 @@ watts-care-narrow = A narrow spot is not for basking: its hot patch is smaller t
 watts-care-narrow-short = Its small hot patch burns.
 watts-care-label = Never hang it closer than its label allows, or where the animal can touch it.
 watts-care-label-short = Never closer than its label allows.
+
+## The picture
+watts-picture-aim = aim for { TEMP($aimed, form: "range") }
