@@ -4,12 +4,11 @@ What is found changed is written down together with the reminder that tells it, 
 told twice, whichever process looks and whatever ends it meanwhile.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from datetime import datetime
 
 from sqlalchemy import func, select
 
-from bot.database.enclosures import enclosure_row
 from bot.database.engine import Database
 from bot.database.figures import read_own
 from bot.database.reminder_rows import remind_at_once
@@ -18,6 +17,7 @@ from bot.database.tables import ChangeRow, EnclosureRow, ToldRow
 from bot.saved.group import NOTHING_OWN, Own
 from bot.saved.reminders import About
 from bot.saved.targets import Targets, moved_between, targets_kept
+from bot.saved.values import name_key
 
 __all__ = ["TargetsTold"]
 
@@ -32,17 +32,26 @@ class TargetsTold:
         self._database = database
 
     async def tell(
-        self, keeper: int, name: str, server: int | None, animal: str, targets: Targets
+        self, keeper: int, server: int | None, told: Mapping[str, tuple[str, Targets]]
     ) -> None:
-        """Note which targets a keeper is told just now of an enclosure."""
+        """Note which animal's targets a keeper is told just now, by the name of the enclosure."""
+        if not told:
+            return
+        by_key = {name_key(name): one for name, one in told.items()}
+        wanted = select(EnclosureRow.id, EnclosureRow.key).where(
+            EnclosureRow.keeper_id == keeper, EnclosureRow.key.in_(by_key)
+        )
         async with self._database.writing() as session:
-            box = await enclosure_row(session, keeper, name)
-            if box is None:
-                return
+            boxes = (await session.execute(wanted)).all()
             if server is not None:
                 await hold_server(session, self._database, server)
-            row = {"enclosure_id": box.id, "server_id": server, "animal": animal}
-            await self._database.put(session, ToldRow, [row | {"targets": _kept(targets)}])
+            rows = [
+                {"enclosure_id": box, "server_id": server, "animal": animal}
+                | {"targets": _kept(targets)}
+                for box, key in boxes
+                for animal, targets in [by_key[key]]
+            ]
+            await self._database.put(session, ToldRow, rows)
 
     async def newest_change(self) -> int:
         """Return the number of the newest line in any log of a group; 0: there is none."""

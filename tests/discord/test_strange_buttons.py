@@ -41,6 +41,9 @@ SAVED = [
     "board:0",
     f"rem:{NINES}:{NINES}:s999",
     "rem:0:0:s0",
+    f"rem:{NINES}:0:c{NINES}",
+    "agree:mine share.0000|x",
+    "agree:night.0000",
     f"rem:{NINES}:0:off",
 ]
 

@@ -29,7 +29,7 @@ from calc.judgement import Verdict
 from calc.quantities import Quantity
 from calc.uv.decline import READ_AGAIN_DAYS, REPLACE_AFTER_DAYS, REPLACE_OTHERS_AFTER_DAYS
 
-__all__ = ["MINE_BOXES", "BoxSeen", "BoxesSeen", "boxes", "is_worn", "tell_boxes"]
+__all__ = ["MINE_BOXES", "BoxSeen", "BoxesSeen", "boxes", "is_worn", "last_alarms", "tell_boxes"]
 
 # A reminder counts as due so long before it comes.
 _SOON = timedelta(days=7)
@@ -144,15 +144,24 @@ async def boxes(query: ListQuery, context: Context, desk: Desk) -> BoxesSeen:
         for one in reminders
         if one.about in ASKED_FOR and one.state is not State.STOPPED and one.due <= desk.now + _SOON
     ]
-    for box in kept:
-        await note_told(desk, box, context)
+    await note_told(desk, context, *kept)
     seen = (_seen(box, soon, context) for box in kept)
     return BoxesSeen(tuple(sorted(seen, key=lambda box: -box.worst)))
 
 
-def _seen(kept: Enclosure, soon: Sequence[Reminder], context: Context) -> BoxSeen:
+def _newest(kept: Enclosure) -> dict[Quantity, Reading]:
+    return {read.of: read for read in sorted(kept.readings, key=lambda read: read.day)}
+
+
+def last_alarms(kept: Enclosure, context: Context) -> tuple[Alarm, ...]:
+    """Return what cannot wait by the last readings of an enclosure."""
     animal = animal_of(kept.setup.animal, context)
-    newest = {read.of: read for read in sorted(kept.readings, key=lambda read: read.day)}
+    last = (stood(reading, animal) for reading in _newest(kept).values())
+    return merged(alarm for one in last for alarm in one.alarms)
+
+
+def _seen(kept: Enclosure, soon: Sequence[Reminder], context: Context) -> BoxSeen:
+    animal, newest = animal_of(kept.setup.animal, context), _newest(kept)
     found = [stood(newest[of], animal) for of in KEPT_AS if of in newest]
     return BoxSeen(
         name=kept.name,

@@ -7,9 +7,11 @@ from datetime import date
 from bot.facts import Length, Say, Says, Share, Temp, degrees, metres, share
 from bot.layered import Brief, Layered, Row, Table
 from bot.preferences import Context
+from bot.questions.saved.boxes import last_alarms
 from bot.questions.saved.reading import ReadOnce, What, read_once, read_said, what_said
 from bot.questions.saved.setup import setup_rows
 from bot.questions.saved.sheet import CareSheet, sheet_of, sheet_picture
+from bot.reply import Alarm
 from bot.saved.cases import REST, Advice, Advised, Case
 from bot.saved.keeper import KEPT_AS, Reading
 
@@ -74,6 +76,7 @@ class CaseSeen:
     advice: tuple[AdviceTold, ...]
     readings: tuple[_Since, ...]
     sheet: CareSheet
+    alarms: tuple[Alarm, ...]
 
     @property
     def count(self) -> int:
@@ -106,6 +109,7 @@ def case_seen(case: Case, context: Context, *, own: bool, asleep: bool = False) 
         advice=tuple(advice_told(one, to_do=one.is_open(box, case.before)) for one in case.advice),
         readings=tuple(_readings(case)),
         sheet=sheet_of(box, context),
+        alarms=last_alarms(box, context),
     )
 
 
@@ -148,6 +152,7 @@ def tell_case(command: str, facts: CaseSeen) -> Layered:
         if sheet.gauges is None
         else lambda teller: sheet_picture(sheet, teller, say("over")),
         set_up=sheet.set_up,
+        alarms=facts.alarms,
     )
 
 

@@ -61,7 +61,7 @@ class CareSheet:
 async def sheet(query: NamedQuery, context: Context, desk: Desk) -> CareSheet:
     """Find an enclosure, and put its animal's needs and its last readings together."""
     kept = await enclosure_asked(desk, query.name, "mine sheet")
-    await note_told(desk, kept, context)
+    await note_told(desk, context, kept)
     return sheet_of(kept, context)
 
 

@@ -77,7 +77,7 @@ async def show(query: NamedQuery, context: Context, desk: Desk) -> BoxShown:
     """Find an enclosure, and what its readings show."""
     kept = await enclosure_asked(desk, query.name, "mine show")
     trend = trend_of(kept, context)
-    await note_told(desk, kept, context)
+    await note_told(desk, context, kept)
     return BoxShown(
         name=kept.name,
         setup=setup_told(kept.setup),

@@ -56,12 +56,14 @@ def targets_of(slug: str, own: Own) -> dict[OwnSubject, Aim]:
     }
 
 
-async def note_told(desk: Desk, kept: Enclosure, context: Context) -> None:
-    """Note which targets the keeper of an enclosure is told here and now."""
-    slug = kept.setup.animal
-    if slug is not None:
-        targets = targets_of(slug, context.own)
-        await desk.store.told.tell(desk.keeper, kept.name, desk.server, slug, targets)
+async def note_told(desk: Desk, context: Context, *boxes: Enclosure) -> None:
+    """Note which targets the keeper of these enclosures is told here and now."""
+    told = {
+        box.name: (box.setup.animal, targets_of(box.setup.animal, context.own))
+        for box in boxes
+        if box.setup.animal is not None
+    }
+    await desk.store.told.tell(desk.keeper, desk.server, told)
 
 
 def moved_said(moved: Sequence[TargetMoved]) -> tuple[Say, ...]:

@@ -21,7 +21,8 @@ def target(low: float, high: float) -> OwnTarget:
 
 async def told(store: Store, keeper: int, server: int | None) -> None:
     await store.enclosures.put(keeper, "Box", {"animal": DRAGON})
-    await store.told.tell(keeper, "Box", server, DRAGON, targets_of(DRAGON, NOTHING_OWN))
+    told = {"Box": (DRAGON, targets_of(DRAGON, NOTHING_OWN))}
+    await store.told.tell(keeper, server, told)
 
 
 async def waiting(store: Store, keeper: int) -> list[Reminder]:
@@ -68,6 +69,6 @@ async def test_a_newer_table_of_our_own_reminds_whoever_was_told_the_old_one(sto
     old = targets_of(DRAGON, NOTHING_OWN)
     aim = old[Subject.UVI]
     older = {**old, Subject.UVI: aim.model_copy(update={"high": aim.high + 1.0})}
-    await store.told.tell(FERN, "Box", None, DRAGON, older)
+    await store.told.tell(FERN, None, {"Box": (DRAGON, older)})
     assert await store.told.look(targets_of, NOW) == 1
     assert await store.told.look(targets_of, NOW) == 0

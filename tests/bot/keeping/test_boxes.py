@@ -4,8 +4,12 @@ import json
 
 import pytest
 
+from bot.ask import ask as at_the_door
 from bot.database.store import Store
+from bot.desk import Desk
 from bot.drawing import Chart, Sheet
+from bot.preferences import LANGUAGES, Language, Preferences
+from bot.render.picture import page_of
 from bot.saved.wrongs import Wrong
 from tests.bot.keeping.conftest import NOW, Ask
 from tests.bot.keeping.people import FERN, GARDEN, whole
@@ -151,3 +155,21 @@ async def test_what_was_called_wrong_comes_as_a_file(ok: Ask, store: Store, kind
         assert "2026-05-04,night,room,64 F" in rows
     else:
         assert json.loads(document.text)["wrongs"][0]["given"] == given
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+async def test_no_words_of_a_comparison_meet_however_long_its_names(
+    ok: Ask, desk: Desk, language: Language
+) -> None:
+    names = [f"The longest name that a box may have {n}" for n in "AB"]
+    for name in names:
+        await ok(f"mine save name:{name} animal:bearded dragon tube:12% reflector:plain")
+    await ok(f"mine reading name:{names[0]} uvi:4 basking:103F cool:79F warm:84F")
+    await ok(f"mine reading name:{names[1]} uvi:0.1 basking:80F cool:79F warm:90F")
+    await ok(f"mine reading name:{names[1]} basking:150F day:2026-05-01")
+    for line in (f"name:{names[0]} other:{names[1]}", f"lamp:{names[0]} other_lamp:{names[1]}"):
+        reply = await at_the_door(f"mine compare {line}", Preferences(language=language), desk)
+        assert reply.picture is not None
+        assert reply.picture.drawing is not None
+        # Two words that met would be an error.
+        assert page_of(reply.picture.drawing).words

@@ -57,7 +57,7 @@ async def test_what_was_advised_is_open_until_set_up_and_readings_show_it(ok: As
     await ok("cases advise number:1 distance:18in tube:new measure:basking cool:78F", **HELPER)
     assert (await ok("mine case")).answer.startswith("4 things are still to do.")
     await ok("mine save name:Box distance:18in age:new")
-    await ok("mine reading basking:103F cool:90F")
+    await ok("mine reading basking:103F cool:84F")
     told = await ok("mine case")
     assert told.answer.startswith("1 thing is still to do.")
     assert "Cool end: bring it to 78 °F" in row(told, "To do")
@@ -99,3 +99,11 @@ async def test_no_words_of_helpers_are_taken(ask: Ask, ok: Ask) -> None:
     await ok("mine share sure:yes")
     for told in ("cases advise number:1 note:hello", "cases advise number:1 measure:hello you"):
         assert (await ask(told, **HELPER)).status == "problem"
+
+
+async def test_what_cannot_wait_in_a_case_is_told_first(ok: Ask) -> None:
+    await set_up(ok)
+    await ok("mine share sure:yes")
+    await ok("mine reading basking:140F")
+    for told in (await ok("mine case"), await ok("cases show number:1", **HELPER)):
+        assert [danger.key for danger in told.dangers] == ["box_too_hot"]
