@@ -82,6 +82,7 @@ class Full(StrEnum):
     ADVICE = "pieces of advice in a case"
     SPARES = "spare lamps"
     GIVEN = "readings given to a group"
+    GIVEN_EVERYWHERE = "readings given to all groups"
     POOLED = "readings of a group"
 
 

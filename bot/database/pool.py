@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from sqlalchemy import delete, func, select
+from sqlalchemy import ColumnElement, delete, func, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.database.engine import Database
@@ -12,7 +12,14 @@ from bot.database.keepers import hold_keeper
 from bot.database.pool_table import PooledRow
 from bot.database.servers import hold_server
 from bot.database.tables import EnclosureRow
-from bot.saved.pool import MOST_GIVEN, MOST_POOLED, GivenReading, PooledReading, Shared
+from bot.saved.pool import (
+    MOST_GIVEN,
+    MOST_GIVEN_EVERYWHERE,
+    MOST_POOLED,
+    GivenReading,
+    PooledReading,
+    Shared,
+)
 from bot.saved.values import name_key
 
 __all__ = ["Pool", "put_pooled", "read_given"]
@@ -49,15 +56,23 @@ async def put_pooled(
     new = [(one, box) for one, box in dict(readings).items() if one not in before]
     if len(before) + len(new) > max(MOST_GIVEN, len(before)):
         raise LimitError(MOST_GIVEN, Full.GIVEN)
-    counted = select(func.count()).select_from(PooledRow).where(PooledRow.server_id == server)
-    there = (await session.scalars(counted)).one()
-    if new and there + len(new) > MOST_POOLED:
+    if (
+        new
+        and await _count(session, PooledRow.keeper_id == keeper) + len(new) > MOST_GIVEN_EVERYWHERE
+    ):
+        raise LimitError(MOST_GIVEN_EVERYWHERE, Full.GIVEN_EVERYWHERE)
+    if new and await _count(session, PooledRow.server_id == server) + len(new) > MOST_POOLED:
         raise LimitError(MOST_POOLED, Full.POOLED)
     of_keeper = {"server_id": server, "keeper_id": keeper}
     for one, box in new:
         told = one.model_dump() | {"screen": one.screen and one.screen.model_dump(mode="json")}
         session.add(PooledRow(**of_keeper, enclosure_id=box, **told))
     return len(new)
+
+
+async def _count(session: AsyncSession, where: ColumnElement[bool]) -> int:
+    counted = select(func.count()).select_from(PooledRow).where(where)
+    return (await session.scalars(counted)).one()
 
 
 class Pool:
@@ -104,6 +119,11 @@ class Pool:
         async with self._database.reading() as session:
             rows = await session.scalars(wanted.order_by(PooledRow.id))
             return {row.id: _reading(row) for row in rows}
+
+    async def given(self, keeper: int) -> int:
+        """Return how many readings a keeper gave to all groups."""
+        async with self._database.reading() as session:
+            return await _count(session, PooledRow.keeper_id == keeper)
 
     async def take_back(self, server: int, keeper: int, number: int | None = None) -> int:
         """Delete a keeper's reading of a number, or all that the keeper gave; return how many."""

@@ -6,14 +6,11 @@ from pydantic import Field, model_validator
 
 from bot.saved.cases import CaseExport
 from bot.saved.keeper import MOST_ENCLOSURES, MOST_SPARES, Enclosure, KeeperSettings, Spare
-from bot.saved.pool import MOST_GIVEN, GivenReading
+from bot.saved.pool import MOST_GIVEN_EVERYWHERE, GivenReading
 from bot.saved.reminders import MOST_REMINDERS, ReminderExport
 from bot.saved.values import Kept, name_key
 
 __all__ = ["KeeperExport"]
-
-
-MOST_GIVEN_EVERYWHERE = 25 * MOST_GIVEN
 
 
 class KeeperExport(Kept):

@@ -11,6 +11,7 @@ from bot.saved.values import Kept, Name
 
 __all__ = [
     "MOST_GIVEN",
+    "MOST_GIVEN_EVERYWHERE",
     "MOST_POOLED",
     "GivenReading",
     "GroupClass",
@@ -21,6 +22,9 @@ __all__ = [
 
 MOST_GIVEN = 40
 """So many readings one keeper may give to one group."""
+
+MOST_GIVEN_EVERYWHERE = 5 * MOST_GIVEN
+"""So many readings one keeper may give to all groups together."""
 
 MOST_POOLED = 600
 """So many readings a group keeps."""

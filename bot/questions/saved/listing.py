@@ -37,6 +37,7 @@ class KeptOfMine:
 
     boxes: tuple[KeptBox, ...]
     waiting: tuple[Remembered, ...]
+    given: int
 
     @property
     def enclosures(self) -> int:
@@ -56,6 +57,7 @@ async def list_(query: ListQuery, context: Context, desk: Desk) -> KeptOfMine:
     return KeptOfMine(
         boxes=tuple(_box(kept) for kept in enclosures),
         waiting=tuple(remembered(r) for r in reminders if r.state is not State.STOPPED),
+        given=await desk.store.pool.given(desk.keeper),
     )
 
 
@@ -81,7 +83,10 @@ def tell_list(facts: KeptOfMine) -> Layered:
             say("step-export"),
             say("step-forget"),
         ),
-        numbers=tuple(_reminders(facts.waiting)),
+        numbers=(
+            *_reminders(facts.waiting),
+            *((Row(say("label-given"), say("given")),) if facts.given else ()),
+        ),
         table=_boxes(facts.boxes) if facts.boxes else None,
     )
 

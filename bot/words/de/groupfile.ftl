@@ -18,7 +18,7 @@ groupfile-step-look = Sieh es dir an: server show
 
 groupfile-sure-title = Alles über diese Gruppe löschen?
 groupfile-sure = Noch ist nichts gelöscht.
-groupfile-sure-what = Ein Ja löscht endgültig Einstellungen, eigene Zahlen, die Liste der Aushänge, Zählungen und das Protokoll.
+groupfile-sure-what = Ein Ja löscht endgültig Einstellungen, eigene Zahlen, Messwerte der Halter, die Liste der Aushänge, Zählungen und das Protokoll.
 groupfile-sure-reminders = Auch Erinnerungen in den Kanälen hier sind dann weg.
 groupfile-step-copy = Heb zuerst eine Kopie auf: server export
 groupfile-step-sure = Dann lösch alles: server forget sure:yes

@@ -11,6 +11,11 @@ mine-list-head = { $enclosures ->
    *[other] { $reminders } Erinnerungen
   }.
 mine-list-alone = Nur du kannst das sehen.
+mine-list-label-given = An Gruppen gegeben
+mine-list-given = { $given ->
+    [one] ein Messwert
+   *[other] { $given } Messwerte
+  }, ohne deinen Namen
 
 ## Die Terrarien
 mine-list-column-box = Terrarium

@@ -62,6 +62,7 @@ refused-full = { $what ->
     [lamps] Die Gruppe hat schon { $most } eigene Lampen, mehr geht nicht. Nimm zuerst eine weg.
     [screens] Die Gruppe hat schon { $most } eigene Gitter, mehr geht nicht. Nimm zuerst eines weg.
     [given] Du hast dieser Gruppe schon { $most } Messwerte gegeben, mehr geht nicht. Nimm zuerst welche zurück.
+    [given_everywhere] Du hast all deinen Gruppen schon { $most } Messwerte gegeben, mehr geht nicht. Nimm zuerst welche zurück.
     [pooled] Die Gruppe hat schon { $most } Messwerte, mehr geht nicht. Ihre Moderatoren können alte wegnehmen.
    *[animals] Die Gruppe hat schon { $most } eigene Tiere, mehr geht nicht. Nimm zuerst eines weg.
   }

@@ -19,7 +19,7 @@ groupfile-step-look = Look at it: server show
 
 groupfile-sure-title = Delete everything of this group?
 groupfile-sure = Nothing is deleted yet.
-groupfile-sure-what = “Yes” deletes settings, your own figures, the list of boards, counts and the log, for good.
+groupfile-sure-what = “Yes” deletes settings, your own figures, keepers' readings, the list of boards, counts and the log, for good.
 groupfile-sure-reminders = Keepers' reminders in this server's channels go too.
 groupfile-step-copy = Keep a copy first: server export
 groupfile-step-sure = Then delete: server forget sure:yes

@@ -12,6 +12,11 @@ mine-list-head = { $enclosures ->
    *[other] { $reminders } reminders
   }.
 mine-list-alone = Only you can see this.
+mine-list-label-given = Given to groups
+mine-list-given = { $given ->
+    [one] one reading
+   *[other] { $given } readings
+  }, without your name
 
 ## The enclosures
 mine-list-column-box = Enclosure

@@ -63,6 +63,7 @@ refused-full = { $what ->
     [lamps] The group has { $most } lamps of its own already, which is the most. Remove one first.
     [screens] The group has { $most } screens of its own already, which is the most. Remove one first.
     [given] You gave this group { $most } readings already, which is the most. Take some back first.
+    [given_everywhere] You gave { $most } readings to all your groups, which is the most. Take some back first.
     [pooled] The group has { $most } readings already, which is the most. Its moderators can clear old ones.
    *[animals] The group has { $most } animals of its own already, which is the most. Remove one first.
   }

@@ -12,7 +12,7 @@ from bot.language.uv_lamps import UvLamp
 from bot.saved.group import By, ServerExport
 from bot.saved.keeper_file import KeeperExport
 from bot.saved.kept_screens import KeptScreen
-from bot.saved.pool import MOST_GIVEN, PooledReading
+from bot.saved.pool import MOST_GIVEN, MOST_GIVEN_EVERYWHERE, PooledReading
 from tests.bot.database.conftest import NOW
 
 FERN, MOSS = 4_000_000_000_000_000_001, 4_000_000_000_000_000_002
@@ -55,7 +55,14 @@ async def test_the_same_is_kept_once_and_there_is_a_most(store: Store) -> None:
         await store.pool.give(GARDEN, FERN, [reading(9.0)])
     assert full.value.what is Full.GIVEN
     assert len(await store.pool.of_group(GARDEN)) == MOST_GIVEN
-    await store.pool.give(BURROW, FERN, [reading(9.0)])
+    others = range(MOST_GIVEN_EVERYWHERE // MOST_GIVEN - 1)
+    for other in others:
+        await store.pool.give(other, FERN, many)
+    with pytest.raises(LimitError) as full:
+        await store.pool.give(BURROW, FERN, [reading(9.0)])
+    assert full.value.what is Full.GIVEN_EVERYWHERE
+    assert await store.pool.given(FERN) == MOST_GIVEN_EVERYWHERE
+    assert len((await store.exchange.keeper(FERN)).given) == MOST_GIVEN_EVERYWHERE
 
 
 async def test_nobody_takes_back_what_another_gave(store: Store) -> None:

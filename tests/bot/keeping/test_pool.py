@@ -76,6 +76,7 @@ async def test_nothing_is_kept_before_the_keeper_says_yes_to_what_is_shown(
     assert "has it now" in (await ok(yes)).answer
     assert "has this already" in (await ok(yes)).answer
     assert len(await store.pool.of_group(GARDEN)) == 1
+    assert row(await ok("mine list"), "Given to groups") == "one reading, without your name"
     assert "1 reading" not in (await ok("mine withdraw", keeper=MOSS)).answer
     assert "deleted for good" in (await ok("mine withdraw reading:all")).answer
     assert await store.pool.of_group(GARDEN) == ()
