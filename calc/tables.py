@@ -21,8 +21,9 @@ def read_table(name: str | Path) -> dict[str, Any]:
     """Return a table by its path below the program's folder, such as ``calc/data/limits.toml``."""
     path = ROOT / name
     stat = path.stat()
-    # With both endings in its name, since a table may be named as a module beside it.
-    kept, mark = Path(cache_from_source(f"{path}.py")), (stat.st_mtime_ns, stat.st_size)
+    # With both endings in its name, since a table may be named as a module beside it. In whole
+    # seconds, as bytecode is compared: an image keeps no more.
+    kept, mark = Path(cache_from_source(f"{path}.py")), (int(stat.st_mtime), stat.st_size)
     try:
         made_of, told = marshal.loads(kept.read_bytes())
     except (OSError, EOFError, ValueError, TypeError):

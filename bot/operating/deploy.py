@@ -50,19 +50,22 @@ _CONTAINER = """\
 # Containerfile; build beside the checkout: podman build -t noonstone -f Containerfile .
 # run: podman run -d --env-file noonstone.env -v noonstone-data:/data noonstone
 FROM docker.io/library/python:3.11-slim
-WORKDIR /app
+WORKDIR /build
 COPY pyproject.toml README.md ./
 COPY .ci/constraints.txt .ci/constraints.txt
 COPY bot bot
 COPY calc calc
 RUN pip install --no-cache-dir -c .ci/constraints.txt . \\
     && useradd --system --create-home noonstone \\
-    && install -d -o noonstone /data
+    && install -d -o noonstone /data \\
+    && noonstone demo > /dev/null
+# Not beside the copy: what was installed is compiled, and its tables are since the demo.
+WORKDIR /data
 USER noonstone
 ENV NOONSTONE_DATA_DIR=/data PYTHONUNBUFFERED=1
 VOLUME /data
 STOPSIGNAL SIGTERM
-CMD ["python", "-m", "bot", "discord"]
+CMD ["noonstone", "discord"]
 """
 
 
