@@ -13,6 +13,7 @@ from bot.reply import Reply
 from bot.understood import take_apart
 from tests.fuzz.advice import assert_advice_leads_to_an_answer, by_name
 from tests.fuzz.pool import examples_of
+from tests.some import crossed
 
 ANYONE = Preferences()
 ASKED = [command for command in COMMANDS if command.route is None]
@@ -22,8 +23,11 @@ def asked(name: str, given: Mapping[str, str]) -> Reply:
     return ask(Question(name, given), ANYONE)
 
 
-@pytest.mark.parametrize("command", ASKED, ids=lambda command: command.name)
-@pytest.mark.parametrize("wrong", ["xyz", "0", "-5", "999999"])
+@pytest.mark.parametrize(
+    ("command", "wrong"),
+    crossed(ASKED, ["xyz", "0", "-5", "999999"], 2),
+    ids=lambda one: getattr(one, "name", one),
+)
 def test_one_step_leads_from_any_wrong_option_to_an_answer(command: Command, wrong: str) -> None:
     for option in command.query.options():
         given = dict(examples_of(command)[0]) | {option.name: wrong}
