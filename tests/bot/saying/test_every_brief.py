@@ -41,7 +41,9 @@ def is_told_behind(reply: Reply, asked: object, told: Reply) -> None:
     heads = {line.text for line in reply.brief if line.role is Role.HEAD} | {reply.short} - {""}
     shown = {line.text for line in told.brief if line.role is Role.HEAD}
     lacks = any(all(name in line for name in reply.lacking) for line in shown if reply.lacking)
-    assert left_out or lacks or heads & shown, (asked, heads, shown)
+    # Where nothing but a danger was understood, it is the answer.
+    danger_alone = bool(reply.dangers) and not heads
+    assert left_out or lacks or danger_alone or heads & shown, (asked, heads, shown)
 
 
 def begins_short(asked: object, reply: Reply) -> None:
