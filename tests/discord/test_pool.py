@@ -60,6 +60,26 @@ async def test_it_is_taken_back_and_cleared_by_a_press_and_seen_by_moderators_wi
     assert await store.pool.of_group(GARDEN.id) == ()
 
 
+async def test_a_reading_that_was_asked_about_is_offered_by_a_press_and_asks_for_a_yes(
+    world: World, keeper: Keeper, store: Store
+) -> None:
+    asked = {"readings": "4.2 at 12 in", "animal": "bearded dragon", **TYPED}
+    async with world.running(keeper()):
+        plain = await world.slash("uv meter", {**asked, "tubes": "2"})
+        answer = await world.slash("uv meter", asked)
+        alone = await world.slash("uv meter", asked, where=direct(FERN))
+        shown = await world.press(answer, "Give it to the group")
+        before = await store.pool.of_group(GARDEN.id)
+        await world.press(shown, "I agree")
+    offers = ["Give it to the group" in reply.buttons for reply in (plain, answer, alone)]
+    assert offers == [False, True, False]
+    assert shown.ephemeral
+    assert "Nothing is given yet" in shown.text
+    assert before == ()
+    (kept,) = await store.pool.of_group(GARDEN.id)
+    assert (kept.reading.uvi, kept.reading.percent) == (4.2, 12.0)
+
+
 async def test_in_a_direct_message_there_is_no_group_to_give_to(
     world: World, keeper: Keeper
 ) -> None:

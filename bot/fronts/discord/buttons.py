@@ -15,7 +15,13 @@ from bot.fronts.discord.labels import PageTitle, label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.missing import FactSelect, OfferSelect, rows_asking, rows_missing
 from bot.fronts.discord.parts import PartButton, parts_behind_buttons
-from bot.fronts.discord.people import HelperButton, PostHelperButton, WrongButton
+from bot.fronts.discord.people import (
+    HelperButton,
+    OfferButton,
+    PostHelperButton,
+    WrongButton,
+    can_offer,
+)
 from bot.fronts.discord.pictures import PictureButton
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.reminder_buttons import CaseButton, DoneButton, SnoozeButton
@@ -88,6 +94,7 @@ BUTTONS: Final = (
     DeleteButton,
     ShowButton,
     WrongButton,
+    OfferButton,
     HelperButton,
     PostHelperButton,
     FactSelect,
@@ -141,6 +148,8 @@ def rows_for(
         view.add_item(_page_item(page, language))
     if group and reply.status == "ok":
         view.add_item(WrongButton.of(question, language))
+        if can_offer(reply, question):
+            view.add_item(OfferButton.of(question, language))
     if helped and (reply.status == "problem" or reply.dangers or reply.undecided):
         view.add_item(HelperButton(language))
     if pictures and reply.sheet is not None and units is not None:

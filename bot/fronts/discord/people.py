@@ -11,20 +11,31 @@ from bot.facts import Say
 from bot.fronts.discord.carried import QuestionButton, carried
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import CarriesNothing
+from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of
 from bot.fronts.discord.said import AskedBy, said
 from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import Message, guarded, send, tell, view_of
 from bot.preferences import FIRST
 from bot.questions.saved.asked_values import values_of
+from bot.reply import Reply
 from bot.saved.wrongs import Wrong
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
 
-__all__ = ["HelperButton", "PostHelperButton", "WrongButton", "of_group"]
+__all__ = [
+    "HelperButton",
+    "OfferButton",
+    "PostHelperButton",
+    "WrongButton",
+    "can_offer",
+    "of_group",
+]
 
 _HELPER, _POST = "helper", "helper-post"
+_OFFER: Final = "mine offer"
+_OFFERED_FROM: Final = frozenset({"meter", "uvi", "distance"})
 _ROW: Final = 3
 
 
@@ -53,6 +64,28 @@ class WrongButton(QuestionButton, template=r"w:(?P<asked>.+)"):
                     await tell(interaction, Say("front-wrong-lost"))
                     return
             await tell(interaction, Say("front-wrong-kept"))
+
+
+class OfferButton(QuestionButton, template=r"f:(?P<asked>.+)"):
+    """Shows what the group would get of the readings in a question; nothing is given yet."""
+
+    says, prefix, in_row = Say("button-offer"), "f:", _ROW
+
+    async def callback(self, interaction: discord.Interaction[Any]) -> None:
+        """Ask for the yes, or for what the readings still lack."""
+        question, command = await carried(interaction, self), command_named(_OFFER)
+        if question is None or command is None:
+            return
+        names = {option.name for option in command.query.options()}
+        given = {name: text for name, text in question.given.items() if name in names}
+        await interaction.client.answer_saved(interaction, command, given)
+
+
+def can_offer(reply: Reply, question: Question) -> bool:
+    """Say whether an answer goes by readings under one lamp, which a group could use."""
+    given = question.given
+    asked = question.command in _OFFERED_FROM and "readings" in given
+    return asked and reply.status == "ok" and given.get("tubes", "1") == "1"
 
 
 class HelperButton(

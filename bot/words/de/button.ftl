@@ -8,6 +8,7 @@ button-fill = Ausfüllen
 button-which = Such aus, was du meinst
 button-animals = Tier: { $first } bis { $last }
 button-share = Teilen
+button-offer = Der Gruppe geben
 button-wrong = Das stimmt nicht
 button-helper = Helfer fragen
 button-post-helper = Das posten

@@ -8,6 +8,7 @@ button-fill = Fill in
 button-which = Pick the one you mean
 button-animals = Animal: { $first } to { $last }
 button-share = Share
+button-offer = Give it to the group
 button-wrong = This is wrong
 button-helper = Ask a helper
 button-post-helper = Post this
