@@ -18,6 +18,7 @@ from bot.language.uv_lamps import UvLamp
 from bot.layered import Brief, Layered, Table
 from bot.preferences import Context
 from bot.queries.mine import ListQuery, SpareQuery
+from bot.queries.typed import typed
 from bot.questions.saved.boxes import is_worn
 from bot.questions.saved.enclosures import enclosure_asked
 from bot.questions.saved.reading import day_of
@@ -106,7 +107,8 @@ async def spare(query: SpareQuery, context: Context, desk: Desk) -> SpareTold:
     except ValidationError as error:
         option = "length" if "tube_length_m" in str(error.errors()[0]["loc"]) else "tube"
         example = f"mine spare name:{query.name} tube:12% length:22in"
-        raise refused("mine spare", Why.CANNOT_BE, example, option, query.name) from error
+        value = query.length if option == "length" else query.tube
+        raise refused("mine spare", Why.CANNOT_BE, example, option, typed(value)) from error
     await desk.store.spares.put(desk.keeper, kept)
     return SpareTold(kept.name, _lamp_said(_as_setup(kept)), bought)
 

@@ -29,7 +29,7 @@ lack-question = deine Frage in eigenen Worten
 ## Was aufgehoben wird
 lack-about = worum es geht: meter, tube, season oder check
 lack-until = wann: in 2 days, tomorrow 8:00
-lack-number = die Nummer der Erinnerung
+lack-number = die Nummer der Erinnerung oder des Falls
 lack-day = der Tag, dessen Messwerte weg sollen
 lack-file = die JSON-Datei aus einem Export
 lack-name = der Name

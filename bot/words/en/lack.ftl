@@ -29,7 +29,7 @@ lack-question = your question in your own words
 ## What is kept
 lack-about = what it is about: meter, tube, season or check
 lack-until = when: in 2 days, tomorrow 8:00
-lack-number = the number of the reminder
+lack-number = the number of the reminder or the case
 lack-day = the day whose readings go
 lack-file = the JSON file that an export made
 lack-name = the name
