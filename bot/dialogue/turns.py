@@ -42,6 +42,8 @@ __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
 _MOST_OF_A_LAMP = 3
+# 97ish, about so much.
+_ABOUT = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?) ?-?ish\b", re.I)
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
 # Told before any question, it is the place that one is then asked of.
 _PLACE = "distance"
@@ -61,6 +63,7 @@ def next_line(
     question takes the animal, the lamps and the box along; ``2`` takes what was offered.
     """
     dialogue = replace(dialogue, beside=()).spoken_in(line, preferences)
+    line = _ABOUT.sub(r"\1", line)
     whole, line = line, since_now(line) if dialogue.asked else line
     wishes = dialogue.preferring(preferences)
     context = context_of(AskQuery(question=line), {"question": line}, wishes)
