@@ -96,6 +96,8 @@ _MENU: Final = {
     "server helpers": "questions.saved.whom",
     "server wrong": "questions.saved.wrongs",
     "server readings": "questions.saved.pool",
+    "server public": "questions.saved.public",
+    "server posts": "questions.saved.public",
     "server stats": "questions.saved.stats",
     "server export": "questions.saved.group_files",
     "server import": "questions.saved.group_files",

@@ -11,6 +11,7 @@ from bot.database.engine import Database
 from bot.database.figures import put_figures, read_own
 from bot.database.keepers import hold_keeper, read_keeper
 from bot.database.pool import put_pooled, read_given
+from bot.database.public import put_rules, read_rules
 from bot.database.readings import put_readings
 from bot.database.reminder_rows import put_reminders, read_reminders
 from bot.database.servers import (
@@ -100,6 +101,7 @@ class Exchange:
             return ServerExport(
                 settings=await read_settings(session, server),
                 channels=await read_channels(session, server),
+                public=await read_rules(session, server),
                 lamps=own.lamps,
                 screens=own.screens,
                 targets=own.targets,
@@ -114,6 +116,7 @@ class Exchange:
             wanted = before.model_dump() | given.settings.model_dump(exclude_none=True)
             await put_settings(session, row, before.model_validate(wanted), by)
             await put_channels(session, self._database, server, given.channels, by)
+            await put_rules(session, self._database, server, given.public, by)
             figures: tuple[Figure, ...] = (
                 *given.lamps,
                 *given.screens,

@@ -13,6 +13,7 @@ from bot.database.tables import (
     ChangeRow,
     EnclosureRow,
     KeeperRow,
+    PostRow,
     ReadingRow,
     ReminderRow,
     ServerRow,
@@ -35,6 +36,7 @@ class Forgotten:
     spares: int = 0
     advice: int = 0
     given: int = 0
+    posts: int = 0
 
 
 class Forgetting:
@@ -56,11 +58,13 @@ class Forgetting:
                 log_lines=await _count(session, ChangeRow, ChangeRow.who == keeper),
                 cases=await _count(session, CaseRow, CaseRow.enclosure_id.in_(enclosures)),
                 spares=await _count(session, SpareRow, SpareRow.keeper_id == keeper),
+                posts=await _count(session, PostRow, PostRow.who == keeper),
                 advice=await _count(session, AdviceRow, AdviceRow.helper == keeper),
                 given=await _count(session, PooledRow, PooledRow.keeper_id == keeper),
             )
             await session.execute(delete(KeeperRow).where(KeeperRow.id == keeper))
             await session.execute(update(ChangeRow).where(ChangeRow.who == keeper).values(who=None))
+            await session.execute(update(PostRow).where(PostRow.who == keeper).values(who=None))
             mine_advised = update(AdviceRow).where(AdviceRow.helper == keeper)
             await session.execute(mine_advised.values(helper=None))
         await self._database.settle()

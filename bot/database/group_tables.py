@@ -15,6 +15,8 @@ __all__ = [
     "ChannelRow",
     "CountRow",
     "LampRow",
+    "PostRow",
+    "PublicRow",
     "ScreenRow",
     "ServerRow",
     "TargetRow",
@@ -35,6 +37,7 @@ class ServerRow(Table):
     language: Mapped[str | None]
     vets: Mapped[str | None]
     helpers: Mapped[int | None]
+    helper_role: Mapped[int | None]
     left_at: Mapped[datetime | None]
 
 
@@ -172,3 +175,29 @@ class WrongRow(Table):
     day: Mapped[date]
     command: Mapped[str]
     given: Mapped[dict[str, Any]]
+
+
+class PublicRow(Table):
+    """Who may post publicly in a channel, and how often; channel 0 is everywhere."""
+
+    __tablename__ = "public_rule"
+
+    server_id: Mapped[int] = of_server(primary_key=True)
+    channel_id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    who: Mapped[str | None]
+    most: Mapped[int | None]
+
+
+class PostRow(Table):
+    """A public post: no text; ``who`` is emptied when that person asks to be forgotten."""
+
+    __tablename__ = "public_post"
+    __table_args__ = (Index(None, "server_id", "at"),)
+
+    id: Mapped[int] = own_id()
+    server_id: Mapped[int] = of_server()
+    at: Mapped[datetime]
+    who: Mapped[int | None] = mapped_column(index=True)
+    channel_id: Mapped[int]
+    command: Mapped[str]
+    pings: Mapped[int]

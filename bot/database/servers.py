@@ -173,5 +173,6 @@ def _settings(row: ServerRow) -> ServerSettings:
             "language": row.language,
             "vets": row.vets,
             "helpers": row.helpers,
+            "helper_role": row.helper_role,
         }
     )

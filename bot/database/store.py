@@ -20,6 +20,7 @@ from bot.database.figures import Figures
 from bot.database.forgetting import Forgetting
 from bot.database.keepers import Keepers
 from bot.database.pool import Pool
+from bot.database.public import PublicPosts
 from bot.database.reminders import Reminders
 from bot.database.servers import Servers
 from bot.database.spares import Spares
@@ -58,6 +59,7 @@ class Store:
     spares: Spares
     told: TargetsTold
     pool: Pool
+    public: PublicPosts
 
     @classmethod
     def over(cls, database: Database) -> Self:
@@ -80,6 +82,7 @@ class Store:
             Spares(database),
             TargetsTold(database),
             Pool(database),
+            PublicPosts(database),
         )
 
     async def close(self) -> None:

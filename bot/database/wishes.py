@@ -9,6 +9,7 @@ from bot.database.tables import (
     ChannelRow,
     KeeperRow,
     LampRow,
+    PublicRow,
     ScreenRow,
     ServerRow,
     TargetRow,
@@ -16,7 +17,7 @@ from bot.database.tables import (
 
 __all__ = ["Wishes"]
 
-_TABLES = (ChannelRow, LampRow, ScreenRow, TargetRow, AnimalRow, PooledRow)
+_TABLES = (ChannelRow, PublicRow, LampRow, ScreenRow, TargetRow, AnimalRow, PooledRow)
 _OF_GROUPS = union(
     select(ServerRow.id).where(
         or_(
@@ -27,6 +28,7 @@ _OF_GROUPS = union(
             ServerRow.language.is_not(None),
             ServerRow.vets.is_not(None),
             ServerRow.helpers.is_not(None),
+            ServerRow.helper_role.is_not(None),
         )
     ),
     *(select(table.server_id) for table in _TABLES),

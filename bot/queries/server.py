@@ -1,5 +1,6 @@
 """The questions of a group's moderators: settings, own figures, log, counts, boards."""
 
+import re
 from typing import Annotated
 
 from pydantic import Field
@@ -36,6 +37,7 @@ from bot.queries.saved import (
     ZoneName,
 )
 from bot.saved.boards import Topic
+from bot.saved.public import MOST_AN_HOUR
 from bot.saved.values import LONGEST_LINE, line_of
 
 __all__ = [
@@ -46,6 +48,7 @@ __all__ = [
     "DropQuery",
     "HelpersQuery",
     "LampQuery",
+    "PublicQuery",
     "ScreenQuery",
     "SettingsQuery",
     "ShowQuery",
@@ -113,6 +116,49 @@ _FILES = {"csv": ("table", "spreadsheet"), "json": ()}
 _FileKind = Annotated[
     str, reading(lambda text: read_choice(text, _FILES)), Option(choices=tuple(_FILES))
 ]
+
+
+_WHO = {
+    "everybody": ("everyone", "all", "anybody"),
+    "helpers": ("helper", "role"),
+    "moderators": ("moderator", "mods", "moderators only"),
+    "usual": ("default", "none", "normal"),
+}
+_PLACES = {
+    "here": ("this channel", "channel", "thread", "this thread"),
+    "parent": ("forum", "above", "whole forum", "its channel"),
+    "everywhere": ("group", "server", "whole group", "all channels"),
+}
+_Who = Annotated[str, reading(lambda text: read_choice(text, _WHO)), Option(choices=tuple(_WHO))]
+_PublicPlace = Annotated[
+    str, reading(lambda text: read_choice(text, _PLACES)), Option(choices=tuple(_PLACES))
+]
+
+
+def _read_most(text: str) -> int | Cleared:
+    if text.strip().lower() == NONE:
+        return CLEARED
+    accepted, example = Say("wanted-an-hour", UpTo(MOST_AN_HOUR)), "10"
+    most = round(read_number(text, accepted, example))
+    if not 1 <= most <= MOST_AN_HOUR:
+        raise NotUnderstoodError(text, accepted, example)
+    return most
+
+
+_ROLE = re.compile(r"(?:<@&)?(\d{5,19})>?")
+
+
+def _read_role(text: str) -> int | Cleared:
+    if text.strip().lower() == NONE:
+        return CLEARED
+    found = _ROLE.fullmatch(text.strip())
+    if found is None or int(found[1]) >= 2**63:
+        raise NotUnderstoodError(text, Say("wanted-role"), "none")
+    return int(found[1])
+
+
+_AnHour = Annotated[int | Cleared, reading(_read_most), Option()]
+_Role = Annotated[int | Cleared, reading(_read_role), Option()]
 
 
 def _read_weeks(text: str) -> int:
@@ -227,6 +273,15 @@ class HelpersQuery(Query):
     """Where helpers are asked."""
 
     ask: _AskHelpers = Field(examples=["here"])
+
+
+class PublicQuery(Query):
+    """Who may post publicly, where, and how often."""
+
+    who: _Who | None = Field(None, examples=["moderators"])
+    where: _PublicPlace = Field("here", examples=["everywhere"])
+    most: _AnHour | None = Field(None, examples=["10"])
+    role: _Role | None = Field(None, examples=["none"])
 
 
 class WrongQuery(Query):

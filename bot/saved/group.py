@@ -15,6 +15,7 @@ from bot.language.tongue import Tongue
 from bot.saved.bounds import OwnSubject, bounds_of, check_bounds, limit_bounds
 from bot.saved.own_lamps import OwnLamp
 from bot.saved.pool import MOST_POOLED, GroupClass, GroupFading, PooledReading
+from bot.saved.public import MOST_PLACES, PublicRule
 from bot.saved.values import (
     Kept,
     Line,
@@ -95,6 +96,7 @@ class ServerSettings(Kept):
     language: Tongue | None = None
     vets: Line | None = None
     helpers: int | None = Field(default=None, ge=0, lt=2**63)
+    helper_role: int | None = Field(default=None, ge=0, lt=2**63)
 
 
 class OwnScreen(Kept):
@@ -260,6 +262,7 @@ class ServerExport(Kept):
     version: Literal[1] = 1
     settings: ServerSettings = Field(default_factory=ServerSettings)
     channels: dict[int, Shown] = Field(default_factory=dict, max_length=MOST_CHANNELS)
+    public: dict[int, PublicRule] = Field(default_factory=dict, max_length=MOST_PLACES)
     lamps: tuple[OwnLamp, ...] = Field(default=(), max_length=MOST_LAMPS)
     screens: tuple[OwnScreen, ...] = Field(default=(), max_length=MOST_SCREENS)
     targets: tuple[OwnTarget, ...] = Field(default=(), max_length=MOST_TARGETS)

@@ -9,7 +9,7 @@ import asyncio
 import logging
 import time
 from collections import Counter
-from collections.abc import Callable, Coroutine, Mapping
+from collections.abc import Callable, Container, Coroutine, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any, Final, TypeVar
@@ -25,8 +25,9 @@ from bot.questions.saved.counting import asked_for
 from bot.saved.counts import Asked
 from bot.saved.group import NOTHING_OWN, Own, ServerSettings, Shown
 from bot.saved.keeper import KeeperSettings
+from bot.saved.public import EVERYWHERE, Posted, PublicRule, Reached, Who, in_force
 
-__all__ = ["Asker", "Memory"]
+__all__ = ["Allowed", "Asker", "Memory"]
 
 _log = logging.getLogger(__name__)
 
@@ -45,6 +46,21 @@ class Asker:
     parent: int | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class Allowed:
+    """Who may post publicly in a place, and how often an hour; ``role`` is that of the helpers."""
+
+    who: Who
+    most: int
+    role: int | None
+
+    def has(self, roles: Container[int], *, moderator: bool) -> bool:
+        """Say whether somebody with these roles may post."""
+        if self.who is Who.EVERYBODY or moderator:
+            return True
+        return self.who is Who.HELPERS and self.role is not None and self.role in roles
+
+
 _Value = TypeVar("_Value")
 _FRESH_S: Final = 60.0
 _MOST: Final = 5_000
@@ -60,10 +76,11 @@ class _Group:
     settings: ServerSettings
     own: Own
     channels: Mapping[int, Shown]
+    public: Mapping[int, PublicRule]
 
 
 _NO_WISH: Final = KeeperSettings()
-_NOTHING_SET: Final = _Group(ServerSettings(), NOTHING_OWN, {})
+_NOTHING_SET: Final = _Group(ServerSettings(), NOTHING_OWN, {}, {})
 
 
 class Memory:
@@ -111,6 +128,39 @@ class Memory:
             return None
         channels = group.channels
         return channels.get(asker.channel) or channels.get(asker.parent or asker.channel)
+
+    async def public(self, asker: Asker) -> Allowed:
+        """Return who may post publicly here and how often; a thread has what its channel has."""
+        _, group = await self._known(asker)
+        if group is None:
+            return Allowed(*in_force(()), None)
+        places = (asker.channel, asker.parent, EVERYWHERE)
+        rules = (group.public.get(place) for place in places if place is not None)
+        return Allowed(*in_force(rules), group.settings.helper_role)
+
+    async def has_places(self, asker: Asker) -> bool:
+        """Say whether the group said anything of single channels."""
+        _, group = await self._known(asker)
+        return group is not None and bool(group.channels or group.public)
+
+    async def note_post(
+        self, asker: Asker, command: str, pings: int, most: int | None
+    ) -> Reached | None:
+        """Note a public post before it is sent; where a share is used up, return which one."""
+        if asker.server is None or asker.channel is None:
+            return None
+        post = Posted(
+            at=self.clock(),
+            who=asker.person,
+            channel=asker.channel,
+            command=command,
+            pings=pings,
+        )
+        try:
+            return await _in_time(self.store.public.note(asker.server, post, most))
+        except (StoreError, TimeoutError) as error:
+            _log.warning("a public post is not noted: %s", str(error) or "the store is slow")
+            return None
 
     async def helpers(self, asker: Asker) -> int | None:
         """Return the channel in which helpers are asked, where the group has one."""
@@ -222,7 +272,7 @@ class Memory:
     async def _read_group(self, server: int) -> _Group:
         kept = await self.store.exchange.server(server)
         own = await own_of(self.store, server, self.clock().date())
-        group = _Group(kept.settings, own, kept.channels)
+        group = _Group(kept.settings, own, kept.channels, kept.public)
         self._groups[server] = group
         return group
 

@@ -46,6 +46,7 @@ class Person:
     name: str
     rights: int = VIEW_CHANNEL | SEND_MESSAGES | USE_EXTERNAL_APPS
     takes_dms: bool = True
+    roles: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True)

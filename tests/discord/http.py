@@ -9,10 +9,11 @@ from aiohttp import web
 from aiohttp.multipart import BodyPartReader
 
 from tests.discord import exchanges, messages
+from tests.discord.cast import Place, in_thread
 from tests.discord.command_limits import command_breaches
 from tests.discord.limits import Json
 from tests.discord.messages import Files
-from tests.discord.payloads import APPLICATION_ID, application, bot_user, snowflake
+from tests.discord.payloads import APPLICATION_ID, application, bot_user, channel, snowflake
 from tests.discord.platform import ApiError, Fault, Platform, Post, Seen, refuse_breaches
 
 __all__ = ["BASE", "Api"]
@@ -64,6 +65,7 @@ class Api:
             get(f"{channel}/pins", self.list_pins),
             put(f"{channel}/pins/{{message}}", self.pin),
             delete(f"{channel}/pins/{{message}}", self.unpin),
+            get("/channels/{channel}", self.get_channel),
             post(channel, self.send),
             get(channel, self.list_messages),
             get(f"{channel}/{{message}}", self.get_message),
@@ -227,6 +229,14 @@ class Api:
         """Delete a message of a channel, which unpins it."""
         messages.remove(self.platform, self._post(request))
         return web.Response(status=204, headers=RATE_HEADERS)
+
+    async def get_channel(self, request: web.Request) -> web.Response:
+        """Return a channel of a server, or a thread of one."""
+        number = int(request.match_info["channel"])
+        for server in self.platform.servers:
+            if number in (server.channel_id, in_thread(server).channel_id):
+                return _ok(channel(Place(number, 0, server)))
+        raise ApiError(404, 10003, "Unknown Channel")
 
     async def list_pins(self, request: web.Request) -> web.Response:
         """Answer the pinned messages, newest first, fifty a page."""

@@ -106,7 +106,7 @@ def member(person: Person) -> Json:
     """Return a member object with the member's permissions in the channel."""
     return {
         "user": user(person),
-        "roles": [],
+        "roles": [str(role) for role in person.roles],
         "joined_at": TIMESTAMP,
         "deaf": False,
         "mute": False,

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Literal, TypeVar
 
-from tests.discord.cast import GARDEN, Person, Place, Server
+from tests.discord.cast import GARDEN, Person, Place, Server, in_thread
 from tests.discord.limits import Breach, Json, form_errors
 
 __all__ = ["ApiError", "Exchange", "Fault", "Platform", "Post", "Seen", "refuse_breaches"]
@@ -178,8 +178,10 @@ class Platform:
         return found
 
     def server_of(self, channel_id: int) -> Server | None:
-        """Return the server that a channel belongs to."""
-        return next((s for s in self.servers if s.channel_id == channel_id), None)
+        """Return the server that a channel belongs to, or the channel of a thread."""
+        return next(
+            (s for s in self.servers if channel_id in (s.channel_id, in_thread(s).channel_id)), None
+        )
 
     def post(self, message_id: int, channel_id: int | None = None) -> Post:
         """Return a message that the bot may reach by its channel."""

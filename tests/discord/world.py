@@ -15,7 +15,7 @@ from tests.discord.exchanges import AUTOCOMPLETE, COMMAND, COMPONENT, MODAL
 from tests.discord.gateway import Gateway
 from tests.discord.http import BASE, Api
 from tests.discord.limits import Json
-from tests.discord.payloads import bot_user, interaction, message, snowflake, user
+from tests.discord.payloads import bot_user, interaction, member, message, snowflake, user
 from tests.discord.platform import Exchange, Platform, Post
 
 __all__ = ["World"]
@@ -227,6 +227,9 @@ class World:
         guild_id = place.server.id if place.server else None
         if guild_id is not None:
             post.payload["guild_id"] = str(guild_id)
+            # Of a member a message tells no rights.
+            told = member(person)
+            post.payload["member"] = {k: told[k] for k in told if k not in ("user", "permissions")}
         if to is not None:
             post.payload["type"] = 19
             post.payload["referenced_message"] = to.payload

@@ -8,6 +8,7 @@ import discord
 from bot.facts import Say
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
+from bot.fronts.discord.public import refused_post
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, tell
@@ -49,9 +50,11 @@ class AskMissingButton(Limited, discord.ui.DynamicItem[discord.ui.Button[Any]], 
             if question is None:
                 await tell(interaction, Say("front-ask-again"))
                 return
-            if not await client.may_share(interaction):
-                await tell(interaction, Say("front-stays-private"))
-                return
+            if not client.shares.wait(message.id):
+                why = await refused_post(interaction, question.command, 1)
+                if why is not None:
+                    await tell(interaction, why)
+                    return
             kept = without(there.rows, AskMissingButton)
             card = not message.attachments
             colour = there.colour

@@ -21,10 +21,15 @@ from bot.fronts.discord.helping import Helpers, ask_writer, asks_writer, told_on
 from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.localised import Descriptions
 from bot.fronts.discord.people import of_group
-from bot.fronts.discord.public import Pings, may_change
+from bot.fronts.discord.public import (
+    Pings,
+    addressed,
+    kept_private,
+    may_change,
+    refused_post,
+)
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.rights import asker_of
-from bot.fronts.discord.said import asked_for, said
 from bot.fronts.discord.saved import answer_saved
 from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import edit_in_place, guarded, in_direct_messages, is_own, send
@@ -234,13 +239,6 @@ class Noonstone(discord.AutoShardedClient):
             return base
         return await self.memory.preferences(asker_of(interaction), base)
 
-    async def _shown(self, interaction: discord.Interaction["Noonstone"]) -> Shown | None:
-        return None if self.memory is None else await self.memory.shown(asker_of(interaction))
-
-    async def may_share(self, interaction: discord.Interaction["Noonstone"]) -> bool:
-        """Say whether an asker may show an answer to everybody here."""
-        return await self._shown(interaction) is not Shown.PRIVATE
-
     async def answer(
         self,
         interaction: discord.Interaction["Noonstone"],
@@ -259,23 +257,29 @@ class Noonstone(discord.AutoShardedClient):
         ``about`` is the message that the question was taken from; ``part`` is the part to open.
         """
         async with guarded(interaction, f"answering {question.command}"):
-            shown, pressed = await self._shown(interaction), interaction.message
+            memory, pressed = self.memory, interaction.message
+            shown = await memory.shown(asker_of(interaction)) if memory else None
+            why = await kept_private(interaction)
             in_place = in_place and pressed is not None and may_change(interaction, shown)
             about = about or (target_of(pressed) if in_place else None)
             preferences = await self.preferences_of(interaction, first)
-            if pressed is not None:
-                # Who presses a button posts nothing new: the others did not ask for it.
-                public = in_place and not is_own(interaction)
-            elif addressee is not None:
-                public = shown is not Shown.PRIVATE
-            else:
-                # What is asked about somebody's message stays with the one who asks.
-                public = about is None and shown is Shown.PUBLIC
+            # What is asked about somebody's message stays with the one who asks.
+            usual = why is None if addressee else about is None and shown is Shown.PUBLIC
+            # Who presses a button posts nothing new: the others did not ask for it.
+            public = usual if pressed is None else in_place and not is_own(interaction)
             alone = in_direct_messages(interaction)
-            to_share, group = shown is not Shown.PRIVATE, await of_group(interaction)
-            way = Way(public, alone, self.studio is not None, to_share, *group)
+            group = await of_group(interaction)
+            way = Way(public, alone, self.studio is not None, why is None, *group)
             with self.noted(question.command) as note:
                 finished = await self.answers.finished(question, preferences, way, about, part)
+                for_somebody = addressee is not None and finished.status == "ok"
+                if for_somebody and finished.public:
+                    why = await refused_post(interaction, finished.meant.command, 1)
+                    if why is not None:
+                        way = replace(way, public=False)
+                        finished = await self.answers.finished(
+                            question, preferences, way, about, part
+                        )
                 note(finished.status)
                 if self.memory is not None and finished.status == "ok":
                     meant = finished.meant
@@ -283,15 +287,9 @@ class Noonstone(discord.AutoShardedClient):
                     asker = asker_of(interaction)
                     self.memory.count(asker, meant.command, meant.given, again=again)
                 message = finished.message
-                for_somebody = addressee is not None and finished.status == "ok"
-                if for_somebody and not finished.public:
-                    stays = await said(interaction, Say("front-stays-private"))
-                    message = replace(message, words=stays)
-                elif for_somebody:
-                    assert addressee is not None
-                    pings = self.pings.of(interaction.user.id, addressee.id)
-                    words = await asked_for(interaction, addressee.id)
-                    message = replace(message, words=words, pings=pings)
+                if for_somebody and addressee is not None:
+                    told_alone = None if finished.public else why or Say("front-stays-private")
+                    message = await addressed(interaction, message, addressee.id, told_alone)
                 elif in_place and public and pressed is not None:
                     message = replace(message, words=seen(pressed).words)
                 asks = in_place and public and pressed is not None and asks_writer(pressed)

@@ -11,7 +11,7 @@ from bot.facts import Say
 from bot.fronts.discord.carried import QuestionButton, carried
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import CarriesNothing
-from bot.fronts.discord.question import Question
+from bot.fronts.discord.question import Question, command_in
 from bot.fronts.discord.rights import asker_of
 from bot.fronts.discord.said import AskedBy, said
 from bot.fronts.discord.seen import seen
@@ -147,6 +147,11 @@ class PostHelperButton(
                 except (discord.Forbidden, discord.NotFound):
                     await tell(interaction, Say("front-helper-cannot"))
                     return
+                if client.memory is not None:
+                    # Helpers are asked by consent and whatever else was posted.
+                    asker = replace(asker_of(interaction), channel=channel, parent=None)
+                    command = command_in(seen(shown).asked)
+                    await client.memory.note_post(asker, command, 0, None)
             await tell(interaction, Say("front-helper-posted", asked))
 
 

@@ -12,7 +12,7 @@ from bot.facts import Say
 from bot.fronts.discord.carried import carried
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
-from bot.fronts.discord.public import post_once
+from bot.fronts.discord.public import kept_private, post_once, refused_post
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.said import said
 from bot.fronts.discord.seen import seen
@@ -82,10 +82,13 @@ class PictureButton(
                 return
             alone = in_direct_messages(interaction)
             shared = self.how not in _SHARED
-            may_share = await interaction.client.may_share(interaction)
-            if shared and not may_share:
-                await tell(interaction, Say("front-stays-private"))
-                return
+            if shared and interaction.message is not None:
+                pressed = interaction.client.shares.wait(interaction.message.id)
+                why = None if pressed else await refused_post(interaction, question.command)
+                if why is not None:
+                    await tell(interaction, why)
+                    return
+            may_share = await kept_private(interaction) is None
             if shared:
                 await edit_in_place(interaction, _without_button(interaction))
             else:

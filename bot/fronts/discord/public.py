@@ -2,18 +2,36 @@
 
 import logging
 import re
-from typing import Any, Final
+from dataclasses import replace
+from math import ceil
+from typing import TYPE_CHECKING, Any, Final
 
 import aiohttp
 import discord
 
 from bot.facts import Say
+from bot.fronts.discord.rights import asker_of, is_moderator, roles_of
+from bot.fronts.discord.said import TryAgain, asked_for, said
 from bot.fronts.discord.seen import seen
 from bot.fronts.discord.sending import Attached, Message, is_own, sent, tell
 from bot.saved.group import Shown
+from bot.saved.public import Reached
 from bot.serving.allowance import Allowance
 
-__all__ = ["Pings", "attached_to", "may_change", "named_in", "post_once"]
+if TYPE_CHECKING:
+    from bot.fronts.discord.client import Noonstone
+
+__all__ = [
+    "Pings",
+    "addressed",
+    "attached_to",
+    "kept_private",
+    "may_change",
+    "named_in",
+    "post_once",
+    "refused_post",
+    "too_many",
+]
 
 _log = logging.getLogger(__name__)
 
@@ -61,6 +79,49 @@ def named_in(message: discord.Message) -> tuple[int, int] | None:
     """Return for whom a message is, 0 for nobody, and who asked, as our words above it say."""
     found = _ASKED.match(seen(message).words)
     return (int(found["writer"] or 0), int(found["asker"])) if found else None
+
+
+async def kept_private(interaction: _Any) -> Say | None:
+    """Return why the presser shows nothing to others here; None where that is allowed."""
+    client: Noonstone = interaction.client
+    memory, asker = client.memory, asker_of(interaction)
+    if memory is None:
+        return None
+    if await memory.shown(asker) is Shown.PRIVATE:
+        return Say("front-stays-private")
+    allowed = await memory.public(asker)
+    if allowed.has(roles_of(interaction), moderator=is_moderator(interaction)):
+        return None
+    return Say.by("front-public", allowed.who)
+
+
+async def refused_post(interaction: _Any, command: str, pings: int = 0) -> Say | None:
+    """Note a public post of the presser's; where there may be none, return why, and note none."""
+    client: Noonstone = interaction.client
+    memory, asker = client.memory, asker_of(interaction)
+    why = await kept_private(interaction)
+    if why is not None or memory is None:
+        return why
+    most = (await memory.public(asker)).most
+    return too_many(await memory.note_post(asker, command, pings, most))
+
+
+async def addressed(
+    interaction: _Any, message: Message, member: int, told_alone: Say | None
+) -> Message:
+    """Return an answer with the words for whom it is, or why it stays with the asker alone."""
+    if told_alone is not None:
+        return replace(message, words=await said(interaction, told_alone))
+    pings = interaction.client.pings.of(interaction.user.id, member)
+    return replace(message, words=await asked_for(interaction, member), pings=pings)
+
+
+def too_many(reached: Reached | None) -> Say | None:
+    """Return that a share of public posts is used up, and until when."""
+    if reached is None:
+        return None
+    when = TryAgain(f"<t:{ceil(reached.again_at.timestamp())}:R>")
+    return Say.by("front-public", reached.share, when)
 
 
 async def post_once(interaction: _Any, message: Message) -> None:

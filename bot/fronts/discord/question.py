@@ -11,12 +11,13 @@ from pydantic import ValidationError
 from bot.ask import ask
 from bot.commands import command_named, question_at
 from bot.fronts.discord.seen import seen
+from bot.menu import bare
 from bot.preferences import Preferences
 from bot.queries.question import Question as Asked
 from bot.render.escaping import units_long
 from bot.reply import Reply
 
-__all__ = ["IN_MESSAGE", "Question"]
+__all__ = ["IN_MESSAGE", "Question", "command_in"]
 
 # Stands in a custom id for a question too long for it; the message then tells the question.
 IN_MESSAGE = "?"
@@ -86,6 +87,17 @@ class Question(Asked):
     @classmethod
     def _told_by(cls, message: discord.Message) -> Self | None:
         return cls.read(seen(message).asked)
+
+
+def command_in(asked: str) -> str:
+    """Return the name of the question in the line of a message, empty where none is known.
+
+    >>> command_in("mine show name:Pebble's box"), command_in("a text")
+    ('mine show', '')
+    """
+    words = asked.split()
+    names = (bare(" ".join(words[:count])) for count in (2, 1))
+    return next((name for name in names if command_named(name) is not None), "")
 
 
 def _option_names(command: str) -> tuple[str, ...]:

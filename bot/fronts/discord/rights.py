@@ -6,7 +6,7 @@ import discord
 
 from bot.serving.memory import Asker
 
-__all__ = ["asker_of", "is_moderator", "lacking"]
+__all__ = ["asker_of", "is_moderator", "lacking", "roles_of"]
 
 # As Discord's own settings name them, which is where somebody has to look for them.
 _OF_A_BOARD: Final = ("View Channel", "Embed Links", "Read Message History", "Pin Messages")
@@ -31,6 +31,11 @@ def is_moderator(interaction: discord.Interaction[Any]) -> bool:
     rights = interaction.permissions
     may = rights.manage_messages or rights.administrator
     return interaction.guild_id is not None and may
+
+
+def roles_of(interaction: discord.Interaction[Any]) -> frozenset[int]:
+    """Return the numbers of the asker's roles here; of the roles themselves nothing is kept."""
+    return frozenset(getattr(interaction.user, "_roles", ()))
 
 
 def lacking(interaction: discord.Interaction[Any]) -> tuple[str, ...]:

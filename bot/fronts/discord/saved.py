@@ -15,6 +15,7 @@ from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.forms import open_form, opens_a_form
 from bot.fronts.discord.localised import in_menu
+from bot.fronts.discord.public import kept_private
 from bot.fronts.discord.question import IN_MESSAGE, Question
 from bot.fronts.discord.rights import asker_of, is_moderator, lacking
 from bot.fronts.discord.sending import (
@@ -182,7 +183,7 @@ async def _message(
         attached.append(Attached(reply.document.name, content, reply.title))
     if reply.picture is not None:
         attached += await _picture(interaction, reply)
-    may_share = command.name in _SHAREABLE and await interaction.client.may_share(interaction)
+    may_share = command.name in _SHAREABLE and await kept_private(interaction) is None
     rows = rows_for(
         reply,
         Question(command.name, {}),

@@ -12,7 +12,8 @@ from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import CarriesNothing, Limited
 from bot.fronts.discord.parts import closed
-from bot.fronts.discord.public import attached_to, post_once
+from bot.fronts.discord.public import attached_to, post_once, refused_post
+from bot.fronts.discord.question import command_in
 from bot.fronts.discord.said import AskedBy, said
 from bot.fronts.discord.seen import Row, custom_ids, seen
 from bot.fronts.discord.sending import Message, edit_in_place, guarded, tell
@@ -103,10 +104,12 @@ async def _post(
     """Take the button away, so that it is pressed once, then post the brief that was seen."""
     client, message = interaction.client, interaction.message
     assert message is not None
-    if not await client.may_share(interaction):
-        await tell(interaction, Say("front-stays-private"))
-        return
     there = seen(message)
+    if not client.shares.wait(message.id):
+        why = await refused_post(interaction, command_in(there.asked), int(writer is not None))
+        if why is not None:
+            await tell(interaction, why)
+            return
     kept = without(there.rows, ShareButton, ReplyButton)
     # A picture or a file stands beside plain text, and would be lost in a card.
     card = not message.attachments

@@ -20,6 +20,7 @@ from bot.dialogue import START, Dialogue, Next, next_line, said_in, told_before
 from bot.facts import Say
 from bot.fronts.discord.answering import Way
 from bot.fronts.discord.missing import rows_of_plain
+from bot.fronts.discord.public import too_many
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, view_of
 from bot.fronts.discord.show import ShowButton
@@ -45,6 +46,7 @@ _MENTION: Final = re.compile(r"<@!?\d+>")
 _REMEMBERED_S: Final = 1800.0
 _MOST_REMEMBERED: Final = 5_000
 _LONGEST: Final = 2000
+_THREADS: Final = frozenset(range(10, 13))
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,11 +63,13 @@ class Addressed:
     words: str
     before: str = ""
     photo: bool = False
+    roles: frozenset[int] = frozenset()
+    parent_id: int | None = None
 
     @property
     def asker(self) -> Asker:
         """Return who writes, and where."""
-        return Asker(self.user.id, self.guild_id, self.channel_id)
+        return Asker(self.user.id, self.guild_id, self.channel_id, self.parent_id)
 
 
 def talks_to(data: Mapping[str, Any], me: int) -> Addressed | None:
@@ -85,6 +89,7 @@ def talks_to(data: Mapping[str, Any], me: int) -> Addressed | None:
         user=discord.Object(int(author["id"])),
         words=words,
         before=_asked_in(data.get("referenced_message"), me),
+        roles=frozenset(map(int, data.get("member", {}).get("roles", ()))),
         photo=any(_is_photo(file) for file in data.get("attachments", ())),
     )
 
@@ -104,6 +109,7 @@ class Talk:
     """Answers what is written to the bot."""
 
     def __init__(self, clock: Callable[[], float] = time.monotonic) -> None:
+        self._parents: TTLCache[int, int | None] = TTLCache(_MOST_REMEMBERED, _REMEMBERED_S, clock)
         self._last: TTLCache[int, Dialogue] = TTLCache(_MOST_REMEMBERED, _REMEMBERED_S, clock)
 
     async def answer(self, client: "Noonstone", written: Addressed) -> None:
@@ -122,6 +128,7 @@ class Talk:
                 note_failure(error, "answering a message")
 
     async def _answer(self, client: "Noonstone", written: Addressed) -> None:
+        written = await self._placed(client, written)
         preferences, shown = await _wishes(client, written)
         alone = written.guild_id is None
         before = self._before(written)
@@ -138,11 +145,12 @@ class Talk:
             self._remember(written, dialogue)
             return
         question = _question_of(meant)
-        if shown is Shown.PRIVATE and not alone:
+        why = None if alone else await _kept_private(client, written, question, shown)
+        if why is not None:
             label = ShowButton.of(question, preferences.speaking(written.words).spoken)
             view = discord.ui.View(timeout=None).add_item(label)
             rows = tuple(view.to_components())
-            await self._say(client, written, preferences, Say("door-alone"), rows=rows)
+            await self._say(client, written, preferences, why, rows=rows)
             return
         wishes = dialogue.preferring(preferences)
         with client.noted("ask") as note:
@@ -156,6 +164,24 @@ class Talk:
             await _post(client, written, replace(finished.message, card=False, rows=fewer))
         perhaps = None if dialogue.asked else finished.perhaps
         self._remember(written, told_before(perhaps or finished.meant, dialogue))
+
+    async def _placed(self, client: "Noonstone", written: Addressed) -> Addressed:
+        """Return a message with the channel of its thread, where the group has rules of channels.
+
+        Discord's message does not tell it, and no channel is kept here.
+        """
+        number, memory = written.channel_id, client.memory
+        if memory is None or written.guild_id is None or not await memory.has_places(written.asker):
+            return written
+        if number not in self._parents:
+            try:
+                told = await client.http.get_channel(number)
+            except discord.HTTPException as error:
+                _log.info("a channel could not be looked at (%s)", error.code)
+                return written
+            parent = told.get("parent_id") if told["type"] in _THREADS else None
+            self._parents[number] = None if parent is None else int(str(parent))
+        return replace(written, parent_id=self._parents[number])
 
     def _before(self, written: Addressed) -> Dialogue:
         if written.before:
@@ -192,6 +218,25 @@ async def _wishes(client: "Noonstone", written: Addressed) -> tuple[Preferences,
         return base, None
     preferences = await client.memory.preferences(written.asker, base)
     return preferences, await client.memory.shown(written.asker)
+
+
+async def _kept_private(
+    client: "Noonstone", written: Addressed, question: Question, shown: Shown | None
+) -> Say | None:
+    """Note an answer for all; where there may be none, return what is said in its place.
+
+    Where answers are for all anyway, nothing is noted.
+    """
+    if shown is Shown.PRIVATE:
+        return Say("door-alone")
+    if shown is Shown.PUBLIC or client.memory is None:
+        return None
+    allowed = await client.memory.public(written.asker)
+    # A message does not tell who is a moderator.
+    if not allowed.has(written.roles, moderator=False):
+        return Say("door-alone")
+    noted = client.memory.note_post(written.asker, question.command, 0, allowed.most)
+    return too_many(await noted)
 
 
 async def _post(client: "Noonstone", written: Addressed, message: Message) -> None:

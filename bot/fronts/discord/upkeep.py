@@ -164,6 +164,7 @@ class Upkeep:
     async def _sweep(self) -> float:
         now, store = self._memory.clock(), self._memory.store
         gone = await store.servers.sweep(now)
+        await store.public.sweep(now)
         old = await store.reminders.sweep(now)
         rested = await store.cases.sweep(now)
         if gone or old or rested:

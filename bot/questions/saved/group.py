@@ -25,6 +25,7 @@ from bot.questions.owned import (
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import name_of
 from bot.saved.group import ServerExport, Shown
+from bot.saved.public import EVERYWHERE, PublicRule, Who
 
 __all__ = [
     "SERVER_ANSWERS",
@@ -66,6 +67,10 @@ class GroupShown:
     language: Tongue | None
     vets: str | None
     helpers: str | None
+    role: str | None
+    posting: Who | None
+    most: int | None
+    places: int
     public: int
     private: int
     lamps: tuple[OwnLampTold, ...]
@@ -79,6 +84,11 @@ class GroupShown:
         return self.public + self.private > 0
 
     @property
+    def has_public(self) -> bool:
+        """Say whether anything was said of what becomes public, anywhere."""
+        return self.places > 0 or self.posting is not None or self.most is not None
+
+    @property
     def settings(self) -> int:
         """Return how many settings there are."""
         told = (
@@ -89,8 +99,9 @@ class GroupShown:
             self.language,
             self.vets,
             self.helpers,
+            self.role,
         )
-        return sum(one is not None for one in told) + self.has_channels
+        return sum(one is not None for one in told) + self.has_channels + self.has_public
 
     @property
     def figures(self) -> int:
@@ -120,6 +131,7 @@ async def show(query: ShowQuery, context: Context, desk: Desk) -> GroupShown:
 
 def _shown(kept: ServerExport) -> GroupShown:
     settings = kept.settings
+    everywhere = kept.public.get(EVERYWHERE, PublicRule())
     public = sum(shown is Shown.PUBLIC for shown in kept.channels.values())
     return GroupShown(
         units=settings.units,
@@ -129,6 +141,10 @@ def _shown(kept: ServerExport) -> GroupShown:
         language=settings.language,
         vets=settings.vets,
         helpers=None if settings.helpers is None else str(settings.helpers),
+        role=None if settings.helper_role is None else str(settings.helper_role),
+        posting=everywhere.who,
+        most=everywhere.most,
+        places=sum(place != EVERYWHERE for place in kept.public),
         public=public,
         private=len(kept.channels) - public,
         lamps=tuple(map(lamp_told, kept.lamps)),
@@ -215,6 +231,10 @@ def _settings(facts: GroupShown, say: Says) -> Iterator[Row]:
         yield Row(say("label-vets"), say("vets"))
     if facts.helpers is not None:
         yield Row(say("label-helpers"), say("helpers"))
+    if facts.role is not None:
+        yield Row(say("label-role"), say("role"))
+    if facts.has_public:
+        yield Row(say("label-posting"), say("posting"))
     if facts.has_channels:
         yield Row(say("label-channels"), say("channels"))
 

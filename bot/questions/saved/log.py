@@ -17,6 +17,7 @@ from bot.questions.shared import name_of
 from bot.saved.boards import Topic
 from bot.saved.group import OwnAnimal, OwnLamp, OwnScreen, OwnTarget, Shown
 from bot.saved.logged import Change
+from bot.saved.public import EVERYWHERE, PublicRule, Who
 
 __all__ = ["SERVER_CHANGES", "changes", "tell_changes"]
 
@@ -35,6 +36,7 @@ class Logged(Enum):
     TARGET = "target"
     ANIMAL = "animal"
     BOARD = "board"
+    PUBLIC = "public"
 
 
 class Setting(Enum):
@@ -47,6 +49,7 @@ class Setting(Enum):
     LANGUAGE = "language"
     VETS = "vets"
     HELPERS = "helpers"
+    HELPER_ROLE = "helper_role"
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +73,21 @@ class LogBoard:
 
     topic: Topic
     channel: str
+
+
+@dataclass(frozen=True, slots=True)
+class LogPublic:
+    """Public posts of a channel, by its number; None: of all that have no rule of their own."""
+
+    channel: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class LogRule:
+    """Who may post publicly and how often an hour; None: not said."""
+
+    poster: Who | None
+    most: int | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,6 +160,8 @@ def _what(line: Change) -> Say:
         return Say("log-target", LogAnimal(name_of(first)))
     if kind is Logged.BOARD:
         return Say("log-board", LogBoard(Topic(first), rest.rpartition(" ")[2]))
+    if kind is Logged.PUBLIC:
+        return Say("log-posts", LogPublic(None if int(first) == EVERYWHERE else first))
     return Say("log-named", LogNamed(kind, line.name))
 
 
@@ -156,6 +176,9 @@ def _value(line: Change, text: str) -> Say:
             return Say("log-text", LogText(text))
         case Logged.CHANNEL:
             return Say("log-public") if Shown(text) is Shown.PUBLIC else Say("log-private")
+        case Logged.PUBLIC:
+            rule = PublicRule.model_validate_json(text)
+            return Say("log-rule", LogRule(rule.who, rule.most))
         case Logged.BOARD if text == "shown":
             return Say("log-shown")
         case Logged.BOARD:

@@ -162,6 +162,7 @@ class Forgotten:
     spares: int
     advice: int
     given: int
+    posts: int
 
 
 async def forget(query: ForgetQuery, context: Context, desk: Desk) -> Forgetting | Forgotten:
@@ -187,6 +188,7 @@ async def forget(query: ForgetQuery, context: Context, desk: Desk) -> Forgetting
         spares=gone.spares,
         advice=gone.advice,
         given=gone.given,
+        posts=gone.posts,
     )
 
 
@@ -226,6 +228,8 @@ def _gone(facts: Forgotten) -> Iterator[Row]:
         yield Row(say("label-logs"), say("logs"))
     if facts.advice:
         yield Row(say("label-advice"), say("advice"))
+    if facts.posts:
+        yield Row(say("label-posts"), say("posts"))
 
 
 MINE_PREFER = Command(

@@ -44,6 +44,23 @@ group-vets = { $vets }
 group-label-helpers = Helfer
 # Only with: $helpers
 group-helpers = Kanal { $helpers }
+group-label-role = Rolle der Helfer
+# Only with: $role
+group-role = Rolle { $role }
+group-label-posting = Öffentlich
+group-posting = { $posting ->
+    [everybody] von allen
+    [helpers] von Helfern und Moderation
+    [moderators] von der Moderation
+   *[none] wie üblich
+  }{ $most ->
+    [none] {""}
+   *[other] , je { $most } in der Stunde
+  }{ $places ->
+    [0] {""}
+    [one] ; 1 Kanal hat eine eigene Regel
+   *[other] ; { $places } Kanäle haben eine eigene Regel
+  }
 group-label-channels = Kanäle
 group-channels = { $public } für alle, { $private } nur für die Person, die fragt
 

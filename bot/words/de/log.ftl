@@ -27,9 +27,14 @@ log-setting = { $setting ->
     [zone] Zeitzone
     [language] Sprache
     [vets] Wen ihr ruft
+   [helper_role] Rolle der Helfer
    *[helpers] Kanal der Helfer
   }
 log-target = Zielwert { NAME($animal) }
+log-posts = Öffentliches, { $channel ->
+    [none] überall
+   *[some] Kanal { $channel }
+  }
 log-board = Aushang { $topic ->
     [distances] Abstände
     [temperatures] Temperaturen
@@ -44,6 +49,15 @@ log-text = { $text }
 log-public = für alle
 log-private = nur wer fragt
 log-shown = aufgehängt
+log-rule = { $poster ->
+    [everybody] alle
+    [helpers] Helfer
+    [moderators] Moderation
+   *[none] wie üblich
+  }{ $most ->
+    [none] {""}
+   *[other] , { $most } in der Stunde
+  }
 
 ## Wer
 log-forgotten = vergessen

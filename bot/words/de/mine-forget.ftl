@@ -50,6 +50,11 @@ mine-forget-logs = { $log_lines ->
     [one] deine Nummer ist aus { $log_lines } Zeile entfernt
    *[other] deine Nummer ist aus { $log_lines } Zeilen entfernt
   }; was geändert wurde, bleibt stehen
+mine-forget-label-posts = Öffentliches
+mine-forget-posts = { $posts ->
+    [one] deine Nummer ist aus { $posts } Zeile entfernt
+   *[other] deine Nummer ist aus { $posts } Zeilen entfernt
+  }; die Nachrichten bleiben in ihren Kanälen
 mine-forget-label-advice = Rat für andere
 mine-forget-advice = { $advice ->
     [one] deine Nummer ist aus { $advice } Rat entfernt

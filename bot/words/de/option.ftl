@@ -446,6 +446,10 @@ option-server-remove-of = welcher Zielwert weg soll
 ## server vets, server helpers, server wrong
 option-server-vets-line = ein Kanal, eine Nummer oder eine Adresse, oder none
 option-server-helpers-ask = here: in diesem Kanal; nowhere: nirgends
+option-server-public-who = everybody: alle; helpers: wer die Rolle hat; moderators: Moderation; usual: wie üblich
+option-server-public-where = here: hier; parent: der Kanal oder das Forum darum; everywhere: überall
+option-server-public-most = öffentliche Posts in der Stunde, je Person, 1 bis 100, oder none
+option-server-public-role = die Rolle eurer Helfer, etwa @helfer, oder none
 option-server-wrong-clear = yes nimmt sie weg
 option-server-wrong-file = alle als Datei: csv oder json
 

@@ -85,6 +85,8 @@ wanted-month-too = auch den Monat, zum Vergleich mit der Sonne
 wanted-latitude-too = auch den Breitengrad, zum Vergleich mit der Sonne
 wanted-day-hours = Stunden am Tag, mehr als 0 und höchstens 24
 wanted-uvi-up-to = einen UV-Index über 0 und höchstens { $most }
+wanted-an-hour = wie viele Posts in der Stunde, von 1 bis { $most }, oder none
+wanted-role = eine Rolle, als Erwähnung geschrieben, oder none
 wanted-weeks = eine Zahl von Wochen, von 1 bis { $most }
 wanted-how-often = wie oft, von jedem Tag bis alle 3 Jahre
 

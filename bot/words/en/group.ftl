@@ -45,6 +45,23 @@ group-vets = { $vets }
 group-label-helpers = Helpers
 # Only with: $helpers
 group-helpers = channel { $helpers }
+group-label-role = Helpers' role
+# Only with: $role
+group-role = role { $role }
+group-label-posting = Public posts
+group-posting = { $posting ->
+    [everybody] by everybody
+    [helpers] by helpers and moderators
+    [moderators] by moderators
+   *[none] as usual
+  }{ $most ->
+    [none] {""}
+   *[other] , { $most } an hour each
+  }{ $places ->
+    [0] {""}
+    [one] ; 1 channel has its own rule
+   *[other] ; { $places } channels have their own rule
+  }
 group-label-channels = Channels
 group-channels = { $public } for everybody, { $private } for the asker alone
 

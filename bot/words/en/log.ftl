@@ -1,4 +1,4 @@
-### Facts: GroupLog, LogLine, LogNamed, LogSetting, LogBoard, LogAnimal, LogText
+### Facts: GroupLog, LogLine, LogNamed, LogSetting, LogBoard, LogPublic, LogRule, LogAnimal, LogText
 ### Who changed what for a group.
 
 log-title = Who changed what
@@ -28,9 +28,14 @@ log-setting = { $setting ->
     [zone] time zone
     [language] language
     [vets] whom to call
+   [helper_role] role of the helpers
    *[helpers] channel of the helpers
   }
 log-target = target { NAME($animal) }
+log-posts = public posts, { $channel ->
+    [none] everywhere
+   *[some] channel { $channel }
+  }
 log-board = board { $topic ->
     [distances] distances
     [temperatures] temperatures
@@ -45,6 +50,15 @@ log-text = { $text }
 log-public = for everybody
 log-private = for the asker alone
 log-shown = posted
+log-rule = { $poster ->
+    [everybody] everybody
+    [helpers] helpers
+    [moderators] moderators
+   *[none] as usual
+  }{ $most ->
+    [none] {""}
+   *[other] , { $most } an hour
+  }
 
 ## Who
 log-forgotten = forgotten

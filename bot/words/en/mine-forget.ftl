@@ -51,6 +51,11 @@ mine-forget-logs = { $log_lines ->
     [one] your number was taken out of { $log_lines } line
    *[other] your number was taken out of { $log_lines } lines
   }; what was changed stays
+mine-forget-label-posts = Public posts
+mine-forget-posts = { $posts ->
+    [one] your number was taken out of { $posts } line
+   *[other] your number was taken out of { $posts } lines
+  }; the messages stay in their channels
 mine-forget-label-advice = Advice to others
 mine-forget-advice = { $advice ->
     [one] your number was taken out of { $advice } piece of advice

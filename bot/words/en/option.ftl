@@ -445,6 +445,10 @@ option-server-remove-of = which target goes
 ## server vets, server helpers, server wrong
 option-server-vets-line = a channel, a number or an address, or none
 option-server-helpers-ask = here: in this channel; nowhere
+option-server-public-who = everybody, helpers (with the role), moderators, or usual
+option-server-public-where = here; parent: the channel or forum around it; everywhere
+option-server-public-most = public posts an hour for each person, 1 to 100, or none
+option-server-public-role = the role of your helpers, such as @helpers, or none
 option-server-wrong-clear = yes to take them away
 option-server-wrong-file = all of them as a file: csv or json
 

@@ -86,6 +86,8 @@ wanted-month-too = the month too, to compare with the sun
 wanted-latitude-too = the latitude too, to compare with the sun
 wanted-day-hours = hours of a day, above 0 and up to 24
 wanted-uvi-up-to = a UV index above 0 and up to { $most }
+wanted-an-hour = a number of posts an hour from 1 to { $most }, or none
+wanted-role = a role, written as its mention, or none
 wanted-weeks = a number of weeks from 1 to { $most }
 wanted-how-often = how often, from every day to every 3 years
 

@@ -22,6 +22,7 @@ from bot.saved.keeper import Enclosure, KeeperSettings, KeptScreen, Reading, Spa
 from bot.saved.keeper import Setup as KeptSetup
 from bot.saved.keeper_file import KeeperExport
 from bot.saved.own_lamps import OwnPoint
+from bot.saved.public import PublicRule, Who
 from bot.saved.reminders import ASKED_FOR, MOST_DAYS, ReminderExport
 from bot.saved.values import OwnLife, name_key
 from calc.animal import Subject
@@ -122,8 +123,14 @@ server_exports = st.builds(
         language=st.none() | st.sampled_from(Tongue),
         vets=st.sampled_from([None, "the channel #reptile-vets"]),
         helpers=st.none() | st.integers(0, 2**63 - 1),
+        helper_role=st.none() | st.integers(0, 2**63 - 1),
     ),
     channels=st.dictionaries(st.integers(0, 2**63 - 1), st.sampled_from(Shown), max_size=4),
+    public=st.dictionaries(
+        st.integers(0, 2**63 - 1),
+        st.builds(PublicRule, who=st.sampled_from(Who), most=st.none() | st.integers(1, 100)),
+        max_size=3,
+    ),
     lamps=st.lists(lamps, max_size=4, unique_by=lambda x: name_key(x.name)).map(tuple),
     screens=st.lists(screens, max_size=4, unique_by=lambda x: name_key(x.name)).map(tuple),
     targets=st.lists(targets(), max_size=4, unique_by=lambda x: (x.animal, x.subject)).map(tuple),

@@ -28,7 +28,7 @@ from tests.some import FULL
 ROOT = Path(__file__).parent.parent.parent.parent
 SERVER, KEEPER = 51, 41
 OLD_LIT_LENGTH_M = 0.519
-LATER = {"zone", "language", "vets", "helpers"}
+LATER = {"zone", "language", "vets", "helpers", "helper_role"}
 NEWER = {"lit_length_m", "kind", "point"}
 
 
