@@ -80,11 +80,25 @@ def test_a_site_with_an_address_has_a_map_of_its_pages_and_cards_for_chats() -> 
     }
     for folder in FOLDERS:
         page = site[f"{folder}nights.html"].decode()
-        assert f'property="og:image" content="https://guide.example/{folder}share.png"' in page
+        assert (
+            f'property="og:image" content="https://guide.example/{folder}share-nights.png"' in page
+        )
         assert f'rel="canonical" href="https://guide.example/{folder}nights.html"' in page
-    card = Image.open(BytesIO(site["share.png"]))
-    assert card.size == (1200, 630)
     assert "sitemap.xml" not in SITE
+
+
+@pytest.mark.parametrize("folder", FOLDERS)
+@pytest.mark.parametrize(
+    "name",
+    ["share.png", "share-screens.png", "share-whom-to-believe.png", "share-animal-corn-snake.png"],
+)
+def test_the_card_of_a_page_is_small_and_is_named_by_it(folder: str, name: str) -> None:
+    site = Site(address="https://guide.example/")
+    content = site[f"{folder}{name}"]
+    assert Image.open(BytesIO(content)).size == (1200, 630)
+    assert len(content) <= 130_000
+    page = name.removeprefix("share-").replace("share.png", "index.png").replace(".png", ".html")
+    assert f"/{folder}{name}" in site[f"{folder}{page}"].decode()
 
 
 @pytest.mark.parametrize(

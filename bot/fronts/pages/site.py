@@ -74,7 +74,8 @@ class Site(Mapping[str, bytes]):
             for name, maker in made.items():
                 self._makers[f"{edition.folder}{name}"] = partial(_encoded, maker)
             if address:
-                self._makers[f"{edition.folder}share.png"] = partial(_share_card, edition)
+                for name, card in _cards(edition):
+                    self._makers[f"{edition.folder}{name}"] = card
         if address:
             pages = [name for name in self._makers if name.endswith(".html")]
             self._makers["sitemap.xml"] = partial(_sitemap, address, tuple(pages))
@@ -103,12 +104,29 @@ def _encoded(maker: Callable[[], str]) -> bytes:
     return maker().encode()
 
 
-def _share_card(edition: Edition) -> bytes:
-    from bot.render.picture import share_card
+def _cards(edition: Edition) -> Iterator[tuple[str, Callable[[], bytes]]]:
+    """Give the maker of each page's card for chats: its title beside its picture, or home's."""
 
-    drawing = home_picture(edition).drawing
-    assert drawing is not None
-    return share_card(drawing)
+    def card(title: str, picture: Picture | None) -> bytes:
+        from bot.render.picture.share import share_card
+
+        drawing = (picture and picture.drawing) or home_picture(edition).drawing
+        assert drawing is not None
+        return share_card(title, drawing)
+
+    def of_animal(slug: str) -> bytes:
+        sheet = next(each for each in sheets(edition.language) if each.animal.slug == slug)
+        return card(sheet.name, sheet.reply.picture)
+
+    def of_page(page: guide.Page) -> bytes:
+        return card(page.title, pages.first(page))
+
+    pages = _Pages(edition)
+    yield "share.png", lambda: card(edition.say(Say("page-described")), None)
+    for page in guide.pages(edition.language):
+        yield f"share-{page.slug}.png", partial(of_page, page)
+    for slug in animals():
+        yield f"share-animal-{slug}.png", partial(of_animal, slug)
 
 
 def _sitemap(address: str, pages: Iterable[str]) -> bytes:
@@ -207,6 +225,12 @@ class _Pages:
             if picture:
                 shown[figure.under] = self._edition.illustration(figure, picture)
         return shown
+
+    def first(self, page: guide.Page) -> Picture | None:
+        """Return the picture that a page is shown by: its first, else that of its example."""
+        for figure in page.figures:
+            return self._picture(figure)
+        return ask(page.example, self._asking).picture
 
     def _picture(self, figure: guide.Figure) -> Picture | None:
         if figure.sketch:

@@ -17,34 +17,18 @@ from bot.render.picture.sheet import draw_sheet
 from bot.render.picture.side import draw_side
 from bot.render.picture.tally import draw_tally
 
-__all__ = ["MOST_BYTES", "Theme", "draw", "page_of", "share_card"]
+__all__ = ["MOST_BYTES", "Theme", "draw", "page_of", "png_of"]
 
-MOST_BYTES = 200_000
+MOST_BYTES = 130_000
 _PIXELS = 1200
 _COLOURS = 256
-_CARD = (1200, 630)
+# Colours and how hard a PNG is packed, the quickest first: a tall sheet takes fewer colours.
+_PACKINGS = ((_COLOURS, 6), (64, 6), (48, 9))
 
 
 def draw(drawing: Drawing, theme: Theme = Theme.LIGHT) -> bytes:
     """Return a drawing as PNG."""
-    return _png(page_of(drawing).svg(theme))
-
-
-def share_card(drawing: Drawing) -> bytes:
-    """Return a drawing as the PNG that a link to a page is shown with: 1200 by 630 pixels."""
-    from PIL import Image
-
-    drawn = Image.open(BytesIO(draw(drawing))).convert("RGB")
-    ground, (wide, tall) = drawn.getpixel((0, 0)), _CARD
-    share = min(wide / drawn.width, tall / drawn.height)
-    size = round(drawn.width * share), round(drawn.height * share)
-    card = Image.new("RGB", _CARD, ground)
-    card.paste(
-        drawn.resize(size, Image.Resampling.LANCZOS), ((wide - size[0]) // 2, (tall - size[1]) // 2)
-    )
-    made = BytesIO()
-    card.quantize(_COLOURS).save(made, "PNG", optimize=True)
-    return made.getvalue()
+    return png_of(page_of(drawing).svg(theme))
 
 
 def page_of(drawing: Drawing) -> Page:
@@ -64,7 +48,8 @@ def page_of(drawing: Drawing) -> Page:
             return draw_ladder(drawing)
 
 
-def _png(svg: str) -> bytes:
+def png_of(svg: str) -> bytes:
+    """Return a picture of SVG as PNG, 1200 pixels wide."""
     import resvg_py
     from PIL import Image
 
@@ -73,10 +58,15 @@ def _png(svg: str) -> bytes:
     )
     # Line art needs few colours; a palette makes the file a third of the size.
     drawn = Image.open(BytesIO(bytes(raw))).convert("RGB")
-    few = drawn.quantize(_COLOURS, Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE)
-    written = BytesIO()
-    few.save(written, "png")
-    return written.getvalue()
+    png = b""
+    for colours, level in _PACKINGS:
+        few = drawn.quantize(colours, Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE)
+        written = BytesIO()
+        few.save(written, "png", compress_level=level)
+        png = written.getvalue()
+        if len(png) <= MOST_BYTES:
+            break
+    return png
 
 
 @lru_cache(maxsize=1)
