@@ -34,9 +34,8 @@ def share_card(title: str, drawing: Drawing) -> bytes:
     cut = shown.height > tall
     shown = shown.crop((0, 0, wide, min(tall, shown.height)))
     # What goes on below fades out.
-    seen = (
-        Image.linear_gradient("L").resize((wide, _FADES)).transpose(Image.Transpose.FLIP_TOP_BOTTOM)
-    )
+    fading = Image.linear_gradient("L").resize((wide, _FADES))
+    fading = fading.transpose(Image.Transpose.FLIP_TOP_BOTTOM)
     mask = Image.new("L", shown.size, 255)
     if cut:
         mask.paste(fading, (0, tall - _FADES))
