@@ -5,6 +5,7 @@ import re
 from bot.command import Routed
 from bot.facts import Say
 from bot.language.hearing import FactName
+from bot.language.quantities import read_temperature
 from bot.layered import Brief, Layered
 from bot.queries.question import Question
 from bot.routes.asked import Asked
@@ -37,13 +38,15 @@ def placed_nowhere(asked: Asked) -> Routed | Layered | None:
     told = asked.warmth or asked.uv or asked.at_a_distance or asked.lamps
     if not animal or told or asked.says(_PLACE):
         return None
-    doubted = degrees if asked.says(_DOUBTS) else ""
+    # With a unit it is a measure, without one its option knows whether it tells its own.
+    value = read_temperature(degrees) if degrees == asked.degrees != "" else degrees
+    doubted = value if asked.says(_DOUBTS) else ""
     if (room or doubted) and _wants_none(animal):
         return Routed("temps", {"animal": animal, "cool": room.value if room else doubted})
     if room or not doubted:
         return None
     offers = tuple(
-        Question(command, {option: degrees, "animal": animal}) for command, option in _PLACES
+        Question(command, {option: doubted, "animal": animal}) for command, option in _PLACES
     )
     steps = tuple(
         Say.of("ask-where", option, facts=ForExample(offer.line()))

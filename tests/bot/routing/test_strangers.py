@@ -45,7 +45,7 @@ def test_a_short_name_is_heard_beside_a_lamp() -> None:
 
 
 def test_a_temperature_without_its_place_is_judged_as_air_or_asked_about() -> None:
-    assert ask("ask crestie 27c too hot?", ANYONE).asked.startswith("temps cool:27c")
+    assert ask("ask crestie 27c too hot?", ANYONE).asked.startswith("temps cool:27 C")
     asked = ask("ask beardie 35c too hot?", ANYONE)
     assert [offer.command for offer in asked.offers] == ["temps", "temps", "night"]
 
