@@ -42,6 +42,8 @@ __all__ = ["next_line", "said_in", "told_as_meant", "turn"]
 # What comes next after a check is asked of the same set-up.
 _CHECK, _AFTER_CHECK, _NEEDS = "check", "next", "needs"
 _MOST_OF_A_LAMP = 3
+# A name that nobody begins a sentence with.
+_NO_WORD = "convert"
 # 97ish, about so much.
 _ABOUT = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?) ?-?ish\b", re.I)
 _OPTION = re.compile(r"(?<!\S)[a-z_]+[:=]\S")
@@ -225,7 +227,7 @@ def _is_typed(line: str, preferences: Preferences) -> bool:
     if found is None:
         return False
     command, rest = found
-    if not rest or _OPTION.search(rest):
+    if not rest or _OPTION.search(rest) or command.name == _NO_WORD:
         return True
     many = len(rest.split()) > _MOST_OF_A_LAMP or any(map(str.isdigit, rest))
     if command.name == "lamp" and many:
