@@ -111,6 +111,7 @@ _TOPICS: Mapping[str, tuple[str, ...]] = {
     Topic.TEMPERATURES.value: ("temperature", "temps", "heat"),
     Topic.FIRST_DAY.value.replace("-", " "): ("first", "checklist", "day one", "start"),
     Topic.GUIDE.value: ("pages", "links", "guide links"),
+    Topic.WELCOME.value: ("hello", "newcomers", "new members"),
 }
 _YES: Mapping[str, tuple[str, ...]] = {"yes": ("y", "sure", "true"), "no": ("n", "false")}
 _WHERE: Mapping[str, tuple[str, ...]] = {

@@ -31,6 +31,7 @@ class Topic(StrEnum):
     TEMPERATURES = "temperatures"
     FIRST_DAY = "first-day"
     GUIDE = "guide"
+    WELCOME = "welcome"
 
 
 class BoardState(StrEnum):

@@ -17,12 +17,13 @@ from bot.asker import merged
 from bot.facts import Say
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.sending import Message, guarded, send
+from bot.fronts.discord.welcome import welcome_buttons
 from bot.language.errors import NotUnderstoodError
 from bot.language.units import Units
 from bot.preferences import Context
 from bot.render.post import MOST_TEXT, render_post
 from bot.reply import Reply
-from bot.saved.boards import Board, BoardState, Look
+from bot.saved.boards import Board, BoardState, Look, Topic
 from bot.saved.keeper import KeeperSettings
 from bot.saved.reminders import Trouble
 from bot.saying.voice import voice
@@ -243,6 +244,9 @@ async def _removed(message: discord.PartialMessage | discord.Message) -> None:
 
 def _view(board: Board, content: Reply) -> discord.ui.View:
     view = discord.ui.View(timeout=None)
+    if board.topic is Topic.WELCOME:
+        for button in welcome_buttons(content.language):
+            view.add_item(button)
     view.add_item(BoardButton.of(board, content.language))
     for page in content.guide[:4]:
         if page.url:

@@ -30,6 +30,7 @@ from bot.fronts.discord.sending import guarded
 from bot.fronts.discord.sharing import ReplyButton, ShareButton, Target
 from bot.fronts.discord.show import ShowButton
 from bot.fronts.discord.sure import AgreeButton, DeleteButton, SureButton
+from bot.fronts.discord.welcome import WelcomeButton
 from bot.language.quantities import Units
 from bot.preferences import FIRST
 from bot.reply import PageLink, PartName, Reply
@@ -90,6 +91,7 @@ BUTTONS: Final = (
     CaseButton,
     AgreeButton,
     BoardButton,
+    WelcomeButton,
     SureButton,
     DeleteButton,
     ShowButton,

@@ -20,7 +20,7 @@ from bot.questions.uv.card_table import Card, card
 from bot.saved.boards import BoardNews, Topic
 from calc.animals import animal_name
 
-__all__ = ["Board", "FirstDay", "GuideBoard", "board_of", "tell_board", "with_news"]
+__all__ = ["Board", "FirstDay", "GuideBoard", "Welcome", "board_of", "tell_board", "with_news"]
 
 _PREVIEW = "board preview"
 _FIRST_DAY_PAGES = (
@@ -45,13 +45,20 @@ class GuideBoard:
     linked: bool
 
 
-Board = Card | Needs | FirstDay | GuideBoard
+@dataclass(frozen=True, slots=True)
+class Welcome:
+    """What the bot is for, with buttons that begin to ask."""
+
+
+Board = Card | Needs | FirstDay | GuideBoard | Welcome
 
 
 def board_of(topic: Topic, animal: str | None, context: Context, command: str = _PREVIEW) -> Board:
     """Return what a board of a topic says; some topics need an animal."""
     if topic is Topic.FIRST_DAY:
         return FirstDay()
+    if topic is Topic.WELCOME:
+        return Welcome()
     if topic is Topic.GUIDE:
         pages = guide_asked(GuideQuery.model_validate({}), context)
         assert isinstance(pages, GuidePages)
@@ -74,6 +81,8 @@ def tell_board(facts: Board) -> Layered:
             return _temperatures(facts)
         case FirstDay():
             return _first_day()
+        case Welcome():
+            return _welcome()
         case GuideBoard():
             return _guide(facts)
 
@@ -136,6 +145,22 @@ def _first_day() -> Layered:
         care=(_START, Care(Say("care-off-first"))),
         guide=_FIRST_DAY_PAGES,
         sources=("common_practice",),
+    )
+
+
+def _welcome() -> Layered:
+    return Layered(
+        command=_PREVIEW,
+        title=Say("board-welcome-title"),
+        brief=Brief(head=Say("board-welcome-head"), range=(Say("board-welcome-alone"),)),
+        steps=(
+            Say("board-welcome-animal"),
+            Say("board-welcome-check"),
+            Say("board-welcome-reading"),
+            Say("board-welcome-wrong"),
+        ),
+        care=(Care(Say("board-welcome-urgent")),),
+        guide=("planning-a-set-up", "measuring-temperatures"),
     )
 
 

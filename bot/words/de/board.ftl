@@ -5,6 +5,7 @@ board-topic = { $topic ->
     [distances] Abstände
     [temperatures] Temperaturen
     [first_day] der erste Tag
+    [welcome] Willkommen
    *[guide] der Leitfaden
   }
 
@@ -91,3 +92,13 @@ board-day-night = Notier, wie kalt es nachts wird. Dass es nachts kühler wird, 
 board-day-lights = Licht 12 Stunden an, 12 Stunden aus, mit einer Zeitschaltuhr.
 board-day-shade = Prüf, ob es Schatten ohne UV gibt und auf jeder Seite ein Versteck.
 board-day-again = Miss alles nach einer Woche noch einmal, und nach jeder Änderung.
+
+## Willkommen
+board-welcome-title = Neu hier? Frag mich nach Licht und Wärme
+board-welcome-head = Ich sage dir, wie weit weg eine UV-Lampe hängt, wie warm jede Stelle sein darf und was du zuerst misst.
+board-welcome-alone = Drück einen Knopf. Meine Antwort siehst nur du.
+board-welcome-animal = „Ich habe ein neues Tier“: Sag mir, wie groß das Terrarium ist, und du bekommst einen Plan für den Anfang.
+board-welcome-check = „Prüf meinen Aufbau“: Sag, was wo hängt, und ich sage, was du zuerst änderst.
+board-welcome-reading = „Stimmt dieser Messwert?“: Sag, was dein UV-Messgerät zeigt und aus welchem Abstand.
+board-welcome-wrong = „Etwas stimmt nicht“: Erzähl es mit deinen Worten.
+board-welcome-urgent = Rauch oder Funken: Sicherung raus, Hände weg. Ein Tier ist schlaff, verbrannt oder ringt nach Luft: sofort in eine reptilienkundige Tierarztpraxis, vor jeder Frage hier.

@@ -36,3 +36,7 @@ button-page-back = Zurück: { $title }
 button-page-on = Weiter: { $title }
 button-pages = Eine andere Seite im Leitfaden
 button-pages-from = Seiten { $first } bis { $last } im Leitfaden
+button-welcome-animal = Ich habe ein neues Tier
+button-welcome-check = Prüf meinen Aufbau
+button-welcome-reading = Stimmt dieser Messwert?
+button-welcome-wrong = Etwas stimmt nicht

@@ -94,6 +94,7 @@ choice-uv-tube = UV-Röhre
 choice-uvi = UV-Index
 choice-warm = warme Seite
 choice-water = Wasser
+choice-welcome = willkommen
 choice-white-tube = weiße Röhre
 choice-wide-dome = breite Schale
 choice-window = Fenster

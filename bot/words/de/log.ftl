@@ -39,6 +39,7 @@ log-board = Aushang { $topic ->
     [distances] Abstände
     [temperatures] Temperaturen
     [first_day] erster Tag
+    [welcome] Willkommen
    *[guide] Leitfaden
   }, Kanal { $channel }
 

@@ -6,6 +6,7 @@ board-topic = { $topic ->
     [distances] distances
     [temperatures] temperatures
     [first_day] the first day
+    [welcome] the welcome
    *[guide] the guide
   }
 
@@ -92,3 +93,13 @@ board-day-night = Note how cold it gets at night. A drop at night is good.
 board-day-lights = Lights on for 12 hours, off for 12 hours, by a timer.
 board-day-shade = Check that there is shade to leave the UV, and a hide at each end.
 board-day-again = Read everything again after a week, and after every change.
+
+## Welcome
+board-welcome-title = New here? Ask me about light and heat
+board-welcome-head = I tell how far a UV lamp goes, how warm each place may be, and what to measure first.
+board-welcome-alone = Press a button. What I answer, you alone see.
+board-welcome-animal = “I have a new animal”: tell which one and how large its enclosure is, and I plan a start.
+board-welcome-check = “Check my set-up”: tell what hangs where, and I say what to change first.
+board-welcome-reading = “Is this reading right?”: tell what your UV meter shows, and how far away.
+board-welcome-wrong = “Something is wrong”: tell it in your own words.
+board-welcome-urgent = Smoke or sparks: off at the fuse, hands away. A limp, burnt or gasping animal: a reptile vet at once, before any question here.

@@ -36,3 +36,7 @@ button-page-back = Back: { $title }
 button-page-on = Next: { $title }
 button-pages = Another page of the guide
 button-pages-from = Pages { $first } to { $last } of the guide
+button-welcome-animal = I have a new animal
+button-welcome-check = Check my set-up
+button-welcome-reading = Is this reading right?
+button-welcome-wrong = Something is wrong

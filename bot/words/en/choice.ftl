@@ -94,6 +94,7 @@ choice-uv-tube = uv tube
 choice-uvi = uvi
 choice-warm = warm
 choice-water = water
+choice-welcome = welcome
 choice-white-tube = white tube
 choice-wide-dome = wide dome
 choice-window = window

@@ -40,6 +40,7 @@ log-board = board { $topic ->
     [distances] distances
     [temperatures] temperatures
     [first_day] first day
+    [welcome] welcome
    *[guide] guide
   }, channel { $channel }
 
