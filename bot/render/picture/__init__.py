@@ -23,7 +23,7 @@ MOST_BYTES = 130_000
 _PIXELS = 1200
 _COLOURS = 256
 # Colours and how hard a PNG is packed, the quickest first: a tall sheet takes fewer colours.
-_PACKINGS = ((_COLOURS, 6), (64, 6), (48, 9))
+_PACKINGS = ((_COLOURS, 6), (48, 6), (48, 9))
 
 
 def draw(drawing: Drawing, theme: Theme = Theme.LIGHT) -> bytes:
