@@ -11,7 +11,7 @@ from bot.language.hearing.strengths import STRONGEST_TUBE
 from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import read_duration
 
-__all__ = ["age_of", "alone", "bare_ages"]
+__all__ = ["age_of", "alone", "bare_ages", "is_of_somebody"]
 
 # An entry of a list has no more characters than this on either side of its figure.
 _LIST_ENTRY = 60
@@ -100,7 +100,7 @@ def age_of(scene: Scene, figure: Figure) -> FactName | None:
         object_words = {"it", "tube", "bulb", "uvb", "lamp", "light"}
         own = bool(said & object_words) or lamp
         return FactName.AGE if said & _CHANGED and own else None
-    if _SOMEBODY.match(scene.text, figure.end):
+    if is_of_somebody(scene, figure):
         return None
     if _OLD_ANIMAL.match(scene.text, figure.end):
         return FactName.ANIMAL_AGE
@@ -124,6 +124,11 @@ def age_of(scene: Scene, figure: Figure) -> FactName | None:
     if "old" in following or figure.text.endswith(("yo", "y/o")):
         return _of_what_is_near(scene, figure, start, end)
     return None
+
+
+def is_of_somebody(scene: Scene, figure: Figure) -> bool:
+    """Say whether an age is that of a child or of somebody else: my 6 year old son."""
+    return _SOMEBODY.match(scene.text, figure.end) is not None
 
 
 def _of_living(scene: Scene, living: Mark, figure: Figure, said: set[str]) -> FactName | None:

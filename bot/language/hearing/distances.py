@@ -16,13 +16,15 @@ from bot.language.hearing.word_lists import word_list
 from bot.language.quantities import Measure, measured
 from bot.language.units import Dimension, Units, system_of
 
-__all__ = ["distances", "length_system", "measure_of"]
+__all__ = ["TO_WHAT", "distances", "is_no_distance", "length_system", "measure_of", "reference_of"]
 
-_TO = {
+TO_WHAT = {
     "back": FactName.DISTANCE_BACK,
     "perch": FactName.DISTANCE_PERCH,
     "floor": FactName.DISTANCE_FLOOR,
 }
+"""The distance by what it goes to."""
+
 _SOURCES = frozenset(("tube", "heat", "lamp"))
 _NOUNS = _SOURCES | {"reference", "home", "animal", "person"}
 # An animal basks on its hide as on a rock, but a hide alone is a place of the warm or cool end.
@@ -73,7 +75,7 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
     for figure in scene.figures:
         if figure.kind not in ("length", "plain") or not scene.free(figure):
             continue
-        if scene.standing(figure) in GONE or _is_no_distance(scene, figure):
+        if scene.standing(figure) in GONE or is_no_distance(scene, figure):
             continue
         reference, parts = _reference(scene, figure)
         if figure.kind == "plain" and (
@@ -89,7 +91,11 @@ def distances(scene: Scene) -> Iterator[Fact | Ask]:
         if _is_height(scene, figure, reference, source):
             continue
         measure = measure_of(scene.latest(figure), Dimension.LENGTH, system)
-        name = FactName.LAMP_DISTANCE if source == "heat" else _TO.get(reference, FactName.DISTANCE)
+        name = (
+            FactName.LAMP_DISTANCE
+            if source == "heat"
+            else TO_WHAT.get(reference, FactName.DISTANCE)
+        )
         if measure is None:
             is_length = figure.kind == "length"
             question = Say("unclear-number" if is_length else "unclear-inches")
@@ -112,7 +118,8 @@ def length_system(scene: Scene) -> str | None:
     return systems.pop() if len(systems) == 1 else None
 
 
-def _is_no_distance(scene: Scene, figure: Figure) -> bool:
+def is_no_distance(scene: Scene, figure: Figure) -> bool:
+    """Say whether a length is told of something else than the way from a lamp."""
     adjective = scene.after(figure.end, frozenset(("size",)), figure.end + 14)
     if adjective and not scene.words(figure.end, adjective.start):
         return True
@@ -158,6 +165,11 @@ def _says_distance(scene: Scene, figure: Figure) -> bool:
     before = scene.words(max(scene.sentence(figure.start)[0], figure.start - 30), figure.start)[-3:]
     way = bool((word_list("ways") - {"at"}) & set(following[:1]))
     return way or bool({"distance", "dist", "gap"} & set(before))
+
+
+def reference_of(scene: Scene, figure: Figure) -> str:
+    """Return what a distance goes to: back, perch or floor; nothing where that is not said."""
+    return _reference(scene, figure)[0]
 
 
 def _reference(scene: Scene, figure: Figure) -> tuple[str, tuple[Part, ...]]:

@@ -12,6 +12,7 @@ from bot.language.sizes import Size
 
 __all__ = [
     "GONE",
+    "OF_TURN",
     "THERE",
     "WISHES",
     "Ask",
@@ -161,6 +162,15 @@ class Standing(StrEnum):
     OTHERS = "others"
     NOT = "not"
 
+
+OF_TURN = {
+    "wish": Standing.WISHED,
+    "was": Standing.WAS,
+    "others": Standing.OTHERS,
+    "asked": Standing.ASKED,
+    "intent": Standing.PLANNED,
+}
+"""How a thing stands behind a word of such a kind."""
 
 THERE = frozenset((Standing.IS, Standing.PLANNED))
 """What fills a question: what is there, and what is to come."""

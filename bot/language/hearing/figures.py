@@ -25,6 +25,7 @@ _DEGREES = re.compile(r"\s*(?:°|deg(?:rees?)?|grad(?:e|es|os)?)(?![a-z])")
 _PERCENT = re.compile(r"\s*(?:%|percent|per cent|pct|perc(?![a-z]))")
 _CLOCK = re.compile(r"([0-9]{1,2})(?::([0-9]{2}))?\s*(am|pm|a\.m\.|p\.m\.)?(?![0-9a-z])")
 _PAIR = re.compile(r"([0-9]{2,3})\s?/\s?([0-9]{2,3})(?![0-9/a-z%°]|[.,][0-9])")
+_ROW = re.compile(r"([0-9]{2,3})/([0-9]{2,3})/([0-9]{2,3})(?![0-9/a-z%°]|[.,][0-9])")
 _SKIP = re.compile(
     r"24/7|[0-9]{1,2}/[0-9]{1,2}/[0-9]{2,4}|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]+(?:st|nd|rd|th)(?![a-z])"
 )
@@ -64,6 +65,7 @@ _A_METER = re.compile(r"an?\s+(?:meter|metre)")
 _GOT = re.compile(r"\b(?:borrowed|bought|got|have|own|need|use|used|with) \Z")
 _FAR = re.compile(r"\s+(?:long|away|above|from|over|of|and|wide|tall|up|high|deep|to|square)\b")
 _LITRES = re.compile(r"\s+(?:tank|viv|tub|box|terrarium|aquarium|rub|bin)\b")
+_LONGEST_MONTH, _MONTHS = 31, 12
 _PASSED = re.compile(r"[-+]?[0-9.,_]*[0-9]|\S")
 # The letter of a side: 20L x 12W x 12H.
 _SIDE_LETTER = re.compile(r"\s?[lwdh](?![a-z])")
@@ -74,8 +76,9 @@ _IN_INCHES = re.compile(r"\s*(?:tank|viv|cage|enclosure)?\s*in inches\b")
 class Figure:
     """A figure in the normalised text.
 
-    ``kind`` is a dimension, or "plain", "degrees", "percent", "size", "cross", "clock", "pair".
-    ``sides`` holds what was written: one side, two of a range or a pair, two or three of a size.
+    ``kind`` is a dimension, or "plain", "degrees", "percent", "size", "cross", "clock", "pair",
+    "row".
+    ``sides`` holds what was written: one side, two of a range or a pair, three of a row or a size.
     ``told_to`` is where a correction ends that gave the figure its value; 0 if there was none.
     """
 
@@ -114,6 +117,11 @@ def figures_of(text: str, taken: Iterable[tuple[int, int]], most: int) -> list[F
     at = 0
     while len(found) < most and (match := _START.search(free, at)):
         at = match.start()
+        row = _ROW.match(free, at)
+        if row and not _is_date(row):
+            found.append(_in_row("row", row))
+            at = row.end()
+            continue
         skip = _SKIP.match(free, at) or _TIMES.match(free, at)
         if skip:
             at = skip.end()
@@ -125,6 +133,17 @@ def figures_of(text: str, taken: Iterable[tuple[int, int]], most: int) -> list[F
         found.append(figure)
         at = max(figure.end, at + 1)
     return found
+
+
+def _in_row(kind: str, row: re.Match[str]) -> Figure:
+    numbers = enumerate(row.groups(), 1)
+    sides = tuple(Side(Fraction(number), None, row.end(at)) for at, number in numbers)
+    return Figure(kind, sides, row[0], row.start(), row.end())
+
+
+def _is_date(row: re.Match[str]) -> bool:
+    day, month = sorted((int(row[1]), int(row[2])), reverse=True)
+    return day <= _LONGEST_MONTH and month <= _MONTHS
 
 
 def _after_number(text: str, at: int) -> int:
@@ -157,8 +176,7 @@ def _figure(text: str, at: int, closing: frozenset[int]) -> Figure | None:
         return size
     pair = _PAIR.match(text, at)
     if pair:
-        sides = tuple(Side(Fraction(pair[i]), None, pair.end(i)) for i in (1, 2))
-        return Figure("pair", sides, pair[0], at, pair.end())
+        return _in_row("pair", pair)
     gallons = _GALLONS.match(text, at)
     if gallons:
         side = Side(Fraction(gallons[1] or gallons[2]), "gal", gallons.end())

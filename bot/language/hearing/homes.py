@@ -16,7 +16,7 @@ from bot.language.sizes import size_of
 from bot.language.units import Dimension, exact
 from bot.language.wanted import Whole
 
-__all__ = ["homes"]
+__all__ = ["box_of", "homes", "longer_side"]
 
 _HOME = frozenset(("home",))
 _REFERENCE = frozenset(("reference",))
@@ -90,8 +90,12 @@ def homes(scene: Scene) -> Iterator[Fact | Ask]:
 
 
 def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
-    if scene.standing(figure) in GONE or scene.left_behind(figure):
-        return
+    if scene.standing(figure) not in GONE and not scene.left_behind(figure):
+        yield box_of(scene, figure)
+
+
+def box_of(scene: Scene, figure: Figure) -> Fact | Ask:
+    """Return the enclosure of three sides, or what must be asked of it."""
     doubt = next((side.doubt for side in figure.sides if side.doubt), None)
     inches = "in" if figure.text.endswith("in inches") else None
     bare = inches or ("cm" if figure.high >= _SURELY_CM else None)
@@ -100,9 +104,8 @@ def _size(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     size = None if doubt else size_of(list(figure.sides), bare, figure.text)
     if size is None:
         question = Say("unclear-need", Whole(doubt[0])) if doubt else Say("unclear-inches")
-        yield scene.ask(FactName.ENCLOSURE, question, figure)
-    else:
-        yield scene.fact(FactName.ENCLOSURE, size, figure, assumed=size.assumed and not inches)
+        return scene.ask(FactName.ENCLOSURE, question, figure)
+    return scene.fact(FactName.ENCLOSURE, size, figure, assumed=size.assumed and not inches)
 
 
 def _corrects(scene: Scene, said: Fact, figure: Figure) -> bool:
@@ -116,18 +119,26 @@ def _corrects(scene: Scene, said: Fact, figure: Figure) -> bool:
 
 def _two_sides(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:
     """Return the longer of two sides of an enclosure: a table 120cm x 60cm."""
-    if scene.standing(figure) in GONE:
+    if scene.standing(figure) in GONE or not _of_home(scene, figure):
         return
+    fact = longer_side(scene, figure)
+    if fact is not None:
+        scene.take(figure)
+        yield fact
+
+
+def longer_side(scene: Scene, figure: Figure) -> Fact | None:
+    """Return the length of an enclosure of two sides, if any home is so long."""
     longer = max(figure.sides, key=lambda side: side.value)
     # As a box of three sides, so that 8x4 are feet and 120x60 are centimetres.
     box = size_of([*figure.sides, figure.sides[-1]], length_system(scene), figure.text)
     unit = figure.unit or (box.unit if box else None)
     measure = measure_of(replace(figure, sides=(longer,)), Dimension.LENGTH, unit)
-    if measure and measure.low >= _SHORTEST_HOME_M and _of_home(scene, figure):
-        scene.take(figure)
-        assumed = not figure.unit
-        told = replace(measure, assumed=assumed)
-        yield scene.fact(FactName.ENCLOSURE_LENGTH, told, figure, assumed=assumed)
+    if measure is None or measure.low < _SHORTEST_HOME_M:
+        return None
+    assumed = not figure.unit
+    told = replace(measure, assumed=assumed)
+    return scene.fact(FactName.ENCLOSURE_LENGTH, told, figure, assumed=assumed)
 
 
 def _length(scene: Scene, figure: Figure) -> Iterator[Fact | Ask]:

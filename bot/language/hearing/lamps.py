@@ -14,7 +14,7 @@ from bot.language.hearing.scene import Part, Scene
 from bot.language.hearing.strengths import LABELS, NO_TUBE, STRONGEST_TUBE, tube_beside
 from bot.language.lamps import Fixture, TubeStrength, read_tube_strength
 
-__all__ = ["fixtures", "lamp_kinds", "tubes"]
+__all__ = ["fixtures", "is_of_other_lamp", "is_other_share", "lamp_kinds", "tubes"]
 
 # Label figures that stand without a percent sign.
 _BARE_STRENGTHS = frozenset((5, 6, 10, 12, 14))
@@ -57,7 +57,7 @@ def _too_strong(scene: Scene) -> Iterator[Ask]:
     """Return a question about a percentage beside a tube that no label bears."""
     for figure in scene.loose("percent"):
         beside = tube_beside(scene, figure)
-        if figure.high > STRONGEST_TUBE and beside and not _of_other_share(scene, figure):
+        if figure.high > STRONGEST_TUBE and beside and not is_other_share(scene, figure):
             scene.take(figure)
             yield scene.ask(FactName.TUBE, Say("unclear-label"), figure, *beside)
             return
@@ -81,12 +81,12 @@ def _percent(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
     if figure.high > STRONGEST_TUBE:
         return None
     beside = tube_beside(scene, figure)
-    if _of_other_lamp(scene, figure) or (not beside and _of_other_share(scene, figure)):
+    if is_of_other_lamp(scene, figure) or (not beside and is_other_share(scene, figure)):
         return None
     return beside
 
 
-def _of_other_share(scene: Scene, figure: Figure) -> bool:
+def is_other_share(scene: Scene, figure: Figure) -> bool:
     """Say whether a percentage is told of the air, of a mesh or of a dimmer."""
     start, end = scene.clause(figure.start)
     before = scene.before(figure.start, _SHARES, start)
@@ -108,7 +108,7 @@ def _label(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
     decimal = figure.text.endswith((".0", ",0")) and figure.low in LABELS
     decimal = decimal and not _MEASURED & set(scene.words(figure.start - 12, figure.start)[-1:])
     beside = tube_beside(scene, figure)
-    if len(figure.sides) != 1 or _of_other_lamp(scene, figure):
+    if len(figure.sides) != 1 or is_of_other_lamp(scene, figure):
         return None
     if decimal:
         return beside
@@ -124,7 +124,7 @@ def _label(scene: Scene, figure: Figure) -> tuple[Part, ...] | None:
     return None
 
 
-def _of_other_lamp(scene: Scene, figure: Figure) -> bool:
+def is_of_other_lamp(scene: Scene, figure: Figure) -> bool:
     """Say whether a figure is the label of a compact or mercury lamp right beside it."""
     for mark in scene.marks.within(figure.start - 40, figure.end + 40):
         if mark.kind != "lamp" or mark.value not in NO_TUBE:

@@ -13,6 +13,7 @@ from bot.language.hearing.placed import Placed, Words
 from bot.language.hearing.scene import Scene
 from bot.language.hearing.told_once import told_once
 from bot.language.hearing.word_lists import word_list
+from bot.language.spoken import in_digits
 
 __all__ = ["LONGEST_MESSAGE", "MOST_FIGURES", "MOST_MARKS", "laid_out"]
 
@@ -38,7 +39,7 @@ _WORD = re.compile(r"[a-z0-9']+")
 
 def laid_out(text: str, names: Names) -> Scene:
     """Return the scene of a text; ``names`` are those of animals that the caller knows."""
-    plain = glossed(text)
+    plain = in_digits(glossed(text))
     plain = plain.cut(LONGEST_MESSAGE)
     # Letter by letter where the fold of the whole text changes its length.
     lower = plain.text.lower()

@@ -10,7 +10,7 @@ from bot.language.hearing.scene import Scene
 from bot.language.hearing.word_lists import word_list
 from bot.language.units import Dimension
 
-__all__ = ["controls", "thermometers", "watts"]
+__all__ = ["controls", "is_dark", "thermometers", "watts"]
 
 _WITHOUT_LIGHT = frozenset(
     ("ceramic", "infrared projector", "radiant panel", "heat mat", "heat rock")
@@ -37,6 +37,12 @@ def watts(scene: Scene) -> Iterator[Fact | Ask]:
             dark = lamp is not None and lamp.value in _WITHOUT_LIGHT
             name = FactName.OTHER_WATTS if dark else FactName.WATTS
             yield scene.fact(name, measure, figure)
+
+
+def is_dark(scene: Scene, figure: Figure) -> bool:
+    """Say whether watts are of what gives no heat by its light: a heater, a tube, a compact."""
+    lamp = _lamp_of(scene, figure)
+    return lamp is not None and (lamp.kind == "tube" or lamp.value in _WITHOUT_LIGHT | _TUBES)
 
 
 def _prints_its_length(scene: Scene, figure: Figure, lamp: Mark) -> bool:

@@ -3,9 +3,10 @@
 import re
 from bisect import bisect_right
 from dataclasses import dataclass, field, replace
+from typing import TypeVar
 
 from bot.facts import Say
-from bot.language.hearing.facts import THERE, Ask, Fact, FactName, FactValue, Standing
+from bot.language.hearing.facts import OF_TURN, THERE, Ask, Fact, FactName, FactValue, Standing
 from bot.language.hearing.figures import Figure
 from bot.language.hearing.lexicon import Mark
 from bot.language.hearing.past import is_only_asked, is_past
@@ -16,6 +17,7 @@ from bot.language.normal import Normal
 __all__ = ["ANIMALS", "LIVING", "SPOKEN_NONE", "Part", "Scene"]
 
 Part = Mark | Figure
+Row = TypeVar("Row", Fact, Ask)
 
 ANIMALS = frozenset(("animal", "kin", "strange"))
 """The marks of an animal: by its name, by one that several share, by one that is not known."""
@@ -55,18 +57,9 @@ _TURNS = frozenset(("restart", "wish", "asked", "intent"))
 _CONTENT = frozenset(("mesh", "lid", "reflector", "lamp", "tube", "heat", "control", "night_heat"))
 
 
-_OF_TURN = {
-    "wish": Standing.WISHED,
-    "was": Standing.WAS,
-    "others": Standing.OTHERS,
-    "asked": Standing.ASKED,
-    "intent": Standing.PLANNED,
-}
-
-
 @dataclass(slots=True)
 class Scene:
-    """A text with everything that was found in it; ``taken`` are parts that a listener used."""
+    """A text with all that was found in it; ``taken`` was used, ``read`` as what, by its start."""
 
     normal: Normal
     marks: Placed[Mark]
@@ -76,6 +69,7 @@ class Scene:
     clause_ends: list[int]
     taken: set[int] = field(default_factory=set)
     supposing: bool = False
+    read: dict[int, Fact | Ask] = field(default_factory=dict)
     _standings: dict[int, Standing] = field(default_factory=dict)
     _denials: dict[int, Mark | None] = field(default_factory=dict)
     _kinds: dict[frozenset[str], Placed[Mark]] = field(default_factory=dict)
@@ -147,7 +141,7 @@ class Scene:
     def supposed(self) -> "Scene":
         """Return what stands apart once more, taken as if it were so now; strengths stay."""
         apart = [f for f in self.figures if f.kind == "percent" or self._standing(f) not in THERE]
-        return replace(self, figures=Placed(apart), taken=set(), supposing=True)
+        return replace(self, figures=Placed(apart), taken=set(), supposing=True, read={})
 
     def _stands(self, part: Part) -> Standing:
         start = max(self.sentence(part.start)[0], part.start - _REACH)
@@ -166,7 +160,7 @@ class Scene:
             return Standing.IS
         if turn.value == "wanted" and part.kind in _READ:
             return Standing.WISHED
-        return _OF_TURN.get(turn.value, _OF_TURN[turn.kind])
+        return OF_TURN.get(turn.value, OF_TURN[turn.kind])
 
     def of_others(self, part: Part) -> bool:
         """Say whether a part is told of somebody else's animal or set-up."""
@@ -298,14 +292,21 @@ class Scene:
         hedged = any(self.hedged(part) for part in parts)
         stands = (self._standing(part) for part in parts if isinstance(part, Figure))
         standing = next((each for each in stands if each is not Standing.IS), Standing.IS)
-        return Fact(
+        fact = Fact(
             name, value, words, first, last, hedged, assumed, standing, corrects=corrects > 0
         )
+        return self._noted(fact, parts)
 
     def ask(self, name: FactName, question: Say, *parts: Part) -> Ask:
         """Return a question about the words of some parts."""
         start, end = min(p.start for p in parts), max(p.end for p in parts)
-        return Ask(name, question, *self._words(start, end))
+        return self._noted(Ask(name, question, *self._words(start, end)), parts)
+
+    def _noted(self, row: Row, parts: tuple[Part, ...]) -> Row:
+        figures = [part for part in parts if isinstance(part, Figure)]
+        for figure in figures or (f for p in parts for f in self.figures.touching(p.start, p.end)):
+            self.read[figure.start] = row
+        return row
 
     def _words(self, start: int, end: int) -> tuple[str, int, int]:
         first, last = self.normal.span(start, end)

@@ -25,7 +25,7 @@ from bot.language.quantities import measured
 from bot.language.units import Dimension
 from bot.language.wanted import Spelled, Whole
 
-__all__ = ["temperatures"]
+__all__ = ["DEGREES", "in_units", "is_setting", "temperatures"]
 
 # (up to here °C, from here °F) by place; no living animal's place lies beyond.
 _BASKING_BAND = (55, 75)
@@ -50,6 +50,9 @@ _NAMES = {
     "room": FactName.ROOM,
     "room_night": FactName.ROOM_NIGHT,
 }
+DEGREES = {name: place for place, name in _NAMES.items()}
+"""The place of a reading by its fact."""
+
 # From here on a bare number that ends a clause may be the surface of a perch in °C.
 _LIKE_A_SPOT_C = 25
 _OF_A_SPOT = ((30, 60), (80, 150))
@@ -88,7 +91,7 @@ def temperatures(scene: Scene) -> Iterator[Fact | Ask]:
     read = list(placed(scene, links))
     read += _said_of_it(scene, figures, read)
     scene.take(*(figure for figure, _, _ in read))
-    yield from _in_units(scene, [row for row in read if row[2] in _NAMES])
+    yield from in_units(scene, [row for row in read if row[2] in _NAMES])
     nowhere = [figure for figure, _, name in read if name == "ambient"]
     nowhere += unplaced(scene, figures)
     for figure in nowhere:
@@ -161,7 +164,7 @@ def _may_be(scene: Scene, figure: Figure) -> bool:
         return False
     if _OUTDOORS & {scene.next_word(figure.end), *scene.words(figure.start - 14, figure.start)[:1]}:
         return False
-    if _is_setting(scene, figure):
+    if is_setting(scene, figure):
         return False
     if figure.kind == "temperature":
         return True
@@ -200,7 +203,7 @@ def _of_humidity(scene: Scene, figure: Figure) -> bool:
     return near and warm is None and all(f.kind in ("plain", "percent", "pair") for f in said)
 
 
-def _is_setting(scene: Scene, figure: Figure) -> bool:
+def is_setting(scene: Scene, figure: Figure) -> bool:
     """Say whether a figure is what a thermostat is set to, and no reading."""
     control = scene.before(figure.start, frozenset(("control",)), scene.clause(figure.start)[0])
     if control is None or control.value != "thermostat":
@@ -220,10 +223,11 @@ def _clear_unit(figure: Figure, name: str, *, metric: bool) -> str | None:
     return "degC" if metric else None
 
 
-def _in_units(scene: Scene, read: list[Read]) -> Iterator[Fact | Ask]:
+def in_units(scene: Scene, read: list[Read], others: str | None = None) -> Iterator[Fact | Ask]:
+    """Return readings in degrees; ``others`` is the unit of the rest of the text."""
     metric = scene.normal.metric
     clear = {unit for f, _, name in read if (unit := _clear_unit(f, name, metric=metric))}
-    agreed = clear.pop() if len(clear) == 1 else None
+    agreed = clear.pop() if len(clear) == 1 else others
     for figure, mark, name in read:
         unit = _clear_unit(figure, name, metric=metric) or agreed
         doubt = next((side.doubt for side in figure.sides if side.doubt), None)

@@ -17,7 +17,7 @@ MINE = frozenset(("mine", "mines", "mine's"))
 def unplaced(scene: Scene, figures: list[Figure]) -> list[Figure]:
     """Return the figures that are readings, and that nobody has used."""
     found = [f for f in figures if scene.free(f) and _surely(scene, f)]
-    found += [f for f in scene.loose("pair") if _like_two_readings(f)]
+    found += [f for f in scene.loose("pair", "row") if _like_two_readings(f)]
     return found + [f for f in figures if scene.free(f) and f not in found and _lonely(scene, f)]
 
 

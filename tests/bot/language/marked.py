@@ -18,18 +18,19 @@ _ROLES = {
     "tl": "tube_length",
     "ta": "age",
     "aa": "animal_age",
-    "di": "distance distance_back distance_perch distance_floor",
+    "di": "distance distance_back distance_perch distance_floor uvi_at",
     "ld": "lamp_distance",
     "ba": "basking",
     "wa": "warm",
     "co": "cool",
     "ni": "night room_night",
-    "ro": "room",
+    "ro": "room room_night",
     # The watts printed on a tube tell its length.
     "wt": "watts other_watts tube_length",
     "ho": "hours",
     "of": "on_for",
     "uv": "uvi uvi_at",
+    "wd": "water",
     "an": "animal",
 }
 _MARKED = {FactName(name) for names in _ROLES.values() for name in names.split()}
@@ -44,6 +45,11 @@ class Mark:
     end: int
     role: str
     sign: str
+
+    @property
+    def names(self) -> frozenset[FactName]:
+        """The facts that this role may be."""
+        return frozenset(FactName(name) for name in _ROLES[self.role].split())
 
     def is_told_by(self, fact: Fact) -> bool:
         """Say whether a fact is of this role, touches these words and has their numbers."""
@@ -106,7 +112,7 @@ def found_of(marked: list[str], names: Set[FactName] = frozenset(_MARKED)) -> Fo
         text, marks = taken_apart(message)
         heard = heard_in(text)
         facts = [f for f in heard.facts if f.standing in THERE and f.name in names]
-        _count(found, heard, facts, marks)
+        _count(found, heard, facts, [mark for mark in marks if mark.names & names])
     return found
 
 
@@ -120,7 +126,8 @@ def _count(found: Found, heard: Heard, facts: list[Fact], marks: list[Mark]) -> 
         elif mark.sign == "+":
             used.update(hits)
         elif not mark.sign:
-            fresh = [i for i in hits if i not in used]
+            # One fact tells a UV index and its distance.
+            fresh = [i for i in hits if i not in used or facts[i].name is FactName.UVI_AT]
             used.update(hits)
             found.right += bool(fresh)
             found.missed += not fresh

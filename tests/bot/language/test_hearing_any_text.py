@@ -32,7 +32,7 @@ SALADS = st.lists(st.tuples(PIECES, st.sampled_from(JOINTS)), max_size=40).map(
 # A text of this many characters that repeats one thing is the worst that can be sent.
 LONG = 2000
 # Lines of Python, about 5 ms of them; the longest sentence of the collection takes 16,000.
-MOST_STEPS = 180_000
+MOST_STEPS = 280_000
 
 
 def holds_its_words(text: str, heard: Heard) -> None:

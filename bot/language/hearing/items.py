@@ -1,0 +1,114 @@
+"""The figures whose role is asked, and how what stands around them becomes numbers."""
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from zlib import crc32
+
+import numpy as np
+from numpy.typing import NDArray
+
+from bot.language.hearing.figures import Figure
+from bot.language.hearing.scene import Scene
+from bot.language.linear import BUCKETS
+
+__all__ = [
+    "HOTTEST",
+    "LIVING_GROUP",
+    "Item",
+    "Numbers",
+    "both",
+    "group_of",
+    "items_of",
+    "joined",
+    "number_of",
+    "phrase",
+]
+
+Numbers = NDArray[np.uint64]
+
+_NUMBER = re.compile(r"[0-9]+")
+_SPREAD, _SALT = np.uint64(0x9E3779B97F4A7C15), np.uint64(0xC2B2AE3D27D4EB4F)
+_SHIFT, _FOLD = np.uint64(44), np.uint64(29)
+LIVING_GROUP = 2
+_GROUPS: Mapping[str, int] = {
+    **dict.fromkeys(("place", "reference", "temperature"), 0),
+    **dict.fromkeys(("tube", "heat", "lamp", "control", "mesh", "home", "uvi", "hours"), 1),
+    **dict.fromkeys(("animal", "kin", "strange", "person"), LIVING_GROUP),
+    **dict.fromkeys(("wish", "asked", "intent", "restart", "corrected", "not", "how", "hedge"), 3),
+}
+_NO_GROUP = 4
+# What may be a temperature without its unit.
+_COLDEST, HOTTEST = 14, 150
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """A figure, or one side of a pair such as 106/80, whose role is asked."""
+
+    figure: Figure
+    start: int
+    end: int
+    value: float
+    side: int = -1
+
+    @property
+    def unit(self) -> str:
+        """Return its unit, or what it is."""
+        return self.figure.unit or self.figure.kind
+
+    @property
+    def may_be_degrees(self) -> bool:
+        """Whether it may be a temperature."""
+        kind = self.figure.kind
+        bare = kind == "plain" and _COLDEST <= self.value <= HOTTEST
+        return bare or kind in ("temperature", "degrees", "pair", "row")
+
+    @property
+    def kin(self) -> str:
+        """What it is like: a home is told by sides or by its volume."""
+        if self.may_be_degrees:
+            return "degrees"
+        kind = self.figure.kind
+        return "home" if kind in ("size", "cross", "volume") else kind
+
+
+def items_of(scene: Scene) -> list[Item]:
+    """Return what the roles of a text are asked of, in order."""
+    found: list[Item] = []
+    for figure in scene.figures:
+        if figure.kind not in ("pair", "row"):
+            found.append(Item(figure, figure.start, figure.end, float(figure.low)))
+            continue
+        for side, match in enumerate(_NUMBER.finditer(figure.text)):
+            start, end = figure.start + match.start(), figure.start + match.end()
+            found.append(Item(figure, start, end, float(figure.sides[side].value), side))
+    return found
+
+
+@lru_cache(maxsize=1 << 15)
+def number_of(name: str) -> int:
+    """Return the number of a name."""
+    return crc32(name.encode())
+
+
+def joined(numbers: Numbers, salts: Numbers) -> NDArray[np.int64]:
+    """Return the buckets of numbers, each under its template's salt."""
+    mixed = (numbers + salts * _SALT) * _SPREAD
+    return ((mixed >> _SHIFT) % np.uint64(BUCKETS)).astype(np.int64)
+
+
+def both(one: Numbers, other: Numbers) -> Numbers:
+    """Return numbers for two things that stand together."""
+    return np.asarray((one * _SPREAD) ^ (one >> _FOLD) ^ other)
+
+
+def group_of(kind: str) -> int:
+    """Return which of the groups of phrases a kind belongs to."""
+    return _GROUPS.get(kind, _NO_GROUP)
+
+
+def phrase(kind: str, value: str) -> str:
+    """Return what a known phrase is known as; every animal is one."""
+    return f"m{kind}{'' if group_of(kind) == LIVING_GROUP else value}"

@@ -1,0 +1,162 @@
+"""What each figure of a text is told of, and how it stands, learned from sentences of many hands.
+
+``second.py`` says where it is heard beside the listeners. The model, ``learned.npz``, is made by
+``tests/bot/language/linking/training.py``; nothing is learned while the bot runs.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import as_file, files
+from importlib.resources.abc import Traversable
+from itertools import pairwise
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from bot.language.hearing.facts import Standing
+from bot.language.hearing.features import features
+from bot.language.hearing.items import Item, Numbers, joined, number_of
+from bot.language.hearing.scene import Scene
+from bot.language.linear import BUCKETS
+
+__all__ = ["FIRST", "NO_ROLE", "Linked", "Linker", "linked_roles", "steps", "steps_after"]
+
+NO_ROLE = ""
+"""The role of a figure that tells nothing that is heard."""
+
+FIRST = "first"
+"""Stands before the first figure of a text."""
+
+_AFTER = 3000
+
+
+@dataclass(frozen=True, slots=True)
+class Linked:
+    """A figure with the chance of each role [1], and of each standing if it has a role [1]."""
+
+    item: Item
+    roles: Mapping[str, float]
+    stands: Mapping[str, float]
+
+    @property
+    def role(self) -> str:
+        """The likeliest role."""
+        return max(self.roles, key=self.roles.__getitem__)
+
+    @property
+    def chance(self) -> float:
+        """How likely that is."""
+        return self.roles[self.role]
+
+    def stands_as(self, *standings: Standing) -> float:
+        """Return how likely it stands in one of these ways, if it tells anything."""
+        some = 1.0 - self.stands[NO_ROLE]
+        return sum(self.stands[standing.value] for standing in standings) / max(some, 1e-9)
+
+
+@dataclass(frozen=True, slots=True)
+class Linker:
+    """Weights [feature, role and standing]; ``row`` has each bucket's row, the last one is zero."""
+
+    roles: tuple[str, ...]
+    stands: tuple[str, ...]
+    row: NDArray[np.int64]
+    weights: NDArray[np.float32]
+    bias: NDArray[np.float64]
+
+    @classmethod
+    def of(cls, kept: Mapping[str, NDArray[Any]]) -> "Linker":
+        """Return the model of the arrays that a file keeps."""
+        buckets = kept["buckets"]
+        row = np.full(BUCKETS, len(buckets), dtype=np.int64)
+        row[buckets] = np.arange(len(buckets))
+        weights = kept["weights"].astype(np.float32) * kept["scale"]
+        weights = np.concatenate([weights, np.zeros((1, weights.shape[1]), dtype=np.float32)])
+        roles, stands = (tuple(str(key) for key in kept[name]) for name in ("roles", "stands"))
+        return cls(roles, stands, row, weights, kept["bias"].astype(np.float64))
+
+    def chances(
+        self, buckets: NDArray[np.int64], after: Numbers
+    ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+        """Return the chances of roles and standings of a text's figures, in order.
+
+        The role of a figure hangs on that of the one before: its chances are summed over those.
+        """
+        many = len(self.roles)
+        scale = (buckets.shape[1] + after.shape[1]) ** -0.5
+        told = self.weights[self.row[buckets]].sum(axis=1, dtype=np.float64) * scale + self.bias
+        roles = self._in_order(told[:, :many], after, self.roles, slice(0, many), scale)
+        return roles, self._in_order(told[:, many:], after, self.stands, slice(many, None), scale)
+
+    def _in_order(
+        self,
+        told: NDArray[np.float64],
+        after: Numbers,
+        labels: Sequence[str],
+        columns: slice,
+        scale: float,
+    ) -> NDArray[np.float64]:
+        """Return the chances of labels, each figure's summed over those of the one before."""
+        weights = self.weights[:, columns]
+        buckets = np.stack([steps_after(after, label) for label in labels], axis=1)
+        given = _shares(told[:, None, :] + weights[self.row[buckets]].sum(axis=2) * scale)
+        first = weights[self.row[steps_after(after[:1], FIRST)]].sum(axis=1)[0]
+        here = _shares(told[0] + first * scale)
+        chances = [here]
+        for place in range(1, len(told)):
+            here = here @ given[place]
+            chances.append(here)
+        return np.array(chances)
+
+
+def _shares(scores: NDArray[np.float64]) -> NDArray[np.float64]:
+    odds = np.exp(scores - scores.max(axis=-1, keepdims=True))
+    return np.asarray(odds / odds.sum(axis=-1, keepdims=True))
+
+
+def steps(scene: Scene, items: Sequence[Item]) -> Numbers:
+    """Return how each figure follows the one before it [item, template]."""
+    rows = [[1, 2, 3, 4, 5]]
+    for before, item in pairwise(items):
+        gap = scene.text[before.end : item.start].strip()
+        gap = gap if len(gap) <= _SHORT_GAP else f"long{',' in gap}"
+        unit = item.unit
+        way = (item.value > before.value) - (item.value < before.value)
+        names = (f"k{unit}", f"g{gap}", f"w{way}{unit}", f"{gap}{unit}{way}")
+        rows.append([7, *(number_of(name) for name in names)])
+    return np.array(rows, dtype=np.uint64)
+
+
+_SHORT_GAP = 6
+
+
+def steps_after(after: Numbers, label: str) -> NDArray[np.int64]:
+    """Return the buckets of figures that follow one of a role or standing [item, template]."""
+    known = np.uint64(number_of(f"after {label}"))
+    salts = np.arange(_AFTER, _AFTER + after.shape[1], dtype=np.uint64)
+    return joined((after << np.uint64(5)) ^ known, salts)
+
+
+def linked_roles(scene: Scene, items: Sequence[Item], read: Mapping[int, str]) -> list[Linked]:
+    """Return what each figure may be; ``read`` is what the listeners made of it, by its start."""
+    if not items:
+        return []
+    model = _model()
+    roles, stands = model.chances(features(scene, items, read), steps(scene, items))
+    return [
+        Linked(
+            item,
+            dict(zip(model.roles, map(float, of_role), strict=True)),
+            dict(zip(model.stands, map(float, standing), strict=True)),
+        )
+        for item, of_role, standing in zip(items, roles, stands, strict=True)
+    ]
+
+
+@cache
+def _model() -> Linker:
+    file: Traversable = files("bot.language.hearing") / "learned.npz"
+    with as_file(file) as path, np.load(path) as kept:
+        return Linker.of(kept)
