@@ -58,6 +58,7 @@ _ALIKE = {("room", FactName.ROOM_NIGHT), ("watts", FactName.TUBE_LENGTH)}
 _OPEN = frozenset(
     (FactName.TEMPERATURE, FactName.ENCLOSURE, FactName.LAMP_DISTANCE, *TO_WHAT.values())
 ) | {FactName.DISTANCE}
+_DIALS, _SHORT_WAY = frozenset(("thermometer",)), 40
 _WEIGHED = frozenset(("g", "gram", "grams", "kg", "w"))
 _NOT_SO = (Standing.WAS, Standing.WISHED, Standing.OTHERS)
 
@@ -92,7 +93,7 @@ def second_opinion(
         if isinstance(row, Ask) and row.name not in _OPEN:
             continue
         if isinstance(row, Fact):
-            if row.name not in ROLES or one.item.side >= 0 or _holds(one, row):
+            if row.name not in ROLES or one.item.side >= 0 or _holds(scene, one, row):
                 continue
             facts.remove(row)
             if one.stands_as(*_NOT_SO) >= _NOT_NOW:
@@ -114,10 +115,14 @@ def second_opinion(
     return facts, asked, aside
 
 
-def _holds(one: Linked, fact: Fact) -> bool:
+def _holds(scene: Scene, one: Linked, fact: Fact) -> bool:
     """Say whether what the listeners heard is likely enough."""
     chance = one.roles[ROLES[fact.name]]
     chance += sum(one.roles[role] for role, name in _ALIKE if name is fact.name)
+    start = one.item.figure.start
+    if scene.before(start, _DIALS, start - _SHORT_WAY) and one.role == ROLES[fact.name]:
+        # "They say 90": the thermometers do.
+        return True
     so = 1 - one.stands_as(*_NOT_SO)
     return chance * so >= _HELD or (one.chance < _AGAINST and so >= _NOT_NOW)
 
