@@ -83,7 +83,8 @@ def second_opinion(
     aside: list[Fact] = []
     degrees = _degrees_of(facts)
     items = items_of(scene)
-    told_enough = len(items) >= _FEWEST or any(fact.name is FactName.ANIMAL for fact in facts)
+    named = any(fact.name is FactName.ANIMAL for fact in facts)
+    told_enough = len(items) >= _FEWEST or (named and len(items) > 1)
     found = linked_roles(scene, items, read)
     # Of 106/80 both are taken, or neither.
     unsure = {one.item.figure.start for one in found if one.item.side >= 0 and not _is_sure(one)}
