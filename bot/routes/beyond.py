@@ -14,7 +14,12 @@ BEYOND = Say("ask-title-beyond")
 """The title of the reply to what is no question for this bot."""
 
 _WHERE_TO_BUY = (
-    r"\b(?:price|prices|cheap\w*|cost|costs|brands?|shop|shops|store|stores|discount)\b"
+    r"\b(?:prices?|discount)\b|\bbrands?\b(?! new)"
+    r"|\b(?:which|what|any|good|best|online|cheap|cheapest) (?:\w+ )?(?:shop|store|place)s?\b"
+    r"|\b(?:where|who)\b.*\bcheap\w*|\bcheapest\b"
+    r"|\b(?:what|how much)\b.{0,40}\bcosts?\b|\bcosts?\W*$"
+    r"|\bhow much (?:is|are) (?:an? |the |those |these )?(?:\d+ ?%? ?\w* ?)?(?:tube|bulb|lamp"
+    r"|fixture|thermostat|meter|gecko|dragon|snake|lizard|tortoise)s?\b"
     r"|\bwhere (?:can|do|did|to|should)\b.*\b(?:buy|order|get an?|get one)\b"
 )
 # What a seller says may be asked about.
@@ -27,7 +32,7 @@ _OTHER = (
         r"|water bowl|drink\w*|hydrat\w*|gutload\w*|treats?)\b"
     ),
     r"\b(?:shed|sheds|shedding|stuck shed|brumat\w+|poop\w*|pee|smell\w*|bath\w*|soak\w*)\b",
-    r"\b(?:male|female|boy|girl|gender|sex|sexing|breed\w*|mating|mate|eggs?|gravid|morphs?|het)\b",
+    r"\b(?:male|female|boy|girl|gender|sex|sexing|breed(?:ing|s)?|mating|mate|eggs?|gravid|morphs?|het)\b",
     r"\b(?:names?|named|call (?:him|her|it|my))\b",
     r"\b(?:handl\w+|tame|taming|bit|bite|bites|hiss\w*|friendly|bored|lonely|love|happy|toys?)\b",
     (
@@ -46,8 +51,16 @@ _OTHER = (
 _ON_TOPIC = (
     r"\b(?:uv\w*|tubes?|lamps?|bulbs?|lights?|lighting|heat\w*|temp\w*|bask\w*|warm\w*|cold\w*"
     r"|cool\w*|hot\w*|watt\w*|mesh|reflectors?|thermo\w*|nights?|timer|degrees|t5|t8"
-    r"|leds?|(?:the|light|lamp) hours|hours in (?:the )?(?:winter|summer)"
+    r"|leds?|mats?|halogen|ceramics?|emitters?|panels?|dimm\w+|stats?"
+    r"|(?:the|light|lamp) hours|hours in (?:the )?(?:winter|summer)"
     r"|lux|lumens?|bright\w*|dim)\b"
+)
+
+
+# Nothing here holds for eggs, whatever the warmth that is asked for.
+_EGGS = r"\bincubat\w+"
+_TOGETHER = (
+    r"\b(?:can|could|may|will|should)\b.*\b(?:share|live together|be (?:kept|housed) together)\W*$"
 )
 
 
@@ -59,7 +72,7 @@ def asks_to_buy(asked: Asked) -> bool:
 
 def is_beyond(asked: Asked) -> bool:
     """Say whether the words ask what is not for this bot."""
-    if asks_to_buy(asked):
+    if asks_to_buy(asked) or asked.says(_EGGS) or asked.says(_TOGETHER):
         return True
     if asked.uv or asked.warmth or asked.says(_ON_TOPIC):
         return False

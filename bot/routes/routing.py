@@ -79,7 +79,11 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
         found = _found(asked.for_animal(asked.animal_for_examples(context)), context)
     except NotUnderstoodError:
         found = None
-    if not about.among and not (isinstance(found, Routed) and _is_told_of(found)):
+    of_itself = isinstance(found, Routed) and _is_told_of(found)
+    if of_itself and isinstance(found, Routed) and found.command == "guide":
+        # A page that only sentences like it lead to says nothing of an animal nobody knows.
+        of_itself = _by_rule(asked, context) is not None
+    if not about.among and not of_itself:
         return which_asked(about.words, about.among)
     if isinstance(found, Routed):
         values = {name: value for name, value in found.values.items() if name != "animal"}

@@ -25,6 +25,8 @@ OFF = "off"
 _SURE, _WHOLE_PAGE, _AGAINST, _AGAINST_LIKELY, _PAGE_AGAINST = 0.5, 0.7, 0.85, 0.9, 0.95
 _OFFERED, _PERHAPS = 0.25, 0.05
 _VET = "vet"
+# So few figures are no set-up, whatever lamp is named beside them.
+_SET_UP = "check"
 _OUTSIDE, _SUN = "outdoors", "sun-and-outdoors"
 _OF_A_TURN = "t"
 _OF_HEAT = ("temps", "basking", "check", "surface", "night")
@@ -82,7 +84,7 @@ def sure_of(asked: Asked, ruled: Opinion | None) -> Opinion | None:
 def _least(found: tuple[Meant, ...], first: Opinion, ruled: Opinion | None, figures: int) -> float:
     """Return the chance [1] from which an opinion is taken, beside what a rule says."""
     whole_page = first.page and not first.part
-    if ruled is None:
+    if ruled is None or (ruled.name == _SET_UP and figures < _FEW_FIGURES):
         return _WHOLE_PAGE if whole_page or figures > _FEW_FIGURES else _SURE
     if whole_page:
         return _PAGE_AGAINST

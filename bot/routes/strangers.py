@@ -15,6 +15,10 @@ _KINDS = (
     r"|toad|newt|salamander|chameleon|iguana|agama|anole|gharial|caiman|crocodile|alligator|tegu"
 )
 _NAMED = re.compile(rf"((?:[^\W\d_][\w'’-]*[ -]){{1,3}})({_KINDS})s?(?![\w-])", re.I)
+_LATIN = re.compile(
+    r"(?<![\w-])([^\W\d_]{4,}(?:saurus|ensis|notus|ophis|dactylus|emys|chelys|lepis|gekko))(?![\w-])",
+    re.I,
+)
 _FOR_ONE = re.compile(r"\bfor (?:a|an|my|our|this|these) ([^\W\d_]{4,}?)s?\W*$", re.I)
 _WORD = re.compile(r"[^\W\d_]+")
 _LEFT_ALONE = frozenset(("pet", "kind", "species", "other", "all", "wild", "exotic"))
@@ -34,9 +38,13 @@ def stranger_in(asked: Asked) -> str:
         if not words or words[-1].lower() in known:
             continue
         name = f"{' '.join(words)} {found[2]}"
-        if isinstance(named(name).what, Unplaced):
+        if _is_new(name):
             return name
-    return ""
+    return next((one[1] for one in _LATIN.finditer(asked.said) if _is_new(one[1])), "")
+
+
+def _is_new(word: str) -> bool:
+    return isinstance(named(word).what, Unplaced)
 
 
 def stranger_told(asked: Asked) -> str:
@@ -49,7 +57,7 @@ def stranger_told(asked: Asked) -> str:
         return ""
     word = found[1].lower()
     is_ordinary = word in words_around().in_front or word in _ordinary()
-    return "" if is_ordinary or not isinstance(named(word).what, Unplaced) else found[1]
+    return "" if is_ordinary or not _is_new(word) else found[1]
 
 
 def other_pet(asked: Asked) -> bool:

@@ -11,7 +11,7 @@ import pytest
 from discord.app_commands import CommandTree
 from discord.gateway import DiscordWebSocket
 
-from bot.fronts.discord import sync
+from bot.fronts.discord import localised, sync
 from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
 from tests.discord.world import World
@@ -55,7 +55,7 @@ def _payloads_made_once(monkeypatch: pytest.MonkeyPatch) -> None:
 
     async def made_once(tree: CommandTree[Any]) -> list[Any]:
         names = (command.qualified_name for command in tree.walk_commands())
-        key = (type(tree.translator), *names)
+        key = (type(tree.translator), vars(localised)["OFFERED"], *names)
         if key not in _PAYLOADS:
             _PAYLOADS[key] = await make(tree)
         return _PAYLOADS[key]

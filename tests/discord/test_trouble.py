@@ -6,6 +6,7 @@ from typing import Any
 import discord
 import pytest
 
+from bot.fronts.discord.answering import warm_up
 from bot.reply import Reply
 from tests.discord.answers import Answer
 from tests.discord.cast import FERN, MOSS
@@ -176,6 +177,8 @@ async def test_a_question_broken_at_the_start_does_not_stop_the_others(
     world: World, bot: Maker, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
 ) -> None:
     monkeypatch.setattr("bot.fronts.discord.answering.ask", lambda *_, **__: 1 / 0)
+    # A process warms up once.
+    warm_up.cache_clear()
     async with world.running(bot()):
         answer = await world.slash("distance", TUBE)
     assert "Hang it" in answer.text

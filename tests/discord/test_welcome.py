@@ -3,7 +3,7 @@
 import pytest
 
 from bot.database.store import Store
-from tests.discord.cast import FERN, GARDEN, MOSS, PEBBLE
+from tests.discord.cast import FERN, GARDEN, MOSS, PEBBLE, Person
 from tests.discord.payloads import bot_user
 from tests.discord.saving import Keeper, board_posts, keeper, store
 from tests.discord.world import World
@@ -41,7 +41,7 @@ async def test_a_newcomer_is_led_from_the_board_to_an_answer_alone(
 
 @pytest.mark.parametrize("person", [FERN, MOSS])
 async def test_nobody_but_a_moderator_posts_it(
-    world: World, keeper: Keeper, person: object
+    world: World, keeper: Keeper, person: Person
 ) -> None:
     async with world.running(keeper()):
         refused = await world.slash("board post", {"topic": "welcome"}, user=person)
