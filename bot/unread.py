@@ -175,9 +175,10 @@ def missing_told(command: Command, given: Mapping[str, str], own: Own, example: 
     """Return what the question still needs, with an example."""
     missing = command.query.lacking(given, own)
     if len(example) > _LONGEST_EXAMPLE:
-        # A phone has no room for all that was told: what is missing is added to it.
+        # A phone has no room for all that was told: what is missing, or is changed, is added to it.
         told = command.query.texts_in(example.removeprefix(command.name), command.positional)
-        example = join_line("", {name: told[name] for name in missing if name in told}).strip()
+        new = {n: text for n, text in told.items() if n in missing or text != given.get(n, text)}
+        example = join_line("", new).strip()
     return _still_needed(missing, command, example)
 
 

@@ -4,8 +4,6 @@ import re
 from collections.abc import Iterator, Mapping
 
 from bot.command import Command
-from bot.dialogue.another import OF_UV
-from bot.dialogue.bare import age_told, distance_alone, is_distance
 from bot.dialogue.figures import (
     PLACES,
     Before,
@@ -13,9 +11,8 @@ from bot.dialogue.figures import (
     either_meant,
     figure_told,
     heat_option,
-    length_told,
 )
-from bot.dialogue.heat_told import OF_THE_AIR, OF_THE_ROOM, read_there, wished_for
+from bot.dialogue.heat_told import read_there, wished_for
 from bot.dialogue.phrases import asks, names_a_season, place_named
 from bot.dialogue.told import (
     all_told,
@@ -24,7 +21,6 @@ from bot.dialogue.told import (
     states_in,
     told_beside,
     told_in_words,
-    told_of_set_up,
 )
 from bot.language.arranged import lamp_beside_in
 from bot.language.hearing import FactName
@@ -43,13 +39,12 @@ from bot.routes.filled import is_asked_freely
 from bot.routes.routing import asked_in
 from calc.naming import Known, Several, named
 
-__all__ = ["by_facts", "change_wished", "changed_by"]
+__all__ = ["change_wished", "changed_by"]
 
 _STRENGTH = re.compile(
     r"\b(?:the|a|an|with|mit|die|der) (2|4|5|6|7|8|10|12|14)(?: percent)?\b(?! ?\w*(?:in|cm|h)\b)"
 )
 _SET_UPS = ("check", "next")
-_OF_A_TUBE = ("guide", "distance", "uvi", "tube", "decline", "meter")
 _GOES_TO = re.compile(
     r"\b(?:go|going|went|down|up|swap\w*|chang\w*|switch\w*|wechsel\w*)(?: (?:it|back|down|up))* "
     r"(?:to|auf) (?:an? |the |eine? )?(2|4|5|6|7|8|10|12|14)(?: ?%| percent)?\b"
@@ -67,8 +62,6 @@ _WARMER = re.compile(
     r"|lower it|fix (?:it|that|this)"
     r"|what (?:do|can) i do(?! first| next)|what now|wärmer|heißer|kühler|kälter)\b"
 )
-# What it counts was not asked for, so it is nothing yet.
-_ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
 # Of these the room is asked for, and no room is warmer or has a number between.
 _OF_A_ROOM = ("watts", "air")
 _HAS_WATTS = re.compile(r"^[^\d]{0,40}\b\d{2,3} ?w(?:atts?)?\b[^\d]{0,20}$")
@@ -77,50 +70,6 @@ _GOES_ON = re.compile(
     r"^(?:(?:ok|okay|so|but|well|then|aber|gut)[, ]+)*"
     r"(?:and|und|what about|how about|was ist mit)\b"
 )
-
-
-def by_facts(
-    line: str, context: Context, *, place: object = None, before: str = ""
-) -> Question | None:
-    """Return the question that what a line tells is for, where it asks none: UV, or warmth.
-
-    ``place`` is how far away a tube was told to be: a bare number that can be so is that.
-    ``before`` is the question before: what the age of a lamp is told after it, is asked of it.
-    """
-    asked = asked_in(AskQuery(question=line), context)
-    if before in _OF_A_TUBE and (age := age_told(line, context.day)):
-        return Question("decline", {"age": age})
-    warm = dict(part_told("temps", asked))
-    night = dict(part_told("night", asked))
-    if "room" in night and not warm.keys() & PLACES and OF_THE_ROOM.search(line.lower()):
-        return Question("night", night)
-    if "room" in warm and not asked.warmth:
-        return Question("night", {"room": warm["room"]})
-    if before in OF_UV and (far := distance_alone(line, place)) and not asked.warmth:
-        return Question("uvi", {**told_of_set_up(line, context), "distance": far})
-    bare = "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line)
-    if bare and names_a_season(line) and place_named(line) is None:
-        return Question("night", {"room": bare})
-    if bare and is_distance(bare, place) and place_named(line) is None:
-        return Question("uvi", {**told_of_set_up(line, context), "distance": bare})
-    if bare and OF_THE_AIR.search(line.lower()) and place_named(line) is None:
-        return Question("night", {"room": bare})
-    if bare and _ONLY_A_NUMBER.match(line):
-        return None
-    if bare:
-        return Question("temps", {**warm, place_named(line) or "basking": bare})
-    if asked.warmth:
-        return Question("temps", warm)
-    if asked.degrees and "room" not in warm:
-        return Question("temps", {**warm, "basking": asked.degrees})
-    told = told_of_set_up(line, context)
-    length = length_told(line)
-    if length and "distance" not in told:
-        told["distance"] = length
-    if "distance" in told:
-        return Question("uvi", told)
-    told_of_uv = told.keys() & {"tube", "reflector", "screen", "lamp"}
-    return Question("distance", told) if told_of_uv else None
 
 
 def change_wished(command: Command, given: Mapping[str, object], line: str) -> dict[str, object]:

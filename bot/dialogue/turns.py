@@ -12,12 +12,13 @@ from bot.answering import in_words
 from bot.commands import command_at, command_named
 from bot.dangers import listen
 from bot.dialogue.again import of_the_answer
+from bot.dialogue.alone import by_facts
 from bot.dialogue.another import BY_CASES, OF_UV, STAYS, another_asked, asking, carried
 from bot.dialogue.asking import Answer, asked_next, said_beside
 from bot.dialogue.changes import after_move, cold_told, reading_placed
 from bot.dialogue.either import OTHER, chosen_of, lamps_named, other_named, the_other, turned
 from bot.dialogue.figures import without_lengths
-from bot.dialogue.fragments import by_facts, change_wished, changed_by
+from bot.dialogue.fragments import change_wished, changed_by
 from bot.dialogue.kept import Dialogue, Next, after, still_wanted
 from bot.dialogue.moves import changed_in
 from bot.dialogue.phrases import asks, begun_anew, greets, is_thanks, since_now

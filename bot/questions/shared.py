@@ -1,7 +1,7 @@
 """Facts and cautions that several questions share."""
 
 from collections import Counter
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from enum import Enum, auto
 
@@ -14,6 +14,7 @@ from bot.saved.group import Own
 from calc.animal import Animal, BodyKind, Subject, Target
 from calc.animals import ANY, animals, own_name
 from calc.limits import Limits, any_limits, limits_of
+from calc.naming import Several, named
 from calc.sources import Kind as SourceKind
 from calc.sources import source
 from calc.states import changes_of
@@ -33,6 +34,9 @@ __all__ = [
     "name_of",
     "others_say",
 ]
+
+
+_FEW_KIN = 3
 
 
 class How(Enum):
@@ -100,14 +104,27 @@ def others_say(animal: Animal, *subjects: Subject) -> tuple[Say, ...]:
 
 
 def limits_for(name: str, context: Context) -> Limits:
-    """Return the limits of the animal named or usual here; else those that hold for any animal."""
+    """Return the limits of the animal named or usual here; else those that hold for any animal.
+
+    Of a name that a few share, no surface is too hot that is right for one of them.
+    """
     wish = name.strip() or context.default_animal
     if not wish:
         return any_limits()
     try:
         return limits_of(animal_asked(wish, context))
     except NotUnderstoodError:
-        return any_limits()
+        return _of_kin(wish, context)
+
+
+def _of_kin(wish: str, context: Context) -> Limits:
+    what, limits = named(wish, context.own.names).what, any_limits()
+    if not isinstance(what, Several) or len(what.candidates) > _FEW_KIN:
+        return limits
+    listed = (animals()[one.slug] for one in what.candidates if one.slug in animals())
+    kin = (limits_of(one).surface_c for one in listed)
+    known = [one for one in (*kin, limits.surface_c) if one is not None]
+    return replace(limits, surface_c=max(known, key=lambda one: one.value, default=None))
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,11 +5,12 @@ import re
 from bot.command import Routed
 from bot.facts import Say
 from bot.language.hearing import FactName
-from bot.language.quantities import read_temperature
+from bot.language.quantities import Measure, read_temperature
 from bot.layered import Brief, Layered
 from bot.queries.question import Question
 from bot.routes.asked import Asked
 from bot.routes.offered import ForExample
+from calc.animal import Animal
 from calc.animals import animals
 from calc.naming import Known, named
 
@@ -41,6 +42,9 @@ def placed_nowhere(asked: Asked) -> Routed | Layered | None:
     # With a unit it is a measure, without one its option knows whether it tells its own.
     value = read_temperature(degrees) if degrees == asked.degrees != "" else degrees
     doubted = value if asked.says(_DOUBTS) else ""
+    if isinstance(doubted, Measure) and _is_nowhere_right(doubted, animal):
+        # What is wrong wherever it was read is told at once.
+        return None
     if (room or doubted) and _wants_none(animal):
         return Routed("temps", {"animal": animal, "cool": room.value if room else doubted})
     if room or not doubted:
@@ -65,9 +69,24 @@ def placed_nowhere(asked: Asked) -> Routed | Layered | None:
 
 def _wants_none(animal: str) -> bool:
     """Say whether an animal is known to want no basking spot."""
-    what = named(animal).what
-    found = animals().get(what.slug) if isinstance(what, Known) else None
+    found = _listed(animal)
     return found is not None and found.needs_no_basking
+
+
+def _is_nowhere_right(degrees: Measure, animal: str) -> bool:
+    """Say whether no place by day wants a temperature: colder or hotter than each."""
+    found = _listed(animal)
+    places = () if found is None else (found.basking_surface_c, found.warm_air_c, found.cool_air_c)
+    wanted = [place for place in places if place is not None]
+    if not wanted:
+        return False
+    coldest, hottest = min(one.low for one in wanted), max(one.high for one in wanted)
+    return degrees.high < coldest or degrees.low > hottest
+
+
+def _listed(animal: str) -> Animal | None:
+    what = named(animal).what
+    return animals().get(what.slug) if isinstance(what, Known) else None
 
 
 def _bare(asked: Asked) -> str:

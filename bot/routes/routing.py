@@ -45,6 +45,7 @@ from bot.routes.strangers import other_pet, stranger_in, stranger_told
 __all__ = ["asked_in", "lacking_reply", "route"]
 
 _FEWEST_FACTS = 2
+_FEW_KIN = 3
 # What of the needs of another animal answers a question that has no figures for this one.
 _OF_NEEDS = {"needs": "", "tube": "uvi", "distance": "uvi", "uvi": "uvi", "night": "night"}
 # Lamps that give UV and no warmth worth asking about.
@@ -87,7 +88,9 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
         return which_asked(about.words, about.among)
     if isinstance(found, Routed):
         values = {name: value for name, value in found.values.items() if name != "animal"}
-        return Routed(found.command, values, animal_unclear=True)
+        # What a few animals may be is asked by the question itself, which knows their limits.
+        kin = {"animal": about.words} if 1 < len(about.among) <= _FEW_KIN else {}
+        return Routed(found.command, values | kin, animal_unclear=True)
     if isinstance(found, Layered):
         both = Behind(which_animal(about.words, about.among), found.brief.head)
         return replace(found, brief=replace(found.brief, head=Say("refused-behind", both)))

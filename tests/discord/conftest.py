@@ -54,7 +54,8 @@ def _payloads_made_once(monkeypatch: pytest.MonkeyPatch) -> None:
     make = sync._payload
 
     async def made_once(tree: CommandTree[Any]) -> list[Any]:
-        names = (command.qualified_name for command in tree.walk_commands())
+        names = [command.qualified_name for command in tree.walk_commands()]
+        names += [menu.name for menu in tree.get_commands(type=discord.AppCommandType.message)]
         key = (type(tree.translator), vars(localised)["OFFERED"], *names)
         if key not in _PAYLOADS:
             _PAYLOADS[key] = await make(tree)

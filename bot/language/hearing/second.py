@@ -60,6 +60,7 @@ _OPEN = frozenset(
 ) | {FactName.DISTANCE}
 _DIALS, _SHORT_WAY = frozenset(("thermometer",)), 40
 _WEIGHED = frozenset(("g", "gram", "grams", "kg", "w"))
+_FAR = ("distance", "lamp_distance")
 _NOT_SO = (Standing.WAS, Standing.WISHED, Standing.OTHERS)
 
 
@@ -121,6 +122,9 @@ def _holds(scene: Scene, one: Linked, fact: Fact) -> bool:
     chance = one.roles[ROLES[fact.name]]
     chance += sum(one.roles[role] for role, name in _ALIKE if name is fact.name)
     start = one.item.figure.start
+    if ROLES[fact.name] in _FAR and one.role in _FAR:
+        # Whose distance it is stands in words that the listeners know.
+        return True
     if scene.before(start, _DIALS, start - _SHORT_WAY) and one.role == ROLES[fact.name]:
         # "They say 90": the thermometers do.
         return True

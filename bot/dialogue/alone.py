@@ -1,0 +1,78 @@
+"""The question that a line is for by what it tells alone, whatever was asked before it."""
+
+import re
+
+from bot.dialogue.another import OF_UV
+from bot.dialogue.bare import age_told, distance_alone, is_distance
+from bot.dialogue.figures import PLACES, bare_degrees, length_told
+from bot.dialogue.heat_told import OF_THE_AIR, OF_THE_ROOM
+from bot.dialogue.phrases import names_a_season, place_named
+from bot.dialogue.told import part_told, told_of_set_up
+from bot.preferences import Context
+from bot.queries.question import Question
+from bot.queries.setup import AskQuery
+from bot.routes.routing import asked_in
+
+__all__ = ["by_facts"]
+
+_OF_A_TUBE = ("guide", "distance", "uvi", "tube", "decline", "meter")
+_OF_HEAT = ("temps", "basking", "watts", "plan", "surface", "air")
+_OF_A_HEAT_LAMP = re.compile(
+    r"\b(?:(?:heat )?lamp|bulb|spot|halogen|dome|lampe|strahler|birne)\b"
+    r"(?!.*\b(?:uvb?|tube|t5|röhre)\b)"
+)
+# What it counts was not asked for, so it is nothing yet.
+_ONLY_A_NUMBER = re.compile(r"^\W*\d+(?:[.,]\d+)?\W*$")
+
+
+def by_facts(
+    line: str, context: Context, *, place: object = None, before: str = ""
+) -> Question | None:
+    """Return the question that what a line tells is for, where it asks none: UV, or warmth.
+
+    ``place`` is how far away a tube was told to be: a bare number that can be so is that.
+    ``before`` is the question before: what the age of a lamp is told after it, is asked of it.
+    """
+    asked = asked_in(AskQuery(question=line), context)
+    if before in _OF_A_TUBE and (age := age_told(line, context.day)):
+        return Question("decline", {"age": age})
+    if asked.readings and not asked.warmth:
+        return Question("meter", {"readings": asked.readings, **_of_animal(line, context)})
+    if before in _OF_HEAT and (far := length_told(line)) and _OF_A_HEAT_LAMP.search(line.lower()):
+        return Question("watts" if before == "plan" else "basking", {"distance": far})
+    warm = dict(part_told("temps", asked))
+    night = dict(part_told("night", asked))
+    if "room" in night and not warm.keys() & PLACES and OF_THE_ROOM.search(line.lower()):
+        return Question("night", night)
+    if "room" in warm and not asked.warmth:
+        return Question("night", {"room": warm["room"]})
+    if before in OF_UV and (far := distance_alone(line, place)) and not asked.warmth:
+        return Question("uvi", {**told_of_set_up(line, context), "distance": far})
+    bare = "" if asked.warmth or asked.degrees or "room" in warm else bare_degrees(line)
+    if bare and names_a_season(line) and place_named(line) is None:
+        return Question("night", {"room": bare})
+    if bare and is_distance(bare, place) and place_named(line) is None:
+        return Question("uvi", {**told_of_set_up(line, context), "distance": bare})
+    if bare and OF_THE_AIR.search(line.lower()) and place_named(line) is None:
+        return Question("night", {"room": bare})
+    if bare and _ONLY_A_NUMBER.match(line):
+        return None
+    if bare:
+        return Question("temps", {**warm, place_named(line) or "basking": bare})
+    if asked.warmth:
+        return Question("temps", warm)
+    if asked.degrees and "room" not in warm:
+        return Question("temps", {**warm, "basking": asked.degrees})
+    told = told_of_set_up(line, context)
+    length = length_told(line)
+    if length and "distance" not in told:
+        told["distance"] = length
+    if "distance" in told:
+        return Question("uvi", told)
+    told_of_uv = told.keys() & {"tube", "reflector", "screen", "lamp"}
+    return Question("distance", told) if told_of_uv else None
+
+
+def _of_animal(line: str, context: Context) -> dict[str, object]:
+    told = told_of_set_up(line, context)
+    return {"animal": told["animal"]} if "animal" in told else {}
