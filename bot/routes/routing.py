@@ -88,8 +88,9 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
         return which_asked(about.words, about.among)
     if isinstance(found, Routed):
         values = {name: value for name, value in found.values.items() if name != "animal"}
-        # What a few animals may be is asked by the question itself, which knows their limits.
-        kin = {"animal": about.words} if 1 < len(about.among) <= _FEW_KIN else {}
+        # How hot it may be for the few that it may be knows the question itself.
+        told = found.command == "temps" and 1 < len(about.among) <= _FEW_KIN
+        kin = {"animal": about.words} if told else {}
         return Routed(found.command, values | kin, animal_unclear=True)
     if isinstance(found, Layered):
         both = Behind(which_animal(about.words, about.among), found.brief.head)
