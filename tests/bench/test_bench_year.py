@@ -1,6 +1,6 @@
 """A year of two groups, with one of two processes killed each week: nothing lost, nothing twice.
 
-Run on request: python -m pytest tests/bench/test_bench_year.py -s -k "three weeks" (or "a year").
+Run on request: pytest tests/bench/test_bench_year.py -s -k "three weeks" (or quarter, or "a year").
 """
 
 import asyncio
@@ -33,6 +33,9 @@ from tests.discord.world import World
 
 SIZES = {
     "three weeks": Size(keepers=40, questions=150, readings=60, offered=30, reminded=12, weeks=3),
+    "a quarter": Size(
+        keepers=2000, questions=7500, readings=2500, offered=260, reminded=130, weeks=13
+    ),
     "a year": Size(
         keepers=2000, questions=30_000, readings=10_000, offered=1040, reminded=520, weeks=52
     ),
