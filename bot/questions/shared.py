@@ -20,6 +20,7 @@ from calc.sources import source
 from calc.states import changes_of
 
 __all__ = [
+    "FEW_KIN",
     "AuthorityTold",
     "BodyTold",
     "How",
@@ -36,7 +37,8 @@ __all__ = [
 ]
 
 
-_FEW_KIN = 3
+FEW_KIN = 3
+"""A name that so few animals share is judged by what is right for one of them."""
 
 
 class How(Enum):
@@ -119,7 +121,7 @@ def limits_for(name: str, context: Context) -> Limits:
 
 def _of_kin(wish: str, context: Context) -> Limits:
     what, limits = named(wish, context.own.names).what, any_limits()
-    if not isinstance(what, Several) or len(what.candidates) > _FEW_KIN:
+    if not isinstance(what, Several) or len(what.candidates) > FEW_KIN:
         return limits
     listed = (animals()[one.slug] for one in what.candidates if one.slug in animals())
     kin = (limits_of(one).surface_c for one in listed)

@@ -26,6 +26,7 @@ from bot.questions.lacking import Behind
 from bot.questions.record import record_of
 from bot.questions.setup.own_told import own_told
 from bot.questions.setup.told import has_figures, told_by
+from bot.questions.shared import FEW_KIN
 from bot.questions.unfigured import unfigured, which_animal, which_asked
 from bot.routes.advised import advised
 from bot.routes.asked import Asked
@@ -45,7 +46,6 @@ from bot.routes.strangers import other_pet, stranger_in, stranger_told
 __all__ = ["asked_in", "lacking_reply", "route"]
 
 _FEWEST_FACTS = 2
-_FEW_KIN = 3
 # What of the needs of another animal answers a question that has no figures for this one.
 _OF_NEEDS = {"needs": "", "tube": "uvi", "distance": "uvi", "uvi": "uvi", "night": "night"}
 # Lamps that give UV and no warmth worth asking about.
@@ -89,7 +89,7 @@ def _unclear_animal(asked: Asked, about: Ask, context: Context) -> Routed | Laye
     if isinstance(found, Routed):
         values = {name: value for name, value in found.values.items() if name != "animal"}
         # How hot it may be for the few that it may be knows the question itself.
-        told = found.command == "temps" and 1 < len(about.among) <= _FEW_KIN
+        told = found.command == "temps" and 1 < len(about.among) <= FEW_KIN
         kin = {"animal": about.words} if told else {}
         return Routed(found.command, values | kin, animal_unclear=True)
     if isinstance(found, Layered):

@@ -3,14 +3,13 @@
 from collections.abc import Collection, Mapping
 from functools import cache
 
-from bot.language.glossary.table import CHOICES, told_in
+from bot.language.glossary.table import CHOICES, UMLAUTS, told_in
 from bot.language.normal import normalise
 from bot.language.tongue import Tongue
 
 __all__ = ["chosen"]
 
 _LONGEST = 40
-_UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss"})
 
 
 def chosen(text: str, choices: Collection[str]) -> str | None:
@@ -21,7 +20,8 @@ def chosen(text: str, choices: Collection[str]) -> str | None:
     """
     if len(text) > _LONGEST:
         return None
-    meant = (_plain(text), *_by_words().get(_plain(text), ()))
+    words = _plain(text)
+    meant = (words, *_by_words().get(words, ()))
     return next((choice for choice in choices if choice.lower() in meant), None)
 
 
@@ -30,10 +30,11 @@ def _by_words() -> Mapping[str, tuple[str, ...]]:
     found: dict[str, tuple[str, ...]] = {}
     for choice, written in told_in(Tongue.GERMAN)[CHOICES].items():
         for words in written:
-            found[_plain(words)] = (*found.get(_plain(words), ()), choice)
+            plain = _plain(words)
+            found[plain] = (*found.get(plain, ()), choice)
     return found
 
 
 def _plain(text: str) -> str:
-    words = normalise(text).lower().translate(_UMLAUTS)
+    words = normalise(text).lower().translate(UMLAUTS)
     return " ".join(words.replace("-", " ").replace(",", " ").split())

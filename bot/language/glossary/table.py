@@ -7,12 +7,12 @@ from typing import Any
 
 from calc.tables import read_table
 
-__all__ = ["CHOICES", "NUMBER", "Run", "Table", "forms", "table", "told_in"]
+__all__ = ["CHOICES", "NUMBER", "UMLAUTS", "Run", "Table", "forms", "table", "told_in"]
 
 NUMBER = "#"
 """Stands for any number in a run of words."""
 
-_UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss"})
+UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss"})
 _LEFT_OFF = (("ae", "a"), ("oe", "o"), ("ue", "u"))
 _ENDINGS = ("n", "s", "e", "en", "er", "es", "em")
 _LEAST_STEM = 3
@@ -49,7 +49,7 @@ def forms(word: str) -> tuple[str, ...]:
     >>> forms("kühlen")
     ('kuehlen', 'kuehle', 'kuehl', 'kuhlen', 'kuhle', 'kuhl')
     """
-    plain = word.translate(_UMLAUTS)
+    plain = word.translate(UMLAUTS)
     whole = (plain, *_cut(plain))
     bare = tuple(_bare(form) for form in whole)
     return tuple(dict.fromkeys((*whole, *bare)))
@@ -70,7 +70,7 @@ def _bare(word: str) -> str:
 @lru_cache(maxsize=20_000)
 def _kept_under(word: str) -> tuple[str, ...]:
     """Return the forms that a word of the table is found by, itself first."""
-    plain = word.translate(_UMLAUTS)
+    plain = word.translate(UMLAUTS)
     short = (plain[:-1],) if plain.endswith("e") and len(plain) > _LEAST_STEM else ()
     whole = (plain, *short)
     return tuple(dict.fromkeys((*whole, *map(_bare, whole))))
