@@ -80,6 +80,8 @@ def _folded(character: str) -> str:
     if character.isspace():
         return " " if character not in "\r\n" else character
     category = unicodedata.category(character)
+    if category == "Cs":
+        return "\ufffd"  # Half of a pair is no character, and can not be encoded.
     if category == "Nd":
         return str(unicodedata.decimal(character))
     if category == "No":

@@ -1,7 +1,7 @@
 """Whatever strangers put in: no error, no markup, no limit broken, the same question again."""
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from bot.ask import ask
@@ -40,6 +40,7 @@ def test_any_text_is_taken(name: str, number: int, text: str) -> None:
 @pytest.mark.parametrize("name", QUICK)
 @settings(max_examples=some(120))
 @given(number=NUMBERS, text=SALADS)
+@example(number=0, text="\ud8003-5")
 def test_any_salad_of_what_is_known_is_taken(name: str, number: int, text: str) -> None:
     TARGETS[name](number, text)
 
