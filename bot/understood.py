@@ -18,6 +18,7 @@ from bot.commands import COMMANDS, command_named
 from bot.dangers import listen
 from bot.facts import Say
 from bot.language.errors import NotUnderstoodError
+from bot.language.normal import encodable
 from bot.language.shown import shown
 from bot.language.wanted import UpTo
 from bot.layered import Layered
@@ -159,7 +160,8 @@ def understand(
     ``files`` gives the text of a file that a line names.
     """
     if isinstance(asked, Question):
-        return _read(asked, preferences)
+        return _read(_encodable(asked), preferences)
+    asked = encodable(asked)
     apart = take_apart(asked, preferences)
     if isinstance(apart, Reply):
         return apart
@@ -168,6 +170,14 @@ def understand(
     except NotUnderstoodError as error:
         return said_first(_misread(apart.command, error, preferences), listen(asked), preferences)
     return _read(question, preferences)
+
+
+def _encodable(question: Question) -> Question:
+    values = {
+        name: encodable(value) if isinstance(value, str) else value
+        for name, value in question.values.items()
+    }
+    return replace(question, values=values)
 
 
 def _misread(name: str, error: NotUnderstoodError, preferences: Preferences) -> Reply:

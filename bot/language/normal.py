@@ -9,7 +9,7 @@ import unicodedata
 from dataclasses import dataclass
 from functools import lru_cache
 
-__all__ = ["Normal", "normal", "normalise"]
+__all__ = ["Normal", "encodable", "normal", "normalise"]
 
 _SPELLINGS = {
     **dict.fromkeys("‐‑‒–—―−﹣－〜～", "-"),
@@ -53,6 +53,17 @@ class Normal:
             return self.origins[start], self.origins[start]
         last = self.origins[end - 1] + 1 if self.ends is None else self.ends[end - 1]
         return self.origins[start], last
+
+
+def encodable(text: str) -> str:
+    """Return ``text`` with U+FFFD for each half of a surrogate pair: it is no character.
+
+    >>> encodable("14\\ud800 in") == "14\\ufffd in"
+    True
+    """
+    if text.isascii():
+        return text
+    return text.encode("utf-16", "surrogatepass").decode("utf-16", "replace")
 
 
 def normalise(text: str) -> str:
