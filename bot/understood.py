@@ -160,7 +160,7 @@ def understand(
     ``files`` gives the text of a file that a line names.
     """
     if isinstance(asked, Question):
-        return _read(_encodable(asked), preferences)
+        return _read(asked.encodable(), preferences)
     asked = encodable(asked)
     apart = take_apart(asked, preferences)
     if isinstance(apart, Reply):
@@ -170,14 +170,6 @@ def understand(
     except NotUnderstoodError as error:
         return said_first(_misread(apart.command, error, preferences), listen(asked), preferences)
     return _read(question, preferences)
-
-
-def _encodable(question: Question) -> Question:
-    values = {
-        name: encodable(value) if isinstance(value, str) else value
-        for name, value in question.values.items()
-    }
-    return replace(question, values=values)
 
 
 def _misread(name: str, error: NotUnderstoodError, preferences: Preferences) -> Reply:

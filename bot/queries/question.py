@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from bot.language.normal import encodable
 from bot.language.words import join_line
 from bot.queries.typed import typed_all
 
@@ -32,6 +33,12 @@ class Question:
     def given(self) -> dict[str, str]:
         """The options as somebody would type them."""
         return typed_all(self.values)
+
+    def encodable(self) -> "Question":
+        """Return the question with texts that can be written: see :func:`encodable`."""
+        values = self.values.items()
+        plain = {name: encodable(v) if isinstance(v, str) else v for name, v in values}
+        return Question(self.command, plain)
 
     def line(self) -> str:
         """Return the question as a line that can be asked again."""
