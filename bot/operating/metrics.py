@@ -31,7 +31,7 @@ class Metrics:
         )
         self.pictures = Counter(
             "noonstone_pictures",
-            "Pictures asked for, by outcome (ready, busy, failed).",
+            "Pictures asked for, by outcome (ready, busy, failed), and those in cards (card).",
             ["outcome"],
             registry=self.registry,
         )

@@ -8,7 +8,7 @@ import asyncio
 import logging
 import os
 import signal
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
 from concurrent.futures import ThreadPoolExecutor
 from enum import Enum
 from multiprocessing import get_context
@@ -21,14 +21,15 @@ from cachetools import LRUCache
 
 from bot.drawing import Axis, Chart, Drawing, Line, fingerprint
 
-__all__ = ["Job", "Missing", "Studio", "dark", "light"]
+__all__ = ["Job", "Missing", "Studio", "dark", "fingerprint", "light"]
 
 Job = Callable[[Drawing], bytes]
 log = logging.getLogger(__name__)
 
 _START_LIMIT_S = 60.0
 _STEPS_BACK = 5
-_TRIAL = Chart("", "", Axis("", 0.0, 1.0), Axis("", 0.0, 1.0), (Line("", (0.0, 1.0), (0.0, 1.0)),))
+_AXIS = Axis("0", 0.0, 1.0)
+_TRIAL = Chart("0", "", _AXIS, _AXIS, (Line("", (0.0, 1.0), (0.0, 1.0)),))
 
 
 class Missing(Enum):
@@ -56,7 +57,7 @@ class Studio:
     """Draws pictures in a few processes and keeps the latest ones.
 
     ``waiting`` bounds the queue behind the workers, ``limit_s`` the time of one picture,
-    ``most_bytes`` what is kept.
+    ``most_bytes`` what is kept; ``sleep`` lets time pass.
     """
 
     def __init__(
@@ -67,8 +68,10 @@ class Studio:
         limit_s: float = 10.0,
         most_bytes: int = 8_000_000,
         job: Job = light,
+        sleep: Callable[[float], Awaitable[object]] = asyncio.sleep,
     ) -> None:
         self._closed = False
+        self._sleep = sleep
         self._most_asked = workers + waiting
         self._kept: LRUCache[str, bytes] = LRUCache(most_bytes, getsizeof=len)
         self._asked: dict[str, asyncio.Task[bytes | Missing]] = {}
@@ -81,15 +84,36 @@ class Studio:
     async def png(self, drawing: Drawing) -> bytes | Missing:
         """Return the picture as PNG, or why there is none."""
         name = fingerprint(drawing)
-        kept = self._kept.get(name)
+        kept = self.kept(name)
         if kept is not None:
             return kept
-        if name not in self._asked:
-            if len(self._asked) >= self._most_asked:
-                return Missing.BUSY
-            self._asked[name] = asyncio.create_task(self._draw(name, drawing))
+        if name not in self._asked and len(self._asked) >= self._most_asked:
+            return Missing.BUSY
         # Others may wait for the same picture: one who leaves must not take it with them.
-        return await asyncio.shield(self._asked[name])
+        return await asyncio.shield(self._begun(name, drawing))
+
+    def kept(self, name: str) -> bytes | None:
+        """Return the picture of the drawing with a fingerprint, if it was drawn of late."""
+        return self._kept.get(name)
+
+    async def soon(self, drawing: Drawing, within_s: float) -> bytes | None:
+        """Return the picture if it is kept, or drawn within so long where nobody else waits.
+
+        What is not drawn by then is drawn all the same, and kept for who asks next.
+        """
+        name = fingerprint(drawing)
+        kept = self.kept(name)
+        if kept is not None or self._asked or self._closed:
+            return kept
+        drawn, over = self._begun(name, drawing), asyncio.ensure_future(self._sleep(within_s))
+        await asyncio.wait((drawn, over), return_when=asyncio.FIRST_COMPLETED)
+        over.cancel()
+        return self.kept(name)
+
+    def _begun(self, name: str, drawing: Drawing) -> "asyncio.Task[bytes | Missing]":
+        if name not in self._asked:
+            self._asked[name] = asyncio.create_task(self._draw(name, drawing))
+        return self._asked[name]
 
     async def warm(self) -> None:
         """Start every worker and let it draw once, so that the first asker need not wait."""

@@ -58,6 +58,15 @@ async def test_a_picture_from_another_process_is_the_same_to_the_byte() -> None:
         await studio.close()
 
 
+async def test_the_processes_start_without_a_complaint(caplog: pytest.LogCaptureFixture) -> None:
+    studio = Studio()
+    try:
+        await studio.warm()
+    finally:
+        await studio.close()
+    assert caplog.records == []
+
+
 async def test_the_same_picture_is_drawn_once_for_all_who_ask(studio: Maker) -> None:
     one = studio()
     first, second = await asyncio.gather(one.png(titled("a")), one.png(titled("a")))

@@ -50,6 +50,11 @@ def _card(check: Check, parts: list[Json]) -> None:
     check.rule(("components",), all(text.strip() for text in texts), "a text says something")
     known = {ROW, BUTTON, SELECT, TEXT, GALLERY, FILE, SEPARATOR, CONTAINER}
     check.rule(("components",), {part["type"] for part in there} <= known, "known parts")
+    for part in there:
+        if part["type"] == GALLERY:
+            check.size(("components",), part["items"], "gallery items")
+            for item in part["items"]:
+                check.size(("components",), item.get("description"), "gallery words")
     numbers = [part["id"] for part in there if part.get("id")]
     check.rule(("components",), len(set(numbers)) == len(numbers), "ids are unique")
     _held_rows(check, [part for part in there if part["type"] == ROW])

@@ -5,7 +5,7 @@ from typing import Any
 
 from tests.discord.cast import PIN_MESSAGES, SEND_MESSAGES
 from tests.discord.limits import Json
-from tests.discord.message_limits import COMPONENTS_V2, message_breaches
+from tests.discord.message_limits import COMPONENTS_V2, message_breaches, walked
 from tests.discord.payloads import TIMESTAMP, bot_user, message, snowflake
 from tests.discord.platform import ApiError, Platform, Post, refuse_breaches
 
@@ -65,15 +65,32 @@ def store(
         raise ApiError(400, 50006, "Cannot send an empty message")
     flags = (body.get("flags") or 0) | (EPHEMERAL if seen_by is not None else 0)
     chosen = {key: body[key] for key in CHOSEN if body.get(key) is not None}
+    attached = _attachments(platform, body, files)
+    if flags & COMPONENTS_V2:
+        # What lies in a card is told by the card alone.
+        _lay_in(chosen["components"], attached)
+        attached = []
     payload = message(
         channel_id,
         bot_user(),
-        **{**chosen, "flags": flags, "attachments": _attachments(platform, body, files), **parts},
+        **{**chosen, "flags": flags, "attachments": attached, **parts},
     )
     post = Post(payload, seen_by, pings_of(body), dict(files))
     platform.posts[post.id] = post
     platform.changed()
     return post
+
+
+def _lay_in(components: list[Json], attached: list[Json]) -> None:
+    there = {f"attachment://{one['filename']}": one["url"] for one in attached}
+    items = [item for part in walked(components) for item in part.get("items") or []]
+    for item in items:
+        address = item["media"]["url"]
+        if address.startswith("attachment:") and address not in there:
+            raise ApiError(400, 50035, f"{address} is not attached")
+        item["media"] = {"url": there.pop(address, address)}
+    if there:
+        raise ApiError(400, 50035, "what is attached to a card lies in it")
 
 
 def placeholder(platform: Platform, channel_id: int, seen_by: int | None, **parts: Any) -> Post:
@@ -100,6 +117,8 @@ def edit(platform: Platform, post: Post, body: Json, files: Files) -> Post:
     merged["flags"] = flags
     if flags & COMPONENTS_V2 and files:
         raise ApiError(400, 50035, "a card takes no picture by an edit")
+    if flags & COMPONENTS_V2:
+        _lay_in(merged["components"] or [], [])
     refuse_breaches(message_breaches(merged, map(len, files.values())))
     post.payload.update({key: body[key] for key in CHOSEN if key in body})
     for key, empty in (("content", ""), ("embeds", []), ("components", [])):

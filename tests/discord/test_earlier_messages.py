@@ -18,7 +18,7 @@ from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
 from bot.serving.studio import Studio
 from tests.discord.answers import FORM, post_buttons
-from tests.discord.artists import told
+from tests.discord.artists import no_time, told
 from tests.discord.cast import FERN, MOSS, Place, direct, in_server
 from tests.discord.conftest import stand_in
 from tests.discord.platform import Post
@@ -52,7 +52,7 @@ TOGETHER = [each for each in LABELS if each not in ALONE]
 @asynccontextmanager
 async def a_bot(folder: Path, store: Store) -> AsyncIterator[Noonstone]:
     """Give a bot of today that draws and has a store."""
-    studio = Studio(job=told)
+    studio = Studio(job=told, sleep=no_time)
     yield Noonstone(Preferences(), folder, studio, store=store)
     await studio.close()
 

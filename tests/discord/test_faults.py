@@ -15,7 +15,7 @@ from bot.fronts.discord.running import growing_waits
 from bot.preferences import Preferences
 from bot.serving.studio import Studio
 from tests.discord.answers import Answer, post_text
-from tests.discord.artists import never, told
+from tests.discord.artists import never, no_time, told
 from tests.discord.cast import MOSS
 from tests.discord.conftest import Maker
 from tests.discord.platform import Fault
@@ -111,7 +111,7 @@ async def test_a_token_that_ran_out_costs_a_log_line_and_nothing_else(
     world: World, tmp_path: Path, caplog: pytest.LogCaptureFixture
 ) -> None:
     held = Fault("/webhooks/", "hold", method="PATCH")
-    async with world.running(Noonstone(Preferences(), tmp_path, Studio(job=told))):
+    async with world.running(Noonstone(Preferences(), tmp_path, Studio(job=told, sleep=no_time))):
         answer = await world.slash("distance", TUBE)
         world.platform.faults.append(held)
         pressing = asyncio.create_task(world.press(answer, SHOW))
@@ -131,7 +131,7 @@ async def test_a_token_that_ran_out_costs_a_log_line_and_nothing_else(
 async def test_a_picture_whose_receipt_was_lost_is_one_picture(
     world: World, tmp_path: Path
 ) -> None:
-    async with world.running(Noonstone(Preferences(), tmp_path, Studio(job=told))):
+    async with world.running(Noonstone(Preferences(), tmp_path, Studio(job=told, sleep=no_time))):
         answer = await world.slash("distance", TUBE)
         world.platform.faults.append(Fault("/webhooks/", "lose", method="PATCH"))
         shown = await world.press(answer, SHOW)
@@ -143,7 +143,7 @@ async def test_a_picture_whose_receipt_was_lost_is_one_picture(
 async def test_a_picture_that_hangs_is_given_up_and_answers_go_on(
     world: World, tmp_path: Path
 ) -> None:
-    studio = Studio(job=never, limit_s=0.2)
+    studio = Studio(job=never, limit_s=0.2, sleep=no_time)
     async with world.running(Noonstone(Preferences(), tmp_path, studio)):
         answer = await world.slash("distance", TUBE)
         pressing = asyncio.create_task(world.press(answer, SHOW))
@@ -178,7 +178,7 @@ async def test_a_button_sent_before_a_restart_works_after_it(
     world: World, tmp_path: Path, path: tuple[str, ...], words: str
 ) -> None:
     def bot() -> Noonstone:
-        return Noonstone(Preferences(), tmp_path, Studio(job=told))
+        return Noonstone(Preferences(), tmp_path, Studio(job=told, sleep=no_time))
 
     async with world.running(bot()):
         seen: Answer = await world.slash("distance", TUBE)

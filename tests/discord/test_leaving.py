@@ -14,7 +14,7 @@ from bot.preferences import Preferences
 from bot.saved.reminders import About, ReminderExport, State
 from bot.serving.studio import Studio
 from tests.discord.answers import Answer
-from tests.discord.artists import never
+from tests.discord.artists import never, no_time
 from tests.discord.cast import FERN
 from tests.discord.conftest import Maker
 from tests.discord.platform import Fault
@@ -91,7 +91,7 @@ async def test_who_waits_for_a_picture_is_told_that_there_is_none(
     world: World, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr("bot.fronts.discord.client._FINISH_WITHIN_S", 0.05)
-    client = Noonstone(Preferences(), tmp_path, Studio(job=never))
+    client = Noonstone(Preferences(), tmp_path, Studio(job=never, sleep=no_time))
     async with world.running(client):
         answer = await world.slash("distance", TUBE)
         pressed = asyncio.create_task(world.press(answer, "Picture"))

@@ -68,6 +68,11 @@ def button(**changes: Any) -> Json:
     return {"type": 2, "style": 2, "label": "Share", "custom_id": "share", **changes}
 
 
+def gallery(items: int, words: int = 1) -> list[Breach]:
+    one = {"media": {"url": "https://x/y.png"}, "description": "x" * words}
+    return card({"type": 10, "content": "x"}, {"type": 12, "items": [one] * items})
+
+
 def select(**changes: Any) -> list[Breach]:
     choice = {"label": "l", "value": "v"}
     return row({"type": 3, "custom_id": "s", "options": [choice], **changes})
@@ -134,6 +139,8 @@ BUILDERS: dict[str, Builder] = {
     "attachment description": lambda n: message_breaches(
         {"attachments": [{"id": 0, "description": "x" * n}]}
     ),
+    "gallery items": gallery,
+    "gallery words": lambda n: gallery(1, n),
     "attachment bytes": lambda n: message_breaches({}, [n]),
     "rows": lambda n: message_breaches(
         {"components": [{"type": 1, "components": [button(custom_id=f"b{i}")]} for i in range(n)]}

@@ -11,7 +11,7 @@ from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
 from bot.serving.studio import Studio
 from tests.discord.answers import post_buttons
-from tests.discord.artists import hopeless, told
+from tests.discord.artists import hopeless, no_time, told
 from tests.discord.cast import FERN, MOSS, direct
 from tests.discord.conftest import Maker
 from tests.discord.platform import Fault
@@ -31,7 +31,7 @@ async def artist(tmp_path: Path) -> AsyncIterator[Artist]:
     studios: list[Studio] = []
 
     def make(job: Callable[[Drawing], bytes]) -> Noonstone:
-        studios.append(Studio(job=job))
+        studios.append(Studio(job=job, sleep=no_time))
         return Noonstone(Preferences(), tmp_path, studios[-1])
 
     yield make

@@ -23,7 +23,7 @@ from bot.preferences import Preferences
 from bot.saved.counts import Asked
 from bot.saved.group import By, Shown
 from bot.serving.studio import Studio
-from tests.discord.artists import hopeless, told
+from tests.discord.artists import hopeless, no_time, told
 from tests.discord.cast import (
     FERN,
     GARDEN,
@@ -183,7 +183,7 @@ async def test_an_export_is_a_file_and_an_attached_one_is_taken_back(
 async def test_the_history_comes_with_its_picture_or_without_one(
     world: World, store: Store, tmp_path: Path, job: Callable[[Drawing], bytes], files: list[str]
 ) -> None:
-    studio = Studio(job=job)
+    studio = Studio(job=job, sleep=no_time)
     async with world.running(Noonstone(Preferences(), tmp_path, studio, store=store)):
         await world.slash("mine save", SAVE)
         await world.slash("mine reading", {"uvi": "4.2"})

@@ -15,7 +15,7 @@ from bot.fronts.discord.client import Noonstone
 from bot.preferences import Preferences
 from bot.saved.counts import Asked
 from bot.serving.studio import Studio
-from tests.discord.artists import hopeless, told
+from tests.discord.artists import hopeless, no_time, told
 from tests.discord.cast import BURROW, FERN, GARDEN, PEBBLE, direct, in_server
 from tests.discord.message_limits import message_breaches
 from tests.discord.saving import Keeper, keeper, store
@@ -36,7 +36,7 @@ async def artist(tmp_path: Path, store: Store) -> AsyncIterator[Artist]:
     studios: list[Studio] = []
 
     def make(job: Callable[[Drawing], bytes]) -> Noonstone:
-        studios.append(Studio(job=job))
+        studios.append(Studio(job=job, sleep=no_time))
         return Noonstone(Preferences(), tmp_path, studios[-1], store=store)
 
     yield make

@@ -18,6 +18,7 @@ from bot.completion import complete
 from bot.dialogue import said_beside
 from bot.facts import Say
 from bot.fronts.discord.buttons import rows_for
+from bot.fronts.discord.in_card import CardPicture
 from bot.fronts.discord.question import Question
 from bot.fronts.discord.sending import Message, colour_of
 from bot.fronts.discord.sharing import Target
@@ -57,7 +58,7 @@ class Finished:
     """An answer as it is sent, and whether everybody may see it.
 
     ``meant`` is the question that was answered: of free words, the one that they meant, and
-    ``perhaps`` that where a danger in them is answered first.
+    ``perhaps`` that where a danger in them is answered first. ``picture`` goes into a card.
     """
 
     status: Literal["ok", "problem"]
@@ -65,6 +66,7 @@ class Finished:
     message: Message
     meant: Question
     perhaps: Question | None = None
+    picture: CardPicture | None = None
 
 
 def _today() -> date:
@@ -136,7 +138,11 @@ def laid_out(
     )
     post, colour = render_post(reply, part, mention=mention), colour_of(reply)
     message = Message(post=post, rows=rows, card=not public, colour=colour)
-    return Finished(reply.status, public, message, meant, Question.of(reply.perhaps))
+    perhaps = Question.of(reply.perhaps)
+    # What is urgent waits for no picture.
+    drawn = way.pictures and not (public or reply.dangers) and reply.picture
+    picture = CardPicture(drawn, reply.command) if drawn else None
+    return Finished(reply.status, public, message, meant, perhaps, picture)
 
 
 def _swap(reply: Reply) -> Units | None:

@@ -18,6 +18,7 @@ from bot.fronts.discord.answering import Answers, Way, warm_up
 from bot.fronts.discord.buttons import BUTTONS
 from bot.fronts.discord.forms import take_form
 from bot.fronts.discord.helping import Helpers, ask_writer, asks_writer, told_on
+from bot.fronts.discord.in_card import pictured
 from bot.fronts.discord.lean import LeanState
 from bot.fronts.discord.localised import Descriptions
 from bot.fronts.discord.people import of_group
@@ -295,7 +296,9 @@ class Noonstone(discord.AutoShardedClient):
                 asks = in_place and public and pressed is not None and asks_writer(pressed)
                 if asks:
                     message = await told_on(interaction, finished, message)
-                if in_place and (asks or finished.public is public):
+                edited = pressed if in_place and (asks or finished.public is public) else None
+                message = await pictured(self, message, finished.picture, edited)
+                if edited is not None:
                     await edit_in_place(interaction, message)
                 else:
                     await send(interaction, message, private=not (finished.public or alone))

@@ -10,6 +10,7 @@ import discord
 
 from bot.facts import Say
 from bot.fronts.discord.carried import carried
+from bot.fronts.discord.in_card import LONGEST_WORDS
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.public import kept_private, post_once, refused_post
@@ -36,7 +37,6 @@ if TYPE_CHECKING:
 
 __all__ = ["PictureButton"]
 
-_LONGEST_WORDS = 1024
 _LABELS = {
     "see": Say("button-picture"),
     "sheet": Say("button-sheet"),
@@ -129,8 +129,8 @@ async def _drawn(
     if isinstance(png, Missing):
         return Message(await said(interaction, Say.by("front-picture", png)))
     words = picture.alt
-    if len(words) > _LONGEST_WORDS:
-        words = f"{words[: _LONGEST_WORDS - 1]}…"
+    if len(words) > LONGEST_WORDS:
+        words = f"{words[: LONGEST_WORDS - 1]}…"
     view = discord.ui.View(timeout=None)
     button = PictureButton.of(question, units, reply.around, _SHARED.get(pressed.how, "share"))
     if share and not button.custom_id.endswith(":?"):

@@ -5,6 +5,7 @@ import re
 from dataclasses import replace
 from math import ceil
 from typing import TYPE_CHECKING, Any, Final
+from urllib.parse import urlsplit
 
 import aiohttp
 import discord
@@ -12,7 +13,7 @@ import discord
 from bot.facts import Say
 from bot.fronts.discord.rights import asker_of, is_moderator, roles_of
 from bot.fronts.discord.said import TryAgain, asked_for, said
-from bot.fronts.discord.seen import seen
+from bot.fronts.discord.seen import pictures_in, seen
 from bot.fronts.discord.sending import Attached, Message, is_own, sent, tell
 from bot.saved.group import Shown
 from bot.saved.public import Reached
@@ -150,12 +151,19 @@ async def _is_there(interaction: _Any) -> bool | None:
     return False
 
 
-async def attached_to(message: discord.Message) -> list[Attached]:
-    """Return the pictures of a message, to be sent again; what cannot be read is left out."""
+async def attached_to(interaction: _Any) -> list[Attached]:
+    """Return the pictures of the pressed message, to be sent again, without what is gone."""
+    message = interaction.message
+    assert message is not None
+    there = [(one.url, one.filename, one.description) for one in message.attachments]
+    for item in pictures_in(message):
+        url = item.media.url
+        there.append((url, urlsplit(url).path.rpartition("/")[2], item.description))
     found = []
-    for one in message.attachments:
+    for url, name, words in there:
         try:
-            found.append(Attached(one.filename, await one.read(), one.description or ""))
+            content = await interaction.client.http.get_from_cdn(url)
+            found.append(Attached(name, content, words or ""))
         except (discord.DiscordException, aiohttp.ClientError) as error:
             _log.warning("a picture could not be shared: %s", type(error).__name__)
     return found

@@ -201,7 +201,7 @@ async def _message(
         post=render_post(reply, most=most, mention=interaction.client.mention),
         rows=rows,
         attached=attached,
-        card=private,
+        card=private and not attached,
         colour=colour_of(reply),
     )
 

@@ -13,7 +13,18 @@ import discord
 from bot.render.escaping import escape
 from bot.render.post import Post, asked_of
 
-__all__ = ["ASKED_ID", "BRIEF_ID", "PART_ID", "WORDS_ID", "Row", "Seen", "custom_ids", "seen"]
+__all__ = [
+    "ASKED_ID",
+    "BRIEF_ID",
+    "PART_ID",
+    "WORDS_ID",
+    "Drawn",
+    "Row",
+    "Seen",
+    "custom_ids",
+    "pictures_in",
+    "seen",
+]
 
 Row = dict[str, Any]
 """A row of buttons, or a list, as it is sent."""
@@ -27,13 +38,22 @@ _FOOTER: Final = "Asked: "
 
 
 @dataclass(frozen=True, slots=True)
+class Drawn:
+    """The picture in a card: where it lies, and its words."""
+
+    address: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class Seen:
-    """A message: our own words above it, what it tells, and its rows of buttons."""
+    """A message: our own words above it, what it tells, its rows of buttons, its picture."""
 
     words: str
     post: Post
     rows: tuple[Row, ...]
     colour: int | None = None
+    drawn: Drawn | None = None
 
     @property
     def asked(self) -> str:
@@ -52,7 +72,7 @@ def seen(message: discord.Message) -> Seen:
         told = (texts.get(number, "") for number in (BRIEF_ID, PART_ID, ASKED_ID))
         boxes = (part for part in message.components if isinstance(part, discord.Container))
         colour = next((box.accent_colour.value for box in boxes if box.accent_colour), None)
-        return Seen(texts.get(WORDS_ID, ""), Post(*told), rows, colour)
+        return Seen(texts.get(WORDS_ID, ""), Post(*told), rows, colour, _drawn(message))
     if message.embeds:
         return Seen(message.content, _of_embeds(message.embeds), rows)
     lines = message.content.split("\n")
@@ -66,6 +86,18 @@ def _parts(message: discord.Message) -> Iterator[Any]:
         yield part
         if isinstance(part, discord.Container):
             yield from part.children
+
+
+def _drawn(message: discord.Message) -> Drawn | None:
+    items = pictures_in(message)
+    return next((Drawn(item.media.url, item.description or "") for item in items), None)
+
+
+def pictures_in(message: discord.Message) -> Iterator[discord.MediaGalleryItem]:
+    """Yield the pictures that lie in a card, which are none of its attachments."""
+    for part in _parts(message):
+        if isinstance(part, discord.MediaGalleryComponent):
+            yield from part.items
 
 
 def _of_embeds(embeds: list[discord.Embed]) -> Post:

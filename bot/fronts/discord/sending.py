@@ -17,7 +17,7 @@ import discord
 
 from bot.facts import Say
 from bot.fronts.discord.said import Failure, said
-from bot.fronts.discord.seen import ASKED_ID, BRIEF_ID, PART_ID, WORDS_ID, Row
+from bot.fronts.discord.seen import ASKED_ID, BRIEF_ID, PART_ID, WORDS_ID, Drawn, Row
 from bot.render.escaping import units_long
 from bot.render.post import MOST_TEXT, Post
 from bot.reply import Reply
@@ -47,6 +47,7 @@ _ALREADY_ACKNOWLEDGED: Final = 40060
 # An unknown webhook, message or interaction, or a token past its fifteen minutes.
 _TOO_LATE: Final = frozenset({_UNKNOWN_INTERACTION, 10008, 10015, 50027})
 _TEXT, _BOX = discord.ComponentType.text_display.value, discord.ComponentType.container.value
+_GALLERY: Final = discord.ComponentType.media_gallery.value
 _ANSWER, _PROBLEM, _DANGER = 0x2E7D32, 0xB26A00, 0xB3261E
 _ARRIVED: Final = "arrived"
 _ANSWERED: Final = "answered"
@@ -74,6 +75,7 @@ class Message:
 
     ``card``: one person sees it, and it is laid out as a card, in ``colour``. What everybody sees
     is plain text, which rings, is found, quoted and pinned, where it is not too long for that.
+    ``drawn`` is the picture that a card has already.
     """
 
     words: str = ""
@@ -83,6 +85,7 @@ class Message:
     card: bool = False
     colour: int | None = None
     pings: discord.AllowedMentions = field(default_factory=discord.AllowedMentions.none)
+    drawn: Drawn | None = None
 
     @property
     def content(self) -> str:
@@ -92,9 +95,8 @@ class Message:
 
     @property
     def is_plain(self) -> bool:
-        """Say whether it is sent as plain text: pictures and files stand beside nothing else."""
-        fits = units_long(self.content) <= MOST_TEXT
-        return self.post is None or (fits and (not self.card or bool(self.attached)))
+        """Say whether it is sent as plain text: files stand beside nothing else."""
+        return self.post is None or (not self.card and units_long(self.content) <= MOST_TEXT)
 
 
 class _Rows(discord.ui.View):
@@ -132,8 +134,19 @@ def _box(message: Message) -> Row:
     texts = ((WORDS_ID, message.words), (BRIEF_ID, post.brief), (PART_ID, post.part))
     told = [{"type": _TEXT, "id": number, "content": text} for number, text in texts if text]
     asked = [{"type": _TEXT, "id": ASKED_ID, "content": post.asked}] if post.asked else []
-    box = {"type": _BOX, "components": [*told, *message.rows, *asked]}
+    # The picture stands between the answer and the part that is open.
+    opened = told[len(told) - 1 :] if post.part else []
+    brief = told[: len(told) - len(opened)]
+    parts = [*brief, *_gallery(message), *opened, *message.rows, *asked]
+    box: Row = {"type": _BOX, "components": parts}
     return box if message.colour is None else {**box, "accent_color": message.colour}
+
+
+def _gallery(message: Message) -> list[Row]:
+    new = [Drawn(f"attachment://{one.name}", one.words) for one in message.attached]
+    drawn = new or ([message.drawn] if message.drawn else [])
+    items = [{"media": {"url": one.address}, "description": one.words} for one in drawn]
+    return [{"type": _GALLERY, "items": items}] if items else []
 
 
 def colour_of(reply: Reply) -> int:

@@ -113,7 +113,9 @@ async def _post(
     kept = without(there.rows, ShareButton, ReplyButton)
     # A picture or a file stands beside plain text, and would be lost in a card.
     card = not message.attachments
-    changed = Message(there.words, there.post, kept, card=card, colour=there.colour)
+    changed = Message(
+        there.words, there.post, kept, card=card, colour=there.colour, drawn=there.drawn
+    )
     await edit_in_place(interaction, changed)
     if client.shares.take(message.id):
         # Pressed twice before the button was gone.
@@ -124,7 +126,7 @@ async def _post(
     shown = replace(there.post, part="")
     language = (await client.preferences_of(interaction)).spoken
     rows = closed(without(kept, EditButton), language)
-    attached = await attached_to(message)
+    attached = await attached_to(interaction)
     await post_once(interaction, Message(words, shown, rows, attached, pings=pings))
 
 

@@ -8,6 +8,7 @@ from collections.abc import Awaitable, Callable, Collection
 from typing import TYPE_CHECKING, Final
 
 from bot.database.errors import StoreError, StoreUnavailableError
+from bot.fronts.discord.ahead import draw_ahead
 from bot.fronts.discord.boards import show_boards
 from bot.fronts.discord.reminders import deliver_due
 from bot.questions.saved.targets import targets_of
@@ -53,6 +54,8 @@ class Upkeep:
             Rounds("learning who has set anything", self._look_around),
             Rounds("sweeping", self._sweep),
         )
+        # Nothing is drawn ahead because somebody asked for something else.
+        self._ahead = Rounds("drawing ahead", lambda: draw_ahead(client, memory))
 
     async def start(self) -> None:
         """Begin the rounds; every board is looked at, since this may be a newer engine."""
@@ -60,7 +63,7 @@ class Upkeep:
             await self._memory.store.boards.look_again(self._memory.clock())
         except StoreError as error:
             _log.warning("boards are looked at later: %s", error)
-        for rounds in self._rounds:
+        for rounds in (*self._rounds, self._ahead):
             rounds.start()
 
     def wake(self) -> None:
@@ -76,7 +79,7 @@ class Upkeep:
     async def stop(self) -> None:
         """End the rounds and keep what was counted."""
         self.rest()
-        await asyncio.gather(*(rounds.stop() for rounds in self._rounds))
+        await asyncio.gather(*(rounds.stop() for rounds in (*self._rounds, self._ahead)))
         try:
             await self._memory.keep_counts()
         except StoreError as error:
