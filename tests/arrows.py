@@ -132,9 +132,10 @@ _ARROWS = {
     ),
     "bot.fronts": "bot calc.sources calc.animal calc.animals calc.name_index calc.setup.bodies",
     "bot.fronts.pages": (
-        "bot.fronts.pages bot.ask bot.brief bot.command bot.commands bot.dialogue bot.drawing "
-        "bot.facts bot.guide bot.language bot.menu bot.picture bot.preferences bot.queries "
-        "bot.questions bot.render bot.reply bot.saying bot.serving bot.linking bot.understood calc"
+        "bot.fronts.pages bot.ask bot.brief bot.command bot.commands bot.completion bot.dialogue "
+        "bot.drawing bot.facts bot.guide bot.language bot.menu bot.picture bot.preferences "
+        "bot.queries bot.question_context bot.questions bot.render bot.reply bot.routes.examples "
+        "bot.saying bot.serving bot.linking bot.understood bot.unread calc"
     ),
     "bot.fronts.discord": (
         "bot.fronts.discord bot.ask bot.asker bot.brief bot.command bot.commands bot.completion "

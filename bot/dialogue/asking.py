@@ -23,7 +23,7 @@ from bot.saying.voice import voice
 from calc.naming import Known, Several, named
 from calc.validity import OutsideModelError
 
-__all__ = ["Answer", "asked_next", "question_kept", "said_beside"]
+__all__ = ["Answer", "asked_for", "asked_next", "question_kept", "said_beside"]
 
 Answer = Callable[[Question | str, Preferences], Reply]
 """What answers a question, or a line."""
@@ -32,6 +32,8 @@ _OF_ONE = {
     ("distance", "basking"): Say("talk-distance-lamp"),
     ("distance", "watts"): Say("talk-distance-lamp"),
     ("room", "night"): Say("talk-room-night"),
+    ("night", "plan"): Say("talk-room-night"),
+    ("night", "arrange"): Say("talk-room-night"),
     ("screen", "tube"): Say("talk-screen-tube"),
 }
 _ASKED = frozenset(
@@ -100,8 +102,13 @@ def asked_next(
         option = lacking[0]
         if found := _without(option, asked, preferences, answer):
             return found
-    say = _OF_ONE.get((option, command.name)) or Say.of("talk", option)
+    say = asked_for(option, command.name)
     return _told(reply, _Wish(option, say), command, given, preferences)
+
+
+def asked_for(option: str, question: str) -> Say:
+    """Return how an option of a question is asked for, where it is ever asked for."""
+    return _OF_ONE.get((option, question)) or Say.of("talk", option)
 
 
 def _for_any(

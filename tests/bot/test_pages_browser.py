@@ -46,6 +46,10 @@ KINDS = [
     "questions.html",
     "try.html?q=tube distance:14in screen:none animal:bearded dragon",
     "try.html?q=pony",
+    "steps.html",
+    "steps.html?animal=bearded dragon&q=uvi&tube=12%&reflector=polished&screen=none",
+    "steps.html?animal=bearded dragon&q=check&tube=12%&cool=75F&now=1",
+    "de/steps.html?animal=gecko",
     *("de/index.html", "de/screens.html", "de/animals.html", "de/animal-bearded-dragon.html"),
     *("de/search.html?q=röhre", "de/questions.html", "de/try.html?q=pony", "de/none.html"),
     "none.html",
@@ -193,6 +197,31 @@ async def test_a_question_is_typed_and_answered(page: Page, address: str) -> Non
     await page.get_by_label("Your question").fill("distance tube:pony")
     await page.get_by_role("button", name="Ask").click()
     await expect(page.locator(".reply-problem .answer")).to_contain_text("pony")
+
+
+async def test_a_form_asks_one_thing_at_a_time_without_javascript(
+    browser: Browser, address: str
+) -> None:
+    opened = await context(browser, PHONE, java_script_enabled=False)
+    page = await opened.new_page()
+    await page.goto(f"{address}/index.html")
+    await page.get_by_role("link", name="Ask step by step").click()
+    for way in ("Lizards", "Bearded dragon", "UV light", "The UV index to expect", "12 %"):
+        await page.get_by_role("main").get_by_role("link", name=way).click()
+    await page.get_by_role("link", name="I do not know").click()
+    await page.get_by_role("main").get_by_role("link", name="nothing").click()
+    await page.get_by_role("textbox", name="Distance").fill("a while")
+    await page.get_by_role("button", name="Next").click()
+    await expect(page.get_by_role("alert")).to_contain_text("I need a length with its unit")
+    await page.get_by_role("textbox", name="Distance").fill("40cm")
+    await page.get_by_role("button", name="Next").click()
+    await expect(page.locator(".reply-ok")).to_contain_text("in (40 cm)")
+    await expect(page.locator(".known")).to_contain_text("Behind the tube not sure")
+    await page.get_by_role("link", name="Back").click()
+    await expect(page.get_by_role("heading", level=1)).to_contain_text("How far is it")
+    await page.get_by_role("link", name="Deutsch").click()
+    await expect(page.get_by_role("heading", level=1)).to_contain_text("Wie weit ist es")
+    await opened.close()
 
 
 async def test_a_typed_script_is_shown_and_never_run(page: Page, address: str) -> None:

@@ -8,10 +8,13 @@ from bot.command import Command
 from bot.commands import ALL_COMMANDS, COMMANDS, STORED_COMMANDS
 from bot.facts import Say
 from bot.fronts.pages.edition import Edition
-from bot.menu import about_option, about_question
+from bot.menu import MODULES, about_option, about_question
 from bot.queries.query import QueryOption
 
-__all__ = ["Asked", "questions_in_parts", "questions_of"]
+__all__ = ["Asked", "by_topic", "questions_in_parts", "questions_of"]
+
+# What may be asked about, the simplest first: the rooms of the questions.
+_TOPICS = ("general", "setup", "uv", "heat", "light")
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +30,17 @@ class Asked:
 def questions_of(commands: Iterable[Command], edition: Edition) -> list[Asked]:
     """Return questions in the words of an edition."""
     return [_asked(command, edition) for command in commands]
+
+
+def by_topic(commands: Iterable[Command]) -> dict[str, tuple[Command, ...]]:
+    """Return the questions of whole options by what they are about."""
+    asked = [command for command in commands if command.route is None]
+    topics = {topic: [c for c in asked if _room(c) == topic] for topic in _TOPICS}
+    return {topic: tuple(some) for topic, some in topics.items() if some}
+
+
+def _room(command: Command) -> str:
+    return MODULES[command.name].split(".")[2]
 
 
 def questions_in_parts(edition: Edition) -> list[tuple[str, list[Asked]]]:

@@ -4,12 +4,11 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from bot.drawing import Bar, Figure, Place, Side, Tool
+from bot.drawing import Bar, Place, Side, Tool
 from bot.facts import Say
-from bot.fronts.pages.animals import Sheet, sheets
 from bot.fronts.pages.edition import Edition
-from bot.fronts.pages.pictures import inline, silhouette
-from bot.questions.setup.drawn_animal import drawn_animal
+from bot.fronts.pages.kinds import Kind, kinds
+from bot.fronts.pages.pictures import inline
 from bot.questions.setup.usual_box import laid_out
 from bot.reply import Picture
 from calc.animals import animals
@@ -45,7 +44,7 @@ class Home:
     picture: Markup | None
     worries: tuple[tuple[str, str], ...]
     more: tuple[tuple[str, str], ...]
-    kinds: tuple[tuple[str, Markup, tuple[Sheet, ...]], ...]
+    kinds: tuple[Kind, ...]
 
 
 def home(edition: Edition) -> Home:
@@ -54,7 +53,7 @@ def home(edition: Edition) -> Home:
         picture=inline(home_picture(edition, titled=False)),
         worries=tuple((edition.say(say), slug) for say, slug in _PLACED),
         more=tuple((edition.say(say), slug) for say, slug in _MORE),
-        kinds=tuple(_kinds(edition)),
+        kinds=kinds(edition),
     )
 
 
@@ -90,15 +89,3 @@ def home_picture(edition: Edition, *, titled: bool = True) -> Picture:
         hide=laid.hide,
     )
     return Picture(alt=say(Say("page-home-alt")), drawing=drawing)
-
-
-def _kinds(edition: Edition) -> list[tuple[str, Markup, tuple[Sheet, ...]]]:
-    found = {figure: edition.say(Say.by("page-figure", figure)) for figure in Figure}
-    of_kind: dict[Figure, list[Sheet]] = {figure: [] for figure in Figure}
-    for sheet in sheets(edition.language):
-        of_kind[drawn_animal(sheet.animal.slug)[0]].append(sheet)
-    return [
-        (found[figure], silhouette(figure, found[figure]), tuple(listed))
-        for figure, listed in of_kind.items()
-        if listed
-    ]

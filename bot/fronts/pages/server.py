@@ -25,9 +25,13 @@ from bot.fronts.pages.edition import Edition, editions
 from bot.fronts.pages.found import find
 from bot.fronts.pages.pictures import inline, parted
 from bot.fronts.pages.site import SEARCH, Site, search_page
+from bot.fronts.pages.sketches import sketch
+from bot.fronts.pages.stepping import steps_page
+from bot.fronts.pages.trail import STEPS, Trail
 from bot.fronts.pages.trying import (
     MOST_CARRIED,
     MOST_CHARACTERS,
+    NOT_KEPT,
     SHEET,
     TRY,
     PageFault,
@@ -36,6 +40,7 @@ from bot.fronts.pages.trying import (
     PageWait,
     TryPage,
 )
+from bot.guide import Sketch
 from bot.preferences import LANGUAGES
 from bot.render.html import render_html
 from bot.serving.allowance import Allowance
@@ -121,6 +126,19 @@ class _Site:
             return page.shown(Say("door-thanks"), after=after)
         return page.shown(answer=answer, after=after)
 
+    async def steps(self, request: web.Request) -> web.Response:
+        """Return the next step of the form that asks one thing at a time."""
+        edition, trail = _edition(request), Trail.of(request.query.items())
+        wait = self._allowance.take(request.remote or "") if trail.items else 0.0
+        if wait:
+            told = Say("page-wait", PageWait(ceil(wait)))
+            response = _sorry(edition, told, 429)
+            response.headers["Retry-After"] = str(ceil(wait))
+            return response
+        loop = asyncio.get_running_loop()
+        html = await loop.run_in_executor(self._thread, steps_page, edition, trail)
+        return web.Response(text=html, content_type="text/html", headers=NOT_KEPT)
+
     async def sheet(self, request: web.Request) -> web.Response:
         """Return the care sheet of a question, as a page to print."""
         page = TryPage(
@@ -164,6 +182,7 @@ def application(
     app = web.Application(middlewares=[_told_plainly])
     for edition in editions(try_it=True):
         app.router.add_get(f"/{edition.folder}{TRY}", site.try_it)
+        app.router.add_get(f"/{edition.folder}{STEPS}", site.steps)
         app.router.add_get(f"/{edition.folder}{SEARCH}", site.search)
         app.router.add_get(f"/{edition.folder}{SHEET}", site.sheet)
     app.router.add_get("/{name:.*}", site.file)
@@ -267,5 +286,6 @@ async def _told_plainly(request: web.Request, handler: _Handler) -> web.StreamRe
 
 
 def _sorry(edition: Edition, told: Say, status: int) -> web.Response:
-    html = edition.page("sorry.html", "index.html", told=edition.say(told))
+    picture = inline(sketch(Sketch.LAYOUT, edition.voice))
+    html = edition.page("sorry.html", "index.html", told=edition.say(told), picture=picture)
     return web.Response(text=html, content_type="text/html", status=status)

@@ -26,6 +26,7 @@ from bot.fronts.pages.home import Home, home, home_picture
 from bot.fronts.pages.pictures import inline
 from bot.fronts.pages.search import search_script
 from bot.fronts.pages.sketches import sketch
+from bot.guide import Sketch
 from bot.linking import source_lines
 from bot.preferences import FIRST, Preferences
 from bot.render.html import render_html, render_markdown
@@ -167,7 +168,7 @@ class _Pages:
         """Give the maker of every page by its name."""
         one = self._one
         yield one("index.html", lambda: _fields(home(self._edition)))
-        yield one(_MISSING, dict)
+        yield one(_MISSING, lambda: _lost(self._edition))
         yield from self._guide()
         yield one("questions.html", lambda: {"asked_about": questions_in_parts(self._edition)})
         yield one("animals.html", lambda: {"sheets": self._sheets, "columns": self._columns()})
@@ -191,6 +192,9 @@ class _Pages:
             sheet=sheet,
             distances=self._distances(sheet.animal),
             picture=inline(sheet.reply.picture),
+            beginners=next(
+                (p for p in guide.pages(self._edition.language) if p.animal == slug), None
+            ),
         )
 
     def _guide(self) -> Iterator[tuple[str, _Maker]]:
@@ -260,6 +264,13 @@ class _Pages:
         entries = sorted(bibliography().values(), key=lambda entry: entry.citation.casefold())
         grouped = [(_kind(kind), [e for e in entries if e.kind is kind]) for kind in Kind]
         return [(self._edition.say(told), some) for told, some in grouped if some]
+
+
+def _lost(edition: Edition) -> dict[str, object]:
+    return {
+        "told": edition.say(Say("page-missing")),
+        "picture": inline(sketch(Sketch.LAYOUT, edition.voice)),
+    }
 
 
 def _fields(made: Home) -> dict[str, object]:

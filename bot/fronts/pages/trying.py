@@ -1,6 +1,6 @@
 """The page where a question is typed and answered, in the language of its folder."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from urllib.parse import urlencode
 
@@ -11,7 +11,7 @@ from bot.ask import ask
 from bot.commands import COMMANDS
 from bot.dialogue import START, Dialogue, known_told
 from bot.facts import Say
-from bot.fronts.pages.asking import questions_of
+from bot.fronts.pages.asking import Asked, by_topic, questions_of
 from bot.fronts.pages.edition import Edition
 from bot.language.quantities import Units
 from bot.preferences import FIRST, Preferences
@@ -34,6 +34,7 @@ MOST_CHARACTERS = 2000
 MOST_CARRIED = 3000
 """The longest conversation that a page carries to the next one."""
 NOT_KEPT = {"Cache-Control": "no-store"}
+_GENERAL = "general"
 TRY = "try.html"
 SHEET = "sheet.html"
 
@@ -93,9 +94,22 @@ class TryPage:
         language = None if self.edition.language == FIRST else self.edition.language
         return Preferences(units=chosen, forced_units=chosen, language=language)
 
+    @property
+    def address(self) -> str:
+        """Return where the question is asked, without what was asked before it."""
+        return f"{TRY}?{urlencode({'q': self.question, 'units': self.units})}"
+
     def replied(self) -> Reply:
         """Return the answer to the question by itself."""
         return ask(self.question, self.preferences)
+
+    def _questions(self) -> Iterator[tuple[str, list[Asked]]]:
+        """Give what can be asked by what it is about; what is looked up comes last."""
+        topics = by_topic(command for command in COMMANDS if command.who == "anyone")
+        general = topics.pop(_GENERAL)
+        for topic, some in topics.items():
+            yield self.edition.say(Say.of("form", "topic", topic)), questions_of(some, self.edition)
+        yield self.edition.say(Say("page-look-up")), questions_of(general, self.edition)
 
     def sheet_of(self, reply: Reply) -> str:
         """Return where the care sheet of an answer is; nothing where it has none."""
@@ -121,14 +135,13 @@ class TryPage:
 
         ``after`` is the conversation that the page carries on; nothing of it is kept here.
         """
-        asked = {"q": self.question, "units": self.units}
         packed = after.packed() if after != START else ""
         carried = {"units": self.units, "with": packed if len(packed) <= MOST_CARRIED else ""}
         lines = [offer.line() for offer in after.offers]
         offers = [(line, f"{TRY}?{urlencode({'q': line, **carried})}") for line in lines]
         html = self.edition.page(
             "try.html",
-            f"{TRY}?{urlencode(asked)}" if self.question else TRY,
+            self.address if self.question else TRY,
             question=self.question,
             units=self.units,
             told=told and self.edition.say(told),
@@ -136,7 +149,7 @@ class TryPage:
             before=carried["with"],
             known=[self.edition.say(say) for say in known_told(after)][:-1],
             offers=offers,
-            questions=questions_of((c for c in COMMANDS if c.who == "anyone"), self.edition),
+            questions=tuple(self._questions()),
             most=MOST_CHARACTERS,
         )
         headers = dict(NOT_KEPT)

@@ -23,7 +23,7 @@ from bot.questions.setup.check_lamps import lamp_name
 from bot.questions.setup.told import Said, SetUpTold
 from calc.naming import Known, named
 
-__all__ = ["joined", "read_rows", "unclear_said"]
+__all__ = ["joined", "read_rows", "unclear_said", "value_said"]
 
 # A name of which nothing can be shown.
 _NOT_SHOWN = "?"
@@ -176,6 +176,21 @@ def unclear_said(ask: Ask) -> Say:
     """Return what was unclear, and what would settle it."""
     which = Say("read-which", ReadWhich(tuple(map(_animal_name, ask.among))))
     return Say("read-unclear", ReadUnclear(shown(ask.words), which if ask.among else ask.question))
+
+
+def value_said(value: object) -> Say | None:
+    """Return a value that an option read in words; None where only its own text tells it."""
+    match value:
+        case Fixture() | UvLamp():
+            return next(_kinds(value))
+        case Weave() | PlacedReading() | Pane() | Size():
+            return None
+        case Measure() | TubeStrength() | OtherLamp() | NoScreen() | Blocks() | Passes():
+            return _figure(value)
+        case (float(), float()):
+            return _figure(value)
+        case _:
+            return None
 
 
 def _item(name: FactName, said: Said[object]) -> Say:

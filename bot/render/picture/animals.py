@@ -28,9 +28,10 @@ def animal_shapes(
 
 
 def animal_alone(figure: Figure, theme: Theme, ident: str, told: str) -> str:
-    """Return an animal as an SVG of its own, as high as it is long for its kind."""
-    long = _ALONE - 2.0 * _EDGE
-    back = _figures()[figure][1] / _LONG_UNITS * long
+    """Return an animal as an SVG of its own, as large as its sheet allows."""
+    high = _figures()[figure][1] / _LONG_UNITS
+    long = min(_ALONE - 2.0 * _EDGE, (_ALONE_TALL - 2.0 * _EDGE) / high)
+    back = high * long
     shape, _ = animal_shapes(figure, _EDGE, _ALONE_TALL - _EDGE, long, back)
     return svg([shape], _ALONE, _ALONE_TALL, theme=theme, title=told, ident=ident)
 
