@@ -33,6 +33,9 @@ _SAYS = re.compile(
     r"(says?|said|swears?|swore|claims?|claimed|reckons?|recommends?|recommended|suggests?"
     r"|suggested|insists?)(?![a-z])(?! (?:no|yes|so)\b)"
 )
+# A place of one or two letters is one beside its figure alone: n 66, cs: 78, 21 rm.
+_SHORT_PLACE = 2
+_BESIDE = (re.compile(r"[ :=@]{0,2}[0-9]{2}"), re.compile(r"[0-9] ?(?:°? ?[fc])? ?\Z"))
 _DIGIT = re.compile(r"[0-9]")
 _WORD = re.compile(r"[a-z0-9']+")
 
@@ -50,6 +53,7 @@ def laid_out(text: str, names: Names) -> Scene:
     places = tokens_of(lower)
     animal_marks = names.find(lower, phrases.words)[:_MOST_LOOKED_AT]
     other_marks = marks_of(lower, places, phrases, names.words, _MOST_LOOKED_AT)
+    other_marks = [mark for mark in other_marks if not _is_letters(lower, mark)]
     marks = _without_overlap([*animal_marks, *other_marks, *_hearsay(lower)])
     with_digits = [(m.start, m.end) for m in marks if _DIGIT.search(lower, m.start, m.end)]
     figures = Placed(told_once(figures_of(lower, with_digits, MOST_FIGURES), lower))
@@ -59,6 +63,15 @@ def laid_out(text: str, names: Names) -> Scene:
     clauses = sorted({*sentences, *_ends(lower, _CLAUSE, figures)})
     scene = Scene(plain, Placed(kept[:MOST_MARKS]), figures, tokens, sentences, clauses)
     return with_corrections(scene)
+
+
+def _is_letters(text: str, mark: Mark) -> bool:
+    """Say whether a short name of a place stands beside no figure, and is none."""
+    if mark.kind != "place" or mark.end - mark.start > _SHORT_PLACE:
+        return False
+    behind, before = _BESIDE
+    near = behind.match(text, mark.end) or before.search(text, max(0, mark.start - 8), mark.start)
+    return near is None
 
 
 def _hearsay(text: str) -> Iterator[Mark]:

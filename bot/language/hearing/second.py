@@ -10,7 +10,7 @@ from bot.language.hearing.items import items_of
 from bot.language.hearing.learned import NO_ROLE, Linked, linked_roles
 from bot.language.hearing.made import made_of
 from bot.language.hearing.scene import Scene
-from bot.language.hearing.temperatures import DEGREES, is_setting
+from bot.language.hearing.temperatures import DEGREES, is_setting, is_way
 from bot.language.quantities import Measure
 
 __all__ = ["ROLES", "reading_of", "second_opinion"]
@@ -159,7 +159,7 @@ def _degrees_of(facts: Iterable[Fact]) -> str | None:
 
 def _may_be_read(scene: Scene, one: Linked) -> bool:
     """Say whether a figure is likely a reading, of whichever place."""
-    if scene.next_word(one.item.figure.end) in _WEIGHED:
+    if scene.next_word(one.item.figure.end) in _WEIGHED or is_way(scene, one.item.figure):
         return False
     chance = sum(one.roles.get(name.value, 0.0) for name in DEGREES)
     return chance * one.stands_as(Standing.IS) >= _ASKED and not is_setting(scene, one.item.figure)

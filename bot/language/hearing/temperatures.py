@@ -25,7 +25,7 @@ from bot.language.quantities import measured
 from bot.language.units import Dimension
 from bot.language.wanted import Spelled, Whole
 
-__all__ = ["DEGREES", "in_units", "is_setting", "temperatures"]
+__all__ = ["DEGREES", "in_units", "is_setting", "is_way", "temperatures"]
 
 # (up to here °C, from here °F) by place; no living animal's place lies beyond.
 _BASKING_BAND = (55, 75)
@@ -159,8 +159,7 @@ def _place_spoken_of(scene: Scene, figure: Figure) -> Mark | None:
 def _may_be(scene: Scene, figure: Figure) -> bool:
     if scene.standing(figure) not in THERE:
         return False
-    if scene.words(figure.start - 10, figure.start)[-2:] == ["get", "from"]:
-        # "To get from 92 to 100" tells of a plan.
+    if is_way(scene, figure):
         return False
     if _OUTDOORS & {scene.next_word(figure.end), *scene.words(figure.start - 14, figure.start)[:1]}:
         return False
@@ -201,6 +200,11 @@ def _of_humidity(scene: Scene, figure: Figure) -> bool:
     near = figure.start - damp.end < _SAME_BREATH
     near = near and (place is None or place.value in ("day", "night"))
     return near and warm is None and all(f.kind in ("plain", "percent", "pair") for f in said)
+
+
+def is_way(scene: Scene, figure: Figure) -> bool:
+    """Say whether two figures tell of a plan: to get from 92 to 100."""
+    return scene.words(figure.start - 10, figure.start)[-2:] == ["get", "from"]
 
 
 def is_setting(scene: Scene, figure: Figure) -> bool:

@@ -125,7 +125,11 @@ HEARD: dict[str, set[tuple[str, str, bool]]] = {
         ("lamp", "ceramic", False),
         ("other_watts", "60 W", False),
     },
-    "90 w a 75w halogen": {("watts", "75 W", False), ("lamp", "halogen", False)},
+    "90 w a 75w halogen": {
+        ("basking", "90 F", True),
+        ("watts", "75 W", False),
+        ("lamp", "halogen", False),
+    },
     "6ftx2ftx2ft": {("enclosure", "6x2x2 ft", False)},
     "viv 4ft x 2ft": {("enclosure_length", "4 ft", False)},
     # Over a lid that was named before; an animal on it is no lamp.
