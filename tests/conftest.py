@@ -5,11 +5,14 @@ import logging
 import os
 import shutil
 import sys
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import settings
+
+from tests.turns import TURN, Case, in_turn, now, turns
 
 # A test is never timed: on a busy machine it would fail for no reason. The benchmarks measure.
 settings.register_profile("noonstone", deadline=None, max_examples=20)
@@ -30,22 +33,64 @@ if os.access(_MEMORY, os.W_OK) and shutil.disk_usage(_MEMORY).free > _ROOM_BYTES
 gc.disable()
 
 _LOGGERS = (None, "bot", "aiosqlite")
+_TURN = pytest.StashKey[int | None]()
 
 
 def pytest_configure(config: pytest.Config) -> None:
-    """Try every property with all its examples where all is asked for."""
+    """Try every property with all its examples where all is asked for, and else tell the turn."""
     if config.option.markexpr == "full":
         os.environ["NOONSTONE_TEST_FULL"] = "1"
         settings.load_profile("full")
+    elif hasattr(config, "workerinput"):
+        config.stash[_TURN] = config.workerinput["turn"]
+    elif config.args_source is pytest.Config.ArgsSource.TESTPATHS:
+        config.stash[_TURN] = now()
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_configure_node(node: Any) -> None:
+    """Have all workers take the same turn."""
+    node.workerinput["turn"] = node.config.stash.get(_TURN, None)
+
+
+def pytest_report_header(config: pytest.Config) -> str | None:
+    """Tell how this run is repeated."""
+    turn = config.stash.get(_TURN, None)
+    return None if turn is None else f"by turns: {TURN}={turn} takes the same tests, -m full all"
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_collect_file() -> Generator[None, list[pytest.Collector], list[pytest.Collector]]:
+    """Look for examples in the program alone: what only tests has none."""
+    found = yield
+    return [one for one in found if isinstance(one, pytest.Module)]
 
 
 @pytest.hookimpl(tryfirst=True)
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Take every property for a part of what is asked for in full."""
-    if config.option.markexpr == "full":
-        for item in items:
-            if getattr(getattr(item, "obj", None), "is_hypothesis_test", False):
-                item.add_marker("full")
+    """Take those whose turn it is; where all is asked for in full, mark what else takes turns."""
+    full, turn = config.option.markexpr == "full", config.stash.get(_TURN, None)
+    if not full and turn is None:
+        return
+    groups = turns(
+        Case(item.nodeid, _function(item), item.get_closest_marker("slow") is not None)
+        for item in items
+        if item.get_closest_marker("full") is None
+    )
+    if turn is not None:
+        _, left = in_turn(groups, turn)
+        config.hook.pytest_deselected(items=[item for item in items if item.nodeid in left])
+        items[:] = [item for item in items if item.nodeid not in left]
+        return
+    waiting = {name for group in groups for part in group for name in part}
+    for item in items:
+        drawn = getattr(getattr(item, "obj", None), "is_hypothesis_test", False)
+        if drawn or item.nodeid in waiting:
+            item.add_marker("full")
+
+
+def _function(item: pytest.Item) -> str:
+    return item.nodeid.partition("[")[0]
 
 
 def pytest_collection_finish() -> None:

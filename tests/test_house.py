@@ -9,6 +9,7 @@ import re
 import subprocess
 import sys
 from collections.abc import Iterator
+from functools import cache
 from graphlib import TopologicalSorter
 from html import unescape
 from pathlib import Path
@@ -59,7 +60,9 @@ def longest(name: str, prefixes: dict[str, tuple[str, ...]]) -> str | None:
 MODULES = dict(modules())
 
 
-TREES = {name: ast.parse(path.read_text(encoding="utf-8")) for name, path in MODULES.items()}
+@cache
+def parsed(path: Path) -> ast.Module:
+    return ast.parse(path.read_text(encoding="utf-8"))
 
 
 def test_every_room_has_its_arrows() -> None:
@@ -73,7 +76,7 @@ def test_a_room_imports_only_along_the_arrows() -> None:
 def astray(name: str) -> Iterator[str]:
     """Yield what a module imports although its room may not."""
     allowed = ARROWS.get(longest(name, ARROWS) or "", ())
-    for wanted in imported(TREES[name]):
+    for wanted in imported(parsed(MODULES[name])):
         if within(wanted, "bot") or within(wanted, "calc"):
             if not any(within(wanted, a) for a in allowed):
                 yield wanted
@@ -84,7 +87,7 @@ def astray(name: str) -> Iterator[str]:
 def depends(name: str) -> set[str]:
     """Return the modules of the project that a module imports, wherever it does so when it runs."""
     found = set()
-    for wanted in imported(running(TREES[name])):
+    for wanted in imported(running(parsed(MODULES[name]))):
         while wanted and wanted not in MODULES:
             wanted = wanted.rpartition(".")[0]
         found.add(wanted)

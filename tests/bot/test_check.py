@@ -168,6 +168,7 @@ def test_nothing_of_a_set_up_is_asked_for(words: str) -> None:
     assert "check beardie" in reply.steps[0]
 
 
+@pytest.mark.slow
 def test_every_sentence_of_the_collection_that_tells_something_is_checked() -> None:
     for row in sentences(TUNED_ON):
         heard = heard_in(row["text"])

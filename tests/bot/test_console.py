@@ -151,6 +151,7 @@ def test_the_demo_is_a_morning_on_one_screen_or_two(anyone: Preferences) -> None
     assert "demo --all" in written[-1]
 
 
+@pytest.mark.slow
 def test_pictures_are_kept_where_the_asker_wants_them(tmp_path: Path) -> None:
     out = str(tmp_path / "pictures")
     assert "Picture: " in run("ask", "--out", out, DISTANCE).stderr
@@ -162,6 +163,7 @@ def test_pictures_are_kept_where_the_asker_wants_them(tmp_path: Path) -> None:
     assert "no picture" in run("ask", "--out", out, "convert 14in").stderr
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("door", ["ask", "console"])
 @pytest.mark.parametrize("home", ["empty", "none to write in"])
 def test_the_first_picture_of_a_fresh_machine_brings_no_word_of_a_library(
@@ -179,6 +181,7 @@ def test_the_first_picture_of_a_fresh_machine_brings_no_word_of_a_library(
     assert told in done.stderr + done.stdout
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "commands",
     [
@@ -228,6 +231,7 @@ def test_completion_never_gives_more_than_25_and_knows_nothing_of_strangers() ->
     assert complete("distance", "uvi", "3") == []
 
 
+@pytest.mark.slow
 def test_a_reader_that_has_seen_enough_is_no_failure(tmp_path: Path) -> None:
     with subprocess.Popen(
         [sys.executable, "-m", "bot", "commands", "--json"],

@@ -35,6 +35,7 @@ def test_a_picture_that_fails_is_logged_and_leaves_no_file(
     assert len(caplog.records) == 1
 
 
+@pytest.mark.slow
 def test_two_pictures_in_one_folder_do_not_take_each_others_place(
     tmp_path: Path, anyone: Preferences
 ) -> None:

@@ -284,6 +284,7 @@ def test_pages_that_clash_or_point_nowhere_are_refused() -> None:
         arrange([read_page("first", FRONT.replace("[other]", "[first]") + "Itself.")])
 
 
+@pytest.mark.slow
 @given(st.text(max_size=400))
 def test_any_text_without_front_matter_is_one_plain_error(text: str) -> None:
     with pytest.raises(GuideError, match=r"^guide page any: "):

@@ -109,6 +109,7 @@ async def test_a_page_with_faults_has_serious_findings(page: Page) -> None:
         assert f"{rule}:" in found
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "pages", [SOME, pytest.param(PAGES, marks=pytest.mark.full)], ids=["some", "all"]
 )
@@ -146,6 +147,7 @@ async def test_no_kind_of_page_has_a_serious_finding_on_a_phone_at_night(
     await opened.close()
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "pages", [PAGES[::15], pytest.param(PAGES, marks=pytest.mark.full)], ids=["some", "all"]
 )
@@ -310,6 +312,7 @@ async def test_the_page_is_used_with_the_keyboard_alone(page: Page, address: str
     await expect(page.locator(".reply-ok")).to_be_visible()
 
 
+@pytest.mark.slow
 async def test_print_leaves_out_the_ways_around(page: Page, address: str) -> None:
     await page.goto(f"{address}/screens.html")
     await page.emulate_media(media="print")

@@ -41,6 +41,7 @@ async def client() -> AsyncIterator[Client]:
 # --- the site --------------------------------------------------------------------------------
 
 
+@pytest.mark.slow
 def test_every_picture_says_what_it_shows_and_wears_the_inks_of_its_page() -> None:
     known = {ink.value.replace("_", "-") for ink in Ink}
     styles = SITE["inks.css"].decode()

@@ -50,6 +50,9 @@ STRANGE = (
     "meter readings:0.05 at 3m uvi:3-5",
     "meter readings:4 at 12in, 4.1 at 12in, 4.2 at 12in, 4 at 12in, 3.9 at 12in uvi:3-5",
 )
+# Answered by words alone.
+QUESTIONS = ("about", "convert ", "dose ", "guide", "help", "lamp")
+UNDRAWN = (*QUESTIONS, "decline age:", "hours animal:bearded", "next beardie, ")
 LINES = [*(line for command in COMMANDS for line in command.examples), *REFUSED, *STRANGE]
 
 
@@ -60,7 +63,11 @@ def picture_of(line: str, preferences: Preferences | None = None) -> tuple[Reply
     return reply, reply.picture, reply.picture.drawing
 
 
-ILLUSTRATED = [line for line in LINES if ask(line, Preferences()).picture is not None]
+ILLUSTRATED = [line for line in LINES if not line.startswith(UNDRAWN)]
+
+
+def test_all_other_questions_bring_a_picture() -> None:
+    assert [x for x in LINES if ask(x, Preferences()).picture is not None] == ILLUSTRATED
 
 
 def chart_of(line: str) -> Chart:
@@ -267,6 +274,7 @@ def test_a_page_chooses_its_own_inks_and_a_file_has_them() -> None:
     assert ink(Ink.PAPER) not in dark
 
 
+@pytest.mark.slow
 def test_no_word_is_smaller_than_11_px_at_360_px() -> None:
     for line in ILLUSTRATED:
         sizes = [float(t["font-size"]) for t in elements(picture_of(line)[2], "text")]

@@ -94,6 +94,7 @@ _BOXES = """Array.from(document.querySelectorAll('.noon-picture text')).map(t =>
 })"""
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("folder", ["", "de/"])
 async def test_no_words_of_a_picture_meet_in_a_browser_and_all_are_read_on_a_phone(
     page: Page, address: str, folder: str

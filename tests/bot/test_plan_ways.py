@@ -28,6 +28,7 @@ def test_the_better_side_of_a_mesh_is_planned_unless_one_was_told(place: str) ->
     assert ("inside" in told) == (place == " place:inside")
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("language", ["en", "de"])
 @pytest.mark.parametrize(
     ("animal", "lid", "across"),

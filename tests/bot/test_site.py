@@ -139,6 +139,7 @@ def test_templates_hold_no_word_and_code_no_sentence() -> None:
         assert [text for text in sentences(path) if not text.startswith(NOT_ON_A_PAGE)] == []
 
 
+@pytest.mark.slow
 def test_building_writes_every_file_and_can_be_repeated(tmp_path: Path) -> None:
     folder = tmp_path / "site"
     (folder / "de").mkdir(parents=True)

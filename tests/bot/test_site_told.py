@@ -57,6 +57,7 @@ def test_an_animal_shows_all_that_is_known_of_its_needs_with_who_says_so(
     assert {f"sources.html#{source.key}" for source in reply.sources} == links
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("edition", EDITIONS, ids=lambda edition: edition.language)
 def test_what_an_animals_page_offers_to_ask_is_answered(edition: Edition) -> None:
     for sheet in sheets(edition.language):

@@ -46,6 +46,7 @@ async def studio() -> AsyncIterator[Maker]:
         await one.close()
 
 
+@pytest.mark.slow
 async def test_a_picture_from_another_process_is_the_same_to_the_byte() -> None:
     picture = ask(DISTANCE, Preferences()).picture
     assert picture is not None
@@ -98,18 +99,21 @@ async def test_a_picture_that_fails_is_missing_and_the_next_is_drawn(studio: Mak
     assert isinstance(await one.png(titled("a")), bytes)
 
 
+@pytest.mark.slow
 async def test_a_process_that_dies_is_replaced(studio: Maker) -> None:
     one = studio()
     assert await one.png(titled("crash")) is Missing.FAILED
     assert isinstance(await one.png(titled("a")), bytes)
 
 
+@pytest.mark.slow
 async def test_a_process_that_hangs_is_killed_and_replaced(studio: Maker) -> None:
     one = studio(limit_s=0.5)
     assert await one.png(titled("hang")) is Missing.FAILED
     assert isinstance(await one.png(titled("a")), bytes)
 
 
+@pytest.mark.slow
 async def test_a_second_worker_draws_while_the_first_hangs(studio: Maker) -> None:
     one = studio(workers=2)
     hanging = asyncio.create_task(one.png(titled("hang")))

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -73,6 +74,7 @@ lines = st.one_of(
 )
 
 
+@pytest.mark.slow
 @given(lines)
 @settings(max_examples=some(300), deadline=None)
 def test_it_answers_or_says_why_not(line: str) -> None:

@@ -124,6 +124,7 @@ def test_a_checked_set_up_tells_its_shade_and_white_light_without_a_verdict(
     assert verdicts(dark) == verdicts(lit)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("language", "lux", "words"),
     [("en", "about 2400 lx", "dim"), ("de", "etwa 2400 lx", "eher dunkel")],

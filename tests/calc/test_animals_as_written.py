@@ -1,6 +1,7 @@
 """Every animal is told as its table says it, field by field; degrees go through pint here."""
 
 import tomllib
+from functools import cache
 from importlib.resources import files
 from typing import Any
 
@@ -31,13 +32,17 @@ ROWS: dict[str, dict[str, Any]] = {
     if table.name.endswith(".toml")
     for slug, row in tomllib.loads(table.read_text(encoding="utf-8")).items()
 }
-REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
+
+
+@cache
+def registry() -> "pint.UnitRegistry[float]":
+    return pint.UnitRegistry()
 
 
 def in_si(value: float | None, unit: str) -> float | None:
     if value is None or unit != "degF":
         return value
-    return float(REGISTRY.Quantity(value, "degF").to("degC").magnitude)
+    return float(registry().Quantity(value, "degF").to("degC").magnitude)
 
 
 @pytest.mark.parametrize("slug", sorted(ROWS))

@@ -50,6 +50,7 @@ async def posted(world: World, store: Store) -> Post:
     return post
 
 
+@pytest.mark.slow
 async def test_a_board_is_previewed_alone_then_posted_and_pinned(
     world: World, keeper: Keeper, store: Store
 ) -> None:
@@ -104,6 +105,7 @@ async def test_a_new_figure_of_the_group_is_on_the_board_at_once(
     assert board_posts(world) == [post]
 
 
+@pytest.mark.slow
 async def test_a_newer_engine_changes_it_at_the_next_start_and_the_same_one_leaves_it(
     world: World, keeper: Keeper, store: Store, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -181,6 +183,7 @@ async def test_a_deleted_channel_takes_its_boards_along(
         await standing(store, lambda boards: not boards)
 
 
+@pytest.mark.slow
 async def test_a_full_list_of_pins_is_told_and_tried_again(
     world: World, keeper: Keeper, store: Store
 ) -> None:

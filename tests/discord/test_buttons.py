@@ -87,6 +87,7 @@ async def test_a_bare_number_keeps_its_unit_when_the_other_is_shown_first(
     assert "36 cm (14 in)" in swapped.text
 
 
+@pytest.mark.slow
 async def test_a_conversion_has_no_unit_to_swap(world: World, bot: Maker) -> None:
     async with world.running(bot()):
         answer = await world.slash("convert", {"value": "14in"})

@@ -67,6 +67,7 @@ async def test_no_way_to_discord_is_no_fault_of_the_token(
     assert told(findings) == [("token", State.UNKNOWN), ("permissions", State.UNKNOWN)]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(("token", "code"), [("loopback", 0), ("wrong-and-secret", 2)])
 async def test_the_doctor_ends_with_a_code_and_shows_no_secret(
     world: World, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, token: str, code: int

@@ -141,6 +141,7 @@ async def test_a_strangers_press_leaves_an_earlier_public_answer_as_it_is(
     assert "39.5 °C (103 °F)" in pressed.text
 
 
+@pytest.mark.slow
 async def test_an_earlier_answer_is_changed_in_place_by_its_own_asker(
     world: World, remembering: Noonstone
 ) -> None:

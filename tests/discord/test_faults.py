@@ -221,6 +221,7 @@ async def test_commands_that_cannot_be_registered_now_are_answered_as_they_are(
     assert world.platform.syncs == [None, None]
 
 
+@pytest.mark.slow
 async def test_discord_out_of_order_at_the_start_is_tried_again(
     world: World, tmp_path: Path
 ) -> None:
@@ -242,6 +243,7 @@ def test_the_waits_grow_up_to_five_minutes() -> None:
     assert all(0.75 * most <= wait <= most for wait, most in zip(waits, wanted, strict=True))
 
 
+@pytest.mark.slow
 async def test_without_a_place_to_keep_anything_questions_are_answered(
     world: World, tmp_path: Path
 ) -> None:

@@ -17,6 +17,7 @@ TUBE = {"tube": "12%", "reflector": "polished", "screen": "none", "uvi": "3-5"}
 MOST_TRIES = 200
 
 
+@pytest.mark.slow
 async def test_saving_is_refused_and_everything_else_goes_on(
     world: World, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

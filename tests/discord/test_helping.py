@@ -1,5 +1,7 @@
 """A helper hears several messages of one writer, asks on, and the reply updates itself."""
 
+import pytest
+
 from bot.fronts.discord import helping
 from tests.discord.answers import Answer, post_buttons, post_rows, post_text
 from tests.discord.cast import FERN, MOSS, PEBBLE
@@ -87,6 +89,7 @@ async def test_a_danger_in_a_further_message_is_said_first(world: World, bot: Ma
     assert "Ask what is missing" not in answer.buttons
 
 
+@pytest.mark.slow
 async def test_a_heard_fact_is_corrected_in_a_form_before_it_is_posted(
     world: World, bot: Maker
 ) -> None:

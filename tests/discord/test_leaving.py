@@ -35,6 +35,7 @@ async def stopping(process: Process) -> None:
             pass
 
 
+@pytest.mark.slow
 async def test_what_is_in_flight_is_answered_and_nothing_new_is_taken(
     world: World, tmp_path: Path
 ) -> None:
@@ -58,6 +59,7 @@ async def test_what_is_in_flight_is_answered_and_nothing_new_is_taken(
     assert "Traceback" not in told
 
 
+@pytest.mark.slow
 async def test_it_stops_before_it_is_connected_too(world: World, tmp_path: Path) -> None:
     held = Fault("/users/@me", "hold", method="GET")
     world.platform.faults.append(held)
@@ -104,6 +106,7 @@ async def test_who_waits_for_a_picture_is_told_that_there_is_none(
     assert shown.text.startswith("There is no picture just now")
 
 
+@pytest.mark.slow
 async def test_a_reminder_that_hangs_does_not_keep_it(world: World, tmp_path: Path) -> None:
     world.platform.people[FERN.id] = FERN
     store = await open_store("", tmp_path)

@@ -91,6 +91,7 @@ async def test_one_that_hangs_keeps_no_other_waiting(
     assert [len(messages_to(world, person)) for person in people] == [1] * MANY
 
 
+@pytest.mark.slow
 async def test_what_was_claimed_and_not_sent_is_given_back_when_it_stops(
     world: World,
     keeper: Keeper,
@@ -136,6 +137,7 @@ async def test_what_is_under_way_is_finished_when_it_stops_and_nothing_more_begu
     assert await standing(store, kept, State.WAITING) == MANY - _REMINDING
 
 
+@pytest.mark.slow
 async def test_a_reminder_that_is_refused_again_and_again_ends_and_the_list_says_so(
     world: World, keeper: Keeper, store: Store
 ) -> None:
@@ -156,6 +158,7 @@ async def test_a_reminder_that_is_refused_again_and_again_ends_and_the_list_says
     assert "stopped: Discord refused it again and again" in listed.text
 
 
+@pytest.mark.slow
 async def test_one_that_a_channel_never_takes_comes_by_direct_message(
     world: World, keeper: Keeper, store: Store
 ) -> None:

@@ -88,6 +88,7 @@ async def test_a_setting_made_through_another_process_counts_after_a_look_around
     assert IN_CENTIMETRES in after.text
 
 
+@pytest.mark.slow
 async def test_typing_looks_into_the_store_only_for_what_the_keeper_saved(
     world: World, keeper: Keeper, reads: list[str]
 ) -> None:

@@ -34,6 +34,7 @@ def garden(world: World, rights: int) -> Place:
     return in_server(server)
 
 
+@pytest.mark.slow
 async def test_a_board_that_may_not_be_pinned_is_promised_without_a_pin(
     world: World, keeper: Keeper, store: Store
 ) -> None:

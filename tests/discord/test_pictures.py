@@ -118,6 +118,7 @@ async def test_a_picture_whose_sending_was_cut_off_is_sent_again(
     assert shown.post.files
 
 
+@pytest.mark.slow
 async def test_pictures_work_after_a_restart(world: World, artist: Artist) -> None:
     async with world.running(artist(told)):
         answer = await world.slash("distance", TUBE)

@@ -58,6 +58,7 @@ async def ended(process: Process) -> tuple[int, str]:
     return process.returncode, told.decode()
 
 
+@pytest.mark.slow
 async def test_a_wrong_token_ends_with_a_sentence(world: World, tmp_path: Path) -> None:
     code, told = await ended(await started(world, tmp_path, token="wrong"))
     assert code == 2
@@ -66,6 +67,7 @@ async def test_a_wrong_token_ends_with_a_sentence(world: World, tmp_path: Path) 
     assert "wrong" not in told
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("close_code", "exit_code", "words"),
     [(4014, 2, "privileged intent"), (4011, 1, "so few connections"), (4010, 1, "shard number")],
@@ -80,6 +82,7 @@ async def test_a_refusal_by_the_gateway_ends_with_a_sentence(
     assert "Traceback" not in told
 
 
+@pytest.mark.slow
 async def test_a_stop_signal_ends_it_cleanly(world: World, tmp_path: Path) -> None:
     process = await started(world, tmp_path)
     await world.platform.until(lambda: world.gateway.session(), "the bot")
@@ -91,6 +94,7 @@ async def test_a_stop_signal_ends_it_cleanly(world: World, tmp_path: Path) -> No
     assert "Traceback" not in told
 
 
+@pytest.mark.slow
 async def test_even_a_talkative_log_holds_no_word_of_the_asker(
     world: World, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -113,6 +117,7 @@ async def test_even_a_talkative_log_holds_no_word_of_the_asker(
     assert "PyNaCl" not in told
 
 
+@pytest.mark.slow
 async def test_an_unreachable_discord_is_tried_again_until_the_bot_is_stopped(
     world: World, tmp_path: Path
 ) -> None:

@@ -118,6 +118,7 @@ async def test_what_was_put_right_by_a_form_stays_private_and_can_be_shared(
 # --- a channel whose answers are private -------------------------------------------------------
 
 
+@pytest.mark.slow
 async def test_a_private_channel_has_no_share_and_no_for(world: World, keeper: Keeper) -> None:
     async with world.running(keeper()):
         await set_to(world, "private")

@@ -143,6 +143,7 @@ async def test_the_log_holds_no_text_and_is_forgotten_with_its_person(
     assert "forgotten" in seen.text
 
 
+@pytest.mark.slow
 async def test_where_answers_are_for_all_anyway_nothing_is_counted(
     world: World, keeper: Keeper, store: Store
 ) -> None:

@@ -170,6 +170,7 @@ async def test_closed_direct_messages_stop_it_and_the_list_says_why(
     assert "your direct messages are closed" in listed.text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("why", ["gone", "no right"])
 async def test_a_channel_that_takes_nothing_any_more_turns_it_to_a_direct_message(
     world: World, keeper: Keeper, store: Store, why: str

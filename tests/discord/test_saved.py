@@ -126,6 +126,7 @@ async def test_the_groups_settings_count_from_the_next_question_on(
     assert "In cm" in elsewhere.buttons
 
 
+@pytest.mark.slow
 async def test_a_server_that_did_not_add_the_bot_has_no_settings(
     world: World, keeper: Keeper, store: Store
 ) -> None:
@@ -226,6 +227,7 @@ async def test_questions_are_counted_without_text_and_kept_when_the_bot_leaves(
     }
 
 
+@pytest.mark.slow
 async def test_a_server_that_removed_the_bot_while_it_was_away_is_noted(
     world: World, keeper: Keeper, store: Store
 ) -> None:
@@ -259,6 +261,7 @@ async def test_without_its_store_everything_else_is_answered(
     assert offered.choices[0] == "bearded dragon"
 
 
+@pytest.mark.slow
 async def test_what_cannot_be_taken_back_is_confirmed_by_a_button(
     world: World, keeper: Keeper
 ) -> None:

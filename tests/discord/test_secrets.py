@@ -25,6 +25,7 @@ def hidden(shown: str) -> bool:
     return not any(part in shown for part in parts)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("door", ["discord", "doctor"])
 async def test_a_wrong_token_and_a_password_are_never_shown(
     world: World, tmp_path: Path, door: str
@@ -39,6 +40,7 @@ async def test_a_wrong_token_and_a_password_are_never_shown(
     assert hidden(printed + told)
 
 
+@pytest.mark.slow
 async def test_a_good_token_is_never_shown_while_questions_are_answered(
     world: World, tmp_path: Path
 ) -> None:

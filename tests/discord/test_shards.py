@@ -88,6 +88,7 @@ async def test_one_lost_connection_of_two_is_known(wide: World, bot: Maker) -> N
         await wide.slash("convert", LENGTH, where=in_server(TWO[0]))
 
 
+@pytest.mark.slow
 async def test_a_bot_that_outgrew_its_connection_starts_anew(world: World, tmp_path: Path) -> None:
     world.gateway.refuse_with, world.gateway.refusals = 4011, 1
     process = await started(world, tmp_path)
@@ -101,6 +102,7 @@ async def test_a_bot_that_outgrew_its_connection_starts_anew(world: World, tmp_p
     assert "starting anew" in told
 
 
+@pytest.mark.slow
 async def test_a_shard_that_discord_refuses_ends_with_a_sentence(
     world: World, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -94,6 +94,7 @@ async def test_without_counts_nothing_is_drawn_and_who_is_no_moderator_sees_none
     assert "moderators" in refused.text
 
 
+@pytest.mark.slow
 async def test_two_years_of_counts_fit_a_message(
     world: World, store: Store, artist: Artist
 ) -> None:

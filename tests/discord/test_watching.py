@@ -29,6 +29,7 @@ async def fetched(port: int, path: str) -> tuple[int, str]:
         return response.status, await response.text()
 
 
+@pytest.mark.slow
 async def test_health_and_counts_are_told_on_localhost_when_a_port_is_set(
     world: World, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -69,6 +70,7 @@ async def test_a_lost_connection_is_known_until_it_stands_again(world: World, bo
     assert not client.connected
 
 
+@pytest.mark.slow
 async def test_a_port_that_is_taken_is_told_before_discord_is_asked(
     world: World, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -82,6 +84,7 @@ async def test_a_port_that_is_taken_is_told_before_discord_is_asked(
     assert "Traceback" not in told
 
 
+@pytest.mark.slow
 async def test_the_bot_as_it_is_started_has_limits(world: World, tmp_path: Path) -> None:
     process = await started(world, tmp_path)
     await world.platform.until(lambda: world.gateway.session(), "the bot", within_s=90)

@@ -45,6 +45,7 @@ def test_any_salad_of_what_is_known_is_taken(name: str, number: int, text: str) 
     TARGETS[name](number, text)
 
 
+@pytest.mark.slow
 @settings(max_examples=some(200))
 @given(
     file=st.sampled_from(FILES),

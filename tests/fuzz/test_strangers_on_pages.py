@@ -1,5 +1,6 @@
 """The pages on a real socket: one test, because the site takes its time to be drawn."""
 
+import pytest
 from hypothesis import example, given, settings
 
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE
@@ -8,6 +9,7 @@ from tests.fuzz.test_strangers import NUMBERS, SALADS
 from tests.some import some
 
 
+@pytest.mark.slow
 @settings(max_examples=some(150))
 @given(number=NUMBERS, text=SALADS)
 @example(number=0, text="".join(HOSTILE)[:1900])

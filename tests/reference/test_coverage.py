@@ -7,6 +7,7 @@ from tests.reference.coverage import ANY_SHARE, ASKED, missed, misses, shade
 from tests.reference.lamp_world import RIGHT, WRONG
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", ASKED)
 def test_nine_in_ten_is_nine_in_ten(name: str) -> None:
     below, above = misses(name, RIGHT)

@@ -83,6 +83,7 @@ def written_until_killed(url: URL, first: int, lines: int) -> int:
     return max([last, *rest])
 
 
+@pytest.mark.slow
 async def test_a_writer_killed_at_any_moment_loses_and_doubles_nothing(empty: URL) -> None:
     confirmed = -1
     for lines in (1, 7, 30):
@@ -152,6 +153,7 @@ async def states(url: URL) -> Counter[str]:
     return found
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("many", "keepers"), [(4, 12), pytest.param(10, 40, marks=pytest.mark.full)]
 )
@@ -171,6 +173,7 @@ async def test_many_processes_deliver_many_reminders_once_each(
         assert await states(url) == {"done": keepers * MOST_REMINDERS}
 
 
+@pytest.mark.slow
 async def test_processes_on_one_sqlite_file_deliver_once_each(tmp_path: Path) -> None:
     url = fresh_sqlite(tmp_path)
     await filled_with_reminders(url, 4)
@@ -183,6 +186,7 @@ async def test_processes_on_one_sqlite_file_deliver_once_each(tmp_path: Path) ->
     assert sorted(delivered.values()) == [1] * 100
 
 
+@pytest.mark.slow
 async def test_a_process_killed_between_a_delivery_and_its_note_doubles_nothing(
     empty: URL, tmp_path: Path
 ) -> None:

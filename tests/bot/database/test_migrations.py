@@ -107,6 +107,7 @@ def unordered(group: ServerExport) -> object:
     return group.settings, group.channels, {x.model_dump_json() for x in figures}
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("version", versions())
 @settings(
     max_examples=6 if FULL else 3,
@@ -187,6 +188,7 @@ asyncio.run(main())
 """
 
 
+@pytest.mark.slow
 async def test_processes_that_start_together_upgrade_one_after_the_other(empty: URL) -> None:
     address = empty.render_as_string(hide_password=False)
     started = [

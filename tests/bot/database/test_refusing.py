@@ -162,6 +162,7 @@ async def test_a_locked_file_costs_saved_data_only(kept: Store, tmp_path: Path) 
         await check_refused(kept, Cause.BUSY, reads=False)
 
 
+@pytest.mark.slow
 async def test_a_file_that_may_only_be_read_is_read(
     kept: Store, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -144,6 +144,7 @@ async def test_the_log_says_who_changed_what_from_what_to_what_and_when(
     assert await store.changes.newest(BURROW, 10) == ()
 
 
+@pytest.mark.slow
 async def test_the_log_keeps_the_newest_lines_only(store: Store, by: By) -> None:
     for number in range(MOST_CHANGES + 3):
         await store.servers.show(

@@ -70,6 +70,7 @@ async def _drivers_end() -> AsyncIterator[None]:
             await asyncio.to_thread(thread.join)
 
 
+@pytest.mark.slow
 @pytest.mark.usefixtures("_drivers_end")
 async def test_an_open_database_trouble_of_until_it_is_gone(tmp_path: Path) -> None:
     address = fresh_sqlite(tmp_path)

@@ -65,6 +65,7 @@ async def test_what_was_advised_is_open_until_set_up_and_readings_show_it(ok: As
     assert (await ok("mine case")).answer.startswith("All that was advised is done.")
 
 
+@pytest.mark.slow
 async def test_readings_stand_beside_those_of_when_it_was_shared(ok: Ask) -> None:
     await set_up(ok)
     await ok("mine share sure:yes")

@@ -32,6 +32,7 @@ def run(
     return program.run(*arguments, typed=typed, NOONSTONE_DATA_DIR=str(kept), **more)
 
 
+@pytest.mark.slow
 def test_what_was_saved_by_one_process_is_there_for_the_next(kept: Path) -> None:
     saved = program.started(
         "ask", "mine save name:Pebble's box distance:40cm", NOONSTONE_DATA_DIR=str(kept)
@@ -143,6 +144,7 @@ def test_own_values_come_first_and_without_any_nothing_is_offered() -> None:
     assert complete("mine show", "name", "") == []
 
 
+@pytest.mark.slow
 def test_the_demo_shows_saved_data_without_touching_any(kept: Path) -> None:
     done = run(kept, "demo", "--all")
     assert (done.returncode, done.stderr) == (0, "")

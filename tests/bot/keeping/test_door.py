@@ -35,6 +35,7 @@ def drawn(reply: Reply) -> list[str]:
     return [render_text(reply), capture.get(), render_html(reply), render_post(reply).text]
 
 
+@pytest.mark.slow
 async def test_the_examples_work_one_after_the_other_and_every_renderer_draws_them(
     ok: Ask,
 ) -> None:

@@ -34,6 +34,7 @@ def moved(units: str, language: Language) -> list[tuple[str, Reply]]:
     return told
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("units", UNITS)
 def test_unchanged_moderators_lost_no_value_and_no_figure(units: str) -> None:
     before = group_pins.pinned()[units]
@@ -43,6 +44,7 @@ def test_unchanged_moderators_lost_no_value_and_no_figure(units: str) -> None:
         assert found == was
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("units", UNITS)
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_brief_fits_a_phone_and_is_whole_in_the_language(units: str, language: Language) -> None:

@@ -34,6 +34,7 @@ def has_moved(line: str) -> bool:
     return found is not None and found[0].tell is not None
 
 
+@pytest.mark.slow
 async def test_unchanged_a_saved_question_lost_no_value_and_no_figure(tmp_path: Path) -> None:
     store = await open_store("", tmp_path)
     found = await pinning.answers(pinning.desk_at(store), Units.IN, "en")
@@ -42,6 +43,7 @@ async def test_unchanged_a_saved_question_lost_no_value_and_no_figure(tmp_path: 
         assert {"line": line, **pinning.told(reply)} == before
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(("language", "units"), KINDS)
 async def test_a_brief_fits_a_phone_and_is_whole_in_the_language(
     tmp_path: Path, language: Language, units: Units
@@ -59,6 +61,7 @@ async def test_a_brief_fits_a_phone_and_is_whole_in_the_language(
         assert len(first.split()) <= MOST_WORDS, first
 
 
+@pytest.mark.slow
 async def test_another_language_tells_the_same_figures(tmp_path: Path) -> None:
     told = [await answers(tmp_path / x, x, Units.CM) for x in LANGUAGES]
     for (line, first), (_, other) in zip(*told, strict=True):

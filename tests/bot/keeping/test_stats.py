@@ -186,6 +186,7 @@ async def test_the_picture_shows_what_the_words_say(ok: Ask, store: Store) -> No
     assert draw(drawing).startswith(b"\x89PNG")
 
 
+@pytest.mark.slow
 async def test_two_years_of_everything_fit_the_words_the_picture_and_a_message(
     ok: Ask, store: Store
 ) -> None:

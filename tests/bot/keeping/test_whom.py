@@ -71,6 +71,7 @@ def test_of_a_question_values_are_kept_and_no_text() -> None:
     assert values_of(command_named("mine show"), {"name": "Pebble's box"}, NOTHING_OWN) == {}
 
 
+@pytest.mark.slow
 async def test_moderators_see_what_was_called_wrong_by_week_and_can_clear_it(
     ok: Ask, store: Store
 ) -> None:

@@ -28,6 +28,7 @@ def one(text: str, name: FactName) -> Fact:
     return fact
 
 
+@pytest.mark.slow
 def test_the_collection_is_heard_with_few_slips() -> None:
     result = score(TUNED_ON)
     assert result.precision >= 0.98, result.slips
@@ -35,6 +36,7 @@ def test_the_collection_is_heard_with_few_slips() -> None:
     assert len(list(sentences((*TUNED_ON, *CHATS, *HELD_ASIDE)))) >= 400
 
 
+@pytest.mark.slow
 def test_the_messages_of_a_chat_group_are_heard_with_few_slips() -> None:
     result = score(CHATS)
     assert result.precision >= 0.98, result.slips
@@ -47,6 +49,7 @@ def test_the_sentences_held_aside_are_heard_well_enough() -> None:
     assert result.recall >= 0.95, result.slips
 
 
+@pytest.mark.slow
 def test_what_must_be_asked_and_what_is_hedged_is_so_in_the_collection() -> None:
     for row in sentences(TUNED_ON):
         heard = heard_in(row["text"])
@@ -56,6 +59,7 @@ def test_what_must_be_asked_and_what_is_hedged_is_so_in_the_collection() -> None
         assert set(row.get("hedged", [])) <= hedged, row["text"]
 
 
+@pytest.mark.slow
 def test_every_fact_and_every_question_shows_the_askers_own_words() -> None:
     for row in sentences((*TUNED_ON, *CHATS, *HELD_ASIDE)):
         heard = heard_in(row["text"])

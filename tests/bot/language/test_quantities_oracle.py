@@ -6,6 +6,7 @@ foot as exact and gives the two temperature conversions.
 """
 
 from fractions import Fraction
+from functools import cache
 
 import pint
 import pytest
@@ -24,7 +25,11 @@ from bot.language.quantities import (
 )
 from tests.some import some
 
-REGISTRY: "pint.UnitRegistry[float]" = pint.UnitRegistry()
+
+@cache
+def registry() -> "pint.UnitRegistry[float]":
+    return pint.UnitRegistry()
+
 
 SPELLINGS = {
     "in": ["in", " in", '"', " inches", "”", "″", "''", "IN"],
@@ -77,7 +82,7 @@ def spelt(table: dict[str, list[str]]) -> st.SearchStrategy[tuple[str, str]]:
 @given(numbers(), spelt(SPELLINGS))
 def test_a_length_is_what_pint_says(number: tuple[str, float], unit: tuple[str, str]) -> None:
     measure = read_length(number[0] + unit[1])
-    expected = REGISTRY.Quantity(number[1], unit[0]).to("m").magnitude
+    expected = registry().Quantity(number[1], unit[0]).to("m").magnitude
     assert measure.low == pytest.approx(expected, rel=1e-12, abs=1e-15)
     assert measure.unit == unit[0]
 
@@ -91,7 +96,7 @@ def test_a_temperature_is_what_pint_says(
     if value < -270:
         return
     measure = read_temperature(sign + number[0] + unit[1])
-    expected = REGISTRY.Quantity(value, unit[0]).to("degC").magnitude
+    expected = registry().Quantity(value, unit[0]).to("degC").magnitude
     assert measure.low == pytest.approx(expected, rel=1e-12, abs=1e-9)
 
 
@@ -99,14 +104,14 @@ def test_a_temperature_is_what_pint_says(
 @given(numbers(300), spelt(DEGREES))
 def test_a_difference_is_what_pint_says(number: tuple[str, float], unit: tuple[str, str]) -> None:
     measure = read_temperature_difference(number[0] + unit[1])
-    expected = REGISTRY.Quantity(number[1], f"delta_{unit[0]}").to("kelvin").magnitude
+    expected = registry().Quantity(number[1], f"delta_{unit[0]}").to("kelvin").magnitude
     assert measure.low == pytest.approx(expected, rel=1e-12)
 
 
 @settings(max_examples=some(300))
 @given(numbers(500), spelt(TIMES))
 def test_a_time_is_what_pint_says(number: tuple[str, float], unit: tuple[str, str]) -> None:
-    expected = REGISTRY.Quantity(number[1], unit[0]).to("s").magnitude
+    expected = registry().Quantity(number[1], unit[0]).to("s").magnitude
     assert read_duration(number[0] + unit[1]).low == pytest.approx(expected, rel=1e-12)
 
 
@@ -114,8 +119,8 @@ def test_a_time_is_what_pint_says(number: tuple[str, float], unit: tuple[str, st
 @given(numbers(500))
 def test_watts_and_volumes_are_what_pint_says(number: tuple[str, float]) -> None:
     text, value = number
-    litres = REGISTRY.Quantity(value, "litre").to("m**3").magnitude
-    gallons = REGISTRY.Quantity(value, "US_liquid_gallon").to("m**3").magnitude
+    litres = registry().Quantity(value, "litre").to("m**3").magnitude
+    gallons = registry().Quantity(value, "US_liquid_gallon").to("m**3").magnitude
     assert read_power(f"{text} W").low == value
     assert read_volume(f"{text} l").low == pytest.approx(litres, rel=1e-12)
     assert read_volume(f"{text} gallons").low == pytest.approx(gallons, rel=1e-12)
@@ -129,7 +134,7 @@ def test_watts_and_volumes_are_what_pint_says(number: tuple[str, float]) -> None
 )
 def test_feet_and_inches_add_up(feet: int, inches: tuple[str, float], form: str) -> None:
     text = str(feet) + form.format(inches[0])
-    expected = REGISTRY.Quantity(feet, "ft") + REGISTRY.Quantity(inches[1], "in")
+    expected = registry().Quantity(feet, "ft") + registry().Quantity(inches[1], "in")
     assert read_length(text).low == pytest.approx(expected.to("m").magnitude, rel=1e-12)
 
 

@@ -121,6 +121,7 @@ def refused(draw: random.Random) -> Iterator[Question]:
                 yield Question(command.name, given | {option.name: text})
 
 
+@pytest.mark.slow
 def test_whatever_is_refused() -> None:
     draw = random.Random()
     many = 0

@@ -28,6 +28,7 @@ def replies(language: Language) -> Iterator[tuple[str, Reply]]:
             yield f"{question.line()} ({units.value})", ask(question, asker)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_random_question_has_a_brief_that_a_phone_shows_at_once(language: Language) -> None:
     path = files("bot.words") / language / "avoid.toml"

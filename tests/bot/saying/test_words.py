@@ -29,6 +29,7 @@ MACHINERY = ("figures", "list", "part", "button", "only-english", "only-english-
 BROKEN = re.compile(r"[{}]|None|Enum|  | [.,;:](?!\d)|\.\.")
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_every_file_is_whole_and_every_message_compiles(language: str) -> None:
     told = words(language)
@@ -106,6 +107,7 @@ def test_every_message_fits_the_facts_that_it_is_said_with(language: str) -> Non
     assert lint.faults(told) == []
 
 
+@pytest.mark.slow
 def test_every_message_is_said_and_none_is_missing() -> None:
     told = words(FIRST)
     told.check()
@@ -126,6 +128,7 @@ def test_every_message_is_said_and_none_is_missing() -> None:
     assert not idle, f"written and never said: {idle}"
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_every_message_is_rendered_with_sample_facts(language: str) -> None:
     told = words(language)

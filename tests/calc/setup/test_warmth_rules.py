@@ -94,6 +94,7 @@ def test_the_air_is_judged_by_where_its_range_lies() -> None:
     assert len(seen) >= 4
 
 
+@pytest.mark.slow
 def test_a_night_gets_an_emitter_where_heat_is_needed_or_keepers_differ_and_nowhere_else() -> None:
     decisions = set()
     for animal in animals().values():

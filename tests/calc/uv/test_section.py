@@ -68,6 +68,7 @@ def test_straight_below_the_middle_it_is_the_lamp(screen: Screen, below: float) 
     )
 
 
+@pytest.mark.slow
 def test_a_floor_without_end_takes_half_of_the_flux() -> None:
     # UVI summed over a plane below: 40 times half the erythemal flux, C π² L / 2.
     tube = hung()
