@@ -24,6 +24,9 @@ settings.load_profile("noonstone")
 os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
 sys.dont_write_bytecode = False
 
+# Arrays are small here: threads of an algebra library cost each process more than they save.
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+
 # Databases wait for a disk at every commit, some ten thousand times in the suite: memory does not.
 _MEMORY, _ROOM_BYTES = Path("/dev/shm"), 2 << 30
 if os.access(_MEMORY, os.W_OK) and shutil.disk_usage(_MEMORY).free > _ROOM_BYTES:

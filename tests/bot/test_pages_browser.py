@@ -133,6 +133,7 @@ async def test_no_page_has_a_serious_finding(
     await opened.close()
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "kinds", [KINDS[1::2], pytest.param(KINDS, marks=pytest.mark.full)], ids=["some", "all"]
 )

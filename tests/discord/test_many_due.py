@@ -212,7 +212,7 @@ async def posted_board(world: World, store: Store) -> None:
     await world.slash("board post", DISTANCES, user=PEBBLE)
     async with asyncio.timeout(60):
         while not all(board.pinned for board in await store.boards.all(GARDEN.id)):
-            pass
+            await asyncio.sleep(0.005)
 
 
 # --- the hands themselves ------------------------------------------------------------------------

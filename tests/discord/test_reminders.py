@@ -47,6 +47,7 @@ async def settled(store: Store, reminder: Reminder, *states: State) -> Reminder:
             kept = await store.reminders.named(reminder.keeper, reminder.id)
             if kept is not None and kept.state in states:
                 return kept
+            await asyncio.sleep(0.005)
 
 
 @pytest.fixture(autouse=True)
@@ -60,8 +61,7 @@ async def test_it_speaks_the_language_that_its_keeper_chose(
     await store.keepers.change(FERN.id, language=Tongue.GERMAN)
     kept = await remind(store, NOW - HOUR, every_days=7)
     async with world.running(keeper()):
-        await settled(store, kept, State.WAITING)
-        (post,) = messages_to(world, FERN)
+        (post,) = await world.platform.until(lambda: messages_to(world, FERN), "the reminder")
     due = int((NOW - HOUR).timestamp())
     first, *rest = post.payload["content"].split("\n")
     assert re.fullmatch(
