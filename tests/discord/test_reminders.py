@@ -59,7 +59,7 @@ async def test_it_speaks_the_language_that_its_keeper_chose(
     world: World, keeper: Keeper, store: Store
 ) -> None:
     await store.keepers.change(FERN.id, language=Tongue.GERMAN)
-    kept = await remind(store, NOW - HOUR, every_days=7)
+    await remind(store, NOW - HOUR, every_days=7)
     async with world.running(keeper()):
         (post,) = await world.platform.until(lambda: messages_to(world, FERN), "the reminder")
     due = int((NOW - HOUR).timestamp())
