@@ -27,8 +27,7 @@ pytestmark = [
 FLAGS = [
     "--no-sandbox",
     "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
+    *("--disable-quic", "--no-first-run"),
     "--disable-background-networking",
     "--disable-component-update",
     "--disable-sync",
@@ -313,7 +312,6 @@ async def test_the_page_is_used_with_the_keyboard_alone(page: Page, address: str
     await expect(page.locator(".reply-ok")).to_be_visible()
 
 
-@pytest.mark.slow
 async def test_print_leaves_out_the_ways_around(page: Page, address: str) -> None:
     await page.goto(f"{address}/screens.html")
     await page.emulate_media(media="print")
