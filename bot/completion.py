@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from types import MappingProxyType
 
 from bot import guide
@@ -18,6 +19,8 @@ from calc.heat.sources_of_heat import heat_source_names
 __all__ = ["complete", "complete_line", "values_of"]
 
 _MOST = 25
+# What of a list is told already, and the last of it.
+_LAST = re.compile(r"(.*[;,])\s*(.*)", re.S)
 _USUAL_TUBES = ("12%", "6%", "14%", "10%", "8%", "4%", "2%", "10", "5")
 # The usual ones first, then every other that is read.
 _TUBES = tuple(dict.fromkeys((*_USUAL_TUBES, *(f"{strength}%" for strength in range(1, 16)))))
@@ -111,6 +114,10 @@ def complete_line(
 
 def _offered(typed: str, facts: QueryOption, offers: Mapping[str, Sequence[str]]) -> list[str]:
     """Return the values that what is typed may mean, also by another name of theirs."""
+    if facts.several and (parted := _LAST.match(typed)):
+        told, last = parted.groups()
+        found = _offered(last, replace(facts, several=False), offers)
+        return [f"{told} {name}" for name in found]
     also = _ALSO.get(facts.completes, dict)() if typed.strip() else _NO_NAMES
     found = ranked(typed, (*_values(facts, offers), *also), _MOST)
     return list(dict.fromkeys(also.get(name, name) for name in found))

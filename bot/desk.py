@@ -10,7 +10,7 @@ from bot.saved.group import By
 if TYPE_CHECKING:
     from bot.database.store import Store
 
-__all__ = ["LOCAL", "PINNING", "Desk"]
+__all__ = ["LOCAL", "PICTURES", "PINNING", "Desk"]
 
 # Without one of these nothing can be written into a channel.
 _WRITING = frozenset({"View Channel", "Send Messages", "Send Messages in Threads"})
@@ -20,6 +20,9 @@ LOCAL = 0
 
 PINNING = "Pin Messages"
 """The right without which a board is posted and not pinned, as Discord calls it."""
+
+PICTURES = "Attach Files"
+"""The right without which a board is posted without its picture, as Discord calls it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -47,10 +47,11 @@ class Care:
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One labelled line of the figures."""
+    """One labelled line of the figures; ``more`` are further lines under the same label."""
 
     label: Say
     say: Say
+    more: tuple[Say, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -104,8 +104,8 @@ _MENU: Final = {
     "server forget": "questions.saved.group_files",
     "board preview": "questions.saved.boards",
     "board post": "questions.saved.boards",
-    "board list": "questions.saved.boards",
-    "board refresh": "questions.saved.boards",
+    "board list": "questions.saved.board_list",
+    "board refresh": "questions.saved.board_list",
     "board remove": "questions.saved.boards",
 }
 

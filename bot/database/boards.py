@@ -3,6 +3,7 @@
 A board is looked at by one process at a time, under a lease as with reminders.
 """
 
+from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 from sqlalchemy import ColumnElement, case, delete, func, select, update
@@ -13,11 +14,12 @@ from bot.database.engine import Database
 from bot.database.errors import Full, LimitError
 from bot.database.servers import hold_server
 from bot.database.tables import BoardRow
-from bot.saved.boards import MOST_BOARDS, Board, BoardState, Look, Topic
+from bot.saved.boards import MOST_BOARDS, Board, BoardExport, BoardState, Look, Topic
 from bot.saved.group import By
+from bot.saved.logged import board_animals, board_name
 from bot.saved.reminders import Trouble
 
-__all__ = ["Boards"]
+__all__ = ["Boards", "put_boards", "read_boards"]
 
 LEASE = timedelta(minutes=2)
 
@@ -34,7 +36,7 @@ class Boards:
             return await _read(session, BoardRow.server_id == server)
 
     async def put(
-        self, server: int, channel: int, topic: Topic, animal: str | None, by: By
+        self, server: int, channel: int, topic: Topic, animals: Sequence[str], by: By
     ) -> tuple[Board, bool]:
         """Want a board in a channel; one of the topic there is changed in place.
 
@@ -42,21 +44,8 @@ class Boards:
         """
         async with self._database.writing() as session:
             await hold_server(session, self._database, server)
-            row = await _held(session, server, channel, topic)
-            known = row is not None
-            if row is None:
-                counted = select(func.count()).where(BoardRow.server_id == server)
-                if (await session.scalars(counted)).one() >= MOST_BOARDS:
-                    raise LimitError(MOST_BOARDS, Full.BOARDS)
-                row = _new(server, channel, topic)
-                session.add(row)
-            before = "" if not known else row.animal or "shown"
-            row.animal, row.state = animal, BoardState.SHOWN.value
-            _wish(row, by.at)
-            await session.flush()
-            name = f"{topic.value} in {channel}"
-            line = Changed("board", name, before, animal or "shown")
-            await note_changes(session, server, by, [line])
+            wanted = BoardExport(channel=channel, topic=topic, animals=tuple(animals))
+            row, known = await _put(session, server, wanted, by)
             return (await _read(session, BoardRow.id == row.id))[0], known
 
     async def leave(self, server: int, channel: int, topic: Topic, by: By) -> bool:
@@ -67,9 +56,8 @@ class Boards:
                 return False
             row.state = BoardState.LEAVING.value
             _wish(row, by.at)
-            name = f"{topic.value} in {channel}"
-            before = row.animal or "shown"
-            await note_changes(session, server, by, [Changed("board", name, before, "")])
+            line = Changed("board", board_name(topic, channel), board_animals(row.animals), "")
+            await note_changes(session, server, by, [line])
             return True
 
     async def look_again(self, now: datetime, server: int | None = None) -> None:
@@ -172,6 +160,42 @@ class Boards:
             return (await session.scalars(select(func.min(BoardRow.look_at)))).one()
 
 
+async def read_boards(session: AsyncSession, server: int) -> tuple[BoardExport, ...]:
+    """Return the boards that a group wants, as its file tells them."""
+    shown = BoardRow.state == BoardState.SHOWN.value
+    boards = await _read(session, (BoardRow.server_id == server) & shown)
+    return tuple(BoardExport(channel=b.channel, topic=b.topic, animals=b.animals) for b in boards)
+
+
+async def put_boards(
+    session: AsyncSession, server: int, given: Sequence[BoardExport], by: By
+) -> None:
+    """Want the boards of a file in a held server, each logged."""
+    for wanted in given:
+        await _put(session, server, wanted, by)
+
+
+async def _put(
+    session: AsyncSession, server: int, wanted: BoardExport, by: By
+) -> tuple[BoardRow, bool]:
+    """Want a board in a held server; return its row, and whether there was one."""
+    row = await _held(session, server, wanted.channel, wanted.topic)
+    known = row is not None
+    if row is None:
+        counted = select(func.count()).where(BoardRow.server_id == server)
+        if (await session.scalars(counted)).one() >= MOST_BOARDS:
+            raise LimitError(MOST_BOARDS, Full.BOARDS)
+        row = _new(server, wanted.channel, wanted.topic)
+        session.add(row)
+    before = board_animals(row.animals) if known else ""
+    row.animals, row.state = list(wanted.animals), BoardState.SHOWN.value
+    _wish(row, by.at)
+    await session.flush()
+    name, after = board_name(wanted.topic, wanted.channel), board_animals(row.animals)
+    await note_changes(session, server, by, [Changed("board", name, before, after)])
+    return row, known
+
+
 def _wish(row: BoardRow, now: datetime) -> None:
     row.wish += 1
     # A claim runs its lease, or two processes would have the board.
@@ -213,7 +237,7 @@ async def _read(session: AsyncSession, condition: ColumnElement[bool]) -> tuple[
                 "server": row.server_id,
                 "channel": row.channel_id,
                 "topic": row.topic,
-                "animal": row.animal,
+                "animals": row.animals,
                 "message": row.message_id,
                 "pinned": row.pinned,
                 "fingerprint": row.fingerprint,

@@ -3,10 +3,11 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from sqlalchemy import delete, insert, select
+from sqlalchemy import func, insert, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.database.engine import Database
+from bot.database.newest import keep_newest, newest_of
 from bot.database.tables import ChangeRow
 from bot.saved.group import By
 from bot.saved.logged import Change
@@ -34,13 +35,7 @@ async def note_changes(
         return
     who = {"server_id": server, "at": by.at, "who": by.who}
     await session.execute(insert(ChangeRow), [who | line._asdict() for line in lines])
-    newest = select(ChangeRow.id).where(ChangeRow.server_id == server)
-    oldest_kept = newest.order_by(ChangeRow.id.desc()).offset(MOST_CHANGES - 1).limit(1)
-    await session.execute(
-        delete(ChangeRow).where(
-            ChangeRow.server_id == server, ChangeRow.id < oldest_kept.scalar_subquery()
-        )
-    )
+    await keep_newest(session, ChangeRow, server, MOST_CHANGES)
 
 
 class Changes:
@@ -51,17 +46,24 @@ class Changes:
 
     async def newest(self, server: int, most: int) -> tuple[Change, ...]:
         """Return the newest lines of a group's log, newest first."""
-        wanted = select(ChangeRow).where(ChangeRow.server_id == server)
         async with self._database.reading() as session:
-            rows = await session.scalars(wanted.order_by(ChangeRow.id.desc()).limit(most))
-            return tuple(
-                Change(
-                    at=row.at,
-                    who=row.who,
-                    what=row.what,
-                    name=row.name,
-                    before=row.before,
-                    after=row.after,
-                )
-                for row in rows
-            )
+            return tuple(map(_read, await newest_of(session, ChangeRow, server, most)))
+
+    async def last_of(self, server: int, what: str) -> dict[str, Change]:
+        """Return the newest line about each thing of a kind, by the name of the thing."""
+        of_kind = (ChangeRow.server_id == server) & (ChangeRow.what == what)
+        newest = select(func.max(ChangeRow.id)).where(of_kind).group_by(ChangeRow.name)
+        async with self._database.reading() as session:
+            rows = await session.scalars(select(ChangeRow).where(ChangeRow.id.in_(newest)))
+            return {row.name: _read(row) for row in rows}
+
+
+def _read(row: ChangeRow) -> Change:
+    return Change(
+        at=row.at,
+        who=row.who,
+        what=row.what,
+        name=row.name,
+        before=row.before,
+        after=row.after,
+    )

@@ -5,6 +5,7 @@ An import adds and replaces by name and leaves the rest; it is kept whole or not
 
 from datetime import datetime
 
+from bot.database.boards import put_boards, read_boards
 from bot.database.cases import read_cases
 from bot.database.enclosures import put_enclosures, read_enclosures
 from bot.database.engine import Database
@@ -24,7 +25,8 @@ from bot.database.servers import (
 from bot.database.spares import put_spares, read_spares
 from bot.database.tables import EnclosureRow, KeeperRow
 from bot.saved.cases import CaseExport
-from bot.saved.group import By, Figure, ServerExport
+from bot.saved.group import By, Figure
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper_file import KeeperExport
 from bot.saved.reminders import ASKED_FOR, About, Reminder, ReminderExport, State, next_due
 from bot.saved.values import name_key
@@ -106,6 +108,7 @@ class Exchange:
                 screens=own.screens,
                 targets=own.targets,
                 animals=own.animals,
+                boards=await read_boards(session, server),
             )
 
     async def take_server(self, server: int, given: ServerExport, by: By) -> None:
@@ -124,6 +127,7 @@ class Exchange:
                 *given.animals,
             )
             await put_figures(session, self._database, server, figures, by)
+            await put_boards(session, server, given.boards, by)
 
 
 def _take_settings(row: KeeperRow, given: KeeperExport) -> None:

@@ -133,13 +133,16 @@ class BoardRow(Table):
     """A pinned summary, one a topic and channel."""
 
     __tablename__ = "board"
-    __table_args__ = (UniqueConstraint("channel_id", "topic"), Index(None, "server_id"))
+    __table_args__ = (
+        UniqueConstraint("server_id", "channel_id", "topic"),
+        Index(None, "channel_id"),
+    )
 
     id: Mapped[int] = own_id()
     server_id: Mapped[int] = of_server()
     channel_id: Mapped[int]
     topic: Mapped[str]
-    animal: Mapped[str | None]
+    animals: Mapped[list[str]]
     message_id: Mapped[int | None]
     pinned: Mapped[bool]
     fingerprint: Mapped[str]

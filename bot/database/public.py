@@ -9,6 +9,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.database.changes import Changed, note_changes
 from bot.database.engine import Database
 from bot.database.errors import Full, LimitError
+from bot.database.newest import newest_of
 from bot.database.servers import hold_server
 from bot.database.tables import PostRow, PublicRow
 from bot.saved.group import By
@@ -112,9 +113,8 @@ class PublicPosts:
 
     async def newest(self, server: int, most: int) -> tuple[Posted, ...]:
         """Return the newest posts of a group, the newest first."""
-        wanted = select(PostRow).where(PostRow.server_id == server)
         async with self._database.reading() as session:
-            rows = await session.scalars(wanted.order_by(PostRow.id.desc()).limit(most))
+            rows = await newest_of(session, PostRow, server, most)
             return tuple(
                 Posted(
                     at=row.at,

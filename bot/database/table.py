@@ -63,6 +63,7 @@ class Table(DeclarativeBase):
         datetime: UtcTime,
         date: Date,
         dict[str, Any]: JSON,
+        list[str]: JSON,
     }
 
 

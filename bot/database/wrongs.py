@@ -1,8 +1,9 @@
 """What somebody called wrong in a group: the newest, for its moderators."""
 
-from sqlalchemy import delete, insert, select
+from sqlalchemy import delete, insert
 
 from bot.database.engine import Database
+from bot.database.newest import keep_newest, newest_of
 from bot.database.servers import hold_server
 from bot.database.tables import WrongRow
 from bot.saved.wrongs import MOST_WRONGS, Wrong
@@ -21,19 +22,12 @@ class Wrongs:
         async with self._database.writing() as session:
             await hold_server(session, self._database, server)
             await session.execute(insert(WrongRow).values(server_id=server, **wrong.model_dump()))
-            of_group = select(WrongRow.id).where(WrongRow.server_id == server)
-            oldest = of_group.order_by(WrongRow.id.desc()).offset(MOST_WRONGS - 1).limit(1)
-            await session.execute(
-                delete(WrongRow).where(
-                    WrongRow.server_id == server, WrongRow.id < oldest.scalar_subquery()
-                )
-            )
+            await keep_newest(session, WrongRow, server, MOST_WRONGS)
 
     async def newest(self, server: int) -> tuple[Wrong, ...]:
         """Return all that is kept of a group, the newest first."""
-        wanted = select(WrongRow).where(WrongRow.server_id == server).order_by(WrongRow.id.desc())
         async with self._database.reading() as session:
-            rows = await session.scalars(wanted)
+            rows = await newest_of(session, WrongRow, server, MOST_WRONGS)
             return tuple(Wrong(day=r.day, command=r.command, given=r.given) for r in rows)
 
     async def clear(self, server: int) -> int:

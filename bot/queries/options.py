@@ -55,6 +55,7 @@ __all__ = [
     "AirRange",
     "AirTemperature",
     "AnimalName",
+    "AnimalNames",
     "CommandName",
     "Convertible",
     "DatedReadings",
@@ -226,6 +227,7 @@ def _screen_if_known(value: object, info: ValidationInfo) -> object:
 
 Text = Annotated[str, Option()]
 AnimalName = Annotated[str, Option(completes="animal")]
+AnimalNames = Annotated[str, Option(completes="animal", several=True)]
 CommandName = Annotated[str, Option(completes="command")]
 PageName = Annotated[str, Option(completes="page")]
 Convertible = Annotated[Measure, measured(read_convertible), Option()]

@@ -20,11 +20,13 @@ class Option:
     """What a front may offer for an option: fixed choices, a list that completes it, or a file.
 
     For a ``document`` the front hands over the text of a file that the asker names or attaches.
+    ``several``: a list, of which the last is completed.
     """
 
     choices: tuple[str, ...] = ()
     completes: str = ""
     document: bool = False
+    several: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +39,7 @@ class QueryOption:
     choices: tuple[str, ...]
     completes: str
     document: bool
+    several: bool
 
 
 class Query(BaseModel):
@@ -65,6 +68,7 @@ class Query(BaseModel):
                     choices=facts.choices,
                     completes=facts.completes,
                     document=facts.document,
+                    several=facts.several,
                 )
             )
         return tuple(found)

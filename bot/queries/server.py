@@ -13,6 +13,7 @@ from bot.language.uv_lamps import UvLamp
 from bot.language.wanted import UpTo
 from bot.queries.options import (
     AnimalName,
+    AnimalNames,
     Length,
     Readings,
     ScreenOption,
@@ -304,9 +305,9 @@ class TopicQuery(Query):
 
 
 class BoardQuery(TopicQuery):
-    """A board by its topic, for an animal."""
+    """A board by its topic, for one animal or a few."""
 
-    animal: AnimalName = Field("", examples=["bearded dragon"])
+    animal: AnimalNames = Field("", examples=["bearded dragon; leopard gecko"])
 
     def asks_of_an_animal(self) -> bool:
         """Say whether the topic is about an animal."""

@@ -2,6 +2,9 @@
 
 from datetime import date, timedelta
 from enum import StrEnum
+from typing import Annotated
+
+from pydantic import AfterValidator, Field
 
 from bot.saved.group import AnimalSlug, OwnSubject
 from bot.saved.reminders import Trouble
@@ -10,8 +13,10 @@ from bot.saved.values import Kept
 
 __all__ = [
     "MOST_BOARDS",
+    "MOST_ON_BOARD",
     "NEWS_FOR",
     "Board",
+    "BoardExport",
     "BoardNews",
     "BoardState",
     "BoardTold",
@@ -20,6 +25,8 @@ __all__ = [
 ]
 
 MOST_BOARDS = 20
+MOST_ON_BOARD = 4
+"""How many animals a board is about at most: it is one message."""
 NEWS_FOR = timedelta(days=30)
 """How long a board says what changed."""
 
@@ -41,17 +48,34 @@ class BoardState(StrEnum):
     LEAVING = "leaving"
 
 
-class BoardTold(Kept):
-    """Which targets of its animal a board showed last."""
+def _each_once(animals: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(animals))
 
-    targets: dict[OwnSubject, Aim]
+
+_Animals = Annotated[
+    tuple[AnimalSlug, ...], Field(max_length=MOST_ON_BOARD), AfterValidator(_each_once)
+]
+
+
+class BoardTold(Kept):
+    """Which targets of its animals a board showed last."""
+
+    targets: dict[AnimalSlug, dict[OwnSubject, Aim]]
 
 
 class BoardNews(Kept):
     """What changed of the targets of a board, and on which day; it stands there for a while."""
 
     day: date
-    moved: tuple[TargetMoved, ...]
+    moved: dict[AnimalSlug, tuple[TargetMoved, ...]]
+
+
+class BoardExport(Kept):
+    """A board in a group's file: what is wanted where."""
+
+    channel: int = Field(ge=0, lt=2**63)
+    topic: Topic
+    animals: _Animals = ()
 
 
 class Board(Kept):
@@ -66,7 +90,7 @@ class Board(Kept):
     server: int
     channel: int
     topic: Topic
-    animal: AnimalSlug | None
+    animals: _Animals
     message: int | None
     pinned: bool
     fingerprint: str

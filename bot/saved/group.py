@@ -5,7 +5,7 @@ from datetime import date, datetime
 from enum import StrEnum
 from hashlib import sha256
 from itertools import pairwise
-from typing import Annotated, Any, Literal, Self
+from typing import Annotated, Any, Self
 
 from pydantic import AfterValidator, Field, PrivateAttr, model_validator
 from pydantic_core import PydanticCustomError
@@ -14,8 +14,7 @@ from bot.language.quantities import Units
 from bot.language.tongue import Tongue
 from bot.saved.bounds import OwnSubject, bounds_of, check_bounds, limit_bounds
 from bot.saved.own_lamps import OwnLamp
-from bot.saved.pool import MOST_POOLED, GroupClass, GroupFading, PooledReading
-from bot.saved.public import MOST_PLACES, PublicRule
+from bot.saved.pool import GroupClass, GroupFading
 from bot.saved.values import (
     Kept,
     Line,
@@ -33,6 +32,11 @@ from calc.animals import animals, own_name, own_slug
 
 __all__ = [
     "LIMITS_IN_ORDER",
+    "MOST_ANIMALS",
+    "MOST_CHANNELS",
+    "MOST_LAMPS",
+    "MOST_SCREENS",
+    "MOST_TARGETS",
     "NOTHING_OWN",
     "UVI_ABOVE_ZERO",
     "AnimalSlug",
@@ -46,7 +50,6 @@ __all__ = [
     "OwnScreen",
     "OwnSubject",
     "OwnTarget",
-    "ServerExport",
     "ServerSettings",
     "Shown",
     "bounds_of",
@@ -249,43 +252,3 @@ class By:
 
     who: int
     at: datetime
-
-
-class ServerExport(Kept):
-    """A group's data as a file: everything that moderators can set.
-
-    ``readings`` are those of its keepers. Whose they are is not in it, so that each keeper alone
-    brings them back.
-    """
-
-    noonstone: Literal["server"] = "server"
-    version: Literal[1] = 1
-    settings: ServerSettings = Field(default_factory=ServerSettings)
-    channels: dict[int, Shown] = Field(default_factory=dict, max_length=MOST_CHANNELS)
-    public: dict[int, PublicRule] = Field(default_factory=dict, max_length=MOST_PLACES)
-    lamps: tuple[OwnLamp, ...] = Field(default=(), max_length=MOST_LAMPS)
-    screens: tuple[OwnScreen, ...] = Field(default=(), max_length=MOST_SCREENS)
-    targets: tuple[OwnTarget, ...] = Field(default=(), max_length=MOST_TARGETS)
-    animals: tuple[OwnAnimal, ...] = Field(default=(), max_length=MOST_ANIMALS)
-    readings: tuple[PooledReading, ...] = Field(default=(), max_length=MOST_POOLED)
-
-    @property
-    def own(self) -> Own:
-        """The group's own figures."""
-        found = Own(
-            lamps=self.lamps, screens=self.screens, targets=self.targets, animals=self.animals
-        )
-        return found if found != NOTHING_OWN else NOTHING_OWN
-
-    @model_validator(mode="after")
-    def _each_once(self) -> Self:
-        for kind, keys in (
-            ("lamp", [name_key(x.name) for x in self.lamps]),
-            ("screen", [name_key(x.name) for x in self.screens]),
-            ("animal", [name_key(x.name) for x in self.animals]),
-            ("target", [f"{x.animal} {x.subject}" for x in self.targets]),
-        ):
-            twice = next((key for key in keys if keys.count(key) > 1), None)
-            if twice is not None:
-                raise ValueError(f"the {kind} {twice} is given twice")
-        return self

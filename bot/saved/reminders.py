@@ -75,6 +75,7 @@ class Trouble(StrEnum):
     REFUSED = "refused"
     PINS_FULL = "pins full"
     NO_PIN_RIGHT = "no pin right"
+    NO_FILE_RIGHT = "no file right"
 
 
 class Reminder(Kept):

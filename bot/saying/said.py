@@ -36,7 +36,7 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         labels=tuple(say(Say.of("part", name)) for name in LABELLED),
         language=voice.language,
         values=tuple(_values(layered)),
-        rows=tuple(Row(label=say(row.label), text=say(row.say)) for row in layered.numbers),
+        rows=tuple(_row(row, say) for row in layered.numbers),
         why=tuple(map(say, layered.why)),
         table=_table(layered.table, say),
         steps=tuple(map(say, layered.steps)),
@@ -55,6 +55,10 @@ def said(layered: Layered, voice: Voice, guide_url: str = "") -> Reply:
         undecided=layered.undecided,
         units=voice.units.value,
     )
+
+
+def _row(row: layers.Row, say: Callable[[Say], str]) -> Row:
+    return Row(label=say(row.label), text="\n".join(map(say, (row.say, *row.more))))
 
 
 def _table(table: layers.Table | None, say: Callable[[Say], str]) -> Table | None:

@@ -54,7 +54,7 @@ def _adding(store: Store, memory: Memory, many: int) -> tuple[tuple[str, _Work, 
 
     async def boards() -> None:
         for number in range(many):
-            await store.boards.put(1 + number // _OF_ONE, number, Topic.GUIDE, None, BY)
+            await store.boards.put(1 + number // _OF_ONE, number, Topic.GUIDE, (), BY)
 
     async def channels() -> None:
         for number in range(in_one):

@@ -222,8 +222,9 @@ class Api:
 
     async def edit_message(self, request: web.Request) -> web.Response:
         """Edit an own message of a channel."""
-        post = self._post(request)
-        return _ok(messages.edit(self.platform, post, request[BODY], request[FILES]).payload)
+        post, files = self._post(request), request[FILES]
+        messages.refuse_files(self.platform, _number(request, "channel"), files)
+        return _ok(messages.edit(self.platform, post, request[BODY], files).payload)
 
     async def delete_message(self, request: web.Request) -> web.Response:
         """Delete a message of a channel, which unpins it."""

@@ -3,7 +3,7 @@
 import re
 from typing import Any
 
-from tests.discord.cast import PIN_MESSAGES, SEND_MESSAGES
+from tests.discord.cast import ATTACH_FILES, PIN_MESSAGES, SEND_MESSAGES
 from tests.discord.limits import Json
 from tests.discord.message_limits import COMPONENTS_V2, message_breaches, walked
 from tests.discord.payloads import TIMESTAMP, bot_user, message, snowflake
@@ -159,6 +159,7 @@ def post_in_channel(platform: Platform, channel_id: int, body: Json, files: File
         raise ApiError(404, 10003, "Unknown Channel")
     if server is not None and not server.bot_rights & SEND_MESSAGES:
         raise ApiError(403, 50013, "Missing Permissions")
+    refuse_files(platform, channel_id, files)
     if person is not None and not person.takes_dms:
         raise ApiError(403, 50007, "Cannot send messages to this user")
     nonce = body.get("nonce") if body.get("enforce_nonce") else None
@@ -171,6 +172,13 @@ def post_in_channel(platform: Platform, channel_id: int, body: Json, files: File
         assert len(str(nonce)) <= MOST_NONCE
         platform.nonces[channel_id, nonce] = post
     return post
+
+
+def refuse_files(platform: Platform, channel_id: int, files: Files) -> None:
+    """Refuse pictures and files where the bot may not attach any."""
+    server = platform.server_of(channel_id)
+    if files and server is not None and not server.bot_rights & ATTACH_FILES:
+        raise ApiError(403, 50013, "Missing Permissions")
 
 
 def newest(platform: Platform, channel_id: int, most: int) -> list[Post]:

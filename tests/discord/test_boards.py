@@ -292,7 +292,7 @@ async def test_a_board_sent_without_being_noted_is_found_again_and_not_posted_tw
     world: World, keeper: Keeper, store: Store
 ) -> None:
     by = By(PEBBLE.id, NOW)
-    await store.boards.put(GARDEN.id, GARDEN.channel_id, Topic.GUIDE, None, by)
+    await store.boards.put(GARDEN.id, GARDEN.channel_id, Topic.GUIDE, (), by)
     world.platform.faults.append(Fault(r"/messages$", "lose", "POST"))
     client = keeper()
     assert client.memory is not None
@@ -311,7 +311,7 @@ async def test_two_processes_post_one_board_once(
     world: World, keeper: Keeper, store: Store
 ) -> None:
     for topic in (Topic.GUIDE, Topic.FIRST_DAY):
-        await store.boards.put(GARDEN.id, GARDEN.channel_id, topic, None, By(PEBBLE.id, NOW))
+        await store.boards.put(GARDEN.id, GARDEN.channel_id, topic, (), By(PEBBLE.id, NOW))
     async with world.running(keeper()), world.running(keeper()):
         await standing(store, up)
     assert len(board_posts(world)) == 2

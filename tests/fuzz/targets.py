@@ -23,7 +23,7 @@ from bot.language.hearing import hear
 from bot.preferences import Preferences
 from bot.questions.setup.told import kept_names
 from bot.render.escaping import units_long
-from bot.saved.group import ServerExport
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper_file import KeeperExport
 from tests.bot.refusing import said
 from tests.discord.limits import autocomplete_breaches

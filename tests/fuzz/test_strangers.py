@@ -8,7 +8,7 @@ from bot.ask import ask
 from bot.command import Command
 from bot.commands import COMMANDS
 from bot.preferences import Preferences
-from bot.saved.group import ServerExport
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper_file import KeeperExport
 from tests.bot.language.test_hostile import ENDLESS, HOSTILE
 from tests.fuzz.files import FILES

@@ -6,35 +6,28 @@ id of its button, by which a message is found again whose sending was not noted.
 
 import asyncio
 import logging
-import re
+from collections.abc import Sequence
+from dataclasses import replace
 from datetime import timedelta
-from typing import TYPE_CHECKING, Any, Final, Self
+from typing import TYPE_CHECKING, Final
 
 import aiohttp
 import discord
+from discord.abc import PrivateChannel
 
-from bot.asker import merged
-from bot.facts import Say
-from bot.fronts.discord.limits import Limited
-from bot.fronts.discord.sending import Message, guarded, send
-from bot.fronts.discord.welcome import welcome_buttons
+from bot.fronts.discord.board_message import board_text, board_view, content_of, drawn
+from bot.fronts.discord.sending import Attached
 from bot.language.errors import NotUnderstoodError
-from bot.language.units import Units
-from bot.preferences import Context
-from bot.render.post import MOST_TEXT, render_post
-from bot.reply import Reply
-from bot.saved.boards import Board, BoardState, Look, Topic
-from bot.saved.keeper import KeeperSettings
+from bot.saved.boards import Board, BoardState, Look
 from bot.saved.reminders import Trouble
-from bot.saying.voice import voice
-from bot.serving.boards import board_reply, fingerprint, with_targets
+from bot.serving.boards import BoardShown, with_targets
 from bot.serving.hands import EACH_WITHIN_S, Hands
 
 if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
     from bot.serving.memory import Memory
 
-__all__ = ["BoardButton", "show_boards"]
+__all__ = ["show_boards"]
 
 _log = logging.getLogger(__name__)
 
@@ -106,62 +99,80 @@ async def _put_right(client: "Noonstone", memory: "Memory", hands: Hands, look: 
         _, own = await memory.group(board.server)
         board = with_targets(board, own, now.date())
     channel = client.get_partial_messageable(board.channel)
-    shown: Board | None = None
+    shown: tuple[Board, timedelta] | None = None
     try:
         await hands.pace.turn()
-        content = (
-            None if board.state is BoardState.LEAVING else await _content(client, memory, board)
-        )
+        leaving = board.state is BoardState.LEAVING
+        content = None if leaving else await content_of(client, memory, board)
         async with asyncio.timeout(EACH_WITHIN_S):
             if content is None:
                 await _take_down(channel, board)
+            elif board.message is None and await _is_elsewhere(client, board):
+                await boards.lost(board, hands.by)
+                return "lost"
             else:
-                shown = await _shown(channel, board, content, unsure=look.unsure)
+                shown = await _shown(client, channel, board, content, unsure=look.unsure)
     except asyncio.CancelledError:
         if hands.resting:
             await boards.released(board, hands.by, now)
         raise
     if shown is not None:
-        again = _ALL_WELL if shown.trouble is Trouble.NONE else _TROUBLED
-        await boards.shown(shown, hands.by, now, now + again)
-        return "shown" if shown.trouble is Trouble.NONE else "troubled"
+        stands, again = shown
+        await boards.shown(stands, hands.by, now, now + again)
+        return "shown" if stands.trouble is Trouble.NONE else "troubled"
     if not await boards.gone(board, hands.by):
         bare = board.model_copy(update={"message": None, "pinned": False})
         await boards.shown(bare, hands.by, now, now)
     return "removed"
 
 
-async def _content(client: "Noonstone", memory: "Memory", board: Board) -> Reply:
-    """Return what a board says, in the language and unit of its group."""
-    settings, own = await memory.group(board.server)
-    spoken = merged(client.preferences(), KeeperSettings(), settings, own)
-    context = Context(spoken.shown, spoken.guide_url, "", own, language=spoken.spoken)
-    return board_reply(board.topic, board.animal, context, board.news)
+async def _is_elsewhere(client: "Noonstone", board: Board) -> bool:
+    """Say whether the channel is of another group: a file that was taken back may name any."""
+    try:
+        channel = await client.fetch_channel(board.channel)
+    except discord.InvalidData:
+        return True
+    return isinstance(channel, PrivateChannel) or channel.guild.id != board.server
 
 
 async def _shown(
-    channel: discord.PartialMessageable, board: Board, content: Reply, *, unsure: bool
-) -> Board:
-    """Make the channel show a board, and return how it stands."""
-    mark = fingerprint(content)
+    client: "Noonstone",
+    channel: discord.PartialMessageable,
+    board: Board,
+    content: BoardShown,
+    *,
+    unsure: bool,
+) -> tuple[Board, timedelta]:
+    """Make the channel show a board; return how it stands, and when to look again."""
     message = await _present(channel, board, unsure=unsure)
-    if message is not None and mark != board.fingerprint:
-        message = await _changed(message, content, board)
-    fresh = message is None
-    if message is None:
-        message = await _posted(channel, board, content)
-    pinned, trouble = message.pinned, Trouble.NONE
+    fresh, mark, trouble, again = message is None, board.fingerprint, Trouble.NONE, _ALL_WELL
+    if message is None or mark != content.fingerprint:
+        pictures = await drawn(client, content)
+        plain = replace(content, pictures=())
+        if len(pictures) < len(content.pictures):
+            again = _SOON
+        else:
+            try:
+                message = await _written(channel, message, board, content, pictures)
+                mark = content.fingerprint
+            except discord.Forbidden:
+                if not pictures:
+                    raise
+                trouble = Trouble.NO_FILE_RIGHT
+        # What may not or cannot be drawn just now is told by its words, once.
+        if message is None or mark not in (content.fingerprint, plain.fingerprint):
+            message = await _written(channel, message, board, plain, ())
+            mark = plain.fingerprint
+    pinned = message.pinned
     # What people unpinned stays so; what could not be pinned is tried again.
-    if not pinned and (fresh or not board.pinned):
-        pinned, trouble = await _pinned(message)
-    return board.model_copy(
-        update={
-            "message": message.id,
-            "pinned": pinned or board.pinned,
-            "fingerprint": mark,
-            "trouble": trouble,
-        }
-    )
+    if not pinned and (fresh or message.id != board.message or not board.pinned):
+        pinned, unpinned = await _pinned(message)
+        trouble = trouble if unpinned is Trouble.NONE else unpinned
+    if trouble is not Trouble.NONE:
+        again = _TROUBLED
+    stands = {"message": message.id, "pinned": pinned or board.pinned}
+    told = {"fingerprint": mark, "trouble": trouble}
+    return board.model_copy(update=stands | told), again
 
 
 async def _present(
@@ -187,32 +198,31 @@ def _carries(message: discord.Message, board: Board) -> bool:
     return any(getattr(part, "custom_id", None) == f"board:{board.id}" for part in parts)
 
 
-async def _changed(
-    message: discord.Message, content: Reply, board: Board
-) -> discord.Message | None:
-    """Change a message in place; None where another has to take its place."""
-    try:
-        return await message.edit(content=_told(content), embeds=[], view=_view(board, content))
-    except discord.HTTPException as error:
-        if error.code not in (_TOO_MANY_EDITS, _UNKNOWN_MESSAGE):
-            raise
-        await _removed(message)
-        return None
-
-
-async def _posted(
-    channel: discord.PartialMessageable, board: Board, content: Reply
+async def _written(
+    channel: discord.PartialMessageable,
+    message: discord.Message | None,
+    board: Board,
+    content: BoardShown,
+    pictures: Sequence[Attached],
 ) -> discord.Message:
+    """Change a message in place, or post one where there is none or another takes its place."""
+    told, view = board_text(content), board_view(board, content.reply)
+    files = [picture.file() for picture in pictures]
+    if message is not None:
+        try:
+            return await message.edit(content=told, embeds=[], attachments=files, view=view)
+        except discord.HTTPException as error:
+            if error.code not in (_TOO_MANY_EDITS, _UNKNOWN_MESSAGE):
+                raise
+            await _removed(message)
+            files = [picture.file() for picture in pictures]
     return await channel.send(
-        content=_told(content),
-        view=_view(board, content),
+        content=told,
+        view=view,
+        files=files,
         nonce=f"b{board.id}.{board.wish}",
         allowed_mentions=discord.AllowedMentions.none(),
     )
-
-
-def _told(content: Reply) -> str:
-    return render_post(content, most=MOST_TEXT).text
 
 
 async def _pinned(message: discord.Message) -> tuple[bool, Trouble]:
@@ -240,54 +250,3 @@ async def _removed(message: discord.PartialMessage | discord.Message) -> None:
         return
     except discord.Forbidden as error:
         _log.info("a board could not be deleted (%s)", error.code)
-
-
-def _view(board: Board, content: Reply) -> discord.ui.View:
-    view = discord.ui.View(timeout=None)
-    if board.topic is Topic.WELCOME:
-        for button in welcome_buttons(content.language):
-            view.add_item(button)
-    view.add_item(BoardButton.of(board, content.language))
-    for page in content.guide[:4]:
-        if page.url:
-            link = discord.ButtonStyle.link
-            view.add_item(discord.ui.Button(style=link, label=page.title[:80], url=page.url))
-    view.stop()
-    return view
-
-
-class BoardButton(
-    Limited,
-    discord.ui.DynamicItem[discord.ui.Button[Any]],
-    template=r"board:(?P<number>\d{1,18})",
-):
-    """Says what a board is; its id is how the bot knows its own board again."""
-
-    def __init__(self, number: int, label: str = "") -> None:
-        button: discord.ui.Button[Any] = discord.ui.Button(
-            label=label or None, custom_id=f"board:{number}"
-        )
-        super().__init__(button)
-
-    @classmethod
-    def of(cls, board: Board, language: str) -> Self:
-        """Return the button of a board, in the language of its content."""
-        return cls(board.id, _said(Say("board-button"), language))
-
-    @classmethod
-    async def from_custom_id(
-        cls, interaction: discord.Interaction[Any], item: Any, match: re.Match[str], /
-    ) -> Self:
-        """Return the pressed button."""
-        return cls(int(match["number"]))
-
-    async def callback(self, interaction: discord.Interaction[Any]) -> None:
-        """Say how up to date it is."""
-        async with guarded(interaction, "telling of a board"):
-            asker = await interaction.client.preferences_of(interaction)
-            words = _said(Say("board-about"), asker.spoken)
-            await send(interaction, Message(words), private=True)
-
-
-def _said(say: Say, language: str) -> str:
-    return voice(language, Units.IN).text(say)

@@ -7,7 +7,8 @@ import discord
 
 from bot.facts import Say
 from bot.fronts.discord.ask_missing import AskMissingButton
-from bot.fronts.discord.boards import BoardButton
+from bot.fronts.discord.board_message import BoardButton
+from bot.fronts.discord.board_preview import PostBoardButton
 from bot.fronts.discord.carried import carried
 from bot.fronts.discord.forms import EditButton
 from bot.fronts.discord.guide_pages import PageButton, PageSelect, add_page_turners
@@ -91,6 +92,7 @@ BUTTONS: Final = (
     CaseButton,
     AgreeButton,
     BoardButton,
+    PostBoardButton,
     WelcomeButton,
     SureButton,
     DeleteButton,

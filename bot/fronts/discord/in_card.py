@@ -9,7 +9,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Any, Final
 
 from bot.fronts.discord.seen import Row, seen
-from bot.fronts.discord.sending import Attached, Message
+from bot.fronts.discord.sending import LONGEST_WORDS, Attached, Message
 from bot.reply import Picture
 from bot.serving.failures import note_failure
 from bot.serving.studio import fingerprint
@@ -18,11 +18,10 @@ if TYPE_CHECKING:
     from bot.fronts.discord.client import Noonstone
     from bot.serving.studio import Studio
 
-__all__ = ["LONGEST_WORDS", "WITHIN_S", "CardPicture", "pictured"]
+__all__ = ["WITHIN_S", "CardPicture", "pictured"]
 
 WITHIN_S: Final = 0.25
 """How long a card waits for its picture."""
-LONGEST_WORDS: Final = 1024
 _BUTTON: Final = "p:see:"
 
 

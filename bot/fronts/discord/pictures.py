@@ -10,7 +10,6 @@ import discord
 
 from bot.facts import Say
 from bot.fronts.discord.carried import carried
-from bot.fronts.discord.in_card import LONGEST_WORDS
 from bot.fronts.discord.labels import label
 from bot.fronts.discord.limits import Limited
 from bot.fronts.discord.public import kept_private, post_once, refused_post
@@ -128,15 +127,13 @@ async def _drawn(
     client.metrics.pictures.labels(outcome).inc()
     if isinstance(png, Missing):
         return Message(await said(interaction, Say.by("front-picture", png)))
-    words = picture.alt
-    if len(words) > LONGEST_WORDS:
-        words = f"{words[: LONGEST_WORDS - 1]}…"
     view = discord.ui.View(timeout=None)
     button = PictureButton.of(question, units, reply.around, _SHARED.get(pressed.how, "share"))
     if share and not button.custom_id.endswith(":?"):
         view.add_item(button)
+    name = f"{reply.command}{'-sheet' if is_sheet else ''}.png"
     return Message(
         escape(reply.title),
-        attached=(Attached(f"{reply.command}{'-sheet' if is_sheet else ''}.png", png, words),),
+        attached=(Attached(name, png, picture.alt),),
         rows=view.to_components(),
     )

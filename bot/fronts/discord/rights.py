@@ -9,7 +9,13 @@ from bot.serving.memory import Asker
 __all__ = ["asker_of", "is_moderator", "lacking", "roles_of"]
 
 # As Discord's own settings name them, which is where somebody has to look for them.
-_OF_A_BOARD: Final = ("View Channel", "Embed Links", "Read Message History", "Pin Messages")
+_OF_A_BOARD: Final = (
+    "View Channel",
+    "Embed Links",
+    "Attach Files",
+    "Read Message History",
+    "Pin Messages",
+)
 
 
 def asker_of(interaction: discord.Interaction[Any]) -> Asker:

@@ -12,6 +12,7 @@ from bot.command import Command
 from bot.commands import STORED_COMMANDS, question_at
 from bot.database.errors import StoreError
 from bot.facts import Say
+from bot.fronts.discord.board_preview import PREVIEW, show_preview
 from bot.fronts.discord.buttons import rows_for
 from bot.fronts.discord.forms import open_form, opens_a_form
 from bot.fronts.discord.localised import in_menu
@@ -57,7 +58,6 @@ _SHAREABLE: Final = frozenset({"mine show", "mine sheet", "mine compare"})
 _AGREED: Final = frozenset({"mine share", "mine offer"})
 # A server's settings show them to its helpers; who is one is asked at every question.
 _FOR_HELPERS: Final = frozenset({"cases"})
-_LONGEST_WORDS: Final = 1024
 
 
 def saved_groups(slash: Slash) -> list[app_commands.Group]:
@@ -124,8 +124,12 @@ async def answer_saved(
             if reply.status == "ok":
                 # Before it is confirmed, so that the very next question knows of it.
                 memory.changed(asker_of(interaction))
-            message = await _message(interaction, command, reply, filled)
-            await send(interaction, message, private=not in_direct_messages(interaction))
+            if reply.status == "ok" and command.name == PREVIEW:
+                preferences = await client.preferences_of(interaction)
+                await show_preview(interaction, memory, filled, preferences)
+            else:
+                message = await _message(interaction, command, reply, filled)
+                await send(interaction, message, private=not in_direct_messages(interaction))
         if reply.status == "ok":
             memory.count(asker_of(interaction), command.name, {})
             client.wake()
@@ -229,4 +233,4 @@ async def _picture(interaction: _Interaction, reply: Reply) -> list[Attached]:
     if not isinstance(png, bytes):
         return []
     name = f"{reply.command.replace(' ', '-')}.png"
-    return [Attached(name, png, picture.alt[:_LONGEST_WORDS])]
+    return [Attached(name, png, picture.alt)]

@@ -16,6 +16,7 @@ import aiohttp
 import discord
 
 from bot.facts import Say
+from bot.fronts.discord.labels import cut
 from bot.fronts.discord.said import Failure, said
 from bot.fronts.discord.seen import ASKED_ID, BRIEF_ID, PART_ID, WORDS_ID, Drawn, Row
 from bot.render.escaping import units_long
@@ -24,6 +25,7 @@ from bot.reply import Reply
 from bot.serving.failures import note_failure
 
 __all__ = [
+    "LONGEST_WORDS",
     "Attached",
     "Message",
     "answered_as",
@@ -52,6 +54,9 @@ _ANSWER, _PROBLEM, _DANGER = 0x2E7D32, 0xB26A00, 0xB3261E
 _ARRIVED: Final = "arrived"
 _ANSWERED: Final = "answered"
 
+LONGEST_WORDS: Final = 1024
+"""How much a picture is told in at most."""
+
 _Any = discord.Interaction[Any]
 _Kind = discord.InteractionResponseType
 
@@ -66,7 +71,8 @@ class Attached:
 
     def file(self) -> discord.File:
         """Return it as a file, a new one for every try, since sending one closes it."""
-        return discord.File(BytesIO(self.content), self.name, description=self.words)
+        told = cut(self.words, LONGEST_WORDS)
+        return discord.File(BytesIO(self.content), self.name, description=told)
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,6 +39,7 @@ class OneNeed:
     has_best: bool
     known: Say | None
     source: str | None
+    is_unchecked: bool
 
     @property
     def figure(self) -> Figure | None:
@@ -71,6 +72,7 @@ def targets_of(animal: Animal, own: Own) -> Iterator[OneNeed]:
             has_best=target is not None and has_best(target),
             known=known,
             source=None if target is None else target.source,
+            is_unchecked=target is not None and target.is_unchecked,
         )
 
 

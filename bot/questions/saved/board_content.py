@@ -1,26 +1,47 @@
 """What a board says, as facts of the question that it repeats. Words: ``board.ftl``."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
-from bot.facts import Say
-from bot.layered import Brief, Care, Layered, Table
+from bot.facts import Name, Say, Says
+from bot.layered import Brief, Care, Layered, Row, Table
 from bot.preferences import Context
 from bot.queries.card import CardQuery
 from bot.queries.general import GuideQuery
 from bot.queries.needs import NeedsQuery
 from bot.questions.general.guide import GuidePages, guide_asked, tell_guide
+from bot.questions.general.needs import tell as tell_needs
 from bot.questions.general.needs_facts import Needs, needs
 from bot.questions.general.needs_targets import OneNeed
+from bot.questions.saved.board_many import (
+    START_CARE,
+    USUAL_TUBES,
+    UV_CARE_ON_A_WALL,
+    ManyCards,
+    ManyNeeds,
+    aim_said,
+    tell_cards,
+    tell_many_needs,
+)
 from bot.questions.saved.targets import moved_said
 from bot.questions.saved.unable import unable
+from bot.questions.shared import name_of
 from bot.questions.uv import card as cards
 from bot.questions.uv.card_table import Card, card
 from bot.saved.boards import BoardNews, Topic
 from calc.animals import animal_name
 
-__all__ = ["Board", "FirstDay", "GuideBoard", "Welcome", "board_of", "tell_board", "with_news"]
+__all__ = [
+    "Board",
+    "FirstDay",
+    "GuideBoard",
+    "Welcome",
+    "board_of",
+    "each_alone",
+    "tell_board",
+    "with_news",
+]
 
 _PREVIEW = "board preview"
 _FIRST_DAY_PAGES = (
@@ -29,7 +50,6 @@ _FIRST_DAY_PAGES = (
     "warm-end-and-cool-end",
     "reading-a-uv-meter",
 )
-_START = Care(Say("board-care-start"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,10 +70,12 @@ class Welcome:
     """What the bot is for, with buttons that begin to ask."""
 
 
-Board = Card | Needs | FirstDay | GuideBoard | Welcome
+Board = Card | Needs | ManyCards | ManyNeeds | FirstDay | GuideBoard | Welcome
 
 
-def board_of(topic: Topic, animal: str | None, context: Context, command: str = _PREVIEW) -> Board:
+def board_of(
+    topic: Topic, animals: Sequence[str], context: Context, command: str = _PREVIEW
+) -> Board:
     """Return what a board of a topic says; some topics need an animal."""
     if topic is Topic.FIRST_DAY:
         return FirstDay()
@@ -63,22 +85,35 @@ def board_of(topic: Topic, animal: str | None, context: Context, command: str = 
         pages = guide_asked(GuideQuery.model_validate({}), context)
         assert isinstance(pages, GuidePages)
         return GuideBoard(pages, bool(context.guide_url))
-    if animal is None:
+    if not animals:
         example = f"board preview topic:{topic.value} animal:bearded dragon"
         raise unable(command, Say("board-no-animal"), example=example)
-    named = {"animal": animal_name(animal)}
-    if topic is Topic.DISTANCES:
-        return card(CardQuery.model_validate(named), context)
-    return needs(NeedsQuery.model_validate(named), context)
+    named = [{"animal": animal_name(animal)} for animal in animals]
+    if topic is Topic.TEMPERATURES:
+        needed = [needs(NeedsQuery.model_validate(one), context) for one in named]
+        return needed[0] if len(needed) == 1 else ManyNeeds(tuple(needed))
+    if len(named) == 1:
+        return card(CardQuery.model_validate(named[0]), context)
+    few = [one | {"tubes": "; ".join(USUAL_TUBES)} for one in named]
+    return ManyCards(tuple(card(CardQuery.model_validate(one), context) for one in few))
+
+
+def each_alone(facts: Board) -> tuple[Board, ...]:
+    """Return a board for each animal of one about several; else the board itself."""
+    return facts.each if isinstance(facts, ManyCards | ManyNeeds) else (facts,)
 
 
 def tell_board(facts: Board) -> Layered:
-    """Tell what a board says, all of it in sight and without a picture."""
+    """Tell what a board says, all of it in sight."""
     match facts:
         case Card():
-            return replace(cards.tell(facts), picture=None)
+            return _distances(facts)
         case Needs():
             return _temperatures(facts)
+        case ManyCards():
+            return tell_cards(facts)
+        case ManyNeeds():
+            return tell_many_needs(facts)
         case FirstDay():
             return _first_day()
         case Welcome():
@@ -89,19 +124,51 @@ def tell_board(facts: Board) -> Layered:
 
 @dataclass(frozen=True, slots=True)
 class BoardChanged:
-    """What changed of the targets of a board, and on which day."""
+    """What changed of the targets of an animal on a board, and on which day.
+
+    The animal is named where the board is about several.
+    """
 
     day: date
+    animal: Name | None
     changed: tuple[Say, ...]
 
 
-def with_news(told: Layered, news: BoardNews | None) -> Layered:
+def with_news(told: Layered, news: BoardNews | None, *, several: bool = False) -> Layered:
     """Return what a board says with what changed of it lately."""
     if news is None:
         return told
-    facts = BoardChanged(news.day, moved_said(news.moved))
-    brief = replace(told.brief, range=(Say("retarget-board", facts), *told.brief.range))
+    changed = tuple(
+        Say(
+            "retarget-board",
+            BoardChanged(news.day, name_of(animal) if several else None, moved_said(moved)),
+        )
+        for animal, moved in news.moved.items()
+    )
+    brief = replace(told.brief, range=(*changed, *told.brief.range))
     return replace(told, brief=brief)
+
+
+def _distances(facts: Card) -> Layered:
+    """Tell the whole table: it matters more on a wall than what the question tells around it."""
+    told, say = cards.tell(facts), Says("card", facts)
+    assert told.table is not None
+    rows = (
+        (Say("card-short", row) if row.any_length else first, *cells)
+        for row, (first, *cells) in zip(facts.rows, told.table.rows, strict=True)
+    )
+    return replace(
+        told,
+        brief=replace(told.brief, range=(), steps=()),
+        steps=(
+            say("step-measure"),
+            say("do-far" if facts.any_length else "step-start"),
+            say("step-meter"),
+        ),
+        numbers=(Row(say("label-sure"), say("sure")),) if facts.sure is not None else (),
+        table=replace(told.table, rows=tuple(rows)),
+        care=UV_CARE_ON_A_WALL,
+    )
 
 
 def _temperatures(facts: Needs) -> Layered:
@@ -119,21 +186,16 @@ def _temperatures(facts: Needs) -> Layered:
             rows=tuple(_row(one) for one in known),
         ),
         steps=(Say("board-step-order"), Say("needs-step-measure", facts)),
-        care=(_START,),
+        care=(START_CARE,),
         guide=("measuring-temperatures", "the-basking-spot"),
         sources=tuple(one.source for one in known if one.source),
+        picture=tell_needs(facts).picture,
     )
 
 
 def _row(one: OneNeed) -> tuple[Say, Say, Say]:
     assert one.known is not None
-    return Say.by("needs-label", one.need, one), _aim(one), one.known
-
-
-def _aim(one: OneNeed) -> Say:
-    if one.uvi is not None:
-        return Say("needs-aim-uvi", one)
-    return Say("needs-aim-warmth", one) if one.light is None else Say("needs-aim-light", one)
+    return Say.by("needs-label", one.need, one), aim_said(one), one.known
 
 
 def _first_day() -> Layered:
@@ -142,7 +204,7 @@ def _first_day() -> Layered:
         title=Say("board-day-title"),
         brief=Brief(head=Say("board-day-head")),
         steps=tuple(_days()),
-        care=(_START, Care(Say("care-off-first"))),
+        care=(START_CARE, Care(Say("care-off-first"))),
         guide=_FIRST_DAY_PAGES,
         sources=("common_practice",),
     )

@@ -1,44 +1,38 @@
-"""Boards: previewed, wanted in a channel, looked at again, taken down. Words: ``board.ftl``."""
+"""Boards: previewed, wanted in a channel, taken down. Words: ``board.ftl``."""
 
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
 from bot.command import Command
-from bot.desk import PINNING, Desk
-from bot.facts import Name, Say, Says
+from bot.desk import PICTURES, PINNING, Desk
+from bot.facts import Say, Says
+from bot.language.lists import read_list
+from bot.language.wanted import UpTo
 from bot.language.words import join_line
-from bot.layered import Brief, Care, Layered, Table, Weight
+from bot.layered import Brief, Layered
 from bot.preferences import Context
-from bot.queries.server import BoardQuery, ShowQuery, TopicQuery
+from bot.queries.server import BoardQuery, TopicQuery
 from bot.questions.animals import animal_asked
 from bot.questions.saved.board_content import Board, board_of, tell_board
 from bot.questions.saved.unable import server_of, unable
-from bot.questions.shared import name_of
-from bot.saved import boards as kept
-from bot.saved.boards import BoardState, Topic
-from bot.saved.reminders import Trouble
+from bot.saved.boards import MOST_ON_BOARD, Topic
+from calc.naming import Known, named
 
 __all__ = [
-    "BOARD_LIST",
     "BOARD_POST",
     "BOARD_PREVIEW",
-    "BOARD_REFRESH",
     "BOARD_REMOVE",
-    "list_",
+    "animals_wanted",
     "post",
     "preview",
-    "refresh",
     "remove",
-    "tell_list",
     "tell_post",
     "tell_preview",
-    "tell_refresh",
     "tell_removed",
 ]
 
-_PREVIEW, _POST, _LIST = "board preview", "board post", "board list"
-_REFRESH, _REMOVE = "board refresh", "board remove"
+_PREVIEW, _POST, _REMOVE = "board preview", "board post", "board remove"
+_TWO_ANIMALS = "animal:bearded dragon; leopard gecko"
 
 
 class Promise(Enum):
@@ -48,15 +42,6 @@ class Promise(Enum):
     UNPINNED = auto()
     NOTED = auto()
     POSTED = auto()
-
-
-class Standing(Enum):
-    """How a board stands."""
-
-    LEAVING = auto()
-    TROUBLED = auto()
-    PINNED = auto()
-    WAITING = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,29 +67,6 @@ class BoardWanted:
 
 
 @dataclass(frozen=True, slots=True)
-class BoardLine:
-    """One of the group's boards, and how it stands."""
-
-    topic: Topic
-    animal: Name | None
-    channel: str
-    standing: Standing
-    trouble: Trouble
-
-
-@dataclass(frozen=True, slots=True)
-class BoardList:
-    """The group's boards."""
-
-    boards: tuple[BoardLine, ...]
-
-    @property
-    def count(self) -> int:
-        """Return how many there are."""
-        return len(self.boards)
-
-
-@dataclass(frozen=True, slots=True)
 class BoardGone:
     """A board of this channel that is taken down."""
 
@@ -114,14 +76,26 @@ class BoardGone:
 async def preview(query: BoardQuery, context: Context, desk: Desk) -> BoardSeen:
     """Find what a board would say, for the asker alone."""
     server_of(desk, _PREVIEW)
-    board = board_of(query.topic, _slug(query, context), context)
+    board = board_of(query.topic, animals_wanted(query, context), context)
     asked = {"topic": query.topic.value} | ({"animal": query.animal} if query.animal else {})
     return BoardSeen(board, join_line(_POST, asked))
 
 
-def _slug(query: BoardQuery, context: Context) -> str | None:
+def animals_wanted(query: BoardQuery, context: Context) -> tuple[str, ...]:
+    """Return the keys of the animals that a board is for, as named, or the group's."""
     wish = query.animal.strip() or context.default_animal
-    return animal_asked(wish, context).slug if wish else None
+    if not wish or not query.asks_of_an_animal():
+        return ()
+
+    def slug(name: str) -> str:
+        return animal_asked(name, context).slug
+
+    # A name may hold what parts a list.
+    if isinstance(named(wish, context.own.names).what, Known):
+        return (slug(wish),)
+    wanted = Say("wanted-animals", UpTo(MOST_ON_BOARD))
+    found = read_list(wish, slug, MOST_ON_BOARD, wanted, _TWO_ANIMALS)
+    return tuple(dict.fromkeys(found))
 
 
 def tell_preview(facts: BoardSeen) -> Layered:
@@ -136,101 +110,35 @@ async def post(query: BoardQuery, context: Context, desk: Desk) -> BoardWanted:
     if desk.channel is None:
         example = f"board preview topic:{query.topic.value}"
         raise unable(_POST, Say("group-no-channel"), example=example)
-    slug = _slug(query, context)
+    slugs = animals_wanted(query, context)
     # What cannot be shown is refused now, and not later where nobody would see it.
-    board_of(query.topic, slug, context, _POST)
-    _, known = await desk.store.boards.put(server, desk.channel, query.topic, slug, desk.by)
+    board_of(query.topic, slugs, context, _POST)
+    _, known = await desk.store.boards.put(server, desk.channel, query.topic, slugs, desk.by)
     return BoardWanted(query.topic, _promise(desk.lacking, known=known), desk.lacking)
 
 
 def _promise(lacking: tuple[str, ...], *, known: bool) -> Promise:
     if known:
         return Promise.CHANGED
-    if lacking == (PINNING,):
-        return Promise.UNPINNED
-    return Promise.NOTED if lacking else Promise.POSTED
+    if set(lacking) - {PINNING, PICTURES}:
+        return Promise.NOTED
+    return Promise.UNPINNED if PINNING in lacking else Promise.POSTED
 
 
 def tell_post(facts: BoardWanted) -> Layered:
     """Tell what becomes of the wish, and which rights are missing."""
     say = Says("board", facts)
+    lacking = (say("lacking"),) if facts.lacking else ()
     more = () if facts.promise is Promise.NOTED else (say("kept-up"),)
-    lacking = Care(say("lacking"), say("lacking"), Weight.ALWAYS)
     return Layered(
         command=_POST,
         title=say("title"),
-        brief=Brief(head=say.by("will", facts.promise), range=more),
+        brief=Brief(head=say.by("will", facts.promise), range=(*lacking, *more)),
         steps=(
             *((say("step-rights"),) if facts.lacking else ()),
             say("step-list"),
             say("step-remove"),
         ),
-        care=(lacking,) if facts.lacking else (),
-    )
-
-
-async def list_(query: ShowQuery, context: Context, desk: Desk) -> BoardList:
-    """Find a group's boards and how they stand; the query has no options."""
-    found = await desk.store.boards.all(server_of(desk, _LIST))
-    return BoardList(tuple(map(_line, found)))
-
-
-def _line(board: kept.Board) -> BoardLine:
-    animal = name_of(board.animal) if board.animal else None
-    return BoardLine(board.topic, animal, str(board.channel), _standing(board), board.trouble)
-
-
-def _standing(board: kept.Board) -> Standing:
-    if board.state is BoardState.LEAVING:
-        return Standing.LEAVING
-    if board.trouble is not Trouble.NONE:
-        return Standing.TROUBLED
-    return Standing.PINNED if board.pinned else Standing.WAITING
-
-
-def tell_list(facts: BoardList) -> Layered:
-    """Tell which boards there are, and how they stand."""
-    say = Says("board", facts)
-    columns = (
-        say("column-topic"),
-        say("column-animal"),
-        say("column-channel"),
-        say("column-standing"),
-    )
-    return Layered(
-        command=_LIST,
-        title=say("list-title"),
-        brief=Brief(head=say("list")),
-        steps=(say("step-preview"),),
-        table=Table(columns, tuple(tuple(_cells(line)) for line in facts.boards))
-        if facts.boards
-        else None,
-    )
-
-
-def _cells(line: BoardLine) -> Iterator[Say]:
-    say = Says("board", line)
-    yield say("topic")
-    yield say("animal")
-    yield say("channel")
-    yield say.by("stands", line.standing)
-
-
-async def refresh(query: ShowQuery, context: Context, desk: Desk) -> BoardList:
-    """Have all boards of a group looked at again; the query has no options."""
-    server = server_of(desk, _REFRESH)
-    await desk.store.boards.look_again(desk.now, server)
-    return BoardList(tuple(map(_line, await desk.store.boards.all(server))))
-
-
-def tell_refresh(facts: BoardList) -> Layered:
-    """Tell that the boards are looked at again."""
-    say = Says("board", facts)
-    return Layered(
-        command=_REFRESH,
-        title=say("refresh-title"),
-        brief=Brief(head=say("refresh"), range=(say("refresh-how"),) if facts.count else ()),
-        steps=(say("step-stand"),),
     )
 
 
@@ -241,7 +149,7 @@ async def remove(query: TopicQuery, context: Context, desk: Desk) -> BoardGone:
         server, desk.channel, query.topic, desk.by
     )
     if not gone:
-        raise unable(_REMOVE, Say("board-no-such"), example=_LIST)
+        raise unable(_REMOVE, Say("board-no-such"), example="board list")
     return BoardGone(query.topic)
 
 
@@ -274,27 +182,12 @@ BOARD_POST = Command(
     query=BoardQuery,
     stored=post,
     tell=tell_post,
-    examples=("board post topic:temperatures animal:bearded dragon",),
+    examples=(
+        "board post topic:temperatures animal:bearded dragon",
+        f"board post topic:distances {_TWO_ANIMALS}",
+    ),
     who="moderator",
     guide=("for-moderators",),
-)
-
-BOARD_LIST = Command(
-    name="board list",
-    query=ShowQuery,
-    stored=list_,
-    tell=tell_list,
-    examples=("board list",),
-    who="moderator",
-)
-
-BOARD_REFRESH = Command(
-    name="board refresh",
-    query=ShowQuery,
-    stored=refresh,
-    tell=tell_refresh,
-    examples=("board refresh",),
-    who="moderator",
 )
 
 BOARD_REMOVE = Command(

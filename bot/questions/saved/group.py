@@ -24,7 +24,8 @@ from bot.questions.owned import (
 )
 from bot.questions.saved.unable import server_of, unable
 from bot.questions.shared import name_of
-from bot.saved.group import ServerExport, Shown
+from bot.saved.group import Shown
+from bot.saved.group_file import ServerExport
 from bot.saved.public import EVERYWHERE, PublicRule, Who
 
 __all__ = [

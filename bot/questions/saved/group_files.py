@@ -12,7 +12,7 @@ from bot.queries.mine import ExportQuery, ForgetQuery, ImportQuery
 from bot.questions.saved.files import document_of, read_file
 from bot.questions.saved.unable import server_of
 from bot.reply import Document
-from bot.saved.group import ServerExport
+from bot.saved.group_file import ServerExport
 
 __all__ = [
     "SERVER_EXPORT",
@@ -36,6 +36,7 @@ class GroupTaken:
     figures: int
     channels: int
     readings: int
+    boards: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,16 +81,17 @@ async def import_(query: ImportQuery, context: Context, desk: Desk) -> GroupTake
     await desk.store.exchange.take_server(server, given, desk.by)
     await desk.store.boards.look_again(desk.now, server)
     figures = len(given.lamps) + len(given.screens) + len(given.targets) + len(given.animals)
-    return GroupTaken(figures, len(given.channels), len(given.readings))
+    return GroupTaken(figures, len(given.channels), len(given.readings), len(given.boards))
 
 
 def tell_import(facts: GroupTaken) -> Layered:
     """Tell what is kept again."""
     say = Says("groupfile", facts)
+    boards = (say("taken-boards"),) if facts.boards else ()
     return Layered(
         command=_IMPORT,
         title=say("taken-title"),
-        brief=Brief(head=say("taken"), range=(say("taken-rest"),)),
+        brief=Brief(head=say("taken"), range=(*boards, say("taken-rest"))),
         why=(say("taken-readings"),) if facts.readings else (),
         steps=(say("step-look"),),
     )

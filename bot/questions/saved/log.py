@@ -6,24 +6,26 @@ from datetime import date, time
 from enum import Enum
 
 from bot.command import Command
-from bot.desk import LOCAL, Desk
+from bot.desk import Desk
 from bot.facts import Name, Say, Says
 from bot.layered import Brief, Layered, Table
 from bot.preferences import Context
 from bot.queries.server import ShowQuery
 from bot.questions.owned import animal_told, lamp_told, screen_told, target_told
+from bot.questions.saved.lines import Lines, doer_said
 from bot.questions.saved.unable import server_of
 from bot.questions.shared import name_of
 from bot.saved.boards import Topic
 from bot.saved.group import OwnAnimal, OwnLamp, OwnScreen, OwnTarget, Shown
-from bot.saved.logged import Change
+from bot.saved.logged import Change, animals_of_board
 from bot.saved.public import EVERYWHERE, PublicRule, Who
 
-__all__ = ["SERVER_CHANGES", "changes", "tell_changes"]
+__all__ = ["SERVER_CHANGES", "board_logged", "changes", "tell_changes"]
 
 _MOST_LINES = 20
 # The log keeps no such day, and none is told of it.
 _ANY_DAY = date(2000, 1, 1)
+_SHOWN = Say("log-shown")
 
 
 class Logged(Enum):
@@ -98,8 +100,15 @@ class LogAnimal:
 
 
 @dataclass(frozen=True, slots=True)
+class LogAnimals:
+    """The animals of a board."""
+
+    animals: tuple[Name, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class LogText:
-    """A value as it was typed, or the number of a person."""
+    """A value as it was typed."""
 
     text: str
 
@@ -117,15 +126,10 @@ class LogLine:
 
 
 @dataclass(frozen=True, slots=True)
-class GroupLog:
+class GroupLog(Lines):
     """The newest lines."""
 
     lines: tuple[LogLine, ...]
-
-    @property
-    def count(self) -> int:
-        """Return how many lines there are."""
-        return len(self.lines)
 
 
 async def changes(query: ShowQuery, context: Context, desk: Desk) -> GroupLog:
@@ -141,14 +145,8 @@ def _line(line: Change) -> LogLine:
         what=_what(line),
         before=_value(line, line.before),
         after=_value(line, line.after),
-        who=_who(line.who),
+        who=doer_said(line.who),
     )
-
-
-def _who(who: int | None) -> Say:
-    if who is None:
-        return Say("log-forgotten")
-    return Say("log-local") if who == LOCAL else Say("log-text", LogText(str(who)))
 
 
 def _what(line: Change) -> Say:
@@ -179,12 +177,18 @@ def _value(line: Change, text: str) -> Say:
         case Logged.PUBLIC:
             rule = PublicRule.model_validate_json(text)
             return Say("log-rule", LogRule(rule.who, rule.most))
-        case Logged.BOARD if text == "shown":
-            return Say("log-shown")
         case Logged.BOARD:
-            return Say("log-animal", LogAnimal(name_of(text)))
+            return board_logged(text)
         case _:
             return _figure(line, json.loads(text) | {"set_on": _ANY_DAY})
+
+
+def board_logged(text: str) -> Say:
+    """Return what the log tells of a board: nothing, that it is there, or its animals."""
+    if not text:
+        return Say("log-nothing")
+    animals = animals_of_board(text)
+    return Say("log-animals", LogAnimals(tuple(map(name_of, animals)))) if animals else _SHOWN
 
 
 def _figure(line: Change, kept: dict[str, object]) -> Say:

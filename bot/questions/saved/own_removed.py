@@ -92,7 +92,7 @@ async def remove(query: DropQuery, context: Context, desk: Desk) -> OwnGone:
         raise unable(_REMOVE, Say("kept-no-such"), there, example="server show")
     await desk.store.boards.look_again(desk.now, server)
     gone = own_slug(found.name) if isinstance(found, OwnAnimal) else ""
-    boards = [b for b in await desk.store.boards.all(server) if gone and b.animal == gone]
+    boards = [b for b in await desk.store.boards.all(server) if gone in b.animals]
     return OwnGone(asked, kind, tuple(board.topic for board in boards))
 
 

@@ -5,12 +5,13 @@ from datetime import date, time
 from enum import Enum
 
 from bot.command import Command
-from bot.desk import LOCAL, Desk
+from bot.desk import Desk
 from bot.facts import Say, Says
 from bot.layered import Brief, Layered, Table
 from bot.preferences import Context
 from bot.queries.saved import Cleared
 from bot.queries.server import PublicQuery, ShowQuery
+from bot.questions.saved.lines import Lines, doer_said
 from bot.questions.saved.unable import server_of, unable
 from bot.saved.public import EVERYWHERE, IN_CHANNEL, Posted, Who, in_force
 
@@ -41,13 +42,6 @@ class PublicSet:
 
 
 @dataclass(frozen=True, slots=True)
-class Poster:
-    """The number of a person."""
-
-    person: str
-
-
-@dataclass(frozen=True, slots=True)
 class PostLine:
     """A public post: when, by whom, in which channel, which question, how many were pinged."""
 
@@ -60,15 +54,10 @@ class PostLine:
 
 
 @dataclass(frozen=True, slots=True)
-class PostsShown:
+class PostsShown(Lines):
     """The newest public posts."""
 
     lines: tuple[PostLine, ...]
-
-    @property
-    def count(self) -> int:
-        """Return how many there are."""
-        return len(self.lines)
 
 
 async def public(query: PublicQuery, context: Context, desk: Desk) -> PublicSet:
@@ -131,17 +120,11 @@ def _line(post: Posted) -> PostLine:
     return PostLine(
         day=post.at.date(),
         clock=post.at.time(),
-        poster=_poster(post.who),
+        poster=doer_said(post.who),
         channel=str(post.channel),
         command=post.command,
         pings=post.pings,
     )
-
-
-def _poster(who: int | None) -> Say:
-    if who is None:
-        return Say("log-forgotten")
-    return Say("log-local") if who == LOCAL else Say("public-poster", Poster(str(who)))
 
 
 def tell_posts(facts: PostsShown) -> Layered:

@@ -1,18 +1,18 @@
 """The table of distances as a picture, the same figures in its cells."""
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bot import drawing
 from bot.drawing import Tone
 from bot.facts import Say, Says
 from bot.layered import Teller
-from bot.questions.uv.card_table import Card, Cell
+from bot.questions.uv.card_table import Card, CardRow, Cell
 from bot.questions.uv.curves import shortened
+from bot.questions.uv.shared import Between
 from bot.reply import Picture
 from calc.uv.placement import Verdict
 
-__all__ = ["CardAltCell", "CardAltRow", "card_picture"]
+__all__ = ["CardAltCell", "CardAltRow", "card_picture", "cells_in_words"]
 
 _TONES = {Verdict.FITS: Tone.GOOD, Verdict.BY_LENGTH: Tone.DOUBTFUL}
 
@@ -61,16 +61,18 @@ def card_picture(facts: Card, teller: Teller) -> Picture:
         ),
         notes=tuple(map(teller.say, notes)),
     )
-    told = (say("picture-alt"), *_alt(facts))
+    told = (say("picture-alt"), *(_row_in_words(row, facts.screens) for row in facts.rows))
     return Picture(alt=shortened(list(map(teller.say, told))), drawing=drawn)
 
 
-def _alt(facts: Card) -> Iterator[Say]:
-    """Yield a sentence for every row of the table."""
-    for row in facts.rows:
-        cells = (
-            CardAltCell(Say("card-screen", screen), Say.by("card-cell", cell.verdict, cell))
-            for screen, cell in zip(facts.screens, row.cells, strict=True)
-        )
-        told = tuple(Say("card-alt-cell", cell) for cell in cells)
-        yield Say("card-alt-row", CardAltRow(Say("card-row", row), told))
+def _row_in_words(row: CardRow, screens: tuple[Between, ...]) -> Say:
+    return Say("card-alt-row", CardAltRow(Say("card-row", row), cells_in_words(row, screens)))
+
+
+def cells_in_words(row: CardRow, screens: tuple[Between, ...]) -> tuple[Say, ...]:
+    """Return how far a lamp of the table goes under each screen, as the parts of a sentence."""
+    cells = (
+        CardAltCell(Say("card-screen", screen), Say.by("card-cell", cell.verdict, cell))
+        for screen, cell in zip(screens, row.cells, strict=True)
+    )
+    return tuple(Say("card-alt-cell", cell) for cell in cells)

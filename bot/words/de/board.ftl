@@ -32,12 +32,13 @@ board-list = { $count ->
    *[other] { $count } Aushänge.
   }
 board-column-topic = Thema
-board-column-animal = Tier
+board-column-animal = Tiere
 board-column-channel = Kanal
 board-column-standing = Zustand
-board-animal = { $animal ->
-    [none] keins
-   *[some] { NAME($animal) }
+board-column-change = Zuletzt geändert, von wem (UTC)
+board-animals = { $any_animal ->
+    [no] keine
+   *[yes] { LIST($animals) }
   }
 board-channel = { $channel }
 board-stands-leaving = wird abgenommen
@@ -48,9 +49,13 @@ board-stands-troubled = { $trouble ->
     [no_right] ich darf den Kanal nicht sehen oder nicht darin schreiben: Gib mir dort View Channel, Send Messages, Embed Links und Read Message History
     [no_pin_right] hängt, ist aber nicht angeheftet: Ich brauche dort das Recht Pin Messages
     [pins_full] hängt, ist aber nicht angeheftet: Im Kanal sind schon 250 Nachrichten angeheftet, nimm erst eine ab
+    [no_file_right] hängt ohne sein Bild: Ich brauche dort das Recht Attach Files
    *[refused] Discord lehnt es ab (ein archivierter Thread muss wieder geöffnet werden); ich versuche es jede Stunde
   }
+board-change = { DAY($day) }, { CLOCK($clock) }, von { $who }: erst { $before }, dann { $after }
+board-unlogged = steht nicht mehr im Protokoll
 board-step-preview = Sieh dir zuerst einen an: board preview topic:distances
+board-step-log = Sieh dir ältere Änderungen an: server changes
 
 ## Neu angesehen, abgenommen
 board-refresh-title = Die Aushänge werden neu angesehen
@@ -71,6 +76,32 @@ board-about = Dieser Aushang hält sich selbst aktuell: Ändern sich die Zahlen 
 ## Warum nicht
 board-no-animal = Für welches Tier ist der Aushang? Nenn es, oder leg zuerst das Tier der Gruppe fest.
 board-no-such = In diesem Kanal hängt nichts zu diesem Thema.
+
+## Mehrere Tiere
+board-distances-title = Röhrenabstände
+board-distances-head = Von der leuchtenden Röhre bis zum Rücken, in einer Leuchte mit poliertem Reflektor.
+board-label-distances = { $animal ->
+    [none] UV-Index { UVI($wanted, form: "range") }
+   *[some] { CAP($animal) }, UV-Index { UVI($wanted, form: "range") }
+  }
+board-lamp = { $own ->
+    [none] { SHARE($strength, form: "given") }: { LIST($cells, join: "list-semi") }
+   *[some] { $own }: { LIST($cells, join: "list-semi") }
+  }
+board-step-distance = Andere Röhre oder Leuchte? Frag: distance
+board-needs-title = Zielwerte
+board-needs-head = Jedes Tier hat seine eigenen Werte.
+board-needs-star = * aus dem Gedächtnis, ungeprüft
+# Only with: $animal
+board-label-needs = { CAP($animal) }
+board-need = { $aim ->
+    [none] { $label }: hier nicht bekannt
+   *[some] { $is_unchecked ->
+        [yes] { $label }: { $aim } *
+       *[no] { $label }: { $aim }
+      }
+  }
+board-step-needs = Wer jeden Wert nennt, und was ein Tier noch braucht? Frag: needs
 
 ## Was ein Tier braucht
 board-needs = Das sind die Zielwerte, und woher ich sie habe.

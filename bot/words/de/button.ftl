@@ -12,6 +12,7 @@ button-offer = Der Gruppe geben
 button-wrong = Das stimmt nicht
 button-helper = Helfer fragen
 button-post-helper = Das posten
+button-board-post = Hier aufhängen
 button-reply = Im Kanal antworten
 button-ask-missing = Nach Fehlendem fragen
 button-correct = Berichtigen

@@ -40,3 +40,18 @@ front-helper-posted = Gepostet. Dort antwortet dir jemand: { $link }
 front-helper-cannot = In diesem Kanal darf ich nicht schreiben. Frag die Moderation.
 front-helper-none = Diese Gruppe hat keinen Kanal für Helfer mehr.
 front-helper-asks = { $asker } sucht Hilfe. Das habe ich bisher gesagt:
+
+## Ein Aushang, bevor er hängt
+front-board-new = Zu diesem Thema hängt hier nichts. Das käme hierher und würde angeheftet:
+front-board-same = Dieser Aushang hängt hier genau so. Nichts würde sich ändern.
+front-board-unseen = Zu diesem Thema hängt hier etwas, aber ich kann es gerade nicht lesen. Das träte an seine Stelle:
+front-board-other = Zu diesem Thema hängt hier schon ein Aushang. { $gone ->
+    [one] 1 Zeile fällt weg
+   *[other] { $gone } Zeilen fallen weg
+  }, { $come ->
+    [one] 1 kommt dazu
+   *[other] { $come } kommen dazu
+  }.
+front-board-stands = So hängt er jetzt (durchgestrichen: fällt weg)
+front-board-would = So hinge er dann (unterstrichen: kommt dazu)
+front-board-pictures = Seine Bilder:

@@ -14,6 +14,10 @@ groupfile-taken = Gemerkt wie in der Datei: { $figures ->
    *[other] { $channels } Kanäle
   }.
 groupfile-taken-rest = Was nicht darin steht, bleibt, wie es war.
+groupfile-taken-boards = { $boards ->
+    [one] 1 Aushang kommt gleich wieder
+   *[other] { $boards } Aushänge kommen gleich wieder
+  }, wenn der Kanal auf diesem Server ist.
 groupfile-step-look = Sieh es dir an: server show
 
 groupfile-sure-title = Alles über diese Gruppe löschen?

@@ -46,6 +46,7 @@ log-board = Aushang { $topic ->
 ## Werte
 log-nothing = nichts
 log-animal = { NAME($animal) }
+log-animals = { LIST($animals) }
 log-text = { $text }
 log-public = für alle
 log-private = nur wer fragt
@@ -61,5 +62,6 @@ log-rule = { $poster ->
   }
 
 ## Wer
+log-person = { $person }
 log-forgotten = vergessen
 log-local = dieser Computer

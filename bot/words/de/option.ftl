@@ -466,8 +466,8 @@ option-server-import-file = { option-mine-import-file }
 option-server-forget-sure = { option-mine-forget-sure }
 
 ## board preview
-option-board-preview-topic = worum es geht: distances, temperatures, first-day oder guide
-option-board-preview-animal = das Tier; sonst das der Gruppe
+option-board-preview-topic = worum es geht: distances, temperatures, first-day, guide oder welcome
+option-board-preview-animal = die Tiere, bis zu vier, getrennt mit „;“; sonst das der Gruppe
 
 ## board post
 option-board-post-topic = { option-board-preview-topic }

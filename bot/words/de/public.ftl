@@ -34,7 +34,6 @@ public-column-channel = Kanal
 public-column-command = Frage
 public-column-pings = Pings
 public-when = { DAY($day) }, { CLOCK($clock) }
-public-poster = { $person }
 public-channel = { $channel }
 public-command = { $command }
 public-pings = { $pings }

@@ -4,4 +4,7 @@ retarget-one = { $now ->
     [none] keine Angabe mehr (bisher { $before })
    *[some] { $now } (bisher { $before })
   }
-retarget-board = Geändert am { DAY($day) }: { LIST($changed, join: "list-semi") }.
+retarget-board = { $animal ->
+    [none] Geändert am { DAY($day) }: { LIST($changed, join: "list-semi") }.
+   *[some] Geändert am { DAY($day) }, { NAME($animal) }: { LIST($changed, join: "list-semi") }.
+  }

@@ -48,6 +48,7 @@ wanted-tube = die Stärke auf dem Aufdruck einer T5-HO-Röhre, von 1 % bis 20 %
 wanted-tube-of-ho = die Stärke einer T5-HO-Röhre, denn zu anderen Lampen habe ich keine Zahlen: Sie brauchen ein UV-Messgerät
 wanted-one-lamp = hier eine Lampe: für mehrere kleine zusammen gib Messwerte an, die unter allen gemessen sind
 wanted-tubes = wie viele Röhren nebeneinander hängen, eine bis { $most }
+wanted-animals = ein bis { $most } Tiere, getrennt mit „;“
 wanted-strengths = eine bis { $most } Stärken, getrennt mit „;“
 wanted-screens = ein bis { $most } Gitter, getrennt mit „;“
 wanted-screen = none, wie viel es schluckt (45%), wie viel es durchlässt, oder Maschen und Draht

@@ -1,4 +1,4 @@
-### Facts: BoardSeen, BoardWanted, BoardLine, BoardList, BoardGone
+### Facts: BoardSeen, BoardWanted, BoardLine, BoardChange, BoardList, BoardsAgain, BoardGone, ManyCards, ManyNeeds, BoardLamp, BoardNeed, Card, Needs
 ### Boards: pinned summaries that keep themselves up to date.
 
 board-title = Board: { board-topic }
@@ -33,12 +33,13 @@ board-list = { $count ->
    *[other] { $count } boards.
   }
 board-column-topic = Topic
-board-column-animal = Animal
+board-column-animal = Animals
 board-column-channel = Channel
 board-column-standing = State
-board-animal = { $animal ->
-    [none] none
-   *[some] { NAME($animal) }
+board-column-change = Changed last, by whom (UTC)
+board-animals = { $any_animal ->
+    [no] none
+   *[yes] { LIST($animals) }
   }
 board-channel = { $channel }
 board-stands-leaving = is being taken down
@@ -49,9 +50,13 @@ board-stands-troubled = { $trouble ->
     [no_right] I may not see or write in that channel: give me View Channel, Send Messages, Embed Links and Read Message History there
     [no_pin_right] posted, not pinned: I need the right Pin Messages there
     [pins_full] posted, not pinned: the channel has 250 pins, unpin one first
+    [no_file_right] posted without its picture: I need the right Attach Files there
    *[refused] Discord refuses it (an archived thread must be opened again); I try again every hour
   }
+board-change = { DAY($day) }, { CLOCK($clock) }, by { $who }: from { $before } to { $after }
+board-unlogged = not in the log any more
 board-step-preview = See one first: board preview topic:distances
+board-step-log = See older changes: server changes
 
 ## Looked at again, taken down
 board-refresh-title = The boards are looked at again
@@ -72,6 +77,32 @@ board-about = This board keeps itself up to date: when the figures of this group
 ## Why not
 board-no-animal = Which animal is the board for? Name it, or set the group's animal first.
 board-no-such = This channel has no board of that topic.
+
+## Several animals
+board-distances-title = Tube distances
+board-distances-head = From the lit tube to the back, in a fixture with a polished reflector.
+board-label-distances = { $animal ->
+    [none] UV index { UVI($wanted, form: "range") }
+   *[some] { CAP($animal) }, UV index { UVI($wanted, form: "range") }
+  }
+board-lamp = { $own ->
+    [none] { SHARE($strength, form: "given") }: { LIST($cells, join: "list-semi") }
+   *[some] { $own }: { LIST($cells, join: "list-semi") }
+  }
+board-step-distance = Another tube or fixture? Ask: distance
+board-needs-title = What to aim for
+board-needs-head = Each animal has its own figures.
+board-needs-star = * from memory, unchecked
+# Only with: $animal
+board-label-needs = { CAP($animal) }
+board-need = { $aim ->
+    [none] { $label }: not known here
+   *[some] { $is_unchecked ->
+        [yes] { $label }: { $aim } *
+       *[no] { $label }: { $aim }
+      }
+  }
+board-step-needs = Who says each figure, and what else one needs? Ask: needs
 
 ## What an animal needs
 board-needs = This is what to aim for, and how I know it.

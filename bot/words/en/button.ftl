@@ -12,6 +12,7 @@ button-offer = Give it to the group
 button-wrong = This is wrong
 button-helper = Ask a helper
 button-post-helper = Post this
+button-board-post = Post it here
 button-reply = Reply in the channel
 button-ask-missing = Ask what is missing
 button-correct = Correct

@@ -1,4 +1,4 @@
-### Facts: Failure, TryAgain, AskedBy, FormOf
+### Facts: Failure, TryAgain, AskedBy, FormOf, BoardBeside
 ### Our own sentences around an answer on Discord.
 
 front-ask-again = I no longer know which question this was. Ask it again.
@@ -41,3 +41,18 @@ front-helper-posted = Posted. Somebody will answer there: { $link }
 front-helper-cannot = I may not write in that channel. Ask a moderator.
 front-helper-none = This group has no channel for helpers any more.
 front-helper-asks = { $asker } asks for a helper. What I have said so far:
+
+## A board before it is posted
+front-board-new = This channel has no board of this topic yet. This would be posted and pinned:
+front-board-same = This board is here just so. Nothing would change.
+front-board-unseen = This channel has a board of this topic, but I cannot read it now. This would take its place:
+front-board-other = This channel has a board of this topic. { $gone ->
+    [one] 1 line of it goes
+   *[other] { $gone } lines of it go
+  }, { $come ->
+    [one] 1 comes
+   *[other] { $come } come
+  }.
+front-board-stands = Now (struck through: goes)
+front-board-would = Then (underlined: comes)
+front-board-pictures = Its pictures:

@@ -15,6 +15,10 @@ groupfile-taken = Kept as in the file: { $figures ->
    *[other] { $channels } channels
   }.
 groupfile-taken-rest = What it does not name stays as it was.
+groupfile-taken-boards = { $boards ->
+    [one] 1 board comes back
+   *[other] { $boards } boards come back
+  } in a moment, if its channel is in this server.
 groupfile-step-look = Look at it: server show
 
 groupfile-sure-title = Delete everything of this group?

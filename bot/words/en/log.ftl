@@ -1,4 +1,4 @@
-### Facts: GroupLog, LogLine, LogNamed, LogSetting, LogBoard, LogPublic, LogRule, LogAnimal, LogText
+### Facts: GroupLog, LogLine, LogNamed, LogSetting, LogBoard, LogPublic, LogRule, LogAnimal, LogAnimals, LogText, Doer
 ### Who changed what for a group.
 
 log-title = Who changed what
@@ -47,6 +47,7 @@ log-board = board { $topic ->
 ## Values
 log-nothing = nothing
 log-animal = { NAME($animal) }
+log-animals = { LIST($animals) }
 log-text = { $text }
 log-public = for everybody
 log-private = for the asker alone
@@ -62,5 +63,6 @@ log-rule = { $poster ->
   }
 
 ## Who
+log-person = { $person }
 log-forgotten = forgotten
 log-local = this computer

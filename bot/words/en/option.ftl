@@ -465,8 +465,8 @@ option-server-import-file = { option-mine-import-file }
 option-server-forget-sure = { option-mine-forget-sure }
 
 ## board preview
-option-board-preview-topic = what it is about: distances, temperatures, first-day or guide
-option-board-preview-animal = the animal; else the group's
+option-board-preview-topic = what it is about: distances, temperatures, first-day, guide or welcome
+option-board-preview-animal = the animals, up to four, parted by “;”; else the group's
 
 ## board post
 option-board-post-topic = { option-board-preview-topic }

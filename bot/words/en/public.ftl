@@ -1,4 +1,4 @@
-### Facts: PublicSet, PostsShown, PostLine, Poster
+### Facts: PublicSet, PostsShown, PostLine
 ### Who may show answers to everybody and how often, and what was shown.
 
 public-title = What becomes public
@@ -35,7 +35,6 @@ public-column-channel = Channel
 public-column-command = Question
 public-column-pings = Pings
 public-when = { DAY($day) }, { CLOCK($clock) }
-public-poster = { $person }
 public-channel = { $channel }
 public-command = { $command }
 public-pings = { $pings }

@@ -49,6 +49,7 @@ wanted-tube = the strength on the label of a T5 HO tube, from 1% to 20%
 wanted-tube-of-ho = the strength of a T5 HO tube, because I have no figures for other lamps: they need a UV index meter
 wanted-one-lamp = one lamp here: for several small ones together, give readings taken under all of them
 wanted-tubes = how many tubes hang side by side, one to { $most }
+wanted-animals = one to { $most } animals, parted by “;”
 wanted-strengths = one to { $most } strengths, parted by “;”
 wanted-screens = one to { $most } screens, parted by “;”
 wanted-screen = none, how much it blocks (45%), how much it passes, or its weave with the wire

@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from bot.language.quantities import Units
 from bot.language.tongue import Tongue
 from bot.language.uv_lamps import TUBES, UvLamp
+from bot.saved.boards import MOST_ON_BOARD, BoardExport, Topic
 from bot.saved.group import (
     OwnAnimal,
     OwnLamp,
@@ -14,10 +15,10 @@ from bot.saved.group import (
     OwnScreen,
     OwnSubject,
     OwnTarget,
-    ServerExport,
     ServerSettings,
     Shown,
 )
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper import Enclosure, KeeperSettings, KeptScreen, Reading, Spare
 from bot.saved.keeper import Setup as KeptSetup
 from bot.saved.keeper_file import KeeperExport
@@ -112,6 +113,12 @@ def own_animals(draw: st.DrawFn) -> OwnAnimal:
     )
 
 
+boards = st.builds(
+    BoardExport,
+    channel=st.integers(0, 2**63 - 1),
+    topic=st.sampled_from(Topic),
+    animals=st.lists(slugs, max_size=MOST_ON_BOARD, unique=True).map(tuple),
+)
 server_exports = st.builds(
     ServerExport,
     settings=st.builds(
@@ -135,6 +142,7 @@ server_exports = st.builds(
     screens=st.lists(screens, max_size=4, unique_by=lambda x: name_key(x.name)).map(tuple),
     targets=st.lists(targets(), max_size=4, unique_by=lambda x: (x.animal, x.subject)).map(tuple),
     animals=st.lists(own_animals(), max_size=3, unique_by=lambda x: name_key(x.name)).map(tuple),
+    boards=st.lists(boards, max_size=3, unique_by=lambda x: (x.channel, x.topic)).map(tuple),
 )
 
 kept_screens = st.builds(KeptScreen, passes=st.none() | exact(0.01, 1.0)) | st.builds(

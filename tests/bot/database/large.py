@@ -21,10 +21,10 @@ from bot.saved.group import (
     OwnRange,
     OwnScreen,
     OwnTarget,
-    ServerExport,
     ServerSettings,
     Shown,
 )
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper import (
     MOST_ENCLOSURES,
     MOST_READINGS,

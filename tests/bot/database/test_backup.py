@@ -66,7 +66,7 @@ async def fill(store: Store, by: By) -> None:
         set_on=MAY,
     )
     await store.figures.put(SERVER, lamp, by)
-    await store.boards.put(SERVER, 61, Topic.GUIDE, "leopard-gecko", by)
+    await store.boards.put(SERVER, 61, Topic.GUIDE, ["leopard-gecko"], by)
     await store.counts.add(SERVER, MAY, {(Asked.PAGE, "screens"): 4})
     await store.enclosures.put(KEEPER, "Pebble’s box", {"distance_m": 0.35})
     reading = Reading(day=MAY, of=Quantity.UVI, value=4.2, distance_m=0.35)

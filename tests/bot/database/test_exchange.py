@@ -9,7 +9,8 @@ from pydantic import ValidationError
 
 from bot.database.errors import LimitError
 from bot.database.store import Store
-from bot.saved.group import By, ServerExport
+from bot.saved.group import By
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper import MOST_ENCLOSURES, Enclosure
 from bot.saved.keeper_file import KeeperExport
 from bot.saved.reminders import About, ReminderExport
@@ -35,6 +36,7 @@ def in_order(given: ServerExport) -> ServerExport:
             "screens": tuple(sorted(given.screens, key=lambda x: name_key(x.name))),
             "targets": tuple(sorted(given.targets, key=lambda x: (x.animal, x.subject))),
             "animals": tuple(sorted(given.animals, key=lambda x: name_key(x.name))),
+            "boards": tuple(sorted(given.boards, key=lambda x: (x.channel, x.topic))),
         }
     )
 

@@ -4,6 +4,7 @@ import asyncio
 import subprocess
 import sys
 from collections.abc import AsyncIterator
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -18,7 +19,8 @@ from bot.database.store import Store, open_store_at
 from bot.database.tables import Table
 from bot.database.upgrade import upgrade, versions
 from bot.language.uv_lamps import UvLamp
-from bot.saved.group import OwnLamp, ServerExport
+from bot.saved.group import OwnLamp
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper_file import KeeperExport
 from bot.saved.values import name_key
 from tests.bot.database.databases import Kind, fresh_postgresql, fresh_sqlite
@@ -28,6 +30,7 @@ from tests.some import FULL
 ROOT = Path(__file__).parent.parent.parent.parent
 SERVER, KEEPER = 51, 41
 OLD_LIT_LENGTH_M = 0.519
+LOOKED_AT = datetime(2026, 5, 4, 12, 0, tzinfo=UTC)
 LATER = {"zone", "language", "vets", "helpers", "helper_role"}
 NEWER = {"lit_length_m", "kind", "point"}
 
@@ -137,6 +140,42 @@ async def test_what_an_earlier_version_kept_is_there_today(
         await store.enclosures.put(KEEPER, "New after the upgrade", {})
     finally:
         await database.close()
+
+
+async def test_a_board_about_one_animal_keeps_it_and_what_was_told_of_it(empty: URL) -> None:
+    database = await emptied(empty)
+    aim = {"low": 3.0, "high": 5.0}
+    moved = {"subject": "uvi", "before": aim, "now": None}
+    told = {"targets": {"uvi": aim}}
+    news = {"day": "2026-05-04", "moved": [moved]}
+
+    def rows(connection: Connection) -> None:
+        old = MetaData()
+        old.reflect(connection)
+        connection.execute(insert(old.tables["server"]).values(id=SERVER))
+        shared = {"server_id": SERVER, "pinned": True, "fingerprint": "f", "state": "shown"}
+        shared |= {"trouble": "", "look_at": LOOKED_AT, "wish": 1, "claimed_by": ""}
+        for channel, animal in ((61, "boa"), (62, None)):
+            row = shared | {"channel_id": channel, "topic": "temperatures", "animal": animal}
+            kept = {"told": told, "moved": news} if animal else {}
+            connection.execute(insert(old.tables["board"]).values(**row, **kept))
+
+    try:
+        await upgrade(database, "0011")
+        async with database.for_writing.begin() as connection:
+            await connection.run_sync(rows)
+        await upgrade(database)
+        first, second = await Store.over(database).boards.all(SERVER)
+    finally:
+        await database.close()
+    assert (first.animals, second.animals) == (("boa",), ())
+    assert first.told is not None
+    assert first.news is not None
+    assert first.told.model_dump(mode="json", exclude_none=True) == {
+        "targets": {"boa": {"uvi": aim}}
+    }
+    assert first.news.moved["boa"][0].now is None
+    assert (second.told, second.news) == (None, None)
 
 
 async def test_the_migrations_lead_to_the_tables_as_they_are_declared(empty: URL) -> None:

@@ -9,7 +9,8 @@ from bot.database.errors import Full, LimitError
 from bot.database.pool_table import PooledRow
 from bot.database.store import Store
 from bot.language.uv_lamps import UvLamp
-from bot.saved.group import By, ServerExport
+from bot.saved.group import By
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper_file import KeeperExport
 from bot.saved.kept_screens import KeptScreen
 from bot.saved.pool import MOST_GIVEN, MOST_GIVEN_EVERYWHERE, PooledReading

@@ -9,7 +9,7 @@ from bot.language.units import Units
 from bot.preferences import LANGUAGES
 from bot.questions.saved.files import MOST_IMPORT, document_of, read_file
 from bot.refusal import RefusedError
-from bot.saved.group import ServerExport
+from bot.saved.group_file import ServerExport
 from bot.saved.keeper_file import KeeperExport
 from bot.saying.voice import voice
 from tests.bot.database.large import FULL_KEEPER, FULL_SERVER

@@ -12,7 +12,7 @@ from bot.database.store import Store
 from bot.preferences import Preferences
 from bot.queries.question import Question
 from bot.routes.examples import examples_for
-from bot.saved.group import ServerExport
+from bot.saved.group_file import ServerExport
 from tests.bot.keeping.conftest import Ask
 from tests.bot.keeping.people import GARDEN, row, whole
 

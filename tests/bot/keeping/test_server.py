@@ -7,13 +7,10 @@ import pytest
 
 from bot.ask import ask as ask_purely
 from bot.database.store import Store
-from bot.language.units import Units
-from bot.preferences import Context, Preferences
+from bot.preferences import Preferences
 from bot.questions.saved.counting import asked_for
-from bot.saved.boards import Topic
 from bot.saved.counts import Asked
-from bot.saved.group import ServerExport
-from bot.serving.boards import board_reply, fingerprint
+from bot.saved.group_file import ServerExport
 from tests.bot.keeping.conftest import NOW, Ask
 from tests.bot.keeping.people import CHANNEL, FERN, GARDEN, row, whole
 
@@ -190,52 +187,6 @@ async def test_counts_hold_names_of_ours_and_never_what_was_typed(ok: Ask, store
     assert "uvi 5" in row(await ok("server stats weeks:26"), "Questions")
 
 
-# --- boards --------------------------------------------------------------------------------
-
-
-@pytest.mark.parametrize("topic", ["distances", "temperatures", "first day", "guide"])
-async def test_every_board_can_be_looked_at_before_it_is_posted(ok: Ask, topic: str) -> None:
-    reply = await ok(f"board preview topic:{topic} animal:bearded dragon")
-    assert reply.title
-    assert reply.steps[-1].endswith(
-        f"board post topic:{topic.replace(' ', '-')} animal:bearded dragon"
-    )
-    line = f"board post topic:{topic} animal:bearded dragon"
-    assert "posted and pinned" in (await ok(line)).answer
-    assert "changes in place" in (await ok(line)).answer
-
-
-async def test_a_board_about_an_animal_needs_one_or_the_groups(ok: Ask, ask: Ask) -> None:
-    assert "animal" in (await ask("board post topic:distances")).answer
-    await ok("server set animal:bearded dragon")
-    await ok("board post topic:distances")
-    assert "channel" in (await ask("board post topic:guide", channel=None)).answer
-    assert (await ok("board list")).answer == "1 board."
-
-
-async def test_the_groups_lamps_are_on_its_board_of_distances(ok: Ask) -> None:
-    line = "board preview topic:distances animal:bearded dragon"
-    before = await ok(line)
-    await ok("server lamp name:Hood by the door readings:4.2 at 12 in, 2.9 at 15 in length:34in")
-    after = await ok(line)
-    assert after.table is not None
-    assert "Hood by the door, 34 in (86 cm)" in [cells[0] for cells in after.table.rows]
-    assert fingerprint(before) != fingerprint(after)
-    assert fingerprint(after) == fingerprint(await ok(line))
-
-
-async def test_boards_are_listed_and_taken_down_in_their_channel(ok: Ask, ask: Ask) -> None:
-    await ok("board post topic:guide")
-    table = (await ok("board list")).table
-    assert table is not None
-    assert table.rows == (("the guide", "none", str(CHANNEL), "waiting to be posted"),)
-    assert "no board of that topic" in (await ask("board remove topic:guide", channel=7)).answer
-    await ok("board remove topic:guide")
-    table = (await ok("board list")).table
-    assert table is not None
-    assert table.rows[0][3] == "is being taken down"
-
-
 @pytest.mark.parametrize("readings", ["2 at 12in, 8 at 12in", "42 at 12in, 29 at 15in"])
 async def test_a_lamp_that_cannot_be_is_not_kept_for_everybody(ask: Ask, readings: str) -> None:
     reply = await ask(f"server lamp name:Hood readings:{readings} length:34in")
@@ -250,15 +201,3 @@ async def test_a_lamp_with_one_odd_reading_is_kept_and_the_odd_one_named_first(o
     reply = await ok(f"server lamp name:Hood readings:{read} length:22in")
     assert reply.answer.startswith("I left out 43 at 15 in.")
     assert "43 at 15 in does not fit the others" in whole(reply)
-
-
-async def test_a_board_is_told_in_the_language_of_its_group(ok: Ask) -> None:
-    context = Context(Units.CM, language="de")
-    told = board_reply(Topic.TEMPERATURES, "bearded-dragon", context)
-    assert told.language == "de"
-    assert told.title == "Was eine Bartagame braucht"
-    english = board_reply(Topic.TEMPERATURES, "bearded-dragon", Context(Units.CM))
-    assert english.title == "What a bearded dragon needs"
-    assert fingerprint(told) != fingerprint(english)
-    await ok("server set language:de animal:bearded dragon")
-    assert (await ok("board preview topic:temperatures")).title == told.title
